@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/error.h"
+
+#include <tl/expected.hpp>
+
+#include <string>
+#include <utility>
+
+namespace sp::base {
+
+/// A value, or the error that stands in its place.
+template<class T>
+using Result = tl::expected<T, Error>;
+
+/// Success without a value.
+using Done = Result<void>;
+
+/// Makes the error side of any Result.
+inline tl::unexpected<Error> fail(Code code, std::string subject, std::string detail) {
+    return tl::unexpected<Error>(Error{code, std::move(subject), std::move(detail)});
+}
+
+/// Hands an error on to a Result of another type.
+inline tl::unexpected<Error> fail(Error error) { return tl::unexpected<Error>(std::move(error)); }
+
+} // namespace sp::base
