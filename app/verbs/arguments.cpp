@@ -50,6 +50,8 @@ base::Result<Arguments> Arguments::parse(std::span<const std::string> words, con
         return fail(Code::Invalid, "words",
                     fmt::format("This verb takes {} {} besides its options, not {}.", rules.words,
                                 rules.words == 1 ? "word" : "words", out.m_words.size()));
+    for (const auto option : rules.required)
+        if (!out.has(option)) return fail(Code::Invalid, std::string(option), fmt::format("{} is missing.", option));
     return out;
 }
 
@@ -57,12 +59,6 @@ std::optional<std::string> Arguments::value(std::string_view option) const {
     const auto found = m_options.find(std::string(option));
     if (found == m_options.end()) return std::nullopt;
     return found->second;
-}
-
-base::Result<std::string> Arguments::required(std::string_view option) const {
-    auto given = value(option);
-    if (!given) return fail(Code::Invalid, std::string(option), fmt::format("{} is missing.", option));
-    return *given;
 }
 
 } // namespace sp::verbs
