@@ -1,33 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/layout/fit_memo.h"
 
-#include <algorithm>
+#include "core/layout/roll.h"
 
 namespace sp::layout {
-
-namespace {
-
-struct Need { units::Length length; };
-// Provisional until roll.h lands.
-base::Result<Need> lengthForPieces(units::Length width, const Piece& piece, const FitRules& rules, std::int64_t pieces) {
-    const std::int64_t side = std::max(piece.width.nanometres(), piece.height.nanometres()) + rules.gap.nanometres();
-    std::int64_t high = side + 2 * rules.margin.nanometres();
-    while (true) {
-        auto fit = fitSheet({width, units::Length::fromNanometres(high)}, piece, rules);
-        if (!fit) return base::fail(fit.error());
-        if (fit->count >= pieces) break;
-        high *= 2;
-    }
-    std::int64_t low = high / 2;
-    while (high - low > 1000) {
-        const auto mid = (low + high) / 2;
-        auto fit = fitSheet({width, units::Length::fromNanometres(mid)}, piece, rules);
-        if (fit && fit->count >= pieces) high = mid; else low = mid;
-    }
-    return Need{units::Length::fromNanometres(high)};
-}
-
-} // namespace
 
 std::size_t FitMemo::Hash::operator()(const Key& key) const noexcept {
     std::uint64_t mixed = 1469598103934665603ULL;
@@ -57,10 +33,6 @@ base::Result<std::int64_t> FitMemo::count(const Sheet& sheet, const Piece& piece
         if (!answer) return base::fail(answer.error());
         return answer->count;
     });
-}
-
-base::Result<SheetFit> FitMemo::fit(const Sheet& sheet, const Piece& piece, const FitRules& rules) const {
-    return fitSheet(sheet, piece, rules);
 }
 
 base::Result<units::Length> FitMemo::length(units::Length rollWidth, const Piece& piece, const FitRules& rules,

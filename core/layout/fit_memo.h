@@ -9,18 +9,17 @@
 namespace sp::layout {
 
 /// Remembers what fits, so that pricing an order again does not lay it out again. Forgets everything when it holds
-/// more than kMostRemembered answers. Not for use from two threads at once.
+/// kMostRemembered answers. Errors are not remembered. Not for use from two threads at once.
 class FitMemo {
   public:
     static constexpr std::size_t kMostRemembered = 4'096;
 
     /// fitSheet's count.
     base::Result<std::int64_t> count(const Sheet& sheet, const Piece& piece, const FitRules& rules);
-    /// fitSheet's whole answer, worked out anew each time: for pictures.
-    base::Result<SheetFit> fit(const Sheet& sheet, const Piece& piece, const FitRules& rules) const;
-    /// The length of roll that so many pieces need.
+    /// lengthForPieces' length.
     base::Result<units::Length> length(units::Length rollWidth, const Piece& piece, const FitRules& rules,
                                        std::int64_t pieces);
+    std::size_t size() const { return m_answers.size(); }
 
   private:
     struct Key {
