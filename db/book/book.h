@@ -8,6 +8,7 @@
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/shop.h"
+#include "db/snapshot/stage.h"
 
 #include <chrono>
 #include <cstdint>
@@ -17,6 +18,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 namespace sp::db {
@@ -30,9 +32,6 @@ struct Surroundings {
 
 /// The computer's own clock and user name.
 Surroundings systemSurroundings();
-
-/// Where a quote stands. Money is tracked apart from it.
-enum class Stage { Enquiry, Quoted, Agreed, Making, Ready, Collected, LetGo };
 
 /// A quote as the job book lists it.
 struct QuoteSummary {
