@@ -28,6 +28,8 @@ constexpr int kButtonRadius = 8;
 constexpr int kIndicator = 18;
 constexpr int kScrollBar = 12;
 constexpr int kArrowRoom = 28;
+constexpr int kIconGap = 8;
+constexpr int kCellPadding = 8;
 
 enum class Kind { Plain, Primary, Quiet };
 
@@ -93,6 +95,27 @@ void drawButton(QPainter& painter, const QRectF& box, QStyle::State state, const
                    focused ? jewel : colour(enabled ? Role::FieldOutline : Role::Hairline), focused ? 2 : 1);
         return;
     }
+}
+
+void drawButtonLabel(QPainter& painter, const QStyleOptionButton& button, const QWidget* widget) {
+    const Kind kind = kindOf(widget);
+    const bool enabled = button.state & QStyle::State_Enabled;
+    const Role ink = !enabled ? Role::Muted : kind == Kind::Primary ? Role::OnJewel : kind == Kind::Quiet ? Role::Jewel : Role::Ink;
+    painter.save();
+    if (kind != Kind::Plain) painter.setFont(textFont(TextSize::Body, Weight::Strong));
+    painter.setPen(colour(ink));
+    const int words = painter.fontMetrics().size(Qt::TextShowMnemonic, button.text).width();
+    const int side = button.icon.isNull() ? 0 : button.iconSize.width();
+    const int gap = side > 0 && words > 0 ? kIconGap : 0;
+    int left = button.rect.center().x() - (side + gap + words) / 2;
+    if (side > 0) {
+        const QRect place(left, button.rect.center().y() - side / 2, side, side);
+        button.icon.paint(&painter, place, Qt::AlignCenter, enabled ? QIcon::Normal : QIcon::Disabled);
+        left += side + gap;
+    }
+    painter.drawText(QRect(left, button.rect.top(), words + 2, button.rect.height()),
+                     Qt::AlignLeft | Qt::AlignVCenter | Qt::TextShowMnemonic, button.text);
+    painter.restore();
 }
 
 void drawIndicator(QPainter& painter, const QRectF& box, QStyle::State state, bool round) {
@@ -199,15 +222,8 @@ void BenchStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
 void BenchStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                              const QWidget* widget) const {
     if (element == CE_PushButtonLabel) {
-        const auto* plain = qstyleoption_cast<const QStyleOptionButton*>(option);
-        const Kind kind = kindOf(widget);
-        if (plain && kind != Kind::Plain && (option->state & State_Enabled)) {
-            QStyleOptionButton label(*plain);
-            label.palette.setColor(QPalette::ButtonText, colour(kind == Kind::Primary ? Role::OnJewel : Role::Jewel));
-            painter->save();
-            painter->setFont(textFont(TextSize::Body, Weight::Strong));
-            QProxyStyle::drawControl(element, &label, painter, widget);
-            painter->restore();
+        if (const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option)) {
+            drawButtonLabel(*painter, *button, widget);
             return;
         }
     } else if (element == CE_ItemViewItem) {
@@ -228,7 +244,7 @@ void BenchStyle::drawControl(ControlElement element, const QStyleOption* option,
             painter->save();
             painter->setFont(textFont(TextSize::Small));
             painter->setPen(colour(Role::Muted));
-            const QRect room = plain->rect.adjusted(4, 0, -4, 0);
+            const QRect room = plain->rect.adjusted(kCellPadding, 0, -kCellPadding, 0);
             painter->drawText(room, static_cast<int>(plain->textAlignment | Qt::AlignVCenter),
                               painter->fontMetrics().elidedText(plain->text, Qt::ElideRight, room.width()));
             painter->restore();
@@ -308,13 +324,13 @@ QSize BenchStyle::sizeFromContents(ContentsType type, const QStyleOption* option
         const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
         const Kind kind = kindOf(widget);
         int words = size.width();
-        if (button && kind != Kind::Plain) {
-            const QFontMetrics strong(textFont(TextSize::Body, Weight::Strong));
-            words = std::max(words, strong.size(Qt::TextShowMnemonic, button->text).width() +
-                                        (button->icon.isNull() ? 0 : button->iconSize.width() + 4));
+        if (button) {
+            const QFontMetrics metrics(textFont(TextSize::Body, kind == Kind::Plain ? Weight::Plain : Weight::Strong));
+            words = metrics.size(Qt::TextShowMnemonic, button->text).width() +
+                    (button->icon.isNull() ? 0 : button->iconSize.width() + kIconGap);
         }
-        out = QSize(words + (kind == Kind::Quiet ? 16 : 32), std::max(fieldHeight() + (kind == Kind::Quiet ? 0 : 4),
-                                                                       size.height() + 12));
+        const int height = fieldHeight() + (kind == Kind::Quiet ? 0 : 4);
+        out = QSize(words + (kind == Kind::Quiet ? 16 : 32), std::max(height, size.height() + 12));
     } else if (type == CT_ItemViewItem) {
         out.setHeight(std::max(out.height(), scaled(36)));
     } else if (type == CT_HeaderSection) {
@@ -340,7 +356,8 @@ int BenchStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
     case PM_ButtonShiftVertical: return 0;
     case PM_LayoutHorizontalSpacing:
     case PM_LayoutVerticalSpacing: return 12;
-    case PM_FocusFrameHMargin: return 4;
+    case PM_FocusFrameHMargin: return kCellPadding - 1; // the views add 1
+    case PM_ButtonIconSize: return 18;
     default: return QProxyStyle::pixelMetric(metric, option, widget);
     }
 }
@@ -357,6 +374,10 @@ int BenchStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWid
     }
 }
 
+QPixmap BenchStyle::generatedIconPixmap(QIcon::Mode mode, const QPixmap& pixmap, const QStyleOption* option) const {
+    return mode == QIcon::Selected ? pixmap : QProxyStyle::generatedIconPixmap(mode, pixmap, option);
+}
+
 void BenchStyle::polish(QWidget* widget) {
     QProxyStyle::polish(widget);
     if (qobject_cast<QPushButton*>(widget) || qobject_cast<QComboBox*>(widget) || qobject_cast<QToolButton*>(widget))
@@ -367,6 +388,8 @@ void BenchStyle::polish(QWidget* widget) {
         table->verticalHeader()->hide();
         table->verticalHeader()->setDefaultSectionSize(scaled(36));
         table->horizontalHeader()->setHighlightSections(false);
+        table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        table->viewport()->setBackgroundRole(QPalette::AlternateBase); // lies on its card
     }
 }
 

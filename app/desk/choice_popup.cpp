@@ -48,11 +48,11 @@ class RowDelegate : public QStyledItemDelegate {
         const bool action = index.data(kAction).toBool();
         painter->setFont(textFont(TextSize::Small));
         const QString detail = index.data(kDetail).toString();
-        const int detailWidth = std::min(painter->fontMetrics().horizontalAdvance(detail), room.width() / 2);
+        const int detailWidth = std::min(painter->fontMetrics().horizontalAdvance(detail) + 2, room.width() / 2);
         painter->setPen(colour(Role::Muted));
         painter->drawText(room, Qt::AlignRight | Qt::AlignVCenter,
                           painter->fontMetrics().elidedText(detail, Qt::ElideRight, detailWidth));
-        if (detailWidth > 0) room.setRight(room.right() - detailWidth - 12);
+        if (!detail.isEmpty()) room.setRight(room.right() - detailWidth - 12);
 
         painter->setFont(textFont(TextSize::Body, action ? Weight::Strong : Weight::Plain));
         painter->setPen(colour(action ? Role::Jewel : Role::Ink));

@@ -29,6 +29,8 @@ struct WidthForm {
     }
 };
 
+} // namespace
+
 struct EchoRow {
     const char* name;
     const char* typed;
@@ -37,8 +39,6 @@ struct EchoRow {
 void PrintTo(const EchoRow& row, std::ostream* out) { *out << row.name; }
 
 class LengthEcho : public testing::TestWithParam<EchoRow> {};
-
-} // namespace
 
 // 1 in = 25.4 mm exactly (international yard and pound agreement of 1959).
 TEST_P(LengthEcho, saysHowItWasReadWhenThatIsNotPlain) {
@@ -52,7 +52,7 @@ INSTANTIATE_TEST_SUITE_P(Rows, LengthEcho,
                                          EchoRow{"sum", "2*40mm + 8.9 mm", "= 88.9 mm"},
                                          EchoRow{"bare", "88.9", ""}, EchoRow{"ownUnit", "88.9 mm", ""},
                                          EchoRow{"ownUnitTight", "88.9mm", ""}),
-                         [](const auto& info) { return std::string(info.param.name); });
+                         [](const auto& row) { return std::string(row.param.name); });
 
 TEST(LengthField, readsFractionsOfAnInch) {
     LengthField field(formatterOf("en_US"));

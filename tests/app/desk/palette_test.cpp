@@ -7,6 +7,7 @@
 
 #include <QImage>
 
+#include <algorithm>
 #include <memory>
 
 namespace sp::desk::test {
@@ -96,8 +97,12 @@ TEST(StonePainter, paintsTheSameStoneTheSameAndSeenOnAnyGround) {
                 const auto paint = [&] { return stonePixmap(stoneColour(rgb), side, 1, ground).toImage(); };
                 const QImage once = paint();
                 EXPECT_EQ(once, paint());
-                const QColor rim = once.pixelColor(side / 2, 1); // just inside the top of the rim
-                EXPECT_GE(contrast(rim, ground), 1.4) << side << ' ' << rgb << ' ' << static_cast<int>(look);
+                double seen = 1; // the rim's pixels at the top, which soft edges share with what lies beside them
+                for (int y = 0; y < 3; ++y) {
+                    const QColor rim = once.pixelColor(side / 2, y);
+                    if (rim.alpha() > 128) seen = std::max(seen, contrast(rim, ground));
+                }
+                EXPECT_GE(seen, 1.4) << side << ' ' << rgb << ' ' << static_cast<int>(look);
                 EXPECT_EQ(once.pixelColor(0, 0).alpha(), 0) << "round";
             }
         }

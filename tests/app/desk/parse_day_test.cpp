@@ -4,8 +4,6 @@
 
 namespace sp::desk::test {
 
-namespace {
-
 struct DayRow {
     const char* name;
     const char* locale;
@@ -15,8 +13,6 @@ struct DayRow {
 void PrintTo(const DayRow& row, std::ostream* out) { *out << row.name; }
 
 class ParseDay : public testing::TestWithParam<DayRow> {};
-
-} // namespace
 
 // Today is Wednesday 25 November 2026. Weekdays and leap years as the Gregorian calendar has them (2028 is the next
 // leap year); the order of day and month in a locale is CLDR's, as Qt carries it.
@@ -50,7 +46,7 @@ INSTANTIATE_TEST_SUITE_P(
                     DayRow{"leapDay", "en_US", "29 Feb", "2028-02-29"}, DayRow{"bareNumber", "en_US", "11", ""},
                     DayRow{"noSuchDay", "en_US", "2026-02-30", ""}, DayRow{"wrongWeekday", "en_US", "Mon 11 Dec 2026", ""},
                     DayRow{"nonsense", "en_US", "soon", ""}, DayRow{"tooFar", "en_US", "+99999", ""}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& row) { return std::string(row.param.name); });
 
 TEST(DateField, writesWhatItReads) {
     for (const char* locale : {"en_US", "en_GB", "de_DE", "fr_FR", "nl_NL"}) {

@@ -55,6 +55,7 @@ TEST(Rail, goesToAPlaceByKey) {
     Rail rail(&window);
     rail.addPlace(Icon::Counter, qs("Counter"), qs("counterPlace"));
     rail.addPlace(Icon::Designs, qs("Designs"), qs("designsPlace"));
+    rail.resize(rail.sizeHint());
     const QSignalSpy chosen(&rail, &Rail::chosen);
     enter(window, *rail.findChild<QAbstractButton*>(qs("counterPlace")));
     EXPECT_EQ(rail.current(), 0);
