@@ -30,6 +30,7 @@ constexpr int kScrollBar = 12;
 constexpr int kArrowRoom = 28;
 constexpr int kIconGap = 8;
 constexpr int kCellPadding = 8;
+constexpr int kHeadPadding = 6; // Fusion's label comes 2 px narrower
 
 enum class Kind { Plain, Primary, Quiet };
 
@@ -244,7 +245,7 @@ void BenchStyle::drawControl(ControlElement element, const QStyleOption* option,
             painter->save();
             painter->setFont(textFont(TextSize::Small));
             painter->setPen(colour(Role::Muted));
-            const QRect room = plain->rect.adjusted(kCellPadding, 0, -kCellPadding, 0);
+            const QRect room = plain->rect.adjusted(kHeadPadding, 0, -kHeadPadding, 0);
             painter->drawText(room, static_cast<int>(plain->textAlignment | Qt::AlignVCenter),
                               painter->fontMetrics().elidedText(plain->text, Qt::ElideRight, room.width()));
             painter->restore();

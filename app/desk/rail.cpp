@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/fonts.h"
 
+#include <QApplication>
 #include <QRadioButton>
 #include <QShortcut>
 
@@ -103,7 +104,11 @@ int Rail::count() const { return static_cast<int>(m_group->buttons().size()); }
 int Rail::current() const { return m_current; }
 
 void Rail::setCurrent(int index) {
-    if (auto* button = m_group->button(index)) button->setChecked(true);
+    QAbstractButton* button = m_group->button(index);
+    if (!button) return;
+    const QWidget* focused = QApplication::focusWidget();
+    if (focused && isAncestorOf(focused)) button->setFocus(Qt::ShortcutFocusReason); // the arrows go on from here
+    button->setChecked(true);
 }
 
 QSize Rail::sizeHint() const { return {std::max(92, m_layout->sizeHint().width()), m_layout->sizeHint().height()}; }
