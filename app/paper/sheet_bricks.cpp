@@ -14,7 +14,9 @@ constexpr double kStoneStep = 9.0;
 constexpr std::size_t kMostStones = 4;
 constexpr double kColumnGap = 16.0;
 constexpr double kNotesIndent = 96.0;
-constexpr double kNarrowestCell = 64.0;
+constexpr double kNarrowestCell = 52.0;
+constexpr double kLadderNames = 132.0;
+constexpr double kTotalsLeft = 0.46; ///< share of the width left of the totals
 constexpr int kMostAddressLines = 12;
 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
@@ -123,7 +125,7 @@ Brick BrickMaker::addressee() const {
     }
     double right = m_sheet.customerName.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
     for (const auto& fact : m_sheet.facts) {
-        write(brick, m_width * 0.64, right, Face::Small, kMutedInk, text(fact.label));
+        write(brick, m_width * 0.69, right, Face::Small, kMutedInk, text(fact.label));
         figuresRight(brick, m_width, right, Face::Small, kInk, text(fact.value));
         right += m_lettering.leading(Face::Small) + 2;
     }
@@ -133,7 +135,7 @@ Brick BrickMaker::addressee() const {
 
 Brick BrickMaker::tableHead() const {
     Brick brick;
-    brick.gap = 20;
+    brick.gap = 18;
     brick.keepWithNext = true;
     const auto& at = m_columns;
     writeRight(brick, at.piecesRight, 0, Face::Fine, kMutedInk, QStringLiteral("Pieces"));
@@ -205,7 +207,7 @@ Brick BrickMaker::carried(const QString& label, const QString& amount) const {
 
 double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const QString& note,
                              const QString& amount) const {
-    const double left = m_width * 0.46;
+    const double left = m_width * kTotalsLeft;
     const double room = m_width - left - kColumnGap - m_lettering.figuresWidth(Face::Body, amount);
     figuresRight(brick, m_width, y, Face::Body, kInk, amount);
     y = paragraph(brick, left, y, Face::Body, kMutedInk, label, room, 3);
@@ -218,7 +220,7 @@ double BrickMaker::grandTotal(Brick& brick, double y) const {
     const QString amount = text(m_sheet.toPay.text);
     const double labels = m_lettering.width(Face::Title, label) + 6 + m_lettering.width(Face::Small, currency);
     const double free = m_width - m_lettering.figuresWidth(Face::Total, amount) - kColumnGap - labels;
-    const double left = std::max(0.0, std::min(m_width * 0.46, free));
+    const double left = std::max(0.0, std::min(m_width * kTotalsLeft, free));
     figuresRight(brick, m_width, y, Face::Total, kInk, amount);
     // On the baseline of the large figure.
     const double baseline = y + m_lettering.ascent(Face::Total);
@@ -226,7 +228,7 @@ double BrickMaker::grandTotal(Brick& brick, double y) const {
     write(brick, left + m_lettering.width(Face::Title, label) + 6, baseline - m_lettering.ascent(Face::Small),
           Face::Small, kMutedInk, currency);
     y += m_lettering.leading(Face::Total);
-    return paragraph(brick, m_width * 0.46, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded), m_width * 0.54, 3);
+    return paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded), m_width * (1 - kTotalsLeft), 3);
 }
 
 Brick BrickMaker::totals() const {
@@ -246,52 +248,84 @@ Brick BrickMaker::totals() const {
     return brick;
 }
 
-Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::size_t first, std::size_t last, double cell) const {
+bool BrickMaker::placeTermsBeside(Brick& totals) const {
+    Brick terms;
+    write(terms, 0, 10, Face::SmallStrong, kInk, QStringLiteral("Terms"));
+    double y = 10 + m_lettering.leading(Face::SmallStrong) + 2;
+    for (const auto& line : m_sheet.terms)
+        y = paragraph(terms, 0, y, Face::Small, kMutedInk, text(line), m_width * kTotalsLeft - 2 * kColumnGap, 12) + 2;
+    if (y > totals.height) return false;
+    auto& texts = totals.parts.texts;
+    texts.insert(texts.end(), terms.parts.texts.begin(), terms.parts.texts.end());
+    return true;
+}
+
+std::vector<units::Count> BrickMaker::ladderQuantities() const {
+    std::vector<units::Count> quantities;
+    for (const auto& ladder : m_sheet.ladders)
+        for (const auto& step : ladder.steps) quantities.push_back(step.quantity);
+    std::ranges::sort(quantities);
+    const auto spare = std::ranges::unique(quantities);
+    quantities.erase(spare.begin(), spare.end());
+    return quantities;
+}
+
+Brick BrickMaker::ladderHead(std::span<const units::Count> quantities, double cell) const {
     Brick brick;
-    brick.gap = 4;
-    const bool hasTotals = !ladder.steps.front().total.empty();
-    const double small = m_lettering.leading(Face::Small);
-    const double fine = m_lettering.leading(Face::Fine);
-    brick.height = 4 + small + m_lettering.leading(Face::Body) + (hasTotals ? fine : 0) + 4;
-    for (std::size_t i = first; i < last; ++i) {
-        const auto& step = ladder.steps[i];
-        const double x = cell * static_cast<double>(i - first);
-        const auto centred = [&](double y, Face face, const QColor& colour, const std::string& figures) {
-            const double width = m_lettering.figuresWidth(face, text(figures));
-            figuresRight(brick, x + (cell + width) / 2, y, face, colour, text(figures));
-        };
-        if (step.isOrdered) brick.parts.tints.push_back({{x + 2, 0, cell - 4, brick.height}, kSoftJewel});
-        centred(4, step.isOrdered ? Face::SmallStrong : Face::Small, step.isOrdered ? kInk : kMutedInk, step.pieces);
-        centred(4 + small, step.isOrdered ? Face::Strong : Face::Body, kInk, step.each);
-        if (hasTotals) centred(4 + small + m_lettering.leading(Face::Body), Face::Fine, kMutedInk, step.total);
+    brick.gap = 18;
+    brick.keepWithNext = true;
+    rule(brick, 0, 0, m_width);
+    const double y = 10;
+    write(brick, 0, y, Face::SmallStrong, kInk, QStringLiteral("More or fewer"));
+    for (const auto& ladder : m_sheet.ladders)
+        for (const auto& step : ladder.steps) {
+            const auto found = std::ranges::find(quantities, step.quantity);
+            if (found == quantities.end()) continue;
+            const double right = kLadderNames + cell * static_cast<double>(found - quantities.begin() + 1);
+            const QString words = text(step.pieces);
+            const bool isThere = std::ranges::any_of(brick.parts.texts, [&](const PlacedText& placed) {
+                return placed.text == words;
+            });
+            if (!isThere) figuresRight(brick, right - 8, y, Face::Small, kMutedInk, words);
+        }
+    brick.height = paragraph(brick, 0, y + m_lettering.leading(Face::SmallStrong), Face::Fine, kMutedInk,
+                             text(m_sheet.ladderNote), m_width, 2) + 2;
+    return brick;
+}
+
+Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const units::Count> quantities, double cell) const {
+    Brick brick;
+    brick.gap = 2;
+    brick.height = m_lettering.leading(Face::Body) + 2;
+    paragraph(brick, 0, 2, Face::Small, kInk, text(ladder.title), kLadderNames - 8, 1);
+    for (const auto& step : ladder.steps) {
+        const auto found = std::ranges::find(quantities, step.quantity);
+        if (found == quantities.end()) continue;
+        const double right = kLadderNames + cell * static_cast<double>(found - quantities.begin() + 1);
+        if (step.isOrdered) brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
+        const Face face = step.isOrdered ? Face::Strong : Face::Body;
+        figuresRight(brick, right - 8, 1, face, kInk, text(step.each));
     }
     return brick;
 }
 
 void BrickMaker::addLadders(std::vector<Brick>& bricks) const {
     if (m_sheet.ladders.empty()) return;
-    bool isFirst = true;
-    for (const auto& ladder : m_sheet.ladders) {
-        Brick title;
-        title.gap = isFirst ? 20 : 10;
-        title.keepWithNext = true;
-        double y = 0;
-        if (isFirst) {
-            rule(title, 0, 0, m_width);
-            y = 10;
-        }
-        title.height = paragraph(title, 0, y, Face::SmallStrong, kInk, text(ladder.title), m_width, 2);
-        if (isFirst && !m_sheet.ladderNote.empty())
-            title.height = paragraph(title, 0, title.height, Face::Fine, kMutedInk, text(m_sheet.ladderNote), m_width, 2);
-        bricks.push_back(std::move(title));
-        isFirst = false;
-        double cell = kNarrowestCell;
+    double cell = kNarrowestCell;
+    for (const auto& ladder : m_sheet.ladders)
         for (const auto& step : ladder.steps)
-            for (const auto& figures : {step.pieces, step.each, step.total})
-                cell = std::max(cell, m_lettering.figuresWidth(Face::Strong, text(figures)) + 12);
-        const auto inRow = std::max(std::size_t{1}, static_cast<std::size_t>(m_width / cell));
-        for (std::size_t first = 0; first < ladder.steps.size(); first += inRow)
-            bricks.push_back(ladderRow(ladder, first, std::min(first + inRow, ladder.steps.size()), cell));
+            for (const auto& figures : {step.pieces, step.each})
+                cell = std::max(cell, m_lettering.figuresWidth(Face::Strong, text(figures)) + 18);
+    const auto quantities = ladderQuantities();
+    // A table holds as many columns as fit; the others go into further tables below.
+    const auto most = std::max(std::size_t{1}, static_cast<std::size_t>((m_width - kLadderNames) / cell));
+    for (std::size_t first = 0; first < quantities.size(); first += most) {
+        const auto columns = std::span(quantities).subspan(first, std::min(most, quantities.size() - first));
+        bricks.push_back(ladderHead(columns, cell));
+        for (const auto& ladder : m_sheet.ladders) {
+            bricks.push_back(ladderRow(ladder, columns, cell));
+            bricks.back().keepWithNext = &ladder != &m_sheet.ladders.back();
+        }
     }
 }
 
@@ -300,7 +334,7 @@ void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, co
     bool isFirst = true;
     for (const auto& note : notes) {
         Brick brick;
-        brick.gap = isFirst ? 16 : 2;
+        brick.gap = isFirst ? 14 : 1.5;
         double y = 0;
         if (isFirst) {
             rule(brick, 0, 0, m_width);
@@ -359,11 +393,13 @@ std::vector<Brick> BrickMaker::all() const {
     for (std::size_t i = 0; i < m_sheet.lines.size(); ++i) addLine(bricks, m_sheet.lines[i], i == 0);
     for (std::size_t i = 0; i < m_sheet.adjustments.size(); ++i) {
         bricks.push_back(rowBrick(m_sheet.adjustments[i], Face::Body, kInk));
-        bricks.back().gap = i == 0 ? 14 : 4;
+        bricks.back().gap = i == 0 ? 12 : 4;
     }
-    bricks.push_back(totals());
+    auto sums = totals();
+    const bool termsBeside = !m_sheet.terms.empty() && placeTermsBeside(sums);
+    bricks.push_back(std::move(sums));
     addLadders(bricks);
-    addNotes(bricks, QStringLiteral("Terms"), m_sheet.terms, Face::Small);
+    if (!termsBeside) addNotes(bricks, QStringLiteral("Terms"), m_sheet.terms, Face::Small);
     addNotes(bricks, QStringLiteral("Care and safety"), m_sheet.care, Face::Fine);
     return bricks;
 }
