@@ -16,6 +16,7 @@ constexpr double kColumnGap = 16.0;
 constexpr double kNotesIndent = 96.0;
 constexpr double kNarrowestCell = 52.0;
 constexpr double kLadderNames = 132.0;
+constexpr double kCellPadding = 8.0;
 constexpr double kTotalsLeft = 0.46; ///< share of the width left of the totals
 constexpr int kMostAddressLines = 12;
 
@@ -214,19 +215,22 @@ double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const
     return paragraph(brick, left, y, Face::Fine, kMutedInk, note, room, 2) + 4;
 }
 
+double BrickMaker::grandTotalLeft() const {
+    const double labels = m_lettering.width(Face::Title, QStringLiteral("To pay")) + 6 +
+                          m_lettering.width(Face::Small, text(m_sheet.currency));
+    const double amount = m_lettering.figuresWidth(Face::Total, text(m_sheet.toPay.text));
+    return std::clamp(m_width - amount - kColumnGap - labels, 0.0, m_width * kTotalsLeft);
+}
+
 double BrickMaker::grandTotal(Brick& brick, double y) const {
     const QString label = QStringLiteral("To pay");
-    const QString currency = text(m_sheet.currency);
-    const QString amount = text(m_sheet.toPay.text);
-    const double labels = m_lettering.width(Face::Title, label) + 6 + m_lettering.width(Face::Small, currency);
-    const double free = m_width - m_lettering.figuresWidth(Face::Total, amount) - kColumnGap - labels;
-    const double left = std::max(0.0, std::min(m_width * kTotalsLeft, free));
-    figuresRight(brick, m_width, y, Face::Total, kInk, amount);
+    const double left = grandTotalLeft();
+    figuresRight(brick, m_width, y, Face::Total, kInk, text(m_sheet.toPay.text));
     // On the baseline of the large figure.
     const double baseline = y + m_lettering.ascent(Face::Total);
     write(brick, left, baseline - m_lettering.ascent(Face::Title), Face::Title, kInk, label);
     write(brick, left + m_lettering.width(Face::Title, label) + 6, baseline - m_lettering.ascent(Face::Small),
-          Face::Small, kMutedInk, currency);
+          Face::Small, kMutedInk, text(m_sheet.currency));
     y += m_lettering.leading(Face::Total);
     return paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded), m_width * (1 - kTotalsLeft), 3);
 }
@@ -249,6 +253,7 @@ Brick BrickMaker::totals() const {
 }
 
 bool BrickMaker::placeTermsBeside(Brick& totals) const {
+    if (grandTotalLeft() < m_width * kTotalsLeft) return false;
     Brick terms;
     write(terms, 0, 10, Face::SmallStrong, kInk, QStringLiteral("Terms"));
     double y = 10 + m_lettering.leading(Face::SmallStrong) + 2;
@@ -260,51 +265,45 @@ bool BrickMaker::placeTermsBeside(Brick& totals) const {
     return true;
 }
 
-std::vector<units::Count> BrickMaker::ladderQuantities() const {
-    std::vector<units::Count> quantities;
+std::vector<BrickMaker::LadderColumn> BrickMaker::ladderColumns() const {
+    std::vector<LadderColumn> columns;
     for (const auto& ladder : m_sheet.ladders)
-        for (const auto& step : ladder.steps) quantities.push_back(step.quantity);
-    std::ranges::sort(quantities);
-    const auto spare = std::ranges::unique(quantities);
-    quantities.erase(spare.begin(), spare.end());
-    return quantities;
+        for (const auto& step : ladder.steps) columns.push_back({step.quantity, text(step.pieces)});
+    std::ranges::sort(columns, {}, &LadderColumn::quantity);
+    const auto spare = std::ranges::unique(columns, {}, &LadderColumn::quantity);
+    columns.erase(spare.begin(), spare.end());
+    return columns;
 }
 
-Brick BrickMaker::ladderHead(std::span<const units::Count> quantities, double cell) const {
+Brick BrickMaker::ladderHead(std::span<const LadderColumn> columns, double cell) const {
     Brick brick;
     brick.gap = 18;
     brick.keepWithNext = true;
     rule(brick, 0, 0, m_width);
-    const double y = 10;
+    double y = 10;
     write(brick, 0, y, Face::SmallStrong, kInk, QStringLiteral("More or fewer"));
-    for (const auto& ladder : m_sheet.ladders)
-        for (const auto& step : ladder.steps) {
-            const auto found = std::ranges::find(quantities, step.quantity);
-            if (found == quantities.end()) continue;
-            const double right = kLadderNames + cell * static_cast<double>(found - quantities.begin() + 1);
-            const QString words = text(step.pieces);
-            const bool isThere = std::ranges::any_of(brick.parts.texts, [&](const PlacedText& placed) {
-                return placed.text == words;
-            });
-            if (!isThere) figuresRight(brick, right - 8, y, Face::Small, kMutedInk, words);
-        }
-    brick.height = paragraph(brick, 0, y + m_lettering.leading(Face::SmallStrong), Face::Fine, kMutedInk,
-                             text(m_sheet.ladderNote), m_width, 2) + 2;
+    double right = kLadderNames;
+    for (const auto& column : columns)
+        figuresRight(brick, (right += cell) - kCellPadding, y, Face::Small, kMutedInk, column.pieces);
+    y += m_lettering.leading(Face::SmallStrong);
+    brick.height = paragraph(brick, 0, y, Face::Fine, kMutedInk, text(m_sheet.ladderNote), m_width, 2) + 2;
     return brick;
 }
 
-Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const units::Count> quantities, double cell) const {
+Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const {
     Brick brick;
     brick.gap = 2;
     brick.height = m_lettering.leading(Face::Body) + 2;
-    paragraph(brick, 0, 2, Face::Small, kInk, text(ladder.title), kLadderNames - 8, 1);
-    for (const auto& step : ladder.steps) {
-        const auto found = std::ranges::find(quantities, step.quantity);
-        if (found == quantities.end()) continue;
-        const double right = kLadderNames + cell * static_cast<double>(found - quantities.begin() + 1);
-        if (step.isOrdered) brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
-        const Face face = step.isOrdered ? Face::Strong : Face::Body;
-        figuresRight(brick, right - 8, 1, face, kInk, text(step.each));
+    paragraph(brick, 0, 2, Face::Small, kInk, text(ladder.title), kLadderNames - kCellPadding, 1);
+    double right = kLadderNames;
+    for (const auto& column : columns) {
+        right += cell;
+        const auto step = std::ranges::find(ladder.steps, column.quantity, &LadderStep::quantity);
+        if (step == ladder.steps.end()) continue;
+        if (step->isOrdered)
+            brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
+        figuresRight(brick, right - kCellPadding, 1, step->isOrdered ? Face::Strong : Face::Body, kInk,
+                     text(step->each));
     }
     return brick;
 }
@@ -316,7 +315,7 @@ void BrickMaker::addLadders(std::vector<Brick>& bricks) const {
         for (const auto& step : ladder.steps)
             for (const auto& figures : {step.pieces, step.each})
                 cell = std::max(cell, m_lettering.figuresWidth(Face::Strong, text(figures)) + 18);
-    const auto quantities = ladderQuantities();
+    const auto quantities = ladderColumns();
     // A table holds as many columns as fit; the others go into further tables below.
     const auto most = std::max(std::size_t{1}, static_cast<std::size_t>((m_width - kLadderNames) / cell));
     for (std::size_t first = 0; first < quantities.size(); first += most) {
@@ -331,20 +330,19 @@ void BrickMaker::addLadders(std::vector<Brick>& bricks) const {
 
 void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, const std::vector<std::string>& notes,
                           Face face) const {
-    bool isFirst = true;
-    for (const auto& note : notes) {
+    for (std::size_t i = 0; i < notes.size(); ++i) {
         Brick brick;
-        brick.gap = isFirst ? 14 : 1.5;
+        brick.gap = i == 0 ? 14 : 1.5;
         double y = 0;
-        if (isFirst) {
+        if (i == 0) {
             rule(brick, 0, 0, m_width);
             y = 10;
             write(brick, 0, y + (m_lettering.leading(face) - m_lettering.leading(Face::SmallStrong)) / 2,
                   Face::SmallStrong, kInk, heading);
-            brick.keepWithNext = notes.size() > 1;
         }
-        isFirst = false;
-        brick.height = paragraph(brick, kNotesIndent, y, face, kMutedInk, text(note), m_width - kNotesIndent, 12);
+        // Neither the first nor the last note stands alone on a page.
+        brick.keepWithNext = i + 1 < notes.size() && (i == 0 || i + 2 == notes.size());
+        brick.height = paragraph(brick, kNotesIndent, y, face, kMutedInk, text(notes[i]), m_width - kNotesIndent, 12);
         bricks.push_back(std::move(brick));
     }
 }

@@ -72,6 +72,16 @@ class BrickMaker {
     bool placeTermsBeside(Brick& totals) const;
     double totalsRow(Brick& brick, double y, const QString& label, const QString& note, const QString& amount) const;
     double grandTotal(Brick& brick, double y) const;
+    /// Where "To pay" begins: in line with the other totals unless the amount is too long for that.
+    double grandTotalLeft() const;
+    struct LadderColumn {
+        units::Count quantity;
+        QString pieces;
+    };
+
+    std::vector<LadderColumn> ladderColumns() const;
+    Brick ladderHead(std::span<const LadderColumn> columns, double cell) const;
+    Brick ladderRow(const SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const;
     void addLadders(std::vector<Brick>& bricks) const;
     std::vector<units::Count> ladderQuantities() const;
     Brick ladderHead(std::span<const units::Count> quantities, double cell) const;
