@@ -40,8 +40,8 @@ void CounterPresenter::select(int line) {
     m_current = std::clamp(line, -1, last);
     m_problems.clear();
     reprice();
-    emit lineShown();
-    emit changed();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
 }
 
 void CounterPresenter::show(db::Quote quote) {
@@ -52,9 +52,9 @@ void CounterPresenter::show(db::Quote quote) {
     m_current = m_quote.order.lines.empty() ? -1 : 0;
     readPrices();
     reprice();
-    emit orderShown();
-    emit lineShown();
-    emit changed();
+    Q_EMIT orderShown();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
 }
 
 void CounterPresenter::openLast() {
@@ -90,8 +90,8 @@ void CounterPresenter::startCopy() {
     m_current = m_quote.order.lines.empty() ? -1 : 0;
     touched();
     keep();
-    emit orderShown();
-    emit lineShown();
+    Q_EMIT orderShown();
+    Q_EMIT lineShown();
 }
 
 void CounterPresenter::bookChanged() {
@@ -106,15 +106,15 @@ void CounterPresenter::bookChanged() {
             m_problems.clear();
             m_current = std::min(std::max(current, 0), static_cast<int>(order().lines.size()) - 1);
             reprice();
-            emit orderShown();
-            emit lineShown();
-            emit changed();
+            Q_EMIT orderShown();
+            Q_EMIT lineShown();
+            Q_EMIT changed();
             return;
         }
     }
     readPrices();
     reprice();
-    emit changed();
+    Q_EMIT changed();
 }
 
 void CounterPresenter::readPrices() {
@@ -141,7 +141,7 @@ void CounterPresenter::addDesign(const base::Id& id) {
     m_problems.clear();
     touched();
     keep();
-    emit lineShown();
+    Q_EMIT lineShown();
 }
 
 void CounterPresenter::addOneOff(const QString& title) {
@@ -155,7 +155,7 @@ void CounterPresenter::addOneOff(const QString& title) {
     m_problems.clear();
     touched();
     keep();
-    emit lineShown();
+    Q_EMIT lineShown();
 }
 
 void CounterPresenter::removeLine() {
@@ -165,7 +165,7 @@ void CounterPresenter::removeLine() {
     m_problems.clear();
     touched();
     keep();
-    emit lineShown();
+    Q_EMIT lineShown();
 }
 
 void CounterPresenter::setCustomer(const base::Id& customer) {
@@ -176,7 +176,7 @@ void CounterPresenter::setCustomer(const base::Id& customer) {
     readPrices();
     touched();
     keep();
-    emit orderShown();
+    Q_EMIT orderShown();
 }
 
 bool CounterPresenter::addCustomer(const QString& name) {
@@ -224,7 +224,7 @@ void CounterPresenter::addStone(const base::Id& material) {
         line.stones.push_back({material, units::Count{}});
     });
     keep();
-    emit lineShown();
+    Q_EMIT lineShown();
 }
 
 void CounterPresenter::removeStone(int row) {
@@ -234,8 +234,8 @@ void CounterPresenter::removeStone(int row) {
     m_problems.clear();
     keep();
     reprice();
-    emit lineShown();
-    emit changed();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
 }
 
 void CounterPresenter::setProblem(const QString& field, const std::optional<base::Error>& problem) {
@@ -246,14 +246,14 @@ void CounterPresenter::setProblem(const QString& field, const std::optional<base
     else
         m_problems.erase(field);
     reprice();
-    emit changed();
+    Q_EMIT changed();
 }
 
 void CounterPresenter::touched() {
     m_unkept = true;
     m_rest.start();
     reprice();
-    emit changed();
+    Q_EMIT changed();
 }
 
 void CounterPresenter::reprice() {

@@ -72,7 +72,7 @@ class CounterPresenter : public QObject {
     bool give();
     bool setStage(db::Stage stage);
 
-  signals:
+  Q_SIGNALS:
     void changed();   ///< the order, its price or the reason why there is none
     void lineShown(); ///< another line, or the same one brought back from undo: fields load what it says
     void orderShown(); ///< another quote: all fields load what it says

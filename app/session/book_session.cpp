@@ -23,7 +23,7 @@ template<class T, class Reader>
 const T& BookSession::once(std::optional<T>& kept, Reader reader) {
     if (!kept) {
         auto result = (m_book.get()->*reader)();
-        if (!result) emit troubled(result.error());
+        if (!result) Q_EMIT troubled(result.error());
         kept = result ? std::move(*result) : T{};
     }
     return *kept;
@@ -48,7 +48,7 @@ catalogue::PriceBook BookSession::prices(const base::Id& customer) {
     if (!m_read.prices) {
         auto result = m_book->priceBook({});
         if (!result) {
-            emit troubled(result.error());
+            Q_EMIT troubled(result.error());
             return {};
         }
         m_read.prices = std::move(*result);
@@ -66,12 +66,12 @@ void BookSession::forget() { m_read = {}; }
 
 void BookSession::settle(const std::optional<base::Error>& error) {
     if (error) {
-        emit troubled(*error);
+        Q_EMIT troubled(*error);
         return;
     }
     forget();
-    emit saved();
-    emit changed();
+    Q_EMIT saved();
+    Q_EMIT changed();
 }
 
 QString BookSession::undoText() {

@@ -57,15 +57,15 @@ class BookSession : public QObject {
     auto keepDraft(Work&& work) {
         auto result = work(*m_book);
         if (result.has_value())
-            emit saved();
+            Q_EMIT saved();
         else
-            emit troubled(result.error());
+            Q_EMIT troubled(result.error());
         return result;
     }
     template<class Work>
     auto read(Work&& work) {
         auto result = work(*m_book);
-        if (!result.has_value()) emit troubled(result.error());
+        if (!result.has_value()) Q_EMIT troubled(result.error());
         return result;
     }
 
@@ -74,7 +74,7 @@ class BookSession : public QObject {
     void undo();
     void redo();
 
-  signals:
+  Q_SIGNALS:
     void changed();                         ///< something of the book is no longer as it was read
     void saved();                           ///< it is on the disk
     void troubled(const sp::base::Error& error); ///< it could not be read or kept

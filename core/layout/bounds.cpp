@@ -111,7 +111,7 @@ struct Block {
     Tick s;
 
     Tick cells(Tick colour, Tick side) const {
-        const Tick local = modulo(colour - from, side);
+        const Tick local = colour >= from ? colour - from : colour - from + side; // both < side
         return cellsOn(local, r, s) + cellsOn(local + side, r, s);
     }
 };
@@ -135,10 +135,16 @@ Int128 barWaste(Tick width, Tick height, Tick armX, Tick armY, Tick side, bool r
         if (rarest < 0 || cells < rarest) rarest = cells;
     };
     // The count is piecewise linear in the colour: its least value lies at a bend of one of the two blocks.
-    for (const Block& block : {lower, upper}) {
-        for (const Tick bend : {Tick{-1}, Tick{0}, block.r - 1, block.r, block.s - 1, block.s,
-                                block.r + block.s - 2, block.r + block.s - 1, block.r + block.s}) {
-            look(modulo(block.from + bend, side));
+    constexpr Tick kFew = 16;
+    if (side <= kFew) {
+        for (Tick colour = 0; colour < side; ++colour)
+            look(colour);
+    } else {
+        for (const Block& block : {lower, upper}) {
+            for (const Tick bend : {Tick{-1}, Tick{0}, block.r - 1, block.r, block.s - 1, block.s,
+                                    block.r + block.s - 2, block.r + block.s - 1, block.r + block.s}) {
+                look(modulo(block.from + bend, side));
+            }
         }
     }
     const Int128 total = static_cast<Int128>(r1) * s1 + static_cast<Int128>(r2) * s2;
@@ -177,6 +183,38 @@ std::int64_t partitionBound(const Problem& problem) {
     for (std::int64_t first = 0; first <= last; ++first) {
         const std::int64_t second = mostSecond(limits, first);
         if (second >= 0) best = std::max(best, first + second);
+    }
+    return best;
+}
+
+std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick mostSide) {
+    constexpr Tick kMostPlay = 4;
+    constexpr Tick kMostRelaxed = 10'000; // pieces along a side, so that nothing below overflows
+    const auto& [width, height, a, b] = problem;
+    std::int64_t best = upperBound(problem);
+    if (best <= enough || width / a > kMostRelaxed || height / b > kMostRelaxed) return best;
+    const auto across = hullOfSums(width, a, b);
+    const auto up = hullOfSums(height, b, a);
+    const auto longest = [](const std::vector<Point>& hull, Tick perX, Tick perY) {
+        Tick most = 0;
+        for (const auto& corner : hull)
+            most = std::max(most, corner.x * perX + corner.y * perY);
+        return most;
+    };
+    for (Tick newA = 1; newA <= mostSide; ++newA) {
+        for (Tick newB = 1; newB <= mostSide; ++newB) {
+            const Tick newWidth = longest(across, newA, newB);
+            const Tick newHeight = longest(up, newB, newA);
+            const Tick side = std::max(newA, newB);
+            // Barnes' waste is at most a quarter of the side's square: often that is too little to help.
+            if (newWidth * newHeight - side * side / 4 >= best * newA * newB) continue;
+            for (Tick playX = 0; playX < kMostPlay; ++playX) {
+                for (Tick playY = 0; playY < kMostPlay; ++playY) {
+                    best = std::min(best, barnesBound({newWidth + playX, newHeight + playY, newA, newB}));
+                }
+            }
+            if (best <= enough) return best;
+        }
     }
     return best;
 }

@@ -23,6 +23,14 @@ std::int64_t partitionBound(const Problem& problem);
 /// Both.
 std::int64_t upperBound(const Problem& problem);
 
+/// The least of upperBound and of Barnes' bound for other pieces: give the sides any other lengths (1 to
+/// mostSide each) and make the sheet long enough for every sum that fitted before. Each packing of the old
+/// sheet then gives one of the new: keep who is left of whom and who is below whom, and push all left and
+/// down; every row of pieces was a sum that fitted. So the new bound holds for the old sheet. Own work, after
+/// the equivalence classes of K. A. Dowsland, OR Spektrum 7 (1985) [from memory]. Stops looking once it is
+/// down to `enough`.
+std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick mostSide);
+
 /// An L: width x height without its upper right corner, which begins at (armX, armY). Area less the cells
 /// that must stay empty: a bar of 1 x side covers each of `side` diagonal colours once, so every surplus of a
 /// colour over the rarest is waste (Barnes' argument, for the L; both diagonals and both sides tried).

@@ -2,14 +2,14 @@
 #include "core/layout/fit.h"
 
 #include "core/layout/bounds.h"
-#include "core/layout/l_shapes.h"
 #include "core/layout/rules.h"
+#include "core/layout/search.h"
 #include "core/layout/strips.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <optional>
+#include <utility>
 
 namespace sp::layout {
 
@@ -17,72 +17,35 @@ using units::Int128;
 
 namespace {
 
-/// A count with its bound and its first kMostPositions places, in ticks.
-struct Answer {
-    std::int64_t count = 0;
-    std::int64_t bound = 0;
-    std::vector<Spot> spots;
-};
-
-/// Rows and columns, all one way round.
-Answer layPlain(const Problem& problem, bool turned) {
-    const Tick spanX = turned ? problem.sideB : problem.sideA;
-    const Tick spanY = turned ? problem.sideA : problem.sideB;
-    const std::int64_t columns = problem.width / spanX;
-    const std::int64_t rows = problem.height / spanY;
+/// Rows and columns, all upright.
+Answer layPlain(const Problem& problem) {
+    const std::int64_t columns = problem.width / problem.sideA;
+    const std::int64_t rows = problem.height / problem.sideB;
     Answer answer{columns * rows, columns * rows, {}};
     const std::int64_t shown = std::min(answer.count, kMostPositions);
-    for (std::int64_t k = 0; k < shown; ++k)
-        answer.spots.push_back({k / rows * spanX, k % rows * spanY, turned});
-    return answer;
-}
-
-/// Every layout the searches know; nothing when the sheet has too many different sums.
-std::optional<Answer> search(const Problem& problem) {
-    const Grid grid(problem, kMostSums);
-    if (!grid.fits()) return {};
-    Work work(kFiveBlockWork);
-    FiveBlock five(grid, work);
-    const int width = grid.below(problem.width);
-    const int height = grid.below(problem.height);
-    Answer answer;
-    answer.count = five.solve(width, height);
-    answer.bound = five.upper(width, height);
-    if (answer.count == answer.bound) {
-        five.place(width, height, {}, answer.spots);
-        return answer;
+    for (std::int64_t k = 0; k < shown; ++k) {
+        answer.spots.push_back({k / rows * problem.sideA, k % rows * problem.sideB, false});
     }
-    Work more(kLShapeWork);
-    LShapes shapes(grid, five, more);
-    while (answer.count < answer.bound && shapes.reaches(width, height, static_cast<int>(answer.count) + 1)) {
-        ++answer.count;
-    }
-    shapes.place(width, height, {}, answer.spots);
-    answer.count = static_cast<std::int64_t>(answer.spots.size());
     return answer;
 }
 
 /// Strips along the longer side.
-Answer layStrips(const Problem& problem) {
-    const bool upright = problem.width >= problem.height;
-    const Problem along =
-        upright ? problem : Problem{problem.height, problem.width, problem.sideA, problem.sideB};
+Answer layStrips(const Problem& asked) {
+    const Upright upright(asked);
     Work work(kFiveBlockWork);
-    Strips strips(along, work);
+    Strips strips(upright.problem, work);
+    const Chain chain(strips.links(), upperBound(upright.problem));
     Answer answer;
-    answer.bound = upperBound(problem);
-    const Chain chain(strips.links(), answer.bound);
-    answer.count = chain.mostWithin(along.width);
+    answer.count = chain.mostWithin(upright.problem.width);
+    answer.bound = relaxedBound(upright.problem, answer.count, kRootSide);
     strips.placeAll(chain.parts(answer.count), kMostPositions, answer.spots);
-    if (upright) return answer;
-    for (Spot& spot : answer.spots)
-        spot = {spot.y, spot.x, !spot.turned};
+    upright.undo(answer.spots);
     return answer;
 }
 
 Answer solve(const Problem& problem, bool oneWay) {
-    if (oneWay || problem.sideA == problem.sideB) return layPlain(problem, false);
-    if (auto answer = search(problem)) return *std::move(answer);
+    if (oneWay || problem.sideA == problem.sideB) return layPlain(problem);
+    if (auto answer = search(problem, kLShapeWork)) return *std::move(answer);
     return layStrips(problem);
 }
 

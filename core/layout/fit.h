@@ -81,7 +81,10 @@ inline constexpr std::int64_t kMostPieces = 1'000'000'000;
 base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const FitRules& rules);
 
 inline constexpr int kMostSums = 160;
-inline constexpr std::int64_t kFiveBlockWork = 8'000'000;
-inline constexpr std::int64_t kLShapeWork = 12'000'000;
+inline constexpr std::int64_t kFiveBlockWork = 4'000'000;
+/// Cuts tried on Ls when the next piece would leave less than half a piece of waste on the sheet; a looser
+/// sheet, where no L-shaped layout has been seen to help, gets kLooseWork.
+inline constexpr std::int64_t kLShapeWork = 13'000'000;
+inline constexpr std::int64_t kLooseWork = 30'000;
 
 } // namespace sp::layout

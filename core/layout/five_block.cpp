@@ -9,6 +9,12 @@
 
 namespace sp::layout {
 
+namespace {
+
+constexpr Tick kPartSide = 12; // quick; the whole sheet is looked at more closely by its caller
+
+} // namespace
+
 FiveBlock::FiveBlock(const Grid& grid, Work& work)
     : m_grid(grid)
     , m_work(work)
@@ -43,7 +49,7 @@ int FiveBlock::solve(int width, int height) {
     if (node.isSolved) return node.lower;
     node.isSolved = true; // no part of a cut is the whole, so nobody asks again meanwhile
     const Problem here{m_grid.at(width), m_grid.at(height), m_grid.sideA(), m_grid.sideB()};
-    node.upper = std::min(node.upper, static_cast<std::int32_t>(partitionBound(here)));
+    node.upper = std::min(node.upper, static_cast<std::int32_t>(relaxedBound(here, node.lower, kPartSide)));
     if (node.lower < node.upper) tryGuillotine(node, width, height);
     if (node.lower < node.upper) tryPinwheels(node, width, height);
     return node.lower;

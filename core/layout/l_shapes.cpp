@@ -11,9 +11,13 @@ LShapes::LShapes(const Grid& grid, FiveBlock& five, Work& work)
     : m_grid(grid)
     , m_five(five)
     , m_work(work)
-    , m_pieceArea(static_cast<double>(grid.sideA()) * static_cast<double>(grid.sideB())) {}
+    , m_perArea(1.0 / (static_cast<double>(grid.sideA()) * static_cast<double>(grid.sideB()))) {
+    for (int index = 0; index < grid.size(); ++index)
+        m_lengths.push_back(static_cast<double>(grid.at(index)));
+}
 
-LShapes::Part LShapes::makePart(int width, int height, int armX, int armY) const {
+LShapes::Part LShapes::keep(const Raw& raw) {
+    auto [width, height, armX, armY] = raw;
     if (armX == 0) height = armY;
     if (armY == 0) width = armX;
     if (width == 0 || height == 0) return {};
@@ -32,36 +36,36 @@ LShapes::Part LShapes::makePart(int width, int height, int armX, int armY) const
 
 // Every cut leaves two parts that are again Ls. (X, Y) is the whole, (x, y) the inner corner, (a, b) the
 // bend.
-std::pair<LShapes::Part, LShapes::Part> LShapes::split(const Shape& whole, const Way& way) const {
+std::pair<LShapes::Raw, LShapes::Raw> LShapes::split(const Shape& whole, const Way& way) const {
     const auto [X, Y, x, y] = whole;
     const auto [cut, a, b, c] = way;
     const auto rest = [this](int of, int part) { return part >= of ? 0 : m_grid.rest(of, part); };
     switch (cut) {
     case Cut::None: break;
     case Cut::Upright: // straight up at a
-        if (a < x) return {makePart(a, Y, a, Y), makePart(rest(X, a), Y, rest(x, a), y)};
-        return {makePart(a, Y, x, y), makePart(rest(X, a), y, rest(X, a), y)};
+        if (a < x) return {Raw{a, Y, a, Y}, Raw{rest(X, a), Y, rest(x, a), y}};
+        return {Raw{a, Y, x, y}, Raw{rest(X, a), y, rest(X, a), y}};
     case Cut::Level: // straight across at a
-        if (a < y) return {makePart(X, a, X, a), makePart(X, rest(Y, a), x, rest(y, a))};
-        return {makePart(X, a, x, y), makePart(x, rest(Y, a), x, rest(Y, a))};
+        if (a < y) return {Raw{X, a, X, a}, Raw{X, rest(Y, a), x, rest(y, a)}};
+        return {Raw{X, a, x, y}, Raw{x, rest(Y, a), x, rest(Y, a)}};
     case Cut::LeftThenUp: // from the left edge to (a, b), up to the step
-        return {makePart(a, rest(Y, b), x, rest(y, b)), makePart(X, y, rest(X, a), b)};
+        return {Raw{a, rest(Y, b), x, rest(y, b)}, Raw{X, y, rest(X, a), b}};
     case Cut::BottomThenRight: // from the bottom to (a, b), right to the step
-        return {makePart(rest(X, a), b, rest(x, a), y), makePart(x, Y, a, rest(Y, b))};
+        return {Raw{rest(X, a), b, rest(x, a), y}, Raw{x, Y, a, rest(Y, b)}};
     case Cut::TopThenRight: // from the top down to (a, b), right to the right edge
-        return {makePart(rest(X, a), rest(Y, b), rest(x, a), rest(y, b)), makePart(X, Y, a, b)};
+        return {Raw{rest(X, a), rest(Y, b), rest(x, a), rest(y, b)}, Raw{X, Y, a, b}};
     case Cut::CornerLeftDown: // from the inner corner left to a, down to b, left to the edge
-        return {makePart(X, y, rest(X, a), b), makePart(x, rest(Y, b), a, rest(Y, y))};
+        return {Raw{X, y, rest(X, a), b}, Raw{x, rest(Y, b), a, rest(Y, y)}};
     case Cut::CornerLeftUp: // left to a, up to b, left to the edge
-        return {makePart(x, rest(Y, y), rest(x, a), rest(Y, b)), makePart(X, b, a, y)};
+        return {Raw{x, rest(Y, y), rest(x, a), rest(Y, b)}, Raw{X, b, a, y}};
     case Cut::CornerDownRight: // down to b, right to a, down to the bottom
-        return {makePart(rest(X, x), y, rest(X, a), rest(y, b)), makePart(a, Y, x, b)};
+        return {Raw{rest(X, x), y, rest(X, a), rest(y, b)}, Raw{a, Y, x, b}};
     case Cut::CornerDownLeft: // down to b, left to a, down to the bottom
-        return {makePart(x, Y, a, rest(Y, b)), makePart(rest(X, a), y, rest(X, x), b)};
+        return {Raw{x, Y, a, rest(Y, b)}, Raw{rest(X, a), y, rest(X, x), b}};
     case Cut::ZigZag: // rectangle: from the top at a down to b, right to c, down
-        return {makePart(c, Y, a, b), makePart(rest(X, a), Y, rest(X, c), rest(Y, b))};
+        return {Raw{c, Y, a, b}, Raw{rest(X, a), Y, rest(X, c), rest(Y, b)}};
     case Cut::ZigZagLevel: // rectangle: from the right at a left to b, up to c, left
-        return {makePart(X, c, b, a), makePart(X, rest(Y, a), rest(X, b), rest(Y, c))};
+        return {Raw{X, c, b, a}, Raw{X, rest(Y, a), rest(X, b), rest(Y, c)}};
     }
     return {};
 }
@@ -90,10 +94,17 @@ std::pair<LShapes::Corner, LShapes::Corner> LShapes::corners(const Shape& whole,
     return {};
 }
 
-double LShapes::area(const Shape& shape) const {
-    const auto length = [this](int index) { return static_cast<double>(m_grid.at(index)); };
-    return length(shape.width) * length(shape.armY) +
-           length(shape.armX) * (length(shape.height) - length(shape.armY));
+double LShapes::area(const Raw& raw) const {
+    const auto length = [this](int index) { return m_lengths[static_cast<std::size_t>(index)]; };
+    return length(raw.width) * length(raw.armY) + length(raw.armX) * (length(raw.height) - length(raw.armY));
+}
+
+/// The L and a layout of the corner it lacks fill its bounding rectangle, so the L holds no more than the
+/// rest.
+int LShapes::capByCover(const Shape& shape) {
+    const int corner =
+        m_five.solve(m_grid.rest(shape.width, shape.armX), m_grid.rest(shape.height, shape.armY));
+    return m_five.upper(shape.width, shape.height) - corner;
 }
 
 /// Null when no more can be remembered.
@@ -116,13 +127,13 @@ LShapes::Found* LShapes::find(const Shape& shape) {
         found.upper = static_cast<std::int32_t>(lShapeBound(m_grid.at(shape.width), m_grid.at(shape.height),
                                                             m_grid.at(shape.armX), m_grid.at(shape.armY),
                                                             m_grid.sideA(), m_grid.sideB()));
-        found.upper = std::min(found.upper, m_five.upper(shape.width, shape.height));
+        found.upper = std::min(found.upper, capByCover(shape));
     }
     return &m_found.emplace(shape.key(), found).first->second;
 }
 
 bool LShapes::reaches(int width, int height, int target) {
-    return reaches(makePart(width, height, width, height).shape, target);
+    return reaches(keep({width, height, width, height}).shape, target);
 }
 
 bool LShapes::reaches(const Shape& shape, int target) {
@@ -199,15 +210,20 @@ bool LShapes::cutWith(const Shape& shape, int target, Cut cut, int a, int b, int
     if (!m_work.spend(1)) return false;
     const auto byte = [](int index) { return static_cast<std::uint8_t>(index); };
     const Way way{cut, byte(a), byte(b), byte(c)};
-    const auto [one, two] = split(shape, way);
-    const double whole = area(shape);
-    const double first = area(one.shape);
-    const double second = area(two.shape);
-    if (first + second < (target - 1e-6) * m_pieceArea) return false;
+    const auto raw = split(shape, way);
+    const double first = area(raw.first);
+    const double second = area(raw.second);
+    // Never too few: the slack is far above the rounding of a double.
+    if (static_cast<int>(first * m_perArea + 1e-6) + static_cast<int>(second * m_perArea + 1e-6) < target)
+        return false;
+    const double whole = area({shape.width, shape.height, shape.armX, shape.armY});
     if (first >= whole || second >= whole) return false;
-    if (!share(one.shape, two.shape, target)) return false;
+    const Shape one = keep(raw.first).shape;
+    const Shape two = keep(raw.second).shape;
+    // The smaller part is settled sooner, and often settles both.
+    if (!(first <= second ? share(one, two, target) : share(two, one, target))) return false;
     Found* found = find(shape);
-    found->lower = find(one.shape)->lower + find(two.shape)->lower;
+    found->lower = find(one)->lower + find(two)->lower;
     found->way = way;
     return true;
 }
@@ -226,7 +242,7 @@ bool LShapes::share(const Shape& one, const Shape& two, int target) {
 }
 
 void LShapes::place(int width, int height, const Frame& frame, std::vector<Spot>& spots) {
-    const Part part = makePart(width, height, width, height);
+    const Part part = keep({width, height, width, height});
     place(part.shape, part.exchanged ? frame.exchanged() : frame, spots);
 }
 
@@ -240,7 +256,7 @@ void LShapes::place(const Shape& shape, const Frame& frame, std::vector<Spot>& s
     const auto parts = split(shape, found->way);
     const auto at = corners(shape, found->way);
     for (const auto& [part, corner] :
-         {std::pair(parts.first, at.first), std::pair(parts.second, at.second)}) {
+         {std::pair(keep(parts.first), at.first), std::pair(keep(parts.second), at.second)}) {
         const Frame there = frame.part(corner.x, corner.y, corner.leftwards, corner.downwards);
         place(part.shape, part.exchanged ? there.exchanged() : there, spots);
     }

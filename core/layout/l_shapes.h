@@ -40,6 +40,10 @@ class LShapes {
                    static_cast<std::uint32_t>(armX) << 8 | armY;
         }
     };
+    /// As cut, before it is brought into the kept form: four indices in the whole's own axes.
+    struct Raw {
+        int width = 0, height = 0, armX = 0, armY = 0;
+    };
     /// Two parts of a cut, as they are remembered; `exchanged` when that took an exchange of axes.
     struct Part {
         Shape shape;
@@ -76,8 +80,8 @@ class LShapes {
         Way way;
     };
 
-    Part makePart(int width, int height, int armX, int armY) const;
-    std::pair<Part, Part> split(const Shape& whole, const Way& way) const;
+    static Part keep(const Raw& raw);
+    std::pair<Raw, Raw> split(const Shape& whole, const Way& way) const;
     std::pair<Corner, Corner> corners(const Shape& whole, const Way& way) const;
     Found* find(const Shape& shape);
     bool reaches(const Shape& shape, int target);
@@ -85,13 +89,15 @@ class LShapes {
     bool cutRectangle(const Shape& shape, int target);
     bool cutWith(const Shape& shape, int target, Cut cut, int a, int b = 0, int c = 0);
     bool share(const Shape& one, const Shape& two, int target);
-    double area(const Shape& shape) const;
+    double area(const Raw& raw) const;
+    int capByCover(const Shape& shape);
     void place(const Shape& shape, const Frame& frame, std::vector<Spot>& spots);
 
     const Grid& m_grid;
     FiveBlock& m_five;
     Work& m_work;
-    double m_pieceArea;
+    double m_perArea;
+    std::vector<double> m_lengths; ///< the grid's sums, for quick areas
     std::unordered_map<std::uint32_t, Found> m_found;
 };
 

@@ -46,6 +46,17 @@ struct Frame {
     Spot spot(Tick atX, Tick atY, Tick spanX, Tick spanY, bool turned) const;
 };
 
+/// A problem with the longer side as width and the longer piece side first, so that one question asked in two
+/// ways gets one answer; undo() lays that answer back as it was asked.
+struct Upright {
+    explicit Upright(const Problem& asked);
+    void undo(std::vector<Spot>& spots) const;
+
+    Problem problem;
+    bool turnsSheet;
+    bool turnsPiece;
+};
+
 /// A fixed number of steps of work; no clock, so every run gives the same answer.
 class Work {
   public:

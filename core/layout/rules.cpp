@@ -57,15 +57,14 @@ base::Done checkRule(std::string_view what, Length rule) {
     return {};
 }
 
-base::Error tooLarge(const Piece& piece, Length width, Length height, bool oneWay, bool rollLength) {
-    const std::string room = rollLength
-                                 ? fmt::format("the usable width of the roll, {}", oneInWords(height))
-                                 : fmt::format("the usable part of the sheet, {}", inWords(width, height));
+base::Error tooLarge(const Piece& piece, Length width, Length height, bool oneWay, bool isRoll) {
+    const std::string room = isRoll ? fmt::format("the usable width of the roll, {}", oneInWords(width))
+                                    : fmt::format("the usable part of the sheet, {}", inWords(width, height));
     return {Code::TooLarge, "piece",
             fmt::format("A piece of {} does not fit {}{}; make the piece smaller or choose a larger {}.",
                         inWords(piece.width, piece.height), room,
-                        oneWay ? ", the way the material runs" : " either way round",
-                        rollLength ? "roll" : "sheet")};
+                        oneWay ? ", the way the material runs" : ", either way round",
+                        isRoll ? "roll" : "sheet")};
 }
 
 } // namespace
@@ -75,26 +74,27 @@ std::string inWords(Length width, Length height) {
                        decimals(height.millimetres()), decimals(inches(width)), decimals(inches(height)));
 }
 
-base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRules& rules, bool rollLength) {
-    for (const auto& check : {checkSide(rollLength ? "roll length" : "sheet width", sheet.width),
-                              checkSide(rollLength ? "roll width" : "sheet height", sheet.height),
-                              checkSide("piece width", piece.width), checkSide("piece height", piece.height),
-                              checkRule("margin", rules.margin), checkRule("gap", rules.gap)}) {
+base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRules& rules, bool isRoll) {
+    const std::string_view what = isRoll ? "roll" : "sheet";
+    for (const auto& check : {checkSide(isRoll ? "roll width" : "sheet width", sheet.width),
+                              checkSide("sheet height", sheet.height), checkSide("piece width", piece.width),
+                              checkSide("piece height", piece.height), checkRule("margin", rules.margin),
+                              checkRule("gap", rules.gap)}) {
         if (!check) return fail(check.error());
     }
-    const std::int64_t margins = 2 * rules.margin.nanometres();
-    const Length width = Length::fromNanometres(sheet.width.nanometres() - (rollLength ? 0 : margins));
-    const Length height = Length::fromNanometres(sheet.height.nanometres() - margins);
+    const Length margins = rules.margin + rules.margin;
+    const Length width = sheet.width - margins;
+    const Length height = isRoll ? sheet.height : sheet.height - margins;
     if (width <= Length{} || height <= Length{}) {
         return fail(
             Code::OutOfRange, "margin",
-            fmt::format("A margin of {} all round leaves nothing of the {} of {}; make the margin smaller.",
-                        oneInWords(rules.margin), rollLength ? "roll" : "sheet",
-                        rollLength ? oneInWords(sheet.height) : inWords(sheet.width, sheet.height)));
+            fmt::format("A margin of {} all round leaves nothing of a {} of {}; make the margin smaller.",
+                        oneInWords(rules.margin), what,
+                        isRoll ? oneInWords(sheet.width) : inWords(sheet.width, sheet.height)));
     }
     const bool upright = piece.width <= width && piece.height <= height;
     const bool turned = !rules.oneWay && piece.height <= width && piece.width <= height;
-    if (!upright && !turned) return fail(tooLarge(piece, width, height, rules.oneWay, rollLength));
+    if (!upright && !turned) return fail(tooLarge(piece, width, height, rules.oneWay, isRoll));
 
     const std::int64_t gap = rules.gap.nanometres();
     Scaled scaled;

@@ -21,10 +21,10 @@ struct Scaled {
     std::vector<Position> positions(const std::vector<Spot>& spots) const;
 };
 
-/// Checks the ranges that fit.h states and whether one piece fits, then scales. `rollLength` is true when the
-/// sheet's width stands for the roll's length, which is not a size the person gave.
+/// Checks the ranges that fit.h states and whether one piece fits, then scales. With `isRoll` the sheet's
+/// height is the free length of a roll: give it as units::kLongest; no error speaks of it.
 base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRules& rules,
-                           bool rollLength = false);
+                           bool isRoll = false);
 
 /// "88.9 x 63.5 mm (3.5 x 2.5 in)".
 std::string inWords(units::Length width, units::Length height);

@@ -16,10 +16,10 @@ struct VulgarRow {
 
 // Unicode code charts, Latin-1 Supplement and Number Forms (from memory).
 constexpr std::array kVulgar{
-    VulgarRow{U'¼', {1, 4}}, VulgarRow{U'½', {1, 2}}, VulgarRow{U'¾', {3, 4}},  VulgarRow{U'⅐', {1, 7}},
+    VulgarRow{U'¼', {1, 4}}, VulgarRow{U'½', {1, 2}},  VulgarRow{U'¾', {3, 4}}, VulgarRow{U'⅐', {1, 7}},
     VulgarRow{U'⅑', {1, 9}}, VulgarRow{U'⅒', {1, 10}}, VulgarRow{U'⅓', {1, 3}}, VulgarRow{U'⅔', {2, 3}},
-    VulgarRow{U'⅕', {1, 5}}, VulgarRow{U'⅖', {2, 5}}, VulgarRow{U'⅗', {3, 5}},  VulgarRow{U'⅘', {4, 5}},
-    VulgarRow{U'⅙', {1, 6}}, VulgarRow{U'⅚', {5, 6}}, VulgarRow{U'⅛', {1, 8}},  VulgarRow{U'⅜', {3, 8}},
+    VulgarRow{U'⅕', {1, 5}}, VulgarRow{U'⅖', {2, 5}},  VulgarRow{U'⅗', {3, 5}}, VulgarRow{U'⅘', {4, 5}},
+    VulgarRow{U'⅙', {1, 6}}, VulgarRow{U'⅚', {5, 6}},  VulgarRow{U'⅛', {1, 8}}, VulgarRow{U'⅜', {3, 8}},
     VulgarRow{U'⅝', {5, 8}}, VulgarRow{U'⅞', {7, 8}},
 };
 
@@ -35,8 +35,9 @@ constexpr std::array kFamilies{
     Family{U'/', U"\u00F7\u2044\u2215"},
     Family{U'*', U"\u2217"},
     Family{kHardSpace, U"\u2007\u2009\u202F"},
-    Family{U' ', U"\t\n\v\f\r\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2008\u200A\u2028\u2029\u205F\u3000"
-                 U"\u200B\u200E\u200F\u2060\uFEFF"},
+    Family{U' ',
+           U"\t\n\v\f\r\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2008\u200A\u2028\u2029\u205F\u3000"
+           U"\u200B\u200E\u200F\u2060\uFEFF"},
     Family{U'\u00B5', U"\u03BC"},
     Family{U'°', U"º"},
     Family{U'¥', U"\uFFE5"},
@@ -55,7 +56,8 @@ std::optional<std::size_t> followers(unsigned char lead) {
 
 bool isInvisible(char32_t c) {
     const bool control = c < 0x20 || (c >= 0x7F && c < 0xA0);
-    const bool steers = (c >= 0x200B && c <= 0x200F) || (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F);
+    const bool steers =
+        (c >= 0x200B && c <= 0x200F) || (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F);
     return control || steers || c == 0xFEFF || c == 0x00AD;
 }
 
@@ -115,6 +117,7 @@ std::string quoted(std::u32string_view text) {
 }
 
 char32_t folded(char32_t character) {
+    if (character > U' ' && character < 0x7F) return character;
     for (const Family& family : kFamilies)
         if (family.members.find(character) != std::u32string_view::npos) return family.stands;
     return character;
@@ -125,11 +128,14 @@ bool isWordCharacter(char32_t c) {
     return c > kHardSpace && !vulgarFraction(c) && kSigns.find(c) == std::u32string_view::npos;
 }
 
-char32_t lowered(char32_t c) { return c >= U'A' && c <= U'Z' ? c + (U'a' - U'A') : c; }
+char32_t lowered(char32_t c) {
+    return c >= U'A' && c <= U'Z' ? c + (U'a' - U'A') : c;
+}
 
 std::optional<VulgarFraction> vulgarFraction(char32_t c) {
-    const auto found =
-        std::find_if(kVulgar.begin(), kVulgar.end(), [&](const VulgarRow& row) { return row.character == c; });
+    if (c < 0x80) return std::nullopt;
+    const auto found = std::find_if(kVulgar.begin(), kVulgar.end(),
+                                    [&](const VulgarRow& row) { return row.character == c; });
     if (found == kVulgar.end()) return std::nullopt;
     return found->value;
 }

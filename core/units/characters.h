@@ -13,20 +13,27 @@ namespace sp::units {
 std::optional<std::u32string> decode(std::string_view utf8);
 std::string encode(std::u32string_view characters);
 
-/// The text between typographic quotes for a sentence: at most 30 characters, invisible ones shown as a space.
+/// The text between typographic quotes for a sentence: at most 30 characters, invisible ones shown as a
+/// space.
 std::string quoted(std::u32string_view text);
 
 inline constexpr char32_t kHardSpace = U'\u00A0';
 
-/// One of a family of look-alikes for the whole family: every dash is '-', every straight, curly or prime mark is
-/// ' or ", every division sign is '/', spaces that may not break are kHardSpace and all other spaces ' ', both mu
-/// are U+00B5, the ordinal mark is a degree sign. One character stays one, so places in the text stay the same.
+/// One of a family of look-alikes for the whole family: every dash is '-', every straight, curly or prime
+/// mark is ' or ", every division sign is '/', spaces that may not break are kHardSpace and all other spaces
+/// ' ', both mu are U+00B5, the ordinal mark is a degree sign. One character stays one, so places in the text
+/// stay the same.
 char32_t folded(char32_t character);
 
-inline bool isDigit(char32_t c) { return c >= U'0' && c <= U'9'; }
+inline bool isDigit(char32_t c) {
+    return c >= U'0' && c <= U'9';
+}
 /// A space after folding.
-inline bool isSpace(char32_t c) { return c == U' ' || c == kHardSpace; }
-/// What words (names of units) are made of, after folding: letters of any script, the degree sign, superscripts.
+inline bool isSpace(char32_t c) {
+    return c == U' ' || c == kHardSpace;
+}
+/// What words (names of units) are made of, after folding: letters of any script, the degree sign,
+/// superscripts.
 bool isWordCharacter(char32_t c);
 char32_t lowered(char32_t c); ///< A to Z only
 

@@ -19,8 +19,8 @@ using base::Code;
 constexpr std::size_t kMostBytes = 200;
 constexpr int kDeepest = 50;
 
-/// What stands at a place in an expression. A quotient of two measured values is a Ratio: a number, but not one
-/// that may take the field's unit.
+/// What stands at a place in an expression. A quotient of two measured values is a Ratio: a number, but not
+/// one that may take the field's unit.
 enum class Kind { Bare, Measured, Ratio };
 
 struct Value {
@@ -42,7 +42,9 @@ class Parser {
         : m_whole(text)
         , m_text(std::u32string_view(text.folded).substr(0, end))
         , m_grammar(grammar)
-        , m_rules{{folded(style.decimalMark), folded(style.groupMark)}, grammar.thousandsExpected, grammar.isLength} {}
+        , m_rules{{folded(style.decimalMark), folded(style.groupMark)},
+                  grammar.thousandsExpected,
+                  grammar.isLength} {}
 
     base::Result<Fraction> run();
 
@@ -69,14 +71,17 @@ class Parser {
     }
     bool atEnd() const { return m_at >= m_text.size(); }
     void skipSpaces() {
-        while (!atEnd() && isSpace(peek())) ++m_at;
+        while (!atEnd() && isSpace(peek()))
+            ++m_at;
     }
     bool takeSign(bool& negative);
     FoundUnit unitHere() const;
     /// A word or a sign of money that names no unit of this field.
     bool isForeignUnit() const {
         const FoundUnit unit = unitHere();
-        return !unit.name && (unit.end > m_at || (peek() != 0 && std::u32string_view(U"$€£¥%°").find(peek()) != std::u32string_view::npos));
+        return !unit.name &&
+               (unit.end > m_at ||
+                (peek() != 0 && std::u32string_view(U"$€£¥%°").find(peek()) != std::u32string_view::npos));
     }
     std::size_t wordEnd(std::size_t from) const;
     std::string typed(std::size_t from, std::size_t end) const;
@@ -86,6 +91,10 @@ class Parser {
     std::nullopt_t refuseNumber(std::size_t from, const NumberProblem& problem);
     std::nullopt_t refuseMissingNumber();
     std::nullopt_t refuseLeftover();
+    std::nullopt_t refuseSize() {
+        return refuseWith(Code::Ambiguous,
+                          "could be a size of two lengths; type one length, or * to multiply.");
+    }
     std::nullopt_t refuseDivisionByNothing() {
         return refuseWith(Code::Invalid, "divides by nothing; change the number after the division sign.");
     }
@@ -116,10 +125,11 @@ std::string Parser::typedHere() const {
 }
 
 std::nullopt_t Parser::refuseNumber(std::size_t from, const NumberProblem& problem) {
-    const std::string which = typed(from, problem.end);
+    const bool isAll = problem.end - from == m_whole.typed.size();
+    const std::string which = isAll ? std::string() : fmt::format("has {}, which ", typed(from, problem.end));
     switch (problem.fault) {
     case NumberFault::Ambiguous:
-        return refuseWith(Code::Ambiguous, fmt::format("could mean {} or {}; write one of these.",
+        return refuseWith(Code::Ambiguous, fmt::format("{}could mean {} or {}; write one of these.", which,
                                                        encode(problem.first), encode(problem.second)));
     case NumberFault::PowerOfTen:
         return refuseWith(Code::Invalid, "is written with a power of ten; write the number out in full.");
@@ -127,16 +137,17 @@ std::nullopt_t Parser::refuseNumber(std::size_t from, const NumberProblem& probl
         return refuseWith(Code::OutOfRange, "has a number of more than 30 digits; use fewer.");
     case NumberFault::OddMarks: break;
     }
-    return refuseWith(Code::Invalid,
-                      fmt::format("has its marks in odd places in {}; write the digits without them.", which));
+    return refuseWith(Code::Invalid, which + "has marks in odd places; write at most one decimal mark.");
 }
 
 std::nullopt_t Parser::refuseMissingNumber() {
     if (atEnd())
-        return refuseWith(Code::Invalid,
-                          fmt::format("stops where a number should stand; type {} such as {}.", m_grammar.kind,
-                                      m_grammar.example));
+        return refuseWith(Code::Invalid, fmt::format("stops where a number should stand; type {} such as {}.",
+                                                     m_grammar.kind, m_grammar.example));
     if (m_grammar.unitsLead && isForeignUnit()) return refuseLeftover();
+    if (typedHere() == quoted(m_whole.typed))
+        return refuseWith(Code::Invalid, fmt::format("is not a number; type {} such as {}.", m_grammar.kind,
+                                                     m_grammar.example));
     return refuseWith(Code::Invalid, fmt::format("has {} where a number should stand; type {} such as {}.",
                                                  typedHere(), m_grammar.kind, m_grammar.example));
 }
@@ -144,17 +155,22 @@ std::nullopt_t Parser::refuseMissingNumber() {
 /// Something stands after what could be read.
 std::nullopt_t Parser::refuseLeftover() {
     const std::string here = typedHere();
-    if (unitHere().name) return refuseWith(Code::Invalid, fmt::format("has a unit too many, {}; remove it.", here));
+    if (unitHere().name)
+        return refuseWith(Code::Invalid, fmt::format("has a unit too many, {}; remove it.", here));
+    if (m_grammar.isLength && lowered(peek()) == U'x' && wordEnd(m_at) == m_at + 1) return refuseSize();
     if (isForeignUnit())
-        return refuseWith(Code::Invalid, fmt::format("has {}, which cannot be read here; {}.", here, m_grammar.unitHelp));
+        return refuseWith(Code::Invalid,
+                          fmt::format("has {}, which cannot be read here; {}.", here, m_grammar.unitHelp));
     if (peek() == U'(' || vulgarFraction(peek()) || startsNumber(m_text, m_at, m_rules))
-        return refuseWith(Code::Invalid, fmt::format("needs a sign or a unit before {}; put +, -, * or / there.", here));
+        return refuseWith(Code::Invalid,
+                          fmt::format("needs a sign or a unit before {}; put +, -, * or / there.", here));
     if (peek() == U')') return refuseWith(Code::Invalid, "has a closing bracket too many; remove it.");
     return refuseWith(Code::Invalid, fmt::format("has {}, which cannot be read here; remove it.", here));
 }
 
 std::size_t Parser::wordEnd(std::size_t from) const {
-    while (from < m_text.size() && isWordCharacter(m_text[from])) ++from;
+    while (from < m_text.size() && isWordCharacter(m_text[from]))
+        ++from;
     return from;
 }
 
@@ -168,7 +184,9 @@ FoundUnit Parser::unitHere() const {
                                         [&](const UnitName& row) { return row.name == name; });
         return found == m_grammar.units.end() ? nullptr : &*found;
     };
-    const auto found = [&](std::size_t end) { return FoundUnit{named(m_text.substr(m_at, end - m_at)), end}; };
+    const auto found = [&](std::size_t end) {
+        return FoundUnit{named(m_text.substr(m_at, end - m_at)), end};
+    };
     const std::size_t word = wordEnd(m_at);
     if (word > m_at) {
         const std::size_t second = word < m_text.size() && isSpace(m_text[word]) ? wordEnd(word + 1) : word;
@@ -198,8 +216,9 @@ base::Result<Fraction> Parser::run() {
         return base::fail(m_error);
     }
     if (value->kind == Kind::Ratio) {
-        refuseWith(Code::Invalid, fmt::format("divides {0} by {0}, which leaves a plain number; divide by a plain number.",
-                                              m_grammar.kind));
+        refuseWith(Code::Invalid,
+                   fmt::format("divides {0} by {0}, which leaves a plain number; divide by a plain number.",
+                               m_grammar.kind));
         return base::fail(m_error);
     }
     return value->kind == Kind::Bare ? value->amount * Fraction::of(m_grammar.bareSize) : value->amount;
@@ -213,8 +232,10 @@ std::optional<Value> Parser::sum() {
         const bool isTight = m_at >= 2 && !isSpace(m_text[m_at - 2]) && !isSpace(peek());
         auto right = product();
         if (!right) return std::nullopt;
-        if (negative && isTight && left->kind == Kind::Bare && right->kind == Kind::Measured && right->unit != 0)
-            return refuseWith(Code::Ambiguous, "could be a range; type one number, or give both numbers a unit.");
+        if (negative && isTight && left->kind == Kind::Bare && right->kind == Kind::Measured &&
+            right->unit != 0)
+            return refuseWith(Code::Ambiguous,
+                              "could be a range; type one number, or give both numbers a unit.");
         if (negative) right->amount = Fraction::of(0) - right->amount;
         left = added(*left, *right);
     }
@@ -226,8 +247,7 @@ std::optional<Value> Parser::product() {
     while (left) {
         skipSpaces();
         const char32_t sign = peek();
-        if (sign == U'×' && m_grammar.isLength)
-            return refuseWith(Code::Ambiguous, "could be a size of two lengths; type one length, or * to multiply.");
+        if (sign == U'×' && m_grammar.isLength) return refuseSize();
         if (sign != U'*' && sign != U'×' && sign != U'/') break;
         ++m_at;
         const auto right = factor(sign == U'/');
@@ -312,9 +332,10 @@ std::optional<Value> Parser::compound(Fraction amount, std::int64_t unit) {
     bool isSingle = true;
     for (std::int64_t last = unit;;) {
         const std::size_t before = m_at;
-        if (m_grammar.isLength && last == kNanometresPerFoot && peek() == U'-' && isDigit(peek(1)))
-            return refuseWith(Code::Ambiguous, "could add or subtract the inches; put a space or \" - \" after the feet.");
         skipSpaces();
+        if (m_grammar.isLength && last == kNanometresPerFoot && peek() == U'-' && isDigit(peek(1)))
+            return refuseWith(Code::Ambiguous,
+                              "could add or subtract the inches; put a space or \" - \" after the feet.");
         if (!startsNumber(m_text, m_at, m_rules) && !vulgarFraction(peek())) {
             m_at = before;
             return Value{amount, Kind::Measured, isSingle ? unit : 0};
@@ -368,32 +389,36 @@ std::optional<Fraction> Parser::mixedTail(std::size_t from, const ScannedNumber&
     return whole.value;
 }
 
-/// "3-1/2": the trade's three and a half inches. Taken so for lengths, with the fractions a ruler has, when it stands
-/// clear of other signs; asked about otherwise.
+/// "3-1/2": the trade's three and a half inches. Taken so for lengths, with the fractions a ruler has, when
+/// it stands clear of other signs; asked about otherwise.
 std::optional<Fraction> Parser::hyphenated(std::size_t from, const ScannedNumber& whole) {
     const auto ratio = scanRatio(m_text, m_at + 1, m_rules);
-    const bool tight = ratio && m_text.substr(m_at, ratio->end - m_at).find_first_of(U" \u00A0") == std::u32string::npos;
+    const bool tight =
+        ratio && m_text.substr(m_at, ratio->end - m_at).find_first_of(U" \u00A0") == std::u32string::npos;
     if (!tight || !ratio->isProper()) return whole.value;
     constexpr std::u32string_view kSigns = U"+-*/×";
-    const bool clear = (from == 0 || kSigns.find(m_text[from - 1]) == std::u32string_view::npos || from == 1) &&
-                       (ratio->end == m_text.size() || kSigns.find(m_text[ratio->end]) == std::u32string_view::npos);
+    const bool clear =
+        (from == 0 || kSigns.find(m_text[from - 1]) == std::u32string_view::npos || from == 1) &&
+        (ratio->end == m_text.size() || kSigns.find(m_text[ratio->end]) == std::u32string_view::npos);
     const bool onARuler = ratio->denominator <= 64 && (ratio->denominator & (ratio->denominator - 1)) == 0;
     if (!m_grammar.isLength || !clear || !onARuler) {
         const std::u32string_view written = m_text.substr(from, ratio->end - from);
         const std::size_t hyphen = m_at - from;
         const std::string first = encode(written.substr(0, hyphen));
         const std::string second = encode(written.substr(hyphen + 1));
-        return refuseWith(Code::Ambiguous, fmt::format("could mean {0} {1} or {0} - {1}; write one of these.", first, second));
+        return refuseWith(Code::Ambiguous,
+                          fmt::format("could mean {0} {1} or {0} - {1}; write one of these.", first, second));
     }
     m_at = ratio->end;
     return whole.value + Fraction::ratio(ratio->numerator, ratio->denominator);
 }
 
-/// "1:30" and "1:30:00": minutes and seconds, hours before them; `first` has been read. Two digits below 60 in each
-/// further part, the last of which may have decimals.
+/// "1:30" and "1:30:00": minutes and seconds, hours before them; `first` has been read. Two digits below 60
+/// in each further part, the last of which may have decimals.
 std::optional<Value> Parser::clock(const Fraction& first) {
     const auto wrong = [&] {
-        return refuseWith(Code::Invalid, "is not minutes and seconds; type 1:30, or 1 h 30 min, with seconds below 60.");
+        return refuseWith(Code::Invalid,
+                          "is not minutes and seconds; type 1:30, or 1 h 30 min, with seconds below 60.");
     };
     Fraction seconds = first;
     for (int parts = 1; peek() == U':'; ++parts) {
@@ -413,10 +438,12 @@ std::optional<Value> Parser::clock(const Fraction& first) {
 
 std::optional<Value> Parser::added(const Value& a, const Value& b) {
     if (a.kind == b.kind) return Value{a.amount + b.amount, a.kind, 0};
-    if (a.kind != Kind::Measured && b.kind != Kind::Measured) return Value{a.amount + b.amount, Kind::Bare, 0};
+    if (a.kind != Kind::Measured && b.kind != Kind::Measured)
+        return Value{a.amount + b.amount, Kind::Bare, 0};
     if (a.kind == Kind::Ratio || b.kind == Kind::Ratio)
-        return refuseWith(Code::Invalid,
-                          fmt::format("adds a plain number to {}; give every part of the sum a unit.", m_grammar.kind));
+        return refuseWith(
+            Code::Invalid,
+            fmt::format("adds a plain number to {}; give every part of the sum a unit.", m_grammar.kind));
     const Fraction size = Fraction::of(m_grammar.bareSize);
     const Fraction left = a.kind == Kind::Bare ? a.amount * size : a.amount;
     const Fraction right = b.kind == Kind::Bare ? b.amount * size : b.amount;
@@ -451,17 +478,20 @@ tl::unexpected<base::Error> refuse(Code code, const TypedText& text, std::string
 
 base::Result<TypedText> takeIn(std::string_view text, const Grammar& grammar) {
     if (text.size() > kMostBytes)
-        return base::fail(Code::Invalid, std::string(grammar.kind),
-                          fmt::format("This text is too long for {}; type at most 200 characters.", grammar.kind));
+        return base::fail(
+            Code::Invalid, std::string(grammar.kind),
+            fmt::format("This text is too long for {}; type at most 200 characters.", grammar.kind));
     const auto characters = decode(text);
     if (!characters)
-        return base::fail(Code::Invalid, std::string(grammar.kind),
-                          fmt::format("This text is damaged and cannot be read as {}; type it again.", grammar.kind));
+        return base::fail(
+            Code::Invalid, std::string(grammar.kind),
+            fmt::format("This text is damaged and cannot be read as {}; type it again.", grammar.kind));
     TypedText out{*characters, *characters};
     std::transform(out.folded.begin(), out.folded.end(), out.folded.begin(), folded);
     if (std::all_of(out.folded.begin(), out.folded.end(), isSpace))
-        return base::fail(Code::Invalid, std::string(grammar.kind),
-                          fmt::format("Nothing is typed here; type {} such as {}.", grammar.kind, grammar.example));
+        return base::fail(
+            Code::Invalid, std::string(grammar.kind),
+            fmt::format("Nothing is typed here; type {} such as {}.", grammar.kind, grammar.example));
     return out;
 }
 
@@ -470,7 +500,8 @@ base::Result<Fraction> evaluate(const TypedText& text, std::size_t end, const Gr
     try {
         return Parser(text, end, grammar, style).run();
     } catch (const base::Overflow&) {
-        return refuse(Code::OutOfRange, text, "leads to figures too large or too fine to work with; use fewer digits.");
+        return refuse(Code::OutOfRange, text,
+                      "leads to figures too large or too fine to work with; use fewer digits.");
     }
 }
 

@@ -13,8 +13,8 @@
 
 namespace sp::units {
 
-/// A name a person writes for a unit, in lower case and folded (see characters.h), and how many of the smallest
-/// counted thing (nanometres, micro-units, …) it holds.
+/// A name a person writes for a unit, in lower case and folded (see characters.h), and how many of the
+/// smallest counted thing (nanometres, micro-units, …) it holds.
 struct UnitName {
     std::u32string_view name;
     std::int64_t size = 1;
@@ -32,7 +32,7 @@ struct Grammar {
     bool thousandsExpected = false; ///< "1,440" is a count, not a question
     bool unitsLead = false;         ///< "$5" as well as "5 $"
     bool clockTimes = false;        ///< "1:30" is minutes and seconds
-    bool isLength = false;          ///< ' is a foot, "3-1/2" is three and a half, "9 × 12" is a size and no length
+    bool isLength = false; ///< ' is a foot, "3-1/2" is three and a half, "9 × 12" is a size and no length
 };
 
 /// Text on its way to a value: as it was typed, and folded, character for character.
@@ -50,8 +50,8 @@ base::Result<TypedText> takeIn(std::string_view text, const Grammar& grammar);
 ///   factor   = [+|-] [leading unit [+|-]] ( "(" sum ")" [unit] | quantity )
 ///   quantity = number [unit { number smaller-unit }] | clock time
 ///   number   = decimal | whole "/" whole | whole whole "/" whole | [whole] vulgar fraction
-/// Brackets nest at most 50 deep. In a sum a number without a unit counts as `bareSize`; "1/2 in" and "8.5/2 in" are
-/// halves of an inch multiple: the unit after a quotient of plain numbers belongs to the quotient.
+/// Brackets nest at most 50 deep. In a sum a number without a unit counts as `bareSize`; "1/2 in" and "8.5/2
+/// in" are halves of an inch multiple: the unit after a quotient of plain numbers belongs to the quotient.
 /// "10-12 s", without spaces and with one unit, is a range as often as a difference and is asked about.
 /// Errors: Invalid, Ambiguous, and OutOfRange for figures that do not fit 128 bits even reduced.
 base::Result<Fraction> evaluate(const TypedText& text, std::size_t end, const Grammar& grammar,

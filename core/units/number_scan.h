@@ -31,8 +31,9 @@ struct NumberProblem {
 
 /// How a single mark between digits is understood; text.h has the whole rule.
 struct NumberRules {
-    NumberStyle style;           ///< its marks folded
-    bool thousandsExpected = false; ///< amounts and counts: the style's group mark and three digits are thousands
+    NumberStyle style; ///< its marks folded
+    bool thousandsExpected =
+        false; ///< amounts and counts: the style's group mark and three digits are thousands
     bool apostropheIsAFoot = false; ///< then it groups only when it is the style's own mark
 };
 
@@ -46,8 +47,8 @@ tl::expected<ScannedNumber, NumberProblem> scanNumber(std::u32string_view text, 
 /// The run of digits that starts at `at`, perhaps empty.
 std::u32string_view digitsAt(std::u32string_view text, std::size_t at);
 
-/// The fraction of two whole numbers "1/2" that starts at `at`, spaces round the stroke allowed; nothing when there is
-/// none, or when either has over nine digits. The denominator may be zero.
+/// The fraction of two whole numbers "1/2" that starts at `at`, spaces round the stroke allowed; nothing when
+/// there is none, or when either has over nine digits. The denominator may be zero.
 struct ScannedRatio {
     Int128 numerator = 0;
     Int128 denominator = 1;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Replays a corpus through a fuzz entry as a plain test, so that what the fuzzer once found stays found. The entry
-// breaks a promise (and ends the program) when something is wrong.
+// Replays a corpus through a fuzz entry as a plain test, so that what the fuzzer once found stays found. The
+// entry breaks a promise (and ends the program) when something is wrong.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -17,7 +17,8 @@ namespace {
 
 TEST(Corpus, replaysWithoutABrokenPromise) {
     std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(FUZZ_CORPUS)) files.push_back(entry.path());
+    for (const auto& entry : std::filesystem::directory_iterator(FUZZ_CORPUS))
+        files.push_back(entry.path());
     std::sort(files.begin(), files.end());
     ASSERT_FALSE(files.empty()) << FUZZ_CORPUS;
     for (const auto& file : files) {
