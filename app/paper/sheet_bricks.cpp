@@ -14,7 +14,10 @@ constexpr double kStoneStep = 9.0;
 constexpr std::size_t kMostStones = 4;
 constexpr double kColumnGap = 16.0;
 constexpr double kNotesIndent = 96.0;
-constexpr double kNarrowestCell = 64.0;
+constexpr double kNarrowestCell = 52.0;
+constexpr double kLadderNames = 132.0;
+constexpr double kCellPadding = 8.0;
+constexpr double kTotalsLeft = 0.46; ///< share of the width left of the totals
 constexpr int kMostAddressLines = 12;
 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
@@ -123,7 +126,7 @@ Brick BrickMaker::addressee() const {
     }
     double right = m_sheet.customerName.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
     for (const auto& fact : m_sheet.facts) {
-        write(brick, m_width * 0.64, right, Face::Small, kMutedInk, text(fact.label));
+        write(brick, m_width * 0.69, right, Face::Small, kMutedInk, text(fact.label));
         figuresRight(brick, m_width, right, Face::Small, kInk, text(fact.value));
         right += m_lettering.leading(Face::Small) + 2;
     }
@@ -133,7 +136,7 @@ Brick BrickMaker::addressee() const {
 
 Brick BrickMaker::tableHead() const {
     Brick brick;
-    brick.gap = 20;
+    brick.gap = 18;
     brick.keepWithNext = true;
     const auto& at = m_columns;
     writeRight(brick, at.piecesRight, 0, Face::Fine, kMutedInk, QStringLiteral("Pieces"));
@@ -205,28 +208,31 @@ Brick BrickMaker::carried(const QString& label, const QString& amount) const {
 
 double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const QString& note,
                              const QString& amount) const {
-    const double left = m_width * 0.46;
+    const double left = m_width * kTotalsLeft;
     const double room = m_width - left - kColumnGap - m_lettering.figuresWidth(Face::Body, amount);
     figuresRight(brick, m_width, y, Face::Body, kInk, amount);
     y = paragraph(brick, left, y, Face::Body, kMutedInk, label, room, 3);
     return paragraph(brick, left, y, Face::Fine, kMutedInk, note, room, 2) + 4;
 }
 
+double BrickMaker::grandTotalLeft() const {
+    const double labels = m_lettering.width(Face::Title, QStringLiteral("To pay")) + 6 +
+                          m_lettering.width(Face::Small, text(m_sheet.currency));
+    const double amount = m_lettering.figuresWidth(Face::Total, text(m_sheet.toPay.text));
+    return std::clamp(m_width - amount - kColumnGap - labels, 0.0, m_width * kTotalsLeft);
+}
+
 double BrickMaker::grandTotal(Brick& brick, double y) const {
     const QString label = QStringLiteral("To pay");
-    const QString currency = text(m_sheet.currency);
-    const QString amount = text(m_sheet.toPay.text);
-    const double labels = m_lettering.width(Face::Title, label) + 6 + m_lettering.width(Face::Small, currency);
-    const double free = m_width - m_lettering.figuresWidth(Face::Total, amount) - kColumnGap - labels;
-    const double left = std::max(0.0, std::min(m_width * 0.46, free));
-    figuresRight(brick, m_width, y, Face::Total, kInk, amount);
+    const double left = grandTotalLeft();
+    figuresRight(brick, m_width, y, Face::Total, kInk, text(m_sheet.toPay.text));
     // On the baseline of the large figure.
     const double baseline = y + m_lettering.ascent(Face::Total);
     write(brick, left, baseline - m_lettering.ascent(Face::Title), Face::Title, kInk, label);
     write(brick, left + m_lettering.width(Face::Title, label) + 6, baseline - m_lettering.ascent(Face::Small),
-          Face::Small, kMutedInk, currency);
+          Face::Small, kMutedInk, text(m_sheet.currency));
     y += m_lettering.leading(Face::Total);
-    return paragraph(brick, m_width * 0.46, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded), m_width * 0.54, 3);
+    return paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded), m_width * (1 - kTotalsLeft), 3);
 }
 
 Brick BrickMaker::totals() const {
@@ -246,71 +252,97 @@ Brick BrickMaker::totals() const {
     return brick;
 }
 
-Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::size_t first, std::size_t last, double cell) const {
+bool BrickMaker::placeTermsBeside(Brick& totals) const {
+    if (grandTotalLeft() < m_width * kTotalsLeft) return false;
+    Brick terms;
+    write(terms, 0, 10, Face::SmallStrong, kInk, QStringLiteral("Terms"));
+    double y = 10 + m_lettering.leading(Face::SmallStrong) + 2;
+    for (const auto& line : m_sheet.terms)
+        y = paragraph(terms, 0, y, Face::Small, kMutedInk, text(line), m_width * kTotalsLeft - 2 * kColumnGap, 12) + 2;
+    if (y > totals.height) return false;
+    auto& texts = totals.parts.texts;
+    texts.insert(texts.end(), terms.parts.texts.begin(), terms.parts.texts.end());
+    return true;
+}
+
+std::vector<BrickMaker::LadderColumn> BrickMaker::ladderColumns() const {
+    std::vector<LadderColumn> columns;
+    for (const auto& ladder : m_sheet.ladders)
+        for (const auto& step : ladder.steps) columns.push_back({step.quantity, text(step.pieces)});
+    std::ranges::sort(columns, {}, &LadderColumn::quantity);
+    const auto spare = std::ranges::unique(columns, {}, &LadderColumn::quantity);
+    columns.erase(spare.begin(), spare.end());
+    return columns;
+}
+
+Brick BrickMaker::ladderHead(std::span<const LadderColumn> columns, double cell) const {
     Brick brick;
-    brick.gap = 4;
-    const bool hasTotals = !ladder.steps.front().total.empty();
-    const double small = m_lettering.leading(Face::Small);
-    const double fine = m_lettering.leading(Face::Fine);
-    brick.height = 4 + small + m_lettering.leading(Face::Body) + (hasTotals ? fine : 0) + 4;
-    for (std::size_t i = first; i < last; ++i) {
-        const auto& step = ladder.steps[i];
-        const double x = cell * static_cast<double>(i - first);
-        const auto centred = [&](double y, Face face, const QColor& colour, const std::string& figures) {
-            const double width = m_lettering.figuresWidth(face, text(figures));
-            figuresRight(brick, x + (cell + width) / 2, y, face, colour, text(figures));
-        };
-        if (step.isOrdered) brick.parts.tints.push_back({{x + 2, 0, cell - 4, brick.height}, kSoftJewel});
-        centred(4, step.isOrdered ? Face::SmallStrong : Face::Small, step.isOrdered ? kInk : kMutedInk, step.pieces);
-        centred(4 + small, step.isOrdered ? Face::Strong : Face::Body, kInk, step.each);
-        if (hasTotals) centred(4 + small + m_lettering.leading(Face::Body), Face::Fine, kMutedInk, step.total);
+    brick.gap = 18;
+    brick.keepWithNext = true;
+    rule(brick, 0, 0, m_width);
+    double y = 10;
+    write(brick, 0, y, Face::SmallStrong, kInk, QStringLiteral("More or fewer"));
+    double right = kLadderNames;
+    for (const auto& column : columns)
+        figuresRight(brick, (right += cell) - kCellPadding, y, Face::Small, kMutedInk, column.pieces);
+    y += m_lettering.leading(Face::SmallStrong);
+    brick.height = paragraph(brick, 0, y, Face::Fine, kMutedInk, text(m_sheet.ladderNote), m_width, 2) + 2;
+    return brick;
+}
+
+Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const {
+    Brick brick;
+    brick.gap = 2;
+    brick.height = m_lettering.leading(Face::Body) + 2;
+    paragraph(brick, 0, 2, Face::Small, kInk, text(ladder.title), kLadderNames - kCellPadding, 1);
+    double right = kLadderNames;
+    for (const auto& column : columns) {
+        right += cell;
+        const auto step = std::ranges::find(ladder.steps, column.quantity, &LadderStep::quantity);
+        if (step == ladder.steps.end()) continue;
+        if (step->isOrdered)
+            brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
+        figuresRight(brick, right - kCellPadding, 1, step->isOrdered ? Face::Strong : Face::Body, kInk,
+                     text(step->each));
     }
     return brick;
 }
 
 void BrickMaker::addLadders(std::vector<Brick>& bricks) const {
     if (m_sheet.ladders.empty()) return;
-    bool isFirst = true;
-    for (const auto& ladder : m_sheet.ladders) {
-        Brick title;
-        title.gap = isFirst ? 20 : 10;
-        title.keepWithNext = true;
-        double y = 0;
-        if (isFirst) {
-            rule(title, 0, 0, m_width);
-            y = 10;
-        }
-        title.height = paragraph(title, 0, y, Face::SmallStrong, kInk, text(ladder.title), m_width, 2);
-        if (isFirst && !m_sheet.ladderNote.empty())
-            title.height = paragraph(title, 0, title.height, Face::Fine, kMutedInk, text(m_sheet.ladderNote), m_width, 2);
-        bricks.push_back(std::move(title));
-        isFirst = false;
-        double cell = kNarrowestCell;
+    double cell = kNarrowestCell;
+    for (const auto& ladder : m_sheet.ladders)
         for (const auto& step : ladder.steps)
-            for (const auto& figures : {step.pieces, step.each, step.total})
-                cell = std::max(cell, m_lettering.figuresWidth(Face::Strong, text(figures)) + 12);
-        const auto inRow = std::max(std::size_t{1}, static_cast<std::size_t>(m_width / cell));
-        for (std::size_t first = 0; first < ladder.steps.size(); first += inRow)
-            bricks.push_back(ladderRow(ladder, first, std::min(first + inRow, ladder.steps.size()), cell));
+            for (const auto& figures : {step.pieces, step.each})
+                cell = std::max(cell, m_lettering.figuresWidth(Face::Strong, text(figures)) + 18);
+    const auto quantities = ladderColumns();
+    // A table holds as many columns as fit; the others go into further tables below.
+    const auto most = std::max(std::size_t{1}, static_cast<std::size_t>((m_width - kLadderNames) / cell));
+    for (std::size_t first = 0; first < quantities.size(); first += most) {
+        const auto columns = std::span(quantities).subspan(first, std::min(most, quantities.size() - first));
+        bricks.push_back(ladderHead(columns, cell));
+        for (const auto& ladder : m_sheet.ladders) {
+            bricks.push_back(ladderRow(ladder, columns, cell));
+            bricks.back().keepWithNext = &ladder != &m_sheet.ladders.back();
+        }
     }
 }
 
 void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, const std::vector<std::string>& notes,
                           Face face) const {
-    bool isFirst = true;
-    for (const auto& note : notes) {
+    for (std::size_t i = 0; i < notes.size(); ++i) {
         Brick brick;
-        brick.gap = isFirst ? 16 : 2;
+        brick.gap = i == 0 ? 14 : 1.5;
         double y = 0;
-        if (isFirst) {
+        if (i == 0) {
             rule(brick, 0, 0, m_width);
             y = 10;
             write(brick, 0, y + (m_lettering.leading(face) - m_lettering.leading(Face::SmallStrong)) / 2,
                   Face::SmallStrong, kInk, heading);
-            brick.keepWithNext = notes.size() > 1;
         }
-        isFirst = false;
-        brick.height = paragraph(brick, kNotesIndent, y, face, kMutedInk, text(note), m_width - kNotesIndent, 12);
+        // Neither the first nor the last note stands alone on a page.
+        brick.keepWithNext = i + 1 < notes.size() && (i == 0 || i + 2 == notes.size());
+        brick.height = paragraph(brick, kNotesIndent, y, face, kMutedInk, text(notes[i]), m_width - kNotesIndent, 12);
         bricks.push_back(std::move(brick));
     }
 }
@@ -359,11 +391,13 @@ std::vector<Brick> BrickMaker::all() const {
     for (std::size_t i = 0; i < m_sheet.lines.size(); ++i) addLine(bricks, m_sheet.lines[i], i == 0);
     for (std::size_t i = 0; i < m_sheet.adjustments.size(); ++i) {
         bricks.push_back(rowBrick(m_sheet.adjustments[i], Face::Body, kInk));
-        bricks.back().gap = i == 0 ? 14 : 4;
+        bricks.back().gap = i == 0 ? 12 : 4;
     }
-    bricks.push_back(totals());
+    auto sums = totals();
+    const bool termsBeside = !m_sheet.terms.empty() && placeTermsBeside(sums);
+    bricks.push_back(std::move(sums));
     addLadders(bricks);
-    addNotes(bricks, QStringLiteral("Terms"), m_sheet.terms, Face::Small);
+    if (!termsBeside) addNotes(bricks, QStringLiteral("Terms"), m_sheet.terms, Face::Small);
     addNotes(bricks, QStringLiteral("Care and safety"), m_sheet.care, Face::Fine);
     return bricks;
 }

@@ -7,7 +7,7 @@
 
 #include <QString>
 
-#include <optional>
+#include <span>
 #include <vector>
 
 namespace sp::paper {
@@ -68,10 +68,24 @@ class BrickMaker {
     void drawStones(Brick& brick, const SheetLine& line, double y) const;
     Brick rowBrick(const SheetRow& row, Face face, const QColor& colour) const;
     Brick totals() const;
+    /// The terms in the free space left of the totals; false when there is not enough of it.
+    bool placeTermsBeside(Brick& totals) const;
     double totalsRow(Brick& brick, double y, const QString& label, const QString& note, const QString& amount) const;
     double grandTotal(Brick& brick, double y) const;
+    /// Where "To pay" begins: in line with the other totals unless the amount is too long for that.
+    double grandTotalLeft() const;
+    struct LadderColumn {
+        units::Count quantity;
+        QString pieces;
+    };
+
+    std::vector<LadderColumn> ladderColumns() const;
+    Brick ladderHead(std::span<const LadderColumn> columns, double cell) const;
+    Brick ladderRow(const SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const;
     void addLadders(std::vector<Brick>& bricks) const;
-    Brick ladderRow(const SheetLadder& ladder, std::size_t first, std::size_t last, double cell) const;
+    std::vector<units::Count> ladderQuantities() const;
+    Brick ladderHead(std::span<const units::Count> quantities, double cell) const;
+    Brick ladderRow(const SheetLadder& ladder, std::span<const units::Count> quantities, double cell) const;
     void addNotes(std::vector<Brick>& bricks, const QString& heading, const std::vector<std::string>& notes,
                   Face face) const;
 

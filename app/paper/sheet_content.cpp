@@ -213,21 +213,20 @@ void Writer::writeLadders(SheetContent& sheet) const {
     if (!m_shop.ladderOnSheet || m_input.ladders.empty() || lines.size() > kMostLadders) return;
     base::ensure(m_input.ladders.size() == lines.size(), "every line has its ladder");
     bool hasSizes = false;
+    bool hasSetUp = false;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (m_input.ladders[i].size() < 2) continue;
-        SheetLadder ladder{fmt::format("More or fewer of {}", lines[i].title), {}};
-        const bool hasSetUp = std::ranges::any_of(m_input.ladders[i], [](const pricing::LadderPrice& price) {
-            return !price.setUp.isZero();
-        });
-        for (const auto& price : m_input.ladders[i])
-            ladder.steps.push_back({count(price.quantity), money(price.each),
-                                    hasSetUp ? money(price.total) : std::string(), price.isOrdered});
+        SheetLadder ladder{lines[i].title, {}};
+        for (const auto& price : m_input.ladders[i]) {
+            ladder.steps.push_back({price.quantity, count(price.quantity), money(price.each), price.isOrdered});
+            hasSetUp = hasSetUp || !price.setUp.isZero();
+        }
         sheet.ladders.push_back(std::move(ladder));
         hasSizes = hasSizes || !m_input.priced.lines[i].sizes.empty();
     }
     if (sheet.ladders.empty()) return;
-    sheet.ladderNote = fmt::format("Price of a piece by quantity, before {}rush, discount{}",
-                                   hasSizes ? "size surcharges, " : "", sheet.tax ? " and tax" : "");
+    sheet.ladderNote = fmt::format("Each, before {}{}rush, discount{}", hasSizes ? "size surcharges, " : "",
+                                   hasSetUp ? "set-up, " : "", sheet.tax ? " and tax" : "");
 }
 
 SheetContent Writer::write() {

@@ -5,6 +5,7 @@
 #include "core/catalogue/price_book.h"
 #include "core/pricing/ladder.h"
 #include "core/pricing/price_order.h"
+#include "core/units/count.h"
 #include "core/units/date.h"
 #include "core/units/money.h"
 #include "core/units/text.h"
@@ -68,7 +69,7 @@ struct SheetFact {
     friend bool operator==(const SheetFact&, const SheetFact&) = default;
 };
 
-/// `note` stands below, smaller; may be empty.
+/// `note` belongs below the label, smaller; may be empty.
 struct SheetTax {
     std::string label;
     std::string note;
@@ -78,17 +79,17 @@ struct SheetTax {
 };
 
 struct LadderStep {
-    std::string pieces;
+    units::Count quantity;
+    std::string pieces; ///< the same, as printed
     std::string each;
-    std::string total; ///< only where set-up makes it differ from each × pieces, else empty
     bool isOrdered = false;
 
     friend bool operator==(const LadderStep&, const LadderStep&) = default;
 };
 
 struct SheetLadder {
-    std::string title; ///< "More or fewer of Lantern, each"
-    std::vector<LadderStep> steps;
+    std::string title; ///< of the line
+    std::vector<LadderStep> steps; ///< by pieces, ascending
 
     friend bool operator==(const SheetLadder&, const SheetLadder&) = default;
 };

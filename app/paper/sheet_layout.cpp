@@ -10,9 +10,9 @@ namespace sp::paper {
 namespace {
 
 constexpr double kSideMargin = 54;
-constexpr double kTopMargin = 48;
-constexpr double kBottomMargin = 64;
-constexpr double kFootAbove = 48; ///< from the page's lower edge to the top of its foot
+constexpr double kTopMargin = 44;
+constexpr double kBottomMargin = 56;
+constexpr double kFootAbove = 44; ///< from the page's lower edge to the top of its foot
 
 class Pages {
   public:
