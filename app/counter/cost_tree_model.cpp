@@ -36,7 +36,8 @@ void CostTreeModel::setTree(costing::CostTree tree, std::int64_t pieces, const d
         m_nodes = std::move(nodes);
         for (int i = 0; i < static_cast<int>(m_nodes.size()); ++i) {
             const auto& node = m_nodes[static_cast<std::size_t>(i)];
-            if (node.parent >= 0) Q_EMIT dataChanged(createIndex(node.row, Label, i), createIndex(node.row, Amount, i));
+            if (node.parent >= 0) Q_EMIT dataChanged(createIndex(node.row, Label, static_cast<quintptr>(i)),
+                                                       createIndex(node.row, Amount, static_cast<quintptr>(i)));
         }
         return;
     }

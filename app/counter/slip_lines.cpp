@@ -4,6 +4,7 @@
 #include "app/desk/figures.h"
 #include "app/desk/palette.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <QScrollBar>
 
