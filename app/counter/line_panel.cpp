@@ -82,8 +82,8 @@ void LinePanel::build() {
     outer->addWidget(scroll, 1);
     m_content = scroll;
     auto* body = new QWidget(scroll);
-    body->setAutoFillBackground(false);
     scroll->setWidget(body);
+    body->setAutoFillBackground(false); // the card shows through; setWidget would fill it
     auto* column = new QVBoxLayout(body);
     column->setContentsMargins(desk::cardMargins());
     column->setSpacing(12);
@@ -113,9 +113,8 @@ void LinePanel::build() {
     ticks->setSpacing(4);
     m_onWall = new QCheckBox(tr("&Templates on the wall"), this);
     m_onWall->setObjectName(QStringLiteral("onWall"));
-    m_taxable = new QCheckBox(tr("Taxed (&q)"), this);
+    m_taxable = new QCheckBox(tr("Taxab&le"), this);
     m_taxable->setObjectName(QStringLiteral("taxable"));
-    m_taxable->setText(tr("Taxa&ble goods"));
     ticks->addWidget(m_onWall);
     ticks->addWidget(m_taxable);
     second->addLayout(ticks, 2);

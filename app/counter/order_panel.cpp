@@ -89,6 +89,7 @@ void OrderPanel::build() {
     m_design = new desk::ChoiceField(m_formatter, this);
     m_design->setObjectName(QStringLiteral("design"));
     m_design->setEmptyAllowed(true);
+    m_design->setEnterMovesOn(false); // a chosen design leads to its pieces
     m_design->setPlaceholderText(tr("Type part of a design’s name"));
     m_design->setNewWording(tr("“%1” as a one-off"));
     column->addWidget(new desk::FieldBox(tr("&Add to the order"), m_design, this));
@@ -122,11 +123,12 @@ void OrderPanel::connectAll() {
     connect(m_exempt, &QCheckBox::clicked, &m_presenter, &CounterPresenter::setAsksExemption);
     connect(m_design, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         if (!id.isValid()) return;
+        const auto design = id.value<base::Id>(); // the field forgets what `id` refers to
         m_design->setCurrent({});
-        m_presenter.addDesign(id.value<base::Id>());
+        m_presenter.addDesign(design);
         Q_EMIT lineEntered();
     });
-    connect(m_design, &desk::ChoiceField::typedNew, this, [this](const QString& title) {
+    connect(m_design, &desk::ChoiceField::typedNew, this, [this](QString title) {
         m_design->setCurrent({});
         m_presenter.addOneOff(title);
         Q_EMIT lineEntered();

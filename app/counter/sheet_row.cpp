@@ -14,7 +14,7 @@ SheetRow::SheetRow(CounterPresenter& presenter, const desk::Formatter& formatter
     row->setSpacing(12);
     for (Place* place : {&m_base, &m_tape, &m_templates}) {
         place->picture = new desk::SheetPicture(this);
-        row->addWidget(place->picture, 1);
+        row->addWidget(place->picture, 1, Qt::AlignTop);
     }
     m_base.picture->setObjectName(QStringLiteral("baseSheet"));
     m_tape.picture->setObjectName(QStringLiteral("tapeSheet"));
@@ -28,10 +28,12 @@ QStringList SheetRow::caption(const catalogue::Material& material, const costing
         return lines << tr("%1 off the roll").arg(m_formatter.length(use.rollLength));
     QString second = tr("%1 a sheet").arg(m_formatter.count(units::Count::of(use.perSheet)));
     if (material.kind == catalogue::MaterialKind::Tape) {
+        const auto lifts = material.sheet.lifts;
         second += QStringLiteral(" · ");
-        second += tr("lifts %n time(s)", nullptr, static_cast<int>(material.sheet.lifts));
+        second += lifts == 1 ? tr("lifts once") : tr("lifts %1 times").arg(lifts);
     }
-    return lines << second << tr("%n sheet(s)", nullptr, static_cast<int>(use.sheets));
+    return lines << second
+                 << (use.sheets == 1 ? tr("1 sheet") : tr("%1 sheets").arg(m_formatter.count(units::Count::of(use.sheets))));
 }
 
 void SheetRow::show(Place& place, const base::Id& id, const costing::SheetUse& use, bool onWall) {

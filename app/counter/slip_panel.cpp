@@ -154,8 +154,7 @@ void SlipPanel::refresh() {
 void SlipPanel::refreshButtons() {
     const bool given = m_presenter.isGiven();
     const bool priced = m_presenter.priced().has_value();
-    m_give->setText(given ? tr("Copy to a new order (&G)") : tr("&Give this quote"));
-    if (given) m_give->setText(tr("Order a&gain"));
+    m_give->setText(given ? tr("Order a&gain") : tr("&Give this quote"));
     m_give->setEnabled(given || priced);
     m_print->setEnabled(priced);
     const auto why = priced ? QString() : m_presenter.whyNoPrice();

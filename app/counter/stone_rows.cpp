@@ -40,11 +40,13 @@ StoneRows::StoneRows(CounterPresenter& presenter, const desk::Formatter& formatt
     m_add->setAccessibleName(tr("Add a colour"));
     m_add->setPlaceholderText(tr("+ colour: type part of its name"));
     m_add->setEmptyAllowed(true);
+    m_add->setEnterMovesOn(false); // a chosen colour leads to its count
     column->addWidget(m_add);
     connect(m_add, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         if (!id.isValid()) return;
+        const auto material = id.value<base::Id>(); // the field forgets what `id` refers to
         m_add->setCurrent({});
-        m_presenter.addStone(id.value<base::Id>());
+        m_presenter.addStone(material);
         if (!m_rows.empty()) m_rows.back().perPiece->setFocus(Qt::OtherFocusReason);
     });
 }

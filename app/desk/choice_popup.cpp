@@ -134,7 +134,8 @@ void ChoicePopup::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(colour(Role::FieldOutline), 1));
     painter.setBrush(colour(Role::Field));
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), kFieldRadius, kFieldRadius);
+    // Square: a window of its own has no round corners where nothing composes the desktop.
+    painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
 }
 
 } // namespace sp::desk

@@ -38,6 +38,7 @@ void TypedField::setRaw(const QString& text) {
     m_outerProblem.clear();
     m_committedText = text;
     if (text != this->text()) setText(text);
+    if (!hasFocus()) setCursorPosition(0);
     m_complains = !isBlank() && !problem().isEmpty();
     readAgain();
 }
@@ -122,17 +123,22 @@ void TypedField::keyPressEvent(QKeyEvent* event) {
         if (event->modifiers().testFlag(Qt::ControlModifier)) return event->ignore();
         commit();
         if (m_enterMovesOn) focusNextPrevChild(true);
-        else selectAll();
+        else selectWhole();
         return event->accept();
     }
     QLineEdit::keyPressEvent(event);
+}
+
+void TypedField::selectWhole() {
+    const int length = static_cast<int>(text().size());
+    setSelection(length, -length); // backwards: the beginning of a long text stays in sight
 }
 
 void TypedField::focusInEvent(QFocusEvent* event) {
     QLineEdit::focusInEvent(event);
     m_selectOnRelease = event->reason() == Qt::MouseFocusReason;
     const bool back = event->reason() == Qt::ActiveWindowFocusReason || event->reason() == Qt::PopupFocusReason;
-    if (!m_selectOnRelease && !back) selectAll();
+    if (!m_selectOnRelease && !back) selectWhole();
 }
 
 void TypedField::focusOutEvent(QFocusEvent* event) {
@@ -142,7 +148,7 @@ void TypedField::focusOutEvent(QFocusEvent* event) {
 
 void TypedField::mouseReleaseEvent(QMouseEvent* event) {
     QLineEdit::mouseReleaseEvent(event);
-    if (m_selectOnRelease && !hasSelectedText()) selectAll();
+    if (m_selectOnRelease && !hasSelectedText()) selectWhole();
     m_selectOnRelease = false;
 }
 

@@ -84,6 +84,7 @@ class TypedField : public QLineEdit {
     void changeEvent(QEvent* event) override;
 
   private:
+    void selectWhole();
     void layUnit();
 
     Formatter m_formatter;

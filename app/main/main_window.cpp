@@ -94,6 +94,7 @@ void MainWindow::goTo(int place) {
         wanted.page = wanted.make();
         m_stack->addWidget(wanted.page);
     }
+    if (m_stack->currentWidget() == wanted.page && m_rail->current() == place && isVisible()) return;
     m_stack->setCurrentWidget(wanted.page);
     if (m_rail->current() != place) m_rail->setCurrent(place);
     if (place == 0) m_counter->focusStart();
