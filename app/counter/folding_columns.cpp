@@ -4,8 +4,10 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/figures.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QScrollArea>
 
 namespace sp::counter {
 
@@ -50,10 +52,22 @@ FoldingColumns::FoldingColumns(QWidget* parent)
     row->addStretch(1);
     row->addWidget(m_figure);
     m_strip->hide();
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        for (const auto& column : m_columns)
+            if (now && column.frame->isAncestorOf(now)) column.frame->ensureWidgetVisible(now, 0, 28);
+    });
 }
 
 void FoldingColumns::addColumn(QWidget* column, const QString& word, int width, bool stretch) {
-    column->setParent(this);
+    // Where the window is lower than the column needs, the column scrolls instead of being squeezed.
+    auto* frame = new QScrollArea(this);
+    frame->setFrameShape(QFrame::NoFrame);
+    frame->setWidgetResizable(true);
+    frame->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    frame->setFocusPolicy(Qt::NoFocus);
+    frame->viewport()->setAutoFillBackground(false);
+    frame->setWidget(column);
+    column->setAutoFillBackground(false);
     auto* tab = new QPushButton(word, m_strip);
     tab->setCheckable(true);
     tab->setAutoExclusive(true);
@@ -61,7 +75,7 @@ void FoldingColumns::addColumn(QWidget* column, const QString& word, int width, 
     const int at = static_cast<int>(m_columns.size());
     static_cast<QHBoxLayout*>(m_strip->layout())->insertWidget(at, tab);
     connect(tab, &QPushButton::clicked, this, [this, at] { showColumn(at); });
-    m_columns.push_back({column, tab, width, stretch});
+    m_columns.push_back({frame, tab, width, stretch});
 }
 
 void FoldingColumns::setFigure(const QString& meaning, const QString& figure) { m_figure->set(meaning, figure); }
@@ -83,8 +97,8 @@ void FoldingColumns::arrange() {
         m_strip->setGeometry(0, 0, width(), height);
         m_columns[static_cast<std::size_t>(m_shown)].tab->setChecked(true);
         for (std::size_t i = 0; i < m_columns.size(); ++i) {
-            m_columns[i].widget->setVisible(static_cast<int>(i) == m_shown);
-            m_columns[i].widget->setGeometry(0, height + 8, width(), QWidget::height() - height - 8);
+            m_columns[i].frame->setVisible(static_cast<int>(i) == m_shown);
+            m_columns[i].frame->setGeometry(0, height + 8, width(), QWidget::height() - height - 8);
         }
         return;
     }
@@ -94,8 +108,8 @@ void FoldingColumns::arrange() {
     int x = 0;
     for (const auto& column : m_columns) {
         const int wide = column.stretch ? width() - taken : desk::scaled(column.width);
-        column.widget->setVisible(true);
-        column.widget->setGeometry(x, 0, wide, height());
+        column.frame->setVisible(true);
+        column.frame->setGeometry(x, 0, wide, height());
         x += wide + kGap;
     }
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QPushButton>
+#include <QScrollArea>
 #include <QWidget>
 
 #include <vector>
@@ -29,7 +30,7 @@ class FoldingColumns : public QWidget {
 
   private:
     struct Column {
-        QWidget* widget;
+        QScrollArea* frame;
         QPushButton* tab;
         int width;
         bool stretch;

@@ -97,6 +97,7 @@ void OrderPanel::build() {
     m_list->setObjectName(QStringLiteral("lines"));
     m_model = new OrderListModel(m_presenter, m_formatter, this);
     m_list->setModel(m_model);
+    m_list->setMinimumHeight(desk::scaled(150));
     column->addWidget(m_list, 1);
     m_saved = new desk::TextLabel({}, TextSize::Small, Role::Good, desk::Weight::Plain, this);
     m_saved->setObjectName(QStringLiteral("saved"));

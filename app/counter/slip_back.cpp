@@ -132,6 +132,7 @@ void SlipBack::build() {
     m_tree->viewport()->setAutoFillBackground(false);
     m_tree->setItemDelegate(new RuleDelegate(m_tree));
     m_tree->setIndentation(20);
+    m_tree->setMinimumHeight(desk::scaled(150));
     m_tree->setExpandsOnDoubleClick(false);
     m_tree->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_tree->header()->setStretchLastSection(false);

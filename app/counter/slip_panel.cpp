@@ -87,6 +87,7 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     frontColumn->setSpacing(0);
     m_lines = new SlipLines(front);
     m_lines->setObjectName(QStringLiteral("slipLines"));
+    m_lines->setMinimumHeight(desk::scaled(150));
     m_totals = new SlipTotals(front);
     frontColumn->addWidget(m_lines, 1);
     frontColumn->addWidget(m_totals);

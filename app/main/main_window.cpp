@@ -15,6 +15,8 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QScreen>
+#include <QScrollArea>
 #include <QSettings>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -50,7 +52,18 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     m_rail = new desk::Rail(body);
     m_bookButton = new QToolButton(body);
     left->addWidget(m_rail, 1);
-    row->addLayout(left);
+    // A low window scrolls its rail rather than losing the end of it.
+    auto* rail = new QWidget(body);
+    rail->setLayout(left);
+    auto* railFrame = new QScrollArea(body);
+    railFrame->setFrameShape(QFrame::NoFrame);
+    railFrame->setWidgetResizable(true);
+    railFrame->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    railFrame->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    railFrame->setFocusPolicy(Qt::NoFocus);
+    railFrame->setWidget(rail);
+    railFrame->setFixedWidth(m_rail->sizeHint().width());
+    row->addWidget(railFrame);
     m_stack = new QStackedWidget(body);
     row->addWidget(m_stack, 1);
     setCentralWidget(body);
@@ -63,14 +76,23 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
                                                    : QString::fromStdString(shop.letterhead.name);
     setWindowTitle(shop.isDemo ? tr("%1 (demo) – Stonepenny").arg(name) : tr("%1 – Stonepenny").arg(name));
     resize(1366, 768);
-    setMinimumSize(640, 420);
+    setMinimumSize(480, 320);
     restoreGeometry(QSettings().value(QLatin1String(kGeometrySetting)).toByteArray());
+    stayOnScreen();
     goTo(0);
     refreshUndo();
     greet();
 }
 
 MainWindow::~MainWindow() = default;
+
+void MainWindow::stayOnScreen() {
+    const auto* there = screen();
+    if (!there) return;
+    const QRect room = there->availableGeometry().adjusted(0, 0, 0, -28); // the title bar
+    resize(size().boundedTo(room.size()));
+    if (!room.intersects(QRect(pos(), size()))) move(room.topLeft());
+}
 
 void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& name,
                           std::function<QWidget*()> make) {

@@ -52,6 +52,7 @@ class MainWindow : public QMainWindow {
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
     void buildLookMenu(QMenu* menu);
     void greet();
+    void stayOnScreen();
     void tell(const base::Error& error);
     void noteSaved();
     void undo();
