@@ -55,6 +55,8 @@ std::optional<Answer> searchUpright(const Problem& problem, std::int64_t lShapeW
         ++answer.count;
     }
     shapes.place(width, height, {}, answer.spots);
+    // A part may have been improved after the whole was counted.
+    answer.count = static_cast<std::int64_t>(answer.spots.size());
     return answer;
 }
 
