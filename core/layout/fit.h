@@ -64,20 +64,20 @@ inline constexpr std::int64_t kMostPieces = 1'000'000'000;
 /// `oneWay`. Counted exactly in nanometres.
 ///
 /// - oneWay and square pieces: rows and columns, always proven.
-/// - Up to kMostSums different sums of piece sides along the longer side of the sheet (every ordinary sheet):
-/// the best
-///   of all five-block layouts, and when that is below the bound the L-shaped ones, within a fixed number of
-///   tried cuts (kFiveBlockWork, kLShapeWork). No clock decides, so the answer is the same on every machine.
-/// - Beyond that (long rolls, very small pieces): strips across the sheet, each the best five-block layout of
-/// its
+/// - Up to kMostSums sums of piece sides along the longer side (every ordinary sheet): the best five-block layout;
+///   when that is below the bound, L-shaped ones too. Tried cuts are limited (kFiveBlockWork, kLShapeWork), by no
+///   clock, so the answer is the same on every machine.
+/// - Beyond that (long rolls, very small pieces): strips across the sheet, each the best five-block layout of its
 ///   length, put end to end in the best way. The bound still holds for every way of laying them.
 ///
 /// The count is never below the better of the two plain layouts (all upright, all turned).
-/// Errors: OutOfRange for a side that is not above zero or beyond kLongest, a negative margin or gap, or a
-/// margin that leaves nothing; TooLarge when the piece fits the usable part no way round, or when more than
-/// kMostPieces would fit. Sources: E. G. Birgin, R. D. Lobato, R. Morabito, JORS 61 (2010) 306-320 for the
-/// searches; F. W. Barnes, Discrete Mathematics 26 (1979) 93-100 and H. Isermann, OR Spektrum 9 (1987)
-/// 235-249 for the bounds.
+///
+/// Errors: OutOfRange for a side that is not above zero or beyond kLongest, a negative margin or gap, or a margin
+/// that leaves nothing; TooLarge when the piece fits the usable part no way round, or when more than kMostPieces
+/// would fit.
+///
+/// Sources: E. G. Birgin, R. D. Lobato, R. Morabito, JORS 61 (2010) 306-320 for the searches; F. W. Barnes, Discrete
+/// Mathematics 26 (1979) 93-100 and H. Isermann, OR Spektrum 9 (1987) 235-249 for the bounds.
 base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const FitRules& rules);
 
 inline constexpr int kMostSums = 160;

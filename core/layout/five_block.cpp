@@ -55,6 +55,12 @@ int FiveBlock::solve(int width, int height) {
     return node.lower;
 }
 
+void FiveBlock::cap(int width, int height, int bound) {
+    Node& node = at(width, height);
+    node.upper = std::min(node.upper, bound);
+    node.isSolved = node.lower == node.upper;
+}
+
 /// What a rectangle can still give: its answer once solved, else its bound.
 int FiveBlock::reach(int width, int height) {
     const Node& node = at(width, height);

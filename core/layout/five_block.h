@@ -23,6 +23,8 @@ class FiveBlock {
     int lower(int width, int height) { return at(width, height).lower; }
     /// No packing has more: Barnes' bound, and the partition bound once the rectangle has been solved.
     int upper(int width, int height) { return at(width, height).upper; }
+    /// Tells a bound from elsewhere, so that the search stops there.
+    void cap(int width, int height, int bound);
     /// Lays what `lower` counts into `frame`.
     void place(int width, int height, const Frame& frame, std::vector<Spot>& spots);
 

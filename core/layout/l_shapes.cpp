@@ -248,8 +248,8 @@ void LShapes::place(int width, int height, const Frame& frame, std::vector<Spot>
 
 void LShapes::place(const Shape& shape, const Frame& frame, std::vector<Spot>& spots) {
     const Found* found = find(shape);
-    if (found == nullptr || found->lower == 0) return;
-    if (found->way.cut == Cut::None) {
+    // Only the two rectangles of an L that was never cut otherwise may be unknown here.
+    if (found == nullptr || found->way.cut == Cut::None) {
         m_five.place(shape.width, shape.height, frame, spots);
         return;
     }

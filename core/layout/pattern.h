@@ -64,7 +64,6 @@ class Work {
         : m_left(steps) {}
     bool spend(std::int64_t steps) { return (m_left -= steps) > 0; }
     bool isOver() const { return m_left <= 0; }
-    std::int64_t left() const { return m_left; }
 
   private:
     std::int64_t m_left;
