@@ -41,6 +41,10 @@ QColor jewelStep(int step, Role ground = Role::Card);
 /// `share` of `over` laid on `under`, 0 to 1.
 QColor blended(const QColor& over, const QColor& under, double share);
 
+/// Towards white, towards black; 0 leaves it, 1 gets there.
+QColor lightened(const QColor& colour, double share);
+QColor deepened(const QColor& colour, double share);
+
 /// A contrast ratio, 1 to 21 (WCAG 2.2, "contrast ratio" and "relative luminance").
 double contrast(const QColor& a, const QColor& b);
 
