@@ -51,7 +51,7 @@ class KillTest : public BookTest {
 
 TEST_F(KillTest, losesNothingThatWasAcknowledged) {
     const int cycles = test::roundsOr("STONEPENNY_KILLS", 60);
-    std::size_t journals = 0;
+    int journals = 0;
     std::size_t acknowledged = 0;
     for (int cycle = 0; cycle < cycles; ++cycle) {
         std::vector<std::string> numbers;
