@@ -42,10 +42,10 @@ class Words {
         const auto unit = m_book.shop.lengthUnit;
         return fmt::format("{} {}", units::formatLength(length, unit, m_style), units::nameOf(unit));
     }
-    std::string pieces() const {
-        const auto n = m_line.quantity.value();
-        return n == 1 ? "1 piece" : count(n) + " pieces";
+    std::string counted(std::int64_t n, std::string_view thing) const {
+        return fmt::format("{} {}{}", count(n), thing, n == 1 ? "" : "s");
     }
+    std::string pieces() const { return counted(m_line.quantity.value(), "piece"); }
     const PricedMaterial& priced(const base::Id& id) const { return *m_book.find(id); }
     std::string price(const PricedMaterial& material) const {
         const auto per = material.price->per.value();
@@ -117,16 +117,15 @@ std::string Words::sheetRule(const SheetUse& use, const PricedMaterial& material
         return fmt::format("{}: {} off a roll of {} × {}{}", what, length(use.rollLength), length(sheet.height),
                            price(material), from(material));
     if (sheet.basis == catalogue::ShareBasis::WholeSheets)
-        return fmt::format("{}, {} to a sheet: {} {} × {}{}", what, count(use.perSheet), count(use.sheets),
-                           use.sheets == 1 ? "sheet" : "sheets", price(material), from(material));
+        return fmt::format("{}, {} to a sheet: {} × {}{}", what, count(use.perSheet),
+                           counted(use.sheets, "sheet"), price(material), from(material));
     return fmt::format("{} ÷ {} to a sheet × {}{}", what, count(use.perSheet), price(material), from(material));
 }
 
 std::string Words::tapeRule() const {
     const auto& tape = priced(m_book.shop.usualTape);
     const auto lifts = std::max<std::int64_t>(1, tape.material.sheet.lifts);
-    const std::string shared = fmt::format("{} ÷ {} {} of a piece of tape", pieces(), count(lifts),
-                                           lifts == 1 ? "lift" : "lifts");
+    const std::string shared = fmt::format("{} ÷ {} of a piece of tape", pieces(), counted(lifts, "lift"));
     const bool byPosition = tape.material.sheet.form == catalogue::SheetForm::Sheet &&
                             tape.material.sheet.basis == catalogue::ShareBasis::ByPosition;
     return sheetRule(m_sheet.tape, tape,
@@ -136,9 +135,7 @@ std::string Words::tapeRule() const {
 std::string Words::templateRule() const {
     if (m_line.templatesOnWall) return "the templates hang on the wall: nothing to cut";
     const auto whole = sheetRule(m_sheet.templates, priced(m_book.shop.usualTemplate),
-                                 m_sheet.templates.cut == 1 ? "1 template, one for each colour"
-                                                            : count(m_sheet.templates.cut) +
-                                                                  " templates, one for each colour");
+                                 counted(m_sheet.templates.cut, "template") + ", one for each colour");
     if (!m_line.plannedPieces) return whole;
     return fmt::format("{}, × {} of {} planned pieces", whole,
                        count(std::min(m_line.quantity.value(), m_line.plannedPieces->value())),
@@ -175,7 +172,7 @@ std::string Words::pressRule(Part part) const {
                              ? fmt::format("{} × {} presses each, larger than the platen", pieces(),
                                            count(m_sheet.pressesPerPiece))
                              : fmt::format("{}, {} at once", pieces(), count(m_sheet.piecesPerPress));
-        return fmt::format("{} = {} cycles × {} × {}", how, count(m_sheet.cycles), cycle, hourly);
+        return fmt::format("{} = {} × {} × {}", how, counted(m_sheet.cycles, "cycle"), cycle, hourly);
     }
     if (part == Part::SecondPress)
         return fmt::format("{} of {} × ({} dwell + {} handling) × {}", percent(press.secondPressShare), pieces(),
@@ -187,10 +184,10 @@ std::string Words::pressRule(Part part) const {
 std::string Words::wearRule(Part part) const {
     if (part == Part::PressWear) {
         const auto& press = m_book.bench.press;
-        return fmt::format("({} − {} salvage) ÷ {} presses × ({} cycles + {} of {} pressed twice + {} tests)",
+        return fmt::format("({} − {} salvage) ÷ {} presses × ({} + {} of {} pressed twice + {})",
                            money(press.price), money(press.salvage), count(press.lifePresses),
-                           count(m_sheet.cycles), percent(press.secondPressShare), count(m_line.quantity.value()),
-                           count(press.testPresses));
+                           counted(m_sheet.cycles, "cycle"), percent(press.secondPressShare),
+                           count(m_line.quantity.value()), counted(press.testPresses, "test"));
     }
     const auto& cutter = m_book.bench.cutter;
     std::int64_t holes = 0;

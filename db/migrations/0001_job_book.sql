@@ -119,6 +119,8 @@ CREATE TABLE shop (
     valid_days INTEGER NOT NULL CHECK (valid_days BETWEEN 0 AND 36500),
     is_ladder_on_sheet INTEGER NOT NULL CHECK (is_ladder_on_sheet IN (0, 1)),
     is_demo INTEGER NOT NULL CHECK (is_demo IN (0, 1)),
+    usual_tape_id BLOB REFERENCES material (id),
+    usual_template_id BLOB REFERENCES material (id),
     row_version INTEGER NOT NULL CHECK (row_version >= 1),
     change_seq INTEGER NOT NULL REFERENCES change (seq)
 ) STRICT;

@@ -322,6 +322,8 @@ struct Fields<catalogue::Shop> {
         visit("rules", "price rules", v.rules);
         visit("ladder_quantities", "quantities of the ladder", v.ladderQuantities, Length{50}, kFromOne);
         visit("ladder_on_sheet", "ladder on the sheet", v.ladderOnSheet);
+        visit("usual_tape", "usual tape", v.usualTape, Key::MayBeNone);
+        visit("usual_template", "usual template", v.usualTemplate, Key::MayBeNone);
         visit("packing", "packing", v.packing, Length{50}, Key::Needed);
         visit("demo", "demo mark", v.isDemo);
     }

@@ -90,7 +90,9 @@ std::string MaterialStore::usedBy(const base::Id& id) {
         return "the design “" + name + "”";
     }
     auto packing = m_db.query("SELECT 1 FROM shop_packing WHERE material_id = ? LIMIT 1", id);
-    return packing.step() ? "the packing list of the shop" : std::string();
+    if (packing.step()) return "the packing list of the shop";
+    auto usual = m_db.query("SELECT 1 FROM shop WHERE usual_tape_id = ?1 OR usual_template_id = ?1", id);
+    return usual.step() ? "the shop’s usual tape or template sheet" : std::string();
 }
 
 } // namespace sp::db::stores

@@ -16,7 +16,7 @@ const std::string kShopColumns =
     "overhead_per_month_micros, productive_per_month_ms, spoilage_ppm, garment_allowance_micros, rounding_kind, "
     "rounding_step, rounding_ending, set_up_charge, minimum_order_micros, tax_name, tax_ppm, is_tax_inclusive, "
     "tax_rounding, has_card_fee, card_fee_ppm, card_fee_micros, deposit_ppm, deposit_step_micros, valid_days, "
-    "is_ladder_on_sheet, is_demo";
+    "is_ladder_on_sheet, is_demo, usual_tape_id, usual_template_id";
 
 const std::string kBenchColumns =
     "press_price_micros, press_salvage_micros, press_life, platen_width_nm, platen_height_nm, dwell_ms, handling_ms, "
@@ -40,6 +40,8 @@ std::optional<Shop> ShopStore::find() {
         rules.tax.rate >> rules.tax.inclusive >> rules.tax.rounding >> rules.cardFee.charged >> rules.cardFee.rate >>
         rules.cardFee.fixed >> rules.depositRate >> rules.depositStep >> rules.validDays >> s.ladderOnSheet >>
         s.isDemo;
+    s.usualTape = takeIdOrNone(row);
+    s.usualTemplate = takeIdOrNone(row);
     takeLists(s);
     refuseDamaged(m_db, snapshot::check(s));
     return s;
@@ -71,7 +73,7 @@ void ShopStore::write(const Shop& s, const Stamp& stamp) {
              rules.rounding.step, rules.rounding.ending, rules.setUp, rules.minimumOrder, rules.tax.name,
              rules.tax.rate, rules.tax.inclusive, rules.tax.rounding, rules.cardFee.charged, rules.cardFee.rate,
              rules.cardFee.fixed, rules.depositRate, rules.depositStep, rules.validDays, s.ladderOnSheet, s.isDemo,
-             stamp.seq);
+             orNull(s.usualTape), orNull(s.usualTemplate), stamp.seq);
     m_db.run("DELETE FROM mark_up_step");
     for (std::size_t i = 0; i < rules.ladder.size(); ++i)
         m_db.run("INSERT INTO mark_up_step (position, from_count, mark_up_ppm) VALUES (?, ?, ?)", i,
