@@ -8,10 +8,6 @@
 
 namespace sp::demo {
 
-/// The order the demo prices when nobody says otherwise.
-inline constexpr const char* kDemoDesign = "Lantern";
-inline constexpr int kDemoQuantity = 24;
-
 /// Makes a new job book at `file` with a shop of our own invention: every name, design and price in it is made up,
 /// and its Shop says that it is a demo. Errors: as db::Book::create.
 base::Result<std::unique_ptr<db::Book>> createDemoBook(const std::filesystem::path& file,
