@@ -4,8 +4,10 @@
 #include "app/desk/figures.h"
 #include "app/desk/palette.h"
 
+#include <QAccessible>
 #include <QEvent>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QScrollBar>
 
 #include <algorithm>
@@ -33,6 +35,7 @@ SlipLines::SlipLines(QWidget* parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     viewport()->setAutoFillBackground(false);
     setFocusPolicy(Qt::NoFocus);
+    setAccessibleName(tr("The slip, as the customer gets it"));
     verticalScrollBar()->setSingleStep(24);
 }
 
@@ -42,7 +45,18 @@ void SlipLines::setContent(const paper::SheetContent* content, int current) {
     m_current = current;
     layRows();
     if (moved) showCurrent();
+    if (QAccessible::isActive()) describe();
     viewport()->update();
+}
+
+void SlipLines::describe() {
+    QStringList spoken;
+    for (const auto& row : m_rows) {
+        const QStringList parts{row.left.trimmed(), row.text, row.each, row.amount};
+        const auto line = QStringList(parts).filter(QRegularExpression(QStringLiteral("."))).join(QLatin1Char(' '));
+        if (!line.isEmpty()) spoken << line;
+    }
+    setAccessibleDescription(spoken.join(QLatin1Char('\n')));
 }
 
 void SlipLines::addRow(Row row, int height, int line) {

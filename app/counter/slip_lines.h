@@ -38,6 +38,8 @@ class SlipLines : public QAbstractScrollArea {
 
     void layRows();
     void addRow(Row row, int height, int line);
+    /// Says the rows to a screen reader, which cannot see what is drawn.
+    void describe();
     void showCurrent();
     void paintRow(QPainter& painter, const Row& row, int y) const;
 

@@ -41,6 +41,7 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     connect(&m_session, &session::BookSession::troubled, this, &MainWindow::tell);
     connect(&m_session, &session::BookSession::saved, this, &MainWindow::noteSaved);
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::refreshUndo);
+    connect(&m_session, &session::BookSession::changed, this, &MainWindow::followShop);
     m_presenter.openLast();
     auto* body = new QWidget(this);
     auto* row = new QHBoxLayout(body);
@@ -212,7 +213,29 @@ void MainWindow::greet() {
                                tr("Start my own book"), [this] { Q_EMIT newBookAsked(); });
 }
 
+void MainWindow::followShop() {
+    const desk::Formatter now(QLocale(), m_session.shop());
+    const bool same = now.currency() == m_formatter.currency() && now.lengthUnit() == m_formatter.lengthUnit() &&
+                      now.temperatureUnit() == m_formatter.temperatureUnit();
+    if (same) return;
+    // Later: the page that changed it is still on the way back from its own signal.
+    QMetaObject::invokeMethod(this, &MainWindow::rebuildPages, Qt::QueuedConnection);
+}
+
+void MainWindow::rebuildPages() {
+    m_formatter = desk::Formatter(QLocale(), m_session.shop());
+    const int current = m_rail->current();
+    for (auto& place : m_places) {
+        delete place.page;
+        place.page = nullptr;
+    }
+    m_counter = nullptr;
+    goTo(0);
+    goTo(current);
+}
+
 void MainWindow::tell(const base::Error& error) {
+    if (!m_counter) return; // not built yet: the book itself could not be read, and the launcher says so
     const auto sentence = QString::fromStdString(error.detail);
     m_counter->messages().tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
     m_counter->setSaveNote(tr("Not saved: %1").arg(sentence), true);

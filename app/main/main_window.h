@@ -53,6 +53,8 @@ class MainWindow : public QMainWindow {
     void buildLookMenu(QMenu* menu);
     void greet();
     void stayOnScreen();
+    void followShop();
+    void rebuildPages();
     void tell(const base::Error& error);
     void noteSaved();
     void undo();
