@@ -2,6 +2,8 @@
 #include "app/main/main_window.h"
 
 #include "app/counter/counter_page.h"
+#include "app/designs/designs_page.h"
+#include "app/shop/shop_page.h"
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
@@ -106,6 +108,10 @@ void MainWindow::buildRail() {
         m_counter = new counter::CounterPage(m_presenter, m_formatter, m_prompter, m_stack);
         return m_counter;
     });
+    addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
+             [this] { return new designs::DesignsPage(m_session, m_formatter, m_stack); });
+    addPlace(desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
+             [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); });
     connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);
 }
 
