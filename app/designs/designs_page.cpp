@@ -61,7 +61,7 @@ void DesignsPage::buildList(QVBoxLayout* column) {
     m_list->viewport()->setAutoFillBackground(false);
     m_list->setModel(&m_model);
     m_list->setItemDelegate(
-        new desk::StoneListDelegate(DesignListModel::DetailRole, DesignListModel::StonesRole, m_list));
+        new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
     column->addWidget(m_list, 1);
     auto* add = new QPushButton(tr("&New design"), this);
     add->setObjectName(QStringLiteral("newDesign"));
@@ -179,9 +179,9 @@ void DesignsPage::connectFields() {
 }
 
 void DesignsPage::fillList() {
-    std::vector<DesignRow> rows;
+    std::vector<desk::StoneListRow> rows;
     for (const auto& design : m_presenter.matching(m_find->text())) {
-        DesignRow row{design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
+        desk::StoneListRow row{design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
         if (design.templatesOnWall) row.detail += tr(" · on the wall");
         for (const auto& stone : design.stones)
             if (const auto* material = m_presenter.session().material(stone.material))

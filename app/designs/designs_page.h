@@ -8,7 +8,7 @@
 #include "app/desk/sheet_picture.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
-#include "app/designs/design_list_model.h"
+#include "app/desk/stone_list_model.h"
 #include "app/designs/designs_presenter.h"
 
 #include <QCheckBox>
@@ -43,7 +43,7 @@ class DesignsPage : public QWidget {
 
     DesignsPresenter m_presenter;
     desk::Formatter m_formatter;
-    DesignListModel m_model;
+    desk::StoneListModel m_model;
     desk::MessageBar* m_messages = nullptr;
     desk::WordField* m_find = nullptr;
     QListView* m_list = nullptr;

@@ -4,6 +4,7 @@
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
 #include "app/shop/shop_page.h"
+#include "app/supplies/supplies_page.h"
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
@@ -110,6 +111,8 @@ void MainWindow::buildRail() {
     });
     addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
              [this] { return new designs::DesignsPage(m_session, m_formatter, m_stack); });
+    addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
+             [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); });
     addPlace(desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
              [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); });
     connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);

@@ -1,27 +1,26 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/desk/formatter.h"
-#include "core/catalogue/design.h"
+#include "core/base/id.h"
 
 #include <QAbstractListModel>
 #include <QColor>
 
 #include <vector>
 
-namespace sp::designs {
+namespace sp::desk {
 
-/// A row of the list: what is shown, made by whoever knows the materials.
-struct DesignRow {
+/// A row of a list of designs or supplies: what is shown, made by whoever knows the materials.
+struct StoneListRow {
     base::Id id;
     QString name;
     QString detail;
     std::vector<QColor> stones;
 
-    friend bool operator==(const DesignRow&, const DesignRow&) = default;
+    friend bool operator==(const StoneListRow&, const StoneListRow&) = default;
 };
 
-class DesignListModel : public QAbstractListModel {
+class StoneListModel : public QAbstractListModel {
     Q_OBJECT
 
   public:
@@ -29,15 +28,15 @@ class DesignListModel : public QAbstractListModel {
 
     using QAbstractListModel::QAbstractListModel;
 
-    void setRows(std::vector<DesignRow> rows);
-    const DesignRow& row(int index) const { return m_rows[static_cast<std::size_t>(index)]; }
+    void setRows(std::vector<StoneListRow> rows);
+    const StoneListRow& row(int index) const { return m_rows[static_cast<std::size_t>(index)]; }
     int indexOf(const base::Id& id) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
 
   private:
-    std::vector<DesignRow> m_rows;
+    std::vector<StoneListRow> m_rows;
 };
 
-} // namespace sp::designs
+} // namespace sp::desk

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "app/designs/design_list_model.h"
+#include "app/desk/stone_list_model.h"
 
-namespace sp::designs {
+namespace sp::desk {
 
-void DesignListModel::setRows(std::vector<DesignRow> rows) {
+void StoneListModel::setRows(std::vector<StoneListRow> rows) {
     if (rows == m_rows) return;
     if (rows.size() == m_rows.size()) {
         m_rows = std::move(rows);
@@ -15,17 +15,17 @@ void DesignListModel::setRows(std::vector<DesignRow> rows) {
     endResetModel();
 }
 
-int DesignListModel::indexOf(const base::Id& id) const {
+int StoneListModel::indexOf(const base::Id& id) const {
     for (std::size_t i = 0; i < m_rows.size(); ++i)
         if (m_rows[i].id == id) return static_cast<int>(i);
     return -1;
 }
 
-int DesignListModel::rowCount(const QModelIndex& parent) const {
+int StoneListModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
 }
 
-QVariant DesignListModel::data(const QModelIndex& index, int role) const {
+QVariant StoneListModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= static_cast<int>(m_rows.size())) return {};
     const auto& shown = row(index.row());
     switch (role) {
@@ -41,4 +41,4 @@ QVariant DesignListModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-} // namespace sp::designs
+} // namespace sp::desk
