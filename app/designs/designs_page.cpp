@@ -58,6 +58,7 @@ void DesignsPage::buildList(QVBoxLayout* column) {
     m_list->setObjectName(QStringLiteral("designs"));
     m_list->setAccessibleName(tr("Designs"));
     m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->viewport()->setAutoFillBackground(false);
     m_list->setModel(&m_model);
     m_list->setItemDelegate(

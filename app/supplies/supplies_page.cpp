@@ -81,6 +81,7 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     m_list->setObjectName(QStringLiteral("supplies"));
     m_list->setAccessibleName(tr("Materials and suppliers"));
     m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->viewport()->setAutoFillBackground(false);
     m_list->setModel(&m_model);
     m_list->setItemDelegate(
