@@ -355,6 +355,11 @@ base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& op
             fmt::format("The discs of {} lie on one another by the hundred; remove the copies and try "
                         "again.",
                         fileName));
+    if (const double extent = std::max(counter.result.box.width(), counter.result.box.height());
+        extent > units::kLongest.millimetres())
+        return base::fail(
+            base::Code::OutOfRange, std::string(fileName),
+            fmt::format("The stones of {} lie over {:.0f} m; check the scale.", fileName, extent / 1000));
     if (!counter.result.stones.empty()) return std::move(counter.result);
     const auto& leftOut = counter.result.leftOut;
     const bool onlyText = leftOut.contains("text not turned to outlines");

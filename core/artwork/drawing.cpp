@@ -91,11 +91,12 @@ void DrawingBuilder::spend(std::size_t bytes) {
 }
 
 void DrawingBuilder::refuseRepeats() {
-    refuse({base::Code::TooLarge, m_fileName,
-            fmt::format(
-                "{} repeats its parts more than {} times; expand it in a drawing program and save the parts "
-                "that are needed.",
-                m_fileName, kMostVisits)});
+    refuse(
+        {base::Code::TooLarge, m_fileName,
+         fmt::format(
+             "{} repeats its parts more often than any one design does; expand it in a drawing program and "
+             "save the parts that are needed.",
+             m_fileName)});
 }
 
 void DrawingBuilder::countSegment() {

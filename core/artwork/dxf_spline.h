@@ -18,7 +18,7 @@ struct Spline {
 };
 
 /// Takes a SPLINE entity apart. False when it does not hold together: no control points, knots missing or
-/// falling, a degree below 1 or above 10.
+/// falling, a degree below 1 or above 10, more than 100,000 control points.
 bool readSplineOf(const DxfEntity& entity, Spline& spline);
 
 /// Points along it, eight to each span between knots, by de Boor's recursion.

@@ -3,13 +3,15 @@
 
 #include "core/artwork/geometry.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <vector>
 
 namespace sp::artwork {
 
-/// Finds what is near a place: a hashed grid of square cells. Places must be within 1e9 cells of the origin.
+/// Finds what is near a place: a hashed grid of square cells. What lies farther than 1e15
+/// cells from the origin shares the cells out there.
 class Neighbours {
   public:
     /// `cell` > 0 is the side of a cell, `expected` how many places will be added.
@@ -44,6 +46,7 @@ class Neighbours {
 
   private:
     static constexpr std::uint32_t kNone = 0xffffffff;
+    static constexpr double kFarthestCell = 1e15;
     struct Entry {
         std::int64_t x;
         std::int64_t y;
@@ -51,7 +54,10 @@ class Neighbours {
         std::uint32_t next;
     };
 
-    std::int64_t cellOf(double v) const { return static_cast<std::int64_t>(std::floor(v * m_perUnit)); }
+    std::int64_t cellOf(double v) const {
+        return static_cast<std::int64_t>(
+            std::clamp(std::floor(v * m_perUnit), -kFarthestCell, kFarthestCell));
+    }
     std::size_t slotOf(std::int64_t x, std::int64_t y) const {
         const auto mixed = static_cast<std::uint64_t>(x) * 0x9e3779b97f4a7c15ULL ^
                            static_cast<std::uint64_t>(y) * 0xc2b2ae3d27d4eb4fULL;

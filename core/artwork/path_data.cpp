@@ -116,8 +116,8 @@ class PathReader {
             Matrix{1, 0, 0, 1, centreHere.x, centreHere.y} * turned * Matrix::scaling(rx, ry);
         m_path.arc(m_placing.matrix * toHere, std::atan2(u.y, u.x), span);
         m_at = m_control = to;
-        for (int i = 0; i < 4; ++i)
-            m_builder.countSegment();
+        for (int i = 0; i < 3; ++i)
+            m_builder.countSegment(); // it becomes up to four curves
     }
 
     bool apply(char command) {
