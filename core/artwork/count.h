@@ -89,8 +89,8 @@ double largestStoneMm(const CountOptions& options);
 ///   fits a size.
 /// - A disc that holds another one off its centre is a line around it, not a stone.
 /// - Sizes: diameters are sorted and parted at gaps above max(0.05 mm, 2 %), each class gets the size of its
-/// mean. Errors: TooLarge when more discs lie on one another than any design has; Missing when there is no
-/// stone at all, saying what there was instead.
+/// mean. Errors: OutOfRange when the stones lie over more than a kilometre; TooLarge when more discs lie on
+/// one another than any design has; Missing when there is no stone at all, saying what there was instead.
 base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options,
                                   std::string_view fileName);
 
