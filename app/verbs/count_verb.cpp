@@ -11,7 +11,10 @@ namespace sp::verbs {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
+/// Millimetres to a thousandth.
+std::string micrometres(units::Length length) {
+    return decimal((length.nanometres() + 500) / 1000, 3);
+}
 
 Json stonesJson(const artwork::Counted& counted, std::span<const artwork::StoneSize> sizes) {
     Json stones = Json::array();
@@ -37,15 +40,6 @@ Json leftOutJson(const std::map<std::string, std::size_t>& leftOut) {
 
 } // namespace
 
-std::string decimalText(double value, int decimals) {
-    std::string text = fmt::format("{:.{}f}", value, decimals);
-    if (text.find('.') == std::string::npos) return text;
-    while (text.ends_with('0'))
-        text.pop_back();
-    if (text.ends_with('.')) text.pop_back();
-    return text;
-}
-
 ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<artwork::ScaleProposal>& wished,
                         const artwork::CountOptions& options, std::vector<std::string>& warnings) {
     if (wished) return {wished->millimetresPerUnit, "given"};
@@ -57,7 +51,11 @@ ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<art
     return {proposals.front().millimetresPerUnit, "guess"};
 }
 
-base::Result<Json> countVerb(std::string bytes, const CountRequest& request) {
+Json scaleJson(const ChosenScale& scale) {
+    return {{"mm_per_unit", decimal(std::llround(scale.millimetresPerUnit * 1e8), 8)}, {"from", scale.from}};
+}
+
+base::Result<Json> countStonesVerb(std::string bytes, const CountRequest& request) {
     const auto drawing = artwork::readArtwork(std::move(bytes), request.fileName);
     if (!drawing) return base::fail(drawing.error());
     artwork::CountOptions options{1, request.holeAllowance, request.sizes};
@@ -71,7 +69,7 @@ base::Result<Json> countVerb(std::string bytes, const CountRequest& request) {
     };
     Json json;
     json["size_mm"] = {thousandths(counted->width()), thousandths(counted->height())};
-    json["scale"] = {{"mm_per_unit", decimalText(scale.millimetresPerUnit, 8)}, {"from", scale.from}};
+    json["scale"] = scaleJson(scale);
     json["stones"] = stonesJson(*counted, request.sizes);
     json["duplicates"] = counted->duplicates;
     json["collisions"] = counted->collisions;

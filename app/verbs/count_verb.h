@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/verbs/json_words.h"
 #include "core/artwork/count.h"
 #include "core/artwork/scale.h"
-
-#include <nlohmann/json.hpp>
 
 #include <optional>
 #include <string>
@@ -26,10 +25,7 @@ struct CountRequest {
 /// "count"}],"duplicates","collisions","left_out":[{"reason","count"}],"warnings":[..]}.
 /// `size_mm` are numbers to a thousandth, around all stones; `from` is "given", "file" or "guess"; `size` is
 /// null where no stone fits. Errors: those of readArtwork and countStones.
-base::Result<nlohmann::ordered_json> countVerb(std::string bytes, const CountRequest& request);
-
-/// A number of millimetres as short plain decimals, at most `decimals` of them: "2.79", "0.26458333".
-std::string decimalText(double value, int decimals);
+base::Result<Json> countStonesVerb(std::string bytes, const CountRequest& request);
 
 /// Which scale to read a drawing by, and where it comes from.
 struct ChosenScale {
@@ -39,5 +35,8 @@ struct ChosenScale {
 /// `wished` if there is one, else the file's own, else the likeliest, with a warning added to `warnings`.
 ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<artwork::ScaleProposal>& wished,
                         const artwork::CountOptions& options, std::vector<std::string>& warnings);
+
+/// {"mm_per_unit":"..","from":".."}
+Json scaleJson(const ChosenScale& scale);
 
 } // namespace sp::verbs

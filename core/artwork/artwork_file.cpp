@@ -55,7 +55,7 @@ base::Result<Drawing> readArtwork(std::string bytes, std::string_view fileName) 
     for (const Magic& magic : kForeign)
         if (start.starts_with(magic.bytes))
             return base::fail(base::Code::Foreign, name, fmt::format(fmt::runtime(magic.sentence), name));
-    if (bytes.size() > kMostBytes)
+    if (bytes.size() > Limits{}.bytes)
         return base::fail(
             base::Code::TooLarge, name,
             fmt::format("{} is too large to be one design ({} MB); split it into parts and count each.", name,

@@ -16,8 +16,9 @@ constexpr std::string_view kBeyond = "beyond all measure";
 
 } // namespace
 
-DrawingBuilder::DrawingBuilder(std::string_view fileName)
-    : m_fileName(cleanText(fileName)) {}
+DrawingBuilder::DrawingBuilder(std::string_view fileName, const Limits& limits)
+    : m_fileName(cleanText(fileName))
+    , m_limits(limits) {}
 
 std::uint32_t DrawingBuilder::inkOf(std::string_view colour, std::string_view layer, bool filled) {
     layer = layer.substr(0, 200);
@@ -35,16 +36,17 @@ std::uint32_t DrawingBuilder::inkOf(std::string_view colour, std::string_view la
 
 bool DrawingBuilder::hasRoom() {
     if (isFull()) return false;
-    if (m_drawing.discs.size() + m_drawing.outlines.size() < kMostOutlines) return true;
+    if (m_drawing.discs.size() + m_drawing.outlines.size() < m_limits.outlines) return true;
     refuse({base::Code::TooLarge, m_fileName,
             fmt::format("{} holds more than {} outlines, which is more than one design can be; "
                         "split it into parts and count each.",
-                        m_fileName, kMostOutlines)});
+                        m_fileName, m_limits.outlines)});
     return false;
 }
 
 void DrawingBuilder::add(const Disc& disc) {
     const bool isNear = std::abs(disc.centre.x) < kFarthest && std::abs(disc.centre.y) < kFarthest;
+    if (disc.radius == 0) return; // scaled down to nothing
     if (!isNear || !(disc.radius < kFarthest)) return leaveOut(kBeyond);
     if (hasRoom()) m_drawing.discs.push_back(disc);
 }
@@ -54,11 +56,11 @@ void DrawingBuilder::add(std::span<const Point> points, bool closed, bool evenOd
     for (const Point p : points)
         if (!(std::abs(p.x) < kFarthest && std::abs(p.y) < kFarthest)) return leaveOut(kBeyond);
     if (!hasRoom()) return;
-    if (m_drawing.points.size() + points.size() > kMostPoints) {
+    if (m_drawing.points.size() + points.size() > m_limits.points) {
         refuse(
             {base::Code::TooLarge, m_fileName,
              fmt::format("{} has outlines of more than {} corners in all; simplify its paths and try again.",
-                         m_fileName, kMostPoints)});
+                         m_fileName, m_limits.points)});
         return;
     }
     m_drawing.outlines.push_back({static_cast<std::uint32_t>(m_drawing.points.size()),
@@ -82,12 +84,12 @@ void DrawingBuilder::setUnit(std::optional<double> millimetres, std::string_view
 }
 
 void DrawingBuilder::visit() {
-    if (++m_visits > kMostVisits) refuseRepeats();
+    if (++m_visits > m_limits.visits) refuseRepeats();
 }
 
 void DrawingBuilder::spend(std::size_t bytes) {
     m_work += bytes;
-    if (m_work > kMostWork) refuseRepeats();
+    if (m_work > m_limits.work) refuseRepeats();
 }
 
 void DrawingBuilder::refuseRepeats() {
@@ -100,10 +102,10 @@ void DrawingBuilder::refuseRepeats() {
 }
 
 void DrawingBuilder::countSegment() {
-    if (++m_segments <= kMostSegments || isFull()) return;
+    if (++m_segments <= m_limits.segments || isFull()) return;
     refuse({base::Code::TooLarge, m_fileName,
             fmt::format("{} has more than {} lines and curves; simplify its paths and try again.", m_fileName,
-                        kMostSegments)});
+                        m_limits.segments)});
 }
 
 void DrawingBuilder::refuse(base::Error error) {

@@ -61,14 +61,16 @@ struct Drawing {
     }
 };
 
-/// Bounds on one file; reaching one refuses it in words (Code::TooLarge). They keep any file within about a
-/// second and 200 MB on one core of 2020's making (measured by tests/bench/count_bench).
-inline constexpr std::size_t kMostBytes = 64'000'000;
-inline constexpr std::size_t kMostOutlines = 500'000;
-inline constexpr std::size_t kMostSegments = 5'000'000;
-inline constexpr std::size_t kMostPoints = 3'000'000;
-inline constexpr std::size_t kMostVisits = 1'000'000; ///< elements met, counting each use of them
-inline constexpr std::size_t kMostWork = 200'000'000; ///< bytes looked at, counting each time
+/// Bounds on one file; reaching one refuses it in words (Code::TooLarge). These keep any file within about a
+/// second and 200 MB on one core of 2020's making (tests/bench/count_bench).
+struct Limits {
+    std::size_t bytes = 64'000'000;
+    std::size_t outlines = 500'000;
+    std::size_t segments = 5'000'000; ///< commands of paths
+    std::size_t points = 3'000'000;   ///< of outlines kept
+    std::size_t visits = 1'000'000;   ///< elements met, counting each use of them
+    std::size_t work = 200'000'000;   ///< bytes looked at, counting each time
+};
 inline constexpr int kDeepest = 256;
 inline constexpr double kLargestNumber = 1e9; ///< as written
 inline constexpr double kFarthest = 1e12;     ///< from the origin, transforms done
@@ -77,7 +79,9 @@ inline constexpr double kFarthest = 1e12;     ///< from the origin, transforms d
 /// nothing, and `finish` gives the error.
 class DrawingBuilder {
   public:
-    explicit DrawingBuilder(std::string_view fileName);
+    explicit DrawingBuilder(std::string_view fileName, const Limits& limits = {});
+
+    const Limits& limits() const { return m_limits; }
 
     bool isFull() const { return !m_trouble.detail.empty(); }
     /// Index of this ink; equal inks share one.
@@ -105,6 +109,7 @@ class DrawingBuilder {
     void refuseRepeats();
 
     std::string m_fileName;
+    Limits m_limits;
     Drawing m_drawing;
     std::unordered_map<std::string, std::uint32_t> m_inkIndex;
     std::uint32_t m_lastInk = 0;

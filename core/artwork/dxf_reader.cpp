@@ -69,10 +69,10 @@ struct ArcPiece {
 
 class DxfReader {
   public:
-    DxfReader(std::string_view text, std::string_view fileName)
+    DxfReader(std::string_view text, std::string_view fileName, const Limits& limits)
         : m_text(text)
         , m_fileName(fileName)
-        , m_builder(fileName) {}
+        , m_builder(fileName, limits) {}
 
     base::Result<Drawing> read() {
         m_builder.setUnit(std::nullopt, "unit");
@@ -287,7 +287,7 @@ class DxfReader {
             piece.from = std::atan2(at.y, at.x);
             piece.span = sweep;
         }
-        if (m_arcs.size() < kMostOutlines)
+        if (m_arcs.size() < m_builder.limits().outlines)
             m_arcs.push_back(piece);
         else
             addArc(fromUnitCircle, start, sweep, ink);
@@ -506,8 +506,8 @@ std::uint32_t colourOfNumber(int number) {
     return rgb;
 }
 
-base::Result<Drawing> readDxf(std::string_view text, std::string_view fileName) {
-    return DxfReader(text, fileName).read();
+base::Result<Drawing> readDxf(std::string_view text, std::string_view fileName, const Limits& limits) {
+    return DxfReader(text, fileName, limits).read();
 }
 
 } // namespace sp::artwork

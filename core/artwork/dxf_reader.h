@@ -13,7 +13,7 @@ namespace sp::artwork {
 /// off or frozen and invisible entities are left out as hidden. Other entities are named and counted. The y
 /// axis is turned to grow downwards. Millimetres per unit come from $INSUNITS, when it names a unit. Errors:
 /// Damaged (breaks off or is garbled), TooLarge (a bound of drawing.h).
-base::Result<Drawing> readDxf(std::string_view text, std::string_view fileName);
+base::Result<Drawing> readDxf(std::string_view text, std::string_view fileName, const Limits& limits = {});
 
 /// 0xRRGGBB of a colour number 1 to 255; 7, the colour of the pen on paper, is black.
 std::uint32_t colourOfNumber(int number);

@@ -119,12 +119,12 @@ constexpr int kDeepestUse = 32;
 
 class SvgReader {
   public:
-    SvgReader(const pugi::xml_document& document, std::string_view fileName)
+    SvgReader(const pugi::xml_document& document, std::string_view fileName, const Limits& limits)
         : m_document(document)
         , m_fileName(fileName)
-        , m_builder(fileName)
-        , m_hidden(fileName)
-        , m_unpainted(fileName) {}
+        , m_builder(fileName, limits)
+        , m_hidden(fileName, limits)
+        , m_unpainted(fileName, limits) {}
 
     DrawingBuilder& builder() { return m_builder; }
 
@@ -634,14 +634,14 @@ bool fitsMemory(std::string_view text) {
 
 } // namespace
 
-base::Result<Drawing> readSvg(std::string text, std::string_view fileName) {
+base::Result<Drawing> readSvg(std::string text, std::string_view fileName, const Limits& limits) {
     const auto tooLarge = [&] {
         return base::fail(
             base::Code::TooLarge, std::string(fileName),
             fmt::format("{} is too large to be one design ({} MB); split it into parts and count each.",
                         fileName, text.size() / 1'000'000));
     };
-    if (text.size() > kMostBytes) return tooLarge();
+    if (text.size() > limits.bytes) return tooLarge();
     EntityNotes notes;
     auto expanded = expandEntities(std::move(text), fileName, notes);
     if (!expanded) return base::fail(std::move(expanded.error()));
@@ -660,7 +660,7 @@ base::Result<Drawing> readSvg(std::string text, std::string_view fileName) {
             fmt::format("{} breaks off or is garbled at byte {} ({}); save it again from the drawing "
                         "program.",
                         fileName, parsed.offset, parsed.description()));
-    SvgReader reader(document, fileName);
+    SvgReader reader(document, fileName, limits);
     if (notes.external > 0)
         reader.builder().warn("The drawing asks for text in another file, which was not opened.");
     return reader.read();

@@ -20,6 +20,6 @@ namespace sp::artwork {
 ///
 /// `text` is UTF-8, UTF-16, UTF-32 or Latin-1 with the usual marks. `fileName` is for the sentences.
 /// Errors: Foreign (not SVG), Damaged (ends early or is not well formed), TooLarge (a bound of drawing.h).
-base::Result<Drawing> readSvg(std::string text, std::string_view fileName);
+base::Result<Drawing> readSvg(std::string text, std::string_view fileName, const Limits& limits = {});
 
 } // namespace sp::artwork

@@ -9,6 +9,9 @@
 
 namespace sp::fuzz {
 
+/// Bounds that a small file can reach soon, so that the fuzzer spends its time on many files.
+inline constexpr artwork::Limits kSmallLimits{64'000, 2'000, 20'000, 20'000, 2'000, 400'000};
+
 /// A refusal is a sentence in clean text.
 inline void checkRefusal(const base::Error& error) {
     base::ensure(error.detail.size() > 20 && error.detail.size() < 2000 && error.detail.back() == '.',
