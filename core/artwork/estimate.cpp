@@ -14,7 +14,7 @@ namespace sp::artwork {
 namespace {
 
 constexpr std::size_t kMostStones = 100'000;
-/// The region is worked out in micrometres; a stone that just fits must not fail by two of them.
+/// The region is worked out to a fraction of a micrometre; a stone that just fits must not fail by that.
 constexpr double kFitMm = 0.002;
 
 void addCentres(Estimate& estimate, const std::vector<Point>& centres) {

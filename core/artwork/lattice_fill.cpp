@@ -35,6 +35,15 @@ class Rows {
         }
     }
 
+    /// Where to begin, as shares of a step down and of a pitch across: even parts, and so that a row and a
+    /// column go through the middle.
+    std::vector<double> sharesDown(int parts) const {
+        return shares(parts, (m_box.bottom - m_box.top) / 2 / m_step);
+    }
+    std::vector<double> sharesAcross(int parts) const {
+        return shares(parts, (m_box.right - m_box.left) / 2 / m_pitch);
+    }
+
     double crossings() const { return perimeterOf(m_rings) / m_step; }
 
     /// Lays the rows so that one of them is `share` of a step below the top.
@@ -97,6 +106,14 @@ class Rows {
     }
 
   private:
+    static std::vector<double> shares(int parts, double stepsToMiddle) {
+        std::vector<double> all;
+        for (int i = 0; i < parts; ++i)
+            all.push_back(static_cast<double>(i) / parts);
+        for (const double half : {0.0, 0.5})
+            all.push_back(std::fmod(stepsToMiddle + half, 1));
+        return all;
+    }
     double rowAt(std::size_t row) const { return m_top + static_cast<double>(row) * m_step; }
     double columnStart(std::size_t row, double share) const {
         return m_box.left + (share + (m_staggered && row % 2 == 1 ? 0.5 : 0)) * m_pitch;
@@ -132,12 +149,12 @@ LatticeFill fillWithLattice(const Rings& region, double pitch, std::size_t most)
             Rows rows(region, pitch, staggered, 15.0 * turn);
             const double work = (rows.crossings() + static_cast<double>(corners)) * kFineShifts;
             const int shifts = work > kMostCrossings ? kCoarseShifts : kFineShifts;
-            for (int down = 0; down < shifts; ++down) {
-                rows.layRows(static_cast<double>(down) / shifts);
-                for (int across = 0; across < shifts; ++across) {
-                    const double share = static_cast<double>(across) / shifts;
+            const auto across = rows.sharesAcross(shifts);
+            for (const double down : rows.sharesDown(shifts)) {
+                rows.layRows(down);
+                for (const double share : across) {
                     const std::size_t count = rows.count(share);
-                    if (!staggered && turn == 0 && down == 0 && across == 0) best.plainGrid = count;
+                    if (!staggered && turn == 0 && down == 0 && share == 0) best.plainGrid = count;
                     if (count <= bestCount) continue;
                     bestCount = count;
                     best.staggered = staggered;

@@ -17,7 +17,9 @@ namespace {
 using ClipperLib::Path;
 using ClipperLib::Paths;
 
-constexpr double kPerMillimetre = 1000; // micrometres
+constexpr double kPerMillimetre = 100'000; // steps of 10 nm
+constexpr double kCleanSteps = 20;         // corners that bend less are dropped
+constexpr double kArcSteps = 20;
 constexpr std::size_t kMostCorners = 100'000;
 constexpr std::size_t kMostPairs = 60'000'000;
 constexpr std::size_t kMostMeetings = 400'000;
@@ -77,7 +79,7 @@ bool isTangled(std::span<const Shape> shapes) {
 
 std::vector<Point> circle(Point centre, double radius) {
     // Flat edges stay within half a micrometre of the circle.
-    const double wanted = std::numbers::pi * std::sqrt(radius * kPerMillimetre);
+    const double wanted = std::numbers::pi * std::sqrt(radius * 1000);
     const int corners = static_cast<int>(std::clamp(std::ceil(wanted), 48.0, 1200.0));
     std::vector<Point> ring;
     for (int i = 0; i < corners; ++i) {
@@ -146,7 +148,7 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
             whole.AddPaths(clean, ClipperLib::ptSubject, true);
         }
         whole.Execute(ClipperLib::ctUnion, region, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
-        ClipperLib::CleanPolygons(region, 1.5);
+        ClipperLib::CleanPolygons(region, kCleanSteps);
     } catch (const ClipperLib::clipperException& trouble) {
         return base::fail(
             base::Code::Failed, std::string(fileName),
@@ -164,11 +166,11 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
 }
 
 Rings insetBy(const Rings& region, double distance) {
-    ClipperLib::ClipperOffset offset(2.0, 0.5); // arcs within half a micrometre
+    ClipperLib::ClipperOffset offset(2.0, kArcSteps);
     offset.AddPaths(toPaths(region), ClipperLib::jtRound, ClipperLib::etClosedPolygon);
     Paths inner;
     offset.Execute(inner, -distance * kPerMillimetre);
-    ClipperLib::CleanPolygons(inner, 1.5);
+    ClipperLib::CleanPolygons(inner, kCleanSteps);
     return toRings(inner);
 }
 

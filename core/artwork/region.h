@@ -24,8 +24,9 @@ struct Shape {
 std::vector<Shape> shapesOf(const Drawing& drawing, double millimetresPerUnit);
 
 /// The area the shapes cover together as clean rings, outer ones and holes, that neither cross nor touch;
-/// worked out in whole micrometres. Errors: Missing (no area), OutOfRange (beyond a kilometre), TooLarge
-/// (more than 100,000 corners, or lines that cross one another more often than any drawing of a shape does).
+/// worked out to a fifth of a micrometre. Errors: Missing (no area), OutOfRange (beyond a kilometre),
+/// TooLarge (more than 100,000 corners, or lines that cross one another more often than any drawing of a
+/// shape does).
 base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fileName);
 
 /// All places at least `distance` millimetres (> 0) inside the edge. Rings of the kind `regionOf` gives.

@@ -94,7 +94,7 @@ class StyleSheet {
     std::vector<const Declaration*> m_matched;
     std::size_t m_unread = 0;
     bool m_imports = false;
-    std::int64_t m_budget = 30'000'000;
+    std::int64_t m_budget = 12'000'000;
 };
 
 /// Calls `take` with each word of a class attribute.

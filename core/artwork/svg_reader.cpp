@@ -255,7 +255,7 @@ class SvgReader {
 
     /// The name without the drawing's own prefix; empty for elements of other kinds of file.
     std::string_view svgName(std::string_view name) const {
-        if (name.starts_with(m_prefix))
+        if (!m_prefix.empty() && name.starts_with(m_prefix))
             name.remove_prefix(m_prefix.size());
         else if (name.starts_with("svg:"))
             name.remove_prefix(4);

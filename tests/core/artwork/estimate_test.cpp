@@ -73,9 +73,10 @@ TEST(LatticeFill, staysBelowTheRecordsForCircles) {
     for (std::size_t n = 1; n <= kMost.size(); ++n) {
         const auto estimate = estimated(disc(2.0 * static_cast<double>(n)), 4, StoneStyle::Fill);
         EXPECT_LE(estimate.centres.size(), kMost[n - 1]) << n;
-        if (n > 2)
+        if (n > 2) {
             EXPECT_GE(static_cast<double>(estimate.centres.size()), 0.75 * static_cast<double>(kMost[n - 1]))
                 << n;
+        }
         expectSound(estimate, 4);
     }
 }

@@ -377,8 +377,8 @@ INSTANTIATE_TEST_SUITE_P(
                 "<svg>" + repeated("<circle cx='1' cy='1' r='1' fill='red'/>", 1'000'000) + "</svg>",
                 Code::TooLarge, "too large"},
         BadFile{"onePlace",
-                "<svg width='9mm' viewBox='0 0 9 9'><path d='" +
-                    repeated("M0 0a1 1 0 102 0 1 1 0 10-2 0m.03.01", 20'000) + "'/></svg>",
+                "<svg width='9mm' viewBox='0 0 9 9'><path d='M0 0" +
+                    repeated("a1 1 0 102 0 1 1 0 10-2 0m.021 0", 30'000) + "'/></svg>",
                 Code::TooLarge, "on one another"}),
     [](const auto& tested) { return tested.param.name; });
 
