@@ -113,6 +113,7 @@ class Counter {
             const double diameter = 2 * radius(i);
             if (diameter > largest) result.discFates[i] = Fate::TooLarge;
             if (diameter < smallest) result.discFates[i] = Fate::TooSmall;
+            if (isIn(i)) m_box.add(centre(i));
         }
     }
 
@@ -123,7 +124,8 @@ class Counter {
         for (const bool filled : {true, false})
             for (auto i = static_cast<std::uint32_t>(m_drawing.discs.size()); i-- > 0;)
                 if (isIn(i) && m_drawing.inks[disc(i).ink].filled == filled) order.push_back(i);
-        Neighbours kept(4 * kSameCentreMm, order.size());
+        // Cells of half the smallest stone: one holds hardly more than one disc and its copies.
+        Neighbours kept(m_box, smallestStoneMm(m_options) / 2, order.size());
         std::size_t comparisons = 0;
         for (const auto i : order) {
             const Point here = centre(i);
@@ -145,24 +147,23 @@ class Counter {
 
     /// Every pair of discs that overlap, the larger one first.
     bool findOverlaps() {
-        std::vector<std::uint32_t> order;
+        std::vector<std::pair<double, std::uint32_t>> order;
         for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i)
-            if (isIn(i)) order.push_back(i);
+            if (isIn(i)) order.emplace_back(radius(i), i);
         if (order.empty()) return true;
-        std::sort(order.begin(), order.end(), [this](std::uint32_t a, std::uint32_t b) {
-            return std::tuple(disc(a).radius, a) < std::tuple(disc(b).radius, b);
-        });
+        std::sort(order.begin(), order.end());
         // Cells as large as a smaller disc; the larger of a pair, coming later, does the looking.
-        Neighbours smaller(2 * radius(order[order.size() / 10]), order.size());
+        Neighbours smaller(m_box, 2 * order[order.size() / 10].first, order.size());
         std::size_t comparisons = 0;
-        for (const auto i : order) {
+        for (const auto& [own, i] : order) {
             const Point here = centre(i);
-            const double own = radius(i);
-            smaller.near(here, 2 * own, [&](std::uint32_t other) {
+            const double reach = own; // bindings cannot be captured
+            const std::uint32_t self = i;
+            smaller.near(here, 2 * reach, [&](std::uint32_t other) {
                 ++comparisons;
-                const double touch = own + radius(other) - kTouchingMm;
+                const double touch = reach + radius(other) - kTouchingMm;
                 const Point way = centre(other) - here;
-                if (dot(way, way) < touch * touch) m_overlaps.emplace_back(i, other);
+                if (dot(way, way) < touch * touch) m_overlaps.emplace_back(self, other);
                 return comparisons <= kMostComparisons;
             });
             smaller.add(here, i);
@@ -216,61 +217,84 @@ class Counter {
     /// The size class of each stone.
     std::vector<SizeClass> classify() const {
         constexpr double kWidestClassMm = 0.3;
-        const auto& stones = result.stones;
-        std::vector<std::uint32_t> order(stones.size());
-        std::iota(order.begin(), order.end(), 0U);
-        std::sort(order.begin(), order.end(),
-                  [&](std::uint32_t a, std::uint32_t b) { return stones[a].diameter < stones[b].diameter; });
-        std::vector<SizeClass> classes(stones.size());
+        std::vector<std::pair<double, std::uint32_t>> order;
+        order.reserve(result.stones.size());
+        for (std::uint32_t i = 0; i < result.stones.size(); ++i)
+            order.emplace_back(result.stones[i].diameter, i);
+        std::sort(order.begin(), order.end());
+        std::vector<SizeClass> classes(order.size());
         std::uint32_t number = 0;
         for (std::size_t first = 0; first < order.size();) {
             std::size_t end = first + 1;
-            double sum = stones[order[first]].diameter;
+            double sum = order[first].first;
             for (; end < order.size(); ++end) {
-                const double before = stones[order[end - 1]].diameter;
-                if (stones[order[end]].diameter - before > std::max(0.05, 0.02 * before)) break;
-                sum += stones[order[end]].diameter;
+                const double before = order[end - 1].first;
+                if (order[end].first - before > std::max(0.05, 0.02 * before)) break;
+                sum += order[end].first;
             }
-            const double spread = stones[order[end - 1]].diameter - stones[order[first]].diameter;
+            const double spread = order[end - 1].first - order[first].first;
             const double mean = sum / static_cast<double>(end - first);
             const auto whole = sizeOfHole(mean, m_allowance, m_options.sizes);
             ++number;
             for (std::size_t i = first; i < end; ++i) {
                 const auto size = spread <= kWidestClassMm
                                       ? whole
-                                      : sizeOfHole(stones[order[i]].diameter, m_allowance, m_options.sizes);
-                classes[order[i]] = {size, size ? 0 : number};
+                                      : sizeOfHole(order[i].first, m_allowance, m_options.sizes);
+                classes[order[i].second] = {size, size ? 0 : number};
             }
             first = end;
         }
         return classes;
     }
 
-    void groupStones() {
-        const auto classes = classify();
-        // Inks that differ only in being filled are one colour.
+    struct InkPlace {
+        std::uint32_t key = 0;    ///< inks that differ only in being filled share one
+        std::uint32_t colour = 0; ///< index into Counted::colours
+    };
+
+    /// Where stones of each ink are summed up; the colours in the order in which stones first show them.
+    std::vector<InkPlace> placeInks() {
         std::map<std::pair<std::string_view, std::string_view>, std::uint32_t> keys;
-        std::vector<std::uint32_t> keyOf;
-        for (const Ink& ink : m_drawing.inks)
-            keyOf.push_back(keys.try_emplace({ink.colour, ink.layer}, keys.size()).first->second);
-        std::map<std::tuple<std::uint32_t, SizeClass>, std::uint32_t> groups;
-        std::map<std::string_view, std::size_t> colours;
+        std::map<std::string_view, std::uint32_t> colours;
+        std::vector<InkPlace> places(m_drawing.inks.size());
+        std::vector<bool> isPlaced(places.size());
+        for (const Stone& stone : result.stones) {
+            const std::uint32_t number = disc(stone.disc).ink;
+            if (isPlaced[number]) continue;
+            isPlaced[number] = true;
+            const Ink& ink = m_drawing.inks[number];
+            const auto [colour, isNew] = colours.try_emplace(ink.colour, colours.size());
+            if (isNew) result.colours.push_back({ink.colour, {}, {}});
+            places[number] = {keys.try_emplace({ink.colour, ink.layer}, keys.size()).first->second,
+                              colour->second};
+        }
+        return places;
+    }
+
+    void groupStones() {
+        using Key = std::pair<std::uint32_t, SizeClass>;
+        const auto classes = classify();
+        const auto places = placeInks();
+        std::map<Key, std::uint32_t> groups;
+        std::pair<Key, std::uint32_t> last{{0xffffffff, {}}, 0};
         for (std::size_t i = 0; i < result.stones.size(); ++i) {
             Stone& stone = result.stones[i];
-            const std::uint32_t inkIndex = disc(stone.disc).ink;
-            const Ink& ink = m_drawing.inks[inkIndex];
+            const Ink& ink = m_drawing.inks[disc(stone.disc).ink];
+            const InkPlace& place = places[disc(stone.disc).ink];
             const units::Length diameter = lengthOf(stone.diameter);
-            const auto [found, isNew] = groups.try_emplace({keyOf[inkIndex], classes[i]}, groups.size());
-            if (isNew)
-                result.groups.push_back({ink.colour, ink.layer, classes[i].size, diameter, diameter, {}});
-            StoneGroup& group = result.groups[stone.group = found->second];
+            if (const Key key{place.key, classes[i]}; key != last.first) {
+                const auto [found, isNew] = groups.try_emplace(key, groups.size());
+                if (isNew)
+                    result.groups.push_back({ink.colour, ink.layer, classes[i].size, diameter, diameter, {}});
+                last = *found;
+            }
+            StoneGroup& group = result.groups[stone.group = last.second];
             group.smallest = std::min(group.smallest, diameter);
             group.largest = std::max(group.largest, diameter);
             group.count += units::Count::of(1);
-            const auto [colour, isNewColour] = colours.try_emplace(ink.colour, result.colours.size());
-            if (isNewColour) result.colours.push_back({ink.colour, {}, {}});
-            result.colours[colour->second].box.add(stone.centre, stone.diameter / 2);
-            result.colours[colour->second].count += units::Count::of(1);
+            ColourExtent& colour = result.colours[place.colour];
+            colour.box.add(stone.centre, stone.diameter / 2);
+            colour.count += units::Count::of(1);
             result.box.add(stone.centre, stone.diameter / 2);
         }
     }
@@ -294,6 +318,7 @@ class Counter {
     const CountOptions& m_options;
     double m_scale;
     double m_allowance;
+    Box m_box; ///< of the centres of what may be stones
     std::vector<std::pair<std::uint32_t, std::uint32_t>> m_overlaps;
     std::vector<std::uint32_t> m_stoneOf; ///< index of the stone that a disc became
     std::array<std::size_t, 10> m_fateCounts{};

@@ -5,17 +5,30 @@
 
 #include <charconv>
 #include <cmath>
+#include <cstring>
 
 namespace sp::artwork {
 
 std::string_view DxfPairs::line() {
-    const auto end = m_text.find('\n', m_at);
-    std::string_view one = m_text.substr(m_at, end == std::string_view::npos ? end : end - m_at);
-    m_at = end == std::string_view::npos ? m_text.size() : end + 1;
-    if (one.ends_with('\r')) one.remove_suffix(1);
-    while (!one.empty() && (one.front() == ' ' || one.front() == '\t'))
-        one.remove_prefix(1);
-    return one;
+    const char* from = m_text.data() + m_at;
+    const std::size_t left = m_text.size() - m_at;
+    const void* end = left == 0 ? nullptr : std::memchr(from, '\n', left);
+    std::size_t size = end == nullptr ? left : static_cast<std::size_t>(static_cast<const char*>(end) - from);
+    m_at += end == nullptr ? left : size + 1;
+    if (size > 0 && from[size - 1] == '\r') --size;
+    for (; size > 0 && (*from == ' ' || *from == '\t'); --size)
+        ++from;
+    return {from, size};
+}
+
+void DxfPairs::skipPast(std::string_view word) {
+    for (auto found = m_text.find(word, m_at); found != std::string_view::npos;
+         found = m_text.find(word, m_at)) {
+        const auto before = m_text.rfind('\n', found);
+        m_at = before == std::string_view::npos ? found : before + 1;
+        if (trimmed(line()) == word) return;
+    }
+    m_at = m_text.size();
 }
 
 bool DxfPairs::next(DxfPair& pair) {

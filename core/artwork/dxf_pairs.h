@@ -24,6 +24,8 @@ class DxfPairs {
 
     /// False at the end, or where a code is not a whole number (then `isGarbled`).
     bool next(DxfPair& pair);
+    /// On to after the next value that is `word`, quickly.
+    void skipPast(std::string_view word);
     bool isGarbled() const { return m_garbled; }
     /// Where the next pair begins.
     std::size_t position() const { return m_at; }

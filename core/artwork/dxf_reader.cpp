@@ -104,9 +104,7 @@ class DxfReader {
         if (name == "BLOCKS") readBlocks(pairs);
         if (name == "ENTITIES") {
             m_entitySections.push_back(pairs.position());
-            DxfEntity entity;
-            while (entity.read(pairs) && entity.type() != "ENDSEC") {
-            }
+            pairs.skipPast("ENDSEC");
         }
     }
 
@@ -253,8 +251,9 @@ class DxfReader {
     }
 
     void addArc(const Matrix& fromUnitCircle, double start, double sweep, std::uint32_t ink) {
-        m_path.start(fromUnitCircle({std::cos(start), std::sin(start)}));
-        m_path.arc(fromUnitCircle, start, sweep);
+        const Point arm{std::cos(start), std::sin(start)};
+        m_path.start(fromUnitCircle(arm));
+        m_path.arc(fromUnitCircle, arm, sweep);
         if (std::abs(sweep) > 2 * std::numbers::pi - 1e-6) m_path.close();
         m_path.addTo(m_builder, false, ink, m_builder.nextShape());
     }
@@ -374,8 +373,8 @@ class DxfReader {
             const Point centre = middle(from.at, to) + ((1 - b * b) / (4 * b)) * Point{-chord.y, chord.x};
             const double radius = distance(centre, from.at);
             const Point arm = from.at - centre;
-            m_path.arc(here.matrix * Matrix{radius, 0, 0, radius, centre.x, centre.y},
-                       std::atan2(arm.y, arm.x), 4 * std::atan(b));
+            m_path.arc(here.matrix * Matrix{radius, 0, 0, radius, centre.x, centre.y}, (1 / radius) * arm,
+                       4 * std::atan(b));
         }
         if (closed) m_path.close();
         m_path.addTo(m_builder, false, inkOf(here), m_builder.nextShape());

@@ -78,7 +78,11 @@ bool areApart(const std::vector<Point>& places, Point end, double diameter) {
 OutlineRun runAlong(const Rings& rings, double pitch, double diameter) {
     OutlineRun run;
     run.length = perimeterOf(rings);
-    Neighbours taken(diameter, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
+    Box box;
+    for (const auto& ring : rings)
+        for (const Point p : ring)
+            box.add(p);
+    Neighbours taken(box, diameter, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
     for (const auto& ring : rings) {
         for (const Piece& piece : split(ring)) {
             const double length = lengthOf(piece);

@@ -92,7 +92,7 @@ class PathReader {
         ry = std::abs(ry);
         if (from == to) return;
         if (!(rx > 1e-12) || !(ry > 1e-12)) return line(to);
-        Matrix turned = Matrix::rotation(degrees);
+        const Matrix turned = degrees == 0 ? Matrix{} : Matrix::rotation(degrees);
         const Matrix back{turned.a, -turned.b, -turned.c, turned.d, 0, 0};
         const Point half = back(0.5 * (from - to));
         const double lambda = std::sqrt((half.x / rx) * (half.x / rx) + (half.y / ry) * (half.y / ry));
@@ -114,7 +114,7 @@ class PathReader {
         const Point centreHere = turned(Point{centre.x * rx, centre.y * ry}) + middle(from, to);
         const Matrix toHere =
             Matrix{1, 0, 0, 1, centreHere.x, centreHere.y} * turned * Matrix::scaling(rx, ry);
-        m_path.arc(m_placing.matrix * toHere, std::atan2(u.y, u.x), span);
+        m_path.arc(m_placing.matrix * toHere, u, span);
         m_at = m_control = to;
         for (int i = 0; i < 3; ++i)
             m_builder.countSegment(); // it becomes up to four curves

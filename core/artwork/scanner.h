@@ -54,6 +54,8 @@ class Scanner {
     std::string_view rest() const { return {m_at, static_cast<std::size_t>(m_end - m_at)}; }
 
   private:
+    bool plainNumber(double& value);
+
     const char* m_at;
     const char* m_end;
 };

@@ -9,7 +9,7 @@ namespace sp::artwork {
 
 namespace {
 
-Point onCubic(Point p0, Point p1, Point p2, Point p3, double t) {
+inline Point onCubic(Point p0, Point p1, Point p2, Point p3, double t) {
     const double u = 1 - t;
     const double w0 = u * u * u;
     const double w1 = 3 * u * u * t;
@@ -88,18 +88,16 @@ void Subpath::cubicTo(Point control1, Point control2, Point to) {
     m_curved = true;
 }
 
-void Subpath::arc(const Matrix& fromUnitCircle, double start, double sweep) {
+void Subpath::arc(const Matrix& fromUnitCircle, Point arm, double sweep) {
     const double quarters = std::ceil(std::abs(sweep) / (std::numbers::pi / 2) - 1e-6);
     const int pieces = static_cast<int>(std::clamp(quarters, 1.0, 8.0));
-    const double step = sweep / pieces;
-    const double reach = 4.0 / 3.0 * std::tan(step / 4);
-    const double cosine = std::cos(step);
-    const double sine = std::sin(step);
-    Point arm{std::cos(start), std::sin(start)};
+    if (const double angle = sweep / pieces; angle != m_step.angle)
+        m_step = {angle, std::cos(angle), std::sin(angle), 4.0 / 3.0 * std::tan(angle / 4)};
     for (int i = 0; i < pieces; ++i) {
-        const Point next{arm.x * cosine - arm.y * sine, arm.x * sine + arm.y * cosine};
-        cubicTo(fromUnitCircle(arm + reach * Point{-arm.y, arm.x}),
-                fromUnitCircle(next - reach * Point{-next.y, next.x}), fromUnitCircle(next));
+        const Point next{arm.x * m_step.cosine - arm.y * m_step.sine,
+                         arm.x * m_step.sine + arm.y * m_step.cosine};
+        cubicTo(fromUnitCircle(arm + m_step.reach * Point{-arm.y, arm.x}),
+                fromUnitCircle(next - m_step.reach * Point{-next.y, next.x}), fromUnitCircle(next));
         arm = next;
     }
 }
@@ -114,8 +112,9 @@ std::optional<RoundFit> Subpath::fitCircle() {
     Point at = m_first;
     for (const Segment& segment : m_segments) {
         if (segment.curved) {
-            for (const double t : {0.25, 0.5, 0.75})
-                m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, t));
+            m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, 0.25));
+            m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, 0.5));
+            m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, 0.75));
         } else {
             m_samples.push_back(middle(at, segment.to));
         }

@@ -28,9 +28,9 @@ class Subpath {
     void start(Point at);
     void lineTo(Point to);
     void cubicTo(Point control1, Point control2, Point to);
-    /// An arc of what `fromUnitCircle` makes of the unit circle, from where the path stands (which must be
-    /// the image of `start` radians) over `sweep` radians, positive from x to y; at most two full turns.
-    void arc(const Matrix& fromUnitCircle, double start, double sweep);
+    /// An arc of what `fromUnitCircle` makes of the unit circle, from where the path stands, which must be
+    /// the image of `arm` on that circle, over `sweep` radians, positive from x to y; at most two full turns.
+    void arc(const Matrix& fromUnitCircle, Point arm, double sweep);
     void close() { m_closed = true; }
 
     bool isEmpty() const { return m_segments.empty(); }
@@ -59,6 +59,12 @@ class Subpath {
 
     bool endsMeet(double reach) const;
 
+    /// What an arc of one piece needs; paths repeat their arcs.
+    struct Step {
+        double angle = 0, cosine = 1, sine = 0, reach = 0;
+    };
+
+    Step m_step;
     Point m_first;
     Point m_last;
     bool m_closed = false;
