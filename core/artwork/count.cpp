@@ -10,6 +10,7 @@
 #include <numbers>
 #include <numeric>
 #include <tuple>
+#include <unordered_map>
 
 namespace sp::artwork {
 
@@ -19,6 +20,7 @@ constexpr double kSameCentreMm = 0.02;
 constexpr double kSameDiameterMm = 0.04;
 constexpr double kConcentricMm = 0.05;
 constexpr double kConcentricShare = 0.05;
+constexpr double kRadiusStep = 1.1;
 constexpr double kTouchingMm = 0.02; ///< overlaps below this are rounding
 constexpr std::size_t kMostComparisons = 50'000'000;
 constexpr std::size_t kMostOverlaps = 2'000'000;
@@ -145,30 +147,62 @@ class Counter {
         return true;
     }
 
-    /// Every pair of discs that overlap, the larger one first.
-    bool findOverlaps() {
-        std::vector<std::pair<double, std::uint32_t>> order;
-        for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i)
-            if (isIn(i)) order.emplace_back(radius(i), i);
-        if (order.empty()) return true;
-        std::sort(order.begin(), order.end());
-        // Cells as large as a smaller disc; the larger of a pair, coming later, does the looking.
-        Neighbours smaller(m_box, 2 * order[order.size() / 10].first, order.size());
-        std::size_t comparisons = 0;
-        for (const auto& [own, i] : order) {
-            const Point here = centre(i);
-            const double reach = own; // bindings cannot be captured
-            const std::uint32_t self = i;
-            smaller.near(here, 2 * reach, [&](std::uint32_t other) {
-                ++comparisons;
-                const double touch = reach + radius(other) - kTouchingMm;
-                const Point way = centre(other) - here;
-                if (dot(way, way) < touch * touch) m_overlaps.emplace_back(self, other);
-                return comparisons <= kMostComparisons;
-            });
-            smaller.add(here, i);
-            if (comparisons > kMostComparisons || m_overlaps.size() > kMostOverlaps) return false;
+    /// Discs that may be stones, in steps of radius, each in drawing order; a step is a tenth wide.
+    std::vector<std::vector<std::uint32_t>> stepsOfRadius() const {
+        std::map<int, std::vector<std::uint32_t>> steps;
+        std::pair<int, std::vector<std::uint32_t>*> last{0, nullptr};
+        for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i) {
+            if (!isIn(i)) continue;
+            const int step = static_cast<int>(std::floor(std::log(radius(i)) / std::log(kRadiusStep)));
+            if (last.second == nullptr || last.first != step) last = {step, &steps[step]};
+            last.second->push_back(i);
         }
+        std::vector<std::vector<std::uint32_t>> inOrder;
+        for (auto& [step, discs] : steps)
+            inOrder.push_back(std::move(discs));
+        return inOrder;
+    }
+
+    /// Every pair of discs that overlap, the larger one first. From the small ones up, each looks for those
+    /// before it, which are at most a step larger; so a large disc never makes the small ones look far.
+    bool findOverlaps() {
+        const auto steps = stepsOfRadius();
+        if (steps.empty()) return true;
+        std::size_t total = 0;
+        for (const auto& step : steps)
+            total += step.size();
+        std::size_t passed = 0;
+        double common = 0; // the radius that a tenth of the discs stay below
+        for (std::size_t k = 0; k < steps.size() && 10 * passed <= total; ++k) {
+            common = radius(steps[k].front());
+            passed += steps[k].size();
+        }
+        Neighbours before(m_box, (1 + kRadiusStep) * common, total);
+        std::size_t comparisons = 0;
+        for (const auto& step : steps) {
+            for (const std::uint32_t i : step) {
+                const Point here = centre(i);
+                const double own = radius(i);
+                before.near(here, (1 + kRadiusStep) * own, [&](std::uint32_t other) {
+                    ++comparisons;
+                    const double touch = own + radius(other) - kTouchingMm;
+                    const Point way = centre(other) - here;
+                    if (dot(way, way) >= touch * touch) return comparisons <= kMostComparisons;
+                    if (own < radius(other))
+                        m_overlaps.emplace_back(other, i);
+                    else
+                        m_overlaps.emplace_back(i, other);
+                    return m_overlaps.size() <= kMostOverlaps;
+                });
+                before.add(here, i);
+                if (comparisons > kMostComparisons || m_overlaps.size() > kMostOverlaps) return false;
+            }
+        }
+        // Rings are judged from the smallest pair up.
+        std::sort(m_overlaps.begin(), m_overlaps.end(), [this](const auto& a, const auto& b) {
+            return std::tuple(disc(a.first).radius, disc(a.second).radius, a) <
+                   std::tuple(disc(b.first).radius, disc(b.second).radius, b);
+        });
         return true;
     }
 
@@ -214,37 +248,50 @@ class Counter {
         friend auto operator<=>(const SizeClass&, const SizeClass&) = default;
     };
 
-    /// The size class of each stone.
+    /// The size class of each stone. Diameters are told apart to a micrometre.
     std::vector<SizeClass> classify() const {
         constexpr double kWidestClassMm = 0.3;
-        std::vector<std::pair<double, std::uint32_t>> order;
-        order.reserve(result.stones.size());
-        for (std::uint32_t i = 0; i < result.stones.size(); ++i)
-            order.emplace_back(result.stones[i].diameter, i);
-        std::sort(order.begin(), order.end());
-        std::vector<SizeClass> classes(order.size());
+        std::unordered_map<std::int64_t, std::uint32_t> numbers;
+        std::vector<std::pair<double, std::uint32_t>> distinct; // millimetres, stones
+        std::vector<std::uint32_t> diameterOf;
+        for (const Stone& stone : result.stones) {
+            const std::int64_t micrometres = std::llround(stone.diameter * 1000);
+            const auto [found, isNew] = numbers.try_emplace(micrometres, distinct.size());
+            if (isNew) distinct.emplace_back(static_cast<double>(micrometres) / 1000, 0);
+            ++distinct[found->second].second;
+            diameterOf.push_back(found->second);
+        }
+        std::vector<std::uint32_t> order(distinct.size());
+        std::iota(order.begin(), order.end(), 0U);
+        std::sort(order.begin(), order.end(),
+                  [&](std::uint32_t a, std::uint32_t b) { return distinct[a].first < distinct[b].first; });
+        std::vector<SizeClass> classes(distinct.size());
         std::uint32_t number = 0;
-        for (std::size_t first = 0; first < order.size();) {
-            std::size_t end = first + 1;
-            double sum = order[first].first;
-            for (; end < order.size(); ++end) {
-                const double before = order[end - 1].first;
-                if (order[end].first - before > std::max(0.05, 0.02 * before)) break;
-                sum += order[end].first;
+        for (std::size_t first = 0, end = 0; first < order.size(); first = end) {
+            double sum = 0;
+            double count = 0;
+            double before = distinct[order[first]].first;
+            for (end = first; end < order.size(); ++end) {
+                const auto& [diameter, stones] = distinct[order[end]];
+                if (diameter - before > std::max(0.05, 0.02 * before)) break;
+                sum += diameter * stones;
+                count += stones;
+                before = diameter;
             }
-            const double spread = order[end - 1].first - order[first].first;
-            const double mean = sum / static_cast<double>(end - first);
-            const auto whole = sizeOfHole(mean, m_allowance, m_options.sizes);
+            const double spread = before - distinct[order[first]].first;
+            const auto whole = sizeOfHole(sum / count, m_allowance, m_options.sizes);
             ++number;
             for (std::size_t i = first; i < end; ++i) {
-                const auto size = spread <= kWidestClassMm
-                                      ? whole
-                                      : sizeOfHole(order[i].first, m_allowance, m_options.sizes);
-                classes[order[i].second] = {size, size ? 0 : number};
+                const auto own = sizeOfHole(distinct[order[i]].first, m_allowance, m_options.sizes);
+                const auto size = spread <= kWidestClassMm ? whole : own;
+                classes[order[i]] = {size, size ? 0 : number};
             }
-            first = end;
         }
-        return classes;
+        std::vector<SizeClass> classOf;
+        classOf.reserve(diameterOf.size());
+        for (const auto diameter : diameterOf)
+            classOf.push_back(classes[diameter]);
+        return classOf;
     }
 
     struct InkPlace {

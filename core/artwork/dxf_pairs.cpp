@@ -68,7 +68,8 @@ std::string_view DxfEntity::text(int code) const {
 }
 
 std::optional<double> DxfEntity::number(int code) const {
-    return numberFrom(text(code));
+    const auto value = text(code);
+    return value.empty() ? std::nullopt : numberFrom(value);
 }
 
 int DxfEntity::whole(int code, int otherwise) const {
