@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/count_verb.h"
+
+#include "core/artwork/artwork_file.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace sp::verbs {
+
+namespace {
+
+/// Millimetres to a thousandth.
+std::string micrometres(units::Length length) {
+    return decimal((length.nanometres() + 500) / 1000, 3);
+}
+
+Json stonesJson(const artwork::Counted& counted, std::span<const artwork::StoneSize> sizes) {
+    Json stones = Json::array();
+    for (const auto& group : counted.groups) {
+        Json one;
+        one["colour"] = group.colour;
+        one["layer"] = group.layer;
+        one["size"] = group.size ? Json(sizes[*group.size].name) : Json(nullptr);
+        one["diameter_mm"] = {decimalText(group.smallest.millimetres(), 3),
+                              decimalText(group.largest.millimetres(), 3)};
+        one["count"] = group.count.value();
+        stones.push_back(std::move(one));
+    }
+    return stones;
+}
+
+Json leftOutJson(const std::map<std::string, std::size_t>& leftOut) {
+    Json list = Json::array();
+    for (const auto& [reason, count] : leftOut)
+        list.push_back({{"reason", reason}, {"count", count}});
+    return list;
+}
+
+} // namespace
+
+ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<artwork::ScaleProposal>& wished,
+                        const artwork::CountOptions& options, std::vector<std::string>& warnings) {
+    if (wished) return {wished->millimetresPerUnit, "given"};
+    if (drawing.millimetresPerUnit) return {*drawing.millimetresPerUnit, "file"};
+    const auto proposals = artwork::proposeScales(drawing, options);
+    warnings.push_back(
+        fmt::format("The file states no size; it was read at {}. If that is wrong, give the scale.",
+                    proposals.front().name));
+    return {proposals.front().millimetresPerUnit, "guess"};
+}
+
+Json scaleJson(const ChosenScale& scale) {
+    return {{"mm_per_unit", decimal(std::llround(scale.millimetresPerUnit * 1e8), 8)}, {"from", scale.from}};
+}
+
+base::Result<Json> countStonesVerb(std::string bytes, const CountRequest& request) {
+    const auto drawing = artwork::readArtwork(std::move(bytes), request.fileName);
+    if (!drawing) return base::fail(drawing.error());
+    artwork::CountOptions options{1, request.holeAllowance, request.sizes};
+    auto warnings = drawing->warnings;
+    const ChosenScale scale = chooseScale(*drawing, request.scale, options, warnings);
+    options.millimetresPerUnit = scale.millimetresPerUnit;
+    const auto counted = artwork::countStones(*drawing, options, request.fileName);
+    if (!counted) return base::fail(counted.error());
+    const auto thousandths = [](units::Length length) {
+        return std::round(length.millimetres() * 1000) / 1000;
+    };
+    Json json;
+    json["size_mm"] = {thousandths(counted->width()), thousandths(counted->height())};
+    json["scale"] = scaleJson(scale);
+    json["stones"] = stonesJson(*counted, request.sizes);
+    json["duplicates"] = counted->duplicates;
+    json["collisions"] = counted->collisions;
+    json["left_out"] = leftOutJson(counted->leftOut);
+    json["warnings"] = warnings;
+    return json;
+}
+
+} // namespace sp::verbs

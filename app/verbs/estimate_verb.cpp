@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/estimate_verb.h"
+
+#include "app/verbs/count_verb.h"
+#include "core/artwork/artwork_file.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cmath>
+
+namespace sp::verbs {
+
+namespace {
+
+constexpr std::array<std::pair<std::string_view, artwork::StoneStyle>, 3> kStyles = {
+    {{"outline", artwork::StoneStyle::Outline},
+     {"fill", artwork::StoneStyle::Fill},
+     {"both", artwork::StoneStyle::Both}}};
+
+std::string_view nameOf(artwork::StoneStyle style) {
+    for (const auto& [name, value] : kStyles)
+        if (value == style) return name;
+    return "fill";
+}
+
+double hundredths(double value) {
+    return std::round(value * 100) / 100;
+}
+
+} // namespace
+
+base::Result<artwork::StoneStyle> parseStyle(std::string_view text) {
+    for (const auto& [name, value] : kStyles)
+        if (name == text) return value;
+    return base::fail(
+        base::Code::Invalid, "style",
+        fmt::format("\"{}\" is not a style of setting stones; write outline, fill or both.", text));
+}
+
+base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const EstimateOrder& order) {
+    const auto size = artwork::sizeNamed(order.stone, order.sizes);
+    if (!size)
+        return base::fail(base::Code::NotFound, order.stone,
+                          fmt::format("There is no stone size {}; take one of the shop's table, such as {}.",
+                                      order.stone, order.sizes.empty() ? "SS10" : order.sizes.front().name));
+    const artwork::StoneSize& stone = order.sizes[*size];
+    const auto estimate =
+        artwork::estimateStones(shapes, {stone.middle(), order.pitch, order.edge, order.style}, order.name);
+    if (!estimate) return base::fail(estimate.error());
+    return Json{{"estimate", true},
+                {"stone", stone.name},
+                {"pitch_mm", decimal(order.pitch, units::LengthUnit::Millimetre)},
+                {"style", nameOf(order.style)},
+                {"count", estimate->count.value()},
+                {"least", estimate->least.value()},
+                {"most", estimate->most.value()},
+                {"how", estimate->how},
+                {"size_mm", {hundredths(estimate->box.width()), hundredths(estimate->box.height())}},
+                {"area_mm2", hundredths(estimate->area)},
+                {"outline_mm", hundredths(estimate->outlineLength)},
+                {"warnings", Json::array()}};
+}
+
+base::Result<Json> estimateFile(std::string bytes, const EstimateOrder& order) {
+    const auto drawing = artwork::readArtwork(std::move(bytes), order.name);
+    if (!drawing) return base::fail(drawing.error());
+    auto warnings = drawing->warnings;
+    const ChosenScale scale = chooseScale(*drawing, order.scale, {1, {}, order.sizes}, warnings);
+    auto json = estimateShapes(artwork::shapesOf(*drawing, scale.millimetresPerUnit), order);
+    if (!json) return json;
+    json->erase("warnings");
+    (*json)["scale"] = scaleJson(scale);
+    (*json)["warnings"] = warnings;
+    return json;
+}
+
+} // namespace sp::verbs

@@ -1,0 +1,447 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/count.h"
+
+#include "core/artwork/neighbours.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <numeric>
+#include <tuple>
+#include <unordered_map>
+
+namespace sp::artwork {
+
+namespace {
+
+constexpr double kSameCentreMm = 0.02;
+constexpr double kSameDiameterMm = 0.04;
+constexpr double kConcentricMm = 0.05;
+constexpr double kConcentricShare = 0.05;
+constexpr double kRadiusStep = 1.1;
+constexpr double kTouchingMm = 0.02; ///< overlaps below this are rounding
+constexpr std::size_t kMostComparisons = 50'000'000;
+constexpr std::size_t kMostOverlaps = 2'000'000;
+
+units::Length lengthOf(double millimetres) {
+    return units::Length::fromNanometres(std::llround(millimetres * 1e6));
+}
+
+/// Four times the second moments of the area over the area are the squared half axes, if it is an ellipse;
+/// then the area is pi times their product.
+bool isEllipse(std::span<const Point> corners) {
+    if (corners.size() < 8) return false;
+    const Point origin = corners.front();
+    double area = 0, sx = 0, sy = 0, xx = 0, xy = 0, yy = 0;
+    Point p = corners.back() - origin;
+    for (const Point corner : corners) {
+        const Point q = corner - origin;
+        const double turn = cross(p, q);
+        area += turn / 2;
+        sx += turn * (p.x + q.x) / 6;
+        sy += turn * (p.y + q.y) / 6;
+        xx += turn * (p.x * p.x + p.x * q.x + q.x * q.x) / 12;
+        yy += turn * (p.y * p.y + p.y * q.y + q.y * q.y) / 12;
+        xy += turn * (2 * p.x * p.y + p.x * q.y + q.x * p.y + 2 * q.x * q.y) / 24;
+        p = q;
+    }
+    if (area == 0) return false;
+    const double mx = sx / area;
+    const double my = sy / area;
+    const double a = xx / area - mx * mx;
+    const double b = yy / area - my * my;
+    const double c = xy / area - mx * my;
+    const double product = 4 * std::sqrt(std::max(0.0, a * b - c * c)); // of the half axes
+    return std::abs(std::numbers::pi * product - std::abs(area)) < 0.005 * std::abs(area);
+}
+
+class Counter {
+  public:
+    Counter(const Drawing& drawing, const CountOptions& options)
+        : m_drawing(drawing)
+        , m_options(options)
+        , m_scale(options.millimetresPerUnit)
+        , m_allowance(options.holeAllowance.millimetres()) {}
+
+    /// False when the discs lie on one another beyond all reason.
+    bool count() {
+        judgeOutlines();
+        judgeSizes();
+        if (!dropDuplicates() || !dropRings()) return false;
+        takeStones();
+        markCollisions();
+        groupStones();
+        sumUp();
+        return true;
+    }
+
+    Counted result;
+
+  private:
+    const Disc& disc(std::uint32_t i) const { return m_drawing.discs[i]; }
+    Point centre(std::uint32_t i) const { return m_scale * disc(i).centre; }
+    double radius(std::uint32_t i) const { return m_scale * disc(i).radius; }
+    bool isIn(std::uint32_t i) const { return result.discFates[i] == Fate::Stone; }
+    bool fits(std::uint32_t i) const {
+        return sizeOfHole(2 * radius(i), m_allowance, m_options.sizes).has_value();
+    }
+
+    void judgeOutlines() {
+        const double largest = largestStoneMm(m_options);
+        result.outlineFates.reserve(m_drawing.outlines.size());
+        for (const Outline& outline : m_drawing.outlines) {
+            const auto corners = m_drawing.pointsOf(outline);
+            Box box;
+            for (const Point p : corners)
+                box.add(p);
+            Fate fate = Fate::NotRound;
+            if (!outline.closed && !m_drawing.inks[outline.ink].filled)
+                fate = Fate::Open;
+            else if (isEllipse(corners))
+                fate = Fate::Ellipse;
+            else if (std::max(box.width(), box.height()) * m_scale > largest)
+                fate = Fate::Large;
+            result.outlineFates.push_back(fate);
+        }
+    }
+
+    void judgeSizes() {
+        const double smallest = smallestStoneMm(m_options) - kSizeSlackMm;
+        const double largest = largestStoneMm(m_options) + kSizeSlackMm;
+        result.discFates.assign(m_drawing.discs.size(), Fate::Stone);
+        for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i) {
+            const double diameter = 2 * radius(i);
+            if (diameter > largest) result.discFates[i] = Fate::TooLarge;
+            if (diameter < smallest) result.discFates[i] = Fate::TooSmall;
+            if (isIn(i)) m_box.add(centre(i));
+        }
+    }
+
+    /// Of discs in one place the topmost filled one stays, else the topmost.
+    bool dropDuplicates() {
+        std::vector<std::uint32_t> order;
+        order.reserve(m_drawing.discs.size());
+        for (const bool filled : {true, false})
+            for (auto i = static_cast<std::uint32_t>(m_drawing.discs.size()); i-- > 0;)
+                if (isIn(i) && m_drawing.inks[disc(i).ink].filled == filled) order.push_back(i);
+        // Cells of half the smallest stone: one holds hardly more than one disc and its copies.
+        Neighbours kept(m_box, smallestStoneMm(m_options) / 2, order.size());
+        std::size_t comparisons = 0;
+        for (const auto i : order) {
+            const Point here = centre(i);
+            bool isNew = true;
+            kept.near(here, kSameCentreMm, [&](std::uint32_t other) {
+                ++comparisons;
+                isNew = distance(here, centre(other)) > kSameCentreMm ||
+                        std::abs(radius(i) - radius(other)) > kSameDiameterMm / 2;
+                return isNew;
+            });
+            if (isNew)
+                kept.add(here, i);
+            else
+                result.discFates[i] = Fate::Duplicate;
+            if (comparisons > kMostComparisons) return false;
+        }
+        return true;
+    }
+
+    /// Discs that may be stones, in steps of radius, each in drawing order; a step is a tenth wide.
+    std::vector<std::vector<std::uint32_t>> stepsOfRadius() const {
+        std::map<int, std::vector<std::uint32_t>> steps;
+        std::pair<int, std::vector<std::uint32_t>*> last{0, nullptr};
+        for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i) {
+            if (!isIn(i)) continue;
+            const int step = static_cast<int>(std::floor(std::log(radius(i)) / std::log(kRadiusStep)));
+            if (last.second == nullptr || last.first != step) last = {step, &steps[step]};
+            last.second->push_back(i);
+        }
+        std::vector<std::vector<std::uint32_t>> inOrder;
+        for (auto& [step, discs] : steps)
+            inOrder.push_back(std::move(discs));
+        return inOrder;
+    }
+
+    /// Every pair of discs that overlap, the larger one first. From the small ones up, each looks for those
+    /// before it, which are at most a step larger; so a large disc never makes the small ones look far.
+    bool findOverlaps() {
+        const auto steps = stepsOfRadius();
+        if (steps.empty()) return true;
+        std::size_t total = 0;
+        for (const auto& step : steps)
+            total += step.size();
+        std::size_t passed = 0;
+        double common = 0; // the radius that a tenth of the discs stay below
+        for (std::size_t k = 0; k < steps.size() && 10 * passed <= total; ++k) {
+            common = radius(steps[k].front());
+            passed += steps[k].size();
+        }
+        Neighbours before(m_box, (1 + kRadiusStep) * common, total);
+        std::size_t comparisons = 0;
+        for (const auto& step : steps) {
+            for (const std::uint32_t i : step) {
+                const Point here = centre(i);
+                const double own = radius(i);
+                before.near(here, (1 + kRadiusStep) * own, [&](std::uint32_t other) {
+                    ++comparisons;
+                    const double touch = own + radius(other) - kTouchingMm;
+                    const Point way = centre(other) - here;
+                    if (dot(way, way) >= touch * touch) return comparisons <= kMostComparisons;
+                    if (own < radius(other))
+                        m_overlaps.emplace_back(other, i);
+                    else
+                        m_overlaps.emplace_back(i, other);
+                    return m_overlaps.size() <= kMostOverlaps;
+                });
+                before.add(here, i);
+                if (comparisons > kMostComparisons || m_overlaps.size() > kMostOverlaps) return false;
+            }
+        }
+        // Rings are judged from the smallest pair up.
+        std::sort(m_overlaps.begin(), m_overlaps.end(), [this](const auto& a, const auto& b) {
+            return std::tuple(disc(a.first).radius, disc(a.second).radius, a) <
+                   std::tuple(disc(b.first).radius, disc(b.second).radius, b);
+        });
+        return true;
+    }
+
+    bool dropRings() {
+        if (!findOverlaps()) return false;
+        // Concentric first, from the smallest pair up, so that of three the right one is left.
+        for (const auto& [large, small] : m_overlaps) {
+            const double apart = distance(centre(large), centre(small));
+            if (!isIn(large) || !isIn(small)) continue;
+            if (apart > std::max(kConcentricMm, kConcentricShare * radius(large))) continue;
+            const bool keepSmall = !fits(large) && fits(small);
+            result.discFates[keepSmall ? large : small] = Fate::Ring;
+        }
+        for (const auto& [large, small] : m_overlaps) {
+            if (!isIn(large) || !isIn(small)) continue;
+            if (distance(centre(large), centre(small)) + radius(small) <= radius(large) * 1.001)
+                result.discFates[large] = Fate::Encloses;
+        }
+        return true;
+    }
+
+    void takeStones() {
+        m_stoneOf.assign(m_drawing.discs.size(), 0);
+        for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i) {
+            if (!isIn(i)) continue;
+            m_stoneOf[i] = static_cast<std::uint32_t>(result.stones.size());
+            result.stones.push_back({centre(i), 2 * radius(i), i, 0, false});
+        }
+    }
+
+    void markCollisions() {
+        for (const auto& [large, small] : m_overlaps) {
+            if (!isIn(large) || !isIn(small)) continue;
+            ++result.collisions;
+            result.stones[m_stoneOf[large]].collides = true;
+            result.stones[m_stoneOf[small]].collides = true;
+        }
+    }
+
+    struct SizeClass {
+        std::optional<std::size_t> size;
+        std::uint32_t number = 0; ///< tells classes without a size apart
+        friend auto operator<=>(const SizeClass&, const SizeClass&) = default;
+    };
+
+    /// The size class of each stone. Diameters are told apart to a micrometre.
+    std::vector<SizeClass> classify() const {
+        constexpr double kWidestClassMm = 0.3;
+        std::unordered_map<std::int64_t, std::uint32_t> numbers;
+        std::vector<std::pair<double, std::uint32_t>> distinct; // millimetres, stones
+        std::vector<std::uint32_t> diameterOf;
+        for (const Stone& stone : result.stones) {
+            const std::int64_t micrometres = std::llround(stone.diameter * 1000);
+            const auto [found, isNew] = numbers.try_emplace(micrometres, distinct.size());
+            if (isNew) distinct.emplace_back(static_cast<double>(micrometres) / 1000, 0);
+            ++distinct[found->second].second;
+            diameterOf.push_back(found->second);
+        }
+        std::vector<std::uint32_t> order(distinct.size());
+        std::iota(order.begin(), order.end(), 0U);
+        std::sort(order.begin(), order.end(),
+                  [&](std::uint32_t a, std::uint32_t b) { return distinct[a].first < distinct[b].first; });
+        std::vector<SizeClass> classes(distinct.size());
+        std::uint32_t number = 0;
+        for (std::size_t first = 0, end = 0; first < order.size(); first = end) {
+            double sum = 0;
+            double count = 0;
+            double before = distinct[order[first]].first;
+            for (end = first; end < order.size(); ++end) {
+                const auto& [diameter, stones] = distinct[order[end]];
+                if (diameter - before > std::max(0.05, 0.02 * before)) break;
+                sum += diameter * stones;
+                count += stones;
+                before = diameter;
+            }
+            const double spread = before - distinct[order[first]].first;
+            const auto whole = sizeOfHole(sum / count, m_allowance, m_options.sizes);
+            ++number;
+            for (std::size_t i = first; i < end; ++i) {
+                const auto own = sizeOfHole(distinct[order[i]].first, m_allowance, m_options.sizes);
+                const auto size = spread <= kWidestClassMm ? whole : own;
+                classes[order[i]] = {size, size ? 0 : number};
+            }
+        }
+        std::vector<SizeClass> classOf;
+        classOf.reserve(diameterOf.size());
+        for (const auto diameter : diameterOf)
+            classOf.push_back(classes[diameter]);
+        return classOf;
+    }
+
+    struct InkPlace {
+        std::uint32_t key = 0;    ///< inks that differ only in being filled share one
+        std::uint32_t colour = 0; ///< index into Counted::colours
+    };
+
+    /// Where stones of each ink are summed up; the colours in the order in which stones first show them.
+    std::vector<InkPlace> placeInks() {
+        std::map<std::pair<std::string_view, std::string_view>, std::uint32_t> keys;
+        std::map<std::string_view, std::uint32_t> colours;
+        std::vector<InkPlace> places(m_drawing.inks.size());
+        std::vector<bool> isPlaced(places.size());
+        for (const Stone& stone : result.stones) {
+            const std::uint32_t number = disc(stone.disc).ink;
+            if (isPlaced[number]) continue;
+            isPlaced[number] = true;
+            const Ink& ink = m_drawing.inks[number];
+            const auto [colour, isNew] = colours.try_emplace(ink.colour, colours.size());
+            if (isNew) result.colours.push_back({ink.colour, {}, {}});
+            places[number] = {keys.try_emplace({ink.colour, ink.layer}, keys.size()).first->second,
+                              colour->second};
+        }
+        return places;
+    }
+
+    void groupStones() {
+        using Key = std::pair<std::uint32_t, SizeClass>;
+        const auto classes = classify();
+        const auto places = placeInks();
+        std::map<Key, std::uint32_t> groups;
+        std::pair<Key, std::uint32_t> last{{0xffffffff, {}}, 0};
+        for (std::size_t i = 0; i < result.stones.size(); ++i) {
+            Stone& stone = result.stones[i];
+            const Ink& ink = m_drawing.inks[disc(stone.disc).ink];
+            const InkPlace& place = places[disc(stone.disc).ink];
+            const units::Length diameter = lengthOf(stone.diameter);
+            if (const Key key{place.key, classes[i]}; key != last.first) {
+                const auto [found, isNew] = groups.try_emplace(key, groups.size());
+                if (isNew)
+                    result.groups.push_back({ink.colour, ink.layer, classes[i].size, diameter, diameter, {}});
+                last = *found;
+            }
+            StoneGroup& group = result.groups[stone.group = last.second];
+            group.smallest = std::min(group.smallest, diameter);
+            group.largest = std::max(group.largest, diameter);
+            group.count += units::Count::of(1);
+            ColourExtent& colour = result.colours[place.colour];
+            colour.box.add(stone.centre, stone.diameter / 2);
+            colour.count += units::Count::of(1);
+            result.box.add(stone.centre, stone.diameter / 2);
+        }
+    }
+
+    void sumUp() {
+        result.leftOut = m_drawing.leftOut;
+        for (const auto* fates : {&result.discFates, &result.outlineFates}) {
+            for (const Fate fate : *fates) {
+                if (fate == Fate::Duplicate)
+                    ++result.duplicates;
+                else if (fate != Fate::Stone)
+                    ++m_fateCounts[static_cast<std::size_t>(fate)];
+            }
+        }
+        for (std::size_t i = 0; i < m_fateCounts.size(); ++i)
+            if (m_fateCounts[i] > 0)
+                result.leftOut[std::string(reasonOf(static_cast<Fate>(i)))] += m_fateCounts[i];
+    }
+
+    const Drawing& m_drawing;
+    const CountOptions& m_options;
+    double m_scale;
+    double m_allowance;
+    Box m_box; ///< of the centres of what may be stones
+    std::vector<std::pair<std::uint32_t, std::uint32_t>> m_overlaps;
+    std::vector<std::uint32_t> m_stoneOf; ///< index of the stone that a disc became
+    std::array<std::size_t, 10> m_fateCounts{};
+};
+
+std::string sayWhatThereWas(const std::map<std::string, std::size_t>& leftOut) {
+    if (leftOut.empty()) return "it has no outlines at all";
+    std::string list;
+    for (const auto& [reason, count] : leftOut)
+        list += fmt::format("{}{} {}", list.empty() ? "" : ", ", count, reason);
+    return "what it has: " + list;
+}
+
+} // namespace
+
+std::string_view reasonOf(Fate fate) {
+    switch (fate) {
+    case Fate::Stone: return "stone";
+    case Fate::Duplicate: return "drawn twice";
+    case Fate::Ring: return "ring of another disc";
+    case Fate::Encloses: return "round line around stones";
+    case Fate::TooLarge: return "too large";
+    case Fate::TooSmall: return "too small";
+    case Fate::Ellipse: return "ellipse";
+    case Fate::NotRound: return "not round";
+    case Fate::Large: return "cut line or large shape";
+    case Fate::Open: return "open line";
+    }
+    return "not round";
+}
+
+units::Length Counted::width() const {
+    return lengthOf(box.width());
+}
+units::Length Counted::height() const {
+    return lengthOf(box.height());
+}
+
+double smallestStoneMm(const CountOptions& options) {
+    double smallest = 1.5;
+    for (const StoneSize& size : options.sizes)
+        smallest = std::min(smallest, size.smallest.millimetres());
+    return smallest;
+}
+
+double largestStoneMm(const CountOptions& options) {
+    double largest = 12;
+    for (const StoneSize& size : options.sizes)
+        largest = std::max(largest, size.largest.millimetres() + options.holeAllowance.millimetres());
+    return largest;
+}
+
+base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options,
+                                  std::string_view fileName) {
+    Counter counter(drawing, options);
+    if (!counter.count())
+        return base::fail(
+            base::Code::TooLarge, std::string(fileName),
+            fmt::format("The discs of {} lie on one another by the hundred; remove the copies and try "
+                        "again.",
+                        fileName));
+    if (const double extent = std::max(counter.result.box.width(), counter.result.box.height());
+        extent > units::kLongest.millimetres())
+        return base::fail(
+            base::Code::OutOfRange, std::string(fileName),
+            fmt::format("The stones of {} lie over {:.0f} m; check the scale.", fileName, extent / 1000));
+    if (!counter.result.stones.empty()) return std::move(counter.result);
+    const auto& leftOut = counter.result.leftOut;
+    const bool onlyText = leftOut.contains("text not turned to outlines");
+    const bool onlyBitmap = leftOut.contains("bitmap");
+    return base::fail(
+        base::Code::Missing, std::string(fileName),
+        fmt::format("{} has no discs of a stone's size; {}. {}", fileName, sayWhatThereWas(leftOut),
+                    onlyText     ? "Turn the text into outlines of stones and save it again."
+                    : onlyBitmap ? "A bitmap cannot be counted; place stones over it as circles."
+                                 : "Check the scale, or estimate from the shape instead."));
+}
+
+} // namespace sp::artwork

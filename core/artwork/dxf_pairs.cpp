@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/dxf_pairs.h"
+
+#include "core/artwork/scanner.h"
+
+#include <charconv>
+#include <cmath>
+#include <cstring>
+
+namespace sp::artwork {
+
+std::string_view DxfPairs::line() {
+    const char* from = m_text.data() + m_at;
+    const std::size_t left = m_text.size() - m_at;
+    const void* end = left == 0 ? nullptr : std::memchr(from, '\n', left);
+    std::size_t size = end == nullptr ? left : static_cast<std::size_t>(static_cast<const char*>(end) - from);
+    m_at += end == nullptr ? left : size + 1;
+    if (size > 0 && from[size - 1] == '\r') --size;
+    for (; size > 0 && (*from == ' ' || *from == '\t'); --size)
+        ++from;
+    return {from, size};
+}
+
+void DxfPairs::skipPast(std::string_view word) {
+    for (auto found = m_text.find(word, m_at); found != std::string_view::npos;
+         found = m_text.find(word, m_at)) {
+        const auto before = m_text.rfind('\n', found);
+        m_at = before == std::string_view::npos ? found : before + 1;
+        if (trimmed(line()) == word) return;
+    }
+    m_at = m_text.size();
+}
+
+bool DxfPairs::next(DxfPair& pair) {
+    if (m_at >= m_text.size() || m_garbled) return false;
+    const auto code = trimmed(line());
+    if (code.empty() && m_at >= m_text.size()) return false;
+    const auto [stop, trouble] = std::from_chars(code.data(), code.data() + code.size(), pair.code);
+    m_garbled = trouble != std::errc() || stop != code.data() + code.size() || m_at >= m_text.size();
+    if (m_garbled) return false;
+    pair.value = line();
+    return true;
+}
+
+bool DxfEntity::read(DxfPairs& pairs) {
+    DxfPair pair;
+    m_pairs.clear();
+    do {
+        m_start = pairs.position();
+        if (!pairs.next(pair)) return false;
+    } while (pair.code != 0);
+    m_type = trimmed(pair.value);
+    for (;;) {
+        const DxfPairs before = pairs;
+        if (!pairs.next(pair)) return !pairs.isGarbled();
+        if (pair.code == 0) {
+            pairs = before;
+            return true;
+        }
+        m_pairs.push_back(pair);
+    }
+}
+
+std::string_view DxfEntity::text(int code) const {
+    for (const DxfPair& pair : m_pairs)
+        if (pair.code == code) return pair.value;
+    return {};
+}
+
+std::optional<double> DxfEntity::number(int code) const {
+    const auto value = text(code);
+    return value.empty() ? std::nullopt : numberFrom(value);
+}
+
+int DxfEntity::whole(int code, int otherwise) const {
+    const auto value = number(code);
+    return value && std::abs(*value) < 1e9 ? static_cast<int>(*value) : otherwise;
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/geometry.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sp::artwork {
+
+double distance(Point a, Point b) {
+    return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+void Box::add(Point p) {
+    left = std::min(left, p.x);
+    top = std::min(top, p.y);
+    right = std::max(right, p.x);
+    bottom = std::max(bottom, p.y);
+}
+
+void Box::add(Point centre, double radius) {
+    add(Point{centre.x - radius, centre.y - radius});
+    add(Point{centre.x + radius, centre.y + radius});
+}
+
+bool Matrix::isFinite() const {
+    return std::isfinite(a) && std::isfinite(b) && std::isfinite(c) && std::isfinite(d) && std::isfinite(e) &&
+           std::isfinite(f);
+}
+
+Matrix Matrix::rotation(double degrees) {
+    const double angle = degrees * std::numbers::pi / 180;
+    const double cosine = std::cos(angle);
+    const double sine = std::sin(angle);
+    return {cosine, sine, -sine, cosine, 0, 0};
+}
+
+Matrix operator*(const Matrix& outer, const Matrix& inner) {
+    return {outer.a * inner.a + outer.c * inner.b,           outer.b * inner.a + outer.d * inner.b,
+            outer.a * inner.c + outer.c * inner.d,           outer.b * inner.c + outer.d * inner.d,
+            outer.a * inner.e + outer.c * inner.f + outer.e, outer.b * inner.e + outer.d * inner.f + outer.f};
+}
+
+HalfAxes halfAxes(const Matrix& matrix, double rx, double ry) {
+    const double a = matrix.a * rx;
+    const double b = matrix.b * rx;
+    const double c = matrix.c * ry;
+    const double d = matrix.d * ry;
+    const double sum = 0.5 * (a * a + b * b + c * c + d * d);
+    const double product = std::abs(a * d - b * c);
+    const double large = std::sqrt(sum + std::sqrt(std::max(0.0, sum * sum - product * product)));
+    return {large, large > 0 ? product / large : 0};
+}
+
+} // namespace sp::artwork

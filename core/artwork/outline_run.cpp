@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/outline_run.h"
+
+#include "core/artwork/neighbours.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sp::artwork {
+
+namespace {
+
+constexpr double kCornerTurn = 35 * std::numbers::pi / 180;
+constexpr double kRoundingMm = 1e-6;
+
+/// The corners of a ring from one true corner to the next, both included.
+using Piece = std::vector<Point>;
+
+bool isCorner(Point before, Point here, Point after) {
+    const Point a = here - before;
+    const Point b = after - here;
+    return std::abs(std::atan2(cross(a, b), dot(a, b))) > kCornerTurn;
+}
+
+std::vector<Piece> split(const std::vector<Point>& ring) {
+    const std::size_t n = ring.size();
+    std::vector<std::size_t> corners;
+    for (std::size_t i = 0; i < n; ++i)
+        if (isCorner(ring[(i + n - 1) % n], ring[i], ring[(i + 1) % n])) corners.push_back(i);
+    if (corners.empty()) corners.push_back(0);
+    std::vector<Piece> pieces;
+    for (std::size_t k = 0; k < corners.size(); ++k) {
+        const std::size_t end = k + 1 < corners.size() ? corners[k + 1] : corners[0] + n;
+        auto& piece = pieces.emplace_back();
+        for (std::size_t i = corners[k]; i <= end; ++i)
+            piece.push_back(ring[i % n]);
+    }
+    return pieces;
+}
+
+double lengthOf(const Piece& piece) {
+    double length = 0;
+    for (std::size_t i = 1; i < piece.size(); ++i)
+        length += distance(piece[i - 1], piece[i]);
+    return length;
+}
+
+/// `steps` places at even distances along the piece, its beginning included, its end not.
+std::vector<Point> placesOn(const Piece& piece, double length, std::size_t steps) {
+    std::vector<Point> places;
+    const double step = length / static_cast<double>(steps);
+    double passed = 0;
+    std::size_t i = 1;
+    for (std::size_t k = 0; k < steps; ++k) {
+        const double wanted = static_cast<double>(k) * step;
+        while (i + 1 < piece.size() && passed + distance(piece[i - 1], piece[i]) < wanted) {
+            passed += distance(piece[i - 1], piece[i]);
+            ++i;
+        }
+        const double edge = distance(piece[i - 1], piece[i]);
+        const double share = edge > 0 ? std::min(1.0, (wanted - passed) / edge) : 0;
+        places.push_back(piece[i - 1] + share * (piece[i] - piece[i - 1]));
+    }
+    return places;
+}
+
+bool areApart(const std::vector<Point>& places, Point end, double diameter) {
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const Point next = i + 1 < places.size() ? places[i + 1] : end;
+        if (places.size() > 1 && distance(places[i], next) < diameter - kRoundingMm) return false;
+    }
+    return true;
+}
+
+} // namespace
+
+OutlineRun runAlong(const Rings& rings, double pitch, double diameter) {
+    OutlineRun run;
+    run.length = perimeterOf(rings);
+    Box box;
+    for (const auto& ring : rings)
+        for (const Point p : ring)
+            box.add(p);
+    Neighbours taken(box, diameter, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
+    for (const auto& ring : rings) {
+        for (const Piece& piece : split(ring)) {
+            const double length = lengthOf(piece);
+            auto steps = static_cast<std::size_t>(std::max(1.0, std::round(length / pitch)));
+            auto places = placesOn(piece, length, steps);
+            // On bends the straight way is shorter than the way along; a few steps fewer mend that.
+            for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), diameter);
+                 ++tries) {
+                steps -= std::max<std::size_t>(1, steps / 64);
+                places = placesOn(piece, length, steps);
+            }
+            ++run.pieces;
+            for (const Point place : places) {
+                bool isFree = true;
+                taken.near(place, diameter, [&](std::uint32_t other) {
+                    isFree = distance(run.centres[other], place) >= diameter - kRoundingMm;
+                    return isFree;
+                });
+                if (!isFree) continue;
+                taken.add(place, static_cast<std::uint32_t>(run.centres.size()));
+                run.centres.push_back(place);
+            }
+        }
+    }
+    return run;
+}
+
+} // namespace sp::artwork

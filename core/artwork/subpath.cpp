@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/subpath.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sp::artwork {
+
+namespace {
+
+inline Point onCubic(Point p0, Point p1, Point p2, Point p3, double t) {
+    const double u = 1 - t;
+    const double w0 = u * u * u;
+    const double w1 = 3 * u * u * t;
+    const double w2 = 3 * u * t * t;
+    const double w3 = t * t * t;
+    return {w0 * p0.x + w1 * p1.x + w2 * p2.x + w3 * p3.x, w0 * p0.y + w1 * p1.y + w2 * p2.y + w3 * p3.y};
+}
+
+/// Least squares circle (Kasa): the normal equations of x² + y² = 2 a x + 2 b y + c about the mean point.
+std::optional<RoundFit> kasa(const std::vector<Point>& points) {
+    const double n = static_cast<double>(points.size());
+    Point mean;
+    for (const Point p : points)
+        mean = mean + p;
+    mean = (1 / n) * mean;
+    double xx = 0, xy = 0, yy = 0, xz = 0, yz = 0, zz = 0;
+    for (const Point p : points) {
+        const Point q = p - mean;
+        const double square = dot(q, q);
+        xx += q.x * q.x;
+        xy += q.x * q.y;
+        yy += q.y * q.y;
+        xz += q.x * square;
+        yz += q.y * square;
+        zz += square;
+    }
+    const double determinant = xx * yy - xy * xy;
+    if (!(determinant > 1e-6 * zz * zz)) return std::nullopt; // all on one line, or not finite
+    const Point centre{(xz * yy - yz * xy) / (2 * determinant), (yz * xx - xz * xy) / (2 * determinant)};
+    return RoundFit{mean + centre, std::sqrt(dot(centre, centre) + zz / n)};
+}
+
+/// The fit, if no point strays from it by more than kRoundness.
+std::optional<RoundFit> fitWithin(const std::vector<Point>& samples) {
+    const auto fit = kasa(samples);
+    if (!fit) return std::nullopt;
+    const double least = fit->radius * (1 - kRoundness);
+    const double most = fit->radius * (1 + kRoundness);
+    for (const Point p : samples) {
+        const Point q = p - fit->centre;
+        const double square = dot(q, q);
+        if (!(square >= least * least && square <= most * most)) return std::nullopt;
+    }
+    return fit;
+}
+
+double areaOf(const std::vector<Point>& ring, Point about) {
+    double twice = 0;
+    Point before = ring.back() - about;
+    for (const Point p : ring) {
+        const Point now = p - about;
+        twice += cross(before, now);
+        before = now;
+    }
+    return 0.5 * twice;
+}
+
+} // namespace
+
+void Subpath::start(Point at) {
+    m_first = m_last = at;
+    m_closed = m_curved = false;
+    m_segments.clear();
+}
+
+void Subpath::lineTo(Point to) {
+    if (to == m_last) return;
+    m_segments.push_back({false, {}, {}, to});
+    m_last = to;
+}
+
+void Subpath::cubicTo(Point control1, Point control2, Point to) {
+    if (to == m_last && control1 == m_last && control2 == m_last) return;
+    m_segments.push_back({true, control1, control2, to});
+    m_last = to;
+    m_curved = true;
+}
+
+void Subpath::arc(const Matrix& fromUnitCircle, Point arm, double sweep) {
+    const double quarters = std::ceil(std::abs(sweep) / (std::numbers::pi / 2) - 1e-6);
+    const int pieces = static_cast<int>(std::clamp(quarters, 1.0, 8.0));
+    if (const double angle = sweep / pieces; angle != m_step.angle)
+        m_step = {angle, std::cos(angle), std::sin(angle), 4.0 / 3.0 * std::tan(angle / 4)};
+    for (int i = 0; i < pieces; ++i) {
+        const Point next{arm.x * m_step.cosine - arm.y * m_step.sine,
+                         arm.x * m_step.sine + arm.y * m_step.cosine};
+        cubicTo(fromUnitCircle(arm + m_step.reach * Point{-arm.y, arm.x}),
+                fromUnitCircle(next - m_step.reach * Point{-next.y, next.x}), fromUnitCircle(next));
+        arm = next;
+    }
+}
+
+bool Subpath::endsMeet(double reach) const {
+    return distance(m_first, m_last) <= reach;
+}
+
+std::optional<RoundFit> Subpath::fitCircle() {
+    if (m_segments.size() < 2 && !m_curved) return std::nullopt;
+    m_samples.clear();
+    Point at = m_first;
+    for (const Segment& segment : m_segments) {
+        if (segment.curved) {
+            m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, 0.25));
+            m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, 0.5));
+            m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, 0.75));
+        } else {
+            m_samples.push_back(middle(at, segment.to));
+        }
+        m_samples.push_back(at = segment.to);
+    }
+    if (m_closed && !(at == m_first)) { // the closing line, when it is long enough to matter
+        m_samples.push_back(middle(at, m_first));
+        m_samples.push_back(m_first);
+    }
+    if (m_samples.size() < 7) return std::nullopt;
+    auto fit = fitWithin(m_samples);
+    if (!fit || (!m_closed && !endsMeet(kLargestGap * fit->radius))) return std::nullopt;
+    const double share =
+        std::abs(areaOf(m_samples, fit->centre)) / (std::numbers::pi * fit->radius * fit->radius);
+    if (share < 0.85 || share > 1.1) return std::nullopt; // a part of a circle, or round it twice
+    if (!m_curved) {
+        double sum = 0;
+        for (const Segment& segment : m_segments)
+            sum += distance(segment.to, fit->centre);
+        fit->radius = sum / static_cast<double>(m_segments.size());
+    }
+    return fit;
+}
+
+std::vector<Point>& Subpath::flatten() {
+    m_samples.assign(1, m_first);
+    Point at = m_first;
+    for (const Segment& s : m_segments) {
+        if (s.curved) {
+            const double bend = std::max(distance(middle(at, s.control2), s.control1),
+                                         distance(middle(s.control1, s.to), s.control2)) *
+                                2;
+            const double length =
+                distance(at, s.control1) + distance(s.control1, s.control2) + distance(s.control2, s.to);
+            const double wanted = length > 0 ? std::sqrt(0.75 * bend / (length / 2000)) : 1;
+            const int pieces = std::clamp(static_cast<int>(std::ceil(wanted)), 1, 64);
+            for (int i = 1; i < pieces; ++i)
+                m_samples.push_back(
+                    onCubic(at, s.control1, s.control2, s.to, static_cast<double>(i) / pieces));
+        }
+        m_samples.push_back(at = s.to);
+    }
+    return m_samples;
+}
+
+void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
+    if (m_segments.empty()) return;
+    if (const auto fit = fitCircle()) {
+        builder.add(Disc{fit->centre, fit->radius, ink, shape});
+        return;
+    }
+    auto& corners = flatten();
+    Box box;
+    for (const Point p : corners)
+        box.add(p);
+    const bool meets = endsMeet(1e-3 * (box.width() + box.height()));
+    if (meets && corners.size() > 2 && corners.back() == corners.front()) corners.pop_back();
+    builder.add(corners, m_closed || meets, evenOdd, ink, shape);
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/artwork/drawing.h"
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+namespace sp::artwork {
+
+/// How far from a circle an outline may be and still be a disc: no sample farther from the fitted circle than
+/// this share of its radius. Regular polygons pass from ten corners on (a twelve-sided one is off by 1.7 %),
+/// ellipses up to axes of 1.06 : 1; a hexagon (6.7 %) and an octagon (3.8 %) do not.
+inline constexpr double kRoundness = 0.03;
+/// How far the end may be from the beginning, as a share of the radius, and the outline still be closed.
+inline constexpr double kLargestGap = 0.05;
+
+struct RoundFit {
+    Point centre;
+    double radius = 0;
+};
+
+/// One sub-path in units of the drawing (transforms already done): lines and cubic curves. Meant to be
+/// reused.
+class Subpath {
+  public:
+    void start(Point at);
+    void lineTo(Point to);
+    void cubicTo(Point control1, Point control2, Point to);
+    /// An arc of what `fromUnitCircle` makes of the unit circle, from where the path stands, which must be
+    /// the image of `arm` on that circle, over `sweep` radians, positive from x to y; at most two full turns.
+    void arc(const Matrix& fromUnitCircle, Point arm, double sweep);
+    void close() { m_closed = true; }
+
+    bool isEmpty() const { return m_segments.empty(); }
+    bool isClosed() const { return m_closed; }
+    Point first() const { return m_first; }
+    Point last() const { return m_last; }
+
+    /// The circle this outline is, within kRoundness, closed and going round once; else nothing. Least
+    /// squares after Kasa (1976) on points of the curves and on both corners and middles of lines, since the
+    /// corners of any regular polygon lie on a circle. The radius is that of the corners where there are only
+    /// lines.
+    std::optional<RoundFit> fitCircle();
+    /// The corners of the outline flattened to a 2000th of each curve's length.
+    std::vector<Point>& flatten();
+
+    /// Adds itself to the drawing as a disc or as an outline; a path without extent is dropped.
+    void addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
+
+  private:
+    struct Segment {
+        bool curved = false;
+        Point control1;
+        Point control2;
+        Point to;
+    };
+
+    bool endsMeet(double reach) const;
+
+    /// What an arc of one piece needs; paths repeat their arcs.
+    struct Step {
+        double angle = 0, cosine = 1, sine = 0, reach = 0;
+    };
+
+    Step m_step;
+    Point m_first;
+    Point m_last;
+    bool m_closed = false;
+    bool m_curved = false;
+    std::vector<Segment> m_segments;
+    std::vector<Point> m_samples;
+};
+
+} // namespace sp::artwork

@@ -1,0 +1,669 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/svg_reader.h"
+
+#include "core/artwork/colour.h"
+#include "core/artwork/entities.h"
+#include "core/artwork/path_data.h"
+#include "core/artwork/scanner.h"
+#include "core/artwork/style_sheet.h"
+#include "core/artwork/svg_values.h"
+
+#include <fmt/format.h>
+#include <pugixml.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <set>
+#include <unordered_map>
+
+namespace sp::artwork {
+
+namespace {
+
+enum class Kind : std::uint8_t {
+    Group, ///< g, a: only holds others
+    Svg,
+    Switch,
+    Use,
+    Circle,
+    Ellipse,
+    Rectangle,
+    Path,
+    Polygon,
+    Polyline,
+    Line,
+    Text,
+    Image,
+    Foreign,
+    Script,
+    NotDrawn, ///< defs and all that stands for something else
+    Unknown
+};
+
+Kind kindOf(std::string_view name) {
+    static const std::unordered_map<std::string_view, Kind> kinds = {
+        {"g", Kind::Group},
+        {"a", Kind::Group},
+        {"svg", Kind::Svg},
+        {"switch", Kind::Switch},
+        {"use", Kind::Use},
+        {"circle", Kind::Circle},
+        {"ellipse", Kind::Ellipse},
+        {"rect", Kind::Rectangle},
+        {"path", Kind::Path},
+        {"polygon", Kind::Polygon},
+        {"polyline", Kind::Polyline},
+        {"line", Kind::Line},
+        {"text", Kind::Text},
+        {"flowRoot", Kind::Text},
+        {"image", Kind::Image},
+        {"foreignObject", Kind::Foreign},
+        {"script", Kind::Script},
+        {"defs", Kind::NotDrawn},
+        {"symbol", Kind::NotDrawn},
+        {"clipPath", Kind::NotDrawn},
+        {"mask", Kind::NotDrawn},
+        {"pattern", Kind::NotDrawn},
+        {"marker", Kind::NotDrawn},
+        {"linearGradient", Kind::NotDrawn},
+        {"radialGradient", Kind::NotDrawn},
+        {"meshgradient", Kind::NotDrawn},
+        {"hatch", Kind::NotDrawn},
+        {"filter", Kind::NotDrawn},
+        {"font", Kind::NotDrawn},
+        {"font-face", Kind::NotDrawn},
+        {"style", Kind::NotDrawn},
+        {"title", Kind::NotDrawn},
+        {"desc", Kind::NotDrawn},
+        {"metadata", Kind::NotDrawn},
+        {"view", Kind::NotDrawn},
+        {"cursor", Kind::NotDrawn},
+        {"color-profile", Kind::NotDrawn},
+        {"animate", Kind::NotDrawn},
+        {"animateMotion", Kind::NotDrawn},
+        {"animateTransform", Kind::NotDrawn},
+        {"animateColor", Kind::NotDrawn},
+        {"set", Kind::NotDrawn},
+    };
+    const auto found = kinds.find(name);
+    return found == kinds.end() ? Kind::Unknown : found->second;
+}
+
+struct Paint {
+    enum class Kind : std::uint8_t { None, Solid, Pattern };
+    Kind kind = Kind::None;
+    std::uint32_t rgb = 0;
+};
+
+/// What an element hands on to those inside it.
+struct State {
+    Matrix matrix;
+    Paint fill{Paint::Kind::Solid, 0};
+    Paint stroke;
+    std::uint32_t colour = 0;
+    bool evenOdd = false;
+    bool visible = true;
+    bool shown = true; ///< no display:none and no opacity 0 from here outwards
+    bool clipped = false;
+    std::uint32_t layer = 0;
+    bool layerIsNamed = false; ///< by a layer group, which a plain group inside does not change
+    bool hasLayer = false;
+    double viewWidth = 100;
+    double viewHeight = 100;
+    int depth = 0;
+    int uses = 0;
+};
+
+constexpr int kDeepestUse = 32;
+
+class SvgReader {
+  public:
+    SvgReader(const pugi::xml_document& document, std::string_view fileName, const Limits& limits)
+        : m_document(document)
+        , m_fileName(fileName)
+        , m_builder(fileName, limits)
+        , m_hidden(fileName, limits)
+        , m_unpainted(fileName, limits) {}
+
+    DrawingBuilder& builder() { return m_builder; }
+
+    base::Result<Drawing> read() {
+        const pugi::xml_node root = m_document.document_element();
+        if (localName(root.name()) != "svg")
+            return base::fail(
+                base::Code::Foreign, std::string(m_fileName),
+                fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.",
+                            m_fileName));
+        const std::string_view rootName = root.name();
+        m_prefix = rootName.substr(0, rootName.size() - 3);
+        if (!gatherStyles(root))
+            return base::fail(
+                base::Code::TooLarge, std::string(m_fileName),
+                fmt::format("{} nests its groups more than {} deep; ungroup the artwork and save it "
+                            "again.",
+                            m_fileName, kDeepest));
+        readRoot(root);
+        return finish();
+    }
+
+  private:
+    base::Result<Drawing> finish() {
+        for (auto [aside, reason] :
+             {std::pair{&m_hidden, "hidden"}, std::pair{&m_unpainted, "not painted"}}) {
+            auto drawing = aside->finish();
+            if (!drawing) return drawing;
+            if (const auto count = drawing->discs.size() + drawing->outlines.size())
+                m_builder.leaveOut(reason, count);
+        }
+        if (!m_sheet.isWithinBudget())
+            m_builder.refuse(
+                {base::Code::TooLarge, std::string(m_fileName),
+                 fmt::format("{} has a style sheet too involved to follow; save it with colours on the "
+                             "shapes themselves and try again.",
+                             m_fileName)});
+        if (m_sheet.unread() > 0)
+            m_builder.warn(
+                fmt::format("{} style rules were not understood and left aside.", m_sheet.unread()));
+        if (m_sheet.wantsOtherFiles())
+            m_builder.warn("The drawing asks for a style sheet in another file, which was not opened.");
+        if (!m_gradients.empty())
+            m_builder.warn(fmt::format("{} {}.", m_gradients.size(),
+                                       m_gradients.size() == 1 ? "gradient stands for its first colour"
+                                                               : "gradients stand for their first colours"));
+        if (m_clippedShapes > 0)
+            m_builder.warn(fmt::format("{} shapes stand behind a clip path or mask and are counted whole.",
+                                       m_clippedShapes));
+        if (m_unreadTransforms > 0)
+            m_builder.warn(
+                fmt::format("{} transforms could not be read; what they move may stand in the wrong place.",
+                            m_unreadTransforms));
+        return m_builder.finish();
+    }
+
+    /// Adds every style block to the sheet. False when the file is nested too deep to walk.
+    bool gatherStyles(pugi::xml_node root) {
+        int depth = 0;
+        for (pugi::xml_node node = root; node;) {
+            if (localName(node.name()) == "style")
+                for (const auto& text : node.children())
+                    m_sheet.add(text.value());
+            if (node.first_child()) {
+                if (++depth > kDeepest) return false;
+                node = node.first_child();
+                continue;
+            }
+            while (node != root && !node.next_sibling()) {
+                node = node.parent();
+                --depth;
+            }
+            if (node == root) break;
+            node = node.next_sibling();
+        }
+        return true;
+    }
+
+    void readRoot(pugi::xml_node root) {
+        State state;
+        m_layers.emplace_back();
+        const auto width = parseSvgLength(root.attribute("width").value());
+        const auto height = parseSvgLength(root.attribute("height").value());
+        const auto box = parseViewBox(root.attribute("viewBox").value());
+        const bool isPhysical = (width && width->isPhysical()) || (height && height->isPhysical());
+        const auto sizeOf = [](const std::optional<SvgLength>& length) {
+            return length && length->unit != "%" && length->value > 0 ? length->pixels(0) : 0.0;
+        };
+        double w = sizeOf(width);
+        double h = sizeOf(height);
+        if (box) {
+            if (w <= 0 && h <= 0) {
+                w = box->width;
+                h = box->height;
+            } else if (w <= 0) {
+                w = h * box->width / box->height;
+            } else if (h <= 0) {
+                h = w * box->height / box->width;
+            }
+            state.matrix =
+                fitViewBox(*box, w, h, parseAspectRatio(root.attribute("preserveAspectRatio").value()));
+            state.viewWidth = box->width;
+            state.viewHeight = box->height;
+        } else {
+            state.viewWidth = w > 0 ? w : 100;
+            state.viewHeight = h > 0 ? h : 100;
+        }
+        if (isPhysical) { // back to units of the viewBox, so that one unit is a plain number of millimetres
+            const double unit = box ? state.matrix.a : 1;
+            if (box) state.matrix = Matrix::scaling(1 / unit, 1 / unit) * state.matrix;
+            m_builder.setUnit(unit * kMillimetresPerPixel,
+                              width && width->isPhysical() ? width->unit : height->unit);
+        } else {
+            m_builder.setUnit(std::nullopt, "px");
+        }
+        if (!state.matrix.isFinite()) state.matrix = {};
+        const State inner = entered(root, Kind::Svg, state);
+        readChildren(root, inner);
+    }
+
+    void readChildren(pugi::xml_node parent, const State& state) {
+        for (const auto& child : parent.children()) {
+            m_builder.visit();
+            if (m_builder.isFull() || !m_sheet.isWithinBudget()) return;
+            if (child.type() == pugi::node_element) readElement(child, state);
+        }
+    }
+
+    /// The name without the drawing's own prefix; empty for elements of other kinds of file.
+    std::string_view svgName(std::string_view name) const {
+        if (!m_prefix.empty() && name.starts_with(m_prefix))
+            name.remove_prefix(m_prefix.size());
+        else if (name.starts_with("svg:"))
+            name.remove_prefix(4);
+        return name.find(':') == std::string_view::npos ? name : std::string_view();
+    }
+
+    void readElement(pugi::xml_node node, const State& outer) {
+        const std::string_view name = svgName(node.name());
+        if (name.empty() || outer.depth > kDeepest) return;
+        const Kind kind = kindOf(name);
+        switch (kind) {
+        case Kind::NotDrawn: return;
+        case Kind::Unknown: return leaveUnknown(name);
+        case Kind::Script: return m_builder.leaveOut("script, never run");
+        case Kind::Foreign: return m_builder.leaveOut("embedded page, not a drawing");
+        case Kind::Image: return m_builder.leaveOut("bitmap");
+        case Kind::Text: return m_builder.leaveOut("text not turned to outlines");
+        case Kind::Group: return readChildren(node, entered(node, kind, outer));
+        case Kind::Switch: return readSwitch(node, entered(node, kind, outer));
+        case Kind::Svg: return readViewport(node, entered(node, kind, outer), node);
+        case Kind::Use: return readUse(node, entered(node, kind, outer));
+        case Kind::Circle:
+        case Kind::Ellipse:
+        case Kind::Rectangle:
+        case Kind::Path:
+        case Kind::Polygon:
+        case Kind::Polyline:
+        case Kind::Line: return readShape(node, kind, entered(node, kind, outer));
+        }
+    }
+
+    void leaveUnknown(std::string_view name) {
+        constexpr std::size_t kMostNames = 20;
+        constexpr std::size_t kLongestName = 40;
+        const bool room = m_unknown.size() < kMostNames && name.size() <= kLongestName;
+        if (room) m_unknown.emplace(name);
+        m_builder.leaveOut(m_unknown.contains(std::string(name)) ? fmt::format("unknown element {}", name)
+                                                                 : "other unknown elements");
+    }
+
+    State entered(pugi::xml_node node, Kind kind, const State& outer) {
+        State state = outer;
+        ++state.depth;
+        m_values.fill({});
+        m_ranks.fill(0);
+        std::string_view classes, id, style, label, mode;
+        for (const auto& attribute : node.attributes()) {
+            const std::string_view name = attribute.name();
+            m_builder.spend(8 + name.size());
+            Property property{};
+            if (name == "class")
+                classes = valueOf(attribute);
+            else if (name == "id")
+                id = valueOf(attribute);
+            else if (name == "style")
+                style = valueOf(attribute);
+            else if (name == "transform")
+                applyTransform(valueOf(attribute), state);
+            else if (name.size() > 3 && propertyFrom(name, property))
+                set(property, trimmed(valueOf(attribute)), 1);
+            else if (kind == Kind::Group && name.ends_with(":label"))
+                label = valueOf(attribute);
+            else if (kind == Kind::Group && name.ends_with(":groupmode"))
+                mode = valueOf(attribute);
+        }
+        if (!m_sheet.isEmpty())
+            for (const Declaration* d : m_sheet.matching(node, svgName(node.name()), classes, id))
+                set(d->property, d->value, d->important ? 4 : 2);
+        if (!style.empty())
+            eachDeclaration(style,
+                            [this](const Declaration& d) { set(d.property, d.value, d.important ? 5 : 3); });
+        applyValues(outer, state);
+        if (kind == Kind::Group) nameLayer(state, mode == "layer", label.empty() ? id : label);
+        return state;
+    }
+
+    std::string_view valueOf(const pugi::xml_attribute& attribute) {
+        const std::string_view value = attribute.value();
+        m_builder.spend(value.size());
+        return value;
+    }
+
+    void set(Property property, std::string_view value, std::uint8_t rank) {
+        const auto i = static_cast<std::size_t>(property);
+        if (rank < m_ranks[i]) return;
+        m_ranks[i] = rank;
+        m_values[i] = value;
+    }
+
+    void applyTransform(std::string_view text, State& state) {
+        if (const auto matrix = parseTransform(text))
+            state.matrix = state.matrix * *matrix;
+        else
+            ++m_unreadTransforms;
+        if (!state.matrix.isFinite()) state.matrix = Matrix::scaling(0, 0);
+    }
+
+    void applyValues(const State& outer, State& state) {
+        const auto value = [this](Property property) { return m_values[static_cast<std::size_t>(property)]; };
+        if (const auto text = value(Property::Colour); !text.empty())
+            if (const auto rgb = parseColour(text)) state.colour = *rgb;
+        if (const auto text = value(Property::Fill); !text.empty())
+            state.fill = paintFrom(text, outer.fill, state.colour);
+        if (const auto text = value(Property::Stroke); !text.empty())
+            state.stroke = paintFrom(text, outer.stroke, state.colour);
+        if (value(Property::Display) == "none") state.shown = false;
+        if (const auto text = value(Property::Visibility); !text.empty() && text != "inherit")
+            state.visible = text == "visible";
+        if (const auto text = value(Property::Opacity); !text.empty())
+            if (const auto opacity = numberFrom(text); opacity && *opacity <= 0) state.shown = false;
+        if (const auto text = value(Property::FillRule); !text.empty() && text != "inherit")
+            state.evenOdd = text == "evenodd";
+        for (const Property property : {Property::ClipPath, Property::Mask})
+            if (const auto text = value(property); text.starts_with("url")) state.clipped = true;
+    }
+
+    void nameLayer(State& state, bool isLayer, std::string_view name) {
+        if (!isLayer && (state.layerIsNamed || state.hasLayer)) return;
+        state.layerIsNamed = state.layerIsNamed || isLayer;
+        state.hasLayer = true;
+        if (m_layers.back() != name) m_layers.emplace_back(name);
+        state.layer = static_cast<std::uint32_t>(m_layers.size() - 1);
+    }
+
+    /// `inherited` is what holds outside, for "inherit" and for what cannot be read.
+    Paint paintFrom(std::string_view text, Paint inherited, std::uint32_t colour) {
+        if (text == "none" || text == "transparent") return {};
+        if (text == "inherit") return inherited;
+        if (equalsIgnoringCase(text, "currentcolor")) return {Paint::Kind::Solid, colour};
+        if (text.starts_with("url(")) return paintServer(text, inherited, colour);
+        if (const auto rgb = parseColour(text)) return {Paint::Kind::Solid, *rgb};
+        return inherited;
+    }
+
+    Paint paintServer(std::string_view text, Paint inherited, std::uint32_t colour) {
+        const auto close = std::min(text.find(')'), text.size());
+        std::string_view target = trimmed(text.substr(4, close - 4));
+        while (!target.empty() && (target.front() == '"' || target.front() == '\'' || target.front() == '#'))
+            target.remove_prefix(1);
+        while (!target.empty() && (target.back() == '"' || target.back() == '\''))
+            target.remove_suffix(1);
+        const pugi::xml_node server = byId(target);
+        const std::string_view name = localName(server.name());
+        if (name == "pattern") return {Paint::Kind::Pattern, 0};
+        if (name == "linearGradient" || name == "radialGradient" || name == "meshgradient") {
+            const auto [known, isNew] = m_gradients.try_emplace(target);
+            if (isNew)
+                if (const auto rgb = firstStop(server, colour)) known->second = {Paint::Kind::Solid, *rgb};
+            return known->second;
+        }
+        const auto fallback = close < text.size() ? trimmed(text.substr(close + 1)) : std::string_view();
+        return fallback.empty() || fallback.starts_with("url(") ? Paint{}
+                                                                : paintFrom(fallback, inherited, colour);
+    }
+
+    std::optional<std::uint32_t> firstStop(pugi::xml_node gradient, std::uint32_t colour) {
+        for (int hops = 0; hops < 8 && gradient; ++hops) {
+            for (const auto& stop : gradient.children()) {
+                if (svgName(stop.name()) != "stop") continue;
+                std::string_view text = stop.attribute("stop-color").value();
+                for (const Declaration* d : m_sheet.matching(stop, "stop", stop.attribute("class").value(),
+                                                             stop.attribute("id").value()))
+                    if (d->property == Property::StopColour) text = d->value;
+                eachDeclaration(stop.attribute("style").value(), [&](const Declaration& d) {
+                    if (d.property == Property::StopColour) text = d.value;
+                });
+                if (equalsIgnoringCase(text, "currentcolor")) return colour;
+                return parseColour(text).value_or(0);
+            }
+            gradient = byReference(gradient);
+        }
+        return std::nullopt;
+    }
+
+    std::string_view referenceOf(pugi::xml_node node) {
+        for (const auto& attribute : node.attributes())
+            if (localName(attribute.name()) == "href") return trimmed(valueOf(attribute));
+        return {};
+    }
+
+    pugi::xml_node byReference(pugi::xml_node node) {
+        const auto reference = referenceOf(node);
+        return reference.starts_with('#') ? byId(reference.substr(1)) : pugi::xml_node();
+    }
+
+    pugi::xml_node byId(std::string_view id) {
+        if (!m_idsKnown) {
+            m_idsKnown = true;
+            const pugi::xml_node root = m_document.document_element();
+            gatherIds(root);
+        }
+        const auto found = m_ids.find(id);
+        return found == m_ids.end() ? pugi::xml_node() : found->second;
+    }
+
+    void gatherIds(pugi::xml_node node) {
+        if (const auto id = node.attribute("id")) m_ids.try_emplace(id.value(), node);
+        for (const auto& child : node.children())
+            if (child.type() == pugi::node_element) gatherIds(child);
+    }
+
+    void readSwitch(pugi::xml_node node, const State& state) {
+        for (const auto& child : node.children()) {
+            m_builder.visit();
+            if (child.type() != pugi::node_element || svgName(child.name()).empty()) continue;
+            if (child.attribute("requiredExtensions") ||
+                child.attribute("requiredFeatures").value()[0] != '\0')
+                continue;
+            const std::string_view language = child.attribute("systemLanguage").value();
+            if (!language.empty() && !language.starts_with("en")) continue;
+            return readElement(child, state);
+        }
+    }
+
+    double lengthOf(pugi::xml_node node, const char* name, double whole, double otherwise) {
+        const auto attribute = node.attribute(name);
+        if (!attribute) return otherwise;
+        const auto length = parseSvgLength(valueOf(attribute));
+        if (!length) {
+            m_unreadable = m_unreadable || attribute.value()[0] != '\0';
+            return otherwise;
+        }
+        return length->pixels(whole);
+    }
+
+    /// A nested svg or a used symbol: `frame` says where and how large.
+    void readViewport(pugi::xml_node node, State state, pugi::xml_node frame) {
+        const bool isSymbol = node != frame;
+        const double x = isSymbol ? 0 : lengthOf(frame, "x", state.viewWidth, 0);
+        const double y = isSymbol ? 0 : lengthOf(frame, "y", state.viewHeight, 0);
+        double width = lengthOf(node, "width", state.viewWidth, state.viewWidth);
+        double height = lengthOf(node, "height", state.viewHeight, state.viewHeight);
+        if (isSymbol) {
+            width = lengthOf(frame, "width", state.viewWidth, width);
+            height = lengthOf(frame, "height", state.viewHeight, height);
+        }
+        if (!(width > 0) || !(height > 0)) return;
+        state.matrix = state.matrix * Matrix::translation(x, y);
+        state.viewWidth = width;
+        state.viewHeight = height;
+        if (const auto box = parseViewBox(node.attribute("viewBox").value())) {
+            state.matrix =
+                state.matrix * fitViewBox(*box, width, height,
+                                          parseAspectRatio(node.attribute("preserveAspectRatio").value()));
+            state.viewWidth = box->width;
+            state.viewHeight = box->height;
+        }
+        readChildren(node, state);
+    }
+
+    void readUse(pugi::xml_node node, State state) {
+        const auto reference = referenceOf(node);
+        if (!reference.starts_with('#')) return m_builder.leaveOut("part of another file, not opened");
+        const pugi::xml_node target = byId(reference.substr(1));
+        if (!target) return m_builder.leaveOut("copy of a part that is not in the file");
+        if (state.uses >= kDeepestUse || std::find(m_using.begin(), m_using.end(), target) != m_using.end())
+            return m_builder.leaveOut("copy of a part inside itself");
+        ++state.uses;
+        state.matrix = state.matrix * Matrix::translation(lengthOf(node, "x", state.viewWidth, 0),
+                                                          lengthOf(node, "y", state.viewHeight, 0));
+        m_using.push_back(target);
+        const std::string_view name = svgName(target.name());
+        if (name == "symbol" || name == "svg")
+            readViewport(target, entered(target, Kind::Svg, state), node);
+        else
+            readElement(target, state);
+        m_using.pop_back();
+    }
+
+    std::uint32_t inkFor(const State& state) {
+        const bool filled = state.fill.kind != Paint::Kind::None;
+        const Paint paint = filled ? state.fill : state.stroke;
+        const std::uint64_t key = static_cast<std::uint64_t>(state.layer) << 28 |
+                                  static_cast<std::uint64_t>(filled) << 27 |
+                                  static_cast<std::uint64_t>(paint.kind) << 24 | paint.rgb;
+        const auto [found, isNew] = m_inks.try_emplace(key, 0);
+        if (isNew)
+            found->second =
+                m_builder.inkOf(paint.kind == Paint::Kind::Pattern ? "pattern" : colourText(paint.rgb),
+                                m_layers[state.layer], filled);
+        return found->second;
+    }
+
+    void readShape(pugi::xml_node node, Kind kind, const State& state) {
+        DrawingBuilder* target = &m_builder;
+        Placing placing{state.matrix, state.evenOdd, 0, 0};
+        if (!state.shown || !state.visible) {
+            target = &m_hidden;
+        } else if (state.fill.kind == Paint::Kind::None && state.stroke.kind == Paint::Kind::None) {
+            target = &m_unpainted;
+        } else {
+            placing.ink = inkFor(state);
+            placing.shape = m_builder.nextShape();
+            m_clippedShapes += state.clipped;
+        }
+        m_unreadable = false;
+        const bool good = addShape(node, kind, state, placing, *target);
+        if (!good || m_unreadable) m_builder.leaveOut("shape with a mistake in it, read as far as it goes");
+        if (target->isFull() && target != &m_builder) { // a bound holds wherever it is met
+            auto refused = target->finish();
+            if (!refused) m_builder.refuse(std::move(refused.error()));
+        }
+    }
+
+    bool addShape(pugi::xml_node node, Kind kind, const State& state, const Placing& placing,
+                  DrawingBuilder& to) {
+        const double w = state.viewWidth;
+        const double h = state.viewHeight;
+        if (kind == Kind::Path) return addPath(valueOf(node.attribute("d")), placing, m_path, to);
+        if (kind == Kind::Polygon || kind == Kind::Polyline)
+            return addPolygon(valueOf(node.attribute("points")), kind == Kind::Polygon, placing, m_path, to);
+        if (kind == Kind::Line) {
+            m_path.start(placing.matrix({lengthOf(node, "x1", w, 0), lengthOf(node, "y1", h, 0)}));
+            m_path.lineTo(placing.matrix({lengthOf(node, "x2", w, 0), lengthOf(node, "y2", h, 0)}));
+            m_path.addTo(to, false, placing.ink, placing.shape);
+            return true;
+        }
+        if (kind == Kind::Rectangle) {
+            const double width = lengthOf(node, "width", w, 0);
+            const double height = lengthOf(node, "height", h, 0);
+            if (!(width > 0) || !(height > 0)) return true;
+            double rx = lengthOf(node, "rx", w, -1);
+            double ry = lengthOf(node, "ry", h, -1);
+            if (rx < 0) rx = std::max(ry, 0.0);
+            if (ry < 0) ry = rx;
+            addRectangle({lengthOf(node, "x", w, 0), lengthOf(node, "y", h, 0)}, width, height,
+                         std::min(rx, 0.5 * width), std::min(ry, 0.5 * height), placing, m_path, to);
+            return true;
+        }
+        const Point centre{lengthOf(node, "cx", w, 0), lengthOf(node, "cy", h, 0)};
+        double rx = 0;
+        double ry = 0;
+        if (kind == Kind::Circle) {
+            rx = ry = lengthOf(node, "r", std::sqrt(0.5 * (w * w + h * h)), 0);
+        } else {
+            rx = lengthOf(node, "rx", w, -1);
+            ry = lengthOf(node, "ry", h, -1);
+            if (rx < 0) rx = ry;
+            if (ry < 0) ry = rx;
+        }
+        if (rx > 0 && ry > 0) addEllipse(centre, rx, ry, placing, m_path, to);
+        return true;
+    }
+
+    const pugi::xml_document& m_document;
+    std::string_view m_fileName;
+    std::string_view m_prefix; ///< of the root's name, "svg:" or nothing
+    DrawingBuilder m_builder;
+    DrawingBuilder m_hidden;    ///< only counted
+    DrawingBuilder m_unpainted; ///< only counted
+    StyleSheet m_sheet;
+    Subpath m_path;
+    std::vector<std::string_view> m_layers; ///< their text is the document's
+    std::unordered_map<std::uint64_t, std::uint32_t> m_inks;
+    std::array<std::string_view, kProperties> m_values;
+    std::array<std::uint8_t, kProperties> m_ranks{};
+    std::unordered_map<std::string_view, pugi::xml_node> m_ids;
+    std::vector<pugi::xml_node> m_using;
+    std::unordered_map<std::string_view, Paint> m_gradients; ///< by id, in the colour they stand for
+    std::set<std::string> m_unknown;
+    std::size_t m_clippedShapes = 0;
+    std::size_t m_unreadTransforms = 0;
+    bool m_idsKnown = false;
+    bool m_unreadable = false;
+};
+
+/// An upper bound of what the parsed file will take, from its marks.
+bool fitsMemory(std::string_view text) {
+    constexpr std::size_t kMostMemory = 150'000'000;
+    constexpr std::size_t kPerTag = 72;
+    constexpr std::size_t kPerAttribute = 48;
+    const auto tags = static_cast<std::size_t>(std::count(text.begin(), text.end(), '<'));
+    const auto attributes = static_cast<std::size_t>(std::count(text.begin(), text.end(), '='));
+    return text.size() + tags * kPerTag + attributes * kPerAttribute <= kMostMemory;
+}
+
+} // namespace
+
+base::Result<Drawing> readSvg(std::string text, std::string_view fileName, const Limits& limits) {
+    const auto tooLarge = [&] {
+        return base::fail(
+            base::Code::TooLarge, std::string(fileName),
+            fmt::format("{} is too large to be one design ({} MB); split it into parts and count each.",
+                        fileName, text.size() / 1'000'000));
+    };
+    if (text.size() > limits.bytes) return tooLarge();
+    EntityNotes notes;
+    auto expanded = expandEntities(std::move(text), fileName, notes);
+    if (!expanded) return base::fail(std::move(expanded.error()));
+    text = std::move(*expanded);
+    if (!fitsMemory(text)) return tooLarge();
+    pugi::xml_document document;
+    const auto parsed = document.load_buffer_inplace(
+        text.data(), text.size(), pugi::parse_cdata | pugi::parse_escapes | pugi::parse_wconv_attribute);
+    if (!parsed && !document.document_element())
+        return base::fail(
+            base::Code::Foreign, std::string(fileName),
+            fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.", fileName));
+    if (!parsed)
+        return base::fail(
+            base::Code::Damaged, std::string(fileName),
+            fmt::format("{} breaks off or is garbled at byte {} ({}); save it again from the drawing "
+                        "program.",
+                        fileName, parsed.offset, parsed.description()));
+    SvgReader reader(document, fileName, limits);
+    if (notes.external > 0)
+        reader.builder().warn("The drawing asks for text in another file, which was not opened.");
+    return reader.read();
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/svg_values.h"
+
+#include "core/artwork/scanner.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+namespace sp::artwork {
+
+namespace {
+
+struct Unit {
+    std::string_view name;
+    double pixels;
+    bool physical;
+};
+
+// CSS Values and Units Level 3, section 5.2; em and ex of a 16 px font.
+constexpr Unit kUnits[] = {
+    {"px", 1, false},        {"mm", 96 / 25.4, true}, {"cm", 96 / 2.54, true}, {"in", 96, true},
+    {"pt", 96.0 / 72, true}, {"pc", 16, true},        {"q", 24 / 25.4, true},  {"em", 16, false},
+    {"ex", 8, false},        {"%", 0, false},
+};
+
+const Unit* unitOf(std::string_view name) {
+    for (const Unit& unit : kUnits)
+        if (equalsIgnoringCase(name, unit.name)) return &unit;
+    return nullptr;
+}
+
+std::optional<Matrix> makeTransform(std::string_view name, const std::array<double, 6>& v,
+                                    std::size_t count) {
+    if (name == "matrix" && count == 6) return Matrix{v[0], v[1], v[2], v[3], v[4], v[5]};
+    if (name == "translate" && (count == 1 || count == 2)) return Matrix::translation(v[0], v[1]);
+    if (name == "scale" && (count == 1 || count == 2)) return Matrix::scaling(v[0], count == 1 ? v[0] : v[1]);
+    if (name == "rotate" && count == 1) return Matrix::rotation(v[0]);
+    if (name == "rotate" && count == 3)
+        return Matrix::translation(v[1], v[2]) * Matrix::rotation(v[0]) * Matrix::translation(-v[1], -v[2]);
+    if (name == "skewX" && count == 1) return Matrix{1, 0, std::tan(v[0] * std::numbers::pi / 180), 1, 0, 0};
+    if (name == "skewY" && count == 1) return Matrix{1, std::tan(v[0] * std::numbers::pi / 180), 0, 1, 0, 0};
+    return std::nullopt;
+}
+
+} // namespace
+
+bool SvgLength::isPhysical() const {
+    const Unit* known = unitOf(unit);
+    return known != nullptr && known->physical;
+}
+
+double SvgLength::pixels(double whole) const {
+    if (unit.empty()) return value;
+    if (unit == "%") return value / 100 * whole;
+    const Unit* known = unitOf(unit);
+    return known == nullptr ? value : value * known->pixels;
+}
+
+std::optional<SvgLength> parseSvgLength(std::string_view text) {
+    Scanner scanner(trimmed(text));
+    const auto value = scanner.number();
+    if (!value) return std::nullopt;
+    if (scanner.isDone()) return SvgLength{*value, ""};
+    const Unit* unit = unitOf(scanner.rest());
+    if (unit == nullptr) return std::nullopt;
+    return SvgLength{*value, unit->name};
+}
+
+std::optional<ViewBox> parseViewBox(std::string_view text) {
+    Scanner scanner(text);
+    std::array<double, 4> v{};
+    for (auto& value : v) {
+        const auto number = scanner.number();
+        if (!number) return std::nullopt;
+        value = *number;
+    }
+    if (!(v[2] > 0) || !(v[3] > 0)) return std::nullopt;
+    return ViewBox{v[0], v[1], v[2], v[3]};
+}
+
+AspectRatio parseAspectRatio(std::string_view text) {
+    AspectRatio ratio;
+    const auto share = [](std::string_view word) { return word == "Min" ? 0.0 : word == "Max" ? 1.0 : 0.5; };
+    Scanner scanner(text);
+    for (scanner.skipSpace(); !scanner.isDone(); scanner.skipSpace()) {
+        const auto word = scanner.word();
+        if (word.empty()) break;
+        if (word == "none") ratio.stretch = true;
+        if (word == "slice") ratio.slice = true;
+        if (word.size() == 8 && word[0] == 'x' && word[4] == 'Y') {
+            ratio.alignX = share(word.substr(1, 3));
+            ratio.alignY = share(word.substr(5, 3));
+        }
+    }
+    return ratio;
+}
+
+Matrix fitViewBox(const ViewBox& box, double width, double height, const AspectRatio& ratio) {
+    const double sx = width / box.width;
+    const double sy = height / box.height;
+    if (ratio.stretch) return Matrix::scaling(sx, sy) * Matrix::translation(-box.x, -box.y);
+    const double s = ratio.slice ? std::max(sx, sy) : std::min(sx, sy);
+    return Matrix::translation(ratio.alignX * (width - s * box.width),
+                               ratio.alignY * (height - s * box.height)) *
+           Matrix::scaling(s, s) * Matrix::translation(-box.x, -box.y);
+}
+
+std::optional<Matrix> parseTransform(std::string_view text) {
+    Matrix whole;
+    Scanner scanner(text);
+    for (scanner.skipSpace(); !scanner.isDone(); scanner.skipSeparator()) {
+        const auto name = scanner.word();
+        scanner.skipSpace();
+        if (!scanner.take('('))
+            return name == "none" && scanner.isDone() ? std::optional(whole) : std::nullopt;
+        std::array<double, 6> values{};
+        std::size_t count = 0;
+        scanner.skipSpace();
+        while (!scanner.take(')')) {
+            const auto number = count < values.size() ? scanner.number() : std::nullopt;
+            if (!number) return std::nullopt;
+            values[count++] = *number;
+        }
+        const auto one = makeTransform(name, values, count);
+        if (!one) return std::nullopt;
+        whole = whole * *one;
+    }
+    return whole.isFinite() ? std::optional(whole) : std::nullopt;
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/dxf_reader.h"
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <string>
+
+namespace sp::artwork {
+namespace {
+
+using testing::ElementsAre;
+using testing::Pair;
+
+/// "0 CIRCLE 8 A 10 5" as pairs on lines; values hold no blanks.
+std::string pairs(std::string text) {
+    std::replace(text.begin(), text.end(), ' ', '\n');
+    return text + "\n";
+}
+
+std::string file(const std::string& entities, const std::string& blocks = {},
+                 const std::string& header = {}) {
+    return pairs("0 SECTION 2 HEADER") + (header.empty() ? "" : pairs(header)) +
+           pairs("0 ENDSEC 0 SECTION 2 TABLES 0 TABLE 2 LAYER 0 LAYER 2 GOLD 62 2 70 0 0 LAYER 2 OFF 62 -3 "
+                 "70 0 "
+                 "0 LAYER 2 ICE 62 3 70 1 0 ENDTAB 0 ENDSEC") +
+           (blocks.empty() ? "" : pairs("0 SECTION 2 BLOCKS " + blocks + " 0 ENDSEC")) +
+           pairs("0 SECTION 2 ENTITIES") + (entities.empty() ? "" : pairs(entities)) +
+           pairs("0 ENDSEC 0 EOF");
+}
+
+Drawing read(const std::string& text) {
+    const auto drawing = readDxf(text, "test.dxf");
+    EXPECT_TRUE(drawing) << drawing.error().detail;
+    return drawing.value_or(Drawing{});
+}
+
+struct OneDisc {
+    const char* name;
+    const char* entities;
+    Point centre; ///< y upwards, as in the file
+    double radius;
+    const char* colour = "#000000";
+};
+void PrintTo(const OneDisc& row, std::ostream* out) {
+    *out << row.name;
+}
+class DxfDisc : public testing::TestWithParam<OneDisc> {};
+TEST_P(DxfDisc, standsWhereTheFileSays) {
+    const auto& row = GetParam();
+    const std::string block = "0 BLOCK 2 HOLE 10 1 20 0 0 CIRCLE 8 0 62 0 10 2 20 0 40 1 0 ENDBLK";
+    const Drawing drawing = read(file(row.entities, block));
+    ASSERT_EQ(drawing.discs.size(), 1);
+    const Disc& disc = drawing.discs[0];
+    EXPECT_NEAR(disc.centre.x, row.centre.x, 0.002);
+    EXPECT_NEAR(disc.centre.y, -row.centre.y, 0.002);
+    EXPECT_NEAR(disc.radius, row.radius, 0.002);
+    EXPECT_EQ(drawing.inks[disc.ink].colour, row.colour);
+}
+// DXF reference, group codes of the entities; a bulge is tan(angle / 4), so two bulges of 1 make a circle.
+INSTANTIATE_TEST_SUITE_P(
+    Entities, DxfDisc,
+    testing::Values(
+        OneDisc{"circle", "0 CIRCLE 8 0 10 5 20 6 40 1.4", {5, 6}, 1.4},
+        OneDisc{"colourOfItsOwn", "0 CIRCLE 8 0 62 1 10 5 20 6 40 1.4", {5, 6}, 1.4, "#ff0000"},
+        OneDisc{"trueColour", "0 CIRCLE 8 0 62 1 420 2046611 10 5 20 6 40 1.4", {5, 6}, 1.4, "#1f3a93"},
+        OneDisc{"colourByLayer", "0 CIRCLE 8 GOLD 10 5 20 6 40 1.4", {5, 6}, 1.4, "#ffff00"},
+        OneDisc{"seenFromBelow", "0 CIRCLE 8 0 10 5 20 6 40 1.4 210 0 220 0 230 -1", {-5, 6}, 1.4},
+        OneDisc{"halfArcs",
+                "0 ARC 8 0 10 5 20 6 40 1.4 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1.4 50 180 51 360",
+                {5, 6},
+                1.4},
+        OneDisc{"threeArcs",
+                "0 ARC 8 0 10 5 20 6 40 1 50 300 51 60 0 ARC 8 0 10 5 20 6 40 1 50 60 51 200 0 ARC 8 0 10 5 "
+                "20 6 40 1 50 "
+                "200 51 300",
+                {5, 6},
+                1},
+        OneDisc{"wholeArc", "0 ARC 8 0 10 5 20 6 40 1.4 50 90 51 450", {5, 6}, 1.4},
+        OneDisc{"bulges", "0 LWPOLYLINE 8 0 90 2 70 1 10 4 20 6 42 1 10 6 20 6 42 1", {5, 6}, 1},
+        OneDisc{"bulgesBackwards", "0 LWPOLYLINE 8 0 90 2 70 1 10 4 20 6 42 -1 10 6 20 6 42 -1", {5, 6}, 1},
+        OneDisc{"quarterBulges",
+                "0 LWPOLYLINE 8 0 70 1 10 6 20 6 42 0.41421356 10 5 20 7 42 0.41421356 10 4 20 6 42 "
+                "0.41421356 10 5 20 5 "
+                "42 0.41421356",
+                {5, 6},
+                1},
+        OneDisc{"oldPolyline",
+                "0 POLYLINE 8 0 66 1 70 1 0 VERTEX 8 0 10 4 20 6 42 1 0 VERTEX 8 0 10 6 20 6 42 1 0 SEQEND",
+                {5, 6},
+                1},
+        OneDisc{
+            "roundEllipse", "0 ELLIPSE 8 0 10 5 20 6 11 0 21 2 40 1 41 0 42 6.283185307179586", {5, 6}, 2},
+        OneDisc{"insert", "0 INSERT 8 0 2 HOLE 10 10 20 20", {11, 20}, 1},
+        OneDisc{"insertScaledAndTurned", "0 INSERT 8 0 2 HOLE 10 10 20 20 41 3 42 3 50 90", {10, 23}, 3},
+        OneDisc{"insertGivesItsColour", "0 INSERT 8 0 62 5 2 HOLE 10 10 20 20", {11, 20}, 1, "#0000ff"},
+        // A rational quadratic spline of nine points is an exact circle (Piegl and Tiller, The NURBS Book,
+        // section 7.5).
+        OneDisc{
+            "spline",
+            "0 SPLINE 8 0 70 13 71 2 40 0 40 0 40 0 40 1 40 1 40 2 40 2 40 3 40 3 40 4 40 4 40 4 "
+            "10 1 20 0 41 1 10 1 20 1 41 0.70710678 10 0 20 1 41 1 10 -1 20 1 41 0.70710678 10 -1 20 0 41 1 "
+            "10 -1 20 -1 41 0.70710678 10 0 20 -1 41 1 10 1 20 -1 41 0.70710678 10 1 20 0 41 1",
+            {0, 0},
+            1}),
+    [](const auto& tested) { return tested.param.name; });
+
+TEST(DxfReader, repeatsInsertsInRowsAndColumns) {
+    const Drawing drawing = read(file("0 INSERT 8 0 2 B 10 0 20 0 70 4 71 3 44 5 45 7",
+                                      "0 BLOCK 2 B 10 0 20 0 0 CIRCLE 8 0 10 0 20 0 40 1 0 ENDBLK"));
+    ASSERT_EQ(drawing.discs.size(), 12);
+    Box box;
+    for (const Disc& disc : drawing.discs)
+        box.add(disc.centre);
+    EXPECT_EQ(box.width(), 15);
+    EXPECT_EQ(box.height(), 14);
+}
+
+TEST(DxfReader, nestsBlocks) {
+    const Drawing drawing =
+        read(file("0 INSERT 8 TOP 2 OUTER 10 0 20 0 41 2 42 2",
+                  "0 BLOCK 2 INNER 10 0 20 0 0 CIRCLE 8 0 10 1 20 0 40 1 0 ENDBLK "
+                  "0 BLOCK 2 OUTER 10 0 20 0 0 INSERT 8 0 2 INNER 10 3 20 0 50 180 0 ENDBLK"));
+    ASSERT_EQ(drawing.discs.size(), 1);
+    EXPECT_NEAR(drawing.discs[0].centre.x, 4, 1e-9);
+    EXPECT_NEAR(drawing.discs[0].radius, 2, 1e-9);
+    EXPECT_EQ(drawing.inks[drawing.discs[0].ink].layer, "TOP"); // layer 0 in a block takes the insert's
+}
+
+struct Left {
+    const char* name;
+    const char* entities;
+    const char* reason;
+    std::size_t count;
+};
+void PrintTo(const Left& row, std::ostream* out) {
+    *out << row.name;
+}
+class DxfLeavesOut : public testing::TestWithParam<Left> {};
+TEST_P(DxfLeavesOut, andSaysSo) {
+    const Drawing drawing =
+        read(file(GetParam().entities, "0 BLOCK 2 SELF 10 0 20 0 0 INSERT 2 SELF 10 0 20 0 0 ENDBLK"));
+    EXPECT_TRUE(drawing.discs.empty());
+    EXPECT_THAT(drawing.leftOut, ElementsAre(Pair(GetParam().reason, GetParam().count)));
+}
+INSTANTIATE_TEST_SUITE_P(
+    Entities, DxfLeavesOut,
+    testing::Values(
+        Left{"layerOff", "0 CIRCLE 8 OFF 10 0 20 0 40 1", "hidden", 1},
+        Left{"layerFrozen", "0 CIRCLE 8 ICE 10 0 20 0 40 1", "hidden", 1},
+        Left{"invisible", "0 CIRCLE 8 0 60 1 10 0 20 0 40 1", "hidden", 1},
+        Left{"paper", "0 CIRCLE 8 0 67 1 10 0 20 0 40 1", "on the paper sheet, not in the drawing", 1},
+        Left{"text", "0 TEXT 8 0 1 HI 0 MTEXT 8 0 1 YOU", "text not turned to outlines", 2},
+        Left{"hatch", "0 HATCH 8 0", "HATCH not read", 1},
+        Left{"unknown", "0 WOBBLE 8 0 0 WIBBLE 8 0", "other entities not read", 2},
+        Left{"noRadius", "0 CIRCLE 8 0 10 0 20 0", "entity with a mistake in it", 1},
+        Left{"notANumber", "0 CIRCLE 8 0 10 0 20 nan 40 1", "entity with a mistake in it", 1},
+        Left{"tilted", "0 CIRCLE 8 0 10 0 20 0 40 1 210 1 220 0 230 0", "tilted out of the plane", 1},
+        Left{"noBlock", "0 INSERT 8 0 2 GONE 10 0 20 0", "copy of a part that is not in the file", 1},
+        Left{"itself", "0 INSERT 8 0 2 SELF 10 0 20 0", "copy of a part inside itself", 1},
+        Left{"splineWithoutKnots", "0 SPLINE 8 0 70 1 71 3 10 0 20 0", "spline not read", 1}),
+    [](const auto& tested) { return tested.param.name; });
+
+TEST(DxfReader, keepsArcsThatMakeNoCircleAsOpenLines) {
+    const Drawing drawing =
+        read(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));
+    EXPECT_TRUE(drawing.discs.empty());
+    ASSERT_EQ(drawing.outlines.size(), 2);
+    EXPECT_FALSE(drawing.outlines[0].closed);
+}
+
+struct UnitRow {
+    int number;
+    double millimetres; ///< 0 for none
+};
+void PrintTo(const UnitRow& row, std::ostream* out) {
+    *out << row.number;
+}
+class DxfUnits : public testing::TestWithParam<UnitRow> {};
+TEST_P(DxfUnits, comeFromTheHeader) {
+    const auto drawing =
+        read(file("0 CIRCLE 8 0 10 0 20 0 40 1", "", fmt::format("9 $INSUNITS 70 {}", GetParam().number)));
+    EXPECT_EQ(drawing.millimetresPerUnit.value_or(0), GetParam().millimetres);
+}
+// DXF reference, header variable $INSUNITS.
+INSTANTIATE_TEST_SUITE_P(Header, DxfUnits,
+                         testing::Values(UnitRow{0, 0}, UnitRow{1, 25.4}, UnitRow{2, 304.8}, UnitRow{4, 1},
+                                         UnitRow{5, 10}, UnitRow{6, 1000}, UnitRow{9, 0.0254},
+                                         UnitRow{77, 0}));
+
+TEST(DxfReader, refusesAnArrayWithoutEnd) {
+    const auto drawing = readDxf(file("0 INSERT 8 0 2 B 10 0 20 0 70 900000000 71 900000000 44 5 45 7",
+                                      "0 BLOCK 2 B 10 0 20 0 0 TEXT 8 0 0 ENDBLK"),
+                                 "bomb.dxf");
+    ASSERT_FALSE(drawing);
+    EXPECT_EQ(drawing.error().code, base::Code::TooLarge);
+}
+
+TEST(DxfReader, takesCarriageReturnsAndBlanks) {
+    std::string text = file("0 CIRCLE 8 0 10 5 20 6 40 1.4");
+    std::string windows;
+    for (const char c : text)
+        windows += c == '\n' ? std::string("\r\n") : std::string(1, c);
+    EXPECT_EQ(read(windows).discs.size(), 1);
+}
+
+} // namespace
+} // namespace sp::artwork

@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/estimate.h"
+#include "core/artwork/lattice_fill.h"
+#include "core/artwork/outline_run.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+#include <numbers>
+#include <random>
+
+namespace sp::artwork {
+namespace {
+
+units::Length mm(double millimetres) {
+    return units::Length::fromNanometres(std::llround(millimetres * 1e6));
+}
+
+Shape rectangle(double width, double height) {
+    return {{{{0, 0}, {width, 0}, {width, height}, {0, height}}}, false};
+}
+
+Shape disc(double radius, Point centre = {}) {
+    Shape shape{{{}}, false};
+    for (int i = 0; i < 1440; ++i) { // every 15 degrees exactly on the circle
+        const double angle = i * std::numbers::pi / 720;
+        shape.rings[0].push_back(centre + Point{radius * std::cos(angle), radius * std::sin(angle)});
+    }
+    return shape;
+}
+
+Estimate estimated(const Shape& shape, double diameter, StoneStyle style, double pitch = 0) {
+    const auto estimate = estimateStones(
+        std::span(&shape, 1), {mm(diameter), mm(pitch > 0 ? pitch : diameter), {}, style}, "shape");
+    EXPECT_TRUE(estimate) << estimate.error().detail;
+    return estimate.value_or(Estimate{});
+}
+
+/// The promises: count and places agree, no two stones overlap, every stone lies inside, the range holds the
+/// count.
+void expectSound(const Estimate& estimate, double diameter) {
+    EXPECT_EQ(estimate.count.value(), static_cast<std::int64_t>(estimate.centres.size()));
+    EXPECT_LE(estimate.least, estimate.count);
+    EXPECT_GE(estimate.most, estimate.count);
+    for (std::size_t i = 0; i < estimate.centres.size(); ++i) {
+        const Point p = estimate.centres[i];
+        EXPECT_GE(p.x - diameter / 2, estimate.box.left - 0.005);
+        EXPECT_LE(p.y + diameter / 2, estimate.box.bottom + 0.005);
+        for (std::size_t j = 0; j < i; ++j)
+            ASSERT_GE(distance(p, estimate.centres[j]), diameter - 1e-5);
+    }
+}
+
+// OEIS A376215: discs of diameter 1 in an n x n square, the better of square rows and level honeycomb rows.
+TEST(LatticeFill, reachesThePublishedRowFillOfSquares) {
+    constexpr std::array<std::size_t, 20> kPublished = {1,   4,   9,   16,  25,  36,  49,  68,  85,  105,
+                                                        126, 150, 175, 216, 247, 279, 314, 350, 389, 429};
+    for (std::size_t n = 1; n <= kPublished.size(); ++n) {
+        const auto estimate = estimated(rectangle(2.0 * static_cast<double>(n), 2.0 * static_cast<double>(n)),
+                                        2, StoneStyle::Fill);
+        EXPECT_GE(estimate.centres.size(), kPublished[n - 1]) << n;
+        EXPECT_LE(estimate.centres.size(), kPublished[n - 1] + kPublished[n - 1] / 20)
+            << n; // turns and shifts may win
+        expectSound(estimate, 2);
+    }
+}
+
+// OEIS A023393: most unit circles in a circle of radius n (best known from n = 6 on). The sequence of plain
+// lattices centred on a stone, 1, 7, 7, 19, 19, 37 ..., is what any fill must at least come near.
+TEST(LatticeFill, staysBelowTheRecordsForCircles) {
+    constexpr std::array<std::size_t, 12> kMost = {1, 2, 7, 11, 19, 27, 38, 50, 64, 80, 98, 118};
+    for (std::size_t n = 1; n <= kMost.size(); ++n) {
+        const auto estimate = estimated(disc(2.0 * static_cast<double>(n)), 4, StoneStyle::Fill);
+        EXPECT_LE(estimate.centres.size(), kMost[n - 1]) << n;
+        if (n > 2) {
+            EXPECT_GE(static_cast<double>(estimate.centres.size()), 0.75 * static_cast<double>(kMost[n - 1]))
+                << n;
+        }
+        expectSound(estimate, 4);
+    }
+}
+
+// Wikipedia, "Circle packing in a circle": seven unit circles fit radius 3 exactly.
+TEST(LatticeFill, findsTheSevenStonesThatJustFit) {
+    EXPECT_EQ(estimated(disc(6), 4, StoneStyle::Fill).centres.size(), 7);
+}
+
+// Skiena, "The Algorithm Design Manual", plates: a 4 x 4 box holds 16 plates of radius 0.5 in a grid, 14 in
+// dense rows.
+TEST(LatticeFill, knowsThatHoneycombIsNotAlwaysBetter) {
+    const auto estimate = estimated(rectangle(16, 16), 4, StoneStyle::Fill);
+    EXPECT_EQ(estimate.centres.size(), 16);
+    EXPECT_EQ(estimate.how, "square rows");
+}
+
+// Row formula for unit radius stones in a 100 x 60 rectangle: 1683 upright, 1682 turned; 686 in 50 x 50.
+TEST(LatticeFill, meetsTheRowFormulaOfLargeRectangles) {
+    EXPECT_GE(estimated(rectangle(100, 60), 2, StoneStyle::Fill).centres.size(), 1683);
+    EXPECT_GE(estimated(rectangle(50, 50), 2, StoneStyle::Fill).centres.size(), 686);
+}
+
+struct PerSquareInch {
+    const char* name;
+    double diameter;
+    double published;
+};
+void PrintTo(const PerSquareInch& row, std::ostream* out) {
+    *out << row.name;
+}
+
+// rhinestonesetc.com, stones per square inch: square packing at the middle diameter without any loss at the
+// edge.
+class TradeTable : public testing::TestWithParam<PerSquareInch> {};
+TEST_P(TradeTable, liesBetweenSquareAndHoneycomb) {
+    const auto& row = GetParam();
+    const double inches = 10;
+    const auto estimate = estimated(rectangle(inches * 25.4, inches * 25.4), row.diameter, StoneStyle::Fill);
+    const double perInch = static_cast<double>(estimate.centres.size()) / (inches * inches);
+    EXPECT_GT(perInch, row.published);
+    EXPECT_LT(perInch, row.published * 2 / std::sqrt(3.0));
+    EXPECT_LE(static_cast<double>(estimate.least.value()), row.published * inches * inches);
+}
+INSTANTIATE_TEST_SUITE_P(Published, TradeTable,
+                         testing::Values(PerSquareInch{"SS12", 3.1, 67.14}, PerSquareInch{"SS16", 3.9, 42.41},
+                                         PerSquareInch{"SS20", 4.7, 29.20},
+                                         PerSquareInch{"SS30", 6.4, 15.68}),
+                         [](const auto& tested) { return tested.param.name; });
+
+// A closed outline takes round(length / pitch) stones (common practice, no source).
+TEST(OutlineRun, dividesACircleEvenly) {
+    const auto estimate = estimated(disc(20 + 1.4), 2.8, StoneStyle::Outline, 3);
+    EXPECT_EQ(estimate.centres.size(), std::llround(2 * std::numbers::pi * 20 / 3));
+    expectSound(estimate, 2.8);
+    for (const Point p : estimate.centres)
+        EXPECT_NEAR(distance(p, {}), 20, 0.005);
+}
+
+TEST(OutlineRun, setsAStoneOnEveryCorner) {
+    // Centres run along a square of 30 mm: ten steps a side, the corners shared.
+    const auto estimate = estimated(rectangle(32.8, 32.8), 2.8, StoneStyle::Outline, 3);
+    EXPECT_EQ(estimate.centres.size(), 40);
+    for (const Point corner : {Point{1.4, 1.4}, Point{31.4, 1.4}, Point{31.4, 31.4}, Point{1.4, 31.4}}) {
+        double nearest = 100;
+        for (const Point p : estimate.centres)
+            nearest = std::min(nearest, distance(p, corner));
+        EXPECT_LT(nearest, 0.005);
+    }
+    expectSound(estimate, 2.8);
+}
+
+TEST(Estimate, setsBothWithoutCollisions) {
+    const auto both = estimated(rectangle(60, 40), 2.8, StoneStyle::Both, 3);
+    const auto outline = estimated(rectangle(60, 40), 2.8, StoneStyle::Outline, 3);
+    EXPECT_GT(both.centres.size(), outline.centres.size());
+    expectSound(both, 2.8);
+}
+
+TEST(Estimate, leavesHolesFree) {
+    Shape ring = disc(20);
+    ring.rings.push_back(disc(10).rings[0]);
+    ring.evenOdd = true;
+    const auto estimate = estimated(ring, 2.8, StoneStyle::Fill);
+    EXPECT_NEAR(estimate.area, std::numbers::pi * 300, 0.1);
+    for (const Point p : estimate.centres)
+        EXPECT_GT(distance(p, {}), 11.39);
+    expectSound(estimate, 2.8);
+}
+
+// Shapes that overlap are set once: two discs of radius 10, 10 apart, cover 2 pi r² less the lens
+// 2 r² acos(d/2r) - d/2 sqrt(4 r² - d²) (elementary geometry).
+TEST(Estimate, setsOverlappingShapesOnce) {
+    const std::array<Shape, 2> shapes = {disc(10), disc(10, {10, 0})};
+    const auto region = regionOf(shapes, "two");
+    ASSERT_TRUE(region);
+    const double lens = 200 * std::acos(0.5) - 5 * std::sqrt(300.0);
+    EXPECT_NEAR(areaOf(*region), 200 * std::numbers::pi - lens, 0.05);
+}
+
+TEST(Estimate, neverLosesToThePlainGridNorBeatsTheDensityLimit) {
+    const unsigned seed = 20260401;
+    SCOPED_TRACE(seed);
+    std::mt19937 random(seed);
+    std::uniform_real_distribution<double> coordinate(0, 60);
+    for (int i = 0; i < 12; ++i) {
+        Shape shape{{{}}, true};
+        for (int k = 0; k < 7; ++k)
+            shape.rings[0].push_back({coordinate(random), coordinate(random)});
+        const auto region = regionOf(std::span(&shape, 1), "scribble");
+        ASSERT_TRUE(region);
+        const auto fill = fillWithLattice(insetBy(*region, 0.95), 1.9, 100'000);
+        EXPECT_GE(fill.centres.size(), fill.plainGrid);
+        // No packing of a region is denser than pi / sqrt(12) (Thue; OEIS A337020 states the constant).
+        const double covered = static_cast<double>(fill.centres.size()) * std::numbers::pi * 0.95 * 0.95;
+        EXPECT_LE(covered, areaOf(*region) * std::numbers::pi / std::sqrt(12.0));
+    }
+}
+
+struct Refusal {
+    const char* name;
+    Shape shape;
+    double diameter;
+    double pitch;
+    base::Code code;
+};
+void PrintTo(const Refusal& row, std::ostream* out) {
+    *out << row.name;
+}
+
+class EstimateRefuses : public testing::TestWithParam<Refusal> {};
+TEST_P(EstimateRefuses, inASentence) {
+    const auto& row = GetParam();
+    const auto estimate = estimateStones(std::span(&row.shape, 1),
+                                         {mm(row.diameter), mm(row.pitch), {}, StoneStyle::Fill}, "logo.svg");
+    ASSERT_FALSE(estimate);
+    EXPECT_EQ(estimate.error().code, row.code) << estimate.error().detail;
+    EXPECT_EQ(estimate.error().detail.back(), '.');
+}
+Shape scribble(int corners) {
+    Shape shape{{{}}, true};
+    std::mt19937 random(5);
+    std::uniform_real_distribution<double> coordinate(0, 100);
+    for (int k = 0; k < corners; ++k)
+        shape.rings[0].push_back({coordinate(random), coordinate(random)});
+    return shape;
+}
+INSTANTIATE_TEST_SUITE_P(
+    Shapes, EstimateRefuses,
+    testing::Values(Refusal{"pitchBelowTheDiameter", rectangle(20, 20), 2.8, 2.7, base::Code::OutOfRange},
+                    Refusal{"noDiameter", rectangle(20, 20), 0, 2, base::Code::OutOfRange},
+                    Refusal{"tooThin", rectangle(20, 2), 2.8, 3, base::Code::Missing},
+                    Refusal{"noShape", Shape{}, 2.8, 3, base::Code::Missing},
+                    Refusal{"noArea", Shape{{{{0, 0}, {5, 5}}}, false}, 2.8, 3, base::Code::Missing},
+                    Refusal{"twoKilometres", rectangle(2e6, 10), 2.8, 3, base::Code::OutOfRange},
+                    Refusal{"tooManyStones", rectangle(5000, 5000), 1.9, 2, base::Code::TooLarge},
+                    Refusal{"aHugeScribble", scribble(20'000), 1.9, 2, base::Code::TooLarge}),
+    [](const auto& tested) { return tested.param.name; });
+
+} // namespace
+} // namespace sp::artwork

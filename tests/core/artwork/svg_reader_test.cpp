@@ -1,0 +1,425 @@
+// SPDX-License-Identifier: MIT
+#include "core/artwork/artwork_file.h"
+#include "core/artwork/colour.h"
+#include "core/artwork/count.h"
+#include "core/artwork/svg_reader.h"
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+
+#include <cmath>
+
+namespace sp::artwork {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+
+/// Reads what stands inside an svg of 100 mm a side, one unit a millimetre.
+Drawing read(const std::string& inside) {
+    const auto drawing =
+        readSvg(fmt::format("<svg xmlns='http://www.w3.org/2000/svg' "
+                            "xmlns:xlink='http://www.w3.org/1999/xlink' width='100mm' height='100mm' "
+                            "viewBox='0 0 100 100'>{}</svg>",
+                            inside),
+                "test.svg");
+    EXPECT_TRUE(drawing) << drawing.error().detail;
+    return drawing.value_or(Drawing{});
+}
+
+struct OneDisc {
+    const char* name;
+    const char* inside;
+    Point centre;
+    double radius;
+    const char* colour = "#000000";
+};
+void PrintTo(const OneDisc& row, std::ostream* out) {
+    *out << row.name;
+}
+
+class SvgDisc : public testing::TestWithParam<OneDisc> {};
+TEST_P(SvgDisc, standsWhereTheFileSays) {
+    const auto& row = GetParam();
+    const Drawing drawing = read(row.inside);
+    ASSERT_EQ(drawing.discs.size(), 1);
+    const Disc& disc = drawing.discs[0];
+    EXPECT_NEAR(disc.centre.x, row.centre.x, 0.003);
+    EXPECT_NEAR(disc.centre.y, row.centre.y, 0.003);
+    EXPECT_NEAR(disc.radius, row.radius, 0.002);
+    EXPECT_EQ(drawing.inks[disc.ink].colour, row.colour);
+}
+// By SVG 1.1 sections 7 (coordinates), 8.3 (paths), 9 (shapes), 5.6 (use), 6 (styling), 13.2 (gradients).
+INSTANTIATE_TEST_SUITE_P(
+    Forms, SvgDisc,
+    testing::Values(
+        OneDisc{"circle", "<circle cx='5' cy='6' r='1.4'/>", {5, 6}, 1.4},
+        OneDisc{"unitsInAttributes", "<circle cx='1in' cy='6' r='2mm'/>", {96, 6}, 2 * 96 / 25.4},
+        OneDisc{"percent", "<circle cx='50%' cy='25%' r='2%'/>", {50, 25}, 2},
+        OneDisc{"rectangleWithRoundEnds", "<rect x='1' y='2' width='4' height='4' rx='2'/>", {3, 4}, 2},
+        OneDisc{"rectangleOverrounded", "<rect x='1' y='2' width='4' height='4' rx='9'/>", {3, 4}, 2},
+        OneDisc{"ellipseMadeRoundByItsTransform",
+                "<ellipse cx='1' cy='1' rx='2' ry='1' transform='translate(10 10) scale(1 2)'/>",
+                {11, 12},
+                2},
+        OneDisc{"compactArcFlags", "<path d='M8 10a2 2 0 104 0 2 2 0 10-4 0z'/>", {10, 10}, 2},
+        OneDisc{"arcTooSmallIsEnlarged", "<path d='M8 10A1 1 0 0 1 12 10A1 1 0 0 1 8 10Z'/>", {10, 10}, 2},
+        OneDisc{"smoothCurves",
+                "<path d='M12 10c0 1.1046-.8954 2-2 2s-2-.8954-2-2 .8954-2 2-2 2 .8954 2 2z'/>",
+                {10, 10},
+                2},
+        OneDisc{"notClosedButMeeting", "<path d='M8 10a2 2 0 1 0 4 0a2 2 0 1 0 -4 0'/>", {10, 10}, 2},
+        OneDisc{"numbersRunTogether", "<path d='M8,10a2,2,0,1,0,4,0a2,2,0,1,0-4,0z'/>", {10, 10}, 2},
+        OneDisc{
+            "matrix", "<g transform='matrix(0 2 -2 0 50 0)'><circle cx='5' cy='6' r='1'/></g>", {38, 10}, 2},
+        OneDisc{
+            "rotateAboutAPoint", "<circle cx='12' cy='10' r='1' transform='rotate(90 10 10)'/>", {10, 12}, 1},
+        OneDisc{"transformsInOrder", "<circle r='1' transform='translate(10,5) scale(2)'/>", {10, 5}, 2},
+        OneDisc{"useWithOffset",
+                "<defs><circle id='a' cx='1' cy='1' r='1'/></defs><use href='#a' x='3' y='4'/>",
+                {4, 5},
+                1},
+        OneDisc{"useBeforeDefinition",
+                "<use xlink:href='#a' x='3'/><defs><circle id='a' r='1'/></defs>",
+                {3, 0},
+                1},
+        OneDisc{"useGivesItsColour",
+                "<use href='#a' fill='red'/><defs><circle id='a' r='1'/></defs>",
+                {0, 0},
+                1,
+                "#ff0000"},
+        OneDisc{"symbolWithViewBox",
+                "<symbol id='s' viewBox='0 0 10 10'><circle cx='5' cy='5' r='5'/></symbol>"
+                "<use href='#s' x='20' y='30' width='4' height='8'/>",
+                {22, 34},
+                2},
+        OneDisc{"nestedSvg",
+                "<svg x='10' y='20' width='10' height='20' viewBox='0 0 5 5'><circle cx='5' r='1'/></svg>",
+                {20, 25},
+                2},
+        OneDisc{"nestedSvgSlice",
+                "<svg x='10' y='20' width='10' height='20' viewBox='0 0 5 5' preserveAspectRatio='xMinYMin "
+                "slice'>"
+                "<circle cx='1' cy='1' r='1'/></svg>",
+                {14, 24},
+                4},
+        OneDisc{"fillAttribute", "<circle r='1' fill='#1f3a93'/>", {0, 0}, 1, "#1f3a93"},
+        OneDisc{
+            "strokeWhereThereIsNoFill", "<circle r='1' fill='none' stroke='Navy'/>", {0, 0}, 1, "#000080"},
+        OneDisc{"styleBeatsAttribute", "<circle r='1' fill='red' style='fill: #0f0'/>", {0, 0}, 1, "#00ff00"},
+        OneDisc{"sheetBeatsAttribute",
+                "<style>circle{fill:blue}</style><circle r='1' fill='red'/>",
+                {0, 0},
+                1,
+                "#0000ff"},
+        OneDisc{"sheetAfterTheElement",
+                "<circle class='a' r='1'/><style>.a{fill:blue}</style>",
+                {0, 0},
+                1,
+                "#0000ff"},
+        OneDisc{"idBeatsClassBeatsElement",
+                "<style>#x{fill:#111111}.a{fill:#222222}circle{fill:#333333}</style><circle id='x' class='a' "
+                "r='1'/>",
+                {0, 0},
+                1,
+                "#111111"},
+        OneDisc{"laterRuleOfOneRankWins",
+                "<style>.a{fill:#111111}.b{fill:#222222}</style><circle class='b a' r='1'/>",
+                {0, 0},
+                1,
+                "#222222"},
+        OneDisc{"descendantSelector",
+                "<style>g.outer circle{fill:#111111}circle{fill:#222222}</style>"
+                "<g class='outer'><g><circle r='1'/></g></g>",
+                {0, 0},
+                1,
+                "#111111"},
+        OneDisc{"childSelectorDoesNotReachGrandchildren",
+                "<style>g.outer>circle{fill:#111111}circle{fill:#222222}</style>"
+                "<g class='outer'><g><circle r='1'/></g></g>",
+                {0, 0},
+                1,
+                "#222222"},
+        OneDisc{"selectorList",
+                "<style>rect, .a , #y{fill:#111111}</style><circle class='a' r='1'/>",
+                {0, 0},
+                1,
+                "#111111"},
+        OneDisc{"importantBeatsStyle",
+                "<style>.a{fill:#111111 !important}</style>"
+                "<circle class='a' style='fill:red' r='1'/>",
+                {0, 0},
+                1,
+                "#111111"},
+        OneDisc{"cdataAndComments",
+                "<style><![CDATA[/* a{} */ .a{/*x*/fill:#111111}]]></style><circle class='a' r='1'/>",
+                {0, 0},
+                1,
+                "#111111"},
+        OneDisc{"inheritedFill", "<g fill='teal'><g><circle r='1'/></g></g>", {0, 0}, 1, "#008080"},
+        OneDisc{
+            "currentColour", "<g color='teal'><circle r='1' fill='currentColor'/></g>", {0, 0}, 1, "#008080"},
+        OneDisc{"gradientStandsForItsFirstStop",
+                "<linearGradient id='b'><stop stop-color='teal'/><stop stop-color='red'/></linearGradient>"
+                "<radialGradient id='a' xlink:href='#b'/><circle r='1' fill='url(#a)'/>",
+                {0, 0},
+                1,
+                "#008080"},
+        OneDisc{"missingPaintFallsBack", "<circle r='1' fill='url(#no) #123456'/>", {0, 0}, 1, "#123456"},
+        OneDisc{"switchTakesTheFirstThatFits",
+                "<switch><circle requiredExtensions='http://example.org' r='9'/><circle r='1'/><circle "
+                "r='2'/></switch>",
+                {0, 0},
+                1},
+        OneDisc{"prefixedNames", "<svg:circle xmlns:svg='http://www.w3.org/2000/svg' r='1'/>", {0, 0}, 1},
+        OneDisc{"foreignElementsAreSilent", "<x:circle xmlns:x='urn:x' r='5'/><circle r='1'/>", {0, 0}, 1}),
+    [](const auto& tested) { return tested.param.name; });
+
+struct LeftOut {
+    const char* name;
+    const char* inside;
+    const char* reason;
+    std::size_t count;
+};
+void PrintTo(const LeftOut& row, std::ostream* out) {
+    *out << row.name;
+}
+
+class SvgLeavesOut : public testing::TestWithParam<LeftOut> {};
+TEST_P(SvgLeavesOut, andSaysSo) {
+    const auto& row = GetParam();
+    const Drawing drawing = read(row.inside);
+    EXPECT_THAT(drawing.discs, testing::IsEmpty());
+    EXPECT_THAT(drawing.leftOut, ElementsAre(testing::Pair(row.reason, row.count)));
+}
+INSTANTIATE_TEST_SUITE_P(
+    Forms, SvgLeavesOut,
+    testing::Values(
+        LeftOut{"hiddenGroup", "<g display='none'><circle r='1'/><path d='M0 0h1v1zm5 0h1v1z'/></g>",
+                "hidden", 3},
+        LeftOut{"hiddenByClass", "<style>.off{display:none}</style><g class='off'><circle r='1'/></g>",
+                "hidden", 1},
+        LeftOut{"invisible", "<circle visibility='hidden' r='1'/>", "hidden", 1},
+        LeftOut{"transparent", "<circle style='opacity:0' r='1'/>", "hidden", 1},
+        LeftOut{"unpainted", "<circle fill='none' r='1'/>", "not painted", 1},
+        LeftOut{"text", "<text>Hello</text><text>You</text>", "text not turned to outlines", 2},
+        LeftOut{"bitmap", "<image href='a.png'/>", "bitmap", 1},
+        LeftOut{"script", "<script>1</script>", "script, never run", 1},
+        LeftOut{"otherFile", "<use href='b.svg#a'/>", "part of another file, not opened", 1},
+        LeftOut{"missingPart", "<use href='#nowhere'/>", "copy of a part that is not in the file", 1},
+        LeftOut{"itself", "<g id='a'><use href='#a'/></g>", "copy of a part inside itself", 1},
+        LeftOut{"unknown", "<blob/><blob/>", "unknown element blob", 2},
+        LeftOut{"mistake", "<path d='M1 1 L'/>", "shape with a mistake in it, read as far as it goes", 1}),
+    [](const auto& tested) { return tested.param.name; });
+
+TEST(SvgReader, drawsNothingOutOfDefinitions) {
+    const Drawing drawing =
+        read("<defs><circle r='1'/></defs><clipPath><circle r='1'/></clipPath><mask><circle r='1'/>"
+             "</mask><pattern><circle r='1'/></pattern><symbol><circle r='1'/></symbol><marker>"
+             "<circle r='1'/></marker>");
+    EXPECT_TRUE(drawing.discs.empty() && drawing.outlines.empty() && drawing.leftOut.empty());
+}
+
+TEST(SvgReader, showsAgainWhatIsVisibleInsideTheInvisible) {
+    EXPECT_EQ(read("<g visibility='hidden'><circle r='1' visibility='visible'/></g>").discs.size(), 1);
+}
+
+TEST(SvgReader, unfoldsEntitiesOfTheFileItself) {
+    const auto drawing =
+        readSvg("<!DOCTYPE svg [<!ENTITY one \"<circle r='1' fill='&c;'/>\"><!ENTITY c 'teal'>"
+                "<!ENTITY far SYSTEM 'file:///etc/passwd'>]>\n<svg>&one;&one;<!-- &one; -->&far;</svg>",
+                "e.svg");
+    ASSERT_TRUE(drawing);
+    EXPECT_EQ(drawing->discs.size(), 2);
+    EXPECT_EQ(drawing->inks[0].colour, "#008080");
+    EXPECT_THAT(drawing->warnings, ElementsAre(HasSubstr("another file")));
+}
+
+TEST(SvgReader, namesLayersByTheirLabels) {
+    const Drawing drawing =
+        read("<g xmlns:i='urn:i' i:groupmode='layer' i:label='Cut &amp; hold'><g id='inner'><circle "
+             "r='1'/></g></g><g id='outer'><g id='inner2'><circle r='1'/></g></g><circle r='1'/>");
+    ASSERT_EQ(drawing.discs.size(), 3);
+    EXPECT_EQ(drawing.inks[drawing.discs[0].ink].layer, "Cut & hold");
+    EXPECT_EQ(drawing.inks[drawing.discs[1].ink].layer, "outer");
+    EXPECT_EQ(drawing.inks[drawing.discs[2].ink].layer, "");
+}
+
+TEST(SvgReader, reportsWhatItCannotFollow) {
+    const Drawing drawing =
+        read("<style>circle:hover{fill:red} @media print{circle{fill:red}} a+b{fill:red}</style>"
+             "<circle r='1' clip-path='url(#c)' transform='wobble(3)'/>");
+    EXPECT_THAT(drawing.warnings,
+                ElementsAre(HasSubstr("3 style rules"), HasSubstr("clip path"), HasSubstr("transform")));
+}
+
+struct RootScale {
+    const char* name;
+    const char* attributes;
+    double millimetresPerUnit; ///< 0 for none
+};
+void PrintTo(const RootScale& row, std::ostream* out) {
+    *out << row.name;
+}
+
+class SvgScale : public testing::TestWithParam<RootScale> {};
+TEST_P(SvgScale, comesFromTheRoot) {
+    const auto& row = GetParam();
+    const auto drawing = readSvg(fmt::format("<svg {}><circle r='1'/></svg>", row.attributes), "s.svg");
+    ASSERT_TRUE(drawing);
+    EXPECT_EQ(drawing->millimetresPerUnit.has_value(), row.millimetresPerUnit != 0);
+    if (row.millimetresPerUnit != 0) {
+        EXPECT_NEAR(*drawing->millimetresPerUnit, row.millimetresPerUnit, 1e-12);
+        EXPECT_NEAR(drawing->discs.at(0).radius, 1, 1e-12);
+    }
+}
+// CSS Values and Units Level 3, section 5.2: 1 in = 2.54 cm = 96 px = 72 pt = 6 pc.
+INSTANTIATE_TEST_SUITE_P(
+    Roots, SvgScale,
+    testing::Values(RootScale{"millimetres", "width='100mm' height='50mm' viewBox='0 0 1000 500'", 0.1},
+                    RootScale{"inches", "width='10in' height='10in' viewBox='0 0 720 720'", 25.4 / 72},
+                    RootScale{"points", "width='72pt' height='72pt' viewBox='0 0 100 100'", 0.254},
+                    RootScale{"onlyWidth", "width='10cm' viewBox='0 0 100 7'", 1},
+                    RootScale{"meetTakesTheSmaller", "width='100mm' height='300mm' viewBox='0 0 100 100'", 1},
+                    RootScale{"noViewBox", "width='100mm' height='100mm'", 25.4 / 96},
+                    RootScale{"pixels", "width='100px' height='100px'", 0},
+                    RootScale{"bare", "width='100'", 0},
+                    RootScale{"percent", "width='100%' viewBox='0 0 9 9'", 0}, RootScale{"nothing", "", 0}),
+    [](const auto& tested) { return tested.param.name; });
+
+struct BadFile {
+    const char* name;
+    std::string bytes;
+    base::Code code;
+    const char* says;
+};
+void PrintTo(const BadFile& row, std::ostream* out) {
+    *out << row.name;
+}
+
+std::string repeated(std::string_view text, std::size_t times) {
+    std::string all;
+    for (std::size_t i = 0; i < times; ++i)
+        all += text;
+    return all;
+}
+
+std::string useBomb() {
+    std::string svg = "<svg><g id='a0'><circle r='1'/></g>";
+    for (int i = 1; i < 30; ++i)
+        svg += fmt::format("<g id='a{}'>{}</g>", i, repeated(fmt::format("<use href='#a{}'/>", i - 1), 10));
+    return svg + "</svg>";
+}
+
+std::string entityBomb() {
+    std::string dtd = "<!DOCTYPE svg [<!ENTITY a0 'circle'>";
+    for (int i = 1; i < 12; ++i)
+        dtd += fmt::format("<!ENTITY a{} '{}'>", i, repeated(fmt::format("&a{};", i - 1), 10));
+    return dtd + "]><svg>&a11;</svg>";
+}
+
+class ArtworkRefuses : public testing::TestWithParam<BadFile> {};
+TEST_P(ArtworkRefuses, inASentence) {
+    const auto& row = GetParam();
+    auto drawing = readArtwork(row.bytes, "gift.svg");
+    base::Error error;
+    if (drawing) {
+        const auto counted = countStones(*drawing, {}, "gift.svg");
+        ASSERT_FALSE(counted);
+        error = counted.error();
+    } else {
+        error = drawing.error();
+    }
+    EXPECT_EQ(error.code, row.code) << error.detail;
+    EXPECT_THAT(error.detail, HasSubstr(row.says));
+    EXPECT_THAT(error.detail, HasSubstr("gift.svg"));
+    EXPECT_EQ(error.detail.back(), '.');
+}
+using base::Code;
+INSTANTIATE_TEST_SUITE_P(
+    Files, ArtworkRefuses,
+    testing::Values(
+        BadFile{"empty", "", Code::Missing, "is empty"}, BadFile{"blanks", " \n ", Code::Missing, "is empty"},
+        BadFile{"zip", "PK\3\4rest", Code::Foreign, "zip"},
+        BadFile{"gzip", "\x1f\x8b\x08", Code::Foreign, "compressed"},
+        BadFile{"png", "\x89PNG\r\n", Code::Foreign, "bitmap"},
+        BadFile{"pdf", "%PDF-1.4", Code::Foreign, "PDF"},
+        BadFile{"words", "hello", Code::Foreign, "neither SVG nor DXF"},
+        BadFile{"html", "<html><body/></html>", Code::Foreign, "not an SVG"},
+        BadFile{"truncated", "<svg><circle r='1.4'/><g", Code::Damaged, "breaks off"},
+        BadFile{"truncatedDxf", "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n10\n", Code::Damaged, "breaks off"},
+        BadFile{"onlyText", "<svg><text>Hi</text></svg>", Code::Missing, "Turn the text into outlines"},
+        BadFile{"onlyBitmap", "<svg><image/></svg>", Code::Missing, "bitmap cannot be counted"},
+        BadFile{"noDiscs", "<svg><path d='M0 0h5v5z'/></svg>", Code::Missing, "1 not round"},
+        BadFile{"aKilometre",
+                "<svg width='1mm' viewBox='0 0 1 1'><circle r='1'/><circle cx='2e6' r='1'/></svg>",
+                Code::OutOfRange, "check the scale"},
+        BadFile{"aMicron", "<svg width='1mm' viewBox='0 0 1 1'><circle r='0.001'/></svg>", Code::Missing,
+                "1 too small"},
+        BadFile{"beyondAllMeasure",
+                "<svg><circle r='1' cx='1e9' transform='scale(1e9) scale(1e9)'/><circle r='1e400'/></svg>",
+                Code::Missing, "beyond all measure"},
+        BadFile{"deep", "<svg>" + repeated("<g>", 200'000) + repeated("</g>", 200'000) + "</svg>",
+                Code::TooLarge, "deep"},
+        BadFile{"useBomb", useBomb(), Code::TooLarge, "repeats its parts"},
+        BadFile{"entityBomb", entityBomb(), Code::TooLarge, "unfold without end"},
+        BadFile{"entityLoop", "<!DOCTYPE svg [<!ENTITY a '&b;'><!ENTITY b '&a;'>]><svg>&a;</svg>",
+                Code::TooLarge, "unfold without end"},
+        BadFile{"styleBomb",
+                "<svg><style>" + repeated("g g g g g g g g g.a circle{fill:red}", 2000) + "</style>" +
+                    repeated("<g>", 100) + repeated("<circle r='1'/>", 2000) + repeated("</g>", 100) +
+                    "</svg>",
+                Code::TooLarge, "style sheet"},
+        BadFile{"aMillionDiscs",
+                "<svg><path d='" + repeated("M0 0a1 1 0 102 0 1 1 0 10-2 0", 1'000'000) + "'/></svg>",
+                Code::TooLarge, "500000 outlines"},
+        BadFile{"aMillionElements",
+                "<svg>" + repeated("<circle cx='1' cy='1' r='1' fill='red'/>", 1'000'000) + "</svg>",
+                Code::TooLarge, "too large"},
+        BadFile{"onePlace",
+                "<svg width='9mm' viewBox='0 0 9 9'><path d='M0 0" +
+                    repeated("a1 1 0 102 0 1 1 0 10-2 0m.021 0", 30'000) + "'/></svg>",
+                Code::TooLarge, "on one another"}),
+    [](const auto& tested) { return tested.param.name; });
+
+TEST(SvgReader, takesWideCharactersAndLatin) {
+    std::string wide = "\xff\xfe";
+    for (const char c : std::string("<svg><circle r='1'/></svg>"))
+        wide += {c, '\0'};
+    const auto drawing = readArtwork(wide, "wide.svg");
+    ASSERT_TRUE(drawing) << drawing.error().detail;
+    EXPECT_EQ(drawing->discs.size(), 1);
+    const auto latin = readArtwork(
+        "<?xml version='1.0' encoding='ISO-8859-1'?><svg><g id='caf\xe9'><circle r='1'/></g></svg>",
+        "latin.svg");
+    ASSERT_TRUE(latin);
+    EXPECT_EQ(latin->inks.at(0).layer, "caf\xc3\xa9");
+}
+
+struct ColourText {
+    const char* text;
+    int rgb; ///< -1 for none
+};
+void PrintTo(const ColourText& row, std::ostream* out) {
+    *out << row.text;
+}
+class Colours : public testing::TestWithParam<ColourText> {};
+TEST_P(Colours, areRead) {
+    const auto rgb = parseColour(GetParam().text);
+    EXPECT_EQ(rgb ? static_cast<int>(*rgb) : -1, GetParam().rgb);
+}
+// CSS Color Module Level 4: examples of sections 5.2 (hex), 5.1 (rgb) and 7 (hsl: 120deg 100% 25% is
+// #008000).
+INSTANTIATE_TEST_SUITE_P(Css, Colours,
+                         testing::Values(ColourText{"#0f0", 0x00ff00}, ColourText{"#00ff00cc", 0x00ff00},
+                                         ColourText{"rgb(0, 255, 0)", 0x00ff00},
+                                         ColourText{"rgb(0%,100%,0%)", 0x00ff00},
+                                         ColourText{"rgba(51 170 51 / 0.4)", 0x33aa33},
+                                         ColourText{"hsl(120deg, 100%, 25%)", 0x008000},
+                                         ColourText{"hsl(-240, 100%, 50%)", 0x00ff00},
+                                         ColourText{"RebeccaPurple", 0x663399}, ColourText{"#12", -1},
+                                         ColourText{"#gggggg", -1}, ColourText{"nocolour", -1},
+                                         ColourText{"rgb(1,2)", -1}, ColourText{"", -1}));
+
+} // namespace
+} // namespace sp::artwork
