@@ -24,6 +24,8 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome countVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome estimateVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome checkVerb(const Arguments& arguments, const Helpers& helpers);
 
 } // namespace sp::verbs

@@ -41,6 +41,12 @@ const std::vector<Verb>& verbs() {
         {"fit", "--sheet 9x12in --piece 3.5x2.75in [--margin L] [--gap L] [--one-way] [--json]",
          {{"--sheet", "--piece", "--margin", "--gap"}, {"--one-way", "--json"}, 0, {"--sheet", "--piece"}},
          fitVerb},
+        {"count", "FILE [--scale MM-PER-UNIT|DPI] [--hole-allowance L] [--json]",
+         {{"--scale", "--hole-allowance"}, {"--json"}, 1, {}},
+         countVerb},
+        {"estimate", "FILE --stone SS10 --pitch L --style outline|fill|both [--scale MM-PER-UNIT|DPI] [--json]",
+         {{"--stone", "--pitch", "--style", "--scale"}, {"--json"}, 1, {"--stone", "--pitch", "--style"}},
+         estimateVerb},
         {"check", "BOOK [--json]", {{}, {"--json"}, 1, {}}, checkVerb},
     };
     return all;
