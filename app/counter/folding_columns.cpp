@@ -13,7 +13,7 @@ namespace sp::counter {
 
 namespace {
 
-constexpr int kGap = 20;
+constexpr int kColumnGap = 20;
 constexpr int kRoomForStretch = 440; ///< what the stretching column needs to be worth its place
 
 } // namespace
@@ -88,7 +88,7 @@ void FoldingColumns::showColumn(int column) {
 
 void FoldingColumns::arrange() {
     if (m_columns.empty()) return;
-    int fixed = kGap * (static_cast<int>(m_columns.size()) - 1);
+    int fixed = kColumnGap * (static_cast<int>(m_columns.size()) - 1);
     for (const auto& column : m_columns) fixed += desk::scaled(column.stretch ? kRoomForStretch : column.width);
     m_folded = width() < fixed;
     m_strip->setVisible(m_folded);
@@ -102,7 +102,7 @@ void FoldingColumns::arrange() {
         }
         return;
     }
-    int taken = kGap * (static_cast<int>(m_columns.size()) - 1);
+    int taken = kColumnGap * (static_cast<int>(m_columns.size()) - 1);
     for (const auto& column : m_columns)
         if (!column.stretch) taken += desk::scaled(column.width);
     int x = 0;
@@ -110,7 +110,7 @@ void FoldingColumns::arrange() {
         const int wide = column.stretch ? width() - taken : desk::scaled(column.width);
         column.frame->setVisible(true);
         column.frame->setGeometry(x, 0, wide, height());
-        x += wide + kGap;
+        x += wide + kColumnGap;
     }
 }
 

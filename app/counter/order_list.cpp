@@ -16,7 +16,7 @@ namespace {
 using desk::Role;
 
 constexpr int kCardHeight = 64;
-constexpr int kGap = 8;
+constexpr int kCardGap = 8;
 constexpr int kSwatchSide = 20;
 
 } // namespace
@@ -81,14 +81,14 @@ QVariant OrderListModel::data(const QModelIndex& index, int role) const {
 }
 
 QSize OrderListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
-    return {option.rect.width(), desk::scaled(kCardHeight) + kGap};
+    return {option.rect.width(), desk::scaled(kCardHeight) + kCardGap};
 }
 
 void OrderListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     const bool chosen = option.state & QStyle::State_Selected;
-    const QRectF card = QRectF(option.rect).adjusted(1, 1, -1, -1 - kGap);
+    const QRectF card = QRectF(option.rect).adjusted(1, 1, -1, -1 - kCardGap);
     painter->setPen(chosen ? QPen(desk::colour(Role::Jewel), 2) : QPen(desk::colour(Role::Hairline), 1));
     painter->setBrush(desk::colour(Role::Card));
     painter->drawRoundedRect(chosen ? card : card.adjusted(0.5, 0.5, -0.5, -0.5), 10, 10);

@@ -17,7 +17,7 @@ using desk::Weight;
 
 constexpr int kMostSteps = 5;
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+QString shown(const std::string& words) { return QString::fromStdString(words); }
 
 /// A quantity of the ladder with its price; the one ordered lies on the jewel's soft ground.
 class StepCell : public QWidget {
@@ -68,6 +68,7 @@ SlipTotals::SlipTotals(QWidget* parent)
     column->addWidget(m_why);
     column->addWidget(new desk::Hairline(this));
     m_ladderTitle = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_ladderTitle->setWordWrap(true);
     column->addWidget(m_ladderTitle);
     m_ladder = new QWidget(this);
     auto* steps = new QHBoxLayout(m_ladder);
@@ -99,6 +100,7 @@ SlipTotals::Row SlipTotals::addRow(QGridLayout* grid, int row, const QString& ob
     Row made{new desk::TextLabel({}, TextSize::Body, Role::Muted, Weight::Plain, this),
              new desk::FigureLabel({}, TextSize::Body, Role::Ink, Weight::Plain, this)};
     made.amount->setObjectName(objectName);
+    made.label->setWordWrap(true); // a certificate's name and place can be long; the slip is as wide as it is
     grid->addWidget(made.label, row, 0);
     grid->addWidget(made.amount, row, 1);
     return made;
@@ -114,23 +116,23 @@ void SlipTotals::fill(const Row& row, const QString& label, const QString& amoun
 
 void SlipTotals::setContent(const paper::SheetContent& content, const paper::SheetLadder& ladder) {
     m_why->hide();
-    fill(m_together, tr("Together"), content.showsTogether ? text(content.together.text) : QString());
-    fill(m_tax, content.tax ? text(content.tax->label) : QString(),
-         content.tax ? text(content.tax->amount.text) : QString());
-    m_tax.label->setToolTip(content.tax ? text(content.tax->note) : QString());
-    m_included->setText(content.tax && !content.tax->note.empty() ? text(content.tax->note)
-                                                                   : text(content.taxIncluded));
+    fill(m_together, tr("Together"), content.showsTogether ? shown(content.together.text) : QString());
+    fill(m_tax, content.tax ? shown(content.tax->label) : QString(),
+         content.tax ? shown(content.tax->amount.text) : QString());
+    m_tax.label->setToolTip(content.tax ? shown(content.tax->note) : QString());
+    m_included->setText(content.tax && !content.tax->note.empty() ? shown(content.tax->note)
+                                                                   : shown(content.taxIncluded));
     m_included->setVisible(!m_included->text().isEmpty());
-    m_toPay->setFigure(text(content.toPay.text));
-    fill(m_deposit, tr("Deposit to start"), content.deposit ? text(content.deposit->text) : QString());
-    fill(m_balance, tr("On collection"), content.deposit ? text(content.balance.text) : QString());
+    m_toPay->setFigure(shown(content.toPay.text));
+    fill(m_deposit, tr("Deposit to start"), content.deposit ? shown(content.deposit->text) : QString());
+    fill(m_balance, tr("On collection"), content.deposit ? shown(content.balance.text) : QString());
     fillLadder(ladder);
 }
 
 void SlipTotals::fillLadder(const paper::SheetLadder& ladder) {
     m_ladderTitle->setVisible(!ladder.steps.empty());
     m_ladder->setVisible(!ladder.steps.empty());
-    m_ladderTitle->setText(text(ladder.title));
+    m_ladderTitle->setText(shown(ladder.title));
     QStringList spoken;
     for (std::size_t i = 0; i < m_steps.size(); ++i) {
         const bool there = i < ladder.steps.size();
@@ -140,9 +142,9 @@ void SlipTotals::fillLadder(const paper::SheetLadder& ladder) {
         const auto& step = ladder.steps[i];
         cell->isOrdered = step.isOrdered;
         cell->update();
-        m_steps[i].pieces->setText(text(step.pieces));
-        m_steps[i].each->setText(text(step.each));
-        spoken << tr("%1 pieces at %2").arg(text(step.pieces), text(step.each));
+        m_steps[i].pieces->setText(shown(step.pieces));
+        m_steps[i].each->setText(shown(step.each));
+        spoken << tr("%1 pieces at %2").arg(shown(step.pieces), shown(step.each));
     }
     m_ladder->setAccessibleName(spoken.join(QStringLiteral(", ")));
 }
