@@ -23,8 +23,7 @@ Json stonesJson(const artwork::Counted& counted, std::span<const artwork::StoneS
         one["colour"] = group.colour;
         one["layer"] = group.layer;
         one["size"] = group.size ? Json(sizes[*group.size].name) : Json(nullptr);
-        one["diameter_mm"] = {decimalText(group.smallest.millimetres(), 3),
-                              decimalText(group.largest.millimetres(), 3)};
+        one["diameter_mm"] = {micrometres(group.smallest), micrometres(group.largest)};
         one["count"] = group.count.value();
         stones.push_back(std::move(one));
     }
