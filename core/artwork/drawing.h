@@ -72,8 +72,7 @@ struct Limits {
     std::size_t work = 200'000'000;   ///< bytes looked at, counting each time
 };
 inline constexpr int kDeepest = 256;
-inline constexpr double kLargestNumber = 1e9; ///< as written
-inline constexpr double kFarthest = 1e12;     ///< from the origin, transforms done
+inline constexpr double kFarthest = 1e12; ///< from the origin, transforms done
 
 /// Collects a Drawing within the bounds. After the first bound is hit `isFull()` stays true, adding does
 /// nothing, and `finish` gives the error.
