@@ -100,6 +100,7 @@ class DrawingBuilder {
     /// So many bytes looked at, also if they were looked at before.
     void spend(std::size_t bytes);
     void refuse(base::Error error);
+    void refuseSegments();
 
     base::Result<Drawing> finish();
 

@@ -93,19 +93,24 @@ double areaOf(const std::vector<Point>& ring, Point about) {
 
 void Subpath::start(Point at) {
     m_first = m_last = at;
-    m_closed = m_curved = false;
+    m_closed = m_curved = m_isTooLong = false;
     m_segments.clear();
+}
+
+void Subpath::append(const Segment& segment) {
+    m_isTooLong = m_segments.size() >= kMostSegmentsInOne;
+    if (!m_isTooLong) m_segments.push_back(segment);
 }
 
 void Subpath::lineTo(Point to) {
     if (to == m_last) return;
-    m_segments.push_back({false, {}, {}, to});
+    append({false, {}, {}, to});
     m_last = to;
 }
 
 void Subpath::cubicTo(Point control1, Point control2, Point to) {
     if (to == m_last && control1 == m_last && control2 == m_last) return;
-    m_segments.push_back({true, control1, control2, to});
+    append({true, control1, control2, to});
     m_last = to;
     m_curved = true;
 }
@@ -184,6 +189,7 @@ std::vector<Point>& Subpath::flatten() {
 
 void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
     if (m_segments.empty()) return;
+    if (m_isTooLong) return builder.refuseSegments();
     if (const auto fit = fitCircle()) {
         builder.add(Disc{fit->centre, fit->radius, ink, shape});
         return;
