@@ -11,6 +11,7 @@
 #include <numeric>
 #include <tuple>
 #include <unordered_map>
+#include <utility>
 
 namespace sp::artwork {
 
@@ -69,7 +70,8 @@ class Counter {
     bool count() {
         judgeOutlines();
         judgeSizes();
-        if (!dropDuplicates() || !dropRings()) return false;
+        if (!findOverlaps()) return false;
+        dropRings();
         takeStones();
         markCollisions();
         groupStones();
@@ -119,32 +121,21 @@ class Counter {
         }
     }
 
-    /// Of discs in one place the topmost filled one stays, else the topmost.
-    bool dropDuplicates() {
-        std::vector<std::uint32_t> order;
-        order.reserve(m_drawing.discs.size());
-        for (const bool filled : {true, false})
-            for (auto i = static_cast<std::uint32_t>(m_drawing.discs.size()); i-- > 0;)
-                if (isIn(i) && m_drawing.inks[disc(i).ink].filled == filled) order.push_back(i);
-        // Cells of half the smallest stone: one holds hardly more than one disc and its copies.
-        Neighbours kept(m_box, smallestStoneMm(m_options) / 2, order.size());
-        std::size_t comparisons = 0;
-        for (const auto i : order) {
-            const Point here = centre(i);
-            bool isNew = true;
-            kept.near(here, kSameCentreMm, [&](std::uint32_t other) {
-                ++comparisons;
-                isNew = distance(here, centre(other)) > kSameCentreMm ||
-                        std::abs(radius(i) - radius(other)) > kSameDiameterMm / 2;
-                return isNew;
-            });
-            if (isNew)
-                kept.add(here, i);
-            else
-                result.discFates[i] = Fate::Duplicate;
-            if (comparisons > kMostComparisons) return false;
-        }
-        return true;
+    bool isSame(std::uint32_t i, std::uint32_t other) const {
+        const Point way = centre(other) - centre(i);
+        return dot(way, way) <= kSameCentreMm * kSameCentreMm &&
+               std::abs(radius(i) - radius(other)) <= kSameDiameterMm / 2;
+    }
+
+    /// Of discs in one place the topmost filled one stays, else the topmost. `kept` is the one that the grid
+    /// knows.
+    void takeForSame(std::uint32_t kept, std::uint32_t copy) {
+        const auto rank = [this](std::uint32_t i) {
+            return std::pair(m_drawing.inks[disc(i).ink].filled, i);
+        };
+        std::uint32_t& shown = m_shown[kept];
+        const std::uint32_t loser = rank(copy) > rank(shown) ? std::exchange(shown, copy) : copy;
+        result.discFates[loser] = Fate::Duplicate;
     }
 
     /// Discs that may be stones, in steps of radius, each in drawing order; a step is a tenth wide.
@@ -163,8 +154,9 @@ class Counter {
         return inOrder;
     }
 
-    /// Every pair of discs that overlap, the larger one first. From the small ones up, each looks for those
-    /// before it, which are at most a step larger; so a large disc never makes the small ones look far.
+    /// Every pair of discs that overlap, the larger one first, after dropping what is drawn twice. From the
+    /// small ones up, each looks for those before it, which are at most a step larger; so a large disc never
+    /// makes the small ones look far.
     bool findOverlaps() {
         const auto steps = stepsOfRadius();
         if (steps.empty()) return true;
@@ -178,13 +170,22 @@ class Counter {
             passed += steps[k].size();
         }
         Neighbours before(m_box, (1 + kRadiusStep) * common, total);
+        m_shown.resize(m_drawing.discs.size());
+        std::iota(m_shown.begin(), m_shown.end(), 0U);
         std::size_t comparisons = 0;
         for (const auto& step : steps) {
             for (const std::uint32_t i : step) {
+                bool isNew = true;
+                const std::size_t known = m_overlaps.size();
                 const Point here = centre(i);
                 const double own = radius(i);
                 before.near(here, (1 + kRadiusStep) * own, [&](std::uint32_t other) {
                     ++comparisons;
+                    if (isSame(i, other)) {
+                        takeForSame(other, i);
+                        isNew = false;
+                        return false;
+                    }
                     const double touch = own + radius(other) - kTouchingMm;
                     const Point way = centre(other) - here;
                     if (dot(way, way) >= touch * touch) return comparisons <= kMostComparisons;
@@ -194,9 +195,16 @@ class Counter {
                         m_overlaps.emplace_back(i, other);
                     return m_overlaps.size() <= kMostOverlaps;
                 });
-                before.add(here, i);
+                if (isNew)
+                    before.add(here, i);
+                else
+                    m_overlaps.resize(known);
                 if (comparisons > kMostComparisons || m_overlaps.size() > kMostOverlaps) return false;
             }
+        }
+        for (auto& [large, small] : m_overlaps) {
+            large = m_shown[large];
+            small = m_shown[small];
         }
         // Rings are judged from the smallest pair up.
         std::sort(m_overlaps.begin(), m_overlaps.end(), [this](const auto& a, const auto& b) {
@@ -206,8 +214,7 @@ class Counter {
         return true;
     }
 
-    bool dropRings() {
-        if (!findOverlaps()) return false;
+    void dropRings() {
         // Concentric first, from the smallest pair up, so that of three the right one is left.
         for (const auto& [large, small] : m_overlaps) {
             const double apart = distance(centre(large), centre(small));
@@ -221,7 +228,6 @@ class Counter {
             if (distance(centre(large), centre(small)) + radius(small) <= radius(large) * 1.001)
                 result.discFates[large] = Fate::Encloses;
         }
-        return true;
     }
 
     void takeStones() {
@@ -367,6 +373,7 @@ class Counter {
     double m_allowance;
     Box m_box; ///< of the centres of what may be stones
     std::vector<std::pair<std::uint32_t, std::uint32_t>> m_overlaps;
+    std::vector<std::uint32_t> m_shown;   ///< of discs in one place, which one counts
     std::vector<std::uint32_t> m_stoneOf; ///< index of the stone that a disc became
     std::array<std::size_t, 10> m_fateCounts{};
 };

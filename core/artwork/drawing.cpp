@@ -102,10 +102,14 @@ void DrawingBuilder::refuseRepeats() {
 }
 
 void DrawingBuilder::countSegment() {
-    if (++m_segments <= m_limits.segments || isFull()) return;
+    if (++m_segments > m_limits.segments) refuseSegments();
+}
+
+void DrawingBuilder::refuseSegments() {
     refuse({base::Code::TooLarge, m_fileName,
-            fmt::format("{} has more than {} lines and curves; simplify its paths and try again.", m_fileName,
-                        m_limits.segments)});
+            fmt::format(
+                "{} has far more lines and curves than one design does; simplify its paths and try again.",
+                m_fileName)});
 }
 
 void DrawingBuilder::refuse(base::Error error) {

@@ -72,8 +72,7 @@ struct Limits {
     std::size_t work = 200'000'000;   ///< bytes looked at, counting each time
 };
 inline constexpr int kDeepest = 256;
-inline constexpr double kLargestNumber = 1e9; ///< as written
-inline constexpr double kFarthest = 1e12;     ///< from the origin, transforms done
+inline constexpr double kFarthest = 1e12; ///< from the origin, transforms done
 
 /// Collects a Drawing within the bounds. After the first bound is hit `isFull()` stays true, adding does
 /// nothing, and `finish` gives the error.
@@ -101,6 +100,7 @@ class DrawingBuilder {
     /// So many bytes looked at, also if they were looked at before.
     void spend(std::size_t bytes);
     void refuse(base::Error error);
+    void refuseSegments();
 
     base::Result<Drawing> finish();
 

@@ -45,6 +45,7 @@ bool DxfPairs::next(DxfPair& pair) {
 bool DxfEntity::read(DxfPairs& pairs) {
     DxfPair pair;
     m_pairs.clear();
+    ++m_stamp;
     do {
         m_start = pairs.position();
         if (!pairs.next(pair)) return false;
@@ -57,14 +58,19 @@ bool DxfEntity::read(DxfPairs& pairs) {
             pairs = before;
             return true;
         }
+        if (pair.code > 0 && pair.code < kIndexed) {
+            const auto code = static_cast<std::size_t>(pair.code);
+            if (m_stamps[code] != m_stamp) m_places[code] = static_cast<std::uint32_t>(m_pairs.size());
+            m_stamps[code] = m_stamp;
+        }
         m_pairs.push_back(pair);
     }
 }
 
 std::string_view DxfEntity::text(int code) const {
-    for (const DxfPair& pair : m_pairs)
-        if (pair.code == code) return pair.value;
-    return {};
+    if (code <= 0 || code >= kIndexed) return {};
+    const auto place = static_cast<std::size_t>(code);
+    return m_stamps[place] == m_stamp ? m_pairs[m_places[place]].value : std::string_view();
 }
 
 std::optional<double> DxfEntity::number(int code) const {

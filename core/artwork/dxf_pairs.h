@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <array>
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -47,6 +49,7 @@ class DxfEntity {
     std::string_view type() const { return m_type; }
     std::size_t start() const { return m_start; } ///< of its 0
     std::span<const DxfPair> pairs() const { return m_pairs; }
+    /// Of the first pair with this code, 1 to 511.
     std::string_view text(int code) const;
     /// Nothing when missing or unreadable.
     std::optional<double> number(int code) const;
@@ -57,6 +60,11 @@ class DxfEntity {
     std::string_view m_type;
     std::size_t m_start = 0;
     std::vector<DxfPair> m_pairs;
+    /// Where the first pair of a small code is, valid where its stamp is the entity's.
+    static constexpr int kIndexed = 512;
+    std::array<std::uint32_t, kIndexed> m_stamps{};
+    std::array<std::uint32_t, kIndexed> m_places{};
+    std::uint32_t m_stamp = 0;
 };
 
 } // namespace sp::artwork

@@ -35,12 +35,6 @@ Matrix Matrix::rotation(double degrees) {
     return {cosine, sine, -sine, cosine, 0, 0};
 }
 
-Matrix operator*(const Matrix& outer, const Matrix& inner) {
-    return {outer.a * inner.a + outer.c * inner.b,           outer.b * inner.a + outer.d * inner.b,
-            outer.a * inner.c + outer.c * inner.d,           outer.b * inner.c + outer.d * inner.d,
-            outer.a * inner.e + outer.c * inner.f + outer.e, outer.b * inner.e + outer.d * inner.f + outer.f};
-}
-
 HalfAxes halfAxes(const Matrix& matrix, double rx, double ry) {
     const double a = matrix.a * rx;
     const double b = matrix.b * rx;

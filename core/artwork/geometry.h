@@ -59,7 +59,12 @@ struct Matrix {
     static Matrix rotation(double degrees);
 
     /// First `inner`, then `outer`.
-    friend Matrix operator*(const Matrix& outer, const Matrix& inner);
+    friend Matrix operator*(const Matrix& outer, const Matrix& inner) {
+        return {
+            outer.a * inner.a + outer.c * inner.b,           outer.b * inner.a + outer.d * inner.b,
+            outer.a * inner.c + outer.c * inner.d,           outer.b * inner.c + outer.d * inner.d,
+            outer.a * inner.e + outer.c * inner.f + outer.e, outer.b * inner.e + outer.d * inner.f + outer.f};
+    }
     friend bool operator==(const Matrix&, const Matrix&) = default;
 };
 

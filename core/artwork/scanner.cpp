@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/scanner.h"
 
-#include "core/artwork/drawing.h"
-
 #include <charconv>
 #include <cmath>
-#include <cstddef>
-#include <cstdint>
 
 namespace sp::artwork {
 
@@ -67,56 +63,13 @@ std::string cleanText(std::string_view bytes) {
     return text;
 }
 
-void Scanner::skipSeparator() {
-    skipSpace();
-    if (m_at != m_end && *m_at == ',') {
-        ++m_at;
-        skipSpace();
-    }
-}
-
 bool Scanner::take(char c) {
     if (peek() != c) return false;
     ++m_at;
     return true;
 }
 
-/// Plain decimals of at most 15 digits, which is nearly all there are: the digits and the power of ten are
-/// both exact doubles, so one division rounds once, as from_chars does (Clinger, 1990). False, and nothing
-/// taken, for the rest.
-bool Scanner::plainNumber(double& value) {
-    constexpr double kPowers[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
-                                  1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
-    const char* at = m_at;
-    const bool isNegative = at != m_end && *at == '-';
-    if (isNegative) ++at;
-    const char* first = at;
-    std::int64_t digits = 0;
-    while (at != m_end && isDigit(*at) && at - first < 16)
-        digits = digits * 10 + (*at++ - '0');
-    auto count = at - first;
-    std::ptrdiff_t decimals = 0;
-    if (at != m_end && *at == '.') {
-        const char* point = ++at;
-        while (at != m_end && isDigit(*at) && at - point < 16)
-            digits = digits * 10 + (*at++ - '0');
-        decimals = at - point;
-        count += decimals;
-    }
-    if (count == 0 || count > 15 || (at != m_end && (*at == 'e' || *at == 'E' || isDigit(*at)))) return false;
-    value = static_cast<double>(digits) / kPowers[decimals];
-    if (isNegative) value = -value;
-    m_at = at;
-    return true;
-}
-
-std::optional<double> Scanner::number() {
-    skipSpace();
-    if (double value = 0; plainNumber(value)) {
-        if (!(std::abs(value) <= kLargestNumber)) return std::nullopt;
-        skipSeparator();
-        return value;
-    }
+std::optional<double> Scanner::oddNumber() {
     const char* from = m_at;
     if (from != m_end && *from == '+') ++from;
     const char* digits = from;

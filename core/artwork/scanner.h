@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
 
 namespace sp::artwork {
+
+/// No number of artwork is larger, as written.
+inline constexpr double kLargestNumber = 1e9;
 
 inline bool isSpace(char c) {
     return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\f';
@@ -41,12 +46,25 @@ class Scanner {
         while (m_at != m_end && isSpace(*m_at))
             ++m_at;
     }
-    void skipSeparator();
+    void skipSeparator() {
+        skipSpace();
+        if (m_at != m_end && *m_at == ',') {
+            ++m_at;
+            skipSpace();
+        }
+    }
     /// True and past it, when `c` comes next.
     bool take(char c);
     /// The next number and the separator after it. Nothing when there is none, or when it is not finite or
     /// beyond kLargestNumber either way.
-    std::optional<double> number();
+    std::optional<double> number() {
+        skipSpace();
+        double value = 0;
+        if (!plainNumber(value)) return oddNumber();
+        if (value > kLargestNumber || value < -kLargestNumber) return std::nullopt;
+        skipSeparator();
+        return value;
+    }
     /// A flag of an arc: a single 0 or 1, also without a separator after it.
     std::optional<bool> flag();
     /// Letters, digits, - and _.
@@ -54,7 +72,39 @@ class Scanner {
     std::string_view rest() const { return {m_at, static_cast<std::size_t>(m_end - m_at)}; }
 
   private:
-    bool plainNumber(double& value);
+    /// Plain decimals of at most 15 digits, which is nearly all there are: the digits and the power of ten
+    /// are both exact doubles, so one division rounds once, as from_chars does (Clinger, 1990). False, and
+    /// nothing taken, for the rest.
+    bool plainNumber(double& value) {
+        constexpr double kPowers[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                      1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+        constexpr std::ptrdiff_t kMostDigits = 15;
+        const char* at = m_at;
+        const bool isNegative = at != m_end && *at == '-';
+        if (isNegative) ++at;
+        const char* first = at;
+        std::int64_t digits = 0;
+        while (at != m_end && isDigit(*at) && at - first <= kMostDigits)
+            digits = digits * 10 + (*at++ - '0');
+        auto count = at - first;
+        std::ptrdiff_t decimals = 0;
+        if (at != m_end && *at == '.') {
+            const char* point = ++at;
+            while (at != m_end && isDigit(*at) && at - point <= kMostDigits &&
+                   count + (at - point) <= kMostDigits)
+                digits = digits * 10 + (*at++ - '0');
+            decimals = at - point;
+            count += decimals;
+        }
+        if (count == 0 || count > kMostDigits) return false;
+        if (at != m_end && (*at == 'e' || *at == 'E' || isDigit(*at))) return false;
+        value = static_cast<double>(digits) / kPowers[decimals];
+        if (isNegative) value = -value;
+        m_at = at;
+        return true;
+    }
+    /// What is longer, has an exponent or a plus sign.
+    std::optional<double> oddNumber();
 
     const char* m_at;
     const char* m_end;

@@ -42,18 +42,40 @@ std::optional<RoundFit> kasa(const std::vector<Point>& points) {
     return RoundFit{mean + centre, std::sqrt(dot(centre, centre) + zz / n)};
 }
 
-/// The fit, if no point strays from it by more than kRoundness.
-std::optional<RoundFit> fitWithin(const std::vector<Point>& samples) {
-    const auto fit = kasa(samples);
-    if (!fit) return std::nullopt;
-    const double least = fit->radius * (1 - kRoundness);
-    const double most = fit->radius * (1 + kRoundness);
-    for (const Point p : samples) {
-        const Point q = p - fit->centre;
+/// Whether no point strays from the circle by more than kRoundness.
+bool holds(const RoundFit& fit, const std::vector<Point>& samples) {
+    const double least = fit.radius * (1 - kRoundness);
+    const double most = fit.radius * (1 + kRoundness);
+    return std::all_of(samples.begin(), samples.end(), [&](Point p) {
+        const Point q = p - fit.centre;
         const double square = dot(q, q);
-        if (!(square >= least * least && square <= most * most)) return std::nullopt;
+        return square >= least * least && square <= most * most;
+    });
+}
+
+/// Samples spread evenly over a circle have their mean in its centre; then there is nothing to fit.
+std::optional<RoundFit> aboutMean(const std::vector<Point>& samples) {
+    constexpr double kEven = 0.01;
+    const double n = static_cast<double>(samples.size());
+    Point mean;
+    for (const Point p : samples)
+        mean = mean + p;
+    mean = (1 / n) * mean;
+    double least = HUGE_VAL, most = 0, sum = 0;
+    for (const Point p : samples) {
+        const double square = dot(p - mean, p - mean);
+        least = std::min(least, square);
+        most = std::max(most, square);
+        sum += square;
     }
-    return fit;
+    if (!(most - least <= 2 * kEven * least)) return std::nullopt;
+    return RoundFit{mean, std::sqrt(sum / n)};
+}
+
+std::optional<RoundFit> fitWithin(const std::vector<Point>& samples) {
+    if (auto even = aboutMean(samples)) return even;
+    auto fit = kasa(samples);
+    return fit && holds(*fit, samples) ? fit : std::nullopt;
 }
 
 double areaOf(const std::vector<Point>& ring, Point about) {
@@ -71,19 +93,24 @@ double areaOf(const std::vector<Point>& ring, Point about) {
 
 void Subpath::start(Point at) {
     m_first = m_last = at;
-    m_closed = m_curved = false;
+    m_closed = m_curved = m_isTooLong = false;
     m_segments.clear();
+}
+
+void Subpath::append(const Segment& segment) {
+    m_isTooLong = m_segments.size() >= kMostSegmentsInOne;
+    if (!m_isTooLong) m_segments.push_back(segment);
 }
 
 void Subpath::lineTo(Point to) {
     if (to == m_last) return;
-    m_segments.push_back({false, {}, {}, to});
+    append({false, {}, {}, to});
     m_last = to;
 }
 
 void Subpath::cubicTo(Point control1, Point control2, Point to) {
     if (to == m_last && control1 == m_last && control2 == m_last) return;
-    m_segments.push_back({true, control1, control2, to});
+    append({true, control1, control2, to});
     m_last = to;
     m_curved = true;
 }
@@ -91,7 +118,7 @@ void Subpath::cubicTo(Point control1, Point control2, Point to) {
 void Subpath::arc(const Matrix& fromUnitCircle, Point arm, double sweep) {
     const double quarters = std::ceil(std::abs(sweep) / (std::numbers::pi / 2) - 1e-6);
     const int pieces = static_cast<int>(std::clamp(quarters, 1.0, 8.0));
-    if (const double angle = sweep / pieces; angle != m_step.angle)
+    if (const double angle = sweep / pieces; !(std::abs(angle - m_step.angle) < 1e-13))
         m_step = {angle, std::cos(angle), std::sin(angle), 4.0 / 3.0 * std::tan(angle / 4)};
     for (int i = 0; i < pieces; ++i) {
         const Point next{arm.x * m_step.cosine - arm.y * m_step.sine,
@@ -162,6 +189,7 @@ std::vector<Point>& Subpath::flatten() {
 
 void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
     if (m_segments.empty()) return;
+    if (m_isTooLong) return builder.refuseSegments();
     if (const auto fit = fitCircle()) {
         builder.add(Disc{fit->centre, fit->radius, ink, shape});
         return;

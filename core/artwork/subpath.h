@@ -16,6 +16,9 @@ inline constexpr double kRoundness = 0.03;
 /// How far the end may be from the beginning, as a share of the radius, and the outline still be closed.
 inline constexpr double kLargestGap = 0.05;
 
+/// Of one sub-path; a text of a whole page as one has a fraction of them.
+inline constexpr std::size_t kMostSegmentsInOne = 200'000;
+
 struct RoundFit {
     Point centre;
     double radius = 0;
@@ -33,11 +36,6 @@ class Subpath {
     void arc(const Matrix& fromUnitCircle, Point arm, double sweep);
     void close() { m_closed = true; }
 
-    bool isEmpty() const { return m_segments.empty(); }
-    bool isClosed() const { return m_closed; }
-    Point first() const { return m_first; }
-    Point last() const { return m_last; }
-
     /// The circle this outline is, within kRoundness, closed and going round once; else nothing. Least
     /// squares after Kasa (1976) on points of the curves and on both corners and middles of lines, since the
     /// corners of any regular polygon lie on a circle. The radius is that of the corners where there are only
@@ -46,7 +44,8 @@ class Subpath {
     /// The corners of the outline flattened to a 2000th of each curve's length.
     std::vector<Point>& flatten();
 
-    /// Adds itself to the drawing as a disc or as an outline; a path without extent is dropped.
+    /// Adds itself to the drawing as a disc or as an outline; a path without extent is dropped, one of
+    /// more than kMostSegmentsInOne segments refuses the file (TooLarge).
     void addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
 
   private:
@@ -58,6 +57,7 @@ class Subpath {
     };
 
     bool endsMeet(double reach) const;
+    void append(const Segment& segment);
 
     /// What an arc of one piece needs; paths repeat their arcs.
     struct Step {
@@ -69,6 +69,7 @@ class Subpath {
     Point m_last;
     bool m_closed = false;
     bool m_curved = false;
+    bool m_isTooLong = false;
     std::vector<Segment> m_segments;
     std::vector<Point> m_samples;
 };

@@ -373,6 +373,8 @@ INSTANTIATE_TEST_SUITE_P(
         BadFile{"aMillionDiscs",
                 "<svg><path d='" + repeated("M0 0a1 1 0 102 0 1 1 0 10-2 0", 1'000'000) + "'/></svg>",
                 Code::TooLarge, "500000 outlines"},
+        BadFile{"oneEndlessPath", "<svg><path d='M0 0" + repeated(" 1 1 0 0", 150'000) + "'/></svg>",
+                Code::TooLarge, "lines and curves"},
         BadFile{"aMillionElements",
                 "<svg>" + repeated("<circle cx='1' cy='1' r='1' fill='red'/>", 1'000'000) + "</svg>",
                 Code::TooLarge, "too large"},
