@@ -47,7 +47,10 @@ base::Done Launcher::start(const QString& file) {
 
 base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {
     if (!book) return base::fail(book.error());
-    QSettings().setValue(QLatin1String(kLastBookSetting), QString::fromStdString((*book)->file().string()));
+    QSettings settings;
+    const auto file = QString::fromStdString((*book)->file().string());
+    // Writing settings waits for the disk; most starts open the book that was open last.
+    if (settings.value(QLatin1String(kLastBookSetting)) != file) settings.setValue(QLatin1String(kLastBookSetting), file);
     auto window = std::make_unique<MainWindow>(std::move(*book), m_theme, m_prompter);
     connect(window.get(), &MainWindow::newBookAsked, this, &Launcher::newBook, Qt::QueuedConnection);
     connect(window.get(), &MainWindow::openBookAsked, this, &Launcher::openBook, Qt::QueuedConnection);

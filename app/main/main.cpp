@@ -68,7 +68,7 @@ int main(int argc, char** argv) {
     QCoreApplication::setOrganizationName(QStringLiteral("Stonepenny"));
     QCoreApplication::setApplicationName(QStringLiteral("Stonepenny"));
     QCoreApplication::setApplicationVersion(QStringLiteral(STONEPENNY_VERSION));
-    QGuiApplication::setDesktopFileName(QStringLiteral("stonepenny"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.stonepenny.stonepenny"));
     const std::vector<std::string> words(argv + 1, argv + argc);
     if (!words.empty() && (words.front() == "--help" || words.front() == "-h")) return say({0, help(), {}});
     if (!words.empty() && words.front() == "--version") return say({0, "stonepenny " STONEPENNY_VERSION "\n", {}});

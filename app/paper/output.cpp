@@ -62,6 +62,16 @@ tl::unexpected<base::Error> notSaved(const QSaveFile& file, const QString& path)
                       .arg(QStringLiteral("%1"), file.errorString()));
 }
 
+/// A disk that runs full takes a part first and says why only to the next try.
+bool writeAll(QSaveFile& file, const QByteArray& bytes) {
+    for (qsizetype at = 0; at < bytes.size();) {
+        const auto taken = file.write(bytes.constData() + at, bytes.size() - at);
+        if (taken <= 0) return false;
+        at += taken;
+    }
+    return true;
+}
+
 QByteArray pdfOf(const SheetContent& sheet, catalogue::Paper paper) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -88,7 +98,7 @@ base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QSt
         return refuse(Code::Failed, path, QStringLiteral("%1 could not be drawn; start the program again."));
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return notSaved(file, path);
-    if (file.write(bytes) != bytes.size() || !file.commit()) return notSaved(file, path);
+    if (!writeAll(file, bytes) || !file.commit()) return notSaved(file, path);
     return {};
 }
 

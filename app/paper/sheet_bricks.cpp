@@ -89,7 +89,7 @@ void BrickMaker::rule(Brick& brick, double x, double y, double length) const {
 Brick BrickMaker::letterhead() const {
     Brick brick;
     const double half = m_width * 0.56;
-    double left = paragraph(brick, 0, 0, Face::Shop, kInk, text(m_sheet.shopName), half, 2) + 2;
+    double left = paragraph(brick, 0, 0, Face::Shop, kInk, text(m_sheet.shopName), half, 3) + 2;
     int lines = 0;
     for (const auto& line : m_sheet.shopLines)
         if (++lines <= kMostAddressLines)

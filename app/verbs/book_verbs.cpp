@@ -114,8 +114,8 @@ Outcome checkVerb(const Arguments& arguments, const Helpers&) {
                     {"materials", report->materials}};
     if (report->damage.empty())
         return answer(arguments, json,
-                      fmt::format("{} is sound: {} designs, {} materials, {} quotes, {} of them given and unchanged.\n",
-                                  file, report->designs, report->materials, report->quotes, report->sealedQuotes));
+                      fmt::format("{} is sound. Designs: {}; materials: {}; quotes: {}, given and unchanged: {}.\n", file,
+                                  report->designs, report->materials, report->quotes, report->sealedQuotes));
     auto outcome = answer(arguments, json, {});
     outcome.exit = 1;
     for (const auto& sentence : report->damage) outcome.err += sentence + "\n";

@@ -82,9 +82,14 @@ class Book {
     static base::Result<std::unique_ptr<Book>> create(const std::filesystem::path& file, Surroundings surroundings);
     /// Opens a book, bringing an older one up to date after a verified backup beside it. A book on a read-only
     /// medium or held by another program opens for reading only, see `readOnlyBecause`.
-    /// Errors: Missing, Foreign, TooNew (the file is not altered), Damaged.
+    /// So does one in a network folder. A large book's structure is gone through only when it was not closed properly;
+    /// what is read is always checked row by row.
+    /// Errors: Missing; Foreign, TooNew (the file is not altered); Damaged; Busy when this program has it open
+    /// already; Conflict when the file has a second name (hard link); ReadOnly when it may not even be read.
     static base::Result<std::unique_ptr<Book>> open(const std::filesystem::path& file, Surroundings surroundings);
-    /// Opens for reading only and goes through everything: structure, references, values, digests.
+    /// Goes through everything: structure, references, values, seals, and whether each thing is what the change log
+    /// says it became last. Writes nothing; works beside a program that has the book open, this one included. Of a
+    /// change, who made it and when are not under any seal. Errors: as open, when nothing can be read at all.
     static base::Result<CheckReport> check(const std::filesystem::path& file);
 
     virtual ~Book() = default;
@@ -95,7 +100,10 @@ class Book {
 
     // What the shop knows. Lists are sorted by name, then id. Saving a thing whose id is none makes a new one and
     // returns its id. Saving refuses with Invalid what breaks the ranges stated in the catalogue headers, and with
-    // Conflict a name that another thing of its sort has. Removing is soft and can be undone.
+    // Conflict a name that another thing of its sort has, letter case of ASCII ignored (packs: of the same material and
+    // supplier). Removing is soft and can be undone; a material that a design or the shop needs is not removed
+    // (Conflict). Saving a value that is as it was writes nothing. Marking a pack as usual takes the mark from the
+    // material's other pack, in the same action.
     virtual base::Result<catalogue::Shop> shop() = 0;
     virtual base::Done save(const catalogue::Shop& shop) = 0;
     virtual base::Result<catalogue::BenchStandards> bench() = 0;
@@ -117,14 +125,15 @@ class Book {
     virtual base::Done removeCustomer(const base::Id& id) = 0;
 
     // The shelf is a ledger: movements are added, never changed.
-    /// Books `amount` things in (positive) or out (negative); `cost` is what the whole movement cost, for the average.
+    /// Books `amount` things in (positive) or out (negative, never below an empty shelf); `cost` is what the whole
+    /// movement cost, for the average, and belongs only to what comes in. Undo books the movement back.
     virtual base::Done moveStock(const base::Id& material, std::int64_t amount, std::optional<units::Money> cost,
                                  std::string_view note) = 0;
     /// Things on the shelf now, by material; materials that never moved are not in it.
     virtual base::Result<std::unordered_map<base::Id, std::int64_t>> shelf() = 0;
 
     /// Everything a price is made of today, for that customer (or none): all materials with the price their basis
-    /// gives. A material without a price is in it, without one.
+    /// gives (see price_list.h). A material without a price is in it, without one; a fixed price of zero is none.
     virtual base::Result<catalogue::PriceBook> priceBook(const base::Id& customer) = 0;
 
     // Quotes.
@@ -136,8 +145,10 @@ class Book {
     /// Gives the quote: numbers it, seals the order with `inputs` and `total` under a digest. Returns it as sealed.
     virtual base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total,
                                      units::Date validUntil) = 0;
+    /// A draft can be an Enquiry or LetGo, a given quote anything but an Enquiry; else Invalid.
     virtual base::Done setStage(const base::Id& quote, Stage stage) = 0;
-    /// Newest first, at most `limit`, those whose number, customer or titles hold `text` (all when it is empty).
+    /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer
+    /// or titles hold `text`, letter case ignored (all when it is empty).
     virtual base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit) = 0;
     /// Errors: NotFound; Damaged when the seal does not match.
     virtual base::Result<Quote> quote(const base::Id& id) = 0;
@@ -150,7 +161,8 @@ class Book {
     virtual base::Done undo() = 0;
     virtual base::Done redo() = 0;
 
-    // Several saves as one action (one undo step, one transaction): everything `work` does, or nothing.
+    // Several saves as one action (one undo step, one transaction): everything `work` does, or nothing. A call inside
+    // that fails has changed nothing by itself, and `work` may go on. May be nested; undo inside finds nothing.
     virtual base::Done together(std::string_view what, const std::function<base::Done()>& work) = 0;
 
     /// A whole, verified copy of the book in a new file. Errors: Conflict when `target` exists, Full, ReadOnly.

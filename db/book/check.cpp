@@ -36,6 +36,7 @@ class Inspection {
         guarded("the numbers", [&] { numbers(); });
         guarded("the prices of given quotes", [&] { parts(); });
         guarded("the change log", [&] { log(); });
+        guarded("the change log", [&] { writers(); });
         return std::move(m_report);
     }
 
@@ -119,10 +120,11 @@ class Inspection {
     void seal(const Id& id, std::string& before) {
         ++m_report.sealedQuotes;
         const std::string expected = std::exchange(before, std::string("unknown"));
-        const auto opened = m_stores.sealed.find(id);
+        const auto opened = m_stores.sealed.quote(id);
         if (!opened) return;
         before = m_stores.sealed.sealOf(id);
-        const auto& quote = opened->quote;
+        const auto& quote = *opened;
+        if (m_priceLists.insert(quote.prices).second) m_stores.sealed.prices(quote.prices);
         if (expected != "unknown" && quote.previous != expected)
             say(fmt::format("Before quote {} another one was taken out or exchanged; open a backup.", quote.number));
         const auto given = m_given.find(id);
@@ -148,20 +150,51 @@ class Inspection {
 
     void parts() { m_stores.sealed.expectParts(); }
 
-    /// Every record of the log must be readable and about a thing that is there.
+    /// The log has no gaps, and each record of a thing begins with what the record before it ended with. A thing's
+    /// first record begins with nothing; only a stage begins with that of every new quote.
     void log() {
-        auto rows = m_db.query("SELECT seq, at, actor, before, after FROM change ORDER BY seq");
+        auto rows = m_db.query("SELECT seq, at, actor, entity, entity_id, before, after FROM change ORDER BY seq");
         std::int64_t last = 0;
+        std::map<std::pair<std::string, Id>, std::string> seals;
+        const std::string newStage = snapshot::write(snapshot::StageMark{Stage::Enquiry});
         while (rows.step()) {
             std::int64_t seq = 0;
             std::string at;
             std::string actor;
+            std::pair<std::string, Id> thing;
             std::string before;
             std::string after;
-            rows >> seq >> at >> actor >> before >> after;
+            rows >> seq >> at >> actor >> thing.first >> thing.second >> before >> after;
             if (seq != ++last) say("A row of the change log is missing; open a backup.");
             last = seq;
+            const auto was = seals.find(thing);
+            const bool fits = was != seals.end() ? was->second == stores::sha256(before)
+                                                 : before == (thing.first == "stage" ? newStage : "");
+            if (!fits) say(fmt::format("Record {} of the change log does not follow from the one before it.", seq));
+            seals[thing] = stores::sha256(after);
         }
+    }
+
+    /// Every row names the record of the log that wrote it last; a quote also the one that began it, by which quotes
+    /// are ordered.
+    void writers() {
+        for (const std::string_view table : {"material", "supplier", "pack", "design", "customer"})
+            expectNone(fmt::format("SELECT count(*) FROM {0} t WHERE change_seq <> (SELECT max(seq) FROM change "
+                                   "WHERE entity = '{0}' AND entity_id = t.id)",
+                                   table));
+        for (const std::string_view table : {"shop", "bench"})
+            expectNone(fmt::format(
+                "SELECT count(*) FROM {0} WHERE change_seq <> (SELECT max(seq) FROM change WHERE entity = '{0}')", table));
+        expectNone("SELECT count(*) FROM quote q WHERE change_seq <> (SELECT max(seq) FROM change "
+                   "WHERE entity IN ('quote', 'stage') AND entity_id = q.id) OR started_seq <> "
+                   "(SELECT min(seq) FROM change WHERE entity = 'quote' AND entity_id = q.id)");
+        expectNone("SELECT count(*) FROM stock_move m WHERE change_seq <> (SELECT max(seq) FROM change "
+                   "WHERE entity = 'movement' AND entity_id = m.id)");
+    }
+    void expectNone(const std::string& sql) {
+        auto row = m_db.query(sql);
+        if (row.step() && row.takeInteger() > 0)
+            say("A thing and the change log do not agree on when it was last changed; compare with a backup.");
     }
 
     std::vector<Id> keys(std::string_view sql) {
@@ -176,6 +209,7 @@ class Inspection {
     CheckReport m_report;
     std::map<Id, stores::QuoteRow> m_given;
     std::set<std::string> m_numbers;
+    std::set<std::string> m_priceLists; ///< digests of those that were read
 };
 
 } // namespace

@@ -92,6 +92,14 @@ void SealedStore::seal(SealedQuote quote, const PriceBook& prices) {
 }
 
 std::optional<SealedStore::Opened> SealedStore::find(const base::Id& id) {
+    auto sealed = quote(id);
+    if (!sealed) return std::nullopt;
+    PriceBook book = prices(sealed->prices);
+    book.customer = sealed->customer;
+    return Opened{std::move(*sealed), std::move(book)};
+}
+
+std::optional<SealedQuote> SealedStore::quote(const base::Id& id) {
     std::string number;
     units::Money total;
     std::string frozen;
@@ -105,13 +113,11 @@ std::optional<SealedStore::Opened> SealedStore::find(const base::Id& id) {
         row >> number >> total >> frozen >> digest >> previous;
     }
     if (sha256(frozen) != digest.hex) refuseSeal(number);
-    auto quote = snapshot::read<SealedQuote>(frozen);
-    if (!quote || quote->quote != id || quote->number != number || quote->total != total ||
-        quote->previous != previous.hex)
+    auto sealed = snapshot::read<SealedQuote>(frozen);
+    if (!sealed || sealed->quote != id || sealed->number != number || sealed->total != total ||
+        sealed->previous != previous.hex)
         refuseSeal(number);
-    PriceBook book = prices(quote->prices);
-    book.customer = quote->customer;
-    return Opened{std::move(*quote), std::move(book)};
+    return std::move(*sealed);
 }
 
 std::string SealedStore::sealOf(const base::Id& quote) {

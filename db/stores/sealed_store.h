@@ -31,13 +31,16 @@ class SealedStore {
     /// Nothing when that quote was not given. Throws Damaged when a seal does not match.
     std::optional<Opened> find(const base::Id& quote);
 
+    /// The same without its prices: their digest only.
+    std::optional<snapshot::SealedQuote> quote(const base::Id& id);
+    /// The prices of that digest, without a customer. Throws Damaged when a part of them does not match its digest.
+    catalogue::PriceBook prices(const std::string& digest);
     /// The seal of a given quote, as 64 hexadecimal digits; empty when it was not given.
     std::string sealOf(const base::Id& quote);
     /// Throws Damaged when a part that given quotes share does not match its digest.
     void expectParts();
 
   private:
-    catalogue::PriceBook prices(const std::string& digest);
     std::string keepPart(const std::string& json);
     std::string part(const std::string& digest);
     [[noreturn]] void refusePart() const;
