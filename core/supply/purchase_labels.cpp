@@ -9,7 +9,6 @@ using std::int64_t;
 
 namespace {
 
-constexpr int64_t kLongestList = 131'072; // granules
 constexpr std::size_t kMostOptions = 200'000;
 constexpr std::size_t kCompareAll = 3'000;
 
@@ -75,16 +74,6 @@ void dropDominated(std::vector<Item>& items, std::size_t sums) {
 
 } // namespace
 
-const MoneyList* LabelSearch::moneyList(int material, std::size_t c, int64_t limit) {
-    auto& slot = m_lists[{material, c}];
-    if (slot && slot->limit() >= limit) return slot.get();
-    if (limit > kLongestList) return nullptr;
-    const Curve* curve = m_relaxation.sumCurve(material, c);
-    slot = std::make_unique<MoneyList>(m_market.model(), *curve, limit);
-    m_tick(limit * static_cast<int64_t>(curve->packs().size()));
-    return slot.get();
-}
-
 void LabelSearch::listOptions(int material, int64_t need, std::size_t c, int64_t n, int64_t price, Option option,
                               Options& into) {
     const int64_t least = m_relaxation.tail(material, 0, need);
@@ -108,15 +97,15 @@ void LabelSearch::listOptions(int material, int64_t need, std::size_t c, int64_t
     }
     const int64_t weight = std::max<int64_t>(1, kScale - m_relaxation.multipliers().goods[c]);
     const int64_t longest = (least + into.gap - price) / weight;
-    const MoneyList* list = moneyList(material, c, std::min(longest, m_mostMoney));
+    const MoneyList* list = m_market.moneyList(material, curve->supplier(), std::min(longest, m_mostMoney));
     if (list == nullptr) {
         into.isComplete = false;
-        list = moneyList(material, c, kLongestList);
+        list = m_market.moneyList(material, curve->supplier(), Market::kLongestList);
     }
     const int64_t value = unitValue(m_market.model(), *curve);
     for (const auto& entry : list->entries()) {
         if (price + entry.money * weight - least > into.gap || entry.money > m_mostMoney) break;
-        if (into.list.size() > kMostOptions) {
+        if (into.list.size() > kMostOptions || m_isStopped) {
             into.isComplete = false;
             break;
         }
@@ -130,6 +119,7 @@ void LabelSearch::listOptions(int material, int64_t need, std::size_t c, int64_t
         next.goods[c] = entry.money;
         listOptions(material, need, c + 1, left, here, next, into);
     }
+    m_isStopped = m_tick(static_cast<int64_t>(list->entries().size())) || m_isStopped;
 }
 
 const LabelSearch::Options& LabelSearch::options(int material, int64_t need, int64_t gap) {
@@ -149,8 +139,9 @@ std::vector<LabelSearch::Label> LabelSearch::extended(const std::vector<Label>& 
                                                       const Goods& targets, int64_t gap, int64_t mostCost) {
     std::vector<Label> next;
     const std::size_t sums = m_relaxation.sums().size();
-    for (std::size_t l = 0; l < labels.size(); ++l) {
+    for (std::size_t l = 0; l < labels.size() && !m_isStopped; ++l) {
         const Label& label = labels[l];
+        const std::size_t before = next.size();
         for (std::size_t o = 0; o < options.list.size(); ++o) {
             const Option& option = options.list[o];
             if (label.reduced + option.reduced > gap) break;
@@ -166,24 +157,35 @@ std::vector<LabelSearch::Label> LabelSearch::extended(const std::vector<Label>& 
             grown.option = static_cast<std::int32_t>(o);
             next.push_back(grown);
         }
+        m_isStopped = m_tick(static_cast<int64_t>(next.size() - before) * 8 + 4) || m_isStopped;
         if (next.size() > m_mostRaw) {
             dropDominated(next, sums);
-            if (next.size() > m_mostRaw / 2) {
-                m_isCut = true;
-                thin(next, m_mostRaw / 4);
-            }
+            if (next.size() > m_mostRaw / 2) m_isCut = thin(next, m_mostRaw / 4, targets) || m_isCut;
         }
     }
-    m_isStopped = m_tick(static_cast<int64_t>(next.size()) * 8) || m_isStopped;
     dropDominated(next, sums);
     return next;
 }
 
-bool LabelSearch::thin(std::vector<Label>& labels, std::size_t most) const {
+/// Keeps the most promising labels, evenly over how far their goods have come, so that some reach the sums.
+bool LabelSearch::thin(std::vector<Label>& labels, std::size_t most, const Goods& targets) const {
     if (labels.size() <= most) return false;
-    std::nth_element(labels.begin(), labels.begin() + static_cast<std::ptrdiff_t>(most), labels.end(),
-                     [](const Label& a, const Label& b) { return a.reduced < b.reduced; });
-    labels.resize(most);
+    constexpr std::size_t kClasses = 16;
+    std::array<std::vector<Label>, kClasses> classes;
+    for (const Label& label : labels) {
+        double way = 1;
+        for (std::size_t c = 0; c < m_relaxation.sums().size(); ++c)
+            if (targets[c] > 0)
+                way = std::min(way, static_cast<double>(label.goods[c]) / static_cast<double>(targets[c]));
+        classes[std::min(kClasses - 1, static_cast<std::size_t>(way * static_cast<double>(kClasses)))].push_back(label);
+    }
+    labels.clear();
+    for (auto& kind : classes) {
+        const std::size_t kept = std::min(kind.size(), most / kClasses + 1);
+        std::nth_element(kind.begin(), kind.begin() + static_cast<std::ptrdiff_t>(kept), kind.end(),
+                         [](const Label& a, const Label& b) { return a.reduced < b.reduced; });
+        labels.insert(labels.end(), kind.begin(), kind.begin() + static_cast<std::ptrdiff_t>(kept));
+    }
     return true;
 }
 
@@ -196,10 +198,19 @@ std::vector<Bought> LabelSearch::collected(const std::vector<std::vector<Label>>
         const Option& option = lists[i]->list[at(label.option)];
         m_relaxation.rest(order[i]).collect(option.rest, plan);
         for (std::size_t c = 0; c < m_relaxation.sums().size(); ++c)
-            if (option.goods[c] > 0) m_lists.at({order[i], c})->collect(option.goods[c], plan);
+            if (option.goods[c] > 0) m_market.moneyList(order[i], m_relaxation.sums()[c], option.goods[c])->collect(option.goods[c], plan);
         last = at(label.before);
     }
     return plan;
+}
+
+int64_t LabelSearch::boundOf(const Task& task) const {
+    int64_t bound = task.spent * kScale;
+    for (std::size_t c = 0; c < m_relaxation.sums().size(); ++c)
+        bound += m_relaxation.multipliers().goods[c] * (m_relaxation.sum(c) - task.goods[c]);
+    for (int m = 0; m < m_market.materials(); ++m)
+        bound = std::min(kScaledNever, bound + m_relaxation.tail(m, 0, task.needs[at(m)]));
+    return bound;
 }
 
 LabelSearch::Outcome LabelSearch::run(const Task& task) {
@@ -209,7 +220,7 @@ LabelSearch::Outcome LabelSearch::run(const Task& task) {
         outcome.isComplete = false;
         return outcome;
     }
-    const int64_t gap = task.limit * kScale - kScale - task.bound;
+    const int64_t gap = task.limit * kScale - kScale - boundOf(task);
     if (gap < 0) return outcome;
     m_mostMoney = task.limit;
     m_mostRaw = std::max<std::size_t>(200'000, task.mostLabels * 8);
@@ -238,7 +249,7 @@ LabelSearch::Outcome LabelSearch::run(const Task& task) {
     for (std::size_t i = 0; i < order.size(); ++i) {
         const int64_t mostCost = task.limit - 1 - task.spent - cheapest[i + 1];
         stages.push_back(extended(stages.back(), *lists[i], targets, gap, mostCost));
-        m_isCut = thin(stages.back(), task.mostLabels) || m_isCut;
+        m_isCut = thin(stages.back(), task.mostLabels, targets) || m_isCut;
         if (m_isStopped) {
             outcome.isComplete = false;
             return outcome;

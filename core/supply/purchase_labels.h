@@ -16,7 +16,8 @@ class LabelSearch {
   public:
     static constexpr std::size_t kMostSums = 4;
 
-    /// `relaxation` has been evaluated and outlives this object; `tick` adds to the work and says whether to stop.
+    /// `relaxation` has been evaluated, stays as it is and outlives this object; `tick` adds to the work and says
+    /// whether to stop.
     LabelSearch(Market& market, const Relaxation& relaxation, std::function<bool(std::int64_t)> tick)
         : m_market(market)
         , m_relaxation(relaxation)
@@ -26,7 +27,6 @@ class LabelSearch {
         std::vector<std::int64_t> needs;    ///< units left after the kits, by material
         std::vector<std::int64_t> goods;    ///< bought with the kits, by sum of the relaxation
         std::int64_t spent = 0;             ///< granules: shipping, kits and what was bought ahead
-        std::int64_t bound = 0;             ///< scaled bound of this task at the relaxation's multipliers
         std::int64_t limit = 0;             ///< granules: only plans below this are of interest
         std::size_t mostLabels = 0;         ///< kept from one material to the next
     };
@@ -35,6 +35,8 @@ class LabelSearch {
         std::optional<std::vector<Bought>> plan; ///< the cheapest found below the limit, without the kits
     };
     Outcome run(const Task& task);
+    /// The scaled bound of a task at the relaxation's multipliers.
+    std::int64_t boundOf(const Task& task) const;
 
   private:
     using Goods = std::array<std::int64_t, kMostSums>;
@@ -64,10 +66,9 @@ class LabelSearch {
     const Options& options(int material, std::int64_t need, std::int64_t gap);
     void listOptions(int material, std::int64_t need, std::size_t c, std::int64_t n, std::int64_t price, Option option,
                      Options& into);
-    const MoneyList* moneyList(int material, std::size_t c, std::int64_t limit);
     std::vector<Label> extended(const std::vector<Label>& labels, const Options& options, const Goods& targets,
                                 std::int64_t gap, std::int64_t mostCost);
-    bool thin(std::vector<Label>& labels, std::size_t most) const;
+    bool thin(std::vector<Label>& labels, std::size_t most, const Goods& targets) const;
     std::vector<Bought> collected(const std::vector<std::vector<Label>>& stages, std::size_t last,
                                   const std::vector<const Options*>& lists, const std::vector<int>& order) const;
 
@@ -79,7 +80,6 @@ class LabelSearch {
     bool m_isCut = false;
     bool m_isStopped = false;
     std::map<std::pair<int, std::int64_t>, Options> m_options;
-    std::map<std::pair<int, std::size_t>, std::unique_ptr<MoneyList>> m_lists;
 };
 
 } // namespace sp::supply

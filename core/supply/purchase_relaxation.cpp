@@ -84,6 +84,15 @@ std::shared_ptr<const Merged> Market::merged(int material, const std::vector<cha
     return slot;
 }
 
+const MoneyList* Market::moneyList(int material, int supplier, int64_t limit) {
+    auto& slot = m_lists[{material, supplier}];
+    if (slot && slot->limit() >= limit) return slot.get();
+    if (limit > kLongestList) return nullptr;
+    const int64_t roomy = std::min(kLongestList, limit + limit / 2 + 64);
+    slot = std::make_unique<MoneyList>(m_model, *curve(material, supplier), roomy);
+    return slot.get();
+}
+
 Relaxation::Relaxation(Market& market, std::vector<State> states, bool sumsMatter)
     : m_market(market)
     , m_states(std::move(states)) {
@@ -243,14 +252,19 @@ void Relaxation::mergeKits(int m) {
     }
 }
 
-int64_t Relaxation::evaluate(const Multipliers& multipliers) {
-    m_multipliers = multipliers;
+void Relaxation::evaluateSums(const std::vector<int>& goods) {
+    m_multipliers.goods = goods;
     m_fixed = (m_shipping + m_market.model().cost) * kScale;
     for (std::size_t c = 0; c < m_sums.size(); ++c) m_fixed += m_multipliers.goods[c] * m_targets[c];
+    for (int m = 0; m < m_market.materials(); ++m) mergeTails(m);
+}
+
+int64_t Relaxation::evaluate(const Multipliers& multipliers) {
+    m_multipliers = multipliers;
+    evaluateSums(multipliers.goods);
     priceKits();
     int64_t bound = m_fixed;
     for (int m = 0; m < m_market.materials(); ++m) {
-        mergeTails(m);
         mergeKits(m);
         bound = plus(bound, undecided(m, 0, m_market.need(m)));
     }
@@ -277,14 +291,18 @@ Relaxation::Choice Relaxation::choice() const {
             out.copies[at(use.kit)][at(use.give)] = count;
             n = std::max<int64_t>(0, n - count * use.units);
         }
-        for (std::size_t c = 0; c < m_sums.size(); ++c) {
-            const Split& split = m_tailSplits[at(m)][c][at(n)];
-            const Curve* curve = m_curves[at(m)][c];
-            if (curve != nullptr) out.goods[c] += curve->best()[at(split.here)].money;
-            n = split.rest;
-        }
+        addGoods(m, n, out.goods);
     }
     return out;
+}
+
+void Relaxation::addGoods(int m, int64_t n, std::vector<int64_t>& goods) const {
+    for (std::size_t c = 0; c < m_sums.size(); ++c) {
+        const Split& split = m_tailSplits[at(m)][c][at(n)];
+        const Curve* curve = m_curves[at(m)][c];
+        if (curve != nullptr) goods[c] += curve->best()[at(split.here)].money;
+        n = split.rest;
+    }
 }
 
 } // namespace sp::supply

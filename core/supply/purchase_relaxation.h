@@ -42,6 +42,9 @@ class Market {
     const Curve* curve(int material, int supplier) const;
     /// All curves of the material from the suppliers marked; kept for the next time while memory allows.
     std::shared_ptr<const Merged> merged(int material, const std::vector<char>& suppliers);
+    /// Every sum that can be spent on the curve, to `limit` granules at least; null beyond what memory allows.
+    const MoneyList* moneyList(int material, int supplier, std::int64_t limit);
+    static constexpr std::int64_t kLongestList = 131'072; ///< granules
     /// True as long as no limit of the program cut into what a cheapest plan may hold.
     bool isExact() const { return m_isExact; }
 
@@ -52,6 +55,7 @@ class Market {
     std::vector<std::vector<KitUse>> m_kitsOf;
     std::vector<std::vector<std::unique_ptr<Curve>>> m_curves; ///< by material, rising supplier
     std::vector<std::map<std::vector<int>, std::shared_ptr<const Merged>>> m_merged;
+    std::map<std::pair<int, int>, std::unique_ptr<MoneyList>> m_lists; ///< by material and supplier
     std::size_t m_keptCells = 0;
     bool m_isExact = true;
 };
@@ -87,6 +91,10 @@ class Relaxation {
 
     /// The bound in 4096ths of a granule; kScaledNever when nothing covers. Leaves its tables for the readers below.
     std::int64_t evaluate(const Multipliers& multipliers);
+    /// The same tables for prices of the sums alone; kits and undecided() are left as they are.
+    void evaluateSums(const std::vector<int>& goods);
+    /// What the suppliers with a sum sell in the cheapest cover of `n` units of a material, added to `goods`.
+    void addGoods(int material, std::int64_t n, std::vector<std::int64_t>& goods) const;
     const Multipliers& multipliers() const { return m_multipliers; }
     /// Least scaled price of `n` units of a material from the sums' suppliers c and later, and the rest.
     std::int64_t tail(int material, std::size_t c, std::int64_t n) const {

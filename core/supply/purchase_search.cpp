@@ -19,6 +19,8 @@ constexpr int64_t kWorkForTies = 4'000'000;
 constexpr std::size_t kFewLabels = 300;
 constexpr std::size_t kManyLabels = 60'000;
 constexpr int kSteps = 40;
+constexpr int kLeafSteps = 16;
+constexpr int64_t kMostCap = int64_t{1} << 42; // no plan within the model's sums costs more
 
 template<class T>
 std::size_t at(T n) {
@@ -53,6 +55,7 @@ struct Node {
     std::vector<State> states;
     int branch = -1;       ///< the supplier to decide next; -1: all are decided
     bool isTight = false;  ///< the bound has been raised by multipliers, which are kept
+    int64_t slack = 0;     ///< how far above the bound the next search of this node looks
     Multipliers multipliers;
 
     bool operator<(const Node& other) const { // for a queue with the least bound on top
@@ -197,8 +200,10 @@ class Search {
 
     // ---- the tree over the suppliers
 
-    /// Plans at or above this many granules are of no interest.
-    int64_t limit() const { return m_best.cost >= kNever ? kNever : m_best.cost + (m_seeksTies ? 1 : 0); }
+    /// Plans at or above this many granules are of no interest now.
+    int64_t limit() const {
+        return std::min(m_cap, m_best.cost >= kNever ? kNever : m_best.cost + (m_seeksTies ? 1 : 0));
+    }
 
     bool tick(int64_t work) {
         m_work += work;
@@ -358,7 +363,17 @@ class Search {
                 m_queue.push(node);
                 continue;
             }
-            if (!decideKits(relaxation, node.multipliers)) open = std::min(open, node.bound);
+            node.slack = std::max<int64_t>(4, node.slack == 0 ? node.bound / 1000 : node.slack * 2);
+            m_cap = std::min(kMostCap, node.bound + node.slack);
+            m_next = kNever;
+            const bool isComplete = decideKits(relaxation, node.multipliers);
+            m_cap = kNever;
+            if (!isComplete) {
+                open = std::min(open, node.bound);
+            } else if (m_next < std::min(limit(), kMostCap)) {
+                node.bound = std::max(node.bound, m_next);
+                m_queue.push(node);
+            }
         }
         return std::min(open, limit());
     }
@@ -500,7 +515,7 @@ class Search {
 
     struct Branch {
         Relaxation& relaxation;
-        LabelSearch& labels;
+        Relaxation& sums; ///< the same state, its multipliers fitted to the kits decided
         std::vector<int64_t> kits;
         std::vector<int64_t> needs;
         int64_t kitPrice = 0; ///< scaled
@@ -509,8 +524,8 @@ class Search {
 
     bool decideKits(Relaxation& relaxation, const Multipliers& multipliers) {
         relaxation.evaluate(multipliers);
-        LabelSearch labels(m_market, relaxation, [this](int64_t work) { return tick(work); });
-        Branch branch{relaxation, labels, std::vector<int64_t>(m_market.kits().size(), 0), m_model.needs};
+        Relaxation sums(m_market, relaxation.states(), true);
+        Branch branch{relaxation, sums, std::vector<int64_t>(m_market.kits().size(), 0), m_model.needs};
         decideKit(branch, 0);
         return branch.isComplete;
     }
@@ -546,13 +561,13 @@ class Search {
             take(branch, needs, k, count);
             branch.kitPrice = priceBefore + price;
             const int64_t bound = boundOf(branch, decided + 1);
-            if (roundedUp(bound) < limit()) children.push_back({bound, count, price});
+            if (isOpen(roundedUp(bound))) children.push_back({bound, count, price});
         }
         tick(m_market.kitMost(k) * m_market.materials());
         std::stable_sort(children.begin(), children.end(),
                          [](const Child& a, const Child& b) { return a.bound < b.bound; });
         for (const auto& child : children) {
-            if (roundedUp(child.bound) >= limit()) break;
+            if (!isOpen(roundedUp(child.bound))) continue;
             take(branch, needs, k, child.count);
             branch.kitPrice = priceBefore + child.price;
             decideKit(branch, decided + 1);
@@ -560,6 +575,13 @@ class Search {
         branch.needs = needs;
         branch.kits[at(k)] = 0;
         branch.kitPrice = priceBefore;
+    }
+
+    /// Whether a part with this bound is searched now; if not, the node comes back for it.
+    bool isOpen(int64_t bound) {
+        if (bound < limit()) return true;
+        m_next = std::min(m_next, bound);
+        return false;
     }
 
     void take(Branch& branch, const std::vector<int64_t>& needs, int k, int64_t count) const {
@@ -571,13 +593,12 @@ class Search {
 
     void reachSums(Branch& branch) {
         const Relaxation& relaxation = branch.relaxation;
-        int64_t loose = relaxation.shipping() + m_model.cost;
-        int64_t spent = loose;
+        int64_t spent = relaxation.shipping() + m_model.cost;
         for (const int k : relaxation.kits()) spent += m_market.kit(k).cost(branch.kits[at(k)]);
-        loose = spent;
+        int64_t loose = spent;
         for (int m = 0; m < m_market.materials(); ++m)
             loose = std::min(kNever, loose + relaxation.all(m).best()[at(branch.needs[at(m)])].money);
-        if (loose >= limit()) return;
+        if (!isOpen(loose)) return;
         offerAround(relaxation, branch.kits);
         if (relaxation.sums().empty()) return;
 
@@ -589,26 +610,60 @@ class Search {
                 if (m_market.kit(k).supplier == relaxation.sums()[c])
                     task.goods[c] += m_market.kit(k).cost(branch.kits[at(k)]);
         task.spent = spent;
-        task.bound = boundOf(branch, relaxation.kits().size());
+        fitSums(branch, task);
+        LabelSearch labels(m_market, branch.sums, [this](int64_t work) { return tick(work); });
+        if (!isOpen(roundedUp(labels.boundOf(task)))) return;
         for (const std::size_t most : {kFewLabels, kManyLabels}) {
-            task.limit = m_best.cost >= kNever ? looseLimit(loose) : limit();
+            task.limit = limit();
             task.mostLabels = most;
-            const auto outcome = branch.labels.run(task);
+            const auto outcome = labels.run(task);
             if (outcome.plan) offerWithKits(*outcome.plan, branch.kits);
-            if (outcome.isComplete) return;
+            if (!outcome.isComplete) continue;
+            if (!outcome.plan) m_next = std::min(m_next, task.limit);
+            return;
         }
         branch.isComplete = false;
     }
 
-    /// While no plan is known: as far above the loose cost as reaching every sum may take.
-    int64_t looseLimit(int64_t loose) const {
-        int64_t limit = loose;
-        for (const auto& supplier : m_model.suppliers)
-            limit += supplier.shipping + supplier.minimum + (supplier.freeFrom < kNever ? supplier.freeFrom : 0);
-        int64_t dearest = 0;
-        for (const auto& pack : m_model.packs)
-            for (const auto& tier : pack.tiers) dearest = std::max(dearest, tier.each);
-        return limit + dearest * static_cast<int64_t>(m_model.suppliers.size());
+    /// Prices of the sums for these kits, by steps from the node's own.
+    void fitSums(Branch& branch, const LabelSearch::Task& task) {
+        Relaxation& relaxation = branch.sums;
+        const std::size_t sums = relaxation.sums().size();
+        std::vector<int> best = branch.relaxation.multipliers().goods;
+        std::vector<double> goods(sums);
+        for (std::size_t c = 0; c < sums; ++c) goods[c] = best[c] / static_cast<double>(kScale);
+        relaxation.evaluateSums(best);
+        LabelSearch labels(m_market, relaxation, [this](int64_t work) { return tick(work); });
+        int64_t bestBound = labels.boundOf(task);
+        int64_t now = bestBound;
+        double pace = 1;
+        for (int step = 0; step < kLeafSteps && roundedUp(bestBound) < limit() && pace > 0.05; ++step) {
+            auto bought = task.goods;
+            for (int m = 0; m < m_market.materials(); ++m) relaxation.addGoods(m, task.needs[at(m)], bought);
+            double norm = 0;
+            std::vector<double> missing(sums);
+            for (std::size_t c = 0; c < sums; ++c) {
+                missing[c] = static_cast<double>(relaxation.sum(c) - bought[c]);
+                if (missing[c] < 0 && goods[c] <= 0) missing[c] = 0;
+                norm += missing[c] * missing[c];
+            }
+            if (norm <= 0) break;
+            const double aim = static_cast<double>(std::min(limit(), m_best.cost));
+            const double room = aim - static_cast<double>(now) / static_cast<double>(kScale);
+            for (std::size_t c = 0; c < sums; ++c)
+                goods[c] = std::clamp(goods[c] + pace * std::max(room, 1.0) / norm * missing[c], 0.0, 0.9997);
+            const auto next = rounded(goods, {}).goods;
+            relaxation.evaluateSums(next);
+            tick(workOf(relaxation));
+            now = labels.boundOf(task);
+            if (now > bestBound) {
+                bestBound = now;
+                best = next;
+            } else {
+                pace /= 1.5;
+            }
+        }
+        relaxation.evaluateSums(best);
     }
 
     void offerWithKits(std::vector<Bought> bought, const std::vector<int64_t>& kits) {
@@ -629,6 +684,8 @@ class Search {
     int m_round = 1;
     bool m_seeksTies = false;
     bool m_isStopped = false;
+    int64_t m_cap = kNever; ///< the node now searched is searched for plans below this
+    int64_t m_next = kNever; ///< the least bound among what it left for later
     int64_t m_work = 0;
     int64_t m_nextCheck = 0;
     int64_t m_tieWorkEnd = 0;
