@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "tests/reference/cbc_purchase.h"
 
+#include <sys/resource.h>
+
 #include <algorithm>
 #include <chrono>
 #include <cstdlib>
@@ -14,6 +16,13 @@ namespace sp::reference {
 namespace {
 
 double amount(const units::Money& money) { return static_cast<double>(money.micros()) / 1e6; }
+
+double processorSecondsOfChildren() {
+    rusage usage{};
+    getrusage(RUSAGE_CHILDREN, &usage);
+    const auto seconds = [](const timeval& t) { return static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1e6; };
+    return seconds(usage.ru_utime) + seconds(usage.ru_stime);
+}
 
 std::string programOf(const supply::PurchaseProblem& problem) {
     std::map<std::string, std::int64_t> needs;
@@ -101,10 +110,12 @@ CbcAnswer solveWithCbc(const supply::PurchaseProblem& problem, const std::string
     std::remove(solution.c_str());
     const std::string command =
         "cbc '" + program + "' ratioGap 0 allowableGap 0 solve solution '" + solution + "' > '" + folder + "/cbc.log' 2>&1";
+    const double before = processorSecondsOfChildren();
     const auto start = std::chrono::steady_clock::now();
     if (std::system(command.c_str()) != 0) throw std::runtime_error("cbc could not be run");
     CbcAnswer answer;
     answer.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    answer.processorSeconds = processorSecondsOfChildren() - before;
     std::ifstream in(solution);
     std::string line;
     std::getline(in, line);

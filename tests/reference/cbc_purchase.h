@@ -13,7 +13,8 @@ namespace sp::reference {
 /// programs: one binary for each price of each pack, one for each order and one for its free shipping.
 struct CbcAnswer {
     std::optional<double> cost; ///< none: infeasible
-    double seconds = 0;         ///< wall time of the solver process
+    double seconds = 0;          ///< wall time of the solver process
+    double processorSeconds = 0; ///< its processor time
 };
 /// Solves in the folder given, which keeps the model of the last problem. Throws std::runtime_error when the command
 /// cannot be run or does not finish with a proven answer.
