@@ -21,9 +21,18 @@ Int128 gcd(Int128 a, Int128 b) {
     return a;
 }
 
+/// The one number without a negative; it counts as not fitting, so that signs can always be turned.
+constexpr Int128 kUnturnable = std::numeric_limits<Int128>::min();
+
 std::optional<Int128> product(Int128 a, Int128 b) {
     Int128 out = 0;
-    if (__builtin_mul_overflow(a, b, &out)) return std::nullopt;
+    if (__builtin_mul_overflow(a, b, &out) || out == kUnturnable) return std::nullopt;
+    return out;
+}
+
+std::optional<Int128> total(Int128 a, Int128 b) {
+    Int128 out = 0;
+    if (__builtin_add_overflow(a, b, &out) || out == kUnturnable) return std::nullopt;
     return out;
 }
 
@@ -92,24 +101,24 @@ Fraction operator/(const Fraction& a, const Fraction& b) {
 }
 
 Fraction operator+(const Fraction& a, const Fraction& b) {
+    if (a.m_denominator == b.m_denominator)
+        if (const auto sum = total(a.m_numerator, b.m_numerator)) return Fraction(*sum, a.m_denominator);
+    const auto over = [](const Fraction& left, const Fraction& right, Int128 common) -> std::optional<Fraction> {
+        const auto x = product(left.m_numerator, right.m_denominator / common);
+        const auto y = product(right.m_numerator, left.m_denominator / common);
+        const auto d = product(left.m_denominator, right.m_denominator / common);
+        const auto sum = x && y ? total(*x, *y) : std::nullopt;
+        if (!sum || !d) return std::nullopt;
+        return Fraction(*sum, *d);
+    };
+    if (const auto sum = over(a, b, 1)) return *sum;
     Fraction left = a;
     Fraction right = b;
-    if (left.m_denominator == right.m_denominator) {
-        Int128 sum = 0;
-        if (!__builtin_add_overflow(left.m_numerator, right.m_numerator, &sum))
-            return Fraction(sum, left.m_denominator);
-        throw base::Overflow();
-    }
-    for (int pass = 0; pass < 2; ++pass) {
-        const auto x = product(left.m_numerator, right.m_denominator);
-        const auto y = product(right.m_numerator, left.m_denominator);
-        const auto d = product(left.m_denominator, right.m_denominator);
-        Int128 sum = 0;
-        if (x && y && d && !__builtin_add_overflow(*x, *y, &sum)) return Fraction(sum, *d);
-        left.reduce();
-        right.reduce();
-    }
-    throw base::Overflow();
+    left.reduce();
+    right.reduce();
+    const auto sum = over(left, right, gcd(left.m_denominator, right.m_denominator));
+    if (!sum) throw base::Overflow();
+    return *sum;
 }
 
 Fraction operator-(const Fraction& a, const Fraction& b) {

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/cost_tree_model.h"
+
+#include <algorithm>
+
+namespace sp::counter {
+
+CostTreeModel::CostTreeModel(QObject* parent)
+    : QAbstractItemModel(parent) {}
+
+int CostTreeModel::add(const costing::CostTree& tree, int parent, int row, std::int64_t pieces,
+                       const desk::Formatter& formatter, std::vector<Node>& nodes) const {
+    const int at = static_cast<int>(nodes.size());
+    const auto each = units::Money::fromExact(units::Fraction::ratio(tree.amount.micros(), pieces));
+    nodes.push_back({QString::fromStdString(tree.label), QString::fromStdString(tree.rule), formatter.money(each),
+                     parent, row, {}});
+    for (std::size_t i = 0; i < tree.children.size(); ++i) {
+        const int child = add(tree.children[i], at, static_cast<int>(i), pieces, formatter, nodes);
+        nodes[static_cast<std::size_t>(at)].children.push_back(child);
+    }
+    return at;
+}
+
+bool CostTreeModel::sameShape(const std::vector<Node>& nodes) const {
+    return std::equal(nodes.begin(), nodes.end(), m_nodes.begin(), m_nodes.end(), [](const Node& a, const Node& b) {
+        return a.parent == b.parent && a.label == b.label && a.children.size() == b.children.size();
+    });
+}
+
+void CostTreeModel::setTree(costing::CostTree tree, std::int64_t pieces, const desk::Formatter& formatter) {
+    std::vector<Node> nodes;
+    add(tree, -1, 0, pieces, formatter, nodes);
+    // The title of the job is not shown and may change while one types.
+    if (!m_nodes.empty() && !nodes.empty()) nodes.front().label = m_nodes.front().label;
+    if (sameShape(nodes)) {
+        m_nodes = std::move(nodes);
+        for (int i = 0; i < static_cast<int>(m_nodes.size()); ++i) {
+            const auto& node = m_nodes[static_cast<std::size_t>(i)];
+            if (node.parent >= 0) Q_EMIT dataChanged(createIndex(node.row, Label, static_cast<quintptr>(i)),
+                                                       createIndex(node.row, Amount, static_cast<quintptr>(i)));
+        }
+        return;
+    }
+    beginResetModel();
+    m_nodes = std::move(nodes);
+    endResetModel();
+}
+
+void CostTreeModel::clear() {
+    beginResetModel();
+    m_nodes.clear();
+    endResetModel();
+}
+
+const CostTreeModel::Node& CostTreeModel::nodeOf(const QModelIndex& index) const {
+    return m_nodes[index.isValid() ? static_cast<std::size_t>(index.internalId()) : 0];
+}
+
+QModelIndex CostTreeModel::index(int row, int column, const QModelIndex& parent) const {
+    if (!hasIndex(row, column, parent)) return {};
+    return createIndex(row, column, static_cast<quintptr>(nodeOf(parent).children[static_cast<std::size_t>(row)]));
+}
+
+QModelIndex CostTreeModel::parent(const QModelIndex& child) const {
+    if (!child.isValid()) return {};
+    const int parent = nodeOf(child).parent;
+    if (parent <= 0) return {};
+    return createIndex(m_nodes[static_cast<std::size_t>(parent)].row, Label, static_cast<quintptr>(parent));
+}
+
+int CostTreeModel::rowCount(const QModelIndex& parent) const {
+    if (m_nodes.empty() || parent.column() > 0) return 0;
+    return static_cast<int>(nodeOf(parent).children.size());
+}
+
+int CostTreeModel::columnCount(const QModelIndex&) const { return Columns; }
+
+QVariant CostTreeModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid()) return {};
+    const auto& node = nodeOf(index);
+    if (role == Qt::DisplayRole) return index.column() == Label ? node.label : node.amount;
+    if (role == RuleRole || role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole) return node.rule;
+    if (role == Qt::TextAlignmentRole && index.column() == Amount) return int(Qt::AlignRight | Qt::AlignTop);
+    return {};
+}
+
+} // namespace sp::counter

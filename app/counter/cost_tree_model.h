@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/formatter.h"
+#include "core/costing/cost_words.h"
+
+#include <QAbstractItemModel>
+
+#include <vector>
+
+namespace sp::counter {
+
+/// A cost sheet as a tree: what it is and, below, by which rule; the amount for one piece or for the whole job. The
+/// job itself is not a row, its parts are the top rows.
+class CostTreeModel : public QAbstractItemModel {
+    Q_OBJECT
+
+  public:
+    enum Column { Label, Amount, Columns };
+    enum Roles { RuleRole = Qt::UserRole + 1 };
+
+    explicit CostTreeModel(QObject* parent = nullptr);
+
+    /// Shows another sheet; rows that stay keep their place, so what was opened stays open.
+    void setTree(costing::CostTree tree, std::int64_t pieces, const desk::Formatter& formatter);
+    void clear();
+
+    QModelIndex index(int row, int column, const QModelIndex& parent = {}) const override;
+    QModelIndex parent(const QModelIndex& child) const override;
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+
+  private:
+    struct Node {
+        QString label;
+        QString rule;
+        QString amount;
+        int parent = -1;
+        int row = 0;
+        std::vector<int> children;
+    };
+
+    int add(const costing::CostTree& tree, int parent, int row, std::int64_t pieces, const desk::Formatter& formatter,
+            std::vector<Node>& nodes) const;
+    bool sameShape(const std::vector<Node>& nodes) const;
+    const Node& nodeOf(const QModelIndex& index) const;
+
+    std::vector<Node> m_nodes; ///< the job first
+};
+
+} // namespace sp::counter

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/counter_page.h"
+
+#include "app/counter/folding_columns.h"
+#include "app/counter/line_panel.h"
+#include "app/counter/order_panel.h"
+#include "app/counter/slip_panel.h"
+#include "app/paper/preview_dialog.h"
+
+#include <QDir>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+namespace sp::counter {
+
+CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, desk::Prompter& prompter,
+                         QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter)
+    , m_prompter(prompter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 20, 20, 16);
+    column->setSpacing(12);
+    m_messages = new desk::MessageBar(this);
+    column->addWidget(m_messages);
+    m_columns = new FoldingColumns(this);
+    column->addWidget(m_columns, 1);
+    m_order = new OrderPanel(presenter, m_formatter, m_columns);
+    m_line = new LinePanel(presenter, m_formatter, m_columns);
+    m_slip = new SlipPanel(presenter, m_formatter, m_columns);
+    m_columns->addColumn(m_order, tr("Order"), 272, false);
+    m_columns->addColumn(m_line, tr("Line"), 480, true);
+    m_columns->addColumn(m_slip, tr("Slip"), 408, false);
+    connectAll();
+    refresh();
+}
+
+void CounterPage::connectAll() {
+    connect(m_order, &OrderPanel::lineEntered, this, [this] {
+        m_columns->showColumn(1);
+        m_line->focusPieces();
+    });
+    connect(m_line, &LinePanel::designsWanted, this, &CounterPage::focusStart);
+    connect(m_line, &LinePanel::removeAsked, &m_presenter, &CounterPresenter::removeLine);
+    connect(m_slip, &SlipPanel::giveAsked, this, &CounterPage::give);
+    connect(m_slip, &SlipPanel::printAsked, this, &CounterPage::showSheet);
+    connect(m_slip, &SlipPanel::copyAsked, &m_presenter, &CounterPresenter::startCopy);
+    connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::refresh);
+    connect(&m_presenter, &CounterPresenter::orderShown, this, &CounterPage::tellGiven);
+}
+
+bool CounterPage::isTurned() const { return m_slip->isTurned(); }
+
+void CounterPage::refresh() { m_columns->setFigure(tr("To pay"), m_slip->toPay()); }
+
+void CounterPage::tellGiven() {
+    if (!m_presenter.isGiven()) {
+        m_messages->dismiss();
+        return;
+    }
+    m_messages->tell(desk::Tone::Good,
+                     tr("Quote %1 was given on %2 and stays as it is.")
+                         .arg(QString::fromStdString(m_presenter.quote().number),
+                              m_formatter.date(m_presenter.order().quotedOn)),
+                     tr("New order"), [this] { startNew(); });
+}
+
+void CounterPage::give() {
+    if (m_presenter.isGiven()) return;
+    if (!m_presenter.priced()) {
+        m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(m_presenter.whyNoPrice()));
+        return;
+    }
+    if (m_presenter.give()) tellGiven();
+}
+
+void CounterPage::showSheet() {
+    m_presenter.keep();
+    if (!m_presenter.priced()) {
+        m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(m_presenter.whyNoPrice()));
+        return;
+    }
+    std::vector<std::vector<pricing::LadderPrice>> ladders;
+    const auto& order = m_presenter.order();
+    const bool exempt = m_presenter.priced()->taxStanding == pricing::TaxStanding::Exempt;
+    if (order.lines.size() <= paper::kMostLadders)
+        for (const auto& line : order.lines) {
+            auto ladder = pricing::ladderFor(line, m_presenter.prices(), exempt, m_presenter.session().fits());
+            if (ladder) ladders.push_back(std::move(*ladder));
+        }
+    if (ladders.size() != order.lines.size()) ladders.clear();
+    auto sheet = sheetOf(m_presenter, m_formatter, ladders);
+    const auto number = QString::fromStdString(m_presenter.quote().number);
+    const auto name = number.isEmpty() ? tr("Draft") : tr("Quote %1").arg(number);
+    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    auto* preview = new paper::PreviewDialog(std::move(sheet), m_presenter.prices().shop.paper,
+                                             documents.filePath(name + QStringLiteral(".pdf")), window());
+    preview->setObjectName(QStringLiteral("preview"));
+    preview->setAttribute(Qt::WA_DeleteOnClose);
+    preview->open();
+}
+
+void CounterPage::turnOver() {
+    m_slip->turnOver();
+    m_columns->showColumn(2);
+}
+
+void CounterPage::startNew() {
+    m_presenter.startNew();
+    m_columns->showColumn(0);
+    focusStart();
+}
+
+void CounterPage::focusStart() {
+    m_columns->showColumn(0);
+    m_order->focusDesign();
+}
+
+void CounterPage::setSaveNote(const QString& note, bool trouble) { m_order->setSaveNote(note, trouble); }
+
+} // namespace sp::counter

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/counter/counter_presenter.h"
+#include "app/desk/formatter.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/prompter.h"
+
+#include <QWidget>
+
+namespace sp::counter {
+
+class FoldingColumns;
+class LinePanel;
+class OrderPanel;
+class SlipPanel;
+
+/// The Counter: order, line and slip side by side, folded into one strip where there is no room.
+class CounterPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, desk::Prompter& prompter,
+                QWidget* parent = nullptr);
+
+    /// Puts the customer's side up again, as when another place was visited.
+    bool isTurned() const;
+
+    void give();
+    void showSheet();
+    void turnOver();
+    void startNew();
+    void focusStart();
+    void setSaveNote(const QString& note, bool trouble);
+    desk::MessageBar& messages() { return *m_messages; }
+
+  private:
+    void connectAll();
+    void refresh();
+    void tellGiven();
+
+    CounterPresenter& m_presenter;
+    desk::Formatter m_formatter;
+    desk::Prompter& m_prompter;
+    desk::MessageBar* m_messages = nullptr;
+    FoldingColumns* m_columns = nullptr;
+    OrderPanel* m_order = nullptr;
+    LinePanel* m_line = nullptr;
+    SlipPanel* m_slip = nullptr;
+};
+
+} // namespace sp::counter

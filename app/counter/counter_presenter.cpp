@@ -1,0 +1,314 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/counter_presenter.h"
+
+#include <algorithm>
+
+namespace sp::counter {
+
+namespace {
+
+constexpr int kRestMilliseconds = 600;
+
+} // namespace
+
+CounterPresenter::CounterPresenter(session::BookSession& session, QObject* parent)
+    : QObject(parent)
+    , m_session(session) {
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kRestMilliseconds);
+    connect(&m_rest, &QTimer::timeout, this, &CounterPresenter::keep);
+    connect(&m_session, &session::BookSession::changed, this, &CounterPresenter::bookChanged);
+}
+
+QString CounterPresenter::whyNoPrice() const {
+    if (!m_problems.empty()) return QString::fromStdString(m_problems.begin()->second.detail);
+    return m_whyNot ? QString::fromStdString(m_whyNot->detail) : QString();
+}
+
+units::Date CounterPresenter::validUntil() const {
+    return m_quote.validUntil.value_or(order().quotedOn.plusDays(m_prices.shop.rules.validDays));
+}
+
+const pricing::PricedLine* CounterPresenter::pricedLine() const {
+    if (!m_priced || !hasLine()) return nullptr;
+    return &m_priced->lines[static_cast<std::size_t>(m_current)];
+}
+
+void CounterPresenter::select(int line) {
+    keep();
+    const int last = static_cast<int>(order().lines.size()) - 1;
+    m_current = std::clamp(line, -1, last);
+    m_problems.clear();
+    reprice();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::show(db::Quote quote) {
+    m_quote = std::move(quote);
+    m_problems.clear();
+    m_unkept = false;
+    m_rest.stop();
+    m_current = m_quote.order.lines.empty() ? -1 : 0;
+    readPrices();
+    reprice();
+    Q_EMIT orderShown();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::openLast() {
+    auto last = m_session.read([](db::Book& book) { return book.lastDraft(); });
+    if (last && *last) {
+        show(std::move(**last));
+        return;
+    }
+    startNew();
+}
+
+void CounterPresenter::startNew() {
+    keep();
+    auto started = m_session.keepDraft([](db::Book& book) { return book.startQuote(); });
+    if (started) show(std::move(*started));
+}
+
+bool CounterPresenter::open(const base::Id& quote) {
+    keep();
+    auto opened = m_session.read([&](db::Book& book) { return book.quote(quote); });
+    if (opened) show(std::move(*opened));
+    return opened.has_value();
+}
+
+void CounterPresenter::startCopy() {
+    const auto copied = order();
+    startNew();
+    const auto today = order().quotedOn;
+    m_quote.order = copied;
+    m_quote.order.quotedOn = today;
+    m_quote.order.wantedBy.reset();
+    readPrices();
+    m_current = m_quote.order.lines.empty() ? -1 : 0;
+    touched();
+    keep();
+    Q_EMIT orderShown();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::bookChanged() {
+    if (m_keeping) return;
+    // Undo may have brought back an earlier state of the draft; a draft that has nothing unkept follows the book.
+    if (!m_unkept && !m_quote.id.isNone()) {
+        const auto stored = m_session.read([&](db::Book& book) { return book.quote(m_quote.id); });
+        if (stored && stored->version != m_quote.version) {
+            const int current = m_current;
+            m_quote = *stored;
+            readPrices();
+            m_problems.clear();
+            m_current = std::min(std::max(current, 0), static_cast<int>(order().lines.size()) - 1);
+            reprice();
+            Q_EMIT orderShown();
+            Q_EMIT lineShown();
+            Q_EMIT changed();
+            return;
+        }
+    }
+    readPrices();
+    reprice();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::readPrices() {
+    m_prices = m_quote.frozen ? *m_quote.frozen : m_session.prices(order().customer);
+}
+
+bool CounterPresenter::refuse() { return isGiven(); }
+
+void CounterPresenter::addDesign(const base::Id& id) {
+    const auto* design = m_session.design(id);
+    if (refuse() || !design) return;
+    catalogue::OrderLine line;
+    line.design = design->id;
+    line.title = design->name;
+    line.width = design->width;
+    line.height = design->height;
+    line.stones = design->stones;
+    line.onto = design->usualBase;
+    line.templatesOnWall = design->templatesOnWall;
+    line.plannedPieces = design->plannedPieces;
+    line.artTime = design->artTime;
+    m_quote.order.lines.push_back(std::move(line));
+    m_current = static_cast<int>(order().lines.size()) - 1;
+    m_problems.clear();
+    touched();
+    keep();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::addOneOff(const QString& title) {
+    if (refuse()) return;
+    catalogue::OrderLine line;
+    line.title = title.trimmed().toStdString();
+    for (const auto& material : m_session.materials())
+        if (line.onto.isNone() && material.kind == catalogue::MaterialKind::Backing) line.onto = material.id;
+    m_quote.order.lines.push_back(std::move(line));
+    m_current = static_cast<int>(order().lines.size()) - 1;
+    m_problems.clear();
+    touched();
+    keep();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::removeLine() {
+    if (refuse() || !hasLine()) return;
+    m_quote.order.lines.erase(m_quote.order.lines.begin() + m_current);
+    m_current = std::min(m_current, static_cast<int>(order().lines.size()) - 1);
+    m_problems.clear();
+    touched();
+    keep();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::setCustomer(const base::Id& customer) {
+    if (refuse() || m_quote.order.customer == customer) return;
+    m_quote.order.customer = customer;
+    const auto* known = m_session.customer(customer);
+    m_quote.order.asksExemption = known && known->certificate && known->certificate->holdsOn(order().quotedOn);
+    readPrices();
+    touched();
+    keep();
+    Q_EMIT orderShown();
+}
+
+bool CounterPresenter::addCustomer(const QString& name) {
+    if (refuse()) return false;
+    catalogue::Customer customer;
+    customer.name = name.trimmed().toStdString();
+    const auto saved = m_session.change([&](db::Book& book) { return book.save(customer); });
+    if (!saved) return false;
+    setCustomer(*saved);
+    return true;
+}
+
+void CounterPresenter::setWantedBy(std::optional<units::Date> day) {
+    if (refuse() || m_quote.order.wantedBy == day) return;
+    m_quote.order.wantedBy = day;
+    touched();
+}
+
+void CounterPresenter::setAsksExemption(bool asks) {
+    if (refuse() || m_quote.order.asksExemption == asks) return;
+    m_quote.order.asksExemption = asks;
+    touched();
+    keep();
+}
+
+void CounterPresenter::setDiscount(const catalogue::Discount& discount) {
+    if (refuse() || m_quote.order.discount == discount) return;
+    m_quote.order.discount = discount;
+    touched();
+}
+
+void CounterPresenter::editLine(const std::function<void(catalogue::OrderLine&)>& edit) {
+    if (refuse() || !hasLine()) return;
+    auto changed = line();
+    edit(changed);
+    if (changed == line()) return;
+    m_quote.order.lines[static_cast<std::size_t>(m_current)] = std::move(changed);
+    touched();
+}
+
+void CounterPresenter::addStone(const base::Id& material) {
+    editLine([&](catalogue::OrderLine& line) {
+        for (const auto& stone : line.stones)
+            if (stone.material == material) return;
+        line.stones.push_back({material, units::Count{}});
+    });
+    keep();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::removeStone(int row) {
+    editLine([&](catalogue::OrderLine& line) {
+        if (row >= 0 && row < static_cast<int>(line.stones.size())) line.stones.erase(line.stones.begin() + row);
+    });
+    m_problems.clear();
+    keep();
+    reprice();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::setProblem(const QString& field, const std::optional<base::Error>& problem) {
+    const bool had = m_problems.count(field) > 0;
+    if (!problem && !had) return;
+    if (problem)
+        m_problems[field] = *problem;
+    else
+        m_problems.erase(field);
+    reprice();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::touched() {
+    m_unkept = true;
+    m_rest.start();
+    reprice();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::reprice() {
+    m_priced.reset();
+    m_whyNot.reset();
+    m_ladder.clear();
+    if (!m_problems.empty()) return;
+    auto priced = pricing::priceOrder(order(), m_prices, m_session.fits());
+    if (!priced) {
+        m_whyNot = priced.error();
+        return;
+    }
+    m_priced = std::move(*priced);
+    priceLadder();
+}
+
+void CounterPresenter::priceLadder() {
+    if (!hasLine()) return;
+    const bool exempt = m_priced->taxStanding == pricing::TaxStanding::Exempt;
+    auto ladder = pricing::ladderFor(line(), m_prices, exempt, m_session.fits());
+    if (ladder) m_ladder = std::move(*ladder);
+}
+
+void CounterPresenter::keep() {
+    m_rest.stop();
+    if (!m_unkept || isGiven()) return;
+    m_keeping = true;
+    const auto version = m_session.keepDraft([&](db::Book& book) { return book.saveDraft(m_quote); });
+    m_keeping = false;
+    if (!version) return;
+    m_unkept = false;
+    m_quote.version = *version;
+}
+
+bool CounterPresenter::give() {
+    if (isGiven() || !m_priced) return false;
+    keep();
+    if (m_unkept) return false;
+    const auto total = m_priced->total;
+    m_keeping = true;
+    auto given = m_session.change(
+        [&](db::Book& book) { return book.give(m_quote, m_prices, total, validUntil()); });
+    m_keeping = false;
+    if (!given) return false;
+    const int current = m_current;
+    show(std::move(*given));
+    select(current);
+    return true;
+}
+
+bool CounterPresenter::setStage(db::Stage stage) {
+    const auto id = m_quote.id;
+    const auto done = m_session.change([&](db::Book& book) { return book.setStage(id, stage); });
+    if (done) m_quote.stage = stage;
+    return done.has_value();
+}
+
+} // namespace sp::counter

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session/book_session.h"
+#include "core/pricing/ladder.h"
+#include "core/pricing/price_order.h"
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+
+#include <map>
+#include <optional>
+
+namespace sp::counter {
+
+/// What is decided at the Counter. It holds the quote on the counter, prices it anew after every change, and keeps
+/// it in the book. While an entry cannot be read there is no price: `priced` is empty and `whyNoPrice` says why.
+///
+/// A change is priced at once and kept on disk when the entry is finished (`keep`) or the hand rests; one kept change
+/// is one step of undo. A given quote is sealed: it is shown with the prices it was given with and refuses changes.
+class CounterPresenter : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit CounterPresenter(session::BookSession& session, QObject* parent = nullptr);
+
+    // The quote on the counter.
+    const db::Quote& quote() const { return m_quote; }
+    const catalogue::Order& order() const { return m_quote.order; }
+    bool isGiven() const { return !m_quote.number.empty(); }
+    const catalogue::PriceBook& prices() const { return m_prices; }
+    const std::optional<pricing::PricedOrder>& priced() const { return m_priced; }
+    /// Why there is no price, in one sentence; empty while there is one.
+    QString whyNoPrice() const;
+    units::Date validUntil() const;
+    session::BookSession& session() { return m_session; }
+
+    // The line being edited.
+    int current() const { return m_current; }
+    bool hasLine() const { return m_current >= 0; }
+    const catalogue::OrderLine& line() const { return m_quote.order.lines[static_cast<std::size_t>(m_current)]; }
+    const pricing::PricedLine* pricedLine() const;
+    /// What more of the current line would cost; empty while there is no price.
+    const std::vector<pricing::LadderPrice>& ladder() const { return m_ladder; }
+    void select(int line);
+
+    // What can be done. Each prices anew and emits `changed`; `lineShown` when the current line is another one.
+    void openLast();               ///< the draft last worked on, or a new one
+    void startNew();
+    bool open(const base::Id& quote);
+    void startCopy();              ///< a new draft with what this quote orders, at today's prices
+    void addDesign(const base::Id& design);
+    void addOneOff(const QString& title);
+    void removeLine();
+    void setCustomer(const base::Id& customer);
+    bool addCustomer(const QString& name);
+    void setWantedBy(std::optional<units::Date> day);
+    void setAsksExemption(bool asks);
+    void setDiscount(const catalogue::Discount& discount);
+    /// Changes the current line through `edit`.
+    void editLine(const std::function<void(catalogue::OrderLine&)>& edit);
+    void addStone(const base::Id& material);
+    void removeStone(int row);
+
+    /// An entry of the screen that cannot be read (or can again, without a problem): while there is any, no price.
+    void setProblem(const QString& field, const std::optional<base::Error>& problem);
+
+    /// Puts what was typed on disk now: one step of undo.
+    void keep();
+    /// Numbers and seals the quote. False when it could not be, `troubled` of the session then says why.
+    bool give();
+    bool setStage(db::Stage stage);
+
+  Q_SIGNALS:
+    void changed();   ///< the order, its price or the reason why there is none
+    void lineShown(); ///< another line, or the same one brought back from undo: fields load what it says
+    void orderShown(); ///< another quote: all fields load what it says
+
+  private:
+    void show(db::Quote quote);
+    void bookChanged();
+    void touched();
+    void readPrices();
+    void reprice();
+    void priceLadder();
+    bool refuse();
+
+    session::BookSession& m_session;
+    db::Quote m_quote;
+    catalogue::PriceBook m_prices;
+    std::optional<pricing::PricedOrder> m_priced;
+    std::optional<base::Error> m_whyNot;
+    std::vector<pricing::LadderPrice> m_ladder;
+    std::map<QString, base::Error> m_problems;
+    int m_current = -1;
+    bool m_unkept = false;
+    bool m_keeping = false;
+    QTimer m_rest;
+};
+
+} // namespace sp::counter

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/folding_columns.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/figures.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QScrollArea>
+
+namespace sp::counter {
+
+namespace {
+
+constexpr int kColumnGap = 20;
+constexpr int kRoomForStretch = 440; ///< what the stretching column needs to be worth its place
+
+} // namespace
+
+class FoldingColumns::Figure : public QWidget {
+  public:
+    explicit Figure(QWidget* parent)
+        : QWidget(parent) {
+        auto* row = new QHBoxLayout(this);
+        row->setContentsMargins(0, 0, 0, 0);
+        row->setSpacing(8);
+        m_meaning = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Muted, desk::Weight::Plain, this);
+        m_amount = new desk::FigureLabel({}, desk::TextSize::Title, desk::Role::Ink, desk::Weight::Strong, this);
+        m_amount->setObjectName(QStringLiteral("stripFigure"));
+        row->addWidget(m_meaning);
+        row->addWidget(m_amount);
+    }
+    void set(const QString& meaning, const QString& amount) {
+        m_meaning->setText(meaning);
+        m_amount->setMeaning(meaning);
+        m_amount->setFigure(amount);
+    }
+
+  private:
+    desk::TextLabel* m_meaning;
+    desk::FigureLabel* m_amount;
+};
+
+FoldingColumns::FoldingColumns(QWidget* parent)
+    : QWidget(parent)
+    , m_strip(new QWidget(this))
+    , m_figure(new Figure(m_strip)) {
+    auto* row = new QHBoxLayout(m_strip);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    row->addStretch(1);
+    row->addWidget(m_figure);
+    m_strip->hide();
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        for (const auto& column : m_columns)
+            if (now && column.frame->isAncestorOf(now)) column.frame->ensureWidgetVisible(now, 0, 28);
+    });
+}
+
+void FoldingColumns::addColumn(QWidget* column, const QString& word, int width, bool stretch) {
+    // Where the window is lower than the column needs, the column scrolls instead of being squeezed.
+    auto* frame = new QScrollArea(this);
+    frame->setFrameShape(QFrame::NoFrame);
+    frame->setWidgetResizable(true);
+    frame->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    frame->setFocusPolicy(Qt::NoFocus);
+    frame->viewport()->setAutoFillBackground(false);
+    frame->setWidget(column);
+    column->setAutoFillBackground(false);
+    auto* tab = new QPushButton(word, m_strip);
+    tab->setCheckable(true);
+    tab->setAutoExclusive(true);
+    desk::makeQuiet(*tab);
+    const int at = static_cast<int>(m_columns.size());
+    static_cast<QHBoxLayout*>(m_strip->layout())->insertWidget(at, tab);
+    connect(tab, &QPushButton::clicked, this, [this, at] { showColumn(at); });
+    m_columns.push_back({frame, tab, width, stretch});
+}
+
+void FoldingColumns::setFigure(const QString& meaning, const QString& figure) { m_figure->set(meaning, figure); }
+
+void FoldingColumns::showColumn(int column) {
+    m_shown = column;
+    m_columns[static_cast<std::size_t>(column)].tab->setChecked(true);
+    arrange();
+}
+
+void FoldingColumns::arrange() {
+    if (m_columns.empty()) return;
+    int fixed = kColumnGap * (static_cast<int>(m_columns.size()) - 1);
+    for (const auto& column : m_columns) fixed += desk::scaled(column.stretch ? kRoomForStretch : column.width);
+    m_folded = width() < fixed;
+    m_strip->setVisible(m_folded);
+    if (m_folded) {
+        const int height = desk::fieldHeight() + 8;
+        m_strip->setGeometry(0, 0, width(), height);
+        m_columns[static_cast<std::size_t>(m_shown)].tab->setChecked(true);
+        for (std::size_t i = 0; i < m_columns.size(); ++i) {
+            m_columns[i].frame->setVisible(static_cast<int>(i) == m_shown);
+            m_columns[i].frame->setGeometry(0, height + 8, width(), QWidget::height() - height - 8);
+        }
+        return;
+    }
+    int taken = kColumnGap * (static_cast<int>(m_columns.size()) - 1);
+    for (const auto& column : m_columns)
+        if (!column.stretch) taken += desk::scaled(column.width);
+    int x = 0;
+    for (const auto& column : m_columns) {
+        const int wide = column.stretch ? width() - taken : desk::scaled(column.width);
+        column.frame->setVisible(true);
+        column.frame->setGeometry(x, 0, wide, height());
+        x += wide + kColumnGap;
+    }
+}
+
+void FoldingColumns::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void FoldingColumns::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) arrange();
+}
+
+bool FoldingColumns::event(QEvent* event) {
+    const bool handled = QWidget::event(event);
+    if (event->type() == QEvent::LayoutRequest) arrange();
+    return handled;
+}
+
+} // namespace sp::counter

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/counter/counter_presenter.h"
+#include "app/desk/card.h"
+#include "app/desk/choice_field.h"
+#include "app/desk/field_box.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/share_bar.h"
+#include "app/desk/value_fields.h"
+#include "app/desk/word_field.h"
+
+#include <QCheckBox>
+#include <QVBoxLayout>
+
+namespace sp::counter {
+
+class SheetRow;
+class StoneRows;
+
+/// The middle of the Counter: the line being edited. Nothing in it says what anything costs.
+class LinePanel : public desk::Card {
+    Q_OBJECT
+
+  public:
+    LinePanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void focusPieces();
+
+  Q_SIGNALS:
+    void designsWanted();  ///< the empty panel's action
+    void removeAsked();
+
+  private:
+    void build();
+    QLayout* buildMeasures();
+    void buildBench(QVBoxLayout* column);
+    void connectAll();
+    void loadLine();
+    void loadSizes();
+    void offerBases();
+    void refresh();
+    void refreshBench();
+    void refreshShortage();
+
+    template<class T>
+    void typed(desk::ValueField<T>* field, std::function<void(catalogue::OrderLine&, const T&)> put);
+    void sizeTyped();
+
+    CounterPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    QWidget* m_content = nullptr;
+    QWidget* m_empty = nullptr;
+    desk::TextLabel* m_heading = nullptr;
+    desk::TextLabel* m_place = nullptr;
+    desk::WordField* m_title = nullptr;
+    desk::CountField* m_pieces = nullptr;
+    desk::ChoiceField* m_onto = nullptr;
+    desk::LengthField* m_width = nullptr;
+    desk::LengthField* m_height = nullptr;
+    QCheckBox* m_onWall = nullptr;
+    QCheckBox* m_taxable = nullptr;
+    QWidget* m_sizes = nullptr;
+    std::vector<desk::CountField*> m_sizeFields;
+    StoneRows* m_stones = nullptr;
+    SheetRow* m_sheets = nullptr;
+    QWidget* m_bench = nullptr;
+    desk::TextLabel* m_benchTime = nullptr;
+    desk::ShareBar* m_benchBar = nullptr;
+    desk::MessageBar* m_short = nullptr;
+    desk::TextLabel* m_note = nullptr;
+};
+
+} // namespace sp::counter

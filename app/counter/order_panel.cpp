@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/order_panel.h"
+
+#include "app/counter/order_list.h"
+#include "app/desk/card.h"
+#include "app/desk/stone_painter.h"
+#include "app/desk/word_field.h"
+
+#include <QItemSelectionModel>
+#include <QGridLayout>
+#include <QVBoxLayout>
+
+namespace sp::counter {
+
+namespace {
+
+using desk::Role;
+using desk::TextSize;
+
+QVariant variantOf(const base::Id& id) { return QVariant::fromValue(id); }
+
+/// "5 %" or "2.50": a share or an amount. Empty: none.
+base::Result<catalogue::Discount> parseDiscount(const QString& text, const desk::Formatter& formatter) {
+    catalogue::Discount discount;
+    const auto typed = text.trimmed();
+    if (typed.isEmpty()) return discount;
+    if (typed.contains(QLatin1Char('%'))) {
+        const auto share = units::parseRate(typed.toStdString(), formatter.style());
+        if (!share) return base::fail(share.error());
+        discount.share = *share;
+    } else {
+        const auto amount = units::parseMoney(typed.toStdString(), formatter.currency(), formatter.style());
+        if (!amount) return base::fail(amount.error());
+        discount.amount = *amount;
+    }
+    return discount;
+}
+
+QString written(const catalogue::Discount& discount, const desk::Formatter& formatter) {
+    if (discount.share) return formatter.rateNumber(*discount.share) + QStringLiteral(" %");
+    return discount.amount ? formatter.money(*discount.amount) : QString();
+}
+
+} // namespace
+
+OrderPanel::OrderPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    build();
+    connectAll();
+    loadChoices();
+    loadOrder();
+}
+
+QWidget* OrderPanel::buildTop() {
+    auto* top = new QWidget(this);
+    auto* grid = new QGridLayout(top);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(8);
+    m_customer = new desk::ChoiceField(m_formatter, this);
+    m_customer->setObjectName(QStringLiteral("customer"));
+    m_customer->setEmptyAllowed(true);
+    m_customer->setNewWording(tr("Add “%1” as a customer"));
+    m_wantedBy = new desk::DateField(m_formatter, m_presenter.order().quotedOn, this);
+    m_wantedBy->setObjectName(QStringLiteral("wantedBy"));
+    m_wantedBy->setEmptyAllowed(true);
+    m_discount = new desk::WordField(m_formatter, {}, this);
+    m_discount->setObjectName(QStringLiteral("discount"));
+    m_discount->setEmptyAllowed(true);
+    m_exempt = new QCheckBox(tr("Ta&x exempt"), this);
+    m_exempt->setObjectName(QStringLiteral("exempt"));
+    grid->addWidget(new desk::FieldBox(tr("Custo&mer"), m_customer, this), 0, 0, 1, 2);
+    m_wantedBox = new desk::FieldBox(tr("Wanted &by"), m_wantedBy, this);
+    grid->addWidget(m_wantedBox, 1, 0, Qt::AlignTop);
+    grid->addWidget(new desk::FieldBox(tr("Dis&count"), m_discount, this), 1, 1, Qt::AlignTop);
+    grid->addWidget(m_exempt, 2, 0, 1, 2);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    return top;
+}
+
+void OrderPanel::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(12);
+    column->addWidget(desk::pageTitle(tr("Order"), this));
+    column->addWidget(buildTop());
+    m_design = new desk::ChoiceField(m_formatter, this);
+    m_design->setObjectName(QStringLiteral("design"));
+    m_design->setEmptyAllowed(true);
+    m_design->setEnterMovesOn(false); // a chosen design leads to its pieces
+    m_design->setPlaceholderText(tr("Type part of a design’s name"));
+    m_design->setNewWording(tr("“%1” as a one-off"));
+    column->addWidget(new desk::FieldBox(tr("&Add to the order"), m_design, this));
+    m_list = new OrderList(this);
+    m_list->setObjectName(QStringLiteral("lines"));
+    m_model = new OrderListModel(m_presenter, m_formatter, this);
+    m_list->setModel(m_model);
+    m_list->setMinimumHeight(desk::scaled(150));
+    column->addWidget(m_list, 1);
+    m_saved = new desk::TextLabel({}, TextSize::Small, Role::Good, desk::Weight::Plain, this);
+    m_saved->setObjectName(QStringLiteral("saved"));
+    m_saved->setWordWrap(true);
+    column->addWidget(m_saved);
+}
+
+void OrderPanel::connectAll() {
+    connect(m_customer, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
+        m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{});
+    });
+    connect(m_customer, &desk::ChoiceField::typedNew, this,
+            [this](const QString& name) { m_presenter.addCustomer(name); });
+    connect(m_wantedBy, &desk::TypedField::edited, this, [this] {
+        const auto day = m_wantedBy->optionalValue();
+        m_presenter.setProblem(QStringLiteral("wantedBy"),
+                               day ? std::nullopt : std::optional<base::Error>(day.error()));
+        if (day) m_presenter.setWantedBy(*day);
+    });
+    connect(m_discount, &desk::TypedField::edited, this, &OrderPanel::discountTyped);
+    for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_wantedBy),
+                                    static_cast<desk::TypedField*>(m_discount)})
+        connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+    connect(m_exempt, &QCheckBox::clicked, &m_presenter, &CounterPresenter::setAsksExemption);
+    connect(m_design, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
+        if (!id.isValid()) return;
+        const auto design = id.value<base::Id>(); // the field forgets what `id` refers to
+        m_design->setCurrent({});
+        m_presenter.addDesign(design);
+        Q_EMIT lineEntered();
+    });
+    connect(m_design, &desk::ChoiceField::typedNew, this, [this](QString title) {
+        m_design->setCurrent({});
+        m_presenter.addOneOff(title);
+        Q_EMIT lineEntered();
+    });
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
+        if (index.isValid() && index.row() != m_presenter.current()) m_presenter.select(index.row());
+    });
+    connect(m_list, &OrderList::removeAsked, &m_presenter, &CounterPresenter::removeLine);
+    connect(m_list, &OrderList::entered, this, &OrderPanel::lineEntered);
+    connect(&m_presenter, &CounterPresenter::changed, this, &OrderPanel::refresh);
+    connect(&m_presenter, &CounterPresenter::orderShown, this, &OrderPanel::loadOrder);
+    connect(&m_presenter.session(), &session::BookSession::changed, this, &OrderPanel::loadChoices);
+}
+
+void OrderPanel::discountTyped() {
+    const auto discount = parseDiscount(m_discount->text(), m_formatter);
+    m_discount->setOuterProblem(discount ? QString() : QString::fromStdString(discount.error().detail));
+    m_presenter.setProblem(QStringLiteral("discount"),
+                           discount ? std::nullopt : std::optional<base::Error>(discount.error()));
+    if (discount) m_presenter.setDiscount(*discount);
+}
+
+void OrderPanel::loadChoices() {
+    auto& session = m_presenter.session();
+    std::vector<desk::Choice> customers;
+    for (const auto& customer : session.customers())
+        customers.push_back({variantOf(customer.id), QString::fromStdString(customer.name),
+                             customer.certificate ? tr("certificate on file") : QString(), {}});
+    m_customer->setChoices(std::move(customers));
+    std::vector<desk::Choice> designs;
+    for (const auto& design : session.designs()) {
+        desk::Choice choice{variantOf(design.id), QString::fromStdString(design.name),
+                            m_formatter.size(design.width, design.height), {}};
+        for (const auto& stone : design.stones)
+            if (const auto* material = session.material(stone.material))
+                choice.stones.push_back(desk::stoneColour(material->stone.rgb));
+        designs.push_back(std::move(choice));
+    }
+    m_design->setChoices(std::move(designs));
+}
+
+void OrderPanel::loadOrder() {
+    const auto& order = m_presenter.order();
+    m_customer->setCurrent(order.customer.isNone() ? QVariant() : variantOf(order.customer));
+    m_wantedBy->setOptionalValue(order.wantedBy);
+    m_wantedBy->setToday(order.quotedOn);
+    m_discount->setOuterProblem({});
+    m_discount->setRaw(written(order.discount, m_formatter));
+    m_exempt->setChecked(order.asksExemption);
+    const bool open = !m_presenter.isGiven();
+    for (QWidget* input : {static_cast<QWidget*>(m_customer), static_cast<QWidget*>(m_wantedBy),
+                           static_cast<QWidget*>(m_discount), static_cast<QWidget*>(m_exempt),
+                           static_cast<QWidget*>(m_design)})
+        input->setEnabled(open);
+    refresh();
+}
+
+void OrderPanel::refresh() {
+    m_model->refresh();
+    const int current = m_presenter.current();
+    if (current >= 0 && m_list->currentIndex().row() != current)
+        m_list->setCurrentIndex(m_model->index(current));
+    m_exempt->setChecked(m_presenter.order().asksExemption);
+    const auto& priced = m_presenter.priced();
+    const bool rush = priced && !priced->rush.isZero();
+    m_wantedBox->setRemark(rush ? tr("rush, %1").arg(m_formatter.rate(priced->rushRate)) : QString());
+}
+
+void OrderPanel::focusDesign() { m_design->setFocus(Qt::OtherFocusReason); }
+void OrderPanel::focusCustomer() { m_customer->setFocus(Qt::OtherFocusReason); }
+
+void OrderPanel::setSaveNote(const QString& note, bool trouble) {
+    m_saved->setRole(trouble ? Role::Warn : Role::Good);
+    m_saved->setText(note);
+}
+
+} // namespace sp::counter

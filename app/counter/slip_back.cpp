@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/slip_back.h"
+
+#include "app/desk/card.h"
+
+#include <QGridLayout>
+#include <QHeaderView>
+#include <QPainter>
+#include <QStyledItemDelegate>
+#include <QVBoxLayout>
+
+namespace sp::counter {
+
+namespace {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+/// A row of the cost tree: the label, and under it the rule that made the figure.
+class RuleDelegate : public QStyledItemDelegate {
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        const auto* view = qobject_cast<const QTreeView*>(option.widget);
+        const int width = std::max(80, (view ? view->columnWidth(CostTreeModel::Label) : 200) - depthOf(index) * 20 - 28);
+        return {width, desk::scaled(22) + ruleHeight(index, width) + desk::scaled(4)};
+    }
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        painter->save();
+        const bool chosen = option.state & QStyle::State_Selected;
+        if (chosen) painter->fillRect(option.rect, desk::colour(Role::JewelSoft));
+        const bool top = !index.parent().isValid();
+        const QRect line(option.rect.left() + 2, option.rect.top() + 2, option.rect.width() - 4, desk::scaled(20));
+        painter->setFont(desk::textFont(TextSize::Body, top ? Weight::Strong : Weight::Plain));
+        painter->setPen(desk::colour(Role::Ink));
+        const auto words = index.data().toString();
+        if (index.column() == CostTreeModel::Amount) {
+            desk::drawFigures(*painter, line, Qt::AlignRight | Qt::AlignVCenter, words);
+        } else {
+            painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                              painter->fontMetrics().elidedText(words, Qt::ElideRight, line.width()));
+            painter->setFont(desk::textFont(TextSize::Small));
+            painter->setPen(desk::colour(Role::Muted));
+            painter->drawText(QRect(line.left(), line.bottom() + 1, line.width(), option.rect.bottom() - line.bottom()),
+                              Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, shownRule(index));
+        }
+        painter->restore();
+    }
+
+  private:
+    static int depthOf(const QModelIndex& index) {
+        int depth = 0;
+        for (auto up = index.parent(); up.isValid(); up = up.parent()) ++depth;
+        return depth;
+    }
+    /// A sum of parts that are there to be opened needs no words.
+    static QString shownRule(const QModelIndex& index) {
+        const bool opens = index.model()->rowCount(index.siblingAtColumn(0)) > 0;
+        return opens ? QString() : index.data(CostTreeModel::RuleRole).toString();
+    }
+    static int ruleHeight(const QModelIndex& index, int width) {
+        const auto rule = shownRule(index.siblingAtColumn(CostTreeModel::Label));
+        if (rule.isEmpty()) return 0;
+        const QFontMetrics metrics(desk::textFont(TextSize::Small));
+        return metrics.boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, rule).height();
+    }
+};
+
+} // namespace
+
+SlipBack::SlipBack(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    build();
+    connect(&m_presenter, &CounterPresenter::changed, this, &SlipBack::refresh);
+    connect(&m_presenter, &CounterPresenter::lineShown, this, &SlipBack::loadAsk);
+    loadAsk();
+    refresh();
+}
+
+QLayout* SlipBack::buildHead() {
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(0);
+    const auto figure = [&](int column, const QString& label, const QString& name) {
+        grid->addWidget(new desk::TextLabel(label, TextSize::Small, Role::Muted, Weight::Plain, this), 0, column);
+        auto* shown = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
+        shown->setObjectName(name);
+        shown->setMeaning(label);
+        shown->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        grid->addWidget(shown, 1, column, Qt::AlignLeft);
+        grid->setColumnStretch(column, 1);
+        return shown;
+    };
+    m_cost = figure(0, tr("Cost each"), QStringLiteral("costEach"));
+    m_markUp = figure(1, tr("Mark-up"), QStringLiteral("markUp"));
+    m_margin = figure(2, tr("Margin"), QStringLiteral("margin"));
+    return grid;
+}
+
+void SlipBack::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 18, 24, 16);
+    column->setSpacing(8);
+    auto* head = new QHBoxLayout;
+    head->addWidget(desk::pageTitle(tr("Owner’s side"), this), 1);
+    m_what = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    head->addWidget(m_what);
+    column->addLayout(head);
+    column->addLayout(buildHead());
+    auto* hour = new QHBoxLayout;
+    hour->addWidget(new desk::TextLabel(tr("Earned per bench hour"), TextSize::Body, Role::Muted, Weight::Plain, this), 1);
+    m_perHour = new desk::FigureLabel({}, TextSize::Title, Role::Good, Weight::Strong, this);
+    m_perHour->setObjectName(QStringLiteral("perHour"));
+    m_perHour->setMeaning(tr("Earned per bench hour"));
+    hour->addWidget(m_perHour);
+    column->addLayout(hour);
+    m_shares = new desk::ShareBar(this);
+    m_shares->setLabelled(false);
+    column->addWidget(m_shares);
+    m_model = new CostTreeModel(this);
+    m_tree = new QTreeView(this);
+    m_tree->setObjectName(QStringLiteral("costTree"));
+    m_tree->setAccessibleName(tr("What one piece costs, part by part"));
+    m_tree->setModel(m_model);
+    m_tree->setHeaderHidden(true);
+    m_tree->setFrameShape(QFrame::NoFrame);
+    m_tree->viewport()->setAutoFillBackground(false);
+    m_tree->setItemDelegate(new RuleDelegate(m_tree));
+    m_tree->setIndentation(20);
+    m_tree->setMinimumHeight(desk::scaled(150));
+    m_tree->setExpandsOnDoubleClick(false);
+    m_tree->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_tree->header()->setStretchLastSection(false);
+    m_tree->header()->setMinimumSectionSize(20);
+    m_tree->header()->setSectionResizeMode(CostTreeModel::Label, QHeaderView::Stretch);
+    m_tree->header()->setSectionResizeMode(CostTreeModel::Amount, QHeaderView::Fixed);
+    m_tree->header()->resizeSection(CostTreeModel::Amount, desk::scaled(72));
+    const auto toggle = [this](const QModelIndex& index) {
+        const auto first = index.siblingAtColumn(0);
+        m_tree->setExpanded(first, !m_tree->isExpanded(first));
+    };
+    connect(m_tree, &QTreeView::clicked, this, toggle);
+    connect(m_tree, &QTreeView::activated, this, toggle);
+    column->addWidget(m_tree, 1);
+    column->addWidget(new desk::Hairline(this));
+    auto* ask = new QHBoxLayout;
+    ask->setSpacing(12);
+    m_ask = new desk::MoneyField(m_formatter, this);
+    m_ask->setObjectName(QStringLiteral("askInstead"));
+    m_ask->setEmptyAllowed(true);
+    m_askBox = new desk::FieldBox(tr("As&k for instead"), m_ask, this);
+    m_askBox->setMaximumWidth(desk::scaled(150));
+    ask->addWidget(m_askBox, 0, Qt::AlignTop);
+    m_leaves = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_leaves->setObjectName(QStringLiteral("leaves"));
+    m_leaves->setWordWrap(true);
+    ask->addWidget(m_leaves, 1);
+    column->addLayout(ask);
+    m_footing = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Strong, this);
+    m_footing->setObjectName(QStringLiteral("footing"));
+    m_footing->setWordWrap(true);
+    column->addWidget(m_footing);
+    m_ladder = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Plain, this);
+    m_ladder->setWordWrap(true);
+    column->addWidget(m_ladder);
+    m_order = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_order->setWordWrap(true);
+    column->addWidget(m_order);
+    connect(m_ask, &desk::TypedField::edited, this, &SlipBack::askTyped);
+    connect(m_ask, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+}
+
+void SlipBack::askTyped() {
+    const auto price = m_ask->optionalValue();
+    m_presenter.setProblem(QStringLiteral("askInstead"),
+                           price ? std::nullopt : std::optional<base::Error>(price.error()));
+    if (price) m_presenter.editLine([&](catalogue::OrderLine& line) { line.typedEach = *price; });
+}
+
+void SlipBack::loadAsk() {
+    m_ask->setEnabled(m_presenter.hasLine() && !m_presenter.isGiven());
+    if (m_presenter.hasLine()) m_ask->setOptionalValue(m_presenter.line().typedEach);
+}
+
+void SlipBack::refresh() {
+    if (!isVisibleTo(window())) {
+        // Turned away from the customer's side only: nothing is kept ready that could flash up.
+        m_model->clear();
+    }
+    const auto* line = m_presenter.pricedLine();
+    const bool there = line != nullptr;
+    m_shares->setVisible(there);
+    m_tree->setVisible(there);
+    if (!there) {
+        for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));
+        m_what->setText({});
+        m_footing->setText(m_presenter.whyNoPrice());
+        for (auto* label : {m_leaves, m_ladder, m_order}) label->setText({});
+        return;
+    }
+    refreshFigures(*line);
+    refreshTree(*line);
+}
+
+void SlipBack::refreshFigures(const pricing::PricedLine& line) {
+    const auto& ordered = m_presenter.line();
+    const auto pieces = ordered.quantity;
+    const auto percent = [&](const std::optional<units::Rate>& rate) {
+        return rate ? m_formatter.rate(*rate) : QStringLiteral("—");
+    };
+    m_what->setText(QStringLiteral("%1 × %2").arg(QString::fromStdString(ordered.title), m_formatter.count(pieces)));
+    const auto each = [&](units::Money all) {
+        return units::Money::fromExact(units::Fraction::ratio(all.micros(), pieces.value()));
+    };
+    m_cost->setFigure(m_formatter.money(each(line.cost.total)));
+    m_markUp->setFigure(percent(line.earnings.markUp));
+    m_margin->setFigure(percent(line.earnings.margin));
+    const auto perHour = line.earnings.perBenchHour;
+    m_perHour->setFigure(perHour ? m_formatter.money(*perHour) : QStringLiteral("—"));
+    m_perHour->setRole(perHour && perHour->isNegative() ? Role::Warn : Role::Good);
+    m_leaves->setText(tr("leaves %1 a piece, %2 on the line; the ladder asks %3 (%4)")
+                          .arg(m_formatter.money(each(line.earnings.profit)), m_formatter.money(line.earnings.profit),
+                               m_formatter.money(line.reckonedEach), m_formatter.rate(line.ladderMarkUp)));
+    switch (line.footing) {
+    case pricing::Footing::Pays: m_footing->setText({}); break;
+    case pricing::Footing::BelowCost:
+        m_footing->setText(tr("Below what it costs with your own time, wear and overhead."));
+        break;
+    case pricing::Footing::BelowFloor:
+        m_footing->setText(tr("Below the floor: it does not cover the %1 a piece that is paid out.")
+                               .arg(m_formatter.money(each(line.cost.outOfPocket))));
+        break;
+    }
+    m_footing->setVisible(!m_footing->text().isEmpty());
+    QStringList steps;
+    for (const auto& step : m_presenter.ladder())
+        steps << tr("%1: %2").arg(m_formatter.count(step.quantity), m_formatter.money(step.each));
+    m_ladder->setText(tr("More or fewer, each — %1").arg(steps.join(QStringLiteral(" · "))));
+    m_ladder->setVisible(m_presenter.ladder().size() > 1);
+    const auto& whole = m_presenter.priced()->earnings;
+    m_order->setText(tr("Whole order: costs %1, leaves %2, margin %3.")
+                         .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), percent(whole.margin)));
+}
+
+void SlipBack::refreshTree(const pricing::PricedLine& line) {
+    auto tree = costing::explain(m_presenter.line(), m_presenter.prices(), line.cost, m_formatter.style());
+    std::vector<desk::Share> shares;
+    for (const auto& part : tree.children)
+        shares.push_back({QString::fromStdString(part.label), part.amount.micros(), m_formatter.money(part.amount)});
+    m_shares->setShares(std::move(shares));
+    m_model->setTree(std::move(tree), m_presenter.line().quantity.value(), m_formatter);
+}
+
+void SlipBack::focusFirst() { m_tree->setFocus(Qt::OtherFocusReason); }
+
+} // namespace sp::counter

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/counter/cost_tree_model.h"
+#include "app/counter/counter_presenter.h"
+#include "app/desk/field_box.h"
+#include "app/desk/figures.h"
+#include "app/desk/share_bar.h"
+#include "app/desk/value_fields.h"
+
+#include <QTreeView>
+#include <QWidget>
+
+namespace sp::counter {
+
+/// The back of the slip, for the owner: what the current line costs node by node, mark-up and margin, what it earns,
+/// the ladder, and the price to ask instead.
+class SlipBack : public QWidget {
+    Q_OBJECT
+
+  public:
+    SlipBack(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void focusFirst();
+
+  private:
+    void build();
+    QLayout* buildHead();
+    void refresh();
+    void refreshFigures(const pricing::PricedLine& line);
+    void refreshTree(const pricing::PricedLine& line);
+    void askTyped();
+    void loadAsk();
+
+    CounterPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    desk::TextLabel* m_what = nullptr;
+    desk::FigureLabel* m_cost = nullptr;
+    desk::FigureLabel* m_markUp = nullptr;
+    desk::FigureLabel* m_margin = nullptr;
+    desk::FigureLabel* m_perHour = nullptr;
+    desk::ShareBar* m_shares = nullptr;
+    QTreeView* m_tree = nullptr;
+    CostTreeModel* m_model = nullptr;
+    desk::MoneyField* m_ask = nullptr;
+    desk::FieldBox* m_askBox = nullptr;
+    desk::TextLabel* m_leaves = nullptr;
+    desk::TextLabel* m_footing = nullptr;
+    desk::TextLabel* m_ladder = nullptr;
+    desk::TextLabel* m_order = nullptr;
+};
+
+} // namespace sp::counter

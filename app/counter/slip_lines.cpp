@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/slip_lines.h"
+
+#include "app/desk/figures.h"
+#include "app/desk/palette.h"
+
+#include <QAccessible>
+#include <QEvent>
+#include <QPainter>
+#include <QRegularExpression>
+#include <QScrollBar>
+
+#include <algorithm>
+
+namespace sp::counter {
+
+namespace {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+constexpr int kSide = 24;
+constexpr int kPiecesWidth = 34;
+constexpr int kAmountWidth = 84;
+constexpr int kEachWidth = 66;
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+} // namespace
+
+SlipLines::SlipLines(QWidget* parent)
+    : QAbstractScrollArea(parent) {
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    viewport()->setAutoFillBackground(false);
+    setFocusPolicy(Qt::NoFocus);
+    setAccessibleName(tr("The slip, as the customer gets it"));
+    verticalScrollBar()->setSingleStep(24);
+}
+
+void SlipLines::setContent(const paper::SheetContent* content, int current) {
+    const bool moved = current != m_current;
+    m_content = content;
+    m_current = current;
+    layRows();
+    if (moved) showCurrent();
+    if (QAccessible::isActive()) describe();
+    viewport()->update();
+}
+
+void SlipLines::describe() {
+    QStringList spoken;
+    for (const auto& row : m_rows) {
+        const QStringList parts{row.left.trimmed(), row.text, row.each, row.amount};
+        const auto line = QStringList(parts).filter(QRegularExpression(QStringLiteral("."))).join(QLatin1Char(' '));
+        if (!line.isEmpty()) spoken << line;
+    }
+    setAccessibleDescription(spoken.join(QLatin1Char('\n')));
+}
+
+void SlipLines::addRow(Row row, int height, int line) {
+    row.top = m_height;
+    row.height = desk::scaled(height);
+    row.line = line;
+    m_height += row.height;
+    m_rows.push_back(std::move(row));
+}
+
+void SlipLines::layRows() {
+    m_rows.clear();
+    m_height = desk::scaled(14);
+    if (m_content) {
+        addRow({Row::Kind::Title, 0, 0, -1, {}, text(m_content->shopName), {}, text(m_content->title)}, 32, -1);
+        QStringList facts;
+        for (const auto& fact : m_content->facts) facts << text(fact.label + " " + fact.value);
+        addRow({Row::Kind::Detail, 0, 0, -1, {}, facts.join(QStringLiteral(" · ")), {}, {}}, 18, -1);
+        if (!m_content->customerName.empty())
+            addRow({Row::Kind::Detail, 0, 0, -1, {}, tr("for %1").arg(text(m_content->customerName)), {}, {}}, 18, -1);
+        addRow({Row::Kind::Rule, 0, 0, -1, {}, {}, {}, {}}, 18, -1);
+        for (std::size_t i = 0; i < m_content->lines.size(); ++i) {
+            const auto& line = m_content->lines[i];
+            const int at = static_cast<int>(i);
+            addRow({Row::Kind::Main, 0, 0, -1, text(line.pieces), text(line.title), text(line.each),
+                    text(line.amount.text)},
+                   22, at);
+            if (!line.detail.empty())
+                addRow({Row::Kind::Detail, 0, 0, -1, QStringLiteral(" "), text(line.detail), {}, {}}, 18, at);
+            for (const auto& extra : line.extras)
+                addRow({Row::Kind::Plain, 0, 0, -1, QStringLiteral(" "), text(extra.label), {},
+                        text(extra.amount.text)},
+                       20, at);
+            if (!line.note.empty())
+                addRow({Row::Kind::Detail, 0, 0, -1, QStringLiteral(" "), text(line.note), {}, {}}, 18, at);
+            m_height += desk::scaled(6);
+        }
+        for (const auto& row : m_content->adjustments)
+            addRow({Row::Kind::Plain, 0, 0, -1, QStringLiteral(" "), text(row.label), {}, text(row.amount.text)}, 24, -1);
+    }
+    verticalScrollBar()->setPageStep(viewport()->height());
+    verticalScrollBar()->setRange(0, std::max(0, m_height - viewport()->height()));
+}
+
+void SlipLines::showCurrent() {
+    if (m_current < 0) return;
+    int top = -1;
+    int bottom = -1;
+    for (const auto& row : m_rows) {
+        if (row.line != m_current) continue;
+        if (top < 0) top = row.top;
+        bottom = row.top + row.height;
+    }
+    if (top < 0) return;
+    auto* bar = verticalScrollBar();
+    if (bottom > bar->value() + viewport()->height()) bar->setValue(bottom - viewport()->height() + desk::scaled(8));
+    if (top < bar->value()) bar->setValue(top - desk::scaled(8));
+}
+
+void SlipLines::paintRow(QPainter& painter, const Row& row, int y) const {
+    const int side = desk::scaled(kSide);
+    const QRect all(side, y, viewport()->width() - 2 * side, row.height);
+    if (row.kind == Row::Kind::Rule) {
+        painter.setPen(desk::colour(Role::Hairline));
+        painter.drawLine(all.left(), y + row.height / 2, all.right(), y + row.height / 2);
+        return;
+    }
+    const bool title = row.kind == Row::Kind::Title;
+    const bool small = row.kind == Row::Kind::Detail;
+    auto font = desk::textFont(title ? TextSize::Title : small ? TextSize::Small : TextSize::Body,
+                               title ? Weight::Strong : Weight::Plain);
+    const auto body = desk::textFont(title ? TextSize::Small : TextSize::Body);
+    const int indent = row.left.isEmpty() ? 0 : desk::scaled(kPiecesWidth);
+    int right = 0;
+    if (!row.amount.isEmpty())
+        right = title ? QFontMetrics(body).horizontalAdvance(row.amount) + 12 : desk::scaled(kAmountWidth);
+    const int each = row.each.isEmpty() ? 0 : desk::scaled(kEachWidth);
+    const QRect words = all.adjusted(indent, 0, -right - each, 0);
+    if (title && QFontMetrics(font).horizontalAdvance(row.text) > words.width())
+        font = desk::textFont(TextSize::Body, Weight::Strong);
+    if (!row.left.trimmed().isEmpty()) {
+        painter.setFont(desk::textFont(TextSize::Body, Weight::Strong));
+        painter.setPen(desk::colour(Role::Ink));
+        painter.drawText(all, Qt::AlignLeft | Qt::AlignVCenter, row.left);
+    }
+    painter.setFont(font);
+    painter.setPen(desk::colour(small ? Role::Muted : Role::Ink));
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(font).elidedText(row.text, Qt::ElideRight, words.width()));
+    if (!row.each.isEmpty()) {
+        painter.setPen(desk::colour(Role::Muted));
+        painter.setFont(desk::textFont(TextSize::Small));
+        desk::drawFigures(painter, all.adjusted(0, 0, -desk::scaled(kAmountWidth), 0),
+                          Qt::AlignRight | Qt::AlignVCenter, row.each);
+    }
+    if (!row.amount.isEmpty()) {
+        painter.setFont(body);
+        painter.setPen(desk::colour(title ? Role::Muted : Role::Ink));
+        desk::drawFigures(painter, all, Qt::AlignRight | Qt::AlignVCenter, row.amount);
+    }
+}
+
+void SlipLines::paintEvent(QPaintEvent*) {
+    QPainter painter(viewport());
+    const int offset = verticalScrollBar()->value();
+    for (const auto& row : m_rows) {
+        if (row.top + row.height < offset) continue;
+        if (row.top > offset + viewport()->height()) break;
+        paintRow(painter, row, row.top - offset);
+    }
+}
+
+void SlipLines::resizeEvent(QResizeEvent* event) {
+    QAbstractScrollArea::resizeEvent(event);
+    layRows();
+}
+
+void SlipLines::changeEvent(QEvent* event) {
+    QAbstractScrollArea::changeEvent(event);
+    if (event->type() == QEvent::FontChange) layRows();
+}
+
+} // namespace sp::counter

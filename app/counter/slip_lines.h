@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/paper/sheet_content.h"
+
+#include <QAbstractScrollArea>
+
+namespace sp::counter {
+
+/// The upper part of the slip's front: letterhead, number and the lines of the order, drawn from what the printed
+/// sheet says. Only rows in sight are drawn, so a long order costs no more than a short one.
+class SlipLines : public QAbstractScrollArea {
+    Q_OBJECT
+
+  public:
+    explicit SlipLines(QWidget* parent = nullptr);
+
+    /// `current` is the line to keep in sight; -1: none.
+    void setContent(const paper::SheetContent* content, int current);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+  private:
+    /// A row of text: what stands where. `line` is the order line it belongs to; -1: none.
+    struct Row {
+        enum class Kind { Title, Plain, Main, Detail, Rule } kind = Kind::Plain;
+        int top = 0;
+        int height = 0;
+        int line = -1;
+        QString left;
+        QString text;
+        QString each;
+        QString amount;
+    };
+
+    void layRows();
+    void addRow(Row row, int height, int line);
+    /// Says the rows to a screen reader, which cannot see what is drawn.
+    void describe();
+    void showCurrent();
+    void paintRow(QPainter& painter, const Row& row, int y) const;
+
+    const paper::SheetContent* m_content = nullptr;
+    int m_current = -1;
+    std::vector<Row> m_rows;
+    int m_height = 0;
+};
+
+} // namespace sp::counter

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/slip_panel.h"
+
+#include "app/counter/slip_back.h"
+#include "app/counter/slip_lines.h"
+#include "app/counter/slip_totals.h"
+#include "app/desk/bench_style.h"
+#include "app/desk/icons.h"
+#include "app/desk/palette.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPainterPath>
+#include <QVBoxLayout>
+
+namespace sp::counter {
+
+namespace {
+
+using desk::Role;
+
+constexpr int kTeeth = 10; ///< width of a tooth of the torn edge, px
+constexpr int kShadow = 6;
+
+/// A piece of paper torn off above, with the one shadow of the app under it.
+class SlipPaper : public QWidget {
+  public:
+    using QWidget::QWidget;
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const QRectF sheet = QRectF(rect()).adjusted(kShadow, 0, -kShadow, -kShadow);
+        QPainterPath path;
+        path.moveTo(sheet.bottomLeft());
+        path.lineTo(sheet.left(), sheet.top() + kTeeth / 2);
+        const int teeth = static_cast<int>(sheet.width()) / kTeeth;
+        const double width = sheet.width() / std::max(1, teeth);
+        for (int i = 0; i < teeth; ++i) {
+            path.lineTo(sheet.left() + (i + 0.5) * width, sheet.top());
+            path.lineTo(sheet.left() + (i + 1) * width, sheet.top() + kTeeth / 2);
+        }
+        path.lineTo(sheet.bottomRight());
+        path.closeSubpath();
+        painter.setPen(Qt::NoPen);
+        auto shade = desk::colour(Role::Ink);
+        if (desk::currentLook() == desk::Look::Dark) shade = Qt::black;
+        for (int i = kShadow; i > 0; --i) {
+            shade.setAlphaF(0.03F);
+            painter.setBrush(shade);
+            painter.drawPath(path.translated(0, i * 0.8));
+        }
+        painter.setBrush(desk::colour(Role::Paper));
+        painter.drawPath(path);
+    }
+};
+
+} // namespace
+
+paper::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
+                            std::span<const std::vector<pricing::LadderPrice>> ladders) {
+    paper::SheetWords words;
+    words.numbers = formatter.style();
+    words.date = [&formatter](units::Date day) { return formatter.date(day).toStdString(); };
+    words.weekday = [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); };
+    return paper::contentOf({presenter.quote().number, 1, presenter.order(), presenter.prices(), *presenter.priced(),
+                             ladders, presenter.validUntil(), {}, words});
+}
+
+SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 8, 0, 0);
+    column->setSpacing(8);
+    auto* paper = new SlipPaper(this);
+    auto* inside = new QVBoxLayout(paper);
+    inside->setContentsMargins(kShadow, kTeeth / 2, kShadow, kShadow);
+    m_sides = new QStackedWidget(paper);
+    m_sides->setAutoFillBackground(false);
+    inside->addWidget(m_sides);
+    auto* front = new QWidget(m_sides);
+    auto* frontColumn = new QVBoxLayout(front);
+    frontColumn->setContentsMargins(0, 0, 0, 0);
+    frontColumn->setSpacing(0);
+    m_lines = new SlipLines(front);
+    m_lines->setObjectName(QStringLiteral("slipLines"));
+    m_lines->setMinimumHeight(desk::scaled(150));
+    m_totals = new SlipTotals(front);
+    frontColumn->addWidget(m_lines, 1);
+    frontColumn->addWidget(m_totals);
+    m_sides->addWidget(front);
+    m_back = new SlipBack(presenter, formatter, m_sides);
+    m_sides->addWidget(m_back);
+    column->addWidget(paper, 1);
+    auto* buttons = new QHBoxLayout;
+    buttons->setContentsMargins(kShadow, 0, kShadow, 0);
+    buttons->setSpacing(8);
+    m_give = new QPushButton(this);
+    m_give->setObjectName(QStringLiteral("give"));
+    desk::makePrimary(*m_give);
+    m_print = new QPushButton(tr("P&rint"), this);
+    m_print->setObjectName(QStringLiteral("print"));
+    m_turn = new QPushButton(tr("Turn o&ver"), this);
+    m_turn->setObjectName(QStringLiteral("turnOver"));
+    m_turn->setToolTip(tr("Shows the owner’s side, or the customer’s again (F9)"));
+    buttons->addWidget(m_give, 2);
+    buttons->addWidget(m_print, 1);
+    buttons->addWidget(m_turn, 1);
+    column->addLayout(buttons);
+    connect(m_give, &QPushButton::clicked, this, [this] {
+        if (m_presenter.isGiven())
+            Q_EMIT copyAsked();
+        else
+            Q_EMIT giveAsked();
+    });
+    connect(m_print, &QPushButton::clicked, this, &SlipPanel::printAsked);
+    connect(m_turn, &QPushButton::clicked, this, &SlipPanel::turnOver);
+    connect(&m_presenter, &CounterPresenter::changed, this, &SlipPanel::refresh);
+    refresh();
+}
+
+bool SlipPanel::isTurned() const { return m_sides->currentIndex() == 1; }
+
+void SlipPanel::turnOver() {
+    m_sides->setCurrentIndex(isTurned() ? 0 : 1);
+    refresh();
+    Q_EMIT turned(isTurned());
+}
+
+QString SlipPanel::toPay() const { return m_totals->toPay(); }
+
+void SlipPanel::refresh() {
+    refreshButtons();
+    if (!m_presenter.priced()) {
+        m_content = {};
+        m_lines->setContent(nullptr, -1);
+        m_totals->setNoPrice(m_presenter.whyNoPrice());
+        return;
+    }
+    m_content = sheetOf(m_presenter, m_formatter, {});
+    paper::SheetLadder ladder;
+    if (m_presenter.ladder().size() > 1 && m_presenter.hasLine()) {
+        ladder.title = tr("More or fewer of %1, each").arg(QString::fromStdString(m_presenter.line().title)).toStdString();
+        for (const auto& step : m_presenter.ladder())
+            ladder.steps.push_back({step.quantity, m_formatter.count(step.quantity).toStdString(),
+                                    m_formatter.money(step.each).toStdString(), step.isOrdered});
+    }
+    m_lines->setContent(&m_content, m_presenter.current());
+    m_totals->setContent(m_content, ladder);
+}
+
+void SlipPanel::refreshButtons() {
+    const bool given = m_presenter.isGiven();
+    const bool priced = m_presenter.priced().has_value();
+    m_give->setText(given ? tr("Order a&gain") : tr("&Give this quote"));
+    m_give->setEnabled(given || priced);
+    m_print->setEnabled(priced);
+    const auto why = priced ? QString() : m_presenter.whyNoPrice();
+    m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);
+    m_give->setToolTip(given ? tr("Starts a new order with what this quote holds, at today’s prices")
+                       : priced ? tr("Numbers the quote and keeps it as it is (Ctrl+Enter)")
+                                : why);
+}
+
+} // namespace sp::counter

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/counter/counter_presenter.h"
+#include "app/desk/formatter.h"
+#include "app/paper/sheet_content.h"
+
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QWidget>
+
+namespace sp::counter {
+
+class SlipBack;
+class SlipLines;
+class SlipTotals;
+
+/// The quote sheet of this order in words, as it would be printed now. `ladders` as in paper::SheetInput.
+paper::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
+                            std::span<const std::vector<pricing::LadderPrice>> ladders);
+
+/// The right of the Counter: the slip on its piece of paper, front or back, and what can be done with it.
+class SlipPanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    bool isTurned() const;
+    void turnOver();
+    /// The figure of the front, a dash while there is none.
+    QString toPay() const;
+
+  Q_SIGNALS:
+    void giveAsked();
+    void printAsked();
+    void copyAsked();
+    void turned(bool back);
+
+  private:
+    void refresh();
+    void refreshButtons();
+
+    CounterPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    paper::SheetContent m_content;
+    QStackedWidget* m_sides = nullptr;
+    SlipLines* m_lines = nullptr;
+    SlipTotals* m_totals = nullptr;
+    SlipBack* m_back = nullptr;
+    QPushButton* m_give = nullptr;
+    QPushButton* m_print = nullptr;
+    QPushButton* m_turn = nullptr;
+};
+
+} // namespace sp::counter

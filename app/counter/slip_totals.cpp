@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/slip_totals.h"
+
+#include "app/desk/card.h"
+
+#include <QGridLayout>
+#include <QPainter>
+#include <QVBoxLayout>
+
+namespace sp::counter {
+
+namespace {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+constexpr int kMostSteps = 5;
+
+QString shown(const std::string& words) { return QString::fromStdString(words); }
+
+/// A quantity of the ladder with its price; the one ordered lies on the jewel's soft ground.
+class StepCell : public QWidget {
+  public:
+    using QWidget::QWidget;
+    bool isOrdered = false;
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        if (!isOrdered) return;
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(desk::colour(Role::JewelSoft));
+        painter.drawRoundedRect(rect(), 6, 6);
+    }
+};
+
+} // namespace
+
+SlipTotals::SlipTotals(QWidget* parent)
+    : QWidget(parent) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 8, 24, 16);
+    column->setSpacing(6);
+    column->addWidget(new desk::Hairline(this));
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(8);
+    grid->setVerticalSpacing(4);
+    grid->setColumnStretch(0, 1);
+    m_together = addRow(grid, 0, QStringLiteral("together"));
+    m_tax = addRow(grid, 1, QStringLiteral("tax"));
+    m_payWord = new desk::TextLabel(tr("To pay"), TextSize::Body, Role::Ink, Weight::Strong, this);
+    grid->addWidget(m_payWord, 2, 0);
+    m_toPay = new desk::FigureLabel({}, TextSize::Total, Role::Ink, Weight::Strong, this);
+    m_toPay->setObjectName(QStringLiteral("toPay"));
+    m_toPay->setMeaning(tr("To pay"));
+    grid->addWidget(m_toPay, 2, 1);
+    m_deposit = addRow(grid, 3, QStringLiteral("deposit"));
+    m_balance = addRow(grid, 4, QStringLiteral("balance"));
+    column->addLayout(grid);
+    m_included = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_included->setWordWrap(true);
+    column->addWidget(m_included);
+    m_why = new desk::TextLabel({}, TextSize::Body, Role::Warn, Weight::Plain, this);
+    m_why->setObjectName(QStringLiteral("whyNoPrice"));
+    m_why->setWordWrap(true);
+    column->addWidget(m_why);
+    column->addWidget(new desk::Hairline(this));
+    m_ladderTitle = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    column->addWidget(m_ladderTitle);
+    m_ladder = new QWidget(this);
+    auto* steps = new QHBoxLayout(m_ladder);
+    steps->setContentsMargins(0, 0, 0, 0);
+    steps->setSpacing(4);
+    for (int i = 0; i < kMostSteps; ++i) {
+        auto* cell = new StepCell(m_ladder);
+        auto* inside = new QVBoxLayout(cell);
+        inside->setContentsMargins(4, 4, 4, 4);
+        inside->setSpacing(0);
+        auto* pieces = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, cell);
+        auto* each = new desk::TextLabel({}, TextSize::Body, Role::Ink, Weight::Strong, cell);
+        for (auto* label : {pieces, each}) {
+            label->setAlignment(Qt::AlignHCenter);
+            inside->addWidget(label);
+        }
+        steps->addWidget(cell, 1);
+        m_steps.push_back({cell, pieces, each});
+    }
+    column->addWidget(m_ladder);
+    m_care = new desk::TextLabel(tr("Not for children under three. Keep glass clear where you drive; check local "
+                                    "rules. Fresh press work is hot."),
+                                 TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_care->setWordWrap(true);
+    column->addWidget(m_care);
+}
+
+SlipTotals::Row SlipTotals::addRow(QGridLayout* grid, int row, const QString& objectName) {
+    Row made{new desk::TextLabel({}, TextSize::Body, Role::Muted, Weight::Plain, this),
+             new desk::FigureLabel({}, TextSize::Body, Role::Ink, Weight::Plain, this)};
+    made.amount->setObjectName(objectName);
+    grid->addWidget(made.label, row, 0);
+    grid->addWidget(made.amount, row, 1);
+    return made;
+}
+
+void SlipTotals::fill(const Row& row, const QString& label, const QString& amount) {
+    row.label->setVisible(!amount.isEmpty());
+    row.amount->setVisible(!amount.isEmpty());
+    row.label->setText(label);
+    row.amount->setMeaning(label);
+    row.amount->setFigure(amount);
+}
+
+void SlipTotals::setContent(const paper::SheetContent& content, const paper::SheetLadder& ladder) {
+    m_why->hide();
+    fill(m_together, tr("Together"), content.showsTogether ? shown(content.together.text) : QString());
+    fill(m_tax, content.tax ? shown(content.tax->label) : QString(),
+         content.tax ? shown(content.tax->amount.text) : QString());
+    m_tax.label->setToolTip(content.tax ? shown(content.tax->note) : QString());
+    m_included->setText(content.tax && !content.tax->note.empty() ? shown(content.tax->note)
+                                                                   : shown(content.taxIncluded));
+    m_included->setVisible(!m_included->text().isEmpty());
+    m_toPay->setFigure(shown(content.toPay.text));
+    fill(m_deposit, tr("Deposit to start"), content.deposit ? shown(content.deposit->text) : QString());
+    fill(m_balance, tr("On collection"), content.deposit ? shown(content.balance.text) : QString());
+    fillLadder(ladder);
+}
+
+void SlipTotals::fillLadder(const paper::SheetLadder& ladder) {
+    m_ladderTitle->setVisible(!ladder.steps.empty());
+    m_ladder->setVisible(!ladder.steps.empty());
+    m_ladderTitle->setText(shown(ladder.title));
+    QStringList spoken;
+    for (std::size_t i = 0; i < m_steps.size(); ++i) {
+        const bool there = i < ladder.steps.size();
+        auto* cell = static_cast<StepCell*>(m_steps[i].cell);
+        cell->setVisible(there);
+        if (!there) continue;
+        const auto& step = ladder.steps[i];
+        cell->isOrdered = step.isOrdered;
+        cell->update();
+        m_steps[i].pieces->setText(shown(step.pieces));
+        m_steps[i].each->setText(shown(step.each));
+        spoken << tr("%1 pieces at %2").arg(shown(step.pieces), shown(step.each));
+    }
+    m_ladder->setAccessibleName(spoken.join(QStringLiteral(", ")));
+}
+
+void SlipTotals::setNoPrice(const QString& why) {
+    for (const auto& row : {m_together, m_tax, m_deposit, m_balance}) fill(row, {}, {});
+    m_toPay->setFigure(QStringLiteral("—"));
+    m_included->hide();
+    m_why->setText(why);
+    m_why->setVisible(!why.isEmpty());
+    fillLadder({});
+}
+
+} // namespace sp::counter

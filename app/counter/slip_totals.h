@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/figures.h"
+#include "app/paper/sheet_content.h"
+
+#include <QWidget>
+
+class QGridLayout;
+
+namespace sp::counter {
+
+/// The lower part of the slip's front, always in sight: together, tax, to pay, deposit, and what more of the current
+/// line would cost. Without a price it shows a dash and the reason.
+class SlipTotals : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit SlipTotals(QWidget* parent = nullptr);
+
+    /// `ladder` is that of the current line; empty steps: none.
+    void setContent(const paper::SheetContent& content, const paper::SheetLadder& ladder);
+    void setNoPrice(const QString& why);
+    const QString toPay() const { return m_toPay->text(); }
+
+  private:
+    struct Row {
+        desk::TextLabel* label;
+        desk::FigureLabel* amount;
+    };
+    struct Step {
+        QWidget* cell;
+        desk::TextLabel* pieces;
+        desk::TextLabel* each;
+    };
+
+    Row addRow(QGridLayout* grid, int row, const QString& objectName);
+    void fill(const Row& row, const QString& label, const QString& amount);
+    void fillLadder(const paper::SheetLadder& ladder);
+
+    Row m_together{};
+    Row m_tax{};
+    Row m_deposit{};
+    Row m_balance{};
+    desk::TextLabel* m_payWord = nullptr;
+    desk::FigureLabel* m_toPay = nullptr;
+    desk::TextLabel* m_why = nullptr;
+    desk::TextLabel* m_included = nullptr;
+    desk::TextLabel* m_ladderTitle = nullptr;
+    QWidget* m_ladder = nullptr;
+    std::vector<Step> m_steps;
+    desk::TextLabel* m_care = nullptr;
+};
+
+} // namespace sp::counter

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/stone_rows.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/icons.h"
+#include "app/desk/stone_painter.h"
+#include "app/desk/stone_swatches.h"
+
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace sp::counter {
+
+namespace {
+
+using desk::Role;
+using desk::TextSize;
+
+enum Column { Swatch, Name, Size, PerPiece, ToBrush, OnShelf, Remove };
+
+} // namespace
+
+std::int64_t stonesToBrush(const catalogue::StoneCount& stone, units::Count pieces, units::Rate loss) {
+    const auto good = units::Fraction::of(static_cast<units::Int128>(stone.count.value()) * pieces.value());
+    return (good * units::Fraction::ratio(units::kPpm, units::kPpm - loss.ppm())).ceiling();
+}
+
+StoneRows::StoneRows(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    m_body = new QWidget(this);
+    column->addWidget(m_body);
+    m_add = new desk::ChoiceField(m_formatter, this);
+    m_add->setObjectName(QStringLiteral("addColour"));
+    m_add->setAccessibleName(tr("Add a colour"));
+    m_add->setPlaceholderText(tr("+ colour: type part of its name"));
+    m_add->setEmptyAllowed(true);
+    m_add->setEnterMovesOn(false); // a chosen colour leads to its count
+    column->addWidget(m_add);
+    connect(m_add, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
+        if (!id.isValid()) return;
+        const auto material = id.value<base::Id>(); // the field forgets what `id` refers to
+        m_add->setCurrent({});
+        m_presenter.addStone(material);
+        if (!m_rows.empty()) m_rows.back().perPiece->setFocus(Qt::OtherFocusReason);
+    });
+}
+
+void StoneRows::addHead() {
+    m_grid->addWidget(desk::sectionTitle(tr("Stones"), m_body), 0, Swatch, 1, 3);
+    const auto head = [&](int column, const QString& text) {
+        auto* label = new desk::TextLabel(text, TextSize::Small, Role::Muted, desk::Weight::Plain, m_body);
+        label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        m_grid->addWidget(label, 0, column);
+    };
+    head(PerPiece, tr("per piece"));
+    head(ToBrush, tr("to brush"));
+    head(OnShelf, tr("on the shelf"));
+}
+
+void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
+    const auto* priced = m_presenter.prices().find(stone.material);
+    const auto traits = priced ? priced->material.stone : catalogue::StoneTraits{};
+    const auto name = priced ? QString::fromStdString(priced->material.name) : tr("a stone that is gone");
+    const int at = row + 1;
+    auto* swatch = new desk::StoneSwatches(m_body);
+    swatch->setStones({desk::stoneColour(traits.rgb)});
+    m_grid->addWidget(swatch, at, Swatch);
+    m_grid->addWidget(new desk::TextLabel(priced ? QString::fromStdString(traits.colour) : name, TextSize::Body,
+                                          Role::Ink, desk::Weight::Plain, m_body),
+                      at, Name);
+    m_grid->addWidget(new desk::TextLabel(QString::fromStdString(traits.size), TextSize::Small, Role::Muted,
+                                          desk::Weight::Plain, m_body),
+                      at, Size);
+    Row entry;
+    entry.material = stone.material;
+    entry.perPiece = new desk::CountField(m_formatter, m_body);
+    entry.perPiece->setObjectName(QStringLiteral("stone%1").arg(row));
+    entry.perPiece->setAccessibleName(tr("%1 per piece").arg(name));
+    entry.perPiece->setAlignment(Qt::AlignRight);
+    entry.perPiece->setRange(units::Count::of(1), units::Count::of(1'000'000));
+    entry.perPiece->setMinimumWidth(desk::scaled(76));
+    entry.perPiece->setMaximumWidth(desk::scaled(110));
+    if (!stone.count.isZero()) entry.perPiece->setValue(stone.count);
+    entry.perPiece->setEnabled(!m_presenter.isGiven());
+    m_grid->addWidget(entry.perPiece, at, PerPiece);
+    entry.toBrush = new desk::FigureLabel({}, TextSize::Body, Role::Ink, desk::Weight::Plain, m_body);
+    entry.toBrush->setMeaning(tr("%1 to brush").arg(name));
+    m_grid->addWidget(entry.toBrush, at, ToBrush);
+    entry.onShelf = new desk::FigureLabel({}, TextSize::Body, Role::Ink, desk::Weight::Plain, m_body);
+    entry.onShelf->setMeaning(tr("%1 on the shelf").arg(name));
+    m_grid->addWidget(entry.onShelf, at, OnShelf);
+    auto* remove = new QToolButton(m_body);
+    remove->setIcon(desk::icon(desk::Icon::Remove, Role::Muted));
+    remove->setAutoRaise(true);
+    remove->setAccessibleName(tr("Take %1 out").arg(name));
+    remove->setToolTip(remove->accessibleName());
+    remove->setEnabled(!m_presenter.isGiven());
+    connect(remove, &QToolButton::clicked, this, [this, row] { m_presenter.removeStone(row); });
+    m_grid->addWidget(remove, at, Remove);
+    connect(entry.perPiece, &desk::TypedField::edited, this, [this, row] { typed(row); });
+    connect(entry.perPiece, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+    m_rows.push_back(entry);
+}
+
+void StoneRows::load() {
+    m_rows.clear();
+    auto* old = m_body;
+    m_body = new QWidget(this);
+    layout()->replaceWidget(old, m_body);
+    old->hide();
+    old->deleteLater();
+    m_grid = new QGridLayout(m_body);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(12);
+    m_grid->setVerticalSpacing(4);
+    m_grid->setColumnStretch(Name, 2);
+    m_grid->setColumnStretch(ToBrush, 1);
+    m_grid->setColumnStretch(OnShelf, 1);
+    addHead();
+    if (m_presenter.hasLine()) {
+        const auto& stones = m_presenter.line().stones;
+        for (std::size_t i = 0; i < stones.size(); ++i) addRow(static_cast<int>(i), stones[i]);
+    }
+    m_add->setVisible(!m_presenter.isGiven());
+    offerColours();
+    QWidget* before = nullptr;
+    for (const auto& row : m_rows) {
+        if (before) setTabOrder(before, row.perPiece);
+        before = row.perPiece;
+    }
+    if (before) setTabOrder(before, m_add);
+    m_body->show();
+    refresh();
+}
+
+void StoneRows::offerColours() {
+    std::vector<desk::Choice> choices;
+    for (const auto& material : m_presenter.session().materials())
+        if (material.kind == catalogue::MaterialKind::Stone)
+            choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {},
+                               {desk::stoneColour(material.stone.rgb)}});
+    m_add->setChoices(std::move(choices));
+}
+
+void StoneRows::typed(int row) {
+    const auto key = QStringLiteral("stone%1").arg(row);
+    const auto count = m_rows[static_cast<std::size_t>(row)].perPiece->value();
+    if (!count) {
+        m_presenter.setProblem(key, count.error());
+        return;
+    }
+    m_presenter.setProblem(key, std::nullopt);
+    m_presenter.editLine([&](catalogue::OrderLine& line) {
+        if (static_cast<std::size_t>(row) < line.stones.size())
+            line.stones[static_cast<std::size_t>(row)].count = *count;
+    });
+}
+
+void StoneRows::refresh() {
+    if (!m_presenter.hasLine()) return;
+    const auto& line = m_presenter.line();
+    const auto& shelf = m_presenter.session().shelf();
+    for (std::size_t i = 0; i < m_rows.size() && i < line.stones.size(); ++i) {
+        const auto* priced = m_presenter.prices().find(line.stones[i].material);
+        const auto found = shelf.find(line.stones[i].material);
+        const std::int64_t there = found == shelf.end() ? 0 : found->second;
+        const bool known = m_presenter.priced().has_value() && priced;
+        const auto need = known ? stonesToBrush(line.stones[i], line.quantity, priced->material.stone.loss) : 0;
+        m_rows[i].toBrush->setFigure(known ? m_formatter.count(units::Count::of(need)) : QStringLiteral("—"));
+        m_rows[i].onShelf->setFigure(m_formatter.count(units::Count::of(there)));
+        m_rows[i].onShelf->setRole(known && need > there ? Role::Warn : Role::Ink);
+    }
+}
+
+void StoneRows::focusFirst() {
+    if (m_rows.empty())
+        m_add->setFocus(Qt::OtherFocusReason);
+    else
+        m_rows.front().perPiece->setFocus(Qt::OtherFocusReason);
+}
+
+} // namespace sp::counter

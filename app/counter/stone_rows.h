@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/counter/counter_presenter.h"
+#include "app/desk/choice_field.h"
+#include "app/desk/figures.h"
+#include "app/desk/value_fields.h"
+
+#include <QGridLayout>
+#include <QWidget>
+
+#include <vector>
+
+namespace sp::counter {
+
+/// The stones of a line, a row for each colour: how many a piece takes (typed), how many to brush with their loss,
+/// how many lie on the shelf. The last row finds a further colour by name.
+class StoneRows : public QWidget {
+    Q_OBJECT
+
+  public:
+    StoneRows(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    /// Builds the rows of the current line anew.
+    void load();
+    /// Only the figures that follow from what was typed.
+    void refresh();
+    void focusFirst();
+
+  private:
+    struct Row {
+        base::Id material;
+        desk::CountField* perPiece = nullptr;
+        desk::FigureLabel* toBrush = nullptr;
+        desk::FigureLabel* onShelf = nullptr;
+    };
+
+    void addHead();
+    void addRow(int row, const catalogue::StoneCount& stone);
+    void offerColours();
+    void typed(int row);
+
+    CounterPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    QGridLayout* m_grid = nullptr;
+    QWidget* m_body = nullptr;
+    desk::ChoiceField* m_add = nullptr;
+    std::vector<Row> m_rows;
+};
+
+/// Stones taken from the bags for a line: a piece's count × pieces ÷ (1 − loss), rounded up to a whole stone.
+std::int64_t stonesToBrush(const catalogue::StoneCount& stone, units::Count pieces, units::Rate loss);
+
+} // namespace sp::counter

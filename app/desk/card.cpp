@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/card.h"
+
+#include "app/desk/bench_style.h"
+
+#include <QPainter>
+
+namespace sp::desk {
+
+Card::Card(QWidget* parent, Role ground)
+    : QFrame(parent)
+    , m_ground(ground) {}
+
+void Card::setChosen(bool chosen) {
+    m_chosen = chosen;
+    update();
+}
+
+void Card::setOpenPlace(bool open) {
+    m_open = open;
+    update();
+}
+
+void Card::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double line = m_chosen ? 2 : 1;
+    QPen pen(colour(m_chosen ? Role::Jewel : Role::Hairline), line);
+    if (m_open) pen.setDashPattern({4, 4});
+    painter.setPen(pen);
+    if (m_open) painter.setBrush(Qt::NoBrush);
+    else painter.setBrush(colour(m_ground));
+    const double inset = line / 2;
+    painter.drawRoundedRect(QRectF(rect()).adjusted(inset, inset, -inset, -inset), kCardRadius, kCardRadius);
+}
+
+Hairline::Hairline(QWidget* parent)
+    : QWidget(parent) {
+    setFixedHeight(1);
+}
+
+void Hairline::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), colour(Role::Hairline)); }
+
+TextLabel* sectionTitle(const QString& text, QWidget* parent) {
+    return new TextLabel(text, TextSize::Body, Role::Ink, Weight::Strong, parent);
+}
+
+TextLabel* pageTitle(const QString& text, QWidget* parent) {
+    return new TextLabel(text, TextSize::Title, Role::Ink, Weight::Strong, parent);
+}
+
+} // namespace sp::desk

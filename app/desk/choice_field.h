@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/typed_field.h"
+
+#include <QColor>
+#include <QVariant>
+
+#include <vector>
+
+namespace sp::desk {
+
+class ChoicePopup;
+
+/// One thing to choose from.
+struct Choice {
+    QVariant id; ///< what chosen() says; any type with ==, a base::Id by QVariant::fromValue
+    QString text;
+    QString detail;             ///< muted, at the right
+    std::vector<QColor> stones; ///< shown as cut stones before the text
+};
+
+/// The choices that match, best first: text that begins so, then a word that does, then text that holds it somewhere;
+/// case and accents do not matter; in each group the given order. Blank text matches all.
+std::vector<Choice> matching(const std::vector<Choice>& choices, const QString& typed);
+
+/// Finds one of many by typing part of its name. The list opens under the field while typing, on a click or with
+/// Down; Up and Down move in it, Enter or Tab takes the marked row (Tab then goes on), Escape closes it and keeps the
+/// text. Text that names nothing stays, with its sentence. With setNewWording a last row offers to add it.
+class ChoiceField : public TypedField {
+    Q_OBJECT
+
+  public:
+    explicit ChoiceField(const Formatter& formatter, QWidget* parent = nullptr);
+    ~ChoiceField() override;
+
+    /// Replaces the choices; a current one that is still there stays.
+    void setChoices(std::vector<Choice> choices);
+    const std::vector<Choice>& choices() const { return m_choices; }
+
+    /// The id chosen; invalid when nothing is, or the text names nothing.
+    QVariant current() const { return m_current; }
+    /// Chooses without emitting; an id that is not there clears the field.
+    void setCurrent(const QVariant& id);
+
+    /// The last row's words with %1 for what was typed ("Add “%1”…"); empty: no such row.
+    void setNewWording(const QString& wording);
+    /// The sentence about text that names nothing, %1 for the text.
+    void setUnknownWording(const QString& wording);
+
+    bool isOpen() const;
+    void openList();
+    void closeList();
+
+  Q_SIGNALS:
+    /// A person chose; an invalid id when they emptied the field.
+    void chosen(const QVariant& id);
+    /// A person took the last row.
+    void typedNew(const QString& text);
+
+  protected:
+    Reading read(const QString& text) const override;
+    QString blankProblem() const override;
+    void keyPressEvent(QKeyEvent* event) override;
+    bool event(QEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    void typed();
+    void fill(const QString& filter);
+    void take(int row);
+    bool takeMarked();
+    void settle();
+    void choose(const Choice& choice);
+    const Choice* named(const QString& text) const;
+
+    std::vector<Choice> m_choices;
+    QVariant m_current;
+    QString m_newWording;
+    QString m_unknownWording;
+    ChoicePopup* m_popup;
+    bool m_typedSince = false;
+};
+
+} // namespace sp::desk

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/fonts.h"
+
+#include <QApplication>
+#include <QFontDatabase>
+
+#include <algorithm>
+#include <array>
+
+namespace sp::desk {
+
+namespace {
+
+constexpr std::array<int, 8> kZooms = {80, 90, 100, 110, 125, 150, 175, 200};
+
+const QString& family() {
+    static const QString chosen = [] {
+        const QString inter = QStringLiteral("Inter");
+        return QFontDatabase::hasFamily(inter) ? inter
+                                               : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+    }();
+    return chosen;
+}
+
+} // namespace
+
+int zoom() {
+    const QVariant set = QCoreApplication::instance() ? QCoreApplication::instance()->property("textZoom") : QVariant();
+    return set.isValid() ? set.toInt() : 100;
+}
+
+void setZoom(int percent) {
+    qApp->setProperty("textZoom", std::clamp(percent, kZooms.front(), kZooms.back()));
+    QApplication::setFont(textFont(TextSize::Body));
+}
+
+int zoomLarger(int percent) {
+    const auto next = std::upper_bound(kZooms.begin(), kZooms.end(), percent);
+    return next == kZooms.end() ? kZooms.back() : *next;
+}
+
+int zoomSmaller(int percent) {
+    const auto at = std::lower_bound(kZooms.begin(), kZooms.end(), percent);
+    return at == kZooms.begin() ? kZooms.front() : *std::prev(at);
+}
+
+QFont textFont(TextSize size, Weight weight) {
+    QFont font(family());
+    font.setPixelSize(scaled(static_cast<int>(size)));
+    font.setWeight(weight == Weight::Strong ? QFont::DemiBold : QFont::Normal);
+    return font;
+}
+
+int scaled(int px) { return (px * zoom() + 50) / 100; }
+
+} // namespace sp::desk

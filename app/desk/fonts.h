@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QFont>
+
+namespace sp::desk {
+
+/// The sizes of text there are, in pixels at a zoom of 100 %.
+enum class TextSize { Small = 12, Body = 14, Title = 22, Total = 40 };
+enum class Weight { Plain, Strong };
+
+/// Text zoom in percent, 80 to 200; anything else is brought to the nearer end. Sets the application's font, so every
+/// widget gets its font change and lays itself out again.
+void setZoom(int percent);
+int zoom();
+/// The next step up or down of 80, 90, 100, 110, 125, 150, 175, 200; the ends stay.
+int zoomLarger(int percent);
+int zoomSmaller(int percent);
+
+/// The font of a size at the zoom in force. Inter where it is installed, else the system's.
+QFont textFont(TextSize size, Weight weight = Weight::Plain);
+
+/// Pixels that grow with the text: `px` at 100 %.
+int scaled(int px);
+
+} // namespace sp::desk

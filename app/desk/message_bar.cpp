@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/message_bar.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/icons.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace sp::desk {
+
+namespace {
+
+Role roleOf(Tone tone) {
+    switch (tone) {
+    case Tone::Good: return Role::Good;
+    case Tone::Warn: return Role::Warn;
+    case Tone::Jewel: return Role::Jewel;
+    }
+    return Role::Jewel;
+}
+
+} // namespace
+
+MessageBar::MessageBar(QWidget* parent)
+    : QWidget(parent)
+    , m_sentence(new TextLabel({}, TextSize::Body, Role::Ink, Weight::Strong))
+    , m_detail(new TextLabel)
+    , m_action(new QPushButton)
+    , m_close(new QToolButton) {
+    auto* words = new QVBoxLayout;
+    words->setSpacing(2);
+    words->addWidget(m_sentence);
+    words->addWidget(m_detail);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(20, 8, 8, 8);
+    row->setSpacing(8);
+    row->addLayout(words, 1);
+    row->addWidget(m_action);
+    row->addWidget(m_close);
+
+    m_sentence->setWordWrap(true);
+    m_detail->setWordWrap(true);
+    m_sentence->setObjectName(QStringLiteral("messageSentence"));
+    m_action->setObjectName(QStringLiteral("messageAction"));
+    m_close->setObjectName(QStringLiteral("messageClose"));
+    m_close->setIcon(icon(Icon::Close, Role::Muted));
+    m_close->setAccessibleName(tr("Close message"));
+    m_close->setToolTip(tr("Close message"));
+    m_close->setAutoRaise(true);
+    m_close->setFocusPolicy(Qt::StrongFocus);
+    makeQuiet(*m_action);
+    connect(m_close, &QToolButton::clicked, this, &MessageBar::dismiss);
+    connect(m_action, &QPushButton::clicked, this, [this] {
+        const auto act = std::exchange(m_act, {});
+        dismiss();
+        if (act) act();
+    });
+    hide();
+}
+
+void MessageBar::tell(Tone tone, const QString& sentence, const QString& action, std::function<void()> act) {
+    m_tone = tone;
+    m_act = std::move(act);
+    m_sentence->setText(sentence);
+    m_sentence->setRole(tone == Tone::Jewel ? Role::Ink : roleOf(tone));
+    m_detail->hide();
+    m_detail->clear();
+    m_action->setText(action);
+    m_action->setVisible(!action.isEmpty());
+    show();
+    update();
+    QAccessibleEvent alert(m_sentence, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
+void MessageBar::setDetail(const QString& sentence) {
+    m_detail->setText(sentence);
+    m_detail->setVisible(!sentence.isEmpty());
+}
+
+void MessageBar::dismiss() {
+    if (isHidden()) return;
+    hide();
+    m_act = {};
+    Q_EMIT dismissed();
+}
+
+QString MessageBar::sentence() const { return isHidden() ? QString() : m_sentence->text(); }
+
+void MessageBar::setClosable(bool closable) { m_close->setVisible(closable); }
+
+void MessageBar::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QColor ink = colour(roleOf(m_tone));
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(m_tone == Tone::Jewel ? colour(Role::JewelSoft) : blended(ink, colour(Role::Card), 0.1));
+    painter.drawRoundedRect(rect(), kFieldRadius + 2, kFieldRadius + 2);
+    painter.setBrush(ink);
+    painter.drawRoundedRect(QRectF(8, 10, 3, height() - 20), 1.5, 1.5);
+}
+
+} // namespace sp::desk

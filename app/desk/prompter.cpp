@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/prompter.h"
+
+#include <QDir>
+#include <QFileDialog>
+#include <QInputDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace sp::desk {
+
+namespace {
+
+std::optional<QString> askForFile(QWidget* window, const Prompter::FileQuestion& question,
+                                  QFileDialog::AcceptMode mode) {
+    QFileDialog dialog(window, question.title, question.folder, question.kinds);
+    dialog.setAcceptMode(mode);
+    dialog.setFileMode(mode == QFileDialog::AcceptSave ? QFileDialog::AnyFile : QFileDialog::ExistingFile);
+    dialog.setDefaultSuffix(question.suffix);
+    if (!question.name.isEmpty()) dialog.selectFile(question.name);
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return std::nullopt;
+    return dialog.selectedFiles().constFirst();
+}
+
+} // namespace
+
+DialogPrompter::DialogPrompter(QWidget* window)
+    : m_window(window) {}
+
+std::optional<QString> DialogPrompter::fileToSave(const FileQuestion& question) {
+    return askForFile(m_window, question, QFileDialog::AcceptSave);
+}
+
+std::optional<QString> DialogPrompter::fileToOpen(const FileQuestion& question) {
+    return askForFile(m_window, question, QFileDialog::AcceptOpen);
+}
+
+bool DialogPrompter::agrees(const QString& title, const QString& sentence, const QString& verb, const QString& keep) {
+    QMessageBox box(QMessageBox::NoIcon, title, sentence, QMessageBox::NoButton, m_window);
+    box.setTextFormat(Qt::PlainText);
+    const QAbstractButton* act = box.addButton(verb, QMessageBox::DestructiveRole);
+    QPushButton* stay = box.addButton(keep, QMessageBox::RejectRole);
+    box.setDefaultButton(stay);
+    box.setEscapeButton(stay);
+    box.exec();
+    return box.clickedButton() == act;
+}
+
+std::optional<QString> DialogPrompter::lineOfText(const QString& title, const QString& label, const QString& start) {
+    QInputDialog dialog(m_window);
+    dialog.setWindowTitle(title);
+    dialog.setLabelText(label);
+    dialog.setTextValue(start);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    return dialog.textValue();
+}
+
+} // namespace sp::desk

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/rail.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/fonts.h"
+
+#include <QApplication>
+#include <QRadioButton>
+#include <QShortcut>
+
+namespace sp::desk {
+
+namespace {
+
+/// One place: a radio button to the keyboard and to screen readers, a tile to the eye.
+class PlaceButton : public QRadioButton {
+  public:
+    PlaceButton(Icon drawing, const QString& word)
+        : QRadioButton(word)
+        , m_drawing(drawing) {
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        setCursor(Qt::PointingHandCursor);
+    }
+
+    QSize sizeHint() const override {
+        const QFontMetrics metrics(textFont(TextSize::Small, Weight::Strong));
+        return {metrics.horizontalAdvance(text()) + 16, 40 + metrics.height() + 6};
+    }
+    QSize minimumSizeHint() const override { return sizeHint(); }
+
+  protected:
+    bool hitButton(const QPoint& at) const override { return rect().contains(at); }
+
+    void enterEvent(QEnterEvent* event) override {
+        QRadioButton::enterEvent(event);
+        update();
+    }
+
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const QRectF tile(rect());
+        painter.setPen(Qt::NoPen);
+        if (isChecked()) painter.setBrush(colour(Role::JewelSoft));
+        else if (underMouse()) painter.setBrush(colour(Role::Bench));
+        else painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(tile, kFieldRadius + 2, kFieldRadius + 2);
+        if (hasFocus()) {
+            painter.setPen(QPen(colour(Role::Jewel), 2));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRoundedRect(tile.adjusted(1, 1, -1, -1), kFieldRadius + 1, kFieldRadius + 1);
+        }
+        paintIcon(painter, QRectF(tile.center().x() - 12, 9, 24, 24), m_drawing,
+                  colour(isChecked() ? Role::Jewel : Role::Muted));
+        painter.setFont(textFont(TextSize::Small, isChecked() ? Weight::Strong : Weight::Plain));
+        painter.setPen(colour(isChecked() ? Role::Ink : Role::Muted));
+        painter.drawText(tile.adjusted(0, 38, 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextHideMnemonic, text());
+    }
+
+  private:
+    Icon m_drawing;
+};
+
+} // namespace
+
+Rail::Rail(QWidget* parent)
+    : QWidget(parent)
+    , m_layout(new QVBoxLayout(this))
+    , m_group(new QButtonGroup(this)) {
+    m_layout->setContentsMargins(8, 12, 9, 12);
+    m_layout->setSpacing(8);
+    m_layout->addStretch(1);
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+    setAccessibleName(tr("Places"));
+    connect(m_group, &QButtonGroup::idToggled, this, [this](int id, bool on) {
+        if (!on || id == m_current) return;
+        m_current = id;
+        Q_EMIT chosen(id);
+    });
+}
+
+int Rail::addPlace(Icon drawing, const QString& word, const QString& objectName) {
+    const int index = count();
+    auto* button = new PlaceButton(drawing, word);
+    button->setObjectName(objectName);
+    m_layout->insertWidget(index, button);
+    if (index == 0) {
+        m_current = 0;
+        button->setChecked(true);
+    }
+    m_group->addButton(button, index);
+    if (index < 9) {
+        const QKeySequence keys(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + index));
+        button->setToolTip(QStringLiteral("%1 (%2)").arg(word, keys.toString(QKeySequence::NativeText)));
+        connect(new QShortcut(keys, this, nullptr, nullptr, Qt::WindowShortcut), &QShortcut::activated, this,
+                [this, index] { setCurrent(index); });
+    }
+    updateGeometry();
+    return index;
+}
+
+int Rail::count() const { return static_cast<int>(m_group->buttons().size()); }
+
+int Rail::current() const { return m_current; }
+
+void Rail::setCurrent(int index) {
+    QAbstractButton* button = m_group->button(index);
+    if (!button) return;
+    const QWidget* focused = QApplication::focusWidget();
+    if (focused && isAncestorOf(focused)) button->setFocus(Qt::ShortcutFocusReason); // the arrows go on from here
+    button->setChecked(true);
+}
+
+QSize Rail::sizeHint() const { return {std::max(92, m_layout->sizeHint().width()), m_layout->sizeHint().height()}; }
+
+void Rail::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), colour(Role::Card));
+    painter.fillRect(QRect(width() - 1, 0, 1, height()), colour(Role::Hairline));
+}
+
+} // namespace sp::desk

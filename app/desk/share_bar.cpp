@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/share_bar.h"
+
+#include "app/desk/fonts.h"
+#include "app/desk/palette.h"
+
+#include <QHelpEvent>
+#include <QPainter>
+#include <QToolTip>
+
+#include <algorithm>
+
+namespace sp::desk {
+
+namespace {
+
+constexpr double kGap = 2;
+constexpr double kLeast = 3;
+constexpr int kBarHeight = 22;
+
+} // namespace
+
+ShareBar::ShareBar(QWidget* parent)
+    : QWidget(parent) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void ShareBar::setShares(std::vector<Share> shares) {
+    std::erase_if(shares, [](const Share& share) { return share.amount <= 0; });
+    m_shares = std::move(shares);
+    QStringList said;
+    for (const Share& share : m_shares) said << (share.label + QLatin1Char(' ') + share.figure).trimmed();
+    setAccessibleDescription(said.join(QStringLiteral(", ")));
+    update();
+}
+
+void ShareBar::setLabelled(bool labelled) {
+    m_labelled = labelled;
+    updateGeometry();
+    update();
+}
+
+QSize ShareBar::sizeHint() const {
+    return {scaled(240), kBarHeight + (m_labelled ? 6 + QFontMetrics(textFont(TextSize::Small)).height() : 0)};
+}
+
+QSize ShareBar::minimumSizeHint() const { return {80, sizeHint().height()}; }
+
+std::vector<QRectF> ShareBar::parts(double width) const {
+    double whole = 0;
+    for (const Share& share : m_shares) whole += static_cast<double>(share.amount);
+    const double room = width - kGap * static_cast<double>(m_shares.size() - 1) -
+                        kLeast * static_cast<double>(m_shares.size());
+    std::vector<QRectF> boxes;
+    double x = 0;
+    for (const Share& share : m_shares) {
+        const double wide = kLeast + std::max(room, 0.0) * static_cast<double>(share.amount) / whole;
+        boxes.emplace_back(x, 0, wide, kBarHeight);
+        x += wide + kGap;
+    }
+    return boxes;
+}
+
+void ShareBar::paintEvent(QPaintEvent*) {
+    if (m_shares.empty()) return;
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(textFont(TextSize::Small));
+    const auto boxes = parts(width());
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(jewelStep(static_cast<int>(i)));
+        painter.drawRoundedRect(boxes[i], 3, 3);
+        if (!m_labelled || painter.fontMetrics().horizontalAdvance(m_shares[i].label) > boxes[i].width()) continue;
+        painter.setPen(colour(Role::Muted));
+        painter.drawText(QRectF(boxes[i].left(), kBarHeight + 6, boxes[i].width(), height() - kBarHeight - 6),
+                         Qt::AlignHCenter | Qt::AlignTop, m_shares[i].label);
+    }
+}
+
+bool ShareBar::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    const auto boxes = m_shares.empty() ? std::vector<QRectF>() : parts(width());
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        if (help->x() < boxes[i].left() || help->x() > boxes[i].right()) continue;
+        QToolTip::showText(help->globalPos(), m_shares[i].label + QLatin1Char(' ') + m_shares[i].figure, this);
+        return true;
+    }
+    QToolTip::hideText();
+    return true;
+}
+
+void paintShareMark(QPainter& painter, const QRectF& box, int step) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(jewelStep(step));
+    painter.drawRoundedRect(box, 3, 3);
+    painter.restore();
+}
+
+} // namespace sp::desk

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/palette.h"
+
+#include <QApplication>
+#include <QObject>
+
+namespace sp::desk {
+
+/// Light, dark, or what the system shows.
+enum class Scheme { System, Light, Dark };
+
+/// Dresses the application: BenchStyle, palette and font. Made once, right after the QApplication, which must outlive
+/// it. Follows the system's light or dark while the scheme is System; a high-contrast system wins over every scheme.
+class Theme : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit Theme(QApplication& app, Scheme scheme = Scheme::System);
+
+    Scheme scheme() const { return m_scheme; }
+    void setScheme(Scheme scheme);
+
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  Q_SIGNALS:
+    /// After palette and look changed; widgets get their PaletteChange besides.
+    void changed();
+
+  private:
+    void follow();
+
+    QApplication& m_app;
+    Scheme m_scheme;
+    bool m_dressing = false;
+};
+
+/// What a system palette asks for: dark when its window is darker than its text, Contrast when window and base are
+/// pure black or white and text the opposite.
+Look lookOf(const QPalette& system);
+
+} // namespace sp::desk

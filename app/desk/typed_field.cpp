@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/typed_field.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/palette.h"
+
+#include <QFocusEvent>
+#include <QKeyEvent>
+#include <QPainter>
+
+namespace sp::desk {
+
+namespace {
+
+bool isUndoOrRedo(const QKeyEvent* key) { return key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo); }
+
+} // namespace
+
+TypedField::TypedField(const Formatter& formatter, QWidget* parent)
+    : QLineEdit(parent)
+    , m_formatter(formatter) {
+    connect(this, &QLineEdit::textEdited, this, [this] { noteTyped(); });
+}
+
+void TypedField::noteTyped() {
+    m_outerProblem.clear();
+    if (problem().isEmpty()) m_complains = false;
+    readAgain();
+    Q_EMIT edited();
+}
+
+void TypedField::setFormatter(const Formatter& formatter) {
+    m_formatter = formatter;
+    readAgain();
+}
+
+void TypedField::setRaw(const QString& text) {
+    m_outerProblem.clear();
+    m_committedText = text;
+    if (text != this->text()) setText(text);
+    if (!hasFocus()) setCursorPosition(0);
+    m_complains = !isBlank() && !problem().isEmpty();
+    readAgain();
+}
+
+void TypedField::setEmptyAllowed(bool allowed) {
+    m_emptyAllowed = allowed;
+    readAgain();
+}
+
+QString TypedField::problem() const {
+    if (!m_outerProblem.isEmpty()) return m_outerProblem;
+    if (isBlank()) return m_emptyAllowed ? QString() : blankProblem();
+    return read(text()).problem;
+}
+
+QString TypedField::shownProblem() const {
+    return m_complains || !m_outerProblem.isEmpty() ? problem() : QString();
+}
+
+void TypedField::complain() {
+    m_complains = true;
+    readAgain();
+}
+
+QString TypedField::echo() const { return isBlank() ? QString() : read(text()).echo; }
+
+void TypedField::setOuterProblem(const QString& sentence) {
+    if (sentence == m_outerProblem) return;
+    m_outerProblem = sentence;
+    readAgain();
+}
+
+QString TypedField::blankProblem() const { return tr("This is still empty."); }
+
+void TypedField::readAgain() {
+    markWrong(*this, !shownProblem().isEmpty());
+    Q_EMIT explained();
+}
+
+void TypedField::commit() {
+    const QString before = shownProblem();
+    const bool changed = text() != m_committedText;
+    if (changed || !isBlank()) m_complains = !problem().isEmpty();
+    if (before != shownProblem()) readAgain();
+    if (!changed) return;
+    m_committedText = text();
+    Q_EMIT committed();
+}
+
+void TypedField::setUnitText(const QString& unit) {
+    m_unit = unit;
+    layUnit();
+    update();
+}
+
+void TypedField::layUnit() {
+    const int room = m_unit.isEmpty() ? 0 : fontMetrics().horizontalAdvance(m_unit) + 8;
+    setTextMargins(0, 0, room, 0);
+}
+
+bool TypedField::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride && !m_ownUndo) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (isUndoOrRedo(key)) {
+            event->ignore();
+            return true;
+        }
+    }
+    return QLineEdit::event(event);
+}
+
+void TypedField::keyPressEvent(QKeyEvent* event) {
+    const bool decimalKey = event->modifiers().testFlag(Qt::KeypadModifier) &&
+                            (event->key() == Qt::Key_Period || event->key() == Qt::Key_Comma);
+    if (decimalKey) {
+        QKeyEvent mark(QEvent::KeyPress, event->key(), Qt::NoModifier,
+                       QString::fromUcs4(&m_formatter.style().decimalMark, 1));
+        return QLineEdit::keyPressEvent(&mark);
+    }
+    if (!m_ownUndo && isUndoOrRedo(event)) return event->ignore();
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        if (event->modifiers().testFlag(Qt::ControlModifier)) return event->ignore();
+        commit();
+        if (m_enterMovesOn) focusNextPrevChild(true);
+        else selectWhole();
+        return event->accept();
+    }
+    QLineEdit::keyPressEvent(event);
+}
+
+void TypedField::selectWhole() {
+    const int length = static_cast<int>(text().size());
+    setSelection(length, -length); // backwards: the beginning of a long text stays in sight
+}
+
+void TypedField::focusInEvent(QFocusEvent* event) {
+    QLineEdit::focusInEvent(event);
+    m_selectOnRelease = event->reason() == Qt::MouseFocusReason;
+    const bool back = event->reason() == Qt::ActiveWindowFocusReason || event->reason() == Qt::PopupFocusReason;
+    if (!m_selectOnRelease && !back) selectWhole();
+}
+
+void TypedField::focusOutEvent(QFocusEvent* event) {
+    QLineEdit::focusOutEvent(event);
+    if (event->reason() != Qt::PopupFocusReason) commit();
+}
+
+void TypedField::mouseReleaseEvent(QMouseEvent* event) {
+    QLineEdit::mouseReleaseEvent(event);
+    if (m_selectOnRelease && !hasSelectedText()) selectWhole();
+    m_selectOnRelease = false;
+}
+
+void TypedField::paintEvent(QPaintEvent* event) {
+    QLineEdit::paintEvent(event);
+    if (m_unit.isEmpty()) return;
+    QPainter painter(this);
+    painter.setPen(colour(Role::Muted));
+    painter.drawText(rect().adjusted(0, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, m_unit);
+}
+
+void TypedField::changeEvent(QEvent* event) {
+    QLineEdit::changeEvent(event);
+    if (event->type() == QEvent::FontChange) layUnit();
+}
+
+} // namespace sp::desk

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/word_field.h"
+
+namespace sp::desk {
+
+namespace {
+
+constexpr int kLongestName = 200;
+
+} // namespace
+
+WordField::WordField(const Formatter& formatter, const QString& missing, QWidget* parent)
+    : TypedField(formatter, parent)
+    , m_missing(missing) {
+    setMaxLength(kLongestName);
+}
+
+std::string WordField::words() const { return text().trimmed().toStdString(); }
+
+TypedField::Reading WordField::read(const QString&) const { return {}; }
+
+QString WordField::blankProblem() const { return m_missing; }
+
+} // namespace sp::desk

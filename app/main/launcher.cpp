@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MIT
+#include "app/main/launcher.h"
+
+#include "app/counter/counter_page.h"
+#include "app/demo/demo_book.h"
+#include "app/main/first_book.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTimer>
+
+namespace sp::program {
+
+namespace {
+
+constexpr auto kLastBookSetting = "book/last";
+
+QString bookKinds() { return QObject::tr("Job books (*.jobbook)"); }
+
+QString documents() { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
+
+} // namespace
+
+Launcher::Launcher(desk::Theme& theme, desk::Prompter& prompter, QObject* parent)
+    : QObject(parent)
+    , m_theme(theme)
+    , m_prompter(prompter) {}
+
+QString Launcher::demoFile() {
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(QStringLiteral("demo.jobbook"));
+}
+
+base::Done Launcher::start(const QString& file) {
+    if (!file.isEmpty()) return show(db::Book::open(file.toStdString(), db::systemSurroundings()));
+    const auto last = QSettings().value(QLatin1String(kLastBookSetting)).toString();
+    if (!last.isEmpty() && QFileInfo::exists(last)) {
+        auto shown = show(db::Book::open(last.toStdString(), db::systemSurroundings()));
+        if (shown) return shown;
+    }
+    const auto demo = demoFile();
+    if (QFileInfo::exists(demo)) return show(db::Book::open(demo.toStdString(), db::systemSurroundings()));
+    QDir().mkpath(QFileInfo(demo).absolutePath());
+    return show(demo::createDemoBook(demo.toStdString(), db::systemSurroundings()));
+}
+
+base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {
+    if (!book) return base::fail(book.error());
+    QSettings().setValue(QLatin1String(kLastBookSetting), QString::fromStdString((*book)->file().string()));
+    auto window = std::make_unique<MainWindow>(std::move(*book), m_theme, m_prompter);
+    connect(window.get(), &MainWindow::newBookAsked, this, &Launcher::newBook, Qt::QueuedConnection);
+    connect(window.get(), &MainWindow::openBookAsked, this, &Launcher::openBook, Qt::QueuedConnection);
+    window->show();
+    m_window = std::move(window);
+    return {};
+}
+
+void Launcher::newBook() {
+    const auto file = m_prompter.fileToSave({tr("Start a job book"), documents(), tr("My shop"), bookKinds(),
+                                             QStringLiteral("jobbook")});
+    if (!file) return;
+    auto made = createFirstBook(*file, QLocale(), db::systemSurroundings());
+    const auto shown = show(std::move(made));
+    if (!shown && m_window)
+        m_window->counterPage().messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
+}
+
+void Launcher::openBook(const QString& asked) {
+    auto file = asked;
+    if (file.isEmpty()) {
+        const auto chosen = m_prompter.fileToOpen({tr("Open a job book"), documents(), {}, bookKinds(),
+                                                   QStringLiteral("jobbook")});
+        if (!chosen) return;
+        file = *chosen;
+    }
+    if (m_window && QFileInfo(file).canonicalFilePath() ==
+                        QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
+        return;
+    const auto shown = show(db::Book::open(file.toStdString(), db::systemSurroundings()));
+    if (!shown && m_window)
+        m_window->counterPage().messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
+}
+
+} // namespace sp::program

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/prompter.h"
+#include "app/desk/theme.h"
+#include "app/main/main_window.h"
+
+#include <QObject>
+#include <QString>
+
+#include <memory>
+
+namespace sp::program {
+
+/// Opens and closes the window over a job book: which book at the start, a new one, another one.
+class Launcher : public QObject {
+    Q_OBJECT
+
+  public:
+    Launcher(desk::Theme& theme, desk::Prompter& prompter, QObject* parent = nullptr);
+
+    /// Opens `file`, or without one the book that was open last, or the demo book (made when it is not there).
+    /// Errors: as db::Book::open and demo::createDemoBook.
+    base::Done start(const QString& file);
+    MainWindow* window() { return m_window.get(); }
+
+    /// Where the demo book lies when nobody says otherwise.
+    static QString demoFile();
+
+  private:
+    base::Done show(base::Result<std::unique_ptr<db::Book>> book);
+    void newBook();
+    void openBook(const QString& file);
+
+    desk::Theme& m_theme;
+    desk::Prompter& m_prompter;
+    std::unique_ptr<MainWindow> m_window;
+};
+
+} // namespace sp::program

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/fonts.h"
+#include "app/desk/prompter.h"
+#include "app/desk/theme.h"
+#include "app/main/launcher.h"
+#include "app/main/sheet_writer.h"
+#include "app/verbs/verbs.h"
+
+#include <QApplication>
+#include <QGuiApplication>
+#include <QMessageBox>
+#include <QSettings>
+
+#include <cstdio>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace {
+
+using namespace sp;
+
+int say(const verbs::Outcome& outcome) {
+    std::fwrite(outcome.out.data(), 1, outcome.out.size(), stdout);
+    const bool written = std::fflush(stdout) == 0 && std::ferror(stdout) == 0;
+    std::fwrite(outcome.err.data(), 1, outcome.err.size(), stderr);
+    if (written) return outcome.exit;
+    std::fputs("The answer could not be written out; the disk may be full.\n", stderr);
+    return 1;
+}
+
+int runVerb(int argc, char** argv, const std::vector<std::string>& words) {
+    // Only the sheet draws; it needs fonts, but no screen.
+    std::optional<QGuiApplication> drawing;
+    if (words.front() == "sheet") {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        drawing.emplace(argc, argv);
+    }
+    return say(verbs::run(words, {db::systemSurroundings(), program::writeSheet}));
+}
+
+std::string help() {
+    return "Stonepenny: what will this order cost, and what shall the customer pay?\n\n"
+           "  stonepenny [BOOK.jobbook]   opens the app on a job book\n" +
+           verbs::usage() +
+           "\nDates are YYYY-MM-DD. --json answers in JSON. Exit 0: done, 1: not possible, 2: wrong use.\n";
+}
+
+int runWindow(int argc, char** argv, const QString& file) {
+    QApplication app(argc, argv);
+    desk::Theme theme(app, static_cast<desk::Scheme>(QSettings().value(QStringLiteral("look/scheme"), 0).toInt()));
+    if (const int zoom = QSettings().value(QStringLiteral("look/zoom"), 100).toInt(); zoom != 100) desk::setZoom(zoom);
+    desk::DialogPrompter prompter;
+    program::Launcher launcher(theme, prompter);
+    if (const auto started = launcher.start(file); !started) {
+        const auto sentence = QString::fromStdString(started.error().detail);
+        std::fprintf(stderr, "%s\n", started.error().detail.c_str());
+        QMessageBox box(QMessageBox::Warning, QStringLiteral("Stonepenny"), sentence, QMessageBox::Close);
+        box.exec();
+        return 1;
+    }
+    return QApplication::exec();
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    QCoreApplication::setOrganizationName(QStringLiteral("Stonepenny"));
+    QCoreApplication::setApplicationName(QStringLiteral("Stonepenny"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(STONEPENNY_VERSION));
+    QGuiApplication::setDesktopFileName(QStringLiteral("stonepenny"));
+    const std::vector<std::string> words(argv + 1, argv + argc);
+    if (!words.empty() && (words.front() == "--help" || words.front() == "-h")) return say({0, help(), {}});
+    if (!words.empty() && words.front() == "--version") return say({0, "stonepenny " STONEPENNY_VERSION "\n", {}});
+    if (!words.empty() && verbs::isVerb(words.front())) return runVerb(argc, argv, words);
+    if (!words.empty() && (words.size() > 1 || words.front().empty() || words.front()[0] == '-' ||
+                           words.front().find(".jobbook") == std::string::npos))
+        return say({2, {}, "“" + words.front() + "” is not a verb and not a job book; stonepenny --help lists what there "
+                           "is.\n"});
+    return runWindow(argc, argv, words.empty() ? QString() : QString::fromStdString(words.front()));
+}

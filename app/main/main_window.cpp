@@ -1,0 +1,325 @@
+// SPDX-License-Identifier: MIT
+#include "app/main/main_window.h"
+
+#include "app/counter/counter_page.h"
+#include "app/desk/fonts.h"
+#include "app/desk/icons.h"
+#include "app/desk/palette.h"
+
+#include <QActionGroup>
+#include <QCloseEvent>
+#include <QDir>
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QScreen>
+#include <QScrollArea>
+#include <QSettings>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace sp::program {
+
+namespace {
+
+constexpr auto kZoomSetting = "look/zoom";
+constexpr auto kSchemeSetting = "look/scheme";
+constexpr auto kGeometrySetting = "window/geometry";
+
+} // namespace
+
+MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk::Prompter& prompter, QWidget* parent)
+    : QMainWindow(parent)
+    , m_theme(theme)
+    , m_prompter(prompter)
+    , m_session(std::move(book))
+    , m_presenter(m_session)
+    , m_formatter(QLocale(), m_session.shop()) {
+    connect(&m_session, &session::BookSession::troubled, this, &MainWindow::tell);
+    connect(&m_session, &session::BookSession::saved, this, &MainWindow::noteSaved);
+    connect(&m_session, &session::BookSession::changed, this, &MainWindow::refreshUndo);
+    connect(&m_session, &session::BookSession::changed, this, &MainWindow::followShop);
+    m_presenter.openLast();
+    auto* body = new QWidget(this);
+    auto* row = new QHBoxLayout(body);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    auto* left = new QVBoxLayout;
+    left->setContentsMargins(0, 0, 0, 0);
+    left->setSpacing(0);
+    m_rail = new desk::Rail(body);
+    m_bookButton = new QToolButton(body);
+    left->addWidget(m_rail, 1);
+    // A low window scrolls its rail rather than losing the end of it.
+    auto* rail = new QWidget(body);
+    rail->setLayout(left);
+    auto* railFrame = new QScrollArea(body);
+    railFrame->setFrameShape(QFrame::NoFrame);
+    railFrame->setWidgetResizable(true);
+    railFrame->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    railFrame->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    railFrame->setFocusPolicy(Qt::NoFocus);
+    railFrame->setWidget(rail);
+    railFrame->setFixedWidth(m_rail->sizeHint().width());
+    row->addWidget(railFrame);
+    m_stack = new QStackedWidget(body);
+    row->addWidget(m_stack, 1);
+    setCentralWidget(body);
+    buildRail();
+    buildMenu();
+    setAcceptDrops(true);
+    const auto& shop = m_session.shop();
+    const auto name = shop.letterhead.name.empty() ? QFileInfo(QString::fromStdString(m_session.book().file().string()))
+                                                         .completeBaseName()
+                                                   : QString::fromStdString(shop.letterhead.name);
+    setWindowTitle(shop.isDemo ? tr("%1 (demo) – Stonepenny").arg(name) : tr("%1 – Stonepenny").arg(name));
+    resize(1366, 768);
+    setMinimumSize(480, 320);
+    restoreGeometry(QSettings().value(QLatin1String(kGeometrySetting)).toByteArray());
+    stayOnScreen();
+    goTo(0);
+    refreshUndo();
+    greet();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::stayOnScreen() {
+    const auto* there = screen();
+    if (!there) return;
+    const QRect room = there->availableGeometry().adjusted(0, 0, 0, -28); // the title bar
+    resize(size().boundedTo(room.size()));
+    if (!room.intersects(QRect(pos(), size()))) move(room.topLeft());
+}
+
+void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& name,
+                          std::function<QWidget*()> make) {
+    m_rail->addPlace(icon, word, name);
+    m_places.push_back({std::move(make), nullptr});
+}
+
+void MainWindow::buildRail() {
+    addPlace(desk::Icon::Counter, tr("Counter"), QStringLiteral("placeCounter"), [this] {
+        m_counter = new counter::CounterPage(m_presenter, m_formatter, m_prompter, m_stack);
+        return m_counter;
+    });
+    connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);
+}
+
+void MainWindow::goTo(int place) {
+    if (place < 0 || place >= static_cast<int>(m_places.size())) return;
+    m_presenter.keep();
+    auto& wanted = m_places[static_cast<std::size_t>(place)];
+    if (!wanted.page) {
+        wanted.page = wanted.make();
+        m_stack->addWidget(wanted.page);
+    }
+    if (m_stack->currentWidget() == wanted.page && m_rail->current() == place && isVisible()) return;
+    m_stack->setCurrentWidget(wanted.page);
+    if (m_rail->current() != place) m_rail->setCurrent(place);
+    if (place == 0) m_counter->focusStart();
+}
+
+QAction* MainWindow::act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work) {
+    auto* action = new QAction(text, this);
+    action->setShortcut(keys);
+    connect(action, &QAction::triggered, this, [work = std::move(work)] { work(); });
+    addAction(action);
+    menu->addAction(action);
+    return action;
+}
+
+void MainWindow::buildMenu() {
+    auto* menu = new QMenu(this);
+    menu->setObjectName(QStringLiteral("bookMenu"));
+    const auto atCounter = [this](void (counter::CounterPage::*work)()) {
+        return [this, work] {
+            goTo(0);
+            (m_counter->*work)();
+        };
+    };
+    act(menu, tr("&New order"), QKeySequence::New, atCounter(&counter::CounterPage::startNew));
+    act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, atCounter(&counter::CounterPage::give));
+    act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, atCounter(&counter::CounterPage::showSheet));
+    act(menu, tr("&Turn the slip over"), Qt::Key_F9, atCounter(&counter::CounterPage::turnOver));
+    menu->addSeparator();
+    m_undo = act(menu, tr("&Undo"), QKeySequence::Undo, [this] { undo(); });
+    m_redo = act(menu, tr("&Redo"), QKeySequence(QStringLiteral("Ctrl+Shift+Z")), [this] { redo(); });
+    m_redo->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
+    menu->addSeparator();
+    act(menu, tr("Start a &job book…"), {}, [this] { Q_EMIT newBookAsked(); });
+    act(menu, tr("&Open a job book…"), QKeySequence::Open, [this] { Q_EMIT openBookAsked({}); });
+    act(menu, tr("&Save a copy of this book…"), {}, [this] { saveCopy(); });
+    act(menu, tr("&Check this book"), {}, [this] { checkBook(); });
+    menu->addSeparator();
+    buildLookMenu(menu->addMenu(tr("&Look")));
+    act(menu, tr("&About Stonepenny"), {}, [this] { about(); });
+    act(menu, tr("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")), [this] { close(); });
+
+    m_bookButton->setObjectName(QStringLiteral("book"));
+    m_bookButton->setText(tr("Book"));
+    m_bookButton->setToolTip(tr("Everything that can be done with this job book (F10)"));
+    m_bookButton->setAccessibleName(tr("Book menu"));
+    m_bookButton->setIcon(desk::icon(desk::Icon::Open, desk::Role::Ink));
+    m_bookButton->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+    m_bookButton->setPopupMode(QToolButton::InstantPopup);
+    m_bookButton->setAutoRaise(true);
+    m_bookButton->setMenu(menu);
+    m_bookButton->setShortcut(Qt::Key_F10);
+    m_rail->layout()->addWidget(m_bookButton);
+    m_rail->layout()->setAlignment(m_bookButton, Qt::AlignHCenter | Qt::AlignBottom);
+}
+
+void MainWindow::buildLookMenu(QMenu* menu) {
+    auto* schemes = new QActionGroup(this);
+    const std::pair<QString, desk::Scheme> choices[] = {{tr("As the &system"), desk::Scheme::System},
+                                                        {tr("&Light"), desk::Scheme::Light},
+                                                        {tr("&Dark"), desk::Scheme::Dark}};
+    for (const auto& [word, scheme] : choices) {
+        auto* action = menu->addAction(word);
+        action->setCheckable(true);
+        action->setChecked(m_theme.scheme() == scheme);
+        schemes->addAction(action);
+        connect(action, &QAction::triggered, this, [this, scheme = scheme] {
+            m_theme.setScheme(scheme);
+            QSettings().setValue(QLatin1String(kSchemeSetting), static_cast<int>(scheme));
+        });
+    }
+    menu->addSeparator();
+    auto* larger = act(menu, tr("L&arger text"), QKeySequence::ZoomIn,
+                       [this] { zoomTo(desk::zoomLarger(desk::zoom())); });
+    larger->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
+    act(menu, tr("S&maller text"), QKeySequence::ZoomOut, [this] { zoomTo(desk::zoomSmaller(desk::zoom())); });
+    act(menu, tr("&Usual text size"), QKeySequence(QStringLiteral("Ctrl+0")), [this] { zoomTo(100); });
+}
+
+void MainWindow::zoomTo(int percent) {
+    desk::setZoom(percent);
+    QSettings().setValue(QLatin1String(kZoomSetting), percent);
+}
+
+void MainWindow::greet() {
+    if (m_session.isReadOnly()) {
+        m_counter->messages().tell(desk::Tone::Warn, QString::fromStdString(m_session.book().readOnlyBecause()),
+                                   tr("Save a copy"), [this] { saveCopy(); });
+        m_counter->messages().setClosable(false);
+        return;
+    }
+    if (!m_session.shop().isDemo) return;
+    m_counter->messages().tell(desk::Tone::Jewel, tr("A demo book: look around, nothing here is yours."),
+                               tr("Start my own book"), [this] { Q_EMIT newBookAsked(); });
+}
+
+void MainWindow::followShop() {
+    const desk::Formatter now(QLocale(), m_session.shop());
+    const bool same = now.currency() == m_formatter.currency() && now.lengthUnit() == m_formatter.lengthUnit() &&
+                      now.temperatureUnit() == m_formatter.temperatureUnit();
+    if (same) return;
+    // Later: the page that changed it is still on the way back from its own signal.
+    QMetaObject::invokeMethod(this, &MainWindow::rebuildPages, Qt::QueuedConnection);
+}
+
+void MainWindow::rebuildPages() {
+    m_formatter = desk::Formatter(QLocale(), m_session.shop());
+    const int current = m_rail->current();
+    for (auto& place : m_places) {
+        delete place.page;
+        place.page = nullptr;
+    }
+    m_counter = nullptr;
+    goTo(0);
+    goTo(current);
+}
+
+void MainWindow::tell(const base::Error& error) {
+    if (!m_counter) return; // not built yet: the book itself could not be read, and the launcher says so
+    const auto sentence = QString::fromStdString(error.detail);
+    m_counter->messages().tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
+    m_counter->setSaveNote(tr("Not saved: %1").arg(sentence), true);
+}
+
+void MainWindow::noteSaved() {
+    if (m_counter) m_counter->setSaveNote(tr("Saved %1").arg(m_formatter.clock(QTime::currentTime())), false);
+    refreshUndo();
+}
+
+void MainWindow::refreshUndo() {
+    if (!m_undo) return;
+    const auto undo = m_session.undoText();
+    const auto redo = m_session.redoText();
+    m_undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
+    m_redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
+}
+
+void MainWindow::undo() {
+    m_presenter.keep();
+    if (!m_session.undoText().isEmpty()) m_session.undo();
+}
+
+void MainWindow::redo() {
+    m_presenter.keep();
+    if (!m_session.redoText().isEmpty()) m_session.redo();
+}
+
+void MainWindow::checkBook() {
+    const auto report = db::Book::check(m_session.book().file());
+    auto& messages = m_counter->messages();
+    goTo(0);
+    if (!report) {
+        messages.tell(desk::Tone::Warn, QString::fromStdString(report.error().detail));
+        return;
+    }
+    if (report->damage.empty()) {
+        messages.tell(desk::Tone::Good,
+                      tr("This book is sound: %1 quotes, %2 of them given and unchanged.")
+                          .arg(report->quotes)
+                          .arg(report->sealedQuotes));
+        return;
+    }
+    messages.tell(desk::Tone::Warn, QString::fromStdString(report->damage.front()), tr("Save a copy"),
+                  [this] { saveCopy(); });
+}
+
+void MainWindow::saveCopy() {
+    m_presenter.keep();
+    const QFileInfo file(QString::fromStdString(m_session.book().file().string()));
+    const auto target = m_prompter.fileToSave({tr("Save a copy of this book"), file.absolutePath(),
+                                               tr("%1 copy").arg(file.completeBaseName()), tr("Job books (*.jobbook)"),
+                                               QStringLiteral("jobbook")});
+    if (!target) return;
+    const auto copied = m_session.read([&](db::Book& book) { return book.copyTo(target->toStdString()); });
+    if (copied) m_counter->messages().tell(desk::Tone::Good, tr("A copy of this book is in %1.").arg(*target));
+}
+
+void MainWindow::about() {
+    auto* shown = new QMessageBox(
+        QMessageBox::NoIcon, tr("About Stonepenny"),
+        tr("Stonepenny %1, for shops that set hot-fix stones.\n\nUnder the MIT licence. It stands on Qt %2 (LGPL 3), "
+           "SQLite, fmt, pugixml and JSON for Modern C++.\n\nWhat it says about tax, safety and law are reminders: "
+           "local rules, the makers’ data and licensed practice come first.")
+            .arg(QStringLiteral(STONEPENNY_VERSION), QString::fromLatin1(qVersion())),
+        QMessageBox::Close, this);
+    shown->setAttribute(Qt::WA_DeleteOnClose);
+    shown->open();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    m_presenter.keep();
+    QSettings().setValue(QLatin1String(kGeometrySetting), saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    for (const auto& url : event->mimeData()->urls())
+        if (url.isLocalFile() && url.fileName().endsWith(QLatin1String(".jobbook"))) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    for (const auto& url : event->mimeData()->urls())
+        if (url.isLocalFile()) Q_EMIT openBookAsked(url.toLocalFile());
+}
+
+} // namespace sp::program

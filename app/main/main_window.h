@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/counter/counter_presenter.h"
+#include "app/desk/formatter.h"
+#include "app/desk/prompter.h"
+#include "app/desk/rail.h"
+#include "app/desk/theme.h"
+#include "app/session/book_session.h"
+
+#include <QMainWindow>
+#include <QStackedWidget>
+
+#include <functional>
+
+class QMenu;
+class QToolButton;
+
+namespace sp::counter {
+class CounterPage;
+}
+
+namespace sp::program {
+
+/// The window: the rail at the left and the place one is in. Shows one job book; another book means another window.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk::Prompter& prompter,
+               QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    counter::CounterPage& counterPage() { return *m_counter; }
+    counter::CounterPresenter& presenter() { return m_presenter; }
+    session::BookSession& session() { return m_session; }
+    void goTo(int place);
+
+  Q_SIGNALS:
+    void newBookAsked();
+    void openBookAsked(const QString& file); ///< empty: ask which
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+  private:
+    void buildRail();
+    void addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<QWidget*()> make);
+    void buildMenu();
+    QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
+    void buildLookMenu(QMenu* menu);
+    void greet();
+    void stayOnScreen();
+    void followShop();
+    void rebuildPages();
+    void tell(const base::Error& error);
+    void noteSaved();
+    void undo();
+    void redo();
+    void refreshUndo();
+    void checkBook();
+    void saveCopy();
+    void about();
+    void zoomTo(int percent);
+
+    struct Place {
+        std::function<QWidget*()> make; ///< made when first visited
+        QWidget* page = nullptr;
+    };
+
+    desk::Theme& m_theme;
+    desk::Prompter& m_prompter;
+    session::BookSession m_session;
+    counter::CounterPresenter m_presenter;
+    desk::Formatter m_formatter;
+    desk::Rail* m_rail = nullptr;
+    QToolButton* m_bookButton = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    counter::CounterPage* m_counter = nullptr;
+    QAction* m_undo = nullptr;
+    QAction* m_redo = nullptr;
+    std::vector<Place> m_places;
+};
+
+} // namespace sp::program

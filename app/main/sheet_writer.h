@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/book/book.h"
+
+#include <string>
+
+namespace sp::program {
+
+/// Writes the sheet of a quote as PDF, replacing a file of that name. A given quote is printed from what it was given
+/// with. Needs a QGuiApplication. Errors: as pricing::priceOrder and paper::writePdf; Damaged when a given quote no
+/// longer comes to the sum it was given at.
+base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path);
+
+} // namespace sp::program

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include "app/paper/lettering.h"
+
+#include <QPainter>
+#include <QPointF>
+#include <QTextLayout>
+
+#include <algorithm>
+
+namespace sp::paper {
+
+namespace {
+
+struct FaceShape {
+    double points;
+    double leading;
+    QFont::Weight weight;
+};
+
+constexpr std::array<FaceShape, kFaces> kShapes{{
+    {19.0, 24.0, QFont::DemiBold}, // Shop
+    {13.0, 18.0, QFont::DemiBold}, // Title
+    {27.0, 34.0, QFont::DemiBold}, // Total
+    {10.0, 14.0, QFont::DemiBold}, // Strong
+    {10.0, 14.0, QFont::Normal},   // Body
+    {8.5, 12.0, QFont::Normal},    // Small
+    {8.5, 12.0, QFont::DemiBold},  // SmallStrong
+    {7.5, 10.5, QFont::Normal},    // Fine
+}};
+
+/// Fonts are asked for in tenths of a point, so that the whole pixels Qt wants for a size are fine enough.
+constexpr double kTenths = 10.0;
+
+constexpr const FaceShape& shapeOf(Face face) { return kShapes[static_cast<std::size_t>(face)]; }
+
+QFont fontOf(const FaceShape& shape) {
+    QFont font;
+    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")});
+    font.setPixelSize(static_cast<int>(shape.points * kTenths));
+    font.setWeight(shape.weight);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+} // namespace
+
+Lettering::Lettering() {
+    for (const auto& shape : kShapes) {
+        const QFont font = fontOf(shape);
+        const QFontMetricsF metrics(font);
+        double widest = 0;
+        for (char16_t digit = u'0'; digit <= u'9'; ++digit)
+            widest = std::max(widest, metrics.horizontalAdvance(QChar(digit)));
+        m_cuts.push_back({font, metrics, widest});
+    }
+}
+
+double Lettering::leading(Face face) const { return shapeOf(face).leading; }
+
+double Lettering::ascent(Face face) const {
+    const auto& shape = shapeOf(face);
+    const auto& metrics = of(face).metrics;
+    return (shape.leading + (metrics.capHeight() / kTenths)) / 2;
+}
+
+double Lettering::width(Face face, const QString& text) const {
+    return of(face).metrics.horizontalAdvance(text) / kTenths;
+}
+
+double Lettering::advance(const Cut& cut, QChar character) const {
+    return character.isDigit() ? cut.digit : cut.metrics.horizontalAdvance(character);
+}
+
+double Lettering::figuresWidth(Face face, const QString& text) const {
+    double width = 0;
+    for (const QChar character : text) width += advance(of(face), character);
+    return width / kTenths;
+}
+
+QStringList Lettering::wrap(Face face, const QString& text, double width, int mostLines) const {
+    const QString plain = text.simplified();
+    QStringList lines;
+    if (plain.isEmpty()) return lines;
+    const auto& cut = of(face);
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    QTextLayout layout(plain, cut.font);
+    layout.setTextOption(option);
+    layout.beginLayout();
+    while (true) {
+        QTextLine line = layout.createLine();
+        if (!line.isValid()) break;
+        if (lines.size() + 1 == mostLines) {
+            lines.append(cut.metrics.elidedText(plain.mid(line.textStart()), Qt::ElideRight, width * kTenths));
+            break;
+        }
+        line.setLineWidth(width * kTenths);
+        lines.append(plain.mid(line.textStart(), line.textLength()).trimmed());
+    }
+    layout.endLayout();
+    return lines;
+}
+
+void Lettering::draw(QPainter& painter, QPointF baseline, Face face, const QColor& colour,
+                     const QString& text) const {
+    painter.save();
+    painter.translate(baseline);
+    painter.scale(1 / kTenths, 1 / kTenths);
+    painter.setFont(of(face).font);
+    painter.setPen(colour);
+    painter.drawText(QPointF(0, 0), text);
+    painter.restore();
+}
+
+void Lettering::drawFigures(QPainter& painter, QPointF baseline, Face face, const QColor& colour,
+                            const QString& text) const {
+    const auto& cut = of(face);
+    painter.save();
+    painter.translate(baseline);
+    painter.scale(1 / kTenths, 1 / kTenths);
+    painter.setFont(cut.font);
+    painter.setPen(colour);
+    double x = 0;
+    for (const QChar character : text) {
+        const double cell = advance(cut, character);
+        painter.drawText(QPointF(x + (cell - cut.metrics.horizontalAdvance(character)) / 2, 0), QString(character));
+        x += cell;
+    }
+    painter.restore();
+}
+
+} // namespace sp::paper

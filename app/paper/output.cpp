@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include "app/paper/output.h"
+
+#include "app/paper/sheet_painter.h"
+
+#include <QBuffer>
+#include <QDir>
+#include <QFileInfo>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPdfWriter>
+#include <QPrinter>
+#include <QSaveFile>
+
+#include <algorithm>
+
+namespace sp::paper {
+
+namespace {
+
+using base::Code;
+
+constexpr int kPdfResolution = 1200;
+
+QPageLayout layoutFor(catalogue::Paper paper) {
+    const auto size = paper == catalogue::Paper::Letter ? QPageSize::Letter : QPageSize::A4;
+    QPageLayout layout(QPageSize(size), QPageLayout::Portrait, QMarginsF());
+    layout.setMode(QPageLayout::FullPageMode);
+    return layout;
+}
+
+tl::unexpected<base::Error> refuse(Code code, const QString& path, const QString& sentence) {
+    return base::fail(code, QDir::toNativeSeparators(path).toStdString(),
+                      sentence.arg(QDir::toNativeSeparators(path)).toStdString());
+}
+
+base::Done checkPlace(const QString& path, IfThere ifThere) {
+    const QFileInfo file(path);
+    const QFileInfo folder(file.absolutePath());
+    if (!folder.isDir())
+        return refuse(Code::Missing, folder.filePath(),
+                      QStringLiteral("There is no folder %1; make it first or choose another."));
+    if (file.isDir())
+        return refuse(Code::Invalid, path, QStringLiteral("%1 is a folder; add a name for the PDF."));
+    if (file.exists() && ifThere == IfThere::Refuse)
+        return refuse(Code::Conflict, path,
+                      QStringLiteral("There is already a file %1; choose another name, or say that it may be "
+                                     "replaced."));
+    return {};
+}
+
+tl::unexpected<base::Error> notSaved(const QSaveFile& file, const QString& path) {
+    const auto error = file.error();
+    if (error == QFileDevice::ResourceError)
+        return refuse(Code::Full, path,
+                      QStringLiteral("The disk is full, so %1 was not saved; make room or choose another disk."));
+    if (error == QFileDevice::OpenError || error == QFileDevice::PermissionsError)
+        return refuse(Code::ReadOnly, path,
+                      QStringLiteral("%1 may not be written there; choose another folder."));
+    return refuse(Code::Failed, path,
+                  QStringLiteral("%1 could not be saved (%2); choose another place and try again.")
+                      .arg(QStringLiteral("%1"), file.errorString()));
+}
+
+QByteArray pdfOf(const SheetContent& sheet, catalogue::Paper paper) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    const SheetPainter painter(sheet, paper);
+    bool isPainted = false;
+    {
+        QPdfWriter writer(&buffer);
+        writer.setResolution(kPdfResolution);
+        writer.setPageLayout(layoutFor(paper));
+        writer.setTitle(QString::fromStdString(sheet.title));
+        writer.setCreator(QStringLiteral("Stonepenny"));
+        isPainted = painter.paintOn(writer, 0, painter.pageCount() - 1);
+    }
+    return isPainted ? bytes : QByteArray();
+}
+
+} // namespace
+
+base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QString& path, IfThere ifThere) {
+    if (auto ok = checkPlace(path, ifThere); !ok) return ok;
+    const QByteArray bytes = pdfOf(sheet, paper);
+    if (bytes.isEmpty())
+        return refuse(Code::Failed, path, QStringLiteral("%1 could not be drawn; start the program again."));
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) return notSaved(file, path);
+    if (file.write(bytes) != bytes.size() || !file.commit()) return notSaved(file, path);
+    return {};
+}
+
+void setPaper(QPrinter& printer, catalogue::Paper paper) {
+    printer.setFullPage(true);
+    printer.setPageLayout(layoutFor(paper));
+}
+
+base::Done print(const SheetContent& sheet, catalogue::Paper paper, QPrinter& printer) {
+    setPaper(printer, paper);
+    printer.setDocName(QString::fromStdString(sheet.title));
+    const SheetPainter painter(sheet, paper);
+    const int pages = painter.pageCount();
+    const int first = std::clamp(printer.fromPage(), 1, pages);
+    const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);
+    if (painter.paintOn(printer, first - 1, last - 1)) return {};
+    const auto name = printer.printerName().toStdString();
+    return base::fail(Code::Failed, name,
+                      "The printer " + (name.empty() ? std::string() : name + " ") +
+                          "did not take the sheet; check that it is on, or save the sheet as a PDF.");
+}
+
+} // namespace sp::paper

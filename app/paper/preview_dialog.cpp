@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+#include "app/paper/preview_dialog.h"
+
+#include "app/paper/output.h"
+
+#include <QDialogButtonBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QPrintPreviewWidget>
+#include <QPrinterInfo>
+#include <QPushButton>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+namespace sp::paper {
+
+PreviewDialog::PreviewDialog(SheetContent sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
+    : QDialog(parent)
+    , m_sheet(std::move(sheet))
+    , m_paper(paper)
+    , m_suggestedPath(std::move(suggestedPath))
+    , m_painter(m_sheet, paper) {
+    setWindowTitle(tr("Preview of %1").arg(QString::fromStdString(m_sheet.title)));
+    setPaper(m_printer, m_paper);
+    buildRows();
+    addKeys();
+    turnTo(1);
+    resize(760, 900);
+}
+
+void PreviewDialog::buildRows() {
+    m_preview = new QPrintPreviewWidget(&m_printer, this);
+    m_preview->setObjectName(QStringLiteral("sheetPreview"));
+    connect(m_preview, &QPrintPreviewWidget::paintRequested, this,
+            [this](QPrinter* printer) { m_painter.paintOn(*printer, 0, m_painter.pageCount() - 1); });
+    connect(m_preview, &QPrintPreviewWidget::previewChanged, this, [this] { turnTo(m_preview->currentPage()); });
+
+    m_back = new QPushButton(tr("Page &back"), this);
+    m_next = new QPushButton(tr("Page &on"), this);
+    m_page = new QLabel(this);
+    m_page->setObjectName(QStringLiteral("pageNumber"));
+    m_message = new QLabel(this);
+    m_message->setObjectName(QStringLiteral("previewMessage"));
+    m_message->setWordWrap(true);
+    m_message->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_message->hide();
+    connect(m_back, &QPushButton::clicked, this, [this] { turnTo(m_preview->currentPage() - 1); });
+    connect(m_next, &QPushButton::clicked, this, [this] { turnTo(m_preview->currentPage() + 1); });
+
+    auto* buttons = new QDialogButtonBox(this);
+    auto* printButton = buttons->addButton(tr("&Print…"), QDialogButtonBox::ActionRole);
+    auto* save = buttons->addButton(tr("&Save as PDF…"), QDialogButtonBox::ActionRole);
+    auto* close = buttons->addButton(tr("&Close"), QDialogButtonBox::RejectRole);
+    printButton->setObjectName(QStringLiteral("print"));
+    save->setObjectName(QStringLiteral("savePdf"));
+    close->setObjectName(QStringLiteral("close"));
+    for (auto* button : {m_back, m_next, printButton, save, close}) button->setAutoDefault(false);
+    connect(printButton, &QPushButton::clicked, this, &PreviewDialog::askPrinter);
+    connect(save, &QPushButton::clicked, this, &PreviewDialog::askPath);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+
+    auto* pages = new QHBoxLayout;
+    pages->addWidget(m_back);
+    pages->addWidget(m_page);
+    pages->addWidget(m_next);
+    pages->addStretch();
+    pages->addWidget(buttons);
+    auto* rows = new QVBoxLayout(this);
+    rows->addWidget(m_preview, 1);
+    rows->addWidget(m_message);
+    rows->addLayout(pages);
+}
+
+void PreviewDialog::addKeys() {
+    const auto onKey = [this](const QKeySequence& key, auto action) {
+        connect(new QShortcut(key, this), &QShortcut::activated, this, action);
+    };
+    onKey(QKeySequence::Print, [this] { askPrinter(); });
+    onKey(QKeySequence::Save, [this] { askPath(); });
+    onKey(QKeySequence::ZoomIn, [this] { m_preview->zoomIn(); });
+    onKey(QKeySequence::ZoomOut, [this] { m_preview->zoomOut(); });
+    onKey(QKeySequence(Qt::Key_PageUp), [this] { turnTo(m_preview->currentPage() - 1); });
+    onKey(QKeySequence(Qt::Key_PageDown), [this] { turnTo(m_preview->currentPage() + 1); });
+}
+
+void PreviewDialog::turnTo(int page) {
+    const int pages = m_painter.pageCount();
+    const int wanted = std::clamp(page, 1, pages);
+    if (m_preview->currentPage() != wanted) m_preview->setCurrentPage(wanted);
+    m_page->setText(tr("Page %1 of %2").arg(wanted).arg(pages));
+    m_back->setVisible(pages > 1);
+    m_next->setVisible(pages > 1);
+    m_back->setEnabled(wanted > 1);
+    m_next->setEnabled(wanted < pages);
+}
+
+void PreviewDialog::say(const QString& sentence) {
+    m_message->setText(sentence);
+    m_message->show();
+}
+
+void PreviewDialog::askPrinter() {
+    if (QPrinterInfo::availablePrinterNames().isEmpty()) {
+        say(tr("No printer is set up on this computer; save the sheet as a PDF instead."));
+        return;
+    }
+    auto* dialog = new QPrintDialog(&m_printer, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setOption(QAbstractPrintDialog::PrintPageRange);
+    dialog->setMinMax(1, m_painter.pageCount());
+    connect(dialog, &QDialog::accepted, this, [this] {
+        const auto done = print(m_sheet, m_paper, m_printer);
+        say(done ? tr("Sent to the printer %1.").arg(m_printer.printerName())
+                 : QString::fromStdString(done.error().detail));
+    });
+    dialog->open();
+}
+
+void PreviewDialog::askPath() {
+    // The file dialog itself asks before a file is replaced.
+    auto* dialog = new QFileDialog(this, tr("Save as PDF"), m_suggestedPath, tr("PDF (*.pdf)"));
+    dialog->setObjectName(QStringLiteral("pdfPath"));
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix(QStringLiteral("pdf"));
+    connect(dialog, &QFileDialog::fileSelected, this, &PreviewDialog::savePdf);
+    dialog->open();
+}
+
+void PreviewDialog::savePdf(const QString& path) {
+    const auto done = writePdf(m_sheet, m_paper, path, IfThere::Replace);
+    say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : QString::fromStdString(done.error().detail));
+}
+
+} // namespace sp::paper

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/paper/sheet_painter.h"
+
+#include <QDialog>
+#include <QPrinter>
+
+class QLabel;
+class QPrintPreviewWidget;
+class QPushButton;
+
+namespace sp::paper {
+
+/// The sheet as it will be printed, with what can be done with it. Opened with open() or show(). Needs no printer:
+/// without one the sheet can still be seen and saved. What went wrong is said in the dialog itself.
+class PreviewDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    /// `suggestedPath` is the file that saving as PDF offers first.
+    PreviewDialog(SheetContent sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
+
+    /// Saves and says so, or says why not; what the file dialog calls with the chosen path.
+    void savePdf(const QString& path);
+
+  private:
+    void buildRows();
+    void addKeys();
+    void askPrinter();
+    void askPath();
+    void turnTo(int page);
+    void say(const QString& sentence);
+
+    SheetContent m_sheet;
+    catalogue::Paper m_paper;
+    QString m_suggestedPath;
+    SheetPainter m_painter;
+    QPrinter m_printer{QPrinter::HighResolution};
+    QPrintPreviewWidget* m_preview = nullptr;
+    QLabel* m_message = nullptr;
+    QLabel* m_page = nullptr;
+    QPushButton* m_back = nullptr;
+    QPushButton* m_next = nullptr;
+};
+
+} // namespace sp::paper

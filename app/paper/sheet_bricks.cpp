@@ -1,0 +1,405 @@
+// SPDX-License-Identifier: MIT
+#include "app/paper/sheet_bricks.h"
+
+#include "app/paper/paper_colours.h"
+
+#include <algorithm>
+
+namespace sp::paper {
+
+namespace {
+
+constexpr double kStoneRadius = 6.0;
+constexpr double kStoneStep = 9.0;
+constexpr std::size_t kMostStones = 4;
+constexpr double kColumnGap = 16.0;
+constexpr double kNotesIndent = 96.0;
+constexpr double kNarrowestCell = 52.0;
+constexpr double kLadderNames = 132.0;
+constexpr double kCellPadding = 8.0;
+constexpr double kTotalsLeft = 0.46; ///< share of the width left of the totals
+constexpr int kMostAddressLines = 12;
+
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+} // namespace
+
+BrickMaker::BrickMaker(const SheetContent& sheet, const Lettering& lettering, double width)
+    : m_sheet(sheet)
+    , m_lettering(lettering)
+    , m_width(width)
+    , m_columns(measure()) {}
+
+BrickMaker::Columns BrickMaker::measure() const {
+    double pieces = m_lettering.width(Face::Fine, QStringLiteral("Pieces"));
+    double each = m_lettering.width(Face::Fine, QStringLiteral("Each"));
+    double amount = m_lettering.figuresWidth(Face::Strong, text(m_sheet.together.text));
+    std::size_t stones = 0;
+    const auto widen = [&](double& column, const std::string& figures) {
+        column = std::max(column, m_lettering.figuresWidth(Face::Strong, text(figures)));
+    };
+    for (const auto& line : m_sheet.lines) {
+        widen(pieces, line.pieces);
+        widen(each, line.each);
+        widen(amount, line.running.text);
+        for (const auto& extra : line.extras) widen(amount, extra.running.text);
+        stones = std::max(stones, std::min(line.stones.size(), kMostStones));
+    }
+    for (const auto& row : m_sheet.adjustments) widen(amount, row.running.text);
+    Columns columns;
+    columns.piecesRight = pieces;
+    columns.stones = pieces + 12;
+    columns.title = columns.stones;
+    if (stones > 0)
+        columns.title += 2 * kStoneRadius + kStoneStep * static_cast<double>(stones - 1) + 10;
+    columns.eachRight = m_width - amount - kColumnGap;
+    columns.titleWidth = columns.eachRight - each - kColumnGap - columns.title;
+    return columns;
+}
+
+void BrickMaker::write(Brick& brick, double x, double y, Face face, const QColor& colour,
+                       const QString& words) const {
+    brick.parts.texts.push_back({{x, y + m_lettering.ascent(face)}, words, face, colour, false});
+}
+
+void BrickMaker::writeRight(Brick& brick, double right, double y, Face face, const QColor& colour,
+                            const QString& words) const {
+    write(brick, right - m_lettering.width(face, words), y, face, colour, words);
+}
+
+void BrickMaker::figuresRight(Brick& brick, double right, double y, Face face, const QColor& colour,
+                              const QString& figures) const {
+    const double x = right - m_lettering.figuresWidth(face, figures);
+    brick.parts.texts.push_back({{x, y + m_lettering.ascent(face)}, figures, face, colour, true});
+}
+
+double BrickMaker::paragraph(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& words,
+                             double width, int mostLines) const {
+    for (const auto& line : m_lettering.wrap(face, words, width, mostLines)) {
+        write(brick, x, y, face, colour, line);
+        y += m_lettering.leading(face);
+    }
+    return y;
+}
+
+void BrickMaker::rule(Brick& brick, double x, double y, double length) const {
+    brick.parts.rules.push_back({{x, y}, length, 0.6, kHairline});
+}
+
+Brick BrickMaker::letterhead() const {
+    Brick brick;
+    const double half = m_width * 0.56;
+    double left = paragraph(brick, 0, 0, Face::Shop, kInk, text(m_sheet.shopName), half, 2) + 2;
+    int lines = 0;
+    for (const auto& line : m_sheet.shopLines)
+        if (++lines <= kMostAddressLines)
+            left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
+    double right = 4;
+    writeRight(brick, m_width, right, Face::Title, kInk, text(m_sheet.title));
+    right += m_lettering.leading(Face::Title) + 2;
+    if (!m_sheet.version.empty()) {
+        writeRight(brick, m_width, right, Face::Small, kMutedInk, text(m_sheet.version));
+        right += m_lettering.leading(Face::Small);
+    }
+    if (!m_sheet.demo.empty()) {
+        writeRight(brick, m_width, right, Face::SmallStrong, kJewel, text(m_sheet.demo));
+        right += m_lettering.leading(Face::SmallStrong);
+    }
+    brick.height = std::max(left, right) + 12;
+    rule(brick, 0, brick.height, m_width);
+    return brick;
+}
+
+Brick BrickMaker::addressee() const {
+    Brick brick;
+    brick.gap = 12;
+    const double half = m_width * 0.56;
+    double left = 0;
+    if (!m_sheet.customerName.empty()) {
+        write(brick, 0, 0, Face::Fine, kMutedInk, QStringLiteral("For"));
+        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk,
+                         text(m_sheet.customerName), half, 3);
+        int lines = 0;
+        for (const auto& line : m_sheet.customerLines)
+            if (++lines <= kMostAddressLines)
+                left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
+    }
+    double right = m_sheet.customerName.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
+    for (const auto& fact : m_sheet.facts) {
+        write(brick, m_width * 0.69, right, Face::Small, kMutedInk, text(fact.label));
+        figuresRight(brick, m_width, right, Face::Small, kInk, text(fact.value));
+        right += m_lettering.leading(Face::Small) + 2;
+    }
+    brick.height = std::max(left, right);
+    return brick;
+}
+
+Brick BrickMaker::tableHead() const {
+    Brick brick;
+    brick.gap = 18;
+    brick.keepWithNext = true;
+    const auto& at = m_columns;
+    writeRight(brick, at.piecesRight, 0, Face::Fine, kMutedInk, QStringLiteral("Pieces"));
+    write(brick, at.title, 0, Face::Fine, kMutedInk, QStringLiteral("What"));
+    writeRight(brick, at.eachRight, 0, Face::Fine, kMutedInk, QStringLiteral("Each"));
+    writeRight(brick, m_width, 0, Face::Fine, kMutedInk, QStringLiteral("Amount"));
+    brick.height = m_lettering.leading(Face::Fine) + 4;
+    rule(brick, 0, brick.height, m_width);
+    return brick;
+}
+
+void BrickMaker::drawStones(Brick& brick, const SheetLine& line, double y) const {
+    const auto shown = std::min(line.stones.size(), kMostStones);
+    for (std::size_t i = 0; i < shown; ++i)
+        brick.parts.stones.push_back(
+            {{m_columns.stones + kStoneRadius + kStoneStep * static_cast<double>(i), y}, kStoneRadius,
+             QColor::fromRgb(line.stones[i].rgb)});
+}
+
+Brick BrickMaker::lineBrick(const SheetLine& line) const {
+    Brick brick;
+    brick.gap = 8;
+    brick.isAmount = true;
+    brick.needsBroughtForward = true;
+    brick.running = text(line.running.text);
+    const auto& at = m_columns;
+    figuresRight(brick, at.piecesRight, 0, Face::Strong, kInk, text(line.pieces));
+    figuresRight(brick, at.eachRight, 0, Face::Body, kMutedInk, text(line.each));
+    figuresRight(brick, m_width, 0, Face::Body, kInk, text(line.amount.text));
+    drawStones(brick, line, m_lettering.leading(Face::Body) / 2);
+    double y = paragraph(brick, at.title, 0, Face::Body, kInk, text(line.title), at.titleWidth, 3);
+    y = std::max(y, m_lettering.leading(Face::Body));
+    y = paragraph(brick, at.title, y, Face::Small, kMutedInk, text(line.detail), at.titleWidth, 4);
+    brick.height = paragraph(brick, at.title, y, Face::Small, kMutedInk, text(line.note), at.titleWidth, 2);
+    return brick;
+}
+
+Brick BrickMaker::rowBrick(const SheetRow& row, Face face, const QColor& colour) const {
+    Brick brick;
+    brick.isAmount = true;
+    brick.needsBroughtForward = true;
+    brick.running = text(row.running.text);
+    figuresRight(brick, m_width, 0, Face::Body, kInk, text(row.amount.text));
+    const double shift = (m_lettering.leading(Face::Body) - m_lettering.leading(face)) / 2;
+    const double below = paragraph(brick, m_columns.title, shift, face, colour, text(row.label),
+                                   m_columns.eachRight - m_columns.title, 3);
+    brick.height = std::max(below, m_lettering.leading(Face::Body));
+    return brick;
+}
+
+void BrickMaker::addLine(std::vector<Brick>& bricks, const SheetLine& line, bool isFirst) const {
+    bricks.push_back(lineBrick(line));
+    if (!isFirst) rule(bricks.back(), m_columns.title, -4, m_width - m_columns.title);
+    for (const auto& extra : line.extras) {
+        bricks.back().keepWithNext = true;
+        bricks.push_back(rowBrick(extra, Face::Small, kMutedInk));
+    }
+}
+
+Brick BrickMaker::carried(const QString& label, const QString& amount) const {
+    Brick brick;
+    brick.gap = 8;
+    rule(brick, 0, 0, m_width);
+    write(brick, m_columns.title, 4, Face::SmallStrong, kInk, label);
+    figuresRight(brick, m_width, 3, Face::Strong, kInk, amount);
+    brick.height = m_lettering.leading(Face::Strong) + 4;
+    return brick;
+}
+
+double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const QString& note,
+                             const QString& amount) const {
+    const double left = m_width * kTotalsLeft;
+    const double room = m_width - left - kColumnGap - m_lettering.figuresWidth(Face::Body, amount);
+    figuresRight(brick, m_width, y, Face::Body, kInk, amount);
+    y = paragraph(brick, left, y, Face::Body, kMutedInk, label, room, 3);
+    return paragraph(brick, left, y, Face::Fine, kMutedInk, note, room, 2) + 4;
+}
+
+double BrickMaker::grandTotalLeft() const {
+    const double labels = m_lettering.width(Face::Title, QStringLiteral("To pay")) + 6 +
+                          m_lettering.width(Face::Small, text(m_sheet.currency));
+    const double amount = m_lettering.figuresWidth(Face::Total, text(m_sheet.toPay.text));
+    return std::clamp(m_width - amount - kColumnGap - labels, 0.0, m_width * kTotalsLeft);
+}
+
+double BrickMaker::grandTotal(Brick& brick, double y) const {
+    const QString label = QStringLiteral("To pay");
+    const double left = grandTotalLeft();
+    figuresRight(brick, m_width, y, Face::Total, kInk, text(m_sheet.toPay.text));
+    // On the baseline of the large figure.
+    const double baseline = y + m_lettering.ascent(Face::Total);
+    write(brick, left, baseline - m_lettering.ascent(Face::Title), Face::Title, kInk, label);
+    write(brick, left + m_lettering.width(Face::Title, label) + 6, baseline - m_lettering.ascent(Face::Small),
+          Face::Small, kMutedInk, text(m_sheet.currency));
+    y += m_lettering.leading(Face::Total);
+    return paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded), m_width * (1 - kTotalsLeft), 3);
+}
+
+Brick BrickMaker::totals() const {
+    Brick brick;
+    brick.gap = 10;
+    brick.needsBroughtForward = true;
+    rule(brick, 0, 0, m_width);
+    double y = 10;
+    if (m_sheet.showsTogether) y = totalsRow(brick, y, QStringLiteral("Together"), {}, text(m_sheet.together.text));
+    if (m_sheet.tax) y = totalsRow(brick, y, text(m_sheet.tax->label), text(m_sheet.tax->note), text(m_sheet.tax->amount.text));
+    y = grandTotal(brick, y + 6) + 6;
+    if (m_sheet.deposit) {
+        y = totalsRow(brick, y, QStringLiteral("Deposit to start"), {}, text(m_sheet.deposit->text));
+        y = totalsRow(brick, y, QStringLiteral("On collection"), {}, text(m_sheet.balance.text));
+    }
+    brick.height = y;
+    return brick;
+}
+
+bool BrickMaker::placeTermsBeside(Brick& totals) const {
+    if (grandTotalLeft() < m_width * kTotalsLeft) return false;
+    Brick terms;
+    write(terms, 0, 10, Face::SmallStrong, kInk, QStringLiteral("Terms"));
+    double y = 10 + m_lettering.leading(Face::SmallStrong) + 2;
+    for (const auto& line : m_sheet.terms)
+        y = paragraph(terms, 0, y, Face::Small, kMutedInk, text(line), m_width * kTotalsLeft - 2 * kColumnGap, 12) + 2;
+    if (y > totals.height) return false;
+    auto& texts = totals.parts.texts;
+    texts.insert(texts.end(), terms.parts.texts.begin(), terms.parts.texts.end());
+    return true;
+}
+
+std::vector<BrickMaker::LadderColumn> BrickMaker::ladderColumns() const {
+    std::vector<LadderColumn> columns;
+    for (const auto& ladder : m_sheet.ladders)
+        for (const auto& step : ladder.steps) columns.push_back({step.quantity, text(step.pieces)});
+    std::ranges::sort(columns, {}, &LadderColumn::quantity);
+    const auto spare = std::ranges::unique(columns, {}, &LadderColumn::quantity);
+    columns.erase(spare.begin(), spare.end());
+    return columns;
+}
+
+Brick BrickMaker::ladderHead(std::span<const LadderColumn> columns, double cell) const {
+    Brick brick;
+    brick.gap = 18;
+    brick.keepWithNext = true;
+    rule(brick, 0, 0, m_width);
+    double y = 10;
+    write(brick, 0, y, Face::SmallStrong, kInk, QStringLiteral("More or fewer"));
+    double right = kLadderNames;
+    for (const auto& column : columns)
+        figuresRight(brick, (right += cell) - kCellPadding, y, Face::Small, kMutedInk, column.pieces);
+    y += m_lettering.leading(Face::SmallStrong);
+    brick.height = paragraph(brick, 0, y, Face::Fine, kMutedInk, text(m_sheet.ladderNote), m_width, 2) + 2;
+    return brick;
+}
+
+Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const {
+    Brick brick;
+    brick.gap = 2;
+    brick.height = m_lettering.leading(Face::Body) + 2;
+    paragraph(brick, 0, 2, Face::Small, kInk, text(ladder.title), kLadderNames - kCellPadding, 1);
+    double right = kLadderNames;
+    for (const auto& column : columns) {
+        right += cell;
+        const auto step = std::ranges::find(ladder.steps, column.quantity, &LadderStep::quantity);
+        if (step == ladder.steps.end()) continue;
+        if (step->isOrdered)
+            brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
+        figuresRight(brick, right - kCellPadding, 1, step->isOrdered ? Face::Strong : Face::Body, kInk,
+                     text(step->each));
+    }
+    return brick;
+}
+
+void BrickMaker::addLadders(std::vector<Brick>& bricks) const {
+    if (m_sheet.ladders.empty()) return;
+    double cell = kNarrowestCell;
+    for (const auto& ladder : m_sheet.ladders)
+        for (const auto& step : ladder.steps)
+            for (const auto& figures : {step.pieces, step.each})
+                cell = std::max(cell, m_lettering.figuresWidth(Face::Strong, text(figures)) + 18);
+    const auto quantities = ladderColumns();
+    // A table holds as many columns as fit; the others go into further tables below.
+    const auto most = std::max(std::size_t{1}, static_cast<std::size_t>((m_width - kLadderNames) / cell));
+    for (std::size_t first = 0; first < quantities.size(); first += most) {
+        const auto columns = std::span(quantities).subspan(first, std::min(most, quantities.size() - first));
+        bricks.push_back(ladderHead(columns, cell));
+        for (const auto& ladder : m_sheet.ladders) {
+            bricks.push_back(ladderRow(ladder, columns, cell));
+            bricks.back().keepWithNext = &ladder != &m_sheet.ladders.back();
+        }
+    }
+}
+
+void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, const std::vector<std::string>& notes,
+                          Face face) const {
+    for (std::size_t i = 0; i < notes.size(); ++i) {
+        Brick brick;
+        brick.gap = i == 0 ? 14 : 1.5;
+        double y = 0;
+        if (i == 0) {
+            rule(brick, 0, 0, m_width);
+            y = 10;
+            write(brick, 0, y + (m_lettering.leading(face) - m_lettering.leading(Face::SmallStrong)) / 2,
+                  Face::SmallStrong, kInk, heading);
+        }
+        // Neither the first nor the last note stands alone on a page.
+        brick.keepWithNext = i + 1 < notes.size() && (i == 0 || i + 2 == notes.size());
+        brick.height = paragraph(brick, kNotesIndent, y, face, kMutedInk, text(notes[i]), m_width - kNotesIndent, 12);
+        bricks.push_back(std::move(brick));
+    }
+}
+
+Brick BrickMaker::pageHead() const {
+    Brick brick;
+    const double third = m_width * 0.44;
+    const auto one = [&](Face face, const std::string& words, double width) {
+        const auto lines = m_lettering.wrap(face, text(words), width, 1);
+        return lines.isEmpty() ? QString() : lines.front();
+    };
+    const QString shop = one(Face::SmallStrong, m_sheet.shopName, third);
+    write(brick, 0, 0, Face::SmallStrong, kInk, shop);
+    if (!m_sheet.customerName.empty()) {
+        const double x = m_lettering.width(Face::SmallStrong, shop) + 12;
+        const double room = m_width * 0.74 - x;
+        write(brick, x, 0, Face::Small, kMutedInk, one(Face::Small, "for " + m_sheet.customerName, room));
+    }
+    writeRight(brick, m_width, 0, Face::SmallStrong, kInk, text(m_sheet.title));
+    brick.height = m_lettering.leading(Face::Small) + 6;
+    rule(brick, 0, brick.height, m_width);
+    return brick;
+}
+
+Brick BrickMaker::pageFoot(int page, int pages) const {
+    Brick brick;
+    rule(brick, 0, 0, m_width);
+    std::string left = m_sheet.title;
+    if (!m_sheet.version.empty()) left += " · " + m_sheet.version;
+    if (!m_sheet.code.empty()) left += " · " + m_sheet.code;
+    write(brick, 0, 6, Face::Fine, kMutedInk, text(left));
+    if (!m_sheet.demo.empty()) {
+        const double width = m_lettering.width(Face::Fine, text(m_sheet.demo));
+        write(brick, (m_width - width) / 2, 6, Face::Fine, kMutedInk, text(m_sheet.demo));
+    }
+    writeRight(brick, m_width, 6, Face::Fine, kMutedInk, QStringLiteral("Page %1 of %2").arg(page).arg(pages));
+    brick.height = 6 + m_lettering.leading(Face::Fine);
+    return brick;
+}
+
+std::vector<Brick> BrickMaker::all() const {
+    std::vector<Brick> bricks;
+    bricks.push_back(letterhead());
+    bricks.push_back(addressee());
+    bricks.push_back(tableHead());
+    for (std::size_t i = 0; i < m_sheet.lines.size(); ++i) addLine(bricks, m_sheet.lines[i], i == 0);
+    for (std::size_t i = 0; i < m_sheet.adjustments.size(); ++i) {
+        bricks.push_back(rowBrick(m_sheet.adjustments[i], Face::Body, kInk));
+        bricks.back().gap = i == 0 ? 12 : 4;
+    }
+    auto sums = totals();
+    const bool termsBeside = !m_sheet.terms.empty() && placeTermsBeside(sums);
+    bricks.push_back(std::move(sums));
+    addLadders(bricks);
+    if (!termsBeside) addNotes(bricks, QStringLiteral("Terms"), m_sheet.terms, Face::Small);
+    addNotes(bricks, QStringLiteral("Care and safety"), m_sheet.care, Face::Fine);
+    return bricks;
+}
+
+} // namespace sp::paper

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/paper/lettering.h"
+#include "app/paper/sheet_content.h"
+#include "core/catalogue/shop.h"
+
+#include <QColor>
+#include <QPointF>
+#include <QRectF>
+#include <QSizeF>
+#include <QString>
+
+#include <vector>
+
+namespace sp::paper {
+
+// Where everything of a sheet stands, page by page, before anything is drawn. Points (1/72 in) from the upper left
+// corner of the page.
+
+struct PlacedText {
+    QPointF baseline; ///< its left end
+    QString text;
+    Face face = Face::Body;
+    QColor colour;
+    bool isFigures = false; ///< see Lettering::drawFigures
+};
+
+struct PlacedRule {
+    QPointF from;
+    double length = 0; ///< to the right
+    double thickness = 0.6;
+    QColor colour;
+};
+
+struct PlacedTint {
+    QRectF area;
+    QColor colour;
+};
+
+struct PlacedStone {
+    QPointF centre;
+    double radius = 0;
+    QColor colour;
+};
+
+struct PlacedPage {
+    std::vector<PlacedTint> tints; ///< below everything else
+    std::vector<PlacedRule> rules;
+    std::vector<PlacedStone> stones;
+    std::vector<PlacedText> texts;
+};
+
+/// The page: Letter is 612 × 792, A4 595 × 842 points.
+QSizeF pageSize(catalogue::Paper paper);
+
+/// Lays the sheet out. At least one page. A line is kept together with its extras where that fits a page; where a page
+/// ends among the amounts, its foot says what is carried forward and the next page's head brings it forward. The
+/// totals stay together.
+std::vector<PlacedPage> layOut(const SheetContent& sheet, catalogue::Paper paper, const Lettering& lettering);
+
+} // namespace sp::paper

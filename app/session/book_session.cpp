@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+#include "app/session/book_session.h"
+
+#include <algorithm>
+
+namespace sp::session {
+
+namespace {
+
+template<class T>
+const T* withId(const std::vector<T>& things, const base::Id& id) {
+    const auto found = std::find_if(things.begin(), things.end(), [&](const T& thing) { return thing.id == id; });
+    return found == things.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+BookSession::BookSession(std::unique_ptr<db::Book> book, QObject* parent)
+    : QObject(parent)
+    , m_book(std::move(book)) {}
+
+template<class T, class Reader>
+const T& BookSession::once(std::optional<T>& kept, Reader reader) {
+    if (!kept) {
+        auto result = (m_book.get()->*reader)();
+        if (!result) Q_EMIT troubled(result.error());
+        kept = result ? std::move(*result) : T{};
+    }
+    return *kept;
+}
+
+const catalogue::Shop& BookSession::shop() { return once(m_read.shop, &db::Book::shop); }
+const catalogue::BenchStandards& BookSession::bench() { return once(m_read.bench, &db::Book::bench); }
+const std::vector<catalogue::Material>& BookSession::materials() {
+    return once(m_read.materials, &db::Book::materials);
+}
+const std::vector<catalogue::Supplier>& BookSession::suppliers() {
+    return once(m_read.suppliers, &db::Book::suppliers);
+}
+const std::vector<catalogue::Pack>& BookSession::packs() { return once(m_read.packs, &db::Book::packs); }
+const std::vector<catalogue::Design>& BookSession::designs() { return once(m_read.designs, &db::Book::designs); }
+const std::vector<catalogue::Customer>& BookSession::customers() {
+    return once(m_read.customers, &db::Book::customers);
+}
+const std::unordered_map<base::Id, std::int64_t>& BookSession::shelf() { return once(m_read.shelf, &db::Book::shelf); }
+
+catalogue::PriceBook BookSession::prices(const base::Id& customer) {
+    if (!m_read.prices) {
+        auto result = m_book->priceBook({});
+        if (!result) {
+            Q_EMIT troubled(result.error());
+            return {};
+        }
+        m_read.prices = std::move(*result);
+    }
+    auto prices = *m_read.prices;
+    if (const auto* known = this->customer(customer)) prices.customer = *known;
+    return prices;
+}
+
+const catalogue::Material* BookSession::material(const base::Id& id) { return withId(materials(), id); }
+const catalogue::Design* BookSession::design(const base::Id& id) { return withId(designs(), id); }
+const catalogue::Customer* BookSession::customer(const base::Id& id) { return withId(customers(), id); }
+
+void BookSession::forget() { m_read = {}; }
+
+void BookSession::settle(const std::optional<base::Error>& error) {
+    if (error) {
+        Q_EMIT troubled(*error);
+        return;
+    }
+    forget();
+    Q_EMIT saved();
+    Q_EMIT changed();
+}
+
+QString BookSession::undoText() {
+    const auto state = m_book->undoState();
+    return state ? QString::fromStdString(state->undo) : QString();
+}
+
+QString BookSession::redoText() {
+    const auto state = m_book->undoState();
+    return state ? QString::fromStdString(state->redo) : QString();
+}
+
+void BookSession::undo() {
+    change([](db::Book& book) { return book.undo(); });
+}
+
+void BookSession::redo() {
+    change([](db::Book& book) { return book.redo(); });
+}
+
+} // namespace sp::session

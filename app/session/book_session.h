@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/layout/fit_memo.h"
+#include "db/book/book.h"
+
+#include <QObject>
+#include <QString>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace sp::session {
+
+/// The open job book as the places share it: what was read is kept until something changes, every change goes
+/// through `change`, and whoever shows something of the book listens to `changed`. Lives as long as the window; the
+/// places borrow it.
+class BookSession : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit BookSession(std::unique_ptr<db::Book> book, QObject* parent = nullptr);
+
+    const db::Book& book() const { return *m_book; }
+    bool isReadOnly() const { return !m_book->readOnlyBecause().empty(); }
+
+    // What the book holds, read when first asked for. When reading fails the list is empty, `troubled` was emitted.
+    const catalogue::Shop& shop();
+    const catalogue::BenchStandards& bench();
+    const std::vector<catalogue::Material>& materials();
+    const std::vector<catalogue::Supplier>& suppliers();
+    const std::vector<catalogue::Pack>& packs();
+    const std::vector<catalogue::Design>& designs();
+    const std::vector<catalogue::Customer>& customers();
+    const std::unordered_map<base::Id, std::int64_t>& shelf();
+    /// Everything a price is made of today, with that customer (or none).
+    catalogue::PriceBook prices(const base::Id& customer);
+
+    const catalogue::Material* material(const base::Id& id);
+    const catalogue::Design* design(const base::Id& id);
+    const catalogue::Customer* customer(const base::Id& id);
+
+    /// Layouts already worked out; they depend on sizes only and so outlive every change of the book.
+    layout::FitMemo& fits() { return m_fits; }
+
+    /// Does one thing to the book. Success forgets what was read and emits `changed` and `saved`; failure emits
+    /// `troubled` and changes nothing. Returns what `work` returned.
+    template<class Work>
+    auto change(Work&& work) {
+        auto result = work(*m_book);
+        settle(result.has_value() ? std::optional<base::Error>() : result.error());
+        return result;
+    }
+    /// The same for the draft at the Counter, which nobody else shows: `changed` is not emitted, `saved` is.
+    template<class Work>
+    auto keepDraft(Work&& work) {
+        auto result = work(*m_book);
+        if (result.has_value())
+            Q_EMIT saved();
+        else
+            Q_EMIT troubled(result.error());
+        return result;
+    }
+    template<class Work>
+    auto read(Work&& work) {
+        auto result = work(*m_book);
+        if (!result.has_value()) Q_EMIT troubled(result.error());
+        return result;
+    }
+
+    QString undoText();
+    QString redoText();
+    void undo();
+    void redo();
+
+  Q_SIGNALS:
+    void changed();                         ///< something of the book is no longer as it was read
+    void saved();                           ///< it is on the disk
+    void troubled(const sp::base::Error& error); ///< it could not be read or kept
+
+  private:
+    void settle(const std::optional<base::Error>& error);
+    void forget();
+
+    struct Read {
+        std::optional<catalogue::Shop> shop;
+        std::optional<catalogue::BenchStandards> bench;
+        std::optional<std::vector<catalogue::Material>> materials;
+        std::optional<std::vector<catalogue::Supplier>> suppliers;
+        std::optional<std::vector<catalogue::Pack>> packs;
+        std::optional<std::vector<catalogue::Design>> designs;
+        std::optional<std::vector<catalogue::Customer>> customers;
+        std::optional<std::unordered_map<base::Id, std::int64_t>> shelf;
+        std::optional<catalogue::PriceBook> prices;
+    };
+
+    template<class T, class Reader>
+    const T& once(std::optional<T>& kept, Reader reader);
+
+    std::unique_ptr<db::Book> m_book;
+    Read m_read;
+    layout::FitMemo m_fits;
+};
+
+} // namespace sp::session

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#include "app/demo/demo_book.h"
+#include "app/verbs/verb_kit.h"
+
+#include <fmt/format.h>
+
+namespace sp::verbs {
+
+namespace {
+
+std::string_view nameOf(db::Stage stage) {
+    switch (stage) {
+    case db::Stage::Enquiry: return "Enquiry";
+    case db::Stage::Quoted: return "Quoted";
+    case db::Stage::Agreed: return "Agreed";
+    case db::Stage::Making: return "Making";
+    case db::Stage::Ready: return "Ready";
+    case db::Stage::Collected: return "Collected";
+    case db::Stage::LetGo: return "Let go";
+    }
+    return {};
+}
+
+} // namespace
+
+Outcome demoVerb(const Arguments& arguments, const Helpers& helpers) {
+    const std::string& file = arguments.words().front();
+    const auto book = demo::createDemoBook(file, helpers.surroundings);
+    if (!book) return refused(book.error());
+    return answer(arguments, {{"book", file}, {"demo", true}},
+                  fmt::format("{}: a demo job book; every name and price in it is invented.\n", file));
+}
+
+Outcome designsVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto designs = (*book)->designs();
+    if (!designs) return refused(designs.error());
+    Json list = Json::array();
+    std::string text;
+    for (const auto& design : *designs) {
+        std::int64_t stones = 0;
+        for (const auto& stone : design.stones) stones += stone.count.value();
+        list.push_back({{"name", design.name},
+                        {"width_mm", decimal(design.width, units::LengthUnit::Millimetre)},
+                        {"height_mm", decimal(design.height, units::LengthUnit::Millimetre)},
+                        {"stones", stones},
+                        {"colours", design.stones.size()},
+                        {"templates_on_wall", design.templatesOnWall}});
+        text += fmt::format("{} ({} stones)\n", design.name, stones);
+    }
+    return answer(arguments, {{"designs", std::move(list)}}, text);
+}
+
+Outcome materialsVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto materials = (*book)->materials();
+    if (!materials) return refused(materials.error());
+    Json list = Json::array();
+    std::string text;
+    for (const auto& material : *materials) {
+        list.push_back({{"name", material.name}, {"kind", catalogue::nameOf(material.kind)}});
+        text += fmt::format("{} ({})\n", material.name, catalogue::nameOf(material.kind));
+    }
+    return answer(arguments, {{"materials", std::move(list)}}, text);
+}
+
+Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto shop = (*book)->shop();
+    if (!shop) return refused(shop.error());
+    const auto quotes = (*book)->quotes({}, 1'000'000);
+    if (!quotes) return refused(quotes.error());
+    Json list = Json::array();
+    std::string text;
+    for (const auto& quote : *quotes) {
+        const auto total = quote.total ? units::formatExact(*quote.total, shop->currency) : std::string();
+        list.push_back({{"number", quote.number.empty() ? Json(nullptr) : Json(quote.number)},
+                        {"stage", nameOf(quote.stage)},
+                        {"customer", quote.customer},
+                        {"title", quote.title},
+                        {"quoted_on", quote.quotedOn.iso()},
+                        {"total", quote.total ? Json(total) : Json(nullptr)}});
+        text += fmt::format("{:<10} {} {:<8} {} {} {}\n", quote.number.empty() ? "draft" : quote.number,
+                            quote.quotedOn.iso(), nameOf(quote.stage), quote.title,
+                            quote.customer.empty() ? std::string() : "for " + quote.customer, total);
+    }
+    if (quotes->empty()) text = "No quotes yet.\n";
+    return answer(arguments, {{"quotes", std::move(list)}}, text);
+}
+
+Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto quote = (*book)->quoteNumbered(arguments.of("--quote"));
+    if (!quote) return refused(quote.error());
+    const auto& path = arguments.of("--pdf");
+    if (auto written = helpers.writeSheet(**book, *quote, path); !written) return refused(written.error());
+    return answer(arguments, {{"quote", quote->number}, {"pdf", path}},
+                  fmt::format("Quote {} is in {}.\n", quote->number, path));
+}
+
+Outcome checkVerb(const Arguments& arguments, const Helpers&) {
+    const std::string& file = arguments.words().front();
+    const auto report = db::Book::check(file);
+    if (!report) return refused(report.error());
+    Json damage = Json::array();
+    for (const auto& sentence : report->damage) damage.push_back(sentence);
+    const Json json{{"book", file},          {"sound", report->damage.empty()},
+                    {"damage", damage},      {"quotes", report->quotes},
+                    {"sealed_quotes", report->sealedQuotes}, {"designs", report->designs},
+                    {"materials", report->materials}};
+    if (report->damage.empty())
+        return answer(arguments, json,
+                      fmt::format("{} is sound: {} designs, {} materials, {} quotes, {} of them given and unchanged.\n",
+                                  file, report->designs, report->materials, report->quotes, report->sealedQuotes));
+    auto outcome = answer(arguments, json, {});
+    outcome.exit = 1;
+    for (const auto& sentence : report->damage) outcome.err += sentence + "\n";
+    return outcome;
+}
+
+} // namespace sp::verbs

@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/verb_kit.h"
+#include "core/pricing/ladder.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+namespace sp::verbs {
+
+namespace {
+
+using base::Code;
+using base::fail;
+using units::Money;
+
+std::string lowered(std::string_view text) {
+    std::string out(text);
+    std::transform(out.begin(), out.end(), out.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return out;
+}
+
+/// The thing of that name: the name itself, else without regard to case, else the only name that holds the text.
+template<class T>
+base::Result<T> named(const std::vector<T>& things, const std::string& name, std::string_view sort) {
+    std::vector<const T*> holding;
+    for (const auto& thing : things) {
+        if (thing.name == name) return thing;
+        if (!name.empty() && lowered(thing.name).find(lowered(name)) != std::string::npos) holding.push_back(&thing);
+    }
+    for (const auto* thing : holding)
+        if (lowered(thing->name) == lowered(name)) return *thing;
+    if (holding.size() == 1) return *holding.front();
+    if (holding.empty())
+        return fail(Code::NotFound, name,
+                    fmt::format("There is no {} named “{}” in this book; check the spelling.", sort, name));
+    std::string names;
+    for (const auto* thing : holding) names += (names.empty() ? "“" : ", “") + thing->name + "”";
+    return fail(Code::Ambiguous, name, fmt::format("“{}” could be {}; give the whole name.", name, names));
+}
+
+/// The order the command line describes: one line of one design.
+base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& book, units::Date today) {
+    catalogue::Order order;
+    order.quotedOn = today;
+    const auto designs = book.designs();
+    if (!designs) return fail(designs.error());
+    const auto design = named(*designs, arguments.of("--design"), "design");
+    if (!design) return fail(design.error());
+    const auto quantity = units::parseCount(arguments.of("--quantity"));
+    if (!quantity) return fail(quantity.error());
+    catalogue::OrderLine line;
+    line.design = design->id;
+    line.title = design->name;
+    line.width = design->width;
+    line.height = design->height;
+    line.stones = design->stones;
+    line.onto = design->usualBase;
+    line.templatesOnWall = design->templatesOnWall || arguments.has("--wall-templates");
+    line.plannedPieces = design->plannedPieces;
+    line.artTime = design->artTime;
+    line.quantity = *quantity;
+    if (const auto on = arguments.value("--on")) {
+        auto materials = book.materials();
+        if (!materials) return fail(materials.error());
+        std::erase_if(*materials, [](const catalogue::Material& material) {
+            return material.kind != catalogue::MaterialKind::Backing && material.kind != catalogue::MaterialKind::Blank;
+        });
+        const auto material = named(*materials, *on, "backing or blank");
+        if (!material) return fail(material.error());
+        line.onto = material->id;
+    }
+    order.lines.push_back(std::move(line));
+    if (const auto due = arguments.value("--due")) {
+        const auto day = units::Date::parse(*due);
+        if (!day) return fail(day.error());
+        order.wantedBy = *day;
+    }
+    if (const auto name = arguments.value("--customer")) {
+        const auto customers = book.customers();
+        if (!customers) return fail(customers.error());
+        const auto customer = named(*customers, *name, "customer");
+        if (!customer) return fail(customer.error());
+        order.customer = customer->id;
+        order.asksExemption = customer->certificate && customer->certificate->holdsOn(today);
+    }
+    return order;
+}
+
+struct Priced {
+    catalogue::Order order;
+    catalogue::PriceBook book;
+    pricing::PricedOrder priced;
+    std::vector<pricing::LadderPrice> ladder;
+};
+
+base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
+    Priced out;
+    auto order = orderFrom(arguments, book, helpers.surroundings.today());
+    if (!order) return fail(order.error());
+    out.order = std::move(*order);
+    auto inputs = book.priceBook(out.order.customer);
+    if (!inputs) return fail(inputs.error());
+    out.book = std::move(*inputs);
+    layout::FitMemo fits;
+    auto priced = pricing::priceOrder(out.order, out.book, fits);
+    if (!priced) return fail(priced.error());
+    out.priced = std::move(*priced);
+    const bool exempt = out.priced.taxStanding == pricing::TaxStanding::Exempt;
+    auto ladder = pricing::ladderFor(out.order.lines.front(), out.book, exempt, fits);
+    if (!ladder) return fail(ladder.error());
+    out.ladder = std::move(*ladder);
+    return out;
+}
+
+struct Row {
+    std::string label;
+    Money amount;
+};
+
+/// What makes up the subtotal, in the order it is charged.
+std::vector<Row> rowsOf(const Priced& priced) {
+    const auto& line = priced.priced.lines.front();
+    const auto& ordered = priced.order.lines.front();
+    std::vector<Row> rows{
+        {fmt::format("{} × {}", units::formatCount(ordered.quantity), ordered.title), line.goods}};
+    for (const auto& size : line.sizes)
+        rows.push_back({fmt::format("{} × {}", units::formatCount(size.count), size.size), size.amount});
+    if (!line.setUp.isZero()) rows.push_back({"Art and set-up", line.setUp});
+    if (!priced.priced.rush.isZero())
+        rows.push_back({fmt::format("Rush, {} %", units::formatRate(priced.priced.rushRate)), priced.priced.rush});
+    if (!priced.priced.discount.isZero()) rows.push_back({"Discount", -priced.priced.discount});
+    if (!priced.priced.topUp.isZero()) rows.push_back({"Up to the minimum order", priced.priced.topUp});
+    return rows;
+}
+
+Json priceJson(const Priced& priced) {
+    const auto& currency = priced.book.shop.currency;
+    const auto money = [&](Money amount) { return units::formatExact(amount, currency); };
+    const auto& line = priced.priced.lines.front();
+    const auto& ordered = priced.order.lines.front();
+    const auto perHour = line.earnings.perBenchHour;
+    Json ladder = Json::array();
+    for (const auto& step : priced.ladder)
+        ladder.push_back({{"quantity", step.quantity.value()},
+                          {"price_each", money(step.each)},
+                          {"total", money(step.total)}});
+    Json rows = Json::array();
+    for (const auto& row : rowsOf(priced)) rows.push_back({{"label", row.label}, {"amount", money(row.amount)}});
+    const Money each = Money::fromExact(
+        units::Fraction::ratio(line.cost.total.micros(), ordered.quantity.value()));
+    return {{"currency", currency.code()},
+            {"design", ordered.title},
+            {"quantity", ordered.quantity.value()},
+            {"cost", treeJson(costing::explain(ordered, priced.book, line.cost), currency)},
+            {"cost_each", money(each)},
+            {"price_each", money(line.each)},
+            {"markup", orNull(line.earnings.markUp)},
+            {"margin", orNull(line.earnings.margin)},
+            {"earned_per_bench_hour",
+             perHour ? Json(units::formatExact(*perHour, currency)) : Json(nullptr)},
+            {"ladder", std::move(ladder)},
+            {"lines", std::move(rows)},
+            {"subtotal", money(priced.priced.subtotal)},
+            {"tax", money(priced.priced.tax)},
+            {"total", money(priced.priced.total)},
+            {"deposit", money(priced.priced.deposit)},
+            {"balance", money(priced.priced.balance)}};
+}
+
+void addTree(std::string& text, const costing::CostTree& tree, const units::Currency& currency, int depth) {
+    text += fmt::format("{:<{}}{:<{}}{:>12}   {}\n", "", depth * 2, tree.label, 30 - depth * 2,
+                        units::formatMoney(tree.amount, currency), tree.rule);
+    for (const auto& child : tree.children) addTree(text, child, currency, depth + 1);
+}
+
+std::string priceText(const Priced& priced) {
+    const auto& currency = priced.book.shop.currency;
+    const auto& line = priced.priced.lines.front();
+    std::string text = "What it costs the shop\n";
+    addTree(text, costing::explain(priced.order.lines.front(), priced.book, line.cost), currency, 1);
+    text += "\nWhat the customer pays, " + currency.code() + "\n";
+    const auto row = [&](std::string_view label, Money amount) {
+        text += fmt::format("  {:<28}{:>12}\n", label, units::formatMoney(amount, currency));
+    };
+    row("One piece", line.each);
+    for (const auto& charge : rowsOf(priced)) row(charge.label, charge.amount);
+    row("Together", priced.priced.subtotal);
+    row(priced.priced.taxIncluded ? "Tax, included" : "Tax", priced.priced.tax);
+    row("To pay", priced.priced.total);
+    row("Deposit to start", priced.priced.deposit);
+    row("On collection", priced.priced.balance);
+    const auto percent = [](const std::optional<units::Rate>& rate) {
+        return rate ? fmt::format("{:.1f} %", static_cast<double>(rate->ppm()) / 10'000) : std::string("none");
+    };
+    text += fmt::format("\nMark-up {}, margin {}", percent(line.earnings.markUp), percent(line.earnings.margin));
+    if (line.earnings.perBenchHour)
+        text += fmt::format(", earned per bench hour {}", units::formatMoney(*line.earnings.perBenchHour, currency));
+    text += "\n\nMore pieces, each\n";
+    for (const auto& step : priced.ladder)
+        text += fmt::format("  {:>8}{:>12}\n", units::formatCount(step.quantity),
+                            units::formatMoney(step.each, currency));
+    return text;
+}
+
+} // namespace
+
+Outcome priceVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto priced = priceFrom(arguments, **book, helpers);
+    if (!priced) return refused(priced.error());
+    return answer(arguments, priceJson(*priced), priceText(*priced));
+}
+
+Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto priced = priceFrom(arguments, **book, helpers);
+    if (!priced) return refused(priced.error());
+    auto quote = (*book)->startQuote();
+    if (!quote) return refused(quote.error());
+    quote->order = priced->order;
+    const auto version = (*book)->saveDraft(*quote);
+    if (!version) return refused(version.error());
+    quote->version = *version;
+    const auto given = (*book)->give(*quote, priced->book, priced->priced.total,
+                                     priced->order.quotedOn.plusDays(priced->book.shop.rules.validDays));
+    if (!given) return refused(given.error());
+    const auto& currency = priced->book.shop.currency;
+    const auto total = units::formatExact(priced->priced.total, currency);
+    return answer(arguments, {{"number", given->number}, {"total", total}, {"currency", currency.code()}},
+                  fmt::format("{}: quote given, {} {}.\n", given->number, total, currency.code()));
+}
+
+} // namespace sp::verbs

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/verbs/arguments.h"
+#include "app/verbs/json_words.h"
+#include "app/verbs/verbs.h"
+
+namespace sp::verbs {
+
+// What the verbs have in common. Each verb is a function from its arguments to an Outcome.
+
+/// Exit 1 with the error's sentence.
+Outcome refused(const base::Error& error);
+/// Exit 0 with the JSON when --json was given, else with the text.
+Outcome answer(const Arguments& arguments, const Json& json, const std::string& text);
+/// Opens the book named by --book.
+base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, const Helpers& helpers);
+
+Outcome demoVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome designsVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome materialsVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome priceVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome checkVerb(const Arguments& arguments, const Helpers& helpers);
+
+} // namespace sp::verbs

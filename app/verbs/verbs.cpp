@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/verbs.h"
+
+#include "app/verbs/verb_kit.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <exception>
+
+namespace sp::verbs {
+
+namespace {
+
+struct Verb {
+    std::string_view name;
+    std::string_view usage; ///< what follows the name
+    ArgumentRules rules;
+    Outcome (*run)(const Arguments&, const Helpers&);
+};
+
+const std::vector<Verb>& verbs() {
+    static const std::vector<Verb> all{
+        {"demo", "OUT.jobbook [--json]", {{}, {"--json"}, 1, {}}, demoVerb},
+        {"designs", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, designsVerb},
+        {"materials", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, materialsVerb},
+        {"price",
+         "--book B --design NAME --quantity N [--on MATERIAL] [--wall-templates] [--due DATE] [--customer NAME] "
+         "[--json]",
+         {{"--book", "--design", "--quantity", "--on", "--due", "--customer"}, {"--wall-templates", "--json"}, 0, {"--book", "--design", "--quantity"}},
+         priceVerb},
+        {"quote",
+         "--book B --design NAME --quantity N [--on MATERIAL] [--wall-templates] [--due DATE] [--customer NAME] "
+         "[--json]",
+         {{"--book", "--design", "--quantity", "--on", "--due", "--customer"}, {"--wall-templates", "--json"}, 0, {"--book", "--design", "--quantity"}},
+         quoteVerb},
+        {"quotes", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, quotesVerb},
+        {"sheet", "--book B --quote N --pdf OUT.pdf [--json]", {{"--book", "--quote", "--pdf"}, {"--json"}, 0, {"--book", "--quote", "--pdf"}},
+         sheetVerb},
+        {"fit", "--sheet 9x12in --piece 3.5x2.75in [--margin L] [--gap L] [--one-way] [--json]",
+         {{"--sheet", "--piece", "--margin", "--gap"}, {"--one-way", "--json"}, 0, {"--sheet", "--piece"}},
+         fitVerb},
+        {"check", "BOOK [--json]", {{}, {"--json"}, 1, {}}, checkVerb},
+    };
+    return all;
+}
+
+const Verb* find(std::string_view name) {
+    const auto found = std::find_if(verbs().begin(), verbs().end(), [&](const Verb& verb) { return verb.name == name; });
+    return found == verbs().end() ? nullptr : &*found;
+}
+
+} // namespace
+
+bool isVerb(std::string_view word) { return find(word) != nullptr; }
+
+std::string usage() {
+    std::string text;
+    for (const auto& verb : verbs()) text += fmt::format("  stonepenny {} {}\n", verb.name, verb.usage);
+    return text;
+}
+
+Outcome run(std::span<const std::string> words, const Helpers& helpers) {
+    const Verb* verb = words.empty() ? nullptr : find(words.front());
+    if (!verb) return {2, {}, "Say what to do; stonepenny --help lists the verbs.\n"};
+    const auto arguments = Arguments::parse(words.subspan(1), verb->rules);
+    if (!arguments)
+        return {2, {}, fmt::format("{} Use: stonepenny {} {}\n", arguments.error().detail, verb->name, verb->usage)};
+    try {
+        return verb->run(*arguments, helpers);
+    } catch (const std::exception& problem) {
+        return {1, {}, fmt::format("{} could not be done: {}.\n", verb->name, problem.what())};
+    }
+}
+
+Outcome refused(const base::Error& error) {
+    return {1, {}, error.detail + "\n"};
+}
+
+Outcome answer(const Arguments& arguments, const Json& json, const std::string& text) {
+    return {0, arguments.has("--json") ? json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n" : text, {}};
+}
+
+base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, const Helpers& helpers) {
+    return db::Book::open(arguments.of("--book"), helpers.surroundings);
+}
+
+} // namespace sp::verbs

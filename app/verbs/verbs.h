@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/book/book.h"
+
+#include <functional>
+#include <span>
+#include <string>
+
+namespace sp::verbs {
+
+/// What a verb leaves behind: the exit code (0 done; 1 could not be done; 2 wrong use) and what goes to the two
+/// streams. On 1 and 2 `err` is one sentence.
+struct Outcome {
+    int exit = 0;
+    std::string out;
+    std::string err;
+};
+
+/// What the verbs need from outside: the clock, and the one verb that draws.
+struct Helpers {
+    db::Surroundings surroundings;
+    /// Writes the quote sheet of a quote as PDF to a path.
+    std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path)> writeSheet;
+};
+
+/// Whether the first word of a command line is one of the headless verbs.
+bool isVerb(std::string_view word);
+
+/// Runs `words` (the verb first). Never throws.
+Outcome run(std::span<const std::string> words, const Helpers& helpers);
+
+/// The text of --help: every verb with its options, one a line.
+std::string usage();
+
+} // namespace sp::verbs

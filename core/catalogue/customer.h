@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/id.h"
+#include "core/units/date.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sp::catalogue {
+
+/// An exemption certificate as filed. Whether it holds is for the shop and its tax authority to say.
+struct Certificate {
+    std::string number;
+    std::string place; ///< the state or country it is good for
+    units::Date issuedOn;
+    std::optional<units::Date> expiresOn;
+
+    /// In force on `day`: issued by then and not expired.
+    bool holdsOn(units::Date day) const { return issuedOn <= day && (!expiresOn || day <= *expiresOn); }
+
+    friend bool operator==(const Certificate&, const Certificate&) = default;
+};
+
+struct Customer {
+    base::Id id;
+    std::string name;
+    std::string contact; ///< address, telephone: lines of free text for the sheet
+    std::optional<Certificate> certificate;
+
+    friend bool operator==(const Customer&, const Customer&) = default;
+};
+
+} // namespace sp::catalogue

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/id.h"
+#include "core/units/count.h"
+#include "core/units/duration.h"
+#include "core/units/length.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sp::catalogue {
+
+/// So many stones of one material in one piece.
+struct StoneCount {
+    base::Id material;
+    units::Count count;
+
+    friend bool operator==(const StoneCount&, const StoneCount&) = default;
+};
+
+struct Design {
+    base::Id id;
+    std::string name; ///< unique in a book
+    units::Length width;
+    units::Length height;
+    std::vector<StoneCount> stones;
+    bool templatesOnWall = false;              ///< cut already: no art, no cutting to charge
+    std::optional<units::Count> plannedPieces; ///< spread the templates over so many pieces instead of one job
+    base::Id usualBase;                        ///< backing or blank it goes on unless told otherwise; may be none
+    std::optional<units::Duration> artTime;    ///< instead of the bench standard's
+    std::string note;
+
+    friend bool operator==(const Design&, const Design&) = default;
+};
+
+} // namespace sp::catalogue

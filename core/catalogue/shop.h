@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/id.h"
+#include "core/units/count.h"
+#include "core/units/currency.h"
+#include "core/units/duration.h"
+#include "core/units/money.h"
+#include "core/units/rate.h"
+#include "core/units/text.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace sp::catalogue {
+
+/// From `from` pieces of a line on, this mark-up on cost.
+struct MarkUpStep {
+    units::Count from = units::Count::of(1);
+    units::Rate markUp;
+
+    friend bool operator==(const MarkUpStep&, const MarkUpStep&) = default;
+};
+
+/// Wanted within `days` of the quote: this surcharge on the goods.
+struct RushStep {
+    std::int64_t days = 0;
+    units::Rate surcharge;
+
+    friend bool operator==(const RushStep&, const RushStep&) = default;
+};
+
+enum class RoundingKind {
+    Nearest, ///< to the nearest multiple of `step`, halves up
+    Up,      ///< to the next multiple of `step`
+    Ending   ///< to the next price whose last minor units are `ending` (95 of 100, 99 of 100)
+};
+
+/// How a piece price is rounded. All in minor units of the currency.
+struct Rounding {
+    RoundingKind kind = RoundingKind::Nearest;
+    std::int64_t step = 1;    ///< Nearest and Up: 1, 5, 25, 50, 100 …
+    std::int64_t ending = 95; ///< Ending: 0 to 99, repeated every 100 minor units
+
+    friend bool operator==(const Rounding&, const Rounding&) = default;
+};
+
+enum class SetUpCharge { OwnLine, Spread };
+enum class TaxRounding { PerInvoice, PerLine };
+enum class Paper { Letter, A4 };
+
+struct TaxRule {
+    std::string name = "Sales tax"; ///< as printed
+    units::Rate rate;               ///< 0 to 100 %
+    bool inclusive = false;         ///< prices asked already hold the tax
+    TaxRounding rounding = TaxRounding::PerInvoice;
+
+    friend bool operator==(const TaxRule&, const TaxRule&) = default;
+};
+
+struct CardFee {
+    bool charged = false;
+    units::Rate rate;   ///< 0 to below 100 %
+    units::Money fixed; ///< per payment
+
+    friend bool operator==(const CardFee&, const CardFee&) = default;
+};
+
+/// What the shop decided about its prices.
+struct PriceRules {
+    std::vector<MarkUpStep> ladder; ///< ascending, the first from 1
+    std::vector<RushStep> rush;     ///< ascending by days
+    Rounding rounding;
+    SetUpCharge setUp = SetUpCharge::Spread;
+    units::Money minimumOrder;
+    TaxRule tax;
+    CardFee cardFee;
+    units::Rate depositRate;  ///< share of the total asked before work starts, 0 to 100 %
+    units::Money depositStep; ///< the deposit is rounded up to a multiple of it; zero: the minor unit
+    std::int64_t validDays = 30;
+
+    friend bool operator==(const PriceRules&, const PriceRules&) = default;
+};
+
+/// What an hour and a month cost.
+struct ShopRates {
+    units::Money labourPerHour;
+    units::Money overheadPerMonth;
+    units::Duration productivePerMonth; ///< bench hours that carry the overhead, above zero
+    units::Rate spoilage;               ///< share of the pieces made that cannot be sold, 0 to below 100 %
+    units::Money garmentAllowance;      ///< what replacing one of the customer's own garments is reckoned at
+
+    friend bool operator==(const ShopRates&, const ShopRates&) = default;
+};
+
+struct Letterhead {
+    std::string name;
+    std::string lines; ///< address and how to reach the shop, lines of free text
+    std::string terms; ///< printed under the totals
+    std::string care;  ///< care and safety notes, printed last
+
+    friend bool operator==(const Letterhead&, const Letterhead&) = default;
+};
+
+/// Everything on the Shop place but the bench standards.
+struct Shop {
+    Letterhead letterhead;
+    units::Currency currency;
+    Paper paper = Paper::Letter;
+    units::LengthUnit lengthUnit = units::LengthUnit::Inch;
+    units::TemperatureUnit temperatureUnit = units::TemperatureUnit::Fahrenheit;
+    ShopRates rates;
+    PriceRules rules;
+    std::vector<units::Count> ladderQuantities; ///< for which the slip shows the price of more pieces
+    bool ladderOnSheet = true;
+    base::Id usualTape;            ///< the tape every line is lifted with; none: no tape is charged
+    base::Id usualTemplate;        ///< the sheet templates are cut from; none: no template is charged
+    std::vector<base::Id> packing; ///< packing materials that go with every piece, one of each
+    bool isDemo = false;           ///< the sheets and the window then say so
+
+    friend bool operator==(const Shop&, const Shop&) = default;
+};
+
+} // namespace sp::catalogue

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/bench.h"
+#include "core/catalogue/order.h"
+#include "core/units/duration.h"
+
+#include <array>
+
+namespace sp::costing {
+
+/// How long the bench is busy with a line, by step; steps that fall away are zero.
+struct BenchTime {
+    std::array<units::Duration, catalogue::kSteps.size()> steps{};
+
+    units::Duration of(catalogue::Step step) const { return steps[static_cast<std::size_t>(step)]; }
+    units::Duration oncePerJob() const;
+    units::Duration forPieces() const;
+    units::Duration total() const { return oncePerJob() + forPieces(); }
+};
+
+/// The bench standards applied to a line (see catalogue::StepStandard for the formula): rounded once per step to the
+/// millisecond. With the templates on the wall art, cutting, weeding and set-up are zero. Throws base::Overflow.
+BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line);
+
+} // namespace sp::costing

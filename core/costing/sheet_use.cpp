@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#include "core/costing/sheet_use.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sp::costing {
+
+namespace {
+
+using units::Fraction;
+using units::Length;
+
+std::int64_t ceilDivide(std::int64_t n, std::int64_t by) { return (n + by - 1) / by; }
+
+base::Error named(base::Error error, const catalogue::Material& material) {
+    error.subject = material.name;
+    error.detail = fmt::format("{}: {}", material.name, error.detail);
+    return error;
+}
+
+/// Presses needed to cover one side of the piece with the same side of the platen.
+std::int64_t covers(Length piece, Length platen) { return ceilDivide(piece.nanometres(), platen.nanometres()); }
+
+} // namespace
+
+base::Result<SheetUse> useOfSheet(const catalogue::Material& material, Length width, Length height,
+                                  std::int64_t pieces, layout::FitMemo& fits) {
+    const auto& sheet = material.sheet;
+    const layout::Piece piece{width + sheet.border + sheet.border, height + sheet.border + sheet.border};
+    const layout::FitRules rules{sheet.margin, sheet.gap, sheet.oneWay};
+    SheetUse use;
+    use.cut = pieces;
+    if (sheet.form == catalogue::SheetForm::Roll) {
+        const auto need = fits.length(sheet.width, piece, rules, pieces);
+        if (!need) return base::fail(named(need.error(), material));
+        use.rollLength = *need;
+        return use;
+    }
+    const auto fit = fits.count({sheet.width, sheet.height}, piece, rules);
+    if (!fit) return base::fail(named(fit.error(), material));
+    use.perSheet = *fit;
+    use.sheets = ceilDivide(pieces, use.perSheet);
+    return use;
+}
+
+Fraction costOfUse(const SheetUse& use, const catalogue::PricedMaterial& material, const Fraction& shares) {
+    const Fraction each = material.price->each();
+    const auto& sheet = material.material.sheet;
+    if (sheet.form == catalogue::SheetForm::Roll)
+        return each * Fraction::ratio(use.rollLength.nanometres(), sheet.height.nanometres());
+    if (sheet.basis == catalogue::ShareBasis::WholeSheets) return each * Fraction::of(use.sheets);
+    return each * shares * Fraction::ratio(1, use.perSheet);
+}
+
+base::Result<PressUse> useOfPress(const catalogue::HeatPress& press, Length width, Length height, bool oneAtATime,
+                                  layout::FitMemo& fits) {
+    const Length across = press.platenWidth;
+    const Length deep = press.platenHeight;
+    if (across <= Length{} || deep <= Length{})
+        return base::fail(base::Code::OutOfRange, "press",
+                          "The platen of the press has no size; give its width and depth in Shop.");
+    PressUse use;
+    use.pressesPerPiece =
+        std::min(covers(width, across) * covers(height, deep), covers(width, deep) * covers(height, across));
+    if (use.pressesPerPiece > 1 || oneAtATime) return use;
+    const auto fit = fits.count({across, deep}, {width, height}, {});
+    if (!fit) return base::fail(fit.error());
+    use.piecesPerPress = *fit;
+    return use;
+}
+
+} // namespace sp::costing

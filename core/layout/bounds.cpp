@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: MIT
+#include "core/layout/bounds.h"
+
+#include <algorithm>
+
+namespace sp::layout {
+
+using units::Int128;
+
+namespace {
+
+constexpr std::int64_t kTryEach = 2'000;
+constexpr Tick kLongestHull =
+    200'000; // pieces along a side; beyond it Barnes' bound is within a millionth or so
+
+struct Point {
+    Tick x;
+    Tick y;
+};
+
+/// The corners of the convex hull of {(i, j): i a + j b <= length}, from the greatest j to the greatest i.
+std::vector<Point> hullOfSums(Tick length, Tick a, Tick b) {
+    std::vector<Point> hull;
+    const Tick most = length / a;
+    for (Tick i = 0; i <= most; ++i) {
+        const Point next{i, (length - i * a) / b};
+        while (hull.size() >= 2) {
+            const Point& u = hull[hull.size() - 2];
+            const Point& v = hull.back();
+            const Int128 turn = static_cast<Int128>(v.x - u.x) * (next.y - u.y) -
+                                static_cast<Int128>(v.y - u.y) * (next.x - u.x);
+            if (turn < 0) break;
+            hull.pop_back();
+        }
+        hull.push_back(next);
+    }
+    return hull;
+}
+
+/// perFirst * first + perSecond * second <= limit for the counts of upright and turned pieces.
+struct Limit {
+    Int128 perFirst;
+    Int128 perSecond;
+    Int128 limit;
+};
+
+/// Lines of `count` ticks; every upright piece is met by `linesFirst` of them, every turned one by
+/// `linesSecond`.
+void addLimits(std::vector<Limit>& limits, const std::vector<Point>& hull, Tick count, Tick linesFirst,
+               Tick linesSecond) {
+    limits.push_back({0, linesSecond, static_cast<Int128>(hull.front().y) * count});
+    limits.push_back({linesFirst, 0, static_cast<Int128>(hull.back().x) * count});
+    for (std::size_t k = 1; k < hull.size(); ++k) {
+        const Int128 nx = hull[k - 1].y - hull[k].y;
+        const Int128 ny = hull[k].x - hull[k - 1].x;
+        limits.push_back({nx * linesFirst, ny * linesSecond, (nx * hull[k].x + ny * hull[k].y) * count});
+    }
+}
+
+std::int64_t mostSecond(const std::vector<Limit>& limits, std::int64_t first) {
+    Int128 most = -1;
+    for (const auto& line : limits) {
+        const Int128 left = line.limit - line.perFirst * first;
+        if (left < 0) return -1;
+        if (line.perSecond == 0) continue;
+        const Int128 here = left / line.perSecond;
+        if (most < 0 || here < most) most = here;
+    }
+    return static_cast<std::int64_t>(most);
+}
+
+/// The greatest sum of both counts when there are too many to try each: the sum is concave in `first`, so
+/// halving finds its peak; rounding can only raise the answer.
+std::int64_t peakOf(const std::vector<Limit>& limits, std::int64_t last) {
+    const auto sum = [&limits](std::int64_t first) {
+        long double second = -1;
+        for (const auto& line : limits) {
+            if (line.perSecond == 0) continue;
+            const auto left = static_cast<long double>(line.limit - line.perFirst * first);
+            const long double here = left / static_cast<long double>(line.perSecond);
+            if (second < 0 || here < second) second = here;
+        }
+        return static_cast<long double>(first) + second;
+    };
+    std::int64_t low = 0;
+    std::int64_t high = last;
+    while (low < high) {
+        const std::int64_t middle = low + (high - low) / 2;
+        if (sum(middle) < sum(middle + 1)) {
+            low = middle + 1;
+        } else {
+            high = middle;
+        }
+    }
+    return static_cast<std::int64_t>(sum(low) + 1e-6L);
+}
+
+/// Cells (i, j) of an r x s block with i + j == diagonal.
+Tick cellsOn(Tick diagonal, Tick r, Tick s) {
+    return std::max<Tick>(0, std::min({diagonal + 1, r, s, r + s - 1 - diagonal}));
+}
+
+Tick modulo(Tick value, Tick side) {
+    return ((value % side) + side) % side;
+}
+
+/// A block of r x s cells (remainders, < side) whose corner has colour `from`.
+struct Block {
+    Tick from;
+    Tick r;
+    Tick s;
+
+    Tick cells(Tick colour, Tick side) const {
+        const Tick local = colour >= from ? colour - from : colour - from + side; // both < side
+        return cellsOn(local, r, s) + cellsOn(local + side, r, s);
+    }
+};
+
+/// The waste that bars of 1 x side must leave in an L, colours i + j when `rising`, else i - j.
+Int128 barWaste(Tick width, Tick height, Tick armX, Tick armY, Tick side, bool rising) {
+    // The L is the bar [0, width) x [0, armY) below [0, armX) x [armY, height); the full rounds of a colour
+    // cancel.
+    const Tick r1 = width % side;
+    const Tick s1 = armY % side;
+    const Tick r2 = armX % side;
+    const Tick s2 = (height - armY) % side;
+    // Falling colours are rising ones seen from the top of each block.
+    const Block lower{rising ? 0 : modulo(-(armY - 1), side), r1, s1};
+    const Block upper{rising ? modulo(armY, side) : modulo(-(height - 1), side), r2, s2};
+    // A whole round of columns or rows holds every colour equally, so only the r x s remainder matters; when
+    // falling, the remainder is taken at the top rows, which is where `from` stands.
+    Tick rarest = -1;
+    const auto look = [&](Tick colour) {
+        const Tick cells = lower.cells(colour, side) + upper.cells(colour, side);
+        if (rarest < 0 || cells < rarest) rarest = cells;
+    };
+    // The count is piecewise linear in the colour: its least value lies at a bend of one of the two blocks.
+    constexpr Tick kFew = 16;
+    if (side <= kFew) {
+        for (Tick colour = 0; colour < side; ++colour)
+            look(colour);
+    } else {
+        for (const Block& block : {lower, upper}) {
+            for (const Tick bend : {Tick{-1}, Tick{0}, block.r - 1, block.r, block.s - 1, block.s,
+                                    block.r + block.s - 2, block.r + block.s - 1, block.r + block.s}) {
+                look(modulo(block.from + bend, side));
+            }
+        }
+    }
+    const Int128 total = static_cast<Int128>(r1) * s1 + static_cast<Int128>(r2) * s2;
+    return total - static_cast<Int128>(rarest) * side;
+}
+
+} // namespace
+
+std::int64_t barnesBound(const Problem& problem) {
+    const Int128 cells = static_cast<Int128>(problem.width) * problem.height;
+    Int128 waste = 0;
+    for (const Tick side : {problem.sideA, problem.sideB}) {
+        const Tick r = problem.width % side;
+        const Tick s = problem.height % side;
+        waste =
+            std::max(waste, std::min(static_cast<Int128>(r) * s, static_cast<Int128>(side - r) * (side - s)));
+    }
+    return static_cast<std::int64_t>((cells - waste) / (static_cast<Int128>(problem.sideA) * problem.sideB));
+}
+
+std::int64_t partitionBound(const Problem& problem) {
+    const auto& [width, height, a, b] = problem;
+    if (width / a > kLongestHull || height / b > kLongestHull) return barnesBound(problem);
+    std::vector<Limit> limits;
+    addLimits(limits, hullOfSums(width, a, b), height, b, a);
+    addLimits(limits, hullOfSums(height, b, a), width, a, b);
+    Int128 mostFirst = -1;
+    for (const auto& line : limits) {
+        if (line.perFirst == 0) continue;
+        const Int128 here = line.limit / line.perFirst;
+        if (mostFirst < 0 || here < mostFirst) mostFirst = here;
+    }
+    const auto last = static_cast<std::int64_t>(mostFirst);
+    if (last > kTryEach) return peakOf(limits, last);
+    std::int64_t best = 0;
+    for (std::int64_t first = 0; first <= last; ++first) {
+        const std::int64_t second = mostSecond(limits, first);
+        if (second >= 0) best = std::max(best, first + second);
+    }
+    return best;
+}
+
+std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick mostSide) {
+    constexpr Tick kMostPlay = 4;
+    constexpr Tick kMostRelaxed = 10'000; // pieces along a side, so that nothing below overflows
+    const auto& [width, height, a, b] = problem;
+    std::int64_t best = upperBound(problem);
+    if (best <= enough || width / a > kMostRelaxed || height / b > kMostRelaxed) return best;
+    const auto across = hullOfSums(width, a, b);
+    const auto up = hullOfSums(height, b, a);
+    const auto longest = [](const std::vector<Point>& hull, Tick perX, Tick perY) {
+        Tick most = 0;
+        for (const auto& corner : hull)
+            most = std::max(most, corner.x * perX + corner.y * perY);
+        return most;
+    };
+    for (Tick newA = 1; newA <= mostSide; ++newA) {
+        for (Tick newB = 1; newB <= mostSide; ++newB) {
+            const Tick newWidth = longest(across, newA, newB);
+            const Tick newHeight = longest(up, newB, newA);
+            const Tick side = std::max(newA, newB);
+            // Barnes' waste is at most a quarter of the side's square: often that is too little to help.
+            if (newWidth * newHeight - side * side / 4 >= best * newA * newB) continue;
+            for (Tick playX = 0; playX < kMostPlay; ++playX) {
+                for (Tick playY = 0; playY < kMostPlay; ++playY) {
+                    best = std::min(best, barnesBound({newWidth + playX, newHeight + playY, newA, newB}));
+                }
+            }
+            if (best <= enough) return best;
+        }
+    }
+    return best;
+}
+
+std::int64_t upperBound(const Problem& problem) {
+    return std::min(barnesBound(problem), partitionBound(problem));
+}
+
+std::int64_t lShapeBound(Tick width, Tick height, Tick armX, Tick armY, Tick sideA, Tick sideB) {
+    const Int128 cells = static_cast<Int128>(width) * armY + static_cast<Int128>(armX) * (height - armY);
+    Int128 waste = 0;
+    for (const Tick side : {sideA, sideB}) {
+        waste = std::max({waste, barWaste(width, height, armX, armY, side, true),
+                          barWaste(width, height, armX, armY, side, false)});
+    }
+    return static_cast<std::int64_t>((cells - waste) / (static_cast<Int128>(sideA) * sideB));
+}
+
+} // namespace sp::layout

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/shop.h"
+#include "core/units/fraction.h"
+#include "core/units/money.h"
+
+#include <optional>
+#include <span>
+
+namespace sp::pricing {
+
+// Mark-up is on cost, margin is of the price: m = (price − cost) / cost, g = (price − cost) / price. Source: OpenStax
+// Contemporary Mathematics m00058 (mark-up), Principles of Accounting m68115 (margin).
+
+/// The mark-up of the highest step not above `quantity`; none below the first step (an empty ladder adds nothing).
+units::Rate markUpFor(std::span<const catalogue::MarkUpStep> ladder, units::Count quantity);
+
+/// cost × (1 + m), exactly, in micro-units.
+units::Fraction priceAtMarkUp(const units::Fraction& cost, units::Rate markUp);
+/// cost / (1 − g), exactly. `margin` below 100 %.
+units::Fraction priceAtMargin(const units::Fraction& cost, units::Rate margin);
+
+/// (price − cost) / cost to a millionth, half to even; nothing when the cost is nothing.
+std::optional<units::Rate> markUpOf(units::Money price, units::Money cost);
+/// (price − cost) / price to a millionth, half to even; nothing when the price is nothing.
+std::optional<units::Rate> marginOf(units::Money price, units::Money cost);
+
+/// m = g / (1 − g) and g = m / (1 + m); margin below 100 %, mark-up above −100 %.
+units::Rate markUpFromMargin(units::Rate margin);
+units::Rate marginFromMarkUp(units::Rate markUp);
+
+} // namespace sp::pricing

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: MIT
+#include "core/pricing/price_order.h"
+
+#include "core/base/overflow.h"
+#include "core/costing/cost_line.h"
+#include "core/pricing/mark_up.h"
+#include "core/pricing/rounding.h"
+#include "core/pricing/tax.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sp::pricing {
+
+namespace {
+
+using base::Code;
+using base::fail;
+using units::Fraction;
+using units::Money;
+using units::Rate;
+
+Earnings earningsOf(Money net, Money cost, Money labour, units::Duration bench) {
+    Earnings earnings{net, cost, net - cost, markUpOf(net, cost), marginOf(net, cost), {}};
+    if (!bench.isZero())
+        earnings.perBenchHour = Money::fromExact((earnings.profit + labour).exact() *
+                                                 Fraction::ratio(units::kMillisecondsPerHour, bench.milliseconds()));
+    return earnings;
+}
+
+/// What is left of an amount asked when the tax that it holds is taken out.
+Money withoutTax(Money amount, const catalogue::TaxRule& rule) {
+    return Money::fromExact(amount.exact() * Fraction::ratio(units::kPpm, units::kPpm + rule.rate.ppm()));
+}
+
+bool holdsTax(const catalogue::TaxRule& rule, bool taxable, bool exempt) {
+    return rule.inclusive && taxable && !exempt;
+}
+
+base::Done checkRules(const catalogue::PriceRules& rules) {
+    const auto within = [](Rate rate, std::int64_t mostPercent) {
+        return !rate.isNegative() && rate <= Rate::fromPercent(mostPercent);
+    };
+    if (!within(rules.tax.rate, 100))
+        return fail(Code::OutOfRange, "tax", "The tax rate must be from 0 to 100 %; correct it in Shop.");
+    if (!within(rules.depositRate, 100))
+        return fail(Code::OutOfRange, "deposit", "The deposit must be from 0 to 100 %; correct it in Shop.");
+    for (const auto& step : rules.ladder)
+        if (step.markUp <= Rate::fromPercent(-100) || step.markUp > Rate::fromPercent(10'000))
+            return fail(Code::OutOfRange, "mark-up",
+                        fmt::format("The mark-up from {} pieces must be above -100 % and up to 10,000 %; correct it "
+                                    "in Shop.",
+                                    step.from.value()));
+    if (rules.rounding.kind == catalogue::RoundingKind::Ending &&
+        (rules.rounding.ending < 0 || rules.rounding.ending > 99))
+        return fail(Code::OutOfRange, "rounding", "A price ending is a number from 0 to 99; correct it in Shop.");
+    return {};
+}
+
+void chargeSizes(PricedLine& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+    const auto* onto = book.find(line.onto);
+    if (!onto || line.customersGarment) return;
+    for (const auto& size : line.sizes)
+        for (const auto& row : onto->material.sizes) {
+            if (row.name != size.size || row.surcharge.isZero() || size.count.isZero()) continue;
+            const Money each = toMinor(row.surcharge.exact(), book.shop.currency);
+            const Money amount = Money::fromExact(each.exact() * Fraction::of(size.count.value()));
+            priced.sizes.push_back({size.size, size.count, each, amount});
+        }
+}
+
+Money daysSurcharge(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
+    if (!order.wantedBy) return {};
+    const auto days = order.quotedOn.daysUntil(*order.wantedBy);
+    for (const auto& step : book.shop.rules.rush)
+        if (days <= step.days) {
+            priced.rushRate = step.surcharge;
+            return toMinor(priced.goods.exact() * Fraction::ratio(step.surcharge.ppm(), units::kPpm),
+                           book.shop.currency);
+        }
+    return {};
+}
+
+base::Result<Money> discountOn(Money sum, const catalogue::Discount& discount, const units::Currency& currency) {
+    if (discount.share) {
+        if (discount.share->isNegative() || *discount.share > Rate::fromPercent(100))
+            return fail(Code::OutOfRange, "discount", "A discount is from 0 to 100 %; type another.");
+        return toMinor(sum.exact() * Fraction::ratio(discount.share->ppm(), units::kPpm), currency);
+    }
+    if (!discount.amount) return Money{};
+    if (discount.amount->isNegative() || *discount.amount > sum)
+        return fail(Code::OutOfRange, "discount",
+                    "The discount is more than the order comes to, or below nothing; type another.");
+    return toMinor(discount.amount->exact(), currency);
+}
+
+/// The order's net of included tax, the tax, and the total, from the lines and what was added to or taken off them.
+void settleTax(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
+    const auto& rules = book.shop.rules;
+    const auto& currency = book.shop.currency;
+    std::vector<Money> charged;
+    for (const auto& line : priced.lines) charged.push_back(line.charged);
+    const auto adjusted = allot(priced.rush - priced.discount + priced.topUp, charged, currency);
+    std::vector<Money> taxable;
+    for (std::size_t i = 0; i < charged.size(); ++i)
+        if (order.lines[i].taxable) taxable.push_back(charged[i] + adjusted[i]);
+    const bool exempt = priced.taxStanding == TaxStanding::Exempt;
+    priced.taxIncluded = rules.tax.inclusive && !exempt;
+    if (!exempt) priced.tax = taxOn(taxable, rules.tax, currency);
+    priced.total = priced.taxIncluded ? priced.subtotal : priced.subtotal + priced.tax;
+    priced.deposit = depositOn(priced.total, rules, currency);
+    priced.balance = priced.total - priced.deposit;
+}
+
+void addUpEarnings(PricedOrder& priced) {
+    Money cost;
+    Money labour;
+    units::Duration bench;
+    for (const auto& line : priced.lines) {
+        cost += line.cost.total;
+        labour += line.cost.labour;
+        bench += line.cost.bench.total();
+    }
+    const Money net = priced.taxIncluded ? priced.subtotal - priced.tax : priced.subtotal;
+    priced.earnings = earningsOf(net, cost, labour, bench);
+}
+
+base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                       layout::FitMemo& fits) {
+    const auto& rules = book.shop.rules;
+    PricedOrder priced;
+    priced.taxStanding = taxStanding(order, book);
+    const bool exempt = priced.taxStanding == TaxStanding::Exempt;
+    const auto lines = static_cast<std::int64_t>(order.lines.size());
+    priced.lines.reserve(order.lines.size());
+    for (std::int64_t i = 0; i < lines; ++i) {
+        // The fixed part of one payment's fee, split so that the shares add up.
+        const auto fixed = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
+        const Money share = Money::fromMicros(fixed / lines + (i < fixed % lines ? 1 : 0));
+        auto line = priceLine(order.lines[static_cast<std::size_t>(i)], book, exempt, fits, share);
+        if (!line) return fail(line.error());
+        priced.goods += line->charged;
+        priced.lines.push_back(std::move(*line));
+    }
+    priced.rush = daysSurcharge(priced, order, book);
+    const Money beforeDiscount = priced.goods + priced.rush;
+    const auto discount = discountOn(beforeDiscount, order.discount, book.shop.currency);
+    if (!discount) return fail(discount.error());
+    priced.discount = *discount;
+    const Money minimum = toMinor(rules.minimumOrder.exact(), book.shop.currency);
+    const Money afterDiscount = beforeDiscount - priced.discount;
+    priced.topUp = std::max(Money{}, minimum - afterDiscount);
+    priced.subtotal = afterDiscount + priced.topUp;
+    if (priced.subtotal > kMostMoney) throw base::Overflow();
+    settleTax(priced, order, book);
+    addUpEarnings(priced);
+    return priced;
+}
+
+base::Result<PricedLine> priceCosted(costing::CostSheet cost, const catalogue::OrderLine& line,
+                                     const catalogue::PriceBook& book, bool exempt) {
+    const auto& rules = book.shop.rules;
+    const auto& currency = book.shop.currency;
+    PricedLine priced;
+    priced.cost = std::move(cost);
+    priced.ladderMarkUp = markUpFor(rules.ladder, line.quantity);
+    const bool ownLine = rules.setUp == catalogue::SetUpCharge::OwnLine;
+    const bool gross = holdsTax(rules.tax, line.taxable, exempt);
+    const auto ask = [&](const Fraction& atCost) {
+        const Fraction price = priceAtMarkUp(atCost, priced.ladderMarkUp);
+        return gross ? priceAtMarkUp(price, rules.tax.rate) : price;
+    };
+    const Money spread = ownLine ? priced.cost.total - priced.cost.setUp : priced.cost.total;
+    priced.reckonedEach = roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value())), rules.rounding,
+                                     currency);
+    priced.each = line.typedEach ? toMinor(line.typedEach->exact(), currency) : priced.reckonedEach;
+    priced.goods = Money::fromExact(priced.each.exact() * Fraction::of(line.quantity.value()));
+    if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact()), currency);
+    chargeSizes(priced, line, book);
+    priced.charged = priced.goods + priced.setUp;
+    for (const auto& size : priced.sizes) priced.charged += size.amount;
+    if (priced.charged > kMostMoney) throw base::Overflow();
+    const Money net = gross ? withoutTax(priced.charged, rules.tax) : priced.charged;
+    priced.earnings = earningsOf(net, priced.cost.total, priced.cost.labour, priced.cost.bench.total());
+    if (net < priced.cost.outOfPocket)
+        priced.footing = Footing::BelowFloor;
+    else if (net < priced.cost.total)
+        priced.footing = Footing::BelowCost;
+    return priced;
+}
+
+} // namespace
+
+TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBook& book) {
+    if (!order.asksExemption) return TaxStanding::Charged;
+    const bool holds = book.customer && book.customer->certificate &&
+                       book.customer->certificate->holdsOn(order.quotedOn);
+    return holds ? TaxStanding::Exempt : TaxStanding::ExemptionMissing;
+}
+
+base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
+                                   layout::FitMemo& fits, Money cardFixed) {
+    auto cost = costing::costLine(line, book, fits, cardFixed);
+    if (!cost) return fail(cost.error());
+    try {
+        return priceCosted(std::move(*cost), line, book, exempt);
+    } catch (const base::Overflow&) {
+        return fail(Code::TooLarge, line.title,
+                    fmt::format("{} comes to more than 1,000,000,000; check its pieces and prices.", line.title));
+    }
+}
+
+base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                     layout::FitMemo& fits) {
+    if (order.lines.empty())
+        return fail(Code::Missing, "order", "Nothing is ordered yet; type a design or add a one-off.");
+    if (order.wantedBy && *order.wantedBy < order.quotedOn)
+        return fail(Code::OutOfRange, "wanted by",
+                    fmt::format("The day it is wanted, {}, lies before the day of the quote, {}; type a later one.",
+                                order.wantedBy->iso(), order.quotedOn.iso()));
+    if (auto ok = checkRules(book.shop.rules); !ok) return fail(ok.error());
+    try {
+        return priceChecked(order, book, fits);
+    } catch (const base::Overflow&) {
+        return fail(Code::TooLarge, "order",
+                    "The order comes to more than 1,000,000,000; check its pieces and prices.");
+    }
+}
+
+} // namespace sp::pricing

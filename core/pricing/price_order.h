@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/result.h"
+#include "core/catalogue/order.h"
+#include "core/catalogue/price_book.h"
+#include "core/costing/cost_sheet.h"
+#include "core/layout/fit_memo.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sp::pricing {
+
+/// No order or line comes to more than this (a thousand million of the currency).
+inline constexpr units::Money kMostMoney = units::Money::fromMicros(1'000'000'000LL * units::kMicrosPerUnit);
+
+/// What a price leaves. Everything is without tax.
+struct Earnings {
+    units::Money net;    ///< what the customer pays for it, without tax
+    units::Money cost;   ///< what it costs the shop
+    units::Money profit; ///< net − cost
+    std::optional<units::Rate> markUp;
+    std::optional<units::Rate> margin;
+    std::optional<units::Money> perBenchHour; ///< (profit + own labour) per hour at the bench
+
+    friend bool operator==(const Earnings&, const Earnings&) = default;
+};
+
+enum class Footing {
+    Pays,       ///< covers the full cost
+    BelowCost,  ///< covers what is paid out, but not the full cost
+    BelowFloor  ///< does not even cover what is paid out
+};
+
+struct SizeCharge {
+    std::string size;
+    units::Count count;
+    units::Money each;
+    units::Money amount;
+
+    friend bool operator==(const SizeCharge&, const SizeCharge&) = default;
+};
+
+/// A line with its price. All amounts but the cost are whole minor units.
+struct PricedLine {
+    costing::CostSheet cost;
+    units::Rate ladderMarkUp;  ///< what the ladder asks at this quantity
+    units::Money reckonedEach; ///< by cost, ladder and rounding rule
+    units::Money each;         ///< what is asked: the typed price, or the reckoned one
+    units::Money goods;        ///< each × pieces
+    std::vector<SizeCharge> sizes;
+    units::Money setUp;   ///< art and set-up as a line of its own; zero when spread or fallen away
+    units::Money charged; ///< goods + sizes + set-up
+    Earnings earnings;    ///< of `charged`
+    Footing footing = Footing::Pays;
+};
+
+enum class TaxStanding {
+    Charged,
+    Exempt,          ///< a certificate in force is on file
+    ExemptionMissing ///< asked for, but no certificate in force is on file: tax is charged
+};
+
+/// A priced order. `goods` + `rush` − `discount` + `topUp` = `subtotal`; `subtotal` + `tax` = `total`, except where
+/// prices include the tax: then `total` is `subtotal` and `tax` is the part of it. `deposit` + `balance` = `total`.
+struct PricedOrder {
+    std::vector<PricedLine> lines;
+    units::Money goods;
+    units::Rate rushRate;
+    units::Money rush;
+    units::Money discount;
+    units::Money topUp; ///< up to the minimum order
+    units::Money subtotal;
+    units::Money tax;
+    bool taxIncluded = false;
+    TaxStanding taxStanding = TaxStanding::Charged;
+    units::Money total;
+    units::Money deposit;
+    units::Money balance;
+    Earnings earnings; ///< of the whole order, after rush, discount and top-up
+};
+
+/// Prices an order. The same order and book always give the same figures.
+/// Errors: what costing refuses, with the line named; OutOfRange for a discount, a day or a rate outside its range;
+/// Missing for an order without lines; TooLarge beyond kMostMoney.
+base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                     layout::FitMemo& fits);
+
+/// Prices one line of an order as if it stood as `quantity` pieces: for the ladder. `cardFixed` as in costLine.
+/// The typed price counts only when the quantity is the line's own.
+base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
+                                   layout::FitMemo& fits, units::Money cardFixed = {});
+
+/// Whether the order's customer is free of tax on its day.
+TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBook& book);
+
+} // namespace sp::pricing

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/shop.h"
+#include "core/units/currency.h"
+#include "core/units/fraction.h"
+#include "core/units/money.h"
+
+#include <span>
+#include <vector>
+
+namespace sp::pricing {
+
+// All of these throw base::Overflow when the result does not fit.
+
+/// To the currency's minor unit, halves away from zero: what a person sees.
+units::Money toMinor(const units::Fraction& micros, const units::Currency& currency);
+
+/// Up to the next multiple of `step`; of the minor unit when `step` is not above zero.
+units::Money upToStep(units::Money amount, units::Money step, const units::Currency& currency);
+
+/// A piece price by the shop's rule, from the exact figure in micro-units. Ending gives the lowest price not below
+/// the figure that ends so, repeating every 100 minor units.
+units::Money roundPrice(const units::Fraction& micros, const catalogue::Rounding& rule,
+                        const units::Currency& currency);
+
+/// Splits `amount` (whole minor units) over the weights so that the shares are whole minor units and add up to it:
+/// each running total is rounded, so no share is off by a minor unit or more. All weights zero: the first takes it.
+std::vector<units::Money> allot(units::Money amount, std::span<const units::Money> weights,
+                                const units::Currency& currency);
+
+} // namespace sp::pricing

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/book/book_file.h"
+#include "db/refusal.h"
+#include "db/sqlite/transaction.h"
+
+namespace sp::db {
+
+/// The action that a call belongs to, and its transaction: its own, or the one of the `together` around it. Left
+/// without `finish`, all of its work is undone in the file and forgotten here.
+class BookFile::Scope {
+  public:
+    explicit Scope(BookFile& book)
+        : m_book(book)
+        , m_transaction(begun(book)) {
+        if (book.m_depth == 0) book.m_action = Action{.command = book.newId(), .at = book.momentNow()};
+        m_changes = book.m_action->step.changes.size();
+        m_steps = book.m_action->steps;
+        m_what = book.m_action->step.what;
+        ++book.m_depth;
+    }
+    ~Scope() {
+        --m_book.m_depth;
+        if (!m_isFinished && m_book.m_action) {
+            m_book.m_action->step.changes.resize(m_changes);
+            m_book.m_action->steps = m_steps;
+            m_book.m_action->step.what = m_what;
+        }
+        if (m_book.m_depth == 0) m_book.m_action.reset();
+    }
+    Scope(const Scope&) = delete;
+    Scope& operator=(const Scope&) = delete;
+
+    void finish() {
+        m_transaction.commit();
+        m_isFinished = true;
+        if (m_book.m_depth > 1) return;
+        auto& action = *m_book.m_action;
+        if (action.isUndone && !action.step.changes.empty()) m_book.m_undo.push(std::move(action.step));
+        for (const auto& quote : action.given) m_book.m_undo.forget(quote);
+    }
+
+  private:
+    static sqlite::Connection& begun(BookFile& book) {
+        auto& connection = *book.m_opened.connection;
+        if (!book.m_opened.readOnlyBecause.empty())
+            refuse(base::Code::ReadOnly, connection.file().string(), book.m_opened.readOnlyBecause);
+        // A full disk makes SQLite roll back the whole transaction by itself; what follows must not begin another.
+        if (book.m_depth > 0 && !connection.isInTransaction())
+            refuse(base::Code::Failed, connection.file().string(), "The action was given up after an error; try it again.");
+        return connection;
+    }
+
+    BookFile& m_book;
+    sqlite::Transaction m_transaction;
+    std::size_t m_changes = 0;
+    std::int64_t m_steps = 0;
+    std::string m_what;
+    bool m_isFinished = false;
+};
+
+template<class Work>
+auto BookFile::act(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
+    return atTheDoor([&] {
+        Scope scope(*this);
+        if constexpr (std::is_void_v<std::invoke_result_t<Work>>) {
+            work();
+            scope.finish();
+        } else {
+            auto value = work();
+            scope.finish();
+            return value;
+        }
+    });
+}
+
+template<class Work>
+auto BookFile::look(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
+    return atTheDoor([&] {
+        const sqlite::Reading reading(*m_opened.connection);
+        return work();
+    });
+}
+
+} // namespace sp::db

@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: MIT
+#include "db/book/action.h"
+#include "db/book/words.h"
+#include "db/snapshot/snapshot.h"
+
+#include <fmt/format.h>
+
+namespace sp::db {
+
+using base::Code;
+using base::Done;
+using base::Id;
+using base::Result;
+using catalogue::PriceBook;
+using snapshot::StageMark;
+using stores::QuoteRow;
+
+namespace {
+
+[[noreturn]] void refuseUnknown(std::string subject) {
+    refuse(Code::NotFound, std::move(subject), "This quote is not in the book; look for it under another number.");
+}
+
+std::string titleOf(const stores::QuoteListRow& row) {
+    const std::string first = row.firstTitle.empty() && row.lines > 0 ? "Untitled" : row.firstTitle;
+    return row.lines > 1 ? fmt::format("{} and {} more", first, row.lines - 1) : first;
+}
+
+std::string nameOf(const QuoteRow& row) { return row.number.empty() ? std::string("the quote") : row.number; }
+
+} // namespace
+
+Quote BookFile::whole(const QuoteRow& row) {
+    Quote quote;
+    quote.id = row.id;
+    quote.number = row.number;
+    quote.stage = row.stage;
+    quote.order = row.order;
+    quote.version = row.version;
+    auto sealed = m_stores.sealed.find(row.id);
+    if (!sealed && row.number.empty()) return quote;
+    if (!sealed || sealed->quote.number != row.number || sealed->quote.order != row.order)
+        refuse(Code::Damaged, row.number,
+               fmt::format("The quote {} in “{}” is damaged: it is not as it was sealed; open a backup.",
+                           row.number.empty() ? sealed->quote.number : row.number, file().filename().string()));
+    quote.frozen = std::move(sealed->prices);
+    quote.validUntil = sealed->quote.validUntil;
+    quote.sealedTotal = sealed->quote.total;
+    return quote;
+}
+
+Quote BookFile::wholeOf(const Id& id) {
+    const auto row = m_stores.quotes.find(id);
+    if (!row) refuseUnknown(id.text());
+    return whole(*row);
+}
+
+Result<Quote> BookFile::startQuote() {
+    return act([&] {
+        catalogue::Order order;
+        order.quotedOn = m_surroundings.today();
+        const Id id = newId();
+        const auto stamp = record("make", "new quote", {"quote", id, {}, snapshot::write(order)});
+        m_stores.quotes.write(id, order, stamp);
+        return wholeOf(id);
+    });
+}
+
+QuoteRow BookFile::draftForChange(const Quote& quote) {
+    auto row = m_stores.quotes.find(quote.id);
+    if (!row) refuseUnknown(quote.id.text());
+    if (!row->number.empty())
+        refuse(Code::Conflict, row->number,
+               fmt::format("Quote {} has been given and stays as it is; start a new quote instead.", row->number));
+    if (row->version != quote.version)
+        refuse(Code::Conflict, nameOf(*row),
+               "This quote was changed meanwhile in another place; look at it again before you change it.");
+    return std::move(*row);
+}
+
+std::int64_t BookFile::keepOrder(const QuoteRow& before, const catalogue::Order& order) {
+    orRefuse(snapshot::check(order));
+    if (before.order == order) return before.version;
+    const auto stamp = record("change", changeOf(before.order, order),
+                              {"quote", before.id, snapshot::write(before.order), snapshot::write(order)});
+    try {
+        m_stores.quotes.write(before.id, order, stamp);
+    } catch (const Refusal& refusal) {
+        if (refusal.error().code != Code::Invalid) throw;
+        refuse(Code::Invalid, "quote",
+               "The quote refers to a customer, design or material that is not in the book; choose it anew.");
+    }
+    return before.version + 1;
+}
+
+Result<std::int64_t> BookFile::saveDraft(const Quote& quote) {
+    return act([&] { return keepOrder(draftForChange(quote), quote.order); });
+}
+
+void BookFile::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, units::Money total,
+                                 units::Date validUntil) const {
+    const auto invalid = [](const char* subject, std::string detail) {
+        refuse(Code::Invalid, subject, std::move(detail));
+    };
+    if (quote.order.lines.empty()) invalid("lines", "There is nothing on this quote; add a line before giving it.");
+    if (total.micros() < snapshot::kEitherAmount.lowest || total.micros() > snapshot::kEitherAmount.highest)
+        invalid("total", "The total is larger than a book can hold; check the quantities and prices.");
+    if (validUntil < quote.order.quotedOn)
+        invalid("validUntil", "The last day of the quote lies before its first; choose a later one.");
+    const Id customer = inputs.customer ? inputs.customer->id : Id();
+    if (customer != quote.order.customer)
+        invalid("customer", "The prices are those of another customer; choose the customer again.");
+    orRefuse(snapshot::check(inputs.shop));
+    orRefuse(snapshot::check(inputs.bench));
+    if (inputs.customer) orRefuse(snapshot::check(*inputs.customer));
+    for (const auto& [id, material] : inputs.materials) {
+        orRefuse(snapshot::check(material));
+        if (material.material.id != id) invalid("materials", "The prices are mixed up; open the quote again.");
+    }
+}
+
+Result<Quote> BookFile::give(const Quote& quote, const PriceBook& inputs, units::Money total, units::Date validUntil) {
+    return act([&] {
+        const auto draft = draftForChange(quote);
+        refuseUnfitToGive(quote, inputs, total, validUntil);
+        keepOrder(draft, quote.order);
+        const std::chrono::year_month_day today(m_surroundings.today().days());
+        const std::string number = m_stores.quotes.takeNumber(static_cast<int>(today.year()));
+        const auto order = snapshot::write(quote.order);
+        record("give", "giving " + number, {"quote", quote.id, order, order});
+        const auto stamp = record("give", {}, {"stage", quote.id, snapshot::write(StageMark{draft.stage}),
+                                               snapshot::write(StageMark{Stage::Quoted})});
+        m_stores.quotes.setStage(quote.id, Stage::Quoted, stamp);
+        m_stores.quotes.setNumber(quote.id, number);
+        m_stores.sealed.seal({.quote = quote.id,
+                              .number = number,
+                              .givenAt = stamp.at,
+                              .validUntil = validUntil,
+                              .total = total,
+                              .order = quote.order,
+                              .customer = {},
+                              .prices = {},
+                              .previous = {}},
+                             inputs);
+        m_action->given.push_back(quote.id);
+        return wholeOf(quote.id);
+    });
+}
+
+Done BookFile::setStage(const Id& id, Stage stage) {
+    return act([&] {
+        const StageMark mark{stage};
+        orRefuse(snapshot::check(mark));
+        const auto row = m_stores.quotes.find(id);
+        if (!row) refuseUnknown(id.text());
+        if (row->stage == stage) return;
+        if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::LetGo)
+            refuse(Code::Invalid, "stage", "This quote has not been given yet; give it before you move it on.");
+        if (!row->number.empty() && stage == Stage::Enquiry)
+            refuse(Code::Invalid, "stage",
+                   fmt::format("Quote {} has been given and is no enquiry any more; start a new quote.", row->number));
+        const auto stamp = record("change", "stage of " + nameOf(*row),
+                                  {"stage", id, snapshot::write(StageMark{row->stage}), snapshot::write(mark)});
+        m_stores.quotes.setStage(id, stage, stamp);
+    });
+}
+
+Result<std::vector<QuoteSummary>> BookFile::quotes(std::string_view text, std::int64_t limit) {
+    return look([&] {
+        std::vector<QuoteSummary> list;
+        for (auto& row : m_stores.quotes.list(text, limit))
+            list.push_back({.id = row.id,
+                            .number = row.number,
+                            .stage = row.stage,
+                            .customer = row.customer,
+                            .title = titleOf(row),
+                            .quotedOn = row.quotedOn,
+                            .total = row.total});
+        return list;
+    });
+}
+
+Result<Quote> BookFile::quote(const Id& id) {
+    return look([&] { return wholeOf(id); });
+}
+
+Result<Quote> BookFile::quoteNumbered(std::string_view number) {
+    return look([&] {
+        const auto id = m_stores.quotes.numbered(number);
+        if (!id)
+            refuse(Code::NotFound, std::string(number),
+                   fmt::format("There is no quote {} in this book; look for it under another number.", number));
+        return wholeOf(*id);
+    });
+}
+
+Result<std::optional<Quote>> BookFile::lastDraft() {
+    return look([&]() -> std::optional<Quote> {
+        const auto id = m_stores.quotes.lastDraft();
+        if (!id) return std::nullopt;
+        return wholeOf(*id);
+    });
+}
+
+} // namespace sp::db

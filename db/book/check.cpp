@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: MIT
+#include "db/book/book.h"
+#include "db/book/opening.h"
+#include "db/book/stores.h"
+#include "db/refusal.h"
+#include "db/snapshot/snapshot.h"
+#include "db/sqlite/transaction.h"
+
+#include <fmt/format.h>
+
+#include <map>
+#include <set>
+
+namespace sp::db {
+
+using base::Id;
+
+namespace {
+
+constexpr std::size_t kMostDamage = 100;
+
+/// Goes through a book and keeps a sentence for everything that does not hold.
+class Inspection {
+  public:
+    explicit Inspection(sqlite::Connection& db)
+        : m_db(db)
+        , m_stores(db) {}
+
+    CheckReport run() {
+        m_report.damage = structureDamage(m_db, Depth::Full);
+        const sqlite::Reading reading(m_db);
+        guarded("the lists", [&] { lists(); });
+        guarded("the shelf", [&] { ledger(); });
+        guarded("the quotes", [&] { quotes(); });
+        guarded("the seals", [&] { seals(); });
+        guarded("the numbers", [&] { numbers(); });
+        guarded("the prices of given quotes", [&] { parts(); });
+        guarded("the change log", [&] { log(); });
+        return std::move(m_report);
+    }
+
+  private:
+    template<class Work>
+    void guarded(std::string_view what, Work&& work) {
+        const auto done = atTheDoor(work);
+        if (!done) say(fmt::format("In {}: {}", what, done.error().detail));
+    }
+    void say(std::string sentence) {
+        if (m_report.damage.size() < kMostDamage) m_report.damage.push_back(std::move(sentence));
+    }
+
+    /// What a thing is now must be what the change log says it became last.
+    template<class T>
+    void compare(std::string_view entity, const Id& id, const T& value, const std::string& name) {
+        if (m_stores.log.newest(entity, id) != snapshot::write(value))
+            say(fmt::format("“{}” is not as it was last saved; compare it with a backup.", name));
+    }
+
+    void lists() {
+        const auto materials = m_stores.materials.all();
+        m_report.materials = static_cast<std::int64_t>(materials.size());
+        for (const auto& material : materials) compare("material", material.id, material, material.name);
+        for (const auto& supplier : m_stores.suppliers.all()) compare("supplier", supplier.id, supplier, supplier.name);
+        for (const auto& pack : m_stores.packs.all()) compare("pack", pack.id, pack, pack.name);
+        const auto designs = m_stores.designs.all();
+        m_report.designs = static_cast<std::int64_t>(designs.size());
+        for (const auto& design : designs) compare("design", design.id, design, design.name);
+        for (const auto& customer : m_stores.customers.all()) compare("customer", customer.id, customer, customer.name);
+        if (const auto shop = m_stores.shop.find()) compare("shop", Id(), *shop, "the shop");
+        else say("The rates and rules of the shop are missing; open a backup.");
+        if (const auto bench = m_stores.bench.find()) compare("bench", Id(), *bench, "the bench");
+        else say("The bench standards are missing; open a backup.");
+    }
+
+    void ledger() {
+        for (const auto& id : keys("SELECT id FROM stock_move ORDER BY id"))
+            if (const auto move = m_stores.stock.find(id)) compare("movement", id, *move, "a movement of the shelf");
+        for (const auto& [material, amount] : m_stores.stock.shelf())
+            if (amount < 0) say("Less than nothing of a material is on the shelf; count it.");
+    }
+
+    void quotes() {
+        for (const auto& id : keys("SELECT id FROM quote WHERE deleted_at IS NULL ORDER BY id")) {
+            ++m_report.quotes;
+            guarded("a quote", [&] {
+                const auto row = m_stores.quotes.find(id);
+                if (!row) return;
+                const std::string name = row->number.empty() ? "a draft" : row->number;
+                compare("quote", id, row->order, name);
+                const auto stage = m_stores.log.newest("stage", id);
+                if (stage.empty() ? row->stage != Stage::Enquiry
+                                  : stage != snapshot::write(snapshot::StageMark{row->stage}))
+                    say(fmt::format("The stage of {} is not as it was last saved; compare it with a backup.", name));
+                if (!row->number.empty()) m_given.emplace(id, *row);
+            });
+        }
+    }
+
+    void seals() {
+        std::string before;
+        std::int64_t place = 0;
+        std::vector<std::pair<std::int64_t, Id>> sealed;
+        {
+            auto rows = m_db.query("SELECT place, quote_id FROM sealed ORDER BY place");
+            while (rows.step()) {
+                auto& [at, id] = sealed.emplace_back();
+                rows >> at >> id;
+            }
+        }
+        for (const auto& [at, id] : sealed) {
+            if (at != ++place) say("A given quote is missing from the book; open a backup.");
+            place = at;
+            guarded("a given quote", [&] { seal(id, before); });
+        }
+        for (const auto& [id, row] : m_given)
+            say(fmt::format("The seal of quote {} is missing; open a backup.", row.number));
+    }
+
+    void seal(const Id& id, std::string& before) {
+        ++m_report.sealedQuotes;
+        const std::string expected = std::exchange(before, std::string("unknown"));
+        const auto opened = m_stores.sealed.find(id);
+        if (!opened) return;
+        before = m_stores.sealed.sealOf(id);
+        const auto& quote = opened->quote;
+        if (expected != "unknown" && quote.previous != expected)
+            say(fmt::format("Before quote {} another one was taken out or exchanged; open a backup.", quote.number));
+        const auto given = m_given.find(id);
+        if (given == m_given.end())
+            say(fmt::format("Quote {} was given but is no longer listed; open a backup.", quote.number));
+        else if (given->second.number != quote.number || given->second.order != quote.order)
+            say(fmt::format("Quote {} is not as it was sealed; open a backup.", quote.number));
+        m_given.erase(id);
+        m_numbers.insert(quote.number);
+    }
+
+    void numbers() {
+        auto rows = m_db.query("SELECT year, last_number FROM counter ORDER BY year");
+        while (rows.step()) {
+            const auto year = rows.takeInteger();
+            const auto last = rows.takeInteger();
+            for (std::int64_t n = 1; n <= last && m_report.damage.size() < kMostDamage; ++n)
+                if (m_numbers.erase(fmt::format("{:04}-{:04}", year, n)) == 0)
+                    say(fmt::format("Quote {:04}-{:04} was given but cannot be read; open a backup.", year, n));
+        }
+        for (const auto& number : m_numbers) say(fmt::format("The count of quotes has lost {}; open a backup.", number));
+    }
+
+    void parts() { m_stores.sealed.expectParts(); }
+
+    /// Every record of the log must be readable and about a thing that is there.
+    void log() {
+        auto rows = m_db.query("SELECT seq, at, actor, before, after FROM change ORDER BY seq");
+        std::int64_t last = 0;
+        while (rows.step()) {
+            std::int64_t seq = 0;
+            std::string at;
+            std::string actor;
+            std::string before;
+            std::string after;
+            rows >> seq >> at >> actor >> before >> after;
+            if (seq != ++last) say("A row of the change log is missing; open a backup.");
+            last = seq;
+        }
+    }
+
+    std::vector<Id> keys(std::string_view sql) {
+        std::vector<Id> ids;
+        auto rows = m_db.query(sql);
+        while (rows.step()) rows >> ids.emplace_back();
+        return ids;
+    }
+
+    sqlite::Connection& m_db;
+    Stores m_stores;
+    CheckReport m_report;
+    std::map<Id, stores::QuoteRow> m_given;
+    std::set<std::string> m_numbers;
+};
+
+} // namespace
+
+base::Result<CheckReport> Book::check(const std::filesystem::path& file) {
+    return atTheDoor([&] {
+        const auto connection = openToRead(file);
+        return Inspection(*connection).run();
+    });
+}
+
+} // namespace sp::db

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+#include "db/book/files.h"
+
+#include "db/refusal.h"
+
+#include <fmt/format.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <fcntl.h>
+#include <linux/magic.h>
+#include <sys/stat.h>
+#include <sys/statfs.h>
+#include <unistd.h>
+
+namespace sp::db {
+
+namespace fs = std::filesystem;
+using base::Code;
+
+namespace {
+
+[[noreturn]] void refuseBySystem(const fs::path& file, int error) {
+    const std::string name = file.filename().string();
+    if (error == ENOSPC || error == EDQUOT || error == EFBIG)
+        refuse(Code::Full, file.string(), fmt::format("The disk that holds “{}” is full; make room and try again.", name));
+    if (error == EACCES || error == EPERM || error == EROFS)
+        refuse(Code::ReadOnly, file.string(),
+               fmt::format("“{}” cannot be used in this folder; choose a folder of your own.", name));
+    refuse(Code::Failed, file.string(),
+           fmt::format("“{}” could not be used ({}); check the disk and try again.", name, std::strerror(error)));
+}
+
+void sync(const fs::path& path, int flags) {
+    const int handle = ::open(path.c_str(), flags | O_CLOEXEC);
+    if (handle < 0) refuseBySystem(path, errno);
+    const int error = ::fsync(handle) == 0 ? 0 : errno;
+    ::close(handle);
+    if (error != 0) refuseBySystem(path, error);
+}
+
+} // namespace
+
+fs::path resolved(const fs::path& file) {
+    std::error_code error;
+    const fs::path path = fs::canonical(file, error);
+    const std::string name = file.filename().string();
+    if (error == std::errc::permission_denied)
+        refuse(Code::ReadOnly, file.string(), fmt::format("“{}” may not be read; ask its owner for leave.", name));
+    if (error)
+        refuse(Code::Missing, file.string(),
+               fmt::format("There is no job book “{}”; choose another file or make a new book.", file.string()));
+    if (!fs::is_regular_file(path, error))
+        refuse(Code::Foreign, file.string(), fmt::format("“{}” is not a job book but a folder or device.", name));
+    return path;
+}
+
+fs::path resolvedNew(const fs::path& file) {
+    std::error_code error;
+    const fs::path folder = fs::canonical(file.has_parent_path() ? file.parent_path() : fs::path("."), error);
+    if (error || !fs::is_directory(folder, error) || !file.has_filename())
+        refuse(Code::Missing, file.string(),
+               fmt::format("There is no folder “{}”; make it first or choose another.", file.parent_path().string()));
+    const fs::path path = folder / file.filename();
+    if (fs::exists(fs::symlink_status(path, error)))
+        refuse(Code::Conflict, file.string(),
+               fmt::format("There is a file “{}” already; choose another name.", file.filename().string()));
+    return path;
+}
+
+std::string shareNamed(std::uint64_t type) {
+    constexpr std::uint64_t kCifs = 0xFF534D42; // not in linux/magic.h before 5.19
+    if (type == NFS_SUPER_MAGIC) return "NFS";
+    if (type == SMB_SUPER_MAGIC || type == kCifs || type == 0xFE534D42) return "SMB";
+    if (type == AFS_SUPER_MAGIC || type == AFS_FS_MAGIC) return "AFS";
+    if (type == CODA_SUPER_MAGIC) return "Coda";
+    return {};
+}
+
+FileFacts factsOf(const fs::path& file) {
+    struct stat facts {};
+    if (::stat(file.c_str(), &facts) != 0) refuseBySystem(file, errno);
+    struct statfs system {};
+    const bool isKnown = ::statfs(file.c_str(), &system) == 0;
+    const auto type = static_cast<std::uint64_t>(static_cast<std::uint32_t>(system.f_type));
+    return {.key = {facts.st_dev, facts.st_ino},
+            .size = static_cast<std::uint64_t>(facts.st_size),
+            .names = facts.st_nlink,
+            .canWrite = ::access(file.c_str(), W_OK) == 0 && ::access(file.parent_path().c_str(), W_OK | X_OK) == 0,
+            .share = isKnown ? shareNamed(type) : std::string()};
+}
+
+void publish(const fs::path& finished, const fs::path& target) {
+    sync(finished, O_RDONLY);
+    if (::renameat2(AT_FDCWD, finished.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE) != 0) {
+        const int error = errno;
+        if (error == EEXIST)
+            refuse(Code::Conflict, target.string(),
+                   fmt::format("There is a file “{}” already; choose another name.", target.filename().string()));
+        // Some file systems do not know the flag: then look first.
+        if (error != EINVAL && error != ENOSYS) refuseBySystem(target, error);
+        resolvedNew(target);
+        if (::rename(finished.c_str(), target.c_str()) != 0) refuseBySystem(target, errno);
+    }
+    sync(target.parent_path(), O_RDONLY | O_DIRECTORY);
+}
+
+fs::path unfinishedFor(const fs::path& target) {
+    return target.parent_path() / fmt::format(".{}.unfinished-{}", target.filename().string(), ::getpid());
+}
+
+Unfinished::Unfinished(fs::path file)
+    : m_file(std::move(file)) {}
+
+Unfinished::~Unfinished() {
+    std::error_code ignored;
+    fs::remove(m_file, ignored);
+    fs::remove(fs::path(m_file.string() + "-journal"), ignored);
+}
+
+} // namespace sp::db

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <string>
+#include <utility>
+
+namespace sp::db {
+
+/// Which file it is, whatever it is called: device and inode.
+using FileKey = std::pair<std::uint64_t, std::uint64_t>;
+
+struct FileFacts {
+    FileKey key;
+    std::uint64_t size = 0;
+    std::uint64_t names = 1; ///< hard links
+    bool canWrite = false;   ///< the file and its folder, by this user
+    std::string share;       ///< the kind of network folder it lies in, else empty
+};
+
+// All of this throws Refusal with a sentence that names the file.
+
+/// The existing regular file behind `file`, links resolved. Missing, or Foreign when it is something else.
+std::filesystem::path resolved(const std::filesystem::path& file);
+/// The path of a file to be made: its folder resolved. Missing when there is no such folder, Conflict when there is
+/// something of that name.
+std::filesystem::path resolvedNew(const std::filesystem::path& file);
+FileFacts factsOf(const std::filesystem::path& file);
+
+/// Gives a finished file its name, never over another one, and makes both durable. Conflict when the name is taken.
+void publish(const std::filesystem::path& finished, const std::filesystem::path& target);
+
+/// The kind of network file system by the number that statfs gives (linux/magic.h); empty for others.
+std::string shareNamed(std::uint64_t fileSystemType);
+
+/// A file name beside `target` for what is not finished yet.
+std::filesystem::path unfinishedFor(const std::filesystem::path& target);
+
+/// Removes an unfinished file and its journal at the end of its life.
+class Unfinished {
+  public:
+    explicit Unfinished(std::filesystem::path file);
+    ~Unfinished();
+    Unfinished(const Unfinished&) = delete;
+    Unfinished& operator=(const Unfinished&) = delete;
+
+    const std::filesystem::path& file() const { return m_file; }
+
+  private:
+    std::filesystem::path m_file;
+};
+
+} // namespace sp::db

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: MIT
+#include "db/book/opening.h"
+
+#include "db/book/header.h"
+#include "db/migrations/migrations.h"
+#include "db/refusal.h"
+#include "db/sqlite/transaction.h"
+
+#include <fmt/format.h>
+
+#include <chrono>
+#include <vector>
+
+namespace sp::db {
+
+namespace fs = std::filesystem;
+using base::Code;
+using sqlite::Access;
+using sqlite::Connection;
+
+namespace {
+
+constexpr std::uint64_t kSmall = 2'000'000; ///< bytes that SQLite's checks go through in about 10 ms
+constexpr std::chrono::milliseconds kOpeningBudget{2'000};
+constexpr std::chrono::milliseconds kWorkBudget{20'000};
+constexpr std::chrono::minutes kCheckBudget{10};
+
+using SchemaRow = std::array<std::string, 3>;
+
+std::vector<SchemaRow> schemaOf(Connection& connection) {
+    std::vector<SchemaRow> rows;
+    auto row = connection.query("SELECT type, name, coalesce(sql, '') FROM sqlite_schema ORDER BY type, name");
+    while (row.step()) {
+        auto& [type, name, sql] = rows.emplace_back();
+        row >> type >> name >> sql;
+    }
+    return rows;
+}
+
+int versionOf(Connection& connection) {
+    auto row = connection.query("PRAGMA user_version");
+    return row.step() ? static_cast<int>(row.takeInteger()) : 0;
+}
+
+void refuseWalToRead(const fs::path& file, const Header& header) {
+    if (!header.isWal) return;
+    refuse(Code::Foreign, file.string(),
+           fmt::format("“{}” was switched to another way of writing by another program and cannot be opened for "
+                       "reading only; open it where it can be written.",
+                       file.filename().string()));
+}
+
+std::string obstacleOf(const fs::path& file, const FileFacts& facts, const Hold& hold) {
+    const std::string name = file.filename().string();
+    if (!facts.share.empty())
+        return fmt::format("“{}” is open for reading only, because it lies in a network folder ({}) where two "
+                           "computers could spoil it; move it to this computer to change it.",
+                           name, facts.share);
+    if (!facts.canWrite)
+        return fmt::format("“{}” is open for reading only, because it or its folder cannot be written; move it to a "
+                           "folder of your own to change it.",
+                           name);
+    return hold.obstacle();
+}
+
+void bringOlderUpToDate(Connection& connection, const fs::path& file, int version,
+                        std::span<const std::string_view> migrations) {
+    const fs::path backup =
+        file.parent_path() / fmt::format("{} before version {}{}", file.stem().string(), migrations.size(),
+                                         file.extension().string());
+    expectSchema(connection, migrations.first(static_cast<std::size_t>(version)));
+    std::error_code ignored;
+    if (!fs::exists(backup, ignored)) copyWhole(connection, backup);
+    bringUpToDate(connection, migrations);
+}
+
+} // namespace
+
+void expectSchema(Connection& connection, std::span<const std::string_view> migrations) {
+    const auto model = Connection::make({});
+    for (const auto& sql : migrations) model->script(std::string(sql));
+    if (schemaOf(connection) == schemaOf(*model)) return;
+    refuse(Code::Foreign, connection.file().string(),
+           fmt::format("“{}” was altered by another program; open a backup.", connection.file().filename().string()));
+}
+
+void bringUpToDate(Connection& connection, std::span<const std::string_view> migrations) {
+    for (auto version = static_cast<std::size_t>(versionOf(connection)); version < migrations.size(); ++version) {
+        sqlite::Transaction transaction(connection);
+        connection.script(std::string(migrations[version]));
+        connection.script(fmt::format("PRAGMA user_version = {}", version + 1));
+        transaction.commit();
+    }
+}
+
+std::vector<std::string> structureDamage(Connection& connection, Depth depth) {
+    connection.allow(kCheckBudget);
+    std::vector<std::string> damage;
+    {
+        auto rows = connection.query(depth == Depth::Full ? "PRAGMA integrity_check(20)" : "PRAGMA quick_check(20)");
+        while (rows.step()) {
+            const std::string found = rows.takeAsText();
+            if (found != "ok") damage.push_back(fmt::format("The structure of the file is damaged ({}).", found));
+        }
+    }
+    auto rows = connection.query("PRAGMA foreign_key_check");
+    while (rows.step() && damage.size() < 40)
+        damage.push_back(fmt::format("A row of the table “{}” refers to a row that is missing.", rows.takeAsText()));
+    connection.allow(kWorkBudget);
+    return damage;
+}
+
+Opened openBook(const fs::path& asked, std::span<const std::string_view> migrations) {
+    const fs::path file = resolved(asked);
+    const FileFacts facts = factsOf(file);
+    const std::string name = file.filename().string();
+    if (facts.names > 1)
+        refuse(Code::Conflict, file.string(),
+               fmt::format("“{}” has a second name somewhere, by which another program could change it unseen; make "
+                           "a copy and open that.",
+                           name));
+    Opened opened;
+    opened.hold = std::make_unique<Hold>(file, facts.key);
+    opened.readOnlyBecause = obstacleOf(file, facts, *opened.hold);
+    const bool canWrite = opened.readOnlyBecause.empty();
+    const Header header = readHeader(file);
+    if (!canWrite) refuseWalToRead(file, header);
+    std::error_code ignored;
+    const bool wasCutShort = opened.hold->wasLeftBehind() || fs::exists(fs::path(file.string() + "-journal"), ignored);
+
+    opened.connection = Connection::open(file, canWrite ? Access::Write : Access::Read);
+    auto& connection = *opened.connection;
+    connection.allow(kOpeningBudget);
+    connection.settle();
+    const int version = versionOf(connection);
+    if (canWrite && version < static_cast<int>(migrations.size()))
+        bringOlderUpToDate(connection, file, version, migrations);
+    expectSchema(connection, migrations);
+    if (wasCutShort || facts.size <= kSmall)
+        if (const auto damage = structureDamage(connection, Depth::Quick); !damage.empty())
+            refuse(Code::Damaged, file.string(), fmt::format("“{}” is damaged; open a backup. {}", name, damage[0]));
+    connection.allow(kWorkBudget);
+    return opened;
+}
+
+std::unique_ptr<Connection> openToRead(const fs::path& asked) {
+    const fs::path file = resolved(asked);
+    const FileFacts facts = factsOf(file);
+    if (!Hold::isOpenHere(facts.key)) {
+        const Header header = readHeader(file);
+        if (!facts.canWrite) refuseWalToRead(file, header);
+    }
+    std::error_code ignored;
+    const bool hasJournal = fs::exists(fs::path(file.string() + "-journal"), ignored);
+    auto connection = Connection::open(file, hasJournal && facts.canWrite ? Access::Write : Access::Read);
+    connection->allow(kOpeningBudget);
+    connection->settle();
+    expectSchema(*connection, migrations::all());
+    connection->allow(kWorkBudget);
+    return connection;
+}
+
+void copyWhole(Connection& connection, const fs::path& asked) {
+    const fs::path target = resolvedNew(asked);
+    const Unfinished unfinished(unfinishedFor(target));
+    std::error_code ignored;
+    fs::remove(unfinished.file(), ignored);
+    connection.allow(kCheckBudget);
+    connection.run("VACUUM INTO ?", unfinished.file().string());
+    connection.allow(kWorkBudget);
+    {
+        const auto copy = Connection::open(unfinished.file(), Access::Read);
+        copy->settle();
+        if (const auto damage = structureDamage(*copy, Depth::Full); !damage.empty())
+            refuse(Code::Damaged, connection.file().string(),
+                   fmt::format("“{}” could not be copied whole; try another disk. {}",
+                               connection.file().filename().string(), damage[0]));
+    }
+    publish(unfinished.file(), target);
+}
+
+} // namespace sp::db

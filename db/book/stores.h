@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/stores/change_log.h"
+#include "db/stores/customer_store.h"
+#include "db/stores/design_store.h"
+#include "db/stores/material_store.h"
+#include "db/stores/quote_store.h"
+#include "db/stores/sealed_store.h"
+#include "db/stores/shop_store.h"
+#include "db/stores/stock_store.h"
+#include "db/stores/supply_store.h"
+
+namespace sp::db {
+
+/// All stores of one connection, which must outlive them.
+struct Stores {
+    explicit Stores(sqlite::Connection& db)
+        : shop(db)
+        , bench(db)
+        , materials(db)
+        , suppliers(db)
+        , packs(db)
+        , designs(db)
+        , customers(db)
+        , stock(db)
+        , quotes(db)
+        , sealed(db)
+        , log(db) {}
+
+    stores::ShopStore shop;
+    stores::BenchStore bench;
+    stores::MaterialStore materials;
+    stores::SupplierStore suppliers;
+    stores::PackStore packs;
+    stores::DesignStore designs;
+    stores::CustomerStore customers;
+    stores::StockStore stock;
+    stores::QuoteStore quotes;
+    stores::SealedStore sealed;
+    stores::ChangeLog log;
+};
+
+} // namespace sp::db

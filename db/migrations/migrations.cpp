@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+#include "db/migrations/migrations.h"
+
+#include "db/migrations/0001_job_book.h"
+
+#include <array>
+
+namespace sp::db::migrations {
+
+namespace {
+
+constexpr std::array<std::string_view, 1> kAll{k0001JobBook};
+
+} // namespace
+
+std::span<const std::string_view> all() { return kAll; }
+
+} // namespace sp::db::migrations

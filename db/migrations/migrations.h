@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace sp::db::migrations {
+
+/// What brings a book from one version to the next, in order and without gaps: all()[n] makes version n + 1.
+/// The text of a released one is never changed.
+std::span<const std::string_view> all();
+
+/// Marks a file as a job book, in the header's application_id: the letters SPJB.
+inline constexpr int kApplicationId = 0x53504A42;
+
+} // namespace sp::db::migrations

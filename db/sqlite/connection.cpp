@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: MIT
+#include "db/sqlite/connection.h"
+
+#include "core/base/ensure.h"
+#include "db/refusal.h"
+#include "db/sqlite/search_function.h"
+
+#include <fmt/format.h>
+#include <sqlite3.h>
+
+#include <array>
+#include <cerrno>
+#include <cstring>
+
+namespace sp::db::sqlite {
+
+using base::Code;
+
+namespace {
+
+struct Limit {
+    int what;
+    int value;
+};
+
+/// sqlite.org/security.html, tightened to what this program's own statements need. One attached file is what VACUUM
+/// INTO takes; 32 MB holds a frozen order of several thousand lines.
+constexpr std::array kLimits{
+    Limit{SQLITE_LIMIT_LENGTH, 32'000'000},     Limit{SQLITE_LIMIT_SQL_LENGTH, 100'000},
+    Limit{SQLITE_LIMIT_COLUMN, 100},            Limit{SQLITE_LIMIT_EXPR_DEPTH, 30},
+    Limit{SQLITE_LIMIT_COMPOUND_SELECT, 10},    Limit{SQLITE_LIMIT_VDBE_OP, 25'000},
+    Limit{SQLITE_LIMIT_FUNCTION_ARG, 8},        Limit{SQLITE_LIMIT_ATTACHED, 1},
+    Limit{SQLITE_LIMIT_LIKE_PATTERN_LENGTH, 500}, Limit{SQLITE_LIMIT_VARIABLE_NUMBER, 100},
+    Limit{SQLITE_LIMIT_TRIGGER_DEPTH, 1},       Limit{SQLITE_LIMIT_WORKER_THREADS, 0},
+};
+
+struct Setting {
+    int what;
+    int on;
+};
+
+constexpr std::array kSettings{
+    Setting{SQLITE_DBCONFIG_DEFENSIVE, 1},      Setting{SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0},
+    Setting{SQLITE_DBCONFIG_ENABLE_TRIGGER, 0}, Setting{SQLITE_DBCONFIG_ENABLE_VIEW, 0},
+    Setting{SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0}, Setting{SQLITE_DBCONFIG_DQS_DML, 0},
+    Setting{SQLITE_DBCONFIG_DQS_DDL, 0},        Setting{SQLITE_DBCONFIG_ENABLE_FKEY, 1},
+};
+
+constexpr int kBusyMilliseconds = 5'000;
+constexpr int kStepsBetweenLooks = 10'000;
+
+int lookAtTheClock(void* connection) { return static_cast<Connection*>(connection)->isOutOfTime() ? 1 : 0; }
+
+} // namespace
+
+base::Error errorOf(int code, int systemError, const std::filesystem::path& file) {
+    const std::string name = file.filename().string();
+    const auto say = [&](Code kind, const char* sentence) {
+        return base::Error{kind, file.string(), fmt::format(fmt::runtime(sentence), name)};
+    };
+    const bool isFull = systemError == ENOSPC || systemError == EFBIG || systemError == EDQUOT;
+    switch (code & 0xFF) {
+    case SQLITE_FULL: return say(Code::Full, "The disk that holds “{}” is full; make room and try again.");
+    case SQLITE_IOERR:
+        if (isFull) return say(Code::Full, "The disk that holds “{}” is full; make room and try again.");
+        break;
+    case SQLITE_READONLY:
+        return say(Code::ReadOnly, "“{}” cannot be written; move it to a folder of your own or allow writing.");
+    case SQLITE_CANTOPEN:
+    case SQLITE_PERM:
+    case SQLITE_AUTH:
+        return say(Code::ReadOnly, "“{}” or its folder cannot be written; check who may use them and try again.");
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return say(Code::Busy, "Another program is using “{}”; close it there and try again.");
+    case SQLITE_CORRUPT: return say(Code::Damaged, "“{}” is damaged; open a backup.");
+    case SQLITE_NOTADB: return say(Code::Damaged, "“{}” is damaged or not a job book; open a backup.");
+    case SQLITE_INTERRUPT: return say(Code::Damaged, "Reading “{}” took too long, it may be damaged; open a backup.");
+    case SQLITE_TOOBIG: return say(Code::Invalid, "This is larger than “{}” can hold; make it smaller.");
+    case SQLITE_CONSTRAINT:
+        if (code == SQLITE_CONSTRAINT_UNIQUE || code == SQLITE_CONSTRAINT_PRIMARYKEY)
+            return say(Code::Conflict, "“{}” already holds a thing of this name; choose another name.");
+        return say(Code::Invalid, "“{}” does not take this value; check what was typed.");
+    case SQLITE_NOMEM: return say(Code::Failed, "There is not enough memory to work with “{}”; close other programs.");
+    default: break;
+    }
+    return {Code::Failed, file.string(),
+            fmt::format("The computer could not read or write “{}” ({}, code {}); check the disk and try again.", name,
+                        systemError != 0 ? std::strerror(systemError) : sqlite3_errstr(code), code)};
+}
+
+void Connection::Close::operator()(sqlite3* db) const { sqlite3_close_v2(db); }
+
+Connection::Connection(std::filesystem::path file, Access access, int flags)
+    : m_file(std::move(file))
+    , m_access(access) {
+    if (sqlite3_libversion_number() < 3'037'000)
+        refuse(Code::Failed, "SQLite",
+               fmt::format("SQLite {} is too old for job books; install 3.37 or later.", sqlite3_libversion()));
+    sqlite3* db = nullptr;
+    const std::string name = m_file.empty() ? ":memory:" : m_file.string();
+    const int code = sqlite3_open_v2(name.c_str(), &db, flags | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOFOLLOW, nullptr);
+    m_db.reset(db);
+    if (code != SQLITE_OK) refuseCode(code);
+    harden();
+}
+
+std::unique_ptr<Connection> Connection::open(const std::filesystem::path& file, Access access) {
+    const int flags = access == Access::Write ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY;
+    return std::unique_ptr<Connection>(new Connection(file, access, flags));
+}
+
+std::unique_ptr<Connection> Connection::make(const std::filesystem::path& file) {
+    return std::unique_ptr<Connection>(new Connection(file, Access::Write, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE));
+}
+
+Connection::~Connection() { m_statements.clear(); }
+
+void Connection::harden() {
+    for (const auto& [what, on] : kSettings) {
+        int inForce = -1;
+        const int code = sqlite3_db_config(m_db.get(), what, on, &inForce);
+        if (code != SQLITE_OK || inForce != on)
+            refuse(Code::Failed, "SQLite",
+                   fmt::format("This SQLite does not take the safety setting {}; install the distribution's own.", what));
+    }
+    for (const auto& [what, value] : kLimits) {
+        sqlite3_limit(m_db.get(), what, value);
+        if (sqlite3_limit(m_db.get(), what, -1) > value)
+            refuse(Code::Failed, "SQLite",
+                   fmt::format("This SQLite does not take the limit {}; install the distribution's own.", what));
+    }
+    if (const int code = addSearchFunction(m_db.get()); code != SQLITE_OK) refuseCode(code);
+    sqlite3_busy_timeout(m_db.get(), kBusyMilliseconds);
+    sqlite3_progress_handler(m_db.get(), kStepsBetweenLooks, lookAtTheClock, this);
+}
+
+void Connection::expectPragma(std::string_view name, std::string_view wanted) {
+    auto row = query(fmt::format("PRAGMA {}", name));
+    const std::string inForce = row.step() ? row.takeAsText() : std::string();
+    if (inForce != wanted)
+        refuse(Code::Failed, m_file.string(),
+               fmt::format("“{}” cannot be kept safe here ({} is {} instead of {}); keep it on a disk of this computer.",
+                           m_file.filename().string(), name, inForce, wanted));
+}
+
+void Connection::settle() {
+    run("PRAGMA foreign_keys = ON");
+    run("PRAGMA synchronous = EXTRA");
+    run("PRAGMA cell_size_check = ON");
+    run("PRAGMA mmap_size = 0");
+    run("PRAGMA temp_store = MEMORY");
+    if (canWrite()) {
+        run("PRAGMA journal_mode = DELETE");
+        expectPragma("journal_mode", m_file.empty() ? "memory" : "delete");
+    }
+    if (!m_file.empty()) expectPragma("mmap_size", "0");
+    expectPragma("foreign_keys", "1");
+    expectPragma("synchronous", "3");
+    expectPragma("cell_size_check", "1");
+    expectPragma("temp_store", "2");
+    expectPragma("busy_timeout", std::to_string(kBusyMilliseconds));
+    expectPragma("encoding", "UTF-8");
+}
+
+Statement Connection::borrow(std::string_view sql) {
+    restartBudget();
+    const std::string key(sql);
+    auto found = m_statements.find(key);
+    if (found == m_statements.end()) {
+        sqlite3_stmt* statement = nullptr;
+        const char* rest = nullptr;
+        const int code = sqlite3_prepare_v3(m_db.get(), key.c_str(), static_cast<int>(key.size() + 1),
+                                            SQLITE_PREPARE_PERSISTENT, &statement, &rest);
+        if (code != SQLITE_OK) refuseCode(code);
+        base::ensure(rest == nullptr || *rest == '\0', "a statement is one statement");
+        found = m_statements.emplace(key, std::make_unique<Prepared>(statement)).first;
+    }
+    return {*this, *found->second};
+}
+
+void Connection::script(const std::string& sql) {
+    restartBudget();
+    if (const int code = sqlite3_exec(m_db.get(), sql.c_str(), nullptr, nullptr, nullptr); code != SQLITE_OK)
+        refuseCode(code);
+}
+
+void Connection::allow(std::chrono::milliseconds budget) { m_budget = budget; }
+
+void Connection::restartBudget() { m_started = std::chrono::steady_clock::now(); }
+
+bool Connection::isOutOfTime() const { return std::chrono::steady_clock::now() - m_started > m_budget; }
+
+std::int64_t Connection::changes() const { return sqlite3_changes64(m_db.get()); }
+
+bool Connection::isInTransaction() const { return sqlite3_get_autocommit(m_db.get()) == 0; }
+
+void Connection::refuseCode(int code) const {
+    const int extended = m_db != nullptr && (sqlite3_errcode(m_db.get()) & 0xFF) == (code & 0xFF)
+                             ? sqlite3_extended_errcode(m_db.get())
+                             : code;
+    const int systemError = m_db != nullptr ? sqlite3_system_errno(m_db.get()) : 0;
+    throw Refusal(errorOf(extended, systemError, m_file));
+}
+
+} // namespace sp::db::sqlite

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/error.h"
+#include "db/sqlite/statement.h"
+
+#include <chrono>
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+
+struct sqlite3;
+
+namespace sp::db::sqlite {
+
+enum class Access { Read, Write };
+
+/// One connection to one file, hardened against hostile content: no views, triggers, extensions or quoted-name
+/// strings, small limits, and a time after which a query is stopped. Every setting is read back; one that is not in
+/// force is an error. Everything here throws Refusal; sentences name the file.
+class Connection {
+  public:
+    /// Opens an existing file. The settings that touch it are made by `settle`.
+    static std::unique_ptr<Connection> open(const std::filesystem::path& file, Access access);
+    /// A new file, or in memory when `file` is empty.
+    static std::unique_ptr<Connection> make(const std::filesystem::path& file);
+    ~Connection();
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+
+    /// Brings journal, synchronous, foreign keys and the rest into force and reads each back.
+    void settle();
+
+    /// The statement of that text from the cache, bound to `values` in order, not yet stepped. At most one of a text
+    /// is in use at a time.
+    template<class... Values>
+    Statement query(std::string_view sql, const Values&... values) {
+        Statement statement = borrow(sql);
+        statement.bindAll(values...);
+        return statement;
+    }
+    /// Runs a statement that gives no rows.
+    template<class... Values>
+    void run(std::string_view sql, const Values&... values) {
+        auto statement = query(sql, values...);
+        while (statement.step()) {}
+    }
+    /// Runs several statements without binds, as a migration has them.
+    void script(const std::string& sql);
+
+    /// From now on a query is stopped, as Damaged, when it runs longer than this.
+    void allow(std::chrono::milliseconds budget);
+    /// Starts a new query's time; called by `borrow`.
+    void restartBudget();
+    bool isOutOfTime() const;
+
+    bool canWrite() const { return m_access == Access::Write; }
+    std::int64_t changes() const;
+    const std::filesystem::path& file() const { return m_file; }
+    /// Whether a transaction is open; false after SQLite rolled one back by itself.
+    bool isInTransaction() const;
+
+    /// Throws what an SQLite result code means to a person.
+    [[noreturn]] void refuseCode(int code) const;
+
+  private:
+    Connection(std::filesystem::path file, Access access, int flags);
+    Statement borrow(std::string_view sql);
+    void harden();
+    void expectPragma(std::string_view name, std::string_view wanted);
+
+    struct Close {
+        void operator()(sqlite3* db) const;
+    };
+
+    std::filesystem::path m_file;
+    Access m_access;
+    std::unique_ptr<sqlite3, Close> m_db;
+    std::unordered_map<std::string, std::unique_ptr<Prepared>> m_statements;
+    std::chrono::milliseconds m_budget{10'000};
+    std::chrono::steady_clock::time_point m_started{};
+};
+
+/// The sentence and code for an SQLite result code on that file; `systemError` is errno as SQLite kept it.
+base::Error errorOf(int code, int systemError, const std::filesystem::path& file);
+
+} // namespace sp::db::sqlite

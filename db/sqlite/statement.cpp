@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include "db/sqlite/statement.h"
+
+#include "core/base/ensure.h"
+#include "db/refusal.h"
+#include "db/sqlite/connection.h"
+#include "db/sqlite/utf8.h"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace sp::db::sqlite {
+
+Prepared::~Prepared() { sqlite3_finalize(m_statement); }
+
+Statement::Statement(Connection& connection, Prepared& prepared)
+    : m_connection(&connection)
+    , m_prepared(&prepared) {
+    base::ensure(!prepared.m_isLent, "a statement is not used twice at once");
+    prepared.m_isLent = true;
+}
+
+Statement::Statement(Statement&& other) noexcept
+    : m_connection(other.m_connection)
+    , m_prepared(std::exchange(other.m_prepared, nullptr))
+    , m_bound(other.m_bound)
+    , m_column(other.m_column) {}
+
+Statement::~Statement() {
+    if (m_prepared == nullptr) return;
+    sqlite3_reset(m_prepared->m_statement);
+    sqlite3_clear_bindings(m_prepared->m_statement);
+    m_prepared->m_isLent = false;
+}
+
+void Statement::bind(std::int64_t value) {
+    if (const int code = sqlite3_bind_int64(m_prepared->m_statement, ++m_bound, value); code != SQLITE_OK)
+        m_connection->refuseCode(code);
+}
+
+void Statement::bind(std::string_view value) {
+    const int code = sqlite3_bind_text64(m_prepared->m_statement, ++m_bound, value.empty() ? "" : value.data(),
+                                         value.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
+    if (code != SQLITE_OK) m_connection->refuseCode(code);
+}
+
+void Statement::bind(const base::Id& value) {
+    const auto& bytes = value.bytes();
+    const int code = sqlite3_bind_blob(m_prepared->m_statement, ++m_bound, bytes.data(),
+                                       static_cast<int>(bytes.size()), SQLITE_TRANSIENT);
+    if (code != SQLITE_OK) m_connection->refuseCode(code);
+}
+
+void Statement::bindBytes(std::string_view bytes) {
+    const int code = sqlite3_bind_blob64(m_prepared->m_statement, ++m_bound, bytes.empty() ? "" : bytes.data(),
+                                         bytes.size(), SQLITE_TRANSIENT);
+    if (code != SQLITE_OK) m_connection->refuseCode(code);
+}
+
+void Statement::bindNull() {
+    if (const int code = sqlite3_bind_null(m_prepared->m_statement, ++m_bound); code != SQLITE_OK)
+        m_connection->refuseCode(code);
+}
+
+bool Statement::step() {
+    m_column = 0;
+    const int code = sqlite3_step(m_prepared->m_statement);
+    if (code == SQLITE_ROW) return true;
+    if (code == SQLITE_DONE) return false;
+    m_connection->refuseCode(code);
+}
+
+bool Statement::isNull() const { return sqlite3_column_type(m_prepared->m_statement, m_column) == SQLITE_NULL; }
+
+std::int64_t Statement::takeInteger() {
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_INTEGER) refuseColumn();
+    return sqlite3_column_int64(m_prepared->m_statement, m_column++);
+}
+
+std::string Statement::takeAsText() {
+    const auto* bytes = static_cast<const char*>(
+        static_cast<const void*>(sqlite3_column_text(m_prepared->m_statement, m_column)));
+    const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->m_statement, m_column));
+    ++m_column;
+    return bytes == nullptr ? std::string() : std::string(bytes, size);
+}
+
+std::string Statement::takeText() {
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_TEXT) refuseColumn();
+    std::string text = takeAsText();
+    if (isText(text)) return text;
+    --m_column;
+    refuseColumn();
+}
+
+base::Id Statement::takeId() {
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) refuseColumn();
+    base::Id::Bytes bytes{};
+    if (sqlite3_column_bytes(m_prepared->m_statement, m_column) != static_cast<int>(bytes.size())) refuseColumn();
+    const auto* held = static_cast<const std::uint8_t*>(sqlite3_column_blob(m_prepared->m_statement, m_column));
+    std::copy_n(held, bytes.size(), bytes.begin());
+    ++m_column;
+    return base::Id::fromBytes(bytes);
+}
+
+std::string Statement::takeBytes() {
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) refuseColumn();
+    const auto* bytes = static_cast<const char*>(sqlite3_column_blob(m_prepared->m_statement, m_column));
+    const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->m_statement, m_column));
+    ++m_column;
+    return bytes == nullptr ? std::string() : std::string(bytes, size);
+}
+
+void Statement::take(bool& value) {
+    if (isNull()) refuseColumn();
+    const auto stored = takeInteger();
+    value = stored == 1;
+    if (stored == 0 || stored == 1) return;
+    --m_column;
+    refuseColumn();
+}
+
+void Statement::refuseColumn() const {
+    const char* name = sqlite3_column_name(m_prepared->m_statement, m_column);
+    refuse(base::Code::Damaged, m_connection->file().string(),
+           "“" + m_connection->file().filename().string() + "” is damaged: the column “" +
+               std::string(name == nullptr ? "?" : name) + "” holds what cannot stand there; open a backup.");
+}
+
+} // namespace sp::db::sqlite

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#include "db/sqlite/transaction.h"
+
+#include "db/refusal.h"
+
+namespace sp::db::sqlite {
+
+namespace {
+
+/// Rolling back must not throw from a destructor; when it fails, SQLite has rolled back by itself or will when the
+/// file is next opened.
+void quietly(Connection& connection, const char* sql) {
+    try {
+        connection.run(sql);
+    } catch (const Refusal&) {
+        return;
+    }
+}
+
+} // namespace
+
+Transaction::Transaction(Connection& connection)
+    : m_connection(connection)
+    , m_isNested(connection.isInTransaction()) {
+    connection.run(m_isNested ? "SAVEPOINT step" : "BEGIN IMMEDIATE");
+}
+
+Transaction::~Transaction() {
+    if (!m_isOpen || !m_connection.isInTransaction()) return;
+    if (m_isNested) {
+        quietly(m_connection, "ROLLBACK TO step");
+        quietly(m_connection, "RELEASE step");
+    } else {
+        quietly(m_connection, "ROLLBACK");
+    }
+}
+
+void Transaction::commit() {
+    m_connection.run(m_isNested ? "RELEASE step" : "COMMIT");
+    m_isOpen = false;
+}
+
+Reading::Reading(Connection& connection)
+    : m_connection(connection)
+    , m_isOurs(!connection.isInTransaction()) {
+    if (m_isOurs) connection.run("BEGIN");
+}
+
+Reading::~Reading() {
+    if (m_isOurs && m_connection.isInTransaction()) quietly(m_connection, "COMMIT");
+}
+
+} // namespace sp::db::sqlite

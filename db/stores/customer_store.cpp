@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#include "db/stores/customer_store.h"
+
+#include "db/snapshot/snapshot.h"
+
+namespace sp::db::stores {
+
+using catalogue::Certificate;
+using catalogue::Customer;
+
+namespace {
+
+const std::string kColumns =
+    "name, contact, certificate_number, certificate_place, certificate_issued_on, certificate_expires_on";
+
+} // namespace
+
+Customer CustomerStore::take(sqlite::Statement& row) {
+    Customer customer;
+    std::optional<std::string> number;
+    std::optional<std::string> place;
+    std::optional<units::Date> issuedOn;
+    std::optional<units::Date> expiresOn;
+    row >> customer.id >> customer.name >> customer.contact >> number >> place >> issuedOn >> expiresOn;
+    if (number.has_value() != place.has_value() || number.has_value() != issuedOn.has_value() ||
+        (expiresOn && !number))
+        refuseDamaged(m_db, base::fail(base::Code::Damaged, customer.name, "A certificate is there by half."));
+    if (number) customer.certificate = Certificate{*number, *place, *issuedOn, expiresOn};
+    refuseDamaged(m_db, snapshot::check(customer));
+    return customer;
+}
+
+std::vector<Customer> CustomerStore::all() {
+    std::vector<Customer> customers;
+    auto rows = m_db.query("SELECT id, " + kColumns +
+                           " FROM customer WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
+    while (rows.step()) customers.push_back(take(rows));
+    return customers;
+}
+
+std::optional<Customer> CustomerStore::find(const base::Id& id) {
+    auto row = m_db.query("SELECT id, " + kColumns + " FROM customer WHERE id = ? AND deleted_at IS NULL", id);
+    if (!row.step()) return std::nullopt;
+    return take(row);
+}
+
+void CustomerStore::write(const Customer& c, const Stamp& stamp) {
+    static const std::string sql = upsert("customer", "id", kColumns);
+    const auto part = [&](auto member) {
+        using Value = std::remove_cvref_t<decltype((*c.certificate).*member)>;
+        return c.certificate ? std::optional<Value>((*c.certificate).*member) : std::nullopt;
+    };
+    m_db.run(sql, c.id, c.name, c.contact, part(&Certificate::number), part(&Certificate::place),
+             part(&Certificate::issuedOn), c.certificate ? c.certificate->expiresOn : std::nullopt, stamp.seq);
+}
+
+void CustomerStore::remove(const base::Id& id, const Stamp& stamp) {
+    markRemoved(m_db, "customer", id, stamp.seq, stamp.at);
+}
+
+} // namespace sp::db::stores

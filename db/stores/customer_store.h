@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/customer.h"
+#include "db/stores/columns.h"
+
+#include <optional>
+#include <vector>
+
+namespace sp::db::stores {
+
+/// See material_store.h for what the stores have in common.
+class CustomerStore {
+  public:
+    explicit CustomerStore(sqlite::Connection& db)
+        : m_db(db) {}
+
+    std::vector<catalogue::Customer> all();
+    std::optional<catalogue::Customer> find(const base::Id& id);
+    void write(const catalogue::Customer& customer, const Stamp& stamp);
+    void remove(const base::Id& id, const Stamp& stamp);
+
+  private:
+    catalogue::Customer take(sqlite::Statement& row);
+
+    sqlite::Connection& m_db;
+};
+
+} // namespace sp::db::stores

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MIT
+#include "db/stores/sealed_store.h"
+
+#include "db/refusal.h"
+#include "db/snapshot/snapshot.h"
+
+#include <QByteArray>
+#include <QCryptographicHash>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+namespace sp::db::stores {
+
+using catalogue::PriceBook;
+using catalogue::PricedMaterial;
+using snapshot::PriceList;
+using snapshot::SealedQuote;
+
+/// A digest as it lies in a column: 32 bytes for the 64 digits.
+struct Digest {
+    std::string hex;
+};
+
+namespace {
+
+QByteArray view(std::string_view bytes) {
+    return QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
+}
+
+} // namespace
+
+} // namespace sp::db::stores
+
+namespace sp::db::sqlite {
+
+template<>
+struct Column<stores::Digest> {
+    static void put(Statement& row, const stores::Digest& digest) {
+        row.bindBytes(QByteArray::fromHex(stores::view(digest.hex)).toStdString());
+    }
+    static void take(Statement& row, stores::Digest& digest) {
+        digest.hex = stores::view(row.takeBytes()).toHex().toStdString();
+    }
+};
+
+} // namespace sp::db::sqlite
+
+namespace sp::db::stores {
+
+std::string sha256(std::string_view bytes) {
+    return QCryptographicHash::hash(view(bytes), QCryptographicHash::Sha256).toHex().toStdString();
+}
+
+void SealedStore::refuseSeal(const std::string& number) const {
+    refuse(base::Code::Damaged, number,
+           fmt::format("The quote {} in “{}” is damaged: its seal does not match; open a backup.", number,
+                       m_db.file().filename().string()));
+}
+
+std::string SealedStore::keepPart(const std::string& json) {
+    const Digest digest{sha256(json)};
+    m_db.run("INSERT INTO sealed_part (digest, json) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING", digest, json);
+    return digest.hex;
+}
+
+void SealedStore::seal(SealedQuote quote, const PriceBook& prices) {
+    std::vector<const PricedMaterial*> materials;
+    for (const auto& [id, material] : prices.materials) materials.push_back(&material);
+    std::sort(materials.begin(), materials.end(),
+              [](const auto* a, const auto* b) { return a->material.id < b->material.id; });
+    PriceList list{keepPart(snapshot::write(prices.shop)), keepPart(snapshot::write(prices.bench)), {}};
+    for (const auto* material : materials) list.materials.push_back(keepPart(snapshot::write(*material)));
+    quote.prices = keepPart(snapshot::write(list));
+    quote.customer = prices.customer;
+
+    std::int64_t place = 1;
+    Digest previous;
+    {
+        auto last = m_db.query("SELECT place, digest FROM sealed ORDER BY place DESC LIMIT 1");
+        if (last.step()) {
+            last >> place >> previous;
+            ++place;
+        }
+    }
+    quote.previous = previous.hex;
+    const std::string frozen = snapshot::write(quote);
+    m_db.run("INSERT INTO sealed (place, quote_id, number, total_micros, frozen, digest, previous_digest) "
+             "VALUES (?, ?, ?, ?, ?, ?, ?)",
+             place, quote.quote, quote.number, quote.total, frozen, Digest{sha256(frozen)}, previous);
+}
+
+std::optional<SealedStore::Opened> SealedStore::find(const base::Id& id) {
+    std::string number;
+    units::Money total;
+    std::string frozen;
+    Digest digest;
+    Digest previous;
+    {
+        auto row = m_db.query("SELECT number, total_micros, frozen, digest, previous_digest FROM sealed "
+                              "WHERE quote_id = ?",
+                              id);
+        if (!row.step()) return std::nullopt;
+        row >> number >> total >> frozen >> digest >> previous;
+    }
+    if (sha256(frozen) != digest.hex) refuseSeal(number);
+    auto quote = snapshot::read<SealedQuote>(frozen);
+    if (!quote || quote->quote != id || quote->number != number || quote->total != total ||
+        quote->previous != previous.hex)
+        refuseSeal(number);
+    PriceBook book = prices(quote->prices);
+    book.customer = quote->customer;
+    return Opened{std::move(*quote), std::move(book)};
+}
+
+std::string SealedStore::sealOf(const base::Id& quote) {
+    Digest digest;
+    auto row = m_db.query("SELECT digest FROM sealed WHERE quote_id = ?", quote);
+    if (row.step()) row >> digest;
+    return digest.hex;
+}
+
+void SealedStore::refusePart() const {
+    refuse(base::Code::Damaged, m_db.file().string(),
+           fmt::format("Prices that belong to given quotes in “{}” are damaged; open a backup.",
+                       m_db.file().filename().string()));
+}
+
+std::string SealedStore::part(const std::string& digest) {
+    std::string json;
+    auto row = m_db.query("SELECT json FROM sealed_part WHERE digest = ?", Digest{digest});
+    if (row.step()) row >> json;
+    if (sha256(json) != digest) refusePart();
+    return json;
+}
+
+void SealedStore::expectParts() {
+    auto rows = m_db.query("SELECT digest, json FROM sealed_part ORDER BY digest");
+    while (rows.step()) {
+        Digest digest;
+        std::string json;
+        rows >> digest >> json;
+        if (sha256(json) != digest.hex) refusePart();
+    }
+}
+
+PriceBook SealedStore::prices(const std::string& digest) {
+    const auto list = orRefuse(snapshot::read<PriceList>(part(digest)));
+    PriceBook book;
+    book.shop = orRefuse(snapshot::read<catalogue::Shop>(part(list.shop)));
+    book.bench = orRefuse(snapshot::read<catalogue::BenchStandards>(part(list.bench)));
+    for (const auto& material : list.materials) {
+        auto priced = orRefuse(snapshot::read<PricedMaterial>(part(material)));
+        book.materials.emplace(priced.material.id, std::move(priced));
+    }
+    return book;
+}
+
+} // namespace sp::db::stores

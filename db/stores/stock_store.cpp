@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "db/stores/stock_store.h"
+
+#include "db/snapshot/snapshot.h"
+
+#include <unordered_set>
+#include <vector>
+
+namespace sp::db::stores {
+
+using snapshot::StockMove;
+using units::Fraction;
+using units::Money;
+using units::UnitPrice;
+
+namespace {
+
+StockMove take(sqlite::Statement& row) {
+    StockMove move;
+    row >> move.id >> move.material >> move.amount >> move.cost >> move.note >> move.reverses;
+    return move;
+}
+
+/// The movements that stand: no reversals, and nothing that a standing reversal takes back. A reversal may be
+/// reversed in turn. Later ones are looked at first, since only a later movement reverses.
+std::vector<StockMove> standing(const std::vector<StockMove>& moves) {
+    std::unordered_set<base::Id> takenBack;
+    std::vector<StockMove> standing;
+    for (auto move = moves.rbegin(); move != moves.rend(); ++move) {
+        if (takenBack.contains(move->id)) continue;
+        if (move->reverses) takenBack.insert(*move->reverses);
+        else standing.push_back(*move);
+    }
+    return {standing.rbegin(), standing.rend()};
+}
+
+} // namespace
+
+std::optional<StockMove> StockStore::find(const base::Id& id) {
+    auto row = m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move WHERE id = ?",
+                          id);
+    if (!row.step()) return std::nullopt;
+    StockMove move = take(row);
+    refuseDamaged(m_db, snapshot::check(move));
+    return move;
+}
+
+void StockStore::add(const StockMove& move, const Stamp& stamp) {
+    m_db.run("INSERT INTO stock_move (id, change_seq, material_id, amount, cost_micros, note, reverses) "
+             "VALUES (?, ?, ?, ?, ?, ?, ?)",
+             move.id, stamp.seq, move.material, move.amount, move.cost, move.note, move.reverses);
+}
+
+std::int64_t StockStore::onShelf(const base::Id& material) {
+    auto row = m_db.query("SELECT coalesce(sum(amount), 0) FROM stock_move WHERE material_id = ?", material);
+    return row.step() ? row.takeInteger() : 0;
+}
+
+std::unordered_map<base::Id, std::int64_t> StockStore::shelf() {
+    std::unordered_map<base::Id, std::int64_t> shelf;
+    auto rows = m_db.query("SELECT material_id, sum(amount) FROM stock_move GROUP BY material_id ORDER BY material_id");
+    while (rows.step()) {
+        const auto material = rows.takeId();
+        shelf[material] = rows.takeInteger();
+    }
+    return shelf;
+}
+
+std::optional<UnitPrice> StockStore::average(const base::Id& material) {
+    std::vector<StockMove> moves;
+    auto rows = m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move "
+                           "WHERE material_id = ? ORDER BY change_seq",
+                           material);
+    while (rows.step()) moves.push_back(take(rows));
+
+    std::int64_t lying = 0;
+    std::optional<UnitPrice> average;
+    for (const auto& move : standing(moves)) {
+        if (lying <= 0) average.reset();
+        if (move.cost && move.amount > 0) {
+            const Money value = average ? Money::fromExact(average->each() * Fraction::of(lying)) : Money();
+            average = UnitPrice{value + *move.cost, units::Count::of((average ? lying : 0) + move.amount)};
+        }
+        lying += move.amount;
+    }
+    return lying > 0 ? average : std::nullopt;
+}
+
+} // namespace sp::db::stores

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/units/unit_price.h"
+#include "db/stores/columns.h"
+
+#include <optional>
+#include <unordered_map>
+
+namespace sp::db::stores {
+
+/// The ledger of the shelf. Movements are added, never changed. A movement that reverses another counts in the sum
+/// but, with the one it takes back, not in the average.
+class StockStore {
+  public:
+    explicit StockStore(sqlite::Connection& db)
+        : m_db(db) {}
+
+    std::optional<snapshot::StockMove> find(const base::Id& id);
+    void add(const snapshot::StockMove& move, const Stamp& stamp);
+    std::int64_t onShelf(const base::Id& material);
+    std::unordered_map<base::Id, std::int64_t> shelf();
+
+    /// The moving average of what lies on the shelf. A receipt with a cost joins what lies there, which is first
+    /// valued at the average so far, rounded once to the micro-unit, halves to even; the new average is the sum of
+    /// both over all things, kept as that ratio. What goes out, and what comes in without a cost, leaves the average
+    /// as it is. Once the shelf was empty, or held nothing with a cost, the next cost starts anew.
+    /// Nothing when the shelf is empty or no cost is known.
+    std::optional<units::UnitPrice> average(const base::Id& material);
+
+  private:
+    sqlite::Connection& m_db;
+};
+
+} // namespace sp::db::stores

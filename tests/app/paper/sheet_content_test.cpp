@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: MIT
+#include "app/paper/sheet_content.h"
+
+#include "order_maker.h"
+
+#include <gmock/gmock.h>
+
+namespace sp::paper {
+
+namespace {
+
+using test::cents;
+using units::Money;
+using units::Rate;
+
+/// The printed amount as somebody who adds up the column reads it.
+Money readBack(std::string text, const units::Currency& currency, const units::NumberStyle& style) {
+    bool isNegative = false;
+    constexpr std::string_view kMinus = "\u2212";
+    if (text.starts_with(kMinus)) {
+        text.erase(0, kMinus.size());
+        isNegative = true;
+    }
+    const auto amount = units::parseMoney(text, currency, style);
+    EXPECT_TRUE(amount) << text;
+    if (!amount) return {};
+    return isNegative ? -*amount : *amount;
+}
+
+struct Column {
+    const units::Currency& currency;
+    const units::NumberStyle& style;
+    Money sum;
+
+    void add(const SheetAmount& amount) { sum += readBack(amount.text, currency, style); }
+    void expect(const SheetAmount& total, const char* what) const {
+        EXPECT_EQ(sum.micros(), readBack(total.text, currency, style).micros()) << what;
+    }
+};
+
+std::vector<std::string> labelsOf(const std::vector<SheetRow>& rows) {
+    std::vector<std::string> labels;
+    for (const auto& row : rows) labels.push_back(row.label);
+    return labels;
+}
+
+} // namespace
+
+TEST(SheetContent, printedColumnsAddUpToTheirPrintedTotals) {
+    const auto seed = std::random_device{}();
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    std::mt19937 random(seed);
+    for (int round = 0; round < 300; ++round) {
+        const auto sale = test::anySale(random);
+        const auto priced = sale.priced();
+        SheetWords words;
+        if (round % 2 == 1) words.numbers = {U',', U'.'};
+        const auto sheet = contentOf({"", 1, sale.order, sale.book, priced, {}, {}, "", words});
+        Column column{sale.book.shop.currency, words.numbers, {}};
+        for (const auto& line : sheet.lines) {
+            column.add(line.amount);
+            column.expect(line.running, "running total after a line");
+            for (const auto& extra : line.extras) {
+                column.add(extra.amount);
+                column.expect(extra.running, "running total after an extra");
+            }
+        }
+        for (const auto& row : sheet.adjustments) {
+            column.add(row.amount);
+            column.expect(row.running, "running total after an adjustment");
+        }
+        column.expect(sheet.together, "together");
+        if (sheet.tax) column.add(sheet.tax->amount);
+        column.expect(sheet.toPay, "to pay");
+        if (!sheet.deposit) continue;
+        Column payments{sale.book.shop.currency, words.numbers, {}};
+        payments.add(*sheet.deposit);
+        payments.add(sheet.balance);
+        payments.expect(sheet.toPay, "deposit and balance");
+    }
+}
+
+TEST(SheetContent, saysWhatTheCounterPictureSays) {
+    const auto sheet = test::studioSale().sheet();
+    EXPECT_EQ(sheet.title, "Quote 2026-0042");
+    ASSERT_EQ(sheet.lines.size(), 3u);
+    EXPECT_EQ(sheet.lines[0].detail, "Clear decal backing, 3 1/2 × 2 3/4 in · Aquamarine SS10, Jet SS10");
+    EXPECT_EQ(sheet.lines[0].note, "Templates on the wall: no set-up charged");
+    EXPECT_EQ(sheet.lines[0].amount.text, "166.80");
+    ASSERT_EQ(sheet.lines[1].extras.size(), 1u);
+    EXPECT_EQ(sheet.lines[1].extras[0].label, "2 at 2XL, + 2.75");
+    EXPECT_EQ(sheet.lines[1].extras[0].amount.text, "5.50");
+    EXPECT_THAT(labelsOf(sheet.adjustments), testing::ElementsAre("Rush, wanted by Fri 11 Dec 2026 (10 %)"));
+    EXPECT_EQ(sheet.adjustments[0].amount.text, "37.03");
+    ASSERT_TRUE(sheet.tax);
+    EXPECT_EQ(sheet.tax->label, "Sales tax, exempt (certificate 14-2201, Ohio)");
+    EXPECT_EQ(sheet.tax->note, "Issued 3 Jan 2026, good until 31 Dec 2027");
+    EXPECT_EQ(sheet.tax->amount.text, "0.00");
+    EXPECT_EQ(sheet.toPay.text, "407.33");
+    EXPECT_EQ(sheet.deposit->text, "205.00");
+    EXPECT_EQ(sheet.balance.text, "202.33");
+}
+
+TEST(SheetContent, isADraftUntilItHasANumber) {
+    EXPECT_EQ(test::shortSale().sheet("").title, "Draft");
+}
+
+TEST(SheetContent, chargesTaxWhereNoCertificateIsInForce) {
+    auto sale = test::studioSale();
+    sale.book.customer->certificate->expiresOn = *units::Date::parse("2026-11-24");
+    const auto sheet = sale.sheet();
+    ASSERT_TRUE(sheet.tax);
+    EXPECT_EQ(sheet.tax->label, "Sales tax 8.875 %");
+    EXPECT_EQ(sheet.tax->note, "Charged: no exemption certificate in force is on file");
+    // 407.33 × 8.875 % = 36.150…, by hand.
+    EXPECT_EQ(sheet.tax->amount.text, "36.15");
+    EXPECT_EQ(sheet.toPay.text, "443.48");
+}
+
+TEST(SheetContent, namesATaxThatThePricesHoldWithoutAddingIt) {
+    auto sale = test::shortSale();
+    sale.book.shop.rules.tax = {"VAT", Rate::fromPercent(20), true, catalogue::TaxRounding::PerInvoice};
+    const auto sheet = sale.sheet();
+    EXPECT_FALSE(sheet.tax);
+    EXPECT_FALSE(sheet.showsTogether);
+    EXPECT_EQ(sheet.toPay.text, "166.80");
+    // 166.80 × 20 / 120 = 27.80, by hand.
+    EXPECT_EQ(sheet.taxIncluded, "VAT 20 % is in the price: 27.80");
+}
+
+TEST(SheetContent, marksTheLinesThatAreNotTaxed) {
+    auto sale = test::shortSale();
+    sale.order.lines[0].taxable = false;
+    EXPECT_EQ(sale.sheet().lines[0].note, "Templates on the wall: no set-up charged · No Sales tax");
+}
+
+TEST(SheetContent, showsDiscountAndSmallestOrder) {
+    auto sale = test::shortSale();
+    sale.order.discount.share = Rate::fromPercent(10);
+    sale.book.shop.rules.minimumOrder = cents(20'000);
+    const auto sheet = sale.sheet();
+    EXPECT_THAT(labelsOf(sheet.adjustments),
+                testing::ElementsAre("Discount (10 %)", "Up to our smallest order, 200.00"));
+    EXPECT_EQ(sheet.adjustments[0].amount.text, "\u221216.68");
+    EXPECT_EQ(sheet.adjustments[1].amount.text, "49.88");
+}
+
+TEST(SheetContent, writesTheDecimalsOfTheCurrency) {
+    // ISO 4217: the yen has no minor unit, the Kuwaiti dinar has three decimals.
+    auto sale = test::shortSale();
+    sale.order.lines[0].typedEach = Money::fromMicros(695'000'000);
+    sale.book.shop.currency = *units::Currency::parse("JPY");
+    EXPECT_EQ(sale.sheet().lines[0].amount.text, "16,680");
+    sale.book.shop.currency = *units::Currency::parse("KWD");
+    EXPECT_EQ(sale.sheet().lines[0].amount.text, "16,680.000");
+}
+
+TEST(SheetContent, leavesTheLadderOffWhereTheShopSaysSo) {
+    auto sale = test::shortSale();
+    ASSERT_EQ(sale.sheet().ladders.size(), 1u);
+    EXPECT_EQ(sale.sheet().ladders[0].steps.size(), 4u);
+    sale.book.shop.ladderOnSheet = false;
+    EXPECT_TRUE(sale.sheet().ladders.empty());
+}
+
+TEST(SheetContent, showsSetUpInAColumnOfItsOwn) {
+    auto sale = test::shortSale();
+    sale.book.shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
+    sale.order.lines[0].templatesOnWall = false;
+    const auto sheet = sale.sheet();
+    EXPECT_THAT(labelsOf(sheet.lines[0].extras), testing::ElementsAre("Art and set-up"));
+    EXPECT_EQ(sheet.lines[0].note, "");
+    // 20 minutes at 24.00 an hour and 120 % mark-up, by hand.
+    EXPECT_EQ(sheet.lines[0].extras[0].amount.text, "17.60");
+}
+
+} // namespace sp::paper

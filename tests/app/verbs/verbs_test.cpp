@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/size_words.h"
+#include "app/verbs/verbs.h"
+#include "tests/support/temp_folder.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+using namespace sp;
+using Json = nlohmann::json;
+using testing::HasSubstr;
+
+namespace {
+
+class Verbs : public testing::Test {
+  protected:
+    Verbs() {
+        m_helpers.surroundings = db::systemSurroundings();
+        m_helpers.surroundings.today = [] { return *units::Date::parse("2026-11-25"); };
+        EXPECT_EQ(run({"demo", book()}).exit, 0);
+    }
+
+    std::string book() const { return (m_folder / "demo.jobbook").string(); }
+    verbs::Outcome run(std::vector<std::string> words) { return verbs::run(words, m_helpers); }
+    Json json(std::vector<std::string> words) {
+        words.push_back("--json");
+        const auto outcome = run(words);
+        EXPECT_EQ(outcome.exit, 0) << outcome.err;
+        EXPECT_TRUE(outcome.err.empty());
+        return Json::parse(outcome.out, nullptr, false);
+    }
+    Json price(std::vector<std::string> more) {
+        std::vector<std::string> words{"price", "--book", book()};
+        words.insert(words.end(), more.begin(), more.end());
+        return json(words);
+    }
+
+    test::TempFolder m_folder;
+    verbs::Helpers m_helpers;
+};
+
+/// A decimal string as whole micro-units, without floating point.
+std::int64_t micros(const Json& amount) {
+    return units::parseMoney(amount.get<std::string>(), units::Currency{}).value().micros();
+}
+
+void expectAddsUp(const Json& node) {
+    EXPECT_FALSE(node["label"].get<std::string>().empty());
+    EXPECT_FALSE(node["rule"].get<std::string>().empty()) << node["label"];
+    if (node["children"].empty()) return;
+    std::int64_t sum = 0;
+    for (const auto& child : node["children"]) {
+        expectAddsUp(child);
+        sum += micros(child["amount"]);
+    }
+    EXPECT_EQ(sum, micros(node["amount"])) << node["label"];
+}
+
+TEST_F(Verbs, designsAreListed) {
+    const auto answer = json({"designs", "--book", book()});
+    ASSERT_EQ(answer["designs"].size(), 6u);
+    EXPECT_EQ(answer["designs"][2]["name"], "Lantern");
+}
+
+TEST_F(Verbs, priceAddsUpForEveryDesign) {
+    for (const auto& design : json({"designs", "--book", book()})["designs"])
+        for (const auto* quantity : {"1", "7", "24", "1000"}) {
+            const auto answer = price({"--design", design["name"], "--quantity", quantity});
+            expectAddsUp(answer["cost"]);
+            std::int64_t lines = 0;
+            for (const auto& line : answer["lines"]) lines += micros(line["amount"]);
+            EXPECT_EQ(lines, micros(answer["subtotal"]));
+            EXPECT_EQ(micros(answer["subtotal"]) + micros(answer["tax"]), micros(answer["total"]));
+            EXPECT_EQ(micros(answer["deposit"]) + micros(answer["balance"]), micros(answer["total"]));
+            const double markUp = std::stod(answer["markup"].get<std::string>());
+            const double margin = std::stod(answer["margin"].get<std::string>());
+            EXPECT_NEAR(margin, markUp / (1 + markUp), 2e-6);
+        }
+}
+
+TEST_F(Verbs, priceTakesItsOptions) {
+    const auto plain = price({"--design", "Paper boat", "--quantity", "24"});
+    const auto onWall = price({"--design", "Paper boat", "--quantity", "24", "--wall-templates"});
+    EXPECT_LT(micros(onWall["total"]), micros(plain["total"]));
+    const auto rush = price({"--design", "Paper boat", "--quantity", "24", "--due", "2026-11-27"});
+    EXPECT_EQ(micros(rush["subtotal"]) * 10, micros(plain["subtotal"]) * 16); // 60 % within two days
+    const auto onTote = price({"--design", "Paper boat", "--quantity", "24", "--on", "Tote bag, canvas"});
+    EXPECT_GT(micros(onTote["cost"]["amount"]), micros(plain["cost"]["amount"]));
+}
+
+TEST_F(Verbs, priceRefusesInOneSentence) {
+    struct Row {
+        std::vector<std::string> words;
+        const char* says;
+    };
+    for (const Row& row : std::vector<Row>{
+             {{"--design", "Nothing", "--quantity", "3"}, "no design named"},
+             {{"--design", "Lantern", "--quantity", "0"}, "0 pieces"},
+             {{"--design", "Lantern", "--quantity", "-4"}, "-4"},
+             {{"--design", "Lantern", "--quantity", "2.5"}, "2.5"},
+             {{"--design", "Lantern", "--quantity", "1e9"}, "1e9"},
+             {{"--design", "Lantern", "--quantity", "99999999"}, "1,000,000"},
+             {{"--design", "Lantern", "--quantity", "24", "--due", "soon"}, "soon"},
+             {{"--design", "Lantern", "--quantity", "24", "--due", "2026-11-24"}, "lies before"},
+             {{"--design", "Lantern", "--quantity", "24", "--on", "Jet SS10"}, "no backing or blank"},
+             {{"--design", "Lantern", "--quantity", "24", "--on", "clear decal"}, "could be"},
+         }) {
+        std::vector<std::string> words{"price", "--book", book()};
+        words.insert(words.end(), row.words.begin(), row.words.end());
+        const auto outcome = run(words);
+        EXPECT_EQ(outcome.exit, 1) << row.says;
+        EXPECT_TRUE(outcome.out.empty());
+        EXPECT_THAT(outcome.err, HasSubstr(row.says));
+        EXPECT_EQ(std::count(outcome.err.begin(), outcome.err.end(), '\n'), 1) << outcome.err;
+    }
+}
+
+TEST_F(Verbs, wrongUseIsTwo) {
+    for (const std::vector<std::string>& words : std::vector<std::vector<std::string>>{
+             {}, {"sing"}, {"price"}, {"price", "--book"}, {"price", "--book", book(), "--design", "Lantern"},
+             {"price", "--book", book(), "--design", "Lantern", "--quantity", "3", "--colour", "red"},
+             {"designs", "--book", book(), "extra"}, {"demo"}, {"check"},
+             {"fit", "--sheet", "9x12in"}, {"designs", "--book", book(), "--book", book()}}) {
+        const auto outcome = run(words);
+        EXPECT_EQ(outcome.exit, 2);
+        EXPECT_FALSE(outcome.err.empty());
+    }
+}
+
+TEST_F(Verbs, aGivenQuoteIsListedAndNumbered) {
+    const auto given = json({"quote", "--book", book(), "--design", "Lantern", "--quantity", "24", "--customer", "larkspur"});
+    const auto list = json({"quotes", "--book", book()})["quotes"];
+    ASSERT_EQ(list.size(), 1u);
+    EXPECT_EQ(list[0]["number"], given["number"]);
+    EXPECT_EQ(list[0]["total"], given["total"]);
+    EXPECT_EQ(list[0]["customer"], "Larkspur Lane Dance Studio");
+    const auto report = json({"check", book()});
+    EXPECT_EQ(report["sealed_quotes"], 1);
+    EXPECT_EQ(report["sound"], true);
+}
+
+TEST_F(Verbs, demoNeverReplacesABook) {
+    const auto before = test::bytesOf(m_folder / "demo.jobbook");
+    const auto outcome = run({"demo", book()});
+    EXPECT_EQ(outcome.exit, 1);
+    EXPECT_EQ(test::bytesOf(m_folder / "demo.jobbook"), before);
+}
+
+TEST_F(Verbs, missingAndForeignBooksAreNamed) {
+    EXPECT_THAT(run({"designs", "--book", (m_folder / "none.jobbook").string()}).err, HasSubstr("none.jobbook"));
+    test::writeBytes(m_folder / "text.jobbook", "Dear diary, this is not a book.");
+    const auto outcome = run({"check", (m_folder / "text.jobbook").string()});
+    EXPECT_EQ(outcome.exit, 1);
+    EXPECT_THAT(outcome.err, HasSubstr("text.jobbook"));
+}
+
+TEST_F(Verbs, fitAnswersThePublishedInstances) {
+    // E. G. Birgin, R. D. Lobato, R. Morabito, JORS 61 (2010): quadruples (L, W, l, w) and their optima.
+    struct Row {
+        const char* sheet;
+        const char* piece;
+        int count;
+    };
+    for (const Row& row : {Row{"40x25mm", "7x3mm", 47}, Row{"52x33mm", "9x4mm", 47}, Row{"57x44mm", "12x5mm", 41},
+                           Row{"43x26mm", "7x3mm", 53}, Row{"49x28mm", "8x3mm", 57}}) {
+        const auto answer = json({"fit", "--sheet", row.sheet, "--piece", row.piece});
+        EXPECT_EQ(answer["count"], row.count) << row.sheet;
+        EXPECT_EQ(answer["positions"].size(), static_cast<std::size_t>(row.count));
+        EXPECT_EQ(answer["proven"], answer["count"] == answer["bound"]);
+    }
+    EXPECT_EQ(run({"fit", "--sheet", "9x12in", "--piece", "13x14in"}).exit, 1);
+    EXPECT_EQ(run({"fit", "--sheet", "9x12", "--piece", "1x1"}).exit, 1);
+    EXPECT_EQ(run({"fit", "--sheet", "9x12in", "--piece", "0x1in"}).exit, 1);
+}
+
+TEST(SizeWords, readBothSides) {
+    const auto inch = units::Length::fromInch64ths(64);
+    for (const auto* text : {"9x12in", "9 x 12 in", "9in x 12in", "9×12in", "228.6x304.8mm", "9inx304.8mm", "9\"x12\""}) {
+        const auto size = verbs::parseSize(text);
+        ASSERT_TRUE(size.has_value()) << text << ": " << size.error().detail;
+        EXPECT_EQ(size->width.nanometres(), 9 * inch.nanometres()) << text;
+        EXPECT_EQ(size->height.nanometres(), 12 * inch.nanometres()) << text;
+    }
+    for (const auto* text : {"", "9", "9x", "x12in", "9x12", "9x12x3in", "axbin"})
+        EXPECT_FALSE(verbs::parseSize(text).has_value()) << text;
+}
+
+} // namespace

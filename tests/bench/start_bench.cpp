@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+// Figures to hold against: start to first painted window at most 1.5 times a bare QMainWindow, with 10,000 quotes in
+// the book. Runs both programs in turn and compares whole processes, pair by pair.
+#include "app/demo/demo_book.h"
+#include "core/pricing/price_order.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdlib>
+#include <filesystem>
+#include <random>
+#include <spawn.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <vector>
+
+extern char** environ;
+
+namespace {
+
+using namespace sp;
+
+struct Cost {
+    double wall = 0; ///< ms
+    double cpu = 0;  ///< ms, user and system
+};
+
+Cost runOnce(const std::vector<std::string>& command) {
+    std::vector<char*> words;
+    for (const auto& word : command) words.push_back(const_cast<char*>(word.c_str()));
+    words.push_back(nullptr);
+    const auto begin = std::chrono::steady_clock::now();
+    pid_t child = 0;
+    if (posix_spawn(&child, words[0], nullptr, nullptr, words.data(), environ) != 0) return {};
+    rusage usage{};
+    int status = 0;
+    wait4(child, &status, 0, &usage);
+    const auto ms = [](const timeval& t) { return static_cast<double>(t.tv_sec) * 1e3 + static_cast<double>(t.tv_usec) / 1e3; };
+    return {std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count(),
+            ms(usage.ru_utime) + ms(usage.ru_stime)};
+}
+
+double median(std::vector<double> values) {
+    std::sort(values.begin(), values.end());
+    return values[values.size() / 2];
+}
+
+/// A demo book with so many given quotes in it. False when it could not be made.
+bool makeBook(const std::filesystem::path& file, int quotes) {
+    auto book = demo::createDemoBook(file, db::systemSurroundings());
+    if (!book) return false;
+    const auto designs = (*book)->designs();
+    const auto inputs = (*book)->priceBook({});
+    if (!designs || !inputs) return false;
+    layout::FitMemo fits;
+    const auto filled = (*book)->together("many quotes", [&]() -> base::Done {
+        for (int i = 0; i < quotes; ++i) {
+            auto quote = (*book)->startQuote();
+            if (!quote) return base::fail(quote.error());
+            const auto& design = (*designs)[static_cast<std::size_t>(i) % designs->size()];
+            catalogue::OrderLine line;
+            line.title = design.name;
+            line.width = design.width;
+            line.height = design.height;
+            line.stones = design.stones;
+            line.onto = design.usualBase;
+            line.quantity = units::Count::of(1 + i % 90);
+            quote->order.lines.push_back(line);
+            const auto priced = pricing::priceOrder(quote->order, *inputs, fits);
+            if (!priced) return base::fail(priced.error());
+            const auto version = (*book)->saveDraft(*quote);
+            if (!version) return base::fail(version.error());
+            quote->version = *version;
+            const auto given = (*book)->give(*quote, *inputs, priced->total, quote->order.quotedOn.plusDays(30));
+            if (!given) return base::fail(given.error());
+        }
+        return {};
+    });
+    if (!filled) fmt::print(stderr, "{}\n", filled.error().detail);
+    return filled.has_value();
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const int quotes = argc > 1 ? std::atoi(argv[1]) : 10'000;
+    const int runs = argc > 2 ? std::atoi(argv[2]) : 21;
+    setenv("QT_QPA_PLATFORM", "offscreen", 0);
+    const auto folder = std::filesystem::temp_directory_path() / fmt::format("start_bench_{}", std::random_device{}());
+    std::filesystem::create_directories(folder);
+    const auto book = folder / "many.jobbook";
+    if (!makeBook(book, quotes)) return 1;
+    fmt::print("{} quotes, {:.1f} MB\n", quotes, static_cast<double>(std::filesystem::file_size(book)) / 1e6);
+    std::vector<double> bareWall, bareCpu, ourWall, ourCpu, wallRatio, cpuRatio;
+    runOnce({BARE_WINDOW});
+    runOnce({BOOK_WINDOW, book.string()});
+    for (int i = 0; i < runs; ++i) {
+        const auto bare = runOnce({BARE_WINDOW});
+        const auto ours = runOnce({BOOK_WINDOW, book.string()});
+        bareWall.push_back(bare.wall);
+        bareCpu.push_back(bare.cpu);
+        ourWall.push_back(ours.wall);
+        ourCpu.push_back(ours.cpu);
+        wallRatio.push_back(ours.wall / bare.wall);
+        cpuRatio.push_back(ours.cpu / bare.cpu);
+    }
+    fmt::print("bare window: wall {:.1f} ms, cpu {:.1f} ms\n", median(bareWall), median(bareCpu));
+    fmt::print("job book:    wall {:.1f} ms, cpu {:.1f} ms\n", median(ourWall), median(ourCpu));
+    fmt::print("ratio:       wall {:.2f}, cpu {:.2f} (medians of {} pairs)\n", median(wallRatio), median(cpuRatio), runs);
+    std::filesystem::remove_all(folder);
+    return 0;
+}

@@ -1,0 +1,323 @@
+// SPDX-License-Identifier: MIT
+#include "core/costing/cost_line.h"
+#include "core/costing/cost_words.h"
+#include "tests/support/sample_shop.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <functional>
+#include <random>
+
+using namespace sp;
+using costing::CostSheet;
+using costing::CostTree;
+using costing::Part;
+using sample::cents;
+using sample::idOf;
+using units::Count;
+using units::Money;
+using units::Rate;
+
+namespace {
+
+CostSheet costed(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+    layout::FitMemo fits;
+    auto sheet = costing::costLine(line, book, fits);
+    EXPECT_TRUE(sheet.has_value()) << (sheet ? "" : sheet.error().detail);
+    return sheet.value_or(CostSheet{});
+}
+
+Money amountOf(const CostSheet& sheet, Part part, std::size_t index = 0) {
+    for (const auto& node : sheet.nodes)
+        if (node.part == part && node.index == index) return node.amount;
+    ADD_FAILURE() << "no such node: " << static_cast<int>(part) << ", " << index;
+    return {};
+}
+
+/// A book in which nothing costs anything, to switch on one thing at a time.
+catalogue::PriceBook freeBook() {
+    auto book = sample::priceBook();
+    for (auto& [id, material] : book.materials) {
+        material.price->price = {};
+        material.material.stone.loss = {};
+    }
+    book.shop.rates = {};
+    book.bench = {};
+    book.bench.press.platenWidth = sample::priceBook().bench.press.platenWidth;
+    book.bench.press.platenHeight = sample::priceBook().bench.press.platenHeight;
+    book.bench.press.testPresses = 0;
+    book.shop.usualTape = {};
+    book.shop.usualTemplate = {};
+    book.shop.packing = {};
+    return book;
+}
+
+void expectAddsUp(const CostTree& tree) {
+    if (tree.children.empty()) return;
+    Money sum;
+    for (const auto& child : tree.children) {
+        sum += child.amount;
+        expectAddsUp(child);
+    }
+    EXPECT_EQ(sum.micros(), tree.amount.micros()) << tree.label;
+}
+
+TEST(CostLine, dividesStonesByOneMinusTheirLoss) {
+    // 212 × 24 / 0.98 × 9.99 / 1,440, by hand: 36.018367...
+    const auto sheet = costed(sample::lantern(), sample::priceBook());
+    EXPECT_EQ(amountOf(sheet, Part::Stone, 0).micros(), 36'018'367);
+}
+
+// OpenStax, Principles of Accounting vol. 2, m68004 and m68005 (a sign shop): materials 700, labour 66, overhead at
+// 2.50 for each labour dollar 165, job 931. Overhead here is per bench hour, so the month is chosen to give 2.50 for
+// each labour dollar: 250,000 over the hours that 100,000 of labour pay.
+TEST(CostLine, agreesWithThePublishedSignJob) {
+    auto book = freeBook();
+    book.materials[idOf("Backing")].price->price = cents(70'000);
+    book.shop.rates.labourPerHour = cents(2'000);
+    book.shop.rates.overheadPerMonth = cents(25'000'000);
+    book.shop.rates.productivePerMonth = units::Duration::fromMinutes(5'000 * 60);
+    book.bench.of(catalogue::Step::Pack).perPiece = units::Duration::fromMinutes(198); // 66 at 20 an hour
+    const auto sheet = costed(sample::lantern(1), book);
+    EXPECT_EQ(amountOf(sheet, Part::Base), cents(70'000));
+    EXPECT_EQ(amountOf(sheet, Part::Labour), cents(6'600));
+    EXPECT_EQ(amountOf(sheet, Part::Overhead), cents(16'500));
+    EXPECT_EQ(sheet.total, cents(93'100));
+}
+
+// OpenStax, Principles of Accounting vol. 1, m67897 (a silk-screen machine): 10,000 less 1,000 salvage over 100,000
+// presses is 0.09 a press; 20,000 presses wear 1,800 and 30,000 wear 2,700.
+TEST(CostLine, wearsThePressByThePublishedExample) {
+    auto book = freeBook();
+    book.bench.press.price = cents(1'000'000);
+    book.bench.press.salvage = cents(100'000);
+    book.bench.press.lifePresses = 100'000;
+    auto line = sample::lantern(20'000);
+    line.onto = idOf("Hoodie"); // one garment under the platen at a time
+    EXPECT_EQ(amountOf(costed(line, book), Part::PressWear), cents(180'000));
+    line.quantity = Count::of(30'000);
+    EXPECT_EQ(amountOf(costed(line, book), Part::PressWear), cents(270'000));
+}
+
+// The same module: a press of 58,000 less 10,000 over 960,000 pages is 0.05 a page; 180,000 pages wear 9,000.
+TEST(CostLine, wearsThePressByTheSecondPublishedExample) {
+    auto book = freeBook();
+    book.bench.press.price = cents(5'800'000);
+    book.bench.press.salvage = cents(1'000'000);
+    book.bench.press.lifePresses = 960'000;
+    auto line = sample::lantern(180'000);
+    line.onto = idOf("Hoodie");
+    EXPECT_EQ(amountOf(costed(line, book), Part::PressWear), cents(900'000));
+}
+
+// OpenStax, Principles of Accounting vol. 2, m68115: two vans of eight at 200 each carry 9 to 16 people for 400, one
+// carries 1 to 8 for 200. Whole sheets step alike: here six pieces fit a sheet of 1.18.
+TEST(CostLine, wholeSheetsStepLikeThePublishedVans) {
+    const auto book = sample::priceBook();
+    struct Row {
+        std::int64_t pieces;
+        std::int64_t sheets;
+    };
+    const auto six = costed(sample::lantern(1), book).base.perSheet;
+    for (const Row& row : {Row{1, 1}, Row{six, 1}, Row{six + 1, 2}, Row{2 * six, 2}, Row{2 * six + 1, 3}}) {
+        const auto sheet = costed(sample::lantern(row.pieces), book);
+        EXPECT_EQ(amountOf(sheet, Part::Base), cents(118 * row.sheets)) << row.pieces;
+    }
+}
+
+TEST(CostLine, chargesTapeByPositionAndLifts) {
+    const auto sheet = costed(sample::lantern(), sample::priceBook());
+    const auto expected = Money::fromExact(
+        units::Fraction::ratio(24 * 1'450'000, 2 * sheet.tape.perSheet));
+    EXPECT_EQ(amountOf(sheet, Part::Tape), expected);
+}
+
+TEST(CostLine, templatesOnTheWallTakeSetUpAway) {
+    const auto book = sample::priceBook();
+    auto line = sample::lantern();
+    const auto cut = costed(line, book);
+    line.templatesOnWall = true;
+    const auto onWall = costed(line, book);
+    EXPECT_GT(cut.setUp, Money{});
+    EXPECT_EQ(onWall.setUp, Money{});
+    // Spoilage and the press do not depend on the set-up, so it accounts for the whole difference.
+    EXPECT_EQ(cut.total - onWall.total, cut.setUp);
+}
+
+TEST(CostLine, spreadsTemplatesOverPlannedPieces) {
+    auto line = sample::lantern(24);
+    const auto whole = amountOf(costed(line, sample::priceBook()), Part::Template);
+    line.plannedPieces = Count::of(96);
+    EXPECT_EQ(amountOf(costed(line, sample::priceBook()), Part::Template).micros() * 4, whole.micros());
+    line.plannedPieces = Count::of(12);
+    EXPECT_EQ(amountOf(costed(line, sample::priceBook()), Part::Template), whole);
+}
+
+TEST(CostLine, ofACustomersGarmentSpoilsStonesAndLabourOnly) {
+    auto book = sample::priceBook();
+    auto line = sample::lantern(10);
+    line.customersGarment = true;
+    line.onto = {};
+    const auto sheet = costed(line, book);
+    const auto lost = [](Money amount) {
+        return Money::fromExact(amount.exact() * units::Fraction::ratio(30'000, 970'000));
+    };
+    Money labour;
+    for (const auto step : catalogue::kSteps)
+        if (!catalogue::isOncePerJob(step) && !sheet.bench.of(step).isZero())
+            labour += amountOf(sheet, Part::LabourStep, static_cast<std::size_t>(step));
+    EXPECT_EQ(amountOf(sheet, Part::SpoiledMaterials), lost(amountOf(sheet, Part::Stones)));
+    EXPECT_EQ(amountOf(sheet, Part::SpoiledWork), lost(labour));
+    EXPECT_EQ(amountOf(sheet, Part::GarmentAllowance), lost(cents(20'000)));
+}
+
+// Keeping 100.00 after 2.9 % and 0.30: charge 103.30 (computed from the formula (N + f) / (1 − p)).
+TEST(CostLine, cardFeeLeavesTheNetWhole) {
+    auto book = freeBook();
+    book.materials[idOf("Backing")].price->price = cents(10'000);
+    book.shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
+    layout::FitMemo fits;
+    const auto sheet = costing::costLine(sample::lantern(1), book, fits, cents(30));
+    ASSERT_TRUE(sheet.has_value());
+    EXPECT_NEAR(static_cast<double>(sheet->total.micros()) / 1e6, 103.2956, 0.0001);
+}
+
+TEST(CostLine, learningShortensTheRun) {
+    auto book = freeBook();
+    book.shop.rates.labourPerHour = cents(6'000);
+    book.bench.of(catalogue::Step::Brush).perPiece = units::Duration::fromMinutes(100);
+    book.bench.of(catalogue::Step::Brush).learning = Rate::fromPercent(85);
+    // CRAN learningCurve: the total of 125 units is 52.01085 times the first.
+    const auto sheet = costed(sample::lantern(125), book);
+    EXPECT_NEAR(static_cast<double>(sheet.bench.total().milliseconds()) / 60'000, 5201.085, 0.0005);
+}
+
+struct Refusal {
+    const char* name;
+    std::function<void(catalogue::OrderLine&, catalogue::PriceBook&)> spoil;
+    base::Code code;
+    const char* says;
+};
+
+void PrintTo(const Refusal& row, std::ostream* out) { *out << row.name; }
+
+class CostLineRefusal : public testing::TestWithParam<Refusal> {};
+
+TEST_P(CostLineRefusal, saysWhatIsWrong) {
+    auto line = sample::lantern();
+    auto book = sample::priceBook();
+    GetParam().spoil(line, book);
+    layout::FitMemo fits;
+    const auto sheet = costing::costLine(line, book, fits);
+    ASSERT_FALSE(sheet.has_value());
+    EXPECT_EQ(sheet.error().code, GetParam().code);
+    EXPECT_THAT(sheet.error().detail, testing::HasSubstr(GetParam().says));
+}
+
+using Line = catalogue::OrderLine;
+using Book = catalogue::PriceBook;
+
+INSTANTIATE_TEST_SUITE_P(
+    Lines, CostLineRefusal,
+    testing::Values(
+        Refusal{"no pieces", [](Line& l, Book&) { l.quantity = Count::of(0); }, base::Code::OutOfRange, "0 pieces"},
+        Refusal{"negative pieces", [](Line& l, Book&) { l.quantity = Count::of(-3); }, base::Code::OutOfRange, "-3"},
+        Refusal{"too many pieces", [](Line& l, Book&) { l.quantity = Count::of(1'000'001); }, base::Code::OutOfRange,
+                "1000001"},
+        Refusal{"no width", [](Line& l, Book&) { l.width = {}; }, base::Code::OutOfRange, "width"},
+        Refusal{"negative height", [](Line& l, Book&) { l.height = units::Length::fromInch64ths(-5); },
+                base::Code::OutOfRange, "height"},
+        Refusal{"absurd width", [](Line& l, Book&) { l.width = units::kLongest + units::kLongest; },
+                base::Code::OutOfRange, "kilometre"},
+        Refusal{"piece larger than the sheet", [](Line& l, Book&) { l.width = units::Length::fromInch64ths(64 * 13); },
+                base::Code::TooLarge, "Tape"},
+        Refusal{"no stones", [](Line& l, Book&) { l.stones.clear(); }, base::Code::Missing, "no stones"},
+        Refusal{"zero of a stone", [](Line& l, Book&) { l.stones[1].count = {}; }, base::Code::OutOfRange, "Jet"},
+        Refusal{"a colour twice", [](Line& l, Book&) { l.stones[1].material = l.stones[0].material; },
+                base::Code::Invalid, "twice"},
+        Refusal{"a colour without a price", [](Line&, Book& b) { b.materials[idOf("Jet")].price.reset(); },
+                base::Code::Missing, "Jet has no price"},
+        Refusal{"a colour that is gone", [](Line&, Book& b) { b.materials.erase(idOf("Jet")); }, base::Code::NotFound,
+                "no longer"},
+        Refusal{"tape as a stone", [](Line& l, Book&) { l.stones[0].material = idOf("Tape"); }, base::Code::Invalid,
+                "Tape cannot be"},
+        Refusal{"onto nothing", [](Line& l, Book&) { l.onto = {}; }, base::Code::Missing, "goes on"},
+        Refusal{"loss of everything",
+                [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPercent(100); },
+                base::Code::OutOfRange, "loss of Jet"},
+        Refusal{"spoilage of everything", [](Line&, Book& b) { b.shop.rates.spoilage = Rate::fromPercent(100); },
+                base::Code::OutOfRange, "Spoilage"},
+        Refusal{"overhead without hours", [](Line&, Book& b) { b.shop.rates.productivePerMonth = {}; },
+                base::Code::OutOfRange, "productive hours"},
+        Refusal{"an unknown size", [](Line& l, Book&) { l.sizes = {{"9XL", Count::of(1)}}; }, base::Code::NotFound,
+                "9XL"},
+        Refusal{"more sizes than pieces",
+                [](Line& l, Book&) {
+                    l.onto = idOf("Hoodie");
+                    l.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(20)}};
+                },
+                base::Code::OutOfRange, "add up to 40"},
+        Refusal{"more money than there is",
+                [](Line& l, Book& b) {
+                    l.quantity = Count::of(1'000'000);
+                    l.stones[0].count = Count::of(1'000'000);
+                    b.materials[idOf("Aqua")].price->price = cents(100'000'000'000);
+                },
+                base::Code::TooLarge, "more money"}));
+
+TEST(CostLine, nodesAddUpForRandomLines) {
+    const unsigned seed = 20261125;
+    SCOPED_TRACE(seed);
+    std::mt19937 random(seed);
+    const auto upTo = [&](int most) { return static_cast<std::int64_t>(random() % static_cast<unsigned>(most)) + 1; };
+    layout::FitMemo fits;
+    for (int i = 0; i < 100; ++i) {
+        auto book = sample::priceBook();
+        auto line = sample::lantern(upTo(500));
+        line.stones[0].count = Count::of(upTo(2000));
+        line.stones[1].count = Count::of(upTo(2000));
+        line.width = units::Length::fromNanometres((15 + upTo(135)) * 1'000'000);
+        line.height = units::Length::fromNanometres((15 + upTo(135)) * 1'000'000);
+        line.templatesOnWall = random() % 2 == 0;
+        if (random() % 3 == 0) line.onto = idOf("Hoodie");
+        if (line.onto == idOf("Hoodie")) line.sizes = {{"2XL", Count::of(upTo(2) - 1)}};
+        book.shop.rules.cardFee = {random() % 2 == 0, Rate::fromPpm(29'000), cents(30)};
+        book.materials[idOf("Aqua")].price->price = cents(upTo(5000));
+        const auto sheet = costing::costLine(line, book, fits, cents(30));
+        ASSERT_TRUE(sheet.has_value()) << sheet.error().detail;
+        const auto tree = costing::explain(line, book, *sheet);
+        EXPECT_EQ(tree.amount, sheet->total);
+        expectAddsUp(tree);
+        EXPECT_LE(sheet->outOfPocket, sheet->total);
+    }
+}
+
+TEST(CostLine, moreStonesNeverCostLess) {
+    const auto book = sample::priceBook();
+    layout::FitMemo fits;
+    Money before;
+    for (std::int64_t stones = 1; stones < 400; ++stones) {
+        auto line = sample::lantern(7);
+        line.stones[0].count = Count::of(stones);
+        const auto sheet = costing::costLine(line, book, fits);
+        ASSERT_TRUE(sheet.has_value());
+        EXPECT_GE(sheet->total, before) << stones;
+        before = sheet->total;
+    }
+}
+
+TEST(CostWords, everyNodeStatesItsRule) {
+    const auto line = sample::lantern();
+    const auto book = sample::priceBook();
+    const auto tree = costing::explain(line, book, costed(line, book));
+    const std::function<void(const CostTree&)> check = [&](const CostTree& node) {
+        EXPECT_FALSE(node.label.empty());
+        EXPECT_FALSE(node.rule.empty()) << node.label;
+        for (const auto& child : node.children) check(child);
+    };
+    check(tree);
+    EXPECT_EQ(tree.children[0].children[0].rule, "212 a piece × 24 pieces ÷ (1 − 2 % loss) × 9.99 / 1,440 (sample supplier)");
+}
+
+} // namespace

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+#include "text_cases.h"
+
+using namespace sp::units;
+using namespace text_cases;
+
+namespace {
+
+class CountReads : public testing::TestWithParam<Reading> {};
+
+TEST_P(CountReads, toAWholeNumber) {
+    const auto& row = GetParam();
+    const auto count = parseCount(row.text, row.style);
+    ASSERT_TRUE(count.has_value()) << count.error().detail;
+    EXPECT_EQ(count->value(), row.value);
+}
+
+// A gross is 12 dozen, a great gross 12 gross (common practice, no source).
+INSTANTIATE_TEST_SUITE_P(Things, CountReads,
+                         testing::Values(Reading{"24", 24}, Reading{"2*12", 24}, Reading{"10 gross", 1440},
+                                         Reading{"3 dozen", 36}, Reading{"1 great gross", 1728},
+                                         Reading{"1 Great\u00A0Gross", 1728}, Reading{"2 gross + 5", 293},
+                                         Reading{"2 gross 3 dozen", 324}, Reading{"½ gross", 72},
+                                         Reading{"1/2 dozen", 6}, Reading{"2.5 gross", 360},
+                                         Reading{"1/3*3", 1}, Reading{"10 × 144", 1440}, Reading{"0", 0},
+                                         Reading{"7 doz.", 84}, Reading{"2.0", 2},
+                                         Reading{"1000000000", 1'000'000'000}));
+
+INSTANTIATE_TEST_SUITE_P(Styles, CountReads,
+                         testing::Values(Reading{"1,440", 1440}, Reading{"1.440", 1440, kGerman},
+                                         Reading{"1 440", 1440, kFrench},
+                                         Reading{"1\u202F440", 1440, kFrench}, Reading{"1’440", 1440, kSwiss},
+                                         Reading{"1,440,000", 1'440'000}, Reading{"2,5 gross", 360},
+                                         Reading{"1.440,0", 1440}));
+
+class CountRefuses : public testing::TestWithParam<Refusal> {};
+
+TEST_P(CountRefuses, inOneSentence) {
+    const auto& row = GetParam();
+    const auto count = parseCount(row.text, row.style);
+    ASSERT_FALSE(count.has_value()) << count->value();
+    expectRefusal(row, count.error());
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Things, CountRefuses,
+    testing::Values(
+        Refusal{"2.5", Code::Invalid, "a whole number"}, Refusal{"1/3", Code::Invalid, "a whole number"},
+        Refusal{"1.440", Code::Invalid, "a whole number"}, Refusal{"1,440", Code::Invalid, "whole", kGerman},
+        Refusal{"1,440", Code::Ambiguous, "1.440 or 1440", kSwiss}, Refusal{"-1", Code::OutOfRange, "from 0"},
+        Refusal{"1000000001", Code::OutOfRange, "1,000,000,000"},
+        Refusal{"2 gross 5", Code::Invalid, "before “5”"},
+        Refusal{"2 gross*3 dozen", Code::Invalid, "multiplies a count by a count"},
+        Refusal{"3 boxes", Code::Invalid, "“boxes”, which cannot be read here; use dozen"},
+        Refusal{"10-1/2", Code::Ambiguous, "10 1/2 or 10 - 1/2"},
+        Refusal{"", Code::Invalid, "a count such as"}));
+
+TEST(CountText, groupsThousands) {
+    EXPECT_EQ(formatCount(Count::of(1440)), "1,440");
+    EXPECT_EQ(formatCount(Count::of(144)), "144");
+    EXPECT_EQ(formatCount(Count::of(-1'000'000)), "-1,000,000");
+    EXPECT_EQ(formatCount(Count::of(1440), kGerman), "1.440");
+    EXPECT_EQ(formatCount(Count::of(1440), kPlain), "1440");
+}
+
+TEST(CountText, readsBackWhatItWrites) {
+    SCOPED_TRACE(seedWords());
+    std::mt19937_64 random(kSeed);
+    for (int i = 0; i < 4000; ++i)
+        for (const auto& style : kStyles) {
+            const Count count = Count::of(anySize(random, 1'000'000'000));
+            const std::string text = formatCount(count, style);
+            const auto again = parseCount(text, style);
+            ASSERT_TRUE(again.has_value()) << text << ": " << again.error().detail;
+            ASSERT_EQ(*again, count) << text;
+        }
+}
+
+} // namespace

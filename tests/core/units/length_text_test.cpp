@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: MIT
+#include "text_cases.h"
+
+using namespace sp::units;
+using namespace text_cases;
+
+namespace {
+
+constexpr std::int64_t kMm = 1'000'000;  // nanometres
+constexpr std::int64_t kIn = 25'400'000; // international yard and pound agreement of 1959: 1 in = 25.4 mm
+
+class LengthReads : public testing::TestWithParam<Reading> {};
+
+TEST_P(LengthReads, toTheNanometre) {
+    const auto& row = GetParam();
+    const auto length = parseLength(row.text, LengthUnit::Inch, row.style);
+    ASSERT_TRUE(length.has_value()) << length.error().detail;
+    EXPECT_EQ(length->nanometres(), row.value);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Inches, LengthReads,
+    testing::Values(Reading{"3 1/2 in", kIn * 7 / 2}, Reading{"3-1/2 in", kIn * 7 / 2},
+                    Reading{"3-1/2\"", kIn * 7 / 2}, Reading{"3–1/2 in", kIn * 7 / 2},
+                    Reading{"3½\"", kIn * 7 / 2}, Reading{"3 ½ in", kIn * 7 / 2}, Reading{"½", kIn / 2},
+                    Reading{"3.5\"", kIn * 7 / 2}, Reading{"3½″", kIn * 7 / 2}, Reading{"3½”", kIn * 7 / 2},
+                    Reading{"3.5''", kIn * 7 / 2}, Reading{"1/2 in", kIn / 2}, Reading{"1 / 2 in", kIn / 2},
+                    Reading{"1⁄2 in", kIn / 2}, Reading{"7/2 in", kIn * 7 / 2},
+                    Reading{"8.5/2 in", kIn * 17 / 4}, Reading{"3 inches", 3 * kIn}, Reading{"1 INCH", kIn},
+                    Reading{"3 in.", 3 * kIn}, Reading{".5 in", kIn / 2}, Reading{"5.", 5 * kIn},
+                    Reading{"\u00A03\u00A01/2\u2009in\t", kIn * 7 / 2}, Reading{"63/64", kIn * 63 / 64},
+                    Reading{"6 in / 1 1/2", 4 * kIn}, Reading{"4 - 1/2 in", kIn * 7 / 2},
+                    Reading{"2 in − 1/2 in", kIn * 3 / 2}, Reading{"+3", 3 * kIn}, Reading{"0", 0},
+                    Reading{"-0", 0}));
+
+INSTANTIATE_TEST_SUITE_P(OtherUnits, LengthReads,
+                         testing::Values(Reading{"88.9 mm", kIn * 7 / 2}, Reading{"8.89cm", kIn * 7 / 2},
+                                         Reading{"0.0889 m", kIn * 7 / 2}, Reading{"250 µm", kMm / 4},
+                                         Reading{"250 μm", kMm / 4}, Reading{"250um", kMm / 4},
+                                         Reading{"1 ft 2 in", 14 * kIn}, Reading{"1'2\"", 14 * kIn},
+                                         Reading{"1’ 2 1/2”", kIn * 29 / 2}, Reading{"1′2″", 14 * kIn},
+                                         Reading{"1/2 ft 3 in", 9 * kIn}, Reading{"2 yd", 72 * kIn},
+                                         Reading{"1 yd 1 ft 1 in", 49 * kIn}, Reading{"1 foot", 12 * kIn},
+                                         Reading{"1 m 5 cm", 1050 * kMm},
+                                         Reading{"1000 m", 1'000'000 * kMm}));
+
+INSTANTIATE_TEST_SUITE_P(Arithmetic, LengthReads,
+                         testing::Values(Reading{"2*40mm + 8.9 mm", 88'900'000},
+                                         Reading{"(1+2.5)", kIn * 7 / 2}, Reading{"(1+2.5) in", kIn * 7 / 2},
+                                         Reading{"2*(1 ft 2 in)", 28 * kIn}, Reading{"2*1 ft 2 in", 28 * kIn},
+                                         Reading{"1 ft 2 in / 2", 7 * kIn}, Reading{"24/2/3", 4 * kIn},
+                                         Reading{"6/1/2", 3 * kIn}, Reading{"1 + 40mm", kIn + 40 * kMm},
+                                         Reading{"10-4-3", 3 * kIn}, Reading{"2+3*4", 14 * kIn},
+                                         Reading{"-2+3", kIn}, Reading{"2*-3 + 7", kIn},
+                                         Reading{"80mm / 40mm * 3", 6 * kIn},
+                                         Reading{"80mm/40mm*3in", 6 * kIn}, Reading{"40mm-8.9mm", 31'100'000},
+                                         Reading{"1/3 in", 8'466'667}, Reading{"1/3*3", kIn},
+                                         Reading{"12÷4", 3 * kIn}));
+
+INSTANTIATE_TEST_SUITE_P(
+    Marks, LengthReads,
+    testing::Values(Reading{"0,35 m", 350 * kMm, kGerman}, Reading{"3.5", kIn * 7 / 2, kGerman},
+                    Reading{"3,5", kIn * 7 / 2}, Reading{"3,50 mm", kMm * 7 / 2},
+                    Reading{"1,2345 m", 1'234'500'000}, Reading{"0,350 m", 350 * kMm},
+                    Reading{"0.350 m", 350 * kMm, kGerman}, Reading{"1.234,5 mm", 1'234'500'000},
+                    Reading{"1.234,5 mm", 1'234'500'000, kGerman}, Reading{"1,234 mm", 1'234'000, kGerman},
+                    Reading{"1.234 mm", 1'234'000}, Reading{"1,234.5 mm", 1'234'500'000, kGerman},
+                    Reading{"12 345 mm", 12'345 * kMm, kFrench}, Reading{"12\u202F345 mm", 12'345 * kMm},
+                    Reading{"1’234 mm", 1234 * kMm, kSwiss}, Reading{"1'2\"", 14 * kIn, kSwiss},
+                    Reading{"3 1/2", kIn * 7 / 2, kFrench}));
+
+class LengthRefuses : public testing::TestWithParam<Refusal> {};
+
+TEST_P(LengthRefuses, inOneSentence) {
+    const auto& row = GetParam();
+    const auto length = parseLength(row.text, LengthUnit::Inch, row.style);
+    ASSERT_FALSE(length.has_value()) << length->nanometres();
+    expectRefusal(row, length.error());
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Nonsense, LengthRefuses,
+    testing::Values(
+        Refusal{"", Code::Invalid, "Nothing is typed"}, Refusal{" \u00A0", Code::Invalid, "Nothing is typed"},
+        Refusal{"+", Code::Invalid, "“+” stops"}, Refusal{"3 *", Code::Invalid, "stops where a number"},
+        Refusal{"* 3", Code::Invalid, "has “*” where"},
+        Refusal{"nan", Code::Invalid, "“nan” is not a number; type a length"},
+        Refusal{"inf", Code::Invalid, "“inf” is not a number"},
+        Refusal{"in", Code::Invalid, "“in” is not a number"}, Refusal{"--3", Code::Invalid, "“-” where"},
+        Refusal{"3 in in", Code::Invalid, "a unit too many, “in”"},
+        Refusal{"(3 in) mm", Code::Invalid, "a unit too many, “mm”"},
+        Refusal{"3 furlongs", Code::Invalid, "“furlongs”, which cannot be read"},
+        Refusal{"3 mm²", Code::Invalid, "“mm²”"}, Refusal{"3 дюйма", Code::Invalid, "“дюйма”"},
+        Refusal{"3 in #4", Code::Invalid, "“#”"}, Refusal{"3x4", Code::Ambiguous, "a size of two"},
+        Refusal{"3 in 5 in", Code::Invalid, "before “5”"}, Refusal{"1'2", Code::Invalid, "before “2”"},
+        Refusal{"2 in 1 ft", Code::Invalid, "before “1”"}, Refusal{"3 4", Code::Invalid, "before “4”"},
+        Refusal{"2(3)", Code::Invalid, "before “(”"}, Refusal{"3½½", Code::Invalid, "before “½”"},
+        Refusal{"(1+2", Code::Invalid, "not closed"}, Refusal{"1+2)", Code::Invalid, "bracket too many"},
+        Refusal{"()", Code::Invalid, "“)” where"}, Refusal{"1..2", Code::Invalid, "“.”"},
+        Refusal{"0xFF", Code::Invalid, "“xFF”"}, Refusal{"1.2.3", Code::Invalid, "marks in odd places"},
+        Refusal{"1,23,456 mm", Code::Invalid, "marks in odd places"},
+        Refusal{"1,234,56", Code::Invalid, "marks in odd places"},
+        Refusal{std::string("3\0in", 4), Code::Invalid, "cannot be read here"}));
+
+INSTANTIATE_TEST_SUITE_P(
+    Arithmetic, LengthRefuses,
+    testing::Values(Refusal{"3mm*2mm", Code::Invalid, "multiplies a length by a length"},
+                    Refusal{"6 in / 2 in", Code::Invalid, "divides a length by a length"},
+                    Refusal{"6/(2 in)", Code::Invalid, "divides by a length"},
+                    Refusal{"6in/2in + 1mm", Code::Invalid, "adds a plain number"},
+                    Refusal{"1/0", Code::Invalid, "divides by nothing"},
+                    Refusal{"1/(2-2)", Code::Invalid, "divides by nothing"},
+                    Refusal{"1 in/0 mm", Code::Invalid, "divides by nothing"},
+                    Refusal{"1e3", Code::Invalid, "power of ten"},
+                    Refusal{"1e999", Code::Invalid, "power of ten"},
+                    Refusal{"2.5E-3 m", Code::Invalid, "power of ten"},
+                    Refusal{std::string(51, '(') + "1" + std::string(51, ')'), Code::Invalid, "50 brackets"},
+                    Refusal{std::string(200, '('), Code::Invalid, "50 brackets"},
+                    Refusal{std::string(201, '1'), Code::Invalid, "too long"}));
+
+INSTANTIATE_TEST_SUITE_P(
+    Doubtful, LengthRefuses,
+    testing::Values(Refusal{"1,234 mm", Code::Ambiguous, "could mean 1.234 or 1234"},
+                    Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kGerman},
+                    Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kFrench},
+                    Refusal{"1 200/400", Code::Ambiguous, "1 + 200/400 or 1200/400", kFrench},
+                    Refusal{"9 × 12 in", Code::Ambiguous, "a size of two lengths"},
+                    Refusal{"5-1/3", Code::Ambiguous, "5 1/3 or 5 - 1/3"},
+                    Refusal{"2*3-1/2", Code::Ambiguous, "3 1/2 or 3 - 1/2"},
+                    Refusal{"1'-2\"", Code::Ambiguous, "add or subtract"},
+                    Refusal{"1 ft -2 in", Code::Ambiguous, "add or subtract"},
+                    Refusal{"9.5 x 12 in", Code::Ambiguous, "a size of two lengths"},
+                    Refusal{"10-12 mm", Code::Ambiguous, "could be a range"},
+                    Refusal{"2 in + 1,234 in", Code::Ambiguous,
+                            "has “1,234”, which could mean 1.234 or 1234"}));
+
+INSTANTIATE_TEST_SUITE_P(OutOfRange, LengthRefuses,
+                         testing::Values(Refusal{"-3 in", Code::OutOfRange, "from 0 to 1 km"},
+                                         Refusal{"−1", Code::OutOfRange, "0 to 1 km"},
+                                         Refusal{"-0.0000001 mm", Code::OutOfRange, "0 to 1 km"},
+                                         Refusal{"1000.000000001 m", Code::OutOfRange, "0 to 1 km"},
+                                         Refusal{"1100 yd", Code::OutOfRange, "0 to 1 km"},
+                                         Refusal{std::string(40, '9'), Code::OutOfRange, "30 digits"},
+                                         Refusal{std::string(30, '9') + "*" + std::string(30, '9'),
+                                                 Code::OutOfRange, "too large"}));
+
+// RFC 3629, section 3: overlong forms, surrogates and cut sequences are not UTF-8.
+TEST(LengthText, refusesDamagedCharacters) {
+    for (const std::string text :
+         {"3\xC0\xAF", "\xED\xA0\x80", "3\xE2\x80", "\xFF", "3 in\xF4\x90\x80\x80", "\x80"}) {
+        const auto length = parseLength(text, LengthUnit::Inch);
+        ASSERT_FALSE(length.has_value());
+        expectRefusal({text, Code::Invalid, "damaged"}, length.error());
+    }
+}
+
+TEST(LengthText, takesFiftyBracketsAndTwoHundredBytes) {
+    EXPECT_TRUE(parseLength(std::string(50, '(') + "1" + std::string(50, ')'), LengthUnit::Inch).has_value());
+    EXPECT_TRUE(parseLength("1" + std::string(199, ' '), LengthUnit::Inch).has_value());
+}
+
+TEST(LengthText, countsABareNumberInTheFieldsUnit) {
+    EXPECT_EQ(parseLength("3", LengthUnit::Millimetre)->nanometres(), 3 * kMm);
+    EXPECT_EQ(parseLength("3", LengthUnit::Centimetre)->nanometres(), 30 * kMm);
+    EXPECT_EQ(parseLength("3 + 1 in", LengthUnit::Millimetre)->nanometres(), 3 * kMm + kIn);
+}
+
+TEST(LengthText, writesInchesAsARulerHasThem) {
+    EXPECT_EQ(formatLength(Length::fromInch64ths(224), LengthUnit::Inch), "3 1/2");
+    EXPECT_EQ(formatLength(Length::fromInch64ths(63), LengthUnit::Inch), "63/64");
+    EXPECT_EQ(formatLength(Length::fromInch64ths(640), LengthUnit::Inch), "10");
+    EXPECT_EQ(formatLength(Length(), LengthUnit::Inch), "0");
+    EXPECT_EQ(formatLength(Length::fromNanometres(kIn / 10), LengthUnit::Inch), "0.1");
+    EXPECT_EQ(formatLength(Length::fromNanometres(kIn / 10), LengthUnit::Inch, kGerman), "0,1");
+    // 254.9990675 in lies halfway between two nanometres, and half to even would read the other one.
+    EXPECT_EQ(formatLength(Length::fromNanometres(6'476'976'315), LengthUnit::Inch), "254.99906751");
+}
+
+TEST(LengthText, writesMillimetresWithoutIdleZeros) {
+    EXPECT_EQ(formatLength(Length::fromInch64ths(224), LengthUnit::Millimetre), "88.9");
+    EXPECT_EQ(formatLength(Length::fromInch64ths(224), LengthUnit::Centimetre, kGerman), "8,89");
+    EXPECT_EQ(formatLength(Length::fromMicrometres(1'234'567), LengthUnit::Millimetre), "1234.567");
+    EXPECT_EQ(formatLength(kLongest, LengthUnit::Millimetre), "1000000");
+    EXPECT_EQ(parseLength(formatLength(kLongest, LengthUnit::Inch), LengthUnit::Inch).value(), kLongest);
+    EXPECT_EQ(nameOf(LengthUnit::Centimetre), "cm");
+}
+
+TEST(LengthText, readsBackWhatItWrites) {
+    SCOPED_TRACE(seedWords());
+    std::mt19937_64 random(kSeed);
+    for (int i = 0; i < 4000; ++i) {
+        const Length length = i % 2 == 0 ? Length::fromNanometres(anySize(random, kLongest.nanometres()))
+                                         : Length::fromInch64ths(anySize(random, 2'000'000));
+        for (const auto& style : kStyles)
+            for (const auto unit : {LengthUnit::Inch, LengthUnit::Millimetre, LengthUnit::Centimetre}) {
+                const std::string text = formatLength(length, unit, style);
+                const auto again = parseLength(text, unit, style);
+                ASSERT_TRUE(again.has_value()) << text << ": " << again.error().detail;
+                ASSERT_EQ(again->nanometres(), length.nanometres()) << text;
+            }
+    }
+}
+
+} // namespace

@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: MIT
+// Rates, times and temperatures as text; and that none of it asks the process locale.
+#include "text_cases.h"
+
+#include <clocale>
+#include <locale>
+
+using namespace sp::units;
+using namespace text_cases;
+
+namespace {
+
+class RateReads : public testing::TestWithParam<Reading> {};
+
+TEST_P(RateReads, toTheMillionth) {
+    const auto rate = parseRate(GetParam().text, GetParam().style);
+    ASSERT_TRUE(rate.has_value()) << rate.error().detail;
+    EXPECT_EQ(rate->ppm(), GetParam().value);
+}
+
+INSTANTIATE_TEST_SUITE_P(Shares, RateReads,
+                         testing::Values(Reading{"8.875", 88'750}, Reading{"8.875 %", 88'750},
+                                         Reading{"8 7/8 %", 88'750}, Reading{"8⅞%", 88'750},
+                                         Reading{"1/3", 3'333}, Reading{"-5 percent", -50'000},
+                                         Reading{"8,875", 88'750, kGerman}, Reading{"8,5", 85'000},
+                                         Reading{"0,875", 8'750}, Reading{"10000", 100'000'000},
+                                         Reading{"0.00025", 2}, Reading{"0.00035", 4},
+                                         Reading{"5 % + 3", 80'000}));
+
+class TimeReads : public testing::TestWithParam<Reading> {};
+
+TEST_P(TimeReads, toTheMillisecond) {
+    const auto time = parseDuration(GetParam().text, GetParam().style);
+    ASSERT_TRUE(time.has_value()) << time.error().detail;
+    EXPECT_EQ(time->milliseconds(), GetParam().value);
+}
+
+INSTANTIATE_TEST_SUITE_P(Spans, TimeReads,
+                         testing::Values(Reading{"10 s", 10'000}, Reading{"1 min 30 s", 90'000},
+                                         Reading{"1:30", 90'000}, Reading{"1:30:00", 5'400'000},
+                                         Reading{"0:05.5", 5'500}, Reading{"0:05,5", 5'500, kGerman},
+                                         Reading{"2*1:30", 180'000}, Reading{"2.5 min", 150'000},
+                                         Reading{"3 h 20 min", 12'000'000}, Reading{"12", 720'000},
+                                         Reading{"1 1/2 h", 5'400'000}, Reading{"250 ms", 250},
+                                         Reading{"1 hour 5 seconds", 3'605'000}, Reading{"90:00", 5'400'000},
+                                         Reading{"10000 h", 36'000'000'000}, Reading{"10 sec.", 10'000}));
+
+class HeatReads : public testing::TestWithParam<Reading> {};
+
+TEST_P(HeatReads, toAThousandthOfADegreeFahrenheit) {
+    const auto heat = parseTemperature(GetParam().text, TemperatureUnit::Fahrenheit, GetParam().style);
+    ASSERT_TRUE(heat.has_value()) << heat.error().detail;
+    EXPECT_EQ(heat->millifahrenheit(), GetParam().value);
+}
+
+// OpenStax Contemporary Mathematics, module m00073: 200 °C is 392 °F, 20 °C is 68 °F.
+INSTANTIATE_TEST_SUITE_P(Heats, HeatReads,
+                         testing::Values(Reading{"320 F", 320'000}, Reading{"320 °F", 320'000},
+                                         Reading{"320°", 320'000}, Reading{"320", 320'000},
+                                         Reading{"320f", 320'000}, Reading{"320 º F", 320'000},
+                                         Reading{"200 C", 392'000}, Reading{"20 ℃", 68'000},
+                                         Reading{"300+20 F", 320'000}, Reading{"(300+20) F", 320'000},
+                                         Reading{"320.5 Fahrenheit", 320'500},
+                                         Reading{"320,5", 320'500, kGerman}, Reading{"−50 °C", -58'000},
+                                         Reading{"500 C", 932'000}));
+
+struct MeasureRefusal {
+    Refusal row;
+    char what; ///< r rate, t time, h heat
+};
+
+void PrintTo(const MeasureRefusal& row, std::ostream* out) {
+    *out << row.what << ' ' << row.row.text;
+}
+
+class MeasureRefuses : public testing::TestWithParam<MeasureRefusal> {};
+
+TEST_P(MeasureRefuses, inOneSentence) {
+    const auto& [row, what] = GetParam();
+    sp::base::Error error;
+    const auto keep = [&](const auto& result) {
+        ASSERT_FALSE(result.has_value());
+        error = result.error();
+    };
+    if (what == 'r') keep(parseRate(row.text, row.style));
+    if (what == 't') keep(parseDuration(row.text, row.style));
+    if (what == 'h') keep(parseTemperature(row.text, TemperatureUnit::Fahrenheit, row.style));
+    ASSERT_FALSE(error.detail.empty());
+    expectRefusal(row, error);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Measures, MeasureRefuses,
+    testing::Values(MeasureRefusal{{"10001", Code::OutOfRange, "10,000 %"}, 'r'},
+                    MeasureRefusal{{"1,234", Code::Ambiguous, "1.234 or 1234"}, 'r'},
+                    MeasureRefusal{{"5%*3%", Code::Invalid, "multiplies a rate by a rate"}, 'r'},
+                    MeasureRefusal{{"8-7/8 %", Code::Ambiguous, "8 7/8 or 8 - 7/8"}, 'r'},
+                    MeasureRefusal{{"5 %%", Code::Invalid, "a unit too many"}, 'r'},
+                    MeasureRefusal{{"$5", Code::Invalid, "“$” where a number"}, 'r'},
+                    MeasureRefusal{{"1:90", Code::Invalid, "minutes and seconds"}, 't'},
+                    MeasureRefusal{{"1:3", Code::Invalid, "minutes and seconds"}, 't'},
+                    MeasureRefusal{{"1:30 h", Code::Invalid, "minutes and seconds"}, 't'},
+                    MeasureRefusal{{"1:30:00:00", Code::Invalid, "minutes and seconds"}, 't'},
+                    MeasureRefusal{{"1/2:30", Code::Invalid, "“:”"}, 't'},
+                    MeasureRefusal{{"10-12 s", Code::Ambiguous, "could be a range"}, 't'},
+                    MeasureRefusal{{"10–12", Code::OutOfRange, "from 0 to 10,000 hours"}, 't'},
+                    MeasureRefusal{{"10001 h", Code::OutOfRange, "from 0 to 10,000 hours"}, 't'},
+                    MeasureRefusal{{"30 s 1 min", Code::Invalid, "before “1”"}, 't'},
+                    MeasureRefusal{
+                        {"3 days", Code::Invalid, "“days”, which cannot be read here; use s, min or h"}, 't'},
+                    MeasureRefusal{{"-51 C", Code::OutOfRange, "-50 to 500 °C"}, 'h'},
+                    MeasureRefusal{{"933", Code::OutOfRange, "-58 to 932 °F"}, 'h'},
+                    MeasureRefusal{{"320 F + 5", Code::Invalid, "once, at the end"}, 'h'},
+                    MeasureRefusal{{"320 F F", Code::Invalid, "once, at the end"}, 'h'},
+                    MeasureRefusal{{"320 K", Code::Invalid, "“K”"}, 'h'},
+                    MeasureRefusal{{"inf", Code::Invalid, "“inf”"}, 'h'},
+                    MeasureRefusal{{"F", Code::Invalid, "stops"}, 'h'},
+                    MeasureRefusal{{"", Code::Invalid, "320 F"}, 'h'}));
+
+TEST(RateText, dropsIdleZeros) {
+    EXPECT_EQ(formatRate(Rate::fromPpm(88'750)), "8.875");
+    EXPECT_EQ(formatRate(Rate::fromPpm(88'750), kGerman), "8,875");
+    EXPECT_EQ(formatRate(Rate::fromPercent(-5)), "-5");
+    EXPECT_EQ(formatRate(Rate::fromPpm(1)), "0.0001");
+}
+
+TEST(DurationText, namesWhatIsThere) {
+    EXPECT_EQ(formatDuration(Duration::fromMinutes(200)), "3 h 20 min");
+    EXPECT_EQ(formatDuration(Duration::fromSeconds(90)), "1 min 30 s");
+    EXPECT_EQ(formatDuration(Duration::fromSeconds(10)), "10 s");
+    EXPECT_EQ(formatDuration(Duration::fromSeconds(3605)), "1 h 5 s");
+    EXPECT_EQ(formatDuration(Duration::fromMilliseconds(2'050), kGerman), "2,05 s");
+    EXPECT_EQ(formatDuration(Duration()), "0 s");
+}
+
+TEST(TemperatureText, goesToATenth) {
+    EXPECT_EQ(formatTemperature(Temperature::fromMillifahrenheit(320'000), TemperatureUnit::Fahrenheit),
+              "320");
+    EXPECT_EQ(formatTemperature(Temperature::fromMillifahrenheit(315'000), TemperatureUnit::Celsius),
+              "157.2");
+    EXPECT_EQ(formatTemperature(Temperature::fromMillicelsius(-5'550), TemperatureUnit::Celsius, kGerman),
+              "-5,6");
+    EXPECT_EQ(formatTemperature(Temperature::fromMillicelsius(-40), TemperatureUnit::Celsius), "0");
+}
+
+void expectMeasuresReadBack(int rounds) {
+    SCOPED_TRACE(seedWords());
+    std::mt19937_64 random(kSeed);
+    for (int i = 0; i < rounds; ++i)
+        for (const auto& style : kStyles) {
+            const Rate rate = Rate::fromPpm(anySize(random, 200'000'000) - 100'000'000);
+            ASSERT_EQ(parseRate(formatRate(rate, style), style).value(), rate) << formatRate(rate, style);
+            const Duration time = Duration::fromMilliseconds(anySize(random, 36'000'000'000));
+            ASSERT_EQ(parseDuration(formatDuration(time, style), style).value(), time)
+                << formatDuration(time, style);
+            const auto fahrenheit = Temperature::fromMillifahrenheit((anySize(random, 9'900) - 580) * 100);
+            ASSERT_EQ(parseTemperature(formatTemperature(fahrenheit, TemperatureUnit::Fahrenheit, style),
+                                       TemperatureUnit::Fahrenheit, style)
+                          .value(),
+                      fahrenheit);
+            const auto celsius = Temperature::fromMillicelsius((anySize(random, 5'500) - 500) * 100);
+            ASSERT_EQ(parseTemperature(formatTemperature(celsius, TemperatureUnit::Celsius, style),
+                                       TemperatureUnit::Celsius, style)
+                          .value(),
+                      celsius);
+        }
+}
+
+TEST(MeasureText, readsBackWhatItWrites) {
+    expectMeasuresReadBack(4000);
+}
+
+/// A locale whose decimal mark is a comma, whether or not the system has one installed.
+class CommaLocale {
+  public:
+    CommaLocale()
+        : m_before(std::locale::global(std::locale(std::locale::classic(), new Marks))) {
+        std::setlocale(LC_ALL, "de_DE.UTF-8"); // absent on many systems; the C++ locale stands in any case
+    }
+    ~CommaLocale() {
+        std::locale::global(m_before);
+        std::setlocale(LC_ALL, "C");
+    }
+    CommaLocale(const CommaLocale&) = delete;
+    CommaLocale& operator=(const CommaLocale&) = delete;
+
+  private:
+    struct Marks : std::numpunct<char> {
+        char do_decimal_point() const override { return ','; }
+        char do_thousands_sep() const override { return '.'; }
+        std::string do_grouping() const override { return "\3"; }
+    };
+    std::locale m_before;
+};
+
+TEST(MeasureText, neverAsksTheProcessLocale) {
+    const CommaLocale locale;
+    EXPECT_EQ(parseLength("88.9 mm", LengthUnit::Inch)->nanometres(), 88'900'000);
+    EXPECT_EQ(formatLength(Length::fromNanometres(88'900'000), LengthUnit::Millimetre), "88.9");
+    EXPECT_EQ(formatMoney(Money::fromMicros(1'234'500'000), Currency()), "1,234.50");
+    EXPECT_EQ(formatExact(Money::fromMicros(1'234'500'000), Currency()), "1234.50");
+    EXPECT_EQ(formatCount(Count::of(1440), kPlain), "1440");
+    EXPECT_EQ(parseMoney("2000000000", Currency()).error().detail,
+              "“2000000000” is out of range; type an amount of at most 1,000,000,000 either way.");
+    expectMeasuresReadBack(50);
+}
+
+} // namespace

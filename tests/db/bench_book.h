@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/book/book.h"
+#include "tests/support/samples.h"
+#include "tests/support/temp_folder.h"
+
+#include <gtest/gtest.h>
+
+#include <memory>
+#include <string>
+
+namespace sp::test {
+
+/// A clock that tests set: 2026-11-25, nine in the morning, until told otherwise.
+struct HeldClock {
+    std::chrono::system_clock::time_point now =
+        std::chrono::sys_days(std::chrono::year(2026) / 11 / 25) + std::chrono::hours(9);
+
+    db::Surroundings surroundings() {
+        return {.now = [this] { return now; },
+                .today = [this] { return units::Date::fromDays(std::chrono::floor<std::chrono::days>(now)); },
+                .actor = "tester"};
+    }
+};
+
+/// A fresh book in a folder of its own, with what a quote needs.
+class BookTest : public testing::Test {
+  protected:
+    void SetUp() override {
+        auto made = db::Book::create(file, clock.surroundings());
+        ASSERT_TRUE(made) << made.error().detail;
+        book = std::move(*made);
+    }
+    /// As a new start of the program finds it.
+    void reopen() {
+        book.reset();
+        auto opened = db::Book::open(file, clock.surroundings());
+        ASSERT_TRUE(opened) << opened.error().detail;
+        book = std::move(*opened);
+    }
+    /// One of everything; the keys are noted below.
+    void stock() {
+        stone = book->save(sampleStone()).value();
+        tape = book->save(sampleTape()).value();
+        blank = book->save(sampleBlank()).value();
+        supplier = book->save(sampleSupplier()).value();
+        pack = book->save(samplePack(stone, supplier)).value();
+        design = sampleDesign(stone, blank);
+        design.id = book->save(design).value();
+        customer = book->save(sampleCustomer()).value();
+        ASSERT_TRUE(book->save(sampleShop(tape)));
+        ASSERT_TRUE(book->save(sampleBench()));
+    }
+    db::Quote draft() {
+        auto quote = book->startQuote().value();
+        quote.order = sampleOrder(customer, design);
+        quote.version = book->saveDraft(quote).value();
+        return quote;
+    }
+    db::Quote given() {
+        const auto quote = draft();
+        return book->give(quote, book->priceBook(customer).value(), units::Money::fromMicros(412'500'000),
+                          quote.order.quotedOn.plusDays(21))
+            .value();
+    }
+    /// Nothing but what is said, by a check that goes through everything.
+    void expectSound() {
+        const auto report = db::Book::check(file);
+        ASSERT_TRUE(report) << report.error().detail;
+        EXPECT_EQ(report->damage, std::vector<std::string>{});
+    }
+
+    TempFolder folder;
+    std::filesystem::path file = folder / "Stone Bench.jobbook";
+    HeldClock clock;
+    std::unique_ptr<db::Book> book;
+    base::Id stone, tape, blank, supplier, pack, customer;
+    catalogue::Design design;
+};
+
+} // namespace sp::test

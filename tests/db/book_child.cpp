@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+// A second program for tests that need one: book_child TASK FILE [NUMBER]. What it does, it says line by line.
+#include "db/book/book.h"
+#include "tests/support/samples.h"
+
+#include <sqlite3.h>
+
+#include <csignal>
+#include <iostream>
+#include <string>
+#include <string_view>
+#include <sys/resource.h>
+#include <unistd.h>
+
+namespace {
+
+using namespace sp;
+
+int say(const base::Error& error) {
+    std::cout << nameOf(error.code) << ": " << error.detail << std::endl;
+    return 1;
+}
+
+/// One quote with eight lines, given, and a movement of the shelf, as one action; its number once it is on disk.
+base::Result<std::string> writeOne(db::Book& book, const catalogue::Material& material) {
+    std::string number;
+    const auto done = book.together("a sale", [&]() -> base::Done {
+        auto quote = book.startQuote();
+        if (!quote) return base::fail(quote.error());
+        for (int i = 0; i < 8; ++i) {
+            auto line = test::sampleLine(test::sampleDesign(material.id, {}));
+            line.design = {};
+            quote->order.lines.push_back(line);
+        }
+        const auto version = book.saveDraft(*quote);
+        if (!version) return base::fail(version.error());
+        quote->version = *version;
+        const auto inputs = book.priceBook({});
+        if (!inputs) return base::fail(inputs.error());
+        if (auto moved = book.moveStock(material.id, 1, std::nullopt, "sale"); !moved) return moved;
+        const auto given = book.give(*quote, *inputs, units::Money::fromMicros(1'000'000), quote->order.quotedOn);
+        if (!given) return base::fail(given.error());
+        number = given->number;
+        return {};
+    });
+    if (!done) return base::fail(done.error());
+    return number;
+}
+
+/// Writes until killed, or until something fails.
+int write(const std::string& file) {
+    auto book = db::Book::open(file, db::systemSurroundings());
+    if (!book) return say(book.error());
+    const auto material = (*book)->materials()->at(0);
+    for (;;) {
+        const auto number = writeOne(**book, material);
+        if (!number) {
+            const auto copied = (*book)->materials();
+            std::cout << "reads on: " << (copied ? "yes" : "no") << std::endl;
+            return say(number.error());
+        }
+        std::cout << *number << std::endl;
+    }
+}
+
+/// As `write`, on a disk that takes files of no more than `limit` bytes.
+int fill(const std::string& file, rlim_t limit) {
+    std::signal(SIGXFSZ, SIG_IGN);
+    const rlimit limits{limit, limit};
+    ::setrlimit(RLIMIT_FSIZE, &limits);
+    return write(file);
+}
+
+int hold(const std::string& file) {
+    auto book = db::Book::open(file, db::systemSurroundings());
+    if (!book) return say(book.error());
+    std::cout << "held" << std::endl;
+    std::string line;
+    std::getline(std::cin, line);
+    return 0;
+}
+
+/// Opens and tries to change something.
+int open(const std::string& file) {
+    auto book = db::Book::open(file, db::systemSurroundings());
+    if (!book) return say(book.error());
+    std::cout << "open: " << (*book)->readOnlyBecause() << std::endl;
+    std::cout << "materials: " << (*book)->materials()->size() << std::endl;
+    const auto saved = (*book)->save(test::sampleStone("From the child"));
+    if (!saved) return say(saved.error());
+    std::cout << "saved" << std::endl;
+    return 0;
+}
+
+int create(const std::string& file) {
+    auto book = db::Book::create(file, db::systemSurroundings());
+    if (!book) return say(book.error());
+    std::cout << "made" << std::endl;
+    return 0;
+}
+
+/// The positive control: writes the same file without a journal on disk. Killed, it must leave damage behind.
+int writeUnsafely(const std::string& file) {
+    sqlite3* db = nullptr;
+    if (sqlite3_open(file.c_str(), &db) != SQLITE_OK) return 1;
+    sqlite3_exec(db, "PRAGMA journal_mode = MEMORY; PRAGMA synchronous = OFF; PRAGMA cache_size = 5", nullptr, nullptr,
+                 nullptr);
+    for (int round = 1;; ++round) {
+        const char* sql = "BEGIN; WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 200) "
+                          "INSERT INTO change (command_id, step, at, actor, kind, entity, entity_id, before, after) "
+                          "SELECT randomblob(16), 1, '2026-11-25T09:00:00.000Z', 'x', 'make', 'shop', randomblob(16), "
+                          "'', hex(randomblob(1000)) FROM n; COMMIT";
+        if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return 1;
+        std::cout << round << std::endl;
+    }
+}
+
+} // namespace
+
+int main(int count, char** words) {
+    if (count < 3) return 2;
+    const std::string_view task = words[1];
+    const std::string file = words[2];
+    const auto number = static_cast<unsigned>(count > 3 ? std::stoul(words[3]) : 0);
+    if (task == "write") return write(file);
+    if (task == "fill") return fill(file, number);
+    if (task == "hold") return hold(file);
+    if (task == "write-unsafely") return writeUnsafely(file);
+    // As somebody else, who may do less. Root may do everything.
+    if (number != 0 && (::setgid(number) != 0 || ::setuid(number) != 0)) return 2;
+    if (task == "open") return open(file);
+    if (task == "create") return create(file);
+    return 2;
+}

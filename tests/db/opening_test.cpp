@@ -1,0 +1,385 @@
+// SPDX-License-Identifier: MIT
+#include "db/book/opening.h"
+
+#include "db/book/files.h"
+#include "db/migrations/migrations.h"
+#include "tests/db/bench_book.h"
+#include "tests/support/child.h"
+
+#include <linux/magic.h>
+#include <sqlite3.h>
+
+#include <array>
+#include <ostream>
+
+namespace {
+
+using namespace sp;
+using base::Code;
+using test::BookTest;
+using test::Child;
+
+/// As another program would write it.
+void alter(const std::filesystem::path& file, const std::string& sql) {
+    sqlite3* db = nullptr;
+    ASSERT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
+    sqlite3_db_config(db, SQLITE_DBCONFIG_DEFENSIVE, 0, nullptr);
+    char* error = nullptr;
+    EXPECT_EQ(sqlite3_exec(db, sql.c_str(), nullptr, nullptr, &error), SQLITE_OK) << (error == nullptr ? "" : error);
+    sqlite3_free(error);
+    sqlite3_close(db);
+}
+
+class OpeningTest : public BookTest {
+  protected:
+    base::Error errorOfOpening(const std::filesystem::path& path) {
+        auto opened = db::Book::open(path, clock.surroundings());
+        return opened ? base::Error{} : opened.error();
+    }
+};
+
+// ------------------------------------------------------------------------------- files that are not to be opened
+
+struct Unfit {
+    std::string name;
+    std::function<void(const std::filesystem::path&)> spoil;
+    Code code;
+    std::string detail;
+};
+
+void PrintTo(const Unfit& row, std::ostream* out) { *out << row.name; }
+
+auto bytes(std::string content) {
+    return [content](const auto& file) { test::writeBytes(file, content); };
+}
+
+auto sql(std::string text) {
+    return [text](const auto& file) { alter(file, text); };
+}
+
+std::vector<Unfit> unfitFiles() {
+    const std::string altered = "“Stone Bench.jobbook” was altered by another program; open a backup.";
+    return {
+        {"empty", bytes(""), Code::Foreign, "“Stone Bench.jobbook” is empty; choose a job book or a backup of it."},
+        {"text", bytes("Dear Sir or Madam,\n" + std::string(200, 'x')), Code::Foreign,
+         "“Stone Bench.jobbook” is not a job book; choose another file."},
+        {"noise", bytes(std::string(8192, '\xA7')), Code::Foreign,
+         "“Stone Bench.jobbook” is not a job book; choose another file."},
+        {"onlyTheMagic", bytes(std::string("SQLite format 3\0", 16)), Code::Damaged,
+         "“Stone Bench.jobbook” is damaged, most of it is missing; open a backup."},
+        {"otherDatabase", sql("PRAGMA application_id = 42"), Code::Foreign,
+         "“Stone Bench.jobbook” is a database of another program, not a job book; choose another file."},
+        {"newer", sql("PRAGMA user_version = 2"), Code::TooNew,
+         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 2, this one knows 1); update "
+         "Stonepenny to open it."},
+        {"muchNewer", sql("PRAGMA user_version = 2147483647"), Code::TooNew,
+         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 2147483647, this one knows 1); update "
+         "Stonepenny to open it."},
+        {"versionZero", sql("PRAGMA user_version = 0"), Code::Damaged,
+         "“Stone Bench.jobbook” is damaged at its beginning; open a backup."},
+        {"negativeVersion", sql("PRAGMA user_version = -3"), Code::Damaged,
+         "“Stone Bench.jobbook” is damaged at its beginning; open a backup."},
+        // Hostile schemas: whatever is there besides our own tables never runs.
+        {"view", sql("CREATE VIEW v AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) "
+                     "SELECT count(*) FROM n"),
+         Code::Foreign, altered},
+        {"trigger", sql("CREATE TRIGGER t AFTER INSERT ON material BEGIN DELETE FROM sealed; END"), Code::Foreign,
+         altered},
+        {"loadingTrigger",
+         sql("CREATE TRIGGER t AFTER UPDATE ON shop BEGIN SELECT load_extension('/tmp/x.so'); END"), Code::Foreign,
+         altered},
+        {"extraTable", sql("CREATE TABLE notes (text TEXT)"), Code::Foreign, altered},
+        {"extraIndex", sql("CREATE INDEX i ON material (colour)"), Code::Foreign, altered},
+        {"missingIndex", sql("DROP INDEX quote_draft"), Code::Foreign, altered},
+        {"missingTable", sql("DROP TABLE counter"), Code::Foreign, altered},
+        {"extraColumn", sql("ALTER TABLE supplier ADD COLUMN note TEXT"), Code::Foreign, altered},
+        {"generatedColumn", sql("ALTER TABLE supplier ADD COLUMN g INTEGER AS (abs(-9223372036854775807 - 1))"),
+         Code::Foreign, altered},
+        {"looserCheck",
+         sql("PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, 'lead_days BETWEEN 0 AND 36500', "
+             "'lead_days BETWEEN 0 AND 99999') WHERE name = 'supplier'"),
+         Code::Foreign, altered},
+        {"virtualTable", sql("CREATE VIRTUAL TABLE f USING fts5(x)"), Code::Foreign, altered},
+        {"analysed", sql("ANALYZE"), Code::Foreign, altered},
+    };
+}
+
+class UnfitFile : public OpeningTest, public testing::WithParamInterface<Unfit> {};
+
+TEST_P(UnfitFile, isRefusedInOneSentenceAndLeftAlone) {
+    stock();
+    given();
+    book.reset();
+    GetParam().spoil(file);
+    const auto before = test::bytesOf(file);
+    const auto error = errorOfOpening(file);
+    EXPECT_EQ(error.code, GetParam().code);
+    EXPECT_EQ(error.detail, GetParam().detail);
+    const auto checked = db::Book::check(file);
+    ASSERT_FALSE(checked);
+    EXPECT_EQ(checked.error(), error);
+    EXPECT_EQ(test::bytesOf(file), before);
+    EXPECT_FALSE(std::filesystem::exists(file.string() + ".lock"));
+    EXPECT_FALSE(std::filesystem::exists(file.string() + "-journal"));
+}
+
+INSTANTIATE_TEST_SUITE_P(Opening, UnfitFile, testing::ValuesIn(unfitFiles()),
+                         [](const auto& row) { return row.param.name; });
+
+TEST_F(OpeningTest, saysThatAFileIsMissingOrAFolder) {
+    EXPECT_EQ(errorOfOpening(folder / "none.jobbook").code, Code::Missing);
+    EXPECT_EQ(errorOfOpening(folder.path()).code, Code::Foreign);
+    EXPECT_EQ(errorOfOpening("/dev/null").code, Code::Foreign);
+    EXPECT_EQ(errorOfOpening("").code, Code::Missing);
+}
+
+TEST_F(OpeningTest, takesNoTableRowThatBreaksItsRanges) {
+    stock();
+    book.reset();
+    // A hostile file need not obey its own CHECKs.
+    alter(file, "PRAGMA ignore_check_constraints = ON; UPDATE material SET loss_ppm = 5000000 WHERE kind = 'stone'");
+    auto opened = db::Book::open(file, clock.surroundings());
+    if (opened) {
+        EXPECT_EQ((*opened)->materials().error().code, Code::Damaged);
+        opened->reset();
+    } else {
+        EXPECT_EQ(opened.error().code, Code::Damaged);
+    }
+    const auto report = db::Book::check(file);
+    ASSERT_TRUE(report);
+    EXPECT_FALSE(report->damage.empty());
+}
+
+TEST_F(OpeningTest, takesNoTextThatIsNoText) {
+    stock();
+    book.reset();
+    for (const auto* spoil : {"CAST(x'C328' AS TEXT)", "'a' || char(0) || 'b'", "hex(zeroblob(2000000))"}) {
+        const auto good = test::bytesOf(file);
+        alter(file, std::string("UPDATE design SET note = ") + spoil);
+        const auto report = db::Book::check(file);
+        ASSERT_TRUE(report) << spoil;
+        EXPECT_FALSE(report->damage.empty()) << spoil;
+        auto opened = db::Book::open(file, clock.surroundings());
+        ASSERT_TRUE(opened) << spoil;
+        EXPECT_EQ((*opened)->designs().error().code, Code::Damaged) << spoil;
+        opened->reset();
+        test::writeBytes(file, good);
+    }
+}
+
+// -------------------------------------------------------------------------------------------------- names and places
+
+TEST_F(OpeningTest, makesNoBookOverAFile) {
+    const auto before = (book.reset(), test::bytesOf(file));
+    const auto made = db::Book::create(file, clock.surroundings());
+    EXPECT_EQ(made.error().code, Code::Conflict);
+    EXPECT_EQ(made.error().detail, "There is a file “Stone Bench.jobbook” already; choose another name.");
+    EXPECT_EQ(test::bytesOf(file), before);
+    EXPECT_EQ(db::Book::create(folder / "no" / "new.jobbook", clock.surroundings()).error().code, Code::Missing);
+}
+
+TEST_F(OpeningTest, leavesNothingBesideTheBook) {
+    stock();
+    book.reset();
+    std::size_t files = 0;
+    for ([[maybe_unused]] const auto& entry : std::filesystem::directory_iterator(folder.path())) ++files;
+    EXPECT_EQ(files, 1U);
+}
+
+TEST_F(OpeningTest, followsALinkToTheBookItself) {
+    book.reset();
+    const auto link = folder / "link.jobbook";
+    std::filesystem::create_symlink(file, link);
+    auto opened = db::Book::open(link, clock.surroundings());
+    ASSERT_TRUE(opened) << opened.error().detail;
+    EXPECT_EQ((*opened)->file(), file);
+    EXPECT_TRUE(std::filesystem::exists(file.string() + ".lock"));
+    EXPECT_EQ(errorOfOpening(file).code, Code::Busy);
+}
+
+TEST_F(OpeningTest, refusesABookWithASecondName) {
+    book.reset();
+    std::filesystem::create_hard_link(file, folder / "second.jobbook");
+    const auto error = errorOfOpening(file);
+    EXPECT_EQ(error.code, Code::Conflict);
+    EXPECT_EQ(error.detail, "“Stone Bench.jobbook” has a second name somewhere, by which another program could change "
+                            "it unseen; make a copy and open that.");
+}
+
+TEST_F(OpeningTest, opensABookOnlyOnceInAProgram) {
+    const auto error = errorOfOpening(file);
+    EXPECT_EQ(error.code, Code::Busy);
+    EXPECT_EQ(error.detail, "“Stone Bench.jobbook” is open in this window already.");
+    ASSERT_TRUE(book->save(test::sampleStone()));
+    reopen();
+    EXPECT_EQ(book->materials()->size(), 1U);
+}
+
+// File system numbers of linux/magic.h.
+TEST(Opening, knowsNetworkFoldersFromDisks) {
+    EXPECT_EQ(db::shareNamed(NFS_SUPER_MAGIC), "NFS");
+    EXPECT_EQ(db::shareNamed(SMB_SUPER_MAGIC), "SMB");
+    EXPECT_EQ(db::shareNamed(0xFF534D42), "SMB");
+    for (const unsigned disk : {unsigned{EXT4_SUPER_MAGIC}, unsigned{TMPFS_MAGIC}, unsigned{MSDOS_SUPER_MAGIC}})
+        EXPECT_EQ(db::shareNamed(disk), "");
+}
+
+// ------------------------------------------------------------------------------------------------- two at one book
+
+TEST_F(OpeningTest, readsBesideAnotherProgramThatHoldsTheBook) {
+    stock();
+    book.reset();
+    Child holder({BOOK_CHILD, "hold", file.string()});
+    ASSERT_EQ(holder.line(), "held");
+    reopen();
+    EXPECT_NE(book->readOnlyBecause().find("is open for reading only, because book_child on "), std::string::npos)
+        << book->readOnlyBecause();
+    EXPECT_NE(book->readOnlyBecause().find(std::to_string(holder.process())), std::string::npos);
+    EXPECT_EQ(book->materials()->size(), 3U);
+    const auto saved = book->save(test::sampleStone("Other"));
+    EXPECT_EQ(saved.error().code, Code::ReadOnly);
+    EXPECT_EQ(saved.error().detail, book->readOnlyBecause());
+    expectSound();
+    holder.finish();
+    reopen();
+    EXPECT_EQ(book->readOnlyBecause(), "");
+    EXPECT_TRUE(book->save(test::sampleStone("Other")));
+}
+
+TEST_F(OpeningTest, takesOverFromAProgramThatDied) {
+    book.reset();
+    {
+        Child holder({BOOK_CHILD, "hold", file.string()});
+        ASSERT_EQ(holder.line(), "held");
+        holder.killAfter(std::chrono::microseconds(0));
+    }
+    EXPECT_TRUE(std::filesystem::exists(file.string() + ".lock"));
+    reopen();
+    EXPECT_EQ(book->readOnlyBecause(), "");
+    EXPECT_TRUE(book->save(test::sampleStone()));
+}
+
+TEST_F(OpeningTest, keepsASecondWriterOutWhileTheBookIsOpen) {
+    ASSERT_TRUE(book->save(test::sampleStone()));
+    expectSound(); // goes through the file in this process, and must not drop the lock
+    ASSERT_TRUE(book->copyTo(folder / "copy.jobbook"));
+    const auto said = Child({BOOK_CHILD, "open", file.string()}).finish();
+    ASSERT_EQ(said.size(), 3U);
+    EXPECT_TRUE(said[2].starts_with("read-only: ")) << said[2];
+}
+
+TEST_F(OpeningTest, saysWhenAnotherProgramIsWriting) {
+    sqlite3* other = nullptr;
+    ASSERT_EQ(sqlite3_open(file.c_str(), &other), SQLITE_OK);
+    ASSERT_EQ(sqlite3_exec(other, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr), SQLITE_OK);
+    const auto saved = book->save(test::sampleStone());
+    EXPECT_EQ(saved.error().code, Code::Busy);
+    EXPECT_EQ(saved.error().detail, "Another program is using “Stone Bench.jobbook”; close it there and try again.");
+    EXPECT_EQ(book->materials()->size(), 0U);
+    sqlite3_close(other);
+    EXPECT_TRUE(book->save(test::sampleStone()));
+}
+
+// -------------------------------------------------------------------------------------------------- settings in force
+
+TEST_F(OpeningTest, hasEverySettingInForce) {
+    book.reset();
+    const auto opened = db::openBook(file, db::migrations::all());
+    struct Setting {
+        const char* pragma;
+        const char* value;
+    };
+    for (const auto& [pragma, value] :
+         std::array{Setting{"journal_mode", "delete"}, Setting{"synchronous", "3"}, Setting{"foreign_keys", "1"},
+                    Setting{"cell_size_check", "1"}, Setting{"mmap_size", "0"}, Setting{"busy_timeout", "5000"},
+                    Setting{"trusted_schema", "0"}, Setting{"application_id", "1397770818"},
+                    Setting{"user_version", "1"}, Setting{"encoding", "UTF-8"}, Setting{"locking_mode", "normal"}}) {
+        auto row = opened.connection->query(std::string("PRAGMA ") + pragma);
+        ASSERT_TRUE(row.step()) << pragma;
+        EXPECT_EQ(row.takeAsText(), value) << pragma;
+    }
+    for (const auto* refused : {"SELECT load_extension('x')", "CREATE TEMP VIEW v AS SELECT \"no such column\"",
+                                "PRAGMA writable_schema = ON; "}) {
+        try {
+            opened.connection->script(refused);
+            auto row = opened.connection->query("PRAGMA writable_schema");
+            EXPECT_TRUE(!row.step() || row.takeAsText() == "0") << refused;
+        } catch (const std::exception& error) {
+            SUCCEED() << error.what();
+        }
+    }
+}
+
+TEST_F(OpeningTest, stopsAQueryThatDoesNotEnd) {
+    book.reset();
+    const auto opened = db::openBook(file, db::migrations::all());
+    opened.connection->allow(std::chrono::milliseconds(50));
+    EXPECT_THROW(opened.connection->run("WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) "
+                                        "SELECT count(*) FROM n"),
+                 std::exception);
+}
+
+// A file whose header another program switched to a write-ahead log is ours all the same, and is switched back.
+TEST_F(OpeningTest, switchesBackFromAWriteAheadLog) {
+    stock();
+    const auto sealed = given();
+    book.reset();
+    alter(file, "PRAGMA journal_mode = WAL; UPDATE counter SET last_number = last_number");
+    ASSERT_EQ(test::bytesOf(file)[18], 2);
+    reopen();
+    EXPECT_EQ(book->quoteNumbered(sealed.number)->order, sealed.order);
+    book.reset();
+    EXPECT_EQ(test::bytesOf(file)[18], 1);
+    EXPECT_FALSE(std::filesystem::exists(file.string() + "-wal"));
+}
+
+// -------------------------------------------------------------------------------------------- copies and migrations
+
+TEST_F(OpeningTest, copiesTheWholeBook) {
+    stock();
+    const auto sealed = given();
+    const auto copy = folder / "copy.jobbook";
+    ASSERT_TRUE(book->copyTo(copy));
+    EXPECT_EQ(book->copyTo(copy).error().code, Code::Conflict);
+    EXPECT_EQ(book->copyTo(folder / "no" / "copy.jobbook").error().code, Code::Missing);
+    EXPECT_EQ(db::Book::check(copy)->damage, std::vector<std::string>{});
+    auto opened = db::Book::open(copy, clock.surroundings());
+    ASSERT_TRUE(opened) << opened.error().detail;
+    EXPECT_EQ((*opened)->quote(sealed.id)->frozen, sealed.frozen);
+    EXPECT_EQ((*opened)->materials().value(), book->materials().value());
+}
+
+TEST_F(OpeningTest, bringsAnOlderBookUpToDateAfterACopy) {
+    stock();
+    const auto sealed = given();
+    book.reset();
+    const auto before = test::bytesOf(file);
+    const std::array<std::string_view, 2> later{db::migrations::all()[0],
+                                                "CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT;"};
+    {
+        const auto opened = db::openBook(file, later);
+        auto row = opened.connection->query("PRAGMA user_version");
+        ASSERT_TRUE(row.step());
+        EXPECT_EQ(row.takeInteger(), 2);
+    }
+    EXPECT_EQ(errorOfOpening(file).code, Code::TooNew);
+    const auto backup = folder / "Stone Bench before version 2.jobbook";
+    EXPECT_EQ(db::Book::check(backup)->damage, std::vector<std::string>{});
+    auto opened = db::Book::open(backup, clock.surroundings());
+    ASSERT_TRUE(opened) << opened.error().detail;
+    EXPECT_EQ((*opened)->quote(sealed.id)->order, sealed.order);
+    EXPECT_NE(test::bytesOf(file), before);
+}
+
+TEST_F(OpeningTest, leavesABookAsItWasWhenAMigrationFails) {
+    stock();
+    book.reset();
+    const std::array<std::string_view, 2> broken{
+        db::migrations::all()[0], "CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);"};
+    EXPECT_THROW(db::openBook(file, broken), std::exception);
+    reopen();
+    EXPECT_EQ(book->materials()->size(), 3U);
+    expectSound();
+}
+
+} // namespace

@@ -1,0 +1,297 @@
+// SPDX-License-Identifier: MIT
+#include "tests/db/bench_book.h"
+
+#include <sqlite3.h>
+
+namespace {
+
+using namespace sp;
+using base::Code;
+using db::Stage;
+using test::BookTest;
+using units::Count;
+using units::Money;
+
+using QuoteTest = BookTest;
+
+TEST_F(QuoteTest, keepsADraftAsItWasTyped) {
+    stock();
+    const auto typed = draft();
+    reopen();
+    const auto kept = book->lastDraft().value();
+    ASSERT_TRUE(kept.has_value());
+    EXPECT_EQ(kept->order, typed.order);
+    EXPECT_EQ(kept->version, typed.version);
+    EXPECT_EQ(kept->number, "");
+    EXPECT_EQ(kept->stage, Stage::Enquiry);
+    EXPECT_FALSE(kept->frozen.has_value());
+    expectSound();
+}
+
+TEST_F(QuoteTest, opensWithTheDraftThatWasWorkedOnLast) {
+    auto first = book->startQuote().value();
+    const auto second = book->startQuote().value();
+    EXPECT_EQ(book->lastDraft()->value().id, second.id);
+    first.order.asksExemption = true;
+    ASSERT_TRUE(book->saveDraft(first));
+    EXPECT_EQ(book->lastDraft()->value().id, first.id);
+}
+
+TEST_F(QuoteTest, refusesADraftOfAnOlderVersion) {
+    stock();
+    auto mine = draft();
+    auto theirs = mine;
+    theirs.order.asksExemption = false;
+    ASSERT_TRUE(book->saveDraft(theirs));
+    mine.order.lines.clear();
+    EXPECT_EQ(book->saveDraft(mine).error().code, Code::Conflict);
+    EXPECT_EQ(book->quote(mine.id)->order, theirs.order);
+}
+
+TEST_F(QuoteTest, sealsAQuoteWithAllItsInputs) {
+    stock();
+    const auto typed = draft();
+    const auto inputs = book->priceBook(customer).value();
+    const auto total = Money::fromMicros(412'500'000);
+    const auto until = typed.order.quotedOn.plusDays(21);
+    const auto sealed = book->give(typed, inputs, total, until).value();
+    EXPECT_EQ(sealed.number, "2026-0001");
+    EXPECT_EQ(sealed.stage, Stage::Quoted);
+    EXPECT_EQ(sealed.order, typed.order);
+    EXPECT_EQ(sealed.frozen, inputs);
+    EXPECT_EQ(sealed.sealedTotal, total);
+    EXPECT_EQ(sealed.validUntil, until);
+    reopen();
+    const auto read = book->quoteNumbered("2026-0001").value();
+    EXPECT_EQ(read.order, typed.order);
+    EXPECT_EQ(read.frozen, inputs);
+    EXPECT_EQ(read.sealedTotal, total);
+    EXPECT_EQ(read.validUntil, until);
+    EXPECT_FALSE(book->lastDraft()->has_value());
+    expectSound();
+}
+
+TEST_F(QuoteTest, staysFrozenWhenEverythingInTheBookChanges) {
+    stock();
+    const auto inputs = book->priceBook(customer).value();
+    const auto sealed = given();
+    ASSERT_TRUE(book->moveStock(tape, 40, Money::fromMicros(77'000'000), "delivery"));
+    for (auto material : book->materials().value()) {
+        material.name += " new";
+        material.fixedPrice = material.fixedPrice + Money::fromMicros(1);
+        material.basis = catalogue::PriceBasis::Fixed;
+        material.stone.loss = units::Rate::fromPercent(9);
+        material.sheet.gap = units::Length::fromMicrometres(9'000);
+        material.sizes.clear();
+        ASSERT_TRUE(book->save(material));
+    }
+    for (auto held : book->packs().value()) {
+        held.prices = {{Count::of(1), Money::fromMicros(99'000'000)}};
+        ASSERT_TRUE(book->save(held));
+    }
+    auto changed = design;
+    changed.stones[0].count = Count::of(1'000);
+    changed.width = changed.height;
+    ASSERT_TRUE(book->save(changed));
+    ASSERT_TRUE(book->removeDesign(design.id));
+    auto person = book->customers()->front();
+    person.name = "Rowan";
+    person.certificate.reset();
+    ASSERT_TRUE(book->save(person));
+    ASSERT_TRUE(book->removeCustomer(customer));
+    auto shop = test::sampleShop({});
+    shop.currency = units::Currency::parse("JPY").value();
+    shop.rules.tax.rate = {};
+    shop.rates.labourPerHour = {};
+    ASSERT_TRUE(book->save(shop));
+    auto bench = test::sampleBench();
+    for (auto& step : bench.steps) step = {};
+    ASSERT_TRUE(book->save(bench));
+    ASSERT_TRUE(book->setStage(sealed.id, Stage::Agreed));
+    reopen();
+    const auto read = book->quote(sealed.id).value();
+    EXPECT_EQ(read.frozen, inputs);
+    EXPECT_EQ(read.order, sealed.order);
+    EXPECT_EQ(read.sealedTotal, sealed.sealedTotal);
+    EXPECT_EQ(read.stage, Stage::Agreed);
+    EXPECT_NE(book->priceBook({})->materials, inputs.materials);
+    expectSound();
+}
+
+TEST_F(QuoteTest, lendsTheSamePricesToAllQuotesGivenAtThem) {
+    stock();
+    given();
+    book.reset();
+    const auto one = std::filesystem::file_size(file);
+    reopen();
+    for (int i = 0; i < 20; ++i) given();
+    book.reset();
+    // Twenty quotes of the same prices: room for their orders, not for twenty price books.
+    EXPECT_LT(std::filesystem::file_size(file), one + 20 * 12'000);
+    reopen();
+    EXPECT_EQ(book->quoteNumbered("2026-0021")->frozen, book->quoteNumbered("2026-0001")->frozen);
+    expectSound();
+}
+
+TEST_F(QuoteTest, givesAQuoteOnlyOnce) {
+    stock();
+    auto sealed = given();
+    EXPECT_EQ(book->saveDraft(sealed).error().code, Code::Conflict);
+    EXPECT_EQ(book->give(sealed, *sealed.frozen, *sealed.sealedTotal, *sealed.validUntil).error().detail,
+              "Quote 2026-0001 has been given and stays as it is; start a new quote instead.");
+}
+
+TEST_F(QuoteTest, refusesToGiveWhatIsNotFit) {
+    stock();
+    const auto typed = draft();
+    const auto inputs = book->priceBook(customer).value();
+    const auto until = typed.order.quotedOn;
+    auto empty = typed;
+    empty.order.lines.clear();
+    EXPECT_EQ(book->give(empty, inputs, {}, until).error().detail,
+              "There is nothing on this quote; add a line before giving it.");
+    EXPECT_EQ(book->give(typed, inputs, {}, until.plusDays(-1)).error().detail,
+              "The last day of the quote lies before its first; choose a later one.");
+    EXPECT_EQ(book->give(typed, book->priceBook({}).value(), {}, until).error().detail,
+              "The prices are those of another customer; choose the customer again.");
+    EXPECT_EQ(book->give(typed, inputs, Money::fromMicros(INT64_MAX), until).error().code, Code::Invalid);
+    auto spoilt = inputs;
+    spoilt.shop.rules.ladder.clear();
+    EXPECT_EQ(book->give(typed, spoilt, {}, until).error().code, Code::Invalid);
+    EXPECT_EQ(book->quote(typed.id)->number, "");
+    EXPECT_EQ(given().number, "2026-0001");
+    expectSound();
+}
+
+TEST_F(QuoteTest, countsWithinTheYearWhateverTheClockDoes) {
+    stock();
+    EXPECT_EQ(given().number, "2026-0001");
+    EXPECT_EQ(given().number, "2026-0002");
+    clock.now += std::chrono::days(60);
+    EXPECT_EQ(given().number, "2027-0001");
+    clock.now -= std::chrono::days(90);
+    EXPECT_EQ(given().number, "2026-0003");
+    clock.now += std::chrono::days(365 * 30);
+    EXPECT_EQ(given().number, "2056-0001");
+    clock.now -= std::chrono::days(365 * 30);
+    EXPECT_EQ(given().number, "2026-0004");
+    std::vector<std::string> order;
+    for (const auto& row : book->quotes("", 50).value()) order.push_back(row.number);
+    EXPECT_EQ(order, (std::vector<std::string>{"2026-0004", "2056-0001", "2026-0003", "2027-0001", "2026-0002",
+                                               "2026-0001"}));
+    expectSound();
+}
+
+TEST_F(QuoteTest, listsTheNewestFirstAndFindsByNumberCustomerOrTitle) {
+    stock();
+    const auto sealed = given();
+    auto other = book->startQuote().value();
+    other.order.lines = {test::sampleLine(design)};
+    other.order.lines[0].title = "Étoile filante";
+    ASSERT_TRUE(book->saveDraft(other));
+    const auto all = book->quotes("", 50).value();
+    ASSERT_EQ(all.size(), 2U);
+    EXPECT_EQ(all[0].id, other.id);
+    EXPECT_EQ(all[0].title, "Étoile filante");
+    EXPECT_EQ(all[0].customer, "");
+    EXPECT_FALSE(all[0].total.has_value());
+    EXPECT_EQ(all[1].number, "2026-0001");
+    EXPECT_EQ(all[1].title, "Lantern and 1 more");
+    EXPECT_EQ(all[1].customer, "Rowan Bakery");
+    EXPECT_EQ(all[1].total, sealed.sealedTotal);
+    EXPECT_EQ(all[1].stage, Stage::Quoted);
+    EXPECT_EQ(book->quotes("", 1)->size(), 1U);
+    for (const auto* text : {"0001", "rowan", "LANTERN, small"})
+        EXPECT_EQ(book->quotes(text, 50)->at(0).id, sealed.id) << text;
+    EXPECT_EQ(book->quotes("ÉTOILE", 50)->at(0).id, other.id);
+    EXPECT_EQ(book->quotes("100%_", 50)->size(), 0U);
+}
+
+TEST_F(QuoteTest, movesThroughItsStages) {
+    stock();
+    const auto typed = draft();
+    EXPECT_EQ(book->setStage(typed.id, Stage::Agreed).error().code, Code::Invalid);
+    ASSERT_TRUE(book->setStage(typed.id, Stage::LetGo));
+    ASSERT_TRUE(book->setStage(typed.id, Stage::Enquiry));
+    const auto sealed = given();
+    EXPECT_EQ(book->setStage(sealed.id, Stage::Enquiry).error().code, Code::Invalid);
+    for (const auto stage : {Stage::Agreed, Stage::Making, Stage::Ready, Stage::Collected, Stage::LetGo}) {
+        ASSERT_TRUE(book->setStage(sealed.id, stage));
+        EXPECT_EQ(book->quote(sealed.id)->stage, stage);
+    }
+    EXPECT_EQ(book->setStage({}, Stage::Agreed).error().code, Code::NotFound);
+    expectSound();
+}
+
+TEST_F(QuoteTest, knowsNoQuoteThatIsNotThere) {
+    EXPECT_EQ(book->quoteNumbered("2026-0001").error().detail,
+              "There is no quote 2026-0001 in this book; look for it under another number.");
+    EXPECT_EQ(book->quoteNumbered("").error().code, Code::NotFound);
+    EXPECT_EQ(book->quote({}).error().code, Code::NotFound);
+    EXPECT_EQ(book->saveDraft({}).error().code, Code::NotFound);
+}
+
+// What somebody could do to a sealed quote with another program, table by table.
+struct Tampering {
+    std::string name;
+    std::string sql;
+};
+
+void PrintTo(const Tampering& row, std::ostream* out) { *out << row.name; }
+
+class TamperedSeal : public BookTest, public testing::WithParamInterface<Tampering> {};
+
+TEST_P(TamperedSeal, isReportedByCheck) {
+    stock();
+    given();
+    given();
+    given();
+    book.reset();
+    expectSound();
+    sqlite3* other = nullptr;
+    ASSERT_EQ(sqlite3_open(file.c_str(), &other), SQLITE_OK);
+    EXPECT_EQ(sqlite3_exec(other, GetParam().sql.c_str(), nullptr, nullptr, nullptr), SQLITE_OK)
+        << sqlite3_errmsg(other);
+    EXPECT_GT(sqlite3_total_changes(other), 0);
+    sqlite3_close(other);
+    const auto report = db::Book::check(file);
+    ASSERT_TRUE(report);
+    EXPECT_FALSE(report->damage.empty());
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Quotes, TamperedSeal,
+    testing::Values(
+        Tampering{"total", "UPDATE sealed SET total_micros = total_micros + 1 WHERE place = 2"},
+        Tampering{"frozen", "UPDATE sealed SET frozen = replace(frozen, '412500000', '412500001') WHERE place = 2"},
+        Tampering{"number", "UPDATE sealed SET number = '2026-0009' WHERE place = 2"},
+        Tampering{"digest", "UPDATE sealed SET digest = zeroblob(32) WHERE place = 2"},
+        Tampering{"takenOut", "DELETE FROM sealed WHERE place = 2"},
+        Tampering{"lastTakenOut", "DELETE FROM sealed WHERE place = 3"},
+        Tampering{"prices", "UPDATE sealed_part SET json = replace(json, '6940000', '1940000')"},
+        Tampering{"pricesTakenOut", "DELETE FROM sealed_part WHERE json LIKE '%\"kind\":\"shop\"%'"},
+        Tampering{"line", "UPDATE quote_line SET quantity = 25 WHERE position = 0"},
+        Tampering{"lineTakenOut", "PRAGMA foreign_keys = OFF; DELETE FROM quote_line_stone WHERE line = 1"},
+        Tampering{"stage", "UPDATE quote SET stage = 'collected'"},
+        Tampering{"quoteNumber", "UPDATE quote SET number = '2026-0077' WHERE number = '2026-0003'"},
+        Tampering{"quoteRemoved", "UPDATE quote SET deleted_at = '2026-11-25T09:00:00.000Z' WHERE number = '2026-0003'"},
+        Tampering{"count", "UPDATE counter SET last_number = 2"}),
+    [](const auto& row) { return row.param.name; });
+
+TEST_F(QuoteTest, doesNotOpenAQuoteWhoseSealDoesNotMatch) {
+    stock();
+    const auto sealed = given();
+    book.reset();
+    sqlite3* other = nullptr;
+    ASSERT_EQ(sqlite3_open(file.c_str(), &other), SQLITE_OK);
+    sqlite3_exec(other, "UPDATE sealed SET total_micros = 1", nullptr, nullptr, nullptr);
+    sqlite3_close(other);
+    reopen();
+    const auto read = book->quote(sealed.id);
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().code, Code::Damaged);
+    EXPECT_EQ(read.error().detail,
+              "The quote 2026-0001 in “Stone Bench.jobbook” is damaged: its seal does not match; open a backup.");
+}
+
+} // namespace

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: MIT
+// Holds the file to the description at the head of db/migrations/0001_job_book.sql and to the rules for schemas.
+#include "db/migrations/migrations.h"
+#include "tests/db/bench_book.h"
+
+#include <sqlite3.h>
+
+#include <set>
+
+namespace {
+
+using namespace sp;
+
+/// A book as a stranger sees it, with the plain library.
+class SchemaTest : public test::BookTest {
+  protected:
+    void SetUp() override {
+        BookTest::SetUp();
+        stock();
+        given();
+        book.reset();
+        ASSERT_EQ(sqlite3_open_v2(file.c_str(), &db, SQLITE_OPEN_READONLY, nullptr), SQLITE_OK);
+    }
+    void TearDown() override { sqlite3_close(db); }
+
+    std::vector<std::vector<std::string>> ask(const std::string& sql) {
+        std::vector<std::vector<std::string>> rows;
+        const auto take = [](void* to, int count, char** values, char**) {
+            auto& row = static_cast<std::vector<std::vector<std::string>>*>(to)->emplace_back();
+            for (int i = 0; i < count; ++i) row.emplace_back(values[i] == nullptr ? "NULL" : values[i]);
+            return 0;
+        };
+        EXPECT_EQ(sqlite3_exec(db, sql.c_str(), take, &rows, nullptr), SQLITE_OK) << sqlite3_errmsg(db);
+        return rows;
+    }
+    std::string one(const std::string& sql) {
+        const auto rows = ask(sql);
+        return rows.empty() ? "" : rows[0][0];
+    }
+    std::vector<std::string> tables() {
+        std::vector<std::string> names;
+        for (const auto& row : ask("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name"))
+            names.push_back(row[0]);
+        return names;
+    }
+    static bool endsWith(const std::string& text, std::string_view end) { return text.ends_with(end); }
+
+    sqlite3* db = nullptr;
+};
+
+TEST_F(SchemaTest, isMarkedAsAJobBook) {
+    EXPECT_EQ(one("PRAGMA application_id"), std::to_string(('S' << 24) | ('P' << 16) | ('J' << 8) | 'B'));
+    EXPECT_EQ(one("PRAGMA user_version"), std::to_string(db::migrations::all().size()));
+    EXPECT_EQ(one("PRAGMA journal_mode"), "delete");
+    EXPECT_EQ(one("PRAGMA integrity_check"), "ok");
+    EXPECT_EQ(ask("PRAGMA foreign_key_check").size(), 0U);
+}
+
+TEST_F(SchemaTest, hasNoTriggersViewsOrFloats) {
+    EXPECT_EQ(one("SELECT count(*) FROM sqlite_schema WHERE type NOT IN ('table', 'index')"), "0");
+    for (const auto& table : tables()) {
+        EXPECT_EQ(one("SELECT strict FROM pragma_table_list WHERE name = '" + table + "'"), "1") << table;
+        for (const auto& column : ask("SELECT name, type FROM pragma_table_info('" + table + "')"))
+            EXPECT_TRUE(column[1] == "INTEGER" || column[1] == "TEXT" || column[1] == "BLOB")
+                << table << "." << column[0];
+    }
+}
+
+// The description names the only columns that may be NULL, and money, lengths, shares and times carry a CHECK.
+TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
+    const std::set<std::string> mayBeNull{
+        "blank_size", "certificate_expires_on", "certificate_issued_on", "certificate_number", "certificate_place",
+        "art_time_ms", "cost_micros", "customer_id", "deleted_at", "design_id", "discount_micros", "discount_ppm",
+        "free_from_micros", "material_id", "onto_id", "planned_pieces", "priced_on", "reverses", "typed_each_micros",
+        "usual_base_id", "wanted_by"};
+    for (const auto& table : tables()) {
+        const auto text = one("SELECT sql FROM sqlite_schema WHERE name = '" + table + "'");
+        for (const auto& column : ask("SELECT name, type, \"notnull\" FROM pragma_table_info('" + table + "')")) {
+            const auto& name = column[0];
+            EXPECT_TRUE(column[2] == "1" || mayBeNull.contains(name)) << table << "." << name << " may be NULL";
+            const bool isReference = name == "change_seq" || name == "started_seq" || name == "line" || name == "seq";
+            EXPECT_TRUE(column[1] != "INTEGER" || isReference || text.find("CHECK (" + name) != std::string::npos)
+                << table << "." << name << " has no CHECK";
+        }
+    }
+}
+
+TEST_F(SchemaTest, describesEveryTable) {
+    const std::string page(db::migrations::all()[0].substr(0, db::migrations::all()[0].find("CREATE TABLE")));
+    for (const auto& table : tables()) EXPECT_NE(page.find(table), std::string::npos) << table << " is not described";
+}
+
+// What the description says, in the words of SQL.
+TEST_F(SchemaTest, holdsWhatTheDescriptionSays) {
+    EXPECT_EQ(one("SELECT count(*) FROM change WHERE length(entity_id) <> 16 OR at NOT LIKE '____-__-__T__:__:__.___Z'"),
+              "0");
+    EXPECT_EQ(one("SELECT count(*) FROM (SELECT after, lag(after, 1, '') OVER (PARTITION BY entity, entity_id "
+                  "ORDER BY seq) AS was, before FROM change WHERE entity <> 'stage') WHERE before <> was"),
+              "0")
+        << "what a thing was is the `after` of its row before";
+    EXPECT_EQ(one("SELECT count(*) FROM material m JOIN change c ON c.seq = m.change_seq WHERE c.entity_id <> m.id"),
+              "0");
+    EXPECT_EQ(one("SELECT count(*) FROM sealed s JOIN quote q ON q.id = s.quote_id WHERE q.number <> s.number"), "0");
+    EXPECT_EQ(one("SELECT json_extract(frozen, '$.value.total_micros') = total_micros FROM sealed"), "1");
+    EXPECT_EQ(one("SELECT hex(digest) = upper(json_extract(s.frozen, '$.value.prices')) FROM sealed_part p, sealed s "
+                  "WHERE p.json LIKE '%\"kind\":\"price-list\"%'"),
+              "1");
+}
+
+// The lists that open with the program must not read the whole book.
+TEST_F(SchemaTest, findsTheNewestQuotesAndTheLastDraftByAnIndex) {
+    for (const auto* sql : {"SELECT q.id FROM quote q WHERE q.deleted_at IS NULL ORDER BY q.started_seq DESC LIMIT 50",
+                            "SELECT id FROM quote WHERE number = '' AND deleted_at IS NULL "
+                            "ORDER BY change_seq DESC, id DESC LIMIT 1",
+                            "SELECT after FROM change WHERE entity = 'quote' AND entity_id = x'00' ORDER BY seq DESC "
+                            "LIMIT 1"}) {
+        std::string plan;
+        for (const auto& row : ask(std::string("EXPLAIN QUERY PLAN ") + sql)) plan += row[3] + "\n";
+        EXPECT_NE(plan.find("INDEX"), std::string::npos) << plan;
+        EXPECT_EQ(plan.find("USE TEMP B-TREE"), std::string::npos) << plan;
+    }
+}
+
+} // namespace

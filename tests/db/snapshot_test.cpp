@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: MIT
+#include "db/snapshot/snapshot.h"
+#include "tests/support/samples.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace {
+
+using namespace sp;
+using base::Code;
+using nlohmann::json;
+using units::Money;
+
+base::Id key(std::uint64_t n) { return base::Id::fromTime(n, std::array<std::uint8_t, 10>{}); }
+
+catalogue::Material stone() {
+    auto material = test::sampleStone();
+    material.id = key(1);
+    return material;
+}
+
+template<class T>
+void expectSame(const T& value) {
+    const auto read = db::snapshot::read<T>(db::snapshot::write(value));
+    ASSERT_TRUE(read) << read.error().detail;
+    EXPECT_EQ(*read, value);
+}
+
+TEST(Snapshot, readsBackEveryValue) {
+    expectSame(stone());
+    auto blank = test::sampleBlank();
+    blank.id = key(2);
+    expectSame(blank);
+    auto tape = test::sampleTape();
+    tape.id = key(3);
+    expectSame(tape);
+    auto supplier = test::sampleSupplier();
+    supplier.id = key(4);
+    expectSame(supplier);
+    auto pack = test::samplePack(key(1), key(4));
+    pack.id = key(5);
+    expectSame(pack);
+    auto design = test::sampleDesign(key(1), key(2));
+    design.id = key(6);
+    expectSame(design);
+    auto customer = test::sampleCustomer();
+    customer.id = key(7);
+    expectSame(customer);
+    expectSame(test::sampleShop(key(3)));
+    expectSame(test::sampleBench());
+    expectSame(test::sampleOrder(key(7), design));
+    expectSame(catalogue::Order{});
+    expectSame(catalogue::PricedMaterial{stone(), units::UnitPrice{Money::fromMicros(6'940'000), units::Count::of(1'440)},
+                                         "somewhere"});
+    expectSame(catalogue::PricedMaterial{stone(), std::nullopt, ""});
+}
+
+TEST(Snapshot, keepsTemperaturesOfBothScalesExactly) {
+    for (const std::int64_t milli : {-40'000, 0, 157'222, 160'000, 315'000, 320'001}) {
+        auto bench = test::sampleBench();
+        bench.press.temperature = units::Temperature::fromMillifahrenheit(milli);
+        expectSame(bench);
+        bench.press.temperature = units::Temperature::fromMillicelsius(milli);
+        expectSame(bench);
+    }
+}
+
+TEST(Snapshot, keepsWholeNumbersWhole) {
+    auto material = stone();
+    material.fixedPrice = Money::fromMicros(999'999'999'999'999); // not exact as a float of 32 or a text in e-notation
+    const auto text = db::snapshot::write(material);
+    EXPECT_NE(text.find("\"fixed_price_micros\":999999999999999"), std::string::npos) << text;
+    expectSame(material);
+}
+
+TEST(Snapshot, writesTheSameBytesForTheSameValue) {
+    EXPECT_EQ(db::snapshot::write(stone()), db::snapshot::write(stone()));
+    EXPECT_TRUE(db::snapshot::write(stone()).starts_with(R"({"format":1,"kind":"material","value":{"basis":)"));
+}
+
+// What must not be read, made from a good record.
+struct Spoilt {
+    const char* name;
+    void (*spoil)(json& record);
+    Code code = Code::Damaged;
+};
+
+void PrintTo(const Spoilt& row, std::ostream* out) { *out << row.name; }
+
+class SpoiltRecord : public testing::TestWithParam<Spoilt> {};
+
+TEST_P(SpoiltRecord, isRefused) {
+    auto record = json::parse(db::snapshot::write(stone()));
+    GetParam().spoil(record);
+    const auto read = db::snapshot::read<catalogue::Material>(record.dump());
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().code, GetParam().code) << read.error().detail;
+    EXPECT_FALSE(read.error().detail.empty());
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Snapshot, SpoiltRecord,
+    testing::Values(
+        Spoilt{"missingKey", [](json& r) { r["value"].erase("rgb"); r["value"]["stone"].erase("rgb"); }},
+        Spoilt{"unknownKey", [](json& r) { r["value"]["stone"]["shape"] = "round"; }},
+        Spoilt{"unknownKeyOutside", [](json& r) { r["more"] = 1; }},
+        Spoilt{"laterFormat", [](json& r) { r["format"] = 2; }, Code::TooNew},
+        Spoilt{"formatZero", [](json& r) { r["format"] = 0; }},
+        Spoilt{"noFormat", [](json& r) { r.erase("format"); }},
+        Spoilt{"formatAsText", [](json& r) { r["format"] = "1"; }},
+        Spoilt{"otherKind", [](json& r) { r["kind"] = "design"; }},
+        Spoilt{"floatForWhole", [](json& r) { r["value"]["fixed_price_micros"] = 1.0; }},
+        Spoilt{"textForWhole", [](json& r) { r["value"]["fixed_price_micros"] = "1"; }},
+        Spoilt{"tooLargeForSixtyFour", [](json& r) { r["value"]["fixed_price_micros"] = UINT64_MAX; }},
+        Spoilt{"outOfRange", [](json& r) { r["value"]["stone"]["loss_ppm"] = 1'000'000; }},
+        Spoilt{"negative", [](json& r) { r["value"]["sheet"]["width_nm"] = -1; }},
+        Spoilt{"wholeForYesNo", [](json& r) { r["value"]["sheet"]["one_way"] = 1; }},
+        Spoilt{"unknownWord", [](json& r) { r["value"]["kind"] = "glitter"; }},
+        Spoilt{"noKey", [](json& r) { r["value"]["id"] = nullptr; }},
+        Spoilt{"notAKey", [](json& r) { r["value"]["id"] = "017f22e2"; }},
+        Spoilt{"nullName", [](json& r) { r["value"]["name"] = nullptr; }},
+        Spoilt{"listForObject", [](json& r) { r["value"]["stone"] = json::array(); }},
+        Spoilt{"objectForList", [](json& r) { r["value"]["sizes"] = json::object(); }},
+        Spoilt{"nulInText", [](json& r) { r["value"]["name"] = std::string("a\0b", 3); }},
+        Spoilt{"valueMissing", [](json& r) { r.erase("value"); }},
+        Spoilt{"valueNull", [](json& r) { r["value"] = nullptr; }}),
+    [](const auto& row) { return row.param.name; });
+
+TEST(Snapshot, refusesTextThatIsNoRecord) {
+    for (const std::string text : {"", "null", "[]", "{", "{}", "1", "\xFF", R"({"format":1,"format":1})"})
+        EXPECT_EQ(db::snapshot::read<catalogue::Material>(text).error().code, Code::Damaged) << text;
+    const auto whole = db::snapshot::write(stone());
+    for (std::size_t length = 0; length < whole.size(); ++length)
+        EXPECT_FALSE(db::snapshot::read<catalogue::Material>(whole.substr(0, length))) << length;
+    EXPECT_FALSE(db::snapshot::read<catalogue::Material>(std::string(200'000, '[')));
+}
+
+TEST(Snapshot, refusesAKeyThatStandsTwice) {
+    auto text = db::snapshot::write(stone());
+    const std::string field = R"("lifts":1,)";
+    const auto place = text.find(field);
+    ASSERT_NE(place, std::string::npos);
+    text.insert(place, field);
+    EXPECT_EQ(db::snapshot::read<catalogue::Material>(text).error().code, Code::Damaged);
+}
+
+TEST(Snapshot, refusesWhatIsNoDayOrCurrency) {
+    auto order = json::parse(db::snapshot::write(catalogue::Order{}));
+    order["value"]["quoted_on"] = "2026-02-30";
+    EXPECT_FALSE(db::snapshot::read<catalogue::Order>(order.dump()));
+    auto shop = json::parse(db::snapshot::write(test::sampleShop({})));
+    shop["value"]["currency"] = "eur";
+    EXPECT_FALSE(db::snapshot::read<catalogue::Shop>(shop.dump()));
+    auto bench = json::parse(db::snapshot::write(test::sampleBench()));
+    bench["value"]["steps"]["glue"] = bench["value"]["steps"]["art"];
+    EXPECT_FALSE(db::snapshot::read<catalogue::BenchStandards>(bench.dump()));
+    bench = json::parse(db::snapshot::write(test::sampleBench()));
+    bench["value"]["press"]["temperature"]["milli"] = INT64_MAX;
+    EXPECT_FALSE(db::snapshot::read<catalogue::BenchStandards>(bench.dump()));
+}
+
+} // namespace

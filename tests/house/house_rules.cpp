@@ -1,0 +1,274 @@
+// SPDX-License-Identifier: MIT
+#include "tests/house/house_rules.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <fstream>
+#include <functional>
+#include <optional>
+#include <string_view>
+
+namespace sp::tests::house {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr std::array kTopLevel{"CMakeLists.txt", "DEVELOPERS.md", "README.md", "app", "core", "db",
+                               "packaging",      "resources",     "tests"};
+constexpr std::array<std::string_view, 9> kRoomsOfCore{"base",    "units",   "catalogue", "artwork", "layout",
+                                                       "costing", "pricing", "supply",    "bench"};
+
+struct Line {
+    std::string file; // from the root, with /
+    std::size_t number = 0;
+    std::string text;
+};
+
+bool isLeftOut(std::string_view name) {
+    return name.starts_with('.') || name == "build" || name.starts_with("build-") ||
+           name == "compile_commands.json" || name.ends_with(".jobbook") ||
+           name.ends_with(".jobbook-journal");
+}
+
+std::vector<fs::path> filesUnder(const fs::path& root, const fs::path& folder) {
+    std::vector<fs::path> files;
+    if (!fs::exists(root / folder)) return files;
+    for (const auto& entry : fs::directory_iterator(root / folder)) {
+        const auto path = folder / entry.path().filename();
+        if (isLeftOut(entry.path().filename().string())) continue;
+        if (entry.is_directory()) {
+            const auto below = filesUnder(root, path);
+            files.insert(files.end(), below.begin(), below.end());
+        } else if (entry.is_regular_file()) {
+            files.push_back(path);
+        }
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+std::vector<std::string> linesOf(const fs::path& path) {
+    std::ifstream stream(path);
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(stream, line);)
+        lines.push_back(line);
+    return lines;
+}
+
+bool isCpp(const fs::path& path) {
+    return path.extension() == ".h" || path.extension() == ".cpp";
+}
+
+bool isCMake(const fs::path& path) {
+    return path.filename() == "CMakeLists.txt" || path.extension() == ".cmake";
+}
+
+void forEachLine(const fs::path& root, const fs::path& folder,
+                 const std::function<bool(const fs::path&)>& wanted,
+                 const std::function<void(const Line&)>& visit) {
+    for (const auto& file : filesUnder(root, folder)) {
+        if (!wanted(file)) continue;
+        std::size_t number = 0;
+        for (auto& text : linesOf(root / file))
+            visit(Line{file.generic_string(), ++number, std::move(text)});
+    }
+}
+
+std::string breach(const Line& line, const std::string& what) {
+    return line.file + ':' + std::to_string(line.number) + ' ' + what;
+}
+
+/// What stands between the quotes or angle brackets, as in `#  include <QString>`.
+std::optional<std::string> included(std::string_view text) {
+    const auto skipBlanks = [&text] {
+        text.remove_prefix(std::min(text.find_first_not_of(" \t"), text.size()));
+    };
+    skipBlanks();
+    if (!text.starts_with('#')) return std::nullopt;
+    text.remove_prefix(1);
+    skipBlanks();
+    if (!text.starts_with("include")) return std::nullopt;
+    const auto from = text.find_first_of("<\"");
+    const auto to = text.find_last_of(">\"");
+    if (from == std::string_view::npos || to <= from) return std::nullopt;
+    return std::string(text.substr(from + 1, to - from - 1));
+}
+
+bool isQt(std::string_view header) {
+    return header.size() > 1 && header[0] == 'Q' &&
+           (std::isupper(static_cast<unsigned char>(header[1])) != 0 || header.starts_with("Qt"));
+}
+
+bool isSqlite(std::string_view header) {
+    return header.starts_with("sqlite3");
+}
+
+bool isWordPart(char c) {
+    return std::isalnum(static_cast<unsigned char>(c)) != 0;
+}
+
+bool hasWord(std::string_view text, std::string_view word) {
+    for (auto at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) {
+        const auto end = at + word.size();
+        if ((at == 0 || !isWordPart(text[at - 1])) && (end == text.size() || !isWordPart(text[end])))
+            return true;
+    }
+    return false;
+}
+
+/// Six or eight hex digits after a #, or three that are a whole string ("#fff"; a bare #123 is a number of
+/// something).
+bool hasHexColour(std::string_view text) {
+    for (auto at = text.find('#'); at != std::string_view::npos; at = text.find('#', at + 1)) {
+        auto end = at + 1;
+        while (end < text.size() && std::isxdigit(static_cast<unsigned char>(text[end])) != 0)
+            ++end;
+        const auto digits = end - at - 1;
+        const bool ends = end == text.size() || !isWordPart(text[end]);
+        const bool quoted = at > 0 && text[at - 1] == '"' && end < text.size() && text[end] == '"';
+        if (ends && (digits == 6 || digits == 8 || (digits == 3 && quoted))) return true;
+    }
+    return false;
+}
+
+bool hasNumberedColour(std::string_view text) {
+    for (const std::string_view maker : {"QColor(", "QColor{", "qRgb(", "qRgba(", "fromRgb("}) {
+        const auto at = text.find(maker);
+        if (at != std::string_view::npos && at + maker.size() < text.size() &&
+            std::isdigit(static_cast<unsigned char>(text[at + maker.size()])) != 0)
+            return true;
+    }
+    return false;
+}
+
+/// "core/units/money.h" → "units"; nothing for what is not in core.
+std::optional<std::string> roomOfCore(std::string_view path) {
+    constexpr std::string_view core = "core/";
+    if (!path.starts_with(core)) return std::nullopt;
+    path.remove_prefix(core.size());
+    return std::string(path.substr(0, path.find('/')));
+}
+
+std::size_t heightInCore(std::string_view room) {
+    return static_cast<std::size_t>(std::find(kRoomsOfCore.begin(), kRoomsOfCore.end(), room) -
+                                    kRoomsOfCore.begin());
+}
+
+} // namespace
+
+Breaches topLevel(const fs::path& root) {
+    Breaches breaches;
+    for (const auto* name : kTopLevel) {
+        if (!fs::exists(root / name)) breaches.push_back(std::string(name) + " is missing");
+    }
+    for (const auto& entry : fs::directory_iterator(root)) {
+        const auto name = entry.path().filename().string();
+        if (!isLeftOut(name) && std::find(kTopLevel.begin(), kTopLevel.end(), name) == kTopLevel.end())
+            breaches.push_back(name + " does not belong at the top level");
+    }
+    std::sort(breaches.begin(), breaches.end());
+    return breaches;
+}
+
+Breaches coreStandsAlone(const fs::path& root) {
+    Breaches breaches;
+    forEachLine(root, "core", isCpp, [&](const Line& line) {
+        const auto header = included(line.text);
+        if (header && (isQt(*header) || isSqlite(*header)))
+            breaches.push_back(breach(line, "includes " + *header));
+    });
+    forEachLine(root, "core", isCMake, [&](const Line& line) {
+        const auto code = std::string_view(line.text).substr(0, line.text.find('#'));
+        for (const std::string_view library : {"Qt5", "Qt6", "Qt", "SQLite3", "SQLite", "sqlite3"}) {
+            if (!hasWord(code, library)) continue;
+            breaches.push_back(breach(line, "names " + std::string(library)));
+            return;
+        }
+    });
+    return breaches;
+}
+
+Breaches sqliteStaysInDb(const fs::path& root) {
+    Breaches breaches;
+    for (const auto* folder : {"app", "core", "tests"}) {
+        forEachLine(root, folder, isCpp, [&](const Line& line) {
+            const auto header = included(line.text);
+            if (header && isSqlite(*header) && !line.file.starts_with("tests/db/"))
+                breaches.push_back(breach(line, "includes " + *header));
+        });
+    }
+    return breaches;
+}
+
+Breaches arrowsPointDown(const fs::path& root) {
+    Breaches breaches;
+    for (const std::string folder : {"core", "db"}) {
+        forEachLine(root, folder, isCpp, [&](const Line& line) {
+            const auto header = included(line.text);
+            if (!header) return;
+            if (header->starts_with("app/") || header->starts_with("tests/") ||
+                (folder == "core" && header->starts_with("db/")))
+                breaches.push_back(breach(line, "includes " + *header));
+            const auto from = roomOfCore(line.file);
+            const auto to = roomOfCore(*header);
+            if (from && to && heightInCore(*to) > heightInCore(*from))
+                breaches.push_back(breach(line, "includes " + *header + ", a room above its own"));
+        });
+    }
+    for (const auto& file : filesUnder(root, "core")) {
+        const auto room = roomOfCore(file.generic_string());
+        if (isCpp(file) && room && heightInCore(*room) == kRoomsOfCore.size())
+            breaches.push_back(file.generic_string() + " is in no known room of core");
+    }
+    std::sort(breaches.begin(), breaches.end());
+    return breaches;
+}
+
+Breaches coloursLiveInThePalette(const fs::path& root) {
+    Breaches breaches;
+    forEachLine(root, "app", isCpp, [&](const Line& line) {
+        if (line.file == "app/desk/palette.cpp" || line.file.ends_with("stone_painter.cpp")) return;
+        if (hasHexColour(line.text) || hasNumberedColour(line.text))
+            breaches.push_back(breach(line, "names a colour"));
+    });
+    return breaches;
+}
+
+Breaches everySourceNamesItsLicence(const fs::path& root) {
+    Breaches breaches;
+    for (const auto& file : filesUnder(root, "")) {
+        const auto lines = linesOf(root / file);
+        const auto isLine = [&lines](std::size_t index, std::string_view text) {
+            return index < lines.size() && lines[index] == text;
+        };
+        const bool isScript = !lines.empty() && lines[0].starts_with("#!");
+        if (isCpp(file) && !isLine(0, "// SPDX-License-Identifier: MIT"))
+            breaches.push_back(file.generic_string() + ":1 does not begin with the SPDX line");
+        if (isScript && !isLine(1, "# SPDX-License-Identifier: MIT"))
+            breaches.push_back(file.generic_string() + ":2 is not the SPDX line");
+    }
+    return breaches;
+}
+
+Breaches nothingIsPutOff(const fs::path& root) {
+    // Put together here, or this file would breach its own rule.
+    const std::array<std::string, 3> marks{std::string("TO") + "DO", std::string("FIX") + "ME",
+                                           std::string("X") + "XX"};
+    const auto off = std::string("DISABLED") + '_';
+    const auto isText = [](const fs::path& path) {
+        return isCpp(path) || isCMake(path) || path.extension() == ".md" || path.extension() == ".sql" ||
+               path.extension() == ".sh" || path.extension() == ".py" || path.extension().empty();
+    };
+    Breaches breaches;
+    forEachLine(root, "", isText, [&](const Line& line) {
+        for (const auto& mark : marks) {
+            if (hasWord(line.text, mark)) breaches.push_back(breach(line, "says " + mark));
+        }
+        if (line.text.find(off) != std::string::npos) breaches.push_back(breach(line, "switches a test off"));
+    });
+    return breaches;
+}
+
+} // namespace sp::tests::house

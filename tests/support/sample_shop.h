@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/order.h"
+#include "core/catalogue/price_book.h"
+
+#include <string_view>
+
+namespace sp::sample {
+
+/// A small shop for tests of costing and pricing: two colours of stones, tape, template, backing and a hoodie, all
+/// with prices. Every figure in it is invented. Names are the map's keys: "Aqua", "Jet", "Tape", "Template",
+/// "Backing", "Hoodie", "Bag".
+base::Id idOf(std::string_view name);
+catalogue::PriceBook priceBook();
+/// 24 Lanterns on backing: 212 Aqua and 96 Jet, 3 1/2 × 2 3/4 in.
+catalogue::OrderLine lantern(std::int64_t quantity = 24);
+catalogue::Order orderOf(std::vector<catalogue::OrderLine> lines);
+
+units::Money cents(std::int64_t amount);
+units::Date day(std::string_view iso);
+
+} // namespace sp::sample

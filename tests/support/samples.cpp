@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+#include "tests/support/samples.h"
+
+namespace sp::test {
+
+using catalogue::BenchStandards;
+using catalogue::Certificate;
+using catalogue::Customer;
+using catalogue::Design;
+using catalogue::Material;
+using catalogue::MaterialKind;
+using catalogue::Order;
+using catalogue::OrderLine;
+using catalogue::Pack;
+using catalogue::PriceBasis;
+using catalogue::Shop;
+using catalogue::Supplier;
+using units::Count;
+using units::Date;
+using units::Duration;
+using units::Length;
+using units::Money;
+using units::Rate;
+using units::Temperature;
+
+namespace {
+
+Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+Length mm(std::int64_t length) { return Length::fromMicrometres(length * 1'000); }
+Date day(const char* iso) { return Date::parse(iso).value(); }
+
+} // namespace
+
+Material sampleStone(std::string name) {
+    Material m;
+    m.name = std::move(name);
+    m.kind = MaterialKind::Stone;
+    m.basis = PriceBasis::Replacement;
+    m.fixedPrice = Money::fromMicros(4'861);
+    m.stone = {"Aquamarine", 0x33B5C4, "SS10", Rate::fromPpm(31'250)};
+    return m;
+}
+
+Material sampleTape() {
+    Material m;
+    m.name = "Clear tape";
+    m.kind = MaterialKind::Tape;
+    m.basis = PriceBasis::ShelfAverage;
+    m.sheet = {.form = catalogue::SheetForm::Roll,
+               .width = Length::fromInch64ths(9 * 64 + 32),
+               .height = mm(10'000),
+               .margin = mm(3),
+               .border = Length::fromNanometres(12'700'001),
+               .gap = mm(2),
+               .oneWay = true,
+               .basis = catalogue::ShareBasis::ByPosition,
+               .lifts = 3};
+    return m;
+}
+
+Material sampleBlank() {
+    Material m;
+    m.name = "Plain tee";
+    m.kind = MaterialKind::Blank;
+    m.basis = PriceBasis::Fixed;
+    m.fixedPrice = cents(425);
+    m.sizes = {{"2XL", cents(150), cents(200)}, {"3XL", cents(225), cents(350)}};
+    return m;
+}
+
+Supplier sampleSupplier(std::string name) {
+    return {{}, std::move(name), 7, cents(895), cents(15'000), cents(2'500)};
+}
+
+Pack samplePack(const base::Id& material, const base::Id& supplier) {
+    return {.id = {},
+            .material = material,
+            .supplier = supplier,
+            .name = "bag of 10 gross",
+            .amount = Count::of(1'440),
+            .prices = {{Count::of(1), cents(694)}, {Count::of(5), cents(649)}},
+            .usual = true,
+            .pricedOn = day("2026-10-12")};
+}
+
+Design sampleDesign(const base::Id& stone, const base::Id& base, std::string name) {
+    return {.id = {},
+            .name = std::move(name),
+            .width = Length::fromInch64ths(3 * 64 + 32),
+            .height = Length::fromInch64ths(2 * 64 + 48),
+            .stones = {{stone, Count::of(217)}},
+            .templatesOnWall = true,
+            .plannedPieces = Count::of(48),
+            .usualBase = base,
+            .artTime = Duration::fromMinutes(35),
+            .note = "Hinge the tape on the left.\nLargest colour first."};
+}
+
+Customer sampleCustomer(std::string name) {
+    return {{}, std::move(name), "4 Mill Lane\n555 0101",
+            Certificate{"EX-1042", "Vermont", day("2026-01-02"), day("2027-01-01")}};
+}
+
+Shop sampleShop(const base::Id& packing) {
+    Shop shop;
+    shop.letterhead = {"The Stone Bench", "1 Quay Street\n555 0100", "Half now, half on collection.", "Wash inside out."};
+    shop.currency = units::Currency::parse("EUR").value();
+    shop.paper = catalogue::Paper::A4;
+    shop.lengthUnit = units::LengthUnit::Centimetre;
+    shop.temperatureUnit = units::TemperatureUnit::Celsius;
+    shop.rates = {cents(2'250), cents(64'000), Duration::fromMinutes(80 * 60), Rate::fromPpm(25'000), cents(1'800)};
+    shop.rules.ladder = {{Count::of(1), Rate::fromPercent(150)}, {Count::of(24), Rate::fromPercent(110)}};
+    shop.rules.rush = {{2, Rate::fromPercent(25)}, {7, Rate::fromPercent(10)}};
+    shop.rules.rounding = {catalogue::RoundingKind::Ending, 25, 99};
+    shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
+    shop.rules.minimumOrder = cents(2'000);
+    shop.rules.tax = {"VAT", Rate::fromPpm(88'750), true, catalogue::TaxRounding::PerLine};
+    shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
+    shop.rules.depositRate = Rate::fromPercent(50);
+    shop.rules.depositStep = cents(500);
+    shop.rules.validDays = 21;
+    shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48)};
+    shop.ladderOnSheet = false;
+    if (!packing.isNone()) shop.packing = {packing};
+    shop.isDemo = true;
+    return shop;
+}
+
+BenchStandards sampleBench() {
+    BenchStandards bench;
+    std::int64_t seconds = 1;
+    for (auto& step : bench.steps) {
+        step = {Duration::fromSeconds(seconds), Duration::fromSeconds(seconds + 1), Duration::fromSeconds(seconds + 2),
+                Duration::fromMilliseconds(seconds * 1'500), Rate::fromPercent(100 - seconds)};
+        seconds += 3;
+    }
+    bench.press = {.price = cents(89'900),
+                   .salvage = cents(9'000),
+                   .lifePresses = 80'000,
+                   .platenWidth = mm(400),
+                   .platenHeight = mm(500),
+                   .dwell = Duration::fromSeconds(10),
+                   .handling = Duration::fromSeconds(22),
+                   .warmUp = Duration::fromMinutes(12),
+                   .testPresses = 2,
+                   .secondPressShare = Rate::fromPercent(15),
+                   .secondDwell = Duration::fromSeconds(5),
+                   .runningPerHour = cents(38),
+                   .temperature = Temperature::fromMillifahrenheit(315'000)};
+    bench.cutter = {cents(120'000), cents(15'000), 9'000'000};
+    return bench;
+}
+
+OrderLine sampleLine(const Design& design) {
+    return {.id = design.id,
+            .design = design.id,
+            .title = design.name,
+            .width = design.width,
+            .height = design.height,
+            .stones = design.stones,
+            .onto = design.usualBase,
+            .customersGarment = true,
+            .templatesOnWall = design.templatesOnWall,
+            .plannedPieces = design.plannedPieces,
+            .artTime = design.artTime,
+            .quantity = Count::of(24),
+            .sizes = {{"2XL", Count::of(3)}},
+            .typedEach = cents(1'250),
+            .taxable = false};
+}
+
+Order sampleOrder(const base::Id& customer, const Design& design) {
+    Order order;
+    order.customer = customer;
+    order.quotedOn = day("2026-11-25");
+    order.wantedBy = day("2026-12-11");
+    order.discount.share = Rate::fromPercent(5);
+    order.asksExemption = true;
+    order.lines = {sampleLine(design), sampleLine(design)};
+    order.lines[1].title = "Lantern, small";
+    order.lines[1].design = {};
+    order.lines[1].plannedPieces.reset();
+    order.lines[1].artTime.reset();
+    order.lines[1].typedEach.reset();
+    order.lines[1].sizes.clear();
+    return order;
+}
+
+} // namespace sp::test
