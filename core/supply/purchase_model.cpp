@@ -16,7 +16,8 @@ namespace {
 
 constexpr int64_t kMostMoney = int64_t{1} << 40;   // granules in any one sum
 constexpr int64_t kMostCount = 1'000'000'000'000;  // stones or packs
-constexpr int64_t kMostUnits = 3'000;              // of one material within the search
+constexpr int64_t kMostUnits = 50'000;             // of one material within the search
+constexpr double kMostCurveWork = 2e7;             // steps to make the curves of one material
 constexpr int64_t kMostCells = 8'000'000;          // packs times units, for memory
 constexpr int64_t kUnlimited = int64_t{1} << 40;
 
@@ -348,12 +349,24 @@ class Builder {
         return sum * (1 - 1e-12L);
     }
 
+    /// What memory and the time to make its curves allow of one material: a pack of u units takes need^2 / 2u steps.
+    int64_t mostUnits(int material) const {
+        const auto& model = m_out.model;
+        double perSquare = 0;
+        for (const auto& pack : model.packs)
+            for (const auto& give : pack.gives)
+                if (give.material == material && give.units > 0) perSquare += 0.5 / static_cast<double>(give.units);
+        const int64_t byMemory =
+            std::clamp<int64_t>(kMostCells / (static_cast<int64_t>(model.packs.size()) + 1), 50, kMostUnits);
+        if (perSquare <= 0) return byMemory;
+        return std::min(byMemory, std::max<int64_t>(50, static_cast<int64_t>(std::sqrt(kMostCurveWork / perSquare))));
+    }
+
     void reduceLargeNeeds() {
         auto& model = m_out.model;
-        const int64_t most = std::clamp<int64_t>(kMostCells / (static_cast<int64_t>(model.packs.size()) + 1), 50,
-                                                 kMostUnits);
         const auto wholeFloor = static_cast<int64_t>(std::floor(priceFloor()));
         for (std::size_t m = 0; m + 1 < model.needs.size(); ++m) {
+            const int64_t most = mostUnits(static_cast<int>(m));
             if (model.needs[m] <= most) continue;
             model.isReduced = true;
             std::vector<std::size_t> order;

@@ -20,6 +20,7 @@ constexpr std::size_t kFewLabels = 300;
 constexpr std::size_t kManyLabels = 60'000;
 constexpr int kSteps = 40;
 constexpr int kLeafSteps = 16;
+constexpr int64_t kWorkToRaise = 4'000'000;
 constexpr int64_t kMostCap = int64_t{1} << 42; // no plan within the model's sums costs more
 
 template<class T>
@@ -390,6 +391,7 @@ class Search {
         auto shares = sharesOf(multipliers);
         double pace = 1;
         int stale = 0;
+        steps = static_cast<int>(std::clamp<int64_t>(kWorkToRaise / workOf(relaxation), 6, steps));
         for (int step = 0; step < steps && (sums > 0 || !relaxation.kits().empty()); ++step) {
             if (roundedUp(bestBound) >= limit() || bestBound >= kScaledNever) break;
             if (tick(workOf(relaxation))) break;

@@ -246,6 +246,6 @@ INSTANTIATE_TEST_SUITE_P(Purchase, PurchaseAgainstCbc,
                                          Series{"kits", 40, {4, 2, 2, 4, 0.6, true}},
                                          Series{"many_suppliers", 20, {3, 4, 2, 1, 0.6, false}},
                                          Series{"large", 5, {10, 3, 6, 3, 0.75, false}}),
-                         [](const auto& info) { return info.param.name; });
+                         [](const auto& row) { return row.param.name; });
 
 } // namespace
