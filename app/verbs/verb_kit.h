@@ -24,6 +24,9 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome yieldVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome buyVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome packVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome checkVerb(const Arguments& arguments, const Helpers& helpers);
 
 } // namespace sp::verbs

@@ -41,6 +41,9 @@ const std::vector<Verb>& verbs() {
         {"fit", "--sheet 9x12in --piece 3.5x2.75in [--margin L] [--gap L] [--one-way] [--json]",
          {{"--sheet", "--piece", "--margin", "--gap"}, {"--one-way", "--json"}, 0, {"--sheet", "--piece"}},
          fitVerb},
+        {"yield", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, yieldVerb},
+        {"buy", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, buyVerb},
+        {"pack", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, packVerb},
         {"check", "BOOK [--json]", {{}, {"--json"}, 1, {}}, checkVerb},
     };
     return all;
