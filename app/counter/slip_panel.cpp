@@ -44,8 +44,7 @@ class SlipPaper : public QWidget {
         path.lineTo(sheet.bottomRight());
         path.closeSubpath();
         painter.setPen(Qt::NoPen);
-        auto shade = desk::colour(Role::Ink);
-        if (desk::currentLook() == desk::Look::Dark) shade = Qt::black;
+        auto shade = desk::colour(Role::Ink, desk::Look::Light); // dark in both looks
         for (int i = kShadow; i > 0; --i) {
             shade.setAlphaF(0.03F);
             painter.setBrush(shade);

@@ -33,55 +33,57 @@ constexpr double kTenths = 10.0;
 
 constexpr const FaceShape& shapeOf(Face face) { return kShapes[static_cast<std::size_t>(face)]; }
 
-QFont fontOf(const FaceShape& shape) {
+/// Latin letters, digits and common signs, which need no shaping.
+bool isPlain(const QString& text) {
+    return std::all_of(text.begin(), text.end(), [](QChar c) {
+        const auto code = c.unicode();
+        return code < 0x250 || (code >= 0x2000 && code < 0x2300);
+    });
+}
+
+QFont fontOf(const FaceShape& shape, QFont::StyleStrategy strategy) {
     QFont font;
     font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")});
     font.setPixelSize(static_cast<int>(shape.points * kTenths));
     font.setWeight(shape.weight);
     font.setHintingPreference(QFont::PreferNoHinting);
+    font.setStyleStrategy(strategy);
     return font;
 }
 
 } // namespace
 
 Lettering::Lettering() {
-    for (const auto& shape : kShapes) {
-        const QFont font = fontOf(shape);
-        const QFontMetricsF metrics(font);
-        double widest = 0;
-        for (char16_t digit = u'0'; digit <= u'9'; ++digit)
-            widest = std::max(widest, metrics.horizontalAdvance(QChar(digit)));
-        m_cuts.push_back({font, metrics, widest});
-    }
+    // Shaping lets a font put drawn variants in the place of hyphens, crosses and brackets, and a PDF reader that copies
+    // those gets a gap. So only text that needs shaping gets it.
+    for (const auto& shape : kShapes)
+        for (const auto strategy : {QFont::PreferDefault, QFont::PreferNoShaping}) {
+            const QFont font = fontOf(shape, strategy);
+            m_cuts.push_back({font, QFontMetricsF(font)});
+        }
+}
+
+const Lettering::Cut& Lettering::of(Face face, const QString& text) const {
+    return m_cuts[2 * static_cast<std::size_t>(face) + (isPlain(text) ? 1 : 0)];
 }
 
 double Lettering::leading(Face face) const { return shapeOf(face).leading; }
 
 double Lettering::ascent(Face face) const {
     const auto& shape = shapeOf(face);
-    const auto& metrics = of(face).metrics;
+    const auto& metrics = of(face, {}).metrics;
     return (shape.leading + (metrics.capHeight() / kTenths)) / 2;
 }
 
 double Lettering::width(Face face, const QString& text) const {
-    return of(face).metrics.horizontalAdvance(text) / kTenths;
-}
-
-double Lettering::advance(const Cut& cut, QChar character) const {
-    return character.isDigit() ? cut.digit : cut.metrics.horizontalAdvance(character);
-}
-
-double Lettering::figuresWidth(Face face, const QString& text) const {
-    double width = 0;
-    for (const QChar character : text) width += advance(of(face), character);
-    return width / kTenths;
+    return of(face, text).metrics.horizontalAdvance(text) / kTenths;
 }
 
 QStringList Lettering::wrap(Face face, const QString& text, double width, int mostLines) const {
     const QString plain = text.simplified();
     QStringList lines;
     if (plain.isEmpty()) return lines;
-    const auto& cut = of(face);
+    const auto& cut = of(face, plain);
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     QTextLayout layout(plain, cut.font);
@@ -106,26 +108,9 @@ void Lettering::draw(QPainter& painter, QPointF baseline, Face face, const QColo
     painter.save();
     painter.translate(baseline);
     painter.scale(1 / kTenths, 1 / kTenths);
-    painter.setFont(of(face).font);
+    painter.setFont(of(face, text).font);
     painter.setPen(colour);
     painter.drawText(QPointF(0, 0), text);
-    painter.restore();
-}
-
-void Lettering::drawFigures(QPainter& painter, QPointF baseline, Face face, const QColor& colour,
-                            const QString& text) const {
-    const auto& cut = of(face);
-    painter.save();
-    painter.translate(baseline);
-    painter.scale(1 / kTenths, 1 / kTenths);
-    painter.setFont(cut.font);
-    painter.setPen(colour);
-    double x = 0;
-    for (const QChar character : text) {
-        const double cell = advance(cut, character);
-        painter.drawText(QPointF(x + (cell - cut.metrics.horizontalAdvance(character)) / 2, 0), QString(character));
-        x += cell;
-    }
     painter.restore();
 }
 

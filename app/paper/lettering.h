@@ -32,8 +32,6 @@ class Lettering {
     /// From the top of a line to its baseline.
     double ascent(Face face) const;
     double width(Face face, const QString& text) const;
-    /// Width of an amount or a number set by drawFigures.
-    double figuresWidth(Face face, const QString& text) const;
 
     /// Breaks at words, inside a word that is wider than the line. What does not fit in `mostLines` ends in an ellipsis.
     /// Line ends in the text count as spaces.
@@ -41,18 +39,14 @@ class Lettering {
 
     // Drawing, on a painter whose unit is the point. `baseline` is the left end.
     void draw(QPainter& painter, QPointF baseline, Face face, const QColor& colour, const QString& text) const;
-    /// As draw, every digit as wide as the widest, so that columns of figures stand below each other.
-    void drawFigures(QPainter& painter, QPointF baseline, Face face, const QColor& colour, const QString& text) const;
 
   private:
     struct Cut {
         QFont font;
         QFontMetricsF metrics;
-        double digit; ///< widest digit, in tenths of a point
     };
 
-    const Cut& of(Face face) const { return m_cuts[static_cast<std::size_t>(face)]; }
-    double advance(const Cut& cut, QChar character) const;
+    const Cut& of(Face face, const QString& text) const;
 
     std::vector<Cut> m_cuts;
 };

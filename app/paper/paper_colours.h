@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/desk/palette.h"
+
 #include <QColor>
 
 namespace sp::paper {
 
-// Paper stays light whatever theme the screen has.
-inline const QColor kInk{0x1D, 0x27, 0x30};
-inline const QColor kMutedInk{0x5A, 0x64, 0x6D};
-inline const QColor kHairline{0xD5, 0xCF, 0xC5};
-inline const QColor kSoftJewel{0xF1, 0xE3, 0xE8};
-inline const QColor kJewel{0x8A, 0x28, 0x46};
+// Paper takes the light table of the palette whatever look the screen has.
+inline QColor inkOf(desk::Role role) { return desk::colour(role, desk::Look::Light); }
+
+inline const QColor kInk = inkOf(desk::Role::Ink);
+inline const QColor kMutedInk = inkOf(desk::Role::Muted);
+inline const QColor kHairline = inkOf(desk::Role::Hairline);
+inline const QColor kSoftJewel = inkOf(desk::Role::JewelSoft);
+inline const QColor kJewel = inkOf(desk::Role::Jewel);
+inline const QColor kWhite = inkOf(desk::Role::Paper);
 
 } // namespace sp::paper

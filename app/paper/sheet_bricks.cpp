@@ -33,10 +33,10 @@ BrickMaker::BrickMaker(const SheetContent& sheet, const Lettering& lettering, do
 BrickMaker::Columns BrickMaker::measure() const {
     double pieces = m_lettering.width(Face::Fine, QStringLiteral("Pieces"));
     double each = m_lettering.width(Face::Fine, QStringLiteral("Each"));
-    double amount = m_lettering.figuresWidth(Face::Strong, text(m_sheet.together.text));
+    double amount = m_lettering.width(Face::Strong, text(m_sheet.together.text));
     std::size_t stones = 0;
     const auto widen = [&](double& column, const std::string& figures) {
-        column = std::max(column, m_lettering.figuresWidth(Face::Strong, text(figures)));
+        column = std::max(column, m_lettering.width(Face::Strong, text(figures)));
     };
     for (const auto& line : m_sheet.lines) {
         widen(pieces, line.pieces);
@@ -69,7 +69,7 @@ void BrickMaker::writeRight(Brick& brick, double right, double y, Face face, con
 
 void BrickMaker::figuresRight(Brick& brick, double right, double y, Face face, const QColor& colour,
                               const QString& figures) const {
-    const double x = right - m_lettering.figuresWidth(face, figures);
+    const double x = right - m_lettering.width(face, figures);
     brick.parts.texts.push_back({{x, y + m_lettering.ascent(face)}, figures, face, colour, true});
 }
 
@@ -209,7 +209,7 @@ Brick BrickMaker::carried(const QString& label, const QString& amount) const {
 double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const QString& note,
                              const QString& amount) const {
     const double left = m_width * kTotalsLeft;
-    const double room = m_width - left - kColumnGap - m_lettering.figuresWidth(Face::Body, amount);
+    const double room = m_width - left - kColumnGap - m_lettering.width(Face::Body, amount);
     figuresRight(brick, m_width, y, Face::Body, kInk, amount);
     y = paragraph(brick, left, y, Face::Body, kMutedInk, label, room, 3);
     return paragraph(brick, left, y, Face::Fine, kMutedInk, note, room, 2) + 4;
@@ -218,7 +218,7 @@ double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const
 double BrickMaker::grandTotalLeft() const {
     const double labels = m_lettering.width(Face::Title, QStringLiteral("To pay")) + 6 +
                           m_lettering.width(Face::Small, text(m_sheet.currency));
-    const double amount = m_lettering.figuresWidth(Face::Total, text(m_sheet.toPay.text));
+    const double amount = m_lettering.width(Face::Total, text(m_sheet.toPay.text));
     return std::clamp(m_width - amount - kColumnGap - labels, 0.0, m_width * kTotalsLeft);
 }
 
@@ -314,7 +314,7 @@ void BrickMaker::addLadders(std::vector<Brick>& bricks) const {
     for (const auto& ladder : m_sheet.ladders)
         for (const auto& step : ladder.steps)
             for (const auto& figures : {step.pieces, step.each})
-                cell = std::max(cell, m_lettering.figuresWidth(Face::Strong, text(figures)) + 18);
+                cell = std::max(cell, m_lettering.width(Face::Strong, text(figures)) + 18);
     const auto quantities = ladderColumns();
     // A table holds as many columns as fit; the others go into further tables below.
     const auto most = std::max(std::size_t{1}, static_cast<std::size_t>((m_width - kLadderNames) / cell));

@@ -23,7 +23,7 @@ struct PlacedText {
     QString text;
     Face face = Face::Body;
     QColor colour;
-    bool isFigures = false; ///< see Lettering::drawFigures
+    bool isFigures = false; ///< a number or an amount, ending at a column's right edge
 };
 
 struct PlacedRule {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/sheet_painter.h"
 
-#include "app/paper/cut_stone.h"
+#include "app/desk/stone_painter.h"
+#include "app/paper/paper_colours.h"
 #include "core/base/ensure.h"
 
 #include <QPagedPaintDevice>
@@ -19,13 +20,13 @@ void SheetPainter::paintPage(QPainter& painter, int index) const {
     for (const auto& rule : page.rules)
         painter.fillRect(QRectF(rule.from.x(), rule.from.y() - rule.thickness / 2, rule.length, rule.thickness),
                          rule.colour);
-    for (const auto& stone : page.stones) drawCutStone(painter, stone.centre, stone.radius, stone.colour);
-    for (const auto& text : page.texts) {
-        if (text.isFigures)
-            m_lettering.drawFigures(painter, text.baseline, text.face, text.colour, text.text);
-        else
-            m_lettering.draw(painter, text.baseline, text.face, text.colour, text.text);
+    for (const auto& stone : page.stones) {
+        const QPointF reach(stone.radius, stone.radius);
+        desk::paintStone(painter, QRectF(stone.centre - reach, stone.centre + reach), stone.colour, kWhite);
     }
+    // One run for each text, figures too: a number drawn digit by digit is not a number any more to who copies it.
+    for (const auto& text : page.texts)
+        m_lettering.draw(painter, text.baseline, text.face, text.colour, text.text);
 }
 
 bool SheetPainter::paintOn(QPagedPaintDevice& device, int first, int last) const {

@@ -7,6 +7,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+
 namespace sp::costing {
 
 namespace {
@@ -28,42 +31,46 @@ class Writer {
   public:
     explicit Writer(CostSheet& sheet)
         : m_nodes(sheet.nodes) {
-        m_nodes.reserve(40);
+        m_nodes.reserve(32);
     }
 
     std::size_t open(Part part) {
         m_nodes.push_back({part, m_depth++, 0, Money{}});
+        m_sums[m_depth] = {};
         return m_nodes.size() - 1;
     }
     Money close(std::size_t node) {
-        --m_depth;
-        return m_nodes[node].amount = sumBelow(node);
+        const Money sum = m_sums[m_depth--];
+        m_sums[m_depth] += sum;
+        return m_nodes[node].amount = sum;
     }
     Money leaf(Part part, std::size_t index, const Fraction& micros) {
         const Money amount = Money::fromExact(micros);
         m_nodes.push_back({part, m_depth, static_cast<std::uint16_t>(index), amount});
+        m_sums[m_depth] += amount;
         return amount;
     }
+    /// What stands so far below the open node.
+    Money sumSoFar() const { return m_sums[m_depth]; }
 
   private:
-    Money sumBelow(std::size_t node) const {
-        Money sum;
-        for (std::size_t i = node + 1; i < m_nodes.size(); ++i)
-            if (m_nodes[i].depth == m_nodes[node].depth + 1) sum += m_nodes[i].amount;
-        return sum;
-    }
-
     std::vector<CostNode>& m_nodes;
+    std::array<Money, 8> m_sums{}; ///< by depth; the tree is three deep
     std::uint8_t m_depth = 0;
 };
 
 class LineCoster {
   public:
-    LineCoster(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits)
+    LineCoster(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const LineMaterials& materials,
+               layout::FitMemo& fits)
         : m_line(line)
         , m_book(book)
         , m_fits(fits)
         , m_pieces(Fraction::of(line.quantity.value()))
+        , m_found(materials)
+        , m_base(materials.base)
+        , m_tape(materials.tape)
+        , m_template(materials.templates)
         , m_write(m_sheet) {}
 
     base::Result<CostSheet> cost(Money cardFixed) {
@@ -84,27 +91,25 @@ class LineCoster {
     }
 
   private:
-    const catalogue::PricedMaterial& priced(const base::Id& id) const { return *m_book.find(id); }
     bool onBlank() const {
-        return m_line.customersGarment || priced(m_line.onto).material.kind == catalogue::MaterialKind::Blank;
+        return !m_base || m_base->material.kind == catalogue::MaterialKind::Blank;
     }
 
     base::Done planSheets() {
-        const auto& shop = m_book.shop;
         const auto quantity = m_line.quantity.value();
-        if (!shop.usualTape.isNone()) {
-            const auto& tape = priced(shop.usualTape).material;
+        if (m_tape) {
+            const auto& tape = m_tape->material;
             const auto lifts = std::max<std::int64_t>(1, tape.sheet.lifts);
             if (auto ok = plan(m_sheet.tape, tape, (quantity + lifts - 1) / lifts); !ok) return ok;
         }
-        if (!shop.usualTemplate.isNone() && !m_line.templatesOnWall)
-            if (auto ok = plan(m_sheet.templates, priced(shop.usualTemplate).material,
+        if (m_template && !m_line.templatesOnWall)
+            if (auto ok = plan(m_sheet.templates, m_template->material,
                                static_cast<std::int64_t>(m_line.stones.size()));
                 !ok)
                 return ok;
         units::Length border;
         if (!onBlank()) {
-            const auto& backing = priced(m_line.onto).material;
+            const auto& backing = m_base->material;
             if (auto ok = plan(m_sheet.base, backing, quantity); !ok) return ok;
             border = backing.sheet.border;
         }
@@ -128,7 +133,7 @@ class LineCoster {
         const auto node = m_write.open(Part::Stones);
         for (std::size_t i = 0; i < m_line.stones.size(); ++i) {
             const auto& stone = m_line.stones[i];
-            const auto& material = priced(stone.material);
+            const auto& material = *m_found.stones[i];
             const Fraction taken = Fraction::of(stone.count.value()) * m_pieces *
                                    Fraction::ratio(units::kPpm, units::kPpm - material.material.stone.loss.ppm());
             m_write.leaf(Part::Stone, i, taken * material.price->each());
@@ -137,16 +142,15 @@ class LineCoster {
     }
 
     void sheets() {
-        if (!m_book.shop.usualTape.isNone()) {
-            const auto& tape = priced(m_book.shop.usualTape);
-            const Fraction shares = m_pieces * Fraction::ratio(1, std::max<std::int64_t>(1, tape.material.sheet.lifts));
-            m_materials += m_write.leaf(Part::Tape, 0, costOfUse(m_sheet.tape, tape, shares));
+        if (m_tape) {
+            const Fraction shares =
+                m_pieces * Fraction::ratio(1, std::max<std::int64_t>(1, m_tape->material.sheet.lifts));
+            m_materials += m_write.leaf(Part::Tape, 0, costOfUse(m_sheet.tape, *m_tape, shares));
         }
-        if (!m_book.shop.usualTemplate.isNone()) {
+        if (m_template) {
             Fraction cost;
             if (!m_line.templatesOnWall) {
-                cost = costOfUse(m_sheet.templates, priced(m_book.shop.usualTemplate),
-                                 Fraction::of(m_sheet.templates.cut));
+                cost = costOfUse(m_sheet.templates, *m_template, Fraction::of(m_sheet.templates.cut));
                 if (m_line.plannedPieces)
                     cost = cost * Fraction::ratio(std::min(m_line.quantity.value(), m_line.plannedPieces->value()),
                                                   m_line.plannedPieces->value());
@@ -155,11 +159,11 @@ class LineCoster {
             m_sheet.setUp += templates;
             m_sheet.outOfPocket += templates;
         }
-        if (!m_line.customersGarment) m_materials += base();
+        if (m_base) m_materials += base();
     }
 
     Money base() {
-        const auto& material = priced(m_line.onto);
+        const auto& material = *m_base;
         if (!onBlank()) return m_write.leaf(Part::Base, 0, costOfUse(m_sheet.base, material, m_pieces));
         const auto node = m_write.open(Part::Base);
         m_write.leaf(Part::BasePrice, 0, m_pieces * material.price->each());
@@ -172,11 +176,11 @@ class LineCoster {
     }
 
     void packing() {
-        const auto& items = m_book.shop.packing;
+        const auto& items = m_found.packing;
         if (items.empty()) return;
         const auto node = m_write.open(Part::Packing);
         for (std::size_t i = 0; i < items.size(); ++i)
-            m_write.leaf(Part::PackingItem, i, m_pieces * priced(items[i]).price->each());
+            m_write.leaf(Part::PackingItem, i, m_pieces * items[i]->price->each());
         m_materials += m_write.close(node);
     }
 
@@ -267,9 +271,7 @@ class LineCoster {
     void cardFee(Money fixed) {
         const auto& fee = m_book.shop.rules.cardFee;
         if (!fee.charged) return;
-        Money net;
-        for (const auto& node : m_sheet.nodes)
-            if (node.depth == 1) net += node.amount;
+        const Money net = m_write.sumSoFar();
         const Fraction charged = (net + fixed).exact() * Fraction::ratio(units::kPpm, units::kPpm - fee.rate.ppm());
         m_sheet.outOfPocket += m_write.leaf(Part::CardFee, 0, charged - net.exact());
     }
@@ -278,6 +280,10 @@ class LineCoster {
     const catalogue::PriceBook& m_book;
     layout::FitMemo& m_fits;
     const Fraction m_pieces;
+    const LineMaterials& m_found;
+    const catalogue::PricedMaterial* m_base;     ///< none under the customer's own garment
+    const catalogue::PricedMaterial* m_tape;     ///< none where the shop charges none
+    const catalogue::PricedMaterial* m_template; ///< likewise
     CostSheet m_sheet;
     Writer m_write;
     Fraction m_seconds;      ///< second presses
@@ -309,10 +315,11 @@ base::Done checkShop(const catalogue::PriceBook& book) {
 
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                  layout::FitMemo& fits, Money cardFixed) {
-    if (auto ok = checkLine(line, book); !ok) return base::fail(ok.error());
+    const auto materials = checkLine(line, book);
+    if (!materials) return base::fail(materials.error());
     if (auto ok = checkShop(book); !ok) return base::fail(ok.error());
     try {
-        return LineCoster(line, book, fits).cost(cardFixed);
+        return LineCoster(line, book, *materials, fits).cost(cardFixed);
     } catch (const base::Overflow&) {
         return base::fail(base::Code::TooLarge, line.title,
                           fmt::format("{} comes to more money than this program reckons with; check its pieces, "

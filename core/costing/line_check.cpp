@@ -16,26 +16,29 @@ using catalogue::MaterialKind;
 
 std::string nameOf(const catalogue::OrderLine& line) { return line.title.empty() ? "This line" : line.title; }
 
-Done checkMaterial(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const base::Id& id,
-                   std::initializer_list<MaterialKind> kinds, std::string_view role) {
+/// The material, when it can play that role.
+base::Result<const catalogue::PricedMaterial*> material(const catalogue::OrderLine& line,
+                                                        const catalogue::PriceBook& book, const base::Id& id,
+                                                        std::initializer_list<MaterialKind> kinds,
+                                                        std::string_view role) {
     const auto* priced = book.find(id);
     if (!priced)
         return fail(Code::NotFound, nameOf(line),
                     fmt::format("The {} of {} is no longer among the supplies; choose another.", role, nameOf(line)));
-    const auto& material = priced->material;
+    const auto& found = priced->material;
     bool fits = false;
-    for (const auto kind : kinds) fits = fits || material.kind == kind;
+    for (const auto kind : kinds) fits = fits || found.kind == kind;
     if (!fits)
-        return fail(Code::Invalid, material.name,
-                    fmt::format("{} cannot be the {} of {}: it is {}; choose another.", material.name, role,
-                                nameOf(line), catalogue::nameOf(material.kind)));
+        return fail(Code::Invalid, found.name,
+                    fmt::format("{} cannot be the {} of {}: it is {}; choose another.", found.name, role, nameOf(line),
+                                catalogue::nameOf(found.kind)));
     if (!priced->price)
-        return fail(Code::Missing, material.name,
-                    fmt::format("{} has no price; add a pack with a price to it in Supplies.", material.name));
-    return {};
+        return fail(Code::Missing, found.name,
+                    fmt::format("{} has no price; add a pack with a price to it in Supplies.", found.name));
+    return priced;
 }
 
-Done checkStones(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+Done findStones(const catalogue::OrderLine& line, const catalogue::PriceBook& book, LineMaterials& out) {
     if (line.stones.empty())
         return fail(Code::Missing, nameOf(line),
                     fmt::format("{} has no stones; add a colour and how many a piece takes.", nameOf(line)));
@@ -44,29 +47,30 @@ Done checkStones(const catalogue::OrderLine& line, const catalogue::PriceBook& b
                     fmt::format("{} has more than {} colours; leave some out.", nameOf(line), kMostColours));
     for (std::size_t i = 0; i < line.stones.size(); ++i) {
         const auto& stone = line.stones[i];
-        if (auto ok = checkMaterial(line, book, stone.material, {MaterialKind::Stone}, "stone"); !ok) return ok;
-        const auto& material = book.find(stone.material)->material;
+        const auto found = material(line, book, stone.material, {MaterialKind::Stone}, "stone");
+        if (!found) return fail(found.error());
+        out.stones.push_back(*found);
+        const auto& known = (*found)->material;
         if (stone.count.value() < 1 || stone.count.value() > kMostStonesAPiece)
-            return fail(Code::OutOfRange, material.name,
+            return fail(Code::OutOfRange, known.name,
                         fmt::format("{} takes {} of {} a piece; give a number from 1 to 1,000,000.", nameOf(line),
-                                    stone.count.value(), material.name));
+                                    stone.count.value(), known.name));
         const bool again = std::any_of(line.stones.begin(), line.stones.begin() + static_cast<std::ptrdiff_t>(i),
                                        [&](const auto& earlier) { return earlier.material == stone.material; });
         if (again)
-            return fail(Code::Invalid, material.name,
-                        fmt::format("{} names {} twice; put both counts in one row.", nameOf(line), material.name));
-        const auto loss = material.stone.loss.ppm();
+            return fail(Code::Invalid, known.name,
+                        fmt::format("{} names {} twice; put both counts in one row.", nameOf(line), known.name));
+        const auto loss = known.stone.loss.ppm();
         if (loss < 0 || loss >= units::kPpm)
-            return fail(Code::OutOfRange, material.name,
+            return fail(Code::OutOfRange, known.name,
                         fmt::format("The loss of {} must be from 0 to below 100 %; correct it in Supplies.",
-                                    material.name));
+                                    known.name));
     }
     return {};
 }
 
-Done checkSizes(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+Done checkSizes(const catalogue::OrderLine& line, const catalogue::PricedMaterial* base) {
     std::int64_t named = 0;
-    const auto* base = book.find(line.onto);
     for (const auto& size : line.sizes) {
         if (size.count.isNegative() || size.count > line.quantity)
             return fail(Code::OutOfRange, size.size,
@@ -74,7 +78,7 @@ Done checkSizes(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
                                     size.count.value(), size.size, line.quantity.value()));
         named += size.count.value();
         bool known = false;
-        if (base && !line.customersGarment)
+        if (base)
             for (const auto& row : base->material.sizes) known = known || row.name == size.size;
         if (!known)
             return fail(Code::NotFound, size.size,
@@ -110,27 +114,36 @@ Done checkMeasures(const catalogue::OrderLine& line) {
 
 } // namespace
 
-Done checkLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
-    if (auto ok = checkMeasures(line); !ok) return ok;
-    if (auto ok = checkStones(line, book); !ok) return ok;
+base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+    if (auto ok = checkMeasures(line); !ok) return fail(ok.error());
+    LineMaterials out;
+    if (auto ok = findStones(line, book, out); !ok) return fail(ok.error());
+    const auto find = [&](const catalogue::PricedMaterial*& place, const base::Id& id,
+                          std::initializer_list<MaterialKind> kinds, std::string_view role) -> Done {
+        const auto found = material(line, book, id, kinds, role);
+        if (!found) return fail(found.error());
+        place = *found;
+        return {};
+    };
     if (!line.customersGarment) {
         if (line.onto.isNone())
             return fail(Code::Missing, nameOf(line),
                         fmt::format("Say what {} goes on: a backing, a blank, or the customer's own garment.",
                                     nameOf(line)));
-        if (auto ok = checkMaterial(line, book, line.onto, {MaterialKind::Backing, MaterialKind::Blank}, "base"); !ok)
-            return ok;
+        if (auto ok = find(out.base, line.onto, {MaterialKind::Backing, MaterialKind::Blank}, "base"); !ok)
+            return fail(ok.error());
     }
-    if (auto ok = checkSizes(line, book); !ok) return ok;
+    if (auto ok = checkSizes(line, out.base); !ok) return fail(ok.error());
     const auto& shop = book.shop;
     if (!shop.usualTape.isNone())
-        if (auto ok = checkMaterial(line, book, shop.usualTape, {MaterialKind::Tape}, "tape"); !ok) return ok;
-    if (!shop.usualTemplate.isNone() && !line.templatesOnWall)
-        if (auto ok = checkMaterial(line, book, shop.usualTemplate, {MaterialKind::Template}, "template"); !ok)
-            return ok;
+        if (auto ok = find(out.tape, shop.usualTape, {MaterialKind::Tape}, "tape"); !ok) return fail(ok.error());
+    if (!shop.usualTemplate.isNone())
+        if (auto ok = find(out.templates, shop.usualTemplate, {MaterialKind::Template}, "template"); !ok)
+            return fail(ok.error());
     for (const auto& id : shop.packing)
-        if (auto ok = checkMaterial(line, book, id, {MaterialKind::Packing}, "packing"); !ok) return ok;
-    return {};
+        if (auto ok = find(out.packing.emplace_back(), id, {MaterialKind::Packing}, "packing"); !ok)
+            return fail(ok.error());
+    return out;
 }
 
 } // namespace sp::costing

@@ -11,6 +11,8 @@ namespace sp::layout {
 
 namespace {
 
+constexpr std::int64_t kPlainFirst = 1'000'000; // plain pinwheels looked at for the whole sheet
+constexpr std::int64_t kPlainPart = 300;        // and for a part of it
 constexpr Tick kPartSide = 12; // quick; the whole sheet is looked at more closely by its caller
 
 } // namespace
@@ -50,6 +52,8 @@ int FiveBlock::solve(int width, int height) {
     node.isSolved = true; // no part of a cut is the whole, so nobody asks again meanwhile
     const Problem here{m_grid.at(width), m_grid.at(height), m_grid.sideA(), m_grid.sideB()};
     node.upper = std::min(node.upper, static_cast<std::int32_t>(relaxedBound(here, node.lower, kPartSide)));
+    if (node.lower < node.upper) tryPlainPinwheels(node, width, height, m_isFirst ? kPlainFirst : kPlainPart);
+    m_isFirst = false;
     if (node.lower < node.upper) tryGuillotine(node, width, height);
     if (node.lower < node.upper) tryPinwheels(node, width, height);
     return node.lower;
@@ -65,6 +69,43 @@ void FiveBlock::cap(int width, int height, int bound) {
 int FiveBlock::reach(int width, int height) {
     const Node& node = at(width, height);
     return node.isSolved ? node.lower : node.upper;
+}
+
+/// Pinwheels whose four outer blocks are plain: the blocks below left and above right lie, the others stand,
+/// each as many long sides long as wanted. Few, quick, and often already the best (E. E. Bischoff and W. B.
+/// Dowsland, JORS 33 (1982) 271-278 [from memory]).
+void FiveBlock::tryPlainPinwheels(Node& node, int width, int height, std::int64_t most) {
+    const Tick side = std::max(m_grid.sideA(), m_grid.sideB());
+    const Tick across = m_grid.at(width);
+    const Tick up = m_grid.at(height);
+    const Tick columns = across / side;
+    const Tick rows = up / side;
+    if (columns * columns * rows * rows > most || !m_work.spend(columns * columns * rows * rows)) return;
+    std::vector<int> fromLeft, fromRight, fromBottom, fromTop;
+    for (Tick k = 1; k <= columns; ++k) {
+        fromLeft.push_back(m_grid.below(k * side));
+        fromRight.push_back(m_grid.below(across - k * side));
+    }
+    for (Tick k = 1; k <= rows; ++k) {
+        fromBottom.push_back(m_grid.below(k * side));
+        fromTop.push_back(m_grid.below(up - k * side));
+    }
+    for (const int x2 : fromLeft) {
+        for (const int x1 : fromRight) {
+            if (x1 == 0 || x1 > x2 || x2 == width) continue;
+            for (const int y2 : fromBottom) {
+                for (const int y1 : fromTop) {
+                    if (y1 == 0 || y1 > y2 || y2 == height) continue;
+                    int sum = 0;
+                    for (const auto& [w, h] : pinwheel(width, height, x1, x2, y1, y2))
+                        sum += at(w, h).lower;
+                    if (sum <= node.lower) continue;
+                    keepPinwheel(node, sum, x1, x2, y1, y2);
+                    if (node.lower == node.upper) return;
+                }
+            }
+        }
+    }
 }
 
 void FiveBlock::tryGuillotine(Node& node, int width, int height) {
@@ -119,12 +160,26 @@ void FiveBlock::tryPinwheels(Node& node, int width, int height) {
     }
 }
 
-void FiveBlock::tryPinwheel(Node& node, int width, int height, int x1, int x2, int y1, int y2) {
+/// The parts: above left, below left, above right, below right, middle.
+std::array<std::pair<int, int>, 5> FiveBlock::pinwheel(int width, int height, int x1, int x2, int y1,
+                                                       int y2) const {
     using Part = std::pair<int, int>;
-    const std::array<Part, 5> parts{Part{x1, m_grid.rest(height, y1)}, Part{x2, y1},
-                                    Part{m_grid.rest(width, x1), m_grid.rest(height, y2)},
-                                    Part{m_grid.rest(width, x2), y2},
-                                    Part{m_grid.rest(x2, x1), m_grid.rest(y2, y1)}};
+    return {Part{x1, m_grid.rest(height, y1)}, Part{x2, y1},
+            Part{m_grid.rest(width, x1), m_grid.rest(height, y2)}, Part{m_grid.rest(width, x2), y2},
+            Part{m_grid.rest(x2, x1), m_grid.rest(y2, y1)}};
+}
+
+void FiveBlock::keepPinwheel(Node& node, int count, int x1, int x2, int y1, int y2) {
+    node.lower = count;
+    node.how = How::Pinwheel;
+    node.x1 = static_cast<std::uint16_t>(x1);
+    node.x2 = static_cast<std::uint16_t>(x2);
+    node.y1 = static_cast<std::uint16_t>(y1);
+    node.y2 = static_cast<std::uint16_t>(y2);
+}
+
+void FiveBlock::tryPinwheel(Node& node, int width, int height, int x1, int x2, int y1, int y2) {
+    const auto parts = pinwheel(width, height, x1, x2, y1, y2);
     int sum = 0;
     for (const auto& [w, h] : parts)
         sum += reach(w, h);
@@ -133,13 +188,7 @@ void FiveBlock::tryPinwheel(Node& node, int width, int height, int x1, int x2, i
         sum -= reach(w, h);
         sum += solve(w, h);
     }
-    if (sum <= node.lower) return;
-    node.lower = sum;
-    node.how = How::Pinwheel;
-    node.x1 = static_cast<std::uint16_t>(x1);
-    node.x2 = static_cast<std::uint16_t>(x2);
-    node.y1 = static_cast<std::uint16_t>(y1);
-    node.y2 = static_cast<std::uint16_t>(y2);
+    if (sum > node.lower) keepPinwheel(node, sum, x1, x2, y1, y2);
 }
 
 void FiveBlock::place(int width, int height, const Frame& frame, std::vector<Spot>& spots) {

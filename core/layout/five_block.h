@@ -3,7 +3,9 @@
 
 #include "core/layout/grid.h"
 
+#include <array>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 namespace sp::layout {
@@ -43,12 +45,16 @@ class FiveBlock {
     void tryGuillotine(Node& node, int width, int height);
     void tryPinwheels(Node& node, int width, int height);
     void tryPinwheel(Node& node, int width, int height, int x1, int x2, int y1, int y2);
+    void tryPlainPinwheels(Node& node, int width, int height, std::int64_t most);
+    std::array<std::pair<int, int>, 5> pinwheel(int width, int height, int x1, int x2, int y1, int y2) const;
+    static void keepPinwheel(Node& node, int count, int x1, int x2, int y1, int y2);
     int reach(int width, int height);
     void placePlain(const Node& node, int width, int height, const Frame& frame,
                     std::vector<Spot>& spots) const;
 
     const Grid& m_grid;
     Work& m_work;
+    bool m_isFirst = true;
     std::vector<Node> m_nodes; // width >= height, row by row
 };
 

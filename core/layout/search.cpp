@@ -13,7 +13,7 @@ using units::Int128;
 
 namespace {
 
-constexpr std::int64_t kQuickWork = 20'000;
+constexpr std::int64_t kQuickWork = 30'000;
 
 /// Whether `count` pieces would leave less than half a piece of waste.
 bool isTight(Tick width, Tick height, const Problem& problem, std::int64_t count) {

@@ -42,7 +42,7 @@ Money roundPrice(const Fraction& micros, const catalogue::Rounding& rule, const 
 
 std::vector<Money> allot(Money amount, std::span<const Money> weights, const units::Currency& currency) {
     std::vector<Money> shares(weights.size());
-    if (weights.empty()) return shares;
+    if (weights.empty() || amount.isZero()) return shares;
     units::Int128 all = 0;
     for (const auto weight : weights) all += weight.micros();
     if (all == 0) {

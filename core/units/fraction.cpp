@@ -71,10 +71,7 @@ Division divideDown(Int128 numerator, Int128 denominator) {
 
 } // namespace
 
-Fraction Fraction::ratio(Int128 numerator, Int128 denominator) {
-    base::ensure(denominator != 0, "a fraction has a denominator other than zero");
-    return denominator < 0 ? Fraction(-numerator, -denominator) : Fraction(numerator, denominator);
-}
+Fraction Fraction::turned(Int128 numerator, Int128 denominator) { return Fraction(-numerator, -denominator); }
 
 void Fraction::reduce() {
     const Int128 common = gcd(m_numerator, m_denominator);
@@ -84,7 +81,7 @@ void Fraction::reduce() {
     }
 }
 
-Fraction operator*(const Fraction& a, const Fraction& b) {
+Fraction Fraction::wideProduct(const Fraction& a, const Fraction& b) {
     const auto numerator = product(a.m_numerator, b.m_numerator);
     const auto denominator = product(a.m_denominator, b.m_denominator);
     if (numerator && denominator) return Fraction(*numerator, *denominator);
@@ -129,7 +126,7 @@ bool operator==(const Fraction& a, const Fraction& b) { return (a - b).m_numerat
 
 bool operator<(const Fraction& a, const Fraction& b) { return (a - b).m_numerator < 0; }
 
-std::int64_t Fraction::roundedHalfEven() const {
+std::int64_t Fraction::wideRoundedHalfEven() const {
     const auto [quotient, rest] = divideDown(m_numerator, m_denominator);
     const Int128 other = m_denominator - rest;
     const bool up = rest > other || (rest == other && (quotient & 1) != 0);

@@ -57,6 +57,14 @@ Header readHeader(const std::filesystem::path& file) {
                            name, version, newest));
     if (version < 1)
         refuse(Code::Damaged, file.string(), fmt::format("“{}” is damaged at its beginning; open a backup.", name));
+    // 65536 does not fit two bytes and is written as 1. While a journal is there, the size is not settled yet.
+    std::error_code ignored;
+    const std::uint64_t shortPage = bigEndian(bytes, 16) >> 16;
+    const std::uint64_t whole = (shortPage == 1 ? 65'536 : shortPage) * bigEndian(bytes, 28);
+    if (!std::filesystem::exists(std::filesystem::path(file.string() + "-journal"), ignored) &&
+        std::filesystem::file_size(file, ignored) < whole)
+        refuse(Code::Damaged, file.string(),
+               fmt::format("“{}” is damaged, the end of it is missing; open a backup.", name));
     return {.version = version, .isWal = bytes[18] == 2 || bytes[19] == 2};
 }
 

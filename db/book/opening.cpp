@@ -150,9 +150,7 @@ std::unique_ptr<Connection> openToRead(const fs::path& asked) {
         const Header header = readHeader(file);
         if (!facts.canWrite) refuseWalToRead(file, header);
     }
-    std::error_code ignored;
-    const bool hasJournal = fs::exists(fs::path(file.string() + "-journal"), ignored);
-    auto connection = Connection::open(file, hasJournal && facts.canWrite ? Access::Write : Access::Read);
+    auto connection = Connection::open(file, facts.canWrite ? Access::Inspect : Access::Read);
     connection->allow(kOpeningBudget);
     connection->settle();
     expectSchema(*connection, migrations::all());

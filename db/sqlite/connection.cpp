@@ -63,8 +63,14 @@ base::Error errorOf(int code, int systemError, const std::filesystem::path& file
     case SQLITE_FULL: return say(Code::Full, "The disk that holds “{}” is full; make room and try again.");
     case SQLITE_IOERR:
         if (isFull) return say(Code::Full, "The disk that holds “{}” is full; make room and try again.");
+        if (code == SQLITE_IOERR_WRITE)
+            return say(Code::Full, "“{}” could not be written, because the disk is full or failing; make room or save "
+                                   "a copy on another disk.");
         break;
     case SQLITE_READONLY:
+        if (code == SQLITE_READONLY_ROLLBACK || code == SQLITE_READONLY_RECOVERY)
+            return say(Code::ReadOnly, "“{}” was not closed properly and has to be opened once where it can be "
+                                       "written; move it to a folder of your own.");
         return say(Code::ReadOnly, "“{}” cannot be written; move it to a folder of your own or allow writing.");
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
@@ -106,7 +112,7 @@ Connection::Connection(std::filesystem::path file, Access access, int flags)
 }
 
 std::unique_ptr<Connection> Connection::open(const std::filesystem::path& file, Access access) {
-    const int flags = access == Access::Write ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY;
+    const int flags = access == Access::Read ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE;
     return std::unique_ptr<Connection>(new Connection(file, access, flags));
 }
 
@@ -150,6 +156,10 @@ void Connection::settle() {
     run("PRAGMA cell_size_check = ON");
     run("PRAGMA mmap_size = 0");
     run("PRAGMA temp_store = MEMORY");
+    if (m_access == Access::Inspect) {
+        run("PRAGMA query_only = ON");
+        expectPragma("query_only", "1");
+    }
     if (canWrite()) {
         run("PRAGMA journal_mode = DELETE");
         expectPragma("journal_mode", m_file.empty() ? "memory" : "delete");

@@ -15,7 +15,11 @@ struct sqlite3;
 
 namespace sp::db::sqlite {
 
-enum class Access { Read, Write };
+enum class Access {
+    Read,    ///< a file or folder that cannot be written
+    Inspect, ///< nothing is written but what a crash left to roll back; SQLite checks CHECKs only on such a handle
+    Write
+};
 
 /// One connection to one file, hardened against hostile content: no views, triggers, extensions or quoted-name
 /// strings, small limits, and a time after which a query is stopped. Every setting is read back; one that is not in

@@ -12,6 +12,12 @@
 
 namespace sp::test {
 
+/// The value itself, to walk over: a reference into a Result that is gone would dangle.
+template<class T>
+T valueOf(base::Result<T> result) {
+    return std::move(result.value());
+}
+
 /// A clock that tests set: 2026-11-25, nine in the morning, until told otherwise.
 struct HeldClock {
     std::chrono::system_clock::time_point now =

@@ -9,6 +9,7 @@ using namespace sp;
 using base::Code;
 using db::Stage;
 using test::BookTest;
+using test::valueOf;
 using units::Count;
 using units::Money;
 
@@ -76,7 +77,7 @@ TEST_F(QuoteTest, staysFrozenWhenEverythingInTheBookChanges) {
     const auto inputs = book->priceBook(customer).value();
     const auto sealed = given();
     ASSERT_TRUE(book->moveStock(tape, 40, Money::fromMicros(77'000'000), "delivery"));
-    for (auto material : book->materials().value()) {
+    for (auto material : valueOf(book->materials())) {
         material.name += " new";
         material.fixedPrice = material.fixedPrice + Money::fromMicros(1);
         material.basis = catalogue::PriceBasis::Fixed;
@@ -85,7 +86,7 @@ TEST_F(QuoteTest, staysFrozenWhenEverythingInTheBookChanges) {
         material.sizes.clear();
         ASSERT_TRUE(book->save(material));
     }
-    for (auto held : book->packs().value()) {
+    for (auto held : valueOf(book->packs())) {
         held.prices = {{Count::of(1), Money::fromMicros(99'000'000)}};
         ASSERT_TRUE(book->save(held));
     }
@@ -176,7 +177,7 @@ TEST_F(QuoteTest, countsWithinTheYearWhateverTheClockDoes) {
     clock.now -= std::chrono::days(365 * 30);
     EXPECT_EQ(given().number, "2026-0004");
     std::vector<std::string> order;
-    for (const auto& row : book->quotes("", 50).value()) order.push_back(row.number);
+    for (const auto& row : valueOf(book->quotes("", 50))) order.push_back(row.number);
     EXPECT_EQ(order, (std::vector<std::string>{"2026-0004", "2056-0001", "2026-0003", "2027-0001", "2026-0002",
                                                "2026-0001"}));
     expectSound();

@@ -72,7 +72,7 @@ TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
         "blank_size", "certificate_expires_on", "certificate_issued_on", "certificate_number", "certificate_place",
         "art_time_ms", "cost_micros", "customer_id", "deleted_at", "design_id", "discount_micros", "discount_ppm",
         "free_from_micros", "material_id", "onto_id", "planned_pieces", "priced_on", "reverses", "typed_each_micros",
-        "usual_base_id", "wanted_by"};
+        "usual_base_id", "usual_tape_id", "usual_template_id", "wanted_by"};
     for (const auto& table : tables()) {
         const auto text = one("SELECT sql FROM sqlite_schema WHERE name = '" + table + "'");
         for (const auto& column : ask("SELECT name, type, \"notnull\" FROM pragma_table_info('" + table + "')")) {
@@ -102,7 +102,7 @@ TEST_F(SchemaTest, holdsWhatTheDescriptionSays) {
               "0");
     EXPECT_EQ(one("SELECT count(*) FROM sealed s JOIN quote q ON q.id = s.quote_id WHERE q.number <> s.number"), "0");
     EXPECT_EQ(one("SELECT json_extract(frozen, '$.value.total_micros') = total_micros FROM sealed"), "1");
-    EXPECT_EQ(one("SELECT hex(digest) = upper(json_extract(s.frozen, '$.value.prices')) FROM sealed_part p, sealed s "
+    EXPECT_EQ(one("SELECT hex(p.digest) = upper(json_extract(s.frozen, '$.value.prices')) FROM sealed_part p, sealed s "
                   "WHERE p.json LIKE '%\"kind\":\"price-list\"%'"),
               "1");
 }

@@ -10,6 +10,7 @@ using namespace sp;
 using base::Code;
 using db::Stage;
 using test::BookTest;
+using test::valueOf;
 using units::Count;
 using units::Money;
 
@@ -152,13 +153,13 @@ class RandomWalk : public BookTest {
     Model read() {
         Model model;
         std::map<base::Id, std::string> names;
-        for (const auto& material : book->materials().value()) {
+        for (const auto& material : valueOf(book->materials())) {
             model.prices[material.name] = material.fixedPrice;
             names[material.id] = material.name;
         }
-        for (const auto& row : book->quotes("", 10'000).value())
+        for (const auto& row : valueOf(book->quotes("", 10'000)))
             if (row.number.empty()) model.drafts[row.id] = book->quote(row.id)->order;
-        for (const auto& [id, amount] : book->shelf().value())
+        for (const auto& [id, amount] : valueOf(book->shelf()))
             if (amount != 0 && names.contains(id)) model.shelf[names[id]] = amount;
         return model;
     }

@@ -101,7 +101,7 @@ Customer sampleCustomer(std::string name) {
             Certificate{"EX-1042", "Vermont", day("2026-01-02"), day("2027-01-01")}};
 }
 
-Shop sampleShop(const base::Id& packing) {
+Shop sampleShop(const base::Id& goods) {
     Shop shop;
     shop.letterhead = {"The Stone Bench", "1 Quay Street\n555 0100", "Half now, half on collection.", "Wash inside out."};
     shop.currency = units::Currency::parse("EUR").value();
@@ -121,7 +121,9 @@ Shop sampleShop(const base::Id& packing) {
     shop.rules.validDays = 21;
     shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48)};
     shop.ladderOnSheet = false;
-    if (!packing.isNone()) shop.packing = {packing};
+    if (!goods.isNone()) shop.packing = {goods};
+    shop.usualTape = goods;
+    shop.usualTemplate = goods;
     shop.isDemo = true;
     return shop;
 }

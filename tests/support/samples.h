@@ -22,7 +22,8 @@ catalogue::Supplier sampleSupplier(std::string name = "Harbour Lane Beads");
 catalogue::Pack samplePack(const base::Id& material, const base::Id& supplier);
 catalogue::Design sampleDesign(const base::Id& stone, const base::Id& base, std::string name = "Lantern");
 catalogue::Customer sampleCustomer(std::string name = "Rowan Bakery");
-catalogue::Shop sampleShop(const base::Id& packing);
+/// `goods` is a material that is packed, and for want of others the usual tape and template too; none for none.
+catalogue::Shop sampleShop(const base::Id& goods);
 catalogue::BenchStandards sampleBench();
 catalogue::OrderLine sampleLine(const catalogue::Design& design);
 catalogue::Order sampleOrder(const base::Id& customer, const catalogue::Design& design);

@@ -22,7 +22,7 @@ std::vector<PlacedText> amountsOf(const PlacedPage& page, Paper paper, const Let
     const double right = pageSize(paper).width() - kMargin;
     for (const auto& text : page.texts)
         if (text.isFigures && text.text.contains(QLatin1Char('.')) &&
-            std::abs(text.baseline.x() + lettering.figuresWidth(text.face, text.text) - right) < 0.01)
+            std::abs(text.baseline.x() + lettering.width(text.face, text.text) - right) < 0.01)
             amounts.push_back(text);
     std::ranges::stable_sort(amounts, {}, [](const PlacedText& text) { return text.baseline.y(); });
     return amounts;
@@ -77,8 +77,7 @@ TEST(SheetLayout, keepsEverythingWithinTheMargins) {
         const auto size = pageSize(paper);
         for (const auto& page : layOut(sale.sheet(), paper, lettering))
             for (const auto& text : page.texts) {
-                const double width = text.isFigures ? lettering.figuresWidth(text.face, text.text)
-                                                    : lettering.width(text.face, text.text);
+                const double width = lettering.width(text.face, text.text);
                 EXPECT_GE(text.baseline.x(), kMargin - 0.5) << text.text.toStdString();
                 EXPECT_LE(text.baseline.x() + width, size.width() - kMargin + 0.5) << text.text.toStdString();
                 EXPECT_GE(text.baseline.y(), 40) << text.text.toStdString();

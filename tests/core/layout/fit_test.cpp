@@ -69,6 +69,15 @@ INSTANTIATE_TEST_SUITE_P(NeedsAnL, PublishedSheet,
                                          Quadruple{"86x52 of 9x5", 86, 52, 9, 5, 99},
                                          Quadruple{"108x65 of 10x7", 108, 65, 10, 7, 100}));
 
+TEST(FitSheet, findsThePinwheelOfManyLongPieces) {
+    // Barnes, 1979: r = 24, s = 22 leave (25 - 24)(25 - 22) = 3 cells of 149 x 147, so 21,900 / 25 = 876 at
+    // most.
+    const auto fit = fitSheet({mm(149), mm(147)}, {mm(25), mm(1)}, {});
+    ASSERT_TRUE(fit.has_value());
+    EXPECT_EQ(fit->count, 876);
+    EXPECT_TRUE(fit->proven);
+}
+
 TEST(FitSheet, countsInchFractionsExactly) {
     // 24 x 3/64 in = 1 1/8 in, with nothing to spare.
     const auto fit = fitSheet({in64(72), in64(64)}, {in64(3), in64(64)}, {});
