@@ -90,10 +90,16 @@ Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t
                     int64_t width, int64_t height, bool mayTurn, int64_t& steps) {
     Filling filling;
     Skyline line(width, height);
+    // Boxes still to lay, in runs of one kind: one look serves a run.
     std::vector<std::size_t> rest;
     for (const std::size_t box : order)
         if (!used[box]) rest.push_back(box);
-    while (!rest.empty()) {
+    std::vector<std::pair<std::size_t, std::size_t>> runs;
+    for (std::size_t i = 0; i < rest.size(); ++i) {
+        if (runs.empty() || boxes[rest[i]].kind != boxes[rest[i - 1]].kind) runs.emplace_back(i, i);
+        runs.back().second = i + 1;
+    }
+    while (!runs.empty()) {
         const std::size_t at = line.lowest();
         const int64_t span = line[at].width;
         const int64_t room = line.room(at);
@@ -102,11 +108,8 @@ Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t
         int best = -1;
         std::size_t chosen = 0;
         bool turned = false;
-        std::size_t lastKind = std::numeric_limits<std::size_t>::max();
-        for (std::size_t i = 0; i < rest.size() && best < 4; ++i) {
-            const Box& box = boxes[rest[i]];
-            if (box.kind == lastKind) continue;
-            lastKind = box.kind;
+        for (std::size_t i = 0; i < runs.size() && best < 4; ++i) {
+            const Box& box = boxes[rest[runs[i].first]];
             for (const bool turn : {false, true}) {
                 if (turn && (!mayTurn || box.width == box.height)) break;
                 const int64_t w = turn ? box.height : box.width;
@@ -121,13 +124,14 @@ Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t
                 }
             }
         }
-        steps -= static_cast<int64_t>(rest.size() + line.size());
+        steps -= static_cast<int64_t>(runs.size() + line.size());
         if (best < 0) {
             if (!line.raise(at)) break;
             continue;
         }
-        const std::size_t index = rest[chosen];
-        rest.erase(rest.begin() + static_cast<std::ptrdiff_t>(chosen));
+        const std::size_t index = rest[runs[chosen].first];
+        if (++runs[chosen].first == runs[chosen].second)
+            runs.erase(runs.begin() + static_cast<std::ptrdiff_t>(chosen));
         used[index] = 1;
         const int64_t w = turned ? boxes[index].height : boxes[index].width;
         const int64_t h = turned ? boxes[index].width : boxes[index].height;

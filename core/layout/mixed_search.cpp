@@ -15,6 +15,7 @@ namespace {
 
 using Order = std::vector<std::size_t>;
 
+constexpr std::size_t kMostInRectangles = 1'000; // free rectangles grow too many beyond
 constexpr int64_t kEndless = std::numeric_limits<int64_t>::max() / 8;
 
 /// Largest first: by area, longer side, shorter side, perimeter.
@@ -69,7 +70,7 @@ void searchOrders(const std::vector<Box>& boxes, Effort& effort, const std::func
             least = now;
             best = std::move(order);
         }
-        if (done()) return;
+        if (done() || effort.isOver()) return;
     }
     if (boxes.size() < 2) return;
     Dice dice(0x5EED);
@@ -170,7 +171,7 @@ BinPlan searchBins(const std::vector<Box>& boxes, const std::vector<Bin>& bins, 
         for (std::size_t m = 0; m < markets.size(); ++m) {
             if (!isStart && m != round % markets.size() && m + 1 != markets.size()) continue;
             take(fillBins(boxes, order, markets[m], mayTurn, fillSkyline, effort.steps()));
-            if (isStart || round % 4 == 0)
+            if (boxes.size() <= kMostInRectangles && (isStart || round % 4 == 0))
                 take(fillBins(boxes, order, markets[m], mayTurn, fillFreeRectangles, effort.steps()));
         }
         ++round;
