@@ -11,8 +11,12 @@ CostTreeModel::CostTreeModel(QObject* parent)
 int CostTreeModel::add(const costing::CostTree& tree, int parent, int row, std::int64_t pieces,
                        const desk::Formatter& formatter, std::vector<Node>& nodes) const {
     const int at = static_cast<int>(nodes.size());
+    auto rule = QString::fromStdString(tree.rule);
+    // The rule is the job's, the figure one piece's: say what lies between them.
+    if (tree.children.empty() && pieces > 1 && !tree.amount.isZero())
+        rule += tr(" = %1 for %2 pieces").arg(formatter.money(tree.amount), formatter.count(units::Count::of(pieces)));
     const auto each = units::Money::fromExact(units::Fraction::ratio(tree.amount.micros(), pieces));
-    nodes.push_back({QString::fromStdString(tree.label), QString::fromStdString(tree.rule), formatter.money(each),
+    nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(each),
                      parent, row, {}});
     for (std::size_t i = 0; i < tree.children.size(); ++i) {
         const int child = add(tree.children[i], at, static_cast<int>(i), pieces, formatter, nodes);

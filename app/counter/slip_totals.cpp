@@ -68,6 +68,7 @@ SlipTotals::SlipTotals(QWidget* parent)
     column->addWidget(m_why);
     column->addWidget(new desk::Hairline(this));
     m_ladderTitle = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_ladderTitle->setWordWrap(true);
     column->addWidget(m_ladderTitle);
     m_ladder = new QWidget(this);
     auto* steps = new QHBoxLayout(m_ladder);
@@ -99,6 +100,7 @@ SlipTotals::Row SlipTotals::addRow(QGridLayout* grid, int row, const QString& ob
     Row made{new desk::TextLabel({}, TextSize::Body, Role::Muted, Weight::Plain, this),
              new desk::FigureLabel({}, TextSize::Body, Role::Ink, Weight::Plain, this)};
     made.amount->setObjectName(objectName);
+    made.label->setWordWrap(true); // a certificate's name and place can be long; the slip is as wide as it is
     grid->addWidget(made.label, row, 0);
     grid->addWidget(made.amount, row, 1);
     return made;

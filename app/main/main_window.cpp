@@ -2,6 +2,9 @@
 #include "app/main/main_window.h"
 
 #include "app/counter/counter_page.h"
+#include "app/designs/designs_page.h"
+#include "app/shop/shop_page.h"
+#include "app/supplies/supplies_page.h"
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
@@ -106,6 +109,12 @@ void MainWindow::buildRail() {
         m_counter = new counter::CounterPage(m_presenter, m_formatter, m_prompter, m_stack);
         return m_counter;
     });
+    addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
+             [this] { return new designs::DesignsPage(m_session, m_formatter, m_stack); });
+    addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
+             [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); });
+    addPlace(desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
+             [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); });
     connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);
 }
 
@@ -142,6 +151,7 @@ void MainWindow::buildMenu() {
         };
     };
     act(menu, tr("&New order"), QKeySequence::New, atCounter(&counter::CounterPage::startNew));
+    act(menu, tr("&Find a quote…"), QKeySequence::Find, [this] { findQuote(); });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, atCounter(&counter::CounterPage::give));
     act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, atCounter(&counter::CounterPage::showSheet));
     act(menu, tr("&Turn the slip over"), Qt::Key_F9, atCounter(&counter::CounterPage::turnOver));
@@ -252,6 +262,23 @@ void MainWindow::refreshUndo() {
     const auto redo = m_session.redoText();
     m_undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
     m_redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
+}
+
+void MainWindow::findQuote() {
+    const auto asked = m_prompter.lineOfText(tr("Find a quote"), tr("Number, customer or what was ordered"), {});
+    if (!asked || asked->trimmed().isEmpty()) return;
+    goTo(0);
+    const auto found =
+        m_session.read([&](db::Book& book) { return book.quotes(asked->trimmed().toStdString(), 2); });
+    if (!found) return;
+    if (found->empty()) {
+        m_counter->messages().tell(desk::Tone::Warn, tr("No quote holds “%1”; try a part of the number or the name.")
+                                                         .arg(asked->trimmed()));
+        return;
+    }
+    m_presenter.open(found->front().id);
+    if (found->size() > 1)
+        m_counter->messages().setDetail(tr("This is the newest that holds “%1”.").arg(asked->trimmed()));
 }
 
 void MainWindow::undo() {

@@ -57,6 +57,7 @@ class MainWindow : public QMainWindow {
     void rebuildPages();
     void tell(const base::Error& error);
     void noteSaved();
+    void findQuote();
     void undo();
     void redo();
     void refreshUndo();

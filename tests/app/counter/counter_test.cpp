@@ -281,6 +281,16 @@ TEST_F(Counter, findsACustomerAndItsExemption) {
     EXPECT_EQ(text("toPay"), "170.40");
 }
 
+TEST_F(Counter, aLongTaxLineDoesNotWidenTheSlip) {
+    m_window->resize(1366, 768);
+    orderLantern();
+    const int before = find<>("give")->parentWidget()->width();
+    field("customer")->setFocus();
+    type("lark");
+    press(Qt::Key_Return);
+    EXPECT_EQ(find<>("give")->parentWidget()->width(), before);
+}
+
 TEST_F(Counter, aGivenQuoteCannotBeChanged) {
     orderLantern();
     press(Qt::Key_Return, Qt::ControlModifier);

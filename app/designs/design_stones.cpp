@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#include "app/designs/design_stones.h"
+
+#include "app/desk/card.h"
+#include "app/desk/icons.h"
+#include "app/desk/stone_painter.h"
+#include "app/desk/stone_swatches.h"
+
+#include <QGridLayout>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace sp::designs {
+
+DesignStones::DesignStones(DesignsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    column->addWidget(desk::sectionTitle(tr("Stones a piece"), this));
+    m_body = new QWidget(this);
+    column->addWidget(m_body);
+    m_add = new desk::ChoiceField(m_formatter, this);
+    m_add->setObjectName(QStringLiteral("addDesignColour"));
+    m_add->setAccessibleName(tr("Add a colour"));
+    m_add->setPlaceholderText(tr("+ colour: type part of its name"));
+    m_add->setEmptyAllowed(true);
+    m_add->setEnterMovesOn(false);
+    column->addWidget(m_add);
+    connect(m_add, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
+        if (!chosen.isValid()) return;
+        const auto material = chosen.value<base::Id>(); // the field forgets what `chosen` refers to
+        m_add->setCurrent({});
+        m_presenter.edit([&](catalogue::Design& design) {
+            for (const auto& stone : design.stones)
+                if (stone.material == material) return;
+            design.stones.push_back({material, units::Count::of(1)});
+        });
+        if (!m_counts.empty()) m_counts.back()->setFocus(Qt::OtherFocusReason);
+    });
+}
+
+void DesignStones::load() {
+    const auto* design = m_presenter.current();
+    if (!design) return;
+    std::vector<base::Id> colours;
+    for (const auto& stone : design->stones) colours.push_back(stone.material);
+    if (design->id != m_design || colours != m_colours) {
+        m_design = design->id;
+        m_colours = colours;
+        rebuild(*design);
+    }
+    for (std::size_t i = 0; i < m_counts.size(); ++i)
+        if (!m_counts[i]->hasFocus()) m_counts[i]->setValue(design->stones[i].count);
+    std::vector<desk::Choice> choices;
+    for (const auto& material : m_presenter.session().materials())
+        if (material.kind == catalogue::MaterialKind::Stone)
+            choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {},
+                               {desk::stoneColour(material.stone.rgb)}});
+    m_add->setChoices(std::move(choices));
+}
+
+void DesignStones::rebuild(const catalogue::Design& design) {
+    m_counts.clear();
+    auto* old = m_body;
+    m_body = new QWidget(this);
+    layout()->replaceWidget(old, m_body);
+    old->hide();
+    old->deleteLater();
+    auto* grid = new QGridLayout(m_body);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(4);
+    grid->setColumnStretch(1, 1);
+    for (std::size_t i = 0; i < design.stones.size(); ++i) addRow(grid, static_cast<int>(i), design.stones[i]);
+    m_body->show();
+}
+
+void DesignStones::addRow(QGridLayout* grid, int row, const catalogue::StoneCount& stone) {
+    const auto* material = m_presenter.session().material(stone.material);
+    const auto name = material ? QString::fromStdString(material->name) : tr("a stone that is gone");
+    auto* swatch = new desk::StoneSwatches(m_body);
+    swatch->setStones({desk::stoneColour(material ? material->stone.rgb : 0)});
+    grid->addWidget(swatch, row, 0);
+    grid->addWidget(new desk::TextLabel(name, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, m_body), row, 1);
+    auto* count = new desk::CountField(m_formatter, m_body);
+    count->setObjectName(QStringLiteral("designStone%1").arg(row));
+    count->setAccessibleName(tr("%1 a piece").arg(name));
+    count->setAlignment(Qt::AlignRight);
+    count->setRange(units::Count::of(1), units::Count::of(1'000'000));
+    count->setMaximumWidth(desk::scaled(110));
+    grid->addWidget(count, row, 2);
+    const auto id = stone.material;
+    connect(count, &desk::TypedField::committed, this, [this, count, id] {
+        const auto typed = count->value();
+        if (!typed) return;
+        count->setOuterProblem(m_presenter.edit([&](catalogue::Design& design) {
+            for (auto& known : design.stones)
+                if (known.material == id) known.count = *typed;
+        }));
+    });
+    auto* remove = new QToolButton(m_body);
+    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
+    remove->setAutoRaise(true);
+    remove->setAccessibleName(tr("Take %1 out").arg(name));
+    remove->setToolTip(remove->accessibleName());
+    connect(remove, &QToolButton::clicked, this, [this, id] {
+        m_presenter.edit([&](catalogue::Design& design) {
+            std::erase_if(design.stones, [&](const auto& known) { return known.material == id; });
+        });
+    });
+    grid->addWidget(remove, row, 3);
+    m_counts.push_back(count);
+}
+
+} // namespace sp::designs

@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: MIT
+#include "app/designs/designs_page.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/empty_state.h"
+#include "app/desk/stone_list_delegate.h"
+#include "app/desk/stone_painter.h"
+#include "app/designs/design_stones.h"
+
+#include <QGridLayout>
+#include <QScrollArea>
+
+namespace sp::designs {
+
+using desk::Role;
+using desk::TextSize;
+
+DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(session)
+    , m_formatter(formatter) {
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(20, 20, 20, 16);
+    outer->setSpacing(12);
+    m_messages = new desk::MessageBar(this);
+    outer->addWidget(m_messages);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(20);
+    outer->addLayout(row, 1);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(12);
+    buildList(left);
+    row->addLayout(left, 2);
+    auto* card = new desk::Card(this);
+    buildCard(card);
+    row->addWidget(card, 5);
+    connectFields();
+    connect(&m_presenter, &DesignsPresenter::opened, this, [this] {
+        fillList();
+        load();
+    });
+    connect(&m_presenter, &DesignsPresenter::changed, this, [this] {
+        fillList();
+        load();
+    });
+    fillList();
+    load();
+}
+
+void DesignsPage::buildList(QVBoxLayout* column) {
+    column->addWidget(desk::pageTitle(tr("Designs"), this));
+    m_find = new desk::WordField(m_formatter, {}, this);
+    m_find->setObjectName(QStringLiteral("findDesign"));
+    m_find->setEmptyAllowed(true);
+    column->addWidget(new desk::FieldBox(tr("&Find by name"), m_find, this));
+    m_list = new QListView(this);
+    m_list->setObjectName(QStringLiteral("designs"));
+    m_list->setAccessibleName(tr("Designs"));
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->viewport()->setAutoFillBackground(false);
+    m_list->setModel(&m_model);
+    m_list->setItemDelegate(
+        new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
+    column->addWidget(m_list, 1);
+    auto* add = new QPushButton(tr("&New design"), this);
+    add->setObjectName(QStringLiteral("newDesign"));
+    desk::makePrimary(*add);
+    column->addWidget(add);
+    connect(add, &QPushButton::clicked, this, [this] {
+        m_presenter.create();
+        m_name->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_find, &desk::TypedField::edited, this, &DesignsPage::fillList);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
+        if (index.isValid()) m_presenter.open(m_model.row(index.row()).id);
+    });
+}
+
+void DesignsPage::buildCard(QWidget* card) {
+    auto* outer = new QVBoxLayout(card);
+    outer->setContentsMargins(1, 1, 1, 1);
+    auto* empty = new desk::EmptyState(desk::Icon::Designs, tr("No design is here yet."), tr("New design"), card);
+    connect(empty, &desk::EmptyState::acted, &m_presenter, &DesignsPresenter::create);
+    m_empty = empty;
+    outer->addWidget(m_empty);
+    auto* scroll = new QScrollArea(card);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->viewport()->setAutoFillBackground(false);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    m_content = scroll;
+    outer->addWidget(scroll);
+    auto* body = new QWidget(scroll);
+    scroll->setWidget(body);
+    body->setAutoFillBackground(false);
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(desk::cardMargins());
+    column->setSpacing(12);
+    auto* head = new QHBoxLayout;
+    m_heading = desk::pageTitle({}, this);
+    head->addWidget(m_heading, 1);
+    auto* copy = new QPushButton(tr("&Duplicate"), this);
+    auto* remove = new QPushButton(tr("&Remove"), this);
+    copy->setObjectName(QStringLiteral("duplicateDesign"));
+    remove->setObjectName(QStringLiteral("removeDesign"));
+    head->addWidget(copy);
+    head->addWidget(remove);
+    column->addLayout(head);
+    connect(copy, &QPushButton::clicked, &m_presenter, &DesignsPresenter::duplicate);
+    connect(remove, &QPushButton::clicked, this, &DesignsPage::removed);
+
+    m_name = new desk::WordField(m_formatter, tr("Give the design a name."), this);
+    m_width = new desk::LengthField(m_formatter, this);
+    m_height = new desk::LengthField(m_formatter, this);
+    m_base = new desk::ChoiceField(m_formatter, this);
+    m_planned = new desk::CountField(m_formatter, this);
+    m_planned->setEmptyAllowed(true);
+    m_art = new desk::DurationField(m_formatter, this);
+    m_art->setEmptyAllowed(true);
+    m_note = new desk::WordField(m_formatter, {}, this);
+    m_note->setEmptyAllowed(true);
+    m_base->setEmptyAllowed(true);
+    m_onWall = new QCheckBox(tr("&Templates on the wall"), this);
+    m_onWall->setObjectName(QStringLiteral("designOnWall"));
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(8);
+    const auto place = [&](int gridRow, int gridColumn, int span, const QString& label, desk::TypedField* field,
+                           const char* name) {
+        field->setObjectName(QLatin1String(name));
+        auto* box = new desk::FieldBox(label, field, this);
+        grid->addWidget(box, gridRow, gridColumn, 1, span, Qt::AlignTop);
+        return box;
+    };
+    place(0, 0, 2, tr("N&ame"), m_name, "designName");
+    place(0, 2, 1, tr("&Width"), m_width, "designWidth");
+    place(0, 3, 1, tr("&Height"), m_height, "designHeight");
+    place(1, 0, 2, tr("Goes &on, as a rule"), m_base, "designBase");
+    place(1, 2, 1, tr("Art t&ime"), m_art, "designArt")->setRemark(tr("empty: the bench standard"));
+    place(1, 3, 1, tr("&Planned pieces"), m_planned, "designPlanned")->setRemark(tr("spread the templates over them"));
+    place(2, 0, 3, tr("Not&e"), m_note, "designNote");
+    grid->addWidget(m_onWall, 2, 3, Qt::AlignBottom);
+    for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
+    column->addLayout(grid);
+    m_stones = new DesignStones(m_presenter, m_formatter, this);
+    column->addWidget(m_stones);
+    m_total = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    column->addWidget(m_total);
+    m_sheet = new desk::SheetPicture(this);
+    m_sheet->setObjectName(QStringLiteral("designSheet"));
+    m_sheet->setMaximumWidth(desk::scaled(280));
+    column->addWidget(m_sheet);
+    column->addStretch(1);
+}
+
+template<class Field, class Put>
+void DesignsPage::saveWith(Field* field, Put put) {
+    connect(field, &desk::TypedField::committed, this, [this, field, put] {
+        if (!field->problem().isEmpty()) return; // it stays as typed, with its sentence
+        field->setOuterProblem(m_presenter.edit([&](catalogue::Design& design) { put(design); }));
+    });
+}
+
+void DesignsPage::connectFields() {
+    saveWith(m_name, [this](catalogue::Design& design) { design.name = m_name->words(); });
+    saveWith(m_width, [this](catalogue::Design& design) { design.width = *m_width->value(); });
+    saveWith(m_height, [this](catalogue::Design& design) { design.height = *m_height->value(); });
+    saveWith(m_planned, [this](catalogue::Design& design) { design.plannedPieces = *m_planned->optionalValue(); });
+    saveWith(m_art, [this](catalogue::Design& design) { design.artTime = *m_art->optionalValue(); });
+    saveWith(m_note, [this](catalogue::Design& design) { design.note = m_note->words(); });
+    connect(m_base, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
+        const auto base = chosen.isValid() ? chosen.value<base::Id>() : base::Id{};
+        m_presenter.edit([&](catalogue::Design& design) { design.usualBase = base; });
+    });
+    connect(m_onWall, &QCheckBox::clicked, this, [this](bool on) {
+        m_presenter.edit([&](catalogue::Design& design) { design.templatesOnWall = on; });
+    });
+}
+
+void DesignsPage::fillList() {
+    std::vector<desk::StoneListRow> rows;
+    for (const auto& design : m_presenter.matching(m_find->text())) {
+        desk::StoneListRow row{design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
+        if (design.templatesOnWall) row.detail += tr(" · on the wall");
+        for (const auto& stone : design.stones)
+            if (const auto* material = m_presenter.session().material(stone.material))
+                row.stones.push_back(desk::stoneColour(material->stone.rgb));
+        rows.push_back(std::move(row));
+    }
+    m_model.setRows(std::move(rows));
+    const int at = m_model.indexOf(m_presenter.currentId());
+    if (at >= 0) m_list->setCurrentIndex(m_model.index(at));
+}
+
+void DesignsPage::loadBases() {
+    std::vector<desk::Choice> choices;
+    for (const auto& material : m_presenter.session().materials())
+        if (material.kind == catalogue::MaterialKind::Backing || material.kind == catalogue::MaterialKind::Blank)
+            choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {}, {}});
+    m_base->setChoices(std::move(choices));
+}
+
+void DesignsPage::load() {
+    const auto* design = m_presenter.current();
+    m_content->setVisible(design != nullptr);
+    m_empty->setVisible(design == nullptr);
+    if (!design) return;
+    m_heading->setText(QString::fromStdString(design->name));
+    // A field one types in keeps what is typed.
+    if (!m_name->hasFocus()) m_name->setRaw(QString::fromStdString(design->name));
+    if (!m_width->hasFocus()) m_width->setValue(design->width);
+    if (!m_height->hasFocus()) m_height->setValue(design->height);
+    if (!m_planned->hasFocus()) m_planned->setOptionalValue(design->plannedPieces);
+    if (!m_art->hasFocus()) m_art->setOptionalValue(design->artTime);
+    if (!m_note->hasFocus()) m_note->setRaw(QString::fromStdString(design->note));
+    loadBases();
+    m_base->setCurrent(design->usualBase.isNone() ? QVariant() : QVariant::fromValue(design->usualBase));
+    m_onWall->setChecked(design->templatesOnWall);
+    m_stones->load();
+    std::int64_t holes = 0;
+    for (const auto& stone : design->stones) holes += stone.count.value();
+    m_total->setText(tr("%1 stones a piece, as many holes to cut; one template for each colour.")
+                         .arg(m_formatter.count(units::Count::of(holes))));
+    showSheet();
+}
+
+void DesignsPage::showSheet() {
+    const auto* design = m_presenter.current();
+    const auto* material = m_presenter.session().material(design->usualBase);
+    const bool isSheet = material && material->kind == catalogue::MaterialKind::Backing &&
+                         material->sheet.form == catalogue::SheetForm::Sheet;
+    m_sheet->setVisible(isSheet);
+    if (!isSheet) return;
+    const auto& sheet = material->sheet;
+    const layout::Piece piece{design->width + sheet.border + sheet.border, design->height + sheet.border + sheet.border};
+    const auto fit = layout::fitSheet({sheet.width, sheet.height}, piece, {sheet.margin, sheet.gap, sheet.oneWay});
+    if (!fit) {
+        m_sheet->clear();
+        m_sheet->setCaption({QString::fromStdString(fit.error().detail)});
+        return;
+    }
+    m_sheet->setSheet({sheet.width, sheet.height}, piece, fit->positions);
+    m_sheet->setCaption({QString::fromStdString(material->name),
+                         tr("%1 a sheet").arg(m_formatter.count(units::Count::of(fit->count)))});
+}
+
+void DesignsPage::removed() {
+    const auto* design = m_presenter.current();
+    if (!design) return;
+    const auto name = QString::fromStdString(design->name);
+    m_presenter.remove();
+    m_messages->tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
+                     [this] { m_presenter.session().undo(); });
+}
+
+void DesignsPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }
+
+} // namespace sp::designs

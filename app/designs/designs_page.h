@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/choice_field.h"
+#include "app/desk/field_box.h"
+#include "app/desk/figures.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/sheet_picture.h"
+#include "app/desk/value_fields.h"
+#include "app/desk/word_field.h"
+#include "app/desk/stone_list_model.h"
+#include "app/designs/designs_presenter.h"
+
+#include <QCheckBox>
+#include <QListView>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sp::designs {
+
+class DesignStones;
+
+/// The Designs place: the list at the left, the design that is open at the right.
+class DesignsPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void focusStart();
+
+  private:
+    void buildList(QVBoxLayout* column);
+    void buildCard(QWidget* card);
+    void connectFields();
+    template<class Field, class Put>
+    void saveWith(Field* field, Put put);
+    void fillList();
+    void load();
+    void loadBases();
+    void showSheet();
+    void removed();
+
+    DesignsPresenter m_presenter;
+    desk::Formatter m_formatter;
+    desk::StoneListModel m_model;
+    desk::MessageBar* m_messages = nullptr;
+    desk::WordField* m_find = nullptr;
+    QListView* m_list = nullptr;
+    QWidget* m_content = nullptr;
+    QWidget* m_empty = nullptr;
+    desk::TextLabel* m_heading = nullptr;
+    desk::WordField* m_name = nullptr;
+    desk::LengthField* m_width = nullptr;
+    desk::LengthField* m_height = nullptr;
+    desk::ChoiceField* m_base = nullptr;
+    QCheckBox* m_onWall = nullptr;
+    desk::CountField* m_planned = nullptr;
+    desk::DurationField* m_art = nullptr;
+    desk::WordField* m_note = nullptr;
+    DesignStones* m_stones = nullptr;
+    desk::SheetPicture* m_sheet = nullptr;
+    desk::TextLabel* m_total = nullptr;
+};
+
+} // namespace sp::designs

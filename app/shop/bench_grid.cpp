@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include "app/shop/bench_grid.h"
+
+#include "app/desk/figures.h"
+
+#include <QGridLayout>
+
+namespace sp::shop {
+
+BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter) {
+    using catalogue::StepStandard;
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(4);
+    struct Part {
+        QString head;
+        units::Duration StepStandard::*part;
+    };
+    const std::array<Part, 4> parts{Part{tr("a job"), &StepStandard::perJob}, Part{tr("a colour"), &StepStandard::perColour},
+                                    Part{tr("a piece"), &StepStandard::perPiece},
+                                    Part{tr("100 stones"), &StepStandard::per100Stones}};
+    const auto label = [&](const QString& words, desk::Role role) {
+        return new desk::TextLabel(words, desk::TextSize::Small, role, desk::Weight::Plain, this);
+    };
+    for (int i = 0; i < 4; ++i) grid->addWidget(label(parts[static_cast<std::size_t>(i)].head, desk::Role::Muted), 0, i + 1);
+    grid->addWidget(label(tr("learning"), desk::Role::Muted), 0, 5);
+    int row = 1;
+    for (const auto step : catalogue::kSteps) {
+        const auto word = catalogue::nameOf(step);
+        const auto name = QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+        grid->addWidget(label(name, desk::Role::Ink), row, 0);
+        for (int i = 0; i < 4; ++i) {
+            const auto& part = parts[static_cast<std::size_t>(i)];
+            if (catalogue::isOncePerJob(step) && part.part == &StepStandard::perPiece) continue;
+            auto* field = new desk::DurationField(formatter, this);
+            field->setObjectName(QStringLiteral("bench_%1_%2").arg(row).arg(i));
+            field->setAccessibleName(QStringLiteral("%1, %2").arg(name, part.head));
+            grid->addWidget(field, row, i + 1);
+            connect(field, &desk::TypedField::committed, this, [this, field, step, which = part.part] {
+                const auto value = field->value();
+                if (!value) return;
+                field->setOuterProblem(m_presenter.editBench(
+                    [&](catalogue::BenchStandards& bench) { bench.of(step).*which = *value; }));
+            });
+            m_cells.push_back({step, part.part, field});
+        }
+        if (!catalogue::isOncePerJob(step)) {
+            auto* field = new desk::RateField(formatter, this);
+            field->setObjectName(QStringLiteral("learning_%1").arg(row));
+            field->setAccessibleName(tr("%1, learning").arg(name));
+            field->setUnitText(QStringLiteral("%"));
+            field->setRange(units::Rate::fromPercent(50), units::Rate::fromPercent(100));
+            grid->addWidget(field, row, 5);
+            connect(field, &desk::TypedField::committed, this, [this, field, step] {
+                const auto value = field->value();
+                if (!value) return;
+                field->setOuterProblem(m_presenter.editBench(
+                    [&](catalogue::BenchStandards& bench) { bench.of(step).learning = *value; }));
+            });
+            m_learning.push_back({step, field});
+        }
+        ++row;
+    }
+}
+
+void BenchGrid::load() {
+    for (const auto& cell : m_cells)
+        if (!cell.field->hasFocus()) cell.field->setValue(m_presenter.bench().of(cell.step).*cell.part);
+    for (const auto& learning : m_learning)
+        if (!learning.field->hasFocus()) learning.field->setValue(m_presenter.bench().of(learning.step).learning);
+}
+
+} // namespace sp::shop

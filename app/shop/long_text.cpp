@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#include "app/shop/long_text.h"
+
+#include "app/desk/fonts.h"
+
+namespace sp::shop {
+
+LongText::LongText(QWidget* parent)
+    : QPlainTextEdit(parent) {
+    setTabChangesFocus(true);
+    setFixedHeight(desk::scaled(84));
+}
+
+void LongText::setText(const QString& text) {
+    m_kept = text;
+    if (toPlainText() != text) setPlainText(text);
+}
+
+void LongText::focusOutEvent(QFocusEvent* event) {
+    QPlainTextEdit::focusOutEvent(event);
+    if (toPlainText() == m_kept) return;
+    m_kept = toPlainText();
+    Q_EMIT committed();
+}
+
+} // namespace sp::shop

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#include "app/shop/shop_presenter.h"
+
+namespace sp::shop {
+
+ShopPresenter::ShopPresenter(session::BookSession& session, QObject* parent)
+    : QObject(parent)
+    , m_session(session) {
+    connect(&m_session, &session::BookSession::changed, this, &ShopPresenter::changed);
+}
+
+QString ShopPresenter::editShop(const std::function<void(catalogue::Shop&)>& work) {
+    auto edited = shop();
+    work(edited);
+    if (edited == shop()) return {};
+    const auto saved = m_session.change([&](db::Book& book) { return book.save(edited); });
+    return saved ? QString() : QString::fromStdString(saved.error().detail);
+}
+
+QString ShopPresenter::editBench(const std::function<void(catalogue::BenchStandards&)>& work) {
+    auto edited = bench();
+    work(edited);
+    if (edited == bench()) return {};
+    const auto saved = m_session.change([&](db::Book& book) { return book.save(edited); });
+    return saved ? QString() : QString::fromStdString(saved.error().detail);
+}
+
+} // namespace sp::shop

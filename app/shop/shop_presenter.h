@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session/book_session.h"
+
+#include <QObject>
+#include <QString>
+
+#include <functional>
+
+namespace sp::shop {
+
+/// What the owner decides at the Shop place. Every edit is saved when it is made; what the book refuses comes back as
+/// the sentence to show.
+class ShopPresenter : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit ShopPresenter(session::BookSession& session, QObject* parent = nullptr);
+
+    session::BookSession& session() { return m_session; }
+    const catalogue::Shop& shop() { return m_session.shop(); }
+    const catalogue::BenchStandards& bench() { return m_session.bench(); }
+    QString editShop(const std::function<void(catalogue::Shop&)>& work);
+    QString editBench(const std::function<void(catalogue::BenchStandards&)>& work);
+
+  Q_SIGNALS:
+    void changed();
+
+  private:
+    session::BookSession& m_session;
+};
+
+} // namespace sp::shop

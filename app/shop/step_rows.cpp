@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: MIT
+#include "app/shop/step_rows.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/icons.h"
+#include "core/pricing/mark_up.h"
+
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sp::shop {
+
+StepRows::StepRows(const desk::Formatter& formatter, const std::array<QString, 3>& heads, const QString& name,
+                   bool showsMargin, QWidget* parent)
+    : QWidget(parent)
+    , m_formatter(formatter)
+    , m_heads(heads)
+    , m_name(name)
+    , m_showsMargin(showsMargin) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    m_body = new QWidget(this);
+    column->addWidget(m_body);
+    m_problem = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, this);
+    m_problem->setWordWrap(true);
+    m_problem->hide();
+    column->addWidget(m_problem);
+    auto* add = new QPushButton(tr("+ step"), this);
+    add->setObjectName(name + QStringLiteral("Add"));
+    desk::makeQuiet(*add);
+    column->addWidget(add, 0, Qt::AlignLeft);
+    connect(add, &QPushButton::clicked, this, [this] {
+        m_rows.push_back(m_rows.empty() ? StepRow{1, {}} : StepRow{m_rows.back().from * 2, m_rows.back().rate});
+        rebuild();
+        Q_EMIT edited();
+        m_lines.back().from->setFocus(Qt::OtherFocusReason);
+    });
+}
+
+QString StepRows::marginOf(units::Rate markUp) const {
+    return m_showsMargin ? m_formatter.rate(pricing::marginFromMarkUp(markUp)) : QString();
+}
+
+void StepRows::setRows(const std::vector<StepRow>& rows) {
+    const bool same = rows.size() == m_lines.size();
+    m_rows = rows;
+    if (!same) return rebuild();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        if (!m_lines[i].from->hasFocus()) m_lines[i].from->setValue(units::Count::of(rows[i].from));
+        if (!m_lines[i].rate->hasFocus()) m_lines[i].rate->setValue(rows[i].rate);
+        m_lines[i].margin->setText(marginOf(rows[i].rate));
+    }
+}
+
+void StepRows::rebuild() {
+    m_lines.clear();
+    auto* old = m_body;
+    m_body = new QWidget(this);
+    layout()->replaceWidget(old, m_body);
+    old->hide();
+    old->deleteLater();
+    m_grid = new QGridLayout(m_body);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(12);
+    m_grid->setVerticalSpacing(4);
+    m_grid->setColumnStretch(4, 1);
+    for (int i = 0; i < 3; ++i)
+        m_grid->addWidget(new desk::TextLabel(m_heads[static_cast<std::size_t>(i)], desk::TextSize::Small,
+                                              desk::Role::Muted, desk::Weight::Plain, m_body),
+                          0, i);
+    for (std::size_t i = 0; i < m_rows.size(); ++i) addLine(static_cast<int>(i));
+    m_body->show();
+}
+
+void StepRows::addLine(int row) {
+    const auto& step = m_rows[static_cast<std::size_t>(row)];
+    Line line{new desk::CountField(m_formatter, m_body), new desk::RateField(m_formatter, m_body),
+              new desk::TextLabel(marginOf(step.rate), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body)};
+    line.from->setObjectName(QStringLiteral("%1From%2").arg(m_name).arg(row));
+    line.from->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[0]).arg(row + 1));
+    line.from->setValue(units::Count::of(step.from));
+    line.rate->setObjectName(QStringLiteral("%1Rate%2").arg(m_name).arg(row));
+    line.rate->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[1]).arg(row + 1));
+    line.rate->setUnitText(QStringLiteral("%"));
+    line.rate->setValue(step.rate);
+    for (desk::TypedField* field : {static_cast<desk::TypedField*>(line.from), static_cast<desk::TypedField*>(line.rate)}) {
+        field->setMaximumWidth(desk::scaled(120));
+        connect(field, &desk::TypedField::committed, this, &StepRows::committed);
+    }
+    m_grid->addWidget(line.from, row + 1, 0);
+    m_grid->addWidget(line.rate, row + 1, 1);
+    m_grid->addWidget(line.margin, row + 1, 2);
+    auto* remove = new QToolButton(m_body);
+    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
+    remove->setAutoRaise(true);
+    remove->setAccessibleName(tr("Take step %1 out").arg(row + 1));
+    remove->setToolTip(remove->accessibleName());
+    connect(remove, &QToolButton::clicked, this, [this, row] {
+        m_rows.erase(m_rows.begin() + row);
+        rebuild();
+        Q_EMIT edited();
+    });
+    m_grid->addWidget(remove, row + 1, 3);
+    m_lines.push_back(line);
+}
+
+void StepRows::committed() {
+    std::vector<StepRow> rows;
+    for (const auto& line : m_lines) {
+        const auto from = line.from->value();
+        const auto rate = line.rate->value();
+        if (!from || !rate) return setProblem(QString::fromStdString(from ? rate.error().detail : from.error().detail));
+        rows.push_back({from->value(), *rate});
+    }
+    std::sort(rows.begin(), rows.end(), [](const StepRow& a, const StepRow& b) { return a.from < b.from; });
+    m_rows = std::move(rows);
+    Q_EMIT edited();
+}
+
+void StepRows::setProblem(const QString& sentence) {
+    m_problem->setText(sentence);
+    m_problem->setVisible(!sentence.isEmpty());
+}
+
+} // namespace sp::shop

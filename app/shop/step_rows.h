@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/figures.h"
+#include "app/desk/value_fields.h"
+
+#include <QGridLayout>
+#include <QWidget>
+
+#include <array>
+#include <vector>
+
+namespace sp::shop {
+
+struct StepRow {
+    std::int64_t from = 0;
+    units::Rate rate;
+
+    friend bool operator==(const StepRow&, const StepRow&) = default;
+};
+
+/// Rows of a number and a rate: the mark-up ladder, with the margin each mark-up means, and the rush table. A row
+/// with a bad entry keeps all of them from being saved; rows are handed on sorted by their number.
+class StepRows : public QWidget {
+    Q_OBJECT
+
+  public:
+    StepRows(const desk::Formatter& formatter, const std::array<QString, 3>& heads, const QString& name,
+             bool showsMargin, QWidget* parent = nullptr);
+
+    /// Leaves the fields alone when they already say so.
+    void setRows(const std::vector<StepRow>& rows);
+    const std::vector<StepRow>& rows() const { return m_rows; }
+    void setProblem(const QString& sentence);
+
+  Q_SIGNALS:
+    void edited();
+
+  private:
+    struct Line {
+        desk::CountField* from;
+        desk::RateField* rate;
+        desk::TextLabel* margin;
+    };
+
+    void rebuild();
+    void addLine(int row);
+    void committed();
+    QString marginOf(units::Rate markUp) const;
+
+    const desk::Formatter& m_formatter;
+    std::array<QString, 3> m_heads;
+    QString m_name;
+    bool m_showsMargin;
+    std::vector<StepRow> m_rows;
+    std::vector<Line> m_lines;
+    QWidget* m_body = nullptr;
+    QGridLayout* m_grid = nullptr;
+    desk::TextLabel* m_problem = nullptr;
+};
+
+} // namespace sp::shop

@@ -1,0 +1,251 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/material_card.h"
+
+#include "app/desk/card.h"
+#include "app/desk/stone_painter.h"
+#include "app/supplies/pack_rows.h"
+#include "app/supplies/size_text.h"
+#include "core/catalogue/stone_size.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sp::supplies {
+
+using catalogue::Material;
+using catalogue::MaterialKind;
+
+MaterialCard::MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(12);
+    m_name = new desk::WordField(m_formatter, tr("Give the material a name."), this);
+    m_name->setObjectName(QStringLiteral("materialName"));
+    column->addWidget(new desk::FieldBox(tr("N&ame"), m_name, this));
+    saveWith(m_name, [this](Material& m) { m.name = m_name->words(); });
+    column->addWidget(m_stone = buildStone());
+    column->addWidget(m_sheet = buildSheet());
+    column->addWidget(m_blank = buildBlank());
+    m_packs = new PackRows(m_presenter, m_formatter, this);
+    column->addWidget(m_packs);
+    column->addWidget(buildPrice());
+    column->addWidget(buildShelf());
+}
+
+desk::FieldBox* MaterialCard::box(QGridLayout* grid, int row, int column, const QString& label, QWidget* field,
+                                  const char* name) {
+    field->setObjectName(QLatin1String(name));
+    auto* made = new desk::FieldBox(label, field, this);
+    grid->addWidget(made, row, column, Qt::AlignTop);
+    grid->setColumnStretch(column, 1);
+    return made;
+}
+
+template<class Field, class Put>
+void MaterialCard::saveWith(Field* field, Put put) {
+    connect(field, &desk::TypedField::committed, this, [this, field, put] {
+        if (field->problem().isEmpty()) field->setOuterProblem(m_presenter.edit([&](Material& m) { put(m); }));
+    });
+}
+
+template<class Put>
+void MaterialCard::saveChoice(QComboBox* combo, Put put) {
+    connect(combo, &QComboBox::activated, this,
+            [this, combo, put] { m_presenter.edit([&](Material& m) { put(m, combo->currentData().toInt()); }); });
+}
+
+QWidget* MaterialCard::buildStone() {
+    auto* part = new QWidget(this);
+    auto* grid = new QGridLayout(part);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(12);
+    m_colour = new desk::WordField(m_formatter, tr("Give the colour as the trade says it."), this);
+    m_size = new QComboBox(this);
+    for (const auto& size : catalogue::stoneSizes())
+        m_size->addItem(QString::fromUtf8(size.name.data(), static_cast<qsizetype>(size.name.size())));
+    m_hex = new desk::WordField(m_formatter, tr("Give six digits such as 4FC3CF, for the picture."), this);
+    m_loss = new desk::RateField(m_formatter, this);
+    m_loss->setUnitText(QStringLiteral("%"));
+    m_swatch = new desk::StoneSwatches(this, 40);
+    box(grid, 0, 0, tr("&Colour"), m_colour, "stoneColour");
+    box(grid, 0, 1, tr("&Size"), m_size, "stoneSize");
+    box(grid, 0, 2, tr("&Picture’s colour"), m_hex, "stoneHex")->setRemark(tr("red, green, blue: 4FC3CF"));
+    box(grid, 0, 3, tr("&Lost"), m_loss, "stoneLoss")->setRemark(tr("of the stones taken out"));
+    grid->addWidget(m_swatch, 0, 4);
+    saveWith(m_colour, [this](Material& m) { m.stone.colour = m_colour->words(); });
+    saveWith(m_loss, [this](Material& m) { m.stone.loss = *m_loss->value(); });
+    connect(m_size, &QComboBox::activated, this, [this] {
+        m_presenter.edit([&](Material& m) { m.stone.size = m_size->currentText().toStdString(); });
+    });
+    connect(m_hex, &desk::TypedField::committed, this, [this] {
+        bool read = false;
+        auto text = m_hex->text().trimmed();
+        if (text.startsWith(QLatin1Char('#'))) text.remove(0, 1);
+        const auto rgb = text.toUInt(&read, 16);
+        if (!read || text.size() != 6)
+            return m_hex->setOuterProblem(tr("“%1” is not a colour; type six digits such as 4FC3CF.").arg(m_hex->text()));
+        m_hex->setOuterProblem(m_presenter.edit([&](Material& m) { m.stone.rgb = rgb; }));
+    });
+    return part;
+}
+
+QWidget* MaterialCard::buildSheet() {
+    auto* part = new QWidget(this);
+    auto* grid = new QGridLayout(part);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(12);
+    m_form = new QComboBox(this);
+    m_form->addItem(tr("sheets"), static_cast<int>(catalogue::SheetForm::Sheet));
+    m_form->addItem(tr("a roll"), static_cast<int>(catalogue::SheetForm::Roll));
+    m_share = new QComboBox(this);
+    m_share->addItem(tr("whole sheets"), static_cast<int>(catalogue::ShareBasis::WholeSheets));
+    m_share->addItem(tr("its share; offcuts are kept"), static_cast<int>(catalogue::ShareBasis::ByPosition));
+    for (auto** length : {&m_width, &m_height, &m_margin, &m_border, &m_gap}) *length = new desk::LengthField(m_formatter, this);
+    m_lifts = new desk::CountField(m_formatter, this);
+    m_lifts->setRange(units::Count::of(1), units::Count::of(1'000));
+    m_oneWay = new QCheckBox(tr("&Has a direction: no turning"), this);
+    m_oneWay->setObjectName(QStringLiteral("oneWay"));
+    box(grid, 0, 0, tr("Comes &in"), m_form, "sheetForm");
+    box(grid, 0, 1, tr("&Width"), m_width, "sheetWidth");
+    m_heightBox = box(grid, 0, 2, tr("Hei&ght"), m_height, "sheetHeight");
+    box(grid, 0, 3, tr("&Margin"), m_margin, "sheetMargin")->setRemark(tr("unusable, all round"));
+    box(grid, 1, 0, tr("A piece pays for"), m_share, "shareBasis");
+    box(grid, 1, 1, tr("B&order round the design"), m_border, "sheetBorder");
+    box(grid, 1, 2, tr("Gap &between pieces"), m_gap, "sheetGap");
+    m_liftsBox = box(grid, 1, 3, tr("A piece li&fts"), m_lifts, "lifts");
+    m_liftsBox->setRemark(tr("times"));
+    grid->addWidget(m_oneWay, 2, 0, 1, 4);
+    saveWith(m_width, [this](Material& m) { m.sheet.width = *m_width->value(); });
+    saveWith(m_height, [this](Material& m) { m.sheet.height = *m_height->value(); });
+    saveWith(m_margin, [this](Material& m) { m.sheet.margin = *m_margin->value(); });
+    saveWith(m_border, [this](Material& m) { m.sheet.border = *m_border->value(); });
+    saveWith(m_gap, [this](Material& m) { m.sheet.gap = *m_gap->value(); });
+    saveWith(m_lifts, [this](Material& m) { m.sheet.lifts = m_lifts->value()->value(); });
+    saveChoice(m_form, [](Material& m, int value) { m.sheet.form = static_cast<catalogue::SheetForm>(value); });
+    saveChoice(m_share, [](Material& m, int value) { m.sheet.basis = static_cast<catalogue::ShareBasis>(value); });
+    connect(m_oneWay, &QCheckBox::clicked, this,
+            [this](bool on) { m_presenter.edit([&](Material& m) { m.sheet.oneWay = on; }); });
+    return part;
+}
+
+QWidget* MaterialCard::buildBlank() {
+    m_sizes = new desk::WordField(m_formatter, {}, this);
+    m_sizes->setObjectName(QStringLiteral("blankSizes"));
+    m_sizes->setEmptyAllowed(true);
+    auto* made = new desk::FieldBox(tr("&Sizes"), m_sizes, this);
+    made->setRemark(tr("name: extra cost, surcharge – such as S; M; L; 2XL: 2.10, 2.75"));
+    connect(m_sizes, &desk::TypedField::committed, this, [this] {
+        const auto sizes = parseSizes(m_sizes->text(), m_formatter);
+        m_sizes->setOuterProblem(sizes ? m_presenter.edit([&](Material& m) { m.sizes = *sizes; })
+                                       : QString::fromStdString(sizes.error().detail));
+    });
+    return made;
+}
+
+QWidget* MaterialCard::buildPrice() {
+    auto* part = new QWidget(this);
+    auto* grid = new QGridLayout(part);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(12);
+    m_basis = new QComboBox(this);
+    m_basis->addItem(tr("what the usual pack costs today"), static_cast<int>(catalogue::PriceBasis::Replacement));
+    m_basis->addItem(tr("the average of the shelf"), static_cast<int>(catalogue::PriceBasis::ShelfAverage));
+    m_basis->addItem(tr("a fixed price"), static_cast<int>(catalogue::PriceBasis::Fixed));
+    m_fixed = new desk::MoneyField(m_formatter, this);
+    box(grid, 0, 0, tr("The cost sheet &uses"), m_basis, "priceBasis");
+    box(grid, 0, 1, tr("Fi&xed price of one"), m_fixed, "fixedPrice");
+    saveChoice(m_basis, [](Material& m, int value) { m.basis = static_cast<catalogue::PriceBasis>(value); });
+    saveWith(m_fixed, [this](Material& m) { m.fixedPrice = *m_fixed->value(); });
+    return part;
+}
+
+QWidget* MaterialCard::buildShelf() {
+    auto* part = new QWidget(this);
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    auto* head = new QHBoxLayout;
+    head->addWidget(desk::sectionTitle(tr("Shelf"), part));
+    m_onHand = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, part);
+    m_onHand->setObjectName(QStringLiteral("onHand"));
+    head->addWidget(m_onHand, 1);
+    column->addLayout(head);
+    auto* grid = new QGridLayout;
+    grid->setSpacing(12);
+    column->addLayout(grid);
+    m_amount = new desk::CountField(m_formatter, this);
+    m_amount->setEmptyAllowed(true);
+    m_amount->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
+    m_cost = new desk::MoneyField(m_formatter, this);
+    m_cost->setEmptyAllowed(true);
+    box(grid, 0, 0, tr("How man&y"), m_amount, "shelfAmount");
+    box(grid, 0, 1, tr("Paid for &them"), m_cost, "shelfCost")->setRemark(tr("for the average; may stay empty"));
+    auto* in = new QPushButton(tr("Count in"), part);
+    auto* out = new QPushButton(tr("Take out"), part);
+    in->setObjectName(QStringLiteral("countIn"));
+    out->setObjectName(QStringLiteral("takeOut"));
+    grid->addWidget(in, 0, 2, Qt::AlignBottom);
+    grid->addWidget(out, 0, 3, Qt::AlignBottom);
+    connect(in, &QPushButton::clicked, this, [this] { moveShelf(true); });
+    connect(out, &QPushButton::clicked, this, [this] { moveShelf(false); });
+    return part;
+}
+
+void MaterialCard::moveShelf(bool in) {
+    const auto amount = m_amount->value();
+    const auto cost = m_cost->optionalValue();
+    if (!amount || !cost) {
+        m_amount->setOuterProblem(amount ? QString() : tr("Type how many first."));
+        return;
+    }
+    const auto problem = m_presenter.move(in ? amount->value() : -amount->value(), in ? *cost : std::nullopt);
+    m_amount->setRaw(problem.isEmpty() ? QString() : m_amount->text());
+    if (problem.isEmpty()) m_cost->setRaw({});
+    m_amount->setOuterProblem(problem);
+}
+
+void MaterialCard::loadStone(const Material& material) {
+    if (!m_colour->hasFocus()) m_colour->setRaw(QString::fromStdString(material.stone.colour));
+    m_size->setCurrentText(QString::fromStdString(material.stone.size));
+    if (!m_hex->hasFocus())
+        m_hex->setRaw(QStringLiteral("%1").arg(material.stone.rgb, 6, 16, QLatin1Char('0')).toUpper());
+    if (!m_loss->hasFocus()) m_loss->setValue(material.stone.loss);
+    m_swatch->setStones({desk::stoneColour(material.stone.rgb)});
+}
+
+void MaterialCard::loadSheet(const Material& material) {
+    const auto& sheet = material.sheet;
+    m_form->setCurrentIndex(m_form->findData(static_cast<int>(sheet.form)));
+    m_share->setCurrentIndex(m_share->findData(static_cast<int>(sheet.basis)));
+    const std::pair<desk::LengthField*, units::Length> lengths[] = {
+        {m_width, sheet.width}, {m_height, sheet.height}, {m_margin, sheet.margin}, {m_border, sheet.border}, {m_gap, sheet.gap}};
+    for (const auto& [field, value] : lengths)
+        if (!field->hasFocus()) field->setValue(value);
+    m_heightBox->setLabel(sheet.form == catalogue::SheetForm::Roll ? tr("Len&gth") : tr("Hei&ght"));
+    if (!m_lifts->hasFocus()) m_lifts->setValue(units::Count::of(sheet.lifts));
+    m_liftsBox->setVisible(material.kind == MaterialKind::Tape);
+    m_oneWay->setChecked(sheet.oneWay);
+}
+
+void MaterialCard::load() {
+    const auto* material = m_presenter.material();
+    if (!material) return;
+    const auto kind = material->kind;
+    m_stone->setVisible(kind == MaterialKind::Stone);
+    m_sheet->setVisible(kind == MaterialKind::Tape || kind == MaterialKind::Template || kind == MaterialKind::Backing);
+    m_blank->setVisible(kind == MaterialKind::Blank);
+    if (!m_name->hasFocus()) m_name->setRaw(QString::fromStdString(material->name));
+    loadStone(*material);
+    loadSheet(*material);
+    if (!m_sizes->hasFocus()) m_sizes->setRaw(writeSizes(material->sizes, m_formatter));
+    m_basis->setCurrentIndex(m_basis->findData(static_cast<int>(material->basis)));
+    if (!m_fixed->hasFocus()) m_fixed->setValue(material->fixedPrice);
+    m_fixed->setEnabled(material->basis == catalogue::PriceBasis::Fixed);
+    m_packs->load();
+    m_onHand->setText(tr("%1 on the shelf").arg(m_formatter.count(units::Count::of(m_presenter.onShelf()))));
+}
+
+} // namespace sp::supplies

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/field_box.h"
+#include "app/desk/figures.h"
+#include "app/desk/stone_swatches.h"
+#include "app/desk/value_fields.h"
+#include "app/desk/word_field.h"
+#include "app/supplies/supplies_presenter.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QWidget>
+
+namespace sp::supplies {
+
+class PackRows;
+
+/// The fields of a material, those of its kind, with its packs and its shelf.
+class MaterialCard : public QWidget {
+    Q_OBJECT
+
+  public:
+    MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void load();
+
+  private:
+    QWidget* buildStone();
+    QWidget* buildSheet();
+    QWidget* buildBlank();
+    QWidget* buildPrice();
+    QWidget* buildShelf();
+    void loadStone(const catalogue::Material& material);
+    void loadSheet(const catalogue::Material& material);
+    void moveShelf(bool in);
+    desk::FieldBox* box(QGridLayout* grid, int row, int column, const QString& label, QWidget* field, const char* name);
+    template<class Field, class Put>
+    void saveWith(Field* field, Put put);
+    template<class Put>
+    void saveChoice(QComboBox* combo, Put put);
+
+    SuppliesPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    desk::WordField* m_name = nullptr;
+    QWidget* m_stone = nullptr;
+    desk::WordField* m_colour = nullptr;
+    QComboBox* m_size = nullptr;
+    desk::WordField* m_hex = nullptr;
+    desk::RateField* m_loss = nullptr;
+    desk::StoneSwatches* m_swatch = nullptr;
+    QWidget* m_sheet = nullptr;
+    QComboBox* m_form = nullptr;
+    desk::LengthField* m_width = nullptr;
+    desk::LengthField* m_height = nullptr;
+    desk::FieldBox* m_heightBox = nullptr;
+    desk::LengthField* m_margin = nullptr;
+    desk::LengthField* m_border = nullptr;
+    desk::LengthField* m_gap = nullptr;
+    desk::CountField* m_lifts = nullptr;
+    desk::FieldBox* m_liftsBox = nullptr;
+    QComboBox* m_share = nullptr;
+    QCheckBox* m_oneWay = nullptr;
+    QWidget* m_blank = nullptr;
+    desk::WordField* m_sizes = nullptr;
+    QComboBox* m_basis = nullptr;
+    desk::MoneyField* m_fixed = nullptr;
+    PackRows* m_packs = nullptr;
+    desk::TextLabel* m_onHand = nullptr;
+    desk::CountField* m_amount = nullptr;
+    desk::MoneyField* m_cost = nullptr;
+};
+
+} // namespace sp::supplies

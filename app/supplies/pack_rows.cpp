@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/pack_rows.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/icons.h"
+#include "app/supplies/price_text.h"
+
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sp::supplies {
+
+PackRows::PackRows(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    column->addWidget(desk::sectionTitle(tr("Packs and prices"), this));
+    m_body = new QWidget(this);
+    column->addWidget(m_body);
+    m_problem = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, this);
+    m_problem->setObjectName(QStringLiteral("packProblem"));
+    m_problem->setWordWrap(true);
+    m_problem->hide();
+    column->addWidget(m_problem);
+    auto* add = new QPushButton(tr("+ pa&ck"), this);
+    add->setObjectName(QStringLiteral("addPack"));
+    desk::makeQuiet(*add);
+    column->addWidget(add, 0, Qt::AlignLeft);
+    connect(add, &QPushButton::clicked, this, [this] {
+        const auto problem = m_presenter.addPack();
+        m_problem->setText(problem);
+        m_problem->setVisible(!problem.isEmpty());
+    });
+}
+
+void PackRows::load() {
+    const auto packs = m_presenter.packs();
+    const bool same = std::equal(packs.begin(), packs.end(), m_rows.begin(), m_rows.end(),
+                                 [](const catalogue::Pack& pack, const Row& row) { return pack.id == row.pack; });
+    if (!same || packs.empty()) rebuild(packs);
+    std::vector<desk::Choice> suppliers;
+    for (const auto& supplier : m_presenter.session().suppliers())
+        suppliers.push_back({QVariant::fromValue(supplier.id), QString::fromStdString(supplier.name), {}, {}});
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        const auto& row = m_rows[i];
+        const auto& pack = packs[i];
+        row.supplier->setChoices(suppliers);
+        if (!row.supplier->hasFocus()) row.supplier->setCurrent(QVariant::fromValue(pack.supplier));
+        if (!row.name->hasFocus()) row.name->setRaw(QString::fromStdString(pack.name));
+        if (!row.amount->hasFocus()) row.amount->setValue(pack.amount);
+        if (!row.prices->hasFocus()) row.prices->setRaw(writePrices(pack.prices, m_formatter));
+        row.usual->setChecked(pack.usual);
+    }
+}
+
+void PackRows::rebuild(const std::vector<catalogue::Pack>& packs) {
+    m_rows.clear();
+    auto* old = m_body;
+    m_body = new QWidget(this);
+    layout()->replaceWidget(old, m_body);
+    old->hide();
+    old->deleteLater();
+    m_grid = new QGridLayout(m_body);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(8);
+    m_grid->setVerticalSpacing(4);
+    const QStringList heads{tr("supplier"), tr("pack"), tr("holds"), tr("price; from so many: price"), tr("usual")};
+    if (!packs.empty())
+        for (int i = 0; i < heads.size(); ++i)
+            m_grid->addWidget(new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted,
+                                                  desk::Weight::Plain, m_body),
+                              0, i);
+    const int stretches[] = {3, 3, 1, 3};
+    for (int i = 0; i < 4; ++i) m_grid->setColumnStretch(i, stretches[i]);
+    for (std::size_t i = 0; i < packs.size(); ++i) addRow(static_cast<int>(i), packs[i]);
+    m_body->show();
+}
+
+void PackRows::addRow(int at, const catalogue::Pack& pack) {
+    Row row{pack.id,
+            new desk::ChoiceField(m_formatter, m_body),
+            new desk::WordField(m_formatter, tr("Give the pack a name, such as bag of 10 gross."), m_body),
+            new desk::CountField(m_formatter, m_body),
+            new desk::WordField(m_formatter, tr("Give the price of one pack."), m_body),
+            new QCheckBox(m_body)};
+    const auto name = [&](QWidget* widget, const char* object, const QString& words) {
+        widget->setObjectName(QStringLiteral("%1%2").arg(QLatin1String(object)).arg(at));
+        widget->setAccessibleName(tr("%1 of pack %2").arg(words).arg(at + 1));
+    };
+    name(row.supplier, "packSupplier", tr("supplier"));
+    name(row.name, "packName", tr("name"));
+    name(row.amount, "packAmount", tr("contents"));
+    name(row.prices, "packPrices", tr("prices"));
+    name(row.usual, "packUsual", tr("usual tick"));
+    row.amount->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
+    row.amount->setMinimumWidth(desk::scaled(80));
+    int column = 0;
+    for (QWidget* widget : {static_cast<QWidget*>(row.supplier), static_cast<QWidget*>(row.name),
+                            static_cast<QWidget*>(row.amount), static_cast<QWidget*>(row.prices),
+                            static_cast<QWidget*>(row.usual)})
+        m_grid->addWidget(widget, at + 1, column++);
+    auto* remove = new QToolButton(m_body);
+    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
+    remove->setAutoRaise(true);
+    remove->setAccessibleName(tr("Take pack %1 out").arg(at + 1));
+    remove->setToolTip(remove->accessibleName());
+    connect(remove, &QToolButton::clicked, this, [this, id = pack.id] { m_presenter.removePack(id); });
+    m_grid->addWidget(remove, at + 1, column);
+    connectRow(row);
+    m_rows.push_back(row);
+}
+
+void PackRows::connectRow(const Row& row) {
+    const auto tell = [this](const QString& problem) {
+        m_problem->setText(problem);
+        m_problem->setVisible(!problem.isEmpty());
+    };
+    connect(row.supplier, &desk::ChoiceField::chosen, this, [this, tell, id = row.pack](const QVariant& chosen) {
+        if (!chosen.isValid()) return;
+        const auto supplier = chosen.value<base::Id>();
+        tell(m_presenter.editPack(id, [&](catalogue::Pack& pack) { pack.supplier = supplier; }));
+    });
+    connect(row.name, &desk::TypedField::committed, this, [this, tell, row] {
+        if (row.name->problem().isEmpty())
+            tell(m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.name = row.name->words(); }));
+    });
+    connect(row.amount, &desk::TypedField::committed, this, [this, tell, row] {
+        const auto amount = row.amount->value();
+        tell(amount ? m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.amount = *amount; })
+                    : QString::fromStdString(amount.error().detail));
+    });
+    connect(row.prices, &desk::TypedField::committed, this, [this, tell, row] {
+        const auto prices = parsePrices(row.prices->text(), m_formatter);
+        desk::markWrong(*row.prices, !prices);
+        tell(prices ? m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.prices = *prices; })
+                    : QString::fromStdString(prices.error().detail));
+    });
+    connect(row.usual, &QCheckBox::clicked, this, [this, tell, id = row.pack](bool on) {
+        tell(m_presenter.editPack(id, [&](catalogue::Pack& pack) { pack.usual = on; }));
+    });
+}
+
+} // namespace sp::supplies

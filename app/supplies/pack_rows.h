@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/choice_field.h"
+#include "app/desk/figures.h"
+#include "app/desk/value_fields.h"
+#include "app/desk/word_field.h"
+#include "app/supplies/supplies_presenter.h"
+
+#include <QCheckBox>
+#include <QGridLayout>
+#include <QWidget>
+
+namespace sp::supplies {
+
+/// The packs of the open material, a row each: supplier, what it is called, how many are in it, prices by number of
+/// packs, and which is the usual one.
+class PackRows : public QWidget {
+    Q_OBJECT
+
+  public:
+    PackRows(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void load();
+
+  private:
+    struct Row {
+        base::Id pack;
+        desk::ChoiceField* supplier;
+        desk::WordField* name;
+        desk::CountField* amount;
+        desk::WordField* prices;
+        QCheckBox* usual;
+    };
+
+    void rebuild(const std::vector<catalogue::Pack>& packs);
+    void addRow(int row, const catalogue::Pack& pack);
+    void connectRow(const Row& row);
+
+    SuppliesPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    QWidget* m_body = nullptr;
+    QGridLayout* m_grid = nullptr;
+    desk::TextLabel* m_problem = nullptr;
+    std::vector<Row> m_rows;
+};
+
+} // namespace sp::supplies

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/supplier_card.h"
+
+#include "app/desk/field_box.h"
+
+#include <QGridLayout>
+
+namespace sp::supplies {
+
+SupplierCard::SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_name(new desk::WordField(formatter, tr("Give the supplier a name."), this))
+    , m_leadDays(new desk::CountField(formatter, this))
+    , m_shipping(new desk::MoneyField(formatter, this))
+    , m_freeFrom(new desk::MoneyField(formatter, this))
+    , m_minimum(new desk::MoneyField(formatter, this)) {
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(12);
+    const auto place = [&](int row, int column, int span, const QString& label, desk::TypedField* field,
+                           const char* name, const QString& remark = {}) {
+        field->setObjectName(QLatin1String(name));
+        auto* box = new desk::FieldBox(label, field, this);
+        if (!remark.isEmpty()) box->setRemark(remark);
+        grid->addWidget(box, row, column, 1, span, Qt::AlignTop);
+    };
+    place(0, 0, 2, tr("N&ame"), m_name, "supplierName");
+    place(0, 2, 1, tr("&Days until it is here"), m_leadDays, "leadDays");
+    place(1, 0, 1, tr("&Shipping"), m_shipping, "shipping");
+    place(1, 1, 1, tr("Free &from"), m_freeFrom, "freeFrom", tr("goods for so much; empty: never"));
+    place(1, 2, 1, tr("S&mallest order"), m_minimum, "supplierMinimum");
+    m_freeFrom->setEmptyAllowed(true);
+    m_leadDays->setRange(units::Count::of(0), units::Count::of(365));
+    const auto saveWith = [this](auto* field, auto put) {
+        connect(field, &desk::TypedField::committed, this, [this, field, put] {
+            if (field->problem().isEmpty())
+                field->setOuterProblem(m_presenter.editSupplier([&](catalogue::Supplier& s) { put(s); }));
+        });
+    };
+    saveWith(m_name, [this](catalogue::Supplier& s) { s.name = m_name->words(); });
+    saveWith(m_leadDays, [this](catalogue::Supplier& s) { s.leadDays = m_leadDays->value()->value(); });
+    saveWith(m_shipping, [this](catalogue::Supplier& s) { s.shipping = *m_shipping->value(); });
+    saveWith(m_freeFrom, [this](catalogue::Supplier& s) { s.freeFrom = *m_freeFrom->optionalValue(); });
+    saveWith(m_minimum, [this](catalogue::Supplier& s) { s.minimum = *m_minimum->value(); });
+}
+
+void SupplierCard::load() {
+    const auto* supplier = m_presenter.supplier();
+    if (!supplier) return;
+    if (!m_name->hasFocus()) m_name->setRaw(QString::fromStdString(supplier->name));
+    if (!m_leadDays->hasFocus()) m_leadDays->setValue(units::Count::of(supplier->leadDays));
+    if (!m_shipping->hasFocus()) m_shipping->setValue(supplier->shipping);
+    if (!m_freeFrom->hasFocus()) m_freeFrom->setOptionalValue(supplier->freeFrom);
+    if (!m_minimum->hasFocus()) m_minimum->setValue(supplier->minimum);
+}
+
+} // namespace sp::supplies

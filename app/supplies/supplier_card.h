@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/value_fields.h"
+#include "app/desk/word_field.h"
+#include "app/supplies/supplies_presenter.h"
+
+#include <QWidget>
+
+namespace sp::supplies {
+
+/// The fields of a supplier.
+class SupplierCard : public QWidget {
+    Q_OBJECT
+
+  public:
+    SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void load();
+
+  private:
+    SuppliesPresenter& m_presenter;
+    desk::WordField* m_name;
+    desk::CountField* m_leadDays;
+    desk::MoneyField* m_shipping;
+    desk::MoneyField* m_freeFrom;
+    desk::MoneyField* m_minimum;
+};
+
+} // namespace sp::supplies

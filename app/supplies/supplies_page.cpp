@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/supplies_page.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/stone_list_delegate.h"
+#include "app/desk/stone_painter.h"
+#include "app/supplies/material_card.h"
+#include "app/supplies/supplier_card.h"
+
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QPushButton>
+#include <QScrollArea>
+
+namespace sp::supplies {
+
+using catalogue::MaterialKind;
+
+SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(session)
+    , m_formatter(formatter) {
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(20, 20, 20, 16);
+    outer->setSpacing(12);
+    m_messages = new desk::MessageBar(this);
+    outer->addWidget(m_messages);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(20);
+    outer->addLayout(row, 1);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(12);
+    buildList(left);
+    row->addLayout(left, 2);
+    auto* card = new desk::Card(this);
+    auto* inside = new QVBoxLayout(card);
+    inside->setContentsMargins(1, 1, 1, 1);
+    auto* scroll = new QScrollArea(card);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->viewport()->setAutoFillBackground(false);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    inside->addWidget(scroll);
+    auto* body = new QWidget(scroll);
+    scroll->setWidget(body);
+    body->setAutoFillBackground(false);
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(desk::cardMargins());
+    column->setSpacing(12);
+    auto* head = new QHBoxLayout;
+    m_heading = desk::pageTitle({}, body);
+    head->addWidget(m_heading, 1);
+    auto* remove = new QPushButton(tr("&Remove"), body);
+    remove->setObjectName(QStringLiteral("removeSupply"));
+    connect(remove, &QPushButton::clicked, this, &SuppliesPage::removed);
+    head->addWidget(remove);
+    column->addLayout(head);
+    m_material = new MaterialCard(m_presenter, m_formatter, body);
+    m_supplier = new SupplierCard(m_presenter, m_formatter, body);
+    column->addWidget(m_material);
+    column->addWidget(m_supplier);
+    column->addStretch(1);
+    row->addWidget(card, 5);
+    const auto refresh = [this] {
+        fillList();
+        load();
+    };
+    connect(&m_presenter, &SuppliesPresenter::opened, this, refresh);
+    connect(&m_presenter, &SuppliesPresenter::changed, this, refresh);
+    refresh();
+}
+
+void SuppliesPage::buildList(QVBoxLayout* column) {
+    column->addWidget(desk::pageTitle(tr("Supplies"), this));
+    m_find = new desk::WordField(m_formatter, {}, this);
+    m_find->setObjectName(QStringLiteral("findSupply"));
+    m_find->setEmptyAllowed(true);
+    column->addWidget(new desk::FieldBox(tr("&Find by name or kind"), m_find, this));
+    m_list = new QListView(this);
+    m_list->setObjectName(QStringLiteral("supplies"));
+    m_list->setAccessibleName(tr("Materials and suppliers"));
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->viewport()->setAutoFillBackground(false);
+    m_list->setModel(&m_model);
+    m_list->setItemDelegate(
+        new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
+    column->addWidget(m_list, 1);
+    auto* add = new QPushButton(tr("&New"), this);
+    add->setObjectName(QStringLiteral("newSupply"));
+    desk::makePrimary(*add);
+    auto* kinds = new QMenu(add);
+    const std::pair<QString, MaterialKind> choices[] = {{tr("&Stone"), MaterialKind::Stone},
+                                                        {tr("&Tape"), MaterialKind::Tape},
+                                                        {tr("Te&mplate sheet"), MaterialKind::Template},
+                                                        {tr("&Backing"), MaterialKind::Backing},
+                                                        {tr("Blan&k"), MaterialKind::Blank},
+                                                        {tr("&Packing"), MaterialKind::Packing}};
+    for (const auto& [word, kind] : choices)
+        connect(kinds->addAction(word), &QAction::triggered, this, [this, kind = kind] { m_presenter.addMaterial(kind); });
+    kinds->addSeparator();
+    connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, &m_presenter, &SuppliesPresenter::addSupplier);
+    add->setMenu(kinds);
+    column->addWidget(add);
+    connect(m_find, &desk::TypedField::edited, this, &SuppliesPage::fillList);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
+        if (index.isValid()) m_presenter.open(m_model.row(index.row()).id);
+    });
+}
+
+QString SuppliesPage::detailOf(const catalogue::Material& material) {
+    const auto word = catalogue::nameOf(material.kind);
+    auto& session = m_presenter.session();
+    const auto found = session.shelf().find(material.id);
+    const auto there = found == session.shelf().end() ? 0 : found->second;
+    return tr("%1 · %2 on the shelf")
+        .arg(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())),
+             m_formatter.count(units::Count::of(there)));
+}
+
+void SuppliesPage::fillList() {
+    const auto wanted = m_find->text().trimmed();
+    std::vector<desk::StoneListRow> rows;
+    const auto add = [&](desk::StoneListRow row) {
+        if (row.name.contains(wanted, Qt::CaseInsensitive) || row.detail.contains(wanted, Qt::CaseInsensitive))
+            rows.push_back(std::move(row));
+    };
+    for (const auto kind : {MaterialKind::Stone, MaterialKind::Tape, MaterialKind::Template, MaterialKind::Backing,
+                            MaterialKind::Blank, MaterialKind::Packing})
+        for (const auto& material : m_presenter.session().materials()) {
+            if (material.kind != kind) continue;
+            desk::StoneListRow row{material.id, QString::fromStdString(material.name), detailOf(material), {}};
+            if (kind == MaterialKind::Stone) row.stones.push_back(desk::stoneColour(material.stone.rgb));
+            add(std::move(row));
+        }
+    for (const auto& supplier : m_presenter.session().suppliers())
+        add({supplier.id, QString::fromStdString(supplier.name), tr("supplier"), {}});
+    m_model.setRows(std::move(rows));
+    const int at = m_model.indexOf(m_presenter.currentId());
+    if (at >= 0) m_list->setCurrentIndex(m_model.index(at));
+}
+
+void SuppliesPage::load() {
+    const auto* material = m_presenter.material();
+    const auto* supplier = m_presenter.supplier();
+    m_heading->setText(QString::fromStdString(material ? material->name : supplier ? supplier->name : std::string()));
+    m_material->setVisible(material != nullptr);
+    m_supplier->setVisible(supplier != nullptr);
+    if (material) m_material->load();
+    if (supplier) m_supplier->load();
+}
+
+void SuppliesPage::removed() {
+    const auto name = m_heading->text();
+    const auto problem = m_presenter.remove();
+    if (!problem.isEmpty()) {
+        m_messages->tell(desk::Tone::Warn, problem);
+        return;
+    }
+    m_messages->tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
+                     [this] { m_presenter.session().undo(); });
+}
+
+void SuppliesPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }
+
+} // namespace sp::supplies

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/supplies_presenter.h"
+
+#include <algorithm>
+
+namespace sp::supplies {
+
+namespace {
+
+template<class T>
+QString sentenceOf(const base::Result<T>& result) {
+    return result ? QString() : QString::fromStdString(result.error().detail);
+}
+
+} // namespace
+
+SuppliesPresenter::SuppliesPresenter(session::BookSession& session, QObject* parent)
+    : QObject(parent)
+    , m_session(session) {
+    connect(&m_session, &session::BookSession::changed, this, &SuppliesPresenter::changed);
+    if (!m_session.materials().empty()) m_current = m_session.materials().front().id;
+}
+
+const catalogue::Supplier* SuppliesPresenter::supplier() {
+    for (const auto& supplier : m_session.suppliers())
+        if (supplier.id == m_current) return &supplier;
+    return nullptr;
+}
+
+std::vector<catalogue::Pack> SuppliesPresenter::packs() {
+    std::vector<catalogue::Pack> own;
+    for (const auto& pack : m_session.packs())
+        if (pack.material == m_current) own.push_back(pack);
+    return own;
+}
+
+std::int64_t SuppliesPresenter::onShelf() {
+    const auto found = m_session.shelf().find(m_current);
+    return found == m_session.shelf().end() ? 0 : found->second;
+}
+
+void SuppliesPresenter::open(const base::Id& thing) {
+    if (m_current == thing) return;
+    m_current = thing;
+    Q_EMIT opened();
+}
+
+QString SuppliesPresenter::edit(const std::function<void(catalogue::Material&)>& work) {
+    const auto* known = material();
+    if (!known) return {};
+    auto edited = *known;
+    work(edited);
+    if (edited == *known) return {};
+    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(edited); }));
+}
+
+QString SuppliesPresenter::editSupplier(const std::function<void(catalogue::Supplier&)>& work) {
+    const auto* known = supplier();
+    if (!known) return {};
+    auto edited = *known;
+    work(edited);
+    if (edited == *known) return {};
+    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(edited); }));
+}
+
+QString SuppliesPresenter::editPack(const base::Id& id, const std::function<void(catalogue::Pack&)>& work) {
+    const auto own = packs();
+    const auto known = std::find_if(own.begin(), own.end(), [&](const catalogue::Pack& pack) { return pack.id == id; });
+    if (known == own.end()) return {};
+    auto edited = *known;
+    work(edited);
+    if (edited == *known) return {};
+    return sentenceOf(m_session.change([&](db::Book& book) {
+        return book.together("the usual pack", [&]() -> base::Done {
+            if (edited.usual && !known->usual)
+                for (auto other : own)
+                    if (other.usual) {
+                        other.usual = false;
+                        if (auto saved = book.save(other); !saved) return base::fail(saved.error());
+                    }
+            const auto saved = book.save(edited);
+            if (!saved) return base::fail(saved.error());
+            return {};
+        });
+    }));
+}
+
+std::string SuppliesPresenter::freeName(const QString& wanted) {
+    const auto taken = [&](const QString& name) {
+        const auto same = [&](const auto& thing) {
+            return QString::fromStdString(thing.name).compare(name, Qt::CaseInsensitive) == 0;
+        };
+        return std::any_of(m_session.materials().begin(), m_session.materials().end(), same) ||
+               std::any_of(m_session.suppliers().begin(), m_session.suppliers().end(), same);
+    };
+    auto name = wanted;
+    for (int n = 2; taken(name); ++n) name = QStringLiteral("%1 %2").arg(wanted).arg(n);
+    return name.toStdString();
+}
+
+void SuppliesPresenter::addMaterial(catalogue::MaterialKind kind) {
+    catalogue::Material material;
+    const auto word = catalogue::nameOf(kind);
+    material.kind = kind;
+    material.name = freeName(tr("New %1").arg(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()))));
+    if (kind == catalogue::MaterialKind::Stone) material.stone.colour = tr("Colour").toStdString();
+    material.sheet.width = units::Length::fromInch64ths(9 * 64);
+    material.sheet.height = units::Length::fromInch64ths(12 * 64);
+    const auto saved = m_session.change([&](db::Book& book) { return book.save(material); });
+    if (saved) open(*saved);
+}
+
+void SuppliesPresenter::addSupplier() {
+    catalogue::Supplier supplier;
+    supplier.name = freeName(tr("New supplier"));
+    const auto saved = m_session.change([&](db::Book& book) { return book.save(supplier); });
+    if (saved) open(*saved);
+}
+
+QString SuppliesPresenter::addPack() {
+    if (m_session.suppliers().empty()) return tr("Add a supplier first; a pack is bought from one.");
+    catalogue::Pack pack;
+    pack.material = m_current;
+    pack.supplier = m_session.suppliers().front().id;
+    pack.name = tr("pack").toStdString();
+    pack.amount = units::Count::of(material() && material()->kind == catalogue::MaterialKind::Stone ? 1440 : 1);
+    pack.prices = {{units::Count::of(1), units::Money{}}};
+    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(pack); }));
+}
+
+void SuppliesPresenter::removePack(const base::Id& pack) {
+    m_session.change([&](db::Book& book) { return book.removePack(pack); });
+}
+
+QString SuppliesPresenter::remove() {
+    const auto gone = m_current;
+    const bool isSupplier = supplier() != nullptr;
+    const auto removed = m_session.change(
+        [&](db::Book& book) { return isSupplier ? book.removeSupplier(gone) : book.removeMaterial(gone); });
+    if (!removed) return QString::fromStdString(removed.error().detail);
+    const auto& left = m_session.materials();
+    m_current = left.empty() ? base::Id{} : left.front().id;
+    Q_EMIT opened();
+    return {};
+}
+
+QString SuppliesPresenter::move(std::int64_t amount, std::optional<units::Money> cost) {
+    const auto id = m_current;
+    const auto note = amount < 0 ? "taken out" : "counted in";
+    return sentenceOf(m_session.change([&](db::Book& book) { return book.moveStock(id, amount, cost, note); }));
+}
+
+} // namespace sp::supplies

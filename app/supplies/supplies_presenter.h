@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session/book_session.h"
+
+#include <QObject>
+#include <QString>
+
+#include <functional>
+
+namespace sp::supplies {
+
+/// What is decided at the Supplies place: which material or supplier is open and what becomes of it, its packs and
+/// its shelf. Every edit is saved when it is made; what the book refuses comes back as the sentence to show.
+class SuppliesPresenter : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit SuppliesPresenter(session::BookSession& session, QObject* parent = nullptr);
+
+    session::BookSession& session() { return m_session; }
+    const base::Id& currentId() const { return m_current; }
+    const catalogue::Material* material() { return m_session.material(m_current); }
+    const catalogue::Supplier* supplier();
+    /// The packs of the open material, as the book lists them.
+    std::vector<catalogue::Pack> packs();
+    std::int64_t onShelf();
+    void open(const base::Id& thing);
+
+    QString edit(const std::function<void(catalogue::Material&)>& work);
+    QString editSupplier(const std::function<void(catalogue::Supplier&)>& work);
+    QString editPack(const base::Id& pack, const std::function<void(catalogue::Pack&)>& work);
+    void addMaterial(catalogue::MaterialKind kind);
+    void addSupplier();
+    QString addPack();
+    void removePack(const base::Id& pack);
+    /// Takes the open thing out. Empty when that was done, else the sentence.
+    QString remove();
+    QString move(std::int64_t amount, std::optional<units::Money> cost);
+
+  Q_SIGNALS:
+    void opened();
+    void changed();
+
+  private:
+    std::string freeName(const QString& wanted);
+
+    session::BookSession& m_session;
+    base::Id m_current;
+};
+
+} // namespace sp::supplies

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: MIT
+// Designs, Supplies and Shop driven by keys, off screen, on a fresh demo book.
+#include "app/demo/demo_book.h"
+#include "app/designs/designs_page.h"
+#include "app/desk/theme.h"
+#include "app/shop/shop_page.h"
+#include "app/supplies/price_text.h"
+#include "app/supplies/size_text.h"
+#include "app/supplies/supplies_page.h"
+#include "tests/support/temp_folder.h"
+
+#include <QAbstractItemModelTester>
+#include <QAccessible>
+#include <QApplication>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QTest>
+#include <gtest/gtest.h>
+
+using namespace sp;
+
+namespace {
+
+class Places : public testing::Test {
+  protected:
+    Places() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        EXPECT_TRUE(book.has_value());
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
+    }
+
+    template<class Page>
+    void open() {
+        m_page = std::make_unique<Page>(*m_session, *m_formatter);
+        m_page->resize(1274, 768);
+        m_page->show();
+        QApplication::setActiveWindow(m_page.get());
+        QTest::qWait(1);
+    }
+
+    QLineEdit* field(const char* name) {
+        auto* found = m_page->findChild<QLineEdit*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    /// Types over what is there and goes on with Enter.
+    void type(const char* name, const char* text) {
+        auto* target = field(name);
+        target->setFocus();
+        target->selectAll();
+        QTest::keyClicks(target, QString::fromUtf8(text));
+        QTest::keyClick(target, Qt::Key_Return);
+        QTest::qWait(1);
+    }
+    void click(const char* name) {
+        auto* button = m_page->findChild<QPushButton*>(QLatin1String(name));
+        ASSERT_NE(button, nullptr) << name;
+        button->click();
+        QTest::qWait(1);
+    }
+    void expectNames() {
+        for (auto* widget : m_page->findChildren<QWidget*>()) {
+            if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus || !widget->isEnabled()) continue;
+            auto* accessible = QAccessible::queryAccessibleInterface(widget);
+            ASSERT_NE(accessible, nullptr);
+            EXPECT_FALSE(accessible->text(QAccessible::Name).isEmpty())
+                << widget->metaObject()->className() << ' ' << widget->objectName().toStdString();
+        }
+    }
+
+    test::TempFolder m_folder;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    std::unique_ptr<session::BookSession> m_session;
+    std::unique_ptr<desk::Formatter> m_formatter;
+    std::unique_ptr<QWidget> m_page;
+};
+
+TEST_F(Places, aNewDesignIsSavedFieldByField) {
+    open<designs::DesignsPage>();
+    click("newDesign");
+    type("designName", "Kite");
+    type("designWidth", "88.9 mm");
+    type("designHeight", "2 3/4");
+    type("designStone0", "118");
+    const auto& designs = m_session->designs();
+    const auto kite = std::find_if(designs.begin(), designs.end(), [](const auto& d) { return d.name == "Kite"; });
+    ASSERT_NE(kite, designs.end());
+    EXPECT_EQ(kite->width, units::Length::fromMicrometres(88'900));
+    EXPECT_EQ(kite->height, units::Length::fromInch64ths(2 * 64 + 48));
+    EXPECT_EQ(kite->stones.front().count.value(), 118);
+}
+
+TEST_F(Places, aBadEntryStaysAndIsNotSaved) {
+    open<designs::DesignsPage>();
+    const auto before = m_session->designs().front();
+    type("designWidth", "3mm*2mm");
+    EXPECT_EQ(field("designWidth")->text(), "3mm*2mm");
+    EXPECT_EQ(m_session->designs().front(), before);
+}
+
+TEST_F(Places, undoBringsADesignBack) {
+    open<designs::DesignsPage>();
+    const auto before = m_session->designs().size();
+    click("removeDesign");
+    EXPECT_EQ(m_session->designs().size(), before - 1);
+    m_session->undo();
+    EXPECT_EQ(m_session->designs().size(), before);
+}
+
+TEST_F(Places, aNewStoneWithAPackHasAPrice) {
+    open<supplies::SuppliesPage>();
+    auto* add = m_page->findChild<QPushButton*>(QStringLiteral("newSupply"));
+    ASSERT_NE(add, nullptr);
+    add->menu()->actions().front()->trigger();
+    type("materialName", "Topaz SS12");
+    click("addPack");
+    type("packAmount0", "10 gross");
+    type("packPrices0", "7.20; 5: 6.60");
+    const auto prices = m_session->prices({});
+    for (const auto& [id, priced] : prices.materials)
+        if (priced.material.name == "Topaz SS12") {
+            ASSERT_TRUE(priced.price.has_value());
+            EXPECT_EQ(priced.price->price, units::Money::fromMicros(7'200'000));
+            EXPECT_EQ(priced.price->per.value(), 1440);
+            return;
+        }
+    FAIL() << "the stone is not in the price book";
+}
+
+TEST_F(Places, theShelfIsALedger) {
+    open<supplies::SuppliesPage>();
+    const auto id = m_session->materials().front().id;
+    const auto before = m_session->shelf().at(id);
+    type("shelfAmount", "2 gross");
+    click("countIn");
+    EXPECT_EQ(m_session->shelf().at(id), before + 288);
+    type("shelfAmount", "100");
+    click("takeOut");
+    EXPECT_EQ(m_session->shelf().at(id), before + 188);
+}
+
+TEST_F(Places, aRateIsSavedAndUndone) {
+    open<shop::ShopPage>();
+    type("labour", "24");
+    EXPECT_EQ(m_session->shop().rates.labourPerHour, units::Money::fromMicros(24'000'000));
+    type("labour", "a lot");
+    EXPECT_EQ(m_session->shop().rates.labourPerHour, units::Money::fromMicros(24'000'000));
+    EXPECT_EQ(field("labour")->text(), "a lot");
+    type("labour", "24");
+    m_session->undo();
+    EXPECT_EQ(m_session->shop().rates.labourPerHour, units::Money::fromMicros(18'000'000));
+    EXPECT_EQ(field("labour")->text(), "18.00");
+}
+
+TEST_F(Places, aStepOfTheLadderIsSaved) {
+    open<shop::ShopPage>();
+    type("ladderRate0", "110");
+    EXPECT_EQ(m_session->shop().rules.ladder.front().markUp, units::Rate::fromPercent(110));
+    type("bench_5_1", "40 s");
+    EXPECT_EQ(m_session->bench().of(catalogue::Step::Brush).perColour, units::Duration::fromSeconds(40));
+}
+
+TEST_F(Places, everyInputHasAName) {
+    open<designs::DesignsPage>();
+    expectNames();
+    open<supplies::SuppliesPage>();
+    expectNames();
+    open<shop::ShopPage>();
+    expectNames();
+}
+
+TEST(StoneListModel, behavesAsAModel) {
+    desk::StoneListModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.setRows({{{}, "Jet", "stone", {Qt::black}}, {{}, "Aqua", "stone", {}}});
+    model.setRows({{{}, "Jet", "stone", {}}});
+    EXPECT_EQ(model.rowCount(), 1);
+    model.setRows({});
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST(PriceText, readsWhatItWrites) {
+    const desk::Formatter formatter(QLocale(QLocale::English, QLocale::UnitedStates), {});
+    for (const auto* text : {"9.99", "9.99; 5: 8.90", "1.24; 2: 1.20; 10: 1.10"})
+        EXPECT_EQ(supplies::writePrices(supplies::parsePrices(text, formatter).value(), formatter), text);
+    for (const auto* text : {"", "5: 8.90", "9.99; 5: 8; 5: 7", "9.99; 3: x", "-1"})
+        EXPECT_FALSE(supplies::parsePrices(text, formatter).has_value()) << text;
+}
+
+TEST(SizeText, readsWhatItWrites) {
+    const desk::Formatter formatter(QLocale(QLocale::English, QLocale::UnitedStates), {});
+    for (const auto* text : {"", "S; M; L", "S; 2XL: 2.10, 2.75"})
+        EXPECT_EQ(supplies::writeSizes(supplies::parseSizes(text, formatter).value(), formatter), text);
+    for (const auto* text : {"S; S", ";", "2XL: x"}) EXPECT_FALSE(supplies::parseSizes(text, formatter).has_value()) << text;
+}
+
+} // namespace
