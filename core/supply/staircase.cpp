@@ -160,10 +160,11 @@ base::Result<StaircasePoint> compareWays(const StaircaseProblem& problem, int64_
     if (const auto done = checked(problem, pieces); !done) return base::fail(done.error());
     StaircasePoint point;
     point.pieces = pieces;
-    auto all = problem.kits;
+    std::vector<Pack> all = problem.kits;
     all.insert(all.end(), problem.bulk.begin(), problem.bulk.end());
+    using Asked = std::pair<WayCost*, const std::vector<Pack>*>;
     for (const auto& [way, packs] :
-         {std::pair(&point.kits, &problem.kits), std::pair(&point.bulk, &problem.bulk), std::pair(&point.mix, &all)}) {
+         {Asked(&point.kits, &problem.kits), Asked(&point.bulk, &problem.bulk), Asked(&point.mix, &all)}) {
         const auto cost = costOf(problem, pieces, *packs, outOfTime);
         if (!cost) return base::fail(cost.error());
         *way = *cost;

@@ -63,7 +63,9 @@ TEST(Staircase, saysFromWhereBulkStaysCheaperOnlyWhenProven) {
     EXPECT_EQ(*stairs->bulkStaysCheaperFrom, 1); // 12 < 16 from the first piece on
     // A law: beyond the answer bulk is cheaper at every quantity looked at.
     for (const auto& point : stairs->points)
-        if (point.pieces >= *stairs->bulkStaysCheaperFrom) EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces;
+        if (point.pieces >= *stairs->bulkStaysCheaperFrom) {
+            EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces;
+        }
     // The same prices seen only a little way prove nothing.
     EXPECT_FALSE(staircase(dear, 2, {})->bulkStaysCheaperFrom.has_value());
 }
@@ -80,7 +82,9 @@ TEST(Staircase, findsTheLaterCrossing) {
     const auto& before = stairs->points[static_cast<std::size_t>(from) - 2];
     EXPECT_GE(*before.bulk.cost, *before.kits.cost);
     for (const auto& point : stairs->points)
-        if (point.pieces >= from) EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces;
+        if (point.pieces >= from) {
+            EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces;
+        }
 }
 
 TEST(Staircase, leavesOutTheKitThatLacksAColour) {
