@@ -26,6 +26,9 @@ Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome countVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome estimateVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome yieldVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome buyVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome packVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome checkVerb(const Arguments& arguments, const Helpers& helpers);
 
 } // namespace sp::verbs

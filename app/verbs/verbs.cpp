@@ -47,6 +47,9 @@ const std::vector<Verb>& verbs() {
         {"estimate", "FILE --stone SS10 --pitch L --style outline|fill|both [--scale MM-PER-UNIT|DPI] [--json]",
          {{"--stone", "--pitch", "--style", "--scale"}, {"--json"}, 1, {"--stone", "--pitch", "--style"}},
          estimateVerb},
+        {"yield", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, yieldVerb},
+        {"buy", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, buyVerb},
+        {"pack", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, packVerb},
         {"check", "BOOK [--json]", {{}, {"--json"}, 1, {}}, checkVerb},
     };
     return all;

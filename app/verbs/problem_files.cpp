@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/problem_verbs.h"
+#include "app/verbs/verb_kit.h"
+
+#include <fmt/format.h>
+
+#include <chrono>
+#include <fstream>
+#include <sstream>
+
+namespace sp::verbs {
+
+namespace {
+
+Stopwatch startedStopwatch() {
+    const auto start = std::chrono::steady_clock::now();
+    return [start] {
+        return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+    };
+}
+
+base::Result<std::string> problemText(const Arguments& arguments) {
+    const std::string& file = arguments.of("--problem");
+    std::ifstream in(file, std::ios::binary);
+    std::ostringstream text;
+    if (in) text << in.rdbuf();
+    if (in) return text.str();
+    return base::fail(base::Code::NotFound, file, fmt::format("{} cannot be read: check its name.", file));
+}
+
+/// The answers of these verbs are for programs; with and without --json they are the same.
+Outcome written(const base::Result<Json>& answer) {
+    if (!answer) return refused(answer.error());
+    const std::string text = answer->dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    if (const auto why = answer->find("impossible"); why != answer->end())
+        return {1, text, fmt::format("There is no such purchase: {}.\n", why->get<std::string>())};
+    return {0, text, {}};
+}
+
+} // namespace
+
+Outcome yieldVerb(const Arguments& arguments, const Helpers&) {
+    const auto text = problemText(arguments);
+    return text ? written(yieldAnswer(*text)) : refused(text.error());
+}
+
+Outcome buyVerb(const Arguments& arguments, const Helpers&) {
+    const auto text = problemText(arguments);
+    if (!text) return refused(text.error());
+    constexpr double kBudget = 250; // milliseconds
+    const auto stopwatch = startedStopwatch();
+    return written(buyAnswer(*text, [&stopwatch] { return stopwatch() > kBudget; }));
+}
+
+Outcome packVerb(const Arguments& arguments, const Helpers&) {
+    const auto text = problemText(arguments);
+    return text ? written(packAnswer(*text, startedStopwatch())) : refused(text.error());
+}
+
+} // namespace sp::verbs

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/problem_reader.h"
+#include "app/verbs/problem_verbs.h"
+#include "core/layout/fit.h"
+#include "core/supply/kit_yield.h"
+#include "core/units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sp::verbs {
+
+using base::Code;
+using units::Count;
+
+namespace {
+
+struct SheetOfKit {
+    std::size_t line;
+    Count sheets;
+    Count uses;
+    layout::Sheet sheet;
+};
+
+struct NeedOfPiece {
+    std::size_t line;
+    layout::Piece piece;
+    layout::FitRules rules;
+};
+
+[[noreturn]] void refuse(Code code, const std::string& material, std::string sentence) {
+    throw Refusal{{code, material, std::move(sentence)}};
+}
+
+class YieldReader {
+  public:
+    supply::YieldProblem read(ProblemObject& problem) {
+        m_kits = problem.has("kits") ? problem.count("kits") : Count::of(1);
+        if (m_kits.value() < 1 || m_kits.value() > 1'000'000)
+            refuse(Code::OutOfRange, "kits", "There must be 1 to 1,000,000 kits: change kits.");
+        readKit(problem.object("kit"));
+        readPiece(problem.object("piece"));
+        readShares(problem, "loss", &supply::CountedStock::loss);
+        readShares(problem, "short", &supply::CountedStock::shortShare);
+        cutSheets();
+        return std::move(m_problem);
+    }
+
+  private:
+    std::size_t lineOf(const std::string& material) {
+        auto& lines = m_problem.lines;
+        const auto found =
+            std::find_if(lines.begin(), lines.end(), [&](const auto& line) { return line.material == material; });
+        if (found != lines.end()) return static_cast<std::size_t>(found - lines.begin());
+        if (lines.size() >= 10'000) refuse(Code::TooLarge, material, "A kit has 10,000 materials at most.");
+        lines.push_back({material, std::nullopt, std::nullopt, std::nullopt});
+        return lines.size() - 1;
+    }
+
+    supply::CountedStock& counted(std::size_t line) {
+        auto& at = m_problem.lines[line];
+        if (at.sheets) refuse(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
+        if (!at.counted) at.counted.emplace();
+        return *at.counted;
+    }
+
+    supply::SheetStock& sheets(std::size_t line) {
+        auto& at = m_problem.lines[line];
+        if (at.counted) refuse(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
+        if (!at.sheets) {
+            at.sheets.emplace();
+            at.sheets->perPiece = Count();
+        }
+        return *at.sheets;
+    }
+
+    Count pooled(Count inKit, const std::string& material) const {
+        if (inKit.isNegative() || inKit.value() > supply::kMostStones / m_kits.value())
+            refuse(Code::OutOfRange, material, "All kits together must hold 0 to 1,000,000,000 of " + material + ": change its count.");
+        return Count::of(inKit.value() * m_kits.value());
+    }
+
+    void readKit(ProblemObject kit) {
+        const auto price = kit.has("price") ? kit.money("price") : units::Money();
+        m_problem.price = units::Money::fromExact(price.exact() * units::Fraction::of(m_kits.value()));
+        for (auto& item : kit.list("items")) {
+            const auto material = item.text("material");
+            const auto line = lineOf(material);
+            if (item.has("count")) {
+                counted(line).bought += pooled(item.count("count"), material);
+            } else {
+                sheets(line);
+                const auto count = pooled(item.count("sheets"), material);
+                const auto size = item.size("sheet");
+                const auto uses = item.has("uses") ? item.count("uses") : Count::of(1);
+                m_sheets.push_back({line, count, uses, {size.width, size.height}});
+            }
+            item.done();
+        }
+        kit.done();
+    }
+
+    void readPiece(ProblemObject piece) {
+        for (auto& need : piece.list("needs")) {
+            const auto material = need.text("material");
+            const auto line = lineOf(material);
+            if (need.has("count")) {
+                const auto count = need.count("count");
+                if (count.isNegative() || count.value() > supply::kMostStones)
+                    refuse(Code::OutOfRange, material, "A piece takes 0 to 1,000,000,000 of " + material + ": change its count.");
+                counted(line).perPiece += count;
+            } else {
+                if (!sheets(line).perPiece.isZero())
+                    refuse(Code::Ambiguous, material, material + " is needed in two sizes: name one.");
+                sheets(line).perPiece = Count::of(1);
+                const auto size = need.size("size");
+                layout::FitRules rules;
+                if (need.has("margin")) rules.margin = need.length("margin");
+                if (need.has("gap")) rules.gap = need.length("gap");
+                m_needs.push_back({line, {size.width, size.height}, rules});
+            }
+            need.done();
+        }
+        piece.done();
+    }
+
+    void readShares(ProblemObject& problem, std::string_view key, units::Rate supply::CountedStock::*share) {
+        if (!problem.has(key)) return;
+        for (const auto& [material, rate] : problem.shares(key)) {
+            const auto found = std::find_if(m_problem.lines.begin(), m_problem.lines.end(),
+                                            [&](const auto& line) { return line.material == material; });
+            if (found == m_problem.lines.end() || !found->counted)
+                refuse(Code::NotFound, material, fmt::format("{} names {}, which is not among the counted materials: check its name.", key, material));
+            (*found->counted).*share = rate;
+        }
+    }
+
+    void cutSheets() {
+        for (const auto& lot : m_sheets) {
+            std::int64_t perSheet = 0;
+            for (const auto& need : m_needs)
+                if (need.line == lot.line) perSheet = fitted(lot, need);
+            m_problem.lines[lot.line].sheets->lots.push_back({lot.sheets, Count::of(perSheet), lot.uses});
+        }
+    }
+
+    /// A piece that is larger than the sheet is an answer (none fits), not an error.
+    std::int64_t fitted(const SheetOfKit& lot, const NeedOfPiece& need) const {
+        const auto fit = layout::fitSheet(lot.sheet, need.piece, need.rules);
+        if (fit) return fit->count;
+        const auto twice = need.rules.margin + need.rules.margin;
+        const auto width = lot.sheet.width - twice;
+        const auto height = lot.sheet.height - twice;
+        const bool isLarger = (need.piece.width > width || need.piece.height > height) &&
+                              (need.piece.height > width || need.piece.width > height);
+        if (fit.error().code == Code::TooLarge && isLarger) return 0;
+        throw Refusal{fit.error()};
+    }
+
+    Count m_kits;
+    supply::YieldProblem m_problem;
+    std::vector<SheetOfKit> m_sheets;
+    std::vector<NeedOfPiece> m_needs;
+};
+
+} // namespace
+
+base::Result<Json> yieldAnswer(std::string_view problemText) {
+    const auto problem = readProblem(problemText, [](ProblemObject& object) { return YieldReader().read(object); });
+    if (!problem) return base::fail(problem.error());
+    const auto answer = supply::kitYield(*problem);
+    if (!answer) return base::fail(answer.error());
+    Json left = Json::array();
+    for (std::size_t i = 0; i < answer->left.size(); ++i) {
+        const auto& item = answer->left[i];
+        const bool isSheets = !item.inPieces && problem->lines[i].sheets.has_value();
+        left.push_back({{"material", item.material},
+                        {item.inPieces ? "pieces" : isSheets ? "sheets" : "count", item.count.value()}});
+    }
+    Json odds = Json::array();
+    for (const auto& chance : answer->odds)
+        odds.push_back({{"pieces", chance.pieces.value()}, {"probability", fmt::format("{:.4f}", chance.probability)}});
+    Json json{{"pieces", answer->pieces.value()},
+              {"limiting", answer->limiting},
+              {"left", std::move(left)},
+              {"odds", std::move(odds)},
+              {"cost_each", nullptr}};
+    if (answer->costEach) {
+        const units::Currency currency;
+        const auto minor = currency.microsPerMinor();
+        const auto cents = units::Fraction::ratio(problem->price.micros(), units::Int128{minor} * answer->pieces.value()).roundedHalfUp();
+        json["cost_each"] = units::formatExact(units::Money::fromMicros(cents * minor), currency);
+    }
+    return json;
+}
+
+} // namespace sp::verbs

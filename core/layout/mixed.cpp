@@ -1,0 +1,325 @@
+// SPDX-License-Identifier: MIT
+#include "core/layout/mixed.h"
+
+#include "core/base/overflow.h"
+#include "core/layout/mixed_bounds.h"
+#include "core/layout/mixed_search.h"
+#include "core/layout/roll.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace sp::layout {
+
+using base::Code;
+using std::int64_t;
+using units::Length;
+using units::Money;
+
+namespace {
+
+constexpr int64_t kUnlimited = kMostMixedPieces;
+
+base::Done checkedRules(const FitRules& rules) {
+    if (!rules.margin.isNegative() && !rules.gap.isNegative() && rules.margin <= units::kLongest &&
+        rules.gap <= units::kLongest)
+        return {};
+    return base::fail(Code::OutOfRange, "rules", "Margin and gap must be 0 or more: change them.");
+}
+
+bool isSide(Length side) { return side > Length() && side <= units::kLongest; }
+
+base::Done checkedPieces(const std::vector<MixedPiece>& pieces) {
+    if (pieces.empty()) return base::fail(Code::Missing, "pieces", "There is nothing to lay: say what is to be cut.");
+    int64_t sum = 0;
+    for (const auto& piece : pieces) {
+        if (!isSide(piece.size.width) || !isSide(piece.size.height))
+            return base::fail(Code::OutOfRange, piece.id,
+                              "Piece " + piece.id + " must have sides above 0 and up to 1 km: change its size.");
+        if (piece.count < 1)
+            return base::fail(Code::OutOfRange, piece.id, "Of piece " + piece.id + " 1 or more must be cut.");
+        if (piece.count > kMostMixedPieces || (sum += piece.count) > kMostMixedPieces)
+            return base::fail(Code::TooLarge, piece.id,
+                              "More than 20,000 pieces are not planned at once: plan them in parts.");
+    }
+    return {};
+}
+
+/// Boxes with the gap added, equal ones of one kind whatever their id or way round.
+std::vector<Box> boxesOf(const std::vector<MixedPiece>& pieces, Length gap, bool mayTurn,
+                         std::vector<std::size_t>& pieceOf) {
+    std::vector<Box> boxes;
+    std::vector<std::pair<int64_t, int64_t>> kinds;
+    for (std::size_t p = 0; p < pieces.size(); ++p) {
+        const int64_t w = (pieces[p].size.width + gap).nanometres();
+        const int64_t h = (pieces[p].size.height + gap).nanometres();
+        const auto sides = mayTurn ? std::pair(std::min(w, h), std::max(w, h)) : std::pair(w, h);
+        const auto kind = static_cast<std::size_t>(std::find(kinds.begin(), kinds.end(), sides) - kinds.begin());
+        if (kind == kinds.size()) kinds.push_back(sides);
+        for (int64_t i = 0; i < pieces[p].count; ++i) {
+            boxes.push_back({w, h, kind});
+            pieceOf.push_back(p);
+        }
+    }
+    return boxes;
+}
+
+bool fits(const Box& box, int64_t width, int64_t height, bool mayTurn) {
+    return (box.width <= width && box.height <= height) || (mayTurn && box.height <= width && box.width <= height);
+}
+
+Placement placed(const Laid& laid, std::int64_t sheet, Length margin, const std::vector<std::size_t>& pieceOf) {
+    return {sheet, pieceOf[laid.box],
+            {Length::fromNanometres(laid.x) + margin, Length::fromNanometres(laid.y) + margin, laid.turned}};
+}
+
+/// The least count of sheets and the least cost of any plan.
+struct Bounds {
+    int64_t sheets = 0;
+    int64_t cost = 0;
+};
+
+Bounds boundsOf(const std::vector<Box>& boxes, const std::vector<Bin>& bins, bool mayTurn) {
+    // A bin as wide and as high as the widest and highest kind takes at least what any kind takes.
+    Bin widest;
+    int64_t step = 0;
+    long double least = -1;
+    for (const Bin& bin : bins) {
+        widest.width = std::max(widest.width, bin.width);
+        widest.height = std::max(widest.height, bin.height);
+        step = std::gcd(step, bin.price);
+        const long double price = static_cast<long double>(bin.price) /
+                                  (static_cast<long double>(bin.width) * static_cast<long double>(bin.height));
+        if (least < 0 || price < least) least = price;
+    }
+    Bounds bounds;
+    bounds.sheets = binBound(boxes, widest.width, widest.height, mayTurn);
+    int64_t cheapest = bins.front().price;
+    for (const Bin& bin : bins) cheapest = std::min(cheapest, bin.price);
+    bounds.cost = bounds.sheets * cheapest;
+    long double area = 0;
+    for (const Box& box : boxes) area += static_cast<long double>(box.width) * static_cast<long double>(box.height);
+    const auto byArea = static_cast<int64_t>(area * least * (1 - 1e-12L));
+    bounds.cost = std::max(bounds.cost, byArea);
+    if (step > 0) bounds.cost = (bounds.cost + step - 1) / step * step;
+    return bounds;
+}
+
+/// Whole sheets of one piece each, counted by fitSheet, for every piece that fills some: taken off the boxes.
+struct Prefilled {
+    BinPlan plan;
+    std::vector<char> used;
+};
+
+Prefilled prefilled(const std::vector<MixedPiece>& pieces, const std::vector<Box>& boxes,
+                    const std::vector<std::size_t>& pieceOf, const MixedSheet& sheet, std::size_t kind, int64_t had,
+                    const FitRules& rules) {
+    Prefilled out;
+    out.used.assign(boxes.size(), 0);
+    for (std::size_t p = 0; p < pieces.size(); ++p) {
+        const auto fit = fitSheet(sheet.size, pieces[p].size, rules);
+        if (!fit || fit->count < 1 || fit->count > pieces[p].count) continue;
+        auto box = static_cast<std::size_t>(std::find(pieceOf.begin(), pieceOf.end(), p) - pieceOf.begin());
+        for (int64_t n = pieces[p].count / fit->count; n > 0 && had > 0; --n, --had) {
+            FilledBin filled{kind, {}};
+            for (const Position& at : fit->positions) {
+                out.used[box] = 1;
+                filled.laid.push_back({box++, (at.x - rules.margin).nanometres(), (at.y - rules.margin).nanometres(), at.turned});
+            }
+            out.plan.bins.push_back(std::move(filled));
+            out.plan.cost += sheet.price.micros();
+        }
+    }
+    return out;
+}
+
+class SheetPacker {
+  public:
+    SheetPacker(const std::vector<MixedSheet>& sheets, const std::vector<MixedPiece>& pieces, const FitRules& rules,
+                const MixedEffort& effort)
+        : m_sheets(sheets)
+        , m_pieces(pieces)
+        , m_rules(rules)
+        , m_effort(effort) {}
+
+    base::Result<MixedPlan> pack() {
+        if (const auto done = checkedRules(m_rules); !done) return base::fail(done.error());
+        if (const auto done = checkedPieces(m_pieces); !done) return base::fail(done.error());
+        if (const auto done = takeSheets(); !done) return base::fail(done.error());
+        m_boxes = boxesOf(m_pieces, m_rules.gap, !m_rules.oneWay, m_pieceOf);
+        for (std::size_t i = 0; i < m_boxes.size(); ++i)
+            if (std::none_of(m_bins.begin(), m_bins.end(), [&](const Bin& bin) {
+                    return fits(m_boxes[i], bin.width, bin.height, !m_rules.oneWay);
+                }))
+                return base::fail(Code::TooLarge, m_pieces[m_pieceOf[i]].id,
+                                  "Piece " + m_pieces[m_pieceOf[i]].id +
+                                      " fits no sheet, whichever way round: take a larger sheet or a smaller margin.");
+        m_bounds = boundsOf(m_boxes, m_bins, !m_rules.oneWay);
+        sharpenForOneSize();
+        tryPrefilled();
+        constexpr std::size_t kMostSearched = 3'000; // beyond, whole sheets of one piece come first
+        if (m_boxes.size() <= kMostSearched || !m_best.isWhole)
+            offer(searchBins(m_boxes, m_bins, !m_rules.oneWay, m_bounds.cost, m_effort));
+        if (!m_best.isWhole)
+            return base::fail(Code::Missing, "sheets",
+                              "The sheets that can be had do not take all pieces: allow more of them.");
+        return answer();
+    }
+
+  private:
+    base::Done takeSheets() {
+        if (m_sheets.empty()) return base::fail(Code::Missing, "sheets", "There is no sheet to lay on: name one.");
+        const Length twice = m_rules.margin + m_rules.margin;
+        for (std::size_t s = 0; s < m_sheets.size(); ++s) {
+            const MixedSheet& sheet = m_sheets[s];
+            if (!isSide(sheet.size.width) || !isSide(sheet.size.height))
+                return base::fail(Code::OutOfRange, sheet.id,
+                                  "Sheet " + sheet.id + " must have sides above 0 and up to 1 km: change its size.");
+            if (sheet.price.isNegative() || sheet.atMost.value_or(0) < 0)
+                return base::fail(Code::OutOfRange, sheet.id,
+                                  "Price and number of sheet " + sheet.id + " must be 0 or more: change them.");
+            const Bin bin{(sheet.size.width - twice + m_rules.gap).nanometres(),
+                          (sheet.size.height - twice + m_rules.gap).nanometres(), sheet.price.micros(),
+                          std::min(kUnlimited, sheet.atMost.value_or(kUnlimited))};
+            if (sheet.size.width <= twice || sheet.size.height <= twice || bin.left == 0) continue;
+            m_bins.push_back(bin);
+            m_kindOf.push_back(s);
+        }
+        if (!m_bins.empty()) return {};
+        return base::fail(Code::OutOfRange, "margin",
+                          "No sheet has anything left inside its margin, or none can be had: change margin or sheets.");
+    }
+
+    /// One size of piece on one kind of sheet: fitSheet's own bound.
+    void sharpenForOneSize() {
+        if (m_sheets.size() != 1 || m_pieces.size() != 1) return;
+        const auto fit = fitSheet(m_sheets[0].size, m_pieces[0].size, m_rules);
+        if (!fit || fit->bound < 1) return;
+        m_bounds.sheets = std::max(m_bounds.sheets, (m_pieces[0].count + fit->bound - 1) / fit->bound);
+        m_bounds.cost = std::max(m_bounds.cost, m_bounds.sheets * m_bins[0].price);
+        if (m_pieces[0].count > static_cast<int64_t>(fit->positions.size())) return;
+        FilledBin filled{0, {}};
+        for (int64_t i = 0; i < m_pieces[0].count; ++i) {
+            const Position& at = fit->positions[static_cast<std::size_t>(i)];
+            filled.laid.push_back({static_cast<std::size_t>(i), (at.x - m_rules.margin).nanometres(),
+                                   (at.y - m_rules.margin).nanometres(), at.turned});
+        }
+        offer({{filled}, true, m_bins[0].price, 0});
+    }
+
+    void tryPrefilled() {
+        for (std::size_t kind = 0; kind < m_bins.size(); ++kind) {
+            auto first = prefilled(m_pieces, m_boxes, m_pieceOf, m_sheets[m_kindOf[kind]], kind, m_bins[kind].left,
+                                   m_rules);
+            if (first.plan.bins.empty()) continue;
+            std::vector<Box> rest;
+            std::vector<std::size_t> restOf;
+            for (std::size_t i = 0; i < m_boxes.size(); ++i)
+                if (!first.used[i]) {
+                    rest.push_back(m_boxes[i]);
+                    restOf.push_back(i);
+                }
+            BinPlan plan = std::move(first.plan);
+            plan.isWhole = rest.empty();
+            if (!rest.empty()) {
+                auto bins = m_bins;
+                bins[kind].left -= static_cast<int64_t>(plan.bins.size());
+                MixedEffort part;
+                part.steps = m_effort.steps() / 4;
+                Effort effort(part);
+                BinPlan more = searchBins(rest, bins, !m_rules.oneWay, m_bounds.cost - plan.cost, effort);
+                m_effort.steps() -= part.steps - effort.steps();
+                for (auto& bin : more.bins) {
+                    for (auto& laid : bin.laid) laid.box = restOf[laid.box];
+                    plan.bins.push_back(std::move(bin));
+                }
+                plan.cost += more.cost;
+                plan.isWhole = more.isWhole;
+            }
+            offer(std::move(plan));
+        }
+    }
+
+    void offer(BinPlan plan) {
+        const auto rank = [](const BinPlan& p) { return std::tuple(!p.isWhole, p.cost, p.bins.size()); };
+        if (m_best.bins.empty() || rank(plan) < rank(m_best)) m_best = std::move(plan);
+    }
+
+    MixedPlan answer() const {
+        MixedPlan plan;
+        plan.cost = Money::fromMicros(m_best.cost);
+        plan.costBound = Money::fromMicros(std::min(m_bounds.cost, m_best.cost));
+        plan.sheetBound = m_bounds.sheets;
+        for (const auto& bin : m_best.bins) {
+            for (const Laid& laid : bin.laid)
+                plan.placements.push_back(
+                    placed(laid, static_cast<int64_t>(plan.sheets.size()), m_rules.margin, m_pieceOf));
+            plan.sheets.push_back(m_kindOf[bin.kind]);
+        }
+        const auto used = static_cast<int64_t>(plan.sheets.size());
+        plan.proven = plan.cost == plan.costBound && (!plan.cost.isZero() || used == plan.sheetBound);
+        return plan;
+    }
+
+    const std::vector<MixedSheet>& m_sheets;
+    const std::vector<MixedPiece>& m_pieces;
+    const FitRules& m_rules;
+    Effort m_effort;
+    std::vector<Bin> m_bins;
+    std::vector<std::size_t> m_kindOf; ///< by bin: index of its sheet
+    std::vector<Box> m_boxes;
+    std::vector<std::size_t> m_pieceOf;
+    Bounds m_bounds;
+    BinPlan m_best;
+};
+
+} // namespace
+
+base::Result<MixedPlan> packSheets(const std::vector<MixedSheet>& sheets, const std::vector<MixedPiece>& pieces,
+                                   const FitRules& rules, const MixedEffort& effort) {
+    try {
+        return SheetPacker(sheets, pieces, rules, effort).pack();
+    } catch (const base::Overflow&) {
+        return base::fail(Code::TooLarge, "sheets", "The sizes are larger than the program works with: change them.");
+    }
+}
+
+base::Result<MixedRoll> packRoll(Length rollWidth, const std::vector<MixedPiece>& pieces, const FitRules& rules,
+                                 const MixedEffort& effort) {
+    if (const auto done = checkedRules(rules); !done) return base::fail(done.error());
+    if (const auto done = checkedPieces(pieces); !done) return base::fail(done.error());
+    const Length twice = rules.margin + rules.margin;
+    if (!isSide(rollWidth) || rollWidth <= twice)
+        return base::fail(Code::OutOfRange, "roll", "The roll has no width left inside its margin: change one of them.");
+    std::vector<std::size_t> pieceOf;
+    const auto boxes = boxesOf(pieces, rules.gap, !rules.oneWay, pieceOf);
+    const int64_t width = (rollWidth - twice + rules.gap).nanometres();
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+        if (boxes[i].width > width && (rules.oneWay || boxes[i].height > width))
+            return base::fail(Code::TooLarge, pieces[pieceOf[i]].id,
+                              "Piece " + pieces[pieceOf[i]].id + " is wider than the roll, whichever way round.");
+    MixedRoll roll;
+    if (pieces.size() == 1) {
+        const auto need = lengthForPieces(rollWidth, pieces[0].size, rules, pieces[0].count);
+        if (!need) return base::fail(need.error());
+        roll.length = need->length;
+        roll.bound = need->bound;
+        roll.proven = need->proven;
+        for (const auto& at : need->positions)
+            if (static_cast<int64_t>(roll.placements.size()) < pieces[0].count) roll.placements.push_back({0, 0, at});
+        return roll;
+    }
+    const int64_t bound = stripBound(boxes, width, !rules.oneWay);
+    Effort left(effort);
+    const Filling filling = searchStrip(boxes, width, !rules.oneWay, bound, left);
+    const auto lengthOf = [&](int64_t height) { return Length::fromNanometres(height) - rules.gap + twice; };
+    roll.length = lengthOf(filling.height);
+    roll.bound = lengthOf(bound);
+    if (roll.length > units::kLongest)
+        return base::fail(Code::TooLarge, "roll", "The pieces take more than 1 km of roll: plan them in parts.");
+    roll.proven = roll.length == roll.bound;
+    for (const Laid& laid : filling.laid) roll.placements.push_back(placed(laid, 0, rules.margin, pieceOf));
+    return roll;
+}
+
+} // namespace sp::layout

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: MIT
+#include "core/layout/mixed_search.h"
+
+#include <algorithm>
+#include <functional>
+#include <limits>
+#include <numeric>
+#include <random>
+
+namespace sp::layout {
+
+using std::int64_t;
+
+namespace {
+
+using Order = std::vector<std::size_t>;
+
+constexpr std::size_t kMostInRectangles = 1'000; // free rectangles grow too many beyond
+constexpr int64_t kEndless = std::numeric_limits<int64_t>::max() / 8;
+
+/// Largest first: by area, longer side, shorter side, perimeter.
+std::vector<Order> startOrders(const std::vector<Box>& boxes) {
+    const auto by = [&boxes](auto key) {
+        Order order(boxes.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return key(boxes[a]) > key(boxes[b]); });
+        return order;
+    };
+    const auto longer = [](const Box& b) { return std::max(b.width, b.height); };
+    const auto shorter = [](const Box& b) { return std::min(b.width, b.height); };
+    return {by([](const Box& b) { return static_cast<double>(b.width) * static_cast<double>(b.height); }),
+            by([&](const Box& b) { return std::pair(longer(b), shorter(b)); }),
+            by([&](const Box& b) { return std::pair(shorter(b), longer(b)); }),
+            by([](const Box& b) { return b.width + b.height; })};
+}
+
+class Dice {
+  public:
+    explicit Dice(std::uint64_t seed)
+        : m_engine(seed) {}
+    std::size_t below(std::size_t n) { return static_cast<std::size_t>(m_engine() % n); }
+
+  private:
+    std::mt19937_64 m_engine;
+};
+
+/// Swaps two places or moves one, near or far.
+void disturb(Order& order, Dice& dice) {
+    const std::size_t a = dice.below(order.size());
+    const std::size_t b = dice.below(order.size());
+    if (dice.below(2) == 0) {
+        std::swap(order[a], order[b]);
+    } else {
+        const std::size_t moved = order[a];
+        order.erase(order.begin() + static_cast<std::ptrdiff_t>(a));
+        order.insert(order.begin() + static_cast<std::ptrdiff_t>(b), moved);
+    }
+}
+
+/// Tries orders: the start orders, then small changes of the best, taken when not worse. `attempt` answers how good
+/// an order is (less is better) and keeps the best plan itself; `done` when it cannot be bettered.
+void searchOrders(const std::vector<Box>& boxes, Effort& effort, const std::function<double(const Order&)>& attempt,
+                  const std::function<bool()>& done) {
+    Order best;
+    double least = std::numeric_limits<double>::infinity();
+    for (auto& order : startOrders(boxes)) {
+        const double now = attempt(order);
+        if (now < least || best.empty()) {
+            least = now;
+            best = std::move(order);
+        }
+        if (done() || effort.isOver()) return;
+    }
+    if (boxes.size() < 2) return;
+    Dice dice(0x5EED);
+    while (!effort.isOver() && !done()) {
+        Order order = best;
+        const std::size_t changes = 1 + dice.below(3);
+        for (std::size_t i = 0; i < changes; ++i) disturb(order, dice);
+        const double now = attempt(order);
+        if (now <= least) {
+            least = now;
+            best = std::move(order);
+        }
+    }
+}
+
+using Fill = Filling (*)(const std::vector<Box>&, const std::vector<std::size_t>&, std::vector<char>&, int64_t,
+                         int64_t, bool, int64_t&);
+
+/// Bins one after the other; each is of the kind that costs least for the area it takes, and the last of the
+/// cheapest kind that holds all the rest.
+BinPlan fillBins(const std::vector<Box>& boxes, const Order& order, std::vector<Bin> bins, bool mayTurn, Fill fill,
+                 int64_t& steps) {
+    BinPlan plan;
+    std::vector<char> used(boxes.size(), 0);
+    std::size_t left = boxes.size();
+    while (left > 0) {
+        struct Try {
+            std::size_t kind;
+            Filling filling;
+            std::vector<char> used;
+        };
+        std::optional<Try> best;
+        const auto isBetter = [&](const Try& a, const Try& b) {
+            const bool aEnds = a.filling.laid.size() == left;
+            const bool bEnds = b.filling.laid.size() == left;
+            const auto price = [&](const Try& t) { return static_cast<double>(bins[t.kind].price); };
+            if (aEnds && bEnds) return price(a) < price(b);
+            const double forA = (price(a) + 1) / a.filling.area;
+            const double forB = (price(b) + 1) / b.filling.area;
+            return forA < forB;
+        };
+        for (std::size_t kind = 0; kind < bins.size(); ++kind) {
+            if (bins[kind].left == 0) continue;
+            Try now{kind, {}, used};
+            now.filling = fill(boxes, order, now.used, bins[kind].width, bins[kind].height, mayTurn, steps);
+            if (!now.filling.laid.empty() && (!best || isBetter(now, *best))) best = std::move(now);
+        }
+        if (!best) return plan;
+        --bins[best->kind].left;
+        left -= best->filling.laid.size();
+        plan.cost += bins[best->kind].price;
+        const double whole = static_cast<double>(bins[best->kind].width) * static_cast<double>(bins[best->kind].height);
+        plan.spread += best->filling.area / whole * (best->filling.area / whole);
+        plan.bins.push_back({best->kind, std::move(best->filling.laid)});
+        used = std::move(best->used);
+    }
+    plan.isWhole = true;
+    return plan;
+}
+
+bool isBetter(const BinPlan& a, const BinPlan& b) {
+    if (a.isWhole != b.isWhole) return a.isWhole;
+    if (a.cost != b.cost) return a.cost < b.cost;
+    if (a.bins.size() != b.bins.size()) return a.bins.size() < b.bins.size();
+    return a.spread > b.spread;
+}
+
+} // namespace
+
+BinPlan searchBins(const std::vector<Box>& boxes, const std::vector<Bin>& bins, bool mayTurn, int64_t enough,
+                   Effort& effort) {
+    BinPlan best;
+    bool any = false;
+    // Every set of kinds that makes sense: each alone, then all together.
+    std::vector<std::vector<Bin>> markets;
+    if (bins.size() > 1)
+        for (std::size_t k = 0; k < bins.size(); ++k) {
+            auto one = bins;
+            for (std::size_t other = 0; other < bins.size(); ++other)
+                if (other != k) one[other].left = 0;
+            markets.push_back(std::move(one));
+        }
+    markets.push_back(bins);
+    std::size_t round = 0;
+    const auto attempt = [&](const Order& order) {
+        const bool isStart = round < 4;
+        double value = std::numeric_limits<double>::infinity();
+        const auto take = [&](BinPlan plan) {
+            const double price = static_cast<double>(plan.cost) + static_cast<double>(plan.bins.size());
+            const double now = plan.isWhole ? price * (1 - 1e-6 * plan.spread / static_cast<double>(plan.bins.size() + 1))
+                                            : 1e18 - plan.spread;
+            value = std::min(value, now);
+            if (!any || isBetter(plan, best)) {
+                best = std::move(plan);
+                any = true;
+            }
+        };
+        for (std::size_t m = 0; m < markets.size(); ++m) {
+            if (!isStart && m != round % markets.size() && m + 1 != markets.size()) continue;
+            take(fillBins(boxes, order, markets[m], mayTurn, fillSkyline, effort.steps()));
+            if (boxes.size() <= kMostInRectangles && (isStart || round % 4 == 0))
+                take(fillBins(boxes, order, markets[m], mayTurn, fillFreeRectangles, effort.steps()));
+        }
+        ++round;
+        return value;
+    };
+    searchOrders(boxes, effort, attempt, [&] { return best.isWhole && best.cost <= enough; });
+    return best;
+}
+
+Filling searchStrip(const std::vector<Box>& boxes, int64_t width, bool mayTurn, int64_t enough, Effort& effort) {
+    Filling best;
+    best.height = kEndless;
+    const auto attempt = [&](const Order& order) {
+        std::vector<char> used(boxes.size(), 0);
+        Filling filling = fillSkyline(boxes, order, used, width, kEndless / 2, mayTurn, effort.steps());
+        const double height = static_cast<double>(filling.height);
+        if (filling.height < best.height) best = std::move(filling);
+        return height;
+    };
+    searchOrders(boxes, effort, attempt, [&] { return best.height <= enough; });
+    return best;
+}
+
+} // namespace sp::layout

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/result.h"
+#include "core/units/count.h"
+#include "core/units/money.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sp::supply {
+
+/// So many of a material: a need, what lies on the shelf, what a pack gives.
+struct MaterialCount {
+    std::string material;
+    units::Count count;
+};
+
+/// From `from` packs on every pack of the line costs `each` (all-units price break).
+struct PackPrice {
+    units::Count from; ///< 1 or more; fewer than the least `from` cannot be bought
+    units::Money each; ///< 0 or more
+};
+
+/// Something a supplier sells at a price: a bulk pack gives one material, a kit several.
+struct Pack {
+    std::string id;
+    std::string supplier;
+    std::vector<MaterialCount> gives;  ///< at least one, each 1 or more
+    std::vector<PackPrice> prices;     ///< at least one, no two from the same count
+    std::optional<units::Count> atMost; ///< packs of this line that can be had
+};
+
+struct Supplier {
+    std::string id;
+    units::Money shipping;                ///< for the whole order
+    std::optional<units::Money> freeFrom; ///< goods of this sum or more ship free
+    units::Money minimum;                 ///< goods below this sum are not taken as an order
+};
+
+struct PurchaseProblem {
+    std::vector<MaterialCount> needs; ///< each 1 or more; the same material twice adds up
+    std::vector<MaterialCount> shelf; ///< each 0 or more
+    std::vector<Pack> packs;
+    std::vector<Supplier> suppliers;
+};
+
+struct PlannedPack {
+    std::string id;
+    std::string supplier;
+    units::Count count;
+    units::Money goods; ///< count times the price that this count earns
+};
+
+struct PlannedOrder {
+    std::string supplier;
+    units::Money goods;
+    units::Money shipping;
+};
+
+struct PurchasePlan {
+    units::Money cost;  ///< goods and shipping
+    units::Money bound; ///< no plan costs less than this; true even when time ran out
+    bool proven = false; ///< cost == bound
+    std::vector<PlannedPack> packs;    ///< in the order given, only what is bought
+    std::vector<PlannedOrder> orders;  ///< in the order of suppliers given, only those ordered from
+    std::vector<MaterialCount> left;   ///< shelf + bought - need: needed materials first, then what else came along
+    units::Money leftValue;            ///< `left` at the least price per stone among packs of that material alone
+};
+
+struct PurchaseAnswer {
+    std::optional<PurchasePlan> plan;
+    std::string impossible;             ///< why there is none, when there is none: "no pack gives M"
+    std::vector<std::string> warnings;  ///< sentences about odd input that was taken as it stands
+};
+
+/// Asked now and then during the search; once it answers true the best plan so far is returned with its bound.
+using OutOfTime = std::function<bool()>;
+
+inline constexpr std::size_t kMostPacks = 100'000;
+
+/// The cheapest whole packs that cover the needs, with shipping. Among plans of equal cost the one whose leftover is
+/// worth more is taken, then the one with fewer suppliers, then fewer packs; the search for ties is given a fixed
+/// amount of work and does not touch the proof of the cost. The same problem always gives the same plan unless time
+/// runs out. Memory is bounded (about 200 MB at worst); very large needs are covered in part by the pack with the
+/// least price per stone before the search, which leaves the bound true but as a rule not equal to the cost.
+/// Errors: Invalid, OutOfRange for input outside what the types above state; NotFound for a pack of an unknown
+/// supplier; TooLarge for more than kMostPacks or sums beyond the program.
+/// Method: suppliers are off, paid or free in a best-first tree; goods sums to be reached and kits are relaxed by
+/// Lagrange multipliers and cost splitting (M. Guignard and S. Kim, "Lagrangean decomposition", 1987; B. Polyak's
+/// step, 1969; both from memory), single materials by covering knapsacks; kits are then enumerated and sums reached
+/// exactly by labels that carry the suppliers' goods.
+base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const OutOfTime& outOfTime);
+
+} // namespace sp::supply

@@ -1,0 +1,450 @@
+// SPDX-License-Identifier: MIT
+#include "core/supply/purchase_model.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <string_view>
+#include <unordered_map>
+
+namespace sp::supply {
+
+using base::Code;
+using std::int64_t;
+
+namespace {
+
+constexpr int64_t kMostMoney = int64_t{1} << 40;   // granules in any one sum
+constexpr int64_t kMostCount = 1'000'000'000'000;  // stones or packs
+constexpr int64_t kMostUnits = 50'000;             // of one material within the search
+constexpr double kMostCurveWork = 2e7;             // steps to make the curves of one material
+constexpr int64_t kMostCells = 8'000'000;          // packs times units, for memory
+constexpr int64_t kUnlimited = int64_t{1} << 40;
+
+using Index = std::unordered_map<std::string_view, int>;
+
+base::Done checkedPack(const Pack& pack) {
+    if (pack.gives.empty())
+        return base::fail(Code::Invalid, pack.id, "Pack " + pack.id + " gives nothing: say what is in it.");
+    for (const auto& give : pack.gives)
+        if (give.count.value() < 1 || give.count.value() > kMostCount)
+            return base::fail(Code::OutOfRange, pack.id,
+                              "Pack " + pack.id + " must give 1 or more of " + give.material + ": change its count.");
+    if (pack.prices.empty())
+        return base::fail(Code::Missing, pack.id, "Pack " + pack.id + " has no price: give it one.");
+    for (const auto& price : pack.prices) {
+        if (price.from.value() < 1 || price.from.value() > kMostCount)
+            return base::fail(Code::OutOfRange, pack.id,
+                              "A price of pack " + pack.id + " must hold from 1 or more packs: change it.");
+        if (price.each.isNegative())
+            return base::fail(Code::OutOfRange, pack.id,
+                              "Pack " + pack.id + " cannot cost less than nothing: change its price.");
+    }
+    if (pack.atMost && pack.atMost->isNegative())
+        return base::fail(Code::OutOfRange, pack.id,
+                          "Pack " + pack.id + " cannot be limited to less than none: change the limit.");
+    return {};
+}
+
+base::Done checkedSupplier(const Supplier& supplier) {
+    const bool negative = supplier.shipping.isNegative() || supplier.minimum.isNegative() ||
+                          (supplier.freeFrom && supplier.freeFrom->isNegative());
+    if (!negative) return {};
+    return base::fail(Code::OutOfRange, supplier.id,
+                      "Shipping, minimum and free shipping of " + supplier.id + " must be 0 or more: change them.");
+}
+
+/// The breaks of a pack in rising order. Warns when a larger order costs more for each pack.
+base::Result<std::vector<PackPrice>> sortedPrices(const Pack& pack, std::vector<std::string>& warnings) {
+    auto prices = pack.prices;
+    std::stable_sort(prices.begin(), prices.end(),
+                     [](const PackPrice& a, const PackPrice& b) { return a.from < b.from; });
+    for (std::size_t i = 1; i < prices.size(); ++i) {
+        if (prices[i].from == prices[i - 1].from)
+            return base::fail(Code::Ambiguous, pack.id,
+                              "Pack " + pack.id + " has two prices from " +
+                                  std::to_string(prices[i].from.value()) + " packs: keep one.");
+        if (prices[i].each > prices[i - 1].each)
+            warnings.push_back("The price of pack " + pack.id + " rises from " +
+                               std::to_string(prices[i].from.value()) + " packs on: check it.");
+    }
+    return prices;
+}
+
+int64_t gcdOf(int64_t a, const units::Money& b) { return std::gcd(a, b.micros()); }
+
+class Builder {
+  public:
+    explicit Builder(const PurchaseProblem& problem)
+        : m_problem(problem) {}
+
+    base::Result<Modelled> build() {
+        if (const auto done = takeNeeds(); !done) return base::fail(done.error());
+        if (const auto done = takeSuppliers(); !done) return base::fail(done.error());
+        if (const auto done = takePacks(); !done) return base::fail(done.error());
+        dropUnreachableMinimums();
+        if (!m_out.impossible.empty() || !canBeCovered()) return std::move(m_out);
+        chooseUnits();
+        if (const auto done = checkedSums(); !done) return base::fail(done.error());
+        reduceLargeNeeds();
+        return std::move(m_out);
+    }
+
+  private:
+    struct Raw { ///< a pack before units are chosen: stones of needed materials
+        std::vector<std::pair<int, int64_t>> stones;
+    };
+
+    base::Done takeNeeds() {
+        if (m_problem.needs.empty())
+            return base::fail(Code::Missing, "needs", "Nothing is needed: say what is to be bought.");
+        for (const auto& need : m_problem.needs) {
+            if (need.count.value() < 1 || need.count.value() > kMostCount)
+                return base::fail(Code::OutOfRange, need.material,
+                                  "The need of " + need.material + " must be 1 or more: change it.");
+            const auto [at, isNew] = m_materials.try_emplace(need.material, static_cast<int>(m_stones.size()));
+            if (isNew) {
+                m_out.materials.push_back(need.material);
+                m_out.needs.push_back(need);
+                m_stones.push_back(0);
+            } else {
+                m_out.needs[static_cast<std::size_t>(at->second)].count += need.count;
+            }
+            m_stones[static_cast<std::size_t>(at->second)] += need.count.value();
+            if (m_stones[static_cast<std::size_t>(at->second)] > kMostCount)
+                return base::fail(Code::TooLarge, need.material,
+                                  "More " + need.material + " is needed than the program plans for: need less.");
+        }
+        for (const auto& item : m_problem.shelf) {
+            if (item.count.isNegative() || item.count.value() > kMostCount)
+                return base::fail(Code::OutOfRange, item.material,
+                                  "The shelf cannot hold less than no " + item.material + ": count it again.");
+            if (const auto at = m_materials.find(item.material); at != m_materials.end()) {
+                auto& stones = m_stones[static_cast<std::size_t>(at->second)];
+                stones = std::max<int64_t>(0, stones - item.count.value());
+            }
+        }
+        return {};
+    }
+
+    base::Done takeSuppliers() {
+        int64_t granule = 0;
+        for (const auto& supplier : m_problem.suppliers) {
+            if (const auto done = checkedSupplier(supplier); !done) return done;
+            if (!m_suppliers.try_emplace(supplier.id, static_cast<int>(m_suppliers.size())).second)
+                return base::fail(Code::Conflict, supplier.id,
+                                  "There are two suppliers " + supplier.id + ": keep one.");
+            granule = gcdOf(gcdOf(gcdOf(granule, supplier.shipping), supplier.minimum),
+                            supplier.freeFrom.value_or(units::Money()));
+        }
+        for (const auto& pack : m_problem.packs)
+            for (const auto& price : pack.prices) granule = gcdOf(granule, price.each);
+        m_out.model.granule = std::max<int64_t>(granule, 1);
+        for (const auto& supplier : m_problem.suppliers) {
+            ModelSupplier made;
+            made.shipping = supplier.shipping.micros() / m_out.model.granule;
+            made.minimum = supplier.minimum.micros() / m_out.model.granule;
+            if (supplier.freeFrom) made.freeFrom = supplier.freeFrom->micros() / m_out.model.granule;
+            if (made.shipping == 0) made.freeFrom = kNever;
+            if (made.shipping > kMostMoney || made.minimum > kMostMoney)
+                return base::fail(Code::TooLarge, supplier.id,
+                                  "The sums of " + supplier.id + " are larger than the program plans with.");
+            m_out.model.suppliers.push_back(made);
+        }
+        return {};
+    }
+
+    base::Done takePacks() {
+        if (m_problem.packs.size() > kMostPacks)
+            return base::fail(Code::TooLarge, "packs", "There are more than 100,000 packs: leave some out.");
+        Index seen;
+        for (std::size_t i = 0; i < m_problem.packs.size(); ++i) {
+            const Pack& pack = m_problem.packs[i];
+            if (const auto done = checkedPack(pack); !done) return done;
+            if (!seen.try_emplace(pack.id, 0).second)
+                return base::fail(Code::Conflict, pack.id, "There are two packs " + pack.id + ": rename one.");
+            const auto supplier = m_suppliers.find(pack.supplier);
+            if (supplier == m_suppliers.end())
+                return base::fail(Code::NotFound, pack.supplier,
+                                  "Pack " + pack.id + " is sold by " + pack.supplier +
+                                      ", which is not among the suppliers: add it.");
+            const auto prices = sortedPrices(pack, m_out.warnings);
+            if (!prices) return base::fail(prices.error());
+            addPack(i, supplier->second, *prices);
+        }
+        valuePacks();
+        return {};
+    }
+
+    void addPack(std::size_t source, int supplier, const std::vector<PackPrice>& prices) {
+        const Pack& pack = m_problem.packs[source];
+        ModelPack made;
+        made.source = source;
+        made.supplier = supplier;
+        made.most = std::min(kUnlimited, pack.atMost ? pack.atMost->value() : kUnlimited);
+        Raw raw;
+        for (const auto& give : pack.gives) {
+            const auto [at, isNew] = m_materials.try_emplace(give.material, static_cast<int>(m_materials.size()));
+            if (isNew) m_out.materials.push_back(give.material);
+            const auto index = static_cast<std::size_t>(at->second);
+            if (index >= m_stones.size() || m_stones[index] == 0) continue;
+            const auto same = std::find_if(raw.stones.begin(), raw.stones.end(),
+                                           [&](const auto& stones) { return stones.first == at->second; });
+            if (same != raw.stones.end()) same->second += give.count.value();
+            else raw.stones.emplace_back(at->second, give.count.value());
+        }
+        for (const auto& price : prices)
+            if (price.from.value() <= made.most)
+                made.tiers.push_back({price.from.value(), price.each.micros() / m_out.model.granule});
+        if (made.tiers.empty()) return; // its least order is more than can be had
+        m_out.model.packs.push_back(std::move(made));
+        m_raw.push_back(std::move(raw));
+    }
+
+    /// What is left is valued at the least price per stone among packs that give that material alone.
+    void valuePacks() {
+        m_out.valuePerStone.assign(m_out.materials.size(), -1);
+        for (const auto& pack : m_problem.packs) {
+            if (pack.gives.size() != 1) continue;
+            int64_t least = std::numeric_limits<int64_t>::max();
+            for (const auto& price : pack.prices) least = std::min(least, price.each.micros());
+            const auto each = static_cast<int64_t>(units::Int128{least} * 1000 / pack.gives[0].count.value());
+            auto& value = m_out.valuePerStone[static_cast<std::size_t>(m_materials.at(pack.gives[0].material))];
+            if (value < 0 || each < value) value = each;
+        }
+        for (auto& value : m_out.valuePerStone) value = std::max<int64_t>(value, 0);
+        for (auto& made : m_out.model.packs) {
+            units::Int128 value = 0;
+            for (const auto& give : m_problem.packs[made.source].gives)
+                value += units::Int128{give.count.value()} *
+                         m_out.valuePerStone[static_cast<std::size_t>(m_materials.at(give.material))];
+            made.value = static_cast<int64_t>(std::min<units::Int128>(value, kNever / 1'000'000));
+        }
+    }
+
+    /// A supplier whose whole range costs less than its minimum takes no order at all.
+    void dropUnreachableMinimums() {
+        auto& model = m_out.model;
+        std::vector<units::Int128> most(model.suppliers.size(), 0);
+        for (const auto& pack : model.packs)
+            for (std::size_t t = 0; t < pack.tiers.size(); ++t) {
+                const int64_t last = t + 1 < pack.tiers.size() ? pack.tiers[t + 1].from - 1 : pack.most;
+                most[static_cast<std::size_t>(pack.supplier)] += units::Int128{last} * pack.tiers[t].each;
+            }
+        std::vector<ModelPack> kept;
+        std::vector<Raw> keptRaw;
+        for (std::size_t i = 0; i < model.packs.size(); ++i) {
+            const auto s = static_cast<std::size_t>(model.packs[i].supplier);
+            if (most[s] < model.suppliers[s].minimum) {
+                for (const auto& stones : m_raw[i].stones) m_dropped.push_back({stones.first, model.packs[i].supplier});
+                continue;
+            }
+            kept.push_back(std::move(model.packs[i]));
+            keptRaw.push_back(std::move(m_raw[i]));
+        }
+        model.packs = std::move(kept);
+        m_raw = std::move(keptRaw);
+    }
+
+    bool canBeCovered() {
+        std::vector<units::Int128> offered(m_stones.size(), 0);
+        for (std::size_t i = 0; i < m_raw.size(); ++i)
+            for (const auto& [material, stones] : m_raw[i].stones)
+                offered[static_cast<std::size_t>(material)] += units::Int128{stones} * m_out.model.packs[i].most;
+        for (std::size_t m = 0; m < m_stones.size(); ++m) {
+            if (offered[m] >= m_stones[m]) continue;
+            m_out.impossible = whyNot(static_cast<int>(m), static_cast<int64_t>(offered[m]));
+            return false;
+        }
+        return true;
+    }
+
+    std::string whyNot(int material, int64_t offered) const {
+        const std::string& name = m_out.materials[static_cast<std::size_t>(material)];
+        for (const auto& [dropped, supplier] : m_dropped)
+            if (dropped == material)
+                return "the minimum order of " + m_problem.suppliers[static_cast<std::size_t>(supplier)].id +
+                       " cannot be reached, and " + name + " is not to be had otherwise";
+        if (offered == 0) {
+            for (const auto& pack : m_problem.packs)
+                for (const auto& give : pack.gives)
+                    if (give.material == name) return "the packs that give " + name + " cannot be had";
+            return "no pack gives " + name;
+        }
+        return "the packs that give " + name + " hold " + std::to_string(offered) + " at most, and " +
+               std::to_string(m_stones[static_cast<std::size_t>(material)]) + " must be bought";
+    }
+
+    void chooseUnits() {
+        auto& model = m_out.model;
+        std::vector<int64_t> unit(m_stones.size(), 0);
+        for (const auto& raw : m_raw)
+            for (const auto& [material, stones] : raw.stones)
+                unit[static_cast<std::size_t>(material)] = std::gcd(unit[static_cast<std::size_t>(material)], stones);
+        for (std::size_t m = 0; m < m_stones.size(); ++m)
+            model.needs.push_back(unit[m] == 0 ? 0 : (m_stones[m] + unit[m] - 1) / unit[m]);
+        for (std::size_t i = 0; i < m_raw.size(); ++i) {
+            for (const auto& [material, stones] : m_raw[i].stones)
+                model.packs[i].gives.push_back({material, stones / unit[static_cast<std::size_t>(material)]});
+            if (m_raw[i].stones.empty())
+                model.packs[i].gives.push_back({static_cast<int>(m_stones.size()), 0});
+        }
+        model.needs.push_back(0);
+        model.bought.assign(model.packs.size(), 0);
+    }
+
+    /// The dearest way to cover everything must still be a sum the search can hold.
+    base::Done checkedSums() const {
+        const auto& model = m_out.model;
+        units::Int128 sum = 0;
+        for (std::size_t m = 0; m < model.needs.size(); ++m) {
+            units::Int128 dearest = 0;
+            for (const auto& pack : model.packs)
+                for (const auto& give : pack.gives)
+                    if (give.material == static_cast<int>(m)) {
+                        const int64_t count = give.units == 0 ? 1 : (model.needs[m] + give.units - 1) / give.units;
+                        for (const auto& tier : pack.tiers)
+                            dearest = std::max(dearest, units::Int128{std::max(count, tier.from)} * tier.each);
+                    }
+            sum += dearest;
+        }
+        for (const auto& supplier : model.suppliers) sum += units::Int128{supplier.shipping} + supplier.minimum;
+        if (sum <= kMostMoney) return {};
+        return base::fail(Code::TooLarge, "needs",
+                          "The purchase is larger than the program plans for: need less or round the prices.");
+    }
+
+    /// Least price of a unit of each material: bulk packs at their best price; a kit's price is split over what it
+    /// gives in proportion to those. No plan can be cheaper than needs times these.
+    long double priceFloor() const {
+        const auto& model = m_out.model;
+        std::vector<long double> least(model.needs.size(), -1);
+        const auto lower = [&least](int material, long double price) {
+            auto& now = least[static_cast<std::size_t>(material)];
+            if (now < 0 || price < now) now = price;
+        };
+        const auto bestPrice = [](const ModelPack& pack) {
+            int64_t best = pack.tiers.front().each;
+            for (const auto& tier : pack.tiers) best = std::min(best, tier.each);
+            return static_cast<long double>(best);
+        };
+        for (const auto& pack : model.packs)
+            if (!pack.isKit() && pack.gives[0].units > 0)
+                lower(pack.gives[0].material, bestPrice(pack) / static_cast<long double>(pack.gives[0].units));
+        auto weights = least;
+        for (auto& weight : weights)
+            if (weight < 0) weight = 1;
+        for (const auto& pack : model.packs) {
+            if (!pack.isKit()) continue;
+            long double whole = 0;
+            for (const auto& give : pack.gives)
+                whole += weights[static_cast<std::size_t>(give.material)] * static_cast<long double>(give.units);
+            for (const auto& give : pack.gives)
+                lower(give.material,
+                      whole <= 0 ? 0 : bestPrice(pack) * weights[static_cast<std::size_t>(give.material)] / whole);
+        }
+        long double sum = 0;
+        for (std::size_t m = 0; m < model.needs.size(); ++m)
+            if (least[m] > 0) sum += least[m] * static_cast<long double>(model.needs[m]);
+        return sum * (1 - 1e-12L);
+    }
+
+    /// What memory and the time to make its curves allow of one material: a pack of u units takes need^2 / 2u steps.
+    int64_t mostUnits(int material) const {
+        const auto& model = m_out.model;
+        double perSquare = 0;
+        for (const auto& pack : model.packs)
+            for (const auto& give : pack.gives)
+                if (give.material == material && give.units > 0) perSquare += 0.5 / static_cast<double>(give.units);
+        const int64_t byMemory =
+            std::clamp<int64_t>(kMostCells / (static_cast<int64_t>(model.packs.size()) + 1), 50, kMostUnits);
+        if (perSquare <= 0) return byMemory;
+        return std::min(byMemory, std::max<int64_t>(50, static_cast<int64_t>(std::sqrt(kMostCurveWork / perSquare))));
+    }
+
+    void reduceLargeNeeds() {
+        auto& model = m_out.model;
+        const auto wholeFloor = static_cast<int64_t>(std::floor(priceFloor()));
+        for (std::size_t m = 0; m + 1 < model.needs.size(); ++m) {
+            const int64_t most = mostUnits(static_cast<int>(m));
+            if (model.needs[m] <= most) continue;
+            model.isReduced = true;
+            std::vector<std::size_t> order;
+            for (std::size_t i = 0; i < model.packs.size(); ++i)
+                for (const auto& give : model.packs[i].gives)
+                    if (give.material == static_cast<int>(m)) order.push_back(i);
+            const auto ratio = [&](std::size_t i) {
+                int64_t units = 0;
+                for (const auto& give : model.packs[i].gives)
+                    if (give.material == static_cast<int>(m)) units = give.units;
+                return static_cast<double>(model.packs[i].tiers.back().each) / static_cast<double>(units);
+            };
+            std::stable_sort(order.begin(), order.end(),
+                             [&](std::size_t a, std::size_t b) { return ratio(a) < ratio(b); });
+            for (const std::size_t i : order)
+                if (ratio(i) <= 1.5 * ratio(order.front())) buyAhead(i, static_cast<int>(m), most);
+            coarsen(m, most);
+        }
+        model.floor = std::max<int64_t>(wholeFloor, 0);
+        for (std::size_t i = 0; i < model.packs.size(); ++i) {
+            if (model.bought[i] == 0) continue;
+            model.packs[i].tiers = {{1, model.packs[i].tiers.back().each}};
+            model.packs[i].most -= model.bought[i];
+        }
+    }
+
+    /// Counts material `m` in larger units when it still has too many: needs rounded up, packs rounded down.
+    void coarsen(std::size_t m, int64_t most) {
+        auto& model = m_out.model;
+        if (model.needs[m] <= most) return;
+        const int64_t unit = (model.needs[m] + most - 1) / most;
+        model.needs[m] = (model.needs[m] + unit - 1) / unit;
+        for (auto& pack : model.packs)
+            for (auto& give : pack.gives)
+                if (give.material == static_cast<int>(m)) give.units /= unit;
+    }
+
+    void buyAhead(std::size_t i, int material, int64_t most) {
+        auto& model = m_out.model;
+        auto& pack = model.packs[i];
+        const int64_t need = model.needs[static_cast<std::size_t>(material)];
+        if (need <= most) return;
+        int64_t units = 0;
+        for (const auto& give : pack.gives)
+            if (give.material == material) units = give.units;
+        const int64_t room = pack.most - model.bought[i];
+        const int64_t count = std::min(room, (need - most / 2) / units);
+        if (count < 1 || model.bought[i] + count < pack.lastFrom()) return;
+        const int64_t spent = model.bought[i] * pack.tiers.back().each;
+        const int64_t cost = (model.bought[i] + count) * pack.tiers.back().each - spent;
+        model.bought[i] += count;
+        model.cost += cost;
+        model.suppliers[static_cast<std::size_t>(pack.supplier)].goods += cost;
+        for (const auto& give : pack.gives) {
+            auto& left = model.needs[static_cast<std::size_t>(give.material)];
+            left = std::max<int64_t>(0, left - give.units * count);
+        }
+    }
+
+    const PurchaseProblem& m_problem;
+    Modelled m_out;
+    Index m_materials;
+    Index m_suppliers;
+    std::vector<int64_t> m_stones; ///< still to buy, by needed material
+    std::vector<Raw> m_raw;
+    std::vector<std::pair<int, int>> m_dropped; ///< material, supplier
+};
+
+} // namespace
+
+int64_t ModelPack::cost(int64_t count) const {
+    if (count == 0) return 0;
+    if (count < tiers.front().from || count > most) return kNever;
+    std::size_t t = tiers.size() - 1;
+    while (tiers[t].from > count) --t;
+    return count * tiers[t].each;
+}
+
+base::Result<Modelled> modelled(const PurchaseProblem& problem) { return Builder(problem).build(); }
+
+} // namespace sp::supply

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/supply/purchase.h"
+#include "core/units/rate.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sp::supply {
+
+/// What one piece takes of a material: good stones, and the share that is lost on the way.
+struct PieceTake {
+    std::string material;
+    units::Count perPiece; ///< 1 or more
+    units::Rate loss;      ///< 0 to below one
+};
+
+/// Kits against bulk for one design. The same suppliers and shelf serve both.
+struct StaircaseProblem {
+    std::vector<PieceTake> piece; ///< each material once
+    std::vector<MaterialCount> shelf;
+    std::vector<Pack> kits;
+    std::vector<Pack> bulk;
+    std::vector<Supplier> suppliers;
+};
+
+enum class Way { Kits, Bulk, Mix };
+
+/// One way of buying for one quantity; no plan when that way cannot cover it.
+struct WayCost {
+    std::optional<units::Money> cost;
+    units::Money bound; ///< equal to the cost when proven
+};
+
+struct StaircasePoint {
+    std::int64_t pieces = 0;
+    WayCost kits;
+    WayCost bulk;
+    WayCost mix;
+    /// The cheapest way: Mix only when it is cheaper than either alone; kits before bulk at the same cost. None when
+    /// nothing covers the quantity.
+    std::optional<Way> winner;
+    bool proven = false; ///< all three costs are
+};
+
+/// A run of quantities with one winner.
+struct StaircaseRun {
+    std::int64_t from = 1;
+    std::int64_t to = 1;
+    std::optional<Way> winner;
+};
+
+struct Staircase {
+    std::vector<StaircasePoint> points; ///< pieces 1, 2, ...; fewer than asked for when time ran out
+    std::vector<StaircaseRun> runs;     ///< in order, neighbours differ
+    /// From this quantity on, for ever, bulk alone costs less than kits alone; only when that is proven by the points
+    /// and by the slopes beyond them.
+    std::optional<std::int64_t> bulkStaysCheaperFrom;
+};
+
+inline constexpr std::int64_t kLongestStaircase = 10'000;
+
+/// Stones to buy for so many pieces: pieces x perPiece / (1 - loss), rounded up once at the total.
+std::vector<MaterialCount> needsOf(const std::vector<PieceTake>& piece, std::int64_t pieces);
+
+/// The three ways for one quantity, 1 or more. Errors as planPurchase; OutOfRange for a take or loss out of range.
+base::Result<StaircasePoint> compareWays(const StaircaseProblem& problem, std::int64_t pieces,
+                                         const OutOfTime& outOfTime);
+
+/// The curve for 1 .. `horizon` pieces (at most kLongestStaircase). A point that time cuts short is left out with all
+/// after it.
+base::Result<Staircase> staircase(const StaircaseProblem& problem, std::int64_t horizon, const OutOfTime& outOfTime);
+
+/// Runs and the proven quantity from points 1, 2, ... in order, for a caller that makes the points itself.
+///
+/// Kits alone cost at least k n - s: every piece needs its stones of each material, none cheaper than the best kit's
+/// price per stone of it; s is what the shelf saves. Bulk alone costs at most b n + K: each material from the
+/// unlimited pack with the least price per stone, one pack and its price break to round up, shipping and minimum of
+/// each supplier. If k > b, bulk is cheaper for every n > (K + s) / (k - b); up to there the points must show it.
+Staircase assembled(const StaircaseProblem& problem, std::vector<StaircasePoint> points);
+
+} // namespace sp::supply

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// How far above the bound mixed rectangles are laid: strips whose best length is known by construction (a sheet cut at
+// random into parts), and bins by the published distributions. pack_bench [problems of each] [ms]. A step is taken as
+// ten nanoseconds of processor time; the real time is printed beside it.
+#include "core/layout/mixed.h"
+#include "tests/reference/rectangles_random.h"
+
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <ctime>
+
+using namespace sp;
+
+namespace {
+
+double processorMilliseconds() { return 1e3 * static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
+
+layout::MixedEffort effortOf(double milliseconds) {
+    layout::MixedEffort effort;
+    effort.steps = 1'000'000'000;
+    const double start = processorMilliseconds();
+    effort.outOfTime = [start, milliseconds] { return processorMilliseconds() - start > milliseconds; };
+    return effort;
+}
+
+void strips(int problems, double milliseconds) {
+    for (const std::size_t parts : {17U, 25U, 29U, 49U, 73U, 97U, 197U}) {
+        double gap = 0;
+        int exact = 0;
+        const double start = processorMilliseconds();
+        for (int seed = 1; seed <= problems; ++seed) {
+            const auto cut = reference::cutSheet(240, 160, parts, static_cast<std::uint64_t>(seed));
+            const auto roll = layout::packRoll(cut.width, cut.pieces, {}, effortOf(milliseconds));
+            if (!roll) continue;
+            gap += roll->length.millimetres() / cut.height.millimetres() - 1;
+            exact += roll->length == cut.height ? 1 : 0;
+        }
+        std::printf("strip, %3zu parts: mean gap %.2f %%, %d of %d exact, %.0f ms each\n", parts, 100 * gap / problems,
+                    exact, problems, (processorMilliseconds() - start) / problems);
+    }
+}
+
+void bins(int problems, double milliseconds) {
+    long used = 0;
+    long bound = 0;
+    for (int kind = 1; kind <= 10; ++kind) {
+        long usedHere = 0;
+        long boundHere = 0;
+        int proven = 0;
+        int count = 0;
+        for (const std::size_t pieces : {20U, 40U, 60U, 80U, 100U})
+            for (int seed = 1; seed <= problems; ++seed) {
+                const auto bin = reference::publishedBin(kind, pieces, static_cast<std::uint64_t>(seed));
+                const auto plan = layout::packSheets({{"A", bin.sheet, units::Money::fromMicros(1'000'000), {}}},
+                                                     bin.pieces, {}, effortOf(milliseconds));
+                if (!plan) continue;
+                usedHere += static_cast<long>(plan->sheets.size());
+                boundHere += static_cast<long>(plan->sheetBound);
+                proven += plan->proven ? 1 : 0;
+                ++count;
+            }
+        std::printf("bins, class %2d: %ld used, bound %ld (%.2f %%), %d of %d proven\n", kind, usedHere, boundHere,
+                    100.0 * static_cast<double>(usedHere - boundHere) / static_cast<double>(boundHere), proven, count);
+        used += usedHere;
+        bound += boundHere;
+    }
+    std::printf("bins, all: %ld used, bound %ld (%.2f %%)\n", used, bound,
+                100.0 * static_cast<double>(used - bound) / static_cast<double>(bound));
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const int problems = argc > 1 ? std::atoi(argv[1]) : 3;
+    strips(problems, argc > 2 ? std::atof(argv[2]) : 50);
+    bins(problems, argc > 3 ? std::atof(argv[3]) : 200);
+}

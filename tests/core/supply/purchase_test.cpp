@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: MIT
+#include "core/supply/purchase.h"
+
+#include "tests/reference/cbc_purchase.h"
+#include "tests/reference/purchase_random.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <cstdlib>
+#include <filesystem>
+
+using namespace sp::supply;
+using sp::base::Code;
+using sp::units::Count;
+using sp::units::Money;
+using testing::HasSubstr;
+
+namespace {
+
+Money money(double amount) { return Money::fromMicros(std::llround(amount * 1e6)); }
+
+Pack pack(std::string id, std::string supplier, std::vector<MaterialCount> gives, double each) {
+    return {std::move(id), std::move(supplier), std::move(gives), {{Count::of(1), money(each)}}, std::nullopt};
+}
+
+MaterialCount of(std::string material, std::int64_t count) { return {std::move(material), Count::of(count)}; }
+
+Supplier supplier(std::string id, double shipping = 0, double freeFrom = -1, double minimum = 0) {
+    Supplier made{std::move(id), money(shipping), std::nullopt, money(minimum)};
+    if (freeFrom >= 0) made.freeFrom = money(freeFrom);
+    return made;
+}
+
+PurchasePlan planOf(const PurchaseProblem& problem) {
+    const auto answer = planPurchase(problem, {});
+    EXPECT_TRUE(answer.has_value());
+    if (!answer || !answer->plan) {
+        ADD_FAILURE() << "no plan";
+        return {};
+    }
+    EXPECT_TRUE(answer->plan->proven);
+    EXPECT_EQ(answer->plan->bound, answer->plan->cost);
+    return *answer->plan;
+}
+
+std::string bought(const PurchasePlan& plan) {
+    std::string text;
+    for (const auto& item : plan.packs) text += item.id + "x" + std::to_string(item.count.value()) + " ";
+    return text;
+}
+
+std::string refusal(const PurchaseProblem& problem) {
+    const auto answer = planPurchase(problem, {});
+    return answer ? std::string() : answer.error().detail;
+}
+
+// Worked by hand: 4 x 9.99 + 7.50 = 47.46 against 5 x 8.90 + 7.50 = 52.00 and 7 x 8.90 = 62.30, free of shipping.
+TEST(Purchase, takesTheShelfFirstAndPaysShippingWhereThatIsCheaper) {
+    PurchaseProblem problem{{of("M", 5088)}, {of("M", 300)}, {pack("P1", "S", {of("M", 1440)}, 9.99)}, {supplier("S", 7.5, 60, 20)}};
+    problem.packs[0].prices.push_back({Count::of(5), money(8.90)});
+    const auto plan = planOf(problem);
+    EXPECT_EQ(plan.cost, money(47.46));
+    EXPECT_EQ(bought(plan), "P1x4 ");
+    ASSERT_EQ(plan.orders.size(), 1U);
+    EXPECT_EQ(plan.orders[0].shipping, money(7.5));
+    ASSERT_EQ(plan.left.size(), 1U);
+    EXPECT_EQ(plan.left[0].count, Count::of(972));
+}
+
+TEST(Purchase, takesTenWhereTheyCostLessThanNine) {
+    PurchaseProblem problem{{of("M", 900)}, {}, {pack("P", "S", {of("M", 100)}, 1)}, {supplier("S")}};
+    problem.packs[0].prices.push_back({Count::of(10), money(0.8)});
+    EXPECT_EQ(bought(planOf(problem)), "Px10 ");
+}
+
+TEST(Purchase, buysMoreForFreeShippingOnlyWhereThatIsCheaper) {
+    PurchaseProblem problem{{of("M", 500)}, {}, {pack("P", "S", {of("M", 100)}, 2), pack("Q", "S", {of("M", 30)}, 1)}, {supplier("S", 5, 12)}};
+    EXPECT_EQ(planOf(problem).cost, money(12)); // one P or two Q more save 5.00 for 2.00
+    problem.suppliers[0].shipping = money(1.5);
+    EXPECT_EQ(planOf(problem).cost, money(11.5));
+}
+
+TEST(Purchase, shipsFreeFromExactlyTheSum) {
+    PurchaseProblem problem{{of("M", 500)}, {}, {pack("P", "S", {of("M", 100)}, 2)}, {supplier("S", 5, 10)}};
+    EXPECT_EQ(planOf(problem).cost, money(10));
+    EXPECT_EQ(planOf(problem).orders[0].shipping, Money());
+}
+
+TEST(Purchase, reachesTheMinimumOfASupplier) {
+    PurchaseProblem problem{{of("M", 100)}, {}, {pack("P", "S", {of("M", 100)}, 3)}, {supplier("S", 1, -1, 10)}};
+    EXPECT_EQ(planOf(problem).cost, money(13)); // four of them
+}
+
+TEST(Purchase, reachesAMinimumWithWhatNobodyNeeds) {
+    PurchaseProblem problem{{of("M", 100)}, {}, {pack("P", "S", {of("M", 100)}, 3), pack("X", "S", {of("glue", 1)}, 7)}, {supplier("S", 0, -1, 10)}};
+    EXPECT_EQ(planOf(problem).cost, money(10));
+    EXPECT_EQ(bought(planOf(problem)), "Px1 Xx1 ");
+}
+
+TEST(Purchase, mixesKitsWithBulk) {
+    PurchaseProblem problem{{of("A", 1000), of("B", 1000)}, {},
+                            {pack("K", "S", {of("A", 400), of("B", 500)}, 7), pack("A1", "S", {of("A", 100)}, 1), pack("B1", "S", {of("B", 100)}, 1)},
+                            {supplier("S")}};
+    EXPECT_EQ(planOf(problem).cost, money(16)); // two kits 14 and two packs of A
+    EXPECT_EQ(bought(planOf(problem)), "Kx2 A1x2 ");
+}
+
+TEST(Purchase, breaksTiesByLeftoverThenSuppliersThenPacks) {
+    PurchaseProblem problem{{of("M", 90)}, {}, {pack("P", "S", {of("M", 90)}, 5), pack("Q", "S", {of("M", 100)}, 5)}, {supplier("S"), supplier("T")}};
+    EXPECT_EQ(bought(planOf(problem)), "Qx1 ");
+    problem.needs = {of("M", 100), of("N", 100)};
+    problem.packs = {pack("P", "S", {of("M", 100)}, 5), pack("Q", "S", {of("N", 100)}, 5), pack("R", "T", {of("N", 100)}, 5)};
+    EXPECT_EQ(bought(planOf(problem)), "Px1 Qx1 ");
+    problem.needs = {of("M", 100)};
+    problem.packs = {pack("P", "S", {of("M", 50)}, 5), pack("Q", "S", {of("M", 100)}, 10)};
+    EXPECT_EQ(bought(planOf(problem)), "Qx1 ");
+}
+
+TEST(Purchase, ofWhatTheShelfHoldsCostsNothing) {
+    const auto plan = planOf({{of("M", 90)}, {of("M", 100)}, {}, {}});
+    EXPECT_EQ(plan.cost, Money());
+    EXPECT_EQ(plan.left[0].count, Count::of(10));
+}
+
+TEST(Purchase, saysWhyItIsImpossible) {
+    PurchaseProblem problem{{of("M", 100)}, {}, {pack("P", "S", {of("N", 100)}, 3)}, {supplier("S")}};
+    EXPECT_EQ(planPurchase(problem, {})->impossible, "no pack gives M");
+    problem.packs[0] = pack("P", "S", {of("M", 30)}, 3);
+    problem.packs[0].atMost = Count::of(3);
+    EXPECT_EQ(planPurchase(problem, {})->impossible, "the packs that give M hold 90 at most, and 100 must be bought");
+    problem.packs[0].atMost = Count::of(4);
+    problem.suppliers[0].minimum = money(13);
+    EXPECT_THAT(planPurchase(problem, {})->impossible, HasSubstr("the minimum order of S cannot be reached"));
+    problem.suppliers[0].minimum = money(12);
+    EXPECT_EQ(planOf(problem).cost, money(12));
+}
+
+TEST(Purchase, refusesWhatMakesNoSense) {
+    const PurchaseProblem good{{of("M", 100)}, {}, {pack("P", "S", {of("M", 30)}, 3)}, {supplier("S")}};
+    auto bad = good;
+    bad.needs[0].count = Count();
+    EXPECT_THAT(refusal(bad), HasSubstr("must be 1 or more"));
+    bad = good;
+    bad.needs[0].count = Count::of(-5);
+    EXPECT_THAT(refusal(bad), HasSubstr("must be 1 or more"));
+    bad = good;
+    bad.packs[0].gives.clear();
+    EXPECT_THAT(refusal(bad), HasSubstr("gives nothing"));
+    bad = good;
+    bad.packs[0].gives[0].count = Count();
+    EXPECT_THAT(refusal(bad), HasSubstr("must give 1 or more"));
+    bad = good;
+    bad.packs[0].prices.push_back({Count::of(1), money(2)});
+    EXPECT_THAT(refusal(bad), HasSubstr("two prices from 1"));
+    bad = good;
+    bad.packs[0].supplier = "T";
+    EXPECT_THAT(refusal(bad), HasSubstr("not among the suppliers"));
+    bad = good;
+    bad.packs[0].prices[0].each = money(-1);
+    EXPECT_THAT(refusal(bad), HasSubstr("less than nothing"));
+    bad = good;
+    bad.packs[0].prices.clear();
+    EXPECT_THAT(refusal(bad), HasSubstr("no price"));
+}
+
+TEST(Purchase, warnsOfAPriceThatRises) {
+    PurchaseProblem problem{{of("M", 100)}, {}, {pack("P", "S", {of("M", 30)}, 3)}, {supplier("S")}};
+    problem.packs[0].prices.push_back({Count::of(4), money(4)});
+    const auto answer = planPurchase(problem, {});
+    ASSERT_TRUE(answer && answer->plan);
+    EXPECT_EQ(answer->plan->cost, money(16)); // three at 3.00 do not cover it
+    ASSERT_EQ(answer->warnings.size(), 1U);
+    EXPECT_THAT(answer->warnings[0], HasSubstr("rises from 4"));
+}
+
+TEST(Purchase, answersForABillionStonesWithATrueBound) {
+    PurchaseProblem problem{{of("M", 1'000'000'000)}, {}, {pack("P", "S", {of("M", 1440)}, 6.94), pack("Q", "S", {of("M", 144)}, 0.9)}, {supplier("S", 5)}};
+    const auto answer = planPurchase(problem, {});
+    ASSERT_TRUE(answer && answer->plan);
+    // 694,445 packs of 1440 cover it; nothing is cheaper per stone than 6.94 for 1,440.
+    EXPECT_LE(answer->plan->cost, money(694'445 * 6.94 + 5));
+    EXPECT_GE(answer->plan->cost, answer->plan->bound);
+    EXPECT_GE(answer->plan->bound, money(1e9 / 1440 * 6.94 - 1));
+}
+
+TEST(Purchase, answersForAThousandSuppliersWhenTimeIsShort) {
+    PurchaseProblem problem{{of("M", 5000), of("N", 700)}, {}, {}, {}};
+    for (int s = 0; s < 1000; ++s) {
+        const std::string id = std::to_string(s);
+        problem.suppliers.push_back(supplier("S" + id, 3 + s % 7, 50 + s % 90, s % 20));
+        problem.packs.push_back(pack("M" + id, "S" + id, {of("M", 1440)}, 6 + (s * 37 % 101) / 50.0));
+        problem.packs.push_back(pack("N" + id, "S" + id, {of("N", 144)}, 0.8 + (s * 53 % 103) / 200.0));
+    }
+    int asked = 0;
+    const auto answer = planPurchase(problem, [&asked] { return ++asked > 200; });
+    ASSERT_TRUE(answer && answer->plan);
+    EXPECT_LE(answer->plan->bound, answer->plan->cost);
+    EXPECT_LE(answer->plan->cost, money(4 * 6 + 5 * 1.31 + 3 + 6)); // what one cheap supplier asks
+}
+
+/// Every claim against CBC: proven costs are equal, bounds are never above the optimum, plans never below it.
+struct Series {
+    std::string name;
+    int problems;
+    sp::reference::PurchaseShape shape;
+};
+void PrintTo(const Series& series, std::ostream* out) { *out << series.name; }
+
+class PurchaseAgainstCbc : public testing::TestWithParam<Series> {};
+
+TEST_P(PurchaseAgainstCbc, agrees) {
+    ASSERT_TRUE(sp::reference::hasCbc()) << "install coinor-cbc";
+    const bool isLong = std::getenv("STONEPENNY_LONG_TESTS") != nullptr;
+    const auto& series = GetParam();
+    const std::string folder = std::filesystem::temp_directory_path() / ("purchase_" + series.name);
+    std::filesystem::create_directories(folder);
+    const int problems = isLong ? series.problems * 100 : series.problems;
+    int proven = 0;
+    int compared = 0;
+    for (int seed = 1; seed <= problems; ++seed) {
+        const auto problem = sp::reference::randomPurchase(series.shape, static_cast<std::uint64_t>(seed));
+        // A budget of questions, not of time: the same on every machine.
+        int asked = 0;
+        const auto answer = planPurchase(problem, [&asked] { return ++asked > 600; });
+        ASSERT_TRUE(answer) << "seed " << seed << ": " << answer.error().detail;
+        const auto reference = sp::reference::solveWithCbc(problem, folder);
+        if (!reference.isAnswered) continue;
+        ++compared;
+        ASSERT_EQ(answer->plan.has_value(), reference.cost.has_value()) << "seed " << seed;
+        if (!answer->plan) {
+            ++proven;
+            continue;
+        }
+        const double best = *reference.cost;
+        const double cost = static_cast<double>(answer->plan->cost.micros()) / 1e6;
+        EXPECT_LE(static_cast<double>(answer->plan->bound.micros()) / 1e6, best + 0.004) << "seed " << seed;
+        EXPECT_GE(cost, best - 0.004) << "seed " << seed;
+        if (!answer->plan->proven) continue;
+        EXPECT_NEAR(cost, best, 0.004) << "seed " << seed;
+        ++proven;
+    }
+    RecordProperty("compared", compared);
+    RecordProperty("proven", proven);
+    EXPECT_GE(compared * 100, problems * 95);
+    EXPECT_GE(proven * 100, compared * 90);
+}
+
+INSTANTIATE_TEST_SUITE_P(Purchase, PurchaseAgainstCbc,
+                         testing::Values(Series{"small", 60, {2, 2, 2, 1, 0.8, false}},
+                                         Series{"wild", 60, {3, 2, 2, 1, 0.7, true}},
+                                         Series{"kits", 40, {4, 2, 2, 4, 0.6, true}},
+                                         Series{"many_suppliers", 20, {3, 4, 2, 1, 0.6, false}},
+                                         Series{"large", 5, {10, 3, 6, 3, 0.75, false}}),
+                         [](const auto& row) { return row.param.name; });
+
+} // namespace

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+#include "core/supply/staircase.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+using namespace sp::supply;
+using sp::units::Count;
+using sp::units::Money;
+using sp::units::Rate;
+
+namespace {
+
+Money money(double amount) { return Money::fromMicros(std::llround(amount * 1e6)); }
+
+Pack pack(std::string id, std::vector<MaterialCount> gives, double each) {
+    return {std::move(id), "S", std::move(gives), {{Count::of(1), money(each)}}, std::nullopt};
+}
+
+/// A two-colour design; a kit for six or seven pieces against packs of ten gross.
+StaircaseProblem twoColours(double kit) {
+    return {{{"crystal", Count::of(212), Rate()}, {"red", Count::of(48), Rate()}}, {},
+            {pack("K", {{"crystal", Count::of(1440)}, {"red", Count::of(432)}}, kit)},
+            {pack("C10", {{"crystal", Count::of(1440)}}, 9), pack("R2", {{"red", Count::of(288)}}, 3)},
+            {{"S", Money(), std::nullopt, Money()}}};
+}
+
+TEST(Staircase, needsAreRoundedUpOnceAtTheTotal) {
+    // 100 / 0.97 = 103.09 -> 104 (check-values.md section 8, order padding).
+    EXPECT_EQ(needsOf({{"M", Count::of(100), Rate::fromPercent(3)}}, 1)[0].count, Count::of(104));
+    EXPECT_EQ(needsOf({{"M", Count::of(100), Rate::fromPercent(3)}}, 97)[0].count, Count::of(10'000));
+}
+
+TEST(Staircase, showsEveryChangeOfTheWinner) {
+    // By hand. Kit 11: six pieces. Bulk: 1-6 pieces one C10 and one R2, 12.00. 7-12 pieces: two kits 22.00; bulk
+    // 7-12: C10 x2 = 18 and red 336-576 = R2 x2 = 6, 24.00; a kit with C10 alone covers red up to 9 pieces: 20.00.
+    const auto stairs = staircase(twoColours(11), 12, {});
+    ASSERT_TRUE(stairs.has_value());
+    ASSERT_EQ(stairs->points.size(), 12U);
+    EXPECT_EQ(stairs->points[0].kits.cost, money(11));
+    EXPECT_EQ(stairs->points[0].bulk.cost, money(12));
+    EXPECT_EQ(stairs->points[0].winner, Way::Kits);
+    EXPECT_EQ(stairs->points[6].kits.cost, money(22));
+    EXPECT_EQ(stairs->points[6].bulk.cost, money(24));
+    EXPECT_EQ(stairs->points[6].mix.cost, money(20));
+    EXPECT_EQ(stairs->points[6].winner, Way::Mix);
+    EXPECT_EQ(stairs->points[11].mix.cost, money(22)); // a second kit is cheaper than C10 and R2
+    ASSERT_EQ(stairs->runs.size(), 3U);
+    EXPECT_EQ(stairs->runs[0].to, 6);
+    EXPECT_EQ(stairs->runs[1].winner, Way::Mix);
+    EXPECT_EQ(stairs->runs[1].to, 9);
+    EXPECT_EQ(stairs->runs[2].winner, Way::Kits);
+    EXPECT_FALSE(stairs->bulkStaysCheaperFrom.has_value()); // kits are the cheaper slope
+}
+
+TEST(Staircase, saysFromWhereBulkStaysCheaperOnlyWhenProven) {
+    const auto dear = twoColours(16);
+    const auto stairs = staircase(dear, 60, {});
+    ASSERT_TRUE(stairs.has_value());
+    ASSERT_TRUE(stairs->bulkStaysCheaperFrom.has_value());
+    EXPECT_EQ(*stairs->bulkStaysCheaperFrom, 1); // 12 < 16 from the first piece on
+    // A law: beyond the answer bulk is cheaper at every quantity looked at.
+    for (const auto& point : stairs->points)
+        if (point.pieces >= *stairs->bulkStaysCheaperFrom) {
+            EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces;
+        }
+    // The same prices seen only a little way prove nothing.
+    EXPECT_FALSE(staircase(dear, 2, {})->bulkStaysCheaperFrom.has_value());
+}
+
+TEST(Staircase, findsTheLaterCrossing) {
+    auto problem = twoColours(16);
+    problem.suppliers.push_back({"T", money(9), std::nullopt, Money()});
+    for (auto& bulk : problem.bulk) bulk.supplier = "T"; // shipping makes bulk dear for the first pieces: 21 against 16
+    const auto stairs = staircase(problem, 120, {});
+    ASSERT_TRUE(stairs.has_value());
+    ASSERT_TRUE(stairs->bulkStaysCheaperFrom.has_value());
+    const auto from = *stairs->bulkStaysCheaperFrom;
+    EXPECT_GT(from, 6);
+    const auto& before = stairs->points[static_cast<std::size_t>(from) - 2];
+    EXPECT_GE(*before.bulk.cost, *before.kits.cost);
+    for (const auto& point : stairs->points)
+        if (point.pieces >= from) {
+            EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces;
+        }
+}
+
+TEST(Staircase, leavesOutTheKitThatLacksAColour) {
+    auto problem = twoColours(11);
+    problem.kits[0].gives.pop_back();
+    const auto stairs = staircase(problem, 3, {});
+    ASSERT_TRUE(stairs.has_value());
+    EXPECT_FALSE(stairs->points[0].kits.cost.has_value());
+    EXPECT_EQ(stairs->bulkStaysCheaperFrom, 1);
+}
+
+TEST(Staircase, neverHasAMixDearerThanEitherAlone) {
+    for (const double kit : {8.0, 10.5, 12.0, 14.0}) {
+        const auto stairs = staircase(twoColours(kit), 30, {});
+        ASSERT_TRUE(stairs.has_value());
+        for (const auto& point : stairs->points) {
+            EXPECT_LE(*point.mix.cost, *point.kits.cost);
+            EXPECT_LE(*point.mix.cost, *point.bulk.cost);
+            EXPECT_TRUE(point.proven);
+        }
+    }
+}
+
+TEST(Staircase, refusesWhatMakesNoSense) {
+    EXPECT_FALSE(staircase(twoColours(11), 0, {}).has_value());
+    auto problem = twoColours(11);
+    problem.piece[0].perPiece = Count();
+    EXPECT_FALSE(staircase(problem, 3, {}).has_value());
+    problem.piece.clear();
+    EXPECT_FALSE(staircase(problem, 3, {}).has_value());
+}
+
+} // namespace
