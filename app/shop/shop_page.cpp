@@ -3,6 +3,7 @@
 
 #include "app/desk/card.h"
 #include "app/shop/bench_grid.h"
+#include "app/shop/customer_card.h"
 #include "app/shop/long_text.h"
 #include "app/shop/step_rows.h"
 
@@ -49,6 +50,7 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     buildLadder();
     buildPrices();
     buildTax();
+    buildCustomers();
     buildSupplies();
     buildBench();
     buildMachines();
@@ -365,6 +367,15 @@ void ShopPage::buildSupplies() {
         more->setOuterProblem(m_presenter.editShop([&](Shop& s) { s.ladderQuantities = quantities; }));
     });
     shopTick(grid, tr("Print them on the sheet"), "ladderOnSheet", [](Shop& s) -> auto& { return s.ladderOnSheet; });
+}
+
+void ShopPage::buildCustomers() {
+    auto* grid = card(tr("Customers and exemption"),
+                      tr("Whether a certificate holds is for you to confirm with your tax authority. Without one in force "
+                         "on file tax is charged."));
+    auto* customers = new CustomerCard(m_presenter, m_formatter, this);
+    grid->addWidget(customers, 0, 0, 1, kColumns);
+    m_loads.push_back([customers] { customers->load(); });
 }
 
 void ShopPage::buildBench() {

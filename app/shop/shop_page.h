@@ -66,6 +66,7 @@ class ShopPage : public QWidget {
     void buildLadder();
     void buildPrices();
     void buildTax();
+    void buildCustomers();
     void buildSupplies();
     void buildBench();
     void buildMachines();

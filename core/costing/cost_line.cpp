@@ -29,9 +29,10 @@ Fraction perHour(Money hourly, units::Duration time) {
 /// Builds the flat tree: opens a node, adds leaves, closes it with their sum.
 class Writer {
   public:
-    explicit Writer(CostSheet& sheet)
+    Writer(CostSheet& sheet, const catalogue::OrderLine& line, const LineMaterials& materials)
         : m_nodes(sheet.nodes) {
-        m_nodes.reserve(32);
+        constexpr std::size_t kFixed = 32; // what every line has, at the most
+        m_nodes.reserve(kFixed + line.stones.size() + line.sizes.size() + materials.packing.size());
     }
 
     std::size_t open(Part part) {
@@ -71,7 +72,7 @@ class LineCoster {
         , m_base(materials.base)
         , m_tape(materials.tape)
         , m_template(materials.templates)
-        , m_write(m_sheet) {}
+        , m_write(m_sheet, line, materials) {}
 
     base::Result<CostSheet> cost(Money cardFixed) {
         if (auto ok = planSheets(); !ok) return base::fail(ok.error());

@@ -117,6 +117,8 @@ Done checkMeasures(const catalogue::OrderLine& line) {
 base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
     if (auto ok = checkMeasures(line); !ok) return fail(ok.error());
     LineMaterials out;
+    out.stones.reserve(line.stones.size());
+    out.packing.reserve(book.shop.packing.size());
     if (auto ok = findStones(line, book, out); !ok) return fail(ok.error());
     const auto find = [&](const catalogue::PricedMaterial*& place, const base::Id& id,
                           std::initializer_list<MaterialKind> kinds, std::string_view role) -> Done {

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+#include "app/shop/customer_card.h"
+
+#include "app/desk/field_box.h"
+
+#include <QGridLayout>
+
+namespace sp::shop {
+
+CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_find(new desk::ChoiceField(formatter, this))
+    , m_name(new desk::WordField(formatter, tr("Give the customer a name."), this))
+    , m_contact(new LongText(this))
+    , m_number(new desk::WordField(formatter, {}, this))
+    , m_place(new desk::WordField(formatter, {}, this))
+    , m_issued(new desk::DateField(formatter, desk::fromQDate(QDate::currentDate()), this))
+    , m_expires(new desk::DateField(formatter, desk::fromQDate(QDate::currentDate()), this)) {
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(8);
+    for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
+    m_find->setNewWording(tr("Add “%1” as a customer"));
+    for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_find), static_cast<desk::TypedField*>(m_number),
+                                    static_cast<desk::TypedField*>(m_place), static_cast<desk::TypedField*>(m_issued),
+                                    static_cast<desk::TypedField*>(m_expires)})
+        field->setEmptyAllowed(true);
+    place(m_find, tr("Find a customer"), "findCustomer", 0, 0, 2);
+    place(m_name, tr("Name"), "customerName", 0, 2, 2);
+    m_contact->setObjectName(QStringLiteral("customerContact"));
+    grid->addWidget(new desk::FieldBox(tr("Address and telephone"), m_contact, this), 1, 0, 2, 2, Qt::AlignTop);
+    place(m_number, tr("Exemption certificate, number"), "certificateNumber", 1, 2, 1);
+    place(m_place, tr("Good for (state or country)"), "certificatePlace", 1, 3, 1);
+    place(m_issued, tr("Issued on"), "certificateIssued", 2, 2, 1);
+    place(m_expires, tr("Expires on, if it does"), "certificateExpires", 2, 3, 1);
+    connect(m_find, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
+        show(chosen.isValid() ? chosen.value<base::Id>() : base::Id{});
+    });
+    connect(m_find, &desk::ChoiceField::typedNew, this, [this](const QString& name) {
+        catalogue::Customer customer;
+        customer.name = name.trimmed().toStdString();
+        const auto saved = m_presenter.session().change([&](db::Book& book) { return book.save(customer); });
+        if (saved) show(*saved);
+    });
+    connect(m_name, &desk::TypedField::committed, this, [this] {
+        if (m_name->problem().isEmpty()) save(m_name, [this](catalogue::Customer& c) { c.name = m_name->words(); });
+    });
+    connect(m_contact, &LongText::committed, this, [this] {
+        save(m_name, [this](catalogue::Customer& c) { c.contact = m_contact->toPlainText().trimmed().toStdString(); });
+    });
+    for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_number), static_cast<desk::TypedField*>(m_place),
+                                    static_cast<desk::TypedField*>(m_issued), static_cast<desk::TypedField*>(m_expires)})
+        connect(field, &desk::TypedField::committed, this, [this, field] { saveCertificate(field); });
+}
+
+void CustomerCard::place(desk::TypedField* field, const QString& label, const char* name, int row, int column, int span) {
+    field->setObjectName(QLatin1String(name));
+    static_cast<QGridLayout*>(layout())->addWidget(new desk::FieldBox(label, field, this), row, column, 1, span,
+                                                   Qt::AlignTop);
+}
+
+void CustomerCard::save(desk::TypedField* field, const std::function<void(catalogue::Customer&)>& put) {
+    const auto* known = m_presenter.session().customer(m_current);
+    if (!known) return;
+    auto edited = *known;
+    put(edited);
+    if (edited == *known) return;
+    const auto saved = m_presenter.session().change([&](db::Book& book) { return book.save(edited); });
+    field->setOuterProblem(saved ? QString() : QString::fromStdString(saved.error().detail));
+}
+
+void CustomerCard::saveCertificate(desk::TypedField* field) {
+    const auto issued = m_issued->optionalValue();
+    const auto expires = m_expires->optionalValue();
+    if (!issued || !expires) return; // a day that cannot be read stays, with its sentence
+    const bool whole = !m_number->isBlank() && !m_place->isBlank() && *issued;
+    const bool none = m_number->isBlank() && m_place->isBlank() && !*issued && !*expires;
+    if (!whole && !none) return; // half a certificate is none yet
+    save(field, [&](catalogue::Customer& customer) {
+        customer.certificate.reset();
+        if (whole) customer.certificate = catalogue::Certificate{m_number->words(), m_place->words(), **issued, *expires};
+    });
+}
+
+void CustomerCard::show(const base::Id& customer) {
+    m_current = customer;
+    load();
+}
+
+void CustomerCard::load() {
+    std::vector<desk::Choice> choices;
+    for (const auto& customer : m_presenter.session().customers())
+        choices.push_back({QVariant::fromValue(customer.id), QString::fromStdString(customer.name),
+                           customer.certificate ? tr("certificate on file") : QString(), {}});
+    m_find->setChoices(std::move(choices));
+    const auto* customer = m_presenter.session().customer(m_current);
+    for (QWidget* field : {static_cast<QWidget*>(m_name), static_cast<QWidget*>(m_contact),
+                           static_cast<QWidget*>(m_number), static_cast<QWidget*>(m_place),
+                           static_cast<QWidget*>(m_issued), static_cast<QWidget*>(m_expires)})
+        field->setEnabled(customer != nullptr);
+    if (!m_find->hasFocus()) m_find->setCurrent(customer ? QVariant::fromValue(m_current) : QVariant());
+    const auto shown = customer ? *customer : catalogue::Customer{};
+    const auto& certificate = shown.certificate;
+    if (!m_name->hasFocus()) m_name->setRaw(QString::fromStdString(shown.name));
+    if (!m_contact->hasFocus()) m_contact->setText(QString::fromStdString(shown.contact));
+    // While a certificate is half typed nothing is on file yet, and what is typed stays.
+    const bool typing = m_number->hasFocus() || m_place->hasFocus() || m_issued->hasFocus() || m_expires->hasFocus();
+    if (typing) return;
+    m_number->setRaw(certificate ? QString::fromStdString(certificate->number) : QString());
+    m_place->setRaw(certificate ? QString::fromStdString(certificate->place) : QString());
+    m_issued->setOptionalValue(certificate ? std::optional(certificate->issuedOn) : std::nullopt);
+    m_expires->setOptionalValue(certificate ? certificate->expiresOn : std::nullopt);
+}
+
+} // namespace sp::shop
