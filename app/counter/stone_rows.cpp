@@ -112,7 +112,7 @@ void StoneRows::load() {
     m_rows.clear();
     auto* old = m_body;
     m_body = new QWidget(this);
-    layout()->replaceWidget(old, m_body);
+    delete layout()->replaceWidget(old, m_body); // the item that held the old one
     old->hide();
     old->deleteLater();
     m_grid = new QGridLayout(m_body);

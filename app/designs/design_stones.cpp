@@ -66,7 +66,7 @@ void DesignStones::rebuild(const catalogue::Design& design) {
     m_counts.clear();
     auto* old = m_body;
     m_body = new QWidget(this);
-    layout()->replaceWidget(old, m_body);
+    delete layout()->replaceWidget(old, m_body); // the item that held the old one
     old->hide();
     old->deleteLater();
     auto* grid = new QGridLayout(m_body);

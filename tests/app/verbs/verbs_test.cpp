@@ -64,7 +64,8 @@ TEST_F(Verbs, designsAreListed) {
 }
 
 TEST_F(Verbs, priceAddsUpForEveryDesign) {
-    for (const auto& design : json({"designs", "--book", book()})["designs"])
+    const auto designs = json({"designs", "--book", book()}); // outlives the loop over it
+    for (const auto& design : designs["designs"])
         for (const auto* quantity : {"1", "7", "24", "1000"}) {
             const auto answer = price({"--design", design["name"], "--quantity", quantity});
             expectAddsUp(answer["cost"]);
