@@ -144,17 +144,23 @@ QAction* MainWindow::act(QMenu* menu, const QString& text, const QKeySequence& k
 void MainWindow::buildMenu() {
     auto* menu = new QMenu(this);
     menu->setObjectName(QStringLiteral("bookMenu"));
-    const auto atCounter = [this](void (counter::CounterPage::*work)()) {
-        return [this, work] {
-            goTo(0);
-            (m_counter->*work)();
-        };
-    };
-    act(menu, tr("&New order"), QKeySequence::New, atCounter(&counter::CounterPage::startNew));
+    act(menu, tr("&New order"), QKeySequence::New, [this] {
+        goTo(0);
+        m_counter->startNew();
+    });
     act(menu, tr("&Find a quote…"), QKeySequence::Find, [this] { findQuote(); });
-    act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, atCounter(&counter::CounterPage::give));
-    act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, atCounter(&counter::CounterPage::showSheet));
-    act(menu, tr("&Turn the slip over"), Qt::Key_F9, atCounter(&counter::CounterPage::turnOver));
+    act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
+        goTo(0);
+        m_counter->give();
+    });
+    act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, [this] {
+        goTo(0);
+        m_counter->showSheet();
+    });
+    act(menu, tr("&Turn the slip over"), Qt::Key_F9, [this] {
+        goTo(0);
+        m_counter->turnOver();
+    });
     menu->addSeparator();
     m_undo = act(menu, tr("&Undo"), QKeySequence::Undo, [this] { undo(); });
     m_redo = act(menu, tr("&Redo"), QKeySequence(QStringLiteral("Ctrl+Shift+Z")), [this] { redo(); });
