@@ -37,7 +37,7 @@ supply::Supplier supplierOf(ProblemObject& object) {
     return supplier;
 }
 
-supply::PurchaseProblem problemOf(ProblemObject& object) {
+supply::PurchaseProblem purchaseOf(ProblemObject& object) {
     supply::PurchaseProblem problem;
     problem.needs = materialCounts(object, "needs");
     if (object.has("shelf")) problem.shelf = materialCounts(object, "shelf");
@@ -49,7 +49,7 @@ supply::PurchaseProblem problemOf(ProblemObject& object) {
 } // namespace
 
 base::Result<Json> buyAnswer(std::string_view problemText, const std::function<bool()>& outOfTime) {
-    const auto problem = readProblem(problemText, problemOf);
+    const auto problem = readProblem(problemText, purchaseOf);
     if (!problem) return base::fail(problem.error());
     const auto answer = supply::planPurchase(*problem, outOfTime);
     if (!answer) return base::fail(answer.error());

@@ -70,7 +70,7 @@ void readSheet(ProblemObject& object, PackProblem& problem) {
     object.done();
 }
 
-PackProblem problemOf(ProblemObject& object) {
+PackProblem packingOf(ProblemObject& object) {
     PackProblem problem;
     auto sheets = object.list("sheets");
     for (auto& sheet : sheets) readSheet(sheet, problem);
@@ -142,7 +142,7 @@ base::Result<Json> rollAnswer(const PackProblem& problem, const layout::MixedEff
 } // namespace
 
 base::Result<Json> packAnswer(std::string_view problemText, const Stopwatch& stopwatch) {
-    const auto problem = readProblem(problemText, problemOf);
+    const auto problem = readProblem(problemText, packingOf);
     if (!problem) return base::fail(problem.error());
     // Steps so that on a machine of 2024 the clock rarely speaks: the same answer every time.
     constexpr std::int64_t kStepsInAMillisecond = 60'000;

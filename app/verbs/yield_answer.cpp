@@ -29,7 +29,7 @@ struct NeedOfPiece {
     layout::FitRules rules;
 };
 
-[[noreturn]] void refuse(Code code, const std::string& material, std::string sentence) {
+[[noreturn]] void refuseMaterial(Code code, const std::string& material, std::string sentence) {
     throw Refusal{{code, material, std::move(sentence)}};
 }
 
@@ -38,7 +38,7 @@ class YieldReader {
     supply::YieldProblem read(ProblemObject& problem) {
         m_kits = problem.has("kits") ? problem.count("kits") : Count::of(1);
         if (m_kits.value() < 1 || m_kits.value() > 1'000'000)
-            refuse(Code::OutOfRange, "kits", "There must be 1 to 1,000,000 kits: change kits.");
+            refuseMaterial(Code::OutOfRange, "kits", "There must be 1 to 1,000,000 kits: change kits.");
         readKit(problem.object("kit"));
         readPiece(problem.object("piece"));
         readShares(problem, "loss", &supply::CountedStock::loss);
@@ -53,21 +53,21 @@ class YieldReader {
         const auto found =
             std::find_if(lines.begin(), lines.end(), [&](const auto& line) { return line.material == material; });
         if (found != lines.end()) return static_cast<std::size_t>(found - lines.begin());
-        if (lines.size() >= 10'000) refuse(Code::TooLarge, material, "A kit has 10,000 materials at most.");
+        if (lines.size() >= 10'000) refuseMaterial(Code::TooLarge, material, "A kit has 10,000 materials at most.");
         lines.push_back({material, std::nullopt, std::nullopt, std::nullopt});
         return lines.size() - 1;
     }
 
     supply::CountedStock& counted(std::size_t line) {
         auto& at = m_problem.lines[line];
-        if (at.sheets) refuse(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
+        if (at.sheets) refuseMaterial(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
         if (!at.counted) at.counted.emplace();
         return *at.counted;
     }
 
     supply::SheetStock& sheets(std::size_t line) {
         auto& at = m_problem.lines[line];
-        if (at.counted) refuse(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
+        if (at.counted) refuseMaterial(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
         if (!at.sheets) {
             at.sheets.emplace();
             at.sheets->perPiece = Count();
@@ -77,7 +77,7 @@ class YieldReader {
 
     Count pooled(Count inKit, const std::string& material) const {
         if (inKit.isNegative() || inKit.value() > supply::kMostStones / m_kits.value())
-            refuse(Code::OutOfRange, material, "All kits together must hold 0 to 1,000,000,000 of " + material + ": change its count.");
+            refuseMaterial(Code::OutOfRange, material, "All kits together must hold 0 to 1,000,000,000 of " + material + ": change its count.");
         return Count::of(inKit.value() * m_kits.value());
     }
 
@@ -108,11 +108,11 @@ class YieldReader {
             if (need.has("count")) {
                 const auto count = need.count("count");
                 if (count.isNegative() || count.value() > supply::kMostStones)
-                    refuse(Code::OutOfRange, material, "A piece takes 0 to 1,000,000,000 of " + material + ": change its count.");
+                    refuseMaterial(Code::OutOfRange, material, "A piece takes 0 to 1,000,000,000 of " + material + ": change its count.");
                 counted(line).perPiece += count;
             } else {
                 if (!sheets(line).perPiece.isZero())
-                    refuse(Code::Ambiguous, material, material + " is needed in two sizes: name one.");
+                    refuseMaterial(Code::Ambiguous, material, material + " is needed in two sizes: name one.");
                 sheets(line).perPiece = Count::of(1);
                 const auto size = need.size("size");
                 layout::FitRules rules;
@@ -131,7 +131,7 @@ class YieldReader {
             const auto found = std::find_if(m_problem.lines.begin(), m_problem.lines.end(),
                                             [&](const auto& line) { return line.material == material; });
             if (found == m_problem.lines.end() || !found->counted)
-                refuse(Code::NotFound, material, fmt::format("{} names {}, which is not among the counted materials: check its name.", key, material));
+                refuseMaterial(Code::NotFound, material, fmt::format("{} names {}, which is not among the counted materials: check its name.", key, material));
             (*found->counted).*share = rate;
         }
     }
