@@ -23,7 +23,10 @@ template<class T, class Reader>
 const T& BookSession::once(std::optional<T>& kept, Reader reader) {
     if (!kept) {
         auto result = (m_book.get()->*reader)();
-        if (!result) Q_EMIT troubled(result.error());
+        if (!result) {
+            m_unread = result.error();
+            Q_EMIT troubled(result.error());
+        }
         kept = result ? std::move(*result) : T{};
     }
     return *kept;
@@ -48,6 +51,7 @@ catalogue::PriceBook BookSession::prices(const base::Id& customer) {
     if (!m_read.prices) {
         auto result = m_book->priceBook({});
         if (!result) {
+            m_unread = result.error();
             Q_EMIT troubled(result.error());
             return {};
         }
@@ -62,7 +66,19 @@ const catalogue::Material* BookSession::material(const base::Id& id) { return wi
 const catalogue::Design* BookSession::design(const base::Id& id) { return withId(designs(), id); }
 const catalogue::Customer* BookSession::customer(const base::Id& id) { return withId(customers(), id); }
 
-void BookSession::forget() { m_read = {}; }
+void BookSession::forget() {
+    m_read = {};
+    m_unread.reset();
+}
+
+std::optional<base::Error> BookSession::refusalForUnread() {
+    if (!m_unread) return std::nullopt;
+    const auto error = *m_unread;
+    forget();
+    Q_EMIT troubled(error);
+    Q_EMIT changed(); // so that it is read once more
+    return error;
+}
 
 void BookSession::settle(const std::optional<base::Error>& error) {
     if (error) {

@@ -45,9 +45,11 @@ class BookSession : public QObject {
     layout::FitMemo& fits() { return m_fits; }
 
     /// Does one thing to the book. Success forgets what was read and emits `changed` and `saved`; failure emits
-    /// `troubled` and changes nothing. Returns what `work` returned.
+    /// `troubled` and changes nothing. Returns what `work` returned. Refused while something of the book could not be
+    /// read, so that the empty value shown in its place is never saved over it; it is then read once more.
     template<class Work>
     auto change(Work&& work) {
+        if (const auto unread = refusalForUnread()) return decltype(work(*m_book))(base::fail(*unread));
         auto result = work(*m_book);
         settle(result.has_value() ? std::optional<base::Error>() : result.error());
         return result;
@@ -82,6 +84,7 @@ class BookSession : public QObject {
   private:
     void settle(const std::optional<base::Error>& error);
     void forget();
+    std::optional<base::Error> refusalForUnread();
 
     struct Read {
         std::optional<catalogue::Shop> shop;
@@ -100,6 +103,7 @@ class BookSession : public QObject {
 
     std::unique_ptr<db::Book> m_book;
     Read m_read;
+    std::optional<base::Error> m_unread; ///< why something in m_read is empty that may not be so in the book
     layout::FitMemo m_fits;
 };
 

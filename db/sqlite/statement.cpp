@@ -91,8 +91,7 @@ std::string Statement::takeText() {
     if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_TEXT) refuseColumn();
     std::string text = takeAsText();
     if (isText(text)) return text;
-    --m_column;
-    refuseColumn();
+    refuseTaken();
 }
 
 base::Id Statement::takeId() {
@@ -118,6 +117,10 @@ void Statement::take(bool& value) {
     const auto stored = takeInteger();
     value = stored == 1;
     if (stored == 0 || stored == 1) return;
+    refuseTaken();
+}
+
+void Statement::refuseTaken() {
     --m_column;
     refuseColumn();
 }

@@ -73,6 +73,8 @@ class Statement {
     base::Id takeId();
     std::string takeBytes();  ///< a blob of any length
     [[noreturn]] void refuseColumn() const;
+    /// The same of the column that was taken last.
+    [[noreturn]] void refuseTaken();
 
   private:
     template<class T>

@@ -48,7 +48,7 @@ struct Column<units::Date> {
     static void put(Statement& row, units::Date v) { row.bind(std::string_view(v.iso())); }
     static void take(Statement& row, units::Date& v) {
         const auto day = units::Date::parse(row.takeText());
-        if (!day) row.refuseColumn();
+        if (!day) row.refuseTaken();
         v = *day;
     }
 };
@@ -57,7 +57,7 @@ struct Column<units::Currency> {
     static void put(Statement& row, const units::Currency& v) { row.bind(std::string_view(v.code())); }
     static void take(Statement& row, units::Currency& v) {
         const auto currency = units::Currency::parse(row.takeText());
-        if (!currency) row.refuseColumn();
+        if (!currency) row.refuseTaken();
         v = *currency;
     }
 };
@@ -65,7 +65,7 @@ template<>
 struct Column<std::uint32_t> {
     static void take(Statement& row, std::uint32_t& v) {
         const auto number = row.takeInteger();
-        if (number < 0 || number > 0xFFFFFFFF) row.refuseColumn();
+        if (number < 0 || number > 0xFFFFFFFF) row.refuseTaken();
         v = static_cast<std::uint32_t>(number);
     }
 };
@@ -74,7 +74,7 @@ struct Column<E> {
     static void put(Statement& row, E v) { row.bind(snapshot::wordOf(v)); }
     static void take(Statement& row, E& v) {
         const auto named = snapshot::namedBy<E>(row.takeText());
-        if (!named) row.refuseColumn();
+        if (!named) row.refuseTaken();
         v = *named;
     }
 };

@@ -25,12 +25,17 @@ layout::MixedEffort effortOf(double milliseconds) {
 }
 
 void strips(int problems, double milliseconds) {
-    for (const std::size_t parts : {17U, 25U, 29U, 49U, 73U, 97U, 197U}) {
+    struct Class { ///< width, best height and number of parts as E. Hopper and B. Turton (2001) chose them
+        std::int64_t width, height;
+        std::size_t parts;
+    };
+    for (const auto& [width, height, parts] : {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49},
+                                               Class{60, 90, 73}, Class{80, 120, 97}, Class{160, 240, 197}}) {
         double gap = 0;
         int exact = 0;
         const double start = processorMilliseconds();
         for (int seed = 1; seed <= problems; ++seed) {
-            const auto cut = reference::cutSheet(240, 160, parts, static_cast<std::uint64_t>(seed));
+            const auto cut = reference::cutSheet(width, height, parts, static_cast<std::uint64_t>(seed));
             const auto roll = layout::packRoll(cut.width, cut.pieces, {}, effortOf(milliseconds));
             if (!roll) continue;
             gap += roll->length.millimetres() / cut.height.millimetres() - 1;

@@ -57,7 +57,7 @@ TEST(Staircase, showsEveryChangeOfTheWinner) {
 
 TEST(Staircase, saysFromWhereBulkStaysCheaperOnlyWhenProven) {
     const auto dear = twoColours(16);
-    const auto stairs = staircase(dear, 60, {});
+    const auto stairs = staircase(dear, 120, {});
     ASSERT_TRUE(stairs.has_value());
     ASSERT_TRUE(stairs->bulkStaysCheaperFrom.has_value());
     EXPECT_EQ(*stairs->bulkStaysCheaperFrom, 1); // 12 < 16 from the first piece on
