@@ -32,17 +32,28 @@ QString Launcher::demoFile() {
     return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(QStringLiteral("demo.jobbook"));
 }
 
-base::Done Launcher::start(const QString& file) {
-    if (!file.isEmpty()) return show(db::Book::open(file.toStdString(), db::systemSurroundings()));
+FirstBook openFirstBook(const QString& file) {
+    if (!file.isEmpty()) return {db::Book::open(file.toStdString(), db::systemSurroundings()), {}};
+    QString instead;
     const auto last = QSettings().value(QLatin1String(kLastBookSetting)).toString();
     if (!last.isEmpty() && QFileInfo::exists(last)) {
-        auto shown = show(db::Book::open(last.toStdString(), db::systemSurroundings()));
-        if (shown) return shown;
+        auto opened = db::Book::open(last.toStdString(), db::systemSurroundings());
+        if (opened) return {std::move(opened), {}};
+        instead = QString::fromStdString(opened.error().detail);
     }
-    const auto demo = demoFile();
-    if (QFileInfo::exists(demo)) return show(db::Book::open(demo.toStdString(), db::systemSurroundings()));
+    const auto demo = Launcher::demoFile();
+    if (QFileInfo::exists(demo)) return {db::Book::open(demo.toStdString(), db::systemSurroundings()), instead};
     QDir().mkpath(QFileInfo(demo).absolutePath());
-    return show(demo::createDemoBook(demo.toStdString(), db::systemSurroundings()));
+    return {demo::createDemoBook(demo.toStdString(), db::systemSurroundings()), instead};
+}
+
+base::Done Launcher::start(FirstBook first) {
+    const auto shown = show(std::move(first.book));
+    if (shown && !first.instead.isEmpty())
+        m_window->counterPage().messages().tell(desk::Tone::Warn,
+                                                tr("This is the demo book, because the last one did not open. %1")
+                                                    .arg(first.instead));
+    return shown;
 }
 
 base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {

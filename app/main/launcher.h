@@ -12,6 +12,17 @@
 
 namespace sp::program {
 
+/// The book to start with, and why it is not the one that was open last.
+struct FirstBook {
+    base::Result<std::unique_ptr<db::Book>> book;
+    QString instead;
+};
+
+/// Opens `file`, or without one the book that was open last, or the demo book (made when it is not there). Needs no
+/// window and no application object, so that it can run beside their making. Errors: as db::Book::open and
+/// demo::createDemoBook.
+FirstBook openFirstBook(const QString& file);
+
 /// Opens and closes the window over a job book: which book at the start, a new one, another one.
 class Launcher : public QObject {
     Q_OBJECT
@@ -19,9 +30,8 @@ class Launcher : public QObject {
   public:
     Launcher(desk::Theme& theme, desk::Prompter& prompter, QObject* parent = nullptr);
 
-    /// Opens `file`, or without one the book that was open last, or the demo book (made when it is not there).
-    /// Errors: as db::Book::open and demo::createDemoBook.
-    base::Done start(const QString& file);
+    /// Shows the window over that book. Errors: the book's own.
+    base::Done start(FirstBook first);
     MainWindow* window() { return m_window.get(); }
 
     /// Where the demo book lies when nobody says otherwise.

@@ -12,6 +12,7 @@
 #include <QSettings>
 
 #include <cstdio>
+#include <future>
 #include <optional>
 #include <string>
 #include <vector>
@@ -47,12 +48,14 @@ std::string help() {
 }
 
 int runWindow(int argc, char** argv, const QString& file) {
+    // Opening waits for the disk, and the fonts for the processor: both at once.
+    auto first = std::async(std::launch::async, program::openFirstBook, file);
     QApplication app(argc, argv);
     desk::Theme theme(app, static_cast<desk::Scheme>(QSettings().value(QStringLiteral("look/scheme"), 0).toInt()));
     if (const int zoom = QSettings().value(QStringLiteral("look/zoom"), 100).toInt(); zoom != 100) desk::setZoom(zoom);
     desk::DialogPrompter prompter;
     program::Launcher launcher(theme, prompter);
-    if (const auto started = launcher.start(file); !started) {
+    if (const auto started = launcher.start(first.get()); !started) {
         const auto sentence = QString::fromStdString(started.error().detail);
         std::fprintf(stderr, "%s\n", started.error().detail.c_str());
         QMessageBox box(QMessageBox::Warning, QStringLiteral("Stonepenny"), sentence, QMessageBox::Close);

@@ -21,8 +21,11 @@
 #include <QScreen>
 #include <QScrollArea>
 #include <QSettings>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace sp::program {
 
@@ -45,7 +48,6 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     connect(&m_session, &session::BookSession::saved, this, &MainWindow::noteSaved);
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::refreshUndo);
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::followShop);
-    m_presenter.openLast();
     auto* body = new QWidget(this);
     auto* row = new QHBoxLayout(body);
     row->setContentsMargins(0, 0, 0, 0);
@@ -83,12 +85,38 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     setMinimumSize(480, 320);
     restoreGeometry(QSettings().value(QLatin1String(kGeometrySetting)).toByteArray());
     stayOnScreen();
-    goTo(0);
-    refreshUndo();
-    greet();
+    m_rail->setCurrent(0);
 }
 
 MainWindow::~MainWindow() = default;
+
+void MainWindow::paintEvent(QPaintEvent* event) {
+    QMainWindow::paintEvent(event);
+    // The window stands before its first place is filled: somebody who starts the program sees at once that it does.
+    if (m_isFilled) return;
+    // Queued until all of it is painted, then a turn of the event loop later.
+    QMetaObject::invokeMethod(this, [this] { QTimer::singleShot(1, this, &MainWindow::fill); }, Qt::QueuedConnection);
+}
+
+void MainWindow::fill() {
+    if (m_isFilled) return;
+    m_isFilled = true;
+    m_presenter.openLast();
+    goTo(0);
+    refreshUndo();
+    greet();
+    if (m_untold) tell(*std::exchange(m_untold, std::nullopt));
+}
+
+counter::CounterPage& MainWindow::counterPage() {
+    fill();
+    return *m_counter;
+}
+
+counter::CounterPresenter& MainWindow::presenter() {
+    fill();
+    return m_presenter;
+}
 
 void MainWindow::stayOnScreen() {
     const auto* there = screen();
@@ -120,13 +148,15 @@ void MainWindow::buildRail() {
 
 void MainWindow::goTo(int place) {
     if (place < 0 || place >= static_cast<int>(m_places.size())) return;
+    fill();
     m_presenter.keep();
     auto& wanted = m_places[static_cast<std::size_t>(place)];
-    if (!wanted.page) {
+    const bool isNew = wanted.page == nullptr;
+    if (isNew) {
         wanted.page = wanted.make();
         m_stack->addWidget(wanted.page);
     }
-    if (m_stack->currentWidget() == wanted.page && m_rail->current() == place && isVisible()) return;
+    if (!isNew && m_stack->currentWidget() == wanted.page && m_rail->current() == place && isVisible()) return;
     m_stack->setCurrentWidget(wanted.page);
     if (m_rail->current() != place) m_rail->setCurrent(place);
     if (place == 0) m_counter->focusStart();
@@ -251,7 +281,10 @@ void MainWindow::rebuildPages() {
 }
 
 void MainWindow::tell(const base::Error& error) {
-    if (!m_counter) return; // not built yet: the book itself could not be read, and the launcher says so
+    if (!m_counter) {
+        m_untold = error;
+        return;
+    }
     const auto sentence = QString::fromStdString(error.detail);
     m_counter->messages().tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
     m_counter->setSaveNote(tr("Not saved: %1").arg(sentence), true);
@@ -299,8 +332,8 @@ void MainWindow::redo() {
 
 void MainWindow::checkBook() {
     const auto report = db::Book::check(m_session.book().file());
-    auto& messages = m_counter->messages();
     goTo(0);
+    auto& messages = m_counter->messages();
     if (!report) {
         messages.tell(desk::Tone::Warn, QString::fromStdString(report.error().detail));
         return;
@@ -324,7 +357,7 @@ void MainWindow::saveCopy() {
                                                QStringLiteral("jobbook")});
     if (!target) return;
     const auto copied = m_session.read([&](db::Book& book) { return book.copyTo(target->toStdString()); });
-    if (copied) m_counter->messages().tell(desk::Tone::Good, tr("A copy of this book is in %1.").arg(*target));
+    if (copied) counterPage().messages().tell(desk::Tone::Good, tr("A copy of this book is in %1.").arg(*target));
 }
 
 void MainWindow::about() {
@@ -341,7 +374,10 @@ void MainWindow::about() {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     m_presenter.keep();
-    QSettings().setValue(QLatin1String(kGeometrySetting), saveGeometry());
+    // Writing settings waits for the disk.
+    QSettings settings;
+    if (const auto now = saveGeometry(); settings.value(QLatin1String(kGeometrySetting)) != now)
+        settings.setValue(QLatin1String(kGeometrySetting), now);
     QMainWindow::closeEvent(event);
 }
 

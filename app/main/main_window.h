@@ -12,6 +12,7 @@
 #include <QStackedWidget>
 
 #include <functional>
+#include <optional>
 
 class QMenu;
 class QToolButton;
@@ -31,8 +32,9 @@ class MainWindow : public QMainWindow {
                QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    counter::CounterPage& counterPage() { return *m_counter; }
-    counter::CounterPresenter& presenter() { return m_presenter; }
+    /// Made when first asked for, at the latest right after the window was painted for the first time.
+    counter::CounterPage& counterPage();
+    counter::CounterPresenter& presenter();
     session::BookSession& session() { return m_session; }
     void goTo(int place);
 
@@ -41,6 +43,7 @@ class MainWindow : public QMainWindow {
     void openBookAsked(const QString& file); ///< empty: ask which
 
   protected:
+    void paintEvent(QPaintEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
@@ -51,6 +54,7 @@ class MainWindow : public QMainWindow {
     void buildMenu();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
     void buildLookMenu(QMenu* menu);
+    void fill();
     void greet();
     void stayOnScreen();
     void followShop();
@@ -80,6 +84,8 @@ class MainWindow : public QMainWindow {
     QToolButton* m_bookButton = nullptr;
     QStackedWidget* m_stack = nullptr;
     counter::CounterPage* m_counter = nullptr;
+    bool m_isFilled = false;             ///< the first place stands
+    std::optional<base::Error> m_untold; ///< met before there was a place to tell it
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     std::vector<Place> m_places;

@@ -6,7 +6,7 @@
 
 int main(int argc, char** argv) {
     QApplication app(argc, argv);
-    sp::bench::QuitAtFirstPaint quit(app);
+    sp::bench::QuitAtFirstPaint quit(app, sp::bench::isMainWindow);
     QMainWindow window;
     window.resize(1366, 768);
     window.show();

@@ -4,26 +4,30 @@
 #include <QApplication>
 #include <QEvent>
 #include <QMainWindow>
-#include <QTimer>
 
 namespace sp::bench {
 
-/// Ends the program once a main window has been painted for the first time.
+inline bool isMainWindow(QObject* watched) { return qobject_cast<QMainWindow*>(watched) != nullptr; }
+
+/// Ends the program once a widget that is the one waited for has been painted for the first time.
 class QuitAtFirstPaint : public QObject {
   public:
-    explicit QuitAtFirstPaint(QApplication& app)
-        : m_app(app) {
+    QuitAtFirstPaint(QApplication& app, bool (*isWaitedFor)(QObject*))
+        : m_app(app)
+        , m_isWaitedFor(isWaitedFor) {
         app.installEventFilter(this);
     }
 
     bool eventFilter(QObject* watched, QEvent* event) override {
-        if (event->type() == QEvent::Paint && qobject_cast<QMainWindow*>(watched) != nullptr)
-            QTimer::singleShot(0, &m_app, &QApplication::quit); // after everything of this turn was painted
+        if (event->type() == QEvent::Paint && m_isWaitedFor(watched))
+            // After everything of this turn was painted, before anything further is begun.
+            QMetaObject::invokeMethod(&m_app, &QApplication::quit, Qt::QueuedConnection);
         return false;
     }
 
   private:
     QApplication& m_app;
+    bool (*m_isWaitedFor)(QObject*);
 };
 
 } // namespace sp::bench
