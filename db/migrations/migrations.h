@@ -7,7 +7,8 @@
 namespace sp::db::migrations {
 
 /// What brings a book from one version to the next, in order and without gaps: all()[n] makes version n + 1.
-/// The text of a released one is never changed.
+/// They run with foreign keys off (a table that others refer to can only be made anew so); afterwards every reference
+/// is gone through. The text of a released one is never changed.
 std::span<const std::string_view> all();
 
 /// Marks a file as a job book, in the header's application_id: the letters SPJB.
