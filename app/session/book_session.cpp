@@ -41,9 +41,16 @@ const std::vector<catalogue::Supplier>& BookSession::suppliers() {
     return once(m_read.suppliers, &db::Book::suppliers);
 }
 const std::vector<catalogue::Pack>& BookSession::packs() { return once(m_read.packs, &db::Book::packs); }
+const std::vector<catalogue::Kit>& BookSession::kits() { return once(m_read.kits, &db::Book::kits); }
 const std::vector<catalogue::Design>& BookSession::designs() { return once(m_read.designs, &db::Book::designs); }
 const std::vector<catalogue::Customer>& BookSession::customers() {
     return once(m_read.customers, &db::Book::customers);
+}
+const std::vector<catalogue::ColourMaterial>& BookSession::colourMaterials() {
+    return once(m_read.colourMaterials, &db::Book::colourMaterials);
+}
+const std::vector<catalogue::PriceListColumns>& BookSession::priceListColumns() {
+    return once(m_read.priceListColumns, &db::Book::priceListColumns);
 }
 const std::unordered_map<base::Id, std::int64_t>& BookSession::shelf() { return once(m_read.shelf, &db::Book::shelf); }
 
@@ -63,6 +70,8 @@ catalogue::PriceBook BookSession::prices(const base::Id& customer) {
 }
 
 const catalogue::Material* BookSession::material(const base::Id& id) { return withId(materials(), id); }
+const catalogue::Supplier* BookSession::supplier(const base::Id& id) { return withId(suppliers(), id); }
+const catalogue::Kit* BookSession::kit(const base::Id& id) { return withId(kits(), id); }
 const catalogue::Design* BookSession::design(const base::Id& id) { return withId(designs(), id); }
 const catalogue::Customer* BookSession::customer(const base::Id& id) { return withId(customers(), id); }
 
@@ -78,6 +87,11 @@ std::optional<base::Error> BookSession::refusalForUnread() {
     Q_EMIT troubled(error);
     Q_EMIT changed(); // so that it is read once more
     return error;
+}
+
+std::optional<catalogue::DesignArtwork> BookSession::artwork(const base::Id& design) {
+    auto result = read([&](db::Book& book) { return book.artwork(design); });
+    return result ? std::move(*result) : std::nullopt;
 }
 
 void BookSession::settle(const std::optional<base::Error>& error) {

@@ -31,13 +31,20 @@ class BookSession : public QObject {
     const std::vector<catalogue::Material>& materials();
     const std::vector<catalogue::Supplier>& suppliers();
     const std::vector<catalogue::Pack>& packs();
+    const std::vector<catalogue::Kit>& kits();
     const std::vector<catalogue::Design>& designs();
     const std::vector<catalogue::Customer>& customers();
+    const std::vector<catalogue::ColourMaterial>& colourMaterials();
+    const std::vector<catalogue::PriceListColumns>& priceListColumns();
     const std::unordered_map<base::Id, std::int64_t>& shelf();
+    /// The drawing of a design, read each time: it may be large. None also when it cannot be read.
+    std::optional<catalogue::DesignArtwork> artwork(const base::Id& design);
     /// Everything a price is made of today, with that customer (or none).
     catalogue::PriceBook prices(const base::Id& customer);
 
     const catalogue::Material* material(const base::Id& id);
+    const catalogue::Supplier* supplier(const base::Id& id);
+    const catalogue::Kit* kit(const base::Id& id);
     const catalogue::Design* design(const base::Id& id);
     const catalogue::Customer* customer(const base::Id& id);
 
@@ -92,8 +99,11 @@ class BookSession : public QObject {
         std::optional<std::vector<catalogue::Material>> materials;
         std::optional<std::vector<catalogue::Supplier>> suppliers;
         std::optional<std::vector<catalogue::Pack>> packs;
+        std::optional<std::vector<catalogue::Kit>> kits;
         std::optional<std::vector<catalogue::Design>> designs;
         std::optional<std::vector<catalogue::Customer>> customers;
+        std::optional<std::vector<catalogue::ColourMaterial>> colourMaterials;
+        std::optional<std::vector<catalogue::PriceListColumns>> priceListColumns;
         std::optional<std::unordered_map<base::Id, std::int64_t>> shelf;
         std::optional<catalogue::PriceBook> prices;
     };

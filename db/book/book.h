@@ -4,9 +4,12 @@
 #include "core/base/result.h"
 #include "core/catalogue/customer.h"
 #include "core/catalogue/design.h"
+#include "core/catalogue/design_artwork.h"
+#include "core/catalogue/kit.h"
 #include "core/catalogue/material.h"
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
+#include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
 #include "db/snapshot/stage.h"
 
@@ -101,8 +104,8 @@ class Book {
     // What the shop knows. Lists are sorted by name, then id. Saving a thing whose id is none makes a new one and
     // returns its id. Saving refuses with Invalid what breaks the ranges stated in the catalogue headers, and with
     // Conflict a name that another thing of its sort has, letter case of ASCII ignored (packs: of the same material and
-    // supplier). Removing is soft and can be undone; a material that a design or the shop needs is not removed
-    // (Conflict). Saving a value that is as it was writes nothing. Marking a pack as usual takes the mark from the
+    // supplier). Removing is soft and can be undone; a material that a design, a kit or the shop needs is not removed,
+    // nor is a supplier or a design that a kit needs (Conflict). Saving a value that is as it was writes nothing. Marking a pack as usual takes the mark from the
     // material's other pack, in the same action.
     virtual base::Result<catalogue::Shop> shop() = 0;
     virtual base::Done save(const catalogue::Shop& shop) = 0;
@@ -117,12 +120,31 @@ class Book {
     virtual base::Result<std::vector<catalogue::Pack>> packs() = 0;
     virtual base::Result<base::Id> save(const catalogue::Pack& pack) = 0;
     virtual base::Done removePack(const base::Id& id) = 0;
+    virtual base::Result<std::vector<catalogue::Kit>> kits() = 0;
+    virtual base::Result<base::Id> save(const catalogue::Kit& kit) = 0;
+    virtual base::Done removeKit(const base::Id& id) = 0;
     virtual base::Result<std::vector<catalogue::Design>> designs() = 0;
     virtual base::Result<base::Id> save(const catalogue::Design& design) = 0;
     virtual base::Done removeDesign(const base::Id& id) = 0;
     virtual base::Result<std::vector<catalogue::Customer>> customers() = 0;
     virtual base::Result<base::Id> save(const catalogue::Customer& customer) = 0;
     virtual base::Done removeCustomer(const base::Id& id) = 0;
+
+    // Drawings.
+    /// The drawing of a design, if one is kept. Errors: Damaged when its bytes do not match their digest.
+    virtual base::Result<std::optional<catalogue::DesignArtwork>> artwork(const base::Id& design) = 0;
+    /// Keeps a drawing with its design, in place of the one before. Errors: NotFound without that design; Invalid for
+    /// an empty or too large file.
+    virtual base::Done save(const catalogue::DesignArtwork& artwork) = 0;
+    virtual base::Done removeArtwork(const base::Id& design) = 0;
+    /// The stones chosen for colours in drawings, by colour, then size.
+    virtual base::Result<std::vector<catalogue::ColourMaterial>> colourMaterials() = 0;
+    /// Remembers the stone for that colour and size, in place of the one before; the value's id is not looked at.
+    virtual base::Done save(const catalogue::ColourMaterial& colour) = 0;
+
+    /// How the price lists of the suppliers are read, of those that were matched once.
+    virtual base::Result<std::vector<catalogue::PriceListColumns>> priceListColumns() = 0;
+    virtual base::Done save(const catalogue::PriceListColumns& list) = 0;
 
     // The shelf is a ledger: movements are added, never changed.
     /// Books `amount` things in (positive) or out (negative, never below an empty shelf); `cost` is what the whole

@@ -22,6 +22,7 @@ using base::Result;
 using catalogue::BenchStandards;
 using catalogue::Customer;
 using catalogue::Design;
+using catalogue::Kit;
 using catalogue::Material;
 using catalogue::Pack;
 using catalogue::PriceBook;
@@ -157,6 +158,9 @@ Done BookFile::removeMaterial(const Id& id) {
     return act([&] {
         if (const auto user = m_stores.materials.usedBy(id); !user.empty())
             refuse(Code::Conflict, user, fmt::format("This material is used by {}; take it out there first.", user));
+        if (const auto kit = m_stores.kits.nameOfUser(id); !kit.empty())
+            refuse(Code::Conflict, kit,
+                   fmt::format("This material is used by the kit “{}”; take it out there first.", kit));
         drop(m_stores.materials, "material", id);
     });
 }
@@ -168,7 +172,13 @@ Result<Id> BookFile::save(const Supplier& supplier) {
     return act([&] { return keep(m_stores.suppliers, "supplier", supplier); });
 }
 Done BookFile::removeSupplier(const Id& id) {
-    return act([&] { drop(m_stores.suppliers, "supplier", id); });
+    return act([&] {
+        if (const auto kit = m_stores.kits.nameOfUser(id); !kit.empty())
+            refuse(Code::Conflict, kit,
+                   fmt::format("This supplier sells the kit “{}”; remove that kit or give it another supplier first.",
+                               kit));
+        drop(m_stores.suppliers, "supplier", id);
+    });
 }
 
 Result<std::vector<Pack>> BookFile::packs() {
@@ -197,6 +207,16 @@ void BookFile::letGoOfUsual(const Pack& pack) {
     keep(m_stores.packs, "pack", *other);
 }
 
+Result<std::vector<Kit>> BookFile::kits() {
+    return look([&] { return m_stores.kits.all(); });
+}
+Result<Id> BookFile::save(const Kit& kit) {
+    return act([&] { return keep(m_stores.kits, "kit", kit); });
+}
+Done BookFile::removeKit(const Id& id) {
+    return act([&] { drop(m_stores.kits, "kit", id); });
+}
+
 Result<std::vector<Design>> BookFile::designs() {
     return look([&] { return m_stores.designs.all(); });
 }
@@ -204,7 +224,13 @@ Result<Id> BookFile::save(const Design& design) {
     return act([&] { return keep(m_stores.designs, "design", design); });
 }
 Done BookFile::removeDesign(const Id& id) {
-    return act([&] { drop(m_stores.designs, "design", id); });
+    return act([&] {
+        if (const auto kit = m_stores.kits.nameOfUser(id); !kit.empty())
+            refuse(Code::Conflict, kit,
+                   fmt::format("The kit “{}” is made for this design; remove that kit or make it for another first.",
+                               kit));
+        drop(m_stores.designs, "design", id);
+    });
 }
 
 Result<std::vector<Customer>> BookFile::customers() {

@@ -32,12 +32,23 @@ class BookFile final : public Book {
     base::Result<std::vector<catalogue::Pack>> packs() override;
     base::Result<base::Id> save(const catalogue::Pack& pack) override;
     base::Done removePack(const base::Id& id) override;
+    base::Result<std::vector<catalogue::Kit>> kits() override;
+    base::Result<base::Id> save(const catalogue::Kit& kit) override;
+    base::Done removeKit(const base::Id& id) override;
     base::Result<std::vector<catalogue::Design>> designs() override;
     base::Result<base::Id> save(const catalogue::Design& design) override;
     base::Done removeDesign(const base::Id& id) override;
     base::Result<std::vector<catalogue::Customer>> customers() override;
     base::Result<base::Id> save(const catalogue::Customer& customer) override;
     base::Done removeCustomer(const base::Id& id) override;
+
+    base::Result<std::optional<catalogue::DesignArtwork>> artwork(const base::Id& design) override;
+    base::Done save(const catalogue::DesignArtwork& artwork) override;
+    base::Done removeArtwork(const base::Id& design) override;
+    base::Result<std::vector<catalogue::ColourMaterial>> colourMaterials() override;
+    base::Done save(const catalogue::ColourMaterial& colour) override;
+    base::Result<std::vector<catalogue::PriceListColumns>> priceListColumns() override;
+    base::Done save(const catalogue::PriceListColumns& list) override;
 
     base::Done moveStock(const base::Id& material, std::int64_t amount, std::optional<units::Money> cost,
                          std::string_view note) override;

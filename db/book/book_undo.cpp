@@ -11,6 +11,7 @@ using base::Result;
 using catalogue::BenchStandards;
 using catalogue::Customer;
 using catalogue::Design;
+using catalogue::Kit;
 using catalogue::Material;
 using catalogue::Pack;
 using catalogue::Shop;
@@ -59,6 +60,10 @@ Change BookFile::bring(std::string_view kind, const Change& change, bool isBack)
     if (change.entity == "material") bringThing<Material>(m_stores.materials, kind, turned);
     if (change.entity == "supplier") bringThing<Supplier>(m_stores.suppliers, kind, turned);
     if (change.entity == "pack") bringThing<Pack>(m_stores.packs, kind, turned);
+    if (change.entity == "kit") bringThing<Kit>(m_stores.kits, kind, turned);
+    if (change.entity == "artwork") bringThing<snapshot::ArtworkRecord>(m_stores.artworks, kind, turned);
+    if (change.entity == "colour") bringThing<catalogue::ColourMaterial>(m_stores.colours, kind, turned);
+    if (change.entity == "columns") bringThing<catalogue::PriceListColumns>(m_stores.priceLists, kind, turned);
     if (change.entity == "design") bringThing<Design>(m_stores.designs, kind, turned);
     if (change.entity == "customer") bringThing<Customer>(m_stores.customers, kind, turned);
     if (change.entity == "quote") bringOrder(kind, turned);

@@ -5,9 +5,11 @@
 #include "db/refusal.h"
 #include "db/snapshot/snapshot.h"
 #include "db/sqlite/transaction.h"
+#include "db/stores/digest.h"
 
 #include <fmt/format.h>
 
+#include <array>
 #include <map>
 #include <set>
 
@@ -30,6 +32,7 @@ class Inspection {
         m_report.damage = structureDamage(m_db, Depth::Full);
         const sqlite::Reading reading(m_db);
         guarded("the lists", [&] { lists(); });
+        guarded("the drawings", [&] { drawings(); });
         guarded("the shelf", [&] { ledger(); });
         guarded("the quotes", [&] { quotes(); });
         guarded("the seals", [&] { seals(); });
@@ -63,6 +66,9 @@ class Inspection {
         for (const auto& material : materials) compare("material", material.id, material, material.name);
         for (const auto& supplier : m_stores.suppliers.all()) compare("supplier", supplier.id, supplier, supplier.name);
         for (const auto& pack : m_stores.packs.all()) compare("pack", pack.id, pack, pack.name);
+        for (const auto& kit : m_stores.kits.all()) compare("kit", kit.id, kit, kit.name);
+        for (const auto& list : m_stores.priceLists.all())
+            compare("columns", list.supplier, list, "the columns of a price list");
         const auto designs = m_stores.designs.all();
         m_report.designs = static_cast<std::int64_t>(designs.size());
         for (const auto& design : designs) compare("design", design.id, design, design.name);
@@ -71,6 +77,12 @@ class Inspection {
         else say("The rates and rules of the shop are missing; open a backup.");
         if (const auto bench = m_stores.bench.find()) compare("bench", Id(), *bench, "the bench");
         else say("The bench standards are missing; open a backup.");
+    }
+
+    void drawings() {
+        for (const auto& artwork : m_stores.artworks.all()) compare("artwork", artwork.design, artwork, artwork.fileName);
+        for (const auto& colour : m_stores.colours.all()) compare("colour", colour.id, colour, "the stone of a colour");
+        m_stores.artworks.expectFiles();
     }
 
     void ledger() {
@@ -178,10 +190,17 @@ class Inspection {
     /// Every row names the record of the log that wrote it last; a quote also the one that began it, by which quotes
     /// are ordered.
     void writers() {
-        for (const std::string_view table : {"material", "supplier", "pack", "design", "customer"})
+        for (const std::string_view table : {"material", "supplier", "pack", "kit", "design", "customer"})
             expectNone(fmt::format("SELECT count(*) FROM {0} t WHERE change_seq <> (SELECT max(seq) FROM change "
                                    "WHERE entity = '{0}' AND entity_id = t.id)",
                                    table));
+        for (const auto& [table, entity, key] :
+             {std::array<std::string_view, 3>{"design_artwork", "artwork", "design_id"},
+              std::array<std::string_view, 3>{"colour_material", "colour", "id"},
+              std::array<std::string_view, 3>{"csv_columns", "columns", "supplier_id"}})
+            expectNone(fmt::format("SELECT count(*) FROM {} t WHERE change_seq <> (SELECT max(seq) FROM change "
+                                   "WHERE entity = '{}' AND entity_id = t.{})",
+                                   table, entity, key));
         for (const std::string_view table : {"shop", "bench"})
             expectNone(fmt::format(
                 "SELECT count(*) FROM {0} WHERE change_seq <> (SELECT max(seq) FROM change WHERE entity = '{0}')", table));

@@ -5,6 +5,7 @@
 #include "db/migrations/migrations.h"
 #include "db/refusal.h"
 #include "db/sqlite/transaction.h"
+#include "db/stores/digest.h"
 
 #include <fmt/format.h>
 
@@ -63,6 +64,23 @@ std::string obstacleOf(const fs::path& file, const FileFacts& facts, const Hold&
     return hold.obstacle();
 }
 
+void refuseBrokenReferences(Connection& connection) {
+    auto rows = connection.query("PRAGMA foreign_key_check");
+    if (!rows.step()) return;
+    refuse(Code::Damaged, connection.file().string(),
+           fmt::format("“{}” could not be brought up to date, because a row of its table “{}” refers to a row that is "
+                       "missing; open a backup.",
+                       connection.file().filename().string(), rows.takeAsText()));
+}
+
+void refuseOlder(const fs::path& file, int version, std::span<const std::string_view> migrations) {
+    if (version >= static_cast<int>(migrations.size())) return;
+    refuse(Code::ReadOnly, file.string(),
+           fmt::format("“{}” was written by an earlier Stonepenny and has to be opened once where it can be written, to "
+                       "be brought up to date; close it elsewhere or move it to a folder of your own.",
+                       file.filename().string()));
+}
+
 void bringOlderUpToDate(Connection& connection, const fs::path& file, int version,
                         std::span<const std::string_view> migrations) {
     const fs::path backup =
@@ -71,12 +89,22 @@ void bringOlderUpToDate(Connection& connection, const fs::path& file, int versio
     expectSchema(connection, migrations.first(static_cast<std::size_t>(version)));
     std::error_code ignored;
     if (!fs::exists(backup, ignored)) copyWhole(connection, backup);
+    connection.allow(kCheckBudget);
     bringUpToDate(connection, migrations);
+    connection.allow(kOpeningBudget);
 }
 
 } // namespace
 
+std::string schemaDigest(Connection& connection) {
+    std::string all;
+    for (const auto& [type, name, sql] : schemaOf(connection)) all += fmt::format("{}\n{}\n{}\n", type, name, sql);
+    return stores::sha256(all);
+}
+
 void expectSchema(Connection& connection, std::span<const std::string_view> migrations) {
+    // As a rule the newest, as it should be; making it anew to compare takes a tenth of the start.
+    if (migrations.size() == migrations::all().size() && schemaDigest(connection) == migrations::kNewestSchema) return;
     const auto model = Connection::make({});
     for (const auto& sql : migrations) model->script(std::string(sql));
     if (schemaOf(connection) == schemaOf(*model)) return;
@@ -85,12 +113,16 @@ void expectSchema(Connection& connection, std::span<const std::string_view> migr
 }
 
 void bringUpToDate(Connection& connection, std::span<const std::string_view> migrations) {
+    // Inside a transaction SQLite does not heed this switch.
+    connection.run("PRAGMA foreign_keys = OFF");
     for (auto version = static_cast<std::size_t>(versionOf(connection)); version < migrations.size(); ++version) {
         sqlite::Transaction transaction(connection);
         connection.script(std::string(migrations[version]));
         connection.script(fmt::format("PRAGMA user_version = {}", version + 1));
+        refuseBrokenReferences(connection);
         transaction.commit();
     }
+    connection.settle();
 }
 
 std::vector<std::string> structureDamage(Connection& connection, Depth depth) {
@@ -133,7 +165,8 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     connection.allow(kOpeningBudget);
     connection.settle();
     const int version = versionOf(connection);
-    if (canWrite && version < static_cast<int>(migrations.size()))
+    if (!canWrite) refuseOlder(file, version, migrations);
+    if (version < static_cast<int>(migrations.size()))
         bringOlderUpToDate(connection, file, version, migrations);
     expectSchema(connection, migrations);
     if (wasCutShort || facts.size <= kSmall)
@@ -153,6 +186,7 @@ std::unique_ptr<Connection> openToRead(const fs::path& asked) {
     auto connection = Connection::open(file, facts.canWrite ? Access::Inspect : Access::Read);
     connection->allow(kOpeningBudget);
     connection->settle();
+    refuseOlder(file, versionOf(*connection), migrations::all());
     expectSchema(*connection, migrations::all());
     connection->allow(kWorkBudget);
     return connection;

@@ -29,10 +29,15 @@ struct Opened {
 Opened openBook(const std::filesystem::path& file, std::span<const std::string_view> migrations);
 
 /// Opens a book for reading, beside whoever has it open. Journal left by a crash: rolled back as on any opening.
+/// Throws ReadOnly for a book that was not brought up to date yet.
 std::unique_ptr<sqlite::Connection> openToRead(const std::filesystem::path& file);
 
-/// Runs the migrations from the file's version on, each in a transaction of its own.
+/// Runs the migrations from the file's version on, each in a transaction of its own at the end of which every reference
+/// is gone through.
 void bringUpToDate(sqlite::Connection& connection, std::span<const std::string_view> migrations);
+
+/// SHA-256 of the schema's own words, as hexadecimal digits; see migrations::kNewestSchema.
+std::string schemaDigest(sqlite::Connection& connection);
 
 /// Throws Foreign unless the tables and indexes are exactly those that the migrations make, and nothing else.
 void expectSchema(sqlite::Connection& connection, std::span<const std::string_view> migrations);

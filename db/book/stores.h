@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "db/stores/artwork_store.h"
 #include "db/stores/change_log.h"
 #include "db/stores/customer_store.h"
 #include "db/stores/design_store.h"
+#include "db/stores/kit_store.h"
 #include "db/stores/material_store.h"
+#include "db/stores/price_list_store.h"
 #include "db/stores/quote_store.h"
 #include "db/stores/sealed_store.h"
 #include "db/stores/shop_store.h"
@@ -21,7 +24,11 @@ struct Stores {
         , materials(db)
         , suppliers(db)
         , packs(db)
+        , kits(db)
+        , priceLists(db)
         , designs(db)
+        , artworks(db)
+        , colours(db)
         , customers(db)
         , stock(db)
         , quotes(db)
@@ -33,7 +40,11 @@ struct Stores {
     stores::MaterialStore materials;
     stores::SupplierStore suppliers;
     stores::PackStore packs;
+    stores::KitStore kits;
+    stores::PriceListStore priceLists;
     stores::DesignStore designs;
+    stores::ArtworkStore artworks;
+    stores::ColourStore colours;
     stores::CustomerStore customers;
     stores::StockStore stock;
     stores::QuoteStore quotes;

@@ -2,6 +2,7 @@
 #include "db/migrations/migrations.h"
 
 #include "db/migrations/0001_job_book.h"
+#include "db/migrations/0002_kits_and_drawings.h"
 
 #include <array>
 
@@ -9,7 +10,7 @@ namespace sp::db::migrations {
 
 namespace {
 
-constexpr std::array<std::string_view, 1> kAll{k0001JobBook};
+constexpr std::array<std::string_view, 2> kAll{k0001JobBook, k0002KitsAndDrawings};
 
 } // namespace
 

@@ -3,9 +3,12 @@
 
 #include "core/catalogue/customer.h"
 #include "core/catalogue/design.h"
+#include "core/catalogue/design_artwork.h"
+#include "core/catalogue/kit.h"
 #include "core/catalogue/material.h"
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
+#include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
 #include "core/units/temperature.h"
 
@@ -158,6 +161,57 @@ struct Fields<catalogue::Design> {
         visit("usual_base", "usual base", v.usualBase, Key::MayBeNone);
         visit("art_time_ms", "art time", v.artTime, kTimes);
         visit("note", "note", v.note, kLines);
+    }
+};
+
+template<>
+struct Fields<catalogue::KitItem> {
+    static void walk(auto& visit, auto& v) {
+        visit("material", "material", v.material, Key::Needed);
+        visit("count", "number in the kit", v.count, kFromOne);
+    }
+};
+
+template<>
+struct Fields<catalogue::Kit> {
+    static void walk(auto& visit, auto& v) {
+        visit("id", "key", v.id, Key::Needed);
+        visit("name", "name", v.name, kName);
+        visit("supplier", "supplier", v.supplier, Key::Needed);
+        visit("design", "design", v.design, Key::MayBeNone);
+        visit("price_micros", "price", v.price, kAmount);
+        visit("with_templates_micros", "price with templates cut", v.priceWithTemplates, kAmount);
+        visit("items", "contents", v.items, Length{200});
+        visit("tools", "tools", v.tools, Length{100}, kName);
+        visit("short_count_ppm", "short count", v.shortCount, kPartShare);
+        visit("priced_on", "day of the price", v.pricedOn);
+    }
+};
+
+template<>
+struct Fields<catalogue::ColourMaterial> {
+    static void walk(auto& visit, auto& v) {
+        visit("id", "key", v.id, Key::Needed);
+        visit("rgb", "colour in the drawing", v.rgb, Range{0, 0xFFFFFF});
+        visit("stone_size", "stone size", v.stoneSize, kLine);
+        visit("material", "stone", v.material, Key::Needed);
+    }
+};
+
+template<>
+struct Fields<catalogue::ColumnHeading> {
+    static void walk(auto& visit, auto& v) {
+        visit("column", "meaning of a column", v.column);
+        visit("heading", "heading of a column", v.heading, kName);
+    }
+};
+
+template<>
+struct Fields<catalogue::PriceListColumns> {
+    static void walk(auto& visit, auto& v) {
+        visit("supplier", "supplier", v.supplier, Key::Needed);
+        visit("decimal_comma", "decimal comma", v.decimalComma);
+        visit("columns", "columns of the price list", v.columns, Length{20});
     }
 };
 

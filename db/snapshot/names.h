@@ -2,7 +2,9 @@
 #pragma once
 
 #include "core/catalogue/bench.h"
+#include "core/catalogue/design_artwork.h"
 #include "core/catalogue/material.h"
+#include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
 #include "core/units/text.h"
 
@@ -42,6 +44,14 @@ inline constexpr std::array<std::string_view, 2> kNames<units::TemperatureUnit>{
 template<>
 inline constexpr std::array<std::string_view, 9> kNames<catalogue::Step>{"art",   "cut",  "weed",  "set-up", "brush",
                                                                          "lift",  "press", "trim", "pack"};
+
+template<>
+inline constexpr std::array<std::string_view, 2> kNames<catalogue::ArtworkFormat>{"svg", "dxf"};
+template<>
+inline constexpr std::array<std::string_view, 3> kNames<catalogue::ScaleOrigin>{"file", "proposed", "typed"};
+template<>
+inline constexpr std::array<std::string_view, 5> kNames<catalogue::ListColumn>{"material", "pack", "amount", "price",
+                                                                               "from-packs"};
 
 template<class E>
 concept Named = std::is_enum_v<E> && (kNames<E>.size() > 0);

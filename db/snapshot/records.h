@@ -27,6 +27,22 @@ struct StockMove {
     friend bool operator==(const StockMove&, const StockMove&) = default;
 };
 
+/// The drawing of a design, its bytes by the digests (64 hexadecimal digits) of their files.
+struct ArtworkRecord {
+    base::Id design;
+    std::string fileName;
+    catalogue::ArtworkFormat format = catalogue::ArtworkFormat::Svg;
+    std::string file;
+    std::string thumbnail; ///< empty for none
+    units::Length unit;
+    catalogue::ScaleOrigin scaleFrom = catalogue::ScaleOrigin::File;
+    std::string unitName;
+    units::Length holeAllowance;
+    std::string counts;
+
+    friend bool operator==(const ArtworkRecord&, const ArtworkRecord&) = default;
+};
+
 struct StageMark {
     Stage stage = Stage::Enquiry;
 
@@ -66,6 +82,22 @@ struct Fields<StockMove> {
         visit("cost_micros", "cost", v.cost, kAmount);
         visit("note", "note", v.note, kLines);
         visit("reverses", "movement it takes back", v.reverses, Key::Needed);
+    }
+};
+
+template<>
+struct Fields<ArtworkRecord> {
+    static void walk(auto& visit, auto& v) {
+        visit("design", "design", v.design, Key::Needed);
+        visit("file_name", "name of the file", v.fileName, kName);
+        visit("format", "kind of file", v.format);
+        visit("file", "drawing", v.file, Text{64, 64, false});
+        visit("thumbnail", "small picture", v.thumbnail, Text{0, 64, false});
+        visit("unit_nm", "scale", v.unit, Range{1, kLengths.highest});
+        visit("scale_from", "origin of the scale", v.scaleFrom);
+        visit("unit_name", "unit of the drawing", v.unitName, kLine);
+        visit("hole_allowance_nm", "allowance of the holes", v.holeAllowance, kLengths);
+        visit("counts", "counts of the drawing", v.counts, Text{0, 1'000'000, true});
     }
 };
 

@@ -24,6 +24,14 @@ constexpr std::string_view kKind<catalogue::Supplier>{"supplier"};
 template<>
 constexpr std::string_view kKind<catalogue::Pack>{"pack"};
 template<>
+constexpr std::string_view kKind<catalogue::Kit>{"kit"};
+template<>
+constexpr std::string_view kKind<ArtworkRecord>{"artwork"};
+template<>
+constexpr std::string_view kKind<catalogue::ColourMaterial>{"colour"};
+template<>
+constexpr std::string_view kKind<catalogue::PriceListColumns>{"columns"};
+template<>
 constexpr std::string_view kKind<catalogue::Design>{"design"};
 template<>
 constexpr std::string_view kKind<catalogue::Customer>{"customer"};
@@ -82,6 +90,32 @@ void checkWhole(const Checker& check, const catalogue::Customer& customer) {
 void checkWhole(const Checker& check, const catalogue::Design& design) {
     for (const auto& stone : design.stones)
         if (stone.material.isNone()) check.refuseField("stone", "is missing in a row; choose one");
+}
+
+void checkWhole(const Checker& check, const catalogue::Kit& kit) {
+    std::set<base::Id> materials;
+    for (const auto& item : kit.items)
+        if (!materials.insert(item.material).second)
+            check.refuseField("contents", "name a material twice; put the two rows into one");
+}
+
+void checkWhole(const Checker& check, const catalogue::ColourMaterial& colour) {
+    if (!catalogue::stoneSizeNamed(colour.stoneSize))
+        check.refuseField("stone size", "is not in the table of sizes; choose one from SS6 to SS40");
+}
+
+void checkWhole(const Checker& check, const catalogue::PriceListColumns& list) {
+    std::set<catalogue::ListColumn> columns;
+    for (const auto& column : list.columns)
+        if (!columns.insert(column.column).second)
+            check.refuseField("columns of the price list", "say the same twice; choose one column for each");
+}
+
+void checkWhole(const Checker& check, const ArtworkRecord& artwork) {
+    if (!artwork.thumbnail.empty() && artwork.thumbnail.size() != artwork.file.size())
+        check.refuseField("small picture", "is not named as it should be");
+    if (!artwork.counts.empty() && !Json::accept(artwork.counts))
+        check.refuseField("counts of the drawing", "cannot be read; count the drawing again");
 }
 
 void checkWhole(const Checker& check, const catalogue::Order& order) {
@@ -204,12 +238,16 @@ SNAPSHOT_OF(catalogue::BenchStandards)
 SNAPSHOT_OF(catalogue::Material)
 SNAPSHOT_OF(catalogue::Supplier)
 SNAPSHOT_OF(catalogue::Pack)
+SNAPSHOT_OF(catalogue::Kit)
+SNAPSHOT_OF(catalogue::ColourMaterial)
+SNAPSHOT_OF(catalogue::PriceListColumns)
 SNAPSHOT_OF(catalogue::Design)
 SNAPSHOT_OF(catalogue::Customer)
 SNAPSHOT_OF(catalogue::Order)
 SNAPSHOT_OF(catalogue::OrderLine)
 SNAPSHOT_OF(catalogue::PricedMaterial)
 SNAPSHOT_OF(StockMove)
+SNAPSHOT_OF(ArtworkRecord)
 SNAPSHOT_OF(StageMark)
 SNAPSHOT_OF(PriceList)
 SNAPSHOT_OF(SealedQuote)

@@ -14,8 +14,8 @@ namespace sp::db::snapshot {
 /// values give equal bytes.
 inline constexpr int kFormat = 1;
 
-/// The value as JSON. For Shop, BenchStandards, Material, Supplier, Pack, Design, Customer, Order, PricedMaterial and
-/// the records.
+/// The value as JSON. For Shop, BenchStandards, Material, Supplier, Pack, Kit, Design, ColourMaterial,
+/// PriceListColumns, Customer, Order, PricedMaterial and the records.
 template<class T>
 std::string write(const T& value);
 

@@ -24,9 +24,9 @@ std::string upsert(std::string_view table, std::string_view key, std::string_vie
 }
 
 void markRemoved(sqlite::Connection& db, std::string_view table, const base::Id& id, std::int64_t changeSeq,
-                 const std::string& at) {
-    db.run(fmt::format("UPDATE {} SET deleted_at = ?, change_seq = ?, row_version = row_version + 1 WHERE id = ?",
-                       table),
+                 const std::string& at, std::string_view key) {
+    db.run(fmt::format("UPDATE {} SET deleted_at = ?, change_seq = ?, row_version = row_version + 1 WHERE {} = ?",
+                       table, key),
            at, changeSeq, id);
 }
 

@@ -99,9 +99,9 @@ inline base::Id takeIdOrNone(sqlite::Statement& row) {
 /// change_seq. A row that was there goes on to its next version and counts as not removed.
 std::string upsert(std::string_view table, std::string_view key, std::string_view columns, bool canBeRemoved = true);
 
-/// Marks a row as removed.
+/// Marks the row of which `key` is `id` as removed.
 void markRemoved(sqlite::Connection& db, std::string_view table, const base::Id& id, std::int64_t changeSeq,
-                 const std::string& at);
+                 const std::string& at, std::string_view key = "id");
 
 /// Throws Damaged when a loaded value is out of the ranges it was saved under.
 void refuseDamaged(const sqlite::Connection& db, const base::Done& check);

@@ -3,9 +3,8 @@
 
 #include "db/refusal.h"
 #include "db/snapshot/snapshot.h"
+#include "db/stores/digest.h"
 
-#include <QByteArray>
-#include <QCryptographicHash>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -17,41 +16,6 @@ using catalogue::PriceBook;
 using catalogue::PricedMaterial;
 using snapshot::PriceList;
 using snapshot::SealedQuote;
-
-/// A digest as it lies in a column: 32 bytes for the 64 digits.
-struct Digest {
-    std::string hex;
-};
-
-namespace {
-
-QByteArray view(std::string_view bytes) {
-    return QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
-}
-
-} // namespace
-
-} // namespace sp::db::stores
-
-namespace sp::db::sqlite {
-
-template<>
-struct Column<stores::Digest> {
-    static void put(Statement& row, const stores::Digest& digest) {
-        row.bindBytes(QByteArray::fromHex(stores::view(digest.hex)).toStdString());
-    }
-    static void take(Statement& row, stores::Digest& digest) {
-        digest.hex = stores::view(row.takeBytes()).toHex().toStdString();
-    }
-};
-
-} // namespace sp::db::sqlite
-
-namespace sp::db::stores {
-
-std::string sha256(std::string_view bytes) {
-    return QCryptographicHash::hash(view(bytes), QCryptographicHash::Sha256).toHex().toStdString();
-}
 
 void SealedStore::refuseSeal(const std::string& number) const {
     refuse(base::Code::Damaged, number,

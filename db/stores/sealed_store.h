@@ -10,9 +10,6 @@
 
 namespace sp::db::stores {
 
-/// SHA-256 (FIPS 180-4) as 64 hexadecimal digits.
-std::string sha256(std::string_view bytes);
-
 /// Quotes under seal. Each is JSON with the order and the digest of its prices; the SHA-256 of that JSON is its seal,
 /// and it holds the seal of the quote before, so that none can be altered, exchanged or taken out unseen. Prices are
 /// kept in parts by their own digests, so that quotes given at the same prices share them. Throws Refusal.

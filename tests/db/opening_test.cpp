@@ -69,11 +69,11 @@ std::vector<Unfit> unfitFiles() {
          "“Stone Bench.jobbook” is damaged, most of it is missing; open a backup."},
         {"otherDatabase", sql("PRAGMA application_id = 42"), Code::Foreign,
          "“Stone Bench.jobbook” is a database of another program, not a job book; choose another file."},
-        {"newer", sql("PRAGMA user_version = 2"), Code::TooNew,
-         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 2, this one knows 1); update "
+        {"newer", sql("PRAGMA user_version = 3"), Code::TooNew,
+         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 3, this one knows 2); update "
          "Stonepenny to open it."},
         {"muchNewer", sql("PRAGMA user_version = 2147483647"), Code::TooNew,
-         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 2147483647, this one knows 1); update "
+         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 2147483647, this one knows 2); update "
          "Stonepenny to open it."},
         {"versionZero", sql("PRAGMA user_version = 0"), Code::Damaged,
          "“Stone Bench.jobbook” is damaged at its beginning; open a backup."},
@@ -293,7 +293,7 @@ TEST_F(OpeningTest, hasEverySettingInForce) {
          std::array{Setting{"journal_mode", "delete"}, Setting{"synchronous", "3"}, Setting{"foreign_keys", "1"},
                     Setting{"cell_size_check", "1"}, Setting{"mmap_size", "0"}, Setting{"busy_timeout", "5000"},
                     Setting{"trusted_schema", "0"}, Setting{"application_id", "1397770818"},
-                    Setting{"user_version", "1"}, Setting{"encoding", "UTF-8"}, Setting{"locking_mode", "normal"}}) {
+                    Setting{"user_version", "2"}, Setting{"encoding", "UTF-8"}, Setting{"locking_mode", "normal"}}) {
         auto row = opened.connection->query(std::string("PRAGMA ") + pragma);
         ASSERT_TRUE(row.step()) << pragma;
         EXPECT_EQ(row.takeAsText(), value) << pragma;
@@ -349,16 +349,16 @@ TEST_F(OpeningTest, bringsAnOlderBookUpToDateAfterACopy) {
     const auto sealed = given();
     book.reset();
     const auto before = test::bytesOf(file);
-    const std::array<std::string_view, 2> later{db::migrations::all()[0],
+    const std::array<std::string_view, 3> later{db::migrations::all()[0], db::migrations::all()[1],
                                                 "CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT;"};
     {
         const auto opened = db::openBook(file, later);
         auto row = opened.connection->query("PRAGMA user_version");
         ASSERT_TRUE(row.step());
-        EXPECT_EQ(row.takeInteger(), 2);
+        EXPECT_EQ(row.takeInteger(), 3);
     }
     EXPECT_EQ(errorOfOpening(file).code, Code::TooNew);
-    const auto backup = folder / "Stone Bench before version 2.jobbook";
+    const auto backup = folder / "Stone Bench before version 3.jobbook";
     EXPECT_EQ(db::Book::check(backup)->damage, std::vector<std::string>{});
     auto opened = db::Book::open(backup, clock.surroundings());
     ASSERT_TRUE(opened) << opened.error().detail;
@@ -369,9 +369,12 @@ TEST_F(OpeningTest, bringsAnOlderBookUpToDateAfterACopy) {
 TEST_F(OpeningTest, leavesABookAsItWasWhenAMigrationFails) {
     stock();
     book.reset();
-    const std::array<std::string_view, 2> broken{
-        db::migrations::all()[0], "CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);"};
-    EXPECT_THROW(db::openBook(file, broken), std::exception);
+    for (const std::string_view wrong :
+         {"CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);",
+          "CREATE TABLE later (of_change INTEGER REFERENCES change (seq)) STRICT; INSERT INTO later VALUES (-1);"}) {
+        const std::array<std::string_view, 3> broken{db::migrations::all()[0], db::migrations::all()[1], wrong};
+        EXPECT_THROW(db::openBook(file, broken), std::exception) << wrong;
+    }
     reopen();
     EXPECT_EQ(book->materials()->size(), 3U);
     expectSound();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Holds the file to the description at the head of db/migrations/0001_job_book.sql and to the rules for schemas.
+// Holds the file to the description at the heads of db/migrations/*.sql and to the rules for schemas.
+#include "db/book/opening.h"
 #include "db/migrations/migrations.h"
 #include "tests/db/bench_book.h"
 
@@ -56,6 +57,14 @@ TEST_F(SchemaTest, isMarkedAsAJobBook) {
     EXPECT_EQ(ask("PRAGMA foreign_key_check").size(), 0U);
 }
 
+TEST_F(SchemaTest, hasTheDigestThatOpeningComparesWith) {
+    const auto made = db::sqlite::Connection::make({});
+    db::bringUpToDate(*made, db::migrations::all());
+    EXPECT_EQ(db::schemaDigest(*made), db::migrations::kNewestSchema);
+    const auto opened = db::sqlite::Connection::open(file, db::sqlite::Access::Read);
+    EXPECT_EQ(db::schemaDigest(*opened), db::migrations::kNewestSchema);
+}
+
 TEST_F(SchemaTest, hasNoTriggersViewsOrFloats) {
     EXPECT_EQ(one("SELECT count(*) FROM sqlite_schema WHERE type NOT IN ('table', 'index')"), "0");
     for (const auto& table : tables()) {
@@ -71,8 +80,9 @@ TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
     const std::set<std::string> mayBeNull{
         "blank_size", "certificate_expires_on", "certificate_issued_on", "certificate_number", "certificate_place",
         "art_time_ms", "cost_micros", "customer_id", "deleted_at", "design_id", "discount_micros", "discount_ppm",
-        "free_from_micros", "material_id", "onto_id", "planned_pieces", "priced_on", "reverses", "typed_each_micros",
-        "usual_base_id", "usual_tape_id", "usual_template_id", "wanted_by"};
+        "free_from_micros", "made_for_id", "material_id", "onto_id", "planned_pieces", "priced_on", "reverses",
+        "thumbnail_digest", "typed_each_micros", "usual_base_id", "usual_tape_id", "usual_template_id", "wanted_by",
+        "with_templates_micros"};
     for (const auto& table : tables()) {
         const auto text = one("SELECT sql FROM sqlite_schema WHERE name = '" + table + "'");
         for (const auto& column : ask("SELECT name, type, \"notnull\" FROM pragma_table_info('" + table + "')")) {
@@ -86,7 +96,8 @@ TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
 }
 
 TEST_F(SchemaTest, describesEveryTable) {
-    const std::string page(db::migrations::all()[0].substr(0, db::migrations::all()[0].find("CREATE TABLE")));
+    std::string page;
+    for (const auto migration : db::migrations::all()) page += migration.substr(0, migration.find("CREATE TABLE"));
     for (const auto& table : tables()) EXPECT_NE(page.find(table), std::string::npos) << table << " is not described";
 }
 

@@ -41,6 +41,14 @@ TEST(Snapshot, readsBackEveryValue) {
     auto pack = test::samplePack(key(1), key(4));
     pack.id = key(5);
     expectSame(pack);
+    auto kit = test::sampleKit(key(1), key(4), key(6));
+    kit.id = key(8);
+    expectSame(kit);
+    expectSame(test::samplePriceListColumns(key(4)));
+    expectSame(catalogue::ColourMaterial{key(9), 0x4FC3CF, "SS10", key(1)});
+    expectSame(db::snapshot::ArtworkRecord{key(6), "lantern.svg", catalogue::ArtworkFormat::Svg, std::string(64, 'a'),
+                                           std::string(64, 'b'), units::Length::fromNanometres(1'000'000),
+                                           catalogue::ScaleOrigin::Typed, "mm", units::Length::fromNanometres(1), "[]"});
     auto design = test::sampleDesign(key(1), key(2));
     design.id = key(6);
     expectSame(design);

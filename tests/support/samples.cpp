@@ -83,6 +83,38 @@ Pack samplePack(const base::Id& material, const base::Id& supplier) {
             .pricedOn = day("2026-10-12")};
 }
 
+catalogue::Kit sampleKit(const base::Id& stone, const base::Id& supplier, const base::Id& design) {
+    return {.id = {},
+            .name = "Lantern kit",
+            .supplier = supplier,
+            .design = design,
+            .price = cents(3'495),
+            .priceWithTemplates = cents(4'195),
+            .items = {{stone, Count::of(1'440)}},
+            .tools = {"soft brush", "tweezers"},
+            .shortCount = Rate::fromPpm(12'500),
+            .pricedOn = day("2026-10-12")};
+}
+
+catalogue::PriceListColumns samplePriceListColumns(const base::Id& supplier) {
+    using catalogue::ListColumn;
+    return {supplier, true, {{ListColumn::Price, "Preis, netto"}, {ListColumn::Material, "Artikel"}}};
+}
+
+catalogue::DesignArtwork sampleArtwork(const base::Id& design) {
+    using namespace std::string_literals;
+    return {.design = design,
+            .fileName = "lantern.dxf",
+            .format = catalogue::ArtworkFormat::Dxf,
+            .file = "0\nSECTION\n\0\xFF not text"s,
+            .thumbnail = "\x89PNG\r\n"s,
+            .unit = Length::fromNanometres(264'583),
+            .scaleFrom = catalogue::ScaleOrigin::Proposed,
+            .unitName = "96 dpi",
+            .holeAllowance = Length::fromNanometres(150'001),
+            .counts = R"({"SS10":212})"};
+}
+
 Design sampleDesign(const base::Id& stone, const base::Id& base, std::string name) {
     return {.id = {},
             .name = std::move(name),

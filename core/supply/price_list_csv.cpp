@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: MIT
+#include "core/supply/price_list_csv.h"
+
+#include "core/units/text.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace sp::supply {
+
+using base::Code;
+using base::Result;
+using catalogue::ListColumn;
+using catalogue::Material;
+using catalogue::Pack;
+using units::Count;
+
+namespace {
+
+constexpr std::size_t kColumnKinds = 5;
+constexpr std::size_t kLongestPackName = 200; ///< bytes, as the book takes
+
+std::string trimmed(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t\r\n");
+    if (first == std::string_view::npos) return {};
+    return std::string(text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1));
+}
+
+std::string lowerCase(std::string_view text) {
+    std::string lower(text);
+    for (auto& c : lower)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return lower;
+}
+
+/// A pack as the list tells it, row by row.
+struct Told {
+    std::size_t line = 0;
+    const Material* material = nullptr;
+    const Pack* known = nullptr;
+    std::string name;
+    std::optional<Count> amount;
+    std::vector<catalogue::PriceBreak> prices;
+    bool isSpoilt = false; ///< one of its rows was not taken
+};
+
+class Listing {
+  public:
+    Listing(const CsvTable& table, const catalogue::PriceListColumns& columns, const PriceListContext& context)
+        : m_table(table)
+        , m_columns(columns)
+        , m_context(context) {
+        if (columns.decimalComma) m_style = {U',', U'.'};
+        for (const auto& material : context.materials) m_materials[lowerCase(material.name)] = &material;
+        for (const auto& pack : context.packs)
+            if (pack.supplier == columns.supplier) m_packs[pack.material].push_back(&pack);
+    }
+
+    Result<PriceListReading> run() {
+        if (auto found = findColumns(); !found) return base::fail(found.error());
+        for (std::size_t i = 1; i < m_table.rows.size(); ++i) take(m_table.rows[i]);
+        for (auto& told : m_told) close(told);
+        std::stable_sort(m_reading.troubles.begin(), m_reading.troubles.end(),
+                         [](const auto& a, const auto& b) { return a.line < b.line; });
+        return std::move(m_reading);
+    }
+
+  private:
+    base::Done findColumns() {
+        for (const auto& column : m_columns.columns) {
+            if (m_table.rows.empty()) break;
+            const auto& head = m_table.rows.front().cells;
+            const auto found = std::find_if(head.begin(), head.end(), [&](const std::string& cell) {
+                return trimmed(cell) == trimmed(column.heading);
+            });
+            if (found == head.end())
+                return base::fail(Code::Missing, column.heading,
+                                  "The price list has no column “" + column.heading + "”; choose its columns anew.");
+            m_at[static_cast<std::size_t>(column.column)] = static_cast<std::size_t>(found - head.begin());
+        }
+        if (!m_at[static_cast<std::size_t>(ListColumn::Material)])
+            return base::fail(Code::Missing, {}, "Choose the column that says what is sold.");
+        if (!m_at[static_cast<std::size_t>(ListColumn::Price)])
+            return base::fail(Code::Missing, {}, "Choose the column that says the price.");
+        return {};
+    }
+
+    /// Nothing when the list has no such column.
+    std::optional<std::string> cell(const CsvRow& row, ListColumn column) const {
+        const auto& at = m_at[static_cast<std::size_t>(column)];
+        if (!at) return std::nullopt;
+        return *at < row.cells.size() ? trimmed(row.cells[*at]) : std::string();
+    }
+
+    void trouble(const CsvRow& row, std::string reason) {
+        m_reading.troubles.push_back({row.line, cell(row, ListColumn::Material).value_or(""), std::move(reason)});
+    }
+
+    void take(const CsvRow& row) {
+        const auto material = m_materials.find(lowerCase(cell(row, ListColumn::Material).value_or("")));
+        if (material == m_materials.end())
+            return trouble(row, "There is no material of this name in the book; add it, or give it the name it has in "
+                                "the list.");
+        Told* told = packOf(row, *material->second);
+        if (told == nullptr) return;
+        const auto problem = takePrice(row, *told);
+        if (problem.empty()) return;
+        told->isSpoilt = true;
+        trouble(row, problem);
+    }
+
+    std::string takePrice(const CsvRow& row, Told& told) {
+        const auto price = units::parseMoney(*cell(row, ListColumn::Price), m_context.currency, m_style);
+        if (!price) return price.error().detail;
+        if (price->micros() <= 0) return "Its price is not above nothing; ask the supplier.";
+        Count from = Count::of(1);
+        if (const auto text = cell(row, ListColumn::FromPacks); text && !text->empty()) {
+            const auto count = units::parseCount(*text, m_style);
+            if (!count) return count.error().detail;
+            if (count->value() < 1) return "Its price holds from less than one pack on; ask the supplier.";
+            from = *count;
+        }
+        const bool isTwice = std::any_of(told.prices.begin(), told.prices.end(),
+                                         [&](const catalogue::PriceBreak& known) { return known.from == from; });
+        if (isTwice) return "The list gives a second price for this pack; take one out.";
+        told.prices.push_back({from, *price});
+        return {};
+    }
+
+    /// The pack that a row speaks of; none when that cannot be told, which is reported.
+    Told* packOf(const CsvRow& row, const Material& material) {
+        std::optional<Count> amount;
+        if (const auto text = cell(row, ListColumn::Amount); text && !text->empty()) {
+            const auto count = units::parseCount(*text, m_style);
+            if (!count || count->value() < 1) {
+                trouble(row, count ? "There is nothing in this pack; ask the supplier." : count.error().detail);
+                return nullptr;
+            }
+            amount = *count;
+        }
+        const auto name = cell(row, ListColumn::Pack).value_or("");
+        if (name.size() > kLongestPackName) {
+            trouble(row, "The name of its pack is too long; shorten it.");
+            return nullptr;
+        }
+        const Pack* known = knownPack(material, name, amount);
+        if (known == nullptr && !amount) {
+            trouble(row, "This pack is not in the book and the list does not say how many are in it; add the pack first.");
+            return nullptr;
+        }
+        std::string called = known != nullptr ? known->name : name;
+        if (called.empty()) called = "pack of " + units::formatCount(*amount);
+        for (auto& told : m_told)
+            if (told.material == &material && lowerCase(told.name) == lowerCase(called)) {
+                if (!told.amount || !amount || *told.amount == *amount) return &told;
+                told.isSpoilt = true;
+                trouble(row, "The list gives this pack two different contents; ask the supplier.");
+                return nullptr;
+            }
+        return &m_told.emplace_back(Told{row.line, &material, known, called, amount, {}, false});
+    }
+
+    const Pack* knownPack(const Material& material, const std::string& name, std::optional<Count> amount) const {
+        const auto found = m_packs.find(material.id);
+        if (found == m_packs.end()) return nullptr;
+        const auto& packs = found->second;
+        if (!name.empty()) {
+            for (const auto* pack : packs)
+                if (lowerCase(pack->name) == lowerCase(name)) return pack;
+            return nullptr;
+        }
+        if (!amount) return packs.size() == 1 ? packs.front() : nullptr;
+        for (const auto* pack : packs)
+            if (pack->amount == *amount) return pack;
+        return nullptr;
+    }
+
+    void close(Told& told) {
+        if (told.isSpoilt || told.prices.empty()) return;
+        std::sort(told.prices.begin(), told.prices.end(),
+                  [](const auto& a, const auto& b) { return a.from < b.from; });
+        if (told.prices.front().from != Count::of(1)) {
+            m_reading.troubles.push_back({told.line, told.material->name,
+                                          "The list does not give the price of one pack; ask the supplier."});
+            return;
+        }
+        Pack pack = told.known != nullptr ? *told.known : Pack{};
+        pack.material = told.material->id;
+        pack.supplier = m_columns.supplier;
+        pack.name = told.name;
+        if (told.amount) pack.amount = *told.amount;
+        if (!m_at[static_cast<std::size_t>(ListColumn::FromPacks)] && told.known != nullptr)
+            told.prices.insert(told.prices.end(), pack.prices.begin() + 1, pack.prices.end());
+        pack.prices = told.prices;
+        pack.pricedOn = m_context.seenOn;
+        if (told.known != nullptr && pack.prices == told.known->prices && pack.amount == told.known->amount) {
+            m_reading.confirmed.push_back(std::move(pack));
+            return;
+        }
+        m_reading.changes.push_back({told.line, told.material->name, std::move(pack),
+                                     told.known != nullptr ? std::optional(*told.known) : std::nullopt});
+    }
+
+    const CsvTable& m_table;
+    const catalogue::PriceListColumns& m_columns;
+    const PriceListContext& m_context;
+    units::NumberStyle m_style;
+    std::array<std::optional<std::size_t>, kColumnKinds> m_at{};
+    std::map<std::string, const Material*> m_materials;
+    std::map<base::Id, std::vector<const Pack*>> m_packs;
+    std::vector<Told> m_told;
+    PriceListReading m_reading;
+};
+
+} // namespace
+
+Result<PriceListReading> readPriceList(const CsvTable& table, const catalogue::PriceListColumns& columns,
+                                       const PriceListContext& context) {
+    return Listing(table, columns, context).run();
+}
+
+} // namespace sp::supply

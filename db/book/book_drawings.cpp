@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include "db/book/action.h"
+#include "db/snapshot/snapshot.h"
+
+#include <fmt/format.h>
+
+namespace sp::db {
+
+using base::Code;
+using base::Done;
+using base::Id;
+using base::Result;
+using catalogue::ColourMaterial;
+using catalogue::DesignArtwork;
+using catalogue::PriceListColumns;
+using snapshot::ArtworkRecord;
+
+namespace {
+
+void refuseUnfitFiles(const DesignArtwork& artwork) {
+    if (artwork.file.empty())
+        refuse(Code::Invalid, artwork.fileName,
+               fmt::format("The drawing “{}” is empty; choose another file.", artwork.fileName));
+    if (artwork.file.size() > catalogue::kLargestArtwork)
+        refuse(Code::Invalid, artwork.fileName,
+               fmt::format("The drawing “{}” is larger than {} MB; make it smaller.", artwork.fileName,
+                           catalogue::kLargestArtwork / 1'000'000));
+    if (artwork.thumbnail.size() > catalogue::kLargestThumbnail)
+        refuse(Code::Invalid, artwork.fileName,
+               fmt::format("The small picture of “{}” is larger than {} MB; make a smaller one.", artwork.fileName,
+                           catalogue::kLargestThumbnail / 1'000'000));
+}
+
+template<class T>
+std::string writtenBefore(const std::optional<T>& before) {
+    return before ? snapshot::write(*before) : std::string();
+}
+
+} // namespace
+
+Result<std::optional<DesignArtwork>> BookFile::artwork(const Id& design) {
+    return look([&]() -> std::optional<DesignArtwork> {
+        if (!m_stores.designs.find(design)) return std::nullopt;
+        const auto kept = m_stores.artworks.find(design);
+        if (!kept) return std::nullopt;
+        return DesignArtwork{kept->design,
+                             kept->fileName,
+                             kept->format,
+                             m_stores.artworks.file(kept->file),
+                             m_stores.artworks.file(kept->thumbnail),
+                             kept->unit,
+                             kept->scaleFrom,
+                             kept->unitName,
+                             kept->holeAllowance,
+                             kept->counts};
+    });
+}
+
+Done BookFile::save(const DesignArtwork& artwork) {
+    return act([&] {
+        const auto design = m_stores.designs.find(artwork.design);
+        if (!design)
+            refuse(Code::NotFound, artwork.fileName,
+                   fmt::format("The design of the drawing “{}” is no longer in the book; add it anew.",
+                               artwork.fileName));
+        refuseUnfitFiles(artwork);
+        const ArtworkRecord now{artwork.design,
+                                artwork.fileName,
+                                artwork.format,
+                                m_stores.artworks.keepFile(artwork.file),
+                                artwork.thumbnail.empty() ? std::string()
+                                                          : m_stores.artworks.keepFile(artwork.thumbnail),
+                                artwork.unit,
+                                artwork.scaleFrom,
+                                artwork.unitName,
+                                artwork.holeAllowance,
+                                artwork.counts};
+        orRefuse(snapshot::check(now));
+        const auto before = m_stores.artworks.find(now.design);
+        if (before == now) return;
+        m_stores.artworks.write(now, record(before ? "change" : "make", "drawing of " + design->name,
+                                            {"artwork", now.design, writtenBefore(before), snapshot::write(now)}));
+    });
+}
+
+Done BookFile::removeArtwork(const Id& design) {
+    return act([&] {
+        const auto of = m_stores.designs.find(design);
+        const auto before = m_stores.artworks.find(design);
+        if (!of || !before) refuse(Code::NotFound, design.text(), "This design has no drawing in the book.");
+        m_stores.artworks.remove(design, record("remove", "removing the drawing of " + of->name,
+                                                {"artwork", design, snapshot::write(*before), {}}));
+    });
+}
+
+Result<std::vector<ColourMaterial>> BookFile::colourMaterials() {
+    return look([&] { return m_stores.colours.all(); });
+}
+
+Done BookFile::save(const ColourMaterial& colour) {
+    return act([&] {
+        const auto before = m_stores.colours.find(colour.rgb, colour.stoneSize);
+        ColourMaterial now = colour;
+        now.id = before ? before->id : newId();
+        orRefuse(snapshot::check(now));
+        if (before == now) return;
+        if (!m_stores.materials.find(now.material))
+            refuse(Code::NotFound, now.material.text(), "This stone is no longer in the book; choose another.");
+        m_stores.colours.write(now, record(before ? "change" : "make", fmt::format("stone for #{:06x}", now.rgb),
+                                           {"colour", now.id, writtenBefore(before), snapshot::write(now)}));
+    });
+}
+
+Result<std::vector<PriceListColumns>> BookFile::priceListColumns() {
+    return look([&] { return m_stores.priceLists.all(); });
+}
+
+Done BookFile::save(const PriceListColumns& list) {
+    return act([&] {
+        const auto supplier = m_stores.suppliers.find(list.supplier);
+        if (!supplier)
+            refuse(Code::NotFound, list.supplier.text(), "This supplier is no longer in the book; add it anew.");
+        orRefuse(snapshot::check(list));
+        const auto before = m_stores.priceLists.find(list.supplier);
+        if (before == list) return;
+        m_stores.priceLists.write(list, record(before ? "change" : "make", "columns of the price list of " + supplier->name,
+                                               {"columns", list.supplier, writtenBefore(before),
+                                                snapshot::write(list)}));
+    });
+}
+
+} // namespace sp::db

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+#include "db/stores/artwork_store.h"
+
+#include "db/refusal.h"
+#include "db/snapshot/snapshot.h"
+#include "db/stores/digest.h"
+
+#include <fmt/format.h>
+
+namespace sp::db::stores {
+
+using catalogue::ColourMaterial;
+using snapshot::ArtworkRecord;
+
+namespace {
+
+const std::string kArtworkColumns = "file_name, format, file_digest, thumbnail_digest, unit_nm, scale_from, unit_name, "
+                                    "hole_allowance_nm, counts";
+const std::string kColourColumns = "rgb, stone_size, material_id";
+
+ArtworkRecord takeArtwork(sqlite::Statement& row) {
+    ArtworkRecord a;
+    Digest file;
+    std::optional<Digest> thumbnail;
+    row >> a.design >> a.fileName >> a.format >> file >> thumbnail >> a.unit >> a.scaleFrom >> a.unitName >>
+        a.holeAllowance >> a.counts;
+    a.file = file.hex;
+    if (thumbnail) a.thumbnail = thumbnail->hex;
+    return a;
+}
+
+ColourMaterial takeColour(sqlite::Statement& row) {
+    ColourMaterial c;
+    row >> c.id >> c.rgb >> c.stoneSize >> c.material;
+    return c;
+}
+
+} // namespace
+
+std::vector<ArtworkRecord> ArtworkStore::all() {
+    std::vector<ArtworkRecord> artworks;
+    auto rows = m_db.query("SELECT design_id, " + kArtworkColumns +
+                           " FROM design_artwork WHERE deleted_at IS NULL AND design_id IN "
+                           "(SELECT id FROM design WHERE deleted_at IS NULL) ORDER BY design_id");
+    while (rows.step()) artworks.push_back(takeArtwork(rows));
+    for (const auto& artwork : artworks) refuseDamaged(m_db, snapshot::check(artwork));
+    return artworks;
+}
+
+std::optional<ArtworkRecord> ArtworkStore::find(const base::Id& design) {
+    auto row = m_db.query("SELECT design_id, " + kArtworkColumns +
+                              " FROM design_artwork WHERE design_id = ? AND deleted_at IS NULL",
+                          design);
+    if (!row.step()) return std::nullopt;
+    ArtworkRecord artwork = takeArtwork(row);
+    refuseDamaged(m_db, snapshot::check(artwork));
+    return artwork;
+}
+
+void ArtworkStore::write(const ArtworkRecord& a, const Stamp& stamp) {
+    static const std::string sql = upsert("design_artwork", "design_id", kArtworkColumns);
+    const auto thumbnail = a.thumbnail.empty() ? std::nullopt : std::optional(Digest{a.thumbnail});
+    m_db.run(sql, a.design, a.fileName, a.format, Digest{a.file}, thumbnail, a.unit, a.scaleFrom, a.unitName,
+             a.holeAllowance, a.counts, stamp.seq);
+}
+
+void ArtworkStore::remove(const base::Id& design, const Stamp& stamp) {
+    markRemoved(m_db, "design_artwork", design, stamp.seq, stamp.at, "design_id");
+}
+
+std::string ArtworkStore::keepFile(std::string_view bytes) {
+    const Digest digest{sha256(bytes)};
+    auto row = m_db.query("INSERT INTO artwork_file (digest, bytes) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING",
+                          digest);
+    row.bindBytes(bytes);
+    while (row.step()) {}
+    return digest.hex;
+}
+
+void ArtworkStore::refuseFile() const {
+    refuse(base::Code::Damaged, m_db.file().string(),
+           fmt::format("The drawing of a design in “{}” is damaged; open a backup.", m_db.file().filename().string()));
+}
+
+std::string ArtworkStore::file(const std::string& digest) {
+    if (digest.empty()) return {};
+    auto row = m_db.query("SELECT bytes FROM artwork_file WHERE digest = ?", Digest{digest});
+    std::string bytes;
+    if (row.step()) bytes = row.takeBytes();
+    if (sha256(bytes) != digest) refuseFile();
+    return bytes;
+}
+
+void ArtworkStore::expectFiles() {
+    auto rows = m_db.query("SELECT digest, bytes FROM artwork_file ORDER BY digest");
+    while (rows.step()) {
+        Digest digest;
+        rows >> digest;
+        if (sha256(rows.takeBytes()) != digest.hex) refuseFile();
+    }
+}
+
+std::vector<ColourMaterial> ColourStore::all() {
+    std::vector<ColourMaterial> colours;
+    auto rows = m_db.query("SELECT id, " + kColourColumns +
+                           " FROM colour_material WHERE deleted_at IS NULL AND material_id IN "
+                           "(SELECT id FROM material WHERE deleted_at IS NULL) ORDER BY rgb, stone_size, id");
+    while (rows.step()) colours.push_back(takeColour(rows));
+    for (const auto& colour : colours) refuseDamaged(m_db, snapshot::check(colour));
+    return colours;
+}
+
+std::optional<ColourMaterial> ColourStore::one(sqlite::Statement row) {
+    if (!row.step()) return std::nullopt;
+    ColourMaterial colour = takeColour(row);
+    refuseDamaged(m_db, snapshot::check(colour));
+    return colour;
+}
+
+std::optional<ColourMaterial> ColourStore::find(const base::Id& id) {
+    return one(
+        m_db.query("SELECT id, " + kColourColumns + " FROM colour_material WHERE id = ? AND deleted_at IS NULL", id));
+}
+
+std::optional<ColourMaterial> ColourStore::find(std::uint32_t rgb, const std::string& stoneSize) {
+    return one(m_db.query("SELECT id, " + kColourColumns +
+                              " FROM colour_material WHERE rgb = ? AND stone_size = ? AND deleted_at IS NULL",
+                          rgb, stoneSize));
+}
+
+void ColourStore::write(const ColourMaterial& c, const Stamp& stamp) {
+    static const std::string sql = upsert("colour_material", "id", kColourColumns);
+    m_db.run(sql, c.id, c.rgb, c.stoneSize, c.material, stamp.seq);
+}
+
+void ColourStore::remove(const base::Id& id, const Stamp& stamp) {
+    markRemoved(m_db, "colour_material", id, stamp.seq, stamp.at);
+}
+
+} // namespace sp::db::stores
