@@ -34,7 +34,7 @@ class Scenario {
 
     Done fill() {
         for (const auto step : {&Scenario::suppliers, &Scenario::stones, &Scenario::sheets, &Scenario::blanks,
-                                &Scenario::packing, &Scenario::designs, &Scenario::customers, &Scenario::shop,
+                                &Scenario::packing, &Scenario::designs, &Scenario::kits, &Scenario::customers, &Scenario::shop,
                                 &Scenario::bench})
             if (auto ok = (this->*step)(); !ok) return ok;
         return {};
@@ -216,6 +216,36 @@ class Scenario {
             !ok)
             return ok;
         return design("Clover row", inches(8), sixteenths(20), "Tote bag, canvas", false, {{"Emerald SS10", 264}});
+    }
+
+    Done kit(const char* name, const char* supplier, const char* design, std::int64_t price,
+             std::optional<std::int64_t> withTemplates, const std::vector<std::pair<const char*, std::int64_t>>& items,
+             std::vector<std::string> tools) {
+        catalogue::Kit kit;
+        kit.name = name;
+        kit.supplier = id(supplier);
+        kit.design = id(design);
+        kit.price = cents(price);
+        if (withTemplates) kit.priceWithTemplates = cents(*withTemplates);
+        for (const auto& [material, count] : items) kit.items.push_back({id(material), Count::of(count)});
+        kit.tools = std::move(tools);
+        kit.shortCount = Rate::fromPercent(1);
+        return keep(name, m_book.save(kit));
+    }
+
+    /// One that pays for a handful of pieces and mixes well with bulk stones beyond, and one that never pays.
+    Done kits() {
+        const auto* tape = "Hot-fix tape 9 1/2 × 12 in";
+        const auto* flock = "Template sheet 9 × 12 in";
+        const auto* clear = "Clear decal backing 9 × 12 in";
+        if (auto ok = kit("Lantern starter kit", "Tollgate Film and Tape", "Lantern", 2490, 2990,
+                          {{"Aquamarine SS10", 1440}, {"Jet SS10", 1440}, {tape, 2}, {flock, 1}, {clear, 2}},
+                          {"soft brush", "tweezers"});
+            !ok)
+            return ok;
+        return kit("Heron gift kit", "Tollgate Film and Tape", "Heron", 6400, {},
+                   {{"Crystal SS10", 432}, {"Sapphire SS6", 288}, {"Jet SS10", 144}, {tape, 1}, {flock, 1}},
+                   {"gift box"});
     }
 
     Done customer(const char* name, const char* contact, std::optional<catalogue::Certificate> certificate = {}) {
