@@ -56,7 +56,7 @@ ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pri
 }
 
 QString ChangesDialog::difference(units::Money amount) const {
-    if (amount.isZero()) return tr("none");
+    if (amount.isZero()) return m_formatter.money(amount);
     return amount.isNegative() ? QStringLiteral("−") + m_formatter.money(-amount)
                                : QStringLiteral("+") + m_formatter.money(amount);
 }
@@ -76,6 +76,7 @@ void ChangesDialog::buildTotals(QVBoxLayout* column, const pricing::PriceCompari
         shown->setObjectName(QLatin1String(name));
         shown->setMeaning(label);
         shown->setFigure(figure);
+        shown->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
         grid->addWidget(shown, 1, at, Qt::AlignLeft);
         grid->setColumnStretch(at++, 1);
     }
