@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/slip_back.h"
 
+#include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/plans/plan_dialog.h"
 
 #include <QGridLayout>
 #include <QHeaderView>
@@ -170,9 +172,27 @@ void SlipBack::build() {
     column->addWidget(m_ladder);
     m_order = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
     m_order->setWordWrap(true);
-    column->addWidget(m_order);
+    auto* foot = new QHBoxLayout;
+    foot->setSpacing(12);
+    foot->addWidget(m_order, 1);
+    m_plan = new QPushButton(tr("&Sheet plan"), this);
+    m_plan->setObjectName(QStringLiteral("orderPlan"));
+    m_plan->setToolTip(tr("How everything this order needs cut lies on its sheets"));
+    desk::makeQuiet(*m_plan);
+    foot->addWidget(m_plan, 0, Qt::AlignBottom);
+    column->addLayout(foot);
+    connect(m_plan, &QPushButton::clicked, this, &SlipBack::showPlan);
     connect(m_ask, &desk::TypedField::edited, this, &SlipBack::askTyped);
     connect(m_ask, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+}
+
+void SlipBack::showPlan() {
+    const auto& number = m_presenter.quote().number;
+    const auto title = number.empty() ? tr("this order") : tr("quote %1").arg(QString::fromStdString(number));
+    auto* dialog = new plans::PlanDialog({title, m_presenter.order().lines, false}, m_presenter.prices(), m_formatter,
+                                         window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void SlipBack::askTyped() {
@@ -195,6 +215,7 @@ void SlipBack::refresh() {
     const auto* line = m_presenter.pricedLine();
     const bool there = line != nullptr;
     m_shares->setVisible(there);
+    m_plan->setVisible(m_presenter.hasLine());
     m_tree->setVisible(there);
     if (!there) {
         for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));

@@ -8,6 +8,7 @@
 #include "app/desk/share_bar.h"
 #include "app/desk/value_fields.h"
 
+#include <QPushButton>
 #include <QTreeView>
 #include <QWidget>
 
@@ -30,10 +31,12 @@ class SlipBack : public QWidget {
     void refreshFigures(const pricing::PricedLine& line);
     void refreshTree(const pricing::PricedLine& line);
     void askTyped();
+    void showPlan();
     void loadAsk();
 
     CounterPresenter& m_presenter;
     const desk::Formatter& m_formatter;
+    QPushButton* m_plan = nullptr;
     desk::TextLabel* m_what = nullptr;
     desk::FigureLabel* m_cost = nullptr;
     desk::FigureLabel* m_markUp = nullptr;

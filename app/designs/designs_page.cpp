@@ -7,6 +7,7 @@
 #include "app/desk/stone_list_delegate.h"
 #include "app/desk/stone_painter.h"
 #include "app/designs/design_stones.h"
+#include "app/plans/plan_dialog.h"
 
 #include <QGridLayout>
 #include <QScrollArea>
@@ -152,6 +153,11 @@ void DesignsPage::buildCard(QWidget* card) {
     m_sheet->setObjectName(QStringLiteral("designSheet"));
     m_sheet->setMaximumWidth(desk::scaled(280));
     column->addWidget(m_sheet);
+    auto* plan = new QPushButton(tr("&Sheet plan…"), this);
+    plan->setObjectName(QStringLiteral("designPlan"));
+    plan->setToolTip(tr("How templates, tape and backing of this design lie on their sheets"));
+    column->addWidget(plan, 0, Qt::AlignLeft);
+    connect(plan, &QPushButton::clicked, this, &DesignsPage::showPlan);
     column->addStretch(1);
 }
 
@@ -253,6 +259,23 @@ void DesignsPage::removed() {
     m_presenter.remove();
     m_messages->tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
                      [this] { m_presenter.session().undo(); });
+}
+
+void DesignsPage::showPlan() {
+    const auto* design = m_presenter.current();
+    if (!design) return;
+    catalogue::OrderLine line;
+    line.title = design->name;
+    line.width = design->width;
+    line.height = design->height;
+    line.stones = design->stones;
+    line.onto = design->usualBase;
+    // A design's own plan shows its templates, whether or not they hang on the wall already.
+    line.quantity = design->plannedPieces.value_or(units::Count::of(1));
+    auto* dialog = new plans::PlanDialog({QString::fromStdString(design->name), {line}, true},
+                                         m_presenter.session().prices({}), m_formatter, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void DesignsPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }

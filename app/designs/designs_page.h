@@ -40,6 +40,7 @@ class DesignsPage : public QWidget {
     void loadBases();
     void showSheet();
     void removed();
+    void showPlan();
 
     DesignsPresenter m_presenter;
     desk::Formatter m_formatter;

@@ -3,6 +3,7 @@
 
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
+#include "app/jobs/jobs_page.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
 #include "app/desk/fonts.h"
@@ -141,9 +142,20 @@ void MainWindow::buildRail() {
              [this] { return new designs::DesignsPage(m_session, m_formatter, m_stack); });
     addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
              [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); });
+    addPlace(desk::Icon::Jobs, tr("Jobs"), QStringLiteral("placeJobs"), [this] { return makeJobs(); });
     addPlace(desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
              [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); });
     connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);
+}
+
+QWidget* MainWindow::makeJobs() {
+    auto* page = new jobs::JobsPage(m_session, m_formatter, m_stack);
+    connect(page, &jobs::JobsPage::openAsked, this, [this](const base::Id& quote) {
+        goTo(0);
+        m_presenter.open(quote);
+    });
+    connect(page, &jobs::JobsPage::counterAsked, this, [this] { goTo(0); });
+    return page;
 }
 
 void MainWindow::goTo(int place) {

@@ -50,6 +50,7 @@ class MainWindow : public QMainWindow {
 
   private:
     void buildRail();
+    QWidget* makeJobs();
     void addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<QWidget*()> make);
     void buildMenu();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);

@@ -16,4 +16,8 @@ inline constexpr std::string_view kCareNotes =
     "Tax is charged as the shop has confirmed it with its authority or accountant.\n"
     "Local rules, the makers' data and licensed practice come before these notes.";
 
+/// On every cutting plan.
+inline constexpr std::string_view kBladeCaution =
+    "Blades cut: retract the blade before loading, and keep fingers off its path.";
+
 } // namespace sp::paper

@@ -72,17 +72,17 @@ bool writeAll(QSaveFile& file, const QByteArray& bytes) {
     return true;
 }
 
-QByteArray pdfOf(const SheetContent& sheet, catalogue::Paper paper) {
+QByteArray pdfOf(const Document& document, catalogue::Paper paper) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
-    const SheetPainter painter(sheet, paper);
+    const SheetPainter painter(document.pages);
     bool isPainted = false;
     {
         QPdfWriter writer(&buffer);
         writer.setResolution(kPdfResolution);
         writer.setPageLayout(layoutFor(paper));
-        writer.setTitle(QString::fromStdString(sheet.title));
+        writer.setTitle(QString::fromStdString(document.title));
         writer.setCreator(QStringLiteral("Stonepenny"));
         isPainted = painter.paintOn(writer, 0, painter.pageCount() - 1);
     }
@@ -91,9 +91,9 @@ QByteArray pdfOf(const SheetContent& sheet, catalogue::Paper paper) {
 
 } // namespace
 
-base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QString& path, IfThere ifThere) {
+base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path, IfThere ifThere) {
     if (auto ok = checkPlace(path, ifThere); !ok) return ok;
-    const QByteArray bytes = pdfOf(sheet, paper);
+    const QByteArray bytes = pdfOf(document, paper);
     if (bytes.isEmpty())
         return refuse(Code::Failed, path, QStringLiteral("%1 could not be drawn; start the program again."));
     QSaveFile file(path);
@@ -102,15 +102,24 @@ base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QSt
     return {};
 }
 
+Document documentOf(const SheetContent& sheet, catalogue::Paper paper) {
+    const Lettering lettering;
+    return {sheet.title, layOut(sheet, paper, lettering)};
+}
+
+base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QString& path, IfThere ifThere) {
+    return writePdf(documentOf(sheet, paper), paper, path, ifThere);
+}
+
 void setPaper(QPrinter& printer, catalogue::Paper paper) {
     printer.setFullPage(true);
     printer.setPageLayout(layoutFor(paper));
 }
 
-base::Done print(const SheetContent& sheet, catalogue::Paper paper, QPrinter& printer) {
+base::Done print(const Document& document, catalogue::Paper paper, QPrinter& printer) {
     setPaper(printer, paper);
-    printer.setDocName(QString::fromStdString(sheet.title));
-    const SheetPainter painter(sheet, paper);
+    printer.setDocName(QString::fromStdString(document.title));
+    const SheetPainter painter(document.pages);
     const int pages = painter.pageCount();
     const int first = std::clamp(printer.fromPage(), 1, pages);
     const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);

@@ -17,13 +17,16 @@
 
 namespace sp::paper {
 
-PreviewDialog::PreviewDialog(SheetContent sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
+PreviewDialog::PreviewDialog(const SheetContent& sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
+    : PreviewDialog(documentOf(sheet, paper), paper, std::move(suggestedPath), parent) {}
+
+PreviewDialog::PreviewDialog(Document document, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
     : QDialog(parent)
-    , m_sheet(std::move(sheet))
+    , m_document(std::move(document))
     , m_paper(paper)
     , m_suggestedPath(std::move(suggestedPath))
-    , m_painter(m_sheet, paper) {
-    setWindowTitle(tr("Preview of %1").arg(QString::fromStdString(m_sheet.title)));
+    , m_painter(m_document.pages) {
+    setWindowTitle(tr("Preview of %1").arg(QString::fromStdString(m_document.title)));
     setPaper(m_printer, m_paper);
     buildRows();
     addKeys();
@@ -112,7 +115,7 @@ void PreviewDialog::askPrinter() {
     dialog->setOption(QAbstractPrintDialog::PrintPageRange);
     dialog->setMinMax(1, m_painter.pageCount());
     connect(dialog, &QDialog::accepted, this, [this] {
-        const auto done = print(m_sheet, m_paper, m_printer);
+        const auto done = print(m_document, m_paper, m_printer);
         say(done ? tr("Sent to the printer %1.").arg(m_printer.printerName())
                  : QString::fromStdString(done.error().detail));
     });
@@ -131,7 +134,7 @@ void PreviewDialog::askPath() {
 }
 
 void PreviewDialog::savePdf(const QString& path) {
-    const auto done = writePdf(m_sheet, m_paper, path, IfThere::Replace);
+    const auto done = writePdf(m_document, m_paper, path, IfThere::Replace);
     say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : QString::fromStdString(done.error().detail));
 }
 

@@ -12,14 +12,15 @@ class QPushButton;
 
 namespace sp::paper {
 
-/// The sheet as it will be printed, with what can be done with it. Opened with open() or show(). Needs no printer:
+/// The sheet, or any paper that is laid out, as it will be printed, with what can be done with it. Opened with open() or show(). Needs no printer:
 /// without one the sheet can still be seen and saved. What went wrong is said in the dialog itself.
 class PreviewDialog : public QDialog {
     Q_OBJECT
 
   public:
     /// `suggestedPath` is the file that saving as PDF offers first.
-    PreviewDialog(SheetContent sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
+    PreviewDialog(const SheetContent& sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
+    PreviewDialog(Document document, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
 
     /// Saves and says so, or says why not; what the file dialog calls with the chosen path.
     void savePdf(const QString& path);
@@ -32,7 +33,7 @@ class PreviewDialog : public QDialog {
     void turnTo(int page);
     void say(const QString& sentence);
 
-    SheetContent m_sheet;
+    Document m_document;
     catalogue::Paper m_paper;
     QString m_suggestedPath;
     SheetPainter m_painter;

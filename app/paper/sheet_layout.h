@@ -44,11 +44,28 @@ struct PlacedStone {
     QColor colour;
 };
 
+/// A rectangle with a thin outline; filled where `fill` is valid.
+struct PlacedBox {
+    QRectF area;
+    QColor outline;
+    QColor fill;
+    bool dashed = false;
+};
+
+/// An upper right corner filled as a triangle.
+struct PlacedCorner {
+    QPointF at;
+    double side = 0;
+    QColor colour;
+};
+
 struct PlacedPage {
     std::vector<PlacedTint> tints; ///< below everything else
     std::vector<PlacedRule> rules;
     std::vector<PlacedStone> stones;
     std::vector<PlacedText> texts;
+    std::vector<PlacedBox> boxes; ///< of plans: above tints and rules, below stones and texts
+    std::vector<PlacedCorner> corners;
 };
 
 /// The page: Letter is 612 × 792, A4 595 × 842 points.

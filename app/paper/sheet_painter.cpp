@@ -8,10 +8,34 @@
 #include <QPagedPaintDevice>
 #include <QPainter>
 
+#include <utility>
+
 namespace sp::paper {
 
 SheetPainter::SheetPainter(const SheetContent& sheet, catalogue::Paper paper)
     : m_pages(layOut(sheet, paper, m_lettering)) {}
+
+SheetPainter::SheetPainter(std::vector<PlacedPage> pages)
+    : m_pages(std::move(pages)) {}
+
+namespace {
+
+void paintBoxes(QPainter& painter, const PlacedPage& page) {
+    painter.save();
+    for (const auto& box : page.boxes) {
+        painter.setPen(QPen(box.outline, 0.6, box.dashed ? Qt::DashLine : Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+        painter.setBrush(box.fill.isValid() ? QBrush(box.fill) : QBrush(Qt::NoBrush));
+        painter.drawRect(box.area);
+    }
+    painter.setPen(Qt::NoPen);
+    for (const auto& corner : page.corners) {
+        painter.setBrush(corner.colour);
+        painter.drawPolygon(QPolygonF{corner.at, corner.at - QPointF(corner.side, 0), corner.at + QPointF(0, corner.side)});
+    }
+    painter.restore();
+}
+
+} // namespace
 
 void SheetPainter::paintPage(QPainter& painter, int index) const {
     base::ensure(index >= 0 && index < pageCount(), "a page that is painted exists");
@@ -20,6 +44,7 @@ void SheetPainter::paintPage(QPainter& painter, int index) const {
     for (const auto& rule : page.rules)
         painter.fillRect(QRectF(rule.from.x(), rule.from.y() - rule.thickness / 2, rule.length, rule.thickness),
                          rule.colour);
+    paintBoxes(painter, page);
     for (const auto& stone : page.stones) {
         const QPointF reach(stone.radius, stone.radius);
         desk::paintStone(painter, QRectF(stone.centre - reach, stone.centre + reach), stone.colour, kWhite);

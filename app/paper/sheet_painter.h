@@ -9,11 +9,18 @@ class QPagedPaintDevice;
 
 namespace sp::paper {
 
+/// A paper that is laid out: its title and its pages, at least one.
+struct Document {
+    std::string title;
+    std::vector<PlacedPage> pages;
+};
+
 /// The one painter behind preview, printer and PDF. Needs a QGuiApplication; the font database of Qt must be usable
 /// from the thread it is used in (the main one).
 class SheetPainter {
   public:
     SheetPainter(const SheetContent& sheet, catalogue::Paper paper);
+    explicit SheetPainter(std::vector<PlacedPage> pages);
 
     int pageCount() const { return static_cast<int>(m_pages.size()); }
     const std::vector<PlacedPage>& pages() const { return m_pages; }

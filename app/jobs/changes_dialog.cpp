@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: MIT
+#include "app/jobs/changes_dialog.h"
+
+#include "app/desk/card.h"
+#include "app/desk/figures.h"
+
+#include <QDialogButtonBox>
+#include <QGridLayout>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace sp::jobs {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pricing::PriceComparison>& compared,
+                             const desk::Formatter& formatter, QWidget* parent)
+    : QDialog(parent)
+    , m_formatter(formatter) {
+    setObjectName(QStringLiteral("changes"));
+    setWindowTitle(tr("What has changed since quote %1").arg(QString::fromStdString(job.number)));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 20, 20, 16);
+    column->setSpacing(12);
+    column->addWidget(desk::pageTitle(windowTitle(), this));
+    if (!compared) {
+        auto* why = new desk::TextLabel(tr("It cannot be priced with today’s prices. %1")
+                                            .arg(QString::fromStdString(compared.error().detail)),
+                                        TextSize::Body, Role::Ink, Weight::Plain, this);
+        why->setObjectName(QStringLiteral("changesSaid"));
+        why->setWordWrap(true);
+        column->addWidget(why);
+        column->addStretch(1);
+        resize(desk::scaled(560), desk::scaled(200));
+    } else {
+        buildTotals(column, *compared);
+        auto* scroll = new QScrollArea(this);
+        scroll->setObjectName(QStringLiteral("changesRows"));
+        scroll->setFrameShape(QFrame::NoFrame);
+        scroll->setWidgetResizable(true);
+        scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        auto* tables = buildTables(*compared);
+        scroll->setWidget(tables);
+        tables->setAutoFillBackground(false);
+        scroll->viewport()->setAutoFillBackground(false);
+        column->addWidget(scroll, 1);
+        resize(desk::scaled(640), desk::scaled(560));
+    }
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    column->addWidget(buttons);
+}
+
+QString ChangesDialog::difference(units::Money amount) const {
+    if (amount.isZero()) return m_formatter.money(amount);
+    return amount.isNegative() ? QStringLiteral("−") + m_formatter.money(-amount)
+                               : QStringLiteral("+") + m_formatter.money(amount);
+}
+
+void ChangesDialog::buildTotals(QVBoxLayout* column, const pricing::PriceComparison& compared) {
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(20);
+    grid->setVerticalSpacing(0);
+    const std::tuple<QString, QString, const char*> figures[] = {
+        {tr("As given"), m_formatter.money(compared.totalThen), "totalThen"},
+        {tr("Today"), m_formatter.money(compared.totalNow), "totalNow"},
+        {tr("Difference"), difference(compared.totalNow - compared.totalThen), "totalDifference"}};
+    int at = 0;
+    for (const auto& [label, figure, name] : figures) {
+        grid->addWidget(new desk::TextLabel(label, TextSize::Small, Role::Muted, Weight::Plain, this), 0, at);
+        auto* shown = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
+        shown->setObjectName(QLatin1String(name));
+        shown->setMeaning(label);
+        shown->setFigure(figure);
+        shown->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        grid->addWidget(shown, 1, at, Qt::AlignLeft);
+        grid->setColumnStretch(at++, 1);
+    }
+    column->addLayout(grid);
+    auto* said = new desk::TextLabel(compared.causes.empty()
+                                         ? tr("Nothing that this order uses has changed.")
+                                         : tr("The quote stays as it was given; this only says what it would come to."),
+                                     TextSize::Small, Role::Muted, Weight::Plain, this);
+    said->setObjectName(QStringLiteral("changesSaid"));
+    said->setWordWrap(true);
+    column->addWidget(said);
+}
+
+QWidget* ChangesDialog::buildTables(const pricing::PriceComparison& compared) {
+    auto* body = new QWidget(this);
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(0, 0, 12, 0);
+    column->setSpacing(8);
+    if (!compared.causes.empty()) buildCauses(column, compared);
+    buildLines(column, compared);
+    column->addStretch(1);
+    return body;
+}
+
+void ChangesDialog::putWords(QGridLayout* grid, int row, int column, const QString& words, bool muted) {
+    auto* label = new desk::TextLabel(words, muted ? TextSize::Small : TextSize::Body, muted ? Role::Muted : Role::Ink,
+                                      Weight::Plain, this);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    grid->addWidget(label, row, column);
+}
+
+void ChangesDialog::putFigure(QGridLayout* grid, int row, int column, const QString& figure, const QString& meaning) {
+    auto* shown = new desk::FigureLabel({}, TextSize::Body, Role::Ink, Weight::Plain, this);
+    shown->setMeaning(meaning);
+    shown->setFigure(figure);
+    grid->addWidget(shown, row, column, Qt::AlignRight | Qt::AlignVCenter);
+}
+
+namespace {
+
+QGridLayout* changesGrid(QVBoxLayout* column, const QString& title, const QStringList& heads, QWidget* parent) {
+    column->addWidget(desk::sectionTitle(title, parent));
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(20);
+    grid->setVerticalSpacing(8);
+    grid->setColumnStretch(0, 1);
+    for (int i = 0; i < heads.size(); ++i)
+        grid->addWidget(new desk::TextLabel(heads.at(i), TextSize::Small, Role::Muted, Weight::Plain, parent), 0, i,
+                        i == 0 ? Qt::AlignLeft : Qt::AlignRight);
+    grid->addWidget(new desk::Hairline(parent), 1, 0, 1, static_cast<int>(heads.size()));
+    column->addLayout(grid);
+    return grid;
+}
+
+} // namespace
+
+void ChangesDialog::buildCauses(QVBoxLayout* column, const pricing::PriceComparison& compared) {
+    auto* grid = changesGrid(column, tr("Why"), {tr("What"), tr("was"), tr("is"), tr("on the total")}, this);
+    int row = 2;
+    for (const auto& cause : compared.causes) {
+        const auto what = QString::fromStdString(cause.what);
+        putWords(grid, row, 0, what, false);
+        const bool changedOnly = cause.was.empty() && cause.now.empty();
+        putFigure(grid, row, 1, changedOnly ? QString() : QString::fromStdString(cause.was), tr("was"));
+        putFigure(grid, row, 2, changedOnly ? tr("changed") : QString::fromStdString(cause.now), tr("is"));
+        putFigure(grid, row, 3, difference(cause.effect), what);
+        ++row;
+    }
+}
+
+void ChangesDialog::buildLines(QVBoxLayout* column, const pricing::PriceComparison& compared) {
+    auto* grid = changesGrid(column, tr("By line"),
+                             {tr("Line"), tr("each, given"), tr("each, today"), tr("on the line")}, this);
+    int row = 2;
+    for (const auto& line : compared.lines) {
+        const auto title = tr("%1 × %2").arg(m_formatter.count(line.quantity), QString::fromStdString(line.title));
+        putWords(grid, row, 0, title, false);
+        putFigure(grid, row, 1, m_formatter.money(line.eachThen), tr("each, given"));
+        putFigure(grid, row, 2, m_formatter.money(line.eachNow), tr("each, today"));
+        putFigure(grid, row, 3, difference(line.chargedNow - line.chargedThen), title);
+        ++row;
+    }
+}
+
+} // namespace sp::jobs

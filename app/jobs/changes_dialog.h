@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/formatter.h"
+#include "core/pricing/compare.h"
+#include "db/book/book.h"
+
+#include <QDialog>
+
+class QGridLayout;
+class QVBoxLayout;
+
+namespace sp::jobs {
+
+/// What a given quote would come to today, by line and by cause. For the owner: it names the shop's own prices. Opened
+/// with open().
+class ChangesDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    ChangesDialog(const db::QuoteSummary& job, const base::Result<pricing::PriceComparison>& compared,
+                  const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+  private:
+    void buildTotals(QVBoxLayout* column, const pricing::PriceComparison& compared);
+    QWidget* buildTables(const pricing::PriceComparison& compared);
+    void buildLines(QVBoxLayout* column, const pricing::PriceComparison& compared);
+    void buildCauses(QVBoxLayout* column, const pricing::PriceComparison& compared);
+    void putWords(QGridLayout* grid, int row, int column, const QString& words, bool muted);
+    void putFigure(QGridLayout* grid, int row, int column, const QString& figure, const QString& meaning);
+    QString difference(units::Money amount) const;
+
+    desk::Formatter m_formatter;
+};
+
+} // namespace sp::jobs

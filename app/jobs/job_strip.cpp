@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+#include "app/jobs/job_strip.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/field_box.h"
+#include "app/jobs/stage_words.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+namespace sp::jobs {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : Card(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(20, 12, 20, 12);
+    row->setSpacing(20);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(4);
+    m_title = new desk::TextLabel({}, TextSize::Body, Role::Ink, Weight::Strong, this);
+    m_title->setObjectName(QStringLiteral("jobTitle"));
+    m_title->setTextFormat(Qt::PlainText);
+    m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_detail = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_detail->setTextFormat(Qt::PlainText);
+    m_detail->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    words->addStretch(1);
+    words->addWidget(m_title);
+    words->addWidget(m_detail);
+    words->addStretch(1);
+    row->addLayout(words, 1);
+    m_total = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
+    m_total->setObjectName(QStringLiteral("jobTotal"));
+    m_total->setMeaning(tr("To pay"));
+    row->addWidget(m_total, 0, Qt::AlignVCenter);
+    m_stage = new desk::ChoiceField(m_formatter, this);
+    m_stage->setObjectName(QStringLiteral("jobStage"));
+    m_stage->setUnknownWording(tr("There is no stage “%1”; choose from the list."));
+    row->addWidget(new desk::FieldBox(tr("&Stage"), m_stage, this), 0, Qt::AlignVCenter);
+    m_changes = new QPushButton(tr("&What has changed since"), this);
+    m_changes->setObjectName(QStringLiteral("jobChanges"));
+    m_changes->setToolTip(tr("What the same order would come to today, and why"));
+    row->addWidget(m_changes, 0, Qt::AlignBottom);
+    m_open = new QPushButton(tr("&Open at the Counter"), this);
+    m_open->setObjectName(QStringLiteral("openJob"));
+    desk::makePrimary(*m_open);
+    row->addWidget(m_open, 0, Qt::AlignBottom);
+    connect(m_changes, &QPushButton::clicked, this, &JobStrip::changesAsked);
+    connect(m_open, &QPushButton::clicked, this, &JobStrip::openAsked);
+    connect(m_stage, &desk::ChoiceField::chosen, this, &JobStrip::stageChosen);
+    load();
+}
+
+void JobStrip::stageChosen(const QVariant& chosen) {
+    if (!chosen.isValid()) return;
+    const auto refused = m_presenter.setStage(static_cast<db::Stage>(chosen.toInt()));
+    if (refused) m_stage->setOuterProblem(QString::fromStdString(refused->detail));
+}
+
+void JobStrip::load() {
+    const auto* job = m_presenter.current();
+    setVisible(job != nullptr);
+    if (!job) return;
+    const auto customer = QString::fromStdString(job->customer);
+    const auto title = QString::fromStdString(job->title);
+    const auto number = job->number.empty() ? tr("Draft") : QString::fromStdString(job->number);
+    m_title->setText(title.isEmpty() ? tr("Nothing ordered yet") : title);
+    m_detail->setText(QStringList{number, m_formatter.dateWithDay(job->quotedOn),
+                                  customer.isEmpty() ? tr("no customer") : customer}
+                          .join(QStringLiteral(" · ")));
+    m_changes->setVisible(!job->number.empty());
+    m_total->setFigure(job->total ? m_formatter.money(*job->total) : QStringLiteral("—"));
+    const bool isUnfinished = job->id == m_shown && !m_stage->problem().isEmpty();
+    m_shown = job->id;
+    std::vector<desk::Choice> choices;
+    for (const auto stage : m_presenter.stages()) choices.push_back({static_cast<int>(stage), stageWord(stage), {}, {}});
+    m_stage->setChoices(std::move(choices));
+    if (!isUnfinished) m_stage->setCurrent(static_cast<int>(job->stage));
+}
+
+} // namespace sp::jobs

@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: MIT
+#include "app/jobs/jobs_page.h"
+
+#include "app/desk/card.h"
+#include "app/desk/empty_state.h"
+#include "app/desk/field_box.h"
+#include "app/jobs/changes_dialog.h"
+#include "app/jobs/job_strip.h"
+#include "app/jobs/jobs_table.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QShortcut>
+
+namespace sp::jobs {
+
+using desk::Role;
+using desk::TextSize;
+using Column = JobsTableModel::Column;
+
+JobsPage::JobsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_formatter(formatter)
+    , m_presenter(session)
+    , m_model(m_formatter) {
+    build();
+    fitColumns();
+    connectAll();
+    // Counted at the Counter, moved on, undone: read anew where somebody looks, else when somebody does (showEvent).
+    connect(&session, &session::BookSession::saved, this, [this] {
+        if (isVisible()) m_presenter.refresh();
+    });
+    refresh();
+}
+
+void JobsPage::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 20, 20, 16);
+    column->setSpacing(12);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(20);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(4);
+    words->addWidget(desk::pageTitle(tr("Jobs"), this));
+    m_note = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    m_note->setObjectName(QStringLiteral("jobsNote"));
+    words->addWidget(m_note);
+    words->addStretch(1);
+    head->addLayout(words, 1);
+    m_find = new desk::WordField(m_formatter, {}, this);
+    m_find->setObjectName(QStringLiteral("findJob"));
+    m_find->setEmptyAllowed(true);
+    m_find->setClearButtonEnabled(true);
+    m_findBox = new desk::FieldBox(tr("&Find a number, a customer or what was ordered"), m_find, this);
+    head->addWidget(m_findBox);
+    column->addLayout(head);
+    m_list = buildTable();
+    column->addWidget(m_list, 1);
+    m_empty = new desk::EmptyState(desk::Icon::Jobs, tr("No quote is in the book yet."), tr("Start one at the Counter"),
+                                   this);
+    m_noMatch = new desk::EmptyState(desk::Icon::Find, tr("No quote holds what you typed."), tr("Show all"), this);
+    column->addWidget(m_empty, 1);
+    column->addWidget(m_noMatch, 1);
+    m_strip = new JobStrip(m_presenter, m_formatter, this);
+    column->addWidget(m_strip);
+}
+
+QWidget* JobsPage::buildTable() {
+    auto* card = new desk::Card(this);
+    auto* around = new QVBoxLayout(card);
+    around->setContentsMargins(8, 8, 8, 8);
+    m_table = new JobsTable(card);
+    m_table->setModel(&m_model);
+    auto* header = m_table->horizontalHeader();
+    header->setSectionResizeMode(QHeaderView::Fixed);
+    header->setSectionResizeMode(Column::Customer, QHeaderView::Stretch);
+    header->setSectionResizeMode(Column::Title, QHeaderView::Stretch);
+    header->setSectionsClickable(false);
+    around->addWidget(m_table);
+    return card;
+}
+
+void JobsPage::fitColumns() {
+    m_findBox->setFixedWidth(desk::scaled(320));
+    for (const auto& [section, width] : {std::pair(Column::Number, 112), std::pair(Column::Day, 120),
+                                         std::pair(Column::Stage, 112), std::pair(Column::Total, 112)})
+        m_table->setColumnWidth(section, desk::scaled(width));
+}
+
+void JobsPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fitColumns();
+}
+
+void JobsPage::connectAll() {
+    connect(m_find, &desk::TypedField::edited, this, [this] { m_presenter.setFilter(m_find->text()); });
+    connect(m_find, &QLineEdit::textChanged, this, [this](const QString& text) {
+        if (text.isEmpty()) m_presenter.setFilter({}); // the clear button does not type
+    });
+    connect(m_table, &QAbstractItemView::activated, this, &JobsPage::openCurrent);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& at) {
+        if (!m_isLoading) m_presenter.select(at.row());
+    });
+    connect(&m_model, &JobsTableModel::moreWanted, &m_presenter, &JobsPresenter::readOn);
+    connect(m_strip, &JobStrip::changesAsked, this, &JobsPage::showChanges);
+    connect(m_strip, &JobStrip::openAsked, this, &JobsPage::openCurrent);
+    connect(m_empty, &desk::EmptyState::acted, this, &JobsPage::counterAsked);
+    connect(m_noMatch, &desk::EmptyState::acted, this, [this] {
+        m_find->clear();
+        focusStart();
+    });
+    connect(&m_presenter, &JobsPresenter::listed, this, &JobsPage::refresh);
+    connect(&m_presenter, &JobsPresenter::selected, this, &JobsPage::load);
+    auto* find = new QShortcut(QKeySequence::Find, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
+    connect(find, &QShortcut::activated, m_find, [this] { m_find->setFocus(Qt::ShortcutFocusReason); });
+}
+
+void JobsPage::refresh() {
+    m_isLoading = true;
+    m_model.setRows(m_presenter.jobs(), m_presenter.hasMore());
+    m_isLoading = false;
+    const bool none = m_presenter.jobs().empty();
+    m_list->setVisible(!none);
+    m_empty->setVisible(none && m_presenter.filter().isEmpty());
+    m_noMatch->setVisible(none && !m_presenter.filter().isEmpty());
+    const auto count = m_formatter.count(units::Count::of(static_cast<std::int64_t>(m_presenter.jobs().size())));
+    m_note->setText(none                     ? QString()
+                    : m_presenter.hasMore() ? tr("the newest %1 so far").arg(count)
+                    : m_presenter.filter().isEmpty() ? tr("%1 in the book").arg(count)
+                                                     : tr("%1 found").arg(count));
+    load();
+}
+
+void JobsPage::load() {
+    const int row = m_presenter.currentRow();
+    if (row >= 0 && m_table->currentIndex().row() != row) m_table->selectRow(row);
+    m_strip->load();
+}
+
+void JobsPage::openCurrent() {
+    if (const auto* job = m_presenter.current()) Q_EMIT openAsked(base::Id(job->id));
+}
+
+void JobsPage::showChanges() {
+    const auto* job = m_presenter.current();
+    if (!job) return;
+    auto* dialog = new ChangesDialog(*job, m_presenter.changesSince(m_formatter.style()), m_formatter, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void JobsPage::focusStart() {
+    if (m_presenter.jobs().empty())
+        m_find->setFocus(Qt::OtherFocusReason);
+    else
+        m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void JobsPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    m_presenter.refresh();
+}
+
+} // namespace sp::jobs

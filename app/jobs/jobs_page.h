@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/figures.h"
+#include "app/desk/word_field.h"
+#include "app/jobs/jobs_presenter.h"
+#include "app/jobs/jobs_table_model.h"
+
+#include <QTableView>
+#include <QVBoxLayout>
+#include <QWidget>
+
+namespace sp::desk {
+class EmptyState;
+}
+
+namespace sp::jobs {
+
+class JobStrip;
+
+/// The Jobs place: every quote and order, newest first, and where each one stands. Nothing on it says what anything
+/// costs the shop; what changed since a quote was given does, and is opened for it.
+class JobsPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    JobsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    /// The table, where there is one.
+    void focusStart();
+
+  Q_SIGNALS:
+    void openAsked(const sp::base::Id& quote); ///< to be shown at the Counter
+    void counterAsked();                       ///< there is no quote yet; one is begun at the Counter
+
+  protected:
+    void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+  private:
+    void build();
+    QWidget* buildTable();
+    void connectAll();
+    void fitColumns();
+    void refresh();
+    void load();
+    void openCurrent();
+    void showChanges();
+
+    desk::Formatter m_formatter;
+    JobsPresenter m_presenter;
+    JobsTableModel m_model;
+    desk::WordField* m_find = nullptr;
+    QWidget* m_findBox = nullptr;
+    desk::TextLabel* m_note = nullptr;
+    QWidget* m_list = nullptr;
+    QTableView* m_table = nullptr;
+    desk::EmptyState* m_empty = nullptr;
+    desk::EmptyState* m_noMatch = nullptr;
+    JobStrip* m_strip = nullptr;
+    bool m_isLoading = false;
+};
+
+} // namespace sp::jobs

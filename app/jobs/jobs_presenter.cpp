@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+#include "app/jobs/jobs_presenter.h"
+
+#include <algorithm>
+
+namespace sp::jobs {
+
+using db::Stage;
+
+JobsPresenter::JobsPresenter(session::BookSession& session, QObject* parent)
+    : QObject(parent)
+    , m_session(session) {
+    refresh();
+}
+
+int JobsPresenter::currentRow() const {
+    const auto found =
+        std::find_if(m_jobs.begin(), m_jobs.end(), [this](const auto& job) { return job.id == m_current; });
+    return found == m_jobs.end() ? -1 : static_cast<int>(found - m_jobs.begin());
+}
+
+const db::QuoteSummary* JobsPresenter::current() const {
+    const int row = currentRow();
+    return row < 0 ? nullptr : &m_jobs[static_cast<std::size_t>(row)];
+}
+
+void JobsPresenter::select(int row) {
+    const bool isThere = row >= 0 && row < static_cast<int>(m_jobs.size());
+    const auto id = isThere ? m_jobs[static_cast<std::size_t>(row)].id : base::Id{};
+    if (id == m_current) return;
+    m_current = id;
+    Q_EMIT selected();
+}
+
+std::vector<Stage> JobsPresenter::stages() const {
+    const auto* job = current();
+    if (!job) return {};
+    if (job->number.empty()) return {Stage::Enquiry, Stage::LetGo};
+    return {Stage::Quoted, Stage::Agreed, Stage::Making, Stage::Ready, Stage::Collected, Stage::LetGo};
+}
+
+std::optional<base::Error> JobsPresenter::setStage(Stage stage) {
+    const auto* job = current();
+    if (!job || job->stage == stage) return std::nullopt;
+    const auto id = job->id;
+    const auto done = m_session.change([&](db::Book& book) { return book.setStage(id, stage); });
+    refresh();
+    return done ? std::nullopt : std::optional(done.error());
+}
+
+void JobsPresenter::setFilter(const QString& text) {
+    const auto wanted = text.trimmed();
+    if (wanted == m_filter) return;
+    m_filter = wanted;
+    m_limit = kFirstJobs;
+    refresh();
+}
+
+void JobsPresenter::readOn() {
+    if (!hasMore()) return;
+    m_limit *= 2;
+    refresh();
+}
+
+base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::NumberStyle& style) {
+    const auto* job = current();
+    if (!job || job->number.empty())
+        return base::fail(base::Code::Invalid, "quote", "This quote has not been given yet; it has today's prices.");
+    const auto id = job->id;
+    auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
+    if (!quote) return base::fail(quote.error());
+    return pricing::comparePrices(quote->order, *quote->frozen, m_session.prices(quote->order.customer),
+                                  m_session.fits(), style);
+}
+
+void JobsPresenter::refresh() {
+    auto read = m_session.read([&](db::Book& book) { return book.quotes(m_filter.toStdString(), m_limit); });
+    m_jobs = read ? std::move(*read) : std::vector<db::QuoteSummary>{};
+    if (currentRow() < 0) m_current = m_jobs.empty() ? base::Id{} : m_jobs.front().id;
+    Q_EMIT listed();
+}
+
+} // namespace sp::jobs

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/formatter.h"
+#include "db/book/book.h"
+
+#include <QAbstractTableModel>
+
+#include <vector>
+
+namespace sp::jobs {
+
+/// Quotes as a table, in the order given. The total is what the customer pays; a draft has none yet. SortRole gives
+/// days and money as numbers.
+class JobsTableModel : public QAbstractTableModel {
+    Q_OBJECT
+
+  public:
+    enum Column { Number, Day, Customer, Title, Stage, Total, Columns };
+    enum Roles { SortRole = Qt::UserRole + 1 };
+    using Row = db::QuoteSummary;
+
+    explicit JobsTableModel(const desk::Formatter& formatter, QObject* parent = nullptr);
+
+    /// Shows other rows; where the quotes are the same ones, with or without older ones behind them, only what changed
+    /// is told. `hasMore`: older ones can be asked for.
+    void setRows(std::vector<Row> rows, bool hasMore = false);
+
+    bool canFetchMore(const QModelIndex& parent) const override;
+    void fetchMore(const QModelIndex& parent) override;
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+  Q_SIGNALS:
+    void moreWanted(); ///< the end of the list is looked at
+
+  private:
+    QString shown(const Row& row, int column) const;
+    static QVariant sortKey(const Row& row, int column);
+
+    desk::Formatter m_formatter;
+    std::vector<Row> m_rows;
+    bool m_hasMore = false;
+};
+
+} // namespace sp::jobs

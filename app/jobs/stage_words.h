@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/snapshot/stage.h"
+
+#include <QString>
+
+namespace sp::jobs {
+
+/// "Quoted", "Let go": as a person reads it.
+QString stageWord(db::Stage stage);
+
+} // namespace sp::jobs

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: MIT
+#include "app/paper/plan_pages.h"
+
+#include "app/paper/care_notes.h"
+#include "app/paper/paper_colours.h"
+
+#include <algorithm>
+
+namespace sp::paper {
+
+namespace {
+
+constexpr double kPlanSide = 44;
+constexpr double kPlanTop = 40;
+constexpr double kPlanBottom = 56;
+constexpr double kSheetGap = 18;
+constexpr double kTallestSheet = 250; ///< points
+constexpr double kPointsPerMm = 72 / 25.4;
+
+class PlanPages {
+  public:
+    explicit PlanPages(const PlanSheetInput& input)
+        : m_input(input)
+        , m_page(pageSize(input.shop->paper)) {}
+
+    std::vector<PlacedPage> lay() {
+        startPage();
+        head();
+        for (const auto& plan : m_input.plans) layPlan(plan);
+        feet();
+        return std::move(m_pages);
+    }
+
+  private:
+    double width() const { return m_page.width() - 2 * kPlanSide; }
+    double bottom() const { return m_page.height() - kPlanBottom; }
+    PlacedPage& page() { return m_pages.back(); }
+
+    void write(double x, double top, Face face, const QColor& colour, const QString& words) {
+        page().texts.push_back({{x, top + m_lettering.ascent(face)}, words, face, colour, false});
+    }
+    void writeRight(double right, double top, Face face, const QColor& colour, const QString& words) {
+        write(right - m_lettering.width(face, words), top, face, colour, words);
+    }
+    /// One line, cut off where it is too long.
+    QString fitted(Face face, const QString& words, double room) const {
+        return m_lettering.wrap(face, words, room, 1).value(0);
+    }
+    void paragraph(Face face, const QColor& colour, const QString& words) {
+        for (const auto& line : m_lettering.wrap(face, words, width(), 4)) {
+            write(kPlanSide, m_y, face, colour, line);
+            m_y += m_lettering.leading(face);
+        }
+    }
+
+    void startPage() {
+        m_pages.emplace_back();
+        m_y = kPlanTop;
+    }
+    /// Breaks the page unless so much is left on it.
+    void need(double height) {
+        if (m_y + height > bottom() && m_y > kPlanTop) startPage();
+    }
+
+    void head() {
+        writeRight(kPlanSide + width(), m_y + 4, Face::Small, kMutedInk,
+                   fitted(Face::Small, QString::fromStdString(m_input.shop->letterhead.name), width() / 3));
+        write(kPlanSide, m_y, Face::Title, kInk,
+              fitted(Face::Title, QStringLiteral("Cutting plan, ") + m_input.title, width() * 0.64));
+        m_y += m_lettering.leading(Face::Title) + 4;
+        paragraph(Face::Small, kInk, QString::fromUtf8(kBladeCaution.data(), static_cast<int>(kBladeCaution.size())));
+        paragraph(Face::Small, kMutedInk,
+                  QStringLiteral("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
+        m_y += 6;
+        page().rules.push_back({{kPlanSide, m_y}, width(), 0.6, kHairline});
+        m_y += 12;
+    }
+
+    void layPlan(const costing::CutPlan& plan) {
+        const auto& words = m_input.words;
+        const double line = m_lettering.leading(Face::Small);
+        const auto rows = static_cast<double>(plan.list.pieces.size());
+        const double scale = scaleOf(plan);
+        // A material begins where its words and its first sheet stand together, if a page holds them at all.
+        need(std::min(60 + rows * line + planSize(plan).height() * scale + 24, bottom() - kPlanTop));
+        write(kPlanSide, m_y, Face::Strong, kInk, fitted(Face::Strong, words.material(plan.list.material), width()));
+        m_y += m_lettering.leading(Face::Strong);
+        paragraph(Face::Body, kInk, words.verdict(plan));
+        paragraph(Face::Small, kMutedInk, words.left(plan));
+        m_y += 6;
+        legend(plan);
+        sheets(plan, scale);
+        m_y += 10;
+    }
+
+    void legend(const costing::CutPlan& plan) {
+        const auto& words = m_input.words;
+        const double right = kPlanSide + width();
+        for (std::size_t i = 0; i < plan.list.pieces.size(); ++i) {
+            need(m_lettering.leading(Face::Small));
+            const auto& piece = plan.list.pieces[i];
+            write(kPlanSide, m_y, Face::SmallStrong, kInk, pieceMark(i));
+            write(kPlanSide + 24, m_y, Face::Small, kInk,
+                  fitted(Face::Small, QString::fromStdString(piece.name), width() - 220));
+            writeRight(right - 70, m_y, Face::Small, kInk, words.size(piece.size));
+            writeRight(right, m_y, Face::Small, kMutedInk,
+                       piece.count == 1 ? QStringLiteral("1 piece")
+                                        : QStringLiteral("%1 pieces").arg(words.count(piece.count)));
+            m_y += m_lettering.leading(Face::Small);
+        }
+        m_y += 8;
+    }
+
+    /// Two sheets beside each other; a roll as wide as the page. Never larger than it is.
+    double scaleOf(const costing::CutPlan& plan) const {
+        const QSizeF size = planSize(plan);
+        const bool roll = plan.list.material.sheet.form == catalogue::SheetForm::Roll;
+        const double widest = roll ? width() : (width() - kSheetGap) / 2;
+        return std::min({widest / size.width(), kTallestSheet / size.height(), kPointsPerMm});
+    }
+
+    void sheets(const costing::CutPlan& plan, double scale) {
+        const QSizeF size = planSize(plan) * scale;
+        const double high = size.height() + m_lettering.leading(Face::Fine) + 4;
+        std::int64_t first = 1;
+        double x = kPlanSide;
+        bool isRowOpen = false;
+        for (const auto& sheet : plan.sheets) {
+            if (isRowOpen && x + size.width() > kPlanSide + width() + 0.5) {
+                m_y += high + 10;
+                x = kPlanSide;
+                isRowOpen = false;
+            }
+            if (!isRowOpen) need(high);
+            isRowOpen = true;
+            draw(plan, sheet, shapeOf(plan, sheet, {x, m_y}, scale));
+            write(x, m_y + size.height() + 3, Face::Fine, kMutedInk, caption(plan, sheet, first));
+            first += sheet.count;
+            x += size.width() + kSheetGap;
+        }
+        m_y += high + 4;
+    }
+
+    QString caption(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const {
+        const auto& traits = plan.list.material.sheet;
+        const bool roll = traits.form == catalogue::SheetForm::Roll;
+        return m_input.words.sheetName(plan, sheet, first) + QStringLiteral(" · ") +
+               m_input.words.size({traits.width, roll ? plan.length : traits.height});
+    }
+
+    void draw(const costing::CutPlan& plan, const costing::CutSheet& sheet, const PlanShape& shape) {
+        page().boxes.push_back({shape.sheet, kInk, {}, false});
+        if (!shape.left.isNull() && shape.left.width() > 8 && shape.left.height() > 8) {
+            page().boxes.push_back({shape.left.adjusted(2, 2, -2, -2), kMutedInk, {}, true});
+            centred(shape.left, Face::Fine, kMutedInk, m_input.words.size(sheet.left) + QStringLiteral(" left"), 0);
+        }
+        for (const auto& part : shape.parts) {
+            page().boxes.push_back({part.box, kInk, kSoftJewel, false});
+            if (part.turned) {
+                const double fold = std::min({part.box.width() / 3, part.box.height() / 3, 6.0});
+                page().corners.push_back({part.box.topRight(), fold, kInk});
+            }
+            const auto& piece = plan.list.pieces[part.piece];
+            const double line = m_lettering.leading(Face::Fine);
+            const auto size = m_input.words.size(piece.size);
+            const bool both = part.box.height() > 2 * line + 2 && m_lettering.width(Face::Fine, size) + 6 < part.box.width();
+            centred(part.box, Face::SmallStrong, kInk, pieceMark(part.piece), both ? -line / 2 : 0);
+            if (both) centred(part.box, Face::Fine, kMutedInk, size, line / 2 + 1);
+        }
+    }
+
+    /// In the middle of the box, `down` points below it; nothing where it does not fit.
+    void centred(const QRectF& box, Face face, const QColor& colour, const QString& words, double down) {
+        const double wide = m_lettering.width(face, words);
+        if (wide + 4 > box.width() || m_lettering.leading(face) > box.height() + 2) return;
+        write(box.center().x() - wide / 2, box.center().y() - m_lettering.leading(face) / 2 + down, face, colour, words);
+    }
+
+    void feet() {
+        const auto pages = m_pages.size();
+        const double y = m_page.height() - kPlanBottom + 12;
+        for (std::size_t i = 0; i < pages; ++i) {
+            auto& texts = m_pages[i].texts;
+            const double base = y + 6 + m_lettering.ascent(Face::Fine);
+            m_pages[i].rules.push_back({{kPlanSide, y}, width(), 0.6, kHairline});
+            const auto left = fitted(Face::Fine, QStringLiteral("Cutting plan, ") + m_input.title, width() * 0.6);
+            texts.push_back({{kPlanSide, base}, left, Face::Fine, kMutedInk, false});
+            const auto right = QStringLiteral("%1Page %2 of %3")
+                                   .arg(m_input.shop->isDemo ? QStringLiteral("Demo book · ") : QString())
+                                   .arg(i + 1)
+                                   .arg(pages);
+            texts.push_back({{kPlanSide + width() - m_lettering.width(Face::Fine, right), base}, right, Face::Fine, kMutedInk, false});
+        }
+    }
+
+    const PlanSheetInput& m_input;
+    QSizeF m_page;
+    Lettering m_lettering;
+    std::vector<PlacedPage> m_pages;
+    double m_y = 0;
+};
+
+} // namespace
+
+Document planDocument(const PlanSheetInput& input) {
+    return {"Cutting plan, " + input.title.toStdString(), PlanPages(input).lay()};
+}
+
+} // namespace sp::paper

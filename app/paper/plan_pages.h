@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/paper/plan_shape.h"
+#include "app/paper/sheet_painter.h"
+
+#include <vector>
+
+namespace sp::paper {
+
+/// What a cutting plan is printed from.
+struct PlanSheetInput {
+    QString title; ///< what it is for: "Lantern", "Quote 2026-0042"
+    const catalogue::Shop* shop = nullptr; ///< letterhead, paper and whether it is a demo
+    PlanWords words;
+    std::vector<costing::CutPlan> plans; ///< one for each material, in the order of printing
+};
+
+/// The cutting plan for the bench, upright on the shop's paper: under each material its verdict, its pieces by their
+/// marks with size and number, and every different sheet to scale. All words can be selected. It holds no prices.
+Document planDocument(const PlanSheetInput& input);
+
+} // namespace sp::paper

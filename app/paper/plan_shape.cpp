@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+#include "app/paper/plan_shape.h"
+
+#include <algorithm>
+
+namespace sp::paper {
+
+namespace {
+
+bool isRoll(const costing::CutPlan& plan) {
+    return plan.list.material.sheet.form == catalogue::SheetForm::Roll;
+}
+
+layout::Sheet sheetOf(const costing::CutPlan& plan) {
+    const auto& traits = plan.list.material.sheet;
+    return {traits.width, isRoll(plan) ? plan.length : traits.height};
+}
+
+std::int64_t stepOf(units::LengthUnit unit) {
+    return unit == units::LengthUnit::Inch ? units::Length::fromInch64ths(1).nanometres() : 100'000;
+}
+
+units::Length roundedUp(units::Length length, units::LengthUnit unit) {
+    const auto step = stepOf(unit);
+    return units::Length::fromNanometres((length.nanometres() + step - 1) / step * step);
+}
+
+units::Length roundedDown(units::Length length, units::LengthUnit unit) {
+    const auto step = stepOf(unit);
+    return units::Length::fromNanometres(length.nanometres() / step * step);
+}
+
+} // namespace
+
+QSizeF planSize(const costing::CutPlan& plan) {
+    const auto sheet = sheetOf(plan);
+    const double wide = sheet.width.millimetres();
+    const double high = sheet.height.millimetres();
+    return {std::max(wide, high), std::min(wide, high)};
+}
+
+PlanShape shapeOf(const costing::CutPlan& plan, const costing::CutSheet& sheet, QPointF corner, double scale) {
+    const auto size = sheetOf(plan);
+    const bool laid = size.height > size.width;
+    PlanShape shape;
+    shape.sheet = {corner, planSize(plan) * scale};
+    const auto place = [&](const layout::Position& at, const layout::Piece& piece) {
+        double x = at.x.millimetres();
+        double y = at.y.millimetres();
+        double wide = (at.turned ? piece.height : piece.width).millimetres();
+        double high = (at.turned ? piece.width : piece.height).millimetres();
+        if (laid) {
+            std::swap(x, y);
+            std::swap(wide, high);
+        }
+        return QRectF(shape.sheet.left() + x * scale, shape.sheet.bottom() - (y + high) * scale, wide * scale,
+                      high * scale);
+    };
+    for (const auto& part : sheet.places)
+        shape.parts.push_back({place(part.at, plan.list.pieces[part.piece].size), part.piece, part.at.turned});
+    if (!sheet.left.width.isZero()) shape.left = place(sheet.leftAt, sheet.left);
+    return shape;
+}
+
+QString pieceMark(std::size_t index) {
+    QString mark;
+    for (std::size_t rest = index + 1; rest > 0; rest = (rest - 1) / 26)
+        mark.prepend(QChar(static_cast<char16_t>(u'A' + (rest - 1) % 26)));
+    return mark;
+}
+
+QString PlanWords::length(units::Length length) const {
+    return QString::fromStdString(units::formatLength(length, unit, numbers)) + QLatin1Char(' ') +
+           QString::fromStdString(std::string(units::nameOf(unit)));
+}
+
+QString PlanWords::size(const layout::Piece& size) const {
+    return QString::fromStdString(units::formatLength(size.width, unit, numbers)) + QStringLiteral(" × ") +
+           length(size.height);
+}
+
+QString PlanWords::count(std::int64_t count) const {
+    return QString::fromStdString(units::formatCount(units::Count::of(count), numbers));
+}
+
+QString PlanWords::material(const catalogue::Material& material) const {
+    const auto& sheet = material.sheet;
+    const QString measures = sheet.form == catalogue::SheetForm::Roll
+                                 ? QStringLiteral("roll %1 wide").arg(length(sheet.width))
+                                 : size({sheet.width, sheet.height});
+    const auto name = QString::fromStdString(material.name);
+    return name.contains(measures) ? name : name + QStringLiteral(", ") + measures;
+}
+
+QString PlanWords::verdict(const costing::CutPlan& plan) const {
+    if (isRoll(plan)) {
+        const auto cut = length(roundedUp(plan.length, unit));
+        QString words = plan.proven ? QStringLiteral("%1 off the roll, shortest possible").arg(cut)
+                                    : QStringLiteral("%1 off the roll; no plan needs less than %2")
+                                          .arg(cut, length(roundedDown(plan.lengthBound, unit)));
+        if (plan.length > plan.list.material.sheet.height)
+            words += QStringLiteral(". That is more than one roll of %1: plan it in parts.")
+                         .arg(length(plan.list.material.sheet.height));
+        return words;
+    }
+    const QString sheets =
+        plan.count == 1 ? QStringLiteral("1 sheet") : QStringLiteral("%1 sheets").arg(count(plan.count));
+    if (plan.proven) return sheets + QStringLiteral(", fewest possible");
+    return sheets + QStringLiteral("; no plan needs fewer than %1").arg(count(plan.bound));
+}
+
+QString PlanWords::left(const costing::CutPlan& plan) const {
+    if (plan.sheets.empty()) return {};
+    const auto& last = plan.sheets.back();
+    const auto width = roundedDown(last.left.width, unit);
+    const auto height = roundedDown(last.left.height, unit);
+    const QString where = isRoll(plan) ? QStringLiteral("beside the pieces") : QStringLiteral("of the last sheet");
+    if (width.isZero() || height.isZero()) return QStringLiteral("nothing left ") + where;
+    return QStringLiteral("%1 left %2").arg(size({width, height}), where);
+}
+
+QString PlanWords::sheetName(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const {
+    if (isRoll(plan)) return QStringLiteral("Roll");
+    if (sheet.count == 1) return QStringLiteral("Sheet %1").arg(count(first));
+    return QStringLiteral("Sheets %1 to %2, cut alike").arg(count(first), count(first + sheet.count - 1));
+}
+
+} // namespace sp::paper

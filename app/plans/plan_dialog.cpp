@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: MIT
+#include "app/plans/plan_dialog.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/field_box.h"
+#include "app/paper/plan_pages.h"
+#include "app/paper/preview_dialog.h"
+#include "app/plans/plan_picture.h"
+
+#include <QDir>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sp::plans {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+namespace {
+
+constexpr int kSheetWidth = 300;     ///< of the widest sheet in a plan
+constexpr int kSheetHeight = 220;
+constexpr std::size_t kMostShown = 40; ///< different sheets of one plan; the rest is on paper
+
+} // namespace
+
+PlanDialog::PlanDialog(PlanQuestion question, catalogue::PriceBook prices, const desk::Formatter& formatter,
+                       QWidget* parent)
+    : QDialog(parent)
+    , m_question(std::move(question))
+    , m_prices(std::move(prices))
+    , m_formatter(formatter)
+    , m_words{formatter.style(), formatter.lengthUnit()} {
+    setObjectName(QStringLiteral("sheetPlan"));
+    setWindowTitle(tr("Sheet plan of %1").arg(m_question.title));
+    build();
+    connect(&m_planner, &SheetPlanner::answered, this, &PlanDialog::showAnswers);
+    ask();
+}
+
+void PlanDialog::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 20, 20, 16);
+    column->setSpacing(12);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(20);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(4);
+    words->addWidget(desk::pageTitle(windowTitle(), this));
+    m_said = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_said->setObjectName(QStringLiteral("planSaid"));
+    m_said->setWordWrap(true);
+    words->addWidget(m_said);
+    words->addStretch(1);
+    head->addLayout(words, 1);
+    if (m_question.asksPieces) {
+        m_pieces = new desk::CountField(m_formatter, this);
+        m_pieces->setObjectName(QStringLiteral("planPieces"));
+        m_pieces->setValue(m_question.lines.front().quantity);
+        m_pieces->setFixedWidth(desk::scaled(112));
+        head->addWidget(new desk::FieldBox(tr("Pi&eces to make"), m_pieces, this), 0, Qt::AlignTop);
+        connect(m_pieces, &desk::TypedField::edited, this, &PlanDialog::ask);
+    }
+    column->addLayout(head);
+    m_scroll = new QScrollArea(this);
+    m_scroll->setObjectName(QStringLiteral("planSheets"));
+    m_scroll->setAccessibleName(tr("Sheets"));
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    column->addWidget(m_scroll, 1);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(8);
+    buttons->addStretch(1);
+    m_print = new QPushButton(tr("&Print or save…"), this);
+    m_print->setObjectName(QStringLiteral("printPlan"));
+    desk::makePrimary(*m_print);
+    auto* close = new QPushButton(tr("&Close"), this);
+    close->setObjectName(QStringLiteral("closePlan"));
+    for (auto* button : {m_print, close}) button->setAutoDefault(false);
+    buttons->addWidget(m_print);
+    buttons->addWidget(close);
+    column->addLayout(buttons);
+    connect(m_print, &QPushButton::clicked, this, &PlanDialog::showPreview);
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    resize(desk::scaled(720), desk::scaled(640));
+}
+
+void PlanDialog::say(const QString& sentence) {
+    m_said->setText(sentence);
+    m_said->setVisible(!sentence.isEmpty());
+}
+
+void PlanDialog::ask() {
+    m_print->setEnabled(false);
+    if (auto* before = m_scroll->takeWidget()) before->deleteLater();
+    if (m_pieces) {
+        const auto count = m_pieces->value();
+        if (!count || count->value() < 1) {
+            m_planner.ask({});
+            say(tr("Say how many pieces are made."));
+            return;
+        }
+        m_question.lines.front().quantity = *count;
+    }
+    auto lists = costing::cutLists(m_question.lines, m_prices);
+    if (!lists) {
+        m_planner.ask({});
+        say(QString::fromStdString(lists.error().detail));
+        return;
+    }
+    if (lists->empty()) {
+        m_planner.ask({});
+        say(tr("Nothing here is cut from a sheet or a roll."));
+        return;
+    }
+    say(tr("Laying the pieces…"));
+    m_planner.ask(std::move(*lists));
+}
+
+void PlanDialog::showAnswers() {
+    const auto& answers = m_planner.answers();
+    if (answers.empty()) return;
+    say(tr("Every piece to scale, with its border; a folded corner is a piece turned a quarter."));
+    auto* body = new QWidget(m_scroll);
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(0, 0, 12, 0);
+    column->setSpacing(12);
+    for (const auto& answer : answers) addPlan(column, answer);
+    column->addStretch(1);
+    m_scroll->setWidget(body);
+    body->setAutoFillBackground(false);
+    m_scroll->viewport()->setAutoFillBackground(false);
+    m_print->setEnabled(
+        std::any_of(answers.begin(), answers.end(), [](const auto& answer) { return answer.plan.has_value(); }));
+}
+
+void PlanDialog::addPlan(QVBoxLayout* column, const PlanAnswer& answer) {
+    auto* card = new desk::Card(this);
+    auto* inside = new QVBoxLayout(card);
+    inside->setContentsMargins(desk::cardMargins());
+    inside->setSpacing(8);
+    inside->addWidget(desk::sectionTitle(m_words.material(answer.list.material), card));
+    if (!answer.plan) {
+        auto* why = new desk::TextLabel(answer.problem, TextSize::Body, Role::Warn, Weight::Plain, card);
+        why->setObjectName(QStringLiteral("planProblem"));
+        why->setWordWrap(true);
+        inside->addWidget(why);
+        column->addWidget(card);
+        return;
+    }
+    auto* verdict = new desk::TextLabel(m_words.verdict(*answer.plan), TextSize::Body, Role::Ink, Weight::Plain, card);
+    verdict->setObjectName(QStringLiteral("planVerdict"));
+    verdict->setWordWrap(true);
+    inside->addWidget(verdict);
+    auto* left = new desk::TextLabel(m_words.left(*answer.plan), TextSize::Small, Role::Muted, Weight::Plain, card);
+    left->setObjectName(QStringLiteral("planLeft"));
+    inside->addWidget(left);
+    addSheets(inside, *answer.plan);
+    addLegend(inside, *answer.plan);
+    column->addWidget(card);
+}
+
+void PlanDialog::addSheets(QVBoxLayout* column, const costing::CutPlan& plan) {
+    const QSizeF size = paper::planSize(plan);
+    const bool roll = plan.list.material.sheet.form == catalogue::SheetForm::Roll;
+    const int widest = desk::scaled(roll ? 2 * kSheetWidth : kSheetWidth);
+    const double scale = std::min(widest / size.width(), desk::scaled(kSheetHeight) / size.height());
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(8);
+    const int across = std::max(1, desk::scaled(2 * kSheetWidth + 12) / (static_cast<int>(size.width() * scale) + 12));
+    std::int64_t first = 1;
+    int at = 0;
+    for (std::size_t i = 0; i < std::min(plan.sheets.size(), kMostShown); ++i, ++at) {
+        grid->addWidget(new PlanPicture(plan, i, first, scale, m_words, this), at / across, at % across,
+                        Qt::AlignLeft | Qt::AlignTop);
+        first += plan.sheets[i].count;
+    }
+    grid->setColumnStretch(across, 1);
+    column->addLayout(grid);
+    if (plan.sheets.size() > kMostShown)
+        column->addWidget(new desk::TextLabel(tr("The first %1 different sheets; all of them are on the printed plan.")
+                                                  .arg(kMostShown),
+                                              TextSize::Small, Role::Muted, Weight::Plain, this));
+}
+
+void PlanDialog::addLegend(QVBoxLayout* column, const costing::CutPlan& plan) {
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(4);
+    int row = 0;
+    for (std::size_t i = 0; i < plan.list.pieces.size(); ++i, ++row) {
+        const auto& piece = plan.list.pieces[i];
+        auto* name = new desk::TextLabel(QString::fromStdString(piece.name), TextSize::Small, Role::Ink, Weight::Plain, this);
+        name->setTextFormat(Qt::PlainText);
+        name->setWordWrap(true);
+        grid->addWidget(new desk::TextLabel(paper::pieceMark(i), TextSize::Small, Role::Ink, Weight::Strong, this), row, 0);
+        grid->addWidget(name, row, 1);
+        grid->addWidget(new desk::TextLabel(m_words.size(piece.size), TextSize::Small, Role::Muted, Weight::Plain, this),
+                        row, 2, Qt::AlignRight);
+        grid->addWidget(new desk::TextLabel(piece.count == 1 ? tr("1 piece") : tr("%1 pieces").arg(m_words.count(piece.count)),
+                                            TextSize::Small, Role::Muted, Weight::Plain, this),
+                        row, 3, Qt::AlignRight);
+    }
+    grid->setColumnStretch(1, 1);
+    column->addLayout(grid);
+}
+
+void PlanDialog::showPreview() {
+    paper::PlanSheetInput input;
+    input.title = m_question.title;
+    input.shop = &m_prices.shop;
+    input.words = m_words;
+    for (const auto& answer : m_planner.answers())
+        if (answer.plan) input.plans.push_back(*answer.plan);
+    if (input.plans.empty() || m_planner.isBusy()) return;
+    auto document = paper::planDocument(input);
+    const auto name = tr("Cutting plan %1").arg(m_question.title).replace(QLatin1Char('/'), QLatin1Char('-'));
+    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    auto* preview = new paper::PreviewDialog(std::move(document), m_prices.shop.paper,
+                                             documents.filePath(name + QStringLiteral(".pdf")), this);
+    preview->setObjectName(QStringLiteral("planPreview"));
+    preview->setAttribute(Qt::WA_DeleteOnClose);
+    preview->open();
+}
+
+} // namespace sp::plans

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/figures.h"
+#include "app/desk/formatter.h"
+#include "app/desk/value_fields.h"
+#include "app/paper/plan_shape.h"
+#include "app/plans/sheet_planner.h"
+
+#include <QDialog>
+#include <QPushButton>
+#include <QScrollArea>
+
+class QVBoxLayout;
+
+namespace sp::plans {
+
+/// What is laid on sheets: lines of one order or of several.
+struct PlanQuestion {
+    QString title; ///< "Lantern", "Quote 2026-0042": what the plan is for
+    std::vector<catalogue::OrderLine> lines;
+    bool asksPieces = false; ///< one line whose number of pieces is typed in the dialog
+};
+
+/// How everything that a job needs cut lies on its sheets and rolls, to scale, with the fewest sheets found and what no
+/// plan can beat. While another plan is worked out no picture is shown. Opened with open().
+class PlanDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    PlanDialog(PlanQuestion question, catalogue::PriceBook prices, const desk::Formatter& formatter,
+               QWidget* parent = nullptr);
+
+    const SheetPlanner& planner() const { return m_planner; }
+
+  private:
+    void build();
+    void ask();
+    void showAnswers();
+    void say(const QString& sentence);
+    void addPlan(QVBoxLayout* column, const PlanAnswer& answer);
+    void addSheets(QVBoxLayout* column, const costing::CutPlan& plan);
+    void addLegend(QVBoxLayout* column, const costing::CutPlan& plan);
+    void showPreview();
+
+    PlanQuestion m_question;
+    catalogue::PriceBook m_prices;
+    desk::Formatter m_formatter;
+    paper::PlanWords m_words;
+    SheetPlanner m_planner;
+    desk::CountField* m_pieces = nullptr;
+    desk::TextLabel* m_said = nullptr;
+    QScrollArea* m_scroll = nullptr;
+    QPushButton* m_print = nullptr;
+};
+
+} // namespace sp::plans

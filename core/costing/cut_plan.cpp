@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: MIT
+#include "core/costing/cut_plan.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace sp::costing {
+
+namespace {
+
+using catalogue::MaterialKind;
+using units::Length;
+
+constexpr std::size_t kMostForLeft = 600; ///< pieces on a sheet; what is left between more of them is of no use
+
+class Lists {
+  public:
+    explicit Lists(const catalogue::PriceBook& book)
+        : m_book(book) {}
+
+    base::Done add(const base::Id& id, const catalogue::OrderLine& line, const std::string& name, std::int64_t count) {
+        const auto* known = m_book.find(id);
+        if (!known)
+            return base::fail(base::Code::NotFound, line.title,
+                              fmt::format("A material of {} is no longer in the book; choose another one.",
+                                          line.title));
+        const auto& material = known->material;
+        if (material.kind == MaterialKind::Blank) return {};
+        auto list = std::find_if(m_lists.begin(), m_lists.end(),
+                                 [&](const CutList& other) { return other.material.id == id; });
+        if (list == m_lists.end()) list = m_lists.insert(list, CutList{material, {}});
+        const Length border = material.sheet.border + material.sheet.border;
+        const layout::Piece size{line.width + border, line.height + border};
+        for (auto& piece : list->pieces)
+            if (piece.name == name && piece.size == size) {
+                piece.count += count;
+                return {};
+            }
+        list->pieces.push_back({name, size, count});
+        return {};
+    }
+
+    std::string stoneName(const base::Id& id) const {
+        const auto* stone = m_book.find(id);
+        return stone ? stone->material.name : std::string("stone");
+    }
+
+    std::vector<CutList> take() { return std::move(m_lists); }
+
+  private:
+    const catalogue::PriceBook& m_book;
+    std::vector<CutList> m_lists;
+};
+
+base::Done checkLineSize(const catalogue::OrderLine& line) {
+    constexpr std::int64_t kMost = 1'000'000;
+    if (line.quantity.value() >= 1 && line.quantity.value() <= kMost && line.width > Length{} &&
+        line.height > Length{} && line.width <= units::kLongest && line.height <= units::kLongest)
+        return {};
+    return base::fail(base::Code::OutOfRange, line.title,
+                      fmt::format("{} needs a number of pieces, a width and a height before it can be laid on a sheet.",
+                                  line.title.empty() ? "A line" : line.title));
+}
+
+/// The free rectangles of a sheet, every one as large as it can be: each piece cuts those it touches into up to four.
+class FreePlaces {
+  public:
+    struct Box {
+        Length left, low, right, high;
+        bool isInside(const Box& other) const {
+            return left >= other.left && right <= other.right && low >= other.low && high <= other.high;
+        }
+        bool touches(const Box& other) const {
+            return left < other.right && other.left < right && low < other.high && other.low < high;
+        }
+    };
+
+    explicit FreePlaces(const Box& all)
+        : m_boxes{all} {}
+
+    void take(const Box& used) {
+        std::vector<Box> kept;
+        std::vector<Box> cut;
+        for (const auto& box : m_boxes) {
+            if (!box.touches(used)) {
+                kept.push_back(box);
+                continue;
+            }
+            if (used.left > box.left) cut.push_back({box.left, box.low, used.left, box.high});
+            if (used.right < box.right) cut.push_back({used.right, box.low, box.right, box.high});
+            if (used.low > box.low) cut.push_back({box.left, box.low, box.right, used.low});
+            if (used.high < box.high) cut.push_back({box.left, used.high, box.right, box.high});
+        }
+        for (std::size_t i = 0; i < cut.size(); ++i) {
+            const auto covers = [&](const Box& other) { return cut[i].isInside(other); };
+            bool isCovered = std::any_of(kept.begin(), kept.end(), covers);
+            for (std::size_t j = 0; j < cut.size() && !isCovered; ++j)
+                isCovered = j != i && cut[i].isInside(cut[j]) && (j < i || !cut[j].isInside(cut[i]));
+            if (!isCovered) kept.push_back(cut[i]);
+        }
+        m_boxes = std::move(kept);
+    }
+
+    const std::vector<Box>& boxes() const { return m_boxes; }
+
+  private:
+    std::vector<Box> m_boxes;
+};
+
+void findLeft(CutSheet& sheet, const CutList& list, const layout::Sheet& size) {
+    if (sheet.places.size() > kMostForLeft) return;
+    const auto& traits = list.material.sheet;
+    FreePlaces free({traits.margin, traits.margin, size.width - traits.margin, size.height - traits.margin});
+    for (const auto& place : sheet.places) {
+        const auto& piece = list.pieces[place.piece].size;
+        const Length wide = place.at.turned ? piece.height : piece.width;
+        const Length high = place.at.turned ? piece.width : piece.height;
+        free.take({place.at.x - traits.gap, place.at.y - traits.gap, place.at.x + wide + traits.gap,
+                   place.at.y + high + traits.gap});
+    }
+    const auto areaOf = [](const layout::Piece& piece) {
+        return piece.width.millimetres() * piece.height.millimetres();
+    };
+    for (const auto& box : free.boxes()) {
+        const layout::Piece piece{box.right - box.left, box.high - box.low};
+        if (areaOf(piece) <= areaOf(sheet.left)) continue;
+        sheet.left = piece;
+        sheet.leftAt = {box.left, box.low, false};
+    }
+}
+
+std::vector<layout::MixedPiece> mixedOf(const CutList& list) {
+    std::vector<layout::MixedPiece> pieces;
+    for (const auto& piece : list.pieces) pieces.push_back({piece.name, piece.size, piece.count});
+    return pieces;
+}
+
+/// Sheets cut alike become one, the one with most left last.
+void gather(CutPlan& plan, std::vector<std::vector<CutPlace>> sheets, const layout::Sheet& size) {
+    const auto order = [](const CutPlace& a, const CutPlace& b) {
+        return std::tuple(a.at.x, a.at.y, a.piece, a.at.turned) < std::tuple(b.at.x, b.at.y, b.piece, b.at.turned);
+    };
+    for (auto& places : sheets) {
+        std::sort(places.begin(), places.end(), order);
+        const auto same = std::find_if(plan.sheets.begin(), plan.sheets.end(),
+                                       [&](const CutSheet& other) { return other.places == places; });
+        if (same != plan.sheets.end()) {
+            ++same->count;
+            continue;
+        }
+        auto& sheet = plan.sheets.emplace_back();
+        sheet.places = std::move(places);
+        findLeft(sheet, plan.list, size);
+    }
+    const auto area = [](const CutSheet& sheet) {
+        return sheet.left.width.millimetres() * sheet.left.height.millimetres();
+    };
+    std::stable_sort(plan.sheets.begin(), plan.sheets.end(),
+                     [&](const CutSheet& a, const CutSheet& b) { return area(a) < area(b); });
+}
+
+base::Error inMaterial(base::Error error, const catalogue::Material& material) {
+    error.detail = fmt::format("{}: {}", material.name, error.detail);
+    return error;
+}
+
+} // namespace
+
+base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine> lines,
+                                            const catalogue::PriceBook& book) {
+    Lists lists(book);
+    for (const auto& line : lines)
+        if (auto ok = checkLineSize(line); !ok) return base::fail(ok.error());
+    if (const auto& sheet = book.shop.usualTemplate; !sheet.isNone())
+        for (const auto& line : lines) {
+            if (line.templatesOnWall) continue;
+            for (const auto& stone : line.stones)
+                if (auto ok = lists.add(sheet, line, line.title + ", " + lists.stoneName(stone.material), 1); !ok)
+                    return base::fail(ok.error());
+        }
+    if (const auto& tape = book.shop.usualTape; !tape.isNone())
+        for (const auto& line : lines) {
+            const auto* known = book.find(tape);
+            const std::int64_t lifts = known ? std::max<std::int64_t>(1, known->material.sheet.lifts) : 1;
+            if (auto ok = lists.add(tape, line, line.title, (line.quantity.value() + lifts - 1) / lifts); !ok)
+                return base::fail(ok.error());
+        }
+    for (const auto& line : lines) {
+        if (line.customersGarment || line.onto.isNone()) continue;
+        if (auto ok = lists.add(line.onto, line, line.title, line.quantity.value()); !ok) return base::fail(ok.error());
+    }
+    return lists.take();
+}
+
+base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& effort) {
+    const auto& traits = list.material.sheet;
+    const layout::FitRules rules{traits.margin, traits.gap, traits.oneWay};
+    CutPlan plan;
+    plan.list = list;
+    if (traits.form == catalogue::SheetForm::Roll) {
+        const auto roll = layout::packRoll(traits.width, mixedOf(list), rules, effort);
+        if (!roll) return base::fail(inMaterial(roll.error(), list.material));
+        plan.count = plan.bound = 1;
+        plan.length = roll->length;
+        plan.lengthBound = roll->bound;
+        plan.proven = roll->proven;
+        std::vector<CutPlace> places;
+        for (const auto& placed : roll->placements) places.push_back({placed.piece, placed.at});
+        gather(plan, {std::move(places)}, {traits.width, roll->length});
+        return plan;
+    }
+    // Every sheet costs the same one unit: the cheapest plan is the one with the fewest sheets.
+    const layout::Sheet size{traits.width, traits.height};
+    const std::vector<layout::MixedSheet> kinds{
+        {list.material.name, size, units::Money::fromMicros(units::kMicrosPerUnit), std::nullopt}};
+    const auto packed = layout::packSheets(kinds, mixedOf(list), rules, effort);
+    if (!packed) return base::fail(inMaterial(packed.error(), list.material));
+    plan.count = static_cast<std::int64_t>(packed->sheets.size());
+    plan.bound = std::min(plan.count, std::max(packed->sheetBound, packed->costBound.micros() / units::kMicrosPerUnit));
+    plan.proven = plan.count == plan.bound;
+    std::vector<std::vector<CutPlace>> sheets(packed->sheets.size());
+    for (const auto& placed : packed->placements)
+        sheets[static_cast<std::size_t>(placed.sheet)].push_back({placed.piece, placed.at});
+    gather(plan, std::move(sheets), size);
+    return plan;
+}
+
+} // namespace sp::costing

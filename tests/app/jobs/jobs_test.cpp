@@ -1,0 +1,316 @@
+// SPDX-License-Identifier: MIT
+// The Jobs place driven by keys, off screen, on a fresh demo book with a few quotes in it.
+#include "app/demo/demo_book.h"
+#include "app/desk/theme.h"
+#include "app/jobs/jobs_page.h"
+#include "app/jobs/stage_words.h"
+#include "core/pricing/price_order.h"
+#include "tests/support/temp_folder.h"
+
+#include <QAbstractItemModelTester>
+#include <QAccessible>
+#include <QAbstractButton>
+#include <QApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace sp::jobs::test {
+
+namespace {
+
+class Jobs : public testing::Test {
+  protected:
+    Jobs() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        EXPECT_TRUE(book.has_value());
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
+    }
+
+    db::Quote draft(const char* design, const char* customer) {
+        return *m_session->keepDraft([&](db::Book& book) -> base::Result<db::Quote> {
+            auto quote = *book.startQuote();
+            for (const auto& known : m_session->customers())
+                if (known.name == customer) quote.order.customer = known.id;
+            for (const auto& known : m_session->designs()) {
+                if (known.name != design) continue;
+                auto& line = quote.order.lines.emplace_back();
+                line.title = known.name;
+                line.width = known.width;
+                line.height = known.height;
+                line.stones = known.stones;
+                line.onto = known.usualBase;
+                line.quantity = units::Count::of(24);
+            }
+            EXPECT_FALSE(quote.order.lines.empty()) << design;
+            quote.version = *book.saveDraft(quote);
+            return quote;
+        });
+    }
+    db::Quote give(const char* design, const char* customer) {
+        const auto quote = draft(design, customer);
+        const auto prices = m_session->prices(quote.order.customer);
+        const auto priced = pricing::priceOrder(quote.order, prices, m_session->fits());
+        EXPECT_TRUE(priced.has_value());
+        return *m_session->change([&](db::Book& book) {
+            return book.give(quote, prices, priced->total, quote.order.quotedOn.plusDays(30));
+        });
+    }
+    void open() {
+        m_page = std::make_unique<JobsPage>(*m_session, *m_formatter);
+        m_page->resize(1274, 768);
+        m_page->show();
+        QApplication::setActiveWindow(m_page.get());
+        m_page->focusStart();
+        QApplication::processEvents();
+    }
+    template<class T>
+    T* part(const char* name) {
+        auto* found = m_page->findChild<T*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    QString cell(int row, JobsTableModel::Column column) {
+        return part<QTableView>("jobs")->model()->index(row, column).data().toString();
+    }
+    int rows() { return part<QTableView>("jobs")->model()->rowCount(); }
+    void typeInto(const char* name, const char* text) {
+        auto* field = part<QLineEdit>(name);
+        field->setFocus();
+        field->selectAll();
+        QTest::keyClicks(field, QString::fromUtf8(text));
+    }
+    db::Stage stageOf(const base::Id& id) {
+        return m_session->read([&](db::Book& book) { return book.quote(id); })->stage;
+    }
+
+    sp::test::TempFolder m_folder;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    std::unique_ptr<session::BookSession> m_session;
+    std::unique_ptr<desk::Formatter> m_formatter;
+    std::unique_ptr<JobsPage> m_page;
+};
+
+} // namespace
+
+TEST_F(Jobs, areListedNewestFirstWithWhatTheCustomerPays) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    draft("Heron", "Wren and Daughter, florists");
+    open();
+    ASSERT_EQ(rows(), 2);
+    EXPECT_EQ(cell(0, JobsTableModel::Number), "draft");
+    EXPECT_EQ(cell(0, JobsTableModel::Title), "Heron");
+    EXPECT_EQ(cell(0, JobsTableModel::Stage), "Enquiry");
+    EXPECT_EQ(cell(0, JobsTableModel::Total), QString::fromUtf8("—"));
+    EXPECT_EQ(cell(1, JobsTableModel::Number).toStdString(), lantern.number);
+    EXPECT_EQ(cell(1, JobsTableModel::Customer), "Juniper Hill Swim Club");
+    EXPECT_EQ(cell(1, JobsTableModel::Total), m_formatter->money(*lantern.sealedTotal));
+}
+
+TEST_F(Jobs, areFoundByNumberCustomerAndTitle) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    give("Heron", "Wren and Daughter, florists");
+    open();
+    const std::pair<const char*, const char*> cases[] = {
+        {"juniper", "Lantern"}, {"HERON", "Heron"}, {lantern.number.c_str(), "Lantern"}};
+    for (const auto& [typed, title] : cases) {
+        QTest::keyClick(m_page.get(), Qt::Key_F, Qt::ControlModifier);
+        ASSERT_TRUE(part<QLineEdit>("findJob")->hasFocus());
+        part<QLineEdit>("findJob")->selectAll();
+        QTest::keyClicks(part<QLineEdit>("findJob"), QLatin1String(typed));
+        ASSERT_EQ(rows(), 1) << typed;
+        EXPECT_EQ(cell(0, JobsTableModel::Title), title) << typed;
+        EXPECT_EQ(part<QLabel>("jobTitle")->text(), title) << typed;
+    }
+    typeInto("findJob", "nobody of that name");
+    EXPECT_EQ(rows(), 0);
+    EXPECT_FALSE(part<QLabel>("jobTitle")->isVisible());
+    part<QLineEdit>("findJob")->clear();
+    EXPECT_EQ(rows(), 2);
+}
+
+TEST_F(Jobs, openAtTheCounterByEnterAndDoubleClick) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    const auto heron = give("Heron", "Juniper Hill Swim Club");
+    open();
+    QSignalSpy opened(m_page.get(), &JobsPage::openAsked);
+    auto* table = part<QTableView>("jobs");
+    ASSERT_TRUE(table->hasFocus());
+    QTest::keyClick(table, Qt::Key_Return);
+    ASSERT_EQ(opened.count(), 1);
+    EXPECT_EQ(opened[0][0].value<base::Id>(), heron.id);
+    const auto second = table->visualRect(table->model()->index(1, 2)).center();
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, second);
+    QTest::mouseDClick(table->viewport(), Qt::LeftButton, {}, second);
+    ASSERT_EQ(opened.count(), 2);
+    EXPECT_EQ(opened[1][0].value<base::Id>(), lantern.id);
+}
+
+TEST_F(Jobs, moveOnByTypingTheStage) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    open();
+    typeInto("jobStage", "mak");
+    QTest::keyClick(part<QLineEdit>("jobStage"), Qt::Key_Return);
+    EXPECT_EQ(stageOf(lantern.id), db::Stage::Making);
+    EXPECT_EQ(cell(0, JobsTableModel::Stage), "Making");
+    m_session->undo();
+    EXPECT_EQ(stageOf(lantern.id), db::Stage::Quoted);
+    EXPECT_EQ(cell(0, JobsTableModel::Stage), "Quoted");
+    EXPECT_EQ(part<QLineEdit>("jobStage")->text(), "Quoted");
+}
+
+TEST_F(Jobs, keepAStageThatIsNoneAndSaveNothing) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    open();
+    typeInto("jobStage", "shipped");
+    QTest::keyClick(part<QLineEdit>("jobStage"), Qt::Key_Tab);
+    EXPECT_EQ(part<QLineEdit>("jobStage")->text(), "shipped");
+    EXPECT_FALSE(part<QLineEdit>("jobStage")->accessibleDescription().isEmpty());
+    EXPECT_EQ(stageOf(lantern.id), db::Stage::Quoted);
+    give("Heron", "Juniper Hill Swim Club"); // another change of the book leaves the entry alone
+    EXPECT_EQ(part<QLineEdit>("jobStage")->text(), "shipped");
+}
+
+TEST_F(Jobs, offerADraftOnlyWhatADraftCanBe) {
+    const auto heron = draft("Heron", "Juniper Hill Swim Club");
+    give("Lantern", "Juniper Hill Swim Club");
+    JobsPresenter presenter(*m_session);
+    EXPECT_EQ(presenter.stages().front(), db::Stage::Quoted);
+    EXPECT_EQ(presenter.stages().size(), 6U);
+    presenter.select(1);
+    EXPECT_EQ(presenter.stages(), (std::vector{db::Stage::Enquiry, db::Stage::LetGo}));
+    EXPECT_FALSE(presenter.setStage(db::Stage::LetGo).has_value());
+    EXPECT_EQ(stageOf(heron.id), db::Stage::LetGo);
+    const auto refused = presenter.setStage(db::Stage::Ready);
+    ASSERT_TRUE(refused.has_value());
+    EXPECT_EQ(refused->code, base::Code::Invalid);
+    EXPECT_EQ(stageOf(heron.id), db::Stage::LetGo);
+}
+
+TEST_F(Jobs, keepTheirPlaceWhenTheListGrows) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    open();
+    give("Heron", "Juniper Hill Swim Club");
+    ASSERT_EQ(rows(), 2);
+    EXPECT_EQ(part<QTableView>("jobs")->currentIndex().row(), 1);
+    EXPECT_EQ(part<QLabel>("jobTitle")->text(), "Lantern");
+}
+
+TEST_F(Jobs, areReadOnWhenTheEndIsLookedAt) {
+    constexpr int kMany = 2 * static_cast<int>(kFirstJobs) + 50;
+    m_session->change([&](db::Book& book) {
+        return book.together("many", [&]() -> base::Done {
+            for (int i = 0; i < kMany; ++i)
+                if (auto started = book.startQuote(); !started) return base::fail(started.error());
+            return {};
+        });
+    });
+    open();
+    EXPECT_EQ(rows(), kFirstJobs);
+    auto* table = part<QTableView>("jobs");
+    table->selectRow(7);
+    for (int i = 0; i < 4; ++i) {
+        table->scrollToBottom();
+        QTest::qWait(20);
+    }
+    EXPECT_EQ(rows(), kMany);
+    EXPECT_EQ(table->currentIndex().row(), 7);
+    EXPECT_FALSE(part<QLabel>("jobsNote")->text().isEmpty());
+}
+
+TEST_F(Jobs, sayWhatHasChangedSinceAQuoteWasGiven) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    auto shop = m_session->shop();
+    shop.rates.labourPerHour += units::Money::fromMicros(5'000'000);
+    m_session->change([&](db::Book& book) { return book.save(shop); });
+    layout::FitMemo fits;
+    const auto now = pricing::priceOrder(lantern.order, m_session->prices(lantern.order.customer), fits)->total;
+    ASSERT_GT(now, *lantern.sealedTotal);
+    open();
+    part<QPushButton>("jobChanges")->click();
+    EXPECT_EQ(part<QLabel>("totalThen")->text(), m_formatter->money(*lantern.sealedTotal));
+    EXPECT_EQ(part<QLabel>("totalNow")->text(), m_formatter->money(now));
+    EXPECT_EQ(part<QLabel>("totalDifference")->text(), "+" + m_formatter->money(now - *lantern.sealedTotal));
+    JobsPresenter presenter(*m_session);
+    const auto compared = presenter.changesSince({});
+    ASSERT_TRUE(compared.has_value());
+    ASSERT_EQ(compared->causes.size(), 1U);
+    EXPECT_EQ(compared->causes[0].what, "Labour an hour");
+    EXPECT_EQ(m_session->read([&](db::Book& book) { return book.quote(lantern.id); })->sealedTotal,
+              lantern.sealedTotal);
+}
+
+TEST_F(Jobs, aDraftHasNothingToCompare) {
+    draft("Heron", "Juniper Hill Swim Club");
+    open();
+    EXPECT_FALSE(part<QPushButton>("jobChanges")->isVisible());
+    JobsPresenter presenter(*m_session);
+    EXPECT_FALSE(presenter.changesSince({}).has_value());
+}
+
+TEST_F(Jobs, anEmptyBookSendsToTheCounter) {
+    open();
+    QSignalSpy asked(m_page.get(), &JobsPage::counterAsked);
+    for (auto* button : m_page->findChildren<QAbstractButton*>(QStringLiteral("emptyAction")))
+        if (button->isVisible()) button->click();
+    EXPECT_EQ(asked.count(), 1);
+    EXPECT_FALSE(part<QTableView>("jobs")->isVisible());
+}
+
+TEST_F(Jobs, everyInputHasANameAndAKeyOfItsOwn) {
+    give("Lantern", "Juniper Hill Swim Club");
+    open();
+    for (auto* widget : m_page->findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus) continue;
+        EXPECT_FALSE(QAccessible::queryAccessibleInterface(widget)->text(QAccessible::Name).isEmpty())
+            << widget->metaObject()->className();
+        EXPECT_FALSE(widget->objectName().isEmpty()) << widget->metaObject()->className();
+    }
+    std::multiset<QString> keys;
+    for (auto* label : m_page->findChildren<QLabel*>())
+        if (label->buddy()) keys.insert(QKeySequence::mnemonic(label->text()).toString());
+    for (auto* button : m_page->findChildren<QAbstractButton*>())
+        if (const auto key = QKeySequence::mnemonic(button->text()); !key.isEmpty()) keys.insert(key.toString());
+    EXPECT_EQ(keys.size(), 4U);
+    for (const auto& key : keys) EXPECT_EQ(keys.count(key), 1U) << key.toStdString();
+    EXPECT_EQ(keys.count(QString()), 0U) << "a label without a key";
+}
+
+TEST_F(Jobs, theTableBehavesAsAModel) {
+    JobsTableModel model(*m_formatter);
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    give("Lantern", "Juniper Hill Swim Club");
+    draft("Heron", "Wren and Daughter, florists");
+    const auto two = *m_session->read([](db::Book& book) { return book.quotes({}, 10); });
+    const QSignalSpy resets(&model, &QAbstractItemModel::modelReset);
+    model.setRows(two);
+    model.setRows(two);
+    EXPECT_EQ(resets.count(), 1);
+    EXPECT_EQ(model.rowCount(), 2);
+    EXPECT_LT(model.index(0, JobsTableModel::Total).data(JobsTableModel::SortRole).toLongLong(),
+              model.index(1, JobsTableModel::Total).data(JobsTableModel::SortRole).toLongLong());
+    EXPECT_EQ(model.headerData(JobsTableModel::Total, Qt::Horizontal, Qt::DisplayRole), "To pay");
+    model.setRows({});
+    EXPECT_EQ(model.rowCount(), 0);
+    model.setRows({two[0]}, true);
+    EXPECT_TRUE(model.canFetchMore({}));
+    model.setRows(two);
+    EXPECT_EQ(model.rowCount(), 2);
+    EXPECT_FALSE(model.canFetchMore({}));
+}
+
+TEST(StageWord, everyStageHasItsOwn) {
+    std::set<QString> words;
+    for (int stage = 0; stage <= static_cast<int>(db::Stage::LetGo); ++stage)
+        words.insert(stageWord(static_cast<db::Stage>(stage)));
+    EXPECT_EQ(words.size(), 7U);
+    EXPECT_EQ(words.count(QString()), 0U);
+}
+
+} // namespace sp::jobs::test

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+// The arithmetic is checked against priceOrder itself, which has its own worked examples: one cause alone must make
+// exactly the difference of the two totals, and many causes must add up to it.
+#include "core/pricing/compare.h"
+#include "tests/support/sample_shop.h"
+#include "tests/support/seed.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+namespace sp::pricing {
+
+namespace {
+
+using catalogue::PriceBook;
+using units::Count;
+using units::Money;
+using units::Rate;
+
+struct Change {
+    const char* name;
+    void (*make)(PriceBook&);
+    const char* what; ///< empty: makes no price
+    const char* was;
+    const char* now;
+
+    friend void PrintTo(const Change& change, std::ostream* out) { *out << change.name; }
+};
+
+class OneCause : public testing::TestWithParam<Change> {};
+
+Money sumOf(const std::vector<PriceCause>& causes) {
+    Money sum;
+    for (const auto& cause : causes) sum += cause.effect;
+    return sum;
+}
+
+catalogue::Order rushed() {
+    auto order = sample::orderOf({sample::lantern(24)});
+    order.wantedBy = sample::day("2026-11-29");
+    return order;
+}
+
+const Change kChanges[] = {
+    {"stonePrice", [](PriceBook& b) { b.materials[sample::idOf("Aqua")].price->price = sample::cents(1249); }, "Aqua",
+     "9.99 / 1,440", "12.49 / 1,440"},
+    {"stoneLoss", [](PriceBook& b) { b.materials[sample::idOf("Jet")].material.stone.loss = Rate::fromPercent(9); },
+     "Jet, what is lost", "2 %", "9 %"},
+    {"backingSheet",
+     [](PriceBook& b) { b.materials[sample::idOf("Backing")].material.sheet.margin = units::Length::fromInch64ths(64); },
+     "Backing, its sheet", "", ""},
+    {"noTape", [](PriceBook& b) { b.shop.usualTape = {}; }, "Usual tape", "Tape", ""},
+    {"noPacking", [](PriceBook& b) { b.shop.packing.clear(); }, "Packing", "", ""},
+    {"labour", [](PriceBook& b) { b.shop.rates.labourPerHour = sample::cents(2450); }, "Labour an hour", "18.00",
+     "24.50"},
+    {"overhead", [](PriceBook& b) { b.shop.rates.overheadPerMonth = sample::cents(60'000); }, "Overhead a month",
+     "540.00", "600.00"},
+    {"spoilage", [](PriceBook& b) { b.shop.rates.spoilage = Rate::fromPercent(6); }, "Spoilage", "3 %", "6 %"},
+    {"benchTime",
+     [](PriceBook& b) { b.bench.of(catalogue::Step::Brush).perColour = units::Duration::fromSeconds(90); },
+     "Bench times", "", ""},
+    {"press", [](PriceBook& b) { b.bench.press.runningPerHour = sample::cents(245); }, "Heat press", "", ""},
+    {"ladder", [](PriceBook& b) { b.shop.rules.ladder[1].markUp = Rate::fromPercent(80); }, "Mark-up ladder", "", ""},
+    {"rush", [](PriceBook& b) { b.shop.rules.rush[1].surcharge = Rate::fromPercent(35); }, "Rush surcharges", "", ""},
+    {"tax", [](PriceBook& b) { b.shop.rules.tax.rate = Rate::fromPpm(80'000); }, "Tax", "7.25 %", "8 %"},
+    {"smallestOrder", [](PriceBook& b) { b.shop.rules.minimumOrder = sample::cents(90'000); }, "Smallest order",
+     "0.00", "900.00"},
+    {"letterhead", [](PriceBook& b) { b.shop.letterhead.name = "Kiln Lane Sparkle"; }, "", "", ""},
+    {"aMaterialNobodyUses", [](PriceBook& b) { b.materials[sample::idOf("Hoodie")].price->price = sample::cents(1); },
+     "", "", ""},
+};
+
+} // namespace
+
+TEST_P(OneCause, aloneMakesTheWholeDifference) {
+    const auto& change = GetParam();
+    const auto then = sample::priceBook();
+    auto now = then;
+    change.make(now);
+    layout::FitMemo fits;
+    const auto order = rushed();
+    const auto compared = comparePrices(order, then, now, fits);
+    ASSERT_TRUE(compared.has_value());
+    EXPECT_EQ(compared->totalThen, priceOrder(order, then, fits)->total);
+    EXPECT_EQ(compared->totalNow, priceOrder(order, now, fits)->total);
+    if (!*change.what) {
+        EXPECT_TRUE(compared->causes.empty());
+        EXPECT_EQ(compared->totalThen, compared->totalNow);
+        return;
+    }
+    ASSERT_EQ(compared->causes.size(), 1U);
+    EXPECT_EQ(compared->causes[0].what, change.what);
+    EXPECT_EQ(compared->causes[0].was, change.was);
+    EXPECT_EQ(compared->causes[0].now, change.now);
+    EXPECT_EQ(compared->causes[0].effect, compared->totalNow - compared->totalThen);
+    EXPECT_NE(compared->totalNow, compared->totalThen);
+}
+
+INSTANTIATE_TEST_SUITE_P(Comparison, OneCause, testing::ValuesIn(kChanges),
+                         [](const auto& change) { return std::string(change.param.name); });
+
+TEST(Comparison, manyCausesAddUpToTheDifference) {
+    std::mt19937_64 random(test::printedSeed());
+    for (int round = 0; round < 40; ++round) {
+        const auto then = sample::priceBook();
+        auto now = then;
+        for (const auto& change : kChanges)
+            if (random() % 2) change.make(now);
+        auto order = rushed();
+        order.lines.push_back(sample::lantern(1 + static_cast<std::int64_t>(random() % 90)));
+        layout::FitMemo fits;
+        const auto compared = comparePrices(order, then, now, fits);
+        ASSERT_TRUE(compared.has_value());
+        EXPECT_EQ(sumOf(compared->causes), compared->totalNow - compared->totalThen);
+    }
+}
+
+TEST(Comparison, theSameBookChangesNothing) {
+    const auto book = sample::priceBook();
+    layout::FitMemo fits;
+    const auto compared = comparePrices(rushed(), book, book, fits);
+    ASSERT_TRUE(compared.has_value());
+    EXPECT_TRUE(compared->causes.empty());
+    ASSERT_EQ(compared->lines.size(), 1U);
+    EXPECT_EQ(compared->lines[0].title, "Lantern");
+    EXPECT_EQ(compared->lines[0].eachThen, compared->lines[0].eachNow);
+    EXPECT_EQ(compared->lines[0].chargedThen, compared->lines[0].chargedNow);
+}
+
+TEST(Comparison, aTypedPriceStaysAndSaysSo) {
+    const auto then = sample::priceBook();
+    auto now = then;
+    now.shop.rates.labourPerHour = sample::cents(9900);
+    auto order = rushed();
+    order.lines[0].typedEach = sample::cents(695);
+    layout::FitMemo fits;
+    const auto compared = comparePrices(order, then, now, fits);
+    ASSERT_TRUE(compared.has_value());
+    EXPECT_EQ(compared->totalThen, compared->totalNow);
+    ASSERT_EQ(compared->causes.size(), 1U);
+    EXPECT_TRUE(compared->causes[0].effect.isZero());
+}
+
+TEST(Comparison, anotherUsualTapeIsTakenFromTheBookOfToday) {
+    const auto then = sample::priceBook();
+    auto now = then;
+    auto wide = *now.find(sample::idOf("Tape"));
+    wide.material.id = sample::idOf("Wide tape");
+    wide.material.name = "Wide tape";
+    wide.price->price = sample::cents(990);
+    now.materials[wide.material.id] = wide;
+    now.shop.usualTape = wide.material.id;
+    layout::FitMemo fits;
+    const auto compared = comparePrices(rushed(), then, now, fits);
+    ASSERT_TRUE(compared.has_value());
+    ASSERT_EQ(compared->causes.size(), 1U);
+    EXPECT_EQ(compared->causes[0].now, "Wide tape");
+    EXPECT_EQ(compared->causes[0].effect, compared->totalNow - compared->totalThen);
+    EXPECT_GT(compared->causes[0].effect, Money{});
+}
+
+TEST(Comparison, aMaterialThatIsGoneIsNamed) {
+    const auto then = sample::priceBook();
+    auto now = then;
+    now.materials.erase(sample::idOf("Jet"));
+    layout::FitMemo fits;
+    const auto compared = comparePrices(rushed(), then, now, fits);
+    ASSERT_FALSE(compared.has_value());
+    EXPECT_FALSE(compared.error().detail.empty());
+}
+
+} // namespace sp::pricing
