@@ -107,9 +107,9 @@ void ArtworkPage::buildPicture(QVBoxLayout* column) {
     m_note = smallWords(this);
     m_note->setText(tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom; click a stone to see its size."));
     column->addWidget(m_note);
-    constexpr double kStep = 1.5;
-    connect(smaller, &QToolButton::clicked, this, [this] { m_view->zoomBy(1 / kStep, m_view->rect().center()); });
-    connect(larger, &QToolButton::clicked, this, [this] { m_view->zoomBy(kStep, m_view->rect().center()); });
+    constexpr double kPress = 1.5;
+    connect(smaller, &QToolButton::clicked, this, [this] { m_view->zoomBy(1 / kPress, m_view->rect().center()); });
+    connect(larger, &QToolButton::clicked, this, [this] { m_view->zoomBy(kPress, m_view->rect().center()); });
     connect(whole, &QToolButton::clicked, m_view, &ArtworkView::fit);
 }
 

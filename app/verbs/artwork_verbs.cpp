@@ -53,7 +53,7 @@ Outcome countVerb(const Arguments& arguments, const Helpers&) {
 
 namespace {
 
-base::Result<EstimateOrder> orderFrom(const Arguments& arguments) {
+base::Result<EstimateOrder> estimateOrderFrom(const Arguments& arguments) {
     EstimateOrder order;
     order.stone = arguments.of("--stone");
     const auto pitch = units::parseLength(arguments.of("--pitch"), units::LengthUnit::Millimetre);
@@ -89,7 +89,7 @@ base::Result<Json> estimateLettering(const Arguments& arguments, const Helpers& 
 } // namespace
 
 Outcome estimateVerb(const Arguments& arguments, const Helpers& helpers) {
-    auto order = orderFrom(arguments);
+    auto order = estimateOrderFrom(arguments);
     if (!order) return refused(order.error());
     base::Result<Json> json;
     if (arguments.has("--text")) {
