@@ -37,10 +37,7 @@ CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& for
 }
 
 void CounterPage::connectAll() {
-    connect(m_order, &OrderPanel::lineEntered, this, [this] {
-        m_columns->showColumn(1);
-        m_line->focusPieces();
-    });
+    connect(m_order, &OrderPanel::lineEntered, this, &CounterPage::focusPieces);
     connect(m_line, &LinePanel::designsWanted, this, &CounterPage::focusStart);
     connect(m_line, &LinePanel::removeAsked, &m_presenter, &CounterPresenter::removeLine);
     connect(m_slip, &SlipPanel::giveAsked, this, &CounterPage::give);
@@ -48,6 +45,11 @@ void CounterPage::connectAll() {
     connect(m_slip, &SlipPanel::copyAsked, &m_presenter, &CounterPresenter::startCopy);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::refresh);
     connect(&m_presenter, &CounterPresenter::orderShown, this, &CounterPage::tellGiven);
+}
+
+void CounterPage::focusPieces() {
+    m_columns->showColumn(1);
+    m_line->focusPieces();
 }
 
 bool CounterPage::isTurned() const { return m_slip->isTurned(); }

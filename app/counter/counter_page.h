@@ -31,6 +31,7 @@ class CounterPage : public QWidget {
     void turnOver();
     void startNew();
     void focusStart();
+    void focusPieces(); ///< of the current line
     void setSaveNote(const QString& note, bool trouble);
     desk::MessageBar& messages() { return *m_messages; }
 

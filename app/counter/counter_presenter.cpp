@@ -126,20 +126,24 @@ bool CounterPresenter::refuse() { return isGiven(); }
 void CounterPresenter::addDesign(const base::Id& id) {
     const auto* design = m_session.design(id);
     if (refuse() || !design) return;
-    catalogue::OrderLine line;
-    line.design = design->id;
-    line.title = design->name;
-    line.width = design->width;
-    line.height = design->height;
-    line.stones = design->stones;
-    line.onto = design->usualBase;
-    line.templatesOnWall = design->templatesOnWall;
-    line.plannedPieces = design->plannedPieces;
-    line.artTime = design->artTime;
-    m_quote.order.lines.push_back(std::move(line));
+    m_quote.order.lines.push_back(catalogue::lineOf(*design));
     m_current = static_cast<int>(order().lines.size()) - 1;
     m_problems.clear();
     touched();
+    keep();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::takeDesign() {
+    if (refuse() || !hasLine()) return;
+    const auto* design = m_session.design(line().design);
+    if (!design) return;
+    editLine([&](catalogue::OrderLine& line) {
+        line.width = design->width;
+        line.height = design->height;
+        line.stones = design->stones;
+        line.templatesOnWall = design->templatesOnWall;
+    });
     keep();
     Q_EMIT lineShown();
 }

@@ -51,6 +51,7 @@ class CounterPresenter : public QObject {
     bool open(const base::Id& quote);
     void startCopy();              ///< a new draft with what this quote orders, at today's prices
     void addDesign(const base::Id& design);
+    void takeDesign(); ///< gives the current line the size and stones its design has now
     void addOneOff(const QString& title);
     void removeLine();
     void setCustomer(const base::Id& customer);

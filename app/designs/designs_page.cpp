@@ -69,6 +69,10 @@ void DesignsPage::buildList(QVBoxLayout* column) {
     add->setObjectName(QStringLiteral("newDesign"));
     desk::makePrimary(*add);
     column->addWidget(add);
+    auto* cutFile = new QPushButton(tr("&Count a cut file…"), this);
+    cutFile->setObjectName(QStringLiteral("countCutFile"));
+    column->addWidget(cutFile);
+    connect(cutFile, &QPushButton::clicked, this, &DesignsPage::cutFileAsked);
     connect(add, &QPushButton::clicked, this, [this] {
         m_presenter.create();
         m_name->setFocus(Qt::OtherFocusReason);

@@ -28,6 +28,12 @@ class DesignsPage : public QWidget {
     DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     void focusStart();
+    const base::Id& currentDesign() const { return m_presenter.currentId(); }
+    void open(const base::Id& design) { m_presenter.open(design); }
+    desk::MessageBar& messages() { return *m_messages; }
+
+  Q_SIGNALS:
+    void cutFileAsked(); ///< count a cut file for a design
 
   private:
     void buildList(QVBoxLayout* column);

@@ -19,6 +19,7 @@ bool isUndoOrRedo(const QKeyEvent* key) { return key->matches(QKeySequence::Undo
 TypedField::TypedField(const Formatter& formatter, QWidget* parent)
     : QLineEdit(parent)
     , m_formatter(formatter) {
+    setAcceptDrops(false); // a file dropped on a field is meant for the window
     connect(this, &QLineEdit::textEdited, this, [this] { noteTyped(); });
 }
 

@@ -31,13 +31,13 @@ int say(const verbs::Outcome& outcome) {
 }
 
 int runVerb(int argc, char** argv, const std::vector<std::string>& words) {
-    // Only the sheet draws; it needs fonts, but no screen.
+    // Some verbs need fonts, but none a screen.
     std::optional<QGuiApplication> drawing;
-    if (words.front() == "sheet") {
+    if (verbs::needsFonts(words)) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         drawing.emplace(argc, argv);
     }
-    return say(verbs::run(words, {db::systemSurroundings(), program::writeSheet}));
+    return say(verbs::run(words, {db::systemSurroundings(), program::writeSheet, artwork::outlinesOf}));
 }
 
 std::string help() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/main/main_window.h"
 
+#include "app/artwork/artwork_page.h"
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
 #include "app/jobs/jobs_page.h"
@@ -139,7 +140,11 @@ void MainWindow::buildRail() {
         return m_counter;
     });
     addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
-             [this] { return new designs::DesignsPage(m_session, m_formatter, m_stack); });
+             [this] {
+                 m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
+                 connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
+                 return m_designs;
+             });
     addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
              [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); });
     addPlace(desk::Icon::Jobs, tr("Jobs"), QStringLiteral("placeJobs"), [this] { return makeJobs(); });
@@ -191,6 +196,7 @@ void MainWindow::buildMenu() {
         m_counter->startNew();
     });
     act(menu, tr("&Find a quote…"), QKeySequence::Find, [this] { findQuote(); });
+    act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
         goTo(0);
         m_counter->give();
@@ -288,6 +294,8 @@ void MainWindow::rebuildPages() {
         place.page = nullptr;
     }
     m_counter = nullptr;
+    m_designs = nullptr;
+    delete std::exchange(m_artwork, nullptr);
     goTo(0);
     goTo(current);
 }
@@ -393,14 +401,74 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     QMainWindow::closeEvent(event);
 }
 
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    for (const auto& url : event->mimeData()->urls())
-        if (url.isLocalFile() && url.fileName().endsWith(QLatin1String(".jobbook"))) event->acceptProposedAction();
+void MainWindow::askForCutFile() {
+    const auto file = m_prompter.fileToOpen({tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.dxf);;All files (*)"), {}});
+    if (file) countFile(*file);
 }
 
-void MainWindow::dropEvent(QDropEvent* event) {
+artwork::ArtworkPage& MainWindow::artworkPage() {
+    if (m_artwork) return *m_artwork;
+    m_artwork = new artwork::ArtworkPage(m_session, m_formatter, m_stack);
+    m_stack->addWidget(m_artwork);
+    connect(m_artwork, &artwork::ArtworkPage::opened, this, [this] {
+        m_presenter.keep();
+        m_stack->setCurrentWidget(m_artwork);
+    });
+    connect(m_artwork, &artwork::ArtworkPage::refused, this, &MainWindow::tellHere);
+    connect(m_artwork, &artwork::ArtworkPage::left, this, [this] { goTo(m_rail->current()); });
+    connect(m_artwork, &artwork::ArtworkPage::used, this, &MainWindow::takeCounted);
+    return *m_artwork;
+}
+
+void MainWindow::countFile(const QString& file) {
+    artwork::Destination destination;
+    const bool atDesigns = m_designs && m_stack->currentWidget() == m_designs;
+    destination.isOrder = m_rail->current() == 0;
+    if (atDesigns)
+        destination.openDesign = m_designs->currentDesign();
+    else if (destination.isOrder && m_presenter.hasLine() && !m_presenter.isGiven())
+        destination.openDesign = m_presenter.line().design;
+    artworkPage().open(file, destination);
+}
+
+void MainWindow::takeCounted(const base::Id& design) {
+    const bool isOrder = m_rail->current() == 0;
+    if (!isOrder) {
+        goTo(m_rail->current());
+        if (m_designs) m_designs->open(design);
+        return;
+    }
+    goTo(0);
+    if (m_presenter.isGiven()) m_presenter.startNew();
+    if (m_presenter.hasLine() && m_presenter.line().design == design) {
+        m_presenter.takeDesign();
+        return;
+    }
+    m_presenter.addDesign(design);
+    m_counter->focusPieces();
+}
+
+void MainWindow::tellHere(const QString& sentence) {
+    const bool atDesigns = m_designs && m_stack->currentWidget() == m_designs;
+    if (!atDesigns) goTo(0);
+    (atDesigns ? m_designs->messages() : m_counter->messages()).tell(desk::Tone::Warn, sentence);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
     for (const auto& url : event->mimeData()->urls())
-        if (url.isLocalFile()) Q_EMIT openBookAsked(url.toLocalFile());
+        if (url.isLocalFile()) event->acceptProposedAction();
+}
+
+/// A job book opens; anything else is taken for a cut file, which says what is wrong with it if it is none.
+void MainWindow::dropEvent(QDropEvent* event) {
+    for (const auto& url : event->mimeData()->urls()) {
+        if (!url.isLocalFile()) continue;
+        event->acceptProposedAction();
+        const auto file = url.toLocalFile();
+        if (file.endsWith(QLatin1String(".jobbook"))) Q_EMIT openBookAsked(file);
+        else countFile(file);
+        return;
+    }
 }
 
 } // namespace sp::program

@@ -21,6 +21,13 @@ namespace sp::counter {
 class CounterPage;
 }
 
+namespace sp::artwork {
+class ArtworkPage;
+}
+namespace sp::designs {
+class DesignsPage;
+}
+
 namespace sp::program {
 
 /// The window: the rail at the left and the place one is in. Shows one job book; another book means another window.
@@ -37,6 +44,8 @@ class MainWindow : public QMainWindow {
     counter::CounterPresenter& presenter();
     session::BookSession& session() { return m_session; }
     void goTo(int place);
+    /// Counts a cut file and shows it; a file that cannot be read leaves everything as it is and says so.
+    void countFile(const QString& file);
 
   Q_SIGNALS:
     void newBookAsked();
@@ -69,6 +78,10 @@ class MainWindow : public QMainWindow {
     void checkBook();
     void saveCopy();
     void about();
+    void askForCutFile();
+    artwork::ArtworkPage& artworkPage();
+    void takeCounted(const base::Id& design);
+    void tellHere(const QString& sentence);
     void zoomTo(int percent);
 
     struct Place {
@@ -87,6 +100,8 @@ class MainWindow : public QMainWindow {
     counter::CounterPage* m_counter = nullptr;
     bool m_isFilled = false;             ///< the first place stands
     std::optional<base::Error> m_untold; ///< met before there was a place to tell it
+    designs::DesignsPage* m_designs = nullptr;
+    artwork::ArtworkPage* m_artwork = nullptr; ///< made for the first file; belongs to the stack
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     std::vector<Place> m_places;

@@ -46,10 +46,11 @@ base::Result<Arguments> Arguments::parse(std::span<const std::string> words, con
         if (!out.m_options.emplace(name, value).second)
             return fail(Code::Invalid, name, fmt::format("{} is given twice.", name));
     }
-    if (out.m_words.size() != rules.words)
+    const std::size_t wanted = !rules.insteadOfWords.empty() && out.has(rules.insteadOfWords) ? 0 : rules.words;
+    if (out.m_words.size() != wanted)
         return fail(Code::Invalid, "words",
-                    fmt::format("This verb takes {} {} besides its options, not {}.", rules.words,
-                                rules.words == 1 ? "word" : "words", out.m_words.size()));
+                    fmt::format("This verb takes {} {} besides its options, not {}.", wanted,
+                                wanted == 1 ? "word" : "words", out.m_words.size()));
     for (const auto option : rules.required)
         if (!out.has(option)) return fail(Code::Invalid, std::string(option), fmt::format("{} is missing.", option));
     return out;

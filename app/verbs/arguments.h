@@ -18,6 +18,7 @@ struct ArgumentRules {
     std::vector<std::string_view> flags;  ///< options that take none: "--json"
     std::size_t words = 0;                ///< how many bare words it takes, exactly
     std::vector<std::string_view> required; ///< those of `values` that must be given
+    std::string_view insteadOfWords = {};   ///< one of `values` that stands for all bare words
 };
 
 /// The words after the verb, sorted. "--key value" and "--key=value" both work; what comes after "--" is a bare word.

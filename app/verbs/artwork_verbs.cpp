@@ -1,34 +1,14 @@
 // SPDX-License-Identifier: MIT
+#include "app/artwork/file_bytes.h"
 #include "app/verbs/count_verb.h"
 #include "app/verbs/estimate_verb.h"
 #include "app/verbs/verb_kit.h"
 
 #include <fmt/format.h>
 
-#include <filesystem>
-#include <fstream>
-#include <iterator>
-
 namespace sp::verbs {
 
 namespace {
-
-constexpr std::uintmax_t kLargestFile = 64ULL * 1024 * 1024;
-
-base::Result<std::string> bytesOf(const std::string& file) {
-    std::error_code trouble;
-    const auto size = std::filesystem::file_size(file, trouble);
-    if (trouble)
-        return base::fail(base::Code::Missing, file, fmt::format("“{}” cannot be read; check its name and folder.", file));
-    if (size > kLargestFile)
-        return base::fail(base::Code::TooLarge, file,
-                          fmt::format("“{}” is larger than 64 MB; simplify the drawing and save it again.", file));
-    std::ifstream in(file, std::ios::binary);
-    std::string bytes((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
-    if (in.bad() || bytes.size() != size)
-        return base::fail(base::Code::Failed, file, fmt::format("“{}” could not be read to its end; try again.", file));
-    return bytes;
-}
 
 base::Result<std::optional<artwork::ScaleProposal>> scaleFrom(const Arguments& arguments) {
     const auto text = arguments.value("--scale");
@@ -64,29 +44,62 @@ Outcome countVerb(const Arguments& arguments, const Helpers&) {
         if (!allowance) return refused(allowance.error());
         request.holeAllowance = *allowance;
     }
-    auto bytes = bytesOf(request.fileName);
+    auto bytes = artwork::bytesOfFile(request.fileName);
     if (!bytes) return refused(bytes.error());
     const auto json = countStonesVerb(std::move(*bytes), request);
     if (!json) return refused(json.error());
     return answer(arguments, *json, countText(*json));
 }
 
-Outcome estimateVerb(const Arguments& arguments, const Helpers&) {
+namespace {
+
+base::Result<EstimateOrder> estimateOrderFrom(const Arguments& arguments) {
     EstimateOrder order;
-    order.name = arguments.words().front();
     order.stone = arguments.of("--stone");
     const auto pitch = units::parseLength(arguments.of("--pitch"), units::LengthUnit::Millimetre);
-    if (!pitch) return refused(pitch.error());
+    if (!pitch) return base::fail(pitch.error());
     order.pitch = *pitch;
+    if (const auto inset = arguments.value("--inset")) {
+        const auto edge = units::parseLength(*inset, units::LengthUnit::Millimetre);
+        if (!edge) return base::fail(edge.error());
+        order.edge = *edge;
+    }
     const auto style = parseStyle(arguments.of("--style"));
-    if (!style) return refused(style.error());
+    if (!style) return base::fail(style.error());
     order.style = *style;
     const auto scale = scaleFrom(arguments);
-    if (!scale) return refused(scale.error());
+    if (!scale) return base::fail(scale.error());
     order.scale = *scale;
-    auto bytes = bytesOf(order.name);
-    if (!bytes) return refused(bytes.error());
-    const auto json = estimateFile(std::move(*bytes), order);
+    return order;
+}
+
+base::Result<Json> estimateLettering(const Arguments& arguments, const Helpers& helpers, EstimateOrder order) {
+    for (const auto* option : {"--font", "--height"})
+        if (!arguments.has(option))
+            return base::fail(base::Code::Missing, option,
+                              fmt::format("Lettering needs --font and --height beside --text; {} is missing.", option));
+    const auto height = units::parseLength(arguments.of("--height"), units::LengthUnit::Millimetre);
+    if (!height) return base::fail(height.error());
+    order.name = arguments.of("--text");
+    const auto shapes = helpers.outlines({order.name, arguments.of("--font"), *height});
+    if (!shapes) return base::fail(shapes.error());
+    return estimateShapes(*shapes, order);
+}
+
+} // namespace
+
+Outcome estimateVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto order = estimateOrderFrom(arguments);
+    if (!order) return refused(order.error());
+    base::Result<Json> json;
+    if (arguments.has("--text")) {
+        json = estimateLettering(arguments, helpers, std::move(*order));
+    } else {
+        order->name = arguments.words().front();
+        auto bytes = artwork::bytesOfFile(order->name);
+        if (!bytes) return refused(bytes.error());
+        json = estimateFile(std::move(*bytes), *order);
+    }
     if (!json) return refused(json.error());
     return answer(arguments, *json, json->dump(2) + "\n");
 }

@@ -51,16 +51,8 @@ base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& b
     if (!design) return fail(design.error());
     const auto quantity = units::parseCount(arguments.of("--quantity"));
     if (!quantity) return fail(quantity.error());
-    catalogue::OrderLine line;
-    line.design = design->id;
-    line.title = design->name;
-    line.width = design->width;
-    line.height = design->height;
-    line.stones = design->stones;
-    line.onto = design->usualBase;
-    line.templatesOnWall = design->templatesOnWall || arguments.has("--wall-templates");
-    line.plannedPieces = design->plannedPieces;
-    line.artTime = design->artTime;
+    auto line = catalogue::lineOf(*design);
+    line.templatesOnWall = line.templatesOnWall || arguments.has("--wall-templates");
     line.quantity = *quantity;
     if (const auto on = arguments.value("--on")) {
         auto materials = book.materials();

@@ -44,8 +44,10 @@ const std::vector<Verb>& verbs() {
         {"count", "FILE [--scale MM-PER-UNIT|DPI] [--hole-allowance L] [--json]",
          {{"--scale", "--hole-allowance"}, {"--json"}, 1, {}},
          countVerb},
-        {"estimate", "FILE --stone SS10 --pitch L --style outline|fill|both [--scale MM-PER-UNIT|DPI] [--json]",
-         {{"--stone", "--pitch", "--style", "--scale"}, {"--json"}, 1, {"--stone", "--pitch", "--style"}},
+        {"estimate",
+         "FILE [--scale MM-PER-UNIT|DPI] | --text T --font F --height L, then --stone SS10 --pitch L "
+         "--style outline|fill|both [--inset L] [--json]",
+         {{"--text", "--font", "--height", "--stone", "--pitch", "--style", "--scale", "--inset"}, {"--json"}, 1, {"--stone", "--pitch", "--style"}, "--text"},
          estimateVerb},
         {"yield", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, yieldVerb},
         {"buy", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, buyVerb},
@@ -63,6 +65,14 @@ const Verb* find(std::string_view name) {
 } // namespace
 
 bool isVerb(std::string_view word) { return find(word) != nullptr; }
+
+bool needsFonts(std::span<const std::string> words) {
+    if (words.empty()) return false;
+    if (words.front() == "sheet") return true;
+    return words.front() == "estimate" && std::any_of(words.begin(), words.end(), [](const std::string& word) {
+               return word == "--text" || word.starts_with("--text=");
+           });
+}
 
 std::string usage() {
     std::string text;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/artwork/letter_outlines.h"
 #include "db/book/book.h"
 
 #include <functional>
@@ -17,15 +18,20 @@ struct Outcome {
     std::string err;
 };
 
-/// What the verbs need from outside: the clock, and the one verb that draws.
+/// What the verbs need from outside: the clock, and what needs fonts.
 struct Helpers {
     db::Surroundings surroundings;
     /// Writes the quote sheet of a quote as PDF to a path.
     std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path)> writeSheet;
+    /// The outlines of lettering.
+    std::function<base::Result<std::vector<artwork::Shape>>(const artwork::LetteringOrder& order)> outlines;
 };
 
 /// Whether the first word of a command line is one of the headless verbs.
 bool isVerb(std::string_view word);
+
+/// Whether these words, the verb first, need fonts: a QGuiApplication must be there then.
+bool needsFonts(std::span<const std::string> words);
 
 /// Runs `words` (the verb first). Never throws.
 Outcome run(std::span<const std::string> words, const Helpers& helpers);

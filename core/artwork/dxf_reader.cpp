@@ -4,6 +4,7 @@
 #include "core/artwork/colour.h"
 #include "core/artwork/dxf_pairs.h"
 #include "core/artwork/dxf_spline.h"
+#include "core/artwork/piece_chains.h"
 #include "core/artwork/scanner.h"
 #include "core/artwork/subpath.h"
 
@@ -86,6 +87,7 @@ class DxfReader {
         for (const std::size_t start : m_entitySections)
             readEntities(start, m_top);
         joinArcs();
+        m_chains.joinInto(m_builder);
         if (m_hidden > 0) m_builder.leaveOut("hidden", m_hidden);
         if (pairs.isGarbled() || !ended)
             m_builder.refuse(
@@ -292,7 +294,7 @@ class DxfReader {
             addArc(fromUnitCircle, start, sweep, ink);
     }
 
-    /// Arcs of one ink, centre and radius that go round together are one disc; the others stay open lines.
+    /// Arcs of one ink, centre and radius that go round together are one disc; the others may meet other pieces.
     void joinArcs() {
         const auto key = [](const ArcPiece& arc) {
             const double grain = std::max(arc.radius, 1e-9) / 1000;
@@ -312,7 +314,7 @@ class DxfReader {
                                    m_builder.nextShape()});
             else
                 for (const ArcPiece& arc : group)
-                    addArc(arc.fromUnitCircle, arc.start, arc.sweep, arc.ink);
+                    m_chains.addArc(arc.fromUnitCircle, arc.start, arc.sweep, arc.ink);
             first = end;
         }
     }
@@ -344,9 +346,9 @@ class DxfReader {
         const auto x1 = entity.number(10), y1 = entity.number(20), x2 = entity.number(11),
                    y2 = entity.number(21);
         if (!isNumbers({x1, y1, x2, y2})) return leaveFaulty();
-        m_path.start(here.matrix({*x1, *y1}));
-        m_path.lineTo(here.matrix({*x2, *y2}));
-        m_path.addTo(m_builder, false, inkOf(here), m_builder.nextShape());
+        const Point from = here.matrix({*x1, *y1}), to = here.matrix({*x2, *y2});
+        if (m_chains.size() >= m_builder.limits().outlines) return m_builder.refuseSegments();
+        m_chains.addLine(from, to, inkOf(here));
     }
 
     struct Corner {
@@ -473,6 +475,7 @@ class DxfReader {
     std::unordered_map<std::string_view, Layer> m_layers;
     std::unordered_map<std::string_view, Block> m_blocks;
     std::vector<ArcPiece> m_arcs;
+    PieceChains m_chains;
     std::vector<Corner> m_corners;
     std::size_t m_hidden = 0;
     std::uint32_t m_lastRgb = 0;

@@ -45,6 +45,9 @@ struct OrderLine {
     friend bool operator==(const OrderLine&, const OrderLine&) = default;
 };
 
+/// One piece of a design, as an order takes it over.
+OrderLine lineOf(const Design& design);
+
 /// At most one of the two is set.
 struct Discount {
     std::optional<units::Rate> share;

@@ -166,11 +166,62 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(DxfReader, keepsArcsThatMakeNoCircleAsOpenLines) {
     const Drawing drawing =
-        read(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));
+        read(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 170 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));
     EXPECT_TRUE(drawing.discs.empty());
     ASSERT_EQ(drawing.outlines.size(), 2);
     EXPECT_FALSE(drawing.outlines[0].closed);
 }
+
+struct Pieces {
+    const char* name;
+    std::string entities;
+    std::size_t discs;
+    std::size_t closed;
+    std::size_t open;
+};
+void PrintTo(const Pieces& row, std::ostream* out) {
+    *out << row.name;
+}
+class DxfPieces : public testing::TestWithParam<Pieces> {};
+
+TEST_P(DxfPieces, thatMeetEndToEndAreOneOutline) {
+    const Drawing drawing = read(file(GetParam().entities));
+    const auto closed = static_cast<std::size_t>(
+        std::count_if(drawing.outlines.begin(), drawing.outlines.end(), [](const auto& o) { return o.closed; }));
+    EXPECT_EQ(drawing.discs.size(), GetParam().discs);
+    EXPECT_EQ(closed, GetParam().closed);
+    EXPECT_EQ(drawing.outlines.size() - closed, GetParam().open);
+}
+
+std::string line(double x1, double y1, double x2, double y2, const char* layer = "0") {
+    return fmt::format("0 LINE 8 {} 10 {:.6f} 20 {:.6f} 11 {:.6f} 21 {:.6f} ", layer, x1, y1, x2, y2);
+}
+
+/// A polygon of single lines, every other one drawn backwards.
+std::string polygon(int corners) {
+    std::string text;
+    for (int i = 0; i < corners; ++i) {
+        const double from = 2 * std::numbers::pi * i / corners, to = 2 * std::numbers::pi * (i + 1) / corners;
+        const bool backwards = i % 2 == 1;
+        const double first = backwards ? to : from, last = backwards ? from : to;
+        text += line(5 * std::cos(first), 5 * std::sin(first), 5 * std::cos(last), 5 * std::sin(last));
+    }
+    text.pop_back();
+    return text;
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Meeting, DxfPieces,
+    testing::Values(
+        Pieces{"squareOfLines", polygon(4), 0, 1, 0}, Pieces{"polygonThatIsRound", polygon(24), 1, 0, 0},
+        Pieces{"slotOfLinesAndArcs",
+               line(0, 0, 10, 0) + line(10, 4, 0, 4) +
+                   "0 ARC 8 0 10 10 20 2 40 2 50 270 51 90 0 ARC 8 0 10 0 20 2 40 2 50 90 51 270",
+               0, 1, 0},
+        Pieces{"openCorner", line(0, 0, 10, 0) + line(10, 0, 10, 5) + "0 LINE 8 0 10 50 20 50 11 60 21 50", 0, 0, 2},
+        Pieces{"fork", line(0, 0, 10, 0) + line(10, 0, 20, 5) + "0 LINE 8 0 10 10 20 0 11 20 21 -5", 0, 0, 3},
+        Pieces{"otherColour", line(0, 0, 10, 0) + "0 LINE 8 GOLD 10 10 20 0 11 20 21 5", 0, 0, 2}),
+    [](const auto& tested) { return tested.param.name; });
 
 struct UnitRow {
     int number;

@@ -1,0 +1,362 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/artwork_page.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/icons.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QRadioButton>
+#include <QScrollArea>
+#include <QToolButton>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sp::artwork {
+
+using desk::Role;
+using desk::TextSize;
+
+namespace {
+
+constexpr int kSideWidth = 400;
+constexpr std::int64_t kPiecesCompared = 24;
+
+desk::TextLabel* smallWords(QWidget* parent) {
+    auto* label = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, parent);
+    label->setWordWrap(true);
+    return label;
+}
+
+QToolButton* toolButton(const QString& word, const QString& what, const char* name, QWidget* parent) {
+    auto* button = new QToolButton(parent);
+    button->setText(word);
+    button->setToolTip(what);
+    button->setAccessibleName(what);
+    button->setObjectName(QLatin1String(name));
+    return button;
+}
+
+} // namespace
+
+ArtworkPage::ArtworkPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(session)
+    , m_formatter(formatter) {
+    setObjectName(QStringLiteral("artworkPage"));
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(20, 20, 20, 16);
+    outer->setSpacing(12);
+    m_messages = new desk::MessageBar(this);
+    outer->addWidget(m_messages);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(20);
+    outer->addLayout(row, 1);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(8);
+    buildPicture(left);
+    row->addLayout(left, 1);
+    auto* card = new desk::Card(this);
+    card->setFixedWidth(desk::scaled(kSideWidth));
+    auto* cardColumn = new QVBoxLayout(card);
+    cardColumn->setContentsMargins(1, 1, 1, 1);
+    auto* scroll = new QScrollArea(card);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->viewport()->setAutoFillBackground(false);
+    auto* body = new QWidget(scroll);
+    auto* side = new QVBoxLayout(body);
+    side->setContentsMargins(20, 20, 20, 12);
+    side->setSpacing(12);
+    buildSide(side);
+    scroll->setWidget(body);
+    body->setAutoFillBackground(false);
+    cardColumn->addWidget(scroll, 1);
+    auto* foot = new QVBoxLayout;
+    foot->setContentsMargins(20, 0, 20, 20);
+    foot->setSpacing(8);
+    buildUse(foot);
+    cardColumn->addLayout(foot);
+    row->addWidget(card);
+    connectAll();
+}
+
+void ArtworkPage::buildPicture(QVBoxLayout* column) {
+    auto* head = new QHBoxLayout;
+    head->setSpacing(8);
+    m_heading = desk::pageTitle({}, this);
+    head->addWidget(m_heading, 1);
+    m_view = new ArtworkView(this);
+    m_view->setObjectName(QStringLiteral("artworkView"));
+    auto* smaller = toolButton(QStringLiteral("−"), tr("Smaller (−)"), "zoomOut", this);
+    auto* larger = toolButton(QStringLiteral("+"), tr("Larger (+)"), "zoomIn", this);
+    auto* whole = toolButton(tr("Fit"), tr("All of it (0)"), "zoomFit", this);
+    for (auto* button : {smaller, larger, whole}) {
+        button->setMinimumHeight(desk::fieldHeight());
+        button->setMinimumWidth(desk::fieldHeight());
+        head->addWidget(button);
+    }
+    column->addLayout(head);
+    m_summary = new desk::TextLabel({}, TextSize::Body, Role::Muted, desk::Weight::Plain, this);
+    column->addWidget(m_summary);
+    column->addWidget(m_view, 1);
+    m_note = smallWords(this);
+    m_note->setText(tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom; click a stone to see its size."));
+    column->addWidget(m_note);
+    constexpr double kPress = 1.5;
+    connect(smaller, &QToolButton::clicked, this, [this] { m_view->zoomBy(1 / kPress, m_view->rect().center()); });
+    connect(larger, &QToolButton::clicked, this, [this] { m_view->zoomBy(kPress, m_view->rect().center()); });
+    connect(whole, &QToolButton::clicked, m_view, &ArtworkView::fit);
+}
+
+void ArtworkPage::buildSide(QVBoxLayout* column) {
+    buildScales(column);
+    column->addWidget(desk::sectionTitle(tr("Stones a piece"), this));
+    m_rows = new ColourRows(m_presenter, m_formatter, this);
+    column->addWidget(m_rows);
+    m_allowance = new desk::LengthField(m_formatter, this);
+    m_allowance->setObjectName(QStringLiteral("holeAllowance"));
+    m_allowance->setEmptyAllowed(true);
+    m_allowance->setRange({}, units::Length::fromNanometres(2'000'000));
+    auto* box = new desk::FieldBox(tr("&Holes are larger than their stones by"), m_allowance, this);
+    box->setRemark(tr("empty: drawn at the size of the stone"));
+    column->addWidget(box);
+    buildStone(column);
+    column->addWidget(desk::sectionTitle(tr("Left out"), this));
+    m_leftOut = new LeftOutList(m_formatter, this);
+    column->addWidget(m_leftOut);
+    column->addStretch(1);
+}
+
+void ArtworkPage::buildScales(QVBoxLayout* column) {
+    m_scaleBox = new QWidget(this);
+    m_scaleColumn = new QVBoxLayout(m_scaleBox);
+    m_scaleColumn->setContentsMargins(0, 0, 0, 8);
+    m_scaleColumn->setSpacing(4);
+    m_scaleColumn->addWidget(desk::sectionTitle(tr("How long is one unit of this file?"), m_scaleBox));
+    auto* words = smallWords(m_scaleBox);
+    words->setText(tr("The file does not say. The likeliest is first and shown; choose the one whose size is right."));
+    m_scaleColumn->addWidget(words);
+    column->addWidget(m_scaleBox);
+}
+
+void ArtworkPage::buildStone(QVBoxLayout* column) {
+    m_stoneWords = smallWords(this);
+    m_stoneWords->setObjectName(QStringLiteral("selectedStone"));
+    m_stone = new desk::ChoiceField(m_formatter, this);
+    m_stone->setObjectName(QStringLiteral("selectedStoneChoice"));
+    m_stone->setAccessibleName(tr("This one stone is"));
+    column->addWidget(desk::sectionTitle(tr("Picked stone"), this));
+    column->addWidget(m_stoneWords);
+    column->addWidget(m_stone);
+}
+
+void ArtworkPage::buildUse(QVBoxLayout* column) {
+    column->addWidget(new desk::Hairline(this));
+    m_differences = smallWords(this);
+    m_differences->setObjectName(QStringLiteral("differences"));
+    column->addWidget(m_differences);
+    m_whyNot = smallWords(this);
+    m_whyNot->setRole(Role::Warn);
+    m_whyNot->setObjectName(QStringLiteral("whyNot"));
+    column->addWidget(m_whyNot);
+    m_name = new desk::WordField(m_formatter, tr("Give the design a name."), this);
+    m_name->setObjectName(QStringLiteral("artworkName"));
+    column->addWidget(new desk::FieldBox(tr("Design &name"), m_name, this));
+    m_useNew = new QPushButton(tr("&Use for a new design"), this);
+    m_useNew->setObjectName(QStringLiteral("useNew"));
+    desk::makePrimary(*m_useNew);
+    m_useOpen = new QPushButton(this);
+    m_useOpen->setObjectName(QStringLiteral("useOpen"));
+    auto* leave = new QPushButton(tr("&Close"), this);
+    leave->setObjectName(QStringLiteral("leaveArtwork"));
+    column->addWidget(m_useNew);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    row->addWidget(m_useOpen, 1);
+    row->addWidget(leave);
+    column->addLayout(row);
+    connect(leave, &QPushButton::clicked, this, &ArtworkPage::left);
+}
+
+void ArtworkPage::connectAll() {
+    connect(&m_presenter, &ArtworkPresenter::opened, this, &ArtworkPage::loadFile);
+    connect(&m_presenter, &ArtworkPresenter::changed, this, &ArtworkPage::load);
+    connect(&m_presenter, &ArtworkPresenter::selectionChanged, this, &ArtworkPage::loadStone);
+    connect(&m_presenter, &ArtworkPresenter::refused, this, [this](const QString& sentence) {
+        if (isVisible()) m_messages->tell(desk::Tone::Warn, sentence);
+        else Q_EMIT refused(sentence);
+    });
+    connect(m_view, &ArtworkView::picked, this, [this](int stone) {
+        m_presenter.select(stone);
+        loadStone();
+    });
+    connect(m_view, &ArtworkView::pickedLine, this, [this](Fate fate) {
+        m_presenter.select(-1);
+        const auto words = reasonOf(fate);
+        m_note->setText(fate == Fate::Duplicate
+                            ? tr("Drawn twice, counted once.")
+                            : tr("No stone: %1.").arg(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))));
+    });
+    connect(m_leftOut, &LeftOutList::shown, m_view, &ArtworkView::setHighlighted);
+    connect(m_allowance, &desk::TypedField::committed, this, [this] {
+        const auto typed = m_allowance->optionalValue();
+        if (typed) m_presenter.setHoleAllowance(typed->value_or(units::Length{}));
+    });
+    connect(m_stone, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
+        if (chosen.isValid() && m_presenter.selected() >= 0)
+            m_presenter.assignStone(m_presenter.selected(), chosen.value<base::Id>());
+    });
+    connect(m_useNew, &QPushButton::clicked, this, &ArtworkPage::useNew);
+    connect(m_useOpen, &QPushButton::clicked, this, &ArtworkPage::useOpen);
+}
+
+void ArtworkPage::open(const QString& path, const Destination& destination) {
+    m_destination = destination;
+    m_presenter.open(path);
+}
+
+void ArtworkPage::loadFile() {
+    m_messages->dismiss();
+    m_fits = true;
+    m_heading->setText(m_presenter.fileName());
+    m_allowance->setOptionalValue(std::nullopt);
+    m_name->setRaw(m_presenter.freeName());
+    m_view->setHighlighted(std::nullopt);
+    loadScales();
+    const auto warnings = m_presenter.warnings();
+    if (!warnings.isEmpty()) {
+        m_messages->tell(desk::Tone::Warn, warnings.front());
+        if (warnings.size() > 1) m_messages->setDetail(warnings.mid(1).join(QLatin1Char(' ')));
+    }
+    Q_EMIT opened();
+    m_view->setFocus(Qt::OtherFocusReason);
+}
+
+void ArtworkPage::loadScales() {
+    delete m_scales;
+    for (auto* old : m_scaleBox->findChildren<QRadioButton*>()) delete old;
+    m_scales = new QButtonGroup(this);
+    const auto& scales = m_presenter.scales();
+    m_scaleBox->setVisible(!scales.empty());
+    for (std::size_t i = 0; i < scales.size(); ++i) {
+        const auto& reading = scales[i];
+        const auto name = QString::fromStdString(reading.scale.name);
+        const auto stones = m_formatter.count(units::Count::of(static_cast<std::int64_t>(reading.stones)));
+        auto* button = new QRadioButton(reading.stones > 0 ? tr("%1: %2 stones, %3")
+                                                                 .arg(name, stones,
+                                                                      m_formatter.size(reading.width, reading.height))
+                                                           : tr("%1: no stone fits").arg(name),
+                                        m_scaleBox);
+        button->setObjectName(QStringLiteral("scale%1").arg(i));
+        button->setEnabled(reading.stones > 0 || i == 0);
+        m_scales->addButton(button, static_cast<int>(i));
+        m_scaleColumn->addWidget(button);
+    }
+    connect(m_scales, &QButtonGroup::idClicked, this, [this](int reading) {
+        m_fits = true;
+        m_presenter.chooseScale(reading);
+    });
+}
+
+void ArtworkPage::load() {
+    if (!m_presenter.hasFile()) return;
+    m_view->setPicture(m_presenter.picture(), std::exchange(m_fits, false));
+    m_summary->setText(tr("%1 stones, %2").arg(m_formatter.count(m_presenter.stonesUsed()),
+                                              m_formatter.size(m_presenter.width(), m_presenter.height())));
+    m_rows->load();
+    m_leftOut->load(m_presenter);
+    const auto whyNot = m_presenter.whyNot();
+    m_whyNot->setText(whyNot);
+    m_whyNot->setVisible(!whyNot.isEmpty());
+    m_useNew->setEnabled(whyNot.isEmpty());
+    const auto* design = m_presenter.session().design(m_destination.openDesign);
+    m_useOpen->setVisible(design != nullptr);
+    m_useOpen->setEnabled(whyNot.isEmpty());
+    if (design) m_useOpen->setText(tr("Use for “%1”").arg(QString::fromStdString(design->name).replace(QLatin1Char('&'), QLatin1String("&&"))));
+    loadStone();
+    loadDifferences();
+}
+
+void ArtworkPage::loadStone() {
+    const int selected = m_presenter.selected();
+    m_view->setSelected(selected);
+    m_stone->setVisible(selected >= 0);
+    if (selected < 0) {
+        m_stoneWords->setText(tr("None. Click one, or Page Down in the picture."));
+        return;
+    }
+    const auto& stone = m_presenter.counted().stones[static_cast<std::size_t>(selected)];
+    const auto& group = m_presenter.counted().groups[stone.group];
+    const auto size = group.size ? QString::fromStdString(publishedStoneSizes()[*group.size].name) : tr("no size fits");
+    QStringList words{tr("%1 mm across").arg(m_formatter.locale().toString(stone.diameter, 'f', 2)), size,
+                      group.colour.empty() ? tr("no colour") : QString::fromStdString(group.colour)};
+    if (!group.layer.empty()) words << tr("layer %1").arg(QString::fromStdString(group.layer));
+    if (stone.collides) words << tr("overlaps its neighbour");
+    m_stoneWords->setText(words.join(QStringLiteral(" · ")));
+    m_note->setText(m_stoneWords->text());
+    m_stone->setChoices(stoneChoices(m_presenter.session(), group.size));
+    const auto material = m_presenter.materialOf(selected);
+    m_stone->setCurrent(material ? QVariant::fromValue(*material) : QVariant());
+}
+
+void ArtworkPage::loadDifferences() {
+    const auto* design = m_presenter.session().design(m_destination.openDesign);
+    const bool compares = design && m_presenter.whyNot().isEmpty();
+    m_differences->setVisible(compares);
+    if (!compares) return;
+    const auto after = m_presenter.applied(*design);
+    QStringList lines;
+    if (after.width != design->width || after.height != design->height)
+        lines << tr("%1 becomes %2").arg(m_formatter.size(design->width, design->height), m_formatter.size(after.width, after.height));
+    const auto countIn = [](const catalogue::Design& in, const base::Id& material) {
+        for (const auto& stone : in.stones)
+            if (stone.material == material) return stone.count;
+        return units::Count{};
+    };
+    auto all = design->stones;
+    for (const auto& stone : after.stones)
+        if (countIn(*design, stone.material).value() == 0) all.push_back(stone);
+    for (const auto& stone : all) {
+        const auto before = countIn(*design, stone.material);
+        const auto now = countIn(after, stone.material);
+        const auto* material = m_presenter.session().material(stone.material);
+        if (before == now || !material) continue;
+        lines << tr("%1 from %2 to %3").arg(QString::fromStdString(material->name), m_formatter.count(before), m_formatter.count(now));
+    }
+    if (design->templatesOnWall && !after.templatesOnWall) lines << tr("templates are to be cut anew");
+    const auto pieces = design->plannedPieces.value_or(units::Count::of(kPiecesCompared));
+    const auto priceBefore = m_presenter.priceEach(*design, pieces);
+    const auto priceAfter = m_presenter.priceEach(after, pieces);
+    if (priceBefore && priceAfter)
+        lines << tr("%1 pieces: %2 becomes %3 each").arg(m_formatter.count(pieces), m_formatter.money(*priceBefore), m_formatter.money(*priceAfter));
+    const auto name = QString::fromStdString(design->name);
+    m_differences->setText(after == *design ? tr("“%1” is so already.").arg(name)
+                                            : tr("“%1” would change: %2.").arg(name, lines.join(QStringLiteral("; "))));
+}
+
+void ArtworkPage::useNew() {
+    if (!m_name->problem().isEmpty()) {
+        m_name->complain();
+        m_name->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    if (const auto design = m_presenter.useForNew(m_name->text())) Q_EMIT used(*design);
+    else m_messages->tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
+}
+
+void ArtworkPage::useOpen() {
+    const auto design = m_destination.openDesign;
+    if (m_presenter.useFor(design)) Q_EMIT used(design);
+}
+
+void ArtworkPage::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) Q_EMIT left();
+    else QWidget::keyPressEvent(event);
+}
+
+} // namespace sp::artwork

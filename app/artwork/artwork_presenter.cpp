@@ -1,0 +1,305 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/artwork_presenter.h"
+
+#include "core/artwork/colour.h"
+#include "core/artwork/nearest_stone.h"
+#include "core/catalogue/order.h"
+#include "core/pricing/price_order.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sp::artwork {
+
+namespace {
+
+constexpr std::uint32_t kNoColour = 0xB8BEC4; ///< of a stone whose colour nobody knows
+
+units::Length fromMm(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
+
+} // namespace
+
+ArtworkPresenter::ArtworkPresenter(session::BookSession& session, QObject* parent)
+    : QObject(parent)
+    , m_session(session) {
+    connect(&m_reader, &CutFileReader::finished, this, &ArtworkPresenter::take);
+    connect(&m_reader, &CutFileReader::failed, this, &ArtworkPresenter::refused);
+    connect(&m_session, &session::BookSession::changed, this, [this] {
+        if (!m_file) return;
+        makeRows();
+        Q_EMIT changed();
+    });
+}
+
+void ArtworkPresenter::open(const QString& path) { m_reader.read(path); }
+
+QString ArtworkPresenter::fileName() const { return m_file ? QString::fromStdString(m_file->name) : QString(); }
+
+void ArtworkPresenter::take(const std::shared_ptr<const CutFile>& file) {
+    const auto before = std::exchange(m_file, file);
+    const auto scale = file->scales.empty() ? *file->drawing.millimetresPerUnit
+                                            : file->scales.front().scale.millimetresPerUnit;
+    m_assignedDiscs.clear();
+    m_selected = -1;
+    if (const auto counted = count(scale, {}); !counted) {
+        m_file = before;
+        Q_EMIT refused(QString::fromStdString(counted.error().detail));
+        return;
+    }
+    m_scale = 0;
+    m_scaleChosen = false;
+    m_allowance = {};
+    Q_EMIT opened();
+    Q_EMIT changed();
+}
+
+base::Done ArtworkPresenter::count(double millimetresPerUnit, units::Length allowance) {
+    CountOptions options;
+    options.millimetresPerUnit = millimetresPerUnit;
+    options.holeAllowance = allowance;
+    auto counted = countStones(m_file->drawing, options, m_file->name);
+    if (!counted) return base::fail(counted.error());
+    m_counted = std::move(*counted);
+    m_selected = -1;
+    makeRows();
+    return {};
+}
+
+void ArtworkPresenter::chooseScale(int reading) {
+    const auto& wanted = m_file->scales[static_cast<std::size_t>(reading)];
+    if (const auto counted = count(wanted.scale.millimetresPerUnit, m_allowance); !counted) {
+        Q_EMIT refused(QString::fromStdString(counted.error().detail));
+        return;
+    }
+    m_scale = reading;
+    m_scaleChosen = true;
+    Q_EMIT changed();
+    Q_EMIT selectionChanged();
+}
+
+bool ArtworkPresenter::setHoleAllowance(units::Length allowance) {
+    if (!m_file || allowance == m_allowance) return true;
+    const double scale = m_file->scales.empty()
+                             ? *m_file->drawing.millimetresPerUnit
+                             : m_file->scales[static_cast<std::size_t>(m_scale)].scale.millimetresPerUnit;
+    if (const auto counted = count(scale, allowance); !counted) {
+        Q_EMIT refused(QString::fromStdString(counted.error().detail));
+        return false;
+    }
+    m_allowance = allowance;
+    Q_EMIT changed();
+    Q_EMIT selectionChanged();
+    return true;
+}
+
+void ArtworkPresenter::makeRows() {
+    m_rows.clear();
+    m_rowOfGroup.clear();
+    std::map<RowKey, std::size_t> found;
+    std::vector<std::size_t> rowOfGroup;
+    for (const auto& group : m_counted.groups) {
+        const auto [at, isNew] = found.try_emplace(RowKey{group.colour, group.size}, m_rows.size());
+        if (isNew) m_rows.push_back({group.colour, group.size, group.smallest, group.largest, {}, {}, {}});
+        auto& row = m_rows[at->second];
+        row.smallest = std::min(row.smallest, group.smallest);
+        row.largest = std::max(row.largest, group.largest);
+        row.count = units::Count::of(row.count.value() + group.count.value());
+        if (!group.layer.empty() && std::find(row.layers.begin(), row.layers.end(), group.layer) == row.layers.end())
+            row.layers.push_back(group.layer);
+        rowOfGroup.push_back(at->second);
+    }
+    std::vector<std::size_t> order(m_rows.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    std::stable_sort(order.begin(), order.end(),
+                     [this](auto a, auto b) { return m_rows[a].count > m_rows[b].count; });
+    std::vector<ColourRow> sorted;
+    std::vector<int> place(m_rows.size());
+    for (const auto from : order) {
+        place[from] = static_cast<int>(sorted.size());
+        sorted.push_back(std::move(m_rows[from]));
+    }
+    m_rows = std::move(sorted);
+    for (const auto row : rowOfGroup) m_rowOfGroup.push_back(place[row]);
+    for (auto& row : m_rows) {
+        const auto chosen = m_assigned.find({row.colour, row.size});
+        const bool isThere =
+            chosen != m_assigned.end() && (chosen->second.isNone() || m_session.material(chosen->second));
+        row.material = isThere ? std::optional(chosen->second) : likelyMaterial(row);
+    }
+}
+
+std::optional<base::Id> ArtworkPresenter::likelyMaterial(const ColourRow& row) const {
+    if (!row.size) return std::nullopt;
+    return nearestStone(row.colour, publishedStoneSizes()[*row.size].name, m_session.materials());
+}
+
+void ArtworkPresenter::assign(int row, const base::Id& material) {
+    auto& changedRow = m_rows[static_cast<std::size_t>(row)];
+    if (changedRow.material == material) return;
+    changedRow.material = material;
+    m_assigned[{changedRow.colour, changedRow.size}] = material;
+    Q_EMIT changed();
+}
+
+void ArtworkPresenter::assignStone(int stone, const base::Id& material) {
+    m_assignedDiscs[m_counted.stones[static_cast<std::size_t>(stone)].disc] = material;
+    Q_EMIT changed();
+}
+
+std::optional<base::Id> ArtworkPresenter::materialOf(int stone) const {
+    const auto own = m_assignedDiscs.find(m_counted.stones[static_cast<std::size_t>(stone)].disc);
+    if (own != m_assignedDiscs.end()) return own->second;
+    return m_rows[static_cast<std::size_t>(rowOf(stone))].material;
+}
+
+void ArtworkPresenter::select(int stone) {
+    if (stone == m_selected) return;
+    m_selected = stone;
+    Q_EMIT selectionChanged();
+}
+
+Picture ArtworkPresenter::picture() const {
+    Picture picture;
+    if (!m_file) return picture;
+    const double scale = m_file->scales.empty()
+                             ? *m_file->drawing.millimetresPerUnit
+                             : m_file->scales[static_cast<std::size_t>(m_scale)].scale.millimetresPerUnit;
+    picture.stones.reserve(m_counted.stones.size());
+    std::unordered_map<base::Id, std::uint32_t> colours;
+    for (const auto& material : m_session.materials()) colours[material.id] = material.stone.rgb;
+    for (std::size_t i = 0; i < m_counted.stones.size(); ++i) {
+        const auto& stone = m_counted.stones[i];
+        const auto material = materialOf(static_cast<int>(i));
+        const auto known = material ? colours.find(*material) : colours.end();
+        const auto rgb = known != colours.end()
+                             ? known->second
+                             : parseColour(m_counted.groups[stone.group].colour).value_or(kNoColour);
+        picture.stones.push_back({stone.centre, stone.diameter, rgb, stone.collides, material && material->isNone()});
+    }
+    const auto& drawing = m_file->drawing;
+    for (std::size_t i = 0; i < drawing.discs.size(); ++i)
+        if (const Fate fate = m_counted.discFates[i]; fate != Fate::Stone)
+            picture.discs.push_back({scale * drawing.discs[i].centre, scale * drawing.discs[i].radius, fate});
+    for (std::size_t i = 0; i < drawing.outlines.size(); ++i) {
+        const auto& outline = drawing.outlines[i];
+        Picture::Line line{{}, outline.closed, m_counted.outlineFates[i], {}};
+        for (const auto& point : drawing.pointsOf(outline)) {
+            line.points.push_back(scale * point);
+            line.box.add(line.points.back());
+        }
+        picture.lines.push_back(std::move(line));
+    }
+    return picture;
+}
+
+std::vector<std::pair<QString, std::size_t>> ArtworkPresenter::leftOut() const {
+    std::vector<std::pair<QString, std::size_t>> reasons;
+    for (const auto& [reason, number] : m_counted.leftOut) reasons.emplace_back(QString::fromStdString(reason), number);
+    return reasons;
+}
+
+QStringList ArtworkPresenter::warnings() const {
+    QStringList sentences;
+    if (m_file)
+        for (const auto& sentence : m_file->drawing.warnings) sentences << QString::fromStdString(sentence);
+    return sentences;
+}
+
+std::vector<catalogue::StoneCount> ArtworkPresenter::stoneCounts() const {
+    std::unordered_map<base::Id, std::int64_t> numbers;
+    for (std::size_t i = 0; i < m_counted.stones.size(); ++i)
+        if (const auto material = materialOf(static_cast<int>(i)); material && !material->isNone())
+            ++numbers[*material];
+    std::vector<catalogue::StoneCount> counts;
+    for (const auto& [material, number] : numbers) counts.push_back({material, units::Count::of(number)});
+    // Most stones first, as they are brushed.
+    std::sort(counts.begin(), counts.end(), [](const auto& a, const auto& b) {
+        return a.count != b.count ? a.count > b.count : a.material < b.material;
+    });
+    return counts;
+}
+
+Box ArtworkPresenter::usedBox() const {
+    Box box;
+    for (std::size_t i = 0; i < m_counted.stones.size(); ++i)
+        if (const auto material = materialOf(static_cast<int>(i)); !material || !material->isNone())
+            box.add(m_counted.stones[i].centre, m_counted.stones[i].diameter / 2);
+    return box;
+}
+
+units::Length ArtworkPresenter::width() const { return fromMm(usedBox().width()); }
+units::Length ArtworkPresenter::height() const { return fromMm(usedBox().height()); }
+
+units::Count ArtworkPresenter::stonesUsed() const {
+    std::int64_t all = 0;
+    for (const auto& stone : stoneCounts()) all += stone.count.value();
+    return units::Count::of(all);
+}
+
+catalogue::Design ArtworkPresenter::applied(const catalogue::Design& design) const {
+    auto after = design;
+    after.stones = stoneCounts();
+    after.width = width();
+    after.height = height();
+    // Templates cut for the earlier drawing do not fit another one.
+    const bool sameHoles = after.stones == design.stones && after.width == design.width && after.height == design.height;
+    after.templatesOnWall = design.templatesOnWall && sameHoles;
+    return after;
+}
+
+QString ArtworkPresenter::whyNot() const {
+    if (!m_file) return tr("No file has been counted.");
+    if (asksScale()) return tr("Choose how the file is to be read first: it does not say how long its unit is.");
+    for (std::size_t i = 0; i < m_counted.stones.size(); ++i)
+        if (!materialOf(static_cast<int>(i))) {
+            const auto& row = m_rows[static_cast<std::size_t>(rowOf(static_cast<int>(i)))];
+            const auto size = row.size ? QString::fromStdString(publishedStoneSizes()[*row.size].name) : QString();
+            return size.isEmpty() ? tr("Some holes fit no stone size; choose a stone for them or leave them out.")
+                                  : tr("There is no %1 stone among the supplies; choose another or leave them out.").arg(size);
+        }
+    if (stonesUsed().value() == 0) return tr("Everything is left out; choose a stone for at least one colour.");
+    return {};
+}
+
+std::optional<units::Money> ArtworkPresenter::priceEach(const catalogue::Design& design, units::Count pieces) const {
+    auto line = catalogue::lineOf(design);
+    line.quantity = pieces;
+    const auto priced = pricing::priceLine(line, m_session.prices({}), false, m_session.fits());
+    if (!priced) return std::nullopt;
+    return priced->each;
+}
+
+QString ArtworkPresenter::freeName() const {
+    const auto wanted = m_file ? QFileInfo(fileName()).completeBaseName() : tr("New design");
+    const auto taken = [&](const QString& name) {
+        return std::any_of(m_session.designs().begin(), m_session.designs().end(), [&](const auto& design) {
+            return QString::fromStdString(design.name).compare(name, Qt::CaseInsensitive) == 0;
+        });
+    };
+    auto name = wanted;
+    for (int n = 2; taken(name); ++n) name = QStringLiteral("%1 %2").arg(wanted).arg(n);
+    return name;
+}
+
+std::optional<base::Id> ArtworkPresenter::useForNew(const QString& name) {
+    if (!whyNot().isEmpty()) return std::nullopt;
+    catalogue::Design design;
+    design.name = name.trimmed().toStdString();
+    for (const auto& material : m_session.materials())
+        if (design.usualBase.isNone() && material.kind == catalogue::MaterialKind::Backing) design.usualBase = material.id;
+    design = applied(design);
+    const auto saved = m_session.change([&](db::Book& book) { return book.save(design); });
+    if (!saved) return std::nullopt;
+    return *saved;
+}
+
+bool ArtworkPresenter::useFor(const base::Id& id) {
+    const auto* design = m_session.design(id);
+    if (!design || !whyNot().isEmpty()) return false;
+    const auto after = applied(*design);
+    return m_session.change([&](db::Book& book) { return book.save(after); }).has_value();
+}
+
+} // namespace sp::artwork

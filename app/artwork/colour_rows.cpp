@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/colour_rows.h"
+
+#include "app/desk/figures.h"
+#include "app/desk/stone_painter.h"
+#include "app/desk/stone_swatches.h"
+#include "core/artwork/colour.h"
+
+#include <QGridLayout>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sp::artwork {
+
+namespace {
+
+QString sizeWord(const ColourRow& row) {
+    return row.size ? QString::fromStdString(publishedStoneSizes()[*row.size].name) : ColourRows::tr("no size");
+}
+
+QString colourWord(const ColourRow& row) {
+    if (row.colour.empty()) return ColourRows::tr("no colour");
+    return QString::fromStdString(row.colour);
+}
+
+/// What a row is told apart by, so that its field is kept.
+QString keyOf(const ColourRow& row) {
+    return colourWord(row) + sizeWord(row) + QString::number(row.count.value());
+}
+
+} // namespace
+
+std::vector<desk::Choice> stoneChoices(session::BookSession& session, std::optional<std::size_t> size) {
+    const auto wanted = size ? publishedStoneSizes()[*size].name : std::string();
+    std::vector<desk::Choice> choices;
+    for (const bool ofSize : {true, false})
+        for (const auto& material : session.materials())
+            if (material.kind == catalogue::MaterialKind::Stone && (material.stone.size == wanted) == ofSize)
+                choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {},
+                                   {desk::stoneColour(material.stone.rgb)}});
+    choices.push_back({QVariant::fromValue(base::Id{}), ColourRows::tr("Leave out"), ColourRows::tr("no stone"), {}});
+    return choices;
+}
+
+ColourRows::ColourRows(ArtworkPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_body = new QWidget(this);
+    column->addWidget(m_body);
+}
+
+void ColourRows::load() {
+    const auto& rows = m_presenter.rows();
+    std::vector<QString> keys;
+    for (const auto& row : rows) keys.push_back(keyOf(row));
+    if (keys != m_shown) {
+        m_shown = std::move(keys);
+        rebuild();
+    }
+    for (std::size_t i = 0; i < m_fields.size(); ++i) {
+        m_fields[i]->setChoices(stoneChoices(m_presenter.session(), rows[i].size));
+        const auto& material = rows[i].material;
+        if (!m_fields[i]->hasFocus() || material)
+            m_fields[i]->setCurrent(material ? QVariant::fromValue(*material) : QVariant());
+    }
+}
+
+void ColourRows::rebuild() {
+    m_fields.clear();
+    auto* old = m_body;
+    m_body = new QWidget(this);
+    delete layout()->replaceWidget(old, m_body); // the item that held the old one
+    old->hide();
+    old->deleteLater();
+    auto* grid = new QGridLayout(m_body);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(8);
+    grid->setColumnStretch(2, 1);
+    const auto number = static_cast<int>(m_presenter.rows().size());
+    for (int i = 0; i < std::min(number, kMostRows); ++i) addRow(grid, i);
+    if (number > kMostRows) {
+        std::int64_t rest = 0;
+        for (int i = kMostRows; i < number; ++i) rest += m_presenter.rows()[static_cast<std::size_t>(i)].count.value();
+        auto* words = new desk::TextLabel(
+            tr("%1 further colours with %2 stones go to the stone whose colour is nearest.")
+                .arg(number - kMostRows)
+                .arg(m_formatter.count(units::Count::of(rest))),
+            desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body);
+        words->setWordWrap(true);
+        grid->addWidget(words, kMostRows, 0, 1, 4);
+    }
+    m_body->show();
+}
+
+void ColourRows::addRow(QGridLayout* grid, int index) {
+    const auto& row = m_presenter.rows()[static_cast<std::size_t>(index)];
+    auto* swatch = new desk::StoneSwatches(m_body);
+    swatch->setStones({desk::stoneColour(parseColour(row.colour).value_or(0xB8BEC4))});
+    swatch->setToolTip(colourWord(row));
+    grid->addWidget(swatch, index, 0, Qt::AlignVCenter);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    auto* size = new desk::TextLabel(sizeWord(row), desk::TextSize::Body, row.size ? desk::Role::Ink : desk::Role::Warn,
+                                     desk::Weight::Plain, m_body);
+    words->addWidget(size);
+    words->addWidget(new desk::TextLabel(colourWord(row), desk::TextSize::Small, desk::Role::Muted,
+                                         desk::Weight::Plain, m_body));
+    grid->addLayout(words, index, 1);
+    auto* field = new desk::ChoiceField(m_formatter, m_body);
+    field->setObjectName(QStringLiteral("rowStone%1").arg(index));
+    field->setAccessibleName(tr("Stone for %1 %2").arg(colourWord(row), sizeWord(row)));
+    field->setPlaceholderText(tr("which stone?"));
+    connect(field, &desk::ChoiceField::chosen, this, [this, index](const QVariant& chosen) {
+        if (chosen.isValid()) m_presenter.assign(index, chosen.value<base::Id>());
+    });
+    grid->addWidget(field, index, 2, Qt::AlignVCenter);
+    auto* count = new desk::FigureLabel(m_formatter.count(row.count), desk::TextSize::Body, desk::Role::Ink,
+                                        desk::Weight::Strong, m_body);
+    count->setMeaning(tr("Stones"));
+    count->setFigure(m_formatter.count(row.count));
+    grid->addWidget(count, index, 3, Qt::AlignVCenter | Qt::AlignRight);
+    m_fields.push_back(field);
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/artwork/artwork_presenter.h"
+#include "app/desk/choice_field.h"
+
+#include <QWidget>
+
+class QGridLayout;
+
+namespace sp::artwork {
+
+/// The drawn colours and sizes of a file with their counts, each with a field for the stone it stands for. The first
+/// kMostRows, which hold most stones, have a row; a sentence speaks for the rest.
+class ColourRows : public QWidget {
+    Q_OBJECT
+
+  public:
+    static constexpr int kMostRows = 40;
+
+    ColourRows(ArtworkPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    /// Shows the presenter's rows. Fields stay while the rows are the same, so that one keeps the focus.
+    void load();
+
+  private:
+    void rebuild();
+    void addRow(QGridLayout* grid, int row);
+
+    ArtworkPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    QWidget* m_body = nullptr;
+    std::vector<QString> m_shown;
+    std::vector<desk::ChoiceField*> m_fields;
+};
+
+/// What a hole can be set with: the stones, those of the size first, and last to leave it out (the id none).
+std::vector<desk::Choice> stoneChoices(session::BookSession& session, std::optional<std::size_t> size);
+
+} // namespace sp::artwork

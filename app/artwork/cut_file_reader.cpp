@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/cut_file_reader.h"
+
+#include "app/artwork/file_bytes.h"
+#include "core/artwork/artwork_file.h"
+
+#include <QFileInfo>
+
+namespace sp::artwork {
+
+namespace {
+
+std::vector<ScaleReading> readScales(const Drawing& drawing, const std::string& name) {
+    std::vector<ScaleReading> readings;
+    for (auto& proposal : proposeScales(drawing, {})) {
+        ScaleReading reading{std::move(proposal), 0, {}, {}};
+        CountOptions options;
+        options.millimetresPerUnit = reading.scale.millimetresPerUnit;
+        if (const auto counted = countStones(drawing, options, name)) {
+            for (const auto& group : counted->groups)
+                if (group.size) reading.stones += static_cast<std::size_t>(group.count.value());
+            reading.width = counted->width();
+            reading.height = counted->height();
+        }
+        readings.push_back(std::move(reading));
+    }
+    return readings;
+}
+
+} // namespace
+
+base::Result<CutFile> readCutFile(const std::string& path, const std::string& name) {
+    auto bytes = bytesOfFile(path);
+    if (!bytes) return base::fail(bytes.error());
+    CutFile file{name, *bytes, {}, {}};
+    auto drawing = readArtwork(std::move(*bytes), name);
+    if (!drawing) return base::fail(drawing.error());
+    file.drawing = std::move(*drawing);
+    if (!file.drawing.millimetresPerUnit) file.scales = readScales(file.drawing, name);
+    CountOptions options;
+    options.millimetresPerUnit =
+        file.scales.empty() ? *file.drawing.millimetresPerUnit : file.scales.front().scale.millimetresPerUnit;
+    if (const auto counted = countStones(file.drawing, options, name); !counted) return base::fail(counted.error());
+    return file;
+}
+
+CutFileReader::CutFileReader(QObject* parent)
+    : QObject(parent) {
+    m_pool.setMaxThreadCount(1);
+}
+
+CutFileReader::~CutFileReader() { m_pool.waitForDone(); }
+
+void CutFileReader::read(const QString& path) {
+    m_pool.clear();
+    m_reading = true;
+    const int asked = ++m_asked;
+    const auto name = QFileInfo(path).fileName().toStdString();
+    m_pool.start([this, asked, path = path.toStdString(), name] {
+        auto result = std::make_shared<base::Result<CutFile>>(readCutFile(path, name));
+        QMetaObject::invokeMethod(this, [this, asked, result] { answer(asked, result); }, Qt::QueuedConnection);
+    });
+}
+
+void CutFileReader::answer(int asked, const std::shared_ptr<base::Result<CutFile>>& result) {
+    if (asked != m_asked) return;
+    m_reading = false;
+    if (*result)
+        Q_EMIT finished(std::make_shared<const CutFile>(std::move(**result)));
+    else
+        Q_EMIT failed(QString::fromStdString(result->error().detail));
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/artwork/count.h"
+#include "core/artwork/scale.h"
+
+#include <QObject>
+#include <QString>
+#include <QThreadPool>
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace sp::artwork {
+
+/// A way to read a drawing that states no unit, and what comes out.
+struct ScaleReading {
+    ScaleProposal scale;
+    std::size_t stones = 0; ///< that fit a size; 0 when nothing is counted at this scale
+    units::Length width;
+    units::Length height;
+};
+
+/// A cut file as read: the drawing and, where it states no unit, the ways to read it, the likeliest first.
+struct CutFile {
+    std::string name; ///< without folder
+    std::string bytes;
+    Drawing drawing;
+    std::vector<ScaleReading> scales;
+};
+
+/// Reads a cut file. Errors: those of bytesOfFile and readArtwork; those of countStones when no scale gives a stone.
+base::Result<CutFile> readCutFile(const std::string& path, const std::string& name);
+
+/// Reads cut files away from the screen's thread, one at a time; the newest asked for is the one that is answered.
+/// Reading is bounded (artwork::Limits), so the destructor waits for it.
+class CutFileReader : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit CutFileReader(QObject* parent = nullptr);
+    ~CutFileReader() override;
+
+    void read(const QString& path);
+    bool isReading() const { return m_reading; }
+
+  Q_SIGNALS:
+    void finished(const std::shared_ptr<const sp::artwork::CutFile>& file);
+    void failed(const QString& sentence);
+
+  private:
+    void answer(int asked, const std::shared_ptr<base::Result<CutFile>>& result);
+
+    QThreadPool m_pool;
+    int m_asked = 0;
+    bool m_reading = false;
+};
+
+} // namespace sp::artwork

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/file_bytes.h"
+
+#include <fmt/format.h>
+
+#include <cstdint>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+namespace sp::artwork {
+
+namespace {
+
+constexpr std::uintmax_t kLargestFile = 64ULL * 1024 * 1024;
+
+} // namespace
+
+base::Result<std::string> bytesOfFile(const std::string& file) {
+    std::error_code trouble;
+    const auto size = std::filesystem::file_size(file, trouble);
+    if (trouble)
+        return base::fail(base::Code::Missing, file, fmt::format("“{}” cannot be read; check its name and folder.", file));
+    if (size > kLargestFile)
+        return base::fail(base::Code::TooLarge, file,
+                          fmt::format("“{}” is larger than 64 MB; simplify the drawing and save it again.", file));
+    std::ifstream in(file, std::ios::binary);
+    std::string bytes((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
+    if (in.bad() || bytes.size() != size)
+        return base::fail(base::Code::Failed, file, fmt::format("“{}” could not be read to its end; try again.", file));
+    return bytes;
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/left_out_list.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/figures.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sp::artwork {
+
+std::optional<Fate> fateOf(const QString& reason) {
+    for (const auto fate : {Fate::Duplicate, Fate::Ring, Fate::Encloses, Fate::TooLarge, Fate::TooSmall, Fate::Ellipse,
+                            Fate::NotRound, Fate::Large, Fate::Open}) {
+        const auto words = reasonOf(fate);
+        if (reason == QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))) return fate;
+    }
+    return std::nullopt;
+}
+
+LeftOutList::LeftOutList(const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_body = new QWidget(this);
+    column->addWidget(m_body);
+}
+
+void LeftOutList::load(const ArtworkPresenter& presenter) {
+    auto* old = m_body;
+    m_body = new QWidget(this);
+    delete layout()->replaceWidget(old, m_body); // the item that held the old one
+    old->hide();
+    old->deleteLater();
+    auto* column = new QVBoxLayout(m_body);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    const auto& counted = presenter.counted();
+    if (counted.duplicates > 0) add(tr("drawn twice, counted once"), counted.duplicates, Fate::Duplicate);
+    if (counted.collisions > 0) add(tr("pairs of holes that overlap and would tear"), counted.collisions, std::nullopt);
+    for (const auto& [reason, number] : presenter.leftOut()) add(reason, number, fateOf(reason));
+    if (column->count() == 0)
+        column->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
+                                              desk::Role::Muted, desk::Weight::Plain, m_body));
+    m_body->show();
+}
+
+void LeftOutList::add(const QString& words, std::size_t number, std::optional<Fate> fate) {
+    auto* line = new QHBoxLayout;
+    line->setSpacing(12);
+    auto* label = new desk::TextLabel(words, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body);
+    label->setWordWrap(true);
+    line->addWidget(label, 1);
+    if (fate) {
+        auto* show = new QPushButton(tr("show"), m_body);
+        show->setObjectName(QStringLiteral("showLeftOut"));
+        show->setAccessibleName(tr("Show in the picture: %1").arg(words));
+        show->setCheckable(true);
+        desk::makeQuiet(*show);
+        connect(show, &QPushButton::toggled, this, [this, show, fate](bool on) {
+            if (on)
+                for (auto* other : m_body->findChildren<QPushButton*>())
+                    if (other != show) other->setChecked(false);
+            Q_EMIT shown(on ? fate : std::nullopt);
+        });
+        line->addWidget(show);
+    }
+    auto* figure = new desk::FigureLabel({}, desk::TextSize::Small, desk::Role::Ink, desk::Weight::Plain, m_body);
+    figure->setFigure(m_formatter.count(units::Count::of(static_cast<std::int64_t>(number))));
+    line->addWidget(figure);
+    qobject_cast<QVBoxLayout*>(m_body->layout())->addLayout(line);
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/artwork/artwork_presenter.h"
+#include "app/desk/formatter.h"
+
+#include <QWidget>
+
+namespace sp::artwork {
+
+/// What of a file is no stone: each reason with its number, a button that makes those stand out in the picture.
+class LeftOutList : public QWidget {
+    Q_OBJECT
+
+  public:
+    LeftOutList(const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void load(const ArtworkPresenter& presenter);
+
+  Q_SIGNALS:
+    void shown(std::optional<sp::artwork::Fate> fate);
+
+  private:
+    void add(const QString& words, std::size_t number, std::optional<Fate> fate);
+
+    const desk::Formatter& m_formatter;
+    QWidget* m_body = nullptr;
+};
+
+/// The fate whose words these are; nothing for a reason of the file itself.
+std::optional<Fate> fateOf(const QString& reason);
+
+} // namespace sp::artwork

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalogue/order.h"
+
+namespace sp::catalogue {
+
+OrderLine lineOf(const Design& design) {
+    OrderLine line;
+    line.design = design.id;
+    line.title = design.name;
+    line.width = design.width;
+    line.height = design.height;
+    line.stones = design.stones;
+    line.onto = design.usualBase;
+    line.templatesOnWall = design.templatesOnWall;
+    line.plannedPieces = design.plannedPieces;
+    line.artTime = design.artTime;
+    return line;
+}
+
+} // namespace sp::catalogue

@@ -1,0 +1,341 @@
+// SPDX-License-Identifier: MIT
+// Counting a cut file in the window, by drop and keys, off screen, on a fresh demo book.
+#include "app/artwork/artwork_page.h"
+#include "app/artwork/letter_outlines.h"
+#include "app/artwork/stone_grid.h"
+#include "app/counter/counter_page.h"
+#include "app/demo/demo_book.h"
+#include "app/desk/theme.h"
+#include "app/main/main_window.h"
+#include "app/verbs/verbs.h"
+#include "core/artwork/nearest_stone.h"
+#include "tests/support/nine_forms.h"
+#include "tests/support/temp_folder.h"
+
+#include <QApplication>
+#include <QDropEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTest>
+#include <QUrl>
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <ostream>
+#include <random>
+#include <set>
+
+using namespace sp;
+
+namespace {
+
+class NoQuestions : public desk::Prompter {
+  public:
+    std::optional<QString> fileToSave(const FileQuestion&) override { return std::nullopt; }
+    std::optional<QString> fileToOpen(const FileQuestion&) override { return file; }
+    bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
+    std::optional<QString> lineOfText(const QString&, const QString&, const QString&) override { return std::nullopt; }
+
+    std::optional<QString> file;
+};
+
+/// 6 aquamarine-like and 3 near-black holes for SS10 (2.8 mm), a frame around them, one hole drawn twice.
+constexpr auto kPlate = R"(<svg width="60mm" height="40mm" viewBox="0 0 60 40"><g id="front" fill="#50c0d0">
+<circle cx="10" cy="10" r="1.4"/><circle cx="20" cy="10" r="1.4"/><circle cx="30" cy="10" r="1.4"/>
+<circle cx="10" cy="20" r="1.4"/><circle cx="20" cy="20" r="1.4"/><circle cx="30" cy="20" r="1.4"/>
+<circle cx="30" cy="20" r="1.4"/></g><g fill="#202020"><circle cx="10" cy="30" r="1.4"/>
+<circle cx="20" cy="30" r="1.4"/><circle cx="50" cy="30" r="1.4"/></g>
+<rect x="1" y="1" width="58" height="38" fill="none" stroke="red"/></svg>)";
+
+class CutFiles : public testing::Test {
+  protected:
+    CutFiles() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        auto book = demo::createDemoBook(m_folder.path() / "demo.jobbook", db::systemSurroundings());
+        EXPECT_TRUE(book.has_value());
+        m_window = std::make_unique<program::MainWindow>(std::move(*book), m_theme, m_prompter);
+        m_window->show();
+        QApplication::setActiveWindow(m_window.get());
+        QTest::qWait(1);
+    }
+
+    QString write(const char* name, const std::string& text) {
+        const auto file = m_folder.path() / name;
+        std::ofstream(file, std::ios::binary) << text;
+        return QString::fromStdString(file.string());
+    }
+
+    void drop(const QString& file) {
+        QMimeData data;
+        data.setUrls({QUrl::fromLocalFile(file)});
+        QDragEnterEvent enter(QPoint(300, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(m_window.get(), &enter);
+        EXPECT_TRUE(enter.isAccepted());
+        QDropEvent event(QPointF(300, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(m_window.get(), &event);
+        // Until the reader has answered, one way or the other.
+        ASSERT_TRUE(QTest::qWaitFor([this] {
+            auto* page = m_window->findChild<artwork::ArtworkPage*>();
+            return page && !page->presenter().isReading();
+        }));
+    }
+
+    artwork::ArtworkPage& page() { return *m_window->findChild<artwork::ArtworkPage*>(); }
+    artwork::ArtworkPresenter& presenter() { return page().presenter(); }
+
+    template<class T = QWidget>
+    T* find(const char* name) {
+        auto* found = m_window->findChild<T*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    QString counterSays() { return m_window->counterPage().messages().sentence(); }
+
+    const catalogue::Material* stone(const char* name) {
+        for (const auto& material : m_window->session().materials())
+            if (material.name == name) return &material;
+        return nullptr;
+    }
+
+    test::TempFolder m_folder;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    NoQuestions m_prompter;
+    std::unique_ptr<program::MainWindow> m_window;
+};
+
+TEST_F(CutFiles, aDropIsCountedShownAndGoesOnTheSlipWithItsPrice) {
+    drop(write("plate.svg", kPlate));
+    ASSERT_TRUE(page().isVisible());
+    EXPECT_EQ(presenter().counted().stones.size(), 9U);
+    ASSERT_EQ(presenter().rows().size(), 2U);
+    EXPECT_EQ(presenter().rows()[0].material, stone("Aquamarine SS10")->id);
+    EXPECT_EQ(presenter().rows()[1].material, stone("Jet SS10")->id);
+    EXPECT_EQ(presenter().counted().duplicates, 1U);
+    EXPECT_EQ(presenter().leftOut().size(), 1U);
+
+    QTest::keyClick(find<QPushButton>("useNew"), Qt::Key_Space);
+    EXPECT_FALSE(page().isVisible());
+    const auto& line = m_window->presenter().line();
+    EXPECT_EQ(line.title, "plate");
+    EXPECT_EQ(line.width.nanometres(), 42'800'000);  // 50 - 10 + 2.8 mm
+    EXPECT_EQ(line.height.nanometres(), 22'800'000); // 30 - 10 + 2.8 mm
+    ASSERT_EQ(line.stones.size(), 2U);
+    EXPECT_EQ(line.stones[0].count.value(), 6);
+    EXPECT_EQ(line.stones[1].count.value(), 3);
+    EXPECT_TRUE(m_window->presenter().priced());
+
+    // The order's draft is one step, the design another.
+    const auto designs = m_window->session().designs().size();
+    m_window->session().undo();
+    m_window->session().undo();
+    EXPECT_EQ(m_window->session().designs().size(), designs - 1);
+}
+
+TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
+    drop(write("plate.svg", kPlate));
+    presenter().assign(1, stone("Amber SS10")->id);
+    auto& view = page().view();
+    view.setFocus();
+    QTest::keyClick(&view, Qt::Key_PageDown);
+    ASSERT_EQ(presenter().selected(), 0);
+    EXPECT_TRUE(find<QLabel>("selectedStone")->text().startsWith(QStringLiteral("2.80 mm across · SS10 · #50c0d0 · layer front")))
+        << find<QLabel>("selectedStone")->text().toStdString();
+    presenter().assignStone(0, stone("Rose SS10")->id);
+    const auto design = presenter().applied({});
+    ASSERT_EQ(design.stones.size(), 3U);
+    EXPECT_EQ(design.stones[0].count.value(), 5);
+    presenter().assign(0, {}); // left out: the rose one stays, it was picked by itself
+    EXPECT_EQ(presenter().stonesUsed().value(), 4);
+    EXPECT_TRUE(presenter().whyNot().isEmpty());
+}
+
+TEST_F(CutFiles, anOpenDesignShowsWhatWouldChangeBeforeItDoes) {
+    m_window->goTo(1);
+    QTest::qWait(1);
+    const auto before = m_window->session().designs().front();
+    m_prompter.file = write("plate.svg", kPlate);
+    QTest::keyClick(find<QPushButton>("countCutFile"), Qt::Key_Space);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return page().isVisible(); }));
+    const auto words = find<QLabel>("differences")->text();
+    EXPECT_TRUE(words.contains(QStringLiteral("would change"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("each"))) << words.toStdString();
+    EXPECT_EQ(m_window->session().design(before.id)->stones, before.stones);
+    QTest::keyClick(find<QPushButton>("useOpen"), Qt::Key_Space);
+    EXPECT_NE(m_window->session().design(before.id)->stones, before.stones);
+    EXPECT_EQ(m_window->session().design(before.id)->name, before.name);
+    m_window->session().undo();
+    EXPECT_EQ(*m_window->session().design(before.id), before);
+}
+
+TEST_F(CutFiles, aFileWithoutUnitAsksOnceHowLongItsUnitIs) {
+    drop(write("bare.svg", R"(<svg><circle cx="20" cy="20" r="5.2913"/><circle cx="60" cy="20" r="5.2913"/></svg>)"));
+    EXPECT_TRUE(presenter().asksScale());
+    EXPECT_FALSE(presenter().whyNot().isEmpty());
+    EXPECT_FALSE(find<QPushButton>("useNew")->isEnabled());
+    auto* likeliest = find<QRadioButton>("scale0");
+    EXPECT_TRUE(likeliest->text().startsWith(QStringLiteral("96 dpi: 2 stones"))) << likeliest->text().toStdString();
+    QTest::keyClick(likeliest, Qt::Key_Space);
+    EXPECT_FALSE(presenter().asksScale());
+    EXPECT_TRUE(find<QPushButton>("useNew")->isEnabled());
+}
+
+TEST_F(CutFiles, aHoleAllowanceSizesTheStonesAnew) {
+    drop(write("holes.svg", R"(<svg width="9mm" viewBox="0 0 9 9"><circle cx="4" cy="4" r="1.55"/></svg>)"));
+    EXPECT_FALSE(presenter().whyNot().isEmpty()); // 3.1 mm is SS12, and the demo shop has none
+    auto* allowance = find<QLineEdit>("holeAllowance");
+    allowance->setFocus();
+    QTest::keyClicks(allowance, QStringLiteral("0.3mm"));
+    QTest::keyClick(allowance, Qt::Key_Return);
+    ASSERT_EQ(presenter().rows().size(), 1U);
+    ASSERT_TRUE(presenter().rows()[0].size);
+    EXPECT_EQ(artwork::publishedStoneSizes()[*presenter().rows()[0].size].name, "SS10");
+    EXPECT_TRUE(presenter().whyNot().isEmpty());
+}
+
+struct Bad {
+    const char* name;
+    std::string bytes;
+    const char* says;
+};
+void PrintTo(const Bad& bad, std::ostream* out) { *out << bad.name; }
+
+TEST_F(CutFiles, whatCannotBeCountedIsSaidInOneSentenceAndChangesNothing) {
+    const auto designs = m_window->session().designs();
+    const std::vector<Bad> cases{{"empty.svg", "", "empty"},
+                                 {"gift.svg", "PK\3\4....", "zip"},
+                                 {"photo.svg", "<svg width='9mm' viewBox='0 0 9 9'><image href='x.png'/></svg>", "no "},
+                                 {"words.svg", "<svg width='9mm' viewBox='0 0 9 9'><text>hi</text></svg>", "text"},
+                                 {"square.svg", "<svg width='9mm' viewBox='0 0 9 9'><rect width='3' height='4'/></svg>", "no "},
+                                 {"far.svg",
+                                  "<svg width='1mm' viewBox='0 0 1 1'><circle r='1.4'/><circle cx='1100000' r='1.4'/></svg>",
+                                  "kilomet"}};
+    for (const auto& bad : cases) {
+        drop(write(bad.name, bad.bytes));
+        EXPECT_FALSE(page().isVisible()) << bad.name;
+        EXPECT_TRUE(counterSays().contains(QLatin1String(bad.name))) << bad.name << ": " << counterSays().toStdString();
+        EXPECT_TRUE(counterSays().contains(QLatin1String(bad.says), Qt::CaseInsensitive)) << counterSays().toStdString();
+        EXPECT_EQ(m_window->session().designs(), designs);
+    }
+}
+
+TEST_F(CutFiles, escapeLeavesEverythingAsItWas) {
+    const auto designs = m_window->session().designs();
+    drop(write("plate.svg", kPlate));
+    QTest::keyClick(&page().view(), Qt::Key_Escape);
+    EXPECT_FALSE(page().isVisible());
+    EXPECT_EQ(m_window->session().designs(), designs);
+}
+
+TEST_F(CutFiles, thePictureZoomsMovesAndPicks) {
+    drop(write("plate.svg", kPlate));
+    auto& view = page().view();
+    const double fitted = view.pixelsPerMm();
+    QTest::keyClick(&view, Qt::Key_Plus);
+    EXPECT_GT(view.pixelsPerMm(), fitted);
+    const auto before = view.toScreen({0, 0});
+    QTest::keyClick(&view, Qt::Key_Right);
+    EXPECT_LT(view.toScreen({0, 0}).x(), before.x());
+    QTest::keyClick(&view, Qt::Key_Home);
+    EXPECT_EQ(view.pixelsPerMm(), fitted);
+    for (const int wanted : {0, 4, 8}) {
+        const auto& centre = view.picture().stones[static_cast<std::size_t>(wanted)].centre;
+        QTest::mouseClick(&view, Qt::LeftButton, Qt::NoModifier, view.toScreen(centre).toPoint());
+        EXPECT_EQ(presenter().selected(), wanted);
+    }
+}
+
+// The grid leaves out no stone that a plain look at all of them finds.
+TEST(StoneGrid, findsWhatAPlainSearchFinds) {
+    const unsigned seed = 20261125;
+    SCOPED_TRACE(seed);
+    std::mt19937 random(seed);
+    std::uniform_real_distribution<double> place(-40, 90), size(1, 6);
+    std::vector<artwork::Picture::SetStone> stones;
+    for (int i = 0; i < 500; ++i) stones.push_back({{place(random), place(random)}, size(random)});
+    const artwork::StoneGrid grid(stones);
+    for (int round = 0; round < 200; ++round) {
+        artwork::Box part;
+        part.add(artwork::Point{place(random), place(random)});
+        part.add(artwork::Point{place(random), place(random)});
+        std::set<int> met;
+        grid.visit(part, [&](int index) { EXPECT_TRUE(met.insert(index).second); });
+        for (int i = 0; i < 500; ++i) {
+            const auto& stone = stones[static_cast<std::size_t>(i)];
+            const double r = stone.diameter / 2;
+            const bool reaches = stone.centre.x + r >= part.left && stone.centre.x - r <= part.right &&
+                                 stone.centre.y + r >= part.top && stone.centre.y - r <= part.bottom;
+            if (reaches) EXPECT_TRUE(met.count(i)) << i;
+        }
+    }
+}
+
+// check: L*a*b* of the sRGB primaries and white under D65, as published in many tables of CIE 1976 (from memory, to
+// the first decimal).
+TEST(NearestStone, worksInTheCiesColours) {
+    struct Row {
+        std::uint32_t rgb;
+        double lightness, a, b;
+    };
+    for (const Row& row : {Row{0xFF0000, 53.2, 80.1, 67.2}, Row{0x00FF00, 87.7, -86.2, 83.2},
+                           Row{0x0000FF, 32.3, 79.2, -107.9}, Row{0xFFFFFF, 100, 0, 0}, Row{0, 0, 0, 0}}) {
+        const auto lab = artwork::labOf(row.rgb);
+        EXPECT_NEAR(lab.lightness, row.lightness, 0.1) << std::hex << row.rgb;
+        EXPECT_NEAR(lab.a, row.a, 0.15) << std::hex << row.rgb;
+        EXPECT_NEAR(lab.b, row.b, 0.15) << std::hex << row.rgb;
+    }
+}
+
+verbs::Outcome estimate(std::vector<std::string> words) {
+    words.insert(words.begin(), "estimate");
+    for (const char* word : {"--stone", "SS10", "--pitch", "3.2mm", "--style", "fill", "--json"}) words.emplace_back(word);
+    return verbs::run(words, {db::systemSurroundings(), {}, artwork::outlinesOf});
+}
+
+constexpr auto kFont = "DejaVu Sans";
+
+// check: DejaVu Sans 2.37 draws its capital I as one upright bar (fonts-dejavu-core; the font's own em of 2048 units:
+// bar 201 wide, capitals 1493 high), so 50 mm of height make it 6.73 mm wide.
+TEST(Lettering, hasTheFontsOwnMeasures) {
+    const auto shapes = artwork::outlinesOf({"I", kFont, units::Length::fromNanometres(50'000'000)});
+    ASSERT_TRUE(shapes) << shapes.error().detail;
+    artwork::Box box;
+    for (const auto& ring : shapes->front().rings)
+        for (const auto& corner : ring) box.add(corner);
+    EXPECT_NEAR(box.height(), 50, 0.1);
+    EXPECT_NEAR(box.width(), 50.0 * 201 / 1493, 0.1);
+}
+
+TEST(Lettering, isEstimatedByTheVerb) {
+    const auto one = estimate({"--text", "GO", "--font", kFont, "--height", "50mm"});
+    ASSERT_EQ(one.exit, 0) << one.err;
+    EXPECT_NE(one.out.find("\"estimate\": true"), std::string::npos);
+    const auto count = [](const verbs::Outcome& outcome) {
+        return std::stoi(outcome.out.substr(outcome.out.find("\"count\": ") + 9));
+    };
+    const auto two = estimate({"--text", "GO\nGO", "--font", "dejavu sans", "--height", "50mm"});
+    ASSERT_EQ(two.exit, 0) << two.err;
+    EXPECT_NEAR(count(two), 2 * count(one), 0.1 * count(two)); // the rows fall a little otherwise
+    const auto inset = estimate({"--text", "GO", "--font", kFont, "--height", "50mm", "--inset", "1mm"});
+    ASSERT_EQ(inset.exit, 0) << inset.err;
+    EXPECT_LT(count(inset), count(one));
+}
+
+TEST(Lettering, refusesByName) {
+    const auto font = estimate({"--text", "GO", "--font", "Nowhere Grotesk", "--height", "50mm"});
+    EXPECT_EQ(font.exit, 1);
+    EXPECT_NE(font.err.find("Nowhere Grotesk"), std::string::npos);
+    EXPECT_EQ(estimate({"--text", "   ", "--font", kFont, "--height", "50mm"}).exit, 1);
+    EXPECT_EQ(estimate({"--text", "GO", "--font", kFont, "--height", "0mm"}).exit, 1);
+    EXPECT_EQ(estimate({"--text", "GO", "--height", "5mm"}).exit, 1);
+    EXPECT_EQ(estimate({"--text", "GO", "plate.svg"}).exit, 2);
+    EXPECT_EQ(estimate({}).exit, 2);
+}
+
+} // namespace
