@@ -31,7 +31,7 @@ constexpr std::array<FaceShape, kFaces> kShapes{{
 /// Fonts are asked for in tenths of a point, so that the whole pixels Qt wants for a size are fine enough.
 constexpr double kTenths = 10.0;
 
-constexpr const FaceShape& shapeOf(Face face) { return kShapes[static_cast<std::size_t>(face)]; }
+constexpr const FaceShape& shapeOfFace(Face face) { return kShapes[static_cast<std::size_t>(face)]; }
 
 /// Latin letters, digits and common signs, which need no shaping.
 bool isPlain(const QString& text) {
@@ -67,10 +67,10 @@ const Lettering::Cut& Lettering::of(Face face, const QString& text) const {
     return m_cuts[2 * static_cast<std::size_t>(face) + (isPlain(text) ? 1 : 0)];
 }
 
-double Lettering::leading(Face face) const { return shapeOf(face).leading; }
+double Lettering::leading(Face face) const { return shapeOfFace(face).leading; }
 
 double Lettering::ascent(Face face) const {
-    const auto& shape = shapeOf(face);
+    const auto& shape = shapeOfFace(face);
     const auto& metrics = of(face, {}).metrics;
     return (shape.leading + (metrics.capHeight() / kTenths)) / 2;
 }
