@@ -4,6 +4,7 @@
 #include "app/desk/field_box.h"
 
 #include <QGridLayout>
+#include <QPushButton>
 
 namespace sp::supplies {
 
@@ -30,6 +31,10 @@ SupplierCard::SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& 
     place(1, 0, 1, tr("&Shipping"), m_shipping, "shipping");
     place(1, 1, 1, tr("Free &from"), m_freeFrom, "freeFrom", tr("goods for so much; empty: never"));
     place(1, 2, 1, tr("S&mallest order"), m_minimum, "supplierMinimum");
+    auto* list = new QPushButton(tr("Read a price &list…"), this);
+    list->setObjectName(QStringLiteral("readPriceList"));
+    connect(list, &QPushButton::clicked, this, &SupplierCard::priceListWanted);
+    grid->addWidget(list, 2, 0, Qt::AlignLeft);
     m_freeFrom->setEmptyAllowed(true);
     m_leadDays->setRange(units::Count::of(0), units::Count::of(365));
     const auto saveWith = [this](auto* field, auto put) {

@@ -18,6 +18,9 @@ class SupplierCard : public QWidget {
 
     void load();
 
+  Q_SIGNALS:
+    void priceListWanted(); ///< a price list of the open supplier is to be read
+
   private:
     SuppliesPresenter& m_presenter;
     desk::WordField* m_name;

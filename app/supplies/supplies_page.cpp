@@ -5,7 +5,9 @@
 #include "app/desk/card.h"
 #include "app/desk/stone_list_delegate.h"
 #include "app/desk/stone_painter.h"
+#include "app/supplies/kit_card.h"
 #include "app/supplies/material_card.h"
+#include "app/supplies/price_list_dialog.h"
 #include "app/supplies/supplier_card.h"
 
 #include <QHBoxLayout>
@@ -58,8 +60,11 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     column->addLayout(head);
     m_material = new MaterialCard(m_presenter, m_formatter, body);
     m_supplier = new SupplierCard(m_presenter, m_formatter, body);
+    connect(m_supplier, &SupplierCard::priceListWanted, this, &SuppliesPage::readPriceList);
     column->addWidget(m_material);
     column->addWidget(m_supplier);
+    m_kit = new KitCard(m_presenter, m_formatter, body);
+    column->addWidget(m_kit);
     column->addStretch(1);
     row->addWidget(card, 5);
     const auto refresh = [this] {
@@ -79,7 +84,7 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     column->addWidget(new desk::FieldBox(tr("&Find by name or kind"), m_find, this));
     m_list = new QListView(this);
     m_list->setObjectName(QStringLiteral("supplies"));
-    m_list->setAccessibleName(tr("Materials and suppliers"));
+    m_list->setAccessibleName(tr("Materials, kits and suppliers"));
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->viewport()->setAutoFillBackground(false);
@@ -100,6 +105,9 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     for (const auto& [word, kind] : choices)
         connect(kinds->addAction(word), &QAction::triggered, this, [this, kind = kind] { m_presenter.addMaterial(kind); });
     kinds->addSeparator();
+    connect(kinds->addAction(tr("Ki&t, several at one price")), &QAction::triggered, this, [this] {
+        if (const auto problem = m_presenter.addKit(); !problem.isEmpty()) m_messages->tell(desk::Tone::Warn, problem);
+    });
     connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, &m_presenter, &SuppliesPresenter::addSupplier);
     add->setMenu(kinds);
     column->addWidget(add);
@@ -134,6 +142,16 @@ void SuppliesPage::fillList() {
             if (kind == MaterialKind::Stone) row.stones.push_back(desk::stoneColour(material.stone.rgb));
             add(std::move(row));
         }
+    for (const auto& kit : m_presenter.session().kits()) {
+        const auto* design = m_presenter.session().design(kit.design);
+        desk::StoneListRow row{kit.id, QString::fromStdString(kit.name),
+                               design ? tr("kit · for %1").arg(QString::fromStdString(design->name)) : tr("kit"), {}};
+        for (const auto& item : kit.items)
+            if (const auto* material = m_presenter.session().material(item.material);
+                material && material->kind == MaterialKind::Stone)
+                row.stones.push_back(desk::stoneColour(material->stone.rgb));
+        add(std::move(row));
+    }
     for (const auto& supplier : m_presenter.session().suppliers())
         add({supplier.id, QString::fromStdString(supplier.name), tr("supplier"), {}});
     m_model.setRows(std::move(rows));
@@ -144,7 +162,13 @@ void SuppliesPage::fillList() {
 void SuppliesPage::load() {
     const auto* material = m_presenter.material();
     const auto* supplier = m_presenter.supplier();
-    m_heading->setText(QString::fromStdString(material ? material->name : supplier ? supplier->name : std::string()));
+    const auto* kit = m_presenter.kit();
+    m_heading->setText(QString::fromStdString(material   ? material->name
+                                              : supplier ? supplier->name
+                                              : kit      ? kit->name
+                                                         : std::string()));
+    m_kit->setVisible(kit != nullptr);
+    if (kit) m_kit->load();
     m_material->setVisible(material != nullptr);
     m_supplier->setVisible(supplier != nullptr);
     if (material) m_material->load();
@@ -160,6 +184,17 @@ void SuppliesPage::removed() {
     }
     m_messages->tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
                      [this] { m_presenter.session().undo(); });
+}
+
+void SuppliesPage::readPriceList() {
+    auto* dialog = new PriceListDialog(m_presenter.session(), m_formatter, m_presenter.currentId(),
+                                       desk::fromQDate(QDate::currentDate()), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::accepted, this, [this] {
+        m_messages->tell(desk::Tone::Jewel, tr("The price list is taken over."), tr("Undo"),
+                         [this] { m_presenter.session().undo(); });
+    });
+    dialog->open();
 }
 
 void SuppliesPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }

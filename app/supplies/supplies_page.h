@@ -15,10 +15,11 @@
 
 namespace sp::supplies {
 
+class KitCard;
 class MaterialCard;
 class SupplierCard;
 
-/// The Supplies place: materials and suppliers at the left, the one that is open at the right.
+/// The Supplies place: materials, kits and suppliers at the left, the one that is open at the right.
 class SuppliesPage : public QWidget {
     Q_OBJECT
 
@@ -32,6 +33,7 @@ class SuppliesPage : public QWidget {
     void fillList();
     void load();
     void removed();
+    void readPriceList();
     QString detailOf(const catalogue::Material& material);
 
     SuppliesPresenter m_presenter;
@@ -43,6 +45,7 @@ class SuppliesPage : public QWidget {
     desk::TextLabel* m_heading = nullptr;
     MaterialCard* m_material = nullptr;
     SupplierCard* m_supplier = nullptr;
+    KitCard* m_kit = nullptr;
 };
 
 } // namespace sp::supplies

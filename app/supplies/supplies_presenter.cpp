@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/supplies_presenter.h"
 
+#include "core/supply/kit_of_design.h"
+
 #include <algorithm>
 
 namespace sp::supplies {
@@ -21,10 +23,14 @@ SuppliesPresenter::SuppliesPresenter(session::BookSession& session, QObject* par
     if (!m_session.materials().empty()) m_current = m_session.materials().front().id;
 }
 
-const catalogue::Supplier* SuppliesPresenter::supplier() {
-    for (const auto& supplier : m_session.suppliers())
-        if (supplier.id == m_current) return &supplier;
-    return nullptr;
+base::Result<supply::YieldAnswer> SuppliesPresenter::kitMakes() {
+    const auto* open = kit();
+    const auto* design = open ? m_session.design(open->design) : nullptr;
+    if (!design)
+        return base::fail(base::Code::Missing, {}, tr("Choose the design it is for; then what it makes stands here.").toStdString());
+    const auto problem = supply::yieldProblemOf(*open, units::Count::of(1), false, *design, m_session.prices({}), m_session.fits());
+    if (!problem) return base::fail(problem.error());
+    return supply::kitYield(*problem);
 }
 
 std::vector<catalogue::Pack> SuppliesPresenter::packs() {
@@ -63,6 +69,15 @@ QString SuppliesPresenter::editSupplier(const std::function<void(catalogue::Supp
     return sentenceOf(m_session.change([&](db::Book& book) { return book.save(edited); }));
 }
 
+QString SuppliesPresenter::editKit(const std::function<void(catalogue::Kit&)>& work) {
+    const auto* known = kit();
+    if (!known) return {};
+    auto edited = *known;
+    work(edited);
+    if (edited == *known) return {};
+    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(edited); }));
+}
+
 QString SuppliesPresenter::editPack(const base::Id& id, const std::function<void(catalogue::Pack&)>& work) {
     const auto own = packs();
     const auto known = std::find_if(own.begin(), own.end(), [&](const catalogue::Pack& pack) { return pack.id == id; });
@@ -91,7 +106,8 @@ std::string SuppliesPresenter::freeName(const QString& wanted) {
             return QString::fromStdString(thing.name).compare(name, Qt::CaseInsensitive) == 0;
         };
         return std::any_of(m_session.materials().begin(), m_session.materials().end(), same) ||
-               std::any_of(m_session.suppliers().begin(), m_session.suppliers().end(), same);
+               std::any_of(m_session.suppliers().begin(), m_session.suppliers().end(), same) ||
+               std::any_of(m_session.kits().begin(), m_session.kits().end(), same);
     };
     auto name = wanted;
     for (int n = 2; taken(name); ++n) name = QStringLiteral("%1 %2").arg(wanted).arg(n);
@@ -117,6 +133,28 @@ void SuppliesPresenter::addSupplier() {
     if (saved) open(*saved);
 }
 
+QString SuppliesPresenter::addKit() {
+    if (m_session.suppliers().empty()) return tr("Add a supplier first; a kit is bought from one.");
+    catalogue::Kit kit;
+    kit.name = freeName(tr("New kit"));
+    kit.supplier = m_session.suppliers().front().id;
+    const auto saved = m_session.change([&](db::Book& book) { return book.save(kit); });
+    if (saved) open(*saved);
+    return sentenceOf(saved);
+}
+
+QString SuppliesPresenter::addKitItem() {
+    const auto* open = kit();
+    if (!open) return {};
+    for (const auto& material : m_session.materials()) {
+        const bool isIn = std::any_of(open->items.begin(), open->items.end(),
+                                      [&](const catalogue::KitItem& item) { return item.material == material.id; });
+        if (!isIn)
+            return editKit([id = material.id](catalogue::Kit& edited) { edited.items.push_back({id, units::Count::of(1)}); });
+    }
+    return tr("Every material is in the kit already.");
+}
+
 QString SuppliesPresenter::addPack() {
     if (m_session.suppliers().empty()) return tr("Add a supplier first; a pack is bought from one.");
     catalogue::Pack pack;
@@ -135,8 +173,10 @@ void SuppliesPresenter::removePack(const base::Id& pack) {
 QString SuppliesPresenter::remove() {
     const auto gone = m_current;
     const bool isSupplier = supplier() != nullptr;
-    const auto removed = m_session.change(
-        [&](db::Book& book) { return isSupplier ? book.removeSupplier(gone) : book.removeMaterial(gone); });
+    const bool isKit = kit() != nullptr;
+    const auto removed = m_session.change([&](db::Book& book) {
+        return isKit ? book.removeKit(gone) : isSupplier ? book.removeSupplier(gone) : book.removeMaterial(gone);
+    });
     if (!removed) return QString::fromStdString(removed.error().detail);
     const auto& left = m_session.materials();
     m_current = left.empty() ? base::Id{} : left.front().id;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/session/book_session.h"
+#include "core/supply/kit_yield.h"
 
 #include <QObject>
 #include <QString>
@@ -10,8 +11,8 @@
 
 namespace sp::supplies {
 
-/// What is decided at the Supplies place: which material or supplier is open and what becomes of it, its packs and
-/// its shelf. Every edit is saved when it is made; what the book refuses comes back as the sentence to show.
+/// What is decided at the Supplies place: which material, supplier or kit is open and what becomes of it, its
+/// packs and its shelf. Every edit is saved when it is made; what the book refuses comes back as the sentence to show.
 class SuppliesPresenter : public QObject {
     Q_OBJECT
 
@@ -21,7 +22,11 @@ class SuppliesPresenter : public QObject {
     session::BookSession& session() { return m_session; }
     const base::Id& currentId() const { return m_current; }
     const catalogue::Material* material() { return m_session.material(m_current); }
-    const catalogue::Supplier* supplier();
+    const catalogue::Supplier* supplier() { return m_session.supplier(m_current); }
+    const catalogue::Kit* kit() { return m_session.kit(m_current); }
+    /// What one of the open kit makes of its design, without templates cut. Errors: Missing without a design; those of
+    /// supply::yieldProblemOf and supply::kitYield.
+    base::Result<supply::YieldAnswer> kitMakes();
     /// The packs of the open material, as the book lists them.
     std::vector<catalogue::Pack> packs();
     std::int64_t onShelf();
@@ -30,8 +35,13 @@ class SuppliesPresenter : public QObject {
     QString edit(const std::function<void(catalogue::Material&)>& work);
     QString editSupplier(const std::function<void(catalogue::Supplier&)>& work);
     QString editPack(const base::Id& pack, const std::function<void(catalogue::Pack&)>& work);
+    QString editKit(const std::function<void(catalogue::Kit&)>& work);
     void addMaterial(catalogue::MaterialKind kind);
     void addSupplier();
+    /// A new kit of the first supplier. Empty when that was done, else the sentence.
+    QString addKit();
+    /// Puts one of a material that is not in it yet into the open kit.
+    QString addKitItem();
     QString addPack();
     void removePack(const base::Id& pack);
     /// Takes the open thing out. Empty when that was done, else the sentence.

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/kit_items.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/icons.h"
+#include "app/desk/stone_painter.h"
+
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace sp::supplies {
+
+KitItems::KitItems(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    column->addWidget(desk::sectionTitle(tr("In the kit"), this));
+    m_body = new QWidget(this);
+    column->addWidget(m_body);
+    m_problem = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, this);
+    m_problem->setObjectName(QStringLiteral("kitItemProblem"));
+    m_problem->setWordWrap(true);
+    m_problem->hide();
+    column->addWidget(m_problem);
+    m_add = new QPushButton(tr("+ ma&terial"), this);
+    m_add->setObjectName(QStringLiteral("addKitItem"));
+    desk::makeQuiet(*m_add);
+    column->addWidget(m_add, 0, Qt::AlignLeft);
+    connect(m_add, &QPushButton::clicked, this, [this] { tell(m_presenter.addKitItem()); });
+}
+
+void KitItems::tell(const QString& problem) {
+    m_problem->setText(problem);
+    m_problem->setVisible(!problem.isEmpty());
+}
+
+void KitItems::load() {
+    const auto* kit = m_presenter.kit();
+    if (!kit) return;
+    if (m_kit != kit->id || m_rows.size() != kit->items.size()) rebuild(kit->items.size());
+    m_kit = kit->id;
+    std::vector<desk::Choice> materials;
+    for (const auto& material : m_presenter.session().materials()) {
+        desk::Choice choice{QVariant::fromValue(material.id), QString::fromStdString(material.name), {}, {}};
+        if (material.kind == catalogue::MaterialKind::Stone)
+            choice.stones.push_back(desk::stoneColour(material.stone.rgb));
+        materials.push_back(std::move(choice));
+    }
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        const auto& row = m_rows[i];
+        row.material->setChoices(materials);
+        if (!row.material->hasFocus()) row.material->setCurrent(QVariant::fromValue(kit->items[i].material));
+        if (!row.count->hasFocus()) row.count->setValue(kit->items[i].count);
+    }
+}
+
+void KitItems::rebuild(std::size_t rows) {
+    m_rows.clear();
+    tell({});
+    auto* old = m_body;
+    m_body = new QWidget(this);
+    delete layout()->replaceWidget(old, m_body); // the item that held the old one
+    old->hide();
+    old->deleteLater();
+    m_grid = new QGridLayout(m_body);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(8);
+    m_grid->setVerticalSpacing(4);
+    m_grid->setColumnStretch(0, 5);
+    m_grid->setColumnStretch(1, 2);
+    const QStringList heads{tr("material"), tr("stones, sheets or pieces")};
+    if (rows > 0)
+        for (int i = 0; i < heads.size(); ++i)
+            m_grid->addWidget(new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted,
+                                                  desk::Weight::Plain, m_body),
+                              0, i);
+    for (std::size_t i = 0; i < rows; ++i) addRow(i);
+    m_body->show();
+}
+
+void KitItems::addRow(std::size_t at) {
+    const Row row{new desk::ChoiceField(m_formatter, m_body), new desk::CountField(m_formatter, m_body)};
+    const auto line = static_cast<int>(at);
+    row.material->setObjectName(QStringLiteral("kitMaterial%1").arg(line));
+    row.material->setAccessibleName(tr("material %1 of the kit").arg(line + 1));
+    row.count->setObjectName(QStringLiteral("kitCount%1").arg(line));
+    row.count->setAccessibleName(tr("number of material %1 of the kit").arg(line + 1));
+    row.count->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
+    m_grid->addWidget(row.material, line + 1, 0);
+    m_grid->addWidget(row.count, line + 1, 1);
+    auto* remove = new QToolButton(m_body);
+    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
+    remove->setAutoRaise(true);
+    remove->setAccessibleName(tr("Take material %1 out of the kit").arg(line + 1));
+    remove->setToolTip(remove->accessibleName());
+    m_grid->addWidget(remove, line + 1, 2);
+    connect(remove, &QToolButton::clicked, this, [this, at] {
+        tell(m_presenter.editKit([&](catalogue::Kit& kit) {
+            if (at < kit.items.size()) kit.items.erase(kit.items.begin() + static_cast<std::ptrdiff_t>(at));
+        }));
+    });
+    connect(row.material, &desk::ChoiceField::chosen, this, [this, at](const QVariant& chosen) {
+        if (!chosen.isValid()) return;
+        const auto material = chosen.value<base::Id>();
+        tell(m_presenter.editKit([&](catalogue::Kit& kit) {
+            if (at < kit.items.size()) kit.items[at].material = material;
+        }));
+    });
+    connect(row.count, &desk::TypedField::committed, this, [this, at, count = row.count] {
+        const auto value = count->value();
+        if (!value) return tell(QString::fromStdString(value.error().detail));
+        tell(m_presenter.editKit([&](catalogue::Kit& kit) {
+            if (at < kit.items.size()) kit.items[at].count = *value;
+        }));
+    });
+    m_rows.push_back(row);
+}
+
+} // namespace sp::supplies

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/choice_field.h"
+#include "app/desk/figures.h"
+#include "app/desk/value_fields.h"
+#include "app/supplies/supplies_presenter.h"
+
+#include <QGridLayout>
+#include <QPushButton>
+#include <QWidget>
+
+namespace sp::supplies {
+
+/// What the open kit holds, a row each: the material and how many stones, sheets or pieces of it.
+class KitItems : public QWidget {
+    Q_OBJECT
+
+  public:
+    KitItems(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    void load();
+
+  private:
+    struct Row {
+        desk::ChoiceField* material;
+        desk::CountField* count;
+    };
+
+    void rebuild(std::size_t rows);
+    void addRow(std::size_t at);
+    void tell(const QString& problem);
+
+    SuppliesPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    QWidget* m_body = nullptr;
+    QGridLayout* m_grid = nullptr;
+    desk::TextLabel* m_problem = nullptr;
+    QPushButton* m_add = nullptr;
+    base::Id m_kit; ///< whose rows stand here
+    std::vector<Row> m_rows;
+};
+
+} // namespace sp::supplies

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/kit_words.h"
+
+#include <QCoreApplication>
+
+#include <array>
+#include <cmath>
+
+namespace sp::supplies {
+
+namespace {
+
+constexpr double kSure = 0.9995;   ///< prints as 100.0 %
+constexpr double kUnlikely = 0.05; ///< not worth a word
+constexpr int kMostChances = 3;
+
+QString kitWords(const char* text) { return QCoreApplication::translate("KitWords", text); }
+
+QString named(const std::vector<std::string>& materials) {
+    QStringList names;
+    for (const auto& material : materials) names << QString::fromStdString(material);
+    return names.join(kitWords(" and "));
+}
+
+QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {
+    if (answer.pieces.value() == 0 && (answer.odds.empty() || answer.odds.back().pieces.value() == 0))
+        return kitWords("No piece comes out of it: %1 is missing or too little.").arg(named(answer.limiting));
+    QStringList parts;
+    units::Count sure;
+    for (const auto& chance : answer.odds)
+        if (chance.probability >= kSure && chance.pieces > sure) sure = chance.pieces;
+    if (sure.value() > 0) parts << kitWords("%1 for sure").arg(formatter.count(sure));
+    int told = 0;
+    for (const auto& chance : answer.odds) {
+        if (chance.probability >= kSure || chance.probability < kUnlikely || ++told > kMostChances) continue;
+        parts << kitWords("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
+    }
+    if (parts.isEmpty()) parts << formatter.count(answer.pieces);
+    return kitWords("Makes %1; %2 runs out first.").arg(parts.join(QStringLiteral(", ")), named(answer.limiting));
+}
+
+QString leftInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {
+    QStringList parts;
+    units::Money worth;
+    for (const auto& left : answer.left) {
+        if (left.count.value() == 0) continue;
+        auto part = kitWords("%1 %2").arg(formatter.count(left.count), QString::fromStdString(left.material));
+        if (left.inPieces) part = kitWords("%1 for %2 more").arg(QString::fromStdString(left.material), formatter.count(left.count));
+        if (left.value) {
+            worth += *left.value;
+            part += kitWords(" (%1)").arg(formatter.money(*left.value));
+        }
+        parts << part;
+    }
+    if (parts.isEmpty()) return kitWords("Nothing is left over.");
+    const auto list = kitWords("Left over: %1.").arg(parts.join(QStringLiteral(", ")));
+    return worth.isZero() ? list : kitWords("%1 Worth %2 at bulk prices.").arg(list, formatter.moneyNamed(worth));
+}
+
+} // namespace
+
+QString chanceInWords(double probability) {
+    struct Chance {
+        double share;
+        const char* words;
+    };
+    static constexpr std::array kChances{Chance{0.05, "now and then"},           Chance{0.1, "one time in ten"},
+                                         Chance{0.2, "one time in five"},        Chance{0.25, "one time in four"},
+                                         Chance{1.0 / 3, "one time in three"},   Chance{0.5, "every other time"},
+                                         Chance{2.0 / 3, "two times in three"},  Chance{0.75, "three times in four"},
+                                         Chance{0.8, "four times in five"},      Chance{0.9, "nine times in ten"},
+                                         Chance{0.97, "nearly always"}};
+    const auto* nearest = &kChances.front();
+    for (const auto& chance : kChances)
+        if (std::abs(chance.share - probability) < std::abs(nearest->share - probability)) nearest = &chance;
+    return kitWords(nearest->words);
+}
+
+QStringList yieldInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {
+    QStringList sentences{piecesInWords(answer, formatter)};
+    if (answer.costEach) sentences << kitWords("That is %1 a piece.").arg(formatter.moneyNamed(*answer.costEach));
+    sentences << leftInWords(answer, formatter);
+    for (const auto& gain : answer.gains)
+        sentences << (gain.pieces.value() == 1
+                          ? kitWords("One more gross of %1 would add one piece.").arg(QString::fromStdString(gain.material))
+                          : kitWords("One more gross of %1 would add %2 pieces.")
+                                .arg(QString::fromStdString(gain.material), formatter.count(gain.pieces)));
+    return sentences;
+}
+
+} // namespace sp::supplies

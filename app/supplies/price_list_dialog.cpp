@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/price_list_dialog.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/field_box.h"
+#include "app/desk/fonts.h"
+#include "app/supplies/price_text.h"
+
+#include <QFileDialog>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QScrollArea>
+
+namespace sp::supplies {
+
+using catalogue::ListColumn;
+
+namespace {
+
+constexpr int kMostTroublesShown = 50;
+
+} // namespace
+
+PriceListDialog::PriceListDialog(session::BookSession& session, const desk::Formatter& formatter,
+                                 const base::Id& supplier, units::Date seenOn, QWidget* parent)
+    : QDialog(parent)
+    , m_presenter(session, supplier, seenOn)
+    , m_formatter(formatter) {
+    setObjectName(QStringLiteral("priceList"));
+    const auto* known = session.supplier(supplier);
+    setWindowTitle(tr("Price list of %1").arg(known ? QString::fromStdString(known->name) : QString()));
+    resize(desk::scaled(840), desk::scaled(620));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 20, 20, 16);
+    column->setSpacing(12);
+    build(column);
+    fillHeadings();
+    preview();
+}
+
+void PriceListDialog::build(QVBoxLayout* column) {
+    auto* top = new QHBoxLayout;
+    m_file = new desk::TextLabel(tr("No file chosen yet"), desk::TextSize::Body, desk::Role::Ink, desk::Weight::Strong, this);
+    top->addWidget(m_file, 1);
+    auto* choose = new QPushButton(tr("Choose &file…"), this);
+    choose->setObjectName(QStringLiteral("chooseList"));
+    connect(choose, &QPushButton::clicked, this, &PriceListDialog::chooseFile);
+    top->addWidget(choose);
+    column->addLayout(top);
+    buildColumns(column);
+    m_table = new QTableWidget(0, 4, this);
+    m_table->setObjectName(QStringLiteral("listChanges"));
+    m_table->setAccessibleName(tr("What would change"));
+    m_table->setHorizontalHeaderLabels({tr("material"), tr("pack"), tr("price now"), tr("price in the list")});
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    column->addWidget(m_table, 1);
+    m_sum = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, this);
+    m_sum->setObjectName(QStringLiteral("listSum"));
+    m_sum->setWordWrap(true);
+    column->addWidget(m_sum);
+    auto* scroll = new QScrollArea(this);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setMaximumHeight(desk::scaled(96));
+    scroll->setFocusPolicy(Qt::NoFocus);
+    m_troubles = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, scroll);
+    m_troubles->setObjectName(QStringLiteral("listTroubles"));
+    m_troubles->setWordWrap(true);
+    m_troubles->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    scroll->setWidget(m_troubles);
+    m_troubles->setAutoFillBackground(false);
+    scroll->viewport()->setAutoFillBackground(false);
+    column->addWidget(scroll);
+    auto* buttons = new QHBoxLayout;
+    buttons->addStretch(1);
+    auto* close = new QPushButton(tr("&Close"), this);
+    close->setObjectName(QStringLiteral("closeList"));
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    buttons->addWidget(close);
+    m_take = new QPushButton(tr("&Take these prices over"), this);
+    m_take->setObjectName(QStringLiteral("takeList"));
+    desk::makePrimary(*m_take);
+    buttons->addWidget(m_take);
+    column->addLayout(buttons);
+    connect(m_take, &QPushButton::clicked, this, [this] {
+        const auto problem = m_presenter.import();
+        if (problem.isEmpty()) accept();
+        else say(problem);
+    });
+}
+
+void PriceListDialog::buildColumns(QVBoxLayout* column) {
+    auto* grid = new QGridLayout;
+    grid->setSpacing(12);
+    struct Kind {
+        ListColumn column;
+        QString words;
+        const char* name;
+    };
+    const Kind kinds[] = {{ListColumn::Material, tr("&What is sold"), "listMaterial"},
+                          {ListColumn::Pack, tr("&Name of the pack"), "listPack"},
+                          {ListColumn::Amount, tr("&How many in it"), "listAmount"},
+                          {ListColumn::Price, tr("&Price of a pack"), "listPrice"},
+                          {ListColumn::FromPacks, tr("F&rom so many packs"), "listFrom"}};
+    int at = 0;
+    for (const auto& kind : kinds) {
+        auto* combo = new QComboBox(this);
+        combo->setObjectName(QLatin1String(kind.name));
+        grid->addWidget(new desk::FieldBox(kind.words, combo, this), at / 3, at % 3, Qt::AlignTop);
+        grid->setColumnStretch(at % 3, 1);
+        ++at;
+        m_columns.emplace_back(kind.column, combo);
+        connect(combo, &QComboBox::activated, this, [this, which = kind.column, combo] {
+            m_presenter.setHeading(which, combo->currentData().toString());
+            preview();
+        });
+    }
+    m_comma = new QCheckBox(tr("&Decimal comma: 6,95"), this);
+    m_comma->setObjectName(QStringLiteral("listComma"));
+    m_comma->setChecked(m_presenter.columns().decimalComma);
+    grid->addWidget(m_comma, at / 3, at % 3, Qt::AlignBottom);
+    connect(m_comma, &QCheckBox::clicked, this, [this](bool on) {
+        m_presenter.setDecimalComma(on);
+        preview();
+    });
+    column->addLayout(grid);
+}
+
+void PriceListDialog::chooseFile() {
+    auto* files = new QFileDialog(this, tr("Choose a price list"), {}, tr("Price lists (*.csv *.tsv *.txt);;All files (*)"));
+    files->setAttribute(Qt::WA_DeleteOnClose);
+    files->setFileMode(QFileDialog::ExistingFile);
+    connect(files, &QFileDialog::fileSelected, this, &PriceListDialog::load);
+    files->open();
+}
+
+void PriceListDialog::load(const QString& path) {
+    if (const auto problem = m_presenter.load(path); !problem.isEmpty()) return say(problem);
+    m_file->setText(m_presenter.fileName());
+    fillHeadings();
+    preview();
+}
+
+void PriceListDialog::fillHeadings() {
+    const auto headings = m_presenter.headings();
+    for (const auto& [column, combo] : m_columns) {
+        combo->clear();
+        combo->addItem(tr("not in the list"), QString());
+        for (const auto& heading : headings) combo->addItem(heading, heading);
+        combo->setCurrentIndex(std::max(0, combo->findData(m_presenter.heading(column))));
+        combo->setEnabled(!headings.isEmpty());
+    }
+}
+
+void PriceListDialog::say(const QString& problem) {
+    m_sum->setText(problem);
+    m_sum->setRole(desk::Role::Warn);
+}
+
+void PriceListDialog::preview() {
+    const auto reading = m_presenter.reading();
+    m_take->setEnabled(reading && !(reading->changes.empty() && reading->confirmed.empty()));
+    m_table->setRowCount(0);
+    m_troubles->clear();
+    if (!reading) {
+        m_sum->setText(QString::fromStdString(reading.error().detail));
+        m_sum->setRole(desk::Role::Muted);
+        return;
+    }
+    fillTable(*reading);
+    m_sum->setRole(desk::Role::Ink);
+    m_sum->setText(tr("%1 packs change, %2 are as they were, %3 rows cannot be taken.")
+                       .arg(reading->changes.size())
+                       .arg(reading->confirmed.size())
+                       .arg(reading->troubles.size()));
+    QStringList lines;
+    for (const auto& trouble : reading->troubles) {
+        if (lines.size() == kMostTroublesShown) {
+            lines << tr("… and more");
+            break;
+        }
+        lines << tr("Line %1, “%2”: %3")
+                     .arg(trouble.line)
+                     .arg(QString::fromStdString(trouble.name), QString::fromStdString(trouble.reason));
+    }
+    m_troubles->setText(lines.join(QLatin1Char('\n')));
+}
+
+void PriceListDialog::fillTable(const supply::PriceListReading& reading) {
+    m_table->setRowCount(static_cast<int>(reading.changes.size()));
+    int row = 0;
+    for (const auto& change : reading.changes) {
+        const QStringList cells{QString::fromStdString(change.material), QString::fromStdString(change.pack.name),
+                                change.before ? writePrices(change.before->prices, m_formatter) : tr("new pack"),
+                                writePrices(change.pack.prices, m_formatter)};
+        for (int i = 0; i < cells.size(); ++i) {
+            auto* item = new QTableWidgetItem(cells[i]);
+            if (i >= 2) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            m_table->setItem(row, i, item);
+        }
+        ++row;
+    }
+}
+
+} // namespace sp::supplies
