@@ -17,6 +17,7 @@ class BuyingPresenter : public QObject {
     BuyingPresenter(session::BookSession& session, OrderReader order, QObject* parent = nullptr);
 
     session::BookSession& session() { return m_session; }
+    Planner& planner() { return m_planner; }
     const base::Id& design() const { return m_design; }
     std::optional<std::int64_t> pieces() const { return m_pieces; }
     bool isForOrder() const { return m_forOrder; }

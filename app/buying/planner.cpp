@@ -12,8 +12,8 @@ using supply::Way;
 
 namespace {
 
-constexpr qint64 kBudget = 250;      ///< ms for the three ways of what was typed
 constexpr qint64 kPointBudget = 30;  ///< ms for each way of a point of the curve
+constexpr qint64 kSecondTry = 3'000; ///< ms
 constexpr qint64 kCurveBudget = 20'000;
 constexpr qint64 kTellEvery = 150;
 constexpr std::int64_t kFarthest = 400; ///< quantities looked at for the proof beyond what is shown
@@ -50,14 +50,15 @@ class Planner::Work {
         , m_latest(planner.m_latest)
         , m_fits(planner.m_fits)
         , m_question(std::move(question))
-        , m_ticket(ticket) {}
+        , m_ticket(ticket)
+        , m_patience(planner.m_patience) {}
 
     void run() {
         if (isStale()) return;
         auto job = supply::jobOf(m_question.lines, *m_question.supplies, *m_fits);
         if (!job) return tell([error = job.error()](Planner& planner) { Q_EMIT planner.refused(error); });
         m_clock.start();
-        auto plans = planned(*job, {kBudget / 4, kBudget / 2, kBudget});
+        auto plans = planned(*job, {m_patience / 4, m_patience / 2, m_patience});
         if (!plans) return tell([error = plans.error()](Planner& planner) { Q_EMIT planner.refused(error); });
         const auto answer = std::make_shared<const Answer>(Answer{*job, std::move(*plans)});
         tell([answer](Planner& planner) { Q_EMIT planner.answered(answer); });
@@ -81,6 +82,9 @@ class Planner::Work {
         for (std::size_t i = 0; i < ways.size(); ++i) {
             auto way = supply::planWay(job, static_cast<Way>(i),
                                        [&] { return isStale() || m_clock.hasExpired(until[i]); });
+            // A busy machine may not have let the search begin: some plan is worth waiting for.
+            if (way && way->isLate)
+                way = supply::planWay(job, static_cast<Way>(i), [&] { return isStale() || m_clock.hasExpired(kSecondTry); });
             if (!way) return base::fail(way.error());
             ways[i] = std::move(*way);
         }
@@ -118,6 +122,7 @@ class Planner::Work {
     std::shared_ptr<layout::FitMemo> m_fits;
     Question m_question;
     std::uint64_t m_ticket;
+    qint64 m_patience;
     QElapsedTimer m_clock;
 };
 

@@ -31,7 +31,7 @@ struct Answer {
 };
 
 /// Plans purchases off the screen's thread, one question at a time: a new question ends the work on the one before, of
-/// which nothing is heard any more. The three ways take 250 ms at the most.
+/// which nothing is heard any more. The three ways take 250 ms at the most, or until each has some plan.
 class Planner : public QObject {
     Q_OBJECT
 
@@ -40,6 +40,8 @@ class Planner : public QObject {
     ~Planner() override;
 
     void ask(Question question);
+    /// How long the three ways may take together, instead of 250 ms: 1 or more.
+    void setPatience(qint64 milliseconds) { m_patience = milliseconds; }
     /// Wants no answer any more.
     void drop();
 
@@ -53,6 +55,7 @@ class Planner : public QObject {
     class Work;
 
     std::shared_ptr<std::atomic<std::uint64_t>> m_latest = std::make_shared<std::atomic<std::uint64_t>>(0);
+    qint64 m_patience = 250;
     QThread m_thread;
     QObject* m_bench; ///< lives in the thread
     std::shared_ptr<layout::FitMemo> m_fits = std::make_shared<layout::FitMemo>(); ///< the thread's alone

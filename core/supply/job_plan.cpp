@@ -119,9 +119,15 @@ JobPlans compared(const Job& job, std::array<WayPlan, 3> ways) {
         mix.plan->bound = std::min(bound, mix.plan->cost);
         mix.plan->proven = mix.plan->bound == mix.plan->cost;
     }
+    // What the shelf lets pass for kits without buying one is bulk.
+    const auto& kits = plans.of(Way::Kits).plan;
+    const bool buysKit = kits && std::any_of(kits->packs.begin(), kits->packs.end(), [&](const PlannedPack& bought) {
+        const auto* offer = job.offer(bought.id);
+        return offer && offer->material.empty();
+    });
     std::optional<Money> least;
     for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
-        if (const auto& plan = plans.of(way).plan; plan && (!least || plan->cost < *least)) {
+        if (const auto& plan = plans.of(way).plan; plan && (way != Way::Kits || buysKit) && (!least || plan->cost < *least)) {
             least = plan->cost;
             plans.winner = way;
         }
