@@ -83,7 +83,7 @@ QVariant CostTreeModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
     const auto& node = nodeOf(index);
     if (role == Qt::DisplayRole) return index.column() == Label ? node.label : node.amount;
-    if (role == RuleRole || role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole) return node.rule;
+    if (role == desk::kRuleRole || role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole) return node.rule;
     if (role == Qt::TextAlignmentRole && index.column() == Amount) return int(Qt::AlignRight | Qt::AlignTop);
     return {};
 }

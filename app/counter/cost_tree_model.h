@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/desk/formatter.h"
+#include "app/desk/rule_tree.h"
 #include "core/costing/cost_words.h"
 
 #include <QAbstractItemModel>
@@ -17,7 +18,6 @@ class CostTreeModel : public QAbstractItemModel {
 
   public:
     enum Column { Label, Amount, Columns };
-    enum Roles { RuleRole = Qt::UserRole + 1 };
 
     explicit CostTreeModel(QObject* parent = nullptr);
 

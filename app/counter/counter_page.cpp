@@ -42,6 +42,7 @@ void CounterPage::connectAll() {
     connect(m_line, &LinePanel::removeAsked, &m_presenter, &CounterPresenter::removeLine);
     connect(m_slip, &SlipPanel::giveAsked, this, &CounterPage::give);
     connect(m_slip, &SlipPanel::printAsked, this, &CounterPage::showSheet);
+    connect(m_slip, &SlipPanel::buyingAsked, this, &CounterPage::buyingAsked);
     connect(m_slip, &SlipPanel::copyAsked, &m_presenter, &CounterPresenter::startCopy);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::refresh);
     connect(&m_presenter, &CounterPresenter::orderShown, this, &CounterPage::tellGiven);

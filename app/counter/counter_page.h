@@ -35,6 +35,9 @@ class CounterPage : public QWidget {
     void setSaveNote(const QString& note, bool trouble);
     desk::MessageBar& messages() { return *m_messages; }
 
+  Q_SIGNALS:
+    void buyingAsked(); ///< the owner wants to see how to buy for this order
+
   private:
     void connectAll();
     void refresh();

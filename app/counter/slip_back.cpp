@@ -1,77 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/slip_back.h"
 
+#include "app/buying/plan_rows.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/plans/plan_dialog.h"
 
 #include <QGridLayout>
-#include <QHeaderView>
-#include <QPainter>
-#include <QStyledItemDelegate>
+#include <QSettings>
 #include <QVBoxLayout>
 
 namespace sp::counter {
 
-namespace {
-
 using desk::Role;
 using desk::TextSize;
 using desk::Weight;
-
-/// A row of the cost tree: the label, and under it the rule that made the figure.
-class RuleDelegate : public QStyledItemDelegate {
-  public:
-    using QStyledItemDelegate::QStyledItemDelegate;
-
-    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        const auto* view = qobject_cast<const QTreeView*>(option.widget);
-        const int width = std::max(80, (view ? view->columnWidth(CostTreeModel::Label) : 200) - depthOf(index) * 20 - 28);
-        return {width, desk::scaled(22) + ruleHeight(index, width) + desk::scaled(4)};
-    }
-
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        painter->save();
-        const bool chosen = option.state & QStyle::State_Selected;
-        if (chosen) painter->fillRect(option.rect, desk::colour(Role::JewelSoft));
-        const bool top = !index.parent().isValid();
-        const QRect line(option.rect.left() + 2, option.rect.top() + 2, option.rect.width() - 4, desk::scaled(20));
-        painter->setFont(desk::textFont(TextSize::Body, top ? Weight::Strong : Weight::Plain));
-        painter->setPen(desk::colour(Role::Ink));
-        const auto words = index.data().toString();
-        if (index.column() == CostTreeModel::Amount) {
-            desk::drawFigures(*painter, line, Qt::AlignRight | Qt::AlignVCenter, words);
-        } else {
-            painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                              painter->fontMetrics().elidedText(words, Qt::ElideRight, line.width()));
-            painter->setFont(desk::textFont(TextSize::Small));
-            painter->setPen(desk::colour(Role::Muted));
-            painter->drawText(QRect(line.left(), line.bottom() + 1, line.width(), option.rect.bottom() - line.bottom()),
-                              Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, shownRule(index));
-        }
-        painter->restore();
-    }
-
-  private:
-    static int depthOf(const QModelIndex& index) {
-        int depth = 0;
-        for (auto up = index.parent(); up.isValid(); up = up.parent()) ++depth;
-        return depth;
-    }
-    /// A sum of parts that are there to be opened needs no words.
-    static QString shownRule(const QModelIndex& index) {
-        const bool opens = index.model()->rowCount(index.siblingAtColumn(0)) > 0;
-        return opens ? QString() : index.data(CostTreeModel::RuleRole).toString();
-    }
-    static int ruleHeight(const QModelIndex& index, int width) {
-        const auto rule = shownRule(index.siblingAtColumn(CostTreeModel::Label));
-        if (rule.isEmpty()) return 0;
-        const QFontMetrics metrics(desk::textFont(TextSize::Small));
-        return metrics.boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, rule).height();
-    }
-};
-
-} // namespace
 
 SlipBack::SlipBack(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
@@ -125,29 +68,10 @@ void SlipBack::build() {
     m_shares->setLabelled(false);
     column->addWidget(m_shares);
     m_model = new CostTreeModel(this);
-    m_tree = new QTreeView(this);
+    m_tree = new desk::RuleTree(this);
     m_tree->setObjectName(QStringLiteral("costTree"));
     m_tree->setAccessibleName(tr("What one piece costs, part by part"));
     m_tree->setModel(m_model);
-    m_tree->setHeaderHidden(true);
-    m_tree->setFrameShape(QFrame::NoFrame);
-    m_tree->viewport()->setAutoFillBackground(false);
-    m_tree->setItemDelegate(new RuleDelegate(m_tree));
-    m_tree->setIndentation(20);
-    m_tree->setMinimumHeight(desk::scaled(150));
-    m_tree->setExpandsOnDoubleClick(false);
-    m_tree->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_tree->header()->setStretchLastSection(false);
-    m_tree->header()->setMinimumSectionSize(20);
-    m_tree->header()->setSectionResizeMode(CostTreeModel::Label, QHeaderView::Stretch);
-    m_tree->header()->setSectionResizeMode(CostTreeModel::Amount, QHeaderView::Fixed);
-    m_tree->header()->resizeSection(CostTreeModel::Amount, desk::scaled(72));
-    const auto toggle = [this](const QModelIndex& index) {
-        const auto first = index.siblingAtColumn(0);
-        m_tree->setExpanded(first, !m_tree->isExpanded(first));
-    };
-    connect(m_tree, &QTreeView::clicked, this, toggle);
-    connect(m_tree, &QTreeView::activated, this, toggle);
     column->addWidget(m_tree, 1);
     column->addWidget(new desk::Hairline(this));
     auto* ask = new QHBoxLayout;
@@ -182,6 +106,16 @@ void SlipBack::build() {
     foot->addWidget(m_plan, 0, Qt::AlignBottom);
     column->addLayout(foot);
     connect(m_plan, &QPushButton::clicked, this, &SlipBack::showPlan);
+    m_buy = new QPushButton(this);
+    m_buy->setObjectName(QStringLiteral("buy"));
+    m_buy->setToolTip(tr("The cheapest packs for the whole order; opens Buying"));
+    desk::makeQuiet(*m_buy);
+    column->addWidget(m_buy, 0, Qt::AlignLeft);
+    connect(m_buy, &QPushButton::clicked, this, &SlipBack::buyingAsked);
+    connect(&m_planner, &buying::Planner::answered, this, [this](const std::shared_ptr<const buying::Answer>& answer) {
+        m_buy->setText(buying::buyLine(*answer, m_formatter));
+    });
+    connect(&m_planner, &buying::Planner::refused, this, [this] { m_buy->setText(tr("Buy…")); });
     connect(m_ask, &desk::TypedField::edited, this, &SlipBack::askTyped);
     connect(m_ask, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
 }
@@ -207,7 +141,30 @@ void SlipBack::loadAsk() {
     if (m_presenter.hasLine()) m_ask->setOptionalValue(m_presenter.line().typedEach);
 }
 
+void SlipBack::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    planBuying();
+}
+
+void SlipBack::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    planBuying();
+}
+
+/// The line is blank until the answer for what the order holds now is there; turned away it stays blank.
+void SlipBack::planBuying() {
+    m_planner.drop();
+    m_buy->setText({});
+    const bool isWanted = isVisible() && m_presenter.pricedLine() != nullptr;
+    m_buy->setVisible(m_presenter.pricedLine() != nullptr);
+    if (!isWanted) return;
+    m_buy->setText(tr("Buy…"));
+    const bool cuts = QSettings().value(QLatin1String(buying::kCutsSetting), true).toBool();
+    m_planner.ask({buying::suppliesOf(m_presenter.session(), cuts, true), m_presenter.order().lines, 0});
+}
+
 void SlipBack::refresh() {
+    planBuying();
     if (!isVisibleTo(window())) {
         // Turned away from the customer's side only: nothing is kept ready that could flash up.
         m_model->clear();

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/buying/planner.h"
 #include "app/counter/cost_tree_model.h"
 #include "app/counter/counter_presenter.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
+#include "app/desk/rule_tree.h"
 #include "app/desk/share_bar.h"
 #include "app/desk/value_fields.h"
 
@@ -24,12 +26,20 @@ class SlipBack : public QWidget {
 
     void focusFirst();
 
+  Q_SIGNALS:
+    void buyingAsked();
+
+  protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
   private:
     void build();
     QLayout* buildHead();
     void refresh();
     void refreshFigures(const pricing::PricedLine& line);
     void refreshTree(const pricing::PricedLine& line);
+    void planBuying();
     void askTyped();
     void showPlan();
     void loadAsk();
@@ -37,13 +47,15 @@ class SlipBack : public QWidget {
     CounterPresenter& m_presenter;
     const desk::Formatter& m_formatter;
     QPushButton* m_plan = nullptr;
+    buying::Planner m_planner;
+    QPushButton* m_buy = nullptr;
     desk::TextLabel* m_what = nullptr;
     desk::FigureLabel* m_cost = nullptr;
     desk::FigureLabel* m_markUp = nullptr;
     desk::FigureLabel* m_margin = nullptr;
     desk::FigureLabel* m_perHour = nullptr;
     desk::ShareBar* m_shares = nullptr;
-    QTreeView* m_tree = nullptr;
+    desk::RuleTree* m_tree = nullptr;
     CostTreeModel* m_model = nullptr;
     desk::MoneyField* m_ask = nullptr;
     desk::FieldBox* m_askBox = nullptr;

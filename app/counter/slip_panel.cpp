@@ -115,6 +115,7 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
         else
             Q_EMIT giveAsked();
     });
+    connect(m_back, &SlipBack::buyingAsked, this, &SlipPanel::buyingAsked);
     connect(m_print, &QPushButton::clicked, this, &SlipPanel::printAsked);
     connect(m_turn, &QPushButton::clicked, this, &SlipPanel::turnOver);
     connect(&m_presenter, &CounterPresenter::changed, this, &SlipPanel::refresh);

@@ -35,6 +35,7 @@ class SlipPanel : public QWidget {
     void giveAsked();
     void printAsked();
     void copyAsked();
+    void buyingAsked();
     void turned(bool back);
 
   private:

@@ -6,6 +6,7 @@
 #include "app/designs/designs_page.h"
 #include "app/jobs/jobs_page.h"
 #include "app/shop/shop_page.h"
+#include "app/buying/buying_page.h"
 #include "app/supplies/supplies_page.h"
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
@@ -137,6 +138,7 @@ void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& n
 void MainWindow::buildRail() {
     addPlace(desk::Icon::Counter, tr("Counter"), QStringLiteral("placeCounter"), [this] {
         m_counter = new counter::CounterPage(m_presenter, m_formatter, m_prompter, m_stack);
+        connect(m_counter, &counter::CounterPage::buyingAsked, this, &MainWindow::buyForOrder);
         return m_counter;
     });
     addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
@@ -147,6 +149,11 @@ void MainWindow::buildRail() {
              });
     addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
              [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); });
+    m_buyingPlace = static_cast<int>(m_places.size());
+    addPlace(desk::Icon::Buying, tr("Buying"), QStringLiteral("placeBuying"), [this] {
+        return new buying::BuyingPage(
+            m_session, [this] { return m_presenter.order().lines; }, m_formatter, m_prompter, m_stack);
+    });
     addPlace(desk::Icon::Jobs, tr("Jobs"), QStringLiteral("placeJobs"), [this] { return makeJobs(); });
     addPlace(desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
              [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); });
@@ -177,6 +184,17 @@ void MainWindow::goTo(int place) {
     m_stack->setCurrentWidget(wanted.page);
     if (m_rail->current() != place) m_rail->setCurrent(place);
     if (place == 0) m_counter->focusStart();
+}
+
+void MainWindow::buyForOrder() {
+    goTo(m_buyingPlace);
+    auto* page = qobject_cast<buying::BuyingPage*>(m_stack->currentWidget());
+    if (!page) return;
+    const auto& lines = m_presenter.order().lines;
+    if (lines.size() == 1 && m_session.design(lines.front().design))
+        page->showDesign(lines.front().design, lines.front().quantity.value());
+    else page->showOrder();
+    page->focusStart();
 }
 
 QAction* MainWindow::act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work) {

@@ -61,6 +61,7 @@ class MainWindow : public QMainWindow {
     void buildRail();
     QWidget* makeJobs();
     void addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<QWidget*()> make);
+    void buyForOrder();
     void buildMenu();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
     void buildLookMenu(QMenu* menu);
@@ -105,6 +106,7 @@ class MainWindow : public QMainWindow {
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     std::vector<Place> m_places;
+    int m_buyingPlace = -1;
 };
 
 } // namespace sp::program

@@ -8,6 +8,8 @@
 #include <QFileInfo>
 #include <QPageLayout>
 #include <QPageSize>
+#include <QPagedPaintDevice>
+#include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
 #include <QSaveFile>
@@ -72,34 +74,71 @@ bool writeAll(QSaveFile& file, const QByteArray& bytes) {
     return true;
 }
 
-QByteArray pdfOf(const Document& document, catalogue::Paper paper) {
+/// The PDF of what `paint` draws on the writer; empty when it cannot.
+QByteArray pdfOf(const QString& title, catalogue::Paper paper, const std::function<bool(QPagedPaintDevice&)>& paint) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
-    const SheetPainter painter(document.pages);
     bool isPainted = false;
     {
         QPdfWriter writer(&buffer);
         writer.setResolution(kPdfResolution);
         writer.setPageLayout(layoutFor(paper));
-        writer.setTitle(QString::fromStdString(document.title));
+        writer.setTitle(title);
         writer.setCreator(QStringLiteral("Stonepenny"));
-        isPainted = painter.paintOn(writer, 0, painter.pageCount() - 1);
+        isPainted = paint(writer);
     }
     return isPainted ? bytes : QByteArray();
+}
+
+bool paintDrawn(const DrawnPages& drawn, QPagedPaintDevice& device, std::size_t first, std::size_t last) {
+    QPainter painter;
+    if (!painter.begin(&device)) return false;
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
+    for (std::size_t page = first; page <= last; ++page) {
+        if (page > first && !device.newPage()) return false;
+        drawn.pages[page](painter);
+    }
+    return painter.end();
+}
+
+base::Done save(const QByteArray& bytes, const QString& path) {
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) return notSaved(file, path);
+    if (!writeAll(file, bytes) || !file.commit()) return notSaved(file, path);
+    return {};
+}
+
+base::Done savePdf(const QByteArray& bytes, const QString& path) {
+    if (bytes.isEmpty())
+        return refuse(Code::Failed, path, QStringLiteral("%1 could not be drawn; start the program again."));
+    return save(bytes, path);
+}
+
+base::Done printed(bool isTaken, const QPrinter& printer) {
+    if (isTaken) return {};
+    const auto name = printer.printerName().toStdString();
+    return base::fail(Code::Failed, name,
+                      "The printer " + (name.empty() ? std::string() : name + " ") +
+                          "did not take the sheet; check that it is on, or save the sheet as a PDF.");
 }
 
 } // namespace
 
 base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path, IfThere ifThere) {
     if (auto ok = checkPlace(path, ifThere); !ok) return ok;
-    const QByteArray bytes = pdfOf(document, paper);
-    if (bytes.isEmpty())
-        return refuse(Code::Failed, path, QStringLiteral("%1 could not be drawn; start the program again."));
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly)) return notSaved(file, path);
-    if (!writeAll(file, bytes) || !file.commit()) return notSaved(file, path);
-    return {};
+    const SheetPainter painter(document.pages);
+    return savePdf(pdfOf(QString::fromStdString(document.title), paper,
+                         [&](QPagedPaintDevice& device) { return painter.paintOn(device, 0, painter.pageCount() - 1); }),
+                   path);
+}
+
+base::Done writePdf(const DrawnPages& drawn, catalogue::Paper paper, const QString& path, IfThere ifThere) {
+    if (auto ok = checkPlace(path, ifThere); !ok) return ok;
+    return savePdf(pdfOf(drawn.title, paper,
+                         [&](QPagedPaintDevice& device) { return paintDrawn(drawn, device, 0, drawn.pages.size() - 1); }),
+                   path);
 }
 
 Document documentOf(const SheetContent& sheet, catalogue::Paper paper) {
@@ -109,6 +148,11 @@ Document documentOf(const SheetContent& sheet, catalogue::Paper paper) {
 
 base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QString& path, IfThere ifThere) {
     return writePdf(documentOf(sheet, paper), paper, path, ifThere);
+}
+
+base::Done writeText(const std::string& text, const QString& path) {
+    if (auto ok = checkPlace(path, IfThere::Replace); !ok) return ok;
+    return save(QByteArray::fromStdString(text), path);
 }
 
 void setPaper(QPrinter& printer, catalogue::Paper paper) {
@@ -123,11 +167,16 @@ base::Done print(const Document& document, catalogue::Paper paper, QPrinter& pri
     const int pages = painter.pageCount();
     const int first = std::clamp(printer.fromPage(), 1, pages);
     const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);
-    if (painter.paintOn(printer, first - 1, last - 1)) return {};
-    const auto name = printer.printerName().toStdString();
-    return base::fail(Code::Failed, name,
-                      "The printer " + (name.empty() ? std::string() : name + " ") +
-                          "did not take the sheet; check that it is on, or save the sheet as a PDF.");
+    return printed(painter.paintOn(printer, first - 1, last - 1), printer);
+}
+
+base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& printer) {
+    setPaper(printer, paper);
+    printer.setDocName(drawn.title);
+    const int pages = static_cast<int>(drawn.pages.size());
+    const int first = std::clamp(printer.fromPage(), 1, pages);
+    const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);
+    return printed(paintDrawn(drawn, printer, static_cast<std::size_t>(first - 1), static_cast<std::size_t>(last - 1)), printer);
 }
 
 } // namespace sp::paper

@@ -1,17 +1,30 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/paper/sheet_content.h"
 #include "app/paper/sheet_painter.h"
 #include "core/base/result.h"
 #include "core/catalogue/shop.h"
 
 #include <QString>
 
+#include <functional>
+#include <string>
+#include <vector>
+
+class QPainter;
 class QPrinter;
 
 namespace sp::paper {
 
 enum class IfThere { Refuse, Replace };
+
+/// Papers of the shop's own (lists, curves): each page draws itself, one unit of the painter is a point, the origin
+/// is the page's upper left corner.
+struct DrawnPages {
+    QString title;
+    std::vector<std::function<void(QPainter&)>> pages; ///< at least one
+};
 
 /// Writes the sheet as a PDF. The file appears whole or not at all: a file of that name stays as it was when anything
 /// fails. Errors, each with the sentence to show: Missing (no such folder), Conflict (a file of that name is there and
@@ -20,6 +33,8 @@ base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QSt
                     IfThere ifThere = IfThere::Refuse);
 /// The same for any paper that is laid out.
 base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path,
+                    IfThere ifThere = IfThere::Refuse);
+base::Done writePdf(const DrawnPages& drawn, catalogue::Paper paper, const QString& path,
                     IfThere ifThere = IfThere::Refuse);
 
 /// Sets the book's paper on a printer, upright and with full pages. The native print dialog may change the paper, so
@@ -32,5 +47,9 @@ Document documentOf(const SheetContent& sheet, catalogue::Paper paper);
 /// Prints the pages that the printer was asked for (all unless a range is set) on the book's paper.
 /// Errors: Failed when the printer does not take the job.
 base::Done print(const Document& document, catalogue::Paper paper, QPrinter& printer);
+base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& printer);
+
+/// Writes any text the same way: whole or not at all, replacing a file of that name. Errors as writePdf.
+base::Done writeText(const std::string& text, const QString& path);
 
 } // namespace sp::paper

@@ -61,10 +61,6 @@ std::optional<Way> winnerOf(const StaircasePoint& point) {
 
 double micros(const units::Money& money) { return static_cast<double>(money.micros()); }
 
-double perPiece(const PieceTake& take) {
-    return static_cast<double>(take.perPiece.value()) / (1 - static_cast<double>(take.loss.ppm()) / 1e6);
-}
-
 double stonesOf(const Pack& pack, const std::string& material) {
     double stones = 0;
     for (const auto& give : pack.gives)
@@ -78,71 +74,134 @@ struct Line {
     double height = 0;
 };
 
-/// Below what kits alone cost; none when they never cover a piece.
-std::optional<Line> belowKits(const StaircaseProblem& problem) {
-    Line line;
-    for (const auto& take : problem.piece) {
-        double least = -1; // micro-units a stone
-        for (const Pack& kit : problem.kits) {
-            const double stones = stonesOf(kit, take.material);
-            if (stones <= 0) continue;
-            for (const auto& price : kit.prices)
-                if (least < 0 || micros(price.each) / stones < least) least = micros(price.each) / stones;
-        }
-        if (least < 0) return std::nullopt;
-        const double slope = least * perPiece(take);
-        if (slope <= line.slope) continue;
-        double shelf = 0;
-        for (const auto& item : problem.shelf)
-            if (item.material == take.material) shelf += static_cast<double>(item.count.value());
-        line = {slope, -least * shelf};
+double shelfOf(const WaysOfBuying& ways, const std::string& material) {
+    double count = 0;
+    for (const auto& item : ways.shelf)
+        if (item.material == material) count += static_cast<double>(item.count.value());
+    return count;
+}
+
+/// The least that one of the material can cost from these packs, in micro-units; negative when none gives it.
+double leastFrom(const std::vector<Pack>& packs, const std::string& material) {
+    double least = -1;
+    for (const Pack& pack : packs) {
+        const double stones = stonesOf(pack, material);
+        if (stones <= 0) continue;
+        for (const auto& price : pack.prices)
+            if (least < 0 || micros(price.each) / stones < least) least = micros(price.each) / stones;
     }
-    return line;
+    return least;
+}
+
+/// Below what kits alone cost; none from the quantity `neverFrom` on, where the shelf no longer makes up for what they
+/// lack.
+struct KitsLine {
+    Line line;
+    std::optional<int64_t> neverFrom;
+};
+
+/// The first quantity whose need the shelf cannot meet; none when it always can.
+std::optional<int64_t> beyondShelf(const NeedBand& need, double shelf) {
+    if (need.once.approximate() > shelf) return 1;
+    if (need.perPiece.approximate() <= 0) return std::nullopt;
+    const double pieces = (shelf - need.once.approximate()) / need.perPiece.approximate() * (1 + 1e-9);
+    if (pieces > 1e9) return std::nullopt;
+    return static_cast<int64_t>(std::floor(pieces)) + 1;
+}
+
+KitsLine belowKits(const WaysOfBuying& ways) {
+    KitsLine out;
+    Line kits;
+    for (const auto& need : ways.needs) {
+        const double shelf = shelfOf(ways, need.material);
+        const double fromKits = leastFrom(ways.kits, need.material);
+        const double along = leastFrom(ways.besides, need.material);
+        if (fromKits < 0 && along < 0) {
+            const auto never = beyondShelf(need, shelf);
+            if (never && (!out.neverFrom || *never < *out.neverFrom)) out.neverFrom = never;
+            continue;
+        }
+        if (fromKits >= 0 && along >= 0) continue; // it may come from either: left out, the line stays below
+        const double least = std::max(fromKits, along);
+        const Line line{least * need.perPiece.approximate(), least * (need.once.approximate() - shelf)};
+        if (along >= 0) {
+            out.line.slope += line.slope;
+            out.line.height += line.height;
+        } else if (line.slope > kits.slope) {
+            kits = line;
+        }
+    }
+    out.line.slope += kits.slope;
+    out.line.height += kits.height;
+    return out;
+}
+
+enum class Break { First, Last };
+
+/// A pack's price from a break on, when no later break is dearer: so many packs and more cost at most `each`.
+const PackPrice* breakOf(const Pack& pack, Break which) {
+    const auto byFrom = [](const auto& a, const auto& b) { return a.from < b.from; };
+    const auto [first, last] = std::minmax_element(pack.prices.begin(), pack.prices.end(), byFrom);
+    if (first == pack.prices.end()) return nullptr;
+    const PackPrice& chosen = which == Break::First ? *first : *last;
+    for (const auto& price : pack.prices)
+        if (price.from > chosen.from && price.each > chosen.each) return nullptr;
+    return &chosen;
+}
+
+/// The unlimited pack of a material with the least price for one of it.
+struct Cheapest {
+    double least = -1;
+    double roundUp = 0; ///< what whole packs and the price break can add
+    std::string supplier;
+};
+
+Cheapest cheapestOf(const std::vector<Pack>& packs, const std::string& material, Break which) {
+    Cheapest out;
+    for (const Pack& pack : packs) {
+        const double stones = stonesOf(pack, material);
+        if (stones <= 0 || pack.atMost) continue;
+        const auto* price = breakOf(pack, which);
+        if (!price || (out.least >= 0 && micros(price->each) / stones >= out.least)) continue;
+        out = {micros(price->each) / stones, micros(price->each) * static_cast<double>(price->from.value()), pack.supplier};
+    }
+    return out;
 }
 
 /// Above what bulk alone costs; none when a material cannot be had without limit.
-std::optional<Line> aboveBulk(const StaircaseProblem& problem) {
+std::optional<Line> aboveBulk(const WaysOfBuying& ways, Break which) {
     Line line;
     std::set<std::string> used;
-    for (const auto& take : problem.piece) {
-        double least = -1;
-        double once = 0;
-        std::string supplier;
-        for (const Pack& pack : problem.bulk) {
-            const double stones = stonesOf(pack, take.material);
-            if (stones <= 0 || pack.atMost || pack.prices.empty()) continue;
-            const auto last = std::max_element(pack.prices.begin(), pack.prices.end(),
-                                               [](const auto& a, const auto& b) { return a.from < b.from; });
-            const double each = micros(last->each);
-            if (least >= 0 && each / stones >= least) continue;
-            least = each / stones;
-            once = each * (1 + static_cast<double>(last->from.value())) + least;
-            supplier = pack.supplier;
+    for (const auto& need : ways.needs) {
+        const auto pack = cheapestOf(ways.bulk, need.material, which);
+        if (pack.least < 0) {
+            const bool isOnShelf = need.perPiece.approximate() <= 0 &&
+                                   (need.once + need.extra).approximate() <= shelfOf(ways, need.material);
+            if (isOnShelf) continue;
+            return std::nullopt;
         }
-        if (least < 0) return std::nullopt;
-        line.slope += least * perPiece(take);
-        line.height += once;
-        const auto order = std::find_if(problem.suppliers.begin(), problem.suppliers.end(),
-                                        [&](const Supplier& s) { return s.id == supplier; });
-        if (order == problem.suppliers.end()) return std::nullopt;
-        if (order->minimum > units::Money() && least <= 0) return std::nullopt;
-        line.height += once; // room to reach the minimum with whole packs
-        if (used.insert(supplier).second) line.height += micros(order->shipping) + micros(order->minimum);
+        line.slope += pack.least * need.perPiece.approximate();
+        line.height += pack.least * (need.once + need.extra).approximate() + pack.roundUp;
+        const auto order = std::find_if(ways.suppliers.begin(), ways.suppliers.end(),
+                                        [&](const Supplier& s) { return s.id == pack.supplier; });
+        if (order == ways.suppliers.end()) return std::nullopt;
+        if (order->minimum > units::Money()) {
+            if (pack.least <= 0) return std::nullopt;
+            line.height += pack.roundUp; // room to reach the minimum with whole packs
+        }
+        if (used.insert(pack.supplier).second) line.height += micros(order->shipping) + micros(order->minimum);
     }
     return line;
 }
 
-/// The first quantity from which on the lines alone prove bulk cheaper.
-std::optional<int64_t> provenByLines(const StaircaseProblem& problem) {
-    const auto bulk = aboveBulk(problem);
-    if (!bulk) return std::nullopt;
-    const auto kits = belowKits(problem);
-    if (!kits) return 1;
-    const double slope = (kits->slope - bulk->slope) * (1 - 1e-9);
-    if (slope <= 0) return std::nullopt;
-    const double crossing = (bulk->height - kits->height) / slope * (1 + 1e-9);
-    if (crossing > 1e9) return std::nullopt;
-    return static_cast<int64_t>(std::floor(std::max(0.0, crossing))) + 1;
+WaysOfBuying waysOf(const StaircaseProblem& problem) {
+    WaysOfBuying ways{{}, problem.shelf, problem.kits, problem.bulk, {}, problem.suppliers};
+    for (const auto& take : problem.piece)
+        ways.needs.push_back({take.material,
+                              Fraction::ratio(units::Int128{take.perPiece.value()} * units::kPpm,
+                                              units::kPpm - take.loss.ppm()),
+                              {}, Fraction::of(1)});
+    return ways;
 }
 
 } // namespace
@@ -177,7 +236,28 @@ base::Result<StaircasePoint> compareWays(const StaircaseProblem& problem, int64_
     return point;
 }
 
+std::optional<int64_t> provenBeyond(const WaysOfBuying& ways) {
+    const auto kits = belowKits(ways);
+    std::optional<int64_t> first;
+    for (const Break which : {Break::First, Break::Last}) {
+        const auto bulk = aboveBulk(ways, which);
+        if (!bulk) continue;
+        if (kits.neverFrom && (!first || *kits.neverFrom < *first)) first = kits.neverFrom;
+        const double slope = (kits.line.slope - bulk->slope) * (1 - 1e-9);
+        if (slope <= 0) continue;
+        const double crossing = (bulk->height - kits.line.height) / slope * (1 + 1e-9);
+        if (crossing > 1e9) continue;
+        const auto from = static_cast<int64_t>(std::floor(std::max(0.0, crossing))) + 1;
+        if (!first || from < *first) first = from;
+    }
+    return first;
+}
+
 Staircase assembled(const StaircaseProblem& problem, std::vector<StaircasePoint> points) {
+    return assembled(waysOf(problem), std::move(points));
+}
+
+Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points) {
     Staircase out;
     out.points = std::move(points);
     for (const auto& point : out.points) {
@@ -185,13 +265,14 @@ Staircase assembled(const StaircaseProblem& problem, std::vector<StaircasePoint>
             out.runs.push_back({point.pieces, point.pieces, point.winner});
         out.runs.back().to = point.pieces;
     }
-    const auto beyond = provenByLines(problem);
+    const auto beyond = provenBeyond(ways);
     if (!beyond || static_cast<int64_t>(out.points.size()) + 1 < *beyond) return out;
     int64_t from = 1;
     for (const auto& point : out.points) {
         if (point.pieces >= *beyond) break;
-        // The dearest bulk may be against the cheapest the kits may be.
-        const bool isCheaper = point.bulk.cost && (!point.kits.cost || *point.bulk.cost < point.kits.bound);
+        // The dearest bulk may be against the cheapest the kits may be; no kits may also mean that time ran out.
+        const bool isCheaper =
+            point.bulk.cost && (point.kits.cost ? *point.bulk.cost < point.kits.bound : point.proven);
         if (!isCheaper) from = point.pieces + 1;
     }
     out.bulkStaysCheaperFrom = from;

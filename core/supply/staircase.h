@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/supply/purchase.h"
+#include "core/units/fraction.h"
 #include "core/units/rate.h"
 
 #include <cstdint>
@@ -41,7 +42,7 @@ struct StaircasePoint {
     WayCost bulk;
     WayCost mix;
     /// The cheapest way: Mix only when it is cheaper than either alone; kits before bulk at the same cost. None when
-    /// nothing covers the quantity.
+    /// nothing covers the quantity (a caller may say none, too, where nothing has to be bought).
     std::optional<Way> winner;
     bool proven = false; ///< all three costs are
 };
@@ -74,12 +75,38 @@ base::Result<StaircasePoint> compareWays(const StaircaseProblem& problem, std::i
 /// after it.
 base::Result<Staircase> staircase(const StaircaseProblem& problem, std::int64_t horizon, const OutOfTime& outOfTime);
 
-/// Runs and the proven quantity from points 1, 2, ... in order, for a caller that makes the points itself.
+/// Between which lines the need of a material grows: for every number n of pieces, 1 or more, it is at least
+/// perPiece n + once and at most `extra` more than that.
+struct NeedBand {
+    std::string material; ///< each in one band
+    units::Fraction perPiece;
+    units::Fraction once;
+    units::Fraction extra;
+};
+
+/// What the proof for every quantity looks at. Kits alone means kits and `besides`, bulk alone means `bulk`.
+struct WaysOfBuying {
+    std::vector<NeedBand> needs;
+    std::vector<MaterialCount> shelf;
+    std::vector<Pack> kits;
+    std::vector<Pack> bulk;    ///< packs of one material
+    std::vector<Pack> besides; ///< those of them that are bought along with kits
+    std::vector<Supplier> suppliers;
+};
+
+/// The first quantity from which the lines below alone prove bulk cheaper than kits; none when they never do.
 ///
-/// Kits alone cost at least k n - s: every piece needs its stones of each material, none cheaper than the best kit's
-/// price per stone of it; s is what the shelf saves. Bulk alone costs at most b n + K: each material from the
-/// unlimited pack with the least price per stone, one pack and its price break to round up, shipping and minimum of
-/// each supplier. If k > b, bulk is cheaper for every n > (K + s) / (k - b); up to there the points must show it.
+/// Kits alone cost at least k n - s: of the materials that only kits give, the one that costs most at the best kit's
+/// price for it; and each material that only `besides` gives, at its least price; s is what the shelf saves. Bulk
+/// alone costs at most b n + K: each material from the unlimited pack with the least price, rounded up to whole packs
+/// and to the price break, shipping and minimum of each supplier; once with the last price breaks and once with the
+/// first. If k > b, bulk is cheaper for every n > (K + s) / (k - b). Kits that lack a material never cover what goes
+/// beyond the shelf.
+std::optional<std::int64_t> provenBeyond(const WaysOfBuying& ways);
+
+/// Runs and the proven quantity from points 1, 2, ... in order, for a caller that makes the points itself: what lies
+/// before provenBeyond the points must show.
+Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points);
 Staircase assembled(const StaircaseProblem& problem, std::vector<StaircasePoint> points);
 
 } // namespace sp::supply

@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/buying_page.h"
+
+#include "app/buying/shopping_list.h"
+#include "app/desk/bench_style.h"
+#include "app/desk/field_box.h"
+#include "app/desk/stone_painter.h"
+
+#include <QDir>
+#include <QScrollArea>
+#include <QStandardPaths>
+
+namespace sp::buying {
+
+using desk::Role;
+using desk::TextSize;
+using supply::Way;
+
+BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderReader order,
+                       const desk::Formatter& formatter, desk::Prompter& prompter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(session, std::move(order))
+    , m_formatter(formatter)
+    , m_prompter(prompter) {
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    auto* scroll = new QScrollArea(this);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->viewport()->setAutoFillBackground(false);
+    outer->addWidget(scroll);
+    auto* body = new QWidget(scroll);
+    scroll->setWidget(body);
+    body->setAutoFillBackground(false);
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(20, 20, 20, 16);
+    column->setSpacing(12);
+    m_messages = new desk::MessageBar(this);
+    column->addWidget(m_messages);
+    buildHead(column);
+    buildWays(column);
+    auto* stairs = new StaircasePanel(m_presenter, m_formatter, this);
+    column->addWidget(stairs);
+    connect(stairs, &StaircasePanel::printAsked, this, &BuyingPage::saveStairs);
+    connectAll();
+    loadFields();
+    refresh();
+}
+
+void BuyingPage::buildHead(QVBoxLayout* column) {
+    auto* title = new QHBoxLayout;
+    title->setSpacing(8);
+    title->addWidget(desk::pageTitle(tr("Buying"), this), 1);
+    m_csv = new QPushButton(tr("List as &CSV…"), this);
+    m_csv->setObjectName(QStringLiteral("listCsv"));
+    m_list = new QPushButton(tr("Shopping &list…"), this);
+    m_list->setObjectName(QStringLiteral("shoppingList"));
+    m_list->setToolTip(tr("The packs of the cheapest way, supplier by supplier, as a PDF to print"));
+    desk::makePrimary(*m_list);
+    title->addWidget(m_csv);
+    title->addWidget(m_list);
+    column->addLayout(title);
+    m_head = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_head->setSpacing(12);
+    m_design = new desk::ChoiceField(m_formatter, this);
+    m_design->setObjectName(QStringLiteral("buyDesign"));
+    auto* design = new desk::FieldBox(tr("&Design"), m_design, this);
+    design->setMinimumWidth(desk::scaled(220));
+    m_pieces = new desk::CountField(m_formatter, this);
+    m_pieces->setObjectName(QStringLiteral("buyPieces"));
+    m_pieces->setRange(units::Count::of(1), units::Count::of(1'000'000));
+    auto* pieces = new desk::FieldBox(tr("&Pieces"), m_pieces, this);
+    pieces->setMaximumWidth(desk::scaled(140));
+    m_head->addWidget(design, 2, Qt::AlignTop);
+    m_head->addWidget(pieces, 1, Qt::AlignTop);
+    auto* checks = new QVBoxLayout;
+    checks->setSpacing(4);
+    m_order = new QCheckBox(tr("The &order at the Counter instead"), this);
+    m_order->setObjectName(QStringLiteral("buyOrder"));
+    m_shelf = new QCheckBox(tr("Use &up what is on the shelf"), this);
+    m_shelf->setObjectName(QStringLiteral("buyShelf"));
+    m_cuts = new QCheckBox(tr("This shop cuts its own te&mplates"), this);
+    m_cuts->setObjectName(QStringLiteral("buyCuts"));
+    m_cuts->setToolTip(tr("Otherwise templates come ready cut with a kit"));
+    for (auto* check : {m_order, m_shelf, m_cuts}) checks->addWidget(check);
+    m_head->addLayout(checks, 2);
+    column->addLayout(m_head);
+}
+
+void BuyingPage::buildWays(QVBoxLayout* column) {
+    m_row = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_row->setSpacing(12);
+    for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) {
+        auto* card = new WayColumn(way, m_formatter, this);
+        card->setMinimumHeight(desk::scaled(280));
+        m_ways[static_cast<std::size_t>(way)] = card;
+        m_row->addWidget(card, 1);
+    }
+    column->addLayout(m_row, 1);
+}
+
+void BuyingPage::connectAll() {
+    connect(&m_presenter, &BuyingPresenter::changed, this, &BuyingPage::refresh);
+    connect(&m_presenter.session(), &session::BookSession::changed, this, &BuyingPage::loadFields);
+    connect(m_design, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
+        m_presenter.setDesign(chosen.isValid() ? chosen.value<base::Id>() : base::Id{});
+    });
+    // While a name is half typed there is nothing to buy for.
+    connect(m_design, &desk::TypedField::edited, this, [this] {
+        if (!m_design->current().isValid()) m_presenter.setDesign({});
+    });
+    connect(m_pieces, &desk::TypedField::edited, this, [this] {
+        const auto pieces = m_pieces->value();
+        m_presenter.setPieces(pieces ? std::optional(pieces->value()) : std::nullopt);
+    });
+    connect(m_order, &QCheckBox::toggled, this, [this](bool on) {
+        m_design->setEnabled(!on);
+        m_pieces->setEnabled(!on);
+        m_presenter.setForOrder(on);
+    });
+    connect(m_shelf, &QCheckBox::toggled, &m_presenter, &BuyingPresenter::setUsesShelf);
+    connect(m_cuts, &QCheckBox::toggled, &m_presenter, &BuyingPresenter::setCutsTemplates);
+    connect(m_list, &QPushButton::clicked, this, &BuyingPage::saveList);
+    connect(m_csv, &QPushButton::clicked, this, &BuyingPage::saveCsv);
+}
+
+void BuyingPage::loadFields() {
+    std::vector<desk::Choice> choices;
+    for (const auto& design : m_presenter.session().designs()) {
+        desk::Choice choice{QVariant::fromValue(design.id), QString::fromStdString(design.name),
+                            m_formatter.size(design.width, design.height), {}};
+        for (const auto& stone : design.stones)
+            if (const auto* material = m_presenter.session().material(stone.material))
+                choice.stones.push_back(desk::stoneColour(material->stone.rgb));
+        choices.push_back(std::move(choice));
+    }
+    m_design->setChoices(std::move(choices));
+    if (!m_design->hasFocus()) m_design->setCurrent(QVariant::fromValue(m_presenter.design()));
+    if (!m_pieces->hasFocus() && m_presenter.pieces()) m_pieces->setValue(units::Count::of(*m_presenter.pieces()));
+    const QSignalBlocker blocks[] = {QSignalBlocker(m_order), QSignalBlocker(m_shelf), QSignalBlocker(m_cuts)};
+    m_order->setChecked(m_presenter.isForOrder());
+    m_design->setEnabled(!m_presenter.isForOrder());
+    m_pieces->setEnabled(!m_presenter.isForOrder());
+    m_shelf->setChecked(m_presenter.usesShelf());
+    m_cuts->setChecked(m_presenter.cutsTemplates());
+}
+
+void BuyingPage::refresh() {
+    const auto* answer = m_presenter.answer().get();
+    const auto remark = m_presenter.isWorking() ? tr("Working…") : m_presenter.whyNot();
+    for (auto* way : m_ways) way->show(answer, remark);
+    const bool hasPlan = answer && answer->plans.of(Way::Mix).plan.has_value();
+    m_list->setEnabled(hasPlan);
+    m_csv->setEnabled(hasPlan);
+}
+
+void BuyingPage::showDesign(const base::Id& design, std::int64_t pieces) {
+    m_presenter.show(design, pieces);
+    loadFields();
+}
+
+void BuyingPage::showOrder() {
+    m_presenter.setForOrder(true);
+    loadFields();
+}
+
+void BuyingPage::focusStart() { (m_design->isEnabled() ? static_cast<QWidget*>(m_design) : m_order)->setFocus(Qt::OtherFocusReason); }
+
+void BuyingPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    m_presenter.ask(); // the order at the Counter may be another one
+}
+
+void BuyingPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool isNarrow = width() < desk::scaled(760);
+    m_row->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void BuyingPage::tellSaved(const base::Done& done, const QString& path) {
+    if (done) m_messages->tell(desk::Tone::Good, tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
+    else m_messages->tell(desk::Tone::Warn, QString::fromStdString(done.error().detail));
+}
+
+void BuyingPage::savePages(const paper::DrawnPages& pages, const QString& name) {
+    const auto path = m_prompter.fileToSave({pages.title, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation), name,
+                                             tr("PDF (*.pdf)"), QStringLiteral("pdf")});
+    if (!path) return;
+    tellSaved(paper::writePdf(pages, m_presenter.session().shop().paper, *path, paper::IfThere::Replace), *path);
+}
+
+void BuyingPage::saveList() {
+    const auto answer = m_presenter.answer();
+    if (!answer || !answer->plans.of(Way::Mix).plan) return;
+    savePages(shoppingPages(*answer, m_presenter.title(), m_formatter, m_presenter.session().shop().paper), tr("Shopping list"));
+}
+
+void BuyingPage::saveStairs() {
+    const auto curve = m_presenter.curve();
+    if (!curve || curve->points.empty()) return;
+    savePages(staircasePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter, m_presenter.session().shop().paper),
+              tr("Staircase"));
+}
+
+void BuyingPage::saveCsv() {
+    const auto answer = m_presenter.answer();
+    if (!answer || !answer->plans.of(Way::Mix).plan) return;
+    const auto path = m_prompter.fileToSave({tr("Save the shopping list"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
+                                             tr("Shopping list"), tr("Tables (*.csv)"), QStringLiteral("csv")});
+    if (path) tellSaved(paper::writeText(shoppingCsv(*answer), *path), *path);
+}
+
+} // namespace sp::buying

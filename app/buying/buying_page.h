@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/buying/buying_presenter.h"
+#include "app/buying/staircase_panel.h"
+#include "app/buying/way_column.h"
+#include "app/desk/choice_field.h"
+#include "app/desk/message_bar.h"
+#include "app/desk/prompter.h"
+#include "app/desk/value_fields.h"
+#include "app/paper/output.h"
+
+#include <QBoxLayout>
+#include <QCheckBox>
+
+#include <array>
+
+namespace sp::buying {
+
+/// The Buying place: for what, three ways to buy it side by side, and the staircase below.
+class BuyingPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    BuyingPage(session::BookSession& session, BuyingPresenter::OrderReader order, const desk::Formatter& formatter,
+               desk::Prompter& prompter, QWidget* parent = nullptr);
+
+    /// Buys for so many of a design, or for the order at the Counter.
+    void showDesign(const base::Id& design, std::int64_t pieces);
+    void showOrder();
+    void focusStart();
+    BuyingPresenter& presenter() { return m_presenter; }
+
+  protected:
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void buildHead(QVBoxLayout* column);
+    void buildWays(QVBoxLayout* column);
+    void connectAll();
+    void loadFields();
+    void refresh();
+    void saveCsv();
+    void saveList();
+    void saveStairs();
+    /// Asks where to and writes the pages there.
+    void savePages(const paper::DrawnPages& pages, const QString& name);
+    void tellSaved(const base::Done& done, const QString& path);
+
+    BuyingPresenter m_presenter;
+    desk::Formatter m_formatter;
+    desk::Prompter& m_prompter;
+    desk::MessageBar* m_messages = nullptr;
+    desk::ChoiceField* m_design = nullptr;
+    desk::CountField* m_pieces = nullptr;
+    QCheckBox* m_order = nullptr;
+    QCheckBox* m_shelf = nullptr;
+    QCheckBox* m_cuts = nullptr;
+    QPushButton* m_list = nullptr;
+    QPushButton* m_csv = nullptr;
+    QBoxLayout* m_head = nullptr;
+    QBoxLayout* m_row = nullptr;
+    std::array<WayColumn*, 3> m_ways{};
+};
+
+} // namespace sp::buying

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/buying_presenter.h"
+
+#include <QSettings>
+
+#include <algorithm>
+
+namespace sp::buying {
+
+BuyingPresenter::BuyingPresenter(session::BookSession& session, OrderReader order, QObject* parent)
+    : QObject(parent)
+    , m_session(session)
+    , m_order(std::move(order))
+    , m_cutsTemplates(QSettings().value(QLatin1String(kCutsSetting), true).toBool()) {
+    if (!m_session.designs().empty()) m_design = m_session.designs().front().id;
+    connect(&m_session, &session::BookSession::changed, this, &BuyingPresenter::ask);
+    connect(&m_planner, &Planner::answered, this, [this](const std::shared_ptr<const Answer>& answer) {
+        m_answer = answer;
+        m_working = false;
+        Q_EMIT changed();
+    });
+    connect(&m_planner, &Planner::refused, this,
+            [this](const base::Error& error) { asked(QString::fromStdString(error.detail)); });
+    connect(&m_planner, &Planner::curveGrew, this,
+            [this](const std::shared_ptr<const supply::Staircase>& curve, bool isComplete) {
+                m_curve = curve;
+                m_curveComplete = isComplete;
+                Q_EMIT curveChanged();
+            });
+}
+
+void BuyingPresenter::asked(const QString& whyNot) {
+    m_answer.reset();
+    m_curve.reset();
+    m_curveComplete = false;
+    m_whyNot = whyNot;
+    m_working = whyNot.isEmpty();
+    Q_EMIT changed();
+    Q_EMIT curveChanged();
+}
+
+std::int64_t BuyingPresenter::horizon() const {
+    return std::clamp<std::int64_t>(2 * m_pieces.value_or(24), 48, 240);
+}
+
+void BuyingPresenter::ask() {
+    m_planner.drop();
+    Question question;
+    if (m_forOrder) {
+        question.lines = m_order();
+        if (question.lines.empty()) return asked(tr("There is no order at the Counter: put a design on it there."));
+    } else {
+        const auto* design = m_session.design(m_design);
+        if (!design) return asked(tr("Choose a design to buy for."));
+        if (!m_pieces) return asked(tr("Say how many pieces are to be made."));
+        question.lines = {supply::lineOf(*design, m_session.materials(), *m_pieces)};
+        question.horizon = horizon();
+    }
+    question.supplies = suppliesOf(m_session, m_cutsTemplates, m_usesShelf);
+    asked({});
+    m_planner.ask(std::move(question));
+}
+
+void BuyingPresenter::setDesign(const base::Id& design) {
+    m_design = design;
+    ask();
+}
+
+void BuyingPresenter::setPieces(std::optional<std::int64_t> pieces) {
+    m_pieces = pieces;
+    ask();
+}
+
+void BuyingPresenter::setForOrder(bool forOrder) {
+    m_forOrder = forOrder;
+    ask();
+}
+
+void BuyingPresenter::setUsesShelf(bool uses) {
+    m_usesShelf = uses;
+    ask();
+}
+
+void BuyingPresenter::setCutsTemplates(bool cuts) {
+    m_cutsTemplates = cuts;
+    QSettings().setValue(QLatin1String(kCutsSetting), cuts);
+    ask();
+}
+
+void BuyingPresenter::show(const base::Id& design, std::int64_t pieces) {
+    m_forOrder = false;
+    m_design = design;
+    m_pieces = pieces;
+    ask();
+}
+
+QString BuyingPresenter::title() {
+    if (m_forOrder) return tr("The order at the Counter");
+    const auto* design = m_session.design(m_design);
+    return design ? QStringLiteral("%1 × %2").arg(m_pieces.value_or(0)).arg(QString::fromStdString(design->name)) : QString();
+}
+
+} // namespace sp::buying

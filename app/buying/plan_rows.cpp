@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/plan_rows.h"
+
+#include "app/desk/rule_tree.h"
+
+#include <QCoreApplication>
+#include <QStandardItemModel>
+
+#include <algorithm>
+
+namespace sp::buying {
+
+using supply::TakeKind;
+using supply::Way;
+using units::Count;
+using units::Money;
+
+namespace {
+
+QString say(const char* text) { return QCoreApplication::translate("Buying", text); }
+
+QString qs(const std::string& text) { return QString::fromStdString(text); }
+
+Money eachOf(const supply::PlannedPack& pack) {
+    return Money::fromExact(units::Fraction::ratio(pack.goods.micros(), pack.count.value()));
+}
+
+QString counted(std::int64_t count, const char* one, const char* many, const desk::Formatter& formatter) {
+    return count == 1 ? say(one) : say(many).arg(formatter.count(Count::of(count)));
+}
+
+PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const supply::PlannedOrder& order,
+                 const desk::Formatter& formatter) {
+    PlanRow row{qs(order.supplier), {}, formatter.money(order.goods + order.shipping), {}};
+    for (const auto& pack : plan.packs)
+        if (pack.supplier == order.supplier)
+            row.parts.push_back({packWords(answer.job, pack, formatter),
+                                 QStringLiteral("%1 × %2").arg(formatter.count(pack.count), formatter.money(eachOf(pack))),
+                                 formatter.money(pack.goods), {}});
+    const auto& suppliers = answer.job.suppliers;
+    const auto at = std::find_if(suppliers.begin(), suppliers.end(),
+                                 [&](const supply::Supplier& known) { return known.id == order.supplier; });
+    QString rule = say("once for the order");
+    if (at != suppliers.end() && at->freeFrom)
+        rule = order.goods < *at->freeFrom ? say("free from %1").arg(formatter.money(*at->freeFrom))
+                                           : say("free, as the goods reach %1").arg(formatter.money(*at->freeFrom));
+    row.parts.push_back({say("Shipping"), rule, formatter.money(order.shipping), {}});
+    return row;
+}
+
+QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const desk::Formatter& formatter) {
+    const auto pieces = formatter.count(Count::of(line.pieces));
+    switch (take.kind) {
+    case TakeKind::Stones:
+        return take.loss.isZero()
+                   ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
+                   : say("%1 × %2 ÷ (1 − %3 lost)").arg(pieces, formatter.count(take.perPiece), formatter.rate(take.loss));
+    case TakeKind::Cuts:
+        return take.lifts == 1 ? say("%1 pieces, %2 a sheet").arg(pieces).arg(take.perSheet)
+                               : say("%1 pieces, each cut lifts %2 times, %3 a sheet").arg(pieces).arg(take.lifts).arg(take.perSheet);
+    case TakeKind::Templates: return say("once: %1 templates, %2 a sheet").arg(take.cuts).arg(take.perSheet);
+    case TakeKind::ReadyCut: return say("once, with a kit");
+    case TakeKind::Things: return say("one a piece");
+    }
+    return {};
+}
+
+PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
+    PlanRow row{say("Needed"), {}, {}, {}};
+    for (const auto& need : answer.plans.needs) {
+        QStringList rules;
+        for (const auto& line : answer.job.lines)
+            for (const auto& take : line.takes)
+                if (take.material == need.material) rules << takeRule(line, take, formatter);
+        const auto& shelf = answer.job.shelf;
+        const auto at = std::find_if(shelf.begin(), shelf.end(),
+                                     [&](const auto& item) { return item.material == need.material; });
+        if (at != shelf.end()) rules << say("%1 on the shelf").arg(formatter.count(at->count));
+        row.parts.push_back({qs(need.material), rules.join(QStringLiteral("; ")), formatter.count(need.count), {}});
+    }
+    return row;
+}
+
+PlanRow leftRow(const supply::WayPlan& way, const desk::Formatter& formatter) {
+    PlanRow row{say("Left on the shelf, worth"), {}, formatter.money(way.leftWorth), {}};
+    for (const auto& left : way.left) {
+        const auto rule = left.price
+                              ? QStringLiteral("%1 × %2 / %3").arg(formatter.count(left.count), formatter.money(left.price->price),
+                                                                    formatter.count(left.price->per))
+                              : say("%1; nobody sells it in bulk").arg(formatter.count(left.count));
+        row.parts.push_back({qs(left.material), rule, formatter.money(left.worth), {}});
+    }
+    return row;
+}
+
+} // namespace
+
+QString nameOf(Way way) {
+    switch (way) {
+    case Way::Kits: return say("Kits only");
+    case Way::Bulk: return say("Bulk only");
+    case Way::Mix: return say("Cheapest mix");
+    }
+    return {};
+}
+
+QString packWords(const supply::Job& job, const supply::PlannedPack& pack, const desk::Formatter& formatter) {
+    const auto* offer = job.offer(pack.id);
+    if (!offer) return {};
+    auto words = QStringLiteral("%1 × %2").arg(formatter.count(pack.count), qs(offer->name));
+    if (!offer->material.empty()) words += QStringLiteral(", ") + qs(offer->material);
+    if (offer->withTemplates) words += say(", templates cut");
+    return words;
+}
+
+std::vector<PlanRow> rowsOf(const Answer& answer, Way which, const desk::Formatter& formatter) {
+    const auto& way = answer.plans.of(which);
+    if (!way.plan) return {};
+    std::vector<PlanRow> rows;
+    for (const auto& order : way.plan->orders) rows.push_back(orderRow(answer, *way.plan, order, formatter));
+    rows.push_back(needRow(answer, formatter));
+    rows.push_back(leftRow(way, formatter));
+    return rows;
+}
+
+QString buyLine(const Answer& answer, const desk::Formatter& formatter) {
+    if (answer.plans.isOnShelf) return say("Buy nothing: the shelf is enough");
+    const auto& best = answer.plans.of(Way::Mix);
+    if (!best.plan) return say("Buy: %1").arg(qs(best.impossible));
+    std::int64_t kits = 0;
+    std::int64_t packs = 0;
+    for (const auto& pack : best.plan->packs) {
+        const auto* offer = answer.job.offer(pack.id);
+        (offer && offer->material.empty() ? kits : packs) += pack.count.value();
+    }
+    QStringList parts;
+    if (kits > 0) parts << counted(kits, "1 kit", "%1 kits", formatter);
+    if (packs > 0) parts << counted(packs, "1 pack", "%1 packs", formatter);
+    return say("Buy: %1, %2").arg(parts.join(QStringLiteral(" + ")), formatter.money(best.plan->cost));
+}
+
+void fill(QStandardItemModel& model, const std::vector<PlanRow>& rows) {
+    const auto add = [](auto& self, QStandardItem& parent, const std::vector<PlanRow>& parts) -> void {
+        for (const auto& part : parts) {
+            auto* label = new QStandardItem(part.label);
+            for (const int role : {desk::kRuleRole, int(Qt::ToolTipRole), int(Qt::AccessibleDescriptionRole)})
+                label->setData(part.rule, role);
+            self(self, *label, part.parts);
+            parent.appendRow({label, new QStandardItem(part.figure)});
+        }
+    };
+    model.clear();
+    model.setColumnCount(2);
+    add(add, *model.invisibleRootItem(), rows);
+}
+
+} // namespace sp::buying

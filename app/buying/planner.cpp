@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/planner.h"
+
+#include <QElapsedTimer>
+#include <QPointer>
+
+#include <functional>
+
+namespace sp::buying {
+
+using supply::Way;
+
+namespace {
+
+constexpr qint64 kPointBudget = 30;  ///< ms for each way of a point of the curve
+constexpr qint64 kSecondTry = 3'000; ///< ms
+constexpr qint64 kCurveBudget = 20'000;
+constexpr qint64 kTellEvery = 150;
+constexpr std::int64_t kFarthest = 400; ///< quantities looked at for the proof beyond what is shown
+
+/// Of books that know kits.
+template<class Session>
+std::vector<catalogue::Kit> kitsOf(Session& session) {
+    if constexpr (requires { session.kits(); }) return session.kits();
+    else return {};
+}
+
+} // namespace
+
+std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session, bool cutsTemplates, bool usesShelf) {
+    auto supplies = std::make_shared<supply::Supplies>();
+    supplies->materials = session.materials();
+    supplies->suppliers = session.suppliers();
+    supplies->packs = session.packs();
+    supplies->kits = kitsOf(session);
+    if (usesShelf) supplies->shelf = session.shelf();
+    const auto& shop = session.shop();
+    supplies->usualTape = shop.usualTape;
+    supplies->usualTemplate = shop.usualTemplate;
+    supplies->packing = shop.packing;
+    supplies->cutsTemplates = cutsTemplates;
+    return supplies;
+}
+
+/// One question on its way through the thread.
+class Planner::Work {
+  public:
+    Work(Planner& planner, Question question, std::uint64_t ticket)
+        : m_planner(&planner)
+        , m_latest(planner.m_latest)
+        , m_fits(planner.m_fits)
+        , m_question(std::move(question))
+        , m_ticket(ticket)
+        , m_patience(planner.m_patience) {}
+
+    void run() {
+        if (isStale()) return;
+        auto job = supply::jobOf(m_question.lines, *m_question.supplies, *m_fits);
+        if (!job) return tell([error = job.error()](Planner& planner) { Q_EMIT planner.refused(error); });
+        m_clock.start();
+        auto plans = planned(*job, {m_patience / 4, m_patience / 2, m_patience});
+        if (!plans) return tell([error = plans.error()](Planner& planner) { Q_EMIT planner.refused(error); });
+        const auto answer = std::make_shared<const Answer>(Answer{*job, std::move(*plans)});
+        tell([answer](Planner& planner) { Q_EMIT planner.answered(answer); });
+        if (m_question.horizon > 0 && job->lines.size() == 1) curve(std::move(*job));
+    }
+
+  private:
+    bool isStale() const { return m_latest->load() != m_ticket; }
+
+    /// On the screen's thread, unless a newer question came meanwhile.
+    void tell(std::function<void(Planner&)> say) {
+        QMetaObject::invokeMethod(
+            m_planner, [planner = m_planner, latest = m_latest, ticket = m_ticket, say = std::move(say)] {
+                if (latest->load() == ticket) say(*planner);
+            });
+    }
+
+    /// Kits, bulk and mix, each until so many milliseconds after the clock's start.
+    base::Result<supply::JobPlans> planned(const supply::Job& job, std::array<qint64, 3> until) {
+        std::array<supply::WayPlan, 3> ways;
+        for (std::size_t i = 0; i < ways.size(); ++i) {
+            auto way = supply::planWay(job, static_cast<Way>(i),
+                                       [&] { return isStale() || m_clock.hasExpired(until[i]); });
+            // A busy machine may not have let the search begin: some plan is worth waiting for.
+            if (way && way->isLate)
+                way = supply::planWay(job, static_cast<Way>(i), [&] { return isStale() || m_clock.hasExpired(kSecondTry); });
+            if (!way) return base::fail(way.error());
+            ways[i] = std::move(*way);
+        }
+        return supply::compared(job, std::move(ways));
+    }
+
+    void curve(supply::Job job) {
+        const auto ways = supply::waysOf(job);
+        const auto beyond = supply::provenBeyond(ways).value_or(0);
+        const auto last = std::max(m_question.horizon, beyond <= kFarthest ? beyond : 0);
+        QElapsedTimer whole;
+        QElapsedTimer sinceTold;
+        whole.start();
+        sinceTold.start();
+        std::vector<supply::StaircasePoint> points;
+        const auto show = [&](bool isComplete) {
+            const auto shown = std::make_shared<const supply::Staircase>(supply::assembled(ways, points));
+            tell([shown, isComplete](Planner& planner) { Q_EMIT planner.curveGrew(shown, isComplete); });
+        };
+        for (std::int64_t n = 1; n <= last && !isStale() && !whole.hasExpired(kCurveBudget); ++n) {
+            job.lines.front().pieces = n;
+            m_clock.restart();
+            const auto plans = planned(job, {kPointBudget, 2 * kPointBudget, 3 * kPointBudget});
+            if (!plans || plans->of(Way::Mix).isLate) break;
+            points.push_back(supply::pointOf(job, *plans));
+            if (!sinceTold.hasExpired(kTellEvery)) continue;
+            show(false);
+            sinceTold.restart();
+        }
+        show(true);
+    }
+
+    Planner* m_planner; ///< outlives the thread
+    std::shared_ptr<std::atomic<std::uint64_t>> m_latest;
+    std::shared_ptr<layout::FitMemo> m_fits;
+    Question m_question;
+    std::uint64_t m_ticket;
+    qint64 m_patience;
+    QElapsedTimer m_clock;
+};
+
+Planner::Planner(QObject* parent)
+    : QObject(parent)
+    , m_bench(new QObject) {
+    m_bench->moveToThread(&m_thread);
+    connect(&m_thread, &QThread::finished, m_bench, &QObject::deleteLater);
+}
+
+Planner::~Planner() {
+    drop();
+    if (!m_thread.isRunning()) {
+        delete m_bench;
+        return;
+    }
+    m_thread.quit();
+    m_thread.wait();
+}
+
+void Planner::ask(Question question) {
+    const auto ticket = m_latest->fetch_add(1) + 1;
+    if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
+    QMetaObject::invokeMethod(m_bench, [work = std::make_shared<Work>(*this, std::move(question), ticket)] { work->run(); });
+}
+
+void Planner::drop() { m_latest->fetch_add(1); }
+
+} // namespace sp::buying

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session/book_session.h"
+#include "core/supply/job_plan.h"
+
+#include <QObject>
+#include <QThread>
+
+#include <atomic>
+#include <memory>
+
+namespace sp::buying {
+
+/// What the book says about buying, copied for the thread that plans. Without the shelf nothing is reckoned to lie
+/// there.
+std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session, bool cutsTemplates, bool usesShelf);
+
+/// The seat's setting whether the shop cuts its own templates (default: it does).
+inline constexpr auto kCutsSetting = "buying/cutsTemplates";
+
+struct Question {
+    std::shared_ptr<const supply::Supplies> supplies;
+    std::vector<catalogue::OrderLine> lines;
+    std::int64_t horizon = 0; ///< quantities of the curve to work out afterwards; 0, or several lines: none
+};
+
+struct Answer {
+    supply::Job job;
+    supply::JobPlans plans;
+};
+
+/// Plans purchases off the screen's thread, one question at a time: a new question ends the work on the one before, of
+/// which nothing is heard any more. The three ways take 250 ms at the most, or until each has some plan.
+class Planner : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit Planner(QObject* parent = nullptr);
+    ~Planner() override;
+
+    void ask(Question question);
+    /// How long the three ways may take together, instead of 250 ms: 1 or more.
+    void setPatience(qint64 milliseconds) { m_patience = milliseconds; }
+    /// Wants no answer any more.
+    void drop();
+
+  Q_SIGNALS:
+    void answered(const std::shared_ptr<const sp::buying::Answer>& answer);
+    void refused(const sp::base::Error& error);
+    /// The curve so far; `isComplete` when no more comes.
+    void curveGrew(const std::shared_ptr<const sp::supply::Staircase>& curve, bool isComplete);
+
+  private:
+    class Work;
+
+    std::shared_ptr<std::atomic<std::uint64_t>> m_latest = std::make_shared<std::atomic<std::uint64_t>>(0);
+    qint64 m_patience = 250;
+    QThread m_thread;
+    QObject* m_bench; ///< lives in the thread
+    std::shared_ptr<layout::FitMemo> m_fits = std::make_shared<layout::FitMemo>(); ///< the thread's alone
+};
+
+} // namespace sp::buying

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/shopping_list.h"
+
+#include "app/buying/plan_rows.h"
+#include "app/buying/staircase_picture.h"
+#include "app/paper/lettering.h"
+#include "app/paper/paper_colours.h"
+#include "app/paper/sheet_layout.h"
+#include "core/base/csv.h"
+
+#include <fmt/format.h>
+
+#include <QCoreApplication>
+
+namespace sp::buying {
+
+using paper::Face;
+using supply::Way;
+using units::Money;
+
+namespace {
+
+constexpr double kMargin = 54; ///< points
+
+QString spoken(const char* text) { return QCoreApplication::translate("Buying", text); }
+
+/// "9.99": two decimals, or as many as there are; not negative.
+std::string plainAmount(Money amount) {
+    auto text = fmt::format("{}.{:06}", amount.micros() / units::kMicrosPerUnit, amount.micros() % units::kMicrosPerUnit);
+    while (text.back() == '0' && text[text.size() - 3] != '.') text.pop_back();
+    return text;
+}
+
+/// One line of the printed list.
+struct ListLine {
+    Face face = Face::Body;
+    QString text;
+    QString figure;
+    bool hasBox = false;
+    double gap = 0; ///< free space above
+};
+
+std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const desk::Formatter& formatter) {
+    const auto& plan = *answer.plans.of(Way::Mix).plan;
+    std::vector<ListLine> lines{{Face::Title, spoken("Shopping list"), {}, false, 0}, {Face::Small, job, {}, false, 0}};
+    if (plan.packs.empty()) lines.push_back({Face::Body, spoken("Nothing has to be bought: the shelf is enough."), {}, false, 12});
+    for (const auto& order : plan.orders) {
+        lines.push_back({Face::Strong, QString::fromStdString(order.supplier), formatter.money(order.goods + order.shipping), false, 18});
+        for (const auto& pack : plan.packs)
+            if (pack.supplier == order.supplier)
+                lines.push_back({Face::Body, packWords(answer.job, pack, formatter), formatter.money(pack.goods), true, 4});
+        lines.push_back({Face::Small, spoken("Shipping"), formatter.money(order.shipping), false, 4});
+    }
+    lines.push_back({Face::Strong, spoken("Together"), formatter.moneyNamed(plan.cost), false, 18});
+    return lines;
+}
+
+} // namespace
+
+std::string shoppingCsv(const Answer& answer) {
+    const auto& plan = *answer.plans.of(Way::Mix).plan;
+    auto text = base::csvRecord({{"Supplier"}, {"Pack"}, {"Material"}, {"Packs"}, {"Each"}, {"Goods"}});
+    for (const auto& order : plan.orders) {
+        for (const auto& pack : plan.packs) {
+            const auto* offer = answer.job.offer(pack.id);
+            if (pack.supplier != order.supplier || !offer) continue;
+            const auto each = Money::fromExact(units::Fraction::ratio(pack.goods.micros(), pack.count.value()));
+            text += base::csvRecord({{order.supplier}, {offer->withTemplates ? offer->name + ", templates cut" : offer->name},
+                                     {offer->material}, {std::to_string(pack.count.value()), true},
+                                     {plainAmount(each), true}, {plainAmount(pack.goods), true}});
+        }
+        text += base::csvRecord({{order.supplier}, {"Shipping"}, {""}, {"", true}, {"", true}, {plainAmount(order.shipping), true}});
+    }
+    return text;
+}
+
+paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const desk::Formatter& formatter,
+                                catalogue::Paper paper) {
+    const auto size = paper::pageSize(paper);
+    const auto lettering = std::make_shared<paper::Lettering>();
+    std::vector<std::vector<ListLine>> pages(1);
+    double y = kMargin;
+    for (auto& line : linesOf(answer, job, formatter)) {
+        const double height = line.gap + lettering->leading(line.face);
+        if (y + height > size.height() - kMargin) {
+            pages.emplace_back();
+            y = kMargin;
+        }
+        y += height;
+        pages.back().push_back(std::move(line));
+    }
+    paper::DrawnPages drawn{spoken("Shopping list"), {}};
+    for (auto& page : pages)
+        drawn.pages.push_back([lettering, size, page = std::move(page)](QPainter& painter) {
+            double top = kMargin;
+            for (const auto& line : page) {
+                top += line.gap;
+                const double base = top + lettering->ascent(line.face);
+                if (line.hasBox) {
+                    painter.setPen(QPen(paper::kMutedInk, 0.6));
+                    painter.setBrush(Qt::NoBrush);
+                    painter.drawRect(QRectF(kMargin, base - 8, 8, 8));
+                }
+                const double room = size.width() - 2 * kMargin - 90;
+                const auto words = lettering->wrap(line.face, line.text, room, 1).value(0);
+                lettering->draw(painter, {kMargin + (line.hasBox ? 16 : 0), base}, line.face, paper::kInk, words);
+                const double left = size.width() - kMargin - lettering->width(line.face, line.figure);
+                lettering->draw(painter, {left, base}, line.face, paper::kInk, line.figure);
+                top += lettering->leading(line.face);
+            }
+        });
+    return drawn;
+}
+
+paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon, const QString& job,
+                                const desk::Formatter& formatter, catalogue::Paper paper) {
+    const auto size = paper::pageSize(paper);
+    const auto page = [stairs = std::move(stairs), horizon, job, formatter, size](QPainter& painter) {
+        const paper::Lettering lettering;
+        lettering.draw(painter, {kMargin, kMargin + 18}, Face::Title, paper::kInk, spoken("Cost of one piece by quantity"));
+        lettering.draw(painter, {kMargin, kMargin + 36}, Face::Small, paper::kMutedInk, job);
+        QFont font(painter.font());
+        font.setPixelSize(9); // a unit is a point
+        painter.setFont(font);
+        const QRectF box(kMargin, kMargin + 48, size.width() - 2 * kMargin, 320);
+        paintStaircase(painter, box, {*stairs, horizon, 0}, desk::Look::Light, formatter);
+        double y = box.bottom() + 24;
+        for (const auto& line : lettering.wrap(Face::Body, staircaseWords(*stairs, horizon, formatter).join(QStringLiteral(" · ")), box.width(), 20)) {
+            lettering.draw(painter, {kMargin, y}, Face::Body, paper::kInk, line);
+            y += lettering.leading(Face::Body);
+        }
+    };
+    return {spoken("Cost of one piece by quantity"), {page}};
+}
+
+} // namespace sp::buying

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/staircase_panel.h"
+
+#include "app/buying/plan_rows.h"
+#include "app/desk/bench_style.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QShortcut>
+#include <QStandardItemModel>
+#include <QVBoxLayout>
+
+namespace sp::buying {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+StaircasePanel::StaircasePanel(BuyingPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : Card(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 12, 16, 12);
+    column->setSpacing(4);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(8);
+    head->addWidget(desk::sectionTitle(tr("Cost of one piece by quantity"), this));
+    m_point = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_point->setObjectName(QStringLiteral("stairPoint"));
+    head->addWidget(m_point, 1);
+    m_turn = new QPushButton(tr("&Table"), this);
+    m_turn->setObjectName(QStringLiteral("stairTable"));
+    m_turn->setCheckable(true);
+    m_turn->setToolTip(tr("Shows the figures behind the picture (T)"));
+    m_print = new QPushButton(tr("Print the st&aircase…"), this);
+    m_print->setObjectName(QStringLiteral("printStairs"));
+    desk::makeQuiet(*m_turn);
+    desk::makeQuiet(*m_print);
+    head->addWidget(m_turn);
+    head->addWidget(m_print);
+    column->addLayout(head);
+    m_sides = new QStackedWidget(this);
+    m_picture = new StaircasePicture(formatter, m_sides);
+    m_picture->setObjectName(QStringLiteral("stairs"));
+    m_sides->addWidget(m_picture);
+    m_table = new QTableView(m_sides);
+    m_table->setObjectName(QStringLiteral("stairFigures"));
+    m_table->setAccessibleName(tr("Cost of one piece by quantity"));
+    m_model = new QStandardItemModel(this);
+    m_table->setModel(m_model);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_sides->addWidget(m_table);
+    column->addWidget(m_sides);
+    m_words = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Plain, this);
+    m_words->setObjectName(QStringLiteral("stairWords"));
+    m_words->setWordWrap(true);
+    column->addWidget(m_words);
+    connect(m_turn, &QPushButton::toggled, this, [this](bool on) {
+        m_sides->setCurrentIndex(on ? 1 : 0);
+        if (on) fillTable();
+        m_sides->currentWidget()->setFocus(Qt::OtherFocusReason);
+    });
+    auto* key = new QShortcut(Qt::Key_T, m_sides, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
+    connect(key, &QShortcut::activated, m_turn, &QPushButton::toggle);
+    connect(m_print, &QPushButton::clicked, this, &StaircasePanel::printAsked);
+    connect(m_picture, &StaircasePicture::moved, this, &StaircasePanel::showMarked);
+    connect(&m_presenter, &BuyingPresenter::curveChanged, this, &StaircasePanel::refresh);
+    refresh();
+}
+
+void StaircasePanel::refresh() {
+    const auto& curve = m_presenter.curve();
+    const bool isThere = curve && !curve->points.empty();
+    setVisible(!m_presenter.isForOrder() && m_presenter.whyNot().isEmpty());
+    m_picture->setStairs(curve, m_presenter.horizon());
+    if (!isThere || m_picture->marked() == 0 || !m_picture->hasFocus()) m_picture->setMarked(m_presenter.pieces().value_or(0));
+    m_print->setEnabled(isThere && m_presenter.isCurveComplete());
+    m_words->setText(isThere ? staircaseWords(*curve, m_presenter.horizon(), m_formatter).join(QStringLiteral("  ·  ")) : tr("Working…"));
+    if (isThere && !m_presenter.isCurveComplete()) m_words->setText(m_words->text() + tr("  ·  working on more…"));
+    showMarked();
+    if (m_turn->isChecked()) fillTable();
+}
+
+void StaircasePanel::showMarked() {
+    const auto& curve = m_presenter.curve();
+    const auto at = m_picture->marked();
+    const bool isThere = curve && at >= 1 && static_cast<std::size_t>(at) <= curve->points.size();
+    m_point->setText(isThere ? pointWords(curve->points[static_cast<std::size_t>(at - 1)], m_formatter) : QString());
+}
+
+void StaircasePanel::fillTable() {
+    m_model->clear();
+    m_model->setHorizontalHeaderLabels({tr("Pieces"), tr("Kits, each"), tr("Bulk, each"), tr("Mix, each"), tr("Cheapest"), tr("Proven")});
+    const auto& curve = m_presenter.curve();
+    if (!curve) return;
+    const auto figure = [](const QString& text) {
+        auto* item = new QStandardItem(text);
+        item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        return item;
+    };
+    for (const auto& point : curve->points) {
+        if (point.pieces > m_presenter.horizon()) break;
+        const auto each = [&](const supply::WayCost& cost) {
+            const auto money = eachOf(cost, point.pieces);
+            return figure(money ? m_formatter.money(*money) : QStringLiteral("—"));
+        };
+        const auto winner = point.winner ? nameOf(*point.winner) : point.mix.cost ? tr("Nothing to buy") : tr("No way");
+        m_model->appendRow({figure(m_formatter.count(units::Count::of(point.pieces))), each(point.kits), each(point.bulk), each(point.mix),
+                            new QStandardItem(winner), new QStandardItem(point.proven ? tr("yes") : tr("no"))});
+    }
+    const auto row = static_cast<int>(m_picture->marked()) - 1;
+    if (row >= 0 && row < m_model->rowCount()) m_table->setCurrentIndex(m_model->index(row, 0));
+}
+
+} // namespace sp::buying

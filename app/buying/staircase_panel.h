@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/buying/buying_presenter.h"
+#include "app/buying/staircase_picture.h"
+#include "app/desk/card.h"
+
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTableView>
+
+class QStandardItemModel;
+
+namespace sp::buying {
+
+/// The staircase with its sentences, and the same as a table behind it.
+class StaircasePanel : public desk::Card {
+    Q_OBJECT
+
+  public:
+    StaircasePanel(BuyingPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+  Q_SIGNALS:
+    void printAsked();
+
+  private:
+    void refresh();
+    void fillTable();
+    void showMarked();
+
+    BuyingPresenter& m_presenter;
+    const desk::Formatter& m_formatter;
+    StaircasePicture* m_picture = nullptr;
+    QTableView* m_table = nullptr;
+    QStandardItemModel* m_model = nullptr;
+    QStackedWidget* m_sides = nullptr;
+    QPushButton* m_turn = nullptr;
+    QPushButton* m_print = nullptr;
+    desk::TextLabel* m_point = nullptr;
+    desk::TextLabel* m_words = nullptr;
+};
+
+} // namespace sp::buying

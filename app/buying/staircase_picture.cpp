@@ -1,0 +1,340 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/staircase_picture.h"
+
+#include "app/desk/figures.h"
+#include "app/desk/fonts.h"
+
+#include <QAccessible>
+#include <QCoreApplication>
+#include <QKeyEvent>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sp::buying {
+
+using desk::Role;
+using desk::TextSize;
+using supply::StaircasePoint;
+using supply::Way;
+using units::Count;
+using units::Money;
+
+namespace {
+
+QString words(const char* text) { return QCoreApplication::translate("Buying", text); }
+
+QString shortName(Way way) {
+    switch (way) {
+    case Way::Kits: return words("kits");
+    case Way::Bulk: return words("bulk");
+    case Way::Mix: return words("mix");
+    }
+    return {};
+}
+
+const supply::WayCost& costOf(const StaircasePoint& point, Way way) {
+    switch (way) {
+    case Way::Kits: return point.kits;
+    case Way::Bulk: return point.bulk;
+    case Way::Mix: break;
+    }
+    return point.mix;
+}
+
+QString runName(const supply::Staircase& stairs, const supply::StaircaseRun& run) {
+    if (run.winner) return shortName(*run.winner);
+    const bool isCovered = stairs.points[static_cast<std::size_t>(run.from) - 1].mix.cost.has_value();
+    return isCovered ? words("nothing to buy") : words("no way");
+}
+
+/// A step of 1, 2 or 5 times a power of ten that cuts `span` into at most `most` parts.
+double niceStep(double span, int most) {
+    const double raw = span / most;
+    const double power = std::pow(10, std::floor(std::log10(raw)));
+    for (const double step : {1.0, 2.0, 5.0})
+        if (step * power >= raw) return step * power;
+    return 10 * power;
+}
+
+/// Draws one curve into one box.
+class Drawer {
+  public:
+    Drawer(QPainter& painter, const QRectF& box, const StaircaseDrawing& drawing, desk::Look look,
+           const desk::Formatter& formatter)
+        : m_painter(painter)
+        , m_drawing(drawing)
+        , m_look(look)
+        , m_formatter(formatter)
+        , m_line(QFontMetricsF(painter.font()).height())
+        , m_plot(box.adjusted(52, 2 * m_line + 4, -52, -m_line - 6)) {
+        measure();
+    }
+
+    void draw() {
+        axes();
+        changes();
+        for (const Way way : {Way::Mix, Way::Kits, Way::Bulk}) steps(way); // the wide line below what it equals
+        names();
+        marked();
+    }
+
+  private:
+    QColor ink(Role role) const { return desk::colour(role, m_look); }
+    double x(double pieces) const { return m_plot.left() + (pieces - 1) / std::max<double>(1, static_cast<double>(m_drawing.horizon)) * m_plot.width(); }
+    double y(double each) const { return m_plot.bottom() - each / m_top * m_plot.height(); }
+    std::size_t shown() const {
+        return std::min(m_drawing.stairs.points.size(), static_cast<std::size_t>(std::max<std::int64_t>(0, m_drawing.horizon)));
+    }
+    double eachAt(std::size_t i, Way way) const {
+        const auto& point = m_drawing.stairs.points[i];
+        const auto each = eachOf(costOf(point, way), point.pieces);
+        return each ? static_cast<double>(each->micros()) / 1e6 : -1;
+    }
+
+    /// The first pieces carry shipping and whole packs alone; the picture is about the others.
+    void measure() {
+        const std::size_t from = std::min<std::size_t>(shown() / 2, static_cast<std::size_t>(std::max<std::int64_t>(2, m_drawing.horizon / 12)));
+        double top = 0;
+        for (std::size_t i = from; i < shown(); ++i)
+            for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) top = std::max(top, eachAt(i, way));
+        m_top = top > 0 ? top * 1.08 : 1;
+    }
+
+    void axes() {
+        m_painter.setPen(QPen(ink(Role::Hairline), 1));
+        const double step = niceStep(m_top, std::max(2, static_cast<int>(m_plot.height() / (2.2 * m_line))));
+        for (double each = 0; each <= m_top; each += step) {
+            m_painter.setPen(QPen(ink(Role::Hairline), 1));
+            m_painter.drawLine(QPointF(m_plot.left(), y(each)), QPointF(m_plot.right(), y(each)));
+            m_painter.setPen(ink(Role::Muted));
+            desk::drawFigures(m_painter, QRectF(m_plot.left() - 52, y(each) - m_line / 2, 46, m_line), Qt::AlignRight | Qt::AlignVCenter,
+                              m_formatter.money(Money::fromMicros(std::llround(each * 1e6))));
+        }
+        const double across = niceStep(static_cast<double>(m_drawing.horizon), std::max(2, static_cast<int>(m_plot.width() / 70)));
+        for (double pieces = std::max(1.0, across); pieces <= static_cast<double>(m_drawing.horizon); pieces += std::max(1.0, across))
+            desk::drawFigures(m_painter, QRectF(x(pieces + 0.5) - 30, m_plot.bottom() + 4, 60, m_line), Qt::AlignHCenter | Qt::AlignTop,
+                              m_formatter.count(Count::of(std::llround(pieces))));
+    }
+
+    /// An upright at every quantity where the winner changes, its number and name above where there is room; one row
+    /// of names and, for what does not fit there, a second.
+    void changes() {
+        std::array<double, 2> free{m_plot.left() - 60, m_plot.left() - 60};
+        const QFontMetricsF metrics(m_painter.font());
+        for (const auto& run : m_drawing.stairs.runs) {
+            if (run.from > m_drawing.horizon) break;
+            const double at = x(static_cast<double>(run.from));
+            m_painter.setPen(QPen(ink(Role::FieldOutline), 1));
+            if (run.from > 1) m_painter.drawLine(QPointF(at, m_plot.top() - 3), QPointF(at, m_plot.bottom()));
+            const auto text = QStringLiteral("%1 %2").arg(m_formatter.count(Count::of(run.from)), runName(m_drawing.stairs, run));
+            const double width = metrics.horizontalAdvance(text) + 10;
+            for (std::size_t row = 0; row < free.size(); ++row) {
+                if (at < free[row]) continue;
+                m_painter.setPen(ink(Role::Ink));
+                m_painter.drawText(QRectF(at, m_plot.top() - 4 - (2 - static_cast<double>(row)) * m_line, width, m_line), Qt::AlignLeft | Qt::AlignVCenter, text);
+                free[row] = at + width;
+                break;
+            }
+        }
+    }
+
+    void steps(Way way) {
+        QPainterPath path;
+        bool isOpen = false;
+        for (std::size_t i = 0; i < shown(); ++i) {
+            const double each = eachAt(i, way);
+            const double left = x(static_cast<double>(i + 1));
+            if (each < 0) {
+                isOpen = false;
+                continue;
+            }
+            if (isOpen) path.lineTo(left, y(each));
+            else path.moveTo(left, y(each));
+            path.lineTo(x(static_cast<double>(i + 2)), y(each));
+            isOpen = true;
+        }
+        m_painter.save();
+        m_painter.setClipRect(m_plot.adjusted(0, -1, 1, 1));
+        QPen pen(ink(way == Way::Mix ? Role::Jewel : Role::Ink), way == Way::Mix ? 3 : 1.5);
+        if (way == Way::Kits) pen.setDashPattern({6, 3});
+        if (way == Way::Bulk) pen.setDashPattern({1.5, 2});
+        pen.setCapStyle(Qt::FlatCap);
+        pen.setJoinStyle(Qt::MiterJoin);
+        m_painter.setPen(pen);
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawPath(path);
+        m_painter.restore();
+    }
+
+    /// At the right end of each curve; names that would touch are moved apart.
+    void names() {
+        if (shown() == 0) return;
+        struct Name {
+            double at;
+            Way way;
+        };
+        std::vector<Name> names;
+        for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
+            if (const double each = eachAt(shown() - 1, way); each >= 0) names.push_back({std::max(m_plot.top(), y(each)), way});
+        std::sort(names.begin(), names.end(), [](const Name& a, const Name& b) { return a.at < b.at; });
+        for (std::size_t i = 1; i < names.size(); ++i) names[i].at = std::max(names[i].at, names[i - 1].at + m_line);
+        if (!names.empty() && names.back().at > m_plot.bottom()) {
+            double limit = m_plot.bottom();
+            for (auto it = names.rbegin(); it != names.rend(); ++it, limit -= m_line) it->at = std::min(it->at, limit);
+        }
+        const double left = x(static_cast<double>(shown() + 1)) + 6;
+        for (const auto& name : names) {
+            m_painter.setPen(ink(name.way == Way::Mix ? Role::Jewel : Role::Ink));
+            m_painter.drawText(QRectF(left, name.at - m_line / 2, 60, m_line), Qt::AlignLeft | Qt::AlignVCenter, shortName(name.way));
+        }
+    }
+
+    void marked() {
+        if (m_drawing.marked < 1 || static_cast<std::size_t>(m_drawing.marked) > shown()) return;
+        const auto i = static_cast<std::size_t>(m_drawing.marked - 1);
+        const double at = x(static_cast<double>(m_drawing.marked) + 0.5);
+        m_painter.setPen(QPen(ink(Role::Jewel), 1));
+        m_painter.drawLine(QPointF(at, m_plot.top()), QPointF(at, m_plot.bottom()));
+        for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
+            if (const double each = eachAt(i, way); each >= 0 && each <= m_top) {
+                m_painter.setBrush(ink(way == Way::Mix ? Role::Jewel : Role::Card));
+                m_painter.setPen(QPen(ink(way == Way::Mix ? Role::Jewel : Role::Ink), 1.5));
+                m_painter.drawEllipse(QPointF(at, y(each)), 3.5, 3.5);
+            }
+    }
+
+    QPainter& m_painter;
+    const StaircaseDrawing& m_drawing;
+    desk::Look m_look;
+    const desk::Formatter& m_formatter;
+    double m_line;
+    QRectF m_plot;
+    double m_top = 1;
+};
+
+} // namespace
+
+std::optional<Money> eachOf(const supply::WayCost& cost, std::int64_t pieces) {
+    if (!cost.cost) return std::nullopt;
+    return Money::fromExact(units::Fraction::ratio(cost.cost->micros(), pieces));
+}
+
+QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter) {
+    QStringList parts;
+    for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) {
+        const auto each = eachOf(costOf(point, way), point.pieces);
+        parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : words("no way"));
+    }
+    auto said = words("%1 pieces, each: %2").arg(formatter.count(Count::of(point.pieces)), parts.join(QStringLiteral(", ")));
+    if (point.winner) said += words("; %1 cheapest").arg(shortName(*point.winner));
+    else if (point.mix.cost) said += words("; nothing to buy");
+    return point.proven ? said : said + words(" (not proven)");
+}
+
+QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon, const desk::Formatter& formatter) {
+    QStringList said;
+    for (const auto& run : stairs.runs) {
+        if (run.from > horizon) break;
+        const auto to = std::min(run.to, horizon);
+        const auto from = formatter.count(Count::of(run.from));
+        said << (run.from == to ? QStringLiteral("%1: %2").arg(from, runName(stairs, run))
+                                : QStringLiteral("%1–%2: %3").arg(from, formatter.count(Count::of(to)), runName(stairs, run)));
+    }
+    if (stairs.bulkStaysCheaperFrom)
+        said << words("from %1 on bulk stays cheaper than kits, proven").arg(formatter.count(Count::of(*stairs.bulkStaysCheaperFrom)));
+    return said;
+}
+
+void paintStaircase(QPainter& painter, const QRectF& box, const StaircaseDrawing& drawing, desk::Look look,
+                    const desk::Formatter& formatter) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    Drawer(painter, box, drawing, look, formatter).draw();
+    painter.restore();
+}
+
+StaircasePicture::StaircasePicture(const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_formatter(formatter) {
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Staircase: cost of one piece by quantity"));
+    setToolTip(tr("Left and Right move along the quantities; T shows the table"));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+QSize StaircasePicture::sizeHint() const { return {desk::scaled(560), desk::scaled(230)}; }
+QSize StaircasePicture::minimumSizeHint() const { return {desk::scaled(280), desk::scaled(230)}; }
+
+void StaircasePicture::setStairs(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon) {
+    m_stairs = std::move(stairs);
+    m_horizon = horizon;
+    announce();
+    update();
+}
+
+void StaircasePicture::setMarked(std::int64_t pieces) {
+    m_marked = pieces;
+    announce();
+    update();
+}
+
+void StaircasePicture::announce() {
+    const bool isThere = m_stairs && m_marked >= 1 && static_cast<std::size_t>(m_marked) <= m_stairs->points.size();
+    setAccessibleDescription(isThere ? pointWords(m_stairs->points[static_cast<std::size_t>(m_marked - 1)], m_formatter) : QString());
+    QAccessibleEvent said(this, QAccessible::DescriptionChanged);
+    QAccessible::updateAccessibility(&said);
+}
+
+void StaircasePicture::moveTo(std::int64_t pieces) {
+    if (!m_stairs || m_stairs->points.empty()) return;
+    const auto last = std::min(m_horizon, static_cast<std::int64_t>(m_stairs->points.size()));
+    setMarked(std::clamp<std::int64_t>(pieces, 1, last));
+    Q_EMIT moved(m_marked);
+}
+
+void StaircasePicture::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Right: return moveTo(m_marked + 1);
+    case Qt::Key_Left: return moveTo(m_marked - 1);
+    case Qt::Key_PageUp: return moveTo(m_marked + 12);
+    case Qt::Key_PageDown: return moveTo(m_marked - 12);
+    case Qt::Key_Home: return moveTo(1);
+    case Qt::Key_End: return moveTo(m_horizon);
+    default: QWidget::keyPressEvent(event);
+    }
+}
+
+void StaircasePicture::mousePressEvent(QMouseEvent* event) {
+    const double share = (event->position().x() - 52) / std::max(1.0, width() - 104.0);
+    moveTo(1 + static_cast<std::int64_t>(std::floor(share * static_cast<double>(m_horizon))));
+}
+
+void StaircasePicture::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void StaircasePicture::focusOutEvent(QFocusEvent* event) {
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+void StaircasePicture::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setFont(desk::textFont(TextSize::Small));
+    if (!m_stairs || m_stairs->points.empty()) {
+        painter.setPen(desk::colour(Role::Muted));
+        painter.drawText(rect(), Qt::AlignCenter, tr("Working out the staircase…"));
+    } else {
+        paintStaircase(painter, rect(), {*m_stairs, m_horizon, m_marked}, desk::currentLook(), m_formatter);
+    }
+    if (!hasFocus()) return;
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(desk::colour(Role::Jewel), 2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 6, 6);
+}
+
+} // namespace sp::buying

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+#include "app/buying/way_column.h"
+
+#include "app/buying/plan_rows.h"
+
+#include <QHBoxLayout>
+#include <QStandardItemModel>
+#include <QVBoxLayout>
+
+namespace sp::buying {
+
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+using supply::Way;
+using units::Money;
+
+WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
+    : Card(parent)
+    , m_way(way)
+    , m_formatter(formatter) {
+    const QString key = way == Way::Kits ? QStringLiteral("kits") : way == Way::Bulk ? QStringLiteral("bulk") : QStringLiteral("mix");
+    setObjectName(key);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 12, 12, 8);
+    column->setSpacing(4);
+    auto* head = new QHBoxLayout;
+    head->addWidget(desk::sectionTitle(nameOf(way), this), 1);
+    m_mark = new desk::TextLabel({}, TextSize::Small, Role::Jewel, Weight::Strong, this);
+    m_mark->setObjectName(key + QStringLiteral("Mark"));
+    head->addWidget(m_mark);
+    column->addLayout(head);
+    auto* money = new QHBoxLayout;
+    money->setSpacing(8);
+    m_cost = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
+    m_cost->setObjectName(key + QStringLiteral("Cost"));
+    m_cost->setMeaning(nameOf(way));
+    m_cost->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_cost->setOpens(true);
+    m_cost->setToolTip(tr("Opens to what it is made of"));
+    money->addWidget(m_cost);
+    m_each = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_each->setObjectName(key + QStringLiteral("Each"));
+    money->addWidget(m_each, 1, Qt::AlignBottom);
+    column->addLayout(money);
+    m_proof = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_proof->setObjectName(key + QStringLiteral("Proof"));
+    m_proof->setWordWrap(true);
+    column->addWidget(m_proof);
+    m_model = new QStandardItemModel(this);
+    m_model->setColumnCount(2);
+    m_tree = new desk::RuleTree(this);
+    m_tree->setObjectName(key + QStringLiteral("Tree"));
+    m_tree->setAccessibleName(tr("%1, figure by figure").arg(nameOf(way)));
+    m_tree->setModel(m_model);
+    column->addWidget(m_tree, 1);
+    connect(m_cost, &desk::FigureLabel::opened, this, &WayColumn::focusFigures);
+}
+
+void WayColumn::focusFigures() {
+    for (int row = 0; row < m_model->rowCount(); ++row) m_tree->expand(m_model->index(row, 0));
+    m_tree->setFocus(Qt::OtherFocusReason);
+    m_tree->setCurrentIndex(m_model->index(0, 0));
+}
+
+void WayColumn::show(const Answer* answer, const QString& remark) {
+    if (m_model->rowCount() > 0) m_opened = m_tree->opened();
+    m_mark->setText({});
+    setChosen(false);
+    if (!answer) return showNone(remark);
+    const auto& way = answer->plans.of(m_way);
+    if (!way.plan) return showNone(QString::fromStdString(way.impossible));
+    showPlan(*answer);
+}
+
+void WayColumn::showNone(const QString& remark) {
+    m_cost->setFigure(QStringLiteral("—"));
+    m_each->setText({});
+    m_proof->setText(remark);
+    m_model->removeRows(0, m_model->rowCount());
+    m_tree->setEnabled(false);
+}
+
+void WayColumn::showPlan(const Answer& answer) {
+    const auto& plan = *answer.plans.of(m_way).plan;
+    const bool isWinner = answer.plans.winner == m_way;
+    setChosen(isWinner);
+    if (isWinner) m_mark->setText(tr("✓ cheapest"));
+    m_cost->setFigure(m_formatter.money(plan.cost));
+    const auto each = Money::fromExact(units::Fraction::ratio(plan.cost.micros(), answer.job.pieces()));
+    m_each->setText(tr("%1 a piece").arg(m_formatter.money(each)));
+    const bool sameAsAlone = m_way == Way::Mix && answer.plans.winner && answer.plans.winner != Way::Mix;
+    QString proof = plan.proven ? tr("Proven: it cannot be bought for less this way.")
+                                : tr("At most %1 above the cheapest possible.").arg(m_formatter.money(plan.cost - plan.bound));
+    if (answer.plans.isOnShelf) proof = tr("Nothing has to be bought: the shelf is enough.");
+    else if (sameAsAlone) proof = tr("No mix is cheaper than %1.").arg(nameOf(*answer.plans.winner).toLower());
+    m_proof->setText(proof);
+    m_tree->setEnabled(true);
+    fill(*m_model, rowsOf(answer, m_way, m_formatter));
+    m_tree->setModel(m_model); // the columns are new
+    if (m_opened.isEmpty() && m_model->rowCount() > 0) m_tree->expand(m_model->index(0, 0));
+    m_tree->open(m_opened);
+}
+
+} // namespace sp::buying

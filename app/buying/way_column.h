@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/buying/planner.h"
+#include "app/desk/card.h"
+#include "app/desk/formatter.h"
+#include "app/desk/rule_tree.h"
+
+class QStandardItemModel;
+
+namespace sp::buying {
+
+/// One way of buying as a card: what it costs, whether that is proven, and the figures it opens to.
+class WayColumn : public desk::Card {
+    Q_OBJECT
+
+  public:
+    WayColumn(supply::Way way, const desk::Formatter& formatter, QWidget* parent = nullptr);
+
+    /// Null: no answer; then `remark` says why ("Working…").
+    void show(const Answer* answer, const QString& remark);
+    void focusFigures();
+
+  private:
+    void showPlan(const Answer& answer);
+    void showNone(const QString& remark);
+
+    supply::Way m_way;
+    const desk::Formatter& m_formatter;
+    desk::TextLabel* m_mark = nullptr;
+    desk::FigureLabel* m_cost = nullptr;
+    desk::TextLabel* m_each = nullptr;
+    desk::TextLabel* m_proof = nullptr;
+    desk::RuleTree* m_tree = nullptr;
+    QStandardItemModel* m_model = nullptr;
+    QStringList m_opened;
+};
+
+} // namespace sp::buying

@@ -1,0 +1,315 @@
+// SPDX-License-Identifier: MIT
+#include "core/supply/job.h"
+
+#include "core/costing/line_check.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace sp::supply {
+
+using base::Code;
+using catalogue::MaterialKind;
+using std::int64_t;
+using units::Count;
+using units::Fraction;
+
+namespace {
+
+int64_t ceilDivide(int64_t n, int64_t by) { return (n + by - 1) / by; }
+
+template<class T>
+const T* withId(const std::vector<T>& things, const base::Id& id) {
+    const auto at = std::find_if(things.begin(), things.end(), [&](const T& thing) { return thing.id == id; });
+    return at == things.end() ? nullptr : &*at;
+}
+
+std::string readyCutName(const std::string& title) { return fmt::format("Templates of {}, ready cut", title); }
+
+/// Puts the takes of the lines together.
+class Takes {
+  public:
+    Takes(const Supplies& supplies, layout::FitMemo& fits)
+        : m_supplies(supplies)
+        , m_fits(fits) {}
+
+    base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered) {
+        JobLine line{ordered.title.empty() ? "This line" : ordered.title, ordered.quantity.value(), {}};
+        if (line.pieces < 1 || line.pieces > costing::kMostPieces)
+            return base::fail(Code::OutOfRange, line.title, "1 to 1,000,000 pieces can be bought for: change the quantity.");
+        if (auto ok = stones(ordered, line); !ok) return base::fail(ok.error());
+        if (auto ok = sheets(ordered, line); !ok) return base::fail(ok.error());
+        for (const auto& id : m_supplies.packing)
+            if (const auto* packing = withId(m_supplies.materials, id))
+                line.takes.push_back({packing->name, TakeKind::Things, packing->kind});
+        return line;
+    }
+
+  private:
+    base::Done stones(const catalogue::OrderLine& ordered, JobLine& line) {
+        if (ordered.stones.empty())
+            return base::fail(Code::Missing, line.title,
+                              fmt::format("{} has no stones; add a colour and how many a piece takes.", line.title));
+        for (const auto& stone : ordered.stones) {
+            const auto* material = withId(m_supplies.materials, stone.material);
+            if (!material)
+                return base::fail(Code::NotFound, line.title,
+                                  fmt::format("A stone of {} is no longer among the supplies; choose another.", line.title));
+            const auto count = stone.count.value();
+            if (count < 1 || count > costing::kMostStonesAPiece)
+                return base::fail(Code::OutOfRange, material->name,
+                                  fmt::format("{} takes {} of {} a piece; give a number from 1 to 1,000,000.", line.title,
+                                              count, material->name));
+            const auto loss = material->stone.loss;
+            if (loss.isNegative() || loss.ppm() >= units::kPpm)
+                return base::fail(Code::OutOfRange, material->name,
+                                  fmt::format("The loss of {} must be from 0 to below 100 %; correct it in Supplies.",
+                                              material->name));
+            line.takes.push_back({material->name, TakeKind::Stones, material->kind, stone.count, loss});
+        }
+        return {};
+    }
+
+    base::Done sheets(const catalogue::OrderLine& ordered, JobLine& line) {
+        if (const auto* tape = withId(m_supplies.materials, m_supplies.usualTape)) {
+            const auto lifts = std::max<int64_t>(1, tape->sheet.lifts);
+            if (auto ok = cut(*tape, ordered, {tape->name, TakeKind::Cuts, tape->kind, {}, {}, lifts}, line); !ok) return ok;
+        }
+        if (auto ok = templates(ordered, line); !ok) return ok;
+        if (ordered.customersGarment || ordered.onto.isNone()) return {};
+        const auto* onto = withId(m_supplies.materials, ordered.onto);
+        if (!onto)
+            return base::fail(Code::NotFound, line.title,
+                              fmt::format("What {} goes on is no longer among the supplies; choose another.", line.title));
+        if (onto->kind == MaterialKind::Backing)
+            return cut(*onto, ordered, {onto->name, TakeKind::Cuts, onto->kind}, line);
+        line.takes.push_back({onto->name, TakeKind::Things, onto->kind});
+        return {};
+    }
+
+    base::Done templates(const catalogue::OrderLine& ordered, JobLine& line) {
+        if (ordered.templatesOnWall) return {};
+        if (!ordered.design.isNone() && !m_templated.insert(ordered.design).second) return {};
+        if (!m_supplies.cutsTemplates) {
+            line.takes.push_back({readyCutName(line.title), TakeKind::ReadyCut, MaterialKind::Template});
+            return {};
+        }
+        const auto* sheet = withId(m_supplies.materials, m_supplies.usualTemplate);
+        if (!sheet) return {};
+        JobTake take{sheet->name, TakeKind::Templates, sheet->kind};
+        take.cuts = static_cast<int64_t>(ordered.stones.size());
+        return cut(*sheet, ordered, std::move(take), line);
+    }
+
+    base::Done cut(const catalogue::Material& material, const catalogue::OrderLine& ordered, JobTake take,
+                   JobLine& line) {
+        const auto& sheet = material.sheet;
+        const layout::Piece piece{ordered.width + sheet.border + sheet.border,
+                                  ordered.height + sheet.border + sheet.border};
+        const auto fit = m_fits.count({sheet.width, sheet.height}, piece, {sheet.margin, sheet.gap, sheet.oneWay});
+        if (!fit)
+            return base::fail(fit.error().code, material.name,
+                              fmt::format("{}: {}", material.name, fit.error().detail));
+        take.perSheet = *fit;
+        line.takes.push_back(std::move(take));
+        return {};
+    }
+
+    const Supplies& m_supplies;
+    layout::FitMemo& m_fits;
+    std::set<base::Id> m_templated; ///< designs whose templates a line before takes already
+};
+
+/// Turns the catalogue's packs and kits into the planner's.
+class Offers {
+  public:
+    Offers(const Supplies& supplies, const std::vector<catalogue::OrderLine>& lines, Job& job)
+        : m_supplies(supplies)
+        , m_lines(lines)
+        , m_job(job) {
+        for (const auto& line : job.lines)
+            for (const auto& take : line.takes) m_taken.insert(take.material);
+    }
+
+    void fill() {
+        for (const auto& pack : m_supplies.packs) addBulk(pack);
+        for (const auto& kit : m_supplies.kits) addKit(kit);
+        m_job.hasKits = !m_supplies.kits.empty();
+        std::sort(m_job.offers.begin(), m_job.offers.end(), [](const Offer& a, const Offer& b) { return a.id < b.id; });
+        std::set<std::string> used;
+        for (const auto* packs : {&m_job.kits, &m_job.bulk})
+            for (const auto& pack : *packs) used.insert(pack.supplier);
+        for (const auto& supplier : m_supplies.suppliers)
+            if (used.count(supplier.name) > 0)
+                m_job.suppliers.push_back({supplier.name, supplier.shipping, supplier.freeFrom, supplier.minimum});
+        for (const auto& material : m_supplies.materials)
+            if (const auto at = m_supplies.shelf.find(material.id);
+                m_taken.count(material.name) > 0 && at != m_supplies.shelf.end() && at->second > 0)
+                m_job.shelf.push_back({material.name, Count::of(at->second)});
+    }
+
+  private:
+    void addBulk(const catalogue::Pack& pack) {
+        const auto* material = withId(m_supplies.materials, pack.material);
+        const auto* supplier = withId(m_supplies.suppliers, pack.supplier);
+        if (!material || !supplier || m_taken.count(material->name) == 0 || pack.prices.empty()) return;
+        Pack out{pack.id.text(), supplier->name, {{material->name, pack.amount}}, {}, std::nullopt};
+        for (const auto& price : pack.prices) out.prices.push_back({price.from, price.each});
+        m_job.offers.push_back({out.id, material->name, pack.name, false, pack.pricedOn});
+        const bool isBesides = material->kind == MaterialKind::Blank || material->kind == MaterialKind::Packing;
+        if (isBesides) m_job.besides.push_back(out);
+        m_job.bulk.push_back(std::move(out));
+    }
+
+    void addKit(const catalogue::Kit& kit) {
+        const auto* supplier = withId(m_supplies.suppliers, kit.supplier);
+        if (!supplier) return;
+        Pack out{kit.id.text(), supplier->name, {}, {{Count::of(1), kit.price}}, std::nullopt};
+        bool isOfUse = false;
+        for (const auto& item : kit.items) {
+            const auto* material = withId(m_supplies.materials, item.material);
+            if (!material) continue;
+            auto count = item.count.value();
+            if (material->kind == MaterialKind::Stone)
+                count = Fraction::ratio(units::Int128{count} * (units::kPpm - kit.shortCount.ppm()), units::kPpm).floor();
+            if (count < 1) continue;
+            isOfUse = isOfUse || m_taken.count(material->name) > 0;
+            out.gives.push_back({material->name, Count::of(count)});
+        }
+        auto readyCut = readyCutOf(kit);
+        if (isOfUse) {
+            m_job.offers.push_back({out.id, {}, kit.name, false, kit.pricedOn});
+            m_job.kits.push_back(out);
+        }
+        if (!readyCut) return;
+        out.id += "/templates";
+        out.prices.front().each = *kit.priceWithTemplates;
+        out.gives.push_back({std::move(*readyCut), Count::of(1)});
+        m_job.offers.push_back({out.id, {}, kit.name, true, kit.pricedOn});
+        m_job.kits.push_back(std::move(out));
+    }
+
+    /// The templates that come with it, where the job takes them.
+    std::optional<std::string> readyCutOf(const catalogue::Kit& kit) const {
+        if (!kit.priceWithTemplates || kit.design.isNone()) return std::nullopt;
+        for (std::size_t i = 0; i < m_lines.size(); ++i) {
+            auto name = readyCutName(m_job.lines[i].title);
+            if (m_lines[i].design == kit.design && m_taken.count(name) > 0) return name;
+        }
+        return std::nullopt;
+    }
+
+    const Supplies& m_supplies;
+    const std::vector<catalogue::OrderLine>& m_lines;
+    Job& m_job;
+    std::set<std::string> m_taken;
+};
+
+NeedBand bandOf(const JobTake& take) {
+    const auto perSheet = take.perSheet;
+    switch (take.kind) {
+    case TakeKind::Stones:
+        return {take.material,
+                Fraction::of(take.perPiece.value()) * Fraction::ratio(units::kPpm, units::kPpm - take.loss.ppm()),
+                {}, Fraction::of(1)};
+    case TakeKind::Cuts:
+        // ceil(n / lifts) < n / lifts + 1, and once more for the sheet: below n / (lifts perSheet) + 1 / perSheet + 1.
+        return {take.material, Fraction::ratio(1, units::Int128{take.lifts} * perSheet), {},
+                Fraction::ratio(1, perSheet) + Fraction::of(1)};
+    case TakeKind::Templates:
+    case TakeKind::ReadyCut: return {take.material, {}, takenFor(take, 1), {}};
+    case TakeKind::Things: return {take.material, Fraction::of(1), {}, {}};
+    }
+    return {};
+}
+
+} // namespace
+
+units::Fraction takenFor(const JobTake& take, int64_t pieces) {
+    switch (take.kind) {
+    case TakeKind::Stones:
+        return Fraction::of(take.perPiece.value()) * Fraction::of(pieces) *
+               Fraction::ratio(units::kPpm, units::kPpm - take.loss.ppm());
+    case TakeKind::Cuts: return Fraction::of(ceilDivide(ceilDivide(pieces, take.lifts), take.perSheet));
+    case TakeKind::Templates: return Fraction::of(ceilDivide(take.cuts, take.perSheet));
+    case TakeKind::ReadyCut: return Fraction::of(1);
+    case TakeKind::Things: return Fraction::of(pieces);
+    }
+    return {};
+}
+
+int64_t Job::pieces() const {
+    int64_t sum = 0;
+    for (const auto& line : lines) sum += line.pieces;
+    return sum;
+}
+
+const Offer* Job::offer(const std::string& id) const {
+    const auto at = std::lower_bound(offers.begin(), offers.end(), id,
+                                     [](const Offer& offer, const std::string& wanted) { return offer.id < wanted; });
+    return at != offers.end() && at->id == id ? &*at : nullptr;
+}
+
+base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Supplies& supplies,
+                        layout::FitMemo& fits) {
+    if (lines.empty()) return base::fail(Code::Missing, "order", "The order is empty; put a design on it.");
+    Job job;
+    Takes takes(supplies, fits);
+    for (const auto& ordered : lines) {
+        auto line = takes.lineOf(ordered);
+        if (!line) return base::fail(line.error());
+        job.lines.push_back(std::move(*line));
+    }
+    Offers(supplies, lines, job).fill();
+    return job;
+}
+
+catalogue::OrderLine lineOf(const catalogue::Design& design, const std::vector<catalogue::Material>& materials,
+                            int64_t pieces) {
+    catalogue::OrderLine line;
+    line.design = design.id;
+    line.title = design.name;
+    line.width = design.width;
+    line.height = design.height;
+    line.stones = design.stones;
+    if (withId(materials, design.usualBase)) line.onto = design.usualBase;
+    line.templatesOnWall = design.templatesOnWall;
+    line.quantity = Count::of(pieces);
+    return line;
+}
+
+std::vector<MaterialCount> needsOf(const Job& job) {
+    std::vector<std::pair<std::string, Fraction>> sums;
+    for (const auto& line : job.lines)
+        for (const auto& take : line.takes) {
+            const auto taken = takenFor(take, line.pieces);
+            const auto at = std::find_if(sums.begin(), sums.end(),
+                                         [&](const auto& sum) { return sum.first == take.material; });
+            if (at == sums.end()) sums.emplace_back(take.material, taken);
+            else at->second = at->second + taken;
+        }
+    std::vector<MaterialCount> needs;
+    for (const auto& [material, sum] : sums) needs.push_back({material, Count::of(sum.ceiling())});
+    return needs;
+}
+
+WaysOfBuying waysOf(const Job& job) {
+    WaysOfBuying ways{{}, job.shelf, job.kits, job.bulk, job.besides, job.suppliers};
+    for (const auto& take : job.lines.front().takes) {
+        const auto band = bandOf(take);
+        const auto at = std::find_if(ways.needs.begin(), ways.needs.end(),
+                                     [&](const NeedBand& known) { return known.material == band.material; });
+        if (at == ways.needs.end()) {
+            ways.needs.push_back(band);
+            continue;
+        }
+        at->perPiece = at->perPiece + band.perPiece;
+        at->once = at->once + band.once;
+        at->extra = at->extra + band.extra;
+    }
+    return ways;
+}
+
+} // namespace sp::supply

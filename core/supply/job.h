@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/result.h"
+#include "core/catalogue/kit.h"
+#include "core/catalogue/material.h"
+#include "core/catalogue/order.h"
+#include "core/layout/fit_memo.h"
+#include "core/supply/purchase.h"
+#include "core/supply/staircase.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace sp::supply {
+
+/// What a shop can buy and what it has: a copy out of the book that can be worked on away from it.
+struct Supplies {
+    std::vector<catalogue::Material> materials;
+    std::vector<catalogue::Supplier> suppliers;
+    std::vector<catalogue::Pack> packs;
+    std::vector<catalogue::Kit> kits;
+    std::unordered_map<base::Id, std::int64_t> shelf; ///< stones, whole sheets, whole rolls, pieces
+    base::Id usualTape;            ///< none: no tape is reckoned with
+    base::Id usualTemplate;        ///< likewise
+    std::vector<base::Id> packing; ///< one of each with every piece
+    bool cutsTemplates = true;     ///< false: templates come ready cut with a kit or not at all
+};
+
+enum class TakeKind {
+    Stones,    ///< perPiece good stones on a piece, `loss` of those taken out is lost
+    Cuts,      ///< tape, backing: one cut serves `lifts` pieces, `perSheet` cuts on a sheet or roll
+    Templates, ///< `cuts` once for the job, `perSheet` on a sheet
+    ReadyCut,  ///< one set of templates, once for the job, ready cut
+    Things     ///< blanks, packing: one a piece
+};
+
+/// How one material serves a line.
+struct JobTake {
+    std::string material; ///< its name; of templates ready cut the words for them
+    TakeKind kind = TakeKind::Things;
+    catalogue::MaterialKind of = catalogue::MaterialKind::Stone;
+    units::Count perPiece = units::Count::of(1);
+    units::Rate loss = {};
+    std::int64_t lifts = 1;
+    std::int64_t perSheet = 1;
+    std::int64_t cuts = 0;
+
+    friend bool operator==(const JobTake&, const JobTake&) = default;
+};
+
+/// What the line takes of it for so many pieces: stones as an exact fraction, everything else in whole sheets or
+/// things. Tape: ceil(ceil(pieces / lifts) / perSheet).
+units::Fraction takenFor(const JobTake& take, std::int64_t pieces);
+
+/// A line of the job: a design, and how many of it.
+struct JobLine {
+    std::string title;
+    std::int64_t pieces = 1;
+    std::vector<JobTake> takes;
+
+    friend bool operator==(const JobLine&, const JobLine&) = default;
+};
+
+/// What stands behind a pack of the planner, to be shown.
+struct Offer {
+    std::string id;       ///< as in Pack::id
+    std::string material; ///< of a bulk pack; empty for a kit
+    std::string name;     ///< "bag of 10 gross", the kit's name
+    bool withTemplates = false;
+    std::optional<units::Date> pricedOn;
+};
+
+/// A job to buy for: what it takes, and every pack that gives some of that. Materials and suppliers go by their
+/// names, which are unique in a book.
+struct Job {
+    std::vector<JobLine> lines;
+    std::vector<MaterialCount> shelf;
+    std::vector<Pack> kits;    ///< those that give something the job takes; with templates cut, an own pack
+    std::vector<Pack> bulk;    ///< all packs of one material that the job takes
+    std::vector<Pack> besides; ///< those of `bulk` with blanks and packing, bought along with kits too
+    std::vector<Supplier> suppliers;
+    std::vector<Offer> offers; ///< of kits and bulk, by rising id
+    bool hasKits = false;      ///< the shop knows of any kit at all
+
+    std::int64_t pieces() const;
+    const Offer* offer(const std::string& id) const;
+};
+
+/// Puts together what lines of an order (at least one) take of the supplies. Sheets are counted line by line as
+/// layout::fitSheet counts them, a roll as one long sheet; lines with the same design share one set of templates. A
+/// kit's stones are what is left after its short count, rounded down.
+/// Errors: Missing for no lines or a line without stones; NotFound for a material that is gone; OutOfRange for pieces,
+/// stones or a loss outside what costing allows; TooLarge for a piece that does not fit its sheet.
+base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Supplies& supplies,
+                        layout::FitMemo& fits);
+
+/// A line as if so many of a design were ordered.
+catalogue::OrderLine lineOf(const catalogue::Design& design, const std::vector<catalogue::Material>& materials,
+                            std::int64_t pieces);
+
+/// What the whole job takes, each material once, rounded up once at the total.
+std::vector<MaterialCount> needsOf(const Job& job);
+
+/// The job's ways for `assembled`, valid for any number of pieces of its one line.
+WaysOfBuying waysOf(const Job& job);
+
+} // namespace sp::supply

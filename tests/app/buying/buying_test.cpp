@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: MIT
+// Buying driven by keys, off screen, on a fresh demo book.
+#include "app/buying/buying_page.h"
+#include "app/buying/plan_rows.h"
+#include "app/buying/shopping_list.h"
+#include "app/demo/demo_book.h"
+#include "app/desk/theme.h"
+#include "tests/support/temp_folder.h"
+
+#include <QAccessible>
+#include <QCheckBox>
+#include <QApplication>
+#include <QFile>
+#include <QLabel>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTest>
+#include <gtest/gtest.h>
+
+using namespace sp;
+using supply::Way;
+
+namespace {
+
+/// Saves where it was told to.
+class PathPrompter : public desk::Prompter {
+  public:
+    std::optional<QString> fileToSave(const FileQuestion&) override { return path; }
+    std::optional<QString> fileToOpen(const FileQuestion&) override { return std::nullopt; }
+    bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
+    std::optional<QString> lineOfText(const QString&, const QString&, const QString&) override { return std::nullopt; }
+
+    QString path;
+};
+
+class Buying : public testing::Test {
+  protected:
+    Buying() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        EXPECT_TRUE(book.has_value());
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
+        m_page = std::make_unique<buying::BuyingPage>(*m_session, [this] { return m_order; }, *m_formatter, m_prompter);
+        presenter().planner().setPatience(60'000); // figures, not the machine's speed
+        m_page->resize(1274, 768);
+        m_page->show();
+        QApplication::setActiveWindow(m_page.get());
+        settle();
+    }
+
+    buying::BuyingPresenter& presenter() { return m_page->presenter(); }
+    bool settle() {
+        return QTest::qWaitFor([this] { return !presenter().isWorking(); }, 20'000);
+    }
+    template<class T = QLabel>
+    T* find(const char* name) {
+        auto* found = m_page->findChild<T*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    QString text(const char* name) { return find<QLabel>(name)->text(); }
+    void key(Qt::Key key) { QTest::keyClick(QApplication::focusWidget(), key); }
+    void choose(const char* design, const char* pieces) {
+        m_page->focusStart();
+        QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(design));
+        key(Qt::Key_Return);
+        find<QLineEdit>("buyPieces")->setFocus();
+        find<QLineEdit>("buyPieces")->selectAll();
+        QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(pieces));
+    }
+
+    test::TempFolder m_folder;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    PathPrompter m_prompter;
+    std::vector<catalogue::OrderLine> m_order;
+    std::unique_ptr<session::BookSession> m_session;
+    std::unique_ptr<desk::Formatter> m_formatter;
+    std::unique_ptr<buying::BuyingPage> m_page;
+};
+
+TEST_F(Buying, plansForADesignAndANumberByKeys) {
+    choose("lant", "24");
+    ASSERT_TRUE(settle());
+    // By hand: 24 x 212 / 0.98 = 5,191.8, less 1,980 on the shelf: 3,212 Aquamarine. Two bags of ten gross at 9.99 and
+    // three of one gross at 1.39 with 7.50 shipping. The 2,352 Jet, sheets, bags and cards lie on the shelf.
+    EXPECT_EQ(text("bulkCost"), "31.65");
+    EXPECT_EQ(text("bulkEach"), "1.32 a piece");
+    const auto& plans = presenter().answer()->plans;
+    ASSERT_TRUE(plans.of(Way::Mix).plan.has_value());
+    EXPECT_LE(plans.of(Way::Mix).plan->cost, plans.of(Way::Bulk).plan->cost);
+    // One way, and only one, says that it is the cheapest, in words.
+    int marks = 0;
+    for (const char* mark : {"kitsMark", "bulkMark", "mixMark"}) marks += text(mark) == QString::fromUtf8("✓ cheapest") ? 1 : 0;
+    EXPECT_EQ(marks, 1);
+}
+
+TEST_F(Buying, showsNoFigureForWhatIsNoLongerTyped) {
+    choose("lant", "24");
+    ASSERT_TRUE(settle());
+    ASSERT_EQ(text("bulkCost"), "31.65");
+    QTest::keyClicks(QApplication::focusWidget(), "0");
+    EXPECT_EQ(text("bulkCost"), "—"); // before any answer could come
+    EXPECT_EQ(text("bulkProof"), "Working…");
+    EXPECT_FALSE(find<QPushButton>("shoppingList")->isEnabled());
+    ASSERT_TRUE(settle());
+    EXPECT_EQ(presenter().answer()->job.pieces(), 240);
+    QTest::keyClicks(QApplication::focusWidget(), "x");
+    EXPECT_EQ(text("bulkCost"), "—");
+    EXPECT_EQ(text("bulkProof"), "Say how many pieces are to be made.");
+}
+
+TEST_F(Buying, dropsAnAnswerThatComesLate) {
+    // Each key asks; the answer that is shown is the one for all of them, whatever came back on the way.
+    choose("lant", "1");
+    QTest::keyClicks(QApplication::focusWidget(), "2");
+    QTest::keyClicks(QApplication::focusWidget(), "5");
+    std::vector<std::int64_t> seen;
+    QObject::connect(&presenter(), &buying::BuyingPresenter::changed, m_page.get(), [&] {
+        if (presenter().answer()) seen.push_back(presenter().answer()->job.pieces());
+    });
+    ASSERT_TRUE(settle());
+    EXPECT_EQ(seen, std::vector<std::int64_t>{125});
+}
+
+TEST_F(Buying, theShelfCanBeLeftAside) {
+    choose("lant", "24");
+    ASSERT_TRUE(settle());
+    const auto with = presenter().answer()->plans.of(Way::Bulk).plan->cost;
+    find<QCheckBox>("buyShelf")->setFocus();
+    key(Qt::Key_Space);
+    ASSERT_TRUE(settle());
+    EXPECT_LT(with, presenter().answer()->plans.of(Way::Bulk).plan->cost);
+}
+
+TEST_F(Buying, figuresOpenByEnter) {
+    choose("lant", "24");
+    ASSERT_TRUE(settle());
+    find<QWidget>("bulkCost")->setFocus();
+    key(Qt::Key_Return);
+    auto* tree = find<QTreeView>("bulkTree");
+    EXPECT_TRUE(tree->hasFocus());
+    // The rows of an order add up to it: 19.98 and 4.17 for packs, 7.50 shipping.
+    const auto order = tree->model()->index(0, 0);
+    EXPECT_EQ(order.data().toString(), "Kestrel Row Stones");
+    EXPECT_EQ(order.siblingAtColumn(1).data().toString(), "31.65");
+    EXPECT_TRUE(tree->isExpanded(order));
+    QStringList parts;
+    for (int row = 0; row < tree->model()->rowCount(order); ++row) parts << tree->model()->index(row, 1, order).data().toString();
+    parts.sort();
+    EXPECT_EQ(parts, QStringList({QStringLiteral("19.98"), QStringLiteral("4.17"), QStringLiteral("7.50")}));
+}
+
+TEST_F(Buying, readsTheStaircaseByArrowsAndAsATable) {
+    choose("lant", "24");
+    ASSERT_TRUE(settle());
+    ASSERT_TRUE(QTest::qWaitFor([this] { return presenter().curve() && presenter().curve()->points.size() >= 30; }, 60'000));
+    auto* picture = find<buying::StaircasePicture>("stairs");
+    picture->setFocus();
+    EXPECT_EQ(picture->marked(), 24);
+    key(Qt::Key_Right);
+    EXPECT_EQ(picture->marked(), 25);
+    EXPECT_TRUE(picture->accessibleDescription().startsWith("25 pieces, each:")) << picture->accessibleDescription().toStdString();
+    EXPECT_EQ(text("stairPoint"), picture->accessibleDescription());
+    key(Qt::Key_T);
+    auto* table = find<QTableView>("stairFigures");
+    EXPECT_TRUE(table->isVisible());
+    EXPECT_EQ(table->model()->headerData(0, Qt::Horizontal).toString(), "Pieces");
+    EXPECT_EQ(table->model()->index(23, 2).data().toString(), "1.32");
+    key(Qt::Key_T);
+    EXPECT_TRUE(picture->isVisible());
+}
+
+TEST_F(Buying, buysForTheOrderAtTheCounter) {
+    m_page->showOrder();
+    EXPECT_EQ(text("mixProof"), "There is no order at the Counter: put a design on it there.");
+    for (const auto& design : m_session->designs())
+        if (design.name == "Lantern") m_order = {supply::lineOf(design, m_session->materials(), 24), supply::lineOf(design, m_session->materials(), 24)};
+    presenter().ask();
+    ASSERT_TRUE(settle());
+    EXPECT_EQ(presenter().answer()->job.pieces(), 48);
+    EXPECT_FALSE(find<QWidget>("stairs")->isVisible()); // a curve is one design's
+}
+
+TEST_F(Buying, writesTheListForSpreadsheetsAndForPaper) {
+    choose("lant", "24");
+    ASSERT_TRUE(settle());
+    m_prompter.path = QString::fromStdString((m_folder / "list.csv").string());
+    find<QPushButton>("listCsv")->click();
+    QFile csv(m_prompter.path);
+    ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
+    EXPECT_EQ(csv.readAll().toStdString(), buying::shoppingCsv(*presenter().answer()));
+    m_prompter.path = QString::fromStdString((m_folder / "list.pdf").string());
+    find<QPushButton>("shoppingList")->click();
+    QFile pdf(m_prompter.path);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.read(5).startsWith("%PDF-"));
+}
+
+TEST_F(Buying, aFormulaInASuppliersNameStaysWords) {
+    supply::Job job;
+    job.offers = {{"p", "=1+1", "@bag", false, std::nullopt}};
+    supply::PurchasePlan plan;
+    plan.packs = {{"p", "+Kestrel", units::Count::of(1), units::Money::fromMicros(1'500'000)}};
+    plan.orders = {{"+Kestrel", units::Money::fromMicros(1'500'000), units::Money()}};
+    buying::Answer answer{job, {}};
+    answer.plans.ways[static_cast<std::size_t>(Way::Mix)].plan = plan;
+    EXPECT_EQ(buying::shoppingCsv(answer), "Supplier,Pack,Material,Packs,Each,Goods\r\n"
+                                           "'+Kestrel,'@bag,'=1+1,1,1.50,1.50\r\n"
+                                           "'+Kestrel,Shipping,,,,0.00\r\n");
+}
+
+TEST_F(Buying, everythingReachableHasAName) {
+    for (auto* widget : m_page->findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus || !widget->isEnabled()) continue;
+        auto* accessible = QAccessible::queryAccessibleInterface(widget);
+        ASSERT_NE(accessible, nullptr);
+        EXPECT_FALSE(accessible->text(QAccessible::Name).isEmpty())
+            << widget->metaObject()->className() << ' ' << widget->objectName().toStdString();
+    }
+}
+
+} // namespace

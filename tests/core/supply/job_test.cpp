@@ -1,0 +1,308 @@
+// SPDX-License-Identifier: MIT
+// Every figure here is worked by hand from core/supply/job.h's rules; names and prices are invented.
+#include "core/supply/job_plan.h"
+#include "tests/support/seed.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <random>
+
+using namespace sp;
+using namespace sp::supply;
+using catalogue::Material;
+using catalogue::MaterialKind;
+using testing::HasSubstr;
+using units::Count;
+using units::Length;
+using units::Money;
+using units::Rate;
+
+namespace {
+
+base::Id key(std::uint8_t n) {
+    base::Id::Bytes bytes{};
+    bytes[15] = n;
+    return base::Id::fromBytes(bytes);
+}
+
+Money money(double amount) { return Money::fromMicros(std::llround(amount * 1e6)); }
+Length inches(std::int64_t n) { return Length::fromInch64ths(n * 64); }
+
+enum Key : std::uint8_t { kAqua = 1, kJet, kTape, kTemplate, kBacking, kBag, kSeller, kFilm, kKite, kKit, kOther };
+
+/// A square design of 5 in, four of which lie on every sheet; one supplier with 5.00 shipping, one kit at 15.00.
+class KiteJob : public testing::Test {
+  protected:
+    KiteJob() {
+        stone(kAqua, "Aqua", Rate::fromPercent(2));
+        stone(kJet, "Jet", Rate());
+        sheet(kTape, "Tape", MaterialKind::Tape).lifts = 2;
+        sheet(kTemplate, "Template", MaterialKind::Template);
+        sheet(kBacking, "Backing", MaterialKind::Backing);
+        Material bag;
+        bag.id = key(kBag);
+        bag.name = "Bag";
+        bag.kind = MaterialKind::Packing;
+        m_supplies.materials.push_back(bag);
+        seller(kSeller, "Kestrel Row", 5);
+        pack(kAqua, "bag", 1000, 8);
+        pack(kJet, "bag", 500, 4);
+        pack(kTape, "sheet", 1, 1);
+        pack(kTemplate, "sheet", 1, 2);
+        pack(kBacking, "sheet", 1, 0.5);
+        pack(kBag, "100", 100, 3);
+        m_supplies.usualTape = key(kTape);
+        m_supplies.usualTemplate = key(kTemplate);
+        m_supplies.packing = {key(kBag)};
+        catalogue::Kit kit;
+        kit.id = key(kKit);
+        kit.name = "Kite kit";
+        kit.supplier = key(kSeller);
+        kit.design = key(kKite);
+        kit.price = money(15);
+        kit.items = {{key(kAqua), Count::of(1000)}, {key(kJet), Count::of(500)}, {key(kTape), Count::of(2)},
+                     {key(kTemplate), Count::of(1)}, {key(kBacking), Count::of(3)}};
+        m_supplies.kits.push_back(kit);
+        m_kite.id = key(kKite);
+        m_kite.name = "Kite";
+        m_kite.width = m_kite.height = inches(5);
+        m_kite.stones = {{key(kAqua), Count::of(100)}, {key(kJet), Count::of(50)}};
+        m_kite.usualBase = key(kBacking);
+    }
+
+    void stone(Key id, const char* name, Rate loss) {
+        Material material;
+        material.id = key(id);
+        material.name = name;
+        material.stone.loss = loss;
+        m_supplies.materials.push_back(material);
+    }
+    catalogue::SheetTraits& sheet(Key id, const char* name, MaterialKind kind) {
+        Material material;
+        material.id = key(id);
+        material.name = name;
+        material.kind = kind;
+        material.sheet.width = material.sheet.height = inches(10);
+        m_supplies.materials.push_back(material);
+        return m_supplies.materials.back().sheet;
+    }
+    void seller(Key id, const char* name, double shipping) {
+        catalogue::Supplier supplier;
+        supplier.id = key(id);
+        supplier.name = name;
+        supplier.shipping = money(shipping);
+        m_supplies.suppliers.push_back(supplier);
+    }
+    void pack(Key material, const char* name, std::int64_t amount, double price) {
+        catalogue::Pack out;
+        out.id = key(static_cast<std::uint8_t>(100 + m_supplies.packs.size()));
+        out.material = key(material);
+        out.supplier = key(kSeller);
+        out.name = name;
+        out.amount = Count::of(amount);
+        out.prices = {{Count::of(1), money(price)}};
+        m_supplies.packs.push_back(out);
+    }
+
+    Job job(std::int64_t pieces) {
+        layout::FitMemo fits;
+        auto made = jobOf({lineOf(m_kite, m_supplies.materials, pieces)}, m_supplies, fits);
+        EXPECT_TRUE(made.has_value()) << (made ? "" : made.error().detail);
+        return made ? *made : Job{};
+    }
+    JobPlans plans(const Job& of) {
+        return compared(of, {*planWay(of, Way::Kits, {}), *planWay(of, Way::Bulk, {}), *planWay(of, Way::Mix, {})});
+    }
+    JobPlans plans(std::int64_t pieces) { return plans(job(pieces)); }
+    Money cost(const JobPlans& of, Way way) {
+        const auto& plan = of.of(way).plan;
+        EXPECT_TRUE(plan.has_value()) << of.of(way).impossible;
+        return plan ? plan->cost : Money();
+    }
+
+    Supplies m_supplies;
+    catalogue::Design m_kite;
+};
+
+TEST_F(KiteJob, takesStonesWithLossAndWholeSheets) {
+    // 900 / 0.98 = 918.4; 450; ceil(9 / 2) = 5 tapes, 4 on a sheet; two templates on one sheet; 9 backings, 4 on a sheet.
+    const auto needs = needsOf(job(9));
+    const auto count = [&](const char* material) {
+        for (const auto& need : needs)
+            if (need.material == material) return need.count.value();
+        return std::int64_t{-1};
+    };
+    EXPECT_EQ(count("Aqua"), 919);
+    EXPECT_EQ(count("Jet"), 450);
+    EXPECT_EQ(count("Tape"), 2);
+    EXPECT_EQ(count("Template"), 1);
+    EXPECT_EQ(count("Backing"), 3);
+    EXPECT_EQ(count("Bag"), 9);
+}
+
+TEST_F(KiteJob, aKitThatCoversAllWins) {
+    // Kit 15 + bags 3 + shipping 5; bulk 8 + 4 + 2 tapes 2 + 2 + 3 backings 1.5 + 3 + 5.
+    const auto nine = plans(9);
+    EXPECT_EQ(cost(nine, Way::Kits), money(23));
+    EXPECT_EQ(cost(nine, Way::Bulk), money(25.5));
+    EXPECT_EQ(cost(nine, Way::Mix), money(23));
+    EXPECT_EQ(nine.winner, Way::Kits);
+    EXPECT_TRUE(pointOf(job(9), nine).proven);
+}
+
+TEST_F(KiteJob, onePieceMoreMakesTheMixWin) {
+    // 1000 / 0.98 = 1020.4: a second kit (38), or a bag of Aqua beside the kit (31); bulk takes two bags (33.5).
+    const auto ten = plans(10);
+    EXPECT_EQ(cost(ten, Way::Kits), money(38));
+    EXPECT_EQ(cost(ten, Way::Bulk), money(33.5));
+    EXPECT_EQ(cost(ten, Way::Mix), money(31));
+    EXPECT_EQ(ten.winner, Way::Mix);
+    // Left: 2000 - 1021 Aqua at 8 / 1000 and 90 bags at 3 / 100.
+    EXPECT_EQ(ten.of(Way::Mix).leftWorth, money(979 * 0.008 + 2.7));
+    EXPECT_EQ(ten.of(Way::Mix).left.size(), 2U);
+}
+
+TEST_F(KiteJob, theShelfComesFirst) {
+    m_supplies.shelf[key(kAqua)] = 21;
+    EXPECT_EQ(cost(plans(10), Way::Mix), money(23)); // 1021 - 21: one kit is enough again
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
+    const auto none = plans(10);
+    EXPECT_TRUE(none.isOnShelf);
+    EXPECT_FALSE(none.winner.has_value());
+    EXPECT_EQ(cost(none, Way::Mix), Money());
+}
+
+TEST_F(KiteJob, templatesOnTheWallAreNotBought) {
+    m_kite.templatesOnWall = true;
+    EXPECT_EQ(cost(plans(9), Way::Bulk), money(23.5));
+    m_supplies.cutsTemplates = false; // and nobody needs them cut either
+    EXPECT_EQ(cost(plans(9), Way::Bulk), money(23.5));
+}
+
+TEST_F(KiteJob, withoutACutterTemplatesComeWithOneKit) {
+    m_supplies.cutsTemplates = false;
+    EXPECT_THAT(plans(9).of(Way::Mix).impossible, HasSubstr("come with no kit"));
+    m_supplies.kits[0].priceWithTemplates = money(17);
+    const auto nine = plans(9);
+    EXPECT_EQ(cost(nine, Way::Kits), money(25));
+    EXPECT_THAT(nine.of(Way::Bulk).impossible, HasSubstr("come only with a kit"));
+    // 19 pieces take 1939 Aqua: two kits, one of them with the templates.
+    const auto nineteen = plans(19);
+    EXPECT_EQ(cost(nineteen, Way::Kits), money(40));
+    EXPECT_EQ(nineteen.of(Way::Kits).plan->packs.size(), 3U); // a kit of each kind, and the bags
+    m_supplies.kits[0].design = key(kOther); // another design's templates help nothing
+    EXPECT_THAT(plans(9).of(Way::Kits).impossible, HasSubstr("come with no kit"));
+}
+
+TEST_F(KiteJob, aKitGivesWhatItsShortCountLeaves) {
+    m_supplies.kits[0].shortCount = Rate::fromPercent(10);
+    // 900 Aqua < 919: a bag is needed beside the kit for nine pieces.
+    EXPECT_EQ(cost(plans(9), Way::Mix), money(25.5)); // the mix is no better than bulk: 15 + 8 + 3 + 5 = 31
+    EXPECT_EQ(plans(9).winner, Way::Bulk);
+}
+
+TEST_F(KiteJob, saysPlainlyWhatIsLacking) {
+    m_supplies.kits[0].items.erase(m_supplies.kits[0].items.begin() + 1);
+    EXPECT_EQ(plans(9).of(Way::Kits).impossible, "No kit holds Jet.");
+    m_supplies.kits.clear();
+    EXPECT_EQ(plans(9).of(Way::Kits).impossible, "There is no kit in the book: add one in Supplies.");
+    m_supplies.packs.erase(m_supplies.packs.begin());
+    EXPECT_EQ(plans(9).of(Way::Bulk).impossible, "No supplier sells Aqua: add a pack of it in Supplies.");
+}
+
+TEST_F(KiteJob, theSameDesignTwiceSharesItsTemplates) {
+    layout::FitMemo fits;
+    const auto line = lineOf(m_kite, m_supplies.materials, 3);
+    const auto order = jobOf({line, line}, m_supplies, fits);
+    ASSERT_TRUE(order.has_value());
+    EXPECT_EQ(order->pieces(), 6);
+    for (const auto& need : needsOf(*order)) {
+        if (need.material == "Template") { EXPECT_EQ(need.count.value(), 1); }
+        // 600 / 0.98 = 612.2, rounded once for both lines (each line alone: 306.1 to 307, twice 614).
+        if (need.material == "Aqua") { EXPECT_EQ(need.count.value(), 613); }
+        // Sheets are cut line by line: two tapes of each line on one sheet.
+        if (need.material == "Tape") { EXPECT_EQ(need.count.value(), 2); }
+    }
+}
+
+TEST_F(KiteJob, refusesWhatCannotBeBoughtFor) {
+    layout::FitMemo fits;
+    EXPECT_FALSE(jobOf({}, m_supplies, fits).has_value());
+    EXPECT_FALSE(jobOf({lineOf(m_kite, m_supplies.materials, 0)}, m_supplies, fits).has_value());
+    auto wide = m_kite;
+    wide.width = inches(11);
+    const auto tooWide = jobOf({lineOf(wide, m_supplies.materials, 1)}, m_supplies, fits);
+    ASSERT_FALSE(tooWide.has_value());
+    EXPECT_EQ(tooWide.error().subject, "Tape");
+    m_kite.stones.clear();
+    EXPECT_FALSE(jobOf({lineOf(m_kite, m_supplies.materials, 1)}, m_supplies, fits).has_value());
+}
+
+/// The curve as the app makes it: one job, its pieces set to 1, 2, ...
+Staircase curve(Job job, std::int64_t horizon, std::function<JobPlans(const Job&)> plan) {
+    std::vector<StaircasePoint> points;
+    for (std::int64_t n = 1; n <= horizon; ++n) {
+        job.lines.front().pieces = n;
+        points.push_back(pointOf(job, plan(job)));
+    }
+    return assembled(waysOf(job), std::move(points));
+}
+
+TEST_F(KiteJob, findsFromWhereBulkStaysCheaper) {
+    // Kits at 25.00; bulk of another supplier who ships at 12.00. Nine pieces: 33 against 37.50. Ten: 58 against 45.50.
+    // Nineteen, the last of two kits: 58 against 51.50; each kit more adds 25 for 9.8 pieces, bulk about 15.
+    m_supplies.kits[0].price = money(25);
+    seller(kFilm, "Tollgate", 12);
+    for (auto& pack : m_supplies.packs)
+        if (pack.material != key(kBag)) pack.supplier = key(kFilm);
+    const auto plan = [this](const Job& of) { return plans(of); };
+    const auto beyond = provenBeyond(waysOf(job(1)));
+    ASSERT_TRUE(beyond.has_value());
+    EXPECT_FALSE(curve(job(1), *beyond - 2, plan).bulkStaysCheaperFrom.has_value()); // seen too little of
+    const auto stairs = curve(job(1), *beyond + 20, plan);
+    EXPECT_EQ(stairs.bulkStaysCheaperFrom, 10);
+    for (const auto& point : stairs.points) {
+        EXPECT_EQ(*point.bulk.cost < *point.kits.cost, point.pieces >= 10) << point.pieces;
+    }
+}
+
+TEST_F(KiteJob, claimsNothingWhileTheShelfMakesBothFree) {
+    // Jet in no kit: kits never cover what goes beyond the shelf, which is enough for three pieces of everything.
+    m_supplies.kits[0].items.erase(m_supplies.kits[0].items.begin() + 1);
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
+    m_supplies.shelf[key(kJet)] = 150;
+    const auto plan = [this](const Job& of) { return plans(of); };
+    EXPECT_EQ(curve(job(1), 6, plan).bulkStaysCheaperFrom, 4);
+}
+
+TEST(JobBand, holdsTheNeedOfEveryQuantity) {
+    const auto seed = test::printedSeed();
+    std::mt19937_64 random(seed);
+    const auto pick = [&](std::int64_t least, std::int64_t most) {
+        return std::uniform_int_distribution<std::int64_t>(least, most)(random);
+    };
+    for (int round = 0; round < 300; ++round) {
+        JobTake take;
+        take.material = "M";
+        take.kind = static_cast<TakeKind>(pick(0, 4));
+        take.perPiece = Count::of(pick(1, 500));
+        take.loss = Rate::fromPpm(pick(0, 200'000));
+        take.lifts = pick(1, 4);
+        take.perSheet = pick(1, 30);
+        take.cuts = pick(1, 6);
+        Job job;
+        job.lines.push_back({"L", 1, {take}});
+        const auto band = waysOf(job).needs.front();
+        for (std::int64_t n = 1; n <= 200; ++n) {
+            job.lines.front().pieces = n;
+            const auto need = units::Fraction::of(needsOf(job).front().count.value());
+            const auto least = band.perPiece * units::Fraction::of(n) + band.once;
+            ASSERT_FALSE(need < least) << "seed " << seed << ", " << n << " pieces";
+            ASSERT_FALSE(least + band.extra < need) << "seed " << seed << ", " << n << " pieces";
+        }
+    }
+}
+
+} // namespace
