@@ -224,8 +224,7 @@ class SheetPacker {
             if (!rest.empty()) {
                 auto bins = m_bins;
                 bins[kind].left -= static_cast<int64_t>(plan.bins.size());
-                MixedEffort part;
-                part.steps = m_effort.steps() / 4;
+                const MixedEffort part = m_effort.part(4);
                 Effort effort(part);
                 BinPlan more = searchBins(rest, bins, !m_rules.oneWay, m_bounds.cost - plan.cost, effort);
                 m_effort.steps() -= part.steps - effort.steps();

@@ -37,9 +37,10 @@ class Skyline {
     int64_t right(std::size_t i) const { return i + 1 == m_steps.size() ? kWall : m_steps[i + 1].y - m_steps[i].y; }
 
     /// Fills step i up to the lower of its neighbours; false when it spans the whole width.
-    bool raise(std::size_t i) {
+    bool raise(std::size_t i, double& waste) {
         const int64_t by = std::min(left(i), right(i));
         if (by >= kWall) return false;
+        waste -= static_cast<double>(by) * static_cast<double>(m_steps[i].width);
         m_steps[i].y += by;
         join(i);
         return true;
@@ -84,10 +85,9 @@ class Skyline {
 
 double areaOf(const Box& box) { return static_cast<double>(box.width) * static_cast<double>(box.height); }
 
-} // namespace
-
-Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t>& order, std::vector<char>& used,
-                    int64_t width, int64_t height, bool mayTurn, int64_t& steps) {
+/// fillSkyline, given up once more than `waste` lies empty.
+Filling fillLine(const std::vector<Box>& boxes, const std::vector<std::size_t>& order, std::vector<char>& used,
+                 int64_t width, int64_t height, bool mayTurn, double waste, int64_t& steps) {
     Filling filling;
     Skyline line(width, height);
     // Boxes still to lay, in runs of one kind: one look serves a run.
@@ -126,7 +126,7 @@ Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t
         }
         steps -= static_cast<int64_t>(runs.size() + line.size());
         if (best < 0) {
-            if (!line.raise(at)) break;
+            if (!line.raise(at, waste) || waste < 0) break;
             continue;
         }
         const std::size_t index = rest[runs[chosen].first];
@@ -143,6 +143,19 @@ Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t
         filling.area += areaOf(boxes[index]);
     }
     return filling;
+}
+
+} // namespace
+
+Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t>& order, std::vector<char>& used,
+                    int64_t width, int64_t height, bool mayTurn, int64_t& steps) {
+    return fillLine(boxes, order, used, width, height, mayTurn, std::numeric_limits<double>::infinity(), steps);
+}
+
+Filling fillStrip(const std::vector<Box>& boxes, const std::vector<std::size_t>& order, int64_t width, int64_t height,
+                  bool mayTurn, double waste, int64_t& steps) {
+    std::vector<char> used(boxes.size(), 0);
+    return fillLine(boxes, order, used, width, height, mayTurn, waste, steps);
 }
 
 Filling fillFreeRectangles(const std::vector<Box>& boxes, const std::vector<std::size_t>& order,

@@ -34,6 +34,11 @@ struct Filling {
 Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t>& order, std::vector<char>& used,
                     std::int64_t width, std::int64_t height, bool mayTurn, std::int64_t& steps);
 
+/// All boxes on a strip by the same rule, no higher than `height`; given up, with some boxes not laid, once more than
+/// `waste` (area, nanometres squared) lies empty below them.
+Filling fillStrip(const std::vector<Box>& boxes, const std::vector<std::size_t>& order, std::int64_t width,
+                  std::int64_t height, bool mayTurn, double waste, std::int64_t& steps);
+
 /// The same in maximal free rectangles: each box of the order in turn where its shorter side leaves least.
 Filling fillFreeRectangles(const std::vector<Box>& boxes, const std::vector<std::size_t>& order,
                            std::vector<char>& used, std::int64_t width, std::int64_t height, bool mayTurn,

@@ -184,12 +184,24 @@ BinPlan searchBins(const std::vector<Box>& boxes, const std::vector<Bin>& bins, 
 Filling searchStrip(const std::vector<Box>& boxes, int64_t width, bool mayTurn, int64_t enough, Effort& effort) {
     Filling best;
     best.height = kEndless;
+    double area = 0;
+    for (const Box& box : boxes) area += static_cast<double>(box.width) * static_cast<double>(box.height);
     const auto attempt = [&](const Order& order) {
-        std::vector<char> used(boxes.size(), 0);
-        Filling filling = fillSkyline(boxes, order, used, width, kEndless / 2, mayTurn, effort.steps());
-        const double height = static_cast<double>(filling.height);
-        if (filling.height < best.height) best = std::move(filling);
-        return height;
+        const bool isFirst = best.laid.empty();
+        const int64_t height = isFirst ? kEndless / 2 : best.height;
+        const double whole = static_cast<double>(width) * static_cast<double>(height);
+        Filling filling = fillStrip(boxes, order, width, height, mayTurn, whole - area, effort.steps());
+        if (filling.laid.size() < boxes.size()) return std::numeric_limits<double>::infinity();
+        // Of strips of one height the one whose top takes less of the width.
+        double top = 0;
+        for (const Laid& laid : filling.laid) {
+            const Box& box = boxes[laid.box];
+            if (laid.y + (laid.turned ? box.width : box.height) == filling.height)
+                top += static_cast<double>(laid.turned ? box.height : box.width);
+        }
+        const double value = static_cast<double>(filling.height) + top / (static_cast<double>(width) + 1);
+        if (isFirst || filling.height < best.height) best = std::move(filling);
+        return value;
     };
     searchOrders(boxes, effort, attempt, [&] { return best.height <= enough; });
     return best;

@@ -34,6 +34,8 @@ class Effort {
         : m_effort(effort)
         , m_left(effort.steps) {}
     std::int64_t& steps() { return m_left; }
+    /// A share of what is left, stopped by the same question.
+    MixedEffort part(std::int64_t share) const { return {m_left / share, m_effort.outOfTime}; }
     bool isOver() { return m_left <= 0 || (m_effort.outOfTime && m_effort.outOfTime()); }
 
   private:
