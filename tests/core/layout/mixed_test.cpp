@@ -145,13 +145,19 @@ TEST(MixedRectangles, giveTheSameAnswerTwice) {
         EXPECT_EQ(first->placements[i].at, second->placements[i].at);
 }
 
-/// Strips cut from a sheet have a known best length; bins of the published classes only a bound.
+/// Strips cut from a sheet have a known best length. Width, best length and number of parts are those of the seven
+/// published classes (E. Hopper and B. Turton, European Journal of Operational Research 128, 2001); the cuts are ours.
 TEST(MixedRectangles, comeNearTheKnownLengthOfACutSheet) {
+    struct Class {
+        std::int64_t width, height;
+        std::size_t parts;
+    };
     double gap = 0;
     int problems = 0;
-    for (const std::size_t parts : {20U, 50U, 100U, 200U})
+    for (const auto& [width, height, parts] : {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49},
+                                               Class{60, 90, 73}, Class{80, 120, 97}, Class{160, 240, 197}})
         for (std::uint64_t seed = 1; seed <= 3; ++seed) {
-            const auto cut = reference::cutSheet(240, 160, parts, seed);
+            const auto cut = reference::cutSheet(width, height, parts, seed);
             const auto roll = packRoll(cut.width, cut.pieces, {}, {4'000'000, {}});
             ASSERT_TRUE(roll.has_value());
             EXPECT_EQ(faultOf(roll->placements, cut.pieces, {{cut.width, roll->length}}, {}), "") << parts << " " << seed;
@@ -160,7 +166,7 @@ TEST(MixedRectangles, comeNearTheKnownLengthOfACutSheet) {
             gap += roll->length.millimetres() / cut.height.millimetres() - 1;
             ++problems;
         }
-    EXPECT_LE(gap / problems, 0.02);
+    EXPECT_LE(gap / problems, 0.01);
 }
 
 TEST(MixedRectangles, keepTheirBoundsOnThePublishedClasses) {
