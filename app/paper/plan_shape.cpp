@@ -56,8 +56,12 @@ PlanShape shapeOf(const costing::CutPlan& plan, const costing::CutSheet& sheet, 
         return QRectF(shape.sheet.left() + x * scale, shape.sheet.bottom() - (y + high) * scale, wide * scale,
                       high * scale);
     };
-    for (const auto& part : sheet.places)
-        shape.parts.push_back({place(part.at, plan.list.pieces[part.piece].size), part.piece, part.at.turned});
+    const bool mayTurn = !plan.list.material.sheet.oneWay;
+    for (const auto& part : sheet.places) {
+        const auto& piece = plan.list.pieces[part.piece].size;
+        const bool turned = mayTurn && piece.width != piece.height && part.at.turned != laid;
+        shape.parts.push_back({place(part.at, piece), part.piece, turned});
+    }
     if (!sheet.left.width.isZero()) shape.left = place(sheet.leftAt, sheet.left);
     return shape;
 }

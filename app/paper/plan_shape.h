@@ -17,7 +17,7 @@ struct PlanShape {
     struct Part {
         QRectF box;
         std::size_t piece = 0;
-        bool turned = false; ///< the piece is turned a quarter on its material
+        bool turned = false; ///< as drawn, a quarter from the way its size is written
     };
 
     QRectF sheet;

@@ -41,8 +41,8 @@ int PlanPicture::captionHeight() const { return QFontMetrics(desk::textFont(Text
 QSize PlanPicture::sizeHint() const {
     const QSizeF size = paper::planSize(m_plan) * m_scale;
     const int caption = QFontMetrics(desk::textFont(TextSize::Small)).horizontalAdvance(m_name);
-    return {std::max(static_cast<int>(size.width()) + 2, caption + 4),
-            static_cast<int>(size.height()) + 2 + captionHeight()};
+    return {std::max(static_cast<int>(size.width()) + 4, caption + 4),
+            static_cast<int>(size.height()) + 4 + captionHeight()};
 }
 
 void PlanPicture::paintPart(QPainter& painter, const paper::PlanShape::Part& part) const {

@@ -126,6 +126,8 @@ TEST(PlanShape, keepsToScaleAndLaysTheLongerSideAcross) {
             const auto& piece = plan.list.pieces[part.piece].size;
             EXPECT_NEAR(part.box.width() * part.box.height(),
                         piece.width.millimetres() * piece.height.millimetres() * 0.25, 1e-6);
+            const double along = (part.turned ? piece.height : piece.width).millimetres();
+            EXPECT_NEAR(part.box.width(), along * 0.5, 1e-6);
         }
     }
 }

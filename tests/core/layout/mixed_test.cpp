@@ -185,4 +185,16 @@ TEST(MixedRectangles, keepTheirBoundsOnThePublishedClasses) {
     EXPECT_LE(static_cast<double>(used), 1.08 * static_cast<double>(bound));
 }
 
+TEST(MixedRectangles, stopWhenToldEvenWhereAPieceFillsASheetByItself) {
+    // The plan with the large pieces on sheets of their own first must listen too: so many steps would take hours.
+    std::vector<MixedPiece> pieces;
+    const auto mm = [](std::int64_t n) { return units::Length::fromNanometres(n * units::kNanometresPerMillimetre); };
+    for (std::int64_t i = 0; i < 12; ++i) pieces.push_back({"large", {mm(60 + i), mm(55 + i)}, 1});
+    for (std::int64_t i = 0; i < 30; ++i) pieces.push_back({"small", {mm(11 + i), mm(7 + i)}, 2});
+    const std::vector<MixedSheet> sheets{{"A", {mm(100), mm(100)}, money(100), {}}};
+    const auto plan = packSheets(sheets, pieces, {}, {1'000'000'000'000, [] { return true; }});
+    ASSERT_TRUE(plan.has_value());
+    EXPECT_EQ(faultOf(*plan, sheets, pieces, {}), "");
+}
+
 } // namespace
