@@ -439,6 +439,7 @@ artwork::ArtworkPage& MainWindow::artworkPage() {
 }
 
 void MainWindow::countFile(const QString& file) {
+    fill();
     artwork::Destination destination;
     const bool atDesigns = m_designs && m_stack->currentWidget() == m_designs;
     destination.isOrder = m_rail->current() == 0;

@@ -25,6 +25,7 @@ layout::MixedEffort effortOf(double milliseconds) {
 }
 
 void strips(int problems, double milliseconds) {
+    double sum = 0;
     struct Class { ///< width, best height and number of parts as E. Hopper and B. Turton (2001) chose them
         std::int64_t width, height;
         std::size_t parts;

@@ -214,7 +214,7 @@ TEST_F(CutFiles, whatCannotBeCountedIsSaidInOneSentenceAndChangesNothing) {
                                  {"square.svg", "<svg width='9mm' viewBox='0 0 9 9'><rect width='3' height='4'/></svg>", "no "},
                                  {"far.svg",
                                   "<svg width='1mm' viewBox='0 0 1 1'><circle r='1.4'/><circle cx='1100000' r='1.4'/></svg>",
-                                  "kilomet"}};
+                                  "check the scale"}};
     for (const auto& bad : cases) {
         drop(write(bad.name, bad.bytes));
         EXPECT_FALSE(page().isVisible()) << bad.name;

@@ -38,6 +38,7 @@ class SuppliesTest : public testing::Test {
         ASSERT_NE(target, nullptr) << name;
         target->setFocus();
         target->selectAll();
+        QTest::keyClick(target, Qt::Key_Delete);
         QTest::keyClicks(target, QString::fromUtf8(text));
         QTest::keyClick(target, Qt::Key_Return);
         QTest::qWait(1);
