@@ -32,11 +32,18 @@ QString counted(std::int64_t count, const char* one, const char* many, const des
 PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const supply::PlannedOrder& order,
                  const desk::Formatter& formatter) {
     PlanRow row{qs(order.supplier), {}, formatter.money(order.goods + order.shipping), {}};
-    for (const auto& pack : plan.packs)
-        if (pack.supplier == order.supplier)
-            row.parts.push_back({packWords(answer.job, pack, formatter),
-                                 QStringLiteral("%1 × %2").arg(formatter.count(pack.count), formatter.money(eachOf(pack))),
-                                 formatter.money(pack.goods), {}});
+    for (const auto& pack : plan.packs) {
+        const auto* offer = answer.job.offer(pack.id);
+        if (pack.supplier != order.supplier || !offer) continue;
+        const bool isKit = offer->material.empty();
+        auto label = qs(isKit ? offer->name : offer->material);
+        if (offer->withTemplates) label += say(", templates cut");
+        const auto count = formatter.count(pack.count);
+        const auto each = formatter.money(eachOf(pack));
+        row.parts.push_back({label, isKit ? say("%1 × kit, %2 each").arg(count, each)
+                                          : say("%1 × %2, %3 each").arg(count, qs(offer->name), each),
+                             formatter.money(pack.goods), {}});
+    }
     const auto& suppliers = answer.job.suppliers;
     const auto at = std::find_if(suppliers.begin(), suppliers.end(),
                                  [&](const supply::Supplier& known) { return known.id == order.supplier; });

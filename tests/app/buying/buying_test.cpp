@@ -65,6 +65,7 @@ class Buying : public testing::Test {
     void key(Qt::Key key) { QTest::keyClick(QApplication::focusWidget(), key); }
     void choose(const char* design, const char* pieces) {
         m_page->focusStart();
+        find<QLineEdit>("buyDesign")->selectAll();
         QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(design));
         key(Qt::Key_Return);
         find<QLineEdit>("buyPieces")->setFocus();
@@ -82,7 +83,7 @@ class Buying : public testing::Test {
 };
 
 TEST_F(Buying, plansForADesignAndANumberByKeys) {
-    choose("lant", "24");
+    choose("Lantern", "24");
     ASSERT_TRUE(settle());
     // By hand: 24 x 212 / 0.98 = 5,191.8, less 1,980 on the shelf: 3,212 Aquamarine. Two bags of ten gross at 9.99 and
     // three of one gross at 1.39 with 7.50 shipping. The 2,352 Jet, sheets, bags and cards lie on the shelf.
@@ -98,7 +99,7 @@ TEST_F(Buying, plansForADesignAndANumberByKeys) {
 }
 
 TEST_F(Buying, showsNoFigureForWhatIsNoLongerTyped) {
-    choose("lant", "24");
+    choose("Lantern", "24");
     ASSERT_TRUE(settle());
     ASSERT_EQ(text("bulkCost"), "31.65");
     QTest::keyClicks(QApplication::focusWidget(), "0");
@@ -114,7 +115,7 @@ TEST_F(Buying, showsNoFigureForWhatIsNoLongerTyped) {
 
 TEST_F(Buying, dropsAnAnswerThatComesLate) {
     // Each key asks; the answer that is shown is the one for all of them, whatever came back on the way.
-    choose("lant", "1");
+    choose("Lantern", "1");
     QTest::keyClicks(QApplication::focusWidget(), "2");
     QTest::keyClicks(QApplication::focusWidget(), "5");
     std::vector<std::int64_t> seen;
@@ -126,7 +127,7 @@ TEST_F(Buying, dropsAnAnswerThatComesLate) {
 }
 
 TEST_F(Buying, theShelfCanBeLeftAside) {
-    choose("lant", "24");
+    choose("Lantern", "24");
     ASSERT_TRUE(settle());
     const auto with = presenter().answer()->plans.of(Way::Bulk).plan->cost;
     find<QCheckBox>("buyShelf")->setFocus();
@@ -136,7 +137,7 @@ TEST_F(Buying, theShelfCanBeLeftAside) {
 }
 
 TEST_F(Buying, figuresOpenByEnter) {
-    choose("lant", "24");
+    choose("Lantern", "24");
     ASSERT_TRUE(settle());
     find<QWidget>("bulkCost")->setFocus();
     key(Qt::Key_Return);
@@ -154,7 +155,7 @@ TEST_F(Buying, figuresOpenByEnter) {
 }
 
 TEST_F(Buying, readsTheStaircaseByArrowsAndAsATable) {
-    choose("lant", "24");
+    choose("Lantern", "24");
     ASSERT_TRUE(settle());
     ASSERT_TRUE(QTest::qWaitFor([this] { return presenter().curve() && presenter().curve()->points.size() >= 30; }, 60'000));
     auto* picture = find<buying::StaircasePicture>("stairs");
@@ -185,7 +186,7 @@ TEST_F(Buying, buysForTheOrderAtTheCounter) {
 }
 
 TEST_F(Buying, writesTheListForSpreadsheetsAndForPaper) {
-    choose("lant", "24");
+    choose("Lantern", "24");
     ASSERT_TRUE(settle());
     m_prompter.path = QString::fromStdString((m_folder / "list.csv").string());
     find<QPushButton>("listCsv")->click();
