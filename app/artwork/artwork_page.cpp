@@ -5,6 +5,7 @@
 #include "app/desk/card.h"
 #include "app/desk/icons.h"
 
+#include <QBuffer>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QRadioButton>
@@ -22,6 +23,7 @@ using desk::TextSize;
 namespace {
 
 constexpr int kSideWidth = 400;
+constexpr QSize kThumbnail{280, 200};
 constexpr std::int64_t kPiecesCompared = 24;
 
 desk::TextLabel* smallWords(QWidget* parent) {
@@ -339,19 +341,31 @@ void ArtworkPage::loadDifferences() {
                                             : tr("“%1” would change: %2.").arg(name, lines.join(QStringLiteral("; "))));
 }
 
+/// A small picture of the whole of it, for the design's card.
+QByteArray ArtworkPage::thumbnail() {
+    ArtworkView view;
+    view.resize(kThumbnail);
+    view.setPicture(m_presenter.picture(), true);
+    QByteArray png;
+    QBuffer buffer(&png);
+    buffer.open(QIODevice::WriteOnly);
+    view.grab().save(&buffer, "PNG");
+    return png;
+}
+
 void ArtworkPage::useNew() {
     if (!m_name->problem().isEmpty()) {
         m_name->complain();
         m_name->setFocus(Qt::OtherFocusReason);
         return;
     }
-    if (const auto design = m_presenter.useForNew(m_name->text())) Q_EMIT used(*design);
+    if (const auto design = m_presenter.useForNew(m_name->text(), thumbnail())) Q_EMIT used(*design);
     else m_messages->tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
 }
 
 void ArtworkPage::useOpen() {
     const auto design = m_destination.openDesign;
-    if (m_presenter.useFor(design)) Q_EMIT used(design);
+    if (m_presenter.useFor(design, thumbnail())) Q_EMIT used(design);
 }
 
 void ArtworkPage::keyPressEvent(QKeyEvent* event) {

@@ -56,6 +56,7 @@ class ArtworkPage : public QWidget {
     void loadScales();
     void loadStone();
     void loadDifferences();
+    QByteArray thumbnail();
     void useNew();
     void useOpen();
 

@@ -7,6 +7,9 @@
 #include "core/pricing/price_order.h"
 
 #include <QFileInfo>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +20,12 @@ namespace {
 
 constexpr std::uint32_t kNoColour = 0xB8BEC4; ///< of a stone whose colour nobody knows
 
-units::Length fromMm(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
+/// "#4fc3cf"; nothing for a colour that nobody knows.
+std::optional<std::uint32_t> rgbOf(const std::string& colour) {
+    bool isHex = false;
+    const auto rgb = QString::fromStdString(colour).mid(1).toUInt(&isHex, 16);
+    return isHex && colour.size() == 7 ? std::optional(rgb) : std::nullopt;
+}
 
 } // namespace
 
@@ -81,10 +89,7 @@ void ArtworkPresenter::chooseScale(int reading) {
 
 bool ArtworkPresenter::setHoleAllowance(units::Length allowance) {
     if (!m_file || allowance == m_allowance) return true;
-    const double scale = m_file->scales.empty()
-                             ? *m_file->drawing.millimetresPerUnit
-                             : m_file->scales[static_cast<std::size_t>(m_scale)].scale.millimetresPerUnit;
-    if (const auto counted = count(scale, allowance); !counted) {
+    if (const auto counted = count(millimetresPerUnit(), allowance); !counted) {
         Q_EMIT refused(QString::fromStdString(counted.error().detail));
         return false;
     }
@@ -92,6 +97,11 @@ bool ArtworkPresenter::setHoleAllowance(units::Length allowance) {
     Q_EMIT changed();
     Q_EMIT selectionChanged();
     return true;
+}
+
+double ArtworkPresenter::millimetresPerUnit() const {
+    return m_file->scales.empty() ? *m_file->drawing.millimetresPerUnit
+                                  : m_file->scales[static_cast<std::size_t>(m_scale)].scale.millimetresPerUnit;
 }
 
 void ArtworkPresenter::makeRows() {
@@ -132,6 +142,10 @@ void ArtworkPresenter::makeRows() {
 
 std::optional<base::Id> ArtworkPresenter::likelyMaterial(const ColourRow& row) const {
     if (!row.size) return std::nullopt;
+    const auto& size = publishedStoneSizes()[*row.size].name;
+    if (const auto rgb = rgbOf(row.colour))
+        for (const auto& known : m_session.colourMaterials())
+            if (known.rgb == *rgb && known.stoneSize == size && m_session.material(known.material)) return known.material;
     return nearestStone(row.colour, publishedStoneSizes()[*row.size].name, m_session.materials());
 }
 
@@ -229,8 +243,15 @@ Box ArtworkPresenter::usedBox() const {
     return box;
 }
 
-units::Length ArtworkPresenter::width() const { return fromMm(usedBox().width()); }
-units::Length ArtworkPresenter::height() const { return fromMm(usedBox().height()); }
+/// To a hundredth of an inch or a tenth of a millimetre, never below what the drawing takes.
+units::Length ArtworkPresenter::roundedUp(double millimetres) const {
+    const double step = m_session.shop().lengthUnit == units::LengthUnit::Inch ? 0.254 : 0.1;
+    const auto steps = std::llround(std::ceil(millimetres / step - 1e-6));
+    return units::Length::fromNanometres(steps * std::llround(step * 1e6));
+}
+
+units::Length ArtworkPresenter::width() const { return roundedUp(usedBox().width()); }
+units::Length ArtworkPresenter::height() const { return roundedUp(usedBox().height()); }
 
 units::Count ArtworkPresenter::stonesUsed() const {
     std::int64_t all = 0;
@@ -283,23 +304,66 @@ QString ArtworkPresenter::freeName() const {
     return name;
 }
 
-std::optional<base::Id> ArtworkPresenter::useForNew(const QString& name) {
+catalogue::DesignArtwork ArtworkPresenter::drawingFor(const base::Id& design, const QByteArray& thumbnail) const {
+    catalogue::DesignArtwork artwork;
+    artwork.design = design;
+    artwork.fileName = m_file->name;
+    const bool isDxf = fileName().endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive);
+    artwork.format = isDxf ? catalogue::ArtworkFormat::Dxf : catalogue::ArtworkFormat::Svg;
+    artwork.file = m_file->bytes;
+    artwork.thumbnail = thumbnail.toStdString();
+    artwork.unit = units::Length::fromNanometres(std::max(1LL, std::llround(millimetresPerUnit() * 1e6)));
+    artwork.scaleFrom = m_file->scales.empty() ? catalogue::ScaleOrigin::File : catalogue::ScaleOrigin::Proposed;
+    artwork.unitName = m_file->scales.empty() ? m_file->drawing.unitName
+                                              : m_file->scales[static_cast<std::size_t>(m_scale)].scale.name;
+    artwork.holeAllowance = m_allowance;
+    QJsonArray counts;
+    for (const auto& row : m_rows)
+        counts.append(QJsonObject{
+            {QStringLiteral("colour"), QString::fromStdString(row.colour)},
+            {QStringLiteral("size"),
+             row.size ? QJsonValue(QString::fromStdString(publishedStoneSizes()[*row.size].name)) : QJsonValue()},
+            {QStringLiteral("count"), static_cast<qint64>(row.count.value())}});
+    artwork.counts = QJsonDocument(counts).toJson(QJsonDocument::Compact).toStdString();
+    return artwork;
+}
+
+base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, const QByteArray& thumbnail) {
+    return m_session.change([&](db::Book& book) -> base::Result<base::Id> {
+        base::Id id = design.id;
+        const auto kept = book.together("drawing of " + design.name, [&]() -> base::Done {
+            const auto saved = book.save(design);
+            if (!saved) return base::fail(saved.error());
+            id = *saved;
+            if (auto done = book.save(drawingFor(id, thumbnail)); !done) return done;
+            for (const auto& [key, material] : m_assigned) {
+                const auto rgb = rgbOf(key.first);
+                if (!rgb || !key.second || material.isNone() || !m_session.material(material)) continue;
+                if (auto done = book.save(catalogue::ColourMaterial{{}, *rgb, publishedStoneSizes()[*key.second].name, material});
+                    !done)
+                    return done;
+            }
+            return {};
+        });
+        if (!kept) return base::fail(kept.error());
+        return id;
+    });
+}
+
+std::optional<base::Id> ArtworkPresenter::useForNew(const QString& name, const QByteArray& thumbnail) {
     if (!whyNot().isEmpty()) return std::nullopt;
     catalogue::Design design;
     design.name = name.trimmed().toStdString();
     for (const auto& material : m_session.materials())
         if (design.usualBase.isNone() && material.kind == catalogue::MaterialKind::Backing) design.usualBase = material.id;
-    design = applied(design);
-    const auto saved = m_session.change([&](db::Book& book) { return book.save(design); });
-    if (!saved) return std::nullopt;
-    return *saved;
+    const auto kept = keep(applied(design), thumbnail);
+    return kept ? std::optional(*kept) : std::nullopt;
 }
 
-bool ArtworkPresenter::useFor(const base::Id& id) {
+bool ArtworkPresenter::useFor(const base::Id& id, const QByteArray& thumbnail) {
     const auto* design = m_session.design(id);
     if (!design || !whyNot().isEmpty()) return false;
-    const auto after = applied(*design);
-    return m_session.change([&](db::Book& book) { return book.save(after); }).has_value();
+    return keep(applied(*design), thumbnail).has_value();
 }
 
 } // namespace sp::artwork

@@ -5,6 +5,7 @@
 #include "app/artwork/picture.h"
 #include "app/session/book_session.h"
 
+#include <QByteArray>
 #include <QObject>
 #include <QStringList>
 
@@ -26,13 +27,6 @@ struct ColourRow {
     units::Count count;
     std::vector<std::string> layers;
     std::optional<base::Id> material; ///< none: not chosen yet; the id none: left out by a person
-};
-
-/// What taking the file over would do to a design: one thing that differs.
-struct Difference {
-    QString what;
-    QString before;
-    QString after;
 };
 
 /// What is decided while a cut file is looked at: its scale, which material each drawn colour and size stands for, and
@@ -88,8 +82,10 @@ class ArtworkPresenter : public QObject {
     QString whyNot() const;
     /// Price of one of `pieces` pieces, with today's prices; nothing when it cannot be priced.
     std::optional<units::Money> priceEach(const catalogue::Design& design, units::Count pieces) const;
-    std::optional<base::Id> useForNew(const QString& name);
-    bool useFor(const base::Id& design);
+    /// Makes a design, or changes one, and keeps the drawing with it (`thumbnail` is its PNG), together with the stones
+    /// that a person chose for colours. One step of undo.
+    std::optional<base::Id> useForNew(const QString& name, const QByteArray& thumbnail);
+    bool useFor(const base::Id& design, const QByteArray& thumbnail);
     /// A name that no design has, after the file's.
     QString freeName() const;
 
@@ -106,6 +102,10 @@ class ArtworkPresenter : public QObject {
     std::optional<base::Id> likelyMaterial(const ColourRow& row) const;
     std::vector<catalogue::StoneCount> stoneCounts() const;
     Box usedBox() const;
+    units::Length roundedUp(double millimetres) const;
+    double millimetresPerUnit() const;
+    catalogue::DesignArtwork drawingFor(const base::Id& design, const QByteArray& thumbnail) const;
+    base::Result<base::Id> keep(const catalogue::Design& design, const QByteArray& thumbnail);
 
     using RowKey = std::pair<std::string, std::optional<std::size_t>>;
 

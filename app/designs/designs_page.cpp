@@ -10,6 +10,7 @@
 #include "app/plans/plan_dialog.h"
 
 #include <QGridLayout>
+#include <QLabel>
 #include <QScrollArea>
 
 namespace sp::designs {
@@ -156,13 +157,43 @@ void DesignsPage::buildCard(QWidget* card) {
     m_sheet = new desk::SheetPicture(this);
     m_sheet->setObjectName(QStringLiteral("designSheet"));
     m_sheet->setMaximumWidth(desk::scaled(280));
-    column->addWidget(m_sheet);
+    auto* pictures = new QHBoxLayout;
+    pictures->setSpacing(20);
+    pictures->addWidget(m_sheet, 1, Qt::AlignTop);
+    pictures->addLayout(buildDrawing());
+    pictures->addStretch(1);
+    column->addLayout(pictures);
     auto* plan = new QPushButton(tr("&Sheet plan…"), this);
     plan->setObjectName(QStringLiteral("designPlan"));
     plan->setToolTip(tr("How templates, tape and backing of this design lie on their sheets"));
     column->addWidget(plan, 0, Qt::AlignLeft);
     connect(plan, &QPushButton::clicked, this, &DesignsPage::showPlan);
     column->addStretch(1);
+}
+
+QLayout* DesignsPage::buildDrawing() {
+    auto* column = new QVBoxLayout;
+    column->setSpacing(4);
+    m_drawing = new QLabel(this);
+    m_drawing->setObjectName(QStringLiteral("designDrawing"));
+    m_drawingWords = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    column->addWidget(m_drawing);
+    column->addWidget(m_drawingWords);
+    column->addStretch(1);
+    return column;
+}
+
+void DesignsPage::showDrawing() {
+    const auto drawing = m_presenter.session().artwork(m_presenter.currentId());
+    m_drawing->setVisible(drawing.has_value());
+    m_drawingWords->setVisible(drawing.has_value());
+    if (!drawing) return;
+    const auto name = QString::fromStdString(drawing->fileName);
+    QPixmap picture;
+    picture.loadFromData(QByteArray::fromStdString(drawing->thumbnail), "PNG");
+    m_drawing->setPixmap(picture);
+    m_drawing->setAccessibleName(tr("What was counted in %1").arg(name));
+    m_drawingWords->setText(tr("Counted from %1, kept with the design.").arg(name));
 }
 
 template<class Field, class Put>
@@ -234,6 +265,7 @@ void DesignsPage::load() {
     m_total->setText(tr("%1 stones a piece, as many holes to cut; one template for each colour.")
                          .arg(m_formatter.count(units::Count::of(holes))));
     showSheet();
+    showDrawing();
 }
 
 void DesignsPage::showSheet() {

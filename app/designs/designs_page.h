@@ -45,6 +45,8 @@ class DesignsPage : public QWidget {
     void load();
     void loadBases();
     void showSheet();
+    QLayout* buildDrawing();
+    void showDrawing();
     void removed();
     void showPlan();
 
@@ -68,6 +70,8 @@ class DesignsPage : public QWidget {
     DesignStones* m_stones = nullptr;
     desk::SheetPicture* m_sheet = nullptr;
     desk::TextLabel* m_total = nullptr;
+    QLabel* m_drawing = nullptr;
+    desk::TextLabel* m_drawingWords = nullptr;
 };
 
 } // namespace sp::designs

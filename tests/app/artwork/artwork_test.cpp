@@ -124,12 +124,20 @@ TEST_F(CutFiles, aDropIsCountedShownAndGoesOnTheSlipWithItsPrice) {
     EXPECT_FALSE(page().isVisible());
     const auto& line = m_window->presenter().line();
     EXPECT_EQ(line.title, "plate");
-    EXPECT_EQ(line.width.nanometres(), 42'800'000);  // 50 - 10 + 2.8 mm
-    EXPECT_EQ(line.height.nanometres(), 22'800'000); // 30 - 10 + 2.8 mm
+    EXPECT_EQ(line.width.nanometres(), 42'926'000);  // 50 - 10 + 2.8 mm, to the next hundredth of an inch
+    EXPECT_EQ(line.height.nanometres(), 22'860'000); // 30 - 10 + 2.8 mm
     ASSERT_EQ(line.stones.size(), 2U);
     EXPECT_EQ(line.stones[0].count.value(), 6);
     EXPECT_EQ(line.stones[1].count.value(), 3);
     EXPECT_TRUE(m_window->presenter().priced());
+
+    const auto kept = m_window->session().artwork(line.design);
+    ASSERT_TRUE(kept.has_value());
+    EXPECT_EQ(kept->fileName, "plate.svg");
+    EXPECT_EQ(kept->file, kPlate);
+    EXPECT_EQ(kept->unit.nanometres(), 1'000'000);
+    EXPECT_NE(kept->counts.find(R"("count":6)"), std::string::npos) << kept->counts;
+    EXPECT_EQ(kept->thumbnail.compare(1, 3, "PNG"), 0);
 
     // The order's draft is one step, the design another.
     const auto designs = m_window->session().designs().size();
@@ -154,6 +162,19 @@ TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
     presenter().assign(0, {}); // left out: the rose one stays, it was picked by itself
     EXPECT_EQ(presenter().stonesUsed().value(), 4);
     EXPECT_TRUE(presenter().whyNot().isEmpty());
+}
+
+TEST_F(CutFiles, aStoneChosenForAColourIsRememberedForTheNextFile) {
+    drop(write("plate.svg", kPlate));
+    presenter().assign(0, stone("Amber SS10")->id);
+    QTest::keyClick(find<QPushButton>("useNew"), Qt::Key_Space);
+    ASSERT_EQ(m_window->session().colourMaterials().size(), 1U);
+    // Another window on the same book knows nothing but what the book remembers.
+    artwork::ArtworkPresenter later(m_window->session());
+    later.open(write("next.svg", kPlate));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return later.hasFile(); }));
+    EXPECT_EQ(later.rows()[0].material, stone("Amber SS10")->id);
+    EXPECT_EQ(later.rows()[1].material, stone("Jet SS10")->id);
 }
 
 TEST_F(CutFiles, anOpenDesignShowsWhatWouldChangeBeforeItDoes) {
