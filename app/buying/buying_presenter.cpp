@@ -13,6 +13,8 @@ BuyingPresenter::BuyingPresenter(session::BookSession& session, OrderReader orde
     , m_order(std::move(order))
     , m_cutsTemplates(QSettings().value(QLatin1String(kCutsSetting), true).toBool()) {
     if (!m_session.designs().empty()) m_design = m_session.designs().front().id;
+    for (const auto& kit : m_session.kits()) // there is most to compare
+        if (m_session.design(kit.design)) m_design = kit.design;
     connect(&m_session, &session::BookSession::changed, this, &BuyingPresenter::ask);
     connect(&m_planner, &Planner::answered, this, [this](const std::shared_ptr<const Answer>& answer) {
         m_answer = answer;

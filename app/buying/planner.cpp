@@ -18,13 +18,6 @@ constexpr qint64 kCurveBudget = 20'000;
 constexpr qint64 kTellEvery = 150;
 constexpr std::int64_t kFarthest = 400; ///< quantities looked at for the proof beyond what is shown
 
-/// Of books that know kits.
-template<class Session>
-std::vector<catalogue::Kit> kitsOf(Session& session) {
-    if constexpr (requires { session.kits(); }) return session.kits();
-    else return {};
-}
-
 } // namespace
 
 std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session, bool cutsTemplates, bool usesShelf) {
@@ -32,7 +25,7 @@ std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session
     supplies->materials = session.materials();
     supplies->suppliers = session.suppliers();
     supplies->packs = session.packs();
-    supplies->kits = kitsOf(session);
+    supplies->kits = session.kits();
     if (usesShelf) supplies->shelf = session.shelf();
     const auto& shop = session.shop();
     supplies->usualTape = shop.usualTape;
