@@ -116,14 +116,6 @@ base::Done savePdf(const QByteArray& bytes, const QString& path) {
     return save(bytes, path);
 }
 
-base::Done printed(bool isTaken, const QPrinter& printer) {
-    if (isTaken) return {};
-    const auto name = printer.printerName().toStdString();
-    return base::fail(Code::Failed, name,
-                      "The printer " + (name.empty() ? std::string() : name + " ") +
-                          "did not take the sheet; check that it is on, or save the sheet as a PDF.");
-}
-
 } // namespace
 
 base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path, IfThere ifThere) {
@@ -167,16 +159,11 @@ base::Done print(const Document& document, catalogue::Paper paper, QPrinter& pri
     const int pages = painter.pageCount();
     const int first = std::clamp(printer.fromPage(), 1, pages);
     const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);
-    return printed(painter.paintOn(printer, first - 1, last - 1), printer);
-}
-
-base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& printer) {
-    setPaper(printer, paper);
-    printer.setDocName(drawn.title);
-    const int pages = static_cast<int>(drawn.pages.size());
-    const int first = std::clamp(printer.fromPage(), 1, pages);
-    const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);
-    return printed(paintDrawn(drawn, printer, static_cast<std::size_t>(first - 1), static_cast<std::size_t>(last - 1)), printer);
+    if (painter.paintOn(printer, first - 1, last - 1)) return {};
+    const auto name = printer.printerName().toStdString();
+    return base::fail(Code::Failed, name,
+                      "The printer " + (name.empty() ? std::string() : name + " ") +
+                          "did not take the sheet; check that it is on, or save the sheet as a PDF.");
 }
 
 } // namespace sp::paper

@@ -47,7 +47,6 @@ Document documentOf(const SheetContent& sheet, catalogue::Paper paper);
 /// Prints the pages that the printer was asked for (all unless a range is set) on the book's paper.
 /// Errors: Failed when the printer does not take the job.
 base::Done print(const Document& document, catalogue::Paper paper, QPrinter& printer);
-base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& printer);
 
 /// Writes any text the same way: whole or not at all, replacing a file of that name. Errors as writePdf.
 base::Done writeText(const std::string& text, const QString& path);
