@@ -20,13 +20,6 @@ namespace {
 
 constexpr std::uint32_t kNoColour = 0xB8BEC4; ///< of a stone whose colour nobody knows
 
-/// "#4fc3cf"; nothing for a colour that nobody knows.
-std::optional<std::uint32_t> rgbOf(const std::string& colour) {
-    bool isHex = false;
-    const auto rgb = QString::fromStdString(colour).mid(1).toUInt(&isHex, 16);
-    return isHex && colour.size() == 7 ? std::optional(rgb) : std::nullopt;
-}
-
 } // namespace
 
 ArtworkPresenter::ArtworkPresenter(session::BookSession& session, QObject* parent)
@@ -143,7 +136,7 @@ void ArtworkPresenter::makeRows() {
 std::optional<base::Id> ArtworkPresenter::likelyMaterial(const ColourRow& row) const {
     if (!row.size) return std::nullopt;
     const auto& size = publishedStoneSizes()[*row.size].name;
-    if (const auto rgb = rgbOf(row.colour))
+    if (const auto rgb = parseColour(row.colour))
         for (const auto& known : m_session.colourMaterials())
             if (known.rgb == *rgb && known.stoneSize == size && m_session.material(known.material)) return known.material;
     return nearestStone(row.colour, publishedStoneSizes()[*row.size].name, m_session.materials());
@@ -337,7 +330,7 @@ base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, c
             id = *saved;
             if (auto done = book.save(drawingFor(id, thumbnail)); !done) return done;
             for (const auto& [key, material] : m_assigned) {
-                const auto rgb = rgbOf(key.first);
+                const auto rgb = parseColour(key.first);
                 if (!rgb || !key.second || material.isNone() || !m_session.material(material)) continue;
                 if (auto done = book.save(catalogue::ColourMaterial{{}, *rgb, publishedStoneSizes()[*key.second].name, material});
                     !done)
