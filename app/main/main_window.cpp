@@ -91,7 +91,8 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     m_rail->setCurrent(0);
 }
 
-MainWindow::~MainWindow() = default;
+/// The places borrow the session and the presenter: they go first.
+MainWindow::~MainWindow() { delete takeCentralWidget(); }
 
 void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
