@@ -5,6 +5,7 @@
 
 #include <QBuffer>
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QPageLayout>
 #include <QPageSize>
@@ -44,6 +45,10 @@ base::Done checkPlace(const QString& path, IfThere ifThere) {
                       QStringLiteral("There is no folder %1; make it first or choose another."));
     if (file.isDir())
         return refuse(Code::Invalid, path, QStringLiteral("%1 is a folder; add a name for the PDF."));
+    // A database is never replaced by paper, whatever was agreed: it may be the shop's whole book.
+    QFile there(path);
+    if (there.open(QIODevice::ReadOnly) && there.read(15) == QByteArrayLiteral("SQLite format 3"))
+        return refuse(Code::Conflict, path, QStringLiteral("%1 is a job book and stays as it is; choose another name."));
     if (file.exists() && ifThere == IfThere::Refuse)
         return refuse(Code::Conflict, path,
                       QStringLiteral("There is already a file %1; choose another name, or say that it may be "

@@ -127,6 +127,16 @@ TEST_F(Pdf, replacesAFileOnlyWhenTold) {
     EXPECT_TRUE(bytesOf(at("sheet.pdf")).startsWith("%PDF-"));
 }
 
+TEST_F(Pdf, neverReplacesAJobBook) {
+    const auto book = QByteArrayLiteral("SQLite format 3") + '\0' + "pages";
+    put(at("shop.jobbook"), book);
+    const auto done = writePdf(m_sheet, Paper::Letter, at("shop.jobbook"), IfThere::Replace);
+    ASSERT_FALSE(done);
+    EXPECT_EQ(done.error().code, base::Code::Conflict);
+    EXPECT_FALSE(writeText("list", at("shop.jobbook")));
+    EXPECT_EQ(bytesOf(at("shop.jobbook")), book);
+}
+
 TEST_F(Pdf, refusesAFolderThatMayNotBeWritten) {
     if (geteuid() == 0) {
         // The superuser may write anywhere but into the kernel's own tables.
