@@ -41,11 +41,11 @@ struct PackProblem {
 
 LengthPrice lengthPrice(const std::string& text, const std::string& place) {
     const auto slash = text.find('/');
-    const auto length = slash == std::string::npos
-                            ? units::parseLength("", LengthUnit::Inch)
-                            : units::parseLength("1" + text.substr(slash + 1), LengthUnit::Inch);
-    const bool isBare = slash == std::string::npos || slash + 1 == text.size();
-    if (!length || isBare || length->isZero())
+    const std::string unit = slash == std::string::npos ? std::string() : text.substr(slash + 1);
+    // A letter first: "in" is one inch; "2in" glued to a 1 would be twelve.
+    const bool isUnit = !unit.empty() && unit.front() >= 'a' && unit.front() <= 'z';
+    const auto length = units::parseLength("1" + unit, LengthUnit::Inch);
+    if (!isUnit || !length || length->isZero())
         throw Refusal{{Code::Invalid, place, place + " must be a price for a length: write it as 0.50/in."}};
     const std::int64_t micros = exactDecimal(text.substr(0, slash), 6, place);
     if (micros < 0) throw Refusal{{Code::OutOfRange, place, place + " must be 0 or more: change it."}};

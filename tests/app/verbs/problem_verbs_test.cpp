@@ -134,6 +134,8 @@ TEST(Problems, areRefusedInOneSentence) {
                 HasSubstr("fits no sheet"));
     EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50"}],"pieces":[]})", {}).error().detail,
                 HasSubstr("0.50/in"));
+    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50/2in"}],"pieces":[]})", {}).error().detail,
+                HasSubstr("0.50/in"));
 }
 
 TEST(ProblemNumbers, areReadExactly) {
