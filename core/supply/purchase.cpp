@@ -3,6 +3,7 @@
 
 #include "core/base/overflow.h"
 #include "core/supply/purchase_model.h"
+#include "core/supply/purchase_plain.h"
 #include "core/supply/purchase_search.h"
 
 #include <algorithm>
@@ -104,7 +105,8 @@ base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const 
         if (std::all_of(model.needs.begin(), model.needs.end(), [](int64_t need) { return need == 0; }) &&
             !model.isReduced)
             return nothingToBuy(problem, *made);
-        const SearchResult found = searchPurchase(model, outOfTime);
+        SearchResult found = searchPurchase(model, outOfTime);
+        if (found.counts.empty()) found = plainPurchase(model);
         if (found.counts.empty())
             return base::fail(Code::Failed, "packs",
                               "No plan was found in the time allowed: leave out packs or suppliers, or allow more.");

@@ -21,7 +21,7 @@ int64_t plus(int64_t a, int64_t b) { return std::min(kScaledNever, a + b); }
 
 } // namespace
 
-Market::Market(const Model& model)
+Market::Market(const Model& model, const OutOfTime& outOfTime)
     : m_model(model)
     , m_kitsOf(model.needs.size())
     , m_curves(model.needs.size())
@@ -52,8 +52,13 @@ Market::Market(const Model& model)
         m_kitMost.push_back(most);
     }
     for (int m = 0; m < materials(); ++m)
-        for (auto& [supplier, packs] : singles[at(m)])
+        for (auto& [supplier, packs] : singles[at(m)]) {
+            if (outOfTime && outOfTime()) {
+                m_isWhole = false;
+                return;
+            }
             m_curves[at(m)].push_back(std::make_unique<Curve>(model, m, supplier, std::move(packs)));
+        }
 }
 
 const Curve* Market::curve(int material, int supplier) const {

@@ -18,7 +18,8 @@ inline constexpr std::int64_t kScaledNever = std::int64_t{1} << 60;
 /// What is fixed for every state of the suppliers: curves by material and supplier, kits, merged curves by set.
 class Market {
   public:
-    explicit Market(const Model& model);
+    /// Stops making curves once it is out of time; see isWhole.
+    Market(const Model& model, const OutOfTime& outOfTime);
 
     struct KitUse {
         int kit = 0;  ///< index into kits()
@@ -47,6 +48,8 @@ class Market {
     static constexpr std::int64_t kLongestList = 131'072; ///< granules
     /// True as long as no limit of the program cut into what a cheapest plan may hold.
     bool isExact() const { return m_isExact; }
+    /// False when time ran out before every curve was made: then nothing can be asked of it.
+    bool isWhole() const { return m_isWhole; }
 
   private:
     const Model& m_model;
@@ -58,6 +61,7 @@ class Market {
     std::map<std::pair<int, int>, std::unique_ptr<MoneyList>> m_lists; ///< by material and supplier
     std::size_t m_keptCells = 0;
     bool m_isExact = true;
+    bool m_isWhole = true;
 };
 
 enum class State : char { Open, Off, Paid, Free };

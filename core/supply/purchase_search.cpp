@@ -70,9 +70,10 @@ class Search {
     Search(const Model& model, const OutOfTime& outOfTime)
         : m_model(model)
         , m_outOfTime(outOfTime)
-        , m_market(model) {}
+        , m_market(model, outOfTime) {}
 
     SearchResult run() {
+        if (!m_market.isWhole()) return {};
         start();
         const int64_t bound = explore();
         SearchResult result;

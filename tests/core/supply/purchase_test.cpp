@@ -200,6 +200,31 @@ TEST(Purchase, answersForAThousandSuppliersWhenTimeIsShort) {
     EXPECT_LE(answer->plan->cost, money(4 * 6 + 5 * 1.31 + 3 + 6)); // what one cheap supplier asks
 }
 
+/// Out of time from the beginning there still is a plan that can be carried out, and a bound that holds: the true optimum,
+/// by the same planner given time (itself held against CBC below), lies between the two.
+TEST(Purchase, hasAPlanAndATrueBoundEvenWithoutTime) {
+    int compared = 0;
+    for (std::uint64_t seed = 1; seed <= 120; ++seed) {
+        const auto problem = sp::reference::randomPurchase({3, 3, 3, 2, 0.7, seed % 2 == 0}, seed);
+        const auto hurried = planPurchase(problem, [] { return true; });
+        const auto thorough = planPurchase(problem, {});
+        ASSERT_TRUE(thorough) << "seed " << seed;
+        if (!thorough->plan || !thorough->plan->proven) continue;
+        ASSERT_TRUE(hurried) << "seed " << seed << ": " << hurried.error().detail;
+        ASSERT_TRUE(hurried->plan) << "seed " << seed;
+        EXPECT_LE(hurried->plan->bound, thorough->plan->cost) << "seed " << seed;
+        EXPECT_GE(hurried->plan->cost, thorough->plan->cost) << "seed " << seed;
+        for (const auto& left : hurried->plan->left) EXPECT_FALSE(left.count.isNegative()) << "seed " << seed;
+        for (const auto& order : hurried->plan->orders)
+            for (const auto& asked : problem.suppliers)
+                if (asked.id == order.supplier) {
+                    EXPECT_GE(order.goods, asked.minimum) << "seed " << seed;
+                }
+        ++compared;
+    }
+    EXPECT_GE(compared, 60);
+}
+
 /// Every claim against CBC: proven costs are equal, bounds are never above the optimum, plans never below it.
 struct Series {
     std::string name;
