@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/artwork_presenter.h"
 
+#include "app/session/free_name.h"
 #include "core/artwork/colour.h"
 #include "core/artwork/nearest_stone.h"
 #include "core/catalogue/order.h"
@@ -286,15 +287,7 @@ std::optional<units::Money> ArtworkPresenter::priceEach(const catalogue::Design&
 }
 
 QString ArtworkPresenter::freeName() const {
-    const auto wanted = m_file ? QFileInfo(fileName()).completeBaseName() : tr("New design");
-    const auto taken = [&](const QString& name) {
-        return std::any_of(m_session.designs().begin(), m_session.designs().end(), [&](const auto& design) {
-            return QString::fromStdString(design.name).compare(name, Qt::CaseInsensitive) == 0;
-        });
-    };
-    auto name = wanted;
-    for (int n = 2; taken(name); ++n) name = QStringLiteral("%1 %2").arg(wanted).arg(n);
-    return name;
+    return session::freeName(m_file ? QFileInfo(fileName()).completeBaseName() : tr("New design"), m_session.designs());
 }
 
 catalogue::DesignArtwork ArtworkPresenter::drawingFor(const base::Id& design, const QByteArray& thumbnail) const {

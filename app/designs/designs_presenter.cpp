@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/designs/designs_presenter.h"
 
+#include "app/session/free_name.h"
+
 #include <algorithm>
 
 namespace sp::designs {
@@ -38,16 +40,7 @@ QString DesignsPresenter::edit(const std::function<void(catalogue::Design&)>& wo
     return saved ? QString() : QString::fromStdString(saved.error().detail);
 }
 
-QString DesignsPresenter::freeName(const QString& wanted) {
-    const auto taken = [&](const QString& name) {
-        return std::any_of(m_session.designs().begin(), m_session.designs().end(), [&](const auto& design) {
-            return QString::fromStdString(design.name).compare(name, Qt::CaseInsensitive) == 0;
-        });
-    };
-    auto name = wanted;
-    for (int n = 2; taken(name); ++n) name = QStringLiteral("%1 %2").arg(wanted).arg(n);
-    return name;
-}
+QString DesignsPresenter::freeName(const QString& wanted) { return session::freeName(wanted, m_session.designs()); }
 
 bool DesignsPresenter::save(catalogue::Design design) {
     const auto saved = m_session.change([&](db::Book& book) { return book.save(design); });

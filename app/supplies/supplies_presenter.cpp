@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/supplies_presenter.h"
 
+#include "app/session/free_name.h"
+
 #include "core/supply/kit_of_design.h"
 
 #include <algorithm>
@@ -101,17 +103,7 @@ QString SuppliesPresenter::editPack(const base::Id& id, const std::function<void
 }
 
 std::string SuppliesPresenter::freeName(const QString& wanted) {
-    const auto taken = [&](const QString& name) {
-        const auto same = [&](const auto& thing) {
-            return QString::fromStdString(thing.name).compare(name, Qt::CaseInsensitive) == 0;
-        };
-        return std::any_of(m_session.materials().begin(), m_session.materials().end(), same) ||
-               std::any_of(m_session.suppliers().begin(), m_session.suppliers().end(), same) ||
-               std::any_of(m_session.kits().begin(), m_session.kits().end(), same);
-    };
-    auto name = wanted;
-    for (int n = 2; taken(name); ++n) name = QStringLiteral("%1 %2").arg(wanted).arg(n);
-    return name.toStdString();
+    return session::freeName(wanted, m_session.materials(), m_session.suppliers(), m_session.kits()).toStdString();
 }
 
 void SuppliesPresenter::addMaterial(catalogue::MaterialKind kind) {

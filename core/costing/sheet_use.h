@@ -10,6 +10,11 @@
 
 namespace sp::costing {
 
+/// How many pieces of that size one sheet of the material takes, its border, margin and gap kept; of a roll, its whole length.
+/// Errors: the layout's own, TooLarge when not one fits.
+base::Result<std::int64_t> piecesPerSheet(const catalogue::Material& material, units::Length width,
+                                          units::Length height, layout::FitMemo& fits);
+
 /// How `pieces` pieces of that size are cut from a sheet material. Width and height are the design's; the material's
 /// border is added on every side here.
 /// Errors: TooLarge when the piece does not fit, naming the material; the layout's own.

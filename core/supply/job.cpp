@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/job.h"
 
+#include "core/costing/sheet_use.h"
+
 #include "core/costing/line_check.h"
 
 #include <fmt/format.h>
@@ -105,10 +107,7 @@ class Takes {
 
     base::Done cut(const catalogue::Material& material, const catalogue::OrderLine& ordered, JobTake take,
                    JobLine& line) {
-        const auto& sheet = material.sheet;
-        const layout::Piece piece{ordered.width + sheet.border + sheet.border,
-                                  ordered.height + sheet.border + sheet.border};
-        const auto fit = m_fits.count({sheet.width, sheet.height}, piece, {sheet.margin, sheet.gap, sheet.oneWay});
+        const auto fit = costing::piecesPerSheet(material, ordered.width, ordered.height, m_fits);
         if (!fit)
             return base::fail(fit.error().code, material.name,
                               fmt::format("{}: {}", material.name, fit.error().detail));
@@ -268,14 +267,8 @@ base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Su
 
 catalogue::OrderLine lineOf(const catalogue::Design& design, const std::vector<catalogue::Material>& materials,
                             int64_t pieces) {
-    catalogue::OrderLine line;
-    line.design = design.id;
-    line.title = design.name;
-    line.width = design.width;
-    line.height = design.height;
-    line.stones = design.stones;
-    if (withId(materials, design.usualBase)) line.onto = design.usualBase;
-    line.templatesOnWall = design.templatesOnWall;
+    auto line = catalogue::lineOf(design);
+    if (!withId(materials, line.onto)) line.onto = {};
     line.quantity = Count::of(pieces);
     return line;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/kit_of_design.h"
 
+#include "core/costing/sheet_use.h"
+
 #include <algorithm>
 #include <string>
 
@@ -30,10 +32,7 @@ std::int64_t coloursOf(const Design& design) {
 }
 
 Result<std::int64_t> piecesOnSheet(const catalogue::Material& material, const Design& design, layout::FitMemo& fits) {
-    const auto& sheet = material.sheet;
-    const auto border = sheet.border + sheet.border;
-    const auto fit = fits.count({sheet.width, sheet.height}, {design.width + border, design.height + border},
-                                {sheet.margin, sheet.gap, sheet.oneWay});
+    const auto fit = costing::piecesPerSheet(material, design.width, design.height, fits);
     if (!fit && fit.error().code == Code::TooLarge) return 0;
     return fit;
 }

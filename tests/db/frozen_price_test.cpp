@@ -27,14 +27,7 @@ catalogue::Order everyDesign(db::Book& book, const base::Id& customer) {
     order.wantedBy = *units::Date::parse("2026-12-01");
     order.asksExemption = true;
     for (const auto& design : all(book.designs())) {
-        catalogue::OrderLine line;
-        line.design = design.id;
-        line.title = design.name;
-        line.width = design.width;
-        line.height = design.height;
-        line.stones = design.stones;
-        line.onto = design.usualBase;
-        line.templatesOnWall = design.templatesOnWall;
+        auto line = catalogue::lineOf(design);
         line.quantity = units::Count::of(17);
         order.lines.push_back(line);
     }
