@@ -39,6 +39,12 @@ base::Result<std::vector<Shape>> outlinesOf(const LetteringOrder& order) {
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setStyleStrategy(QFont::NoFontMerging);
     const QFontMetricsF metrics(font);
+    const auto letters = text.toUcs4();
+    for (const char32_t letter : letters)
+        if (QChar::isPrint(letter) && !QChar::isSpace(letter) && !metrics.inFontUcs4(letter))
+            return base::fail(base::Code::NotFound, order.font,
+                              fmt::format("{} has no “{}”; type letters that the font has or name another font.",
+                                          family.toStdString(), QString::fromUcs4(&letter, 1).toStdString()));
     QPainterPath path;
     double baseline = 0;
     for (const auto& line : text.split(QLatin1Char('\n'))) {

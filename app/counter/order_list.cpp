@@ -9,6 +9,8 @@
 #include <QKeyEvent>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace sp::counter {
 
 namespace {
@@ -97,12 +99,13 @@ void OrderListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     for (const auto& colour : index.data(OrderListModel::StonesRole).toList()) stones.push_back(colour.value<QColor>());
     const int side = desk::scaled(kSwatchSide);
     const QRect inner = card.toRect().adjusted(12, 10, -12, -10);
+    int stonesWidth = side * 2;
     if (!stones.empty())
-        desk::paintStones(*painter, QRect(inner.left(), inner.top(), side * 2, inner.height()), stones, side, 2,
-                          desk::colour(Role::Card));
+        stonesWidth = std::max(stonesWidth, desk::paintStones(*painter, QRect(inner.left(), inner.top(), side * 2, inner.height()), stones,
+                                                              side, 2, desk::colour(Role::Card)));
 
     const auto each = index.data(OrderListModel::EachRole).toString();
-    const QRect text = inner.adjusted(side * 2 + 6, 0, 0, 0);
+    const QRect text = inner.adjusted(stonesWidth + 6, 0, 0, 0);
     const auto strong = desk::textFont(desk::TextSize::Body, desk::Weight::Strong);
     const QFontMetrics metrics(strong);
     const int priceWidth = metrics.horizontalAdvance(each) + 12;

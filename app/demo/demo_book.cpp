@@ -273,7 +273,7 @@ class Scenario {
         shop.isDemo = true;
         shop.letterhead.name = "Heron Street Sparkle";
         shop.letterhead.lines = "12 Heron Street, Millbrook\nMonday to Saturday, 9 to 5";
-        shop.letterhead.terms = "Half is due to start, the rest on collection. The price holds until the day above; "
+        shop.letterhead.terms = "Half is due to start, rounded up to a full 5.00, the rest on collection. The price holds until the day above; "
                                 "changes after the proof is agreed are a new order.";
         shop.letterhead.care = "Wash inside out and cold, hang to dry, no iron on the stones. Small parts: not for "
                                "children under three. Stones may hold lead; for children's goods ask us for the "

@@ -7,6 +7,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace sp::desk {
 
 StoneListDelegate::StoneListDelegate(int detailRole, int stonesRole, QObject* parent)
@@ -32,10 +34,11 @@ void StoneListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     std::vector<QColor> stones;
     for (const auto& stone : index.data(m_stonesRole).toList()) stones.push_back(stone.value<QColor>());
     const QRect inner = ground.toRect().adjusted(8, 4, -8, -4);
+    int stonesWidth = side * 3;
     if (!stones.empty())
-        paintStones(*painter, QRect(inner.left(), inner.top(), side * 3, inner.height()), stones, side, 3,
-                    colour(chosen ? Role::JewelSoft : Role::Bench));
-    const QRect words = inner.adjusted(side * 3, 0, 0, 0);
+        stonesWidth = std::max(stonesWidth, 8 + paintStones(*painter, QRect(inner.left(), inner.top(), side * 3, inner.height()), stones,
+                                                            side, 3, colour(chosen ? Role::JewelSoft : Role::Bench)));
+    const QRect words = inner.adjusted(stonesWidth, 0, 0, 0);
     const QRect upper(words.left(), words.top(), words.width(), words.height() / 2);
     const QRect lower(words.left(), words.top() + words.height() / 2, words.width(), words.height() / 2);
     painter->setFont(textFont(TextSize::Body, chosen ? Weight::Strong : Weight::Plain));

@@ -36,7 +36,8 @@ QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& 
         parts << kitWords("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
     }
     if (parts.isEmpty()) parts << formatter.count(answer.pieces);
-    return kitWords("Makes %1; %2 runs out first.").arg(parts.join(QStringLiteral(", ")), named(answer.limiting));
+    return (answer.limiting.size() == 1 ? kitWords("Makes %1; %2 runs out first.") : kitWords("Makes %1; %2 run out first."))
+        .arg(parts.join(QStringLiteral(", ")), named(answer.limiting));
 }
 
 QString leftInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {

@@ -61,6 +61,8 @@ void readSheet(ProblemObject& object, PackProblem& problem) {
         problem.roll = std::move(roll);
     } else {
         const auto size = object.size("size");
+        for (const auto& known : problem.sheets)
+            if (known.id == id) throw Refusal{{Code::Ambiguous, id, "Two sheets are called " + id + ": give each its own id."}};
         layout::MixedSheet sheet{id, {size.width, size.height}, {}, std::nullopt};
         if (object.has("price")) sheet.price = object.money("price");
         if (object.has("at_most")) sheet.atMost = object.count("at_most").value();
@@ -81,6 +83,8 @@ PackProblem packingOf(ProblemObject& object) {
     if (object.has("turn")) problem.rules.oneWay = !object.flag("turn");
     for (auto& piece : object.list("pieces")) {
         const auto id = piece.text("id");
+        for (const auto& known : problem.pieces)
+            if (known.id == id) throw Refusal{{Code::Ambiguous, id, "Two pieces are called " + id + ": give each its own id."}};
         const auto size = piece.size("size");
         if (problem.roll && problem.pieces.empty()) problem.unit = size.unit;
         problem.pieces.push_back({id, {size.width, size.height}, piece.has("count") ? piece.count("count").value() : 1});

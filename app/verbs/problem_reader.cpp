@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <set>
 
 namespace sp::verbs {
 
@@ -78,7 +79,18 @@ std::int64_t exactDecimal(std::string_view text, int decimals, const std::string
 
 Json parsedProblem(std::string_view text) {
     if (text.size() > kLargestFile) refuse(Code::TooLarge, "", "is larger than 16 MB");
-    Json json = Json::parse(text, nullptr, false);
+    // JSON lets a key stand twice and most readers take the last: one of the two was not meant.
+    std::vector<std::set<std::string>> keys;
+    std::string twice;
+    const auto look = [&](int, Json::parse_event_t event, Json& parsed) {
+        if (event == Json::parse_event_t::object_start) keys.emplace_back();
+        if (event == Json::parse_event_t::object_end) keys.pop_back();
+        if (event == Json::parse_event_t::key && !keys.back().insert(parsed.get<std::string>()).second)
+            twice = parsed.get<std::string>();
+        return true;
+    };
+    Json json = Json::parse(text, look, false);
+    if (!twice.empty()) refuse(Code::Ambiguous, shown(twice), "stands twice in one object: leave one of them");
     if (json.is_discarded()) refuse(Code::Invalid, "", "is not JSON: check its brackets, commas and quotes");
     return json;
 }

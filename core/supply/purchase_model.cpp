@@ -99,9 +99,12 @@ class Builder {
         if (m_problem.needs.empty())
             return base::fail(Code::Missing, "needs", "Nothing is needed: say what is to be bought.");
         for (const auto& need : m_problem.needs) {
-            if (need.count.value() < 1 || need.count.value() > kMostCount)
+            if (need.count.value() < 1)
                 return base::fail(Code::OutOfRange, need.material,
-                                  "The need of " + need.material + " must be 1 or more: change it.");
+                                  "The need of " + need.material + " must be 1 or more: change it or leave it out.");
+            if (need.count.value() > kMostCount)
+                return base::fail(Code::TooLarge, need.material,
+                                  "More " + need.material + " is needed than the program plans for: need less.");
             const auto [at, isNew] = m_materials.try_emplace(need.material, static_cast<int>(m_stones.size()));
             if (isNew) {
                 m_out.materials.push_back(need.material);

@@ -351,6 +351,9 @@ TEST(Lettering, refusesByName) {
     const auto font = estimate({"--text", "GO", "--font", "Nowhere Grotesk", "--height", "50mm"});
     EXPECT_EQ(font.exit, 1);
     EXPECT_NE(font.err.find("Nowhere Grotesk"), std::string::npos);
+    const auto letters = estimate({"--text", "A日", "--font", kFont, "--height", "50mm"}); // no box for a letter it lacks
+    EXPECT_EQ(letters.exit, 1);
+    EXPECT_NE(letters.err.find("日"), std::string::npos) << letters.err;
     EXPECT_EQ(estimate({"--text", "   ", "--font", kFont, "--height", "50mm"}).exit, 1);
     EXPECT_EQ(estimate({"--text", "GO", "--font", kFont, "--height", "0mm"}).exit, 1);
     EXPECT_EQ(estimate({"--text", "GO", "--height", "5mm"}).exit, 1);

@@ -136,6 +136,14 @@ TEST(Problems, areRefusedInOneSentence) {
                 HasSubstr("0.50/in"));
     EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50/2in"}],"pieces":[]})", {}).error().detail,
                 HasSubstr("0.50/in"));
+    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"A","size":"9x9in"}],"pieces":[{"id":"X","size":"3x4in"},{"id":"X","size":"2x2in"}]})", {}).error().detail,
+                HasSubstr("called X"));
+    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"A","size":"9x9in"},{"id":"A","size":"8x8in"}],"pieces":[{"id":"X","size":"3x4in"}]})", {}).error().detail,
+                HasSubstr("called A"));
+    EXPECT_THAT(verbs::buyAnswer(R"({"needs":[],"needs":[{"material":"M","count":3}],"packs":[],"suppliers":[]})", {}).error().detail,
+                HasSubstr("needs stands twice"));
+    EXPECT_THAT(verbs::buyAnswer(R"({"needs":[{"material":"M","count":90000000000000000}],"packs":[],"suppliers":[]})", {}).error().detail,
+                HasSubstr("need less"));
 }
 
 TEST(ProblemNumbers, areReadExactly) {
