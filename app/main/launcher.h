@@ -19,8 +19,8 @@ struct FirstBook {
 };
 
 /// Opens `file`, or without one the book that was open last, or the demo book (made when it is not there). Needs no
-/// window and no application object, so that it can run beside their making. Errors: as db::Book::open and
-/// demo::createDemoBook.
+/// window, so that it can run in a thread beside its making, once the application object is there. Errors: as
+/// db::Book::open and demo::createDemoBook.
 FirstBook openFirstBook(const QString& file);
 
 /// Opens and closes the window over a job book: which book at the start, a new one, another one.

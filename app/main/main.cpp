@@ -48,9 +48,10 @@ std::string help() {
 }
 
 int runWindow(int argc, char** argv, const QString& file) {
-    // Opening waits for the disk, and the fonts for the processor: both at once.
-    auto first = std::async(std::launch::async, program::openFirstBook, file);
     QApplication app(argc, argv);
+    // Opening waits for the disk, and the fonts for the processor: both at once. Not before the application is there:
+    // Qt takes the first thread that uses it for the one that owns the windows.
+    auto first = std::async(std::launch::async, program::openFirstBook, file);
     desk::Theme theme(app, static_cast<desk::Scheme>(QSettings().value(QStringLiteral("look/scheme"), 0).toInt()));
     if (const int zoom = QSettings().value(QStringLiteral("look/zoom"), 100).toInt(); zoom != 100) desk::setZoom(zoom);
     desk::DialogPrompter prompter;

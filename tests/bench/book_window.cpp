@@ -22,9 +22,9 @@ int main(int argc, char** argv) {
     QStandardPaths::setTestModeEnabled(true);
     QCoreApplication::setOrganizationName(QStringLiteral("Stonepenny"));
     QCoreApplication::setApplicationName(QStringLiteral("Stonepenny"));
+    QApplication app(argc, argv);
     auto first = std::async(std::launch::async, sp::program::openFirstBook,
                             QString::fromLocal8Bit(argc > 1 ? argv[1] : ""));
-    QApplication app(argc, argv);
     sp::desk::Theme theme(app);
     sp::desk::DialogPrompter prompter;
     sp::program::Launcher launcher(theme, prompter);
