@@ -34,11 +34,11 @@ struct FileRow {
     const char* path;
     std::map<int, std::size_t> discs; ///< diameter in hundredths of the file's units → how many are drawn
 };
-void PrintTo(const FileRow& row, std::ostream* out) {
+[[maybe_unused]] void PrintTo(const FileRow& row, std::ostream* out) {
     *out << row.path;
 }
 
-std::map<int, std::size_t> discsIn(const std::filesystem::path& path) {
+[[maybe_unused]] std::map<int, std::size_t> discsIn(const std::filesystem::path& path) {
     const auto drawing = readArtwork(bytesOf(path), path.filename().string());
     EXPECT_TRUE(drawing) << drawing.error().detail;
     std::map<int, std::size_t> discs;
@@ -153,7 +153,7 @@ class Scratch {
     std::filesystem::path m_path;
 };
 
-std::string outputOf(const std::string& command) {
+[[maybe_unused]] std::string outputOf(const std::string& command) {
     std::string text;
     FILE* pipe = ::popen(command.c_str(), "r");
     EXPECT_NE(pipe, nullptr);
@@ -272,12 +272,11 @@ TEST(RandomDrawings, holdAsManyDiscsAsTheirPicture) {
                                randomHole(random, diameters[random() % 5] / 2, i));
         }
         svg += "</svg>";
-        const Scratch file("random.svg"), picture("random.png"), grey("random.pgm");
+        const Scratch file("random.svg"), page("random.pdf"), grey("random.pgm");
         std::ofstream(file.text()) << svg;
-        outputOf(fmt::format("{} --background-color=white --zoom=4 -o {} {}", RSVG_CONVERT, picture.text(),
-                             file.text()));
-        outputOf(
-            fmt::format("{} {} -colorspace Gray -depth 8 {}", IMAGE_CONVERT, picture.text(), grey.text()));
+        outputOf(fmt::format("{} -f pdf -o {} {}", RSVG_CONVERT, page.text(), file.text()));
+        outputOf(fmt::format("{} -gray -r 288 -singlefile {} {}", PDF_TO_PPM, page.text(),
+                             std::filesystem::path(grey.text()).replace_extension().string()));
         const auto drawing = readArtwork(svg, "random.svg");
         ASSERT_TRUE(drawing) << drawing.error().detail;
         CountOptions options;

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Counts are checked by hand (the arithmetic stands beside them) and by going through every place: inside the sheet,
-// apart by the gap, every piece there once.
+// Counts are checked by hand (the arithmetic stands beside them) and by going through every place: inside the
+// sheet, apart by the gap, every piece there once.
 #include "core/costing/cut_plan.h"
+#include "tests/support/amounts.h"
 #include "tests/support/sample_shop.h"
 #include "tests/support/seed.h"
 
@@ -13,10 +14,9 @@ namespace sp::costing {
 
 namespace {
 
+using support::inches;
 using units::Count;
 using units::Length;
-
-Length inches(std::int64_t n) { return Length::fromInch64ths(n * 64); }
 
 struct Edge {
     Length left, low, right, high;
@@ -63,7 +63,8 @@ void expectSound(const CutPlan& plan) {
     }
     EXPECT_EQ(sheets, plan.count);
     EXPECT_LE(plan.bound, plan.count);
-    for (std::size_t i = 0; i < cut.size(); ++i) EXPECT_EQ(cut[i], plan.list.pieces[i].count) << i;
+    for (std::size_t i = 0; i < cut.size(); ++i)
+        EXPECT_EQ(cut[i], plan.list.pieces[i].count) << i;
 }
 
 const CutList* listOf(const std::vector<CutList>& lists, const char* name) {
@@ -144,7 +145,8 @@ TEST(CutPlan, twoTemplatesOfADesignShareASheet) {
     expectSound(*plan);
     EXPECT_EQ(plan->count, 1);
     EXPECT_TRUE(plan->proven);
-    // 9 × 12 in, two pieces of 3 1/2 × 2 3/4 in lying at one end: at least 12 − 3 1/2 in by the whole width stay free.
+    // 9 × 12 in, two pieces of 3 1/2 × 2 3/4 in lying at one end: at least 12 − 3 1/2 in by the whole width
+    // stay free.
     const auto& left = plan->sheets.back().left;
     EXPECT_GE(left.width.millimetres() * left.height.millimetres(), 9 * 8.5 * 25.4 * 25.4 - 1e-6);
 }
@@ -205,7 +207,9 @@ TEST(CutPlan, aPieceTooLargeIsNamedWithItsMaterial) {
 
 TEST(CutPlan, keepsItsPromisesForAnyOrder) {
     std::mt19937_64 random(test::printedSeed());
-    const auto upTo = [&](std::int64_t n) { return 1 + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(n)); };
+    const auto upTo = [&](std::int64_t n) {
+        return 1 + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(n));
+    };
     for (int round = 0; round < 25; ++round) {
         auto book = sample::priceBook();
         auto& sheet = book.materials[sample::idOf("Backing")].material.sheet;

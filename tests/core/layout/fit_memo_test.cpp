@@ -2,6 +2,7 @@
 #include "core/layout/fit_memo.h"
 
 #include "core/layout/roll.h"
+#include "tests/support/amounts.h"
 
 #include <gtest/gtest.h>
 
@@ -10,7 +11,7 @@ using sp::units::Length;
 
 namespace {
 
-Length mm(std::int64_t n) { return Length::fromNanometres(n * sp::units::kNanometresPerMillimetre); }
+using sp::support::mm;
 
 TEST(FitMemo, answersAsTheLayoutDoes) {
     FitMemo memo;

@@ -2,6 +2,7 @@
 #include "core/layout/bounds.h"
 #include "core/layout/fit.h"
 
+#include "tests/support/amounts.h"
 #include "tests/support/layout_check.h"
 #include "tests/support/waste_search.h"
 
@@ -18,9 +19,7 @@ using sp::units::Length;
 
 namespace {
 
-Length nm(std::int64_t n) {
-    return Length::fromNanometres(n);
-}
+using sp::support::nm;
 
 struct Question {
     Sheet sheet;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/layout/fit.h"
 
+#include "tests/support/amounts.h"
 #include "tests/support/layout_check.h"
 
 #include <gmock/gmock.h>
@@ -17,12 +18,9 @@ using testing::HasSubstr;
 
 namespace {
 
-Length nm(std::int64_t n) {
-    return Length::fromNanometres(n);
-}
-Length mm(std::int64_t n) {
-    return nm(n * sp::units::kNanometresPerMillimetre);
-}
+using sp::support::mm;
+using sp::support::nm;
+
 Length in64(std::int64_t n) {
     return Length::fromInch64ths(n);
 }

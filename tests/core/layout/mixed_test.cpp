@@ -2,6 +2,7 @@
 #include "core/layout/mixed.h"
 
 #include "tests/reference/rectangles_random.h"
+#include "tests/support/amounts.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -16,8 +17,11 @@ using units::Money;
 
 namespace {
 
-Length mm(std::int64_t n) { return Length::fromMicrometres(n * 1000); }
-Money money(std::int64_t cents) { return Money::fromMicros(cents * 10'000); }
+using sp::support::mm;
+
+Money money(std::int64_t cents) {
+    return Money::fromMicros(cents * 10'000);
+}
 
 /// What is wrong with placements, or nothing: each against each, knowing nothing of how they were made.
 std::string faultOf(const std::vector<Placement>& placements, const std::vector<MixedPiece>& pieces,
@@ -38,8 +42,9 @@ std::string faultOf(const std::vector<Placement>& placements, const std::vector<
             box.top > sheet.height - rules.margin)
             return "a piece leaves the usable part";
         for (const Box& other : boxes)
-            if (other.sheet == box.sheet && box.left < other.right + rules.gap && other.left < box.right + rules.gap &&
-                box.bottom < other.top + rules.gap && other.bottom < box.top + rules.gap)
+            if (other.sheet == box.sheet && box.left < other.right + rules.gap &&
+                other.left < box.right + rules.gap && box.bottom < other.top + rules.gap &&
+                other.bottom < box.top + rules.gap)
                 return "two pieces are too close";
         boxes.push_back(box);
         ++laid[at.piece];
@@ -49,8 +54,8 @@ std::string faultOf(const std::vector<Placement>& placements, const std::vector<
     return {};
 }
 
-std::string faultOf(const MixedPlan& plan, const std::vector<MixedSheet>& sheets, const std::vector<MixedPiece>& pieces,
-                    const FitRules& rules) {
+std::string faultOf(const MixedPlan& plan, const std::vector<MixedSheet>& sheets,
+                    const std::vector<MixedPiece>& pieces, const FitRules& rules) {
     std::vector<Sheet> used;
     Money cost;
     for (const std::size_t kind : plan.sheets) {
@@ -58,14 +63,16 @@ std::string faultOf(const MixedPlan& plan, const std::vector<MixedSheet>& sheets
         cost += sheets[kind].price;
     }
     if (cost != plan.cost) return "the cost is not that of the sheets";
-    if (plan.costBound > plan.cost || plan.sheetBound > static_cast<std::int64_t>(plan.sheets.size())) return "a bound is passed";
+    if (plan.costBound > plan.cost || plan.sheetBound > static_cast<std::int64_t>(plan.sheets.size()))
+        return "a bound is passed";
     return faultOf(plan.placements, pieces, used, rules);
 }
 
 TEST(MixedRectangles, fillsASheetExactlyAndProvesIt) {
     // By hand: 60 x 40 from 40 x 40, 20 x 25 and a turned 15 x 20.
     const std::vector<MixedSheet> sheets{{"A", {mm(60), mm(40)}, money(600), {}}};
-    const std::vector<MixedPiece> pieces{{"X", {mm(40), mm(40)}, 1}, {"Y", {mm(20), mm(25)}, 1}, {"Z", {mm(15), mm(20)}, 1}};
+    const std::vector<MixedPiece> pieces{
+        {"X", {mm(40), mm(40)}, 1}, {"Y", {mm(20), mm(25)}, 1}, {"Z", {mm(15), mm(20)}, 1}};
     const auto plan = packSheets(sheets, pieces, {}, {});
     ASSERT_TRUE(plan.has_value());
     EXPECT_EQ(faultOf(*plan, sheets, pieces, {}), "");
@@ -80,7 +87,8 @@ TEST(MixedRectangles, takesMarginAndGapExactly) {
     // Two pieces of 30 and a gap of 2 between margins of 4 need exactly 70.
     const std::vector<MixedPiece> pieces{{"X", {mm(30), mm(50)}, 1}, {"Y", {mm(30), mm(49)}, 1}};
     const FitRules rules{mm(4), mm(2), false};
-    for (const auto& [width, count] : {std::pair(mm(70), 1U), std::pair(mm(70) - Length::fromNanometres(1), 2U)}) {
+    for (const auto& [width, count] :
+         {std::pair(mm(70), 1U), std::pair(mm(70) - Length::fromNanometres(1), 2U)}) {
         const std::vector<MixedSheet> sheets{{"A", {width, mm(58)}, money(100), {}}};
         const auto plan = packSheets(sheets, pieces, rules, {});
         ASSERT_TRUE(plan.has_value());
@@ -100,7 +108,8 @@ TEST(MixedRectangles, knowsThatLargePiecesCannotShare) {
 }
 
 TEST(MixedRectangles, choosesTheCheapestSheets) {
-    const std::vector<MixedSheet> sheets{{"small", {mm(50), mm(50)}, money(300), {}}, {"large", {mm(100), mm(100)}, money(800), {}}};
+    const std::vector<MixedSheet> sheets{{"small", {mm(50), mm(50)}, money(300), {}},
+                                         {"large", {mm(100), mm(100)}, money(800), {}}};
     // Five of 50 x 50: a large and a small one, 11.00; four small and one more would be 15.00.
     const std::vector<MixedPiece> pieces{{"X", {mm(50), mm(50)}, 5}};
     const auto plan = packSheets(sheets, pieces, {}, {});
@@ -119,10 +128,13 @@ TEST(MixedRectangles, refusesWhatCannotLie) {
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(101), mm(10)}, 1}}, {}, {}).error().code, base::Code::TooLarge);
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(0), mm(10)}, 1}}, {}, {}).error().code, base::Code::OutOfRange);
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(10)}, 0}}, {}, {}).error().code, base::Code::OutOfRange);
-    EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(1)}, 1'000'000'000}}, {}, {}).error().code, base::Code::TooLarge);
-    EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(1)}, 1}}, {mm(50), {}, false}, {}).error().code, base::Code::OutOfRange);
+    EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(1)}, 1'000'000'000}}, {}, {}).error().code,
+              base::Code::TooLarge);
+    EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(1)}, 1}}, {mm(50), {}, false}, {}).error().code,
+              base::Code::OutOfRange);
     EXPECT_EQ(packSheets({}, {{"X", {mm(1), mm(1)}, 1}}, {}, {}).error().code, base::Code::Missing);
-    EXPECT_EQ(packRoll(mm(5), {{"X", {mm(6), mm(7)}, 1}, {"Y", {mm(1), mm(1)}, 1}}, {}, {}).error().code, base::Code::TooLarge);
+    EXPECT_EQ(packRoll(mm(5), {{"X", {mm(6), mm(7)}, 1}, {"Y", {mm(1), mm(1)}, 1}}, {}, {}).error().code,
+              base::Code::TooLarge);
 }
 
 TEST(MixedRectangles, plansManyEqualPiecesBesideOthers) {
@@ -145,8 +157,9 @@ TEST(MixedRectangles, giveTheSameAnswerTwice) {
         EXPECT_EQ(first->placements[i].at, second->placements[i].at);
 }
 
-/// Strips cut from a sheet have a known best length. Width, best length and number of parts are those of the seven
-/// published classes (E. Hopper and B. Turton, European Journal of Operational Research 128, 2001); the cuts are ours.
+/// Strips cut from a sheet have a known best length. Width, best length and number of parts are those of the
+/// seven published classes (E. Hopper and B. Turton, European Journal of Operational Research 128, 2001); the
+/// cuts are ours.
 TEST(MixedRectangles, comeNearTheKnownLengthOfACutSheet) {
     struct Class {
         std::int64_t width, height;
@@ -154,13 +167,15 @@ TEST(MixedRectangles, comeNearTheKnownLengthOfACutSheet) {
     };
     double gap = 0;
     int problems = 0;
-    for (const auto& [width, height, parts] : {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49},
-                                               Class{60, 90, 73}, Class{80, 120, 97}, Class{160, 240, 197}})
+    for (const auto& [width, height, parts] :
+         {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49}, Class{60, 90, 73},
+          Class{80, 120, 97}, Class{160, 240, 197}})
         for (std::uint64_t seed = 1; seed <= 3; ++seed) {
             const auto cut = reference::cutSheet(width, height, parts, seed);
             const auto roll = packRoll(cut.width, cut.pieces, {}, {4'000'000, {}});
             ASSERT_TRUE(roll.has_value());
-            EXPECT_EQ(faultOf(roll->placements, cut.pieces, {{cut.width, roll->length}}, {}), "") << parts << " " << seed;
+            EXPECT_EQ(faultOf(roll->placements, cut.pieces, {{cut.width, roll->length}}, {}), "")
+                << parts << " " << seed;
             EXPECT_GE(roll->length, cut.height);
             EXPECT_LE(roll->bound, cut.height);
             gap += roll->length.millimetres() / cut.height.millimetres() - 1;
@@ -186,11 +201,16 @@ TEST(MixedRectangles, keepTheirBoundsOnThePublishedClasses) {
 }
 
 TEST(MixedRectangles, stopWhenToldEvenWhereAPieceFillsASheetByItself) {
-    // The plan with the large pieces on sheets of their own first must listen too: so many steps would take hours.
+    // The plan with the large pieces on sheets of their own first must listen too: so many steps would take
+    // hours.
     std::vector<MixedPiece> pieces;
-    const auto mm = [](std::int64_t n) { return units::Length::fromNanometres(n * units::kNanometresPerMillimetre); };
-    for (std::int64_t i = 0; i < 12; ++i) pieces.push_back({"large", {mm(60 + i), mm(55 + i)}, 1});
-    for (std::int64_t i = 0; i < 30; ++i) pieces.push_back({"small", {mm(11 + i), mm(7 + i)}, 2});
+    const auto mm = [](std::int64_t n) {
+        return units::Length::fromNanometres(n * units::kNanometresPerMillimetre);
+    };
+    for (std::int64_t i = 0; i < 12; ++i)
+        pieces.push_back({"large", {mm(60 + i), mm(55 + i)}, 1});
+    for (std::int64_t i = 0; i < 30; ++i)
+        pieces.push_back({"small", {mm(11 + i), mm(7 + i)}, 2});
     const std::vector<MixedSheet> sheets{{"A", {mm(100), mm(100)}, money(100), {}}};
     const auto plan = packSheets(sheets, pieces, {}, {1'000'000'000'000, [] { return true; }});
     ASSERT_TRUE(plan.has_value());

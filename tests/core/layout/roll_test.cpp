@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/layout/roll.h"
 
+#include "tests/support/amounts.h"
 #include "tests/support/layout_check.h"
 #include "tests/support/waste_search.h"
 
@@ -17,12 +18,8 @@ using sp::units::Length;
 
 namespace {
 
-Length nm(std::int64_t n) {
-    return Length::fromNanometres(n);
-}
-Length mm(std::int64_t n) {
-    return nm(n * sp::units::kNanometresPerMillimetre);
-}
+using sp::support::mm;
+using sp::support::nm;
 
 TEST(LengthForPieces, takesMarginsAtBothEndsAndGapsBetween) {
     // By hand: 3 across (3 x 30 + 2 x 5 = 100 of 110 - 10), 7 pieces in 3 rows: 5 + 20 + 5 + 20 + 5 + 20 + 5.

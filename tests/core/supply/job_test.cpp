@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Every figure here is worked by hand from core/supply/job.h's rules; names and prices are invented.
 #include "core/supply/job_plan.h"
+#include "tests/support/amounts.h"
 #include "tests/support/seed.h"
 
 #include <gmock/gmock.h>
@@ -21,18 +22,31 @@ using units::Rate;
 
 namespace {
 
+using sp::support::inches;
+using sp::support::money;
+
 base::Id key(std::uint8_t n) {
     base::Id::Bytes bytes{};
     bytes[15] = n;
     return base::Id::fromBytes(bytes);
 }
 
-Money money(double amount) { return Money::fromMicros(std::llround(amount * 1e6)); }
-Length inches(std::int64_t n) { return Length::fromInch64ths(n * 64); }
+enum Key : std::uint8_t {
+    kAqua = 1,
+    kJet,
+    kTape,
+    kTemplate,
+    kBacking,
+    kBag,
+    kSeller,
+    kFilm,
+    kKite,
+    kKit,
+    kOther
+};
 
-enum Key : std::uint8_t { kAqua = 1, kJet, kTape, kTemplate, kBacking, kBag, kSeller, kFilm, kKite, kKit, kOther };
-
-/// A square design of 5 in, four of which lie on every sheet; one supplier with 5.00 shipping, one kit at 15.00.
+/// A square design of 5 in, four of which lie on every sheet; one supplier with 5.00 shipping, one kit
+/// at 15.00.
 class KiteJob : public testing::Test {
   protected:
     KiteJob() {
@@ -62,8 +76,11 @@ class KiteJob : public testing::Test {
         kit.supplier = key(kSeller);
         kit.design = key(kKite);
         kit.price = money(15);
-        kit.items = {{key(kAqua), Count::of(1000)}, {key(kJet), Count::of(500)}, {key(kTape), Count::of(2)},
-                     {key(kTemplate), Count::of(1)}, {key(kBacking), Count::of(3)}};
+        kit.items = {{key(kAqua), Count::of(1000)},
+                     {key(kJet), Count::of(500)},
+                     {key(kTape), Count::of(2)},
+                     {key(kTemplate), Count::of(1)},
+                     {key(kBacking), Count::of(3)}};
         m_supplies.kits.push_back(kit);
         m_kite.id = key(kKite);
         m_kite.name = "Kite";
@@ -113,7 +130,8 @@ class KiteJob : public testing::Test {
         return made ? *made : Job{};
     }
     JobPlans plans(const Job& of) {
-        return compared(of, {*planWay(of, Way::Kits, {}), *planWay(of, Way::Bulk, {}), *planWay(of, Way::Mix, {})});
+        return compared(
+            of, {*planWay(of, Way::Kits, {}), *planWay(of, Way::Bulk, {}), *planWay(of, Way::Mix, {})});
     }
     JobPlans plans(std::int64_t pieces) { return plans(job(pieces)); }
     Money cost(const JobPlans& of, Way way) {
@@ -127,7 +145,8 @@ class KiteJob : public testing::Test {
 };
 
 TEST_F(KiteJob, takesStonesWithLossAndWholeSheets) {
-    // 900 / 0.98 = 918.4; 450; ceil(9 / 2) = 5 tapes, 4 on a sheet; two templates on one sheet; 9 backings, 4 on a sheet.
+    // 900 / 0.98 = 918.4; 450; ceil(9 / 2) = 5 tapes, 4 on a sheet; two templates on one sheet; 9 backings, 4
+    // on a sheet.
     const auto needs = needsOf(job(9));
     const auto count = [&](const char* material) {
         for (const auto& need : needs)
@@ -153,7 +172,8 @@ TEST_F(KiteJob, aKitThatCoversAllWins) {
 }
 
 TEST_F(KiteJob, onePieceMoreMakesTheMixWin) {
-    // 1000 / 0.98 = 1020.4: a second kit (38), or a bag of Aqua beside the kit (31); bulk takes two bags (33.5).
+    // 1000 / 0.98 = 1020.4: a second kit (38), or a bag of Aqua beside the kit (31); bulk takes two bags
+    // (33.5).
     const auto ten = plans(10);
     EXPECT_EQ(cost(ten, Way::Kits), money(38));
     EXPECT_EQ(cost(ten, Way::Bulk), money(33.5));
@@ -167,7 +187,8 @@ TEST_F(KiteJob, onePieceMoreMakesTheMixWin) {
 TEST_F(KiteJob, theShelfComesFirst) {
     m_supplies.shelf[key(kAqua)] = 21;
     EXPECT_EQ(cost(plans(10), Way::Mix), money(23)); // 1021 - 21: one kit is enough again
-    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag})
+        m_supplies.shelf[key(all)] = 5000;
     const auto none = plans(10);
     EXPECT_TRUE(none.isOnShelf);
     EXPECT_FALSE(none.winner.has_value());
@@ -192,7 +213,7 @@ TEST_F(KiteJob, withoutACutterTemplatesComeWithOneKit) {
     const auto nineteen = plans(19);
     EXPECT_EQ(cost(nineteen, Way::Kits), money(40));
     EXPECT_EQ(nineteen.of(Way::Kits).plan->packs.size(), 3U); // a kit of each kind, and the bags
-    m_supplies.kits[0].design = key(kOther); // another design's templates help nothing
+    m_supplies.kits[0].design = key(kOther);                  // another design's templates help nothing
     EXPECT_THAT(plans(9).of(Way::Kits).impossible, HasSubstr("come with no kit"));
 }
 
@@ -219,11 +240,17 @@ TEST_F(KiteJob, theSameDesignTwiceSharesItsTemplates) {
     ASSERT_TRUE(order.has_value());
     EXPECT_EQ(order->pieces(), 6);
     for (const auto& need : needsOf(*order)) {
-        if (need.material == "Template") { EXPECT_EQ(need.count.value(), 1); }
+        if (need.material == "Template") {
+            EXPECT_EQ(need.count.value(), 1);
+        }
         // 600 / 0.98 = 612.2, rounded once for both lines (each line alone: 306.1 to 307, twice 614).
-        if (need.material == "Aqua") { EXPECT_EQ(need.count.value(), 613); }
+        if (need.material == "Aqua") {
+            EXPECT_EQ(need.count.value(), 613);
+        }
         // Sheets are cut line by line: two tapes of each line on one sheet.
-        if (need.material == "Tape") { EXPECT_EQ(need.count.value(), 2); }
+        if (need.material == "Tape") {
+            EXPECT_EQ(need.count.value(), 2);
+        }
     }
 }
 
@@ -251,8 +278,9 @@ Staircase curve(Job job, std::int64_t horizon, std::function<JobPlans(const Job&
 }
 
 TEST_F(KiteJob, findsFromWhereBulkStaysCheaper) {
-    // Kits at 25.00; bulk of another supplier who ships at 12.00. Nine pieces: 33 against 37.50. Ten: 58 against 45.50.
-    // Nineteen, the last of two kits: 58 against 51.50; each kit more adds 25 for 9.8 pieces, bulk about 15.
+    // Kits at 25.00; bulk of another supplier who ships at 12.00. Nine pieces: 33 against 37.50. Ten: 58
+    // against 45.50. Nineteen, the last of two kits: 58 against 51.50; each kit more adds 25 for 9.8 pieces,
+    // bulk about 15.
     m_supplies.kits[0].price = money(25);
     seller(kFilm, "Tollgate", 12);
     for (auto& pack : m_supplies.packs)
@@ -269,9 +297,11 @@ TEST_F(KiteJob, findsFromWhereBulkStaysCheaper) {
 }
 
 TEST_F(KiteJob, claimsNothingWhileTheShelfMakesBothFree) {
-    // Jet in no kit: kits never cover what goes beyond the shelf, which is enough for three pieces of everything.
+    // Jet in no kit: kits never cover what goes beyond the shelf, which is enough for three pieces of
+    // everything.
     m_supplies.kits[0].items.erase(m_supplies.kits[0].items.begin() + 1);
-    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag})
+        m_supplies.shelf[key(all)] = 5000;
     m_supplies.shelf[key(kJet)] = 150;
     const auto plan = [this](const Job& of) { return plans(of); };
     EXPECT_EQ(curve(job(1), 6, plan).bulkStaysCheaperFrom, 4);

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/kit_of_design.h"
 
+#include "tests/support/amounts.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 using namespace sp;
 using catalogue::MaterialKind;
 using testing::ElementsAre;
+using support::idOf;
 using units::Count;
 using units::Length;
 using units::Money;
@@ -14,7 +17,6 @@ using units::Rate;
 
 namespace {
 
-base::Id idOf(std::uint64_t n) { return base::Id::fromTime(n, std::array<std::uint8_t, 10>{}); }
 Length sixteenths(std::int64_t n) { return Length::fromInch64ths(n * 4); }
 
 /// The starter kit of common practice, no source: ten gross of each of two SS10 colours, two 9 1/2 x 12 in tape

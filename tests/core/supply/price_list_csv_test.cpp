@@ -2,6 +2,7 @@
 #include "core/supply/price_list_csv.h"
 
 #include "tests/support/seed.h"
+#include "tests/support/amounts.h"
 
 #include <gtest/gtest.h>
 
@@ -10,10 +11,10 @@ namespace {
 using namespace sp;
 using catalogue::ListColumn;
 using catalogue::PriceBreak;
+using support::idOf;
 using units::Count;
 using units::Money;
 
-base::Id idOf(std::uint64_t n) { return base::Id::fromTime(n, std::array<std::uint8_t, 10>{}); }
 Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
 
 /// A book with two stones: Jet has two packs of the supplier and one of another, Rose none.

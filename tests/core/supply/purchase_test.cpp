@@ -3,6 +3,7 @@
 
 #include "tests/reference/cbc_purchase.h"
 #include "tests/reference/purchase_random.h"
+#include "tests/support/amounts.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -19,13 +20,16 @@ using testing::HasSubstr;
 
 namespace {
 
-Money money(double amount) { return Money::fromMicros(std::llround(amount * 1e6)); }
+using sp::support::money;
 
 Pack pack(std::string id, std::string supplier, std::vector<MaterialCount> gives, double each) {
-    return {std::move(id), std::move(supplier), std::move(gives), {{Count::of(1), money(each)}}, std::nullopt};
+    return {
+        std::move(id), std::move(supplier), std::move(gives), {{Count::of(1), money(each)}}, std::nullopt};
 }
 
-MaterialCount of(std::string material, std::int64_t count) { return {std::move(material), Count::of(count)}; }
+MaterialCount of(std::string material, std::int64_t count) {
+    return {std::move(material), Count::of(count)};
+}
 
 Supplier supplier(std::string id, double shipping = 0, double freeFrom = -1, double minimum = 0) {
     Supplier made{std::move(id), money(shipping), std::nullopt, money(minimum)};
@@ -47,7 +51,8 @@ PurchasePlan planOf(const PurchaseProblem& problem) {
 
 std::string bought(const PurchasePlan& plan) {
     std::string text;
-    for (const auto& item : plan.packs) text += item.id + "x" + std::to_string(item.count.value()) + " ";
+    for (const auto& item : plan.packs)
+        text += item.id + "x" + std::to_string(item.count.value()) + " ";
     return text;
 }
 
@@ -56,9 +61,13 @@ std::string refusal(const PurchaseProblem& problem) {
     return answer ? std::string() : answer.error().detail;
 }
 
-// Worked by hand: 4 x 9.99 + 7.50 = 47.46 against 5 x 8.90 + 7.50 = 52.00 and 7 x 8.90 = 62.30, free of shipping.
+// Worked by hand: 4 x 9.99 + 7.50 = 47.46 against 5 x 8.90 + 7.50 = 52.00 and 7 x 8.90 = 62.30, free of
+// shipping.
 TEST(Purchase, takesTheShelfFirstAndPaysShippingWhereThatIsCheaper) {
-    PurchaseProblem problem{{of("M", 5088)}, {of("M", 300)}, {pack("P1", "S", {of("M", 1440)}, 9.99)}, {supplier("S", 7.5, 60, 20)}};
+    PurchaseProblem problem{{of("M", 5088)},
+                            {of("M", 300)},
+                            {pack("P1", "S", {of("M", 1440)}, 9.99)},
+                            {supplier("S", 7.5, 60, 20)}};
     problem.packs[0].prices.push_back({Count::of(5), money(8.90)});
     const auto plan = planOf(problem);
     EXPECT_EQ(plan.cost, money(47.46));
@@ -76,7 +85,10 @@ TEST(Purchase, takesTenWhereTheyCostLessThanNine) {
 }
 
 TEST(Purchase, buysMoreForFreeShippingOnlyWhereThatIsCheaper) {
-    PurchaseProblem problem{{of("M", 500)}, {}, {pack("P", "S", {of("M", 100)}, 2), pack("Q", "S", {of("M", 30)}, 1)}, {supplier("S", 5, 12)}};
+    PurchaseProblem problem{{of("M", 500)},
+                            {},
+                            {pack("P", "S", {of("M", 100)}, 2), pack("Q", "S", {of("M", 30)}, 1)},
+                            {supplier("S", 5, 12)}};
     EXPECT_EQ(planOf(problem).cost, money(12)); // one P or two Q more save 5.00 for 2.00
     problem.suppliers[0].shipping = money(1.5);
     EXPECT_EQ(planOf(problem).cost, money(11.5));
@@ -89,29 +101,39 @@ TEST(Purchase, shipsFreeFromExactlyTheSum) {
 }
 
 TEST(Purchase, reachesTheMinimumOfASupplier) {
-    PurchaseProblem problem{{of("M", 100)}, {}, {pack("P", "S", {of("M", 100)}, 3)}, {supplier("S", 1, -1, 10)}};
+    PurchaseProblem problem{
+        {of("M", 100)}, {}, {pack("P", "S", {of("M", 100)}, 3)}, {supplier("S", 1, -1, 10)}};
     EXPECT_EQ(planOf(problem).cost, money(13)); // four of them
 }
 
 TEST(Purchase, reachesAMinimumWithWhatNobodyNeeds) {
-    PurchaseProblem problem{{of("M", 100)}, {}, {pack("P", "S", {of("M", 100)}, 3), pack("X", "S", {of("glue", 1)}, 7)}, {supplier("S", 0, -1, 10)}};
+    PurchaseProblem problem{{of("M", 100)},
+                            {},
+                            {pack("P", "S", {of("M", 100)}, 3), pack("X", "S", {of("glue", 1)}, 7)},
+                            {supplier("S", 0, -1, 10)}};
     EXPECT_EQ(planOf(problem).cost, money(10));
     EXPECT_EQ(bought(planOf(problem)), "Px1 Xx1 ");
 }
 
 TEST(Purchase, mixesKitsWithBulk) {
-    PurchaseProblem problem{{of("A", 1000), of("B", 1000)}, {},
-                            {pack("K", "S", {of("A", 400), of("B", 500)}, 7), pack("A1", "S", {of("A", 100)}, 1), pack("B1", "S", {of("B", 100)}, 1)},
+    PurchaseProblem problem{{of("A", 1000), of("B", 1000)},
+                            {},
+                            {pack("K", "S", {of("A", 400), of("B", 500)}, 7),
+                             pack("A1", "S", {of("A", 100)}, 1), pack("B1", "S", {of("B", 100)}, 1)},
                             {supplier("S")}};
     EXPECT_EQ(planOf(problem).cost, money(16)); // two kits 14 and two packs of A
     EXPECT_EQ(bought(planOf(problem)), "Kx2 A1x2 ");
 }
 
 TEST(Purchase, breaksTiesByLeftoverThenSuppliersThenPacks) {
-    PurchaseProblem problem{{of("M", 90)}, {}, {pack("P", "S", {of("M", 90)}, 5), pack("Q", "S", {of("M", 100)}, 5)}, {supplier("S"), supplier("T")}};
+    PurchaseProblem problem{{of("M", 90)},
+                            {},
+                            {pack("P", "S", {of("M", 90)}, 5), pack("Q", "S", {of("M", 100)}, 5)},
+                            {supplier("S"), supplier("T")}};
     EXPECT_EQ(bought(planOf(problem)), "Qx1 ");
     problem.needs = {of("M", 100), of("N", 100)};
-    problem.packs = {pack("P", "S", {of("M", 100)}, 5), pack("Q", "S", {of("N", 100)}, 5), pack("R", "T", {of("N", 100)}, 5)};
+    problem.packs = {pack("P", "S", {of("M", 100)}, 5), pack("Q", "S", {of("N", 100)}, 5),
+                     pack("R", "T", {of("N", 100)}, 5)};
     EXPECT_EQ(bought(planOf(problem)), "Px1 Qx1 ");
     problem.needs = {of("M", 100)};
     problem.packs = {pack("P", "S", {of("M", 50)}, 5), pack("Q", "S", {of("M", 100)}, 10)};
@@ -129,7 +151,8 @@ TEST(Purchase, saysWhyItIsImpossible) {
     EXPECT_EQ(planPurchase(problem, {})->impossible, "no pack gives M");
     problem.packs[0] = pack("P", "S", {of("M", 30)}, 3);
     problem.packs[0].atMost = Count::of(3);
-    EXPECT_EQ(planPurchase(problem, {})->impossible, "the packs that give M hold 90 at most, and 100 must be bought");
+    EXPECT_EQ(planPurchase(problem, {})->impossible,
+              "the packs that give M hold 90 at most, and 100 must be bought");
     problem.packs[0].atMost = Count::of(4);
     problem.suppliers[0].minimum = money(13);
     EXPECT_THAT(planPurchase(problem, {})->impossible, HasSubstr("the minimum order of S cannot be reached"));
@@ -176,7 +199,10 @@ TEST(Purchase, warnsOfAPriceThatRises) {
 }
 
 TEST(Purchase, answersForABillionStonesWithATrueBound) {
-    PurchaseProblem problem{{of("M", 1'000'000'000)}, {}, {pack("P", "S", {of("M", 1440)}, 6.94), pack("Q", "S", {of("M", 144)}, 0.9)}, {supplier("S", 5)}};
+    PurchaseProblem problem{{of("M", 1'000'000'000)},
+                            {},
+                            {pack("P", "S", {of("M", 1440)}, 6.94), pack("Q", "S", {of("M", 144)}, 0.9)},
+                            {supplier("S", 5)}};
     const auto answer = planPurchase(problem, {});
     ASSERT_TRUE(answer && answer->plan);
     // 694,445 packs of 1440 cover it; nothing is cheaper per stone than 6.94 for 1,440.
@@ -200,8 +226,8 @@ TEST(Purchase, answersForAThousandSuppliersWhenTimeIsShort) {
     EXPECT_LE(answer->plan->cost, money(4 * 6 + 5 * 1.31 + 3 + 6)); // what one cheap supplier asks
 }
 
-/// Out of time from the beginning there still is a plan that can be carried out, and a bound that holds: the true optimum,
-/// by the same planner given time (itself held against CBC below), lies between the two.
+/// Out of time from the beginning there still is a plan that can be carried out, and a bound that holds: the
+/// true optimum, by the same planner given time (itself held against CBC below), lies between the two.
 TEST(Purchase, hasAPlanAndATrueBoundEvenWithoutTime) {
     int compared = 0;
     for (std::uint64_t seed = 1; seed <= 120; ++seed) {
@@ -214,7 +240,8 @@ TEST(Purchase, hasAPlanAndATrueBoundEvenWithoutTime) {
         ASSERT_TRUE(hurried->plan) << "seed " << seed;
         EXPECT_LE(hurried->plan->bound, thorough->plan->cost) << "seed " << seed;
         EXPECT_GE(hurried->plan->cost, thorough->plan->cost) << "seed " << seed;
-        for (const auto& left : hurried->plan->left) EXPECT_FALSE(left.count.isNegative()) << "seed " << seed;
+        for (const auto& left : hurried->plan->left)
+            EXPECT_FALSE(left.count.isNegative()) << "seed " << seed;
         for (const auto& order : hurried->plan->orders)
             for (const auto& asked : problem.suppliers)
                 if (asked.id == order.supplier) {
@@ -231,7 +258,9 @@ struct Series {
     int problems;
     sp::reference::PurchaseShape shape;
 };
-void PrintTo(const Series& series, std::ostream* out) { *out << series.name; }
+void PrintTo(const Series& series, std::ostream* out) {
+    *out << series.name;
+}
 
 class PurchaseAgainstCbc : public testing::TestWithParam<Series> {};
 

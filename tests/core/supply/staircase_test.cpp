@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/staircase.h"
+#include "tests/support/amounts.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -13,7 +14,7 @@ using sp::units::Rate;
 
 namespace {
 
-Money money(double amount) { return Money::fromMicros(std::llround(amount * 1e6)); }
+using sp::support::money;
 
 Pack pack(std::string id, std::vector<MaterialCount> gives, double each) {
     return {std::move(id), "S", std::move(gives), {{Count::of(1), money(each)}}, std::nullopt};
@@ -21,7 +22,8 @@ Pack pack(std::string id, std::vector<MaterialCount> gives, double each) {
 
 /// A two-colour design; a kit for six or seven pieces against packs of ten gross.
 StaircaseProblem twoColours(double kit) {
-    return {{{"crystal", Count::of(212), Rate()}, {"red", Count::of(48), Rate()}}, {},
+    return {{{"crystal", Count::of(212), Rate()}, {"red", Count::of(48), Rate()}},
+            {},
             {pack("K", {{"crystal", Count::of(1440)}, {"red", Count::of(432)}}, kit)},
             {pack("C10", {{"crystal", Count::of(1440)}}, 9), pack("R2", {{"red", Count::of(288)}}, 3)},
             {{"S", Money(), std::nullopt, Money()}}};
@@ -34,8 +36,9 @@ TEST(Staircase, needsAreRoundedUpOnceAtTheTotal) {
 }
 
 TEST(Staircase, showsEveryChangeOfTheWinner) {
-    // By hand. Kit 11: six pieces. Bulk: 1-6 pieces one C10 and one R2, 12.00. 7-12 pieces: two kits 22.00; bulk
-    // 7-12: C10 x2 = 18 and red 336-576 = R2 x2 = 6, 24.00; a kit with C10 alone covers red up to 9 pieces: 20.00.
+    // By hand. Kit 11: six pieces. Bulk: 1-6 pieces one C10 and one R2, 12.00. 7-12 pieces: two kits 22.00;
+    // bulk 7-12: C10 x2 = 18 and red 336-576 = R2 x2 = 6, 24.00; a kit with C10 alone covers red up to 9
+    // pieces: 20.00.
     const auto stairs = staircase(twoColours(11), 12, {});
     ASSERT_TRUE(stairs.has_value());
     ASSERT_EQ(stairs->points.size(), 12U);
@@ -73,7 +76,8 @@ TEST(Staircase, saysFromWhereBulkStaysCheaperOnlyWhenProven) {
 TEST(Staircase, findsTheLaterCrossing) {
     auto problem = twoColours(16);
     problem.suppliers.push_back({"T", money(9), std::nullopt, Money()});
-    for (auto& bulk : problem.bulk) bulk.supplier = "T"; // shipping makes bulk dear for the first pieces: 21 against 16
+    for (auto& bulk : problem.bulk)
+        bulk.supplier = "T"; // shipping makes bulk dear for the first pieces: 21 against 16
     const auto stairs = staircase(problem, 120, {});
     ASSERT_TRUE(stairs.has_value());
     ASSERT_TRUE(stairs->bulkStaysCheaperFrom.has_value());
