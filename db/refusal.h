@@ -47,16 +47,13 @@ auto atTheDoor(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
         } else {
             return work();
         }
-    } catch (const Refusal& refusal) {
-        return base::fail(refusal.error());
-    } catch (const base::Overflow&) {
-        return base::fail(base::Code::Invalid, {}, "A figure is larger than the program works with; check the amounts.");
+    } catch (const Refusal& refusal) { return base::fail(refusal.error()); } catch (const base::Overflow&) {
+        return base::fail(base::Code::Invalid, {},
+                          "A figure is larger than the program works with; check the amounts.");
     } catch (const std::exception& error) {
         return base::fail(base::Code::Failed, {},
                           std::string("The job book could not finish this (") + error.what() + "); try again.");
-    } catch (...) {
-        return base::fail(base::Code::Failed, {}, "The job book could not finish this; try again.");
-    }
+    } catch (...) { return base::fail(base::Code::Failed, {}, "The job book could not finish this; try again."); }
 }
 
 } // namespace sp::db

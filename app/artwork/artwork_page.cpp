@@ -107,7 +107,8 @@ void ArtworkPage::buildPicture(QVBoxLayout* column) {
     column->addWidget(m_summary);
     column->addWidget(m_view, 1);
     m_note = smallWords(this);
-    m_note->setText(tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom; click a stone to see its size."));
+    m_note->setText(
+        tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom; click a stone to see its size."));
     column->addWidget(m_note);
     constexpr double kPress = 1.5;
     connect(smaller, &QToolButton::clicked, this, [this] { m_view->zoomBy(1 / kPress, m_view->rect().center()); });
@@ -190,8 +191,10 @@ void ArtworkPage::connectAll() {
     connect(&m_presenter, &ArtworkPresenter::changed, this, &ArtworkPage::load);
     connect(&m_presenter, &ArtworkPresenter::selectionChanged, this, &ArtworkPage::loadStone);
     connect(&m_presenter, &ArtworkPresenter::refused, this, [this](const QString& sentence) {
-        if (isVisible()) m_messages->tell(desk::Tone::Warn, sentence);
-        else Q_EMIT refused(sentence);
+        if (isVisible())
+            m_messages->tell(desk::Tone::Warn, sentence);
+        else
+            Q_EMIT refused(sentence);
     });
     connect(m_view, &ArtworkView::picked, this, [this](int stone) {
         m_presenter.select(stone);
@@ -200,9 +203,10 @@ void ArtworkPage::connectAll() {
     connect(m_view, &ArtworkView::pickedLine, this, [this](Fate fate) {
         m_presenter.select(-1);
         const auto words = reasonOf(fate);
-        m_note->setText(fate == Fate::Duplicate
-                            ? tr("Drawn twice, counted once.")
-                            : tr("No stone: %1.").arg(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))));
+        m_note->setText(
+            fate == Fate::Duplicate
+                ? tr("Drawn twice, counted once.")
+                : tr("No stone: %1.").arg(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))));
     });
     connect(m_leftOut, &LeftOutList::shown, m_view, &ArtworkView::setHighlighted);
     connect(m_allowance, &desk::TypedField::committed, this, [this] {
@@ -249,11 +253,11 @@ void ArtworkPage::loadScales() {
         const auto& reading = scales[i];
         const auto name = QString::fromStdString(reading.scale.name);
         const auto stones = m_formatter.count(units::Count::of(static_cast<std::int64_t>(reading.stones)));
-        auto* button = new QRadioButton(reading.stones > 0 ? tr("%1: %2 stones, %3")
-                                                                 .arg(name, stones,
-                                                                      m_formatter.size(reading.width, reading.height))
-                                                           : tr("%1: no stone fits").arg(name),
-                                        m_scaleBox);
+        auto* button = new QRadioButton(
+            reading.stones > 0
+                ? tr("%1: %2 stones, %3").arg(name, stones, m_formatter.size(reading.width, reading.height))
+                : tr("%1: no stone fits").arg(name),
+            m_scaleBox);
         button->setObjectName(QStringLiteral("scale%1").arg(i));
         button->setEnabled(reading.stones > 0 || i == 0);
         m_scales->addButton(button, static_cast<int>(i));
@@ -268,8 +272,9 @@ void ArtworkPage::loadScales() {
 void ArtworkPage::load() {
     if (!m_presenter.hasFile()) return;
     m_view->setPicture(m_presenter.picture(), std::exchange(m_fits, false));
-    m_summary->setText(tr("%1 stones, %2").arg(m_formatter.count(m_presenter.stonesUsed()),
-                                              m_formatter.size(m_presenter.width(), m_presenter.height())));
+    m_summary->setText(tr("%1 stones, %2")
+                           .arg(m_formatter.count(m_presenter.stonesUsed()),
+                                m_formatter.size(m_presenter.width(), m_presenter.height())));
     m_rows->load();
     m_leftOut->load(m_presenter);
     const auto whyNot = m_presenter.whyNot();
@@ -279,7 +284,10 @@ void ArtworkPage::load() {
     const auto* design = m_presenter.session().design(m_destination.openDesign);
     m_useOpen->setVisible(design != nullptr);
     m_useOpen->setEnabled(whyNot.isEmpty());
-    if (design) m_useOpen->setText(tr("Use for “%1”").arg(QString::fromStdString(design->name).replace(QLatin1Char('&'), QLatin1String("&&"))));
+    if (design)
+        m_useOpen->setText(
+            tr("Use for “%1”")
+                .arg(QString::fromStdString(design->name).replace(QLatin1Char('&'), QLatin1String("&&"))));
     loadStone();
     loadDifferences();
 }
@@ -314,7 +322,8 @@ void ArtworkPage::loadDifferences() {
     const auto after = m_presenter.applied(*design);
     QStringList lines;
     if (after.width != design->width || after.height != design->height)
-        lines << tr("%1 becomes %2").arg(m_formatter.size(design->width, design->height), m_formatter.size(after.width, after.height));
+        lines << tr("%1 becomes %2")
+                     .arg(m_formatter.size(design->width, design->height), m_formatter.size(after.width, after.height));
     const auto countIn = [](const catalogue::Design& in, const base::Id& material) {
         for (const auto& stone : in.stones)
             if (stone.material == material) return stone.count;
@@ -328,14 +337,16 @@ void ArtworkPage::loadDifferences() {
         const auto now = countIn(after, stone.material);
         const auto* material = m_presenter.session().material(stone.material);
         if (before == now || !material) continue;
-        lines << tr("%1 from %2 to %3").arg(QString::fromStdString(material->name), m_formatter.count(before), m_formatter.count(now));
+        lines << tr("%1 from %2 to %3")
+                     .arg(QString::fromStdString(material->name), m_formatter.count(before), m_formatter.count(now));
     }
     if (design->templatesOnWall && !after.templatesOnWall) lines << tr("templates are to be cut anew");
     const auto pieces = design->plannedPieces.value_or(units::Count::of(kPiecesCompared));
     const auto priceBefore = m_presenter.priceEach(*design, pieces);
     const auto priceAfter = m_presenter.priceEach(after, pieces);
     if (priceBefore && priceAfter)
-        lines << tr("%1 pieces: %2 becomes %3 each").arg(m_formatter.count(pieces), m_formatter.money(*priceBefore), m_formatter.money(*priceAfter));
+        lines << tr("%1 pieces: %2 becomes %3 each")
+                     .arg(m_formatter.count(pieces), m_formatter.money(*priceBefore), m_formatter.money(*priceAfter));
     const auto name = QString::fromStdString(design->name);
     m_differences->setText(after == *design ? tr("“%1” is so already.").arg(name)
                                             : tr("“%1” would change: %2.").arg(name, lines.join(QStringLiteral("; "))));
@@ -359,8 +370,10 @@ void ArtworkPage::useNew() {
         m_name->setFocus(Qt::OtherFocusReason);
         return;
     }
-    if (const auto design = m_presenter.useForNew(m_name->text(), thumbnail())) Q_EMIT used(*design);
-    else m_messages->tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
+    if (const auto design = m_presenter.useForNew(m_name->text(), thumbnail()))
+        Q_EMIT used(*design);
+    else
+        m_messages->tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
 }
 
 void ArtworkPage::useOpen() {
@@ -369,8 +382,10 @@ void ArtworkPage::useOpen() {
 }
 
 void ArtworkPage::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape) Q_EMIT left();
-    else QWidget::keyPressEvent(event);
+    if (event->key() == Qt::Key_Escape)
+        Q_EMIT left();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 } // namespace sp::artwork

@@ -19,7 +19,7 @@ namespace sp::artwork {
 
 /// Where a counted file may go.
 struct Destination {
-    base::Id openDesign; ///< offered beside a new one; may be none
+    base::Id openDesign;  ///< offered beside a new one; may be none
     bool isOrder = false; ///< the design is put on the order at the Counter
 };
 

@@ -41,8 +41,8 @@ QString ArtworkPresenter::fileName() const { return m_file ? QString::fromStdStr
 
 void ArtworkPresenter::take(const std::shared_ptr<const CutFile>& file) {
     const auto before = std::exchange(m_file, file);
-    const auto scale = file->scales.empty() ? *file->drawing.millimetresPerUnit
-                                            : file->scales.front().scale.millimetresPerUnit;
+    const auto scale =
+        file->scales.empty() ? *file->drawing.millimetresPerUnit : file->scales.front().scale.millimetresPerUnit;
     m_assignedDiscs.clear();
     m_selected = -1;
     if (const auto counted = count(scale, {}); !counted) {
@@ -116,8 +116,7 @@ void ArtworkPresenter::makeRows() {
     }
     std::vector<std::size_t> order(m_rows.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-    std::stable_sort(order.begin(), order.end(),
-                     [this](auto a, auto b) { return m_rows[a].count > m_rows[b].count; });
+    std::stable_sort(order.begin(), order.end(), [this](auto a, auto b) { return m_rows[a].count > m_rows[b].count; });
     std::vector<ColourRow> sorted;
     std::vector<int> place(m_rows.size());
     for (const auto from : order) {
@@ -139,7 +138,8 @@ std::optional<base::Id> ArtworkPresenter::likelyMaterial(const ColourRow& row) c
     const auto& size = publishedStoneSizes()[*row.size].name;
     if (const auto rgb = parseColour(row.colour))
         for (const auto& known : m_session.colourMaterials())
-            if (known.rgb == *rgb && known.stoneSize == size && m_session.material(known.material)) return known.material;
+            if (known.rgb == *rgb && known.stoneSize == size && m_session.material(known.material))
+                return known.material;
     return nearestStone(row.colour, publishedStoneSizes()[*row.size].name, m_session.materials());
 }
 
@@ -181,9 +181,8 @@ Picture ArtworkPresenter::picture() const {
         const auto& stone = m_counted.stones[i];
         const auto material = materialOf(static_cast<int>(i));
         const auto known = material ? colours.find(*material) : colours.end();
-        const auto rgb = known != colours.end()
-                             ? known->second
-                             : parseColour(m_counted.groups[stone.group].colour).value_or(kNoColour);
+        const auto rgb = known != colours.end() ? known->second
+                                                : parseColour(m_counted.groups[stone.group].colour).value_or(kNoColour);
         picture.stones.push_back({stone.centre, stone.diameter, rgb, stone.collides, material && material->isNone()});
     }
     const auto& drawing = m_file->drawing;
@@ -259,7 +258,8 @@ catalogue::Design ArtworkPresenter::applied(const catalogue::Design& design) con
     after.width = width();
     after.height = height();
     // Templates cut for the earlier drawing do not fit another one.
-    const bool sameHoles = after.stones == design.stones && after.width == design.width && after.height == design.height;
+    const bool sameHoles =
+        after.stones == design.stones && after.width == design.width && after.height == design.height;
     after.templatesOnWall = design.templatesOnWall && sameHoles;
     return after;
 }
@@ -271,8 +271,9 @@ QString ArtworkPresenter::whyNot() const {
         if (!materialOf(static_cast<int>(i))) {
             const auto& row = m_rows[static_cast<std::size_t>(rowOf(static_cast<int>(i)))];
             const auto size = row.size ? QString::fromStdString(publishedStoneSizes()[*row.size].name) : QString();
-            return size.isEmpty() ? tr("Some holes fit no stone size; choose a stone for them or leave them out.")
-                                  : tr("There is no %1 stone among the supplies; choose another or leave them out.").arg(size);
+            return size.isEmpty()
+                       ? tr("Some holes fit no stone size; choose a stone for them or leave them out.")
+                       : tr("There is no %1 stone among the supplies; choose another or leave them out.").arg(size);
         }
     if (stonesUsed().value() == 0) return tr("Everything is left out; choose a stone for at least one colour.");
     return {};
@@ -325,7 +326,8 @@ base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, c
             for (const auto& [key, material] : m_assigned) {
                 const auto rgb = parseColour(key.first);
                 if (!rgb || !key.second || material.isNone() || !m_session.material(material)) continue;
-                if (auto done = book.save(catalogue::ColourMaterial{{}, *rgb, publishedStoneSizes()[*key.second].name, material});
+                if (auto done = book.save(
+                        catalogue::ColourMaterial{{}, *rgb, publishedStoneSizes()[*key.second].name, material});
                     !done)
                     return done;
             }
@@ -341,7 +343,8 @@ std::optional<base::Id> ArtworkPresenter::useForNew(const QString& name, const Q
     catalogue::Design design;
     design.name = name.trimmed().toStdString();
     for (const auto& material : m_session.materials())
-        if (design.usualBase.isNone() && material.kind == catalogue::MaterialKind::Backing) design.usualBase = material.id;
+        if (design.usualBase.isNone() && material.kind == catalogue::MaterialKind::Backing)
+            design.usualBase = material.id;
     const auto kept = keep(applied(design), thumbnail);
     return kept ? std::optional(*kept) : std::nullopt;
 }

@@ -20,7 +20,7 @@ namespace sp::artwork {
 
 /// Stones of one drawn colour and one size, whatever layer they lie on.
 struct ColourRow {
-    std::string colour; ///< as Ink::colour
+    std::string colour;              ///< as Ink::colour
     std::optional<std::size_t> size; ///< index into publishedStoneSizes
     units::Length smallest;
     units::Length largest;

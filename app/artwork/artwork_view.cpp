@@ -58,9 +58,7 @@ void ArtworkView::setHighlighted(std::optional<Fate> fate) {
     forget();
 }
 
-QPointF ArtworkView::toScreen(Point place) const {
-    return m_origin + QPointF(place.x * m_scale, place.y * m_scale);
-}
+QPointF ArtworkView::toScreen(Point place) const { return m_origin + QPointF(place.x * m_scale, place.y * m_scale); }
 
 Point ArtworkView::toPicture(QPointF at) const {
     return {(at.x() - m_origin.x()) / m_scale, (at.y() - m_origin.y()) / m_scale};
@@ -130,10 +128,14 @@ void ArtworkView::changeEvent(QEvent* event) {
 QPen ArtworkView::penOf(Fate fate) const {
     const bool stands = m_highlighted == fate;
     const bool warns = fate == Fate::Duplicate;
-    QPen pen(desk::colour(stands ? desk::Role::Jewel : warns ? desk::Role::Warn : desk::Role::FieldOutline),
+    QPen pen(desk::colour(stands  ? desk::Role::Jewel
+                          : warns ? desk::Role::Warn
+                                  : desk::Role::FieldOutline),
              stands ? 2 : 1);
-    if (fate == Fate::Open) pen.setDashPattern({2, 3});
-    else if (fate != Fate::Duplicate) pen.setDashPattern({5, 3});
+    if (fate == Fate::Open)
+        pen.setDashPattern({2, 3});
+    else if (fate != Fate::Duplicate)
+        pen.setDashPattern({5, 3});
     return pen;
 }
 

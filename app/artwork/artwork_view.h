@@ -45,7 +45,7 @@ class ArtworkView : public QWidget {
     QSize minimumSizeHint() const override { return {240, 200}; }
 
   Q_SIGNALS:
-    void picked(int stone);           ///< -1: nothing there
+    void picked(int stone);                  ///< -1: nothing there
     void pickedLine(sp::artwork::Fate fate); ///< something that is no stone
     void zoomed();
 

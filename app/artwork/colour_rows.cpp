@@ -25,9 +25,7 @@ QString colourWord(const ColourRow& row) {
 }
 
 /// What a row is told apart by, so that its field is kept.
-QString keyOf(const ColourRow& row) {
-    return colourWord(row) + sizeWord(row) + QString::number(row.count.value());
-}
+QString keyOf(const ColourRow& row) { return colourWord(row) + sizeWord(row) + QString::number(row.count.value()); }
 
 } // namespace
 
@@ -37,7 +35,9 @@ std::vector<desk::Choice> stoneChoices(session::BookSession& session, std::optio
     for (const bool ofSize : {true, false})
         for (const auto& material : session.materials())
             if (material.kind == catalogue::MaterialKind::Stone && (material.stone.size == wanted) == ofSize)
-                choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {},
+                choices.push_back({QVariant::fromValue(material.id),
+                                   QString::fromStdString(material.name),
+                                   {},
                                    {desk::stoneColour(material.stone.rgb)}});
     choices.push_back({QVariant::fromValue(base::Id{}), ColourRows::tr("Leave out"), ColourRows::tr("no stone"), {}});
     return choices;
@@ -86,11 +86,11 @@ void ColourRows::rebuild() {
     if (number > kMostRows) {
         std::int64_t rest = 0;
         for (int i = kMostRows; i < number; ++i) rest += m_presenter.rows()[static_cast<std::size_t>(i)].count.value();
-        auto* words = new desk::TextLabel(
-            tr("%1 further colours with %2 stones go to the stone whose colour is nearest.")
-                .arg(number - kMostRows)
-                .arg(m_formatter.count(units::Count::of(rest))),
-            desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body);
+        auto* words =
+            new desk::TextLabel(tr("%1 further colours with %2 stones go to the stone whose colour is nearest.")
+                                    .arg(number - kMostRows)
+                                    .arg(m_formatter.count(units::Count::of(rest))),
+                                desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body);
         words->setWordWrap(true);
         grid->addWidget(words, kMostRows, 0, 1, 4);
     }
@@ -108,8 +108,8 @@ void ColourRows::addRow(QGridLayout* grid, int index) {
     auto* size = new desk::TextLabel(sizeWord(row), desk::TextSize::Body, row.size ? desk::Role::Ink : desk::Role::Warn,
                                      desk::Weight::Plain, m_body);
     words->addWidget(size);
-    words->addWidget(new desk::TextLabel(colourWord(row), desk::TextSize::Small, desk::Role::Muted,
-                                         desk::Weight::Plain, m_body));
+    words->addWidget(
+        new desk::TextLabel(colourWord(row), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body));
     grid->addLayout(words, index, 1);
     auto* field = new desk::ChoiceField(m_formatter, m_body);
     field->setObjectName(QStringLiteral("rowStone%1").arg(index));

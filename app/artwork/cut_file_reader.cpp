@@ -58,7 +58,8 @@ void CutFileReader::read(const QString& path) {
     const auto name = QFileInfo(path).fileName().toStdString();
     m_pool.start([this, asked, path = path.toStdString(), name] {
         auto result = std::make_shared<base::Result<CutFile>>(readCutFile(path, name));
-        QMetaObject::invokeMethod(this, [this, asked, result] { answer(asked, result); }, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(
+            this, [this, asked, result] { answer(asked, result); }, Qt::QueuedConnection);
     });
 }
 

@@ -20,7 +20,8 @@ base::Result<std::string> bytesOfFile(const std::string& file) {
     std::error_code trouble;
     const auto size = std::filesystem::file_size(file, trouble);
     if (trouble)
-        return base::fail(base::Code::Missing, file, fmt::format("“{}” cannot be read; check its name and folder.", file));
+        return base::fail(base::Code::Missing, file,
+                          fmt::format("“{}” cannot be read; check its name and folder.", file));
     if (size > kLargestFile)
         return base::fail(base::Code::TooLarge, file,
                           fmt::format("“{}” is larger than 64 MB; simplify the drawing and save it again.", file));

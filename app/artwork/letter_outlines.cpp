@@ -26,14 +26,16 @@ QString installed(const QString& family) {
 
 base::Result<std::vector<Shape>> outlinesOf(const LetteringOrder& order) {
     if (order.height.nanometres() <= 0 || order.height.nanometres() > kTallestNm)
-        return base::fail(base::Code::OutOfRange, "height", "Letters are between nothing and 10 m high; give another height.");
+        return base::fail(base::Code::OutOfRange, "height",
+                          "Letters are between nothing and 10 m high; give another height.");
     const auto family = installed(QString::fromStdString(order.font).trimmed());
     if (family.isEmpty())
         return base::fail(base::Code::NotFound, order.font,
                           fmt::format("The font “{}” is not installed here; install it or name another.", order.font));
     const auto text = QString::fromStdString(order.text);
     if (text.size() > kMostLetters)
-        return base::fail(base::Code::TooLarge, "text", "More than 2,000 letters are not estimated at once; take a part of them.");
+        return base::fail(base::Code::TooLarge, "text",
+                          "More than 2,000 letters are not estimated at once; take a part of them.");
     QFont font(family);
     font.setPixelSize(kPixels);
     font.setHintingPreference(QFont::PreferNoHinting);

@@ -48,7 +48,8 @@ const QPixmap& StoneSprites::sprite(std::uint32_t rgb, int halfPixels, int phase
         QImage large(room * factor, room * factor, QImage::Format_ARGB32_Premultiplied);
         large.fill(Qt::transparent);
         QPainter onLarge(&large);
-        desk::paintStone(onLarge, QRectF(box.topLeft() * factor, box.size() * factor), desk::stoneColour(rgb), m_ground);
+        desk::paintStone(onLarge, QRectF(box.topLeft() * factor, box.size() * factor), desk::stoneColour(rgb),
+                         m_ground);
         onLarge.end();
         painter.drawImage(0, 0, large.scaled(room, room, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
     }

@@ -129,8 +129,10 @@ void BuyingPage::connectAll() {
 void BuyingPage::loadFields() {
     std::vector<desk::Choice> choices;
     for (const auto& design : m_presenter.session().designs()) {
-        desk::Choice choice{QVariant::fromValue(design.id), QString::fromStdString(design.name),
-                            m_formatter.size(design.width, design.height), {}};
+        desk::Choice choice{QVariant::fromValue(design.id),
+                            QString::fromStdString(design.name),
+                            m_formatter.size(design.width, design.height),
+                            {}};
         for (const auto& stone : design.stones)
             if (const auto* material = m_presenter.session().material(stone.material))
                 choice.stones.push_back(desk::stoneColour(material->stone.rgb));
@@ -166,7 +168,9 @@ void BuyingPage::showOrder() {
     loadFields();
 }
 
-void BuyingPage::focusStart() { (m_design->isEnabled() ? static_cast<QWidget*>(m_design) : m_order)->setFocus(Qt::OtherFocusReason); }
+void BuyingPage::focusStart() {
+    (m_design->isEnabled() ? static_cast<QWidget*>(m_design) : m_order)->setFocus(Qt::OtherFocusReason);
+}
 
 void BuyingPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
@@ -180,13 +184,16 @@ void BuyingPage::resizeEvent(QResizeEvent* event) {
 }
 
 void BuyingPage::tellSaved(const base::Done& done, const QString& path) {
-    if (done) m_messages->tell(desk::Tone::Good, tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
-    else m_messages->tell(desk::Tone::Warn, QString::fromStdString(done.error().detail));
+    if (done)
+        m_messages->tell(desk::Tone::Good, tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
+    else
+        m_messages->tell(desk::Tone::Warn, QString::fromStdString(done.error().detail));
 }
 
 void BuyingPage::savePages(const paper::DrawnPages& pages, const QString& name) {
-    const auto path = m_prompter.fileToSave({pages.title, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation), name,
-                                             tr("PDF (*.pdf)"), QStringLiteral("pdf")});
+    const auto path =
+        m_prompter.fileToSave({pages.title, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation), name,
+                               tr("PDF (*.pdf)"), QStringLiteral("pdf")});
     if (!path) return;
     tellSaved(paper::writePdf(pages, m_presenter.session().shop().paper, *path, paper::IfThere::Replace), *path);
 }
@@ -194,20 +201,23 @@ void BuyingPage::savePages(const paper::DrawnPages& pages, const QString& name) 
 void BuyingPage::saveList() {
     const auto answer = m_presenter.answer();
     if (!answer || !answer->plans.of(Way::Mix).plan) return;
-    savePages(shoppingPages(*answer, m_presenter.title(), m_formatter, m_presenter.session().shop().paper), tr("Shopping list"));
+    savePages(shoppingPages(*answer, m_presenter.title(), m_formatter, m_presenter.session().shop().paper),
+              tr("Shopping list"));
 }
 
 void BuyingPage::saveStairs() {
     const auto curve = m_presenter.curve();
     if (!curve || curve->points.empty()) return;
-    savePages(staircasePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter, m_presenter.session().shop().paper),
+    savePages(staircasePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter,
+                            m_presenter.session().shop().paper),
               tr("Staircase"));
 }
 
 void BuyingPage::saveCsv() {
     const auto answer = m_presenter.answer();
     if (!answer || !answer->plans.of(Way::Mix).plan) return;
-    const auto path = m_prompter.fileToSave({tr("Save the shopping list"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
+    const auto path = m_prompter.fileToSave({tr("Save the shopping list"),
+                                             QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
                                              tr("Shopping list"), tr("Tables (*.csv)"), QStringLiteral("csv")});
     if (path) tellSaved(paper::writeText(shoppingCsv(*answer), *path), *path);
 }

@@ -41,9 +41,7 @@ void BuyingPresenter::asked(const QString& whyNot) {
     Q_EMIT curveChanged();
 }
 
-std::int64_t BuyingPresenter::horizon() const {
-    return std::clamp<std::int64_t>(2 * m_pieces.value_or(24), 48, 240);
-}
+std::int64_t BuyingPresenter::horizon() const { return std::clamp<std::int64_t>(2 * m_pieces.value_or(24), 48, 240); }
 
 void BuyingPresenter::ask() {
     m_planner.drop();
@@ -99,7 +97,8 @@ void BuyingPresenter::show(const base::Id& design, std::int64_t pieces) {
 QString BuyingPresenter::title() {
     if (m_forOrder) return tr("The order at the Counter");
     const auto* design = m_session.design(m_design);
-    return design ? QStringLiteral("%1 × %2").arg(m_pieces.value_or(0)).arg(QString::fromStdString(design->name)) : QString();
+    return design ? QStringLiteral("%1 × %2").arg(m_pieces.value_or(0)).arg(QString::fromStdString(design->name))
+                  : QString();
 }
 
 } // namespace sp::buying

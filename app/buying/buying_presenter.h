@@ -47,7 +47,7 @@ class BuyingPresenter : public QObject {
     std::int64_t horizon() const;
 
   Q_SIGNALS:
-    void changed();      ///< answer, whyNot or isWorking
+    void changed(); ///< answer, whyNot or isWorking
     void curveChanged();
 
   private:

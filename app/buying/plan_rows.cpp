@@ -40,9 +40,11 @@ PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const s
         if (offer->withTemplates) label += say(", templates cut");
         const auto count = formatter.count(pack.count);
         const auto each = formatter.money(eachOf(pack));
-        row.parts.push_back({label, isKit ? say("%1 × kit, %2 each").arg(count, each)
-                                          : say("%1 × %2, %3 each").arg(count, qs(offer->name), each),
-                             formatter.money(pack.goods), {}});
+        row.parts.push_back({label,
+                             isKit ? say("%1 × kit, %2 each").arg(count, each)
+                                   : say("%1 × %2, %3 each").arg(count, qs(offer->name), each),
+                             formatter.money(pack.goods),
+                             {}});
     }
     const auto& suppliers = answer.job.suppliers;
     const auto at = std::find_if(suppliers.begin(), suppliers.end(),
@@ -59,12 +61,15 @@ QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const
     const auto pieces = formatter.count(Count::of(line.pieces));
     switch (take.kind) {
     case TakeKind::Stones:
-        return take.loss.isZero()
-                   ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
-                   : say("%1 × %2 ÷ (1 − %3 lost)").arg(pieces, formatter.count(take.perPiece), formatter.rate(take.loss));
+        return take.loss.isZero() ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
+                                  : say("%1 × %2 ÷ (1 − %3 lost)")
+                                        .arg(pieces, formatter.count(take.perPiece), formatter.rate(take.loss));
     case TakeKind::Cuts:
         return take.lifts == 1 ? say("%1 pieces, %2 a sheet").arg(pieces).arg(take.perSheet)
-                               : say("%1 pieces, each cut lifts %2 times, %3 a sheet").arg(pieces).arg(take.lifts).arg(take.perSheet);
+                               : say("%1 pieces, each cut lifts %2 times, %3 a sheet")
+                                     .arg(pieces)
+                                     .arg(take.lifts)
+                                     .arg(take.perSheet);
     case TakeKind::Templates: return say("once: %1 templates, %2 a sheet").arg(take.cuts).arg(take.perSheet);
     case TakeKind::ReadyCut: return say("once, with a kit");
     case TakeKind::Things: return say("one a piece");
@@ -80,8 +85,8 @@ PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
             for (const auto& take : line.takes)
                 if (take.material == need.material) rules << takeRule(line, take, formatter);
         const auto& shelf = answer.job.shelf;
-        const auto at = std::find_if(shelf.begin(), shelf.end(),
-                                     [&](const auto& item) { return item.material == need.material; });
+        const auto at =
+            std::find_if(shelf.begin(), shelf.end(), [&](const auto& item) { return item.material == need.material; });
         if (at != shelf.end()) rules << say("%1 on the shelf").arg(formatter.count(at->count));
         row.parts.push_back({qs(need.material), rules.join(QStringLiteral("; ")), formatter.count(need.count), {}});
     }
@@ -91,10 +96,10 @@ PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
 PlanRow leftRow(const supply::WayPlan& way, const desk::Formatter& formatter) {
     PlanRow row{say("Left on the shelf, worth"), {}, formatter.money(way.leftWorth), {}};
     for (const auto& left : way.left) {
-        const auto rule = left.price
-                              ? QStringLiteral("%1 × %2 / %3").arg(formatter.count(left.count), formatter.money(left.price->price),
-                                                                    formatter.count(left.price->per))
-                              : say("%1; nobody sells it in bulk").arg(formatter.count(left.count));
+        const auto rule = left.price ? QStringLiteral("%1 × %2 / %3")
+                                           .arg(formatter.count(left.count), formatter.money(left.price->price),
+                                                formatter.count(left.price->per))
+                                     : say("%1; nobody sells it in bulk").arg(formatter.count(left.count));
         row.parts.push_back({qs(left.material), rule, formatter.money(left.worth), {}});
     }
     return row;

@@ -63,21 +63,22 @@ class Planner::Work {
 
     /// On the screen's thread, unless a newer question came meanwhile.
     void tell(std::function<void(Planner&)> say) {
-        QMetaObject::invokeMethod(
-            m_planner, [planner = m_planner, latest = m_latest, ticket = m_ticket, say = std::move(say)] {
-                if (latest->load() == ticket) say(*planner);
-            });
+        QMetaObject::invokeMethod(m_planner,
+                                  [planner = m_planner, latest = m_latest, ticket = m_ticket, say = std::move(say)] {
+                                      if (latest->load() == ticket) say(*planner);
+                                  });
     }
 
     /// Kits, bulk and mix, each until so many milliseconds after the clock's start.
     base::Result<supply::JobPlans> planned(const supply::Job& job, std::array<qint64, 3> until) {
         std::array<supply::WayPlan, 3> ways;
         for (std::size_t i = 0; i < ways.size(); ++i) {
-            auto way = supply::planWay(job, static_cast<Way>(i),
-                                       [&] { return isStale() || m_clock.hasExpired(until[i]); });
+            auto way =
+                supply::planWay(job, static_cast<Way>(i), [&] { return isStale() || m_clock.hasExpired(until[i]); });
             // A busy machine may not have let the search begin: some plan is worth waiting for.
             if (way && way->isLate)
-                way = supply::planWay(job, static_cast<Way>(i), [&] { return isStale() || m_clock.hasExpired(kSecondTry); });
+                way = supply::planWay(job, static_cast<Way>(i),
+                                      [&] { return isStale() || m_clock.hasExpired(kSecondTry); });
             if (!way) return base::fail(way.error());
             ways[i] = std::move(*way);
         }
@@ -139,7 +140,8 @@ Planner::~Planner() {
 void Planner::ask(Question question) {
     const auto ticket = m_latest->fetch_add(1) + 1;
     if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
-    QMetaObject::invokeMethod(m_bench, [work = std::make_shared<Work>(*this, std::move(question), ticket)] { work->run(); });
+    QMetaObject::invokeMethod(m_bench,
+                              [work = std::make_shared<Work>(*this, std::move(question), ticket)] { work->run(); });
 }
 
 void Planner::drop() { m_latest->fetch_add(1); }

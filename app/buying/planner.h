@@ -57,7 +57,7 @@ class Planner : public QObject {
     std::shared_ptr<std::atomic<std::uint64_t>> m_latest = std::make_shared<std::atomic<std::uint64_t>>(0);
     qint64 m_patience = 250;
     QThread m_thread;
-    QObject* m_bench; ///< lives in the thread
+    QObject* m_bench;                                                              ///< lives in the thread
     std::shared_ptr<layout::FitMemo> m_fits = std::make_shared<layout::FitMemo>(); ///< the thread's alone
 };
 

@@ -26,7 +26,8 @@ QString spoken(const char* text) { return QCoreApplication::translate("Buying", 
 
 /// "9.99": two decimals, or as many as there are; not negative.
 std::string plainAmount(Money amount) {
-    auto text = fmt::format("{}.{:06}", amount.micros() / units::kMicrosPerUnit, amount.micros() % units::kMicrosPerUnit);
+    auto text =
+        fmt::format("{}.{:06}", amount.micros() / units::kMicrosPerUnit, amount.micros() % units::kMicrosPerUnit);
     while (text.back() == '0' && text[text.size() - 3] != '.') text.pop_back();
     return text;
 }
@@ -43,12 +44,15 @@ struct ListLine {
 std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const desk::Formatter& formatter) {
     const auto& plan = *answer.plans.of(Way::Mix).plan;
     std::vector<ListLine> lines{{Face::Title, spoken("Shopping list"), {}, false, 0}, {Face::Small, job, {}, false, 0}};
-    if (plan.packs.empty()) lines.push_back({Face::Body, spoken("Nothing has to be bought: the shelf is enough."), {}, false, 12});
+    if (plan.packs.empty())
+        lines.push_back({Face::Body, spoken("Nothing has to be bought: the shelf is enough."), {}, false, 12});
     for (const auto& order : plan.orders) {
-        lines.push_back({Face::Strong, QString::fromStdString(order.supplier), formatter.money(order.goods + order.shipping), false, 18});
+        lines.push_back({Face::Strong, QString::fromStdString(order.supplier),
+                         formatter.money(order.goods + order.shipping), false, 18});
         for (const auto& pack : plan.packs)
             if (pack.supplier == order.supplier)
-                lines.push_back({Face::Body, packWords(answer.job, pack, formatter), formatter.money(pack.goods), true, 4});
+                lines.push_back(
+                    {Face::Body, packWords(answer.job, pack, formatter), formatter.money(pack.goods), true, 4});
         lines.push_back({Face::Small, spoken("Shipping"), formatter.money(order.shipping), false, 4});
     }
     lines.push_back({Face::Strong, spoken("Together"), formatter.moneyNamed(plan.cost), false, 18});
@@ -65,11 +69,15 @@ std::string shoppingCsv(const Answer& answer) {
             const auto* offer = answer.job.offer(pack.id);
             if (pack.supplier != order.supplier || !offer) continue;
             const auto each = Money::fromExact(units::Fraction::ratio(pack.goods.micros(), pack.count.value()));
-            text += base::csvRecord({{order.supplier}, {offer->withTemplates ? offer->name + ", templates cut" : offer->name},
-                                     {offer->material}, {std::to_string(pack.count.value()), true},
-                                     {plainAmount(each), true}, {plainAmount(pack.goods), true}});
+            text += base::csvRecord({{order.supplier},
+                                     {offer->withTemplates ? offer->name + ", templates cut" : offer->name},
+                                     {offer->material},
+                                     {std::to_string(pack.count.value()), true},
+                                     {plainAmount(each), true},
+                                     {plainAmount(pack.goods), true}});
         }
-        text += base::csvRecord({{order.supplier}, {"Shipping"}, {""}, {"", true}, {"", true}, {plainAmount(order.shipping), true}});
+        text += base::csvRecord(
+            {{order.supplier}, {"Shipping"}, {""}, {"", true}, {"", true}, {plainAmount(order.shipping), true}});
     }
     return text;
 }
@@ -112,12 +120,13 @@ paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const 
     return drawn;
 }
 
-paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon, const QString& job,
-                                const desk::Formatter& formatter, catalogue::Paper paper) {
+paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon,
+                                const QString& job, const desk::Formatter& formatter, catalogue::Paper paper) {
     const auto size = paper::pageSize(paper);
     const auto page = [stairs = std::move(stairs), horizon, job, formatter, size](QPainter& painter) {
         const paper::Lettering lettering;
-        lettering.draw(painter, {kMargin, kMargin + 18}, Face::Title, paper::kInk, spoken("Cost of one piece by quantity"));
+        lettering.draw(painter, {kMargin, kMargin + 18}, Face::Title, paper::kInk,
+                       spoken("Cost of one piece by quantity"));
         lettering.draw(painter, {kMargin, kMargin + 36}, Face::Small, paper::kMutedInk, job);
         QFont font(painter.font());
         font.setPixelSize(9); // a unit is a point
@@ -125,7 +134,9 @@ paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs,
         const QRectF box(kMargin, kMargin + 48, size.width() - 2 * kMargin, 320);
         paintStaircase(painter, box, {*stairs, horizon, 0}, desk::Look::Light, formatter);
         double y = box.bottom() + 24;
-        for (const auto& line : lettering.wrap(Face::Body, staircaseWords(*stairs, horizon, formatter).join(QStringLiteral(" · ")), box.width(), 20)) {
+        for (const auto& line :
+             lettering.wrap(Face::Body, staircaseWords(*stairs, horizon, formatter).join(QStringLiteral(" · ")),
+                            box.width(), 20)) {
             lettering.draw(painter, {kMargin, y}, Face::Body, paper::kInk, line);
             y += lettering.leading(Face::Body);
         }

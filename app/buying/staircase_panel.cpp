@@ -78,9 +78,11 @@ void StaircasePanel::refresh() {
     const bool isThere = curve && !curve->points.empty();
     setVisible(!m_presenter.isForOrder() && m_presenter.whyNot().isEmpty());
     m_picture->setStairs(curve, m_presenter.horizon());
-    if (!isThere || m_picture->marked() == 0 || !m_picture->hasFocus()) m_picture->setMarked(m_presenter.pieces().value_or(0));
+    if (!isThere || m_picture->marked() == 0 || !m_picture->hasFocus())
+        m_picture->setMarked(m_presenter.pieces().value_or(0));
     m_print->setEnabled(isThere && m_presenter.isCurveComplete());
-    m_words->setText(isThere ? staircaseWords(*curve, m_presenter.horizon(), m_formatter).join(QStringLiteral("  ·  ")) : tr("Working…"));
+    m_words->setText(isThere ? staircaseWords(*curve, m_presenter.horizon(), m_formatter).join(QStringLiteral("  ·  "))
+                             : tr("Working…"));
     if (isThere && !m_presenter.isCurveComplete()) m_words->setText(m_words->text() + tr("  ·  working on more…"));
     showMarked();
     if (m_turn->isChecked()) fillTable();
@@ -95,7 +97,8 @@ void StaircasePanel::showMarked() {
 
 void StaircasePanel::fillTable() {
     m_model->clear();
-    m_model->setHorizontalHeaderLabels({tr("Pieces"), tr("Kits, each"), tr("Bulk, each"), tr("Mix, each"), tr("Cheapest"), tr("Proven")});
+    m_model->setHorizontalHeaderLabels(
+        {tr("Pieces"), tr("Kits, each"), tr("Bulk, each"), tr("Mix, each"), tr("Cheapest"), tr("Proven")});
     const auto& curve = m_presenter.curve();
     if (!curve) return;
     const auto figure = [](const QString& text) {
@@ -110,8 +113,9 @@ void StaircasePanel::fillTable() {
             return figure(money ? m_formatter.money(*money) : QStringLiteral("—"));
         };
         const auto winner = point.winner ? nameOf(*point.winner) : point.mix.cost ? tr("Nothing to buy") : tr("No way");
-        m_model->appendRow({figure(m_formatter.count(units::Count::of(point.pieces))), each(point.kits), each(point.bulk), each(point.mix),
-                            new QStandardItem(winner), new QStandardItem(point.proven ? tr("yes") : tr("no"))});
+        m_model->appendRow({figure(m_formatter.count(units::Count::of(point.pieces))), each(point.kits),
+                            each(point.bulk), each(point.mix), new QStandardItem(winner),
+                            new QStandardItem(point.proven ? tr("yes") : tr("no"))});
     }
     const auto row = static_cast<int>(m_picture->marked()) - 1;
     if (row >= 0 && row < m_model->rowCount()) m_table->setCurrentIndex(m_model->index(row, 0));

@@ -82,10 +82,14 @@ class Drawer {
 
   private:
     QColor ink(Role role) const { return desk::colour(role, m_look); }
-    double x(double pieces) const { return m_plot.left() + (pieces - 1) / std::max<double>(1, static_cast<double>(m_drawing.horizon)) * m_plot.width(); }
+    double x(double pieces) const {
+        return m_plot.left() +
+               (pieces - 1) / std::max<double>(1, static_cast<double>(m_drawing.horizon)) * m_plot.width();
+    }
     double y(double each) const { return m_plot.bottom() - each / m_top * m_plot.height(); }
     std::size_t shown() const {
-        return std::min(m_drawing.stairs.points.size(), static_cast<std::size_t>(std::max<std::int64_t>(0, m_drawing.horizon)));
+        return std::min(m_drawing.stairs.points.size(),
+                        static_cast<std::size_t>(std::max<std::int64_t>(0, m_drawing.horizon)));
     }
     double eachAt(std::size_t i, Way way) const {
         const auto& point = m_drawing.stairs.points[i];
@@ -95,7 +99,8 @@ class Drawer {
 
     /// The first pieces carry shipping and whole packs alone; the picture is about the others.
     void measure() {
-        const std::size_t from = std::min<std::size_t>(shown() / 2, static_cast<std::size_t>(std::max<std::int64_t>(2, m_drawing.horizon / 12)));
+        const std::size_t from = std::min<std::size_t>(
+            shown() / 2, static_cast<std::size_t>(std::max<std::int64_t>(2, m_drawing.horizon / 12)));
         double top = 0;
         for (std::size_t i = from; i < shown(); ++i)
             for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) top = std::max(top, eachAt(i, way));
@@ -109,13 +114,16 @@ class Drawer {
             m_painter.setPen(QPen(ink(Role::Hairline), 1));
             m_painter.drawLine(QPointF(m_plot.left(), y(each)), QPointF(m_plot.right(), y(each)));
             m_painter.setPen(ink(Role::Muted));
-            desk::drawFigures(m_painter, QRectF(m_plot.left() - 52, y(each) - m_line / 2, 46, m_line), Qt::AlignRight | Qt::AlignVCenter,
+            desk::drawFigures(m_painter, QRectF(m_plot.left() - 52, y(each) - m_line / 2, 46, m_line),
+                              Qt::AlignRight | Qt::AlignVCenter,
                               m_formatter.money(Money::fromMicros(std::llround(each * 1e6))));
         }
-        const double across = niceStep(static_cast<double>(m_drawing.horizon), std::max(2, static_cast<int>(m_plot.width() / 70)));
-        for (double pieces = std::max(1.0, across); pieces <= static_cast<double>(m_drawing.horizon); pieces += std::max(1.0, across))
-            desk::drawFigures(m_painter, QRectF(x(pieces + 0.5) - 30, m_plot.bottom() + 4, 60, m_line), Qt::AlignHCenter | Qt::AlignTop,
-                              m_formatter.count(Count::of(std::llround(pieces))));
+        const double across =
+            niceStep(static_cast<double>(m_drawing.horizon), std::max(2, static_cast<int>(m_plot.width() / 70)));
+        for (double pieces = std::max(1.0, across); pieces <= static_cast<double>(m_drawing.horizon);
+             pieces += std::max(1.0, across))
+            desk::drawFigures(m_painter, QRectF(x(pieces + 0.5) - 30, m_plot.bottom() + 4, 60, m_line),
+                              Qt::AlignHCenter | Qt::AlignTop, m_formatter.count(Count::of(std::llround(pieces))));
     }
 
     /// An upright at every quantity where the winner changes, its number and name above where there is room; one row
@@ -128,12 +136,15 @@ class Drawer {
             const double at = x(static_cast<double>(run.from));
             m_painter.setPen(QPen(ink(Role::FieldOutline), 1));
             if (run.from > 1) m_painter.drawLine(QPointF(at, m_plot.top() - 3), QPointF(at, m_plot.bottom()));
-            const auto text = QStringLiteral("%1 %2").arg(m_formatter.count(Count::of(run.from)), runName(m_drawing.stairs, run));
+            const auto text =
+                QStringLiteral("%1 %2").arg(m_formatter.count(Count::of(run.from)), runName(m_drawing.stairs, run));
             const double width = metrics.horizontalAdvance(text) + 10;
             for (std::size_t row = 0; row < free.size(); ++row) {
                 if (at < free[row]) continue;
                 m_painter.setPen(ink(Role::Ink));
-                m_painter.drawText(QRectF(at, m_plot.top() - 4 - (2 - static_cast<double>(row)) * m_line, width, m_line), Qt::AlignLeft | Qt::AlignVCenter, text);
+                m_painter.drawText(
+                    QRectF(at, m_plot.top() - 4 - (2 - static_cast<double>(row)) * m_line, width, m_line),
+                    Qt::AlignLeft | Qt::AlignVCenter, text);
                 free[row] = at + width;
                 break;
             }
@@ -150,8 +161,10 @@ class Drawer {
                 isOpen = false;
                 continue;
             }
-            if (isOpen) path.lineTo(left, y(each));
-            else path.moveTo(left, y(each));
+            if (isOpen)
+                path.lineTo(left, y(each));
+            else
+                path.moveTo(left, y(each));
             path.lineTo(x(static_cast<double>(i + 2)), y(each));
             isOpen = true;
         }
@@ -177,7 +190,8 @@ class Drawer {
         };
         std::vector<Name> names;
         for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
-            if (const double each = eachAt(shown() - 1, way); each >= 0) names.push_back({std::max(m_plot.top(), y(each)), way});
+            if (const double each = eachAt(shown() - 1, way); each >= 0)
+                names.push_back({std::max(m_plot.top(), y(each)), way});
         std::sort(names.begin(), names.end(), [](const Name& a, const Name& b) { return a.at < b.at; });
         for (std::size_t i = 1; i < names.size(); ++i) names[i].at = std::max(names[i].at, names[i - 1].at + m_line);
         if (!names.empty() && names.back().at > m_plot.bottom()) {
@@ -187,7 +201,8 @@ class Drawer {
         const double left = x(static_cast<double>(shown() + 1)) + 6;
         for (const auto& name : names) {
             m_painter.setPen(ink(name.way == Way::Mix ? Role::Jewel : Role::Ink));
-            m_painter.drawText(QRectF(left, name.at - m_line / 2, 60, m_line), Qt::AlignLeft | Qt::AlignVCenter, shortName(name.way));
+            m_painter.drawText(QRectF(left, name.at - m_line / 2, 60, m_line), Qt::AlignLeft | Qt::AlignVCenter,
+                               shortName(name.way));
         }
     }
 
@@ -227,9 +242,12 @@ QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter
         const auto each = eachOf(costOf(point, way), point.pieces);
         parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : words("no way"));
     }
-    auto said = words("%1 pieces, each: %2").arg(formatter.count(Count::of(point.pieces)), parts.join(QStringLiteral(", ")));
-    if (point.winner) said += words("; %1 cheapest").arg(shortName(*point.winner));
-    else if (point.mix.cost) said += words("; nothing to buy");
+    auto said =
+        words("%1 pieces, each: %2").arg(formatter.count(Count::of(point.pieces)), parts.join(QStringLiteral(", ")));
+    if (point.winner)
+        said += words("; %1 cheapest").arg(shortName(*point.winner));
+    else if (point.mix.cost)
+        said += words("; nothing to buy");
     return point.proven ? said : said + words(" (not proven)");
 }
 
@@ -239,11 +257,13 @@ QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon
         if (run.from > horizon) break;
         const auto to = std::min(run.to, horizon);
         const auto from = formatter.count(Count::of(run.from));
-        said << (run.from == to ? QStringLiteral("%1: %2").arg(from, runName(stairs, run))
-                                : QStringLiteral("%1–%2: %3").arg(from, formatter.count(Count::of(to)), runName(stairs, run)));
+        said << (run.from == to
+                     ? QStringLiteral("%1: %2").arg(from, runName(stairs, run))
+                     : QStringLiteral("%1–%2: %3").arg(from, formatter.count(Count::of(to)), runName(stairs, run)));
     }
     if (stairs.bulkStaysCheaperFrom)
-        said << words("from %1 on bulk stays cheaper than kits, proven").arg(formatter.count(Count::of(*stairs.bulkStaysCheaperFrom)));
+        said << words("from %1 on bulk stays cheaper than kits, proven")
+                    .arg(formatter.count(Count::of(*stairs.bulkStaysCheaperFrom)));
     return said;
 }
 
@@ -282,7 +302,8 @@ void StaircasePicture::setMarked(std::int64_t pieces) {
 
 void StaircasePicture::announce() {
     const bool isThere = m_stairs && m_marked >= 1 && static_cast<std::size_t>(m_marked) <= m_stairs->points.size();
-    setAccessibleDescription(isThere ? pointWords(m_stairs->points[static_cast<std::size_t>(m_marked - 1)], m_formatter) : QString());
+    setAccessibleDescription(isThere ? pointWords(m_stairs->points[static_cast<std::size_t>(m_marked - 1)], m_formatter)
+                                     : QString());
     QAccessibleEvent said(this, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&said);
 }

@@ -19,7 +19,9 @@ WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
     : Card(parent)
     , m_way(way)
     , m_formatter(formatter) {
-    const QString key = way == Way::Kits ? QStringLiteral("kits") : way == Way::Bulk ? QStringLiteral("bulk") : QStringLiteral("mix");
+    const QString key = way == Way::Kits   ? QStringLiteral("kits")
+                        : way == Way::Bulk ? QStringLiteral("bulk")
+                                           : QStringLiteral("mix");
     setObjectName(key);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 12, 12, 8);
@@ -90,10 +92,13 @@ void WayColumn::showPlan(const Answer& answer) {
     const auto each = Money::fromExact(units::Fraction::ratio(plan.cost.micros(), answer.job.pieces()));
     m_each->setText(tr("%1 a piece").arg(m_formatter.money(each)));
     const bool sameAsAlone = m_way == Way::Mix && answer.plans.winner && answer.plans.winner != Way::Mix;
-    QString proof = plan.proven ? tr("Proven: it cannot be bought for less this way.")
-                                : tr("At most %1 above the cheapest possible.").arg(m_formatter.money(plan.cost - plan.bound));
-    if (answer.plans.isOnShelf) proof = tr("Nothing has to be bought: the shelf is enough.");
-    else if (sameAsAlone) proof = tr("No mix is cheaper than %1.").arg(nameOf(*answer.plans.winner).toLower());
+    QString proof = plan.proven
+                        ? tr("Proven: it cannot be bought for less this way.")
+                        : tr("At most %1 above the cheapest possible.").arg(m_formatter.money(plan.cost - plan.bound));
+    if (answer.plans.isOnShelf)
+        proof = tr("Nothing has to be bought: the shelf is enough.");
+    else if (sameAsAlone)
+        proof = tr("No mix is cheaper than %1.").arg(nameOf(*answer.plans.winner).toLower());
     m_proof->setText(proof);
     m_tree->setEnabled(true);
     fill(*m_model, rowsOf(answer, m_way, m_formatter));

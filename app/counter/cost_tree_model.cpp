@@ -16,8 +16,7 @@ int CostTreeModel::add(const costing::CostTree& tree, int parent, int row, std::
     if (tree.children.empty() && pieces > 1 && !tree.amount.isZero())
         rule += tr(" = %1 for %2 pieces").arg(formatter.money(tree.amount), formatter.count(units::Count::of(pieces)));
     const auto each = units::Money::fromExact(units::Fraction::ratio(tree.amount.micros(), pieces));
-    nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(each),
-                     parent, row, {}});
+    nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(each), parent, row, {}});
     for (std::size_t i = 0; i < tree.children.size(); ++i) {
         const int child = add(tree.children[i], at, static_cast<int>(i), pieces, formatter, nodes);
         nodes[static_cast<std::size_t>(at)].children.push_back(child);
@@ -40,8 +39,9 @@ void CostTreeModel::setTree(costing::CostTree tree, std::int64_t pieces, const d
         m_nodes = std::move(nodes);
         for (int i = 0; i < static_cast<int>(m_nodes.size()); ++i) {
             const auto& node = m_nodes[static_cast<std::size_t>(i)];
-            if (node.parent >= 0) Q_EMIT dataChanged(createIndex(node.row, Label, static_cast<quintptr>(i)),
-                                                       createIndex(node.row, Amount, static_cast<quintptr>(i)));
+            if (node.parent >= 0)
+                Q_EMIT dataChanged(createIndex(node.row, Label, static_cast<quintptr>(i)),
+                                   createIndex(node.row, Amount, static_cast<quintptr>(i)));
         }
         return;
     }

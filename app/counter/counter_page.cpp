@@ -62,11 +62,11 @@ void CounterPage::tellGiven() {
         m_messages->dismiss();
         return;
     }
-    m_messages->tell(desk::Tone::Good,
-                     tr("Quote %1 was given on %2 and stays as it is.")
-                         .arg(QString::fromStdString(m_presenter.quote().number),
-                              m_formatter.date(m_presenter.order().quotedOn)),
-                     tr("New order"), [this] { startNew(); });
+    m_messages->tell(
+        desk::Tone::Good,
+        tr("Quote %1 was given on %2 and stays as it is.")
+            .arg(QString::fromStdString(m_presenter.quote().number), m_formatter.date(m_presenter.order().quotedOn)),
+        tr("New order"), [this] { startNew(); });
 }
 
 void CounterPage::give() {

@@ -298,8 +298,7 @@ bool CounterPresenter::give() {
     if (m_unkept) return false;
     const auto total = m_priced->total;
     m_keeping = true;
-    auto given = m_session.change(
-        [&](db::Book& book) { return book.give(m_quote, m_prices, total, validUntil()); });
+    auto given = m_session.change([&](db::Book& book) { return book.give(m_quote, m_prices, total, validUntil()); });
     m_keeping = false;
     if (!given) return false;
     const int current = m_current;

@@ -46,10 +46,10 @@ class CounterPresenter : public QObject {
     void select(int line);
 
     // What can be done. Each prices anew and emits `changed`; `lineShown` when the current line is another one.
-    void openLast();               ///< the draft last worked on, or a new one
+    void openLast(); ///< the draft last worked on, or a new one
     void startNew();
     bool open(const base::Id& quote);
-    void startCopy();              ///< a new draft with what this quote orders, at today's prices
+    void startCopy(); ///< a new draft with what this quote orders, at today's prices
     void addDesign(const base::Id& design);
     void takeDesign(); ///< gives the current line the size and stones its design has now
     void addOneOff(const QString& title);
@@ -74,8 +74,8 @@ class CounterPresenter : public QObject {
     bool setStage(db::Stage stage);
 
   Q_SIGNALS:
-    void changed();   ///< the order, its price or the reason why there is none
-    void lineShown(); ///< another line, or the same one brought back from undo: fields load what it says
+    void changed();    ///< the order, its price or the reason why there is none
+    void lineShown();  ///< another line, or the same one brought back from undo: fields load what it says
     void orderShown(); ///< another quote: all fields load what it says
 
   private:

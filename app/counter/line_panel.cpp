@@ -153,9 +153,8 @@ void LinePanel::connectAll() {
     typed<units::Count>(m_pieces, [](auto& line, const units::Count& pieces) { line.quantity = pieces; });
     typed<units::Length>(m_width, [](auto& line, const units::Length& width) { line.width = width; });
     typed<units::Length>(m_height, [](auto& line, const units::Length& height) { line.height = height; });
-    connect(m_title, &desk::TypedField::edited, this, [this] {
-        m_presenter.editLine([&](catalogue::OrderLine& line) { line.title = m_title->words(); });
-    });
+    connect(m_title, &desk::TypedField::edited, this,
+            [this] { m_presenter.editLine([&](catalogue::OrderLine& line) { line.title = m_title->words(); }); });
     connect(m_title, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
     connect(m_onto, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         m_presenter.setProblem(QStringLiteral("onto"), std::nullopt);
@@ -171,8 +170,8 @@ void LinePanel::connectAll() {
         const auto problem = m_onto->problem();
         m_presenter.setProblem(QStringLiteral("onto"),
                                problem.isEmpty() ? std::nullopt
-                                                 : std::optional<base::Error>(base::Error{
-                                                       base::Code::NotFound, "onto", problem.toStdString()}));
+                                                 : std::optional<base::Error>(base::Error{base::Code::NotFound, "onto",
+                                                                                          problem.toStdString()}));
     });
     connect(m_onWall, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.editLine([&](catalogue::OrderLine& line) { line.templatesOnWall = on; });
@@ -297,8 +296,8 @@ void LinePanel::refreshBench() {
     // Whole minutes: nobody plans a bench by the second.
     const auto total = priced->cost.bench.total();
     const auto minutes = units::Duration::fromMinutes((total.milliseconds() + 59'999) / 60'000);
-    m_benchTime->setText(tr("%1 for %2").arg(m_formatter.duration(minutes),
-                                             m_formatter.count(m_presenter.line().quantity)));
+    m_benchTime->setText(
+        tr("%1 for %2").arg(m_formatter.duration(minutes), m_formatter.count(m_presenter.line().quantity)));
     QStringList notes;
     if (m_presenter.line().templatesOnWall) notes << tr("Templates on the wall: no set-up charged.");
     const auto& press = m_presenter.prices().bench.press;

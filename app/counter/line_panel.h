@@ -28,7 +28,7 @@ class LinePanel : public desk::Card {
     void focusPieces();
 
   Q_SIGNALS:
-    void designsWanted();  ///< the empty panel's action
+    void designsWanted(); ///< the empty panel's action
     void removeAsked();
 
   private:

@@ -67,8 +67,7 @@ QVariant OrderListModel::data(const QModelIndex& index, int role) const {
     switch (role) {
     case Qt::DisplayRole:
     case TitleRole: return title(line);
-    case Qt::AccessibleTextRole:
-        return tr("%1, %2, %3 each").arg(title(line), detail(line), each(index.row()));
+    case Qt::AccessibleTextRole: return tr("%1, %2, %3 each").arg(title(line), detail(line), each(index.row()));
     case DetailRole: return detail(line);
     case EachRole: return each(index.row());
     case StonesRole: {
@@ -101,8 +100,9 @@ void OrderListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     const QRect inner = card.toRect().adjusted(12, 10, -12, -10);
     int stonesWidth = side * 2;
     if (!stones.empty())
-        stonesWidth = std::max(stonesWidth, desk::paintStones(*painter, QRect(inner.left(), inner.top(), side * 2, inner.height()), stones,
-                                                              side, 2, desk::colour(Role::Card)));
+        stonesWidth = std::max(stonesWidth,
+                               desk::paintStones(*painter, QRect(inner.left(), inner.top(), side * 2, inner.height()),
+                                                 stones, side, 2, desk::colour(Role::Card)));
 
     const auto each = index.data(OrderListModel::EachRole).toString();
     const QRect text = inner.adjusted(stonesWidth + 6, 0, 0, 0);

@@ -6,8 +6,8 @@
 #include "app/desk/stone_painter.h"
 #include "app/desk/word_field.h"
 
-#include <QItemSelectionModel>
 #include <QGridLayout>
+#include <QItemSelectionModel>
 #include <QVBoxLayout>
 
 namespace sp::counter {
@@ -106,9 +106,8 @@ void OrderPanel::build() {
 }
 
 void OrderPanel::connectAll() {
-    connect(m_customer, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
-        m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{});
-    });
+    connect(m_customer, &desk::ChoiceField::chosen, this,
+            [this](const QVariant& id) { m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{}); });
     connect(m_customer, &desk::ChoiceField::typedNew, this,
             [this](const QString& name) { m_presenter.addCustomer(name); });
     connect(m_wantedBy, &desk::TypedField::edited, this, [this] {
@@ -118,8 +117,8 @@ void OrderPanel::connectAll() {
         if (day) m_presenter.setWantedBy(*day);
     });
     connect(m_discount, &desk::TypedField::edited, this, &OrderPanel::discountTyped);
-    for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_wantedBy),
-                                    static_cast<desk::TypedField*>(m_discount)})
+    for (desk::TypedField* field :
+         {static_cast<desk::TypedField*>(m_wantedBy), static_cast<desk::TypedField*>(m_discount)})
         connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
     connect(m_exempt, &QCheckBox::clicked, &m_presenter, &CounterPresenter::setAsksExemption);
     connect(m_design, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
@@ -156,13 +155,17 @@ void OrderPanel::loadChoices() {
     auto& session = m_presenter.session();
     std::vector<desk::Choice> customers;
     for (const auto& customer : session.customers())
-        customers.push_back({variantOf(customer.id), QString::fromStdString(customer.name),
-                             customer.certificate ? tr("certificate on file") : QString(), {}});
+        customers.push_back({variantOf(customer.id),
+                             QString::fromStdString(customer.name),
+                             customer.certificate ? tr("certificate on file") : QString(),
+                             {}});
     m_customer->setChoices(std::move(customers));
     std::vector<desk::Choice> designs;
     for (const auto& design : session.designs()) {
-        desk::Choice choice{variantOf(design.id), QString::fromStdString(design.name),
-                            m_formatter.size(design.width, design.height), {}};
+        desk::Choice choice{variantOf(design.id),
+                            QString::fromStdString(design.name),
+                            m_formatter.size(design.width, design.height),
+                            {}};
         for (const auto& stone : design.stones)
             if (const auto* material = session.material(stone.material))
                 choice.stones.push_back(desk::stoneColour(material->stone.rgb));
@@ -180,9 +183,9 @@ void OrderPanel::loadOrder() {
     m_discount->setRaw(written(order.discount, m_formatter));
     m_exempt->setChecked(order.asksExemption);
     const bool open = !m_presenter.isGiven();
-    for (QWidget* input : {static_cast<QWidget*>(m_customer), static_cast<QWidget*>(m_wantedBy),
-                           static_cast<QWidget*>(m_discount), static_cast<QWidget*>(m_exempt),
-                           static_cast<QWidget*>(m_design)})
+    for (QWidget* input :
+         {static_cast<QWidget*>(m_customer), static_cast<QWidget*>(m_wantedBy), static_cast<QWidget*>(m_discount),
+          static_cast<QWidget*>(m_exempt), static_cast<QWidget*>(m_design)})
         input->setEnabled(open);
     refresh();
 }
@@ -190,8 +193,7 @@ void OrderPanel::loadOrder() {
 void OrderPanel::refresh() {
     m_model->refresh();
     const int current = m_presenter.current();
-    if (current >= 0 && m_list->currentIndex().row() != current)
-        m_list->setCurrentIndex(m_model->index(current));
+    if (current >= 0 && m_list->currentIndex().row() != current) m_list->setCurrentIndex(m_model->index(current));
     m_exempt->setChecked(m_presenter.order().asksExemption);
     const auto& priced = m_presenter.priced();
     const bool rush = priced && !priced->rush.isZero();

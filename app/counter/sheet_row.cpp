@@ -33,7 +33,8 @@ QStringList SheetRow::caption(const catalogue::Material& material, const costing
         second += lifts == 1 ? tr("lifts once") : tr("lifts %1 times").arg(lifts);
     }
     return lines << second
-                 << (use.sheets == 1 ? tr("1 sheet") : tr("%1 sheets").arg(m_formatter.count(units::Count::of(use.sheets))));
+                 << (use.sheets == 1 ? tr("1 sheet")
+                                     : tr("%1 sheets").arg(m_formatter.count(units::Count::of(use.sheets))));
 }
 
 void SheetRow::show(Place& place, const base::Id& id, const costing::SheetUse& use, bool onWall) {

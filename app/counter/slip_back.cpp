@@ -58,7 +58,8 @@ void SlipBack::build() {
     column->addLayout(head);
     column->addLayout(buildHead());
     auto* hour = new QHBoxLayout;
-    hour->addWidget(new desk::TextLabel(tr("Earned per bench hour"), TextSize::Body, Role::Muted, Weight::Plain, this), 1);
+    hour->addWidget(new desk::TextLabel(tr("Earned per bench hour"), TextSize::Body, Role::Muted, Weight::Plain, this),
+                    1);
     m_perHour = new desk::FigureLabel({}, TextSize::Title, Role::Good, Weight::Strong, this);
     m_perHour->setObjectName(QStringLiteral("perHour"));
     m_perHour->setMeaning(tr("Earned per bench hour"));
@@ -123,8 +124,8 @@ void SlipBack::build() {
 void SlipBack::showPlan() {
     const auto& number = m_presenter.quote().number;
     const auto title = number.empty() ? tr("this order") : tr("quote %1").arg(QString::fromStdString(number));
-    auto* dialog = new plans::PlanDialog({title, m_presenter.order().lines, false}, m_presenter.prices(), m_formatter,
-                                         window());
+    auto* dialog =
+        new plans::PlanDialog({title, m_presenter.order().lines, false}, m_presenter.prices(), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -87,15 +87,16 @@ void SlipLines::layRows() {
             if (!line.detail.empty())
                 addRow({Row::Kind::Detail, 0, 0, -1, QStringLiteral(" "), text(line.detail), {}, {}}, 18, at);
             for (const auto& extra : line.extras)
-                addRow({Row::Kind::Plain, 0, 0, -1, QStringLiteral(" "), text(extra.label), {},
-                        text(extra.amount.text)},
-                       20, at);
+                addRow(
+                    {Row::Kind::Plain, 0, 0, -1, QStringLiteral(" "), text(extra.label), {}, text(extra.amount.text)},
+                    20, at);
             if (!line.note.empty())
                 addRow({Row::Kind::Detail, 0, 0, -1, QStringLiteral(" "), text(line.note), {}, {}}, 18, at);
             m_height += desk::scaled(6);
         }
         for (const auto& row : m_content->adjustments)
-            addRow({Row::Kind::Plain, 0, 0, -1, QStringLiteral(" "), text(row.label), {}, text(row.amount.text)}, 24, -1);
+            addRow({Row::Kind::Plain, 0, 0, -1, QStringLiteral(" "), text(row.label), {}, text(row.amount.text)}, 24,
+                   -1);
     }
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setRange(0, std::max(0, m_height - viewport()->height()));
@@ -126,7 +127,9 @@ void SlipLines::paintRow(QPainter& painter, const Row& row, int y) const {
     }
     const bool title = row.kind == Row::Kind::Title;
     const bool small = row.kind == Row::Kind::Detail;
-    auto font = desk::textFont(title ? TextSize::Title : small ? TextSize::Small : TextSize::Body,
+    auto font = desk::textFont(title   ? TextSize::Title
+                               : small ? TextSize::Small
+                                       : TextSize::Body,
                                title ? Weight::Strong : Weight::Plain);
     const auto body = desk::textFont(title ? TextSize::Small : TextSize::Body);
     const int indent = row.left.isEmpty() ? 0 : desk::scaled(kPiecesWidth);

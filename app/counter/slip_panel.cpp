@@ -63,8 +63,15 @@ paper::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Forma
     words.numbers = formatter.style();
     words.date = [&formatter](units::Date day) { return formatter.date(day).toStdString(); };
     words.weekday = [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); };
-    return paper::contentOf({presenter.quote().number, 1, presenter.order(), presenter.prices(), *presenter.priced(),
-                             ladders, presenter.validUntil(), {}, words});
+    return paper::contentOf({presenter.quote().number,
+                             1,
+                             presenter.order(),
+                             presenter.prices(),
+                             *presenter.priced(),
+                             ladders,
+                             presenter.validUntil(),
+                             {},
+                             words});
 }
 
 SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
@@ -143,7 +150,8 @@ void SlipPanel::refresh() {
     m_content = sheetOf(m_presenter, m_formatter, {});
     paper::SheetLadder ladder;
     if (m_presenter.ladder().size() > 1 && m_presenter.hasLine()) {
-        ladder.title = tr("More or fewer of %1, each").arg(QString::fromStdString(m_presenter.line().title)).toStdString();
+        ladder.title =
+            tr("More or fewer of %1, each").arg(QString::fromStdString(m_presenter.line().title)).toStdString();
         for (const auto& step : m_presenter.ladder())
             ladder.steps.push_back({step.quantity, m_formatter.count(step.quantity).toStdString(),
                                     m_formatter.money(step.each).toStdString(), step.isOrdered});
@@ -160,7 +168,7 @@ void SlipPanel::refreshButtons() {
     m_print->setEnabled(priced);
     const auto why = priced ? QString() : m_presenter.whyNoPrice();
     m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);
-    m_give->setToolTip(given ? tr("Starts a new order with what this quote holds, at today’s prices")
+    m_give->setToolTip(given    ? tr("Starts a new order with what this quote holds, at today’s prices")
                        : priced ? tr("Numbers the quote and keeps it as it is (Ctrl+Enter)")
                                 : why);
 }

@@ -121,7 +121,7 @@ void SlipTotals::setContent(const paper::SheetContent& content, const paper::She
          content.tax ? shown(content.tax->amount.text) : QString());
     m_tax.label->setToolTip(content.tax ? shown(content.tax->note) : QString());
     m_included->setText(content.tax && !content.tax->note.empty() ? shown(content.tax->note)
-                                                                   : shown(content.taxIncluded));
+                                                                  : shown(content.taxIncluded));
     m_included->setVisible(!m_included->text().isEmpty());
     m_toPay->setFigure(shown(content.toPay.text));
     fill(m_deposit, tr("Deposit to start"), content.deposit ? shown(content.deposit->text) : QString());

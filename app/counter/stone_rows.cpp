@@ -143,7 +143,9 @@ void StoneRows::offerColours() {
     std::vector<desk::Choice> choices;
     for (const auto& material : m_presenter.session().materials())
         if (material.kind == catalogue::MaterialKind::Stone)
-            choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {},
+            choices.push_back({QVariant::fromValue(material.id),
+                               QString::fromStdString(material.name),
+                               {},
                                {desk::stoneColour(material.stone.rgb)}});
     m_add->setChoices(std::move(choices));
 }

@@ -33,9 +33,9 @@ class Scenario {
         : m_book(book) {}
 
     Done fill() {
-        for (const auto step : {&Scenario::suppliers, &Scenario::stones, &Scenario::sheets, &Scenario::blanks,
-                                &Scenario::packing, &Scenario::designs, &Scenario::kits, &Scenario::customers, &Scenario::shop,
-                                &Scenario::bench})
+        for (const auto step :
+             {&Scenario::suppliers, &Scenario::stones, &Scenario::sheets, &Scenario::blanks, &Scenario::packing,
+              &Scenario::designs, &Scenario::kits, &Scenario::customers, &Scenario::shop, &Scenario::bench})
             if (auto ok = (this->*step)(); !ok) return ok;
         return {};
     }
@@ -91,8 +91,7 @@ class Scenario {
         return supplier("Millrace Blanks", 5, 1200, 20000, 0);
     }
 
-    Done stone(const char* colour, std::uint32_t rgb, const char* size, std::int64_t tenGross,
-               std::int64_t onShelf) {
+    Done stone(const char* colour, std::uint32_t rgb, const char* size, std::int64_t tenGross, std::int64_t onShelf) {
         Material material;
         material.name = std::string(colour) + " " + size;
         material.kind = MaterialKind::Stone;
@@ -211,8 +210,8 @@ class Scenario {
                              {{"Crystal SS10", 318}, {"Sapphire SS6", 140}, {"Jet SS10", 64}});
             !ok)
             return ok;
-        if (auto ok = design("Paper boat", inches(4), inches(3), clear, false,
-                             {{"Crystal SS16", 92}, {"Siam SS16", 58}});
+        if (auto ok =
+                design("Paper boat", inches(4), inches(3), clear, false, {{"Crystal SS16", 92}, {"Siam SS16", 58}});
             !ok)
             return ok;
         return design("Clover row", inches(8), sixteenths(20), "Tote bag, canvas", false, {{"Emerald SS10", 264}});
@@ -273,7 +272,8 @@ class Scenario {
         shop.isDemo = true;
         shop.letterhead.name = "Heron Street Sparkle";
         shop.letterhead.lines = "12 Heron Street, Millbrook\nMonday to Saturday, 9 to 5";
-        shop.letterhead.terms = "Half is due to start, rounded up to a full 5.00, the rest on collection. The price holds until the day above; "
+        shop.letterhead.terms = "Half is due to start, rounded up to a full 5.00, the rest on collection. The price "
+                                "holds until the day above; "
                                 "changes after the proof is agreed are a new order.";
         shop.letterhead.care = "Wash inside out and cold, hang to dry, no iron on the stones. Small parts: not for "
                                "children under three. Stones may hold lead; for children's goods ask us for the "

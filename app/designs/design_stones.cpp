@@ -57,7 +57,9 @@ void DesignStones::load() {
     std::vector<desk::Choice> choices;
     for (const auto& material : m_presenter.session().materials())
         if (material.kind == catalogue::MaterialKind::Stone)
-            choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {},
+            choices.push_back({QVariant::fromValue(material.id),
+                               QString::fromStdString(material.name),
+                               {},
                                {desk::stoneColour(material.stone.rgb)}});
     m_add->setChoices(std::move(choices));
 }
@@ -84,7 +86,8 @@ void DesignStones::addRow(QGridLayout* grid, int row, const catalogue::StoneCoun
     auto* swatch = new desk::StoneSwatches(m_body);
     swatch->setStones({desk::stoneColour(material ? material->stone.rgb : 0)});
     grid->addWidget(swatch, row, 0);
-    grid->addWidget(new desk::TextLabel(name, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, m_body), row, 1);
+    grid->addWidget(new desk::TextLabel(name, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, m_body), row,
+                    1);
     auto* count = new desk::CountField(m_formatter, m_body);
     count->setObjectName(QStringLiteral("designStone%1").arg(row));
     count->setAccessibleName(tr("%1 a piece").arg(name));

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/designs/designs_presenter.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/value_fields.h"
-#include "app/designs/designs_presenter.h"
 
 #include <QWidget>
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "app/designs/designs_page.h"
 
+#include "app/designs/design_stones.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/stone_list_delegate.h"
 #include "app/desk/stone_painter.h"
-#include "app/designs/design_stones.h"
 #include "app/plans/plan_dialog.h"
 
 #include <QGridLayout>
@@ -215,15 +215,15 @@ void DesignsPage::connectFields() {
         const auto base = chosen.isValid() ? chosen.value<base::Id>() : base::Id{};
         m_presenter.edit([&](catalogue::Design& design) { design.usualBase = base; });
     });
-    connect(m_onWall, &QCheckBox::clicked, this, [this](bool on) {
-        m_presenter.edit([&](catalogue::Design& design) { design.templatesOnWall = on; });
-    });
+    connect(m_onWall, &QCheckBox::clicked, this,
+            [this](bool on) { m_presenter.edit([&](catalogue::Design& design) { design.templatesOnWall = on; }); });
 }
 
 void DesignsPage::fillList() {
     std::vector<desk::StoneListRow> rows;
     for (const auto& design : m_presenter.matching(m_find->text())) {
-        desk::StoneListRow row{design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
+        desk::StoneListRow row{
+            design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
         if (design.templatesOnWall) row.detail += tr(" · on the wall");
         for (const auto& stone : design.stones)
             if (const auto* material = m_presenter.session().material(stone.material))
@@ -276,7 +276,8 @@ void DesignsPage::showSheet() {
     m_sheet->setVisible(isSheet);
     if (!isSheet) return;
     const auto& sheet = material->sheet;
-    const layout::Piece piece{design->width + sheet.border + sheet.border, design->height + sheet.border + sheet.border};
+    const layout::Piece piece{design->width + sheet.border + sheet.border,
+                              design->height + sheet.border + sheet.border};
     const auto fit = layout::fitSheet({sheet.width, sheet.height}, piece, {sheet.margin, sheet.gap, sheet.oneWay});
     if (!fit) {
         m_sheet->clear();

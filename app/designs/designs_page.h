@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/designs/designs_presenter.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/sheet_picture.h"
+#include "app/desk/stone_list_model.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
-#include "app/desk/stone_list_model.h"
-#include "app/designs/designs_presenter.h"
 
 #include <QCheckBox>
 #include <QListView>

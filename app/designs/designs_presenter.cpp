@@ -55,7 +55,8 @@ void DesignsPresenter::create() {
     design.name = freeName(tr("New design")).toStdString();
     design.width = design.height = units::Length::fromInch64ths(4 * 64);
     for (const auto& material : m_session.materials()) {
-        if (design.usualBase.isNone() && material.kind == catalogue::MaterialKind::Backing) design.usualBase = material.id;
+        if (design.usualBase.isNone() && material.kind == catalogue::MaterialKind::Backing)
+            design.usualBase = material.id;
         if (design.stones.empty() && material.kind == catalogue::MaterialKind::Stone)
             design.stones.push_back({material.id, units::Count::of(1)});
     }

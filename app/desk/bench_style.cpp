@@ -46,8 +46,10 @@ void roundedBox(QPainter& painter, const QRectF& box, double radius, const QBrus
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(ground);
-    if (width > 0) painter.setPen(QPen(line, width));
-    else painter.setPen(Qt::NoPen);
+    if (width > 0)
+        painter.setPen(QPen(line, width));
+    else
+        painter.setPen(Qt::NoPen);
     const double inset = width / 2;
     painter.drawRoundedRect(box.adjusted(inset, inset, -inset, -inset), radius, radius);
     painter.restore();
@@ -101,7 +103,10 @@ void drawButton(QPainter& painter, const QRectF& box, QStyle::State state, const
 void drawButtonLabel(QPainter& painter, const QStyleOptionButton& button, const QWidget* widget) {
     const Kind kind = kindOf(widget);
     const bool enabled = button.state & QStyle::State_Enabled;
-    const Role ink = !enabled ? Role::Muted : kind == Kind::Primary ? Role::OnJewel : kind == Kind::Quiet ? Role::Jewel : Role::Ink;
+    const Role ink = !enabled                ? Role::Muted
+                     : kind == Kind::Primary ? Role::OnJewel
+                     : kind == Kind::Quiet   ? Role::Jewel
+                                             : Role::Ink;
     painter.save();
     if (kind != Kind::Plain) painter.setFont(textFont(TextSize::Body, Weight::Strong));
     painter.setPen(colour(ink));
@@ -136,8 +141,10 @@ void drawIndicator(QPainter& painter, const QRectF& box, QStyle::State state, bo
         painter.drawEllipse(c, 3.5, 3.5);
     } else {
         painter.setPen(QPen(on ? colour(Role::OnJewel) : filled, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        if (on) painter.drawPolyline(QPolygonF({c + QPointF(-4, 0.2), c + QPointF(-1.2, 3), c + QPointF(4, -3)}));
-        else painter.drawLine(c + QPointF(-3.5, 0), c + QPointF(3.5, 0));
+        if (on)
+            painter.drawPolyline(QPolygonF({c + QPointF(-4, 0.2), c + QPointF(-1.2, 3), c + QPointF(4, -3)}));
+        else
+            painter.drawLine(c + QPointF(-3.5, 0), c + QPointF(3.5, 0));
     }
     painter.restore();
 }
@@ -145,8 +152,10 @@ void drawIndicator(QPainter& painter, const QRectF& box, QStyle::State state, bo
 void drawScrollBar(QPainter& painter, const QRect& handle, bool upright, QStyle::State state) {
     const bool lively = state & (QStyle::State_MouseOver | QStyle::State_Sunken);
     QRectF box(handle);
-    if (upright) box.adjust(3, 2, -3, -2);
-    else box.adjust(2, 3, -2, -3);
+    if (upright)
+        box.adjust(3, 2, -3, -2);
+    else
+        box.adjust(2, 3, -2, -3);
     const QColor ink = blended(colour(Role::Muted), colour(Role::Card), lively ? 0.9 : 0.5);
     roundedBox(painter, box, 3, ink, ink, 0);
 }
@@ -156,8 +165,10 @@ void drawRow(QPainter& painter, const QStyleOptionViewItem& row) {
     const bool chosen = row.state & QStyle::State_Selected;
     const bool hover = row.state & QStyle::State_MouseOver;
     if (row.backgroundBrush.style() != Qt::NoBrush) painter.fillRect(row.rect, row.backgroundBrush);
-    if (chosen) painter.fillRect(row.rect, colour(Role::JewelSoft));
-    else if (hover) painter.fillRect(row.rect, blended(colour(Role::JewelSoft), colour(Role::Card), 0.5));
+    if (chosen)
+        painter.fillRect(row.rect, colour(Role::JewelSoft));
+    else if (hover)
+        painter.fillRect(row.rect, blended(colour(Role::JewelSoft), colour(Role::Card), 0.5));
     painter.fillRect(QRect(row.rect.left(), row.rect.bottom(), row.rect.width(), 1), colour(Role::Hairline));
 }
 
@@ -297,8 +308,8 @@ QRect BenchStyle::subControlRect(ComplexControl control, const QStyleOptionCompl
     const int handle = range > 0 ? std::clamp(static_cast<int>(length * bar->pageStep / (range + bar->pageStep)),
                                               std::min(32, length), length)
                                  : length;
-    const int start = sliderPositionFromValue(bar->minimum, bar->maximum, bar->sliderPosition, length - handle,
-                                              bar->upsideDown);
+    const int start =
+        sliderPositionFromValue(bar->minimum, bar->maximum, bar->sliderPosition, length - handle, bar->upsideDown);
     if (part == SC_ScrollBarGroove) return along(0, length);
     if (part == SC_ScrollBarSlider) return along(start, start + handle);
     if (part == SC_ScrollBarSubPage) return along(0, start);
@@ -309,8 +320,8 @@ QRect BenchStyle::subControlRect(ComplexControl control, const QStyleOptionCompl
 QRect BenchStyle::subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const {
     if (element == SE_LineEditContents) {
         const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
-        if (frame && frame->lineWidth > 0) return visualRect(option->direction, option->rect,
-                                                             option->rect.adjusted(8, 1, -8, -1));
+        if (frame && frame->lineWidth > 0)
+            return visualRect(option->direction, option->rect, option->rect.adjusted(8, 1, -8, -1));
     }
     return QProxyStyle::subElementRect(element, option, widget);
 }

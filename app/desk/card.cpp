@@ -28,8 +28,10 @@ void Card::paintEvent(QPaintEvent*) {
     QPen pen(colour(m_chosen ? Role::Jewel : Role::Hairline), line);
     if (m_open) pen.setDashPattern({4, 4});
     painter.setPen(pen);
-    if (m_open) painter.setBrush(Qt::NoBrush);
-    else painter.setBrush(colour(m_ground));
+    if (m_open)
+        painter.setBrush(Qt::NoBrush);
+    else
+        painter.setBrush(colour(m_ground));
     const double inset = line / 2;
     painter.drawRoundedRect(QRectF(rect()).adjusted(inset, inset, -inset, -inset), kCardRadius, kCardRadius);
 }

@@ -40,7 +40,8 @@ std::vector<Choice> matching(const std::vector<Choice>& choices, const QString& 
     std::array<std::vector<Choice>, 4> groups;
     for (const Choice& choice : choices) groups.at(rankOf(folded(choice.text), wanted)).push_back(choice);
     std::vector<Choice> best;
-    for (std::size_t rank = 0; rank < 3; ++rank) best.insert(best.end(), groups.at(rank).begin(), groups.at(rank).end());
+    for (std::size_t rank = 0; rank < 3; ++rank)
+        best.insert(best.end(), groups.at(rank).begin(), groups.at(rank).end());
     return best;
 }
 
@@ -59,8 +60,10 @@ void ChoiceField::setChoices(std::vector<Choice> choices) {
     m_choices = std::move(choices);
     const bool stays = std::any_of(m_choices.begin(), m_choices.end(),
                                    [this](const Choice& choice) { return choice.id == m_current; });
-    if (!stays) m_current = QVariant();
-    else if (!m_typedSince) setCurrent(m_current);
+    if (!stays)
+        m_current = QVariant();
+    else if (!m_typedSince)
+        setCurrent(m_current);
     if (isOpen()) fill(text());
     readAgain();
 }
@@ -165,8 +168,10 @@ void ChoiceField::settle() {
 void ChoiceField::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Down:
-        if (!isOpen()) openList();
-        else m_popup->mark(std::min(m_popup->marked() + 1, m_popup->rowCount() - 1));
+        if (!isOpen())
+            openList();
+        else
+            m_popup->mark(std::min(m_popup->marked() + 1, m_popup->rowCount() - 1));
         return;
     case Qt::Key_Up:
         if (isOpen()) m_popup->mark(std::max(m_popup->marked() - 1, 0));
@@ -204,8 +209,10 @@ void ChoiceField::focusOutEvent(QFocusEvent* event) {
 void ChoiceField::mousePressEvent(QMouseEvent* event) {
     TypedField::mousePressEvent(event);
     if (event->button() != Qt::LeftButton) return;
-    if (isOpen()) closeList();
-    else openList();
+    if (isOpen())
+        closeList();
+    else
+        openList();
 }
 
 void ChoiceField::paintEvent(QPaintEvent* event) {

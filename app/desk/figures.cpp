@@ -56,8 +56,7 @@ void drawFigures(QPainter& painter, const QRectF& box, Qt::Alignment alignment, 
     double base = box.top() + metrics.ascent();
     if (alignment & Qt::AlignVCenter) base = box.center().y() + (metrics.ascent() - metrics.descent()) / 2;
     if (alignment & Qt::AlignBottom) base = box.bottom() - metrics.descent();
-    layFigures(metrics, text,
-               [&](const QString& part, double x) { painter.drawText(QPointF(left + x, base), part); });
+    layFigures(metrics, text, [&](const QString& part, double x) { painter.drawText(QPointF(left + x, base), part); });
 }
 
 TextLabel::TextLabel(const QString& text, TextSize size, Role role, Weight weight, QWidget* parent)

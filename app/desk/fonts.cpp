@@ -16,8 +16,7 @@ constexpr std::array<int, 8> kZooms = {80, 90, 100, 110, 125, 150, 175, 200};
 const QString& family() {
     static const QString chosen = [] {
         const QString inter = QStringLiteral("Inter");
-        return QFontDatabase::hasFamily(inter) ? inter
-                                               : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+        return QFontDatabase::hasFamily(inter) ? inter : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
     }();
     return chosen;
 }

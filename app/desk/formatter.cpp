@@ -13,9 +13,7 @@ char32_t firstMark(const QString& text, char32_t fallback) {
     return points.isEmpty() ? fallback : static_cast<char32_t>(points.front());
 }
 
-QString fromUtf8(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
+QString fromUtf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 const QString& space() {
     static const QString one(QLatin1Char(' '));
@@ -24,9 +22,7 @@ const QString& space() {
 
 } // namespace
 
-QDate toQDate(units::Date date) {
-    return QDate(1970, 1, 1).addDays(units::Date().daysUntil(date));
-}
+QDate toQDate(units::Date date) { return QDate(1970, 1, 1).addDays(units::Date().daysUntil(date)); }
 
 units::Date fromQDate(QDate date) { return units::Date().plusDays(QDate(1970, 1, 1).daysTo(date)); }
 
@@ -95,11 +91,11 @@ QString Formatter::withOrder(units::Date date, const char* dayFirst, const char*
     return m_locale.toString(toQDate(date), QString::fromUtf8(chosen));
 }
 
-QString Formatter::date(units::Date date) const {
-    return withOrder(date, "d MMM yyyy", "MMM d, yyyy", "yyyy-MM-dd");
-}
+QString Formatter::date(units::Date date) const { return withOrder(date, "d MMM yyyy", "MMM d, yyyy", "yyyy-MM-dd"); }
 
-QString Formatter::dayAndMonth(units::Date date) const { return withOrder(date, "ddd d MMM", "ddd, MMM d", "ddd MM-dd"); }
+QString Formatter::dayAndMonth(units::Date date) const {
+    return withOrder(date, "ddd d MMM", "ddd, MMM d", "ddd MM-dd");
+}
 
 QString Formatter::dateWithDay(units::Date date) const {
     return withOrder(date, "ddd d MMM yyyy", "ddd, MMM d, yyyy", "ddd yyyy-MM-dd");

@@ -18,11 +18,11 @@ class Formatter {
   public:
     Formatter(const QLocale& locale, const catalogue::Shop& shop);
 
-    QString money(units::Money amount) const;      ///< "1,234.50", the currency's decimals, no sign
-    QString moneyExact(units::Money amount) const; ///< all decimals there are, with the locale's mark: "0.004861"
-    QString moneyNamed(units::Money amount) const; ///< "1,234.50 USD"
-    QString length(units::Length length) const;    ///< "3 1/2 in"
-    QString lengthNumber(units::Length length) const;                ///< "3 1/2"
+    QString money(units::Money amount) const;         ///< "1,234.50", the currency's decimals, no sign
+    QString moneyExact(units::Money amount) const;    ///< all decimals there are, with the locale's mark: "0.004861"
+    QString moneyNamed(units::Money amount) const;    ///< "1,234.50 USD"
+    QString length(units::Length length) const;       ///< "3 1/2 in"
+    QString lengthNumber(units::Length length) const; ///< "3 1/2"
     QString size(units::Length width, units::Length height) const;   ///< "3 1/2 × 2 3/4 in"
     QString count(units::Count count) const;                         ///< "1,440"
     QString rate(units::Rate rate) const;                            ///< "81.5 %", always one decimal

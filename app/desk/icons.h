@@ -10,8 +10,25 @@ namespace sp::desk {
 
 /// Our own drawings, resources/icons/*.svg on a 24 px grid with one stroke weight.
 enum class Icon {
-    Counter, Designs, Supplies, Buying, Jobs, Bench, Figures, Shop, TurnOver, Print, Add, Remove, Undo, Redo, Stone,
-    Find, Close, Open, Save
+    Counter,
+    Designs,
+    Supplies,
+    Buying,
+    Jobs,
+    Bench,
+    Figures,
+    Shop,
+    TurnOver,
+    Print,
+    Add,
+    Remove,
+    Undo,
+    Redo,
+    Stone,
+    Find,
+    Close,
+    Open,
+    Save
 };
 
 /// The drawing as an icon that takes the role's colour of the look in force at each painting, sharp at every scale.

@@ -80,8 +80,8 @@ QColor colour(Role role) { return colour(role, currentLook()); }
 
 QColor blended(const QColor& over, const QColor& under, double share) {
     const auto mix = [share](float a, float b) {
-        return static_cast<float>(std::clamp(share * static_cast<double>(a) + (1 - share) * static_cast<double>(b),
-                                             0.0, 1.0));
+        return static_cast<float>(
+            std::clamp(share * static_cast<double>(a) + (1 - share) * static_cast<double>(b), 0.0, 1.0));
     };
     return QColor::fromRgbF(mix(over.redF(), under.redF()), mix(over.greenF(), under.greenF()),
                             mix(over.blueF(), under.blueF()));

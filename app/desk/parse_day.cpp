@@ -73,8 +73,8 @@ std::optional<QDate> fromForms(const QString& text, const QLocale& locale, QDate
             if (brief.isValid()) return QDate(2000 + brief.year() % 100, brief.month(), brief.day());
             // A year is put behind, so that 29 Feb is a day where the year has one.
             for (int year = today.year(); year <= today.year() + 8; ++year) {
-                const QDate day = names.toDate(text + QStringLiteral(" %1").arg(year),
-                                               withoutYear(form) + QStringLiteral(" yyyy"));
+                const QDate day =
+                    names.toDate(text + QStringLiteral(" %1").arg(year), withoutYear(form) + QStringLiteral(" yyyy"));
                 if (day.isValid() && day >= today) return day;
             }
         }

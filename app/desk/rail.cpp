@@ -41,9 +41,12 @@ class PlaceButton : public QRadioButton {
         painter.setRenderHint(QPainter::Antialiasing);
         const QRectF tile(rect());
         painter.setPen(Qt::NoPen);
-        if (isChecked()) painter.setBrush(colour(Role::JewelSoft));
-        else if (underMouse()) painter.setBrush(colour(Role::Bench));
-        else painter.setBrush(Qt::NoBrush);
+        if (isChecked())
+            painter.setBrush(colour(Role::JewelSoft));
+        else if (underMouse())
+            painter.setBrush(colour(Role::Bench));
+        else
+            painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(tile, kFieldRadius + 2, kFieldRadius + 2);
         if (hasFocus()) {
             painter.setPen(QPen(colour(Role::Jewel), 2));

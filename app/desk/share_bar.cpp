@@ -49,8 +49,8 @@ QSize ShareBar::minimumSizeHint() const { return {80, sizeHint().height()}; }
 std::vector<QRectF> ShareBar::parts(double width) const {
     double whole = 0;
     for (const Share& share : m_shares) whole += static_cast<double>(share.amount);
-    const double room = width - kGap * static_cast<double>(m_shares.size() - 1) -
-                        kLeast * static_cast<double>(m_shares.size());
+    const double room =
+        width - kGap * static_cast<double>(m_shares.size() - 1) - kLeast * static_cast<double>(m_shares.size());
     std::vector<QRectF> boxes;
     double x = 0;
     for (const Share& share : m_shares) {

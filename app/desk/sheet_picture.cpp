@@ -99,8 +99,10 @@ void SheetPicture::paintSheet(QPainter& painter, const QRectF& ground) const {
     painter.setClipPath(outline);
 
     painter.setPen(QPen(colour(Role::Jewel), 1));
-    if (m_outlined) painter.setBrush(Qt::NoBrush);
-    else painter.setBrush(colour(Role::JewelSoft));
+    if (m_outlined)
+        painter.setBrush(Qt::NoBrush);
+    else
+        painter.setBrush(colour(Role::JewelSoft));
     for (const layout::Position& at : m_positions) {
         double x = at.x.millimetres();
         double y = at.y.millimetres();

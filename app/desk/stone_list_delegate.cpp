@@ -36,8 +36,9 @@ void StoneListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     const QRect inner = ground.toRect().adjusted(8, 4, -8, -4);
     int stonesWidth = side * 3;
     if (!stones.empty())
-        stonesWidth = std::max(stonesWidth, 8 + paintStones(*painter, QRect(inner.left(), inner.top(), side * 3, inner.height()), stones,
-                                                            side, 3, colour(chosen ? Role::JewelSoft : Role::Bench)));
+        stonesWidth =
+            std::max(stonesWidth, 8 + paintStones(*painter, QRect(inner.left(), inner.top(), side * 3, inner.height()),
+                                                  stones, side, 3, colour(chosen ? Role::JewelSoft : Role::Bench)));
     const QRect words = inner.adjusted(stonesWidth, 0, 0, 0);
     const QRect upper(words.left(), words.top(), words.width(), words.height() / 2);
     const QRect lower(words.left(), words.top() + words.height() / 2, words.width(), words.height() / 2);
@@ -47,8 +48,9 @@ void StoneListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
                       painter->fontMetrics().elidedText(index.data().toString(), Qt::ElideRight, upper.width()));
     painter->setFont(textFont(TextSize::Small));
     painter->setPen(colour(Role::Muted));
-    painter->drawText(lower, Qt::AlignLeft | Qt::AlignVCenter,
-                      painter->fontMetrics().elidedText(index.data(m_detailRole).toString(), Qt::ElideRight, lower.width()));
+    painter->drawText(
+        lower, Qt::AlignLeft | Qt::AlignVCenter,
+        painter->fontMetrics().elidedText(index.data(m_detailRole).toString(), Qt::ElideRight, lower.width()));
     painter->restore();
 }
 

@@ -53,8 +53,8 @@ QColor shade(const Shades& s, double brightness) {
 
 /// Light on a facet that leans outwards by `tilt` towards `azimuth`; `fire` is what the facets behind it throw in.
 double lightOn(double azimuth, double tilt, double fire) {
-    const double facing = std::sin(tilt) * (std::cos(azimuth) * kLightX + std::sin(azimuth) * kLightY) +
-                          std::cos(tilt) * kLightZ;
+    const double facing =
+        std::sin(tilt) * (std::cos(azimuth) * kLightX + std::sin(azimuth) * kLightY) + std::cos(tilt) * kLightZ;
     return 0.98 * std::pow(std::max(facing, 0.0), 1.35) - 0.12 + fire;
 }
 
@@ -113,18 +113,18 @@ void paintFewFacets(Cut& cut) {
 void paintCrown(Cut& cut) {
     constexpr double kBeyond = 1.03;
     for (int k = 0; k < 8; ++k) {
-        const double edge = kEighth * k;       // the middle of a table edge
+        const double edge = kEighth * k;          // the middle of a table edge
         const double corner = edge + kEighth / 2; // the table corner after it
         const double before = edge - kEighth / 2;
         for (const double side : {before, corner}) {
             const double middle = (edge + side) / 2;
-            cut.facet({cut.at(edge, kStarTip), cut.at(edge, kBeyond), cut.at(middle, kBeyond + 0.02),
-                       cut.at(side, kBeyond)},
-                      lightOn(middle, 0.86, side < edge ? fire(k + 3) : -fire(k + 5)));
+            cut.facet(
+                {cut.at(edge, kStarTip), cut.at(edge, kBeyond), cut.at(middle, kBeyond + 0.02), cut.at(side, kBeyond)},
+                lightOn(middle, 0.86, side < edge ? fire(k + 3) : -fire(k + 5)));
         }
-        cut.facet({cut.at(corner, kTable), cut.at(edge, kStarTip), cut.at(corner, kBeyond),
-                   cut.at(edge + kEighth, kStarTip)},
-                  lightOn(corner, 0.62, fire(k)));
+        cut.facet(
+            {cut.at(corner, kTable), cut.at(edge, kStarTip), cut.at(corner, kBeyond), cut.at(edge + kEighth, kStarTip)},
+            lightOn(corner, 0.62, fire(k)));
         cut.facet({cut.at(before, kTable), cut.at(edge, kStarTip), cut.at(corner, kTable)},
                   lightOn(edge, 0.36, 0.6 * fire(k + 2)));
     }
@@ -201,8 +201,10 @@ void paintStone(QPainter& painter, const QRectF& box, const QColor& stone, const
     painter.setClipPath(round, Qt::IntersectClip);
     painter.fillRect(box, shade(shades, 0.30)); // shows as the fine lines between facets
     Cut cut(painter, centre, radius, shades);
-    if (few) paintFewFacets(cut);
-    else paintCrown(cut);
+    if (few)
+        paintFewFacets(cut);
+    else
+        paintCrown(cut);
     paintTable(painter, cut, shades, table, !few, centre, radius);
     if (!few) {
         painter.setBrush(Qt::NoBrush);

@@ -55,9 +55,7 @@ QString TypedField::problem() const {
     return read(text()).problem;
 }
 
-QString TypedField::shownProblem() const {
-    return m_complains || !m_outerProblem.isEmpty() ? problem() : QString();
-}
+QString TypedField::shownProblem() const { return m_complains || !m_outerProblem.isEmpty() ? problem() : QString(); }
 
 void TypedField::complain() {
     m_complains = true;
@@ -123,8 +121,10 @@ void TypedField::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         if (event->modifiers().testFlag(Qt::ControlModifier)) return event->ignore();
         commit();
-        if (m_enterMovesOn) focusNextPrevChild(true);
-        else selectWhole();
+        if (m_enterMovesOn)
+            focusNextPrevChild(true);
+        else
+            selectWhole();
         return event->accept();
     }
     QLineEdit::keyPressEvent(event);

@@ -15,13 +15,12 @@ std::string utf8(const QString& text) { return text.toUtf8().toStdString(); }
 bool isBareNumber(const QString& text) {
     return std::all_of(text.begin(), text.end(), [](QChar c) {
         return c.isDigit() || c.isSpace() || c == QLatin1Char('.') || c == QLatin1Char(',') || c == QLatin1Char('\'') ||
-               c == QLatin1Char('/') || c == QLatin1Char('-') || c == QChar(0x2019) || c.category() == QChar::Number_Other;
+               c == QLatin1Char('/') || c == QLatin1Char('-') || c == QChar(0x2019) ||
+               c.category() == QChar::Number_Other;
     });
 }
 
-QString squeezed(QString text) {
-    return text.remove(QLatin1Char(' ')).toCaseFolded();
-}
+QString squeezed(QString text) { return text.remove(QLatin1Char(' ')).toCaseFolded(); }
 
 } // namespace
 
@@ -57,8 +56,10 @@ void ValueField<T>::setValue(const T& value) {
 
 template<class T>
 void ValueField<T>::setOptionalValue(const std::optional<T>& value) {
-    if (value) setValue(*value);
-    else setRaw({});
+    if (value)
+        setValue(*value);
+    else
+        setRaw({});
 }
 
 template<class T>
@@ -124,7 +125,9 @@ base::Result<units::Rate> RateField::parse(const std::string& text) const {
     return units::parseRate(text, formatter().style());
 }
 QString RateField::written(const units::Rate& value) const { return formatter().rateNumber(value); }
-QString RateField::named(const units::Rate& value) const { return formatter().rateNumber(value) + QStringLiteral(" %"); }
+QString RateField::named(const units::Rate& value) const {
+    return formatter().rateNumber(value) + QStringLiteral(" %");
+}
 
 DurationField::DurationField(const Formatter& formatter, QWidget* parent)
     : ValueField(formatter, parent) {}

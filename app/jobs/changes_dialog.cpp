@@ -27,9 +27,9 @@ ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pri
     column->setSpacing(12);
     column->addWidget(desk::pageTitle(windowTitle(), this));
     if (!compared) {
-        auto* why = new desk::TextLabel(tr("It cannot be priced with today’s prices. %1")
-                                            .arg(QString::fromStdString(compared.error().detail)),
-                                        TextSize::Body, Role::Ink, Weight::Plain, this);
+        auto* why = new desk::TextLabel(
+            tr("It cannot be priced with today’s prices. %1").arg(QString::fromStdString(compared.error().detail)),
+            TextSize::Body, Role::Ink, Weight::Plain, this);
         why->setObjectName(QStringLiteral("changesSaid"));
         why->setWordWrap(true);
         column->addWidget(why);
@@ -149,8 +149,8 @@ void ChangesDialog::buildCauses(QVBoxLayout* column, const pricing::PriceCompari
 }
 
 void ChangesDialog::buildLines(QVBoxLayout* column, const pricing::PriceComparison& compared) {
-    auto* grid = changesGrid(column, tr("By line"),
-                             {tr("Line"), tr("each, given"), tr("each, today"), tr("on the line")}, this);
+    auto* grid =
+        changesGrid(column, tr("By line"), {tr("Line"), tr("each, given"), tr("each, today"), tr("on the line")}, this);
     int row = 2;
     for (const auto& line : compared.lines) {
         const auto title = tr("%1 × %2").arg(m_formatter.count(line.quantity), QString::fromStdString(line.title));

@@ -71,15 +71,16 @@ void JobStrip::load() {
     const auto title = QString::fromStdString(job->title);
     const auto number = job->number.empty() ? tr("Draft") : QString::fromStdString(job->number);
     m_title->setText(title.isEmpty() ? tr("Nothing ordered yet") : title);
-    m_detail->setText(QStringList{number, m_formatter.dateWithDay(job->quotedOn),
-                                  customer.isEmpty() ? tr("no customer") : customer}
-                          .join(QStringLiteral(" · ")));
+    m_detail->setText(
+        QStringList{number, m_formatter.dateWithDay(job->quotedOn), customer.isEmpty() ? tr("no customer") : customer}
+            .join(QStringLiteral(" · ")));
     m_changes->setVisible(!job->number.empty());
     m_total->setFigure(job->total ? m_formatter.money(*job->total) : QStringLiteral("—"));
     const bool isUnfinished = job->id == m_shown && !m_stage->problem().isEmpty();
     m_shown = job->id;
     std::vector<desk::Choice> choices;
-    for (const auto stage : m_presenter.stages()) choices.push_back({static_cast<int>(stage), stageWord(stage), {}, {}});
+    for (const auto stage : m_presenter.stages())
+        choices.push_back({static_cast<int>(stage), stageWord(stage), {}, {}});
     m_stage->setChoices(std::move(choices));
     if (!isUnfinished) m_stage->setCurrent(static_cast<int>(job->stage));
 }

@@ -125,8 +125,8 @@ void JobsPage::refresh() {
     m_empty->setVisible(none && m_presenter.filter().isEmpty());
     m_noMatch->setVisible(none && !m_presenter.filter().isEmpty());
     const auto count = m_formatter.count(units::Count::of(static_cast<std::int64_t>(m_presenter.jobs().size())));
-    m_note->setText(none                     ? QString()
-                    : m_presenter.hasMore() ? tr("the newest %1 so far").arg(count)
+    m_note->setText(none                             ? QString()
+                    : m_presenter.hasMore()          ? tr("the newest %1 so far").arg(count)
                     : m_presenter.filter().isEmpty() ? tr("%1 in the book").arg(count)
                                                      : tr("%1 found").arg(count));
     load();

@@ -20,8 +20,10 @@ class CellDelegate : public desk::FigureDelegate {
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
         auto plain = option;
         plain.state &= ~QStyle::State_HasFocus;
-        if (index.column() == JobsTableModel::Total) FigureDelegate::paint(painter, plain, index);
-        else QStyledItemDelegate::paint(painter, plain, index);
+        if (index.column() == JobsTableModel::Total)
+            FigureDelegate::paint(painter, plain, index);
+        else
+            QStyledItemDelegate::paint(painter, plain, index);
     }
 };
 

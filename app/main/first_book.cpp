@@ -18,9 +18,9 @@ using units::Rate;
 
 /// Countries that print on Letter (Unicode CLDR, paper size by territory; the list is from memory).
 bool printsOnLetter(QLocale::Country country) {
-    constexpr std::array letter{QLocale::UnitedStates, QLocale::Canada,     QLocale::Mexico,    QLocale::Philippines,
-                                QLocale::Chile,        QLocale::Colombia,   QLocale::CostaRica, QLocale::Guatemala,
-                                QLocale::Panama,       QLocale::Venezuela,  QLocale::PuertoRico};
+    constexpr std::array letter{QLocale::UnitedStates, QLocale::Canada,    QLocale::Mexico,    QLocale::Philippines,
+                                QLocale::Chile,        QLocale::Colombia,  QLocale::CostaRica, QLocale::Guatemala,
+                                QLocale::Panama,       QLocale::Venezuela, QLocale::PuertoRico};
     return std::find(letter.begin(), letter.end(), country) != letter.end();
 }
 
@@ -31,7 +31,7 @@ void setShop(catalogue::Shop& shop, const QLocale& locale) {
     shop.lengthUnit = imperial ? units::LengthUnit::Inch : units::LengthUnit::Millimetre;
     shop.temperatureUnit = imperial ? units::TemperatureUnit::Fahrenheit : units::TemperatureUnit::Celsius;
     shop.paper = printsOnLetter(locale.country()) || locale.language() == QLocale::C ? catalogue::Paper::Letter
-                                                                                      : catalogue::Paper::A4;
+                                                                                     : catalogue::Paper::A4;
     shop.letterhead.care = std::string(paper::kCareNotes);
     auto& rules = shop.rules;
     rules.ladder = {{Count::of(1), Rate::fromPercent(100)},

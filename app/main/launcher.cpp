@@ -29,7 +29,8 @@ Launcher::Launcher(desk::Theme& theme, desk::Prompter& prompter, QObject* parent
     , m_prompter(prompter) {}
 
 QString Launcher::demoFile() {
-    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(QStringLiteral("demo.jobbook"));
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation))
+        .filePath(QStringLiteral("demo.jobbook"));
 }
 
 FirstBook openFirstBook(const QString& file) {
@@ -50,9 +51,8 @@ FirstBook openFirstBook(const QString& file) {
 base::Done Launcher::start(FirstBook first) {
     const auto shown = show(std::move(first.book));
     if (shown && !first.instead.isEmpty())
-        m_window->counterPage().messages().tell(desk::Tone::Warn,
-                                                tr("This is the demo book, because the last one did not open. %1")
-                                                    .arg(first.instead));
+        m_window->counterPage().messages().tell(
+            desk::Tone::Warn, tr("This is the demo book, because the last one did not open. %1").arg(first.instead));
     return shown;
 }
 
@@ -61,7 +61,8 @@ base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {
     QSettings settings;
     const auto file = QString::fromStdString((*book)->file().string());
     // Writing settings waits for the disk; most starts open the book that was open last.
-    if (settings.value(QLatin1String(kLastBookSetting)) != file) settings.setValue(QLatin1String(kLastBookSetting), file);
+    if (settings.value(QLatin1String(kLastBookSetting)) != file)
+        settings.setValue(QLatin1String(kLastBookSetting), file);
     auto window = std::make_unique<MainWindow>(std::move(*book), m_theme, m_prompter);
     connect(window.get(), &MainWindow::newBookAsked, this, &Launcher::newBook, Qt::QueuedConnection);
     connect(window.get(), &MainWindow::openBookAsked, this, &Launcher::openBook, Qt::QueuedConnection);
@@ -71,8 +72,8 @@ base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {
 }
 
 void Launcher::newBook() {
-    const auto file = m_prompter.fileToSave({tr("Start a job book"), documents(), tr("My shop"), bookKinds(),
-                                             QStringLiteral("jobbook")});
+    const auto file = m_prompter.fileToSave(
+        {tr("Start a job book"), documents(), tr("My shop"), bookKinds(), QStringLiteral("jobbook")});
     if (!file) return;
     auto made = createFirstBook(*file, QLocale(), db::systemSurroundings());
     const auto shown = show(std::move(made));
@@ -83,13 +84,14 @@ void Launcher::newBook() {
 void Launcher::openBook(const QString& asked) {
     auto file = asked;
     if (file.isEmpty()) {
-        const auto chosen = m_prompter.fileToOpen({tr("Open a job book"), documents(), {}, bookKinds(),
-                                                   QStringLiteral("jobbook")});
+        const auto chosen =
+            m_prompter.fileToOpen({tr("Open a job book"), documents(), {}, bookKinds(), QStringLiteral("jobbook")});
         if (!chosen) return;
         file = *chosen;
     }
-    if (m_window && QFileInfo(file).canonicalFilePath() ==
-                        QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
+    if (m_window &&
+        QFileInfo(file).canonicalFilePath() ==
+            QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
         return;
     const auto shown = show(db::Book::open(file.toStdString(), db::systemSurroundings()));
     if (!shown && m_window)

@@ -79,7 +79,10 @@ int main(int argc, char** argv) {
     if (!words.empty() && verbs::isVerb(words.front())) return runVerb(argc, argv, words);
     if (!words.empty() && (words.size() > 1 || words.front().empty() || words.front()[0] == '-' ||
                            words.front().find(".jobbook") == std::string::npos))
-        return say({2, {}, "“" + words.front() + "” is not a verb and not a job book; stonepenny --help lists what there "
-                           "is.\n"});
+        return say({2,
+                    {},
+                    "“" + words.front() +
+                        "” is not a verb and not a job book; stonepenny --help lists what there "
+                        "is.\n"});
     return runWindow(argc, argv, words.empty() ? QString() : QString::fromStdString(words.front()));
 }

@@ -2,15 +2,15 @@
 #include "app/main/main_window.h"
 
 #include "app/artwork/artwork_page.h"
+#include "app/buying/buying_page.h"
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
-#include "app/jobs/jobs_page.h"
-#include "app/shop/shop_page.h"
-#include "app/buying/buying_page.h"
-#include "app/supplies/supplies_page.h"
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
+#include "app/jobs/jobs_page.h"
+#include "app/shop/shop_page.h"
+#include "app/supplies/supplies_page.h"
 
 #include <QActionGroup>
 #include <QCloseEvent>
@@ -80,9 +80,9 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     buildMenu();
     setAcceptDrops(true);
     const auto& shop = m_session.shop();
-    const auto name = shop.letterhead.name.empty() ? QFileInfo(QString::fromStdString(m_session.book().file().string()))
-                                                         .completeBaseName()
-                                                   : QString::fromStdString(shop.letterhead.name);
+    const auto name = shop.letterhead.name.empty()
+                          ? QFileInfo(QString::fromStdString(m_session.book().file().string())).completeBaseName()
+                          : QString::fromStdString(shop.letterhead.name);
     setWindowTitle(shop.isDemo ? tr("%1 (demo) – Stonepenny").arg(name) : tr("%1 – Stonepenny").arg(name));
     resize(1366, 768);
     setMinimumSize(480, 320);
@@ -99,7 +99,8 @@ void MainWindow::paintEvent(QPaintEvent* event) {
     // The window stands before its first place is filled: somebody who starts the program sees at once that it does.
     if (m_isFilled) return;
     // Queued until all of it is painted, then a turn of the event loop later.
-    QMetaObject::invokeMethod(this, [this] { QTimer::singleShot(1, this, &MainWindow::fill); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        this, [this] { QTimer::singleShot(1, this, &MainWindow::fill); }, Qt::QueuedConnection);
 }
 
 void MainWindow::fill() {
@@ -130,8 +131,7 @@ void MainWindow::stayOnScreen() {
     if (!room.intersects(QRect(pos(), size()))) move(room.topLeft());
 }
 
-void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& name,
-                          std::function<QWidget*()> make) {
+void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<QWidget*()> make) {
     m_rail->addPlace(icon, word, name);
     m_places.push_back({std::move(make), nullptr});
 }
@@ -142,12 +142,11 @@ void MainWindow::buildRail() {
         connect(m_counter, &counter::CounterPage::buyingAsked, this, &MainWindow::buyForOrder);
         return m_counter;
     });
-    addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
-             [this] {
-                 m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
-                 connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
-                 return m_designs;
-             });
+    addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"), [this] {
+        m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
+        connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
+        return m_designs;
+    });
     addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
              [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); });
     m_buyingPlace = static_cast<int>(m_places.size());
@@ -194,7 +193,8 @@ void MainWindow::buyForOrder() {
     const auto& lines = m_presenter.order().lines;
     if (lines.size() == 1 && m_session.design(lines.front().design))
         page->showDesign(lines.front().design, lines.front().quantity.value());
-    else page->showOrder();
+    else
+        page->showOrder();
     page->focusStart();
 }
 
@@ -272,8 +272,8 @@ void MainWindow::buildLookMenu(QMenu* menu) {
         });
     }
     menu->addSeparator();
-    auto* larger = act(menu, tr("L&arger text"), QKeySequence::ZoomIn,
-                       [this] { zoomTo(desk::zoomLarger(desk::zoom())); });
+    auto* larger =
+        act(menu, tr("L&arger text"), QKeySequence::ZoomIn, [this] { zoomTo(desk::zoomLarger(desk::zoom())); });
     larger->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
     act(menu, tr("S&maller text"), QKeySequence::ZoomOut, [this] { zoomTo(desk::zoomSmaller(desk::zoom())); });
     act(menu, tr("&Usual text size"), QKeySequence(QStringLiteral("Ctrl+0")), [this] { zoomTo(100); });
@@ -346,12 +346,11 @@ void MainWindow::findQuote() {
     const auto asked = m_prompter.lineOfText(tr("Find a quote"), tr("Number, customer or what was ordered"), {});
     if (!asked || asked->trimmed().isEmpty()) return;
     goTo(0);
-    const auto found =
-        m_session.read([&](db::Book& book) { return book.quotes(asked->trimmed().toStdString(), 2); });
+    const auto found = m_session.read([&](db::Book& book) { return book.quotes(asked->trimmed().toStdString(), 2); });
     if (!found) return;
     if (found->empty()) {
-        m_counter->messages().tell(desk::Tone::Warn, tr("No quote holds “%1”; try a part of the number or the name.")
-                                                         .arg(asked->trimmed()));
+        m_counter->messages().tell(
+            desk::Tone::Warn, tr("No quote holds “%1”; try a part of the number or the name.").arg(asked->trimmed()));
         return;
     }
     m_presenter.open(found->front().id);
@@ -378,10 +377,9 @@ void MainWindow::checkBook() {
         return;
     }
     if (report->damage.empty()) {
-        messages.tell(desk::Tone::Good,
-                      tr("This book is sound: %1 quotes, %2 of them given and unchanged.")
-                          .arg(report->quotes)
-                          .arg(report->sealedQuotes));
+        messages.tell(desk::Tone::Good, tr("This book is sound: %1 quotes, %2 of them given and unchanged.")
+                                            .arg(report->quotes)
+                                            .arg(report->sealedQuotes));
         return;
     }
     messages.tell(desk::Tone::Warn, QString::fromStdString(report->damage.front()), tr("Save a copy"),
@@ -421,7 +419,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 }
 
 void MainWindow::askForCutFile() {
-    const auto file = m_prompter.fileToOpen({tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.dxf);;All files (*)"), {}});
+    const auto file =
+        m_prompter.fileToOpen({tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.dxf);;All files (*)"), {}});
     if (file) countFile(*file);
 }
 
@@ -485,8 +484,10 @@ void MainWindow::dropEvent(QDropEvent* event) {
         if (!url.isLocalFile()) continue;
         event->acceptProposedAction();
         const auto file = url.toLocalFile();
-        if (file.endsWith(QLatin1String(".jobbook"))) Q_EMIT openBookAsked(file);
-        else countFile(file);
+        if (file.endsWith(QLatin1String(".jobbook")))
+            Q_EMIT openBookAsked(file);
+        else
+            countFile(file);
         return;
     }
 }

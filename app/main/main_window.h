@@ -35,8 +35,7 @@ class MainWindow : public QMainWindow {
     Q_OBJECT
 
   public:
-    MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk::Prompter& prompter,
-               QWidget* parent = nullptr);
+    MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk::Prompter& prompter, QWidget* parent = nullptr);
     ~MainWindow() override;
 
     /// Made when first asked for, at the latest right after the window was painted for the first time.

@@ -9,16 +9,18 @@
 namespace sp::program {
 
 base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path) {
-    auto inputs = quote.frozen ? base::Result<catalogue::PriceBook>(*quote.frozen) : book.priceBook(quote.order.customer);
+    auto inputs =
+        quote.frozen ? base::Result<catalogue::PriceBook>(*quote.frozen) : book.priceBook(quote.order.customer);
     if (!inputs) return base::fail(inputs.error());
     layout::FitMemo fits;
     const auto priced = pricing::priceOrder(quote.order, *inputs, fits);
     if (!priced) return base::fail(priced.error());
     if (quote.sealedTotal && *quote.sealedTotal != priced->total)
-        return base::fail(base::Code::Damaged, quote.number,
-                          fmt::format("Quote {} no longer comes to the sum it was given at; no sheet was written. Check "
-                                      "the book and go back to a copy of it.",
-                                      quote.number));
+        return base::fail(
+            base::Code::Damaged, quote.number,
+            fmt::format("Quote {} no longer comes to the sum it was given at; no sheet was written. Check "
+                        "the book and go back to a copy of it.",
+                        quote.number));
     std::vector<std::vector<pricing::LadderPrice>> ladders;
     const bool exempt = priced->taxStanding == pricing::TaxStanding::Exempt;
     if (quote.order.lines.size() <= paper::kMostLadders)
@@ -27,7 +29,8 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
             if (!ladder) return base::fail(ladder.error());
             ladders.push_back(std::move(*ladder));
         }
-    const auto sheet = paper::contentOf({quote.number, 1, quote.order, *inputs, *priced, ladders, quote.validUntil, {}, {}});
+    const auto sheet =
+        paper::contentOf({quote.number, 1, quote.order, *inputs, *priced, ladders, quote.validUntil, {}, {}});
     return paper::writePdf(sheet, inputs->shop.paper, QString::fromStdString(path), paper::IfThere::Replace);
 }
 

@@ -54,8 +54,8 @@ QFont fontOf(const FaceShape& shape, QFont::StyleStrategy strategy) {
 } // namespace
 
 Lettering::Lettering() {
-    // Shaping lets a font put drawn variants in the place of hyphens, crosses and brackets, and a PDF reader that copies
-    // those gets a gap. So only text that needs shaping gets it.
+    // Shaping lets a font put drawn variants in the place of hyphens, crosses and brackets, and a PDF reader that
+    // copies those gets a gap. So only text that needs shaping gets it.
     for (const auto& shape : kShapes)
         for (const auto strategy : {QFont::PreferDefault, QFont::PreferNoShaping}) {
             const QFont font = fontOf(shape, strategy);
@@ -103,8 +103,7 @@ QStringList Lettering::wrap(Face face, const QString& text, double width, int mo
     return lines;
 }
 
-void Lettering::draw(QPainter& painter, QPointF baseline, Face face, const QColor& colour,
-                     const QString& text) const {
+void Lettering::draw(QPainter& painter, QPointF baseline, Face face, const QColor& colour, const QString& text) const {
     painter.save();
     painter.translate(baseline);
     painter.scale(1 / kTenths, 1 / kTenths);

@@ -33,8 +33,8 @@ class Lettering {
     double ascent(Face face) const;
     double width(Face face, const QString& text) const;
 
-    /// Breaks at words, inside a word that is wider than the line. What does not fit in `mostLines` ends in an ellipsis.
-    /// Line ends in the text count as spaces.
+    /// Breaks at words, inside a word that is wider than the line. What does not fit in `mostLines` ends in an
+    /// ellipsis. Line ends in the text count as spaces.
     QStringList wrap(Face face, const QString& text, double width, int mostLines) const;
 
     // Drawing, on a painter whose unit is the point. `baseline` is the left end.

@@ -43,12 +43,12 @@ base::Done checkPlace(const QString& path, IfThere ifThere) {
     if (!folder.isDir())
         return refuse(Code::Missing, folder.filePath(),
                       QStringLiteral("There is no folder %1; make it first or choose another."));
-    if (file.isDir())
-        return refuse(Code::Invalid, path, QStringLiteral("%1 is a folder; add a name for the PDF."));
+    if (file.isDir()) return refuse(Code::Invalid, path, QStringLiteral("%1 is a folder; add a name for the PDF."));
     // A database is never replaced by paper, whatever was agreed: it may be the shop's whole book.
     QFile there(path);
     if (there.open(QIODevice::ReadOnly) && there.read(15) == QByteArrayLiteral("SQLite format 3"))
-        return refuse(Code::Conflict, path, QStringLiteral("%1 is a job book and stays as it is; choose another name."));
+        return refuse(Code::Conflict, path,
+                      QStringLiteral("%1 is a job book and stays as it is; choose another name."));
     if (file.exists() && ifThere == IfThere::Refuse)
         return refuse(Code::Conflict, path,
                       QStringLiteral("There is already a file %1; choose another name, or say that it may be "
@@ -62,8 +62,7 @@ tl::unexpected<base::Error> notSaved(const QSaveFile& file, const QString& path)
         return refuse(Code::Full, path,
                       QStringLiteral("The disk is full, so %1 was not saved; make room or choose another disk."));
     if (error == QFileDevice::OpenError || error == QFileDevice::PermissionsError)
-        return refuse(Code::ReadOnly, path,
-                      QStringLiteral("%1 may not be written there; choose another folder."));
+        return refuse(Code::ReadOnly, path, QStringLiteral("%1 may not be written there; choose another folder."));
     return refuse(Code::Failed, path,
                   QStringLiteral("%1 could not be saved (%2); choose another place and try again.")
                       .arg(QStringLiteral("%1"), file.errorString()));
@@ -126,16 +125,18 @@ base::Done savePdf(const QByteArray& bytes, const QString& path) {
 base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path, IfThere ifThere) {
     if (auto ok = checkPlace(path, ifThere); !ok) return ok;
     const SheetPainter painter(document.pages);
-    return savePdf(pdfOf(QString::fromStdString(document.title), paper,
-                         [&](QPagedPaintDevice& device) { return painter.paintOn(device, 0, painter.pageCount() - 1); }),
-                   path);
+    return savePdf(
+        pdfOf(QString::fromStdString(document.title), paper,
+              [&](QPagedPaintDevice& device) { return painter.paintOn(device, 0, painter.pageCount() - 1); }),
+        path);
 }
 
 base::Done writePdf(const DrawnPages& drawn, catalogue::Paper paper, const QString& path, IfThere ifThere) {
     if (auto ok = checkPlace(path, ifThere); !ok) return ok;
-    return savePdf(pdfOf(drawn.title, paper,
-                         [&](QPagedPaintDevice& device) { return paintDrawn(drawn, device, 0, drawn.pages.size() - 1); }),
-                   path);
+    return savePdf(
+        pdfOf(drawn.title, paper,
+              [&](QPagedPaintDevice& device) { return paintDrawn(drawn, device, 0, drawn.pages.size() - 1); }),
+        path);
 }
 
 Document documentOf(const SheetContent& sheet, catalogue::Paper paper) {

@@ -69,8 +69,9 @@ class PlanPages {
               fitted(Face::Title, QStringLiteral("Cutting plan, ") + m_input.title, width() * 0.64));
         m_y += m_lettering.leading(Face::Title) + 4;
         paragraph(Face::Small, kInk, QString::fromUtf8(kBladeCaution.data(), static_cast<int>(kBladeCaution.size())));
-        paragraph(Face::Small, kMutedInk,
-                  QStringLiteral("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
+        paragraph(
+            Face::Small, kMutedInk,
+            QStringLiteral("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
         m_y += 6;
         page().rules.push_back({{kPlanSide, m_y}, width(), 0.6, kHairline});
         m_y += 12;
@@ -163,7 +164,8 @@ class PlanPages {
             const auto& piece = plan.list.pieces[part.piece];
             const double line = m_lettering.leading(Face::Fine);
             const auto size = m_input.words.size(piece.size);
-            const bool both = part.box.height() > 2 * line + 2 && m_lettering.width(Face::Fine, size) + 6 < part.box.width();
+            const bool both =
+                part.box.height() > 2 * line + 2 && m_lettering.width(Face::Fine, size) + 6 < part.box.width();
             centred(part.box, Face::SmallStrong, kInk, pieceMark(part.piece), both ? -line / 2 : 0);
             if (both) centred(part.box, Face::Fine, kMutedInk, size, line / 2 + 1);
         }
@@ -173,7 +175,8 @@ class PlanPages {
     void centred(const QRectF& box, Face face, const QColor& colour, const QString& words, double down) {
         const double wide = m_lettering.width(face, words);
         if (wide + 4 > box.width() || m_lettering.leading(face) > box.height() + 2) return;
-        write(box.center().x() - wide / 2, box.center().y() - m_lettering.leading(face) / 2 + down, face, colour, words);
+        write(box.center().x() - wide / 2, box.center().y() - m_lettering.leading(face) / 2 + down, face, colour,
+              words);
     }
 
     void feet() {
@@ -189,7 +192,11 @@ class PlanPages {
                                    .arg(m_input.shop->isDemo ? QStringLiteral("Demo book · ") : QString())
                                    .arg(i + 1)
                                    .arg(pages);
-            texts.push_back({{kPlanSide + width() - m_lettering.width(Face::Fine, right), base}, right, Face::Fine, kMutedInk, false});
+            texts.push_back({{kPlanSide + width() - m_lettering.width(Face::Fine, right), base},
+                             right,
+                             Face::Fine,
+                             kMutedInk,
+                             false});
         }
     }
 

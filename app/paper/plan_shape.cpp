@@ -7,9 +7,7 @@ namespace sp::paper {
 
 namespace {
 
-bool isRoll(const costing::CutPlan& plan) {
-    return plan.list.material.sheet.form == catalogue::SheetForm::Roll;
-}
+bool isRoll(const costing::CutPlan& plan) { return plan.list.material.sheet.form == catalogue::SheetForm::Roll; }
 
 layout::Sheet sheetOf(const costing::CutPlan& plan) {
     const auto& traits = plan.list.material.sheet;

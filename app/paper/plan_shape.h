@@ -33,12 +33,13 @@ PlanShape shapeOf(const costing::CutPlan& plan, const costing::CutSheet& sheet, 
 /// The mark of the piece at `index` of a list: A to Z, then AA, AB and so on.
 QString pieceMark(std::size_t index);
 
-/// How lengths of a plan are written. Lengths that are cut are never short, bounds never too long: to 1/64 in or 0.1 mm.
+/// How lengths of a plan are written. Lengths that are cut are never short, bounds never too long: to 1/64 in or 0.1
+/// mm.
 struct PlanWords {
     units::NumberStyle numbers;
     units::LengthUnit unit = units::LengthUnit::Inch;
 
-    QString length(units::Length length) const; ///< "3 1/2 in"
+    QString length(units::Length length) const;    ///< "3 1/2 in"
     QString size(const layout::Piece& size) const; ///< "3 1/2 × 2 3/4 in"
     QString count(std::int64_t count) const;
     /// "Template 9 × 12 in" where the name does not say its size by itself.

@@ -12,8 +12,9 @@ class QPushButton;
 
 namespace sp::paper {
 
-/// The sheet, or any paper that is laid out, as it will be printed, with what can be done with it. Opened with open() or show(). Needs no printer:
-/// without one the sheet can still be seen and saved. What went wrong is said in the dialog itself.
+/// The sheet, or any paper that is laid out, as it will be printed, with what can be done with it. Opened with open()
+/// or show(). Needs no printer: without one the sheet can still be seen and saved. What went wrong is said in the
+/// dialog itself.
 class PreviewDialog : public QDialog {
     Q_OBJECT
 

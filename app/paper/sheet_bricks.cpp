@@ -50,15 +50,13 @@ BrickMaker::Columns BrickMaker::measure() const {
     columns.piecesRight = pieces;
     columns.stones = pieces + 12;
     columns.title = columns.stones;
-    if (stones > 0)
-        columns.title += 2 * kStoneRadius + kStoneStep * static_cast<double>(stones - 1) + 10;
+    if (stones > 0) columns.title += 2 * kStoneRadius + kStoneStep * static_cast<double>(stones - 1) + 10;
     columns.eachRight = m_width - amount - kColumnGap;
     columns.titleWidth = columns.eachRight - each - kColumnGap - columns.title;
     return columns;
 }
 
-void BrickMaker::write(Brick& brick, double x, double y, Face face, const QColor& colour,
-                       const QString& words) const {
+void BrickMaker::write(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& words) const {
     brick.parts.texts.push_back({{x, y + m_lettering.ascent(face)}, words, face, colour, false});
 }
 
@@ -92,8 +90,7 @@ Brick BrickMaker::letterhead() const {
     double left = paragraph(brick, 0, 0, Face::Shop, kInk, text(m_sheet.shopName), half, 3) + 2;
     int lines = 0;
     for (const auto& line : m_sheet.shopLines)
-        if (++lines <= kMostAddressLines)
-            left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
+        if (++lines <= kMostAddressLines) left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
     double right = 4;
     writeRight(brick, m_width, right, Face::Title, kInk, text(m_sheet.title));
     right += m_lettering.leading(Face::Title) + 2;
@@ -117,8 +114,8 @@ Brick BrickMaker::addressee() const {
     double left = 0;
     if (!m_sheet.customerName.empty()) {
         write(brick, 0, 0, Face::Fine, kMutedInk, QStringLiteral("For"));
-        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk,
-                         text(m_sheet.customerName), half, 3);
+        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk, text(m_sheet.customerName),
+                         half, 3);
         int lines = 0;
         for (const auto& line : m_sheet.customerLines)
             if (++lines <= kMostAddressLines)
@@ -151,9 +148,9 @@ Brick BrickMaker::tableHead() const {
 void BrickMaker::drawStones(Brick& brick, const SheetLine& line, double y) const {
     const auto shown = std::min(line.stones.size(), kMostStones);
     for (std::size_t i = 0; i < shown; ++i)
-        brick.parts.stones.push_back(
-            {{m_columns.stones + kStoneRadius + kStoneStep * static_cast<double>(i), y}, kStoneRadius,
-             QColor::fromRgb(line.stones[i].rgb)});
+        brick.parts.stones.push_back({{m_columns.stones + kStoneRadius + kStoneStep * static_cast<double>(i), y},
+                                      kStoneRadius,
+                                      QColor::fromRgb(line.stones[i].rgb)});
 }
 
 Brick BrickMaker::lineBrick(const SheetLine& line) const {
@@ -232,7 +229,8 @@ double BrickMaker::grandTotal(Brick& brick, double y) const {
     write(brick, left + m_lettering.width(Face::Title, label) + 6, baseline - m_lettering.ascent(Face::Small),
           Face::Small, kMutedInk, text(m_sheet.currency));
     y += m_lettering.leading(Face::Total);
-    return paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded), m_width * (1 - kTotalsLeft), 3);
+    return paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded),
+                     m_width * (1 - kTotalsLeft), 3);
 }
 
 Brick BrickMaker::totals() const {
@@ -242,7 +240,8 @@ Brick BrickMaker::totals() const {
     rule(brick, 0, 0, m_width);
     double y = 10;
     if (m_sheet.showsTogether) y = totalsRow(brick, y, QStringLiteral("Together"), {}, text(m_sheet.together.text));
-    if (m_sheet.tax) y = totalsRow(brick, y, text(m_sheet.tax->label), text(m_sheet.tax->note), text(m_sheet.tax->amount.text));
+    if (m_sheet.tax)
+        y = totalsRow(brick, y, text(m_sheet.tax->label), text(m_sheet.tax->note), text(m_sheet.tax->amount.text));
     y = grandTotal(brick, y + 6) + 6;
     if (m_sheet.deposit) {
         y = totalsRow(brick, y, QStringLiteral("Deposit to start"), {}, text(m_sheet.deposit->text));
@@ -300,8 +299,7 @@ Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const LadderCol
         right += cell;
         const auto step = std::ranges::find(ladder.steps, column.quantity, &LadderStep::quantity);
         if (step == ladder.steps.end()) continue;
-        if (step->isOrdered)
-            brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
+        if (step->isOrdered) brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
         figuresRight(brick, right - kCellPadding, 1, step->isOrdered ? Face::Strong : Face::Body, kInk,
                      text(step->each));
     }

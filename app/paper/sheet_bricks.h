@@ -17,9 +17,9 @@ struct Brick {
     double gap = 0; ///< free space above, dropped at the head of a page
     double height = 0;
     bool keepWithNext = false;
-    bool isAmount = false;          ///< stands in the column of amounts: a page that ends after it carries forward
+    bool isAmount = false;            ///< stands in the column of amounts: a page that ends after it carries forward
     bool needsBroughtForward = false; ///< an amount or the totals: read together with the amounts above
-    QString running;                ///< of an amount: the sum down to here
+    QString running;                  ///< of an amount: the sum down to here
     PlacedPage parts;
 };
 
@@ -54,8 +54,7 @@ class BrickMaker {
     // Writing into a brick; each returns the width or the number of lines it took.
     void write(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& text) const;
     void writeRight(Brick& brick, double right, double y, Face face, const QColor& colour, const QString& text) const;
-    void figuresRight(Brick& brick, double right, double y, Face face, const QColor& colour,
-                      const QString& text) const;
+    void figuresRight(Brick& brick, double right, double y, Face face, const QColor& colour, const QString& text) const;
     /// Wrapped from `y` down; returns the y below.
     double paragraph(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& text,
                      double width, int mostLines) const;

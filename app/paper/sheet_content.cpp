@@ -126,8 +126,7 @@ std::string Writer::detailOf(const catalogue::OrderLine& line) const {
 std::string Writer::noteOf(const catalogue::OrderLine& line) const {
     std::string note;
     if (line.templatesOnWall) note = "Templates on the wall: no set-up charged";
-    const bool isTaxed = !m_shop.rules.tax.rate.isZero() &&
-                         m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
+    const bool isTaxed = !m_shop.rules.tax.rate.isZero() && m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
     if (isTaxed && !line.taxable) note += fmt::format("{}No {}", note.empty() ? "" : " · ", m_shop.rules.tax.name);
     return note;
 }
@@ -155,9 +154,9 @@ void Writer::writeAdjustments(SheetContent& sheet) {
     const auto& order = m_input.order;
     auto& rows = sheet.adjustments;
     if (!priced.rush.isZero() && order.wantedBy)
-        rows.push_back(row(fmt::format("Rush, wanted by {} ({})", m_input.words.weekday(*order.wantedBy),
-                                       percent(priced.rushRate)),
-                           priced.rush));
+        rows.push_back(row(
+            fmt::format("Rush, wanted by {} ({})", m_input.words.weekday(*order.wantedBy), percent(priced.rushRate)),
+            priced.rush));
     if (!priced.discount.isZero())
         rows.push_back(row(order.discount.share ? fmt::format("Discount ({})", percent(*order.discount.share))
                                                 : std::string("Discount"),

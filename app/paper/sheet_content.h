@@ -88,7 +88,7 @@ struct LadderStep {
 };
 
 struct SheetLadder {
-    std::string title; ///< of the line
+    std::string title;             ///< of the line
     std::vector<LadderStep> steps; ///< by pieces, ascending
 
     friend bool operator==(const SheetLadder&, const SheetLadder&) = default;
@@ -99,9 +99,9 @@ struct SheetLadder {
 struct SheetContent {
     std::string shopName;
     std::vector<std::string> shopLines;
-    std::string title;   ///< "Quote 2026-0042", or "Draft" while it has no number
-    std::string version; ///< "Version 2"; empty for the first
-    std::string demo;    ///< what a demo book says on every page; else empty
+    std::string title;            ///< "Quote 2026-0042", or "Draft" while it has no number
+    std::string version;          ///< "Version 2"; empty for the first
+    std::string demo;             ///< what a demo book says on every page; else empty
     std::vector<SheetFact> facts; ///< the days: quoted, valid until, wanted by
     std::string customerName;     ///< empty when nobody is named
     std::vector<std::string> customerLines;
@@ -110,9 +110,9 @@ struct SheetContent {
     std::vector<SheetLine> lines;
     std::vector<SheetRow> adjustments; ///< rush, discount, top-up to the smallest order, those there are
     SheetAmount together;
-    bool showsTogether = false;        ///< false where it would only say `toPay` twice
-    std::optional<SheetTax> tax;       ///< on top of `together`
-    std::string taxIncluded;           ///< the sentence instead, where the prices hold the tax; else empty
+    bool showsTogether = false;  ///< false where it would only say `toPay` twice
+    std::optional<SheetTax> tax; ///< on top of `together`
+    std::string taxIncluded;     ///< the sentence instead, where the prices hold the tax; else empty
     SheetAmount toPay;
     std::optional<SheetAmount> deposit; ///< with `balance`; none where none is asked
     SheetAmount balance;

@@ -30,7 +30,8 @@ void paintBoxes(QPainter& painter, const PlacedPage& page) {
     painter.setPen(Qt::NoPen);
     for (const auto& corner : page.corners) {
         painter.setBrush(corner.colour);
-        painter.drawPolygon(QPolygonF{corner.at, corner.at - QPointF(corner.side, 0), corner.at + QPointF(0, corner.side)});
+        painter.drawPolygon(
+            QPolygonF{corner.at, corner.at - QPointF(corner.side, 0), corner.at + QPointF(0, corner.side)});
     }
     painter.restore();
 }
@@ -50,8 +51,7 @@ void SheetPainter::paintPage(QPainter& painter, int index) const {
         desk::paintStone(painter, QRectF(stone.centre - reach, stone.centre + reach), stone.colour, kWhite);
     }
     // One run for each text, figures too: a number drawn digit by digit is not a number any more to who copies it.
-    for (const auto& text : page.texts)
-        m_lettering.draw(painter, text.baseline, text.face, text.colour, text.text);
+    for (const auto& text : page.texts) m_lettering.draw(painter, text.baseline, text.face, text.colour, text.text);
 }
 
 bool SheetPainter::paintOn(QPagedPaintDevice& device, int first, int last) const {

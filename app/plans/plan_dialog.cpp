@@ -24,7 +24,7 @@ using desk::Weight;
 
 namespace {
 
-constexpr int kSheetWidth = 300;     ///< of the widest sheet in a plan
+constexpr int kSheetWidth = 300; ///< of the widest sheet in a plan
 constexpr int kSheetHeight = 220;
 constexpr std::size_t kMostShown = 40; ///< different sheets of one plan; the rest is on paper
 
@@ -185,9 +185,9 @@ void PlanDialog::addSheets(QVBoxLayout* column, const costing::CutPlan& plan) {
     grid->setColumnStretch(across, 1);
     column->addLayout(grid);
     if (plan.sheets.size() > kMostShown)
-        column->addWidget(new desk::TextLabel(tr("The first %1 different sheets; all of them are on the printed plan.")
-                                                  .arg(kMostShown),
-                                              TextSize::Small, Role::Muted, Weight::Plain, this));
+        column->addWidget(new desk::TextLabel(
+            tr("The first %1 different sheets; all of them are on the printed plan.").arg(kMostShown), TextSize::Small,
+            Role::Muted, Weight::Plain, this));
 }
 
 void PlanDialog::addLegend(QVBoxLayout* column, const costing::CutPlan& plan) {
@@ -197,16 +197,20 @@ void PlanDialog::addLegend(QVBoxLayout* column, const costing::CutPlan& plan) {
     int row = 0;
     for (std::size_t i = 0; i < plan.list.pieces.size(); ++i, ++row) {
         const auto& piece = plan.list.pieces[i];
-        auto* name = new desk::TextLabel(QString::fromStdString(piece.name), TextSize::Small, Role::Ink, Weight::Plain, this);
+        auto* name =
+            new desk::TextLabel(QString::fromStdString(piece.name), TextSize::Small, Role::Ink, Weight::Plain, this);
         name->setTextFormat(Qt::PlainText);
         name->setWordWrap(true);
-        grid->addWidget(new desk::TextLabel(paper::pieceMark(i), TextSize::Small, Role::Ink, Weight::Strong, this), row, 0);
+        grid->addWidget(new desk::TextLabel(paper::pieceMark(i), TextSize::Small, Role::Ink, Weight::Strong, this), row,
+                        0);
         grid->addWidget(name, row, 1);
-        grid->addWidget(new desk::TextLabel(m_words.size(piece.size), TextSize::Small, Role::Muted, Weight::Plain, this),
-                        row, 2, Qt::AlignRight);
-        grid->addWidget(new desk::TextLabel(piece.count == 1 ? tr("1 piece") : tr("%1 pieces").arg(m_words.count(piece.count)),
-                                            TextSize::Small, Role::Muted, Weight::Plain, this),
-                        row, 3, Qt::AlignRight);
+        grid->addWidget(
+            new desk::TextLabel(m_words.size(piece.size), TextSize::Small, Role::Muted, Weight::Plain, this), row, 2,
+            Qt::AlignRight);
+        grid->addWidget(
+            new desk::TextLabel(piece.count == 1 ? tr("1 piece") : tr("%1 pieces").arg(m_words.count(piece.count)),
+                                TextSize::Small, Role::Muted, Weight::Plain, this),
+            row, 3, Qt::AlignRight);
     }
     grid->setColumnStretch(1, 1);
     column->addLayout(grid);

@@ -31,8 +31,9 @@ PlanPicture::PlanPicture(const costing::CutPlan& plan, std::size_t sheet, std::i
     QStringList pieces;
     for (std::size_t i = 0; i < counts.size(); ++i)
         if (counts[i] > 0)
-            pieces << tr("%1 of %2, %3").arg(m_words.count(counts[i]), paper::pieceMark(i),
-                                             QString::fromStdString(plan.list.pieces[i].name));
+            pieces << tr("%1 of %2, %3")
+                          .arg(m_words.count(counts[i]), paper::pieceMark(i),
+                               QString::fromStdString(plan.list.pieces[i].name));
     setAccessibleDescription(pieces.join(QStringLiteral("; ")));
 }
 

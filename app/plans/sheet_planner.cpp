@@ -19,8 +19,10 @@ std::vector<PlanAnswer> laidOut(const std::vector<costing::CutList>& lists, cons
         auto plan = costing::planCut(list, effort);
         auto& answer = answers.emplace_back();
         answer.list = list;
-        if (plan) answer.plan = std::move(*plan);
-        else answer.problem = QString::fromStdString(plan.error().detail);
+        if (plan)
+            answer.plan = std::move(*plan);
+        else
+            answer.problem = QString::fromStdString(plan.error().detail);
     }
     return answers;
 }

@@ -84,8 +84,8 @@ class BookSession : public QObject {
     void redo();
 
   Q_SIGNALS:
-    void changed();                         ///< something of the book is no longer as it was read
-    void saved();                           ///< it is on the disk
+    void changed();                              ///< something of the book is no longer as it was read
+    void saved();                                ///< it is on the disk
     void troubled(const sp::base::Error& error); ///< it could not be read or kept
 
   private:

@@ -19,13 +19,14 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
         QString head;
         units::Duration StepStandard::*part;
     };
-    const std::array<Part, 4> parts{Part{tr("a job"), &StepStandard::perJob}, Part{tr("a colour"), &StepStandard::perColour},
-                                    Part{tr("a piece"), &StepStandard::perPiece},
-                                    Part{tr("100 stones"), &StepStandard::per100Stones}};
+    const std::array<Part, 4> parts{
+        Part{tr("a job"), &StepStandard::perJob}, Part{tr("a colour"), &StepStandard::perColour},
+        Part{tr("a piece"), &StepStandard::perPiece}, Part{tr("100 stones"), &StepStandard::per100Stones}};
     const auto label = [&](const QString& words, desk::Role role) {
         return new desk::TextLabel(words, desk::TextSize::Small, role, desk::Weight::Plain, this);
     };
-    for (int i = 0; i < 4; ++i) grid->addWidget(label(parts[static_cast<std::size_t>(i)].head, desk::Role::Muted), 0, i + 1);
+    for (int i = 0; i < 4; ++i)
+        grid->addWidget(label(parts[static_cast<std::size_t>(i)].head, desk::Role::Muted), 0, i + 1);
     grid->addWidget(label(tr("learning"), desk::Role::Muted), 0, 5);
     int row = 1;
     for (const auto step : catalogue::kSteps) {
@@ -42,8 +43,8 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
             connect(field, &desk::TypedField::committed, this, [this, field, step, which = part.part] {
                 const auto value = field->value();
                 if (!value) return;
-                field->setOuterProblem(m_presenter.editBench(
-                    [&](catalogue::BenchStandards& bench) { bench.of(step).*which = *value; }));
+                field->setOuterProblem(
+                    m_presenter.editBench([&](catalogue::BenchStandards& bench) { bench.of(step).*which = *value; }));
             });
             m_cells.push_back({step, part.part, field});
         }
@@ -57,8 +58,8 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
             connect(field, &desk::TypedField::committed, this, [this, field, step] {
                 const auto value = field->value();
                 if (!value) return;
-                field->setOuterProblem(m_presenter.editBench(
-                    [&](catalogue::BenchStandards& bench) { bench.of(step).learning = *value; }));
+                field->setOuterProblem(
+                    m_presenter.editBench([&](catalogue::BenchStandards& bench) { bench.of(step).learning = *value; }));
             });
             m_learning.push_back({step, field});
         }

@@ -35,9 +35,8 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
     place(m_place, tr("Good for (state or country)"), "certificatePlace", 1, 3, 1);
     place(m_issued, tr("Issued on"), "certificateIssued", 2, 2, 1);
     place(m_expires, tr("Expires on, if it does"), "certificateExpires", 2, 3, 1);
-    connect(m_find, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
-        show(chosen.isValid() ? chosen.value<base::Id>() : base::Id{});
-    });
+    connect(m_find, &desk::ChoiceField::chosen, this,
+            [this](const QVariant& chosen) { show(chosen.isValid() ? chosen.value<base::Id>() : base::Id{}); });
     connect(m_find, &desk::ChoiceField::typedNew, this, [this](const QString& name) {
         catalogue::Customer customer;
         customer.name = name.trimmed().toStdString();
@@ -50,12 +49,14 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
     connect(m_contact, &LongText::committed, this, [this] {
         save(m_name, [this](catalogue::Customer& c) { c.contact = m_contact->toPlainText().trimmed().toStdString(); });
     });
-    for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_number), static_cast<desk::TypedField*>(m_place),
-                                    static_cast<desk::TypedField*>(m_issued), static_cast<desk::TypedField*>(m_expires)})
+    for (desk::TypedField* field :
+         {static_cast<desk::TypedField*>(m_number), static_cast<desk::TypedField*>(m_place),
+          static_cast<desk::TypedField*>(m_issued), static_cast<desk::TypedField*>(m_expires)})
         connect(field, &desk::TypedField::committed, this, [this, field] { saveCertificate(field); });
 }
 
-void CustomerCard::place(desk::TypedField* field, const QString& label, const char* name, int row, int column, int span) {
+void CustomerCard::place(desk::TypedField* field, const QString& label, const char* name, int row, int column,
+                         int span) {
     field->setObjectName(QLatin1String(name));
     static_cast<QGridLayout*>(layout())->addWidget(new desk::FieldBox(label, field, this), row, column, 1, span,
                                                    Qt::AlignTop);
@@ -80,7 +81,8 @@ void CustomerCard::saveCertificate(desk::TypedField* field) {
     if (!whole && !none) return; // half a certificate is none yet
     save(field, [&](catalogue::Customer& customer) {
         customer.certificate.reset();
-        if (whole) customer.certificate = catalogue::Certificate{m_number->words(), m_place->words(), **issued, *expires};
+        if (whole)
+            customer.certificate = catalogue::Certificate{m_number->words(), m_place->words(), **issued, *expires};
     });
 }
 
@@ -92,13 +94,15 @@ void CustomerCard::show(const base::Id& customer) {
 void CustomerCard::load() {
     std::vector<desk::Choice> choices;
     for (const auto& customer : m_presenter.session().customers())
-        choices.push_back({QVariant::fromValue(customer.id), QString::fromStdString(customer.name),
-                           customer.certificate ? tr("certificate on file") : QString(), {}});
+        choices.push_back({QVariant::fromValue(customer.id),
+                           QString::fromStdString(customer.name),
+                           customer.certificate ? tr("certificate on file") : QString(),
+                           {}});
     m_find->setChoices(std::move(choices));
     const auto* customer = m_presenter.session().customer(m_current);
-    for (QWidget* field : {static_cast<QWidget*>(m_name), static_cast<QWidget*>(m_contact),
-                           static_cast<QWidget*>(m_number), static_cast<QWidget*>(m_place),
-                           static_cast<QWidget*>(m_issued), static_cast<QWidget*>(m_expires)})
+    for (QWidget* field :
+         {static_cast<QWidget*>(m_name), static_cast<QWidget*>(m_contact), static_cast<QWidget*>(m_number),
+          static_cast<QWidget*>(m_place), static_cast<QWidget*>(m_issued), static_cast<QWidget*>(m_expires)})
         field->setEnabled(customer != nullptr);
     if (!m_find->hasFocus()) m_find->setCurrent(customer ? QVariant::fromValue(m_current) : QVariant());
     const auto shown = customer ? *customer : catalogue::Customer{};

@@ -122,8 +122,8 @@ Field* ShopPage::benchField(QGridLayout* grid, const QString& label, const char*
 }
 
 template<class Member>
-void ShopPage::shopNumber(QGridLayout* grid, const QString& label, const char* name, Member member,
-                          std::int64_t least, std::int64_t most, const QString& remark) {
+void ShopPage::shopNumber(QGridLayout* grid, const QString& label, const char* name, Member member, std::int64_t least,
+                          std::int64_t most, const QString& remark) {
     auto* field = new desk::CountField(m_formatter, this);
     field->setRange(units::Count::of(least), units::Count::of(most));
     put(grid, field, label, name, remark);
@@ -226,10 +226,15 @@ void ShopPage::shopMaterial(QGridLayout* grid, const QString& label, const char*
 
 void ShopPage::buildLetterhead() {
     auto* grid = card(tr("Letterhead"));
-    shopWords(grid, tr("&Name of the shop"), "shopName", [](Shop& s) -> auto& { return s.letterhead.name; }, 4);
-    shopText(grid, tr("&Address, and how to reach the shop"), "shopLines", [](Shop& s) -> auto& { return s.letterhead.lines; });
-    shopText(grid, tr("&Terms, under the totals"), "shopTerms", [](Shop& s) -> auto& { return s.letterhead.terms; });
-    shopText(grid, tr("&Care and safety notes"), "shopCare", [](Shop& s) -> auto& { return s.letterhead.care; });
+    shopWords(
+        grid, tr("&Name of the shop"), "shopName", [](Shop & s) -> auto& { return s.letterhead.name; }, 4);
+    shopText(
+        grid, tr("&Address, and how to reach the shop"), "shopLines",
+        [](Shop & s) -> auto& { return s.letterhead.lines; });
+    shopText(
+        grid, tr("&Terms, under the totals"), "shopTerms", [](Shop & s) -> auto& { return s.letterhead.terms; });
+    shopText(
+        grid, tr("&Care and safety notes"), "shopCare", [](Shop & s) -> auto& { return s.letterhead.care; });
 }
 
 void ShopPage::buildMoney() {
@@ -244,37 +249,43 @@ void ShopPage::buildMoney() {
         currency->setOuterProblem(read ? m_presenter.editShop([&](Shop& s) { s.currency = *read; })
                                        : QString::fromStdString(read.error().detail));
     });
-    shopChoice<catalogue::Paper>(grid, tr("&Paper"), "paper",
-                                 {{tr("Letter"), catalogue::Paper::Letter}, {tr("A4"), catalogue::Paper::A4}},
-                                 [](Shop& s) -> auto& { return s.paper; });
-    shopChoice<units::LengthUnit>(grid, tr("&Lengths in"), "lengthUnit",
-                                  {{tr("inches"), units::LengthUnit::Inch},
-                                   {tr("millimetres"), units::LengthUnit::Millimetre},
-                                   {tr("centimetres"), units::LengthUnit::Centimetre}},
-                                  [](Shop& s) -> auto& { return s.lengthUnit; });
-    shopChoice<units::TemperatureUnit>(grid, tr("T&emperatures in"), "temperatureUnit",
-                                       {{tr("Fahrenheit"), units::TemperatureUnit::Fahrenheit},
-                                        {tr("Celsius"), units::TemperatureUnit::Celsius}},
-                                       [](Shop& s) -> auto& { return s.temperatureUnit; });
+    shopChoice<catalogue::Paper>(
+        grid, tr("&Paper"), "paper", {{tr("Letter"), catalogue::Paper::Letter}, {tr("A4"), catalogue::Paper::A4}},
+        [](Shop & s) -> auto& { return s.paper; });
+    shopChoice<units::LengthUnit>(
+        grid, tr("&Lengths in"), "lengthUnit",
+        {{tr("inches"), units::LengthUnit::Inch},
+         {tr("millimetres"), units::LengthUnit::Millimetre},
+         {tr("centimetres"), units::LengthUnit::Centimetre}},
+        [](Shop & s) -> auto& { return s.lengthUnit; });
+    shopChoice<units::TemperatureUnit>(
+        grid, tr("T&emperatures in"), "temperatureUnit",
+        {{tr("Fahrenheit"), units::TemperatureUnit::Fahrenheit}, {tr("Celsius"), units::TemperatureUnit::Celsius}},
+        [](Shop & s) -> auto& { return s.temperatureUnit; });
 }
 
 void ShopPage::buildRates() {
     auto* grid = card(tr("What an hour and a month cost"));
-    shopField<desk::MoneyField>(grid, tr("Lab&our per hour"), "labour", [](Shop& s) -> auto& { return s.rates.labourPerHour; });
-    shopField<desk::MoneyField>(grid, tr("Overhead per month"), "overhead", [](Shop& s) -> auto& { return s.rates.overheadPerMonth; });
-    shopField<desk::DurationField>(grid, tr("Productive time per month"), "productive",
-                                   [](Shop& s) -> auto& { return s.rates.productivePerMonth; },
-                                   tr("bench hours that carry the overhead"));
-    shopField<desk::RateField>(grid, tr("Spoilage"), "spoilage", [](Shop& s) -> auto& { return s.rates.spoilage; },
-                               tr("percent of the pieces made"))
+    shopField<desk::MoneyField>(
+        grid, tr("Lab&our per hour"), "labour", [](Shop & s) -> auto& { return s.rates.labourPerHour; });
+    shopField<desk::MoneyField>(
+        grid, tr("Overhead per month"), "overhead", [](Shop & s) -> auto& { return s.rates.overheadPerMonth; });
+    shopField<desk::DurationField>(
+        grid, tr("Productive time per month"), "productive",
+        [](Shop & s) -> auto& { return s.rates.productivePerMonth; }, tr("bench hours that carry the overhead"));
+    shopField<desk::RateField>(
+        grid, tr("Spoilage"), "spoilage", [](Shop & s) -> auto& { return s.rates.spoilage; },
+        tr("percent of the pieces made"))
         ->setUnitText(QStringLiteral("%"));
-    shopField<desk::MoneyField>(grid, tr("Replacing a garment"), "garmentAllowance",
-                                [](Shop& s) -> auto& { return s.rates.garmentAllowance; }, tr("a customer’s own, spoiled"));
+    shopField<desk::MoneyField>(
+        grid, tr("Replacing a garment"), "garmentAllowance", [](Shop & s) -> auto& { return s.rates.garmentAllowance; },
+        tr("a customer’s own, spoiled"));
 }
 
 void ShopPage::buildLadder() {
     auto* grid = card(tr("Mark-up ladder"), tr("From so many pieces of a line on, so much on top of the cost."));
-    auto* ladder = new StepRows(m_formatter, {tr("from pieces"), tr("mark-up"), tr("margin")}, QStringLiteral("ladder"), true, this);
+    auto* ladder = new StepRows(m_formatter, {tr("from pieces"), tr("mark-up"), tr("margin")}, QStringLiteral("ladder"),
+                                true, this);
     grid->addWidget(ladder, 0, 0, 1, kColumns);
     m_loads.push_back([this, ladder] {
         std::vector<StepRow> rows;
@@ -288,7 +299,8 @@ void ShopPage::buildLadder() {
         }));
     });
     auto* rushGrid = card(tr("Rush"), tr("Wanted within so many days of the quote: so much on top of the goods."));
-    auto* rush = new StepRows(m_formatter, {tr("within days"), tr("surcharge"), {}}, QStringLiteral("rush"), false, this);
+    auto* rush =
+        new StepRows(m_formatter, {tr("within days"), tr("surcharge"), {}}, QStringLiteral("rush"), false, this);
     rushGrid->addWidget(rush, 0, 0, 1, kColumns);
     m_loads.push_back([this, rush] {
         std::vector<StepRow> rows;
@@ -305,51 +317,72 @@ void ShopPage::buildLadder() {
 
 void ShopPage::buildPrices() {
     auto* grid = card(tr("Rounding, set-up, deposit"));
-    shopChoice<catalogue::RoundingKind>(grid, tr("Piece prices are rounded"), "roundingKind",
-                                        {{tr("to the nearest step"), catalogue::RoundingKind::Nearest},
-                                         {tr("up to the next step"), catalogue::RoundingKind::Up},
-                                         {tr("up to an ending"), catalogue::RoundingKind::Ending}},
-                                        [](Shop& s) -> auto& { return s.rules.rounding.kind; });
-    shopNumber(grid, tr("Step"), "roundingStep", [](Shop& s) -> auto& { return s.rules.rounding.step; }, 1, 1'000'000,
-               tr("in the smallest coin: 5, 25, 50, 100"));
-    shopNumber(grid, tr("Ending"), "roundingEnding", [](Shop& s) -> auto& { return s.rules.rounding.ending; }, 0, 99,
-               tr("95 for prices like 6.95"));
-    shopChoice<catalogue::SetUpCharge>(grid, tr("Art and set-up"), "setUp",
-                                       {{tr("spread over the pieces"), catalogue::SetUpCharge::Spread},
-                                        {tr("a line of its own"), catalogue::SetUpCharge::OwnLine}},
-                                       [](Shop& s) -> auto& { return s.rules.setUp; });
-    shopField<desk::MoneyField>(grid, tr("Smallest order"), "minimumOrder", [](Shop& s) -> auto& { return s.rules.minimumOrder; });
-    shopField<desk::RateField>(grid, tr("Deposit"), "depositRate", [](Shop& s) -> auto& { return s.rules.depositRate; },
-                               tr("share of the total, before work starts"))
+    shopChoice<catalogue::RoundingKind>(
+        grid, tr("Piece prices are rounded"), "roundingKind",
+        {{tr("to the nearest step"), catalogue::RoundingKind::Nearest},
+         {tr("up to the next step"), catalogue::RoundingKind::Up},
+         {tr("up to an ending"), catalogue::RoundingKind::Ending}},
+        [](Shop & s) -> auto& { return s.rules.rounding.kind; });
+    shopNumber(
+        grid, tr("Step"), "roundingStep", [](Shop & s) -> auto& { return s.rules.rounding.step; }, 1, 1'000'000,
+        tr("in the smallest coin: 5, 25, 50, 100"));
+    shopNumber(
+        grid, tr("Ending"), "roundingEnding", [](Shop & s) -> auto& { return s.rules.rounding.ending; }, 0, 99,
+        tr("95 for prices like 6.95"));
+    shopChoice<catalogue::SetUpCharge>(
+        grid, tr("Art and set-up"), "setUp",
+        {{tr("spread over the pieces"), catalogue::SetUpCharge::Spread},
+         {tr("a line of its own"), catalogue::SetUpCharge::OwnLine}},
+        [](Shop & s) -> auto& { return s.rules.setUp; });
+    shopField<desk::MoneyField>(
+        grid, tr("Smallest order"), "minimumOrder", [](Shop & s) -> auto& { return s.rules.minimumOrder; });
+    shopField<desk::RateField>(
+        grid, tr("Deposit"), "depositRate", [](Shop & s) -> auto& { return s.rules.depositRate; },
+        tr("share of the total, before work starts"))
         ->setUnitText(QStringLiteral("%"));
-    shopField<desk::MoneyField>(grid, tr("Deposit rounded up to"), "depositStep", [](Shop& s) -> auto& { return s.rules.depositStep; });
-    shopNumber(grid, tr("A quote holds for"), "validDays", [](Shop& s) -> auto& { return s.rules.validDays; }, 0, 3650, tr("days"));
+    shopField<desk::MoneyField>(
+        grid, tr("Deposit rounded up to"), "depositStep", [](Shop & s) -> auto& { return s.rules.depositStep; });
+    shopNumber(
+        grid, tr("A quote holds for"), "validDays", [](Shop & s) -> auto& { return s.rules.validDays; }, 0, 3650,
+        tr("days"));
 }
 
 void ShopPage::buildTax() {
-    auto* grid = card(tr("Tax and card fee"), tr("Rates and rules are yours to confirm with your tax authority or an "
-                                                 "accountant. Whether a card fee may be passed on differs by place and card."));
-    shopWords(grid, tr("Tax is called"), "taxName", [](Shop& s) -> auto& { return s.rules.tax.name; }, 1);
-    shopField<desk::RateField>(grid, tr("Tax rate"), "taxRate", [](Shop& s) -> auto& { return s.rules.tax.rate; })
+    auto* grid =
+        card(tr("Tax and card fee"), tr("Rates and rules are yours to confirm with your tax authority or an "
+                                        "accountant. Whether a card fee may be passed on differs by place and card."));
+    shopWords(
+        grid, tr("Tax is called"), "taxName", [](Shop & s) -> auto& { return s.rules.tax.name; }, 1);
+    shopField<desk::RateField>(
+        grid, tr("Tax rate"), "taxRate", [](Shop & s) -> auto& { return s.rules.tax.rate; })
         ->setUnitText(QStringLiteral("%"));
-    shopChoice<catalogue::TaxRounding>(grid, tr("Rounded"), "taxRounding",
-                                       {{tr("once, on the whole order"), catalogue::TaxRounding::PerInvoice},
-                                        {tr("on every line"), catalogue::TaxRounding::PerLine}},
-                                       [](Shop& s) -> auto& { return s.rules.tax.rounding; });
-    shopTick(grid, tr("Prices hold the tax"), "taxInclusive", [](Shop& s) -> auto& { return s.rules.tax.inclusive; });
-    shopTick(grid, tr("Reckon with a card fee"), "cardFee", [](Shop& s) -> auto& { return s.rules.cardFee.charged; });
-    shopField<desk::RateField>(grid, tr("Card fee"), "cardRate", [](Shop& s) -> auto& { return s.rules.cardFee.rate; })
+    shopChoice<catalogue::TaxRounding>(
+        grid, tr("Rounded"), "taxRounding",
+        {{tr("once, on the whole order"), catalogue::TaxRounding::PerInvoice},
+         {tr("on every line"), catalogue::TaxRounding::PerLine}},
+        [](Shop & s) -> auto& { return s.rules.tax.rounding; });
+    shopTick(
+        grid, tr("Prices hold the tax"), "taxInclusive", [](Shop & s) -> auto& { return s.rules.tax.inclusive; });
+    shopTick(
+        grid, tr("Reckon with a card fee"), "cardFee", [](Shop & s) -> auto& { return s.rules.cardFee.charged; });
+    shopField<desk::RateField>(
+        grid, tr("Card fee"), "cardRate", [](Shop & s) -> auto& { return s.rules.cardFee.rate; })
         ->setUnitText(QStringLiteral("%"));
-    shopField<desk::MoneyField>(grid, tr("and for each payment"), "cardFixed", [](Shop& s) -> auto& { return s.rules.cardFee.fixed; });
+    shopField<desk::MoneyField>(
+        grid, tr("and for each payment"), "cardFixed", [](Shop & s) -> auto& { return s.rules.cardFee.fixed; });
 }
 
 void ShopPage::buildSupplies() {
     auto* grid = card(tr("What every line takes"));
-    shopMaterial(grid, tr("Tape"), "usualTape", MaterialKind::Tape, [](Shop& s) -> auto& { return s.usualTape; });
-    shopMaterial(grid, tr("Template sheet"), "usualTemplate", MaterialKind::Template, [](Shop& s) -> auto& { return s.usualTemplate; });
+    shopMaterial(
+        grid, tr("Tape"), "usualTape", MaterialKind::Tape, [](Shop & s) -> auto& { return s.usualTape; });
+    shopMaterial(
+        grid, tr("Template sheet"), "usualTemplate", MaterialKind::Template,
+        [](Shop & s) -> auto& { return s.usualTemplate; });
     auto* more = new desk::WordField(m_formatter, {}, this);
     more->setEmptyAllowed(true);
-    put(grid, more, tr("More or fewer: prices shown for"), "ladderQuantities", tr("numbers of pieces, such as 12 24 48 96"), 2);
+    put(grid, more, tr("More or fewer: prices shown for"), "ladderQuantities",
+        tr("numbers of pieces, such as 12 24 48 96"), 2);
     m_loads.push_back([this, more] {
         QStringList words;
         for (const auto quantity : m_presenter.shop().ladderQuantities) words << QString::number(quantity.value());
@@ -360,53 +393,74 @@ void ShopPage::buildSupplies() {
         for (const auto& word : more->text().split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
             const auto read = units::parseCount(word.toStdString(), m_formatter.style());
             if (!read || read->value() < 1)
-                return more->setOuterProblem(tr("“%1” is not a number of pieces; write numbers with spaces between.").arg(word));
+                return more->setOuterProblem(
+                    tr("“%1” is not a number of pieces; write numbers with spaces between.").arg(word));
             quantities.push_back(*read);
         }
         std::sort(quantities.begin(), quantities.end());
         more->setOuterProblem(m_presenter.editShop([&](Shop& s) { s.ladderQuantities = quantities; }));
     });
-    shopTick(grid, tr("Print them on the sheet"), "ladderOnSheet", [](Shop& s) -> auto& { return s.ladderOnSheet; });
+    shopTick(
+        grid, tr("Print them on the sheet"), "ladderOnSheet", [](Shop & s) -> auto& { return s.ladderOnSheet; });
 }
 
 void ShopPage::buildCustomers() {
-    auto* grid = card(tr("Customers and exemption"),
-                      tr("Whether a certificate holds is for you to confirm with your tax authority. Without one in force "
-                         "on file tax is charged."));
+    auto* grid =
+        card(tr("Customers and exemption"),
+             tr("Whether a certificate holds is for you to confirm with your tax authority. Without one in force "
+                "on file tax is charged."));
     auto* customers = new CustomerCard(m_presenter, m_formatter, this);
     grid->addWidget(customers, 0, 0, 1, kColumns);
     m_loads.push_back([customers] { customers->load(); });
 }
 
 void ShopPage::buildBench() {
-    auto* grid = card(tr("Bench standards"), tr("Starting values: time your own bench. Art to set up are done once for a "
-                                                "job, the other steps for every piece."));
+    auto* grid =
+        card(tr("Bench standards"), tr("Starting values: time your own bench. Art to set up are done once for a "
+                                       "job, the other steps for every piece."));
     auto* bench = new BenchGrid(m_presenter, m_formatter, this);
     grid->addWidget(bench, 0, 0, 1, kColumns);
     m_loads.push_back([bench] { bench->load(); });
 }
 
 void ShopPage::buildMachines() {
-    auto* grid = card(tr("Press and cutter"),
-                      tr("A press and freshly pressed work burn: gloves, a cover sheet, ventilation. Retract blades before "
-                         "loading. The makers’ data, local rules and licensed practice come first."));
-    benchField<desk::MoneyField>(grid, tr("Press, price"), "pressPrice", [](Bench& b) -> auto& { return b.press.price; });
-    benchField<desk::MoneyField>(grid, tr("Press, worth at the end"), "pressSalvage", [](Bench& b) -> auto& { return b.press.salvage; });
-    benchNumber(grid, tr("Press lasts, presses"), "pressLife", [](Bench& b) -> auto& { return b.press.lifePresses; });
-    benchField<desk::MoneyField>(grid, tr("Running it, per hour"), "pressRunning", [](Bench& b) -> auto& { return b.press.runningPerHour; });
-    benchField<desk::LengthField>(grid, tr("Platen, width"), "platenWidth", [](Bench& b) -> auto& { return b.press.platenWidth; });
-    benchField<desk::LengthField>(grid, tr("Platen, depth"), "platenHeight", [](Bench& b) -> auto& { return b.press.platenHeight; });
-    benchField<desk::DurationField>(grid, tr("Dwell"), "dwell", [](Bench& b) -> auto& { return b.press.dwell; });
-    benchField<desk::DurationField>(grid, tr("Handling, each cycle"), "handling", [](Bench& b) -> auto& { return b.press.handling; });
-    benchField<desk::DurationField>(grid, tr("Warm-up"), "warmUp", [](Bench& b) -> auto& { return b.press.warmUp; });
-    benchNumber(grid, tr("Test presses"), "testPresses", [](Bench& b) -> auto& { return b.press.testPresses; });
-    benchField<desk::RateField>(grid, tr("Pressed a second time"), "secondShare", [](Bench& b) -> auto& { return b.press.secondPressShare; })
+    auto* grid =
+        card(tr("Press and cutter"),
+             tr("A press and freshly pressed work burn: gloves, a cover sheet, ventilation. Retract blades before "
+                "loading. The makers’ data, local rules and licensed practice come first."));
+    benchField<desk::MoneyField>(
+        grid, tr("Press, price"), "pressPrice", [](Bench & b) -> auto& { return b.press.price; });
+    benchField<desk::MoneyField>(
+        grid, tr("Press, worth at the end"), "pressSalvage", [](Bench & b) -> auto& { return b.press.salvage; });
+    benchNumber(
+        grid, tr("Press lasts, presses"), "pressLife", [](Bench & b) -> auto& { return b.press.lifePresses; });
+    benchField<desk::MoneyField>(
+        grid, tr("Running it, per hour"), "pressRunning", [](Bench & b) -> auto& { return b.press.runningPerHour; });
+    benchField<desk::LengthField>(
+        grid, tr("Platen, width"), "platenWidth", [](Bench & b) -> auto& { return b.press.platenWidth; });
+    benchField<desk::LengthField>(
+        grid, tr("Platen, depth"), "platenHeight", [](Bench & b) -> auto& { return b.press.platenHeight; });
+    benchField<desk::DurationField>(
+        grid, tr("Dwell"), "dwell", [](Bench & b) -> auto& { return b.press.dwell; });
+    benchField<desk::DurationField>(
+        grid, tr("Handling, each cycle"), "handling", [](Bench & b) -> auto& { return b.press.handling; });
+    benchField<desk::DurationField>(
+        grid, tr("Warm-up"), "warmUp", [](Bench & b) -> auto& { return b.press.warmUp; });
+    benchNumber(
+        grid, tr("Test presses"), "testPresses", [](Bench & b) -> auto& { return b.press.testPresses; });
+    benchField<desk::RateField>(
+        grid, tr("Pressed a second time"), "secondShare", [](Bench & b) -> auto& { return b.press.secondPressShare; })
         ->setUnitText(QStringLiteral("%"));
-    benchField<desk::DurationField>(grid, tr("Second dwell"), "secondDwell", [](Bench& b) -> auto& { return b.press.secondDwell; });
-    benchField<desk::TemperatureField>(grid, tr("Temperature noted"), "temperature", [](Bench& b) -> auto& { return b.press.temperature; });
-    benchField<desk::MoneyField>(grid, tr("Cutter, price"), "cutterPrice", [](Bench& b) -> auto& { return b.cutter.price; });
-    benchField<desk::MoneyField>(grid, tr("Cutter, worth at the end"), "cutterSalvage", [](Bench& b) -> auto& { return b.cutter.salvage; });
-    benchNumber(grid, tr("Cutter lasts, holes"), "cutterLife", [](Bench& b) -> auto& { return b.cutter.lifeHoles; });
+    benchField<desk::DurationField>(
+        grid, tr("Second dwell"), "secondDwell", [](Bench & b) -> auto& { return b.press.secondDwell; });
+    benchField<desk::TemperatureField>(
+        grid, tr("Temperature noted"), "temperature", [](Bench & b) -> auto& { return b.press.temperature; });
+    benchField<desk::MoneyField>(
+        grid, tr("Cutter, price"), "cutterPrice", [](Bench & b) -> auto& { return b.cutter.price; });
+    benchField<desk::MoneyField>(
+        grid, tr("Cutter, worth at the end"), "cutterSalvage", [](Bench & b) -> auto& { return b.cutter.salvage; });
+    benchNumber(
+        grid, tr("Cutter lasts, holes"), "cutterLife", [](Bench & b) -> auto& { return b.cutter.lifeHoles; });
 }
 
 void ShopPage::loadAll() {

@@ -39,7 +39,8 @@ class ShopPage : public QWidget {
     // Each binds a field to a member of the shop or the bench, reached by `member`: loaded when something changed and
     // it has not the focus, saved when it is left with a good entry.
     template<class Field, class Member>
-    Field* shopField(QGridLayout* grid, const QString& label, const char* name, Member member, const QString& remark = {});
+    Field* shopField(QGridLayout* grid, const QString& label, const char* name, Member member,
+                     const QString& remark = {});
     template<class Field, class Member>
     Field* benchField(QGridLayout* grid, const QString& label, const char* name, Member member);
     template<class Member>

@@ -79,7 +79,8 @@ void StepRows::rebuild() {
 void StepRows::addLine(int row) {
     const auto& step = m_rows[static_cast<std::size_t>(row)];
     Line line{new desk::CountField(m_formatter, m_body), new desk::RateField(m_formatter, m_body),
-              new desk::TextLabel(marginOf(step.rate), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body)};
+              new desk::TextLabel(marginOf(step.rate), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain,
+                                  m_body)};
     line.from->setObjectName(QStringLiteral("%1From%2").arg(m_name).arg(row));
     line.from->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[0]).arg(row + 1));
     line.from->setValue(units::Count::of(step.from));
@@ -87,7 +88,8 @@ void StepRows::addLine(int row) {
     line.rate->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[1]).arg(row + 1));
     line.rate->setUnitText(QStringLiteral("%"));
     line.rate->setValue(step.rate);
-    for (desk::TypedField* field : {static_cast<desk::TypedField*>(line.from), static_cast<desk::TypedField*>(line.rate)}) {
+    for (desk::TypedField* field :
+         {static_cast<desk::TypedField*>(line.from), static_cast<desk::TypedField*>(line.rate)}) {
         field->setMaximumWidth(desk::scaled(120));
         connect(field, &desk::TypedField::committed, this, &StepRows::committed);
     }

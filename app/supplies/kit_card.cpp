@@ -69,8 +69,7 @@ void KitCard::build(QGridLayout* grid) {
 void KitCard::connectFields() {
     const auto saveWith = [this](auto* field, auto put) {
         connect(field, &desk::TypedField::committed, this, [this, field, put] {
-            if (field->problem().isEmpty())
-                field->setOuterProblem(m_presenter.editKit([&](Kit& kit) { put(kit); }));
+            if (field->problem().isEmpty()) field->setOuterProblem(m_presenter.editKit([&](Kit& kit) { put(kit); }));
         });
     };
     saveWith(m_name, [this](Kit& kit) { kit.name = m_name->words(); });
@@ -108,7 +107,8 @@ void KitCard::load() {
     if (!m_supplier->hasFocus()) m_supplier->setCurrent(QVariant::fromValue(kit->supplier));
     if (!m_price->hasFocus()) m_price->setValue(kit->price);
     if (!m_withTemplates->hasFocus()) m_withTemplates->setOptionalValue(kit->priceWithTemplates);
-    if (!m_design->hasFocus()) m_design->setCurrent(kit->design.isNone() ? QVariant() : QVariant::fromValue(kit->design));
+    if (!m_design->hasFocus())
+        m_design->setCurrent(kit->design.isNone() ? QVariant() : QVariant::fromValue(kit->design));
     if (!m_shortCount->hasFocus()) m_shortCount->setValue(kit->shortCount);
     if (!m_tools->hasFocus()) {
         QStringList tools;
@@ -121,7 +121,8 @@ void KitCard::load() {
 
 void KitCard::showYield() {
     const auto makes = m_presenter.kitMakes();
-    auto sentences = makes ? yieldInWords(*makes, m_formatter) : QStringList{QString::fromStdString(makes.error().detail)};
+    auto sentences =
+        makes ? yieldInWords(*makes, m_formatter) : QStringList{QString::fromStdString(makes.error().detail)};
     m_makes->setText(sentences.takeFirst());
     m_makes->setRole(makes ? desk::Role::Ink : desk::Role::Muted);
     m_more->setText(sentences.join(QLatin1Char('\n')));

@@ -75,9 +75,9 @@ void KitItems::rebuild(std::size_t rows) {
     const QStringList heads{tr("material"), tr("stones, sheets or pieces")};
     if (rows > 0)
         for (int i = 0; i < heads.size(); ++i)
-            m_grid->addWidget(new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted,
-                                                  desk::Weight::Plain, m_body),
-                              0, i);
+            m_grid->addWidget(
+                new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body), 0,
+                i);
     for (std::size_t i = 0; i < rows; ++i) addRow(i);
     m_body->show();
 }

@@ -36,7 +36,8 @@ QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& 
         parts << kitWords("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
     }
     if (parts.isEmpty()) parts << formatter.count(answer.pieces);
-    return (answer.limiting.size() == 1 ? kitWords("Makes %1; %2 runs out first.") : kitWords("Makes %1; %2 run out first."))
+    return (answer.limiting.size() == 1 ? kitWords("Makes %1; %2 runs out first.")
+                                        : kitWords("Makes %1; %2 run out first."))
         .arg(parts.join(QStringLiteral(", ")), named(answer.limiting));
 }
 
@@ -46,7 +47,8 @@ QString leftInWords(const supply::YieldAnswer& answer, const desk::Formatter& fo
     for (const auto& left : answer.left) {
         if (left.count.value() == 0) continue;
         auto part = kitWords("%1 %2").arg(formatter.count(left.count), QString::fromStdString(left.material));
-        if (left.inPieces) part = kitWords("%1 for %2 more").arg(QString::fromStdString(left.material), formatter.count(left.count));
+        if (left.inPieces)
+            part = kitWords("%1 for %2 more").arg(QString::fromStdString(left.material), formatter.count(left.count));
         if (left.value) {
             worth += *left.value;
             part += kitWords(" (%1)").arg(formatter.money(*left.value));
@@ -65,12 +67,11 @@ QString chanceInWords(double probability) {
         double share;
         const char* words;
     };
-    static constexpr std::array kChances{Chance{0.05, "now and then"},           Chance{0.1, "one time in ten"},
-                                         Chance{0.2, "one time in five"},        Chance{0.25, "one time in four"},
-                                         Chance{1.0 / 3, "one time in three"},   Chance{0.5, "every other time"},
-                                         Chance{2.0 / 3, "two times in three"},  Chance{0.75, "three times in four"},
-                                         Chance{0.8, "four times in five"},      Chance{0.9, "nine times in ten"},
-                                         Chance{0.97, "nearly always"}};
+    static constexpr std::array kChances{
+        Chance{0.05, "now and then"},          Chance{0.1, "one time in ten"},       Chance{0.2, "one time in five"},
+        Chance{0.25, "one time in four"},      Chance{1.0 / 3, "one time in three"}, Chance{0.5, "every other time"},
+        Chance{2.0 / 3, "two times in three"}, Chance{0.75, "three times in four"},  Chance{0.8, "four times in five"},
+        Chance{0.9, "nine times in ten"},      Chance{0.97, "nearly always"}};
     const auto* nearest = &kChances.front();
     for (const auto& chance : kChances)
         if (std::abs(chance.share - probability) < std::abs(nearest->share - probability)) nearest = &chance;
@@ -82,10 +83,11 @@ QStringList yieldInWords(const supply::YieldAnswer& answer, const desk::Formatte
     if (answer.costEach) sentences << kitWords("That is %1 a piece.").arg(formatter.moneyNamed(*answer.costEach));
     sentences << leftInWords(answer, formatter);
     for (const auto& gain : answer.gains)
-        sentences << (gain.pieces.value() == 1
-                          ? kitWords("One more gross of %1 would add one piece.").arg(QString::fromStdString(gain.material))
-                          : kitWords("One more gross of %1 would add %2 pieces.")
-                                .arg(QString::fromStdString(gain.material), formatter.count(gain.pieces)));
+        sentences
+            << (gain.pieces.value() == 1
+                    ? kitWords("One more gross of %1 would add one piece.").arg(QString::fromStdString(gain.material))
+                    : kitWords("One more gross of %1 would add %2 pieces.")
+                          .arg(QString::fromStdString(gain.material), formatter.count(gain.pieces)));
     return sentences;
 }
 

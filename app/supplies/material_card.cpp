@@ -77,16 +77,16 @@ QWidget* MaterialCard::buildStone() {
     grid->addWidget(m_swatch, 0, 4);
     saveWith(m_colour, [this](Material& m) { m.stone.colour = m_colour->words(); });
     saveWith(m_loss, [this](Material& m) { m.stone.loss = *m_loss->value(); });
-    connect(m_size, &QComboBox::activated, this, [this] {
-        m_presenter.edit([&](Material& m) { m.stone.size = m_size->currentText().toStdString(); });
-    });
+    connect(m_size, &QComboBox::activated, this,
+            [this] { m_presenter.edit([&](Material& m) { m.stone.size = m_size->currentText().toStdString(); }); });
     connect(m_hex, &desk::TypedField::committed, this, [this] {
         bool read = false;
         auto text = m_hex->text().trimmed();
         if (text.startsWith(QLatin1Char('#'))) text.remove(0, 1);
         const auto rgb = text.toUInt(&read, 16);
         if (!read || text.size() != 6)
-            return m_hex->setOuterProblem(tr("“%1” is not a colour; type six digits such as 4FC3CF.").arg(m_hex->text()));
+            return m_hex->setOuterProblem(
+                tr("“%1” is not a colour; type six digits such as 4FC3CF.").arg(m_hex->text()));
         m_hex->setOuterProblem(m_presenter.edit([&](Material& m) { m.stone.rgb = rgb; }));
     });
     return part;
@@ -103,7 +103,8 @@ QWidget* MaterialCard::buildSheet() {
     m_share = new QComboBox(this);
     m_share->addItem(tr("whole sheets"), static_cast<int>(catalogue::ShareBasis::WholeSheets));
     m_share->addItem(tr("its share; offcuts are kept"), static_cast<int>(catalogue::ShareBasis::ByPosition));
-    for (auto** length : {&m_width, &m_height, &m_margin, &m_border, &m_gap}) *length = new desk::LengthField(m_formatter, this);
+    for (auto** length : {&m_width, &m_height, &m_margin, &m_border, &m_gap})
+        *length = new desk::LengthField(m_formatter, this);
     m_lifts = new desk::CountField(m_formatter, this);
     m_lifts->setRange(units::Count::of(1), units::Count::of(1'000));
     m_oneWay = new QCheckBox(tr("&Has a direction: no turning"), this);
@@ -220,8 +221,11 @@ void MaterialCard::loadSheet(const Material& material) {
     const auto& sheet = material.sheet;
     m_form->setCurrentIndex(m_form->findData(static_cast<int>(sheet.form)));
     m_share->setCurrentIndex(m_share->findData(static_cast<int>(sheet.basis)));
-    const std::pair<desk::LengthField*, units::Length> lengths[] = {
-        {m_width, sheet.width}, {m_height, sheet.height}, {m_margin, sheet.margin}, {m_border, sheet.border}, {m_gap, sheet.gap}};
+    const std::pair<desk::LengthField*, units::Length> lengths[] = {{m_width, sheet.width},
+                                                                    {m_height, sheet.height},
+                                                                    {m_margin, sheet.margin},
+                                                                    {m_border, sheet.border},
+                                                                    {m_gap, sheet.gap}};
     for (const auto& [field, value] : lengths)
         if (!field->hasFocus()) field->setValue(value);
     m_heightBox->setLabel(sheet.form == catalogue::SheetForm::Roll ? tr("Len&gth") : tr("Hei&ght"));

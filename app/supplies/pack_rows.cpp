@@ -74,9 +74,9 @@ void PackRows::rebuild(const std::vector<catalogue::Pack>& packs) {
     const QStringList heads{tr("supplier"), tr("pack"), tr("holds"), tr("price; from so many: price"), tr("usual")};
     if (!packs.empty())
         for (int i = 0; i < heads.size(); ++i)
-            m_grid->addWidget(new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted,
-                                                  desk::Weight::Plain, m_body),
-                              0, i);
+            m_grid->addWidget(
+                new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body), 0,
+                i);
     const int stretches[] = {3, 3, 1, 3};
     for (int i = 0; i < 4; ++i) m_grid->setColumnStretch(i, stretches[i]);
     for (std::size_t i = 0; i < packs.size(); ++i) addRow(static_cast<int>(i), packs[i]);
@@ -102,9 +102,9 @@ void PackRows::addRow(int at, const catalogue::Pack& pack) {
     row.amount->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
     row.amount->setMinimumWidth(desk::scaled(80));
     int column = 0;
-    for (QWidget* widget : {static_cast<QWidget*>(row.supplier), static_cast<QWidget*>(row.name),
-                            static_cast<QWidget*>(row.amount), static_cast<QWidget*>(row.prices),
-                            static_cast<QWidget*>(row.usual)})
+    for (QWidget* widget :
+         {static_cast<QWidget*>(row.supplier), static_cast<QWidget*>(row.name), static_cast<QWidget*>(row.amount),
+          static_cast<QWidget*>(row.prices), static_cast<QWidget*>(row.usual)})
         m_grid->addWidget(widget, at + 1, column++);
     auto* remove = new QToolButton(m_body);
     remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));

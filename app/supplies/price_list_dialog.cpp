@@ -42,7 +42,8 @@ PriceListDialog::PriceListDialog(session::BookSession& session, const desk::Form
 
 void PriceListDialog::build(QVBoxLayout* column) {
     auto* top = new QHBoxLayout;
-    m_file = new desk::TextLabel(tr("No file chosen yet"), desk::TextSize::Body, desk::Role::Ink, desk::Weight::Strong, this);
+    m_file = new desk::TextLabel(tr("No file chosen yet"), desk::TextSize::Body, desk::Role::Ink, desk::Weight::Strong,
+                                 this);
     top->addWidget(m_file, 1);
     auto* choose = new QPushButton(tr("Choose &file…"), this);
     choose->setObjectName(QStringLiteral("chooseList"));
@@ -89,8 +90,10 @@ void PriceListDialog::build(QVBoxLayout* column) {
     column->addLayout(buttons);
     connect(m_take, &QPushButton::clicked, this, [this] {
         const auto problem = m_presenter.import();
-        if (problem.isEmpty()) accept();
-        else say(problem);
+        if (problem.isEmpty())
+            accept();
+        else
+            say(problem);
     });
 }
 
@@ -132,7 +135,8 @@ void PriceListDialog::buildColumns(QVBoxLayout* column) {
 }
 
 void PriceListDialog::chooseFile() {
-    auto* files = new QFileDialog(this, tr("Choose a price list"), {}, tr("Price lists (*.csv *.tsv *.txt);;All files (*)"));
+    auto* files =
+        new QFileDialog(this, tr("Choose a price list"), {}, tr("Price lists (*.csv *.tsv *.txt);;All files (*)"));
     files->setAttribute(Qt::WA_DeleteOnClose);
     files->setFileMode(QFileDialog::ExistingFile);
     connect(files, &QFileDialog::fileSelected, this, &PriceListDialog::load);

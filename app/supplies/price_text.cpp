@@ -20,8 +20,9 @@ base::Result<std::vector<catalogue::PriceBreak>> parsePrices(const QString& text
         step.each = *each;
         const bool follows = prices.empty() ? step.from == units::Count::of(1) : prices.back().from < step.from;
         if (!follows || step.each.isNegative())
-            return base::fail(base::Code::Invalid, part.toStdString(),
-                              "Write the price of one pack first, then dearer or cheaper steps upwards: 9.99; 5: 8.90.");
+            return base::fail(
+                base::Code::Invalid, part.toStdString(),
+                "Write the price of one pack first, then dearer or cheaper steps upwards: 9.99; 5: 8.90.");
         prices.push_back(step);
     }
     return prices;

@@ -103,7 +103,8 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
                                                         {tr("Blan&k"), MaterialKind::Blank},
                                                         {tr("&Packing"), MaterialKind::Packing}};
     for (const auto& [word, kind] : choices)
-        connect(kinds->addAction(word), &QAction::triggered, this, [this, kind = kind] { m_presenter.addMaterial(kind); });
+        connect(kinds->addAction(word), &QAction::triggered, this,
+                [this, kind = kind] { m_presenter.addMaterial(kind); });
     kinds->addSeparator();
     connect(kinds->addAction(tr("Ki&t, several at one price")), &QAction::triggered, this, [this] {
         if (const auto problem = m_presenter.addKit(); !problem.isEmpty()) m_messages->tell(desk::Tone::Warn, problem);
@@ -144,8 +145,10 @@ void SuppliesPage::fillList() {
         }
     for (const auto& kit : m_presenter.session().kits()) {
         const auto* design = m_presenter.session().design(kit.design);
-        desk::StoneListRow row{kit.id, QString::fromStdString(kit.name),
-                               design ? tr("kit · for %1").arg(QString::fromStdString(design->name)) : tr("kit"), {}};
+        desk::StoneListRow row{kit.id,
+                               QString::fromStdString(kit.name),
+                               design ? tr("kit · for %1").arg(QString::fromStdString(design->name)) : tr("kit"),
+                               {}};
         for (const auto& item : kit.items)
             if (const auto* material = m_presenter.session().material(item.material);
                 material && material->kind == MaterialKind::Stone)

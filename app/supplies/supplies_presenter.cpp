@@ -29,8 +29,10 @@ base::Result<supply::YieldAnswer> SuppliesPresenter::kitMakes() {
     const auto* open = kit();
     const auto* design = open ? m_session.design(open->design) : nullptr;
     if (!design)
-        return base::fail(base::Code::Missing, {}, tr("Choose the design it is for; then what it makes stands here.").toStdString());
-    const auto problem = supply::yieldProblemOf(*open, units::Count::of(1), false, *design, m_session.prices({}), m_session.fits());
+        return base::fail(base::Code::Missing, {},
+                          tr("Choose the design it is for; then what it makes stands here.").toStdString());
+    const auto problem =
+        supply::yieldProblemOf(*open, units::Count::of(1), false, *design, m_session.prices({}), m_session.fits());
     if (!problem) return base::fail(problem.error());
     return supply::kitYield(*problem);
 }
@@ -142,7 +144,9 @@ QString SuppliesPresenter::addKitItem() {
         const bool isIn = std::any_of(open->items.begin(), open->items.end(),
                                       [&](const catalogue::KitItem& item) { return item.material == material.id; });
         if (!isIn)
-            return editKit([id = material.id](catalogue::Kit& edited) { edited.items.push_back({id, units::Count::of(1)}); });
+            return editKit([id = material.id](catalogue::Kit& edited) {
+                edited.items.push_back({id, units::Count::of(1)});
+            });
     }
     return tr("Every material is in the kit already.");
 }

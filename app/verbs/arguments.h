@@ -14,9 +14,9 @@ namespace sp::verbs {
 
 /// What a verb may be called with.
 struct ArgumentRules {
-    std::vector<std::string_view> values; ///< options that take a value: "--book"
-    std::vector<std::string_view> flags;  ///< options that take none: "--json"
-    std::size_t words = 0;                ///< how many bare words it takes, exactly
+    std::vector<std::string_view> values;   ///< options that take a value: "--book"
+    std::vector<std::string_view> flags;    ///< options that take none: "--json"
+    std::size_t words = 0;                  ///< how many bare words it takes, exactly
     std::vector<std::string_view> required; ///< those of `values` that must be given
     std::string_view insteadOfWords = {};   ///< one of `values` that stands for all bare words
 };

@@ -26,7 +26,8 @@ std::string countText(const Json& json) {
                             row["colour"].is_null() ? std::string("-") : row["colour"].get<std::string>(),
                             row["layer"].is_null() ? std::string() : row["layer"].get<std::string>());
     for (const auto& row : json["left_out"])
-        text += fmt::format("{:>8}  left out: {}\n", row["count"].get<std::int64_t>(), row["reason"].get<std::string>());
+        text +=
+            fmt::format("{:>8}  left out: {}\n", row["count"].get<std::int64_t>(), row["reason"].get<std::string>());
     for (const auto& warning : json["warnings"]) text += fmt::format("note: {}\n", warning.get<std::string>());
     return text;
 }

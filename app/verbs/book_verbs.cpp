@@ -108,14 +108,17 @@ Outcome checkVerb(const Arguments& arguments, const Helpers&) {
     if (!report) return refused(report.error());
     Json damage = Json::array();
     for (const auto& sentence : report->damage) damage.push_back(sentence);
-    const Json json{{"book", file},          {"sound", report->damage.empty()},
-                    {"damage", damage},      {"quotes", report->quotes},
-                    {"sealed_quotes", report->sealedQuotes}, {"designs", report->designs},
+    const Json json{{"book", file},
+                    {"sound", report->damage.empty()},
+                    {"damage", damage},
+                    {"quotes", report->quotes},
+                    {"sealed_quotes", report->sealedQuotes},
+                    {"designs", report->designs},
                     {"materials", report->materials}};
     if (report->damage.empty())
         return answer(arguments, json,
-                      fmt::format("{} is sound. Designs: {}; materials: {}; quotes: {}, given and unchanged: {}.\n", file,
-                                  report->designs, report->materials, report->quotes, report->sealedQuotes));
+                      fmt::format("{} is sound. Designs: {}; materials: {}; quotes: {}, given and unchanged: {}.\n",
+                                  file, report->designs, report->materials, report->quotes, report->sealedQuotes));
     auto outcome = answer(arguments, json, {});
     outcome.exit = 1;
     for (const auto& sentence : report->damage) outcome.err += sentence + "\n";

@@ -66,8 +66,7 @@ base::Result<Json> buyAnswer(std::string_view problemText, const std::function<b
             shipping.push_back(
                 {{"supplier", order.supplier}, {"amount", units::formatExact(order.shipping, currency)}});
         Json left = Json::array();
-        for (const auto& item : plan.left)
-            left.push_back({{"material", item.material}, {"count", item.count.value()}});
+        for (const auto& item : plan.left) left.push_back({{"material", item.material}, {"count", item.count.value()}});
         json = {{"cost", units::formatExact(plan.cost, currency)},
                 {"bound", units::formatExact(plan.bound, currency)},
                 {"proven", plan.proven},

@@ -12,9 +12,7 @@ namespace sp::verbs {
 namespace {
 
 /// Millimetres to a thousandth.
-std::string micrometres(units::Length length) {
-    return decimal((length.nanometres() + 500) / 1000, 3);
-}
+std::string micrometres(units::Length length) { return decimal((length.nanometres() + 500) / 1000, 3); }
 
 Json stonesJson(const artwork::Counted& counted, std::span<const artwork::StoneSize> sizes) {
     Json stones = Json::array();
@@ -32,8 +30,7 @@ Json stonesJson(const artwork::Counted& counted, std::span<const artwork::StoneS
 
 Json leftOutJson(const std::map<std::string, std::size_t>& leftOut) {
     Json list = Json::array();
-    for (const auto& [reason, count] : leftOut)
-        list.push_back({{"reason", reason}, {"count", count}});
+    for (const auto& [reason, count] : leftOut) list.push_back({{"reason", reason}, {"count", count}});
     return list;
 }
 
@@ -44,9 +41,8 @@ ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<art
     if (wished) return {wished->millimetresPerUnit, "given"};
     if (drawing.millimetresPerUnit) return {*drawing.millimetresPerUnit, "file"};
     const auto proposals = artwork::proposeScales(drawing, options);
-    warnings.push_back(
-        fmt::format("The file states no size; it was read at {}. If that is wrong, give the scale.",
-                    proposals.front().name));
+    warnings.push_back(fmt::format("The file states no size; it was read at {}. If that is wrong, give the scale.",
+                                   proposals.front().name));
     return {proposals.front().millimetresPerUnit, "guess"};
 }
 
@@ -63,9 +59,7 @@ base::Result<Json> countStonesVerb(std::string bytes, const CountRequest& reques
     options.millimetresPerUnit = scale.millimetresPerUnit;
     const auto counted = artwork::countStones(*drawing, options, request.fileName);
     if (!counted) return base::fail(counted.error());
-    const auto thousandths = [](units::Length length) {
-        return std::round(length.millimetres() * 1000) / 1000;
-    };
+    const auto thousandths = [](units::Length length) { return std::round(length.millimetres() * 1000) / 1000; };
     Json json;
     json["size_mm"] = {thousandths(counted->width()), thousandths(counted->height())};
     json["scale"] = scaleJson(scale);

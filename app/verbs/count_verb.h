@@ -13,9 +13,8 @@ namespace sp::verbs {
 
 /// What `stonepenny count FILE` is told beside the file.
 struct CountRequest {
-    std::string fileName; ///< for the sentences
-    std::optional<artwork::ScaleProposal>
-        scale; ///< from artwork::parseScale; else the file's, else the likeliest
+    std::string fileName;                        ///< for the sentences
+    std::optional<artwork::ScaleProposal> scale; ///< from artwork::parseScale; else the file's, else the likeliest
     units::Length holeAllowance;
     std::span<const artwork::StoneSize> sizes = artwork::publishedStoneSizes();
 };

@@ -24,18 +24,15 @@ std::string_view nameOf(artwork::StoneStyle style) {
     return "fill";
 }
 
-double hundredths(double value) {
-    return std::round(value * 100) / 100;
-}
+double hundredths(double value) { return std::round(value * 100) / 100; }
 
 } // namespace
 
 base::Result<artwork::StoneStyle> parseStyle(std::string_view text) {
     for (const auto& [name, value] : kStyles)
         if (name == text) return value;
-    return base::fail(
-        base::Code::Invalid, "style",
-        fmt::format("\"{}\" is not a style of setting stones; write outline, fill or both.", text));
+    return base::fail(base::Code::Invalid, "style",
+                      fmt::format("\"{}\" is not a style of setting stones; write outline, fill or both.", text));
 }
 
 base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const EstimateOrder& order) {

@@ -62,7 +62,8 @@ void readSheet(ProblemObject& object, PackProblem& problem) {
     } else {
         const auto size = object.size("size");
         for (const auto& known : problem.sheets)
-            if (known.id == id) throw Refusal{{Code::Ambiguous, id, "Two sheets are called " + id + ": give each its own id."}};
+            if (known.id == id)
+                throw Refusal{{Code::Ambiguous, id, "Two sheets are called " + id + ": give each its own id."}};
         layout::MixedSheet sheet{id, {size.width, size.height}, {}, std::nullopt};
         if (object.has("price")) sheet.price = object.money("price");
         if (object.has("at_most")) sheet.atMost = object.count("at_most").value();
@@ -84,10 +85,12 @@ PackProblem packingOf(ProblemObject& object) {
     for (auto& piece : object.list("pieces")) {
         const auto id = piece.text("id");
         for (const auto& known : problem.pieces)
-            if (known.id == id) throw Refusal{{Code::Ambiguous, id, "Two pieces are called " + id + ": give each its own id."}};
+            if (known.id == id)
+                throw Refusal{{Code::Ambiguous, id, "Two pieces are called " + id + ": give each its own id."}};
         const auto size = piece.size("size");
         if (problem.roll && problem.pieces.empty()) problem.unit = size.unit;
-        problem.pieces.push_back({id, {size.width, size.height}, piece.has("count") ? piece.count("count").value() : 1});
+        problem.pieces.push_back(
+            {id, {size.width, size.height}, piece.has("count") ? piece.count("count").value() : 1});
         piece.done();
     }
     if (object.has("budget_ms")) problem.budget = object.count("budget_ms").value();
@@ -100,8 +103,8 @@ Json placementsJson(const PackProblem& problem, const std::vector<layout::Placem
                     const std::vector<std::size_t>& kinds) {
     Json list = Json::array();
     for (const auto& placement : placements) {
-        const auto& of = problem.roll ? problem.roll->id
-                                      : problem.sheets[kinds[static_cast<std::size_t>(placement.sheet)]].id;
+        const auto& of =
+            problem.roll ? problem.roll->id : problem.sheets[kinds[static_cast<std::size_t>(placement.sheet)]].id;
         list.push_back({{"sheet", placement.sheet + 1},
                         {"of", of},
                         {"piece", problem.pieces[placement.piece].id},
@@ -134,8 +137,8 @@ base::Result<Json> rollAnswer(const PackProblem& problem, const layout::MixedEff
     Json json{{"length", written(plan->length)}};
     if (problem.roll->price)
         json["cost"] = units::formatExact(
-            Money::fromExact(problem.roll->price->price.exact() * Fraction::ratio(plan->length.nanometres(),
-                                                                                  problem.roll->price->per.nanometres())),
+            Money::fromExact(problem.roll->price->price.exact() *
+                             Fraction::ratio(plan->length.nanometres(), problem.roll->price->per.nanometres())),
             units::Currency{});
     json["bound"] = written(plan->bound);
     json["proven"] = plan->proven;

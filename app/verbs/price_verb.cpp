@@ -116,8 +116,7 @@ struct Row {
 std::vector<Row> rowsOf(const Priced& priced) {
     const auto& line = priced.priced.lines.front();
     const auto& ordered = priced.order.lines.front();
-    std::vector<Row> rows{
-        {fmt::format("{} × {}", units::formatCount(ordered.quantity), ordered.title), line.goods}};
+    std::vector<Row> rows{{fmt::format("{} × {}", units::formatCount(ordered.quantity), ordered.title), line.goods}};
     for (const auto& size : line.sizes)
         rows.push_back({fmt::format("{} × {}", units::formatCount(size.count), size.size), size.amount});
     if (!line.setUp.isZero()) rows.push_back({"Art and set-up", line.setUp});
@@ -136,13 +135,11 @@ Json priceJson(const Priced& priced) {
     const auto perHour = line.earnings.perBenchHour;
     Json ladder = Json::array();
     for (const auto& step : priced.ladder)
-        ladder.push_back({{"quantity", step.quantity.value()},
-                          {"price_each", money(step.each)},
-                          {"total", money(step.total)}});
+        ladder.push_back(
+            {{"quantity", step.quantity.value()}, {"price_each", money(step.each)}, {"total", money(step.total)}});
     Json rows = Json::array();
     for (const auto& row : rowsOf(priced)) rows.push_back({{"label", row.label}, {"amount", money(row.amount)}});
-    const Money each = Money::fromExact(
-        units::Fraction::ratio(line.cost.total.micros(), ordered.quantity.value()));
+    const Money each = Money::fromExact(units::Fraction::ratio(line.cost.total.micros(), ordered.quantity.value()));
     return {{"currency", currency.code()},
             {"design", ordered.title},
             {"quantity", ordered.quantity.value()},
@@ -151,8 +148,7 @@ Json priceJson(const Priced& priced) {
             {"price_each", money(line.each)},
             {"markup", orNull(line.earnings.markUp)},
             {"margin", orNull(line.earnings.margin)},
-            {"earned_per_bench_hour",
-             perHour ? Json(units::formatExact(*perHour, currency)) : Json(nullptr)},
+            {"earned_per_bench_hour", perHour ? Json(units::formatExact(*perHour, currency)) : Json(nullptr)},
             {"ladder", std::move(ladder)},
             {"lines", std::move(rows)},
             {"subtotal", money(priced.priced.subtotal)},
@@ -192,8 +188,8 @@ std::string priceText(const Priced& priced) {
         text += fmt::format(", earned per bench hour {}", units::formatMoney(*line.earnings.perBenchHour, currency));
     text += "\n\nMore pieces, each\n";
     for (const auto& step : priced.ladder)
-        text += fmt::format("  {:>8}{:>12}\n", units::formatCount(step.quantity),
-                            units::formatMoney(step.each, currency));
+        text +=
+            fmt::format("  {:>8}{:>12}\n", units::formatCount(step.quantity), units::formatMoney(step.each, currency));
     return text;
 }
 

@@ -14,9 +14,8 @@ namespace {
 
 Stopwatch startedStopwatch() {
     const auto start = std::chrono::steady_clock::now();
-    return [start] {
-        return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
-    };
+    return
+        [start] { return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count(); };
 }
 
 base::Result<std::string> problemText(const Arguments& arguments) {

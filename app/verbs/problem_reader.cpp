@@ -138,7 +138,8 @@ units::Length ProblemObject::length(std::string_view key) {
     const Json& json = take(key);
     if (!json.is_string()) refuse(Code::Invalid, place(key), "must be a length in quotes, as in \"0.25in\"");
     const auto text = json.get<std::string>();
-    if (text.find_first_not_of("0123456789. ") == std::string::npos && text.find_first_of("123456789") != std::string::npos)
+    if (text.find_first_not_of("0123456789. ") == std::string::npos &&
+        text.find_first_of("123456789") != std::string::npos)
         refuse(Code::Invalid, place(key), "says no unit: write it as 0.25in or 6mm");
     const auto read = units::parseLength(text, units::LengthUnit::Inch);
     if (!read) throw Refusal{read.error()};

@@ -70,9 +70,7 @@ auto readProblem(std::string_view text, Read read) -> base::Result<decltype(read
         auto value = read(object);
         object.done();
         return value;
-    } catch (const Refusal& refusal) {
-        return base::fail(refusal.error);
-    } catch (const base::Overflow&) {
+    } catch (const Refusal& refusal) { return base::fail(refusal.error); } catch (const base::Overflow&) {
         return base::fail(base::Code::TooLarge, "problem",
                           "The problem's figures come to more than the program works with: make them smaller.");
     }

@@ -28,26 +28,40 @@ const std::vector<Verb>& verbs() {
         {"price",
          "--book B --design NAME --quantity N [--on MATERIAL] [--wall-templates] [--due DATE] [--customer NAME] "
          "[--json]",
-         {{"--book", "--design", "--quantity", "--on", "--due", "--customer"}, {"--wall-templates", "--json"}, 0, {"--book", "--design", "--quantity"}},
+         {{"--book", "--design", "--quantity", "--on", "--due", "--customer"},
+          {"--wall-templates", "--json"},
+          0,
+          {"--book", "--design", "--quantity"}},
          priceVerb},
         {"quote",
          "--book B --design NAME --quantity N [--on MATERIAL] [--wall-templates] [--due DATE] [--customer NAME] "
          "[--json]",
-         {{"--book", "--design", "--quantity", "--on", "--due", "--customer"}, {"--wall-templates", "--json"}, 0, {"--book", "--design", "--quantity"}},
+         {{"--book", "--design", "--quantity", "--on", "--due", "--customer"},
+          {"--wall-templates", "--json"},
+          0,
+          {"--book", "--design", "--quantity"}},
          quoteVerb},
         {"quotes", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, quotesVerb},
-        {"sheet", "--book B --quote N --pdf OUT.pdf [--json]", {{"--book", "--quote", "--pdf"}, {"--json"}, 0, {"--book", "--quote", "--pdf"}},
+        {"sheet",
+         "--book B --quote N --pdf OUT.pdf [--json]",
+         {{"--book", "--quote", "--pdf"}, {"--json"}, 0, {"--book", "--quote", "--pdf"}},
          sheetVerb},
-        {"fit", "--sheet 9x12in --piece 3.5x2.75in [--margin L] [--gap L] [--one-way] [--json]",
+        {"fit",
+         "--sheet 9x12in --piece 3.5x2.75in [--margin L] [--gap L] [--one-way] [--json]",
          {{"--sheet", "--piece", "--margin", "--gap"}, {"--one-way", "--json"}, 0, {"--sheet", "--piece"}},
          fitVerb},
-        {"count", "FILE [--scale MM-PER-UNIT|DPI] [--hole-allowance L] [--json]",
+        {"count",
+         "FILE [--scale MM-PER-UNIT|DPI] [--hole-allowance L] [--json]",
          {{"--scale", "--hole-allowance"}, {"--json"}, 1, {}},
          countVerb},
         {"estimate",
          "FILE [--scale MM-PER-UNIT|DPI] | --text T --font F --height L, then --stone SS10 --pitch L "
          "--style outline|fill|both [--inset L] [--json]",
-         {{"--text", "--font", "--height", "--stone", "--pitch", "--style", "--scale", "--inset"}, {"--json"}, 1, {"--stone", "--pitch", "--style"}, "--text"},
+         {{"--text", "--font", "--height", "--stone", "--pitch", "--style", "--scale", "--inset"},
+          {"--json"},
+          1,
+          {"--stone", "--pitch", "--style"},
+          "--text"},
          estimateVerb},
         {"yield", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, yieldVerb},
         {"buy", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, buyVerb},
@@ -58,7 +72,8 @@ const std::vector<Verb>& verbs() {
 }
 
 const Verb* find(std::string_view name) {
-    const auto found = std::find_if(verbs().begin(), verbs().end(), [&](const Verb& verb) { return verb.name == name; });
+    const auto found =
+        std::find_if(verbs().begin(), verbs().end(), [&](const Verb& verb) { return verb.name == name; });
     return found == verbs().end() ? nullptr : &*found;
 }
 
@@ -93,9 +108,7 @@ Outcome run(std::span<const std::string> words, const Helpers& helpers) {
     }
 }
 
-Outcome refused(const base::Error& error) {
-    return {1, {}, error.detail + "\n"};
-}
+Outcome refused(const base::Error& error) { return {1, {}, error.detail + "\n"}; }
 
 Outcome answer(const Arguments& arguments, const Json& json, const std::string& text) {
     return {0, arguments.has("--json") ? json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n" : text, {}};

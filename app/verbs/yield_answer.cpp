@@ -60,14 +60,18 @@ class YieldReader {
 
     supply::CountedStock& counted(std::size_t line) {
         auto& at = m_problem.lines[line];
-        if (at.sheets) refuseMaterial(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
+        if (at.sheets)
+            refuseMaterial(Code::Invalid, at.material,
+                           at.material + " is counted in one place and cut from sheets in another: make them agree.");
         if (!at.counted) at.counted.emplace();
         return *at.counted;
     }
 
     supply::SheetStock& sheets(std::size_t line) {
         auto& at = m_problem.lines[line];
-        if (at.counted) refuseMaterial(Code::Invalid, at.material, at.material + " is counted in one place and cut from sheets in another: make them agree.");
+        if (at.counted)
+            refuseMaterial(Code::Invalid, at.material,
+                           at.material + " is counted in one place and cut from sheets in another: make them agree.");
         if (!at.sheets) {
             at.sheets.emplace();
             at.sheets->perPiece = Count();
@@ -77,7 +81,8 @@ class YieldReader {
 
     Count pooled(Count inKit, const std::string& material) const {
         if (inKit.isNegative() || inKit.value() > supply::kMostStones / m_kits.value())
-            refuseMaterial(Code::OutOfRange, material, "All kits together must hold 0 to 1,000,000,000 of " + material + ": change its count.");
+            refuseMaterial(Code::OutOfRange, material,
+                           "All kits together must hold 0 to 1,000,000,000 of " + material + ": change its count.");
         return Count::of(inKit.value() * m_kits.value());
     }
 
@@ -108,7 +113,8 @@ class YieldReader {
             if (need.has("count")) {
                 const auto count = need.count("count");
                 if (count.isNegative() || count.value() > supply::kMostStones)
-                    refuseMaterial(Code::OutOfRange, material, "A piece takes 0 to 1,000,000,000 of " + material + ": change its count.");
+                    refuseMaterial(Code::OutOfRange, material,
+                                   "A piece takes 0 to 1,000,000,000 of " + material + ": change its count.");
                 counted(line).perPiece += count;
             } else {
                 if (!sheets(line).perPiece.isZero())
@@ -131,7 +137,9 @@ class YieldReader {
             const auto found = std::find_if(m_problem.lines.begin(), m_problem.lines.end(),
                                             [&](const auto& line) { return line.material == material; });
             if (found == m_problem.lines.end() || !found->counted)
-                refuseMaterial(Code::NotFound, material, fmt::format("{} names {}, which is not among the counted materials: check its name.", key, material));
+                refuseMaterial(Code::NotFound, material,
+                               fmt::format("{} names {}, which is not among the counted materials: check its name.",
+                                           key, material));
             (*found->counted).*share = rate;
         }
     }
@@ -176,7 +184,10 @@ base::Result<Json> yieldAnswer(std::string_view problemText) {
         const auto& item = answer->left[i];
         const bool isSheets = !item.inPieces && problem->lines[i].sheets.has_value();
         left.push_back({{"material", item.material},
-                        {item.inPieces ? "pieces" : isSheets ? "sheets" : "count", item.count.value()}});
+                        {item.inPieces ? "pieces"
+                         : isSheets    ? "sheets"
+                                       : "count",
+                         item.count.value()}});
     }
     Json odds = Json::array();
     for (const auto& chance : answer->odds)
@@ -189,7 +200,9 @@ base::Result<Json> yieldAnswer(std::string_view problemText) {
     if (answer->costEach) {
         const units::Currency currency;
         const auto minor = currency.microsPerMinor();
-        const auto cents = units::Fraction::ratio(problem->price.micros(), units::Int128{minor} * answer->pieces.value()).roundedHalfUp();
+        const auto cents =
+            units::Fraction::ratio(problem->price.micros(), units::Int128{minor} * answer->pieces.value())
+                .roundedHalfUp();
         json["cost_each"] = units::formatExact(units::Money::fromMicros(cents * minor), currency);
     }
     return json;

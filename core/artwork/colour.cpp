@@ -171,8 +171,7 @@ constexpr Named kNamed[] = {
 };
 
 std::optional<std::uint32_t> fromHex(std::string_view digits) {
-    if (digits.size() != 3 && digits.size() != 4 && digits.size() != 6 && digits.size() != 8)
-        return std::nullopt;
+    if (digits.size() != 3 && digits.size() != 4 && digits.size() != 6 && digits.size() != 8) return std::nullopt;
     std::array<std::uint32_t, 8> values{};
     for (std::size_t i = 0; i < digits.size(); ++i) {
         const char c = lower(digits[i]);
@@ -187,9 +186,7 @@ std::optional<std::uint32_t> fromHex(std::string_view digits) {
     return values[0] << 20 | values[1] << 16 | values[2] << 12 | values[3] << 8 | values[4] << 4 | values[5];
 }
 
-std::uint32_t channel(double value) {
-    return static_cast<std::uint32_t>(std::lround(std::clamp(value, 0.0, 255.0)));
-}
+std::uint32_t channel(double value) { return static_cast<std::uint32_t>(std::lround(std::clamp(value, 0.0, 255.0))); }
 
 std::uint32_t fromHsl(double hue, double saturation, double lightness) {
     const double turn = hue / 30;
@@ -221,13 +218,11 @@ std::optional<std::uint32_t> fromFunction(std::string_view name, std::string_vie
     }
     if (equalsIgnoringCase(name, "rgb") || equalsIgnoringCase(name, "rgba")) {
         std::uint32_t rgb = 0;
-        for (std::size_t i = 0; i < 3; ++i)
-            rgb = rgb << 8 | channel(percent[i] ? values[i] * 2.55 : values[i]);
+        for (std::size_t i = 0; i < 3; ++i) rgb = rgb << 8 | channel(percent[i] ? values[i] * 2.55 : values[i]);
         return rgb;
     }
     if (equalsIgnoringCase(name, "hsl") || equalsIgnoringCase(name, "hsla"))
-        return fromHsl(values[0], std::clamp(values[1] / 100, 0.0, 1.0),
-                       std::clamp(values[2] / 100, 0.0, 1.0));
+        return fromHsl(values[0], std::clamp(values[1] / 100, 0.0, 1.0), std::clamp(values[2] / 100, 0.0, 1.0));
     return std::nullopt;
 }
 
@@ -242,15 +237,12 @@ std::optional<std::uint32_t> parseColour(std::string_view text) {
     if (text.size() >= name.size()) return std::nullopt;
     std::transform(text.begin(), text.end(), name.begin(), lower);
     const std::string_view key(name.data(), text.size());
-    const auto found =
-        std::lower_bound(std::begin(kNamed), std::end(kNamed), key,
-                         [](const Named& entry, std::string_view k) { return entry.name < k; });
+    const auto found = std::lower_bound(std::begin(kNamed), std::end(kNamed), key,
+                                        [](const Named& entry, std::string_view k) { return entry.name < k; });
     if (found == std::end(kNamed) || found->name != key) return std::nullopt;
     return found->rgb;
 }
 
-std::string colourText(std::uint32_t rgb) {
-    return fmt::format("#{:06x}", rgb);
-}
+std::string colourText(std::uint32_t rgb) { return fmt::format("#{:06x}", rgb); }
 
 } // namespace sp::artwork

@@ -26,9 +26,7 @@ constexpr double kTouchingMm = 0.02; ///< overlaps below this are rounding
 constexpr std::size_t kMostComparisons = 50'000'000;
 constexpr std::size_t kMostOverlaps = 2'000'000;
 
-units::Length lengthOf(double millimetres) {
-    return units::Length::fromNanometres(std::llround(millimetres * 1e6));
-}
+units::Length lengthOf(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
 
 /// Four times the second moments of the area over the area are the squared half axes, if it is an ellipse;
 /// then the area is pi times their product.
@@ -86,9 +84,7 @@ class Counter {
     Point centre(std::uint32_t i) const { return m_scale * disc(i).centre; }
     double radius(std::uint32_t i) const { return m_scale * disc(i).radius; }
     bool isIn(std::uint32_t i) const { return result.discFates[i] == Fate::Stone; }
-    bool fits(std::uint32_t i) const {
-        return sizeOfHole(2 * radius(i), m_allowance, m_options.sizes).has_value();
-    }
+    bool fits(std::uint32_t i) const { return sizeOfHole(2 * radius(i), m_allowance, m_options.sizes).has_value(); }
 
     void judgeOutlines() {
         const double largest = largestStoneMm(m_options);
@@ -96,8 +92,7 @@ class Counter {
         for (const Outline& outline : m_drawing.outlines) {
             const auto corners = m_drawing.pointsOf(outline);
             Box box;
-            for (const Point p : corners)
-                box.add(p);
+            for (const Point p : corners) box.add(p);
             Fate fate = Fate::NotRound;
             if (!outline.closed && !m_drawing.inks[outline.ink].filled)
                 fate = Fate::Open;
@@ -130,9 +125,7 @@ class Counter {
     /// Of discs in one place the topmost filled one stays, else the topmost. `kept` is the one that the grid
     /// knows.
     void takeForSame(std::uint32_t kept, std::uint32_t copy) {
-        const auto rank = [this](std::uint32_t i) {
-            return std::pair(m_drawing.inks[disc(i).ink].filled, i);
-        };
+        const auto rank = [this](std::uint32_t i) { return std::pair(m_drawing.inks[disc(i).ink].filled, i); };
         std::uint32_t& shown = m_shown[kept];
         const std::uint32_t loser = rank(copy) > rank(shown) ? std::exchange(shown, copy) : copy;
         result.discFates[loser] = Fate::Duplicate;
@@ -149,8 +142,7 @@ class Counter {
             last.second->push_back(i);
         }
         std::vector<std::vector<std::uint32_t>> inOrder;
-        for (auto& [step, discs] : steps)
-            inOrder.push_back(std::move(discs));
+        for (auto& [step, discs] : steps) inOrder.push_back(std::move(discs));
         return inOrder;
     }
 
@@ -161,8 +153,7 @@ class Counter {
         const auto steps = stepsOfRadius();
         if (steps.empty()) return true;
         std::size_t total = 0;
-        for (const auto& step : steps)
-            total += step.size();
+        for (const auto& step : steps) total += step.size();
         std::size_t passed = 0;
         double common = 0; // the radius that a tenth of the discs stay below
         for (std::size_t k = 0; k < steps.size() && 10 * passed <= total; ++k) {
@@ -295,8 +286,7 @@ class Counter {
         }
         std::vector<SizeClass> classOf;
         classOf.reserve(diameterOf.size());
-        for (const auto diameter : diameterOf)
-            classOf.push_back(classes[diameter]);
+        for (const auto diameter : diameterOf) classOf.push_back(classes[diameter]);
         return classOf;
     }
 
@@ -318,8 +308,7 @@ class Counter {
             const Ink& ink = m_drawing.inks[number];
             const auto [colour, isNew] = colours.try_emplace(ink.colour, colours.size());
             if (isNew) result.colours.push_back({ink.colour, {}, {}});
-            places[number] = {keys.try_emplace({ink.colour, ink.layer}, keys.size()).first->second,
-                              colour->second};
+            places[number] = {keys.try_emplace({ink.colour, ink.layer}, keys.size()).first->second, colour->second};
         }
         return places;
     }
@@ -337,8 +326,7 @@ class Counter {
             const units::Length diameter = lengthOf(stone.diameter);
             if (const Key key{place.key, classes[i]}; key != last.first) {
                 const auto [found, isNew] = groups.try_emplace(key, groups.size());
-                if (isNew)
-                    result.groups.push_back({ink.colour, ink.layer, classes[i].size, diameter, diameter, {}});
+                if (isNew) result.groups.push_back({ink.colour, ink.layer, classes[i].size, diameter, diameter, {}});
                 last = *found;
             }
             StoneGroup& group = result.groups[stone.group = last.second];
@@ -363,8 +351,7 @@ class Counter {
             }
         }
         for (std::size_t i = 0; i < m_fateCounts.size(); ++i)
-            if (m_fateCounts[i] > 0)
-                result.leftOut[std::string(reasonOf(static_cast<Fate>(i)))] += m_fateCounts[i];
+            if (m_fateCounts[i] > 0) result.leftOut[std::string(reasonOf(static_cast<Fate>(i)))] += m_fateCounts[i];
     }
 
     const Drawing& m_drawing;
@@ -381,8 +368,7 @@ class Counter {
 std::string sayWhatThereWas(const std::map<std::string, std::size_t>& leftOut) {
     if (leftOut.empty()) return "it has no outlines at all";
     std::string list;
-    for (const auto& [reason, count] : leftOut)
-        list += fmt::format("{}{} {}", list.empty() ? "" : ", ", count, reason);
+    for (const auto& [reason, count] : leftOut) list += fmt::format("{}{} {}", list.empty() ? "" : ", ", count, reason);
     return "what it has: " + list;
 }
 
@@ -404,17 +390,12 @@ std::string_view reasonOf(Fate fate) {
     return "not round";
 }
 
-units::Length Counted::width() const {
-    return lengthOf(box.width());
-}
-units::Length Counted::height() const {
-    return lengthOf(box.height());
-}
+units::Length Counted::width() const { return lengthOf(box.width()); }
+units::Length Counted::height() const { return lengthOf(box.height()); }
 
 double smallestStoneMm(const CountOptions& options) {
     double smallest = 1.5;
-    for (const StoneSize& size : options.sizes)
-        smallest = std::min(smallest, size.smallest.millimetres());
+    for (const StoneSize& size : options.sizes) smallest = std::min(smallest, size.smallest.millimetres());
     return smallest;
 }
 
@@ -425,30 +406,26 @@ double largestStoneMm(const CountOptions& options) {
     return largest;
 }
 
-base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options,
-                                  std::string_view fileName) {
+base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options, std::string_view fileName) {
     Counter counter(drawing, options);
     if (!counter.count())
-        return base::fail(
-            base::Code::TooLarge, std::string(fileName),
-            fmt::format("The discs of {} lie on one another by the hundred; remove the copies and try "
-                        "again.",
-                        fileName));
+        return base::fail(base::Code::TooLarge, std::string(fileName),
+                          fmt::format("The discs of {} lie on one another by the hundred; remove the copies and try "
+                                      "again.",
+                                      fileName));
     if (const double extent = std::max(counter.result.box.width(), counter.result.box.height());
         extent > units::kLongest.millimetres())
-        return base::fail(
-            base::Code::OutOfRange, std::string(fileName),
-            fmt::format("The stones of {} lie over {:.0f} m; check the scale.", fileName, extent / 1000));
+        return base::fail(base::Code::OutOfRange, std::string(fileName),
+                          fmt::format("The stones of {} lie over {:.0f} m; check the scale.", fileName, extent / 1000));
     if (!counter.result.stones.empty()) return std::move(counter.result);
     const auto& leftOut = counter.result.leftOut;
     const bool onlyText = leftOut.contains("text not turned to outlines");
     const bool onlyBitmap = leftOut.contains("bitmap");
-    return base::fail(
-        base::Code::Missing, std::string(fileName),
-        fmt::format("{} has no discs of a stone's size; {}. {}", fileName, sayWhatThereWas(leftOut),
-                    onlyText     ? "Turn the text into outlines of stones and save it again."
-                    : onlyBitmap ? "A bitmap cannot be counted; place stones over it as circles."
-                                 : "Check the scale, or estimate from the shape instead."));
+    return base::fail(base::Code::Missing, std::string(fileName),
+                      fmt::format("{} has no discs of a stone's size; {}. {}", fileName, sayWhatThereWas(leftOut),
+                                  onlyText     ? "Turn the text into outlines of stones and save it again."
+                                  : onlyBitmap ? "A bitmap cannot be counted; place stones over it as circles."
+                                               : "Check the scale, or estimate from the shape instead."));
 }
 
 } // namespace sp::artwork

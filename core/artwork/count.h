@@ -91,7 +91,6 @@ double largestStoneMm(const CountOptions& options);
 /// - Sizes: diameters are sorted and parted at gaps above max(0.05 mm, 2 %), each class gets the size of its
 /// mean. Errors: OutOfRange when the stones lie over more than a kilometre; TooLarge when more discs lie on
 /// one another than any design has; Missing when there is no stone at all, saying what there was instead.
-base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options,
-                                  std::string_view fileName);
+base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options, std::string_view fileName);
 
 } // namespace sp::artwork

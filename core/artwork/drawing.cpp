@@ -57,10 +57,9 @@ void DrawingBuilder::add(std::span<const Point> points, bool closed, bool evenOd
         if (!(std::abs(p.x) < kFarthest && std::abs(p.y) < kFarthest)) return leaveOut(kBeyond);
     if (!hasRoom()) return;
     if (m_drawing.points.size() + points.size() > m_limits.points) {
-        refuse(
-            {base::Code::TooLarge, m_fileName,
-             fmt::format("{} has outlines of more than {} corners in all; simplify its paths and try again.",
-                         m_fileName, m_limits.points)});
+        refuse({base::Code::TooLarge, m_fileName,
+                fmt::format("{} has outlines of more than {} corners in all; simplify its paths and try again.",
+                            m_fileName, m_limits.points)});
         return;
     }
     m_drawing.outlines.push_back({static_cast<std::uint32_t>(m_drawing.points.size()),
@@ -93,12 +92,10 @@ void DrawingBuilder::spend(std::size_t bytes) {
 }
 
 void DrawingBuilder::refuseRepeats() {
-    refuse(
-        {base::Code::TooLarge, m_fileName,
-         fmt::format(
-             "{} repeats its parts more often than any one design does; expand it in a drawing program and "
-             "save the parts that are needed.",
-             m_fileName)});
+    refuse({base::Code::TooLarge, m_fileName,
+            fmt::format("{} repeats its parts more often than any one design does; expand it in a drawing program and "
+                        "save the parts that are needed.",
+                        m_fileName)});
 }
 
 void DrawingBuilder::countSegment() {
@@ -107,9 +104,8 @@ void DrawingBuilder::countSegment() {
 
 void DrawingBuilder::refuseSegments() {
     refuse({base::Code::TooLarge, m_fileName,
-            fmt::format(
-                "{} has far more lines and curves than one design does; simplify its paths and try again.",
-                m_fileName)});
+            fmt::format("{} has far more lines and curves than one design does; simplify its paths and try again.",
+                        m_fileName)});
 }
 
 void DrawingBuilder::refuse(base::Error error) {

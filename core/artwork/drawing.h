@@ -50,11 +50,10 @@ struct Drawing {
     std::vector<Outline> outlines;
     std::vector<Point> points;
     std::vector<Ink> inks;
-    std::map<std::string, std::size_t>
-        leftOut;                       ///< what was there but is not an outline to count: reason → number
-    std::vector<std::string> warnings; ///< plain sentences
-    std::optional<double> millimetresPerUnit; ///< from the file's own units, when it has any
-    std::string unitName;                     ///< what the file calls that unit: "mm", "in", "px"
+    std::map<std::string, std::size_t> leftOut; ///< what was there but is not an outline to count: reason → number
+    std::vector<std::string> warnings;          ///< plain sentences
+    std::optional<double> millimetresPerUnit;   ///< from the file's own units, when it has any
+    std::string unitName;                       ///< what the file calls that unit: "mm", "in", "px"
 
     std::span<const Point> pointsOf(const Outline& outline) const {
         return std::span(points).subspan(outline.first, outline.size);
@@ -87,8 +86,7 @@ class DrawingBuilder {
     std::uint32_t inkOf(std::string_view colour, std::string_view layer, bool filled);
     std::uint32_t nextShape() { return m_shapes++; }
     void add(const Disc& disc);
-    void add(std::span<const Point> points, bool closed, bool evenOdd, std::uint32_t ink,
-             std::uint32_t shape);
+    void add(std::span<const Point> points, bool closed, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
     void leaveOut(std::string_view reason, std::size_t count = 1);
     /// Says a sentence once.
     void warn(std::string sentence);

@@ -16,14 +16,12 @@ std::string_view DxfPairs::line() {
     std::size_t size = end == nullptr ? left : static_cast<std::size_t>(static_cast<const char*>(end) - from);
     m_at += end == nullptr ? left : size + 1;
     if (size > 0 && from[size - 1] == '\r') --size;
-    for (; size > 0 && (*from == ' ' || *from == '\t'); --size)
-        ++from;
+    for (; size > 0 && (*from == ' ' || *from == '\t'); --size) ++from;
     return {from, size};
 }
 
 void DxfPairs::skipPast(std::string_view word) {
-    for (auto found = m_text.find(word, m_at); found != std::string_view::npos;
-         found = m_text.find(word, m_at)) {
+    for (auto found = m_text.find(word, m_at); found != std::string_view::npos; found = m_text.find(word, m_at)) {
         const auto before = m_text.rfind('\n', found);
         m_at = before == std::string_view::npos ? found : before + 1;
         if (trimmed(line()) == word) return;

@@ -84,17 +84,15 @@ class DxfReader {
             if (entity.type() == "SECTION") readSection(entity, pairs);
             ended = entity.type() == "EOF";
         }
-        for (const std::size_t start : m_entitySections)
-            readEntities(start, m_top);
+        for (const std::size_t start : m_entitySections) readEntities(start, m_top);
         joinArcs();
         m_chains.joinInto(m_builder);
         if (m_hidden > 0) m_builder.leaveOut("hidden", m_hidden);
         if (pairs.isGarbled() || !ended)
-            m_builder.refuse(
-                {base::Code::Damaged, std::string(m_fileName),
-                 fmt::format("{} breaks off or is garbled at byte {}; save it again from the drawing "
-                             "program.",
-                             m_fileName, pairs.position())});
+            m_builder.refuse({base::Code::Damaged, std::string(m_fileName),
+                              fmt::format("{} breaks off or is garbled at byte {}; save it again from the drawing "
+                                          "program.",
+                                          m_fileName, pairs.position())});
         return m_builder.finish();
     }
 
@@ -184,8 +182,7 @@ class DxfReader {
     }
 
     std::uint32_t inkOf(const Context& here) {
-        const auto rgb =
-            here.colour.trueColour ? *here.colour.trueColour : colourOfNumber(here.colour.number);
+        const auto rgb = here.colour.trueColour ? *here.colour.trueColour : colourOfNumber(here.colour.number);
         if (rgb != m_lastRgb || m_lastColour.empty()) {
             m_lastRgb = rgb;
             m_lastColour = colourText(rgb);
@@ -306,22 +303,19 @@ class DxfReader {
                          [&](const ArcPiece& a, const ArcPiece& b) { return key(a) < key(b); });
         for (std::size_t first = 0; first < m_arcs.size() && !m_builder.isFull();) {
             std::size_t end = first + 1;
-            while (end < m_arcs.size() && key(m_arcs[end]) == key(m_arcs[first]))
-                ++end;
+            while (end < m_arcs.size() && key(m_arcs[end]) == key(m_arcs[first])) ++end;
             const std::span<ArcPiece> group(&m_arcs[first], end - first);
             if (group.front().radius > 0 && goesRound(group))
-                m_builder.add(Disc{group.front().centre, group.front().radius, group.front().ink,
-                                   m_builder.nextShape()});
+                m_builder.add(
+                    Disc{group.front().centre, group.front().radius, group.front().ink, m_builder.nextShape()});
             else
-                for (const ArcPiece& arc : group)
-                    m_chains.addArc(arc.fromUnitCircle, arc.start, arc.sweep, arc.ink);
+                for (const ArcPiece& arc : group) m_chains.addArc(arc.fromUnitCircle, arc.start, arc.sweep, arc.ink);
             first = end;
         }
     }
 
     static bool goesRound(std::span<ArcPiece> arcs) {
-        std::sort(arcs.begin(), arcs.end(),
-                  [](const ArcPiece& a, const ArcPiece& b) { return a.from < b.from; });
+        std::sort(arcs.begin(), arcs.end(), [](const ArcPiece& a, const ArcPiece& b) { return a.from < b.from; });
         double reached = arcs.front().from;
         for (const ArcPiece& arc : arcs) {
             if (arc.from > reached + kLargestGap) return false;
@@ -343,8 +337,7 @@ class DxfReader {
     }
 
     void readLine(const DxfEntity& entity, const Context& here) {
-        const auto x1 = entity.number(10), y1 = entity.number(20), x2 = entity.number(11),
-                   y2 = entity.number(21);
+        const auto x1 = entity.number(10), y1 = entity.number(20), x2 = entity.number(11), y2 = entity.number(21);
         if (!isNumbers({x1, y1, x2, y2})) return leaveFaulty();
         const Point from = here.matrix({*x1, *y1}), to = here.matrix({*x2, *y2});
         if (m_chains.size() >= m_builder.limits().outlines) return m_builder.refuseSegments();
@@ -487,8 +480,7 @@ class DxfReader {
 std::uint32_t colourOfNumber(int number) {
     constexpr std::array<std::uint32_t, 10> kFirst = {0x000000, 0xff0000, 0xffff00, 0x00ff00, 0x00ffff,
                                                       0x0000ff, 0xff00ff, 0x000000, 0x808080, 0xc0c0c0};
-    constexpr std::array<std::uint32_t, 6> kGreys = {0x000000, 0x656565, 0x666666,
-                                                     0x999999, 0xcccccc, 0xffffff};
+    constexpr std::array<std::uint32_t, 6> kGreys = {0x000000, 0x656565, 0x666666, 0x999999, 0xcccccc, 0xffffff};
     if (number < 0 || number > 255) return 0;
     if (number < 10) return kFirst[static_cast<std::size_t>(number)];
     if (number >= 250) return kGreys[static_cast<std::size_t>(number - 250)];

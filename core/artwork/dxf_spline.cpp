@@ -56,9 +56,8 @@ bool readSplineOf(const DxfEntity& entity, Spline& spline) {
         if (pair.code == 40) spline.knots.push_back(*value);
         if (pair.code == 41) spline.weights.push_back(*value);
     }
-    const bool weighted =
-        spline.weights.size() == spline.control.size() &&
-        std::all_of(spline.weights.begin(), spline.weights.end(), [](double w) { return w > 0; });
+    const bool weighted = spline.weights.size() == spline.control.size() &&
+                          std::all_of(spline.weights.begin(), spline.weights.end(), [](double w) { return w > 0; });
     if (!weighted) spline.weights.clear();
     return spline.control.size() > spline.degree && spline.control.size() <= kMostControls &&
            spline.knots.size() == spline.control.size() + spline.degree + 1 &&
@@ -73,8 +72,7 @@ std::vector<Point> pointsOn(const Spline& spline) {
         const double to = spline.knots[span + 1];
         if (!(to > from)) continue;
         if (points.empty()) points.push_back(deBoor(spline, span, from));
-        for (int i = 1; i <= kSteps; ++i)
-            points.push_back(deBoor(spline, span, from + (to - from) * i / kSteps));
+        for (int i = 1; i <= kSteps; ++i) points.push_back(deBoor(spline, span, from + (to - from) * i / kSteps));
     }
     return points;
 }

@@ -33,8 +33,7 @@ void readDeclaration(std::string_view declaration, Entities& entities, EntityNot
     }
     const auto rest = scanner.rest();
     std::size_t end = 0;
-    while (end < rest.size() && !isSpace(rest[end]))
-        ++end;
+    while (end < rest.size() && !isSpace(rest[end])) ++end;
     const auto name = rest.substr(0, end);
     const auto value = trimmed(rest.substr(end));
     if (value.empty()) return;
@@ -43,8 +42,7 @@ void readDeclaration(std::string_view declaration, Entities& entities, EntityNot
         return;
     }
     const auto close = value.find(value.front(), 1);
-    if (close != std::string_view::npos)
-        entities.try_emplace(name, value.substr(1, close - 1)); // the first one binds
+    if (close != std::string_view::npos) entities.try_emplace(name, value.substr(1, close - 1)); // the first one binds
 }
 
 /// Reads <!DOCTYPE … [ … ]> from `at`; returns the place after it.
@@ -105,8 +103,8 @@ class Expander {
                 continue;
             }
             const auto end = text.substr(at, kLongestName).find(';');
-            const auto known = end == std::string_view::npos ? m_entities.end()
-                                                             : m_entities.find(text.substr(at + 1, end - 1));
+            const auto known =
+                end == std::string_view::npos ? m_entities.end() : m_entities.find(text.substr(at + 1, end - 1));
             if (known == m_entities.end()) {
                 if (!append("&")) return false;
                 ++at;
@@ -134,8 +132,7 @@ class Expander {
 
 } // namespace
 
-base::Result<std::string> expandEntities(std::string document, std::string_view fileName,
-                                         EntityNotes& notes) {
+base::Result<std::string> expandEntities(std::string document, std::string_view fileName, EntityNotes& notes) {
     const std::string_view text = document;
     const auto start = text.substr(0, 1'000'000).find("<!DOCTYPE");
     if (start == std::string_view::npos) return document;
@@ -146,11 +143,10 @@ base::Result<std::string> expandEntities(std::string document, std::string_view 
     expander.out.reserve(document.size() + document.size() / 8);
     expander.out.append(text.substr(0, start));
     if (!expander.copy(text.substr(body), 0))
-        return base::fail(
-            base::Code::TooLarge, std::string(fileName),
-            fmt::format("{} defines abbreviations that unfold without end; save it as plain SVG and "
-                        "try again.",
-                        fileName));
+        return base::fail(base::Code::TooLarge, std::string(fileName),
+                          fmt::format("{} defines abbreviations that unfold without end; save it as plain SVG and "
+                                      "try again.",
+                                      fileName));
     return std::move(expander.out);
 }
 

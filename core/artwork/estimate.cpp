@@ -45,23 +45,21 @@ bool addFill(Estimate& estimate, const Rings& centres, double pitch) {
     const double dense = 2 * areaOf(centres) / (std::sqrt(3.0) * pitch * pitch);
     addRange(estimate, std::min({count, dense, static_cast<double>(fill.plainGrid)}),
              std::max(count, dense + perimeterOf(centres) / (4 * pitch)));
-    estimate.how += fmt::format("{}{} rows", estimate.how.empty() ? "" : ", then ",
-                                fill.staggered ? "staggered" : "square");
+    estimate.how +=
+        fmt::format("{}{} rows", estimate.how.empty() ? "" : ", then ", fill.staggered ? "staggered" : "square");
     if (fill.degrees != 0) estimate.how += fmt::format(" turned by {} degrees", fill.degrees);
     return true;
 }
 
 base::Result<void> check(const EstimateRequest& request) {
     if (request.diameter.nanometres() <= 0 || request.edge.isNegative())
-        return base::fail(
-            base::Code::OutOfRange, "stone",
-            "A stone needs a diameter and its distance from the edge cannot be negative; check both.");
+        return base::fail(base::Code::OutOfRange, "stone",
+                          "A stone needs a diameter and its distance from the edge cannot be negative; check both.");
     if (request.pitch < request.diameter)
-        return base::fail(
-            base::Code::OutOfRange, "pitch",
-            fmt::format("A pitch of {:.2f} mm sets stones of {:.2f} mm on top of each other; give at "
-                        "least their diameter.",
-                        request.pitch.millimetres(), request.diameter.millimetres()));
+        return base::fail(base::Code::OutOfRange, "pitch",
+                          fmt::format("A pitch of {:.2f} mm sets stones of {:.2f} mm on top of each other; give at "
+                                      "least their diameter.",
+                                      request.pitch.millimetres(), request.diameter.millimetres()));
     return {};
 }
 
@@ -76,15 +74,14 @@ base::Result<Estimate> estimateStones(std::span<const Shape> shapes, const Estim
     estimate.area = areaOf(*region);
     estimate.outlineLength = perimeterOf(*region);
     for (const auto& ring : *region)
-        for (const Point p : ring)
-            estimate.box.add(p);
+        for (const Point p : ring) estimate.box.add(p);
     const double diameter = request.diameter.millimetres();
     const double pitch = request.pitch.millimetres();
     const double depth = std::max(0.001, diameter / 2 + request.edge.millimetres() - kFitMm);
     const auto tooMany = [&] {
-        return base::fail(base::Code::TooLarge, std::string(fileName),
-                          fmt::format("{} would take more than {} stones at this size; check the scale.",
-                                      fileName, kMostStones));
+        return base::fail(
+            base::Code::TooLarge, std::string(fileName),
+            fmt::format("{} would take more than {} stones at this size; check the scale.", fileName, kMostStones));
     };
     if (request.style != StoneStyle::Fill) {
         if (estimate.outlineLength / pitch > static_cast<double>(kMostStones)) return tooMany();

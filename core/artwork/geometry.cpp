@@ -7,9 +7,7 @@
 
 namespace sp::artwork {
 
-double distance(Point a, Point b) {
-    return std::hypot(a.x - b.x, a.y - b.y);
-}
+double distance(Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y); }
 
 void Box::add(Point p) {
     left = std::min(left, p.x);

@@ -17,16 +17,10 @@ struct Point {
     friend Point operator*(double k, Point p) { return {k * p.x, k * p.y}; }
 };
 
-inline double dot(Point a, Point b) {
-    return a.x * b.x + a.y * b.y;
-}
-inline double cross(Point a, Point b) {
-    return a.x * b.y - a.y * b.x;
-}
+inline double dot(Point a, Point b) { return a.x * b.x + a.y * b.y; }
+inline double cross(Point a, Point b) { return a.x * b.y - a.y * b.x; }
 double distance(Point a, Point b);
-inline Point middle(Point a, Point b) {
-    return {0.5 * (a.x + b.x), 0.5 * (a.y + b.y)};
-}
+inline Point middle(Point a, Point b) { return {0.5 * (a.x + b.x), 0.5 * (a.y + b.y)}; }
 
 /// An upright rectangle, empty until something is added.
 struct Box {
@@ -60,10 +54,9 @@ struct Matrix {
 
     /// First `inner`, then `outer`.
     friend Matrix operator*(const Matrix& outer, const Matrix& inner) {
-        return {
-            outer.a * inner.a + outer.c * inner.b,           outer.b * inner.a + outer.d * inner.b,
-            outer.a * inner.c + outer.c * inner.d,           outer.b * inner.c + outer.d * inner.d,
-            outer.a * inner.e + outer.c * inner.f + outer.e, outer.b * inner.e + outer.d * inner.f + outer.f};
+        return {outer.a * inner.a + outer.c * inner.b,           outer.b * inner.a + outer.d * inner.b,
+                outer.a * inner.c + outer.c * inner.d,           outer.b * inner.c + outer.d * inner.d,
+                outer.a * inner.e + outer.c * inner.f + outer.e, outer.b * inner.e + outer.d * inner.f + outer.f};
     }
     friend bool operator==(const Matrix&, const Matrix&) = default;
 };

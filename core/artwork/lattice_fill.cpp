@@ -30,16 +30,13 @@ class Rows {
         const Matrix back = Matrix::rotation(-degrees);
         for (const auto& ring : region) {
             auto& turned = m_rings.emplace_back();
-            for (const Point p : ring)
-                m_box.add(turned.emplace_back(back(p)));
+            for (const Point p : ring) m_box.add(turned.emplace_back(back(p)));
         }
     }
 
     /// Where to begin, as shares of a step down and of a pitch across: even parts, and so that a row and a
     /// column go through the middle.
-    std::vector<double> sharesDown(int parts) const {
-        return shares(parts, (m_box.bottom - m_box.top) / 2 / m_step);
-    }
+    std::vector<double> sharesDown(int parts) const { return shares(parts, (m_box.bottom - m_box.top) / 2 / m_step); }
     std::vector<double> sharesAcross(int parts) const {
         return shares(parts, (m_box.right - m_box.left) / 2 / m_pitch);
     }
@@ -49,8 +46,8 @@ class Rows {
     /// Lays the rows so that one of them is `share` of a step below the top.
     void layRows(double share) {
         m_top = m_box.top + share * m_step;
-        const auto rows = static_cast<std::size_t>(
-            std::max(0.0, std::floor((m_box.bottom + kEdgeMm - m_top) / m_step) + 1));
+        const auto rows =
+            static_cast<std::size_t>(std::max(0.0, std::floor((m_box.bottom + kEdgeMm - m_top) / m_step) + 1));
         m_crossings.assign(rows, {});
         // The outermost rows may lie on the edge itself; look just inside.
         const double least = m_box.top + kEdgeMm / 2;
@@ -68,8 +65,7 @@ class Rows {
                 }
             }
         }
-        for (auto& row : m_crossings)
-            std::sort(row.begin(), row.end());
+        for (auto& row : m_crossings) std::sort(row.begin(), row.end());
     }
 
     /// Calls `see(row, first, last)` with the numbers of the places of every stretch inside, columns `share`
@@ -108,10 +104,8 @@ class Rows {
   private:
     static std::vector<double> shares(int parts, double stepsToMiddle) {
         std::vector<double> all;
-        for (int i = 0; i < parts; ++i)
-            all.push_back(static_cast<double>(i) / parts);
-        for (const double half : {0.0, 0.5})
-            all.push_back(std::fmod(stepsToMiddle + half, 1));
+        for (int i = 0; i < parts; ++i) all.push_back(static_cast<double>(i) / parts);
+        for (const double half : {0.0, 0.5}) all.push_back(std::fmod(stepsToMiddle + half, 1));
         return all;
     }
     double rowAt(std::size_t row) const { return m_top + static_cast<double>(row) * m_step; }
@@ -140,8 +134,7 @@ LatticeFill fillWithLattice(const Rings& region, double pitch, std::size_t most)
         return best;
     }
     std::size_t corners = 0;
-    for (const auto& ring : region)
-        corners += ring.size();
+    for (const auto& ring : region) corners += ring.size();
     std::size_t bestCount = 0;
     // Quarter turns bring a square lattice back to itself, sixths a staggered one.
     for (const auto& [staggered, turns] : {std::pair{false, 6}, std::pair{true, 4}}) {

@@ -22,8 +22,7 @@ class Neighbours {
         const double across = std::floor(box.width() * m_perUnit) + 1;
         const double down = std::floor(box.height() * m_perUnit) + 1;
         std::size_t slots = 64;
-        while (slots < 2 * expected)
-            slots *= 2;
+        while (slots < 2 * expected) slots *= 2;
         m_isDense = across * down <= 4 * static_cast<double>(slots);
         m_lastX = m_isDense ? across - 1 : kFarthestCell;
         m_lastY = m_isDense ? down - 1 : kFarthestCell;

@@ -33,16 +33,14 @@ std::vector<Piece> split(const std::vector<Point>& ring) {
     for (std::size_t k = 0; k < corners.size(); ++k) {
         const std::size_t end = k + 1 < corners.size() ? corners[k + 1] : corners[0] + n;
         auto& piece = pieces.emplace_back();
-        for (std::size_t i = corners[k]; i <= end; ++i)
-            piece.push_back(ring[i % n]);
+        for (std::size_t i = corners[k]; i <= end; ++i) piece.push_back(ring[i % n]);
     }
     return pieces;
 }
 
 double lengthOf(const Piece& piece) {
     double length = 0;
-    for (std::size_t i = 1; i < piece.size(); ++i)
-        length += distance(piece[i - 1], piece[i]);
+    for (std::size_t i = 1; i < piece.size(); ++i) length += distance(piece[i - 1], piece[i]);
     return length;
 }
 
@@ -80,8 +78,7 @@ OutlineRun runAlong(const Rings& rings, double pitch, double diameter) {
     run.length = perimeterOf(rings);
     Box box;
     for (const auto& ring : rings)
-        for (const Point p : ring)
-            box.add(p);
+        for (const Point p : ring) box.add(p);
     Neighbours taken(box, diameter, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
     for (const auto& ring : rings) {
         for (const Piece& piece : split(ring)) {
@@ -89,8 +86,7 @@ OutlineRun runAlong(const Rings& rings, double pitch, double diameter) {
             auto steps = static_cast<std::size_t>(std::max(1.0, std::round(length / pitch)));
             auto places = placesOn(piece, length, steps);
             // On bends the straight way is shorter than the way along; a few steps fewer mend that.
-            for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), diameter);
-                 ++tries) {
+            for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), diameter); ++tries) {
                 steps -= std::max<std::size_t>(1, steps / 64);
                 places = placesOn(piece, length, steps);
             }

@@ -112,12 +112,10 @@ class PathReader {
         if (sweep && span < 0) span += 2 * std::numbers::pi;
         if (!sweep && span > 0) span -= 2 * std::numbers::pi;
         const Point centreHere = turned(Point{centre.x * rx, centre.y * ry}) + middle(from, to);
-        const Matrix toHere =
-            Matrix{1, 0, 0, 1, centreHere.x, centreHere.y} * turned * Matrix::scaling(rx, ry);
+        const Matrix toHere = Matrix{1, 0, 0, 1, centreHere.x, centreHere.y} * turned * Matrix::scaling(rx, ry);
         m_path.arc(m_placing.matrix * toHere, u, span);
         m_at = m_control = to;
-        for (int i = 0; i < 3; ++i)
-            m_builder.countSegment(); // it becomes up to four curves
+        for (int i = 0; i < 3; ++i) m_builder.countSegment(); // it becomes up to four curves
     }
 
     bool apply(char command) {
@@ -255,12 +253,10 @@ bool addPolygon(std::string_view points, bool closed, const Placing& placing, Su
     return good;
 }
 
-void addEllipse(Point centre, double rx, double ry, const Placing& placing, Subpath& scratch,
-                DrawingBuilder& builder) {
+void addEllipse(Point centre, double rx, double ry, const Placing& placing, Subpath& scratch, DrawingBuilder& builder) {
     const HalfAxes axes = halfAxes(placing.matrix, rx, ry);
     if (axes.large - axes.small <= kRoundness * (axes.large + axes.small)) {
-        builder.add(
-            Disc{placing.matrix(centre), 0.5 * (axes.large + axes.small), placing.ink, placing.shape});
+        builder.add(Disc{placing.matrix(centre), 0.5 * (axes.large + axes.small), placing.ink, placing.shape});
         return;
     }
     const auto at = [&](double x, double y) { return placing.matrix(centre + Point{x * rx, y * ry}); };
@@ -279,8 +275,8 @@ void addRectangle(Point corner, double width, double height, double rx, double r
     const double bottom = corner.y + height;
     const auto at = [&](double x, double y) { return placing.matrix({x, y}); };
     if (rx >= 0.4999999 * width && ry >= 0.4999999 * height)
-        return addEllipse({corner.x + 0.5 * width, corner.y + 0.5 * height}, 0.5 * width, 0.5 * height,
-                          placing, scratch, builder);
+        return addEllipse({corner.x + 0.5 * width, corner.y + 0.5 * height}, 0.5 * width, 0.5 * height, placing,
+                          scratch, builder);
     if (rx <= 0 || ry <= 0) {
         scratch.start(at(corner.x, corner.y));
         scratch.lineTo(at(right, corner.y));
@@ -297,8 +293,7 @@ void addRectangle(Point corner, double width, double height, double rx, double r
         scratch.lineTo(at(corner.x + rx, bottom));
         scratch.cubicTo(at(corner.x + kx, bottom), at(corner.x, bottom - ky), at(corner.x, bottom - ry));
         scratch.lineTo(at(corner.x, corner.y + ry));
-        scratch.cubicTo(at(corner.x, corner.y + ky), at(corner.x + kx, corner.y),
-                        at(corner.x + rx, corner.y));
+        scratch.cubicTo(at(corner.x, corner.y + ky), at(corner.x + kx, corner.y), at(corner.x + rx, corner.y));
     }
     scratch.close();
     scratch.addTo(builder, placing.evenOdd, placing.ink, placing.shape);

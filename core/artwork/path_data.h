@@ -26,8 +26,7 @@ bool addPolygon(std::string_view points, bool closed, const Placing& placing, Su
 
 /// The ellipse with these half axes: a disc when the matrix leaves it within kRoundness of a circle, else an
 /// outline.
-void addEllipse(Point centre, double rx, double ry, const Placing& placing, Subpath& scratch,
-                DrawingBuilder& builder);
+void addEllipse(Point centre, double rx, double ry, const Placing& placing, Subpath& scratch, DrawingBuilder& builder);
 
 /// A rectangle with corners rounded by rx and ry, which are at most half its sides.
 void addRectangle(Point corner, double width, double height, double rx, double ry, const Placing& placing,

@@ -8,8 +8,8 @@
 
 namespace sp::artwork {
 
-/// Single lines and arcs, as drawing programs leave behind when they take outlines apart. Those of one ink that meet end
-/// to end, each end with one other, make one outline again; where three or more meet it is not clear which belong
+/// Single lines and arcs, as drawing programs leave behind when they take outlines apart. Those of one ink that meet
+/// end to end, each end with one other, make one outline again; where three or more meet it is not clear which belong
 /// together, and the outlines end there.
 class PieceChains {
   public:

@@ -34,8 +34,7 @@ Path toPath(const std::vector<Point>& ring) {
 
 Paths toPaths(const Rings& rings) {
     Paths paths;
-    for (const auto& ring : rings)
-        paths.push_back(toPath(ring));
+    for (const auto& ring : rings) paths.push_back(toPath(ring));
     return paths;
 }
 
@@ -46,8 +45,7 @@ Rings toRings(const Paths& paths) {
         auto& ring = rings.emplace_back();
         ring.reserve(path.size());
         for (const auto& p : path)
-            ring.push_back(
-                {static_cast<double>(p.X) / kPerMillimetre, static_cast<double>(p.Y) / kPerMillimetre});
+            ring.push_back({static_cast<double>(p.X) / kPerMillimetre, static_cast<double>(p.Y) / kPerMillimetre});
     }
     return rings;
 }
@@ -107,8 +105,7 @@ std::vector<Shape> shapesOf(const Drawing& drawing, double millimetresPerUnit) {
         Shape& shape = shapeFor(outline.shape, outline.ink, outline.evenOdd);
         shape.evenOdd = shape.evenOdd || outline.evenOdd;
         auto& ring = shape.rings.emplace_back();
-        for (const Point p : drawing.pointsOf(outline))
-            ring.push_back(millimetresPerUnit * p);
+        for (const Point p : drawing.pointsOf(outline)) ring.push_back(millimetresPerUnit * p);
     }
     for (const Disc& disc : drawing.discs)
         shapeFor(disc.shape, disc.ink, true)
@@ -123,21 +120,18 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
     for (const Shape& shape : shapes) {
         for (const auto& ring : shape.rings) {
             corners += ring.size();
-            for (const Point p : ring)
-                box.add(p);
+            for (const Point p : ring) box.add(p);
         }
     }
     const double reach = std::max({-box.left, -box.top, box.right, box.bottom});
     if (corners > 0 && !(reach <= units::kLongest.millimetres()))
-        return base::fail(
-            base::Code::OutOfRange, std::string(fileName),
-            fmt::format("{} reaches over a kilometre at this scale; check the scale.", fileName));
+        return base::fail(base::Code::OutOfRange, std::string(fileName),
+                          fmt::format("{} reaches over a kilometre at this scale; check the scale.", fileName));
     if (corners > kMostCorners || isTangled(shapes))
-        return base::fail(
-            base::Code::TooLarge, std::string(fileName),
-            fmt::format("The shapes of {} are too involved to estimate ({} corners); simplify the paths "
-                        "and try again.",
-                        fileName, corners));
+        return base::fail(base::Code::TooLarge, std::string(fileName),
+                          fmt::format("The shapes of {} are too involved to estimate ({} corners); simplify the paths "
+                                      "and try again.",
+                                      fileName, corners));
     Paths region;
     try {
         ClipperLib::Clipper whole;
@@ -150,18 +144,16 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
         whole.Execute(ClipperLib::ctUnion, region, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
         ClipperLib::CleanPolygons(region, kCleanSteps);
     } catch (const ClipperLib::clipperException& trouble) {
-        return base::fail(
-            base::Code::Failed, std::string(fileName),
-            fmt::format("The area of {} could not be worked out ({}); simplify the paths and try again.",
-                        fileName, trouble.what()));
+        return base::fail(base::Code::Failed, std::string(fileName),
+                          fmt::format("The area of {} could not be worked out ({}); simplify the paths and try again.",
+                                      fileName, trouble.what()));
     }
     Rings rings = toRings(region);
     if (rings.empty())
-        return base::fail(
-            base::Code::Missing, std::string(fileName),
-            fmt::format("{} has no closed or filled shape to set stones on; close its outlines, or turn "
-                        "text into outlines, and try again.",
-                        fileName));
+        return base::fail(base::Code::Missing, std::string(fileName),
+                          fmt::format("{} has no closed or filled shape to set stones on; close its outlines, or turn "
+                                      "text into outlines, and try again.",
+                                      fileName));
     return rings;
 }
 
@@ -190,8 +182,7 @@ double areaOf(const Rings& region) {
 double perimeterOf(const Rings& region) {
     double length = 0;
     for (const auto& ring : region)
-        for (std::size_t i = 0; i < ring.size(); ++i)
-            length += distance(ring[i], ring[(i + 1) % ring.size()]);
+        for (std::size_t i = 0; i < ring.size(); ++i) length += distance(ring[i], ring[(i + 1) % ring.size()]);
     return length;
 }
 

@@ -32,8 +32,7 @@ void weigh(ScaleProposal& proposal, const Drawing& drawing, const CountOptions& 
 std::vector<ScaleProposal> proposeScales(const Drawing& drawing, const CountOptions& options) {
     std::vector<ScaleProposal> proposals = {
         {"96 dpi", 25.4 / 96}, {"90 dpi", 25.4 / 90}, {"72 dpi", 25.4 / 72}, {"mm", 1}, {"in", 25.4}};
-    for (auto& proposal : proposals)
-        weigh(proposal, drawing, options);
+    for (auto& proposal : proposals) weigh(proposal, drawing, options);
     std::stable_sort(proposals.begin(), proposals.end(), [](const ScaleProposal& a, const ScaleProposal& b) {
         return a.fitting != b.fitting ? a.fitting > b.fitting : a.misfit < b.misfit;
     });
@@ -42,8 +41,7 @@ std::vector<ScaleProposal> proposeScales(const Drawing& drawing, const CountOpti
 
 base::Result<ScaleProposal> parseScale(std::string_view text) {
     text = trimmed(text);
-    constexpr std::array<std::pair<std::string_view, double>, 3> kUnits = {
-        {{"mm", 1}, {"cm", 10}, {"in", 25.4}}};
+    constexpr std::array<std::pair<std::string_view, double>, 3> kUnits = {{{"mm", 1}, {"cm", 10}, {"in", 25.4}}};
     for (const auto& [name, millimetres] : kUnits)
         if (equalsIgnoringCase(text, name)) return ScaleProposal{std::string(name), millimetres};
     Scanner scanner(text);
@@ -51,11 +49,10 @@ base::Result<ScaleProposal> parseScale(std::string_view text) {
     const auto unit = trimmed(scanner.rest());
     const bool isDpi = equalsIgnoringCase(unit, "dpi");
     if (!number || !(unit.empty() || isDpi))
-        return base::fail(
-            base::Code::Invalid, "scale",
-            fmt::format("\"{}\" is not a scale; write 96 dpi, mm, in, or the millimetres one unit is, as "
-                        "in 0.2646.",
-                        text));
+        return base::fail(base::Code::Invalid, "scale",
+                          fmt::format("\"{}\" is not a scale; write 96 dpi, mm, in, or the millimetres one unit is, as "
+                                      "in 0.2646.",
+                                      text));
     const double millimetres = isDpi && *number > 0 ? 25.4 / *number : *number;
     if (!(millimetres >= 1e-6 && millimetres <= 1e6))
         return base::fail(

@@ -7,10 +7,8 @@
 namespace sp::artwork {
 
 std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && isSpace(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isSpace(text.back()))
-        text.remove_suffix(1);
+    while (!text.empty() && isSpace(text.front())) text.remove_prefix(1);
+    while (!text.empty() && isSpace(text.back())) text.remove_suffix(1);
     return text;
 }
 
@@ -25,9 +23,7 @@ namespace {
 
 /// Bytes of the well-formed UTF-8 sequence at the beginning (RFC 3629, section 4), or 0.
 std::size_t utf8Length(std::string_view text) {
-    const auto byte = [&](std::size_t i) {
-        return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U;
-    };
+    const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
     const auto tails = [&](std::size_t n) {
         for (std::size_t i = 1; i <= n; ++i)
             if ((byte(i) & 0xc0U) != 0x80U) return false;
@@ -37,10 +33,8 @@ std::size_t utf8Length(std::string_view text) {
     const unsigned b = byte(1);
     if (a < 0x80) return 1;
     if (a >= 0xc2 && a <= 0xdf) return tails(1) ? 2 : 0;
-    if (a >= 0xe0 && a <= 0xef)
-        return tails(2) && !(a == 0xe0 && b < 0xa0) && !(a == 0xed && b >= 0xa0) ? 3 : 0;
-    if (a >= 0xf0 && a <= 0xf4)
-        return tails(3) && !(a == 0xf0 && b < 0x90) && !(a == 0xf4 && b >= 0x90) ? 4 : 0;
+    if (a >= 0xe0 && a <= 0xef) return tails(2) && !(a == 0xe0 && b < 0xa0) && !(a == 0xed && b >= 0xa0) ? 3 : 0;
+    if (a >= 0xf0 && a <= 0xf4) return tails(3) && !(a == 0xf0 && b < 0x90) && !(a == 0xf4 && b >= 0x90) ? 4 : 0;
     return 0;
 }
 

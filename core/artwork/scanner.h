@@ -12,18 +12,10 @@ namespace sp::artwork {
 /// No number of artwork is larger, as written.
 inline constexpr double kLargestNumber = 1e9;
 
-inline bool isSpace(char c) {
-    return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\f';
-}
-inline bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-inline bool isLetter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-inline char lower(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c;
-}
+inline bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\f'; }
+inline bool isDigit(char c) { return c >= '0' && c <= '9'; }
+inline bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+inline char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c; }
 std::string_view trimmed(std::string_view text);
 bool equalsIgnoringCase(std::string_view text, std::string_view lowerCase);
 
@@ -43,8 +35,7 @@ class Scanner {
     char peek() const { return m_at == m_end ? '\0' : *m_at; }
     void skip() { ++m_at; }
     void skipSpace() {
-        while (m_at != m_end && isSpace(*m_at))
-            ++m_at;
+        while (m_at != m_end && isSpace(*m_at)) ++m_at;
     }
     void skipSeparator() {
         skipSpace();
@@ -84,14 +75,12 @@ class Scanner {
         if (isNegative) ++at;
         const char* first = at;
         std::int64_t digits = 0;
-        while (at != m_end && isDigit(*at) && at - first <= kMostDigits)
-            digits = digits * 10 + (*at++ - '0');
+        while (at != m_end && isDigit(*at) && at - first <= kMostDigits) digits = digits * 10 + (*at++ - '0');
         auto count = at - first;
         std::ptrdiff_t decimals = 0;
         if (at != m_end && *at == '.') {
             const char* point = ++at;
-            while (at != m_end && isDigit(*at) && at - point <= kMostDigits &&
-                   count + (at - point) <= kMostDigits)
+            while (at != m_end && isDigit(*at) && at - point <= kMostDigits && count + (at - point) <= kMostDigits)
                 digits = digits * 10 + (*at++ - '0');
             decimals = at - point;
             count += decimals;

@@ -12,8 +12,7 @@ namespace sp::artwork {
 namespace {
 
 StoneSize tenths(const char* name, std::int64_t smallest, std::int64_t largest) {
-    return {name, units::Length::fromMicrometres(smallest * 100),
-            units::Length::fromMicrometres(largest * 100)};
+    return {name, units::Length::fromMicrometres(smallest * 100), units::Length::fromMicrometres(largest * 100)};
 }
 
 } // namespace
@@ -26,8 +25,7 @@ std::span<const StoneSize> publishedStoneSizes() {
     return sizes;
 }
 
-std::optional<std::size_t> sizeOfHole(double diameterMm, double allowanceMm,
-                                      std::span<const StoneSize> sizes) {
+std::optional<std::size_t> sizeOfHole(double diameterMm, double allowanceMm, std::span<const StoneSize> sizes) {
     const double stone = diameterMm - allowanceMm;
     std::optional<std::size_t> best;
     double nearest = 0;

@@ -32,8 +32,7 @@ inline constexpr double kSizeSlackMm = 0.02;
 
 /// Index of the size whose stones drop into a hole of `diameterMm` cut `allowanceMm` larger than they are;
 /// where two ranges hold it, the one whose middle is nearer. Nothing when none does.
-std::optional<std::size_t> sizeOfHole(double diameterMm, double allowanceMm,
-                                      std::span<const StoneSize> sizes);
+std::optional<std::size_t> sizeOfHole(double diameterMm, double allowanceMm, std::span<const StoneSize> sizes);
 
 /// The size of this name, in any case ("ss10").
 std::optional<std::size_t> sizeNamed(std::string_view name, std::span<const StoneSize> sizes);

@@ -13,8 +13,7 @@ namespace sp::artwork {
 namespace {
 
 constexpr std::array<std::string_view, kProperties> kNames = {
-    "fill",    "stroke",    "color",      "display",   "visibility",
-    "opacity", "fill-rule", "stop-color", "clip-path", "mask"};
+    "fill", "stroke", "color", "display", "visibility", "opacity", "fill-rule", "stop-color", "clip-path", "mask"};
 
 constexpr std::size_t kMostRules = 20'000;
 
@@ -91,8 +90,7 @@ void StyleSheet::add(std::string_view source) {
     const std::string_view text = m_texts.back();
     for (std::size_t at = 0; at < text.size();) {
         const auto open = text.find_first_of("{;", at);
-        const std::string_view head =
-            trimmed(text.substr(at, open == std::string_view::npos ? open : open - at));
+        const std::string_view head = trimmed(text.substr(at, open == std::string_view::npos ? open : open - at));
         if (open == std::string_view::npos) break;
         if (text[open] == ';') { // @import, @charset, or a stray semicolon
             if (head.starts_with("@import")) m_imports = true;
@@ -202,8 +200,8 @@ bool StyleSheet::ancestorsMatch(const Rule& rule, std::size_t next, pugi::xml_no
     return false;
 }
 
-void StyleSheet::collect(const Index& index, std::string_view key, const pugi::xml_node& element,
-                         std::string_view name, std::string_view classes, std::string_view id) {
+void StyleSheet::collect(const Index& index, std::string_view key, const pugi::xml_node& element, std::string_view name,
+                         std::string_view classes, std::string_view id) {
     const auto found = index.find(key);
     if (found == index.end()) return;
     for (const auto number : found->second) {
@@ -223,14 +221,12 @@ std::span<const Declaration* const> StyleSheet::matching(const pugi::xml_node& e
         collect(m_byElement, name, element, name, classes, id);
     }
     if (!classes.empty() && !m_byClass.empty())
-        eachWord(classes,
-                 [&](std::string_view word) { collect(m_byClass, word, element, name, classes, id); });
+        eachWord(classes, [&](std::string_view word) { collect(m_byClass, word, element, name, classes, id); });
     if (!id.empty() && !m_byId.empty()) collect(m_byId, id, element, name, classes, id);
     if (m_found.size() > 1) {
         std::sort(m_found.begin(), m_found.end(), [this](std::uint32_t a, std::uint32_t b) {
-            return m_rules[a].specificity != m_rules[b].specificity
-                       ? m_rules[a].specificity < m_rules[b].specificity
-                       : a < b;
+            return m_rules[a].specificity != m_rules[b].specificity ? m_rules[a].specificity < m_rules[b].specificity
+                                                                    : a < b;
         });
         m_found.erase(std::unique(m_found.begin(), m_found.end()), m_found.end());
     }

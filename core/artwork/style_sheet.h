@@ -80,11 +80,10 @@ class StyleSheet {
 
     void addRule(std::string_view selectors, std::string_view declarations);
     bool parseSelector(std::string_view text, Rule& rule) const;
-    bool matches(const Compound& compound, std::string_view name, std::string_view classes,
-                 std::string_view id);
+    bool matches(const Compound& compound, std::string_view name, std::string_view classes, std::string_view id);
     bool ancestorsMatch(const Rule& rule, std::size_t next, pugi::xml_node element);
-    void collect(const Index& index, std::string_view key, const pugi::xml_node& element,
-                 std::string_view name, std::string_view classes, std::string_view id);
+    void collect(const Index& index, std::string_view key, const pugi::xml_node& element, std::string_view name,
+                 std::string_view classes, std::string_view id);
 
     std::deque<std::string> m_texts; ///< never moved: the rules look into them
     std::vector<Rule> m_rules;
@@ -102,11 +101,9 @@ template<class Take>
 void eachWord(std::string_view text, Take take) {
     std::size_t at = 0;
     while (at < text.size()) {
-        while (at < text.size() && static_cast<unsigned char>(text[at]) <= ' ')
-            ++at;
+        while (at < text.size() && static_cast<unsigned char>(text[at]) <= ' ') ++at;
         const std::size_t from = at;
-        while (at < text.size() && static_cast<unsigned char>(text[at]) > ' ')
-            ++at;
+        while (at < text.size() && static_cast<unsigned char>(text[at]) > ' ') ++at;
         if (at > from) take(text.substr(from, at - from));
     }
 }
@@ -117,8 +114,7 @@ bool nextDeclaration(std::string_view text, std::size_t& at, Declaration& declar
 template<class Take>
 void eachDeclaration(std::string_view text, Take take) {
     Declaration declaration{};
-    for (std::size_t at = 0; nextDeclaration(text, at, declaration);)
-        take(declaration);
+    for (std::size_t at = 0; nextDeclaration(text, at, declaration);) take(declaration);
 }
 
 /// The name without its prefix: "svg:circle" is "circle".

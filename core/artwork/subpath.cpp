@@ -22,8 +22,7 @@ inline Point onCubic(Point p0, Point p1, Point p2, Point p3, double t) {
 std::optional<RoundFit> kasa(const std::vector<Point>& points) {
     const double n = static_cast<double>(points.size());
     Point mean;
-    for (const Point p : points)
-        mean = mean + p;
+    for (const Point p : points) mean = mean + p;
     mean = (1 / n) * mean;
     double xx = 0, xy = 0, yy = 0, xz = 0, yz = 0, zz = 0;
     for (const Point p : points) {
@@ -58,8 +57,7 @@ std::optional<RoundFit> aboutMean(const std::vector<Point>& samples) {
     constexpr double kEven = 0.01;
     const double n = static_cast<double>(samples.size());
     Point mean;
-    for (const Point p : samples)
-        mean = mean + p;
+    for (const Point p : samples) mean = mean + p;
     mean = (1 / n) * mean;
     double least = HUGE_VAL, most = 0, sum = 0;
     for (const Point p : samples) {
@@ -121,17 +119,14 @@ void Subpath::arc(const Matrix& fromUnitCircle, Point arm, double sweep) {
     if (const double angle = sweep / pieces; !(std::abs(angle - m_step.angle) < 1e-13))
         m_step = {angle, std::cos(angle), std::sin(angle), 4.0 / 3.0 * std::tan(angle / 4)};
     for (int i = 0; i < pieces; ++i) {
-        const Point next{arm.x * m_step.cosine - arm.y * m_step.sine,
-                         arm.x * m_step.sine + arm.y * m_step.cosine};
+        const Point next{arm.x * m_step.cosine - arm.y * m_step.sine, arm.x * m_step.sine + arm.y * m_step.cosine};
         cubicTo(fromUnitCircle(arm + m_step.reach * Point{-arm.y, arm.x}),
                 fromUnitCircle(next - m_step.reach * Point{-next.y, next.x}), fromUnitCircle(next));
         arm = next;
     }
 }
 
-bool Subpath::endsMeet(double reach) const {
-    return distance(m_first, m_last) <= reach;
-}
+bool Subpath::endsMeet(double reach) const { return distance(m_first, m_last) <= reach; }
 
 std::optional<RoundFit> Subpath::fitCircle() {
     if (m_segments.size() < 2 && !m_curved) return std::nullopt;
@@ -154,13 +149,11 @@ std::optional<RoundFit> Subpath::fitCircle() {
     if (m_samples.size() < 7) return std::nullopt;
     auto fit = fitWithin(m_samples);
     if (!fit || (!m_closed && !endsMeet(kLargestGap * fit->radius))) return std::nullopt;
-    const double share =
-        std::abs(areaOf(m_samples, fit->centre)) / (std::numbers::pi * fit->radius * fit->radius);
+    const double share = std::abs(areaOf(m_samples, fit->centre)) / (std::numbers::pi * fit->radius * fit->radius);
     if (share < 0.85 || share > 1.1) return std::nullopt; // a part of a circle, or round it twice
     if (!m_curved) {
         double sum = 0;
-        for (const Segment& segment : m_segments)
-            sum += distance(segment.to, fit->centre);
+        for (const Segment& segment : m_segments) sum += distance(segment.to, fit->centre);
         fit->radius = sum / static_cast<double>(m_segments.size());
     }
     return fit;
@@ -171,16 +164,15 @@ std::vector<Point>& Subpath::flatten() {
     Point at = m_first;
     for (const Segment& s : m_segments) {
         if (s.curved) {
-            const double bend = std::max(distance(middle(at, s.control2), s.control1),
-                                         distance(middle(s.control1, s.to), s.control2)) *
-                                2;
+            const double bend =
+                std::max(distance(middle(at, s.control2), s.control1), distance(middle(s.control1, s.to), s.control2)) *
+                2;
             const double length =
                 distance(at, s.control1) + distance(s.control1, s.control2) + distance(s.control2, s.to);
             const double wanted = length > 0 ? std::sqrt(0.75 * bend / (length / 2000)) : 1;
             const int pieces = std::clamp(static_cast<int>(std::ceil(wanted)), 1, 64);
             for (int i = 1; i < pieces; ++i)
-                m_samples.push_back(
-                    onCubic(at, s.control1, s.control2, s.to, static_cast<double>(i) / pieces));
+                m_samples.push_back(onCubic(at, s.control1, s.control2, s.to, static_cast<double>(i) / pieces));
         }
         m_samples.push_back(at = s.to);
     }
@@ -196,8 +188,7 @@ void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, st
     }
     auto& corners = flatten();
     Box box;
-    for (const Point p : corners)
-        box.add(p);
+    for (const Point p : corners) box.add(p);
     const bool meets = endsMeet(1e-3 * (box.width() + box.height()));
     if (meets && corners.size() > 2 && corners.back() == corners.front()) corners.pop_back();
     builder.add(corners, m_closed || meets, evenOdd, ink, shape);

@@ -133,38 +133,32 @@ class SvgReader {
         if (localName(root.name()) != "svg")
             return base::fail(
                 base::Code::Foreign, std::string(m_fileName),
-                fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.",
-                            m_fileName));
+                fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.", m_fileName));
         const std::string_view rootName = root.name();
         m_prefix = rootName.substr(0, rootName.size() - 3);
         if (!gatherStyles(root))
-            return base::fail(
-                base::Code::TooLarge, std::string(m_fileName),
-                fmt::format("{} nests its groups more than {} deep; ungroup the artwork and save it "
-                            "again.",
-                            m_fileName, kDeepest));
+            return base::fail(base::Code::TooLarge, std::string(m_fileName),
+                              fmt::format("{} nests its groups more than {} deep; ungroup the artwork and save it "
+                                          "again.",
+                                          m_fileName, kDeepest));
         readRoot(root);
         return finish();
     }
 
   private:
     base::Result<Drawing> finish() {
-        for (auto [aside, reason] :
-             {std::pair{&m_hidden, "hidden"}, std::pair{&m_unpainted, "not painted"}}) {
+        for (auto [aside, reason] : {std::pair{&m_hidden, "hidden"}, std::pair{&m_unpainted, "not painted"}}) {
             auto drawing = aside->finish();
             if (!drawing) return drawing;
-            if (const auto count = drawing->discs.size() + drawing->outlines.size())
-                m_builder.leaveOut(reason, count);
+            if (const auto count = drawing->discs.size() + drawing->outlines.size()) m_builder.leaveOut(reason, count);
         }
         if (!m_sheet.isWithinBudget())
-            m_builder.refuse(
-                {base::Code::TooLarge, std::string(m_fileName),
-                 fmt::format("{} has a style sheet too involved to follow; save it with colours on the "
-                             "shapes themselves and try again.",
-                             m_fileName)});
+            m_builder.refuse({base::Code::TooLarge, std::string(m_fileName),
+                              fmt::format("{} has a style sheet too involved to follow; save it with colours on the "
+                                          "shapes themselves and try again.",
+                                          m_fileName)});
         if (m_sheet.unread() > 0)
-            m_builder.warn(
-                fmt::format("{} style rules were not understood and left aside.", m_sheet.unread()));
+            m_builder.warn(fmt::format("{} style rules were not understood and left aside.", m_sheet.unread()));
         if (m_sheet.wantsOtherFiles())
             m_builder.warn("The drawing asks for a style sheet in another file, which was not opened.");
         if (!m_gradients.empty())
@@ -172,12 +166,11 @@ class SvgReader {
                                        m_gradients.size() == 1 ? "gradient stands for its first colour"
                                                                : "gradients stand for their first colours"));
         if (m_clippedShapes > 0)
-            m_builder.warn(fmt::format("{} shapes stand behind a clip path or mask and are counted whole.",
-                                       m_clippedShapes));
-        if (m_unreadTransforms > 0)
             m_builder.warn(
-                fmt::format("{} transforms could not be read; what they move may stand in the wrong place.",
-                            m_unreadTransforms));
+                fmt::format("{} shapes stand behind a clip path or mask and are counted whole.", m_clippedShapes));
+        if (m_unreadTransforms > 0)
+            m_builder.warn(fmt::format("{} transforms could not be read; what they move may stand in the wrong place.",
+                                       m_unreadTransforms));
         return m_builder.finish();
     }
 
@@ -186,8 +179,7 @@ class SvgReader {
         int depth = 0;
         for (pugi::xml_node node = root; node;) {
             if (localName(node.name()) == "style")
-                for (const auto& text : node.children())
-                    m_sheet.add(text.value());
+                for (const auto& text : node.children()) m_sheet.add(text.value());
             if (node.first_child()) {
                 if (++depth > kDeepest) return false;
                 node = node.first_child();
@@ -224,8 +216,7 @@ class SvgReader {
             } else if (h <= 0) {
                 h = w * box->height / box->width;
             }
-            state.matrix =
-                fitViewBox(*box, w, h, parseAspectRatio(root.attribute("preserveAspectRatio").value()));
+            state.matrix = fitViewBox(*box, w, h, parseAspectRatio(root.attribute("preserveAspectRatio").value()));
             state.viewWidth = box->width;
             state.viewHeight = box->height;
         } else {
@@ -235,8 +226,7 @@ class SvgReader {
         if (isPhysical) { // back to units of the viewBox, so that one unit is a plain number of millimetres
             const double unit = box ? state.matrix.a : 1;
             if (box) state.matrix = Matrix::scaling(1 / unit, 1 / unit) * state.matrix;
-            m_builder.setUnit(unit * kMillimetresPerPixel,
-                              width && width->isPhysical() ? width->unit : height->unit);
+            m_builder.setUnit(unit * kMillimetresPerPixel, width && width->isPhysical() ? width->unit : height->unit);
         } else {
             m_builder.setUnit(std::nullopt, "px");
         }
@@ -325,8 +315,7 @@ class SvgReader {
             for (const Declaration* d : m_sheet.matching(node, svgName(node.name()), classes, id))
                 set(d->property, d->value, d->important ? 4 : 2);
         if (!style.empty())
-            eachDeclaration(style,
-                            [this](const Declaration& d) { set(d.property, d.value, d.important ? 5 : 3); });
+            eachDeclaration(style, [this](const Declaration& d) { set(d.property, d.value, d.important ? 5 : 3); });
         applyValues(outer, state);
         if (kind == Kind::Group) nameLayer(state, mode == "layer", label.empty() ? id : label);
         return state;
@@ -395,8 +384,7 @@ class SvgReader {
         std::string_view target = trimmed(text.substr(4, close - 4));
         while (!target.empty() && (target.front() == '"' || target.front() == '\'' || target.front() == '#'))
             target.remove_prefix(1);
-        while (!target.empty() && (target.back() == '"' || target.back() == '\''))
-            target.remove_suffix(1);
+        while (!target.empty() && (target.back() == '"' || target.back() == '\'')) target.remove_suffix(1);
         const pugi::xml_node server = byId(target);
         const std::string_view name = localName(server.name());
         if (name == "pattern") return {Paint::Kind::Pattern, 0};
@@ -407,8 +395,7 @@ class SvgReader {
             return known->second;
         }
         const auto fallback = close < text.size() ? trimmed(text.substr(close + 1)) : std::string_view();
-        return fallback.empty() || fallback.starts_with("url(") ? Paint{}
-                                                                : paintFrom(fallback, inherited, colour);
+        return fallback.empty() || fallback.starts_with("url(") ? Paint{} : paintFrom(fallback, inherited, colour);
     }
 
     std::optional<std::uint32_t> firstStop(pugi::xml_node gradient, std::uint32_t colour) {
@@ -416,8 +403,8 @@ class SvgReader {
             for (const auto& stop : gradient.children()) {
                 if (svgName(stop.name()) != "stop") continue;
                 std::string_view text = stop.attribute("stop-color").value();
-                for (const Declaration* d : m_sheet.matching(stop, "stop", stop.attribute("class").value(),
-                                                             stop.attribute("id").value()))
+                for (const Declaration* d :
+                     m_sheet.matching(stop, "stop", stop.attribute("class").value(), stop.attribute("id").value()))
                     if (d->property == Property::StopColour) text = d->value;
                 eachDeclaration(stop.attribute("style").value(), [&](const Declaration& d) {
                     if (d.property == Property::StopColour) text = d.value;
@@ -461,8 +448,7 @@ class SvgReader {
         for (const auto& child : node.children()) {
             m_builder.visit();
             if (child.type() != pugi::node_element || svgName(child.name()).empty()) continue;
-            if (child.attribute("requiredExtensions") ||
-                child.attribute("requiredFeatures").value()[0] != '\0')
+            if (child.attribute("requiredExtensions") || child.attribute("requiredFeatures").value()[0] != '\0')
                 continue;
             const std::string_view language = child.attribute("systemLanguage").value();
             if (!language.empty() && !language.starts_with("en")) continue;
@@ -497,9 +483,8 @@ class SvgReader {
         state.viewWidth = width;
         state.viewHeight = height;
         if (const auto box = parseViewBox(node.attribute("viewBox").value())) {
-            state.matrix =
-                state.matrix * fitViewBox(*box, width, height,
-                                          parseAspectRatio(node.attribute("preserveAspectRatio").value()));
+            state.matrix = state.matrix * fitViewBox(*box, width, height,
+                                                     parseAspectRatio(node.attribute("preserveAspectRatio").value()));
             state.viewWidth = box->width;
             state.viewHeight = box->height;
         }
@@ -533,9 +518,8 @@ class SvgReader {
                                   static_cast<std::uint64_t>(paint.kind) << 24 | paint.rgb;
         const auto [found, isNew] = m_inks.try_emplace(key, 0);
         if (isNew)
-            found->second =
-                m_builder.inkOf(paint.kind == Paint::Kind::Pattern ? "pattern" : colourText(paint.rgb),
-                                m_layers[state.layer], filled);
+            found->second = m_builder.inkOf(paint.kind == Paint::Kind::Pattern ? "pattern" : colourText(paint.rgb),
+                                            m_layers[state.layer], filled);
         return found->second;
     }
 
@@ -560,8 +544,7 @@ class SvgReader {
         }
     }
 
-    bool addShape(pugi::xml_node node, Kind kind, const State& state, const Placing& placing,
-                  DrawingBuilder& to) {
+    bool addShape(pugi::xml_node node, Kind kind, const State& state, const Placing& placing, DrawingBuilder& to) {
         const double w = state.viewWidth;
         const double h = state.viewHeight;
         if (kind == Kind::Path) return addPath(valueOf(node.attribute("d")), placing, m_path, to);
@@ -636,10 +619,9 @@ bool fitsMemory(std::string_view text) {
 
 base::Result<Drawing> readSvg(std::string text, std::string_view fileName, const Limits& limits) {
     const auto tooLarge = [&] {
-        return base::fail(
-            base::Code::TooLarge, std::string(fileName),
-            fmt::format("{} is too large to be one design ({} MB); split it into parts and count each.",
-                        fileName, text.size() / 1'000'000));
+        return base::fail(base::Code::TooLarge, std::string(fileName),
+                          fmt::format("{} is too large to be one design ({} MB); split it into parts and count each.",
+                                      fileName, text.size() / 1'000'000));
     };
     if (text.size() > limits.bytes) return tooLarge();
     EntityNotes notes;
@@ -655,14 +637,12 @@ base::Result<Drawing> readSvg(std::string text, std::string_view fileName, const
             base::Code::Foreign, std::string(fileName),
             fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.", fileName));
     if (!parsed)
-        return base::fail(
-            base::Code::Damaged, std::string(fileName),
-            fmt::format("{} breaks off or is garbled at byte {} ({}); save it again from the drawing "
-                        "program.",
-                        fileName, parsed.offset, parsed.description()));
+        return base::fail(base::Code::Damaged, std::string(fileName),
+                          fmt::format("{} breaks off or is garbled at byte {} ({}); save it again from the drawing "
+                                      "program.",
+                                      fileName, parsed.offset, parsed.description()));
     SvgReader reader(document, fileName, limits);
-    if (notes.external > 0)
-        reader.builder().warn("The drawing asks for text in another file, which was not opened.");
+    if (notes.external > 0) reader.builder().warn("The drawing asks for text in another file, which was not opened.");
     return reader.read();
 }
 

@@ -20,9 +20,8 @@ struct Unit {
 
 // CSS Values and Units Level 3, section 5.2; em and ex of a 16 px font.
 constexpr Unit kUnits[] = {
-    {"px", 1, false},        {"mm", 96 / 25.4, true}, {"cm", 96 / 2.54, true}, {"in", 96, true},
-    {"pt", 96.0 / 72, true}, {"pc", 16, true},        {"q", 24 / 25.4, true},  {"em", 16, false},
-    {"ex", 8, false},        {"%", 0, false},
+    {"px", 1, false}, {"mm", 96 / 25.4, true}, {"cm", 96 / 2.54, true}, {"in", 96, true}, {"pt", 96.0 / 72, true},
+    {"pc", 16, true}, {"q", 24 / 25.4, true},  {"em", 16, false},       {"ex", 8, false}, {"%", 0, false},
 };
 
 const Unit* unitOf(std::string_view name) {
@@ -31,8 +30,7 @@ const Unit* unitOf(std::string_view name) {
     return nullptr;
 }
 
-std::optional<Matrix> makeTransform(std::string_view name, const std::array<double, 6>& v,
-                                    std::size_t count) {
+std::optional<Matrix> makeTransform(std::string_view name, const std::array<double, 6>& v, std::size_t count) {
     if (name == "matrix" && count == 6) return Matrix{v[0], v[1], v[2], v[3], v[4], v[5]};
     if (name == "translate" && (count == 1 || count == 2)) return Matrix::translation(v[0], v[1]);
     if (name == "scale" && (count == 1 || count == 2)) return Matrix::scaling(v[0], count == 1 ? v[0] : v[1]);
@@ -102,8 +100,7 @@ Matrix fitViewBox(const ViewBox& box, double width, double height, const AspectR
     const double sy = height / box.height;
     if (ratio.stretch) return Matrix::scaling(sx, sy) * Matrix::translation(-box.x, -box.y);
     const double s = ratio.slice ? std::max(sx, sy) : std::min(sx, sy);
-    return Matrix::translation(ratio.alignX * (width - s * box.width),
-                               ratio.alignY * (height - s * box.height)) *
+    return Matrix::translation(ratio.alignX * (width - s * box.width), ratio.alignY * (height - s * box.height)) *
            Matrix::scaling(s, s) * Matrix::translation(-box.x, -box.y);
 }
 
@@ -113,8 +110,7 @@ std::optional<Matrix> parseTransform(std::string_view text) {
     for (scanner.skipSpace(); !scanner.isDone(); scanner.skipSeparator()) {
         const auto name = scanner.word();
         scanner.skipSpace();
-        if (!scanner.take('('))
-            return name == "none" && scanner.isDone() ? std::optional(whole) : std::nullopt;
+        if (!scanner.take('(')) return name == "none" && scanner.isDone() ? std::optional(whole) : std::nullopt;
         std::array<double, 6> values{};
         std::size_t count = 0;
         scanner.skipSpace();

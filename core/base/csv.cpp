@@ -8,8 +8,8 @@ namespace sp::base {
 
 std::string guarded(std::string_view words) {
     using namespace std::string_view_literals;
-    static constexpr std::array kStarts{"="sv, "+"sv, "-"sv, "@"sv, "\t"sv, "\r"sv, "\n"sv, "\0"sv, "'"sv,
-                                        "\uFF1D"sv, "\uFF0B"sv, "\uFF0D"sv, "\uFF20"sv};
+    static constexpr std::array kStarts{"="sv,  "+"sv, "-"sv,      "@"sv,      "\t"sv,     "\r"sv,    "\n"sv,
+                                        "\0"sv, "'"sv, "\uFF1D"sv, "\uFF0B"sv, "\uFF0D"sv, "\uFF20"sv};
     const bool isFormula = std::any_of(kStarts.begin(), kStarts.end(),
                                        [&](std::string_view start) { return words.substr(0, start.size()) == start; });
     return isFormula ? "'" + std::string(words) : std::string(words);

@@ -40,7 +40,7 @@ struct DesignArtwork {
 
 /// The stone that the owner chose for a colour in a drawing, remembered for the next drawing.
 struct ColourMaterial {
-    base::Id id; ///< given by the book
+    base::Id id;           ///< given by the book
     std::uint32_t rgb = 0; ///< 0xRRGGBB as drawn
     std::string stoneSize; ///< a name of the SS table
     base::Id material;

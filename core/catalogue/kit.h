@@ -26,13 +26,13 @@ struct Kit {
     base::Id id;
     std::string name; ///< unique in a book
     base::Id supplier;
-    base::Id design;           ///< whose templates come with it ready cut, and for which it is meant; may be none
-    units::Money price;        ///< without templates cut
+    base::Id design;    ///< whose templates come with it ready cut, and for which it is meant; may be none
+    units::Money price; ///< without templates cut
     std::optional<units::Money> priceWithTemplates; ///< the same with the design's templates cut; none: not offered
-    std::vector<KitItem> items;     ///< each material once
-    std::vector<std::string> tools; ///< what comes along and does not limit how many pieces can be made
-    units::Rate shortCount;         ///< share of its stones that is missing as a rule; 0 to below one
-    std::optional<units::Date> pricedOn; ///< when the price was last seen
+    std::vector<KitItem> items;                     ///< each material once
+    std::vector<std::string> tools;                 ///< what comes along and does not limit how many pieces can be made
+    units::Rate shortCount;                         ///< share of its stones that is missing as a rule; 0 to below one
+    std::optional<units::Date> pricedOn;            ///< when the price was last seen
 
     friend bool operator==(const Kit&, const Kit&) = default;
 };

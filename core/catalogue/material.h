@@ -104,11 +104,11 @@ struct Pack {
     base::Id id;
     base::Id material;
     base::Id supplier;
-    std::string name;                     ///< "bag of 10 gross"
-    units::Count amount;                  ///< stones, sheets, rolls or pieces in it, 1 or more
-    std::vector<PriceBreak> prices;       ///< by `from`, ascending, the first from 1
-    bool usual = false;                   ///< the pack whose price is the replacement price
-    std::optional<units::Date> pricedOn;  ///< when the price was last seen
+    std::string name;                    ///< "bag of 10 gross"
+    units::Count amount;                 ///< stones, sheets, rolls or pieces in it, 1 or more
+    std::vector<PriceBreak> prices;      ///< by `from`, ascending, the first from 1
+    bool usual = false;                  ///< the pack whose price is the replacement price
+    std::optional<units::Date> pricedOn; ///< when the price was last seen
 
     friend bool operator==(const Pack&, const Pack&) = default;
 };

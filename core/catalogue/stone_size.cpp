@@ -14,9 +14,9 @@ constexpr StoneSize row(std::string_view name, std::int64_t smallestUm, std::int
 }
 
 constexpr std::array kSizes{
-    row("SS6", 1900, 2100),  row("SS8", 2300, 2500),  row("SS10", 2700, 2900), row("SS12", 3000, 3200),
-    row("SS16", 3800, 4000), row("SS20", 4600, 4800), row("SS30", 6300, 6500), row("SS34", 7100, 7300),
-    row("SS40", 8500, 8700),
+    row("SS6", 1900, 2100),  row("SS8", 2300, 2500),  row("SS10", 2700, 2900),
+    row("SS12", 3000, 3200), row("SS16", 3800, 4000), row("SS20", 4600, 4800),
+    row("SS30", 6300, 6500), row("SS34", 7100, 7300), row("SS40", 8500, 8700),
 };
 
 } // namespace

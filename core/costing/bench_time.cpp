@@ -32,8 +32,7 @@ Duration durationOf(Step step, const catalogue::StepStandard& standard, const ca
     const units::Int128 one = hundredthsForOne(standard, standard.perPiece, colours, stones);
     const std::int64_t quantity = line.quantity.value();
     if (standard.learning.ppm() == units::kPpm)
-        return standard.perJob +
-               Duration::fromMilliseconds(Fraction::ratio(one * quantity, 100).roundedHalfEven());
+        return standard.perJob + Duration::fromMilliseconds(Fraction::ratio(one * quantity, 100).roundedHalfEven());
     const double learned = static_cast<double>(one) / 100 * totalTimeFactor(standard.learning, quantity);
     return standard.perJob + Duration::fromMilliseconds(std::llround(learned));
 }

@@ -92,9 +92,7 @@ class LineCoster {
     }
 
   private:
-    bool onBlank() const {
-        return !m_base || m_base->material.kind == catalogue::MaterialKind::Blank;
-    }
+    bool onBlank() const { return !m_base || m_base->material.kind == catalogue::MaterialKind::Blank; }
 
     base::Done planSheets() {
         const auto quantity = m_line.quantity.value();
@@ -104,8 +102,8 @@ class LineCoster {
             if (auto ok = plan(m_sheet.tape, tape, (quantity + lifts - 1) / lifts); !ok) return ok;
         }
         if (m_template && !m_line.templatesOnWall)
-            if (auto ok = plan(m_sheet.templates, m_template->material,
-                               static_cast<std::int64_t>(m_line.stones.size()));
+            if (auto ok =
+                    plan(m_sheet.templates, m_template->material, static_cast<std::int64_t>(m_line.stones.size()));
                 !ok)
                 return ok;
         units::Length border;
@@ -114,8 +112,8 @@ class LineCoster {
             if (auto ok = plan(m_sheet.base, backing, quantity); !ok) return ok;
             border = backing.sheet.border;
         }
-        const auto use = useOfPress(m_book.bench.press, m_line.width + border + border,
-                                    m_line.height + border + border, onBlank(), m_fits);
+        const auto use = useOfPress(m_book.bench.press, m_line.width + border + border, m_line.height + border + border,
+                                    onBlank(), m_fits);
         if (!use) return base::fail(use.error());
         m_sheet.piecesPerPress = use->piecesPerPress;
         m_sheet.pressesPerPiece = use->pressesPerPiece;
@@ -214,8 +212,7 @@ class LineCoster {
         if (!press.secondPressShare.isZero())
             m_machine += m_write.leaf(Part::SecondPress, 0, machine(m_seconds, press.secondDwell + press.handling));
         if (!press.warmUp.isZero()) m_write.leaf(Part::WarmUp, 0, machine(Fraction::of(1), press.warmUp));
-        if (press.testPresses > 0)
-            m_write.leaf(Part::TestPress, 0, machine(Fraction::of(press.testPresses), cycle));
+        if (press.testPresses > 0) m_write.leaf(Part::TestPress, 0, machine(Fraction::of(press.testPresses), cycle));
         m_sheet.outOfPocket += m_write.close(node);
     }
 
@@ -230,10 +227,9 @@ class LineCoster {
         if (!m_line.templatesOnWall) {
             units::Int128 holes = 0;
             for (const auto& stone : m_line.stones) holes += stone.count.value();
-            m_sheet.setUp +=
-                m_write.leaf(Part::CutterWear, 0,
-                             Fraction::ratio((cutter.price - cutter.salvage).micros(), cutter.lifeHoles) *
-                                 Fraction::of(holes));
+            m_sheet.setUp += m_write.leaf(Part::CutterWear, 0,
+                                          Fraction::ratio((cutter.price - cutter.salvage).micros(), cutter.lifeHoles) *
+                                              Fraction::of(holes));
         }
         m_write.close(node);
     }
@@ -262,9 +258,8 @@ class LineCoster {
         m_sheet.outOfPocket += m_write.leaf(Part::SpoiledMaterials, 0, materials.exact() * lostShare(share));
         m_write.leaf(Part::SpoiledWork, 0, work.exact() * lostShare(share));
         if (m_line.customersGarment)
-            m_sheet.outOfPocket +=
-                m_write.leaf(Part::GarmentAllowance, 0,
-                             m_book.shop.rates.garmentAllowance.exact() * m_pieces * lostShare(share));
+            m_sheet.outOfPocket += m_write.leaf(
+                Part::GarmentAllowance, 0, m_book.shop.rates.garmentAllowance.exact() * m_pieces * lostShare(share));
         m_write.close(node);
     }
 
@@ -287,12 +282,12 @@ class LineCoster {
     const catalogue::PricedMaterial* m_template; ///< likewise
     CostSheet m_sheet;
     Writer m_write;
-    Fraction m_seconds;      ///< second presses
-    Money m_materials;       ///< what goes into the pieces: lost with a spoiled one
-    Money m_spoiledStones;   ///< the stones among them
-    Money m_machine;         ///< running the press for the pieces
-    Money m_work;            ///< labour, wear and overhead of the pieces
-    Money m_pieceLabour;     ///< the labour among it
+    Fraction m_seconds;    ///< second presses
+    Money m_materials;     ///< what goes into the pieces: lost with a spoiled one
+    Money m_spoiledStones; ///< the stones among them
+    Money m_machine;       ///< running the press for the pieces
+    Money m_work;          ///< labour, wear and overhead of the pieces
+    Money m_pieceLabour;   ///< the labour among it
 };
 
 base::Done checkShop(const catalogue::PriceBook& book) {

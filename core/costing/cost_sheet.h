@@ -71,9 +71,9 @@ struct CostSheet {
     SheetUse tape;
     SheetUse templates;
     SheetUse base;
-    std::int64_t piecesPerPress = 1; ///< pieces under the platen at once
+    std::int64_t piecesPerPress = 1;  ///< pieces under the platen at once
     std::int64_t pressesPerPiece = 1; ///< more than one where the piece is larger than the platen
-    std::int64_t cycles = 0;         ///< press cycles for the pieces, second presses and tests not counted
+    std::int64_t cycles = 0;          ///< press cycles for the pieces, second presses and tests not counted
     units::Money total;
     units::Money setUp;       ///< the part that falls away with the templates on the wall
     units::Money outOfPocket; ///< the floor: what is paid out for this job, own work, wear and overhead left out

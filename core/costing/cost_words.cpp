@@ -27,9 +27,7 @@ class Words {
     std::string rule(const CostNode& node) const;
 
   private:
-    std::string money(Money amount) const {
-        return units::formatMoney(amount, m_book.shop.currency, m_style);
-    }
+    std::string money(Money amount) const { return units::formatMoney(amount, m_book.shop.currency, m_style); }
     /// With as many decimals as it has.
     std::string exact(Money amount) const {
         const auto minor = m_book.shop.currency.microsPerMinor();
@@ -79,8 +77,7 @@ std::string Words::label(const CostNode& node) const {
     case Part::Stone: return priced(m_line.stones[node.index].material).material.name;
     case Part::Tape: return "Tape";
     case Part::Template: return "Templates";
-    case Part::Base:
-        return priced(m_line.onto).material.kind == catalogue::MaterialKind::Blank ? "Blanks" : "Backing";
+    case Part::Base: return priced(m_line.onto).material.kind == catalogue::MaterialKind::Blank ? "Blanks" : "Backing";
     case Part::BasePrice: return priced(m_line.onto).material.name;
     case Part::SizeExtra: return fmt::format("Extra for size {}", m_line.sizes[node.index].size);
     case Part::Packing: return "Packing";
@@ -117,8 +114,8 @@ std::string Words::sheetRule(const SheetUse& use, const PricedMaterial& material
         return fmt::format("{}: {} off a roll of {} × {}{}", what, length(use.rollLength), length(sheet.height),
                            price(material), from(material));
     if (sheet.basis == catalogue::ShareBasis::WholeSheets)
-        return fmt::format("{}, {} to a sheet: {} × {}{}", what, count(use.perSheet),
-                           counted(use.sheets, "sheet"), price(material), from(material));
+        return fmt::format("{}, {} to a sheet: {} × {}{}", what, count(use.perSheet), counted(use.sheets, "sheet"),
+                           price(material), from(material));
     return fmt::format("{} ÷ {} to a sheet × {}{}", what, count(use.perSheet), price(material), from(material));
 }
 
@@ -168,10 +165,10 @@ std::string Words::pressRule(Part part) const {
     const auto cycle = fmt::format("({} dwell + {} handling)", time(press.dwell), time(press.handling));
     const auto hourly = money(press.runningPerHour) + " an hour";
     if (part == Part::PressCycles) {
-        const auto how = m_sheet.pressesPerPiece > 1
-                             ? fmt::format("{} × {} presses each, larger than the platen", pieces(),
-                                           count(m_sheet.pressesPerPiece))
-                             : fmt::format("{}, {} at once", pieces(), count(m_sheet.piecesPerPress));
+        const auto how =
+            m_sheet.pressesPerPiece > 1
+                ? fmt::format("{} × {} presses each, larger than the platen", pieces(), count(m_sheet.pressesPerPiece))
+                : fmt::format("{}, {} at once", pieces(), count(m_sheet.piecesPerPress));
         return fmt::format("{} = {} × {} × {}", how, counted(m_sheet.cycles, "cycle"), cycle, hourly);
     }
     if (part == Part::SecondPress)
@@ -184,10 +181,10 @@ std::string Words::pressRule(Part part) const {
 std::string Words::wearRule(Part part) const {
     if (part == Part::PressWear) {
         const auto& press = m_book.bench.press;
-        return fmt::format("({} − {} salvage) ÷ {} presses × ({} + {} of {} pressed twice + {})",
-                           money(press.price), money(press.salvage), count(press.lifePresses),
-                           counted(m_sheet.cycles, "cycle"), percent(press.secondPressShare),
-                           count(m_line.quantity.value()), counted(press.testPresses, "test"));
+        return fmt::format("({} − {} salvage) ÷ {} presses × ({} + {} of {} pressed twice + {})", money(press.price),
+                           money(press.salvage), count(press.lifePresses), counted(m_sheet.cycles, "cycle"),
+                           percent(press.secondPressShare), count(m_line.quantity.value()),
+                           counted(press.testPresses, "test"));
     }
     const auto& cutter = m_book.bench.cutter;
     std::int64_t holes = 0;
@@ -202,11 +199,9 @@ std::string Words::spoilageRule(Part part) const {
     if (part == Part::GarmentAllowance)
         return fmt::format("{} × {} for replacing one {}", pieces(), money(m_book.shop.rates.garmentAllowance), lost);
     const bool materials = part == Part::SpoiledMaterials;
-    if (m_line.customersGarment)
-        return fmt::format("the {} of the pieces {}", materials ? "stones" : "labour", lost);
-    return fmt::format("{} of the pieces {}", materials ? "stones, tape, base, packing and pressing"
-                                                        : "labour, wear and overhead",
-                       lost);
+    if (m_line.customersGarment) return fmt::format("the {} of the pieces {}", materials ? "stones" : "labour", lost);
+    return fmt::format("{} of the pieces {}",
+                       materials ? "stones, tape, base, packing and pressing" : "labour, wear and overhead", lost);
 }
 
 std::string Words::cardFeeRule() const {
@@ -263,8 +258,7 @@ std::string Words::rule(const CostNode& node) const {
     case Part::SpoiledWork:
     case Part::GarmentAllowance: return spoilageRule(node.part);
     case Part::CardFee: return cardFeeRule();
-    case Part::Spoilage:
-        return fmt::format("{} of the pieces made cannot be sold", percent(rates.spoilage));
+    case Part::Spoilage: return fmt::format("{} of the pieces made cannot be sold", percent(rates.spoilage));
     case Part::Stones:
     case Part::Packing:
     case Part::Press:

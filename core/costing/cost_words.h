@@ -14,9 +14,9 @@ namespace sp::costing {
 /// A node of the cost sheet in words, with its children: what the owner opens.
 struct CostTree {
     Part part = Part::Job;
-    std::string label;  ///< "Aquamarine SS10"
+    std::string label;   ///< "Aquamarine SS10"
     units::Money amount; ///< for the whole job, exactly the sum of the children where there are any
-    std::string rule;   ///< how it is made, with its numbers: "212 a piece × 24 ÷ (1 − 2 % loss) × 9.99 / 1,440"
+    std::string rule;    ///< how it is made, with its numbers: "212 a piece × 24 ÷ (1 − 2 % loss) × 9.99 / 1,440"
     std::vector<CostTree> children;
 };
 

@@ -23,13 +23,13 @@ class Lists {
     base::Done add(const base::Id& id, const catalogue::OrderLine& line, const std::string& name, std::int64_t count) {
         const auto* known = m_book.find(id);
         if (!known)
-            return base::fail(base::Code::NotFound, line.title,
-                              fmt::format("A material of {} is no longer in the book; choose another one.",
-                                          line.title));
+            return base::fail(
+                base::Code::NotFound, line.title,
+                fmt::format("A material of {} is no longer in the book; choose another one.", line.title));
         const auto& material = known->material;
         if (material.kind == MaterialKind::Blank) return {};
-        auto list = std::find_if(m_lists.begin(), m_lists.end(),
-                                 [&](const CutList& other) { return other.material.id == id; });
+        auto list =
+            std::find_if(m_lists.begin(), m_lists.end(), [&](const CutList& other) { return other.material.id == id; });
         if (list == m_lists.end()) list = m_lists.insert(list, CutList{material, {}});
         const Length border = material.sheet.border + material.sheet.border;
         const layout::Piece size{line.width + border, line.height + border};

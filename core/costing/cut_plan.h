@@ -15,7 +15,7 @@ namespace sp::costing {
 
 /// Equal pieces to be cut, the material's border already added on every side.
 struct CutPiece {
-    std::string name;  ///< "Lantern", of a template with its colour: "Lantern, Jet SS10"
+    std::string name; ///< "Lantern", of a template with its colour: "Lantern, Jet SS10"
     layout::Piece size;
     std::int64_t count = 1;
 

@@ -31,8 +31,8 @@ double totalTimeFactor(units::Rate learning, std::int64_t n) {
     const auto from = static_cast<double>(summed);
     const auto to = static_cast<double>(n);
     const auto power = [&](double x, double exponent) { return std::pow(x, exponent); };
-    const double integral = std::abs(b + 1) < 1e-12 ? std::log(to / from)
-                                                    : (power(to, b + 1) - power(from, b + 1)) / (b + 1);
+    const double integral =
+        std::abs(b + 1) < 1e-12 ? std::log(to / from) : (power(to, b + 1) - power(from, b + 1)) / (b + 1);
     const double ends = (power(to, b) - power(from, b)) / 2;
     const double first = b * (power(to, b - 1) - power(from, b - 1)) / 12;
     const double third = b * (b - 1) * (b - 2) * (power(to, b - 3) - power(from, b - 3)) / 720;

@@ -62,9 +62,9 @@ Done findStones(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
                         fmt::format("{} names {} twice; put both counts in one row.", nameOf(line), known.name));
         const auto loss = known.stone.loss.ppm();
         if (loss < 0 || loss >= units::kPpm)
-            return fail(Code::OutOfRange, known.name,
-                        fmt::format("The loss of {} must be from 0 to below 100 %; correct it in Supplies.",
-                                    known.name));
+            return fail(
+                Code::OutOfRange, known.name,
+                fmt::format("The loss of {} must be from 0 to below 100 %; correct it in Supplies.", known.name));
     }
     return {};
 }
@@ -81,9 +81,9 @@ Done checkSizes(const catalogue::OrderLine& line, const catalogue::PricedMateria
         if (base)
             for (const auto& row : base->material.sizes) known = known || row.name == size.size;
         if (!known)
-            return fail(Code::NotFound, size.size,
-                        fmt::format("{} is not a size of what {} goes on; choose one of its sizes.", size.size,
-                                    nameOf(line)));
+            return fail(
+                Code::NotFound, size.size,
+                fmt::format("{} is not a size of what {} goes on; choose one of its sizes.", size.size, nameOf(line)));
     }
     if (named > line.quantity.value())
         return fail(Code::OutOfRange, nameOf(line),
@@ -99,9 +99,9 @@ Done checkMeasures(const catalogue::OrderLine& line) {
                                 line.quantity.value(), nameOf(line)));
     for (const auto side : {line.width, line.height})
         if (side <= units::Length{} || side > units::kLongest)
-            return fail(Code::OutOfRange, nameOf(line),
-                        fmt::format("{} needs a width and a height above nothing and up to a kilometre.",
-                                    nameOf(line)));
+            return fail(
+                Code::OutOfRange, nameOf(line),
+                fmt::format("{} needs a width and a height above nothing and up to a kilometre.", nameOf(line)));
     if (line.typedEach && line.typedEach->isNegative())
         return fail(Code::OutOfRange, nameOf(line),
                     fmt::format("The price asked for {} is below nothing; type 0 or more.", nameOf(line)));
@@ -129,9 +129,9 @@ base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const ca
     };
     if (!line.customersGarment) {
         if (line.onto.isNone())
-            return fail(Code::Missing, nameOf(line),
-                        fmt::format("Say what {} goes on: a backing, a blank, or the customer's own garment.",
-                                    nameOf(line)));
+            return fail(
+                Code::Missing, nameOf(line),
+                fmt::format("Say what {} goes on: a backing, a blank, or the customer's own garment.", nameOf(line)));
         if (auto ok = find(out.base, line.onto, {MaterialKind::Backing, MaterialKind::Blank}, "base"); !ok)
             return fail(ok.error());
     }

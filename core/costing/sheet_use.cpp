@@ -28,19 +28,20 @@ std::int64_t covers(Length piece, Length platen) { return ceilDivide(piece.nanom
 base::Result<std::int64_t> piecesPerSheet(const catalogue::Material& material, Length width, Length height,
                                           layout::FitMemo& fits) {
     const auto& sheet = material.sheet;
-    return fits.count({sheet.width, sheet.height}, {width + sheet.border + sheet.border, height + sheet.border + sheet.border},
+    return fits.count({sheet.width, sheet.height},
+                      {width + sheet.border + sheet.border, height + sheet.border + sheet.border},
                       {sheet.margin, sheet.gap, sheet.oneWay});
 }
 
-base::Result<SheetUse> useOfSheet(const catalogue::Material& material, Length width, Length height,
-                                  std::int64_t pieces, layout::FitMemo& fits) {
+base::Result<SheetUse> useOfSheet(const catalogue::Material& material, Length width, Length height, std::int64_t pieces,
+                                  layout::FitMemo& fits) {
     const auto& sheet = material.sheet;
     SheetUse use;
     use.cut = pieces;
     if (sheet.form == catalogue::SheetForm::Roll) {
-        const auto need = fits.length(sheet.width,
-                                      {width + sheet.border + sheet.border, height + sheet.border + sheet.border},
-                                      {sheet.margin, sheet.gap, sheet.oneWay}, pieces);
+        const auto need =
+            fits.length(sheet.width, {width + sheet.border + sheet.border, height + sheet.border + sheet.border},
+                        {sheet.margin, sheet.gap, sheet.oneWay}, pieces);
         if (!need) return base::fail(named(need.error(), material));
         use.rollLength = *need;
         return use;

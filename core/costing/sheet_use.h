@@ -10,8 +10,8 @@
 
 namespace sp::costing {
 
-/// How many pieces of that size one sheet of the material takes, its border, margin and gap kept; of a roll, its whole length.
-/// Errors: the layout's own, TooLarge when not one fits.
+/// How many pieces of that size one sheet of the material takes, its border, margin and gap kept; of a roll, its whole
+/// length. Errors: the layout's own, TooLarge when not one fits.
 base::Result<std::int64_t> piecesPerSheet(const catalogue::Material& material, units::Length width,
                                           units::Length height, layout::FitMemo& fits);
 

@@ -10,8 +10,7 @@ using units::Int128;
 namespace {
 
 constexpr std::int64_t kTryEach = 2'000;
-constexpr Tick kLongestHull =
-    200'000; // pieces along a side; beyond it Barnes' bound is within a millionth or so
+constexpr Tick kLongestHull = 200'000; // pieces along a side; beyond it Barnes' bound is within a millionth or so
 
 struct Point {
     Tick x;
@@ -27,8 +26,8 @@ std::vector<Point> hullOfSums(Tick length, Tick a, Tick b) {
         while (hull.size() >= 2) {
             const Point& u = hull[hull.size() - 2];
             const Point& v = hull.back();
-            const Int128 turn = static_cast<Int128>(v.x - u.x) * (next.y - u.y) -
-                                static_cast<Int128>(v.y - u.y) * (next.x - u.x);
+            const Int128 turn =
+                static_cast<Int128>(v.x - u.x) * (next.y - u.y) - static_cast<Int128>(v.y - u.y) * (next.x - u.x);
             if (turn < 0) break;
             hull.pop_back();
         }
@@ -100,9 +99,7 @@ Tick cellsOn(Tick diagonal, Tick r, Tick s) {
     return std::max<Tick>(0, std::min({diagonal + 1, r, s, r + s - 1 - diagonal}));
 }
 
-Tick modulo(Tick value, Tick side) {
-    return ((value % side) + side) % side;
-}
+Tick modulo(Tick value, Tick side) { return ((value % side) + side) % side; }
 
 /// A block of r x s cells (remainders, < side) whose corner has colour `from`.
 struct Block {
@@ -137,8 +134,7 @@ Int128 barWaste(Tick width, Tick height, Tick armX, Tick armY, Tick side, bool r
     // The count is piecewise linear in the colour: its least value lies at a bend of one of the two blocks.
     constexpr Tick kFew = 16;
     if (side <= kFew) {
-        for (Tick colour = 0; colour < side; ++colour)
-            look(colour);
+        for (Tick colour = 0; colour < side; ++colour) look(colour);
     } else {
         for (const Block& block : {lower, upper}) {
             for (const Tick bend : {Tick{-1}, Tick{0}, block.r - 1, block.r, block.s - 1, block.s,
@@ -159,8 +155,7 @@ std::int64_t barnesBound(const Problem& problem) {
     for (const Tick side : {problem.sideA, problem.sideB}) {
         const Tick r = problem.width % side;
         const Tick s = problem.height % side;
-        waste =
-            std::max(waste, std::min(static_cast<Int128>(r) * s, static_cast<Int128>(side - r) * (side - s)));
+        waste = std::max(waste, std::min(static_cast<Int128>(r) * s, static_cast<Int128>(side - r) * (side - s)));
     }
     return static_cast<std::int64_t>((cells - waste) / (static_cast<Int128>(problem.sideA) * problem.sideB));
 }
@@ -197,8 +192,7 @@ std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick most
     const auto up = hullOfSums(height, b, a);
     const auto longest = [](const std::vector<Point>& hull, Tick perX, Tick perY) {
         Tick most = 0;
-        for (const auto& corner : hull)
-            most = std::max(most, corner.x * perX + corner.y * perY);
+        for (const auto& corner : hull) most = std::max(most, corner.x * perX + corner.y * perY);
         return most;
     };
     for (Tick newA = 1; newA <= mostSide; ++newA) {
@@ -219,16 +213,14 @@ std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick most
     return best;
 }
 
-std::int64_t upperBound(const Problem& problem) {
-    return std::min(barnesBound(problem), partitionBound(problem));
-}
+std::int64_t upperBound(const Problem& problem) { return std::min(barnesBound(problem), partitionBound(problem)); }
 
 std::int64_t lShapeBound(Tick width, Tick height, Tick armX, Tick armY, Tick sideA, Tick sideB) {
     const Int128 cells = static_cast<Int128>(width) * armY + static_cast<Int128>(armX) * (height - armY);
     Int128 waste = 0;
     for (const Tick side : {sideA, sideB}) {
-        waste = std::max({waste, barWaste(width, height, armX, armY, side, true),
-                          barWaste(width, height, armX, armY, side, false)});
+        waste = std::max(
+            {waste, barWaste(width, height, armX, armY, side, true), barWaste(width, height, armX, armY, side, false)});
     }
     return static_cast<std::int64_t>((cells - waste) / (static_cast<Int128>(sideA) * sideB));
 }

@@ -14,8 +14,7 @@ Chain::Chain(std::vector<Link> links, std::int64_t mostCount)
     , m_mostCount(mostCount) {
     for (std::size_t k = 1; k < m_links.size(); ++k) {
         const Link& best = m_links[m_densest];
-        if (static_cast<Int128>(m_links[k].count) * best.length >
-            static_cast<Int128>(best.count) * m_links[k].length) {
+        if (static_cast<Int128>(m_links[k].count) * best.length > static_cast<Int128>(best.count) * m_links[k].length) {
             m_densest = k;
         }
     }

@@ -55,18 +55,16 @@ base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const Fi
     const auto scaled = scale(sheet, piece, rules);
     if (!scaled) return base::fail(scaled.error());
     const Problem& problem = scaled->problem;
-    const Int128 ratio = static_cast<Int128>(problem.width) * problem.height /
-                         (static_cast<Int128>(problem.sideA) * problem.sideB);
+    const Int128 ratio =
+        static_cast<Int128>(problem.width) * problem.height / (static_cast<Int128>(problem.sideA) * problem.sideB);
     if (ratio > kMostPieces) {
-        return base::fail(
-            base::Code::TooLarge, "piece",
-            fmt::format("More than {} pieces of {} would fit the sheet; check the unit the piece was "
-                        "entered in.",
-                        kMostPieces, inWords(piece.width, piece.height)));
+        return base::fail(base::Code::TooLarge, "piece",
+                          fmt::format("More than {} pieces of {} would fit the sheet; check the unit the piece was "
+                                      "entered in.",
+                                      kMostPieces, inWords(piece.width, piece.height)));
     }
     const Answer answer = solve(problem, rules.oneWay);
-    return SheetFit{answer.count, answer.bound, answer.count == answer.bound,
-                    scaled->positions(answer.spots)};
+    return SheetFit{answer.count, answer.bound, answer.count == answer.bound, scaled->positions(answer.spots)};
 }
 
 } // namespace sp::layout

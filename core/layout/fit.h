@@ -49,8 +49,7 @@ struct SheetFit {
     std::int64_t count = 0;
     std::int64_t bound = 0;
     bool proven = false;
-    std::vector<Position>
-        positions; ///< min(count, kMostPositions) of them, from left to right strip by strip
+    std::vector<Position> positions; ///< min(count, kMostPositions) of them, from left to right strip by strip
 
     friend bool operator==(const SheetFit&, const SheetFit&) = default;
 };

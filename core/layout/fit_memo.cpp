@@ -37,12 +37,11 @@ base::Result<std::int64_t> FitMemo::count(const Sheet& sheet, const Piece& piece
 
 base::Result<units::Length> FitMemo::length(units::Length rollWidth, const Piece& piece, const FitRules& rules,
                                             std::int64_t pieces) {
-    const auto answer =
-        remembered({{rollWidth, {}}, piece, rules, pieces}, [&]() -> base::Result<std::int64_t> {
-            const auto need = lengthForPieces(rollWidth, piece, rules, pieces);
-            if (!need) return base::fail(need.error());
-            return need->length.nanometres();
-        });
+    const auto answer = remembered({{rollWidth, {}}, piece, rules, pieces}, [&]() -> base::Result<std::int64_t> {
+        const auto need = lengthForPieces(rollWidth, piece, rules, pieces);
+        if (!need) return base::fail(need.error());
+        return need->length.nanometres();
+    });
     if (!answer) return base::fail(answer.error());
     return units::Length::fromNanometres(*answer);
 }

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::int64_t kPlainFirst = 1'000'000; // plain pinwheels looked at for the whole sheet
 constexpr std::int64_t kPlainPart = 300;        // and for a part of it
-constexpr Tick kPartSide = 12; // quick; the whole sheet is looked at more closely by its caller
+constexpr Tick kPartSide = 12;                  // quick; the whole sheet is looked at more closely by its caller
 
 } // namespace
 
@@ -97,8 +97,7 @@ void FiveBlock::tryPlainPinwheels(Node& node, int width, int height, std::int64_
                 for (const int y1 : fromTop) {
                     if (y1 == 0 || y1 > y2 || y2 == height) continue;
                     int sum = 0;
-                    for (const auto& [w, h] : pinwheel(width, height, x1, x2, y1, y2))
-                        sum += at(w, h).lower;
+                    for (const auto& [w, h] : pinwheel(width, height, x1, x2, y1, y2)) sum += at(w, h).lower;
                     if (sum <= node.lower) continue;
                     keepPinwheel(node, sum, x1, x2, y1, y2);
                     if (node.lower == node.upper) return;
@@ -144,9 +143,8 @@ void FiveBlock::tryPinwheels(Node& node, int width, int height) {
                 const int left = reach(x1, m_grid.rest(height, y1));
                 const int bottom = reach(x2, y1);
                 // what is left beside the first two, were it filled without waste
-                const double used =
-                    static_cast<double>(m_grid.at(x1)) * static_cast<double>(up - m_grid.at(y1)) +
-                    static_cast<double>(m_grid.at(x2)) * static_cast<double>(m_grid.at(y1));
+                const double used = static_cast<double>(m_grid.at(x1)) * static_cast<double>(up - m_grid.at(y1)) +
+                                    static_cast<double>(m_grid.at(x2)) * static_cast<double>(m_grid.at(y1));
                 const double more = (area - used) / piece + 1e-6;
                 if (!m_work.spend(1)) return;
                 if (left + bottom + static_cast<int>(more) <= node.lower) continue;
@@ -161,12 +159,10 @@ void FiveBlock::tryPinwheels(Node& node, int width, int height) {
 }
 
 /// The parts: above left, below left, above right, below right, middle.
-std::array<std::pair<int, int>, 5> FiveBlock::pinwheel(int width, int height, int x1, int x2, int y1,
-                                                       int y2) const {
+std::array<std::pair<int, int>, 5> FiveBlock::pinwheel(int width, int height, int x1, int x2, int y1, int y2) const {
     using Part = std::pair<int, int>;
-    return {Part{x1, m_grid.rest(height, y1)}, Part{x2, y1},
-            Part{m_grid.rest(width, x1), m_grid.rest(height, y2)}, Part{m_grid.rest(width, x2), y2},
-            Part{m_grid.rest(x2, x1), m_grid.rest(y2, y1)}};
+    return {Part{x1, m_grid.rest(height, y1)}, Part{x2, y1}, Part{m_grid.rest(width, x1), m_grid.rest(height, y2)},
+            Part{m_grid.rest(width, x2), y2}, Part{m_grid.rest(x2, x1), m_grid.rest(y2, y1)}};
 }
 
 void FiveBlock::keepPinwheel(Node& node, int count, int x1, int x2, int y1, int y2) {
@@ -181,8 +177,7 @@ void FiveBlock::keepPinwheel(Node& node, int count, int x1, int x2, int y1, int 
 void FiveBlock::tryPinwheel(Node& node, int width, int height, int x1, int x2, int y1, int y2) {
     const auto parts = pinwheel(width, height, x1, x2, y1, y2);
     int sum = 0;
-    for (const auto& [w, h] : parts)
-        sum += reach(w, h);
+    for (const auto& [w, h] : parts) sum += reach(w, h);
     for (const auto& [w, h] : parts) {
         if (sum <= node.lower) return;
         sum -= reach(w, h);
@@ -197,9 +192,7 @@ void FiveBlock::place(int width, int height, const Frame& frame, std::vector<Spo
     if (node.lower == 0) return;
     const Tick across = m_grid.at(width);
     const Tick up = m_grid.at(height);
-    const auto part = [&](int w, int h, Tick x, Tick y) {
-        place(w, h, frame.part(x, y, false, false), spots);
-    };
+    const auto part = [&](int w, int h, Tick x, Tick y) { place(w, h, frame.part(x, y, false, false), spots); };
     switch (node.how) {
     case How::Unknown: break;
     case How::Upright:

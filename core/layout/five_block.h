@@ -49,8 +49,7 @@ class FiveBlock {
     std::array<std::pair<int, int>, 5> pinwheel(int width, int height, int x1, int x2, int y1, int y2) const;
     static void keepPinwheel(Node& node, int count, int x1, int x2, int y1, int y2);
     int reach(int width, int height);
-    void placePlain(const Node& node, int width, int height, const Frame& frame,
-                    std::vector<Spot>& spots) const;
+    void placePlain(const Node& node, int width, int height, const Frame& frame, std::vector<Spot>& spots) const;
 
     const Grid& m_grid;
     Work& m_work;

@@ -31,8 +31,7 @@ Grid::Grid(const Problem& problem, int most)
         const auto row = m_rests.begin() + static_cast<std::ptrdiff_t>(whole * (whole + 1) / 2);
         std::size_t rest = whole;
         for (std::size_t part = 0; part <= whole; ++part) {
-            while (m_sums[rest] > m_sums[whole] - m_sums[part])
-                --rest;
+            while (m_sums[rest] > m_sums[whole] - m_sums[part]) --rest;
             row[static_cast<std::ptrdiff_t>(part)] = static_cast<std::uint16_t>(rest);
         }
         for (std::size_t part = 1; part < whole; ++part) {

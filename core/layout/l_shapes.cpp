@@ -12,8 +12,7 @@ LShapes::LShapes(const Grid& grid, FiveBlock& five, Work& work)
     , m_five(five)
     , m_work(work)
     , m_perArea(1.0 / (static_cast<double>(grid.sideA()) * static_cast<double>(grid.sideB()))) {
-    for (int index = 0; index < grid.size(); ++index)
-        m_lengths.push_back(static_cast<double>(grid.at(index)));
+    for (int index = 0; index < grid.size(); ++index) m_lengths.push_back(static_cast<double>(grid.at(index)));
 }
 
 LShapes::Part LShapes::keep(const Raw& raw) {
@@ -102,8 +101,7 @@ double LShapes::area(const Raw& raw) const {
 /// The L and a layout of the corner it lacks fill its bounding rectangle, so the L holds no more than the
 /// rest.
 int LShapes::capByCover(const Shape& shape) {
-    const int corner =
-        m_five.solve(m_grid.rest(shape.width, shape.armX), m_grid.rest(shape.height, shape.armY));
+    const int corner = m_five.solve(m_grid.rest(shape.width, shape.armX), m_grid.rest(shape.height, shape.armY));
     return m_five.upper(shape.width, shape.height) - corner;
 }
 
@@ -117,13 +115,12 @@ LShapes::Found* LShapes::find(const Shape& shape) {
         found.lower = m_five.solve(shape.width, shape.height);
         found.upper = m_five.upper(shape.width, shape.height);
     } else {
-        const int upright = m_five.solve(shape.armX, shape.height) +
-                            m_five.solve(m_grid.rest(shape.width, shape.armX), shape.armY);
-        const int level = m_five.solve(shape.width, shape.armY) +
-                          m_five.solve(shape.armX, m_grid.rest(shape.height, shape.armY));
+        const int upright =
+            m_five.solve(shape.armX, shape.height) + m_five.solve(m_grid.rest(shape.width, shape.armX), shape.armY);
+        const int level =
+            m_five.solve(shape.width, shape.armY) + m_five.solve(shape.armX, m_grid.rest(shape.height, shape.armY));
         found.lower = std::max(upright, level);
-        found.way =
-            upright >= level ? Way{Cut::Upright, shape.armX, 0, 0} : Way{Cut::Level, shape.armY, 0, 0};
+        found.way = upright >= level ? Way{Cut::Upright, shape.armX, 0, 0} : Way{Cut::Level, shape.armY, 0, 0};
         found.upper = static_cast<std::int32_t>(lShapeBound(m_grid.at(shape.width), m_grid.at(shape.height),
                                                             m_grid.at(shape.armX), m_grid.at(shape.armY),
                                                             m_grid.sideA(), m_grid.sideB()));
@@ -214,8 +211,7 @@ bool LShapes::cutWith(const Shape& shape, int target, Cut cut, int a, int b, int
     const double first = area(raw.first);
     const double second = area(raw.second);
     // Never too few: the slack is far above the rounding of a double.
-    if (static_cast<int>(first * m_perArea + 1e-6) + static_cast<int>(second * m_perArea + 1e-6) < target)
-        return false;
+    if (static_cast<int>(first * m_perArea + 1e-6) + static_cast<int>(second * m_perArea + 1e-6) < target) return false;
     const double whole = area({shape.width, shape.height, shape.armX, shape.armY});
     if (first >= whole || second >= whole) return false;
     const Shape one = keep(raw.first).shape;

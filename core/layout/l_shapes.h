@@ -74,8 +74,7 @@ class LShapes {
         std::uint8_t a = 0, b = 0, c = 0;
     };
     struct Found {
-        std::int32_t lower =
-            0; ///< pieces the cut below reaches, or the five-block layout when there is no cut
+        std::int32_t lower = 0; ///< pieces the cut below reaches, or the five-block layout when there is no cut
         std::int32_t upper = 0; ///< no cut reaches more
         Way way;
     };

@@ -69,7 +69,8 @@ bool fits(const Box& box, int64_t width, int64_t height, bool mayTurn) {
 }
 
 Placement placed(const Laid& laid, std::int64_t sheet, Length margin, const std::vector<std::size_t>& pieceOf) {
-    return {sheet, pieceOf[laid.box],
+    return {sheet,
+            pieceOf[laid.box],
             {Length::fromNanometres(laid.x) + margin, Length::fromNanometres(laid.y) + margin, laid.turned}};
 }
 
@@ -124,7 +125,8 @@ Prefilled prefilled(const std::vector<MixedPiece>& pieces, const std::vector<Box
             FilledBin filled{kind, {}};
             for (const Position& at : fit->positions) {
                 out.used[box] = 1;
-                filled.laid.push_back({box++, (at.x - rules.margin).nanometres(), (at.y - rules.margin).nanometres(), at.turned});
+                filled.laid.push_back(
+                    {box++, (at.x - rules.margin).nanometres(), (at.y - rules.margin).nanometres(), at.turned});
             }
             out.plan.bins.push_back(std::move(filled));
             out.plan.cost += sheet.price.micros();
@@ -148,9 +150,8 @@ class SheetPacker {
         if (const auto done = takeSheets(); !done) return base::fail(done.error());
         m_boxes = boxesOf(m_pieces, m_rules.gap, !m_rules.oneWay, m_pieceOf);
         for (std::size_t i = 0; i < m_boxes.size(); ++i)
-            if (std::none_of(m_bins.begin(), m_bins.end(), [&](const Bin& bin) {
-                    return fits(m_boxes[i], bin.width, bin.height, !m_rules.oneWay);
-                }))
+            if (std::none_of(m_bins.begin(), m_bins.end(),
+                             [&](const Bin& bin) { return fits(m_boxes[i], bin.width, bin.height, !m_rules.oneWay); }))
                 return base::fail(Code::TooLarge, m_pieces[m_pieceOf[i]].id,
                                   "Piece " + m_pieces[m_pieceOf[i]].id +
                                       " fits no sheet, whichever way round: take a larger sheet or a smaller margin.");
@@ -209,8 +210,8 @@ class SheetPacker {
 
     void tryPrefilled() {
         for (std::size_t kind = 0; kind < m_bins.size(); ++kind) {
-            auto first = prefilled(m_pieces, m_boxes, m_pieceOf, m_sheets[m_kindOf[kind]], kind, m_bins[kind].left,
-                                   m_rules);
+            auto first =
+                prefilled(m_pieces, m_boxes, m_pieceOf, m_sheets[m_kindOf[kind]], kind, m_bins[kind].left, m_rules);
             if (first.plan.bins.empty()) continue;
             std::vector<Box> rest;
             std::vector<std::size_t> restOf;
@@ -289,7 +290,8 @@ base::Result<MixedRoll> packRoll(Length rollWidth, const std::vector<MixedPiece>
     if (const auto done = checkedPieces(pieces); !done) return base::fail(done.error());
     const Length twice = rules.margin + rules.margin;
     if (!isSide(rollWidth) || rollWidth <= twice)
-        return base::fail(Code::OutOfRange, "roll", "The roll has no width left inside its margin: change one of them.");
+        return base::fail(Code::OutOfRange, "roll",
+                          "The roll has no width left inside its margin: change one of them.");
     std::vector<std::size_t> pieceOf;
     const auto boxes = boxesOf(pieces, rules.gap, !rules.oneWay, pieceOf);
     const int64_t width = (rollWidth - twice + rules.gap).nanometres();

@@ -36,11 +36,11 @@ struct Placement {
 };
 
 struct MixedPlan {
-    std::vector<std::size_t> sheets; ///< the kind of each sheet used
+    std::vector<std::size_t> sheets;   ///< the kind of each sheet used
     std::vector<Placement> placements; ///< every piece
     units::Money cost;
-    units::Money costBound;       ///< no plan costs less
-    std::int64_t sheetBound = 0;  ///< no plan uses fewer sheets, whatever their kind
+    units::Money costBound;      ///< no plan costs less
+    std::int64_t sheetBound = 0; ///< no plan uses fewer sheets, whatever their kind
     /// cost == costBound; when all sheets are free of charge, as many sheets as sheetBound.
     bool proven = false;
 };
@@ -75,7 +75,7 @@ base::Result<MixedPlan> packSheets(const std::vector<MixedSheet>& sheets, const 
                                    const FitRules& rules, const MixedEffort& effort);
 
 /// The shortest length of a roll found for all pieces. Errors as packSheets.
-base::Result<MixedRoll> packRoll(units::Length rollWidth, const std::vector<MixedPiece>& pieces,
-                                 const FitRules& rules, const MixedEffort& effort);
+base::Result<MixedRoll> packRoll(units::Length rollWidth, const std::vector<MixedPiece>& pieces, const FitRules& rules,
+                                 const MixedEffort& effort);
 
 } // namespace sp::layout

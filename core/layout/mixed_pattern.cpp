@@ -130,8 +130,7 @@ Filling fillLine(const std::vector<Box>& boxes, const std::vector<std::size_t>& 
             continue;
         }
         const std::size_t index = rest[runs[chosen].first];
-        if (++runs[chosen].first == runs[chosen].second)
-            runs.erase(runs.begin() + static_cast<std::ptrdiff_t>(chosen));
+        if (++runs[chosen].first == runs[chosen].second) runs.erase(runs.begin() + static_cast<std::ptrdiff_t>(chosen));
         used[index] = 1;
         const int64_t w = turned ? boxes[index].height : boxes[index].width;
         const int64_t h = turned ? boxes[index].width : boxes[index].height;

@@ -86,8 +86,8 @@ void searchOrders(const std::vector<Box>& boxes, Effort& effort, const std::func
     }
 }
 
-using Fill = Filling (*)(const std::vector<Box>&, const std::vector<std::size_t>&, std::vector<char>&, int64_t,
-                         int64_t, bool, int64_t&);
+using Fill = Filling (*)(const std::vector<Box>&, const std::vector<std::size_t>&, std::vector<char>&, int64_t, int64_t,
+                         bool, int64_t&);
 
 /// Bins one after the other; each is of the kind that costs least for the area it takes, and the last of the
 /// cheapest kind that holds all the rest.
@@ -160,8 +160,9 @@ BinPlan searchBins(const std::vector<Box>& boxes, const std::vector<Bin>& bins, 
         double value = std::numeric_limits<double>::infinity();
         const auto take = [&](BinPlan plan) {
             const double price = static_cast<double>(plan.cost) + static_cast<double>(plan.bins.size());
-            const double now = plan.isWhole ? price * (1 - 1e-6 * plan.spread / static_cast<double>(plan.bins.size() + 1))
-                                            : 1e18 - plan.spread;
+            const double now = plan.isWhole
+                                   ? price * (1 - 1e-6 * plan.spread / static_cast<double>(plan.bins.size() + 1))
+                                   : 1e18 - plan.spread;
             value = std::min(value, now);
             if (!any || isBetter(plan, best)) {
                 best = std::move(plan);

@@ -94,8 +94,7 @@ Need layStrips(const Problem& roll, std::int64_t pieces) {
     const auto parts = chain.parts(pieces);
     Need need;
     need.length = chain.shortest(pieces);
-    for (const auto& [link, times] : parts)
-        need.count += strips.links()[link].count * times;
+    for (const auto& [link, times] : parts) need.count += strips.links()[link].count * times;
     need.bound = lowerBound(problem, pieces, need.length);
     strips.placeAll(parts, kMostPositions, need.spots);
     closeGap(need, problem, pieces);
@@ -107,9 +106,9 @@ Need layStrips(const Problem& roll, std::int64_t pieces) {
 base::Result<RollNeed> lengthForPieces(Length rollWidth, const Piece& piece, const FitRules& rules,
                                        std::int64_t pieces) {
     if (pieces < 1 || pieces > kMostRollPieces) {
-        return base::fail(Code::OutOfRange, "pieces",
-                          fmt::format("The number of pieces must be 1 to {}; enter a number in that range.",
-                                      kMostRollPieces));
+        return base::fail(
+            Code::OutOfRange, "pieces",
+            fmt::format("The number of pieces must be 1 to {}; enter a number in that range.", kMostRollPieces));
     }
     const auto scaled = scale({rollWidth, units::kLongest}, piece, rules, true);
     if (!scaled) return base::fail(scaled.error());
@@ -121,12 +120,11 @@ base::Result<RollNeed> lengthForPieces(Length rollWidth, const Piece& piece, con
     };
     if (need.length > along || onRoll(need.length) > units::kLongest) {
         return base::fail(Code::TooLarge, "pieces",
-                          fmt::format("{} pieces of {} need more than 1 km of roll; ask for fewer pieces.",
-                                      pieces, inWords(piece.width, piece.height)));
+                          fmt::format("{} pieces of {} need more than 1 km of roll; ask for fewer pieces.", pieces,
+                                      inWords(piece.width, piece.height)));
     }
     std::vector<Spot> spots = need.spots;
-    for (Spot& spot : spots)
-        spot = {spot.y, spot.x, spot.turned};
+    for (Spot& spot : spots) spot = {spot.y, spot.x, spot.turned};
     return RollNeed{onRoll(need.length), need.count, onRoll(need.bound), need.length == need.bound,
                     scaled->positions(spots)};
 }

@@ -7,12 +7,11 @@ namespace sp::layout {
 
 /// A length cut off a roll. `positions` as on a Sheet{rollWidth, length}: x across the roll, y along it.
 struct RollNeed {
-    units::Length length;   ///< to cut off, the margin at both ends included
-    std::int64_t count = 0; ///< pieces laid on it; no fewer than were asked for
-    units::Length bound;    ///< no shorter length holds as many as were asked for
-    bool proven = false;    ///< length == bound
-    std::vector<Position>
-        positions; ///< min(count, kMostPositions) of them, from the beginning of the roll on
+    units::Length length;            ///< to cut off, the margin at both ends included
+    std::int64_t count = 0;          ///< pieces laid on it; no fewer than were asked for
+    units::Length bound;             ///< no shorter length holds as many as were asked for
+    bool proven = false;             ///< length == bound
+    std::vector<Position> positions; ///< min(count, kMostPositions) of them, from the beginning of the roll on
 
     friend bool operator==(const RollNeed&, const RollNeed&) = default;
 };

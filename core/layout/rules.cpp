@@ -25,9 +25,7 @@ std::string decimals(double value) {
     return text;
 }
 
-double inches(Length length) {
-    return length.millimetres() / 25.4;
-}
+double inches(Length length) { return length.millimetres() / 25.4; }
 
 std::string oneInWords(Length length) {
     return fmt::format("{} mm ({} in)", decimals(length.millimetres()), decimals(inches(length)));
@@ -63,34 +61,32 @@ base::Error tooLarge(const Piece& piece, Length width, Length height, bool oneWa
     return {Code::TooLarge, "piece",
             fmt::format("A piece of {} does not fit {}{}; make the piece smaller or choose a larger {}.",
                         inWords(piece.width, piece.height), room,
-                        oneWay ? ", the way the material runs" : ", either way round",
-                        isRoll ? "roll" : "sheet")};
+                        oneWay ? ", the way the material runs" : ", either way round", isRoll ? "roll" : "sheet")};
 }
 
 } // namespace
 
 std::string inWords(Length width, Length height) {
-    return fmt::format("{} x {} mm ({} x {} in)", decimals(width.millimetres()),
-                       decimals(height.millimetres()), decimals(inches(width)), decimals(inches(height)));
+    return fmt::format("{} x {} mm ({} x {} in)", decimals(width.millimetres()), decimals(height.millimetres()),
+                       decimals(inches(width)), decimals(inches(height)));
 }
 
 base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRules& rules, bool isRoll) {
     const std::string_view what = isRoll ? "roll" : "sheet";
-    for (const auto& check : {checkSide(isRoll ? "roll width" : "sheet width", sheet.width),
-                              checkSide("sheet height", sheet.height), checkSide("piece width", piece.width),
-                              checkSide("piece height", piece.height), checkRule("margin", rules.margin),
-                              checkRule("gap", rules.gap)}) {
+    for (const auto& check :
+         {checkSide(isRoll ? "roll width" : "sheet width", sheet.width), checkSide("sheet height", sheet.height),
+          checkSide("piece width", piece.width), checkSide("piece height", piece.height),
+          checkRule("margin", rules.margin), checkRule("gap", rules.gap)}) {
         if (!check) return fail(check.error());
     }
     const Length margins = rules.margin + rules.margin;
     const Length width = sheet.width - margins;
     const Length height = isRoll ? sheet.height : sheet.height - margins;
     if (width <= Length{} || height <= Length{}) {
-        return fail(
-            Code::OutOfRange, "margin",
-            fmt::format("A margin of {} all round leaves nothing of a {} of {}; make the margin smaller.",
-                        oneInWords(rules.margin), what,
-                        isRoll ? oneInWords(sheet.width) : inWords(sheet.width, sheet.height)));
+        return fail(Code::OutOfRange, "margin",
+                    fmt::format("A margin of {} all round leaves nothing of a {} of {}; make the margin smaller.",
+                                oneInWords(rules.margin), what,
+                                isRoll ? oneInWords(sheet.width) : inWords(sheet.width, sheet.height)));
     }
     const bool upright = piece.width <= width && piece.height <= height;
     const bool turned = !rules.oneWay && piece.height <= width && piece.width <= height;
@@ -101,8 +97,7 @@ base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRule
     scaled.margin = rules.margin;
     scaled.unit = std::gcd(piece.width.nanometres() + gap, piece.height.nanometres() + gap);
     scaled.problem = {(width.nanometres() + gap) / scaled.unit, (height.nanometres() + gap) / scaled.unit,
-                      (piece.width.nanometres() + gap) / scaled.unit,
-                      (piece.height.nanometres() + gap) / scaled.unit};
+                      (piece.width.nanometres() + gap) / scaled.unit, (piece.height.nanometres() + gap) / scaled.unit};
     return scaled;
 }
 
@@ -115,8 +110,7 @@ std::vector<Position> Scaled::positions(const std::vector<Spot>& spots) const {
     const std::size_t count = std::min(spots.size(), static_cast<std::size_t>(kMostPositions));
     std::vector<Position> positions;
     positions.reserve(count);
-    for (std::size_t k = 0; k < count; ++k)
-        positions.push_back(position(spots[k]));
+    for (std::size_t k = 0; k < count; ++k) positions.push_back(position(spots[k]));
     return positions;
 }
 

@@ -47,9 +47,8 @@ std::optional<Answer> searchUpright(const Problem& problem, std::int64_t lShapeW
         five.place(width, height, {}, answer.spots);
         return answer;
     }
-    Work more(isTight(grid.at(width), grid.at(height), problem, answer.count + 1)
-                  ? lShapeWork
-                  : std::min(lShapeWork, kLooseWork));
+    Work more(isTight(grid.at(width), grid.at(height), problem, answer.count + 1) ? lShapeWork
+                                                                                  : std::min(lShapeWork, kLooseWork));
     LShapes shapes(grid, five, more);
     while (answer.count < answer.bound && shapes.reaches(width, height, static_cast<int>(answer.count) + 1)) {
         ++answer.count;

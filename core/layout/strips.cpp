@@ -44,8 +44,7 @@ Strips::Strips(const Problem& problem, Work& work)
     for (int length = 1; length < m_grid->size() && m_grid->at(length) <= part.width; ++length) {
         if (whole) {
             const int across = m_grid->below(part.height);
-            add({.length = m_grid->at(length), .count = m_five->solve(length, across)},
-                {length, {}, {across}});
+            add({.length = m_grid->at(length), .count = m_five->solve(length, across)}, {length, {}, {across}});
         } else {
             addTiled(length);
         }
@@ -89,8 +88,7 @@ void Strips::place(std::size_t link, Tick x, std::int64_t most, std::vector<Spot
     if (strip.length == 0) { // a plain row
         const bool turned = m_links[link].length != m_problem.sideA;
         const Tick across = turned ? m_problem.sideA : m_problem.sideB;
-        for (std::int64_t k = 0; k < m_links[link].count && !isFull(); ++k)
-            spots.push_back({x, k * across, turned});
+        for (std::int64_t k = 0; k < m_links[link].count && !isFull(); ++k) spots.push_back({x, k * across, turned});
         return;
     }
     if (strip.parts.empty()) return m_five->place(strip.length, strip.tiles.front(), Frame{.x = x}, spots);

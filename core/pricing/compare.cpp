@@ -140,8 +140,8 @@ class Comparer {
                 "Usual template sheet", [](PriceBook& book) -> base::Id& { return book.shop.usualTemplate; }, name);
             !ok)
             return ok;
-        return part<std::vector<base::Id>>(
-            "Packing", [](PriceBook& book) -> std::vector<base::Id>& { return book.shop.packing; });
+        return part<std::vector<base::Id>>("Packing",
+                                           [](PriceBook& book) -> std::vector<base::Id>& { return book.shop.packing; });
     }
 
     base::Done rates() {
@@ -153,8 +153,8 @@ class Comparer {
             return ok;
         const auto hours = [this](units::Duration value) { return units::formatDuration(value, m_style); };
         if (auto ok = part<units::Duration>(
-                "Bench hours a month",
-                [](PriceBook& b) -> units::Duration& { return b.shop.rates.productivePerMonth; }, hours);
+                "Bench hours a month", [](PriceBook& b) -> units::Duration& { return b.shop.rates.productivePerMonth; },
+                hours);
             !ok)
             return ok;
         if (auto ok = part<units::Money>(
@@ -174,8 +174,8 @@ class Comparer {
     base::Done bench() {
         using Steps = decltype(catalogue::BenchStandards::steps);
         if (auto ok = part<Steps>("Bench times", [](PriceBook& b) -> Steps& { return b.bench.steps; }); !ok) return ok;
-        if (auto ok = part<catalogue::HeatPress>(
-                "Heat press", [](PriceBook& b) -> catalogue::HeatPress& { return b.bench.press; });
+        if (auto ok = part<catalogue::HeatPress>("Heat press",
+                                                 [](PriceBook& b) -> catalogue::HeatPress& { return b.bench.press; });
             !ok)
             return ok;
         if (auto ok =
@@ -190,9 +190,7 @@ class Comparer {
     base::Done rules() {
         using Ladder = std::vector<catalogue::MarkUpStep>;
         using Rush = std::vector<catalogue::RushStep>;
-        if (auto ok =
-                part<Ladder>("Mark-up ladder", [](PriceBook& b) -> Ladder& { return b.shop.rules.ladder; });
-            !ok)
+        if (auto ok = part<Ladder>("Mark-up ladder", [](PriceBook& b) -> Ladder& { return b.shop.rules.ladder; }); !ok)
             return ok;
         if (auto ok = part<catalogue::Rounding>(
                 "Rounding of prices", [](PriceBook& b) -> catalogue::Rounding& { return b.shop.rules.rounding; });
@@ -216,8 +214,8 @@ class Comparer {
             return ok;
         // Currency, deposit and letterhead make no price; the certificate decides on tax.
         if (m_order.asksExemption && certificateOf(m_book) != certificateOf(m_now))
-            if (auto ok = swap("Exemption certificate", {}, {},
-                               [&](PriceBook& book) { book.customer = m_now.customer; });
+            if (auto ok =
+                    swap("Exemption certificate", {}, {}, [&](PriceBook& book) { book.customer = m_now.customer; });
                 !ok)
                 return ok;
         return {};
@@ -238,9 +236,8 @@ class Comparer {
 
 } // namespace
 
-base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const PriceBook& then,
-                                            const PriceBook& now, layout::FitMemo& fits,
-                                            const units::NumberStyle& style) {
+base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const PriceBook& then, const PriceBook& now,
+                                            layout::FitMemo& fits, const units::NumberStyle& style) {
     const auto before = priceOrder(order, then, fits);
     if (!before) return base::fail(before.error());
     const auto after = priceOrder(order, now, fits);
@@ -249,8 +246,8 @@ base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const
     out.totalThen = before->total;
     out.totalNow = after->total;
     for (std::size_t i = 0; i < order.lines.size(); ++i)
-        out.lines.push_back({order.lines[i].title, order.lines[i].quantity, before->lines[i].each,
-                             after->lines[i].each, before->lines[i].charged, after->lines[i].charged});
+        out.lines.push_back({order.lines[i].title, order.lines[i].quantity, before->lines[i].each, after->lines[i].each,
+                             before->lines[i].charged, after->lines[i].charged});
     auto causes = Comparer(order, now, fits, style, then, before->total).causes();
     if (!causes) return base::fail(causes.error());
     out.causes = std::move(*causes);

@@ -11,8 +11,8 @@ namespace sp::pricing {
 struct LadderPrice {
     units::Count quantity;
     units::Money each;
-    units::Money setUp; ///< as a line of its own
-    units::Money total; ///< each × quantity + setUp
+    units::Money setUp;     ///< as a line of its own
+    units::Money total;     ///< each × quantity + setUp
     bool isOrdered = false; ///< the quantity of the line itself
 
     friend bool operator==(const LadderPrice&, const LadderPrice&) = default;

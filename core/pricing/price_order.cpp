@@ -172,8 +172,8 @@ base::Result<PricedLine> priceCosted(costing::CostSheet cost, const catalogue::O
         return gross ? priceAtMarkUp(price, rules.tax.rate) : price;
     };
     const Money spread = ownLine ? priced.cost.total - priced.cost.setUp : priced.cost.total;
-    priced.reckonedEach = roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value())), rules.rounding,
-                                     currency);
+    priced.reckonedEach =
+        roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value())), rules.rounding, currency);
     priced.each = line.typedEach ? toMinor(line.typedEach->exact(), currency) : priced.reckonedEach;
     priced.goods = Money::fromExact(priced.each.exact() * Fraction::of(line.quantity.value()));
     if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact()), currency);
@@ -194,8 +194,8 @@ base::Result<PricedLine> priceCosted(costing::CostSheet cost, const catalogue::O
 
 TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBook& book) {
     if (!order.asksExemption) return TaxStanding::Charged;
-    const bool holds = book.customer && book.customer->certificate &&
-                       book.customer->certificate->holdsOn(order.quotedOn);
+    const bool holds =
+        book.customer && book.customer->certificate && book.customer->certificate->holdsOn(order.quotedOn);
     return holds ? TaxStanding::Exempt : TaxStanding::ExemptionMissing;
 }
 

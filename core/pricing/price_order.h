@@ -29,9 +29,9 @@ struct Earnings {
 };
 
 enum class Footing {
-    Pays,       ///< covers the full cost
-    BelowCost,  ///< covers what is paid out, but not the full cost
-    BelowFloor  ///< does not even cover what is paid out
+    Pays,      ///< covers the full cost
+    BelowCost, ///< covers what is paid out, but not the full cost
+    BelowFloor ///< does not even cover what is paid out
 };
 
 struct SizeCharge {

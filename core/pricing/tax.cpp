@@ -20,8 +20,7 @@ Money taxOn(std::span<const Money> taxable, const catalogue::TaxRule& rule, cons
 }
 
 Money depositOn(Money total, const catalogue::PriceRules& rules, const units::Currency& currency) {
-    const Money share =
-        Money::fromExact(total.exact() * Fraction::ratio(rules.depositRate.ppm(), units::kPpm));
+    const Money share = Money::fromExact(total.exact() * Fraction::ratio(rules.depositRate.ppm(), units::kPpm));
     return std::min(total, upToStep(share, rules.depositStep, currency));
 }
 

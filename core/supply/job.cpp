@@ -40,7 +40,8 @@ class Takes {
     base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered) {
         JobLine line{ordered.title.empty() ? "This line" : ordered.title, ordered.quantity.value(), {}};
         if (line.pieces < 1 || line.pieces > costing::kMostPieces)
-            return base::fail(Code::OutOfRange, line.title, "1 to 1,000,000 pieces can be bought for: change the quantity.");
+            return base::fail(Code::OutOfRange, line.title,
+                              "1 to 1,000,000 pieces can be bought for: change the quantity.");
         if (auto ok = stones(ordered, line); !ok) return base::fail(ok.error());
         if (auto ok = sheets(ordered, line); !ok) return base::fail(ok.error());
         for (const auto& id : m_supplies.packing)
@@ -57,13 +58,14 @@ class Takes {
         for (const auto& stone : ordered.stones) {
             const auto* material = withId(m_supplies.materials, stone.material);
             if (!material)
-                return base::fail(Code::NotFound, line.title,
-                                  fmt::format("A stone of {} is no longer among the supplies; choose another.", line.title));
+                return base::fail(
+                    Code::NotFound, line.title,
+                    fmt::format("A stone of {} is no longer among the supplies; choose another.", line.title));
             const auto count = stone.count.value();
             if (count < 1 || count > costing::kMostStonesAPiece)
                 return base::fail(Code::OutOfRange, material->name,
-                                  fmt::format("{} takes {} of {} a piece; give a number from 1 to 1,000,000.", line.title,
-                                              count, material->name));
+                                  fmt::format("{} takes {} of {} a piece; give a number from 1 to 1,000,000.",
+                                              line.title, count, material->name));
             const auto loss = material->stone.loss;
             if (loss.isNegative() || loss.ppm() >= units::kPpm)
                 return base::fail(Code::OutOfRange, material->name,
@@ -77,14 +79,16 @@ class Takes {
     base::Done sheets(const catalogue::OrderLine& ordered, JobLine& line) {
         if (const auto* tape = withId(m_supplies.materials, m_supplies.usualTape)) {
             const auto lifts = std::max<int64_t>(1, tape->sheet.lifts);
-            if (auto ok = cut(*tape, ordered, {tape->name, TakeKind::Cuts, tape->kind, {}, {}, lifts}, line); !ok) return ok;
+            if (auto ok = cut(*tape, ordered, {tape->name, TakeKind::Cuts, tape->kind, {}, {}, lifts}, line); !ok)
+                return ok;
         }
         if (auto ok = templates(ordered, line); !ok) return ok;
         if (ordered.customersGarment || ordered.onto.isNone()) return {};
         const auto* onto = withId(m_supplies.materials, ordered.onto);
         if (!onto)
-            return base::fail(Code::NotFound, line.title,
-                              fmt::format("What {} goes on is no longer among the supplies; choose another.", line.title));
+            return base::fail(
+                Code::NotFound, line.title,
+                fmt::format("What {} goes on is no longer among the supplies; choose another.", line.title));
         if (onto->kind == MaterialKind::Backing)
             return cut(*onto, ordered, {onto->name, TakeKind::Cuts, onto->kind}, line);
         line.takes.push_back({onto->name, TakeKind::Things, onto->kind});
@@ -172,7 +176,8 @@ class Offers {
             if (!material) continue;
             auto count = item.count.value();
             if (material->kind == MaterialKind::Stone)
-                count = Fraction::ratio(units::Int128{count} * (units::kPpm - kit.shortCount.ppm()), units::kPpm).floor();
+                count =
+                    Fraction::ratio(units::Int128{count} * (units::kPpm - kit.shortCount.ppm()), units::kPpm).floor();
             if (count < 1) continue;
             isOfUse = isOfUse || m_taken.count(material->name) > 0;
             out.gives.push_back({material->name, Count::of(count)});
@@ -212,10 +217,13 @@ NeedBand bandOf(const JobTake& take) {
     case TakeKind::Stones:
         return {take.material,
                 Fraction::of(take.perPiece.value()) * Fraction::ratio(units::kPpm, units::kPpm - take.loss.ppm()),
-                {}, Fraction::of(1)};
+                {},
+                Fraction::of(1)};
     case TakeKind::Cuts:
         // ceil(n / lifts) < n / lifts + 1, and once more for the sheet: below n / (lifts perSheet) + 1 / perSheet + 1.
-        return {take.material, Fraction::ratio(1, units::Int128{take.lifts} * perSheet), {},
+        return {take.material,
+                Fraction::ratio(1, units::Int128{take.lifts} * perSheet),
+                {},
                 Fraction::ratio(1, perSheet) + Fraction::of(1)};
     case TakeKind::Templates:
     case TakeKind::ReadyCut: return {take.material, {}, takenFor(take, 1), {}};
@@ -278,10 +286,12 @@ std::vector<MaterialCount> needsOf(const Job& job) {
     for (const auto& line : job.lines)
         for (const auto& take : line.takes) {
             const auto taken = takenFor(take, line.pieces);
-            const auto at = std::find_if(sums.begin(), sums.end(),
-                                         [&](const auto& sum) { return sum.first == take.material; });
-            if (at == sums.end()) sums.emplace_back(take.material, taken);
-            else at->second = at->second + taken;
+            const auto at =
+                std::find_if(sums.begin(), sums.end(), [&](const auto& sum) { return sum.first == take.material; });
+            if (at == sums.end())
+                sums.emplace_back(take.material, taken);
+            else
+                at->second = at->second + taken;
         }
     std::vector<MaterialCount> needs;
     for (const auto& [material, sum] : sums) needs.push_back({material, Count::of(sum.ceiling())});

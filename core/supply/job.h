@@ -24,10 +24,10 @@ struct Supplies {
     std::vector<catalogue::Pack> packs;
     std::vector<catalogue::Kit> kits;
     std::unordered_map<base::Id, std::int64_t> shelf; ///< stones, whole sheets, whole rolls, pieces
-    base::Id usualTape;            ///< none: no tape is reckoned with
-    base::Id usualTemplate;        ///< likewise
-    std::vector<base::Id> packing; ///< one of each with every piece
-    bool cutsTemplates = true;     ///< false: templates come ready cut with a kit or not at all
+    base::Id usualTape;                               ///< none: no tape is reckoned with
+    base::Id usualTemplate;                           ///< likewise
+    std::vector<base::Id> packing;                    ///< one of each with every piece
+    bool cutsTemplates = true;                        ///< false: templates come ready cut with a kit or not at all
 };
 
 enum class TakeKind {

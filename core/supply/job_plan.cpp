@@ -37,9 +37,9 @@ std::string whyLacking(const Job& job, Way way, const std::string& material) {
     if (isReadyCut(job, material))
         return way == Way::Bulk
                    ? fmt::format("{} come only with a kit: the shop cuts none itself.", material)
-                   : fmt::format("{} come with no kit, and the shop cuts none itself: add a kit that has them.", material);
-    if (way != Way::Kits)
-        return fmt::format("No supplier sells {}: add a pack of it in Supplies.", material);
+                   : fmt::format("{} come with no kit, and the shop cuts none itself: add a kit that has them.",
+                                 material);
+    if (way != Way::Kits) return fmt::format("No supplier sells {}: add a pack of it in Supplies.", material);
     if (!job.hasKits) return "There is no kit in the book: add one in Supplies.";
     return fmt::format("No kit holds {}.", material);
 }
@@ -122,12 +122,13 @@ JobPlans compared(const Job& job, std::array<WayPlan, 3> ways) {
     // What the shelf lets pass for kits without buying one is bulk.
     const auto& kits = plans.of(Way::Kits).plan;
     const bool buysKit = kits && std::any_of(kits->packs.begin(), kits->packs.end(), [&](const PlannedPack& bought) {
-        const auto* offer = job.offer(bought.id);
-        return offer && offer->material.empty();
-    });
+                             const auto* offer = job.offer(bought.id);
+                             return offer && offer->material.empty();
+                         });
     std::optional<Money> least;
     for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
-        if (const auto& plan = plans.of(way).plan; plan && (way != Way::Kits || buysKit) && (!least || plan->cost < *least)) {
+        if (const auto& plan = plans.of(way).plan;
+            plan && (way != Way::Kits || buysKit) && (!least || plan->cost < *least)) {
             least = plan->cost;
             plans.winner = way;
         }
@@ -143,9 +144,8 @@ StaircasePoint pointOf(const Job& job, const JobPlans& plans) {
     point.bulk = costOf(plans.of(Way::Bulk));
     point.mix = costOf(plans.of(Way::Mix));
     point.winner = plans.winner;
-    point.proven = std::all_of(plans.ways.begin(), plans.ways.end(), [](const WayPlan& way) {
-        return way.plan ? way.plan->proven : !way.isLate;
-    });
+    point.proven = std::all_of(plans.ways.begin(), plans.ways.end(),
+                               [](const WayPlan& way) { return way.plan ? way.plan->proven : !way.isLate; });
     return point;
 }
 

@@ -69,8 +69,9 @@ class Unpacking {
     Result<const PricedMaterial*> known(const base::Id& id) const {
         if (const auto* found = m_prices.find(id)) return found;
         return base::fail(Code::NotFound, m_kit.name,
-                          "A material of the kit “" + m_kit.name + "” or its design is no longer in the book; choose "
-                                                                   "it anew.");
+                          "A material of the kit “" + m_kit.name +
+                              "” or its design is no longer in the book; choose "
+                              "it anew.");
     }
     Count inKits(const base::Id& material) const {
         std::int64_t count = 0;
@@ -88,10 +89,9 @@ class Unpacking {
         if (!material) return base::fail(material.error());
         const auto& stone = (*material)->material;
         if (isThere(stone.name)) return {};
-        m_problem.lines.push_back({stone.name,
-                                   CountedStock{inKits(id), m_kit.shortCount, stone.stone.loss,
-                                                Count::of(takenOf(m_design, id))},
-                                   std::nullopt, (*material)->price});
+        m_problem.lines.push_back(
+            {stone.name, CountedStock{inKits(id), m_kit.shortCount, stone.stone.loss, Count::of(takenOf(m_design, id))},
+             std::nullopt, (*material)->price});
         return {};
     }
 

@@ -85,8 +85,9 @@ base::Done checked(const YieldLine& line) {
     for (const auto& lot : line.sheets->lots)
         if (lot.sheets.isNegative() || lot.perSheet.isNegative() || lot.uses.value() < 1)
             return base::fail(Code::OutOfRange, line.material,
-                              "The sheets of " + line.material + " must be 0 or more and serve at least once: "
-                              "change them.");
+                              "The sheets of " + line.material +
+                                  " must be 0 or more and serve at least once: "
+                                  "change them.");
     return {};
 }
 
@@ -97,8 +98,8 @@ double chance(const std::vector<YieldLine>& lines, std::int64_t pieces) {
         if (line.counted) {
             const Int128 stones = Int128{pieces} * line.counted->perPiece.value();
             if (stones > received(*line.counted)) return 0;
-            product *= chanceOfAtLeast(Count::of(whole(stones)), Count::of(received(*line.counted)),
-                                       line.counted->loss);
+            product *=
+                chanceOfAtLeast(Count::of(whole(stones)), Count::of(received(*line.counted)), line.counted->loss);
         } else if (allowed(line) < pieces) {
             return 0;
         }
@@ -112,8 +113,10 @@ std::int64_t mostWithChance(const std::vector<YieldLine>& lines, std::int64_t hi
     std::int64_t high = highest;
     while (low < high) {
         const std::int64_t middle = low + (high - low + 1) / 2;
-        if (chance(lines, middle) >= threshold) low = middle;
-        else high = middle - 1;
+        if (chance(lines, middle) >= threshold)
+            low = middle;
+        else
+            high = middle - 1;
     }
     return low;
 }
@@ -122,8 +125,8 @@ std::vector<YieldChance> oddsOf(const std::vector<YieldLine>& lines, std::int64_
     std::int64_t highest = kNoLimit;
     for (const auto& line : lines) {
         if (!isUsed(line)) continue;
-        highest = std::min(highest, line.counted ? received(*line.counted) / line.counted->perPiece.value()
-                                                 : allowed(line));
+        highest =
+            std::min(highest, line.counted ? received(*line.counted) / line.counted->perPiece.value() : allowed(line));
     }
     if (highest == kNoLimit) return {};
     constexpr double kPrintsAsCertain = 0.99995;
@@ -137,8 +140,7 @@ std::vector<YieldChance> oddsOf(const std::vector<YieldLine>& lines, std::int64_
     if (to - from < most) {
         for (std::int64_t k = from; k <= to; ++k) chosen.push_back(k);
     } else {
-        for (std::int64_t i = 0; i < most - 1; ++i)
-            chosen.push_back(from + whole(Int128{to - from} * i / (most - 2)));
+        for (std::int64_t i = 0; i < most - 1; ++i) chosen.push_back(from + whole(Int128{to - from} * i / (most - 2)));
         chosen.push_back(pieces);
         std::sort(chosen.begin(), chosen.end());
         chosen.erase(std::unique(chosen.begin(), chosen.end()), chosen.end());

@@ -15,16 +15,16 @@ namespace sp::supply {
 
 /// Stones and other things that are counted: what all kits hold together and what one piece takes.
 struct CountedStock {
-    units::Count bought;      ///< in all kits, 0 to kMostStones
-    units::Rate shortShare;   ///< share by which bags run short, 0 to below one
-    units::Rate loss;         ///< share of the stones received that never reaches a piece, 0 to below one
-    units::Count perPiece;    ///< good stones on one piece; 0: the design does not use it
+    units::Count bought;    ///< in all kits, 0 to kMostStones
+    units::Rate shortShare; ///< share by which bags run short, 0 to below one
+    units::Rate loss;       ///< share of the stones received that never reaches a piece, 0 to below one
+    units::Count perPiece;  ///< good stones on one piece; 0: the design does not use it
 };
 
 /// Sheets of one size. `perSheet` is what layout::fitSheet counts for this sheet and the piece.
 struct SheetLot {
-    units::Count sheets;              ///< in all kits
-    units::Count perSheet;            ///< pieces cut from one sheet; 0: the piece does not fit
+    units::Count sheets;                     ///< in all kits
+    units::Count perSheet;                   ///< pieces cut from one sheet; 0: the piece does not fit
     units::Count uses = units::Count::of(1); ///< pieces one cut serves (tape lifts more than once)
 };
 
@@ -38,8 +38,8 @@ struct SheetStock {
 /// One material that the kit holds, the design takes, or both. A material stands in at most one line.
 struct YieldLine {
     std::string material;
-    std::optional<CountedStock> counted; ///< exactly one of counted
-    std::optional<SheetStock> sheets;    ///< and sheets is set
+    std::optional<CountedStock> counted;  ///< exactly one of counted
+    std::optional<SheetStock> sheets;     ///< and sheets is set
     std::optional<units::UnitPrice> bulk; ///< what it costs in bulk, to value what is left
 };
 
@@ -68,10 +68,10 @@ struct YieldGain {
 
 struct YieldAnswer {
     units::Count pieces;
-    std::vector<std::string> limiting; ///< every line that allows no more than `pieces`, in the order given
-    std::vector<YieldLeft> left;       ///< every line, in the order given
-    std::vector<YieldChance> odds;     ///< rising pieces, falling chance; see kMostOdds
-    std::vector<YieldGain> gains;      ///< one for each limiting counted line
+    std::vector<std::string> limiting;    ///< every line that allows no more than `pieces`, in the order given
+    std::vector<YieldLeft> left;          ///< every line, in the order given
+    std::vector<YieldChance> odds;        ///< rising pieces, falling chance; see kMostOdds
+    std::vector<YieldGain> gains;         ///< one for each limiting counted line
     std::optional<units::Money> costEach; ///< price / pieces, rounded to a micro-unit; none when no piece comes out
 };
 

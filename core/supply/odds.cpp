@@ -39,8 +39,8 @@ double deviance(double x, double m) {
 double chanceOfExactly(double x, double n, double p, double q) {
     if (x == 0) return std::exp(n * std::log1p(-p));
     if (x == n) return std::exp(n * std::log1p(-q));
-    const double exponent = stirlingError(n) - stirlingError(x) - stirlingError(n - x) - deviance(x, n * p) -
-                            deviance(n - x, n * q);
+    const double exponent =
+        stirlingError(n) - stirlingError(x) - stirlingError(n - x) - deviance(x, n * p) - deviance(n - x, n * q);
     return std::exp(exponent) * std::sqrt(n / (2 * std::numbers::pi * x * (n - x)));
 }
 

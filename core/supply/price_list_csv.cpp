@@ -146,7 +146,8 @@ class Listing {
         }
         const Pack* known = knownPack(material, name, amount);
         if (known == nullptr && !amount) {
-            trouble(row, "This pack is not in the book and the list does not say how many are in it; add the pack first.");
+            trouble(row,
+                    "This pack is not in the book and the list does not say how many are in it; add the pack first.");
             return nullptr;
         }
         std::string called = known != nullptr ? known->name : name;
@@ -178,11 +179,10 @@ class Listing {
 
     void close(Told& told) {
         if (told.isSpoilt || told.prices.empty()) return;
-        std::sort(told.prices.begin(), told.prices.end(),
-                  [](const auto& a, const auto& b) { return a.from < b.from; });
+        std::sort(told.prices.begin(), told.prices.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
         if (told.prices.front().from != Count::of(1)) {
-            m_reading.troubles.push_back({told.line, told.material->name,
-                                          "The list does not give the price of one pack; ask the supplier."});
+            m_reading.troubles.push_back(
+                {told.line, told.material->name, "The list does not give the price of one pack; ask the supplier."});
             return;
         }
         Pack pack = told.known != nullptr ? *told.known : Pack{};

@@ -15,10 +15,10 @@ namespace sp::supply {
 
 /// A pack that the list makes or changes.
 struct PriceListChange {
-    std::size_t line = 0;                    ///< of its first row
-    std::string material;                    ///< its name in the book
-    catalogue::Pack pack;                    ///< as it will be; id none: a new pack
-    std::optional<catalogue::Pack> before;   ///< as it is; none: a new pack
+    std::size_t line = 0;                  ///< of its first row
+    std::string material;                  ///< its name in the book
+    catalogue::Pack pack;                  ///< as it will be; id none: a new pack
+    std::optional<catalogue::Pack> before; ///< as it is; none: a new pack
 };
 
 /// A row that was not taken.
@@ -29,9 +29,9 @@ struct PriceListTrouble {
 };
 
 struct PriceListReading {
-    std::vector<PriceListChange> changes;    ///< in the order of the list
-    std::vector<catalogue::Pack> confirmed;  ///< whose prices are as they were, with the new day
-    std::vector<PriceListTrouble> troubles;  ///< by line
+    std::vector<PriceListChange> changes;   ///< in the order of the list
+    std::vector<catalogue::Pack> confirmed; ///< whose prices are as they were, with the new day
+    std::vector<PriceListTrouble> troubles; ///< by line
 };
 
 /// What the book knows that a list is held against.

@@ -28,8 +28,8 @@ struct PackPrice {
 struct Pack {
     std::string id;
     std::string supplier;
-    std::vector<MaterialCount> gives;  ///< at least one, each 1 or more
-    std::vector<PackPrice> prices;     ///< at least one, no two from the same count
+    std::vector<MaterialCount> gives;   ///< at least one, each 1 or more
+    std::vector<PackPrice> prices;      ///< at least one, no two from the same count
     std::optional<units::Count> atMost; ///< packs of this line that can be had
 };
 
@@ -61,19 +61,19 @@ struct PlannedOrder {
 };
 
 struct PurchasePlan {
-    units::Money cost;  ///< goods and shipping
-    units::Money bound; ///< no plan costs less than this; true even when time ran out
-    bool proven = false; ///< cost == bound
-    std::vector<PlannedPack> packs;    ///< in the order given, only what is bought
-    std::vector<PlannedOrder> orders;  ///< in the order of suppliers given, only those ordered from
-    std::vector<MaterialCount> left;   ///< shelf + bought - need: needed materials first, then what else came along
-    units::Money leftValue;            ///< `left` at the least price per stone among packs of that material alone
+    units::Money cost;                ///< goods and shipping
+    units::Money bound;               ///< no plan costs less than this; true even when time ran out
+    bool proven = false;              ///< cost == bound
+    std::vector<PlannedPack> packs;   ///< in the order given, only what is bought
+    std::vector<PlannedOrder> orders; ///< in the order of suppliers given, only those ordered from
+    std::vector<MaterialCount> left;  ///< shelf + bought - need: needed materials first, then what else came along
+    units::Money leftValue;           ///< `left` at the least price per stone among packs of that material alone
 };
 
 struct PurchaseAnswer {
     std::optional<PurchasePlan> plan;
-    std::string impossible;             ///< why there is none, when there is none: "no pack gives M"
-    std::vector<std::string> warnings;  ///< sentences about odd input that was taken as it stands
+    std::string impossible;            ///< why there is none, when there is none: "no pack gives M"
+    std::vector<std::string> warnings; ///< sentences about odd input that was taken as it stands
 };
 
 /// Asked now and then during the search; once it answers true the best plan so far is returned with its bound.

@@ -87,7 +87,7 @@ void LabelSearch::listOptions(int material, int64_t need, std::size_t c, int64_t
         option.packs += rest.packs;
         option.rest = static_cast<std::int32_t>(n);
         into.list.push_back(option);
-        
+
         return;
     }
     const Curve* curve = m_relaxation.sumCurve(material, c);
@@ -198,7 +198,8 @@ std::vector<Bought> LabelSearch::collected(const std::vector<std::vector<Label>>
         const Option& option = lists[i]->list[at(label.option)];
         m_relaxation.rest(order[i]).collect(option.rest, plan);
         for (std::size_t c = 0; c < m_relaxation.sums().size(); ++c)
-            if (option.goods[c] > 0) m_market.moneyList(order[i], m_relaxation.sums()[c], option.goods[c])->collect(option.goods[c], plan);
+            if (option.goods[c] > 0)
+                m_market.moneyList(order[i], m_relaxation.sums()[c], option.goods[c])->collect(option.goods[c], plan);
         last = at(label.before);
     }
     return plan;
@@ -227,8 +228,7 @@ LabelSearch::Outcome LabelSearch::run(const Task& task) {
     m_isCut = false;
     m_isStopped = false;
     Goods targets{};
-    for (std::size_t c = 0; c < sums; ++c)
-        targets[c] = std::max<int64_t>(0, m_relaxation.sum(c) - task.goods[c]);
+    for (std::size_t c = 0; c < sums; ++c) targets[c] = std::max<int64_t>(0, m_relaxation.sum(c) - task.goods[c]);
     std::vector<int> order;
     std::vector<const Options*> lists;
     for (int m = 0; m < m_market.materials(); ++m) {

@@ -24,11 +24,11 @@ class LabelSearch {
         , m_tick(std::move(tick)) {}
 
     struct Task {
-        std::vector<std::int64_t> needs;    ///< units left after the kits, by material
-        std::vector<std::int64_t> goods;    ///< bought with the kits, by sum of the relaxation
-        std::int64_t spent = 0;             ///< granules: shipping, kits and what was bought ahead
-        std::int64_t limit = 0;             ///< granules: only plans below this are of interest
-        std::size_t mostLabels = 0;         ///< kept from one material to the next
+        std::vector<std::int64_t> needs; ///< units left after the kits, by material
+        std::vector<std::int64_t> goods; ///< bought with the kits, by sum of the relaxation
+        std::int64_t spent = 0;          ///< granules: shipping, kits and what was bought ahead
+        std::int64_t limit = 0;          ///< granules: only plans below this are of interest
+        std::size_t mostLabels = 0;      ///< kept from one material to the next
     };
     struct Outcome {
         bool isComplete = true;                  ///< no label was left out: what was not found does not exist
@@ -46,7 +46,7 @@ class LabelSearch {
         std::int64_t value = 0;
         std::int64_t packs = 0;
         Goods goods{};
-        std::int32_t rest = 0;    ///< units from the suppliers without a sum
+        std::int32_t rest = 0; ///< units from the suppliers without a sum
     };
     struct Options {
         std::int64_t gap = -1; ///< every option with reduced <= gap is listed

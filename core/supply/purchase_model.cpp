@@ -14,11 +14,11 @@ using std::int64_t;
 
 namespace {
 
-constexpr int64_t kMostMoney = int64_t{1} << 40;   // granules in any one sum
-constexpr int64_t kMostCount = 1'000'000'000'000;  // stones or packs
-constexpr int64_t kMostUnits = 50'000;             // of one material within the search
-constexpr double kMostCurveWork = 2e7;             // steps to make the curves of one material
-constexpr int64_t kMostCells = 8'000'000;          // packs times units, for memory
+constexpr int64_t kMostMoney = int64_t{1} << 40;  // granules in any one sum
+constexpr int64_t kMostCount = 1'000'000'000'000; // stones or packs
+constexpr int64_t kMostUnits = 50'000;            // of one material within the search
+constexpr double kMostCurveWork = 2e7;            // steps to make the curves of one material
+constexpr int64_t kMostCells = 8'000'000;         // packs times units, for memory
 constexpr int64_t kUnlimited = int64_t{1} << 40;
 
 using Index = std::unordered_map<std::string_view, int>;
@@ -62,8 +62,8 @@ base::Result<std::vector<PackPrice>> sortedPrices(const Pack& pack, std::vector<
     for (std::size_t i = 1; i < prices.size(); ++i) {
         if (prices[i].from == prices[i - 1].from)
             return base::fail(Code::Ambiguous, pack.id,
-                              "Pack " + pack.id + " has two prices from " +
-                                  std::to_string(prices[i].from.value()) + " packs: keep one.");
+                              "Pack " + pack.id + " has two prices from " + std::to_string(prices[i].from.value()) +
+                                  " packs: keep one.");
         if (prices[i].each > prices[i - 1].each)
             warnings.push_back("The price of pack " + pack.id + " rises from " +
                                std::to_string(prices[i].from.value()) + " packs on: check it.");
@@ -193,8 +193,10 @@ class Builder {
             if (index >= m_stones.size() || m_stones[index] == 0) continue;
             const auto same = std::find_if(raw.stones.begin(), raw.stones.end(),
                                            [&](const auto& stones) { return stones.first == at->second; });
-            if (same != raw.stones.end()) same->second += give.count.value();
-            else raw.stones.emplace_back(at->second, give.count.value());
+            if (same != raw.stones.end())
+                same->second += give.count.value();
+            else
+                raw.stones.emplace_back(at->second, give.count.value());
         }
         for (const auto& price : prices)
             if (price.from.value() <= made.most)
@@ -289,8 +291,7 @@ class Builder {
         for (std::size_t i = 0; i < m_raw.size(); ++i) {
             for (const auto& [material, stones] : m_raw[i].stones)
                 model.packs[i].gives.push_back({material, stones / unit[static_cast<std::size_t>(material)]});
-            if (m_raw[i].stones.empty())
-                model.packs[i].gives.push_back({static_cast<int>(m_stones.size()), 0});
+            if (m_raw[i].stones.empty()) model.packs[i].gives.push_back({static_cast<int>(m_stones.size()), 0});
         }
         model.needs.push_back(0);
         model.bought.assign(model.packs.size(), 0);

@@ -44,13 +44,13 @@ struct ModelSupplier {
     std::int64_t goods = 0; ///< bought before the search
 };
 struct Model {
-    std::int64_t granule = 1;            ///< micro-units
-    std::vector<std::int64_t> needs;     ///< units; the last is the material that needs nothing
+    std::int64_t granule = 1;        ///< micro-units
+    std::vector<std::int64_t> needs; ///< units; the last is the material that needs nothing
     std::vector<ModelPack> packs;
     std::vector<ModelSupplier> suppliers;
-    std::vector<std::int64_t> bought;    ///< packs bought before the search, by model pack
-    std::int64_t cost = 0;               ///< of them
-    std::int64_t floor = 0;              ///< a bound for the whole problem, used when something was bought before
+    std::vector<std::int64_t> bought; ///< packs bought before the search, by model pack
+    std::int64_t cost = 0;            ///< of them
+    std::int64_t floor = 0;           ///< a bound for the whole problem, used when something was bought before
     bool isReduced = false;
 };
 
@@ -59,7 +59,7 @@ struct Modelled {
     Model model;
     std::string impossible;
     std::vector<std::string> warnings;
-    std::vector<MaterialCount> needs;       ///< each needed material once, as asked
+    std::vector<MaterialCount> needs;        ///< each needed material once, as asked
     std::vector<std::int64_t> valuePerStone; ///< by material index of `materials`
     std::vector<std::string> materials;      ///< needed ones first
 };

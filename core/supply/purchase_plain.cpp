@@ -61,14 +61,15 @@ class PlainPlan {
                                            [material](const ModelGive& g) { return g.material == material; });
             if (give == pack.gives.end() || give->units < 1) continue;
             const int64_t left = m_left[at(material)];
-            const int64_t wanted = std::max((left + give->units - 1) / give->units,
-                                            pack.tiers.front().from - m_counts[p]);
+            const int64_t wanted =
+                std::max((left + give->units - 1) / give->units, pack.tiers.front().from - m_counts[p]);
             const int64_t count = std::min(wanted, pack.most - m_counts[p]);
             if (count < 1) continue;
             const int64_t after = costOf(p, m_counts[p] + count);
             if (after >= kNever) continue;
             double adds = static_cast<double>(after - costOf(p, m_counts[p]));
-            if (m_isUsed[at(pack.supplier)] == 0) adds += static_cast<double>(m_model.suppliers[at(pack.supplier)].shipping);
+            if (m_isUsed[at(pack.supplier)] == 0)
+                adds += static_cast<double>(m_model.suppliers[at(pack.supplier)].shipping);
             adds /= static_cast<double>(std::min(left, count * give->units));
             if (best < m_counts.size() && adds >= least) continue;
             best = p;

@@ -89,9 +89,7 @@ class Relaxation {
     /// Merged curves of the suppliers without a sum, and of all allowed ones.
     const Merged& rest(int material) const { return *m_rest[static_cast<std::size_t>(material)]; }
     const Merged& all(int material) const { return *m_all[static_cast<std::size_t>(material)]; }
-    const Curve* sumCurve(int material, std::size_t c) const {
-        return m_curves[static_cast<std::size_t>(material)][c];
-    }
+    const Curve* sumCurve(int material, std::size_t c) const { return m_curves[static_cast<std::size_t>(material)][c]; }
 
     /// The bound in 4096ths of a granule; kScaledNever when nothing covers. Leaves its tables for the readers below.
     std::int64_t evaluate(const Multipliers& multipliers);
@@ -113,8 +111,8 @@ class Relaxation {
 
     /// What each material chose in the last evaluate().
     struct Choice {
-        std::vector<std::int64_t> goods;                ///< by sum
-        std::vector<std::vector<std::int64_t>> copies;  ///< by kit, by give
+        std::vector<std::int64_t> goods;               ///< by sum
+        std::vector<std::vector<std::int64_t>> copies; ///< by kit, by give
     };
     Choice choice() const;
 
@@ -140,11 +138,11 @@ class Relaxation {
     std::vector<std::vector<Market::KitUse>> m_uses; ///< by material: allowed kits in rank order
     Multipliers m_multipliers;
     std::int64_t m_fixed = 0;
-    std::vector<std::vector<std::vector<std::int64_t>>> m_tails;       ///< material, sum, units
+    std::vector<std::vector<std::vector<std::int64_t>>> m_tails; ///< material, sum, units
     std::vector<std::vector<std::vector<Split>>> m_tailSplits;
-    std::vector<std::vector<std::vector<std::int64_t>>> m_kitTails;    ///< material, use, units
+    std::vector<std::vector<std::vector<std::int64_t>>> m_kitTails; ///< material, use, units
     std::vector<std::vector<std::vector<std::int32_t>>> m_kitChoice;
-    std::vector<std::vector<std::vector<std::int64_t>>> m_prices;      ///< kit, give, count: share of the price
+    std::vector<std::vector<std::vector<std::int64_t>>> m_prices;       ///< kit, give, count: share of the price
     std::vector<std::vector<std::vector<std::int32_t>>> m_cheapestFrom; ///< the cheapest count at or above each
 };
 

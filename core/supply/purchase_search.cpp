@@ -54,9 +54,9 @@ struct Node {
     int64_t bound = 0; ///< granules
     std::size_t number = 0;
     std::vector<State> states;
-    int branch = -1;       ///< the supplier to decide next; -1: all are decided
-    bool isTight = false;  ///< the bound has been raised by multipliers, which are kept
-    int64_t slack = 0;     ///< how far above the bound the next search of this node looks
+    int branch = -1;      ///< the supplier to decide next; -1: all are decided
+    bool isTight = false; ///< the bound has been raised by multipliers, which are kept
+    int64_t slack = 0;    ///< how far above the bound the next search of this node looks
     Multipliers multipliers;
 
     bool operator<(const Node& other) const { // for a queue with the least bound on top
@@ -486,8 +486,7 @@ class Search {
         const double step = pace * std::max(aim - now, 1e-3 * std::abs(aim)) / norm;
         for (std::size_t c = 0; c < sums; ++c) goods[c] = std::clamp(goods[c] + step * missing[c], 0.0, 0.9997);
         for (const int k : relaxation.kits()) {
-            for (std::size_t g = 0; g < shares[at(k)].size(); ++g)
-                shares[at(k)][g] += step * pull[at(k)][g];
+            for (std::size_t g = 0; g < shares[at(k)].size(); ++g) shares[at(k)][g] += step * pull[at(k)][g];
             project(shares[at(k)]);
         }
         return true;
@@ -590,8 +589,7 @@ class Search {
     void take(Branch& branch, const std::vector<int64_t>& needs, int k, int64_t count) const {
         branch.kits[at(k)] = count;
         for (const auto& give : m_market.kit(k).gives)
-            branch.needs[at(give.material)] =
-                std::max<int64_t>(0, needs[at(give.material)] - give.units * count);
+            branch.needs[at(give.material)] = std::max<int64_t>(0, needs[at(give.material)] - give.units * count);
     }
 
     void reachSums(Branch& branch) {
@@ -687,7 +685,7 @@ class Search {
     int m_round = 1;
     bool m_seeksTies = false;
     bool m_isStopped = false;
-    int64_t m_cap = kNever; ///< the node now searched is searched for plans below this
+    int64_t m_cap = kNever;  ///< the node now searched is searched for plans below this
     int64_t m_next = kNever; ///< the least bound among what it left for later
     int64_t m_work = 0;
     int64_t m_nextCheck = 0;

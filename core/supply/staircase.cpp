@@ -34,8 +34,8 @@ base::Done checked(const StaircaseProblem& problem, int64_t pieces) {
 
 base::Result<WayCost> costOf(const StaircaseProblem& problem, int64_t pieces, std::vector<Pack> packs,
                              const OutOfTime& outOfTime) {
-    const auto answer = planPurchase({needsOf(problem.piece, pieces), problem.shelf, std::move(packs), problem.suppliers},
-                                     outOfTime);
+    const auto answer =
+        planPurchase({needsOf(problem.piece, pieces), problem.shelf, std::move(packs), problem.suppliers}, outOfTime);
     if (!answer) return base::fail(answer.error());
     WayCost cost;
     if (answer->plan) {
@@ -163,7 +163,8 @@ Cheapest cheapestOf(const std::vector<Pack>& packs, const std::string& material,
         if (stones <= 0 || pack.atMost) continue;
         const auto* price = breakOf(pack, which);
         if (!price || (out.least >= 0 && micros(price->each) / stones >= out.least)) continue;
-        out = {micros(price->each) / stones, micros(price->each) * static_cast<double>(price->from.value()), pack.supplier};
+        out = {micros(price->each) / stones, micros(price->each) * static_cast<double>(price->from.value()),
+               pack.supplier};
     }
     return out;
 }
@@ -197,10 +198,11 @@ std::optional<Line> aboveBulk(const WaysOfBuying& ways, Break which) {
 WaysOfBuying waysOf(const StaircaseProblem& problem) {
     WaysOfBuying ways{{}, problem.shelf, problem.kits, problem.bulk, {}, problem.suppliers};
     for (const auto& take : problem.piece)
-        ways.needs.push_back({take.material,
-                              Fraction::ratio(units::Int128{take.perPiece.value()} * units::kPpm,
-                                              units::kPpm - take.loss.ppm()),
-                              {}, Fraction::of(1)});
+        ways.needs.push_back(
+            {take.material,
+             Fraction::ratio(units::Int128{take.perPiece.value()} * units::kPpm, units::kPpm - take.loss.ppm()),
+             {},
+             Fraction::of(1)});
     return ways;
 }
 
@@ -209,9 +211,10 @@ WaysOfBuying waysOf(const StaircaseProblem& problem) {
 std::vector<MaterialCount> needsOf(const std::vector<PieceTake>& piece, int64_t pieces) {
     std::vector<MaterialCount> needs;
     for (const auto& take : piece)
-        needs.push_back({take.material, Count::of(Fraction::ratio(units::Int128{pieces} * take.perPiece.value() * units::kPpm,
-                                                                  units::kPpm - take.loss.ppm())
-                                                      .ceiling())});
+        needs.push_back(
+            {take.material, Count::of(Fraction::ratio(units::Int128{pieces} * take.perPiece.value() * units::kPpm,
+                                                      units::kPpm - take.loss.ppm())
+                                          .ceiling())});
     return needs;
 }
 

@@ -35,9 +35,8 @@ constexpr std::array kFamilies{
     Family{U'/', U"\u00F7\u2044\u2215"},
     Family{U'*', U"\u2217"},
     Family{kHardSpace, U"\u2007\u2009\u202F"},
-    Family{U' ',
-           U"\t\n\v\f\r\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2008\u200A\u2028\u2029\u205F\u3000"
-           U"\u200B\u200E\u200F\u2060\uFEFF"},
+    Family{U' ', U"\t\n\v\f\r\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2008\u200A\u2028\u2029\u205F\u3000"
+                 U"\u200B\u200E\u200F\u2060\uFEFF"},
     Family{U'\u00B5', U"\u03BC"},
     Family{U'°', U"º"},
     Family{U'¥', U"\uFFE5"},
@@ -56,8 +55,7 @@ std::optional<std::size_t> followers(unsigned char lead) {
 
 bool isInvisible(char32_t c) {
     const bool control = c < 0x20 || (c >= 0x7F && c < 0xA0);
-    const bool steers =
-        (c >= 0x200B && c <= 0x200F) || (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F);
+    const bool steers = (c >= 0x200B && c <= 0x200F) || (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F);
     return control || steers || c == 0xFEFF || c == 0x00AD;
 }
 
@@ -128,14 +126,12 @@ bool isWordCharacter(char32_t c) {
     return c > kHardSpace && !vulgarFraction(c) && kSigns.find(c) == std::u32string_view::npos;
 }
 
-char32_t lowered(char32_t c) {
-    return c >= U'A' && c <= U'Z' ? c + (U'a' - U'A') : c;
-}
+char32_t lowered(char32_t c) { return c >= U'A' && c <= U'Z' ? c + (U'a' - U'A') : c; }
 
 std::optional<VulgarFraction> vulgarFraction(char32_t c) {
     if (c < 0x80) return std::nullopt;
-    const auto found = std::find_if(kVulgar.begin(), kVulgar.end(),
-                                    [&](const VulgarRow& row) { return row.character == c; });
+    const auto found =
+        std::find_if(kVulgar.begin(), kVulgar.end(), [&](const VulgarRow& row) { return row.character == c; });
     if (found == kVulgar.end()) return std::nullopt;
     return found->value;
 }

@@ -25,13 +25,9 @@ inline constexpr char32_t kHardSpace = U'\u00A0';
 /// stay the same.
 char32_t folded(char32_t character);
 
-inline bool isDigit(char32_t c) {
-    return c >= U'0' && c <= U'9';
-}
+inline bool isDigit(char32_t c) { return c >= U'0' && c <= U'9'; }
 /// A space after folding.
-inline bool isSpace(char32_t c) {
-    return c == U' ' || c == kHardSpace;
-}
+inline bool isSpace(char32_t c) { return c == U' ' || c == kHardSpace; }
 /// What words (names of units) are made of, after folding: letters of any script, the degree sign,
 /// superscripts.
 bool isWordCharacter(char32_t c);

@@ -32,8 +32,8 @@ base::Result<Currency> Currency::parse(std::string_view code) {
                           "A currency is three capital letters, such as USD or EUR.");
     Currency currency;
     currency.m_code = std::string(code);
-    const auto found = std::find_if(kExceptions.begin(), kExceptions.end(),
-                                    [&](const Exception& row) { return row.code == code; });
+    const auto found =
+        std::find_if(kExceptions.begin(), kExceptions.end(), [&](const Exception& row) { return row.code == code; });
     currency.m_decimals = found == kExceptions.end() ? 2 : found->decimals;
     return currency;
 }

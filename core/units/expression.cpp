@@ -42,9 +42,7 @@ class Parser {
         : m_whole(text)
         , m_text(std::u32string_view(text.folded).substr(0, end))
         , m_grammar(grammar)
-        , m_rules{{folded(style.decimalMark), folded(style.groupMark)},
-                  grammar.thousandsExpected,
-                  grammar.isLength} {}
+        , m_rules{{folded(style.decimalMark), folded(style.groupMark)}, grammar.thousandsExpected, grammar.isLength} {}
 
     base::Result<Fraction> run();
 
@@ -66,22 +64,18 @@ class Parser {
     std::optional<Value> multiplied(const Value& a, const Value& b);
     std::optional<Value> divided(const Value& a, const Value& b);
 
-    char32_t peek(std::size_t ahead = 0) const {
-        return m_at + ahead < m_text.size() ? m_text[m_at + ahead] : U'\0';
-    }
+    char32_t peek(std::size_t ahead = 0) const { return m_at + ahead < m_text.size() ? m_text[m_at + ahead] : U'\0'; }
     bool atEnd() const { return m_at >= m_text.size(); }
     void skipSpaces() {
-        while (!atEnd() && isSpace(peek()))
-            ++m_at;
+        while (!atEnd() && isSpace(peek())) ++m_at;
     }
     bool takeSign(bool& negative);
     FoundUnit unitHere() const;
     /// A word or a sign of money that names no unit of this field.
     bool isForeignUnit() const {
         const FoundUnit unit = unitHere();
-        return !unit.name &&
-               (unit.end > m_at ||
-                (peek() != 0 && std::u32string_view(U"$€£¥%°").find(peek()) != std::u32string_view::npos));
+        return !unit.name && (unit.end > m_at || (peek() != 0 && std::u32string_view(U"$€£¥%°").find(peek()) !=
+                                                                     std::u32string_view::npos));
     }
     std::size_t wordEnd(std::size_t from) const;
     std::string typed(std::size_t from, std::size_t end) const;
@@ -92,8 +86,7 @@ class Parser {
     std::nullopt_t refuseMissingNumber();
     std::nullopt_t refuseLeftover();
     std::nullopt_t refuseSize() {
-        return refuseWith(Code::Ambiguous,
-                          "could be a size of two lengths; type one length, or * to multiply.");
+        return refuseWith(Code::Ambiguous, "could be a size of two lengths; type one length, or * to multiply.");
     }
     std::nullopt_t refuseDivisionByNothing() {
         return refuseWith(Code::Invalid, "divides by nothing; change the number after the division sign.");
@@ -146,17 +139,16 @@ std::nullopt_t Parser::refuseMissingNumber() {
                                                      m_grammar.kind, m_grammar.example));
     if (m_grammar.unitsLead && isForeignUnit()) return refuseLeftover();
     if (typedHere() == quoted(m_whole.typed))
-        return refuseWith(Code::Invalid, fmt::format("is not a number; type {} such as {}.", m_grammar.kind,
-                                                     m_grammar.example));
-    return refuseWith(Code::Invalid, fmt::format("has {} where a number should stand; type {} such as {}.",
-                                                 typedHere(), m_grammar.kind, m_grammar.example));
+        return refuseWith(Code::Invalid,
+                          fmt::format("is not a number; type {} such as {}.", m_grammar.kind, m_grammar.example));
+    return refuseWith(Code::Invalid, fmt::format("has {} where a number should stand; type {} such as {}.", typedHere(),
+                                                 m_grammar.kind, m_grammar.example));
 }
 
 /// Something stands after what could be read.
 std::nullopt_t Parser::refuseLeftover() {
     const std::string here = typedHere();
-    if (unitHere().name)
-        return refuseWith(Code::Invalid, fmt::format("has a unit too many, {}; remove it.", here));
+    if (unitHere().name) return refuseWith(Code::Invalid, fmt::format("has a unit too many, {}; remove it.", here));
     if (m_grammar.isLength && lowered(peek()) == U'x' && wordEnd(m_at) == m_at + 1) return refuseSize();
     if (isForeignUnit())
         return refuseWith(Code::Invalid,
@@ -169,8 +161,7 @@ std::nullopt_t Parser::refuseLeftover() {
 }
 
 std::size_t Parser::wordEnd(std::size_t from) const {
-    while (from < m_text.size() && isWordCharacter(m_text[from]))
-        ++from;
+    while (from < m_text.size() && isWordCharacter(m_text[from])) ++from;
     return from;
 }
 
@@ -184,9 +175,7 @@ FoundUnit Parser::unitHere() const {
                                         [&](const UnitName& row) { return row.name == name; });
         return found == m_grammar.units.end() ? nullptr : &*found;
     };
-    const auto found = [&](std::size_t end) {
-        return FoundUnit{named(m_text.substr(m_at, end - m_at)), end};
-    };
+    const auto found = [&](std::size_t end) { return FoundUnit{named(m_text.substr(m_at, end - m_at)), end}; };
     const std::size_t word = wordEnd(m_at);
     if (word > m_at) {
         const std::size_t second = word < m_text.size() && isSpace(m_text[word]) ? wordEnd(word + 1) : word;
@@ -216,9 +205,9 @@ base::Result<Fraction> Parser::run() {
         return base::fail(m_error);
     }
     if (value->kind == Kind::Ratio) {
-        refuseWith(Code::Invalid,
-                   fmt::format("divides {0} by {0}, which leaves a plain number; divide by a plain number.",
-                               m_grammar.kind));
+        refuseWith(
+            Code::Invalid,
+            fmt::format("divides {0} by {0}, which leaves a plain number; divide by a plain number.", m_grammar.kind));
         return base::fail(m_error);
     }
     return value->kind == Kind::Bare ? value->amount * Fraction::of(m_grammar.bareSize) : value->amount;
@@ -232,10 +221,8 @@ std::optional<Value> Parser::sum() {
         const bool isTight = m_at >= 2 && !isSpace(m_text[m_at - 2]) && !isSpace(peek());
         auto right = product();
         if (!right) return std::nullopt;
-        if (negative && isTight && left->kind == Kind::Bare && right->kind == Kind::Measured &&
-            right->unit != 0)
-            return refuseWith(Code::Ambiguous,
-                              "could be a range; type one number, or give both numbers a unit.");
+        if (negative && isTight && left->kind == Kind::Bare && right->kind == Kind::Measured && right->unit != 0)
+            return refuseWith(Code::Ambiguous, "could be a range; type one number, or give both numbers a unit.");
         if (negative) right->amount = Fraction::of(0) - right->amount;
         left = added(*left, *right);
     }
@@ -397,9 +384,8 @@ std::optional<Fraction> Parser::hyphenated(std::size_t from, const ScannedNumber
         ratio && m_text.substr(m_at, ratio->end - m_at).find_first_of(U" \u00A0") == std::u32string::npos;
     if (!tight || !ratio->isProper()) return whole.value;
     constexpr std::u32string_view kSigns = U"+-*/×";
-    const bool clear =
-        (from == 0 || kSigns.find(m_text[from - 1]) == std::u32string_view::npos || from == 1) &&
-        (ratio->end == m_text.size() || kSigns.find(m_text[ratio->end]) == std::u32string_view::npos);
+    const bool clear = (from == 0 || kSigns.find(m_text[from - 1]) == std::u32string_view::npos || from == 1) &&
+                       (ratio->end == m_text.size() || kSigns.find(m_text[ratio->end]) == std::u32string_view::npos);
     const bool onARuler = ratio->denominator <= 64 && (ratio->denominator & (ratio->denominator - 1)) == 0;
     if (!m_grammar.isLength || !clear || !onARuler) {
         const std::u32string_view written = m_text.substr(from, ratio->end - from);
@@ -438,12 +424,10 @@ std::optional<Value> Parser::clock(const Fraction& first) {
 
 std::optional<Value> Parser::added(const Value& a, const Value& b) {
     if (a.kind == b.kind) return Value{a.amount + b.amount, a.kind, 0};
-    if (a.kind != Kind::Measured && b.kind != Kind::Measured)
-        return Value{a.amount + b.amount, Kind::Bare, 0};
+    if (a.kind != Kind::Measured && b.kind != Kind::Measured) return Value{a.amount + b.amount, Kind::Bare, 0};
     if (a.kind == Kind::Ratio || b.kind == Kind::Ratio)
-        return refuseWith(
-            Code::Invalid,
-            fmt::format("adds a plain number to {}; give every part of the sum a unit.", m_grammar.kind));
+        return refuseWith(Code::Invalid,
+                          fmt::format("adds a plain number to {}; give every part of the sum a unit.", m_grammar.kind));
     const Fraction size = Fraction::of(m_grammar.bareSize);
     const Fraction left = a.kind == Kind::Bare ? a.amount * size : a.amount;
     const Fraction right = b.kind == Kind::Bare ? b.amount * size : b.amount;
@@ -478,20 +462,17 @@ tl::unexpected<base::Error> refuse(Code code, const TypedText& text, std::string
 
 base::Result<TypedText> takeIn(std::string_view text, const Grammar& grammar) {
     if (text.size() > kMostBytes)
-        return base::fail(
-            Code::Invalid, std::string(grammar.kind),
-            fmt::format("This text is too long for {}; type at most 200 characters.", grammar.kind));
+        return base::fail(Code::Invalid, std::string(grammar.kind),
+                          fmt::format("This text is too long for {}; type at most 200 characters.", grammar.kind));
     const auto characters = decode(text);
     if (!characters)
-        return base::fail(
-            Code::Invalid, std::string(grammar.kind),
-            fmt::format("This text is damaged and cannot be read as {}; type it again.", grammar.kind));
+        return base::fail(Code::Invalid, std::string(grammar.kind),
+                          fmt::format("This text is damaged and cannot be read as {}; type it again.", grammar.kind));
     TypedText out{*characters, *characters};
     std::transform(out.folded.begin(), out.folded.end(), out.folded.begin(), folded);
     if (std::all_of(out.folded.begin(), out.folded.end(), isSpace))
-        return base::fail(
-            Code::Invalid, std::string(grammar.kind),
-            fmt::format("Nothing is typed here; type {} such as {}.", grammar.kind, grammar.example));
+        return base::fail(Code::Invalid, std::string(grammar.kind),
+                          fmt::format("Nothing is typed here; type {} such as {}.", grammar.kind, grammar.example));
     return out;
 }
 
@@ -500,8 +481,7 @@ base::Result<Fraction> evaluate(const TypedText& text, std::size_t end, const Gr
     try {
         return Parser(text, end, grammar, style).run();
     } catch (const base::Overflow&) {
-        return refuse(Code::OutOfRange, text,
-                      "leads to figures too large or too fine to work with; use fewer digits.");
+        return refuse(Code::OutOfRange, text, "leads to figures too large or too fine to work with; use fewer digits.");
     }
 }
 

@@ -32,7 +32,7 @@ struct Grammar {
     bool thousandsExpected = false; ///< "1,440" is a count, not a question
     bool unitsLead = false;         ///< "$5" as well as "5 $"
     bool clockTimes = false;        ///< "1:30" is minutes and seconds
-    bool isLength = false; ///< ' is a foot, "3-1/2" is three and a half, "9 × 12" is a size and no length
+    bool isLength = false;          ///< ' is a foot, "3-1/2" is three and a half, "9 × 12" is a size and no length
 };
 
 /// Text on its way to a value: as it was typed, and folded, character for character.

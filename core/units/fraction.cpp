@@ -93,9 +93,7 @@ Fraction Fraction::wideProduct(const Fraction& a, const Fraction& b) {
                     productOrThrow(left.m_denominator, right.m_denominator));
 }
 
-Fraction operator/(const Fraction& a, const Fraction& b) {
-    return a * Fraction::ratio(b.m_denominator, b.m_numerator);
-}
+Fraction operator/(const Fraction& a, const Fraction& b) { return a * Fraction::ratio(b.m_denominator, b.m_numerator); }
 
 Fraction operator+(const Fraction& a, const Fraction& b) {
     if (a.m_denominator == b.m_denominator)

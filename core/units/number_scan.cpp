@@ -20,13 +20,9 @@ struct Pieces {
     std::size_t end = 0;
 };
 
-char32_t at(std::u32string_view text, std::size_t place) {
-    return place < text.size() ? text[place] : U'\0';
-}
+char32_t at(std::u32string_view text, std::size_t place) { return place < text.size() ? text[place] : U'\0'; }
 
-bool isBlankMark(char32_t c) {
-    return isSpace(c) || c == U'\'';
-}
+bool isBlankMark(char32_t c) { return isSpace(c) || c == U'\''; }
 
 bool isPointMark(char32_t c, const NumberStyle& style) {
     if (c == U'\0' || isBlankMark(c)) return false;
@@ -39,9 +35,7 @@ bool groups(char32_t c, const NumberRules& rules) {
     return c == kHardSpace || isSpace(rules.style.groupMark);
 }
 
-bool canLead(std::u32string_view group) {
-    return !group.empty() && group.size() <= kThousand && group.front() != U'0';
-}
+bool canLead(std::u32string_view group) { return !group.empty() && group.size() <= kThousand && group.front() != U'0'; }
 
 bool areThousands(const Pieces& pieces, std::size_t count) {
     return canLead(pieces.groups.front()) &&
@@ -66,8 +60,7 @@ Pieces takeApart(std::u32string_view text, std::size_t from, const NumberRules& 
                    std::all_of(out.marks.begin(), out.marks.end(), isBlankMark)) {
             out.marks.push_back(isSpace(mark) ? U' ' : mark);
         } else {
-            const bool closes =
-                mark == rules.style.decimalMark && out.marks.empty() && !out.groups.front().empty();
+            const bool closes = mark == rules.style.decimalMark && out.marks.empty() && !out.groups.front().empty();
             if (closes && !isPointMark(at(text, out.end + 1), rules.style)) ++out.end;
             break;
         }
@@ -78,8 +71,7 @@ Pieces takeApart(std::u32string_view text, std::size_t from, const NumberRules& 
 
 std::u32string joined(const Pieces& pieces, std::size_t count) {
     std::u32string digits;
-    for (std::size_t i = 0; i < count; ++i)
-        digits += pieces.groups[i];
+    for (std::size_t i = 0; i < count; ++i) digits += pieces.groups[i];
     return digits;
 }
 
@@ -96,12 +88,9 @@ tl::expected<ScannedNumber, NumberProblem> valueOf(const Pieces& pieces, std::si
     if (whole.size() + broken.size() > kMostDigits) return problem(NumberFault::TooManyDigits, pieces);
     Int128 numerator = 0;
     Int128 denominator = 1;
-    for (const char32_t digit : whole + broken)
-        numerator = numerator * 10 + static_cast<int>(digit - U'0');
-    for (std::size_t i = 0; i < broken.size(); ++i)
-        denominator *= 10;
-    return ScannedNumber{Fraction::ratio(numerator, denominator), wholeGroups == pieces.groups.size(),
-                         pieces.end};
+    for (const char32_t digit : whole + broken) numerator = numerator * 10 + static_cast<int>(digit - U'0');
+    for (std::size_t i = 0; i < broken.size(); ++i) denominator *= 10;
+    return ScannedNumber{Fraction::ratio(numerator, denominator), wholeGroups == pieces.groups.size(), pieces.end};
 }
 
 /// One mark: the style decides, and where it cannot, three digits after the mark are asked about.
@@ -112,8 +101,8 @@ tl::expected<ScannedNumber, NumberProblem> readWithOneMark(const Pieces& pieces,
     if (thousands && (isBlankMark(mark) || (mark == rules.style.groupMark && rules.thousandsExpected)))
         return valueOf(pieces, 2);
     if (thousands)
-        return problem(NumberFault::Ambiguous, pieces,
-                       pieces.groups[0] + rules.style.decimalMark + pieces.groups[1], joined(pieces, 2));
+        return problem(NumberFault::Ambiguous, pieces, pieces.groups[0] + rules.style.decimalMark + pieces.groups[1],
+                       joined(pieces, 2));
     if (mark == U'.' || mark == U',') return valueOf(pieces, 1);
     return problem(NumberFault::OddMarks, pieces);
 }
@@ -126,8 +115,7 @@ tl::expected<ScannedNumber, NumberProblem> readWithMarks(const Pieces& pieces) {
     };
     const std::size_t count = marks.size();
     if (same(count) && areThousands(pieces, count + 1)) return valueOf(pieces, count + 1);
-    if (same(count - 1) && marks.back() != marks.front() && areThousands(pieces, count))
-        return valueOf(pieces, count);
+    if (same(count - 1) && marks.back() != marks.front() && areThousands(pieces, count)) return valueOf(pieces, count);
     return problem(NumberFault::OddMarks, pieces);
 }
 
@@ -139,8 +127,7 @@ bool isPowerOfTen(std::u32string_view text, std::size_t place) {
 
 /// "1 200/400" with spaces between thousands: 1 and a half, or 1200 parts of 400.
 bool couldBeMixed(std::u32string_view text, const Pieces& pieces, const NumberRules& rules) {
-    const bool spaced =
-        !pieces.marks.empty() && std::all_of(pieces.marks.begin(), pieces.marks.end(), isSpace);
+    const bool spaced = !pieces.marks.empty() && std::all_of(pieces.marks.begin(), pieces.marks.end(), isSpace);
     if (!spaced) return false;
     const auto ratio = scanRatio(text, pieces.end - kThousand, rules);
     return ratio && ratio->isProper();
@@ -151,16 +138,14 @@ bool couldBeMixed(std::u32string_view text, const Pieces& pieces, const NumberRu
 std::u32string_view digitsAt(std::u32string_view text, std::size_t at) {
     std::size_t end = std::min(at, text.size());
     const std::size_t from = end;
-    while (end < text.size() && isDigit(text[end]))
-        ++end;
+    while (end < text.size() && isDigit(text[end])) ++end;
     return text.substr(from, end - from);
 }
 
 bool startsNumber(std::u32string_view text, std::size_t place, const NumberRules& rules) {
     const char32_t c = at(text, place);
     if (isDigit(c)) return true;
-    return (c == U'.' || c == U',' || (c != 0 && c == rules.style.decimalMark)) &&
-           isDigit(at(text, place + 1));
+    return (c == U'.' || c == U',' || (c != 0 && c == rules.style.decimalMark)) && isDigit(at(text, place + 1));
 }
 
 std::optional<ScannedRatio> scanRatio(std::u32string_view text, std::size_t place, const NumberRules& rules) {
@@ -169,13 +154,11 @@ std::optional<ScannedRatio> scanRatio(std::u32string_view text, std::size_t plac
         const auto digits = digitsAt(text, from);
         if (digits.empty() || digits.size() > kLongestPart) return std::nullopt;
         Int128 value = 0;
-        for (const char32_t digit : digits)
-            value = value * 10 + static_cast<int>(digit - U'0');
+        for (const char32_t digit : digits) value = value * 10 + static_cast<int>(digit - U'0');
         return value;
     };
     const auto pastSpaces = [&](std::size_t from) {
-        while (isSpace(at(text, from)))
-            ++from;
+        while (isSpace(at(text, from))) ++from;
         return from;
     };
     const auto numerator = part(place);

@@ -31,9 +31,8 @@ struct NumberProblem {
 
 /// How a single mark between digits is understood; text.h has the whole rule.
 struct NumberRules {
-    NumberStyle style; ///< its marks folded
-    bool thousandsExpected =
-        false; ///< amounts and counts: the style's group mark and three digits are thousands
+    NumberStyle style;              ///< its marks folded
+    bool thousandsExpected = false; ///< amounts and counts: the style's group mark and three digits are thousands
     bool apostropheIsAFoot = false; ///< then it groups only when it is the style's own mark
 };
 

@@ -66,8 +66,7 @@ constexpr std::array kRateUnits{UnitName{U"%", kPpmPerPercent}, UnitName{U"perce
 constexpr std::int64_t kDozen = 12;
 constexpr std::int64_t kGreatGross = 12 * kGross;
 constexpr std::array kCountUnits{UnitName{U"gross", kGross}, UnitName{U"great gross", kGreatGross},
-                                 UnitName{U"dozen", kDozen}, UnitName{U"dozens", kDozen},
-                                 UnitName{U"doz", kDozen}};
+                                 UnitName{U"dozen", kDozen}, UnitName{U"dozens", kDozen}, UnitName{U"doz", kDozen}};
 
 constexpr std::int64_t kSecond = 1000;
 constexpr std::int64_t kMinute = 60 * kSecond;
@@ -112,10 +111,9 @@ struct CurrencySign {
 };
 
 constexpr std::array kCurrencySigns{
-    CurrencySign{
-        U"$",
-        "USD AUD CAD NZD HKD SGD TWD MXN ARS CLP COP CLF UYU BBD BMD BND BSD BZD CVE DOP FJD GYD JMD KYD "
-        "LRD NAD NIO SBD SRD TTD XCD"},
+    CurrencySign{U"$",
+                 "USD AUD CAD NZD HKD SGD TWD MXN ARS CLP COP CLF UYU BBD BMD BND BSD BZD CVE DOP FJD GYD JMD KYD "
+                 "LRD NAD NIO SBD SRD TTD XCD"},
     CurrencySign{U"€", "EUR"},
     CurrencySign{U"£", "GBP EGP FKP GIP LBP SHP SYP"},
     CurrencySign{U"¥", "JPY CNY"},
@@ -129,14 +127,12 @@ struct Range {
 };
 
 /// Checks the exact value; rounding one inside cannot leave the range, whose ends are whole.
-Result<Fraction> within(const Range& range, const Fraction& value, const TypedText& text,
-                        const Grammar& grammar) {
+Result<Fraction> within(const Range& range, const Fraction& value, const TypedText& text, const Grammar& grammar) {
     try {
         if (!(value < Fraction::of(range.least)) && !(Fraction::of(range.most) < value)) return value;
     } catch (const base::Overflow&) { // too far off, or too fine, to compare: outside either way
     }
-    return refuse(Code::OutOfRange, text,
-                  fmt::format("is out of range; type {} {}.", grammar.kind, range.words));
+    return refuse(Code::OutOfRange, text, fmt::format("is out of range; type {} {}.", grammar.kind, range.words));
 }
 
 Result<Fraction> evaluateWithin(std::string_view text, const Grammar& grammar, const NumberStyle& style,
@@ -159,8 +155,7 @@ TemperatureTail temperatureTail(const std::u32string& folded, TemperatureUnit ba
     std::u32string text = folded;
     std::transform(text.begin(), text.end(), text.begin(), lowered);
     const auto trim = [&] {
-        while (!text.empty() && isSpace(text.back()))
-            text.pop_back();
+        while (!text.empty() && isSpace(text.back())) text.pop_back();
     };
     trim();
     TemperatureTail tail{text.size(), bare};
@@ -181,10 +176,8 @@ TemperatureTail temperatureTail(const std::u32string& folded, TemperatureUnit ba
 } // namespace
 
 Result<Length> parseLength(std::string_view text, LengthUnit bare, const NumberStyle& style) {
-    Grammar grammar{.kind = "a length",
-                    .example = "3 1/2 in",
-                    .unitHelp = "use in, ft, yd, mm, cm or m",
-                    .units = kLengthUnits};
+    Grammar grammar{
+        .kind = "a length", .example = "3 1/2 in", .unitHelp = "use in, ft, yd, mm, cm or m", .units = kLengthUnits};
     switch (bare) {
     case LengthUnit::Inch: grammar.bareSize = kNanometresPerInch; break;
     case LengthUnit::Millimetre: grammar.bareSize = kNanometresPerMillimetre; break;
@@ -200,14 +193,10 @@ Result<Money> parseMoney(std::string_view text, const Currency& currency, const 
     std::transform(code.begin(), code.end(), code.begin(), lowered);
     std::vector<UnitName> units{{code, kMicrosPerUnit}};
     for (const CurrencySign& row : kCurrencySigns)
-        if (row.codes.find(currency.code()) != std::string_view::npos)
-            units.push_back({row.sign, kMicrosPerUnit});
+        if (row.codes.find(currency.code()) != std::string_view::npos) units.push_back({row.sign, kMicrosPerUnit});
     const std::string help = fmt::format("type the amount in {}", currency.code());
-    Grammar grammar{.kind = "an amount",
-                    .example = "24*0.29",
-                    .unitHelp = help,
-                    .units = units,
-                    .bareSize = kMicrosPerUnit};
+    Grammar grammar{
+        .kind = "an amount", .example = "24*0.29", .unitHelp = help, .units = units, .bareSize = kMicrosPerUnit};
     grammar.thousandsExpected = true;
     grammar.unitsLead = true;
     constexpr std::int64_t kMost = 1'000'000'000 * kMicrosPerUnit;
@@ -233,8 +222,7 @@ Result<Count> parseCount(std::string_view text, const NumberStyle& style) {
                     .units = kCountUnits};
     grammar.thousandsExpected = true;
     TypedText typed;
-    const auto value =
-        evaluateWithin(text, grammar, style, {0, 1'000'000'000, "from 0 to 1,000,000,000"}, &typed);
+    const auto value = evaluateWithin(text, grammar, style, {0, 1'000'000'000, "from 0 to 1,000,000,000"}, &typed);
     if (!value) return base::fail(value.error());
     if (value->floor() != value->ceiling())
         return refuse(Code::Invalid, typed, "does not come to a whole number; type a whole number.");
@@ -262,14 +250,13 @@ Result<Temperature> parseTemperature(std::string_view text, TemperatureUnit bare
     if (!typed) return base::fail(typed.error());
     const TemperatureTail tail = temperatureTail(typed->folded, bare);
     const bool isCelsius = tail.unit == TemperatureUnit::Celsius;
-    const Range range = isCelsius ? Range{-50'000, 500'000, "from -50 to 500 °C"}
-                                  : Range{-58'000, 932'000, "from -58 to 932 °F"};
+    const Range range =
+        isCelsius ? Range{-50'000, 500'000, "from -50 to 500 °C"} : Range{-58'000, 932'000, "from -58 to 932 °F"};
     return evaluate(*typed, tail.start, grammar, style)
         .and_then([&](const Fraction& milli) { return within(range, milli, *typed, grammar); })
         .map([&](const Fraction& milli) {
             const std::int64_t rounded = milli.roundedHalfEven();
-            return isCelsius ? Temperature::fromMillicelsius(rounded)
-                             : Temperature::fromMillifahrenheit(rounded);
+            return isCelsius ? Temperature::fromMillicelsius(rounded) : Temperature::fromMillifahrenheit(rounded);
         });
 }
 

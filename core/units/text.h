@@ -68,8 +68,7 @@ base::Result<Duration> parseDuration(std::string_view text, const NumberStyle& s
 
 /// A temperature: "320 F", "320 °F", "160 C", a bare number in `bare`; the unit once, at the end. To a thousandth of
 /// a degree. Range: -50 to 500 °C.
-base::Result<Temperature> parseTemperature(std::string_view text, TemperatureUnit bare,
-                                           const NumberStyle& style = {});
+base::Result<Temperature> parseTemperature(std::string_view text, TemperatureUnit bare, const NumberStyle& style = {});
 
 // Writing. What is written reads back to the same value (money: to the same minor unit; temperatures:
 // to the same tenth of a degree).

@@ -17,8 +17,7 @@ std::uint64_t magnitude(std::int64_t value) {
 
 std::uint64_t powerOfTen(int exponent) {
     std::uint64_t power = 1;
-    for (int i = 0; i < exponent; ++i)
-        power *= 10;
+    for (int i = 0; i < exponent; ++i) power *= 10;
     return power;
 }
 
@@ -39,20 +38,16 @@ std::string grouped(std::uint64_t whole, const NumberStyle& style) {
 }
 
 /// `value` / 10^places as a decimal with at least `fewest` places, zeros beyond them dropped.
-std::string decimal(std::uint64_t value, int places, int fewest, const NumberStyle& style,
-                    bool isGrouped = false) {
+std::string decimal(std::uint64_t value, int places, int fewest, const NumberStyle& style, bool isGrouped = false) {
     const std::uint64_t one = powerOfTen(places);
     std::string out = isGrouped ? grouped(value / one, style) : std::to_string(value / one);
     std::string broken = places == 0 ? std::string() : fmt::format("{:0{}}", value % one, places);
-    while (broken.size() > static_cast<std::size_t>(fewest) && broken.back() == '0')
-        broken.pop_back();
+    while (broken.size() > static_cast<std::size_t>(fewest) && broken.back() == '0') broken.pop_back();
     if (!broken.empty()) out += encode(std::u32string(1, style.decimalMark)) + broken;
     return out;
 }
 
-std::string withSign(bool isNegative, std::string text) {
-    return isNegative ? "-" + std::move(text) : text;
-}
+std::string withSign(bool isNegative, std::string text) { return isNegative ? "-" + std::move(text) : text; }
 
 /// Inches with as few decimals as read back to the same nanometre. Eight always do, even cut off instead of
 /// rounded (which keeps the longest length from reading as longer): the error is below 0.254 nm.

@@ -48,7 +48,8 @@ class BookFile::Scope {
             refuse(base::Code::ReadOnly, connection.file().string(), book.m_opened.readOnlyBecause);
         // A full disk makes SQLite roll back the whole transaction by itself; what follows must not begin another.
         if (book.m_depth > 0 && !connection.isInTransaction())
-            refuse(base::Code::Failed, connection.file().string(), "The action was given up after an error; try it again.");
+            refuse(base::Code::Failed, connection.file().string(),
+                   "The action was given up after an error; try it again.");
         return connection;
     }
 

@@ -105,8 +105,8 @@ class Book {
     // returns its id. Saving refuses with Invalid what breaks the ranges stated in the catalogue headers, and with
     // Conflict a name that another thing of its sort has, letter case of ASCII ignored (packs: of the same material and
     // supplier). Removing is soft and can be undone; a material that a design, a kit or the shop needs is not removed,
-    // nor is a supplier or a design that a kit needs (Conflict). Saving a value that is as it was writes nothing. Marking a pack as usual takes the mark from the
-    // material's other pack, in the same action.
+    // nor is a supplier or a design that a kit needs (Conflict). Saving a value that is as it was writes nothing.
+    // Marking a pack as usual takes the mark from the material's other pack, in the same action.
     virtual base::Result<catalogue::Shop> shop() = 0;
     virtual base::Done save(const catalogue::Shop& shop) = 0;
     virtual base::Result<catalogue::BenchStandards> bench() = 0;

@@ -60,9 +60,9 @@ Done BookFile::save(const DesignArtwork& artwork) {
     return act([&] {
         const auto design = m_stores.designs.find(artwork.design);
         if (!design)
-            refuse(Code::NotFound, artwork.fileName,
-                   fmt::format("The design of the drawing “{}” is no longer in the book; add it anew.",
-                               artwork.fileName));
+            refuse(
+                Code::NotFound, artwork.fileName,
+                fmt::format("The design of the drawing “{}” is no longer in the book; add it anew.", artwork.fileName));
         refuseUnfitFiles(artwork);
         const ArtworkRecord now{artwork.design,
                                 artwork.fileName,
@@ -123,9 +123,9 @@ Done BookFile::save(const PriceListColumns& list) {
         orRefuse(snapshot::check(list));
         const auto before = m_stores.priceLists.find(list.supplier);
         if (before == list) return;
-        m_stores.priceLists.write(list, record(before ? "change" : "make", "columns of the price list of " + supplier->name,
-                                               {"columns", list.supplier, writtenBefore(before),
-                                                snapshot::write(list)}));
+        m_stores.priceLists.write(list,
+                                  record(before ? "change" : "make", "columns of the price list of " + supplier->name,
+                                         {"columns", list.supplier, writtenBefore(before), snapshot::write(list)}));
     });
 }
 

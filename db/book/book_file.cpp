@@ -108,9 +108,9 @@ void BookFile::keepOnly(Store& store, std::string_view entity, const T& value) {
     orRefuse(snapshot::check(value));
     const auto before = store.find();
     if (before == value) return;
-    const auto stamp = record(before ? "change" : "make", before ? changeOf(*before, value) : std::string(entity),
-                              {std::string(entity), Id(), before ? snapshot::write(*before) : std::string(),
-                               snapshot::write(value)});
+    const auto stamp =
+        record(before ? "change" : "make", before ? changeOf(*before, value) : std::string(entity),
+               {std::string(entity), Id(), before ? snapshot::write(*before) : std::string(), snapshot::write(value)});
     try {
         store.write(value, stamp);
     } catch (const Refusal& refusal) {
@@ -261,7 +261,8 @@ Done BookFile::moveStock(const Id& material, std::int64_t amount, std::optional<
             refuse(Code::Invalid, moved->name,
                    fmt::format("There would be more than {} of “{}” on the shelf; check the amount.",
                                snapshot::kCounts.highest, moved->name));
-        const auto stamp = record("make", "movement of " + moved->name, {"movement", move.id, {}, snapshot::write(move)});
+        const auto stamp =
+            record("make", "movement of " + moved->name, {"movement", move.id, {}, snapshot::write(move)});
         m_stores.stock.add(move, stamp);
     });
 }

@@ -128,8 +128,9 @@ Result<Quote> BookFile::give(const Quote& quote, const PriceBook& inputs, units:
         const std::string number = m_stores.quotes.takeNumber(static_cast<int>(today.year()));
         const auto order = snapshot::write(quote.order);
         record("give", "giving " + number, {"quote", quote.id, order, order});
-        const auto stamp = record("give", {}, {"stage", quote.id, snapshot::write(StageMark{draft.stage}),
-                                               snapshot::write(StageMark{Stage::Quoted})});
+        const auto stamp = record(
+            "give", {},
+            {"stage", quote.id, snapshot::write(StageMark{draft.stage}), snapshot::write(StageMark{Stage::Quoted})});
         m_stores.quotes.setStage(quote.id, Stage::Quoted, stamp);
         m_stores.quotes.setNumber(quote.id, number);
         m_stores.sealed.seal({.quote = quote.id,

@@ -89,8 +89,10 @@ template<class T, class Store>
 void BookFile::bringThing(Store& store, std::string_view kind, const Change& change) {
     refuseIfChanged(writtenOrEmpty(store.find(change.id)), change);
     const auto stamp = record(kind, {}, change);
-    if (change.after.empty()) store.remove(change.id, stamp);
-    else store.write(orRefuse(snapshot::read<T>(change.after)), stamp);
+    if (change.after.empty())
+        store.remove(change.id, stamp);
+    else
+        store.write(orRefuse(snapshot::read<T>(change.after)), stamp);
 }
 
 template<class T, class Store>
@@ -104,8 +106,10 @@ void BookFile::bringOrder(std::string_view kind, const Change& change) {
     base::ensure(!row || row->number.empty(), "a given quote is never undone");
     refuseIfChanged(row ? snapshot::write(row->order) : std::string(), change);
     const auto stamp = record(kind, {}, change);
-    if (change.after.empty()) m_stores.quotes.remove(change.id, stamp);
-    else m_stores.quotes.write(change.id, orRefuse(snapshot::read<catalogue::Order>(change.after)), stamp);
+    if (change.after.empty())
+        m_stores.quotes.remove(change.id, stamp);
+    else
+        m_stores.quotes.write(change.id, orRefuse(snapshot::read<catalogue::Order>(change.after)), stamp);
 }
 
 void BookFile::bringStage(std::string_view kind, const Change& change) {

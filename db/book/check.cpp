@@ -73,14 +73,19 @@ class Inspection {
         m_report.designs = static_cast<std::int64_t>(designs.size());
         for (const auto& design : designs) compare("design", design.id, design, design.name);
         for (const auto& customer : m_stores.customers.all()) compare("customer", customer.id, customer, customer.name);
-        if (const auto shop = m_stores.shop.find()) compare("shop", Id(), *shop, "the shop");
-        else say("The rates and rules of the shop are missing; open a backup.");
-        if (const auto bench = m_stores.bench.find()) compare("bench", Id(), *bench, "the bench");
-        else say("The bench standards are missing; open a backup.");
+        if (const auto shop = m_stores.shop.find())
+            compare("shop", Id(), *shop, "the shop");
+        else
+            say("The rates and rules of the shop are missing; open a backup.");
+        if (const auto bench = m_stores.bench.find())
+            compare("bench", Id(), *bench, "the bench");
+        else
+            say("The bench standards are missing; open a backup.");
     }
 
     void drawings() {
-        for (const auto& artwork : m_stores.artworks.all()) compare("artwork", artwork.design, artwork, artwork.fileName);
+        for (const auto& artwork : m_stores.artworks.all())
+            compare("artwork", artwork.design, artwork, artwork.fileName);
         for (const auto& colour : m_stores.colours.all()) compare("colour", colour.id, colour, "the stone of a colour");
         m_stores.artworks.expectFiles();
     }
@@ -157,7 +162,8 @@ class Inspection {
                 if (m_numbers.erase(fmt::format("{:04}-{:04}", year, n)) == 0)
                     say(fmt::format("Quote {:04}-{:04} was given but cannot be read; open a backup.", year, n));
         }
-        for (const auto& number : m_numbers) say(fmt::format("The count of quotes has lost {}; open a backup.", number));
+        for (const auto& number : m_numbers)
+            say(fmt::format("The count of quotes has lost {}; open a backup.", number));
     }
 
     void parts() { m_stores.sealed.expectParts(); }
@@ -203,7 +209,8 @@ class Inspection {
                                    table, entity, key));
         for (const std::string_view table : {"shop", "bench"})
             expectNone(fmt::format(
-                "SELECT count(*) FROM {0} WHERE change_seq <> (SELECT max(seq) FROM change WHERE entity = '{0}')", table));
+                "SELECT count(*) FROM {0} WHERE change_seq <> (SELECT max(seq) FROM change WHERE entity = '{0}')",
+                table));
         expectNone("SELECT count(*) FROM quote q WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity IN ('quote', 'stage') AND entity_id = q.id) OR started_seq <> "
                    "(SELECT min(seq) FROM change WHERE entity = 'quote' AND entity_id = q.id)");

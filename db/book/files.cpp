@@ -24,7 +24,8 @@ namespace {
 [[noreturn]] void refuseBySystem(const fs::path& file, int error) {
     const std::string name = file.filename().string();
     if (error == ENOSPC || error == EDQUOT || error == EFBIG)
-        refuse(Code::Full, file.string(), fmt::format("The disk that holds “{}” is full; make room and try again.", name));
+        refuse(Code::Full, file.string(),
+               fmt::format("The disk that holds “{}” is full; make room and try again.", name));
     if (error == EACCES || error == EPERM || error == EROFS)
         refuse(Code::ReadOnly, file.string(),
                fmt::format("“{}” cannot be used in this folder; choose a folder of your own.", name));

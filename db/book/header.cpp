@@ -32,8 +32,7 @@ std::uint32_t bigEndian(const Bytes& bytes, std::size_t at) {
 Header readHeader(const std::filesystem::path& file) {
     const std::string name = file.filename().string();
     std::ifstream in(file, std::ios::binary);
-    if (!in)
-        refuse(Code::ReadOnly, file.string(), fmt::format("“{}” may not be read; ask its owner for leave.", name));
+    if (!in) refuse(Code::ReadOnly, file.string(), fmt::format("“{}” may not be read; ask its owner for leave.", name));
     Bytes bytes{};
     in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
     const auto size = static_cast<std::size_t>(in.gcount());

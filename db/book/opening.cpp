@@ -75,17 +75,17 @@ void refuseBrokenReferences(Connection& connection) {
 
 void refuseOlder(const fs::path& file, int version, std::span<const std::string_view> migrations) {
     if (version >= static_cast<int>(migrations.size())) return;
-    refuse(Code::ReadOnly, file.string(),
-           fmt::format("“{}” was written by an earlier Stonepenny and has to be opened once where it can be written, to "
-                       "be brought up to date; close it elsewhere or move it to a folder of your own.",
-                       file.filename().string()));
+    refuse(
+        Code::ReadOnly, file.string(),
+        fmt::format("“{}” was written by an earlier Stonepenny and has to be opened once where it can be written, to "
+                    "be brought up to date; close it elsewhere or move it to a folder of your own.",
+                    file.filename().string()));
 }
 
 void bringOlderUpToDate(Connection& connection, const fs::path& file, int version,
                         std::span<const std::string_view> migrations) {
-    const fs::path backup =
-        file.parent_path() / fmt::format("{} before version {}{}", file.stem().string(), migrations.size(),
-                                         file.extension().string());
+    const fs::path backup = file.parent_path() / fmt::format("{} before version {}{}", file.stem().string(),
+                                                             migrations.size(), file.extension().string());
     expectSchema(connection, migrations.first(static_cast<std::size_t>(version)));
     std::error_code ignored;
     if (!fs::exists(backup, ignored)) copyWhole(connection, backup);
@@ -166,8 +166,7 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     connection.settle();
     const int version = versionOf(connection);
     if (!canWrite) refuseOlder(file, version, migrations);
-    if (version < static_cast<int>(migrations.size()))
-        bringOlderUpToDate(connection, file, version, migrations);
+    if (version < static_cast<int>(migrations.size())) bringOlderUpToDate(connection, file, version, migrations);
     expectSchema(connection, migrations);
     if (wasCutShort || facts.size <= kSmall)
         if (const auto damage = structureDamage(connection, Depth::Quick); !damage.empty())

@@ -31,9 +31,8 @@ Replacement replacementPrice(const std::vector<const Pack*>& packs,
     if (packs.empty()) return {std::nullopt, "no pack of it is known"};
     auto chosen = std::find_if(packs.begin(), packs.end(), [](const auto* pack) { return pack->usual; });
     if (chosen == packs.end())
-        chosen = std::min_element(packs.begin(), packs.end(), [](const auto* a, const auto* b) {
-            return singly(*a).each() < singly(*b).each();
-        });
+        chosen = std::min_element(packs.begin(), packs.end(),
+                                  [](const auto* a, const auto* b) { return singly(*a).each() < singly(*b).each(); });
     const Pack& pack = **chosen;
     const auto supplier = supplierNames.find(pack.supplier);
     std::string from = supplier == supplierNames.end() ? pack.name : supplier->second + ", " + pack.name;
@@ -53,8 +52,10 @@ std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
         PricedMaterial row{std::move(material), std::nullopt, {}};
         const auto& id = row.material.id;
         if (row.material.basis == PriceBasis::Fixed) {
-            if (row.material.fixedPrice.isZero()) row.priceFrom = "its fixed price is not set";
-            else row = {row.material, UnitPrice{row.material.fixedPrice, units::Count::of(1)}, "fixed price"};
+            if (row.material.fixedPrice.isZero())
+                row.priceFrom = "its fixed price is not set";
+            else
+                row = {row.material, UnitPrice{row.material.fixedPrice, units::Count::of(1)}, "fixed price"};
         } else {
             auto [price, from] = replacementPrice(packsOf[id], supplierNames);
             if (row.material.basis == PriceBasis::ShelfAverage) {

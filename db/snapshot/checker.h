@@ -86,8 +86,10 @@ class Checker {
     template<class T, class... Ends>
     void inside(std::string_view words, std::int64_t raw, Range range, const T&, const Ends&... ends) const {
         if (raw >= range.lowest && raw <= range.highest) return;
-        if constexpr (sizeof...(ends) == 2) refuseRange(words, inWords(ends)...);
-        else refuseRange(words, inWords(range.lowest), inWords(range.highest));
+        if constexpr (sizeof...(ends) == 2)
+            refuseRange(words, inWords(ends)...);
+        else
+            refuseRange(words, inWords(range.lowest), inWords(range.highest));
     }
     [[noreturn]] void refuseRange(std::string_view words, const std::string& lowest, const std::string& highest) const;
 

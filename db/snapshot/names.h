@@ -23,8 +23,7 @@ template<>
 inline constexpr std::array<std::string_view, 6> kNames<catalogue::MaterialKind>{"stone",   "tape",  "template",
                                                                                  "backing", "blank", "packing"};
 template<>
-inline constexpr std::array<std::string_view, 3> kNames<catalogue::PriceBasis>{"replacement", "shelf-average",
-                                                                               "fixed"};
+inline constexpr std::array<std::string_view, 3> kNames<catalogue::PriceBasis>{"replacement", "shelf-average", "fixed"};
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<catalogue::SheetForm>{"sheet", "roll"};
 template<>
@@ -42,8 +41,8 @@ inline constexpr std::array<std::string_view, 3> kNames<units::LengthUnit>{"inch
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<units::TemperatureUnit>{"fahrenheit", "celsius"};
 template<>
-inline constexpr std::array<std::string_view, 9> kNames<catalogue::Step>{"art",   "cut",  "weed",  "set-up", "brush",
-                                                                         "lift",  "press", "trim", "pack"};
+inline constexpr std::array<std::string_view, 9> kNames<catalogue::Step>{"art",  "cut",   "weed", "set-up", "brush",
+                                                                         "lift", "press", "trim", "pack"};
 
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<catalogue::ArtworkFormat>{"svg", "dxf"};
@@ -54,7 +53,7 @@ inline constexpr std::array<std::string_view, 5> kNames<catalogue::ListColumn>{"
                                                                                "from-packs"};
 
 template<class E>
-concept Named = std::is_enum_v<E> && (kNames<E>.size() > 0);
+concept Named = std::is_enum_v<E> &&(kNames<E>.size() > 0);
 
 /// The word of an enumerator; empty for a value that is none of them.
 template<Named E>

@@ -19,10 +19,10 @@ inline constexpr std::array<std::string_view, 7> kNames<Stage>{"enquiry", "quote
 struct StockMove {
     base::Id id;
     base::Id material;
-    std::int64_t amount = 0;           ///< in is positive, out negative, never 0
-    std::optional<units::Money> cost;  ///< of the whole movement; only of what comes in
+    std::int64_t amount = 0;          ///< in is positive, out negative, never 0
+    std::optional<units::Money> cost; ///< of the whole movement; only of what comes in
     std::string note;
-    std::optional<base::Id> reverses;  ///< the movement that this one takes back
+    std::optional<base::Id> reverses; ///< the movement that this one takes back
 
     friend bool operator==(const StockMove&, const StockMove&) = default;
 };

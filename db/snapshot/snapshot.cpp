@@ -131,9 +131,12 @@ void checkWhole(const Checker& check, const StockMove& move) {
 
 template<class T>
 std::string nameOf(const T& value) {
-    if constexpr (requires { value.letterhead; }) return {};
-    else if constexpr (requires { value.name; }) return value.name;
-    else return {};
+    if constexpr (requires { value.letterhead; })
+        return {};
+    else if constexpr (requires { value.name; })
+        return value.name;
+    else
+        return {};
 }
 
 template<class T>

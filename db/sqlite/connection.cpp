@@ -26,12 +26,18 @@ struct Limit {
 /// sqlite.org/security.html, tightened to what this program's own statements need. One attached file is what VACUUM
 /// INTO takes; 65 MB holds the largest drawing (catalogue::kLargestArtwork) with its key.
 constexpr std::array kLimits{
-    Limit{SQLITE_LIMIT_LENGTH, 65'000'000},     Limit{SQLITE_LIMIT_SQL_LENGTH, 100'000},
-    Limit{SQLITE_LIMIT_COLUMN, 100},            Limit{SQLITE_LIMIT_EXPR_DEPTH, 30},
-    Limit{SQLITE_LIMIT_COMPOUND_SELECT, 10},    Limit{SQLITE_LIMIT_VDBE_OP, 25'000},
-    Limit{SQLITE_LIMIT_FUNCTION_ARG, 8},        Limit{SQLITE_LIMIT_ATTACHED, 1},
-    Limit{SQLITE_LIMIT_LIKE_PATTERN_LENGTH, 500}, Limit{SQLITE_LIMIT_VARIABLE_NUMBER, 100},
-    Limit{SQLITE_LIMIT_TRIGGER_DEPTH, 1},       Limit{SQLITE_LIMIT_WORKER_THREADS, 0},
+    Limit{SQLITE_LIMIT_LENGTH, 65'000'000},
+    Limit{SQLITE_LIMIT_SQL_LENGTH, 100'000},
+    Limit{SQLITE_LIMIT_COLUMN, 100},
+    Limit{SQLITE_LIMIT_EXPR_DEPTH, 30},
+    Limit{SQLITE_LIMIT_COMPOUND_SELECT, 10},
+    Limit{SQLITE_LIMIT_VDBE_OP, 25'000},
+    Limit{SQLITE_LIMIT_FUNCTION_ARG, 8},
+    Limit{SQLITE_LIMIT_ATTACHED, 1},
+    Limit{SQLITE_LIMIT_LIKE_PATTERN_LENGTH, 500},
+    Limit{SQLITE_LIMIT_VARIABLE_NUMBER, 100},
+    Limit{SQLITE_LIMIT_TRIGGER_DEPTH, 1},
+    Limit{SQLITE_LIMIT_WORKER_THREADS, 0},
 };
 
 struct Setting {
@@ -40,10 +46,14 @@ struct Setting {
 };
 
 constexpr std::array kSettings{
-    Setting{SQLITE_DBCONFIG_DEFENSIVE, 1},      Setting{SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0},
-    Setting{SQLITE_DBCONFIG_ENABLE_TRIGGER, 0}, Setting{SQLITE_DBCONFIG_ENABLE_VIEW, 0},
-    Setting{SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0}, Setting{SQLITE_DBCONFIG_DQS_DML, 0},
-    Setting{SQLITE_DBCONFIG_DQS_DDL, 0},        Setting{SQLITE_DBCONFIG_ENABLE_FKEY, 1},
+    Setting{SQLITE_DBCONFIG_DEFENSIVE, 1},
+    Setting{SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0},
+    Setting{SQLITE_DBCONFIG_ENABLE_TRIGGER, 0},
+    Setting{SQLITE_DBCONFIG_ENABLE_VIEW, 0},
+    Setting{SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0},
+    Setting{SQLITE_DBCONFIG_DQS_DML, 0},
+    Setting{SQLITE_DBCONFIG_DQS_DDL, 0},
+    Setting{SQLITE_DBCONFIG_ENABLE_FKEY, 1},
 };
 
 constexpr int kBusyMilliseconds = 5'000;
@@ -77,8 +87,7 @@ base::Error errorOf(int code, int systemError, const std::filesystem::path& file
     case SQLITE_AUTH:
         return say(Code::ReadOnly, "“{}” or its folder cannot be written; check who may use them and try again.");
     case SQLITE_BUSY:
-    case SQLITE_LOCKED:
-        return say(Code::Busy, "Another program is using “{}”; close it there and try again.");
+    case SQLITE_LOCKED: return say(Code::Busy, "Another program is using “{}”; close it there and try again.");
     case SQLITE_CORRUPT: return say(Code::Damaged, "“{}” is damaged; open a backup.");
     case SQLITE_NOTADB: return say(Code::Damaged, "“{}” is damaged or not a job book; open a backup.");
     case SQLITE_INTERRUPT: return say(Code::Damaged, "Reading “{}” took too long, it may be damaged; open a backup.");
@@ -127,8 +136,9 @@ void Connection::harden() {
         int inForce = -1;
         const int code = sqlite3_db_config(m_db.get(), what, on, &inForce);
         if (code != SQLITE_OK || inForce != on)
-            refuse(Code::Failed, "SQLite",
-                   fmt::format("This SQLite does not take the safety setting {}; install the distribution's own.", what));
+            refuse(
+                Code::Failed, "SQLite",
+                fmt::format("This SQLite does not take the safety setting {}; install the distribution's own.", what));
     }
     for (const auto& [what, value] : kLimits) {
         sqlite3_limit(m_db.get(), what, value);
@@ -145,9 +155,10 @@ void Connection::expectPragma(std::string_view name, std::string_view wanted) {
     auto row = query(fmt::format("PRAGMA {}", name));
     const std::string inForce = row.step() ? row.takeAsText() : std::string();
     if (inForce != wanted)
-        refuse(Code::Failed, m_file.string(),
-               fmt::format("“{}” cannot be kept safe here ({} is {} instead of {}); keep it on a disk of this computer.",
-                           m_file.filename().string(), name, inForce, wanted));
+        refuse(
+            Code::Failed, m_file.string(),
+            fmt::format("“{}” cannot be kept safe here ({} is {} instead of {}); keep it on a disk of this computer.",
+                        m_file.filename().string(), name, inForce, wanted));
 }
 
 void Connection::settle() {

@@ -48,8 +48,8 @@ void Statement::bind(std::string_view value) {
 
 void Statement::bind(const base::Id& value) {
     const auto& bytes = value.bytes();
-    const int code = sqlite3_bind_blob(m_prepared->m_statement, ++m_bound, bytes.data(),
-                                       static_cast<int>(bytes.size()), SQLITE_TRANSIENT);
+    const int code = sqlite3_bind_blob(m_prepared->m_statement, ++m_bound, bytes.data(), static_cast<int>(bytes.size()),
+                                       SQLITE_TRANSIENT);
     if (code != SQLITE_OK) m_connection->refuseCode(code);
 }
 
@@ -80,8 +80,8 @@ std::int64_t Statement::takeInteger() {
 }
 
 std::string Statement::takeAsText() {
-    const auto* bytes = static_cast<const char*>(
-        static_cast<const void*>(sqlite3_column_text(m_prepared->m_statement, m_column)));
+    const auto* bytes =
+        static_cast<const char*>(static_cast<const void*>(sqlite3_column_text(m_prepared->m_statement, m_column)));
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->m_statement, m_column));
     ++m_column;
     return bytes == nullptr ? std::string() : std::string(bytes, size);

@@ -71,7 +71,7 @@ class Statement {
     std::string takeAsText(); ///< whatever it is, as SQLite writes it; for PRAGMA and the like
     std::string takeText();   ///< valid UTF-8 without NUL
     base::Id takeId();
-    std::string takeBytes();  ///< a blob of any length
+    std::string takeBytes(); ///< a blob of any length
     [[noreturn]] void refuseColumn() const;
     /// The same of the column that was taken last.
     [[noreturn]] void refuseTaken();
@@ -79,15 +79,21 @@ class Statement {
   private:
     template<class T>
     void put(const T& value) {
-        if constexpr (std::is_convertible_v<const T&, std::string_view>) bind(std::string_view(value));
-        else if constexpr (std::is_integral_v<T>) bind(static_cast<std::int64_t>(value));
-        else if constexpr (std::is_same_v<T, base::Id>) bind(value);
-        else Column<T>::put(*this, value);
+        if constexpr (std::is_convertible_v<const T&, std::string_view>)
+            bind(std::string_view(value));
+        else if constexpr (std::is_integral_v<T>)
+            bind(static_cast<std::int64_t>(value));
+        else if constexpr (std::is_same_v<T, base::Id>)
+            bind(value);
+        else
+            Column<T>::put(*this, value);
     }
     template<class T>
     void put(const std::optional<T>& value) {
-        if (value) put(*value);
-        else bindNull();
+        if (value)
+            put(*value);
+        else
+            bindNull();
     }
     template<class T>
     void take(T& value) {
@@ -100,8 +106,10 @@ class Statement {
     template<class T>
     void take(std::optional<T>& value) {
         value.reset();
-        if (isNull()) ++m_column;
-        else take(value.emplace());
+        if (isNull())
+            ++m_column;
+        else
+            take(value.emplace());
     }
 
     Connection* m_connection;

@@ -12,9 +12,7 @@ namespace {
 void quietly(Connection& connection, const char* sql) {
     try {
         connection.run(sql);
-    } catch (const Refusal&) {
-        return;
-    }
+    } catch (const Refusal&) { return; }
 }
 
 } // namespace

@@ -70,8 +70,8 @@ void ArtworkStore::remove(const base::Id& design, const Stamp& stamp) {
 
 std::string ArtworkStore::keepFile(std::string_view bytes) {
     const Digest digest{sha256(bytes)};
-    auto row = m_db.query("INSERT INTO artwork_file (digest, bytes) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING",
-                          digest);
+    auto row =
+        m_db.query("INSERT INTO artwork_file (digest, bytes) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING", digest);
     row.bindBytes(bytes);
     while (row.step()) {}
     return digest.hex;

@@ -22,8 +22,7 @@ Customer CustomerStore::take(sqlite::Statement& row) {
     std::optional<units::Date> issuedOn;
     std::optional<units::Date> expiresOn;
     row >> customer.id >> customer.name >> customer.contact >> number >> place >> issuedOn >> expiresOn;
-    if (number.has_value() != place.has_value() || number.has_value() != issuedOn.has_value() ||
-        (expiresOn && !number))
+    if (number.has_value() != place.has_value() || number.has_value() != issuedOn.has_value() || (expiresOn && !number))
         refuseDamaged(m_db, base::fail(base::Code::Damaged, customer.name, "A certificate is there by half."));
     if (number) customer.certificate = Certificate{*number, *place, *issuedOn, expiresOn};
     refuseDamaged(m_db, snapshot::check(customer));

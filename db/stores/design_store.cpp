@@ -28,8 +28,8 @@ std::vector<Design> DesignStore::all() {
     const sqlite::Reading reading(m_db);
     std::vector<Design> designs;
     std::unordered_map<base::Id, std::size_t> places;
-    auto rows = m_db.query("SELECT id, " + kColumns +
-                           " FROM design WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
+    auto rows =
+        m_db.query("SELECT id, " + kColumns + " FROM design WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
     while (rows.step()) {
         designs.push_back(take(rows));
         places[designs.back().id] = designs.size() - 1;
@@ -50,8 +50,7 @@ std::optional<Design> DesignStore::find(const base::Id& id) {
     auto row = m_db.query("SELECT id, " + kColumns + " FROM design WHERE id = ? AND deleted_at IS NULL", id);
     if (!row.step()) return std::nullopt;
     Design design = take(row);
-    auto stones =
-        m_db.query("SELECT material_id, amount FROM design_stone WHERE design_id = ? ORDER BY position", id);
+    auto stones = m_db.query("SELECT material_id, amount FROM design_stone WHERE design_id = ? ORDER BY position", id);
     while (stones.step()) {
         auto& stone = design.stones.emplace_back();
         stones >> stone.material >> stone.count;

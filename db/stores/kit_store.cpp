@@ -28,8 +28,8 @@ std::vector<Kit> KitStore::all() {
     const sqlite::Reading reading(m_db);
     std::vector<Kit> kits;
     std::unordered_map<base::Id, std::size_t> places;
-    auto rows = m_db.query("SELECT id, " + kKitColumns +
-                           " FROM kit WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
+    auto rows =
+        m_db.query("SELECT id, " + kKitColumns + " FROM kit WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
     while (rows.step()) {
         kits.push_back(takeKit(rows));
         places[kits.back().id] = kits.size() - 1;

@@ -22,8 +22,8 @@ std::vector<PriceListColumns> PriceListStore::all() {
 
 std::optional<PriceListColumns> PriceListStore::find(const base::Id& supplier) {
     const sqlite::Reading reading(m_db);
-    auto row = m_db.query("SELECT has_decimal_comma FROM csv_columns WHERE supplier_id = ? AND deleted_at IS NULL",
-                          supplier);
+    auto row =
+        m_db.query("SELECT has_decimal_comma FROM csv_columns WHERE supplier_id = ? AND deleted_at IS NULL", supplier);
     if (!row.step()) return std::nullopt;
     PriceListColumns list;
     list.supplier = supplier;

@@ -28,10 +28,11 @@ std::optional<QuoteRow> QuoteStore::find(const base::Id& id) {
 }
 
 void QuoteStore::takeLines(const base::Id& id, Order& order) {
-    auto rows = m_db.query("SELECT id, design_id, title, width_nm, height_nm, onto_id, is_customers_garment, "
-                           "has_templates_on_wall, planned_pieces, art_time_ms, quantity, typed_each_micros, is_taxable "
-                           "FROM quote_line WHERE quote_id = ? ORDER BY position",
-                           id);
+    auto rows =
+        m_db.query("SELECT id, design_id, title, width_nm, height_nm, onto_id, is_customers_garment, "
+                   "has_templates_on_wall, planned_pieces, art_time_ms, quantity, typed_each_micros, is_taxable "
+                   "FROM quote_line WHERE quote_id = ? ORDER BY position",
+                   id);
     while (rows.step()) {
         auto& line = order.lines.emplace_back();
         rows >> line.id;
@@ -132,8 +133,8 @@ void QuoteStore::writeLine(const base::Id& quote, std::size_t place, const Order
 void QuoteStore::remove(const base::Id& id, const Stamp& stamp) { markRemoved(m_db, "quote", id, stamp.seq, stamp.at); }
 
 void QuoteStore::setStage(const base::Id& id, Stage stage, const Stamp& stamp) {
-    m_db.run("UPDATE quote SET stage = ?, change_seq = ?, row_version = row_version + 1 WHERE id = ?", stage,
-             stamp.seq, id);
+    m_db.run("UPDATE quote SET stage = ?, change_seq = ?, row_version = row_version + 1 WHERE id = ?", stage, stamp.seq,
+             id);
 }
 
 void QuoteStore::setNumber(const base::Id& id, const std::string& number) {

@@ -38,8 +38,7 @@ std::optional<Shop> ShopStore::find() {
         s.rates.productivePerMonth >> s.rates.spoilage >> s.rates.garmentAllowance >> rules.rounding.kind >>
         rules.rounding.step >> rules.rounding.ending >> rules.setUp >> rules.minimumOrder >> rules.tax.name >>
         rules.tax.rate >> rules.tax.inclusive >> rules.tax.rounding >> rules.cardFee.charged >> rules.cardFee.rate >>
-        rules.cardFee.fixed >> rules.depositRate >> rules.depositStep >> rules.validDays >> s.ladderOnSheet >>
-        s.isDemo;
+        rules.cardFee.fixed >> rules.depositRate >> rules.depositStep >> rules.validDays >> s.ladderOnSheet >> s.isDemo;
     s.usualTape = takeIdOrNone(row);
     s.usualTemplate = takeIdOrNone(row);
     takeLists(s);
@@ -104,9 +103,8 @@ std::optional<BenchStandards> BenchStore::find() {
     if (temperature.milli < -1'000'000 || temperature.milli > 2'000'000)
         refuseDamaged(m_db, base::fail(base::Code::Damaged, "temperature", "The temperature is none there can be."));
     press.temperature = snapshot::fromParts(temperature);
-    auto steps =
-        m_db.query("SELECT step, per_job_ms, per_colour_ms, per_piece_ms, per_100_stones_ms, learning_ppm "
-                   "FROM bench_step ORDER BY step");
+    auto steps = m_db.query("SELECT step, per_job_ms, per_colour_ms, per_piece_ms, per_100_stones_ms, learning_ppm "
+                            "FROM bench_step ORDER BY step");
     std::size_t found = 0;
     while (steps.step()) {
         catalogue::Step step{};

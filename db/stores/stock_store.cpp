@@ -28,8 +28,10 @@ std::vector<StockMove> standing(const std::vector<StockMove>& moves) {
     std::vector<StockMove> standing;
     for (auto move = moves.rbegin(); move != moves.rend(); ++move) {
         if (takenBack.contains(move->id)) continue;
-        if (move->reverses) takenBack.insert(*move->reverses);
-        else standing.push_back(*move);
+        if (move->reverses)
+            takenBack.insert(*move->reverses);
+        else
+            standing.push_back(*move);
     }
     return {standing.rbegin(), standing.rend()};
 }
@@ -37,8 +39,8 @@ std::vector<StockMove> standing(const std::vector<StockMove>& moves) {
 } // namespace
 
 std::optional<StockMove> StockStore::find(const base::Id& id) {
-    auto row = m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move WHERE id = ?",
-                          id);
+    auto row =
+        m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move WHERE id = ?", id);
     if (!row.step()) return std::nullopt;
     StockMove move = take(row);
     refuseDamaged(m_db, snapshot::check(move));

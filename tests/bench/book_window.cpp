@@ -23,8 +23,8 @@ int main(int argc, char** argv) {
     QCoreApplication::setOrganizationName(QStringLiteral("Stonepenny"));
     QCoreApplication::setApplicationName(QStringLiteral("Stonepenny"));
     QApplication app(argc, argv);
-    auto first = std::async(std::launch::async, sp::program::openFirstBook,
-                            QString::fromLocal8Bit(argc > 1 ? argv[1] : ""));
+    auto first =
+        std::async(std::launch::async, sp::program::openFirstBook, QString::fromLocal8Bit(argc > 1 ? argv[1] : ""));
     sp::desk::Theme theme(app);
     sp::desk::DialogPrompter prompter;
     sp::program::Launcher launcher(theme, prompter);

@@ -66,8 +66,10 @@ int main(int argc, char** argv) {
         }
         const double cost = answer->plan ? static_cast<double>(answer->plan->cost.micros()) / 1e6 : -1;
         const double bound = answer->plan ? static_cast<double>(answer->plan->bound.micros()) / 1e6 : -1;
-        if (!answer->plan || answer->plan->proven) ++proven;
-        else std::printf("seed %d: unproven, cost %.2f bound %.2f\n", seed, cost, bound);
+        if (!answer->plan || answer->plan->proven)
+            ++proven;
+        else
+            std::printf("seed %d: unproven, cost %.2f bound %.2f\n", seed, cost, bound);
         if (!withCbc) continue;
         const auto reference = sp::reference::solveWithCbc(problem, folder);
         if (!reference.isAnswered) {
@@ -87,8 +89,8 @@ int main(int argc, char** argv) {
             std::printf("   CBC %.2f\n", best);
         }
     }
-    std::printf("%d problems, %.0f packs each: proven %.1f %%, wrong %d\n", problems, static_cast<double>(packs) / problems,
-                100.0 * proven / problems, wrong);
+    std::printf("%d problems, %.0f packs each: proven %.1f %%, wrong %d\n", problems,
+                static_cast<double>(packs) / problems, 100.0 * proven / problems, wrong);
     const auto report = [](const char* who, const std::vector<double>& processor, const std::vector<double>& wall) {
         std::printf("%s: processor median %.2f ms, p95 %.1f ms, max %.1f ms; wall median %.2f ms, p95 %.1f ms\n", who,
                     1e3 * quantile(processor, 0.5), 1e3 * quantile(processor, 0.95), 1e3 * quantile(processor, 1),

@@ -20,14 +20,15 @@ using namespace sp;
 namespace {
 
 /// The window on a demo book with an order of so many lines, the last one being edited.
-std::unique_ptr<program::MainWindow> windowOf(const QTemporaryDir& folder, desk::Theme& theme,
-                                              desk::Prompter& prompter, int lines) {
-    auto book = demo::createDemoBook(folder.filePath(QStringLiteral("demo.jobbook")).toStdString(),
-                                     db::systemSurroundings());
+std::unique_ptr<program::MainWindow> windowOf(const QTemporaryDir& folder, desk::Theme& theme, desk::Prompter& prompter,
+                                              int lines) {
+    auto book =
+        demo::createDemoBook(folder.filePath(QStringLiteral("demo.jobbook")).toStdString(), db::systemSurroundings());
     if (!book) return nullptr;
     auto window = std::make_unique<program::MainWindow>(std::move(*book), theme, prompter);
     const auto designs = window->session().designs();
-    for (int i = 0; i < lines; ++i) window->presenter().addDesign(designs[static_cast<std::size_t>(i) % designs.size()].id);
+    for (int i = 0; i < lines; ++i)
+        window->presenter().addDesign(designs[static_cast<std::size_t>(i) % designs.size()].id);
     window->show();
     QApplication::processEvents();
     return window;

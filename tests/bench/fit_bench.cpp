@@ -15,13 +15,9 @@ using sp::units::Length;
 
 namespace {
 
-Length tenths(std::int64_t n) {
-    return Length::fromMicrometres(n * 100);
-}
+Length tenths(std::int64_t n) { return Length::fromMicrometres(n * 100); }
 
-double cpuMilliseconds() {
-    return static_cast<double>(std::clock()) * 1000.0 / CLOCKS_PER_SEC;
-}
+double cpuMilliseconds() { return static_cast<double>(std::clock()) * 1000.0 / CLOCKS_PER_SEC; }
 
 struct Asked {
     Piece piece;
@@ -32,8 +28,7 @@ struct Asked {
 std::vector<Asked> shopPieces(std::size_t count) {
     std::mt19937_64 random(20261125);
     const auto between = [&random](std::int64_t least, std::int64_t most) {
-        return tenths(least +
-                      static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(most - least + 1)));
+        return tenths(least + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(most - least + 1)));
     };
     std::vector<Asked> asked;
     for (std::size_t k = 0; k < count; ++k) {
@@ -99,8 +94,8 @@ BENCHMARK(hardSheet)
 
 void rollNeed(benchmark::State& state) {
     for (auto _ : state) {
-        const auto need = lengthForPieces(tenths(3048), {tenths(173), tenths(119)}, {tenths(30), tenths(20)},
-                                          state.range(0));
+        const auto need =
+            lengthForPieces(tenths(3048), {tenths(173), tenths(119)}, {tenths(30), tenths(20)}, state.range(0));
         if (!need) return state.SkipWithError("refused");
         state.counters["over_bound"] =
             static_cast<double>(need->length.nanometres()) / static_cast<double>(need->bound.nanometres());

@@ -30,8 +30,9 @@ void strips(int problems, double milliseconds) {
         std::int64_t width, height;
         std::size_t parts;
     };
-    for (const auto& [width, height, parts] : {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49},
-                                               Class{60, 90, 73}, Class{80, 120, 97}, Class{160, 240, 197}}) {
+    for (const auto& [width, height, parts] :
+         {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49}, Class{60, 90, 73},
+          Class{80, 120, 97}, Class{160, 240, 197}}) {
         double gap = 0;
         int exact = 0;
         const double start = processorMilliseconds();

@@ -37,7 +37,9 @@ Cost runOnce(const std::vector<std::string>& command) {
     rusage usage{};
     int status = 0;
     wait4(child, &status, 0, &usage);
-    const auto ms = [](const timeval& t) { return static_cast<double>(t.tv_sec) * 1e3 + static_cast<double>(t.tv_usec) / 1e3; };
+    const auto ms = [](const timeval& t) {
+        return static_cast<double>(t.tv_sec) * 1e3 + static_cast<double>(t.tv_usec) / 1e3;
+    };
     return {std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count(),
             ms(usage.ru_utime) + ms(usage.ru_stime)};
 }
@@ -99,7 +101,8 @@ void compare(const char* what, const std::vector<std::string>& bare, const std::
     fmt::print("{}\n", what);
     fmt::print("  bare window: wall {:.1f} ms, cpu {:.1f} ms\n", median(bareWall), median(bareCpu));
     fmt::print("  job book:    wall {:.1f} ms, cpu {:.1f} ms\n", median(ourWall), median(ourCpu));
-    fmt::print("  ratio:       wall {:.2f}, cpu {:.2f} (medians of {} pairs)\n", median(wallRatio), median(cpuRatio), runs);
+    fmt::print("  ratio:       wall {:.2f}, cpu {:.2f} (medians of {} pairs)\n", median(wallRatio), median(cpuRatio),
+               runs);
 }
 
 } // namespace

@@ -66,8 +66,9 @@ class BookTest : public testing::Test {
     }
     db::Quote given() {
         const auto quote = draft();
-        return book->give(quote, book->priceBook(customer).value(), units::Money::fromMicros(412'500'000),
-                          quote.order.quotedOn.plusDays(21))
+        return book
+            ->give(quote, book->priceBook(customer).value(), units::Money::fromMicros(412'500'000),
+                   quote.order.quotedOn.plusDays(21))
             .value();
     }
     /// Nothing but what is said, by a check that goes through everything.

@@ -107,8 +107,7 @@ TEST_F(BookTest, refusesASecondThingOfTheSameName) {
     const auto again = book->save(test::sampleStone("AQUAMARINE ss10"));
     ASSERT_FALSE(again);
     EXPECT_EQ(again.error().code, Code::Conflict);
-    EXPECT_EQ(again.error().detail,
-              "There is another material called “AQUAMARINE ss10”; choose another name.");
+    EXPECT_EQ(again.error().detail, "There is another material called “AQUAMARINE ss10”; choose another name.");
     EXPECT_EQ(book->save(test::sampleSupplier()).error().code, Code::Conflict);
     EXPECT_EQ(book->save(test::samplePack(stone, supplier)).error().code, Code::Conflict);
     EXPECT_EQ(book->save(test::sampleDesign(stone, blank)).error().code, Code::Conflict);
@@ -243,18 +242,19 @@ std::vector<Refusal> refusals() {
          "The fixed price of “Other” must be from 0 to 1000000000."},
         {"negativeWidth", saving(other, [](auto& m) { m.sheet.width = Length::fromNanometres(-1); }),
          "The width of “Other” must be from 0 mm to 1000000 mm."},
-        {"absurdHeight",
-         saving(other, [](auto& m) { m.sheet.height = units::kLongest + Length::fromNanometres(1); }),
+        {"absurdHeight", saving(other, [](auto& m) { m.sheet.height = units::kLongest + Length::fromNanometres(1); }),
          "The height of “Other” must be from 0 mm to 1000000 mm."},
         {"noLifts", saving(other, [](auto& m) { m.sheet.lifts = 0; }),
          "The number of lifts of “Other” must be from 1 to 1000000000."},
         {"sizeTwice",
-         saving(other, [](auto& m) { m.sizes = {{"L", {}, {}}, {"L", {}, {}}}; }),
+         saving(other,
+                [](auto& m) {
+                    m.sizes = {{"L", {}, {}}, {"L", {}, {}}};
+                }),
          "The sizes of “Other” name a size twice; rename one."},
         {"noSuchKind", saving(other, [](auto& m) { m.kind = static_cast<catalogue::MaterialKind>(77); }),
          "The kind of “Other” is none of those there are; choose one of the list."},
-        {"negativeShipping",
-         saving(test::sampleSupplier("Far"), [](auto& s) { s.shipping = Money::fromMicros(-1); }),
+        {"negativeShipping", saving(test::sampleSupplier("Far"), [](auto& s) { s.shipping = Money::fromMicros(-1); }),
          "The shipping of “Far” must be from 0 to 1000000000."},
         {"emptyPack", savingPack([](auto& p) { p.amount = Count::of(0); }),
          "The amount in a pack of “bag of 10 gross” must be from 1 to 1000000000."},
@@ -270,11 +270,23 @@ std::vector<Refusal> refusals() {
          "“bag of 10 gross” refers to something that is not in the book; choose it anew."},
         {"negativeDesign", saving(design, [](auto& d) { d.width = Length::fromNanometres(-5); }),
          "The width of “Plain” must be from 0 mm to 1000000 mm."},
-        {"stoneNotChosen", saving(design, [](auto& d) { d.stones = {{{}, Count::of(1)}}; }),
+        {"stoneNotChosen",
+         saving(design,
+                [](auto& d) {
+                    d.stones = {{{}, Count::of(1)}};
+                }),
          "The stone of “Plain” is missing in a row; choose one."},
-        {"stoneUnknown", saving(design, [=](auto& d) { d.stones = {{unknown, Count::of(1)}}; }),
+        {"stoneUnknown",
+         saving(design,
+                [=](auto& d) {
+                    d.stones = {{unknown, Count::of(1)}};
+                }),
          "“Plain” refers to something that is not in the book; choose it anew."},
-        {"negativeStones", saving(design, [=](auto& d) { d.stones = {{unknown, Count::of(-1)}}; }),
+        {"negativeStones",
+         saving(design,
+                [=](auto& d) {
+                    d.stones = {{unknown, Count::of(-1)}};
+                }),
          "The number of stones of “Plain” must be from 0 to 1000000000."},
         {"certificateBackwards",
          saving(test::sampleCustomer("Late"),

@@ -75,9 +75,11 @@ class DamageTest : public BookTest {
         };
         std::string contents;
         for (const auto& table : ask("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name")) {
-            const auto columns = ask("SELECT group_concat('quote(' || name || ')', '||') FROM pragma_table_info('" +
-                                     table + "') WHERE name NOT IN ('at', 'actor', 'kind', 'command_id', 'step', "
-                                             "'row_version') OR '" + table + "' = 'material' AND name = 'kind'");
+            const auto columns =
+                ask("SELECT group_concat('quote(' || name || ')', '||') FROM pragma_table_info('" + table +
+                    "') WHERE name NOT IN ('at', 'actor', 'kind', 'command_id', 'step', "
+                    "'row_version') OR '" +
+                    table + "' = 'material' AND name = 'kind'");
             for (const auto& row : ask("SELECT " + columns.at(0) + " AS r FROM " + table + " ORDER BY r"))
                 contents += row + "\n";
         }
@@ -125,9 +127,7 @@ TEST_F(DamageTest, neverShowsAGivenQuoteOtherThanItWasAndReportsWhatIsLost) {
         test::writeBytes(damaged, bytes);
         const bool isSeen = isReported();
         ASSERT_TRUE(isSeen || outcome == Outcome::AllRight) << "bit " << bit << ": " << refusal;
-        if (!isSeen) {
-            ASSERT_EQ(contentsOf(damaged), contents) << "bit " << bit << " altered the book unseen";
-        }
+        if (!isSeen) { ASSERT_EQ(contentsOf(damaged), contents) << "bit " << bit << " altered the book unseen"; }
         refused += outcome == Outcome::Refused ? 1 : 0;
         partly += outcome == Outcome::SomeRefused ? 1 : 0;
         reported += isSeen && outcome == Outcome::AllRight ? 1 : 0;

@@ -81,8 +81,8 @@ TEST_F(KillTest, wouldSeeTheDamageOfAnUnsafeWriter) {
             child.killAfter(someTime(15));
         }
         const auto report = db::Book::check(file);
-        const bool structure = !report || (!report->damage.empty() &&
-                                           report->damage[0].find("structure") != std::string::npos);
+        const bool structure =
+            !report || (!report->damage.empty() && report->damage[0].find("structure") != std::string::npos);
         if (!structure) continue;
         std::cout << "damage seen after " << cycle << " kills\n";
         return;
@@ -151,8 +151,8 @@ TEST_F(OtherUser, readsAFileThatCannotBeWritten) {
 TEST_F(OtherUser, isToldWhenItMayNotEvenRead) {
     ::chmod(file.c_str(), 0600);
     const auto said = Child({BOOK_CHILD, "open", file.string(), kNobody}).finish();
-    EXPECT_EQ(said, std::vector<std::string>{
-                        "read-only: “Stone Bench.jobbook” may not be read; ask its owner for leave."});
+    EXPECT_EQ(said,
+              std::vector<std::string>{"read-only: “Stone Bench.jobbook” may not be read; ask its owner for leave."});
 }
 
 TEST_F(OtherUser, cannotMakeABookWhereNothingCanBeWritten) {

@@ -25,8 +25,16 @@ class KitTest : public test::BookTest {
 };
 
 TEST_F(KitTest, isGivenBackAsItWasSaved) {
-    catalogue::Kit plain{.id = {}, .name = "Bits", .supplier = supplier, .design = {}, .price = {},
-                         .priceWithTemplates = {}, .items = {}, .tools = {}, .shortCount = {}, .pricedOn = {}};
+    catalogue::Kit plain{.id = {},
+                         .name = "Bits",
+                         .supplier = supplier,
+                         .design = {},
+                         .price = {},
+                         .priceWithTemplates = {},
+                         .items = {},
+                         .tools = {},
+                         .shortCount = {},
+                         .pricedOn = {}};
     plain.id = book->save(plain).value();
     reopen();
     EXPECT_EQ(book->kits().value(), (std::vector{plain, kit}));
@@ -103,26 +111,26 @@ TEST_P(RefusedKit, isSaidInOneSentenceAndChangesNothing) {
 
 INSTANTIATE_TEST_SUITE_P(
     Kit, RefusedKit,
-    testing::Values(
-        KitRefusal{"noName", [](auto& k) { k.name.clear(); }, "The name is missing; type one."},
-        KitRefusal{"noSupplier", [](auto& k) { k.supplier = {}; },
-                   "The supplier of “Lantern kit” is missing; choose one."},
-        KitRefusal{"negativePrice", [](auto& k) { k.price = Money::fromMicros(-1); },
-                   "The price of “Lantern kit” must be from 0 to 1000000000."},
-        KitRefusal{"negativePriceWithTemplates", [](auto& k) { k.priceWithTemplates = Money::fromMicros(-1); },
-                   "The price with templates cut of “Lantern kit” must be from 0 to 1000000000."},
-        KitRefusal{"allShort", [](auto& k) { k.shortCount = Rate::fromPercent(100); },
-                   "The short count of “Lantern kit” must be from 0 % to 99.9999 %."},
-        KitRefusal{"nothingOfAnItem", [](auto& k) { k.items[0].count = Count::of(0); },
-                   "The number in the kit of “Lantern kit” must be from 1 to 1000000000."},
-        KitRefusal{"materialNotChosen", [](auto& k) { k.items[0].material = {}; },
-                   "The material of “Lantern kit” is missing; choose one."},
-        KitRefusal{"materialTwice", [](auto& k) { k.items.push_back(k.items[0]); },
-                   "The contents of “Lantern kit” name a material twice; put the two rows into one."},
-        KitRefusal{"materialUnknown", [](auto& k) { k.items[0].material = k.supplier; },
-                   "“Lantern kit” refers to something that is not in the book; choose it anew."},
-        KitRefusal{"namelessTool", [](auto& k) { k.tools[0].clear(); },
-                   "The tools of “Lantern kit” is missing; type one."}),
+    testing::Values(KitRefusal{"noName", [](auto& k) { k.name.clear(); }, "The name is missing; type one."},
+                    KitRefusal{"noSupplier", [](auto& k) { k.supplier = {}; },
+                               "The supplier of “Lantern kit” is missing; choose one."},
+                    KitRefusal{"negativePrice", [](auto& k) { k.price = Money::fromMicros(-1); },
+                               "The price of “Lantern kit” must be from 0 to 1000000000."},
+                    KitRefusal{"negativePriceWithTemplates",
+                               [](auto& k) { k.priceWithTemplates = Money::fromMicros(-1); },
+                               "The price with templates cut of “Lantern kit” must be from 0 to 1000000000."},
+                    KitRefusal{"allShort", [](auto& k) { k.shortCount = Rate::fromPercent(100); },
+                               "The short count of “Lantern kit” must be from 0 % to 99.9999 %."},
+                    KitRefusal{"nothingOfAnItem", [](auto& k) { k.items[0].count = Count::of(0); },
+                               "The number in the kit of “Lantern kit” must be from 1 to 1000000000."},
+                    KitRefusal{"materialNotChosen", [](auto& k) { k.items[0].material = {}; },
+                               "The material of “Lantern kit” is missing; choose one."},
+                    KitRefusal{"materialTwice", [](auto& k) { k.items.push_back(k.items[0]); },
+                               "The contents of “Lantern kit” name a material twice; put the two rows into one."},
+                    KitRefusal{"materialUnknown", [](auto& k) { k.items[0].material = k.supplier; },
+                               "“Lantern kit” refers to something that is not in the book; choose it anew."},
+                    KitRefusal{"namelessTool", [](auto& k) { k.tools[0].clear(); },
+                               "The tools of “Lantern kit” is missing; type one."}),
     [](const auto& row) { return row.param.name; });
 
 // ------------------------------------------------------------------------------------------- columns of price lists

@@ -80,14 +80,14 @@ std::vector<Unfit> unfitFiles() {
         {"negativeVersion", sql("PRAGMA user_version = -3"), Code::Damaged,
          "“Stone Bench.jobbook” is damaged at its beginning; open a backup."},
         // Hostile schemas: whatever is there besides our own tables never runs.
-        {"view", sql("CREATE VIEW v AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) "
-                     "SELECT count(*) FROM n"),
+        {"view",
+         sql("CREATE VIEW v AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) "
+             "SELECT count(*) FROM n"),
          Code::Foreign, altered},
         {"trigger", sql("CREATE TRIGGER t AFTER INSERT ON material BEGIN DELETE FROM sealed; END"), Code::Foreign,
          altered},
-        {"loadingTrigger",
-         sql("CREATE TRIGGER t AFTER UPDATE ON shop BEGIN SELECT load_extension('x.so'); END"), Code::Foreign,
-         altered},
+        {"loadingTrigger", sql("CREATE TRIGGER t AFTER UPDATE ON shop BEGIN SELECT load_extension('x.so'); END"),
+         Code::Foreign, altered},
         {"extraTable", sql("CREATE TABLE notes (text TEXT)"), Code::Foreign, altered},
         {"extraIndex", sql("CREATE INDEX i ON material (colour)"), Code::Foreign, altered},
         {"missingIndex", sql("DROP INDEX quote_draft"), Code::Foreign, altered},
@@ -96,7 +96,8 @@ std::vector<Unfit> unfitFiles() {
         {"generatedColumn", sql("ALTER TABLE supplier ADD COLUMN g INTEGER AS (abs(-9223372036854775807 - 1))"),
          Code::Foreign, altered},
         {"looserCheck",
-         sql("PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, 'lead_days BETWEEN 0 AND 36500', "
+         sql("PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, 'lead_days BETWEEN 0 AND "
+             "36500', "
              "'lead_days BETWEEN 0 AND 99999') WHERE name = 'supplier'"),
          Code::Foreign, altered},
         {"virtualTable", sql("CREATE VIRTUAL TABLE f USING fts5(x)"), Code::Foreign, altered},
@@ -298,10 +299,9 @@ TEST_F(OpeningTest, hasEverySettingInForce) {
         ASSERT_TRUE(row.step()) << pragma;
         EXPECT_EQ(row.takeAsText(), value) << pragma;
     }
-    for (const auto* refused :
-         {"SELECT load_extension('x')", "SELECT \"no such column\"",
-          "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = '' WHERE name = 'shop'",
-          "ATTACH ':memory:' AS a; ATTACH ':memory:' AS b"})
+    for (const auto* refused : {"SELECT load_extension('x')", "SELECT \"no such column\"",
+                                "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = '' WHERE name = 'shop'",
+                                "ATTACH ':memory:' AS a; ATTACH ':memory:' AS b"})
         EXPECT_THROW(opened.connection->script(refused), std::exception) << refused;
 }
 

@@ -178,8 +178,8 @@ TEST_F(QuoteTest, countsWithinTheYearWhateverTheClockDoes) {
     EXPECT_EQ(given().number, "2026-0004");
     std::vector<std::string> order;
     for (const auto& row : valueOf(book->quotes("", 50))) order.push_back(row.number);
-    EXPECT_EQ(order, (std::vector<std::string>{"2026-0004", "2056-0001", "2026-0003", "2027-0001", "2026-0002",
-                                               "2026-0001"}));
+    EXPECT_EQ(order,
+              (std::vector<std::string>{"2026-0004", "2056-0001", "2026-0003", "2027-0001", "2026-0002", "2026-0001"}));
     expectSound();
 }
 
@@ -262,21 +262,22 @@ TEST_P(TamperedSeal, isReportedByCheck) {
 
 INSTANTIATE_TEST_SUITE_P(
     Quotes, TamperedSeal,
-    testing::Values(
-        Tampering{"total", "UPDATE sealed SET total_micros = total_micros + 1 WHERE place = 2"},
-        Tampering{"frozen", "UPDATE sealed SET frozen = replace(frozen, '412500000', '412500001') WHERE place = 2"},
-        Tampering{"number", "UPDATE sealed SET number = '2026-0009' WHERE place = 2"},
-        Tampering{"digest", "UPDATE sealed SET digest = zeroblob(32) WHERE place = 2"},
-        Tampering{"takenOut", "DELETE FROM sealed WHERE place = 2"},
-        Tampering{"lastTakenOut", "DELETE FROM sealed WHERE place = 3"},
-        Tampering{"prices", "UPDATE sealed_part SET json = replace(json, '6940000', '1940000')"},
-        Tampering{"pricesTakenOut", "DELETE FROM sealed_part WHERE json LIKE '%\"kind\":\"shop\"%'"},
-        Tampering{"line", "UPDATE quote_line SET quantity = 25 WHERE position = 0"},
-        Tampering{"lineTakenOut", "PRAGMA foreign_keys = OFF; DELETE FROM quote_line_stone WHERE line = 1"},
-        Tampering{"stage", "UPDATE quote SET stage = 'collected'"},
-        Tampering{"quoteNumber", "UPDATE quote SET number = '2026-0077' WHERE number = '2026-0003'"},
-        Tampering{"quoteRemoved", "UPDATE quote SET deleted_at = '2026-11-25T09:00:00.000Z' WHERE number = '2026-0003'"},
-        Tampering{"count", "UPDATE counter SET last_number = 2"}),
+    testing::Values(Tampering{"total", "UPDATE sealed SET total_micros = total_micros + 1 WHERE place = 2"},
+                    Tampering{"frozen",
+                              "UPDATE sealed SET frozen = replace(frozen, '412500000', '412500001') WHERE place = 2"},
+                    Tampering{"number", "UPDATE sealed SET number = '2026-0009' WHERE place = 2"},
+                    Tampering{"digest", "UPDATE sealed SET digest = zeroblob(32) WHERE place = 2"},
+                    Tampering{"takenOut", "DELETE FROM sealed WHERE place = 2"},
+                    Tampering{"lastTakenOut", "DELETE FROM sealed WHERE place = 3"},
+                    Tampering{"prices", "UPDATE sealed_part SET json = replace(json, '6940000', '1940000')"},
+                    Tampering{"pricesTakenOut", "DELETE FROM sealed_part WHERE json LIKE '%\"kind\":\"shop\"%'"},
+                    Tampering{"line", "UPDATE quote_line SET quantity = 25 WHERE position = 0"},
+                    Tampering{"lineTakenOut", "PRAGMA foreign_keys = OFF; DELETE FROM quote_line_stone WHERE line = 1"},
+                    Tampering{"stage", "UPDATE quote SET stage = 'collected'"},
+                    Tampering{"quoteNumber", "UPDATE quote SET number = '2026-0077' WHERE number = '2026-0003'"},
+                    Tampering{"quoteRemoved",
+                              "UPDATE quote SET deleted_at = '2026-11-25T09:00:00.000Z' WHERE number = '2026-0003'"},
+                    Tampering{"count", "UPDATE counter SET last_number = 2"}),
     [](const auto& row) { return row.param.name; });
 
 TEST_F(QuoteTest, doesNotOpenAQuoteWhoseSealDoesNotMatch) {

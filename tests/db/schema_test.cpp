@@ -77,12 +77,32 @@ TEST_F(SchemaTest, hasNoTriggersViewsOrFloats) {
 
 // The description names the only columns that may be NULL, and money, lengths, shares and times carry a CHECK.
 TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
-    const std::set<std::string> mayBeNull{
-        "blank_size", "certificate_expires_on", "certificate_issued_on", "certificate_number", "certificate_place",
-        "art_time_ms", "cost_micros", "customer_id", "deleted_at", "design_id", "discount_micros", "discount_ppm",
-        "free_from_micros", "made_for_id", "material_id", "onto_id", "planned_pieces", "priced_on", "reverses",
-        "thumbnail_digest", "typed_each_micros", "usual_base_id", "usual_tape_id", "usual_template_id", "wanted_by",
-        "with_templates_micros"};
+    const std::set<std::string> mayBeNull{"blank_size",
+                                          "certificate_expires_on",
+                                          "certificate_issued_on",
+                                          "certificate_number",
+                                          "certificate_place",
+                                          "art_time_ms",
+                                          "cost_micros",
+                                          "customer_id",
+                                          "deleted_at",
+                                          "design_id",
+                                          "discount_micros",
+                                          "discount_ppm",
+                                          "free_from_micros",
+                                          "made_for_id",
+                                          "material_id",
+                                          "onto_id",
+                                          "planned_pieces",
+                                          "priced_on",
+                                          "reverses",
+                                          "thumbnail_digest",
+                                          "typed_each_micros",
+                                          "usual_base_id",
+                                          "usual_tape_id",
+                                          "usual_template_id",
+                                          "wanted_by",
+                                          "with_templates_micros"};
     for (const auto& table : tables()) {
         const auto text = one("SELECT sql FROM sqlite_schema WHERE name = '" + table + "'");
         for (const auto& column : ask("SELECT name, type, \"notnull\" FROM pragma_table_info('" + table + "')")) {
@@ -103,8 +123,9 @@ TEST_F(SchemaTest, describesEveryTable) {
 
 // What the description says, in the words of SQL.
 TEST_F(SchemaTest, holdsWhatTheDescriptionSays) {
-    EXPECT_EQ(one("SELECT count(*) FROM change WHERE length(entity_id) <> 16 OR at NOT LIKE '____-__-__T__:__:__.___Z'"),
-              "0");
+    EXPECT_EQ(
+        one("SELECT count(*) FROM change WHERE length(entity_id) <> 16 OR at NOT LIKE '____-__-__T__:__:__.___Z'"),
+        "0");
     EXPECT_EQ(one("SELECT count(*) FROM (SELECT after, lag(after, 1, '') OVER (PARTITION BY entity, entity_id "
                   "ORDER BY seq) AS was, before FROM change WHERE entity <> 'stage') WHERE before <> was"),
               "0")

@@ -48,7 +48,8 @@ TEST(Snapshot, readsBackEveryValue) {
     expectSame(catalogue::ColourMaterial{key(9), 0x4FC3CF, "SS10", key(1)});
     expectSame(db::snapshot::ArtworkRecord{key(6), "lantern.svg", catalogue::ArtworkFormat::Svg, std::string(64, 'a'),
                                            std::string(64, 'b'), units::Length::fromNanometres(1'000'000),
-                                           catalogue::ScaleOrigin::Typed, "mm", units::Length::fromNanometres(1), "[]"});
+                                           catalogue::ScaleOrigin::Typed, "mm", units::Length::fromNanometres(1),
+                                           "[]"});
     auto design = test::sampleDesign(key(1), key(2));
     design.id = key(6);
     expectSame(design);
@@ -59,8 +60,8 @@ TEST(Snapshot, readsBackEveryValue) {
     expectSame(test::sampleBench());
     expectSame(test::sampleOrder(key(7), design));
     expectSame(catalogue::Order{});
-    expectSame(catalogue::PricedMaterial{stone(), units::UnitPrice{Money::fromMicros(6'940'000), units::Count::of(1'440)},
-                                         "somewhere"});
+    expectSame(catalogue::PricedMaterial{
+        stone(), units::UnitPrice{Money::fromMicros(6'940'000), units::Count::of(1'440)}, "somewhere"});
     expectSame(catalogue::PricedMaterial{stone(), std::nullopt, ""});
 }
 
@@ -109,30 +110,33 @@ TEST_P(SpoiltRecord, isRefused) {
 
 INSTANTIATE_TEST_SUITE_P(
     Snapshot, SpoiltRecord,
-    testing::Values(
-        Spoilt{"missingKey", [](json& r) { r["value"].erase("rgb"); r["value"]["stone"].erase("rgb"); }},
-        Spoilt{"unknownKey", [](json& r) { r["value"]["stone"]["shape"] = "round"; }},
-        Spoilt{"unknownKeyOutside", [](json& r) { r["more"] = 1; }},
-        Spoilt{"laterFormat", [](json& r) { r["format"] = 2; }, Code::TooNew},
-        Spoilt{"formatZero", [](json& r) { r["format"] = 0; }},
-        Spoilt{"noFormat", [](json& r) { r.erase("format"); }},
-        Spoilt{"formatAsText", [](json& r) { r["format"] = "1"; }},
-        Spoilt{"otherKind", [](json& r) { r["kind"] = "design"; }},
-        Spoilt{"floatForWhole", [](json& r) { r["value"]["fixed_price_micros"] = 1.0; }},
-        Spoilt{"textForWhole", [](json& r) { r["value"]["fixed_price_micros"] = "1"; }},
-        Spoilt{"tooLargeForSixtyFour", [](json& r) { r["value"]["fixed_price_micros"] = UINT64_MAX; }},
-        Spoilt{"outOfRange", [](json& r) { r["value"]["stone"]["loss_ppm"] = 1'000'000; }},
-        Spoilt{"negative", [](json& r) { r["value"]["sheet"]["width_nm"] = -1; }},
-        Spoilt{"wholeForYesNo", [](json& r) { r["value"]["sheet"]["one_way"] = 1; }},
-        Spoilt{"unknownWord", [](json& r) { r["value"]["kind"] = "glitter"; }},
-        Spoilt{"noKey", [](json& r) { r["value"]["id"] = nullptr; }},
-        Spoilt{"notAKey", [](json& r) { r["value"]["id"] = "017f22e2"; }},
-        Spoilt{"nullName", [](json& r) { r["value"]["name"] = nullptr; }},
-        Spoilt{"listForObject", [](json& r) { r["value"]["stone"] = json::array(); }},
-        Spoilt{"objectForList", [](json& r) { r["value"]["sizes"] = json::object(); }},
-        Spoilt{"nulInText", [](json& r) { r["value"]["name"] = std::string("a\0b", 3); }},
-        Spoilt{"valueMissing", [](json& r) { r.erase("value"); }},
-        Spoilt{"valueNull", [](json& r) { r["value"] = nullptr; }}),
+    testing::Values(Spoilt{"missingKey",
+                           [](json& r) {
+                               r["value"].erase("rgb");
+                               r["value"]["stone"].erase("rgb");
+                           }},
+                    Spoilt{"unknownKey", [](json& r) { r["value"]["stone"]["shape"] = "round"; }},
+                    Spoilt{"unknownKeyOutside", [](json& r) { r["more"] = 1; }},
+                    Spoilt{"laterFormat", [](json& r) { r["format"] = 2; }, Code::TooNew},
+                    Spoilt{"formatZero", [](json& r) { r["format"] = 0; }},
+                    Spoilt{"noFormat", [](json& r) { r.erase("format"); }},
+                    Spoilt{"formatAsText", [](json& r) { r["format"] = "1"; }},
+                    Spoilt{"otherKind", [](json& r) { r["kind"] = "design"; }},
+                    Spoilt{"floatForWhole", [](json& r) { r["value"]["fixed_price_micros"] = 1.0; }},
+                    Spoilt{"textForWhole", [](json& r) { r["value"]["fixed_price_micros"] = "1"; }},
+                    Spoilt{"tooLargeForSixtyFour", [](json& r) { r["value"]["fixed_price_micros"] = UINT64_MAX; }},
+                    Spoilt{"outOfRange", [](json& r) { r["value"]["stone"]["loss_ppm"] = 1'000'000; }},
+                    Spoilt{"negative", [](json& r) { r["value"]["sheet"]["width_nm"] = -1; }},
+                    Spoilt{"wholeForYesNo", [](json& r) { r["value"]["sheet"]["one_way"] = 1; }},
+                    Spoilt{"unknownWord", [](json& r) { r["value"]["kind"] = "glitter"; }},
+                    Spoilt{"noKey", [](json& r) { r["value"]["id"] = nullptr; }},
+                    Spoilt{"notAKey", [](json& r) { r["value"]["id"] = "017f22e2"; }},
+                    Spoilt{"nullName", [](json& r) { r["value"]["name"] = nullptr; }},
+                    Spoilt{"listForObject", [](json& r) { r["value"]["stone"] = json::array(); }},
+                    Spoilt{"objectForList", [](json& r) { r["value"]["sizes"] = json::object(); }},
+                    Spoilt{"nulInText", [](json& r) { r["value"]["name"] = std::string("a\0b", 3); }},
+                    Spoilt{"valueMissing", [](json& r) { r.erase("value"); }},
+                    Spoilt{"valueNull", [](json& r) { r["value"] = nullptr; }}),
     [](const auto& row) { return row.param.name; });
 
 TEST(Snapshot, refusesTextThatIsNoRecord) {

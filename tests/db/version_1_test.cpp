@@ -35,10 +35,10 @@ class VersionOneTest : public testing::Test {
             return 0;
         };
         for (const std::string table :
-             {"change", "material", "blank_size", "shop", "mark_up_step", "rush_step", "ladder_quantity",
-              "shop_packing", "bench", "bench_step", "supplier", "pack", "pack_price", "design", "design_stone",
-              "customer", "stock_move", "quote", "quote_line", "quote_line_stone", "quote_line_size", "counter",
-              "sealed_part", "sealed"}) {
+             {"change",          "material",         "blank_size",      "shop",       "mark_up_step", "rush_step",
+              "ladder_quantity", "shop_packing",     "bench",           "bench_step", "supplier",     "pack",
+              "pack_price",      "design",           "design_stone",    "customer",   "stock_move",   "quote",
+              "quote_line",      "quote_line_stone", "quote_line_size", "counter",    "sealed_part",  "sealed"}) {
             std::vector<std::string> columns;
             const std::string ask = "SELECT 'quote(' || name || ')' FROM pragma_table_info('" + table + "')";
             EXPECT_EQ(sqlite3_exec(db, ask.c_str(), take, &columns, nullptr), SQLITE_OK);

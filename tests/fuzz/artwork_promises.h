@@ -16,8 +16,7 @@ inline constexpr artwork::Limits kSmallLimits{64'000, 2'000, 20'000, 20'000, 2'0
 inline void checkRefusal(const base::Error& error) {
     base::ensure(error.detail.size() > 20 && error.detail.size() < 2000 && error.detail.back() == '.',
                  "a refusal is a sentence");
-    for (const char c : error.detail)
-        base::ensure(static_cast<unsigned char>(c) >= 0x20, "a sentence has no controls");
+    for (const char c : error.detail) base::ensure(static_cast<unsigned char>(c) >= 0x20, "a sentence has no controls");
 }
 
 /// Whatever was read holds together, and so does what is counted in it at several scales.
@@ -42,8 +41,7 @@ inline void checkDrawing(const base::Result<artwork::Drawing>& drawing) {
             continue;
         }
         std::int64_t grouped = 0;
-        for (const auto& group : counted->groups)
-            grouped += group.count.value();
+        for (const auto& group : counted->groups) grouped += group.count.value();
         std::size_t stones = 0;
         std::size_t twice = 0;
         for (const auto fate : counted->discFates) {
@@ -53,8 +51,7 @@ inline void checkDrawing(const base::Result<artwork::Drawing>& drawing) {
         base::ensure(stones == counted->stones.size() && static_cast<std::size_t>(grouped) == stones,
                      "every stone is in one group");
         base::ensure(twice == counted->duplicates, "duplicates are counted once each");
-        base::ensure(!counted->width().isNegative() && !counted->height().isNegative(),
-                     "a design has a size");
+        base::ensure(!counted->width().isNegative() && !counted->height().isNegative(), "a design has a size");
     }
 }
 

@@ -10,7 +10,8 @@ namespace sp::fuzz {
 /// Any bytes give an answer that can be written, or one printable sentence.
 inline void checkAnswer(const base::Result<verbs::Json>& answer) {
     if (answer) {
-        base::ensure(answer->is_object() && !answer->dump(-1, ' ', false, verbs::Json::error_handler_t::replace).empty(),
+        base::ensure(answer->is_object() &&
+                         !answer->dump(-1, ' ', false, verbs::Json::error_handler_t::replace).empty(),
                      "an answer is an object");
         return;
     }

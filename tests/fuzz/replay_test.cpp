@@ -17,8 +17,7 @@ namespace {
 
 TEST(Corpus, replaysWithoutABrokenPromise) {
     std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(FUZZ_CORPUS))
-        files.push_back(entry.path());
+    for (const auto& entry : std::filesystem::directory_iterator(FUZZ_CORPUS)) files.push_back(entry.path());
     std::sort(files.begin(), files.end());
     ASSERT_FALSE(files.empty()) << FUZZ_CORPUS;
     for (const auto& file : files) {

@@ -9,7 +9,7 @@
 #include <string>
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
-    sp::fuzz::checkDrawing(sp::artwork::readSvg(std::string(reinterpret_cast<const char*>(data), size),
-                                                "file", sp::fuzz::kSmallLimits));
+    sp::fuzz::checkDrawing(
+        sp::artwork::readSvg(std::string(reinterpret_cast<const char*>(data), size), "file", sp::fuzz::kSmallLimits));
     return 0;
 }

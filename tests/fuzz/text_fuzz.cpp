@@ -29,8 +29,7 @@ void checkRefusal(const base::Error& error) {
                  "a reader refuses with one of three codes");
     base::ensure(error.detail.size() > 20 && error.detail.size() < 300 && error.detail.back() == '.',
                  "a refusal is a sentence of bearable length");
-    for (const char c : error.detail)
-        base::ensure(static_cast<unsigned char>(c) >= 0x20, "a sentence has no controls");
+    for (const char c : error.detail) base::ensure(static_cast<unsigned char>(c) >= 0x20, "a sentence has no controls");
 }
 
 void checkLength(std::string_view text, const NumberStyle& style) {
@@ -55,11 +54,9 @@ void checkMoney(std::string_view text, const Currency& currency, const NumberSty
     base::ensure(parseMoney(formatExact(*money, currency), currency) == *money, "an exact amount reads back");
     const std::string written = formatMoney(*money, currency, style);
     const auto again = parseMoney(written, currency, style);
-    base::ensure(again.has_value() && again->micros() % currency.microsPerMinor() == 0,
-                 "a written amount reads");
+    base::ensure(again.has_value() && again->micros() % currency.microsPerMinor() == 0, "a written amount reads");
     const std::int64_t off = again->micros() - money->micros();
-    base::ensure(2 * (off < 0 ? -off : off) <= currency.microsPerMinor(),
-                 "an amount reads back to its minor unit");
+    base::ensure(2 * (off < 0 ? -off : off) <= currency.microsPerMinor(), "an amount reads back to its minor unit");
 }
 
 void checkRest(std::string_view text, const NumberStyle& style) {
@@ -90,8 +87,7 @@ void checkTemperature(std::string_view text, const NumberStyle& style) {
             checkRefusal(heat.error());
             continue;
         }
-        base::ensure(heat->millicelsius() >= -50'000 && heat->millicelsius() <= 500'000,
-                     "a temperature is in range");
+        base::ensure(heat->millicelsius() >= -50'000 && heat->millicelsius() <= 500'000, "a temperature is in range");
         const std::string written = formatTemperature(*heat, unit, style);
         const auto again = parseTemperature(written, unit, style);
         base::ensure(again.has_value() && formatTemperature(*again, unit, style) == written,

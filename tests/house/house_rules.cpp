@@ -27,9 +27,8 @@ struct Line {
 };
 
 bool isLeftOut(std::string_view name) {
-    return name.starts_with('.') || name == "build" || name.starts_with("build-") ||
-           name == "compile_commands.json" || name.ends_with(".jobbook") ||
-           name.ends_with(".jobbook-journal");
+    return name.starts_with('.') || name == "build" || name.starts_with("build-") || name == "compile_commands.json" ||
+           name.ends_with(".jobbook") || name.ends_with(".jobbook-journal");
 }
 
 std::vector<fs::path> filesUnder(const fs::path& root, const fs::path& folder) {
@@ -52,27 +51,20 @@ std::vector<fs::path> filesUnder(const fs::path& root, const fs::path& folder) {
 std::vector<std::string> linesOf(const fs::path& path) {
     std::ifstream stream(path);
     std::vector<std::string> lines;
-    for (std::string line; std::getline(stream, line);)
-        lines.push_back(line);
+    for (std::string line; std::getline(stream, line);) lines.push_back(line);
     return lines;
 }
 
-bool isCpp(const fs::path& path) {
-    return path.extension() == ".h" || path.extension() == ".cpp";
-}
+bool isCpp(const fs::path& path) { return path.extension() == ".h" || path.extension() == ".cpp"; }
 
-bool isCMake(const fs::path& path) {
-    return path.filename() == "CMakeLists.txt" || path.extension() == ".cmake";
-}
+bool isCMake(const fs::path& path) { return path.filename() == "CMakeLists.txt" || path.extension() == ".cmake"; }
 
-void forEachLine(const fs::path& root, const fs::path& folder,
-                 const std::function<bool(const fs::path&)>& wanted,
+void forEachLine(const fs::path& root, const fs::path& folder, const std::function<bool(const fs::path&)>& wanted,
                  const std::function<void(const Line&)>& visit) {
     for (const auto& file : filesUnder(root, folder)) {
         if (!wanted(file)) continue;
         std::size_t number = 0;
-        for (auto& text : linesOf(root / file))
-            visit(Line{file.generic_string(), ++number, std::move(text)});
+        for (auto& text : linesOf(root / file)) visit(Line{file.generic_string(), ++number, std::move(text)});
     }
 }
 
@@ -82,9 +74,7 @@ std::string breach(const Line& line, const std::string& what) {
 
 /// What stands between the quotes or angle brackets, as in `#  include <QString>`.
 std::optional<std::string> included(std::string_view text) {
-    const auto skipBlanks = [&text] {
-        text.remove_prefix(std::min(text.find_first_not_of(" \t"), text.size()));
-    };
+    const auto skipBlanks = [&text] { text.remove_prefix(std::min(text.find_first_not_of(" \t"), text.size())); };
     skipBlanks();
     if (!text.starts_with('#')) return std::nullopt;
     text.remove_prefix(1);
@@ -101,19 +91,14 @@ bool isQt(std::string_view header) {
            (std::isupper(static_cast<unsigned char>(header[1])) != 0 || header.starts_with("Qt"));
 }
 
-bool isSqlite(std::string_view header) {
-    return header.starts_with("sqlite3");
-}
+bool isSqlite(std::string_view header) { return header.starts_with("sqlite3"); }
 
-bool isWordPart(char c) {
-    return std::isalnum(static_cast<unsigned char>(c)) != 0;
-}
+bool isWordPart(char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0; }
 
 bool hasWord(std::string_view text, std::string_view word) {
     for (auto at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) {
         const auto end = at + word.size();
-        if ((at == 0 || !isWordPart(text[at - 1])) && (end == text.size() || !isWordPart(text[end])))
-            return true;
+        if ((at == 0 || !isWordPart(text[at - 1])) && (end == text.size() || !isWordPart(text[end]))) return true;
     }
     return false;
 }
@@ -123,8 +108,7 @@ bool hasWord(std::string_view text, std::string_view word) {
 bool hasHexColour(std::string_view text) {
     for (auto at = text.find('#'); at != std::string_view::npos; at = text.find('#', at + 1)) {
         auto end = at + 1;
-        while (end < text.size() && std::isxdigit(static_cast<unsigned char>(text[end])) != 0)
-            ++end;
+        while (end < text.size() && std::isxdigit(static_cast<unsigned char>(text[end])) != 0) ++end;
         const auto digits = end - at - 1;
         const bool ends = end == text.size() || !isWordPart(text[end]);
         const bool quoted = at > 0 && text[at - 1] == '"' && end < text.size() && text[end] == '"';
@@ -152,8 +136,7 @@ std::optional<std::string> roomOfCore(std::string_view path) {
 }
 
 std::size_t heightInCore(std::string_view room) {
-    return static_cast<std::size_t>(std::find(kRoomsOfCore.begin(), kRoomsOfCore.end(), room) -
-                                    kRoomsOfCore.begin());
+    return static_cast<std::size_t>(std::find(kRoomsOfCore.begin(), kRoomsOfCore.end(), room) - kRoomsOfCore.begin());
 }
 
 } // namespace
@@ -176,8 +159,7 @@ Breaches coreStandsAlone(const fs::path& root) {
     Breaches breaches;
     forEachLine(root, "core", isCpp, [&](const Line& line) {
         const auto header = included(line.text);
-        if (header && (isQt(*header) || isSqlite(*header)))
-            breaches.push_back(breach(line, "includes " + *header));
+        if (header && (isQt(*header) || isSqlite(*header))) breaches.push_back(breach(line, "includes " + *header));
     });
     forEachLine(root, "core", isCMake, [&](const Line& line) {
         const auto code = std::string_view(line.text).substr(0, line.text.find('#'));
@@ -230,8 +212,7 @@ Breaches coloursLiveInThePalette(const fs::path& root) {
     Breaches breaches;
     forEachLine(root, "app", isCpp, [&](const Line& line) {
         if (line.file == "app/desk/palette.cpp" || line.file.ends_with("stone_painter.cpp")) return;
-        if (hasHexColour(line.text) || hasNumberedColour(line.text))
-            breaches.push_back(breach(line, "names a colour"));
+        if (hasHexColour(line.text) || hasNumberedColour(line.text)) breaches.push_back(breach(line, "names a colour"));
     });
     return breaches;
 }

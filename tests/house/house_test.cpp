@@ -22,9 +22,7 @@ struct NamedRule {
     Rule rule;
 };
 
-void PrintTo(const NamedRule& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const NamedRule& row, std::ostream* out) { *out << row.name; }
 
 constexpr NamedRule kRules[] = {
     {"topLevel", house::topLevel},
@@ -38,9 +36,7 @@ constexpr NamedRule kRules[] = {
 
 class House : public testing::TestWithParam<NamedRule> {};
 
-TEST_P(House, isKept) {
-    EXPECT_THAT(GetParam().rule(SOURCE_TREE), testing::IsEmpty());
-}
+TEST_P(House, isKept) { EXPECT_THAT(GetParam().rule(SOURCE_TREE), testing::IsEmpty()); }
 
 INSTANTIATE_TEST_SUITE_P(Rules, House, testing::ValuesIn(kRules),
                          [](const auto& row) { return std::string(row.param.name); });
@@ -86,19 +82,16 @@ void plantTidyHouse(const PlantedTree& tree) {
     tree.plant("mine.jobbook", "");
     tree.plant("packaging/start", "#!/usr/bin/env bash\n# SPDX-License-Identifier: MIT\n");
     tree.plant("resources/icons/stone.svg", "<svg fill=\"#8a2846\"/>\n");
-    tree.plant("core/CMakeLists.txt",
-               "# Neither Qt nor SQLite is linked here.\nfind_package(fmt REQUIRED)\n");
+    tree.plant("core/CMakeLists.txt", "# Neither Qt nor SQLite is linked here.\nfind_package(fmt REQUIRED)\n");
     tree.plant("core/units/money.h",
                kLicence + "#include \"core/base/result.h\"\n// #include <QString> would be a breach\n");
     tree.plant("core/pricing/quote.h", kLicence + "#include \"core/units/money.h\"\n#include \"Quaint.h\"\n");
-    tree.plant("db/sqlite/connection.cpp",
-               kLicence + "#include \"core/units/money.h\"\n#include <sqlite3.h>\n");
+    tree.plant("db/sqlite/connection.cpp", kLicence + "#include \"core/units/money.h\"\n#include <sqlite3.h>\n");
     tree.plant("app/desk/palette.cpp", kLicence + "QColor jewel(\"#8A2846\");\n");
     tree.plant("app/paper/stone_painter.cpp", kLicence + "const QColor glint(255, 255, 255);\n");
-    tree.plant(
-        "app/counter/page.cpp",
-        kLicence +
-            "#include \"db/book/book.h\"\n#include <QLabel>\nauto c = QColor(swatch); // quote #123, #fff\n");
+    tree.plant("app/counter/page.cpp",
+               kLicence +
+                   "#include \"db/book/book.h\"\n#include <QLabel>\nauto c = QColor(swatch); // quote #123, #fff\n");
     tree.plant("tests/db/sqlite/connection_test.cpp", kLicence + "#include <sqlite3.h>\n");
 }
 
@@ -110,9 +103,7 @@ struct Breach {
     std::string sentence;
 };
 
-void PrintTo(const Breach& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const Breach& row, std::ostream* out) { *out << row.name; }
 
 class HouseBreach : public testing::TestWithParam<Breach> {};
 
@@ -132,28 +123,25 @@ const std::string kOff = std::string("DISABLED") + "_prices";
 INSTANTIATE_TEST_SUITE_P(
     Planted, HouseBreach,
     testing::Values(
-        Breach{"StrangerAtTheTop", house::topLevel, "notes.txt", "",
-               "notes.txt does not belong at the top level"},
-        Breach{"FolderAtTheTop", house::topLevel, "scripts/run", "",
-               "scripts does not belong at the top level"},
+        Breach{"StrangerAtTheTop", house::topLevel, "notes.txt", "", "notes.txt does not belong at the top level"},
+        Breach{"FolderAtTheTop", house::topLevel, "scripts/run", "", "scripts does not belong at the top level"},
         Breach{"QtInCore", house::coreStandsAlone, "core/units/length.h", kLicence + "#include <QString>\n",
                "core/units/length.h:2 includes QString"},
         Breach{"QtModuleInCore", house::coreStandsAlone, "core/units/length.cpp",
                kLicence + " # include <QtCore/QString>\n", "core/units/length.cpp:2 includes QtCore/QString"},
-        Breach{"SqliteInCore", house::coreStandsAlone, "core/units/length.h",
-               kLicence + "#include \"sqlite3.h\"\n", "core/units/length.h:2 includes sqlite3.h"},
+        Breach{"SqliteInCore", house::coreStandsAlone, "core/units/length.h", kLicence + "#include \"sqlite3.h\"\n",
+               "core/units/length.h:2 includes sqlite3.h"},
         Breach{"QtLinkedToCore", house::coreStandsAlone, "core/units/CMakeLists.txt",
                "room(core_units LINK Qt6::Core)\n", "core/units/CMakeLists.txt:1 names Qt6"},
         Breach{"SqliteLinkedToCore", house::coreStandsAlone, "core/units/CMakeLists.txt",
                "room(core_units LINK SQLite::SQLite3)\n", "core/units/CMakeLists.txt:1 names SQLite3"},
-        Breach{"SqliteInApp", house::sqliteStaysInDb, "app/shop/page.cpp",
-               kLicence + "#include <sqlite3.h>\n", "app/shop/page.cpp:2 includes sqlite3.h"},
+        Breach{"SqliteInApp", house::sqliteStaysInDb, "app/shop/page.cpp", kLicence + "#include <sqlite3.h>\n",
+               "app/shop/page.cpp:2 includes sqlite3.h"},
         Breach{"SqliteInAppTests", house::sqliteStaysInDb, "tests/app/shop_test.cpp",
                kLicence + "#include <sqlite3.h>\n", "tests/app/shop_test.cpp:2 includes sqlite3.h"},
         Breach{"DbFromCore", house::arrowsPointDown, "core/pricing/ladder.h",
                kLicence + "#include \"db/book/book.h\"\n", "core/pricing/ladder.h:2 includes db/book/book.h"},
-        Breach{"AppFromDb", house::arrowsPointDown, "db/book/book.h",
-               kLicence + "#include \"app/desk/palette.h\"\n",
+        Breach{"AppFromDb", house::arrowsPointDown, "db/book/book.h", kLicence + "#include \"app/desk/palette.h\"\n",
                "db/book/book.h:2 includes app/desk/palette.h"},
         Breach{"UpwardsInCore", house::arrowsPointDown, "core/units/rate.h",
                kLicence + "#include \"core/pricing/quote.h\"\n",
@@ -170,10 +158,10 @@ INSTANTIATE_TEST_SUITE_P(
                "db/book/book.h:1 does not begin with the SPDX line"},
         Breach{"EmptySource", house::everySourceNamesItsLicence, "db/book/book.cpp", "",
                "db/book/book.cpp:1 does not begin with the SPDX line"},
-        Breach{"ScriptWithoutLicence", house::everySourceNamesItsLicence, "packaging/test",
-               "#!/bin/sh\nset -e\n", "packaging/test:2 is not the SPDX line"},
-        Breach{"WorkForLater", house::nothingIsPutOff, "core/base/id.h",
-               kLicence + "// " + kLater + ": more\n", "core/base/id.h:2 says " + kLater},
+        Breach{"ScriptWithoutLicence", house::everySourceNamesItsLicence, "packaging/test", "#!/bin/sh\nset -e\n",
+               "packaging/test:2 is not the SPDX line"},
+        Breach{"WorkForLater", house::nothingIsPutOff, "core/base/id.h", kLicence + "// " + kLater + ": more\n",
+               "core/base/id.h:2 says " + kLater},
         Breach{"BrokenInAScript", house::nothingIsPutOff, "packaging/test", "# " + kBroken + "\n",
                "packaging/test:1 says " + kBroken},
         Breach{"TestSwitchedOff", house::nothingIsPutOff, "tests/core/id_test.cpp",

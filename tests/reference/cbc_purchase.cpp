@@ -20,7 +20,9 @@ double amount(const units::Money& money) { return static_cast<double>(money.micr
 double processorSecondsOfChildren() {
     rusage usage{};
     getrusage(RUSAGE_CHILDREN, &usage);
-    const auto seconds = [](const timeval& t) { return static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1e6; };
+    const auto seconds = [](const timeval& t) {
+        return static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1e6;
+    };
     return seconds(usage.ru_utime) + seconds(usage.ru_stime);
 }
 
@@ -47,11 +49,9 @@ std::string programOf(const supply::PurchaseProblem& problem) {
         std::sort(prices.begin(), prices.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
         std::int64_t most = prices.back().from.value();
         for (const auto& give : pack.gives)
-            if (needs.count(give.material) != 0)
-                most = std::max(most, needs[give.material] / give.count.value() + 1);
+            if (needs.count(give.material) != 0) most = std::max(most, needs[give.material] / give.count.value() + 1);
         const double cheapest = amount(prices.back().each);
-        if (cheapest > 0)
-            most = std::max(most, static_cast<std::int64_t>(sums[pack.supplier] / cheapest) + 1);
+        if (cheapest > 0) most = std::max(most, static_cast<std::int64_t>(sums[pack.supplier] / cheapest) + 1);
         if (pack.atMost) most = std::min(most, pack.atMost->value());
         std::string one;
         for (std::size_t t = 0; t < prices.size(); ++t) {
@@ -80,10 +80,12 @@ std::string programOf(const supply::PurchaseProblem& problem) {
         if (!one.empty()) rows << one << " <= 1\n";
     }
     for (const auto& [material, count] : needs)
-        if (count > 0) rows << (cover[material].str().empty() ? " 0 none" : cover[material].str()) << " >= " << count << "\n";
+        if (count > 0)
+            rows << (cover[material].str().empty() ? " 0 none" : cover[material].str()) << " >= " << count << "\n";
     for (const auto& supplier : problem.suppliers) {
         const std::string& id = supplier.id;
-        objective << " + " << amount(supplier.shipping) << " y_" << id << " - " << amount(supplier.shipping) << " z_" << id;
+        objective << " + " << amount(supplier.shipping) << " y_" << id << " - " << amount(supplier.shipping) << " z_"
+                  << id;
         binaries << " y_" << id << "\n z_" << id << "\n";
         rows << " z_" << id << " - y_" << id << " <= 0\n";
         const std::string sum = goods[id].str();
@@ -92,11 +94,13 @@ std::string programOf(const supply::PurchaseProblem& problem) {
             continue;
         }
         if (!supplier.minimum.isZero()) rows << sum << " - " << amount(supplier.minimum) << " y_" << id << " >= 0\n";
-        if (supplier.freeFrom) rows << sum << " - " << amount(*supplier.freeFrom) << " z_" << id << " >= 0\n";
-        else rows << " z_" << id << " <= 0\n";
+        if (supplier.freeFrom)
+            rows << sum << " - " << amount(*supplier.freeFrom) << " z_" << id << " >= 0\n";
+        else
+            rows << " z_" << id << " <= 0\n";
     }
-    return "Minimize\n obj:" + objective.str() + " + 0 none\nSubject To\n" + rows.str() + "Bounds\n none <= 1\nGenerals\n" +
-           integers.str() + "Binaries\n" + binaries.str() + "End\n";
+    return "Minimize\n obj:" + objective.str() + " + 0 none\nSubject To\n" + rows.str() +
+           "Bounds\n none <= 1\nGenerals\n" + integers.str() + "Binaries\n" + binaries.str() + "End\n";
 }
 
 } // namespace

@@ -12,8 +12,8 @@ namespace sp::reference {
 /// Answers of the solver CBC (Debian's coinor-cbc, the `cbc` command) to purchase problems put as mixed integer
 /// programs: one binary for each price of each pack, one for each order and one for its free shipping.
 struct CbcAnswer {
-    std::optional<double> cost; ///< none: infeasible, or no answer
-    bool isAnswered = true;     ///< false: it stopped with a fault of its own, or passed a minute
+    std::optional<double> cost;  ///< none: infeasible, or no answer
+    bool isAnswered = true;      ///< false: it stopped with a fault of its own, or passed a minute
     double seconds = 0;          ///< wall time of the solver process
     double processorSeconds = 0; ///< its processor time
 };

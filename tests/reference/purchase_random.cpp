@@ -66,7 +66,8 @@ supply::PurchaseProblem randomPurchase(const PurchaseShape& shape, std::uint64_t
         gross.push_back(draw.between(0.6, 3.0));
         const std::int64_t need = draw.from(200, shape.wild ? 4'000 : 9'000);
         problem.needs.push_back({name('M', m), Count::of(need)});
-        if (draw.chance(0.4)) problem.shelf.push_back({name('M', m), Count::of(draw.from(0, shape.wild ? need + 50 : need / 3))});
+        if (draw.chance(0.4))
+            problem.shelf.push_back({name('M', m), Count::of(draw.from(0, shape.wild ? need + 50 : need / 3))});
     }
     int number = 0;
     for (int m = 0; m < shape.materials; ++m)

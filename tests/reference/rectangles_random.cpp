@@ -42,7 +42,8 @@ CutSheet cutSheet(std::int64_t width, std::int64_t height, std::size_t parts, st
         cut.erase(largest);
         const bool across = part.first > part.second || (part.first == part.second && draw.from(0, 1) == 0);
         const std::int64_t side = across ? part.first : part.second;
-        const std::int64_t at = draw.from(std::max<std::int64_t>(1, side / 5), side - std::max<std::int64_t>(1, side / 5));
+        const std::int64_t at =
+            draw.from(std::max<std::int64_t>(1, side / 5), side - std::max<std::int64_t>(1, side / 5));
         cut.push_back(across ? std::pair(at, part.second) : std::pair(part.first, at));
         cut.push_back(across ? std::pair(side - at, part.second) : std::pair(part.first, side - at));
     }
@@ -74,8 +75,12 @@ BinProblem publishedBin(int kind, std::size_t pieces, std::uint64_t seed) {
         if (roll > 7) type = (kind - 7 + roll - 7) % 4 + 1;
         const std::int64_t half = bin / 2;
         const std::int64_t long3 = 2 * bin / 3;
-        const std::int64_t w = type == 1 ? draw.from(long3, bin) : type == 3 ? draw.from(half, bin) : draw.from(1, half);
-        const std::int64_t h = type == 2 ? draw.from(long3, bin) : type == 3 ? draw.from(half, bin) : draw.from(1, half);
+        const std::int64_t w = type == 1   ? draw.from(long3, bin)
+                               : type == 3 ? draw.from(half, bin)
+                                           : draw.from(1, half);
+        const std::int64_t h = type == 2   ? draw.from(long3, bin)
+                               : type == 3 ? draw.from(half, bin)
+                                           : draw.from(1, half);
         out.pieces.push_back(piece(i, w, h));
     }
     return out;

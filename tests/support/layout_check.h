@@ -26,13 +26,10 @@ inline std::string faultOf(const std::vector<layout::Position>& positions, const
             return "piece " + std::to_string(boxes.size()) + " leaves the usable part";
         }
         for (std::size_t k = 0; k < boxes.size(); ++k) {
-            const bool beside =
-                box.left >= boxes[k].right + rules.gap || boxes[k].left >= box.right + rules.gap;
-            const bool above =
-                box.bottom >= boxes[k].top + rules.gap || boxes[k].bottom >= box.top + rules.gap;
+            const bool beside = box.left >= boxes[k].right + rules.gap || boxes[k].left >= box.right + rules.gap;
+            const bool above = box.bottom >= boxes[k].top + rules.gap || boxes[k].bottom >= box.top + rules.gap;
             if (!beside && !above) {
-                return "pieces " + std::to_string(k) + " and " + std::to_string(boxes.size()) +
-                       " are too close";
+                return "pieces " + std::to_string(k) + " and " + std::to_string(boxes.size()) + " are too close";
             }
         }
         boxes.push_back(box);

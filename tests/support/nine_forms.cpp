@@ -18,17 +18,15 @@ struct Hole {
 
 Hole holeAt(std::size_t i, std::size_t perRow) {
     const auto row = i / perRow;
-    return {5.0 * static_cast<double>(i % perRow) + 5, 5.0 * static_cast<double>(row) + 5,
-            i % 3 == 0 ? 1.55 : 1.4, row % 2 == 0};
+    return {5.0 * static_cast<double>(i % perRow) + 5, 5.0 * static_cast<double>(row) + 5, i % 3 == 0 ? 1.55 : 1.4,
+            row % 2 == 0};
 }
 
-std::string_view colourOf(const Hole& hole) {
-    return hole.blue ? "#1f3a93" : "#c0392b";
-}
+std::string_view colourOf(const Hole& hole) { return hole.blue ? "#1f3a93" : "#c0392b"; }
 
 std::string arcPath(const Hole& h) {
-    return fmt::format("M{:.4f},{:.4f}a{},{} 0 1,0 {},0a{},{} 0 1,0 -{},0z", h.x - h.r, h.y, h.r, h.r,
-                       2 * h.r, h.r, h.r, 2 * h.r);
+    return fmt::format("M{:.4f},{:.4f}a{},{} 0 1,0 {},0a{},{} 0 1,0 -{},0z", h.x - h.r, h.y, h.r, h.r, 2 * h.r, h.r,
+                       h.r, 2 * h.r);
 }
 
 std::string bezierPath(const Hole& h) {
@@ -36,17 +34,17 @@ std::string bezierPath(const Hole& h) {
     return fmt::format(
         "M{:.4f} {:.4f}C{:.4f} {:.4f} {:.4f} {:.4f} {:.4f} {:.4f}C{:.4f} {:.4f} {:.4f} {:.4f} {:.4f} {:.4f}"
         "C{:.4f} {:.4f} {:.4f} {:.4f} {:.4f} {:.4f}C{:.4f} {:.4f} {:.4f} {:.4f} {:.4f} {:.4f}Z",
-        h.x + h.r, h.y, h.x + h.r, h.y + k, h.x + k, h.y + h.r, h.x, h.y + h.r, h.x - k, h.y + h.r, h.x - h.r,
-        h.y + k, h.x - h.r, h.y, h.x - h.r, h.y - k, h.x - k, h.y - h.r, h.x, h.y - h.r, h.x + k, h.y - h.r,
-        h.x + h.r, h.y - k, h.x + h.r, h.y);
+        h.x + h.r, h.y, h.x + h.r, h.y + k, h.x + k, h.y + h.r, h.x, h.y + h.r, h.x - k, h.y + h.r, h.x - h.r, h.y + k,
+        h.x - h.r, h.y, h.x - h.r, h.y - k, h.x - k, h.y - h.r, h.x, h.y - h.r, h.x + k, h.y - h.r, h.x + h.r, h.y - k,
+        h.x + h.r, h.y);
 }
 
 std::string polygonPath(const Hole& h) {
     std::string path;
     for (int i = 0; i < 24; ++i) {
         const double angle = i * std::numbers::pi / 12 + 0.1;
-        fmt::format_to(std::back_inserter(path), "{}{:.4f},{:.4f}", i == 0 ? 'M' : 'L',
-                       h.x + h.r * std::cos(angle), h.y + h.r * std::sin(angle));
+        fmt::format_to(std::back_inserter(path), "{}{:.4f},{:.4f}", i == 0 ? 'M' : 'L', h.x + h.r * std::cos(angle),
+                       h.y + h.r * std::sin(angle));
     }
     return path + "Z";
 }
@@ -63,28 +61,23 @@ std::string drawCompound(std::size_t holes, std::size_t perRow) {
 std::string element(HoleForm form, const Hole& h) {
     switch (form) {
     case HoleForm::Circle:
-        return fmt::format("<circle cx=\"{}\" cy=\"{}\" r=\"{}\" fill=\"{}\"/>\n", h.x, h.y, h.r,
-                           colourOf(h));
+        return fmt::format("<circle cx=\"{}\" cy=\"{}\" r=\"{}\" fill=\"{}\"/>\n", h.x, h.y, h.r, colourOf(h));
     case HoleForm::Ellipse:
-        return fmt::format(
-            "<ellipse cx=\"{}\" cy=\"{}\" rx=\"{}\" ry=\"{}\" style=\"fill:{};stroke:none\"/>\n", h.x, h.y,
-            h.r, h.r, colourOf(h));
+        return fmt::format("<ellipse cx=\"{}\" cy=\"{}\" rx=\"{}\" ry=\"{}\" style=\"fill:{};stroke:none\"/>\n", h.x,
+                           h.y, h.r, h.r, colourOf(h));
     case HoleForm::ArcPath: return fmt::format("<path d=\"{}\" fill=\"{}\"/>\n", arcPath(h), colourOf(h));
-    case HoleForm::FourBeziers:
-        return fmt::format("<path d=\"{}\" fill=\"{}\"/>\n", bezierPath(h), colourOf(h));
-    case HoleForm::Polygon24:
-        return fmt::format("<path d=\"{}\" fill=\"{}\"/>\n", polygonPath(h), colourOf(h));
+    case HoleForm::FourBeziers: return fmt::format("<path d=\"{}\" fill=\"{}\"/>\n", bezierPath(h), colourOf(h));
+    case HoleForm::Polygon24: return fmt::format("<path d=\"{}\" fill=\"{}\"/>\n", polygonPath(h), colourOf(h));
     case HoleForm::Classes:
-        return fmt::format("<circle class=\"hole {} {}\" cx=\"{}\" cy=\"{}\"  r=\"{}\"/>\n",
-                           h.blue ? "b" : "r", h.r > 1.5 ? "l" : "s", h.x, h.y, h.r);
+        return fmt::format("<circle class=\"hole {} {}\" cx=\"{}\" cy=\"{}\"  r=\"{}\"/>\n", h.blue ? "b" : "r",
+                           h.r > 1.5 ? "l" : "s", h.x, h.y, h.r);
     case HoleForm::NestedGroups:
-        return fmt::format(
-            "<g transform=\"translate({} {})\"><g transform=\"rotate(30) scale(0.5)\"><circle r=\"{}\" "
-            "fill=\"{}\"/></g></g>\n",
-            h.x, h.y, 2 * h.r, colourOf(h));
+        return fmt::format("<g transform=\"translate({} {})\"><g transform=\"rotate(30) scale(0.5)\"><circle r=\"{}\" "
+                           "fill=\"{}\"/></g></g>\n",
+                           h.x, h.y, 2 * h.r, colourOf(h));
     case HoleForm::Use:
-        return fmt::format("<use xlink:href=\"#{}\" x=\"{}\" y=\"{}\" fill=\"{}\"/>\n", h.r > 1.5 ? "l" : "s",
-                           h.x, h.y, colourOf(h));
+        return fmt::format("<use xlink:href=\"#{}\" x=\"{}\" y=\"{}\" fill=\"{}\"/>\n", h.r > 1.5 ? "l" : "s", h.x, h.y,
+                           colourOf(h));
     case HoleForm::CompoundPath: break;
     }
     return {};
@@ -116,13 +109,11 @@ std::string drawHoles(HoleForm form, std::size_t holes) {
                     "viewBox=\"0 0 {} {}\">\n",
                     side, side, side, side);
     if (form == HoleForm::Classes) svg += "<style>.b { fill: #1f3a93 } circle.r { fill: #c0392b }</style>\n";
-    if (form == HoleForm::Use)
-        svg += "<defs><circle id=\"l\" r=\"1.55\"/><circle id=\"s\" r=\"1.4\"/></defs>\n";
+    if (form == HoleForm::Use) svg += "<defs><circle id=\"l\" r=\"1.55\"/><circle id=\"s\" r=\"1.4\"/></defs>\n";
     if (form == HoleForm::CompoundPath)
         svg += drawCompound(holes, perRow);
     else
-        for (std::size_t i = 0; i < holes; ++i)
-            svg += element(form, holeAt(i, perRow));
+        for (std::size_t i = 0; i < holes; ++i) svg += element(form, holeAt(i, perRow));
     return svg + "</svg>\n";
 }
 

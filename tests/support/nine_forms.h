@@ -9,21 +9,10 @@
 namespace sp::support {
 
 /// The ways in which drawing programs write one round hole.
-enum class HoleForm {
-    Circle,
-    Ellipse,
-    ArcPath,
-    FourBeziers,
-    Polygon24,
-    CompoundPath,
-    Classes,
-    NestedGroups,
-    Use
-};
-inline constexpr std::array kHoleForms = {
-    HoleForm::Circle,      HoleForm::Ellipse,      HoleForm::ArcPath,
-    HoleForm::FourBeziers, HoleForm::Polygon24,    HoleForm::CompoundPath,
-    HoleForm::Classes,     HoleForm::NestedGroups, HoleForm::Use};
+enum class HoleForm { Circle, Ellipse, ArcPath, FourBeziers, Polygon24, CompoundPath, Classes, NestedGroups, Use };
+inline constexpr std::array kHoleForms = {HoleForm::Circle,      HoleForm::Ellipse,      HoleForm::ArcPath,
+                                          HoleForm::FourBeziers, HoleForm::Polygon24,    HoleForm::CompoundPath,
+                                          HoleForm::Classes,     HoleForm::NestedGroups, HoleForm::Use};
 std::string_view nameOf(HoleForm form);
 
 /// An SVG in millimetres with `holes` holes on a square grid of 5 mm, every third 3.1 mm across and the

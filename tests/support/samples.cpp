@@ -68,9 +68,7 @@ Material sampleBlank() {
     return m;
 }
 
-Supplier sampleSupplier(std::string name) {
-    return {{}, std::move(name), 7, cents(895), cents(15'000), cents(2'500)};
-}
+Supplier sampleSupplier(std::string name) { return {{}, std::move(name), 7, cents(895), cents(15'000), cents(2'500)}; }
 
 Pack samplePack(const base::Id& material, const base::Id& supplier) {
     return {.id = {},
@@ -129,13 +127,16 @@ Design sampleDesign(const base::Id& stone, const base::Id& base, std::string nam
 }
 
 Customer sampleCustomer(std::string name) {
-    return {{}, std::move(name), "4 Mill Lane\n555 0101",
+    return {{},
+            std::move(name),
+            "4 Mill Lane\n555 0101",
             Certificate{"EX-1042", "Vermont", day("2026-01-02"), day("2027-01-01")}};
 }
 
 Shop sampleShop(const base::Id& goods) {
     Shop shop;
-    shop.letterhead = {"The Stone Bench", "1 Quay Street\n555 0100", "Half now, half on collection.", "Wash inside out."};
+    shop.letterhead = {"The Stone Bench", "1 Quay Street\n555 0100", "Half now, half on collection.",
+                       "Wash inside out."};
     shop.currency = units::Currency::parse("EUR").value();
     shop.paper = catalogue::Paper::A4;
     shop.lengthUnit = units::LengthUnit::Centimetre;

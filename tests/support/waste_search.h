@@ -19,16 +19,13 @@ class WasteSearch {
 
     /// Takes away the cells from (column, row) on, to the right and upwards.
     void cutCorner(int column, int row) {
-        for (int y = row; y < m_rows; ++y)
-            m_taken[index(y)] |= run(column, m_columns - column);
+        for (int y = row; y < m_rows; ++y) m_taken[index(y)] |= run(column, m_columns - column);
     }
     int most() {
         int free = 0;
-        for (int y = 0; y < m_rows; ++y)
-            free += m_columns - __builtin_popcountll(m_taken[index(y)]);
+        for (int y = 0; y < m_rows; ++y) free += m_columns - __builtin_popcountll(m_taken[index(y)]);
         int count = free / (m_a * m_b);
-        while (!holds(0, count, free - count * m_a * m_b))
-            --count;
+        while (!holds(0, count, free - count * m_a * m_b)) --count;
         return count;
     }
 
@@ -41,17 +38,14 @@ class WasteSearch {
         for (int row = y; row < y + h; ++row) {
             if ((m_taken[index(row)] & run(x, w)) != 0) return false;
         }
-        for (int row = y; row < y + h; ++row)
-            m_taken[index(row)] ^= run(x, w);
+        for (int row = y; row < y + h; ++row) m_taken[index(row)] ^= run(x, w);
         const bool found = holds(y, left - 1, waste);
-        for (int row = y; row < y + h; ++row)
-            m_taken[index(row)] ^= run(x, w);
+        for (int row = y; row < y + h; ++row) m_taken[index(row)] ^= run(x, w);
         return found;
     }
     bool holds(int y, int left, int waste) {
         if (left <= 0) return true;
-        while (y < m_rows && m_taken[index(y)] == run(0, m_columns))
-            ++y;
+        while (y < m_rows && m_taken[index(y)] == run(0, m_columns)) ++y;
         if (y == m_rows) return false;
         const int x = __builtin_ctzll(~m_taken[index(y)]);
         if (place(x, y, m_a, m_b, left, waste)) return true;

@@ -153,7 +153,9 @@ TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
     view.setFocus();
     QTest::keyClick(&view, Qt::Key_PageDown);
     ASSERT_EQ(presenter().selected(), 0);
-    EXPECT_TRUE(find<QLabel>("selectedStone")->text().startsWith(QStringLiteral("2.80 mm across · SS10 · #50c0d0 · layer front")))
+    EXPECT_TRUE(find<QLabel>("selectedStone")
+                    ->text()
+                    .startsWith(QStringLiteral("2.80 mm across · SS10 · #50c0d0 · layer front")))
         << find<QLabel>("selectedStone")->text().toStdString();
     presenter().assignStone(0, stone("Rose SS10")->id);
     const auto design = presenter().applied({});
@@ -228,19 +230,20 @@ struct Bad {
 
 TEST_F(CutFiles, whatCannotBeCountedIsSaidInOneSentenceAndChangesNothing) {
     const auto designs = m_window->session().designs();
-    const std::vector<Bad> cases{{"empty.svg", "", "empty"},
-                                 {"gift.svg", "PK\3\4....", "zip"},
-                                 {"photo.svg", "<svg width='9mm' viewBox='0 0 9 9'><image href='x.png'/></svg>", "no "},
-                                 {"words.svg", "<svg width='9mm' viewBox='0 0 9 9'><text>hi</text></svg>", "text"},
-                                 {"square.svg", "<svg width='9mm' viewBox='0 0 9 9'><rect width='3' height='4'/></svg>", "no "},
-                                 {"far.svg",
-                                  "<svg width='1mm' viewBox='0 0 1 1'><circle r='1.4'/><circle cx='1100000' r='1.4'/></svg>",
-                                  "check the scale"}};
+    const std::vector<Bad> cases{
+        {"empty.svg", "", "empty"},
+        {"gift.svg", "PK\3\4....", "zip"},
+        {"photo.svg", "<svg width='9mm' viewBox='0 0 9 9'><image href='x.png'/></svg>", "no "},
+        {"words.svg", "<svg width='9mm' viewBox='0 0 9 9'><text>hi</text></svg>", "text"},
+        {"square.svg", "<svg width='9mm' viewBox='0 0 9 9'><rect width='3' height='4'/></svg>", "no "},
+        {"far.svg", "<svg width='1mm' viewBox='0 0 1 1'><circle r='1.4'/><circle cx='1100000' r='1.4'/></svg>",
+         "check the scale"}};
     for (const auto& bad : cases) {
         drop(write(bad.name, bad.bytes));
         EXPECT_FALSE(page().isVisible()) << bad.name;
         EXPECT_TRUE(counterSays().contains(QLatin1String(bad.name))) << bad.name << ": " << counterSays().toStdString();
-        EXPECT_TRUE(counterSays().contains(QLatin1String(bad.says), Qt::CaseInsensitive)) << counterSays().toStdString();
+        EXPECT_TRUE(counterSays().contains(QLatin1String(bad.says), Qt::CaseInsensitive))
+            << counterSays().toStdString();
         EXPECT_EQ(m_window->session().designs(), designs);
     }
 }
@@ -314,7 +317,8 @@ TEST(NearestStone, worksInTheCiesColours) {
 
 verbs::Outcome estimate(std::vector<std::string> words) {
     words.insert(words.begin(), "estimate");
-    for (const char* word : {"--stone", "SS10", "--pitch", "3.2mm", "--style", "fill", "--json"}) words.emplace_back(word);
+    for (const char* word : {"--stone", "SS10", "--pitch", "3.2mm", "--style", "fill", "--json"})
+        words.emplace_back(word);
     return verbs::run(words, {db::systemSurroundings(), {}, artwork::outlinesOf});
 }
 
@@ -351,7 +355,8 @@ TEST(Lettering, refusesByName) {
     const auto font = estimate({"--text", "GO", "--font", "Nowhere Grotesk", "--height", "50mm"});
     EXPECT_EQ(font.exit, 1);
     EXPECT_NE(font.err.find("Nowhere Grotesk"), std::string::npos);
-    const auto letters = estimate({"--text", "A日", "--font", kFont, "--height", "50mm"}); // no box for a letter it lacks
+    const auto letters =
+        estimate({"--text", "A日", "--font", kFont, "--height", "50mm"}); // no box for a letter it lacks
     EXPECT_EQ(letters.exit, 1);
     EXPECT_NE(letters.err.find("日"), std::string::npos) << letters.err;
     EXPECT_EQ(estimate({"--text", "   ", "--font", kFont, "--height", "50mm"}).exit, 1);

@@ -8,8 +8,8 @@
 #include "tests/support/temp_folder.h"
 
 #include <QAccessible>
-#include <QCheckBox>
 #include <QApplication>
+#include <QCheckBox>
 #include <QFile>
 #include <QLabel>
 #include <QSettings>
@@ -43,7 +43,8 @@ class Buying : public testing::Test {
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
-        m_page = std::make_unique<buying::BuyingPage>(*m_session, [this] { return m_order; }, *m_formatter, m_prompter);
+        m_page = std::make_unique<buying::BuyingPage>(
+            *m_session, [this] { return m_order; }, *m_formatter, m_prompter);
         presenter().planner().setPatience(60'000); // figures, not the machine's speed
         m_page->resize(1274, 768);
         m_page->show();
@@ -94,7 +95,8 @@ TEST_F(Buying, plansForADesignAndANumberByKeys) {
     EXPECT_LE(plans.of(Way::Mix).plan->cost, plans.of(Way::Bulk).plan->cost);
     // One way, and only one, says that it is the cheapest, in words.
     int marks = 0;
-    for (const char* mark : {"kitsMark", "bulkMark", "mixMark"}) marks += text(mark) == QString::fromUtf8("✓ cheapest") ? 1 : 0;
+    for (const char* mark : {"kitsMark", "bulkMark", "mixMark"})
+        marks += text(mark) == QString::fromUtf8("✓ cheapest") ? 1 : 0;
     EXPECT_EQ(marks, 1);
 }
 
@@ -149,7 +151,8 @@ TEST_F(Buying, figuresOpenByEnter) {
     EXPECT_EQ(order.siblingAtColumn(1).data().toString(), "31.65");
     EXPECT_TRUE(tree->isExpanded(order));
     QStringList parts;
-    for (int row = 0; row < tree->model()->rowCount(order); ++row) parts << tree->model()->index(row, 1, order).data().toString();
+    for (int row = 0; row < tree->model()->rowCount(order); ++row)
+        parts << tree->model()->index(row, 1, order).data().toString();
     parts.sort();
     EXPECT_EQ(parts, QStringList({QStringLiteral("19.98"), QStringLiteral("4.17"), QStringLiteral("7.50")}));
 }
@@ -157,13 +160,15 @@ TEST_F(Buying, figuresOpenByEnter) {
 TEST_F(Buying, readsTheStaircaseByArrowsAndAsATable) {
     choose("Lantern", "24");
     ASSERT_TRUE(settle());
-    ASSERT_TRUE(QTest::qWaitFor([this] { return presenter().curve() && presenter().curve()->points.size() >= 30; }, 60'000));
+    ASSERT_TRUE(
+        QTest::qWaitFor([this] { return presenter().curve() && presenter().curve()->points.size() >= 30; }, 60'000));
     auto* picture = find<buying::StaircasePicture>("stairs");
     picture->setFocus();
     EXPECT_EQ(picture->marked(), 24);
     key(Qt::Key_Right);
     EXPECT_EQ(picture->marked(), 25);
-    EXPECT_TRUE(picture->accessibleDescription().startsWith("25 pieces, each:")) << picture->accessibleDescription().toStdString();
+    EXPECT_TRUE(picture->accessibleDescription().startsWith("25 pieces, each:"))
+        << picture->accessibleDescription().toStdString();
     EXPECT_EQ(text("stairPoint"), picture->accessibleDescription());
     key(Qt::Key_T);
     auto* table = find<QTableView>("stairFigures");
@@ -178,7 +183,9 @@ TEST_F(Buying, buysForTheOrderAtTheCounter) {
     m_page->showOrder();
     EXPECT_EQ(text("mixProof"), "There is no order at the Counter: put a design on it there.");
     for (const auto& design : m_session->designs())
-        if (design.name == "Lantern") m_order = {supply::lineOf(design, m_session->materials(), 24), supply::lineOf(design, m_session->materials(), 24)};
+        if (design.name == "Lantern")
+            m_order = {supply::lineOf(design, m_session->materials(), 24),
+                       supply::lineOf(design, m_session->materials(), 24)};
     presenter().ask();
     ASSERT_TRUE(settle());
     EXPECT_EQ(presenter().answer()->job.pieces(), 48);

@@ -48,7 +48,8 @@ class Counter : public testing::Test {
         m_window = std::make_unique<program::MainWindow>(std::move(*book), m_theme, m_prompter);
         m_window->show();
         QApplication::setActiveWindow(m_window.get());
-        ASSERT_TRUE(QTest::qWaitFor([this] { return m_window->findChild<QWidget*>(QStringLiteral("design")) != nullptr; }));
+        ASSERT_TRUE(
+            QTest::qWaitFor([this] { return m_window->findChild<QWidget*>(QStringLiteral("design")) != nullptr; }));
         QTest::qWait(1);
     }
 

@@ -64,16 +64,15 @@ class DemoKits : public testing::Test {
         supply::Pack whole{kit->id.text(), kit->supplier.text(), {}, {{Count::of(1), kit->price}}, std::nullopt};
         for (const auto& item : kit->items)
             if (taken.contains(item.material))
-                whole.gives.push_back({item.material.text(),
-                                       servedBy(*design, item.material, item.count, kit->shortCount.ppm())});
+                whole.gives.push_back(
+                    {item.material.text(), servedBy(*design, item.material, item.count, kit->shortCount.ppm())});
         problem.kits.push_back(whole);
         return problem;
     }
     Count servedBy(const catalogue::Design& design, const base::Id& id, Count amount, std::int64_t shortPpm) {
         const auto& material =
             *std::find_if(m_materials.begin(), m_materials.end(), [&](const auto& m) { return m.id == id; });
-        if (material.kind == MaterialKind::Stone)
-            return Count::of(amount.value() * (1'000'000 - shortPpm) / 1'000'000);
+        if (material.kind == MaterialKind::Stone) return Count::of(amount.value() * (1'000'000 - shortPpm) / 1'000'000);
         const auto& sheet = material.sheet;
         const auto border = sheet.border + sheet.border;
         const auto fit = layout::fitSheet({sheet.width, sheet.height}, {design.width + border, design.height + border},

@@ -38,7 +38,8 @@ QStringList textsOf(const std::vector<Choice>& choices) {
 
 TEST(ChoiceField, putsTheBestMatchFirst) {
     const DesignForm form;
-    EXPECT_EQ(textsOf(matching(form.field->choices(), qs("LA"))), QStringList({qs("Lantern"), qs("Blue lark"), qs("Élan")}));
+    EXPECT_EQ(textsOf(matching(form.field->choices(), qs("LA"))),
+              QStringList({qs("Lantern"), qs("Blue lark"), qs("Élan")}));
     EXPECT_EQ(textsOf(matching(form.field->choices(), qs("elan"))), QStringList({qs("Élan")}));
     EXPECT_EQ(matching(form.field->choices(), {}).size(), 3U);
 }

@@ -49,9 +49,8 @@ TEST_P(LengthEcho, saysHowItWasReadWhenThatIsNotPlain) {
 }
 INSTANTIATE_TEST_SUITE_P(Rows, LengthEcho,
                          testing::Values(EchoRow{"inches", "3 1/2 in", "= 88.9 mm"},
-                                         EchoRow{"sum", "2*40mm + 8.9 mm", "= 88.9 mm"},
-                                         EchoRow{"bare", "88.9", ""}, EchoRow{"ownUnit", "88.9 mm", ""},
-                                         EchoRow{"ownUnitTight", "88.9mm", ""}),
+                                         EchoRow{"sum", "2*40mm + 8.9 mm", "= 88.9 mm"}, EchoRow{"bare", "88.9", ""},
+                                         EchoRow{"ownUnit", "88.9 mm", ""}, EchoRow{"ownUnitTight", "88.9mm", ""}),
                          [](const auto& row) { return std::string(row.param.name); });
 
 TEST(LengthField, readsFractionsOfAnInch) {

@@ -31,8 +31,8 @@ using namespace sp::desk;
 
 namespace {
 
-const std::vector<std::uint32_t> kStones = {0x45B8C8, 0x15181D, 0xC98F2E, 0xF4F6F8, 0xB01030, 0x1F4FA0,
-                                            0x2E8B57, 0xE79AC0, 0x7A3FA0, 0xE8D9A8};
+const std::vector<std::uint32_t> kStones = {0x45B8C8, 0x15181D, 0xC98F2E, 0xF4F6F8, 0xB01030,
+                                            0x1F4FA0, 0x2E8B57, 0xE79AC0, 0x7A3FA0, 0xE8D9A8};
 
 class StoneTray : public QWidget {
   public:
@@ -100,20 +100,21 @@ QWidget* fields(const Formatter& formatter) {
     off->setEnabled(false);
     grid->addWidget(new FieldBox(QStringLiteral("Disabled"), off), 1, 3);
     grid->setColumnStretch(1, 2);
-    QMetaObject::invokeMethod(pieces, [pieces] { pieces->setFocus(Qt::TabFocusReason); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        pieces, [pieces] { pieces->setFocus(Qt::TabFocusReason); }, Qt::QueuedConnection);
     return box;
 }
 
 QTableView* table() {
     auto* model = new QStandardItemModel(0, 4);
-    model->setHorizontalHeaderLabels({QStringLiteral("Stone"), QStringLiteral("Size"), QStringLiteral("to brush"),
-                                      QStringLiteral("on the shelf")});
+    model->setHorizontalHeaderLabels(
+        {QStringLiteral("Stone"), QStringLiteral("Size"), QStringLiteral("to brush"), QStringLiteral("on the shelf")});
     const QStringList names = {QStringLiteral("Aquamarine"), QStringLiteral("Jet"), QStringLiteral("Topaz")};
     const QStringList needs = {QStringLiteral("5,192"), QStringLiteral("2,351"), QStringLiteral("1,111")};
     for (int i = 0; i < 3; ++i) {
         auto* name = new QStandardItem(names[i]);
-        name->setData(stonePixmap(stoneColour(kStones[static_cast<std::size_t>(i)]), 20,
-                                  qApp->devicePixelRatio(), colour(Role::Card)),
+        name->setData(stonePixmap(stoneColour(kStones[static_cast<std::size_t>(i)]), 20, qApp->devicePixelRatio(),
+                                  colour(Role::Card)),
                       Qt::DecorationRole);
         model->appendRow({name, new QStandardItem(QStringLiteral("SS10")), new QStandardItem(needs[i]),
                           new QStandardItem(QStringLiteral("4,310"))});
@@ -164,8 +165,8 @@ QWidget* buttons() {
     check->setChecked(true);
     auto* radio = new QRadioButton(QStringLiteral("Own line"));
     radio->setChecked(true);
-    for (QWidget* widget : std::initializer_list<QWidget*>{give, print, off, more, check,
-                                                           new QCheckBox(QStringLiteral("Rush")), radio})
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{give, print, off, more, check, new QCheckBox(QStringLiteral("Rush")), radio})
         line->addWidget(widget);
     line->addStretch(1);
     return row;
@@ -213,8 +214,10 @@ QWidget* everything(const Formatter& formatter) {
     column->addWidget(sectionTitle(QStringLiteral("Sheets")));
     column->addWidget(sheets());
     auto* shares = new ShareBar;
-    shares->setShares({{QStringLiteral("brush"), 46, {}}, {QStringLiteral("lift"), 14, {}},
-                       {QStringLiteral("press"), 16, {}}, {QStringLiteral("trim"), 14, {}},
+    shares->setShares({{QStringLiteral("brush"), 46, {}},
+                       {QStringLiteral("lift"), 14, {}},
+                       {QStringLiteral("press"), 16, {}},
+                       {QStringLiteral("trim"), 14, {}},
                        {QStringLiteral("pack"), 10, {}}});
     column->addWidget(shares);
     column->addWidget(buttons());
@@ -234,7 +237,9 @@ QWidget* everything(const Formatter& formatter) {
     side->addWidget(swatches);
     auto* list = new ChoicePopup(window);
     list->setWindowFlags(Qt::Widget);
-    list->fill({{1, QStringLiteral("Lantern"), QStringLiteral("3 1/2 × 2 3/4 in"),
+    list->fill({{1,
+                 QStringLiteral("Lantern"),
+                 QStringLiteral("3 1/2 × 2 3/4 in"),
                  {stoneColour(kStones[0]), stoneColour(kStones[1])}},
                 {2, QStringLiteral("Lark"), QStringLiteral("5 × 1 in"), {stoneColour(kStones[2])}}},
                QStringLiteral("Add “La”…"));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-#include "app/desk/palette.h"
 #include "app/desk/fonts.h"
+#include "app/desk/palette.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/theme.h"
 #include "tests/app/desk/desk_fixture.h"

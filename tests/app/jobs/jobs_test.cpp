@@ -7,9 +7,9 @@
 #include "core/pricing/price_order.h"
 #include "tests/support/temp_folder.h"
 
+#include <QAbstractButton>
 #include <QAbstractItemModelTester>
 #include <QAccessible>
-#include <QAbstractButton>
 #include <QApplication>
 #include <QLabel>
 #include <QPushButton>
@@ -58,9 +58,8 @@ class Jobs : public testing::Test {
         const auto prices = m_session->prices(quote.order.customer);
         const auto priced = pricing::priceOrder(quote.order, prices, m_session->fits());
         EXPECT_TRUE(priced.has_value());
-        return *m_session->change([&](db::Book& book) {
-            return book.give(quote, prices, priced->total, quote.order.quotedOn.plusDays(30));
-        });
+        return *m_session->change(
+            [&](db::Book& book) { return book.give(quote, prices, priced->total, quote.order.quotedOn.plusDays(30)); });
     }
     void open() {
         m_page = std::make_unique<JobsPage>(*m_session, *m_formatter);

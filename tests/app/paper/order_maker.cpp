@@ -34,8 +34,8 @@ const base::Id kStudio = idOf(9);
 
 Length inch64ths(std::int64_t n) { return Length::fromInch64ths(n); }
 
-void addMaterial(catalogue::PriceBook& book, const base::Id& id, std::string name, MaterialKind kind,
-                 std::uint32_t rgb, Money price) {
+void addMaterial(catalogue::PriceBook& book, const base::Id& id, std::string name, MaterialKind kind, std::uint32_t rgb,
+                 Money price) {
     catalogue::PricedMaterial priced;
     priced.material.id = id;
     priced.material.name = std::move(name);
@@ -52,7 +52,8 @@ catalogue::PriceBook studioBook() {
     catalogue::PriceBook book;
     auto& shop = book.shop;
     shop.letterhead = {"Heron Street Sparkle", "14 Heron Street\nMillbrook\nbench@heronstreet.example",
-                       "Work starts when the deposit is in.\nThe balance is due on collection.", std::string(kCareNotes)};
+                       "Work starts when the deposit is in.\nThe balance is due on collection.",
+                       std::string(kCareNotes)};
     shop.isDemo = true;
     shop.ladderQuantities = {Count::of(12), Count::of(48), Count::of(96)};
     shop.rates.labourPerHour = cents(2'400);
@@ -104,8 +105,15 @@ SheetContent Sale::sheet(const std::string& number) const {
     if (order.lines.size() <= kMostLadders)
         for (const auto& line : order.lines) ladders.push_back(*pricing::ladderFor(line, book, false, fits));
     const auto priced = this->priced();
-    return contentOf({number, 1, order, book, priced, ladders,
-                      order.quotedOn.plusDays(book.shop.rules.validDays), number.empty() ? "" : "7F3A-22C1", {}});
+    return contentOf({number,
+                      1,
+                      order,
+                      book,
+                      priced,
+                      ladders,
+                      order.quotedOn.plusDays(book.shop.rules.validDays),
+                      number.empty() ? "" : "7F3A-22C1",
+                      {}});
 }
 
 Sale studioSale() {

@@ -65,7 +65,8 @@ TEST_F(Pdf, isOfTheBooksPaper) {
     // Letter is 8 1/2 × 11 in; A4 is 210 × 297 mm (ISO 216), 595.28 × 841.89 points.
     ASSERT_TRUE(writePdf(m_sheet, Paper::Letter, at("letter.pdf")));
     ASSERT_TRUE(writePdf(m_sheet, Paper::A4, at("a4.pdf")));
-    EXPECT_TRUE(test::infoOf(at("letter.pdf"), QStringLiteral("Page size")).startsWith(QStringLiteral("612 x 792 pts")));
+    EXPECT_TRUE(
+        test::infoOf(at("letter.pdf"), QStringLiteral("Page size")).startsWith(QStringLiteral("612 x 792 pts")));
     EXPECT_TRUE(test::infoOf(at("a4.pdf"), QStringLiteral("Page size")).startsWith(QStringLiteral("595 x 842 pts")));
     EXPECT_EQ(test::infoOf(at("a4.pdf"), QStringLiteral("Title")), QStringLiteral("Quote 2026-0042"));
 }
@@ -93,7 +94,9 @@ TEST_F(Pdf, carriesForwardOnEveryPage) {
     ASSERT_GT(pages.size(), 20);
     const auto amountAfter = [](const QString& page, const char* label) {
         const auto at = page.indexOf(QLatin1String(label));
-        return at < 0 ? QString() : page.mid(at + static_cast<qsizetype>(qstrlen(label))).section(QLatin1Char('\n'), 0, 0).trimmed();
+        return at < 0
+                   ? QString()
+                   : page.mid(at + static_cast<qsizetype>(qstrlen(label))).section(QLatin1Char('\n'), 0, 0).trimmed();
     };
     for (qsizetype i = 1; i < pages.size(); ++i) {
         const auto brought = amountAfter(pages[i], "Brought forward");
@@ -107,8 +110,8 @@ TEST_F(Pdf, refusesAFolderThatIsNotThere) {
     const auto done = writePdf(m_sheet, Paper::Letter, at("nowhere/sheet.pdf"));
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().code, base::Code::Missing);
-    EXPECT_EQ(done.error().detail, "There is no folder " + at("nowhere").toStdString() +
-                                       "; make it first or choose another.");
+    EXPECT_EQ(done.error().detail,
+              "There is no folder " + at("nowhere").toStdString() + "; make it first or choose another.");
 }
 
 TEST_F(Pdf, refusesTheNameOfAFolder) {
@@ -173,7 +176,8 @@ TEST_F(Pdf, comesOutOfAPrinterTheSame) {
     ASSERT_TRUE(print(documentOf(m_sheet, Paper::Letter), Paper::Letter, printer));
     ASSERT_TRUE(writePdf(m_sheet, Paper::Letter, at("sheet.pdf")));
     EXPECT_EQ(test::wordsOf(at("printed.pdf")), test::wordsOf(at("sheet.pdf")));
-    EXPECT_TRUE(test::infoOf(at("printed.pdf"), QStringLiteral("Page size")).startsWith(QStringLiteral("612 x 792 pts")));
+    EXPECT_TRUE(
+        test::infoOf(at("printed.pdf"), QStringLiteral("Page size")).startsWith(QStringLiteral("612 x 792 pts")));
 }
 
 TEST_F(Pdf, printsThePagesAskedFor) {

@@ -4,8 +4,8 @@
 #include "order_maker.h"
 #include "pdf_reader.h"
 
-#include <QFileDialog>
 #include <QFile>
+#include <QFileDialog>
 #include <QLabel>
 #include <QPrintPreviewWidget>
 #include <QPushButton>

@@ -101,9 +101,7 @@ TEST(SheetContent, saysWhatTheCounterPictureSays) {
     EXPECT_EQ(sheet.balance.text, "202.33");
 }
 
-TEST(SheetContent, isADraftUntilItHasANumber) {
-    EXPECT_EQ(test::shortSale().sheet("").title, "Draft");
-}
+TEST(SheetContent, isADraftUntilItHasANumber) { EXPECT_EQ(test::shortSale().sheet("").title, "Draft"); }
 
 TEST(SheetContent, chargesTaxWhereNoCertificateIsInForce) {
     auto sale = test::studioSale();

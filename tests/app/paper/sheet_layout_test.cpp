@@ -90,8 +90,8 @@ TEST(SheetLayout, keepsTheTotalsTogether) {
     const Lettering lettering;
     for (int lines = 1; lines < 60; ++lines) {
         const auto pages = layOut(test::longSale(lines).sheet(), Paper::Letter, lettering);
-        const auto withTotal = std::ranges::find_if(
-            pages, [](const PlacedPage& page) { return says(page, QStringLiteral("To pay")); });
+        const auto withTotal =
+            std::ranges::find_if(pages, [](const PlacedPage& page) { return says(page, QStringLiteral("To pay")); });
         ASSERT_NE(withTotal, pages.end());
         EXPECT_TRUE(says(*withTotal, QStringLiteral("Together"))) << lines << " lines";
         EXPECT_TRUE(says(*withTotal, QStringLiteral("On collection"))) << lines << " lines";

@@ -79,8 +79,8 @@ INSTANTIATE_TEST_SUITE_P(Sheets, SheetText,
 TEST(SheetText, saysNothingOfCostAndProfit) {
     const auto sale = test::studioSale();
     const auto text = textOf(sale.sheet());
-    for (const auto* word : {"cost", "mark-up", "markup", "margin", "profit", "earn", "overhead", "labour", "spoil",
-                             "Tollgate"})
+    for (const auto* word :
+         {"cost", "mark-up", "markup", "margin", "profit", "earn", "overhead", "labour", "spoil", "Tollgate"})
         EXPECT_FALSE(text.contains(QLatin1String(word), Qt::CaseInsensitive)) << word;
     const auto priced = sale.priced();
     for (const auto& line : priced.lines)

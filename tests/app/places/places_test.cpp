@@ -213,7 +213,8 @@ TEST(SizeText, readsWhatItWrites) {
     const desk::Formatter formatter(QLocale(QLocale::English, QLocale::UnitedStates), {});
     for (const auto* text : {"", "S; M; L", "S; 2XL: 2.10, 2.75"})
         EXPECT_EQ(supplies::writeSizes(supplies::parseSizes(text, formatter).value(), formatter), text);
-    for (const auto* text : {"S; S", ";", "2XL: x"}) EXPECT_FALSE(supplies::parseSizes(text, formatter).has_value()) << text;
+    for (const auto* text : {"S; S", ";", "2XL: x"})
+        EXPECT_FALSE(supplies::parseSizes(text, formatter).has_value()) << text;
 }
 
 } // namespace

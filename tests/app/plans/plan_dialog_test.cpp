@@ -55,8 +55,8 @@ TEST_F(Plan, showsTemplatesTapeAndBackingWithWhatNoPlanCanBeat) {
     EXPECT_TRUE(pictures().empty());
     EXPECT_FALSE(m_dialog->findChild<QAbstractButton*>(QStringLiteral("printPlan"))->isEnabled());
     ASSERT_TRUE(waitForPlan());
-    // 3 1/2 × 2 3/4 in: eight lie on 9 × 12 in (two across 9 in by four along 12 in; a ninth would need more than 108 sq in
-    // minus what is lost at both edges). 24 backings take three sheets, twelve tapes two.
+    // 3 1/2 × 2 3/4 in: eight lie on 9 × 12 in (two across 9 in by four along 12 in; a ninth would need more than 108
+    // sq in minus what is lost at both edges). 24 backings take three sheets, twelve tapes two.
     const auto verdicts = textsOf("planVerdict");
     ASSERT_EQ(verdicts.size(), 3);
     EXPECT_EQ(verdicts[0], "1 sheet, fewest possible");

@@ -14,7 +14,8 @@ namespace sp::paper {
 
 namespace {
 
-std::vector<costing::CutPlan> plansOf(const std::vector<catalogue::OrderLine>& lines, const catalogue::PriceBook& book) {
+std::vector<costing::CutPlan> plansOf(const std::vector<catalogue::OrderLine>& lines,
+                                      const catalogue::PriceBook& book) {
     std::vector<costing::CutPlan> plans;
     const auto lists = costing::cutLists(lines, book);
     EXPECT_TRUE(lists.has_value());
@@ -99,7 +100,8 @@ TEST(PlanPages, stayInsideThePaperWithEverySheet) {
             boxes += placed.boxes.size();
             for (const auto& box : placed.boxes) EXPECT_TRUE(page.contains(box.area));
             for (const auto& text : placed.texts) {
-                EXPECT_LE(text.baseline.x() + lettering.width(text.face, text.text), page.right()) << text.text.toStdString();
+                EXPECT_LE(text.baseline.x() + lettering.width(text.face, text.text), page.right())
+                    << text.text.toStdString();
                 EXPECT_LE(text.baseline.y(), page.bottom());
             }
         }

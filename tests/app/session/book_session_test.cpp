@@ -13,8 +13,8 @@ using namespace sp;
 
 namespace {
 
-/// Writes over the first place of the file that holds `from`, as a failing disk would, and says so in the header's change
-/// counter (SQLite file format, 1.3.7), so that pages in memory are read again.
+/// Writes over the first place of the file that holds `from`, as a failing disk would, and says so in the header's
+/// change counter (SQLite file format, 1.3.7), so that pages in memory are read again.
 void alter(const std::filesystem::path& file, std::string_view from, std::string_view to) {
     std::fstream bytes(file, std::ios::in | std::ios::out | std::ios::binary);
     const std::string all{std::istreambuf_iterator<char>(bytes), {}};
@@ -38,7 +38,10 @@ TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
     ASSERT_TRUE(session.change([&](db::Book& open) { return open.save(session.shop()); })); // forgets what was read
 
     int troubles = 0;
-    QObject::connect(&session, &session::BookSession::troubled, [&troubles](const base::Error& error) { ++troubles; EXPECT_NE(error.detail.find("paper"), std::string::npos) << error.detail; });
+    QObject::connect(&session, &session::BookSession::troubled, [&troubles](const base::Error& error) {
+        ++troubles;
+        EXPECT_NE(error.detail.find("paper"), std::string::npos) << error.detail;
+    });
     alter(file, "USDletter", "USDleaves");
     EXPECT_TRUE(session.shop().letterhead.name.empty());
     EXPECT_EQ(troubles, 1);

@@ -88,7 +88,9 @@ TEST(KitWords, sayTheOddsAndWhatIsMissing) {
     supply::YieldAnswer answer;
     answer.pieces = units::Count::of(7);
     answer.limiting = {"Jet SS10"};
-    answer.odds = {{units::Count::of(5), 1.0}, {units::Count::of(6), 0.9999}, {units::Count::of(7), 0.79},
+    answer.odds = {{units::Count::of(5), 1.0},
+                   {units::Count::of(6), 0.9999},
+                   {units::Count::of(7), 0.79},
                    {units::Count::of(8), 0.01}};
     EXPECT_EQ(supplies::yieldInWords(answer, formatter).first().toStdString(),
               "Makes 6 for sure, 7 four times in five; Jet SS10 runs out first.");

@@ -32,8 +32,9 @@ class PriceListDialogTest : public test::SuppliesTest {
             if (pack.usual && m_session->material(pack.material)->name == "Jet SS10") return pack.prices.front().each;
         return {};
     }
-    const std::string m_list = "item,holds,price\nJet SS10,1440,7.20\nAmber SS10,1440,8.90\nRose SS10,1 great gross,11.90\n"
-                               "Moonglow,1440,3\n";
+    const std::string m_list =
+        "item,holds,price\nJet SS10,1440,7.20\nAmber SS10,1440,8.90\nRose SS10,1 great gross,11.90\n"
+        "Moonglow,1440,3\n";
     supplies::PriceListDialog* m_dialog = nullptr;
 };
 
@@ -44,9 +45,10 @@ TEST_F(PriceListDialogTest, showsWhatChangesAndTakesItOverAsOneStep) {
     choose("listAmount", "holds");
     choose("listPrice", "price");
     EXPECT_EQ(said("listSum"), "2 packs change, 1 are as they were, 1 rows cannot be taken.");
-    EXPECT_EQ(said("listTroubles"),
-              "Line 5, “Moonglow”: There is no material of this name in the book; add it, or give it the name it has in "
-              "the list.");
+    EXPECT_EQ(
+        said("listTroubles"),
+        "Line 5, “Moonglow”: There is no material of this name in the book; add it, or give it the name it has in "
+        "the list.");
     const auto* table = m_page->findChild<QTableWidget*>(QStringLiteral("listChanges"));
     ASSERT_EQ(table->rowCount(), 2);
     EXPECT_EQ(table->item(0, 0)->text().toStdString(), "Jet SS10");

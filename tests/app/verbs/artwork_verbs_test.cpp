@@ -9,9 +9,7 @@
 namespace sp::verbs {
 namespace {
 
-units::Length mm(double millimetres) {
-    return units::Length::fromNanometres(std::llround(millimetres * 1e6));
-}
+units::Length mm(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
 
 CountRequest requestFor(const char* name) {
     CountRequest request;
@@ -20,19 +18,18 @@ CountRequest requestFor(const char* name) {
 }
 
 TEST(CountVerb, answersInTheAgreedShape) {
-    const auto json = countStonesVerb(
-        "<svg width='100mm' height='100mm' viewBox='0 0 100 100'><g id='front' fill='#1f3a93'>"
-        "<circle cx='10' cy='10' r='1.395'/><circle cx='20' cy='10' r='1.405'/><circle cx='20' cy='10' "
-        "r='1.405'/>"
-        "<circle cx='30' cy='10' r='4.5'/></g><rect width='2' height='3'/></svg>",
-        requestFor("logo.svg"));
+    const auto json =
+        countStonesVerb("<svg width='100mm' height='100mm' viewBox='0 0 100 100'><g id='front' fill='#1f3a93'>"
+                        "<circle cx='10' cy='10' r='1.395'/><circle cx='20' cy='10' r='1.405'/><circle cx='20' cy='10' "
+                        "r='1.405'/>"
+                        "<circle cx='30' cy='10' r='4.5'/></g><rect width='2' height='3'/></svg>",
+                        requestFor("logo.svg"));
     ASSERT_TRUE(json) << json.error().detail;
-    EXPECT_EQ(
-        json->dump(),
-        R"({"size_mm":[25.895,9.0],"scale":{"mm_per_unit":"1","from":"file"},"stones":[)"
-        R"({"colour":"#1f3a93","layer":"front","size":"SS10","diameter_mm":["2.79","2.81"],"count":2},)"
-        R"({"colour":"#1f3a93","layer":"front","size":null,"diameter_mm":["9","9"],"count":1}],)"
-        R"("duplicates":1,"collisions":0,"left_out":[{"reason":"not round","count":1}],"warnings":[]})");
+    EXPECT_EQ(json->dump(),
+              R"({"size_mm":[25.895,9.0],"scale":{"mm_per_unit":"1","from":"file"},"stones":[)"
+              R"({"colour":"#1f3a93","layer":"front","size":"SS10","diameter_mm":["2.79","2.81"],"count":2},)"
+              R"({"colour":"#1f3a93","layer":"front","size":null,"diameter_mm":["9","9"],"count":1}],)"
+              R"("duplicates":1,"collisions":0,"left_out":[{"reason":"not round","count":1}],"warnings":[]})");
 }
 
 TEST(CountVerb, takesTheGivenScaleAndAllowance) {
@@ -47,8 +44,7 @@ TEST(CountVerb, takesTheGivenScaleAndAllowance) {
 }
 
 TEST(CountVerb, saysThatItGuessedTheScale) {
-    const auto json =
-        countStonesVerb("<svg><circle r='5.2913'/></svg>", requestFor("holes.svg")); // 2.8 mm at 96 dpi
+    const auto json = countStonesVerb("<svg><circle r='5.2913'/></svg>", requestFor("holes.svg")); // 2.8 mm at 96 dpi
     ASSERT_TRUE(json) << json.error().detail;
     EXPECT_EQ((*json)["scale"]["from"], "guess");
     EXPECT_EQ((*json)["stones"][0]["size"], "SS10");
@@ -62,9 +58,9 @@ TEST(CountVerb, refusesWithTheFilesName) {
 }
 
 TEST(CountVerb, writesAnyLayerAsText) {
-    const auto json = countStonesVerb(
-        "<svg width='9mm' viewBox='0 0 9 9'><g id='\xff\xfe&quot;\x01'><circle r='1.4'/></g></svg>",
-        requestFor("odd.svg"));
+    const auto json =
+        countStonesVerb("<svg width='9mm' viewBox='0 0 9 9'><g id='\xff\xfe&quot;\x01'><circle r='1.4'/></g></svg>",
+                        requestFor("odd.svg"));
     ASSERT_TRUE(json) << json.error().detail;
     EXPECT_NO_THROW(json->dump());
     EXPECT_EQ((*json)["stones"][0]["layer"], "\xc3\xbf\xc3\xbe\"");
@@ -82,9 +78,8 @@ EstimateOrder orderFor(const char* style) {
 // check: 12 sq in of SS20 are 350.4 stones in square rows (rhinestonesetc.com's worked product, 3 x 4 in
 // times 29.20).
 TEST(EstimateVerb, comesNearThePublishedProduct) {
-    const auto json =
-        estimateFile("<svg width='4in' height='3in' viewBox='0 0 4 3'><rect width='4' height='3'/></svg>",
-                     orderFor("fill"));
+    const auto json = estimateFile("<svg width='4in' height='3in' viewBox='0 0 4 3'><rect width='4' height='3'/></svg>",
+                                   orderFor("fill"));
     ASSERT_TRUE(json) << json.error().detail;
     EXPECT_EQ((*json)["estimate"], true);
     EXPECT_EQ((*json)["stone"], "SS20");
@@ -97,8 +92,8 @@ TEST(EstimateVerb, comesNearThePublishedProduct) {
 
 TEST(EstimateVerb, knowsThreeStyles) {
     for (const char* style : {"outline", "fill", "both"}) {
-        const auto json = estimateFile(
-            "<svg width='50mm' viewBox='0 0 50 50'><circle cx='25' cy='25' r='20'/></svg>", orderFor(style));
+        const auto json = estimateFile("<svg width='50mm' viewBox='0 0 50 50'><circle cx='25' cy='25' r='20'/></svg>",
+                                       orderFor(style));
         ASSERT_TRUE(json) << json.error().detail;
         EXPECT_EQ((*json)["style"], style);
         EXPECT_GT((*json)["count"], 20);
@@ -109,8 +104,7 @@ TEST(EstimateVerb, knowsThreeStyles) {
 TEST(EstimateVerb, refusesAStoneItDoesNotKnow) {
     auto order = orderFor("fill");
     order.stone = "SS11";
-    const auto json =
-        estimateFile("<svg width='9mm' viewBox='0 0 9 9'><rect width='9' height='9'/></svg>", order);
+    const auto json = estimateFile("<svg width='9mm' viewBox='0 0 9 9'><rect width='9' height='9'/></svg>", order);
     ASSERT_FALSE(json);
     EXPECT_EQ(json.error().code, base::Code::NotFound);
 }

@@ -48,10 +48,12 @@ TEST(YieldProblem, answersTheWorkedExample) {
 // Common practice, no source: the starter kit makes 6 or 7 pieces of 3.5 x 2.75 in.
 TEST(YieldProblem, answersForTheCommonKit) {
     for (const auto* stones : {"205", "\"212\"", "240"}) {
-        const auto answer = yieldOf(std::string(R"({"kits":1,"kit":{"price":39.95,"items":[{"material":"A","count":1440},
+        const auto answer =
+            yieldOf(std::string(R"({"kits":1,"kit":{"price":39.95,"items":[{"material":"A","count":1440},
             {"material":"B","count":1440},{"material":"tape","sheets":2,"sheet":"9.5x12in","uses":2},
             {"material":"template","sheets":1,"sheet":"9x12in","uses":1000},{"material":"backing","sheets":1,"sheet":"9x12in"}]},
-            "piece":{"needs":[{"material":"A","count":)") + stones + R"(},{"material":"B","count":150},
+            "piece":{"needs":[{"material":"A","count":)") +
+                    stones + R"(},{"material":"B","count":150},
             {"material":"tape","size":"3.5x2.75in","margin":"0.25in","gap":"0.125in"},
             {"material":"backing","size":"3.5x2.75in","margin":"0.25in","gap":"0.125in"}]},
             "loss":{"B":"0.02"},"short":{"B":0.014}})");
@@ -108,42 +110,72 @@ TEST(Problems, areRefusedInOneSentence) {
         const char* text;
         const char* says;
     };
-    for (const Row& row : {
-             Row{"", "not JSON"},
-             Row{"[1,2", "not JSON"},
-             Row{"[]", "must be an object"},
-             Row{R"({"kits":1})", "kit is missing"},
-             Row{R"({"kits":1.5,"kit":{},"piece":{}})", "kits must have 0 decimals"},
-             Row{R"({"kits":0,"kit":{},"piece":{}})", "1 to 1,000,000 kits"},
-             Row{R"({"kit":{"items":[]},"piece":{"needs":[]},"colour":"red"})", "colour is not known"},
-             Row{R"({"kit":{"items":[{"material":"M","count":3,"size":"9x12in"}]},"piece":{"needs":[]}})", "kit.items[0].size is not known"},
-             Row{R"({"kit":{"items":[{"material":"M","sheets":3,"sheet":"9x12"}]},"piece":{"needs":[]}})", "says no unit"},
-             Row{R"({"kit":{"items":[]},"piece":{"needs":[{"material":"M","count":-3}]}})", "0 to 1,000,000,000"},
-             Row{R"({"kit":{"items":[{"material":"M","count":9}]},"piece":{"needs":[{"material":"M","count":1}]},"loss":{"N":"0.1"}})", "not among the counted"},
-             Row{R"({"kit":{"items":[{"material":"M","count":9}]},"piece":{"needs":[{"material":"M","count":1}]},"loss":{"M":"1"}})", "below 1"},
-             Row{R"({"kit":{"items":[{"material":"M","count":9}]},"piece":{"needs":[{"material":"M","count":1}]},"loss":{"M":"two"}})", "must be a number"},
-         }) {
+    for (
+        const Row& row : {
+            Row{"", "not JSON"},
+            Row{"[1,2", "not JSON"},
+            Row{"[]", "must be an object"},
+            Row{R"({"kits":1})", "kit is missing"},
+            Row{R"({"kits":1.5,"kit":{},"piece":{}})", "kits must have 0 decimals"},
+            Row{R"({"kits":0,"kit":{},"piece":{}})", "1 to 1,000,000 kits"},
+            Row{R"({"kit":{"items":[]},"piece":{"needs":[]},"colour":"red"})", "colour is not known"},
+            Row{R"({"kit":{"items":[{"material":"M","count":3,"size":"9x12in"}]},"piece":{"needs":[]}})",
+                "kit.items[0].size is not known"},
+            Row{R"({"kit":{"items":[{"material":"M","sheets":3,"sheet":"9x12"}]},"piece":{"needs":[]}})",
+                "says no unit"},
+            Row{R"({"kit":{"items":[]},"piece":{"needs":[{"material":"M","count":-3}]}})", "0 to 1,000,000,000"},
+            Row{R"({"kit":{"items":[{"material":"M","count":9}]},"piece":{"needs":[{"material":"M","count":1}]},"loss":{"N":"0.1"}})",
+                "not among the counted"},
+            Row{R"({"kit":{"items":[{"material":"M","count":9}]},"piece":{"needs":[{"material":"M","count":1}]},"loss":{"M":"1"}})",
+                "below 1"},
+            Row{R"({"kit":{"items":[{"material":"M","count":9}]},"piece":{"needs":[{"material":"M","count":1}]},"loss":{"M":"two"}})",
+                "must be a number"},
+        }) {
         const auto answer = verbs::yieldAnswer(row.text);
         ASSERT_FALSE(answer.has_value()) << row.text;
         EXPECT_THAT(answer.error().detail, HasSubstr(row.says)) << row.text;
         EXPECT_EQ(answer.error().detail.find('\n'), std::string::npos);
     }
-    EXPECT_THAT(verbs::buyAnswer(R"({"needs":[{"material":"M","count":0}],"packs":[],"suppliers":[]})", {}).error().detail,
-                HasSubstr("1 or more"));
-    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"A","size":"2x2in"}],"pieces":[{"id":"X","size":"3x4in"}]})", {}).error().detail,
+    EXPECT_THAT(
+        verbs::buyAnswer(R"({"needs":[{"material":"M","count":0}],"packs":[],"suppliers":[]})", {}).error().detail,
+        HasSubstr("1 or more"));
+    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"A","size":"2x2in"}],"pieces":[{"id":"X","size":"3x4in"}]})", {})
+                    .error()
+                    .detail,
                 HasSubstr("fits no sheet"));
-    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50"}],"pieces":[]})", {}).error().detail,
+    EXPECT_THAT(
+        verbs::packAnswer(R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50"}],"pieces":[]})", {})
+            .error()
+            .detail,
+        HasSubstr("0.50/in"));
+    EXPECT_THAT(verbs::packAnswer(
+                    R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50/2in"}],"pieces":[]})", {})
+                    .error()
+                    .detail,
                 HasSubstr("0.50/in"));
-    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50/2in"}],"pieces":[]})", {}).error().detail,
-                HasSubstr("0.50/in"));
-    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"A","size":"9x9in"}],"pieces":[{"id":"X","size":"3x4in"},{"id":"X","size":"2x2in"}]})", {}).error().detail,
-                HasSubstr("called X"));
-    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"A","size":"9x9in"},{"id":"A","size":"8x8in"}],"pieces":[{"id":"X","size":"3x4in"}]})", {}).error().detail,
-                HasSubstr("called A"));
-    EXPECT_THAT(verbs::buyAnswer(R"({"needs":[],"needs":[{"material":"M","count":3}],"packs":[],"suppliers":[]})", {}).error().detail,
+    EXPECT_THAT(
+        verbs::packAnswer(
+            R"({"sheets":[{"id":"A","size":"9x9in"}],"pieces":[{"id":"X","size":"3x4in"},{"id":"X","size":"2x2in"}]})",
+            {})
+            .error()
+            .detail,
+        HasSubstr("called X"));
+    EXPECT_THAT(
+        verbs::packAnswer(
+            R"({"sheets":[{"id":"A","size":"9x9in"},{"id":"A","size":"8x8in"}],"pieces":[{"id":"X","size":"3x4in"}]})",
+            {})
+            .error()
+            .detail,
+        HasSubstr("called A"));
+    EXPECT_THAT(verbs::buyAnswer(R"({"needs":[],"needs":[{"material":"M","count":3}],"packs":[],"suppliers":[]})", {})
+                    .error()
+                    .detail,
                 HasSubstr("needs stands twice"));
-    EXPECT_THAT(verbs::buyAnswer(R"({"needs":[{"material":"M","count":90000000000000000}],"packs":[],"suppliers":[]})", {}).error().detail,
-                HasSubstr("need less"));
+    EXPECT_THAT(
+        verbs::buyAnswer(R"({"needs":[{"material":"M","count":90000000000000000}],"packs":[],"suppliers":[]})", {})
+            .error()
+            .detail,
+        HasSubstr("need less"));
 }
 
 TEST(ProblemNumbers, areReadExactly) {
@@ -155,7 +187,8 @@ TEST(ProblemNumbers, areReadExactly) {
     for (const Row& row : {Row{"12", 0, 12}, Row{"-0.5", 6, -500'000}, Row{"9.990000", 2, 999}, Row{"1e-3", 6, 1'000},
                            Row{"2.5E2", 0, 250}, Row{"0.000001", 6, 1}, Row{"1000000000", 0, 1'000'000'000}})
         EXPECT_EQ(verbs::exactDecimal(row.text, row.decimals, "n"), row.value) << row.text;
-    for (const auto* text : {"", "-", ".5", "5.", "1.2.3", "0x10", "1e", "1e99", "1,000", " 1", "0.0000001", "99999999999999999999"})
+    for (const auto* text :
+         {"", "-", ".5", "5.", "1.2.3", "0x10", "1e", "1e99", "1,000", " 1", "0.0000001", "99999999999999999999"})
         EXPECT_THROW(verbs::exactDecimal(text, 6, "n"), verbs::Refusal) << text;
 }
 

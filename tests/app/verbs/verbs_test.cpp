@@ -119,10 +119,17 @@ TEST_F(Verbs, priceRefusesInOneSentence) {
 
 TEST_F(Verbs, wrongUseIsTwo) {
     for (const std::vector<std::string>& words : std::vector<std::vector<std::string>>{
-             {}, {"sing"}, {"price"}, {"price", "--book"}, {"price", "--book", book(), "--design", "Lantern"},
+             {},
+             {"sing"},
+             {"price"},
+             {"price", "--book"},
+             {"price", "--book", book(), "--design", "Lantern"},
              {"price", "--book", book(), "--design", "Lantern", "--quantity", "3", "--colour", "red"},
-             {"designs", "--book", book(), "extra"}, {"demo"}, {"check"},
-             {"fit", "--sheet", "9x12in"}, {"designs", "--book", book(), "--book", book()}}) {
+             {"designs", "--book", book(), "extra"},
+             {"demo"},
+             {"check"},
+             {"fit", "--sheet", "9x12in"},
+             {"designs", "--book", book(), "--book", book()}}) {
         const auto outcome = run(words);
         EXPECT_EQ(outcome.exit, 2);
         EXPECT_FALSE(outcome.err.empty());
@@ -130,7 +137,8 @@ TEST_F(Verbs, wrongUseIsTwo) {
 }
 
 TEST_F(Verbs, aGivenQuoteIsListedAndNumbered) {
-    const auto given = json({"quote", "--book", book(), "--design", "Lantern", "--quantity", "24", "--customer", "larkspur"});
+    const auto given =
+        json({"quote", "--book", book(), "--design", "Lantern", "--quantity", "24", "--customer", "larkspur"});
     const auto list = json({"quotes", "--book", book()})["quotes"];
     ASSERT_EQ(list.size(), 1u);
     EXPECT_EQ(list[0]["number"], given["number"]);
@@ -177,7 +185,8 @@ TEST_F(Verbs, fitAnswersThePublishedInstances) {
 
 TEST(SizeWords, readBothSides) {
     const auto inch = units::Length::fromInch64ths(64);
-    for (const auto* text : {"9x12in", "9 x 12 in", "9in x 12in", "9×12in", "228.6x304.8mm", "9inx304.8mm", "9\"x12\""}) {
+    for (const auto* text :
+         {"9x12in", "9 x 12 in", "9in x 12in", "9×12in", "228.6x304.8mm", "9inx304.8mm", "9\"x12\""}) {
         const auto size = verbs::parseSize(text);
         ASSERT_TRUE(size.has_value()) << text << ": " << size.error().detail;
         EXPECT_EQ(size->width.nanometres(), 9 * inch.nanometres()) << text;

@@ -34,17 +34,14 @@ struct FileRow {
     const char* path;
     std::map<int, std::size_t> discs; ///< diameter in hundredths of the file's units → how many are drawn
 };
-[[maybe_unused]] void PrintTo(const FileRow& row, std::ostream* out) {
-    *out << row.path;
-}
+[[maybe_unused]] void PrintTo(const FileRow& row, std::ostream* out) { *out << row.path; }
 
 [[maybe_unused]] std::map<int, std::size_t> discsIn(const std::filesystem::path& path) {
     const auto drawing = readArtwork(bytesOf(path), path.filename().string());
     EXPECT_TRUE(drawing) << drawing.error().detail;
     std::map<int, std::size_t> discs;
     if (drawing)
-        for (const Disc& disc : drawing->discs)
-            ++discs[static_cast<int>(std::lround(200 * disc.radius))];
+        for (const Disc& disc : drawing->discs) ++discs[static_cast<int>(std::lround(200 * disc.radius))];
     return discs;
 }
 
@@ -75,8 +72,7 @@ INSTANTIATE_TEST_SUITE_P(Svg11, W3cFiles,
 TEST(W3cEntities, areUnfolded) {
     const auto discs = discsIn(std::filesystem::path(W3C_FOLDER) / "coords-viewattr-01-b.svg");
     std::size_t faces = 0, eyes = 0;
-    for (const auto& [diameter, count] : discs)
-        (diameter > 1000 ? faces : eyes) += count;
+    for (const auto& [diameter, count] : discs) (diameter > 1000 ? faces : eyes) += count;
     EXPECT_EQ(faces, 13);
     EXPECT_EQ(eyes, 26);
 }
@@ -119,8 +115,7 @@ TEST_P(ClipArt, isCounted) {
 INSTANTIATE_TEST_SUITE_P(Dots, ClipArt,
                          testing::Values(FileRow{"tools/pansement_jean_victor_ba_.svg", {{0, 196}}},
                                          FileRow{"recreation/toys/boomerang_01.svg", {{0, 36}}},
-                                         FileRow{"decorations/wreath_of_evergreen_with_red_berries_01.svg",
-                                                 {{0, 51}}},
+                                         FileRow{"decorations/wreath_of_evergreen_with_red_berries_01.svg", {{0, 51}}},
                                          FileRow{"geography/romanian_map_with_count_01.svg", {{0, 47}}}),
                          nameOfRow);
 
@@ -159,8 +154,7 @@ class Scratch {
     EXPECT_NE(pipe, nullptr);
     if (pipe == nullptr) return text;
     char buffer[4096];
-    while (const auto size = std::fread(buffer, 1, sizeof buffer, pipe))
-        text.append(buffer, size);
+    while (const auto size = std::fread(buffer, 1, sizeof buffer, pipe)) text.append(buffer, size);
     EXPECT_EQ(::pclose(pipe), 0) << command;
     return text;
 }
@@ -179,8 +173,7 @@ TEST(DxfOfAnotherWriter, holdsTheHolesItSays) {
             // $INSUNITS came after R12.
             EXPECT_EQ(drawing->millimetresPerUnit.value_or(0), version == std::string_view("R12") ? 0 : 1);
             std::map<std::string, std::size_t> discs;
-            for (const Disc& disc : drawing->discs)
-                ++discs[std::to_string(std::lround(200 * disc.radius))];
+            for (const Disc& disc : drawing->discs) ++discs[std::to_string(std::lround(200 * disc.radius))];
             EXPECT_EQ(nlohmann::json(discs), expected);
         }
     }
@@ -230,9 +223,8 @@ std::string randomHole(std::mt19937& random, double r, int number) {
     case 4: return fmt::format("<use href='#unit' transform='scale({})'/>", r);
     case 5: return fmt::format("<use href='#sym' x='{0}' y='{0}' width='{1}' height='{1}'/>", -r, 2 * r);
     case 6:
-        return fmt::format(
-            "<svg x='{0}' y='{0}' width='{1}' height='{1}' viewBox='-1 -1 2 2'><circle r='1'/></svg>", -r,
-            2 * r);
+        return fmt::format("<svg x='{0}' y='{0}' width='{1}' height='{1}' viewBox='-1 -1 2 2'><circle r='1'/></svg>",
+                           -r, 2 * r);
     case 7: {
         std::string polygon;
         for (int i = 0; i < 32; ++i)
@@ -240,8 +232,8 @@ std::string randomHole(std::mt19937& random, double r, int number) {
         return fmt::format("<polygon points='{}'/>", polygon);
     }
     default:
-        return fmt::format("<g display='none'><circle r='9'/></g><circle id='c{}' class='small{}' r='{}'/>",
-                           number, number, r);
+        return fmt::format("<g display='none'><circle r='9'/></g><circle id='c{}' class='small{}' r='{}'/>", number,
+                           number, r);
     }
 }
 
@@ -251,13 +243,13 @@ TEST(RandomDrawings, holdAsManyDiscsAsTheirPicture) {
     std::mt19937 random(seed);
     for (int round = 0; round < 12; ++round) {
         const int across = 6 + static_cast<int>(random() % 10);
-        std::string svg = fmt::format(
-            "<svg xmlns='http://www.w3.org/2000/svg' width='{0}mm' height='{0}mm' viewBox='0 0 {0} {0}'>"
-            "<style>.gone{{display:none}} g.in circle{{fill:#123}}</style><defs><circle id='unit' "
-            "r='1'/><symbol id='sym' "
-            "viewBox='0 0 4 4'><circle cx='2' cy='2' r='2'/></symbol><clipPath id='k'><circle "
-            "r='3'/></clipPath></defs>",
-            across * 6);
+        std::string svg =
+            fmt::format("<svg xmlns='http://www.w3.org/2000/svg' width='{0}mm' height='{0}mm' viewBox='0 0 {0} {0}'>"
+                        "<style>.gone{{display:none}} g.in circle{{fill:#123}}</style><defs><circle id='unit' "
+                        "r='1'/><symbol id='sym' "
+                        "viewBox='0 0 4 4'><circle cx='2' cy='2' r='2'/></symbol><clipPath id='k'><circle "
+                        "r='3'/></clipPath></defs>",
+                        across * 6);
         std::size_t drawn = 0;
         const double diameters[] = {2.0, 2.8, 3.1, 3.9, 4.7};
         for (int i = 0; i < across * across; ++i) {
@@ -267,9 +259,8 @@ TEST(RandomDrawings, holdAsManyDiscsAsTheirPicture) {
             const int turn = static_cast<int>(random() % 360);
             const bool isGone = random() % 8 == 0;
             drawn += !isGone;
-            svg += fmt::format("<g class='{}' transform='translate({} {}) rotate({})'>{}</g>",
-                               isGone ? "gone" : "in", x, y, turn,
-                               randomHole(random, diameters[random() % 5] / 2, i));
+            svg += fmt::format("<g class='{}' transform='translate({} {}) rotate({})'>{}</g>", isGone ? "gone" : "in",
+                               x, y, turn, randomHole(random, diameters[random() % 5] / 2, i));
         }
         svg += "</svg>";
         const Scratch file("random.svg"), page("random.pdf"), grey("random.pgm");

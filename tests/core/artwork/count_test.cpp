@@ -47,9 +47,7 @@ struct SizeRow {
     double allowance;
     const char* size;
 };
-void PrintTo(const SizeRow& row, std::ostream* out) {
-    *out << row.diameter << " mm";
-}
+void PrintTo(const SizeRow& row, std::ostream* out) { *out << row.diameter << " mm"; }
 class Sizes : public testing::TestWithParam<SizeRow> {};
 TEST_P(Sizes, followTheTable) {
     const auto& row = GetParam();
@@ -58,12 +56,10 @@ TEST_P(Sizes, followTheTable) {
 }
 // threadart.com, "Rhinestone facts", and taylorcrystal.hu, size table: ranges in millimetres.
 INSTANTIATE_TEST_SUITE_P(Published, Sizes,
-                         testing::Values(SizeRow{1.9, 0, "SS6"}, SizeRow{2.1, 0, "SS6"},
-                                         SizeRow{2.2, 0, "none"}, SizeRow{2.4, 0, "SS8"},
-                                         SizeRow{2.8, 0, "SS10"}, SizeRow{2.95, 0, "none"},
-                                         SizeRow{3.2, 0, "SS12"}, SizeRow{3.2, 0.3, "SS10"},
-                                         SizeRow{3.9, 0, "SS16"}, SizeRow{4.7, 0, "SS20"},
-                                         SizeRow{6.4, 0, "SS30"}, SizeRow{7.2, 0, "SS34"},
+                         testing::Values(SizeRow{1.9, 0, "SS6"}, SizeRow{2.1, 0, "SS6"}, SizeRow{2.2, 0, "none"},
+                                         SizeRow{2.4, 0, "SS8"}, SizeRow{2.8, 0, "SS10"}, SizeRow{2.95, 0, "none"},
+                                         SizeRow{3.2, 0, "SS12"}, SizeRow{3.2, 0.3, "SS10"}, SizeRow{3.9, 0, "SS16"},
+                                         SizeRow{4.7, 0, "SS20"}, SizeRow{6.4, 0, "SS30"}, SizeRow{7.2, 0, "SS34"},
                                          SizeRow{9, 0, "none"}));
 
 TEST(Count, countsDuplicatesOnce) {
@@ -74,8 +70,7 @@ TEST(Count, countsDuplicatesOnce) {
 }
 
 TEST(Count, keepsTheDuplicateThatIsSeen) {
-    EXPECT_EQ(namesOf(counted(drawingOf({{0, 0, 2.8, "#111111"}, {0, 0, 2.8, "#222222"}}))),
-              "1 #222222 SS10");
+    EXPECT_EQ(namesOf(counted(drawingOf({{0, 0, 2.8, "#111111"}, {0, 0, 2.8, "#222222"}}))), "1 #222222 SS10");
 }
 
 TEST(Count, reportsHolesThatWouldTear) {
@@ -110,8 +105,7 @@ TEST(Count, keepsDiscsThatFitNoSizeVisible) {
 }
 
 TEST(Count, sortsByColourAndSpreadOfDiameters) {
-    const auto result =
-        counted(drawingOf({{0, 0, 2.79}, {10, 0, 2.81, "#c0392b"}, {20, 0, 2.80}, {30, 0, 3.1}}));
+    const auto result = counted(drawingOf({{0, 0, 2.79}, {10, 0, 2.81, "#c0392b"}, {20, 0, 2.80}, {30, 0, 3.1}}));
     EXPECT_EQ(namesOf(result), "2 #1f3a93 SS10, 1 #c0392b SS10, 1 #1f3a93 SS12");
     EXPECT_EQ(result.groups[0].smallest.nanometres(), 2'790'000);
     EXPECT_EQ(result.groups[0].largest.nanometres(), 2'800'000);
@@ -132,16 +126,11 @@ TEST(Count, tellsEllipsesFromOtherShapes) {
     const auto ink = builder.inkOf("#000000", "", true);
     const auto ring = [&](auto pointAt, int corners) {
         std::vector<Point> points;
-        for (int i = 0; i < corners; ++i)
-            points.push_back(pointAt(2 * std::numbers::pi * i / corners));
+        for (int i = 0; i < corners; ++i) points.push_back(pointAt(2 * std::numbers::pi * i / corners));
         builder.add(points, true, false, ink, builder.nextShape());
     };
     ring([](double a) { return Point{3 * std::cos(a), 1.5 * std::sin(a)}; }, 48);
-    ring(
-        [](double a) {
-            return Point{std::cos(a) * (2 + std::cos(5 * a)), std::sin(a) * (2 + std::cos(5 * a))};
-        },
-        60);
+    ring([](double a) { return Point{std::cos(a) * (2 + std::cos(5 * a)), std::sin(a) * (2 + std::cos(5 * a))}; }, 60);
     ring([](double a) { return Point{40 * std::cos(a), 10 * std::sin(a)}; }, 4);
     builder.add(Disc{{0, 0}, 1.4, ink, builder.nextShape()});
     const auto result = counted(builder.finish().value());
@@ -157,16 +146,14 @@ TEST(Count, doesNotCareWhereTheDrawingStands) {
     const double diameters[] = {2.0, 2.8, 3.1, 3.9, 5.5, 0.7, 40};
     for (int round = 0; round < 20; ++round) {
         std::vector<Round> rounds;
-        for (int i = 0; i < 300; ++i)
-            rounds.push_back({place(random), place(random), diameters[random() % 7]});
+        for (int i = 0; i < 300; ++i) rounds.push_back({place(random), place(random), diameters[random() % 7]});
         const Drawing before = drawingOf(rounds);
         const auto expected = counted(before);
         const double scale = std::exp(std::uniform_real_distribution<double>(-3, 3)(random));
-        const Matrix move = Matrix::translation(place(random) * 50, -place(random)) *
-                            Matrix::rotation(place(random)) * Matrix::scaling(scale, -scale);
+        const Matrix move = Matrix::translation(place(random) * 50, -place(random)) * Matrix::rotation(place(random)) *
+                            Matrix::scaling(scale, -scale);
         Drawing after = before;
-        for (Disc& disc : after.discs)
-            disc = {move(disc.centre), disc.radius * scale, disc.ink, disc.shape};
+        for (Disc& disc : after.discs) disc = {move(disc.centre), disc.radius * scale, disc.ink, disc.shape};
         CountOptions options;
         options.millimetresPerUnit = 1 / scale;
         const auto result = counted(after, options);
@@ -185,8 +172,7 @@ TEST(Count, findsTheCollisionsThatComparingAllPairsFinds) {
     std::uniform_real_distribution<double> place(0, 60);
     for (int round = 0; round < 20; ++round) {
         std::vector<Round> rounds;
-        for (int i = 0; i < 250; ++i)
-            rounds.push_back({place(random), place(random), i % 3 == 0 ? 3.9 : 2.0});
+        for (int i = 0; i < 250; ++i) rounds.push_back({place(random), place(random), i % 3 == 0 ? 3.9 : 2.0});
         const auto result = counted(drawingOf(rounds));
         std::size_t pairs = 0;
         for (std::size_t i = 0; i < result.stones.size(); ++i)
@@ -203,9 +189,7 @@ struct ScaleRow {
     const char* name;
     double unit; ///< millimetres
 };
-void PrintTo(const ScaleRow& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const ScaleRow& row, std::ostream* out) { *out << row.name; }
 class Scales : public testing::TestWithParam<ScaleRow> {};
 TEST_P(Scales, areFoundFromTheStones) {
     std::vector<Round> rounds;
@@ -219,8 +203,7 @@ TEST_P(Scales, areFoundFromTheStones) {
 }
 INSTANTIATE_TEST_SUITE_P(Units, Scales,
                          testing::Values(ScaleRow{"96 dpi", 25.4 / 96}, ScaleRow{"90 dpi", 25.4 / 90},
-                                         ScaleRow{"72 dpi", 25.4 / 72}, ScaleRow{"mm", 1},
-                                         ScaleRow{"in", 25.4}));
+                                         ScaleRow{"72 dpi", 25.4 / 72}, ScaleRow{"mm", 1}, ScaleRow{"in", 25.4}));
 
 TEST(Scales, areReadFromWords) {
     EXPECT_NEAR(parseScale("96 dpi")->millimetresPerUnit, 25.4 / 96, 1e-12);
@@ -229,8 +212,7 @@ TEST(Scales, areReadFromWords) {
     EXPECT_EQ(parseScale("in")->millimetresPerUnit, 25.4);
     for (const char* bad : {"", "dpi", "12 parsecs", "nan"})
         EXPECT_EQ(parseScale(bad).error().code, base::Code::Invalid);
-    for (const char* far : {"0", "-1", "0 dpi", "1e8"})
-        EXPECT_EQ(parseScale(far).error().code, base::Code::OutOfRange);
+    for (const char* far : {"0", "-1", "0 dpi", "1e8"}) EXPECT_EQ(parseScale(far).error().code, base::Code::OutOfRange);
 }
 
 } // namespace

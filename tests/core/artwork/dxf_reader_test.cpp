@@ -21,15 +21,13 @@ std::string pairs(std::string text) {
     return text + "\n";
 }
 
-std::string file(const std::string& entities, const std::string& blocks = {},
-                 const std::string& header = {}) {
+std::string file(const std::string& entities, const std::string& blocks = {}, const std::string& header = {}) {
     return pairs("0 SECTION 2 HEADER") + (header.empty() ? "" : pairs(header)) +
            pairs("0 ENDSEC 0 SECTION 2 TABLES 0 TABLE 2 LAYER 0 LAYER 2 GOLD 62 2 70 0 0 LAYER 2 OFF 62 -3 "
                  "70 0 "
                  "0 LAYER 2 ICE 62 3 70 1 0 ENDTAB 0 ENDSEC") +
-           (blocks.empty() ? "" : pairs("0 SECTION 2 BLOCKS " + blocks + " 0 ENDSEC")) +
-           pairs("0 SECTION 2 ENTITIES") + (entities.empty() ? "" : pairs(entities)) +
-           pairs("0 ENDSEC 0 EOF");
+           (blocks.empty() ? "" : pairs("0 SECTION 2 BLOCKS " + blocks + " 0 ENDSEC")) + pairs("0 SECTION 2 ENTITIES") +
+           (entities.empty() ? "" : pairs(entities)) + pairs("0 ENDSEC 0 EOF");
 }
 
 Drawing read(const std::string& text) {
@@ -45,9 +43,7 @@ struct OneDisc {
     double radius;
     const char* colour = "#000000";
 };
-void PrintTo(const OneDisc& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const OneDisc& row, std::ostream* out) { *out << row.name; }
 class DxfDisc : public testing::TestWithParam<OneDisc> {};
 TEST_P(DxfDisc, standsWhereTheFileSays) {
     const auto& row = GetParam();
@@ -69,10 +65,8 @@ INSTANTIATE_TEST_SUITE_P(
         OneDisc{"trueColour", "0 CIRCLE 8 0 62 1 420 2046611 10 5 20 6 40 1.4", {5, 6}, 1.4, "#1f3a93"},
         OneDisc{"colourByLayer", "0 CIRCLE 8 GOLD 10 5 20 6 40 1.4", {5, 6}, 1.4, "#ffff00"},
         OneDisc{"seenFromBelow", "0 CIRCLE 8 0 10 5 20 6 40 1.4 210 0 220 0 230 -1", {-5, 6}, 1.4},
-        OneDisc{"halfArcs",
-                "0 ARC 8 0 10 5 20 6 40 1.4 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1.4 50 180 51 360",
-                {5, 6},
-                1.4},
+        OneDisc{
+            "halfArcs", "0 ARC 8 0 10 5 20 6 40 1.4 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1.4 50 180 51 360", {5, 6}, 1.4},
         OneDisc{"threeArcs",
                 "0 ARC 8 0 10 5 20 6 40 1 50 300 51 60 0 ARC 8 0 10 5 20 6 40 1 50 60 51 200 0 ARC 8 0 10 5 "
                 "20 6 40 1 50 "
@@ -92,20 +86,18 @@ INSTANTIATE_TEST_SUITE_P(
                 "0 POLYLINE 8 0 66 1 70 1 0 VERTEX 8 0 10 4 20 6 42 1 0 VERTEX 8 0 10 6 20 6 42 1 0 SEQEND",
                 {5, 6},
                 1},
-        OneDisc{
-            "roundEllipse", "0 ELLIPSE 8 0 10 5 20 6 11 0 21 2 40 1 41 0 42 6.283185307179586", {5, 6}, 2},
+        OneDisc{"roundEllipse", "0 ELLIPSE 8 0 10 5 20 6 11 0 21 2 40 1 41 0 42 6.283185307179586", {5, 6}, 2},
         OneDisc{"insert", "0 INSERT 8 0 2 HOLE 10 10 20 20", {11, 20}, 1},
         OneDisc{"insertScaledAndTurned", "0 INSERT 8 0 2 HOLE 10 10 20 20 41 3 42 3 50 90", {10, 23}, 3},
         OneDisc{"insertGivesItsColour", "0 INSERT 8 0 62 5 2 HOLE 10 10 20 20", {11, 20}, 1, "#0000ff"},
         // A rational quadratic spline of nine points is an exact circle (Piegl and Tiller, The NURBS Book,
         // section 7.5).
-        OneDisc{
-            "spline",
-            "0 SPLINE 8 0 70 13 71 2 40 0 40 0 40 0 40 1 40 1 40 2 40 2 40 3 40 3 40 4 40 4 40 4 "
-            "10 1 20 0 41 1 10 1 20 1 41 0.70710678 10 0 20 1 41 1 10 -1 20 1 41 0.70710678 10 -1 20 0 41 1 "
-            "10 -1 20 -1 41 0.70710678 10 0 20 -1 41 1 10 1 20 -1 41 0.70710678 10 1 20 0 41 1",
-            {0, 0},
-            1}),
+        OneDisc{"spline",
+                "0 SPLINE 8 0 70 13 71 2 40 0 40 0 40 0 40 1 40 1 40 2 40 2 40 3 40 3 40 4 40 4 40 4 "
+                "10 1 20 0 41 1 10 1 20 1 41 0.70710678 10 0 20 1 41 1 10 -1 20 1 41 0.70710678 10 -1 20 0 41 1 "
+                "10 -1 20 -1 41 0.70710678 10 0 20 -1 41 1 10 1 20 -1 41 0.70710678 10 1 20 0 41 1",
+                {0, 0},
+                1}),
     [](const auto& tested) { return tested.param.name; });
 
 TEST(DxfReader, repeatsInsertsInRowsAndColumns) {
@@ -113,17 +105,15 @@ TEST(DxfReader, repeatsInsertsInRowsAndColumns) {
                                       "0 BLOCK 2 B 10 0 20 0 0 CIRCLE 8 0 10 0 20 0 40 1 0 ENDBLK"));
     ASSERT_EQ(drawing.discs.size(), 12);
     Box box;
-    for (const Disc& disc : drawing.discs)
-        box.add(disc.centre);
+    for (const Disc& disc : drawing.discs) box.add(disc.centre);
     EXPECT_EQ(box.width(), 15);
     EXPECT_EQ(box.height(), 14);
 }
 
 TEST(DxfReader, nestsBlocks) {
-    const Drawing drawing =
-        read(file("0 INSERT 8 TOP 2 OUTER 10 0 20 0 41 2 42 2",
-                  "0 BLOCK 2 INNER 10 0 20 0 0 CIRCLE 8 0 10 1 20 0 40 1 0 ENDBLK "
-                  "0 BLOCK 2 OUTER 10 0 20 0 0 INSERT 8 0 2 INNER 10 3 20 0 50 180 0 ENDBLK"));
+    const Drawing drawing = read(file("0 INSERT 8 TOP 2 OUTER 10 0 20 0 41 2 42 2",
+                                      "0 BLOCK 2 INNER 10 0 20 0 0 CIRCLE 8 0 10 1 20 0 40 1 0 ENDBLK "
+                                      "0 BLOCK 2 OUTER 10 0 20 0 0 INSERT 8 0 2 INNER 10 3 20 0 50 180 0 ENDBLK"));
     ASSERT_EQ(drawing.discs.size(), 1);
     EXPECT_NEAR(drawing.discs[0].centre.x, 4, 1e-9);
     EXPECT_NEAR(drawing.discs[0].radius, 2, 1e-9);
@@ -136,9 +126,7 @@ struct Left {
     const char* reason;
     std::size_t count;
 };
-void PrintTo(const Left& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const Left& row, std::ostream* out) { *out << row.name; }
 class DxfLeavesOut : public testing::TestWithParam<Left> {};
 TEST_P(DxfLeavesOut, andSaysSo) {
     const Drawing drawing =
@@ -148,25 +136,23 @@ TEST_P(DxfLeavesOut, andSaysSo) {
 }
 INSTANTIATE_TEST_SUITE_P(
     Entities, DxfLeavesOut,
-    testing::Values(
-        Left{"layerOff", "0 CIRCLE 8 OFF 10 0 20 0 40 1", "hidden", 1},
-        Left{"layerFrozen", "0 CIRCLE 8 ICE 10 0 20 0 40 1", "hidden", 1},
-        Left{"invisible", "0 CIRCLE 8 0 60 1 10 0 20 0 40 1", "hidden", 1},
-        Left{"paper", "0 CIRCLE 8 0 67 1 10 0 20 0 40 1", "on the paper sheet, not in the drawing", 1},
-        Left{"text", "0 TEXT 8 0 1 HI 0 MTEXT 8 0 1 YOU", "text not turned to outlines", 2},
-        Left{"hatch", "0 HATCH 8 0", "HATCH not read", 1},
-        Left{"unknown", "0 WOBBLE 8 0 0 WIBBLE 8 0", "other entities not read", 2},
-        Left{"noRadius", "0 CIRCLE 8 0 10 0 20 0", "entity with a mistake in it", 1},
-        Left{"notANumber", "0 CIRCLE 8 0 10 0 20 nan 40 1", "entity with a mistake in it", 1},
-        Left{"tilted", "0 CIRCLE 8 0 10 0 20 0 40 1 210 1 220 0 230 0", "tilted out of the plane", 1},
-        Left{"noBlock", "0 INSERT 8 0 2 GONE 10 0 20 0", "copy of a part that is not in the file", 1},
-        Left{"itself", "0 INSERT 8 0 2 SELF 10 0 20 0", "copy of a part inside itself", 1},
-        Left{"splineWithoutKnots", "0 SPLINE 8 0 70 1 71 3 10 0 20 0", "spline not read", 1}),
+    testing::Values(Left{"layerOff", "0 CIRCLE 8 OFF 10 0 20 0 40 1", "hidden", 1},
+                    Left{"layerFrozen", "0 CIRCLE 8 ICE 10 0 20 0 40 1", "hidden", 1},
+                    Left{"invisible", "0 CIRCLE 8 0 60 1 10 0 20 0 40 1", "hidden", 1},
+                    Left{"paper", "0 CIRCLE 8 0 67 1 10 0 20 0 40 1", "on the paper sheet, not in the drawing", 1},
+                    Left{"text", "0 TEXT 8 0 1 HI 0 MTEXT 8 0 1 YOU", "text not turned to outlines", 2},
+                    Left{"hatch", "0 HATCH 8 0", "HATCH not read", 1},
+                    Left{"unknown", "0 WOBBLE 8 0 0 WIBBLE 8 0", "other entities not read", 2},
+                    Left{"noRadius", "0 CIRCLE 8 0 10 0 20 0", "entity with a mistake in it", 1},
+                    Left{"notANumber", "0 CIRCLE 8 0 10 0 20 nan 40 1", "entity with a mistake in it", 1},
+                    Left{"tilted", "0 CIRCLE 8 0 10 0 20 0 40 1 210 1 220 0 230 0", "tilted out of the plane", 1},
+                    Left{"noBlock", "0 INSERT 8 0 2 GONE 10 0 20 0", "copy of a part that is not in the file", 1},
+                    Left{"itself", "0 INSERT 8 0 2 SELF 10 0 20 0", "copy of a part inside itself", 1},
+                    Left{"splineWithoutKnots", "0 SPLINE 8 0 70 1 71 3 10 0 20 0", "spline not read", 1}),
     [](const auto& tested) { return tested.param.name; });
 
 TEST(DxfReader, keepsArcsThatMakeNoCircleAsOpenLines) {
-    const Drawing drawing =
-        read(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 170 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));
+    const Drawing drawing = read(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 170 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));
     EXPECT_TRUE(drawing.discs.empty());
     ASSERT_EQ(drawing.outlines.size(), 2);
     EXPECT_FALSE(drawing.outlines[0].closed);
@@ -179,9 +165,7 @@ struct Pieces {
     std::size_t closed;
     std::size_t open;
 };
-void PrintTo(const Pieces& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const Pieces& row, std::ostream* out) { *out << row.name; }
 class DxfPieces : public testing::TestWithParam<Pieces> {};
 
 TEST_P(DxfPieces, thatMeetEndToEndAreOneOutline) {
@@ -227,9 +211,7 @@ struct UnitRow {
     int number;
     double millimetres; ///< 0 for none
 };
-void PrintTo(const UnitRow& row, std::ostream* out) {
-    *out << row.number;
-}
+void PrintTo(const UnitRow& row, std::ostream* out) { *out << row.number; }
 class DxfUnits : public testing::TestWithParam<UnitRow> {};
 TEST_P(DxfUnits, comeFromTheHeader) {
     const auto drawing =
@@ -239,8 +221,7 @@ TEST_P(DxfUnits, comeFromTheHeader) {
 // DXF reference, header variable $INSUNITS.
 INSTANTIATE_TEST_SUITE_P(Header, DxfUnits,
                          testing::Values(UnitRow{0, 0}, UnitRow{1, 25.4}, UnitRow{2, 304.8}, UnitRow{4, 1},
-                                         UnitRow{5, 10}, UnitRow{6, 1000}, UnitRow{9, 0.0254},
-                                         UnitRow{77, 0}));
+                                         UnitRow{5, 10}, UnitRow{6, 1000}, UnitRow{9, 0.0254}, UnitRow{77, 0}));
 
 TEST(DxfReader, refusesAnArrayWithoutEnd) {
     const auto drawing = readDxf(file("0 INSERT 8 0 2 B 10 0 20 0 70 900000000 71 900000000 44 5 45 7",
@@ -253,8 +234,7 @@ TEST(DxfReader, refusesAnArrayWithoutEnd) {
 TEST(DxfReader, takesCarriageReturnsAndBlanks) {
     std::string text = file("0 CIRCLE 8 0 10 5 20 6 40 1.4");
     std::string windows;
-    for (const char c : text)
-        windows += c == '\n' ? std::string("\r\n") : std::string(1, c);
+    for (const char c : text) windows += c == '\n' ? std::string("\r\n") : std::string(1, c);
     EXPECT_EQ(read(windows).discs.size(), 1);
 }
 

@@ -13,13 +13,9 @@
 namespace sp::artwork {
 namespace {
 
-units::Length mm(double millimetres) {
-    return units::Length::fromNanometres(std::llround(millimetres * 1e6));
-}
+units::Length mm(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
 
-Shape rectangle(double width, double height) {
-    return {{{{0, 0}, {width, 0}, {width, height}, {0, height}}}, false};
-}
+Shape rectangle(double width, double height) { return {{{{0, 0}, {width, 0}, {width, height}, {0, height}}}, false}; }
 
 Shape disc(double radius, Point centre = {}) {
     Shape shape{{{}}, false};
@@ -31,8 +27,8 @@ Shape disc(double radius, Point centre = {}) {
 }
 
 Estimate estimated(const Shape& shape, double diameter, StoneStyle style, double pitch = 0) {
-    const auto estimate = estimateStones(
-        std::span(&shape, 1), {mm(diameter), mm(pitch > 0 ? pitch : diameter), {}, style}, "shape");
+    const auto estimate =
+        estimateStones(std::span(&shape, 1), {mm(diameter), mm(pitch > 0 ? pitch : diameter), {}, style}, "shape");
     EXPECT_TRUE(estimate) << estimate.error().detail;
     return estimate.value_or(Estimate{});
 }
@@ -47,8 +43,7 @@ void expectSound(const Estimate& estimate, double diameter) {
         const Point p = estimate.centres[i];
         EXPECT_GE(p.x - diameter / 2, estimate.box.left - 0.005);
         EXPECT_LE(p.y + diameter / 2, estimate.box.bottom + 0.005);
-        for (std::size_t j = 0; j < i; ++j)
-            ASSERT_GE(distance(p, estimate.centres[j]), diameter - 1e-5);
+        for (std::size_t j = 0; j < i; ++j) ASSERT_GE(distance(p, estimate.centres[j]), diameter - 1e-5);
     }
 }
 
@@ -57,11 +52,10 @@ TEST(LatticeFill, reachesThePublishedRowFillOfSquares) {
     constexpr std::array<std::size_t, 20> kPublished = {1,   4,   9,   16,  25,  36,  49,  68,  85,  105,
                                                         126, 150, 175, 216, 247, 279, 314, 350, 389, 429};
     for (std::size_t n = 1; n <= kPublished.size(); ++n) {
-        const auto estimate = estimated(rectangle(2.0 * static_cast<double>(n), 2.0 * static_cast<double>(n)),
-                                        2, StoneStyle::Fill);
+        const auto estimate =
+            estimated(rectangle(2.0 * static_cast<double>(n), 2.0 * static_cast<double>(n)), 2, StoneStyle::Fill);
         EXPECT_GE(estimate.centres.size(), kPublished[n - 1]) << n;
-        EXPECT_LE(estimate.centres.size(), kPublished[n - 1] + kPublished[n - 1] / 20)
-            << n; // turns and shifts may win
+        EXPECT_LE(estimate.centres.size(), kPublished[n - 1] + kPublished[n - 1] / 20) << n; // turns and shifts may win
         expectSound(estimate, 2);
     }
 }
@@ -74,8 +68,7 @@ TEST(LatticeFill, staysBelowTheRecordsForCircles) {
         const auto estimate = estimated(disc(2.0 * static_cast<double>(n)), 4, StoneStyle::Fill);
         EXPECT_LE(estimate.centres.size(), kMost[n - 1]) << n;
         if (n > 2) {
-            EXPECT_GE(static_cast<double>(estimate.centres.size()), 0.75 * static_cast<double>(kMost[n - 1]))
-                << n;
+            EXPECT_GE(static_cast<double>(estimate.centres.size()), 0.75 * static_cast<double>(kMost[n - 1])) << n;
         }
         expectSound(estimate, 4);
     }
@@ -105,9 +98,7 @@ struct PerSquareInch {
     double diameter;
     double published;
 };
-void PrintTo(const PerSquareInch& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const PerSquareInch& row, std::ostream* out) { *out << row.name; }
 
 // rhinestonesetc.com, stones per square inch: square packing at the middle diameter without any loss at the
 // edge.
@@ -123,8 +114,7 @@ TEST_P(TradeTable, liesBetweenSquareAndHoneycomb) {
 }
 INSTANTIATE_TEST_SUITE_P(Published, TradeTable,
                          testing::Values(PerSquareInch{"SS12", 3.1, 67.14}, PerSquareInch{"SS16", 3.9, 42.41},
-                                         PerSquareInch{"SS20", 4.7, 29.20},
-                                         PerSquareInch{"SS30", 6.4, 15.68}),
+                                         PerSquareInch{"SS20", 4.7, 29.20}, PerSquareInch{"SS30", 6.4, 15.68}),
                          [](const auto& tested) { return tested.param.name; });
 
 // A closed outline takes round(length / pitch) stones (common practice, no source).
@@ -132,8 +122,7 @@ TEST(OutlineRun, dividesACircleEvenly) {
     const auto estimate = estimated(disc(20 + 1.4), 2.8, StoneStyle::Outline, 3);
     EXPECT_EQ(estimate.centres.size(), std::llround(2 * std::numbers::pi * 20 / 3));
     expectSound(estimate, 2.8);
-    for (const Point p : estimate.centres)
-        EXPECT_NEAR(distance(p, {}), 20, 0.005);
+    for (const Point p : estimate.centres) EXPECT_NEAR(distance(p, {}), 20, 0.005);
 }
 
 TEST(OutlineRun, setsAStoneOnEveryCorner) {
@@ -142,8 +131,7 @@ TEST(OutlineRun, setsAStoneOnEveryCorner) {
     EXPECT_EQ(estimate.centres.size(), 40);
     for (const Point corner : {Point{1.4, 1.4}, Point{31.4, 1.4}, Point{31.4, 31.4}, Point{1.4, 31.4}}) {
         double nearest = 100;
-        for (const Point p : estimate.centres)
-            nearest = std::min(nearest, distance(p, corner));
+        for (const Point p : estimate.centres) nearest = std::min(nearest, distance(p, corner));
         EXPECT_LT(nearest, 0.005);
     }
     expectSound(estimate, 2.8);
@@ -162,8 +150,7 @@ TEST(Estimate, leavesHolesFree) {
     ring.evenOdd = true;
     const auto estimate = estimated(ring, 2.8, StoneStyle::Fill);
     EXPECT_NEAR(estimate.area, std::numbers::pi * 300, 0.1);
-    for (const Point p : estimate.centres)
-        EXPECT_GT(distance(p, {}), 11.39);
+    for (const Point p : estimate.centres) EXPECT_GT(distance(p, {}), 11.39);
     expectSound(estimate, 2.8);
 }
 
@@ -184,8 +171,7 @@ TEST(Estimate, neverLosesToThePlainGridNorBeatsTheDensityLimit) {
     std::uniform_real_distribution<double> coordinate(0, 60);
     for (int i = 0; i < 12; ++i) {
         Shape shape{{{}}, true};
-        for (int k = 0; k < 7; ++k)
-            shape.rings[0].push_back({coordinate(random), coordinate(random)});
+        for (int k = 0; k < 7; ++k) shape.rings[0].push_back({coordinate(random), coordinate(random)});
         const auto region = regionOf(std::span(&shape, 1), "scribble");
         ASSERT_TRUE(region);
         const auto fill = fillWithLattice(insetBy(*region, 0.95), 1.9, 100'000);
@@ -203,15 +189,13 @@ struct Refusal {
     double pitch;
     base::Code code;
 };
-void PrintTo(const Refusal& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const Refusal& row, std::ostream* out) { *out << row.name; }
 
 class EstimateRefuses : public testing::TestWithParam<Refusal> {};
 TEST_P(EstimateRefuses, inASentence) {
     const auto& row = GetParam();
-    const auto estimate = estimateStones(std::span(&row.shape, 1),
-                                         {mm(row.diameter), mm(row.pitch), {}, StoneStyle::Fill}, "logo.svg");
+    const auto estimate =
+        estimateStones(std::span(&row.shape, 1), {mm(row.diameter), mm(row.pitch), {}, StoneStyle::Fill}, "logo.svg");
     ASSERT_FALSE(estimate);
     EXPECT_EQ(estimate.error().code, row.code) << estimate.error().detail;
     EXPECT_EQ(estimate.error().detail.back(), '.');
@@ -220,8 +204,7 @@ Shape scribble(int corners) {
     Shape shape{{{}}, true};
     std::mt19937 random(5);
     std::uniform_real_distribution<double> coordinate(0, 100);
-    for (int k = 0; k < corners; ++k)
-        shape.rings[0].push_back({coordinate(random), coordinate(random)});
+    for (int k = 0; k < corners; ++k) shape.rings[0].push_back({coordinate(random), coordinate(random)});
     return shape;
 }
 INSTANTIATE_TEST_SUITE_P(

@@ -18,8 +18,7 @@ Histogram histogramOf(const Counted& counted) {
     Histogram histogram;
     for (const auto& group : counted.groups)
         histogram[fmt::format("{} {}", group.colour,
-                              group.size ? publishedStoneSizes()[*group.size].name : "no size")] +=
-            group.count.value();
+                              group.size ? publishedStoneSizes()[*group.size].name : "no size")] += group.count.value();
     return histogram;
 }
 
@@ -29,8 +28,7 @@ class NineForms : public testing::TestWithParam<HoleForm> {};
 Histogram drawn() {
     Histogram histogram;
     for (int i = 0; i < 1000; ++i)
-        ++histogram[fmt::format("{} {}", (i / 32) % 2 == 0 ? "#1f3a93" : "#c0392b",
-                                i % 3 == 0 ? "SS12" : "SS10")];
+        ++histogram[fmt::format("{} {}", (i / 32) % 2 == 0 ? "#1f3a93" : "#c0392b", i % 3 == 0 ? "SS12" : "SS10")];
     return histogram;
 }
 
@@ -48,8 +46,7 @@ TEST_P(NineForms, countTheSame) {
     EXPECT_TRUE(drawing->warnings.empty());
     // The outermost discs of the grid: 31 steps of 5 mm and a disc.
     EXPECT_NEAR(counted->width().millimetres(), 31 * 5 + 1.55 + 1.55, 0.16);
-    for (const Stone& stone : counted->stones)
-        EXPECT_NEAR(stone.diameter, stone.diameter > 2.95 ? 3.1 : 2.8, 0.002);
+    for (const Stone& stone : counted->stones) EXPECT_NEAR(stone.diameter, stone.diameter > 2.95 ? 3.1 : 2.8, 0.002);
 }
 
 INSTANTIATE_TEST_SUITE_P(Holes, NineForms, testing::ValuesIn(support::kHoleForms), [](const auto& tested) {

@@ -17,12 +17,11 @@ using testing::HasSubstr;
 
 /// Reads what stands inside an svg of 100 mm a side, one unit a millimetre.
 Drawing read(const std::string& inside) {
-    const auto drawing =
-        readSvg(fmt::format("<svg xmlns='http://www.w3.org/2000/svg' "
-                            "xmlns:xlink='http://www.w3.org/1999/xlink' width='100mm' height='100mm' "
-                            "viewBox='0 0 100 100'>{}</svg>",
-                            inside),
-                "test.svg");
+    const auto drawing = readSvg(fmt::format("<svg xmlns='http://www.w3.org/2000/svg' "
+                                             "xmlns:xlink='http://www.w3.org/1999/xlink' width='100mm' height='100mm' "
+                                             "viewBox='0 0 100 100'>{}</svg>",
+                                             inside),
+                                 "test.svg");
     EXPECT_TRUE(drawing) << drawing.error().detail;
     return drawing.value_or(Drawing{});
 }
@@ -34,9 +33,7 @@ struct OneDisc {
     double radius;
     const char* colour = "#000000";
 };
-void PrintTo(const OneDisc& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const OneDisc& row, std::ostream* out) { *out << row.name; }
 
 class SvgDisc : public testing::TestWithParam<OneDisc> {};
 TEST_P(SvgDisc, standsWhereTheFileSays) {
@@ -70,19 +67,14 @@ INSTANTIATE_TEST_SUITE_P(
                 2},
         OneDisc{"notClosedButMeeting", "<path d='M8 10a2 2 0 1 0 4 0a2 2 0 1 0 -4 0'/>", {10, 10}, 2},
         OneDisc{"numbersRunTogether", "<path d='M8,10a2,2,0,1,0,4,0a2,2,0,1,0-4,0z'/>", {10, 10}, 2},
-        OneDisc{
-            "matrix", "<g transform='matrix(0 2 -2 0 50 0)'><circle cx='5' cy='6' r='1'/></g>", {38, 10}, 2},
-        OneDisc{
-            "rotateAboutAPoint", "<circle cx='12' cy='10' r='1' transform='rotate(90 10 10)'/>", {10, 12}, 1},
+        OneDisc{"matrix", "<g transform='matrix(0 2 -2 0 50 0)'><circle cx='5' cy='6' r='1'/></g>", {38, 10}, 2},
+        OneDisc{"rotateAboutAPoint", "<circle cx='12' cy='10' r='1' transform='rotate(90 10 10)'/>", {10, 12}, 1},
         OneDisc{"transformsInOrder", "<circle r='1' transform='translate(10,5) scale(2)'/>", {10, 5}, 2},
         OneDisc{"useWithOffset",
                 "<defs><circle id='a' cx='1' cy='1' r='1'/></defs><use href='#a' x='3' y='4'/>",
                 {4, 5},
                 1},
-        OneDisc{"useBeforeDefinition",
-                "<use xlink:href='#a' x='3'/><defs><circle id='a' r='1'/></defs>",
-                {3, 0},
-                1},
+        OneDisc{"useBeforeDefinition", "<use xlink:href='#a' x='3'/><defs><circle id='a' r='1'/></defs>", {3, 0}, 1},
         OneDisc{"useGivesItsColour",
                 "<use href='#a' fill='red'/><defs><circle id='a' r='1'/></defs>",
                 {0, 0},
@@ -104,19 +96,11 @@ INSTANTIATE_TEST_SUITE_P(
                 {14, 24},
                 4},
         OneDisc{"fillAttribute", "<circle r='1' fill='#1f3a93'/>", {0, 0}, 1, "#1f3a93"},
-        OneDisc{
-            "strokeWhereThereIsNoFill", "<circle r='1' fill='none' stroke='Navy'/>", {0, 0}, 1, "#000080"},
+        OneDisc{"strokeWhereThereIsNoFill", "<circle r='1' fill='none' stroke='Navy'/>", {0, 0}, 1, "#000080"},
         OneDisc{"styleBeatsAttribute", "<circle r='1' fill='red' style='fill: #0f0'/>", {0, 0}, 1, "#00ff00"},
-        OneDisc{"sheetBeatsAttribute",
-                "<style>circle{fill:blue}</style><circle r='1' fill='red'/>",
-                {0, 0},
-                1,
-                "#0000ff"},
-        OneDisc{"sheetAfterTheElement",
-                "<circle class='a' r='1'/><style>.a{fill:blue}</style>",
-                {0, 0},
-                1,
-                "#0000ff"},
+        OneDisc{
+            "sheetBeatsAttribute", "<style>circle{fill:blue}</style><circle r='1' fill='red'/>", {0, 0}, 1, "#0000ff"},
+        OneDisc{"sheetAfterTheElement", "<circle class='a' r='1'/><style>.a{fill:blue}</style>", {0, 0}, 1, "#0000ff"},
         OneDisc{"idBeatsClassBeatsElement",
                 "<style>#x{fill:#111111}.a{fill:#222222}circle{fill:#333333}</style><circle id='x' class='a' "
                 "r='1'/>",
@@ -157,8 +141,7 @@ INSTANTIATE_TEST_SUITE_P(
                 1,
                 "#111111"},
         OneDisc{"inheritedFill", "<g fill='teal'><g><circle r='1'/></g></g>", {0, 0}, 1, "#008080"},
-        OneDisc{
-            "currentColour", "<g color='teal'><circle r='1' fill='currentColor'/></g>", {0, 0}, 1, "#008080"},
+        OneDisc{"currentColour", "<g color='teal'><circle r='1' fill='currentColor'/></g>", {0, 0}, 1, "#008080"},
         OneDisc{"gradientStandsForItsFirstStop",
                 "<linearGradient id='b'><stop stop-color='teal'/><stop stop-color='red'/></linearGradient>"
                 "<radialGradient id='a' xlink:href='#b'/><circle r='1' fill='url(#a)'/>",
@@ -181,9 +164,7 @@ struct LeftOut {
     const char* reason;
     std::size_t count;
 };
-void PrintTo(const LeftOut& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const LeftOut& row, std::ostream* out) { *out << row.name; }
 
 class SvgLeavesOut : public testing::TestWithParam<LeftOut> {};
 TEST_P(SvgLeavesOut, andSaysSo) {
@@ -195,10 +176,8 @@ TEST_P(SvgLeavesOut, andSaysSo) {
 INSTANTIATE_TEST_SUITE_P(
     Forms, SvgLeavesOut,
     testing::Values(
-        LeftOut{"hiddenGroup", "<g display='none'><circle r='1'/><path d='M0 0h1v1zm5 0h1v1z'/></g>",
-                "hidden", 3},
-        LeftOut{"hiddenByClass", "<style>.off{display:none}</style><g class='off'><circle r='1'/></g>",
-                "hidden", 1},
+        LeftOut{"hiddenGroup", "<g display='none'><circle r='1'/><path d='M0 0h1v1zm5 0h1v1z'/></g>", "hidden", 3},
+        LeftOut{"hiddenByClass", "<style>.off{display:none}</style><g class='off'><circle r='1'/></g>", "hidden", 1},
         LeftOut{"invisible", "<circle visibility='hidden' r='1'/>", "hidden", 1},
         LeftOut{"transparent", "<circle style='opacity:0' r='1'/>", "hidden", 1},
         LeftOut{"unpainted", "<circle fill='none' r='1'/>", "not painted", 1},
@@ -213,10 +192,9 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& tested) { return tested.param.name; });
 
 TEST(SvgReader, drawsNothingOutOfDefinitions) {
-    const Drawing drawing =
-        read("<defs><circle r='1'/></defs><clipPath><circle r='1'/></clipPath><mask><circle r='1'/>"
-             "</mask><pattern><circle r='1'/></pattern><symbol><circle r='1'/></symbol><marker>"
-             "<circle r='1'/></marker>");
+    const Drawing drawing = read("<defs><circle r='1'/></defs><clipPath><circle r='1'/></clipPath><mask><circle r='1'/>"
+                                 "</mask><pattern><circle r='1'/></pattern><symbol><circle r='1'/></symbol><marker>"
+                                 "<circle r='1'/></marker>");
     EXPECT_TRUE(drawing.discs.empty() && drawing.outlines.empty() && drawing.leftOut.empty());
 }
 
@@ -246,9 +224,8 @@ TEST(SvgReader, namesLayersByTheirLabels) {
 }
 
 TEST(SvgReader, reportsWhatItCannotFollow) {
-    const Drawing drawing =
-        read("<style>circle:hover{fill:red} @media print{circle{fill:red}} a+b{fill:red}</style>"
-             "<circle r='1' clip-path='url(#c)' transform='wobble(3)'/>");
+    const Drawing drawing = read("<style>circle:hover{fill:red} @media print{circle{fill:red}} a+b{fill:red}</style>"
+                                 "<circle r='1' clip-path='url(#c)' transform='wobble(3)'/>");
     EXPECT_THAT(drawing.warnings,
                 ElementsAre(HasSubstr("3 style rules"), HasSubstr("clip path"), HasSubstr("transform")));
 }
@@ -258,9 +235,7 @@ struct RootScale {
     const char* attributes;
     double millimetresPerUnit; ///< 0 for none
 };
-void PrintTo(const RootScale& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const RootScale& row, std::ostream* out) { *out << row.name; }
 
 class SvgScale : public testing::TestWithParam<RootScale> {};
 TEST_P(SvgScale, comesFromTheRoot) {
@@ -282,8 +257,7 @@ INSTANTIATE_TEST_SUITE_P(
                     RootScale{"onlyWidth", "width='10cm' viewBox='0 0 100 7'", 1},
                     RootScale{"meetTakesTheSmaller", "width='100mm' height='300mm' viewBox='0 0 100 100'", 1},
                     RootScale{"noViewBox", "width='100mm' height='100mm'", 25.4 / 96},
-                    RootScale{"pixels", "width='100px' height='100px'", 0},
-                    RootScale{"bare", "width='100'", 0},
+                    RootScale{"pixels", "width='100px' height='100px'", 0}, RootScale{"bare", "width='100'", 0},
                     RootScale{"percent", "width='100%' viewBox='0 0 9 9'", 0}, RootScale{"nothing", "", 0}),
     [](const auto& tested) { return tested.param.name; });
 
@@ -293,14 +267,11 @@ struct BadFile {
     base::Code code;
     const char* says;
 };
-void PrintTo(const BadFile& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const BadFile& row, std::ostream* out) { *out << row.name; }
 
 std::string repeated(std::string_view text, std::size_t times) {
     std::string all;
-    for (std::size_t i = 0; i < times; ++i)
-        all += text;
+    for (std::size_t i = 0; i < times; ++i) all += text;
     return all;
 }
 
@@ -313,8 +284,7 @@ std::string useBomb() {
 
 std::string entityBomb() {
     std::string dtd = "<!DOCTYPE svg [<!ENTITY a0 'circle'>";
-    for (int i = 1; i < 12; ++i)
-        dtd += fmt::format("<!ENTITY a{} '{}'>", i, repeated(fmt::format("&a{};", i - 1), 10));
+    for (int i = 1; i < 12; ++i) dtd += fmt::format("<!ENTITY a{} '{}'>", i, repeated(fmt::format("&a{};", i - 1), 10));
     return dtd + "]><svg>&a11;</svg>";
 }
 
@@ -342,8 +312,7 @@ INSTANTIATE_TEST_SUITE_P(
         BadFile{"empty", "", Code::Missing, "is empty"}, BadFile{"blanks", " \n ", Code::Missing, "is empty"},
         BadFile{"zip", "PK\3\4rest", Code::Foreign, "zip"},
         BadFile{"gzip", "\x1f\x8b\x08", Code::Foreign, "compressed"},
-        BadFile{"png", "\x89PNG\r\n", Code::Foreign, "bitmap"},
-        BadFile{"pdf", "%PDF-1.4", Code::Foreign, "PDF"},
+        BadFile{"png", "\x89PNG\r\n", Code::Foreign, "bitmap"}, BadFile{"pdf", "%PDF-1.4", Code::Foreign, "PDF"},
         BadFile{"words", "hello", Code::Foreign, "neither SVG nor DXF"},
         BadFile{"html", "<html><body/></html>", Code::Foreign, "not an SVG"},
         BadFile{"truncated", "<svg><circle r='1.4'/><g", Code::Damaged, "breaks off"},
@@ -351,33 +320,30 @@ INSTANTIATE_TEST_SUITE_P(
         BadFile{"onlyText", "<svg><text>Hi</text></svg>", Code::Missing, "Turn the text into outlines"},
         BadFile{"onlyBitmap", "<svg><image/></svg>", Code::Missing, "bitmap cannot be counted"},
         BadFile{"noDiscs", "<svg><path d='M0 0h5v5z'/></svg>", Code::Missing, "1 not round"},
-        BadFile{"aKilometre",
-                "<svg width='1mm' viewBox='0 0 1 1'><circle r='1'/><circle cx='2e6' r='1'/></svg>",
+        BadFile{"aKilometre", "<svg width='1mm' viewBox='0 0 1 1'><circle r='1'/><circle cx='2e6' r='1'/></svg>",
                 Code::OutOfRange, "check the scale"},
         BadFile{"aMicron", "<svg width='1mm' viewBox='0 0 1 1'><circle r='0.001'/></svg>", Code::Missing,
                 "1 too small"},
         BadFile{"beyondAllMeasure",
                 "<svg><circle r='1' cx='1e9' transform='scale(1e9) scale(1e9)'/><circle r='1e400'/></svg>",
                 Code::Missing, "beyond all measure"},
-        BadFile{"deep", "<svg>" + repeated("<g>", 200'000) + repeated("</g>", 200'000) + "</svg>",
-                Code::TooLarge, "deep"},
+        BadFile{"deep", "<svg>" + repeated("<g>", 200'000) + repeated("</g>", 200'000) + "</svg>", Code::TooLarge,
+                "deep"},
         BadFile{"useBomb", useBomb(), Code::TooLarge, "repeats its parts"},
         BadFile{"entityBomb", entityBomb(), Code::TooLarge, "unfold without end"},
-        BadFile{"entityLoop", "<!DOCTYPE svg [<!ENTITY a '&b;'><!ENTITY b '&a;'>]><svg>&a;</svg>",
-                Code::TooLarge, "unfold without end"},
+        BadFile{"entityLoop", "<!DOCTYPE svg [<!ENTITY a '&b;'><!ENTITY b '&a;'>]><svg>&a;</svg>", Code::TooLarge,
+                "unfold without end"},
         BadFile{"styleBomb",
                 "<svg><style>" + repeated("g g g g g g g g g.a circle{fill:red}", 2000) + "</style>" +
-                    repeated("<g>", 100) + repeated("<circle r='1'/>", 2000) + repeated("</g>", 100) +
-                    "</svg>",
+                    repeated("<g>", 100) + repeated("<circle r='1'/>", 2000) + repeated("</g>", 100) + "</svg>",
                 Code::TooLarge, "style sheet"},
-        BadFile{"aMillionDiscs",
-                "<svg><path d='" + repeated("M0 0a1 1 0 102 0 1 1 0 10-2 0", 1'000'000) + "'/></svg>",
+        BadFile{"aMillionDiscs", "<svg><path d='" + repeated("M0 0a1 1 0 102 0 1 1 0 10-2 0", 1'000'000) + "'/></svg>",
                 Code::TooLarge, "500000 outlines"},
-        BadFile{"oneEndlessPath", "<svg><path d='M0 0" + repeated(" 1 1 0 0", 150'000) + "'/></svg>",
-                Code::TooLarge, "lines and curves"},
+        BadFile{"oneEndlessPath", "<svg><path d='M0 0" + repeated(" 1 1 0 0", 150'000) + "'/></svg>", Code::TooLarge,
+                "lines and curves"},
         BadFile{"aMillionElements",
-                "<svg>" + repeated("<circle cx='1' cy='1' r='1' fill='red'/>", 1'000'000) + "</svg>",
-                Code::TooLarge, "too large"},
+                "<svg>" + repeated("<circle cx='1' cy='1' r='1' fill='red'/>", 1'000'000) + "</svg>", Code::TooLarge,
+                "too large"},
         BadFile{"onePlace",
                 "<svg width='9mm' viewBox='0 0 9 9'><path d='M0 0" +
                     repeated("a1 1 0 102 0 1 1 0 10-2 0m.021 0", 30'000) + "'/></svg>",
@@ -386,14 +352,12 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(SvgReader, takesWideCharactersAndLatin) {
     std::string wide = "\xff\xfe";
-    for (const char c : std::string("<svg><circle r='1'/></svg>"))
-        wide += {c, '\0'};
+    for (const char c : std::string("<svg><circle r='1'/></svg>")) wide += {c, '\0'};
     const auto drawing = readArtwork(wide, "wide.svg");
     ASSERT_TRUE(drawing) << drawing.error().detail;
     EXPECT_EQ(drawing->discs.size(), 1);
     const auto latin = readArtwork(
-        "<?xml version='1.0' encoding='ISO-8859-1'?><svg><g id='caf\xe9'><circle r='1'/></g></svg>",
-        "latin.svg");
+        "<?xml version='1.0' encoding='ISO-8859-1'?><svg><g id='caf\xe9'><circle r='1'/></g></svg>", "latin.svg");
     ASSERT_TRUE(latin);
     EXPECT_EQ(latin->inks.at(0).layer, "caf\xc3\xa9");
 }
@@ -402,9 +366,7 @@ struct ColourText {
     const char* text;
     int rgb; ///< -1 for none
 };
-void PrintTo(const ColourText& row, std::ostream* out) {
-    *out << row.text;
-}
+void PrintTo(const ColourText& row, std::ostream* out) { *out << row.text; }
 class Colours : public testing::TestWithParam<ColourText> {};
 TEST_P(Colours, areRead) {
     const auto rgb = parseColour(GetParam().text);
@@ -412,16 +374,14 @@ TEST_P(Colours, areRead) {
 }
 // CSS Color Module Level 4: examples of sections 5.2 (hex), 5.1 (rgb) and 7 (hsl: 120deg 100% 25% is
 // #008000).
-INSTANTIATE_TEST_SUITE_P(Css, Colours,
-                         testing::Values(ColourText{"#0f0", 0x00ff00}, ColourText{"#00ff00cc", 0x00ff00},
-                                         ColourText{"rgb(0, 255, 0)", 0x00ff00},
-                                         ColourText{"rgb(0%,100%,0%)", 0x00ff00},
-                                         ColourText{"rgba(51 170 51 / 0.4)", 0x33aa33},
-                                         ColourText{"hsl(120deg, 100%, 25%)", 0x008000},
-                                         ColourText{"hsl(-240, 100%, 50%)", 0x00ff00},
-                                         ColourText{"RebeccaPurple", 0x663399}, ColourText{"#12", -1},
-                                         ColourText{"#gggggg", -1}, ColourText{"nocolour", -1},
-                                         ColourText{"rgb(1,2)", -1}, ColourText{"", -1}));
+INSTANTIATE_TEST_SUITE_P(
+    Css, Colours,
+    testing::Values(ColourText{"#0f0", 0x00ff00}, ColourText{"#00ff00cc", 0x00ff00},
+                    ColourText{"rgb(0, 255, 0)", 0x00ff00}, ColourText{"rgb(0%,100%,0%)", 0x00ff00},
+                    ColourText{"rgba(51 170 51 / 0.4)", 0x33aa33}, ColourText{"hsl(120deg, 100%, 25%)", 0x008000},
+                    ColourText{"hsl(-240, 100%, 50%)", 0x00ff00}, ColourText{"RebeccaPurple", 0x663399},
+                    ColourText{"#12", -1}, ColourText{"#gggggg", -1}, ColourText{"nocolour", -1},
+                    ColourText{"rgb(1,2)", -1}, ColourText{"", -1}));
 
 } // namespace
 } // namespace sp::artwork

@@ -128,8 +128,7 @@ TEST(CostLine, wholeSheetsStepLikeThePublishedVans) {
 
 TEST(CostLine, chargesTapeByPositionAndLifts) {
     const auto sheet = costed(sample::lantern(), sample::priceBook());
-    const auto expected = Money::fromExact(
-        units::Fraction::ratio(24 * 1'450'000, 2 * sheet.tape.perSheet));
+    const auto expected = Money::fromExact(units::Fraction::ratio(24 * 1'450'000, 2 * sheet.tape.perSheet));
     EXPECT_EQ(amountOf(sheet, Part::Tape), expected);
 }
 
@@ -250,8 +249,11 @@ INSTANTIATE_TEST_SUITE_P(
                 base::Code::OutOfRange, "Spoilage"},
         Refusal{"overhead without hours", [](Line&, Book& b) { b.shop.rates.productivePerMonth = {}; },
                 base::Code::OutOfRange, "productive hours"},
-        Refusal{"an unknown size", [](Line& l, Book&) { l.sizes = {{"9XL", Count::of(1)}}; }, base::Code::NotFound,
-                "9XL"},
+        Refusal{"an unknown size",
+                [](Line& l, Book&) {
+                    l.sizes = {{"9XL", Count::of(1)}};
+                },
+                base::Code::NotFound, "9XL"},
         Refusal{"more sizes than pieces",
                 [](Line& l, Book&) {
                     l.onto = idOf("Hoodie");
@@ -317,7 +319,8 @@ TEST(CostWords, everyNodeStatesItsRule) {
         for (const auto& child : node.children) check(child);
     };
     check(tree);
-    EXPECT_EQ(tree.children[0].children[0].rule, "212 a piece × 24 pieces ÷ (1 − 2 % loss) × 9.99 / 1,440 (sample supplier)");
+    EXPECT_EQ(tree.children[0].children[0].rule,
+              "212 a piece × 24 pieces ÷ (1 − 2 % loss) × 9.99 / 1,440 (sample supplier)");
 }
 
 } // namespace

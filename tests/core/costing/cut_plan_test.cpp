@@ -53,18 +53,16 @@ void expectSound(const CutPlan& plan) {
             EXPECT_LE(taken[i].right, traits.width - traits.margin);
             EXPECT_LE(taken[i].high, high - traits.margin);
             for (std::size_t j = 0; j < i && j < pieces; ++j) {
-                const bool apart = taken[i].left >= taken[j].right + traits.gap ||
-                                   taken[j].left >= taken[i].right + traits.gap ||
-                                   taken[i].low >= taken[j].high + traits.gap ||
-                                   taken[j].low >= taken[i].high + traits.gap;
+                const bool apart =
+                    taken[i].left >= taken[j].right + traits.gap || taken[j].left >= taken[i].right + traits.gap ||
+                    taken[i].low >= taken[j].high + traits.gap || taken[j].low >= taken[i].high + traits.gap;
                 EXPECT_TRUE(apart) << i << " and " << j;
             }
         }
     }
     EXPECT_EQ(sheets, plan.count);
     EXPECT_LE(plan.bound, plan.count);
-    for (std::size_t i = 0; i < cut.size(); ++i)
-        EXPECT_EQ(cut[i], plan.list.pieces[i].count) << i;
+    for (std::size_t i = 0; i < cut.size(); ++i) EXPECT_EQ(cut[i], plan.list.pieces[i].count) << i;
 }
 
 const CutList* listOf(const std::vector<CutList>& lists, const char* name) {

@@ -52,9 +52,8 @@ class ShopSizes : public testing::Test {
         const auto tenths = [this](std::int64_t least, std::int64_t most) {
             return nm(between(least, most) * 100'000);
         };
-        return {{nm(228'600'000), nm(304'800'000)},
-                {tenths(150, 1500), tenths(150, 1500)},
-                {tenths(0, 60), tenths(0, 60)}};
+        return {
+            {nm(228'600'000), nm(304'800'000)}, {tenths(150, 1500), tenths(150, 1500)}, {tenths(0, 60), tenths(0, 60)}};
     }
 };
 
@@ -66,9 +65,8 @@ TEST_F(ShopSizes, liesBetweenThePlainLayoutsAndTheBound) {
             return (along - q.rules.margin - q.rules.margin + q.rules.gap).nanometres() /
                    (side + q.rules.gap).nanometres();
         };
-        const auto plain =
-            std::max(rows(q.sheet.width, q.piece.width) * rows(q.sheet.height, q.piece.height),
-                     rows(q.sheet.width, q.piece.height) * rows(q.sheet.height, q.piece.width));
+        const auto plain = std::max(rows(q.sheet.width, q.piece.width) * rows(q.sheet.height, q.piece.height),
+                                    rows(q.sheet.width, q.piece.height) * rows(q.sheet.height, q.piece.width));
         EXPECT_GE(answer.count, plain) << q << " seed " << kSeed;
         EXPECT_LE(answer.count, answer.bound) << q << " seed " << kSeed;
         EXPECT_EQ(answer.proven, answer.count == answer.bound) << q << " seed " << kSeed;
@@ -79,8 +77,7 @@ TEST_F(ShopSizes, liesBetweenThePlainLayoutsAndTheBound) {
 
 TEST_F(ShopSizes, isProvenForNearlyEverySheet) {
     int proven = 0;
-    for (int k = 0; k < 400; ++k)
-        proven += fit(question()).proven ? 1 : 0;
+    for (int k = 0; k < 400; ++k) proven += fit(question()).proven ? 1 : 0;
     EXPECT_GE(proven, 394) << "seed " << kSeed;
 }
 
@@ -110,8 +107,7 @@ TEST_F(ShopSizes, isTheSameInAnyUnitAndSeenFromAnySide) {
             const SheetFit other = fit(same);
             EXPECT_EQ(other.count, answer.count) << same << " seed " << kSeed;
             EXPECT_EQ(other.bound, answer.bound) << same << " seed " << kSeed;
-            EXPECT_EQ(faultOf(other.positions, same.sheet, same.piece, same.rules), "")
-                << same << " seed " << kSeed;
+            EXPECT_EQ(faultOf(other.positions, same.sheet, same.piece, same.rules), "") << same << " seed " << kSeed;
         }
     }
 }
@@ -145,8 +141,7 @@ TEST(LShapeBound, isNeverBelowTryingEverything) {
                         WasteSearch search(width, height, a, b);
                         search.cutCorner(armX, armY);
                         ASSERT_GE(lShapeBound(width, height, armX, armY, a, b), search.most())
-                            << width << ',' << height << ',' << armX << ',' << armY << " of " << a << 'x'
-                            << b;
+                            << width << ',' << height << ',' << armX << ',' << armY << " of " << a << 'x' << b;
                     }
                 }
             }

@@ -21,18 +21,14 @@ namespace {
 using sp::support::mm;
 using sp::support::nm;
 
-Length in64(std::int64_t n) {
-    return Length::fromInch64ths(n);
-}
+Length in64(std::int64_t n) { return Length::fromInch64ths(n); }
 
 struct Quadruple {
     const char* name;
     std::int64_t width, height, a, b, most;
 };
 
-void PrintTo(const Quadruple& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const Quadruple& row, std::ostream* out) { *out << row.name; }
 
 class PublishedSheet : public testing::TestWithParam<Quadruple> {};
 
@@ -56,16 +52,13 @@ INSTANTIATE_TEST_SUITE_P(FiveBlock, PublishedSheet,
                          testing::Values(Quadruple{"40x25 of 7x3", 40, 25, 7, 3, 47},
                                          Quadruple{"52x33 of 9x4", 52, 33, 9, 4, 47},
                                          Quadruple{"57x44 of 12x5", 57, 44, 12, 5, 41}));
-INSTANTIATE_TEST_SUITE_P(NeedsAnL, PublishedSheet,
-                         testing::Values(Quadruple{"43x26 of 7x3", 43, 26, 7, 3, 53},
-                                         Quadruple{"49x28 of 8x3", 49, 28, 8, 3, 57},
-                                         Quadruple{"74x49 of 11x4", 74, 49, 11, 4, 82},
-                                         Quadruple{"93x46 of 13x4", 93, 46, 13, 4, 82},
-                                         Quadruple{"106x59 of 13x5", 106, 59, 13, 5, 96},
-                                         Quadruple{"141x71 of 13x8", 141, 71, 13, 8, 96},
-                                         Quadruple{"74x46 of 7x5", 74, 46, 7, 5, 97},
-                                         Quadruple{"86x52 of 9x5", 86, 52, 9, 5, 99},
-                                         Quadruple{"108x65 of 10x7", 108, 65, 10, 7, 100}));
+INSTANTIATE_TEST_SUITE_P(
+    NeedsAnL, PublishedSheet,
+    testing::Values(Quadruple{"43x26 of 7x3", 43, 26, 7, 3, 53}, Quadruple{"49x28 of 8x3", 49, 28, 8, 3, 57},
+                    Quadruple{"74x49 of 11x4", 74, 49, 11, 4, 82}, Quadruple{"93x46 of 13x4", 93, 46, 13, 4, 82},
+                    Quadruple{"106x59 of 13x5", 106, 59, 13, 5, 96}, Quadruple{"141x71 of 13x8", 141, 71, 13, 8, 96},
+                    Quadruple{"74x46 of 7x5", 74, 46, 7, 5, 97}, Quadruple{"86x52 of 9x5", 86, 52, 9, 5, 99},
+                    Quadruple{"108x65 of 10x7", 108, 65, 10, 7, 100}));
 
 TEST(FitSheet, findsThePinwheelOfManyLongPieces) {
     // Barnes, 1979: r = 24, s = 22 leave (25 - 24)(25 - 22) = 3 cells of 149 x 147, so 21,900 / 25 = 876 at
@@ -168,9 +161,7 @@ struct Refusal {
     std::string says;
 };
 
-void PrintTo(const Refusal& row, std::ostream* out) {
-    *out << row.name;
-}
+void PrintTo(const Refusal& row, std::ostream* out) { *out << row.name; }
 
 class FitRefusal : public testing::TestWithParam<Refusal> {};
 
@@ -190,18 +181,10 @@ INSTANTIATE_TEST_SUITE_P(
     All, FitRefusal,
     testing::Values(
         Refusal{"no width", {mm(0), mm(9)}, kPiece, {}, Code::OutOfRange, "sheet width", "more than zero"},
-        Refusal{"negative height",
-                {mm(9), mm(-1)},
-                kPiece,
-                {},
-                Code::OutOfRange,
-                "sheet height",
-                "more than zero"},
+        Refusal{"negative height", {mm(9), mm(-1)}, kPiece, {}, Code::OutOfRange, "sheet height", "more than zero"},
         Refusal{"no piece", kSheet, {mm(9), mm(0)}, {}, Code::OutOfRange, "piece height", "more than zero"},
-        Refusal{
-            "negative piece", kSheet, {mm(-4), mm(4)}, {}, Code::OutOfRange, "piece width", "more than zero"},
-        Refusal{
-            "negative margin", kSheet, kPiece, {mm(-1), {}}, Code::OutOfRange, "margin", "less than zero"},
+        Refusal{"negative piece", kSheet, {mm(-4), mm(4)}, {}, Code::OutOfRange, "piece width", "more than zero"},
+        Refusal{"negative margin", kSheet, kPiece, {mm(-1), {}}, Code::OutOfRange, "margin", "less than zero"},
         Refusal{"negative gap", kSheet, kPiece, {{}, nm(-1)}, Code::OutOfRange, "gap", "less than zero"},
         Refusal{"beyond a kilometre",
                 {sp::units::kLongest + nm(1), mm(9)},
@@ -217,8 +200,7 @@ INSTANTIATE_TEST_SUITE_P(
                 Code::OutOfRange,
                 "sheet width",
                 "longer than 1 km"},
-        Refusal{
-            "absurd gap", kSheet, kPiece, {{}, nm(INT64_MAX)}, Code::OutOfRange, "gap", "longer than 1 km"},
+        Refusal{"absurd gap", kSheet, kPiece, {{}, nm(INT64_MAX)}, Code::OutOfRange, "gap", "longer than 1 km"},
         Refusal{"margin eats the sheet",
                 kSheet,
                 kPiece,

@@ -19,9 +19,7 @@ namespace {
 
 using sp::support::mm;
 
-Money money(std::int64_t cents) {
-    return Money::fromMicros(cents * 10'000);
-}
+Money money(std::int64_t cents) { return Money::fromMicros(cents * 10'000); }
 
 /// What is wrong with placements, or nothing: each against each, knowing nothing of how they were made.
 std::string faultOf(const std::vector<Placement>& placements, const std::vector<MixedPiece>& pieces,
@@ -42,9 +40,8 @@ std::string faultOf(const std::vector<Placement>& placements, const std::vector<
             box.top > sheet.height - rules.margin)
             return "a piece leaves the usable part";
         for (const Box& other : boxes)
-            if (other.sheet == box.sheet && box.left < other.right + rules.gap &&
-                other.left < box.right + rules.gap && box.bottom < other.top + rules.gap &&
-                other.bottom < box.top + rules.gap)
+            if (other.sheet == box.sheet && box.left < other.right + rules.gap && other.left < box.right + rules.gap &&
+                box.bottom < other.top + rules.gap && other.bottom < box.top + rules.gap)
                 return "two pieces are too close";
         boxes.push_back(box);
         ++laid[at.piece];
@@ -54,8 +51,8 @@ std::string faultOf(const std::vector<Placement>& placements, const std::vector<
     return {};
 }
 
-std::string faultOf(const MixedPlan& plan, const std::vector<MixedSheet>& sheets,
-                    const std::vector<MixedPiece>& pieces, const FitRules& rules) {
+std::string faultOf(const MixedPlan& plan, const std::vector<MixedSheet>& sheets, const std::vector<MixedPiece>& pieces,
+                    const FitRules& rules) {
     std::vector<Sheet> used;
     Money cost;
     for (const std::size_t kind : plan.sheets) {
@@ -87,8 +84,7 @@ TEST(MixedRectangles, takesMarginAndGapExactly) {
     // Two pieces of 30 and a gap of 2 between margins of 4 need exactly 70.
     const std::vector<MixedPiece> pieces{{"X", {mm(30), mm(50)}, 1}, {"Y", {mm(30), mm(49)}, 1}};
     const FitRules rules{mm(4), mm(2), false};
-    for (const auto& [width, count] :
-         {std::pair(mm(70), 1U), std::pair(mm(70) - Length::fromNanometres(1), 2U)}) {
+    for (const auto& [width, count] : {std::pair(mm(70), 1U), std::pair(mm(70) - Length::fromNanometres(1), 2U)}) {
         const std::vector<MixedSheet> sheets{{"A", {width, mm(58)}, money(100), {}}};
         const auto plan = packSheets(sheets, pieces, rules, {});
         ASSERT_TRUE(plan.has_value());
@@ -128,8 +124,7 @@ TEST(MixedRectangles, refusesWhatCannotLie) {
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(101), mm(10)}, 1}}, {}, {}).error().code, base::Code::TooLarge);
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(0), mm(10)}, 1}}, {}, {}).error().code, base::Code::OutOfRange);
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(10)}, 0}}, {}, {}).error().code, base::Code::OutOfRange);
-    EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(1)}, 1'000'000'000}}, {}, {}).error().code,
-              base::Code::TooLarge);
+    EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(1)}, 1'000'000'000}}, {}, {}).error().code, base::Code::TooLarge);
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(1), mm(1)}, 1}}, {mm(50), {}, false}, {}).error().code,
               base::Code::OutOfRange);
     EXPECT_EQ(packSheets({}, {{"X", {mm(1), mm(1)}, 1}}, {}, {}).error().code, base::Code::Missing);
@@ -204,13 +199,9 @@ TEST(MixedRectangles, stopWhenToldEvenWhereAPieceFillsASheetByItself) {
     // The plan with the large pieces on sheets of their own first must listen too: so many steps would take
     // hours.
     std::vector<MixedPiece> pieces;
-    const auto mm = [](std::int64_t n) {
-        return units::Length::fromNanometres(n * units::kNanometresPerMillimetre);
-    };
-    for (std::int64_t i = 0; i < 12; ++i)
-        pieces.push_back({"large", {mm(60 + i), mm(55 + i)}, 1});
-    for (std::int64_t i = 0; i < 30; ++i)
-        pieces.push_back({"small", {mm(11 + i), mm(7 + i)}, 2});
+    const auto mm = [](std::int64_t n) { return units::Length::fromNanometres(n * units::kNanometresPerMillimetre); };
+    for (std::int64_t i = 0; i < 12; ++i) pieces.push_back({"large", {mm(60 + i), mm(55 + i)}, 1});
+    for (std::int64_t i = 0; i < 30; ++i) pieces.push_back({"small", {mm(11 + i), mm(7 + i)}, 2});
     const std::vector<MixedSheet> sheets{{"A", {mm(100), mm(100)}, money(100), {}}};
     const auto plan = packSheets(sheets, pieces, {}, {1'000'000'000'000, [] { return true; }});
     ASSERT_TRUE(plan.has_value());

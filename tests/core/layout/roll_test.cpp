@@ -36,8 +36,7 @@ TEST(LengthForPieces, agreesWithTryingEveryShortLength) {
          {std::tuple{7, 3, 2}, std::tuple{9, 4, 3}, std::tuple{8, 5, 2}, std::tuple{11, 5, 3}}) {
         for (int pieces = 1; pieces <= 7; ++pieces) {
             int length = 1;
-            while (WasteSearch(width, length, a, b).most() < pieces)
-                ++length;
+            while (WasteSearch(width, length, a, b).most() < pieces) ++length;
             const auto need = lengthForPieces(nm(width), {nm(a), nm(b)}, {}, pieces);
             ASSERT_TRUE(need.has_value());
             EXPECT_EQ(need->length, nm(length)) << width << ' ' << a << 'x' << b << " n " << pieces;
@@ -51,9 +50,8 @@ TEST(LengthForPieces, holdsWhatItSaysAndTheBoundIsNoLonger) {
     std::mt19937_64 random(kSeed);
     for (int k = 0; k < 40; ++k) {
         const auto tenths = [&](std::int64_t least, std::int64_t most) {
-            return nm(
-                (least + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(most - least))) *
-                100'000);
+            return nm((least + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(most - least))) *
+                      100'000);
         };
         const Piece piece{tenths(150, 1500), tenths(150, 1500)};
         const FitRules rules{tenths(0, 60), tenths(0, 60)};
@@ -64,8 +62,7 @@ TEST(LengthForPieces, holdsWhatItSaysAndTheBoundIsNoLonger) {
         EXPECT_GE(need->count, pieces) << k << " seed " << kSeed;
         EXPECT_LE(need->bound, need->length) << k << " seed " << kSeed;
         EXPECT_EQ(need->positions.size(), static_cast<std::size_t>(need->count)) << k << " seed " << kSeed;
-        EXPECT_EQ(faultOf(need->positions, {width, need->length}, piece, rules), "")
-            << k << " seed " << kSeed;
+        EXPECT_EQ(faultOf(need->positions, {width, need->length}, piece, rules), "") << k << " seed " << kSeed;
         const auto more = lengthForPieces(width, piece, rules, pieces + 10);
         ASSERT_TRUE(more.has_value());
         EXPECT_GE(more->length, need->bound) << k << " seed " << kSeed;

@@ -45,8 +45,8 @@ TEST(MarkUp, hasNoValueOnNothing) {
 
 // margin = mark-up / (1 + mark-up), computed from the definitions of m00058 and m68115.
 TEST(Margin, pairsWithMarkUp) {
-    const double pairs[][2] = {{10, 9.09},  {20, 16.67}, {25, 20},    {40, 28.57}, {50, 33.33},
-                               {60, 37.5},  {75, 42.86}, {100, 50},   {150, 60},   {200, 66.67}, {300, 75}};
+    const double pairs[][2] = {{10, 9.09},  {20, 16.67}, {25, 20},  {40, 28.57},  {50, 33.33}, {60, 37.5},
+                               {75, 42.86}, {100, 50},   {150, 60}, {200, 66.67}, {300, 75}};
     for (const auto& pair : pairs) {
         const auto margin = marginFromMarkUp(Rate::fromPercent(static_cast<std::int64_t>(pair[0])));
         EXPECT_NEAR(static_cast<double>(margin.ppm()) / 10'000, pair[1], 0.005) << pair[0];

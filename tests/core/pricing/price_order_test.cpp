@@ -233,9 +233,7 @@ TEST(PriceOrder, inclusiveTaxLeavesTheSameEarnings) {
 TEST(PriceOrder, warnsBelowCostAndBelowTheFloor) {
     auto line = sample::lantern();
     const auto cost = pricedLantern().lines.front().cost;
-    const auto each = [&](Money total) {
-        return Money::fromMicros(total.micros() / 24 / 10'000 * 10'000);
-    };
+    const auto each = [&](Money total) { return Money::fromMicros(total.micros() / 24 / 10'000 * 10'000); };
     line.typedEach = each(cost.total) + cents(1);
     EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().footing, Footing::Pays);
     line.typedEach = each(cost.total);

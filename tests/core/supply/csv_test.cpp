@@ -30,36 +30,39 @@ void PrintTo(const Example& row, std::ostream* out) { *out << row.name; }
 
 class CsvExample : public testing::TestWithParam<Example> {};
 
-TEST_P(CsvExample, isReadAsItSays) { EXPECT_EQ(cellsOf(supply::readCsv(GetParam().bytes, "list.csv")), GetParam().cells); }
+TEST_P(CsvExample, isReadAsItSays) {
+    EXPECT_EQ(cellsOf(supply::readCsv(GetParam().bytes, "list.csv")), GetParam().cells);
+}
 
 // The examples of RFC 4180, section 2, by their numbers there (from memory).
 INSTANTIATE_TEST_SUITE_P(
     Rfc4180, CsvExample,
-    testing::Values(Example{"one", "aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n", {{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
-                    Example{"two", "aaa,bbb,ccc\r\nzzz,yyy,xxx", {{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
-                    Example{"three", "field_name,field_name,field_name\r\naaa,bbb,ccc\r\nzzz,yyy,xxx\r\n",
-                            {{"field_name", "field_name", "field_name"}, {"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
-                    Example{"four", "aaa,bbb,ccc", {{"aaa", "bbb", "ccc"}}},
-                    Example{"five", "\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx",
-                            {{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
-                    Example{"six", "\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx",
-                            {{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
-                    Example{"seven", "\"aaa\",\"b\"\"bb\",\"ccc\"", {{"aaa", "b\"bb", "ccc"}}}),
+    testing::Values(
+        Example{"one", "aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n", {{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
+        Example{"two", "aaa,bbb,ccc\r\nzzz,yyy,xxx", {{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
+        Example{"three",
+                "field_name,field_name,field_name\r\naaa,bbb,ccc\r\nzzz,yyy,xxx\r\n",
+                {{"field_name", "field_name", "field_name"}, {"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
+        Example{"four", "aaa,bbb,ccc", {{"aaa", "bbb", "ccc"}}},
+        Example{"five", "\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx", {{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
+        Example{
+            "six", "\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx", {{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}},
+        Example{"seven", "\"aaa\",\"b\"\"bb\",\"ccc\"", {{"aaa", "b\"bb", "ccc"}}}),
     [](const auto& row) { return std::string(row.param.name); });
 
-INSTANTIATE_TEST_SUITE_P(
-    Beyond, CsvExample,
-    testing::Values(Example{"nothing", "", {}}, Example{"byteOrderMark", "\xEF\xBB\xBF\"a\",b", {{"a", "b"}}},
-                    Example{"semicolons", "a;b,c;d\n1;2;3", {{"a", "b,c", "d"}, {"1", "2", "3"}}},
-                    Example{"tabs", "a\tb\n\"x\ty\"\tz\n", {{"a", "b"}, {"x\ty", "z"}}},
-                    Example{"quotedSeparatorsDoNotCount", "\"a,,,,b\";c\n", {{"a,,,,b", "c"}}},
-                    Example{"oldLineEnds", "a,b\rc,d\r", {{"a", "b"}, {"c", "d"}}},
-                    Example{"blankRows", "\n\na,b\n , \n\nc,d\n\n", {{"a", "b"}, {"c", "d"}}},
-                    Example{"emptyCells", "a,,\n,b,", {{"a", "", ""}, {"", "b", ""}}},
-                    Example{"spacesStay", " a , b ", {{" a ", " b "}}},
-                    Example{"inchMark", "9.5\" sheet,3", {{"9.5\" sheet", "3"}}},
-                    Example{"emptyQuotes", "\"\",\"\"\"\"", {{"", "\""}}}),
-    [](const auto& row) { return std::string(row.param.name); });
+INSTANTIATE_TEST_SUITE_P(Beyond, CsvExample,
+                         testing::Values(Example{"nothing", "", {}},
+                                         Example{"byteOrderMark", "\xEF\xBB\xBF\"a\",b", {{"a", "b"}}},
+                                         Example{"semicolons", "a;b,c;d\n1;2;3", {{"a", "b,c", "d"}, {"1", "2", "3"}}},
+                                         Example{"tabs", "a\tb\n\"x\ty\"\tz\n", {{"a", "b"}, {"x\ty", "z"}}},
+                                         Example{"quotedSeparatorsDoNotCount", "\"a,,,,b\";c\n", {{"a,,,,b", "c"}}},
+                                         Example{"oldLineEnds", "a,b\rc,d\r", {{"a", "b"}, {"c", "d"}}},
+                                         Example{"blankRows", "\n\na,b\n , \n\nc,d\n\n", {{"a", "b"}, {"c", "d"}}},
+                                         Example{"emptyCells", "a,,\n,b,", {{"a", "", ""}, {"", "b", ""}}},
+                                         Example{"spacesStay", " a , b ", {{" a ", " b "}}},
+                                         Example{"inchMark", "9.5\" sheet,3", {{"9.5\" sheet", "3"}}},
+                                         Example{"emptyQuotes", "\"\",\"\"\"\"", {{"", "\""}}}),
+                         [](const auto& row) { return std::string(row.param.name); });
 
 TEST(Csv, knowsTheLineOfEveryRow) {
     const auto table = supply::readCsv("a,b\r\n\r\n\"x\r\ny\n\",1\nlast,2", "list.csv").value();

@@ -31,19 +31,7 @@ base::Id key(std::uint8_t n) {
     return base::Id::fromBytes(bytes);
 }
 
-enum Key : std::uint8_t {
-    kAqua = 1,
-    kJet,
-    kTape,
-    kTemplate,
-    kBacking,
-    kBag,
-    kSeller,
-    kFilm,
-    kKite,
-    kKit,
-    kOther
-};
+enum Key : std::uint8_t { kAqua = 1, kJet, kTape, kTemplate, kBacking, kBag, kSeller, kFilm, kKite, kKit, kOther };
 
 /// A square design of 5 in, four of which lie on every sheet; one supplier with 5.00 shipping, one kit
 /// at 15.00.
@@ -130,8 +118,7 @@ class KiteJob : public testing::Test {
         return made ? *made : Job{};
     }
     JobPlans plans(const Job& of) {
-        return compared(
-            of, {*planWay(of, Way::Kits, {}), *planWay(of, Way::Bulk, {}), *planWay(of, Way::Mix, {})});
+        return compared(of, {*planWay(of, Way::Kits, {}), *planWay(of, Way::Bulk, {}), *planWay(of, Way::Mix, {})});
     }
     JobPlans plans(std::int64_t pieces) { return plans(job(pieces)); }
     Money cost(const JobPlans& of, Way way) {
@@ -187,8 +174,7 @@ TEST_F(KiteJob, onePieceMoreMakesTheMixWin) {
 TEST_F(KiteJob, theShelfComesFirst) {
     m_supplies.shelf[key(kAqua)] = 21;
     EXPECT_EQ(cost(plans(10), Way::Mix), money(23)); // 1021 - 21: one kit is enough again
-    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag})
-        m_supplies.shelf[key(all)] = 5000;
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
     const auto none = plans(10);
     EXPECT_TRUE(none.isOnShelf);
     EXPECT_FALSE(none.winner.has_value());
@@ -240,17 +226,11 @@ TEST_F(KiteJob, theSameDesignTwiceSharesItsTemplates) {
     ASSERT_TRUE(order.has_value());
     EXPECT_EQ(order->pieces(), 6);
     for (const auto& need : needsOf(*order)) {
-        if (need.material == "Template") {
-            EXPECT_EQ(need.count.value(), 1);
-        }
+        if (need.material == "Template") { EXPECT_EQ(need.count.value(), 1); }
         // 600 / 0.98 = 612.2, rounded once for both lines (each line alone: 306.1 to 307, twice 614).
-        if (need.material == "Aqua") {
-            EXPECT_EQ(need.count.value(), 613);
-        }
+        if (need.material == "Aqua") { EXPECT_EQ(need.count.value(), 613); }
         // Sheets are cut line by line: two tapes of each line on one sheet.
-        if (need.material == "Tape") {
-            EXPECT_EQ(need.count.value(), 2);
-        }
+        if (need.material == "Tape") { EXPECT_EQ(need.count.value(), 2); }
     }
 }
 
@@ -300,8 +280,7 @@ TEST_F(KiteJob, claimsNothingWhileTheShelfMakesBothFree) {
     // Jet in no kit: kits never cover what goes beyond the shelf, which is enough for three pieces of
     // everything.
     m_supplies.kits[0].items.erase(m_supplies.kits[0].items.begin() + 1);
-    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag})
-        m_supplies.shelf[key(all)] = 5000;
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
     m_supplies.shelf[key(kJet)] = 150;
     const auto plan = [this](const Job& of) { return plans(of); };
     EXPECT_EQ(curve(job(1), 6, plan).bulkStaysCheaperFrom, 4);

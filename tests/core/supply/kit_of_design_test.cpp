@@ -8,8 +8,8 @@
 
 using namespace sp;
 using catalogue::MaterialKind;
-using testing::ElementsAre;
 using support::idOf;
+using testing::ElementsAre;
 using units::Count;
 using units::Length;
 using units::Money;
@@ -40,8 +40,11 @@ class StarterKit : public testing::Test {
         kit.name = "Starter kit";
         kit.price = Money::fromMicros(24'900'000);
         kit.priceWithTemplates = Money::fromMicros(29'900'000);
-        kit.items = {{idOf(1), Count::of(1440)}, {idOf(2), Count::of(1440)}, {idOf(3), Count::of(2)},
-                     {idOf(4), Count::of(1)},    {idOf(5), Count::of(1)}};
+        kit.items = {{idOf(1), Count::of(1440)},
+                     {idOf(2), Count::of(1440)},
+                     {idOf(3), Count::of(2)},
+                     {idOf(4), Count::of(1)},
+                     {idOf(5), Count::of(1)}};
     }
     catalogue::Material& add(std::uint64_t n, const char* name, MaterialKind kind) {
         auto& priced = prices.materials[idOf(n)];

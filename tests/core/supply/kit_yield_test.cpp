@@ -19,7 +19,8 @@ YieldLine stones(std::string material, std::int64_t bought, std::int64_t perPiec
                  std::int64_t shortPpm = 0) {
     YieldLine line;
     line.material = std::move(material);
-    line.counted = CountedStock{Count::of(bought), Rate::fromPpm(shortPpm), Rate::fromPpm(lossPpm), Count::of(perPiece)};
+    line.counted =
+        CountedStock{Count::of(bought), Rate::fromPpm(shortPpm), Rate::fromPpm(lossPpm), Count::of(perPiece)};
     return line;
 }
 
@@ -112,7 +113,8 @@ TEST(KitYield, keepsTheLawsOfTheLimitingItem) {
     for (int round = 0; round < 3000; ++round) {
         std::vector<YieldLine> lines;
         for (int i = 0; i < 4; ++i)
-            lines.push_back(stones(std::string(1, static_cast<char>('a' + i)), upTo(3000), 1 + upTo(300), upTo(90'000), upTo(30'000)));
+            lines.push_back(stones(std::string(1, static_cast<char>('a' + i)), upTo(3000), 1 + upTo(300), upTo(90'000),
+                                   upTo(30'000)));
         lines.push_back(sheets("tape", upTo(5), upTo(8), 1 + upTo(2)));
         const auto answer = yieldOf(lines);
         bool oneIsShort = false;
@@ -152,7 +154,8 @@ TEST(KitYield, multipliesTheOddsOfTheColours) {
     }
     const auto lucky = yieldOf({stones("M", 1514, 212, 20'000)});
     EXPECT_EQ(lucky.pieces, Count::of(6));
-    for (const auto& chance : lucky.odds) sawUncertain = sawUncertain || (chance.probability > 0.1 && chance.probability < 0.9);
+    for (const auto& chance : lucky.odds)
+        sawUncertain = sawUncertain || (chance.probability > 0.1 && chance.probability < 0.9);
     EXPECT_TRUE(sawUncertain);
 }
 

@@ -39,7 +39,8 @@ TEST(Odds, agreeWithBoostOverTheWholeRange) {
     for (int round = 0; round < 4000; ++round) {
         const double size = std::uniform_real_distribution<double>(0, 8)(random);
         const auto n = 1 + static_cast<std::int64_t>(std::pow(10.0, size));
-        const std::int64_t ppm = std::uniform_int_distribution<std::int64_t>(1, round % 2 == 0 ? 60'000 : 999'999)(random);
+        const std::int64_t ppm =
+            std::uniform_int_distribution<std::int64_t>(1, round % 2 == 0 ? 60'000 : 999'999)(random);
         const double keep = 1 - static_cast<double>(ppm) / 1e6;
         const double mean = static_cast<double>(n) * keep;
         const double spread = std::sqrt(mean * (1 - keep)) + 1;
@@ -49,7 +50,8 @@ TEST(Odds, agreeWithBoostOverTheWholeRange) {
         const double expected = boost::math::cdf(boost::math::complement(reference, static_cast<double>(k - 1)));
         const double found = chanceOfAtLeast(Count::of(k), Count::of(n), Rate::fromPpm(ppm));
         // Boost itself loses digits far out in the tail of a very large n; 1e-8 relative is what both hold there.
-        EXPECT_NEAR(found, expected, 1e-8 * expected + 1e-290) << "seed " << kSeed << " n " << n << " k " << k << " ppm " << ppm;
+        EXPECT_NEAR(found, expected, 1e-8 * expected + 1e-290)
+            << "seed " << kSeed << " n " << n << " k " << k << " ppm " << ppm;
         inside += found > 1e-4 && found < 0.9999 ? 1U : 0U;
     }
     EXPECT_GT(inside, 1000U);

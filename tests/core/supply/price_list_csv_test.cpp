@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/price_list_csv.h"
 
-#include "tests/support/seed.h"
 #include "tests/support/amounts.h"
+#include "tests/support/seed.h"
 
 #include <gtest/gtest.h>
 
@@ -82,13 +82,15 @@ TEST_F(PriceList, addsPacksOfKnownMaterials) {
     EXPECT_EQ(reading.changes[0].before, std::nullopt);
     EXPECT_EQ(reading.changes[0].material, "Rose SS10");
     EXPECT_EQ(reading.changes[0].pack,
-              (catalogue::Pack{{}, idOf(2), idOf(10), "pack of 1,440", Count::of(1440), {{Count::of(1), cents(1040)}},
-                               false, day}));
+              (catalogue::Pack{
+                  {}, idOf(2), idOf(10), "pack of 1,440", Count::of(1440), {{Count::of(1), cents(1040)}}, false, day}));
 }
 
 TEST_F(PriceList, takesNamesBreaksSemicolonsAndDecimalCommas) {
     columns.decimalComma = true;
-    columns.columns = {{ListColumn::Material, "Artikel"}, {ListColumn::Pack, "Gebinde"}, {ListColumn::FromPacks, "ab"},
+    columns.columns = {{ListColumn::Material, "Artikel"},
+                       {ListColumn::Pack, "Gebinde"},
+                       {ListColumn::FromPacks, "ab"},
                        {ListColumn::Price, "Preis, netto"}};
     const auto reading = read("Artikel;Gebinde;ab;\"Preis, netto\"\nJet SS10;Bag of 10 gross;5;1.005,50\n"
                               "Jet SS10;bag of 10 gross;;6,10\n");
@@ -108,7 +110,8 @@ TEST_F(PriceList, reportsRowsItCannotTakeByLineAndName) {
     EXPECT_NE(troubleOf("Jet SS10,1440,on request"), "not one trouble");
     EXPECT_NE(troubleOf("Jet SS10,1440"), "not one trouble");
     EXPECT_NE(troubleOf("Jet SS10,many,9"), "not one trouble");
-    const auto reading = read("item,holds,price\nTopaz SS10,1,1\nJet SS10,1440,7.20\nJet SS10,1440,7.30\nRose SS10,9,x\n");
+    const auto reading =
+        read("item,holds,price\nTopaz SS10,1,1\nJet SS10,1440,7.20\nJet SS10,1440,7.30\nRose SS10,9,x\n");
     EXPECT_TRUE(reading.changes.empty()) << "a pack that is told two ways is left alone";
     ASSERT_EQ(reading.troubles.size(), 3U);
     EXPECT_EQ(reading.troubles[0].name, "Topaz SS10");

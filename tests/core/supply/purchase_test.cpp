@@ -23,13 +23,10 @@ namespace {
 using sp::support::money;
 
 Pack pack(std::string id, std::string supplier, std::vector<MaterialCount> gives, double each) {
-    return {
-        std::move(id), std::move(supplier), std::move(gives), {{Count::of(1), money(each)}}, std::nullopt};
+    return {std::move(id), std::move(supplier), std::move(gives), {{Count::of(1), money(each)}}, std::nullopt};
 }
 
-MaterialCount of(std::string material, std::int64_t count) {
-    return {std::move(material), Count::of(count)};
-}
+MaterialCount of(std::string material, std::int64_t count) { return {std::move(material), Count::of(count)}; }
 
 Supplier supplier(std::string id, double shipping = 0, double freeFrom = -1, double minimum = 0) {
     Supplier made{std::move(id), money(shipping), std::nullopt, money(minimum)};
@@ -51,8 +48,7 @@ PurchasePlan planOf(const PurchaseProblem& problem) {
 
 std::string bought(const PurchasePlan& plan) {
     std::string text;
-    for (const auto& item : plan.packs)
-        text += item.id + "x" + std::to_string(item.count.value()) + " ";
+    for (const auto& item : plan.packs) text += item.id + "x" + std::to_string(item.count.value()) + " ";
     return text;
 }
 
@@ -64,10 +60,8 @@ std::string refusal(const PurchaseProblem& problem) {
 // Worked by hand: 4 x 9.99 + 7.50 = 47.46 against 5 x 8.90 + 7.50 = 52.00 and 7 x 8.90 = 62.30, free of
 // shipping.
 TEST(Purchase, takesTheShelfFirstAndPaysShippingWhereThatIsCheaper) {
-    PurchaseProblem problem{{of("M", 5088)},
-                            {of("M", 300)},
-                            {pack("P1", "S", {of("M", 1440)}, 9.99)},
-                            {supplier("S", 7.5, 60, 20)}};
+    PurchaseProblem problem{
+        {of("M", 5088)}, {of("M", 300)}, {pack("P1", "S", {of("M", 1440)}, 9.99)}, {supplier("S", 7.5, 60, 20)}};
     problem.packs[0].prices.push_back({Count::of(5), money(8.90)});
     const auto plan = planOf(problem);
     EXPECT_EQ(plan.cost, money(47.46));
@@ -101,8 +95,7 @@ TEST(Purchase, shipsFreeFromExactlyTheSum) {
 }
 
 TEST(Purchase, reachesTheMinimumOfASupplier) {
-    PurchaseProblem problem{
-        {of("M", 100)}, {}, {pack("P", "S", {of("M", 100)}, 3)}, {supplier("S", 1, -1, 10)}};
+    PurchaseProblem problem{{of("M", 100)}, {}, {pack("P", "S", {of("M", 100)}, 3)}, {supplier("S", 1, -1, 10)}};
     EXPECT_EQ(planOf(problem).cost, money(13)); // four of them
 }
 
@@ -118,8 +111,8 @@ TEST(Purchase, reachesAMinimumWithWhatNobodyNeeds) {
 TEST(Purchase, mixesKitsWithBulk) {
     PurchaseProblem problem{{of("A", 1000), of("B", 1000)},
                             {},
-                            {pack("K", "S", {of("A", 400), of("B", 500)}, 7),
-                             pack("A1", "S", {of("A", 100)}, 1), pack("B1", "S", {of("B", 100)}, 1)},
+                            {pack("K", "S", {of("A", 400), of("B", 500)}, 7), pack("A1", "S", {of("A", 100)}, 1),
+                             pack("B1", "S", {of("B", 100)}, 1)},
                             {supplier("S")}};
     EXPECT_EQ(planOf(problem).cost, money(16)); // two kits 14 and two packs of A
     EXPECT_EQ(bought(planOf(problem)), "Kx2 A1x2 ");
@@ -151,8 +144,7 @@ TEST(Purchase, saysWhyItIsImpossible) {
     EXPECT_EQ(planPurchase(problem, {})->impossible, "no pack gives M");
     problem.packs[0] = pack("P", "S", {of("M", 30)}, 3);
     problem.packs[0].atMost = Count::of(3);
-    EXPECT_EQ(planPurchase(problem, {})->impossible,
-              "the packs that give M hold 90 at most, and 100 must be bought");
+    EXPECT_EQ(planPurchase(problem, {})->impossible, "the packs that give M hold 90 at most, and 100 must be bought");
     problem.packs[0].atMost = Count::of(4);
     problem.suppliers[0].minimum = money(13);
     EXPECT_THAT(planPurchase(problem, {})->impossible, HasSubstr("the minimum order of S cannot be reached"));
@@ -240,13 +232,10 @@ TEST(Purchase, hasAPlanAndATrueBoundEvenWithoutTime) {
         ASSERT_TRUE(hurried->plan) << "seed " << seed;
         EXPECT_LE(hurried->plan->bound, thorough->plan->cost) << "seed " << seed;
         EXPECT_GE(hurried->plan->cost, thorough->plan->cost) << "seed " << seed;
-        for (const auto& left : hurried->plan->left)
-            EXPECT_FALSE(left.count.isNegative()) << "seed " << seed;
+        for (const auto& left : hurried->plan->left) EXPECT_FALSE(left.count.isNegative()) << "seed " << seed;
         for (const auto& order : hurried->plan->orders)
             for (const auto& asked : problem.suppliers)
-                if (asked.id == order.supplier) {
-                    EXPECT_GE(order.goods, asked.minimum) << "seed " << seed;
-                }
+                if (asked.id == order.supplier) { EXPECT_GE(order.goods, asked.minimum) << "seed " << seed; }
         ++compared;
     }
     EXPECT_GE(compared, 60);
@@ -258,9 +247,7 @@ struct Series {
     int problems;
     sp::reference::PurchaseShape shape;
 };
-void PrintTo(const Series& series, std::ostream* out) {
-    *out << series.name;
-}
+void PrintTo(const Series& series, std::ostream* out) { *out << series.name; }
 
 class PurchaseAgainstCbc : public testing::TestWithParam<Series> {};
 

@@ -76,8 +76,7 @@ TEST(Staircase, saysFromWhereBulkStaysCheaperOnlyWhenProven) {
 TEST(Staircase, findsTheLaterCrossing) {
     auto problem = twoColours(16);
     problem.suppliers.push_back({"T", money(9), std::nullopt, Money()});
-    for (auto& bulk : problem.bulk)
-        bulk.supplier = "T"; // shipping makes bulk dear for the first pieces: 21 against 16
+    for (auto& bulk : problem.bulk) bulk.supplier = "T"; // shipping makes bulk dear for the first pieces: 21 against 16
     const auto stairs = staircase(problem, 120, {});
     ASSERT_TRUE(stairs.has_value());
     ASSERT_TRUE(stairs->bulkStaysCheaperFrom.has_value());
@@ -86,9 +85,7 @@ TEST(Staircase, findsTheLaterCrossing) {
     const auto& before = stairs->points[static_cast<std::size_t>(from) - 2];
     EXPECT_GE(*before.bulk.cost, *before.kits.cost);
     for (const auto& point : stairs->points)
-        if (point.pieces >= from) {
-            EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces;
-        }
+        if (point.pieces >= from) { EXPECT_LT(*point.bulk.cost, *point.kits.cost) << point.pieces; }
 }
 
 TEST(Staircase, leavesOutTheKitThatLacksAColour) {

@@ -21,17 +21,15 @@ INSTANTIATE_TEST_SUITE_P(Things, CountReads,
                                          Reading{"3 dozen", 36}, Reading{"1 great gross", 1728},
                                          Reading{"1 Great\u00A0Gross", 1728}, Reading{"2 gross + 5", 293},
                                          Reading{"2 gross 3 dozen", 324}, Reading{"½ gross", 72},
-                                         Reading{"1/2 dozen", 6}, Reading{"2.5 gross", 360},
-                                         Reading{"1/3*3", 1}, Reading{"10 × 144", 1440}, Reading{"0", 0},
-                                         Reading{"7 doz.", 84}, Reading{"2.0", 2},
-                                         Reading{"1000000000", 1'000'000'000}));
+                                         Reading{"1/2 dozen", 6}, Reading{"2.5 gross", 360}, Reading{"1/3*3", 1},
+                                         Reading{"10 × 144", 1440}, Reading{"0", 0}, Reading{"7 doz.", 84},
+                                         Reading{"2.0", 2}, Reading{"1000000000", 1'000'000'000}));
 
 INSTANTIATE_TEST_SUITE_P(Styles, CountReads,
                          testing::Values(Reading{"1,440", 1440}, Reading{"1.440", 1440, kGerman},
-                                         Reading{"1 440", 1440, kFrench},
-                                         Reading{"1\u202F440", 1440, kFrench}, Reading{"1’440", 1440, kSwiss},
-                                         Reading{"1,440,000", 1'440'000}, Reading{"2,5 gross", 360},
-                                         Reading{"1.440,0", 1440}));
+                                         Reading{"1 440", 1440, kFrench}, Reading{"1\u202F440", 1440, kFrench},
+                                         Reading{"1’440", 1440, kSwiss}, Reading{"1,440,000", 1'440'000},
+                                         Reading{"2,5 gross", 360}, Reading{"1.440,0", 1440}));
 
 class CountRefuses : public testing::TestWithParam<Refusal> {};
 
@@ -48,12 +46,10 @@ INSTANTIATE_TEST_SUITE_P(
         Refusal{"2.5", Code::Invalid, "a whole number"}, Refusal{"1/3", Code::Invalid, "a whole number"},
         Refusal{"1.440", Code::Invalid, "a whole number"}, Refusal{"1,440", Code::Invalid, "whole", kGerman},
         Refusal{"1,440", Code::Ambiguous, "1.440 or 1440", kSwiss}, Refusal{"-1", Code::OutOfRange, "from 0"},
-        Refusal{"1000000001", Code::OutOfRange, "1,000,000,000"},
-        Refusal{"2 gross 5", Code::Invalid, "before “5”"},
+        Refusal{"1000000001", Code::OutOfRange, "1,000,000,000"}, Refusal{"2 gross 5", Code::Invalid, "before “5”"},
         Refusal{"2 gross*3 dozen", Code::Invalid, "multiplies a count by a count"},
         Refusal{"3 boxes", Code::Invalid, "“boxes”, which cannot be read here; use dozen"},
-        Refusal{"10-1/2", Code::Ambiguous, "10 1/2 or 10 - 1/2"},
-        Refusal{"", Code::Invalid, "a count such as"}));
+        Refusal{"10-1/2", Code::Ambiguous, "10 1/2 or 10 - 1/2"}, Refusal{"", Code::Invalid, "a count such as"}));
 
 TEST(CountText, groupsThousands) {
     EXPECT_EQ(formatCount(Count::of(1440)), "1,440");

@@ -14,9 +14,9 @@ TEST(Currency, knowsTheMinorUnitsOfIso4217) {
         const char* code;
         int decimals;
     };
-    for (const Row& row : {Row{"USD", 2}, Row{"EUR", 2}, Row{"GBP", 2}, Row{"AUD", 2}, Row{"INR", 2}, Row{"JPY", 0},
-                           Row{"BHD", 3}, Row{"CLP", 0}, Row{"DJF", 0}, Row{"CLF", 4}, Row{"BIF", 0}, Row{"KRW", 0},
-                           Row{"KWD", 3}}) {
+    for (const Row& row :
+         {Row{"USD", 2}, Row{"EUR", 2}, Row{"GBP", 2}, Row{"AUD", 2}, Row{"INR", 2}, Row{"JPY", 0}, Row{"BHD", 3},
+          Row{"CLP", 0}, Row{"DJF", 0}, Row{"CLF", 4}, Row{"BIF", 0}, Row{"KRW", 0}, Row{"KWD", 3}}) {
         const auto currency = Currency::parse(row.code);
         ASSERT_TRUE(currency.has_value()) << row.code;
         EXPECT_EQ(currency->decimals(), row.decimals) << row.code;

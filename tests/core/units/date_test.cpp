@@ -18,7 +18,8 @@ TEST(Date, countsDaysAcrossALeapDay) {
 }
 
 TEST(Date, refusesDaysThatDoNotExist) {
-    for (const auto* text : {"2023-02-29", "2026-13-01", "2026-00-10", "2026-1-1", "26-11-25", "2026/11/25", "", "tomorrow"})
+    for (const auto* text :
+         {"2023-02-29", "2026-13-01", "2026-00-10", "2026-1-1", "26-11-25", "2026/11/25", "", "tomorrow"})
         EXPECT_FALSE(Date::parse(text).has_value()) << text;
 }
 

@@ -20,8 +20,7 @@ struct Sample {
 Sample number(std::mt19937_64& random) {
     const auto whole = random() % 1000;
     const auto broken = random() % 100;
-    return {fmt::format("{}.{:02}", whole, broken),
-            static_cast<double>(whole) + static_cast<double>(broken) / 100};
+    return {fmt::format("{}.{:02}", whole, broken), static_cast<double>(whole) + static_cast<double>(broken) / 100};
 }
 
 Sample sample(std::mt19937_64& random, int depth) {
@@ -60,8 +59,7 @@ TEST(Expression, addsFractionsOverTheirCommonDenominator) {
     ASSERT_TRUE(typed.has_value());
     const auto value = evaluate(*typed, typed->folded.size(), grammar, kEnglish);
     ASSERT_TRUE(value.has_value()) << value.error().detail;
-    EXPECT_TRUE(*value * Fraction::of(1'000'000'000) * Fraction::of(1'000'000'000) *
-                    Fraction::of(1'000'000'000) ==
+    EXPECT_TRUE(*value * Fraction::of(1'000'000'000) * Fraction::of(1'000'000'000) * Fraction::of(1'000'000'000) ==
                 Fraction::of(1));
 }
 

@@ -20,18 +20,16 @@ TEST_P(LengthReads, toTheNanometre) {
 
 INSTANTIATE_TEST_SUITE_P(
     Inches, LengthReads,
-    testing::Values(Reading{"3 1/2 in", kIn * 7 / 2}, Reading{"3-1/2 in", kIn * 7 / 2},
-                    Reading{"3-1/2\"", kIn * 7 / 2}, Reading{"3–1/2 in", kIn * 7 / 2},
-                    Reading{"3½\"", kIn * 7 / 2}, Reading{"3 ½ in", kIn * 7 / 2}, Reading{"½", kIn / 2},
-                    Reading{"3.5\"", kIn * 7 / 2}, Reading{"3½″", kIn * 7 / 2}, Reading{"3½”", kIn * 7 / 2},
-                    Reading{"3.5''", kIn * 7 / 2}, Reading{"1/2 in", kIn / 2}, Reading{"1 / 2 in", kIn / 2},
-                    Reading{"1⁄2 in", kIn / 2}, Reading{"7/2 in", kIn * 7 / 2},
+    testing::Values(Reading{"3 1/2 in", kIn * 7 / 2}, Reading{"3-1/2 in", kIn * 7 / 2}, Reading{"3-1/2\"", kIn * 7 / 2},
+                    Reading{"3–1/2 in", kIn * 7 / 2}, Reading{"3½\"", kIn * 7 / 2}, Reading{"3 ½ in", kIn * 7 / 2},
+                    Reading{"½", kIn / 2}, Reading{"3.5\"", kIn * 7 / 2}, Reading{"3½″", kIn * 7 / 2},
+                    Reading{"3½”", kIn * 7 / 2}, Reading{"3.5''", kIn * 7 / 2}, Reading{"1/2 in", kIn / 2},
+                    Reading{"1 / 2 in", kIn / 2}, Reading{"1⁄2 in", kIn / 2}, Reading{"7/2 in", kIn * 7 / 2},
                     Reading{"8.5/2 in", kIn * 17 / 4}, Reading{"3 inches", 3 * kIn}, Reading{"1 INCH", kIn},
                     Reading{"3 in.", 3 * kIn}, Reading{".5 in", kIn / 2}, Reading{"5.", 5 * kIn},
                     Reading{"\u00A03\u00A01/2\u2009in\t", kIn * 7 / 2}, Reading{"63/64", kIn * 63 / 64},
                     Reading{"6 in / 1 1/2", 4 * kIn}, Reading{"4 - 1/2 in", kIn * 7 / 2},
-                    Reading{"2 in − 1/2 in", kIn * 3 / 2}, Reading{"+3", 3 * kIn}, Reading{"0", 0},
-                    Reading{"-0", 0}));
+                    Reading{"2 in − 1/2 in", kIn * 3 / 2}, Reading{"+3", 3 * kIn}, Reading{"0", 0}, Reading{"-0", 0}));
 
 INSTANTIATE_TEST_SUITE_P(OtherUnits, LengthReads,
                          testing::Values(Reading{"88.9 mm", kIn * 7 / 2}, Reading{"8.89cm", kIn * 7 / 2},
@@ -41,33 +39,29 @@ INSTANTIATE_TEST_SUITE_P(OtherUnits, LengthReads,
                                          Reading{"1’ 2 1/2”", kIn * 29 / 2}, Reading{"1′2″", 14 * kIn},
                                          Reading{"1/2 ft 3 in", 9 * kIn}, Reading{"2 yd", 72 * kIn},
                                          Reading{"1 yd 1 ft 1 in", 49 * kIn}, Reading{"1 foot", 12 * kIn},
-                                         Reading{"1 m 5 cm", 1050 * kMm},
-                                         Reading{"1000 m", 1'000'000 * kMm}));
+                                         Reading{"1 m 5 cm", 1050 * kMm}, Reading{"1000 m", 1'000'000 * kMm}));
 
 INSTANTIATE_TEST_SUITE_P(Arithmetic, LengthReads,
-                         testing::Values(Reading{"2*40mm + 8.9 mm", 88'900'000},
-                                         Reading{"(1+2.5)", kIn * 7 / 2}, Reading{"(1+2.5) in", kIn * 7 / 2},
-                                         Reading{"2*(1 ft 2 in)", 28 * kIn}, Reading{"2*1 ft 2 in", 28 * kIn},
-                                         Reading{"1 ft 2 in / 2", 7 * kIn}, Reading{"24/2/3", 4 * kIn},
-                                         Reading{"6/1/2", 3 * kIn}, Reading{"1 + 40mm", kIn + 40 * kMm},
-                                         Reading{"10-4-3", 3 * kIn}, Reading{"2+3*4", 14 * kIn},
-                                         Reading{"-2+3", kIn}, Reading{"2*-3 + 7", kIn},
-                                         Reading{"80mm / 40mm * 3", 6 * kIn},
-                                         Reading{"80mm/40mm*3in", 6 * kIn}, Reading{"40mm-8.9mm", 31'100'000},
-                                         Reading{"1/3 in", 8'466'667}, Reading{"1/3*3", kIn},
-                                         Reading{"12÷4", 3 * kIn}));
+                         testing::Values(Reading{"2*40mm + 8.9 mm", 88'900'000}, Reading{"(1+2.5)", kIn * 7 / 2},
+                                         Reading{"(1+2.5) in", kIn * 7 / 2}, Reading{"2*(1 ft 2 in)", 28 * kIn},
+                                         Reading{"2*1 ft 2 in", 28 * kIn}, Reading{"1 ft 2 in / 2", 7 * kIn},
+                                         Reading{"24/2/3", 4 * kIn}, Reading{"6/1/2", 3 * kIn},
+                                         Reading{"1 + 40mm", kIn + 40 * kMm}, Reading{"10-4-3", 3 * kIn},
+                                         Reading{"2+3*4", 14 * kIn}, Reading{"-2+3", kIn}, Reading{"2*-3 + 7", kIn},
+                                         Reading{"80mm / 40mm * 3", 6 * kIn}, Reading{"80mm/40mm*3in", 6 * kIn},
+                                         Reading{"40mm-8.9mm", 31'100'000}, Reading{"1/3 in", 8'466'667},
+                                         Reading{"1/3*3", kIn}, Reading{"12÷4", 3 * kIn}));
 
 INSTANTIATE_TEST_SUITE_P(
     Marks, LengthReads,
     testing::Values(Reading{"0,35 m", 350 * kMm, kGerman}, Reading{"3.5", kIn * 7 / 2, kGerman},
-                    Reading{"3,5", kIn * 7 / 2}, Reading{"3,50 mm", kMm * 7 / 2},
-                    Reading{"1,2345 m", 1'234'500'000}, Reading{"0,350 m", 350 * kMm},
-                    Reading{"0.350 m", 350 * kMm, kGerman}, Reading{"1.234,5 mm", 1'234'500'000},
-                    Reading{"1.234,5 mm", 1'234'500'000, kGerman}, Reading{"1,234 mm", 1'234'000, kGerman},
-                    Reading{"1.234 mm", 1'234'000}, Reading{"1,234.5 mm", 1'234'500'000, kGerman},
-                    Reading{"12 345 mm", 12'345 * kMm, kFrench}, Reading{"12\u202F345 mm", 12'345 * kMm},
-                    Reading{"1’234 mm", 1234 * kMm, kSwiss}, Reading{"1'2\"", 14 * kIn, kSwiss},
-                    Reading{"3 1/2", kIn * 7 / 2, kFrench}));
+                    Reading{"3,5", kIn * 7 / 2}, Reading{"3,50 mm", kMm * 7 / 2}, Reading{"1,2345 m", 1'234'500'000},
+                    Reading{"0,350 m", 350 * kMm}, Reading{"0.350 m", 350 * kMm, kGerman},
+                    Reading{"1.234,5 mm", 1'234'500'000}, Reading{"1.234,5 mm", 1'234'500'000, kGerman},
+                    Reading{"1,234 mm", 1'234'000, kGerman}, Reading{"1.234 mm", 1'234'000},
+                    Reading{"1,234.5 mm", 1'234'500'000, kGerman}, Reading{"12 345 mm", 12'345 * kMm, kFrench},
+                    Reading{"12\u202F345 mm", 12'345 * kMm}, Reading{"1’234 mm", 1234 * kMm, kSwiss},
+                    Reading{"1'2\"", 14 * kIn, kSwiss}, Reading{"3 1/2", kIn * 7 / 2, kFrench}));
 
 class LengthRefuses : public testing::TestWithParam<Refusal> {};
 
@@ -80,27 +74,27 @@ TEST_P(LengthRefuses, inOneSentence) {
 
 INSTANTIATE_TEST_SUITE_P(
     Nonsense, LengthRefuses,
-    testing::Values(
-        Refusal{"", Code::Invalid, "Nothing is typed"}, Refusal{" \u00A0", Code::Invalid, "Nothing is typed"},
-        Refusal{"+", Code::Invalid, "“+” stops"}, Refusal{"3 *", Code::Invalid, "stops where a number"},
-        Refusal{"* 3", Code::Invalid, "has “*” where"},
-        Refusal{"nan", Code::Invalid, "“nan” is not a number; type a length"},
-        Refusal{"inf", Code::Invalid, "“inf” is not a number"},
-        Refusal{"in", Code::Invalid, "“in” is not a number"}, Refusal{"--3", Code::Invalid, "“-” where"},
-        Refusal{"3 in in", Code::Invalid, "a unit too many, “in”"},
-        Refusal{"(3 in) mm", Code::Invalid, "a unit too many, “mm”"},
-        Refusal{"3 furlongs", Code::Invalid, "“furlongs”, which cannot be read"},
-        Refusal{"3 mm²", Code::Invalid, "“mm²”"}, Refusal{"3 дюйма", Code::Invalid, "“дюйма”"},
-        Refusal{"3 in #4", Code::Invalid, "“#”"}, Refusal{"3x4", Code::Ambiguous, "a size of two"},
-        Refusal{"3 in 5 in", Code::Invalid, "before “5”"}, Refusal{"1'2", Code::Invalid, "before “2”"},
-        Refusal{"2 in 1 ft", Code::Invalid, "before “1”"}, Refusal{"3 4", Code::Invalid, "before “4”"},
-        Refusal{"2(3)", Code::Invalid, "before “(”"}, Refusal{"3½½", Code::Invalid, "before “½”"},
-        Refusal{"(1+2", Code::Invalid, "not closed"}, Refusal{"1+2)", Code::Invalid, "bracket too many"},
-        Refusal{"()", Code::Invalid, "“)” where"}, Refusal{"1..2", Code::Invalid, "“.”"},
-        Refusal{"0xFF", Code::Invalid, "“xFF”"}, Refusal{"1.2.3", Code::Invalid, "marks in odd places"},
-        Refusal{"1,23,456 mm", Code::Invalid, "marks in odd places"},
-        Refusal{"1,234,56", Code::Invalid, "marks in odd places"},
-        Refusal{std::string("3\0in", 4), Code::Invalid, "cannot be read here"}));
+    testing::Values(Refusal{"", Code::Invalid, "Nothing is typed"},
+                    Refusal{" \u00A0", Code::Invalid, "Nothing is typed"}, Refusal{"+", Code::Invalid, "“+” stops"},
+                    Refusal{"3 *", Code::Invalid, "stops where a number"},
+                    Refusal{"* 3", Code::Invalid, "has “*” where"},
+                    Refusal{"nan", Code::Invalid, "“nan” is not a number; type a length"},
+                    Refusal{"inf", Code::Invalid, "“inf” is not a number"},
+                    Refusal{"in", Code::Invalid, "“in” is not a number"}, Refusal{"--3", Code::Invalid, "“-” where"},
+                    Refusal{"3 in in", Code::Invalid, "a unit too many, “in”"},
+                    Refusal{"(3 in) mm", Code::Invalid, "a unit too many, “mm”"},
+                    Refusal{"3 furlongs", Code::Invalid, "“furlongs”, which cannot be read"},
+                    Refusal{"3 mm²", Code::Invalid, "“mm²”"}, Refusal{"3 дюйма", Code::Invalid, "“дюйма”"},
+                    Refusal{"3 in #4", Code::Invalid, "“#”"}, Refusal{"3x4", Code::Ambiguous, "a size of two"},
+                    Refusal{"3 in 5 in", Code::Invalid, "before “5”"}, Refusal{"1'2", Code::Invalid, "before “2”"},
+                    Refusal{"2 in 1 ft", Code::Invalid, "before “1”"}, Refusal{"3 4", Code::Invalid, "before “4”"},
+                    Refusal{"2(3)", Code::Invalid, "before “(”"}, Refusal{"3½½", Code::Invalid, "before “½”"},
+                    Refusal{"(1+2", Code::Invalid, "not closed"}, Refusal{"1+2)", Code::Invalid, "bracket too many"},
+                    Refusal{"()", Code::Invalid, "“)” where"}, Refusal{"1..2", Code::Invalid, "“.”"},
+                    Refusal{"0xFF", Code::Invalid, "“xFF”"}, Refusal{"1.2.3", Code::Invalid, "marks in odd places"},
+                    Refusal{"1,23,456 mm", Code::Invalid, "marks in odd places"},
+                    Refusal{"1,234,56", Code::Invalid, "marks in odd places"},
+                    Refusal{std::string("3\0in", 4), Code::Invalid, "cannot be read here"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Arithmetic, LengthRefuses,
@@ -111,43 +105,39 @@ INSTANTIATE_TEST_SUITE_P(
                     Refusal{"1/0", Code::Invalid, "divides by nothing"},
                     Refusal{"1/(2-2)", Code::Invalid, "divides by nothing"},
                     Refusal{"1 in/0 mm", Code::Invalid, "divides by nothing"},
-                    Refusal{"1e3", Code::Invalid, "power of ten"},
-                    Refusal{"1e999", Code::Invalid, "power of ten"},
+                    Refusal{"1e3", Code::Invalid, "power of ten"}, Refusal{"1e999", Code::Invalid, "power of ten"},
                     Refusal{"2.5E-3 m", Code::Invalid, "power of ten"},
                     Refusal{std::string(51, '(') + "1" + std::string(51, ')'), Code::Invalid, "50 brackets"},
                     Refusal{std::string(200, '('), Code::Invalid, "50 brackets"},
                     Refusal{std::string(201, '1'), Code::Invalid, "too long"}));
 
-INSTANTIATE_TEST_SUITE_P(
-    Doubtful, LengthRefuses,
-    testing::Values(Refusal{"1,234 mm", Code::Ambiguous, "could mean 1.234 or 1234"},
-                    Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kGerman},
-                    Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kFrench},
-                    Refusal{"1 200/400", Code::Ambiguous, "1 + 200/400 or 1200/400", kFrench},
-                    Refusal{"9 × 12 in", Code::Ambiguous, "a size of two lengths"},
-                    Refusal{"5-1/3", Code::Ambiguous, "5 1/3 or 5 - 1/3"},
-                    Refusal{"2*3-1/2", Code::Ambiguous, "3 1/2 or 3 - 1/2"},
-                    Refusal{"1'-2\"", Code::Ambiguous, "add or subtract"},
-                    Refusal{"1 ft -2 in", Code::Ambiguous, "add or subtract"},
-                    Refusal{"9.5 x 12 in", Code::Ambiguous, "a size of two lengths"},
-                    Refusal{"10-12 mm", Code::Ambiguous, "could be a range"},
-                    Refusal{"2 in + 1,234 in", Code::Ambiguous,
-                            "has “1,234”, which could mean 1.234 or 1234"}));
+INSTANTIATE_TEST_SUITE_P(Doubtful, LengthRefuses,
+                         testing::Values(Refusal{"1,234 mm", Code::Ambiguous, "could mean 1.234 or 1234"},
+                                         Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kGerman},
+                                         Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kFrench},
+                                         Refusal{"1 200/400", Code::Ambiguous, "1 + 200/400 or 1200/400", kFrench},
+                                         Refusal{"9 × 12 in", Code::Ambiguous, "a size of two lengths"},
+                                         Refusal{"5-1/3", Code::Ambiguous, "5 1/3 or 5 - 1/3"},
+                                         Refusal{"2*3-1/2", Code::Ambiguous, "3 1/2 or 3 - 1/2"},
+                                         Refusal{"1'-2\"", Code::Ambiguous, "add or subtract"},
+                                         Refusal{"1 ft -2 in", Code::Ambiguous, "add or subtract"},
+                                         Refusal{"9.5 x 12 in", Code::Ambiguous, "a size of two lengths"},
+                                         Refusal{"10-12 mm", Code::Ambiguous, "could be a range"},
+                                         Refusal{"2 in + 1,234 in", Code::Ambiguous,
+                                                 "has “1,234”, which could mean 1.234 or 1234"}));
 
-INSTANTIATE_TEST_SUITE_P(OutOfRange, LengthRefuses,
-                         testing::Values(Refusal{"-3 in", Code::OutOfRange, "from 0 to 1 km"},
-                                         Refusal{"−1", Code::OutOfRange, "0 to 1 km"},
-                                         Refusal{"-0.0000001 mm", Code::OutOfRange, "0 to 1 km"},
-                                         Refusal{"1000.000000001 m", Code::OutOfRange, "0 to 1 km"},
-                                         Refusal{"1100 yd", Code::OutOfRange, "0 to 1 km"},
-                                         Refusal{std::string(40, '9'), Code::OutOfRange, "30 digits"},
-                                         Refusal{std::string(30, '9') + "*" + std::string(30, '9'),
-                                                 Code::OutOfRange, "too large"}));
+INSTANTIATE_TEST_SUITE_P(
+    OutOfRange, LengthRefuses,
+    testing::Values(Refusal{"-3 in", Code::OutOfRange, "from 0 to 1 km"}, Refusal{"−1", Code::OutOfRange, "0 to 1 km"},
+                    Refusal{"-0.0000001 mm", Code::OutOfRange, "0 to 1 km"},
+                    Refusal{"1000.000000001 m", Code::OutOfRange, "0 to 1 km"},
+                    Refusal{"1100 yd", Code::OutOfRange, "0 to 1 km"},
+                    Refusal{std::string(40, '9'), Code::OutOfRange, "30 digits"},
+                    Refusal{std::string(30, '9') + "*" + std::string(30, '9'), Code::OutOfRange, "too large"}));
 
 // RFC 3629, section 3: overlong forms, surrogates and cut sequences are not UTF-8.
 TEST(LengthText, refusesDamagedCharacters) {
-    for (const std::string text :
-         {"3\xC0\xAF", "\xED\xA0\x80", "3\xE2\x80", "\xFF", "3 in\xF4\x90\x80\x80", "\x80"}) {
+    for (const std::string text : {"3\xC0\xAF", "\xED\xA0\x80", "3\xE2\x80", "\xFF", "3 in\xF4\x90\x80\x80", "\x80"}) {
         const auto length = parseLength(text, LengthUnit::Inch);
         ASSERT_FALSE(length.has_value());
         expectRefusal({text, Code::Invalid, "damaged"}, length.error());

@@ -20,12 +20,10 @@ TEST_P(RateReads, toTheMillionth) {
 
 INSTANTIATE_TEST_SUITE_P(Shares, RateReads,
                          testing::Values(Reading{"8.875", 88'750}, Reading{"8.875 %", 88'750},
-                                         Reading{"8 7/8 %", 88'750}, Reading{"8⅞%", 88'750},
-                                         Reading{"1/3", 3'333}, Reading{"-5 percent", -50'000},
-                                         Reading{"8,875", 88'750, kGerman}, Reading{"8,5", 85'000},
-                                         Reading{"0,875", 8'750}, Reading{"10000", 100'000'000},
-                                         Reading{"0.00025", 2}, Reading{"0.00035", 4},
-                                         Reading{"5 % + 3", 80'000}));
+                                         Reading{"8 7/8 %", 88'750}, Reading{"8⅞%", 88'750}, Reading{"1/3", 3'333},
+                                         Reading{"-5 percent", -50'000}, Reading{"8,875", 88'750, kGerman},
+                                         Reading{"8,5", 85'000}, Reading{"0,875", 8'750}, Reading{"10000", 100'000'000},
+                                         Reading{"0.00025", 2}, Reading{"0.00035", 4}, Reading{"5 % + 3", 80'000}));
 
 class TimeReads : public testing::TestWithParam<Reading> {};
 
@@ -56,11 +54,10 @@ TEST_P(HeatReads, toAThousandthOfADegreeFahrenheit) {
 // OpenStax Contemporary Mathematics, module m00073: 200 °C is 392 °F, 20 °C is 68 °F.
 INSTANTIATE_TEST_SUITE_P(Heats, HeatReads,
                          testing::Values(Reading{"320 F", 320'000}, Reading{"320 °F", 320'000},
-                                         Reading{"320°", 320'000}, Reading{"320", 320'000},
-                                         Reading{"320f", 320'000}, Reading{"320 º F", 320'000},
-                                         Reading{"200 C", 392'000}, Reading{"20 ℃", 68'000},
-                                         Reading{"300+20 F", 320'000}, Reading{"(300+20) F", 320'000},
-                                         Reading{"320.5 Fahrenheit", 320'500},
+                                         Reading{"320°", 320'000}, Reading{"320", 320'000}, Reading{"320f", 320'000},
+                                         Reading{"320 º F", 320'000}, Reading{"200 C", 392'000},
+                                         Reading{"20 ℃", 68'000}, Reading{"300+20 F", 320'000},
+                                         Reading{"(300+20) F", 320'000}, Reading{"320.5 Fahrenheit", 320'500},
                                          Reading{"320,5", 320'500, kGerman}, Reading{"−50 °C", -58'000},
                                          Reading{"500 C", 932'000}));
 
@@ -69,9 +66,7 @@ struct MeasureRefusal {
     char what; ///< r rate, t time, h heat
 };
 
-void PrintTo(const MeasureRefusal& row, std::ostream* out) {
-    *out << row.what << ' ' << row.row.text;
-}
+void PrintTo(const MeasureRefusal& row, std::ostream* out) { *out << row.what << ' ' << row.row.text; }
 
 class MeasureRefuses : public testing::TestWithParam<MeasureRefusal> {};
 
@@ -91,31 +86,29 @@ TEST_P(MeasureRefuses, inOneSentence) {
 
 INSTANTIATE_TEST_SUITE_P(
     Measures, MeasureRefuses,
-    testing::Values(MeasureRefusal{{"10001", Code::OutOfRange, "10,000 %"}, 'r'},
-                    MeasureRefusal{{"1,234", Code::Ambiguous, "1.234 or 1234"}, 'r'},
-                    MeasureRefusal{{"5%*3%", Code::Invalid, "multiplies a rate by a rate"}, 'r'},
-                    MeasureRefusal{{"8-7/8 %", Code::Ambiguous, "8 7/8 or 8 - 7/8"}, 'r'},
-                    MeasureRefusal{{"5 %%", Code::Invalid, "a unit too many"}, 'r'},
-                    MeasureRefusal{{"$5", Code::Invalid, "“$” where a number"}, 'r'},
-                    MeasureRefusal{{"1:90", Code::Invalid, "minutes and seconds"}, 't'},
-                    MeasureRefusal{{"1:3", Code::Invalid, "minutes and seconds"}, 't'},
-                    MeasureRefusal{{"1:30 h", Code::Invalid, "minutes and seconds"}, 't'},
-                    MeasureRefusal{{"1:30:00:00", Code::Invalid, "minutes and seconds"}, 't'},
-                    MeasureRefusal{{"1/2:30", Code::Invalid, "“:”"}, 't'},
-                    MeasureRefusal{{"10-12 s", Code::Ambiguous, "could be a range"}, 't'},
-                    MeasureRefusal{{"10–12", Code::OutOfRange, "from 0 to 10,000 hours"}, 't'},
-                    MeasureRefusal{{"10001 h", Code::OutOfRange, "from 0 to 10,000 hours"}, 't'},
-                    MeasureRefusal{{"30 s 1 min", Code::Invalid, "before “1”"}, 't'},
-                    MeasureRefusal{
-                        {"3 days", Code::Invalid, "“days”, which cannot be read here; use s, min or h"}, 't'},
-                    MeasureRefusal{{"-51 C", Code::OutOfRange, "-50 to 500 °C"}, 'h'},
-                    MeasureRefusal{{"933", Code::OutOfRange, "-58 to 932 °F"}, 'h'},
-                    MeasureRefusal{{"320 F + 5", Code::Invalid, "once, at the end"}, 'h'},
-                    MeasureRefusal{{"320 F F", Code::Invalid, "once, at the end"}, 'h'},
-                    MeasureRefusal{{"320 K", Code::Invalid, "“K”"}, 'h'},
-                    MeasureRefusal{{"inf", Code::Invalid, "“inf”"}, 'h'},
-                    MeasureRefusal{{"F", Code::Invalid, "stops"}, 'h'},
-                    MeasureRefusal{{"", Code::Invalid, "320 F"}, 'h'}));
+    testing::Values(
+        MeasureRefusal{{"10001", Code::OutOfRange, "10,000 %"}, 'r'},
+        MeasureRefusal{{"1,234", Code::Ambiguous, "1.234 or 1234"}, 'r'},
+        MeasureRefusal{{"5%*3%", Code::Invalid, "multiplies a rate by a rate"}, 'r'},
+        MeasureRefusal{{"8-7/8 %", Code::Ambiguous, "8 7/8 or 8 - 7/8"}, 'r'},
+        MeasureRefusal{{"5 %%", Code::Invalid, "a unit too many"}, 'r'},
+        MeasureRefusal{{"$5", Code::Invalid, "“$” where a number"}, 'r'},
+        MeasureRefusal{{"1:90", Code::Invalid, "minutes and seconds"}, 't'},
+        MeasureRefusal{{"1:3", Code::Invalid, "minutes and seconds"}, 't'},
+        MeasureRefusal{{"1:30 h", Code::Invalid, "minutes and seconds"}, 't'},
+        MeasureRefusal{{"1:30:00:00", Code::Invalid, "minutes and seconds"}, 't'},
+        MeasureRefusal{{"1/2:30", Code::Invalid, "“:”"}, 't'},
+        MeasureRefusal{{"10-12 s", Code::Ambiguous, "could be a range"}, 't'},
+        MeasureRefusal{{"10–12", Code::OutOfRange, "from 0 to 10,000 hours"}, 't'},
+        MeasureRefusal{{"10001 h", Code::OutOfRange, "from 0 to 10,000 hours"}, 't'},
+        MeasureRefusal{{"30 s 1 min", Code::Invalid, "before “1”"}, 't'},
+        MeasureRefusal{{"3 days", Code::Invalid, "“days”, which cannot be read here; use s, min or h"}, 't'},
+        MeasureRefusal{{"-51 C", Code::OutOfRange, "-50 to 500 °C"}, 'h'},
+        MeasureRefusal{{"933", Code::OutOfRange, "-58 to 932 °F"}, 'h'},
+        MeasureRefusal{{"320 F + 5", Code::Invalid, "once, at the end"}, 'h'},
+        MeasureRefusal{{"320 F F", Code::Invalid, "once, at the end"}, 'h'},
+        MeasureRefusal{{"320 K", Code::Invalid, "“K”"}, 'h'}, MeasureRefusal{{"inf", Code::Invalid, "“inf”"}, 'h'},
+        MeasureRefusal{{"F", Code::Invalid, "stops"}, 'h'}, MeasureRefusal{{"", Code::Invalid, "320 F"}, 'h'}));
 
 TEST(RateText, dropsIdleZeros) {
     EXPECT_EQ(formatRate(Rate::fromPpm(88'750)), "8.875");
@@ -134,12 +127,9 @@ TEST(DurationText, namesWhatIsThere) {
 }
 
 TEST(TemperatureText, goesToATenth) {
-    EXPECT_EQ(formatTemperature(Temperature::fromMillifahrenheit(320'000), TemperatureUnit::Fahrenheit),
-              "320");
-    EXPECT_EQ(formatTemperature(Temperature::fromMillifahrenheit(315'000), TemperatureUnit::Celsius),
-              "157.2");
-    EXPECT_EQ(formatTemperature(Temperature::fromMillicelsius(-5'550), TemperatureUnit::Celsius, kGerman),
-              "-5,6");
+    EXPECT_EQ(formatTemperature(Temperature::fromMillifahrenheit(320'000), TemperatureUnit::Fahrenheit), "320");
+    EXPECT_EQ(formatTemperature(Temperature::fromMillifahrenheit(315'000), TemperatureUnit::Celsius), "157.2");
+    EXPECT_EQ(formatTemperature(Temperature::fromMillicelsius(-5'550), TemperatureUnit::Celsius, kGerman), "-5,6");
     EXPECT_EQ(formatTemperature(Temperature::fromMillicelsius(-40), TemperatureUnit::Celsius), "0");
 }
 
@@ -151,8 +141,7 @@ void expectMeasuresReadBack(int rounds) {
             const Rate rate = Rate::fromPpm(anySize(random, 200'000'000) - 100'000'000);
             ASSERT_EQ(parseRate(formatRate(rate, style), style).value(), rate) << formatRate(rate, style);
             const Duration time = Duration::fromMilliseconds(anySize(random, 36'000'000'000));
-            ASSERT_EQ(parseDuration(formatDuration(time, style), style).value(), time)
-                << formatDuration(time, style);
+            ASSERT_EQ(parseDuration(formatDuration(time, style), style).value(), time) << formatDuration(time, style);
             const auto fahrenheit = Temperature::fromMillifahrenheit((anySize(random, 9'900) - 580) * 100);
             ASSERT_EQ(parseTemperature(formatTemperature(fahrenheit, TemperatureUnit::Fahrenheit, style),
                                        TemperatureUnit::Fahrenheit, style)
@@ -166,9 +155,7 @@ void expectMeasuresReadBack(int rounds) {
         }
 }
 
-TEST(MeasureText, readsBackWhatItWrites) {
-    expectMeasuresReadBack(4000);
-}
+TEST(MeasureText, readsBackWhatItWrites) { expectMeasuresReadBack(4000); }
 
 /// A locale whose decimal mark is a comma, whether or not the system has one installed.
 class CommaLocale {

@@ -22,14 +22,13 @@ TEST_P(MoneyReads, toTheMillionth) {
 
 INSTANTIATE_TEST_SUITE_P(
     Amounts, MoneyReads,
-    testing::Values(Reading{"6.95", 6'950'000}, Reading{"24*0.29", 6'960'000},
-                    Reading{"24 × 0.29", 6'960'000}, Reading{"1,234.50", 1'234'500'000},
-                    Reading{"1,234", 1'234'000'000}, Reading{"3,5", 3'500'000}, Reading{"-6.95", -6'950'000},
-                    Reading{"−6.95", -6'950'000}, Reading{"(6.95)", 6'950'000}, Reading{"6.94/1440", 4'819},
-                    Reading{"1,234,567", 1'234'567'000'000}, Reading{"1.234.567", 1'234'567'000'000},
-                    Reading{"1.234,50", 1'234'500'000}, Reading{"1\u202F234.50", 1'234'500'000},
-                    Reading{"1'234.50", 1'234'500'000}, Reading{"1000000000", 1'000'000'000'000'000},
-                    Reading{"-1,000,000,000", -1'000'000'000'000'000}));
+    testing::Values(Reading{"6.95", 6'950'000}, Reading{"24*0.29", 6'960'000}, Reading{"24 × 0.29", 6'960'000},
+                    Reading{"1,234.50", 1'234'500'000}, Reading{"1,234", 1'234'000'000}, Reading{"3,5", 3'500'000},
+                    Reading{"-6.95", -6'950'000}, Reading{"−6.95", -6'950'000}, Reading{"(6.95)", 6'950'000},
+                    Reading{"6.94/1440", 4'819}, Reading{"1,234,567", 1'234'567'000'000},
+                    Reading{"1.234.567", 1'234'567'000'000}, Reading{"1.234,50", 1'234'500'000},
+                    Reading{"1\u202F234.50", 1'234'500'000}, Reading{"1'234.50", 1'234'500'000},
+                    Reading{"1000000000", 1'000'000'000'000'000}, Reading{"-1,000,000,000", -1'000'000'000'000'000}));
 
 INSTANTIATE_TEST_SUITE_P(Signs, MoneyReads,
                          testing::Values(Reading{"$6.95", 6'950'000}, Reading{"6.95 $", 6'950'000},
@@ -45,17 +44,14 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(Reading{"1.234,50", 1'234'500'000, kGerman}, Reading{"1.234", 1'234'000'000, kGerman},
                     Reading{"1,234", 1'234'000, kGerman}, Reading{"0.250", 250'000, kGerman},
                     Reading{"1234.567", 1'234'567'000, kGerman}, Reading{"1.5", 1'500'000, kGerman},
-                    Reading{"1 234,50", 1'234'500'000, kFrench},
-                    Reading{"1\u00A0234,50", 1'234'500'000, kFrench},
+                    Reading{"1 234,50", 1'234'500'000, kFrench}, Reading{"1\u00A0234,50", 1'234'500'000, kFrench},
                     Reading{"1 200/24", 50'000'000, kFrench}, Reading{"1200/1 000", 1'200'000, kFrench},
-                    Reading{"1’234.50", 1'234'500'000, kSwiss},
-                    Reading{"1'234'567.5", 1'234'567'500'000, kSwiss}));
+                    Reading{"1’234.50", 1'234'500'000, kSwiss}, Reading{"1'234'567.5", 1'234'567'500'000, kSwiss}));
 
 // Halves to even, as the published pairs of fraction_test.cpp have them, moved six places down.
 INSTANTIATE_TEST_SUITE_P(Rounding, MoneyReads,
-                         testing::Values(Reading{"0.0000025", 2}, Reading{"0.0000035", 4},
-                                         Reading{"0.0000225", 22}, Reading{"-0.0000045", -4},
-                                         Reading{"0.0000075", 8},
+                         testing::Values(Reading{"0.0000025", 2}, Reading{"0.0000035", 4}, Reading{"0.0000225", 22},
+                                         Reading{"-0.0000045", -4}, Reading{"0.0000075", 8},
                                          Reading{"0.00000250000000000000000001", 3}));
 
 class MoneyRefuses : public testing::TestWithParam<Refusal> {};
@@ -69,19 +65,18 @@ TEST_P(MoneyRefuses, inOneSentence) {
 
 INSTANTIATE_TEST_SUITE_P(
     Amounts, MoneyRefuses,
-    testing::Values(
-        Refusal{"€5", Code::Invalid, "“€”, which cannot be read here; type the amount in USD"},
-        Refusal{"5 EUR", Code::Invalid, "“EUR”, which cannot be read here; type the amount in USD"},
-        Refusal{"EUR 5", Code::Invalid, "type the amount in USD"}, Refusal{"$", Code::Invalid, "stops"},
-        Refusal{"$5*$3", Code::Invalid, "multiplies an amount by an amount"},
-        Refusal{"$6/$2", Code::Invalid, "divides an amount by an amount"},
-        Refusal{"$5 $6", Code::Invalid, "before “6”"}, Refusal{"5%", Code::Invalid, "“%”"},
-        Refusal{"1,23,456", Code::Invalid, "odd places"}, Refusal{"1e5", Code::Invalid, "power of ten"},
-        Refusal{"1.234", Code::Ambiguous, "1,234 or 1234", kFrench},
-        Refusal{"1 200/400", Code::Ambiguous, "1 + 200/400", kFrench},
-        Refusal{"1 234", Code::Invalid, "before “234”"}, Refusal{"", Code::Invalid, "an amount such as"},
-        Refusal{"1000000000.000001", Code::OutOfRange, "1,000,000,000"},
-        Refusal{"-1000000000.0000001", Code::OutOfRange, "1,000,000,000"}));
+    testing::Values(Refusal{"€5", Code::Invalid, "“€”, which cannot be read here; type the amount in USD"},
+                    Refusal{"5 EUR", Code::Invalid, "“EUR”, which cannot be read here; type the amount in USD"},
+                    Refusal{"EUR 5", Code::Invalid, "type the amount in USD"}, Refusal{"$", Code::Invalid, "stops"},
+                    Refusal{"$5*$3", Code::Invalid, "multiplies an amount by an amount"},
+                    Refusal{"$6/$2", Code::Invalid, "divides an amount by an amount"},
+                    Refusal{"$5 $6", Code::Invalid, "before “6”"}, Refusal{"5%", Code::Invalid, "“%”"},
+                    Refusal{"1,23,456", Code::Invalid, "odd places"}, Refusal{"1e5", Code::Invalid, "power of ten"},
+                    Refusal{"1.234", Code::Ambiguous, "1,234 or 1234", kFrench},
+                    Refusal{"1 200/400", Code::Ambiguous, "1 + 200/400", kFrench},
+                    Refusal{"1 234", Code::Invalid, "before “234”"}, Refusal{"", Code::Invalid, "an amount such as"},
+                    Refusal{"1000000000.000001", Code::OutOfRange, "1,000,000,000"},
+                    Refusal{"-1000000000.0000001", Code::OutOfRange, "1,000,000,000"}));
 
 TEST(MoneyText, takesTheSignOfItsOwnCurrencyOnly) {
     EXPECT_EQ(parseMoney("1.234,50 €", kEuro, kGerman)->micros(), 1'234'500'000);
@@ -128,12 +123,11 @@ TEST(MoneyText, readsBackWhatItWrites) {
     for (int i = 0; i < 4000; ++i) {
         const std::int64_t size = anySize(random, 999'999'999'000'000);
         const Money amount = Money::fromMicros(random() % 2 == 0 ? size : -size);
-        ASSERT_EQ(parseMoney(formatExact(amount, kDollar), kDollar).value(), amount)
-            << formatExact(amount, kDollar);
+        ASSERT_EQ(parseMoney(formatExact(amount, kDollar), kDollar).value(), amount) << formatExact(amount, kDollar);
         for (const auto& currency : {kDollar, kYen, kDinar})
             for (const auto& style : kStyles) {
-                const Money minor = Money::fromMicros(amount.micros() / currency.microsPerMinor() *
-                                                      currency.microsPerMinor());
+                const Money minor =
+                    Money::fromMicros(amount.micros() / currency.microsPerMinor() * currency.microsPerMinor());
                 const std::string text = formatMoney(minor, currency, style);
                 const auto again = parseMoney(text, currency, style);
                 ASSERT_TRUE(again.has_value()) << text << ": " << again.error().detail;

@@ -15,11 +15,17 @@ using namespace sp::units;
 namespace {
 
 template<class A, class B>
-concept Addable = requires(A a, B b) { a + b; };
+concept Addable = requires(A a, B b) {
+    a + b;
+};
 template<class A, class B>
-concept Multipliable = requires(A a, B b) { a * b; };
+concept Multipliable = requires(A a, B b) {
+    a* b;
+};
 template<class A, class B>
-concept Comparable = requires(A a, B b) { a < b; };
+concept Comparable = requires(A a, B b) {
+    a < b;
+};
 
 // What must not compile.
 static_assert(Addable<Money, Money>);

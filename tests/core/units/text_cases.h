@@ -33,9 +33,7 @@ struct Reading {
     NumberStyle style = kEnglish;
 };
 
-inline void PrintTo(const Reading& row, std::ostream* out) {
-    *out << row.text;
-}
+inline void PrintTo(const Reading& row, std::ostream* out) { *out << row.text; }
 
 /// Text that is refused, and words that the sentence must hold.
 struct Refusal {
@@ -45,9 +43,7 @@ struct Refusal {
     NumberStyle style = kEnglish;
 };
 
-inline void PrintTo(const Refusal& row, std::ostream* out) {
-    *out << row.text;
-}
+inline void PrintTo(const Refusal& row, std::ostream* out) { *out << row.text; }
 
 inline void expectRefusal(const Refusal& row, const sp::base::Error& error) {
     EXPECT_EQ(error.code, row.code) << error.detail;
@@ -58,9 +54,7 @@ inline void expectRefusal(const Refusal& row, const sp::base::Error& error) {
 
 /// The seed is printed with every failure: SCOPED_TRACE(seedWords()).
 inline constexpr std::uint32_t kSeed = 20261211;
-inline std::string seedWords() {
-    return fmt::format("seed {}", kSeed);
-}
+inline std::string seedWords() { return fmt::format("seed {}", kSeed); }
 
 /// Whole numbers from 0 to `most` of every size, not only large ones.
 inline std::int64_t anySize(std::mt19937_64& random, std::int64_t most) {
