@@ -274,6 +274,13 @@ void CounterPresenter::reprice() {
     priceLadder();
 }
 
+std::optional<costing::CostSheet> CounterPresenter::costSheet() const {
+    if (!m_priced || !hasLine()) return std::nullopt;
+    auto sheet = pricing::costSheetOf(order(), static_cast<std::size_t>(m_current), m_prices, m_session.fits());
+    if (!sheet) return std::nullopt;
+    return std::move(*sheet);
+}
+
 void CounterPresenter::priceLadder() {
     if (!hasLine()) return;
     const bool exempt = m_priced->taxStanding == pricing::TaxStanding::Exempt;

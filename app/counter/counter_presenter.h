@@ -41,6 +41,8 @@ class CounterPresenter : public QObject {
     bool hasLine() const { return m_current >= 0; }
     const catalogue::OrderLine& line() const { return m_quote.order.lines[static_cast<std::size_t>(m_current)]; }
     const pricing::PricedLine* pricedLine() const;
+    /// What the current line's cost is made of; empty while there is no price.
+    std::optional<costing::CostSheet> costSheet() const;
     /// What more of the current line would cost; empty while there is no price.
     const std::vector<pricing::LadderPrice>& ladder() const { return m_ladder; }
     void select(int line);

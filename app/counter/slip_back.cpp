@@ -144,7 +144,7 @@ void SlipBack::loadAsk() {
 
 void SlipBack::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    planBuying();
+    refresh();
 }
 
 void SlipBack::hideEvent(QHideEvent* event) {
@@ -166,10 +166,6 @@ void SlipBack::planBuying() {
 
 void SlipBack::refresh() {
     planBuying();
-    if (!isVisibleTo(window())) {
-        // Turned away from the customer's side only: nothing is kept ready that could flash up.
-        m_model->clear();
-    }
     const auto* line = m_presenter.pricedLine();
     const bool there = line != nullptr;
     m_shares->setVisible(there);
@@ -183,7 +179,7 @@ void SlipBack::refresh() {
         return;
     }
     refreshFigures(*line);
-    refreshTree(*line);
+    refreshTree();
 }
 
 void SlipBack::refreshFigures(const pricing::PricedLine& line) {
@@ -226,8 +222,13 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
                          .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), percent(whole.margin)));
 }
 
-void SlipBack::refreshTree(const pricing::PricedLine& line) {
-    auto tree = costing::explain(m_presenter.line(), m_presenter.prices(), line.cost, m_formatter.style());
+void SlipBack::refreshTree() {
+    const auto sheet = isVisibleTo(window()) ? m_presenter.costSheet() : std::nullopt;
+    if (!sheet) {
+        m_model->clear(); // while the customer's side is up nothing is kept ready that could flash up
+        return;
+    }
+    auto tree = costing::explain(m_presenter.line(), m_presenter.prices(), *sheet, m_formatter.style());
     std::vector<desk::Share> shares;
     for (const auto& part : tree.children)
         shares.push_back({QString::fromStdString(part.label), part.amount.micros(), m_formatter.money(part.amount)});

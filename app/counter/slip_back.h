@@ -38,7 +38,7 @@ class SlipBack : public QWidget {
     QLayout* buildHead();
     void refresh();
     void refreshFigures(const pricing::PricedLine& line);
-    void refreshTree(const pricing::PricedLine& line);
+    void refreshTree();
     void planBuying();
     void askTyped();
     void showPlan();

@@ -85,6 +85,7 @@ struct Priced {
     catalogue::Order order;
     catalogue::PriceBook book;
     pricing::PricedOrder priced;
+    costing::CostTree cost; ///< of the order's only line
     std::vector<pricing::LadderPrice> ladder;
 };
 
@@ -100,6 +101,9 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     auto priced = pricing::priceOrder(out.order, out.book, fits);
     if (!priced) return fail(priced.error());
     out.priced = std::move(*priced);
+    const auto sheet = pricing::costSheetOf(out.order, 0, out.book, fits);
+    if (!sheet) return fail(sheet.error());
+    out.cost = costing::explain(out.order.lines.front(), out.book, *sheet);
     const bool exempt = out.priced.taxStanding == pricing::TaxStanding::Exempt;
     auto ladder = pricing::ladderFor(out.order.lines.front(), out.book, exempt, fits);
     if (!ladder) return fail(ladder.error());
@@ -143,7 +147,7 @@ Json priceJson(const Priced& priced) {
     return {{"currency", currency.code()},
             {"design", ordered.title},
             {"quantity", ordered.quantity.value()},
-            {"cost", treeJson(costing::explain(ordered, priced.book, line.cost), currency)},
+            {"cost", treeJson(priced.cost, currency)},
             {"cost_each", money(each)},
             {"price_each", money(line.each)},
             {"markup", orNull(line.earnings.markUp)},
@@ -168,7 +172,7 @@ std::string priceText(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto& line = priced.priced.lines.front();
     std::string text = "What it costs the shop\n";
-    addTree(text, costing::explain(priced.order.lines.front(), priced.book, line.cost), currency, 1);
+    addTree(text, priced.cost, currency, 1);
     text += "\nWhat the customer pays, " + currency.code() + "\n";
     const auto row = [&](std::string_view label, Money amount) {
         text += fmt::format("  {:<28}{:>12}\n", label, units::formatMoney(amount, currency));

@@ -17,6 +17,8 @@ struct BenchTime {
     units::Duration oncePerJob() const;
     units::Duration forPieces() const;
     units::Duration total() const { return oncePerJob() + forPieces(); }
+
+    friend bool operator==(const BenchTime&, const BenchTime&) = default;
 };
 
 /// The bench standards applied to a line (see catalogue::StepStandard for the formula): rounded once per step to the

@@ -26,28 +26,28 @@ Fraction perHour(Money hourly, units::Duration time) {
                            units::kMillisecondsPerHour);
 }
 
-/// Builds the flat tree: opens a node, adds leaves, closes it with their sum.
+/// Adds up the tree: opens a node, adds leaves, closes it with their sum; writes it down where somebody wants it.
 class Writer {
   public:
-    Writer(CostSheet& sheet, const catalogue::OrderLine& line, const LineMaterials& materials)
-        : m_nodes(sheet.nodes) {
-        constexpr std::size_t kFixed = 32; // what every line has, at the most
-        m_nodes.reserve(kFixed + line.stones.size() + line.sizes.size() + materials.packing.size());
-    }
+    /// `nodes` may be null: then only the sums are kept.
+    explicit Writer(std::vector<CostNode>* nodes)
+        : m_nodes(nodes) {}
 
     std::size_t open(Part part) {
-        m_nodes.push_back({part, m_depth++, 0, Money{}});
-        m_sums[m_depth] = {};
-        return m_nodes.size() - 1;
+        const std::size_t number = m_nodes ? m_nodes->size() : 0;
+        if (m_nodes) m_nodes->push_back({part, m_depth, 0, Money{}});
+        m_sums[++m_depth] = {};
+        return number;
     }
     Money close(std::size_t node) {
         const Money sum = m_sums[m_depth--];
         m_sums[m_depth] += sum;
-        return m_nodes[node].amount = sum;
+        if (m_nodes) (*m_nodes)[node].amount = sum;
+        return sum;
     }
     Money leaf(Part part, std::size_t index, const Fraction& micros) {
         const Money amount = Money::fromExact(micros);
-        m_nodes.push_back({part, m_depth, static_cast<std::uint16_t>(index), amount});
+        if (m_nodes) m_nodes->push_back({part, m_depth, static_cast<std::uint16_t>(index), amount});
         m_sums[m_depth] += amount;
         return amount;
     }
@@ -55,7 +55,7 @@ class Writer {
     Money sumSoFar() const { return m_sums[m_depth]; }
 
   private:
-    std::vector<CostNode>& m_nodes;
+    std::vector<CostNode>* m_nodes;
     std::array<Money, 8> m_sums{}; ///< by depth; the tree is three deep
     std::uint8_t m_depth = 0;
 };
@@ -63,7 +63,7 @@ class Writer {
 class LineCoster {
   public:
     LineCoster(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const LineMaterials& materials,
-               layout::FitMemo& fits)
+               layout::FitMemo& fits, LineCost& sheet, std::vector<CostNode>* nodes)
         : m_line(line)
         , m_book(book)
         , m_fits(fits)
@@ -72,10 +72,11 @@ class LineCoster {
         , m_base(materials.base)
         , m_tape(materials.tape)
         , m_template(materials.templates)
-        , m_write(m_sheet, line, materials) {}
+        , m_sheet(sheet)
+        , m_write(nodes) {}
 
-    base::Result<CostSheet> cost(Money cardFixed) {
-        if (auto ok = planSheets(); !ok) return base::fail(ok.error());
+    base::Done cost(Money cardFixed) {
+        if (auto ok = planSheets(); !ok) return ok;
         m_sheet.bench = benchTime(m_book.bench, m_line);
         const auto job = m_write.open(Part::Job);
         stones();
@@ -88,7 +89,7 @@ class LineCoster {
         spoilage();
         cardFee(cardFixed);
         m_sheet.total = m_write.close(job);
-        return std::move(m_sheet);
+        return {};
     }
 
   private:
@@ -280,7 +281,7 @@ class LineCoster {
     const catalogue::PricedMaterial* m_base;     ///< none under the customer's own garment
     const catalogue::PricedMaterial* m_tape;     ///< none where the shop charges none
     const catalogue::PricedMaterial* m_template; ///< likewise
-    CostSheet m_sheet;
+    LineCost& m_sheet;
     Writer m_write;
     Fraction m_seconds;    ///< second presses
     Money m_materials;     ///< what goes into the pieces: lost with a spoiled one
@@ -307,21 +308,35 @@ base::Done checkShop(const catalogue::PriceBook& book) {
     return {};
 }
 
-} // namespace
-
-base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                 layout::FitMemo& fits, Money cardFixed) {
+base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
+                Money cardFixed, LineCost& sheet, std::vector<CostNode>* nodes) {
     const auto materials = checkLine(line, book);
     if (!materials) return base::fail(materials.error());
-    if (auto ok = checkShop(book); !ok) return base::fail(ok.error());
+    if (auto ok = checkShop(book); !ok) return ok;
     try {
-        return LineCoster(line, book, *materials, fits).cost(cardFixed);
+        return LineCoster(line, book, *materials, fits, sheet, nodes).cost(cardFixed);
     } catch (const base::Overflow&) {
         return base::fail(base::Code::TooLarge, line.title,
                           fmt::format("{} comes to more money than this program reckons with; check its pieces, "
                                       "stones and prices.",
                                       line.title));
     }
+}
+
+} // namespace
+
+base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                 layout::FitMemo& fits, Money cardFixed) {
+    CostSheet sheet;
+    if (auto ok = cost(line, book, fits, cardFixed, sheet, &sheet.nodes); !ok) return base::fail(ok.error());
+    return sheet;
+}
+
+base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                   layout::FitMemo& fits, Money cardFixed) {
+    LineCost figures;
+    if (auto ok = cost(line, book, fits, cardFixed, figures, nullptr); !ok) return base::fail(ok.error());
+    return figures;
 }
 
 } // namespace sp::costing

@@ -9,7 +9,7 @@
 
 namespace sp::costing {
 
-/// What the line costs the shop, for all its pieces. `cardFixed` is the line's share of the fixed part of a card fee
+/// What the line costs the shop, for all its pieces, with every part of it. `cardFixed` is the line's share of the fixed part of a card fee
 /// (an order's payment is one), used only where the shop charges card fees.
 ///
 /// Every figure is exact until it is rounded once, half to even, to a micro-unit; nodes are sums of their children.
@@ -17,5 +17,9 @@ namespace sp::costing {
 /// Errors: what checkLine refuses; TooLarge when a piece does not fit its sheet or a figure outgrows the program.
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                  layout::FitMemo& fits, units::Money cardFixed = {});
+
+/// The same figures without their parts, for pricing: no memory is asked for.
+base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                   layout::FitMemo& fits, units::Money cardFixed = {});
 
 } // namespace sp::costing

@@ -63,10 +63,8 @@ struct SheetUse {
     friend bool operator==(const SheetUse&, const SheetUse&) = default;
 };
 
-/// The cost of a line for all its pieces: `nodes` in reading order, the job first. Every node with children is
-/// exactly the sum of them.
-struct CostSheet {
-    std::vector<CostNode> nodes;
+/// What a line costs for all its pieces: the figures a price is made of.
+struct LineCost {
     BenchTime bench;
     SheetUse tape;
     SheetUse templates;
@@ -78,6 +76,14 @@ struct CostSheet {
     units::Money setUp;       ///< the part that falls away with the templates on the wall
     units::Money outOfPocket; ///< the floor: what is paid out for this job, own work, wear and overhead left out
     units::Money labour;      ///< the bench labour in it
+
+    friend bool operator==(const LineCost&, const LineCost&) = default;
+};
+
+/// A line's cost with all it is made of: `nodes` in reading order, the job first. Every node with children is exactly
+/// the sum of them.
+struct CostSheet : LineCost {
+    std::vector<CostNode> nodes;
 };
 
 } // namespace sp::costing

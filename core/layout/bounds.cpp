@@ -11,6 +11,12 @@ namespace {
 
 constexpr std::int64_t kTryEach = 2'000;
 constexpr Tick kLongestHull = 200'000; // pieces along a side; beyond it Barnes' bound is within a millionth or so
+constexpr Tick kShortSide = 1 << 19;   // up to here every product of three sides fits 64 bits with room for a sum
+
+/// Nearly every sheet: reckoned in 64 bits, where a division costs a tenth of one in 128.
+bool isShort(const Problem& problem) {
+    return std::max({problem.width, problem.height, problem.sideA, problem.sideB}) <= kShortSide;
+}
 
 struct Point {
     Tick x;
@@ -37,32 +43,35 @@ std::vector<Point> hullOfSums(Tick length, Tick a, Tick b) {
 }
 
 /// perFirst * first + perSecond * second <= limit for the counts of upright and turned pieces.
+template<class Whole>
 struct Limit {
-    Int128 perFirst;
-    Int128 perSecond;
-    Int128 limit;
+    Whole perFirst;
+    Whole perSecond;
+    Whole limit;
 };
 
 /// Lines of `count` ticks; every upright piece is met by `linesFirst` of them, every turned one by
 /// `linesSecond`.
-void addLimits(std::vector<Limit>& limits, const std::vector<Point>& hull, Tick count, Tick linesFirst,
+template<class Whole>
+void addLimits(std::vector<Limit<Whole>>& limits, const std::vector<Point>& hull, Tick count, Tick linesFirst,
                Tick linesSecond) {
-    limits.push_back({0, linesSecond, static_cast<Int128>(hull.front().y) * count});
-    limits.push_back({linesFirst, 0, static_cast<Int128>(hull.back().x) * count});
+    limits.push_back({0, linesSecond, static_cast<Whole>(hull.front().y) * count});
+    limits.push_back({linesFirst, 0, static_cast<Whole>(hull.back().x) * count});
     for (std::size_t k = 1; k < hull.size(); ++k) {
-        const Int128 nx = hull[k - 1].y - hull[k].y;
-        const Int128 ny = hull[k].x - hull[k - 1].x;
+        const Whole nx = hull[k - 1].y - hull[k].y;
+        const Whole ny = hull[k].x - hull[k - 1].x;
         limits.push_back({nx * linesFirst, ny * linesSecond, (nx * hull[k].x + ny * hull[k].y) * count});
     }
 }
 
-std::int64_t mostSecond(const std::vector<Limit>& limits, std::int64_t first) {
-    Int128 most = -1;
+template<class Whole>
+std::int64_t mostSecond(const std::vector<Limit<Whole>>& limits, std::int64_t first) {
+    Whole most = -1;
     for (const auto& line : limits) {
-        const Int128 left = line.limit - line.perFirst * first;
+        const Whole left = line.limit - line.perFirst * first;
         if (left < 0) return -1;
         if (line.perSecond == 0) continue;
-        const Int128 here = left / line.perSecond;
+        const Whole here = left / line.perSecond;
         if (most < 0 || here < most) most = here;
     }
     return static_cast<std::int64_t>(most);
@@ -70,7 +79,8 @@ std::int64_t mostSecond(const std::vector<Limit>& limits, std::int64_t first) {
 
 /// The greatest sum of both counts when there are too many to try each: the sum is concave in `first`, so
 /// halving finds its peak; rounding can only raise the answer.
-std::int64_t peakOf(const std::vector<Limit>& limits, std::int64_t last) {
+template<class Whole>
+std::int64_t peakOf(const std::vector<Limit<Whole>>& limits, std::int64_t last) {
     const auto sum = [&limits](std::int64_t first) {
         long double second = -1;
         for (const auto& line : limits) {
@@ -147,29 +157,28 @@ Int128 barWaste(Tick width, Tick height, Tick armX, Tick armY, Tick side, bool r
     return total - static_cast<Int128>(rarest) * side;
 }
 
-} // namespace
-
-std::int64_t barnesBound(const Problem& problem) {
-    const Int128 cells = static_cast<Int128>(problem.width) * problem.height;
-    Int128 waste = 0;
+template<class Whole>
+std::int64_t barnesIn(const Problem& problem) {
+    const Whole cells = static_cast<Whole>(problem.width) * problem.height;
+    Whole waste = 0;
     for (const Tick side : {problem.sideA, problem.sideB}) {
         const Tick r = problem.width % side;
         const Tick s = problem.height % side;
-        waste = std::max(waste, std::min(static_cast<Int128>(r) * s, static_cast<Int128>(side - r) * (side - s)));
+        waste = std::max(waste, std::min(static_cast<Whole>(r) * s, static_cast<Whole>(side - r) * (side - s)));
     }
-    return static_cast<std::int64_t>((cells - waste) / (static_cast<Int128>(problem.sideA) * problem.sideB));
+    return static_cast<std::int64_t>((cells - waste) / (static_cast<Whole>(problem.sideA) * problem.sideB));
 }
 
-std::int64_t partitionBound(const Problem& problem) {
+template<class Whole>
+std::int64_t partitionIn(const Problem& problem) {
     const auto& [width, height, a, b] = problem;
-    if (width / a > kLongestHull || height / b > kLongestHull) return barnesBound(problem);
-    std::vector<Limit> limits;
+    std::vector<Limit<Whole>> limits;
     addLimits(limits, hullOfSums(width, a, b), height, b, a);
     addLimits(limits, hullOfSums(height, b, a), width, a, b);
-    Int128 mostFirst = -1;
+    Whole mostFirst = -1;
     for (const auto& line : limits) {
         if (line.perFirst == 0) continue;
-        const Int128 here = line.limit / line.perFirst;
+        const Whole here = line.limit / line.perFirst;
         if (mostFirst < 0 || here < mostFirst) mostFirst = here;
     }
     const auto last = static_cast<std::int64_t>(mostFirst);
@@ -180,6 +189,18 @@ std::int64_t partitionBound(const Problem& problem) {
         if (second >= 0) best = std::max(best, first + second);
     }
     return best;
+}
+
+} // namespace
+
+std::int64_t barnesBound(const Problem& problem) {
+    return isShort(problem) ? barnesIn<std::int64_t>(problem) : barnesIn<Int128>(problem);
+}
+
+std::int64_t partitionBound(const Problem& problem) {
+    if (problem.width / problem.sideA > kLongestHull || problem.height / problem.sideB > kLongestHull)
+        return barnesBound(problem);
+    return isShort(problem) ? partitionIn<std::int64_t>(problem) : partitionIn<Int128>(problem);
 }
 
 std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick mostSide) {

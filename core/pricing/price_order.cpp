@@ -126,19 +126,22 @@ void addUpEarnings(PricedOrder& priced) {
     priced.earnings = earningsOf(net, cost, labour, bench);
 }
 
+/// Of the fixed part of one payment's fee, the share of line `i`; the shares add up.
+Money shareOfCardFee(const catalogue::Order& order, std::size_t i, const catalogue::PriceRules& rules) {
+    const auto lines = static_cast<std::int64_t>(order.lines.size());
+    const auto fixed = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
+    return Money::fromMicros(fixed / lines + (static_cast<std::int64_t>(i) < fixed % lines ? 1 : 0));
+}
+
 base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const catalogue::PriceBook& book,
                                        layout::FitMemo& fits) {
     const auto& rules = book.shop.rules;
     PricedOrder priced;
     priced.taxStanding = taxStanding(order, book);
     const bool exempt = priced.taxStanding == TaxStanding::Exempt;
-    const auto lines = static_cast<std::int64_t>(order.lines.size());
     priced.lines.reserve(order.lines.size());
-    for (std::int64_t i = 0; i < lines; ++i) {
-        // The fixed part of one payment's fee, split so that the shares add up.
-        const auto fixed = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
-        const Money share = Money::fromMicros(fixed / lines + (i < fixed % lines ? 1 : 0));
-        auto line = priceLine(order.lines[static_cast<std::size_t>(i)], book, exempt, fits, share);
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        auto line = priceLine(order.lines[i], book, exempt, fits, shareOfCardFee(order, i, rules));
         if (!line) return fail(line.error());
         priced.goods += line->charged;
         priced.lines.push_back(std::move(*line));
@@ -158,12 +161,12 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     return priced;
 }
 
-base::Result<PricedLine> priceCosted(costing::CostSheet cost, const catalogue::OrderLine& line,
+base::Result<PricedLine> priceCosted(const costing::LineCost& cost, const catalogue::OrderLine& line,
                                      const catalogue::PriceBook& book, bool exempt) {
     const auto& rules = book.shop.rules;
     const auto& currency = book.shop.currency;
     PricedLine priced;
-    priced.cost = std::move(cost);
+    priced.cost = cost;
     priced.ladderMarkUp = markUpFor(rules.ladder, line.quantity);
     const bool ownLine = rules.setUp == catalogue::SetUpCharge::OwnLine;
     const bool gross = holdsTax(rules.tax, line.taxable, exempt);
@@ -201,14 +204,19 @@ TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBoo
 
 base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                    layout::FitMemo& fits, Money cardFixed) {
-    auto cost = costing::costLine(line, book, fits, cardFixed);
+    const auto cost = costing::costFigures(line, book, fits, cardFixed);
     if (!cost) return fail(cost.error());
     try {
-        return priceCosted(std::move(*cost), line, book, exempt);
+        return priceCosted(*cost, line, book, exempt);
     } catch (const base::Overflow&) {
         return fail(Code::TooLarge, line.title,
                     fmt::format("{} comes to more than 1,000,000,000; check its pieces and prices.", line.title));
     }
+}
+
+base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
+                                             const catalogue::PriceBook& book, layout::FitMemo& fits) {
+    return costing::costLine(order.lines.at(line), book, fits, shareOfCardFee(order, line, book.shop.rules));
 }
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,

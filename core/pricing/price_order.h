@@ -45,7 +45,7 @@ struct SizeCharge {
 
 /// A line with its price. All amounts but the cost are whole minor units.
 struct PricedLine {
-    costing::CostSheet cost;
+    costing::LineCost cost;
     units::Rate ladderMarkUp;  ///< what the ladder asks at this quantity
     units::Money reckonedEach; ///< by cost, ladder and rounding rule
     units::Money each;         ///< what is asked: the typed price, or the reckoned one
@@ -92,6 +92,11 @@ base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalo
 /// The typed price counts only when the quantity is the line's own.
 base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                    layout::FitMemo& fits, units::Money cardFixed = {});
+
+/// The cost sheet behind a line of a priced order, for whoever opens it; `line` is its number from 0.
+/// Errors: as costLine.
+base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
+                                             const catalogue::PriceBook& book, layout::FitMemo& fits);
 
 /// Whether the order's customer is free of tax on its day.
 TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBook& book);

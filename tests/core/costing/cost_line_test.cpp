@@ -292,6 +292,9 @@ TEST(CostLine, nodesAddUpForRandomLines) {
         EXPECT_EQ(tree.amount, sheet->total);
         expectAddsUp(tree);
         EXPECT_LE(sheet->outOfPocket, sheet->total);
+        const auto figures = costing::costFigures(line, book, fits, cents(30));
+        ASSERT_TRUE(figures.has_value()) << figures.error().detail;
+        EXPECT_EQ(*figures, static_cast<const costing::LineCost&>(*sheet)) << "without its parts";
     }
 }
 
