@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-// How far above the bound mixed rectangles are laid: strips whose best length is known by construction (a sheet cut at
-// random into parts), and bins by the published distributions. pack_bench [problems of each] [ms a strip] [ms a bin]. A
-// step is taken as ten nanoseconds; the processor's time ends it too, and what was used is printed beside it.
+// How far above the least known mixed rectangles are laid: the published strips and bins of tests/data/rectangles.
+// pack_bench [ms a strip] [ms a bin]. A step is taken as ten nanoseconds; the processor's time ends it too, and what
+// was used is printed beside it.
 #include "core/layout/mixed.h"
-#include "tests/reference/rectangles_random.h"
+#include "tests/reference/rectangles_published.h"
 
-#include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
+#include <string>
 
 using namespace sp;
 
@@ -24,68 +24,71 @@ layout::MixedEffort effortOf(double milliseconds) {
     return effort;
 }
 
-void strips(int problems, double milliseconds) {
-    double sum = 0;
-    struct Class { ///< width, best height and number of parts as E. Hopper and B. Turton (2001) chose them
-        std::int64_t width, height;
-        std::size_t parts;
-    };
-    for (const auto& [width, height, parts] :
-         {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49}, Class{60, 90, 73},
-          Class{80, 120, 97}, Class{160, 240, 197}}) {
-        double gap = 0;
-        int exact = 0;
-        const double start = processorMilliseconds();
-        for (int seed = 1; seed <= problems; ++seed) {
-            const auto cut = reference::cutSheet(width, height, parts, static_cast<std::uint64_t>(seed));
-            const auto roll = layout::packRoll(cut.width, cut.pieces, {}, effortOf(milliseconds));
-            if (!roll) continue;
-            gap += roll->length.millimetres() / cut.height.millimetres() - 1;
-            exact += roll->length == cut.height ? 1 : 0;
-        }
-        std::printf("strip, %3zu parts: mean gap %.2f %%, %d of %d exact, %.0f ms each\n", parts, 100 * gap / problems,
-                    exact, problems, (processorMilliseconds() - start) / problems);
-        sum += gap / problems;
+void strips(double milliseconds) {
+    double gap = 0;
+    int exact = 0;
+    const auto all = reference::publishedStrips();
+    const double start = processorMilliseconds();
+    for (const auto& strip : all) {
+        const double before = processorMilliseconds();
+        const auto roll = layout::packRoll(strip.width, strip.pieces, {}, effortOf(milliseconds));
+        if (!roll) continue;
+        const double here = roll->length.millimetres() / strip.leastLength.millimetres() - 1;
+        std::printf("strip %s, %3zu pieces: %.0f of %.0f mm, gap %.2f %%, %.0f ms\n", strip.name.c_str(),
+                    strip.pieces.size(), roll->length.millimetres(), strip.leastLength.millimetres(), 100 * here,
+                    processorMilliseconds() - before);
+        gap += here;
+        exact += roll->length == strip.leastLength ? 1 : 0;
     }
-    std::printf("strips, all %d: mean gap %.2f %%\n", 7 * problems, 100 * sum / 7);
+    std::printf("strips, all %zu: mean gap %.2f %%, %d exact, %.0f ms each\n", all.size(),
+                100 * gap / static_cast<double>(all.size()), exact,
+                (processorMilliseconds() - start) / static_cast<double>(all.size()));
 }
 
-void bins(int problems, double milliseconds) {
-    long used = 0;
-    long bound = 0;
-    int all = 0;
-    const double start = processorMilliseconds();
-    for (int kind = 1; kind <= 10; ++kind) {
-        long usedHere = 0;
-        long boundHere = 0;
-        int proven = 0;
-        int count = 0;
-        for (const std::size_t pieces : {20U, 40U, 60U, 80U, 100U})
-            for (int seed = 1; seed <= problems; ++seed) {
-                const auto bin = reference::publishedBin(kind, pieces, static_cast<std::uint64_t>(seed));
-                const auto plan = layout::packSheets({{"A", bin.sheet, units::Money::fromMicros(1'000'000), {}}},
-                                                     bin.pieces, {}, effortOf(milliseconds));
-                if (!plan) continue;
-                usedHere += static_cast<long>(plan->sheets.size());
-                boundHere += static_cast<long>(plan->sheetBound);
-                proven += plan->proven ? 1 : 0;
-                ++count;
-            }
-        std::printf("bins, class %2d: %ld used, bound %ld (%.2f %%), %d of %d proven\n", kind, usedHere, boundHere,
-                    100.0 * static_cast<double>(usedHere - boundHere) / static_cast<double>(boundHere), proven, count);
-        used += usedHere;
-        bound += boundHere;
-        all += count;
+struct Tally {
+    long used = 0, bound = 0, fewest = 0;
+    int proven = 0, problems = 0;
+
+    void print(const char* name) const {
+        std::printf("bins, %s: %ld used, bound %ld, fewest known %ld (%+.2f %%), %d of %d proven\n", name, used, bound,
+                    fewest, 100.0 * static_cast<double>(used - fewest) / static_cast<double>(fewest), proven, problems);
     }
-    std::printf("bins, all %d: %ld used, bound %ld (%.2f %%), %.0f ms each\n", all, used, bound,
-                100.0 * static_cast<double>(used - bound) / static_cast<double>(bound),
-                (processorMilliseconds() - start) / all);
+};
+
+void bins(double milliseconds) {
+    Tally all;
+    const double start = processorMilliseconds();
+    Tally kind;
+    for (const auto& ten : reference::publishedBins()) {
+        Tally here;
+        for (const auto& bin : ten.problems) {
+            const auto plan = layout::packSheets({{"A", bin.sheet, units::Money::fromMicros(1'000'000), {}}}, bin.laid,
+                                                 {}, effortOf(milliseconds));
+            if (!plan) continue;
+            here.used += static_cast<long>(plan->sheets.size());
+            here.bound += static_cast<long>(plan->sheetBound);
+            here.proven += plan->proven ? 1 : 0;
+            ++here.problems;
+        }
+        here.fewest = ten.fewest;
+        for (Tally* sum : {&kind, &all}) {
+            sum->used += here.used;
+            sum->bound += here.bound;
+            sum->fewest += here.fewest;
+            sum->proven += here.proven;
+            sum->problems += here.problems;
+        }
+        if (ten.problems.front().pieces < 100) continue;
+        kind.print(("class " + std::to_string(ten.problems.front().kind)).c_str());
+        kind = {};
+    }
+    all.print("all");
+    std::printf("%.0f ms each\n", (processorMilliseconds() - start) / all.problems);
 }
 
 } // namespace
 
 int main(int argc, char** argv) {
-    const int problems = argc > 1 ? std::atoi(argv[1]) : 3;
-    strips(problems, argc > 2 ? std::atof(argv[2]) : 50);
-    bins(problems, argc > 3 ? std::atof(argv[3]) : 200);
+    strips(argc > 1 ? std::atof(argv[1]) : 50);
+    bins(argc > 2 ? std::atof(argv[2]) : 200);
 }

@@ -2,7 +2,6 @@
 #include "tests/reference/rectangles_random.h"
 
 #include <algorithm>
-#include <array>
 #include <random>
 
 namespace sp::reference {
@@ -53,36 +52,6 @@ CutSheet cutSheet(std::int64_t width, std::int64_t height, std::size_t parts, st
     for (std::size_t i = 0; i < cut.size(); ++i)
         out.pieces.push_back(draw.from(0, 1) == 0 ? piece(i, cut[i].first, cut[i].second)
                                                   : piece(i, cut[i].second, cut[i].first));
-    return out;
-}
-
-BinProblem publishedBin(int kind, std::size_t pieces, std::uint64_t seed) {
-    Draw draw(seed * 100 + static_cast<std::uint64_t>(kind));
-    constexpr std::array<std::int64_t, 10> kBins{10, 30, 40, 100, 100, 300, 100, 100, 100, 100};
-    constexpr std::array<std::int64_t, 6> kMost{10, 10, 35, 35, 100, 100};
-    const auto k = static_cast<std::size_t>(kind - 1);
-    const std::int64_t bin = kBins[k];
-    BinProblem out{{millimetres(bin), millimetres(bin)}, {}};
-    for (std::size_t i = 0; i < pieces; ++i) {
-        if (kind <= 6) {
-            const std::int64_t w = draw.from(1, kMost[k]);
-            out.pieces.push_back(piece(i, w, draw.from(1, kMost[k])));
-            continue;
-        }
-        // Wide, high, large and small pieces; a class takes its own kind with 70 %, each of the others with 10 %.
-        const std::int64_t roll = draw.from(1, 10);
-        std::int64_t type = kind - 6;
-        if (roll > 7) type = (kind - 7 + roll - 7) % 4 + 1;
-        const std::int64_t half = bin / 2;
-        const std::int64_t long3 = 2 * bin / 3;
-        const std::int64_t w = type == 1   ? draw.from(long3, bin)
-                               : type == 3 ? draw.from(half, bin)
-                                           : draw.from(1, half);
-        const std::int64_t h = type == 2   ? draw.from(long3, bin)
-                               : type == 3 ? draw.from(half, bin)
-                                           : draw.from(1, half);
-        out.pieces.push_back(piece(i, w, h));
-    }
     return out;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/layout/mixed.h"
 
+#include "tests/reference/rectangles_published.h"
 #include "tests/reference/rectangles_random.h"
 #include "tests/support/amounts.h"
 
@@ -152,47 +153,47 @@ TEST(MixedRectangles, giveTheSameAnswerTwice) {
         EXPECT_EQ(first->placements[i].at, second->placements[i].at);
 }
 
-/// Strips cut from a sheet have a known best length. Width, best length and number of parts are those of the
-/// seven published classes (E. Hopper and B. Turton, European Journal of Operational Research 128, 2001); the
-/// cuts are ours.
-TEST(MixedRectangles, comeNearTheKnownLengthOfACutSheet) {
-    struct Class {
-        std::int64_t width, height;
-        std::size_t parts;
-    };
+/// The 21 strips of Hopper and Turton, whose least length is known (source: tests/data/rectangles/strips.txt).
+TEST(PublishedStrips, areLaidNearTheirLeastLength) {
+    const auto strips = reference::publishedStrips();
+    ASSERT_EQ(strips.size(), 21U);
     double gap = 0;
-    int problems = 0;
-    for (const auto& [width, height, parts] :
-         {Class{20, 20, 17}, Class{40, 15, 25}, Class{60, 30, 29}, Class{60, 60, 49}, Class{60, 90, 73},
-          Class{80, 120, 97}, Class{160, 240, 197}})
-        for (std::uint64_t seed = 1; seed <= 3; ++seed) {
-            const auto cut = reference::cutSheet(width, height, parts, seed);
-            const auto roll = packRoll(cut.width, cut.pieces, {}, {4'000'000, {}});
-            ASSERT_TRUE(roll.has_value());
-            EXPECT_EQ(faultOf(roll->placements, cut.pieces, {{cut.width, roll->length}}, {}), "")
-                << parts << " " << seed;
-            EXPECT_GE(roll->length, cut.height);
-            EXPECT_LE(roll->bound, cut.height);
-            gap += roll->length.millimetres() / cut.height.millimetres() - 1;
-            ++problems;
-        }
-    EXPECT_LE(gap / problems, 0.01);
+    for (const auto& strip : strips) {
+        const auto roll = packRoll(strip.width, strip.pieces, {}, {2'000'000, {}});
+        ASSERT_TRUE(roll.has_value()) << strip.name;
+        EXPECT_EQ(faultOf(roll->placements, strip.pieces, {{strip.width, roll->length}}, {}), "") << strip.name;
+        EXPECT_GE(roll->length, strip.leastLength) << strip.name;
+        EXPECT_LE(roll->bound, strip.leastLength) << strip.name;
+        gap += roll->length.millimetres() / strip.leastLength.millimetres() - 1;
+    }
+    EXPECT_LE(gap / 21, 0.02);
 }
 
-TEST(MixedRectangles, keepTheirBoundsOnThePublishedClasses) {
+/// One in ten of the 500 published bins (source: tests/data/rectangles/bins.txt); pack_bench takes all of them.
+TEST(PublishedBins, areFilledAndNeverBeatTheirBounds) {
+    const auto all = reference::publishedBins();
+    ASSERT_EQ(all.size(), 50U);
     std::size_t used = 0;
     std::int64_t bound = 0;
-    for (int kind = 1; kind <= 10; ++kind)
-        for (const std::size_t pieces : {20U, 60U}) {
-            const auto bin = reference::publishedBin(kind, pieces, 11);
+    for (const auto& ten : all) {
+        ASSERT_EQ(ten.problems.size(), 10U);
+        std::int64_t together = 0;
+        for (const auto& bin : ten.problems) {
+            ASSERT_EQ(bin.laid.size(), static_cast<std::size_t>(bin.pieces));
             const std::vector<MixedSheet> sheets{{"A", bin.sheet, money(100), {}}};
-            const auto plan = packSheets(sheets, bin.pieces, {}, {1'000'000, {}});
-            ASSERT_TRUE(plan.has_value()) << kind;
-            EXPECT_EQ(faultOf(*plan, sheets, bin.pieces, {}), "") << kind;
+            const bool isSample = bin.number == 1;
+            const auto plan = packSheets(sheets, bin.laid, {}, {isSample ? 500'000 : 1, {}});
+            ASSERT_TRUE(plan.has_value()) << bin.kind << " " << bin.pieces << " " << bin.number;
+            together += plan->sheetBound;
+            if (!isSample) continue;
+            EXPECT_EQ(faultOf(*plan, sheets, bin.laid, {}), "") << bin.kind << " " << bin.pieces;
             used += plan->sheets.size();
             bound += plan->sheetBound;
         }
-    EXPECT_LE(static_cast<double>(used), 1.08 * static_cast<double>(bound));
+        EXPECT_LE(together, ten.fewest) << "a bound above what others have packed is wrong: class "
+                                        << ten.problems[0].kind << " with " << ten.problems[0].pieces;
+    }
+    EXPECT_LE(static_cast<double>(used), 1.05 * static_cast<double>(bound));
 }
 
 TEST(MixedRectangles, stopWhenToldEvenWhereAPieceFillsASheetByItself) {
