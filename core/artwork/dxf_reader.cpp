@@ -33,9 +33,9 @@ struct Unit {
     std::string_view name;
 };
 // Values of $INSUNITS (DXF reference, HEADER section); no shop works in the astronomical ones.
-constexpr Unit kUnits[] = {{1, 25.4, "in"},  {2, 304.8, "ft"},    {4, 1, "mm"},       {5, 10, "cm"},
-                           {6, 1000, "m"},   {8, 25.4e-6, "µin"}, {9, 0.0254, "mil"}, {10, 914.4, "yd"},
-                           {13, 1e-3, "µm"}, {14, 100, "dm"}};
+constexpr Unit kUnits[] = {{1, 25.4, "in"},   {2, 304.8, "ft"}, {4, 1, "mm"},        {5, 10, "cm"},
+                           {7, 1e6, "km"},    {6, 1000, "m"},   {8, 25.4e-6, "µin"}, {9, 0.0254, "mil"},
+                           {10, 914.4, "yd"}, {13, 1e-3, "µm"}, {14, 100, "dm"}};
 
 struct Layer {
     int colour = 7;

@@ -59,11 +59,8 @@ class PathReader {
 
     template<std::size_t N>
     bool numbers(std::array<double, N>& values) {
-        for (auto& value : values) {
-            const auto number = m_scanner.number();
-            if (!number) return false;
-            value = *number;
-        }
+        for (auto& value : values)
+            if (!m_scanner.number(value)) return false;
         return true;
     }
 
@@ -92,23 +89,28 @@ class PathReader {
         ry = std::abs(ry);
         if (from == to) return;
         if (!(rx > 1e-12) || !(ry > 1e-12)) return line(to);
-        const Matrix turned = degrees == 0 ? Matrix{} : Matrix::rotation(degrees);
+        const Matrix turned = degrees == 0 || rx == ry ? Matrix{} : Matrix::rotation(degrees); // a circle has no axes
         const Matrix back{turned.a, -turned.b, -turned.c, turned.d, 0, 0};
         const Point half = back(0.5 * (from - to));
-        const double lambda = std::sqrt((half.x / rx) * (half.x / rx) + (half.y / ry) * (half.y / ry));
-        if (lambda > 1) {
+        // In the frame where the ellipse is the unit circle.
+        Point h{half.x / rx, half.y / ry};
+        double square = dot(h, h);
+        if (square > 1) { // radii that do not reach are made to
+            const double lambda = std::sqrt(square);
             rx *= lambda;
             ry *= lambda;
+            h = (1 / lambda) * h;
+            square = 1;
         }
-        // In the frame where the ellipse is the unit circle.
-        const Point h{half.x / rx, half.y / ry};
-        const double square = dot(h, h);
-        double reach = std::sqrt(std::max(0.0, 1 / square - 1));
+        const double beyond = 1 - square; // 0 for half an ellipse
+        double reach = beyond > 1e-9 ? std::sqrt(beyond / square) : 0;
         if (large == sweep) reach = -reach;
         const Point centre{reach * h.y, -reach * h.x};
         const Point u = h - centre;
         const Point v = Point{-h.x, -h.y} - centre;
-        double span = std::atan2(cross(u, v), dot(u, v));
+        // Two halves are how most programs write a hole.
+        const bool isHalf = reach == 0;
+        double span = isHalf ? (sweep ? std::numbers::pi : -std::numbers::pi) : std::atan2(cross(u, v), dot(u, v));
         if (sweep && span < 0) span += 2 * std::numbers::pi;
         if (!sweep && span > 0) span -= 2 * std::numbers::pi;
         const Point centreHere = turned(Point{centre.x * rx, centre.y * ry}) + middle(from, to);
@@ -174,11 +176,8 @@ class PathReader {
     bool curve(char command, Point from) {
         std::array<double, 6> v{};
         const std::size_t wanted = command == 'c' ? 6 : command == 't' ? 2 : 4;
-        for (std::size_t i = 0; i < wanted; ++i) {
-            const auto number = m_scanner.number();
-            if (!number) return false;
-            v[i] = *number;
-        }
+        for (std::size_t i = 0; i < wanted; ++i)
+            if (!m_scanner.number(v[i])) return false;
         const auto at = [&](std::size_t i) { return from + Point{v[i], v[i + 1]}; };
         const Point mirrored = m_at + (m_at - m_control);
         if (command == 'c') {
@@ -200,11 +199,11 @@ class PathReader {
         std::array<double, 3> shape{};
         std::array<double, 2> to{};
         if (!numbers(shape)) return false;
-        const auto large = m_scanner.flag();
-        const auto sweep = large ? m_scanner.flag() : std::nullopt;
-        if (!sweep || !numbers(to)) return false;
+        bool large = false;
+        bool sweep = false;
+        if (!m_scanner.flag(large) || !m_scanner.flag(sweep) || !numbers(to)) return false;
         begin();
-        arc(shape[0], shape[1], shape[2], *large, *sweep, from + Point{to[0], to[1]});
+        arc(shape[0], shape[1], shape[2], large, sweep, from + Point{to[0], to[1]});
         m_previous = 'a';
         return true;
     }
@@ -234,16 +233,15 @@ bool addPolygon(std::string_view points, bool closed, const Placing& placing, Su
     bool first = true;
     bool good = true;
     while (!scanner.isDone() && !builder.isFull()) {
-        const auto x = scanner.number();
-        const auto y = x ? scanner.number() : std::nullopt;
-        if (!y) {
+        Point at;
+        if (!scanner.number(at.x) || !scanner.number(at.y)) {
             good = false;
             break;
         }
         if (first)
-            scratch.start(placing.matrix({*x, *y}));
+            scratch.start(placing.matrix(at));
         else
-            scratch.lineTo(placing.matrix({*x, *y}));
+            scratch.lineTo(placing.matrix(at));
         builder.countSegment();
         first = false;
     }

@@ -63,13 +63,12 @@ bool Scanner::take(char c) {
     return true;
 }
 
-std::optional<double> Scanner::oddNumber() {
+bool Scanner::oddNumber(double& value) {
     const char* from = m_at;
     if (from != m_end && *from == '+') ++from;
     const char* digits = from;
     if (digits != m_end && *digits == '-' && digits == m_at) ++digits;
-    if (digits == m_end || !(isDigit(*digits) || *digits == '.')) return std::nullopt; // no inf, no nan
-    double value = 0;
+    if (digits == m_end || !(isDigit(*digits) || *digits == '.')) return false; // no inf, no nan
     const auto [stop, trouble] = std::from_chars(from, m_end, value);
     if (trouble == std::errc::result_out_of_range && stop != from) {
         // An underflow is a zero; an overflow is refused below.
@@ -77,20 +76,20 @@ std::optional<double> Scanner::oddNumber() {
         for (const char* c = digits; c != stop; ++c)
             if ((*c == 'e' || *c == 'E') && c + 1 != stop && c[1] == '-') value = 0;
     } else if (trouble != std::errc()) {
-        return std::nullopt;
+        return false;
     }
-    if (!(std::abs(value) <= kLargestNumber)) return std::nullopt;
+    if (!(std::abs(value) <= kLargestNumber)) return false;
     m_at = stop;
     skipSeparator();
-    return value;
+    return true;
 }
 
-std::optional<bool> Scanner::flag() {
+bool Scanner::flag(bool& value) {
     skipSpace();
-    if (peek() != '0' && peek() != '1') return std::nullopt;
-    const bool value = *m_at++ == '1';
+    if (peek() != '0' && peek() != '1') return false;
+    value = *m_at++ == '1';
     skipSeparator();
-    return value;
+    return true;
 }
 
 std::string_view Scanner::word() {

@@ -93,6 +93,7 @@ void Subpath::start(Point at) {
     m_first = m_last = at;
     m_closed = m_curved = m_isTooLong = false;
     m_segments.clear();
+    m_turns.clear();
 }
 
 void Subpath::append(const Segment& segment) {
@@ -101,12 +102,14 @@ void Subpath::append(const Segment& segment) {
 }
 
 void Subpath::lineTo(Point to) {
+    if (!m_turns.empty()) drawTurns();
     if (to == m_last) return;
     append({false, {}, {}, to});
     m_last = to;
 }
 
 void Subpath::cubicTo(Point control1, Point control2, Point to) {
+    if (!m_turns.empty()) drawTurns();
     if (to == m_last && control1 == m_last && control2 == m_last) return;
     append({true, control1, control2, to});
     m_last = to;
@@ -114,6 +117,23 @@ void Subpath::cubicTo(Point control1, Point control2, Point to) {
 }
 
 void Subpath::arc(const Matrix& fromUnitCircle, Point arm, double sweep) {
+    constexpr std::size_t kMostTurns = 8;
+    if (m_segments.empty() && m_turns.size() < kMostTurns) {
+        m_turns.push_back({fromUnitCircle, arm, sweep});
+        return;
+    }
+    if (!m_turns.empty()) drawTurns();
+    draw({fromUnitCircle, arm, sweep});
+}
+
+void Subpath::drawTurns() {
+    const auto turns = std::move(m_turns);
+    m_turns.clear();
+    for (const Turn& turn : turns) draw(turn);
+}
+
+void Subpath::draw(const Turn& turn) {
+    auto [fromUnitCircle, arm, sweep] = turn;
     const double quarters = std::ceil(std::abs(sweep) / (std::numbers::pi / 2) - 1e-6);
     const int pieces = static_cast<int>(std::clamp(quarters, 1.0, 8.0));
     if (const double angle = sweep / pieces; !(std::abs(angle - m_step.angle) < 1e-13))
@@ -128,7 +148,31 @@ void Subpath::arc(const Matrix& fromUnitCircle, Point arm, double sweep) {
 
 bool Subpath::endsMeet(double reach) const { return distance(m_first, m_last) <= reach; }
 
+/// The one circle that all arcs lie on and together go round once; nothing where only a fit can tell.
+std::optional<RoundFit> Subpath::wheel() const {
+    constexpr double kAlike = 1e-3;
+    const Matrix& first = m_turns.front().fromUnitCircle;
+    const HalfAxes axes = halfAxes(first, 1, 1);
+    const double radius = 0.5 * (axes.large + axes.small);
+    const double play = kAlike * radius;
+    if (!(axes.large - axes.small <= play)) return std::nullopt;
+    double round = 0;
+    for (const Turn& turn : m_turns) {
+        const Matrix& m = turn.fromUnitCircle;
+        const double strays = std::max({std::abs(m.a - first.a), std::abs(m.b - first.b), std::abs(m.c - first.c),
+                                        std::abs(m.d - first.d), std::abs(m.e - first.e), std::abs(m.f - first.f)});
+        if (!(strays <= play)) return std::nullopt;
+        round += turn.sweep;
+    }
+    if (!(std::abs(std::abs(round) - 2 * std::numbers::pi) <= kAlike)) return std::nullopt;
+    return RoundFit{{first.e, first.f}, radius};
+}
+
 std::optional<RoundFit> Subpath::fitCircle() {
+    if (!m_turns.empty()) {
+        if (auto whole = wheel()) return whole;
+        drawTurns();
+    }
     if (m_segments.size() < 2 && !m_curved) return std::nullopt;
     m_samples.clear();
     Point at = m_first;
@@ -160,6 +204,7 @@ std::optional<RoundFit> Subpath::fitCircle() {
 }
 
 std::vector<Point>& Subpath::flatten() {
+    if (!m_turns.empty()) drawTurns();
     m_samples.assign(1, m_first);
     Point at = m_first;
     for (const Segment& s : m_segments) {
@@ -180,7 +225,7 @@ std::vector<Point>& Subpath::flatten() {
 }
 
 void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
-    if (m_segments.empty()) return;
+    if (m_segments.empty() && m_turns.empty()) return;
     if (m_isTooLong) return builder.refuseSegments();
     if (const auto fit = fitCircle()) {
         builder.add(Disc{fit->centre, fit->radius, ink, shape});

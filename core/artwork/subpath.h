@@ -56,8 +56,18 @@ class Subpath {
         Point to;
     };
 
+    /// An arc as it was given, not yet made into curves.
+    struct Turn {
+        Matrix fromUnitCircle;
+        Point arm;
+        double sweep = 0;
+    };
+
     bool endsMeet(double reach) const;
     void append(const Segment& segment);
+    void draw(const Turn& turn);
+    void drawTurns();
+    std::optional<RoundFit> wheel() const;
 
     /// What an arc of one piece needs; paths repeat their arcs.
     struct Step {
@@ -70,6 +80,7 @@ class Subpath {
     bool m_closed = false;
     bool m_curved = false;
     bool m_isTooLong = false;
+    std::vector<Turn> m_turns; ///< while there is nothing else: most holes are two arcs and need no curves
     std::vector<Segment> m_segments;
     std::vector<Point> m_samples;
 };

@@ -6,6 +6,8 @@
 #include "core/artwork/path_data.h"
 #include "core/artwork/scanner.h"
 #include "core/artwork/style_sheet.h"
+#include "core/artwork/svg_kinds.h"
+#include "core/artwork/svg_paints.h"
 #include "core/artwork/svg_values.h"
 
 #include <fmt/format.h>
@@ -21,86 +23,11 @@ namespace sp::artwork {
 
 namespace {
 
-enum class Kind : std::uint8_t {
-    Group, ///< g, a: only holds others
-    Svg,
-    Switch,
-    Use,
-    Circle,
-    Ellipse,
-    Rectangle,
-    Path,
-    Polygon,
-    Polyline,
-    Line,
-    Text,
-    Image,
-    Foreign,
-    Script,
-    NotDrawn, ///< defs and all that stands for something else
-    Unknown
-};
-
-Kind kindOf(std::string_view name) {
-    static const std::unordered_map<std::string_view, Kind> kinds = {
-        {"g", Kind::Group},
-        {"a", Kind::Group},
-        {"svg", Kind::Svg},
-        {"switch", Kind::Switch},
-        {"use", Kind::Use},
-        {"circle", Kind::Circle},
-        {"ellipse", Kind::Ellipse},
-        {"rect", Kind::Rectangle},
-        {"path", Kind::Path},
-        {"polygon", Kind::Polygon},
-        {"polyline", Kind::Polyline},
-        {"line", Kind::Line},
-        {"text", Kind::Text},
-        {"flowRoot", Kind::Text},
-        {"image", Kind::Image},
-        {"foreignObject", Kind::Foreign},
-        {"script", Kind::Script},
-        {"defs", Kind::NotDrawn},
-        {"symbol", Kind::NotDrawn},
-        {"clipPath", Kind::NotDrawn},
-        {"mask", Kind::NotDrawn},
-        {"pattern", Kind::NotDrawn},
-        {"marker", Kind::NotDrawn},
-        {"linearGradient", Kind::NotDrawn},
-        {"radialGradient", Kind::NotDrawn},
-        {"meshgradient", Kind::NotDrawn},
-        {"hatch", Kind::NotDrawn},
-        {"filter", Kind::NotDrawn},
-        {"font", Kind::NotDrawn},
-        {"font-face", Kind::NotDrawn},
-        {"style", Kind::NotDrawn},
-        {"title", Kind::NotDrawn},
-        {"desc", Kind::NotDrawn},
-        {"metadata", Kind::NotDrawn},
-        {"view", Kind::NotDrawn},
-        {"cursor", Kind::NotDrawn},
-        {"color-profile", Kind::NotDrawn},
-        {"animate", Kind::NotDrawn},
-        {"animateMotion", Kind::NotDrawn},
-        {"animateTransform", Kind::NotDrawn},
-        {"animateColor", Kind::NotDrawn},
-        {"set", Kind::NotDrawn},
-    };
-    const auto found = kinds.find(name);
-    return found == kinds.end() ? Kind::Unknown : found->second;
-}
-
-struct Paint {
-    enum class Kind : std::uint8_t { None, Solid, Pattern };
-    Kind kind = Kind::None;
-    std::uint32_t rgb = 0;
-};
-
 /// What an element hands on to those inside it.
 struct State {
     Matrix matrix;
-    Paint fill{Paint::Kind::Solid, 0};
-    Paint stroke;
+    SvgPaint fill{SvgPaint::Kind::Solid, 0};
+    SvgPaint stroke;
     std::uint32_t colour = 0;
     bool evenOdd = false;
     bool visible = true;
@@ -124,7 +51,8 @@ class SvgReader {
         , m_fileName(fileName)
         , m_builder(fileName, limits)
         , m_hidden(fileName, limits)
-        , m_unpainted(fileName, limits) {}
+        , m_unpainted(fileName, limits)
+        , m_paints(document, m_sheet, m_builder) {}
 
     DrawingBuilder& builder() { return m_builder; }
 
@@ -134,8 +62,6 @@ class SvgReader {
             return base::fail(
                 base::Code::Foreign, std::string(m_fileName),
                 fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.", m_fileName));
-        const std::string_view rootName = root.name();
-        m_prefix = rootName.substr(0, rootName.size() - 3);
         if (!gatherStyles(root))
             return base::fail(base::Code::TooLarge, std::string(m_fileName),
                               fmt::format("{} nests its groups more than {} deep; ungroup the artwork and save it "
@@ -161,10 +87,10 @@ class SvgReader {
             m_builder.warn(fmt::format("{} style rules were not understood and left aside.", m_sheet.unread()));
         if (m_sheet.wantsOtherFiles())
             m_builder.warn("The drawing asks for a style sheet in another file, which was not opened.");
-        if (!m_gradients.empty())
-            m_builder.warn(fmt::format("{} {}.", m_gradients.size(),
-                                       m_gradients.size() == 1 ? "gradient stands for its first colour"
-                                                               : "gradients stand for their first colours"));
+        if (m_paints.gradients() > 0)
+            m_builder.warn(fmt::format("{} {}.", m_paints.gradients(),
+                                       m_paints.gradients() == 1 ? "gradient stands for its first colour"
+                                                                 : "gradients stand for their first colours"));
         if (m_clippedShapes > 0)
             m_builder.warn(
                 fmt::format("{} shapes stand behind a clip path or mask and are counted whole.", m_clippedShapes));
@@ -231,7 +157,7 @@ class SvgReader {
             m_builder.setUnit(std::nullopt, "px");
         }
         if (!state.matrix.isFinite()) state.matrix = {};
-        const State inner = entered(root, Kind::Svg, state);
+        const State inner = entered(root, SvgKind::Svg, state);
         readChildren(root, inner);
     }
 
@@ -243,37 +169,28 @@ class SvgReader {
         }
     }
 
-    /// The name without the drawing's own prefix; empty for elements of other kinds of file.
-    std::string_view svgName(std::string_view name) const {
-        if (!m_prefix.empty() && name.starts_with(m_prefix))
-            name.remove_prefix(m_prefix.size());
-        else if (name.starts_with("svg:"))
-            name.remove_prefix(4);
-        return name.find(':') == std::string_view::npos ? name : std::string_view();
-    }
-
     void readElement(pugi::xml_node node, const State& outer) {
-        const std::string_view name = svgName(node.name());
+        const std::string_view name = m_paints.svgName(node.name());
         if (name.empty() || outer.depth > kDeepest) return;
-        const Kind kind = kindOf(name);
+        const SvgKind kind = svgKindOf(name);
         switch (kind) {
-        case Kind::NotDrawn: return;
-        case Kind::Unknown: return leaveUnknown(name);
-        case Kind::Script: return m_builder.leaveOut("script, never run");
-        case Kind::Foreign: return m_builder.leaveOut("embedded page, not a drawing");
-        case Kind::Image: return m_builder.leaveOut("bitmap");
-        case Kind::Text: return m_builder.leaveOut("text not turned to outlines");
-        case Kind::Group: return readChildren(node, entered(node, kind, outer));
-        case Kind::Switch: return readSwitch(node, entered(node, kind, outer));
-        case Kind::Svg: return readViewport(node, entered(node, kind, outer), node);
-        case Kind::Use: return readUse(node, entered(node, kind, outer));
-        case Kind::Circle:
-        case Kind::Ellipse:
-        case Kind::Rectangle:
-        case Kind::Path:
-        case Kind::Polygon:
-        case Kind::Polyline:
-        case Kind::Line: return readShape(node, kind, entered(node, kind, outer));
+        case SvgKind::NotDrawn: return;
+        case SvgKind::Unknown: return leaveUnknown(name);
+        case SvgKind::Script: return m_builder.leaveOut("script, never run");
+        case SvgKind::Foreign: return m_builder.leaveOut("embedded page, not a drawing");
+        case SvgKind::Image: return m_builder.leaveOut("bitmap");
+        case SvgKind::Text: return m_builder.leaveOut("text not turned to outlines");
+        case SvgKind::Group: return readChildren(node, entered(node, kind, outer));
+        case SvgKind::Switch: return readSwitch(node, entered(node, kind, outer));
+        case SvgKind::Svg: return readViewport(node, entered(node, kind, outer), node);
+        case SvgKind::Use: return readUse(node, entered(node, kind, outer));
+        case SvgKind::Circle:
+        case SvgKind::Ellipse:
+        case SvgKind::Rectangle:
+        case SvgKind::Path:
+        case SvgKind::Polygon:
+        case SvgKind::Polyline:
+        case SvgKind::Line: return readShape(node, kind, entered(node, kind, outer));
         }
     }
 
@@ -286,7 +203,7 @@ class SvgReader {
                                                                  : "other unknown elements");
     }
 
-    State entered(pugi::xml_node node, Kind kind, const State& outer) {
+    State entered(pugi::xml_node node, SvgKind kind, const State& outer) {
         State state = outer;
         ++state.depth;
         m_values.fill({});
@@ -306,18 +223,18 @@ class SvgReader {
                 applyTransform(valueOf(attribute), state);
             else if (name.size() > 3 && propertyFrom(name, property))
                 set(property, trimmed(valueOf(attribute)), 1);
-            else if (kind == Kind::Group && name.ends_with(":label"))
+            else if (kind == SvgKind::Group && name.ends_with(":label"))
                 label = valueOf(attribute);
-            else if (kind == Kind::Group && name.ends_with(":groupmode"))
+            else if (kind == SvgKind::Group && name.ends_with(":groupmode"))
                 mode = valueOf(attribute);
         }
         if (!m_sheet.isEmpty())
-            for (const Declaration* d : m_sheet.matching(node, svgName(node.name()), classes, id))
+            for (const Declaration* d : m_sheet.matching(node, m_paints.svgName(node.name()), classes, id))
                 set(d->property, d->value, d->important ? 4 : 2);
         if (!style.empty())
             eachDeclaration(style, [this](const Declaration& d) { set(d.property, d.value, d.important ? 5 : 3); });
         applyValues(outer, state);
-        if (kind == Kind::Group) nameLayer(state, mode == "layer", label.empty() ? id : label);
+        if (kind == SvgKind::Group) nameLayer(state, mode == "layer", label.empty() ? id : label);
         return state;
     }
 
@@ -347,9 +264,9 @@ class SvgReader {
         if (const auto text = value(Property::Colour); !text.empty())
             if (const auto rgb = parseColour(text)) state.colour = *rgb;
         if (const auto text = value(Property::Fill); !text.empty())
-            state.fill = paintFrom(text, outer.fill, state.colour);
+            state.fill = m_paints.paintFrom(text, outer.fill, state.colour);
         if (const auto text = value(Property::Stroke); !text.empty())
-            state.stroke = paintFrom(text, outer.stroke, state.colour);
+            state.stroke = m_paints.paintFrom(text, outer.stroke, state.colour);
         if (value(Property::Display) == "none") state.shown = false;
         if (const auto text = value(Property::Visibility); !text.empty() && text != "inherit")
             state.visible = text == "visible";
@@ -369,85 +286,10 @@ class SvgReader {
         state.layer = static_cast<std::uint32_t>(m_layers.size() - 1);
     }
 
-    /// `inherited` is what holds outside, for "inherit" and for what cannot be read.
-    Paint paintFrom(std::string_view text, Paint inherited, std::uint32_t colour) {
-        if (text == "none" || text == "transparent") return {};
-        if (text == "inherit") return inherited;
-        if (equalsIgnoringCase(text, "currentcolor")) return {Paint::Kind::Solid, colour};
-        if (text.starts_with("url(")) return paintServer(text, inherited, colour);
-        if (const auto rgb = parseColour(text)) return {Paint::Kind::Solid, *rgb};
-        return inherited;
-    }
-
-    Paint paintServer(std::string_view text, Paint inherited, std::uint32_t colour) {
-        const auto close = std::min(text.find(')'), text.size());
-        std::string_view target = trimmed(text.substr(4, close - 4));
-        while (!target.empty() && (target.front() == '"' || target.front() == '\'' || target.front() == '#'))
-            target.remove_prefix(1);
-        while (!target.empty() && (target.back() == '"' || target.back() == '\'')) target.remove_suffix(1);
-        const pugi::xml_node server = byId(target);
-        const std::string_view name = localName(server.name());
-        if (name == "pattern") return {Paint::Kind::Pattern, 0};
-        if (name == "linearGradient" || name == "radialGradient" || name == "meshgradient") {
-            const auto [known, isNew] = m_gradients.try_emplace(target);
-            if (isNew)
-                if (const auto rgb = firstStop(server, colour)) known->second = {Paint::Kind::Solid, *rgb};
-            return known->second;
-        }
-        const auto fallback = close < text.size() ? trimmed(text.substr(close + 1)) : std::string_view();
-        return fallback.empty() || fallback.starts_with("url(") ? Paint{} : paintFrom(fallback, inherited, colour);
-    }
-
-    std::optional<std::uint32_t> firstStop(pugi::xml_node gradient, std::uint32_t colour) {
-        for (int hops = 0; hops < 8 && gradient; ++hops) {
-            for (const auto& stop : gradient.children()) {
-                if (svgName(stop.name()) != "stop") continue;
-                std::string_view text = stop.attribute("stop-color").value();
-                for (const Declaration* d :
-                     m_sheet.matching(stop, "stop", stop.attribute("class").value(), stop.attribute("id").value()))
-                    if (d->property == Property::StopColour) text = d->value;
-                eachDeclaration(stop.attribute("style").value(), [&](const Declaration& d) {
-                    if (d.property == Property::StopColour) text = d.value;
-                });
-                if (equalsIgnoringCase(text, "currentcolor")) return colour;
-                return parseColour(text).value_or(0);
-            }
-            gradient = byReference(gradient);
-        }
-        return std::nullopt;
-    }
-
-    std::string_view referenceOf(pugi::xml_node node) {
-        for (const auto& attribute : node.attributes())
-            if (localName(attribute.name()) == "href") return trimmed(valueOf(attribute));
-        return {};
-    }
-
-    pugi::xml_node byReference(pugi::xml_node node) {
-        const auto reference = referenceOf(node);
-        return reference.starts_with('#') ? byId(reference.substr(1)) : pugi::xml_node();
-    }
-
-    pugi::xml_node byId(std::string_view id) {
-        if (!m_idsKnown) {
-            m_idsKnown = true;
-            const pugi::xml_node root = m_document.document_element();
-            gatherIds(root);
-        }
-        const auto found = m_ids.find(id);
-        return found == m_ids.end() ? pugi::xml_node() : found->second;
-    }
-
-    void gatherIds(pugi::xml_node node) {
-        if (const auto id = node.attribute("id")) m_ids.try_emplace(id.value(), node);
-        for (const auto& child : node.children())
-            if (child.type() == pugi::node_element) gatherIds(child);
-    }
-
     void readSwitch(pugi::xml_node node, const State& state) {
         for (const auto& child : node.children()) {
             m_builder.visit();
-            if (child.type() != pugi::node_element || svgName(child.name()).empty()) continue;
+            if (child.type() != pugi::node_element || m_paints.svgName(child.name()).empty()) continue;
             if (child.attribute("requiredExtensions") || child.attribute("requiredFeatures").value()[0] != '\0')
                 continue;
             const std::string_view language = child.attribute("systemLanguage").value();
@@ -492,9 +334,9 @@ class SvgReader {
     }
 
     void readUse(pugi::xml_node node, State state) {
-        const auto reference = referenceOf(node);
+        const auto reference = m_paints.referenceOf(node);
         if (!reference.starts_with('#')) return m_builder.leaveOut("part of another file, not opened");
-        const pugi::xml_node target = byId(reference.substr(1));
+        const pugi::xml_node target = m_paints.byId(reference.substr(1));
         if (!target) return m_builder.leaveOut("copy of a part that is not in the file");
         if (state.uses >= kDeepestUse || std::find(m_using.begin(), m_using.end(), target) != m_using.end())
             return m_builder.leaveOut("copy of a part inside itself");
@@ -502,33 +344,33 @@ class SvgReader {
         state.matrix = state.matrix * Matrix::translation(lengthOf(node, "x", state.viewWidth, 0),
                                                           lengthOf(node, "y", state.viewHeight, 0));
         m_using.push_back(target);
-        const std::string_view name = svgName(target.name());
+        const std::string_view name = m_paints.svgName(target.name());
         if (name == "symbol" || name == "svg")
-            readViewport(target, entered(target, Kind::Svg, state), node);
+            readViewport(target, entered(target, SvgKind::Svg, state), node);
         else
             readElement(target, state);
         m_using.pop_back();
     }
 
     std::uint32_t inkFor(const State& state) {
-        const bool filled = state.fill.kind != Paint::Kind::None;
-        const Paint paint = filled ? state.fill : state.stroke;
+        const bool filled = state.fill.kind != SvgPaint::Kind::None;
+        const SvgPaint paint = filled ? state.fill : state.stroke;
         const std::uint64_t key = static_cast<std::uint64_t>(state.layer) << 28 |
                                   static_cast<std::uint64_t>(filled) << 27 |
                                   static_cast<std::uint64_t>(paint.kind) << 24 | paint.rgb;
         const auto [found, isNew] = m_inks.try_emplace(key, 0);
         if (isNew)
-            found->second = m_builder.inkOf(paint.kind == Paint::Kind::Pattern ? "pattern" : colourText(paint.rgb),
+            found->second = m_builder.inkOf(paint.kind == SvgPaint::Kind::Pattern ? "pattern" : colourText(paint.rgb),
                                             m_layers[state.layer], filled);
         return found->second;
     }
 
-    void readShape(pugi::xml_node node, Kind kind, const State& state) {
+    void readShape(pugi::xml_node node, SvgKind kind, const State& state) {
         DrawingBuilder* target = &m_builder;
         Placing placing{state.matrix, state.evenOdd, 0, 0};
         if (!state.shown || !state.visible) {
             target = &m_hidden;
-        } else if (state.fill.kind == Paint::Kind::None && state.stroke.kind == Paint::Kind::None) {
+        } else if (state.fill.kind == SvgPaint::Kind::None && state.stroke.kind == SvgPaint::Kind::None) {
             target = &m_unpainted;
         } else {
             placing.ink = inkFor(state);
@@ -544,19 +386,19 @@ class SvgReader {
         }
     }
 
-    bool addShape(pugi::xml_node node, Kind kind, const State& state, const Placing& placing, DrawingBuilder& to) {
+    bool addShape(pugi::xml_node node, SvgKind kind, const State& state, const Placing& placing, DrawingBuilder& to) {
         const double w = state.viewWidth;
         const double h = state.viewHeight;
-        if (kind == Kind::Path) return addPath(valueOf(node.attribute("d")), placing, m_path, to);
-        if (kind == Kind::Polygon || kind == Kind::Polyline)
-            return addPolygon(valueOf(node.attribute("points")), kind == Kind::Polygon, placing, m_path, to);
-        if (kind == Kind::Line) {
+        if (kind == SvgKind::Path) return addPath(valueOf(node.attribute("d")), placing, m_path, to);
+        if (kind == SvgKind::Polygon || kind == SvgKind::Polyline)
+            return addPolygon(valueOf(node.attribute("points")), kind == SvgKind::Polygon, placing, m_path, to);
+        if (kind == SvgKind::Line) {
             m_path.start(placing.matrix({lengthOf(node, "x1", w, 0), lengthOf(node, "y1", h, 0)}));
             m_path.lineTo(placing.matrix({lengthOf(node, "x2", w, 0), lengthOf(node, "y2", h, 0)}));
             m_path.addTo(to, false, placing.ink, placing.shape);
             return true;
         }
-        if (kind == Kind::Rectangle) {
+        if (kind == SvgKind::Rectangle) {
             const double width = lengthOf(node, "width", w, 0);
             const double height = lengthOf(node, "height", h, 0);
             if (!(width > 0) || !(height > 0)) return true;
@@ -571,7 +413,7 @@ class SvgReader {
         const Point centre{lengthOf(node, "cx", w, 0), lengthOf(node, "cy", h, 0)};
         double rx = 0;
         double ry = 0;
-        if (kind == Kind::Circle) {
+        if (kind == SvgKind::Circle) {
             rx = ry = lengthOf(node, "r", std::sqrt(0.5 * (w * w + h * h)), 0);
         } else {
             rx = lengthOf(node, "rx", w, -1);
@@ -585,23 +427,20 @@ class SvgReader {
 
     const pugi::xml_document& m_document;
     std::string_view m_fileName;
-    std::string_view m_prefix; ///< of the root's name, "svg:" or nothing
     DrawingBuilder m_builder;
     DrawingBuilder m_hidden;    ///< only counted
     DrawingBuilder m_unpainted; ///< only counted
     StyleSheet m_sheet;
+    SvgPaints m_paints;
     Subpath m_path;
     std::vector<std::string_view> m_layers; ///< their text is the document's
     std::unordered_map<std::uint64_t, std::uint32_t> m_inks;
     std::array<std::string_view, kProperties> m_values;
     std::array<std::uint8_t, kProperties> m_ranks{};
-    std::unordered_map<std::string_view, pugi::xml_node> m_ids;
     std::vector<pugi::xml_node> m_using;
-    std::unordered_map<std::string_view, Paint> m_gradients; ///< by id, in the colour they stand for
     std::set<std::string> m_unknown;
     std::size_t m_clippedShapes = 0;
     std::size_t m_unreadTransforms = 0;
-    bool m_idsKnown = false;
     bool m_unreadable = false;
 };
 
