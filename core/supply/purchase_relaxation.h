@@ -15,6 +15,12 @@ inline constexpr std::int64_t kScale = 4096;
 inline constexpr std::int64_t kShareScale = 1024;
 inline constexpr std::int64_t kScaledNever = std::int64_t{1} << 60;
 
+/// A scaled bound in whole granules: no plan costs less.
+inline std::int64_t roundedUp(std::int64_t scaled) {
+    if (scaled >= kScaledNever) return kNever;
+    return scaled <= 0 ? 0 : (scaled + kScale - 1) / kScale;
+}
+
 /// What is fixed for every state of the suppliers: curves by material and supplier, kits, merged curves by set.
 class Market {
   public:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/purchase_search.h"
 
+#include "core/supply/purchase_ascent.h"
 #include "core/supply/purchase_labels.h"
 #include "core/supply/purchase_relaxation.h"
 
@@ -20,17 +21,11 @@ constexpr std::size_t kFewLabels = 300;
 constexpr std::size_t kManyLabels = 60'000;
 constexpr int kSteps = 40;
 constexpr int kLeafSteps = 16;
-constexpr int64_t kWorkToRaise = 4'000'000;
 constexpr int64_t kMostCap = int64_t{1} << 42; // no plan within the model's sums costs more
 
 template<class T>
 std::size_t at(T n) {
     return static_cast<std::size_t>(n);
-}
-
-int64_t roundedUp(int64_t scaled) {
-    if (scaled >= kScaledNever) return kNever;
-    return scaled <= 0 ? 0 : (scaled + kScale - 1) / kScale;
 }
 
 struct Plan {
@@ -380,137 +375,10 @@ class Search {
         return std::min(open, limit());
     }
 
-    // ---- multipliers
-
-    /// Raises the bound (granules) by steps along the subgradient; leaves the best multipliers and their tables.
+    /// Raises the bound (granules) of the relaxation; leaves the best multipliers and their tables.
     int64_t raise(Relaxation& relaxation, Multipliers& multipliers, int steps) {
-        Multipliers best = multipliers;
-        int64_t bestBound = relaxation.evaluate(multipliers);
-        const std::size_t sums = relaxation.sums().size();
-        std::vector<double> goods(sums, 0);
-        for (std::size_t c = 0; c < sums; ++c) goods[c] = multipliers.goods[c] / static_cast<double>(kScale);
-        auto shares = sharesOf(multipliers);
-        double pace = 1;
-        int stale = 0;
-        steps = static_cast<int>(std::clamp<int64_t>(kWorkToRaise / workOf(relaxation), 6, steps));
-        for (int step = 0; step < steps && (sums > 0 || !relaxation.kits().empty()); ++step) {
-            if (roundedUp(bestBound) >= limit() || bestBound >= kScaledNever) break;
-            if (tick(workOf(relaxation))) break;
-            if (!advance(relaxation, goods, shares, pace)) break;
-            const Multipliers next = rounded(goods, shares);
-            const int64_t bound = relaxation.evaluate(next);
-            if (bound > bestBound) {
-                bestBound = bound;
-                best = next;
-                stale = 0;
-            } else if (++stale >= 4) {
-                stale = 0;
-                pace /= 2;
-                for (std::size_t c = 0; c < sums; ++c) goods[c] = best.goods[c] / static_cast<double>(kScale);
-                shares = sharesOf(best);
-                relaxation.evaluate(best);
-            }
-        }
-        multipliers = best;
-        relaxation.evaluate(best);
-        return roundedUp(bestBound);
-    }
-
-    int64_t workOf(const Relaxation& relaxation) const {
-        int64_t work = 500;
-        for (int m = 0; m < m_market.materials(); ++m) {
-            work += m_market.need(m) * (1 + static_cast<int64_t>(relaxation.sums().size()) * 4);
-            for (const auto& use : m_market.kitsOf(m))
-                work += m_market.need(m) * (1 + m_market.need(m) / (2 * std::max<int64_t>(1, use.units)));
-        }
-        return work;
-    }
-
-    static std::vector<std::vector<double>> sharesOf(const Multipliers& multipliers) {
-        std::vector<std::vector<double>> shares;
-        for (const auto& row : multipliers.shares) {
-            shares.emplace_back();
-            for (const int share : row) shares.back().push_back(share / static_cast<double>(kShareScale));
-        }
-        return shares;
-    }
-
-    static Multipliers rounded(const std::vector<double>& goods, const std::vector<std::vector<double>>& shares) {
-        Multipliers out;
-        for (const double g : goods)
-            out.goods.push_back(std::clamp(static_cast<int>(std::floor(g * static_cast<double>(kScale))), 0,
-                                           static_cast<int>(kScale) - 1));
-        for (const auto& row : shares) {
-            out.shares.emplace_back();
-            for (const double share : row)
-                out.shares.back().push_back(
-                    static_cast<int>(std::floor(share * static_cast<double>(kShareScale) + 1e-9)));
-        }
-        return out;
-    }
-
-    /// One step; false when the relaxed choice breaks nothing, so that no step helps.
-    bool advance(const Relaxation& relaxation, std::vector<double>& goods, std::vector<std::vector<double>>& shares,
-                 double pace) const {
-        const auto choice = relaxation.choice();
-        const std::size_t sums = relaxation.sums().size();
-        std::vector<double> missing(sums, 0);
-        std::vector<double> bought(choice.goods.begin(), choice.goods.end());
-        std::vector<std::vector<double>> pull(shares.size());
-        double norm = 0;
-        for (const int k : relaxation.kits()) {
-            const ModelPack& pack = m_market.kit(k);
-            double whole = 0;
-            double mean = 0;
-            auto& row = pull[at(k)];
-            for (std::size_t g = 0; g < pack.gives.size(); ++g) {
-                row.push_back(static_cast<double>(pack.cost(choice.copies[at(k)][g])));
-                whole += row.back() * shares[at(k)][g];
-                mean += row.back() / static_cast<double>(pack.gives.size());
-            }
-            for (auto& value : row) {
-                value -= mean;
-                norm += value * value;
-            }
-            for (std::size_t c = 0; c < sums; ++c)
-                if (relaxation.sums()[c] == pack.supplier) bought[c] += whole;
-        }
-        for (std::size_t c = 0; c < sums; ++c) {
-            missing[c] = static_cast<double>(relaxation.sum(c)) - bought[c];
-            if (missing[c] < 0 && goods[c] <= 0) missing[c] = 0;
-            norm += missing[c] * missing[c];
-        }
-        if (norm <= 0) return false;
-        const double now = static_cast<double>(boundNow(relaxation)) / static_cast<double>(kScale);
-        const double aim = m_best.cost >= kNever ? 1.05 * now : static_cast<double>(m_best.cost);
-        const double step = pace * std::max(aim - now, 1e-3 * std::abs(aim)) / norm;
-        for (std::size_t c = 0; c < sums; ++c) goods[c] = std::clamp(goods[c] + step * missing[c], 0.0, 0.9997);
-        for (const int k : relaxation.kits()) {
-            for (std::size_t g = 0; g < shares[at(k)].size(); ++g) shares[at(k)][g] += step * pull[at(k)][g];
-            project(shares[at(k)]);
-        }
-        return true;
-    }
-
-    int64_t boundNow(const Relaxation& relaxation) const {
-        int64_t bound = relaxation.fixedPart();
-        for (int m = 0; m < m_market.materials(); ++m)
-            bound = std::min(kScaledNever, bound + relaxation.undecided(m, 0, m_market.need(m)));
-        return bound;
-    }
-
-    /// The nearest shares that are not negative and add up to one.
-    static void project(std::vector<double>& row) {
-        auto sorted = row;
-        std::sort(sorted.rbegin(), sorted.rend());
-        double sum = 0;
-        double shift = 0;
-        for (std::size_t i = 0; i < sorted.size(); ++i) {
-            sum += sorted[i];
-            const double candidate = (sum - 1) / static_cast<double>(i + 1);
-            if (sorted[i] > candidate) shift = candidate;
-        }
-        for (auto& value : row) value = std::max(0.0, value - shift);
+        return raiseBound(m_market, relaxation, multipliers,
+                          {steps, m_best.cost, limit(), [this](int64_t work) { return tick(work); }});
     }
 
     // ---- kits, then goods sums
@@ -653,9 +521,9 @@ class Search {
             const double room = aim - static_cast<double>(now) / static_cast<double>(kScale);
             for (std::size_t c = 0; c < sums; ++c)
                 goods[c] = std::clamp(goods[c] + pace * std::max(room, 1.0) / norm * missing[c], 0.0, 0.9997);
-            const auto next = rounded(goods, {}).goods;
+            const auto next = roundedMultipliers(goods, {}).goods;
             relaxation.evaluateSums(next);
-            tick(workOf(relaxation));
+            tick(workOfRelaxation(m_market, relaxation));
             now = labels.boundOf(task);
             if (now > bestBound) {
                 bestBound = now;
