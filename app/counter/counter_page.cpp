@@ -88,8 +88,8 @@ void CounterPage::showSheet() {
     const auto& order = m_presenter.order();
     const bool exempt = m_presenter.priced()->taxStanding == pricing::TaxStanding::Exempt;
     if (order.lines.size() <= paper::kMostLadders)
-        for (const auto& line : order.lines) {
-            auto ladder = pricing::ladderFor(line, m_presenter.prices(), exempt, m_presenter.session().fits());
+        for (std::size_t i = 0; i < order.lines.size(); ++i) {
+            auto ladder = pricing::ladderFor(order, i, m_presenter.prices(), exempt, m_presenter.session().fits());
             if (ladder) ladders.push_back(std::move(*ladder));
         }
     if (ladders.size() != order.lines.size()) ladders.clear();

@@ -284,7 +284,7 @@ std::optional<costing::CostSheet> CounterPresenter::costSheet() const {
 void CounterPresenter::priceLadder() {
     if (!hasLine()) return;
     const bool exempt = m_priced->taxStanding == pricing::TaxStanding::Exempt;
-    auto ladder = pricing::ladderFor(line(), m_prices, exempt, m_session.fits());
+    auto ladder = pricing::ladderFor(order(), static_cast<std::size_t>(m_current), m_prices, exempt, m_session.fits());
     if (ladder) m_ladder = std::move(*ladder);
 }
 

@@ -24,8 +24,8 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
     std::vector<std::vector<pricing::LadderPrice>> ladders;
     const bool exempt = priced->taxStanding == pricing::TaxStanding::Exempt;
     if (quote.order.lines.size() <= paper::kMostLadders)
-        for (const auto& line : quote.order.lines) {
-            auto ladder = pricing::ladderFor(line, *inputs, exempt, fits);
+        for (std::size_t i = 0; i < quote.order.lines.size(); ++i) {
+            auto ladder = pricing::ladderFor(quote.order, i, *inputs, exempt, fits);
             if (!ladder) return base::fail(ladder.error());
             ladders.push_back(std::move(*ladder));
         }

@@ -105,7 +105,7 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     if (!sheet) return fail(sheet.error());
     out.cost = costing::explain(out.order.lines.front(), out.book, *sheet);
     const bool exempt = out.priced.taxStanding == pricing::TaxStanding::Exempt;
-    auto ladder = pricing::ladderFor(out.order.lines.front(), out.book, exempt, fits);
+    auto ladder = pricing::ladderFor(out.order, 0, out.book, exempt, fits);
     if (!ladder) return fail(ladder.error());
     out.ladder = std::move(*ladder);
     return out;

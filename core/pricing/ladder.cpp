@@ -5,8 +5,10 @@
 
 namespace sp::pricing {
 
-base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                                 bool exempt, layout::FitMemo& fits) {
+base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t number,
+                                                 const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits) {
+    const auto& line = order.lines.at(number);
+    const auto cardFee = cardFeeShare(order, number, book.shop.rules);
     auto quantities = book.shop.ladderQuantities;
     quantities.push_back(line.quantity);
     std::sort(quantities.begin(), quantities.end());
@@ -15,10 +17,12 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::OrderLine& lin
     for (const auto quantity : quantities) {
         auto step = line;
         step.quantity = quantity;
-        step.sizes.clear();
         const bool own = quantity == line.quantity;
-        if (!own) step.typedEach.reset();
-        const auto priced = priceLine(step, book, exempt, fits);
+        if (!own) {
+            step.sizes.clear();
+            step.typedEach.reset();
+        }
+        const auto priced = priceLine(step, book, exempt, fits, cardFee);
         if (!priced) return base::fail(priced.error());
         ladder.push_back({quantity, priced->each, priced->setUp, priced->goods + priced->setUp, own});
     }

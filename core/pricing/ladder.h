@@ -18,9 +18,10 @@ struct LadderPrice {
     friend bool operator==(const LadderPrice&, const LadderPrice&) = default;
 };
 
-/// The line priced for each of the shop's ladder quantities and for its own, ascending. Sizes of a blank are left out,
-/// a typed price stands only at the line's own quantity. Errors: as priceLine.
-base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                                 bool exempt, layout::FitMemo& fits);
+/// Line `line` (from 0) of a priced order for each of the shop's ladder quantities and for its own, ascending. At its
+/// own it is what the line asks; at others a typed price does not stand, and sizes of a blank, of which nobody has said
+/// how many, are left out. `total` is without what the sizes add. Errors: as priceLine.
+base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t line,
+                                                 const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits);
 
 } // namespace sp::pricing

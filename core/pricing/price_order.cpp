@@ -126,13 +126,6 @@ void addUpEarnings(PricedOrder& priced) {
     priced.earnings = earningsOf(net, cost, labour, bench);
 }
 
-/// Of the fixed part of one payment's fee, the share of line `i`; the shares add up.
-Money shareOfCardFee(const catalogue::Order& order, std::size_t i, const catalogue::PriceRules& rules) {
-    const auto lines = static_cast<std::int64_t>(order.lines.size());
-    const auto fixed = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
-    return Money::fromMicros(fixed / lines + (static_cast<std::int64_t>(i) < fixed % lines ? 1 : 0));
-}
-
 base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const catalogue::PriceBook& book,
                                        layout::FitMemo& fits) {
     const auto& rules = book.shop.rules;
@@ -141,7 +134,7 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     const bool exempt = priced.taxStanding == TaxStanding::Exempt;
     priced.lines.reserve(order.lines.size());
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        auto line = priceLine(order.lines[i], book, exempt, fits, shareOfCardFee(order, i, rules));
+        auto line = priceLine(order.lines[i], book, exempt, fits, cardFeeShare(order, i, rules));
         if (!line) return fail(line.error());
         priced.goods += line->charged;
         priced.lines.push_back(std::move(*line));
@@ -161,7 +154,24 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     return priced;
 }
 
-base::Result<PricedLine> priceCosted(const costing::LineCost& cost, const catalogue::OrderLine& line,
+/// The line as if the sizes that the customer pays extra for were of the plain size: their extra cost is in the
+/// surcharge, and spread over all pieces it would be charged twice. Nothing where there are none.
+std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLine& line,
+                                                        const catalogue::PriceBook& book) {
+    const auto* onto = book.find(line.onto);
+    if (!onto || line.customersGarment || line.sizes.empty()) return std::nullopt;
+    const auto isCharged = [&](const catalogue::SizeCount& size) {
+        return std::ranges::any_of(onto->material.sizes, [&](const auto& row) {
+            return row.name == size.size && !row.surcharge.isZero() && !row.extraCost.isZero();
+        });
+    };
+    auto plain = line;
+    if (std::erase_if(plain.sizes, isCharged) == 0) return std::nullopt;
+    return plain;
+}
+
+/// `asked` is what the price of every piece is made of: the cost, but for sizes with a surcharge of their own.
+base::Result<PricedLine> priceCosted(const costing::LineCost& cost, Money asked, const catalogue::OrderLine& line,
                                      const catalogue::PriceBook& book, bool exempt) {
     const auto& rules = book.shop.rules;
     const auto& currency = book.shop.currency;
@@ -174,7 +184,7 @@ base::Result<PricedLine> priceCosted(const costing::LineCost& cost, const catalo
         const Fraction price = priceAtMarkUp(atCost, priced.ladderMarkUp);
         return gross ? priceAtMarkUp(price, rules.tax.rate) : price;
     };
-    const Money spread = ownLine ? priced.cost.total - priced.cost.setUp : priced.cost.total;
+    const Money spread = ownLine ? asked - priced.cost.setUp : asked;
     priced.reckonedEach =
         roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value())), rules.rounding, currency);
     priced.each = line.typedEach ? toMinor(line.typedEach->exact(), currency) : priced.reckonedEach;
@@ -206,17 +216,29 @@ base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catal
                                    layout::FitMemo& fits, Money cardFixed) {
     const auto cost = costing::costFigures(line, book, fits, cardFixed);
     if (!cost) return fail(cost.error());
+    Money asked = cost->total;
+    if (const auto plain = withoutChargedSizes(line, book)) {
+        const auto plainCost = costing::costFigures(*plain, book, fits, cardFixed);
+        if (!plainCost) return fail(plainCost.error());
+        asked = plainCost->total;
+    }
     try {
-        return priceCosted(*cost, line, book, exempt);
+        return priceCosted(*cost, asked, line, book, exempt);
     } catch (const base::Overflow&) {
         return fail(Code::TooLarge, line.title,
                     fmt::format("{} comes to more than 1,000,000,000; check its pieces and prices.", line.title));
     }
 }
 
+Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules) {
+    const auto lines = static_cast<std::int64_t>(order.lines.size());
+    const auto fixed = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
+    return Money::fromMicros(fixed / lines + (static_cast<std::int64_t>(line) < fixed % lines ? 1 : 0));
+}
+
 base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
                                              const catalogue::PriceBook& book, layout::FitMemo& fits) {
-    return costing::costLine(order.lines.at(line), book, fits, shareOfCardFee(order, line, book.shop.rules));
+    return costing::costLine(order.lines.at(line), book, fits, cardFeeShare(order, line, book.shop.rules));
 }
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,

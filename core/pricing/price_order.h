@@ -47,7 +47,7 @@ struct SizeCharge {
 struct PricedLine {
     costing::LineCost cost;
     units::Rate ladderMarkUp;  ///< what the ladder asks at this quantity
-    units::Money reckonedEach; ///< by cost, ladder and rounding rule
+    units::Money reckonedEach; ///< by cost, ladder and rounding rule; without the sizes the customer pays extra for
     units::Money each;         ///< what is asked: the typed price, or the reckoned one
     units::Money goods;        ///< each × pieces
     std::vector<SizeCharge> sizes;
@@ -92,6 +92,9 @@ base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalo
 /// The typed price counts only when the quantity is the line's own.
 base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                    layout::FitMemo& fits, units::Money cardFixed = {});
+
+/// Of the fixed part of a card fee, of which an order's payment has one, the share of a line; the shares add up.
+units::Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules);
 
 /// The cost sheet behind a line of a priced order, for whoever opens it; `line` is its number from 0.
 /// Errors: as costLine.

@@ -103,7 +103,8 @@ SheetContent Sale::sheet(const std::string& number) const {
     layout::FitMemo fits;
     std::vector<std::vector<pricing::LadderPrice>> ladders;
     if (order.lines.size() <= kMostLadders)
-        for (const auto& line : order.lines) ladders.push_back(*pricing::ladderFor(line, book, false, fits));
+        for (std::size_t i = 0; i < order.lines.size(); ++i)
+            ladders.push_back(*pricing::ladderFor(order, i, book, false, fits));
     const auto priced = this->priced();
     return contentOf({number,
                       1,

@@ -258,7 +258,7 @@ TEST(Ladder, pricesEachQuantityAsIfOrdered) {
     layout::FitMemo fits;
     auto line = sample::lantern(30);
     line.typedEach = cents(900);
-    const auto ladder = pricing::ladderFor(line, book, false, fits);
+    const auto ladder = pricing::ladderFor(sample::orderOf({line}), 0, book, false, fits);
     ASSERT_TRUE(ladder.has_value());
     ASSERT_EQ(ladder->size(), 4u);
     for (const auto& step : *ladder) {
@@ -267,6 +267,47 @@ TEST(Ladder, pricesEachQuantityAsIfOrdered) {
         EXPECT_EQ(step.each, expected) << step.quantity.value();
         EXPECT_EQ(step.total.micros(), step.each.micros() * step.quantity.value());
     }
+}
+
+// What the sheet prints for the pieces ordered and on the ladder must be one figure.
+TEST(Ladder, asksWhatTheLineAsks) {
+    auto book = sample::priceBook();
+    book.shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(500)};
+    auto line = sample::lantern(12);
+    line.onto = sample::idOf("Hoodie");
+    line.sizes = {{"M", Count::of(8)}, {"2XL", Count::of(4)}};
+    const auto order = sample::orderOf({sample::lantern(3), line});
+    layout::FitMemo fits;
+    const auto priced = pricing::priceOrder(order, book, fits);
+    ASSERT_TRUE(priced.has_value());
+    for (std::size_t i = 0; i < 2; ++i) {
+        const auto ladder = pricing::ladderFor(order, i, book, false, fits);
+        ASSERT_TRUE(ladder.has_value());
+        int own = 0;
+        for (const auto& step : *ladder) {
+            if (!step.isOrdered) continue;
+            ++own;
+            EXPECT_EQ(step.each, priced->lines[i].each) << i;
+        }
+        EXPECT_EQ(own, 1);
+    }
+}
+
+// A larger blank that costs more and is charged for is charged once: its extra cost is in the surcharge, and the price
+// of every piece is that of an order without it.
+TEST(PriceOrder, chargesALargerSizeOnce) {
+    const auto book = sample::priceBook();
+    layout::FitMemo fits;
+    auto line = sample::lantern(10);
+    line.onto = sample::idOf("Hoodie");
+    const auto plain = pricing::priceOrder(sample::orderOf({line}), book, fits);
+    line.sizes = {{"2XL", Count::of(4)}};
+    const auto sized = pricing::priceOrder(sample::orderOf({line}), book, fits);
+    ASSERT_TRUE(plain && sized);
+    EXPECT_EQ(sized->lines[0].each, plain->lines[0].each);
+    EXPECT_EQ(sized->goods, plain->goods + cents(4 * 275));
+    EXPECT_GT(sized->lines[0].cost.total, plain->lines[0].cost.total + cents(4 * 210) - cents(1))
+        << "it does cost more";
 }
 
 TEST(PriceOrder, refusesWithASentence) {
