@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/cost_tree_model.h"
 
+#include "core/pricing/rounding.h"
+
 #include <algorithm>
 
 namespace sp::counter {
@@ -8,17 +10,21 @@ namespace sp::counter {
 CostTreeModel::CostTreeModel(QObject* parent)
     : QAbstractItemModel(parent) {}
 
-int CostTreeModel::add(const costing::CostTree& tree, int parent, int row, std::int64_t pieces,
+/// `shown` is the node's figure for one piece; its parts are rounded so that they add up to it.
+int CostTreeModel::add(const costing::CostTree& tree, units::Money shown, int parent, std::int64_t pieces,
                        const desk::Formatter& formatter, std::vector<Node>& nodes) const {
     const int at = static_cast<int>(nodes.size());
     auto rule = QString::fromStdString(tree.rule);
     // The rule is the job's, the figure one piece's: say what lies between them.
     if (tree.children.empty() && pieces > 1 && !tree.amount.isZero())
         rule += tr(" = %1 for %2 pieces").arg(formatter.money(tree.amount), formatter.count(units::Count::of(pieces)));
-    const auto each = units::Money::fromExact(units::Fraction::ratio(tree.amount.micros(), pieces));
-    nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(each), parent, row, {}});
+    const int row = parent < 0 ? 0 : static_cast<int>(nodes[static_cast<std::size_t>(parent)].children.size());
+    nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(shown), parent, row, {}});
+    std::vector<units::Money> amounts;
+    for (const auto& child : tree.children) amounts.push_back(child.amount);
+    const auto shares = pricing::allot(shown, amounts, formatter.currency());
     for (std::size_t i = 0; i < tree.children.size(); ++i) {
-        const int child = add(tree.children[i], at, static_cast<int>(i), pieces, formatter, nodes);
+        const int child = add(tree.children[i], shares[i], at, pieces, formatter, nodes);
         nodes[static_cast<std::size_t>(at)].children.push_back(child);
     }
     return at;
@@ -32,7 +38,8 @@ bool CostTreeModel::sameShape(const std::vector<Node>& nodes) const {
 
 void CostTreeModel::setTree(costing::CostTree tree, std::int64_t pieces, const desk::Formatter& formatter) {
     std::vector<Node> nodes;
-    add(tree, -1, 0, pieces, formatter, nodes);
+    const auto each = pricing::toMinor(units::Fraction::ratio(tree.amount.micros(), pieces), formatter.currency());
+    add(tree, each, -1, pieces, formatter, nodes);
     // The title of the job is not shown and may change while one types.
     if (!m_nodes.empty() && !nodes.empty()) nodes.front().label = m_nodes.front().label;
     if (sameShape(nodes)) {

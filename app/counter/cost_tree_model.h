@@ -41,8 +41,8 @@ class CostTreeModel : public QAbstractItemModel {
         std::vector<int> children;
     };
 
-    int add(const costing::CostTree& tree, int parent, int row, std::int64_t pieces, const desk::Formatter& formatter,
-            std::vector<Node>& nodes) const;
+    int add(const costing::CostTree& tree, units::Money shown, int parent, std::int64_t pieces,
+            const desk::Formatter& formatter, std::vector<Node>& nodes) const;
     bool sameShape(const std::vector<Node>& nodes) const;
     const Node& nodeOf(const QModelIndex& index) const;
 

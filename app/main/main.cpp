@@ -42,12 +42,22 @@ int runVerb(int argc, char** argv, const std::vector<std::string>& words) {
 
 std::string help() {
     return "Stonepenny: what will this order cost, and what shall the customer pay?\n\n"
-           "  stonepenny [BOOK.jobbook]   opens the app on a job book\n" +
+           "  stonepenny [BOOK.jobbook]   opens the app on a job book\n"
+           "  stonepenny --version\n" +
            verbs::usage() +
            "\nDates are YYYY-MM-DD. --json answers in JSON. Exit 0: done, 1: not possible, 2: wrong use.\n";
 }
 
+/// Qt ends the program where it finds no screen; a person shall read why instead.
+bool hasScreen() {
+    return qEnvironmentVariableIsSet("QT_QPA_PLATFORM") || !qEnvironmentVariableIsEmpty("DISPLAY") ||
+           !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+}
+
 int runWindow(int argc, char** argv, const QString& file) {
+    if (!hasScreen())
+        return say(
+            {1, {}, "There is no screen here to open a window on; use the verbs that stonepenny --help lists.\n"});
     QApplication app(argc, argv);
     // Opening waits for the disk, and the fonts for the processor: both at once. Not before the application is there:
     // Qt takes the first thread that uses it for the one that owns the windows.
@@ -74,7 +84,9 @@ int main(int argc, char** argv) {
     QCoreApplication::setApplicationVersion(QStringLiteral(STONEPENNY_VERSION));
     QGuiApplication::setDesktopFileName(QStringLiteral("org.stonepenny.stonepenny"));
     const std::vector<std::string> words(argv + 1, argv + argc);
-    if (!words.empty() && (words.front() == "--help" || words.front() == "-h")) return say({0, help(), {}});
+    const auto asksHelp = [](const std::string& word) { return word == "--help" || word == "-h"; };
+    if (!words.empty() && (asksHelp(words.front()) || (verbs::isVerb(words.front()) && asksHelp(words.back()))))
+        return say({0, help(), {}});
     if (!words.empty() && words.front() == "--version") return say({0, "stonepenny " STONEPENNY_VERSION "\n", {}});
     if (!words.empty() && verbs::isVerb(words.front())) return runVerb(argc, argv, words);
     if (!words.empty() && (words.size() > 1 || words.front().empty() || words.front()[0] == '-' ||

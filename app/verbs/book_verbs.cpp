@@ -25,6 +25,9 @@ std::string_view nameOf(db::Stage stage) {
 
 Outcome demoVerb(const Arguments& arguments, const Helpers& helpers) {
     const std::string& file = arguments.words().front();
+    if (!file.ends_with(".jobbook"))
+        return refused({base::Code::Invalid, file,
+                        fmt::format("A job book's name ends in .jobbook; make “{}.jobbook” instead.", file)});
     const auto book = demo::createDemoBook(file, helpers.surroundings);
     if (!book) return refused(book.error());
     return answer(arguments, {{"book", file}, {"demo", true}},

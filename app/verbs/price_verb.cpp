@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
 #include "core/pricing/ladder.h"
+#include "core/pricing/rounding.h"
 
 #include <fmt/format.h>
 
@@ -162,17 +163,22 @@ Json priceJson(const Priced& priced) {
             {"balance", money(priced.priced.balance)}};
 }
 
-void addTree(std::string& text, const costing::CostTree& tree, const units::Currency& currency, int depth) {
+/// `shown` is the node's figure; its parts are rounded so that they add up to it.
+void addTree(std::string& text, const costing::CostTree& tree, Money shown, const units::Currency& currency,
+             int depth) {
     text += fmt::format("{:<{}}{:<{}}{:>12}   {}\n", "", depth * 2, tree.label, 30 - depth * 2,
-                        units::formatMoney(tree.amount, currency), tree.rule);
-    for (const auto& child : tree.children) addTree(text, child, currency, depth + 1);
+                        units::formatMoney(shown, currency), tree.rule);
+    std::vector<Money> amounts;
+    for (const auto& child : tree.children) amounts.push_back(child.amount);
+    const auto shares = pricing::allot(shown, amounts, currency);
+    for (std::size_t i = 0; i < shares.size(); ++i) addTree(text, tree.children[i], shares[i], currency, depth + 1);
 }
 
 std::string priceText(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto& line = priced.priced.lines.front();
     std::string text = "What it costs the shop\n";
-    addTree(text, priced.cost, currency, 1);
+    addTree(text, priced.cost, pricing::toMinor(priced.cost.amount.exact(), currency), currency, 1);
     text += "\nWhat the customer pays, " + currency.code() + "\n";
     const auto row = [&](std::string_view label, Money amount) {
         text += fmt::format("  {:<28}{:>12}\n", label, units::formatMoney(amount, currency));
@@ -212,14 +218,8 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     if (!book) return refused(book.error());
     const auto priced = priceFrom(arguments, **book, helpers);
     if (!priced) return refused(priced.error());
-    auto quote = (*book)->startQuote();
-    if (!quote) return refused(quote.error());
-    quote->order = priced->order;
-    const auto version = (*book)->saveDraft(*quote);
-    if (!version) return refused(version.error());
-    quote->version = *version;
-    const auto given = (*book)->give(*quote, priced->book, priced->priced.total,
-                                     priced->order.quotedOn.plusDays(priced->book.shop.rules.validDays));
+    const auto given = (*book)->giveNew(priced->order, priced->book, priced->priced.total,
+                                        priced->order.quotedOn.plusDays(priced->book.shop.rules.validDays));
     if (!given) return refused(given.error());
     const auto& currency = priced->book.shop.currency;
     const auto total = units::formatExact(priced->priced.total, currency);

@@ -167,6 +167,9 @@ class Book {
     /// Gives the quote: numbers it, seals the order with `inputs` and `total` under a digest. Returns it as sealed.
     virtual base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total,
                                      units::Date validUntil) = 0;
+    /// Starts a quote with this order and gives it, in one step: a failure leaves no draft behind.
+    virtual base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
+                                        units::Money total, units::Date validUntil) = 0;
     /// A draft can be an Enquiry or LetGo, a given quote anything but an Enquiry; else Invalid.
     virtual base::Done setStage(const base::Id& quote, Stage stage) = 0;
     /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer

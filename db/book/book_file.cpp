@@ -310,18 +310,16 @@ Result<std::unique_ptr<Book>> Book::open(const std::filesystem::path& file, Surr
 Result<std::unique_ptr<Book>> Book::create(const std::filesystem::path& asked, Surroundings surroundings) {
     return atTheDoor([&]() -> std::unique_ptr<Book> {
         const auto target = resolvedNew(asked);
-        const Unfinished unfinished(unfinishedFor(target));
-        std::error_code ignored;
-        std::filesystem::remove(unfinished.file(), ignored);
-        {
+        const Unfinished unfinished(target);
+        unfinished.make([&] {
             Opened made;
             made.connection = sqlite::Connection::make(unfinished.file());
             made.connection->settle();
             made.connection->script(fmt::format("PRAGMA application_id = {}", migrations::kApplicationId));
             bringUpToDate(*made.connection, migrations::all());
             BookFile(std::move(made), surroundings).furnish();
-        }
-        publish(unfinished.file(), target);
+        });
+        unfinished.publish();
         return std::make_unique<BookFile>(openBook(target, migrations::all()), std::move(surroundings));
     });
 }

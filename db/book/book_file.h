@@ -59,6 +59,8 @@ class BookFile final : public Book {
     base::Result<std::int64_t> saveDraft(const Quote& quote) override;
     base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total,
                              units::Date validUntil) override;
+    base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs, units::Money total,
+                                units::Date validUntil) override;
     base::Done setStage(const base::Id& quote, Stage stage) override;
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit) override;
     base::Result<Quote> quote(const base::Id& id) override;
@@ -101,6 +103,8 @@ class BookFile final : public Book {
     void keepOnly(Store& store, std::string_view entity, const T& value);
     void letGoOfUsual(const catalogue::Pack& pack);
 
+    Quote newQuote();
+    Quote sealNow(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total, units::Date validUntil);
     stores::QuoteRow draftForChange(const Quote& quote);
     std::int64_t keepOrder(const stores::QuoteRow& before, const catalogue::Order& order);
     Quote whole(const stores::QuoteRow& row);

@@ -55,15 +55,17 @@ Quote BookFile::wholeOf(const Id& id) {
     return whole(*row);
 }
 
+Quote BookFile::newQuote() {
+    catalogue::Order order;
+    order.quotedOn = m_surroundings.today();
+    const Id id = newId();
+    const auto stamp = record("make", "new quote", {"quote", id, {}, snapshot::write(order)});
+    m_stores.quotes.write(id, order, stamp);
+    return wholeOf(id);
+}
+
 Result<Quote> BookFile::startQuote() {
-    return act([&] {
-        catalogue::Order order;
-        order.quotedOn = m_surroundings.today();
-        const Id id = newId();
-        const auto stamp = record("make", "new quote", {"quote", id, {}, snapshot::write(order)});
-        m_stores.quotes.write(id, order, stamp);
-        return wholeOf(id);
-    });
+    return act([&] { return newQuote(); });
 }
 
 QuoteRow BookFile::draftForChange(const Quote& quote) {
@@ -119,32 +121,43 @@ void BookFile::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, un
     }
 }
 
+Quote BookFile::sealNow(const Quote& quote, const PriceBook& inputs, units::Money total, units::Date validUntil) {
+    const auto draft = draftForChange(quote);
+    refuseUnfitToGive(quote, inputs, total, validUntil);
+    keepOrder(draft, quote.order);
+    const std::chrono::year_month_day today(m_surroundings.today().days());
+    const std::string number = m_stores.quotes.takeNumber(static_cast<int>(today.year()));
+    const auto order = snapshot::write(quote.order);
+    record("give", "giving " + number, {"quote", quote.id, order, order});
+    const auto stamp =
+        record("give", {},
+               {"stage", quote.id, snapshot::write(StageMark{draft.stage}), snapshot::write(StageMark{Stage::Quoted})});
+    m_stores.quotes.setStage(quote.id, Stage::Quoted, stamp);
+    m_stores.quotes.setNumber(quote.id, number);
+    m_stores.sealed.seal({.quote = quote.id,
+                          .number = number,
+                          .givenAt = stamp.at,
+                          .validUntil = validUntil,
+                          .total = total,
+                          .order = quote.order,
+                          .customer = {},
+                          .prices = {},
+                          .previous = {}},
+                         inputs);
+    m_action->given.push_back(quote.id);
+    return wholeOf(quote.id);
+}
+
 Result<Quote> BookFile::give(const Quote& quote, const PriceBook& inputs, units::Money total, units::Date validUntil) {
+    return act([&] { return sealNow(quote, inputs, total, validUntil); });
+}
+
+Result<Quote> BookFile::giveNew(const catalogue::Order& order, const PriceBook& inputs, units::Money total,
+                                units::Date validUntil) {
     return act([&] {
-        const auto draft = draftForChange(quote);
-        refuseUnfitToGive(quote, inputs, total, validUntil);
-        keepOrder(draft, quote.order);
-        const std::chrono::year_month_day today(m_surroundings.today().days());
-        const std::string number = m_stores.quotes.takeNumber(static_cast<int>(today.year()));
-        const auto order = snapshot::write(quote.order);
-        record("give", "giving " + number, {"quote", quote.id, order, order});
-        const auto stamp = record(
-            "give", {},
-            {"stage", quote.id, snapshot::write(StageMark{draft.stage}), snapshot::write(StageMark{Stage::Quoted})});
-        m_stores.quotes.setStage(quote.id, Stage::Quoted, stamp);
-        m_stores.quotes.setNumber(quote.id, number);
-        m_stores.sealed.seal({.quote = quote.id,
-                              .number = number,
-                              .givenAt = stamp.at,
-                              .validUntil = validUntil,
-                              .total = total,
-                              .order = quote.order,
-                              .customer = {},
-                              .prices = {},
-                              .previous = {}},
-                             inputs);
-        m_action->given.push_back(quote.id);
-        return wholeOf(quote.id);
+        auto quote = newQuote();
+        quote.order = order;
+        return sealNow(quote, inputs, total, validUntil);
     });
 }
 

@@ -92,7 +92,30 @@ FileFacts factsOf(const fs::path& file) {
             .share = isKnown ? shareNamed(type) : std::string()};
 }
 
-void publish(const fs::path& finished, const fs::path& target) {
+Unfinished::Unfinished(const fs::path& target)
+    : m_target(target)
+    , m_file(target.parent_path() / fmt::format(".{}.unfinished-{}", target.filename().string(), ::getpid())) {
+    std::error_code ignored;
+    fs::remove(m_file, ignored); // of a run that was cut short
+}
+
+void Unfinished::make(const std::function<void()>& work) const {
+    try {
+        work();
+    } catch (const Refusal& refusal) {
+        auto error = refusal.error();
+        for (auto* text : {&error.subject, &error.detail})
+            for (const auto& [own, asked] : {std::pair(m_file.string(), m_target.string()),
+                                             std::pair(m_file.filename().string(), m_target.filename().string())})
+                for (auto at = text->find(own); at != std::string::npos; at = text->find(own, at + asked.size()))
+                    text->replace(at, own.size(), asked);
+        throw Refusal(std::move(error));
+    }
+}
+
+void Unfinished::publish() const {
+    const auto& finished = m_file;
+    const auto& target = m_target;
     sync(finished, O_RDONLY);
     if (::renameat2(AT_FDCWD, finished.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE) != 0) {
         const int error = errno;
@@ -106,13 +129,6 @@ void publish(const fs::path& finished, const fs::path& target) {
     }
     sync(target.parent_path(), O_RDONLY | O_DIRECTORY);
 }
-
-fs::path unfinishedFor(const fs::path& target) {
-    return target.parent_path() / fmt::format(".{}.unfinished-{}", target.filename().string(), ::getpid());
-}
-
-Unfinished::Unfinished(fs::path file)
-    : m_file(std::move(file)) {}
 
 Unfinished::~Unfinished() {
     std::error_code ignored;

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <string>
 #include <utility>
 
@@ -28,26 +29,26 @@ std::filesystem::path resolved(const std::filesystem::path& file);
 std::filesystem::path resolvedNew(const std::filesystem::path& file);
 FileFacts factsOf(const std::filesystem::path& file);
 
-/// Gives a finished file its name, never over another one, and makes both durable. Conflict when the name is taken.
-void publish(const std::filesystem::path& finished, const std::filesystem::path& target);
-
 /// The kind of network file system by the number that statfs gives (linux/magic.h); empty for others.
 std::string shareNamed(std::uint64_t fileSystemType);
 
-/// A file name beside `target` for what is not finished yet.
-std::filesystem::path unfinishedFor(const std::filesystem::path& target);
-
-/// Removes an unfinished file and its journal at the end of its life.
+/// A file that is being made for `target`, under a name beside it; removed with its journal at the end of its life.
 class Unfinished {
   public:
-    explicit Unfinished(std::filesystem::path file);
+    explicit Unfinished(const std::filesystem::path& target);
     ~Unfinished();
     Unfinished(const Unfinished&) = delete;
     Unfinished& operator=(const Unfinished&) = delete;
 
     const std::filesystem::path& file() const { return m_file; }
+    /// Makes the file; what is refused meanwhile names the target, which is what was asked for.
+    void make(const std::function<void()>& work) const;
+    /// Gives the finished file the target's name, never over another one, and makes both durable. Conflict when the
+    /// name is taken.
+    void publish() const;
 
   private:
+    std::filesystem::path m_target;
     std::filesystem::path m_file;
 };
 

@@ -193,11 +193,9 @@ std::unique_ptr<Connection> openToRead(const fs::path& asked) {
 
 void copyWhole(Connection& connection, const fs::path& asked) {
     const fs::path target = resolvedNew(asked);
-    const Unfinished unfinished(unfinishedFor(target));
-    std::error_code ignored;
-    fs::remove(unfinished.file(), ignored);
+    const Unfinished unfinished(target);
     connection.allow(kCheckBudget);
-    connection.run("VACUUM INTO ?", unfinished.file().string());
+    unfinished.make([&] { connection.run("VACUUM INTO ?", unfinished.file().string()); });
     connection.allow(kWorkBudget);
     {
         const auto copy = Connection::open(unfinished.file(), Access::Read);
@@ -207,7 +205,7 @@ void copyWhole(Connection& connection, const fs::path& asked) {
                    fmt::format("“{}” could not be copied whole; try another disk. {}",
                                connection.file().filename().string(), damage[0]));
     }
-    publish(unfinished.file(), target);
+    unfinished.publish();
 }
 
 } // namespace sp::db

@@ -29,6 +29,22 @@ TEST_F(QuoteTest, keepsADraftAsItWasTyped) {
     expectSound();
 }
 
+TEST_F(QuoteTest, givesANewOneInOneStepOrLeavesNothing) {
+    stock();
+    const auto order = draft().order;
+    const auto inputs = book->priceBook(customer).value();
+    const auto before = book->quotes("", 100)->size();
+    const auto total = Money::fromMicros(412'500'000);
+    EXPECT_FALSE(book->giveNew(order, inputs, total, order.quotedOn.plusDays(-1)));
+    EXPECT_EQ(book->quotes("", 100)->size(), before) << "a refused quote left its draft";
+    const auto given = book->giveNew(order, inputs, total, order.quotedOn.plusDays(21));
+    ASSERT_TRUE(given) << given.error().detail;
+    EXPECT_EQ(given->number, "2026-0001");
+    EXPECT_EQ(given->order, order);
+    EXPECT_EQ(book->quotes("", 100)->size(), before + 1);
+    expectSound();
+}
+
 TEST_F(QuoteTest, opensWithTheDraftThatWasWorkedOnLast) {
     auto first = book->startQuote().value();
     const auto second = book->startQuote().value();
