@@ -107,14 +107,14 @@ std::string programOf(const supply::PurchaseProblem& problem) {
 
 bool hasCbc() { return std::system("command -v cbc > /dev/null 2>&1") == 0; }
 
-CbcAnswer solveWithCbc(const supply::PurchaseProblem& problem, const std::string& folder) {
+CbcAnswer solveWithCbc(const supply::PurchaseProblem& problem, const std::string& folder, bool plainly) {
     const std::string program = folder + "/purchase.lp";
     const std::string solution = folder + "/purchase.sol";
     std::ofstream(program) << programOf(problem);
     std::remove(solution.c_str());
     const auto command = [&](const std::string& options) {
-        return "cbc '" + program + "' sec 60 ratioGap 0 allowableGap 0 " + options + " solve solution '" + solution +
-               "' > '" + folder + "/cbc.log' 2>&1";
+        return "cbc '" + program + "' sec " + (plainly ? "300 preprocess off" : "60") + " ratioGap 0 allowableGap 0 " +
+               options + " solve solution '" + solution + "' > '" + folder + "/cbc.log' 2>&1";
     };
     const double before = processorSecondsOfChildren();
     const auto start = std::chrono::steady_clock::now();
