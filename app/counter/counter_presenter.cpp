@@ -21,7 +21,12 @@ CounterPresenter::CounterPresenter(session::BookSession& session, QObject* paren
 }
 
 QString CounterPresenter::whyNoPrice() const {
-    if (!m_problems.empty()) return QString::fromStdString(m_problems.begin()->second.detail);
+    if (!m_unread.isEmpty()) {
+        const auto [line, sentence] = m_unread.first(m_current);
+        if (line == m_current || line == UnreadEntries::kOrder) return sentence;
+        const auto title = QString::fromStdString(order().lines[static_cast<std::size_t>(line)].title);
+        return tr("Line %1, %2: %3").arg(line + 1).arg(title, sentence);
+    }
     return m_whyNot ? QString::fromStdString(m_whyNot->detail) : QString();
 }
 
@@ -38,7 +43,6 @@ void CounterPresenter::select(int line) {
     keep();
     const int last = static_cast<int>(order().lines.size()) - 1;
     m_current = std::clamp(line, -1, last);
-    m_problems.clear();
     reprice();
     Q_EMIT lineShown();
     Q_EMIT changed();
@@ -46,7 +50,7 @@ void CounterPresenter::select(int line) {
 
 void CounterPresenter::show(db::Quote quote) {
     m_quote = std::move(quote);
-    m_problems.clear();
+    m_unread.clear();
     m_unkept = false;
     m_rest.stop();
     m_current = m_quote.order.lines.empty() ? -1 : 0;
@@ -103,7 +107,7 @@ void CounterPresenter::bookChanged() {
             const int current = m_current;
             m_quote = *stored;
             readPrices();
-            m_problems.clear();
+            m_unread.clear();
             m_current = std::min(std::max(current, 0), static_cast<int>(order().lines.size()) - 1);
             reprice();
             Q_EMIT orderShown();
@@ -128,7 +132,6 @@ void CounterPresenter::addDesign(const base::Id& id) {
     if (refuse() || !design) return;
     m_quote.order.lines.push_back(catalogue::lineOf(*design));
     m_current = static_cast<int>(order().lines.size()) - 1;
-    m_problems.clear();
     touched();
     keep();
     Q_EMIT lineShown();
@@ -138,6 +141,7 @@ void CounterPresenter::takeDesign() {
     if (refuse() || !hasLine()) return;
     const auto* design = m_session.design(line().design);
     if (!design) return;
+    for (const char* field : {"width", "height", "stone"}) m_unread.drop(m_current, QLatin1String(field));
     editLine([&](catalogue::OrderLine& line) {
         line.width = design->width;
         line.height = design->height;
@@ -156,7 +160,6 @@ void CounterPresenter::addOneOff(const QString& title) {
         if (line.onto.isNone() && material.kind == catalogue::MaterialKind::Backing) line.onto = material.id;
     m_quote.order.lines.push_back(std::move(line));
     m_current = static_cast<int>(order().lines.size()) - 1;
-    m_problems.clear();
     touched();
     keep();
     Q_EMIT lineShown();
@@ -165,8 +168,8 @@ void CounterPresenter::addOneOff(const QString& title) {
 void CounterPresenter::removeLine() {
     if (refuse() || !hasLine()) return;
     m_quote.order.lines.erase(m_quote.order.lines.begin() + m_current);
+    m_unread.removeLine(m_current);
     m_current = std::min(m_current, static_cast<int>(order().lines.size()) - 1);
-    m_problems.clear();
     touched();
     keep();
     Q_EMIT lineShown();
@@ -235,20 +238,16 @@ void CounterPresenter::removeStone(int row) {
     editLine([&](catalogue::OrderLine& line) {
         if (row >= 0 && row < static_cast<int>(line.stones.size())) line.stones.erase(line.stones.begin() + row);
     });
-    m_problems.clear();
+    m_unread.removeNumbered(m_current, QStringLiteral("stone"), row);
     keep();
     reprice();
     Q_EMIT lineShown();
     Q_EMIT changed();
 }
 
-void CounterPresenter::setProblem(const QString& field, const std::optional<base::Error>& problem) {
-    const bool had = m_problems.count(field) > 0;
-    if (!problem && !had) return;
-    if (problem)
-        m_problems[field] = *problem;
-    else
-        m_problems.erase(field);
+void CounterPresenter::setProblem(Owner owner, const QString& field, const std::optional<base::Error>& problem,
+                                  const QString& typed) {
+    if (!m_unread.set(keyOf(owner), field, problem, typed)) return;
     reprice();
     Q_EMIT changed();
 }
@@ -264,7 +263,7 @@ void CounterPresenter::reprice() {
     m_priced.reset();
     m_whyNot.reset();
     m_ladder.clear();
-    if (!m_problems.empty()) return;
+    if (!m_unread.isEmpty()) return;
     auto priced = pricing::priceOrder(order(), m_prices, m_session.fits());
     if (!priced) {
         m_whyNot = priced.error();

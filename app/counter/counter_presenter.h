@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/counter/unread_entries.h"
 #include "app/session/book_session.h"
 #include "core/pricing/ladder.h"
 #include "core/pricing/price_order.h"
@@ -9,7 +10,6 @@
 #include <QString>
 #include <QTimer>
 
-#include <map>
 #include <optional>
 
 namespace sp::counter {
@@ -66,8 +66,15 @@ class CounterPresenter : public QObject {
     void addStone(const base::Id& material);
     void removeStone(int row);
 
-    /// An entry of the screen that cannot be read (or can again, without a problem): while there is any, no price.
-    void setProblem(const QString& field, const std::optional<base::Error>& problem);
+    /// Whose entry it is: the order's, or the current line's.
+    enum class Owner { Order, Line };
+    /// An entry of the screen, as typed, that cannot be read (or can again, without a problem): while there is any, on
+    /// whatever line, there is no price. A line's entries stay with it while another line is looked at.
+    void setProblem(Owner owner, const QString& field, const std::optional<base::Error>& problem, const QString& typed);
+    /// What was typed into a field and could not be read, of the order or of the current line; null for the rest.
+    const QString* unread(Owner owner, const QString& field) const { return m_unread.typed(keyOf(owner), field); }
+    /// Whether the line holds an entry that cannot be read: in the field, or in any.
+    bool isUnread(int line, const QString& field = {}) const { return m_unread.has(line, field); }
 
     /// Puts what was typed on disk now: one step of undo.
     void keep();
@@ -88,6 +95,7 @@ class CounterPresenter : public QObject {
     void reprice();
     void priceLadder();
     bool refuse();
+    int keyOf(Owner owner) const { return owner == Owner::Order ? UnreadEntries::kOrder : m_current; }
 
     session::BookSession& m_session;
     db::Quote m_quote;
@@ -95,7 +103,7 @@ class CounterPresenter : public QObject {
     std::optional<pricing::PricedOrder> m_priced;
     std::optional<base::Error> m_whyNot;
     std::vector<pricing::LadderPrice> m_ladder;
-    std::map<QString, base::Error> m_problems;
+    UnreadEntries m_unread;
     int m_current = -1;
     bool m_unkept = false;
     bool m_keeping = false;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/line_panel.h"
 
+#include "app/counter/restore_unread.h"
 #include "app/counter/sheet_row.h"
 #include "app/counter/stone_rows.h"
 #include "app/desk/bench_style.h"
@@ -12,6 +13,8 @@
 #include <QToolButton>
 
 namespace sp::counter {
+
+using Owner = CounterPresenter::Owner;
 
 namespace {
 
@@ -140,10 +143,10 @@ void LinePanel::typed(desk::ValueField<T>* field, std::function<void(catalogue::
     connect(field, &desk::TypedField::edited, this, [this, field, put = std::move(put)] {
         const auto value = field->value();
         if (!value) {
-            m_presenter.setProblem(field->objectName(), value.error());
+            m_presenter.setProblem(Owner::Line, field->objectName(), value.error(), field->text());
             return;
         }
-        m_presenter.setProblem(field->objectName(), std::nullopt);
+        m_presenter.setProblem(Owner::Line, field->objectName(), std::nullopt, {});
         m_presenter.editLine([&](catalogue::OrderLine& line) { put(line, *value); });
     });
     connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
@@ -157,7 +160,8 @@ void LinePanel::connectAll() {
             [this] { m_presenter.editLine([&](catalogue::OrderLine& line) { line.title = m_title->words(); }); });
     connect(m_title, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
     connect(m_onto, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
-        m_presenter.setProblem(QStringLiteral("onto"), std::nullopt);
+        m_presenter.setProblem(Owner::Line, QStringLiteral("onto"), std::nullopt, {});
+        for (auto* field : m_sizeFields) m_presenter.setProblem(Owner::Line, field->objectName(), std::nullopt, {});
         m_presenter.editLine([&](catalogue::OrderLine& line) {
             line.customersGarment = id == customersGarment();
             line.onto = id.isValid() && !line.customersGarment ? id.value<base::Id>() : base::Id{};
@@ -168,10 +172,11 @@ void LinePanel::connectAll() {
     });
     connect(m_onto, &desk::TypedField::edited, this, [this] {
         const auto problem = m_onto->problem();
-        m_presenter.setProblem(QStringLiteral("onto"),
+        m_presenter.setProblem(Owner::Line, QStringLiteral("onto"),
                                problem.isEmpty() ? std::nullopt
                                                  : std::optional<base::Error>(base::Error{base::Code::NotFound, "onto",
-                                                                                          problem.toStdString()}));
+                                                                                          problem.toStdString()}),
+                               m_onto->text());
     });
     connect(m_onWall, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.editLine([&](catalogue::OrderLine& line) { line.templatesOnWall = on; });
@@ -222,6 +227,7 @@ void LinePanel::loadLine() {
         input->setEnabled(!m_presenter.isGiven());
     loadSizes();
     m_stones->load();
+    restoreUnread(*this, m_presenter, Owner::Line);
     refresh();
 }
 
@@ -255,16 +261,16 @@ void LinePanel::loadSizes() {
 
 void LinePanel::sizeTyped() {
     std::vector<catalogue::SizeCount> sizes;
-    std::optional<base::Error> problem;
+    bool isReadable = true;
     for (auto* field : m_sizeFields) {
         const auto count = field->optionalValue();
-        if (!count)
-            problem = count.error();
-        else if (*count && !(*count)->isZero())
+        m_presenter.setProblem(Owner::Line, field->objectName(),
+                               count ? std::nullopt : std::optional<base::Error>(count.error()), field->text());
+        isReadable = isReadable && count;
+        if (count && *count && !(*count)->isZero())
             sizes.push_back({field->objectName().mid(5).toStdString(), **count});
     }
-    m_presenter.setProblem(QStringLiteral("sizes"), problem);
-    if (!problem) m_presenter.editLine([&](catalogue::OrderLine& line) { line.sizes = sizes; });
+    if (isReadable) m_presenter.editLine([&](catalogue::OrderLine& line) { line.sizes = sizes; });
 }
 
 void LinePanel::refresh() {

@@ -42,11 +42,16 @@ void OrderListModel::refresh() {
     if (m_rows > 0) Q_EMIT dataChanged(index(0), index(m_rows - 1));
 }
 
-QString OrderListModel::title(const catalogue::OrderLine& line) const {
-    return QStringLiteral("%1 × %2").arg(m_formatter.count(line.quantity), QString::fromStdString(line.title));
+QString OrderListModel::title(int row) const {
+    const auto& line = m_presenter.order().lines[static_cast<std::size_t>(row)];
+    const bool isUnread = m_presenter.isUnread(row, QStringLiteral("pieces"));
+    return QStringLiteral("%1 × %2").arg(isUnread ? QStringLiteral("—") : m_formatter.count(line.quantity),
+                                         QString::fromStdString(line.title));
 }
 
-QString OrderListModel::detail(const catalogue::OrderLine& line) const {
+QString OrderListModel::detail(int row) const {
+    if (m_presenter.isUnread(row)) return tr("an entry cannot be read");
+    const auto& line = m_presenter.order().lines[static_cast<std::size_t>(row)];
     QString onto = tr("the customer’s garment");
     if (!line.customersGarment) {
         const auto* material = m_presenter.prices().find(line.onto);
@@ -66,9 +71,10 @@ QVariant OrderListModel::data(const QModelIndex& index, int role) const {
     const auto& line = m_presenter.order().lines[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-    case TitleRole: return title(line);
-    case Qt::AccessibleTextRole: return tr("%1, %2, %3 each").arg(title(line), detail(line), each(index.row()));
-    case DetailRole: return detail(line);
+    case TitleRole: return title(index.row());
+    case Qt::AccessibleTextRole:
+        return tr("%1, %2, %3 each").arg(title(index.row()), detail(index.row()), each(index.row()));
+    case DetailRole: return detail(index.row());
     case EachRole: return each(index.row());
     case StonesRole: {
         QVariantList colours;

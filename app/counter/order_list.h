@@ -24,8 +24,8 @@ class OrderListModel : public QAbstractListModel {
     void refresh();
 
   private:
-    QString title(const catalogue::OrderLine& line) const;
-    QString detail(const catalogue::OrderLine& line) const;
+    QString title(int row) const;
+    QString detail(int row) const;
     QString each(int row) const;
 
     CounterPresenter& m_presenter;

@@ -2,6 +2,7 @@
 #include "app/counter/order_panel.h"
 
 #include "app/counter/order_list.h"
+#include "app/counter/restore_unread.h"
 #include "app/desk/card.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/word_field.h"
@@ -11,6 +12,8 @@
 #include <QVBoxLayout>
 
 namespace sp::counter {
+
+using Owner = CounterPresenter::Owner;
 
 namespace {
 
@@ -27,10 +30,14 @@ base::Result<catalogue::Discount> parseDiscount(const QString& text, const desk:
     if (typed.contains(QLatin1Char('%'))) {
         const auto share = units::parseRate(typed.toStdString(), formatter.style());
         if (!share) return base::fail(share.error());
+        if (share->isNegative() || *share > units::Rate::fromPercent(100))
+            return base::fail(base::Code::OutOfRange, "discount", "A discount is from 0 to 100 %; type another.");
         discount.share = *share;
     } else {
         const auto amount = units::parseMoney(typed.toStdString(), formatter.currency(), formatter.style());
         if (!amount) return base::fail(amount.error());
+        if (amount->isNegative())
+            return base::fail(base::Code::OutOfRange, "discount", "A discount is 0 or more; type it without a minus.");
         discount.amount = *amount;
     }
     return discount;
@@ -106,14 +113,27 @@ void OrderPanel::build() {
 }
 
 void OrderPanel::connectAll() {
-    connect(m_customer, &desk::ChoiceField::chosen, this,
-            [this](const QVariant& id) { m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{}); });
-    connect(m_customer, &desk::ChoiceField::typedNew, this,
-            [this](const QString& name) { m_presenter.addCustomer(name); });
+    connect(m_customer, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
+        m_presenter.setProblem(Owner::Order, m_customer->objectName(), std::nullopt, {});
+        m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{});
+    });
+    // Until somebody is chosen there is no price: nobody's exemption may stand for the one who is meant.
+    connect(m_customer, &desk::TypedField::edited, this, [this] {
+        const auto problem = m_customer->problem();
+        m_presenter.setProblem(Owner::Order, m_customer->objectName(),
+                               problem.isEmpty() ? std::nullopt
+                                                 : std::optional<base::Error>(base::Error{
+                                                       base::Code::NotFound, "customer", problem.toStdString()}),
+                               m_customer->text());
+    });
+    connect(m_customer, &desk::ChoiceField::typedNew, this, [this](const QString& name) {
+        m_presenter.setProblem(Owner::Order, m_customer->objectName(), std::nullopt, {});
+        m_presenter.addCustomer(name);
+    });
     connect(m_wantedBy, &desk::TypedField::edited, this, [this] {
         const auto day = m_wantedBy->optionalValue();
-        m_presenter.setProblem(QStringLiteral("wantedBy"),
-                               day ? std::nullopt : std::optional<base::Error>(day.error()));
+        m_presenter.setProblem(Owner::Order, m_wantedBy->objectName(),
+                               day ? std::nullopt : std::optional<base::Error>(day.error()), m_wantedBy->text());
         if (day) m_presenter.setWantedBy(*day);
     });
     connect(m_discount, &desk::TypedField::edited, this, &OrderPanel::discountTyped);
@@ -143,11 +163,16 @@ void OrderPanel::connectAll() {
     connect(&m_presenter.session(), &session::BookSession::changed, this, &OrderPanel::loadChoices);
 }
 
-void OrderPanel::discountTyped() {
-    const auto discount = parseDiscount(m_discount->text(), m_formatter);
+base::Result<catalogue::Discount> OrderPanel::readDiscount() {
+    auto discount = parseDiscount(m_discount->text(), m_formatter);
     m_discount->setOuterProblem(discount ? QString() : QString::fromStdString(discount.error().detail));
-    m_presenter.setProblem(QStringLiteral("discount"),
-                           discount ? std::nullopt : std::optional<base::Error>(discount.error()));
+    return discount;
+}
+
+void OrderPanel::discountTyped() {
+    const auto discount = readDiscount();
+    m_presenter.setProblem(Owner::Order, m_discount->objectName(),
+                           discount ? std::nullopt : std::optional<base::Error>(discount.error()), m_discount->text());
     if (discount) m_presenter.setDiscount(*discount);
 }
 
@@ -181,6 +206,8 @@ void OrderPanel::loadOrder() {
     m_wantedBy->setToday(order.quotedOn);
     m_discount->setOuterProblem({});
     m_discount->setRaw(written(order.discount, m_formatter));
+    restoreUnread(*this, m_presenter, Owner::Order);
+    readDiscount();
     m_exempt->setChecked(order.asksExemption);
     const bool open = !m_presenter.isGiven();
     for (QWidget* input :

@@ -38,6 +38,7 @@ class OrderPanel : public QWidget {
     void loadOrder();
     void loadChoices();
     void refresh();
+    base::Result<catalogue::Discount> readDiscount(); ///< and shows what is wrong with it
     void discountTyped();
 
     CounterPresenter& m_presenter;

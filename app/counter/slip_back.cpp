@@ -2,6 +2,7 @@
 #include "app/counter/slip_back.h"
 
 #include "app/buying/plan_rows.h"
+#include "app/counter/restore_unread.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/plans/plan_dialog.h"
@@ -132,14 +133,16 @@ void SlipBack::showPlan() {
 
 void SlipBack::askTyped() {
     const auto price = m_ask->optionalValue();
-    m_presenter.setProblem(QStringLiteral("askInstead"),
-                           price ? std::nullopt : std::optional<base::Error>(price.error()));
+    m_presenter.setProblem(CounterPresenter::Owner::Line, m_ask->objectName(),
+                           price ? std::nullopt : std::optional<base::Error>(price.error()), m_ask->text());
     if (price) m_presenter.editLine([&](catalogue::OrderLine& line) { line.typedEach = *price; });
 }
 
 void SlipBack::loadAsk() {
     m_ask->setEnabled(m_presenter.hasLine() && !m_presenter.isGiven());
-    if (m_presenter.hasLine()) m_ask->setOptionalValue(m_presenter.line().typedEach);
+    if (!m_presenter.hasLine()) return;
+    m_ask->setOptionalValue(m_presenter.line().typedEach);
+    restoreUnread(*this, m_presenter, CounterPresenter::Owner::Line);
 }
 
 void SlipBack::showEvent(QShowEvent* event) {

@@ -154,10 +154,11 @@ void StoneRows::typed(int row) {
     const auto key = QStringLiteral("stone%1").arg(row);
     const auto count = m_rows[static_cast<std::size_t>(row)].perPiece->value();
     if (!count) {
-        m_presenter.setProblem(key, count.error());
+        m_presenter.setProblem(CounterPresenter::Owner::Line, key, count.error(),
+                               m_rows[static_cast<std::size_t>(row)].perPiece->text());
         return;
     }
-    m_presenter.setProblem(key, std::nullopt);
+    m_presenter.setProblem(CounterPresenter::Owner::Line, key, std::nullopt, {});
     m_presenter.editLine([&](catalogue::OrderLine& line) {
         if (static_cast<std::size_t>(row) < line.stones.size())
             line.stones[static_cast<std::size_t>(row)].count = *count;

@@ -76,6 +76,12 @@ void ChoiceField::setCurrent(const QVariant& id) {
     setRaw(at == m_choices.end() ? QString() : at->text);
 }
 
+void ChoiceField::setTyped(const QString& text) {
+    m_typedSince = true;
+    m_current = QVariant();
+    setRaw(text);
+}
+
 void ChoiceField::setNewWording(const QString& wording) { m_newWording = wording; }
 
 void ChoiceField::setUnknownWording(const QString& wording) {

@@ -42,6 +42,8 @@ class ChoiceField : public TypedField {
     QVariant current() const { return m_current; }
     /// Chooses without emitting; an id that is not there clears the field.
     void setCurrent(const QVariant& id);
+    /// Puts a text in as if a person had typed it and chosen nothing yet; emits nothing.
+    void setTyped(const QString& text);
 
     /// The last row's words with %1 for what was typed ("Add “%1”…"); empty: no such row.
     void setNewWording(const QString& wording);

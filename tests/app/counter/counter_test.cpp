@@ -13,6 +13,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListView>
 #include <QPushButton>
 #include <QSettings>
 #include <QStandardPaths>
@@ -182,6 +183,96 @@ TEST_F(Counter, everyBadEntryBlanksThePriceAndStays) {
             type(before.toUtf8().constData());
         EXPECT_EQ(text("toPay"), "182.75") << row.field << " back to " << before.toStdString();
     }
+}
+
+TEST_F(Counter, aBadEntryStaysWithItsLineAndBlanksThePrice) {
+    orderLantern();
+    field("pieces")->setFocus();
+    type("12 dozne");
+    field("design")->setFocus();
+    type("boat");
+    press(Qt::Key_Return);
+    ASSERT_EQ(m_window->presenter().current(), 1);
+    EXPECT_EQ(text("toPay"), "—");
+    EXPECT_TRUE(text("whyNoPrice").startsWith("Line 1, Lantern: ")) << text("whyNoPrice").toStdString();
+    EXPECT_FALSE(find<QPushButton>("give")->isEnabled());
+    const auto* list = find<QListView>("lines");
+    EXPECT_EQ(list->model()->index(0, 0).data().toString(), "— × Lantern");
+    m_window->presenter().select(0);
+    EXPECT_EQ(field("pieces")->text(), "12 dozne") << "what was typed stays";
+    field("pieces")->setFocus();
+    field("pieces")->selectAll();
+    type("24");
+    EXPECT_NE(text("toPay"), "—") << text("whyNoPrice").toStdString();
+}
+
+TEST_F(Counter, aBadEntryGoesWithItsLine) {
+    orderLantern();
+    field("design")->setFocus();
+    type("boat");
+    press(Qt::Key_Return);
+    field("width")->setFocus();
+    type("wide");
+    field("design")->setFocus();
+    type("crest");
+    press(Qt::Key_Return);
+    m_window->presenter().select(0);
+    m_window->presenter().removeLine(); // the boat moves up, and its entry with it
+    EXPECT_EQ(text("toPay"), "—");
+    EXPECT_EQ(field("width")->text(), "wide");
+    m_window->presenter().removeLine();
+    EXPECT_NE(text("toPay"), "—") << text("whyNoPrice").toStdString();
+}
+
+TEST_F(Counter, aBadCountStaysWithItsStone) {
+    orderLantern();
+    const auto good = field("stone0")->text();
+    field("stone1")->setFocus();
+    field("stone1")->selectAll();
+    type("many");
+    m_window->presenter().removeStone(0);
+    QTest::qWait(1); // the row goes
+    EXPECT_EQ(text("toPay"), "—");
+    EXPECT_EQ(field("stone0")->text(), "many");
+    field("stone0")->setFocus();
+    field("stone0")->selectAll();
+    type(good.toUtf8().constData());
+    EXPECT_NE(text("toPay"), "—") << text("whyNoPrice").toStdString();
+}
+
+TEST_F(Counter, nobodysExemptionStandsForACustomerNotFound) {
+    orderLantern();
+    field("customer")->setFocus();
+    type("lark");
+    press(Qt::Key_Return);
+    field("customer")->setFocus();
+    field("customer")->selectAll();
+    type("Zed");
+    press(Qt::Key_Tab);
+    EXPECT_EQ(text("toPay"), "—");
+    EXPECT_FALSE(find<QPushButton>("give")->isEnabled());
+    EXPECT_TRUE(text("whyNoPrice").contains("Zed")) << text("whyNoPrice").toStdString();
+    EXPECT_EQ(field("customer")->text(), "Zed");
+    field("customer")->setFocus();
+    field("customer")->selectAll();
+    type("Zed");
+    press(Qt::Key_Down);
+    press(Qt::Key_Return); // the row that enters a new customer
+    EXPECT_EQ(text("toPay"), "182.75") << text("whyNoPrice").toStdString();
+}
+
+TEST_F(Counter, aDiscountOverAllOfItIsRefusedAndTheRestIsKept) {
+    orderLantern();
+    field("discount")->setFocus();
+    type("150%");
+    EXPECT_EQ(text("toPay"), "—");
+    field("pieces")->setFocus();
+    field("pieces")->selectAll();
+    type("20");
+    press(Qt::Key_Tab);
+    EXPECT_EQ(field("discount")->text(), "150%");
+    reopen();
+    EXPECT_EQ(field("pieces")->text(), "20");
 }
 
 TEST_F(Counter, aPieceLargerThanItsSheetHasNoPrice) {
