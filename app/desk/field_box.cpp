@@ -21,7 +21,6 @@ FieldBox::FieldBox(const QString& label, QWidget* field, QWidget* parent)
     m_label->setBuddy(m_field);
     m_note->setWordWrap(true);
     m_note->hide();
-    setFocusProxy(m_field);
     if (auto* typed = qobject_cast<TypedField*>(m_field))
         connect(typed, &TypedField::explained, this, &FieldBox::explain);
     explain();

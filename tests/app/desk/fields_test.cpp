@@ -7,6 +7,8 @@
 #include <QSignalSpy>
 #include <QVBoxLayout>
 
+#include <vector>
+
 namespace sp::desk::test {
 
 namespace {
@@ -150,6 +152,24 @@ TEST(FieldBox, namesItsFieldByItsLabel) {
     QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(form.field);
     ASSERT_NE(spoken, nullptr);
     EXPECT_EQ(spoken->text(QAccessible::Name), qs("Width"));
+}
+
+// A page makes its fields first and lays them out in boxes afterwards.
+TEST(FieldBox, isNoStopOnTheWayFromFieldToField) {
+    QWidget window;
+    auto* column = new QVBoxLayout(&window);
+    std::vector<LengthField*> fields;
+    for (int i = 0; i < 3; ++i) fields.push_back(new LengthField(formatterOf("en_US"), &window));
+    for (auto* field : fields) column->addWidget(new FieldBox(qs("Side"), field, &window));
+    enter(window, *fields[0]);
+    for (const int next : {1, 2, 0, 1}) {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        EXPECT_TRUE(fields[static_cast<std::size_t>(next)]->hasFocus()) << next;
+    }
+    for (const int before : {0, 2, 1}) {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Backtab);
+        EXPECT_TRUE(fields[static_cast<std::size_t>(before)]->hasFocus()) << before;
+    }
 }
 
 TEST(FieldBox, takesNoRoomForANoteThatIsNotThere) {
