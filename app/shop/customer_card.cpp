@@ -12,7 +12,7 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
     , m_presenter(presenter)
     , m_find(new desk::ChoiceField(formatter, this))
     , m_name(new desk::WordField(formatter, tr("Give the customer a name."), this))
-    , m_contact(new LongText(this))
+    , m_contact(new desk::LongText(this))
     , m_number(new desk::WordField(formatter, {}, this))
     , m_place(new desk::WordField(formatter, {}, this))
     , m_issued(new desk::DateField(formatter, desk::fromQDate(QDate::currentDate()), this))
@@ -46,7 +46,7 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
     connect(m_name, &desk::TypedField::committed, this, [this] {
         if (m_name->problem().isEmpty()) save(m_name, [this](catalogue::Customer& c) { c.name = m_name->words(); });
     });
-    connect(m_contact, &LongText::committed, this, [this] {
+    connect(m_contact, &desk::LongText::committed, this, [this] {
         save(m_name, [this](catalogue::Customer& c) { c.contact = m_contact->toPlainText().trimmed().toStdString(); });
     });
     for (desk::TypedField* field :

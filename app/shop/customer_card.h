@@ -2,9 +2,9 @@
 #pragma once
 
 #include "app/desk/choice_field.h"
+#include "app/desk/long_text.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
-#include "app/shop/long_text.h"
 #include "app/shop/shop_presenter.h"
 
 #include <QWidget>
@@ -33,7 +33,7 @@ class CustomerCard : public QWidget {
     base::Id m_current;
     desk::ChoiceField* m_find;
     desk::WordField* m_name;
-    LongText* m_contact;
+    desk::LongText* m_contact;
     desk::WordField* m_number;
     desk::WordField* m_place;
     desk::DateField* m_issued;

@@ -2,9 +2,9 @@
 #include "app/shop/shop_page.h"
 
 #include "app/desk/card.h"
+#include "app/desk/long_text.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
-#include "app/shop/long_text.h"
 #include "app/shop/step_rows.h"
 
 #include <QCheckBox>
@@ -167,12 +167,12 @@ void ShopPage::shopWords(QGridLayout* grid, const QString& label, const char* na
 
 template<class Member>
 void ShopPage::shopText(QGridLayout* grid, const QString& label, const char* name, Member member) {
-    auto* field = new LongText(this);
+    auto* field = new desk::LongText(this);
     put(grid, field, label, name, {}, 2);
     m_loads.push_back([this, field, member] {
         if (!field->hasFocus()) field->setText(QString::fromStdString(member(const_cast<Shop&>(m_presenter.shop()))));
     });
-    connect(field, &LongText::committed, this, [this, field, member] {
+    connect(field, &desk::LongText::committed, this, [this, field, member] {
         m_presenter.editShop([&](Shop& shop) { member(shop) = field->toPlainText().trimmed().toStdString(); });
     });
 }

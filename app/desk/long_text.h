@@ -3,7 +3,7 @@
 
 #include <QPlainTextEdit>
 
-namespace sp::shop {
+namespace sp::desk {
 
 /// Several lines of words; Tab leaves it. Says committed() when it is left with another text.
 class LongText : public QPlainTextEdit {
@@ -24,4 +24,4 @@ class LongText : public QPlainTextEdit {
     QString m_kept;
 };
 
-} // namespace sp::shop
+} // namespace sp::desk

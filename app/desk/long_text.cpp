@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "app/shop/long_text.h"
+#include "app/desk/long_text.h"
 
 #include "app/desk/fonts.h"
 
-namespace sp::shop {
+namespace sp::desk {
 
 LongText::LongText(QWidget* parent)
     : QPlainTextEdit(parent) {
     setTabChangesFocus(true);
-    setFixedHeight(desk::scaled(84));
+    setFixedHeight(scaled(84));
 }
 
 void LongText::setText(const QString& text) {
@@ -23,4 +23,4 @@ void LongText::focusOutEvent(QFocusEvent* event) {
     Q_EMIT committed();
 }
 
-} // namespace sp::shop
+} // namespace sp::desk
