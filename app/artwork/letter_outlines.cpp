@@ -16,6 +16,11 @@ constexpr int kPixels = 1000;
 constexpr qsizetype kMostLetters = 2000;
 constexpr std::int64_t kTallestNm = 10'000'000'000;
 
+/// It only says how the letter before it is to look, and leaves nothing of its own.
+bool isVariationSelector(char32_t letter) {
+    return (letter >= 0xFE00 && letter <= 0xFE0F) || (letter >= 0xE0100 && letter <= 0xE01EF);
+}
+
 QString installed(const QString& family) {
     for (const auto& known : QFontDatabase::families())
         if (known.compare(family, Qt::CaseInsensitive) == 0) return known;
@@ -43,7 +48,8 @@ base::Result<std::vector<Shape>> outlinesOf(const LetteringOrder& order) {
     const QFontMetricsF metrics(font);
     const auto letters = text.toUcs4();
     for (const char32_t letter : letters)
-        if (QChar::isPrint(letter) && !QChar::isSpace(letter) && !metrics.inFontUcs4(letter))
+        if (QChar::isPrint(letter) && !QChar::isSpace(letter) && !isVariationSelector(letter) &&
+            !metrics.inFontUcs4(letter))
             return base::fail(base::Code::NotFound, order.font,
                               fmt::format("{} has no “{}”; type letters that the font has or name another font.",
                                           family.toStdString(), QString::fromUcs4(&letter, 1).toStdString()));

@@ -336,6 +336,16 @@ TEST(Lettering, hasTheFontsOwnMeasures) {
     EXPECT_NEAR(box.width(), 50.0 * 201 / 1493, 0.1);
 }
 
+// A mark that says how the letter before it is to look leaves nothing itself, and no font need have it.
+TEST(Lettering, passesOverVariationSelectors) {
+    const auto height = units::Length::fromNanometres(50'000'000);
+    const auto plain = artwork::outlinesOf({"IO", kFont, height});
+    const auto marked = artwork::outlinesOf({"I\uFE0FO", kFont, height});
+    ASSERT_TRUE(plain);
+    ASSERT_TRUE(marked) << marked.error().detail;
+    EXPECT_EQ(marked->front().rings, plain->front().rings);
+}
+
 TEST(Lettering, isEstimatedByTheVerb) {
     const auto one = estimate({"--text", "GO", "--font", kFont, "--height", "50mm"});
     ASSERT_EQ(one.exit, 0) << one.err;
