@@ -1,19 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/artwork_page.h"
 
+#include "app/artwork/page_parts.h"
 #include "app/desk/bench_style.h"
-#include "app/desk/card.h"
-#include "app/desk/icons.h"
 
-#include <QBuffer>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QRadioButton>
-#include <QScrollArea>
-#include <QToolButton>
-
-#include <algorithm>
-#include <cmath>
 
 namespace sp::artwork {
 
@@ -22,24 +15,7 @@ using desk::TextSize;
 
 namespace {
 
-constexpr int kSideWidth = 400;
-constexpr QSize kThumbnail{280, 200};
 constexpr std::int64_t kPiecesCompared = 24;
-
-desk::TextLabel* smallWords(QWidget* parent) {
-    auto* label = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, parent);
-    label->setWordWrap(true);
-    return label;
-}
-
-QToolButton* toolButton(const QString& word, const QString& what, const char* name, QWidget* parent) {
-    auto* button = new QToolButton(parent);
-    button->setText(word);
-    button->setToolTip(what);
-    button->setAccessibleName(what);
-    button->setObjectName(QLatin1String(name));
-    return button;
-}
 
 } // namespace
 
@@ -60,29 +36,9 @@ ArtworkPage::ArtworkPage(session::BookSession& session, const desk::Formatter& f
     left->setSpacing(8);
     buildPicture(left);
     row->addLayout(left, 1);
-    auto* card = new desk::Card(this);
-    card->setFixedWidth(desk::scaled(kSideWidth));
-    auto* cardColumn = new QVBoxLayout(card);
-    cardColumn->setContentsMargins(1, 1, 1, 1);
-    auto* scroll = new QScrollArea(card);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->viewport()->setAutoFillBackground(false);
-    auto* body = new QWidget(scroll);
-    auto* side = new QVBoxLayout(body);
-    side->setContentsMargins(20, 20, 20, 12);
-    side->setSpacing(12);
-    buildSide(side);
-    scroll->setWidget(body);
-    body->setAutoFillBackground(false);
-    cardColumn->addWidget(scroll, 1);
-    auto* foot = new QVBoxLayout;
-    foot->setContentsMargins(20, 0, 20, 20);
-    foot->setSpacing(8);
-    buildUse(foot);
-    cardColumn->addLayout(foot);
+    auto* card = new SideCard(this);
+    buildSide(card->entries());
+    buildUse(card->foot());
     row->addWidget(card);
     connectAll();
 }
@@ -94,14 +50,7 @@ void ArtworkPage::buildPicture(QVBoxLayout* column) {
     head->addWidget(m_heading, 1);
     m_view = new ArtworkView(this);
     m_view->setObjectName(QStringLiteral("artworkView"));
-    auto* smaller = toolButton(QStringLiteral("−"), tr("Smaller (−)"), "zoomOut", this);
-    auto* larger = toolButton(QStringLiteral("+"), tr("Larger (+)"), "zoomIn", this);
-    auto* whole = toolButton(tr("Fit"), tr("All of it (0)"), "zoomFit", this);
-    for (auto* button : {smaller, larger, whole}) {
-        button->setMinimumHeight(desk::fieldHeight());
-        button->setMinimumWidth(desk::fieldHeight());
-        head->addWidget(button);
-    }
+    addZoomButtons(head, m_view, this);
     column->addLayout(head);
     m_summary = new desk::TextLabel({}, TextSize::Body, Role::Muted, desk::Weight::Plain, this);
     column->addWidget(m_summary);
@@ -110,10 +59,6 @@ void ArtworkPage::buildPicture(QVBoxLayout* column) {
     m_note->setText(
         tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom; click a stone to see its size."));
     column->addWidget(m_note);
-    constexpr double kPress = 1.5;
-    connect(smaller, &QToolButton::clicked, this, [this] { m_view->zoomBy(1 / kPress, m_view->rect().center()); });
-    connect(larger, &QToolButton::clicked, this, [this] { m_view->zoomBy(kPress, m_view->rect().center()); });
-    connect(whole, &QToolButton::clicked, m_view, &ArtworkView::fit);
 }
 
 void ArtworkPage::buildSide(QVBoxLayout* column) {
@@ -352,25 +297,13 @@ void ArtworkPage::loadDifferences() {
                                             : tr("“%1” would change: %2.").arg(name, lines.join(QStringLiteral("; "))));
 }
 
-/// A small picture of the whole of it, for the design's card.
-QByteArray ArtworkPage::thumbnail() {
-    ArtworkView view;
-    view.resize(kThumbnail);
-    view.setPicture(m_presenter.picture(), true);
-    QByteArray png;
-    QBuffer buffer(&png);
-    buffer.open(QIODevice::WriteOnly);
-    view.grab().save(&buffer, "PNG");
-    return png;
-}
-
 void ArtworkPage::useNew() {
     if (!m_name->problem().isEmpty()) {
         m_name->complain();
         m_name->setFocus(Qt::OtherFocusReason);
         return;
     }
-    if (const auto design = m_presenter.useForNew(m_name->text(), thumbnail()))
+    if (const auto design = m_presenter.useForNew(m_name->text(), thumbnailOf(m_presenter.picture())))
         Q_EMIT used(*design);
     else
         m_messages->tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
@@ -378,7 +311,7 @@ void ArtworkPage::useNew() {
 
 void ArtworkPage::useOpen() {
     const auto design = m_destination.openDesign;
-    if (m_presenter.useFor(design, thumbnail())) Q_EMIT used(design);
+    if (m_presenter.useFor(design, thumbnailOf(m_presenter.picture()))) Q_EMIT used(design);
 }
 
 void ArtworkPage::keyPressEvent(QKeyEvent* event) {

@@ -56,7 +56,6 @@ class ArtworkPage : public QWidget {
     void loadScales();
     void loadStone();
     void loadDifferences();
-    QByteArray thumbnail();
     void useNew();
     void useOpen();
 

@@ -45,31 +45,17 @@ base::Result<CutFile> readCutFile(const std::string& path, const std::string& na
 }
 
 CutFileReader::CutFileReader(QObject* parent)
-    : QObject(parent) {
-    m_pool.setMaxThreadCount(1);
-}
-
-CutFileReader::~CutFileReader() { m_pool.waitForDone(); }
+    : QObject(parent) {}
 
 void CutFileReader::read(const QString& path) {
-    m_pool.clear();
-    m_reading = true;
-    const int asked = ++m_asked;
     const auto name = QFileInfo(path).fileName().toStdString();
-    m_pool.start([this, asked, path = path.toStdString(), name] {
-        auto result = std::make_shared<base::Result<CutFile>>(readCutFile(path, name));
-        QMetaObject::invokeMethod(
-            this, [this, asked, result] { answer(asked, result); }, Qt::QueuedConnection);
-    });
-}
-
-void CutFileReader::answer(int asked, const std::shared_ptr<base::Result<CutFile>>& result) {
-    if (asked != m_asked) return;
-    m_reading = false;
-    if (*result)
-        Q_EMIT finished(std::make_shared<const CutFile>(std::move(**result)));
-    else
-        Q_EMIT failed(QString::fromStdString(result->error().detail));
+    m_newest.ask([file = path.toStdString(), name] { return readCutFile(file, name); },
+                 [this](base::Result<CutFile> file) {
+                     if (file)
+                         Q_EMIT finished(std::make_shared<const CutFile>(std::move(*file)));
+                     else
+                         Q_EMIT failed(QString::fromStdString(file.error().detail));
+                 });
 }
 
 } // namespace sp::artwork

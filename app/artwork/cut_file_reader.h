@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/artwork/newest_answer.h"
 #include "core/artwork/count.h"
 #include "core/artwork/scale.h"
 
 #include <QObject>
 #include <QString>
-#include <QThreadPool>
 
 #include <memory>
 #include <string>
@@ -34,27 +34,22 @@ struct CutFile {
 base::Result<CutFile> readCutFile(const std::string& path, const std::string& name);
 
 /// Reads cut files away from the screen's thread, one at a time; the newest asked for is the one that is answered.
-/// Reading is bounded (artwork::Limits), so the destructor waits for it.
+/// Reading is bounded (artwork::Limits), as NewestAnswer asks.
 class CutFileReader : public QObject {
     Q_OBJECT
 
   public:
     explicit CutFileReader(QObject* parent = nullptr);
-    ~CutFileReader() override;
 
     void read(const QString& path);
-    bool isReading() const { return m_reading; }
+    bool isReading() const { return m_newest.isBusy(); }
 
   Q_SIGNALS:
     void finished(const std::shared_ptr<const sp::artwork::CutFile>& file);
     void failed(const QString& sentence);
 
   private:
-    void answer(int asked, const std::shared_ptr<base::Result<CutFile>>& result);
-
-    QThreadPool m_pool;
-    int m_asked = 0;
-    bool m_reading = false;
+    NewestAnswer m_newest;
 };
 
 } // namespace sp::artwork

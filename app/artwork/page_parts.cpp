@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/page_parts.h"
+
+#include "app/desk/bench_style.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace sp::artwork {
+
+namespace {
+
+constexpr int kSideWidth = 400;
+constexpr int kLeastSideWidth = 320; ///< whatever the size of the text
+constexpr QSize kThumbnail{280, 200};
+
+QString zoomWord(const char* text) { return QCoreApplication::translate("sp::artwork::ArtworkPage", text); }
+
+QToolButton* toolButton(const QString& word, const QString& what, const char* name, QWidget* parent) {
+    auto* button = new QToolButton(parent);
+    button->setText(word);
+    button->setToolTip(what);
+    button->setAccessibleName(what);
+    button->setObjectName(QLatin1String(name));
+    button->setMinimumHeight(desk::fieldHeight());
+    button->setMinimumWidth(desk::fieldHeight());
+    return button;
+}
+
+} // namespace
+
+SideCard::SideCard(QWidget* parent)
+    : Card(parent)
+    , m_entries(new QVBoxLayout)
+    , m_foot(new QVBoxLayout) {
+    setMinimumWidth(kLeastSideWidth);
+    setMaximumWidth(desk::scaled(kSideWidth));
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(1, 1, 1, 1);
+    auto* scroll = new QScrollArea(this);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->viewport()->setAutoFillBackground(false);
+    auto* body = new QWidget(scroll);
+    body->setLayout(m_entries);
+    m_entries->setContentsMargins(20, 20, 20, 12);
+    m_entries->setSpacing(12);
+    scroll->setWidget(body);
+    body->setAutoFillBackground(false);
+    column->addWidget(scroll, 1);
+    m_foot->setContentsMargins(20, 0, 20, 20);
+    m_foot->setSpacing(8);
+    column->addLayout(m_foot);
+}
+
+QSize SideCard::sizeHint() const { return {desk::scaled(kSideWidth), Card::sizeHint().height()}; }
+
+void addZoomButtons(QHBoxLayout* row, ArtworkView* view, QWidget* page) {
+    constexpr double kPress = 1.5;
+    auto* smaller = toolButton(QStringLiteral("−"), zoomWord("Smaller (−)"), "zoomOut", page);
+    auto* larger = toolButton(QStringLiteral("+"), zoomWord("Larger (+)"), "zoomIn", page);
+    auto* whole = toolButton(zoomWord("Fit"), zoomWord("All of it (0)"), "zoomFit", page);
+    for (auto* button : {smaller, larger, whole}) row->addWidget(button, 0, Qt::AlignTop);
+    QObject::connect(smaller, &QToolButton::clicked, view, [view] { view->zoomBy(1 / kPress, view->rect().center()); });
+    QObject::connect(larger, &QToolButton::clicked, view, [view] { view->zoomBy(kPress, view->rect().center()); });
+    QObject::connect(whole, &QToolButton::clicked, view, &ArtworkView::fit);
+}
+
+desk::TextLabel* smallWords(QWidget* parent) {
+    auto* label = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, parent);
+    label->setWordWrap(true);
+    return label;
+}
+
+QByteArray thumbnailOf(Picture picture) {
+    ArtworkView view;
+    view.resize(kThumbnail);
+    view.setPicture(std::move(picture), true);
+    QByteArray png;
+    QBuffer buffer(&png);
+    buffer.open(QIODevice::WriteOnly);
+    view.grab().save(&buffer, "PNG");
+    return png;
+}
+
+} // namespace sp::artwork
