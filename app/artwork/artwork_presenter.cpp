@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/artwork_presenter.h"
 
+#include "app/artwork/made_design.h"
 #include "app/session/free_name.h"
 #include "core/artwork/colour.h"
 #include "core/artwork/nearest_stone.h"
@@ -236,15 +237,8 @@ Box ArtworkPresenter::usedBox() const {
     return box;
 }
 
-/// To a hundredth of an inch or a tenth of a millimetre, never below what the drawing takes.
-units::Length ArtworkPresenter::roundedUp(double millimetres) const {
-    const double step = m_session.shop().lengthUnit == units::LengthUnit::Inch ? 0.254 : 0.1;
-    const auto steps = std::llround(std::ceil(millimetres / step - 1e-6));
-    return units::Length::fromNanometres(steps * std::llround(step * 1e6));
-}
-
-units::Length ArtworkPresenter::width() const { return roundedUp(usedBox().width()); }
-units::Length ArtworkPresenter::height() const { return roundedUp(usedBox().height()); }
+units::Length ArtworkPresenter::width() const { return roundedUp(usedBox().width(), m_session.shop().lengthUnit); }
+units::Length ArtworkPresenter::height() const { return roundedUp(usedBox().height(), m_session.shop().lengthUnit); }
 
 units::Count ArtworkPresenter::stonesUsed() const {
     std::int64_t all = 0;
@@ -257,6 +251,7 @@ catalogue::Design ArtworkPresenter::applied(const catalogue::Design& design) con
     after.stones = stoneCounts();
     after.width = width();
     after.height = height();
+    if (isEstimateNote(design.note)) after.note.clear();
     // Templates cut for the earlier drawing do not fit another one.
     const bool sameHoles =
         after.stones == design.stones && after.width == design.width && after.height == design.height;
@@ -342,9 +337,7 @@ std::optional<base::Id> ArtworkPresenter::useForNew(const QString& name, const Q
     if (!whyNot().isEmpty()) return std::nullopt;
     catalogue::Design design;
     design.name = name.trimmed().toStdString();
-    for (const auto& material : m_session.materials())
-        if (design.usualBase.isNone() && material.kind == catalogue::MaterialKind::Backing)
-            design.usualBase = material.id;
+    design.usualBase = firstBacking(m_session);
     const auto kept = keep(applied(design), thumbnail);
     return kept ? std::optional(*kept) : std::nullopt;
 }

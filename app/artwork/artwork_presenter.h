@@ -102,7 +102,6 @@ class ArtworkPresenter : public QObject {
     std::optional<base::Id> likelyMaterial(const ColourRow& row) const;
     std::vector<catalogue::StoneCount> stoneCounts() const;
     Box usedBox() const;
-    units::Length roundedUp(double millimetres) const;
     double millimetresPerUnit() const;
     catalogue::DesignArtwork drawingFor(const base::Id& design, const QByteArray& thumbnail) const;
     base::Result<base::Id> keep(const catalogue::Design& design, const QByteArray& thumbnail);

@@ -44,7 +44,7 @@ void ArtworkView::setPicture(Picture picture, bool fits) {
     m_selected = m_selected < static_cast<int>(m_picture.stones.size()) ? m_selected : -1;
     setAccessibleDescription(tr("%n stones", nullptr, static_cast<int>(m_picture.stones.size())));
     forget();
-    if (fits) fit();
+    if (fits || m_fitted) fit();
 }
 
 void ArtworkView::forget() {
@@ -177,7 +177,7 @@ void ArtworkView::paintLines(QPainter& painter, const Box& part) {
         corners.reserve(static_cast<int>(line.points.size()) + 1);
         for (const auto& point : line.points) corners << QPointF(point.x, point.y) * m_scale;
         if (line.closed && !corners.isEmpty()) corners << corners.first();
-        painter.setPen(penOf(line.fate));
+        painter.setPen(line.isShape ? QPen(desk::colour(desk::Role::FieldOutline), 1) : penOf(line.fate));
         painter.drawPolyline(corners);
     }
     for (const auto& disc : m_picture.discs) {

@@ -26,7 +26,7 @@ class ArtworkView : public QWidget {
     explicit ArtworkView(QWidget* parent = nullptr);
     ~ArtworkView() override;
 
-    /// Fits it when `fits`, else zoom and place stay.
+    /// Fits it when `fits`; else zoom and place stay where a person put them.
     void setPicture(Picture picture, bool fits);
     const Picture& picture() const { return m_picture; }
     /// -1: none. Moves it into sight.

@@ -28,6 +28,7 @@ struct Picture {
         bool closed = false;
         Fate fate = Fate::NotRound;
         Box box;
+        bool isShape = false; ///< the edge of a shape that stones are set in, drawn plain
     };
 
     std::vector<SetStone> stones;

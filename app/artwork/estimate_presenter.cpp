@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: MIT
+#include "app/artwork/estimate_presenter.h"
+
+#include "app/artwork/made_design.h"
+#include "app/session/free_name.h"
+#include "core/catalogue/stone_size.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+namespace sp::artwork {
+
+namespace {
+
+/// Between the edges of two stones: the hole is a little larger than its stone, and what stands between two holes must
+/// not tear (common practice, no source).
+constexpr std::int64_t kWallNm = 400'000;
+constexpr std::int64_t kInch64Nm = units::kNanometresPerInch / 64;
+constexpr std::int64_t kTenthMmNm = 100'000;
+constexpr qsizetype kLongestQuoted = 30;
+constexpr qsizetype kLongestProposedName = 60;
+
+/// Lettering as a sentence names it.
+QString quoted(const QString& text) {
+    auto words = text.simplified();
+    if (words.size() > kLongestQuoted) words = words.left(kLongestQuoted).trimmed() + QChar(0x2026);
+    return QStringLiteral("“%1”").arg(words);
+}
+
+} // namespace
+
+EstimatePresenter::EstimatePresenter(session::BookSession& session, OutlineMaker outlines, QObject* parent)
+    : QObject(parent)
+    , m_session(session)
+    , m_outlines(std::move(outlines)) {}
+
+void EstimatePresenter::readFile(const QString& path) {
+    const auto name = QFileInfo(path).fileName().toStdString();
+    m_reader.ask([path = path.toStdString(), name] { return readShapeFile(path, name); },
+                 [this](base::Result<std::shared_ptr<const ShapeFile>> file) {
+                     if (!file) {
+                         Q_EMIT fileRefused(QString::fromStdString(file.error().detail));
+                         return;
+                     }
+                     m_file = std::move(*file);
+                     Q_EMIT fileRead();
+                 });
+}
+
+std::optional<units::Length> EstimatePresenter::drawnHeight() const {
+    if (!m_file || !m_file->drawing.millimetresPerUnit) return std::nullopt;
+    const double millimetres = m_file->box.height() * *m_file->drawing.millimetresPerUnit;
+    if (millimetres > units::kLongest.millimetres()) return std::nullopt;
+    return units::Length::fromNanometres(std::llround(millimetres * 1e6));
+}
+
+std::optional<units::Length> EstimatePresenter::diameterOf(const base::Id& stone) {
+    const auto* material = m_session.material(stone);
+    if (!material || material->kind != catalogue::MaterialKind::Stone) return std::nullopt;
+    const auto size = catalogue::stoneSizeNamed(material->stone.size);
+    return size ? std::optional(size->middle()) : std::nullopt;
+}
+
+std::optional<units::Length> EstimatePresenter::usualPitch(const base::Id& stone) {
+    const auto diameter = diameterOf(stone);
+    if (!diameter) return std::nullopt;
+    // To the nearest mark of the shop's own rule.
+    const auto step = m_session.shop().lengthUnit == units::LengthUnit::Inch ? kInch64Nm : kTenthMmNm;
+    return units::Length::fromNanometres((diameter->nanometres() + kWallNm + step / 2) / step * step);
+}
+
+base::Id EstimatePresenter::usualStone() {
+    std::unordered_map<base::Id, int> uses;
+    for (const auto& design : m_session.designs())
+        for (const auto& stone : design.stones) ++uses[stone.material];
+    const catalogue::Material* best = nullptr;
+    for (const auto& material : m_session.materials())
+        if (material.kind == catalogue::MaterialKind::Stone && (!best || uses[material.id] > uses[best->id]))
+            best = &material;
+    return best ? best->id : base::Id{};
+}
+
+std::optional<QString> EstimatePresenter::missing(const EstimateInputs& inputs) {
+    if (usualStone().isNone()) return tr("There is no stone among the supplies yet; add one at Supplies first.");
+    if (inputs.isFile && !m_file) return tr("Choose a file with the shape to set with stones.");
+    if (!inputs.isFile && inputs.text.trimmed().isEmpty()) return tr("Type what is to be spelled in stones.");
+    if (!inputs.isFile && inputs.font.isEmpty()) return tr("Choose a font.");
+    if (inputs.isFile && !inputs.height && !drawnHeight())
+        return tr("%1 does not say how large it is; type how high it shall be.")
+            .arg(QString::fromStdString(m_file->name));
+    if (!diameterOf(inputs.stone)) return tr("Choose a stone.");
+    return std::nullopt;
+}
+
+double EstimatePresenter::millimetresPerUnit(const EstimateInputs& inputs) const {
+    if (inputs.height) return inputs.height->millimetres() / m_file->box.height();
+    return *m_file->drawing.millimetresPerUnit;
+}
+
+void EstimatePresenter::ask(const EstimateInputs& inputs) {
+    if (const auto sentence = missing(inputs)) {
+        m_inputs = inputs;
+        blank(*sentence);
+        return;
+    }
+    m_inputs = inputs;
+    m_answer.reset();
+    m_problem.clear();
+    m_subject.clear();
+    m_waiting = false;
+    const EstimateRequest request{*diameterOf(inputs.stone), inputs.pitch.value_or(*usualPitch(inputs.stone)),
+                                  inputs.edge, inputs.style};
+    const auto answerOf = [request](std::vector<Shape> shapes, const std::string& name) -> base::Result<Answer> {
+        auto estimate = estimateStones(shapes, request, name);
+        if (!estimate) return base::fail(estimate.error());
+        return Answer{std::move(*estimate), std::move(shapes)};
+    };
+    const auto taken = [this](base::Result<Answer> answer) { take(std::move(answer)); };
+    if (inputs.isFile) {
+        m_estimator.ask([file = m_file, scale = millimetresPerUnit(inputs),
+                         answerOf] { return answerOf(shapesOf(file->drawing, scale), file->name); },
+                        taken);
+    } else {
+        const LetteringOrder order{inputs.text.toStdString(), inputs.font.toStdString(),
+                                   inputs.height.value_or(units::Length{})};
+        m_estimator.ask(
+            [outlines = m_outlines, order, name = quoted(inputs.text).toStdString(),
+             answerOf]() -> base::Result<Answer> {
+                auto shapes = outlines(order);
+                if (!shapes) return base::fail(shapes.error());
+                auto answer = answerOf(std::move(*shapes), name);
+                // What core says there is about files.
+                if (!answer && answer.error().code == base::Code::TooLarge)
+                    return base::fail(base::Code::TooLarge, name,
+                                      tr("%1 takes more than is estimated at once; estimate a part of it.")
+                                          .arg(QString::fromStdString(name))
+                                          .toStdString());
+                return answer;
+            },
+            taken);
+    }
+    Q_EMIT changed();
+}
+
+void EstimatePresenter::blank(const QString& sentence) {
+    m_estimator.drop();
+    m_answer.reset();
+    m_problem = sentence;
+    m_subject.clear();
+    m_waiting = true;
+    Q_EMIT changed();
+}
+
+void EstimatePresenter::take(base::Result<Answer> answer) {
+    if (answer) {
+        m_answer = std::move(*answer);
+    } else {
+        m_problem = QString::fromStdString(answer.error().detail);
+        m_subject = answer.error().subject;
+    }
+    Q_EMIT changed();
+}
+
+Picture EstimatePresenter::picture() {
+    Picture picture;
+    const auto* material = m_session.material(m_inputs.stone);
+    const auto diameter = diameterOf(m_inputs.stone);
+    if (!m_answer || !material || !diameter) return picture;
+    picture.stones.reserve(m_answer->estimate.centres.size());
+    for (const Point centre : m_answer->estimate.centres)
+        picture.stones.push_back({centre, diameter->millimetres(), material->stone.rgb});
+    for (const auto& shape : m_answer->shapes)
+        for (const auto& ring : shape.rings) {
+            Picture::Line line{ring, true, Fate::Large, {}, true};
+            for (const Point corner : ring) line.box.add(corner);
+            picture.lines.push_back(std::move(line));
+        }
+    return picture;
+}
+
+units::Length EstimatePresenter::width() {
+    return roundedUp(m_answer ? m_answer->estimate.box.width() : 0, m_session.shop().lengthUnit);
+}
+
+units::Length EstimatePresenter::height() {
+    return roundedUp(m_answer ? m_answer->estimate.box.height() : 0, m_session.shop().lengthUnit);
+}
+
+QString EstimatePresenter::freeName() {
+    auto wanted = m_inputs.isFile && m_file ? QFileInfo(QString::fromStdString(m_file->name)).completeBaseName()
+                                            : m_inputs.text.simplified();
+    wanted = wanted.left(kLongestProposedName).trimmed();
+    return wanted.isEmpty() ? QString() : session::freeName(wanted, m_session.designs());
+}
+
+catalogue::DesignArtwork EstimatePresenter::drawingFor(const base::Id& design, const QByteArray& thumbnail) {
+    catalogue::DesignArtwork artwork;
+    artwork.design = design;
+    artwork.thumbnail = thumbnail.toStdString();
+    artwork.counts = estimatedCounts(m_answer->estimate, m_session.material(m_inputs.stone)->stone.size);
+    if (!m_inputs.isFile) {
+        artwork.fileName = tr("lettering in %1.svg").arg(m_inputs.font).toStdString();
+        artwork.file = svgOf(m_answer->shapes);
+        artwork.unit = units::Length::fromNanometres(units::kNanometresPerMillimetre);
+        artwork.unitName = "mm";
+        return artwork;
+    }
+    artwork.fileName = m_file->name;
+    const bool isDxf = QString::fromStdString(m_file->name).endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive);
+    artwork.format = isDxf ? catalogue::ArtworkFormat::Dxf : catalogue::ArtworkFormat::Svg;
+    artwork.file = m_file->bytes;
+    const double unitNm = millimetresPerUnit(m_inputs) * 1e6;
+    artwork.unit = units::Length::fromNanometres(
+        std::llround(std::clamp(unitNm, 1.0, static_cast<double>(units::kLongest.nanometres()))));
+    if (m_inputs.height)
+        artwork.scaleFrom = catalogue::ScaleOrigin::Typed;
+    else
+        artwork.unitName = m_file->drawing.unitName;
+    return artwork;
+}
+
+base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const QByteArray& thumbnail) {
+    if (!m_answer)
+        return base::fail(
+            base::Code::Missing, "estimate",
+            (m_problem.isEmpty() ? tr("The stones are still being set; try again in a moment.") : m_problem)
+                .toStdString());
+    const auto& estimate = m_answer->estimate;
+    catalogue::Design design;
+    design.name = name.trimmed().toStdString();
+    design.width = width();
+    design.height = height();
+    design.stones = {{m_inputs.stone, estimate.count}};
+    design.usualBase = firstBacking(m_session);
+    design.note =
+        estimateNote(QString::number(estimate.least.value()), QString::number(estimate.most.value())).toStdString();
+    return m_session.change([&](db::Book& book) -> base::Result<base::Id> {
+        base::Id id;
+        const auto kept = book.together("estimate of " + design.name, [&]() -> base::Done {
+            const auto saved = book.save(design);
+            if (!saved) return base::fail(saved.error());
+            id = *saved;
+            return book.save(drawingFor(id, thumbnail));
+        });
+        if (!kept) return base::fail(kept.error());
+        return id;
+    });
+}
+
+} // namespace sp::artwork

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/artwork/letter_outlines.h"
+#include "app/artwork/newest_answer.h"
+#include "app/artwork/picture.h"
+#include "app/artwork/shape_file.h"
+#include "app/session/book_session.h"
+#include "core/artwork/estimate.h"
+
+#include <QByteArray>
+#include <QObject>
+
+#include <functional>
+#include <memory>
+#include <optional>
+
+namespace sp::artwork {
+
+/// Makes outlines of lettering: artwork::outlinesOf, handed in because it needs Qt's fonts. Called away from the
+/// screen's thread.
+using OutlineMaker = std::function<base::Result<std::vector<Shape>>(const LetteringOrder&)>;
+
+/// What an estimate is asked for, every entry well read.
+struct EstimateInputs {
+    bool isFile = false; ///< the shapes of the file that was read, else lettering
+    QString text;
+    QString font;
+    std::optional<units::Length> height; ///< of the capitals, or of all of a file's shapes; none: as the file says
+    base::Id stone;                      ///< none: not chosen
+    std::optional<units::Length> pitch;  ///< none: the usual one for the stone
+    units::Length edge;
+    StoneStyle style = StoneStyle::Fill;
+};
+
+/// Decides what an estimate is asked of and what becomes of it. An estimate is worked out away from the screen; from
+/// the moment something else is asked until that is answered there is none, so what is shown is never of other entries.
+/// Nothing is in the book before makeDesign, one step of undo.
+class EstimatePresenter : public QObject {
+    Q_OBJECT
+
+  public:
+    EstimatePresenter(session::BookSession& session, OutlineMaker outlines, QObject* parent = nullptr);
+
+    session::BookSession& session() { return m_session; }
+
+    /// Reads a file's shapes; `fileRead` or `fileRefused` follows. A file that cannot be read leaves the one before.
+    void readFile(const QString& path);
+    bool isReading() const { return m_reader.isBusy(); }
+    const ShapeFile* file() const { return m_file.get(); }
+    /// How high the file says its shapes are; nothing when it does not.
+    std::optional<units::Length> drawnHeight() const;
+
+    /// The middle of its size; nothing for what is no stone or has no known size.
+    std::optional<units::Length> diameterOf(const base::Id& stone);
+    /// Centre to centre, with a wall between the holes that a blade can leave standing.
+    std::optional<units::Length> usualPitch(const base::Id& stone);
+    /// The stone that most designs use, else the first; none when there is none.
+    base::Id usualStone();
+
+    /// `changed` follows at once, when there is no estimate, and again when there is an answer.
+    void ask(const EstimateInputs& inputs);
+    /// Nothing can be asked; `sentence` says what is wanted.
+    void blank(const QString& sentence);
+
+    bool isBusy() const { return m_estimator.isBusy(); }
+    /// Of what was asked last; null until it is answered, and when it cannot be.
+    const Estimate* estimate() const { return m_answer ? &m_answer->estimate : nullptr; }
+    /// Why there is no estimate, one sentence; empty while there is one or it is being worked out.
+    const QString& problem() const { return m_problem; }
+    /// The entry that problem is about, as core names it ("pitch", "height"); may be empty.
+    const std::string& problemSubject() const { return m_subject; }
+    /// The problem is only that something is not entered yet.
+    bool isWaiting() const { return m_waiting; }
+
+    Picture picture();
+    units::Length width();
+    units::Length height();
+    /// A name that no design has, after the lettering or the file.
+    QString freeName();
+    /// Makes a design of the estimate, with its stone, size, and what it was estimated from (`thumbnail` is its PNG).
+    /// The estimate must be there. Errors: those of the book, where nothing is kept then.
+    base::Result<base::Id> makeDesign(const QString& name, const QByteArray& thumbnail);
+
+  Q_SIGNALS:
+    void changed();
+    void fileRead();
+    void fileRefused(const QString& sentence);
+
+  private:
+    struct Answer {
+        Estimate estimate;
+        std::vector<Shape> shapes;
+    };
+
+    std::optional<QString> missing(const EstimateInputs& inputs);
+    double millimetresPerUnit(const EstimateInputs& inputs) const;
+    void take(base::Result<Answer> answer);
+    catalogue::DesignArtwork drawingFor(const base::Id& design, const QByteArray& thumbnail);
+
+    session::BookSession& m_session;
+    OutlineMaker m_outlines;
+    std::shared_ptr<const ShapeFile> m_file;
+    EstimateInputs m_inputs;
+    std::optional<Answer> m_answer;
+    QString m_problem;
+    std::string m_subject;
+    bool m_waiting = true;
+    NewestAnswer m_reader;
+    NewestAnswer m_estimator;
+};
+
+} // namespace sp::artwork
