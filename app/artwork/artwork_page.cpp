@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/artwork_page.h"
 
+#include "app/artwork/made_design.h"
 #include "app/artwork/page_parts.h"
 #include "app/desk/bench_style.h"
 
@@ -135,11 +136,14 @@ void ArtworkPage::connectAll() {
     connect(&m_presenter, &ArtworkPresenter::opened, this, &ArtworkPage::loadFile);
     connect(&m_presenter, &ArtworkPresenter::changed, this, &ArtworkPage::load);
     connect(&m_presenter, &ArtworkPresenter::selectionChanged, this, &ArtworkPage::loadStone);
-    connect(&m_presenter, &ArtworkPresenter::refused, this, [this](const QString& sentence) {
-        if (isVisible())
+    connect(&m_presenter, &ArtworkPresenter::refused, this, [this](const QString& sentence, const QString& shapesIn) {
+        if (!isVisible())
+            Q_EMIT refused(sentence, shapesIn);
+        else if (shapesIn.isEmpty())
             m_messages->tell(desk::Tone::Warn, sentence);
         else
-            Q_EMIT refused(sentence);
+            m_messages->tell(desk::Tone::Warn, sentence, estimateWord(),
+                             [this, shapesIn] { Q_EMIT estimateAsked(shapesIn); });
     });
     connect(m_view, &ArtworkView::picked, this, [this](int stone) {
         m_presenter.select(stone);
@@ -165,6 +169,8 @@ void ArtworkPage::connectAll() {
     connect(m_useNew, &QPushButton::clicked, this, &ArtworkPage::useNew);
     connect(m_useOpen, &QPushButton::clicked, this, &ArtworkPage::useOpen);
 }
+
+QString ArtworkPage::estimateWord() { return tr("Estimate from its shape"); }
 
 void ArtworkPage::open(const QString& path, const Destination& destination) {
     m_destination = destination;
@@ -266,6 +272,7 @@ void ArtworkPage::loadDifferences() {
     if (!compares) return;
     const auto after = m_presenter.applied(*design);
     QStringList lines;
+    if (isEstimateNote(design->note)) lines << tr("it is counted and no longer estimated");
     if (after.width != design->width || after.height != design->height)
         lines << tr("%1 becomes %2")
                      .arg(m_formatter.size(design->width, design->height), m_formatter.size(after.width, after.height));

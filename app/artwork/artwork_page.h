@@ -34,12 +34,15 @@ class ArtworkPage : public QWidget {
     ArtworkView& view() { return *m_view; }
     /// Reads a file; `opened` when it is there, `refused` with the sentence when it cannot be read.
     void open(const QString& path, const Destination& destination);
+    /// What the button says that takes a file without stones to be estimated.
+    static QString estimateWord();
 
   Q_SIGNALS:
     void opened();
-    void refused(const QString& sentence);
-    void used(const sp::base::Id& design); ///< the design has what the file says
-    void left();                           ///< nothing is taken over
+    void refused(const QString& sentence, const QString& shapesIn); ///< the second as ArtworkPresenter::refused
+    void estimateAsked(const QString& path);                        ///< of a file that holds shapes and no stones
+    void used(const sp::base::Id& design);                          ///< the design has what the file says
+    void left();                                                    ///< nothing is taken over
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;

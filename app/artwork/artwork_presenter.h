@@ -91,7 +91,8 @@ class ArtworkPresenter : public QObject {
 
   Q_SIGNALS:
     void opened();
-    void refused(const QString& sentence);
+    /// `shapesIn` is the path of a file that holds no stone but a shape to set with stones, else empty.
+    void refused(const QString& sentence, const QString& shapesIn = {});
     void changed();          ///< counts, rows or what stands for what
     void selectionChanged(); ///< another stone is selected
 

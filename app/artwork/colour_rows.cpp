@@ -29,7 +29,7 @@ QString keyOf(const ColourRow& row) { return colourWord(row) + sizeWord(row) + Q
 
 } // namespace
 
-std::vector<desk::Choice> stoneChoices(session::BookSession& session, std::optional<std::size_t> size) {
+std::vector<desk::Choice> stonesToChoose(session::BookSession& session, std::optional<std::size_t> size) {
     const auto wanted = size ? publishedStoneSizes()[*size].name : std::string();
     std::vector<desk::Choice> choices;
     for (const bool ofSize : {true, false})
@@ -39,6 +39,11 @@ std::vector<desk::Choice> stoneChoices(session::BookSession& session, std::optio
                                    QString::fromStdString(material.name),
                                    {},
                                    {desk::stoneColour(material.stone.rgb)}});
+    return choices;
+}
+
+std::vector<desk::Choice> stoneChoices(session::BookSession& session, std::optional<std::size_t> size) {
+    auto choices = stonesToChoose(session, size);
     choices.push_back({QVariant::fromValue(base::Id{}), ColourRows::tr("Leave out"), ColourRows::tr("no stone"), {}});
     return choices;
 }

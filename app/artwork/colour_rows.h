@@ -34,7 +34,10 @@ class ColourRows : public QWidget {
     std::vector<desk::ChoiceField*> m_fields;
 };
 
-/// What a hole can be set with: the stones, those of the size first, and last to leave it out (the id none).
+/// The stones of the book, those of the size first.
+std::vector<desk::Choice> stonesToChoose(session::BookSession& session, std::optional<std::size_t> size);
+
+/// What a hole can be set with: the stones, and last to leave it out (the id none).
 std::vector<desk::Choice> stoneChoices(session::BookSession& session, std::optional<std::size_t> size);
 
 } // namespace sp::artwork

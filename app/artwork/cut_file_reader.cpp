@@ -3,6 +3,7 @@
 
 #include "app/artwork/file_bytes.h"
 #include "core/artwork/artwork_file.h"
+#include "core/artwork/region.h"
 
 #include <QFileInfo>
 
@@ -29,19 +30,21 @@ std::vector<ScaleReading> readScales(const Drawing& drawing, const std::string& 
 
 } // namespace
 
-base::Result<CutFile> readCutFile(const std::string& path, const std::string& name) {
+CutFileAnswer readCutFile(const std::string& path, const std::string& name) {
     auto bytes = bytesOfFile(path);
-    if (!bytes) return base::fail(bytes.error());
+    if (!bytes) return {base::fail(bytes.error())};
     CutFile file{name, *bytes, {}, {}};
     auto drawing = readArtwork(std::move(*bytes), name);
-    if (!drawing) return base::fail(drawing.error());
+    if (!drawing) return {base::fail(drawing.error())};
     file.drawing = std::move(*drawing);
     if (!file.drawing.millimetresPerUnit) file.scales = readScales(file.drawing, name);
     CountOptions options;
     options.millimetresPerUnit =
         file.scales.empty() ? *file.drawing.millimetresPerUnit : file.scales.front().scale.millimetresPerUnit;
-    if (const auto counted = countStones(file.drawing, options, name); !counted) return base::fail(counted.error());
-    return file;
+    if (const auto counted = countStones(file.drawing, options, name); !counted)
+        return {base::fail(counted.error()),
+                counted.error().code == base::Code::Missing && !shapesOf(file.drawing, 1).empty()};
+    return {std::move(file)};
 }
 
 CutFileReader::CutFileReader(QObject* parent)
@@ -50,11 +53,12 @@ CutFileReader::CutFileReader(QObject* parent)
 void CutFileReader::read(const QString& path) {
     const auto name = QFileInfo(path).fileName().toStdString();
     m_newest.ask([file = path.toStdString(), name] { return readCutFile(file, name); },
-                 [this](base::Result<CutFile> file) {
-                     if (file)
-                         Q_EMIT finished(std::make_shared<const CutFile>(std::move(*file)));
+                 [this, path](CutFileAnswer answer) {
+                     if (answer.file)
+                         Q_EMIT finished(std::make_shared<const CutFile>(std::move(*answer.file)));
                      else
-                         Q_EMIT failed(QString::fromStdString(file.error().detail));
+                         Q_EMIT failed(QString::fromStdString(answer.file.error().detail),
+                                       answer.hasShapes ? path : QString());
                  });
 }
 

@@ -30,8 +30,14 @@ struct CutFile {
     std::vector<ScaleReading> scales;
 };
 
+/// A cut file, or why it is none.
+struct CutFileAnswer {
+    base::Result<CutFile> file;
+    bool hasShapes = false; ///< it holds no stone, but an outline that stones can be set in
+};
+
 /// Reads a cut file. Errors: those of bytesOfFile and readArtwork; those of countStones when no scale gives a stone.
-base::Result<CutFile> readCutFile(const std::string& path, const std::string& name);
+CutFileAnswer readCutFile(const std::string& path, const std::string& name);
 
 /// Reads cut files away from the screen's thread, one at a time; the newest asked for is the one that is answered.
 /// Reading is bounded (artwork::Limits), as NewestAnswer asks.
@@ -46,7 +52,8 @@ class CutFileReader : public QObject {
 
   Q_SIGNALS:
     void finished(const std::shared_ptr<const sp::artwork::CutFile>& file);
-    void failed(const QString& sentence);
+    /// `shapesIn`: the path where CutFileAnswer::hasShapes, else empty.
+    void failed(const QString& sentence, const QString& shapesIn);
 
   private:
     NewestAnswer m_newest;

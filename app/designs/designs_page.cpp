@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/designs/designs_page.h"
 
+#include "app/artwork/made_design.h"
 #include "app/designs/design_stones.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
@@ -73,7 +74,11 @@ void DesignsPage::buildList(QVBoxLayout* column) {
     auto* cutFile = new QPushButton(tr("&Count a cut file…"), this);
     cutFile->setObjectName(QStringLiteral("countCutFile"));
     column->addWidget(cutFile);
+    auto* estimate = new QPushButton(tr("Esti&mate stones…"), this);
+    estimate->setObjectName(QStringLiteral("estimateStones"));
+    column->addWidget(estimate);
     connect(cutFile, &QPushButton::clicked, this, &DesignsPage::cutFileAsked);
+    connect(estimate, &QPushButton::clicked, this, &DesignsPage::estimateAsked);
     connect(add, &QPushButton::clicked, this, [this] {
         m_presenter.create();
         m_name->setFocus(Qt::OtherFocusReason);
@@ -192,8 +197,11 @@ void DesignsPage::showDrawing() {
     QPixmap picture;
     picture.loadFromData(QByteArray::fromStdString(drawing->thumbnail), "PNG");
     m_drawing->setPixmap(picture);
-    m_drawing->setAccessibleName(tr("What was counted in %1").arg(name));
-    m_drawingWords->setText(tr("Counted from %1, kept with the design.").arg(name));
+    const bool isEstimated = artwork::isEstimated(*drawing);
+    m_drawing->setAccessibleName(isEstimated ? tr("Where stones would sit in %1").arg(name)
+                                             : tr("What was counted in %1").arg(name));
+    m_drawingWords->setText(isEstimated ? tr("Estimated from %1, kept with the design.").arg(name)
+                                        : tr("Counted from %1, kept with the design.").arg(name));
 }
 
 template<class Field, class Put>
@@ -225,6 +233,7 @@ void DesignsPage::fillList() {
         desk::StoneListRow row{
             design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
         if (design.templatesOnWall) row.detail += tr(" · on the wall");
+        if (artwork::isEstimateNote(design.note)) row.detail += tr(" · estimated");
         for (const auto& stone : design.stones)
             if (const auto* material = m_presenter.session().material(stone.material))
                 row.stones.push_back(desk::stoneColour(material->stone.rgb));

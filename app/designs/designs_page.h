@@ -33,7 +33,8 @@ class DesignsPage : public QWidget {
     desk::MessageBar& messages() { return *m_messages; }
 
   Q_SIGNALS:
-    void cutFileAsked(); ///< count a cut file for a design
+    void cutFileAsked();  ///< count a cut file for a design
+    void estimateAsked(); ///< before there is a cut file
 
   private:
     void buildList(QVBoxLayout* column);

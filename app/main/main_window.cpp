@@ -2,6 +2,8 @@
 #include "app/main/main_window.h"
 
 #include "app/artwork/artwork_page.h"
+#include "app/artwork/estimate_page.h"
+#include "app/artwork/letter_outlines.h"
 #include "app/buying/buying_page.h"
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
@@ -142,9 +144,11 @@ void MainWindow::buildRail() {
         connect(m_counter, &counter::CounterPage::buyingAsked, this, &MainWindow::buyForOrder);
         return m_counter;
     });
+    m_designsPlace = static_cast<int>(m_places.size());
     addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"), [this] {
         m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
         connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
+        connect(m_designs, &designs::DesignsPage::estimateAsked, this, &MainWindow::estimate);
         return m_designs;
     });
     addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
@@ -216,6 +220,7 @@ void MainWindow::buildMenu() {
     });
     act(menu, tr("&Find a quote…"), QKeySequence::Find, [this] { findQuote(); });
     act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
+    act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { estimate(); });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
         goTo(0);
         m_counter->give();
@@ -315,6 +320,7 @@ void MainWindow::rebuildPages() {
     m_counter = nullptr;
     m_designs = nullptr;
     delete std::exchange(m_artwork, nullptr);
+    delete std::exchange(m_estimate, nullptr);
     goTo(0);
     goTo(current);
 }
@@ -433,6 +439,7 @@ artwork::ArtworkPage& MainWindow::artworkPage() {
         m_stack->setCurrentWidget(m_artwork);
     });
     connect(m_artwork, &artwork::ArtworkPage::refused, this, &MainWindow::tellHere);
+    connect(m_artwork, &artwork::ArtworkPage::estimateAsked, this, &MainWindow::estimateFile);
     connect(m_artwork, &artwork::ArtworkPage::left, this, [this] { goTo(m_rail->current()); });
     connect(m_artwork, &artwork::ArtworkPage::used, this, &MainWindow::takeCounted);
     return *m_artwork;
@@ -457,6 +464,10 @@ void MainWindow::takeCounted(const base::Id& design) {
         if (m_designs) m_designs->open(design);
         return;
     }
+    putOnOrder(design);
+}
+
+void MainWindow::putOnOrder(const base::Id& design) {
     goTo(0);
     if (m_presenter.isGiven()) m_presenter.startNew();
     if (m_presenter.hasLine() && m_presenter.line().design == design) {
@@ -467,10 +478,48 @@ void MainWindow::takeCounted(const base::Id& design) {
     m_counter->focusPieces();
 }
 
-void MainWindow::tellHere(const QString& sentence) {
+void MainWindow::tellHere(const QString& sentence, const QString& shapesIn) {
     const bool atDesigns = m_designs && m_stack->currentWidget() == m_designs;
     if (!atDesigns) goTo(0);
-    (atDesigns ? m_designs->messages() : m_counter->messages()).tell(desk::Tone::Warn, sentence);
+    auto& messages = atDesigns ? m_designs->messages() : m_counter->messages();
+    if (shapesIn.isEmpty())
+        messages.tell(desk::Tone::Warn, sentence);
+    else
+        messages.tell(desk::Tone::Warn, sentence, artwork::ArtworkPage::estimateWord(),
+                      [this, shapesIn] { estimateFile(shapesIn); });
+}
+
+artwork::EstimatePage& MainWindow::estimatePage() {
+    if (m_estimate) return *m_estimate;
+    using artwork::EstimatePage;
+    m_estimate = new EstimatePage(m_session, artwork::outlinesOf, m_formatter, m_stack);
+    m_stack->addWidget(m_estimate);
+    connect(m_estimate, &EstimatePage::fileAsked, this, [this] {
+        const auto file = m_prompter.fileToOpen(
+            {tr("Estimate from a shape"), {}, {}, tr("Drawings (*.svg *.dxf);;All files (*)"), {}});
+        if (file) m_estimate->openFile(*file);
+    });
+    connect(m_estimate, &EstimatePage::left, this, [this] { goTo(m_rail->current()); });
+    connect(m_estimate, &EstimatePage::priced, this, &MainWindow::putOnOrder);
+    connect(m_estimate, &EstimatePage::made, this, [this](const base::Id& design) {
+        goTo(m_designsPlace);
+        if (m_designs) m_designs->open(design);
+    });
+    return *m_estimate;
+}
+
+void MainWindow::estimate() {
+    fill();
+    m_presenter.keep();
+    auto& page = estimatePage();
+    if (m_stack->currentWidget() == &page) return;
+    page.start();
+    m_stack->setCurrentWidget(&page);
+}
+
+void MainWindow::estimateFile(const QString& file) {
+    estimate();
+    estimatePage().openFile(file);
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
@@ -486,6 +535,8 @@ void MainWindow::dropEvent(QDropEvent* event) {
         const auto file = url.toLocalFile();
         if (file.endsWith(QLatin1String(".jobbook")))
             Q_EMIT openBookAsked(file);
+        else if (m_estimate && m_stack->currentWidget() == m_estimate)
+            m_estimate->openFile(file);
         else
             countFile(file);
         return;

@@ -23,7 +23,8 @@ class CounterPage;
 
 namespace sp::artwork {
 class ArtworkPage;
-}
+class EstimatePage;
+} // namespace sp::artwork
 namespace sp::designs {
 class DesignsPage;
 }
@@ -81,7 +82,11 @@ class MainWindow : public QMainWindow {
     void askForCutFile();
     artwork::ArtworkPage& artworkPage();
     void takeCounted(const base::Id& design);
-    void tellHere(const QString& sentence);
+    void putOnOrder(const base::Id& design);
+    artwork::EstimatePage& estimatePage();
+    void estimate();
+    void estimateFile(const QString& file);
+    void tellHere(const QString& sentence, const QString& shapesIn = {});
     void zoomTo(int percent);
 
     struct Place {
@@ -101,10 +106,12 @@ class MainWindow : public QMainWindow {
     bool m_isFilled = false;             ///< the first place stands
     std::optional<base::Error> m_untold; ///< met before there was a place to tell it
     designs::DesignsPage* m_designs = nullptr;
-    artwork::ArtworkPage* m_artwork = nullptr; ///< made for the first file; belongs to the stack
+    artwork::ArtworkPage* m_artwork = nullptr;   ///< made for the first file; belongs to the stack
+    artwork::EstimatePage* m_estimate = nullptr; ///< made when first asked for; belongs to the stack
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     std::vector<Place> m_places;
+    int m_designsPlace = -1;
     int m_buyingPlace = -1;
 };
 

@@ -1,31 +1,17 @@
 // SPDX-License-Identifier: MIT
 // Counting a cut file in the window, by drop and keys, off screen, on a fresh demo book.
-#include "app/artwork/artwork_page.h"
 #include "app/artwork/letter_outlines.h"
 #include "app/artwork/stone_grid.h"
-#include "app/counter/counter_page.h"
-#include "app/demo/demo_book.h"
-#include "app/desk/theme.h"
-#include "app/main/main_window.h"
 #include "app/verbs/verbs.h"
 #include "core/artwork/nearest_stone.h"
+#include "tests/app/artwork/demo_window.h"
 #include "tests/support/nine_forms.h"
-#include "tests/support/temp_folder.h"
 
-#include <QApplication>
-#include <QDropEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QMimeData>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QSettings>
-#include <QStandardPaths>
-#include <QTest>
-#include <QUrl>
-#include <gtest/gtest.h>
 
-#include <fstream>
 #include <ostream>
 #include <random>
 #include <set>
@@ -33,16 +19,6 @@
 using namespace sp;
 
 namespace {
-
-class NoQuestions : public desk::Prompter {
-  public:
-    std::optional<QString> fileToSave(const FileQuestion&) override { return std::nullopt; }
-    std::optional<QString> fileToOpen(const FileQuestion&) override { return file; }
-    bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
-    std::optional<QString> lineOfText(const QString&, const QString&, const QString&) override { return std::nullopt; }
-
-    std::optional<QString> file;
-};
 
 /// 6 aquamarine-like and 3 near-black holes for SS10 (2.8 mm), a frame around them, one hole drawn twice.
 constexpr auto kPlate = R"(<svg width="60mm" height="40mm" viewBox="0 0 60 40"><g id="front" fill="#50c0d0">
@@ -52,63 +28,7 @@ constexpr auto kPlate = R"(<svg width="60mm" height="40mm" viewBox="0 0 60 40"><
 <circle cx="20" cy="30" r="1.4"/><circle cx="50" cy="30" r="1.4"/></g>
 <rect x="1" y="1" width="58" height="38" fill="none" stroke="red"/></svg>)";
 
-class CutFiles : public testing::Test {
-  protected:
-    CutFiles() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder.path() / "demo.jobbook", db::systemSurroundings());
-        EXPECT_TRUE(book.has_value());
-        m_window = std::make_unique<program::MainWindow>(std::move(*book), m_theme, m_prompter);
-        m_window->show();
-        QApplication::setActiveWindow(m_window.get());
-        QTest::qWait(1);
-    }
-
-    QString write(const char* name, const std::string& text) {
-        const auto file = m_folder.path() / name;
-        std::ofstream(file, std::ios::binary) << text;
-        return QString::fromStdString(file.string());
-    }
-
-    void drop(const QString& file) {
-        QMimeData data;
-        data.setUrls({QUrl::fromLocalFile(file)});
-        QDragEnterEvent enter(QPoint(300, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-        QApplication::sendEvent(m_window.get(), &enter);
-        EXPECT_TRUE(enter.isAccepted());
-        QDropEvent event(QPointF(300, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-        QApplication::sendEvent(m_window.get(), &event);
-        // Until the reader has answered, one way or the other.
-        ASSERT_TRUE(QTest::qWaitFor([this] {
-            auto* page = m_window->findChild<artwork::ArtworkPage*>();
-            return page && !page->presenter().isReading();
-        }));
-    }
-
-    artwork::ArtworkPage& page() { return *m_window->findChild<artwork::ArtworkPage*>(); }
-    artwork::ArtworkPresenter& presenter() { return page().presenter(); }
-
-    template<class T = QWidget>
-    T* find(const char* name) {
-        auto* found = m_window->findChild<T*>(QLatin1String(name));
-        EXPECT_NE(found, nullptr) << name;
-        return found;
-    }
-    QString counterSays() { return m_window->counterPage().messages().sentence(); }
-
-    const catalogue::Material* stone(const char* name) {
-        for (const auto& material : m_window->session().materials())
-            if (material.name == name) return &material;
-        return nullptr;
-    }
-
-    test::TempFolder m_folder;
-    desk::Theme m_theme{*qApp, desk::Scheme::Light};
-    NoQuestions m_prompter;
-    std::unique_ptr<program::MainWindow> m_window;
-};
+class CutFiles : public test::DemoWindow {};
 
 TEST_F(CutFiles, aDropIsCountedShownAndGoesOnTheSlipWithItsPrice) {
     drop(write("plate.svg", kPlate));
