@@ -3,6 +3,7 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/figures.h"
+#include "app/desk/tab_order.h"
 
 #include <QApplication>
 #include <QEvent>
@@ -86,12 +87,27 @@ void FoldingColumns::showColumn(int column) {
     arrange();
 }
 
+int FoldingColumns::columnWithFocus() const {
+    const auto* focus = QApplication::focusWidget();
+    for (std::size_t i = 0; focus && i < m_columns.size(); ++i)
+        if (m_columns[i].frame->isAncestorOf(focus)) return static_cast<int>(i);
+    return -1;
+}
+
+void FoldingColumns::focusIn(int column) {
+    const auto stops = desk::tabStops(*m_columns[static_cast<std::size_t>(column)].frame->widget());
+    if (!stops.empty()) stops.front()->setFocus(Qt::OtherFocusReason);
+}
+
 void FoldingColumns::arrange() {
     if (m_columns.empty()) return;
     int fixed = kColumnGap * (static_cast<int>(m_columns.size()) - 1);
     for (const auto& column : m_columns) fixed += desk::scaled(column.stretch ? kRoomForStretch : column.width);
+    const int focused = columnWithFocus();
+    const bool folds = width() < fixed && !m_folded;
     m_folded = width() < fixed;
     m_strip->setVisible(m_folded);
+    if (folds && focused >= 0) m_shown = focused; // the page one was in
     if (m_folded) {
         const int height = desk::fieldHeight() + 8;
         m_strip->setGeometry(0, 0, width(), height);
@@ -100,6 +116,8 @@ void FoldingColumns::arrange() {
             m_columns[i].frame->setVisible(static_cast<int>(i) == m_shown);
             m_columns[i].frame->setGeometry(0, height + 8, width(), QWidget::height() - height - 8);
         }
+        // Who worked on a page that is turned away works on the one that comes.
+        if (focused >= 0 && focused != m_shown) focusIn(m_shown);
         return;
     }
     int taken = kColumnGap * (static_cast<int>(m_columns.size()) - 1);

@@ -19,7 +19,7 @@ class FoldingColumns : public QWidget {
     /// `width` is what it takes at 100 %; the column with `stretch` takes what is left.
     void addColumn(QWidget* column, const QString& word, int width, bool stretch);
     void setFigure(const QString& meaning, const QString& figure);
-    /// Turns the strip to that column when folded.
+    /// Turns the strip to that column when folded; a focus in another column goes with it.
     void showColumn(int column);
     bool isFolded() const { return m_folded; }
 
@@ -37,6 +37,8 @@ class FoldingColumns : public QWidget {
     };
 
     void arrange();
+    int columnWithFocus() const; ///< -1: none
+    void focusIn(int column);    ///< its first stop
 
     std::vector<Column> m_columns;
     QWidget* m_strip;

@@ -8,6 +8,7 @@
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPainterPath>
@@ -132,8 +133,11 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
 bool SlipPanel::isTurned() const { return m_sides->currentIndex() == 1; }
 
 void SlipPanel::turnOver() {
+    const auto* focus = QApplication::focusWidget();
+    const bool turnedAway = focus && m_sides->isAncestorOf(focus);
     m_sides->setCurrentIndex(isTurned() ? 0 : 1);
     refresh();
+    if (turnedAway) m_turn->setFocus(Qt::OtherFocusReason); // what had the focus is no longer seen
     Q_EMIT turned(isTurned());
 }
 

@@ -37,11 +37,11 @@ StoneRows::StoneRows(CounterPresenter& presenter, const desk::Formatter& formatt
     column->addWidget(m_body);
     m_add = new desk::ChoiceField(m_formatter, this);
     m_add->setObjectName(QStringLiteral("addColour"));
-    m_add->setAccessibleName(tr("Add a colour"));
-    m_add->setPlaceholderText(tr("+ colour: type part of its name"));
+    m_add->setPlaceholderText(tr("Type part of its name"));
     m_add->setEmptyAllowed(true);
     m_add->setEnterMovesOn(false); // a chosen colour leads to its count
-    column->addWidget(m_add);
+    m_addBox = new desk::FieldBox(tr("Add a colo&ur"), m_add, this);
+    column->addWidget(m_addBox);
     connect(m_add, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         if (!id.isValid()) return;
         const auto material = id.value<base::Id>(); // the field forgets what `id` refers to
@@ -127,14 +127,8 @@ void StoneRows::load() {
         const auto& stones = m_presenter.line().stones;
         for (std::size_t i = 0; i < stones.size(); ++i) addRow(static_cast<int>(i), stones[i]);
     }
-    m_add->setVisible(!m_presenter.isGiven());
+    m_addBox->setVisible(!m_presenter.isGiven());
     offerColours();
-    QWidget* before = nullptr;
-    for (const auto& row : m_rows) {
-        if (before) setTabOrder(before, row.perPiece);
-        before = row.perPiece;
-    }
-    if (before) setTabOrder(before, m_add);
     m_body->show();
     refresh();
 }

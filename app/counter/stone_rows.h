@@ -3,6 +3,7 @@
 
 #include "app/counter/counter_presenter.h"
 #include "app/desk/choice_field.h"
+#include "app/desk/field_box.h"
 #include "app/desk/figures.h"
 #include "app/desk/value_fields.h"
 
@@ -45,6 +46,7 @@ class StoneRows : public QWidget {
     QGridLayout* m_grid = nullptr;
     QWidget* m_body = nullptr;
     desk::ChoiceField* m_add = nullptr;
+    desk::FieldBox* m_addBox = nullptr;
     std::vector<Row> m_rows;
 };
 

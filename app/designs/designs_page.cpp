@@ -40,22 +40,21 @@ DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& f
     row->addWidget(card, 5);
     connectFields();
     connect(&m_presenter, &DesignsPresenter::opened, this, [this] {
-        fillList();
+        fillList(Keeps::Open);
         load();
     });
     connect(&m_presenter, &DesignsPresenter::changed, this, [this] {
-        fillList();
+        fillList(Keeps::Open);
         load();
     });
-    fillList();
+    fillList(Keeps::Open);
     load();
 }
 
 void DesignsPage::buildList(QVBoxLayout* column) {
     column->addWidget(desk::pageTitle(tr("Designs"), this));
-    m_find = new desk::WordField(m_formatter, {}, this);
+    m_find = new desk::FindField(m_formatter, this);
     m_find->setObjectName(QStringLiteral("findDesign"));
-    m_find->setEmptyAllowed(true);
     column->addWidget(new desk::FieldBox(tr("&Find by name"), m_find, this));
     m_list = new QListView(this);
     m_list->setObjectName(QStringLiteral("designs"));
@@ -66,7 +65,13 @@ void DesignsPage::buildList(QVBoxLayout* column) {
     m_list->setModel(&m_model);
     m_list->setItemDelegate(
         new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
+    m_find->setList(m_list);
     column->addWidget(m_list, 1);
+    m_nothing = new desk::TextLabel(tr("No design is called that."), TextSize::Body, Role::Muted, desk::Weight::Plain,
+                                    this);
+    m_nothing->setObjectName(QStringLiteral("nothingFound"));
+    m_nothing->setWordWrap(true);
+    column->addWidget(m_nothing);
     auto* add = new QPushButton(tr("&New design"), this);
     add->setObjectName(QStringLiteral("newDesign"));
     desk::makePrimary(*add);
@@ -83,7 +88,7 @@ void DesignsPage::buildList(QVBoxLayout* column) {
         m_presenter.create();
         m_name->setFocus(Qt::OtherFocusReason);
     });
-    connect(m_find, &desk::TypedField::edited, this, &DesignsPage::fillList);
+    connect(m_find, &desk::TypedField::edited, this, &DesignsPage::searched);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
         if (index.isValid()) m_presenter.open(m_model.row(index.row()).id);
     });
@@ -227,9 +232,16 @@ void DesignsPage::connectFields() {
             [this](bool on) { m_presenter.edit([&](catalogue::Design& design) { design.templatesOnWall = on; }); });
 }
 
-void DesignsPage::fillList() {
+void DesignsPage::searched() {
+    fillList(Keeps::Nothing);
+    if (m_model.indexOf(m_presenter.currentId()) < 0)
+        m_presenter.open(m_model.rowCount() > 0 ? m_model.row(0).id : base::Id{});
+}
+
+void DesignsPage::fillList(Keeps keeps) {
     std::vector<desk::StoneListRow> rows;
-    for (const auto& design : m_presenter.matching(m_find->text())) {
+    const auto kept = keeps == Keeps::Open ? m_presenter.currentId() : base::Id{};
+    for (const auto& design : m_presenter.matching(m_find->text(), kept)) {
         desk::StoneListRow row{
             design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
         if (design.templatesOnWall) row.detail += tr(" · on the wall");
@@ -239,6 +251,7 @@ void DesignsPage::fillList() {
                 row.stones.push_back(desk::stoneColour(material->stone.rgb));
         rows.push_back(std::move(row));
     }
+    m_nothing->setVisible(rows.empty() && !m_find->isBlank());
     m_model.setRows(std::move(rows));
     const int at = m_model.indexOf(m_presenter.currentId());
     if (at >= 0) m_list->setCurrentIndex(m_model.index(at));
@@ -255,7 +268,7 @@ void DesignsPage::loadBases() {
 void DesignsPage::load() {
     const auto* design = m_presenter.current();
     m_content->setVisible(design != nullptr);
-    m_empty->setVisible(design == nullptr);
+    m_empty->setVisible(design == nullptr && m_presenter.session().designs().empty());
     if (!design) return;
     m_heading->setText(QString::fromStdString(design->name));
     // A field one types in keeps what is typed.
@@ -325,5 +338,7 @@ void DesignsPage::showPlan() {
 }
 
 void DesignsPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }
+
+void DesignsPage::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::designs

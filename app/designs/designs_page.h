@@ -5,6 +5,7 @@
 #include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
+#include "app/desk/find_field.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/sheet_picture.h"
 #include "app/desk/stone_list_model.h"
@@ -28,6 +29,7 @@ class DesignsPage : public QWidget {
     DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     void focusStart();
+    void focusFind(); ///< the search above the list
     const base::Id& currentDesign() const { return m_presenter.currentId(); }
     void open(const base::Id& design) { m_presenter.open(design); }
     desk::MessageBar& messages() { return *m_messages; }
@@ -42,7 +44,12 @@ class DesignsPage : public QWidget {
     void connectFields();
     template<class Field, class Put>
     void saveWith(Field* field, Put put);
-    void fillList();
+    /// Whether what is open stays listed though the search does not find it: it does while it is worked on (a new
+    /// name, a new design), not when another search is typed.
+    enum class Keeps { Nothing, Open };
+    void fillList(Keeps keeps);
+    /// The search changed: a card open for something no longer listed would be edited by mistake.
+    void searched();
     void load();
     void loadBases();
     void showSheet();
@@ -55,8 +62,9 @@ class DesignsPage : public QWidget {
     desk::Formatter m_formatter;
     desk::StoneListModel m_model;
     desk::MessageBar* m_messages = nullptr;
-    desk::WordField* m_find = nullptr;
+    desk::FindField* m_find = nullptr;
     QListView* m_list = nullptr;
+    desk::TextLabel* m_nothing = nullptr;
     QWidget* m_content = nullptr;
     QWidget* m_empty = nullptr;
     desk::TextLabel* m_heading = nullptr;

@@ -14,11 +14,11 @@ DesignsPresenter::DesignsPresenter(session::BookSession& session, QObject* paren
     if (!m_session.designs().empty()) m_current = m_session.designs().front().id;
 }
 
-std::vector<catalogue::Design> DesignsPresenter::matching(const QString& text) {
+std::vector<catalogue::Design> DesignsPresenter::matching(const QString& text, const base::Id& kept) {
     std::vector<catalogue::Design> found;
     const auto wanted = text.trimmed();
     for (const auto& design : m_session.designs())
-        if (QString::fromStdString(design.name).contains(wanted, Qt::CaseInsensitive)) found.push_back(design);
+        if (design.id == kept || QString::fromStdString(design.name).contains(wanted, Qt::CaseInsensitive)) found.push_back(design);
     return found;
 }
 

@@ -20,8 +20,8 @@ class DesignsPresenter : public QObject {
     explicit DesignsPresenter(session::BookSession& session, QObject* parent = nullptr);
 
     session::BookSession& session() { return m_session; }
-    /// The designs whose names hold the text, letter case ignored, sorted by name.
-    std::vector<catalogue::Design> matching(const QString& text);
+    /// The designs whose names hold the text, letter case ignored, and `kept` whatever its name; sorted by name.
+    std::vector<catalogue::Design> matching(const QString& text, const base::Id& kept);
     const base::Id& currentId() const { return m_current; }
     /// The open design; none when nothing is open or it is gone.
     const catalogue::Design* current();

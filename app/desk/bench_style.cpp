@@ -392,6 +392,8 @@ QPixmap BenchStyle::generatedIconPixmap(QIcon::Mode mode, const QPixmap& pixmap,
 
 void BenchStyle::polish(QWidget* widget) {
     QProxyStyle::polish(widget);
+    // The wheel scrolls; it neither changes a value (WheelGuard) nor takes the focus from where somebody types.
+    if (widget->focusPolicy() == Qt::WheelFocus) widget->setFocusPolicy(Qt::StrongFocus);
     if (qobject_cast<QPushButton*>(widget) || qobject_cast<QComboBox*>(widget) || qobject_cast<QToolButton*>(widget))
         widget->setAttribute(Qt::WA_Hover);
     if (auto* table = qobject_cast<QTableView*>(widget)) {

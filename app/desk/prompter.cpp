@@ -3,7 +3,6 @@
 
 #include <QDir>
 #include <QFileDialog>
-#include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -44,15 +43,6 @@ bool DialogPrompter::agrees(const QString& title, const QString& sentence, const
     box.setEscapeButton(stay);
     box.exec();
     return box.clickedButton() == act;
-}
-
-std::optional<QString> DialogPrompter::lineOfText(const QString& title, const QString& label, const QString& start) {
-    QInputDialog dialog(m_window);
-    dialog.setWindowTitle(title);
-    dialog.setLabelText(label);
-    dialog.setTextValue(start);
-    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
-    return dialog.textValue();
 }
 
 } // namespace sp::desk

@@ -32,8 +32,6 @@ class Prompter {
     /// Asks whether to do what `verb` says ("Restore"); the other button is `keep` ("Keep this book"), the default.
     /// Only for what undo cannot take back.
     virtual bool agrees(const QString& title, const QString& sentence, const QString& verb, const QString& keep) = 0;
-    /// One line of text ("Name of the copy").
-    virtual std::optional<QString> lineOfText(const QString& title, const QString& label, const QString& start) = 0;
 };
 
 /// Asks the person, over the window given.
@@ -45,7 +43,6 @@ class DialogPrompter : public Prompter {
     std::optional<QString> fileToSave(const FileQuestion& question) override;
     std::optional<QString> fileToOpen(const FileQuestion& question) override;
     bool agrees(const QString& title, const QString& sentence, const QString& verb, const QString& keep) override;
-    std::optional<QString> lineOfText(const QString& title, const QString& label, const QString& start) override;
 
   private:
     QPointer<QWidget> m_window;

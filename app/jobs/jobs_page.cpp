@@ -11,7 +11,6 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QShortcut>
 
 namespace sp::jobs {
 
@@ -48,14 +47,14 @@ void JobsPage::build() {
     words->addWidget(m_note);
     words->addStretch(1);
     head->addLayout(words, 1);
-    m_find = new desk::WordField(m_formatter, {}, this);
+    m_find = new desk::FindField(m_formatter, this);
     m_find->setObjectName(QStringLiteral("findJob"));
-    m_find->setEmptyAllowed(true);
     m_find->setClearButtonEnabled(true);
     m_findBox = new desk::FieldBox(tr("&Find a number, a customer or what was ordered"), m_find, this);
     head->addWidget(m_findBox);
     column->addLayout(head);
     m_list = buildTable();
+    m_find->setList(m_table);
     column->addWidget(m_list, 1);
     m_empty = new desk::EmptyState(desk::Icon::Jobs, tr("No quote is in the book yet."), tr("Start one at the Counter"),
                                    this);
@@ -112,8 +111,6 @@ void JobsPage::connectAll() {
     });
     connect(&m_presenter, &JobsPresenter::listed, this, &JobsPage::refresh);
     connect(&m_presenter, &JobsPresenter::selected, this, &JobsPage::load);
-    auto* find = new QShortcut(QKeySequence::Find, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
-    connect(find, &QShortcut::activated, m_find, [this] { m_find->setFocus(Qt::ShortcutFocusReason); });
 }
 
 void JobsPage::refresh() {
@@ -156,6 +153,8 @@ void JobsPage::focusStart() {
     else
         m_table->setFocus(Qt::OtherFocusReason);
 }
+
+void JobsPage::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
 
 void JobsPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/desk/figures.h"
-#include "app/desk/word_field.h"
+#include "app/desk/find_field.h"
 #include "app/jobs/jobs_presenter.h"
 #include "app/jobs/jobs_table_model.h"
 
@@ -28,6 +28,7 @@ class JobsPage : public QWidget {
 
     /// The table, where there is one.
     void focusStart();
+    void focusFind();
 
   Q_SIGNALS:
     void openAsked(const sp::base::Id& quote); ///< to be shown at the Counter
@@ -50,7 +51,7 @@ class JobsPage : public QWidget {
     desk::Formatter m_formatter;
     JobsPresenter m_presenter;
     JobsTableModel m_model;
-    desk::WordField* m_find = nullptr;
+    desk::FindField* m_find = nullptr;
     QWidget* m_findBox = nullptr;
     desk::TextLabel* m_note = nullptr;
     QWidget* m_list = nullptr;

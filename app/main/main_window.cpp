@@ -10,6 +10,7 @@
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
+#include "app/desk/tab_order.h"
 #include "app/jobs/jobs_page.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
@@ -96,6 +97,15 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
 /// The places borrow the session and the presenter: they go first.
 MainWindow::~MainWindow() { delete takeCentralWidget(); }
 
+/// Tab goes where the eye goes: Qt's own chain follows the order in which things were made.
+bool MainWindow::focusNextPrevChild(bool next) {
+    auto* stop = desk::nextTabStop(*this, next);
+    if (!stop) return QMainWindow::focusNextPrevChild(next);
+    stop->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    desk::scrollTo(*stop);
+    return true;
+}
+
 void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
     // The window stands before its first place is filled: somebody who starts the program sees at once that it does.
@@ -133,38 +143,56 @@ void MainWindow::stayOnScreen() {
     if (!room.intersects(QRect(pos(), size()))) move(room.topLeft());
 }
 
-void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<QWidget*()> make) {
+template<class Page>
+void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<Page*()> make,
+                          void (Page::*lookFor)()) {
     m_rail->addPlace(icon, word, name);
-    m_places.push_back({std::move(make), nullptr});
+    m_places.push_back(
+        {std::move(make), [lookFor](QWidget* page) { (static_cast<Page*>(page)->*lookFor)(); }, nullptr});
 }
 
 void MainWindow::buildRail() {
-    addPlace(desk::Icon::Counter, tr("Counter"), QStringLiteral("placeCounter"), [this] {
-        m_counter = new counter::CounterPage(m_presenter, m_formatter, m_prompter, m_stack);
-        connect(m_counter, &counter::CounterPage::buyingAsked, this, &MainWindow::buyForOrder);
-        return m_counter;
-    });
+    addPlace<counter::CounterPage>(
+        desk::Icon::Counter, tr("Counter"), QStringLiteral("placeCounter"),
+        [this] {
+            m_counter = new counter::CounterPage(m_presenter, m_formatter, m_prompter, m_stack);
+            connect(m_counter, &counter::CounterPage::buyingAsked, this, &MainWindow::buyForOrder);
+            return m_counter;
+        },
+        &counter::CounterPage::focusStart);
     m_designsPlace = static_cast<int>(m_places.size());
-    addPlace(desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"), [this] {
-        m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
-        connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
-        connect(m_designs, &designs::DesignsPage::estimateAsked, this, &MainWindow::estimate);
-        return m_designs;
-    });
-    addPlace(desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
-             [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); });
+    addPlace<designs::DesignsPage>(
+        desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
+        [this] {
+            m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
+            connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
+            connect(m_designs, &designs::DesignsPage::estimateAsked, this, &MainWindow::estimate);
+            return m_designs;
+        },
+        &designs::DesignsPage::focusFind);
+    addPlace<supplies::SuppliesPage>(
+        desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
+        [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); },
+        &supplies::SuppliesPage::focusFind);
     m_buyingPlace = static_cast<int>(m_places.size());
-    addPlace(desk::Icon::Buying, tr("Buying"), QStringLiteral("placeBuying"), [this] {
-        return new buying::BuyingPage(
-            m_session, [this] { return m_presenter.order().lines; }, m_formatter, m_prompter, m_stack);
-    });
-    addPlace(desk::Icon::Jobs, tr("Jobs"), QStringLiteral("placeJobs"), [this] { return makeJobs(); });
-    addPlace(desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
-             [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); });
+    addPlace<buying::BuyingPage>(
+        desk::Icon::Buying, tr("Buying"), QStringLiteral("placeBuying"),
+        [this] {
+            return new buying::BuyingPage(
+                m_session, [this] { return m_presenter.order().lines; }, m_formatter, m_prompter, m_stack);
+        },
+        &buying::BuyingPage::focusStart);
+    m_jobsPlace = static_cast<int>(m_places.size());
+    addPlace<jobs::JobsPage>(
+        desk::Icon::Jobs, tr("Jobs"), QStringLiteral("placeJobs"), [this] { return makeJobs(); },
+        &jobs::JobsPage::focusFind);
+    addPlace<shop::ShopPage>(
+        desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
+        [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); }, &shop::ShopPage::focusFind);
     connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);
 }
 
-QWidget* MainWindow::makeJobs() {
+jobs::JobsPage* MainWindow::makeJobs() {
     auto* page = new jobs::JobsPage(m_session, m_formatter, m_stack);
     connect(page, &jobs::JobsPage::openAsked, this, [this](const base::Id& quote) {
         goTo(0);
@@ -218,7 +246,8 @@ void MainWindow::buildMenu() {
         goTo(0);
         m_counter->startNew();
     });
-    act(menu, tr("&Find a quote…"), QKeySequence::Find, [this] { findQuote(); });
+    act(menu, tr("&Find in this place"), QKeySequence::Find, [this] { findHere(); });
+    act(menu, tr("Find a q&uote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
     act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
     act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { estimate(); });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
@@ -348,20 +377,15 @@ void MainWindow::refreshUndo() {
     m_redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
 }
 
+void MainWindow::findHere() {
+    fill();
+    for (const auto& place : m_places)
+        if (place.page && place.page == m_stack->currentWidget()) place.find(place.page);
+}
+
 void MainWindow::findQuote() {
-    const auto asked = m_prompter.lineOfText(tr("Find a quote"), tr("Number, customer or what was ordered"), {});
-    if (!asked || asked->trimmed().isEmpty()) return;
-    goTo(0);
-    const auto found = m_session.read([&](db::Book& book) { return book.quotes(asked->trimmed().toStdString(), 2); });
-    if (!found) return;
-    if (found->empty()) {
-        m_counter->messages().tell(
-            desk::Tone::Warn, tr("No quote holds “%1”; try a part of the number or the name.").arg(asked->trimmed()));
-        return;
-    }
-    m_presenter.open(found->front().id);
-    if (found->size() > 1)
-        m_counter->messages().setDetail(tr("This is the newest that holds “%1”.").arg(asked->trimmed()));
+    goTo(m_jobsPlace);
+    findHere();
 }
 
 void MainWindow::undo() {

@@ -28,6 +28,9 @@ class EstimatePage;
 namespace sp::designs {
 class DesignsPage;
 }
+namespace sp::jobs {
+class JobsPage;
+}
 
 namespace sp::program {
 
@@ -52,6 +55,7 @@ class MainWindow : public QMainWindow {
     void openBookAsked(const QString& file); ///< empty: ask which
 
   protected:
+    bool focusNextPrevChild(bool next) override;
     void paintEvent(QPaintEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -59,8 +63,11 @@ class MainWindow : public QMainWindow {
 
   private:
     void buildRail();
-    QWidget* makeJobs();
-    void addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<QWidget*()> make);
+    jobs::JobsPage* makeJobs();
+    /// `lookFor` gives the focus to what one looks for something with in that place.
+    template<class Page>
+    void addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<Page*()> make,
+                  void (Page::*lookFor)());
     void buyForOrder();
     void buildMenu();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
@@ -72,6 +79,7 @@ class MainWindow : public QMainWindow {
     void rebuildPages();
     void tell(const base::Error& error);
     void noteSaved();
+    void findHere();
     void findQuote();
     void undo();
     void redo();
@@ -91,6 +99,7 @@ class MainWindow : public QMainWindow {
 
     struct Place {
         std::function<QWidget*()> make; ///< made when first visited
+        std::function<void(QWidget*)> find;
         QWidget* page = nullptr;
     };
 
@@ -113,6 +122,7 @@ class MainWindow : public QMainWindow {
     std::vector<Place> m_places;
     int m_designsPlace = -1;
     int m_buyingPlace = -1;
+    int m_jobsPlace = -1;
 };
 
 } // namespace sp::program

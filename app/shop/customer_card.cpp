@@ -37,6 +37,10 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
     place(m_expires, tr("Expires on, if it does"), "certificateExpires", 2, 3, 1);
     connect(m_find, &desk::ChoiceField::chosen, this,
             [this](const QVariant& chosen) { show(chosen.isValid() ? chosen.value<base::Id>() : base::Id{}); });
+    // Another name is being typed: the card of the customer shown before must not stay open for editing under it.
+    connect(m_find, &desk::TypedField::edited, this, [this] {
+        if (!m_find->current().isValid() && !m_current.isNone()) show({});
+    });
     connect(m_find, &desk::ChoiceField::typedNew, this, [this](const QString& name) {
         catalogue::Customer customer;
         customer.name = name.trimmed().toStdString();
@@ -61,6 +65,8 @@ void CustomerCard::place(desk::TypedField* field, const QString& label, const ch
     static_cast<QGridLayout*>(layout())->addWidget(new desk::FieldBox(label, field, this), row, column, 1, span,
                                                    Qt::AlignTop);
 }
+
+void CustomerCard::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
 
 void CustomerCard::save(desk::TypedField* field, const std::function<void(catalogue::Customer&)>& put) {
     const auto* known = m_presenter.session().customer(m_current);

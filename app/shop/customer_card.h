@@ -22,6 +22,7 @@ class CustomerCard : public QWidget {
     CustomerCard(ShopPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     void load();
+    void focusFind();
 
   private:
     void place(desk::TypedField* field, const QString& label, const char* name, int row, int column, int span);

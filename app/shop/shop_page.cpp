@@ -3,6 +3,7 @@
 
 #include "app/desk/card.h"
 #include "app/desk/long_text.h"
+#include "app/desk/tab_order.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
 #include "app/shop/step_rows.h"
@@ -409,9 +410,9 @@ void ShopPage::buildCustomers() {
         card(tr("Customers and exemption"),
              tr("Whether a certificate holds is for you to confirm with your tax authority. Without one in force "
                 "on file tax is charged."));
-    auto* customers = new CustomerCard(m_presenter, m_formatter, this);
-    grid->addWidget(customers, 0, 0, 1, kColumns);
-    m_loads.push_back([customers] { customers->load(); });
+    m_customers = new CustomerCard(m_presenter, m_formatter, this);
+    grid->addWidget(m_customers, 0, 0, 1, kColumns);
+    m_loads.push_back([this] { m_customers->load(); });
 }
 
 void ShopPage::buildBench() {
@@ -468,5 +469,10 @@ void ShopPage::loadAll() {
 }
 
 void ShopPage::focusStart() { m_first->setFocus(Qt::OtherFocusReason); }
+
+void ShopPage::focusFind() {
+    m_customers->focusFind();
+    desk::scrollTo(*m_customers);
+}
 
 } // namespace sp::shop

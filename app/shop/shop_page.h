@@ -18,6 +18,8 @@
 
 namespace sp::shop {
 
+class CustomerCard;
+
 /// The Shop place: what the owner decides once, card under card. Every field saves itself when it is left.
 class ShopPage : public QWidget {
     Q_OBJECT
@@ -26,6 +28,7 @@ class ShopPage : public QWidget {
     ShopPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     void focusStart();
+    void focusFind(); ///< the search for a customer
 
   private:
     using Shop = catalogue::Shop;
@@ -77,6 +80,7 @@ class ShopPage : public QWidget {
     desk::Formatter m_formatter;
     QVBoxLayout* m_column = nullptr;
     desk::WordField* m_first = nullptr;
+    CustomerCard* m_customers = nullptr;
     int m_placed = 0;
     std::vector<std::function<void()>> m_loads;
 };

@@ -53,10 +53,10 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     auto* head = new QHBoxLayout;
     m_heading = desk::pageTitle({}, body);
     head->addWidget(m_heading, 1);
-    auto* remove = new QPushButton(tr("&Remove"), body);
-    remove->setObjectName(QStringLiteral("removeSupply"));
-    connect(remove, &QPushButton::clicked, this, &SuppliesPage::removed);
-    head->addWidget(remove);
+    m_remove = new QPushButton(tr("&Remove"), body);
+    m_remove->setObjectName(QStringLiteral("removeSupply"));
+    connect(m_remove, &QPushButton::clicked, this, &SuppliesPage::removed);
+    head->addWidget(m_remove);
     column->addLayout(head);
     m_material = new MaterialCard(m_presenter, m_formatter, body);
     m_supplier = new SupplierCard(m_presenter, m_formatter, body);
@@ -68,7 +68,7 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     column->addStretch(1);
     row->addWidget(card, 5);
     const auto refresh = [this] {
-        fillList();
+        fillList(Keeps::Open);
         load();
     };
     connect(&m_presenter, &SuppliesPresenter::opened, this, refresh);
@@ -78,9 +78,8 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
 
 void SuppliesPage::buildList(QVBoxLayout* column) {
     column->addWidget(desk::pageTitle(tr("Supplies"), this));
-    m_find = new desk::WordField(m_formatter, {}, this);
+    m_find = new desk::FindField(m_formatter, this);
     m_find->setObjectName(QStringLiteral("findSupply"));
-    m_find->setEmptyAllowed(true);
     column->addWidget(new desk::FieldBox(tr("&Find by name or kind"), m_find, this));
     m_list = new QListView(this);
     m_list->setObjectName(QStringLiteral("supplies"));
@@ -91,7 +90,13 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     m_list->setModel(&m_model);
     m_list->setItemDelegate(
         new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
+    m_find->setList(m_list);
     column->addWidget(m_list, 1);
+    m_nothing = new desk::TextLabel(tr("Nothing here is called that."), desk::TextSize::Body, desk::Role::Muted,
+                                    desk::Weight::Plain, this);
+    m_nothing->setObjectName(QStringLiteral("nothingFound"));
+    m_nothing->setWordWrap(true);
+    column->addWidget(m_nothing);
     auto* add = new QPushButton(tr("&New"), this);
     add->setObjectName(QStringLiteral("newSupply"));
     desk::makePrimary(*add);
@@ -112,7 +117,7 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, &m_presenter, &SuppliesPresenter::addSupplier);
     add->setMenu(kinds);
     column->addWidget(add);
-    connect(m_find, &desk::TypedField::edited, this, &SuppliesPage::fillList);
+    connect(m_find, &desk::TypedField::edited, this, &SuppliesPage::searched);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
         if (index.isValid()) m_presenter.open(m_model.row(index.row()).id);
     });
@@ -128,11 +133,19 @@ QString SuppliesPage::detailOf(const catalogue::Material& material) {
              m_formatter.count(units::Count::of(there)));
 }
 
-void SuppliesPage::fillList() {
+void SuppliesPage::searched() {
+    fillList(Keeps::Nothing);
+    if (m_model.indexOf(m_presenter.currentId()) < 0)
+        m_presenter.open(m_model.rowCount() > 0 ? m_model.row(0).id : base::Id{});
+}
+
+void SuppliesPage::fillList(Keeps keeps) {
     const auto wanted = m_find->text().trimmed();
     std::vector<desk::StoneListRow> rows;
     const auto add = [&](desk::StoneListRow row) {
-        if (row.name.contains(wanted, Qt::CaseInsensitive) || row.detail.contains(wanted, Qt::CaseInsensitive))
+        const bool isOpen = keeps == Keeps::Open && row.id == m_presenter.currentId();
+        if (isOpen || row.name.contains(wanted, Qt::CaseInsensitive) ||
+            row.detail.contains(wanted, Qt::CaseInsensitive))
             rows.push_back(std::move(row));
     };
     for (const auto kind : {MaterialKind::Stone, MaterialKind::Tape, MaterialKind::Template, MaterialKind::Backing,
@@ -157,6 +170,7 @@ void SuppliesPage::fillList() {
     }
     for (const auto& supplier : m_presenter.session().suppliers())
         add({supplier.id, QString::fromStdString(supplier.name), tr("supplier"), {}});
+    m_nothing->setVisible(rows.empty() && !wanted.isEmpty());
     m_model.setRows(std::move(rows));
     const int at = m_model.indexOf(m_presenter.currentId());
     if (at >= 0) m_list->setCurrentIndex(m_model.index(at));
@@ -170,6 +184,7 @@ void SuppliesPage::load() {
                                               : supplier ? supplier->name
                                               : kit      ? kit->name
                                                          : std::string()));
+    m_remove->setVisible(material || supplier || kit);
     m_kit->setVisible(kit != nullptr);
     if (kit) m_kit->load();
     m_material->setVisible(material != nullptr);
@@ -201,5 +216,7 @@ void SuppliesPage::readPriceList() {
 }
 
 void SuppliesPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }
+
+void SuppliesPage::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::supplies

@@ -2,14 +2,15 @@
 #pragma once
 
 #include "app/desk/field_box.h"
+#include "app/desk/find_field.h"
 #include "app/desk/figures.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/stone_list_model.h"
 #include "app/desk/value_fields.h"
-#include "app/desk/word_field.h"
 #include "app/supplies/supplies_presenter.h"
 
 #include <QListView>
+#include <QPushButton>
 #include <QVBoxLayout>
 #include <QWidget>
 
@@ -27,10 +28,16 @@ class SuppliesPage : public QWidget {
     SuppliesPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     void focusStart();
+    void focusFind(); ///< the search above the list
 
   private:
     void buildList(QVBoxLayout* column);
-    void fillList();
+    /// Whether what is open stays listed though the search does not find it: it does while it is worked on (a new
+    /// name, a new thing), not when another search is typed.
+    enum class Keeps { Nothing, Open };
+    void fillList(Keeps keeps);
+    /// The search changed: a card open for something no longer listed would be edited by mistake.
+    void searched();
     void load();
     void removed();
     void readPriceList();
@@ -40,8 +47,10 @@ class SuppliesPage : public QWidget {
     desk::Formatter m_formatter;
     desk::StoneListModel m_model;
     desk::MessageBar* m_messages = nullptr;
-    desk::WordField* m_find = nullptr;
+    desk::FindField* m_find = nullptr;
     QListView* m_list = nullptr;
+    desk::TextLabel* m_nothing = nullptr;
+    QPushButton* m_remove = nullptr;
     desk::TextLabel* m_heading = nullptr;
     MaterialCard* m_material = nullptr;
     SupplierCard* m_supplier = nullptr;

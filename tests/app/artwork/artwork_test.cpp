@@ -4,7 +4,7 @@
 #include "app/artwork/stone_grid.h"
 #include "app/verbs/verbs.h"
 #include "core/artwork/nearest_stone.h"
-#include "tests/app/artwork/demo_window.h"
+#include "tests/app/artwork/drop_window.h"
 #include "tests/support/nine_forms.h"
 
 #include <QLabel>
@@ -28,7 +28,7 @@ constexpr auto kPlate = R"(<svg width="60mm" height="40mm" viewBox="0 0 60 40"><
 <circle cx="20" cy="30" r="1.4"/><circle cx="50" cy="30" r="1.4"/></g>
 <rect x="1" y="1" width="58" height="38" fill="none" stroke="red"/></svg>)";
 
-class CutFiles : public test::DemoWindow {};
+class CutFiles : public test::DropWindow {};
 
 TEST_F(CutFiles, aDropIsCountedShownAndGoesOnTheSlipWithItsPrice) {
     drop(write("plate.svg", kPlate));

@@ -3,7 +3,7 @@
 #include "app/artwork/estimate_page.h"
 #include "app/artwork/letter_outlines.h"
 #include "app/artwork/made_design.h"
-#include "tests/app/artwork/demo_window.h"
+#include "tests/app/artwork/drop_window.h"
 
 #include <QAccessible>
 #include <QLabel>
@@ -18,7 +18,7 @@ namespace {
 constexpr auto kEstimateFont = "DejaVu Sans";
 constexpr auto kBar = R"(<svg width="60mm" height="20mm" viewBox="0 0 60 20"><path d="M0,0H60V20H0Z"/></svg>)";
 
-class Estimates : public test::DemoWindow {
+class Estimates : public test::DropWindow {
   protected:
     /// Opens the view by its shortcut, with a font that is surely there.
     void open() {

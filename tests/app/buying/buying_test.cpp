@@ -28,7 +28,6 @@ class PathPrompter : public desk::Prompter {
     std::optional<QString> fileToSave(const FileQuestion&) override { return path; }
     std::optional<QString> fileToOpen(const FileQuestion&) override { return std::nullopt; }
     bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
-    std::optional<QString> lineOfText(const QString&, const QString&, const QString&) override { return std::nullopt; }
 
     QString path;
 };

@@ -1,103 +1,19 @@
 // SPDX-License-Identifier: MIT
 // The Counter driven as a person does it: by keys, off screen, on a fresh demo book.
-#include "app/counter/counter_page.h"
-#include "app/demo/demo_book.h"
-#include "app/desk/theme.h"
-#include "app/main/main_window.h"
 #include "app/paper/preview_dialog.h"
-#include "tests/support/temp_folder.h"
+#include "tests/app/demo_window.h"
 
 #include <QAccessible>
-#include <QApplication>
 #include <QCheckBox>
 #include <QFile>
-#include <QLabel>
-#include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
-#include <QSettings>
-#include <QStandardPaths>
-#include <QTest>
-#include <gtest/gtest.h>
 
 using namespace sp;
 
 namespace {
 
-/// Answers nothing: no test here may need a question answered.
-class NoPrompter : public desk::Prompter {
-  public:
-    std::optional<QString> fileToSave(const FileQuestion&) override { return std::nullopt; }
-    std::optional<QString> fileToOpen(const FileQuestion&) override { return std::nullopt; }
-    bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
-    std::optional<QString> lineOfText(const QString&, const QString&, const QString&) override { return std::nullopt; }
-};
-
-class Counter : public testing::Test {
-  protected:
-    Counter() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        open(demo::createDemoBook(bookFile(), db::systemSurroundings()));
-    }
-
-    std::filesystem::path bookFile() const { return m_folder.path() / "demo.jobbook"; }
-
-    void open(base::Result<std::unique_ptr<db::Book>> book) {
-        ASSERT_TRUE(book.has_value()) << (book ? "" : book.error().detail);
-        m_window = std::make_unique<program::MainWindow>(std::move(*book), m_theme, m_prompter);
-        m_window->show();
-        QApplication::setActiveWindow(m_window.get());
-        ASSERT_TRUE(
-            QTest::qWaitFor([this] { return m_window->findChild<QWidget*>(QStringLiteral("design")) != nullptr; }));
-        QTest::qWait(1);
-    }
-
-    void reopen() {
-        m_window->close();
-        m_window.reset();
-        open(db::Book::open(bookFile(), db::systemSurroundings()));
-    }
-
-    /// Types into whatever has the focus.
-    void type(const char* text) {
-        for (const char* c = text; *c; ++c) press(*c);
-    }
-    void press(char c) {
-        ++m_keys;
-        QTest::keyClick(QApplication::focusWidget(), c);
-    }
-    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
-        ++m_keys;
-        auto* target = QApplication::focusWidget() ? QApplication::focusWidget() : m_window.get();
-        QTest::keyClick(target, key, modifiers);
-        QTest::qWait(1);
-    }
-
-    template<class T = QWidget>
-    T* find(const char* name) {
-        auto* found = m_window->findChild<T*>(QLatin1String(name));
-        EXPECT_NE(found, nullptr) << name;
-        return found;
-    }
-    QString text(const char* name) { return find<QLabel>(name)->text(); }
-    QLineEdit* field(const char* name) { return find<QLineEdit>(name); }
-    std::string focused() { return QApplication::focusWidget()->objectName().toStdString(); }
-
-    void orderLantern() {
-        type("lant");
-        press(Qt::Key_Return);
-        type("24");
-        press(Qt::Key_Return);
-    }
-
-    test::TempFolder m_folder;
-    desk::Theme m_theme{*qApp, desk::Scheme::Light};
-    NoPrompter m_prompter;
-    std::unique_ptr<program::MainWindow> m_window;
-    int m_keys = 0;
-};
+class Counter : public test::DemoWindow {};
 
 TEST_F(Counter, goesFromEmptyToAGivenQuoteAndItsPdfByKeysAlone) {
     EXPECT_EQ(focused(), "design");

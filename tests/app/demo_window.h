@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/counter/counter_page.h"
+#include "app/demo/demo_book.h"
+#include "app/desk/theme.h"
+#include "app/main/main_window.h"
+#include "tests/support/temp_folder.h"
+
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace sp::test {
+
+/// Answers which file, and nothing else.
+class FileAnswer : public desk::Prompter {
+  public:
+    std::optional<QString> fileToSave(const FileQuestion&) override { return std::nullopt; }
+    std::optional<QString> fileToOpen(const FileQuestion&) override { return file; }
+    bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
+
+    std::optional<QString> file;
+};
+
+/// The window on a fresh demo book, off screen, driven by keys into whatever has the focus.
+class DemoWindow : public testing::Test {
+  protected:
+    DemoWindow() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        open(demo::createDemoBook(bookFile(), db::systemSurroundings()));
+    }
+
+    std::filesystem::path bookFile() const { return m_folder.path() / "demo.jobbook"; }
+
+    void open(base::Result<std::unique_ptr<db::Book>> book) {
+        ASSERT_TRUE(book.has_value()) << (book ? "" : book.error().detail);
+        m_window = std::make_unique<program::MainWindow>(std::move(*book), m_theme, m_prompter);
+        m_window->show();
+        m_window->resize(1366, 768); // side by side, whatever the size of the screen there is
+        QApplication::setActiveWindow(m_window.get());
+        ASSERT_TRUE(QTest::qWaitFor([this] { return m_window->findChild<QWidget*>(QStringLiteral("design")); }));
+        QTest::qWait(1);
+    }
+
+    void reopen() {
+        m_window->close();
+        m_window.reset();
+        open(db::Book::open(bookFile(), db::systemSurroundings()));
+    }
+
+    void type(const char* text) {
+        for (const QChar c : QString::fromUtf8(text)) {
+            ++m_keys;
+            QTest::keyClicks(QApplication::focusWidget(), QString(c));
+        }
+    }
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        ++m_keys;
+        auto* target = QApplication::focusWidget() ? QApplication::focusWidget() : m_window.get();
+        QTest::keyClick(target, key, modifiers);
+        QTest::qWait(1);
+    }
+
+    template<class T = QWidget>
+    T* find(const char* name) {
+        auto* found = m_window->findChild<T*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    QString text(const char* name) { return find<QLabel>(name)->text(); }
+    QLineEdit* field(const char* name) { return find<QLineEdit>(name); }
+    std::string focused() {
+        return QApplication::focusWidget() ? QApplication::focusWidget()->objectName().toStdString() : "nothing";
+    }
+
+    void orderLantern() {
+        type("lant");
+        press(Qt::Key_Return);
+        type("24");
+        press(Qt::Key_Return);
+    }
+
+    TempFolder m_folder;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    FileAnswer m_prompter;
+    std::unique_ptr<program::MainWindow> m_window;
+    int m_keys = 0; ///< pressed so far
+};
+
+} // namespace sp::test
