@@ -4,10 +4,10 @@
 #include "app/buying/shopping_list.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/field_box.h"
+#include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
 
 #include <QDir>
-#include <QScrollArea>
 #include <QStandardPaths>
 
 namespace sp::buying {
@@ -24,19 +24,10 @@ BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderRead
     , m_prompter(prompter) {
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    auto* scroll = new QScrollArea(this);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* scroll = new desk::ScrollPage({20, 20, 20, 16}, this);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->viewport()->setAutoFillBackground(false);
     outer->addWidget(scroll);
-    auto* body = new QWidget(scroll);
-    scroll->setWidget(body);
-    body->setAutoFillBackground(false);
-    auto* column = new QVBoxLayout(body);
-    column->setContentsMargins(20, 20, 20, 16);
-    column->setSpacing(12);
+    auto* column = scroll->column();
     m_messages = new desk::MessageBar(this);
     column->addWidget(m_messages);
     buildHead(column);

@@ -30,6 +30,10 @@ QString CounterPresenter::whyNoPrice() const {
     return m_whyNot ? QString::fromStdString(m_whyNot->detail) : QString();
 }
 
+QString CounterPresenter::whyNot(const char* subject) const {
+    return m_whyNot && m_whyNot->subject == subject ? QString::fromStdString(m_whyNot->detail) : QString();
+}
+
 units::Date CounterPresenter::validUntil() const {
     return m_quote.validUntil.value_or(order().quotedOn.plusDays(m_prices.shop.rules.validDays));
 }
@@ -125,11 +129,9 @@ void CounterPresenter::readPrices() {
     m_prices = m_quote.frozen ? *m_quote.frozen : m_session.prices(order().customer);
 }
 
-bool CounterPresenter::refuse() { return isGiven(); }
-
 void CounterPresenter::addDesign(const base::Id& id) {
     const auto* design = m_session.design(id);
-    if (refuse() || !design) return;
+    if (!canChange() || !design) return;
     m_quote.order.lines.push_back(catalogue::lineOf(*design));
     m_current = static_cast<int>(order().lines.size()) - 1;
     touched();
@@ -138,7 +140,7 @@ void CounterPresenter::addDesign(const base::Id& id) {
 }
 
 void CounterPresenter::takeDesign() {
-    if (refuse() || !hasLine()) return;
+    if (!canChange() || !hasLine()) return;
     const auto* design = m_session.design(line().design);
     if (!design) return;
     for (const char* field : {"width", "height", "stone"}) m_unread.drop(m_current, QLatin1String(field));
@@ -153,7 +155,7 @@ void CounterPresenter::takeDesign() {
 }
 
 void CounterPresenter::addOneOff(const QString& title) {
-    if (refuse()) return;
+    if (!canChange()) return;
     catalogue::OrderLine line;
     line.title = title.trimmed().toStdString();
     for (const auto& material : m_session.materials())
@@ -166,7 +168,7 @@ void CounterPresenter::addOneOff(const QString& title) {
 }
 
 void CounterPresenter::removeLine() {
-    if (refuse() || !hasLine()) return;
+    if (!canChange() || !hasLine()) return;
     m_quote.order.lines.erase(m_quote.order.lines.begin() + m_current);
     m_unread.removeLine(m_current);
     m_current = std::min(m_current, static_cast<int>(order().lines.size()) - 1);
@@ -176,7 +178,7 @@ void CounterPresenter::removeLine() {
 }
 
 void CounterPresenter::setCustomer(const base::Id& customer) {
-    if (refuse() || m_quote.order.customer == customer) return;
+    if (!canChange() || m_quote.order.customer == customer) return;
     m_quote.order.customer = customer;
     const auto* known = m_session.customer(customer);
     m_quote.order.asksExemption = known && known->certificate && known->certificate->holdsOn(order().quotedOn);
@@ -187,7 +189,7 @@ void CounterPresenter::setCustomer(const base::Id& customer) {
 }
 
 bool CounterPresenter::addCustomer(const QString& name) {
-    if (refuse()) return false;
+    if (!canChange()) return false;
     catalogue::Customer customer;
     customer.name = name.trimmed().toStdString();
     const auto saved = m_session.change([&](db::Book& book) { return book.save(customer); });
@@ -197,26 +199,26 @@ bool CounterPresenter::addCustomer(const QString& name) {
 }
 
 void CounterPresenter::setWantedBy(std::optional<units::Date> day) {
-    if (refuse() || m_quote.order.wantedBy == day) return;
+    if (!canChange() || m_quote.order.wantedBy == day) return;
     m_quote.order.wantedBy = day;
     touched();
 }
 
 void CounterPresenter::setAsksExemption(bool asks) {
-    if (refuse() || m_quote.order.asksExemption == asks) return;
+    if (!canChange() || m_quote.order.asksExemption == asks) return;
     m_quote.order.asksExemption = asks;
     touched();
     keep();
 }
 
 void CounterPresenter::setDiscount(const catalogue::Discount& discount) {
-    if (refuse() || m_quote.order.discount == discount) return;
+    if (!canChange() || m_quote.order.discount == discount) return;
     m_quote.order.discount = discount;
     touched();
 }
 
 void CounterPresenter::editLine(const std::function<void(catalogue::OrderLine&)>& edit) {
-    if (refuse() || !hasLine()) return;
+    if (!canChange() || !hasLine()) return;
     auto changed = line();
     edit(changed);
     if (changed == line()) return;
@@ -245,8 +247,7 @@ void CounterPresenter::removeStone(int row) {
     Q_EMIT changed();
 }
 
-void CounterPresenter::setProblem(Owner owner, const QString& field, const std::optional<base::Error>& problem,
-                                  const QString& typed) {
+void CounterPresenter::setProblem(Owner owner, const QString& field, const QString& problem, const QString& typed) {
     if (!m_unread.set(keyOf(owner), field, problem, typed)) return;
     reprice();
     Q_EMIT changed();
@@ -289,7 +290,7 @@ void CounterPresenter::priceLadder() {
 
 void CounterPresenter::keep() {
     m_rest.stop();
-    if (!m_unkept || isGiven()) return;
+    if (!m_unkept || !canChange()) return;
     m_keeping = true;
     const auto version = m_session.keepDraft([&](db::Book& book) { return book.saveDraft(m_quote); });
     m_keeping = false;
@@ -299,7 +300,7 @@ void CounterPresenter::keep() {
 }
 
 bool CounterPresenter::give() {
-    if (isGiven() || !m_priced) return false;
+    if (!canChange() || !m_priced) return false;
     keep();
     if (m_unkept) return false;
     const auto total = m_priced->total;

@@ -29,10 +29,14 @@ class CounterPresenter : public QObject {
     const db::Quote& quote() const { return m_quote; }
     const catalogue::Order& order() const { return m_quote.order; }
     bool isGiven() const { return !m_quote.number.empty(); }
+    /// Not given, and in a book that can be written: what is typed can be kept.
+    bool canChange() const { return !isGiven() && !m_session.isReadOnly(); }
     const catalogue::PriceBook& prices() const { return m_prices; }
     const std::optional<pricing::PricedOrder>& priced() const { return m_priced; }
     /// Why there is no price, in one sentence; empty while there is one.
     QString whyNoPrice() const;
+    /// Why there is none though all entries can be read, when that lies in `subject`; else empty.
+    QString whyNot(const char* subject) const;
     units::Date validUntil() const;
     session::BookSession& session() { return m_session; }
 
@@ -68,9 +72,10 @@ class CounterPresenter : public QObject {
 
     /// Whose entry it is: the order's, or the current line's.
     enum class Owner { Order, Line };
-    /// An entry of the screen, as typed, that cannot be read (or can again, without a problem): while there is any, on
-    /// whatever line, there is no price. A line's entries stay with it while another line is looked at.
-    void setProblem(Owner owner, const QString& field, const std::optional<base::Error>& problem, const QString& typed);
+    /// An entry of the screen, as typed, that cannot be read, and why, in one sentence (or that can again: no
+    /// sentence). While there is any, on whatever line, there is no price; a line's stay with it while another is
+    /// looked at.
+    void setProblem(Owner owner, const QString& field, const QString& problem, const QString& typed);
     /// What was typed into a field and could not be read, of the order or of the current line; null for the rest.
     const QString* unread(Owner owner, const QString& field) const { return m_unread.typed(keyOf(owner), field); }
     /// Whether the line holds an entry that cannot be read: in the field, or in any.
@@ -94,7 +99,6 @@ class CounterPresenter : public QObject {
     void readPrices();
     void reprice();
     void priceLadder();
-    bool refuse();
     int keyOf(Owner owner) const { return owner == Owner::Order ? UnreadEntries::kOrder : m_current; }
 
     session::BookSession& m_session;

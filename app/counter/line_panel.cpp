@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/line_panel.h"
 
-#include "app/counter/restore_unread.h"
 #include "app/counter/sheet_row.h"
 #include "app/counter/stone_rows.h"
+#include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/icons.h"
+#include "app/desk/scroll_page.h"
 
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QToolButton>
 
 namespace sp::counter {
@@ -77,19 +77,10 @@ void LinePanel::build() {
     connect(empty, &desk::EmptyState::acted, this, &LinePanel::designsWanted);
     m_empty = empty;
     outer->addWidget(m_empty, 1);
-    auto* scroll = new QScrollArea(this);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->viewport()->setAutoFillBackground(false);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* scroll = new desk::ScrollPage(desk::cardMargins(), this);
     outer->addWidget(scroll, 1);
     m_content = scroll;
-    auto* body = new QWidget(scroll);
-    scroll->setWidget(body);
-    body->setAutoFillBackground(false); // the card shows through; setWidget would fill it
-    auto* column = new QVBoxLayout(body);
-    column->setContentsMargins(desk::cardMargins());
-    column->setSpacing(12);
+    auto* column = scroll->column();
 
     auto* head = new QHBoxLayout;
     m_heading = desk::pageTitle({}, this);
@@ -97,14 +88,14 @@ void LinePanel::build() {
     head->addWidget(m_heading, 1);
     m_place = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
     head->addWidget(m_place);
-    auto* remove = new QToolButton(this);
-    remove->setObjectName(QStringLiteral("removeLine"));
-    remove->setIcon(desk::icon(desk::Icon::Remove, Role::Muted));
-    remove->setAutoRaise(true);
-    remove->setAccessibleName(tr("Take this line out of the order"));
-    remove->setToolTip(remove->accessibleName());
-    connect(remove, &QToolButton::clicked, this, &LinePanel::removeAsked);
-    head->addWidget(remove);
+    m_remove = new QToolButton(this);
+    m_remove->setObjectName(QStringLiteral("removeLine"));
+    m_remove->setIcon(desk::icon(desk::Icon::Remove, Role::Muted));
+    m_remove->setAutoRaise(true);
+    m_remove->setAccessibleName(tr("Take this line out of the order"));
+    m_remove->setToolTip(m_remove->accessibleName());
+    connect(m_remove, &QToolButton::clicked, this, &LinePanel::removeAsked);
+    head->addWidget(m_remove);
     column->addLayout(head);
     column->addLayout(buildMeasures());
     auto* second = new QHBoxLayout;
@@ -141,12 +132,9 @@ void LinePanel::build() {
 template<class T>
 void LinePanel::typed(desk::ValueField<T>* field, std::function<void(catalogue::OrderLine&, const T&)> put) {
     connect(field, &desk::TypedField::edited, this, [this, field, put = std::move(put)] {
+        noteEntry(m_presenter, Owner::Line, *field);
         const auto value = field->value();
-        if (!value) {
-            m_presenter.setProblem(Owner::Line, field->objectName(), value.error(), field->text());
-            return;
-        }
-        m_presenter.setProblem(Owner::Line, field->objectName(), std::nullopt, {});
+        if (!value) return;
         m_presenter.editLine([&](catalogue::OrderLine& line) { put(line, *value); });
     });
     connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
@@ -160,8 +148,8 @@ void LinePanel::connectAll() {
             [this] { m_presenter.editLine([&](catalogue::OrderLine& line) { line.title = m_title->words(); }); });
     connect(m_title, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
     connect(m_onto, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
-        m_presenter.setProblem(Owner::Line, QStringLiteral("onto"), std::nullopt, {});
-        for (auto* field : m_sizeFields) m_presenter.setProblem(Owner::Line, field->objectName(), std::nullopt, {});
+        noteEntry(m_presenter, Owner::Line, *m_onto);
+        for (auto* field : m_sizeFields) m_presenter.setProblem(Owner::Line, field->objectName(), {}, {});
         m_presenter.editLine([&](catalogue::OrderLine& line) {
             line.customersGarment = id == customersGarment();
             line.onto = id.isValid() && !line.customersGarment ? id.value<base::Id>() : base::Id{};
@@ -170,14 +158,7 @@ void LinePanel::connectAll() {
         m_presenter.keep();
         loadSizes();
     });
-    connect(m_onto, &desk::TypedField::edited, this, [this] {
-        const auto problem = m_onto->problem();
-        m_presenter.setProblem(Owner::Line, QStringLiteral("onto"),
-                               problem.isEmpty() ? std::nullopt
-                                                 : std::optional<base::Error>(base::Error{base::Code::NotFound, "onto",
-                                                                                          problem.toStdString()}),
-                               m_onto->text());
-    });
+    connect(m_onto, &desk::TypedField::edited, this, [this] { noteEntry(m_presenter, Owner::Line, *m_onto); });
     connect(m_onWall, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.editLine([&](catalogue::OrderLine& line) { line.templatesOnWall = on; });
         m_presenter.keep();
@@ -224,7 +205,8 @@ void LinePanel::loadLine() {
          {static_cast<QWidget*>(m_pieces), static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_width),
           static_cast<QWidget*>(m_height), static_cast<QWidget*>(m_onto), static_cast<QWidget*>(m_onWall),
           static_cast<QWidget*>(m_taxable)})
-        input->setEnabled(!m_presenter.isGiven());
+        input->setEnabled(m_presenter.canChange());
+    m_remove->setVisible(m_presenter.canChange());
     loadSizes();
     m_stones->load();
     restoreUnread(*this, m_presenter, Owner::Line);
@@ -250,7 +232,7 @@ void LinePanel::loadSizes() {
         field->setEmptyAllowed(true);
         for (const auto& chosen : line.sizes)
             if (chosen.size == size.name && !chosen.count.isZero()) field->setValue(chosen.count);
-        field->setEnabled(!m_presenter.isGiven());
+        field->setEnabled(m_presenter.canChange());
         connect(field, &desk::TypedField::edited, this, &LinePanel::sizeTyped);
         connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
         row->addWidget(new desk::FieldBox(name, field, m_sizes), 1, Qt::AlignTop);
@@ -264,8 +246,7 @@ void LinePanel::sizeTyped() {
     bool isReadable = true;
     for (auto* field : m_sizeFields) {
         const auto count = field->optionalValue();
-        m_presenter.setProblem(Owner::Line, field->objectName(),
-                               count ? std::nullopt : std::optional<base::Error>(count.error()), field->text());
+        noteEntry(m_presenter, Owner::Line, *field);
         isReadable = isReadable && count;
         if (count && *count && !(*count)->isZero())
             sizes.push_back({field->objectName().mid(5).toStdString(), **count});

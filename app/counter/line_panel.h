@@ -50,6 +50,7 @@ class LinePanel : public desk::Card {
     CounterPresenter& m_presenter;
     const desk::Formatter& m_formatter;
     QWidget* m_content = nullptr;
+    QToolButton* m_remove = nullptr;
     QWidget* m_empty = nullptr;
     desk::TextLabel* m_heading = nullptr;
     desk::TextLabel* m_place = nullptr;

@@ -2,7 +2,7 @@
 #include "app/counter/order_panel.h"
 
 #include "app/counter/order_list.h"
-#include "app/counter/restore_unread.h"
+#include "app/counter/typed_entries.h"
 #include "app/desk/card.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/word_field.h"
@@ -114,26 +114,18 @@ void OrderPanel::build() {
 
 void OrderPanel::connectAll() {
     connect(m_customer, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
-        m_presenter.setProblem(Owner::Order, m_customer->objectName(), std::nullopt, {});
+        noteEntry(m_presenter, Owner::Order, *m_customer);
         m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{});
     });
     // Until somebody is chosen there is no price: nobody's exemption may stand for the one who is meant.
-    connect(m_customer, &desk::TypedField::edited, this, [this] {
-        const auto problem = m_customer->problem();
-        m_presenter.setProblem(Owner::Order, m_customer->objectName(),
-                               problem.isEmpty() ? std::nullopt
-                                                 : std::optional<base::Error>(base::Error{
-                                                       base::Code::NotFound, "customer", problem.toStdString()}),
-                               m_customer->text());
-    });
+    connect(m_customer, &desk::TypedField::edited, this, [this] { noteEntry(m_presenter, Owner::Order, *m_customer); });
     connect(m_customer, &desk::ChoiceField::typedNew, this, [this](const QString& name) {
-        m_presenter.setProblem(Owner::Order, m_customer->objectName(), std::nullopt, {});
+        m_presenter.setProblem(Owner::Order, m_customer->objectName(), {}, {});
         m_presenter.addCustomer(name);
     });
     connect(m_wantedBy, &desk::TypedField::edited, this, [this] {
         const auto day = m_wantedBy->optionalValue();
-        m_presenter.setProblem(Owner::Order, m_wantedBy->objectName(),
-                               day ? std::nullopt : std::optional<base::Error>(day.error()), m_wantedBy->text());
+        noteEntry(m_presenter, Owner::Order, *m_wantedBy);
         if (day) m_presenter.setWantedBy(*day);
     });
     connect(m_discount, &desk::TypedField::edited, this, &OrderPanel::discountTyped);
@@ -171,8 +163,7 @@ base::Result<catalogue::Discount> OrderPanel::readDiscount() {
 
 void OrderPanel::discountTyped() {
     const auto discount = readDiscount();
-    m_presenter.setProblem(Owner::Order, m_discount->objectName(),
-                           discount ? std::nullopt : std::optional<base::Error>(discount.error()), m_discount->text());
+    noteEntry(m_presenter, Owner::Order, *m_discount);
     if (discount) m_presenter.setDiscount(*discount);
 }
 
@@ -209,7 +200,7 @@ void OrderPanel::loadOrder() {
     restoreUnread(*this, m_presenter, Owner::Order);
     readDiscount();
     m_exempt->setChecked(order.asksExemption);
-    const bool open = !m_presenter.isGiven();
+    const bool open = m_presenter.canChange();
     for (QWidget* input :
          {static_cast<QWidget*>(m_customer), static_cast<QWidget*>(m_wantedBy), static_cast<QWidget*>(m_discount),
           static_cast<QWidget*>(m_exempt), static_cast<QWidget*>(m_design)})
@@ -222,6 +213,10 @@ void OrderPanel::refresh() {
     const int current = m_presenter.current();
     if (current >= 0 && m_list->currentIndex().row() != current) m_list->setCurrentIndex(m_model->index(current));
     m_exempt->setChecked(m_presenter.order().asksExemption);
+    // Readable, but of no use to this order.
+    m_wantedBy->setOuterProblem(m_presenter.whyNot("wanted by"));
+    readDiscount();
+    if (const auto why = m_presenter.whyNot("discount"); !why.isEmpty()) m_discount->setOuterProblem(why);
     const auto& priced = m_presenter.priced();
     const bool rush = priced && !priced->rush.isZero();
     m_wantedBox->setRemark(rush ? tr("rush, %1").arg(m_formatter.rate(priced->rushRate)) : QString());

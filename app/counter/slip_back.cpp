@@ -2,7 +2,7 @@
 #include "app/counter/slip_back.h"
 
 #include "app/buying/plan_rows.h"
-#include "app/counter/restore_unread.h"
+#include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/plans/plan_dialog.h"
@@ -75,6 +75,11 @@ void SlipBack::build() {
     m_tree->setAccessibleName(tr("What one piece costs, part by part"));
     m_tree->setModel(m_model);
     column->addWidget(m_tree, 1);
+    for (QWidget* figure : {static_cast<QWidget*>(m_shares), static_cast<QWidget*>(m_tree)}) {
+        auto policy = figure->sizePolicy();
+        policy.setRetainSizeWhenHidden(true); // without a price nothing on the page jumps
+        figure->setSizePolicy(policy);
+    }
     column->addWidget(new desk::Hairline(this));
     auto* ask = new QHBoxLayout;
     ask->setSpacing(12);
@@ -133,13 +138,12 @@ void SlipBack::showPlan() {
 
 void SlipBack::askTyped() {
     const auto price = m_ask->optionalValue();
-    m_presenter.setProblem(CounterPresenter::Owner::Line, m_ask->objectName(),
-                           price ? std::nullopt : std::optional<base::Error>(price.error()), m_ask->text());
+    noteEntry(m_presenter, CounterPresenter::Owner::Line, *m_ask);
     if (price) m_presenter.editLine([&](catalogue::OrderLine& line) { line.typedEach = *price; });
 }
 
 void SlipBack::loadAsk() {
-    m_ask->setEnabled(m_presenter.hasLine() && !m_presenter.isGiven());
+    m_ask->setEnabled(m_presenter.hasLine() && m_presenter.canChange());
     if (!m_presenter.hasLine()) return;
     m_ask->setOptionalValue(m_presenter.line().typedEach);
     restoreUnread(*this, m_presenter, CounterPresenter::Owner::Line);
@@ -177,7 +181,8 @@ void SlipBack::refresh() {
     if (!there) {
         for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));
         m_what->setText({});
-        m_footing->setText(m_presenter.whyNoPrice());
+        const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
+        m_footing->setText(isSaidAbove ? QString() : m_presenter.whyNoPrice());
         for (auto* label : {m_leaves, m_ladder, m_order}) label->setText({});
         return;
     }

@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QRegularExpression>
 #include <QScrollBar>
+#include <QTextLayout>
 
 #include <algorithm>
 
@@ -26,6 +27,23 @@ constexpr int kAmountWidth = 84;
 constexpr int kEachWidth = 66;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
+
+/// The text in lines no wider than `width`, in pixels; a word wider than that is broken.
+QStringList wrapped(const QString& words, const QFont& font, int width) {
+    if (QFontMetrics(font).horizontalAdvance(words) <= width) return {words};
+    QTextLayout layout(words, font);
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(option);
+    QStringList lines;
+    layout.beginLayout();
+    for (auto line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(std::max(width, 1));
+        lines << words.mid(line.textStart(), line.textLength()).trimmed();
+    }
+    layout.endLayout();
+    return lines;
+}
 
 } // namespace
 
@@ -61,8 +79,11 @@ void SlipLines::describe() {
 
 void SlipLines::addRow(Row row, int height, int line) {
     row.top = m_height;
-    row.height = desk::scaled(height);
+    row.lead = desk::scaled(height);
     row.line = line;
+    const auto font = fontOf(row);
+    row.words = wrapped(row.text, font, wordsOf(row, 0).width());
+    row.height = row.lead + (static_cast<int>(row.words.size()) - 1) * QFontMetrics(font).lineSpacing();
     m_height += row.height;
     m_rows.push_back(std::move(row));
 }
@@ -117,38 +138,47 @@ void SlipLines::showCurrent() {
     if (top < bar->value()) bar->setValue(top - desk::scaled(8));
 }
 
+QFont SlipLines::fontOf(const Row& row) const {
+    if (row.kind == Row::Kind::Detail) return desk::textFont(TextSize::Small);
+    if (row.kind != Row::Kind::Title) return desk::textFont(TextSize::Body);
+    const auto font = desk::textFont(TextSize::Title, Weight::Strong);
+    const bool fits = QFontMetrics(font).horizontalAdvance(row.text) <= wordsOf(row, 0).width();
+    return fits ? font : desk::textFont(TextSize::Body, Weight::Strong);
+}
+
+QRect SlipLines::wordsOf(const Row& row, int y) const {
+    const int side = desk::scaled(kSide);
+    int right = row.each.isEmpty() ? 0 : desk::scaled(kEachWidth);
+    if (row.kind == Row::Kind::Title)
+        right += QFontMetrics(desk::textFont(TextSize::Small)).horizontalAdvance(row.amount) + 12;
+    else if (!row.amount.isEmpty())
+        right += desk::scaled(kAmountWidth);
+    const int left = row.left.isEmpty() ? 0 : desk::scaled(kPiecesWidth);
+    return {side + left, y, viewport()->width() - 2 * side - left - right, row.lead};
+}
+
 void SlipLines::paintRow(QPainter& painter, const Row& row, int y) const {
     const int side = desk::scaled(kSide);
-    const QRect all(side, y, viewport()->width() - 2 * side, row.height);
+    const QRect all(side, y, viewport()->width() - 2 * side, row.lead);
     if (row.kind == Row::Kind::Rule) {
         painter.setPen(desk::colour(Role::Hairline));
-        painter.drawLine(all.left(), y + row.height / 2, all.right(), y + row.height / 2);
+        painter.drawLine(all.left(), all.center().y(), all.right(), all.center().y());
         return;
     }
     const bool title = row.kind == Row::Kind::Title;
-    const bool small = row.kind == Row::Kind::Detail;
-    auto font = desk::textFont(title   ? TextSize::Title
-                               : small ? TextSize::Small
-                                       : TextSize::Body,
-                               title ? Weight::Strong : Weight::Plain);
-    const auto body = desk::textFont(title ? TextSize::Small : TextSize::Body);
-    const int indent = row.left.isEmpty() ? 0 : desk::scaled(kPiecesWidth);
-    int right = 0;
-    if (!row.amount.isEmpty())
-        right = title ? QFontMetrics(body).horizontalAdvance(row.amount) + 12 : desk::scaled(kAmountWidth);
-    const int each = row.each.isEmpty() ? 0 : desk::scaled(kEachWidth);
-    const QRect words = all.adjusted(indent, 0, -right - each, 0);
-    if (title && QFontMetrics(font).horizontalAdvance(row.text) > words.width())
-        font = desk::textFont(TextSize::Body, Weight::Strong);
     if (!row.left.trimmed().isEmpty()) {
         painter.setFont(desk::textFont(TextSize::Body, Weight::Strong));
         painter.setPen(desk::colour(Role::Ink));
         painter.drawText(all, Qt::AlignLeft | Qt::AlignVCenter, row.left);
     }
+    const auto font = fontOf(row);
     painter.setFont(font);
-    painter.setPen(desk::colour(small ? Role::Muted : Role::Ink));
-    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
-                     QFontMetrics(font).elidedText(row.text, Qt::ElideRight, words.width()));
+    painter.setPen(desk::colour(row.kind == Row::Kind::Detail ? Role::Muted : Role::Ink));
+    QRect words = wordsOf(row, y);
+    for (const auto& line : row.words) {
+        painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, line);
+        words.translate(0, QFontMetrics(font).lineSpacing());
+    }
     if (!row.each.isEmpty()) {
         painter.setPen(desk::colour(Role::Muted));
         painter.setFont(desk::textFont(TextSize::Small));
@@ -156,7 +186,7 @@ void SlipLines::paintRow(QPainter& painter, const Row& row, int y) const {
                           Qt::AlignRight | Qt::AlignVCenter, row.each);
     }
     if (!row.amount.isEmpty()) {
-        painter.setFont(body);
+        painter.setFont(desk::textFont(title ? TextSize::Small : TextSize::Body));
         painter.setPen(desk::colour(title ? Role::Muted : Role::Ink));
         desk::drawFigures(painter, all, Qt::AlignRight | Qt::AlignVCenter, row.amount);
     }

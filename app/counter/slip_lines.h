@@ -34,6 +34,8 @@ class SlipLines : public QAbstractScrollArea {
         QString text;
         QString each;
         QString amount;
+        int lead = 0;        ///< height of the first line of text, on which the figures stand
+        QStringList words{}; ///< the text in the lines it takes
     };
 
     void layRows();
@@ -41,6 +43,9 @@ class SlipLines : public QAbstractScrollArea {
     /// Says the rows to a screen reader, which cannot see what is drawn.
     void describe();
     void showCurrent();
+    /// Where a row's text stands, between what is left and right of it, in a row at `y`.
+    QRect wordsOf(const Row& row, int y) const;
+    QFont fontOf(const Row& row) const;
     void paintRow(QPainter& painter, const Row& row, int y) const;
 
     const paper::SheetContent* m_content = nullptr;

@@ -168,11 +168,13 @@ void SlipPanel::refreshButtons() {
     const bool given = m_presenter.isGiven();
     const bool priced = m_presenter.priced().has_value();
     m_give->setText(given ? tr("Order a&gain") : tr("&Give this quote"));
-    m_give->setEnabled(given || priced);
+    const bool readOnly = m_presenter.session().isReadOnly();
+    m_give->setEnabled(!readOnly && (given || priced));
     m_print->setEnabled(priced);
     const auto why = priced ? QString() : m_presenter.whyNoPrice();
     m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);
-    m_give->setToolTip(given    ? tr("Starts a new order with what this quote holds, at today’s prices")
+    m_give->setToolTip(readOnly ? QString::fromStdString(m_presenter.session().book().readOnlyBecause())
+                       : given  ? tr("Starts a new order with what this quote holds, at today’s prices")
                        : priced ? tr("Numbers the quote and keeps it as it is (Ctrl+Enter)")
                                 : why);
 }

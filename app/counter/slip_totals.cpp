@@ -50,18 +50,19 @@ SlipTotals::SlipTotals(QWidget* parent)
     grid->setColumnStretch(0, 1);
     m_together = addRow(grid, 0, QStringLiteral("together"));
     m_tax = addRow(grid, 1, QStringLiteral("tax"));
+    m_taxNote = addNote(grid, 2);
     m_payWord = new desk::TextLabel(tr("To pay"), TextSize::Body, Role::Ink, Weight::Strong, this);
-    grid->addWidget(m_payWord, 2, 0);
+    auto* pay = new QHBoxLayout; // of its own: the large figure would narrow the labels above it
+    pay->addWidget(m_payWord, 1);
     m_toPay = new desk::FigureLabel({}, TextSize::Total, Role::Ink, Weight::Strong, this);
     m_toPay->setObjectName(QStringLiteral("toPay"));
     m_toPay->setMeaning(tr("To pay"));
-    grid->addWidget(m_toPay, 2, 1);
-    m_deposit = addRow(grid, 3, QStringLiteral("deposit"));
-    m_balance = addRow(grid, 4, QStringLiteral("balance"));
+    pay->addWidget(m_toPay);
+    grid->addLayout(pay, 3, 0, 1, 2);
+    m_included = addNote(grid, 4);
+    m_deposit = addRow(grid, 5, QStringLiteral("deposit"));
+    m_balance = addRow(grid, 6, QStringLiteral("balance"));
     column->addLayout(grid);
-    m_included = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
-    m_included->setWordWrap(true);
-    column->addWidget(m_included);
     m_why = new desk::TextLabel({}, TextSize::Body, Role::Warn, Weight::Plain, this);
     m_why->setObjectName(QStringLiteral("whyNoPrice"));
     m_why->setWordWrap(true);
@@ -106,6 +107,14 @@ SlipTotals::Row SlipTotals::addRow(QGridLayout* grid, int row, const QString& ob
     return made;
 }
 
+desk::TextLabel* SlipTotals::addNote(QGridLayout* grid, int row) {
+    auto* note = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    note->setWordWrap(true);
+    note->hide();
+    grid->addWidget(note, row, 0, 1, 2);
+    return note;
+}
+
 void SlipTotals::fill(const Row& row, const QString& label, const QString& amount) {
     row.label->setVisible(!amount.isEmpty());
     row.amount->setVisible(!amount.isEmpty());
@@ -119,9 +128,9 @@ void SlipTotals::setContent(const paper::SheetContent& content, const paper::She
     fill(m_together, tr("Together"), content.showsTogether ? shown(content.together.text) : QString());
     fill(m_tax, content.tax ? shown(content.tax->label) : QString(),
          content.tax ? shown(content.tax->amount.text) : QString());
-    m_tax.label->setToolTip(content.tax ? shown(content.tax->note) : QString());
-    m_included->setText(content.tax && !content.tax->note.empty() ? shown(content.tax->note)
-                                                                  : shown(content.taxIncluded));
+    m_taxNote->setText(content.tax ? shown(content.tax->note) : QString());
+    m_taxNote->setVisible(!m_taxNote->text().isEmpty());
+    m_included->setText(shown(content.taxIncluded));
     m_included->setVisible(!m_included->text().isEmpty());
     m_toPay->setFigure(shown(content.toPay.text));
     fill(m_deposit, tr("Deposit to start"), content.deposit ? shown(content.deposit->text) : QString());
@@ -152,6 +161,7 @@ void SlipTotals::fillLadder(const paper::SheetLadder& ladder) {
 void SlipTotals::setNoPrice(const QString& why) {
     for (const auto& row : {m_together, m_tax, m_deposit, m_balance}) fill(row, {}, {});
     m_toPay->setFigure(QStringLiteral("—"));
+    m_taxNote->hide();
     m_included->hide();
     m_why->setText(why);
     m_why->setVisible(!why.isEmpty());

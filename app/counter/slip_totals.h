@@ -35,6 +35,7 @@ class SlipTotals : public QWidget {
     };
 
     Row addRow(QGridLayout* grid, int row, const QString& objectName);
+    desk::TextLabel* addNote(QGridLayout* grid, int row);
     void fill(const Row& row, const QString& label, const QString& amount);
     void fillLadder(const paper::SheetLadder& ladder);
 
@@ -45,6 +46,7 @@ class SlipTotals : public QWidget {
     desk::TextLabel* m_payWord = nullptr;
     desk::FigureLabel* m_toPay = nullptr;
     desk::TextLabel* m_why = nullptr;
+    desk::TextLabel* m_taxNote = nullptr; ///< how the tax was reckoned, or why there is none
     desk::TextLabel* m_included = nullptr;
     desk::TextLabel* m_ladderTitle = nullptr;
     QWidget* m_ladder = nullptr;

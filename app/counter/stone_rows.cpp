@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/stone_rows.h"
 
+#include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/icons.h"
@@ -87,7 +88,7 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
     entry.perPiece->setMinimumWidth(desk::scaled(76));
     entry.perPiece->setMaximumWidth(desk::scaled(110));
     if (!stone.count.isZero()) entry.perPiece->setValue(stone.count);
-    entry.perPiece->setEnabled(!m_presenter.isGiven());
+    entry.perPiece->setEnabled(m_presenter.canChange());
     m_grid->addWidget(entry.perPiece, at, PerPiece);
     entry.toBrush = new desk::FigureLabel({}, TextSize::Body, Role::Ink, desk::Weight::Plain, m_body);
     entry.toBrush->setMeaning(tr("%1 to brush").arg(name));
@@ -100,7 +101,7 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
     remove->setAutoRaise(true);
     remove->setAccessibleName(tr("Take %1 out").arg(name));
     remove->setToolTip(remove->accessibleName());
-    remove->setEnabled(!m_presenter.isGiven());
+    remove->setVisible(m_presenter.canChange());
     connect(remove, &QToolButton::clicked, this, [this, row] { m_presenter.removeStone(row); });
     m_grid->addWidget(remove, at, Remove);
     connect(entry.perPiece, &desk::TypedField::edited, this, [this, row] { typed(row); });
@@ -127,7 +128,7 @@ void StoneRows::load() {
         const auto& stones = m_presenter.line().stones;
         for (std::size_t i = 0; i < stones.size(); ++i) addRow(static_cast<int>(i), stones[i]);
     }
-    m_addBox->setVisible(!m_presenter.isGiven());
+    m_addBox->setVisible(m_presenter.canChange());
     offerColours();
     m_body->show();
     refresh();
@@ -145,14 +146,10 @@ void StoneRows::offerColours() {
 }
 
 void StoneRows::typed(int row) {
-    const auto key = QStringLiteral("stone%1").arg(row);
-    const auto count = m_rows[static_cast<std::size_t>(row)].perPiece->value();
-    if (!count) {
-        m_presenter.setProblem(CounterPresenter::Owner::Line, key, count.error(),
-                               m_rows[static_cast<std::size_t>(row)].perPiece->text());
-        return;
-    }
-    m_presenter.setProblem(CounterPresenter::Owner::Line, key, std::nullopt, {});
+    const auto& field = *m_rows[static_cast<std::size_t>(row)].perPiece;
+    noteEntry(m_presenter, CounterPresenter::Owner::Line, field);
+    const auto count = field.value();
+    if (!count) return;
     m_presenter.editLine([&](catalogue::OrderLine& line) {
         if (static_cast<std::size_t>(row) < line.stones.size())
             line.stones[static_cast<std::size_t>(row)].count = *count;
@@ -171,7 +168,7 @@ void StoneRows::refresh() {
         const auto need = known ? stonesToBrush(line.stones[i], line.quantity, priced->material.stone.loss) : 0;
         m_rows[i].toBrush->setFigure(known ? m_formatter.count(units::Count::of(need)) : QStringLiteral("—"));
         m_rows[i].onShelf->setFigure(m_formatter.count(units::Count::of(there)));
-        m_rows[i].onShelf->setRole(known && need > there ? Role::Warn : Role::Ink);
+        m_rows[i].onShelf->setRole(known && need > there && m_presenter.canChange() ? Role::Warn : Role::Ink);
     }
 }
 

@@ -5,10 +5,9 @@
 
 namespace sp::counter {
 
-bool UnreadEntries::set(int line, const QString& field, const std::optional<base::Error>& problem,
-                        const QString& typed) {
-    if (!problem) return m_entries.erase({line, field}) > 0;
-    m_entries[{line, field}] = {typed, QString::fromStdString(problem->detail)};
+bool UnreadEntries::set(int line, const QString& field, const QString& problem, const QString& typed) {
+    if (problem.isEmpty()) return m_entries.erase({line, field}) > 0;
+    m_entries[{line, field}] = {typed, problem};
     return true;
 }
 

@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/base/result.h"
-
 #include <QString>
 
 #include <map>
-#include <optional>
 #include <utility>
 
 namespace sp::counter {
@@ -18,8 +15,8 @@ class UnreadEntries {
     static constexpr int kOrder = -1;
 
     bool isEmpty() const { return m_entries.empty(); }
-    /// Without a problem it is readable again. False when nothing changed.
-    bool set(int line, const QString& field, const std::optional<base::Error>& problem, const QString& typed);
+    /// Without a problem, one sentence, it is readable again. False when nothing changed.
+    bool set(int line, const QString& field, const QString& problem, const QString& typed);
     /// Null when the field holds nothing unreadable.
     const QString* typed(int line, const QString& field) const;
     /// In the field, or, when that is empty, in any of the line.

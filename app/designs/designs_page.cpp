@@ -6,13 +6,13 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/empty_state.h"
+#include "app/desk/scroll_page.h"
 #include "app/desk/stone_list_delegate.h"
 #include "app/desk/stone_painter.h"
 #include "app/plans/plan_dialog.h"
 
 #include <QGridLayout>
 #include <QLabel>
-#include <QScrollArea>
 
 namespace sp::designs {
 
@@ -67,8 +67,8 @@ void DesignsPage::buildList(QVBoxLayout* column) {
         new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
     m_find->setList(m_list);
     column->addWidget(m_list, 1);
-    m_nothing = new desk::TextLabel(tr("No design is called that."), TextSize::Body, Role::Muted, desk::Weight::Plain,
-                                    this);
+    m_nothing =
+        new desk::TextLabel(tr("No design is called that."), TextSize::Body, Role::Muted, desk::Weight::Plain, this);
     m_nothing->setObjectName(QStringLiteral("nothingFound"));
     m_nothing->setWordWrap(true);
     column->addWidget(m_nothing);
@@ -101,19 +101,10 @@ void DesignsPage::buildCard(QWidget* card) {
     connect(empty, &desk::EmptyState::acted, &m_presenter, &DesignsPresenter::create);
     m_empty = empty;
     outer->addWidget(m_empty);
-    auto* scroll = new QScrollArea(card);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->viewport()->setAutoFillBackground(false);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* scroll = new desk::ScrollPage(desk::cardMargins(), card);
     m_content = scroll;
     outer->addWidget(scroll);
-    auto* body = new QWidget(scroll);
-    scroll->setWidget(body);
-    body->setAutoFillBackground(false);
-    auto* column = new QVBoxLayout(body);
-    column->setContentsMargins(desk::cardMargins());
-    column->setSpacing(12);
+    auto* column = scroll->column();
     auto* head = new QHBoxLayout;
     m_heading = desk::pageTitle({}, this);
     head->addWidget(m_heading, 1);

@@ -18,7 +18,8 @@ std::vector<catalogue::Design> DesignsPresenter::matching(const QString& text, c
     std::vector<catalogue::Design> found;
     const auto wanted = text.trimmed();
     for (const auto& design : m_session.designs())
-        if (design.id == kept || QString::fromStdString(design.name).contains(wanted, Qt::CaseInsensitive)) found.push_back(design);
+        if (design.id == kept || QString::fromStdString(design.name).contains(wanted, Qt::CaseInsensitive))
+            found.push_back(design);
     return found;
 }
 

@@ -19,6 +19,8 @@ FieldBox::FieldBox(const QString& label, QWidget* field, QWidget* parent)
     column->addWidget(m_note);
     column->addStretch(1);
     m_label->setBuddy(m_field);
+    m_namesField = m_field->accessibleName().isEmpty();
+    setLabel(label);
     m_note->setWordWrap(true);
     m_note->hide();
     if (auto* typed = qobject_cast<TypedField*>(m_field))
@@ -26,7 +28,10 @@ FieldBox::FieldBox(const QString& label, QWidget* field, QWidget* parent)
     explain();
 }
 
-void FieldBox::setLabel(const QString& label) { m_label->setText(label); }
+void FieldBox::setLabel(const QString& label) {
+    m_label->setText(label);
+    if (m_namesField) m_field->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+}
 
 void FieldBox::setRemark(const QString& sentence) {
     m_remark = sentence;

@@ -30,6 +30,7 @@ class FieldBox : public QWidget {
     TextLabel* m_label;
     QWidget* m_field;
     TextLabel* m_note;
+    bool m_namesField = true; ///< not when the field came with a name of its own
     QString m_remark;
 };
 

@@ -9,6 +9,7 @@
 #include <QToolTip>
 
 #include <algorithm>
+#include <numeric>
 
 namespace sp::desk {
 
@@ -17,6 +18,7 @@ namespace {
 constexpr double kGap = 2;
 constexpr double kLeast = 3;
 constexpr int kBarHeight = 22;
+constexpr double kLabelGap = 10;
 
 } // namespace
 
@@ -71,11 +73,41 @@ void ShareBar::paintEvent(QPaintEvent*) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(jewelStep(static_cast<int>(i)));
         painter.drawRoundedRect(boxes[i], 3, 3);
-        if (!m_labelled || painter.fontMetrics().horizontalAdvance(m_shares[i].label) > boxes[i].width()) continue;
-        painter.setPen(colour(Role::Muted));
-        painter.drawText(QRectF(boxes[i].left(), kBarHeight + 6, boxes[i].width(), height() - kBarHeight - 6),
-                         Qt::AlignHCenter | Qt::AlignTop, m_shares[i].label);
     }
+    if (!m_labelled) return;
+    painter.setPen(colour(Role::Muted));
+    for (const auto& [left, label] : labels(boxes))
+        painter.drawText(QPointF(left, kBarHeight + 6 + painter.fontMetrics().ascent()), label);
+}
+
+std::vector<std::pair<double, QString>> ShareBar::labels(const std::vector<QRectF>& boxes) const {
+    const QFontMetrics metrics(textFont(TextSize::Small));
+    const auto wide = [&](std::size_t at) { return metrics.horizontalAdvance(m_shares[at].label); };
+    std::vector<std::size_t> shown(boxes.size());
+    std::iota(shown.begin(), shown.end(), 0);
+    const auto needed = [&] {
+        double sum = kLabelGap * (static_cast<double>(shown.size()) - 1);
+        for (const auto at : shown) sum += wide(at);
+        return sum;
+    };
+    while (!shown.empty() && needed() > width())
+        shown.erase(std::min_element(shown.begin(), shown.end(), [&](std::size_t a, std::size_t b) {
+            return boxes[a].width() < boxes[b].width();
+        }));
+    // Each under the middle of its part; where that is too close they move aside, first right, then back from the end.
+    std::vector<std::pair<double, QString>> placed;
+    double from = 0;
+    for (const auto at : shown) {
+        const double left = std::max(from, boxes[at].center().x() - wide(at) / 2.0);
+        placed.emplace_back(left, m_shares[at].label);
+        from = left + wide(at) + kLabelGap;
+    }
+    double to = width();
+    for (std::size_t i = placed.size(); i-- > 0;) {
+        placed[i].first = std::min(placed[i].first, to - wide(shown[i]));
+        to = placed[i].first - kLabelGap;
+    }
+    return placed;
 }
 
 bool ShareBar::event(QEvent* event) {

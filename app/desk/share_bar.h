@@ -15,8 +15,9 @@ struct Share {
     QString figure;          ///< as a screen reader and the tooltip say it ("1.94")
 };
 
-/// Parts of a whole side by side in steps of the jewel, widths in proportion. Labels stand under their parts where
-/// they fit; the tooltip and the accessible description say all of them.
+/// Parts of a whole side by side in steps of the jewel, widths in proportion. Labels stand under their parts, in
+/// their order, moved aside where they are close and left out from the smallest part on where there is no room; the
+/// tooltip and the accessible description say all of them.
 class ShareBar : public QWidget {
     Q_OBJECT
 
@@ -37,6 +38,8 @@ class ShareBar : public QWidget {
   private:
     /// The parts' left edges and widths in a bar of `width`; each at least 3 px wide.
     std::vector<QRectF> parts(double width) const;
+    /// The labels shown and their left edges.
+    std::vector<std::pair<double, QString>> labels(const std::vector<QRectF>& boxes) const;
 
     std::vector<Share> m_shares;
     bool m_labelled = true;

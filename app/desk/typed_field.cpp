@@ -8,9 +8,21 @@
 #include <QKeyEvent>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace sp::desk {
 
 namespace {
+
+/// The style's own room around the text of a line edit.
+constexpr int kPadding = 10;
+
+/// Whether a text says itself in what unit it is meant.
+bool namesUnit(const QString& text) {
+    return std::any_of(text.begin(), text.end(), [](QChar c) {
+        return c.isLetter() || c == QLatin1Char('"') || c == QLatin1Char('\'') || c == QLatin1Char('%');
+    });
+}
 
 bool isUndoOrRedo(const QKeyEvent* key) { return key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo); }
 
@@ -21,6 +33,9 @@ TypedField::TypedField(const Formatter& formatter, QWidget* parent)
     , m_formatter(formatter) {
     setAcceptDrops(false); // a file dropped on a field is meant for the window
     connect(this, &QLineEdit::textEdited, this, [this] { noteTyped(); });
+    connect(this, &QLineEdit::textChanged, this, [this] {
+        if (!m_unit.isEmpty()) layUnit();
+    });
 }
 
 void TypedField::noteTyped() {
@@ -94,8 +109,10 @@ void TypedField::setUnitText(const QString& unit) {
 }
 
 void TypedField::layUnit() {
-    const int room = m_unit.isEmpty() ? 0 : fontMetrics().horizontalAdvance(m_unit) + 8;
-    setTextMargins(0, 0, room, 0);
+    m_showsUnit = !m_unit.isEmpty() && !namesUnit(text());
+    auto margins = textMargins();
+    margins.setRight(m_showsUnit ? fontMetrics().horizontalAdvance(m_unit) + 8 : 0);
+    setTextMargins(margins);
 }
 
 bool TypedField::event(QEvent* event) {
@@ -144,7 +161,9 @@ void TypedField::focusInEvent(QFocusEvent* event) {
 
 void TypedField::focusOutEvent(QFocusEvent* event) {
     QLineEdit::focusOutEvent(event);
-    if (event->reason() != Qt::PopupFocusReason) commit();
+    if (event->reason() == Qt::PopupFocusReason) return;
+    setCursorPosition(0); // the beginning of a long text is in sight
+    commit();
 }
 
 void TypedField::mouseReleaseEvent(QMouseEvent* event) {
@@ -155,15 +174,25 @@ void TypedField::mouseReleaseEvent(QMouseEvent* event) {
 
 void TypedField::paintEvent(QPaintEvent* event) {
     QLineEdit::paintEvent(event);
-    if (m_unit.isEmpty()) return;
     QPainter painter(this);
     painter.setPen(colour(Role::Muted));
-    painter.drawText(rect().adjusted(0, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, m_unit);
+    if (m_showsUnit) painter.drawText(rect().adjusted(0, 0, -kPadding, 0), Qt::AlignRight | Qt::AlignVCenter, m_unit);
+    paintEllipsis(painter);
+}
+
+void TypedField::paintEllipsis(QPainter& painter) const {
+    const QRect room = rect().adjusted(kPadding, 3, -kPadding - textMargins().right(), -3);
+    if (hasFocus() || fontMetrics().horizontalAdvance(text()) <= room.width()) return;
+    const auto dots = QStringLiteral("…");
+    QRect end = room;
+    end.setLeft(room.right() - fontMetrics().horizontalAdvance(dots));
+    painter.fillRect(end.adjusted(0, 0, 4, 0), palette().color(QPalette::Base)); // and what shows of the last letter
+    painter.drawText(end, Qt::AlignLeft | Qt::AlignVCenter, dots);
 }
 
 void TypedField::changeEvent(QEvent* event) {
     QLineEdit::changeEvent(event);
-    if (event->type() == QEvent::FontChange) layUnit();
+    if (event->type() == QEvent::FontChange && !m_unit.isEmpty()) layUnit();
 }
 
 } // namespace sp::desk

@@ -41,7 +41,7 @@ class TypedField : public QLineEdit {
     /// A complaint of the page's own about a good entry ("wanted before today"); empty takes it back.
     void setOuterProblem(const QString& sentence);
 
-    /// Shown muted behind the number at the right edge ("in").
+    /// Shown muted behind the number at the right edge ("in"), unless the text names a unit itself.
     void setUnitText(const QString& unit);
     const QString& unitText() const { return m_unit; }
 
@@ -86,9 +86,11 @@ class TypedField : public QLineEdit {
   private:
     void selectWhole();
     void layUnit();
+    void paintEllipsis(QPainter& painter) const; ///< where a text goes on that is not all in sight
 
     Formatter m_formatter;
     QString m_unit;
+    bool m_showsUnit = false;
     QString m_outerProblem;
     QString m_committedText;
     bool m_emptyAllowed = false;

@@ -3,6 +3,7 @@
 
 #include "app/counter/counter_page.h"
 #include "app/demo/demo_book.h"
+#include "app/desk/message_bar.h"
 #include "app/main/first_book.h"
 
 #include <QDir>
@@ -51,7 +52,7 @@ FirstBook openFirstBook(const QString& file) {
 base::Done Launcher::start(FirstBook first) {
     const auto shown = show(std::move(first.book));
     if (shown && !first.instead.isEmpty())
-        m_window->counterPage().messages().tell(
+        m_window->messages().tell(
             desk::Tone::Warn, tr("This is the demo book, because the last one did not open. %1").arg(first.instead));
     return shown;
 }
@@ -77,8 +78,7 @@ void Launcher::newBook() {
     if (!file) return;
     auto made = createFirstBook(*file, QLocale(), db::systemSurroundings());
     const auto shown = show(std::move(made));
-    if (!shown && m_window)
-        m_window->counterPage().messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
+    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
 }
 
 void Launcher::openBook(const QString& asked) {
@@ -94,8 +94,7 @@ void Launcher::openBook(const QString& asked) {
             QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
         return;
     const auto shown = show(db::Book::open(file.toStdString(), db::systemSurroundings()));
-    if (!shown && m_window)
-        m_window->counterPage().messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
+    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
 }
 
 } // namespace sp::program

@@ -9,6 +9,7 @@
 #include "app/designs/designs_page.h"
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
+#include "app/desk/message_bar.h"
 #include "app/desk/palette.h"
 #include "app/desk/tab_order.h"
 #include "app/jobs/jobs_page.h"
@@ -76,8 +77,16 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     railFrame->setWidget(rail);
     railFrame->setFixedWidth(m_rail->sizeHint().width());
     row->addWidget(railFrame);
+    auto* right = new QVBoxLayout;
+    right->setSpacing(0);
+    m_messages = new desk::MessageBar(body);
+    auto* above = new QHBoxLayout;
+    above->setContentsMargins(20, 20, 20, 0);
+    above->addWidget(m_messages);
+    right->addLayout(above);
     m_stack = new QStackedWidget(body);
-    row->addWidget(m_stack, 1);
+    right->addWidget(m_stack, 1);
+    row->addLayout(right, 1);
     setCentralWidget(body);
     buildRail();
     buildMenu();
@@ -122,7 +131,6 @@ void MainWindow::fill() {
     goTo(0);
     refreshUndo();
     greet();
-    if (m_untold) tell(*std::exchange(m_untold, std::nullopt));
 }
 
 counter::CounterPage& MainWindow::counterPage() {
@@ -320,9 +328,9 @@ void MainWindow::zoomTo(int percent) {
 
 void MainWindow::greet() {
     if (m_session.isReadOnly()) {
-        m_counter->messages().tell(desk::Tone::Warn, QString::fromStdString(m_session.book().readOnlyBecause()),
-                                   tr("Save a copy"), [this] { saveCopy(); });
-        m_counter->messages().setClosable(false);
+        m_messages->tell(desk::Tone::Warn, QString::fromStdString(m_session.book().readOnlyBecause()),
+                         tr("Save a copy"), [this] { saveCopy(); });
+        m_messages->setClosable(false);
         return;
     }
     if (!m_session.shop().isDemo) return;
@@ -355,16 +363,15 @@ void MainWindow::rebuildPages() {
 }
 
 void MainWindow::tell(const base::Error& error) {
-    if (!m_counter) {
-        m_untold = error;
-        return;
-    }
     const auto sentence = QString::fromStdString(error.detail);
-    m_counter->messages().tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
-    m_counter->setSaveNote(tr("Not saved: %1").arg(sentence), true);
+    m_trouble = sentence;
+    m_messages->tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
+    if (m_counter) m_counter->setSaveNote(tr("Not saved: %1").arg(sentence), true);
 }
 
 void MainWindow::noteSaved() {
+    // What went wrong before has gone right since.
+    if (!m_trouble.isEmpty() && m_messages->sentence() == std::exchange(m_trouble, {})) m_messages->dismiss();
     if (m_counter) m_counter->setSaveNote(tr("Saved %1").arg(m_formatter.clock(QTime::currentTime())), false);
     refreshUndo();
 }
@@ -400,20 +407,18 @@ void MainWindow::redo() {
 
 void MainWindow::checkBook() {
     const auto report = db::Book::check(m_session.book().file());
-    goTo(0);
-    auto& messages = m_counter->messages();
     if (!report) {
-        messages.tell(desk::Tone::Warn, QString::fromStdString(report.error().detail));
+        m_messages->tell(desk::Tone::Warn, QString::fromStdString(report.error().detail));
         return;
     }
     if (report->damage.empty()) {
-        messages.tell(desk::Tone::Good, tr("This book is sound: %1 quotes, %2 of them given and unchanged.")
-                                            .arg(report->quotes)
-                                            .arg(report->sealedQuotes));
+        m_messages->tell(desk::Tone::Good, tr("This book is sound: %1 quotes, %2 of them given and unchanged.")
+                                               .arg(report->quotes)
+                                               .arg(report->sealedQuotes));
         return;
     }
-    messages.tell(desk::Tone::Warn, QString::fromStdString(report->damage.front()), tr("Save a copy"),
-                  [this] { saveCopy(); });
+    m_messages->tell(desk::Tone::Warn, QString::fromStdString(report->damage.front()), tr("Save a copy"),
+                     [this] { saveCopy(); });
 }
 
 void MainWindow::saveCopy() {
@@ -424,7 +429,7 @@ void MainWindow::saveCopy() {
                                                QStringLiteral("jobbook")});
     if (!target) return;
     const auto copied = m_session.read([&](db::Book& book) { return book.copyTo(target->toStdString()); });
-    if (copied) counterPage().messages().tell(desk::Tone::Good, tr("A copy of this book is in %1.").arg(*target));
+    if (copied) m_messages->tell(desk::Tone::Good, tr("A copy of this book is in %1.").arg(*target));
 }
 
 void MainWindow::about() {
@@ -476,7 +481,7 @@ void MainWindow::countFile(const QString& file) {
     destination.isOrder = m_rail->current() == 0;
     if (atDesigns)
         destination.openDesign = m_designs->currentDesign();
-    else if (destination.isOrder && m_presenter.hasLine() && !m_presenter.isGiven())
+    else if (destination.isOrder && m_presenter.hasLine() && m_presenter.canChange())
         destination.openDesign = m_presenter.line().design;
     artworkPage().open(file, destination);
 }

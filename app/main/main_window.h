@@ -32,6 +32,10 @@ namespace sp::jobs {
 class JobsPage;
 }
 
+namespace sp::desk {
+class MessageBar;
+}
+
 namespace sp::program {
 
 /// The window: the rail at the left and the place one is in. Shows one job book; another book means another window.
@@ -46,6 +50,8 @@ class MainWindow : public QMainWindow {
     counter::CounterPage& counterPage();
     counter::CounterPresenter& presenter();
     session::BookSession& session() { return m_session; }
+    /// What concerns the book, above whatever place one is in.
+    desk::MessageBar& messages() { return *m_messages; }
     void goTo(int place);
     /// Counts a cut file and shows it; a file that cannot be read leaves everything as it is and says so.
     void countFile(const QString& file);
@@ -110,10 +116,11 @@ class MainWindow : public QMainWindow {
     desk::Formatter m_formatter;
     desk::Rail* m_rail = nullptr;
     QToolButton* m_bookButton = nullptr;
+    desk::MessageBar* m_messages = nullptr;
+    QString m_trouble; ///< what could not be read or kept, until something is kept again
     QStackedWidget* m_stack = nullptr;
     counter::CounterPage* m_counter = nullptr;
-    bool m_isFilled = false;             ///< the first place stands
-    std::optional<base::Error> m_untold; ///< met before there was a place to tell it
+    bool m_isFilled = false; ///< the first place stands
     designs::DesignsPage* m_designs = nullptr;
     artwork::ArtworkPage* m_artwork = nullptr;   ///< made for the first file; belongs to the stack
     artwork::EstimatePage* m_estimate = nullptr; ///< made when first asked for; belongs to the stack

@@ -3,13 +3,13 @@
 
 #include "app/desk/card.h"
 #include "app/desk/long_text.h"
+#include "app/desk/scroll_page.h"
 #include "app/desk/tab_order.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
 #include "app/shop/step_rows.h"
 
 #include <QCheckBox>
-#include <QScrollArea>
 
 #include <algorithm>
 
@@ -33,17 +33,8 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     outer->setContentsMargins(20, 20, 20, 16);
     outer->setSpacing(12);
     outer->addWidget(desk::pageTitle(tr("Shop"), this));
-    auto* scroll = new QScrollArea(this);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->viewport()->setAutoFillBackground(false);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    auto* body = new QWidget(scroll);
-    scroll->setWidget(body);
-    body->setAutoFillBackground(false);
-    m_column = new QVBoxLayout(body);
-    m_column->setContentsMargins(0, 0, 8, 0);
-    m_column->setSpacing(12);
+    auto* scroll = new desk::ScrollPage({0, 0, 20, 0}, this);
+    m_column = scroll->column();
     outer->addWidget(scroll, 1);
     buildLetterhead();
     buildMoney();

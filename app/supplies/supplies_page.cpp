@@ -3,6 +3,7 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/scroll_page.h"
 #include "app/desk/stone_list_delegate.h"
 #include "app/desk/stone_painter.h"
 #include "app/supplies/kit_card.h"
@@ -13,7 +14,6 @@
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QPushButton>
-#include <QScrollArea>
 
 namespace sp::supplies {
 
@@ -38,18 +38,10 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     auto* card = new desk::Card(this);
     auto* inside = new QVBoxLayout(card);
     inside->setContentsMargins(1, 1, 1, 1);
-    auto* scroll = new QScrollArea(card);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->viewport()->setAutoFillBackground(false);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* scroll = new desk::ScrollPage(desk::cardMargins(), card);
     inside->addWidget(scroll);
-    auto* body = new QWidget(scroll);
-    scroll->setWidget(body);
-    body->setAutoFillBackground(false);
-    auto* column = new QVBoxLayout(body);
-    column->setContentsMargins(desk::cardMargins());
-    column->setSpacing(12);
+    auto* body = scroll->widget();
+    auto* column = scroll->column();
     auto* head = new QHBoxLayout;
     m_heading = desk::pageTitle({}, body);
     head->addWidget(m_heading, 1);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The Counter driven as a person does it: by keys, off screen, on a fresh demo book.
+#include "app/desk/field_box.h"
 #include "app/paper/preview_dialog.h"
 #include "tests/app/demo_window.h"
 
@@ -189,6 +190,27 @@ TEST_F(Counter, aDiscountOverAllOfItIsRefusedAndTheRestIsKept) {
     EXPECT_EQ(field("discount")->text(), "150%");
     reopen();
     EXPECT_EQ(field("pieces")->text(), "20");
+}
+
+TEST_F(Counter, marksTheEntryThatIsOfNoUseToTheOrder) {
+    orderLantern();
+    const auto note = [&](const char* name) {
+        return dynamic_cast<desk::FieldBox*>(field(name)->parentWidget())->note().toStdString();
+    };
+    field("discount")->setFocus();
+    type("5000");
+    EXPECT_EQ(text("toPay"), "—");
+    EXPECT_NE(note("discount").find("more than the order"), std::string::npos) << note("discount");
+    field("discount")->selectAll();
+    type("5");
+    EXPECT_EQ(note("discount"), "");
+    field("wantedBy")->setFocus();
+    type("2020-01-01");
+    EXPECT_NE(note("wantedBy").find("before the day of the quote"), std::string::npos) << note("wantedBy");
+    field("pieces")->setFocus();
+    field("pieces")->selectAll();
+    press(Qt::Key_Delete);
+    EXPECT_EQ(text("whyNoPrice"), "Pieces: This is still empty.");
 }
 
 TEST_F(Counter, aPieceLargerThanItsSheetHasNoPrice) {

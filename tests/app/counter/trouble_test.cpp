@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// What the window says when the book cannot be written, and what it then lets one do.
+#include "app/desk/message_bar.h"
+#include "tests/app/demo_window.h"
+#include "tests/support/child.h"
+
+#include <QPushButton>
+
+using namespace sp;
+
+namespace {
+
+class Trouble : public test::DemoWindow {};
+
+TEST_F(Trouble, isSaidInEveryPlaceUntilSomethingIsKept) {
+    m_window->goTo(2);
+    const auto failed = m_window->session().change([](db::Book&) -> base::Done {
+        return base::fail(base::Code::Full, "book", "The disk is full; free some space.");
+    });
+    EXPECT_FALSE(failed.has_value());
+    EXPECT_EQ(m_window->messages().sentence(), "The disk is full; free some space.");
+    EXPECT_TRUE(m_window->messages().isVisible());
+    const auto kept = m_window->session().change([&](db::Book& book) { return book.save(m_window->session().shop()); });
+    EXPECT_TRUE(kept.has_value());
+    EXPECT_FALSE(m_window->messages().isVisible());
+}
+
+TEST_F(Trouble, inABookOpenElsewhereThereIsOnlyReading) {
+    orderLantern();
+    m_window->close();
+    m_window.reset();
+    test::Child holder({BOOK_CHILD, "hold", bookFile().string()});
+    ASSERT_EQ(holder.line(), "held");
+    open(db::Book::open(bookFile(), db::systemSurroundings()));
+    EXPECT_TRUE(m_window->messages().sentence().contains("for reading only"))
+        << m_window->messages().sentence().toStdString();
+    EXPECT_EQ(text("toPay"), "182.75");
+    for (const char* name : {"pieces", "stone0", "customer", "design"}) EXPECT_FALSE(field(name)->isEnabled()) << name;
+    EXPECT_FALSE(find<QPushButton>("give")->isEnabled());
+    EXPECT_TRUE(find<QPushButton>("print")->isEnabled());
+    EXPECT_FALSE(find<>("removeLine")->isVisible());
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(m_window->presenter().isGiven());
+}
+
+} // namespace
