@@ -69,7 +69,7 @@ void ColourRows::load() {
     for (std::size_t i = 0; i < m_fields.size(); ++i) {
         m_fields[i]->setChoices(stoneChoices(m_presenter.session(), rows[i].size));
         const auto& material = rows[i].material;
-        if (!m_fields[i]->hasFocus() || material)
+        if (!m_fields[i]->isHeld() || material)
             m_fields[i]->setCurrent(material ? QVariant::fromValue(*material) : QVariant());
     }
 }

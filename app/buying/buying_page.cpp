@@ -130,8 +130,8 @@ void BuyingPage::loadFields() {
         choices.push_back(std::move(choice));
     }
     m_design->setChoices(std::move(choices));
-    if (!m_design->hasFocus()) m_design->setCurrent(QVariant::fromValue(m_presenter.design()));
-    if (!m_pieces->hasFocus() && m_presenter.pieces()) m_pieces->setValue(units::Count::of(*m_presenter.pieces()));
+    if (!m_design->isHeld()) m_design->setCurrent(QVariant::fromValue(m_presenter.design()));
+    if (!m_pieces->isHeld() && m_presenter.pieces()) m_pieces->setValue(units::Count::of(*m_presenter.pieces()));
     const QSignalBlocker blocks[] = {QSignalBlocker(m_order), QSignalBlocker(m_shelf), QSignalBlocker(m_cuts)};
     m_order->setChecked(m_presenter.isForOrder());
     m_design->setEnabled(!m_presenter.isForOrder());

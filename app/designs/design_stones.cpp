@@ -22,6 +22,8 @@ DesignStones::DesignStones(DesignsPresenter& presenter, const desk::Formatter& f
     column->addWidget(desk::sectionTitle(tr("Stones a piece"), this));
     m_body = new QWidget(this);
     column->addWidget(m_body);
+    m_problem = new desk::ProblemNote(this);
+    column->addWidget(m_problem);
     m_add = new desk::ChoiceField(m_formatter, this);
     m_add->setObjectName(QStringLiteral("addDesignColour"));
     m_add->setAccessibleName(tr("Add a colour"));
@@ -53,7 +55,7 @@ void DesignStones::load() {
         rebuild(*design);
     }
     for (std::size_t i = 0; i < m_counts.size(); ++i)
-        if (!m_counts[i]->hasFocus()) m_counts[i]->setValue(design->stones[i].count);
+        if (!m_counts[i]->isHeld()) m_counts[i]->setValue(design->stones[i].count);
     std::vector<desk::Choice> choices;
     for (const auto& material : m_presenter.session().materials())
         if (material.kind == catalogue::MaterialKind::Stone)
@@ -77,6 +79,7 @@ void DesignStones::rebuild(const catalogue::Design& design) {
     grid->setVerticalSpacing(4);
     grid->setColumnStretch(1, 1);
     for (std::size_t i = 0; i < design.stones.size(); ++i) addRow(grid, static_cast<int>(i), design.stones[i]);
+    m_problem->watch({m_counts.begin(), m_counts.end()});
     m_body->show();
 }
 

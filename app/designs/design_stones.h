@@ -3,6 +3,7 @@
 
 #include "app/designs/designs_presenter.h"
 #include "app/desk/choice_field.h"
+#include "app/desk/problem_note.h"
 #include "app/desk/value_fields.h"
 
 #include <QWidget>
@@ -28,6 +29,7 @@ class DesignStones : public QWidget {
     DesignsPresenter& m_presenter;
     const desk::Formatter& m_formatter;
     QWidget* m_body = nullptr;
+    desk::ProblemNote* m_problem = nullptr;
     desk::ChoiceField* m_add = nullptr;
     base::Id m_design;
     std::vector<base::Id> m_colours;

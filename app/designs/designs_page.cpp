@@ -262,13 +262,16 @@ void DesignsPage::load() {
     m_empty->setVisible(design == nullptr && m_presenter.session().designs().empty());
     if (!design) return;
     m_heading->setText(QString::fromStdString(design->name));
-    // A field one types in keeps what is typed.
-    if (!m_name->hasFocus()) m_name->setRaw(QString::fromStdString(design->name));
-    if (!m_width->hasFocus()) m_width->setValue(design->width);
-    if (!m_height->hasFocus()) m_height->setValue(design->height);
-    if (!m_planned->hasFocus()) m_planned->setOptionalValue(design->plannedPieces);
-    if (!m_art->hasFocus()) m_art->setOptionalValue(design->artTime);
-    if (!m_note->hasFocus()) m_note->setRaw(QString::fromStdString(design->note));
+    if (m_shown != design->id) {
+        m_shown = design->id;
+        desk::letGoAll(*m_content);
+    }
+    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(design->name));
+    if (!m_width->isHeld()) m_width->setValue(design->width);
+    if (!m_height->isHeld()) m_height->setValue(design->height);
+    if (!m_planned->isHeld()) m_planned->setOptionalValue(design->plannedPieces);
+    if (!m_art->isHeld()) m_art->setOptionalValue(design->artTime);
+    if (!m_note->isHeld()) m_note->setRaw(QString::fromStdString(design->note));
     loadBases();
     m_base->setCurrent(design->usualBase.isNone() ? QVariant() : QVariant::fromValue(design->usualBase));
     m_onWall->setChecked(design->templatesOnWall);

@@ -59,6 +59,7 @@ class DesignsPage : public QWidget {
     void showPlan();
 
     DesignsPresenter m_presenter;
+    base::Id m_shown; ///< the design the fields speak of
     desk::Formatter m_formatter;
     desk::StoneListModel m_model;
     desk::MessageBar* m_messages = nullptr;

@@ -100,9 +100,10 @@ void MessageBar::paintEvent(QPaintEvent*) {
     const QColor ink = colour(roleOf(m_tone));
     painter.setPen(Qt::NoPen);
     painter.setBrush(m_tone == Tone::Jewel ? colour(Role::JewelSoft) : blended(ink, colour(Role::Card), 0.1));
-    painter.drawRoundedRect(rect(), kFieldRadius + 2, kFieldRadius + 2);
+    const QRectF ground = contentsRect();
+    painter.drawRoundedRect(ground, kFieldRadius + 2, kFieldRadius + 2);
     painter.setBrush(ink);
-    painter.drawRoundedRect(QRectF(8, 10, 3, height() - 20), 1.5, 1.5);
+    painter.drawRoundedRect(QRectF(ground.left() + 8, ground.top() + 10, 3, ground.height() - 20), 1.5, 1.5);
 }
 
 } // namespace sp::desk

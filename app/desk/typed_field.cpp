@@ -59,6 +59,18 @@ void TypedField::setRaw(const QString& text) {
     readAgain();
 }
 
+bool TypedField::isHeld() const { return (hasFocus() && text() != m_committedText) || !shownProblem().isEmpty(); }
+
+void TypedField::letGo() {
+    m_outerProblem.clear();
+    m_complains = false;
+    m_committedText = text();
+}
+
+void letGoAll(const QWidget& within) {
+    for (auto* field : within.findChildren<TypedField*>()) field->letGo();
+}
+
 void TypedField::setEmptyAllowed(bool allowed) {
     m_emptyAllowed = allowed;
     readAgain();

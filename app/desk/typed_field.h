@@ -25,6 +25,11 @@ class TypedField : public QLineEdit {
     /// Puts text in as if the page had typed it (a draft reopened); not an edit, so nothing is emitted.
     void setRaw(const QString& text);
 
+    /// Whether a person is at it: half typed, or typed and not good. A page that loads anew leaves such a field alone.
+    bool isHeld() const;
+    /// What was typed may be written over: the page shows another thing.
+    void letGo();
+
     /// Nothing typed is fine. Default: no.
     void setEmptyAllowed(bool allowed);
     bool isEmptyAllowed() const { return m_emptyAllowed; }
@@ -99,5 +104,8 @@ class TypedField : public QLineEdit {
     bool m_complains = false;
     bool m_selectOnRelease = false;
 };
+
+/// letGo() of all the fields inside `within`.
+void letGoAll(const QWidget& within);
 
 } // namespace sp::desk

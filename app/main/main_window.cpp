@@ -80,10 +80,8 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     auto* right = new QVBoxLayout;
     right->setSpacing(0);
     m_messages = new desk::MessageBar(body);
-    auto* above = new QHBoxLayout;
-    above->setContentsMargins(20, 20, 20, 0);
-    above->addWidget(m_messages);
-    right->addLayout(above);
+    m_messages->setContentsMargins(20, 20, 20, 0);
+    right->addWidget(m_messages);
     m_stack = new QStackedWidget(body);
     right->addWidget(m_stack, 1);
     row->addLayout(right, 1);

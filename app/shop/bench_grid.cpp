@@ -2,6 +2,7 @@
 #include "app/shop/bench_grid.h"
 
 #include "app/desk/figures.h"
+#include "app/desk/problem_note.h"
 
 #include <QGridLayout>
 
@@ -65,13 +66,19 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
         }
         ++row;
     }
+    auto* problem = new desk::ProblemNote(this);
+    grid->addWidget(problem, row, 0, 1, 6);
+    std::vector<desk::TypedField*> fields;
+    for (const auto& cell : m_cells) fields.push_back(cell.field);
+    for (const auto& learning : m_learning) fields.push_back(learning.field);
+    problem->watch(fields);
 }
 
 void BenchGrid::load() {
     for (const auto& cell : m_cells)
-        if (!cell.field->hasFocus()) cell.field->setValue(m_presenter.bench().of(cell.step).*cell.part);
+        if (!cell.field->isHeld()) cell.field->setValue(m_presenter.bench().of(cell.step).*cell.part);
     for (const auto& learning : m_learning)
-        if (!learning.field->hasFocus()) learning.field->setValue(m_presenter.bench().of(learning.step).learning);
+        if (!learning.field->isHeld()) learning.field->setValue(m_presenter.bench().of(learning.step).learning);
 }
 
 } // namespace sp::shop

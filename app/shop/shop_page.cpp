@@ -88,7 +88,7 @@ Field* ShopPage::shopField(QGridLayout* grid, const QString& label, const char* 
     auto* field = new Field(m_formatter, this);
     put(grid, field, label, name, remark);
     m_loads.push_back([this, field, member] {
-        if (!field->hasFocus()) field->setValue(member(const_cast<Shop&>(m_presenter.shop())));
+        if (!field->isHeld()) field->setValue(member(const_cast<Shop&>(m_presenter.shop())));
     });
     connect(field, &desk::TypedField::committed, this, [this, field, member] {
         const auto value = field->value();
@@ -103,7 +103,7 @@ Field* ShopPage::benchField(QGridLayout* grid, const QString& label, const char*
     auto* field = new Field(m_formatter, this);
     put(grid, field, label, name);
     m_loads.push_back([this, field, member] {
-        if (!field->hasFocus()) field->setValue(member(const_cast<Bench&>(m_presenter.bench())));
+        if (!field->isHeld()) field->setValue(member(const_cast<Bench&>(m_presenter.bench())));
     });
     connect(field, &desk::TypedField::committed, this, [this, field, member] {
         const auto value = field->value();
@@ -120,7 +120,7 @@ void ShopPage::shopNumber(QGridLayout* grid, const QString& label, const char* n
     field->setRange(units::Count::of(least), units::Count::of(most));
     put(grid, field, label, name, remark);
     m_loads.push_back([this, field, member] {
-        if (!field->hasFocus()) field->setValue(units::Count::of(member(const_cast<Shop&>(m_presenter.shop()))));
+        if (!field->isHeld()) field->setValue(units::Count::of(member(const_cast<Shop&>(m_presenter.shop()))));
     });
     connect(field, &desk::TypedField::committed, this, [this, field, member] {
         const auto value = field->value();
@@ -134,7 +134,7 @@ void ShopPage::benchNumber(QGridLayout* grid, const QString& label, const char* 
     auto* field = new desk::CountField(m_formatter, this);
     put(grid, field, label, name);
     m_loads.push_back([this, field, member] {
-        if (!field->hasFocus()) field->setValue(units::Count::of(member(const_cast<Bench&>(m_presenter.bench()))));
+        if (!field->isHeld()) field->setValue(units::Count::of(member(const_cast<Bench&>(m_presenter.bench()))));
     });
     connect(field, &desk::TypedField::committed, this, [this, field, member] {
         const auto value = field->value();
@@ -150,7 +150,7 @@ void ShopPage::shopWords(QGridLayout* grid, const QString& label, const char* na
     put(grid, field, label, name, {}, span);
     if (!m_first) m_first = field;
     m_loads.push_back([this, field, member] {
-        if (!field->hasFocus()) field->setRaw(QString::fromStdString(member(const_cast<Shop&>(m_presenter.shop()))));
+        if (!field->isHeld()) field->setRaw(QString::fromStdString(member(const_cast<Shop&>(m_presenter.shop()))));
     });
     connect(field, &desk::TypedField::committed, this, [this, field, member] {
         field->setOuterProblem(m_presenter.editShop([&](Shop& shop) { member(shop) = field->words(); }));
@@ -208,7 +208,7 @@ void ShopPage::shopMaterial(QGridLayout* grid, const QString& label, const char*
                 choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {}, {}});
         field->setChoices(std::move(choices));
         const auto id = member(const_cast<Shop&>(m_presenter.shop()));
-        if (!field->hasFocus()) field->setCurrent(id.isNone() ? QVariant() : QVariant::fromValue(id));
+        if (!field->isHeld()) field->setCurrent(id.isNone() ? QVariant() : QVariant::fromValue(id));
     });
     connect(field, &desk::ChoiceField::chosen, this, [this, member](const QVariant& chosen) {
         const auto id = chosen.isValid() ? chosen.value<base::Id>() : base::Id{};
@@ -234,7 +234,7 @@ void ShopPage::buildMoney() {
     auto* currency = new desk::WordField(m_formatter, tr("Give the currency, three letters such as USD."), this);
     put(grid, currency, tr("C&urrency"), "currency", tr("three letters, such as USD"));
     m_loads.push_back([this, currency] {
-        if (!currency->hasFocus()) currency->setRaw(QString::fromStdString(m_presenter.shop().currency.code()));
+        if (!currency->isHeld()) currency->setRaw(QString::fromStdString(m_presenter.shop().currency.code()));
     });
     connect(currency, &desk::TypedField::committed, this, [this, currency] {
         const auto read = units::Currency::parse(currency->words());
@@ -285,7 +285,7 @@ void ShopPage::buildLadder() {
         ladder->setRows(rows);
     });
     connect(ladder, &StepRows::edited, this, [this, ladder] {
-        ladder->setProblem(m_presenter.editShop([&](Shop& s) {
+        ladder->setRefusal(m_presenter.editShop([&](Shop& s) {
             s.rules.ladder.clear();
             for (const auto& row : ladder->rows()) s.rules.ladder.push_back({units::Count::of(row.from), row.rate});
         }));
@@ -300,7 +300,7 @@ void ShopPage::buildLadder() {
         rush->setRows(rows);
     });
     connect(rush, &StepRows::edited, this, [this, rush] {
-        rush->setProblem(m_presenter.editShop([&](Shop& s) {
+        rush->setRefusal(m_presenter.editShop([&](Shop& s) {
             s.rules.rush.clear();
             for (const auto& row : rush->rows()) s.rules.rush.push_back({row.from, row.rate});
         }));
@@ -378,7 +378,7 @@ void ShopPage::buildSupplies() {
     m_loads.push_back([this, more] {
         QStringList words;
         for (const auto quantity : m_presenter.shop().ladderQuantities) words << QString::number(quantity.value());
-        if (!more->hasFocus()) more->setRaw(words.join(QLatin1Char(' ')));
+        if (!more->isHeld()) more->setRaw(words.join(QLatin1Char(' ')));
     });
     connect(more, &desk::TypedField::committed, this, [this, more] {
         std::vector<units::Count> quantities;

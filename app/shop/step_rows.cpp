@@ -25,9 +25,7 @@ StepRows::StepRows(const desk::Formatter& formatter, const std::array<QString, 3
     column->setSpacing(4);
     m_body = new QWidget(this);
     column->addWidget(m_body);
-    m_problem = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, this);
-    m_problem->setWordWrap(true);
-    m_problem->hide();
+    m_problem = new desk::ProblemNote(this);
     column->addWidget(m_problem);
     auto* add = new QPushButton(tr("+ step"), this);
     add->setObjectName(name + QStringLiteral("Add"));
@@ -50,8 +48,8 @@ void StepRows::setRows(const std::vector<StepRow>& rows) {
     m_rows = rows;
     if (!same) return rebuild();
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (!m_lines[i].from->hasFocus()) m_lines[i].from->setValue(units::Count::of(rows[i].from));
-        if (!m_lines[i].rate->hasFocus()) m_lines[i].rate->setValue(rows[i].rate);
+        if (!m_lines[i].from->isHeld()) m_lines[i].from->setValue(units::Count::of(rows[i].from));
+        if (!m_lines[i].rate->isHeld()) m_lines[i].rate->setValue(rows[i].rate);
         m_lines[i].margin->setText(marginOf(rows[i].rate));
     }
 }
@@ -73,6 +71,9 @@ void StepRows::rebuild() {
                                               desk::Role::Muted, desk::Weight::Plain, m_body),
                           0, i);
     for (std::size_t i = 0; i < m_rows.size(); ++i) addLine(static_cast<int>(i));
+    std::vector<desk::TypedField*> fields;
+    for (const auto& line : m_lines) fields.insert(fields.end(), {line.from, line.rate});
+    m_problem->watch(fields);
     m_body->show();
 }
 
@@ -115,7 +116,7 @@ void StepRows::committed() {
     for (const auto& line : m_lines) {
         const auto from = line.from->value();
         const auto rate = line.rate->value();
-        if (!from || !rate) return setProblem(QString::fromStdString(from ? rate.error().detail : from.error().detail));
+        if (!from || !rate) return;
         rows.push_back({from->value(), *rate});
     }
     std::sort(rows.begin(), rows.end(), [](const StepRow& a, const StepRow& b) { return a.from < b.from; });
@@ -123,9 +124,6 @@ void StepRows::committed() {
     Q_EMIT edited();
 }
 
-void StepRows::setProblem(const QString& sentence) {
-    m_problem->setText(sentence);
-    m_problem->setVisible(!sentence.isEmpty());
-}
+void StepRows::setRefusal(const QString& sentence) { m_problem->setRefusal(sentence); }
 
 } // namespace sp::shop

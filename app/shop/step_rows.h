@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/desk/figures.h"
+#include "app/desk/problem_note.h"
 #include "app/desk/value_fields.h"
 
 #include <QGridLayout>
@@ -31,7 +32,8 @@ class StepRows : public QWidget {
     /// Leaves the fields alone when they already say so.
     void setRows(const std::vector<StepRow>& rows);
     const std::vector<StepRow>& rows() const { return m_rows; }
-    void setProblem(const QString& sentence);
+    /// Why rows that can be read were not saved; empty takes it back.
+    void setRefusal(const QString& sentence);
 
   Q_SIGNALS:
     void edited();
@@ -56,7 +58,7 @@ class StepRows : public QWidget {
     std::vector<Line> m_lines;
     QWidget* m_body = nullptr;
     QGridLayout* m_grid = nullptr;
-    desk::TextLabel* m_problem = nullptr;
+    desk::ProblemNote* m_problem = nullptr;
 };
 
 } // namespace sp::shop

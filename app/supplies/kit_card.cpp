@@ -95,6 +95,10 @@ void KitCard::connectFields() {
 void KitCard::load() {
     const auto* kit = m_presenter.kit();
     if (!kit) return;
+    if (m_shown != kit->id) {
+        m_shown = kit->id;
+        desk::letGoAll(*this);
+    }
     std::vector<desk::Choice> suppliers;
     for (const auto& supplier : m_presenter.session().suppliers())
         suppliers.push_back({QVariant::fromValue(supplier.id), QString::fromStdString(supplier.name), {}, {}});
@@ -103,14 +107,13 @@ void KitCard::load() {
     for (const auto& design : m_presenter.session().designs())
         designs.push_back({QVariant::fromValue(design.id), QString::fromStdString(design.name), {}, {}});
     m_design->setChoices(std::move(designs));
-    if (!m_name->hasFocus()) m_name->setRaw(QString::fromStdString(kit->name));
-    if (!m_supplier->hasFocus()) m_supplier->setCurrent(QVariant::fromValue(kit->supplier));
-    if (!m_price->hasFocus()) m_price->setValue(kit->price);
-    if (!m_withTemplates->hasFocus()) m_withTemplates->setOptionalValue(kit->priceWithTemplates);
-    if (!m_design->hasFocus())
-        m_design->setCurrent(kit->design.isNone() ? QVariant() : QVariant::fromValue(kit->design));
-    if (!m_shortCount->hasFocus()) m_shortCount->setValue(kit->shortCount);
-    if (!m_tools->hasFocus()) {
+    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(kit->name));
+    if (!m_supplier->isHeld()) m_supplier->setCurrent(QVariant::fromValue(kit->supplier));
+    if (!m_price->isHeld()) m_price->setValue(kit->price);
+    if (!m_withTemplates->isHeld()) m_withTemplates->setOptionalValue(kit->priceWithTemplates);
+    if (!m_design->isHeld()) m_design->setCurrent(kit->design.isNone() ? QVariant() : QVariant::fromValue(kit->design));
+    if (!m_shortCount->isHeld()) m_shortCount->setValue(kit->shortCount);
+    if (!m_tools->isHeld()) {
         QStringList tools;
         for (const auto& tool : kit->tools) tools << QString::fromStdString(tool);
         m_tools->setRaw(tools.join(QStringLiteral(", ")));

@@ -29,6 +29,7 @@ class KitCard : public QWidget {
     void showYield();
 
     SuppliesPresenter& m_presenter;
+    base::Id m_shown; ///< what the fields speak of
     const desk::Formatter& m_formatter;
     desk::WordField* m_name;
     desk::ChoiceField* m_supplier;

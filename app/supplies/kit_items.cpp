@@ -21,21 +21,14 @@ KitItems::KitItems(SuppliesPresenter& presenter, const desk::Formatter& formatte
     column->addWidget(desk::sectionTitle(tr("In the kit"), this));
     m_body = new QWidget(this);
     column->addWidget(m_body);
-    m_problem = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, this);
+    m_problem = new desk::ProblemNote(this);
     m_problem->setObjectName(QStringLiteral("kitItemProblem"));
-    m_problem->setWordWrap(true);
-    m_problem->hide();
     column->addWidget(m_problem);
     m_add = new QPushButton(tr("+ ma&terial"), this);
     m_add->setObjectName(QStringLiteral("addKitItem"));
     desk::makeQuiet(*m_add);
     column->addWidget(m_add, 0, Qt::AlignLeft);
-    connect(m_add, &QPushButton::clicked, this, [this] { tell(m_presenter.addKitItem()); });
-}
-
-void KitItems::tell(const QString& problem) {
-    m_problem->setText(problem);
-    m_problem->setVisible(!problem.isEmpty());
+    connect(m_add, &QPushButton::clicked, this, [this] { m_problem->setRefusal(m_presenter.addKitItem()); });
 }
 
 void KitItems::load() {
@@ -53,14 +46,13 @@ void KitItems::load() {
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const auto& row = m_rows[i];
         row.material->setChoices(materials);
-        if (!row.material->hasFocus()) row.material->setCurrent(QVariant::fromValue(kit->items[i].material));
-        if (!row.count->hasFocus()) row.count->setValue(kit->items[i].count);
+        if (!row.material->isHeld()) row.material->setCurrent(QVariant::fromValue(kit->items[i].material));
+        if (!row.count->isHeld()) row.count->setValue(kit->items[i].count);
     }
 }
 
 void KitItems::rebuild(std::size_t rows) {
     m_rows.clear();
-    tell({});
     auto* old = m_body;
     m_body = new QWidget(this);
     delete layout()->replaceWidget(old, m_body); // the item that held the old one
@@ -79,6 +71,9 @@ void KitItems::rebuild(std::size_t rows) {
                 new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body), 0,
                 i);
     for (std::size_t i = 0; i < rows; ++i) addRow(i);
+    std::vector<desk::TypedField*> fields;
+    for (const auto& row : m_rows) fields.insert(fields.end(), {row.material, row.count});
+    m_problem->watch(fields);
     m_body->show();
 }
 
@@ -99,21 +94,21 @@ void KitItems::addRow(std::size_t at) {
     remove->setToolTip(remove->accessibleName());
     m_grid->addWidget(remove, line + 1, 2);
     connect(remove, &QToolButton::clicked, this, [this, at] {
-        tell(m_presenter.editKit([&](catalogue::Kit& kit) {
+        m_problem->setRefusal(m_presenter.editKit([&](catalogue::Kit& kit) {
             if (at < kit.items.size()) kit.items.erase(kit.items.begin() + static_cast<std::ptrdiff_t>(at));
         }));
     });
     connect(row.material, &desk::ChoiceField::chosen, this, [this, at](const QVariant& chosen) {
         if (!chosen.isValid()) return;
         const auto material = chosen.value<base::Id>();
-        tell(m_presenter.editKit([&](catalogue::Kit& kit) {
+        m_problem->setRefusal(m_presenter.editKit([&](catalogue::Kit& kit) {
             if (at < kit.items.size()) kit.items[at].material = material;
         }));
     });
     connect(row.count, &desk::TypedField::committed, this, [this, at, count = row.count] {
         const auto value = count->value();
-        if (!value) return tell(QString::fromStdString(value.error().detail));
-        tell(m_presenter.editKit([&](catalogue::Kit& kit) {
+        if (!value) return;
+        m_problem->setRefusal(m_presenter.editKit([&](catalogue::Kit& kit) {
             if (at < kit.items.size()) kit.items[at].count = *value;
         }));
     });

@@ -3,6 +3,7 @@
 
 #include "app/desk/choice_field.h"
 #include "app/desk/figures.h"
+#include "app/desk/problem_note.h"
 #include "app/desk/value_fields.h"
 #include "app/supplies/supplies_presenter.h"
 
@@ -29,13 +30,12 @@ class KitItems : public QWidget {
 
     void rebuild(std::size_t rows);
     void addRow(std::size_t at);
-    void tell(const QString& problem);
 
     SuppliesPresenter& m_presenter;
     const desk::Formatter& m_formatter;
     QWidget* m_body = nullptr;
     QGridLayout* m_grid = nullptr;
-    desk::TextLabel* m_problem = nullptr;
+    desk::ProblemNote* m_problem = nullptr;
     QPushButton* m_add = nullptr;
     base::Id m_kit; ///< whose rows stand here
     std::vector<Row> m_rows;

@@ -42,6 +42,7 @@ class MaterialCard : public QWidget {
     void saveChoice(QComboBox* combo, Put put);
 
     SuppliesPresenter& m_presenter;
+    base::Id m_shown; ///< what the fields speak of
     const desk::Formatter& m_formatter;
     desk::WordField* m_name = nullptr;
     QWidget* m_stone = nullptr;

@@ -24,20 +24,14 @@ PackRows::PackRows(SuppliesPresenter& presenter, const desk::Formatter& formatte
     column->addWidget(desk::sectionTitle(tr("Packs and prices"), this));
     m_body = new QWidget(this);
     column->addWidget(m_body);
-    m_problem = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, this);
+    m_problem = new desk::ProblemNote(this);
     m_problem->setObjectName(QStringLiteral("packProblem"));
-    m_problem->setWordWrap(true);
-    m_problem->hide();
     column->addWidget(m_problem);
     auto* add = new QPushButton(tr("+ pa&ck"), this);
     add->setObjectName(QStringLiteral("addPack"));
     desk::makeQuiet(*add);
     column->addWidget(add, 0, Qt::AlignLeft);
-    connect(add, &QPushButton::clicked, this, [this] {
-        const auto problem = m_presenter.addPack();
-        m_problem->setText(problem);
-        m_problem->setVisible(!problem.isEmpty());
-    });
+    connect(add, &QPushButton::clicked, this, [this] { m_problem->setRefusal(m_presenter.addPack()); });
 }
 
 void PackRows::load() {
@@ -52,10 +46,10 @@ void PackRows::load() {
         const auto& row = m_rows[i];
         const auto& pack = packs[i];
         row.supplier->setChoices(suppliers);
-        if (!row.supplier->hasFocus()) row.supplier->setCurrent(QVariant::fromValue(pack.supplier));
-        if (!row.name->hasFocus()) row.name->setRaw(QString::fromStdString(pack.name));
-        if (!row.amount->hasFocus()) row.amount->setValue(pack.amount);
-        if (!row.prices->hasFocus()) row.prices->setRaw(writePrices(pack.prices, m_formatter));
+        if (!row.supplier->isHeld()) row.supplier->setCurrent(QVariant::fromValue(pack.supplier));
+        if (!row.name->isHeld()) row.name->setRaw(QString::fromStdString(pack.name));
+        if (!row.amount->isHeld()) row.amount->setValue(pack.amount);
+        if (!row.prices->isHeld()) row.prices->setRaw(writePrices(pack.prices, m_formatter));
         row.usual->setChecked(pack.usual);
     }
 }
@@ -80,6 +74,9 @@ void PackRows::rebuild(const std::vector<catalogue::Pack>& packs) {
     const int stretches[] = {3, 3, 1, 3};
     for (int i = 0; i < 4; ++i) m_grid->setColumnStretch(i, stretches[i]);
     for (std::size_t i = 0; i < packs.size(); ++i) addRow(static_cast<int>(i), packs[i]);
+    std::vector<desk::TypedField*> fields;
+    for (const auto& row : m_rows) fields.insert(fields.end(), {row.supplier, row.name, row.amount, row.prices});
+    m_problem->watch(fields);
     m_body->show();
 }
 
@@ -118,10 +115,7 @@ void PackRows::addRow(int at, const catalogue::Pack& pack) {
 }
 
 void PackRows::connectRow(const Row& row) {
-    const auto tell = [this](const QString& problem) {
-        m_problem->setText(problem);
-        m_problem->setVisible(!problem.isEmpty());
-    };
+    const auto tell = [this](const QString& refusal) { m_problem->setRefusal(refusal); };
     connect(row.supplier, &desk::ChoiceField::chosen, this, [this, tell, id = row.pack](const QVariant& chosen) {
         if (!chosen.isValid()) return;
         const auto supplier = chosen.value<base::Id>();
@@ -133,14 +127,12 @@ void PackRows::connectRow(const Row& row) {
     });
     connect(row.amount, &desk::TypedField::committed, this, [this, tell, row] {
         const auto amount = row.amount->value();
-        tell(amount ? m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.amount = *amount; })
-                    : QString::fromStdString(amount.error().detail));
+        if (amount) tell(m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.amount = *amount; }));
     });
     connect(row.prices, &desk::TypedField::committed, this, [this, tell, row] {
         const auto prices = parsePrices(row.prices->text(), m_formatter);
-        desk::markWrong(*row.prices, !prices);
-        tell(prices ? m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.prices = *prices; })
-                    : QString::fromStdString(prices.error().detail));
+        row.prices->setOuterProblem(prices ? QString() : QString::fromStdString(prices.error().detail));
+        if (prices) tell(m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.prices = *prices; }));
     });
     connect(row.usual, &QCheckBox::clicked, this, [this, tell, id = row.pack](bool on) {
         tell(m_presenter.editPack(id, [&](catalogue::Pack& pack) { pack.usual = on; }));

@@ -3,6 +3,7 @@
 
 #include "app/desk/choice_field.h"
 #include "app/desk/figures.h"
+#include "app/desk/problem_note.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 #include "app/supplies/supplies_presenter.h"
@@ -41,7 +42,7 @@ class PackRows : public QWidget {
     const desk::Formatter& m_formatter;
     QWidget* m_body = nullptr;
     QGridLayout* m_grid = nullptr;
-    desk::TextLabel* m_problem = nullptr;
+    desk::ProblemNote* m_problem = nullptr;
     std::vector<Row> m_rows;
 };
 

@@ -53,11 +53,15 @@ SupplierCard::SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& 
 void SupplierCard::load() {
     const auto* supplier = m_presenter.supplier();
     if (!supplier) return;
-    if (!m_name->hasFocus()) m_name->setRaw(QString::fromStdString(supplier->name));
-    if (!m_leadDays->hasFocus()) m_leadDays->setValue(units::Count::of(supplier->leadDays));
-    if (!m_shipping->hasFocus()) m_shipping->setValue(supplier->shipping);
-    if (!m_freeFrom->hasFocus()) m_freeFrom->setOptionalValue(supplier->freeFrom);
-    if (!m_minimum->hasFocus()) m_minimum->setValue(supplier->minimum);
+    if (m_shown != supplier->id) {
+        m_shown = supplier->id;
+        desk::letGoAll(*this);
+    }
+    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(supplier->name));
+    if (!m_leadDays->isHeld()) m_leadDays->setValue(units::Count::of(supplier->leadDays));
+    if (!m_shipping->isHeld()) m_shipping->setValue(supplier->shipping);
+    if (!m_freeFrom->isHeld()) m_freeFrom->setOptionalValue(supplier->freeFrom);
+    if (!m_minimum->isHeld()) m_minimum->setValue(supplier->minimum);
 }
 
 } // namespace sp::supplies

@@ -23,6 +23,7 @@ class SupplierCard : public QWidget {
 
   private:
     SuppliesPresenter& m_presenter;
+    base::Id m_shown; ///< what the fields speak of
     desk::WordField* m_name;
     desk::CountField* m_leadDays;
     desk::MoneyField* m_shipping;

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/desk/field_box.h"
-#include "app/desk/find_field.h"
 #include "app/desk/figures.h"
+#include "app/desk/find_field.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/stone_list_model.h"
 #include "app/desk/value_fields.h"

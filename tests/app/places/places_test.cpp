@@ -12,7 +12,9 @@
 #include <QAbstractItemModelTester>
 #include <QAccessible>
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
+#include <QListView>
 #include <QMenu>
 #include <QPushButton>
 #include <QTest>
@@ -99,6 +101,41 @@ TEST_F(Places, aBadEntryStaysAndIsNotSaved) {
     type("designWidth", "3mm*2mm");
     EXPECT_EQ(field("designWidth")->text(), "3mm*2mm");
     EXPECT_EQ(m_session->designs().front(), before);
+}
+
+TEST_F(Places, aBadEntryStaysWhileAnotherIsSaved) {
+    open<designs::DesignsPage>();
+    type("designWidth", "wide");
+    type("designHeight", "2 1/4");
+    EXPECT_EQ(m_session->designs().front().height, units::Length::fromInch64ths(2 * 64 + 16));
+    EXPECT_EQ(field("designWidth")->text(), "wide");
+    // Another design has none of it.
+    m_page->findChild<QListView*>()->setCurrentIndex(m_page->findChild<QListView*>()->model()->index(1, 0));
+    EXPECT_NE(field("designWidth")->text(), "wide");
+}
+
+TEST_F(Places, undoIsSeenInTheFieldOneIsIn) {
+    open<shop::ShopPage>();
+    const auto before = field("labour")->text();
+    type("labour", "24");
+    field("labour")->setFocus();
+    m_session->undo();
+    EXPECT_EQ(field("labour")->text(), before);
+}
+
+TEST_F(Places, theNoteUnderThePacksIsAboutWhatStandsThere) {
+    open<supplies::SuppliesPage>();
+    auto* note = m_page->findChild<QLabel*>(QStringLiteral("packProblem"));
+    ASSERT_NE(note, nullptr);
+    type("packAmount0", "9.99x");
+    EXPECT_TRUE(note->text().startsWith("contents of pack 1: ")) << note->text().toStdString();
+    type("packSupplier0", "sack");
+    EXPECT_TRUE(note->text().contains("sack")) << "the first of them: " << note->text().toStdString();
+    EXPECT_EQ(field("packAmount0")->text(), "9.99x");
+    type("packSupplier0", "Kestrel Row Stones");
+    EXPECT_TRUE(note->text().contains("9.99x"));
+    type("packAmount0", "144");
+    EXPECT_FALSE(note->isVisible());
 }
 
 TEST_F(Places, undoBringsADesignBack) {
