@@ -91,6 +91,8 @@ void drawButton(QPainter& painter, const QRectF& box, QStyle::State state, const
     }
     case Kind::Quiet:
         if (down || hover) roundedBox(painter, box, kButtonRadius, colour(Role::JewelSoft), jewel, 0);
+        if (state & QStyle::State_On) // the soft ground alone is hard to see on the window's
+            painter.fillRect(QRectF(box.left() + 6, box.bottom() - 2, box.width() - 12, 2), jewel);
         if (focused) roundedBox(painter, box, kButtonRadius, Qt::NoBrush, jewel, 2);
         return;
     case Kind::Plain:
