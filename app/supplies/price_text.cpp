@@ -19,7 +19,10 @@ base::Result<std::vector<catalogue::PriceBreak>> parsePrices(const QString& text
         if (!each) return base::fail(each.error());
         step.each = *each;
         const bool follows = prices.empty() ? step.from == units::Count::of(1) : prices.back().from < step.from;
-        if (!follows || step.each.isNegative())
+        if (!(step.each > units::Money{}))
+            return base::fail(base::Code::OutOfRange, part.toStdString(),
+                              "A pack costs more than nothing; count in on the shelf what came free.");
+        if (!follows)
             return base::fail(
                 base::Code::Invalid, part.toStdString(),
                 "Write the price of one pack first, then dearer or cheaper steps upwards: 9.99; 5: 8.90.");

@@ -38,8 +38,7 @@ base::Result<Arguments> Arguments::parse(std::span<const std::string> words, con
                 value = word.substr(equals + 1);
             else if (i + 1 < words.size())
                 value = words[++i];
-            else
-                return fail(Code::Invalid, name, fmt::format("{} needs a value after it.", name));
+            if (value.empty()) return fail(Code::Invalid, name, fmt::format("{} needs a value after it.", name));
         } else if (!contains(rules.flags, name) || equals != std::string::npos) {
             return fail(Code::Invalid, name, fmt::format("{} is not an option of this verb.", word));
         }

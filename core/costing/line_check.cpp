@@ -47,7 +47,8 @@ Done findStones(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
                     fmt::format("{} has more than {} colours; leave some out.", nameOf(line), kMostColours));
     for (std::size_t i = 0; i < line.stones.size(); ++i) {
         const auto& stone = line.stones[i];
-        const auto found = material(line, book, stone.material, {MaterialKind::Stone}, "stone");
+        const auto found =
+            material(line, book, stone.material, {MaterialKind::Stone}, fmt::format("stone in row {}", i + 1));
         if (!found) return fail(found.error());
         out.stones.push_back(*found);
         const auto& known = (*found)->material;

@@ -119,7 +119,7 @@ TEST_F(Jobs, areFoundByNumberCustomerAndTitle) {
     const std::pair<const char*, const char*> cases[] = {
         {"juniper", "Lantern"}, {"HERON", "Heron"}, {lantern.number.c_str(), "Lantern"}};
     for (const auto& [typed, title] : cases) {
-        QTest::keyClick(m_page.get(), Qt::Key_F, Qt::ControlModifier);
+        m_page->focusFind();
         ASSERT_TRUE(part<QLineEdit>("findJob")->hasFocus());
         part<QLineEdit>("findJob")->selectAll();
         QTest::keyClicks(part<QLineEdit>("findJob"), QLatin1String(typed));

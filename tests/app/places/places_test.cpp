@@ -242,7 +242,7 @@ TEST(PriceText, readsWhatItWrites) {
     const desk::Formatter formatter(QLocale(QLocale::English, QLocale::UnitedStates), {});
     for (const auto* text : {"9.99", "9.99; 5: 8.90", "1.24; 2: 1.20; 10: 1.10"})
         EXPECT_EQ(supplies::writePrices(supplies::parsePrices(text, formatter).value(), formatter), text);
-    for (const auto* text : {"", "5: 8.90", "9.99; 5: 8; 5: 7", "9.99; 3: x", "-1"})
+    for (const auto* text : {"", "5: 8.90", "9.99; 5: 8; 5: 7", "9.99; 3: x", "-1", "0", "9.99; 5: 0"})
         EXPECT_FALSE(supplies::parsePrices(text, formatter).has_value()) << text;
 }
 
