@@ -232,6 +232,7 @@ void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, st
         return;
     }
     auto& corners = flatten();
+    if (corners.size() < 2) return; // arcs of no size
     Box box;
     for (const Point p : corners) box.add(p);
     const bool meets = endsMeet(1e-3 * (box.width() + box.height()));
