@@ -114,8 +114,8 @@ Field* ShopPage::benchField(QGridLayout* grid, const QString& label, const char*
 }
 
 template<class Member>
-void ShopPage::shopNumber(QGridLayout* grid, const QString& label, const char* name, Member member, std::int64_t least,
-                          std::int64_t most, const QString& remark) {
+desk::CountField* ShopPage::shopNumber(QGridLayout* grid, const QString& label, const char* name, Member member,
+                                       std::int64_t least, std::int64_t most, const QString& remark) {
     auto* field = new desk::CountField(m_formatter, this);
     field->setRange(units::Count::of(least), units::Count::of(most));
     put(grid, field, label, name, remark);
@@ -127,6 +127,7 @@ void ShopPage::shopNumber(QGridLayout* grid, const QString& label, const char* n
         if (!value) return;
         field->setOuterProblem(m_presenter.editShop([&](Shop& shop) { member(shop) = value->value(); }));
     });
+    return field;
 }
 
 template<class Member>
@@ -307,6 +308,28 @@ void ShopPage::buildLadder() {
     });
 }
 
+desk::MoneyField* ShopPage::roundingStep(QGridLayout* grid) {
+    constexpr std::int64_t kMostCoins = 1'000'000;
+    const auto coin = [this] { return m_presenter.shop().currency.microsPerMinor(); };
+    const auto coins = [this, coin](int n) { return m_formatter.money(units::Money::fromMicros(n * coin())); };
+    auto* field = new desk::MoneyField(m_formatter, this);
+    put(grid, field, tr("Step"), "roundingStep", tr("such as %1 or %2").arg(coins(5), coins(25)));
+    m_loads.push_back([this, field, coin] {
+        if (!field->isHeld())
+            field->setValue(units::Money::fromMicros(m_presenter.shop().rules.rounding.step * coin()));
+    });
+    connect(field, &desk::TypedField::committed, this, [this, field, coin, coins] {
+        const auto value = field->value();
+        if (!value) return;
+        const auto micros = value->micros();
+        const bool isWhole = micros > 0 && micros % coin() == 0 && micros / coin() <= kMostCoins;
+        field->setOuterProblem(
+            isWhole ? m_presenter.editShop([&](Shop& shop) { shop.rules.rounding.step = micros / coin(); })
+                    : tr("A step is made of whole coins, such as %1; type another.").arg(coins(5)));
+    });
+    return field;
+}
+
 void ShopPage::buildPrices() {
     auto* grid = card(tr("Rounding, set-up, deposit"));
     shopChoice<catalogue::RoundingKind>(
@@ -315,12 +338,15 @@ void ShopPage::buildPrices() {
          {tr("up to the next step"), catalogue::RoundingKind::Up},
          {tr("up to an ending"), catalogue::RoundingKind::Ending}},
         [](Shop & s) -> auto& { return s.rules.rounding.kind; });
-    shopNumber(
-        grid, tr("Step"), "roundingStep", [](Shop & s) -> auto& { return s.rules.rounding.step; }, 1, 1'000'000,
-        tr("in the smallest coin: 5, 25, 50, 100"));
-    shopNumber(
+    auto* step = roundingStep(grid);
+    auto* ending = shopNumber(
         grid, tr("Ending"), "roundingEnding", [](Shop & s) -> auto& { return s.rules.rounding.ending; }, 0, 99,
         tr("95 for prices like 6.95"));
+    m_loads.push_back([this, step, ending] {
+        const bool endsSo = m_presenter.shop().rules.rounding.kind == catalogue::RoundingKind::Ending;
+        step->setEnabled(!endsSo);
+        ending->setEnabled(endsSo);
+    });
     shopChoice<catalogue::SetUpCharge>(
         grid, tr("Art and set-up"), "setUp",
         {{tr("spread over the pieces"), catalogue::SetUpCharge::Spread},

@@ -47,8 +47,8 @@ class ShopPage : public QWidget {
     template<class Field, class Member>
     Field* benchField(QGridLayout* grid, const QString& label, const char* name, Member member);
     template<class Member>
-    void shopNumber(QGridLayout* grid, const QString& label, const char* name, Member member, std::int64_t least,
-                    std::int64_t most, const QString& remark = {});
+    desk::CountField* shopNumber(QGridLayout* grid, const QString& label, const char* name, Member member,
+                                 std::int64_t least, std::int64_t most, const QString& remark = {});
     template<class Member>
     void benchNumber(QGridLayout* grid, const QString& label, const char* name, Member member);
     template<class Member>
@@ -68,6 +68,7 @@ class ShopPage : public QWidget {
     void buildMoney();
     void buildRates();
     void buildLadder();
+    desk::MoneyField* roundingStep(QGridLayout* grid); ///< kept in coins, shown as money
     void buildPrices();
     void buildTax();
     void buildCustomers();

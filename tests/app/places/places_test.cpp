@@ -179,6 +179,19 @@ TEST_F(Places, theShelfIsALedger) {
     EXPECT_EQ(m_session->shelf().at(id), before + 188);
 }
 
+TEST_F(Places, theStepOfPricesIsMoney) {
+    open<shop::ShopPage>();
+    EXPECT_EQ(field("roundingStep")->text(), "0.05");
+    EXPECT_FALSE(field("roundingEnding")->isEnabled()) << "prices are rounded to a step";
+    type("roundingStep", "0.25");
+    EXPECT_EQ(m_session->shop().rules.rounding.step, 25);
+    for (const char* bad : {"0", "0.005", "20000"}) {
+        type("roundingStep", bad);
+        EXPECT_EQ(m_session->shop().rules.rounding.step, 25) << bad;
+        EXPECT_EQ(field("roundingStep")->text(), bad);
+    }
+}
+
 TEST_F(Places, aRateIsSavedAndUndone) {
     open<shop::ShopPage>();
     type("labour", "24");
