@@ -2,6 +2,7 @@
 #include "app/paper/plan_pages.h"
 
 #include "app/paper/care_notes.h"
+#include "app/paper/cut_grid.h"
 #include "app/paper/paper_colours.h"
 
 #include <algorithm>
@@ -91,7 +92,23 @@ class PlanPages {
         m_y += 6;
         legend(plan);
         sheets(plan, scale);
+        measures(plan);
         m_y += 10;
+    }
+
+    /// Where each piece lies, in grids where they do.
+    void measures(const costing::CutPlan& plan) {
+        std::int64_t first = 1;
+        for (const auto& sheet : plan.sheets) {
+            need(2 * m_lettering.leading(Face::Fine));
+            write(kPlanSide, m_y, Face::Fine, kInk, m_input.words.sheetName(plan, sheet, first));
+            m_y += m_lettering.leading(Face::Fine);
+            for (const auto& grid : cutGrids(plan, sheet)) {
+                need(m_lettering.leading(Face::Fine));
+                paragraph(Face::Fine, kMutedInk, inWords(grid, m_input.words));
+            }
+            first += sheet.count;
+        }
     }
 
     void legend(const costing::CutPlan& plan) {

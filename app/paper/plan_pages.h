@@ -17,7 +17,8 @@ struct PlanSheetInput {
 };
 
 /// The cutting plan for the bench, upright on the shop's paper: under each material its verdict, its pieces by their
-/// marks with size and number, and every different sheet to scale. All words can be selected. It holds no prices.
+/// marks with size and number, every different sheet to scale, and where its pieces lie on it from the left and the
+/// upper edge. All words can be selected. It holds no prices.
 Document planDocument(const PlanSheetInput& input);
 
 } // namespace sp::paper

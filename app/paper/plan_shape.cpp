@@ -14,6 +14,29 @@ layout::Sheet sheetOf(const costing::CutPlan& plan) {
     return {traits.width, isRoll(plan) ? plan.length : traits.height};
 }
 
+/// The sheet is drawn with its height across.
+bool isLaid(const costing::CutPlan& plan) {
+    const auto size = sheetOf(plan);
+    return size.height > size.width;
+}
+
+/// A rectangle of the plan, whose y goes up, as it is drawn.
+DrawnPlace drawn(const costing::CutPlan& plan, const layout::Position& at, const layout::Piece& piece) {
+    const auto sheet = sheetOf(plan);
+    DrawnPlace place;
+    place.size = at.turned ? layout::Piece{piece.height, piece.width} : piece;
+    place.left = at.x;
+    auto up = at.y;
+    auto high = sheet.height;
+    if (isLaid(plan)) {
+        std::swap(place.size.width, place.size.height);
+        std::swap(place.left, up);
+        high = sheet.width;
+    }
+    place.top = high - up - place.size.height;
+    return place;
+}
+
 std::int64_t stepOf(units::LengthUnit unit) {
     return unit == units::LengthUnit::Inch ? units::Length::fromInch64ths(1).nanometres() : 100'000;
 }
@@ -37,30 +60,30 @@ QSizeF planSize(const costing::CutPlan& plan) {
     return {std::max(wide, high), std::min(wide, high)};
 }
 
-PlanShape shapeOf(const costing::CutPlan& plan, const costing::CutSheet& sheet, QPointF corner, double scale) {
-    const auto size = sheetOf(plan);
-    const bool laid = size.height > size.width;
-    PlanShape shape;
-    shape.sheet = {corner, planSize(plan) * scale};
-    const auto place = [&](const layout::Position& at, const layout::Piece& piece) {
-        double x = at.x.millimetres();
-        double y = at.y.millimetres();
-        double wide = (at.turned ? piece.height : piece.width).millimetres();
-        double high = (at.turned ? piece.width : piece.height).millimetres();
-        if (laid) {
-            std::swap(x, y);
-            std::swap(wide, high);
-        }
-        return QRectF(shape.sheet.left() + x * scale, shape.sheet.bottom() - (y + high) * scale, wide * scale,
-                      high * scale);
-    };
+std::vector<DrawnPlace> drawnPlaces(const costing::CutPlan& plan, const costing::CutSheet& sheet) {
     const bool mayTurn = !plan.list.material.sheet.oneWay;
+    const bool laid = isLaid(plan);
+    std::vector<DrawnPlace> places;
+    places.reserve(sheet.places.size());
     for (const auto& part : sheet.places) {
         const auto& piece = plan.list.pieces[part.piece].size;
-        const bool turned = mayTurn && piece.width != piece.height && part.at.turned != laid;
-        shape.parts.push_back({place(part.at, piece), part.piece, turned});
+        auto place = drawn(plan, part.at, piece);
+        place.piece = part.piece;
+        place.turned = mayTurn && piece.width != piece.height && part.at.turned != laid;
+        places.push_back(place);
     }
-    if (!sheet.left.width.isZero()) shape.left = place(sheet.leftAt, sheet.left);
+    return places;
+}
+
+PlanShape shapeOf(const costing::CutPlan& plan, const costing::CutSheet& sheet, QPointF corner, double scale) {
+    PlanShape shape;
+    shape.sheet = {corner, planSize(plan) * scale};
+    const auto boxOf = [&](const DrawnPlace& place) {
+        return QRectF(corner.x() + place.left.millimetres() * scale, corner.y() + place.top.millimetres() * scale,
+                      place.size.width.millimetres() * scale, place.size.height.millimetres() * scale);
+    };
+    for (const auto& place : drawnPlaces(plan, sheet)) shape.parts.push_back({boxOf(place), place.piece, place.turned});
+    if (!sheet.left.width.isZero()) shape.left = boxOf(drawn(plan, sheet.leftAt, sheet.left));
     return shape;
 }
 

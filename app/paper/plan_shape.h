@@ -25,6 +25,18 @@ struct PlanShape {
     QRectF left; ///< what stays free; null where nothing does
 };
 
+/// A piece on a sheet as it is drawn, from the sheet's left and upper edge.
+struct DrawnPlace {
+    std::size_t piece = 0;
+    bool turned = false;
+    units::Length left;
+    units::Length top;
+    layout::Piece size; ///< as drawn
+};
+
+/// In the order of the sheet's places.
+std::vector<DrawnPlace> drawnPlaces(const costing::CutPlan& plan, const costing::CutSheet& sheet);
+
 /// Width and height of that sheet as drawn, in millimetres.
 QSizeF planSize(const costing::CutPlan& plan);
 /// Draws from `corner` (upper left) with `scale` units a millimetre.

@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/field_box.h"
+#include "app/paper/cut_grid.h"
 #include "app/paper/plan_pages.h"
 #include "app/paper/preview_dialog.h"
 #include "app/plans/plan_picture.h"
@@ -26,7 +27,8 @@ namespace {
 
 constexpr int kSheetWidth = 300; ///< of the widest sheet in a plan
 constexpr int kSheetHeight = 220;
-constexpr std::size_t kMostShown = 40; ///< different sheets of one plan; the rest is on paper
+constexpr std::size_t kMostShown = 40;  ///< different sheets of one plan; the rest is on paper
+constexpr std::size_t kMostGrids = 200; ///< said of one plan; the rest is on paper
 
 } // namespace
 
@@ -76,6 +78,9 @@ void PlanDialog::build() {
     column->addWidget(m_scroll, 1);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(8);
+    m_measures = new QCheckBox(tr("&Measures from the edges"), this);
+    m_measures->setObjectName(QStringLiteral("planMeasures"));
+    buttons->addWidget(m_measures);
     buttons->addStretch(1);
     m_print = new QPushButton(tr("&Print or save…"), this);
     m_print->setObjectName(QStringLiteral("printPlan"));
@@ -87,6 +92,7 @@ void PlanDialog::build() {
     buttons->addWidget(close);
     column->addLayout(buttons);
     connect(m_print, &QPushButton::clicked, this, &PlanDialog::showPreview);
+    connect(m_measures, &QCheckBox::toggled, this, &PlanDialog::showAnswers);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     resize(desk::scaled(720), desk::scaled(640));
 }
@@ -125,7 +131,7 @@ void PlanDialog::ask() {
 
 void PlanDialog::showAnswers() {
     const auto& answers = m_planner.answers();
-    if (answers.empty()) return;
+    if (answers.empty() || m_planner.isBusy()) return;
     say(tr("Every piece to scale, with its border; a folded corner is a piece turned a quarter."));
     auto* body = new QWidget(m_scroll);
     auto* column = new QVBoxLayout(body);
@@ -163,6 +169,7 @@ void PlanDialog::addPlan(QVBoxLayout* column, const PlanAnswer& answer) {
     inside->addWidget(left);
     addSheets(inside, *answer.plan);
     addLegend(inside, *answer.plan);
+    if (m_measures->isChecked()) addMeasures(inside, *answer.plan);
     column->addWidget(card);
 }
 
@@ -214,6 +221,29 @@ void PlanDialog::addLegend(QVBoxLayout* column, const costing::CutPlan& plan) {
     }
     grid->setColumnStretch(1, 1);
     column->addLayout(grid);
+}
+
+void PlanDialog::addMeasures(QVBoxLayout* column, const costing::CutPlan& plan) {
+    std::int64_t first = 1;
+    std::size_t said = 0;
+    const auto add = [&](const QString& words, Role role, Weight weight) {
+        auto* line = new desk::TextLabel(words, TextSize::Small, role, weight, this);
+        line->setObjectName(QStringLiteral("planMeasure"));
+        line->setWordWrap(true);
+        line->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        column->addWidget(line);
+    };
+    for (const auto& sheet : plan.sheets) {
+        const auto grids = paper::cutGrids(plan, sheet);
+        if (said + grids.size() > kMostGrids) {
+            add(tr("The measures of the other sheets are on the printed plan."), Role::Muted, Weight::Plain);
+            return;
+        }
+        add(m_words.sheetName(plan, sheet, first), Role::Ink, Weight::Strong);
+        for (const auto& grid : grids) add(paper::inWords(grid, m_words), Role::Muted, Weight::Plain);
+        said += grids.size();
+        first += sheet.count;
+    }
 }
 
 void PlanDialog::showPreview() {

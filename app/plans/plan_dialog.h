@@ -7,6 +7,7 @@
 #include "app/paper/plan_shape.h"
 #include "app/plans/sheet_planner.h"
 
+#include <QCheckBox>
 #include <QDialog>
 #include <QPushButton>
 #include <QScrollArea>
@@ -41,6 +42,7 @@ class PlanDialog : public QDialog {
     void addPlan(QVBoxLayout* column, const PlanAnswer& answer);
     void addSheets(QVBoxLayout* column, const costing::CutPlan& plan);
     void addLegend(QVBoxLayout* column, const costing::CutPlan& plan);
+    void addMeasures(QVBoxLayout* column, const costing::CutPlan& plan);
     void showPreview();
 
     PlanQuestion m_question;
@@ -51,6 +53,7 @@ class PlanDialog : public QDialog {
     desk::CountField* m_pieces = nullptr;
     desk::TextLabel* m_said = nullptr;
     QScrollArea* m_scroll = nullptr;
+    QCheckBox* m_measures = nullptr;
     QPushButton* m_print = nullptr;
 };
 
