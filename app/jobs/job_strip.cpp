@@ -43,6 +43,11 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_stage->setObjectName(QStringLiteral("jobStage"));
     m_stage->setUnknownWording(tr("There is no stage “%1”; choose from the list."));
     row->addWidget(new desk::FieldBox(tr("&Stage"), m_stage, this), 0, Qt::AlignVCenter);
+    m_plan = new QPushButton(this);
+    m_plan->setObjectName(QStringLiteral("jobPlan"));
+    m_plan->setToolTip(tr("How everything the chosen quotes need cut lies on its sheets; choose several with Shift or "
+                          "Ctrl"));
+    row->addWidget(m_plan, 0, Qt::AlignBottom);
     m_changes = new QPushButton(tr("&What has changed since"), this);
     m_changes->setObjectName(QStringLiteral("jobChanges"));
     m_changes->setToolTip(tr("What the same order would come to today, and why"));
@@ -51,10 +56,16 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_open->setObjectName(QStringLiteral("openJob"));
     desk::makePrimary(*m_open);
     row->addWidget(m_open, 0, Qt::AlignBottom);
+    setChosen(1);
+    connect(m_plan, &QPushButton::clicked, this, &JobStrip::planAsked);
     connect(m_changes, &QPushButton::clicked, this, &JobStrip::changesAsked);
     connect(m_open, &QPushButton::clicked, this, &JobStrip::openAsked);
     connect(m_stage, &desk::ChoiceField::chosen, this, &JobStrip::stageChosen);
     load();
+}
+
+void JobStrip::setChosen(int quotes) {
+    m_plan->setText(quotes > 1 ? tr("Sheet &plan of %1").arg(quotes) : tr("Sheet &plan"));
 }
 
 void JobStrip::stageChosen(const QVariant& chosen) {

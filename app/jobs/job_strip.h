@@ -20,9 +20,12 @@ class JobStrip : public desk::Card {
 
     /// Shows the current quote; a stage that cannot be read stays while the quote is the same.
     void load();
+    /// So many quotes are chosen in the table.
+    void setChosen(int quotes);
 
   Q_SIGNALS:
     void openAsked();
+    void planAsked();    ///< how what the chosen quotes need cut lies on its sheets
     void changesAsked(); ///< what is no longer as when the quote was given
 
   private:
@@ -34,6 +37,7 @@ class JobStrip : public desk::Card {
     desk::TextLabel* m_detail = nullptr;
     desk::FigureLabel* m_total = nullptr;
     desk::ChoiceField* m_stage = nullptr;
+    QPushButton* m_plan = nullptr;
     QPushButton* m_open = nullptr;
     QPushButton* m_changes = nullptr;
     base::Id m_shown;

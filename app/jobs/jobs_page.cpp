@@ -7,10 +7,13 @@
 #include "app/jobs/changes_dialog.h"
 #include "app/jobs/job_strip.h"
 #include "app/jobs/jobs_table.h"
+#include "app/plans/plan_dialog.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+
+#include <algorithm>
 
 namespace sp::jobs {
 
@@ -101,8 +104,11 @@ void JobsPage::connectAll() {
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& at) {
         if (!m_isLoading) m_presenter.select(at.row());
     });
+    connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            [this] { m_strip->setChosen(static_cast<int>(chosenRows().size())); });
     connect(&m_model, &JobsTableModel::moreWanted, &m_presenter, &JobsPresenter::readOn);
     connect(m_strip, &JobStrip::changesAsked, this, &JobsPage::showChanges);
+    connect(m_strip, &JobStrip::planAsked, this, &JobsPage::showPlan);
     connect(m_strip, &JobStrip::openAsked, this, &JobsPage::openCurrent);
     connect(m_empty, &desk::EmptyState::acted, this, &JobsPage::counterAsked);
     connect(m_noMatch, &desk::EmptyState::acted, this, [this] {
@@ -143,6 +149,27 @@ void JobsPage::showChanges() {
     const auto* job = m_presenter.current();
     if (!job) return;
     auto* dialog = new ChangesDialog(*job, m_presenter.changesSince(m_formatter.style()), m_formatter, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+std::vector<int> JobsPage::chosenRows() const {
+    std::vector<int> rows;
+    for (const auto& index : m_table->selectionModel()->selectedRows()) rows.push_back(index.row());
+    std::sort(rows.begin(), rows.end());
+    return rows;
+}
+
+void JobsPage::showPlan() {
+    const auto rows = chosenRows();
+    auto lines = m_presenter.linesOf(rows);
+    if (!lines) return; // the window says why
+    const auto* job = m_presenter.current();
+    const auto title = rows.size() > 1               ? tr("%1 jobs").arg(rows.size())
+                       : !job || job->number.empty() ? tr("this draft")
+                                                     : tr("quote %1").arg(QString::fromStdString(job->number));
+    auto* dialog =
+        new plans::PlanDialog({title, std::move(*lines), false}, m_presenter.prices(), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -47,6 +47,8 @@ class JobsPage : public QWidget {
     void load();
     void openCurrent();
     void showChanges();
+    void showPlan();
+    std::vector<int> chosenRows() const;
 
     desk::Formatter m_formatter;
     JobsPresenter m_presenter;

@@ -73,6 +73,24 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
                                   m_session.fits(), style);
 }
 
+base::Result<std::vector<catalogue::OrderLine>> JobsPresenter::linesOf(const std::vector<int>& rows) {
+    std::vector<catalogue::OrderLine> lines;
+    for (const int row : rows) {
+        if (row < 0 || row >= static_cast<int>(m_jobs.size())) continue;
+        const auto& job = m_jobs[static_cast<std::size_t>(row)];
+        auto quote = m_session.read([&](db::Book& book) { return book.quote(job.id); });
+        if (!quote) return base::fail(quote.error());
+        const auto whose = !job.number.empty()    ? job.number
+                           : job.customer.empty() ? tr("Draft").toStdString()
+                                                  : tr("Draft for %1").arg(job.customer.c_str()).toStdString();
+        for (auto& line : quote->order.lines) {
+            if (rows.size() > 1) line.title = whose + ", " + line.title;
+            lines.push_back(std::move(line));
+        }
+    }
+    return lines;
+}
+
 void JobsPresenter::refresh() {
     auto read = m_session.read([&](db::Book& book) { return book.quotes(m_filter.toStdString(), m_limit); });
     m_jobs = read ? std::move(*read) : std::vector<db::QuoteSummary>{};

@@ -47,6 +47,12 @@ class JobsPresenter : public QObject {
     /// said.
     base::Result<pricing::PriceComparison> changesSince(const units::NumberStyle& style);
 
+    /// The lines of the jobs in these rows, each named with its job's number (a draft: with its customer), to be cut
+    /// together; why not, when the book does not say.
+    base::Result<std::vector<catalogue::OrderLine>> linesOf(const std::vector<int>& rows);
+    /// What the lines are cut from.
+    catalogue::PriceBook prices() { return m_session.prices({}); }
+
     void setFilter(const QString& text);
     /// Reads the list anew.
     void refresh();

@@ -34,7 +34,7 @@ JobsTable::JobsTable(QWidget* parent)
     setObjectName(QStringLiteral("jobs"));
     setAccessibleName(tr("Quotes, newest first"));
     setSelectionBehavior(QAbstractItemView::SelectRows);
-    setSelectionMode(QAbstractItemView::SingleSelection);
+    setSelectionMode(QAbstractItemView::ExtendedSelection);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setTabKeyNavigation(false);
     setWordWrap(false);

@@ -5,7 +5,8 @@
 
 namespace sp::jobs {
 
-/// The table of quotes: one row is chosen as a whole and has the jewel outline while the table has the focus.
+/// The table of quotes: rows are chosen as a whole, and the one looked at has the jewel outline while the table has the
+/// focus. Shift with Up and Down chooses several, Ctrl+Space adds or takes out one.
 class JobsTable : public QTableView {
     Q_OBJECT
 

@@ -4,6 +4,7 @@
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
 #include "app/jobs/stage_words.h"
+#include "app/plans/plan_dialog.h"
 #include "core/pricing/price_order.h"
 #include "tests/support/temp_folder.h"
 
@@ -132,6 +133,40 @@ TEST_F(Jobs, areFoundByNumberCustomerAndTitle) {
     EXPECT_FALSE(part<QLabel>("jobTitle")->isVisible());
     part<QLineEdit>("findJob")->clear();
     EXPECT_EQ(rows(), 2);
+}
+
+TEST_F(Jobs, severalAreCutFromTheSameSheets) {
+    const auto heron = give("Heron", "Wren and Daughter, florists");
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    draft("Paper boat", "Juniper Hill Swim Club");
+    open();
+    ASSERT_EQ(rows(), 3);
+    auto* table = part<QTableView>("jobs");
+    EXPECT_EQ(part<QPushButton>("jobPlan")->text(), "Sheet &plan");
+    QTest::keyClick(table, Qt::Key_Down, Qt::ShiftModifier);
+    QTest::keyClick(table, Qt::Key_Down, Qt::ShiftModifier);
+    EXPECT_EQ(part<QPushButton>("jobPlan")->text(), "Sheet &plan of 3");
+    part<QPushButton>("jobPlan")->click();
+    auto* plan = m_page->findChild<plans::PlanDialog*>();
+    ASSERT_NE(plan, nullptr);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !plan->planner().isBusy(); }, 60'000));
+    // Each piece says whose it is, and pieces of two jobs lie on one sheet.
+    std::set<std::string> whose;
+    bool isShared = false;
+    for (const auto& answer : plan->planner().answers()) {
+        for (const auto& piece : answer.list.pieces) whose.insert(piece.name.substr(0, piece.name.find(',')));
+        ASSERT_TRUE(answer.plan.has_value());
+        for (const auto& sheet : answer.plan->sheets) {
+            std::set<std::string> here;
+            for (const auto& place : sheet.places) {
+                const auto& name = answer.list.pieces[place.piece].name;
+                here.insert(name.substr(0, name.find(',')));
+            }
+            isShared = isShared || here.size() > 1;
+        }
+    }
+    EXPECT_EQ(whose, (std::set<std::string>{heron.number, lantern.number, "Draft for Juniper Hill Swim Club"}));
+    EXPECT_TRUE(isShared);
 }
 
 TEST_F(Jobs, openAtTheCounterByEnterAndDoubleClick) {
@@ -276,7 +311,7 @@ TEST_F(Jobs, everyInputHasANameAndAKeyOfItsOwn) {
         if (label->buddy()) keys.insert(QKeySequence::mnemonic(label->text()).toString());
     for (auto* button : m_page->findChildren<QAbstractButton*>())
         if (const auto key = QKeySequence::mnemonic(button->text()); !key.isEmpty()) keys.insert(key.toString());
-    EXPECT_EQ(keys.size(), 4U);
+    EXPECT_EQ(keys.size(), 5U);
     for (const auto& key : keys) EXPECT_EQ(keys.count(key), 1U) << key.toStdString();
     EXPECT_EQ(keys.count(QString()), 0U) << "a label without a key";
 }
