@@ -6,6 +6,7 @@
 #include "app/desk/field_box.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
+#include "app/paper/preview_dialog.h"
 
 #include <QDir>
 #include <QStandardPaths>
@@ -34,7 +35,7 @@ BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderRead
     buildWays(column);
     auto* stairs = new StaircasePanel(m_presenter, m_formatter, this);
     column->addWidget(stairs);
-    connect(stairs, &StaircasePanel::printAsked, this, &BuyingPage::saveStairs);
+    connect(stairs, &StaircasePanel::printAsked, this, &BuyingPage::showStairs);
     connectAll();
     loadFields();
     refresh();
@@ -113,7 +114,7 @@ void BuyingPage::connectAll() {
     });
     connect(m_shelf, &QCheckBox::toggled, &m_presenter, &BuyingPresenter::setUsesShelf);
     connect(m_cuts, &QCheckBox::toggled, &m_presenter, &BuyingPresenter::setCutsTemplates);
-    connect(m_list, &QPushButton::clicked, this, &BuyingPage::saveList);
+    connect(m_list, &QPushButton::clicked, this, &BuyingPage::showList);
     connect(m_csv, &QPushButton::clicked, this, &BuyingPage::saveCsv);
 }
 
@@ -181,25 +182,26 @@ void BuyingPage::tellSaved(const base::Done& done, const QString& path) {
         m_messages->tell(desk::Tone::Warn, QString::fromStdString(done.error().detail));
 }
 
-void BuyingPage::savePages(const paper::DrawnPages& pages, const QString& name) {
-    const auto path =
-        m_prompter.fileToSave({pages.title, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation), name,
-                               tr("PDF (*.pdf)"), QStringLiteral("pdf")});
-    if (!path) return;
-    tellSaved(paper::writePdf(pages, m_presenter.session().shop().paper, *path, paper::IfThere::Replace), *path);
+void BuyingPage::showPages(paper::DrawnPages pages, const QString& name) {
+    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    auto* preview = new paper::PreviewDialog(std::move(pages), m_presenter.session().shop().paper,
+                                             documents.filePath(name + QStringLiteral(".pdf")), window());
+    preview->setObjectName(QStringLiteral("buyingPreview"));
+    preview->setAttribute(Qt::WA_DeleteOnClose);
+    preview->open();
 }
 
-void BuyingPage::saveList() {
+void BuyingPage::showList() {
     const auto answer = m_presenter.answer();
     if (!answer || !answer->plans.of(Way::Mix).plan) return;
-    savePages(shoppingPages(*answer, m_presenter.title(), m_formatter, m_presenter.session().shop().paper),
+    showPages(shoppingPages(*answer, m_presenter.title(), m_formatter, m_presenter.session().shop().paper),
               tr("Shopping list"));
 }
 
-void BuyingPage::saveStairs() {
+void BuyingPage::showStairs() {
     const auto curve = m_presenter.curve();
     if (!curve || curve->points.empty()) return;
-    savePages(staircasePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter,
+    showPages(staircasePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter,
                             m_presenter.session().shop().paper),
               tr("Staircase"));
 }

@@ -42,10 +42,10 @@ class BuyingPage : public QWidget {
     void loadFields();
     void refresh();
     void saveCsv();
-    void saveList();
-    void saveStairs();
-    /// Asks where to and writes the pages there.
-    void savePages(const paper::DrawnPages& pages, const QString& name);
+    void showList();
+    void showStairs();
+    /// As they will be printed, to print or save.
+    void showPages(paper::DrawnPages pages, const QString& name);
     void tellSaved(const base::Done& done, const QString& path);
 
     BuyingPresenter m_presenter;

@@ -80,6 +80,7 @@ ChoicePopup::ChoicePopup(QWidget* field)
     m_list->setItemDelegate(new RowDelegate(m_list));
     m_list->setMouseTracking(true);
     m_list->setUniformItemSizes(true);
+    m_list->setMinimumHeight(1); // one row is no higher than a row
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->setAccessibleName(tr("Choices"));

@@ -16,6 +16,7 @@
 #include <QSaveFile>
 
 #include <algorithm>
+#include <memory>
 
 namespace sp::paper {
 
@@ -78,8 +79,8 @@ bool writeAll(QSaveFile& file, const QByteArray& bytes) {
     return true;
 }
 
-/// The PDF of what `paint` draws on the writer; empty when it cannot.
-QByteArray pdfOf(const QString& title, catalogue::Paper paper, const std::function<bool(QPagedPaintDevice&)>& paint) {
+/// Empty when it cannot be drawn.
+QByteArray pdfOf(const DrawnPages& drawn, catalogue::Paper paper) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -88,23 +89,11 @@ QByteArray pdfOf(const QString& title, catalogue::Paper paper, const std::functi
         QPdfWriter writer(&buffer);
         writer.setResolution(kPdfResolution);
         writer.setPageLayout(layoutFor(paper));
-        writer.setTitle(title);
+        writer.setTitle(drawn.title);
         writer.setCreator(QStringLiteral("Stonepenny"));
-        isPainted = paint(writer);
+        isPainted = paintPages(drawn, writer, 0, drawn.count() - 1);
     }
     return isPainted ? bytes : QByteArray();
-}
-
-bool paintDrawn(const DrawnPages& drawn, QPagedPaintDevice& device, std::size_t first, std::size_t last) {
-    QPainter painter;
-    if (!painter.begin(&device)) return false;
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
-    for (std::size_t page = first; page <= last; ++page) {
-        if (page > first && !device.newPage()) return false;
-        drawn.pages[page](painter);
-    }
-    return painter.end();
 }
 
 base::Done save(const QByteArray& bytes, const QString& path) {
@@ -122,21 +111,33 @@ base::Done savePdf(const QByteArray& bytes, const QString& path) {
 
 } // namespace
 
-base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path, IfThere ifThere) {
-    if (auto ok = checkPlace(path, ifThere); !ok) return ok;
-    const SheetPainter painter(document.pages);
-    return savePdf(
-        pdfOf(QString::fromStdString(document.title), paper,
-              [&](QPagedPaintDevice& device) { return painter.paintOn(device, 0, painter.pageCount() - 1); }),
-        path);
+DrawnPages drawnOf(Document document) {
+    DrawnPages drawn{QString::fromStdString(document.title), {}};
+    const auto painter = std::make_shared<const SheetPainter>(std::move(document.pages));
+    for (int page = 0; page < painter->pageCount(); ++page)
+        drawn.pages.push_back([painter, page](QPainter& on) { painter->paintPage(on, page); });
+    return drawn;
+}
+
+bool paintPages(const DrawnPages& drawn, QPagedPaintDevice& device, int first, int last) {
+    QPainter painter;
+    if (!painter.begin(&device)) return false;
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
+    for (int page = first; page <= last; ++page) {
+        if (page > first && !device.newPage()) return false;
+        drawn.pages[static_cast<std::size_t>(page)](painter);
+    }
+    return painter.end();
 }
 
 base::Done writePdf(const DrawnPages& drawn, catalogue::Paper paper, const QString& path, IfThere ifThere) {
     if (auto ok = checkPlace(path, ifThere); !ok) return ok;
-    return savePdf(
-        pdfOf(drawn.title, paper,
-              [&](QPagedPaintDevice& device) { return paintDrawn(drawn, device, 0, drawn.pages.size() - 1); }),
-        path);
+    return savePdf(pdfOf(drawn, paper), path);
+}
+
+base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path, IfThere ifThere) {
+    return writePdf(drawnOf(document), paper, path, ifThere);
 }
 
 Document documentOf(const SheetContent& sheet, catalogue::Paper paper) {
@@ -158,14 +159,13 @@ void setPaper(QPrinter& printer, catalogue::Paper paper) {
     printer.setPageLayout(layoutFor(paper));
 }
 
-base::Done print(const Document& document, catalogue::Paper paper, QPrinter& printer) {
+base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& printer) {
     setPaper(printer, paper);
-    printer.setDocName(QString::fromStdString(document.title));
-    const SheetPainter painter(document.pages);
-    const int pages = painter.pageCount();
+    printer.setDocName(drawn.title);
+    const int pages = drawn.count();
     const int first = std::clamp(printer.fromPage(), 1, pages);
     const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);
-    if (painter.paintOn(printer, first - 1, last - 1)) return {};
+    if (paintPages(drawn, printer, first - 1, last - 1)) return {};
     const auto name = printer.printerName().toStdString();
     return base::fail(Code::Failed, name,
                       "The printer " + (name.empty() ? std::string() : name + " ") +

@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 
+class QPagedPaintDevice;
 class QPainter;
 class QPrinter;
 
@@ -19,12 +20,21 @@ namespace sp::paper {
 
 enum class IfThere { Refuse, Replace };
 
-/// Papers of the shop's own (lists, curves): each page draws itself, one unit of the painter is a point, the origin
+/// What preview, printer and PDF are made from: each page draws itself, one unit of the painter is a point, the origin
 /// is the page's upper left corner.
 struct DrawnPages {
     QString title;
     std::vector<std::function<void(QPainter&)>> pages; ///< at least one
+
+    int count() const { return static_cast<int>(pages.size()); }
 };
+
+/// The pages of a paper that is laid out.
+DrawnPages drawnOf(Document document);
+
+/// Draws the pages `first` to `last` (from 0, both included) on a device that is set to full pages, with a page break
+/// between them. False when the device refuses.
+bool paintPages(const DrawnPages& drawn, QPagedPaintDevice& device, int first, int last);
 
 /// Writes the sheet as a PDF. The file appears whole or not at all: a file of that name stays as it was when anything
 /// fails. Errors, each with the sentence to show: Missing (no such folder), Conflict (a file of that name is there and
@@ -46,7 +56,7 @@ Document documentOf(const SheetContent& sheet, catalogue::Paper paper);
 
 /// Prints the pages that the printer was asked for (all unless a range is set) on the book's paper.
 /// Errors: Failed when the printer does not take the job.
-base::Done print(const Document& document, catalogue::Paper paper, QPrinter& printer);
+base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& printer);
 
 /// Writes any text the same way: whole or not at all, replacing a file of that name. Errors as writePdf.
 base::Done writeText(const std::string& text, const QString& path);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/preview_dialog.h"
 
-#include "app/paper/output.h"
-
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
@@ -12,6 +10,7 @@
 #include <QPrintPreviewWidget>
 #include <QPrinterInfo>
 #include <QPushButton>
+#include <QScreen>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -21,24 +20,26 @@ PreviewDialog::PreviewDialog(const SheetContent& sheet, catalogue::Paper paper, 
     : PreviewDialog(documentOf(sheet, paper), paper, std::move(suggestedPath), parent) {}
 
 PreviewDialog::PreviewDialog(Document document, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
+    : PreviewDialog(drawnOf(std::move(document)), paper, std::move(suggestedPath), parent) {}
+
+PreviewDialog::PreviewDialog(DrawnPages drawn, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
     : QDialog(parent)
-    , m_document(std::move(document))
+    , m_drawn(std::move(drawn))
     , m_paper(paper)
-    , m_suggestedPath(std::move(suggestedPath))
-    , m_painter(m_document.pages) {
-    setWindowTitle(tr("Preview of %1").arg(QString::fromStdString(m_document.title)));
+    , m_suggestedPath(std::move(suggestedPath)) {
+    setWindowTitle(tr("Preview of %1").arg(m_drawn.title));
     setPaper(m_printer, m_paper);
     buildRows();
     addKeys();
     turnTo(1);
-    resize(760, 900);
+    resize(QSize(760, 900).boundedTo(screen()->availableSize() - QSize(40, 80))); // with its frame, on any screen
 }
 
 void PreviewDialog::buildRows() {
     m_preview = new QPrintPreviewWidget(&m_printer, this);
     m_preview->setObjectName(QStringLiteral("sheetPreview"));
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this,
-            [this](QPrinter* printer) { m_painter.paintOn(*printer, 0, m_painter.pageCount() - 1); });
+            [this](QPrinter* printer) { paintPages(m_drawn, *printer, 0, m_drawn.count() - 1); });
     connect(m_preview, &QPrintPreviewWidget::previewChanged, this, [this] { turnTo(m_preview->currentPage()); });
 
     m_back = new QPushButton(tr("Page &back"), this);
@@ -90,7 +91,7 @@ void PreviewDialog::addKeys() {
 }
 
 void PreviewDialog::turnTo(int page) {
-    const int pages = m_painter.pageCount();
+    const int pages = m_drawn.count();
     const int wanted = std::clamp(page, 1, pages);
     if (m_preview->currentPage() != wanted) m_preview->setCurrentPage(wanted);
     m_page->setText(tr("Page %1 of %2").arg(wanted).arg(pages));
@@ -113,9 +114,9 @@ void PreviewDialog::askPrinter() {
     auto* dialog = new QPrintDialog(&m_printer, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setOption(QAbstractPrintDialog::PrintPageRange);
-    dialog->setMinMax(1, m_painter.pageCount());
+    dialog->setMinMax(1, m_drawn.count());
     connect(dialog, &QDialog::accepted, this, [this] {
-        const auto done = print(m_document, m_paper, m_printer);
+        const auto done = print(m_drawn, m_paper, m_printer);
         say(done ? tr("Sent to the printer %1.").arg(m_printer.printerName())
                  : QString::fromStdString(done.error().detail));
     });
@@ -134,7 +135,7 @@ void PreviewDialog::askPath() {
 }
 
 void PreviewDialog::savePdf(const QString& path) {
-    const auto done = writePdf(m_document, m_paper, path, IfThere::Replace);
+    const auto done = writePdf(m_drawn, m_paper, path, IfThere::Replace);
     say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : QString::fromStdString(done.error().detail));
 }
 

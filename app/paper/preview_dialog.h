@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/paper/sheet_painter.h"
+#include "app/paper/output.h"
 
 #include <QDialog>
 #include <QPrinter>
@@ -22,6 +22,7 @@ class PreviewDialog : public QDialog {
     /// `suggestedPath` is the file that saving as PDF offers first.
     PreviewDialog(const SheetContent& sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
     PreviewDialog(Document document, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
+    PreviewDialog(DrawnPages drawn, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
 
     /// Saves and says so, or says why not; what the file dialog calls with the chosen path.
     void savePdf(const QString& path);
@@ -34,10 +35,9 @@ class PreviewDialog : public QDialog {
     void turnTo(int page);
     void say(const QString& sentence);
 
-    Document m_document;
+    DrawnPages m_drawn;
     catalogue::Paper m_paper;
     QString m_suggestedPath;
-    SheetPainter m_painter;
     QPrinter m_printer{QPrinter::HighResolution};
     QPrintPreviewWidget* m_preview = nullptr;
     QLabel* m_message = nullptr;

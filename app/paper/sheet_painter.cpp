@@ -5,15 +5,11 @@
 #include "app/paper/paper_colours.h"
 #include "core/base/ensure.h"
 
-#include <QPagedPaintDevice>
 #include <QPainter>
 
 #include <utility>
 
 namespace sp::paper {
-
-SheetPainter::SheetPainter(const SheetContent& sheet, catalogue::Paper paper)
-    : m_pages(layOut(sheet, paper, m_lettering)) {}
 
 SheetPainter::SheetPainter(std::vector<PlacedPage> pages)
     : m_pages(std::move(pages)) {}
@@ -52,19 +48,6 @@ void SheetPainter::paintPage(QPainter& painter, int index) const {
     }
     // One run for each text, figures too: a number drawn digit by digit is not a number any more to who copies it.
     for (const auto& text : page.texts) m_lettering.draw(painter, text.baseline, text.face, text.colour, text.text);
-}
-
-bool SheetPainter::paintOn(QPagedPaintDevice& device, int first, int last) const {
-    QPainter painter;
-    if (!painter.begin(&device)) return false;
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    const double scale = device.logicalDpiX() / 72.0;
-    painter.scale(scale, device.logicalDpiY() / 72.0);
-    for (int page = first; page <= last; ++page) {
-        if (page > first && !device.newPage()) return false;
-        paintPage(painter, page);
-    }
-    return painter.end();
 }
 
 } // namespace sp::paper

@@ -5,6 +5,7 @@
 #include "app/buying/shopping_list.h"
 #include "app/demo/demo_book.h"
 #include "app/desk/theme.h"
+#include "app/paper/preview_dialog.h"
 #include "tests/support/temp_folder.h"
 
 #include <QAccessible>
@@ -199,11 +200,16 @@ TEST_F(Buying, writesTheListForSpreadsheetsAndForPaper) {
     QFile csv(m_prompter.path);
     ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
     EXPECT_EQ(csv.readAll().toStdString(), buying::shoppingCsv(*presenter().answer()));
-    m_prompter.path = QString::fromStdString((m_folder / "list.pdf").string());
-    find<QPushButton>("shoppingList")->click();
-    QFile pdf(m_prompter.path);
-    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
-    EXPECT_TRUE(pdf.read(5).startsWith("%PDF-"));
+    for (const char* button : {"shoppingList", "printStairs"}) {
+        find<QPushButton>(button)->click();
+        auto* preview = m_page->findChild<paper::PreviewDialog*>();
+        ASSERT_NE(preview, nullptr) << button;
+        QFile pdf(QString::fromStdString((m_folder / (std::string(button) + ".pdf")).string()));
+        preview->savePdf(pdf.fileName());
+        ASSERT_TRUE(pdf.open(QIODevice::ReadOnly)) << button;
+        EXPECT_TRUE(pdf.read(5).startsWith("%PDF-"));
+        delete preview;
+    }
 }
 
 TEST_F(Buying, aFormulaInASuppliersNameStaysWords) {

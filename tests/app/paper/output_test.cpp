@@ -173,7 +173,7 @@ TEST_F(Pdf, comesOutOfAPrinterTheSame) {
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(at("printed.pdf"));
     printer.setPageSize(QPageSize(QPageSize::A5)); // as a native dialog may leave it
-    ASSERT_TRUE(print(documentOf(m_sheet, Paper::Letter), Paper::Letter, printer));
+    ASSERT_TRUE(print(drawnOf(documentOf(m_sheet, Paper::Letter)), Paper::Letter, printer));
     ASSERT_TRUE(writePdf(m_sheet, Paper::Letter, at("sheet.pdf")));
     EXPECT_EQ(test::wordsOf(at("printed.pdf")), test::wordsOf(at("sheet.pdf")));
     EXPECT_TRUE(
@@ -185,7 +185,7 @@ TEST_F(Pdf, printsThePagesAskedFor) {
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(at("printed.pdf"));
     printer.setFromTo(2, 3);
-    ASSERT_TRUE(print(documentOf(test::longSale(100).sheet(), Paper::A4), Paper::A4, printer));
+    ASSERT_TRUE(print(drawnOf(documentOf(test::longSale(100).sheet(), Paper::A4)), Paper::A4, printer));
     EXPECT_EQ(test::infoOf(at("printed.pdf"), QStringLiteral("Pages")), QStringLiteral("2"));
     EXPECT_TRUE(test::pagesOf(at("printed.pdf")).front().contains(QStringLiteral("Page 2 of")));
 }
