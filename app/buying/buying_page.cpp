@@ -89,6 +89,7 @@ void BuyingPage::buildWays(QVBoxLayout* column) {
         card->setMinimumHeight(desk::scaled(280));
         m_ways[static_cast<std::size_t>(way)] = card;
         m_row->addWidget(card, 1);
+        connect(card, &WayColumn::takeInAsked, this, [this, way] { takeIn(way); });
     }
     column->addLayout(m_row, 1);
 }
@@ -189,6 +190,15 @@ void BuyingPage::showPages(paper::DrawnPages pages, const QString& name) {
     preview->setObjectName(QStringLiteral("buyingPreview"));
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();
+}
+
+void BuyingPage::takeIn(Way way) {
+    const auto what = m_presenter.title();
+    const auto problem = m_presenter.takeIn(way);
+    if (problem.isEmpty())
+        m_messages->tell(desk::Tone::Good, tr("What was bought for %1 is on the shelf, at what it cost.").arg(what));
+    else
+        m_messages->tell(desk::Tone::Warn, problem);
 }
 
 void BuyingPage::showList() {

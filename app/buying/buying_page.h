@@ -42,6 +42,7 @@ class BuyingPage : public QWidget {
     void loadFields();
     void refresh();
     void saveCsv();
+    void takeIn(supply::Way way);
     void showList();
     void showStairs();
     /// As they will be printed, to print or save.

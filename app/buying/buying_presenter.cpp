@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/buying_presenter.h"
 
+#include "core/supply/receipts.h"
+
 #include <QSettings>
 
 #include <algorithm>
+#include <unordered_map>
 
 namespace sp::buying {
 
@@ -92,6 +95,32 @@ void BuyingPresenter::show(const base::Id& design, std::int64_t pieces) {
     m_design = design;
     m_pieces = pieces;
     ask();
+}
+
+QString BuyingPresenter::takeIn(supply::Way way) {
+    if (!m_answer || !m_answer->plans.of(way).plan) return tr("There is no plan to put on the shelf yet.");
+    std::unordered_map<std::string, base::Id> ids;
+    for (const auto& material : m_session.materials()) ids[material.name] = material.id;
+    const auto prices = m_session.prices({});
+    const auto priceOfOne = [&](const std::string& material) -> std::optional<units::UnitPrice> {
+        const auto id = ids.find(material);
+        const auto* priced = id == ids.end() ? nullptr : prices.find(id->second);
+        return priced ? priced->price : std::nullopt;
+    };
+    const auto receipts = supply::receiptsOf(m_answer->job, *m_answer->plans.of(way).plan, priceOfOne);
+    const auto what = tr("what was bought for %1").arg(title()).toStdString();
+    const auto done = m_session.change([&](db::Book& book) {
+        return book.together(what, [&]() -> base::Done {
+            for (const auto& receipt : receipts) {
+                const auto id = ids.find(receipt.material);
+                if (id == ids.end()) continue; // templates ready cut are for this job alone
+                auto moved = book.moveStock(id->second, receipt.count.value(), receipt.cost, what);
+                if (!moved) return moved;
+            }
+            return {};
+        });
+    });
+    return done ? QString() : QString::fromStdString(done.error().detail);
 }
 
 QString BuyingPresenter::title() {

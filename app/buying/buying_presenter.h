@@ -43,6 +43,9 @@ class BuyingPresenter : public QObject {
     QString whyNot() const { return m_whyNot; }
     /// "24 × Lantern", or the order.
     QString title();
+    /// Puts on the shelf what that way buys, at what it costs, as one step of undo: a material whose cost follows the
+    /// shelf follows the plan that was bought. Says what went wrong; empty when it is there.
+    QString takeIn(supply::Way way);
     /// The last quantity that the curve shows.
     std::int64_t horizon() const;
 

@@ -2,8 +2,10 @@
 #include "app/buying/way_column.h"
 
 #include "app/buying/plan_rows.h"
+#include "app/desk/bench_style.h"
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QStandardItemModel>
 #include <QVBoxLayout>
 
@@ -56,6 +58,13 @@ WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
     m_tree->setAccessibleName(tr("%1, figure by figure").arg(nameOf(way)));
     m_tree->setModel(m_model);
     column->addWidget(m_tree, 1);
+    m_takeIn = new QPushButton(tr("Bought: put it on the shelf"), this);
+    m_takeIn->setObjectName(key + QStringLiteral("TakeIn"));
+    m_takeIn->setAccessibleName(tr("%1 bought: put it on the shelf").arg(nameOf(way)));
+    m_takeIn->setToolTip(tr("Counts these packs in at what they cost, with their share of the shipping"));
+    desk::makeQuiet(*m_takeIn);
+    column->addWidget(m_takeIn, 0, Qt::AlignLeft);
+    connect(m_takeIn, &QPushButton::clicked, this, &WayColumn::takeInAsked);
     connect(m_cost, &desk::FigureLabel::opened, this, &WayColumn::focusFigures);
 }
 
@@ -81,6 +90,7 @@ void WayColumn::showNone(const QString& remark) {
     m_proof->setText(remark);
     m_model->removeRows(0, m_model->rowCount());
     m_tree->setEnabled(false);
+    m_takeIn->setVisible(false);
 }
 
 void WayColumn::showPlan(const Answer& answer) {
@@ -101,6 +111,7 @@ void WayColumn::showPlan(const Answer& answer) {
         proof = tr("No mix is cheaper than %1.").arg(nameOf(*answer.plans.winner).toLower());
     m_proof->setText(proof);
     m_tree->setEnabled(true);
+    m_takeIn->setVisible(!plan.packs.empty());
     fill(*m_model, rowsOf(answer, m_way, m_formatter));
     m_tree->setModel(m_model); // the columns are new
     if (m_opened.isEmpty() && m_model->rowCount() > 0) m_tree->expand(m_model->index(0, 0));

@@ -6,6 +6,7 @@
 #include "app/desk/formatter.h"
 #include "app/desk/rule_tree.h"
 
+class QPushButton;
 class QStandardItemModel;
 
 namespace sp::buying {
@@ -21,6 +22,9 @@ class WayColumn : public desk::Card {
     void show(const Answer* answer, const QString& remark);
     void focusFigures();
 
+  Q_SIGNALS:
+    void takeInAsked(); ///< this is what was bought
+
   private:
     void showPlan(const Answer& answer);
     void showNone(const QString& remark);
@@ -33,6 +37,7 @@ class WayColumn : public desk::Card {
     desk::TextLabel* m_proof = nullptr;
     desk::RuleTree* m_tree = nullptr;
     QStandardItemModel* m_model = nullptr;
+    QPushButton* m_takeIn = nullptr;
     QStringList m_opened;
 };
 

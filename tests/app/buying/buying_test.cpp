@@ -100,6 +100,33 @@ TEST_F(Buying, plansForADesignAndANumberByKeys) {
     EXPECT_EQ(marks, 1);
 }
 
+TEST_F(Buying, putsOnTheShelfWhatWasBoughtAtWhatItCost) {
+    choose("Lantern", "24");
+    ASSERT_TRUE(settle());
+    const auto aqua = [this] {
+        for (const auto& material : m_session->materials())
+            if (material.name == "Aquamarine SS10") return material;
+        return catalogue::Material{};
+    };
+    const auto before = m_session->shelf().at(aqua().id);
+    auto material = aqua();
+    material.basis = catalogue::PriceBasis::ShelfAverage; // its cost follows what was bought
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(material); }));
+    const auto worth = [&] { return m_session->prices({}).find(material.id)->price->each(); };
+    ASSERT_TRUE(settle());
+    // By hand, see above: 2 x 1,440 and 3 x 144 Aquamarine come to 31.65 with the shipping.
+    find<QPushButton>("bulkTakeIn")->click();
+    ASSERT_TRUE(settle());
+    EXPECT_EQ(m_session->shelf().at(aqua().id), before + 3312);
+    EXPECT_TRUE(presenter().answer()->plans.isOnShelf) << "nothing more has to be bought";
+    EXPECT_FALSE(find<QPushButton>("bulkTakeIn")->isVisible());
+    // Nothing was ever paid for what lay there before: the average is that of what came in.
+    const auto paid = units::Money::fromExact(worth() * units::Fraction::of(3312));
+    EXPECT_NEAR(static_cast<double>(paid.micros()), 31.65e6, 1);
+    m_session->undo();
+    EXPECT_EQ(m_session->shelf().at(aqua().id), before) << "one step of undo";
+}
+
 TEST_F(Buying, showsNoFigureForWhatIsNoLongerTyped) {
     choose("Lantern", "24");
     ASSERT_TRUE(settle());
@@ -200,6 +227,7 @@ TEST_F(Buying, writesTheListForSpreadsheetsAndForPaper) {
     QFile csv(m_prompter.path);
     ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
     EXPECT_EQ(csv.readAll().toStdString(), buying::shoppingCsv(*presenter().answer()));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return presenter().isCurveComplete(); }, 60'000));
     for (const char* button : {"shoppingList", "printStairs"}) {
         find<QPushButton>(button)->click();
         auto* preview = m_page->findChild<paper::PreviewDialog*>();
