@@ -75,7 +75,6 @@ void ArtworkPage::buildSide(QVBoxLayout* column) {
     box->setRemark(tr("empty: drawn at the size of the stone"));
     column->addWidget(box);
     buildStone(column);
-    column->addWidget(desk::sectionTitle(tr("Left out"), this));
     m_leftOut = new LeftOutList(m_formatter, this);
     column->addWidget(m_leftOut);
     column->addStretch(1);
@@ -99,6 +98,7 @@ void ArtworkPage::buildStone(QVBoxLayout* column) {
     m_stone = new desk::ChoiceField(m_formatter, this);
     m_stone->setObjectName(QStringLiteral("selectedStoneChoice"));
     m_stone->setAccessibleName(tr("This one stone is"));
+    m_stone->setPlaceholderText(tr("which stone?"));
     column->addWidget(desk::sectionTitle(tr("Picked stone"), this));
     column->addWidget(m_stoneWords);
     column->addWidget(m_stone);
@@ -203,14 +203,16 @@ void ArtworkPage::loadScales() {
     for (std::size_t i = 0; i < scales.size(); ++i) {
         const auto& reading = scales[i];
         const auto name = QString::fromStdString(reading.scale.name);
-        const auto stones = m_formatter.count(units::Count::of(static_cast<std::int64_t>(reading.stones)));
-        auto* button = new QRadioButton(
-            reading.stones > 0
-                ? tr("%1: %2 stones, %3").arg(name, stones, m_formatter.size(reading.width, reading.height))
-                : tr("%1: no stone fits").arg(name),
-            m_scaleBox);
+        const auto stones = reading.stones > 0 ? stonesInWords(static_cast<std::int64_t>(reading.stones), m_formatter)
+                                               : tr("no stone fits");
+        const auto unit = m_presenter.session().shop().lengthUnit;
+        const auto size = m_formatter.size(roundedUp(reading.width.millimetres(), unit),
+                                           roundedUp(reading.height.millimetres(), unit));
+        auto* button = new QRadioButton(reading.isCounted ? QStringLiteral("%1: %2, %3").arg(name, stones, size)
+                                                          : tr("%1: nothing could be a stone").arg(name),
+                                        m_scaleBox);
+        button->setEnabled(reading.isCounted);
         button->setObjectName(QStringLiteral("scale%1").arg(i));
-        button->setEnabled(reading.stones > 0 || i == 0);
         m_scales->addButton(button, static_cast<int>(i));
         m_scaleColumn->addWidget(button);
     }
@@ -223,14 +225,18 @@ void ArtworkPage::loadScales() {
 void ArtworkPage::load() {
     if (!m_presenter.hasFile()) return;
     m_view->setPicture(m_presenter.picture(), std::exchange(m_fits, false));
-    m_summary->setText(tr("%1 stones, %2")
-                           .arg(m_formatter.count(m_presenter.stonesUsed()),
-                                m_formatter.size(m_presenter.width(), m_presenter.height())));
+    const auto used = m_presenter.stonesUsed().value();
+    const auto open = m_presenter.stonesUndecided();
+    QStringList summary{stonesInWords(used + open, m_formatter)};
+    if (open > 0) summary << tr("%1 of them with no stone chosen yet").arg(m_formatter.count(units::Count::of(open)));
+    summary << m_formatter.size(m_presenter.width(), m_presenter.height());
+    m_summary->setText(summary.join(QStringLiteral(", ")));
     m_rows->load();
     m_leftOut->load(m_presenter);
     const auto whyNot = m_presenter.whyNot();
-    m_whyNot->setText(whyNot);
-    m_whyNot->setVisible(!whyNot.isEmpty());
+    const auto doubt = m_presenter.doubt();
+    m_whyNot->setText(whyNot.isEmpty() ? doubt : whyNot);
+    m_whyNot->setVisible(!m_whyNot->text().isEmpty());
     m_useNew->setEnabled(whyNot.isEmpty());
     const auto* design = m_presenter.session().design(m_destination.openDesign);
     m_useOpen->setVisible(design != nullptr);
@@ -254,6 +260,7 @@ void ArtworkPage::loadStone() {
     const auto& stone = m_presenter.counted().stones[static_cast<std::size_t>(selected)];
     const auto& group = m_presenter.counted().groups[stone.group];
     const auto size = group.size ? QString::fromStdString(publishedStoneSizes()[*group.size].name) : tr("no size fits");
+    // Stones are named in millimetres by the trade, whatever the shop measures in.
     QStringList words{tr("%1 mm across").arg(m_formatter.locale().toString(stone.diameter, 'f', 2)), size,
                       group.colour.empty() ? tr("no colour") : QString::fromStdString(group.colour)};
     if (!group.layer.empty()) words << tr("layer %1").arg(QString::fromStdString(group.layer));

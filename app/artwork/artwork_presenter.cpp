@@ -20,6 +20,8 @@ namespace sp::artwork {
 
 namespace {
 
+/// Of two colours in L*a*b*: a dark and a light blue are up to some 40 apart, a red and an amber some 65.
+constexpr double kLooksAlike = 45;
 constexpr std::uint32_t kNoColour = 0xB8BEC4; ///< of a stone whose colour nobody knows
 
 } // namespace
@@ -131,6 +133,7 @@ void ArtworkPresenter::makeRows() {
         const bool isThere =
             chosen != m_assigned.end() && (chosen->second.isNone() || m_session.material(chosen->second));
         row.material = isThere ? std::optional(chosen->second) : likelyMaterial(row);
+        row.isFar = !isThere && isFarFrom(row);
     }
 }
 
@@ -144,10 +147,20 @@ std::optional<base::Id> ArtworkPresenter::likelyMaterial(const ColourRow& row) c
     return nearestStone(row.colour, publishedStoneSizes()[*row.size].name, m_session.materials());
 }
 
+bool ArtworkPresenter::isFarFrom(const ColourRow& row) const {
+    const auto* material = row.material ? m_session.material(*row.material) : nullptr;
+    const auto drawn = parseColour(row.colour);
+    if (!material || !drawn) return false;
+    for (const auto& known : m_session.colourMaterials())
+        if (known.rgb == *drawn && known.material == *row.material) return false; // chosen for it before
+    return colourDistance(*drawn, material->stone.rgb) > kLooksAlike;
+}
+
 void ArtworkPresenter::assign(int row, const base::Id& material) {
     auto& changedRow = m_rows[static_cast<std::size_t>(row)];
     if (changedRow.material == material) return;
     changedRow.material = material;
+    changedRow.isFar = false;
     m_assigned[{changedRow.colour, changedRow.size}] = material;
     Q_EMIT changed();
 }
@@ -244,6 +257,26 @@ units::Count ArtworkPresenter::stonesUsed() const {
     std::int64_t all = 0;
     for (const auto& stone : stoneCounts()) all += stone.count.value();
     return units::Count::of(all);
+}
+
+std::int64_t ArtworkPresenter::stonesUndecided() const {
+    std::int64_t open = 0;
+    for (std::size_t i = 0; i < m_counted.stones.size(); ++i)
+        if (!materialOf(static_cast<int>(i))) ++open;
+    return open;
+}
+
+QString ArtworkPresenter::doubt() const {
+    QStringList stones;
+    for (const auto& row : m_rows)
+        if (const auto* material = row.isFar && row.material ? m_session.material(*row.material) : nullptr)
+            stones << tr("%1 for %2").arg(QString::fromStdString(material->name), QString::fromStdString(row.colour));
+    if (stones.isEmpty()) return {};
+    constexpr int kMostNamed = 3;
+    const auto more = static_cast<int>(stones.size()) - kMostNamed;
+    auto named = stones.mid(0, kMostNamed).join(QStringLiteral(", "));
+    if (more > 0) named = tr("%1 and %2 more").arg(named).arg(more);
+    return tr("Check these: no stone of the size looks like the colour drawn: %1.").arg(named);
 }
 
 catalogue::Design ArtworkPresenter::applied(const catalogue::Design& design) const {

@@ -27,6 +27,7 @@ struct ColourRow {
     units::Count count;
     std::vector<std::string> layers;
     std::optional<base::Id> material; ///< none: not chosen yet; the id none: left out by a person
+    bool isFar = false;               ///< nobody chose the material, and its colour looks quite different
 };
 
 /// What is decided while a cut file is looked at: its scale, which material each drawn colour and size stands for, and
@@ -75,6 +76,11 @@ class ArtworkPresenter : public QObject {
     /// The design as the file says it, with everything else as `design` has it.
     catalogue::Design applied(const catalogue::Design& design) const;
     units::Count stonesUsed() const;
+    /// Stones for which nothing is chosen yet, neither a stone nor to leave them out.
+    std::int64_t stonesUndecided() const;
+    /// What a person should look at before it is used, one sentence: colours that stand for stones of quite another
+    /// colour because no other of the size is there. Empty when there is nothing.
+    QString doubt() const;
     units::Length width() const;
     units::Length height() const;
 
@@ -101,6 +107,7 @@ class ArtworkPresenter : public QObject {
     base::Done count(double millimetresPerUnit, units::Length allowance);
     void makeRows();
     std::optional<base::Id> likelyMaterial(const ColourRow& row) const;
+    bool isFarFrom(const ColourRow& row) const;
     std::vector<catalogue::StoneCount> stoneCounts() const;
     Box usedBox() const;
     double millimetresPerUnit() const;

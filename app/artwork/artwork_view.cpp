@@ -157,20 +157,25 @@ QPixmap ArtworkView::tile(int column, int row) {
     return *m_tiles.insert(key, picture);
 }
 
+std::function<bool(const Box&)> ArtworkView::seenIn(const Box& part) const {
+    return [part, slack = 3 / m_scale](const Box& box) {
+        return box.left - slack <= part.right && box.right + slack >= part.left && box.top - slack <= part.bottom &&
+               box.bottom + slack >= part.top;
+    };
+}
+
 void ArtworkView::paintTile(QPainter& painter, const Box& part) {
     paintLines(painter, part);
     paintStones(painter, part);
+    painter.setBrush(Qt::NoBrush);
+    paintDiscs(painter, seenIn(part), true);
     paintCollisions(painter, part);
 }
 
 void ArtworkView::paintLines(QPainter& painter, const Box& part) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(Qt::NoBrush);
-    const double slack = 3 / m_scale;
-    const auto seen = [&](const Box& box) {
-        return box.left - slack <= part.right && box.right + slack >= part.left && box.top - slack <= part.bottom &&
-               box.bottom + slack >= part.top;
-    };
+    const auto seen = seenIn(part);
     for (const auto& line : m_picture.lines) {
         if (!seen(line.box)) continue;
         QPolygonF corners;
@@ -180,10 +185,15 @@ void ArtworkView::paintLines(QPainter& painter, const Box& part) {
         painter.setPen(line.isShape ? QPen(desk::colour(desk::Role::FieldOutline), 1) : penOf(line.fate));
         painter.drawPolyline(corners);
     }
+    paintDiscs(painter, seen, false);
+}
+
+/// Those that were asked for lie over the stones, which would hide them.
+void ArtworkView::paintDiscs(QPainter& painter, const std::function<bool(const Box&)>& seen, bool standing) {
     for (const auto& disc : m_picture.discs) {
         Box box;
         box.add(disc.centre, disc.radius);
-        if (!seen(box)) continue;
+        if ((m_highlighted == disc.fate) != standing || !seen(box)) continue;
         painter.setPen(penOf(disc.fate));
         const double radius = disc.radius * m_scale + (disc.fate == Fate::Duplicate ? 2.5 : 0);
         painter.drawEllipse(QPointF(disc.centre.x, disc.centre.y) * m_scale, radius, radius);
@@ -209,10 +219,10 @@ void ArtworkView::paintCollisions(QPainter& painter, const Box& part) {
     m_grid->visit(part, [&](int index) {
         const auto& stone = m_picture.stones[static_cast<std::size_t>(index)];
         if (!stone.collides || stone.isOut) return;
-        painter.setPen(QPen(desk::colour(desk::Role::Warn), 2));
-        painter.setBrush(Qt::NoBrush);
         const QPointF centre = QPointF(stone.centre.x, stone.centre.y) * m_scale;
         const double radius = std::max(stone.diameter / 2 * m_scale - 1, 2.0);
+        painter.setPen(QPen(desk::colour(desk::Role::Warn), std::clamp(radius / 4, 0.75, 2.0))); // its colour shows
+        painter.setBrush(Qt::NoBrush);
         painter.drawEllipse(centre, radius, radius);
         const QPointF reach(radius * 0.7, radius * 0.7);
         painter.drawLine(centre - reach, centre + reach);

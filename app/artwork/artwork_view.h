@@ -8,6 +8,7 @@
 #include <QPixmap>
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -62,7 +63,9 @@ class ArtworkView : public QWidget {
   private:
     QPixmap tile(int column, int row);
     void paintTile(QPainter& painter, const Box& part);
+    std::function<bool(const Box&)> seenIn(const Box& part) const; ///< what shows in that part of the picture
     void paintLines(QPainter& painter, const Box& part);
+    void paintDiscs(QPainter& painter, const std::function<bool(const Box&)>& seen, bool standing);
     void paintStones(QPainter& painter, const Box& part);
     void paintCollisions(QPainter& painter, const Box& part);
     QPen penOf(Fate fate) const;

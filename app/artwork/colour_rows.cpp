@@ -67,6 +67,7 @@ void ColourRows::load() {
         rebuild();
     }
     for (std::size_t i = 0; i < m_fields.size(); ++i) {
+        m_far[i]->setVisible(rows[i].isFar);
         m_fields[i]->setChoices(stoneChoices(m_presenter.session(), rows[i].size));
         const auto& material = rows[i].material;
         if (!m_fields[i]->isHeld() || material)
@@ -76,6 +77,7 @@ void ColourRows::load() {
 
 void ColourRows::rebuild() {
     m_fields.clear();
+    m_far.clear();
     auto* old = m_body;
     m_body = new QWidget(this);
     delete layout()->replaceWidget(old, m_body); // the item that held the old one
@@ -123,7 +125,15 @@ void ColourRows::addRow(QGridLayout* grid, int index) {
     connect(field, &desk::ChoiceField::chosen, this, [this, index](const QVariant& chosen) {
         if (chosen.isValid()) m_presenter.assign(index, chosen.value<base::Id>());
     });
-    grid->addWidget(field, index, 2, Qt::AlignVCenter);
+    auto* choice = new QVBoxLayout;
+    choice->setSpacing(2);
+    choice->addWidget(field);
+    auto* far = new desk::TextLabel(tr("looks different; the nearest there is"), desk::TextSize::Small,
+                                    desk::Role::Warn, desk::Weight::Plain, m_body);
+    far->setObjectName(QStringLiteral("rowFar%1").arg(index));
+    choice->addWidget(far);
+    m_far.push_back(far);
+    grid->addLayout(choice, index, 2);
     auto* count = new desk::FigureLabel(m_formatter.count(row.count), desk::TextSize::Body, desk::Role::Ink,
                                         desk::Weight::Strong, m_body);
     count->setMeaning(tr("Stones"));

@@ -3,6 +3,7 @@
 
 #include "app/artwork/artwork_presenter.h"
 #include "app/desk/choice_field.h"
+#include "app/desk/figures.h"
 
 #include <QWidget>
 
@@ -32,6 +33,7 @@ class ColourRows : public QWidget {
     QWidget* m_body = nullptr;
     std::vector<QString> m_shown;
     std::vector<desk::ChoiceField*> m_fields;
+    std::vector<desk::TextLabel*> m_far; ///< what is said of a stone that looks different
 };
 
 /// The stones of the book, those of the size first.

@@ -14,12 +14,13 @@ namespace {
 std::vector<ScaleReading> readScales(const Drawing& drawing, const std::string& name) {
     std::vector<ScaleReading> readings;
     for (auto& proposal : proposeScales(drawing, {})) {
-        ScaleReading reading{std::move(proposal), 0, {}, {}};
+        ScaleReading reading{std::move(proposal), false, 0, {}, {}};
         CountOptions options;
         options.millimetresPerUnit = reading.scale.millimetresPerUnit;
         if (const auto counted = countStones(drawing, options, name)) {
             for (const auto& group : counted->groups)
                 if (group.size) reading.stones += static_cast<std::size_t>(group.count.value());
+            reading.isCounted = true;
             reading.width = counted->width();
             reading.height = counted->height();
         }

@@ -17,7 +17,8 @@ namespace sp::artwork {
 /// A way to read a drawing that states no unit, and what comes out.
 struct ScaleReading {
     ScaleProposal scale;
-    std::size_t stones = 0; ///< that fit a size; 0 when nothing is counted at this scale
+    bool isCounted = false; ///< false: no disc could be a stone at this scale, and the rest says nothing
+    std::size_t stones = 0; ///< that fit a size
     units::Length width;
     units::Length height;
 };

@@ -137,10 +137,15 @@ void EstimatePage::loadWords() {
         m_note->setText(tr("An estimate, for a price before there is artwork. A cut file is counted, not estimated."));
         return;
     }
-    setHeading(tr("About %1 stones").arg(m_formatter.count(estimate->count)));
-    m_summary->setText(tr("An estimate: laid out by hand it takes %1 to %2. %3 over all.")
-                           .arg(m_formatter.count(estimate->least), m_formatter.count(estimate->most),
-                                m_formatter.size(m_presenter.width(), m_presenter.height())));
+    setHeading(tr("About %1").arg(stonesInWords(estimate->count.value(), m_formatter)));
+    auto words = tr("An estimate: laid out by hand it takes %1 to %2. %3 over all.")
+                     .arg(m_formatter.count(estimate->least), m_formatter.count(estimate->most),
+                          m_formatter.size(m_presenter.width(), m_presenter.height()));
+    if (!estimate->warning.empty()) {
+        m_summary->setRole(Role::Warn);
+        words += QLatin1Char(' ') + QString::fromStdString(estimate->warning);
+    }
+    m_summary->setText(words);
     auto how = QString::fromStdString(estimate->how);
     if (!how.isEmpty()) how[0] = how[0].toUpper();
     m_note->setText(tr("%1. Drag or the arrows move it, Ctrl and the wheel or + and − zoom.").arg(how));

@@ -2,9 +2,10 @@
 #include "app/artwork/left_out_list.h"
 
 #include "app/desk/bench_style.h"
+#include "app/desk/card.h"
 #include "app/desk/figures.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -34,25 +35,39 @@ void LeftOutList::load(const ArtworkPresenter& presenter) {
     delete layout()->replaceWidget(old, m_body); // the item that held the old one
     old->hide();
     old->deleteLater();
-    auto* column = new QVBoxLayout(m_body);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
+    m_grid = new QGridLayout(m_body);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(12);
+    m_grid->setVerticalSpacing(4);
+    m_grid->setColumnStretch(0, 1);
     const auto& counted = presenter.counted();
-    if (counted.duplicates > 0) add(tr("drawn twice, counted once"), counted.duplicates, Fate::Duplicate);
-    if (counted.collisions > 0) add(tr("pairs of holes that overlap and would tear"), counted.collisions, std::nullopt);
+    if (counted.duplicates > 0 || counted.collisions > 0) {
+        addHeading(tr("To look at"));
+        if (counted.duplicates > 0) add(tr("drawn twice, counted once"), counted.duplicates, Fate::Duplicate);
+        if (counted.collisions > 0)
+            add(tr("pairs of holes that overlap and would tear"), counted.collisions, std::nullopt);
+    }
+    addHeading(tr("Left out"));
     for (const auto& [reason, number] : presenter.leftOut()) add(reason, number, fateOf(reason));
-    if (column->count() == 0)
-        column->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
-                                              desk::Role::Muted, desk::Weight::Plain, m_body));
+    if (presenter.leftOut().empty())
+        m_grid->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
+                                              desk::Role::Muted, desk::Weight::Plain, m_body),
+                          m_grid->rowCount(), 0);
     m_body->show();
 }
 
+void LeftOutList::addHeading(const QString& words) {
+    const int row = m_grid->rowCount();
+    m_grid->setRowMinimumHeight(row - 1, row > 1 ? 12 : 0);
+    m_grid->addWidget(desk::sectionTitle(words, m_body), row, 0, 1, 3);
+}
+
 void LeftOutList::add(const QString& words, std::size_t number, std::optional<Fate> fate) {
-    auto* line = new QHBoxLayout;
-    line->setSpacing(12);
+    const int row = m_grid->rowCount();
+    m_grid->setRowMinimumHeight(row, desk::fieldHeight());
     auto* label = new desk::TextLabel(words, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body);
     label->setWordWrap(true);
-    line->addWidget(label, 1);
+    m_grid->addWidget(label, row, 0, Qt::AlignVCenter);
     if (fate) {
         auto* show = new QPushButton(tr("show"), m_body);
         show->setObjectName(QStringLiteral("showLeftOut"));
@@ -65,12 +80,11 @@ void LeftOutList::add(const QString& words, std::size_t number, std::optional<Fa
                     if (other != show) other->setChecked(false);
             Q_EMIT shown(on ? fate : std::nullopt);
         });
-        line->addWidget(show);
+        m_grid->addWidget(show, row, 1, Qt::AlignVCenter);
     }
     auto* figure = new desk::FigureLabel({}, desk::TextSize::Small, desk::Role::Ink, desk::Weight::Plain, m_body);
     figure->setFigure(m_formatter.count(units::Count::of(static_cast<std::int64_t>(number))));
-    line->addWidget(figure);
-    qobject_cast<QVBoxLayout*>(m_body->layout())->addLayout(line);
+    m_grid->addWidget(figure, row, 2, Qt::AlignVCenter | Qt::AlignRight);
 }
 
 } // namespace sp::artwork

@@ -6,9 +6,12 @@
 
 #include <QWidget>
 
+class QGridLayout;
+
 namespace sp::artwork {
 
-/// What of a file is no stone: each reason with its number, a button that makes those stand out in the picture.
+/// What of a file is no stone, and which stones want a look: each reason with its number, a button that makes those
+/// stand out in the picture.
 class LeftOutList : public QWidget {
     Q_OBJECT
 
@@ -21,10 +24,12 @@ class LeftOutList : public QWidget {
     void shown(std::optional<sp::artwork::Fate> fate);
 
   private:
+    void addHeading(const QString& words);
     void add(const QString& words, std::size_t number, std::optional<Fate> fate);
 
     const desk::Formatter& m_formatter;
     QWidget* m_body = nullptr;
+    QGridLayout* m_grid = nullptr;
 };
 
 /// The fate whose words these are; nothing for a reason of the file itself.

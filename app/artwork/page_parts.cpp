@@ -72,6 +72,12 @@ void addZoomButtons(QHBoxLayout* row, ArtworkView* view, QWidget* page) {
     QObject::connect(whole, &QToolButton::clicked, view, &ArtworkView::fit);
 }
 
+QString stonesInWords(std::int64_t stones, const desk::Formatter& formatter) {
+    return stones == 1
+               ? QCoreApplication::translate("artwork", "1 stone")
+               : QCoreApplication::translate("artwork", "%1 stones").arg(formatter.count(units::Count::of(stones)));
+}
+
 desk::TextLabel* smallWords(QWidget* parent) {
     auto* label = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, parent);
     label->setWordWrap(true);

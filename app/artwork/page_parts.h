@@ -31,6 +31,9 @@ class SideCard : public desk::Card {
 /// Buttons that zoom the view, put at the end of a row.
 void addZoomButtons(QHBoxLayout* row, ArtworkView* view, QWidget* page);
 
+/// "1 stone", "1,212 stones".
+QString stonesInWords(std::int64_t stones, const desk::Formatter& formatter);
+
 /// Muted words of several lines.
 desk::TextLabel* smallWords(QWidget* parent);
 

@@ -25,6 +25,12 @@ std::string countText(const Json& json) {
                             row["size"].is_null() ? std::string("no size") : row["size"].get<std::string>(),
                             row["colour"].is_null() ? std::string("-") : row["colour"].get<std::string>(),
                             row["layer"].is_null() ? std::string() : row["layer"].get<std::string>());
+    const auto line = [&](const char* key, const char* words) {
+        if (const auto number = json[key].get<std::int64_t>(); number > 0)
+            text += fmt::format("{:>8}  {}\n", number, words);
+    };
+    line("duplicates", "drawn twice, counted once");
+    line("collisions", "pairs of holes that overlap and would tear");
     for (const auto& row : json["left_out"])
         text +=
             fmt::format("{:>8}  left out: {}\n", row["count"].get<std::int64_t>(), row["reason"].get<std::string>());

@@ -36,13 +36,24 @@ Json leftOutJson(const std::map<std::string, std::size_t>& leftOut) {
 
 } // namespace
 
+namespace {
+
+/// "1 mm", "1/96 in".
+std::string unitInWords(const std::string& scale) {
+    const auto dpi = scale.find(" dpi");
+    return dpi == std::string::npos ? "1 " + scale : "1/" + scale.substr(0, dpi) + " in";
+}
+
+} // namespace
+
 ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<artwork::ScaleProposal>& wished,
                         const artwork::CountOptions& options, std::vector<std::string>& warnings) {
     if (wished) return {wished->millimetresPerUnit, "given"};
     if (drawing.millimetresPerUnit) return {*drawing.millimetresPerUnit, "file"};
     const auto proposals = artwork::proposeScales(drawing, options);
-    warnings.push_back(fmt::format("The file states no size; it was read at {}. If that is wrong, give the scale.",
-                                   proposals.front().name));
+    warnings.push_back(
+        fmt::format("The file states no size; one unit was taken as {}. If that is wrong, give the scale.",
+                    unitInWords(proposals.front().name)));
     return {proposals.front().millimetresPerUnit, "guess"};
 }
 

@@ -45,6 +45,8 @@ base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const 
     const auto estimate =
         artwork::estimateStones(shapes, {stone.middle(), order.pitch, order.edge, order.style}, order.name);
     if (!estimate) return base::fail(estimate.error());
+    auto warnings = Json::array();
+    if (!estimate->warning.empty()) warnings.push_back(estimate->warning);
     return Json{{"estimate", true},
                 {"stone", stone.name},
                 {"pitch_mm", decimal(order.pitch, units::LengthUnit::Millimetre)},
@@ -56,7 +58,7 @@ base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const 
                 {"size_mm", {hundredths(estimate->box.width()), hundredths(estimate->box.height())}},
                 {"area_mm2", hundredths(estimate->area)},
                 {"outline_mm", hundredths(estimate->outlineLength)},
-                {"warnings", Json::array()}};
+                {"warnings", std::move(warnings)}};
 }
 
 base::Result<Json> estimateFile(std::string bytes, const EstimateOrder& order) {
@@ -66,7 +68,8 @@ base::Result<Json> estimateFile(std::string bytes, const EstimateOrder& order) {
     const ChosenScale scale = chooseScale(*drawing, order.scale, {1, {}, order.sizes}, warnings);
     auto json = estimateShapes(artwork::shapesOf(*drawing, scale.millimetresPerUnit), order);
     if (!json) return json;
-    json->erase("warnings");
+    for (const auto& warning : (*json)["warnings"]) warnings.push_back(warning.get<std::string>());
+    json->erase("warnings"); // it stands last
     (*json)["scale"] = scaleJson(scale);
     (*json)["warnings"] = warnings;
     return json;

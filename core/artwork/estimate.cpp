@@ -3,6 +3,7 @@
 
 #include "core/artwork/lattice_fill.h"
 #include "core/artwork/outline_run.h"
+#include "core/artwork/scanner.h"
 
 #include <fmt/format.h>
 
@@ -27,29 +28,86 @@ void addRange(Estimate& estimate, double least, double most) {
     estimate.most += units::Count::of(std::llround(std::ceil(most)));
 }
 
-void addOutline(Estimate& estimate, const Rings& centres, double pitch, double diameter) {
-    const OutlineRun run = runAlong(centres, pitch, diameter);
+void addOutline(Estimate& estimate, const OutlineRun& run) {
     addCentres(estimate, run.centres);
     const auto count = static_cast<double>(run.centres.size());
     const auto pieces = static_cast<double>(run.pieces);
-    addRange(estimate, std::max(1.0, count - pieces), count + pieces);
-    estimate.how = "along the outline";
+    addRange(estimate, count > 0 ? std::max(1.0, count - pieces) : 0, count + pieces);
 }
 
-/// False when there would be too many.
-bool addFill(Estimate& estimate, const Rings& centres, double pitch) {
-    const LatticeFill fill = fillWithLattice(centres, pitch, kMostStones);
-    if (fill.centres.empty() && fill.plainGrid > 0) return false;
+void addRows(Estimate& estimate, const LatticeFill& fill, const Rings& centres, double pitch) {
     addCentres(estimate, fill.centres);
     const auto count = static_cast<double>(fill.centres.size());
     const double dense = 2 * areaOf(centres) / (std::sqrt(3.0) * pitch * pitch);
     addRange(estimate, std::min({count, dense, static_cast<double>(fill.plainGrid)}),
              std::max(count, dense + perimeterOf(centres) / (4 * pitch)));
-    estimate.how +=
-        fmt::format("{}{} rows", estimate.how.empty() ? "" : ", then ", fill.staggered ? "staggered" : "square");
-    if (fill.degrees != 0) estimate.how += fmt::format(" turned by {} degrees", fill.degrees);
-    return true;
 }
+
+std::string rowsInWords(const LatticeFill& fill) {
+    std::string words = fill.staggered ? "staggered rows" : "square rows";
+    if (fill.degrees != 0) words += fmt::format(" turned by {} degrees", fill.degrees);
+    return words;
+}
+
+/// Sets stones piece by piece and keeps how it was done.
+class Setter {
+  public:
+    Setter(Estimate& estimate, const EstimateRequest& request)
+        : m_estimate(estimate)
+        , m_request(request)
+        , m_pitch(request.pitch.millimetres())
+        , m_diameter(request.diameter.millimetres()) {}
+
+    /// False when there would be too many.
+    bool set(const Rings& piece, double depth) {
+        const auto before = m_estimate.centres.size();
+        if (m_request.style != StoneStyle::Fill) {
+            if (perimeterOf(piece) / m_pitch > static_cast<double>(kMostStones)) return false;
+            addOutline(m_estimate, runAlong(insetBy(piece, depth), m_pitch, m_diameter));
+        }
+        if (m_request.style != StoneStyle::Outline && !fill(piece, depth)) return false;
+        ++m_estimate.pieces;
+        if (m_estimate.centres.size() == before) ++m_estimate.bare;
+        return m_estimate.centres.size() <= kMostStones;
+    }
+
+    std::string inWords() const {
+        std::string words = m_request.style == StoneStyle::Fill ? "" : "along the outline";
+        if (m_rows.empty() && !m_hasNarrow) return words;
+        if (m_rows.empty()) return "along the outline, as it is too narrow for rows";
+        if (!words.empty()) words += ", then ";
+        words += m_isMixed ? "rows, those of each piece turned as fits it best" : m_rows;
+        return m_hasNarrow ? words + "; along the outline where a piece is narrow" : words;
+    }
+
+  private:
+    bool fill(const Rings& piece, double depth) {
+        const bool isBoth = m_request.style == StoneStyle::Both;
+        const Rings centres = insetBy(piece, isBoth ? depth + m_pitch : depth);
+        const LatticeFill rows = fillWithLattice(centres, m_pitch, kMostStones);
+        if (rows.centres.empty() && rows.plainGrid > 0) return false;
+        const bool mayRun = !isBoth && perimeterOf(piece) / m_pitch <= static_cast<double>(kMostStones);
+        const OutlineRun run = mayRun ? runAlong(centres, m_pitch, m_diameter) : OutlineRun{};
+        if (run.centres.size() > rows.centres.size()) {
+            addOutline(m_estimate, run);
+            m_hasNarrow = true;
+        } else if (!rows.centres.empty()) {
+            addRows(m_estimate, rows, centres, m_pitch);
+            const auto words = rowsInWords(rows);
+            m_isMixed = m_isMixed || (!m_rows.empty() && m_rows != words);
+            m_rows = words;
+        }
+        return true;
+    }
+
+    Estimate& m_estimate;
+    const EstimateRequest& m_request;
+    double m_pitch;
+    double m_diameter;
+    std::string m_rows;
+    bool m_isMixed = false;
+    bool m_hasNarrow = false;
+};
 
 base::Result<void> check(const EstimateRequest& request) {
     if (request.diameter.nanometres() <= 0 || request.edge.isNegative())
@@ -76,21 +134,22 @@ base::Result<Estimate> estimateStones(std::span<const Shape> shapes, const Estim
     for (const auto& ring : *region)
         for (const Point p : ring) estimate.box.add(p);
     const double diameter = request.diameter.millimetres();
-    const double pitch = request.pitch.millimetres();
     const double depth = std::max(0.001, diameter / 2 + request.edge.millimetres() - kFitMm);
     const auto tooMany = [&] {
         return base::fail(
             base::Code::TooLarge, std::string(fileName),
             fmt::format("{} would take more than {} stones at this size; check the scale.", fileName, kMostStones));
     };
-    if (request.style != StoneStyle::Fill) {
-        if (estimate.outlineLength / pitch > static_cast<double>(kMostStones)) return tooMany();
-        addOutline(estimate, insetBy(*region, depth), pitch, diameter);
-    }
-    if (request.style != StoneStyle::Outline) {
-        const double inside = request.style == StoneStyle::Both ? depth + pitch : depth;
-        if (!addFill(estimate, insetBy(*region, inside), pitch)) return tooMany();
-    }
+    Setter setter(estimate, request);
+    for (const auto& piece : piecesOf(*region))
+        if (!setter.set(piece, depth)) return tooMany();
+    estimate.how = setter.inWords();
+    if (estimate.bare > 0 && !estimate.centres.empty())
+        estimate.warning =
+            fmt::format("{} of {} separate pieces of {} {} narrower than a stone and {} none; take a smaller stone or "
+                        "a larger size.",
+                        estimate.bare, estimate.pieces, cleanText(fileName), estimate.bare == 1 ? "is" : "are",
+                        estimate.bare == 1 ? "holds" : "hold");
     if (estimate.centres.empty())
         return base::fail(
             base::Code::Missing, std::string(fileName),

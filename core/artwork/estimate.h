@@ -31,9 +31,13 @@ struct Estimate {
     double outlineLength = 0; ///< of its edges, millimetres
     Box box;                  ///< of the shape, millimetres
     std::string how;          ///< "staggered rows turned by 15 degrees", for the picture's caption
+    std::size_t pieces = 0;   ///< separate pieces of the shape, such as letters
+    std::size_t bare = 0;     ///< of these, narrower than a stone: they hold none
+    std::string warning;      ///< what to do about those, one sentence; empty when there are none
 };
 
-/// Sets stones along the edge, in rows over the area, or both, every stone wholly inside the shape.
+/// Sets stones along the edge, in rows over the area, or both, every stone wholly inside the shape. Every piece of the
+/// shape has rows of its own; one so narrow that more stones stand along its edge than in rows has them there.
 ///
 /// How sure: rows are counted exactly for the best lattice; a layout by hand may lose the edge or win a
 /// little. With A and P the area and perimeter of where centres may be, and p the pitch, it lies between the

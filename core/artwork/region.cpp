@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 namespace sp::artwork {
@@ -177,6 +178,70 @@ double areaOf(const Rings& region) {
         }
     }
     return std::abs(twice) / 2;
+}
+
+namespace {
+
+double signedArea(const std::vector<Point>& ring) {
+    double twice = 0;
+    for (std::size_t i = 0; i < ring.size(); ++i)
+        twice += cross(ring[i] - ring.front(), ring[(i + 1) % ring.size()] - ring.front());
+    return twice / 2;
+}
+
+Box boxOf(const std::vector<Point>& ring) {
+    Box box;
+    for (const Point p : ring) box.add(p);
+    return box;
+}
+
+bool isInside(Point p, const std::vector<Point>& ring) {
+    bool inside = false;
+    for (std::size_t i = 0, last = ring.size() - 1; i < ring.size(); last = i++) {
+        const Point a = ring[i], b = ring[last];
+        if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) inside = !inside;
+    }
+    return inside;
+}
+
+} // namespace
+
+std::vector<Rings> piecesOf(const Rings& region) {
+    constexpr std::size_t kMostRings = 2'000;
+    if (region.size() < 2 || region.size() > kMostRings) return {region};
+    std::vector<double> areas;
+    std::vector<Box> boxes;
+    for (const auto& ring : region) {
+        areas.push_back(signedArea(ring));
+        boxes.push_back(boxOf(ring));
+    }
+    // Holes go round the other way than what they are cut from; the largest ring is no hole.
+    const bool outerSign =
+        *std::max_element(areas.begin(), areas.end(), [](double a, double b) { return std::abs(a) < std::abs(b); }) > 0;
+    std::vector<Rings> pieces;
+    std::vector<std::size_t> outers;
+    for (std::size_t i = 0; i < region.size(); ++i)
+        if ((areas[i] > 0) == outerSign) {
+            outers.push_back(i);
+            pieces.push_back({region[i]});
+        }
+    for (std::size_t hole = 0; hole < region.size(); ++hole) {
+        if ((areas[hole] > 0) == outerSign) continue;
+        const Point corner = region[hole].front();
+        std::size_t around = 0;
+        double least = std::numeric_limits<double>::infinity();
+        for (std::size_t i = 0; i < outers.size(); ++i) {
+            const Box& box = boxes[outers[i]];
+            const double area = std::abs(areas[outers[i]]);
+            const bool isNear =
+                corner.x >= box.left && corner.x <= box.right && corner.y >= box.top && corner.y <= box.bottom;
+            if (!isNear || area >= least || !isInside(corner, region[outers[i]])) continue;
+            around = i;
+            least = area;
+        }
+        pieces[around].push_back(region[hole]);
+    }
+    return pieces;
 }
 
 double perimeterOf(const Rings& region) {

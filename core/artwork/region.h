@@ -29,6 +29,10 @@ std::vector<Shape> shapesOf(const Drawing& drawing, double millimetresPerUnit);
 /// shape does).
 base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fileName);
 
+/// The region's separate pieces, such as letters: each outer ring with the holes in it, in the order of the outer
+/// rings. A region of more than 2,000 rings is one piece. Rings of the kind `regionOf` gives.
+std::vector<Rings> piecesOf(const Rings& region);
+
 /// All places at least `distance` millimetres (> 0) inside the edge. Rings of the kind `regionOf` gives.
 Rings insetBy(const Rings& region, double distance);
 

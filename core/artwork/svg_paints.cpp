@@ -6,6 +6,7 @@
 #include "core/artwork/svg_values.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace sp::artwork {
 
@@ -72,31 +73,54 @@ SvgPaint SvgPaints::paintServer(std::string_view text, SvgPaint inherited, std::
     if (name == "linearGradient" || name == "radialGradient" || name == "meshgradient") {
         const auto [known, isNew] = m_gradients.try_emplace(target);
         if (isNew)
-            if (const auto rgb = firstStop(server, colour)) known->second = {SvgPaint::Kind::Solid, *rgb};
+            if (const auto rgb = middleColour(server, colour)) known->second = {SvgPaint::Kind::Solid, *rgb};
         return known->second;
     }
     const auto fallback = close < text.size() ? trimmed(text.substr(close + 1)) : std::string_view();
     return fallback.empty() || fallback.starts_with("url(") ? SvgPaint{} : paintFrom(fallback, inherited, colour);
 }
 
-std::optional<std::uint32_t> SvgPaints::firstStop(pugi::xml_node gradient, std::uint32_t colour) {
+std::optional<std::uint32_t> SvgPaints::middleColour(pugi::xml_node gradient, std::uint32_t colour) {
+    // As much of the area lies before this offset as after it.
+    const double middle = localName(gradient.name()) == "radialGradient" ? std::sqrt(0.5) : 0.5;
     for (int hops = 0; hops < 8 && gradient; ++hops) {
-        for (const auto& stop : gradient.children()) {
-            if (svgName(stop.name()) != "stop") continue;
-            std::string_view text = stop.attribute("stop-color").value();
-            for (const Declaration* d :
-                 m_sheet.matching(stop, "stop", stop.attribute("class").value(), stop.attribute("id").value()))
-                if (d->property == Property::StopColour) text = d->value;
-            eachDeclaration(stop.attribute("style").value(), [&](const Declaration& d) {
-                if (d.property == Property::StopColour) text = d.value;
-            });
-            if (equalsIgnoringCase(text, "currentcolor")) return colour;
-            return parseColour(text).value_or(0);
+        std::optional<Stop> before;
+        for (const auto& node : gradient.children()) {
+            if (svgName(node.name()) != "stop") continue;
+            Stop stop = stopOf(node, colour);
+            stop.offset = std::clamp(stop.offset, before ? before->offset : 0.0, 1.0);
+            if (stop.offset > middle) return before ? mixed(*before, stop, middle) : stop.rgb;
+            before = stop;
         }
+        if (before) return before->rgb;
         const auto reference = referenceOf(gradient);
         gradient = reference.starts_with('#') ? byId(reference.substr(1)) : pugi::xml_node();
     }
     return std::nullopt;
+}
+
+SvgPaints::Stop SvgPaints::stopOf(pugi::xml_node node, std::uint32_t colour) {
+    std::string_view text = node.attribute("stop-color").value();
+    for (const Declaration* d :
+         m_sheet.matching(node, "stop", node.attribute("class").value(), node.attribute("id").value()))
+        if (d->property == Property::StopColour) text = d->value;
+    eachDeclaration(node.attribute("style").value(), [&](const Declaration& d) {
+        if (d.property == Property::StopColour) text = d.value;
+    });
+    const auto offset = parseSvgLength(node.attribute("offset").value());
+    return {offset ? offset->value / (offset->unit == "%" ? 100 : 1) : 0,
+            equalsIgnoringCase(text, "currentcolor") ? colour : parseColour(text).value_or(0)};
+}
+
+std::uint32_t SvgPaints::mixed(const Stop& before, const Stop& after, double offset) {
+    const double share = (offset - before.offset) / (after.offset - before.offset);
+    std::uint32_t rgb = 0;
+    for (const int shift : {16, 8, 0}) {
+        const double from = (before.rgb >> shift) & 0xFF;
+        const double to = (after.rgb >> shift) & 0xFF;
+        rgb |= static_cast<std::uint32_t>(std::lround(from + share * (to - from))) << shift;
+    }
+    return rgb;
 }
 
 } // namespace sp::artwork

@@ -34,12 +34,21 @@ class SvgPaints {
     std::string_view referenceOf(pugi::xml_node node);
     /// `inherited` is what holds outside, for "inherit" and for what cannot be read; `colour` is currentColor.
     SvgPaint paintFrom(std::string_view text, SvgPaint inherited, std::uint32_t colour);
-    /// Gradients that stand for their first colour.
+    /// Gradients that stand for one colour, that of their middle.
     std::size_t gradients() const { return m_gradients.size(); }
 
   private:
     SvgPaint paintServer(std::string_view text, SvgPaint inherited, std::uint32_t colour);
-    std::optional<std::uint32_t> firstStop(pugi::xml_node gradient, std::uint32_t colour);
+    struct Stop {
+        double offset = 0; ///< 0 to 1
+        std::uint32_t rgb = 0;
+    };
+
+    /// Where half of the gradient's area is passed: at a half of a linear one, at 0.71 of a radial one's radius; mixed
+    /// in sRGB (SVG 1.1, section 13.2).
+    std::optional<std::uint32_t> middleColour(pugi::xml_node gradient, std::uint32_t colour);
+    Stop stopOf(pugi::xml_node node, std::uint32_t colour);
+    static std::uint32_t mixed(const Stop& before, const Stop& after, double offset);
     void gatherIds(pugi::xml_node node);
 
     const pugi::xml_document& m_document;

@@ -89,8 +89,8 @@ class SvgReader {
             m_builder.warn("The drawing asks for a style sheet in another file, which was not opened.");
         if (m_paints.gradients() > 0)
             m_builder.warn(fmt::format("{} {}.", m_paints.gradients(),
-                                       m_paints.gradients() == 1 ? "gradient stands for its first colour"
-                                                                 : "gradients stand for their first colours"));
+                                       m_paints.gradients() == 1 ? "gradient stands for the colour of its middle"
+                                                                 : "gradients stand for the colours of their middle"));
         if (m_clippedShapes > 0)
             m_builder.warn(
                 fmt::format("{} shapes stand behind a clip path or mask and are counted whole.", m_clippedShapes));

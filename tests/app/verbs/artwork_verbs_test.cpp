@@ -48,7 +48,7 @@ TEST(CountVerb, saysThatItGuessedTheScale) {
     ASSERT_TRUE(json) << json.error().detail;
     EXPECT_EQ((*json)["scale"]["from"], "guess");
     EXPECT_EQ((*json)["stones"][0]["size"], "SS10");
-    EXPECT_THAT((*json)["warnings"][0].get<std::string>(), testing::HasSubstr("96 dpi"));
+    EXPECT_THAT((*json)["warnings"][0].get<std::string>(), testing::HasSubstr("1/96 in"));
 }
 
 TEST(CountVerb, refusesWithTheFilesName) {

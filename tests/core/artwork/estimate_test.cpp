@@ -137,6 +137,61 @@ TEST(OutlineRun, setsAStoneOnEveryCorner) {
     expectSound(estimate, 2.8);
 }
 
+Shape moved(Shape shape, Point by) {
+    for (auto& ring : shape.rings)
+        for (auto& p : ring) p = p + by;
+    return shape;
+}
+
+TEST(Estimate, givesEveryPieceRowsOfItsOwn) {
+    // Two squares that hold 4 x 4 upright each, off one common grid.
+    const std::array shapes{rectangle(8, 8), moved(rectangle(8, 8), {11.3, 0.7})};
+    const auto estimate = estimateStones(shapes, {mm(2), mm(2), {}, StoneStyle::Fill}, "shape");
+    ASSERT_TRUE(estimate);
+    EXPECT_EQ(estimate->pieces, 2U);
+    EXPECT_EQ(estimate->centres.size(), 32U);
+    expectSound(*estimate, 2);
+}
+
+TEST(Estimate, aFrameIsOnePieceWithItsHole) {
+    Shape frame = rectangle(30, 30);
+    frame.rings.push_back({{10, 10}, {10, 20}, {20, 20}, {20, 10}});
+    const std::array shapes{frame, moved(rectangle(4, 4), {13, 13})}; // and a square in the hole
+    const auto estimate = estimateStones(shapes, {mm(2), mm(2), {}, StoneStyle::Fill}, "shape");
+    ASSERT_TRUE(estimate);
+    EXPECT_EQ(estimate->pieces, 2U);
+    // 15 x 15 less the 5 x 5 of the hole, and 2 x 2 in it.
+    EXPECT_GE(estimate->centres.size(), 225U - 25U + 4U);
+    expectSound(*estimate, 2);
+}
+
+TEST(Estimate, saysWhichPiecesAreTooNarrowForAStone) {
+    const std::array shapes{rectangle(20, 20), moved(rectangle(1, 20), {30, 0}), moved(rectangle(1, 20), {40, 0})};
+    const auto estimate = estimateStones(shapes, {mm(2), mm(2), {}, StoneStyle::Fill}, "LLL");
+    ASSERT_TRUE(estimate);
+    EXPECT_EQ(estimate->bare, 2U);
+    EXPECT_EQ(estimate->warning, "2 of 3 separate pieces of LLL are narrower than a stone and hold none; take a "
+                                 "smaller stone or a larger size.");
+}
+
+TEST(Estimate, aNarrowPieceHasItsStonesInALine) {
+    // A quarter ring 2.2 mm wide: no row of a lattice stays inside for long, a line along it does.
+    Shape arc{{{}}, false};
+    for (int i = 0; i <= 90; ++i) {
+        const double angle = i * std::numbers::pi / 180;
+        arc.rings[0].push_back({40 * std::cos(angle), 40 * std::sin(angle)});
+    }
+    for (int i = 90; i >= 0; --i) {
+        const double angle = i * std::numbers::pi / 180;
+        arc.rings[0].push_back({37.8 * std::cos(angle), 37.8 * std::sin(angle)});
+    }
+    const auto estimate = estimated(arc, 2, StoneStyle::Fill);
+    // 38.9 mm times a quarter turn is 61 mm of centre line, less a stone: 29 stones at 2 mm, if one is lost.
+    EXPECT_GE(estimate.centres.size(), 27U);
+    EXPECT_EQ(estimate.how, "along the outline, as it is too narrow for rows");
+    expectSound(estimate, 2);
+}
+
 TEST(Estimate, setsBothWithoutCollisions) {
     const auto both = estimated(rectangle(60, 40), 2.8, StoneStyle::Both, 3);
     const auto outline = estimated(rectangle(60, 40), 2.8, StoneStyle::Outline, 3);

@@ -142,9 +142,22 @@ INSTANTIATE_TEST_SUITE_P(
                 "#111111"},
         OneDisc{"inheritedFill", "<g fill='teal'><g><circle r='1'/></g></g>", {0, 0}, 1, "#008080"},
         OneDisc{"currentColour", "<g color='teal'><circle r='1' fill='currentColor'/></g>", {0, 0}, 1, "#008080"},
-        OneDisc{"gradientStandsForItsFirstStop",
-                "<linearGradient id='b'><stop stop-color='teal'/><stop stop-color='red'/></linearGradient>"
+        OneDisc{"linearGradientStandsForItsMiddle",
+                "<linearGradient id='a'><stop offset='20%' stop-color='#200000'/><stop offset='.8' "
+                "stop-color='#402000'/></linearGradient><circle r='1' fill='url(#a)'/>",
+                {0, 0},
+                1,
+                "#301000"},
+        // Half of a disc's area lies inside 0.7071 of its radius: 255 (1 - 0.7071) = 74.7.
+        OneDisc{"radialGradientStandsForTheMiddleOfItsArea",
+                "<linearGradient id='b'><stop stop-color='white'/><stop offset='1' stop-color='red'/></linearGradient>"
                 "<radialGradient id='a' xlink:href='#b'/><circle r='1' fill='url(#a)'/>",
+                {0, 0},
+                1,
+                "#ff4b4b"},
+        OneDisc{"gradientOfOneStopStandsForIt",
+                "<linearGradient id='a'><stop offset='.9' stop-color='teal'/></linearGradient>"
+                "<circle r='1' fill='url(#a)'/>",
                 {0, 0},
                 1,
                 "#008080"},
