@@ -86,7 +86,7 @@ void BuyingPage::buildWays(QVBoxLayout* column) {
     m_row->setSpacing(12);
     for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) {
         auto* card = new WayColumn(way, m_formatter, this);
-        card->setMinimumHeight(desk::scaled(280));
+        card->setMinimumHeight(desk::scaled(312));
         m_ways[static_cast<std::size_t>(way)] = card;
         m_row->addWidget(card, 1);
         connect(card, &WayColumn::takeInAsked, this, [this, way] { takeIn(way); });
