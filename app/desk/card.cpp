@@ -48,7 +48,9 @@ TextLabel* sectionTitle(const QString& text, QWidget* parent) {
 }
 
 TextLabel* pageTitle(const QString& text, QWidget* parent) {
-    return new TextLabel(text, TextSize::Title, Role::Ink, Weight::Strong, parent);
+    auto* title = new TextLabel(text, TextSize::Title, Role::Ink, Weight::Strong, parent);
+    title->setElides(true);
+    return title;
 }
 
 } // namespace sp::desk

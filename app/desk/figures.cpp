@@ -73,6 +73,26 @@ void TextLabel::setRole(Role role) {
     dress();
 }
 
+void TextLabel::setElides(bool elides) {
+    m_elides = elides;
+    updateGeometry();
+}
+
+QSize TextLabel::minimumSizeHint() const {
+    const auto size = QLabel::minimumSizeHint();
+    return m_elides ? QSize(std::min(size.width(), fontMetrics().averageCharWidth() * 4), size.height()) : size;
+}
+
+void TextLabel::paintEvent(QPaintEvent* event) {
+    const bool isCut = m_elides && fontMetrics().horizontalAdvance(text()) > contentsRect().width();
+    if (m_elides) setToolTip(isCut ? text() : QString());
+    if (!isCut) return QLabel::paintEvent(event);
+    QPainter painter(this);
+    painter.setPen(palette().color(QPalette::WindowText));
+    painter.drawText(contentsRect(), static_cast<int>(alignment()),
+                     fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
+}
+
 void TextLabel::dress() {
     if (m_dressing) return;
     m_dressing = true;

@@ -26,8 +26,13 @@ class TextLabel : public QLabel {
 
     void setRole(Role role);
     Role role() const { return m_role; }
+    /// Ends in "…" where it is too long, instead of making its place wider; the tooltip has all of it. Default: no.
+    void setElides(bool elides);
+
+    QSize minimumSizeHint() const override;
 
   protected:
+    void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
     bool event(QEvent* event) override;
 
@@ -38,6 +43,7 @@ class TextLabel : public QLabel {
     Role m_role;
     Weight m_weight;
     bool m_dressing = false;
+    bool m_elides = false;
 };
 
 /// One figure, right-aligned in tabular cells. Its accessible name is the figure itself, with what it is when that was

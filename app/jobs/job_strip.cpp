@@ -27,9 +27,11 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_title->setObjectName(QStringLiteral("jobTitle"));
     m_title->setTextFormat(Qt::PlainText);
     m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_title->setElides(true);
     m_detail = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
     m_detail->setTextFormat(Qt::PlainText);
     m_detail->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_detail->setElides(true);
     words->addStretch(1);
     words->addWidget(m_title);
     words->addWidget(m_detail);

@@ -95,6 +95,13 @@ TEST_F(TabWalk, reachesEverythingOfTheOwnersSideAndOfAFoldedCounter) {
     expectAllReached("folded");
 }
 
+TEST_F(TabWalk, reachesEverythingOfTheEstimate) {
+    press(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+    type("Go");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return find<QPushButton>("estimatePrice")->isEnabled(); }));
+    expectAllReached("estimate");
+}
+
 TEST_F(TabWalk, goesThroughTheCounterAsTheEyeDoes) {
     orderLantern();
     expectInOrder({"customer", "wantedBy",  "discount", "exempt", "design",   "lines",        "pieces",
