@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <numeric>
 #include <tuple>
@@ -372,6 +373,26 @@ std::string sayWhatThereWas(const std::map<std::string, std::size_t>& leftOut) {
     return "what it has: " + list;
 }
 
+/// What to do about a file without a disc that could be a stone.
+std::string sayWhatToDo(const Drawing& drawing, const Counted& counted, const CountOptions& options) {
+    if (counted.leftOut.contains("text not turned to outlines"))
+        return "Turn the text into outlines of stones and save it again.";
+    if (counted.leftOut.contains("bitmap")) return "A bitmap cannot be counted; place stones over it as circles.";
+    double least = std::numeric_limits<double>::infinity(), most = 0;
+    for (const auto& disc : drawing.discs) {
+        const double diameter = 2 * disc.radius * options.millimetresPerUnit;
+        least = std::min(least, diameter);
+        most = std::max(most, diameter);
+    }
+    const double smallest = smallestStoneMm(options), largest = largestStoneMm(options);
+    if (most == 0 || (least >= smallest && most <= largest))
+        return "Draw its stones as circles, or estimate from its shape instead.";
+    return fmt::format(
+        "Its discs are {:.3g} to {:.3g} mm across, stones {:.3g} to {:.3g} mm; save it at its true size, "
+        "or estimate from its shape instead.",
+        least, most, smallest, largest);
+}
+
 } // namespace
 
 std::string_view reasonOf(Fate fate) {
@@ -418,14 +439,10 @@ base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& op
         return base::fail(base::Code::OutOfRange, std::string(fileName),
                           fmt::format("The stones of {} lie over {:.0f} m; check the scale.", fileName, extent / 1000));
     if (!counter.result.stones.empty()) return std::move(counter.result);
-    const auto& leftOut = counter.result.leftOut;
-    const bool onlyText = leftOut.contains("text not turned to outlines");
-    const bool onlyBitmap = leftOut.contains("bitmap");
     return base::fail(base::Code::Missing, std::string(fileName),
-                      fmt::format("{} has no discs of a stone's size; {}. {}", fileName, sayWhatThereWas(leftOut),
-                                  onlyText     ? "Turn the text into outlines of stones and save it again."
-                                  : onlyBitmap ? "A bitmap cannot be counted; place stones over it as circles."
-                                               : "Check the scale, or estimate from the shape instead."));
+                      fmt::format("{} has no discs of a stone's size; {}. {}", fileName,
+                                  sayWhatThereWas(counter.result.leftOut),
+                                  sayWhatToDo(drawing, counter.result, options)));
 }
 
 } // namespace sp::artwork

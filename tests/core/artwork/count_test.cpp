@@ -104,6 +104,18 @@ TEST(Count, keepsDiscsThatFitNoSizeVisible) {
     EXPECT_EQ(namesOf(result), "1 #1f3a93 SS10, 2 #1f3a93 none, 1 #1f3a93 none");
 }
 
+TEST(Count, saysHowLargeDiscsAreThatCannotBeStones) {
+    const auto tooSmall = countStones(drawingOf({{0, 0, 0.2}, {5, 0, 0.4}}), {}, "v21.dxf");
+    ASSERT_FALSE(tooSmall);
+    EXPECT_EQ(tooSmall.error().detail,
+              "v21.dxf has no discs of a stone's size; what it has: 2 too small. Its discs are 0.2 to 0.4 mm across, "
+              "stones 1.5 to 12 mm; save it at its true size, or estimate from its shape instead.");
+    const auto empty = countStones(drawingOf({}), {}, "empty.svg");
+    ASSERT_FALSE(empty);
+    EXPECT_EQ(empty.error().detail, "empty.svg has no discs of a stone's size; it has no outlines at all. Draw its "
+                                    "stones as circles, or estimate from its shape instead.");
+}
+
 TEST(Count, sortsByColourAndSpreadOfDiameters) {
     const auto result = counted(drawingOf({{0, 0, 2.79}, {10, 0, 2.81, "#c0392b"}, {20, 0, 2.80}, {30, 0, 3.1}}));
     EXPECT_EQ(namesOf(result), "2 #1f3a93 SS10, 1 #c0392b SS10, 1 #1f3a93 SS12");
