@@ -67,6 +67,12 @@ void TypedField::letGo() {
     m_committedText = text();
 }
 
+TypedField* firstWrong(const QWidget& within) {
+    for (auto* field : within.findChildren<TypedField*>())
+        if (field->isVisibleTo(&within) && !field->shownProblem().isEmpty()) return field;
+    return nullptr;
+}
+
 void letGoAll(const QWidget& within) {
     for (auto* field : within.findChildren<TypedField*>()) field->letGo();
 }
@@ -174,7 +180,8 @@ void TypedField::focusInEvent(QFocusEvent* event) {
 void TypedField::focusOutEvent(QFocusEvent* event) {
     QLineEdit::focusOutEvent(event);
     if (event->reason() == Qt::PopupFocusReason) return;
-    setCursorPosition(0); // the beginning of a long text is in sight
+    if (event->reason() != Qt::ActiveWindowFocusReason)
+        setCursorPosition(0); // the beginning of a long text is in sight
     commit();
 }
 

@@ -105,6 +105,8 @@ class TypedField : public QLineEdit {
     bool m_selectOnRelease = false;
 };
 
+/// The first field shown inside `within` whose entry is complained about; null when there is none.
+TypedField* firstWrong(const QWidget& within);
 /// letGo() of all the fields inside `within`.
 void letGoAll(const QWidget& within);
 

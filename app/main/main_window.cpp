@@ -12,6 +12,7 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/palette.h"
 #include "app/desk/tab_order.h"
+#include "app/desk/typed_field.h"
 #include "app/jobs/jobs_page.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
@@ -25,6 +26,7 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPointer>
 #include <QScreen>
 #include <QScrollArea>
 #include <QSettings>
@@ -154,7 +156,7 @@ void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& n
                           void (Page::*lookFor)()) {
     m_rail->addPlace(icon, word, name);
     m_places.push_back(
-        {std::move(make), [lookFor](QWidget* page) { (static_cast<Page*>(page)->*lookFor)(); }, nullptr});
+        {std::move(make), [lookFor](QWidget* page) { (static_cast<Page*>(page)->*lookFor)(); }, word, nullptr});
 }
 
 void MainWindow::buildRail() {
@@ -176,6 +178,7 @@ void MainWindow::buildRail() {
             return m_designs;
         },
         &designs::DesignsPage::focusFind);
+    m_suppliesPlace = static_cast<int>(m_places.size());
     addPlace<supplies::SuppliesPage>(
         desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
         [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); },
@@ -192,6 +195,7 @@ void MainWindow::buildRail() {
     addPlace<jobs::JobsPage>(
         desk::Icon::Jobs, tr("Jobs"), QStringLiteral("placeJobs"), [this] { return makeJobs(); },
         &jobs::JobsPage::focusFind);
+    m_shopPlace = static_cast<int>(m_places.size());
     addPlace<shop::ShopPage>(
         desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
         [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); }, &shop::ShopPage::focusFind);
@@ -221,7 +225,26 @@ void MainWindow::goTo(int place) {
     if (!isNew && m_stack->currentWidget() == wanted.page && m_rail->current() == place && isVisible()) return;
     m_stack->setCurrentWidget(wanted.page);
     if (m_rail->current() != place) m_rail->setCurrent(place);
-    if (place == 0) m_counter->focusStart();
+    if (place != 0) return;
+    m_counter->focusStart();
+    tellUnread();
+}
+
+void MainWindow::tellUnread() {
+    if (m_session.isReadOnly()) return;
+    if (m_messages->sentence() == std::exchange(m_unread, {})) m_messages->dismiss();
+    for (const int place : {m_designsPlace, m_suppliesPlace, m_shopPlace}) {
+        const auto& there = m_places[static_cast<std::size_t>(place)];
+        const QPointer<desk::TypedField> field = there.page ? desk::firstWrong(*there.page) : nullptr;
+        if (!field) continue;
+        m_unread = tr("%1, %2: what is typed there cannot be used; prices go by what was there before.")
+                       .arg(there.word, field->accessibleName());
+        m_messages->tell(desk::Tone::Warn, m_unread, tr("Mend it"), [this, place, field] {
+            goTo(place);
+            if (field) field->setFocus(Qt::OtherFocusReason);
+        });
+        return;
+    }
 }
 
 void MainWindow::buyForOrder() {

@@ -86,6 +86,9 @@ class MainWindow : public QMainWindow {
     void tell(const base::Error& error);
     void noteSaved();
     void findHere();
+    /// An entry in another place that cannot be read: the price at the Counter goes by what was there before, and that
+    /// is said.
+    void tellUnread();
     void findQuote();
     void undo();
     void redo();
@@ -106,6 +109,7 @@ class MainWindow : public QMainWindow {
     struct Place {
         std::function<QWidget*()> make; ///< made when first visited
         std::function<void(QWidget*)> find;
+        QString word;
         QWidget* page = nullptr;
     };
 
@@ -117,6 +121,7 @@ class MainWindow : public QMainWindow {
     desk::Rail* m_rail = nullptr;
     QToolButton* m_bookButton = nullptr;
     desk::MessageBar* m_messages = nullptr;
+    QString m_unread;  ///< what was said of an entry elsewhere that cannot be read
     QString m_trouble; ///< what could not be read or kept, until something is kept again
     QStackedWidget* m_stack = nullptr;
     counter::CounterPage* m_counter = nullptr;
@@ -130,6 +135,8 @@ class MainWindow : public QMainWindow {
     int m_designsPlace = -1;
     int m_buyingPlace = -1;
     int m_jobsPlace = -1;
+    int m_suppliesPlace = -1;
+    int m_shopPlace = -1;
 };
 
 } // namespace sp::program

@@ -25,6 +25,26 @@ TEST_F(Trouble, isSaidInEveryPlaceUntilSomethingIsKept) {
     EXPECT_FALSE(m_window->messages().isVisible());
 }
 
+TEST_F(Trouble, anEntryElsewhereThatCannotBeReadIsSaidAtTheCounter) {
+    orderLantern();
+    m_window->goTo(5);
+    QTest::qWait(1);
+    field("labour")->setFocus();
+    field("labour")->selectAll();
+    type("25 dollars");
+    press(Qt::Key_Tab);
+    m_window->goTo(0);
+    EXPECT_EQ(m_window->messages().sentence(),
+              "Shop, Labour per hour: what is typed there cannot be used; prices go by what was there before.");
+    m_window->messages().findChildren<QPushButton*>().front()->click();
+    EXPECT_EQ(focused(), "labour");
+    EXPECT_EQ(field("labour")->text(), "25 dollars");
+    type("25");
+    press(Qt::Key_Tab);
+    m_window->goTo(0);
+    EXPECT_FALSE(m_window->messages().isVisible());
+}
+
 TEST_F(Trouble, inABookOpenElsewhereThereIsOnlyReading) {
     orderLantern();
     m_window->close();
