@@ -18,9 +18,15 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     : Card(parent)
     , m_presenter(presenter)
     , m_formatter(formatter) {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(20, 12, 20, 12);
+    m_rows = new QBoxLayout(QBoxLayout::LeftToRight, this);
+    m_rows->setContentsMargins(20, 12, 20, 12);
+    m_rows->setSpacing(20);
+    auto* what = new QHBoxLayout;
+    what->setSpacing(20);
+    auto* row = new QHBoxLayout;
     row->setSpacing(20);
+    m_rows->addLayout(what, 1);
+    m_rows->addLayout(row);
     auto* words = new QVBoxLayout;
     words->setSpacing(4);
     m_title = new desk::TextLabel({}, TextSize::Body, Role::Ink, Weight::Strong, this);
@@ -36,11 +42,11 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     words->addWidget(m_title);
     words->addWidget(m_detail);
     words->addStretch(1);
-    row->addLayout(words, 1);
+    what->addLayout(words, 1);
     m_total = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
     m_total->setObjectName(QStringLiteral("jobTotal"));
     m_total->setMeaning(tr("To pay"));
-    row->addWidget(m_total, 0, Qt::AlignVCenter);
+    what->addWidget(m_total, 0, Qt::AlignVCenter);
     m_stage = new desk::ChoiceField(m_formatter, this);
     m_stage->setObjectName(QStringLiteral("jobStage"));
     m_stage->setUnknownWording(tr("There is no stage “%1”; choose from the list."));
@@ -68,6 +74,13 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
 
 void JobStrip::setChosen(int quotes) {
     m_plan->setText(quotes > 1 ? tr("Sheet &plan of %1").arg(quotes) : tr("Sheet &plan"));
+}
+
+void JobStrip::resizeEvent(QResizeEvent* event) {
+    Card::resizeEvent(event);
+    const bool isNarrow = width() < desk::scaled(960);
+    m_rows->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_rows->setSpacing(isNarrow ? 8 : 20);
 }
 
 void JobStrip::stageChosen(const QVariant& chosen) {

@@ -7,6 +7,7 @@
 #include "app/desk/formatter.h"
 #include "app/jobs/jobs_presenter.h"
 
+#include <QBoxLayout>
 #include <QPushButton>
 
 namespace sp::jobs {
@@ -28,11 +29,15 @@ class JobStrip : public desk::Card {
     void planAsked();    ///< how what the chosen quotes need cut lies on its sheets
     void changesAsked(); ///< what is no longer as when the quote was given
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     void stageChosen(const QVariant& chosen);
 
     JobsPresenter& m_presenter;
     const desk::Formatter& m_formatter;
+    QBoxLayout* m_rows = nullptr; ///< what it is, and below or beside it what can be done
     desk::TextLabel* m_title = nullptr;
     desk::TextLabel* m_detail = nullptr;
     desk::FigureLabel* m_total = nullptr;
