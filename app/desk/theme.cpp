@@ -19,14 +19,14 @@ Look lookOf(const QPalette& system) {
     return window.lightness() < text.lightness() ? Look::Dark : Look::Light;
 }
 
-Theme::Theme(QApplication& app, Scheme scheme)
+Theme::Theme(QApplication& app, Scheme scheme, Fonts fonts)
     : QObject(&app)
     , m_app(app)
     , m_scheme(scheme) {
     QApplication::setStyle(new BenchStyle);
     app.installEventFilter(new WheelGuard(this));
     app.installEventFilter(this);
-    setZoom(zoom());
+    if (fonts == Fonts::Now) setZoom(zoom());
     follow();
 }
 

@@ -17,7 +17,10 @@ class Theme : public QObject {
     Q_OBJECT
 
   public:
-    explicit Theme(QApplication& app, Scheme scheme = Scheme::System);
+    /// Finding the fonts of the machine takes time: Later leaves them to whoever makes the first words (setZoom).
+    enum class Fonts { Now, Later };
+
+    explicit Theme(QApplication& app, Scheme scheme = Scheme::System, Fonts fonts = Fonts::Now);
 
     Scheme scheme() const { return m_scheme; }
     void setScheme(Scheme scheme);

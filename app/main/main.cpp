@@ -62,8 +62,8 @@ int runWindow(int argc, char** argv, const QString& file) {
     // Opening waits for the disk, and the fonts for the processor: both at once. Not before the application is there:
     // Qt takes the first thread that uses it for the one that owns the windows.
     auto first = std::async(std::launch::async, program::openFirstBook, file);
-    desk::Theme theme(app, static_cast<desk::Scheme>(QSettings().value(QStringLiteral("look/scheme"), 0).toInt()));
-    if (const int zoom = QSettings().value(QStringLiteral("look/zoom"), 100).toInt(); zoom != 100) desk::setZoom(zoom);
+    const auto scheme = static_cast<desk::Scheme>(QSettings().value(QStringLiteral("look/scheme"), 0).toInt());
+    desk::Theme theme(app, scheme, desk::Theme::Fonts::Later);
     desk::DialogPrompter prompter;
     program::Launcher launcher(theme, prompter);
     if (const auto started = launcher.start(first.get()); !started) {

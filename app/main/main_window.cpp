@@ -57,6 +57,20 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     connect(&m_session, &session::BookSession::saved, this, &MainWindow::noteSaved);
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::refreshUndo);
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::followShop);
+    setAcceptDrops(true);
+    const auto& shop = m_session.shop();
+    const auto name = shop.letterhead.name.empty()
+                          ? QFileInfo(QString::fromStdString(m_session.book().file().string())).completeBaseName()
+                          : QString::fromStdString(shop.letterhead.name);
+    setWindowTitle(shop.isDemo ? tr("%1 (demo) – Stonepenny").arg(name) : tr("%1 – Stonepenny").arg(name));
+    resize(1366, 768);
+    setMinimumSize(480, 320);
+    restoreGeometry(QSettings().value(QLatin1String(kGeometrySetting)).toByteArray());
+    stayOnScreen();
+}
+
+void MainWindow::build() {
+    desk::setZoom(QSettings().value(QLatin1String(kZoomSetting), desk::zoom()).toInt());
     auto* body = new QWidget(this);
     auto* row = new QHBoxLayout(body);
     row->setContentsMargins(0, 0, 0, 0);
@@ -90,16 +104,6 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     setCentralWidget(body);
     buildRail();
     buildMenu();
-    setAcceptDrops(true);
-    const auto& shop = m_session.shop();
-    const auto name = shop.letterhead.name.empty()
-                          ? QFileInfo(QString::fromStdString(m_session.book().file().string())).completeBaseName()
-                          : QString::fromStdString(shop.letterhead.name);
-    setWindowTitle(shop.isDemo ? tr("%1 (demo) – Stonepenny").arg(name) : tr("%1 – Stonepenny").arg(name));
-    resize(1366, 768);
-    setMinimumSize(480, 320);
-    restoreGeometry(QSettings().value(QLatin1String(kGeometrySetting)).toByteArray());
-    stayOnScreen();
     m_rail->setCurrent(0);
 }
 
@@ -117,7 +121,8 @@ bool MainWindow::focusNextPrevChild(bool next) {
 
 void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
-    // The window stands before its first place is filled: somebody who starts the program sees at once that it does.
+    // The window stands before anything is in it: somebody who starts the program sees at once that it does. Words and
+    // pictures wait for the fonts.
     if (m_isFilled) return;
     // Queued until all of it is painted, then a turn of the event loop later.
     QMetaObject::invokeMethod(
@@ -127,10 +132,17 @@ void MainWindow::paintEvent(QPaintEvent* event) {
 void MainWindow::fill() {
     if (m_isFilled) return;
     m_isFilled = true;
+    build();
     m_presenter.openLast();
     goTo(0);
     refreshUndo();
     greet();
+    if (m_untold) tell(*std::exchange(m_untold, std::nullopt));
+}
+
+desk::MessageBar& MainWindow::messages() {
+    fill();
+    return *m_messages;
 }
 
 counter::CounterPage& MainWindow::counterPage() {
@@ -384,6 +396,10 @@ void MainWindow::rebuildPages() {
 }
 
 void MainWindow::tell(const base::Error& error) {
+    if (!m_messages) {
+        m_untold = error;
+        return;
+    }
     const auto sentence = QString::fromStdString(error.detail);
     m_trouble = sentence;
     m_messages->tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });

@@ -51,7 +51,7 @@ class MainWindow : public QMainWindow {
     counter::CounterPresenter& presenter();
     session::BookSession& session() { return m_session; }
     /// What concerns the book, above whatever place one is in.
-    desk::MessageBar& messages() { return *m_messages; }
+    desk::MessageBar& messages();
     void goTo(int place);
     /// Counts a cut file and shows it; a file that cannot be read leaves everything as it is and says so.
     void countFile(const QString& file);
@@ -68,6 +68,7 @@ class MainWindow : public QMainWindow {
     void dropEvent(QDropEvent* event) override;
 
   private:
+    void build();
     void buildRail();
     jobs::JobsPage* makeJobs();
     /// `lookFor` gives the focus to what one looks for something with in that place.
@@ -121,8 +122,9 @@ class MainWindow : public QMainWindow {
     desk::Rail* m_rail = nullptr;
     QToolButton* m_bookButton = nullptr;
     desk::MessageBar* m_messages = nullptr;
-    QString m_unread;  ///< what was said of an entry elsewhere that cannot be read
-    QString m_trouble; ///< what could not be read or kept, until something is kept again
+    std::optional<base::Error> m_untold; ///< until there is something to say it in
+    QString m_unread;                    ///< what was said of an entry elsewhere that cannot be read
+    QString m_trouble;                   ///< what could not be read or kept, until something is kept again
     QStackedWidget* m_stack = nullptr;
     counter::CounterPage* m_counter = nullptr;
     bool m_isFilled = false; ///< the first place stands

@@ -25,7 +25,7 @@ int main(int argc, char** argv) {
     QApplication app(argc, argv);
     auto first =
         std::async(std::launch::async, sp::program::openFirstBook, QString::fromLocal8Bit(argc > 1 ? argv[1] : ""));
-    sp::desk::Theme theme(app);
+    sp::desk::Theme theme(app, sp::desk::Scheme::System, sp::desk::Theme::Fonts::Later);
     sp::desk::DialogPrompter prompter;
     sp::program::Launcher launcher(theme, prompter);
     if (const auto started = launcher.start(first.get()); !started) {
