@@ -12,6 +12,7 @@
 #include <QTextLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace sp::counter {
 
@@ -81,14 +82,31 @@ void SlipLines::addRow(Row row, int height, int line) {
     row.top = m_height;
     row.lead = desk::scaled(height);
     row.line = line;
-    const auto font = fontOf(row);
-    row.words = wrapped(row.text, font, wordsOf(row, 0).width());
-    row.height = row.lead + (static_cast<int>(row.words.size()) - 1) * QFontMetrics(font).lineSpacing();
+    // At each key one row changes; measuring the words of all of them again would be most of the work.
+    const auto at = m_rows.size();
+    if (at < m_before.size() && isLaidLike(m_before[at], row)) {
+        row.words = std::move(m_before[at].words);
+        row.height = row.lead + m_before[at].height - m_before[at].lead;
+    } else {
+        const auto font = fontOf(row);
+        row.words = wrapped(row.text, font, wordsOf(row, 0).width());
+        row.height = row.lead + (static_cast<int>(row.words.size()) - 1) * QFontMetrics(font).lineSpacing();
+    }
     m_height += row.height;
     m_rows.push_back(std::move(row));
 }
 
+bool SlipLines::isLaidLike(const Row& before, const Row& now) {
+    const bool sameRoom =
+        before.kind == Row::Kind::Title ? before.amount == now.amount : before.amount.isEmpty() == now.amount.isEmpty();
+    return before.kind == now.kind && before.text == now.text && sameRoom &&
+           before.left.isEmpty() == now.left.isEmpty() && before.each.isEmpty() == now.each.isEmpty();
+}
+
 void SlipLines::layRows() {
+    const int width = viewport()->width();
+    m_before = width == m_laidWidth ? std::exchange(m_rows, {}) : std::vector<Row>();
+    m_laidWidth = width;
     m_rows.clear();
     m_height = desk::scaled(14);
     if (m_content) {
@@ -209,7 +227,9 @@ void SlipLines::resizeEvent(QResizeEvent* event) {
 
 void SlipLines::changeEvent(QEvent* event) {
     QAbstractScrollArea::changeEvent(event);
-    if (event->type() == QEvent::FontChange) layRows();
+    if (event->type() != QEvent::FontChange) return;
+    m_laidWidth = -1;
+    layRows();
 }
 
 } // namespace sp::counter

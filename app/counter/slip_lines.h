@@ -40,6 +40,8 @@ class SlipLines : public QAbstractScrollArea {
 
     void layRows();
     void addRow(Row row, int height, int line);
+    /// Whether the words of both stand in the same lines.
+    static bool isLaidLike(const Row& before, const Row& now);
     /// Says the rows to a screen reader, which cannot see what is drawn.
     void describe();
     void showCurrent();
@@ -51,6 +53,8 @@ class SlipLines : public QAbstractScrollArea {
     const paper::SheetContent* m_content = nullptr;
     int m_current = -1;
     std::vector<Row> m_rows;
+    std::vector<Row> m_before; ///< as laid the last time, at the same width
+    int m_laidWidth = -1;
     int m_height = 0;
 };
 
