@@ -73,6 +73,11 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     m_find = new desk::FindField(m_formatter, this);
     m_find->setObjectName(QStringLiteral("findSupply"));
     column->addWidget(new desk::FieldBox(tr("&Find by name or kind"), m_find, this));
+    m_nothing = new desk::TextLabel(tr("Nothing here is called that."), desk::TextSize::Body, desk::Role::Muted,
+                                    desk::Weight::Plain, this);
+    m_nothing->setObjectName(QStringLiteral("nothingFound"));
+    m_nothing->setWordWrap(true);
+    column->addWidget(m_nothing);
     m_list = new QListView(this);
     m_list->setObjectName(QStringLiteral("supplies"));
     m_list->setAccessibleName(tr("Materials, kits and suppliers"));
@@ -84,11 +89,6 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
         new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
     m_find->setList(m_list);
     column->addWidget(m_list, 1);
-    m_nothing = new desk::TextLabel(tr("Nothing here is called that."), desk::TextSize::Body, desk::Role::Muted,
-                                    desk::Weight::Plain, this);
-    m_nothing->setObjectName(QStringLiteral("nothingFound"));
-    m_nothing->setWordWrap(true);
-    column->addWidget(m_nothing);
     auto* add = new QPushButton(tr("&New"), this);
     add->setObjectName(QStringLiteral("newSupply"));
     desk::makePrimary(*add);
