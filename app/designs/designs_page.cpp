@@ -56,6 +56,11 @@ void DesignsPage::buildList(QVBoxLayout* column) {
     m_find = new desk::FindField(m_formatter, this);
     m_find->setObjectName(QStringLiteral("findDesign"));
     column->addWidget(new desk::FieldBox(tr("&Find by name"), m_find, this));
+    m_nothing =
+        new desk::TextLabel(tr("No design is called that."), TextSize::Body, Role::Muted, desk::Weight::Plain, this);
+    m_nothing->setObjectName(QStringLiteral("nothingFound"));
+    m_nothing->setWordWrap(true);
+    column->addWidget(m_nothing);
     m_list = new QListView(this);
     m_list->setObjectName(QStringLiteral("designs"));
     m_list->setAccessibleName(tr("Designs"));
@@ -67,11 +72,6 @@ void DesignsPage::buildList(QVBoxLayout* column) {
         new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
     m_find->setList(m_list);
     column->addWidget(m_list, 1);
-    m_nothing =
-        new desk::TextLabel(tr("No design is called that."), TextSize::Body, Role::Muted, desk::Weight::Plain, this);
-    m_nothing->setObjectName(QStringLiteral("nothingFound"));
-    m_nothing->setWordWrap(true);
-    column->addWidget(m_nothing);
     auto* add = new QPushButton(tr("&New design"), this);
     add->setObjectName(QStringLiteral("newDesign"));
     desk::makePrimary(*add);
