@@ -131,10 +131,60 @@ void findLeft(CutSheet& sheet, const CutList& list, const layout::Sheet& size) {
     }
 }
 
-std::vector<layout::MixedPiece> mixedOf(const CutList& list) {
-    std::vector<layout::MixedPiece> pieces;
-    for (const auto& piece : list.pieces) pieces.push_back({piece.name, piece.size, piece.count});
-    return pieces;
+/// The sizes of a list, each once, and how what was laid of a size is dealt out to the pieces that have it.
+class Sizes {
+  public:
+    explicit Sizes(const CutList& list)
+        : m_list(list) {
+        const bool mayTurn = !list.material.sheet.oneWay;
+        for (std::size_t i = 0; i < list.pieces.size(); ++i) {
+            const auto& piece = list.pieces[i];
+            const layout::Piece across{piece.size.height, piece.size.width};
+            const auto same = std::find_if(m_mixed.begin(), m_mixed.end(), [&](const layout::MixedPiece& other) {
+                return other.size == piece.size || (mayTurn && other.size == across);
+            });
+            const auto at = static_cast<std::size_t>(same - m_mixed.begin());
+            if (same == m_mixed.end()) {
+                m_mixed.push_back({piece.name, piece.size, piece.count});
+                m_pieces.push_back({i});
+            } else {
+                same->count += piece.count;
+                m_pieces[at].push_back(i);
+            }
+        }
+        m_dealt.resize(list.pieces.size());
+        m_next.resize(m_mixed.size());
+    }
+
+    const std::vector<layout::MixedPiece>& mixed() const { return m_mixed; }
+
+    /// The next place of that size, in the order in which sheets are cut.
+    CutPlace deal(std::size_t size, layout::Position at) {
+        auto& next = m_next[size];
+        while (m_dealt[m_pieces[size][next]] == m_list.pieces[m_pieces[size][next]].count) ++next;
+        const auto piece = m_pieces[size][next];
+        ++m_dealt[piece];
+        if (m_list.pieces[piece].size != m_mixed[size].size) at.turned = !at.turned;
+        return {piece, at};
+    }
+
+  private:
+    const CutList& m_list;
+    std::vector<layout::MixedPiece> m_mixed;
+    std::vector<std::vector<std::size_t>> m_pieces; ///< of each size
+    std::vector<std::int64_t> m_dealt;              ///< of each piece
+    std::vector<std::size_t> m_next;                ///< of each size, into m_pieces
+};
+
+/// What was laid, sheet by sheet and on a sheet from its left to its right, with the pieces it is.
+std::vector<std::vector<CutPlace>> dealt(std::vector<layout::Placement> laid, std::size_t sheets, Sizes& sizes) {
+    std::sort(laid.begin(), laid.end(), [](const layout::Placement& a, const layout::Placement& b) {
+        return std::tuple(a.sheet, a.at.x, a.at.y) < std::tuple(b.sheet, b.at.x, b.at.y);
+    });
+    std::vector<std::vector<CutPlace>> places(sheets);
+    for (const auto& placed : laid)
+        places[static_cast<std::size_t>(placed.sheet)].push_back(sizes.deal(placed.piece, placed.at));
+    return places;
 }
 
 /// Sheets cut alike become one, the one with most left last.
@@ -199,31 +249,27 @@ base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& ef
     const layout::FitRules rules{traits.margin, traits.gap, traits.oneWay};
     CutPlan plan;
     plan.list = list;
+    Sizes sizes(list);
     if (traits.form == catalogue::SheetForm::Roll) {
-        const auto roll = layout::packRoll(traits.width, mixedOf(list), rules, effort);
+        const auto roll = layout::packRoll(traits.width, sizes.mixed(), rules, effort);
         if (!roll) return base::fail(inMaterial(roll.error(), list.material));
         plan.count = plan.bound = 1;
         plan.length = roll->length;
         plan.lengthBound = roll->bound;
         plan.proven = roll->proven;
-        std::vector<CutPlace> places;
-        for (const auto& placed : roll->placements) places.push_back({placed.piece, placed.at});
-        gather(plan, {std::move(places)}, {traits.width, roll->length});
+        gather(plan, dealt(roll->placements, 1, sizes), {traits.width, roll->length});
         return plan;
     }
     // Every sheet costs the same one unit: the cheapest plan is the one with the fewest sheets.
     const layout::Sheet size{traits.width, traits.height};
     const std::vector<layout::MixedSheet> kinds{
         {list.material.name, size, units::Money::fromMicros(units::kMicrosPerUnit), std::nullopt}};
-    const auto packed = layout::packSheets(kinds, mixedOf(list), rules, effort);
+    const auto packed = layout::packSheets(kinds, sizes.mixed(), rules, effort);
     if (!packed) return base::fail(inMaterial(packed.error(), list.material));
     plan.count = static_cast<std::int64_t>(packed->sheets.size());
     plan.bound = std::min(plan.count, std::max(packed->sheetBound, packed->costBound.micros() / units::kMicrosPerUnit));
     plan.proven = plan.count == plan.bound;
-    std::vector<std::vector<CutPlace>> sheets(packed->sheets.size());
-    for (const auto& placed : packed->placements)
-        sheets[static_cast<std::size_t>(placed.sheet)].push_back({placed.piece, placed.at});
-    gather(plan, std::move(sheets), size);
+    gather(plan, dealt(packed->placements, packed->sheets.size(), sizes), size);
     return plan;
 }
 

@@ -69,7 +69,8 @@ struct CutPlan {
     friend bool operator==(const CutPlan&, const CutPlan&) = default;
 };
 
-/// The same list and number of steps always give the same plan. Errors: layout's, naming piece and material.
+/// Equal sizes are laid as one kind and dealt out in the order of the list. The same list and number of steps always
+/// give the same plan. Errors: layout's, naming piece and material.
 base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& effort);
 
 } // namespace sp::costing

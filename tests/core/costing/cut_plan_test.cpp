@@ -161,6 +161,24 @@ TEST(CutPlan, sheetsCutAlikeAreOneWithTheirNumber) {
     EXPECT_LE(plan->sheets.size(), 2U);
 }
 
+TEST(CutPlan, equalPiecesOfSeveralNamesFillSheetsTogether) {
+    // Twelve names with two pieces each of 5 3/8 × 4 3/8 in. Four lie on
+    // 9 × 12 in (two by 4 3/8 across 9 in, two by 5 3/8 along 12 in), so 24 take six sheets.
+    const auto book = sample::priceBook();
+    std::vector<catalogue::OrderLine> lines;
+    for (int i = 0; i < 12; ++i) {
+        auto& line = lines.emplace_back(crest(2));
+        line.title = "Crest " + std::to_string(i);
+        line.width = Length::fromInch64ths(5 * 64 + 24);
+        line.height = Length::fromInch64ths(4 * 64 + 24);
+    }
+    const auto lists = cutLists(lines, book);
+    const auto plan = planCut(*listOf(*lists, "Backing"), {});
+    ASSERT_TRUE(plan.has_value());
+    expectSound(*plan);
+    EXPECT_EQ(plan->count, 6);
+}
+
 TEST(CutPlan, saysWhatNoPlanCanBeat) {
     // Nine squares of 5 in on 9 × 12 in: no two lie side by side across 9 in, two lie along 12 in.
     auto book = sample::priceBook();
