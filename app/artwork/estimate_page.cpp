@@ -59,7 +59,6 @@ void EstimatePage::buildPicture(QVBoxLayout* column) {
     head->setSpacing(8);
     m_heading = desk::pageTitle({}, this);
     m_heading->setObjectName(QStringLiteral("estimateCount"));
-    m_heading->setWordWrap(true);
     head->addWidget(m_heading, 1);
     m_view = new ArtworkView(this);
     m_view->setObjectName(QStringLiteral("estimateView"));

@@ -2,11 +2,11 @@
 #include "app/artwork/page_parts.h"
 
 #include "app/desk/bench_style.h"
+#include "app/desk/scroll_page.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -35,24 +35,14 @@ QToolButton* toolButton(const QString& word, const QString& what, const char* na
 
 SideCard::SideCard(QWidget* parent)
     : Card(parent)
-    , m_entries(new QVBoxLayout)
     , m_foot(new QVBoxLayout) {
     setMinimumWidth(kLeastSideWidth);
     setMaximumWidth(desk::scaled(kSideWidth));
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(1, 1, 1, 1);
-    auto* scroll = new QScrollArea(this);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->viewport()->setAutoFillBackground(false);
-    auto* body = new QWidget(scroll);
-    body->setLayout(m_entries);
-    m_entries->setContentsMargins(20, 20, 20, 12);
-    m_entries->setSpacing(12);
-    scroll->setWidget(body);
-    body->setAutoFillBackground(false);
+    auto* scroll = new desk::ScrollPage({20, 20, 20, 12}, this);
+    m_entries = scroll->column();
     column->addWidget(scroll, 1);
     m_foot->setContentsMargins(20, 0, 20, 20);
     m_foot->setSpacing(8);

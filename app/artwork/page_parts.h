@@ -24,7 +24,7 @@ class SideCard : public desk::Card {
     QSize sizeHint() const override;
 
   private:
-    QVBoxLayout* m_entries;
+    QVBoxLayout* m_entries = nullptr;
     QVBoxLayout* m_foot;
 };
 

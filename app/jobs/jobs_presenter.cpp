@@ -2,6 +2,7 @@
 #include "app/jobs/jobs_presenter.h"
 
 #include <algorithm>
+#include <map>
 
 namespace sp::jobs {
 
@@ -75,14 +76,17 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
 
 base::Result<std::vector<catalogue::OrderLine>> JobsPresenter::linesOf(const std::vector<int>& rows) {
     std::vector<catalogue::OrderLine> lines;
+    std::map<std::string, int> drafts; // so many of a name so far
     for (const int row : rows) {
         if (row < 0 || row >= static_cast<int>(m_jobs.size())) continue;
         const auto& job = m_jobs[static_cast<std::size_t>(row)];
         auto quote = m_session.read([&](db::Book& book) { return book.quote(job.id); });
         if (!quote) return base::fail(quote.error());
-        const auto whose = !job.number.empty()    ? job.number
-                           : job.customer.empty() ? tr("Draft").toStdString()
-                                                  : tr("Draft for %1").arg(job.customer.c_str()).toStdString();
+        auto whose = !job.number.empty()    ? job.number
+                     : job.customer.empty() ? tr("Draft").toStdString()
+                                            : tr("Draft for %1").arg(job.customer.c_str()).toStdString();
+        if (job.number.empty())
+            if (const int same = ++drafts[whose]; same > 1) whose += " (" + std::to_string(same) + ")";
         for (auto& line : quote->order.lines) {
             if (rows.size() > 1) line.title = whose + ", " + line.title;
             lines.push_back(std::move(line));

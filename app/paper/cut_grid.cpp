@@ -109,8 +109,9 @@ std::vector<CutGrid> cutGrids(const costing::CutPlan& plan, const costing::CutSh
 
 QString inWords(const CutGrid& grid, const PlanWords& words) {
     QString said =
-        QStringLiteral("%1, %2: %3 from the left, %4 from the top")
-            .arg(pieceMark(grid.piece), words.size(grid.size), words.length(grid.left), words.length(grid.top));
+        QStringLiteral("%1, %2%3: %4 from the left, %5 from the top")
+            .arg(pieceMark(grid.piece), words.size(grid.size), grid.turned ? QStringLiteral(", turned") : QString(),
+                 words.length(grid.left), words.length(grid.top));
     if (grid.across > 1)
         said +=
             QStringLiteral("; %1 across, one every %2").arg(words.count(grid.across), words.length(grid.everyAcross));

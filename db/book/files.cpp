@@ -53,7 +53,8 @@ fs::path resolved(const fs::path& file) {
         refuse(Code::Missing, file.string(),
                fmt::format("There is no job book “{}”; choose another file or make a new book.", file.string()));
     if (!fs::is_regular_file(path, error))
-        refuse(Code::Foreign, file.string(), fmt::format("“{}” is not a job book but a folder or device; choose a file.", file.string()));
+        refuse(Code::Foreign, file.string(),
+               fmt::format("“{}” is not a job book but a folder or device; choose a file.", file.string()));
     return path;
 }
 

@@ -46,7 +46,8 @@ TEST(CutGrid, aTallSheetIsMeasuredAsItIsDrawnAcross) {
     ASSERT_EQ(grids.size(), 1U);
     // Drawn with its 300 mm across: what was 30 mm up is 30 mm from the left, what ended at 90 of 200 mm ends 110 mm
     // below the upper edge.
-    EXPECT_EQ(paper::inWords(grids[0], kMillimetres), "A, 50 × 80 mm: 30 mm from the left, 110 mm from the top");
+    EXPECT_EQ(paper::inWords(grids[0], kMillimetres),
+              "A, 50 × 80 mm, turned: 30 mm from the left, 110 mm from the top");
 }
 
 TEST(CutGrid, whatDoesNotFitTheRowsStandsByItself) {
