@@ -5,9 +5,7 @@
 #include "app/desk/bench_style.h"
 
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QShortcut>
-#include <QStandardItemModel>
 #include <QVBoxLayout>
 
 namespace sp::buying {
@@ -44,16 +42,15 @@ StaircasePanel::StaircasePanel(BuyingPresenter& presenter, const desk::Formatter
     m_picture = new StaircasePicture(formatter, m_sides);
     m_picture->setObjectName(QStringLiteral("stairs"));
     m_sides->addWidget(m_picture);
-    m_table = new QTableView(m_sides);
+    m_table = new desk::FiguresTable(tr("Cost of one piece by quantity"),
+                                     {{tr("Pieces"), true},
+                                      {tr("Kits, each"), true},
+                                      {tr("Bulk, each"), true},
+                                      {tr("Mix, each"), true},
+                                      {tr("Cheapest")},
+                                      {tr("Proven")}},
+                                     m_sides);
     m_table->setObjectName(QStringLiteral("stairFigures"));
-    m_table->setAccessibleName(tr("Cost of one piece by quantity"));
-    m_model = new QStandardItemModel(this);
-    m_table->setModel(m_model);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setFrameShape(QFrame::NoFrame);
-    m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_sides->addWidget(m_table);
     column->addWidget(m_sides);
     m_words = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Plain, this);
@@ -96,29 +93,23 @@ void StaircasePanel::showMarked() {
 }
 
 void StaircasePanel::fillTable() {
-    m_model->clear();
-    m_model->setHorizontalHeaderLabels(
-        {tr("Pieces"), tr("Kits, each"), tr("Bulk, each"), tr("Mix, each"), tr("Cheapest"), tr("Proven")});
+    std::vector<QStringList> rows;
     const auto& curve = m_presenter.curve();
-    if (!curve) return;
-    const auto figure = [](const QString& text) {
-        auto* item = new QStandardItem(text);
-        item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        return item;
-    };
-    for (const auto& point : curve->points) {
+    for (const auto& point : curve ? curve->points : std::vector<supply::StaircasePoint>{}) {
         if (point.pieces > m_presenter.horizon()) break;
         const auto each = [&](const supply::WayCost& cost) {
             const auto money = eachOf(cost, point.pieces);
-            return figure(money ? m_formatter.money(*money) : QStringLiteral("—"));
+            return money ? m_formatter.money(*money) : QStringLiteral("—");
         };
         const auto winner = point.winner ? nameOf(*point.winner) : point.mix.cost ? tr("Nothing to buy") : tr("No way");
-        m_model->appendRow({figure(m_formatter.count(units::Count::of(point.pieces))), each(point.kits),
-                            each(point.bulk), each(point.mix), new QStandardItem(winner),
-                            new QStandardItem(point.proven ? tr("yes") : tr("no"))});
+        rows.push_back({m_formatter.count(units::Count::of(point.pieces)), each(point.kits), each(point.bulk),
+                        each(point.mix), winner, point.proven ? tr("yes") : tr("no")});
     }
+    m_table->setRows(rows);
     const auto row = static_cast<int>(m_picture->marked()) - 1;
-    if (row >= 0 && row < m_model->rowCount()) m_table->setCurrentIndex(m_model->index(row, 0));
+    if (row < 0 || row >= m_table->model()->rowCount()) return;
+    m_table->setCurrentIndex(m_table->model()->index(row, 0));
+    m_table->scrollTo(m_table->currentIndex(), QAbstractItemView::PositionAtCenter);
 }
 
 } // namespace sp::buying

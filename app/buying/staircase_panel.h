@@ -5,11 +5,10 @@
 #include "app/buying/staircase_picture.h"
 #include "app/desk/card.h"
 
+#include "app/desk/figures_table.h"
+
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QTableView>
-
-class QStandardItemModel;
 
 namespace sp::buying {
 
@@ -31,8 +30,7 @@ class StaircasePanel : public desk::Card {
     BuyingPresenter& m_presenter;
     const desk::Formatter& m_formatter;
     StaircasePicture* m_picture = nullptr;
-    QTableView* m_table = nullptr;
-    QStandardItemModel* m_model = nullptr;
+    desk::FiguresTable* m_table = nullptr;
     QStackedWidget* m_sides = nullptr;
     QPushButton* m_turn = nullptr;
     QPushButton* m_print = nullptr;

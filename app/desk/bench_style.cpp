@@ -214,7 +214,8 @@ void BenchStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         if (option->state & (State_MouseOver | State_Sunken | State_On))
             roundedBox(*painter, box, kFieldRadius, colour(Role::JewelSoft), colour(Role::Jewel), 0);
     } else if (element == PE_FrameFocusRect) {
-        if (!qobject_cast<const QPushButton*>(widget))
+        // A table outlines the row (RowTable).
+        if (!qobject_cast<const QPushButton*>(widget) && !qobject_cast<const QTableView*>(widget))
             roundedBox(*painter, box, 4, Qt::NoBrush, colour(Role::Jewel), 2);
     } else if (element == PE_IndicatorCheckBox || element == PE_IndicatorItemViewItemCheck) {
         drawIndicator(*painter, box, option->state, false);
@@ -348,6 +349,9 @@ QSize BenchStyle::sizeFromContents(ContentsType type, const QStyleOption* option
     } else if (type == CT_ItemViewItem) {
         out.setHeight(std::max(out.height(), scaled(36)));
     } else if (type == CT_HeaderSection) {
+        if (const auto* head = qstyleoption_cast<const QStyleOptionHeader*>(option))
+            out.setWidth(QFontMetrics(textFont(TextSize::Small)).horizontalAdvance(head->text) +
+                         2 * (kHeadPadding + pixelMetric(PM_HeaderMargin, option, widget)) + 2);
         out.setHeight(scaled(32));
     } else if (type == CT_CheckBox || type == CT_RadioButton) {
         out.setHeight(std::max(out.height(), scaled(24)));

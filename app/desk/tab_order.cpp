@@ -21,8 +21,8 @@ class StopWalk {
         if (!isRoot && (widget.isWindow() || widget.isHidden())) return;
         m_seen.insert(&widget);
         if (!isRoot && widget.isEnabled() && (widget.focusPolicy() & Qt::TabFocus)) {
-            stops.push_back(&widget); // what is inside it is its own affair
-            return;
+            stops.push_back(&widget);
+            if (!qobject_cast<QScrollArea*>(&widget)) return; // what is inside it is its own affair
         }
         if (auto* area = qobject_cast<QAbstractScrollArea*>(&widget)) {
             auto* scroll = qobject_cast<QScrollArea*>(area);
@@ -74,12 +74,15 @@ std::vector<QWidget*> tabStops(const QWidget& root) {
     return walk.stops;
 }
 
-QWidget* nextTabStop(const QWidget& root, bool next) {
+bool moveFocus(const QWidget& root, bool next) {
     const auto stops = tabStops(root);
     const auto at = std::find(stops.begin(), stops.end(), QApplication::focusWidget());
-    if (at == stops.end()) return nullptr;
-    if (next) return at + 1 == stops.end() ? stops.front() : *(at + 1);
-    return at == stops.begin() ? stops.back() : *(at - 1);
+    if (at == stops.end()) return false;
+    auto* stop =
+        next ? (at + 1 == stops.end() ? stops.front() : *(at + 1)) : (at == stops.begin() ? stops.back() : *(at - 1));
+    stop->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    scrollTo(*stop);
+    return true;
 }
 
 void scrollTo(QWidget& widget) {

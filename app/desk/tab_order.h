@@ -12,8 +12,9 @@ namespace sp::desk {
 /// time, so that rows built anew stand where they are seen, not where Qt appends what was made last.
 std::vector<QWidget*> tabStops(const QWidget& root);
 
-/// The stop after (before) the one that has the focus, round the end; null when that is none of them.
-QWidget* nextTabStop(const QWidget& root, bool next);
+/// Gives the focus to the stop after (before) the one that has it, round the end, and scrolls it into view; false when
+/// none of them has it.
+bool moveFocus(const QWidget& root, bool next);
 
 /// Scrolls whatever `widget` lies in so that it is seen.
 void scrollTo(QWidget& widget);

@@ -162,14 +162,19 @@ std::vector<int> JobsPage::chosenRows() const {
 
 void JobsPage::showPlan() {
     const auto rows = chosenRows();
-    auto lines = m_presenter.linesOf(rows);
-    if (!lines) return; // the window says why
+    auto cutting = m_presenter.cuttingOf(rows);
+    if (!cutting) return; // the window says why
     const auto* job = m_presenter.current();
     const auto title = rows.size() > 1               ? tr("%1 jobs").arg(rows.size())
                        : !job || job->number.empty() ? tr("this draft")
                                                      : tr("quote %1").arg(QString::fromStdString(job->number));
-    auto* dialog =
-        new plans::PlanDialog({title, std::move(*lines), false}, m_presenter.prices(), m_formatter, window());
+    plans::PlanQuestion question{title, std::move(cutting->lines), false};
+    QStringList removed;
+    for (const auto& name : cutting->removed) removed << QString::fromStdString(name);
+    if (!removed.isEmpty())
+        question.note =
+            tr("No longer in Supplies, so laid as the quote has it: %1.").arg(removed.join(QStringLiteral(", ")));
+    auto* dialog = new plans::PlanDialog(std::move(question), std::move(cutting->prices), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -8,6 +8,25 @@ namespace sp::jobs {
 
 using db::Stage;
 
+namespace {
+
+/// Adds what the order is made of and the book no longer holds, as the quote froze it.
+void addRemoved(Cutting& cutting, const catalogue::Order& order, const catalogue::PriceBook& frozen) {
+    const auto add = [&](const base::Id& id) {
+        const auto* material = cutting.prices.find(id) ? nullptr : frozen.find(id);
+        if (material) cutting.prices.materials.emplace(id, *material);
+        return material;
+    };
+    for (const auto& line : order.lines) {
+        for (const auto& stone : line.stones) add(stone.material);
+        if (line.customersGarment) continue;
+        if (const auto* onto = add(line.onto); onto && onto->material.kind != catalogue::MaterialKind::Blank)
+            cutting.removed.push_back(onto->material.name);
+    }
+}
+
+} // namespace
+
 JobsPresenter::JobsPresenter(session::BookSession& session, QObject* parent)
     : QObject(parent)
     , m_session(session) {
@@ -74,8 +93,9 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
                                   m_session.fits(), style);
 }
 
-base::Result<std::vector<catalogue::OrderLine>> JobsPresenter::linesOf(const std::vector<int>& rows) {
-    std::vector<catalogue::OrderLine> lines;
+base::Result<Cutting> JobsPresenter::cuttingOf(const std::vector<int>& rows) {
+    Cutting cutting;
+    cutting.prices = m_session.prices({});
     std::map<std::string, int> drafts; // so many of a name so far
     for (const int row : rows) {
         if (row < 0 || row >= static_cast<int>(m_jobs.size())) continue;
@@ -87,12 +107,13 @@ base::Result<std::vector<catalogue::OrderLine>> JobsPresenter::linesOf(const std
                                             : tr("Draft for %1").arg(job.customer.c_str()).toStdString();
         if (job.number.empty())
             if (const int same = ++drafts[whose]; same > 1) whose += " (" + std::to_string(same) + ")";
+        if (quote->frozen) addRemoved(cutting, quote->order, *quote->frozen);
         for (auto& line : quote->order.lines) {
             if (rows.size() > 1) line.title = whose + ", " + line.title;
-            lines.push_back(std::move(line));
+            cutting.lines.push_back(std::move(line));
         }
     }
-    return lines;
+    return cutting;
 }
 
 void JobsPresenter::refresh() {

@@ -15,6 +15,16 @@ namespace sp::jobs {
 /// So many quotes are read at first; when the end of the list is looked at, twice as many.
 inline constexpr std::int64_t kFirstJobs = 200;
 
+/// Jobs to be cut together.
+struct Cutting {
+    /// Each named with its job's number (a draft: with its customer) where there are several jobs.
+    std::vector<catalogue::OrderLine> lines;
+    /// What they are cut from: the materials as they are today, since today's sheets are on the shelf. A material that
+    /// was removed since a quote was given is as that quote has it.
+    catalogue::PriceBook prices;
+    std::vector<std::string> removed; ///< the names of those, of what lines are made on
+};
+
 /// What is decided at the Jobs place: which quotes are listed, which one is looked at, and where it stands. It reads
 /// the book when told to (`refresh`), not at each of its changes, so that a place nobody sees costs nothing.
 class JobsPresenter : public QObject {
@@ -47,11 +57,8 @@ class JobsPresenter : public QObject {
     /// said.
     base::Result<pricing::PriceComparison> changesSince(const units::NumberStyle& style);
 
-    /// The lines of the jobs in these rows, each named with its job's number (a draft: with its customer), to be cut
-    /// together; why not, when the book does not say.
-    base::Result<std::vector<catalogue::OrderLine>> linesOf(const std::vector<int>& rows);
-    /// What the lines are cut from.
-    catalogue::PriceBook prices() { return m_session.prices({}); }
+    /// What the jobs in these rows need cut, together; why not, when the book does not say.
+    base::Result<Cutting> cuttingOf(const std::vector<int>& rows);
 
     void setFilter(const QString& text);
     /// Reads the list anew.

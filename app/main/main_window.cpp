@@ -112,11 +112,7 @@ MainWindow::~MainWindow() { delete takeCentralWidget(); }
 
 /// Tab goes where the eye goes: Qt's own chain follows the order in which things were made.
 bool MainWindow::focusNextPrevChild(bool next) {
-    auto* stop = desk::nextTabStop(*this, next);
-    if (!stop) return QMainWindow::focusNextPrevChild(next);
-    stop->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
-    desk::scrollTo(*stop);
-    return true;
+    return desk::moveFocus(*this, next) || QMainWindow::focusNextPrevChild(next);
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {

@@ -107,16 +107,24 @@ std::vector<CutGrid> cutGrids(const costing::CutPlan& plan, const costing::CutSh
     return grids;
 }
 
-QString inWords(const CutGrid& grid, const PlanWords& words) {
-    QString said =
-        QStringLiteral("%1, %2%3: %4 from the left, %5 from the top")
-            .arg(pieceMark(grid.piece), words.size(grid.size), grid.turned ? QStringLiteral(", turned") : QString(),
-                 words.length(grid.left), words.length(grid.top));
-    if (grid.across > 1)
-        said +=
-            QStringLiteral("; %1 across, one every %2").arg(words.count(grid.across), words.length(grid.everyAcross));
-    if (grid.down > 1)
-        said += QStringLiteral("; %1 down, one every %2").arg(words.count(grid.down), words.length(grid.everyDown));
+QString pieceOf(const CutGrid& grid, const costing::CutList& list) {
+    return QStringLiteral("%1 %2").arg(pieceMark(grid.piece), QString::fromStdString(list.pieces[grid.piece].name));
+}
+
+QString sizeOf(const CutGrid& grid, const PlanWords& words) {
+    return words.size(grid.size) + (grid.turned ? QStringLiteral(", turned") : QString());
+}
+
+QString stepsOf(std::int64_t count, units::Length every, const PlanWords& words) {
+    if (count == 1) return words.count(count);
+    return QStringLiteral("%1, every %2").arg(words.count(count), words.length(every));
+}
+
+QString inWords(const CutGrid& grid, const costing::CutList& list, const PlanWords& words) {
+    QString said = QStringLiteral("%1, %2: %3 from the left, %4 from the top")
+                       .arg(pieceOf(grid, list), sizeOf(grid, words), words.length(grid.left), words.length(grid.top));
+    if (grid.across > 1) said += QStringLiteral("; across ") + stepsOf(grid.across, grid.everyAcross, words);
+    if (grid.down > 1) said += QStringLiteral("; down ") + stepsOf(grid.down, grid.everyDown, words);
     return said;
 }
 

@@ -73,6 +73,7 @@ class PlanPages {
         paragraph(
             Face::Small, kMutedInk,
             QStringLiteral("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
+        if (!m_input.note.isEmpty()) paragraph(Face::Small, kInk, m_input.note);
         m_y += 6;
         page().rules.push_back({{kPlanSide, m_y}, width(), 0.6, kHairline});
         m_y += 12;
@@ -105,7 +106,7 @@ class PlanPages {
             m_y += m_lettering.leading(Face::Fine);
             for (const auto& grid : cutGrids(plan, sheet)) {
                 need(m_lettering.leading(Face::Fine));
-                paragraph(Face::Fine, kMutedInk, inWords(grid, m_input.words));
+                paragraph(Face::Fine, kMutedInk, inWords(grid, plan.list, m_input.words));
             }
             first += sheet.count;
         }

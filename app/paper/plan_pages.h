@@ -14,6 +14,7 @@ struct PlanSheetInput {
     const catalogue::Shop* shop = nullptr; ///< letterhead, paper and whether it is a demo
     PlanWords words;
     std::vector<costing::CutPlan> plans; ///< one for each material, in the order of printing
+    QString note{};                      ///< a sentence under the title, or none
 };
 
 /// The cutting plan for the bench, upright on the shop's paper: under each material its verdict, its pieces by their

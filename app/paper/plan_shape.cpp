@@ -144,10 +144,17 @@ QString PlanWords::left(const costing::CutPlan& plan) const {
     return QStringLiteral("%1 left %2").arg(size({width, height}), where);
 }
 
-QString PlanWords::sheetName(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const {
+QString PlanWords::sheetNumbers(const costing::CutPlan& plan, const costing::CutSheet& sheet,
+                                std::int64_t first) const {
     if (isRoll(plan)) return QStringLiteral("Roll");
-    if (sheet.count == 1) return QStringLiteral("Sheet %1").arg(count(first));
-    return QStringLiteral("Sheets %1 to %2, cut alike").arg(count(first), count(first + sheet.count - 1));
+    if (sheet.count == 1) return count(first);
+    return QStringLiteral("%1 to %2").arg(count(first), count(first + sheet.count - 1));
+}
+
+QString PlanWords::sheetName(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const {
+    const auto which = sheetNumbers(plan, sheet, first);
+    if (isRoll(plan)) return which;
+    return (sheet.count == 1 ? QStringLiteral("Sheet %1") : QStringLiteral("Sheets %1, cut alike")).arg(which);
 }
 
 } // namespace sp::paper

@@ -60,7 +60,9 @@ struct PlanWords {
     QString verdict(const costing::CutPlan& plan) const;
     /// "4 1/2 × 9 in left of the last sheet".
     QString left(const costing::CutPlan& plan) const;
-    /// "Sheet 4", "Sheets 1 to 3, cut alike", "Roll"; `first` counts from 1.
+    /// "4", "1 to 3", of a roll "Roll"; `first` counts from 1.
+    QString sheetNumbers(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const;
+    /// "Sheet 4", "Sheets 1 to 3, cut alike", "Roll".
     QString sheetName(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const;
 };
 

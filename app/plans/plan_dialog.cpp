@@ -4,9 +4,10 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/field_box.h"
-#include "app/paper/cut_grid.h"
+#include "app/desk/tab_order.h"
 #include "app/paper/plan_pages.h"
 #include "app/paper/preview_dialog.h"
+#include "app/plans/measure_table.h"
 #include "app/plans/plan_picture.h"
 
 #include <QDir>
@@ -27,8 +28,7 @@ namespace {
 
 constexpr int kSheetWidth = 300; ///< of the widest sheet in a plan
 constexpr int kSheetHeight = 220;
-constexpr std::size_t kMostShown = 40;  ///< different sheets of one plan; the rest is on paper
-constexpr std::size_t kMostGrids = 200; ///< said of one plan; the rest is on paper
+constexpr std::size_t kMostShown = 40; ///< different sheets of one plan; the rest is on paper
 
 } // namespace
 
@@ -59,6 +59,12 @@ void PlanDialog::build() {
     m_said->setObjectName(QStringLiteral("planSaid"));
     m_said->setWordWrap(true);
     words->addWidget(m_said);
+    if (!m_question.note.isEmpty()) {
+        auto* note = new desk::TextLabel(m_question.note, TextSize::Small, Role::Warn, Weight::Plain, this);
+        note->setObjectName(QStringLiteral("planNote"));
+        note->setWordWrap(true);
+        words->addWidget(note);
+    }
     words->addStretch(1);
     head->addLayout(words, 1);
     if (m_question.asksPieces) {
@@ -94,7 +100,7 @@ void PlanDialog::build() {
     connect(m_print, &QPushButton::clicked, this, &PlanDialog::showPreview);
     connect(m_measures, &QCheckBox::toggled, this, &PlanDialog::showAnswers);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    resize(desk::scaled(720), desk::scaled(640));
+    resize(desk::scaled(900), desk::scaled(640));
 }
 
 void PlanDialog::say(const QString& sentence) {
@@ -224,31 +230,28 @@ void PlanDialog::addLegend(QVBoxLayout* column, const costing::CutPlan& plan) {
 }
 
 void PlanDialog::addMeasures(QVBoxLayout* column, const costing::CutPlan& plan) {
-    std::int64_t first = 1;
-    std::size_t said = 0;
-    const auto add = [&](const QString& words, Role role, Weight weight) {
-        auto* line = new desk::TextLabel(words, TextSize::Small, role, weight, this);
-        line->setObjectName(QStringLiteral("planMeasure"));
-        line->setWordWrap(true);
-        line->setTextInteractionFlags(Qt::TextSelectableByMouse);
-        column->addWidget(line);
-    };
-    for (const auto& sheet : plan.sheets) {
-        const auto grids = paper::cutGrids(plan, sheet);
-        if (said + grids.size() > kMostGrids) {
-            add(tr("The measures of the other sheets are on the printed plan."), Role::Muted, Weight::Plain);
-            return;
-        }
-        add(m_words.sheetName(plan, sheet, first), Role::Ink, Weight::Strong);
-        for (const auto& grid : grids) add(paper::inWords(grid, m_words), Role::Muted, Weight::Plain);
-        said += grids.size();
-        first += sheet.count;
-    }
+    auto* table = new MeasureTable(plan, m_words, this);
+    connect(table, &desk::FiguresTable::rowChosen, m_scroll, [this, table](const QRect& row) {
+        const QPoint at = table->viewport()->mapTo(m_scroll->widget(), row.center());
+        m_scroll->ensureVisible(at.x(), at.y(), 0, row.height() * 2);
+    });
+    column->addWidget(table);
+    if (table->isWhole()) return;
+    auto* more = new desk::TextLabel(tr("The measures of the other sheets are on the printed plan."), TextSize::Small,
+                                     Role::Muted, Weight::Plain, this);
+    more->setObjectName(QStringLiteral("planMeasuresMore"));
+    column->addWidget(more);
+}
+
+/// Tab goes where the eye goes, also through what was laid just now.
+bool PlanDialog::focusNextPrevChild(bool next) {
+    return desk::moveFocus(*this, next) || QDialog::focusNextPrevChild(next);
 }
 
 void PlanDialog::showPreview() {
     paper::PlanSheetInput input;
     input.title = m_question.title;
+    input.note = m_question.note;
     input.shop = &m_prices.shop;
     input.words = m_words;
     for (const auto& answer : m_planner.answers())

@@ -21,6 +21,7 @@ struct PlanQuestion {
     QString title; ///< "Lantern", "Quote 2026-0042": what the plan is for
     std::vector<catalogue::OrderLine> lines;
     bool asksPieces = false; ///< one line whose number of pieces is typed in the dialog
+    QString note{};          ///< what else must be known of it, in a sentence; also printed
 };
 
 /// How everything that a job needs cut lies on its sheets and rolls, to scale, with the fewest sheets found and what no
@@ -33,6 +34,9 @@ class PlanDialog : public QDialog {
                QWidget* parent = nullptr);
 
     const SheetPlanner& planner() const { return m_planner; }
+
+  protected:
+    bool focusNextPrevChild(bool next) override;
 
   private:
     void build();

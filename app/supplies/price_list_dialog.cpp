@@ -10,7 +10,6 @@
 #include <QFileDialog>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QScrollArea>
 
 namespace sp::supplies {
@@ -51,14 +50,10 @@ void PriceListDialog::build(QVBoxLayout* column) {
     top->addWidget(choose);
     column->addLayout(top);
     buildColumns(column);
-    m_table = new QTableWidget(0, 4, this);
+    m_table = new desk::FiguresTable(
+        tr("What would change"),
+        {{tr("Material")}, {tr("Pack")}, {tr("Price now"), true}, {tr("Price in the list"), true}}, this);
     m_table->setObjectName(QStringLiteral("listChanges"));
-    m_table->setAccessibleName(tr("What would change"));
-    m_table->setHorizontalHeaderLabels({tr("material"), tr("pack"), tr("price now"), tr("price in the list")});
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     column->addWidget(m_table, 1);
     m_sum = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, this);
     m_sum->setObjectName(QStringLiteral("listSum"));
@@ -169,7 +164,7 @@ void PriceListDialog::say(const QString& problem) {
 void PriceListDialog::preview() {
     const auto reading = m_presenter.reading();
     m_take->setEnabled(reading && !(reading->changes.empty() && reading->confirmed.empty()));
-    m_table->setRowCount(0);
+    m_table->setRows({});
     m_troubles->clear();
     if (!reading) {
         m_sum->setText(QString::fromStdString(reading.error().detail));
@@ -196,19 +191,12 @@ void PriceListDialog::preview() {
 }
 
 void PriceListDialog::fillTable(const supply::PriceListReading& reading) {
-    m_table->setRowCount(static_cast<int>(reading.changes.size()));
-    int row = 0;
-    for (const auto& change : reading.changes) {
-        const QStringList cells{QString::fromStdString(change.material), QString::fromStdString(change.pack.name),
-                                change.before ? writePrices(change.before->prices, m_formatter) : tr("new pack"),
-                                writePrices(change.pack.prices, m_formatter)};
-        for (int i = 0; i < cells.size(); ++i) {
-            auto* item = new QTableWidgetItem(cells[i]);
-            if (i >= 2) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-            m_table->setItem(row, i, item);
-        }
-        ++row;
-    }
+    std::vector<QStringList> rows;
+    for (const auto& change : reading.changes)
+        rows.push_back({QString::fromStdString(change.material), QString::fromStdString(change.pack.name),
+                        change.before ? writePrices(change.before->prices, m_formatter) : tr("new pack"),
+                        writePrices(change.pack.prices, m_formatter)});
+    m_table->setRows(rows);
 }
 
 } // namespace sp::supplies

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/desk/figures.h"
+#include "app/desk/figures_table.h"
 #include "app/desk/formatter.h"
 #include "app/supplies/price_list_presenter.h"
 
@@ -9,7 +10,6 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QPushButton>
-#include <QTableWidget>
 #include <QVBoxLayout>
 
 #include <utility>
@@ -43,7 +43,7 @@ class PriceListDialog : public QDialog {
     desk::TextLabel* m_file = nullptr;
     std::vector<std::pair<catalogue::ListColumn, QComboBox*>> m_columns;
     QCheckBox* m_comma = nullptr;
-    QTableWidget* m_table = nullptr;
+    desk::FiguresTable* m_table = nullptr;
     desk::TextLabel* m_sum = nullptr;
     desk::TextLabel* m_troubles = nullptr;
     QPushButton* m_take = nullptr;

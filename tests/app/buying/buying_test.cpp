@@ -202,6 +202,8 @@ TEST_F(Buying, readsTheStaircaseByArrowsAndAsATable) {
     EXPECT_TRUE(table->isVisible());
     EXPECT_EQ(table->model()->headerData(0, Qt::Horizontal).toString(), "Pieces");
     EXPECT_EQ(table->model()->index(23, 2).data().toString(), "1.32");
+    EXPECT_EQ(table->currentIndex().row(), 24); // 25 pieces, as marked
+    EXPECT_TRUE(table->viewport()->rect().contains(table->visualRect(table->currentIndex())));
     key(Qt::Key_T);
     EXPECT_TRUE(picture->isVisible());
 }

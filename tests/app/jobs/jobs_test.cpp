@@ -170,6 +170,34 @@ TEST_F(Jobs, severalAreCutFromTheSameSheets) {
     EXPECT_TRUE(isShared);
 }
 
+TEST_F(Jobs, areCutFromWhatTheQuoteHasWhereItWasRemovedFromSupplies) {
+    const auto quote = give("Lantern", "Juniper Hill Swim Club");
+    const auto base = quote.order.lines[0].onto;
+    const auto name = quote.frozen->find(base)->material.name;
+    const auto done = m_session->change([&](db::Book& book) -> base::Done {
+        const auto kits = *book.kits();
+        for (const auto& kit : kits)
+            if (auto ok = book.removeKit(kit.id); !ok) return ok;
+        const auto designs = *book.designs();
+        for (const auto& design : designs)
+            if (auto ok = book.removeDesign(design.id); !ok) return ok;
+        return book.removeMaterial(base);
+    });
+    ASSERT_TRUE(done) << done.error().detail;
+    ASSERT_EQ(m_session->material(base), nullptr);
+    open();
+    part<QPushButton>("jobPlan")->click();
+    auto* plan = m_page->findChild<plans::PlanDialog*>();
+    ASSERT_NE(plan, nullptr);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !plan->planner().isBusy(); }, 60'000));
+    const auto& answers = plan->planner().answers();
+    ASSERT_FALSE(answers.empty());
+    EXPECT_EQ(answers.back().list.material, quote.frozen->find(base)->material);
+    EXPECT_TRUE(answers.back().plan.has_value());
+    EXPECT_EQ(plan->findChild<QLabel*>(QStringLiteral("planNote"))->text().toStdString(),
+              "No longer in Supplies, so laid as the quote has it: " + name + ".");
+}
+
 TEST_F(Jobs, openAtTheCounterByEnterAndDoubleClick) {
     const auto lantern = give("Lantern", "Juniper Hill Swim Club");
     const auto heron = give("Heron", "Juniper Hill Swim Club");

@@ -33,9 +33,8 @@ TEST(CutGrid, aPlainGridIsOneMeasuredFromTheUpperLeft) {
     const auto grids = paper::cutGrids(plan, sheet);
     ASSERT_EQ(grids.size(), 1U);
     // The upper row ends at 20 + 60 + 50 = 130 mm above the lower edge: 70 mm below the upper one.
-    EXPECT_EQ(paper::inWords(grids[0], kMillimetres),
-              "A, 80 × 50 mm: 10 mm from the left, 70 mm from the top; 3 across, one every 85 mm; 2 down, one every "
-              "60 mm");
+    EXPECT_EQ(paper::inWords(grids[0], plan.list, kMillimetres),
+              "A Fox, 80 × 50 mm: 10 mm from the left, 70 mm from the top; across 3, every 85 mm; down 2, every 60 mm");
 }
 
 TEST(CutGrid, aTallSheetIsMeasuredAsItIsDrawnAcross) {
@@ -46,8 +45,8 @@ TEST(CutGrid, aTallSheetIsMeasuredAsItIsDrawnAcross) {
     ASSERT_EQ(grids.size(), 1U);
     // Drawn with its 300 mm across: what was 30 mm up is 30 mm from the left, what ended at 90 of 200 mm ends 110 mm
     // below the upper edge.
-    EXPECT_EQ(paper::inWords(grids[0], kMillimetres),
-              "A, 50 × 80 mm, turned: 30 mm from the left, 110 mm from the top");
+    EXPECT_EQ(paper::inWords(grids[0], plan.list, kMillimetres),
+              "A Fox, 50 × 80 mm, turned: 30 mm from the left, 110 mm from the top");
 }
 
 TEST(CutGrid, whatDoesNotFitTheRowsStandsByItself) {

@@ -2,18 +2,24 @@
 // The sheet plan off screen, on the sample shop.
 #include "app/desk/theme.h"
 #include "app/paper/preview_dialog.h"
+#include "app/plans/measure_table.h"
 #include "app/plans/plan_dialog.h"
 #include "app/plans/plan_picture.h"
 #include "tests/support/sample_shop.h"
+#include "tests/support/seed.h"
 
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
+
+#include <random>
 
 namespace sp::plans::test {
 
@@ -123,6 +129,64 @@ TEST_F(Plan, everyPictureCanBeReadOut) {
         EXPECT_FALSE(picture->accessibleName().isEmpty());
         EXPECT_TRUE(picture->accessibleDescription().contains("Lantern"));
     }
+}
+
+TEST_F(Plan, measuresAreATableForEachMaterialThatTabReachesAndArrowsWalk) {
+    open({sample::lantern(24)});
+    ASSERT_TRUE(waitForPlan());
+    QApplication::setActiveWindow(m_dialog.get());
+    auto* measures = m_dialog->findChild<QAbstractButton*>(QStringLiteral("planMeasures"));
+    measures->click();
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    const auto tables = m_dialog->findChildren<QTableView*>(QStringLiteral("planMeasureTable"));
+    ASSERT_EQ(tables.size(), 3);
+    const auto* shown = tables[0]->model();
+    ASSERT_GE(shown->rowCount(), 1);
+    EXPECT_EQ(shown->index(0, 0).data().toString(), "1");
+    const auto piece = shown->index(0, 1).data().toString();
+    EXPECT_TRUE(piece.contains(QStringLiteral(" Lantern, "))) << piece.toStdString(); // a template names its colour
+    EXPECT_NE(tables[0]->accessibleName(), tables[1]->accessibleName());
+    EXPECT_FALSE(tables[0]->verticalScrollBar()->isVisible());
+    measures->setFocus();
+    std::vector<QWidget*> reached;
+    for (int stop = 0; stop < 8; ++stop) {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        reached.push_back(QApplication::focusWidget());
+    }
+    // Print, Close, round to the sheets, through their tables in the order in which they are seen, and back.
+    EXPECT_EQ(reached[2]->objectName(), "planSheets");
+    for (int i = 0; i < 3; ++i) EXPECT_EQ(reached[static_cast<std::size_t>(3 + i)], tables[i]);
+    EXPECT_EQ(reached[6], measures);
+    auto* last = tables.last();
+    last->setFocus();
+    for (int row = 0; row < last->model()->rowCount(); ++row) QTest::keyClick(last, Qt::Key_Down);
+    EXPECT_EQ(last->currentIndex().row(), last->model()->rowCount() - 1);
+    auto* sheets = m_dialog->findChild<QScrollArea*>(QStringLiteral("planSheets"));
+    const QPoint at = last->viewport()->mapTo(sheets->viewport(), last->visualRect(last->currentIndex()).center());
+    EXPECT_TRUE(sheets->viewport()->rect().contains(at)); // what is chosen is in sight
+}
+
+TEST_F(Plan, aPlanLongerThanTheTableSaysWhereTheRestIs) {
+    std::vector<catalogue::OrderLine> lines;
+    std::mt19937_64 random(sp::test::printedSeed());
+    for (int i = 0; i < 60; ++i) {
+        auto line = sample::lantern(7);
+        line.title = "Piece " + std::to_string(i);
+        line.width = units::Length::fromInch64ths(64 + static_cast<std::int64_t>(random() % 200));
+        line.height = units::Length::fromInch64ths(64 + static_cast<std::int64_t>(random() % 200));
+        lines.push_back(line);
+    }
+    open(lines);
+    ASSERT_TRUE(waitForPlan());
+    m_dialog->findChild<QAbstractButton*>(QStringLiteral("planMeasures"))->click();
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    bool isCut = false;
+    for (const auto* table : m_dialog->findChildren<MeasureTable*>()) {
+        EXPECT_LE(table->model()->rowCount(), 200);
+        isCut = isCut || !table->isWhole();
+    }
+    EXPECT_TRUE(isCut);
+    EXPECT_FALSE(textsOf("planMeasuresMore").isEmpty());
 }
 
 TEST_F(Plan, goesToThePreview) {

@@ -49,10 +49,11 @@ TEST_F(PriceListDialogTest, showsWhatChangesAndTakesItOverAsOneStep) {
         said("listTroubles"),
         "Line 5, “Moonglow”: There is no material of this name in the book; add it, or give it the name it has in "
         "the list.");
-    const auto* table = m_page->findChild<QTableWidget*>(QStringLiteral("listChanges"));
-    ASSERT_EQ(table->rowCount(), 2);
-    EXPECT_EQ(table->item(0, 0)->text().toStdString(), "Jet SS10");
-    EXPECT_EQ(table->item(1, 2)->text().toStdString(), "new pack");
+    const auto* table = m_page->findChild<QTableView*>(QStringLiteral("listChanges"));
+    const auto* shown = table->model();
+    ASSERT_EQ(shown->rowCount(), 2);
+    EXPECT_EQ(shown->index(0, 0).data().toString().toStdString(), "Jet SS10");
+    EXPECT_EQ(shown->index(1, 2).data().toString().toStdString(), "new pack");
     const auto packs = m_session->packs();
     click("takeList");
     EXPECT_EQ(m_dialog->result(), QDialog::Accepted);
