@@ -2,10 +2,12 @@
 #include "core/artwork/count.h"
 
 #include "core/artwork/neighbours.h"
+#include "core/artwork/recent.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -135,12 +137,14 @@ class Counter {
     /// Discs that may be stones, in steps of radius, each in drawing order; a step is a tenth wide.
     std::vector<std::vector<std::uint32_t>> stepsOfRadius() const {
         std::map<int, std::vector<std::uint32_t>> steps;
-        std::pair<int, std::vector<std::uint32_t>*> last{0, nullptr};
+        Recent<double, std::vector<std::uint32_t>*> stepOf;
         for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i) {
             if (!isIn(i)) continue;
-            const int step = static_cast<int>(std::floor(std::log(radius(i)) / std::log(kRadiusStep)));
-            if (last.second == nullptr || last.first != step) last = {step, &steps[step]};
-            last.second->push_back(i);
+            const double own = radius(i);
+            stepOf
+                .of(own, std::bit_cast<std::uint64_t>(own),
+                    [&] { return &steps[static_cast<int>(std::floor(std::log(own) / std::log(kRadiusStep)))]; })
+                ->push_back(i);
         }
         std::vector<std::vector<std::uint32_t>> inOrder;
         for (auto& [step, discs] : steps) inOrder.push_back(std::move(discs));
@@ -246,24 +250,35 @@ class Counter {
         friend auto operator<=>(const SizeClass&, const SizeClass&) = default;
     };
 
-    /// The size class of each stone. Diameters are told apart to a micrometre.
-    std::vector<SizeClass> classify() const {
+    struct Diameters {
+        std::vector<std::uint32_t> numberOf; ///< of each stone, the number of its diameter
+        std::vector<SizeClass> classes;      ///< of each diameter
+    };
+
+    /// The diameters of the stones, told apart to a micrometre, and their size classes.
+    Diameters classify() const {
         constexpr double kWidestClassMm = 0.3;
         std::unordered_map<std::int64_t, std::uint32_t> numbers;
         std::vector<std::pair<double, std::uint32_t>> distinct; // millimetres, stones
-        std::vector<std::uint32_t> diameterOf;
+        Diameters diameters;
+        diameters.numberOf.reserve(result.stones.size());
+        Recent<double, std::uint32_t> numberOf;
         for (const Stone& stone : result.stones) {
-            const std::int64_t micrometres = std::llround(stone.diameter * 1000);
-            const auto [found, isNew] = numbers.try_emplace(micrometres, distinct.size());
-            if (isNew) distinct.emplace_back(static_cast<double>(micrometres) / 1000, 0);
-            ++distinct[found->second].second;
-            diameterOf.push_back(found->second);
+            const auto number = numberOf.of(stone.diameter, std::bit_cast<std::uint64_t>(stone.diameter), [&] {
+                const std::int64_t micrometres = std::llround(stone.diameter * 1000);
+                const auto [found, isNew] = numbers.try_emplace(micrometres, distinct.size());
+                if (isNew) distinct.emplace_back(static_cast<double>(micrometres) / 1000, 0);
+                return found->second;
+            });
+            ++distinct[number].second;
+            diameters.numberOf.push_back(number);
         }
         std::vector<std::uint32_t> order(distinct.size());
         std::iota(order.begin(), order.end(), 0U);
         std::sort(order.begin(), order.end(),
                   [&](std::uint32_t a, std::uint32_t b) { return distinct[a].first < distinct[b].first; });
-        std::vector<SizeClass> classes(distinct.size());
+        auto& classes = diameters.classes;
+        classes.resize(distinct.size());
         std::uint32_t number = 0;
         for (std::size_t first = 0, end = 0; first < order.size(); first = end) {
             double sum = 0;
@@ -285,10 +300,7 @@ class Counter {
                 classes[order[i]] = {size, size ? 0 : number};
             }
         }
-        std::vector<SizeClass> classOf;
-        classOf.reserve(diameterOf.size());
-        for (const auto diameter : diameterOf) classOf.push_back(classes[diameter]);
-        return classOf;
+        return diameters;
     }
 
     struct InkPlace {
@@ -316,28 +328,38 @@ class Counter {
 
     void groupStones() {
         using Key = std::pair<std::uint32_t, SizeClass>;
-        const auto classes = classify();
+        const auto diameters = classify();
         const auto places = placeInks();
         std::map<Key, std::uint32_t> groups;
-        std::pair<Key, std::uint32_t> last{{0xffffffff, {}}, 0};
+        std::vector<std::pair<double, double>> ranges; // of the diameters in each group
+        Recent<std::uint64_t, std::uint32_t> groupOf;
         for (std::size_t i = 0; i < result.stones.size(); ++i) {
             Stone& stone = result.stones[i];
             const Ink& ink = m_drawing.inks[disc(stone.disc).ink];
             const InkPlace& place = places[disc(stone.disc).ink];
-            const units::Length diameter = lengthOf(stone.diameter);
-            if (const Key key{place.key, classes[i]}; key != last.first) {
-                const auto [found, isNew] = groups.try_emplace(key, groups.size());
-                if (isNew) result.groups.push_back({ink.colour, ink.layer, classes[i].size, diameter, diameter, {}});
-                last = *found;
-            }
-            StoneGroup& group = result.groups[stone.group = last.second];
-            group.smallest = std::min(group.smallest, diameter);
-            group.largest = std::max(group.largest, diameter);
-            group.count += units::Count::of(1);
+            const std::uint32_t number = diameters.numberOf[i];
+            const auto key = std::uint64_t{place.key} << 32U | number;
+            stone.group = groupOf.of(key, key, [&] {
+                const SizeClass& sizeClass = diameters.classes[number];
+                const auto [found, isNew] = groups.try_emplace({place.key, sizeClass}, groups.size());
+                if (isNew) {
+                    result.groups.push_back({ink.colour, ink.layer, sizeClass.size, {}, {}, {}});
+                    ranges.emplace_back(stone.diameter, stone.diameter);
+                }
+                return found->second;
+            });
+            auto& [smallest, largest] = ranges[stone.group];
+            smallest = std::min(smallest, stone.diameter);
+            largest = std::max(largest, stone.diameter);
+            result.groups[stone.group].count += units::Count::of(1);
             ColourExtent& colour = result.colours[place.colour];
             colour.box.add(stone.centre, stone.diameter / 2);
             colour.count += units::Count::of(1);
-            result.box.add(stone.centre, stone.diameter / 2);
+        }
+        for (const ColourExtent& colour : result.colours) result.box.add(colour.box);
+        for (std::size_t i = 0; i < ranges.size(); ++i) {
+            result.groups[i].smallest = lengthOf(ranges[i].first);
+            result.groups[i].largest = lengthOf(ranges[i].second);
         }
     }
 

@@ -98,10 +98,6 @@ void DrawingBuilder::refuseRepeats() {
                         m_fileName)});
 }
 
-void DrawingBuilder::countSegment() {
-    if (++m_segments > m_limits.segments) refuseSegments();
-}
-
 void DrawingBuilder::refuseSegments() {
     refuse({base::Code::TooLarge, m_fileName,
             fmt::format("{} has far more lines and curves than one design does; simplify its paths and try again.",

@@ -93,8 +93,11 @@ class DrawingBuilder {
     void setUnit(std::optional<double> millimetres, std::string_view name);
     /// One element met.
     void visit();
-    /// One command of a path read.
-    void countSegment();
+    /// So many curves and lines of a path read.
+    void countSegments(std::size_t count) {
+        m_segments += count;
+        if (m_segments > m_limits.segments) refuseSegments();
+    }
     /// So many bytes looked at, also if they were looked at before.
     void spend(std::size_t bytes);
     void refuse(base::Error error);

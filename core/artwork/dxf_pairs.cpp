@@ -3,18 +3,33 @@
 
 #include "core/artwork/scanner.h"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <cstring>
 
 namespace sp::artwork {
 
+namespace {
+
+/// Where the line that begins there ends: before its '\n', or at the end of the text. Lines are short: most end within
+/// the first few bytes, before a call of memchr would have begun.
+std::size_t lengthOfLine(const char* from, std::size_t left) {
+    constexpr std::size_t kShort = 8;
+    for (std::size_t i = 0; i < std::min(left, kShort); ++i)
+        if (from[i] == '\n') return i;
+    if (left <= kShort) return left;
+    const void* end = std::memchr(from + kShort, '\n', left - kShort);
+    return end == nullptr ? left : static_cast<std::size_t>(static_cast<const char*>(end) - from);
+}
+
+} // namespace
+
 std::string_view DxfPairs::line() {
     const char* from = m_text.data() + m_at;
     const std::size_t left = m_text.size() - m_at;
-    const void* end = left == 0 ? nullptr : std::memchr(from, '\n', left);
-    std::size_t size = end == nullptr ? left : static_cast<std::size_t>(static_cast<const char*>(end) - from);
-    m_at += end == nullptr ? left : size + 1;
+    std::size_t size = lengthOfLine(from, left);
+    m_at += std::min(left, size + 1);
     if (size > 0 && from[size - 1] == '\r') --size;
     for (; size > 0 && (*from == ' ' || *from == '\t'); --size) ++from;
     return {from, size};
@@ -29,12 +44,34 @@ void DxfPairs::skipPast(std::string_view word) {
     m_at = m_text.size();
 }
 
+/// Takes a line that is a code of up to four digits, blanks before it, as nearly all are; else takes nothing.
+bool DxfPairs::takePlainCode(int& code) {
+    constexpr int kMostDigits = 4;
+    const char* at = m_text.data() + m_at;
+    const char* const end = m_text.data() + m_text.size();
+    while (at != end && *at == ' ') ++at;
+    int value = 0;
+    int digits = 0;
+    for (; at != end && isDigit(*at) && digits < kMostDigits; ++digits) value = value * 10 + (*at++ - '0');
+    if (at != end && *at == '\r') ++at;
+    if (digits == 0 || at == end || *at != '\n') return false;
+    m_at = static_cast<std::size_t>(at + 1 - m_text.data());
+    code = value;
+    return true;
+}
+
+bool DxfPairs::takeCode(int& code) {
+    const auto word = trimmed(line());
+    if (word.empty() && m_at >= m_text.size()) return false;
+    const auto [stop, trouble] = std::from_chars(word.data(), word.data() + word.size(), code);
+    m_garbled = trouble != std::errc() || stop != word.data() + word.size();
+    return !m_garbled;
+}
+
 bool DxfPairs::next(DxfPair& pair) {
     if (m_at >= m_text.size() || m_garbled) return false;
-    const auto code = trimmed(line());
-    if (code.empty() && m_at >= m_text.size()) return false;
-    const auto [stop, trouble] = std::from_chars(code.data(), code.data() + code.size(), pair.code);
-    m_garbled = trouble != std::errc() || stop != code.data() + code.size() || m_at >= m_text.size();
+    if (!takePlainCode(pair.code) && !takeCode(pair.code)) return false;
+    m_garbled = m_at >= m_text.size();
     if (m_garbled) return false;
     pair.value = line();
     return true;

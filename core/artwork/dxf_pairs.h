@@ -34,6 +34,9 @@ class DxfPairs {
 
   private:
     std::string_view line();
+    bool takePlainCode(int& code);
+    /// Any whole number; false and garbled where it is something else, false where only blanks are left.
+    bool takeCode(int& code);
 
     std::string_view m_text;
     std::size_t m_at;

@@ -359,7 +359,7 @@ class DxfReader {
             const Corner& from = m_corners[i];
             const Point to = m_corners[(i + 1) % m_corners.size()].at;
             const Point chord = to - from.at;
-            m_builder.countSegment();
+            m_builder.countSegments(1);
             if (std::abs(from.bulge) < 1e-9 || !(std::abs(from.bulge) < 1e6) || chord == Point{}) {
                 m_path.lineTo(here.matrix(to));
                 continue;
@@ -423,7 +423,7 @@ class DxfReader {
         m_path.start(here.matrix(points.front()));
         for (std::size_t i = 1; i < points.size(); ++i) {
             m_path.lineTo(here.matrix(points[i]));
-            m_builder.countSegment();
+            m_builder.countSegments(1);
         }
         if (spline.closed) m_path.close();
         m_path.addTo(m_builder, false, inkOf(here), m_builder.nextShape());

@@ -9,18 +9,6 @@ namespace sp::artwork {
 
 double distance(Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y); }
 
-void Box::add(Point p) {
-    left = std::min(left, p.x);
-    top = std::min(top, p.y);
-    right = std::max(right, p.x);
-    bottom = std::max(bottom, p.y);
-}
-
-void Box::add(Point centre, double radius) {
-    add(Point{centre.x - radius, centre.y - radius});
-    add(Point{centre.x + radius, centre.y + radius});
-}
-
 bool Matrix::isFinite() const {
     return std::isfinite(a) && std::isfinite(b) && std::isfinite(c) && std::isfinite(d) && std::isfinite(e) &&
            std::isfinite(f);

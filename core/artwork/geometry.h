@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <limits>
 
 namespace sp::artwork {
@@ -32,9 +33,17 @@ struct Box {
     bool isEmpty() const { return right < left || bottom < top; }
     double width() const { return isEmpty() ? 0 : right - left; }
     double height() const { return isEmpty() ? 0 : bottom - top; }
-    void add(Point p);
+    void add(Point p) { add(Box{p.x, p.y, p.x, p.y}); }
     /// Adds a disc's square.
-    void add(Point centre, double radius);
+    void add(Point centre, double radius) {
+        add(Box{centre.x - radius, centre.y - radius, centre.x + radius, centre.y + radius});
+    }
+    void add(const Box& other) {
+        left = std::min(left, other.left);
+        top = std::min(top, other.top);
+        right = std::max(right, other.right);
+        bottom = std::max(bottom, other.bottom);
+    }
 
     friend bool operator==(const Box&, const Box&) = default;
 };

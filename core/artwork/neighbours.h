@@ -63,7 +63,9 @@ class Neighbours {
     };
 
     std::int64_t cellOf(double steps, double last) const {
-        return static_cast<std::int64_t>(std::clamp(std::floor(steps), m_first, last));
+        const double within = std::clamp(steps, m_first, last);
+        const auto cell = static_cast<std::int64_t>(within); // towards zero
+        return cell - (static_cast<double>(cell) > within ? 1 : 0);
     }
     std::int64_t columnOf(double x) const { return cellOf((x - m_left) * m_perUnit, m_lastX); }
     std::int64_t rowOf(double y) const { return cellOf((y - m_top) * m_perUnit, m_lastY); }

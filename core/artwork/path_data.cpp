@@ -35,7 +35,7 @@ class PathReader {
             } else if (command == 0 || lower(command) == 'z') {
                 good = false;
             }
-            m_builder.countSegment();
+            m_builder.countSegments(1);
             good = good && apply(command);
             if (lower(command) == 'm') command = command == 'm' ? 'l' : 'L';
         }
@@ -89,9 +89,10 @@ class PathReader {
         ry = std::abs(ry);
         if (from == to) return;
         if (!(rx > 1e-12) || !(ry > 1e-12)) return line(to);
-        const Matrix turned = degrees == 0 || rx == ry ? Matrix{} : Matrix::rotation(degrees); // a circle has no axes
-        const Matrix back{turned.a, -turned.b, -turned.c, turned.d, 0, 0};
-        const Point half = back(0.5 * (from - to));
+        const bool isUpright = degrees == 0 || rx == ry; // a circle has no axes
+        const Matrix turned = isUpright ? Matrix{} : Matrix::rotation(degrees);
+        Point half = 0.5 * (from - to);
+        if (!isUpright) half = Matrix{turned.a, -turned.b, -turned.c, turned.d, 0, 0}(half);
         // In the frame where the ellipse is the unit circle.
         Point h{half.x / rx, half.y / ry};
         double square = dot(h, h);
@@ -113,11 +114,12 @@ class PathReader {
         double span = isHalf ? (sweep ? std::numbers::pi : -std::numbers::pi) : std::atan2(cross(u, v), dot(u, v));
         if (sweep && span < 0) span += 2 * std::numbers::pi;
         if (!sweep && span > 0) span -= 2 * std::numbers::pi;
-        const Point centreHere = turned(Point{centre.x * rx, centre.y * ry}) + middle(from, to);
-        const Matrix toHere = Matrix{1, 0, 0, 1, centreHere.x, centreHere.y} * turned * Matrix::scaling(rx, ry);
+        const Point aside{centre.x * rx, centre.y * ry};
+        const Point here = middle(from, to) + (isUpright ? aside : turned(aside));
+        const Matrix toHere{turned.a * rx, turned.b * rx, turned.c * ry, turned.d * ry, here.x, here.y};
         m_path.arc(m_placing.matrix * toHere, u, span);
         m_at = m_control = to;
-        for (int i = 0; i < 3; ++i) m_builder.countSegment(); // it becomes up to four curves
+        for (int i = 0; i < 3; ++i) m_builder.countSegments(1); // it becomes up to four curves
     }
 
     bool apply(char command) {
@@ -242,7 +244,7 @@ bool addPolygon(std::string_view points, bool closed, const Placing& placing, Su
             scratch.start(placing.matrix(at));
         else
             scratch.lineTo(placing.matrix(at));
-        builder.countSegment();
+        builder.countSegments(1);
         first = false;
     }
     if (first) return good;

@@ -85,7 +85,7 @@ void PieceChains::follow(std::size_t first, int entry, DrawingBuilder& builder) 
     while (true) {
         auto& piece = m_pieces[at];
         piece.taken = true;
-        builder.countSegment();
+        builder.countSegments(1);
         append(piece, entry);
         const auto reached = piece.nodes[1 - entry];
         if (reached == started) m_path.close();

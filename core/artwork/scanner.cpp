@@ -84,14 +84,6 @@ bool Scanner::oddNumber(double& value) {
     return true;
 }
 
-bool Scanner::flag(bool& value) {
-    skipSpace();
-    if (peek() != '0' && peek() != '1') return false;
-    value = *m_at++ == '1';
-    skipSeparator();
-    return true;
-}
-
 std::string_view Scanner::word() {
     const char* from = m_at;
     while (m_at != m_end && (isLetter(*m_at) || isDigit(*m_at) || *m_at == '-' || *m_at == '_' ||

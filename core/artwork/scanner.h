@@ -12,8 +12,8 @@ namespace sp::artwork {
 /// No number of artwork is larger, as written.
 inline constexpr double kLargestNumber = 1e9;
 
-inline bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\f'; }
-inline bool isDigit(char c) { return c >= '0' && c <= '9'; }
+inline bool isSpace(char c) { return c <= ' ' && (c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\f'); }
+inline bool isDigit(char c) { return static_cast<unsigned char>(c - '0') <= 9; }
 inline bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 inline char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c; }
 std::string_view trimmed(std::string_view text);
@@ -38,6 +38,7 @@ class Scanner {
         while (m_at != m_end && isSpace(*m_at)) ++m_at;
     }
     void skipSeparator() {
+        if (m_at != m_end && *m_at > ',') return; // a digit, a letter, a point or a minus: the commonest first
         skipSpace();
         if (m_at != m_end && *m_at == ',') {
             ++m_at;
@@ -56,46 +57,53 @@ class Scanner {
     bool number(double& value) {
         skipSpace();
         if (!plainNumber(value)) return oddNumber(value);
-        if (value > kLargestNumber || value < -kLargestNumber) return false;
         skipSeparator();
         return true;
     }
     /// A flag of an arc: a single 0 or 1, also without a separator after it.
-    bool flag(bool& value);
+    bool flag(bool& value) {
+        skipSpace();
+        if (peek() != '0' && peek() != '1') return false;
+        value = *m_at++ == '1';
+        skipSeparator();
+        return true;
+    }
     /// Letters, digits, - and _.
     std::string_view word();
     std::string_view rest() const { return {m_at, static_cast<std::size_t>(m_end - m_at)}; }
 
   private:
-    /// Plain decimals of at most 15 digits, which is nearly all there are: the digits and the power of ten
-    /// are both exact doubles, so one division rounds once, as from_chars does (Clinger, 1990). False, and
-    /// nothing taken, for the rest.
+    /// Plain decimals of at most 15 digits, 9 before the point (so within kLargestNumber), which is nearly all there
+    /// are: the digits and the power of ten are both exact doubles, so one division rounds once, as from_chars does
+    /// (Clinger, 1990). False, and nothing taken, for the rest.
     bool plainNumber(double& value) {
-        constexpr double kPowers[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
-                                      1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
-        constexpr std::ptrdiff_t kMostDigits = 15;
+        constexpr std::ptrdiff_t kLongest = 16; // with the point
+        constexpr std::ptrdiff_t kMostWhole = 9;
         const char* at = m_at;
         const bool isNegative = at != m_end && *at == '-';
         if (isNegative) ++at;
-        const char* first = at;
+        const char* const first = at;
+        const char* const stop = m_end - at > kLongest ? at + kLongest : m_end;
         std::int64_t digits = 0;
-        while (at != m_end && isDigit(*at) && at - first <= kMostDigits) digits = digits * 10 + (*at++ - '0');
+        for (; at != stop && isDigit(*at); ++at) digits = digits * 10 + (*at - '0');
         auto count = at - first;
+        if (count > kMostWhole) return false;
         std::ptrdiff_t decimals = 0;
-        if (at != m_end && *at == '.') {
-            const char* point = ++at;
-            while (at != m_end && isDigit(*at) && at - point <= kMostDigits && count + (at - point) <= kMostDigits)
-                digits = digits * 10 + (*at++ - '0');
+        if (at != stop && *at == '.') {
+            const char* const point = ++at;
+            for (; at != stop && isDigit(*at); ++at) digits = digits * 10 + (*at - '0');
             decimals = at - point;
             count += decimals;
         }
-        if (count == 0 || count > kMostDigits) return false;
-        if (at != m_end && (*at == 'e' || *at == 'E' || isDigit(*at))) return false;
-        value = static_cast<double>(digits) / kPowers[decimals];
+        if (count == 0 || (at == stop ? stop != m_end : (*at | 0x20) == 'e')) return false;
+        value = static_cast<double>(digits);
+        if (decimals > 0) value /= kPowers[decimals];
         if (isNegative) value = -value;
         m_at = at;
         return true;
     }
+    static constexpr double kPowers[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                         1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
     /// What is longer, has an exponent or a plus sign.
     bool oddNumber(double& value);
 
