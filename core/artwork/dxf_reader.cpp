@@ -88,15 +88,18 @@ class DxfReader {
         joinArcs();
         m_chains.joinInto(m_builder);
         if (m_hidden > 0) m_builder.leaveOut("hidden", m_hidden);
-        if (pairs.isGarbled() || !ended)
-            m_builder.refuse({base::Code::Damaged, std::string(m_fileName),
-                              fmt::format("{} breaks off or is garbled at byte {}; save it again from the drawing "
-                                          "program.",
-                                          m_fileName, pairs.position())});
+        if (pairs.isGarbled() || !ended) refuseDamaged(pairs);
         return m_builder.finish();
     }
 
   private:
+    void refuseDamaged(const DxfPairs& pairs) {
+        m_builder.refuse({base::Code::Damaged, std::string(m_fileName),
+                          fmt::format("{} breaks off or is garbled at byte {}; save it again from the drawing "
+                                      "program.",
+                                      m_fileName, pairs.position())});
+    }
+
     void readSection(const DxfEntity& section, DxfPairs& pairs) {
         const auto name = trimmed(section.text(2));
         if (name == "HEADER") readHeader(section);
@@ -159,6 +162,7 @@ class DxfReader {
             m_builder.visit();
             readEntity(entity, pairs, context);
         }
+        if (pairs.isGarbled()) refuseDamaged(pairs); // what follows would be missing without a word
     }
 
     Context placed(const DxfEntity& entity, const Context& outer) const {

@@ -238,5 +238,29 @@ TEST(DxfReader, takesCarriageReturnsAndBlanks) {
     EXPECT_EQ(read(windows).discs.size(), 1);
 }
 
+TEST(DxfReader, takesCodesHoweverTheyAreSpaced) {
+    for (const char* code : {"40", "  40", "\t40", "040", "00040", "40 ", "40\t", "40\r", " 40 \r"}) {
+        std::string spaced = file("0 CIRCLE 8 0 10 5 20 6");
+        const auto end = spaced.find("20\n6\n");
+        ASSERT_NE(end, std::string::npos);
+        spaced.insert(end + 5, std::string(code) + "\n1.4\n");
+        const auto drawing = read(spaced);
+        ASSERT_EQ(drawing.discs.size(), 1) << code;
+        EXPECT_EQ(drawing.discs[0].radius, 1.4) << code;
+    }
+}
+
+TEST(DxfReader, refusesACodeThatIsNoWholeNumber) {
+    for (const char* code : {"4x", "x", "4 0", "4.0", "", "99999999999"}) {
+        std::string text = file("0 CIRCLE 8 0 10 5 20 6 40 1.4");
+        const auto at = text.find("40\n1.4");
+        ASSERT_NE(at, std::string::npos);
+        text.replace(at, 2, code);
+        const auto drawing = readDxf(text, "odd.dxf");
+        ASSERT_FALSE(drawing) << code;
+        EXPECT_EQ(drawing.error().code, base::Code::Damaged) << code;
+    }
+}
+
 } // namespace
 } // namespace sp::artwork
