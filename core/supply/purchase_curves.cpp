@@ -19,7 +19,6 @@ std::size_t at(int64_t n) { return static_cast<std::size_t>(n); }
 Curve::Curve(const Model& model, int material, int supplier, std::vector<int> packs)
     : m_supplier(supplier)
     , m_model(&model)
-    , m_material(material)
     , m_packs(std::move(packs)) {
     const int64_t need = model.needs[at(material)];
     m_best.assign(at(need) + 1, kNoWay);

@@ -48,7 +48,6 @@ class Curve {
   private:
     int m_supplier;
     const Model* m_model;
-    int m_material;
     std::vector<int> m_packs;
     std::vector<Spend> m_best;
     std::vector<int> m_steps;
