@@ -21,26 +21,18 @@ constexpr std::int64_t kPiecesCompared = 24;
 } // namespace
 
 ArtworkPage::ArtworkPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
-    : QWidget(parent)
+    : SplitPage(parent)
     , m_presenter(session)
     , m_formatter(formatter) {
     setObjectName(QStringLiteral("artworkPage"));
-    auto* outer = new QVBoxLayout(this);
-    outer->setContentsMargins(20, 20, 20, 16);
-    outer->setSpacing(12);
-    m_messages = new desk::MessageBar(this);
-    outer->addWidget(m_messages);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(20);
-    outer->addLayout(row, 1);
     auto* left = new QVBoxLayout;
     left->setSpacing(8);
     buildPicture(left);
-    row->addLayout(left, 1);
+    sides()->addLayout(left, 1);
     auto* card = new SideCard(this);
     buildSide(card->entries());
     buildUse(card->foot());
-    row->addWidget(card);
+    sides()->addWidget(card);
     connectAll();
 }
 
@@ -140,10 +132,10 @@ void ArtworkPage::connectAll() {
         if (!isVisible())
             Q_EMIT refused(sentence, shapesIn);
         else if (shapesIn.isEmpty())
-            m_messages->tell(desk::Tone::Warn, sentence);
+            messages().tell(desk::Tone::Warn, sentence);
         else
-            m_messages->tell(desk::Tone::Warn, sentence, estimateWord(),
-                             [this, shapesIn] { Q_EMIT estimateAsked(shapesIn); });
+            messages().tell(desk::Tone::Warn, sentence, estimateWord(),
+                            [this, shapesIn] { Q_EMIT estimateAsked(shapesIn); });
     });
     connect(m_view, &ArtworkView::picked, this, [this](int stone) {
         m_presenter.select(stone);
@@ -178,7 +170,7 @@ void ArtworkPage::open(const QString& path, const Destination& destination) {
 }
 
 void ArtworkPage::loadFile() {
-    m_messages->dismiss();
+    messages().dismiss();
     m_fits = true;
     m_heading->setText(m_presenter.fileName());
     m_allowance->setOptionalValue(std::nullopt);
@@ -187,8 +179,8 @@ void ArtworkPage::loadFile() {
     loadScales();
     const auto warnings = m_presenter.warnings();
     if (!warnings.isEmpty()) {
-        m_messages->tell(desk::Tone::Warn, warnings.front());
-        if (warnings.size() > 1) m_messages->setDetail(warnings.mid(1).join(QLatin1Char(' ')));
+        messages().tell(desk::Tone::Warn, warnings.front());
+        if (warnings.size() > 1) messages().setDetail(warnings.mid(1).join(QLatin1Char(' ')));
     }
     Q_EMIT opened();
     m_view->setFocus(Qt::OtherFocusReason);
@@ -320,7 +312,7 @@ void ArtworkPage::useNew() {
     if (const auto design = m_presenter.useForNew(m_name->text(), thumbnailOf(m_presenter.picture())))
         Q_EMIT used(*design);
     else
-        m_messages->tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
+        messages().tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
 }
 
 void ArtworkPage::useOpen() {
@@ -332,7 +324,7 @@ void ArtworkPage::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
     else
-        QWidget::keyPressEvent(event);
+        SplitPage::keyPressEvent(event);
 }
 
 } // namespace sp::artwork

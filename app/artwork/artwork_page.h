@@ -7,7 +7,7 @@
 #include "app/artwork/left_out_list.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
-#include "app/desk/message_bar.h"
+#include "app/desk/split_page.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 
@@ -24,7 +24,7 @@ struct Destination {
 };
 
 /// A cut file as it was counted: its picture at the left, what stands for what at the right, and what becomes of it.
-class ArtworkPage : public QWidget {
+class ArtworkPage : public desk::SplitPage {
     Q_OBJECT
 
   public:
@@ -66,7 +66,6 @@ class ArtworkPage : public QWidget {
     const desk::Formatter& m_formatter;
     Destination m_destination;
     bool m_fits = true;
-    desk::MessageBar* m_messages = nullptr;
     desk::TextLabel* m_heading = nullptr;
     desk::TextLabel* m_summary = nullptr;
     desk::TextLabel* m_note = nullptr;

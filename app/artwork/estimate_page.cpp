@@ -17,36 +17,28 @@ using desk::TextSize;
 
 EstimatePage::EstimatePage(session::BookSession& session, OutlineMaker outlines, const desk::Formatter& formatter,
                            QWidget* parent)
-    : QWidget(parent)
+    : SplitPage(parent)
     , m_presenter(session, std::move(outlines))
     , m_formatter(formatter) {
     setObjectName(QStringLiteral("estimatePage"));
-    auto* outer = new QVBoxLayout(this);
-    outer->setContentsMargins(20, 20, 20, 16);
-    outer->setSpacing(12);
-    m_messages = new desk::MessageBar(this);
-    outer->addWidget(m_messages);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(20);
-    outer->addLayout(row, 1);
     auto* left = new QVBoxLayout;
     left->setSpacing(8);
     buildPicture(left);
-    row->addLayout(left, 1);
+    sides()->addLayout(left, 1);
     auto* card = new SideCard(this);
     m_fields = new EstimateFields(m_presenter, m_formatter, card);
     card->entries()->addWidget(m_fields);
     card->entries()->addStretch(1);
     buildUse(card->foot());
-    row->addWidget(card);
+    sides()->addWidget(card);
     connect(m_fields, &EstimateFields::fileAsked, this, &EstimatePage::fileAsked);
     connect(&m_presenter, &EstimatePresenter::changed, this, &EstimatePage::load);
     connect(&m_presenter, &EstimatePresenter::fileRead, this, [this] {
-        m_messages->dismiss();
+        messages().dismiss();
         m_fields->showFile();
     });
     connect(&m_presenter, &EstimatePresenter::fileRefused, this,
-            [this](const QString& sentence) { m_messages->tell(desk::Tone::Warn, sentence); });
+            [this](const QString& sentence) { messages().tell(desk::Tone::Warn, sentence); });
     // What the stones are called, look like and measure may be another; nobody looks while it is hidden.
     connect(&session, &session::BookSession::changed, this, [this] {
         if (isVisible()) start();
@@ -167,10 +159,10 @@ std::optional<base::Id> EstimatePage::make() {
     }
     const auto design = m_presenter.makeDesign(m_name->text(), thumbnailOf(m_presenter.picture()));
     if (!design) {
-        m_messages->tell(desk::Tone::Warn, QString::fromStdString(design.error().detail));
+        messages().tell(desk::Tone::Warn, QString::fromStdString(design.error().detail));
         return std::nullopt;
     }
-    m_messages->dismiss();
+    messages().dismiss();
     m_nameTyped = false;
     return *design;
 }
@@ -179,7 +171,7 @@ void EstimatePage::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
     else
-        QWidget::keyPressEvent(event);
+        SplitPage::keyPressEvent(event);
 }
 
 } // namespace sp::artwork

@@ -3,7 +3,7 @@
 
 #include "app/artwork/artwork_view.h"
 #include "app/artwork/estimate_fields.h"
-#include "app/desk/message_bar.h"
+#include "app/desk/split_page.h"
 #include "app/desk/word_field.h"
 
 class QPushButton;
@@ -15,7 +15,7 @@ class SideCard;
 
 /// How many stones something takes before there is artwork: where they would sit at the left with their number and how
 /// sure that is, what is asked at the right, and what becomes of it below.
-class EstimatePage : public QWidget {
+class EstimatePage : public desk::SplitPage {
     Q_OBJECT
 
   public:
@@ -49,7 +49,6 @@ class EstimatePage : public QWidget {
 
     EstimatePresenter m_presenter;
     const desk::Formatter& m_formatter;
-    desk::MessageBar* m_messages = nullptr;
     desk::TextLabel* m_heading = nullptr;
     desk::TextLabel* m_summary = nullptr;
     ArtworkView* m_view = nullptr;

@@ -3,6 +3,7 @@
 
 #include "app/buying/shopping_list.h"
 #include "app/desk/bench_style.h"
+#include "app/desk/card.h"
 #include "app/desk/field_box.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
@@ -25,7 +26,7 @@ BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderRead
     , m_prompter(prompter) {
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    auto* scroll = new desk::ScrollPage({20, 20, 20, 16}, this);
+    auto* scroll = new desk::ScrollPage(desk::pageMargins(), this);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     outer->addWidget(scroll);
     auto* column = scroll->column();

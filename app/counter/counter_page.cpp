@@ -5,6 +5,7 @@
 #include "app/counter/line_panel.h"
 #include "app/counter/order_panel.h"
 #include "app/counter/slip_panel.h"
+#include "app/desk/card.h"
 #include "app/paper/preview_dialog.h"
 
 #include <QDir>
@@ -20,7 +21,7 @@ CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& for
     , m_formatter(formatter)
     , m_prompter(prompter) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 20, 20, 16);
+    column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     m_messages = new desk::MessageBar(this);
     column->addWidget(m_messages);

@@ -4,11 +4,9 @@
 #include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
-#include "app/desk/icons.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
 
-#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace sp::counter {
@@ -34,8 +32,8 @@ StoneRows::StoneRows(CounterPresenter& presenter, const desk::Formatter& formatt
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    m_body = new QWidget(this);
-    column->addWidget(m_body);
+    m_grid = new desk::RowGrid(12, this);
+    column->addWidget(m_grid);
     m_add = new desk::ChoiceField(m_formatter, this);
     m_add->setObjectName(QStringLiteral("addColour"));
     m_add->setPlaceholderText(tr("Type part of its name"));
@@ -53,11 +51,11 @@ StoneRows::StoneRows(CounterPresenter& presenter, const desk::Formatter& formatt
 }
 
 void StoneRows::addHead() {
-    m_grid->addWidget(desk::sectionTitle(tr("Stones"), m_body), 0, Swatch, 1, 3);
+    m_grid->cells()->addWidget(desk::sectionTitle(tr("Stones"), m_grid->body()), 0, Swatch, 1, 3);
     const auto head = [&](int column, const QString& text) {
-        auto* label = new desk::TextLabel(text, TextSize::Small, Role::Muted, desk::Weight::Plain, m_body);
+        auto* label = new desk::TextLabel(text, TextSize::Small, Role::Muted, desk::Weight::Plain, m_grid->body());
         label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        m_grid->addWidget(label, 0, column);
+        m_grid->cells()->addWidget(label, 0, column);
     };
     head(PerPiece, tr("per piece"));
     head(ToBrush, tr("to brush"));
@@ -69,18 +67,18 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
     const auto traits = priced ? priced->material.stone : catalogue::StoneTraits{};
     const auto name = priced ? QString::fromStdString(priced->material.name) : tr("a stone that is gone");
     const int at = row + 1;
-    auto* swatch = new desk::StoneSwatches(m_body);
+    auto* swatch = new desk::StoneSwatches(m_grid->body());
     swatch->setStones({desk::stoneColour(traits.rgb)});
-    m_grid->addWidget(swatch, at, Swatch);
-    m_grid->addWidget(new desk::TextLabel(priced ? QString::fromStdString(traits.colour) : name, TextSize::Body,
-                                          Role::Ink, desk::Weight::Plain, m_body),
-                      at, Name);
-    m_grid->addWidget(new desk::TextLabel(QString::fromStdString(traits.size), TextSize::Small, Role::Muted,
-                                          desk::Weight::Plain, m_body),
-                      at, Size);
+    m_grid->cells()->addWidget(swatch, at, Swatch);
+    m_grid->cells()->addWidget(new desk::TextLabel(priced ? QString::fromStdString(traits.colour) : name,
+                                                   TextSize::Body, Role::Ink, desk::Weight::Plain, m_grid->body()),
+                               at, Name);
+    m_grid->cells()->addWidget(new desk::TextLabel(QString::fromStdString(traits.size), TextSize::Small, Role::Muted,
+                                                   desk::Weight::Plain, m_grid->body()),
+                               at, Size);
     Row entry;
     entry.material = stone.material;
-    entry.perPiece = new desk::CountField(m_formatter, m_body);
+    entry.perPiece = new desk::CountField(m_formatter, m_grid->body());
     entry.perPiece->setObjectName(QStringLiteral("stone%1").arg(row));
     entry.perPiece->setAccessibleName(tr("%1 per piece").arg(name));
     entry.perPiece->setAlignment(Qt::AlignRight);
@@ -89,21 +87,16 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
     entry.perPiece->setMaximumWidth(desk::scaled(110));
     if (!stone.count.isZero()) entry.perPiece->setValue(stone.count);
     entry.perPiece->setEnabled(m_presenter.canChange());
-    m_grid->addWidget(entry.perPiece, at, PerPiece);
-    entry.toBrush = new desk::FigureLabel({}, TextSize::Body, Role::Ink, desk::Weight::Plain, m_body);
+    m_grid->cells()->addWidget(entry.perPiece, at, PerPiece);
+    entry.toBrush = new desk::FigureLabel({}, TextSize::Body, Role::Ink, desk::Weight::Plain, m_grid->body());
     entry.toBrush->setMeaning(tr("%1 to brush").arg(name));
-    m_grid->addWidget(entry.toBrush, at, ToBrush);
-    entry.onShelf = new desk::FigureLabel({}, TextSize::Body, Role::Ink, desk::Weight::Plain, m_body);
+    m_grid->cells()->addWidget(entry.toBrush, at, ToBrush);
+    entry.onShelf = new desk::FigureLabel({}, TextSize::Body, Role::Ink, desk::Weight::Plain, m_grid->body());
     entry.onShelf->setMeaning(tr("%1 on the shelf").arg(name));
-    m_grid->addWidget(entry.onShelf, at, OnShelf);
-    auto* remove = new QToolButton(m_body);
-    remove->setIcon(desk::icon(desk::Icon::Remove, Role::Muted));
-    remove->setAutoRaise(true);
-    remove->setAccessibleName(tr("Take %1 out").arg(name));
-    remove->setToolTip(remove->accessibleName());
+    m_grid->cells()->addWidget(entry.onShelf, at, OnShelf);
+    auto* remove = m_grid->addRemove(at, Remove, tr("Take %1 out").arg(name));
     remove->setVisible(m_presenter.canChange());
     connect(remove, &QToolButton::clicked, this, [this, row] { m_presenter.removeStone(row); });
-    m_grid->addWidget(remove, at, Remove);
     connect(entry.perPiece, &desk::TypedField::edited, this, [this, row] { typed(row); });
     connect(entry.perPiece, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
     m_rows.push_back(entry);
@@ -111,18 +104,10 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
 
 void StoneRows::load() {
     m_rows.clear();
-    auto* old = m_body;
-    m_body = new QWidget(this);
-    delete layout()->replaceWidget(old, m_body); // the item that held the old one
-    old->hide();
-    old->deleteLater();
-    m_grid = new QGridLayout(m_body);
-    m_grid->setContentsMargins(0, 0, 0, 0);
-    m_grid->setHorizontalSpacing(12);
-    m_grid->setVerticalSpacing(4);
-    m_grid->setColumnStretch(Name, 2);
-    m_grid->setColumnStretch(ToBrush, 1);
-    m_grid->setColumnStretch(OnShelf, 1);
+    m_grid->restart();
+    m_grid->cells()->setColumnStretch(Name, 2);
+    m_grid->cells()->setColumnStretch(ToBrush, 1);
+    m_grid->cells()->setColumnStretch(OnShelf, 1);
     addHead();
     if (m_presenter.hasLine()) {
         const auto& stones = m_presenter.line().stones;
@@ -130,7 +115,7 @@ void StoneRows::load() {
     }
     m_addBox->setVisible(m_presenter.canChange());
     offerColours();
-    m_body->show();
+    m_grid->finish();
     refresh();
 }
 

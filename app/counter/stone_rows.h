@@ -5,9 +5,9 @@
 #include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
+#include "app/desk/row_grid.h"
 #include "app/desk/value_fields.h"
 
-#include <QGridLayout>
 #include <QWidget>
 
 #include <vector>
@@ -43,8 +43,7 @@ class StoneRows : public QWidget {
 
     CounterPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    QGridLayout* m_grid = nullptr;
-    QWidget* m_body = nullptr;
+    desk::RowGrid* m_grid = nullptr;
     desk::ChoiceField* m_add = nullptr;
     desk::FieldBox* m_addBox = nullptr;
     std::vector<Row> m_rows;

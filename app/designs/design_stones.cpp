@@ -2,12 +2,9 @@
 #include "app/designs/design_stones.h"
 
 #include "app/desk/card.h"
-#include "app/desk/icons.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
 
-#include <QGridLayout>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace sp::designs {
@@ -20,8 +17,8 @@ DesignStones::DesignStones(DesignsPresenter& presenter, const desk::Formatter& f
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     column->addWidget(desk::sectionTitle(tr("Stones a piece"), this));
-    m_body = new QWidget(this);
-    column->addWidget(m_body);
+    m_grid = new desk::RowGrid(12, this);
+    column->addWidget(m_grid);
     m_problem = new desk::ProblemNote(this);
     column->addWidget(m_problem);
     m_add = new desk::ChoiceField(m_formatter, this);
@@ -68,30 +65,24 @@ void DesignStones::load() {
 
 void DesignStones::rebuild(const catalogue::Design& design) {
     m_counts.clear();
-    auto* old = m_body;
-    m_body = new QWidget(this);
-    delete layout()->replaceWidget(old, m_body); // the item that held the old one
-    old->hide();
-    old->deleteLater();
-    auto* grid = new QGridLayout(m_body);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(4);
-    grid->setColumnStretch(1, 1);
-    for (std::size_t i = 0; i < design.stones.size(); ++i) addRow(grid, static_cast<int>(i), design.stones[i]);
+    m_grid->restart();
+    m_grid->cells()->setColumnStretch(1, 1);
+    for (std::size_t i = 0; i < design.stones.size(); ++i) addRow(static_cast<int>(i), design.stones[i]);
     m_problem->watch({m_counts.begin(), m_counts.end()});
-    m_body->show();
+    m_grid->finish();
 }
 
-void DesignStones::addRow(QGridLayout* grid, int row, const catalogue::StoneCount& stone) {
+void DesignStones::addRow(int row, const catalogue::StoneCount& stone) {
     const auto* material = m_presenter.session().material(stone.material);
     const auto name = material ? QString::fromStdString(material->name) : tr("a stone that is gone");
-    auto* swatch = new desk::StoneSwatches(m_body);
+    auto* body = m_grid->body();
+    auto* grid = m_grid->cells();
+    auto* swatch = new desk::StoneSwatches(body);
     swatch->setStones({desk::stoneColour(material ? material->stone.rgb : 0)});
     grid->addWidget(swatch, row, 0);
-    grid->addWidget(new desk::TextLabel(name, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, m_body), row,
+    grid->addWidget(new desk::TextLabel(name, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, body), row,
                     1);
-    auto* count = new desk::CountField(m_formatter, m_body);
+    auto* count = new desk::CountField(m_formatter, body);
     count->setObjectName(QStringLiteral("designStone%1").arg(row));
     count->setAccessibleName(tr("%1 a piece").arg(name));
     count->setAlignment(Qt::AlignRight);
@@ -107,17 +98,12 @@ void DesignStones::addRow(QGridLayout* grid, int row, const catalogue::StoneCoun
                 if (known.material == id) known.count = *typed;
         }));
     });
-    auto* remove = new QToolButton(m_body);
-    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
-    remove->setAutoRaise(true);
-    remove->setAccessibleName(tr("Take %1 out").arg(name));
-    remove->setToolTip(remove->accessibleName());
+    auto* remove = m_grid->addRemove(row, 3, tr("Take %1 out").arg(name));
     connect(remove, &QToolButton::clicked, this, [this, id] {
         m_presenter.edit([&](catalogue::Design& design) {
             std::erase_if(design.stones, [&](const auto& known) { return known.material == id; });
         });
     });
-    grid->addWidget(remove, row, 3);
     m_counts.push_back(count);
 }
 

@@ -4,11 +4,10 @@
 #include "app/designs/designs_presenter.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/problem_note.h"
+#include "app/desk/row_grid.h"
 #include "app/desk/value_fields.h"
 
 #include <QWidget>
-
-class QGridLayout;
 
 namespace sp::designs {
 
@@ -24,11 +23,11 @@ class DesignStones : public QWidget {
 
   private:
     void rebuild(const catalogue::Design& design);
-    void addRow(QGridLayout* grid, int row, const catalogue::StoneCount& stone);
+    void addRow(int row, const catalogue::StoneCount& stone);
 
     DesignsPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    QWidget* m_body = nullptr;
+    desk::RowGrid* m_grid = nullptr;
     desk::ProblemNote* m_problem = nullptr;
     desk::ChoiceField* m_add = nullptr;
     base::Id m_design;

@@ -20,24 +20,16 @@ using desk::Role;
 using desk::TextSize;
 
 DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
-    : QWidget(parent)
+    : SplitPage(parent)
     , m_presenter(session)
     , m_formatter(formatter) {
-    auto* outer = new QVBoxLayout(this);
-    outer->setContentsMargins(20, 20, 20, 16);
-    outer->setSpacing(12);
-    m_messages = new desk::MessageBar(this);
-    outer->addWidget(m_messages);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(20);
-    outer->addLayout(row, 1);
     auto* left = new QVBoxLayout;
     left->setSpacing(12);
     buildList(left);
-    row->addLayout(left, 2);
+    sides()->addLayout(left, 2);
     auto* card = new desk::Card(this);
     buildCard(card);
-    row->addWidget(card, 5);
+    sides()->addWidget(card, 5);
     connectFields();
     connect(&m_presenter, &DesignsPresenter::opened, this, [this] {
         fillList(Keeps::Open);
@@ -310,8 +302,8 @@ void DesignsPage::removed() {
     if (!design) return;
     const auto name = QString::fromStdString(design->name);
     m_presenter.remove();
-    m_messages->tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
-                     [this] { m_presenter.session().undo(); });
+    messages().tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
+                    [this] { m_presenter.session().undo(); });
 }
 
 void DesignsPage::showPlan() {

@@ -6,8 +6,8 @@
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
 #include "app/desk/find_field.h"
-#include "app/desk/message_bar.h"
 #include "app/desk/sheet_picture.h"
+#include "app/desk/split_page.h"
 #include "app/desk/stone_list_model.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
@@ -22,7 +22,7 @@ namespace sp::designs {
 class DesignStones;
 
 /// The Designs place: the list at the left, the design that is open at the right.
-class DesignsPage : public QWidget {
+class DesignsPage : public desk::SplitPage {
     Q_OBJECT
 
   public:
@@ -32,7 +32,6 @@ class DesignsPage : public QWidget {
     void focusFind(); ///< the search above the list
     const base::Id& currentDesign() const { return m_presenter.currentId(); }
     void open(const base::Id& design) { m_presenter.open(design); }
-    desk::MessageBar& messages() { return *m_messages; }
 
   Q_SIGNALS:
     void cutFileAsked();  ///< count a cut file for a design
@@ -62,7 +61,6 @@ class DesignsPage : public QWidget {
     base::Id m_shown; ///< the design the fields speak of
     desk::Formatter m_formatter;
     desk::StoneListModel m_model;
-    desk::MessageBar* m_messages = nullptr;
     desk::FindField* m_find = nullptr;
     QListView* m_list = nullptr;
     desk::TextLabel* m_nothing = nullptr;

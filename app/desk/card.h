@@ -31,6 +31,8 @@ class Card : public QFrame {
 };
 
 inline QMargins cardMargins() { return {20, 20, 20, 20}; }
+/// Of what fills a window, or the window beside the rail.
+inline QMargins pageMargins() { return {20, 20, 20, 16}; }
 
 /// A 1 px line between things.
 class Hairline : public QWidget {

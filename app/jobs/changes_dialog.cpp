@@ -23,7 +23,7 @@ ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pri
     setObjectName(QStringLiteral("changes"));
     setWindowTitle(tr("What has changed since quote %1").arg(QString::fromStdString(job.number)));
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 20, 20, 16);
+    column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     column->addWidget(desk::pageTitle(windowTitle(), this));
     if (!compared) {

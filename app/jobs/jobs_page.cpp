@@ -38,7 +38,7 @@ JobsPage::JobsPage(session::BookSession& session, const desk::Formatter& formatt
 
 void JobsPage::build() {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 20, 20, 16);
+    column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     auto* head = new QHBoxLayout;
     head->setSpacing(20);

@@ -48,7 +48,7 @@ PlanDialog::PlanDialog(PlanQuestion question, catalogue::PriceBook prices, const
 
 void PlanDialog::build() {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 20, 20, 16);
+    column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     auto* head = new QHBoxLayout;
     head->setSpacing(20);

@@ -30,7 +30,7 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     , m_presenter(session)
     , m_formatter(formatter) {
     auto* outer = new QVBoxLayout(this);
-    outer->setContentsMargins(20, 20, 20, 16);
+    outer->setContentsMargins(desk::pageMargins());
     outer->setSpacing(12);
     outer->addWidget(desk::pageTitle(tr("Shop"), this));
     auto* scroll = new desk::ScrollPage({0, 0, 20, 0}, this);

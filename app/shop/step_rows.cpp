@@ -2,11 +2,9 @@
 #include "app/shop/step_rows.h"
 
 #include "app/desk/bench_style.h"
-#include "app/desk/icons.h"
 #include "core/pricing/mark_up.h"
 
 #include <QPushButton>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -23,8 +21,8 @@ StepRows::StepRows(const desk::Formatter& formatter, const std::array<QString, 3
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    m_body = new QWidget(this);
-    column->addWidget(m_body);
+    m_grid = new desk::RowGrid(12, this);
+    column->addWidget(m_grid);
     m_problem = new desk::ProblemNote(this);
     column->addWidget(m_problem);
     auto* add = new QPushButton(tr("+ step"), this);
@@ -56,32 +54,21 @@ void StepRows::setRows(const std::vector<StepRow>& rows) {
 
 void StepRows::rebuild() {
     m_lines.clear();
-    auto* old = m_body;
-    m_body = new QWidget(this);
-    delete layout()->replaceWidget(old, m_body); // the item that held the old one
-    old->hide();
-    old->deleteLater();
-    m_grid = new QGridLayout(m_body);
-    m_grid->setContentsMargins(0, 0, 0, 0);
-    m_grid->setHorizontalSpacing(12);
-    m_grid->setVerticalSpacing(4);
-    m_grid->setColumnStretch(4, 1);
-    for (int i = 0; i < 3; ++i)
-        m_grid->addWidget(new desk::TextLabel(m_heads[static_cast<std::size_t>(i)], desk::TextSize::Small,
-                                              desk::Role::Muted, desk::Weight::Plain, m_body),
-                          0, i);
+    m_grid->restart();
+    m_grid->cells()->setColumnStretch(4, 1);
+    m_grid->addHeads({m_heads.begin(), m_heads.end()});
     for (std::size_t i = 0; i < m_rows.size(); ++i) addLine(static_cast<int>(i));
     std::vector<desk::TypedField*> fields;
     for (const auto& line : m_lines) fields.insert(fields.end(), {line.from, line.rate});
     m_problem->watch(fields);
-    m_body->show();
+    m_grid->finish();
 }
 
 void StepRows::addLine(int row) {
     const auto& step = m_rows[static_cast<std::size_t>(row)];
-    Line line{new desk::CountField(m_formatter, m_body), new desk::RateField(m_formatter, m_body),
+    Line line{new desk::CountField(m_formatter, m_grid->body()), new desk::RateField(m_formatter, m_grid->body()),
               new desk::TextLabel(marginOf(step.rate), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain,
-                                  m_body)};
+                                  m_grid->body())};
     line.from->setObjectName(QStringLiteral("%1From%2").arg(m_name).arg(row));
     line.from->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[0]).arg(row + 1));
     line.from->setValue(units::Count::of(step.from));
@@ -94,20 +81,15 @@ void StepRows::addLine(int row) {
         field->setMaximumWidth(desk::scaled(120));
         connect(field, &desk::TypedField::committed, this, &StepRows::committed);
     }
-    m_grid->addWidget(line.from, row + 1, 0);
-    m_grid->addWidget(line.rate, row + 1, 1);
-    m_grid->addWidget(line.margin, row + 1, 2);
-    auto* remove = new QToolButton(m_body);
-    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
-    remove->setAutoRaise(true);
-    remove->setAccessibleName(tr("Take step %1 out").arg(row + 1));
-    remove->setToolTip(remove->accessibleName());
+    m_grid->cells()->addWidget(line.from, row + 1, 0);
+    m_grid->cells()->addWidget(line.rate, row + 1, 1);
+    m_grid->cells()->addWidget(line.margin, row + 1, 2);
+    auto* remove = m_grid->addRemove(row + 1, 3, tr("Take step %1 out").arg(row + 1));
     connect(remove, &QToolButton::clicked, this, [this, row] {
         m_rows.erase(m_rows.begin() + row);
         rebuild();
         Q_EMIT edited();
     });
-    m_grid->addWidget(remove, row + 1, 3);
     m_lines.push_back(line);
 }
 

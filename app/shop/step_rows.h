@@ -3,9 +3,9 @@
 
 #include "app/desk/figures.h"
 #include "app/desk/problem_note.h"
+#include "app/desk/row_grid.h"
 #include "app/desk/value_fields.h"
 
-#include <QGridLayout>
 #include <QWidget>
 
 #include <array>
@@ -56,8 +56,7 @@ class StepRows : public QWidget {
     bool m_showsMargin;
     std::vector<StepRow> m_rows;
     std::vector<Line> m_lines;
-    QWidget* m_body = nullptr;
-    QGridLayout* m_grid = nullptr;
+    desk::RowGrid* m_grid = nullptr;
     desk::ProblemNote* m_problem = nullptr;
 };
 

@@ -3,10 +3,8 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
-#include "app/desk/icons.h"
 #include "app/desk/stone_painter.h"
 
-#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace sp::supplies {
@@ -19,8 +17,8 @@ KitItems::KitItems(SuppliesPresenter& presenter, const desk::Formatter& formatte
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     column->addWidget(desk::sectionTitle(tr("In the kit"), this));
-    m_body = new QWidget(this);
-    column->addWidget(m_body);
+    m_grid = new desk::RowGrid(8, this);
+    column->addWidget(m_grid);
     m_problem = new desk::ProblemNote(this);
     m_problem->setObjectName(QStringLiteral("kitItemProblem"));
     column->addWidget(m_problem);
@@ -53,46 +51,29 @@ void KitItems::load() {
 
 void KitItems::rebuild(std::size_t rows) {
     m_rows.clear();
-    auto* old = m_body;
-    m_body = new QWidget(this);
-    delete layout()->replaceWidget(old, m_body); // the item that held the old one
-    old->hide();
-    old->deleteLater();
-    m_grid = new QGridLayout(m_body);
-    m_grid->setContentsMargins(0, 0, 0, 0);
-    m_grid->setHorizontalSpacing(8);
-    m_grid->setVerticalSpacing(4);
-    m_grid->setColumnStretch(0, 5);
-    m_grid->setColumnStretch(1, 2);
-    const QStringList heads{tr("material"), tr("stones, sheets or pieces")};
-    if (rows > 0)
-        for (int i = 0; i < heads.size(); ++i)
-            m_grid->addWidget(
-                new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body), 0,
-                i);
+    m_grid->restart();
+    m_grid->cells()->setColumnStretch(0, 5);
+    m_grid->cells()->setColumnStretch(1, 2);
+    if (rows > 0) m_grid->addHeads({tr("material"), tr("stones, sheets or pieces")});
     for (std::size_t i = 0; i < rows; ++i) addRow(i);
     std::vector<desk::TypedField*> fields;
     for (const auto& row : m_rows) fields.insert(fields.end(), {row.material, row.count});
     m_problem->watch(fields);
-    m_body->show();
+    m_grid->finish();
 }
 
 void KitItems::addRow(std::size_t at) {
-    const Row row{new desk::ChoiceField(m_formatter, m_body), new desk::CountField(m_formatter, m_body)};
+    const Row row{new desk::ChoiceField(m_formatter, m_grid->body()),
+                  new desk::CountField(m_formatter, m_grid->body())};
     const auto line = static_cast<int>(at);
     row.material->setObjectName(QStringLiteral("kitMaterial%1").arg(line));
     row.material->setAccessibleName(tr("material %1 of the kit").arg(line + 1));
     row.count->setObjectName(QStringLiteral("kitCount%1").arg(line));
     row.count->setAccessibleName(tr("number of material %1 of the kit").arg(line + 1));
     row.count->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
-    m_grid->addWidget(row.material, line + 1, 0);
-    m_grid->addWidget(row.count, line + 1, 1);
-    auto* remove = new QToolButton(m_body);
-    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
-    remove->setAutoRaise(true);
-    remove->setAccessibleName(tr("Take material %1 out of the kit").arg(line + 1));
-    remove->setToolTip(remove->accessibleName());
-    m_grid->addWidget(remove, line + 1, 2);
+    m_grid->cells()->addWidget(row.material, line + 1, 0);
+    m_grid->cells()->addWidget(row.count, line + 1, 1);
+    auto* remove = m_grid->addRemove(line + 1, 2, tr("Take material %1 out of the kit").arg(line + 1));
     connect(remove, &QToolButton::clicked, this, [this, at] {
         m_problem->setRefusal(m_presenter.editKit([&](catalogue::Kit& kit) {
             if (at < kit.items.size()) kit.items.erase(kit.items.begin() + static_cast<std::ptrdiff_t>(at));

@@ -4,10 +4,10 @@
 #include "app/desk/choice_field.h"
 #include "app/desk/figures.h"
 #include "app/desk/problem_note.h"
+#include "app/desk/row_grid.h"
 #include "app/desk/value_fields.h"
 #include "app/supplies/supplies_presenter.h"
 
-#include <QGridLayout>
 #include <QPushButton>
 #include <QWidget>
 
@@ -33,8 +33,7 @@ class KitItems : public QWidget {
 
     SuppliesPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    QWidget* m_body = nullptr;
-    QGridLayout* m_grid = nullptr;
+    desk::RowGrid* m_grid = nullptr;
     desk::ProblemNote* m_problem = nullptr;
     QPushButton* m_add = nullptr;
     base::Id m_kit; ///< whose rows stand here

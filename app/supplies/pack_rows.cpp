@@ -3,11 +3,9 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
-#include "app/desk/icons.h"
 #include "app/supplies/price_text.h"
 
 #include <QPushButton>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -22,8 +20,8 @@ PackRows::PackRows(SuppliesPresenter& presenter, const desk::Formatter& formatte
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     column->addWidget(desk::sectionTitle(tr("Packs and prices"), this));
-    m_body = new QWidget(this);
-    column->addWidget(m_body);
+    m_grid = new desk::RowGrid(8, this);
+    column->addWidget(m_grid);
     m_problem = new desk::ProblemNote(this);
     m_problem->setObjectName(QStringLiteral("packProblem"));
     column->addWidget(m_problem);
@@ -56,37 +54,25 @@ void PackRows::load() {
 
 void PackRows::rebuild(const std::vector<catalogue::Pack>& packs) {
     m_rows.clear();
-    auto* old = m_body;
-    m_body = new QWidget(this);
-    delete layout()->replaceWidget(old, m_body); // the item that held the old one
-    old->hide();
-    old->deleteLater();
-    m_grid = new QGridLayout(m_body);
-    m_grid->setContentsMargins(0, 0, 0, 0);
-    m_grid->setHorizontalSpacing(8);
-    m_grid->setVerticalSpacing(4);
-    const QStringList heads{tr("supplier"), tr("pack"), tr("holds"), tr("price; from so many: price"), tr("usual")};
+    m_grid->restart();
     if (!packs.empty())
-        for (int i = 0; i < heads.size(); ++i)
-            m_grid->addWidget(
-                new desk::TextLabel(heads[i], desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body), 0,
-                i);
+        m_grid->addHeads({tr("supplier"), tr("pack"), tr("holds"), tr("price; from so many: price"), tr("usual")});
     const int stretches[] = {3, 3, 1, 3};
-    for (int i = 0; i < 4; ++i) m_grid->setColumnStretch(i, stretches[i]);
+    for (int i = 0; i < 4; ++i) m_grid->cells()->setColumnStretch(i, stretches[i]);
     for (std::size_t i = 0; i < packs.size(); ++i) addRow(static_cast<int>(i), packs[i]);
     std::vector<desk::TypedField*> fields;
     for (const auto& row : m_rows) fields.insert(fields.end(), {row.supplier, row.name, row.amount, row.prices});
     m_problem->watch(fields);
-    m_body->show();
+    m_grid->finish();
 }
 
 void PackRows::addRow(int at, const catalogue::Pack& pack) {
     Row row{pack.id,
-            new desk::ChoiceField(m_formatter, m_body),
-            new desk::WordField(m_formatter, tr("Give the pack a name, such as bag of 10 gross."), m_body),
-            new desk::CountField(m_formatter, m_body),
-            new desk::WordField(m_formatter, tr("Give the price of one pack."), m_body),
-            new QCheckBox(m_body)};
+            new desk::ChoiceField(m_formatter, m_grid->body()),
+            new desk::WordField(m_formatter, tr("Give the pack a name, such as bag of 10 gross."), m_grid->body()),
+            new desk::CountField(m_formatter, m_grid->body()),
+            new desk::WordField(m_formatter, tr("Give the price of one pack."), m_grid->body()),
+            new QCheckBox(m_grid->body())};
     const auto name = [&](QWidget* widget, const char* object, const QString& words) {
         widget->setObjectName(QStringLiteral("%1%2").arg(QLatin1String(object)).arg(at));
         widget->setAccessibleName(tr("%1 of pack %2").arg(words).arg(at + 1));
@@ -102,14 +88,9 @@ void PackRows::addRow(int at, const catalogue::Pack& pack) {
     for (QWidget* widget :
          {static_cast<QWidget*>(row.supplier), static_cast<QWidget*>(row.name), static_cast<QWidget*>(row.amount),
           static_cast<QWidget*>(row.prices), static_cast<QWidget*>(row.usual)})
-        m_grid->addWidget(widget, at + 1, column++);
-    auto* remove = new QToolButton(m_body);
-    remove->setIcon(desk::icon(desk::Icon::Remove, desk::Role::Muted));
-    remove->setAutoRaise(true);
-    remove->setAccessibleName(tr("Take pack %1 out").arg(at + 1));
-    remove->setToolTip(remove->accessibleName());
+        m_grid->cells()->addWidget(widget, at + 1, column++);
+    auto* remove = m_grid->addRemove(at + 1, column, tr("Take pack %1 out").arg(at + 1));
     connect(remove, &QToolButton::clicked, this, [this, id = pack.id] { m_presenter.removePack(id); });
-    m_grid->addWidget(remove, at + 1, column);
     connectRow(row);
     m_rows.push_back(row);
 }

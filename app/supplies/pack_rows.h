@@ -4,12 +4,12 @@
 #include "app/desk/choice_field.h"
 #include "app/desk/figures.h"
 #include "app/desk/problem_note.h"
+#include "app/desk/row_grid.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 #include "app/supplies/supplies_presenter.h"
 
 #include <QCheckBox>
-#include <QGridLayout>
 #include <QWidget>
 
 namespace sp::supplies {
@@ -40,8 +40,7 @@ class PackRows : public QWidget {
 
     SuppliesPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    QWidget* m_body = nullptr;
-    QGridLayout* m_grid = nullptr;
+    desk::RowGrid* m_grid = nullptr;
     desk::ProblemNote* m_problem = nullptr;
     std::vector<Row> m_rows;
 };

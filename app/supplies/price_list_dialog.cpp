@@ -32,7 +32,7 @@ PriceListDialog::PriceListDialog(session::BookSession& session, const desk::Form
     setWindowTitle(tr("Price list of %1").arg(known ? QString::fromStdString(known->name) : QString()));
     resize(desk::scaled(840), desk::scaled(620));
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 20, 20, 16);
+    column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     build(column);
     fillHeadings();

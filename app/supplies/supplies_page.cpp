@@ -20,21 +20,13 @@ namespace sp::supplies {
 using catalogue::MaterialKind;
 
 SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
-    : QWidget(parent)
+    : SplitPage(parent)
     , m_presenter(session)
     , m_formatter(formatter) {
-    auto* outer = new QVBoxLayout(this);
-    outer->setContentsMargins(20, 20, 20, 16);
-    outer->setSpacing(12);
-    m_messages = new desk::MessageBar(this);
-    outer->addWidget(m_messages);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(20);
-    outer->addLayout(row, 1);
     auto* left = new QVBoxLayout;
     left->setSpacing(12);
     buildList(left);
-    row->addLayout(left, 2);
+    sides()->addLayout(left, 2);
     auto* card = new desk::Card(this);
     auto* inside = new QVBoxLayout(card);
     inside->setContentsMargins(1, 1, 1, 1);
@@ -58,7 +50,7 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     m_kit = new KitCard(m_presenter, m_formatter, body);
     column->addWidget(m_kit);
     column->addStretch(1);
-    row->addWidget(card, 5);
+    sides()->addWidget(card, 5);
     const auto refresh = [this] {
         fillList(Keeps::Open);
         load();
@@ -104,7 +96,7 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
                 [this, kind = kind] { m_presenter.addMaterial(kind); });
     kinds->addSeparator();
     connect(kinds->addAction(tr("Ki&t, several at one price")), &QAction::triggered, this, [this] {
-        if (const auto problem = m_presenter.addKit(); !problem.isEmpty()) m_messages->tell(desk::Tone::Warn, problem);
+        if (const auto problem = m_presenter.addKit(); !problem.isEmpty()) messages().tell(desk::Tone::Warn, problem);
     });
     connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, &m_presenter, &SuppliesPresenter::addSupplier);
     add->setMenu(kinds);
@@ -189,11 +181,11 @@ void SuppliesPage::removed() {
     const auto name = m_heading->text();
     const auto problem = m_presenter.remove();
     if (!problem.isEmpty()) {
-        m_messages->tell(desk::Tone::Warn, problem);
+        messages().tell(desk::Tone::Warn, problem);
         return;
     }
-    m_messages->tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
-                     [this] { m_presenter.session().undo(); });
+    messages().tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
+                    [this] { m_presenter.session().undo(); });
 }
 
 void SuppliesPage::readPriceList() {
@@ -201,8 +193,8 @@ void SuppliesPage::readPriceList() {
                                        desk::fromQDate(QDate::currentDate()), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &QDialog::accepted, this, [this] {
-        m_messages->tell(desk::Tone::Jewel, tr("The price list is taken over."), tr("Undo"),
-                         [this] { m_presenter.session().undo(); });
+        messages().tell(desk::Tone::Jewel, tr("The price list is taken over."), tr("Undo"),
+                        [this] { m_presenter.session().undo(); });
     });
     dialog->open();
 }

@@ -4,7 +4,7 @@
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
 #include "app/desk/find_field.h"
-#include "app/desk/message_bar.h"
+#include "app/desk/split_page.h"
 #include "app/desk/stone_list_model.h"
 #include "app/desk/value_fields.h"
 #include "app/supplies/supplies_presenter.h"
@@ -21,7 +21,7 @@ class MaterialCard;
 class SupplierCard;
 
 /// The Supplies place: materials, kits and suppliers at the left, the one that is open at the right.
-class SuppliesPage : public QWidget {
+class SuppliesPage : public desk::SplitPage {
     Q_OBJECT
 
   public:
@@ -46,7 +46,6 @@ class SuppliesPage : public QWidget {
     SuppliesPresenter m_presenter;
     desk::Formatter m_formatter;
     desk::StoneListModel m_model;
-    desk::MessageBar* m_messages = nullptr;
     desk::FindField* m_find = nullptr;
     QListView* m_list = nullptr;
     desk::TextLabel* m_nothing = nullptr;
