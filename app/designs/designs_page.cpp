@@ -7,7 +7,6 @@
 #include "app/desk/card.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/scroll_page.h"
-#include "app/desk/stone_list_delegate.h"
 #include "app/desk/stone_painter.h"
 #include "app/plans/plan_dialog.h"
 
@@ -45,24 +44,10 @@ DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& f
 
 void DesignsPage::buildList(QVBoxLayout* column) {
     column->addWidget(desk::pageTitle(tr("Designs"), this));
-    m_find = new desk::FindField(m_formatter, this);
-    m_find->setObjectName(QStringLiteral("findDesign"));
-    column->addWidget(new desk::FieldBox(tr("&Find by name"), m_find, this));
-    m_nothing =
-        new desk::TextLabel(tr("No design is called that."), TextSize::Body, Role::Muted, desk::Weight::Plain, this);
-    m_nothing->setObjectName(QStringLiteral("nothingFound"));
-    m_nothing->setWordWrap(true);
-    column->addWidget(m_nothing);
-    m_list = new QListView(this);
-    m_list->setObjectName(QStringLiteral("designs"));
-    m_list->setAccessibleName(tr("Designs"));
-    m_list->setFrameShape(QFrame::NoFrame);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_list->viewport()->setAutoFillBackground(false);
-    m_list->setModel(&m_model);
-    m_list->setItemDelegate(
-        new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
-    m_find->setList(m_list);
+    m_list =
+        new desk::StoneList({tr("Designs"), tr("&Find by name"), tr("No design is called that.")}, m_formatter, this);
+    m_list->find().setObjectName(QStringLiteral("findDesign"));
+    m_list->rows().setObjectName(QStringLiteral("designs"));
     column->addWidget(m_list, 1);
     auto* add = new QPushButton(tr("&New design"), this);
     add->setObjectName(QStringLiteral("newDesign"));
@@ -80,10 +65,8 @@ void DesignsPage::buildList(QVBoxLayout* column) {
         m_presenter.create();
         m_name->setFocus(Qt::OtherFocusReason);
     });
-    connect(m_find, &desk::TypedField::edited, this, &DesignsPage::searched);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
-        if (index.isValid()) m_presenter.open(m_model.row(index.row()).id);
-    });
+    connect(m_list, &desk::StoneList::searched, this, &DesignsPage::searched);
+    connect(m_list, &desk::StoneList::chosen, &m_presenter, &DesignsPresenter::open);
 }
 
 void DesignsPage::buildCard(QWidget* card) {
@@ -217,14 +200,13 @@ void DesignsPage::connectFields() {
 
 void DesignsPage::searched() {
     fillList(Keeps::Nothing);
-    if (m_model.indexOf(m_presenter.currentId()) < 0)
-        m_presenter.open(m_model.rowCount() > 0 ? m_model.row(0).id : base::Id{});
+    if (!m_list->holds(m_presenter.currentId())) m_presenter.open(m_list->first());
 }
 
 void DesignsPage::fillList(Keeps keeps) {
     std::vector<desk::StoneListRow> rows;
     const auto kept = keeps == Keeps::Open ? m_presenter.currentId() : base::Id{};
-    for (const auto& design : m_presenter.matching(m_find->text(), kept)) {
+    for (const auto& design : m_presenter.matching(m_list->find().text(), kept)) {
         desk::StoneListRow row{
             design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
         if (design.templatesOnWall) row.detail += tr(" · on the wall");
@@ -234,10 +216,7 @@ void DesignsPage::fillList(Keeps keeps) {
                 row.stones.push_back(desk::stoneColour(material->stone.rgb));
         rows.push_back(std::move(row));
     }
-    m_nothing->setVisible(rows.empty() && !m_find->isBlank());
-    m_model.setRows(std::move(rows));
-    const int at = m_model.indexOf(m_presenter.currentId());
-    if (at >= 0) m_list->setCurrentIndex(m_model.index(at));
+    m_list->setRows(std::move(rows), m_presenter.currentId());
 }
 
 void DesignsPage::loadBases() {
@@ -323,8 +302,8 @@ void DesignsPage::showPlan() {
     dialog->open();
 }
 
-void DesignsPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }
+void DesignsPage::focusStart() { m_list->find().setFocus(Qt::OtherFocusReason); }
 
-void DesignsPage::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
+void DesignsPage::focusFind() { m_list->find().setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::designs

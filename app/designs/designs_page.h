@@ -5,15 +5,13 @@
 #include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
-#include "app/desk/find_field.h"
 #include "app/desk/sheet_picture.h"
 #include "app/desk/split_page.h"
-#include "app/desk/stone_list_model.h"
+#include "app/desk/stone_list.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 
 #include <QCheckBox>
-#include <QListView>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -60,10 +58,7 @@ class DesignsPage : public desk::SplitPage {
     DesignsPresenter m_presenter;
     base::Id m_shown; ///< the design the fields speak of
     desk::Formatter m_formatter;
-    desk::StoneListModel m_model;
-    desk::FindField* m_find = nullptr;
-    QListView* m_list = nullptr;
-    desk::TextLabel* m_nothing = nullptr;
+    desk::StoneList* m_list = nullptr;
     QWidget* m_content = nullptr;
     QWidget* m_empty = nullptr;
     desk::TextLabel* m_heading = nullptr;

@@ -4,7 +4,6 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/scroll_page.h"
-#include "app/desk/stone_list_delegate.h"
 #include "app/desk/stone_painter.h"
 #include "app/supplies/kit_card.h"
 #include "app/supplies/material_card.h"
@@ -62,24 +61,11 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
 
 void SuppliesPage::buildList(QVBoxLayout* column) {
     column->addWidget(desk::pageTitle(tr("Supplies"), this));
-    m_find = new desk::FindField(m_formatter, this);
-    m_find->setObjectName(QStringLiteral("findSupply"));
-    column->addWidget(new desk::FieldBox(tr("&Find by name or kind"), m_find, this));
-    m_nothing = new desk::TextLabel(tr("Nothing here is called that."), desk::TextSize::Body, desk::Role::Muted,
-                                    desk::Weight::Plain, this);
-    m_nothing->setObjectName(QStringLiteral("nothingFound"));
-    m_nothing->setWordWrap(true);
-    column->addWidget(m_nothing);
-    m_list = new QListView(this);
-    m_list->setObjectName(QStringLiteral("supplies"));
-    m_list->setAccessibleName(tr("Materials, kits and suppliers"));
-    m_list->setFrameShape(QFrame::NoFrame);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_list->viewport()->setAutoFillBackground(false);
-    m_list->setModel(&m_model);
-    m_list->setItemDelegate(
-        new desk::StoneListDelegate(desk::StoneListModel::DetailRole, desk::StoneListModel::StonesRole, m_list));
-    m_find->setList(m_list);
+    m_list = new desk::StoneList(
+        {tr("Materials, kits and suppliers"), tr("&Find by name or kind"), tr("Nothing here is called that.")},
+        m_formatter, this);
+    m_list->find().setObjectName(QStringLiteral("findSupply"));
+    m_list->rows().setObjectName(QStringLiteral("supplies"));
     column->addWidget(m_list, 1);
     auto* add = new QPushButton(tr("&New"), this);
     add->setObjectName(QStringLiteral("newSupply"));
@@ -101,10 +87,8 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, &m_presenter, &SuppliesPresenter::addSupplier);
     add->setMenu(kinds);
     column->addWidget(add);
-    connect(m_find, &desk::TypedField::edited, this, &SuppliesPage::searched);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
-        if (index.isValid()) m_presenter.open(m_model.row(index.row()).id);
-    });
+    connect(m_list, &desk::StoneList::searched, this, &SuppliesPage::searched);
+    connect(m_list, &desk::StoneList::chosen, &m_presenter, &SuppliesPresenter::open);
 }
 
 QString SuppliesPage::detailOf(const catalogue::Material& material) {
@@ -119,12 +103,11 @@ QString SuppliesPage::detailOf(const catalogue::Material& material) {
 
 void SuppliesPage::searched() {
     fillList(Keeps::Nothing);
-    if (m_model.indexOf(m_presenter.currentId()) < 0)
-        m_presenter.open(m_model.rowCount() > 0 ? m_model.row(0).id : base::Id{});
+    if (!m_list->holds(m_presenter.currentId())) m_presenter.open(m_list->first());
 }
 
 void SuppliesPage::fillList(Keeps keeps) {
-    const auto wanted = m_find->text().trimmed();
+    const auto wanted = m_list->find().text().trimmed();
     std::vector<desk::StoneListRow> rows;
     const auto add = [&](desk::StoneListRow row) {
         const bool isOpen = keeps == Keeps::Open && row.id == m_presenter.currentId();
@@ -154,10 +137,7 @@ void SuppliesPage::fillList(Keeps keeps) {
     }
     for (const auto& supplier : m_presenter.session().suppliers())
         add({supplier.id, QString::fromStdString(supplier.name), tr("supplier"), {}});
-    m_nothing->setVisible(rows.empty() && !wanted.isEmpty());
-    m_model.setRows(std::move(rows));
-    const int at = m_model.indexOf(m_presenter.currentId());
-    if (at >= 0) m_list->setCurrentIndex(m_model.index(at));
+    m_list->setRows(std::move(rows), m_presenter.currentId());
 }
 
 void SuppliesPage::load() {
@@ -199,8 +179,8 @@ void SuppliesPage::readPriceList() {
     dialog->open();
 }
 
-void SuppliesPage::focusStart() { m_find->setFocus(Qt::OtherFocusReason); }
+void SuppliesPage::focusStart() { m_list->find().setFocus(Qt::OtherFocusReason); }
 
-void SuppliesPage::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
+void SuppliesPage::focusFind() { m_list->find().setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::supplies

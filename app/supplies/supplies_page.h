@@ -3,13 +3,11 @@
 
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
-#include "app/desk/find_field.h"
 #include "app/desk/split_page.h"
-#include "app/desk/stone_list_model.h"
+#include "app/desk/stone_list.h"
 #include "app/desk/value_fields.h"
 #include "app/supplies/supplies_presenter.h"
 
-#include <QListView>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <QWidget>
@@ -45,10 +43,7 @@ class SuppliesPage : public desk::SplitPage {
 
     SuppliesPresenter m_presenter;
     desk::Formatter m_formatter;
-    desk::StoneListModel m_model;
-    desk::FindField* m_find = nullptr;
-    QListView* m_list = nullptr;
-    desk::TextLabel* m_nothing = nullptr;
+    desk::StoneList* m_list = nullptr;
     QPushButton* m_remove = nullptr;
     desk::TextLabel* m_heading = nullptr;
     MaterialCard* m_material = nullptr;
