@@ -14,6 +14,7 @@
 #include "app/desk/tab_order.h"
 #include "app/desk/typed_field.h"
 #include "app/jobs/jobs_page.h"
+#include "app/main/look_settings.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
 
@@ -40,8 +41,6 @@ namespace sp::program {
 
 namespace {
 
-constexpr auto kZoomSetting = "look/zoom";
-constexpr auto kSchemeSetting = "look/scheme";
 constexpr auto kGeometrySetting = "window/geometry";
 
 } // namespace
@@ -70,7 +69,7 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
 }
 
 void MainWindow::build() {
-    desk::setZoom(QSettings().value(QLatin1String(kZoomSetting), desk::zoom()).toInt());
+    desk::setZoom(keptNumber(kZoomSetting, desk::zoom()));
     auto* body = new QWidget(this);
     auto* row = new QHBoxLayout(body);
     row->setContentsMargins(0, 0, 0, 0);

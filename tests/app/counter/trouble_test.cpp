@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What the window says when the book cannot be written, and what it then lets one do.
+#include "app/desk/fonts.h"
 #include "app/desk/message_bar.h"
 #include "tests/app/demo_window.h"
 #include "tests/support/child.h"
@@ -61,6 +62,17 @@ TEST_F(Trouble, inABookOpenElsewhereThereIsOnlyReading) {
     EXPECT_FALSE(find<>("removeLine")->isVisible());
     press(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_FALSE(m_window->presenter().isGiven());
+}
+
+TEST_F(Trouble, aTextSizeThatIsNoNumberIsTheUsualOne) {
+    desk::setZoom(100);
+    QSettings().setValue(QStringLiteral("look/zoom"), QStringLiteral("large"));
+    reopen();
+    EXPECT_EQ(desk::zoom(), 100);
+    QSettings().setValue(QStringLiteral("look/zoom"), 120);
+    reopen();
+    EXPECT_EQ(desk::zoom(), 120);
+    desk::setZoom(100);
 }
 
 } // namespace
