@@ -2,8 +2,6 @@
 #include "app/main/main_window.h"
 
 #include "app/artwork/artwork_page.h"
-#include "app/artwork/estimate_page.h"
-#include "app/artwork/letter_outlines.h"
 #include "app/buying/buying_page.h"
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
@@ -14,6 +12,7 @@
 #include "app/desk/tab_order.h"
 #include "app/desk/typed_field.h"
 #include "app/jobs/jobs_page.h"
+#include "app/main/artwork_pages.h"
 #include "app/main/look_settings.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
@@ -101,6 +100,7 @@ void MainWindow::build() {
     right->addWidget(m_stack, 1);
     row->addLayout(right, 1);
     setCentralWidget(body);
+    buildArtwork();
     buildRail();
     buildMenu();
     m_rail->setCurrent(0);
@@ -181,7 +181,7 @@ void MainWindow::buildRail() {
         [this] {
             m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
             connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
-            connect(m_designs, &designs::DesignsPage::estimateAsked, this, &MainWindow::estimate);
+            connect(m_designs, &designs::DesignsPage::estimateAsked, m_artwork, &ArtworkPages::estimate);
             return m_designs;
         },
         &designs::DesignsPage::focusFind);
@@ -207,6 +207,22 @@ void MainWindow::buildRail() {
         desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
         [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); }, &shop::ShopPage::focusFind);
     connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);
+}
+
+void MainWindow::buildArtwork() {
+    m_artwork = new ArtworkPages(m_session, m_formatter, m_prompter, *m_stack, this);
+    connect(m_artwork, &ArtworkPages::opening, this, [this] {
+        fill();
+        m_presenter.keep();
+    });
+    connect(m_artwork, &ArtworkPages::refused, this, &MainWindow::tellHere);
+    connect(m_artwork, &ArtworkPages::left, this, [this] { goTo(m_rail->current()); });
+    connect(m_artwork, &ArtworkPages::counted, this, &MainWindow::takeCounted);
+    connect(m_artwork, &ArtworkPages::priced, this, &MainWindow::putOnOrder);
+    connect(m_artwork, &ArtworkPages::made, this, [this](const base::Id& design) {
+        goTo(m_designsPlace);
+        if (m_designs) m_designs->open(design);
+    });
 }
 
 jobs::JobsPage* MainWindow::makeJobs() {
@@ -285,7 +301,7 @@ void MainWindow::buildMenu() {
     act(menu, tr("&Find in this place"), QKeySequence::Find, [this] { findHere(); });
     act(menu, tr("Find a q&uote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
     act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
-    act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { estimate(); });
+    act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { m_artwork->estimate(); });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
         goTo(0);
         m_counter->give();
@@ -384,8 +400,7 @@ void MainWindow::rebuildPages() {
     }
     m_counter = nullptr;
     m_designs = nullptr;
-    delete std::exchange(m_artwork, nullptr);
-    delete std::exchange(m_estimate, nullptr);
+    m_artwork->reset();
     goTo(0);
     goTo(current);
 }
@@ -491,21 +506,6 @@ void MainWindow::askForCutFile() {
     if (file) countFile(*file);
 }
 
-artwork::ArtworkPage& MainWindow::artworkPage() {
-    if (m_artwork) return *m_artwork;
-    m_artwork = new artwork::ArtworkPage(m_session, m_formatter, m_stack);
-    m_stack->addWidget(m_artwork);
-    connect(m_artwork, &artwork::ArtworkPage::opened, this, [this] {
-        m_presenter.keep();
-        m_stack->setCurrentWidget(m_artwork);
-    });
-    connect(m_artwork, &artwork::ArtworkPage::refused, this, &MainWindow::tellHere);
-    connect(m_artwork, &artwork::ArtworkPage::estimateAsked, this, &MainWindow::estimateFile);
-    connect(m_artwork, &artwork::ArtworkPage::left, this, [this] { goTo(m_rail->current()); });
-    connect(m_artwork, &artwork::ArtworkPage::used, this, &MainWindow::takeCounted);
-    return *m_artwork;
-}
-
 void MainWindow::countFile(const QString& file) {
     fill();
     artwork::Destination destination;
@@ -515,7 +515,7 @@ void MainWindow::countFile(const QString& file) {
         destination.openDesign = m_designs->currentDesign();
     else if (destination.isOrder && m_presenter.hasLine() && m_presenter.canChange())
         destination.openDesign = m_presenter.line().design;
-    artworkPage().open(file, destination);
+    m_artwork->count(file, destination);
 }
 
 void MainWindow::takeCounted(const base::Id& design) {
@@ -547,40 +547,7 @@ void MainWindow::tellHere(const QString& sentence, const QString& shapesIn) {
         messages.tell(desk::Tone::Warn, sentence);
     else
         messages.tell(desk::Tone::Warn, sentence, artwork::ArtworkPage::estimateWord(),
-                      [this, shapesIn] { estimateFile(shapesIn); });
-}
-
-artwork::EstimatePage& MainWindow::estimatePage() {
-    if (m_estimate) return *m_estimate;
-    using artwork::EstimatePage;
-    m_estimate = new EstimatePage(m_session, artwork::outlinesOf, m_formatter, m_stack);
-    m_stack->addWidget(m_estimate);
-    connect(m_estimate, &EstimatePage::fileAsked, this, [this] {
-        const auto file = m_prompter.fileToOpen(
-            {tr("Estimate from a shape"), {}, {}, tr("Drawings (*.svg *.dxf);;All files (*)"), {}});
-        if (file) m_estimate->openFile(*file);
-    });
-    connect(m_estimate, &EstimatePage::left, this, [this] { goTo(m_rail->current()); });
-    connect(m_estimate, &EstimatePage::priced, this, &MainWindow::putOnOrder);
-    connect(m_estimate, &EstimatePage::made, this, [this](const base::Id& design) {
-        goTo(m_designsPlace);
-        if (m_designs) m_designs->open(design);
-    });
-    return *m_estimate;
-}
-
-void MainWindow::estimate() {
-    fill();
-    m_presenter.keep();
-    auto& page = estimatePage();
-    if (m_stack->currentWidget() == &page) return;
-    page.start();
-    m_stack->setCurrentWidget(&page);
-}
-
-void MainWindow::estimateFile(const QString& file) {
-    estimate();
-    estimatePage().openFile(file);
+                      [this, shapesIn] { m_artwork->estimateFile(shapesIn); });
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
@@ -596,8 +563,8 @@ void MainWindow::dropEvent(QDropEvent* event) {
         const auto file = url.toLocalFile();
         if (file.endsWith(QLatin1String(".jobbook")))
             Q_EMIT openBookAsked(file);
-        else if (m_estimate && m_stack->currentWidget() == m_estimate)
-            m_estimate->openFile(file);
+        else if (m_artwork->isEstimating())
+            m_artwork->estimateFile(file);
         else
             countFile(file);
         return;

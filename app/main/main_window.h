@@ -21,10 +21,6 @@ namespace sp::counter {
 class CounterPage;
 }
 
-namespace sp::artwork {
-class ArtworkPage;
-class EstimatePage;
-} // namespace sp::artwork
 namespace sp::designs {
 class DesignsPage;
 }
@@ -37,6 +33,8 @@ class MessageBar;
 }
 
 namespace sp::program {
+
+class ArtworkPages;
 
 /// The window: the rail at the left and the place one is in. Shows one job book; another book means another window.
 class MainWindow : public QMainWindow {
@@ -70,6 +68,7 @@ class MainWindow : public QMainWindow {
   private:
     void build();
     void buildRail();
+    void buildArtwork();
     jobs::JobsPage* makeJobs();
     /// `lookFor` gives the focus to what one looks for something with in that place.
     template<class Page>
@@ -98,12 +97,8 @@ class MainWindow : public QMainWindow {
     void saveCopy();
     void about();
     void askForCutFile();
-    artwork::ArtworkPage& artworkPage();
     void takeCounted(const base::Id& design);
     void putOnOrder(const base::Id& design);
-    artwork::EstimatePage& estimatePage();
-    void estimate();
-    void estimateFile(const QString& file);
     void tellHere(const QString& sentence, const QString& shapesIn = {});
     void zoomTo(int percent);
 
@@ -129,8 +124,7 @@ class MainWindow : public QMainWindow {
     counter::CounterPage* m_counter = nullptr;
     bool m_isFilled = false; ///< the first place stands
     designs::DesignsPage* m_designs = nullptr;
-    artwork::ArtworkPage* m_artwork = nullptr;   ///< made for the first file; belongs to the stack
-    artwork::EstimatePage* m_estimate = nullptr; ///< made when first asked for; belongs to the stack
+    ArtworkPages* m_artwork = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     std::vector<Place> m_places;

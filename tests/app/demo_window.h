@@ -32,7 +32,9 @@ class DemoWindow : public testing::Test {
   protected:
     DemoWindow() {
         QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
+        // Settings of its own: other tests run beside this one.
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
+                           QString::fromStdString(m_folder.path().string()));
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
         open(demo::createDemoBook(bookFile(), db::systemSurroundings()));
     }

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/formatter.h"
+#include "app/desk/prompter.h"
+#include "app/session/book_session.h"
+
+#include <QObject>
+#include <QPointer>
+#include <QStackedWidget>
+
+namespace sp::artwork {
+class ArtworkPage;
+class EstimatePage;
+struct Destination;
+} // namespace sp::artwork
+
+namespace sp::program {
+
+/// The two pages that are no place of their own: a counted cut file and an estimate. Each is made when it is first
+/// wanted and shown in the window's stack until it is left or used.
+class ArtworkPages : public QObject {
+    Q_OBJECT
+
+  public:
+    /// Everything is borrowed and outlives this.
+    ArtworkPages(session::BookSession& session, const desk::Formatter& formatter, desk::Prompter& prompter,
+                 QStackedWidget& stack, QObject* parent = nullptr);
+
+    /// Counts a cut file and shows it; a file that cannot be read leaves everything as it is (`refused`).
+    void count(const QString& file, const artwork::Destination& destination);
+    void estimate();
+    void estimateFile(const QString& file);
+    /// Whether the estimate is looked at: a file is then a shape for it.
+    bool isEstimating() const;
+    /// Drops both, with what was typed there.
+    void reset();
+
+  Q_SIGNALS:
+    void opening(); ///< one of the two is about to be shown
+    void refused(const QString& sentence, const QString& shapesIn);
+    void left();
+    void counted(const sp::base::Id& design); ///< the design has what the file says
+    void priced(const sp::base::Id& design);  ///< an estimate is a design, and is wanted on the order
+    void made(const sp::base::Id& design);    ///< an estimate is a design
+
+  private:
+    artwork::ArtworkPage& artworkPage();
+    artwork::EstimatePage& estimatePage();
+
+    session::BookSession& m_session;
+    const desk::Formatter& m_formatter;
+    desk::Prompter& m_prompter;
+    QStackedWidget& m_stack;
+    QPointer<artwork::ArtworkPage> m_artwork; ///< both belong to the stack
+    QPointer<artwork::EstimatePage> m_estimate;
+};
+
+} // namespace sp::program
