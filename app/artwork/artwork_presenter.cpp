@@ -344,7 +344,7 @@ catalogue::DesignArtwork ArtworkPresenter::drawingFor(const base::Id& design, co
 }
 
 base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, const QByteArray& thumbnail) {
-    return m_session.change([&](db::Book& book) -> base::Result<base::Id> {
+    return m_session.attempt([&](db::Book& book) -> base::Result<base::Id> {
         base::Id id = design.id;
         const auto kept = book.together("drawing of " + design.name, [&]() -> base::Done {
             const auto saved = book.save(design);

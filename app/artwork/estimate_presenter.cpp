@@ -237,7 +237,7 @@ base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const 
     design.usualBase = firstBacking(m_session);
     design.note =
         estimateNote(QString::number(estimate.least.value()), QString::number(estimate.most.value())).toStdString();
-    return m_session.change([&](db::Book& book) -> base::Result<base::Id> {
+    return m_session.attempt([&](db::Book& book) -> base::Result<base::Id> {
         base::Id id;
         const auto kept = book.together("estimate of " + design.name, [&]() -> base::Done {
             const auto saved = book.save(design);

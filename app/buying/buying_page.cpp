@@ -196,10 +196,9 @@ void BuyingPage::showPages(paper::DrawnPages pages, const QString& name) {
 void BuyingPage::takeIn(Way way) {
     const auto what = m_presenter.title();
     const auto problem = m_presenter.takeIn(way);
-    if (problem.isEmpty())
-        m_messages->tell(desk::Tone::Good, tr("What was bought for %1 is on the shelf, at what it cost.").arg(what));
-    else
-        m_messages->tell(desk::Tone::Warn, problem);
+    if (!problem.isEmpty()) return m_messages->tell(desk::Tone::Warn, problem);
+    m_messages->tell(desk::Tone::Good, tr("What was bought for %1 is on the shelf, at what it cost.").arg(what));
+    m_messages->staysUntil(&m_presenter.session(), &session::BookSession::saved);
 }
 
 void BuyingPage::showList() {

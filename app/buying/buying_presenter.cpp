@@ -109,7 +109,7 @@ QString BuyingPresenter::takeIn(supply::Way way) {
     };
     const auto receipts = supply::receiptsOf(m_answer->job, *m_answer->plans.of(way).plan, priceOfOne);
     const auto what = tr("what was bought for %1").arg(title()).toStdString();
-    const auto done = m_session.change([&](db::Book& book) {
+    const auto done = m_session.attempt([&](db::Book& book) {
         return book.together(what, [&]() -> base::Done {
             for (const auto& receipt : receipts) {
                 const auto id = ids.find(receipt.material);

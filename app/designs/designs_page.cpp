@@ -283,6 +283,7 @@ void DesignsPage::removed() {
     m_presenter.remove();
     messages().tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
                     [this] { m_presenter.session().undo(); });
+    messages().staysUntil(&m_presenter.session(), &session::BookSession::saved);
 }
 
 void DesignsPage::showPlan() {

@@ -37,7 +37,7 @@ QString DesignsPresenter::edit(const std::function<void(catalogue::Design&)>& wo
     auto edited = *design;
     work(edited);
     if (edited == *design) return {};
-    const auto saved = m_session.change([&](db::Book& book) { return book.save(edited); });
+    const auto saved = m_session.attempt([&](db::Book& book) { return book.save(edited); });
     return saved ? QString() : QString::fromStdString(saved.error().detail);
 }
 

@@ -64,6 +64,7 @@ MessageBar::MessageBar(QWidget* parent)
 }
 
 void MessageBar::tell(Tone tone, const QString& sentence, const QString& action, std::function<void()> act) {
+    disconnect(m_until);
     m_tone = tone;
     m_act = std::move(act);
     m_sentence->setText(sentence);
@@ -86,6 +87,7 @@ void MessageBar::setDetail(const QString& sentence) {
 void MessageBar::dismiss() {
     if (isHidden()) return;
     hide();
+    disconnect(m_until);
     m_act = {};
     Q_EMIT dismissed();
 }

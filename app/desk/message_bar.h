@@ -23,6 +23,11 @@ class MessageBar : public QWidget {
 
     /// Replaces what stood there. An empty `action` means no button; `act` is called once, after the bar closed.
     void tell(Tone tone, const QString& sentence, const QString& action = {}, std::function<void()> act = {});
+    /// What it says now is true, and its action means what it says, only until that signal comes.
+    template<class Sender, class Signal>
+    void staysUntil(const Sender* sender, Signal signal) {
+        m_until = connect(sender, signal, this, &MessageBar::dismiss);
+    }
     /// A second, plainer sentence under the first.
     void setDetail(const QString& sentence);
     void dismiss();
@@ -43,6 +48,7 @@ class MessageBar : public QWidget {
     QPushButton* m_action;
     QToolButton* m_close;
     std::function<void()> m_act;
+    QMetaObject::Connection m_until;
     Tone m_tone = Tone::Jewel;
 };
 

@@ -63,7 +63,7 @@ std::optional<base::Error> JobsPresenter::setStage(Stage stage) {
     const auto* job = current();
     if (!job || job->stage == stage) return std::nullopt;
     const auto id = job->id;
-    const auto done = m_session.change([&](db::Book& book) { return book.setStage(id, stage); });
+    const auto done = m_session.attempt([&](db::Book& book) { return book.setStage(id, stage); });
     refresh();
     return done ? std::nullopt : std::optional(done.error());
 }

@@ -444,12 +444,20 @@ void MainWindow::findQuote() {
 
 void MainWindow::undo() {
     m_presenter.keep();
-    if (!m_session.undoText().isEmpty()) m_session.undo();
+    const auto what = m_session.undoText();
+    if (!what.isEmpty() && m_session.undo()) tellTurned(tr("Undone: %1.").arg(what));
 }
 
 void MainWindow::redo() {
     m_presenter.keep();
-    if (!m_session.redoText().isEmpty()) m_session.redo();
+    const auto what = m_session.redoText();
+    if (!what.isEmpty() && m_session.redo()) tellTurned(tr("Done again: %1.").arg(what));
+}
+
+/// It may have been something of another place.
+void MainWindow::tellTurned(const QString& sentence) {
+    m_messages->tell(desk::Tone::Jewel, sentence);
+    m_messages->staysUntil(&m_session, &session::BookSession::saved);
 }
 
 void MainWindow::checkBook() {

@@ -92,6 +92,7 @@ class MainWindow : public QMainWindow {
     void findQuote();
     void undo();
     void redo();
+    void tellTurned(const QString& sentence);
     void refreshUndo();
     void checkBook();
     void saveCopy();

@@ -94,9 +94,34 @@ std::optional<catalogue::DesignArtwork> BookSession::artwork(const base::Id& des
     return result ? std::move(*result) : std::nullopt;
 }
 
-void BookSession::settle(const std::optional<base::Error>& error) {
+namespace {
+
+/// Whether something is wrong with what was asked for, and not with the book.
+bool isRefusal(base::Code code) {
+    switch (code) {
+    case base::Code::Invalid:
+    case base::Code::OutOfRange:
+    case base::Code::TooLarge:
+    case base::Code::Missing:
+    case base::Code::NotFound:
+    case base::Code::Ambiguous:
+    case base::Code::Conflict: return true;
+    case base::Code::Busy:
+    case base::Code::Full:
+    case base::Code::ReadOnly:
+    case base::Code::Foreign:
+    case base::Code::TooNew:
+    case base::Code::Damaged:
+    case base::Code::Failed: return false;
+    }
+    return false;
+}
+
+} // namespace
+
+void BookSession::settle(const std::optional<base::Error>& error, bool tellsRefusals) {
     if (error) {
-        Q_EMIT troubled(*error);
+        if (tellsRefusals || !isRefusal(error->code)) Q_EMIT troubled(*error);
         return;
     }
     forget();
@@ -114,12 +139,12 @@ QString BookSession::redoText() {
     return state ? QString::fromStdString(state->redo) : QString();
 }
 
-void BookSession::undo() {
-    change([](db::Book& book) { return book.undo(); });
+bool BookSession::undo() {
+    return change([](db::Book& book) { return book.undo(); }).has_value();
 }
 
-void BookSession::redo() {
-    change([](db::Book& book) { return book.redo(); });
+bool BookSession::redo() {
+    return change([](db::Book& book) { return book.redo(); }).has_value();
 }
 
 } // namespace sp::session

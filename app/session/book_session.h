@@ -56,10 +56,13 @@ class BookSession : public QObject {
     /// read, so that the empty value shown in its place is never saved over it; it is then read once more.
     template<class Work>
     auto change(Work&& work) {
-        if (const auto unread = refusalForUnread()) return decltype(work(*m_book))(base::fail(*unread));
-        auto result = work(*m_book);
-        settle(result.has_value() ? std::optional<base::Error>() : result.error());
-        return result;
+        return changeAnd(work, true);
+    }
+    /// The same for who says where it was asked why it was refused (a name that is taken, a thing that another needs):
+    /// `troubled` is emitted for trouble with the book itself only.
+    template<class Work>
+    auto attempt(Work&& work) {
+        return changeAnd(work, false);
     }
     /// The same for the draft at the Counter, which nobody else shows: `changed` is not emitted, `saved` is.
     template<class Work>
@@ -80,8 +83,9 @@ class BookSession : public QObject {
 
     QString undoText();
     QString redoText();
-    void undo();
-    void redo();
+    /// False when there is nothing, or the book refused (`troubled`).
+    bool undo();
+    bool redo();
 
   Q_SIGNALS:
     void changed();                              ///< something of the book is no longer as it was read
@@ -89,7 +93,14 @@ class BookSession : public QObject {
     void troubled(const sp::base::Error& error); ///< it could not be read or kept
 
   private:
-    void settle(const std::optional<base::Error>& error);
+    template<class Work>
+    auto changeAnd(Work& work, bool tellsRefusals) {
+        if (const auto unread = refusalForUnread()) return decltype(work(*m_book))(base::fail(*unread));
+        auto result = work(*m_book);
+        settle(result.has_value() ? std::optional<base::Error>() : result.error(), tellsRefusals);
+        return result;
+    }
+    void settle(const std::optional<base::Error>& error, bool tellsRefusals);
     void forget();
     std::optional<base::Error> refusalForUnread();
 

@@ -74,7 +74,7 @@ void CustomerCard::save(desk::TypedField* field, const std::function<void(catalo
     auto edited = *known;
     put(edited);
     if (edited == *known) return;
-    const auto saved = m_presenter.session().change([&](db::Book& book) { return book.save(edited); });
+    const auto saved = m_presenter.session().attempt([&](db::Book& book) { return book.save(edited); });
     field->setOuterProblem(saved ? QString() : QString::fromStdString(saved.error().detail));
 }
 

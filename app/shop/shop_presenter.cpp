@@ -13,7 +13,7 @@ QString ShopPresenter::editShop(const std::function<void(catalogue::Shop&)>& wor
     auto edited = shop();
     work(edited);
     if (edited == shop()) return {};
-    const auto saved = m_session.change([&](db::Book& book) { return book.save(edited); });
+    const auto saved = m_session.attempt([&](db::Book& book) { return book.save(edited); });
     return saved ? QString() : QString::fromStdString(saved.error().detail);
 }
 
@@ -21,7 +21,7 @@ QString ShopPresenter::editBench(const std::function<void(catalogue::BenchStanda
     auto edited = bench();
     work(edited);
     if (edited == bench()) return {};
-    const auto saved = m_session.change([&](db::Book& book) { return book.save(edited); });
+    const auto saved = m_session.attempt([&](db::Book& book) { return book.save(edited); });
     return saved ? QString() : QString::fromStdString(saved.error().detail);
 }
 

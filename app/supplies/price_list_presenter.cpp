@@ -74,7 +74,7 @@ QString PriceListPresenter::import() {
     if (!read) return QString::fromStdString(read.error().detail);
     const auto* supplier = m_session.supplier(m_columns.supplier);
     const auto what = "price list of " + (supplier ? supplier->name : std::string());
-    const auto done = m_session.change([&](db::Book& book) {
+    const auto done = m_session.attempt([&](db::Book& book) {
         return book.together(what, [&]() -> base::Done {
             if (auto saved = book.save(m_columns); !saved) return saved;
             for (const auto& change : read->changes)

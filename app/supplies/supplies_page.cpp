@@ -166,6 +166,7 @@ void SuppliesPage::removed() {
     }
     messages().tell(desk::Tone::Jewel, tr("“%1” is removed.").arg(name), tr("Undo"),
                     [this] { m_presenter.session().undo(); });
+    messages().staysUntil(&m_presenter.session(), &session::BookSession::saved);
 }
 
 void SuppliesPage::readPriceList() {
@@ -175,6 +176,7 @@ void SuppliesPage::readPriceList() {
     connect(dialog, &QDialog::accepted, this, [this] {
         messages().tell(desk::Tone::Jewel, tr("The price list is taken over."), tr("Undo"),
                         [this] { m_presenter.session().undo(); });
+        messages().staysUntil(&m_presenter.session(), &session::BookSession::saved);
     });
     dialog->open();
 }

@@ -61,7 +61,7 @@ QString SuppliesPresenter::edit(const std::function<void(catalogue::Material&)>&
     auto edited = *known;
     work(edited);
     if (edited == *known) return {};
-    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(edited); }));
+    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.save(edited); }));
 }
 
 QString SuppliesPresenter::editSupplier(const std::function<void(catalogue::Supplier&)>& work) {
@@ -70,7 +70,7 @@ QString SuppliesPresenter::editSupplier(const std::function<void(catalogue::Supp
     auto edited = *known;
     work(edited);
     if (edited == *known) return {};
-    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(edited); }));
+    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.save(edited); }));
 }
 
 QString SuppliesPresenter::editKit(const std::function<void(catalogue::Kit&)>& work) {
@@ -79,7 +79,7 @@ QString SuppliesPresenter::editKit(const std::function<void(catalogue::Kit&)>& w
     auto edited = *known;
     work(edited);
     if (edited == *known) return {};
-    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(edited); }));
+    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.save(edited); }));
 }
 
 QString SuppliesPresenter::editPack(const base::Id& id, const std::function<void(catalogue::Pack&)>& work) {
@@ -89,7 +89,7 @@ QString SuppliesPresenter::editPack(const base::Id& id, const std::function<void
     auto edited = *known;
     work(edited);
     if (edited == *known) return {};
-    return sentenceOf(m_session.change([&](db::Book& book) {
+    return sentenceOf(m_session.attempt([&](db::Book& book) {
         return book.together("the usual pack", [&]() -> base::Done {
             if (edited.usual && !known->usual)
                 for (auto other : own)
@@ -132,7 +132,7 @@ QString SuppliesPresenter::addKit() {
     catalogue::Kit kit;
     kit.name = freeName(tr("New kit"));
     kit.supplier = m_session.suppliers().front().id;
-    const auto saved = m_session.change([&](db::Book& book) { return book.save(kit); });
+    const auto saved = m_session.attempt([&](db::Book& book) { return book.save(kit); });
     if (saved) open(*saved);
     return sentenceOf(saved);
 }
@@ -159,7 +159,7 @@ QString SuppliesPresenter::addPack() {
     pack.name = tr("pack").toStdString();
     pack.amount = units::Count::of(material() && material()->kind == catalogue::MaterialKind::Stone ? 1440 : 1);
     pack.prices = {{units::Count::of(1), units::Money{}}};
-    return sentenceOf(m_session.change([&](db::Book& book) { return book.save(pack); }));
+    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.save(pack); }));
 }
 
 void SuppliesPresenter::removePack(const base::Id& pack) {
@@ -170,7 +170,7 @@ QString SuppliesPresenter::remove() {
     const auto gone = m_current;
     const bool isSupplier = supplier() != nullptr;
     const bool isKit = kit() != nullptr;
-    const auto removed = m_session.change([&](db::Book& book) {
+    const auto removed = m_session.attempt([&](db::Book& book) {
         return isKit ? book.removeKit(gone) : isSupplier ? book.removeSupplier(gone) : book.removeMaterial(gone);
     });
     if (!removed) return QString::fromStdString(removed.error().detail);
@@ -183,7 +183,7 @@ QString SuppliesPresenter::remove() {
 QString SuppliesPresenter::move(std::int64_t amount, std::optional<units::Money> cost) {
     const auto id = m_current;
     const auto note = amount < 0 ? "taken out" : "counted in";
-    return sentenceOf(m_session.change([&](db::Book& book) { return book.moveStock(id, amount, cost, note); }));
+    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.moveStock(id, amount, cost, note); }));
 }
 
 } // namespace sp::supplies

@@ -159,7 +159,7 @@ class Book {
     virtual base::Result<catalogue::PriceBook> priceBook(const base::Id& customer) = 0;
 
     // Quotes.
-    /// A new, empty draft, quoted today.
+    /// A new, empty draft, quoted today. Not a step to undo by itself.
     virtual base::Result<Quote> startQuote() = 0;
     /// Keeps what is typed. Errors: Conflict when `quote.version` is not the newest or the quote has been given.
     /// Returns the new version.

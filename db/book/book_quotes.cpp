@@ -65,7 +65,11 @@ Quote BookFile::newQuote() {
 }
 
 Result<Quote> BookFile::startQuote() {
-    return act([&] { return newQuote(); });
+    return act([&] {
+        // Nobody asked for an empty order; what is typed on it is the first step there is to undo.
+        if (m_depth == 1) m_action->isUndone = false;
+        return newQuote();
+    });
 }
 
 QuoteRow BookFile::draftForChange(const Quote& quote) {

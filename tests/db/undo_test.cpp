@@ -42,6 +42,20 @@ TEST_F(UndoTest, namesWhatItWouldUndo) {
     EXPECT_EQ(book->undoState()->redo, "");
 }
 
+TEST_F(UndoTest, leavesAnEmptyOrderThatNobodyAskedFor) {
+    stock();
+    while (!book->undoState()->undo.empty()) ASSERT_TRUE(book->undo());
+    auto quote = book->startQuote().value();
+    EXPECT_EQ(book->undoState()->undo, "");
+    EXPECT_FALSE(book->undo());
+    quote.order.lines.push_back(test::sampleLine({}));
+    quote.version = book->saveDraft(quote).value();
+    ASSERT_TRUE(book->undo());
+    EXPECT_TRUE(book->quote(quote.id)->order.lines.empty());
+    EXPECT_FALSE(book->undo());
+    ASSERT_TRUE(book->quote(quote.id)) << "what is typed next has nowhere to go";
+}
+
 TEST_F(UndoTest, namesTheFieldOfALine) {
     stock();
     auto quote = draft();
@@ -179,7 +193,16 @@ class RandomWalk : public BookTest {
             return book->save(material).has_value();
         }
         case 2: return !materials.empty() && book->removeMaterial(materials[below(materials.size())].id).has_value();
-        case 3: return book->startQuote().has_value();
+        case 3:
+            return book
+                ->together("new order",
+                           [&]() -> base::Done {
+                               auto quote = book->startQuote().value();
+                               quote.order.lines.emplace_back().title = "First";
+                               if (auto saved = book->saveDraft(quote); !saved) return base::fail(saved.error());
+                               return {};
+                           })
+                .has_value();
         case 4: {
             const auto drafts = book->quotes("", 10'000).value();
             if (drafts.empty()) return false;
