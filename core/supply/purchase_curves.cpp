@@ -2,6 +2,8 @@
 #include "core/supply/purchase_curves.h"
 
 #include <algorithm>
+#include <deque>
+#include <limits>
 
 namespace sp::supply {
 
@@ -10,7 +12,6 @@ using std::int64_t;
 namespace {
 
 constexpr Spend kNoWay{kNever, 0, 0};
-constexpr int64_t kMostCountInList = 65'535;
 
 std::size_t at(int64_t n) { return static_cast<std::size_t>(n); }
 
@@ -102,45 +103,134 @@ void Merged::collect(int n, std::vector<Bought>& into) const {
     }
 }
 
+/// From `least` to `most` packs cost `each` apiece and bring `gain` apiece.
+struct MoneyList::Range {
+    int64_t least = 1;
+    int64_t most = 1;
+    int64_t each = 0;
+    int64_t gain = 0;
+};
+
+namespace {
+
+/// Units and packs in one number, (units + 1) 2^24 - packs: more units first, then fewer packs; 0: cannot be spent.
+constexpr int64_t kPerUnit = int64_t{1} << 24;
+
+} // namespace
+
 MoneyList::MoneyList(const Model& model, const Curve& curve, int64_t limit)
     : m_model(&model)
     , m_packs(curve.packs())
     , m_limit(limit) {
-    // Units and packs in one number, (units + 1) 2^20 - packs: more units first, then fewer packs; 0: cannot be spent.
-    constexpr int64_t kPerUnit = int64_t{1} << 20;
-    std::vector<int64_t> most(at(limit) + 1, 0);
-    most[0] = kPerUnit;
-    for (const int index : m_packs) {
-        const ModelPack& pack = model.packs[at(index)];
-        const int64_t units = pack.gives[0].units;
-        std::vector<int64_t> next = most;
-        std::vector<std::uint16_t> choice(most.size(), 0);
-        const int64_t enough = units > 0 ? model.needs[at(pack.gives[0].material)] / units + 1 : 1;
-        const int64_t last = std::min({pack.most, std::max(limit, enough), kMostCountInList});
-        for (int64_t count = 1; count <= last; ++count) {
-            const int64_t money = pack.cost(count);
-            if (money > limit && count >= pack.lastFrom()) break;
-            if (money > limit || (money == 0 && count > enough)) continue;
-            const int64_t gain = count * units * kPerUnit - count;
-            for (int64_t v = 0; v + money <= limit; ++v) {
-                if (most[at(v)] == 0 || most[at(v)] + gain <= next[at(v + money)]) continue;
-                next[at(v + money)] = most[at(v)] + gain;
-                choice[at(v + money)] = static_cast<std::uint16_t>(count);
+    if (limit <= kLongestRow)
+        fillRow();
+    else
+        fillSums();
+}
+
+std::vector<MoneyList::Range> MoneyList::ranges(const ModelPack& pack) const {
+    const int64_t units = pack.gives[0].units;
+    const int64_t need = m_model->needs[at(pack.gives[0].material)];
+    const int64_t enough = units > 0 ? std::max<int64_t>(1, (need + units - 1) / units) : 1;
+    std::vector<Range> found;
+    for (std::size_t t = 0; t < pack.tiers.size(); ++t) {
+        const auto& tier = pack.tiers[t];
+        Range range{tier.from, pack.most, tier.each, units * kPerUnit - 1};
+        if (t + 1 < pack.tiers.size()) range.most = std::min(range.most, pack.tiers[t + 1].from - 1);
+        // Of what costs nothing, no more than is needed.
+        const int64_t affordable = tier.each > 0 ? m_limit / tier.each : std::max(enough, tier.from);
+        range.most = std::min({range.most, affordable, int64_t{std::numeric_limits<std::int32_t>::max()}});
+        if (range.least <= range.most && (tier.each > 0 || units > 0)) found.push_back(range);
+    }
+    return found;
+}
+
+/// The best of a window that slides along every each-th granule: a pack at one price costs one pass, however many of
+/// it can be bought.
+void MoneyList::addToRow(const std::vector<int64_t>& before, const Range& range, std::vector<int64_t>& row,
+                         std::vector<std::int32_t>& choice) const {
+    const auto put = [&](int64_t money, int64_t most, int64_t count) {
+        if (most <= row[at(money)]) return;
+        row[at(money)] = most;
+        choice[at(money)] = static_cast<std::int32_t>(count);
+    };
+    if (range.each == 0) {
+        for (int64_t v = 0; v <= m_limit; ++v)
+            if (before[at(v)] > 0) put(v, before[at(v)] + range.most * range.gain, range.most);
+        return;
+    }
+    std::deque<std::pair<int64_t, int64_t>> window; // falling worth less what came before it, its place
+    for (int64_t first = 0; first < std::min(range.each, m_limit + 1); ++first) {
+        window.clear();
+        for (int64_t j = 0; first + j * range.each <= m_limit; ++j) {
+            if (const int64_t i = j - range.least; i >= 0 && before[at(first + i * range.each)] > 0) {
+                const int64_t worth = before[at(first + i * range.each)] - i * range.gain;
+                while (!window.empty() && window.back().first <= worth) window.pop_back();
+                window.emplace_back(worth, i);
             }
+            while (!window.empty() && window.front().second < j - range.most) window.pop_front();
+            if (window.empty()) continue;
+            put(first + j * range.each, window.front().first + j * range.gain, j - window.front().second);
         }
-        most = std::move(next);
+    }
+}
+
+void MoneyList::fillRow() {
+    std::vector<int64_t> row(at(m_limit) + 1, 0);
+    row[0] = kPerUnit;
+    for (const int index : m_packs) {
+        const auto before = row;
+        std::vector<std::int32_t> choice(row.size(), 0);
+        for (const auto& range : ranges(m_model->packs[at(index)])) addToRow(before, range, row, choice);
         m_choice.push_back(std::move(choice));
     }
-    for (int64_t v = 0; v <= limit; ++v) {
-        if (most[at(v)] == 0) continue;
-        const int64_t rounded = (most[at(v)] + kPerUnit - 1) / kPerUnit;
-        m_entries.push_back({v, rounded - 1, rounded * kPerUnit - most[at(v)]});
+    for (int64_t v = 0; v <= m_limit; ++v)
+        if (row[at(v)] > 0) addEntry(v, row[at(v)]);
+}
+
+void MoneyList::fillSums() {
+    std::vector<Sum> sums{{0, kPerUnit, 0}};
+    for (const int index : m_packs) {
+        std::vector<Sum> next = sums;
+        for (auto& sum : next) sum.count = 0;
+        for (const auto& range : ranges(m_model->packs[at(index)])) {
+            const int64_t first = range.each == 0 ? range.most : range.least;
+            for (int64_t count = first; count <= range.most; ++count) {
+                const int64_t money = count * range.each;
+                for (const auto& sum : sums) {
+                    if (sum.money + money > m_limit) break;
+                    next.push_back({sum.money + money, sum.most + count * range.gain, count});
+                }
+                m_isWhole = next.size() <= kMostSums;
+                if (!m_isWhole) return;
+            }
+        }
+        std::stable_sort(next.begin(), next.end(), [](const Sum& a, const Sum& b) {
+            return a.money != b.money ? a.money < b.money : a.most > b.most;
+        });
+        next.erase(std::unique(next.begin(), next.end(), [](const Sum& a, const Sum& b) { return a.money == b.money; }),
+                   next.end());
+        m_sums.push_back(next);
+        sums = std::move(next);
     }
+    for (const auto& sum : sums) addEntry(sum.money, sum.most);
+}
+
+void MoneyList::addEntry(int64_t money, int64_t most) {
+    const int64_t rounded = (most + kPerUnit - 1) / kPerUnit;
+    m_entries.push_back({money, rounded - 1, rounded * kPerUnit - most});
 }
 
 void MoneyList::collect(int64_t money, std::vector<Bought>& into) const {
     for (std::size_t p = m_packs.size(); p-- > 0;) {
-        const int64_t count = m_choice[p][at(money)];
+        int64_t count = 0;
+        if (!m_choice.empty()) {
+            count = m_choice[p][at(money)];
+        } else {
+            const auto found = std::lower_bound(m_sums[p].begin(), m_sums[p].end(), money,
+                                                [](const Sum& sum, int64_t wanted) { return sum.money < wanted; });
+            count = found->count;
+        }
         if (count == 0) continue;
         into.push_back({m_packs[p], count});
         money -= m_model->packs[at(m_packs[p])].cost(count);

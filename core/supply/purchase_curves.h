@@ -83,19 +83,42 @@ class MoneyList {
         std::int64_t units;
         std::int64_t packs;
     };
-    /// All sums from 0 to `limit` granules. Memory: limit times the number of packs times two bytes.
+    /// All sums from 0 to `limit` granules. Up to kLongestRow a row of every granule is filled; beyond that only the
+    /// sums that packs add up to are kept, at most kMostSums of them.
     MoneyList(const Model& model, const Curve& curve, std::int64_t limit);
+    static constexpr std::int64_t kLongestRow = 131'072;
+    static constexpr std::size_t kMostSums = 400'000;
 
     std::int64_t limit() const { return m_limit; }
+    /// False when there are more sums than are kept; then there are none.
+    bool isWhole() const { return m_isWhole; }
+    /// Rising in money.
     const std::vector<Entry>& entries() const { return m_entries; }
+    /// Adds what was bought for the sum of an entry.
     void collect(std::int64_t money, std::vector<Bought>& into) const;
 
   private:
+    struct Sum {
+        std::int64_t money = 0;
+        std::int64_t most = 0; ///< units and packs in one number
+        std::int64_t count = 0;
+    };
+    struct Range; ///< counts of a pack at one price
+
+    std::vector<Range> ranges(const ModelPack& pack) const;
+    void fillRow();
+    void addToRow(const std::vector<std::int64_t>& before, const Range& range, std::vector<std::int64_t>& row,
+                  std::vector<std::int32_t>& choice) const;
+    void fillSums();
+    void addEntry(std::int64_t money, std::int64_t most);
+
     const Model* m_model;
     std::vector<int> m_packs;
     std::int64_t m_limit;
+    bool m_isWhole = true;
     std::vector<Entry> m_entries;
-    std::vector<std::vector<std::uint16_t>> m_choice; ///< by pack, by money
+    std::vector<std::vector<std::int32_t>> m_choice; ///< by pack, by money: of a row
+    std::vector<std::vector<Sum>> m_sums;            ///< by pack, rising in money: of sums
 };
 
 /// Where a rising row of figures changes: every n with row[n + 1] != row[n], and the last.

@@ -100,7 +100,7 @@ void LabelSearch::listOptions(int material, int64_t need, std::size_t c, int64_t
     const MoneyList* list = m_market.moneyList(material, curve->supplier(), std::min(longest, m_mostMoney));
     if (list == nullptr) {
         into.isComplete = false;
-        list = m_market.moneyList(material, curve->supplier(), Market::kLongestList);
+        list = m_market.moneyList(material, curve->supplier(), MoneyList::kLongestRow);
     }
     const int64_t value = unitValue(m_market.model(), *curve);
     for (const auto& entry : list->entries()) {
@@ -171,13 +171,13 @@ std::vector<LabelSearch::Label> LabelSearch::extended(const std::vector<Label>& 
 bool LabelSearch::thin(std::vector<Label>& labels, std::size_t most, const Goods& targets) const {
     if (labels.size() <= most) return false;
     constexpr std::size_t kClasses = 16;
-    std::array<std::vector<Label>, kClasses> classes;
+    std::array<std::vector<Label>, kClasses + 1> classes; // the last: those that are there
     for (const Label& label : labels) {
         double way = 1;
         for (std::size_t c = 0; c < m_relaxation.sums().size(); ++c)
             if (targets[c] > 0)
                 way = std::min(way, static_cast<double>(label.goods[c]) / static_cast<double>(targets[c]));
-        classes[std::min(kClasses - 1, static_cast<std::size_t>(way * static_cast<double>(kClasses)))].push_back(label);
+        classes[static_cast<std::size_t>(way * static_cast<double>(kClasses))].push_back(label);
     }
     labels.clear();
     for (auto& kind : classes) {
@@ -198,7 +198,7 @@ std::vector<Bought> LabelSearch::collected(const std::vector<std::vector<Label>>
         const Option& option = lists[i]->list[at(label.option)];
         m_relaxation.rest(order[i]).collect(option.rest, plan);
         for (std::size_t c = 0; c < m_relaxation.sums().size(); ++c)
-            if (option.goods[c] > 0)
+            if (m_relaxation.sumCurve(order[i], c) != nullptr) // for nothing, too, packs may have come: free ones
                 m_market.moneyList(order[i], m_relaxation.sums()[c], option.goods[c])->collect(option.goods[c], plan);
         last = at(label.before);
     }

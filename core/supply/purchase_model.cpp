@@ -17,8 +17,10 @@ namespace {
 constexpr int64_t kMostMoney = int64_t{1} << 40;  // granules in any one sum
 constexpr int64_t kMostCount = 1'000'000'000'000; // stones or packs
 constexpr int64_t kMostUnits = 50'000;            // of one material within the search
-constexpr double kMostCurveWork = 2e7;            // steps to make the curves of one material
-constexpr int64_t kMostCells = 8'000'000;         // packs times units, for memory
+constexpr std::size_t kMostMaterials = 1'000;
+constexpr std::size_t kMostPrices = 100;  // of one pack
+constexpr double kMostCurveWork = 2e7;    // steps to make the curves of one material
+constexpr int64_t kMostCells = 8'000'000; // packs times units, for memory
 constexpr int64_t kUnlimited = int64_t{1} << 40;
 
 using Index = std::unordered_map<std::string_view, int>;
@@ -32,6 +34,8 @@ base::Done checkedPack(const Pack& pack) {
                               "Pack " + pack.id + " must give 1 or more of " + give.material + ": change its count.");
     if (pack.prices.empty())
         return base::fail(Code::Missing, pack.id, "Pack " + pack.id + " has no price: give it one.");
+    if (pack.prices.size() > kMostPrices)
+        return base::fail(Code::TooLarge, pack.id, "Pack " + pack.id + " has more than 100 prices: leave some out.");
     for (const auto& price : pack.prices) {
         if (price.from.value() < 1 || price.from.value() > kMostCount)
             return base::fail(Code::OutOfRange, pack.id,
@@ -118,6 +122,9 @@ class Builder {
                 return base::fail(Code::TooLarge, need.material,
                                   "More " + need.material + " is needed than the program plans for: need less.");
         }
+        if (m_stones.size() > kMostMaterials)
+            return base::fail(Code::TooLarge, "needs",
+                              "More than 1,000 materials are needed at once: plan for some of them at a time.");
         for (const auto& item : m_problem.shelf) {
             if (item.count.isNegative() || item.count.value() > kMostCount)
                 return base::fail(Code::OutOfRange, item.material,
@@ -231,11 +238,14 @@ class Builder {
     void dropUnreachableMinimums() {
         auto& model = m_out.model;
         std::vector<units::Int128> most(model.suppliers.size(), 0);
-        for (const auto& pack : model.packs)
+        for (const auto& pack : model.packs) {
+            units::Int128 dearest = 0; // one price holds for all packs of a line
             for (std::size_t t = 0; t < pack.tiers.size(); ++t) {
                 const int64_t last = t + 1 < pack.tiers.size() ? pack.tiers[t + 1].from - 1 : pack.most;
-                most[static_cast<std::size_t>(pack.supplier)] += units::Int128{last} * pack.tiers[t].each;
+                dearest = std::max(dearest, units::Int128{std::min(last, pack.most)} * pack.tiers[t].each);
             }
+            most[static_cast<std::size_t>(pack.supplier)] += dearest;
+        }
         std::vector<ModelPack> kept;
         std::vector<Raw> keptRaw;
         for (std::size_t i = 0; i < model.packs.size(); ++i) {

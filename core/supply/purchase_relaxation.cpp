@@ -91,11 +91,17 @@ std::shared_ptr<const Merged> Market::merged(int material, const std::vector<cha
 
 const MoneyList* Market::moneyList(int material, int supplier, int64_t limit) {
     auto& slot = m_lists[{material, supplier}];
-    if (slot && slot->limit() >= limit) return slot.get();
-    if (limit > kLongestList) return nullptr;
-    const int64_t roomy = std::min(kLongestList, limit + limit / 2 + 64);
-    slot = std::make_unique<MoneyList>(m_model, *curve(material, supplier), roomy);
-    return slot.get();
+    if (slot.list && slot.list->limit() >= limit) return slot.list.get();
+    if (limit >= slot.tooLong) return nullptr;
+    const bool isRow = limit <= MoneyList::kLongestRow;
+    const int64_t roomy = isRow ? std::min(MoneyList::kLongestRow, limit + limit / 2 + 64) : limit;
+    auto list = std::make_unique<MoneyList>(m_model, *curve(material, supplier), roomy);
+    if (!list->isWhole()) {
+        slot.tooLong = limit;
+        return nullptr;
+    }
+    slot.list = std::move(list);
+    return slot.list.get();
 }
 
 Relaxation::Relaxation(Market& market, std::vector<State> states, bool sumsMatter)

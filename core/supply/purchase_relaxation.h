@@ -49,9 +49,8 @@ class Market {
     const Curve* curve(int material, int supplier) const;
     /// All curves of the material from the suppliers marked; kept for the next time while memory allows.
     std::shared_ptr<const Merged> merged(int material, const std::vector<char>& suppliers);
-    /// Every sum that can be spent on the curve, to `limit` granules at least; null beyond what memory allows.
+    /// Every sum that can be spent on the curve, to `limit` granules at least; null when there are too many of them.
     const MoneyList* moneyList(int material, int supplier, std::int64_t limit);
-    static constexpr std::int64_t kLongestList = 131'072; ///< granules
     /// True as long as no limit of the program cut into what a cheapest plan may hold.
     bool isExact() const { return m_isExact; }
     /// False when time ran out before every curve was made: then nothing can be asked of it.
@@ -64,7 +63,11 @@ class Market {
     std::vector<std::vector<KitUse>> m_kitsOf;
     std::vector<std::vector<std::unique_ptr<Curve>>> m_curves; ///< by material, rising supplier
     std::vector<std::map<std::vector<int>, std::shared_ptr<const Merged>>> m_merged;
-    std::map<std::pair<int, int>, std::unique_ptr<MoneyList>> m_lists; ///< by material and supplier
+    struct Listed {
+        std::unique_ptr<MoneyList> list;
+        std::int64_t tooLong = kNever; ///< from this limit on there are too many sums
+    };
+    std::map<std::pair<int, int>, Listed> m_lists; ///< by material and supplier
     std::size_t m_keptCells = 0;
     bool m_isExact = true;
     bool m_isWhole = true;

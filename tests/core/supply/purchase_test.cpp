@@ -109,6 +109,61 @@ TEST(Purchase, reachesAMinimumWithWhatNobodyNeeds) {
     EXPECT_EQ(bought(planOf(problem)), "Px1 Xx1 ");
 }
 
+TEST(Purchase, takesWhatIsFreeAlsoWhereASumMustBeReached) {
+    // Two packs of 5 reach the minimum of 8, and what costs nothing is still to be ordered.
+    PurchaseProblem problem{{of("a", 1), of("b", 2)},
+                            {},
+                            {pack("P", "S", {of("a", 1)}, 5), pack("F", "S", {of("b", 1)}, 0)},
+                            {supplier("S", 0, -1, 8)}};
+    EXPECT_EQ(planOf(problem).cost, money(10));
+    EXPECT_EQ(bought(planOf(problem)), "Px2 Fx2 ");
+    // Free from three packs on: two of P reach 18 and give 4, three of F give the rest of 8.
+    auto gift = pack("F", "S", {of("M", 7)}, 0);
+    gift.prices[0].from = Count::of(3);
+    problem = {{of("M", 8)}, {}, {pack("P", "S", {of("M", 2)}, 10), gift}, {supplier("S", 0, -1, 18)}};
+    EXPECT_EQ(planOf(problem).cost, money(20));
+    EXPECT_TRUE(planOf(problem).proven);
+}
+
+TEST(Purchase, reachesLargeAndOddSumsExactly) {
+    // Ten of P cost 1,525 and ship free; P and Q in any other mix cost 1,537.53 or the shipping besides.
+    PurchaseProblem problem{{of("M", 144'000)},
+                            {},
+                            {pack("P", "S", {of("M", 14'400)}, 152.5), pack("Q", "S", {of("M", 36'000)}, 360.01)},
+                            {supplier("S", 200, 1'500)}};
+    EXPECT_EQ(planOf(problem).cost, money(1'525));
+    EXPECT_TRUE(planOf(problem).proven);
+    // A price in hundredths of a cent that is not even used makes every sum a large number.
+    problem = {{of("M", 5'088)},
+               {},
+               {pack("P", "S", {of("M", 1'440)}, 10.9901), pack("Q", "S", {of("M", 5'760)}, 38),
+                pack("R", "S", {of("M", 720)}, 5.5)},
+               {supplier("S", 12, 42)}};
+    EXPECT_EQ(planOf(problem).cost, money(43.5));
+    EXPECT_EQ(bought(planOf(problem)), "Qx1 Rx1 ");
+    EXPECT_TRUE(planOf(problem).proven);
+}
+
+TEST(Purchase, findsAMinimumMadeOfVeryManyCheapPacks) {
+    PurchaseProblem problem{{of("M", 22)},
+                            {},
+                            {pack("P", "S", {of("M", 4)}, 0.01), pack("Q", "T", {of("M", 8)}, 2.31)},
+                            {supplier("S", 0, -1, 1'000), supplier("T", 1'004.09)}};
+    int asked = 0;
+    const auto answer = planPurchase(problem, [&asked] { return ++asked > 600; });
+    ASSERT_TRUE(answer && answer->plan);
+    EXPECT_EQ(answer->plan->cost, money(1'000));
+}
+
+TEST(Purchase, seesThatAMinimumCannotBeReachedAtTheLowerPrice) {
+    auto pieces = pack("P", "S", {of("M", 5)}, 6);
+    pieces.prices.push_back({Count::of(3), money(5)});
+    pieces.atMost = Count::of(3); // 3 at 5, or 2 at 6: never 20
+    const auto answer = planPurchase({{of("M", 5)}, {}, {pieces}, {supplier("S", 0, -1, 20)}}, {});
+    ASSERT_TRUE(answer);
+    EXPECT_EQ(answer->impossible, "the minimum order of S cannot be reached, and M is not to be had otherwise");
+}
+
 TEST(Purchase, mixesKitsWithBulk) {
     PurchaseProblem problem{{of("A", 1000), of("B", 1000)},
                             {},
