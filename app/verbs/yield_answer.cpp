@@ -117,18 +117,29 @@ class YieldReader {
                                    "A piece takes 0 to 1,000,000,000 of " + material + ": change its count.");
                 counted(line).perPiece += count;
             } else {
-                if (!sheets(line).perPiece.isZero())
-                    refuseMaterial(Code::Ambiguous, material, material + " is needed in two sizes: name one.");
-                sheets(line).perPiece = Count::of(1);
                 const auto size = need.size("size");
                 layout::FitRules rules;
                 if (need.has("margin")) rules.margin = need.length("margin");
                 if (need.has("gap")) rules.gap = need.length("gap");
-                m_needs.push_back({line, {size.width, size.height}, rules});
+                addCut({line, {size.width, size.height}, rules}, material);
             }
             need.done();
         }
         piece.done();
+    }
+
+    /// The same cut named twice is needed twice; of one material only one size can be fitted.
+    void addCut(const NeedOfPiece& need, const std::string& material) {
+        for (const auto& known : m_needs) {
+            if (known.line != need.line) continue;
+            const bool isTurned = known.piece.width == need.piece.height && known.piece.height == need.piece.width;
+            if ((known.piece != need.piece && !isTurned) || known.rules != need.rules)
+                refuseMaterial(Code::Ambiguous, material, material + " is needed in two sizes: name one.");
+            sheets(need.line).perPiece += Count::of(1);
+            return;
+        }
+        sheets(need.line).perPiece = Count::of(1);
+        m_needs.push_back(need);
     }
 
     void readShares(ProblemObject& problem, std::string_view key, units::Rate supply::CountedStock::*share) {
@@ -153,13 +164,16 @@ class YieldReader {
         }
     }
 
-    /// A piece that is larger than the sheet is an answer (none fits), not an error.
+    /// A piece that is larger than what the margin leaves of the sheet is an answer (none fits), not an error.
     std::int64_t fitted(const SheetOfKit& lot, const NeedOfPiece& need) const {
-        const auto fit = layout::fitSheet(lot.sheet, need.piece, need.rules);
-        if (fit) return fit->count;
         const auto twice = need.rules.margin + need.rules.margin;
         const auto width = lot.sheet.width - twice;
         const auto height = lot.sheet.height - twice;
+        const bool isSheet = lot.sheet.width > units::Length{} && lot.sheet.height > units::Length{};
+        if (isSheet && !need.rules.margin.isNegative() && (width <= units::Length{} || height <= units::Length{}))
+            return 0;
+        const auto fit = layout::fitSheet(lot.sheet, need.piece, need.rules);
+        if (fit) return fit->count;
         const bool isLarger = (need.piece.width > width || need.piece.height > height) &&
                               (need.piece.height > width || need.piece.width > height);
         if (fit.error().code == Code::TooLarge && isLarger) return 0;

@@ -63,7 +63,8 @@ class Setter {
         const auto before = m_estimate.centres.size();
         if (m_request.style != StoneStyle::Fill) {
             if (perimeterOf(piece) / m_pitch > static_cast<double>(kMostStones)) return false;
-            addOutline(m_estimate, runAlong(insetBy(piece, depth), m_pitch, m_diameter));
+            // An even division comes no nearer than three quarters of the pitch: a stretch of 1.5 has two steps.
+            addOutline(m_estimate, runAlong(insetBy(piece, depth), m_pitch, std::max(m_diameter, 0.75 * m_pitch)));
         }
         if (m_request.style != StoneStyle::Outline && !fill(piece, depth)) return false;
         ++m_estimate.pieces;
@@ -87,7 +88,7 @@ class Setter {
         const LatticeFill rows = fillWithLattice(centres, m_pitch, kMostStones);
         if (rows.centres.empty() && rows.plainGrid > 0) return false;
         const bool mayRun = !isBoth && perimeterOf(piece) / m_pitch <= static_cast<double>(kMostStones);
-        const OutlineRun run = mayRun ? runAlong(centres, m_pitch, m_diameter) : OutlineRun{};
+        const OutlineRun run = mayRun ? runAlong(centres, m_pitch, m_pitch) : OutlineRun{};
         if (run.centres.size() > rows.centres.size()) {
             addOutline(m_estimate, run);
             m_hasNarrow = true;

@@ -136,10 +136,14 @@ LatticeFill fillWithLattice(const Rings& region, double pitch, std::size_t most)
     std::size_t corners = 0;
     for (const auto& ring : region) corners += ring.size();
     std::size_t bestCount = 0;
-    // Quarter turns bring a square lattice back to itself, sixths a staggered one.
-    for (const auto& [staggered, turns] : {std::pair{false, 6}, std::pair{true, 4}}) {
-        for (int turn = 0; turn < turns; ++turn) {
-            Rows rows(region, pitch, staggered, 15.0 * turn);
+    // Quarter turns bring a square lattice back to itself, sixths a staggered one. But where its rows begin is fitted
+    // to the shape along the rows and across them, so that each way is tried with a quarter turn, too: a shape and its
+    // quarter turn hold the same.
+    const std::pair<bool, std::vector<int>> lattices[] = {{false, {0, 15, 30, 45, 60, 75}},
+                                                          {true, {0, 90, 15, 105, 30, 120, 45, 135}}};
+    for (const auto& [staggered, turns] : lattices) {
+        for (const int degrees : turns) {
+            Rows rows(region, pitch, staggered, degrees);
             const double work = (rows.crossings() + static_cast<double>(corners)) * kFineShifts;
             const int shifts = work > kMostCrossings ? kCoarseShifts : kFineShifts;
             const auto across = rows.sharesAcross(shifts);
@@ -147,11 +151,11 @@ LatticeFill fillWithLattice(const Rings& region, double pitch, std::size_t most)
                 rows.layRows(down);
                 for (const double share : across) {
                     const std::size_t count = rows.count(share);
-                    if (!staggered && turn == 0 && down == 0 && share == 0) best.plainGrid = count;
+                    if (!staggered && degrees == 0 && down == 0 && share == 0) best.plainGrid = count;
                     if (count <= bestCount) continue;
                     bestCount = count;
                     best.staggered = staggered;
-                    best.degrees = 15.0 * turn;
+                    best.degrees = degrees;
                     if (count <= most) best.centres = rows.places(share);
                 }
             }

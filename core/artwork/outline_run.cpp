@@ -63,38 +63,38 @@ std::vector<Point> placesOn(const Piece& piece, double length, std::size_t steps
     return places;
 }
 
-bool areApart(const std::vector<Point>& places, Point end, double diameter) {
+bool areApart(const std::vector<Point>& places, Point end, double apart) {
     for (std::size_t i = 0; i < places.size(); ++i) {
         const Point next = i + 1 < places.size() ? places[i + 1] : end;
-        if (places.size() > 1 && distance(places[i], next) < diameter - kRoundingMm) return false;
+        if (places.size() > 1 && distance(places[i], next) < apart - kRoundingMm) return false;
     }
     return true;
 }
 
 } // namespace
 
-OutlineRun runAlong(const Rings& rings, double pitch, double diameter) {
+OutlineRun runAlong(const Rings& rings, double pitch, double apart) {
     OutlineRun run;
     run.length = perimeterOf(rings);
     Box box;
     for (const auto& ring : rings)
         for (const Point p : ring) box.add(p);
-    Neighbours taken(box, diameter, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
+    Neighbours taken(box, apart, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
     for (const auto& ring : rings) {
         for (const Piece& piece : split(ring)) {
             const double length = lengthOf(piece);
             auto steps = static_cast<std::size_t>(std::max(1.0, std::round(length / pitch)));
             auto places = placesOn(piece, length, steps);
             // On bends the straight way is shorter than the way along; a few steps fewer mend that.
-            for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), diameter); ++tries) {
+            for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), apart); ++tries) {
                 steps -= std::max<std::size_t>(1, steps / 64);
                 places = placesOn(piece, length, steps);
             }
             ++run.pieces;
             for (const Point place : places) {
                 bool isFree = true;
-                taken.near(place, diameter, [&](std::uint32_t other) {
-                    isFree = distance(run.centres[other], place) >= diameter - kRoundingMm;
+                taken.near(place, apart, [&](std::uint32_t other) {
+                    isFree = distance(run.centres[other], place) >= apart - kRoundingMm;
                     return isFree;
                 });
                 if (!isFree) continue;

@@ -62,6 +62,21 @@ TEST(YieldProblem, answersForTheCommonKit) {
     }
 }
 
+TEST(YieldVerb, addsUpTheSameCutNamedTwice) {
+    // 12 pieces of 3 x 3 in lie on 9 x 12 in; two sheets give 24 cuts, two for each piece.
+    const auto answer = yieldOf(R"({"kits":1,"kit":{"price":"1","items":[{"material":"T","sheets":2,"sheet":"9x12in"}]},
+        "piece":{"needs":[{"material":"T","size":"3x3in"},{"material":"T","size":"3x3in"}]}})");
+    EXPECT_EQ(answer["pieces"], 12);
+}
+
+TEST(YieldVerb, cutsNothingFromASheetThatTheMarginTakesWhole) {
+    // A margin of 1 in leaves 7 x 10 in of the larger sheet: 6 pieces; of 2 x 12 in it leaves nothing.
+    const auto answer = yieldOf(R"({"kits":1,"kit":{"price":"1","items":[{"material":"T","sheets":1,"sheet":"2x12in"},
+        {"material":"T","sheets":1,"sheet":"9x12in"}]},
+        "piece":{"needs":[{"material":"T","size":"3x3in","margin":"1in"}]}})");
+    EXPECT_EQ(answer["pieces"], 6);
+}
+
 TEST(YieldProblem, poolsItsKitsAndNamesWhatIsMissing) {
     const auto two = yieldOf(R"({"kits":2,"kit":{"price":"10","items":[{"material":"M","count":100}]},
         "piece":{"needs":[{"material":"M","count":40}]}})");

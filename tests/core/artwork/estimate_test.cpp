@@ -2,6 +2,7 @@
 #include "core/artwork/estimate.h"
 #include "core/artwork/lattice_fill.h"
 #include "core/artwork/outline_run.h"
+#include "tests/support/seed.h"
 
 #include <gtest/gtest.h>
 
@@ -34,8 +35,8 @@ Estimate estimated(const Shape& shape, double diameter, StoneStyle style, double
 }
 
 /// The promises: count and places agree, no two stones overlap, every stone lies inside, the range holds the
-/// count.
-void expectSound(const Estimate& estimate, double diameter) {
+/// count. `apart`: the least way between two centres, if not the diameter.
+void expectSound(const Estimate& estimate, double diameter, double apart = 0) {
     EXPECT_EQ(estimate.count.value(), static_cast<std::int64_t>(estimate.centres.size()));
     EXPECT_LE(estimate.least, estimate.count);
     EXPECT_GE(estimate.most, estimate.count);
@@ -43,7 +44,8 @@ void expectSound(const Estimate& estimate, double diameter) {
         const Point p = estimate.centres[i];
         EXPECT_GE(p.x - diameter / 2, estimate.box.left - 0.005);
         EXPECT_LE(p.y + diameter / 2, estimate.box.bottom + 0.005);
-        for (std::size_t j = 0; j < i; ++j) ASSERT_GE(distance(p, estimate.centres[j]), diameter - 1e-5);
+        for (std::size_t j = 0; j < i; ++j)
+            ASSERT_GE(distance(p, estimate.centres[j]), std::max(diameter, apart) - 1e-5);
     }
 }
 
@@ -190,6 +192,33 @@ TEST(Estimate, aNarrowPieceHasItsStonesInALine) {
     EXPECT_GE(estimate.centres.size(), 27U);
     EXPECT_EQ(estimate.how, "along the outline, as it is too narrow for rows");
     expectSound(estimate, 2);
+}
+
+TEST(Estimate, aShapeHoldsTheSameTurnedByAQuarter) {
+    // 1683: rows across 100 mm, by the row formula; they stand across the turned one as well.
+    EXPECT_EQ(estimated(rectangle(100, 60), 2, StoneStyle::Fill).count.value(), 1683);
+    EXPECT_EQ(estimated(rectangle(60, 100), 2, StoneStyle::Fill).count.value(), 1683);
+    std::mt19937_64 random(test::printedSeed());
+    std::uniform_real_distribution<double> side(6, 90);
+    for (int round = 0; round < 60; ++round) {
+        const double width = side(random);
+        const double height = side(random);
+        const double pitch = 2 + static_cast<double>(round % 5);
+        const auto upright = estimated(rectangle(width, height), 2, StoneStyle::Fill, pitch);
+        const auto turned = estimated(rectangle(height, width), 2, StoneStyle::Fill, pitch);
+        EXPECT_EQ(upright.count, turned.count) << width << " x " << height << " at " << pitch;
+        expectSound(upright, 2, pitch); // no two nearer than the pitch, however narrow
+        expectSound(turned, 2, pitch);
+    }
+}
+
+TEST(Estimate, setsNoMoreAlongANarrowShapeThanItsPitchAllows) {
+    // Centres may lie in 2.84 x 32.79 mm. Oler (1961): at most 2/sqrt(3) A/d^2 + P/2d + 1 points d apart, 17.8 here.
+    const auto narrow = estimated(rectangle(5.64, 35.59), 2.8, StoneStyle::Fill, 3.8);
+    EXPECT_LE(narrow.count.value(), 17);
+    EXPECT_GE(narrow.count.value(), 9); // one line of them
+    // In a square whose diagonal is longer than the pitch and whose side is not, two.
+    EXPECT_EQ(estimated(rectangle(50, 50), 2.8, StoneStyle::Fill, 60).count.value(), 2);
 }
 
 TEST(Estimate, setsBothWithoutCollisions) {
