@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <unordered_set>
+
 #include <algorithm>
 
 namespace sp::verbs {
@@ -36,6 +38,7 @@ struct PackProblem {
     std::vector<layout::MixedPiece> pieces;
     layout::FitRules rules;
     std::int64_t budget = 200; ///< milliseconds
+    std::unordered_set<std::string> ids{};
     LengthUnit unit = LengthUnit::Inch;
 };
 
@@ -61,9 +64,8 @@ void readSheet(ProblemObject& object, PackProblem& problem) {
         problem.roll = std::move(roll);
     } else {
         const auto size = object.size("size");
-        for (const auto& known : problem.sheets)
-            if (known.id == id)
-                throw Refusal{{Code::Ambiguous, id, "Two sheets are called " + id + ": give each its own id."}};
+        if (!problem.ids.insert("sheet " + id).second)
+            throw Refusal{{Code::Ambiguous, id, "Two sheets are called " + id + ": give each its own id."}};
         layout::MixedSheet sheet{id, {size.width, size.height}, {}, std::nullopt};
         if (object.has("price")) sheet.price = object.money("price");
         if (object.has("at_most")) sheet.atMost = object.count("at_most").value();
@@ -84,9 +86,8 @@ PackProblem packingOf(ProblemObject& object) {
     if (object.has("turn")) problem.rules.oneWay = !object.flag("turn");
     for (auto& piece : object.list("pieces")) {
         const auto id = piece.text("id");
-        for (const auto& known : problem.pieces)
-            if (known.id == id)
-                throw Refusal{{Code::Ambiguous, id, "Two pieces are called " + id + ": give each its own id."}};
+        if (!problem.ids.insert("piece " + id).second)
+            throw Refusal{{Code::Ambiguous, id, "Two pieces are called " + id + ": give each its own id."}};
         const auto size = piece.size("size");
         if (problem.roll && problem.pieces.empty()) problem.unit = size.unit;
         problem.pieces.push_back(

@@ -31,13 +31,17 @@ bool isSide(Length side) { return side > Length() && side <= units::kLongest; }
 
 base::Done checkedPieces(const std::vector<MixedPiece>& pieces) {
     if (pieces.empty()) return base::fail(Code::Missing, "pieces", "There is nothing to lay: say what is to be cut.");
+    if (pieces.size() > kMostMixedSizes)
+        return base::fail(Code::TooLarge, "pieces",
+                          "More than 1,000 different pieces are not planned at once: plan them in parts.");
     int64_t sum = 0;
     for (const auto& piece : pieces) {
         if (!isSide(piece.size.width) || !isSide(piece.size.height))
             return base::fail(Code::OutOfRange, piece.id,
                               "Piece " + piece.id + " must have sides above 0 and up to 1 km: change its size.");
         if (piece.count < 1)
-            return base::fail(Code::OutOfRange, piece.id, "Of piece " + piece.id + " 1 or more must be cut.");
+            return base::fail(Code::OutOfRange, piece.id,
+                              "Of piece " + piece.id + " 1 or more must be cut: change its count.");
         if (piece.count > kMostMixedPieces || (sum += piece.count) > kMostMixedPieces)
             return base::fail(Code::TooLarge, piece.id,
                               "More than 20,000 pieces are not planned at once: plan them in parts.");
@@ -106,6 +110,17 @@ Bounds boundsOf(const std::vector<Box>& boxes, const std::vector<Bin>& bins, boo
     return bounds;
 }
 
+/// So many lie on a sheet in rows all one way round: quickly found, and no fit has fewer.
+int64_t plainFit(const MixedSheet& sheet, const Piece& piece, const FitRules& rules) {
+    const Length room = rules.gap - rules.margin - rules.margin;
+    const auto rows = [&](Length wide, Length high) {
+        const int64_t across = (sheet.size.width + room).nanometres() / (wide + rules.gap).nanometres();
+        const int64_t down = (sheet.size.height + room).nanometres() / (high + rules.gap).nanometres();
+        return across > 0 && down > 0 ? across * down : 0;
+    };
+    return std::max(rows(piece.width, piece.height), rules.oneWay ? 0 : rows(piece.height, piece.width));
+}
+
 /// Whole sheets of one piece each, counted by fitSheet, for every piece that fills some: taken off the boxes.
 struct Prefilled {
     BinPlan plan;
@@ -118,6 +133,7 @@ Prefilled prefilled(const std::vector<MixedPiece>& pieces, const std::vector<Box
     Prefilled out;
     out.used.assign(boxes.size(), 0);
     for (std::size_t p = 0; p < pieces.size(); ++p) {
+        if (plainFit(sheet, pieces[p].size, rules) > pieces[p].count) continue; // not even one sheet is filled
         const auto fit = fitSheet(sheet.size, pieces[p].size, rules);
         if (!fit || fit->count < 1 || fit->count > pieces[p].count) continue;
         auto box = static_cast<std::size_t>(std::find(pieceOf.begin(), pieceOf.end(), p) - pieceOf.begin());
@@ -159,17 +175,39 @@ class SheetPacker {
         sharpenForOneSize();
         tryPrefilled();
         constexpr std::size_t kMostSearched = 3'000; // beyond, whole sheets of one piece come first
-        if (m_boxes.size() <= kMostSearched || !m_best.isWhole)
-            offer(searchBins(m_boxes, m_bins, !m_rules.oneWay, m_bounds.cost, m_effort));
-        if (!m_best.isWhole)
+        if (m_boxes.size() <= kMostSearched || !m_best.isWhole) offer(searched());
+        if (m_best.isWhole) return answer();
+        if (cannotSuffice())
             return base::fail(Code::Missing, "sheets",
                               "The sheets that can be had do not take all pieces: allow more of them.");
-        return answer();
+        return base::fail(Code::Missing, "sheets",
+                          "No way was found to lay all pieces on the sheets that can be had: allow one more.");
     }
 
   private:
+    /// Of one kind of sheet the fewest are looked for as if there were enough, and counted afterwards: a plan of one
+    /// sheet too many leads to better ones, half a plan does not.
+    BinPlan searched() {
+        if (m_bins.size() != 1) return searchBins(m_boxes, m_bins, !m_rules.oneWay, m_bounds.cost, m_effort);
+        auto enough = m_bins;
+        enough[0].left = kUnlimited;
+        auto plan = searchBins(m_boxes, enough, !m_rules.oneWay, m_bounds.cost, m_effort);
+        plan.isWhole = plan.isWhole && static_cast<int64_t>(plan.bins.size()) <= m_bins[0].left;
+        return plan;
+    }
+
+    /// Proven by the bound: not even so many of the widest and highest could.
+    bool cannotSuffice() const {
+        int64_t had = 0;
+        for (const Bin& bin : m_bins) had = std::min(kUnlimited, had + bin.left);
+        return m_bounds.sheets > had;
+    }
+
     base::Done takeSheets() {
         if (m_sheets.empty()) return base::fail(Code::Missing, "sheets", "There is no sheet to lay on: name one.");
+        if (m_sheets.size() > kMostMixedSheets)
+            return base::fail(Code::TooLarge, "sheets",
+                              "More than 50 kinds of sheets are not compared at once: leave some out.");
         const Length twice = m_rules.margin + m_rules.margin;
         for (std::size_t s = 0; s < m_sheets.size(); ++s) {
             const MixedSheet& sheet = m_sheets[s];
@@ -225,6 +263,7 @@ class SheetPacker {
             if (!rest.empty()) {
                 auto bins = m_bins;
                 bins[kind].left -= static_cast<int64_t>(plan.bins.size());
+                if (std::all_of(bins.begin(), bins.end(), [](const Bin& bin) { return bin.left == 0; })) continue;
                 const MixedEffort part = m_effort.part(4);
                 Effort effort(part);
                 BinPlan more = searchBins(rest, bins, !m_rules.oneWay, m_bounds.cost - plan.cost, effort);
@@ -297,8 +336,10 @@ base::Result<MixedRoll> packRoll(Length rollWidth, const std::vector<MixedPiece>
     const int64_t width = (rollWidth - twice + rules.gap).nanometres();
     for (std::size_t i = 0; i < boxes.size(); ++i)
         if (boxes[i].width > width && (rules.oneWay || boxes[i].height > width))
-            return base::fail(Code::TooLarge, pieces[pieceOf[i]].id,
-                              "Piece " + pieces[pieceOf[i]].id + " is wider than the roll, whichever way round.");
+            return base::fail(
+                Code::TooLarge, pieces[pieceOf[i]].id,
+                "Piece " + pieces[pieceOf[i]].id +
+                    " is wider than the roll, whichever way round: take a wider roll or a smaller margin.");
     MixedRoll roll;
     if (pieces.size() == 1) {
         const auto need = lengthForPieces(rollWidth, pieces[0].size, rules, pieces[0].count);

@@ -90,9 +90,9 @@ using Fill = Filling (*)(const std::vector<Box>&, const std::vector<std::size_t>
                          bool, int64_t&);
 
 /// Bins one after the other; each is of the kind that costs least for the area it takes, and the last of the
-/// cheapest kind that holds all the rest.
+/// cheapest kind that holds all the rest. When the effort is over, of the first kind that takes something.
 BinPlan fillBins(const std::vector<Box>& boxes, const Order& order, std::vector<Bin> bins, bool mayTurn, Fill fill,
-                 int64_t& steps) {
+                 Effort& effort) {
     BinPlan plan;
     std::vector<char> used(boxes.size(), 0);
     std::size_t left = boxes.size();
@@ -115,8 +115,9 @@ BinPlan fillBins(const std::vector<Box>& boxes, const Order& order, std::vector<
         for (std::size_t kind = 0; kind < bins.size(); ++kind) {
             if (bins[kind].left == 0) continue;
             Try now{kind, {}, used};
-            now.filling = fill(boxes, order, now.used, bins[kind].width, bins[kind].height, mayTurn, steps);
+            now.filling = fill(boxes, order, now.used, bins[kind].width, bins[kind].height, mayTurn, effort.steps());
             if (!now.filling.laid.empty() && (!best || isBetter(now, *best))) best = std::move(now);
+            if (best && effort.isOver()) break;
         }
         if (!best) return plan;
         --bins[best->kind].left;
@@ -171,9 +172,10 @@ BinPlan searchBins(const std::vector<Box>& boxes, const std::vector<Bin>& bins, 
         };
         for (std::size_t m = 0; m < markets.size(); ++m) {
             if (!isStart && m != round % markets.size() && m + 1 != markets.size()) continue;
-            take(fillBins(boxes, order, markets[m], mayTurn, fillSkyline, effort.steps()));
-            if (boxes.size() <= kMostInRectangles && (isStart || round % 4 == 0))
-                take(fillBins(boxes, order, markets[m], mayTurn, fillFreeRectangles, effort.steps()));
+            if (best.isWhole && effort.isOver()) break;
+            take(fillBins(boxes, order, markets[m], mayTurn, fillSkyline, effort));
+            if (boxes.size() <= kMostInRectangles && (isStart || round % 4 == 0) && !effort.isOver())
+                take(fillBins(boxes, order, markets[m], mayTurn, fillFreeRectangles, effort));
         }
         ++round;
         return value;

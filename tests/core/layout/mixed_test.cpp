@@ -120,6 +120,33 @@ TEST(MixedRectangles, choosesTheCheapestSheets) {
     EXPECT_THAT(packSheets(few, pieces, {}, {}).error().detail, HasSubstr("do not take all pieces"));
 }
 
+TEST(MixedRectangles, usesAsFewAsCanBeHadWhereThatIsEnough) {
+    // Two of 12 and 9 x 14 1/2 in leave 2 x 14 1/2 and 5 x 14 1/2 in beside them; the others fill those.
+    const auto inch = [](double sides) { return units::Length::fromInch64ths(static_cast<std::int64_t>(sides * 64)); };
+    std::vector<MixedPiece> pieces;
+    for (const auto& [width, height] : {std::pair(12.0, 14.5),
+                                        {2.0, 14.0},
+                                        {2.0, 0.5},
+                                        {3.0, 13.5},
+                                        {9.0, 14.5},
+                                        {2.0, 14.5},
+                                        {0.5, 1.0},
+                                        {2.0, 1.0}})
+        pieces.push_back({"X" + std::to_string(pieces.size()), {inch(width), inch(height)}, 1});
+    const FitRules oneWay{{}, {}, true};
+    for (const std::int64_t atMost : {2, 3, 9}) {
+        const std::vector<MixedSheet> sheets{{"A", {inch(14), inch(14.5)}, money(1906), atMost}};
+        const auto plan = packSheets(sheets, pieces, oneWay, {});
+        ASSERT_TRUE(plan.has_value()) << atMost << ": " << plan.error().detail;
+        EXPECT_EQ(faultOf(*plan, sheets, pieces, oneWay), "");
+        EXPECT_EQ(plan->sheets.size(), 2U) << atMost;
+        EXPECT_TRUE(plan->proven);
+    }
+    // One sheet is fewer than the bound: that is said for certain.
+    const std::vector<MixedSheet> one{{"A", {inch(14), inch(14.5)}, money(1906), 1}};
+    EXPECT_THAT(packSheets(one, pieces, oneWay, {}).error().detail, HasSubstr("do not take all pieces"));
+}
+
 TEST(MixedRectangles, refusesWhatCannotLie) {
     const std::vector<MixedSheet> sheets{{"A", {mm(100), mm(100)}, money(100), {}}};
     EXPECT_EQ(packSheets(sheets, {{"X", {mm(101), mm(10)}, 1}}, {}, {}).error().code, base::Code::TooLarge);
