@@ -310,8 +310,9 @@ class DxfReader {
             while (end < m_arcs.size() && key(m_arcs[end]) == key(m_arcs[first])) ++end;
             const std::span<ArcPiece> group(&m_arcs[first], end - first);
             if (group.front().radius > 0 && goesRound(group))
-                m_builder.add(
-                    Disc{group.front().centre, group.front().radius, group.front().ink, m_builder.nextShape()});
+                for (int times = timesRound(group); times > 0; --times)
+                    m_builder.add(
+                        Disc{group.front().centre, group.front().radius, group.front().ink, m_builder.nextShape()});
             else
                 for (const ArcPiece& arc : group) m_chains.addArc(arc.fromUnitCircle, arc.start, arc.sweep, arc.ink);
             first = end;
@@ -326,6 +327,13 @@ class DxfReader {
             reached = std::max(reached, arc.from + arc.span);
         }
         return reached >= arcs.front().from + 2 * std::numbers::pi - kLargestGap;
+    }
+
+    /// How often arcs that go round do so: what is drawn twice is two discs, of which one is a copy.
+    static int timesRound(std::span<const ArcPiece> arcs) {
+        double sum = 0;
+        for (const ArcPiece& arc : arcs) sum += arc.span;
+        return std::max(1, static_cast<int>((sum + kLargestGap) / (2 * std::numbers::pi)));
     }
 
     void readEllipse(const DxfEntity& entity, const Context& here) {

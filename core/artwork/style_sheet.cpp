@@ -103,7 +103,8 @@ void StyleSheet::add(std::string_view source) {
         } else if (m_rules.size() < kMostRules) {
             addRule(head, text.substr(open + 1, close - open - 1));
         } else {
-            ++m_unread;
+            m_budget = 0; // the colours of what the rest is about would be wrong
+            return;
         }
         at = close + 1;
     }

@@ -91,7 +91,7 @@ double areaOf(const std::vector<Point>& ring, Point about) {
 
 void Subpath::start(Point at) {
     m_first = m_last = at;
-    m_closed = m_curved = m_isTooLong = false;
+    m_closed = m_curved = m_wasDrawn = m_isTooLong = false;
     m_segments.clear();
     m_turns.clear();
 }
@@ -103,6 +103,7 @@ void Subpath::append(const Segment& segment) {
 
 void Subpath::lineTo(Point to) {
     if (!m_turns.empty()) drawTurns();
+    m_wasDrawn = true;
     if (to == m_last) return;
     append({false, {}, {}, to});
     m_last = to;
@@ -110,6 +111,7 @@ void Subpath::lineTo(Point to) {
 
 void Subpath::cubicTo(Point control1, Point control2, Point to) {
     if (!m_turns.empty()) drawTurns();
+    m_wasDrawn = true;
     if (to == m_last && control1 == m_last && control2 == m_last) return;
     append({true, control1, control2, to});
     m_last = to;
@@ -225,7 +227,10 @@ std::vector<Point>& Subpath::flatten() {
 }
 
 void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
-    if (m_segments.empty() && m_turns.empty()) return;
+    if (m_segments.empty() && m_turns.empty()) {
+        if (m_wasDrawn || m_closed) builder.leaveOut("point without a size");
+        return;
+    }
     if (m_isTooLong) return builder.refuseSegments();
     if (const auto fit = fitCircle()) {
         builder.add(Disc{fit->centre, fit->radius, ink, shape});

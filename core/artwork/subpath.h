@@ -44,8 +44,8 @@ class Subpath {
     /// The corners of the outline flattened to a 2000th of each curve's length.
     std::vector<Point>& flatten();
 
-    /// Adds itself to the drawing as a disc or as an outline; a path without extent is dropped, one of
-    /// more than kMostSegmentsInOne segments refuses the file (TooLarge).
+    /// Adds itself to the drawing as a disc or as an outline. A path without extent is left out by name (round ends
+    /// of its stroke may show it as a dot), one of more than kMostSegmentsInOne segments refuses the file (TooLarge).
     void addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
 
   private:
@@ -79,6 +79,7 @@ class Subpath {
     Point m_last;
     bool m_closed = false;
     bool m_curved = false;
+    bool m_wasDrawn = false; ///< somewhere, if only to where it began
     bool m_isTooLong = false;
     std::vector<Turn> m_turns; ///< while there is nothing else: most holes are two arcs and need no curves
     std::vector<Segment> m_segments;

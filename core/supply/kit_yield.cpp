@@ -194,6 +194,9 @@ YieldAnswer answered(const YieldProblem& problem) {
 base::Result<YieldAnswer> kitYield(const YieldProblem& problem) {
     if (problem.price.isNegative())
         return base::fail(Code::OutOfRange, "price", "A kit cannot cost less than nothing: change its price.");
+    if (problem.lines.size() > kMostLines)
+        return base::fail(Code::TooLarge, "kit",
+                          "A kit and a design of more than 200 materials are not compared: leave some out.");
     for (const auto& line : problem.lines)
         if (const auto done = checked(line); !done) return base::fail(done.error());
     try {

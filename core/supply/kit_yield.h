@@ -76,6 +76,7 @@ struct YieldAnswer {
 };
 
 inline constexpr std::int64_t kMostStones = 1'000'000'000;
+inline constexpr std::size_t kMostLines = 200;
 /// `odds` covers every number of pieces whose chance prints neither as 1.0000 nor as 0.0000, one more at each end,
 /// and `pieces` itself. Should that be more than this many, an even selection of them with both ends.
 inline constexpr std::size_t kMostOdds = 64;

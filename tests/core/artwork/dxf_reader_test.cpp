@@ -231,6 +231,13 @@ TEST(DxfReader, refusesAnArrayWithoutEnd) {
     EXPECT_EQ(drawing.error().code, base::Code::TooLarge);
 }
 
+TEST(DxfReader, countsACircleOfArcsAsOftenAsItGoesRound) {
+    const std::string once = "0 ARC 8 0 10 5 20 6 40 1.4 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1.4 50 180 51 360";
+    EXPECT_EQ(read(file(once)).discs.size(), 1);
+    EXPECT_EQ(read(file(once + " " + once)).discs.size(), 2);
+    EXPECT_EQ(read(file(once + " 0 ARC 8 0 10 5 20 6 40 1.4 50 20 51 90")).discs.size(), 1);
+}
+
 TEST(DxfReader, takesCarriageReturnsAndBlanks) {
     std::string text = file("0 CIRCLE 8 0 10 5 20 6 40 1.4");
     std::string windows;

@@ -194,6 +194,10 @@ INSTANTIATE_TEST_SUITE_P(
         LeftOut{"invisible", "<circle visibility='hidden' r='1'/>", "hidden", 1},
         LeftOut{"transparent", "<circle style='opacity:0' r='1'/>", "hidden", 1},
         LeftOut{"unpainted", "<circle fill='none' r='1'/>", "not painted", 1},
+        LeftOut{"dots",
+                "<path d='M5 5h0' stroke='red' stroke-width='2.8' stroke-linecap='round'/>"
+                "<line x1='15' y1='5' x2='15' y2='5' stroke='red'/><path d='M1 1M2 2' stroke='red'/>",
+                "point without a size", 2},
         LeftOut{"text", "<text>Hello</text><text>You</text>", "text not turned to outlines", 2},
         LeftOut{"bitmap", "<image href='a.png'/>", "bitmap", 1},
         LeftOut{"script", "<script>1</script>", "script, never run", 1},
