@@ -12,7 +12,8 @@ using supply::Way;
 
 namespace {
 
-constexpr qint64 kPointBudget = 30;  ///< ms for each way of a point of the curve
+constexpr int kPointQuestions = 40; ///< of a search, for each way of a point: the same claims on every machine
+constexpr int kLateQuestions = 2'000;
 constexpr qint64 kSecondTry = 3'000; ///< ms
 constexpr qint64 kCurveBudget = 20'000;
 constexpr qint64 kTellEvery = 150;
@@ -55,7 +56,7 @@ class Planner::Work {
         if (!plans) return tell([error = plans.error()](Planner& planner) { Q_EMIT planner.refused(error); });
         const auto answer = std::make_shared<const Answer>(Answer{*job, std::move(*plans)});
         tell([answer](Planner& planner) { Q_EMIT planner.answered(answer); });
-        if (m_question.horizon > 0 && job->lines.size() == 1) curve(std::move(*job));
+        if (m_question.horizon > 0 && job->lines.size() == 1) curve(std::move(*job), *answer);
     }
 
   private:
@@ -85,7 +86,22 @@ class Planner::Work {
         return supply::compared(job, std::move(ways));
     }
 
-    void curve(supply::Job job) {
+    /// The three ways of a point of the curve.
+    base::Result<supply::JobPlans> plannedPoint(const supply::Job& job) {
+        std::array<supply::WayPlan, 3> ways;
+        for (std::size_t i = 0; i < ways.size(); ++i)
+            for (const int most : {kPointQuestions, kLateQuestions}) {
+                int asked = 0;
+                auto way = supply::planWay(job, static_cast<Way>(i), [&] { return isStale() || ++asked > most; });
+                if (!way) return base::fail(way.error());
+                ways[i] = std::move(*way);
+                if (!ways[i].isLate) break;
+            }
+        return supply::compared(job, std::move(ways));
+    }
+
+    /// What was answered for the quantity asked about is its point: one question has one answer.
+    void curve(supply::Job job, const Answer& answer) {
         const auto ways = supply::waysOf(job);
         const auto beyond = supply::provenBeyond(ways).value_or(0);
         const auto last = std::max(m_question.horizon, beyond <= kFarthest ? beyond : 0);
@@ -100,10 +116,13 @@ class Planner::Work {
         };
         for (std::int64_t n = 1; n <= last && !isStale() && !whole.hasExpired(kCurveBudget); ++n) {
             job.lines.front().pieces = n;
-            m_clock.restart();
-            const auto plans = planned(job, {kPointBudget, 2 * kPointBudget, 3 * kPointBudget});
-            if (!plans || plans->of(Way::Mix).isLate) break;
-            points.push_back(supply::pointOf(job, *plans));
+            if (n == answer.job.pieces()) {
+                points.push_back(supply::pointOf(answer.job, answer.plans));
+            } else {
+                const auto plans = plannedPoint(job);
+                if (!plans || plans->of(Way::Mix).isLate) break;
+                points.push_back(supply::pointOf(job, *plans));
+            }
             if (!sinceTold.hasExpired(kTellEvery)) continue;
             show(false);
             sinceTold.restart();

@@ -242,8 +242,8 @@ QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter
         const auto each = eachOf(costOf(point, way), point.pieces);
         parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : words("no way"));
     }
-    auto said =
-        words("%1 pieces, each: %2").arg(formatter.count(Count::of(point.pieces)), parts.join(QStringLiteral(", ")));
+    auto said = (point.pieces == 1 ? words("%1 piece, each: %2") : words("%1 pieces, each: %2"))
+                    .arg(formatter.count(Count::of(point.pieces)), parts.join(QStringLiteral(", ")));
     if (point.winner)
         said += words("; %1 cheapest").arg(shortName(*point.winner));
     else if (point.mix.cost)
@@ -261,7 +261,9 @@ QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon
                      ? QStringLiteral("%1: %2").arg(from, runName(stairs, run))
                      : QStringLiteral("%1–%2: %3").arg(from, formatter.count(Count::of(to)), runName(stairs, run)));
     }
-    if (stairs.bulkStaysCheaperFrom)
+    const bool knowsKits = std::any_of(stairs.points.begin(), stairs.points.end(),
+                                       [](const StaircasePoint& point) { return point.kits.cost.has_value(); });
+    if (stairs.bulkStaysCheaperFrom && knowsKits)
         said << words("from %1 on bulk stays cheaper than kits, proven")
                     .arg(formatter.count(Count::of(*stairs.bulkStaysCheaperFrom)));
     return said;

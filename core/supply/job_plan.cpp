@@ -108,16 +108,39 @@ base::Result<WayPlan> planWay(const Job& job, Way way, const OutOfTime& outOfTim
     return out;
 }
 
+namespace {
+
+/// Gives a way the plan of another way where that is cheaper; its own bound stays, and `least` is one, too.
+void takeOver(WayPlan& way, const WayPlan& other, Money least) {
+    if (way.plan) least = std::max(least, way.plan->bound);
+    if (!way.plan || other.plan->cost < way.plan->cost) way = other;
+    way.plan->bound = std::min(least, way.plan->cost);
+    way.plan->proven = way.plan->bound == way.plan->cost;
+}
+
+/// Whether a plan buys nothing but what that way may buy.
+bool isOfWay(const Job& job, Way way, const PurchasePlan& plan) {
+    const auto packs = packsOf(job, way);
+    return std::all_of(plan.packs.begin(), plan.packs.end(), [&](const PlannedPack& bought) {
+        return std::any_of(packs.begin(), packs.end(), [&](const Pack& pack) { return pack.id == bought.id; });
+    });
+}
+
+} // namespace
+
 JobPlans compared(const Job& job, std::array<WayPlan, 3> ways) {
     JobPlans plans{needsOf(job), std::move(ways), std::nullopt, false};
+    // A search that was cut short may have missed what another one found.
     auto& mix = plans.ways[static_cast<std::size_t>(Way::Mix)];
+    for (const Way alone : {Way::Kits, Way::Bulk})
+        if (plans.of(alone).plan) takeOver(mix, plans.of(alone), Money());
     for (const Way alone : {Way::Kits, Way::Bulk}) {
-        const auto& other = plans.of(alone);
-        if (!other.plan || (mix.plan && mix.plan->cost <= other.plan->cost)) continue;
-        const Money bound = mix.plan ? mix.plan->bound : Money();
-        mix = other;
-        mix.plan->bound = std::min(bound, mix.plan->cost);
-        mix.plan->proven = mix.plan->bound == mix.plan->cost;
+        auto& way = plans.ways[static_cast<std::size_t>(alone)];
+        if (!mix.plan || (!way.plan && !way.isLate)) continue;
+        if (isOfWay(job, alone, *mix.plan))
+            takeOver(way, mix, mix.plan->bound);
+        else if (way.plan)
+            takeOver(way, WayPlan(way), mix.plan->bound); // what a mix cannot cost less than, neither can it
     }
     // What the shelf lets pass for kits without buying one is bulk.
     const auto& kits = plans.of(Way::Kits).plan;

@@ -41,8 +41,8 @@ struct JobPlans {
 /// Errors as planPurchase, but for time: a search that found nothing in time is a WayPlan that isLate.
 base::Result<WayPlan> planWay(const Job& job, Way way, const OutOfTime& outOfTime);
 
-/// Puts the three together, given by Way. A mix that time cut short gives way to what one of the others has shown; its
-/// bound stays.
+/// Puts the three together, given by Way. Where time cut one short, it takes over what another has shown: a plan that
+/// buys only what both may buy, and that nothing costs less than the least mix.
 JobPlans compared(const Job& job, std::array<WayPlan, 3> ways);
 
 /// The same as a point of the curve, for job.pieces().

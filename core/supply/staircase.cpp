@@ -59,6 +59,25 @@ std::optional<Way> winnerOf(const StaircasePoint& point) {
     return winner;
 }
 
+const WayCost& costOf(const StaircasePoint& point, Way way) {
+    switch (way) {
+    case Way::Kits: return point.kits;
+    case Way::Bulk: return point.bulk;
+    case Way::Mix: break;
+    }
+    return point.mix;
+}
+
+/// Whether another way than the winner before wins for certain: while the one before may be as cheap, a search that
+/// was cut short shall not make it look otherwise.
+bool hasChanged(const StaircasePoint& point, std::optional<Way> before) {
+    if (point.winner == before) return false;
+    if (point.proven || !before || !point.winner) return true;
+    const auto& least = costOf(point, *point.winner).cost;
+    const auto& other = costOf(point, *before);
+    return !other.cost || !least || *least < other.bound;
+}
+
 double micros(const units::Money& money) { return static_cast<double>(money.micros()); }
 
 double stonesOf(const Pack& pack, const std::string& material) {
@@ -264,7 +283,7 @@ Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points
     Staircase out;
     out.points = std::move(points);
     for (const auto& point : out.points) {
-        if (out.runs.empty() || out.runs.back().winner != point.winner)
+        if (out.runs.empty() || hasChanged(point, out.runs.back().winner))
             out.runs.push_back({point.pieces, point.pieces, point.winner});
         out.runs.back().to = point.pieces;
     }

@@ -47,7 +47,7 @@ struct StaircasePoint {
     bool proven = false; ///< all three costs are
 };
 
-/// A run of quantities with one winner.
+/// A run of quantities with one winner; one that is not proven goes on with the winner before it.
 struct StaircaseRun {
     std::int64_t from = 1;
     std::int64_t to = 1;

@@ -171,6 +171,27 @@ TEST_F(KiteJob, onePieceMoreMakesTheMixWin) {
     EXPECT_EQ(ten.of(Way::Mix).left.size(), 2U);
 }
 
+TEST_F(KiteJob, waysShareWhatWasFoundWhereTimeCutThemShort) {
+    // Ten pieces cost 33.50 in bulk. Cut short, bulk shows the dear plan of thirty and the mix the better one, without
+    // a kit: that is bulk's, too.
+    const auto ten = plans(10);
+    auto ways = ten.ways;
+    auto& bulk = ways[static_cast<std::size_t>(Way::Bulk)];
+    auto& mix = ways[static_cast<std::size_t>(Way::Mix)];
+    const auto cheap = bulk;
+    mix = cheap;
+    mix.plan->bound = money(30);
+    mix.plan->proven = false;
+    bulk.plan->cost = money(99);
+    bulk.plan->bound = money(20);
+    bulk.plan->proven = false;
+    const auto shared = compared(job(10), ways);
+    EXPECT_EQ(cost(shared, Way::Bulk), money(33.5));
+    EXPECT_EQ(shared.of(Way::Bulk).plan->bound, money(30)); // no bulk is cheaper than any mix
+    EXPECT_EQ(shared.of(Way::Kits).plan->bound, money(38)); // a kit is in it: kits stay as they are
+    EXPECT_EQ(shared.winner, Way::Bulk);
+}
+
 TEST_F(KiteJob, theShelfComesFirst) {
     m_supplies.shelf[key(kAqua)] = 21;
     EXPECT_EQ(cost(plans(10), Way::Mix), money(23)); // 1021 - 21: one kit is enough again

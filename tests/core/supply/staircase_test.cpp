@@ -58,6 +58,26 @@ TEST(Staircase, showsEveryChangeOfTheWinner) {
     EXPECT_FALSE(stairs->bulkStaysCheaperFrom.has_value()); // kits are the cheaper slope
 }
 
+TEST(Staircase, takesNoChangeOnTheWordOfASearchThatWasCutShort) {
+    const auto point = [](std::int64_t pieces, double bulk, double bulkBound, double mix, double mixBound) {
+        StaircasePoint made;
+        made.pieces = pieces;
+        made.bulk = {money(bulk), money(bulkBound)};
+        made.mix = {money(mix), money(mixBound)};
+        made.proven = bulk == bulkBound && mix == mixBound;
+        made.winner = mix < bulk ? Way::Mix : Way::Bulk;
+        return made;
+    };
+    // At 2 the mix looks cheaper, but bulk may cost as little; at 3 it is for certain, whatever else is not.
+    const auto stairs = assembled(twoColours(11), {point(1, 10, 10, 10, 10), point(2, 20, 18, 19, 18),
+                                                   point(3, 30, 29, 28, 27), point(4, 40, 40, 40, 40)});
+    ASSERT_EQ(stairs.runs.size(), 3U);
+    EXPECT_EQ(stairs.runs[0].to, 2);
+    EXPECT_EQ(stairs.runs[1].winner, Way::Mix);
+    EXPECT_EQ(stairs.runs[1].from, 3);
+    EXPECT_EQ(stairs.runs[2].winner, Way::Bulk);
+}
+
 TEST(Staircase, saysFromWhereBulkStaysCheaperOnlyWhenProven) {
     const auto dear = twoColours(16);
     const auto stairs = staircase(dear, 120, {});
