@@ -3,6 +3,8 @@
 
 #include <QApplication>
 #include <QFontDatabase>
+#include <QScreen>
+#include <QWidget>
 
 #include <algorithm>
 #include <array>
@@ -51,5 +53,10 @@ QFont textFont(TextSize size, Weight weight) {
 }
 
 int scaled(int px) { return (px * zoom() + 50) / 100; }
+
+QSize withinScreen(const QWidget& window, QSize wanted) {
+    constexpr QSize kFrame(40, 80);
+    return wanted.boundedTo(window.screen()->availableSize() - kFrame);
+}
 
 } // namespace sp::desk

@@ -2,6 +2,9 @@
 #pragma once
 
 #include <QFont>
+#include <QSize>
+
+class QWidget;
 
 namespace sp::desk {
 
@@ -22,5 +25,8 @@ QFont textFont(TextSize size, Weight weight = Weight::Plain);
 
 /// Pixels that grow with the text: `px` at 100 %.
 int scaled(int px);
+
+/// A size for a window that leaves room for its frame on the screen it is on.
+QSize withinScreen(const QWidget& window, QSize wanted);
 
 } // namespace sp::desk

@@ -34,7 +34,7 @@ ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pri
         why->setWordWrap(true);
         column->addWidget(why);
         column->addStretch(1);
-        resize(desk::scaled(560), desk::scaled(200));
+        resize(desk::withinScreen(*this, {desk::scaled(560), desk::scaled(200)}));
     } else {
         buildTotals(column, *compared);
         auto* scroll = new QScrollArea(this);
@@ -47,7 +47,7 @@ ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pri
         tables->setAutoFillBackground(false);
         scroll->viewport()->setAutoFillBackground(false);
         column->addWidget(scroll, 1);
-        resize(desk::scaled(640), desk::scaled(560));
+        resize(desk::withinScreen(*this, {desk::scaled(640), desk::scaled(560)}));
     }
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/preview_dialog.h"
 
+#include "app/desk/fonts.h"
+
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
@@ -32,7 +34,7 @@ PreviewDialog::PreviewDialog(DrawnPages drawn, catalogue::Paper paper, QString s
     buildRows();
     addKeys();
     turnTo(1);
-    resize(QSize(760, 900).boundedTo(screen()->availableSize() - QSize(40, 80))); // with its frame, on any screen
+    resize(desk::withinScreen(*this, {760, 900}));
 }
 
 void PreviewDialog::buildRows() {

@@ -100,7 +100,7 @@ void PlanDialog::build() {
     connect(m_print, &QPushButton::clicked, this, &PlanDialog::showPreview);
     connect(m_measures, &QCheckBox::toggled, this, &PlanDialog::showAnswers);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    resize(desk::scaled(900), desk::scaled(640));
+    resize(desk::withinScreen(*this, {desk::scaled(900), desk::scaled(640)}));
 }
 
 void PlanDialog::say(const QString& sentence) {

@@ -30,7 +30,7 @@ PriceListDialog::PriceListDialog(session::BookSession& session, const desk::Form
     setObjectName(QStringLiteral("priceList"));
     const auto* known = session.supplier(supplier);
     setWindowTitle(tr("Price list of %1").arg(known ? QString::fromStdString(known->name) : QString()));
-    resize(desk::scaled(840), desk::scaled(620));
+    resize(desk::withinScreen(*this, {desk::scaled(840), desk::scaled(620)}));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
@@ -52,7 +52,8 @@ void PriceListDialog::build(QVBoxLayout* column) {
     buildColumns(column);
     m_table = new desk::FiguresTable(
         tr("What would change"),
-        {{tr("Material")}, {tr("Pack")}, {tr("Price now"), true}, {tr("Price in the list"), true}}, this);
+        {{tr("Material")}, {tr("Pack")}, {tr("Holds"), true}, {tr("Price now"), true}, {tr("Price in the list"), true}},
+        this);
     m_table->setObjectName(QStringLiteral("listChanges"));
     column->addWidget(m_table, 1);
     m_sum = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, this);
@@ -63,7 +64,7 @@ void PriceListDialog::build(QVBoxLayout* column) {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
     scroll->setMaximumHeight(desk::scaled(96));
-    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setAccessibleName(tr("Rows that cannot be taken"));
     m_troubles = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, scroll);
     m_troubles->setObjectName(QStringLiteral("listTroubles"));
     m_troubles->setWordWrap(true);
@@ -83,6 +84,7 @@ void PriceListDialog::build(QVBoxLayout* column) {
     desk::makePrimary(*m_take);
     buttons->addWidget(m_take);
     column->addLayout(buttons);
+    for (auto* button : {choose, close, m_take}) button->setAutoDefault(false); // Enter belongs to the choices
     connect(m_take, &QPushButton::clicked, this, [this] {
         const auto problem = m_presenter.import();
         if (problem.isEmpty())
@@ -109,6 +111,7 @@ void PriceListDialog::buildColumns(QVBoxLayout* column) {
     for (const auto& kind : kinds) {
         auto* combo = new QComboBox(this);
         combo->setObjectName(QLatin1String(kind.name));
+        combo->setAccessibleName(QString(kind.words).remove(QLatin1Char('&')));
         grid->addWidget(new desk::FieldBox(kind.words, combo, this), at / 3, at % 3, Qt::AlignTop);
         grid->setColumnStretch(at % 3, 1);
         ++at;
@@ -139,7 +142,13 @@ void PriceListDialog::chooseFile() {
 }
 
 void PriceListDialog::load(const QString& path) {
-    if (const auto problem = m_presenter.load(path); !problem.isEmpty()) return say(problem);
+    if (const auto problem = m_presenter.load(path); !problem.isEmpty()) {
+        // What the list before said must not look like what this one says.
+        m_table->setRows({});
+        m_troubles->clear();
+        m_take->setEnabled(false);
+        return say(problem);
+    }
     m_file->setText(m_presenter.fileName());
     fillHeadings();
     preview();
@@ -173,7 +182,7 @@ void PriceListDialog::preview() {
     }
     fillTable(*reading);
     m_sum->setRole(desk::Role::Ink);
-    m_sum->setText(tr("%1 packs change, %2 are as they were, %3 rows cannot be taken.")
+    m_sum->setText(tr("Packs that change: %1; as they were: %2. Rows that cannot be taken: %3.")
                        .arg(reading->changes.size())
                        .arg(reading->confirmed.size())
                        .arg(reading->troubles.size()));
@@ -192,10 +201,18 @@ void PriceListDialog::preview() {
 
 void PriceListDialog::fillTable(const supply::PriceListReading& reading) {
     std::vector<QStringList> rows;
-    for (const auto& change : reading.changes)
-        rows.push_back({QString::fromStdString(change.material), QString::fromStdString(change.pack.name),
-                        change.before ? writePrices(change.before->prices, m_formatter) : tr("new pack"),
-                        writePrices(change.pack.prices, m_formatter)});
+    for (const auto& change : reading.changes) {
+        const auto& pack = change.pack;
+        auto holds = m_formatter.count(pack.amount);
+        if (change.before && change.before->amount != pack.amount)
+            holds = tr("%1, now %2").arg(holds, m_formatter.count(change.before->amount));
+        const auto firstKept = pack.prices.end() - static_cast<std::ptrdiff_t>(change.kept);
+        auto prices = writePrices({pack.prices.begin(), firstKept}, m_formatter);
+        if (change.kept > 0)
+            prices = tr("%1 (kept: %2)").arg(prices, writePrices({firstKept, pack.prices.end()}, m_formatter));
+        rows.push_back({QString::fromStdString(change.material), QString::fromStdString(pack.name), holds,
+                        change.before ? writePrices(change.before->prices, m_formatter) : tr("new pack"), prices});
+    }
     m_table->setRows(rows);
 }
 

@@ -42,7 +42,8 @@ struct Told {
     std::string name;
     std::optional<Count> amount;
     std::vector<catalogue::PriceBreak> prices;
-    bool isSpoilt = false; ///< one of its rows was not taken
+    std::vector<std::size_t> lines; ///< of the rows that gave them
+    bool isSpoilt = false;          ///< one of its rows was not taken
 };
 
 class Listing {
@@ -125,6 +126,7 @@ class Listing {
                                          [&](const catalogue::PriceBreak& known) { return known.from == from; });
         if (isTwice) return "The list gives a second price for this pack; take one out.";
         told.prices.push_back({from, *price});
+        told.lines.push_back(row.line);
         return {};
     }
 
@@ -159,7 +161,7 @@ class Listing {
                 trouble(row, "The list gives this pack two different contents; ask the supplier.");
                 return nullptr;
             }
-        return &m_told.emplace_back(Told{row.line, &material, known, called, amount, {}, false});
+        return &m_told.emplace_back(Told{row.line, &material, known, called, amount, {}, {}, false});
     }
 
     const Pack* knownPack(const Material& material, const std::string& name, std::optional<Count> amount) const {
@@ -177,19 +179,24 @@ class Listing {
         return nullptr;
     }
 
+    /// Every row that gave a price of it is told of: none is lost without a word.
+    void leaveOut(const Told& told, const char* reason) {
+        for (const auto line : told.lines) m_reading.troubles.push_back({line, told.material->name, reason});
+    }
+
     void close(Told& told) {
-        if (told.isSpoilt || told.prices.empty()) return;
+        if (told.isSpoilt)
+            return leaveOut(told, "Another row of this pack cannot be taken, so its prices stay as they are.");
+        if (told.prices.empty()) return;
         std::sort(told.prices.begin(), told.prices.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
-        if (told.prices.front().from != Count::of(1)) {
-            m_reading.troubles.push_back(
-                {told.line, told.material->name, "The list does not give the price of one pack; ask the supplier."});
-            return;
-        }
+        if (told.prices.front().from != Count::of(1))
+            return leaveOut(told, "The list does not give the price of one pack; ask the supplier.");
         Pack pack = told.known != nullptr ? *told.known : Pack{};
         pack.material = told.material->id;
         pack.supplier = m_columns.supplier;
         pack.name = told.name;
         if (told.amount) pack.amount = *told.amount;
+        const auto listed = told.prices.size();
         if (!m_at[static_cast<std::size_t>(ListColumn::FromPacks)] && told.known != nullptr)
             told.prices.insert(told.prices.end(), pack.prices.begin() + 1, pack.prices.end());
         pack.prices = told.prices;
@@ -199,7 +206,8 @@ class Listing {
             return;
         }
         m_reading.changes.push_back({told.line, told.material->name, std::move(pack),
-                                     told.known != nullptr ? std::optional(*told.known) : std::nullopt});
+                                     told.known != nullptr ? std::optional(*told.known) : std::nullopt,
+                                     told.prices.size() - listed});
     }
 
     const CsvTable& m_table;

@@ -19,6 +19,7 @@ struct PriceListChange {
     std::string material;                  ///< its name in the book
     catalogue::Pack pack;                  ///< as it will be; id none: a new pack
     std::optional<catalogue::Pack> before; ///< as it is; none: a new pack
+    std::size_t kept = 0;                  ///< so many of the last prices are not in the list and stay as they are
 };
 
 /// A row that was not taken.
@@ -46,8 +47,8 @@ struct PriceListContext {
 /// in the book (letter case of ASCII ignored), the pack by its name where the list has one, else by what it holds, else
 /// the only one that supplier has of that material. Rows of one pack that differ in "from packs" are its price breaks;
 /// a list that has no such column leaves the further breaks of a pack as they are. Rows that cannot be read are
-/// reported and leave their pack alone; nothing in the book is removed for not being in the list.
-/// Errors: Missing without a column for the material or the price, or when a heading is not there.
+/// reported with the other rows of their pack, which is left alone; nothing in the book is removed for not being in the
+/// list. Errors: Missing without a column for the material or the price, or when a heading is not there.
 base::Result<PriceListReading> readPriceList(const CsvTable& table, const catalogue::PriceListColumns& columns,
                                              const PriceListContext& context);
 

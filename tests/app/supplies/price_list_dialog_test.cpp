@@ -44,7 +44,7 @@ TEST_F(PriceListDialogTest, showsWhatChangesAndTakesItOverAsOneStep) {
     choose("listMaterial", "item");
     choose("listAmount", "holds");
     choose("listPrice", "price");
-    EXPECT_EQ(said("listSum"), "2 packs change, 1 are as they were, 1 rows cannot be taken.");
+    EXPECT_EQ(said("listSum"), "Packs that change: 2; as they were: 1. Rows that cannot be taken: 1.");
     EXPECT_EQ(
         said("listTroubles"),
         "Line 5, “Moonglow”: There is no material of this name in the book; add it, or give it the name it has in "
@@ -53,7 +53,7 @@ TEST_F(PriceListDialogTest, showsWhatChangesAndTakesItOverAsOneStep) {
     const auto* shown = table->model();
     ASSERT_EQ(shown->rowCount(), 2);
     EXPECT_EQ(shown->index(0, 0).data().toString().toStdString(), "Jet SS10");
-    EXPECT_EQ(shown->index(1, 2).data().toString().toStdString(), "new pack");
+    EXPECT_EQ(shown->index(1, 3).data().toString().toStdString(), "new pack");
     const auto packs = m_session->packs();
     click("takeList");
     EXPECT_EQ(m_dialog->result(), QDialog::Accepted);
@@ -72,7 +72,7 @@ TEST_F(PriceListDialogTest, remembersTheColumnsOfTheSupplier) {
     choose("listPrice", "price");
     click("takeList");
     open("price,holds,item\n7.50,1440,Jet SS10\n");
-    EXPECT_EQ(said("listSum"), "1 packs change, 0 are as they were, 0 rows cannot be taken.");
+    EXPECT_EQ(said("listSum"), "Packs that change: 1; as they were: 0. Rows that cannot be taken: 0.");
 }
 
 TEST_F(PriceListDialogTest, saysWhyAFileCannotBeRead) {
