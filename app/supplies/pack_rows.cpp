@@ -113,7 +113,12 @@ void PackRows::connectRow(const Row& row) {
     connect(row.prices, &desk::TypedField::committed, this, [this, tell, row] {
         const auto prices = parsePrices(row.prices->text(), m_formatter);
         row.prices->setOuterProblem(prices ? QString() : QString::fromStdString(prices.error().detail));
-        if (prices) tell(m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.prices = *prices; }));
+        if (!prices) return;
+        const auto refusal = m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.prices = *prices; });
+        const auto rising = risesFrom(*prices);
+        tell(refusal.isEmpty() && rising ? tr("The price of a pack rises from %1 packs on; it is kept, but check it.")
+                                               .arg(m_formatter.count(*rising))
+                                         : refusal);
     });
     connect(row.usual, &QCheckBox::clicked, this, [this, tell, id = row.pack](bool on) {
         tell(m_presenter.editPack(id, [&](catalogue::Pack& pack) { pack.usual = on; }));

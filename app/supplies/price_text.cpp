@@ -40,4 +40,10 @@ QString writePrices(const std::vector<catalogue::PriceBreak>& prices, const desk
     return parts.join(QStringLiteral("; "));
 }
 
+std::optional<units::Count> risesFrom(const std::vector<catalogue::PriceBreak>& prices) {
+    for (std::size_t i = 1; i < prices.size(); ++i)
+        if (prices[i].each > prices[i - 1].each) return prices[i].from;
+    return std::nullopt;
+}
+
 } // namespace sp::supplies

@@ -7,6 +7,7 @@
 
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 namespace sp::supplies {
@@ -15,5 +16,7 @@ namespace sp::supplies {
 /// Errors: what parseMoney and parseCount refuse; Invalid when a step does not come after the one before.
 base::Result<std::vector<catalogue::PriceBreak>> parsePrices(const QString& text, const desk::Formatter& formatter);
 QString writePrices(const std::vector<catalogue::PriceBreak>& prices, const desk::Formatter& formatter);
+/// From how many packs on one costs more than it did for fewer; none where more packs are never dearer.
+std::optional<units::Count> risesFrom(const std::vector<catalogue::PriceBreak>& prices);
 
 } // namespace sp::supplies

@@ -155,7 +155,10 @@ TEST_F(Places, aNewStoneWithAPackHasAPrice) {
     type("materialName", "Topaz SS12");
     click("addPack");
     type("packAmount0", "10 gross");
+    type("packPrices0", "7.20; 5: 8.60");
+    EXPECT_TRUE(m_page->findChild<QLabel*>(QStringLiteral("packProblem"))->text().contains("rises from 5 packs on"));
     type("packPrices0", "7.20; 5: 6.60");
+    EXPECT_EQ(m_page->findChild<QLabel*>(QStringLiteral("packProblem"))->text(), QString());
     const auto prices = m_session->prices({});
     for (const auto& [id, priced] : prices.materials)
         if (priced.material.name == "Topaz SS12") {
