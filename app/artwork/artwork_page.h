@@ -37,6 +37,10 @@ class ArtworkPage : public desk::SplitPage {
     /// What the button says that takes a file without stones to be estimated.
     static QString estimateWord();
 
+    /// Undoes, or does again, what was assigned here; false when there is nothing.
+    bool undo() { return m_presenter.undoAssigning(); }
+    bool redo() { return m_presenter.redoAssigning(); }
+
   Q_SIGNALS:
     void opened();
     void refused(const QString& sentence, const QString& shapesIn); ///< the second as ArtworkPresenter::refused

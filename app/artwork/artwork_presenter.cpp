@@ -46,7 +46,9 @@ void ArtworkPresenter::take(const std::shared_ptr<const CutFile>& file) {
     const auto before = std::exchange(m_file, file);
     const auto scale =
         file->scales.empty() ? *file->drawing.millimetresPerUnit : file->scales.front().scale.millimetresPerUnit;
-    m_assignedDiscs.clear();
+    m_assigned.discs.clear();
+    m_before.clear();
+    m_after.clear();
     m_selected = -1;
     if (const auto counted = count(scale, {}); !counted) {
         m_file = before;
@@ -128,10 +130,14 @@ void ArtworkPresenter::makeRows() {
     }
     m_rows = std::move(sorted);
     for (const auto row : rowOfGroup) m_rowOfGroup.push_back(place[row]);
+    assignRows();
+}
+
+void ArtworkPresenter::assignRows() {
     for (auto& row : m_rows) {
-        const auto chosen = m_assigned.find({row.colour, row.size});
+        const auto chosen = m_assigned.rows.find({row.colour, row.size});
         const bool isThere =
-            chosen != m_assigned.end() && (chosen->second.isNone() || m_session.material(chosen->second));
+            chosen != m_assigned.rows.end() && (chosen->second.isNone() || m_session.material(chosen->second));
         row.material = isThere ? std::optional(chosen->second) : likelyMaterial(row);
         row.isFar = !isThere && isFarFrom(row);
     }
@@ -157,22 +163,56 @@ bool ArtworkPresenter::isFarFrom(const ColourRow& row) const {
 }
 
 void ArtworkPresenter::assign(int row, const base::Id& material) {
-    auto& changedRow = m_rows[static_cast<std::size_t>(row)];
+    const auto& changedRow = m_rows[static_cast<std::size_t>(row)];
     if (changedRow.material == material) return;
-    changedRow.material = material;
-    changedRow.isFar = false;
-    m_assigned[{changedRow.colour, changedRow.size}] = material;
+    m_before.push_back(m_assigned);
+    m_after.clear();
+    m_assigned.rows[{changedRow.colour, changedRow.size}] = material;
+    assignRows();
     Q_EMIT changed();
 }
 
 void ArtworkPresenter::assignStone(int stone, const base::Id& material) {
-    m_assignedDiscs[m_counted.stones[static_cast<std::size_t>(stone)].disc] = material;
+    if (materialOf(stone) == material) return;
+    m_before.push_back(m_assigned);
+    m_after.clear();
+    m_assigned.discs[m_counted.stones[static_cast<std::size_t>(stone)].disc] = material;
     Q_EMIT changed();
 }
 
+bool ArtworkPresenter::turn(std::vector<Assigned>& from, std::vector<Assigned>& into) {
+    if (from.empty()) return false;
+    into.push_back(std::exchange(m_assigned, std::move(from.back())));
+    from.pop_back();
+    assignRows();
+    Q_EMIT changed();
+    return true;
+}
+
+bool ArtworkPresenter::undoAssigning() { return turn(m_before, m_after); }
+bool ArtworkPresenter::redoAssigning() { return turn(m_after, m_before); }
+
+std::vector<std::int64_t> ArtworkPresenter::stonesOfRows() const {
+    std::vector<std::int64_t> counts;
+    for (const auto& row : m_rows) counts.push_back(row.count.value());
+    if (m_assigned.discs.empty()) return counts;
+    for (std::size_t i = 0; i < m_counted.stones.size(); ++i)
+        if (m_assigned.discs.contains(m_counted.stones[i].disc))
+            --counts[static_cast<std::size_t>(rowOf(static_cast<int>(i)))];
+    return counts;
+}
+
+std::map<base::Id, std::int64_t> ArtworkPresenter::setOneByOne() const {
+    std::map<base::Id, std::int64_t> counts;
+    if (m_assigned.discs.empty()) return counts;
+    for (const auto& stone : m_counted.stones)
+        if (const auto own = m_assigned.discs.find(stone.disc); own != m_assigned.discs.end()) ++counts[own->second];
+    return counts;
+}
+
 std::optional<base::Id> ArtworkPresenter::materialOf(int stone) const {
-    const auto own = m_assignedDiscs.find(m_counted.stones[static_cast<std::size_t>(stone)].disc);
-    if (own != m_assignedDiscs.end()) return own->second;
+    const auto own = m_assigned.discs.find(m_counted.stones[static_cast<std::size_t>(stone)].disc);
+    if (own != m_assigned.discs.end()) return own->second;
     return m_rows[static_cast<std::size_t>(rowOf(stone))].material;
 }
 
@@ -351,7 +391,7 @@ base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, c
             if (!saved) return base::fail(saved.error());
             id = *saved;
             if (auto done = book.save(drawingFor(id, thumbnail)); !done) return done;
-            for (const auto& [key, material] : m_assigned) {
+            for (const auto& [key, material] : m_assigned.rows) {
                 const auto rgb = parseColour(key.first);
                 if (!rgb || !key.second || material.isNone() || !m_session.material(material)) continue;
                 if (auto done = book.save(

@@ -64,6 +64,13 @@ class ArtworkPresenter : public QObject {
     /// One stone, instead of what its row says.
     void assignStone(int stone, const base::Id& material);
     std::optional<base::Id> materialOf(int stone) const;
+    /// Of each row, the stones that follow it: those set one by one to something else are not among them.
+    std::vector<std::int64_t> stonesOfRows() const;
+    /// What stones were set to one by one, and how many; the id none: left out.
+    std::map<base::Id, std::int64_t> setOneByOne() const;
+    /// Takes back what was assigned last, and assigns it again; false when there is nothing.
+    bool undoAssigning();
+    bool redoAssigning();
     int rowOf(int stone) const { return m_rowOfGroup[m_counted.stones[static_cast<std::size_t>(stone)].group]; }
 
     int selected() const { return m_selected; } ///< index into counted().stones, -1 for none
@@ -115,6 +122,13 @@ class ArtworkPresenter : public QObject {
     base::Result<base::Id> keep(const catalogue::Design& design, const QByteArray& thumbnail);
 
     using RowKey = std::pair<std::string, std::optional<std::size_t>>;
+    /// What was chosen for rows and for single stones (by Drawing::discs, which outlive a new count).
+    struct Assigned {
+        std::map<RowKey, base::Id> rows;
+        std::unordered_map<std::uint32_t, base::Id> discs;
+    };
+    bool turn(std::vector<Assigned>& from, std::vector<Assigned>& into);
+    void assignRows();
 
     session::BookSession& m_session;
     CutFileReader m_reader;
@@ -122,8 +136,9 @@ class ArtworkPresenter : public QObject {
     Counted m_counted;
     std::vector<ColourRow> m_rows;
     std::vector<int> m_rowOfGroup;
-    std::map<RowKey, base::Id> m_assigned;
-    std::unordered_map<std::uint32_t, base::Id> m_assignedDiscs; ///< by Drawing::discs, which outlive a new count
+    Assigned m_assigned;
+    std::vector<Assigned> m_before; ///< of this file, to be undone
+    std::vector<Assigned> m_after;  ///< to be done again
     units::Length m_allowance;
     int m_scale = 0;
     bool m_scaleChosen = false;

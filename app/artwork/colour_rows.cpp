@@ -56,6 +56,11 @@ ColourRows::ColourRows(ArtworkPresenter& presenter, const desk::Formatter& forma
     column->setContentsMargins(0, 0, 0, 0);
     m_body = new QWidget(this);
     column->addWidget(m_body);
+    m_oneByOne = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Ink, desk::Weight::Plain, this);
+    m_oneByOne->setObjectName(QStringLiteral("setOneByOne"));
+    m_oneByOne->setWordWrap(true);
+    m_oneByOne->hide();
+    column->addWidget(m_oneByOne);
 }
 
 void ColourRows::load() {
@@ -66,18 +71,30 @@ void ColourRows::load() {
         m_shown = std::move(keys);
         rebuild();
     }
+    const auto counts = m_presenter.stonesOfRows();
     for (std::size_t i = 0; i < m_fields.size(); ++i) {
+        m_counts[i]->setFigure(m_formatter.count(units::Count::of(counts[i])));
         m_far[i]->setVisible(rows[i].isFar);
         m_fields[i]->setChoices(stoneChoices(m_presenter.session(), rows[i].size));
         const auto& material = rows[i].material;
         if (!m_fields[i]->isHeld() || material)
             m_fields[i]->setCurrent(material ? QVariant::fromValue(*material) : QVariant());
     }
+    QStringList alone;
+    for (const auto& [id, count] : m_presenter.setOneByOne()) {
+        const auto* material = m_presenter.session().material(id);
+        const auto number = m_formatter.count(units::Count::of(count));
+        alone << (material ? tr("%1 %2").arg(number, QString::fromStdString(material->name))
+                           : tr("%1 left out").arg(number));
+    }
+    m_oneByOne->setText(tr("Set one by one: %1").arg(alone.join(QStringLiteral(", "))));
+    m_oneByOne->setVisible(!alone.isEmpty());
 }
 
 void ColourRows::rebuild() {
     m_fields.clear();
     m_far.clear();
+    m_counts.clear();
     auto* old = m_body;
     m_body = new QWidget(this);
     delete layout()->replaceWidget(old, m_body); // the item that held the old one
@@ -139,6 +156,7 @@ void ColourRows::addRow(QGridLayout* grid, int index) {
     count->setMeaning(tr("Stones"));
     count->setFigure(m_formatter.count(row.count));
     grid->addWidget(count, index, 3, Qt::AlignVCenter | Qt::AlignRight);
+    m_counts.push_back(count);
     m_fields.push_back(field);
 }
 

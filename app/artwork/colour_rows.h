@@ -34,6 +34,8 @@ class ColourRows : public QWidget {
     std::vector<QString> m_shown;
     std::vector<desk::ChoiceField*> m_fields;
     std::vector<desk::TextLabel*> m_far; ///< what is said of a stone that looks different
+    std::vector<desk::FigureLabel*> m_counts;
+    desk::TextLabel* m_oneByOne; ///< what single stones were set to
 };
 
 /// The stones of the book, those of the size first.

@@ -37,6 +37,10 @@ void ArtworkPages::estimateFile(const QString& file) {
 
 bool ArtworkPages::isEstimating() const { return m_estimate && m_stack.currentWidget() == m_estimate; }
 
+bool ArtworkPages::undo() { return m_artwork && m_stack.currentWidget() == m_artwork && m_artwork->undo(); }
+
+bool ArtworkPages::redo() { return m_artwork && m_stack.currentWidget() == m_artwork && m_artwork->redo(); }
+
 void ArtworkPages::reset() {
     delete m_artwork;
     delete m_estimate;

@@ -33,6 +33,9 @@ class ArtworkPages : public QObject {
     void estimateFile(const QString& file);
     /// Whether the estimate is looked at: a file is then a shape for it.
     bool isEstimating() const;
+    /// What was assigned on the counted file, where that is looked at: it is in the book only once it is used.
+    bool undo();
+    bool redo();
     /// Drops both, with what was typed there.
     void reset();
 

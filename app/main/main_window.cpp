@@ -443,12 +443,14 @@ void MainWindow::findQuote() {
 }
 
 void MainWindow::undo() {
+    if (m_artwork->undo()) return;
     m_presenter.keep();
     const auto what = m_session.undoText();
     if (!what.isEmpty() && m_session.undo()) tellTurned(tr("Undone: %1.").arg(what));
 }
 
 void MainWindow::redo() {
+    if (m_artwork->redo()) return;
     m_presenter.keep();
     const auto what = m_session.redoText();
     if (!what.isEmpty() && m_session.redo()) tellTurned(tr("Done again: %1.").arg(what));

@@ -81,6 +81,18 @@ TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
     const auto design = presenter().applied({});
     ASSERT_EQ(design.stones.size(), 3U);
     EXPECT_EQ(design.stones[0].count.value(), 5);
+    // The rows say what the slip will say, and undo takes it back here before it touches the book.
+    EXPECT_EQ(presenter().stonesOfRows(), (std::vector<std::int64_t>{5, 3}));
+    EXPECT_EQ(find<QLabel>("setOneByOne")->text(), "Set one by one: 1 Rose SS10");
+    QTest::keyClick(&view, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(presenter().stonesOfRows(), (std::vector<std::int64_t>{6, 3}));
+    EXPECT_FALSE(find<QLabel>("setOneByOne")->isVisible());
+    QTest::keyClick(&view, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_NE(presenter().rows()[1].material, stone("Amber SS10")->id);
+    for (int times = 0; times < 2; ++times)
+        QTest::keyClick(&view, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(presenter().rows()[1].material, stone("Amber SS10")->id);
+    EXPECT_EQ(presenter().stonesOfRows()[0], 5);
     presenter().assign(0, {}); // left out: the rose one stays, it was picked by itself
     EXPECT_EQ(presenter().stonesUsed().value(), 4);
     EXPECT_TRUE(presenter().whyNot().isEmpty());
