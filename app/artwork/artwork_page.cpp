@@ -309,15 +309,23 @@ void ArtworkPage::useNew() {
         m_name->setFocus(Qt::OtherFocusReason);
         return;
     }
-    if (const auto design = m_presenter.useForNew(m_name->text(), thumbnailOf(m_presenter.picture())))
+    const auto design = m_presenter.useForNew(m_name->text(), thumbnailOf(m_presenter.picture()));
+    if (design) {
         Q_EMIT used(*design);
-    else
-        messages().tell(desk::Tone::Warn, tr("The design was not kept. Is its name taken already?"));
+    } else if (design.error().code == base::Code::Conflict) {
+        m_name->setOuterProblem(QString::fromStdString(design.error().detail));
+        m_name->setFocus(Qt::OtherFocusReason);
+    } else {
+        messages().tell(desk::Tone::Warn, QString::fromStdString(design.error().detail));
+    }
 }
 
 void ArtworkPage::useOpen() {
-    const auto design = m_destination.openDesign;
-    if (m_presenter.useFor(design, thumbnailOf(m_presenter.picture()))) Q_EMIT used(design);
+    const auto design = m_presenter.useFor(m_destination.openDesign, thumbnailOf(m_presenter.picture()));
+    if (design)
+        Q_EMIT used(*design);
+    else
+        messages().tell(desk::Tone::Warn, QString::fromStdString(design.error().detail));
 }
 
 void ArtworkPage::keyPressEvent(QKeyEvent* event) {

@@ -176,7 +176,11 @@ void ArtworkPresenter::assignStone(int stone, const base::Id& material) {
     if (materialOf(stone) == material) return;
     m_before.push_back(m_assigned);
     m_after.clear();
-    m_assigned.discs[m_counted.stones[static_cast<std::size_t>(stone)].disc] = material;
+    const auto disc = m_counted.stones[static_cast<std::size_t>(stone)].disc;
+    if (m_rows[static_cast<std::size_t>(rowOf(stone))].material == material)
+        m_assigned.discs.erase(disc); // it follows its row again
+    else
+        m_assigned.discs[disc] = material;
     Q_EMIT changed();
 }
 
@@ -406,19 +410,25 @@ base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, c
     });
 }
 
-std::optional<base::Id> ArtworkPresenter::useForNew(const QString& name, const QByteArray& thumbnail) {
-    if (!whyNot().isEmpty()) return std::nullopt;
+base::Result<base::Id> ArtworkPresenter::useForNew(const QString& name, const QByteArray& thumbnail) {
     catalogue::Design design;
     design.name = name.trimmed().toStdString();
     design.usualBase = firstBacking(m_session);
-    const auto kept = keep(applied(design), thumbnail);
-    return kept ? std::optional(*kept) : std::nullopt;
+    return use(design, thumbnail);
 }
 
-bool ArtworkPresenter::useFor(const base::Id& id, const QByteArray& thumbnail) {
+base::Result<base::Id> ArtworkPresenter::useFor(const base::Id& id, const QByteArray& thumbnail) {
     const auto* design = m_session.design(id);
-    if (!design || !whyNot().isEmpty()) return false;
-    return keep(applied(*design), thumbnail).has_value();
+    if (!design)
+        return base::fail(base::Code::NotFound, {},
+                          "This design is no longer in the book; use the file for a new one.");
+    return use(*design, thumbnail);
+}
+
+base::Result<base::Id> ArtworkPresenter::use(const catalogue::Design& design, const QByteArray& thumbnail) {
+    if (const auto problem = whyNot(); !problem.isEmpty())
+        return base::fail(base::Code::Invalid, design.name, problem.toStdString());
+    return keep(applied(design), thumbnail);
 }
 
 } // namespace sp::artwork

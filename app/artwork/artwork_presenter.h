@@ -96,9 +96,9 @@ class ArtworkPresenter : public QObject {
     /// Price of one of `pieces` pieces, with today's prices; nothing when it cannot be priced.
     std::optional<units::Money> priceEach(const catalogue::Design& design, units::Count pieces) const;
     /// Makes a design, or changes one, and keeps the drawing with it (`thumbnail` is its PNG), together with the stones
-    /// that a person chose for colours. One step of undo.
-    std::optional<base::Id> useForNew(const QString& name, const QByteArray& thumbnail);
-    bool useFor(const base::Id& design, const QByteArray& thumbnail);
+    /// that a person chose for colours. One step of undo. Errors: whyNot; what the book refuses.
+    base::Result<base::Id> useForNew(const QString& name, const QByteArray& thumbnail);
+    base::Result<base::Id> useFor(const base::Id& design, const QByteArray& thumbnail);
     /// A name that no design has, after the file's.
     QString freeName() const;
 
@@ -119,6 +119,7 @@ class ArtworkPresenter : public QObject {
     Box usedBox() const;
     double millimetresPerUnit() const;
     catalogue::DesignArtwork drawingFor(const base::Id& design, const QByteArray& thumbnail) const;
+    base::Result<base::Id> use(const catalogue::Design& design, const QByteArray& thumbnail);
     base::Result<base::Id> keep(const catalogue::Design& design, const QByteArray& thumbnail);
 
     using RowKey = std::pair<std::string, std::optional<std::size_t>>;

@@ -6,7 +6,6 @@
 #include "app/desk/stone_swatches.h"
 #include "core/artwork/colour.h"
 
-#include <QGridLayout>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -54,8 +53,8 @@ ColourRows::ColourRows(ArtworkPresenter& presenter, const desk::Formatter& forma
     , m_formatter(formatter) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    m_body = new QWidget(this);
-    column->addWidget(m_body);
+    m_grid = new desk::RowGrid(12, this);
+    column->addWidget(m_grid);
     m_oneByOne = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Ink, desk::Weight::Plain, this);
     m_oneByOne->setObjectName(QStringLiteral("setOneByOne"));
     m_oneByOne->setWordWrap(true);
@@ -95,18 +94,12 @@ void ColourRows::rebuild() {
     m_fields.clear();
     m_far.clear();
     m_counts.clear();
-    auto* old = m_body;
-    m_body = new QWidget(this);
-    delete layout()->replaceWidget(old, m_body); // the item that held the old one
-    old->hide();
-    old->deleteLater();
-    auto* grid = new QGridLayout(m_body);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(8);
+    m_grid->restart();
+    auto* grid = m_grid->cells();
+    grid->setVerticalSpacing(8); // a row has two lines
     grid->setColumnStretch(2, 1);
     const auto number = static_cast<int>(m_presenter.rows().size());
-    for (int i = 0; i < std::min(number, kMostRows); ++i) addRow(grid, i);
+    for (int i = 0; i < std::min(number, kMostRows); ++i) addRow(i);
     if (number > kMostRows) {
         std::int64_t rest = 0;
         for (int i = kMostRows; i < number; ++i) rest += m_presenter.rows()[static_cast<std::size_t>(i)].count.value();
@@ -114,28 +107,29 @@ void ColourRows::rebuild() {
             new desk::TextLabel(tr("%1 further colours with %2 stones go to the stone whose colour is nearest.")
                                     .arg(number - kMostRows)
                                     .arg(m_formatter.count(units::Count::of(rest))),
-                                desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body);
+                                desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_grid->body());
         words->setWordWrap(true);
         grid->addWidget(words, kMostRows, 0, 1, 4);
     }
-    m_body->show();
+    m_grid->finish();
 }
 
-void ColourRows::addRow(QGridLayout* grid, int index) {
+void ColourRows::addRow(int index) {
+    auto* grid = m_grid->cells();
     const auto& row = m_presenter.rows()[static_cast<std::size_t>(index)];
-    auto* swatch = new desk::StoneSwatches(m_body);
+    auto* swatch = new desk::StoneSwatches(m_grid->body());
     swatch->setStones({desk::stoneColour(parseColour(row.colour).value_or(0xB8BEC4))});
     swatch->setToolTip(colourWord(row));
     grid->addWidget(swatch, index, 0, Qt::AlignVCenter);
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     auto* size = new desk::TextLabel(sizeWord(row), desk::TextSize::Body, row.size ? desk::Role::Ink : desk::Role::Warn,
-                                     desk::Weight::Plain, m_body);
+                                     desk::Weight::Plain, m_grid->body());
     words->addWidget(size);
-    words->addWidget(
-        new desk::TextLabel(colourWord(row), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body));
+    words->addWidget(new desk::TextLabel(colourWord(row), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain,
+                                         m_grid->body()));
     grid->addLayout(words, index, 1);
-    auto* field = new desk::ChoiceField(m_formatter, m_body);
+    auto* field = new desk::ChoiceField(m_formatter, m_grid->body());
     field->setObjectName(QStringLiteral("rowStone%1").arg(index));
     field->setAccessibleName(tr("Stone for %1 %2").arg(colourWord(row), sizeWord(row)));
     field->setPlaceholderText(tr("which stone?"));
@@ -146,13 +140,13 @@ void ColourRows::addRow(QGridLayout* grid, int index) {
     choice->setSpacing(2);
     choice->addWidget(field);
     auto* far = new desk::TextLabel(tr("looks different; the nearest there is"), desk::TextSize::Small,
-                                    desk::Role::Warn, desk::Weight::Plain, m_body);
+                                    desk::Role::Warn, desk::Weight::Plain, m_grid->body());
     far->setObjectName(QStringLiteral("rowFar%1").arg(index));
     choice->addWidget(far);
     m_far.push_back(far);
     grid->addLayout(choice, index, 2);
     auto* count = new desk::FigureLabel(m_formatter.count(row.count), desk::TextSize::Body, desk::Role::Ink,
-                                        desk::Weight::Strong, m_body);
+                                        desk::Weight::Strong, m_grid->body());
     count->setMeaning(tr("Stones"));
     count->setFigure(m_formatter.count(row.count));
     grid->addWidget(count, index, 3, Qt::AlignVCenter | Qt::AlignRight);

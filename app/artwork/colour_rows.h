@@ -4,10 +4,9 @@
 #include "app/artwork/artwork_presenter.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/figures.h"
+#include "app/desk/row_grid.h"
 
 #include <QWidget>
-
-class QGridLayout;
 
 namespace sp::artwork {
 
@@ -26,11 +25,11 @@ class ColourRows : public QWidget {
 
   private:
     void rebuild();
-    void addRow(QGridLayout* grid, int row);
+    void addRow(int row);
 
     ArtworkPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    QWidget* m_body = nullptr;
+    desk::RowGrid* m_grid = nullptr;
     std::vector<QString> m_shown;
     std::vector<desk::ChoiceField*> m_fields;
     std::vector<desk::TextLabel*> m_far; ///< what is said of a stone that looks different

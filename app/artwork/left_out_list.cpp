@@ -5,7 +5,6 @@
 #include "app/desk/card.h"
 #include "app/desk/figures.h"
 
-#include <QGridLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -25,21 +24,13 @@ LeftOutList::LeftOutList(const desk::Formatter& formatter, QWidget* parent)
     , m_formatter(formatter) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    m_body = new QWidget(this);
-    column->addWidget(m_body);
+    m_grid = new desk::RowGrid(12, this);
+    column->addWidget(m_grid);
 }
 
 void LeftOutList::load(const ArtworkPresenter& presenter) {
-    auto* old = m_body;
-    m_body = new QWidget(this);
-    delete layout()->replaceWidget(old, m_body); // the item that held the old one
-    old->hide();
-    old->deleteLater();
-    m_grid = new QGridLayout(m_body);
-    m_grid->setContentsMargins(0, 0, 0, 0);
-    m_grid->setHorizontalSpacing(12);
-    m_grid->setVerticalSpacing(4);
-    m_grid->setColumnStretch(0, 1);
+    m_grid->restart();
+    m_grid->cells()->setColumnStretch(0, 1);
     const auto& counted = presenter.counted();
     if (counted.duplicates > 0 || counted.collisions > 0) {
         addHeading(tr("To look at"));
@@ -50,41 +41,43 @@ void LeftOutList::load(const ArtworkPresenter& presenter) {
     addHeading(tr("Left out"));
     for (const auto& [reason, number] : presenter.leftOut()) add(reason, number, fateOf(reason));
     if (presenter.leftOut().empty())
-        m_grid->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
-                                              desk::Role::Muted, desk::Weight::Plain, m_body),
-                          m_grid->rowCount(), 0);
-    m_body->show();
+        m_grid->cells()->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
+                                                       desk::Role::Muted, desk::Weight::Plain, m_grid->body()),
+                                   m_grid->cells()->rowCount(), 0);
+    m_grid->finish();
 }
 
 void LeftOutList::addHeading(const QString& words) {
-    const int row = m_grid->rowCount();
-    m_grid->setRowMinimumHeight(row - 1, row > 1 ? 12 : 0);
-    m_grid->addWidget(desk::sectionTitle(words, m_body), row, 0, 1, 3);
+    const int row = m_grid->cells()->rowCount();
+    m_grid->cells()->setRowMinimumHeight(row - 1, row > 1 ? 12 : 0);
+    m_grid->cells()->addWidget(desk::sectionTitle(words, m_grid->body()), row, 0, 1, 3);
 }
 
 void LeftOutList::add(const QString& words, std::size_t number, std::optional<Fate> fate) {
-    const int row = m_grid->rowCount();
-    m_grid->setRowMinimumHeight(row, desk::fieldHeight());
-    auto* label = new desk::TextLabel(words, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_body);
+    const int row = m_grid->cells()->rowCount();
+    m_grid->cells()->setRowMinimumHeight(row, desk::fieldHeight());
+    auto* label =
+        new desk::TextLabel(words, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_grid->body());
     label->setWordWrap(true);
-    m_grid->addWidget(label, row, 0, Qt::AlignVCenter);
+    m_grid->cells()->addWidget(label, row, 0, Qt::AlignVCenter);
     if (fate) {
-        auto* show = new QPushButton(tr("show"), m_body);
+        auto* show = new QPushButton(tr("show"), m_grid->body());
         show->setObjectName(QStringLiteral("showLeftOut"));
         show->setAccessibleName(tr("Show in the picture: %1").arg(words));
         show->setCheckable(true);
         desk::makeQuiet(*show);
         connect(show, &QPushButton::toggled, this, [this, show, fate](bool on) {
             if (on)
-                for (auto* other : m_body->findChildren<QPushButton*>())
+                for (auto* other : m_grid->body()->findChildren<QPushButton*>())
                     if (other != show) other->setChecked(false);
             Q_EMIT shown(on ? fate : std::nullopt);
         });
-        m_grid->addWidget(show, row, 1, Qt::AlignVCenter);
+        m_grid->cells()->addWidget(show, row, 1, Qt::AlignVCenter);
     }
-    auto* figure = new desk::FigureLabel({}, desk::TextSize::Small, desk::Role::Ink, desk::Weight::Plain, m_body);
+    auto* figure =
+        new desk::FigureLabel({}, desk::TextSize::Small, desk::Role::Ink, desk::Weight::Plain, m_grid->body());
     figure->setFigure(m_formatter.count(units::Count::of(static_cast<std::int64_t>(number))));
-    m_grid->addWidget(figure, row, 2, Qt::AlignVCenter | Qt::AlignRight);
+    m_grid->cells()->addWidget(figure, row, 2, Qt::AlignVCenter | Qt::AlignRight);
 }
 
 } // namespace sp::artwork

@@ -3,10 +3,9 @@
 
 #include "app/artwork/artwork_presenter.h"
 #include "app/desk/formatter.h"
+#include "app/desk/row_grid.h"
 
 #include <QWidget>
-
-class QGridLayout;
 
 namespace sp::artwork {
 
@@ -28,8 +27,7 @@ class LeftOutList : public QWidget {
     void add(const QString& words, std::size_t number, std::optional<Fate> fate);
 
     const desk::Formatter& m_formatter;
-    QWidget* m_body = nullptr;
-    QGridLayout* m_grid = nullptr;
+    desk::RowGrid* m_grid = nullptr;
 };
 
 /// The fate whose words these are; nothing for a reason of the file itself.

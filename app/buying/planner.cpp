@@ -12,9 +12,9 @@ using supply::Way;
 
 namespace {
 
-constexpr int kPointQuestions = 40; ///< of a search, for each way of a point: the same claims on every machine
-constexpr int kLateQuestions = 2'000;
-constexpr qint64 kSecondTry = 3'000; ///< ms
+constexpr int kPointQuestions = 40;   ///< of a search, for each way of a point: the same claims on every machine
+constexpr int kLateQuestions = 2'000; ///< where those were too few for any plan
+constexpr qint64 kSecondTry = 3'000;  ///< ms
 constexpr qint64 kCurveBudget = 20'000;
 constexpr qint64 kTellEvery = 150;
 constexpr std::int64_t kFarthest = 400; ///< quantities looked at for the proof beyond what is shown

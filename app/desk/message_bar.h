@@ -26,6 +26,7 @@ class MessageBar : public QWidget {
     /// What it says now is true, and its action means what it says, only until that signal comes.
     template<class Sender, class Signal>
     void staysUntil(const Sender* sender, Signal signal) {
+        disconnect(m_until);
         m_until = connect(sender, signal, this, &MessageBar::dismiss);
     }
     /// A second, plainer sentence under the first.

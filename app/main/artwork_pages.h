@@ -40,8 +40,8 @@ class ArtworkPages : public QObject {
     void reset();
 
   Q_SIGNALS:
-    void opening(); ///< one of the two is about to be shown
-    void refused(const QString& sentence, const QString& shapesIn);
+    void opening();                                                 ///< one of the two is about to be shown
+    void refused(const QString& sentence, const QString& shapesIn); ///< as ArtworkPage::refused
     void left();
     void counted(const sp::base::Id& design); ///< the design has what the file says
     void priced(const sp::base::Id& design);  ///< an estimate is a design, and is wanted on the order

@@ -205,7 +205,7 @@ void PriceListDialog::fillTable(const supply::PriceListReading& reading) {
         const auto& pack = change.pack;
         auto holds = m_formatter.count(pack.amount);
         if (change.before && change.before->amount != pack.amount)
-            holds = tr("%1, now %2").arg(holds, m_formatter.count(change.before->amount));
+            holds = tr("%1 (now %2)").arg(holds, m_formatter.count(change.before->amount));
         const auto firstKept = pack.prices.end() - static_cast<std::ptrdiff_t>(change.kept);
         auto prices = writePrices({pack.prices.begin(), firstKept}, m_formatter);
         if (change.kept > 0)

@@ -119,7 +119,7 @@ class PathReader {
         const Matrix toHere{turned.a * rx, turned.b * rx, turned.c * ry, turned.d * ry, here.x, here.y};
         m_path.arc(m_placing.matrix * toHere, u, span);
         m_at = m_control = to;
-        for (int i = 0; i < 3; ++i) m_builder.countSegments(1); // it becomes up to four curves
+        m_builder.countSegments(3); // it becomes up to four curves
     }
 
     bool apply(char command) {

@@ -116,7 +116,7 @@ int64_t plainFit(const MixedSheet& sheet, const Piece& piece, const FitRules& ru
     const auto rows = [&](Length wide, Length high) {
         const int64_t across = (sheet.size.width + room).nanometres() / (wide + rules.gap).nanometres();
         const int64_t down = (sheet.size.height + room).nanometres() / (high + rules.gap).nanometres();
-        return across > 0 && down > 0 ? across * down : 0;
+        return across > 0 && down > 0 ? std::min(across, kUnlimited) * std::min(down, kUnlimited) : 0;
     };
     return std::max(rows(piece.width, piece.height), rules.oneWay ? 0 : rows(piece.height, piece.width));
 }

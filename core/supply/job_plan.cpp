@@ -110,12 +110,17 @@ base::Result<WayPlan> planWay(const Job& job, Way way, const OutOfTime& outOfTim
 
 namespace {
 
-/// Gives a way the plan of another way where that is cheaper; its own bound stays, and `least` is one, too.
-void takeOver(WayPlan& way, const WayPlan& other, Money least) {
-    if (way.plan) least = std::max(least, way.plan->bound);
-    if (!way.plan || other.plan->cost < way.plan->cost) way = other;
-    way.plan->bound = std::min(least, way.plan->cost);
+void raiseBound(WayPlan& way, Money least) {
+    way.plan->bound = std::min(std::max(way.plan->bound, least), way.plan->cost);
     way.plan->proven = way.plan->bound == way.plan->cost;
+}
+
+/// Gives a way the plan of another where that is cheaper; its own bound stays.
+void takeOver(WayPlan& way, const WayPlan& other) {
+    const Money bound = way.plan ? way.plan->bound : Money();
+    if (!way.plan || other.plan->cost < way.plan->cost) way = other;
+    way.plan->bound = Money();
+    raiseBound(way, bound);
 }
 
 /// Whether a plan buys nothing but what that way may buy.
@@ -133,14 +138,12 @@ JobPlans compared(const Job& job, std::array<WayPlan, 3> ways) {
     // A search that was cut short may have missed what another one found.
     auto& mix = plans.ways[static_cast<std::size_t>(Way::Mix)];
     for (const Way alone : {Way::Kits, Way::Bulk})
-        if (plans.of(alone).plan) takeOver(mix, plans.of(alone), Money());
+        if (plans.of(alone).plan) takeOver(mix, plans.of(alone));
     for (const Way alone : {Way::Kits, Way::Bulk}) {
         auto& way = plans.ways[static_cast<std::size_t>(alone)];
         if (!mix.plan || (!way.plan && !way.isLate)) continue;
-        if (isOfWay(job, alone, *mix.plan))
-            takeOver(way, mix, mix.plan->bound);
-        else if (way.plan)
-            takeOver(way, WayPlan(way), mix.plan->bound); // what a mix cannot cost less than, neither can it
+        if (isOfWay(job, alone, *mix.plan)) takeOver(way, mix);
+        if (way.plan) raiseBound(way, mix.plan->bound); // what no mix costs less than, neither does it
     }
     // What the shelf lets pass for kits without buying one is bulk.
     const auto& kits = plans.of(Way::Kits).plan;

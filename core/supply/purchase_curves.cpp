@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <deque>
-#include <limits>
 
 namespace sp::supply {
 
@@ -114,7 +113,10 @@ struct MoneyList::Range {
 namespace {
 
 /// Units and packs in one number, (units + 1) 2^24 - packs: more units first, then fewer packs; 0: cannot be spent.
+/// Of at most 2^17 packs in all, each of 2^20 units at most (no need is larger), it stays below 2^62.
 constexpr int64_t kPerUnit = int64_t{1} << 24;
+constexpr int64_t kMostCounted = int64_t{1} << 17;
+constexpr int64_t kMostUnitsCounted = int64_t{1} << 20;
 
 } // namespace
 
@@ -128,8 +130,9 @@ MoneyList::MoneyList(const Model& model, const Curve& curve, int64_t limit)
         fillSums();
 }
 
-std::vector<MoneyList::Range> MoneyList::ranges(const ModelPack& pack) const {
-    const int64_t units = pack.gives[0].units;
+std::vector<MoneyList::Range> MoneyList::ranges(const ModelPack& pack) {
+    const int64_t units = std::min(pack.gives[0].units, kMostUnitsCounted);
+    const int64_t share = std::max<int64_t>(1, kMostCounted / static_cast<int64_t>(m_packs.size()));
     const int64_t need = m_model->needs[at(pack.gives[0].material)];
     const int64_t enough = units > 0 ? std::max<int64_t>(1, (need + units - 1) / units) : 1;
     std::vector<Range> found;
@@ -139,7 +142,12 @@ std::vector<MoneyList::Range> MoneyList::ranges(const ModelPack& pack) const {
         if (t + 1 < pack.tiers.size()) range.most = std::min(range.most, pack.tiers[t + 1].from - 1);
         // Of what costs nothing, no more than is needed.
         const int64_t affordable = tier.each > 0 ? m_limit / tier.each : std::max(enough, tier.from);
-        range.most = std::min({range.most, affordable, int64_t{std::numeric_limits<std::int32_t>::max()}});
+        range.most = std::min(range.most, affordable);
+        const bool isHeldByMoney = tier.each > 0 && m_limit <= kLongestRow; // then all packs together are
+        if (!isHeldByMoney && range.most > share && range.least <= range.most) {
+            range.most = share;
+            m_isExact = false;
+        }
         if (range.least <= range.most && (tier.each > 0 || units > 0)) found.push_back(range);
     }
     return found;

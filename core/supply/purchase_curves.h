@@ -92,6 +92,8 @@ class MoneyList {
     std::int64_t limit() const { return m_limit; }
     /// False when there are more sums than are kept; then there are none.
     bool isWhole() const { return m_isWhole; }
+    /// False when a pack could be bought oftener than is counted here: what is not listed may still exist.
+    bool isExact() const { return m_isExact; }
     /// Rising in money.
     const std::vector<Entry>& entries() const { return m_entries; }
     /// Adds what was bought for the sum of an entry.
@@ -105,7 +107,7 @@ class MoneyList {
     };
     struct Range; ///< counts of a pack at one price
 
-    std::vector<Range> ranges(const ModelPack& pack) const;
+    std::vector<Range> ranges(const ModelPack& pack);
     void fillRow();
     void addToRow(const std::vector<std::int64_t>& before, const Range& range, std::vector<std::int64_t>& row,
                   std::vector<std::int32_t>& choice) const;
@@ -116,6 +118,7 @@ class MoneyList {
     std::vector<int> m_packs;
     std::int64_t m_limit;
     bool m_isWhole = true;
+    bool m_isExact = true;
     std::vector<Entry> m_entries;
     std::vector<std::vector<std::int32_t>> m_choice; ///< by pack, by money: of a row
     std::vector<std::vector<Sum>> m_sums;            ///< by pack, rising in money: of sums

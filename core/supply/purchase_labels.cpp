@@ -102,6 +102,7 @@ void LabelSearch::listOptions(int material, int64_t need, std::size_t c, int64_t
         into.isComplete = false;
         list = m_market.moneyList(material, curve->supplier(), MoneyList::kLongestRow);
     }
+    into.isComplete = into.isComplete && list->isExact();
     const int64_t value = unitValue(m_market.model(), *curve);
     for (const auto& entry : list->entries()) {
         if (price + entry.money * weight - least > into.gap || entry.money > m_mostMoney) break;

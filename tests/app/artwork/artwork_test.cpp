@@ -98,6 +98,25 @@ TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
     EXPECT_TRUE(presenter().whyNot().isEmpty());
 }
 
+TEST_F(CutFiles, aNameThatIsTakenIsSaidAtTheNameAndOnlyThere) {
+    drop(write("plate.svg", kPlate));
+    const auto designs = m_window->session().designs().size();
+    auto* name = find<desk::WordField>("artworkName");
+    name->setFocus();
+    name->selectAll();
+    QTest::keyClicks(name, QStringLiteral("Lantern"));
+    find<QPushButton>("useNew")->click();
+    EXPECT_EQ(m_window->session().designs().size(), designs);
+    EXPECT_TRUE(name->problem().contains(QStringLiteral("Lantern"))) << name->problem().toStdString();
+    EXPECT_EQ(name->text(), "Lantern");
+    EXPECT_EQ(m_window->messages().sentence(), QString());
+    EXPECT_EQ(page().messages().sentence(), QString());
+    name->selectAll();
+    QTest::keyClicks(name, QStringLiteral("Plate"));
+    find<QPushButton>("useNew")->click();
+    EXPECT_EQ(m_window->session().designs().size(), designs + 1);
+}
+
 TEST_F(CutFiles, aStoneChosenForAColourIsRememberedForTheNextFile) {
     drop(write("plate.svg", kPlate));
     presenter().assign(0, stone("Amber SS10")->id);

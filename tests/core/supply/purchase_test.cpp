@@ -155,6 +155,26 @@ TEST(Purchase, findsAMinimumMadeOfVeryManyCheapPacks) {
     EXPECT_EQ(answer->plan->cost, money(1'000));
 }
 
+TEST(Purchase, keepsItsCountOfPacksBeyondAllSense) {
+    // Free from two thousand million packs on, and packs of a million million: covered, and claimed only if so.
+    auto gift = pack("F", "S", {of("M", 3)}, 0);
+    gift.prices[0].from = Count::of(2'000'000'000);
+    auto heap = pack("H", "S", {of("M", 1'000'000'000'000)}, 12);
+    auto cent = pack("C", "S", {of("M", 1)}, 0.0001);
+    cent.prices[0].from = Count::of(900'000'000);
+    for (const double minimum : {8.0, 4'000.0, 90'000.0}) {
+        const auto answer = planPurchase({{of("M", 49'999)},
+                                          {},
+                                          {gift, heap, cent, pack("P", "S", {of("M", 7)}, 3)},
+                                          {supplier("S", 2, -1, minimum)}},
+                                         {});
+        ASSERT_TRUE(answer && answer->plan) << minimum;
+        EXPECT_FALSE(answer->plan->left[0].count.isNegative()) << minimum;
+        EXPECT_GE(answer->plan->orders[0].goods, money(minimum));
+        EXPECT_LE(answer->plan->bound, answer->plan->cost);
+    }
+}
+
 TEST(Purchase, seesThatAMinimumCannotBeReachedAtTheLowerPrice) {
     auto pieces = pack("P", "S", {of("M", 5)}, 6);
     pieces.prices.push_back({Count::of(3), money(5)});
