@@ -82,12 +82,14 @@ using OutOfTime = std::function<bool()>;
 inline constexpr std::size_t kMostPacks = 100'000;
 
 /// The cheapest whole packs that cover the needs, with shipping. Among plans of equal cost the one whose leftover is
-/// worth more is taken, then the one with fewer suppliers, then fewer packs; the search for ties is given a fixed
-/// amount of work and does not touch the proof of the cost. The same problem always gives the same plan unless time
+/// worth more is taken, then the one with fewer suppliers, then fewer packs, as far as the search meets them: it is
+/// given a fixed amount of work, keeps one way to spend a sum with a supplier (that of most units), and does not touch
+/// the proof of the cost. The same problem always gives the same plan unless time
 /// runs out. Memory is bounded (about 200 MB at worst); very large needs are covered in part by the pack with the
 /// least price per stone before the search, which leaves the bound true but as a rule not equal to the cost.
 /// Errors: Invalid, OutOfRange for input outside what the types above state; NotFound for a pack of an unknown
-/// supplier; TooLarge for more than kMostPacks or sums beyond the program.
+/// supplier; TooLarge for more than kMostPacks, 1,000 needed materials, 100 prices of a pack, or sums beyond the
+/// program.
 /// Method: suppliers are off, paid or free in a best-first tree; goods sums to be reached and kits are relaxed by
 /// Lagrange multipliers and cost splitting (M. Guignard and S. Kim, "Lagrangean decomposition", 1987; B. Polyak's
 /// step, 1969; both from memory), single materials by covering knapsacks; kits are then enumerated and sums reached
