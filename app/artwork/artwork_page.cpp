@@ -49,8 +49,7 @@ void ArtworkPage::buildPicture(QVBoxLayout* column) {
     column->addWidget(m_summary);
     column->addWidget(m_view, 1);
     m_note = smallWords(this);
-    m_note->setText(
-        tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom; click a stone to see its size."));
+    m_note->setObjectName(QStringLiteral("pictureNote"));
     column->addWidget(m_note);
 }
 
@@ -247,6 +246,8 @@ void ArtworkPage::loadStone() {
     m_stone->setVisible(selected >= 0);
     if (selected < 0) {
         m_stoneWords->setText(tr("None. Click one, or Page Down in the picture."));
+        m_note->setText(
+            tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom; click a stone to see its size."));
         return;
     }
     const auto& stone = m_presenter.counted().stones[static_cast<std::size_t>(selected)];

@@ -77,6 +77,7 @@ TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
                     ->text()
                     .startsWith(QStringLiteral("2.80 mm across · SS10 · #50c0d0 · layer front")))
         << find<QLabel>("selectedStone")->text().toStdString();
+    EXPECT_TRUE(find<QLabel>("pictureNote")->text().startsWith("2.80 mm across"));
     presenter().assignStone(0, stone("Rose SS10")->id);
     const auto design = presenter().applied({});
     ASSERT_EQ(design.stones.size(), 3U);
@@ -89,13 +90,14 @@ TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
     EXPECT_FALSE(find<QLabel>("setOneByOne")->isVisible());
     QTest::keyClick(&view, Qt::Key_Z, Qt::ControlModifier);
     EXPECT_NE(presenter().rows()[1].material, stone("Amber SS10")->id);
-    for (int times = 0; times < 2; ++times)
-        QTest::keyClick(&view, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    for (int times = 0; times < 2; ++times) QTest::keyClick(&view, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_EQ(presenter().rows()[1].material, stone("Amber SS10")->id);
     EXPECT_EQ(presenter().stonesOfRows()[0], 5);
     presenter().assign(0, {}); // left out: the rose one stays, it was picked by itself
     EXPECT_EQ(presenter().stonesUsed().value(), 4);
     EXPECT_TRUE(presenter().whyNot().isEmpty());
+    drop(write("other.svg", kPlate));
+    EXPECT_TRUE(find<QLabel>("pictureNote")->text().startsWith("Drag")) << "it spoke of the file before";
 }
 
 TEST_F(CutFiles, aNameThatIsTakenIsSaidAtTheNameAndOnlyThere) {
