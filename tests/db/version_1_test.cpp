@@ -3,6 +3,7 @@
 // come through with nothing lost.
 #include "core/pricing/price_order.h"
 #include "tests/db/bench_book.h"
+#include "tests/support/test_data.h"
 
 #include <sqlite3.h>
 
@@ -15,7 +16,7 @@ using units::Money;
 class VersionOneTest : public testing::Test {
   protected:
     void SetUp() override {
-        write(test::bytesOf(TEST_DATA "/books/version_1.sql"));
+        write(test::bytesOf(test::dataFile("books/version_1.sql")));
         write("PRAGMA application_id = 1397770818; PRAGMA user_version = 1");
     }
     void write(const std::string& sql) {

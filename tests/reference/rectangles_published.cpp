@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "tests/reference/rectangles_published.h"
 
+#include "tests/support/test_data.h"
+
 #include <fstream>
 #include <sstream>
 #include <stdexcept>
@@ -15,7 +17,7 @@ Length millimetres(std::int64_t mm) { return Length::fromNanometres(mm * units::
 
 /// The lines of a file that say something, each ready to be read.
 std::vector<std::istringstream> linesOf(const char* name) {
-    std::ifstream in(std::string(TEST_DATA "/rectangles/") + name);
+    std::ifstream in(test::dataFile("rectangles/" + std::string(name)));
     std::vector<std::istringstream> lines;
     for (std::string line; std::getline(in, line);)
         if (!line.empty() && line.front() != '#') lines.emplace_back(line);

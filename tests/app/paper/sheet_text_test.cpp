@@ -3,6 +3,7 @@
 
 #include "order_maker.h"
 #include "pdf_reader.h"
+#include "tests/support/test_data.h"
 
 #include <QFile>
 #include <QRegularExpression>
@@ -62,7 +63,7 @@ class SheetText : public testing::TestWithParam<Golden> {};
 /// STONEPENNY_WRITE_GOLDEN=1 rewrites the files.
 TEST_P(SheetText, readsAsItDid) {
     const auto text = textOf(GetParam().sale().sheet());
-    QFile file(QStringLiteral(TEST_DATA "/paper/%1.txt").arg(QLatin1String(GetParam().name)));
+    QFile file(QString::fromStdString(sp::test::dataFile(std::string("paper/") + GetParam().name + ".txt")));
     if (qEnvironmentVariableIsSet("STONEPENNY_WRITE_GOLDEN")) {
         ASSERT_TRUE(file.open(QIODevice::WriteOnly));
         file.write(text.toUtf8());

@@ -3,6 +3,7 @@
 #include "app/paper/plan_pages.h"
 #include "tests/app/paper/pdf_reader.h"
 #include "tests/support/sample_shop.h"
+#include "tests/support/test_data.h"
 
 #include <QFile>
 #include <QRegularExpression>
@@ -62,7 +63,7 @@ QStringList linesOf(const Document& document) {
 /// STONEPENNY_WRITE_GOLDEN=1 rewrites the file.
 TEST(PlanPages, readAsTheyDid) {
     const auto text = linesOf(planDocument(Job().input())).join(QLatin1Char('\n')) + QLatin1Char('\n');
-    QFile file(QStringLiteral(TEST_DATA "/paper/cutting_plan.txt"));
+    QFile file(QString::fromStdString(sp::test::dataFile("paper/cutting_plan.txt")));
     if (qEnvironmentVariableIsSet("STONEPENNY_WRITE_GOLDEN")) {
         ASSERT_TRUE(file.open(QIODevice::WriteOnly));
         file.write(text.toUtf8());
