@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: MIT
+// Books of earlier versions exist. These were written by the programs of their time (tests/data/books) and must come
+// through with nothing lost. The texts beside them hold what those programs said of them; STONEPENNY_WRITE_GOLDEN=1
+// rewrites the texts.
+#include "tests/db/kept_book.h"
+
+#include "app/paper/sheet_content.h"
+#include "core/pricing/price_order.h"
+#include "core/units/text.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cstdlib>
+#include <map>
+
+namespace {
+
+using namespace sp;
+using base::Code;
+using units::Money;
+
+constexpr int kNewest = 2;
+
+// ----------------------------------------------------------------------------------------------------------- as text
+
+template<class T>
+T got(base::Result<T> result) {
+    EXPECT_TRUE(result.has_value()) << (result ? "" : result.error().detail);
+    return result ? std::move(*result) : T{};
+}
+
+std::string orDash(const std::string& text) { return text.empty() ? "-" : text; }
+
+std::string stageOf(db::Stage stage) {
+    constexpr std::array kWords{"enquiry", "quoted", "agreed", "making", "ready", "collected", "let go"};
+    return kWords.at(static_cast<std::size_t>(stage));
+}
+
+/// What the lists of a book show.
+std::string listed(db::Book& book) {
+    std::string text = "quotes\n";
+    for (const auto& row : got(book.quotes("", 1'000)))
+        text +=
+            fmt::format("  {} | {} | {} | {} | {} | {}\n", orDash(row.number), stageOf(row.stage), orDash(row.customer),
+                        orDash(row.title), row.quotedOn.iso(), row.total ? std::to_string(row.total->micros()) : "-");
+    text += "shelf\n";
+    const auto shelf = got(book.shelf());
+    const auto prices = got(book.priceBook({}));
+    for (const auto& material : got(book.materials())) {
+        const auto lying = shelf.find(material.id);
+        const auto& priced = prices.materials.at(material.id);
+        text += fmt::format(
+            "  {} | {} | {} | {}\n", material.name, lying == shelf.end() ? "-" : std::to_string(lying->second),
+            priced.price ? fmt::format("{} for {}", priced.price->price.micros(), priced.price->per.value()) : "-",
+            orDash(priced.priceFrom));
+    }
+    text += "designs\n";
+    for (const auto& design : got(book.designs())) {
+        const auto artwork = got(book.artwork(design.id));
+        text += fmt::format("  {} | {} stones | {}\n", design.name, design.stones.size(),
+                            artwork ? fmt::format("{}, {} bytes", artwork->fileName, artwork->file.size()) : "-");
+    }
+    text += "customers\n";
+    for (const auto& customer : got(book.customers()))
+        text += fmt::format("  {} | {}\n", customer.name, customer.certificate ? customer.certificate->number : "-");
+    text += fmt::format("kits {}, packs {}, suppliers {}, colours {}, price lists {}\n", got(book.kits()).size(),
+                        got(book.packs()).size(), got(book.suppliers()).size(), got(book.colourMaterials()).size(),
+                        got(book.priceListColumns()).size());
+    const auto draft = got(book.lastDraft());
+    text += "last draft\n";
+    if (draft)
+        for (const auto& line : draft->order.lines)
+            text += fmt::format("  {} × {} | {} stones\n", line.quantity.value(), line.title, line.stones.size());
+    return text;
+}
+
+/// What the customer reads, in the order of reading.
+std::string printed(const paper::SheetContent& sheet) {
+    std::string text;
+    const auto say = [&](std::string_view what, const std::string& value) {
+        if (!value.empty()) text += fmt::format("  {}: {}\n", what, value);
+    };
+    const auto sayAll = [&](std::string_view what, const std::vector<std::string>& lines) {
+        for (const auto& line : lines) say(what, line);
+    };
+    say("shop", sheet.shopName);
+    sayAll("shop", sheet.shopLines);
+    say("title", sheet.title);
+    say("version", sheet.version);
+    say("demo", sheet.demo);
+    for (const auto& fact : sheet.facts) say("fact", fact.label + " " + fact.value);
+    say("customer", sheet.customerName);
+    sayAll("customer", sheet.customerLines);
+    say("currency", sheet.currency);
+    for (const auto& line : sheet.lines) {
+        say("line", fmt::format("{} | {} | {} | {} | {}", line.pieces, line.title, line.each, line.amount.text,
+                                line.running.text));
+        say("detail", line.detail);
+        for (const auto& stone : line.stones) say("stone", fmt::format("{} {:06x}", stone.name, stone.rgb));
+        for (const auto& extra : line.extras) say("extra", extra.label + " | " + extra.amount.text);
+        say("note", line.note);
+    }
+    for (const auto& row : sheet.adjustments) say("then", row.label + " | " + row.amount.text);
+    if (sheet.showsTogether) say("together", sheet.together.text);
+    if (sheet.tax) say("tax", sheet.tax->label + " | " + sheet.tax->amount.text + " | " + sheet.tax->note);
+    say("tax", sheet.taxIncluded);
+    say("to pay", sheet.toPay.text);
+    if (sheet.deposit) say("deposit", sheet.deposit->text + ", then " + sheet.balance.text);
+    for (const auto& ladder : sheet.ladders) {
+        std::string steps;
+        for (const auto& step : ladder.steps)
+            steps += fmt::format(" | {}{} {}", step.pieces, step.isOrdered ? "*" : "", step.each);
+        say("ladder", ladder.title + steps);
+    }
+    say("ladder", sheet.ladderNote);
+    sayAll("terms", sheet.terms);
+    sayAll("care", sheet.care);
+    say("code", sheet.code);
+    return text;
+}
+
+/// What the sealed inputs come to, figure by figure.
+std::string reckoned(const pricing::PricedOrder& priced) {
+    std::string text;
+    for (const auto& line : priced.lines)
+        text += fmt::format("  line: cost {}, paid out {}, each {} ({} asked), goods {}, set-up {}, charged {}\n",
+                            line.cost.total.micros(), line.cost.outOfPocket.micros(), line.reckonedEach.micros(),
+                            line.each.micros(), line.goods.micros(), line.setUp.micros(), line.charged.micros());
+    return text + fmt::format("  goods {}, rush {}, discount {}, topped up {}, together {}, tax {}, total {}, deposit "
+                              "{}, profit {}\n",
+                              priced.goods.micros(), priced.rush.micros(), priced.discount.micros(),
+                              priced.topUp.micros(), priced.subtotal.micros(), priced.tax.micros(),
+                              priced.total.micros(), priced.deposit.micros(), priced.earnings.profit.micros());
+}
+
+/// The sheet of a given quote.
+std::string sheetOf(const db::Quote& quote, const pricing::PricedOrder& priced) {
+    layout::FitMemo fits;
+    const auto& inputs = quote.frozen.value();
+    std::vector<std::vector<pricing::LadderPrice>> ladders;
+    if (quote.order.lines.size() <= paper::kMostLadders)
+        for (std::size_t i = 0; i < quote.order.lines.size(); ++i)
+            ladders.push_back(got(
+                pricing::ladderFor(quote.order, i, inputs, priced.taxStanding == pricing::TaxStanding::Exempt, fits)));
+    return printed(paper::contentOf({quote.number, 1, quote.order, inputs, priced, ladders, quote.validUntil, {}, {}}));
+}
+
+/// The text kept beside the book under that name.
+void expectKept(const std::string& name, const std::string& text) {
+    const auto kept = test::dataFile("books/" + name);
+    if (std::getenv("STONEPENNY_WRITE_GOLDEN") != nullptr) {
+        test::writeBytes(kept, text);
+        return;
+    }
+    EXPECT_EQ(test::bytesOf(kept), text);
+}
+
+// -------------------------------------------------------------------------------------------------------- the books
+
+class KeptBookTest : public test::KeptBook {
+  protected:
+    /// Every row of every table that books of that version have, in the order of its keys, as SQLite writes it.
+    std::vector<std::string> rowsOf(const std::filesystem::path& book) {
+        std::vector<std::string> rows;
+        for (const auto& table : m_tables) {
+            std::string list;
+            for (const auto& column :
+                 ask(book, "SELECT 'quote(' || name || ')' FROM pragma_table_info('" + table + "')"))
+                list += (list.empty() ? "'|' || " : " || ',' || ") + column;
+            rows.push_back(table);
+            for (auto& row : ask(book, "SELECT " + list + " AS r FROM " + table + " ORDER BY r"))
+                rows.push_back(std::move(row));
+        }
+        return rows;
+    }
+    void SetUp() override {
+        KeptBook::SetUp();
+        m_tables = ask(file, "SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name");
+    }
+    std::vector<std::string> given(db::Book& book) {
+        std::vector<std::string> numbers;
+        for (const auto& row : got(book.quotes("", 1'000)))
+            if (!row.number.empty()) numbers.push_back(row.number);
+        return {numbers.rbegin(), numbers.rend()};
+    }
+    bool isOlder() const { return GetParam() < kNewest; }
+
+    std::filesystem::path backup = folder / "Old Bench before version 2.jobbook";
+
+  private:
+    std::vector<std::string> m_tables;
+};
+
+TEST_P(KeptBookTest, isBroughtUpToDateWithNothingLost) {
+    const auto before = rowsOf(file);
+    ASSERT_GT(before.size(), 300U);
+    {
+        auto book = db::Book::open(file, clock.surroundings());
+        ASSERT_TRUE(book) << book.error().detail;
+        EXPECT_EQ((*book)->readOnlyBecause(), "");
+    }
+    EXPECT_EQ(rowsOf(file), before);
+    ASSERT_EQ(std::filesystem::exists(backup), isOlder());
+    if (isOlder()) { EXPECT_EQ(rowsOf(backup), before); }
+    const auto report = db::Book::check(file);
+    ASSERT_TRUE(report) << report.error().detail;
+    EXPECT_EQ(report->damage, std::vector<std::string>{});
+    EXPECT_EQ(report->sealedQuotes, GetParam() == 1 ? 2 : 7);
+}
+
+TEST_P(KeptBookTest, listsAndPrintsWhatItDid) {
+    auto book = got(db::Book::open(file, clock.surroundings()));
+    std::string text = listed(*book);
+    for (const auto& number : given(*book)) {
+        const auto quote = got(book->quoteNumbered(number));
+        layout::FitMemo fits;
+        text += fmt::format("sheet of {}\n{}", number,
+                            sheetOf(quote, got(pricing::priceOrder(quote.order, quote.frozen.value(), fits))));
+    }
+    expectKept(fmt::format("version_{}.txt", GetParam()), text);
+}
+
+TEST_P(KeptBookTest, comesToWhatItDid) {
+    auto book = got(db::Book::open(file, clock.surroundings()));
+    std::string text;
+    for (const auto& number : given(*book)) {
+        const auto quote = got(book->quoteNumbered(number));
+        layout::FitMemo fits;
+        const auto again = got(pricing::priceOrder(quote.order, quote.frozen.value(), fits));
+        EXPECT_EQ(again.total, quote.sealedTotal) << number;
+        text += fmt::format("{} at {}\n{}", number, quote.sealedTotal->micros(), reckoned(again));
+        // The control: its supplies cost twice as much since.
+        if (!quote.order.customer.isNone() && !got(book->customers()).empty()) {
+            const auto inputs = book->priceBook(quote.order.customer);
+            if (!inputs) continue; // a customer who was removed
+            const auto today = pricing::priceOrder(quote.order, *inputs, fits);
+            ASSERT_TRUE(today) << today.error().detail;
+            EXPECT_NE(today->total, again.total) << number;
+        }
+    }
+    expectKept(fmt::format("version_{}_priced.txt", GetParam()), text);
+}
+
+TEST_P(KeptBookTest, takesWhatIsNew) {
+    auto book = db::Book::open(file, clock.surroundings()).value();
+    const auto supplier = book->suppliers()->at(1).id;
+    const auto design = book->designs()->at(0);
+    ASSERT_TRUE(book->save(test::sampleKit(design.stones[0].material, supplier, design.id)));
+    ASSERT_TRUE(book->save(test::sampleArtwork(design.id)));
+    ASSERT_TRUE(book->save(test::samplePriceListColumns(supplier)));
+    ASSERT_TRUE(book->save(catalogue::ColourMaterial{{}, 1, "SS10", design.stones[0].material}));
+    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+    for (int step = 0; step < 4; ++step) ASSERT_TRUE(book->undo());
+    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+}
+
+TEST_P(KeptBookTest, isLeftAloneWhenItsReferencesAreBroken) {
+    run(file, "DELETE FROM supplier WHERE name = 'Millrace Blanks'");
+    const auto before = test::bytesOf(file);
+    const auto opened = db::Book::open(file, clock.surroundings());
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.error().code, Code::Damaged);
+    EXPECT_EQ(test::bytesOf(file), before);
+}
+
+INSTANTIATE_TEST_SUITE_P(Kept, KeptBookTest, testing::Range(1, kNewest + 1), test::nameOfVersion);
+
+class OlderBookTest : public KeptBookTest {};
+
+TEST_P(OlderBookTest, isCheckedOnlyOnceItIsUpToDate) {
+    const auto checked = db::Book::check(file);
+    ASSERT_FALSE(checked);
+    EXPECT_EQ(checked.error().code, Code::ReadOnly);
+    EXPECT_EQ(checked.error().detail,
+              "“Old Bench.jobbook” was written by an earlier Stonepenny and has to be opened once where it can be "
+              "written, to be brought up to date; close it elsewhere or move it to a folder of your own.");
+}
+
+INSTANTIATE_TEST_SUITE_P(Kept, OlderBookTest, testing::Range(1, kNewest), test::nameOfVersion);
+
+} // namespace
