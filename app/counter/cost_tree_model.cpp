@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/cost_tree_model.h"
 
-#include "core/pricing/rounding.h"
+#include "core/units/apportion.h"
 
 #include <algorithm>
 
@@ -22,7 +22,7 @@ int CostTreeModel::add(const costing::CostTree& tree, units::Money shown, int pa
     nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(shown), parent, row, {}});
     std::vector<units::Money> amounts;
     for (const auto& child : tree.children) amounts.push_back(child.amount);
-    const auto shares = pricing::allot(shown, amounts, formatter.currency());
+    const auto shares = units::apportion(shown, amounts, formatter.currency());
     for (std::size_t i = 0; i < tree.children.size(); ++i) {
         const int child = add(tree.children[i], shares[i], at, pieces, formatter, nodes);
         nodes[static_cast<std::size_t>(at)].children.push_back(child);
@@ -38,7 +38,7 @@ bool CostTreeModel::sameShape(const std::vector<Node>& nodes) const {
 
 void CostTreeModel::setTree(costing::CostTree tree, std::int64_t pieces, const desk::Formatter& formatter) {
     std::vector<Node> nodes;
-    const auto each = pricing::toMinor(units::Fraction::ratio(tree.amount.micros(), pieces), formatter.currency());
+    const auto each = units::toMinor(units::Fraction::ratio(tree.amount.micros(), pieces), formatter.currency());
     add(tree, each, -1, pieces, formatter, nodes);
     // The title of the job is not shown and may change while one types.
     if (!m_nodes.empty() && !nodes.empty()) nodes.front().label = m_nodes.front().label;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
 #include "core/pricing/ladder.h"
-#include "core/pricing/rounding.h"
+#include "core/units/apportion.h"
 
 #include <fmt/format.h>
 
@@ -170,7 +170,7 @@ void addTree(std::string& text, const costing::CostTree& tree, Money shown, cons
                         units::formatMoney(shown, currency), tree.rule);
     std::vector<Money> amounts;
     for (const auto& child : tree.children) amounts.push_back(child.amount);
-    const auto shares = pricing::allot(shown, amounts, currency);
+    const auto shares = units::apportion(shown, amounts, currency);
     for (std::size_t i = 0; i < shares.size(); ++i) addTree(text, tree.children[i], shares[i], currency, depth + 1);
 }
 
@@ -178,7 +178,7 @@ std::string priceText(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto& line = priced.priced.lines.front();
     std::string text = "What it costs the shop\n";
-    addTree(text, priced.cost, pricing::toMinor(priced.cost.amount.exact(), currency), currency, 1);
+    addTree(text, priced.cost, units::toMinor(priced.cost.amount.exact(), currency), currency, 1);
     text += "\nWhat the customer pays, " + currency.code() + "\n";
     const auto row = [&](std::string_view label, Money amount) {
         text += fmt::format("  {:<28}{:>12}\n", label, units::formatMoney(amount, currency));

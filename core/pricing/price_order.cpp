@@ -6,6 +6,7 @@
 #include "core/pricing/mark_up.h"
 #include "core/pricing/rounding.h"
 #include "core/pricing/tax.h"
+#include "core/units/apportion.h"
 
 #include <fmt/format.h>
 
@@ -101,7 +102,7 @@ void settleTax(PricedOrder& priced, const catalogue::Order& order, const catalog
     const auto& currency = book.shop.currency;
     std::vector<Money> charged;
     for (const auto& line : priced.lines) charged.push_back(line.charged);
-    const auto adjusted = allot(priced.rush - priced.discount + priced.topUp, charged, currency);
+    const auto adjusted = units::apportion(priced.rush - priced.discount + priced.topUp, charged, currency);
     std::vector<Money> taxable;
     for (std::size_t i = 0; i < charged.size(); ++i)
         if (order.lines[i].taxable) taxable.push_back(charged[i] + adjusted[i]);
@@ -231,9 +232,9 @@ base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catal
 }
 
 Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules) {
-    const auto lines = static_cast<std::int64_t>(order.lines.size());
-    const auto fixed = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
-    return Money::fromMicros(fixed / lines + (static_cast<std::int64_t>(line) < fixed % lines ? 1 : 0));
+    if (!rules.cardFee.charged) return {};
+    return units::evenShare(rules.cardFee.fixed, static_cast<std::int64_t>(line),
+                            static_cast<std::int64_t>(order.lines.size()));
 }
 
 base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,

@@ -16,11 +16,6 @@ Money times(std::int64_t steps, units::Int128 microsPerStep) {
 
 } // namespace
 
-Money toMinor(const Fraction& micros, const units::Currency& currency) {
-    const auto minor = currency.microsPerMinor();
-    return times((micros * Fraction::ratio(1, minor)).roundedHalfUp(), minor);
-}
-
 Money upToStep(Money amount, Money step, const units::Currency& currency) {
     const auto micros = step > Money{} ? step.micros() : currency.microsPerMinor();
     return times(Fraction::ratio(amount.micros(), micros).ceiling(), micros);
@@ -38,26 +33,6 @@ Money roundPrice(const Fraction& micros, const catalogue::Rounding& rule, const 
     const Fraction ending = Fraction::of(static_cast<units::Int128>(rule.ending) * minor);
     const std::int64_t rounds = ((micros - ending) * Fraction::ratio(1, round)).ceiling();
     return Money::fromExact(Fraction::of(std::max<std::int64_t>(0, rounds) * round) + ending);
-}
-
-std::vector<Money> allot(Money amount, std::span<const Money> weights, const units::Currency& currency) {
-    std::vector<Money> shares(weights.size());
-    if (weights.empty() || amount.isZero()) return shares;
-    units::Int128 all = 0;
-    for (const auto weight : weights) all += weight.micros();
-    if (all == 0) {
-        shares.front() = amount;
-        return shares;
-    }
-    units::Int128 running = 0;
-    Money given;
-    for (std::size_t i = 0; i < weights.size(); ++i) {
-        running += weights[i].micros();
-        const Money upToHere = toMinor(amount.exact() * Fraction::ratio(running, all), currency);
-        shares[i] = upToHere - given;
-        given = upToHere;
-    }
-    return shares;
 }
 
 } // namespace sp::pricing

@@ -6,15 +6,9 @@
 #include "core/units/fraction.h"
 #include "core/units/money.h"
 
-#include <span>
-#include <vector>
-
 namespace sp::pricing {
 
 // All of these throw base::Overflow when the result does not fit.
-
-/// To the currency's minor unit, halves away from zero: what a person sees.
-units::Money toMinor(const units::Fraction& micros, const units::Currency& currency);
 
 /// Up to the next multiple of `step`; of the minor unit when `step` is not above zero.
 units::Money upToStep(units::Money amount, units::Money step, const units::Currency& currency);
@@ -23,10 +17,5 @@ units::Money upToStep(units::Money amount, units::Money step, const units::Curre
 /// the figure that ends so, repeating every 100 minor units.
 units::Money roundPrice(const units::Fraction& micros, const catalogue::Rounding& rule,
                         const units::Currency& currency);
-
-/// Splits `amount` (whole minor units) over the weights so that the shares are whole minor units and add up to it:
-/// each running total is rounded, so no share is off by a minor unit or more. All weights zero: the first takes it.
-std::vector<units::Money> allot(units::Money amount, std::span<const units::Money> weights,
-                                const units::Currency& currency);
 
 } // namespace sp::pricing

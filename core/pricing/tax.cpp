@@ -2,6 +2,7 @@
 #include "core/pricing/tax.h"
 
 #include "core/pricing/rounding.h"
+#include "core/units/apportion.h"
 
 #include <algorithm>
 

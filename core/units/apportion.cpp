@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#include "core/units/apportion.h"
+
+namespace sp::units {
+
+Money toMinor(const Fraction& micros, const Currency& currency) {
+    const auto minor = currency.microsPerMinor();
+    return Money::fromExact(
+        Fraction::of(static_cast<Int128>((micros * Fraction::ratio(1, minor)).roundedHalfUp()) * minor));
+}
+
+Money eachOf(Money amount, Count pieces) { return Money::fromExact(Fraction::ratio(amount.micros(), pieces.value())); }
+
+std::vector<Money> apportion(Money amount, std::span<const Money> weights, const Currency& currency) {
+    std::vector<Money> shares(weights.size());
+    if (weights.empty() || amount.isZero()) return shares;
+    Int128 all = 0;
+    for (const auto weight : weights) all += weight.micros();
+    if (all == 0) {
+        shares.front() = amount;
+        return shares;
+    }
+    Int128 running = 0;
+    Money given;
+    for (std::size_t i = 0; i < weights.size(); ++i) {
+        running += weights[i].micros();
+        const Money upToHere = toMinor(amount.exact() * Fraction::ratio(running, all), currency);
+        shares[i] = upToHere - given;
+        given = upToHere;
+    }
+    return shares;
+}
+
+Money evenShare(Money amount, std::int64_t part, std::int64_t parts) {
+    return Money::fromMicros(amount.micros() / parts + (part < amount.micros() % parts ? 1 : 0));
+}
+
+} // namespace sp::units

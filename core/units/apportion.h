@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/units/count.h"
+#include "core/units/currency.h"
+#include "core/units/fraction.h"
+#include "core/units/money.h"
+
+#include <cstdint>
+#include <span>
+#include <vector>
+
+namespace sp::units {
+
+// How an exact figure becomes what a person reads, and how what a person reads is shared out. All of these throw
+// base::Overflow when a result does not fit.
+
+/// To the currency's minor unit, halves away from zero: what a person sees.
+Money toMinor(const Fraction& micros, const Currency& currency);
+
+/// amount ÷ pieces, half to even to a micro-unit; `pieces` 1 or more.
+Money eachOf(Money amount, Count pieces);
+
+/// Splits `amount` (whole minor units) over the weights so that the shares are whole minor units and add up to it:
+/// each running total is rounded, so no share is off by a minor unit or more. All weights zero: the first takes it.
+std::vector<Money> apportion(Money amount, std::span<const Money> weights, const Currency& currency);
+
+/// Share `part` (from 0) of `amount`, split evenly over so many parts to the micro-unit: the first ones take what does
+/// not divide, one micro-unit each, so that the shares add up. `amount` 0 or more, `parts` 1 or more.
+Money evenShare(Money amount, std::int64_t part, std::int64_t parts);
+
+} // namespace sp::units

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#include "core/units/apportion.h"
+#include "tests/support/seed.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+using namespace sp;
+using units::Count;
+using units::Currency;
+using units::Fraction;
+using units::Money;
+
+namespace {
+
+Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+
+TEST(ToMinor, roundsHalvesAwayFromZeroToTheCurrencysOwnUnit) {
+    EXPECT_EQ(units::toMinor(Fraction::of(6'945'000), Currency{}), cents(695));
+    EXPECT_EQ(units::toMinor(Fraction::of(-6'945'000), Currency{}), cents(-695));
+    EXPECT_EQ(units::toMinor(Fraction::of(6'944'999), Currency{}), cents(694));
+    EXPECT_EQ(units::toMinor(Fraction::of(1'500'000), *Currency::parse("JPY")).micros(), 2'000'000);
+    EXPECT_EQ(units::toMinor(Fraction::of(1'499'500), *Currency::parse("KWD")).micros(), 1'500'000);
+}
+
+// By hand: 10 / 3 = 3.333333 3…, 1 micro / 2 is a half and goes to the even 0.
+TEST(EachOf, dividesToTheMicroHalfToEven) {
+    EXPECT_EQ(units::eachOf(cents(1'000), Count::of(3)).micros(), 3'333'333);
+    EXPECT_EQ(units::eachOf(Money::fromMicros(1), Count::of(2)).micros(), 0);
+    EXPECT_EQ(units::eachOf(Money::fromMicros(3), Count::of(2)).micros(), 2);
+}
+
+TEST(Apportion, neverLosesACent) {
+    std::mt19937_64 random(test::printedSeed());
+    for (int i = 0; i < 2000; ++i) {
+        std::vector<Money> weights;
+        for (std::size_t n = random() % 12 + 1; n > 0; --n)
+            weights.push_back(cents(static_cast<std::int64_t>(random() % 100'000)));
+        const auto amount = cents(static_cast<std::int64_t>(random() % 20'000) - 10'000);
+        Money sum;
+        for (const auto share : units::apportion(amount, weights, Currency{})) {
+            EXPECT_EQ(share.micros() % 10'000, 0);
+            sum += share;
+        }
+        EXPECT_EQ(sum, amount);
+    }
+}
+
+TEST(Apportion, givesAllToTheFirstWhenNothingWeighs) {
+    const std::vector<Money> weights(3);
+    EXPECT_EQ(units::apportion(cents(500), weights, Currency{}).front(), cents(500));
+}
+
+// By hand: 0.10 over three equal weights is 0.033…, so the running totals 0.03, 0.07, 0.10 give 3, 4 and 3 cents.
+TEST(Apportion, roundsTheRunningTotals) {
+    const std::vector<Money> weights(3, cents(1));
+    EXPECT_EQ(units::apportion(cents(10), weights, Currency{}), (std::vector{cents(3), cents(4), cents(3)}));
+}
+
+// By hand: 10 micro-units over four are 3, 3, 2 and 2.
+TEST(EvenShare, givesWhatDoesNotDivideToTheFirst) {
+    std::vector<std::int64_t> shares;
+    for (std::int64_t part = 0; part < 4; ++part)
+        shares.push_back(units::evenShare(Money::fromMicros(10), part, 4).micros());
+    EXPECT_EQ(shares, (std::vector<std::int64_t>{3, 3, 2, 2}));
+}
+
+} // namespace
