@@ -108,6 +108,33 @@ PriceBook priceBook() {
     return book;
 }
 
+PriceBook freeBook() {
+    auto book = priceBook();
+    for (auto& [id, material] : book.materials) {
+        material.price->price = {};
+        material.material.stone.loss = {};
+    }
+    auto& shop = book.shop;
+    shop.rates = {};
+    shop.rules = {};
+    shop.usualTape = shop.usualTemplate = {};
+    shop.packing.clear();
+    const auto press = book.bench.press;
+    book.bench = {};
+    book.bench.press.platenWidth = press.platenWidth;
+    book.bench.press.platenHeight = press.platenHeight;
+    book.bench.press.testPresses = 0;
+    return book;
+}
+
+OrderLine square(std::int64_t quantity) {
+    auto line = lantern(quantity);
+    line.title = "Square";
+    line.width = line.height = Length::fromInch64ths(4 * 64);
+    line.stones = {{idOf("Aqua"), Count::of(200)}, {idOf("Jet"), Count::of(100)}};
+    return line;
+}
+
 OrderLine lantern(std::int64_t quantity) {
     OrderLine line;
     line.title = "Lantern";

@@ -13,8 +13,12 @@ namespace sp::sample {
 /// "Backing", "Hoodie", "Bag".
 base::Id idOf(std::string_view name);
 catalogue::PriceBook priceBook();
+/// The same shop where nothing costs anything and nothing takes time, to switch on one thing at a time.
+catalogue::PriceBook freeBook();
 /// 24 Lanterns on backing: 212 Aqua and 96 Jet, 3 1/2 × 2 3/4 in.
 catalogue::OrderLine lantern(std::int64_t quantity = 24);
+/// 4 × 4 in on backing, 200 Aqua and 100 Jet: six lie on a sheet of 9 × 12 in, two beside each other.
+catalogue::OrderLine square(std::int64_t quantity);
 catalogue::Order orderOf(std::vector<catalogue::OrderLine> lines);
 
 units::Money cents(std::int64_t amount);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/costing/cost_line.h"
 #include "core/costing/cost_words.h"
+#include "tests/support/figures_of.h"
 #include "tests/support/sample_shop.h"
 
 #include <gmock/gmock.h>
@@ -10,48 +11,18 @@
 #include <random>
 
 using namespace sp;
-using costing::CostSheet;
 using costing::CostTree;
 using costing::Part;
+using sample::amountOf;
 using sample::cents;
+using sample::costed;
+using sample::freeBook;
 using sample::idOf;
 using units::Count;
 using units::Money;
 using units::Rate;
 
 namespace {
-
-CostSheet costed(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
-    layout::FitMemo fits;
-    auto sheet = costing::costLine(line, book, fits);
-    EXPECT_TRUE(sheet.has_value()) << (sheet ? "" : sheet.error().detail);
-    return sheet.value_or(CostSheet{});
-}
-
-Money amountOf(const CostSheet& sheet, Part part, std::size_t index = 0) {
-    for (const auto& node : sheet.nodes)
-        if (node.part == part && node.index == index) return node.amount;
-    ADD_FAILURE() << "no such node: " << static_cast<int>(part) << ", " << index;
-    return {};
-}
-
-/// A book in which nothing costs anything, to switch on one thing at a time.
-catalogue::PriceBook freeBook() {
-    auto book = sample::priceBook();
-    for (auto& [id, material] : book.materials) {
-        material.price->price = {};
-        material.material.stone.loss = {};
-    }
-    book.shop.rates = {};
-    book.bench = {};
-    book.bench.press.platenWidth = sample::priceBook().bench.press.platenWidth;
-    book.bench.press.platenHeight = sample::priceBook().bench.press.platenHeight;
-    book.bench.press.testPresses = 0;
-    book.shop.usualTape = {};
-    book.shop.usualTemplate = {};
-    book.shop.packing = {};
-    return book;
-}
 
 void expectAddsUp(const CostTree& tree) {
     if (tree.children.empty()) return;

@@ -33,25 +33,12 @@ PricedOrder pricedLantern(std::int64_t quantity = 24) {
 
 /// A line of `quantity` pieces that cost `each` and nothing else, asked at `price` each.
 struct Plain {
-    catalogue::PriceBook book = sample::priceBook();
-    catalogue::OrderLine line;
+    catalogue::PriceBook book = sample::freeBook();
+    catalogue::OrderLine line = sample::lantern();
 
     Plain(std::int64_t quantity, Money each) {
-        for (auto& [id, material] : book.materials) {
-            material.price->price = {};
-            material.material.stone.loss = {};
-        }
         book.materials[idOf("Hoodie")].price->price = each;
-        auto& shop = book.shop;
-        shop.usualTape = shop.usualTemplate = {};
-        shop.packing.clear();
-        shop.rates = {};
-        shop.rules = {};
-        const auto press = book.bench.press;
-        book.bench = {};
-        book.bench.press.platenWidth = press.platenWidth;
-        book.bench.press.platenHeight = press.platenHeight;
-        line = sample::lantern(quantity);
+        line.quantity = Count::of(quantity);
         line.onto = idOf("Hoodie");
     }
     PricedOrder price() const { return priced(sample::orderOf({line}), book); }
