@@ -146,6 +146,12 @@ OrderLine lantern(std::int64_t quantity) {
     return line;
 }
 
+PlainJob::PlainJob(std::int64_t quantity, Money each) {
+    book.materials[idOf("Hoodie")].price->price = each;
+    line.quantity = Count::of(quantity);
+    line.onto = idOf("Hoodie");
+}
+
 Order orderOf(std::vector<OrderLine> lines) {
     Order order;
     order.quotedOn = day("2026-11-25");

@@ -19,6 +19,13 @@ catalogue::PriceBook freeBook();
 catalogue::OrderLine lantern(std::int64_t quantity = 24);
 /// 4 × 4 in on backing, 200 Aqua and 100 Jet: six lie on a sheet of 9 × 12 in, two beside each other.
 catalogue::OrderLine square(std::int64_t quantity);
+/// A line of `quantity` hoodies that cost `each` and nothing else, in a shop without rules.
+struct PlainJob {
+    catalogue::PriceBook book = freeBook();
+    catalogue::OrderLine line = lantern();
+
+    PlainJob(std::int64_t quantity, units::Money each);
+};
 catalogue::Order orderOf(std::vector<catalogue::OrderLine> lines);
 
 units::Money cents(std::int64_t amount);

@@ -31,16 +31,9 @@ PricedOrder pricedLantern(std::int64_t quantity = 24) {
     return priced(sample::orderOf({sample::lantern(quantity)}), sample::priceBook());
 }
 
-/// A line of `quantity` pieces that cost `each` and nothing else, asked at `price` each.
-struct Plain {
-    catalogue::PriceBook book = sample::freeBook();
-    catalogue::OrderLine line = sample::lantern();
-
-    Plain(std::int64_t quantity, Money each) {
-        book.materials[idOf("Hoodie")].price->price = each;
-        line.quantity = Count::of(quantity);
-        line.onto = idOf("Hoodie");
-    }
+/// A line of `quantity` pieces that cost `each` and nothing else.
+struct Plain : sample::PlainJob {
+    using PlainJob::PlainJob;
     PricedOrder price() const { return priced(sample::orderOf({line}), book); }
 };
 

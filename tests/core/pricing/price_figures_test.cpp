@@ -1,0 +1,655 @@
+// SPDX-License-Identifier: MIT
+//
+// The steps from cost to price, each with the figure worked by hand beside it where no source is named, and the edges
+// between which a rule changes. All prices are invented.
+#include "core/pricing/ladder.h"
+#include "core/pricing/mark_up.h"
+#include "core/pricing/price_order.h"
+#include "core/pricing/rounding.h"
+#include "core/pricing/tax.h"
+#include "tests/support/sample_shop.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <functional>
+
+using namespace sp;
+using catalogue::RoundingKind;
+using catalogue::SetUpCharge;
+using catalogue::TaxRounding;
+using pricing::Footing;
+using pricing::PricedOrder;
+using pricing::TaxStanding;
+using sample::cents;
+using sample::idOf;
+using units::Count;
+using units::Duration;
+using units::Money;
+using units::Rate;
+
+namespace {
+
+/// An order of hoodies that cost 10.00 each and nothing else.
+struct Job : sample::PlainJob {
+    catalogue::Order order;
+
+    explicit Job(std::int64_t quantity = 10, std::int64_t each = 1000)
+        : PlainJob(quantity, cents(each))
+        , order(sample::orderOf({line})) {}
+
+    catalogue::OrderLine& first() { return order.lines.front(); }
+    catalogue::PriceRules& rules() { return book.shop.rules; }
+    /// Art of one hour at `perHour`, once.
+    void setUpCosts(std::int64_t perHour) {
+        book.shop.rates.labourPerHour = cents(perHour);
+        book.bench.of(catalogue::Step::Art).perJob = Duration::fromMinutes(60);
+    }
+    void sizesCost(std::int64_t extra, std::int64_t surcharge) {
+        book.materials[idOf("Hoodie")].material.sizes = {{"M", {}, {}}, {"2XL", cents(extra), cents(surcharge)}};
+    }
+    base::Result<PricedOrder> asked() const {
+        layout::FitMemo fits;
+        return pricing::priceOrder(order, book, fits);
+    }
+    PricedOrder price() const {
+        auto result = asked();
+        EXPECT_TRUE(result.has_value()) << (result ? "" : result.error().detail);
+        return result.value_or(PricedOrder{});
+    }
+    pricing::PricedLine line0() const {
+        const auto priced = price();
+        return priced.lines.empty() ? pricing::PricedLine{} : priced.lines.front();
+    }
+};
+
+// Cost 10.00: without a mark-up below the first step, 95 % from 5 to 23, 65 % from 24 on.
+TEST(PriceFigures, climbTheLadder) {
+    for (const auto& [pieces, each] : {std::pair{4, 1000}, {5, 1950}, {23, 1950}, {24, 1650}, {25, 1650}}) {
+        Job job(pieces);
+        job.rules().ladder = {{Count::of(5), Rate::fromPercent(95)}, {Count::of(24), Rate::fromPercent(65)}};
+        EXPECT_EQ(job.line0().each, cents(each)) << pieces;
+        EXPECT_EQ(job.line0().goods, cents(each * pieces)) << pieces;
+    }
+}
+
+// 10 × 10.00 and an hour of art at 36.00, at 50 %: as a line of its own 15.00 each and 54.00; spread
+// (100 + 36) × 1.5 / 10 = 20.40 each.
+TEST(PriceFigures, chargeTheSetUpAloneOrSpread) {
+    Job job;
+    job.setUpCosts(3600);
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}};
+    job.rules().setUp = SetUpCharge::OwnLine;
+    EXPECT_EQ(job.line0().each, cents(1500));
+    EXPECT_EQ(job.line0().setUp, cents(5400));
+    EXPECT_EQ(job.line0().charged, cents(20'400));
+    job.rules().setUp = SetUpCharge::Spread;
+    EXPECT_EQ(job.line0().each, cents(2040));
+    EXPECT_EQ(job.line0().setUp, Money{});
+    EXPECT_EQ(job.line0().charged, cents(20'400));
+}
+
+// A typed price stands for the pieces; the set-up of its own line is asked besides, and what was reckoned is kept.
+TEST(PriceFigures, ofATypedPrice) {
+    Job job;
+    job.setUpCosts(3600);
+    job.rules().setUp = SetUpCharge::OwnLine;
+    job.first().typedEach = Money::fromMicros(12'345'000); // to the cent, half up
+    const auto line = job.line0();
+    EXPECT_EQ(line.each, cents(1235));
+    EXPECT_EQ(line.reckonedEach, cents(1000));
+    EXPECT_EQ(line.charged, cents(12'350 + 3600));
+}
+
+// 10 pieces, 4 of them 2XL. Extra cost 2.00 without a surcharge is in the price of every piece: (100 + 8) / 10 at 50 %.
+// With a surcharge of 2.75 the price of a piece is the plain one, and 4 × 2.75 come on top.
+TEST(PriceFigures, ofSizes) {
+    Job job;
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}};
+    job.first().sizes = {{"M", Count::of(6)}, {"2XL", Count::of(4)}};
+    job.sizesCost(200, 0);
+    EXPECT_EQ(job.line0().each, cents(1620));
+    EXPECT_TRUE(job.line0().sizes.empty());
+    job.sizesCost(200, 275);
+    auto line = job.line0();
+    EXPECT_EQ(line.each, cents(1500));
+    ASSERT_EQ(line.sizes.size(), 1U);
+    EXPECT_EQ(line.sizes[0], (pricing::SizeCharge{"2XL", Count::of(4), cents(275), cents(1100)}));
+    EXPECT_EQ(line.charged, cents(15'000 + 1100));
+    EXPECT_EQ(line.cost.total, cents(10'800)) << "the larger blanks still cost what they cost";
+    EXPECT_EQ(line.earnings.profit, cents(16'100 - 10'800));
+    job.sizesCost(0, 275); // costs no more and is charged for all the same
+    EXPECT_EQ(job.line0().charged, cents(15'000 + 1100));
+    job.first().sizes = {{"2XL", Count::of(0)}};
+    EXPECT_TRUE(job.line0().sizes.empty());
+}
+
+// The sizes of a blank are not asked for on the customer's own garment, nor is the blank.
+TEST(PriceFigures, ofACustomersGarmentHaveNoBlank) {
+    Job job;
+    job.first().customersGarment = true;
+    EXPECT_EQ(job.line0().charged, Money{});
+    EXPECT_EQ(job.line0().cost.total, Money{});
+}
+
+// 100.00 of goods, 60 % within 2 days, 20 % within 7: on the day itself, at both edges and one day past them.
+TEST(PriceFigures, chargeRushByTheDays) {
+    Job job;
+    job.rules().rush = {{2, Rate::fromPercent(60)}, {7, Rate::fromPercent(20)}};
+    EXPECT_EQ(job.price().rush, Money{}) << "no day is wanted";
+    for (const auto& [days, rush] : {std::pair{0, 6000}, {1, 6000}, {2, 6000}, {3, 2000}, {7, 2000}, {8, 0}}) {
+        job.order.wantedBy = job.order.quotedOn.plusDays(days);
+        EXPECT_EQ(job.price().rush, cents(rush)) << days;
+        EXPECT_EQ(job.price().rushRate, Rate::fromPercent(rush / 100)) << days;
+        EXPECT_EQ(job.price().subtotal, cents(10'000 + rush)) << days;
+    }
+}
+
+// On set-up and sizes too: (100 + 36 + 2.75) × 10 % = 13.875, up to 13.88.
+TEST(PriceFigures, chargeRushOnAllThatIsCharged) {
+    Job job;
+    job.setUpCosts(3600);
+    job.sizesCost(0, 275);
+    job.first().sizes = {{"2XL", Count::of(1)}};
+    job.rules().setUp = SetUpCharge::OwnLine;
+    job.rules().rush = {{7, Rate::fromPercent(10)}};
+    job.order.wantedBy = job.order.quotedOn;
+    EXPECT_EQ(job.price().goods, cents(13'875));
+    EXPECT_EQ(job.price().rush, cents(1388));
+}
+
+// A share is of goods and rush: 12.5 % of 100.00 + 20.00; an amount is taken as it is. None is more than there is.
+TEST(PriceFigures, takeTheDiscountOff) {
+    Job job;
+    job.rules().rush = {{7, Rate::fromPercent(20)}};
+    job.order.wantedBy = job.order.quotedOn;
+    job.order.discount.share = Rate::fromPpm(125'000);
+    EXPECT_EQ(job.price().discount, cents(1500));
+    EXPECT_EQ(job.price().subtotal, cents(10'500));
+    job.order.discount = {{}, cents(4550)};
+    EXPECT_EQ(job.price().discount, cents(4550));
+    EXPECT_EQ(job.price().subtotal, cents(7450));
+    job.order.discount.amount = cents(12'000);
+    EXPECT_EQ(job.price().subtotal, Money{});
+    job.order.discount.amount = Money::fromMicros(1'005'000); // half a cent goes up
+    EXPECT_EQ(job.price().discount, cents(101));
+    job.order.discount = {Rate::fromPercent(100), {}};
+    EXPECT_EQ(job.price().subtotal, Money{});
+    job.order.discount = {Rate{}, {}};
+    EXPECT_EQ(job.price().subtotal, cents(12'000));
+    job.order.discount = {{}, Money{}};
+    EXPECT_EQ(job.price().subtotal, cents(12'000));
+}
+
+TEST(PriceFigures, refuseADiscountBeyondTheOrder) {
+    Job job;
+    for (const auto& discount :
+         {catalogue::Discount{{}, cents(10'001)}, catalogue::Discount{{}, cents(-1)},
+          catalogue::Discount{Rate::fromPpm(1'000'001), {}}, catalogue::Discount{Rate::fromPpm(-1), {}}}) {
+        job.order.discount = discount;
+        const auto result = job.asked();
+        ASSERT_FALSE(result.has_value());
+        EXPECT_EQ(result.error().code, base::Code::OutOfRange);
+    }
+}
+
+// The minimum order is reached exactly, missed by a cent, and in force on an order that is given away.
+TEST(PriceFigures, topUpToTheMinimum) {
+    Job job;
+    job.rules().minimumOrder = cents(10'000);
+    EXPECT_EQ(job.price().topUp, Money{});
+    job.rules().minimumOrder = cents(10'001);
+    EXPECT_EQ(job.price().topUp, cents(1));
+    EXPECT_EQ(job.price().subtotal, cents(10'001));
+    job.order.discount.share = Rate::fromPercent(100);
+    EXPECT_EQ(job.price().topUp, cents(10'001));
+    job.rules().minimumOrder = Money::fromMicros(20'005'000); // to the cent, half up
+    EXPECT_EQ(job.price().topUp, cents(2001));
+}
+
+// Two lines of 100.00 and 200.00, the first free of tax, 10 % off: 180 of the 270 are taxed, at 7.5 % 13.50.
+TEST(PriceFigures, taxWhatIsTaxable) {
+    Job job;
+    job.order.lines.push_back(job.first());
+    job.order.lines[1].quantity = Count::of(20);
+    job.first().taxable = false;
+    job.rules().tax.rate = Rate::fromPpm(75'000);
+    job.order.discount.share = Rate::fromPercent(10);
+    const auto priced = job.price();
+    EXPECT_EQ(priced.subtotal, cents(27'000));
+    EXPECT_EQ(priced.tax, cents(1350));
+    EXPECT_EQ(priced.total, cents(28'350));
+    EXPECT_FALSE(priced.taxIncluded);
+    EXPECT_EQ(priced.earnings.net, cents(27'000));
+    EXPECT_EQ(priced.earnings.cost, cents(30'000));
+    EXPECT_EQ(priced.earnings.profit, cents(-3'000));
+}
+
+// What comes on top is taxed by the share of the lines: a top-up of 30.00 on 100.00 untaxed and 200.00 taxed puts 20.00
+// on the taxed one: 220.00 at 10 %. Rush of 30 % the same: 200 + 60 at 10 %.
+TEST(PriceFigures, taxTheTopUpAndTheRushByTheLines) {
+    Job job;
+    job.order.lines.push_back(job.first());
+    job.order.lines[1].quantity = Count::of(20);
+    job.first().taxable = false;
+    job.rules().tax.rate = Rate::fromPercent(10);
+    job.rules().minimumOrder = cents(33'000);
+    EXPECT_EQ(job.price().tax, cents(2200));
+    job.rules().rush = {{7, Rate::fromPercent(30)}};
+    job.order.wantedBy = job.order.quotedOn;
+    EXPECT_EQ(job.price().topUp, Money{});
+    EXPECT_EQ(job.price().tax, cents(2600));
+}
+
+// Three lines of 1.25 at 6 %: 0.08 each or 0.225 together (computed; the seller may choose: R.I. Gen. Laws
+// 44-18.1-25).
+TEST(PriceFigures, taxPerLineOrPerInvoice) {
+    Job job(1, 125);
+    job.order.lines.resize(3, job.first());
+    job.rules().tax.rate = Rate::fromPercent(6);
+    EXPECT_EQ(job.price().tax, cents(23));
+    job.rules().tax.rounding = TaxRounding::PerLine;
+    EXPECT_EQ(job.price().tax, cents(24));
+}
+
+// Prices that hold the tax: 10.00 at 50 % and 20 % tax is asked as 18.00; of 180.00 a sixth is tax, 30.00 (computed:
+// 0.20 / 1.20).
+TEST(PriceFigures, holdTheTaxWhereTheShopAsksSo) {
+    Job job;
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}};
+    job.rules().tax.rate = Rate::fromPercent(20);
+    job.rules().tax.inclusive = true;
+    const auto priced = job.price();
+    EXPECT_EQ(priced.lines[0].each, cents(1800));
+    EXPECT_EQ(priced.tax, cents(3000));
+    EXPECT_EQ(priced.subtotal, cents(18'000));
+    EXPECT_EQ(priced.total, cents(18'000));
+    EXPECT_TRUE(priced.taxIncluded);
+    EXPECT_EQ(priced.earnings.net, cents(15'000));
+    EXPECT_EQ(priced.lines[0].earnings.net, cents(15'000));
+    EXPECT_EQ(priced.lines[0].earnings.profit, cents(5000));
+    job.first().taxable = false; // the line holds none
+    EXPECT_EQ(job.line0().each, cents(1500));
+    EXPECT_EQ(job.line0().earnings.net, cents(15'000));
+    EXPECT_EQ(job.price().tax, Money{});
+    EXPECT_EQ(job.price().total, cents(15'000));
+}
+
+// The set-up of its own line holds it too: 36.00 at 50 % and 20 % tax.
+TEST(PriceFigures, holdTheTaxInTheSetUpToo) {
+    Job job;
+    job.setUpCosts(3600);
+    job.rules().setUp = SetUpCharge::OwnLine;
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}};
+    job.rules().tax.rate = Rate::fromPercent(20);
+    job.rules().tax.inclusive = true;
+    EXPECT_EQ(job.line0().setUp, cents(6480));
+}
+
+/// A customer whose certificate was issued and expires on these days.
+void give(Job& job, const char* issued, const char* expires) {
+    job.book.customer = catalogue::Customer{};
+    job.book.customer->certificate = catalogue::Certificate{"1", "Westmark", sample::day(issued), {}};
+    if (expires != nullptr) job.book.customer->certificate->expiresOn = sample::day(expires);
+    job.order.asksExemption = true;
+}
+
+// Quoted on 25 November 2026; in force from the day it was issued to the day it expires, both included.
+TEST(PriceFigures, exemptOnTheDaysOfTheCertificate) {
+    struct Row {
+        const char* issued;
+        const char* expires;
+        bool holds;
+    };
+    for (const Row& row :
+         {Row{"2026-11-25", nullptr, true}, Row{"2026-11-26", nullptr, false}, Row{"2026-01-01", "2026-11-25", true},
+          Row{"2026-01-01", "2026-11-24", false}, Row{"2026-11-25", "2026-11-25", true}}) {
+        Job job;
+        job.rules().tax.rate = Rate::fromPercent(10);
+        give(job, row.issued, row.expires);
+        EXPECT_EQ(job.price().taxStanding, row.holds ? TaxStanding::Exempt : TaxStanding::ExemptionMissing);
+        EXPECT_EQ(job.price().tax, row.holds ? Money{} : cents(1000)) << row.issued;
+        job.order.asksExemption = false; // not asked for, not granted
+        EXPECT_EQ(job.price().taxStanding, TaxStanding::Charged);
+        EXPECT_EQ(job.price().tax, cents(1000));
+    }
+    Job none;
+    none.order.asksExemption = true;
+    EXPECT_EQ(none.price().taxStanding, TaxStanding::ExemptionMissing);
+    none.book.customer = catalogue::Customer{};
+    EXPECT_EQ(none.price().taxStanding, TaxStanding::ExemptionMissing);
+}
+
+// Where prices hold the tax an exempt customer is asked 10.00 × 1.5 without it.
+TEST(PriceFigures, ofAnExemptCustomerHoldNoTax) {
+    Job job;
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}};
+    job.rules().tax.rate = Rate::fromPercent(20);
+    job.rules().tax.inclusive = true;
+    give(job, "2026-01-01", nullptr);
+    const auto priced = job.price();
+    EXPECT_EQ(priced.lines[0].each, cents(1500));
+    EXPECT_EQ(priced.total, cents(15'000));
+    EXPECT_FALSE(priced.taxIncluded);
+    EXPECT_EQ(priced.tax, Money{});
+    EXPECT_EQ(priced.earnings.net, cents(15'000));
+    EXPECT_EQ(priced.lines[0].earnings.net, cents(15'000));
+}
+
+// Half of 107.25 is 53.625: up to the next 5.00 is 55.00, to the cent 53.63, and the balance is the rest.
+TEST(PriceFigures, roundTheDepositUpToItsStep) {
+    Job job;
+    job.rules().tax.rate = Rate::fromPpm(72'500);
+    job.rules().depositRate = Rate::fromPercent(50);
+    job.rules().depositStep = cents(500);
+    EXPECT_EQ(job.price().total, cents(10'725));
+    EXPECT_EQ(job.price().deposit, cents(5500));
+    EXPECT_EQ(job.price().balance, cents(5225));
+    job.rules().depositStep = {};
+    EXPECT_EQ(job.price().deposit, cents(5363));
+    job.rules().depositRate = Rate::fromPercent(100);
+    job.rules().depositStep = cents(1000); // never more than there is to pay
+    EXPECT_EQ(job.price().deposit, cents(10'725));
+    EXPECT_EQ(job.price().balance, Money{});
+}
+
+// 10 × 10.00 with an hour of art at 36.00, asked at 20.00: 200 less 136 leaves 64, which is 47.0588 % of the cost and
+// 32 % of the price; with the own 36 it is 100 for the hour at the bench.
+TEST(PriceFigures, sayWhatIsEarned) {
+    Job job;
+    job.setUpCosts(3600);
+    job.first().typedEach = cents(2000);
+    for (const auto& earnings : {job.line0().earnings, job.price().earnings}) {
+        EXPECT_EQ(earnings.net, cents(20'000));
+        EXPECT_EQ(earnings.cost, cents(13'600));
+        EXPECT_EQ(earnings.profit, cents(6'400));
+        EXPECT_EQ(earnings.markUp, Rate::fromPpm(470'588));
+        EXPECT_EQ(earnings.margin, Rate::fromPpm(320'000));
+        EXPECT_EQ(earnings.perBenchHour, cents(10'000));
+    }
+    // A second line the same: costs, labour and hours add up; 10 % off leaves 360 for 272.
+    job.order.lines.push_back(job.first());
+    job.order.discount.share = Rate::fromPercent(10);
+    const auto both = job.price().earnings;
+    EXPECT_EQ(both.net, cents(36'000));
+    EXPECT_EQ(both.cost, cents(27'200));
+    EXPECT_EQ(both.profit, cents(8'800));
+    EXPECT_EQ(both.perBenchHour, cents(8'000)); // (88 + 72) / 2
+}
+
+TEST(PriceFigures, sayNothingOfWhatIsNot) {
+    Job job(10, 0);
+    const auto line = job.line0(); // no cost, no price, no time
+    EXPECT_FALSE(line.earnings.markUp.has_value());
+    EXPECT_FALSE(line.earnings.margin.has_value());
+    EXPECT_FALSE(line.earnings.perBenchHour.has_value());
+}
+
+// Paid out are 10.00 a piece, the full cost is 13.60 with an hour of own work: at the edge it still pays.
+TEST(PriceFigures, standOnTheirFooting) {
+    Job job;
+    job.setUpCosts(3600);
+    for (const auto& [each, footing] : {std::pair{1361, Footing::Pays},
+                                        {1360, Footing::Pays},
+                                        {1359, Footing::BelowCost},
+                                        {1000, Footing::BelowCost},
+                                        {999, Footing::BelowFloor},
+                                        {0, Footing::BelowFloor}}) {
+        job.first().typedEach = cents(each);
+        EXPECT_EQ(job.line0().footing, footing) << each;
+    }
+    // With the tax inside, 20 % of 16.32 leaves 13.60.
+    job.rules().tax.rate = Rate::fromPercent(20);
+    job.rules().tax.inclusive = true;
+    for (const auto& [each, footing] : {std::pair{1632, Footing::Pays},
+                                        {1631, Footing::BelowCost},
+                                        {1200, Footing::BelowCost},
+                                        {1199, Footing::BelowFloor}}) {
+        job.first().typedEach = cents(each);
+        EXPECT_EQ(job.line0().footing, footing) << each;
+    }
+}
+
+// 10 micro-units over three lines are 4, 3 and 3.
+TEST(PriceFigures, shareTheFixedCardFeeOut) {
+    Job job;
+    job.order.lines.resize(3, job.first());
+    job.rules().cardFee = {true, {}, Money::fromMicros(10)};
+    EXPECT_EQ(pricing::cardFeeShare(job.order, 0, job.rules()), Money::fromMicros(4));
+    EXPECT_EQ(pricing::cardFeeShare(job.order, 1, job.rules()), Money::fromMicros(3));
+    EXPECT_EQ(pricing::cardFeeShare(job.order, 2, job.rules()), Money::fromMicros(3));
+    job.rules().cardFee.fixed = Money::fromMicros(11);
+    EXPECT_EQ(pricing::cardFeeShare(job.order, 1, job.rules()), Money::fromMicros(4));
+    EXPECT_EQ(pricing::cardFeeShare(job.order, 2, job.rules()), Money::fromMicros(3));
+    job.rules().cardFee.charged = false;
+    EXPECT_EQ(pricing::cardFeeShare(job.order, 0, job.rules()), Money{});
+}
+
+// To keep 100.00 at 2.9 % and 0.30: 103.295572 (computed), and in the cost sheet of each of two lines half the 0.30.
+TEST(PriceFigures, chargeTheCardFeeOnce) {
+    Job job(1, 10'000);
+    job.rules().cardFee = {true, Rate::fromPpm(29'000), cents(30)};
+    EXPECT_EQ(job.line0().cost.total.micros(), 103'295'572);
+    EXPECT_EQ(job.line0().each, cents(10'330));
+    job.order.lines.push_back(job.first());
+    EXPECT_EQ(job.price().lines[1].cost.total.micros(), 103'141'092); // (100 + 0.15) ÷ 0.971
+    layout::FitMemo fits;
+    const auto sheet = pricing::costSheetOf(job.order, 1, job.book, fits);
+    ASSERT_TRUE(sheet.has_value());
+    EXPECT_EQ(sheet->total.micros(), 103'141'092);
+}
+
+struct RuleRow {
+    const char* name;
+    std::function<void(catalogue::PriceRules&)> set;
+    bool isTaken;
+    const char* says;
+};
+
+void PrintTo(const RuleRow& row, std::ostream* out) { *out << row.name; }
+
+class PriceRuleRange : public testing::TestWithParam<RuleRow> {};
+
+TEST_P(PriceRuleRange, isKept) {
+    Job job;
+    GetParam().set(job.rules());
+    const auto result = job.asked();
+    EXPECT_EQ(result.has_value(), GetParam().isTaken);
+    if (result) return;
+    EXPECT_EQ(result.error().code, base::Code::OutOfRange);
+    EXPECT_THAT(result.error().detail, testing::HasSubstr(GetParam().says));
+}
+
+using Rules = catalogue::PriceRules;
+
+void markUpBy(Rules& rules, std::int64_t ppm) {
+    rules.ladder = {{Count::of(1), Rate{}}, {Count::of(24), Rate::fromPpm(ppm)}};
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Edges, PriceRuleRange,
+    testing::Values(
+        RuleRow{"no tax", [](Rules& r) { r.tax.rate = {}; }, true, ""},
+        RuleRow{"all of it", [](Rules& r) { r.tax.rate = Rate::fromPercent(100); }, true, ""},
+        RuleRow{"more tax than all", [](Rules& r) { r.tax.rate = Rate::fromPpm(1'000'001); }, false, "tax rate"},
+        RuleRow{"less tax than none", [](Rules& r) { r.tax.rate = Rate::fromPpm(-1); }, false, "tax rate"},
+        RuleRow{"a deposit of all", [](Rules& r) { r.depositRate = Rate::fromPercent(100); }, true, ""},
+        RuleRow{"a deposit of more", [](Rules& r) { r.depositRate = Rate::fromPpm(1'000'001); }, false, "deposit"},
+        RuleRow{"a deposit below nothing", [](Rules& r) { r.depositRate = Rate::fromPpm(-1); }, false, "deposit"},
+        RuleRow{"a mark-up down to nothing", [](Rules& r) { markUpBy(r, -1'000'000); }, false, "from 24 pieces"},
+        RuleRow{"a mark-up just above nothing", [](Rules& r) { markUpBy(r, -999'999); }, true, ""},
+        RuleRow{"a mark-up of 10,000 %", [](Rules& r) { markUpBy(r, 100'000'000); }, true, ""},
+        RuleRow{"a mark-up beyond 10,000 %", [](Rules& r) { markUpBy(r, 100'000'001); }, false, "mark-up"},
+        RuleRow{"ending 0",
+                [](Rules& r) {
+                    r.rounding = {RoundingKind::Ending, 1, 0};
+                },
+                true, ""},
+        RuleRow{"ending 99",
+                [](Rules& r) {
+                    r.rounding = {RoundingKind::Ending, 1, 99};
+                },
+                true, ""},
+        RuleRow{"ending 100",
+                [](Rules& r) {
+                    r.rounding = {RoundingKind::Ending, 1, 100};
+                },
+                false, "ending"},
+        RuleRow{"ending below 0",
+                [](Rules& r) {
+                    r.rounding = {RoundingKind::Ending, 1, -1};
+                },
+                false, "ending"},
+        RuleRow{"an ending that is not used",
+                [](Rules& r) {
+                    r.rounding = {RoundingKind::Up, 1, 100};
+                },
+                true, ""}));
+
+// 1,000,000,000 is the most, for a line and for an order.
+TEST(PriceFigures, endAtAThousandMillion) {
+    Job job(1);
+    job.first().typedEach = cents(100'000'000'000);
+    EXPECT_EQ(job.price().total, pricing::kMostMoney);
+    job.first().typedEach = cents(100'000'000'001);
+    EXPECT_EQ(job.asked().error().code, base::Code::TooLarge);
+    EXPECT_THAT(job.asked().error().detail, testing::HasSubstr("Lantern"));
+    job.first().typedEach = cents(50'000'000'000);
+    job.order.lines.push_back(job.first());
+    EXPECT_EQ(job.price().subtotal, pricing::kMostMoney);
+    job.rules().minimumOrder = cents(100'000'000'001);
+    EXPECT_EQ(job.asked().error().code, base::Code::TooLarge);
+    EXPECT_THAT(job.asked().error().detail, testing::HasSubstr("The order"));
+}
+
+TEST(PriceFigures, namesTheLineItCannotCost) {
+    Job job;
+    job.order.lines.push_back(job.first());
+    job.order.lines[1].title = "Anchor";
+    job.order.lines[1].quantity = {};
+    EXPECT_THAT(job.asked().error().detail, testing::HasSubstr("Anchor"));
+}
+
+TEST(PriceFigures, takeADayThatIsToday) {
+    Job job;
+    job.order.wantedBy = job.order.quotedOn;
+    EXPECT_TRUE(job.asked().has_value());
+    job.order.wantedBy = job.order.quotedOn.plusDays(-1);
+    EXPECT_EQ(job.asked().error().code, base::Code::OutOfRange);
+}
+
+// 12, 24 and 48 are shown, and 24, which is ordered: cost 10.00 and 36.00 of set-up, at 50 % below 24 pieces and 20 %
+// from there on. A typed price stands for the ordered ones, and sizes are counted for them alone.
+TEST(Ladder, showsWhatOtherQuantitiesCost) {
+    Job job(24);
+    job.setUpCosts(3600);
+    job.sizesCost(200, 0);
+    job.first().sizes = {{"2XL", Count::of(24)}};
+    job.rules().setUp = SetUpCharge::OwnLine;
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}, {Count::of(24), Rate::fromPercent(20)}};
+    job.book.shop.ladderQuantities = {Count::of(48), Count::of(12), Count::of(24)};
+    layout::FitMemo fits;
+    const auto ladder = pricing::ladderFor(job.order, 0, job.book, false, fits);
+    ASSERT_TRUE(ladder.has_value());
+    using pricing::LadderPrice;
+    EXPECT_THAT(*ladder, testing::ElementsAre(
+                             LadderPrice{Count::of(12), cents(1500), cents(5400), cents(12 * 1500 + 5400), false},
+                             LadderPrice{Count::of(24), cents(1440), cents(4320), cents(24 * 1440 + 4320), true},
+                             LadderPrice{Count::of(48), cents(1200), cents(4320), cents(48 * 1200 + 4320), false}));
+    job.first().typedEach = cents(2000);
+    const auto typed = pricing::ladderFor(job.order, 0, job.book, false, fits);
+    ASSERT_TRUE(typed.has_value());
+    EXPECT_EQ((*typed)[0].each, cents(1500));
+    EXPECT_EQ((*typed)[1].each, cents(2000));
+    EXPECT_EQ((*typed)[2].each, cents(1200));
+}
+
+// 10.00 with 20 % tax inside; an exempt customer's ladder has none.
+TEST(Ladder, holdsTheTaxOfWhoPaysIt) {
+    Job job(24);
+    job.rules().tax.rate = Rate::fromPercent(20);
+    job.rules().tax.inclusive = true;
+    job.book.shop.ladderQuantities.clear();
+    layout::FitMemo fits;
+    EXPECT_EQ(pricing::ladderFor(job.order, 0, job.book, false, fits)->at(0).each, cents(1200));
+    EXPECT_EQ(pricing::ladderFor(job.order, 0, job.book, true, fits)->at(0).each, cents(1000));
+    job.book.shop.ladderQuantities = {Count::of(2'000'000)};
+    EXPECT_FALSE(pricing::ladderFor(job.order, 0, job.book, false, fits).has_value());
+}
+
+struct RoundRow {
+    const char* name;
+    catalogue::Rounding rule;
+    std::int64_t micros;
+    std::int64_t rounded; ///< cents
+};
+
+void PrintTo(const RoundRow& row, std::ostream* out) { *out << row.name; }
+
+class RoundEdge : public testing::TestWithParam<RoundRow> {};
+
+TEST_P(RoundEdge, isTheOneWorkedByHand) {
+    const auto& row = GetParam();
+    EXPECT_EQ(pricing::roundPrice(units::Fraction::of(row.micros), row.rule, {}), cents(row.rounded));
+}
+
+// Halves go away from zero: 2.5 to 3, -4.5 to -5, 7.5 to 8, -1.1 to -1 (docs.cangjie-lang.cn, table of RoundingMode).
+INSTANTIATE_TEST_SUITE_P(
+    Edges, RoundEdge,
+    testing::Values(RoundRow{"2.5", {RoundingKind::Nearest, 1, 0}, 25'000, 3},
+                    RoundRow{"-4.5", {RoundingKind::Nearest, 1, 0}, -45'000, -5},
+                    RoundRow{"7.5", {RoundingKind::Nearest, 1, 0}, 75'000, 8},
+                    RoundRow{"-1.1", {RoundingKind::Nearest, 1, 0}, -11'000, -1},
+                    RoundRow{"-1.4 to the five", {RoundingKind::Nearest, 5, 0}, -14'000, 0},
+                    RoundRow{"-2.5 to the five", {RoundingKind::Nearest, 5, 0}, -25'000, -5},
+                    RoundRow{"12.5 to the quarter", {RoundingKind::Nearest, 25, 0}, 125'000, 25},
+                    RoundRow{"just below", {RoundingKind::Nearest, 25, 0}, 124'999, 0},
+                    RoundRow{"a step of none is the cent", {RoundingKind::Nearest, 0, 0}, 15'000, 2},
+                    RoundRow{"… upwards too", {RoundingKind::Up, 0, 0}, 10'001, 2},
+                    RoundRow{"-1.1 up", {RoundingKind::Up, 1, 0}, -11'000, -1},
+                    RoundRow{"-26 up to the quarter", {RoundingKind::Up, 25, 0}, -260'000, -25},
+                    RoundRow{"nothing up", {RoundingKind::Up, 25, 0}, 0, 0},
+                    RoundRow{"ending .95 from 95", {RoundingKind::Ending, 1, 95}, 950'000, 95},
+                    RoundRow{"ending .95 from 96", {RoundingKind::Ending, 1, 95}, 960'000, 195},
+                    RoundRow{"ending .95 from 1", {RoundingKind::Ending, 1, 95}, 10'000, 95},
+                    RoundRow{"ending .00 from 1.00", {RoundingKind::Ending, 1, 0}, 1'000'000, 100},
+                    RoundRow{"ending .00 from just above", {RoundingKind::Ending, 1, 0}, 1'000'001, 200},
+                    RoundRow{"ending .00 from nothing", {RoundingKind::Ending, 1, 0}, 0, 0},
+                    RoundRow{"ending .95 from below nothing", {RoundingKind::Ending, 1, 95}, -3'000'000, 95}));
+
+TEST(ToMinor, roundsHalvesAwayFromZero) {
+    for (const auto& [micros, expected] : {std::pair{14'999, 1},
+                                           {15'000, 2},
+                                           {25'000, 3},
+                                           {-15'000, -2},
+                                           {-14'999, -1},
+                                           {-25'000, -3},
+                                           {4'999, 0},
+                                           {-4'999, 0},
+                                           {5'000, 1}})
+        EXPECT_EQ(pricing::toMinor(units::Fraction::of(micros), {}), cents(expected)) << micros;
+}
+
+TEST(UpToStep, staysAtAMultipleAndClimbsFromAnyMore) {
+    EXPECT_EQ(pricing::upToStep(cents(500), cents(500), {}), cents(500));
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(5'000'001), cents(500), {}), cents(1000));
+    EXPECT_EQ(pricing::upToStep(Money{}, cents(500), {}), Money{});
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(10'001), Money{}, {}), cents(2));
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(10'001), cents(-5), {}), cents(2));
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(3), Money::fromMicros(2), {}), Money::fromMicros(4));
+}
+
+// 1.00 over three equal weights: running totals 0.333, 0.667 and 1.00 rounded are 0.33, 0.67 and 1.00.
+TEST(Apportion, roundsEachRunningTotal) {
+    using testing::ElementsAre;
+    const std::vector<Money> equal(3, cents(7));
+    EXPECT_THAT(pricing::allot(cents(100), equal, {}), ElementsAre(cents(33), cents(34), cents(33)));
+    EXPECT_THAT(pricing::allot(cents(-100), equal, {}), ElementsAre(cents(-33), cents(-34), cents(-33)));
+    const std::vector<Money> some{Money{}, cents(1), cents(3)};
+    EXPECT_THAT(pricing::allot(cents(100), some, {}), ElementsAre(Money{}, cents(25), cents(75)));
+    EXPECT_THAT(pricing::allot(cents(100), std::vector<Money>(3), {}), ElementsAre(cents(100), Money{}, Money{}));
+    EXPECT_THAT(pricing::allot(Money{}, equal, {}), ElementsAre(Money{}, Money{}, Money{}));
+    EXPECT_THAT(pricing::allot(cents(100), {}, {}), testing::IsEmpty());
+}
+
+} // namespace
