@@ -7,6 +7,7 @@
 #include "core/pricing/price_order.h"
 #include "core/pricing/rounding.h"
 #include "core/pricing/tax.h"
+#include "core/units/apportion.h"
 #include "tests/support/sample_shop.h"
 
 #include <gmock/gmock.h>
@@ -627,7 +628,7 @@ TEST(ToMinor, roundsHalvesAwayFromZero) {
                                            {4'999, 0},
                                            {-4'999, 0},
                                            {5'000, 1}})
-        EXPECT_EQ(pricing::toMinor(units::Fraction::of(micros), {}), cents(expected)) << micros;
+        EXPECT_EQ(units::toMinor(units::Fraction::of(micros), {}), cents(expected)) << micros;
 }
 
 TEST(UpToStep, staysAtAMultipleAndClimbsFromAnyMore) {
@@ -643,13 +644,13 @@ TEST(UpToStep, staysAtAMultipleAndClimbsFromAnyMore) {
 TEST(Apportion, roundsEachRunningTotal) {
     using testing::ElementsAre;
     const std::vector<Money> equal(3, cents(7));
-    EXPECT_THAT(pricing::allot(cents(100), equal, {}), ElementsAre(cents(33), cents(34), cents(33)));
-    EXPECT_THAT(pricing::allot(cents(-100), equal, {}), ElementsAre(cents(-33), cents(-34), cents(-33)));
+    EXPECT_THAT(units::apportion(cents(100), equal, {}), ElementsAre(cents(33), cents(34), cents(33)));
+    EXPECT_THAT(units::apportion(cents(-100), equal, {}), ElementsAre(cents(-33), cents(-34), cents(-33)));
     const std::vector<Money> some{Money{}, cents(1), cents(3)};
-    EXPECT_THAT(pricing::allot(cents(100), some, {}), ElementsAre(Money{}, cents(25), cents(75)));
-    EXPECT_THAT(pricing::allot(cents(100), std::vector<Money>(3), {}), ElementsAre(cents(100), Money{}, Money{}));
-    EXPECT_THAT(pricing::allot(Money{}, equal, {}), ElementsAre(Money{}, Money{}, Money{}));
-    EXPECT_THAT(pricing::allot(cents(100), {}, {}), testing::IsEmpty());
+    EXPECT_THAT(units::apportion(cents(100), some, {}), ElementsAre(Money{}, cents(25), cents(75)));
+    EXPECT_THAT(units::apportion(cents(100), std::vector<Money>(3), {}), ElementsAre(cents(100), Money{}, Money{}));
+    EXPECT_THAT(units::apportion(Money{}, equal, {}), ElementsAre(Money{}, Money{}, Money{}));
+    EXPECT_THAT(units::apportion(cents(100), {}, {}), testing::IsEmpty());
 }
 
 } // namespace
