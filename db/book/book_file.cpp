@@ -3,6 +3,7 @@
 
 #include "core/base/ensure.h"
 #include "db/book/action.h"
+#include "db/book/older_book.h"
 #include "db/book/price_list.h"
 #include "db/book/words.h"
 #include "db/migrations/migrations.h"

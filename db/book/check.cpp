@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include "db/book/check.h"
+
 #include "db/book/book.h"
 #include "db/book/opening.h"
 #include "db/book/stores.h"
@@ -35,15 +37,28 @@ class Inspection {
         guarded("the drawings", [&] { drawings(); });
         guarded("the shelf", [&] { ledger(); });
         guarded("the quotes", [&] { quotes(); });
-        guarded("the seals", [&] { seals(); });
-        guarded("the numbers", [&] { numbers(); });
-        guarded("the prices of given quotes", [&] { parts(); });
+        underSeal();
         guarded("the change log", [&] { log(); });
         guarded("the change log", [&] { writers(); });
         return std::move(m_report);
     }
+    std::vector<std::string> runSeals() {
+        const sqlite::Reading reading(m_db);
+        guarded("the quotes", [&] {
+            for (const auto& id : keys("SELECT id FROM quote WHERE number <> '' AND deleted_at IS NULL ORDER BY id"))
+                if (const auto row = m_stores.quotes.find(id)) m_given.emplace(id, *row);
+        });
+        underSeal();
+        return std::move(m_report.damage);
+    }
 
   private:
+    void underSeal() {
+        guarded("the seals", [&] { seals(); });
+        guarded("the numbers", [&] { numbers(); });
+        guarded("the prices of given quotes", [&] { parts(); });
+    }
+
     template<class Work>
     void guarded(std::string_view what, Work&& work) {
         const auto done = atTheDoor(work);
@@ -239,6 +254,8 @@ class Inspection {
 };
 
 } // namespace
+
+std::vector<std::string> sealDamage(sqlite::Connection& connection) { return Inspection(connection).runSeals(); }
 
 base::Result<CheckReport> Book::check(const std::filesystem::path& file) {
     return atTheDoor([&] {

@@ -2,14 +2,13 @@
 #include "db/book/opening.h"
 
 #include "db/book/header.h"
+#include "db/book/older_book.h"
 #include "db/migrations/migrations.h"
 #include "db/refusal.h"
-#include "db/sqlite/transaction.h"
 #include "db/stores/digest.h"
 
 #include <fmt/format.h>
 
-#include <chrono>
 #include <vector>
 
 namespace sp::db {
@@ -22,9 +21,6 @@ using sqlite::Connection;
 namespace {
 
 constexpr std::uint64_t kSmall = 2'000'000; ///< bytes that SQLite's checks go through in about 10 ms
-constexpr std::chrono::milliseconds kOpeningBudget{2'000};
-constexpr std::chrono::milliseconds kWorkBudget{20'000};
-constexpr std::chrono::minutes kCheckBudget{10};
 
 using SchemaRow = std::array<std::string, 3>;
 
@@ -36,11 +32,6 @@ std::vector<SchemaRow> schemaOf(Connection& connection) {
         row >> type >> name >> sql;
     }
     return rows;
-}
-
-int versionOf(Connection& connection) {
-    auto row = connection.query("PRAGMA user_version");
-    return row.step() ? static_cast<int>(row.takeInteger()) : 0;
 }
 
 void refuseWalToRead(const fs::path& file, const Header& header) {
@@ -64,34 +55,22 @@ std::string obstacleOf(const fs::path& file, const FileFacts& facts, const Hold&
     return hold.obstacle();
 }
 
-void refuseBrokenReferences(Connection& connection) {
-    auto rows = connection.query("PRAGMA foreign_key_check");
-    if (!rows.step()) return;
-    refuse(Code::Damaged, connection.file().string(),
-           fmt::format("“{}” could not be brought up to date, because a row of its table “{}” refers to a row that is "
-                       "missing; open a backup.",
-                       connection.file().filename().string(), rows.takeAsText()));
+/// Lets SQLite roll back what a crash left in a journal. Only then is the header what it was: the journal may hold the
+/// first page. Not to be called for a file that this process has open.
+void rollBackJournal(const fs::path& file, Access access) {
+    try {
+        const auto connection = Connection::open(file, access);
+        connection->allow(kCheckBudget);
+        versionOf(*connection);
+    } catch (const Refusal& refusal) {
+        // Not a book after all: the header says what it is.
+        if (refusal.error().code != Code::Damaged) throw;
+    }
 }
 
-void refuseOlder(const fs::path& file, int version, std::span<const std::string_view> migrations) {
-    if (version >= static_cast<int>(migrations.size())) return;
-    refuse(
-        Code::ReadOnly, file.string(),
-        fmt::format("“{}” was written by an earlier Stonepenny and has to be opened once where it can be written, to "
-                    "be brought up to date; close it elsewhere or move it to a folder of your own.",
-                    file.filename().string()));
-}
-
-void bringOlderUpToDate(Connection& connection, const fs::path& file, int version,
-                        std::span<const std::string_view> migrations) {
-    const fs::path backup = file.parent_path() / fmt::format("{} before version {}{}", file.stem().string(),
-                                                             migrations.size(), file.extension().string());
-    expectSchema(connection, migrations.first(static_cast<std::size_t>(version)));
+bool hasJournal(const fs::path& file) {
     std::error_code ignored;
-    if (!fs::exists(backup, ignored)) copyWhole(connection, backup);
-    connection.allow(kCheckBudget);
-    bringUpToDate(connection, migrations);
-    connection.allow(kOpeningBudget);
+    return fs::exists(fs::path(file.string() + "-journal"), ignored);
 }
 
 } // namespace
@@ -110,19 +89,6 @@ void expectSchema(Connection& connection, std::span<const std::string_view> migr
     if (schemaOf(connection) == schemaOf(*model)) return;
     refuse(Code::Foreign, connection.file().string(),
            fmt::format("“{}” was altered by another program; open a backup.", connection.file().filename().string()));
-}
-
-void bringUpToDate(Connection& connection, std::span<const std::string_view> migrations) {
-    // Inside a transaction SQLite does not heed this switch.
-    connection.run("PRAGMA foreign_keys = OFF");
-    for (auto version = static_cast<std::size_t>(versionOf(connection)); version < migrations.size(); ++version) {
-        sqlite::Transaction transaction(connection);
-        connection.script(std::string(migrations[version]));
-        connection.script(fmt::format("PRAGMA user_version = {}", version + 1));
-        refuseBrokenReferences(connection);
-        transaction.commit();
-    }
-    connection.settle();
 }
 
 std::vector<std::string> structureDamage(Connection& connection, Depth depth) {
@@ -155,18 +121,20 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     opened.hold = std::make_unique<Hold>(file, facts.key);
     opened.readOnlyBecause = obstacleOf(file, facts, *opened.hold);
     const bool canWrite = opened.readOnlyBecause.empty();
+    const bool wasCutShort = opened.hold->wasLeftBehind() || hasJournal(file);
+    if (hasJournal(file)) rollBackJournal(file, canWrite ? Access::Inspect : Access::Read);
     const Header header = readHeader(file);
     if (!canWrite) refuseWalToRead(file, header);
-    std::error_code ignored;
-    const bool wasCutShort = opened.hold->wasLeftBehind() || fs::exists(fs::path(file.string() + "-journal"), ignored);
 
     opened.connection = Connection::open(file, canWrite ? Access::Write : Access::Read);
+    opened.connection->allow(kOpeningBudget);
+    opened.connection->settle();
+    if (const int version = versionOf(*opened.connection); version < static_cast<int>(migrations.size())) {
+        if (canWrite) opened.readOnlyBecause = migrate(*opened.connection, version, migrations);
+        if (!opened.readOnlyBecause.empty())
+            opened.connection = upToDateCopy(*opened.connection, version, migrations, file);
+    }
     auto& connection = *opened.connection;
-    connection.allow(kOpeningBudget);
-    connection.settle();
-    const int version = versionOf(connection);
-    if (!canWrite) refuseOlder(file, version, migrations);
-    if (version < static_cast<int>(migrations.size())) bringOlderUpToDate(connection, file, version, migrations);
     expectSchema(connection, migrations);
     if (wasCutShort || facts.size <= kSmall)
         if (const auto damage = structureDamage(connection, Depth::Quick); !damage.empty())
@@ -178,20 +146,23 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
 std::unique_ptr<Connection> openToRead(const fs::path& asked) {
     const fs::path file = resolved(asked);
     const FileFacts facts = factsOf(file);
+    const auto access = facts.canWrite ? Access::Inspect : Access::Read;
     if (!Hold::isOpenHere(facts.key)) {
+        if (hasJournal(file)) rollBackJournal(file, access);
         const Header header = readHeader(file);
         if (!facts.canWrite) refuseWalToRead(file, header);
     }
-    auto connection = Connection::open(file, facts.canWrite ? Access::Inspect : Access::Read);
+    auto connection = Connection::open(file, access);
     connection->allow(kOpeningBudget);
     connection->settle();
-    refuseOlder(file, versionOf(*connection), migrations::all());
+    if (const int version = versionOf(*connection); version < static_cast<int>(migrations::all().size()))
+        connection = upToDateCopy(*connection, version, migrations::all(), file);
     expectSchema(*connection, migrations::all());
     connection->allow(kWorkBudget);
     return connection;
 }
 
-void copyWhole(Connection& connection, const fs::path& asked) {
+void copyWhole(Connection& connection, const fs::path& asked, const std::function<void(Connection&)>& inspect) {
     const fs::path target = resolvedNew(asked);
     const Unfinished unfinished(target);
     connection.allow(kCheckBudget);
@@ -204,6 +175,7 @@ void copyWhole(Connection& connection, const fs::path& asked) {
             refuse(Code::Damaged, connection.file().string(),
                    fmt::format("“{}” could not be copied whole; try another disk. {}",
                                connection.file().filename().string(), damage[0]));
+        if (inspect) inspect(*copy);
     }
     unfinished.publish();
 }

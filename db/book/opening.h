@@ -4,7 +4,9 @@
 #include "db/book/hold.h"
 #include "db/sqlite/connection.h"
 
+#include <chrono>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <span>
 #include <string>
@@ -22,19 +24,15 @@ struct Opened {
 // All of this throws Refusal.
 
 /// Opens a book for work. In this order: links resolved; a second name refused; not open here already; the lock
-/// file; the header, before SQLite sees the file; the settings, each read back; an older book brought up to date
-/// after a verified copy beside it; the schema, word for word. A book that was not closed properly, and a small one,
-/// is gone through by SQLite's own checks too; for a large one those are left to `check`, since they would take
-/// longer than starting the program (measured: about 5 ms for each megabyte).
+/// file; what a crash left in a journal rolled back; the header, before SQLite sees the rest of the file; the settings,
+/// each read back; an older book brought up to date (see older_book.h); the schema, word for word. A book that was not
+/// closed properly, and a small one, is gone through by SQLite's own checks too; for a large one those are left to
+/// `check`, since they would take longer than starting the program (measured: about 5 ms for each megabyte).
 Opened openBook(const std::filesystem::path& file, std::span<const std::string_view> migrations);
 
 /// Opens a book for reading, beside whoever has it open. Journal left by a crash: rolled back as on any opening.
-/// Throws ReadOnly for a book that was not brought up to date yet.
+/// Of an older book it gives a copy that was brought up to date; the file stays as it is.
 std::unique_ptr<sqlite::Connection> openToRead(const std::filesystem::path& file);
-
-/// Runs the migrations from the file's version on, each in a transaction of its own at the end of which every reference
-/// is gone through.
-void bringUpToDate(sqlite::Connection& connection, std::span<const std::string_view> migrations);
 
 /// SHA-256 of the schema's own words, as hexadecimal digits; see migrations::kNewestSchema.
 std::string schemaDigest(sqlite::Connection& connection);
@@ -46,7 +44,14 @@ void expectSchema(sqlite::Connection& connection, std::span<const std::string_vi
 enum class Depth { Quick, Full };
 std::vector<std::string> structureDamage(sqlite::Connection& connection, Depth depth);
 
-/// A whole copy in a new file: written beside the target, gone through, made durable, then given its name.
-void copyWhole(sqlite::Connection& connection, const std::filesystem::path& target);
+/// A whole copy in a new file: written beside the target, gone through, first by SQLite, then by `inspect`, made
+/// durable, then given its name. What `inspect` throws leaves no file behind.
+void copyWhole(sqlite::Connection& connection, const std::filesystem::path& target,
+               const std::function<void(sqlite::Connection& copy)>& inspect = {});
+
+/// How long SQLite may take for one statement: while a book is opened, at work, and when all of it is gone through.
+inline constexpr std::chrono::milliseconds kOpeningBudget{2'000};
+inline constexpr std::chrono::milliseconds kWorkBudget{20'000};
+inline constexpr std::chrono::minutes kCheckBudget{10};
 
 } // namespace sp::db

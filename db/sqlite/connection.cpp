@@ -56,6 +56,11 @@ constexpr std::array kSettings{
     Setting{SQLITE_DBCONFIG_ENABLE_FKEY, 1},
 };
 
+/// The names by which SQLite knows databases that no file of ours holds.
+constexpr std::string_view kInMemory = ":memory:";
+constexpr std::string_view kTemporary{};
+
+constexpr int kMake = SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
 constexpr int kBusyMilliseconds = 5'000;
 constexpr int kStepsBetweenLooks = 10'000;
 
@@ -106,14 +111,15 @@ base::Error errorOf(int code, int systemError, const std::filesystem::path& file
 
 void Connection::Close::operator()(sqlite3* db) const { sqlite3_close_v2(db); }
 
-Connection::Connection(std::filesystem::path file, Access access, int flags)
+Connection::Connection(std::filesystem::path file, const std::string& name, Access access, int flags)
     : m_file(std::move(file))
+    , m_journal(name == kInMemory ? "memory" : "delete")
+    , m_isOnDisk(name != kInMemory && name != kTemporary)
     , m_access(access) {
     if (sqlite3_libversion_number() < 3'037'000)
         refuse(Code::Failed, "SQLite",
                fmt::format("SQLite {} is too old for job books; install 3.37 or later.", sqlite3_libversion()));
     sqlite3* db = nullptr;
-    const std::string name = m_file.empty() ? ":memory:" : m_file.string();
     const int code = sqlite3_open_v2(name.c_str(), &db, flags | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOFOLLOW, nullptr);
     m_db.reset(db);
     if (code != SQLITE_OK) refuseCode(code);
@@ -122,11 +128,27 @@ Connection::Connection(std::filesystem::path file, Access access, int flags)
 
 std::unique_ptr<Connection> Connection::open(const std::filesystem::path& file, Access access) {
     const int flags = access == Access::Read ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE;
-    return std::unique_ptr<Connection>(new Connection(file, access, flags));
+    return std::unique_ptr<Connection>(new Connection(file, file.string(), access, flags));
 }
 
 std::unique_ptr<Connection> Connection::make(const std::filesystem::path& file) {
-    return std::unique_ptr<Connection>(new Connection(file, Access::Write, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE));
+    const auto name = file.empty() ? std::string(kInMemory) : file.string();
+    return std::unique_ptr<Connection>(new Connection(file, name, Access::Write, kMake));
+}
+
+std::unique_ptr<Connection> Connection::copyOf(Connection& source, CopyPlace place, const std::filesystem::path& file) {
+    const std::string name(place == CopyPlace::Memory ? kInMemory : kTemporary);
+    std::unique_ptr<Connection> copy(new Connection(file, name, Access::Write, kMake));
+    copy->fillFrom(source);
+    return copy;
+}
+
+void Connection::fillFrom(Connection& source) {
+    auto* backup = sqlite3_backup_init(m_db.get(), "main", source.m_db.get(), "main");
+    if (backup == nullptr) refuseCode(sqlite3_errcode(m_db.get()));
+    const int copied = sqlite3_backup_step(backup, -1);
+    const int finished = sqlite3_backup_finish(backup);
+    if (copied != SQLITE_DONE) refuseCode(finished != SQLITE_OK ? finished : copied);
 }
 
 Connection::~Connection() { m_statements.clear(); }
@@ -173,9 +195,9 @@ void Connection::settle() {
     }
     if (canWrite()) {
         run("PRAGMA journal_mode = DELETE");
-        expectPragma("journal_mode", m_file.empty() ? "memory" : "delete");
+        expectPragma("journal_mode", m_journal);
     }
-    if (!m_file.empty()) expectPragma("mmap_size", "0");
+    if (m_isOnDisk) expectPragma("mmap_size", "0");
     expectPragma("foreign_keys", "1");
     expectPragma("synchronous", "3");
     expectPragma("cell_size_check", "1");

@@ -21,6 +21,9 @@ enum class Access {
     Write
 };
 
+/// Where a private copy lies: small ones in memory at either.
+enum class CopyPlace { TemporaryFolder, Memory };
+
 /// One connection to one file, hardened against hostile content: no views, triggers, extensions or quoted-name
 /// strings, small limits, and a time after which a query is stopped. Every setting is read back; one that is not in
 /// force is an error. Everything here throws Refusal; sentences name the file.
@@ -30,6 +33,9 @@ class Connection {
     static std::unique_ptr<Connection> open(const std::filesystem::path& file, Access access);
     /// A new file, or in memory when `file` is empty.
     static std::unique_ptr<Connection> make(const std::filesystem::path& file);
+    /// A private copy of all that `source` holds, to be changed at will, gone at the end of its life. Its sentences
+    /// name `file`.
+    static std::unique_ptr<Connection> copyOf(Connection& source, CopyPlace place, const std::filesystem::path& file);
     ~Connection();
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
@@ -70,7 +76,9 @@ class Connection {
     [[noreturn]] void refuseCode(int code) const;
 
   private:
-    Connection(std::filesystem::path file, Access access, int flags);
+    /// `name` is what SQLite opens, `file` what sentences name.
+    Connection(std::filesystem::path file, const std::string& name, Access access, int flags);
+    void fillFrom(Connection& source);
     Statement borrow(std::string_view sql);
     void harden();
     void expectPragma(std::string_view name, std::string_view wanted);
@@ -80,6 +88,8 @@ class Connection {
     };
 
     std::filesystem::path m_file;
+    std::string m_journal; ///< the journal mode that must be in force
+    bool m_isOnDisk;
     Access m_access;
     std::unique_ptr<sqlite3, Close> m_db;
     std::unordered_map<std::string, std::unique_ptr<Prepared>> m_statements;

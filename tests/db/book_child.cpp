@@ -71,6 +71,18 @@ int fill(const std::string& file, rlim_t limit) {
     return write(file);
 }
 
+/// Opens and reads, on a disk that takes files of no more than `limit` bytes.
+int readOnFullDisk(const std::string& file, rlim_t limit) {
+    std::signal(SIGXFSZ, SIG_IGN);
+    const rlimit limits{limit, limit};
+    ::setrlimit(RLIMIT_FSIZE, &limits);
+    auto book = db::Book::open(file, db::systemSurroundings());
+    if (!book) return say(book.error());
+    std::cout << "open: " << (*book)->readOnlyBecause() << std::endl;
+    std::cout << "quotes: " << (*book)->quotes("", 100)->size() << std::endl;
+    return 0;
+}
+
 int hold(const std::string& file) {
     auto book = db::Book::open(file, db::systemSurroundings());
     if (!book) return say(book.error());
@@ -124,6 +136,7 @@ int main(int count, char** words) {
     const auto number = static_cast<unsigned>(count > 3 ? std::stoul(words[3]) : 0);
     if (task == "write") return write(file);
     if (task == "fill") return fill(file, number);
+    if (task == "read-on-full-disk") return readOnFullDisk(file, number);
     if (task == "hold") return hold(file);
     if (task == "write-unsafely") return writeUnsafely(file);
     // As somebody else, who may do less. Root may do everything.

@@ -266,17 +266,4 @@ TEST_P(KeptBookTest, isLeftAloneWhenItsReferencesAreBroken) {
 
 INSTANTIATE_TEST_SUITE_P(Kept, KeptBookTest, testing::Range(1, kNewest + 1), test::nameOfVersion);
 
-class OlderBookTest : public KeptBookTest {};
-
-TEST_P(OlderBookTest, isCheckedOnlyOnceItIsUpToDate) {
-    const auto checked = db::Book::check(file);
-    ASSERT_FALSE(checked);
-    EXPECT_EQ(checked.error().code, Code::ReadOnly);
-    EXPECT_EQ(checked.error().detail,
-              "“Old Bench.jobbook” was written by an earlier Stonepenny and has to be opened once where it can be "
-              "written, to be brought up to date; close it elsewhere or move it to a folder of your own.");
-}
-
-INSTANTIATE_TEST_SUITE_P(Kept, OlderBookTest, testing::Range(1, kNewest), test::nameOfVersion);
-
 } // namespace

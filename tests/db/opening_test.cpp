@@ -11,6 +11,7 @@
 
 #include <array>
 #include <ostream>
+#include <unistd.h>
 
 namespace {
 
@@ -165,6 +166,86 @@ TEST_F(OpeningTest, takesNoTextThatIsNoText) {
         EXPECT_EQ((*opened)->designs().error().code, Code::Damaged) << spoil;
         opened->reset();
         test::writeBytes(file, good);
+    }
+}
+
+// ------------------------------------------------------------------------------------------- what a crash left behind
+
+/// A journal that holds the first page as it is, as a power cut in the middle of a commit leaves it beside the book.
+std::string journalOfTheFirstPage(const std::filesystem::path& file) {
+    sqlite3* db = nullptr;
+    EXPECT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
+    // Not synchronous, the journal is whole as soon as it is written.
+    EXPECT_EQ(sqlite3_exec(db, "PRAGMA synchronous = OFF; BEGIN; PRAGMA user_version = 77", nullptr, nullptr, nullptr),
+              SQLITE_OK);
+    auto journal = test::bytesOf(file.string() + "-journal");
+    EXPECT_EQ(sqlite3_exec(db, "ROLLBACK", nullptr, nullptr, nullptr), SQLITE_OK);
+    sqlite3_close(db);
+    EXPECT_GT(journal.size(), 4096U);
+    return journal;
+}
+
+class CutOffTest : public OpeningTest {
+  protected:
+    /// The power went while the first sector was written.
+    void cut() {
+        stock();
+        given();
+        book.reset();
+        good = test::bytesOf(file);
+        const auto left = journalOfTheFirstPage(file);
+        ASSERT_TRUE(test::bytesOf(file) == good);
+        test::writeBytes(file, std::string(512, '\xA7') + good.substr(512));
+        test::writeBytes(journal, left);
+    }
+
+    std::string good;
+    std::filesystem::path journal = file.string() + "-journal";
+};
+
+TEST_F(CutOffTest, isRolledBackBeforeItsHeaderIsRead) {
+    cut();
+    reopen();
+    EXPECT_EQ(book->readOnlyBecause(), "");
+    EXPECT_EQ(book->quoteNumbered("2026-0001")->stage, db::Stage::Quoted);
+    book.reset();
+    EXPECT_TRUE(test::bytesOf(file) == good);
+    EXPECT_FALSE(std::filesystem::exists(journal));
+}
+
+TEST_F(CutOffTest, isRolledBackByACheck) {
+    cut();
+    expectSound();
+    EXPECT_TRUE(test::bytesOf(file) == good);
+}
+
+TEST_F(CutOffTest, isRefusedInASentenceWhereItCannotBeRolledBack) {
+    if (::geteuid() != 0) GTEST_SKIP() << "only root can be somebody else";
+    cut();
+    for (const auto& path : {file, journal}) std::filesystem::permissions(path, std::filesystem::perms(0444));
+    std::filesystem::permissions(folder.path(), std::filesystem::perms(0555));
+    const auto said = Child({BOOK_CHILD, "open", file.string(), "65534"}).finish();
+    std::filesystem::permissions(folder.path(), std::filesystem::perms(0755));
+    ASSERT_EQ(said.size(), 1U);
+    EXPECT_EQ(said[0],
+              "read-only: “Stone Bench.jobbook” was not closed properly and has to be opened once where it can "
+              "be written; move it to a folder of your own.");
+}
+
+// The control: without its journal the same file is none.
+TEST_F(CutOffTest, isNoBookWithoutItsJournal) {
+    cut();
+    std::filesystem::remove(journal);
+    EXPECT_EQ(errorOfOpening(file).detail, "“Stone Bench.jobbook” is not a job book; choose another file.");
+}
+
+TEST_F(OpeningTest, leavesAnotherFileAloneThatHasAJournalBesideIt) {
+    book.reset();
+    test::writeBytes(file, std::string(8192, 'x'));
+    for (const auto* beside : {"", "notes of my own"}) {
+        test::writeBytes(file.string() + "-journal", beside);
+        EXPECT_EQ(errorOfOpening(file).detail, "“Stone Bench.jobbook” is not a job book; choose another file.");
+        EXPECT_EQ(test::bytesOf(file), std::string(8192, 'x'));
     }
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Holds the file to the description at the heads of db/migrations/*.sql and to the rules for schemas.
+#include "db/book/older_book.h"
 #include "db/book/opening.h"
 #include "db/migrations/migrations.h"
 #include "tests/db/bench_book.h"

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: MIT
+// An older book is backed up before anything is changed in it, whatever lies beside it, and can be read where it cannot
+// be brought up to date.
+#include "tests/db/kept_book.h"
+#include "tests/support/child.h"
+
+#include <filesystem>
+#include <unistd.h>
+
+namespace {
+
+using namespace sp;
+namespace fs = std::filesystem;
+using test::Child;
+
+constexpr int kNewest = 2;
+
+class OlderBookTest : public test::KeptBook {
+  protected:
+    void SetUp() override {
+        KeptBook::SetUp();
+        before = test::bytesOf(file);
+    }
+    std::unique_ptr<db::Book> open() {
+        auto opened = db::Book::open(file, clock.surroundings());
+        EXPECT_TRUE(opened) << opened.error().detail;
+        return opened ? std::move(*opened) : nullptr;
+    }
+    fs::path backup(const std::string& more = {}) const {
+        return folder / ("Old Bench before version " + std::to_string(kNewest) + more + ".jobbook");
+    }
+    static std::string version(const fs::path& book) { return ask(book, "PRAGMA user_version").at(0); }
+    void expectUntouched() {
+        EXPECT_TRUE(test::bytesOf(file) == before);
+        EXPECT_FALSE(fs::exists(fs::symlink_status(backup())));
+        for (const auto& entry : fs::directory_iterator(folder.path()))
+            EXPECT_EQ(entry.path().filename().string().find("unfinished"), std::string::npos) << entry.path();
+    }
+
+    std::string before;
+};
+
+TEST_P(OlderBookTest, isBackedUpAsItWas) {
+    open().reset();
+    EXPECT_EQ(version(file), std::to_string(kNewest));
+    EXPECT_EQ(version(backup()), std::to_string(GetParam()));
+    const auto report = db::Book::check(backup());
+    ASSERT_TRUE(report) << report.error().detail;
+    EXPECT_EQ(report->damage, std::vector<std::string>{});
+}
+
+// Neither what another program wrote there, nor a link to nothing, nor an older backup is taken for the backup.
+TEST_P(OlderBookTest, isBackedUpUnderAFreeName) {
+    test::writeBytes(backup(), "garbage");
+    fs::create_symlink(folder / "nowhere", backup(" (2)"));
+    fs::create_directory(backup(" (3)"));
+    EXPECT_EQ(open()->readOnlyBecause(), "");
+    EXPECT_EQ(test::bytesOf(backup()), "garbage");
+    EXPECT_FALSE(fs::exists(folder / "nowhere"));
+    EXPECT_EQ(version(backup(" (4)")), std::to_string(GetParam()));
+    EXPECT_EQ(db::Book::check(backup(" (4)"))->damage, std::vector<std::string>{});
+    // An older one of the same name: another book of that version beside a real backup.
+    fs::remove(file);
+    make(file);
+    EXPECT_EQ(open()->readOnlyBecause(), "");
+    EXPECT_EQ(version(backup(" (5)")), std::to_string(GetParam()));
+}
+
+TEST_P(OlderBookTest, isOnlyReadWhenASealDoesNotMatch) {
+    run(file, "UPDATE sealed SET frozen = frozen || ' ' WHERE place = 1");
+    before = test::bytesOf(file);
+    const auto book = open();
+    EXPECT_EQ(book->readOnlyBecause(),
+              "“Old Bench.jobbook” is open for reading only, because it comes from an earlier Stonepenny and a seal of "
+              "what was given in it does not match; open a backup.");
+    EXPECT_EQ(book->quoteNumbered("2026-0001").error().code, base::Code::Damaged);
+    EXPECT_TRUE(book->quoteNumbered("2026-0002"));
+    EXPECT_EQ(book->save(test::sampleStone()).error().detail, book->readOnlyBecause());
+    expectUntouched();
+}
+
+TEST_P(OlderBookTest, isReadOnAFullDisk) {
+    // A file that is there already may be as long as it is; nothing longer, and no second one of its length.
+    const auto said = Child({BOOK_CHILD, "read-on-full-disk", file.string(), "60000"}).finish();
+    ASSERT_EQ(said.size(), 2U) << (said.empty() ? "" : said[0]);
+    EXPECT_EQ(said[0], "open: “Old Bench.jobbook” is open for reading only, because it comes from an earlier "
+                       "Stonepenny and there is no room to back it up and bring it up to date; make room on the disk "
+                       "and open it again.");
+    EXPECT_EQ(said[1], "quotes: " + std::to_string(open()->quotes("", 100)->size()));
+}
+
+TEST_P(OlderBookTest, isReadInAFolderThatCannotBeWritten) {
+    if (::geteuid() != 0) GTEST_SKIP() << "only root can be somebody else";
+    fs::permissions(folder.path(), fs::perms(0555));
+    fs::permissions(file, fs::perms(0444));
+    const auto said = Child({BOOK_CHILD, "open", file.string(), "65534"}).finish();
+    fs::permissions(folder.path(), fs::perms(0755));
+    ASSERT_EQ(said.size(), 3U) << (said.empty() ? "" : said[0]);
+    EXPECT_TRUE(said[0].starts_with("open: “Old Bench.jobbook” is open for reading only, because it or its folder"))
+        << said[0];
+    EXPECT_EQ(said[2].substr(0, 10), "read-only:");
+    expectUntouched();
+}
+
+TEST_P(OlderBookTest, isCheckedWithoutBeingBroughtUpToDate) {
+    const auto checked = db::Book::check(file);
+    ASSERT_TRUE(checked) << checked.error().detail;
+    EXPECT_EQ(checked->damage, std::vector<std::string>{});
+    expectUntouched();
+    run(file, "UPDATE sealed_part SET json = json || ' '");
+    EXPECT_FALSE(db::Book::check(file)->damage.empty());
+}
+
+// A copy of what was opened to be read is a book like any other.
+TEST_P(OlderBookTest, isCopiedUpToDateWhenItCanOnlyBeRead) {
+    run(file, "UPDATE sealed SET frozen = frozen || ' ' WHERE place = 1");
+    ASSERT_TRUE(open()->copyTo(folder / "copy.jobbook"));
+    EXPECT_EQ(version(folder / "copy.jobbook"), std::to_string(kNewest));
+    EXPECT_EQ(version(file), std::to_string(GetParam()));
+}
+
+INSTANTIATE_TEST_SUITE_P(Kept, OlderBookTest, testing::Range(1, kNewest), test::nameOfVersion);
+
+} // namespace
