@@ -88,7 +88,7 @@ void CounterPage::showSheet() {
     std::vector<std::vector<pricing::LadderPrice>> ladders;
     const auto& order = m_presenter.order();
     const bool exempt = m_presenter.priced()->taxStanding == pricing::TaxStanding::Exempt;
-    if (order.lines.size() <= paper::kMostLadders)
+    if (order.lines.size() <= quoting::kMaxLadders)
         for (std::size_t i = 0; i < order.lines.size(); ++i) {
             auto ladder = pricing::ladderFor(order, i, m_presenter.prices(), exempt, m_presenter.session().fits());
             if (ladder) ladders.push_back(std::move(*ladder));

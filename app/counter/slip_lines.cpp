@@ -58,7 +58,7 @@ SlipLines::SlipLines(QWidget* parent)
     verticalScrollBar()->setSingleStep(24);
 }
 
-void SlipLines::setContent(const paper::SheetContent* content, int current) {
+void SlipLines::setContent(const quoting::SheetContent* content, int current) {
     const bool moved = current != m_current;
     m_content = content;
     m_current = current;
@@ -114,8 +114,9 @@ void SlipLines::layRows() {
         QStringList facts;
         for (const auto& fact : m_content->facts) facts << text(fact.label + " " + fact.value);
         addRow({Row::Kind::Detail, 0, 0, -1, {}, facts.join(QStringLiteral(" · ")), {}, {}}, 18, -1);
-        if (!m_content->customerName.empty())
-            addRow({Row::Kind::Detail, 0, 0, -1, {}, tr("for %1").arg(text(m_content->customerName)), {}, {}}, 18, -1);
+        if (const auto& name = m_content->customer.name; !name.empty())
+            addRow({Row::Kind::Detail, 0, 0, -1, {}, text(m_content->labels.customerAgain).arg(text(name)), {}, {}}, 18,
+                   -1);
         addRow({Row::Kind::Rule, 0, 0, -1, {}, {}, {}, {}}, 18, -1);
         for (std::size_t i = 0; i < m_content->lines.size(); ++i) {
             const auto& line = m_content->lines[i];

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/paper/sheet_content.h"
+#include "core/quoting/sheet_content.h"
 
 #include <QAbstractScrollArea>
 
@@ -16,7 +16,7 @@ class SlipLines : public QAbstractScrollArea {
     explicit SlipLines(QWidget* parent = nullptr);
 
     /// `current` is the line to keep in sight; -1: none.
-    void setContent(const paper::SheetContent* content, int current);
+    void setContent(const quoting::SheetContent* content, int current);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -50,7 +50,7 @@ class SlipLines : public QAbstractScrollArea {
     QFont fontOf(const Row& row) const;
     void paintRow(QPainter& painter, const Row& row, int y) const;
 
-    const paper::SheetContent* m_content = nullptr;
+    const quoting::SheetContent* m_content = nullptr;
     int m_current = -1;
     std::vector<Row> m_rows;
     std::vector<Row> m_before; ///< as laid the last time, at the same width

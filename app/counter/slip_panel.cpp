@@ -7,6 +7,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
+#include "app/words/sheet_words.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -58,21 +59,13 @@ class SlipPaper : public QWidget {
 
 } // namespace
 
-paper::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
-                            std::span<const std::vector<pricing::LadderPrice>> ladders) {
-    paper::SheetWords words;
-    words.numbers = formatter.style();
-    words.date = [&formatter](units::Date day) { return formatter.date(day).toStdString(); };
-    words.weekday = [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); };
-    return paper::contentOf({presenter.quote().number,
-                             1,
-                             presenter.order(),
-                             presenter.prices(),
-                             *presenter.priced(),
-                             ladders,
-                             presenter.validUntil(),
-                             {},
-                             words});
+quoting::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
+                              std::span<const std::vector<pricing::LadderPrice>> ladders) {
+    const words::SheetWords words(
+        formatter.style(), [&formatter](units::Date day) { return formatter.date(day).toStdString(); },
+        [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); });
+    return quoting::contentOf({presenter.quote().number, presenter.order(), presenter.prices(), *presenter.priced(),
+                               ladders, presenter.validUntil(), words});
 }
 
 SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
@@ -152,7 +145,7 @@ void SlipPanel::refresh() {
         return;
     }
     m_content = sheetOf(m_presenter, m_formatter, {});
-    paper::SheetLadder ladder;
+    quoting::SheetLadder ladder;
     if (m_presenter.ladder().size() > 1 && m_presenter.hasLine()) {
         ladder.title =
             tr("More or fewer of %1, each").arg(QString::fromStdString(m_presenter.line().title)).toStdString();

@@ -3,7 +3,7 @@
 
 #include "app/counter/counter_presenter.h"
 #include "app/desk/formatter.h"
-#include "app/paper/sheet_content.h"
+#include "core/quoting/sheet_maker.h"
 
 #include <QPushButton>
 #include <QStackedWidget>
@@ -15,9 +15,9 @@ class SlipBack;
 class SlipLines;
 class SlipTotals;
 
-/// The quote sheet of this order in words, as it would be printed now. `ladders` as in paper::SheetInput.
-paper::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
-                            std::span<const std::vector<pricing::LadderPrice>> ladders);
+/// The quote sheet of this order in words, as it would be printed now. `ladders` as in quoting::SheetInput.
+quoting::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
+                              std::span<const std::vector<pricing::LadderPrice>> ladders);
 
 /// The right of the Counter: the slip on its piece of paper, front or back, and what can be done with it.
 class SlipPanel : public QWidget {
@@ -44,7 +44,7 @@ class SlipPanel : public QWidget {
 
     CounterPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    paper::SheetContent m_content;
+    quoting::SheetContent m_content;
     QStackedWidget* m_sides = nullptr;
     SlipLines* m_lines = nullptr;
     SlipTotals* m_totals = nullptr;

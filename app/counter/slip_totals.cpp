@@ -2,6 +2,7 @@
 #include "app/counter/slip_totals.h"
 
 #include "app/desk/card.h"
+#include "app/words/sheet_words.h"
 
 #include <QGridLayout>
 #include <QPainter>
@@ -51,12 +52,13 @@ SlipTotals::SlipTotals(QWidget* parent)
     m_together = addRow(grid, 0, QStringLiteral("together"));
     m_tax = addRow(grid, 1, QStringLiteral("tax"));
     m_taxNote = addNote(grid, 2);
-    m_payWord = new desk::TextLabel(tr("To pay"), TextSize::Body, Role::Ink, Weight::Strong, this);
+    const auto payWord = shown(words::SheetWords().labels().toPay);
+    m_payWord = new desk::TextLabel(payWord, TextSize::Body, Role::Ink, Weight::Strong, this);
     auto* pay = new QHBoxLayout; // of its own: the large figure would narrow the labels above it
     pay->addWidget(m_payWord, 1);
     m_toPay = new desk::FigureLabel({}, TextSize::Total, Role::Ink, Weight::Strong, this);
     m_toPay->setObjectName(QStringLiteral("toPay"));
-    m_toPay->setMeaning(tr("To pay"));
+    m_toPay->setMeaning(payWord);
     pay->addWidget(m_toPay);
     grid->addLayout(pay, 3, 0, 1, 2);
     m_included = addNote(grid, 4);
@@ -123,22 +125,21 @@ void SlipTotals::fill(const Row& row, const QString& label, const QString& amoun
     row.amount->setFigure(amount);
 }
 
-void SlipTotals::setContent(const paper::SheetContent& content, const paper::SheetLadder& ladder) {
+void SlipTotals::setContent(const quoting::SheetContent& content, const quoting::SheetLadder& ladder) {
     m_why->hide();
-    fill(m_together, tr("Together"), content.showsTogether ? shown(content.together.text) : QString());
-    fill(m_tax, content.tax ? shown(content.tax->label) : QString(),
-         content.tax ? shown(content.tax->amount.text) : QString());
-    m_taxNote->setText(content.tax ? shown(content.tax->note) : QString());
+    fill(m_together, shown(content.labels.together), content.showsTogether ? shown(content.together.text) : QString());
+    fill(m_tax, shown(quoting::taxLabel(content)), content.tax ? shown(content.tax->amount.text) : QString());
+    m_taxNote->setText(shown(quoting::taxNote(content)));
     m_taxNote->setVisible(!m_taxNote->text().isEmpty());
     m_included->setText(shown(content.taxIncluded));
     m_included->setVisible(!m_included->text().isEmpty());
     m_toPay->setFigure(shown(content.toPay.text));
-    fill(m_deposit, tr("Deposit to start"), content.deposit ? shown(content.deposit->text) : QString());
-    fill(m_balance, tr("On collection"), content.deposit ? shown(content.balance.text) : QString());
+    fill(m_deposit, shown(content.labels.deposit), content.deposit ? shown(content.deposit->text) : QString());
+    fill(m_balance, shown(content.labels.balance), content.deposit ? shown(content.balance.text) : QString());
     fillLadder(ladder);
 }
 
-void SlipTotals::fillLadder(const paper::SheetLadder& ladder) {
+void SlipTotals::fillLadder(const quoting::SheetLadder& ladder) {
     m_ladderTitle->setVisible(!ladder.steps.empty());
     m_ladder->setVisible(!ladder.steps.empty());
     m_ladderTitle->setText(shown(ladder.title));

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/desk/figures.h"
-#include "app/paper/sheet_content.h"
+#include "core/quoting/sheet_content.h"
 
 #include <QWidget>
 
@@ -19,7 +19,7 @@ class SlipTotals : public QWidget {
     explicit SlipTotals(QWidget* parent = nullptr);
 
     /// `ladder` is that of the current line; empty steps: none.
-    void setContent(const paper::SheetContent& content, const paper::SheetLadder& ladder);
+    void setContent(const quoting::SheetContent& content, const quoting::SheetLadder& ladder);
     void setNoPrice(const QString& why);
     const QString toPay() const { return m_toPay->text(); }
 
@@ -37,7 +37,7 @@ class SlipTotals : public QWidget {
     Row addRow(QGridLayout* grid, int row, const QString& objectName);
     desk::TextLabel* addNote(QGridLayout* grid, int row);
     void fill(const Row& row, const QString& label, const QString& amount);
-    void fillLadder(const paper::SheetLadder& ladder);
+    void fillLadder(const quoting::SheetLadder& ladder);
 
     Row m_together{};
     Row m_tax{};

@@ -2,7 +2,9 @@
 #include "app/main/sheet_writer.h"
 
 #include "app/paper/output.h"
-#include "app/paper/sheet_content.h"
+#include "app/words/sheet_words.h"
+
+#include "core/quoting/sheet_maker.h"
 
 #include <fmt/format.h>
 
@@ -23,14 +25,15 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
                         quote.number));
     std::vector<std::vector<pricing::LadderPrice>> ladders;
     const bool exempt = priced->taxStanding == pricing::TaxStanding::Exempt;
-    if (quote.order.lines.size() <= paper::kMostLadders)
+    if (quote.order.lines.size() <= quoting::kMaxLadders)
         for (std::size_t i = 0; i < quote.order.lines.size(); ++i) {
             auto ladder = pricing::ladderFor(quote.order, i, *inputs, exempt, fits);
             if (!ladder) return base::fail(ladder.error());
             ladders.push_back(std::move(*ladder));
         }
+    const words::SheetWords words;
     const auto sheet =
-        paper::contentOf({quote.number, 1, quote.order, *inputs, *priced, ladders, quote.validUntil, {}, {}});
+        quoting::contentOf({quote.number, quote.order, *inputs, *priced, ladders, quote.validUntil, words});
     return paper::writePdf(sheet, inputs->shop.paper, QString::fromStdString(path), paper::IfThere::Replace);
 }
 

@@ -140,12 +140,12 @@ base::Done writePdf(const Document& document, catalogue::Paper paper, const QStr
     return writePdf(drawnOf(document), paper, path, ifThere);
 }
 
-Document documentOf(const SheetContent& sheet, catalogue::Paper paper) {
+Document documentOf(const quoting::SheetContent& sheet, catalogue::Paper paper) {
     const Lettering lettering;
     return {sheet.title, layOut(sheet, paper, lettering)};
 }
 
-base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QString& path, IfThere ifThere) {
+base::Done writePdf(const quoting::SheetContent& sheet, catalogue::Paper paper, const QString& path, IfThere ifThere) {
     return writePdf(documentOf(sheet, paper), paper, path, ifThere);
 }
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/paper/sheet_content.h"
 #include "app/paper/sheet_painter.h"
 #include "core/base/result.h"
 #include "core/catalogue/shop.h"
+#include "core/quoting/sheet_content.h"
 
 #include <QString>
 
@@ -39,7 +39,7 @@ bool paintPages(const DrawnPages& drawn, QPagedPaintDevice& device, int first, i
 /// Writes the sheet as a PDF. The file appears whole or not at all: a file of that name stays as it was when anything
 /// fails. Errors, each with the sentence to show: Missing (no such folder), Conflict (a file of that name is there and
 /// `ifThere` refuses), Invalid (the path names a folder), ReadOnly, Full, Failed.
-base::Done writePdf(const SheetContent& sheet, catalogue::Paper paper, const QString& path,
+base::Done writePdf(const quoting::SheetContent& sheet, catalogue::Paper paper, const QString& path,
                     IfThere ifThere = IfThere::Refuse);
 /// The same for any paper that is laid out.
 base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path,
@@ -52,7 +52,7 @@ base::Done writePdf(const DrawnPages& drawn, catalogue::Paper paper, const QStri
 void setPaper(QPrinter& printer, catalogue::Paper paper);
 
 /// The quote sheet laid out for that paper.
-Document documentOf(const SheetContent& sheet, catalogue::Paper paper);
+Document documentOf(const quoting::SheetContent& sheet, catalogue::Paper paper);
 
 /// Prints the pages that the printer was asked for (all unless a range is set) on the book's paper.
 /// Errors: Failed when the printer does not take the job.

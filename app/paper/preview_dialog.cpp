@@ -18,7 +18,8 @@
 
 namespace sp::paper {
 
-PreviewDialog::PreviewDialog(const SheetContent& sheet, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
+PreviewDialog::PreviewDialog(const quoting::SheetContent& sheet, catalogue::Paper paper, QString suggestedPath,
+                             QWidget* parent)
     : PreviewDialog(documentOf(sheet, paper), paper, std::move(suggestedPath), parent) {}
 
 PreviewDialog::PreviewDialog(Document document, catalogue::Paper paper, QString suggestedPath, QWidget* parent)

@@ -24,15 +24,15 @@ QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 } // namespace
 
-BrickMaker::BrickMaker(const SheetContent& sheet, const Lettering& lettering, double width)
+BrickMaker::BrickMaker(const quoting::SheetContent& sheet, const Lettering& lettering, double width)
     : m_sheet(sheet)
     , m_lettering(lettering)
     , m_width(width)
     , m_columns(measure()) {}
 
 BrickMaker::Columns BrickMaker::measure() const {
-    double pieces = m_lettering.width(Face::Fine, QStringLiteral("Pieces"));
-    double each = m_lettering.width(Face::Fine, QStringLiteral("Each"));
+    double pieces = m_lettering.width(Face::Fine, text(m_sheet.labels.pieces));
+    double each = m_lettering.width(Face::Fine, text(m_sheet.labels.each));
     double amount = m_lettering.width(Face::Strong, text(m_sheet.together.text));
     std::size_t stones = 0;
     const auto widen = [&](double& column, const std::string& figures) {
@@ -94,10 +94,6 @@ Brick BrickMaker::letterhead() const {
     double right = 4;
     writeRight(brick, m_width, right, Face::Title, kInk, text(m_sheet.title));
     right += m_lettering.leading(Face::Title) + 2;
-    if (!m_sheet.version.empty()) {
-        writeRight(brick, m_width, right, Face::Small, kMutedInk, text(m_sheet.version));
-        right += m_lettering.leading(Face::Small);
-    }
     if (!m_sheet.demo.empty()) {
         writeRight(brick, m_width, right, Face::SmallStrong, kJewel, text(m_sheet.demo));
         right += m_lettering.leading(Face::SmallStrong);
@@ -112,16 +108,16 @@ Brick BrickMaker::addressee() const {
     brick.gap = 12;
     const double half = m_width * 0.56;
     double left = 0;
-    if (!m_sheet.customerName.empty()) {
-        write(brick, 0, 0, Face::Fine, kMutedInk, QStringLiteral("For"));
-        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk, text(m_sheet.customerName),
+    if (!m_sheet.customer.name.empty()) {
+        write(brick, 0, 0, Face::Fine, kMutedInk, text(m_sheet.labels.customer));
+        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk, text(m_sheet.customer.name),
                          half, 3);
         int lines = 0;
-        for (const auto& line : m_sheet.customerLines)
+        for (const auto& line : m_sheet.customer.lines)
             if (++lines <= kMostAddressLines)
                 left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
     }
-    double right = m_sheet.customerName.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
+    double right = m_sheet.customer.name.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
     for (const auto& fact : m_sheet.facts) {
         write(brick, m_width * 0.69, right, Face::Small, kMutedInk, text(fact.label));
         figuresRight(brick, m_width, right, Face::Small, kInk, text(fact.value));
@@ -136,16 +132,16 @@ Brick BrickMaker::tableHead() const {
     brick.gap = 18;
     brick.keepWithNext = true;
     const auto& at = m_columns;
-    writeRight(brick, at.piecesRight, 0, Face::Fine, kMutedInk, QStringLiteral("Pieces"));
-    write(brick, at.title, 0, Face::Fine, kMutedInk, QStringLiteral("What"));
-    writeRight(brick, at.eachRight, 0, Face::Fine, kMutedInk, QStringLiteral("Each"));
-    writeRight(brick, m_width, 0, Face::Fine, kMutedInk, QStringLiteral("Amount"));
+    writeRight(brick, at.piecesRight, 0, Face::Fine, kMutedInk, text(m_sheet.labels.pieces));
+    write(brick, at.title, 0, Face::Fine, kMutedInk, text(m_sheet.labels.what));
+    writeRight(brick, at.eachRight, 0, Face::Fine, kMutedInk, text(m_sheet.labels.each));
+    writeRight(brick, m_width, 0, Face::Fine, kMutedInk, text(m_sheet.labels.amount));
     brick.height = m_lettering.leading(Face::Fine) + 4;
     rule(brick, 0, brick.height, m_width);
     return brick;
 }
 
-void BrickMaker::drawStones(Brick& brick, const SheetLine& line, double y) const {
+void BrickMaker::drawStones(Brick& brick, const quoting::SheetLine& line, double y) const {
     const auto shown = std::min(line.stones.size(), kMostStones);
     for (std::size_t i = 0; i < shown; ++i)
         brick.parts.stones.push_back({{m_columns.stones + kStoneRadius + kStoneStep * static_cast<double>(i), y},
@@ -153,7 +149,7 @@ void BrickMaker::drawStones(Brick& brick, const SheetLine& line, double y) const
                                       QColor::fromRgb(line.stones[i].rgb)});
 }
 
-Brick BrickMaker::lineBrick(const SheetLine& line) const {
+Brick BrickMaker::lineBrick(const quoting::SheetLine& line) const {
     Brick brick;
     brick.gap = 8;
     brick.isAmount = true;
@@ -171,7 +167,7 @@ Brick BrickMaker::lineBrick(const SheetLine& line) const {
     return brick;
 }
 
-Brick BrickMaker::rowBrick(const SheetRow& row, Face face, const QColor& colour) const {
+Brick BrickMaker::rowBrick(const quoting::SheetRow& row, Face face, const QColor& colour) const {
     Brick brick;
     brick.isAmount = true;
     brick.needsBroughtForward = true;
@@ -184,7 +180,7 @@ Brick BrickMaker::rowBrick(const SheetRow& row, Face face, const QColor& colour)
     return brick;
 }
 
-void BrickMaker::addLine(std::vector<Brick>& bricks, const SheetLine& line, bool isFirst) const {
+void BrickMaker::addLine(std::vector<Brick>& bricks, const quoting::SheetLine& line, bool isFirst) const {
     bricks.push_back(lineBrick(line));
     if (!isFirst) rule(bricks.back(), m_columns.title, -4, m_width - m_columns.title);
     for (const auto& extra : line.extras) {
@@ -213,14 +209,14 @@ double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const
 }
 
 double BrickMaker::grandTotalLeft() const {
-    const double labels = m_lettering.width(Face::Title, QStringLiteral("To pay")) + 6 +
+    const double labels = m_lettering.width(Face::Title, text(m_sheet.labels.toPay)) + 6 +
                           m_lettering.width(Face::Small, text(m_sheet.currency));
     const double amount = m_lettering.width(Face::Total, text(m_sheet.toPay.text));
     return std::clamp(m_width - amount - kColumnGap - labels, 0.0, m_width * kTotalsLeft);
 }
 
 double BrickMaker::grandTotal(Brick& brick, double y) const {
-    const QString label = QStringLiteral("To pay");
+    const QString label = text(m_sheet.labels.toPay);
     const double left = grandTotalLeft();
     figuresRight(brick, m_width, y, Face::Total, kInk, text(m_sheet.toPay.text));
     // On the baseline of the large figure.
@@ -239,13 +235,14 @@ Brick BrickMaker::totals() const {
     brick.needsBroughtForward = true;
     rule(brick, 0, 0, m_width);
     double y = 10;
-    if (m_sheet.showsTogether) y = totalsRow(brick, y, QStringLiteral("Together"), {}, text(m_sheet.together.text));
+    if (m_sheet.showsTogether) y = totalsRow(brick, y, text(m_sheet.labels.together), {}, text(m_sheet.together.text));
     if (m_sheet.tax)
-        y = totalsRow(brick, y, text(m_sheet.tax->label), text(m_sheet.tax->note), text(m_sheet.tax->amount.text));
+        y = totalsRow(brick, y, text(quoting::taxLabel(m_sheet)), text(quoting::taxNote(m_sheet)),
+                      text(m_sheet.tax->amount.text));
     y = grandTotal(brick, y + 6) + 6;
     if (m_sheet.deposit) {
-        y = totalsRow(brick, y, QStringLiteral("Deposit to start"), {}, text(m_sheet.deposit->text));
-        y = totalsRow(brick, y, QStringLiteral("On collection"), {}, text(m_sheet.balance.text));
+        y = totalsRow(brick, y, text(m_sheet.labels.deposit), {}, text(m_sheet.deposit->text));
+        y = totalsRow(brick, y, text(m_sheet.labels.balance), {}, text(m_sheet.balance.text));
     }
     brick.height = y;
     return brick;
@@ -254,7 +251,7 @@ Brick BrickMaker::totals() const {
 bool BrickMaker::placeTermsBeside(Brick& totals) const {
     if (grandTotalLeft() < m_width * kTotalsLeft) return false;
     Brick terms;
-    write(terms, 0, 10, Face::SmallStrong, kInk, QStringLiteral("Terms"));
+    write(terms, 0, 10, Face::SmallStrong, kInk, text(m_sheet.labels.terms));
     double y = 10 + m_lettering.leading(Face::SmallStrong) + 2;
     for (const auto& line : m_sheet.terms)
         y = paragraph(terms, 0, y, Face::Small, kMutedInk, text(line), m_width * kTotalsLeft - 2 * kColumnGap, 12) + 2;
@@ -280,7 +277,7 @@ Brick BrickMaker::ladderHead(std::span<const LadderColumn> columns, double cell)
     brick.keepWithNext = true;
     rule(brick, 0, 0, m_width);
     double y = 10;
-    write(brick, 0, y, Face::SmallStrong, kInk, QStringLiteral("More or fewer"));
+    write(brick, 0, y, Face::SmallStrong, kInk, text(m_sheet.labels.ladders));
     double right = kLadderNames;
     for (const auto& column : columns)
         figuresRight(brick, (right += cell) - kCellPadding, y, Face::Small, kMutedInk, column.pieces);
@@ -289,7 +286,8 @@ Brick BrickMaker::ladderHead(std::span<const LadderColumn> columns, double cell)
     return brick;
 }
 
-Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const {
+Brick BrickMaker::ladderRow(const quoting::SheetLadder& ladder, std::span<const LadderColumn> columns,
+                            double cell) const {
     Brick brick;
     brick.gap = 2;
     brick.height = m_lettering.leading(Face::Body) + 2;
@@ -297,7 +295,7 @@ Brick BrickMaker::ladderRow(const SheetLadder& ladder, std::span<const LadderCol
     double right = kLadderNames;
     for (const auto& column : columns) {
         right += cell;
-        const auto step = std::ranges::find(ladder.steps, column.quantity, &LadderStep::quantity);
+        const auto step = std::ranges::find(ladder.steps, column.quantity, &quoting::LadderStep::quantity);
         if (step == ladder.steps.end()) continue;
         if (step->isOrdered) brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
         figuresRight(brick, right - kCellPadding, 1, step->isOrdered ? Face::Strong : Face::Body, kInk,
@@ -348,16 +346,17 @@ void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, co
 Brick BrickMaker::pageHead() const {
     Brick brick;
     const double third = m_width * 0.44;
-    const auto one = [&](Face face, const std::string& words, double width) {
-        const auto lines = m_lettering.wrap(face, text(words), width, 1);
+    const auto one = [&](Face face, const QString& words, double width) {
+        const auto lines = m_lettering.wrap(face, words, width, 1);
         return lines.isEmpty() ? QString() : lines.front();
     };
-    const QString shop = one(Face::SmallStrong, m_sheet.shopName, third);
+    const QString shop = one(Face::SmallStrong, text(m_sheet.shopName), third);
     write(brick, 0, 0, Face::SmallStrong, kInk, shop);
-    if (!m_sheet.customerName.empty()) {
+    if (!m_sheet.customer.name.empty()) {
         const double x = m_lettering.width(Face::SmallStrong, shop) + 12;
         const double room = m_width * 0.74 - x;
-        write(brick, x, 0, Face::Small, kMutedInk, one(Face::Small, "for " + m_sheet.customerName, room));
+        const auto words = text(m_sheet.labels.customerAgain).arg(text(m_sheet.customer.name));
+        write(brick, x, 0, Face::Small, kMutedInk, one(Face::Small, words, room));
     }
     writeRight(brick, m_width, 0, Face::SmallStrong, kInk, text(m_sheet.title));
     brick.height = m_lettering.leading(Face::Small) + 6;
@@ -368,15 +367,12 @@ Brick BrickMaker::pageHead() const {
 Brick BrickMaker::pageFoot(int page, int pages) const {
     Brick brick;
     rule(brick, 0, 0, m_width);
-    std::string left = m_sheet.title;
-    if (!m_sheet.version.empty()) left += " · " + m_sheet.version;
-    if (!m_sheet.code.empty()) left += " · " + m_sheet.code;
-    write(brick, 0, 6, Face::Fine, kMutedInk, text(left));
+    write(brick, 0, 6, Face::Fine, kMutedInk, text(m_sheet.title));
     if (!m_sheet.demo.empty()) {
         const double width = m_lettering.width(Face::Fine, text(m_sheet.demo));
         write(brick, (m_width - width) / 2, 6, Face::Fine, kMutedInk, text(m_sheet.demo));
     }
-    writeRight(brick, m_width, 6, Face::Fine, kMutedInk, QStringLiteral("Page %1 of %2").arg(page).arg(pages));
+    writeRight(brick, m_width, 6, Face::Fine, kMutedInk, text(m_sheet.labels.page).arg(page).arg(pages));
     brick.height = 6 + m_lettering.leading(Face::Fine);
     return brick;
 }
@@ -395,8 +391,8 @@ std::vector<Brick> BrickMaker::all() const {
     const bool termsBeside = !m_sheet.terms.empty() && placeTermsBeside(sums);
     bricks.push_back(std::move(sums));
     addLadders(bricks);
-    if (!termsBeside) addNotes(bricks, QStringLiteral("Terms"), m_sheet.terms, Face::Small);
-    addNotes(bricks, QStringLiteral("Care and safety"), m_sheet.care, Face::Fine);
+    if (!termsBeside) addNotes(bricks, text(m_sheet.labels.terms), m_sheet.terms, Face::Small);
+    addNotes(bricks, text(m_sheet.labels.care), m_sheet.care, Face::Fine);
     return bricks;
 }
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/paper/lettering.h"
-#include "app/paper/sheet_content.h"
 #include "app/paper/sheet_layout.h"
+#include "core/quoting/sheet_content.h"
 
 #include <QString>
 
@@ -26,7 +26,7 @@ struct Brick {
 /// Makes the bricks of a sheet for a column of text of the given width, in points.
 class BrickMaker {
   public:
-    BrickMaker(const SheetContent& sheet, const Lettering& lettering, double width);
+    BrickMaker(const quoting::SheetContent& sheet, const Lettering& lettering, double width);
 
     /// From the letterhead to the last note, in order.
     std::vector<Brick> all() const;
@@ -62,10 +62,10 @@ class BrickMaker {
 
     Brick letterhead() const;
     Brick addressee() const;
-    void addLine(std::vector<Brick>& bricks, const SheetLine& line, bool isFirst) const;
-    Brick lineBrick(const SheetLine& line) const;
-    void drawStones(Brick& brick, const SheetLine& line, double y) const;
-    Brick rowBrick(const SheetRow& row, Face face, const QColor& colour) const;
+    void addLine(std::vector<Brick>& bricks, const quoting::SheetLine& line, bool isFirst) const;
+    Brick lineBrick(const quoting::SheetLine& line) const;
+    void drawStones(Brick& brick, const quoting::SheetLine& line, double y) const;
+    Brick rowBrick(const quoting::SheetRow& row, Face face, const QColor& colour) const;
     Brick totals() const;
     /// The terms in the free space left of the totals; false when there is not enough of it.
     bool placeTermsBeside(Brick& totals) const;
@@ -80,15 +80,12 @@ class BrickMaker {
 
     std::vector<LadderColumn> ladderColumns() const;
     Brick ladderHead(std::span<const LadderColumn> columns, double cell) const;
-    Brick ladderRow(const SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const;
+    Brick ladderRow(const quoting::SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const;
     void addLadders(std::vector<Brick>& bricks) const;
-    std::vector<units::Count> ladderQuantities() const;
-    Brick ladderHead(std::span<const units::Count> quantities, double cell) const;
-    Brick ladderRow(const SheetLadder& ladder, std::span<const units::Count> quantities, double cell) const;
     void addNotes(std::vector<Brick>& bricks, const QString& heading, const std::vector<std::string>& notes,
                   Face face) const;
 
-    const SheetContent& m_sheet;
+    const quoting::SheetContent& m_sheet;
     const Lettering& m_lettering;
     double m_width;
     Columns m_columns;

@@ -16,8 +16,9 @@ constexpr double kFootAbove = 44; ///< from the page's lower edge to the top of 
 
 class Pages {
   public:
-    Pages(const SheetContent& sheet, catalogue::Paper paper, const Lettering& lettering)
+    Pages(const quoting::SheetContent& sheet, catalogue::Paper paper, const Lettering& lettering)
         : m_size(pageSize(paper))
+        , m_labels(sheet.labels)
         , m_maker(sheet, lettering, m_size.width() - 2 * kSideMargin)
         , m_carriedHeight(needOf(m_maker.carried({}, {}))) {}
 
@@ -32,6 +33,7 @@ class Pages {
     void breakPage(const Brick* above, const Brick& next);
 
     QSizeF m_size;
+    const quoting::SheetLabels& m_labels;
     BrickMaker m_maker;
     double m_carriedHeight;
     std::vector<Brick> m_bricks;
@@ -83,14 +85,14 @@ void Pages::put(const Brick& brick) {
 
 void Pages::breakPage(const Brick* above, const Brick& next) {
     const bool carries = above && above->isAmount && next.needsBroughtForward;
-    if (carries) put(m_maker.carried(QStringLiteral("Carried forward"), above->running));
+    if (carries) put(m_maker.carried(QString::fromStdString(m_labels.carriedForward), above->running));
     m_pages.emplace_back();
     m_head = 0;
     m_y = kTopMargin;
     put(m_maker.pageHead());
     if (carries) {
         put(m_maker.tableHead());
-        auto brought = m_maker.carried(QStringLiteral("Brought forward"), above->running);
+        auto brought = m_maker.carried(QString::fromStdString(m_labels.broughtForward), above->running);
         brought.parts.rules.clear();
         brought.gap = 0;
         put(brought);
@@ -124,7 +126,7 @@ QSizeF pageSize(catalogue::Paper paper) {
     return paper == catalogue::Paper::Letter ? QSizeF(612, 792) : QSizeF(595, 842);
 }
 
-std::vector<PlacedPage> layOut(const SheetContent& sheet, catalogue::Paper paper, const Lettering& lettering) {
+std::vector<PlacedPage> layOut(const quoting::SheetContent& sheet, catalogue::Paper paper, const Lettering& lettering) {
     return Pages(sheet, paper, lettering).lay();
 }
 

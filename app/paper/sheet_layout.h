@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/paper/lettering.h"
-#include "app/paper/sheet_content.h"
 #include "core/catalogue/shop.h"
+#include "core/quoting/sheet_content.h"
 
 #include <QColor>
 #include <QPointF>
@@ -74,6 +74,6 @@ QSizeF pageSize(catalogue::Paper paper);
 /// Lays the sheet out. At least one page. A line is kept together with its extras where that fits a page; where a page
 /// ends among the amounts, its foot says what is carried forward and the next page's head brings it forward. The
 /// totals stay together.
-std::vector<PlacedPage> layOut(const SheetContent& sheet, catalogue::Paper paper, const Lettering& lettering);
+std::vector<PlacedPage> layOut(const quoting::SheetContent& sheet, catalogue::Paper paper, const Lettering& lettering);
 
 } // namespace sp::paper

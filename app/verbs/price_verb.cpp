@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
+#include "app/words/sheet_words.h"
 #include "core/pricing/ladder.h"
+#include "core/quoting/sheet_maker.h"
 #include "core/units/apportion.h"
 
 #include <fmt/format.h>
@@ -88,6 +90,7 @@ struct Priced {
     pricing::PricedOrder priced;
     costing::CostTree cost; ///< of the order's only line
     std::vector<pricing::LadderPrice> ladder;
+    quoting::SheetContent sheet; ///< what the customer reads
 };
 
 base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
@@ -109,6 +112,7 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     auto ladder = pricing::ladderFor(out.order, 0, out.book, exempt, fits);
     if (!ladder) return fail(ladder.error());
     out.ladder = std::move(*ladder);
+    out.sheet = quoting::contentOf({{}, out.order, out.book, out.priced, {}, {}, words::SheetWords()});
     return out;
 }
 
@@ -119,16 +123,10 @@ struct Row {
 
 /// What makes up the subtotal, in the order it is charged.
 std::vector<Row> rowsOf(const Priced& priced) {
-    const auto& line = priced.priced.lines.front();
-    const auto& ordered = priced.order.lines.front();
-    std::vector<Row> rows{{fmt::format("{} × {}", units::formatCount(ordered.quantity), ordered.title), line.goods}};
-    for (const auto& size : line.sizes)
-        rows.push_back({fmt::format("{} × {}", units::formatCount(size.count), size.size), size.amount});
-    if (!line.setUp.isZero()) rows.push_back({"Art and set-up", line.setUp});
-    if (!priced.priced.rush.isZero())
-        rows.push_back({fmt::format("Rush, {} %", units::formatRate(priced.priced.rushRate)), priced.priced.rush});
-    if (!priced.priced.discount.isZero()) rows.push_back({"Discount", -priced.priced.discount});
-    if (!priced.priced.topUp.isZero()) rows.push_back({"Up to the minimum order", priced.priced.topUp});
+    const auto& line = priced.sheet.lines.front();
+    std::vector<Row> rows{{fmt::format("{} × {}", line.pieces, line.title), line.amount.value}};
+    for (const auto& extra : line.extras) rows.push_back({extra.label, extra.amount.value});
+    for (const auto& row : priced.sheet.adjustments) rows.push_back({row.label, row.amount.value});
     return rows;
 }
 
@@ -180,16 +178,18 @@ std::string priceText(const Priced& priced) {
     std::string text = "What it costs the shop\n";
     addTree(text, priced.cost, units::toMinor(priced.cost.amount.exact(), currency), currency, 1);
     text += "\nWhat the customer pays, " + currency.code() + "\n";
-    const auto row = [&](std::string_view label, Money amount) {
-        text += fmt::format("  {:<28}{:>12}\n", label, units::formatMoney(amount, currency));
-    };
-    row("One piece", line.each);
-    for (const auto& charge : rowsOf(priced)) row(charge.label, charge.amount);
-    row("Together", priced.priced.subtotal);
-    row(priced.priced.taxIncluded ? "Tax, included" : "Tax", priced.priced.tax);
-    row("To pay", priced.priced.total);
-    row("Deposit to start", priced.priced.deposit);
-    row("On collection", priced.priced.balance);
+    const auto& labels = priced.sheet.labels;
+    std::vector<Row> rows{{"One piece", line.each}};
+    for (const auto& charge : rowsOf(priced)) rows.push_back(charge);
+    rows.push_back({labels.together, priced.priced.subtotal});
+    rows.push_back({priced.priced.taxIncluded ? "Tax, included" : "Tax", priced.priced.tax});
+    rows.push_back({labels.toPay, priced.priced.total});
+    rows.push_back({labels.deposit, priced.priced.deposit});
+    rows.push_back({labels.balance, priced.priced.balance});
+    std::size_t widest = 28;
+    for (const auto& row : rows) widest = std::max(widest, row.label.size());
+    for (const auto& row : rows)
+        text += fmt::format("  {:<{}}{:>12}\n", row.label, widest, units::formatMoney(row.amount, currency));
     const auto percent = [](const std::optional<units::Rate>& rate) {
         return rate ? fmt::format("{:.1f} %", static_cast<double>(rate->ppm()) / 10'000) : std::string("none");
     };

@@ -4,8 +4,9 @@
 // rewrites the texts.
 #include "tests/db/kept_book.h"
 
-#include "app/paper/sheet_content.h"
+#include "app/words/sheet_words.h"
 #include "core/pricing/price_order.h"
+#include "core/quoting/sheet_maker.h"
 #include "core/units/text.h"
 
 #include <fmt/format.h>
@@ -76,7 +77,7 @@ std::string listed(db::Book& book) {
 }
 
 /// What the customer reads, in the order of reading.
-std::string printed(const paper::SheetContent& sheet) {
+std::string printed(const quoting::SheetContent& sheet) {
     std::string text;
     const auto say = [&](std::string_view what, const std::string& value) {
         if (!value.empty()) text += fmt::format("  {}: {}\n", what, value);
@@ -87,11 +88,10 @@ std::string printed(const paper::SheetContent& sheet) {
     say("shop", sheet.shopName);
     sayAll("shop", sheet.shopLines);
     say("title", sheet.title);
-    say("version", sheet.version);
     say("demo", sheet.demo);
     for (const auto& fact : sheet.facts) say("fact", fact.label + " " + fact.value);
-    say("customer", sheet.customerName);
-    sayAll("customer", sheet.customerLines);
+    say("customer", sheet.customer.name);
+    sayAll("customer", sheet.customer.lines);
     say("currency", sheet.currency);
     for (const auto& line : sheet.lines) {
         say("line", fmt::format("{} | {} | {} | {} | {}", line.pieces, line.title, line.each, line.amount.text,
@@ -103,7 +103,8 @@ std::string printed(const paper::SheetContent& sheet) {
     }
     for (const auto& row : sheet.adjustments) say("then", row.label + " | " + row.amount.text);
     if (sheet.showsTogether) say("together", sheet.together.text);
-    if (sheet.tax) say("tax", sheet.tax->label + " | " + sheet.tax->amount.text + " | " + sheet.tax->note);
+    if (sheet.tax)
+        say("tax", quoting::taxLabel(sheet) + " | " + sheet.tax->amount.text + " | " + quoting::taxNote(sheet));
     say("tax", sheet.taxIncluded);
     say("to pay", sheet.toPay.text);
     if (sheet.deposit) say("deposit", sheet.deposit->text + ", then " + sheet.balance.text);
@@ -116,7 +117,6 @@ std::string printed(const paper::SheetContent& sheet) {
     say("ladder", sheet.ladderNote);
     sayAll("terms", sheet.terms);
     sayAll("care", sheet.care);
-    say("code", sheet.code);
     return text;
 }
 
@@ -139,11 +139,12 @@ std::string sheetOf(const db::Quote& quote, const pricing::PricedOrder& priced) 
     layout::FitMemo fits;
     const auto& inputs = quote.frozen.value();
     std::vector<std::vector<pricing::LadderPrice>> ladders;
-    if (quote.order.lines.size() <= paper::kMostLadders)
+    if (quote.order.lines.size() <= quoting::kMaxLadders)
         for (std::size_t i = 0; i < quote.order.lines.size(); ++i)
             ladders.push_back(got(
                 pricing::ladderFor(quote.order, i, inputs, priced.taxStanding == pricing::TaxStanding::Exempt, fits)));
-    return printed(paper::contentOf({quote.number, 1, quote.order, inputs, priced, ladders, quote.validUntil, {}, {}}));
+    return printed(quoting::contentOf(
+        {quote.number, quote.order, inputs, priced, ladders, quote.validUntil, words::SheetWords()}));
 }
 
 /// The text kept beside the book under that name.

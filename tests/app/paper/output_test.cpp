@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/output.h"
 
-#include "order_maker.h"
 #include "pdf_reader.h"
+#include "printed_sale.h"
 
 #include <QFile>
 #include <QPrinter>
@@ -39,7 +39,7 @@ class Pdf : public testing::Test {
     QString at(const char* name) const { return m_folder.filePath(QString::fromUtf8(name)); }
 
     QTemporaryDir m_folder;
-    SheetContent m_sheet = test::studioSale().sheet();
+    quoting::SheetContent m_sheet = test::sheetOf(test::studioSale());
 };
 
 /// While it lives this process can write no file beyond `bytes`: a disk that runs full.
@@ -74,7 +74,7 @@ TEST_F(Pdf, isOfTheBooksPaper) {
 TEST_F(Pdf, textCanBeSelected) {
     auto sale = test::shortSale();
     sale.order.lines[0].title = "Étoile für Zoë, 3½ à l’œil";
-    ASSERT_TRUE(writePdf(sale.sheet(), Paper::Letter, at("sheet.pdf")));
+    ASSERT_TRUE(writePdf(test::sheetOf(sale), Paper::Letter, at("sheet.pdf")));
     const auto words = test::wordsOf(at("sheet.pdf"));
     EXPECT_TRUE(words.contains(QString::fromUtf8("Étoile für Zoë, 3½ à l’œil"))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("166.80"))) << words.toStdString();
@@ -84,12 +84,12 @@ TEST_F(Pdf, takesNamesInAnyScript) {
     auto sale = test::shortSale();
     sale.order.lines[0].title = "שלום 🌟 مصباح 灯籠";
     sale.book.shop.letterhead.name = "ของขวัญ";
-    ASSERT_TRUE(writePdf(sale.sheet(), Paper::A4, at("scripts.pdf")));
+    ASSERT_TRUE(writePdf(test::sheetOf(sale), Paper::A4, at("scripts.pdf")));
     EXPECT_EQ(test::infoOf(at("scripts.pdf"), QStringLiteral("Pages")), QStringLiteral("1"));
 }
 
 TEST_F(Pdf, carriesForwardOnEveryPage) {
-    ASSERT_TRUE(writePdf(test::longSale(1'000).sheet(), Paper::Letter, at("long.pdf")));
+    ASSERT_TRUE(writePdf(test::sheetOf(test::longSale(1'000)), Paper::Letter, at("long.pdf")));
     const auto pages = test::pagesOf(at("long.pdf"));
     ASSERT_GT(pages.size(), 20);
     const auto amountAfter = [](const QString& page, const char* label) {
@@ -185,7 +185,7 @@ TEST_F(Pdf, printsThePagesAskedFor) {
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(at("printed.pdf"));
     printer.setFromTo(2, 3);
-    ASSERT_TRUE(print(drawnOf(documentOf(test::longSale(100).sheet(), Paper::A4)), Paper::A4, printer));
+    ASSERT_TRUE(print(drawnOf(documentOf(test::sheetOf(test::longSale(100)), Paper::A4)), Paper::A4, printer));
     EXPECT_EQ(test::infoOf(at("printed.pdf"), QStringLiteral("Pages")), QStringLiteral("2"));
     EXPECT_TRUE(test::pagesOf(at("printed.pdf")).front().contains(QStringLiteral("Page 2 of")));
 }

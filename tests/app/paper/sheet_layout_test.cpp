@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/sheet_layout.h"
 
-#include "order_maker.h"
+#include "printed_sale.h"
 
 #include <gtest/gtest.h>
 
@@ -40,7 +40,7 @@ std::int64_t micros(const PlacedText& text) {
 
 TEST(SheetLayout, carriesTheRightAmountFromPageToPage) {
     const Lettering lettering;
-    const auto sheet = test::longSale(1'000).sheet();
+    const auto sheet = test::sheetOf(test::longSale(1'000));
     for (const auto paper : {Paper::Letter, Paper::A4}) {
         const auto pages = layOut(sheet, paper, lettering);
         ASSERT_GT(pages.size(), 20u);
@@ -75,7 +75,7 @@ TEST(SheetLayout, keepsEverythingWithinTheMargins) {
     sale.book.shop.letterhead.terms = std::string(20'000, 'x');
     for (const auto paper : {Paper::Letter, Paper::A4}) {
         const auto size = pageSize(paper);
-        for (const auto& page : layOut(sale.sheet(), paper, lettering))
+        for (const auto& page : layOut(test::sheetOf(sale), paper, lettering))
             for (const auto& text : page.texts) {
                 const double width = lettering.width(text.face, text.text);
                 EXPECT_GE(text.baseline.x(), kMargin - 0.5) << text.text.toStdString();
@@ -89,7 +89,7 @@ TEST(SheetLayout, keepsEverythingWithinTheMargins) {
 TEST(SheetLayout, keepsTheTotalsTogether) {
     const Lettering lettering;
     for (int lines = 1; lines < 60; ++lines) {
-        const auto pages = layOut(test::longSale(lines).sheet(), Paper::Letter, lettering);
+        const auto pages = layOut(test::sheetOf(test::longSale(lines)), Paper::Letter, lettering);
         const auto withTotal =
             std::ranges::find_if(pages, [](const PlacedPage& page) { return says(page, QStringLiteral("To pay")); });
         ASSERT_NE(withTotal, pages.end());
@@ -100,14 +100,14 @@ TEST(SheetLayout, keepsTheTotalsTogether) {
 
 TEST(SheetLayout, countsItsPages) {
     const Lettering lettering;
-    const auto pages = layOut(test::longSale(60).sheet(), Paper::A4, lettering);
+    const auto pages = layOut(test::sheetOf(test::longSale(60)), Paper::A4, lettering);
     for (std::size_t i = 0; i < pages.size(); ++i)
         EXPECT_TRUE(says(pages[i], QStringLiteral("Page %1 of %2").arg(i + 1).arg(pages.size())));
 }
 
 TEST(SheetLayout, drawsEveryLinesStones) {
     const Lettering lettering;
-    const auto pages = layOut(test::studioSale().sheet(), Paper::Letter, lettering);
+    const auto pages = layOut(test::sheetOf(test::studioSale()), Paper::Letter, lettering);
     // Two colours, one colour, two colours.
     EXPECT_EQ(pages.front().stones.size(), 5u);
     EXPECT_EQ(pages.front().stones.front().colour, QColor(0x4F, 0xC3, 0xCF));

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/output.h"
 
-#include "order_maker.h"
 #include "pdf_reader.h"
+#include "printed_sale.h"
 #include "tests/support/test_data.h"
 
 #include <QFile>
@@ -19,7 +19,7 @@ using catalogue::Paper;
 
 /// The sheet as a reader finds it line by line. Wide gaps become one bar and empty lines fall away, so that the text is
 /// the same in every font.
-QString textOf(const SheetContent& sheet) {
+QString textOf(const quoting::SheetContent& sheet) {
     const QTemporaryDir folder;
     const auto pdf = folder.filePath(QStringLiteral("sheet.pdf"));
     const auto done = writePdf(sheet, Paper::Letter, pdf);
@@ -62,7 +62,7 @@ class SheetText : public testing::TestWithParam<Golden> {};
 
 /// STONEPENNY_WRITE_GOLDEN=1 rewrites the files.
 TEST_P(SheetText, readsAsItDid) {
-    const auto text = textOf(GetParam().sale().sheet());
+    const auto text = textOf(test::sheetOf(GetParam().sale()));
     QFile file(QString::fromStdString(sp::test::dataFile(std::string("paper/") + GetParam().name + ".txt")));
     if (qEnvironmentVariableIsSet("STONEPENNY_WRITE_GOLDEN")) {
         ASSERT_TRUE(file.open(QIODevice::WriteOnly));
@@ -79,7 +79,7 @@ INSTANTIATE_TEST_SUITE_P(Sheets, SheetText,
 
 TEST(SheetText, saysNothingOfCostAndProfit) {
     const auto sale = test::studioSale();
-    const auto text = textOf(sale.sheet());
+    const auto text = textOf(test::sheetOf(sale));
     for (const auto* word :
          {"cost", "mark-up", "markup", "margin", "profit", "earn", "overhead", "labour", "spoil", "Tollgate"})
         EXPECT_FALSE(text.contains(QLatin1String(word), Qt::CaseInsensitive)) << word;

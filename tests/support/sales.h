@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/paper/sheet_content.h"
-#include "core/layout/fit_memo.h"
+#include "core/quoting/sheet_maker.h"
 
 #include <random>
 #include <string>
 #include <vector>
 
-namespace sp::paper::test {
+namespace sp::test {
 
 /// An order with the book it is priced from. Names and prices are invented.
 struct Sale {
@@ -16,7 +15,8 @@ struct Sale {
     catalogue::Order order;
 
     pricing::PricedOrder priced() const;
-    SheetContent sheet(const std::string& number = "2026-0042") const;
+    /// With the ladders of its lines. An empty number: a draft.
+    quoting::SheetContent sheet(const quoting::SheetWords& words, const std::string& number = "2026-0042") const;
 };
 
 units::Money cents(std::int64_t amount);
@@ -35,4 +35,4 @@ Sale longSale(int lines);
 /// Anything a shop may meet: currency, tax, discount, rush, smallest order, sizes, set-up, number of lines.
 Sale anySale(std::mt19937& random);
 
-} // namespace sp::paper::test
+} // namespace sp::test

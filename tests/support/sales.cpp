@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "order_maker.h"
+#include "tests/support/sales.h"
 
-#include "app/paper/care_notes.h"
+#include "core/layout/fit_memo.h"
 #include "core/pricing/ladder.h"
 
 #include <fmt/format.h>
 
 #include <stdexcept>
 
-namespace sp::paper::test {
+namespace sp::test {
 
 namespace {
 
@@ -53,7 +53,7 @@ catalogue::PriceBook studioBook() {
     auto& shop = book.shop;
     shop.letterhead = {"Heron Street Sparkle", "14 Heron Street\nMillbrook\nbench@heronstreet.example",
                        "Work starts when the deposit is in.\nThe balance is due on collection.",
-                       std::string(kCareNotes)};
+                       "Freshly pressed work is hot.\nKeep the iron off the stones."};
     shop.isDemo = true;
     shop.ladderQuantities = {Count::of(12), Count::of(48), Count::of(96)};
     shop.rates.labourPerHour = cents(2'400);
@@ -99,22 +99,15 @@ pricing::PricedOrder Sale::priced() const {
     return std::move(*priced);
 }
 
-SheetContent Sale::sheet(const std::string& number) const {
+quoting::SheetContent Sale::sheet(const quoting::SheetWords& words, const std::string& number) const {
     layout::FitMemo fits;
     std::vector<std::vector<pricing::LadderPrice>> ladders;
-    if (order.lines.size() <= kMostLadders)
+    if (order.lines.size() <= quoting::kMaxLadders)
         for (std::size_t i = 0; i < order.lines.size(); ++i)
             ladders.push_back(*pricing::ladderFor(order, i, book, false, fits));
     const auto priced = this->priced();
-    return contentOf({number,
-                      1,
-                      order,
-                      book,
-                      priced,
-                      ladders,
-                      order.quotedOn.plusDays(book.shop.rules.validDays),
-                      number.empty() ? "" : "7F3A-22C1",
-                      {}});
+    return quoting::contentOf(
+        {number, order, book, priced, ladders, order.quotedOn.plusDays(book.shop.rules.validDays), words});
 }
 
 Sale studioSale() {
@@ -190,4 +183,4 @@ Sale anySale(std::mt19937& random) {
     return sale;
 }
 
-} // namespace sp::paper::test
+} // namespace sp::test

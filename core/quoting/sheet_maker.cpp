@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "app/paper/sheet_content.h"
+#include "core/quoting/sheet_maker.h"
 
 #include "core/base/ensure.h"
-#include "core/pricing/rounding.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <array>
-#include <chrono>
 #include <string_view>
 
-namespace sp::paper {
+namespace sp::quoting {
 
 namespace {
 
@@ -37,6 +33,8 @@ class Writer {
   public:
     explicit Writer(const SheetInput& input)
         : m_input(input)
+        , m_words(input.words)
+        , m_numbers(input.words.numbers())
         , m_shop(input.book.shop) {}
 
     SheetContent write();
@@ -44,8 +42,8 @@ class Writer {
   private:
     std::string money(Money amount) const;
     SheetAmount amount(Money value) const { return {value, money(value)}; }
-    std::string percent(units::Rate rate) const { return units::formatRate(rate, m_input.words.numbers) + " %"; }
-    std::string count(units::Count n) const { return units::formatCount(n, m_input.words.numbers); }
+    std::string percent(units::Rate rate) const { return units::formatRate(rate, m_numbers) + " %"; }
+    std::string count(units::Count n) const { return units::formatCount(n, m_numbers); }
 
     /// Adds a row to the column of amounts.
     SheetRow row(std::string label, Money value);
@@ -57,18 +55,20 @@ class Writer {
     std::string noteOf(const catalogue::OrderLine& line) const;
     void writeAdjustments(SheetContent& sheet);
     void writeTotals(SheetContent& sheet) const;
+    void writeExemption(SheetContent& sheet) const;
     void writeTax(SheetContent& sheet) const;
-    std::string certificateWords() const;
     void writeLadders(SheetContent& sheet) const;
 
     const SheetInput& m_input;
+    const SheetWords& m_words;
+    units::NumberStyle m_numbers;
     const catalogue::Shop& m_shop;
     Money m_running;
 };
 
 std::string Writer::money(Money amount) const {
     if (amount.isNegative()) return fmt::format("{}{}", kMinus, money(-amount));
-    return units::formatMoney(amount, m_shop.currency, m_input.words.numbers);
+    return units::formatMoney(amount, m_shop.currency, m_numbers);
 }
 
 SheetRow Writer::row(std::string label, Money value) {
@@ -77,23 +77,23 @@ SheetRow Writer::row(std::string label, Money value) {
 }
 
 void Writer::writeHead(SheetContent& sheet) const {
-    const auto& words = m_input.words;
+    sheet.language = m_words.language();
+    sheet.labels = m_words.labels();
     sheet.shopName = m_shop.letterhead.name;
     sheet.shopLines = linesOf(m_shop.letterhead.lines);
-    sheet.title = m_input.number.empty() ? "Draft" : "Quote " + m_input.number;
-    if (m_input.version > 1) sheet.version = fmt::format("Version {}", m_input.version);
-    if (m_shop.isDemo) sheet.demo = "Demo: invented names and prices";
-    sheet.facts.push_back({"Quoted", words.date(m_input.order.quotedOn)});
-    if (m_input.validUntil) sheet.facts.push_back({"Valid until", words.date(*m_input.validUntil)});
-    if (m_input.order.wantedBy) sheet.facts.push_back({"Wanted by", words.weekday(*m_input.order.wantedBy)});
+    sheet.title = m_input.number.empty() ? m_words.draft() : m_words.quote(m_input.number);
+    if (m_shop.isDemo) sheet.demo = m_words.demo();
+    sheet.facts.push_back({m_words.quotedOn(), m_words.date(m_input.order.quotedOn)});
+    if (m_input.validUntil) sheet.facts.push_back({m_words.validUntil(), m_words.date(*m_input.validUntil)});
+    if (m_input.order.wantedBy)
+        sheet.facts.push_back({m_words.wantedBy(), m_words.weekdayDate(*m_input.order.wantedBy)});
     if (const auto& customer = m_input.book.customer) {
-        sheet.customerName = customer->name;
-        sheet.customerLines = linesOf(customer->contact);
+        sheet.customer.name = customer->name;
+        sheet.customer.lines = linesOf(customer->contact);
     }
     sheet.currency = m_shop.currency.code();
     sheet.terms = linesOf(m_shop.letterhead.terms);
     sheet.care = linesOf(m_shop.letterhead.care);
-    sheet.code = m_input.code;
 }
 
 std::vector<StoneColour> Writer::coloursOf(const catalogue::OrderLine& line) const {
@@ -107,12 +107,12 @@ std::vector<StoneColour> Writer::coloursOf(const catalogue::OrderLine& line) con
 std::string Writer::detailOf(const catalogue::OrderLine& line) const {
     std::string what;
     if (line.customersGarment)
-        what = "On your own garment";
+        what = m_words.ownGarment();
     else if (const auto* onto = m_input.book.find(line.onto))
         what = onto->material.name;
     if (!line.width.isZero() && !line.height.isZero()) {
         const auto side = [&](units::Length length) {
-            return units::formatLength(length, m_shop.lengthUnit, m_input.words.numbers);
+            return units::formatLength(length, m_shop.lengthUnit, m_numbers);
         };
         what += fmt::format("{}{} × {} {}", what.empty() ? "" : ", ", side(line.width), side(line.height),
                             units::nameOf(m_shop.lengthUnit));
@@ -125,9 +125,9 @@ std::string Writer::detailOf(const catalogue::OrderLine& line) const {
 
 std::string Writer::noteOf(const catalogue::OrderLine& line) const {
     std::string note;
-    if (line.templatesOnWall) note = "Templates on the wall: no set-up charged";
+    if (line.templatesOnWall) note = m_words.templatesOnWall();
     const bool isTaxed = !m_shop.rules.tax.rate.isZero() && m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
-    if (isTaxed && !line.taxable) note += fmt::format("{}No {}", note.empty() ? "" : " · ", m_shop.rules.tax.name);
+    if (isTaxed && !line.taxable) note += (note.empty() ? "" : " · ") + m_words.untaxed(m_shop.rules.tax.name);
     return note;
 }
 
@@ -142,9 +142,8 @@ SheetLine Writer::line(const catalogue::OrderLine& ordered, const pricing::Price
     line.amount = amount(priced.goods);
     line.running = amount(m_running);
     for (const auto& size : priced.sizes)
-        line.extras.push_back(
-            row(fmt::format("{} at {}, + {}", count(size.count), size.size, money(size.each)), size.amount));
-    if (!priced.setUp.isZero()) line.extras.push_back(row("Art and set-up", priced.setUp));
+        line.extras.push_back(row(m_words.sizeExtra(count(size.count), size.size, money(size.each)), size.amount));
+    if (!priced.setUp.isZero()) line.extras.push_back(row(m_words.setUp(), priced.setUp));
     line.note = noteOf(ordered);
     return line;
 }
@@ -154,46 +153,39 @@ void Writer::writeAdjustments(SheetContent& sheet) {
     const auto& order = m_input.order;
     auto& rows = sheet.adjustments;
     if (!priced.rush.isZero() && order.wantedBy)
-        rows.push_back(row(
-            fmt::format("Rush, wanted by {} ({})", m_input.words.weekday(*order.wantedBy), percent(priced.rushRate)),
-            priced.rush));
+        rows.push_back(row(m_words.rush(*order.wantedBy, percent(priced.rushRate)), priced.rush));
     if (!priced.discount.isZero())
-        rows.push_back(row(order.discount.share ? fmt::format("Discount ({})", percent(*order.discount.share))
-                                                : std::string("Discount"),
+        rows.push_back(row(m_words.discount(order.discount.share ? percent(*order.discount.share) : std::string()),
                            -priced.discount));
-    if (!priced.topUp.isZero())
-        rows.push_back(row(fmt::format("Up to our smallest order, {}", money(priced.subtotal)), priced.topUp));
+    if (!priced.topUp.isZero()) rows.push_back(row(m_words.topUp(money(priced.subtotal)), priced.topUp));
 }
 
-std::string Writer::certificateWords() const {
+void Writer::writeExemption(SheetContent& sheet) const {
     const auto& certificate = *m_input.book.customer->certificate;
-    std::string words = "certificate " + certificate.number;
-    if (!certificate.place.empty()) words += ", " + certificate.place;
-    return words;
+    sheet.customer.exemption = m_words.certificate(certificate.number, certificate.place);
+    sheet.customer.exemptionDates =
+        m_words.certificateDates(m_words.date(certificate.issuedOn),
+                                 certificate.expiresOn ? m_words.date(*certificate.expiresOn) : std::string());
+    sheet.tax = SheetTax{m_words.taxExempt(m_shop.rules.tax.name), {}, amount(m_input.priced.tax)};
 }
 
 void Writer::writeTax(SheetContent& sheet) const {
     const auto& priced = m_input.priced;
     const auto& rule = m_shop.rules.tax;
     if (priced.taxStanding == pricing::TaxStanding::Exempt) {
-        const auto& certificate = *m_input.book.customer->certificate;
-        auto dates = "Issued " + m_input.words.date(certificate.issuedOn);
-        if (certificate.expiresOn) dates += ", good until " + m_input.words.date(*certificate.expiresOn);
-        sheet.tax = SheetTax{fmt::format("{}, exempt ({})", rule.name, certificateWords()), dates, amount(priced.tax)};
+        writeExemption(sheet);
         return;
     }
     if (rule.rate.isZero()) return;
     std::string note;
-    if (priced.taxStanding == pricing::TaxStanding::ExemptionMissing)
-        note = "Charged: no exemption certificate in force is on file";
+    if (priced.taxStanding == pricing::TaxStanding::ExemptionMissing) note = m_words.certificateMissing();
     if (priced.taxIncluded) {
-        sheet.taxIncluded = fmt::format("{} {} is in the price: {}", rule.name, percent(rule.rate), money(priced.tax));
-        if (!note.empty()) sheet.taxIncluded += fmt::format(". {}", note);
+        sheet.taxIncluded = m_words.taxIncluded(rule.name, percent(rule.rate), money(priced.tax));
+        if (!note.empty()) sheet.taxIncluded += ". " + note;
         return;
     }
-    if (rule.rounding == catalogue::TaxRounding::PerLine)
-        note += fmt::format("{}Rounded line by line", note.empty() ? "" : ". ");
-    sheet.tax = SheetTax{fmt::format("{} {}", rule.name, percent(rule.rate)), note, amount(priced.tax)};
+    if (rule.rounding == catalogue::TaxRounding::PerLine) note += (note.empty() ? "" : ". ") + m_words.roundedByLine();
+    sheet.tax = SheetTax{m_words.tax(rule.name, percent(rule.rate)), note, amount(priced.tax)};
 }
 
 void Writer::writeTotals(SheetContent& sheet) const {
@@ -209,7 +201,7 @@ void Writer::writeTotals(SheetContent& sheet) const {
 
 void Writer::writeLadders(SheetContent& sheet) const {
     const auto& lines = m_input.order.lines;
-    if (!m_shop.ladderOnSheet || m_input.ladders.empty() || lines.size() > kMostLadders) return;
+    if (!m_shop.ladderOnSheet || m_input.ladders.empty() || lines.size() > kMaxLadders) return;
     base::ensure(m_input.ladders.size() == lines.size(), "every line has its ladder");
     bool hasSizes = false;
     bool hasSetUp = false;
@@ -224,8 +216,7 @@ void Writer::writeLadders(SheetContent& sheet) const {
         hasSizes = hasSizes || !m_input.priced.lines[i].sizes.empty();
     }
     if (sheet.ladders.empty()) return;
-    sheet.ladderNote = fmt::format("Each, before {}{}rush, discount{}", hasSizes ? "size surcharges, " : "",
-                                   hasSetUp ? "set-up, " : "", sheet.tax ? " and tax" : "");
+    sheet.ladderNote = m_words.ladderNote(hasSizes, hasSetUp, sheet.tax.has_value());
 }
 
 SheetContent Writer::write() {
@@ -242,22 +233,8 @@ SheetContent Writer::write() {
     return sheet;
 }
 
-std::chrono::year_month_day civil(units::Date day) { return std::chrono::year_month_day{day.days()}; }
-
 } // namespace
-
-std::string plainDate(units::Date day) {
-    static constexpr std::array<std::string_view, 12> kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                                              "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-    const auto date = civil(day);
-    return fmt::format("{} {} {}", unsigned{date.day()}, kMonths[unsigned{date.month()} - 1], int{date.year()});
-}
-
-std::string weekdayDate(units::Date day) {
-    static constexpr std::array<std::string_view, 7> kDays{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
-    return fmt::format("{} {}", kDays[std::chrono::weekday{day.days()}.c_encoding()], plainDate(day));
-}
 
 SheetContent contentOf(const SheetInput& input) { return Writer(input).write(); }
 
-} // namespace sp::paper
+} // namespace sp::quoting

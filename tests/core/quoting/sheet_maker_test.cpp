@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "app/paper/sheet_content.h"
+#include "core/quoting/sheet_maker.h"
 
-#include "order_maker.h"
+#include "tests/support/plain_words.h"
+#include "tests/support/sales.h"
 
 #include <gmock/gmock.h>
 
-namespace sp::paper {
+namespace sp::quoting {
 
 namespace {
 
@@ -50,13 +51,12 @@ TEST(SheetContent, printedColumnsAddUpToTheirPrintedTotals) {
     const auto seed = std::random_device{}();
     SCOPED_TRACE(testing::Message() << "seed " << seed);
     std::mt19937 random(seed);
-    for (int round = 0; round < 300; ++round) {
+    for (int round = 0; round < 1'000; ++round) {
         const auto sale = test::anySale(random);
         const auto priced = sale.priced();
-        SheetWords words;
-        if (round % 2 == 1) words.numbers = {U',', U'.'};
-        const auto sheet = contentOf({"", 1, sale.order, sale.book, priced, {}, {}, "", words});
-        Column column{sale.book.shop.currency, words.numbers, {}};
+        const auto style = round % 2 == 1 ? units::NumberStyle{U',', U'.'} : units::NumberStyle{};
+        const auto sheet = contentOf({"", sale.order, sale.book, priced, {}, {}, test::PlainWords(style)});
+        Column column{sale.book.shop.currency, style, {}};
         for (const auto& line : sheet.lines) {
             column.add(line.amount);
             column.expect(line.running, "running total after a line");
@@ -73,7 +73,7 @@ TEST(SheetContent, printedColumnsAddUpToTheirPrintedTotals) {
         if (sheet.tax) column.add(sheet.tax->amount);
         column.expect(sheet.toPay, "to pay");
         if (!sheet.deposit) continue;
-        Column payments{sale.book.shop.currency, words.numbers, {}};
+        Column payments{sale.book.shop.currency, style, {}};
         payments.add(*sheet.deposit);
         payments.add(sheet.balance);
         payments.expect(sheet.toPay, "deposit and balance");
@@ -81,35 +81,61 @@ TEST(SheetContent, printedColumnsAddUpToTheirPrintedTotals) {
 }
 
 TEST(SheetContent, saysWhatTheCounterPictureSays) {
-    const auto sheet = test::studioSale().sheet();
-    EXPECT_EQ(sheet.title, "Quote 2026-0042");
+    const auto sheet = test::studioSale().sheet(test::PlainWords());
+    EXPECT_EQ(sheet.language, "en");
+    EXPECT_EQ(sheet.title, "quote(2026-0042)");
+    EXPECT_EQ(sheet.demo, "demo");
+    EXPECT_EQ(sheet.customer.name, "Larkspur Lane Dance Studio");
     ASSERT_EQ(sheet.lines.size(), 3u);
+    EXPECT_EQ(sheet.lines[0].pieces, "24");
+    EXPECT_EQ(sheet.lines[0].each, "6.95");
     EXPECT_EQ(sheet.lines[0].detail, "Clear decal backing, 3 1/2 × 2 3/4 in · Aquamarine SS10, Jet SS10");
-    EXPECT_EQ(sheet.lines[0].note, "Templates on the wall: no set-up charged");
+    EXPECT_EQ(sheet.lines[0].note, "templatesOnWall");
     EXPECT_EQ(sheet.lines[0].amount.text, "166.80");
     ASSERT_EQ(sheet.lines[1].extras.size(), 1u);
-    EXPECT_EQ(sheet.lines[1].extras[0].label, "2 at 2XL, + 2.75");
+    EXPECT_EQ(sheet.lines[1].extras[0].label, "sizeExtra(2, 2XL, 2.75)");
     EXPECT_EQ(sheet.lines[1].extras[0].amount.text, "5.50");
-    EXPECT_THAT(labelsOf(sheet.adjustments), testing::ElementsAre("Rush, wanted by Fri 11 Dec 2026 (10 %)"));
+    EXPECT_THAT(labelsOf(sheet.adjustments), testing::ElementsAre("rush(2026-12-11, 10 %)"));
     EXPECT_EQ(sheet.adjustments[0].amount.text, "37.03");
+    EXPECT_EQ(sheet.together.text, "407.33");
     ASSERT_TRUE(sheet.tax);
-    EXPECT_EQ(sheet.tax->label, "Sales tax, exempt (certificate 14-2201, Ohio)");
-    EXPECT_EQ(sheet.tax->note, "Issued 3 Jan 2026, good until 31 Dec 2027");
+    EXPECT_EQ(taxLabel(sheet), "taxExempt(Sales tax) (certificate(14-2201, Ohio))");
+    EXPECT_EQ(taxNote(sheet), "certificateDates(2026-01-03, 2027-12-31)");
     EXPECT_EQ(sheet.tax->amount.text, "0.00");
     EXPECT_EQ(sheet.toPay.text, "407.33");
     EXPECT_EQ(sheet.deposit->text, "205.00");
     EXPECT_EQ(sheet.balance.text, "202.33");
 }
 
-TEST(SheetContent, isADraftUntilItHasANumber) { EXPECT_EQ(test::shortSale().sheet("").title, "Draft"); }
+TEST(SheetContent, isStillASheetWhenTheCustomerIsErasedFromIt) {
+    auto sheet = test::studioSale().sheet(test::PlainWords());
+    sheet.customer = {};
+    EXPECT_EQ(taxLabel(sheet), "taxExempt(Sales tax)");
+    EXPECT_EQ(taxNote(sheet), "");
+}
+
+TEST(SheetContent, namesNeitherTaxNorNoteWhereThereIsNone) {
+    auto sale = test::shortSale();
+    sale.book.shop.rules.tax.rate = {};
+    const auto sheet = sale.sheet(test::PlainWords());
+    EXPECT_FALSE(sheet.tax);
+    EXPECT_EQ(taxLabel(sheet), "");
+    EXPECT_EQ(taxNote(sheet), "");
+    EXPECT_EQ(sheet.taxIncluded, "");
+    EXPECT_FALSE(sheet.showsTogether);
+}
+
+TEST(SheetContent, isADraftUntilItHasANumber) {
+    EXPECT_EQ(test::shortSale().sheet(test::PlainWords(), "").title, "draft");
+}
 
 TEST(SheetContent, chargesTaxWhereNoCertificateIsInForce) {
     auto sale = test::studioSale();
     sale.book.customer->certificate->expiresOn = *units::Date::parse("2026-11-24");
-    const auto sheet = sale.sheet();
+    const auto sheet = sale.sheet(test::PlainWords());
     ASSERT_TRUE(sheet.tax);
-    EXPECT_EQ(sheet.tax->label, "Sales tax 8.875 %");
-    EXPECT_EQ(sheet.tax->note, "Charged: no exemption certificate in force is on file");
+    EXPECT_EQ(taxLabel(sheet), "tax(Sales tax, 8.875 %)");
+    EXPECT_EQ(taxNote(sheet), "certificateMissing");
     // 407.33 × 8.875 % = 36.150…, by hand.
     EXPECT_EQ(sheet.tax->amount.text, "36.15");
     EXPECT_EQ(sheet.toPay.text, "443.48");
@@ -118,29 +144,44 @@ TEST(SheetContent, chargesTaxWhereNoCertificateIsInForce) {
 TEST(SheetContent, namesATaxThatThePricesHoldWithoutAddingIt) {
     auto sale = test::shortSale();
     sale.book.shop.rules.tax = {"VAT", Rate::fromPercent(20), true, catalogue::TaxRounding::PerInvoice};
-    const auto sheet = sale.sheet();
+    const auto sheet = sale.sheet(test::PlainWords());
     EXPECT_FALSE(sheet.tax);
     EXPECT_FALSE(sheet.showsTogether);
     EXPECT_EQ(sheet.toPay.text, "166.80");
     // 166.80 × 20 / 120 = 27.80, by hand.
-    EXPECT_EQ(sheet.taxIncluded, "VAT 20 % is in the price: 27.80");
+    EXPECT_EQ(sheet.taxIncluded, "taxIncluded(VAT, 20 %, 27.80)");
+}
+
+TEST(SheetContent, saysThatTaxIsRoundedByLine) {
+    auto sale = test::shortSale();
+    sale.book.shop.rules.tax.rounding = catalogue::TaxRounding::PerLine;
+    EXPECT_EQ(taxNote(sale.sheet(test::PlainWords())), "roundedByLine");
 }
 
 TEST(SheetContent, marksTheLinesThatAreNotTaxed) {
     auto sale = test::shortSale();
     sale.order.lines[0].taxable = false;
-    EXPECT_EQ(sale.sheet().lines[0].note, "Templates on the wall: no set-up charged · No Sales tax");
+    EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].note, "templatesOnWall · untaxed(Sales tax)");
+}
+
+TEST(SheetContent, saysThatTheGarmentIsTheCustomersOwn) {
+    auto sale = test::shortSale();
+    sale.order.lines[0].customersGarment = true;
+    EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].detail,
+              "ownGarment, 3 1/2 × 2 3/4 in · Aquamarine SS10, Jet SS10");
 }
 
 TEST(SheetContent, showsDiscountAndSmallestOrder) {
     auto sale = test::shortSale();
     sale.order.discount.share = Rate::fromPercent(10);
     sale.book.shop.rules.minimumOrder = cents(20'000);
-    const auto sheet = sale.sheet();
-    EXPECT_THAT(labelsOf(sheet.adjustments),
-                testing::ElementsAre("Discount (10 %)", "Up to our smallest order, 200.00"));
+    const auto sheet = sale.sheet(test::PlainWords());
+    EXPECT_THAT(labelsOf(sheet.adjustments), testing::ElementsAre("discount(10 %)", "topUp(200.00)"));
+    // A tenth of 166.80 is 16.68; 166.80 − 16.68 = 150.12, and 200 − 150.12 = 49.88, by hand.
     EXPECT_EQ(sheet.adjustments[0].amount.text, "\u221216.68");
+    EXPECT_EQ(sheet.adjustments[0].running.text, "150.12");
     EXPECT_EQ(sheet.adjustments[1].amount.text, "49.88");
+    EXPECT_EQ(sheet.adjustments[1].running.text, "200.00");
 }
 
 TEST(SheetContent, writesTheDecimalsOfTheCurrency) {
@@ -148,28 +189,31 @@ TEST(SheetContent, writesTheDecimalsOfTheCurrency) {
     auto sale = test::shortSale();
     sale.order.lines[0].typedEach = Money::fromMicros(695'000'000);
     sale.book.shop.currency = *units::Currency::parse("JPY");
-    EXPECT_EQ(sale.sheet().lines[0].amount.text, "16,680");
+    EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].amount.text, "16,680");
     sale.book.shop.currency = *units::Currency::parse("KWD");
-    EXPECT_EQ(sale.sheet().lines[0].amount.text, "16,680.000");
+    EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].amount.text, "16,680.000");
 }
 
 TEST(SheetContent, leavesTheLadderOffWhereTheShopSaysSo) {
     auto sale = test::shortSale();
-    ASSERT_EQ(sale.sheet().ladders.size(), 1u);
-    EXPECT_EQ(sale.sheet().ladders[0].steps.size(), 4u);
+    const auto sheet = sale.sheet(test::PlainWords());
+    ASSERT_EQ(sheet.ladders.size(), 1u);
+    EXPECT_EQ(sheet.ladders[0].steps.size(), 4u);
+    EXPECT_EQ(sheet.ladderNote, "ladderNote(false, false, true)");
     sale.book.shop.ladderOnSheet = false;
-    EXPECT_TRUE(sale.sheet().ladders.empty());
+    EXPECT_TRUE(sale.sheet(test::PlainWords()).ladders.empty());
 }
 
 TEST(SheetContent, showsSetUpInAColumnOfItsOwn) {
     auto sale = test::shortSale();
     sale.book.shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
     sale.order.lines[0].templatesOnWall = false;
-    const auto sheet = sale.sheet();
-    EXPECT_THAT(labelsOf(sheet.lines[0].extras), testing::ElementsAre("Art and set-up"));
+    const auto sheet = sale.sheet(test::PlainWords());
+    EXPECT_THAT(labelsOf(sheet.lines[0].extras), testing::ElementsAre("setUp"));
     EXPECT_EQ(sheet.lines[0].note, "");
+    EXPECT_EQ(sheet.ladderNote, "ladderNote(false, true, true)");
     // 20 minutes at 24.00 an hour and 120 % mark-up, by hand.
     EXPECT_EQ(sheet.lines[0].extras[0].amount.text, "17.60");
 }
 
-} // namespace sp::paper
+} // namespace sp::quoting

@@ -1,26 +1,19 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/catalogue/order.h"
-#include "core/catalogue/price_book.h"
-#include "core/pricing/ladder.h"
-#include "core/pricing/price_order.h"
 #include "core/units/count.h"
-#include "core/units/date.h"
 #include "core/units/money.h"
-#include "core/units/text.h"
 
 #include <cstdint>
-#include <functional>
 #include <optional>
-#include <span>
 #include <string>
 #include <vector>
 
-namespace sp::paper {
+namespace sp::quoting {
 
 // What the customer gets to read, in words and in the order of reading: the quote sheet on paper and the front of the
-// slip on the screen. All text is UTF-8. There is no cost, no mark-up, no profit and no need of stones in it.
+// slip on the screen. A plain value that holds every text as it is printed, so that it can be kept and printed again
+// as it was. All text is UTF-8. There is no cost, no mark-up, no profit and no need of stones in it.
 
 /// An amount of whole minor units and how it is printed; `text` reads back to `value`.
 struct SheetAmount {
@@ -69,7 +62,8 @@ struct SheetFact {
     friend bool operator==(const SheetFact&, const SheetFact&) = default;
 };
 
-/// `note` belongs below the label, smaller; may be empty.
+/// `note` belongs below the label, smaller; may be empty. Where the customer is exempt, `SheetCustomer::exemption` and
+/// `exemptionDates` belong to it: taxLabel and taxNote put them together.
 struct SheetTax {
     std::string label;
     std::string note;
@@ -94,17 +88,49 @@ struct SheetLadder {
     friend bool operator==(const SheetLadder&, const SheetLadder&) = default;
 };
 
+/// All of the sheet that tells who the customer is; empty when nobody is named.
+struct SheetCustomer {
+    std::string name;
+    std::vector<std::string> lines; ///< of the contact
+    std::string exemption;          ///< "certificate 14-2201, Ohio"; empty where tax is charged
+    std::string exemptionDates;     ///< "Issued 3 Jan 2026, good until 31 Dec 2027"
+
+    friend bool operator==(const SheetCustomer&, const SheetCustomer&) = default;
+};
+
+/// The words of the form itself, the same on every sheet in one language.
+struct SheetLabels {
+    std::string customer;      ///< above the customer's name: "For"
+    std::string customerAgain; ///< at the head of further pages; %1 is the name: "for %1"
+    std::string pieces;
+    std::string what;
+    std::string each;
+    std::string amount;
+    std::string carriedForward;
+    std::string broughtForward;
+    std::string together;
+    std::string toPay;
+    std::string deposit;
+    std::string balance;
+    std::string ladders; ///< above the prices of other quantities
+    std::string terms;
+    std::string care;
+    std::string page; ///< %1 is the page, %2 how many there are: "Page %1 of %2"
+
+    friend bool operator==(const SheetLabels&, const SheetLabels&) = default;
+};
+
 /// The column of amounts adds up as printed: lines with their extras and the adjustments to `together`, that and a
 /// tax that is charged on top to `toPay`, deposit and balance to `toPay` again.
 struct SheetContent {
+    std::string language; ///< that the words are written in, by its BCP 47 tag: "en"
+    SheetLabels labels;
     std::string shopName;
     std::vector<std::string> shopLines;
     std::string title;            ///< "Quote 2026-0042", or "Draft" while it has no number
-    std::string version;          ///< "Version 2"; empty for the first
     std::string demo;             ///< what a demo book says on every page; else empty
     std::vector<SheetFact> facts; ///< the days: quoted, valid until, wanted by
-    std::string customerName;     ///< empty when nobody is named
-    std::vector<std::string> customerLines;
+    SheetCustomer customer;
     std::string currency; ///< ISO 4217
 
     std::vector<SheetLine> lines;
@@ -121,38 +147,13 @@ struct SheetContent {
     std::string ladderNote; ///< what the ladder's prices leave out
     std::vector<std::string> terms;
     std::vector<std::string> care;
-    std::string code; ///< the short code of the frozen quote; may be empty
 
     friend bool operator==(const SheetContent&, const SheetContent&) = default;
 };
 
-/// "25 Nov 2026", and "Fri 11 Dec 2026" with the day of the week, in English.
-std::string plainDate(units::Date day);
-std::string weekdayDate(units::Date day);
+/// "Sales tax, exempt (certificate 14-2201, Ohio)"; empty without a row of tax.
+std::string taxLabel(const SheetContent& sheet);
+/// What stands below it; may be empty.
+std::string taxNote(const SheetContent& sheet);
 
-/// How numbers and days are written; the app passes its locale's.
-struct SheetWords {
-    units::NumberStyle numbers;
-    std::function<std::string(units::Date)> date = plainDate;
-    std::function<std::string(units::Date)> weekday = weekdayDate;
-};
-
-struct SheetInput {
-    std::string number; ///< "2026-0042"; empty: a draft
-    int version = 1;
-    const catalogue::Order& order;
-    const catalogue::PriceBook& book;
-    const pricing::PricedOrder& priced; ///< of that order from that book
-    /// One for each line or none at all; printed when the shop wants it on the sheet and the order has at most
-    /// kMostLadders lines (beyond that it helps nobody to choose).
-    std::span<const std::vector<pricing::LadderPrice>> ladders;
-    std::optional<units::Date> validUntil;
-    std::string code;
-    SheetWords words;
-};
-
-inline constexpr std::size_t kMostLadders = 4;
-
-SheetContent contentOf(const SheetInput& input);
-
-} // namespace sp::paper
+} // namespace sp::quoting

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/quoting/sheet_words.h"
+
+#include <QCoreApplication>
+
+#include <functional>
+
+namespace sp::words {
+
+/// The day in words, as whoever knows the reader's locale writes it.
+using DayWords = std::function<std::string(units::Date)>;
+
+/// "25 Nov 2026", and "Fri 11 Dec 2026" with the day of the week, whatever the locale: what verbs print.
+std::string plainDate(units::Date day);
+std::string plainWeekdayDate(units::Date day);
+
+/// The words of the quote sheet in the language that the program runs in.
+class SheetWords : public quoting::SheetWords {
+    Q_DECLARE_TR_FUNCTIONS(SheetWords)
+
+  public:
+    explicit SheetWords(units::NumberStyle numbers = {}, DayWords date = plainDate,
+                        DayWords weekdayDate = plainWeekdayDate)
+        : m_numbers(numbers)
+        , m_date(std::move(date))
+        , m_weekdayDate(std::move(weekdayDate)) {}
+
+    std::string language() const override;
+    units::NumberStyle numbers() const override { return m_numbers; }
+    std::string date(units::Date day) const override { return m_date(day); }
+    std::string weekdayDate(units::Date day) const override { return m_weekdayDate(day); }
+    quoting::SheetLabels labels() const override;
+
+    std::string draft() const override;
+    std::string quote(const std::string& number) const override;
+    std::string demo() const override;
+    std::string quotedOn() const override;
+    std::string validUntil() const override;
+    std::string wantedBy() const override;
+
+    std::string ownGarment() const override;
+    std::string templatesOnWall() const override;
+    std::string untaxed(const std::string& tax) const override;
+    std::string sizeExtra(const std::string& count, const std::string& size, const std::string& each) const override;
+    std::string setUp() const override;
+    std::string rush(units::Date wantedBy, const std::string& percent) const override;
+    std::string discount(const std::string& percent) const override;
+    std::string topUp(const std::string& smallestOrder) const override;
+
+    std::string tax(const std::string& tax, const std::string& percent) const override;
+    std::string taxExempt(const std::string& tax) const override;
+    std::string certificate(const std::string& number, const std::string& place) const override;
+    std::string certificateDates(const std::string& issued, const std::string& expires) const override;
+    std::string certificateMissing() const override;
+    std::string roundedByLine() const override;
+    std::string taxIncluded(const std::string& tax, const std::string& percent,
+                            const std::string& amount) const override;
+
+    std::string ladderNote(bool sizes, bool setUp, bool tax) const override;
+
+  private:
+    units::NumberStyle m_numbers;
+    DayWords m_date;
+    DayWords m_weekdayDate;
+};
+
+} // namespace sp::words

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/order.h"
+#include "core/catalogue/price_book.h"
+#include "core/pricing/ladder.h"
+#include "core/pricing/price_order.h"
+#include "core/quoting/sheet_content.h"
+#include "core/quoting/sheet_words.h"
+#include "core/units/date.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace sp::quoting {
+
+/// Of an order with more lines no ladders are printed: beyond that they help nobody to choose.
+inline constexpr std::size_t kMaxLadders = 4;
+
+struct SheetInput {
+    std::string number; ///< "2026-0042"; empty: a draft
+    const catalogue::Order& order;
+    const catalogue::PriceBook& book;
+    const pricing::PricedOrder& priced; ///< of that order from that book
+    /// One for each line or none at all; printed when the shop wants it on the sheet and the order has at most
+    /// kMaxLadders lines.
+    std::span<const std::vector<pricing::LadderPrice>> ladders;
+    std::optional<units::Date> validUntil;
+    const SheetWords& words;
+};
+
+/// The sheet of a priced order.
+SheetContent contentOf(const SheetInput& input);
+
+} // namespace sp::quoting

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/quoting/sheet_content.h"
+#include "core/units/date.h"
+#include "core/units/text.h"
+
+#include <string>
+
+namespace sp::quoting {
+
+/// The words of the quote sheet, which whoever shows it finds in the reader's language. Amounts, counts and shares are
+/// handed over as they are printed. All text is UTF-8.
+class SheetWords {
+  public:
+    virtual ~SheetWords() = default;
+
+    virtual std::string language() const = 0; ///< BCP 47: "en"
+    virtual units::NumberStyle numbers() const = 0;
+    virtual std::string date(units::Date day) const = 0;        ///< "25 Nov 2026"
+    virtual std::string weekdayDate(units::Date day) const = 0; ///< "Fri 11 Dec 2026"
+    virtual SheetLabels labels() const = 0;
+
+    virtual std::string draft() const = 0;
+    virtual std::string quote(const std::string& number) const = 0;
+    virtual std::string demo() const = 0;
+    virtual std::string quotedOn() const = 0; ///< the labels of the days
+    virtual std::string validUntil() const = 0;
+    virtual std::string wantedBy() const = 0;
+
+    virtual std::string ownGarment() const = 0;
+    virtual std::string templatesOnWall() const = 0;
+    virtual std::string untaxed(const std::string& tax) const = 0;
+    /// A surcharge of `each` for `count` pieces of a size.
+    virtual std::string sizeExtra(const std::string& count, const std::string& size, const std::string& each) const = 0;
+    virtual std::string setUp() const = 0;
+    virtual std::string rush(units::Date wantedBy, const std::string& percent) const = 0;
+    /// `percent` is empty for a discount that was given as an amount.
+    virtual std::string discount(const std::string& percent) const = 0;
+    virtual std::string topUp(const std::string& smallestOrder) const = 0;
+
+    virtual std::string tax(const std::string& tax, const std::string& percent) const = 0;
+    virtual std::string taxExempt(const std::string& tax) const = 0;
+    /// `place` may be empty.
+    virtual std::string certificate(const std::string& number, const std::string& place) const = 0;
+    /// `expires` is empty for a certificate without an end.
+    virtual std::string certificateDates(const std::string& issued, const std::string& expires) const = 0;
+    virtual std::string certificateMissing() const = 0;
+    virtual std::string roundedByLine() const = 0;
+    virtual std::string taxIncluded(const std::string& tax, const std::string& percent,
+                                    const std::string& amount) const = 0;
+
+    /// What the prices of other quantities leave out, besides rush and discount.
+    virtual std::string ladderNote(bool sizes, bool setUp, bool tax) const = 0;
+};
+
+} // namespace sp::quoting

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#include "tests/support/plain_words.h"
+
+#include <fmt/format.h>
+
+namespace sp::test {
+
+std::string PlainWords::date(units::Date day) const { return day.iso(); }
+
+std::string PlainWords::weekdayDate(units::Date day) const { return "weekday " + day.iso(); }
+
+quoting::SheetLabels PlainWords::labels() const {
+    quoting::SheetLabels labels;
+    labels.pieces = "pieces";
+    labels.toPay = "toPay";
+    return labels;
+}
+
+std::string PlainWords::quote(const std::string& number) const { return fmt::format("quote({})", number); }
+
+std::string PlainWords::untaxed(const std::string& tax) const { return fmt::format("untaxed({})", tax); }
+
+std::string PlainWords::sizeExtra(const std::string& count, const std::string& size, const std::string& each) const {
+    return fmt::format("sizeExtra({}, {}, {})", count, size, each);
+}
+
+std::string PlainWords::rush(units::Date wantedBy, const std::string& percent) const {
+    return fmt::format("rush({}, {})", wantedBy.iso(), percent);
+}
+
+std::string PlainWords::discount(const std::string& percent) const { return fmt::format("discount({})", percent); }
+
+std::string PlainWords::topUp(const std::string& smallestOrder) const {
+    return fmt::format("topUp({})", smallestOrder);
+}
+
+std::string PlainWords::tax(const std::string& tax, const std::string& percent) const {
+    return fmt::format("tax({}, {})", tax, percent);
+}
+
+std::string PlainWords::taxExempt(const std::string& tax) const { return fmt::format("taxExempt({})", tax); }
+
+std::string PlainWords::certificate(const std::string& number, const std::string& place) const {
+    return fmt::format("certificate({}, {})", number, place);
+}
+
+std::string PlainWords::certificateDates(const std::string& issued, const std::string& expires) const {
+    return fmt::format("certificateDates({}, {})", issued, expires);
+}
+
+std::string PlainWords::taxIncluded(const std::string& tax, const std::string& percent,
+                                    const std::string& amount) const {
+    return fmt::format("taxIncluded({}, {}, {})", tax, percent, amount);
+}
+
+std::string PlainWords::ladderNote(bool sizes, bool setUp, bool tax) const {
+    return fmt::format("ladderNote({}, {}, {})", sizes, setUp, tax);
+}
+
+} // namespace sp::test
