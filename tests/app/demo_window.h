@@ -6,6 +6,7 @@
 #include "app/desk/theme.h"
 #include "app/main/main_window.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -47,8 +48,8 @@ class DemoWindow : public testing::Test {
         m_window->show();
         m_window->resize(1366, 768); // side by side, whatever the size of the screen there is
         QApplication::setActiveWindow(m_window.get());
-        ASSERT_TRUE(QTest::qWaitFor([this] { return m_window->findChild<QWidget*>(QStringLiteral("design")); }));
-        QTest::qWait(1);
+        ASSERT_TRUE(test::waitFor([this] { return m_window->findChild<QWidget*>(QStringLiteral("design")); }));
+        test::handleQueued();
     }
 
     void reopen() {
@@ -67,7 +68,7 @@ class DemoWindow : public testing::Test {
         ++m_keys;
         auto* target = QApplication::focusWidget() ? QApplication::focusWidget() : m_window.get();
         QTest::keyClick(target, key, modifiers);
-        QTest::qWait(1);
+        test::handleQueued();
     }
 
     template<class T = QWidget>

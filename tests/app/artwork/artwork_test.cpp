@@ -127,18 +127,18 @@ TEST_F(CutFiles, aStoneChosenForAColourIsRememberedForTheNextFile) {
     // Another window on the same book knows nothing but what the book remembers.
     artwork::ArtworkPresenter later(m_window->session());
     later.open(write("next.svg", kPlate));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return later.hasFile(); }));
+    ASSERT_TRUE(test::waitFor([&] { return later.hasFile(); }));
     EXPECT_EQ(later.rows()[0].material, stone("Amber SS10")->id);
     EXPECT_EQ(later.rows()[1].material, stone("Jet SS10")->id);
 }
 
 TEST_F(CutFiles, anOpenDesignShowsWhatWouldChangeBeforeItDoes) {
     m_window->goTo(1);
-    QTest::qWait(1);
+    test::handleQueued();
     const auto before = m_window->session().designs().front();
     m_prompter.file = write("plate.svg", kPlate);
     QTest::keyClick(find<QPushButton>("countCutFile"), Qt::Key_Space);
-    ASSERT_TRUE(QTest::qWaitFor([this] { return page().isVisible(); }));
+    ASSERT_TRUE(test::waitFor([this] { return page().isVisible(); }));
     const auto words = find<QLabel>("differences")->text();
     EXPECT_TRUE(words.contains(QStringLiteral("would change"))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("each"))) << words.toStdString();

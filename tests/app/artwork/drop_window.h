@@ -35,7 +35,7 @@ class DropWindow : public DemoWindow {
     void drop(const QString& file) {
         letGo(file);
         // Until the reader has answered, one way or the other.
-        ASSERT_TRUE(QTest::qWaitFor([this] {
+        ASSERT_TRUE(test::waitFor([this] {
             auto* page = m_window->findChild<artwork::ArtworkPage*>();
             return page && !page->presenter().isReading();
         }));

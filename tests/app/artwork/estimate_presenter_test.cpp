@@ -5,6 +5,7 @@
 #include "app/demo/demo_book.h"
 #include "core/artwork/artwork_file.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
 
 #include <QSemaphore>
 #include <QSignalSpy>
@@ -63,7 +64,7 @@ class Estimating : public testing::Test {
         return inputs;
     }
     const artwork::Estimate* answered() {
-        EXPECT_TRUE(QTest::qWaitFor([this] { return !m_presenter.isBusy(); }));
+        EXPECT_TRUE(test::waitFor([this] { return !m_presenter.isBusy(); }));
         return m_presenter.estimate();
     }
     QString write(const char* name, const std::string& text) {
@@ -75,7 +76,7 @@ class Estimating : public testing::Test {
         QSignalSpy done(&m_presenter, &EstimatePresenter::fileRead);
         QSignalSpy refused(&m_presenter, &EstimatePresenter::fileRefused);
         m_presenter.readFile(file);
-        EXPECT_TRUE(QTest::qWaitFor([&] { return done.count() + refused.count() > 0; }));
+        EXPECT_TRUE(test::waitFor([&] { return done.count() + refused.count() > 0; }));
         if (refused.count() > 0) m_refusal = refused.front().front().toString();
         return done.count() > 0;
     }

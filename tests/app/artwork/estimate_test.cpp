@@ -32,7 +32,7 @@ class Estimates : public test::DropWindow {
     QString summary() { return find<QLabel>("estimateSummary")->text(); }
     QString heading() { return find<QLabel>("estimateCount")->text(); }
     const artwork::Estimate* answered() {
-        EXPECT_TRUE(QTest::qWaitFor([this] { return !asked().isBusy(); }));
+        EXPECT_TRUE(test::waitFor([this] { return !asked().isBusy(); }));
         return asked().estimate();
     }
     void type(const char* field, const char* words) {
@@ -204,7 +204,7 @@ TEST_F(Estimates, aFileWithoutStonesIsOfferedToBeEstimated) {
     ASSERT_NE(offer, nullptr);
     QTest::keyClick(offer, Qt::Key_Space);
     ASSERT_TRUE(estimatePage().isVisible());
-    ASSERT_TRUE(QTest::qWaitFor([this] { return asked().file() != nullptr && !asked().isBusy(); }));
+    ASSERT_TRUE(test::waitFor([this] { return asked().file() != nullptr && !asked().isBusy(); }));
     ASSERT_NE(asked().estimate(), nullptr) << summary().toStdString();
     EXPECT_NEAR(asked().estimate()->box.width(), 60, 0.01);
     EXPECT_EQ(find<QLineEdit>("estimateName")->text(), QStringLiteral("bar"));
@@ -221,13 +221,13 @@ TEST_F(Estimates, aFileIsChosenOrDroppedAndTakesAHeight) {
     EXPECT_EQ(summary(), QStringLiteral("Choose a file with the shape to set with stones."));
     m_prompter.file = write("bar.svg", kBar);
     QTest::keyClick(find<QPushButton>("estimateChooseFile"), Qt::Key_Space);
-    ASSERT_TRUE(QTest::qWaitFor([this] { return asked().estimate() != nullptr; }));
+    ASSERT_TRUE(test::waitFor([this] { return asked().estimate() != nullptr; }));
     type("estimateShapeHeight", "40mm");
     ASSERT_NE(answered(), nullptr);
     EXPECT_NEAR(asked().estimate()->box.width(), 120, 0.01);
     // Another one let go over the window while this is looked at, as large as it was drawn.
     letGo(write("block.svg", R"(<svg width="30mm" height="30mm" viewBox="0 0 30 30"><path d="M0,0H30V30H0Z"/></svg>)"));
-    ASSERT_TRUE(QTest::qWaitFor([this] { return asked().file()->name == "block.svg" && asked().estimate(); }));
+    ASSERT_TRUE(test::waitFor([this] { return asked().file()->name == "block.svg" && asked().estimate(); }));
     EXPECT_TRUE(estimatePage().isVisible());
     EXPECT_NEAR(asked().estimate()->box.width(), 30, 0.01);
     QTest::keyClick(find<QPushButton>("estimatePrice"), Qt::Key_Space);

@@ -7,6 +7,7 @@
 #include "app/desk/theme.h"
 #include "app/paper/preview_dialog.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
 
 #include <QAccessible>
 #include <QApplication>
@@ -37,7 +38,9 @@ class Buying : public testing::Test {
   protected:
     Buying() {
         QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
+        // Settings of its own: other tests run beside this one.
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
+                           QString::fromStdString(m_folder.path().string()));
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
         auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
         EXPECT_TRUE(book.has_value());
@@ -54,7 +57,7 @@ class Buying : public testing::Test {
 
     buying::BuyingPresenter& presenter() { return m_page->presenter(); }
     bool settle() {
-        return QTest::qWaitFor([this] { return !presenter().isWorking(); }, 20'000);
+        return test::waitFor([this] { return !presenter().isWorking(); });
     }
     template<class T = QLabel>
     T* find(const char* name) {
@@ -187,8 +190,7 @@ TEST_F(Buying, figuresOpenByEnter) {
 TEST_F(Buying, readsTheStaircaseByArrowsAndAsATable) {
     choose("Lantern", "24");
     ASSERT_TRUE(settle());
-    ASSERT_TRUE(
-        QTest::qWaitFor([this] { return presenter().curve() && presenter().curve()->points.size() >= 30; }, 60'000));
+    ASSERT_TRUE(test::waitFor([this] { return presenter().curve() && presenter().curve()->points.size() >= 30; }));
     auto* picture = find<buying::StaircasePicture>("stairs");
     picture->setFocus();
     EXPECT_EQ(picture->marked(), 24);
@@ -229,7 +231,7 @@ TEST_F(Buying, writesTheListForSpreadsheetsAndForPaper) {
     QFile csv(m_prompter.path);
     ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
     EXPECT_EQ(csv.readAll().toStdString(), buying::shoppingCsv(*presenter().answer()));
-    ASSERT_TRUE(QTest::qWaitFor([this] { return presenter().isCurveComplete(); }, 60'000));
+    ASSERT_TRUE(test::waitFor([this] { return presenter().isCurveComplete(); }));
     for (const char* button : {"shoppingList", "printStairs"}) {
         find<QPushButton>(button)->click();
         auto* preview = m_page->findChild<paper::PreviewDialog*>();

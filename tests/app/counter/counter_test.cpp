@@ -148,7 +148,7 @@ TEST_F(Counter, aBadCountStaysWithItsStone) {
     field("stone1")->selectAll();
     type("many");
     m_window->presenter().removeStone(0);
-    QTest::qWait(1); // the row goes
+    test::handleQueued(); // the row goes
     EXPECT_EQ(text("toPay"), "—");
     EXPECT_EQ(field("stone0")->text(), "many");
     field("stone0")->setFocus();

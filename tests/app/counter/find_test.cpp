@@ -16,7 +16,7 @@ class Finding : public test::DemoWindow {
   protected:
     void goTo(int place) {
         m_window->goTo(place);
-        QTest::qWait(1);
+        test::handleQueued();
     }
     std::string chosen(const char* list) {
         return find<QListView>(list)->currentIndex().data().toString().toStdString();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Tab through every place of the window: a keyboard that cannot leave a field is a trap.
+#include "app/buying/buying_page.h"
 #include "tests/app/demo_window.h"
 
 #include <QAbstractScrollArea>
@@ -17,6 +18,16 @@ namespace {
 
 class TabWalk : public test::DemoWindow {
   protected:
+    /// Goes there, and waits for what is worked out for it beside the screen: with the answer come more inputs.
+    void goTo(int place) {
+        m_window->goTo(place);
+        auto* page = m_window->findChild<buying::BuyingPage*>();
+        if (page && page->isVisible()) {
+            ASSERT_TRUE(test::waitFor([page] { return page->presenter().isCurveComplete(); }));
+        }
+        test::handleQueued();
+    }
+
     /// Everything a person can give the focus by Tab, found without any regard to order.
     std::vector<QWidget*> inputs() {
         std::vector<QWidget*> found;
@@ -76,8 +87,7 @@ TEST_F(TabWalk, reachesEveryInputOfEveryPlaceOnce) {
         {"placeBuying", "buyDesign"}, {"placeJobs", "findJob"},       {"placeShop", "shopName"}};
     int number = 0;
     for (const auto& [place, first] : places) {
-        m_window->goTo(number++);
-        QTest::qWait(1);
+        goTo(number++);
         find<>(first)->setFocus(Qt::TabFocusReason);
         ASSERT_EQ(focused(), first);
         expectAllReached(place);
@@ -90,7 +100,7 @@ TEST_F(TabWalk, reachesEverythingOfTheOwnersSideAndOfAFoldedCounter) {
     find<>("customer")->setFocus(Qt::TabFocusReason);
     expectAllReached("owner’s side");
     m_window->resize(1024, 700);
-    QTest::qWait(1);
+    test::handleQueued();
     press(Qt::Key_F9);
     expectAllReached("folded");
 }
@@ -98,7 +108,7 @@ TEST_F(TabWalk, reachesEverythingOfTheOwnersSideAndOfAFoldedCounter) {
 TEST_F(TabWalk, reachesEverythingOfTheEstimate) {
     press(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
     type("Go");
-    ASSERT_TRUE(QTest::qWaitFor([this] { return find<QPushButton>("estimatePrice")->isEnabled(); }));
+    ASSERT_TRUE(test::waitFor([this] { return find<QPushButton>("estimatePrice")->isEnabled(); }));
     expectAllReached("estimate");
 }
 
@@ -138,22 +148,21 @@ TEST_F(TabWalk, altUGoesToAFurtherColour) {
 TEST_F(TabWalk, turningTheSlipLeavesTheFocusOnWhatIsSeen) {
     orderLantern();
     m_window->resize(1024, 700);
-    QTest::qWait(1);
+    test::handleQueued();
     find<>("pieces")->setFocus(Qt::TabFocusReason);
     press(Qt::Key_F9);
     EXPECT_EQ(focused(), "costTree") << "folded: the owner’s side has come";
     press(Qt::Key_F9);
     EXPECT_EQ(focused(), "turnOver") << "folded: the customer’s side again";
     m_window->resize(1366, 768);
-    QTest::qWait(1);
+    test::handleQueued();
     find<>("pieces")->setFocus(Qt::TabFocusReason);
     press(Qt::Key_F9);
     EXPECT_EQ(focused(), "pieces") << "side by side nothing is turned away";
 }
 
 TEST_F(TabWalk, theWheelOverAChoiceNeitherChangesNorFocusesIt) {
-    m_window->goTo(5);
-    QTest::qWait(1);
+    goTo(5);
     auto* paper = find<QComboBox>("paper");
     const auto before = paper->currentIndex();
     find<>("shopName")->setFocus(Qt::TabFocusReason);
@@ -164,14 +173,13 @@ TEST_F(TabWalk, theWheelOverAChoiceNeitherChangesNorFocusesIt) {
     }
     for (auto* combo : m_window->findChildren<QComboBox*>())
         EXPECT_NE(combo->focusPolicy(), Qt::WheelFocus) << combo->objectName().toStdString();
-    QTest::qWait(1);
+    test::handleQueued();
     EXPECT_EQ(paper->currentIndex(), before);
     EXPECT_EQ(focused(), "shopName");
 }
 
 TEST_F(TabWalk, aStepOfTheLadderStandsBeforeTheButtonThatAddsOne) {
-    m_window->goTo(5);
-    QTest::qWait(1);
+    goTo(5);
     expectInOrder({"garmentAllowance", "ladderFrom0", "ladderRate0", "ladderFrom1", "ladderRate1", "ladderAdd",
                    "rushFrom0", "rushAdd"});
 }

@@ -29,7 +29,7 @@ TEST_F(Trouble, isSaidInEveryPlaceUntilSomethingIsKept) {
 TEST_F(Trouble, anEntryElsewhereThatCannotBeReadIsSaidAtTheCounter) {
     orderLantern();
     m_window->goTo(5);
-    QTest::qWait(1);
+    test::handleQueued();
     field("labour")->setFocus();
     field("labour")->selectAll();
     type("25 dollars");

@@ -8,6 +8,7 @@
 #include "app/supplies/size_text.h"
 #include "app/supplies/supplies_page.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
 
 #include <QAbstractItemModelTester>
 #include <QAccessible>
@@ -40,7 +41,7 @@ class Places : public testing::Test {
         m_page->resize(1274, 768);
         m_page->show();
         QApplication::setActiveWindow(m_page.get());
-        QTest::qWait(1);
+        test::handleQueued();
     }
 
     QLineEdit* field(const char* name) {
@@ -55,13 +56,13 @@ class Places : public testing::Test {
         target->selectAll();
         QTest::keyClicks(target, QString::fromUtf8(text));
         QTest::keyClick(target, Qt::Key_Return);
-        QTest::qWait(1);
+        test::handleQueued();
     }
     void click(const char* name) {
         auto* button = m_page->findChild<QPushButton*>(QLatin1String(name));
         ASSERT_NE(button, nullptr) << name;
         button->click();
-        QTest::qWait(1);
+        test::handleQueued();
     }
     void expectNames() {
         for (auto* widget : m_page->findChildren<QWidget*>()) {

@@ -18,7 +18,7 @@ class KitCardTest : public test::SuppliesTest {
         for (int row = 0; row < list->model()->rowCount(); ++row)
             if (list->model()->index(row, 0).data().toString() == QLatin1String(name))
                 list->setCurrentIndex(list->model()->index(row, 0));
-        QTest::qWait(1);
+        test::handleQueued();
     }
     const catalogue::Kit& kit(const std::string& name) {
         for (const auto& known : m_session->kits())
@@ -63,7 +63,7 @@ TEST_F(KitCardTest, makesANewKitAndTakesItOutAgain) {
     auto* add = m_page->findChild<QPushButton*>(QStringLiteral("newSupply"));
     for (auto* action : add->menu()->actions())
         if (action->text().startsWith(QLatin1String("Ki&t"))) action->trigger();
-    QTest::qWait(1);
+    test::handleQueued();
     ASSERT_EQ(m_session->kits().size(), 3U);
     EXPECT_EQ(said("kitMakes"), "Choose the design it is for; then what it makes stands here.");
     click("addKitItem");

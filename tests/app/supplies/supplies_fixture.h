@@ -5,6 +5,7 @@
 #include "app/desk/theme.h"
 #include "app/session/book_session.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -30,7 +31,7 @@ class SuppliesTest : public testing::Test {
         m_page->resize(1274, 900);
         m_page->show();
         QApplication::setActiveWindow(m_page.get());
-        QTest::qWait(1);
+        test::handleQueued();
     }
     /// Types over what is there and goes on with Enter.
     void type(const char* name, const char* text) {
@@ -41,13 +42,13 @@ class SuppliesTest : public testing::Test {
         QTest::keyClick(target, Qt::Key_Delete);
         QTest::keyClicks(target, QString::fromUtf8(text));
         QTest::keyClick(target, Qt::Key_Return);
-        QTest::qWait(1);
+        test::handleQueued();
     }
     void click(const char* name) {
         auto* button = m_page->findChild<QPushButton*>(QLatin1String(name));
         ASSERT_NE(button, nullptr) << name;
         button->click();
-        QTest::qWait(1);
+        test::handleQueued();
     }
     std::string said(const char* name) {
         const auto* label = m_page->findChild<QLabel*>(QLatin1String(name));
