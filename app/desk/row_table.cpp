@@ -32,4 +32,11 @@ void RowTable::currentChanged(const QModelIndex& current, const QModelIndex& pre
     viewport()->update(); // the outline lies across cells
 }
 
+/// Without an event the program chooses, and Qt would ask which keys are down: with Shift, on the way here by
+/// Ctrl+Shift+F, no row would be chosen.
+QItemSelectionModel::SelectionFlags RowTable::selectionCommand(const QModelIndex& index, const QEvent* event) const {
+    if (event) return QTableView::selectionCommand(index, event);
+    return QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows;
+}
+
 } // namespace sp::desk

@@ -7,6 +7,7 @@
 #include "app/plans/plan_dialog.h"
 #include "core/pricing/price_order.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemModelTester>
@@ -68,7 +69,7 @@ class Jobs : public testing::Test {
         m_page->show();
         QApplication::setActiveWindow(m_page.get());
         m_page->focusStart();
-        QApplication::processEvents();
+        sp::test::handleQueued();
     }
     template<class T>
     T* part(const char* name) {
@@ -149,7 +150,7 @@ TEST_F(Jobs, severalAreCutFromTheSameSheets) {
     part<QPushButton>("jobPlan")->click();
     auto* plan = m_page->findChild<plans::PlanDialog*>();
     ASSERT_NE(plan, nullptr);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !plan->planner().isBusy(); }, 60'000));
+    ASSERT_TRUE(sp::test::waitFor([&] { return !plan->planner().isBusy(); }));
     // Each piece says whose it is, and pieces of two jobs lie on one sheet.
     std::set<std::string> whose;
     bool isShared = false;
@@ -168,6 +169,26 @@ TEST_F(Jobs, severalAreCutFromTheSameSheets) {
     EXPECT_EQ(whose, (std::set<std::string>{heron.number, lantern.number, "Draft for Juniper Hill Swim Club",
                                             "Draft for Juniper Hill Swim Club (2)"}));
     EXPECT_TRUE(isShared);
+}
+
+// The way to Jobs may be Ctrl+Shift+F: what the program chooses does not hang on the keys that are still down.
+TEST_F(Jobs, theFirstIsChosenWhateverKeyIsDown) {
+    give("Heron", "Wren and Daughter, florists");
+    give("Lantern", "Juniper Hill Swim Club");
+    for (const auto& held : {Qt::KeyboardModifiers(Qt::ShiftModifier), Qt::KeyboardModifiers(Qt::ControlModifier),
+                             Qt::ControlModifier | Qt::ShiftModifier}) {
+        QWidget elsewhere;
+        QTest::keyPress(&elsewhere, Qt::Key_F, held);
+        ASSERT_EQ(QGuiApplication::keyboardModifiers(), held);
+        open();
+        auto* table = part<QTableView>("jobs");
+        ASSERT_EQ(table->selectionModel()->selectedRows().size(), 1);
+        EXPECT_EQ(table->selectionModel()->selectedRows().front().row(), 0);
+        m_session->change([](db::Book& book) { return book.startQuote(); }); // it moves down, and stays chosen alone
+        ASSERT_EQ(table->selectionModel()->selectedRows().size(), 1);
+        EXPECT_EQ(table->selectionModel()->selectedRows().front().row(), 1);
+        QTest::keyRelease(&elsewhere, Qt::Key_F, Qt::NoModifier);
+    }
 }
 
 TEST_F(Jobs, areCutFromWhatTheQuoteHasWhereItWasRemovedFromSupplies) {
@@ -189,7 +210,7 @@ TEST_F(Jobs, areCutFromWhatTheQuoteHasWhereItWasRemovedFromSupplies) {
     part<QPushButton>("jobPlan")->click();
     auto* plan = m_page->findChild<plans::PlanDialog*>();
     ASSERT_NE(plan, nullptr);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !plan->planner().isBusy(); }, 60'000));
+    ASSERT_TRUE(sp::test::waitFor([&] { return !plan->planner().isBusy(); }));
     const auto& answers = plan->planner().answers();
     ASSERT_FALSE(answers.empty());
     EXPECT_EQ(answers.back().list.material, quote.frozen->find(base)->material);
@@ -278,11 +299,10 @@ TEST_F(Jobs, areReadOnWhenTheEndIsLookedAt) {
     EXPECT_EQ(rows(), kFirstJobs);
     auto* table = part<QTableView>("jobs");
     table->selectRow(7);
-    for (int i = 0; i < 4; ++i) {
+    ASSERT_TRUE(sp::test::waitFor([&] {
         table->scrollToBottom();
-        QTest::qWait(20);
-    }
-    EXPECT_EQ(rows(), kMany);
+        return rows() == kMany;
+    })) << rows();
     EXPECT_EQ(table->currentIndex().row(), 7);
     EXPECT_FALSE(part<QLabel>("jobsNote")->text().isEmpty());
 }
