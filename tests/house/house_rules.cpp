@@ -127,6 +127,18 @@ bool hasNumberedColour(std::string_view text) {
     return false;
 }
 
+std::string_view withoutComment(std::string_view text) { return text.substr(0, text.find("//")); }
+
+/// One of Qt's own colours, such as the one called black.
+bool hasNamedColour(std::string_view text) {
+    const std::string prefix = "Qt::";
+    for (const std::string_view name :
+         {"black", "white", "red", "green", "blue", "cyan", "magenta", "yellow", "gray", "lightGray", "darkRed",
+          "darkGreen", "darkBlue", "darkCyan", "darkMagenta", "darkYellow", "darkGray"})
+        if (hasWord(withoutComment(text), prefix + std::string(name))) return true;
+    return false;
+}
+
 /// "core/units/money.h" → "units"; nothing for what is not in core.
 std::optional<std::string> roomOfCore(std::string_view path) {
     constexpr std::string_view core = "core/";
@@ -212,7 +224,41 @@ Breaches coloursLiveInThePalette(const fs::path& root) {
     Breaches breaches;
     forEachLine(root, "app", isCpp, [&](const Line& line) {
         if (line.file == "app/desk/palette.cpp" || line.file.ends_with("stone_painter.cpp")) return;
-        if (hasHexColour(line.text) || hasNumberedColour(line.text)) breaches.push_back(breach(line, "names a colour"));
+        if (hasHexColour(line.text) || hasNumberedColour(line.text) || hasNamedColour(line.text))
+            breaches.push_back(breach(line, "names a colour"));
+    });
+    return breaches;
+}
+
+Breaches questionsGoThroughThePrompter(const fs::path& root) {
+    Breaches breaches;
+    forEachLine(root, "app", isCpp, [&](const Line& line) {
+        if (line.file == "app/desk/prompter.cpp" || line.file == "app/main/main.cpp") return;
+        const auto code = withoutComment(line.text);
+        for (const std::string_view loop : {".exec()", ">exec()", "QEventLoop"})
+            if (code.find(loop) != std::string_view::npos) breaches.push_back(breach(line, "runs a loop of events"));
+    });
+    return breaches;
+}
+
+Breaches looksComeFromTheStyle(const fs::path& root) {
+    Breaches breaches;
+    forEachLine(root, "app", isCpp, [&](const Line& line) {
+        if (withoutComment(line.text).find("setStyleSheet") != std::string_view::npos)
+            breaches.push_back(breach(line, "sets a style sheet"));
+    });
+    return breaches;
+}
+
+Breaches testsWaitForConditions(const fs::path& root) {
+    // Put together here, or this file would breach its own rule.
+    const std::array<std::string, 5> sleeps{std::string("qW") + "ait(", std::string("qS") + "leep(",
+                                            std::string("sleep") + "_for(", std::string("sleep") + "_until(",
+                                            std::string("ms") + "leep("};
+    Breaches breaches;
+    forEachLine(root, "tests", isCpp, [&](const Line& line) {
+        for (const auto& sleep : sleeps)
+            if (line.text.find(sleep) != std::string::npos) breaches.push_back(breach(line, "sleeps"));
     });
     return breaches;
 }

@@ -27,10 +27,19 @@ Breaches sqliteStaysInDb(const std::filesystem::path& root);
 /// costing, pricing, quoting, supply, bench. A room of core that is not in that list is a breach too.
 Breaches arrowsPointDown(const std::filesystem::path& root);
 
-/// No colour is written in `app` as #rgb, #rrggbb or QColor(number, …) outside app/desk/palette.cpp and the
-/// painters of stones (files called …stone_painter.cpp), whose colours are what a stone looks like, not what
-/// the desk looks like.
+/// No colour is written in `app` as #rgb, #rrggbb, QColor(number, …) or by one of Qt's names outside
+/// app/desk/palette.cpp and the painters of stones (files called …stone_painter.cpp), whose colours are what a stone
+/// looks like, not what the desk looks like.
 Breaches coloursLiveInThePalette(const std::filesystem::path& root);
+
+/// No loop of events runs inside another in `app`: main has one, and the prompter while it asks.
+Breaches questionsGoThroughThePrompter(const std::filesystem::path& root);
+
+/// No style sheet in `app`.
+Breaches looksComeFromTheStyle(const std::filesystem::path& root);
+
+/// No test sleeps: it waits for a condition (tests/support/wait_for.h).
+Breaches testsWaitForConditions(const std::filesystem::path& root);
 
 /// C++ begins with the SPDX line, scripts have it in their second line.
 Breaches everySourceNamesItsLicence(const std::filesystem::path& root);

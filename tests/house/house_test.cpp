@@ -30,6 +30,9 @@ constexpr NamedRule kRules[] = {
     {"sqliteStaysInDb", house::sqliteStaysInDb},
     {"arrowsPointDown", house::arrowsPointDown},
     {"coloursLiveInThePalette", house::coloursLiveInThePalette},
+    {"questionsGoThroughThePrompter", house::questionsGoThroughThePrompter},
+    {"looksComeFromTheStyle", house::looksComeFromTheStyle},
+    {"testsWaitForConditions", house::testsWaitForConditions},
     {"everySourceNamesItsLicence", house::everySourceNamesItsLicence},
     {"nothingIsPutOff", house::nothingIsPutOff},
 };
@@ -89,6 +92,8 @@ void plantTidyHouse(const PlantedTree& tree) {
     tree.plant("db/sqlite/connection.cpp", kLicence + "#include \"core/units/money.h\"\n#include <sqlite3.h>\n");
     tree.plant("app/desk/palette.cpp", kLicence + "QColor jewel(\"#8A2846\");\n");
     tree.plant("app/paper/stone_painter.cpp", kLicence + "const QColor glint(255, 255, 255);\n");
+    tree.plant("app/desk/prompter.cpp", kLicence + "return box.exec();\n");
+    tree.plant("tests/app/shop_test.cpp", kLicence + "ASSERT_TRUE(waitFor([] { return true; }));\n");
     tree.plant("app/counter/page.cpp",
                kLicence +
                    "#include \"db/book/book.h\"\n#include <QLabel>\nauto c = QColor(swatch); // quote #123, #fff\n");
@@ -118,6 +123,7 @@ TEST_P(HouseBreach, isNoticed) {
 // The marks are put together, or this file would breach the rule it tests.
 const std::string kLater = std::string("TO") + "DO";
 const std::string kBroken = std::string("FIX") + "ME";
+const std::string kSleep = std::string("qW") + "ait(";
 const std::string kOff = std::string("DISABLED") + "_prices";
 
 INSTANTIATE_TEST_SUITE_P(
@@ -154,6 +160,16 @@ INSTANTIATE_TEST_SUITE_P(
                kLicence + "auto c = \"#fff\";\n", "app/shop/page.cpp:2 names a colour"},
         Breach{"NumberedColourInApp", house::coloursLiveInThePalette, "app/shop/page.cpp",
                kLicence + "const auto c = QColor(138, 40, 70);\n", "app/shop/page.cpp:2 names a colour"},
+        Breach{"NamedColourInApp", house::coloursLiveInThePalette, "app/shop/page.cpp",
+               kLicence + "const QColor c = Qt::darkGray;\n", "app/shop/page.cpp:2 names a colour"},
+        Breach{"QuestionInAPage", house::questionsGoThroughThePrompter, "app/shop/page.cpp",
+               kLicence + "if (dialog.exec()) save();\n", "app/shop/page.cpp:2 runs a loop of events"},
+        Breach{"LoopInAPage", house::questionsGoThroughThePrompter, "app/shop/page.cpp",
+               kLicence + "QEventLoop loop;\n", "app/shop/page.cpp:2 runs a loop of events"},
+        Breach{"StyleSheetInApp", house::looksComeFromTheStyle, "app/shop/page.cpp",
+               kLicence + "button->setStyleSheet(words);\n", "app/shop/page.cpp:2 sets a style sheet"},
+        Breach{"TestThatSleeps", house::testsWaitForConditions, "tests/app/shop_test.cpp",
+               kLicence + "QTest::" + kSleep + "1);\n", "tests/app/shop_test.cpp:2 sleeps"},
         Breach{"HeaderWithoutLicence", house::everySourceNamesItsLicence, "db/book/book.h", "#pragma once\n",
                "db/book/book.h:1 does not begin with the SPDX line"},
         Breach{"EmptySource", house::everySourceNamesItsLicence, "db/book/book.cpp", "",
