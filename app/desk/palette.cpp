@@ -19,7 +19,7 @@ struct Row {
 };
 
 // In the order of Role.
-constexpr std::array<Row, 13> kTable = {{
+constexpr std::array<Row, 13> kColours = {{
     {0xFFECE8E1, 0xFF17191C}, // Bench
     {0xFFF8F6F2, 0xFF202428}, // Card
     {0xFFFFFFFF, 0xFF292E33}, // Paper
@@ -72,7 +72,7 @@ Look currentLook() {
 
 QColor colour(Role role, Look look) {
     if (look == Look::Contrast) return systemColour(role);
-    const Row& row = kTable.at(static_cast<std::size_t>(role));
+    const Row& row = kColours.at(static_cast<std::size_t>(role));
     return QColor::fromRgb(look == Look::Dark ? row.dark : row.light);
 }
 

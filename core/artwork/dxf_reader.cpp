@@ -24,18 +24,18 @@ constexpr int kByBlock = 0;
 constexpr int kByLayer = 256;
 constexpr int kDeepestInsert = 16;
 constexpr std::size_t kPairsAreSlow = 3; ///< a byte of pairs takes so much longer than a byte of text
-constexpr std::size_t kLongestName = 200;
+constexpr std::size_t kLongestLayerName = 200;
 constexpr double kRadian = std::numbers::pi / 180;
 
-struct Unit {
+struct DxfUnit {
     int number;
     double millimetres;
     std::string_view name;
 };
 // Values of $INSUNITS (DXF reference, HEADER section); no shop works in the astronomical ones.
-constexpr Unit kUnits[] = {{1, 25.4, "in"},   {2, 304.8, "ft"}, {4, 1, "mm"},        {5, 10, "cm"},
-                           {7, 1e6, "km"},    {6, 1000, "m"},   {8, 25.4e-6, "µin"}, {9, 0.0254, "mil"},
-                           {10, 914.4, "yd"}, {13, 1e-3, "µm"}, {14, 100, "dm"}};
+constexpr DxfUnit kDxfUnits[] = {{1, 25.4, "in"},   {2, 304.8, "ft"}, {4, 1, "mm"},        {5, 10, "cm"},
+                                 {7, 1e6, "km"},    {6, 1000, "m"},   {8, 25.4e-6, "µin"}, {9, 0.0254, "mil"},
+                                 {10, 914.4, "yd"}, {13, 1e-3, "µm"}, {14, 100, "dm"}};
 
 struct Layer {
     int colour = 7;
@@ -118,7 +118,7 @@ class DxfReader {
             if (pair.code == 9) isUnits = trimmed(pair.value) == "$INSUNITS";
             if (!isUnits || pair.code != 70) continue;
             const auto number = numberFrom(pair.value);
-            for (const Unit& unit : kUnits)
+            for (const DxfUnit& unit : kDxfUnits)
                 if (number && unit.number == *number) m_builder.setUnit(unit.millimetres, unit.name);
         }
     }
@@ -132,7 +132,7 @@ class DxfReader {
             layer.colour = std::abs(colour);
             layer.trueColour = trueColourOf(entry);
             layer.hidden = colour < 0 || (entry.whole(70, 0) & 1) != 0;
-            m_layers.try_emplace(trimmed(entry.text(2)).substr(0, kLongestName), layer);
+            m_layers.try_emplace(trimmed(entry.text(2)).substr(0, kLongestLayerName), layer);
         }
     }
 
@@ -167,7 +167,7 @@ class DxfReader {
 
     Context placed(const DxfEntity& entity, const Context& outer) const {
         Context here = outer;
-        const auto layer = trimmed(entity.text(8)).substr(0, kLongestName);
+        const auto layer = trimmed(entity.text(8)).substr(0, kLongestLayerName);
         if (!layer.empty() && layer != "0") here.layer = layer;
         const auto known = m_layers.find(here.layer);
         if (known != m_layers.end() && known->second.hidden) here.hidden = true;

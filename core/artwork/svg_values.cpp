@@ -12,20 +12,20 @@ namespace sp::artwork {
 
 namespace {
 
-struct Unit {
+struct SvgUnit {
     std::string_view name;
     double pixels;
     bool physical;
 };
 
 // CSS Values and Units Level 3, section 5.2; em and ex of a 16 px font.
-constexpr Unit kUnits[] = {
+constexpr SvgUnit kSvgUnits[] = {
     {"px", 1, false}, {"mm", 96 / 25.4, true}, {"cm", 96 / 2.54, true}, {"in", 96, true}, {"pt", 96.0 / 72, true},
     {"pc", 16, true}, {"q", 24 / 25.4, true},  {"em", 16, false},       {"ex", 8, false}, {"%", 0, false},
 };
 
-const Unit* unitOf(std::string_view name) {
-    for (const Unit& unit : kUnits)
+const SvgUnit* unitOf(std::string_view name) {
+    for (const SvgUnit& unit : kSvgUnits)
         if (equalsIgnoringCase(name, unit.name)) return &unit;
     return nullptr;
 }
@@ -45,14 +45,14 @@ std::optional<Matrix> makeTransform(std::string_view name, const std::array<doub
 } // namespace
 
 bool SvgLength::isPhysical() const {
-    const Unit* known = unitOf(unit);
+    const SvgUnit* known = unitOf(unit);
     return known != nullptr && known->physical;
 }
 
 double SvgLength::pixels(double whole) const {
     if (unit.empty()) return value;
     if (unit == "%") return value / 100 * whole;
-    const Unit* known = unitOf(unit);
+    const SvgUnit* known = unitOf(unit);
     return known == nullptr ? value : value * known->pixels;
 }
 
@@ -61,7 +61,7 @@ std::optional<SvgLength> parseSvgLength(std::string_view text) {
     const auto value = scanner.number();
     if (!value) return std::nullopt;
     if (scanner.isDone()) return SvgLength{*value, ""};
-    const Unit* unit = unitOf(scanner.rest());
+    const SvgUnit* unit = unitOf(scanner.rest());
     if (unit == nullptr) return std::nullopt;
     return SvgLength{*value, unit->name};
 }

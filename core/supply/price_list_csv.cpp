@@ -13,7 +13,6 @@ using base::Code;
 using base::Result;
 using catalogue::ListColumn;
 using catalogue::Material;
-using catalogue::Pack;
 using units::Count;
 
 namespace {
@@ -38,7 +37,7 @@ std::string lowerCase(std::string_view text) {
 struct Told {
     std::size_t line = 0;
     const Material* material = nullptr;
-    const Pack* known = nullptr;
+    const catalogue::Pack* known = nullptr;
     std::string name;
     std::optional<Count> amount;
     std::vector<catalogue::PriceBreak> prices;
@@ -146,7 +145,7 @@ class Listing {
             trouble(row, "The name of its pack is too long; shorten it.");
             return nullptr;
         }
-        const Pack* known = knownPack(material, name, amount);
+        const catalogue::Pack* known = knownPack(material, name, amount);
         if (known == nullptr && !amount) {
             trouble(row,
                     "This pack is not in the book and the list does not say how many are in it; add the pack first.");
@@ -164,7 +163,8 @@ class Listing {
         return &m_told.emplace_back(Told{row.line, &material, known, called, amount, {}, {}, false});
     }
 
-    const Pack* knownPack(const Material& material, const std::string& name, std::optional<Count> amount) const {
+    const catalogue::Pack* knownPack(const Material& material, const std::string& name,
+                                     std::optional<Count> amount) const {
         const auto found = m_packs.find(material.id);
         if (found == m_packs.end()) return nullptr;
         const auto& packs = found->second;
@@ -191,7 +191,7 @@ class Listing {
         std::sort(told.prices.begin(), told.prices.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
         if (told.prices.front().from != Count::of(1))
             return leaveOut(told, "The list does not give the price of one pack; ask the supplier.");
-        Pack pack = told.known != nullptr ? *told.known : Pack{};
+        catalogue::Pack pack = told.known != nullptr ? *told.known : catalogue::Pack{};
         pack.material = told.material->id;
         pack.supplier = m_columns.supplier;
         pack.name = told.name;
@@ -216,7 +216,7 @@ class Listing {
     units::NumberStyle m_style;
     std::array<std::optional<std::size_t>, kColumnKinds> m_at{};
     std::map<std::string, const Material*> m_materials;
-    std::map<base::Id, std::vector<const Pack*>> m_packs;
+    std::map<base::Id, std::vector<const catalogue::Pack*>> m_packs;
     std::vector<Told> m_told;
     PriceListReading m_reading;
 };

@@ -12,11 +12,6 @@ namespace {
 
 constexpr int64_t kWorkToRaise = 4'000'000;
 
-template<class T>
-std::size_t at(T n) {
-    return static_cast<std::size_t>(n);
-}
-
 std::vector<std::vector<double>> sharesOf(const Multipliers& multipliers) {
     std::vector<std::vector<double>> shares;
     for (const auto& row : multipliers.shares) {

@@ -12,8 +12,6 @@ namespace {
 
 constexpr Spend kNoWay{kNever, 0, 0};
 
-std::size_t at(int64_t n) { return static_cast<std::size_t>(n); }
-
 } // namespace
 
 Curve::Curve(const Model& model, int material, int supplier, std::vector<int> packs)

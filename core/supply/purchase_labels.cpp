@@ -12,11 +12,6 @@ namespace {
 constexpr std::size_t kMostOptions = 200'000;
 constexpr std::size_t kCompareAll = 3'000;
 
-template<class T>
-std::size_t at(T n) {
-    return static_cast<std::size_t>(n);
-}
-
 /// The worth of one unit of the material that `curve` sells.
 int64_t unitValue(const Model& model, const Curve& curve) {
     const ModelPack& pack = model.packs[at(curve.packs().front())];

@@ -3,6 +3,7 @@
 
 #include "core/supply/purchase.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <limits>
 #include <vector>
@@ -11,6 +12,12 @@ namespace sp::supply {
 
 /// No price, no plan: larger than any sum, small enough that a few of them add up without wrapping.
 inline constexpr std::int64_t kNever = std::int64_t{1} << 58;
+
+/// A number of the model, which is not negative where it counts places, as an index.
+template<class T>
+constexpr std::size_t at(T n) {
+    return static_cast<std::size_t>(n);
+}
 
 /// The purchase problem in whole numbers. Money counts granules (the greatest common divisor of all sums in the
 /// problem), materials count units (the greatest common divisor of what packs give). Only packs that can be bought

@@ -11,8 +11,6 @@ namespace {
 
 constexpr int kMostLeftOut = 40; ///< suppliers tried without
 
-std::size_t at(int64_t index) { return static_cast<std::size_t>(index); }
-
 class PlainPlan {
   public:
     PlainPlan(const Model& model, const std::vector<char>& isOut)

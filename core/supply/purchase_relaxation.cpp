@@ -12,11 +12,6 @@ namespace {
 constexpr int64_t kMostOfAKit = 20'000;
 constexpr std::size_t kMostKeptCells = 6'000'000; // of merged curves
 
-template<class T>
-std::size_t at(T n) {
-    return static_cast<std::size_t>(n);
-}
-
 int64_t plus(int64_t a, int64_t b) { return std::min(kScaledNever, a + b); }
 
 } // namespace

@@ -23,11 +23,6 @@ constexpr int kSteps = 40;
 constexpr int kLeafSteps = 16;
 constexpr int64_t kMostCap = int64_t{1} << 42; // no plan within the model's sums costs more
 
-template<class T>
-std::size_t at(T n) {
-    return static_cast<std::size_t>(n);
-}
-
 struct Plan {
     std::vector<int64_t> counts;
     int64_t cost = kNever;

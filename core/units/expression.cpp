@@ -383,9 +383,10 @@ std::optional<Fraction> Parser::hyphenated(std::size_t from, const ScannedNumber
     const bool tight =
         ratio && m_text.substr(m_at, ratio->end - m_at).find_first_of(U" \u00A0") == std::u32string::npos;
     if (!tight || !ratio->isProper()) return whole.value;
-    constexpr std::u32string_view kSigns = U"+-*/×";
-    const bool clear = (from == 0 || kSigns.find(m_text[from - 1]) == std::u32string_view::npos || from == 1) &&
-                       (ratio->end == m_text.size() || kSigns.find(m_text[ratio->end]) == std::u32string_view::npos);
+    constexpr std::u32string_view kOperators = U"+-*/×";
+    const bool clear =
+        (from == 0 || kOperators.find(m_text[from - 1]) == std::u32string_view::npos || from == 1) &&
+        (ratio->end == m_text.size() || kOperators.find(m_text[ratio->end]) == std::u32string_view::npos);
     const bool onARuler = ratio->denominator <= 64 && (ratio->denominator & (ratio->denominator - 1)) == 0;
     if (!m_grammar.isLength || !clear || !onARuler) {
         const std::u32string_view written = m_text.substr(from, ratio->end - from);

@@ -10,7 +10,7 @@ using catalogue::Customer;
 
 namespace {
 
-const std::string kColumns =
+const std::string kCustomerColumns =
     "name, contact, certificate_number, certificate_place, certificate_issued_on, certificate_expires_on";
 
 } // namespace
@@ -31,20 +31,20 @@ Customer CustomerStore::take(sqlite::Statement& row) {
 
 std::vector<Customer> CustomerStore::all() {
     std::vector<Customer> customers;
-    auto rows = m_db.query("SELECT id, " + kColumns +
+    auto rows = m_db.query("SELECT id, " + kCustomerColumns +
                            " FROM customer WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
     while (rows.step()) customers.push_back(take(rows));
     return customers;
 }
 
 std::optional<Customer> CustomerStore::find(const base::Id& id) {
-    auto row = m_db.query("SELECT id, " + kColumns + " FROM customer WHERE id = ? AND deleted_at IS NULL", id);
+    auto row = m_db.query("SELECT id, " + kCustomerColumns + " FROM customer WHERE id = ? AND deleted_at IS NULL", id);
     if (!row.step()) return std::nullopt;
     return take(row);
 }
 
 void CustomerStore::write(const Customer& c, const Stamp& stamp) {
-    static const std::string sql = upsert("customer", "id", kColumns);
+    static const std::string sql = upsert("customer", "id", kCustomerColumns);
     const auto part = [&](auto member) {
         using Value = std::remove_cvref_t<decltype((*c.certificate).*member)>;
         return c.certificate ? std::optional<Value>((*c.certificate).*member) : std::nullopt;

@@ -11,10 +11,10 @@ using catalogue::Design;
 
 namespace {
 
-const std::string kColumns =
+const std::string kDesignColumns =
     "name, width_nm, height_nm, has_templates_on_wall, planned_pieces, usual_base_id, art_time_ms, note";
 
-Design take(sqlite::Statement& row) {
+Design takeDesign(sqlite::Statement& row) {
     Design d;
     row >> d.id >> d.name >> d.width >> d.height >> d.templatesOnWall >> d.plannedPieces;
     d.usualBase = takeIdOrNone(row);
@@ -28,10 +28,10 @@ std::vector<Design> DesignStore::all() {
     const sqlite::Reading reading(m_db);
     std::vector<Design> designs;
     std::unordered_map<base::Id, std::size_t> places;
-    auto rows =
-        m_db.query("SELECT id, " + kColumns + " FROM design WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
+    auto rows = m_db.query("SELECT id, " + kDesignColumns +
+                           " FROM design WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
     while (rows.step()) {
-        designs.push_back(take(rows));
+        designs.push_back(takeDesign(rows));
         places[designs.back().id] = designs.size() - 1;
     }
     auto stones = m_db.query("SELECT design_id, material_id, amount FROM design_stone ORDER BY design_id, position");
@@ -47,9 +47,9 @@ std::vector<Design> DesignStore::all() {
 
 std::optional<Design> DesignStore::find(const base::Id& id) {
     const sqlite::Reading reading(m_db);
-    auto row = m_db.query("SELECT id, " + kColumns + " FROM design WHERE id = ? AND deleted_at IS NULL", id);
+    auto row = m_db.query("SELECT id, " + kDesignColumns + " FROM design WHERE id = ? AND deleted_at IS NULL", id);
     if (!row.step()) return std::nullopt;
-    Design design = take(row);
+    Design design = takeDesign(row);
     auto stones = m_db.query("SELECT material_id, amount FROM design_stone WHERE design_id = ? ORDER BY position", id);
     while (stones.step()) {
         auto& stone = design.stones.emplace_back();
@@ -60,7 +60,7 @@ std::optional<Design> DesignStore::find(const base::Id& id) {
 }
 
 void DesignStore::write(const Design& d, const Stamp& stamp) {
-    static const std::string sql = upsert("design", "id", kColumns);
+    static const std::string sql = upsert("design", "id", kDesignColumns);
     m_db.run(sql, d.id, d.name, d.width, d.height, d.templatesOnWall, d.plannedPieces, orNull(d.usualBase), d.artTime,
              d.note, stamp.seq);
     m_db.run("DELETE FROM design_stone WHERE design_id = ?", d.id);

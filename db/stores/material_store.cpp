@@ -12,10 +12,11 @@ using catalogue::Material;
 
 namespace {
 
-const std::string kColumns = "name, kind, basis, fixed_price_micros, colour, rgb, stone_size, loss_ppm, sheet_form, "
-                             "width_nm, height_nm, margin_nm, border_nm, gap_nm, is_one_way, share_basis, lifts";
+const std::string kMaterialColumns =
+    "name, kind, basis, fixed_price_micros, colour, rgb, stone_size, loss_ppm, sheet_form, "
+    "width_nm, height_nm, margin_nm, border_nm, gap_nm, is_one_way, share_basis, lifts";
 
-Material take(sqlite::Statement& row) {
+Material takeMaterial(sqlite::Statement& row) {
     Material m;
     row >> m.id >> m.name >> m.kind >> m.basis >> m.fixedPrice >> m.stone.colour >> m.stone.rgb >> m.stone.size >>
         m.stone.loss >> m.sheet.form >> m.sheet.width >> m.sheet.height >> m.sheet.margin >> m.sheet.border >>
@@ -35,10 +36,10 @@ std::vector<Material> MaterialStore::all() {
     const sqlite::Reading reading(m_db);
     std::vector<Material> materials;
     std::unordered_map<base::Id, std::size_t> places;
-    auto rows = m_db.query("SELECT id, " + kColumns +
+    auto rows = m_db.query("SELECT id, " + kMaterialColumns +
                            " FROM material WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
     while (rows.step()) {
-        materials.push_back(take(rows));
+        materials.push_back(takeMaterial(rows));
         places[materials.back().id] = materials.size() - 1;
     }
     auto sizes = m_db.query("SELECT material_id, name, extra_cost_micros, surcharge_micros FROM blank_size "
@@ -53,9 +54,9 @@ std::vector<Material> MaterialStore::all() {
 
 std::optional<Material> MaterialStore::find(const base::Id& id) {
     const sqlite::Reading reading(m_db);
-    auto row = m_db.query("SELECT id, " + kColumns + " FROM material WHERE id = ? AND deleted_at IS NULL", id);
+    auto row = m_db.query("SELECT id, " + kMaterialColumns + " FROM material WHERE id = ? AND deleted_at IS NULL", id);
     if (!row.step()) return std::nullopt;
-    Material material = take(row);
+    Material material = takeMaterial(row);
     auto sizes = m_db.query("SELECT name, extra_cost_micros, surcharge_micros FROM blank_size WHERE material_id = ? "
                             "ORDER BY position",
                             id);
@@ -65,7 +66,7 @@ std::optional<Material> MaterialStore::find(const base::Id& id) {
 }
 
 void MaterialStore::write(const Material& m, const Stamp& stamp) {
-    static const std::string sql = upsert("material", "id", kColumns);
+    static const std::string sql = upsert("material", "id", kMaterialColumns);
     m_db.run(sql, m.id, m.name, m.kind, m.basis, m.fixedPrice, m.stone.colour, m.stone.rgb, m.stone.size, m.stone.loss,
              m.sheet.form, m.sheet.width, m.sheet.height, m.sheet.margin, m.sheet.border, m.sheet.gap, m.sheet.oneWay,
              m.sheet.basis, m.sheet.lifts, stamp.seq);

@@ -15,7 +15,7 @@ using units::UnitPrice;
 
 namespace {
 
-StockMove take(sqlite::Statement& row) {
+StockMove takeMove(sqlite::Statement& row) {
     StockMove move;
     row >> move.id >> move.material >> move.amount >> move.cost >> move.note >> move.reverses;
     return move;
@@ -42,7 +42,7 @@ std::optional<StockMove> StockStore::find(const base::Id& id) {
     auto row =
         m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move WHERE id = ?", id);
     if (!row.step()) return std::nullopt;
-    StockMove move = take(row);
+    StockMove move = takeMove(row);
     refuseDamaged(m_db, snapshot::check(move));
     return move;
 }
@@ -73,7 +73,7 @@ std::optional<UnitPrice> StockStore::average(const base::Id& material) {
     auto rows = m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move "
                            "WHERE material_id = ? ORDER BY change_seq",
                            material);
-    while (rows.step()) moves.push_back(take(rows));
+    while (rows.step()) moves.push_back(takeMove(rows));
 
     std::int64_t lying = 0;
     std::optional<UnitPrice> average;
