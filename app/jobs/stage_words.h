@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "db/snapshot/stage.h"
+#include "db/records/stage.h"
 
 #include <QString>
 

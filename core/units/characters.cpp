@@ -53,6 +53,29 @@ std::optional<std::size_t> followers(unsigned char lead) {
     return std::nullopt;
 }
 
+/// The character that begins at `at`, which is moved behind it; nothing where none begins.
+std::optional<char32_t> next(std::string_view utf8, std::size_t& at) {
+    constexpr std::array<char32_t, 4> kLeadBits{0x7F, 0x1F, 0x0F, 0x07};
+    constexpr std::array<char32_t, 4> kSmallest{0, 0x80, 0x800, 0x10000};
+    const auto lead = static_cast<unsigned char>(utf8[at]);
+    if (lead < 0x80) {
+        ++at;
+        return lead;
+    }
+    const auto more = followers(lead);
+    if (!more || at + *more >= utf8.size()) return std::nullopt;
+    char32_t character = lead & kLeadBits[*more];
+    for (std::size_t i = 1; i <= *more; ++i) {
+        const auto byte = static_cast<unsigned char>(utf8[at + i]);
+        if ((byte & 0xC0) != 0x80) return std::nullopt;
+        character = (character << 6) | (byte & 0x3F);
+    }
+    const bool surrogate = character >= 0xD800 && character <= 0xDFFF;
+    if (character < kSmallest[*more] || surrogate || character > 0x10FFFF) return std::nullopt;
+    at += *more + 1;
+    return character;
+}
+
 bool isInvisible(char32_t c) {
     const bool control = c < 0x20 || (c >= 0x7F && c < 0xA0);
     const bool steers = (c >= 0x200B && c <= 0x200F) || (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F);
@@ -61,24 +84,18 @@ bool isInvisible(char32_t c) {
 
 } // namespace
 
+bool isText(std::string_view bytes) {
+    for (std::size_t at = 0; at < bytes.size();)
+        if (next(bytes, at).value_or(0) == 0) return false;
+    return true;
+}
+
 std::optional<std::u32string> decode(std::string_view utf8) {
-    constexpr std::array<char32_t, 4> kLeadBits{0x7F, 0x1F, 0x0F, 0x07};
-    constexpr std::array<char32_t, 4> kSmallest{0, 0x80, 0x800, 0x10000};
     std::u32string out;
     for (std::size_t at = 0; at < utf8.size();) {
-        const auto lead = static_cast<unsigned char>(utf8[at]);
-        const auto more = followers(lead);
-        if (!more || at + *more >= utf8.size()) return std::nullopt;
-        char32_t character = lead & kLeadBits[*more];
-        for (std::size_t i = 1; i <= *more; ++i) {
-            const auto byte = static_cast<unsigned char>(utf8[at + i]);
-            if ((byte & 0xC0) != 0x80) return std::nullopt;
-            character = (character << 6) | (byte & 0x3F);
-        }
-        const bool surrogate = character >= 0xD800 && character <= 0xDFFF;
-        if (character < kSmallest[*more] || surrogate || character > 0x10FFFF) return std::nullopt;
-        out += character;
-        at += *more + 1;
+        const auto character = next(utf8, at);
+        if (!character) return std::nullopt;
+        out += *character;
     }
     return out;
 }

@@ -9,6 +9,9 @@ namespace sp::units {
 
 /// Characters of typed text. Nothing here asks the process locale.
 
+/// Well-formed UTF-8, as `decode` reads it, without NUL.
+bool isText(std::string_view bytes);
+
 /// Strict UTF-8 (RFC 3629: no overlong forms, no surrogates, nothing above U+10FFFF), or nothing.
 std::optional<std::u32string> decode(std::string_view utf8);
 std::string encode(std::u32string_view characters);

@@ -11,7 +11,7 @@
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
-#include "db/snapshot/stage.h"
+#include "db/records/stage.h"
 
 #include <chrono>
 #include <cstdint>

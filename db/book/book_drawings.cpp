@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "db/book/action.h"
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <fmt/format.h>
 
@@ -13,7 +13,7 @@ using base::Result;
 using catalogue::ColourMaterial;
 using catalogue::DesignArtwork;
 using catalogue::PriceListColumns;
-using snapshot::ArtworkRecord;
+using records::ArtworkRecord;
 
 namespace {
 
@@ -33,7 +33,7 @@ void refuseUnfitFiles(const DesignArtwork& artwork) {
 
 template<class T>
 std::string writtenBefore(const std::optional<T>& before) {
-    return before ? snapshot::write(*before) : std::string();
+    return before ? records::write(*before) : std::string();
 }
 
 } // namespace
@@ -75,11 +75,11 @@ Done BookFile::save(const DesignArtwork& artwork) {
                                 artwork.unitName,
                                 artwork.holeAllowance,
                                 artwork.counts};
-        orRefuse(snapshot::check(now));
+        orRefuse(catalogue::fields::check(now));
         const auto before = m_stores.artworks.find(now.design);
         if (before == now) return;
         m_stores.artworks.write(now, record(before ? "change" : "make", "drawing of " + design->name,
-                                            {"artwork", now.design, writtenBefore(before), snapshot::write(now)}));
+                                            {"artwork", now.design, writtenBefore(before), records::write(now)}));
     });
 }
 
@@ -89,7 +89,7 @@ Done BookFile::removeArtwork(const Id& design) {
         const auto before = m_stores.artworks.find(design);
         if (!of || !before) refuse(Code::NotFound, design.text(), "This design has no drawing in the book.");
         m_stores.artworks.remove(design, record("remove", "removing the drawing of " + of->name,
-                                                {"artwork", design, snapshot::write(*before), {}}));
+                                                {"artwork", design, records::write(*before), {}}));
     });
 }
 
@@ -102,12 +102,12 @@ Done BookFile::save(const ColourMaterial& colour) {
         const auto before = m_stores.colours.find(colour.rgb, colour.stoneSize);
         ColourMaterial now = colour;
         now.id = before ? before->id : newId();
-        orRefuse(snapshot::check(now));
+        orRefuse(catalogue::fields::check(now));
         if (before == now) return;
         if (!m_stores.materials.find(now.material))
             refuse(Code::NotFound, now.material.text(), "This stone is no longer in the book; choose another.");
         m_stores.colours.write(now, record(before ? "change" : "make", fmt::format("stone for #{:06x}", now.rgb),
-                                           {"colour", now.id, writtenBefore(before), snapshot::write(now)}));
+                                           {"colour", now.id, writtenBefore(before), records::write(now)}));
     });
 }
 
@@ -120,12 +120,12 @@ Done BookFile::save(const PriceListColumns& list) {
         const auto supplier = m_stores.suppliers.find(list.supplier);
         if (!supplier)
             refuse(Code::NotFound, list.supplier.text(), "This supplier is no longer in the book; add it anew.");
-        orRefuse(snapshot::check(list));
+        orRefuse(catalogue::fields::check(list));
         const auto before = m_stores.priceLists.find(list.supplier);
         if (before == list) return;
         m_stores.priceLists.write(list,
                                   record(before ? "change" : "make", "columns of the price list of " + supplier->name,
-                                         {"columns", list.supplier, writtenBefore(before), snapshot::write(list)}));
+                                         {"columns", list.supplier, writtenBefore(before), records::write(list)}));
     });
 }
 

@@ -7,7 +7,7 @@
 #include "db/book/price_list.h"
 #include "db/book/words.h"
 #include "db/migrations/migrations.h"
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <fmt/format.h>
 
@@ -29,7 +29,7 @@ using catalogue::Pack;
 using catalogue::PriceBook;
 using catalogue::Shop;
 using catalogue::Supplier;
-using snapshot::StockMove;
+using records::StockMove;
 using stores::Change;
 using stores::Stamp;
 
@@ -76,10 +76,10 @@ Id BookFile::keep(Store& store, std::string_view entity, T value) {
             refuse(Code::NotFound, value.name,
                    fmt::format("The {} “{}” is no longer in the book; add it anew.", entity, value.name));
     }
-    orRefuse(snapshot::check(value));
+    orRefuse(catalogue::fields::check(value));
     if (before == value) return value.id;
-    const Change change{std::string(entity), value.id, before ? snapshot::write(*before) : std::string(),
-                        snapshot::write(value)};
+    const Change change{std::string(entity), value.id, before ? records::write(*before) : std::string(),
+                        records::write(value)};
     const auto stamp = record(before ? "change" : "make", changeOf(before, value), change);
     try {
         store.write(value, stamp);
@@ -100,18 +100,18 @@ void BookFile::drop(Store& store, std::string_view entity, const Id& id) {
     const auto before = store.find(id);
     if (!before) refuse(Code::NotFound, id.text(), fmt::format("This {} is no longer in the book.", entity));
     const auto stamp =
-        record("remove", "removing " + before->name, {std::string(entity), id, snapshot::write(*before), {}});
+        record("remove", "removing " + before->name, {std::string(entity), id, records::write(*before), {}});
     store.remove(id, stamp);
 }
 
 template<class T, class Store>
 void BookFile::keepOnly(Store& store, std::string_view entity, const T& value) {
-    orRefuse(snapshot::check(value));
+    orRefuse(catalogue::fields::check(value));
     const auto before = store.find();
     if (before == value) return;
     const auto stamp =
         record(before ? "change" : "make", before ? changeOf(*before, value) : std::string(entity),
-               {std::string(entity), Id(), before ? snapshot::write(*before) : std::string(), snapshot::write(value)});
+               {std::string(entity), Id(), before ? records::write(*before) : std::string(), records::write(value)});
     try {
         store.write(value, stamp);
     } catch (const Refusal& refusal) {
@@ -187,7 +187,7 @@ Result<std::vector<Pack>> BookFile::packs() {
 }
 Result<Id> BookFile::save(const Pack& pack) {
     return act([&] {
-        orRefuse(snapshot::check([&] {
+        orRefuse(catalogue::fields::check([&] {
             Pack named = pack;
             if (named.id.isNone()) named.id = newId();
             return named;
@@ -252,18 +252,18 @@ Done BookFile::moveStock(const Id& material, std::int64_t amount, std::optional<
         const auto moved = m_stores.materials.find(material);
         if (!moved) refuse(Code::NotFound, material.text(), "This material is no longer in the book; add it anew.");
         const StockMove move{newId(), material, amount, cost, std::string(note), std::nullopt};
-        orRefuse(snapshot::check(move));
+        orRefuse(catalogue::fields::check(move));
         const auto lying = m_stores.stock.onShelf(material);
         if (lying + amount < 0)
             refuse(Code::Invalid, moved->name,
                    fmt::format("Only {} of “{}” are on the shelf; count it and book what is there first.", lying,
                                moved->name));
-        if (lying + amount > snapshot::kCounts.highest)
+        if (lying + amount > catalogue::fields::kCounts.highest)
             refuse(Code::Invalid, moved->name,
                    fmt::format("There would be more than {} of “{}” on the shelf; check the amount.",
-                               snapshot::kCounts.highest, moved->name));
+                               catalogue::fields::kCounts.highest, moved->name));
         const auto stamp =
-            record("make", "movement of " + moved->name, {"movement", move.id, {}, snapshot::write(move)});
+            record("make", "movement of " + moved->name, {"movement", move.id, {}, records::write(move)});
         m_stores.stock.add(move, stamp);
     });
 }

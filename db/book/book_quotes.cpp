@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/book/action.h"
 #include "db/book/words.h"
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <fmt/format.h>
 
@@ -12,7 +12,7 @@ using base::Done;
 using base::Id;
 using base::Result;
 using catalogue::PriceBook;
-using snapshot::StageMark;
+using records::StageMark;
 using stores::QuoteRow;
 
 namespace {
@@ -59,7 +59,7 @@ Quote BookFile::newQuote() {
     catalogue::Order order;
     order.quotedOn = m_surroundings.today();
     const Id id = newId();
-    const auto stamp = record("make", "new quote", {"quote", id, {}, snapshot::write(order)});
+    const auto stamp = record("make", "new quote", {"quote", id, {}, records::write(order)});
     m_stores.quotes.write(id, order, stamp);
     return wholeOf(id);
 }
@@ -85,10 +85,10 @@ QuoteRow BookFile::draftForChange(const Quote& quote) {
 }
 
 std::int64_t BookFile::keepOrder(const QuoteRow& before, const catalogue::Order& order) {
-    orRefuse(snapshot::check(order));
+    orRefuse(catalogue::fields::check(order));
     if (before.order == order) return before.version;
     const auto stamp = record("change", changeOf(before.order, order),
-                              {"quote", before.id, snapshot::write(before.order), snapshot::write(order)});
+                              {"quote", before.id, records::write(before.order), records::write(order)});
     try {
         m_stores.quotes.write(before.id, order, stamp);
     } catch (const Refusal& refusal) {
@@ -109,18 +109,19 @@ void BookFile::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, un
         refuse(Code::Invalid, subject, std::move(detail));
     };
     if (quote.order.lines.empty()) invalid("lines", "There is nothing on this quote; add a line before giving it.");
-    if (total.micros() < snapshot::kEitherAmount.lowest || total.micros() > snapshot::kEitherAmount.highest)
+    if (total.micros() < catalogue::fields::kEitherAmount.lowest ||
+        total.micros() > catalogue::fields::kEitherAmount.highest)
         invalid("total", "The total is larger than a book can hold; check the quantities and prices.");
     if (validUntil < quote.order.quotedOn)
         invalid("validUntil", "The last day of the quote lies before its first; choose a later one.");
     const Id customer = inputs.customer ? inputs.customer->id : Id();
     if (customer != quote.order.customer)
         invalid("customer", "The prices are those of another customer; choose the customer again.");
-    orRefuse(snapshot::check(inputs.shop));
-    orRefuse(snapshot::check(inputs.bench));
-    if (inputs.customer) orRefuse(snapshot::check(*inputs.customer));
+    orRefuse(catalogue::fields::check(inputs.shop));
+    orRefuse(catalogue::fields::check(inputs.bench));
+    if (inputs.customer) orRefuse(catalogue::fields::check(*inputs.customer));
     for (const auto& [id, material] : inputs.materials) {
-        orRefuse(snapshot::check(material));
+        orRefuse(catalogue::fields::check(material));
         if (material.material.id != id) invalid("materials", "The prices are mixed up; open the quote again.");
     }
 }
@@ -131,11 +132,11 @@ Quote BookFile::sealNow(const Quote& quote, const PriceBook& inputs, units::Mone
     keepOrder(draft, quote.order);
     const std::chrono::year_month_day today(m_surroundings.today().days());
     const std::string number = m_stores.quotes.takeNumber(static_cast<int>(today.year()));
-    const auto order = snapshot::write(quote.order);
+    const auto order = records::write(quote.order);
     record("give", "giving " + number, {"quote", quote.id, order, order});
     const auto stamp =
         record("give", {},
-               {"stage", quote.id, snapshot::write(StageMark{draft.stage}), snapshot::write(StageMark{Stage::Quoted})});
+               {"stage", quote.id, records::write(StageMark{draft.stage}), records::write(StageMark{Stage::Quoted})});
     m_stores.quotes.setStage(quote.id, Stage::Quoted, stamp);
     m_stores.quotes.setNumber(quote.id, number);
     m_stores.sealed.seal({.quote = quote.id,
@@ -168,7 +169,7 @@ Result<Quote> BookFile::giveNew(const catalogue::Order& order, const PriceBook& 
 Done BookFile::setStage(const Id& id, Stage stage) {
     return act([&] {
         const StageMark mark{stage};
-        orRefuse(snapshot::check(mark));
+        orRefuse(catalogue::fields::check(mark));
         const auto row = m_stores.quotes.find(id);
         if (!row) refuseUnknown(id.text());
         if (row->stage == stage) return;
@@ -178,7 +179,7 @@ Done BookFile::setStage(const Id& id, Stage stage) {
             refuse(Code::Invalid, "stage",
                    fmt::format("Quote {} has been given and is no enquiry any more; start a new quote.", row->number));
         const auto stamp = record("change", "stage of " + nameOf(*row),
-                                  {"stage", id, snapshot::write(StageMark{row->stage}), snapshot::write(mark)});
+                                  {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
         m_stores.quotes.setStage(id, stage, stamp);
     });
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/ensure.h"
 #include "db/book/action.h"
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 namespace sp::db {
 
@@ -16,7 +16,7 @@ using catalogue::Material;
 using catalogue::Pack;
 using catalogue::Shop;
 using catalogue::Supplier;
-using snapshot::StockMove;
+using records::StockMove;
 using stores::Change;
 
 Result<UndoState> BookFile::undoState() {
@@ -61,7 +61,7 @@ Change BookFile::bring(std::string_view kind, const Change& change, bool isBack)
     if (change.entity == "supplier") bringThing<Supplier>(m_stores.suppliers, kind, turned);
     if (change.entity == "pack") bringThing<Pack>(m_stores.packs, kind, turned);
     if (change.entity == "kit") bringThing<Kit>(m_stores.kits, kind, turned);
-    if (change.entity == "artwork") bringThing<snapshot::ArtworkRecord>(m_stores.artworks, kind, turned);
+    if (change.entity == "artwork") bringThing<records::ArtworkRecord>(m_stores.artworks, kind, turned);
     if (change.entity == "colour") bringThing<catalogue::ColourMaterial>(m_stores.colours, kind, turned);
     if (change.entity == "columns") bringThing<catalogue::PriceListColumns>(m_stores.priceLists, kind, turned);
     if (change.entity == "design") bringThing<Design>(m_stores.designs, kind, turned);
@@ -80,7 +80,7 @@ void refuseIfChanged(const std::string& now, const Change& change) {
 
 template<class T>
 std::string writtenOrEmpty(const std::optional<T>& value) {
-    return value ? snapshot::write(*value) : std::string();
+    return value ? records::write(*value) : std::string();
 }
 
 } // namespace
@@ -92,30 +92,30 @@ void BookFile::bringThing(Store& store, std::string_view kind, const Change& cha
     if (change.after.empty())
         store.remove(change.id, stamp);
     else
-        store.write(orRefuse(snapshot::read<T>(change.after)), stamp);
+        store.write(orRefuse(records::read<T>(change.after)), stamp);
 }
 
 template<class T, class Store>
 void BookFile::bringOnly(Store& store, std::string_view kind, const Change& change) {
     refuseIfChanged(writtenOrEmpty(store.find()), change);
-    store.write(orRefuse(snapshot::read<T>(change.after)), record(kind, {}, change));
+    store.write(orRefuse(records::read<T>(change.after)), record(kind, {}, change));
 }
 
 void BookFile::bringOrder(std::string_view kind, const Change& change) {
     const auto row = m_stores.quotes.find(change.id);
     base::ensure(!row || row->number.empty(), "a given quote is never undone");
-    refuseIfChanged(row ? snapshot::write(row->order) : std::string(), change);
+    refuseIfChanged(row ? records::write(row->order) : std::string(), change);
     const auto stamp = record(kind, {}, change);
     if (change.after.empty())
         m_stores.quotes.remove(change.id, stamp);
     else
-        m_stores.quotes.write(change.id, orRefuse(snapshot::read<catalogue::Order>(change.after)), stamp);
+        m_stores.quotes.write(change.id, orRefuse(records::read<catalogue::Order>(change.after)), stamp);
 }
 
 void BookFile::bringStage(std::string_view kind, const Change& change) {
     const auto row = m_stores.quotes.find(change.id);
-    refuseIfChanged(row ? snapshot::write(snapshot::StageMark{row->stage}) : std::string(), change);
-    const auto mark = orRefuse(snapshot::read<snapshot::StageMark>(change.after));
+    refuseIfChanged(row ? records::write(records::StageMark{row->stage}) : std::string(), change);
+    const auto mark = orRefuse(records::read<records::StageMark>(change.after));
     m_stores.quotes.setStage(change.id, mark.stage, record(kind, {}, change));
 }
 
@@ -125,7 +125,7 @@ Change BookFile::bringMovement(std::string_view kind, const Change& change) {
     const StockMove back{newId(), last->material, -last->amount, last->cost, last->note, last->id};
     if (m_stores.stock.onShelf(back.material) + back.amount < 0)
         refuse(Code::Conflict, {}, "These things are no longer on the shelf; count it and book what is there.");
-    const Change made{"movement", back.id, {}, snapshot::write(back)};
+    const Change made{"movement", back.id, {}, records::write(back)};
     m_stores.stock.add(back, record(kind, {}, made));
     return made;
 }

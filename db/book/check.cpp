@@ -4,8 +4,8 @@
 #include "db/book/book.h"
 #include "db/book/opening.h"
 #include "db/book/stores.h"
+#include "db/records/record.h"
 #include "db/refusal.h"
-#include "db/snapshot/snapshot.h"
 #include "db/sqlite/transaction.h"
 #include "db/stores/digest.h"
 
@@ -71,8 +71,14 @@ class Inspection {
     /// What a thing is now must be what the change log says it became last.
     template<class T>
     void compare(std::string_view entity, const Id& id, const T& value, const std::string& name) {
-        if (m_stores.log.newest(entity, id) != snapshot::write(value))
+        if (!isSaved(entity, id, value))
             say(fmt::format("“{}” is not as it was last saved; compare it with a backup.", name));
+    }
+    /// Values are compared, not texts: what an earlier version wrote says the same in other words.
+    template<class T>
+    bool isSaved(std::string_view entity, const Id& id, const T& value) {
+        const auto saved = m_stores.log.newest(entity, id);
+        return !saved.empty() && orRefuse(records::read<T>(saved)) == value;
     }
 
     void lists() {
@@ -120,9 +126,8 @@ class Inspection {
                 if (!row) return;
                 const std::string name = row->number.empty() ? "a draft" : row->number;
                 compare("quote", id, row->order, name);
-                const auto stage = m_stores.log.newest("stage", id);
-                if (stage.empty() ? row->stage != Stage::Enquiry
-                                  : stage != snapshot::write(snapshot::StageMark{row->stage}))
+                const bool hasStage = !m_stores.log.newest("stage", id).empty();
+                if (hasStage ? !isSaved("stage", id, records::StageMark{row->stage}) : row->stage != Stage::Enquiry)
                     say(fmt::format("The stage of {} is not as it was last saved; compare it with a backup.", name));
                 if (!row->number.empty()) m_given.emplace(id, *row);
             });
@@ -186,26 +191,40 @@ class Inspection {
     /// The log has no gaps, and each record of a thing begins with what the record before it ended with. A thing's
     /// first record begins with nothing; only a stage begins with that of every new quote.
     void log() {
-        auto rows = m_db.query("SELECT seq, at, actor, entity, entity_id, before, after FROM change ORDER BY seq");
+        struct Last {
+            std::int64_t seq = 0;
+            std::string digest; ///< of what it ended with
+        };
+        auto rows = m_db.query("SELECT seq, entity, entity_id, before, after FROM change ORDER BY seq");
         std::int64_t last = 0;
-        std::map<std::pair<std::string, Id>, std::string> seals;
-        const std::string newStage = snapshot::write(snapshot::StageMark{Stage::Enquiry});
+        std::map<std::pair<std::string, Id>, Last> things;
+        const std::string newStage = records::write(records::StageMark{Stage::Enquiry});
         while (rows.step()) {
             std::int64_t seq = 0;
-            std::string at;
-            std::string actor;
             std::pair<std::string, Id> thing;
             std::string before;
             std::string after;
-            rows >> seq >> at >> actor >> thing.first >> thing.second >> before >> after;
+            rows >> seq >> thing.first >> thing.second >> before >> after;
             if (seq != ++last) say("A row of the change log is missing; open a backup.");
             last = seq;
-            const auto was = seals.find(thing);
-            const bool fits = was != seals.end() ? was->second == stores::sha256(before)
-                                                 : before == (thing.first == "stage" ? newStage : "");
+            const auto was = things.find(thing);
+            const bool fits = was == things.end()
+                                  ? saysSame(thing.first, before, thing.first == "stage" ? newStage : "")
+                                  : was->second.digest == stores::sha256(before) ||
+                                        saysSame(thing.first, before, afterOf(was->second.seq));
             if (!fits) say(fmt::format("Record {} of the change log does not follow from the one before it.", seq));
-            seals[thing] = stores::sha256(after);
+            things[thing] = {seq, stores::sha256(after)};
         }
+    }
+    std::string afterOf(std::int64_t seq) {
+        auto row = m_db.query("SELECT after FROM change WHERE seq = ?", seq);
+        return row.step() ? row.takeText() : std::string();
+    }
+    /// Whether two records of one entity say the same, each in the version it was written in. Nothing is only nothing.
+    bool saysSame(const std::string& entity, const std::string& one, const std::string& other) {
+        if (one == other) return true;
+        const auto* kind = records::kindNamed(entity == "quote" ? "order" : entity);
+        return kind != nullptr && !one.empty() && !other.empty() && orRefuse(records::saySame(*kind, one, other));
     }
 
     /// Every row names the record of the log that wrote it last; a quote also the one that began it, by which quotes

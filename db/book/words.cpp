@@ -30,7 +30,7 @@ std::string lineChange(const Order& before, const Order& after) {
         if (before.lines[i] == after.lines[i]) continue;
         if (changed != nullptr) return "lines of the quote";
         changed = &after.lines[i];
-        field = snapshot::difference(before.lines[i], after.lines[i]);
+        field = fieldChanged(before.lines[i], after.lines[i]);
     }
     if (changed == nullptr) return "change of the quote";
     return (field.empty() ? std::string("change") : field) + " of " + titleOf(*changed);
@@ -39,12 +39,12 @@ std::string lineChange(const Order& before, const Order& after) {
 } // namespace
 
 std::string changeOf(const catalogue::Shop& before, const catalogue::Shop& after) {
-    const std::string field = snapshot::difference(before, after);
+    const std::string field = fieldChanged(before, after);
     return field.empty() ? "change of the shop" : field;
 }
 
 std::string changeOf(const catalogue::BenchStandards& before, const catalogue::BenchStandards& after) {
-    const std::string field = snapshot::difference(before, after);
+    const std::string field = fieldChanged(before, after);
     return field.empty() ? "change of the bench" : field;
 }
 
@@ -53,7 +53,7 @@ std::string changeOf(const Order& before, const Order& after) {
     head.lines = after.lines;
     if (head == after) return lineChange(before, after);
     if (before.lines != after.lines) return "change of the quote";
-    const std::string field = snapshot::difference(before, after);
+    const std::string field = fieldChanged(before, after);
     return field.empty() ? "change of the quote" : field + " of the quote";
 }
 

@@ -4,7 +4,7 @@
 #include "core/base/ensure.h"
 #include "db/refusal.h"
 #include "db/sqlite/connection.h"
-#include "db/sqlite/utf8.h"
+#include "core/units/characters.h"
 
 #include <sqlite3.h>
 
@@ -90,7 +90,7 @@ std::string Statement::takeAsText() {
 std::string Statement::takeText() {
     if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_TEXT) refuseColumn();
     std::string text = takeAsText();
-    if (isText(text)) return text;
+    if (units::isText(text)) return text;
     refuseTaken();
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/artwork_store.h"
 
+#include "db/records/record.h"
 #include "db/refusal.h"
-#include "db/snapshot/snapshot.h"
 #include "db/stores/digest.h"
 
 #include <fmt/format.h>
@@ -10,7 +10,7 @@
 namespace sp::db::stores {
 
 using catalogue::ColourMaterial;
-using snapshot::ArtworkRecord;
+using records::ArtworkRecord;
 
 namespace {
 
@@ -43,7 +43,7 @@ std::vector<ArtworkRecord> ArtworkStore::all() {
                            " FROM design_artwork WHERE deleted_at IS NULL AND design_id IN "
                            "(SELECT id FROM design WHERE deleted_at IS NULL) ORDER BY design_id");
     while (rows.step()) artworks.push_back(takeArtwork(rows));
-    for (const auto& artwork : artworks) refuseDamaged(m_db, snapshot::check(artwork));
+    for (const auto& artwork : artworks) refuseDamaged(m_db, catalogue::fields::check(artwork));
     return artworks;
 }
 
@@ -53,7 +53,7 @@ std::optional<ArtworkRecord> ArtworkStore::find(const base::Id& design) {
                           design);
     if (!row.step()) return std::nullopt;
     ArtworkRecord artwork = takeArtwork(row);
-    refuseDamaged(m_db, snapshot::check(artwork));
+    refuseDamaged(m_db, catalogue::fields::check(artwork));
     return artwork;
 }
 
@@ -106,14 +106,14 @@ std::vector<ColourMaterial> ColourStore::all() {
                            " FROM colour_material WHERE deleted_at IS NULL AND material_id IN "
                            "(SELECT id FROM material WHERE deleted_at IS NULL) ORDER BY rgb, stone_size, id");
     while (rows.step()) colours.push_back(takeColour(rows));
-    for (const auto& colour : colours) refuseDamaged(m_db, snapshot::check(colour));
+    for (const auto& colour : colours) refuseDamaged(m_db, catalogue::fields::check(colour));
     return colours;
 }
 
 std::optional<ColourMaterial> ColourStore::one(sqlite::Statement row) {
     if (!row.step()) return std::nullopt;
     ColourMaterial colour = takeColour(row);
-    refuseDamaged(m_db, snapshot::check(colour));
+    refuseDamaged(m_db, catalogue::fields::check(colour));
     return colour;
 }
 

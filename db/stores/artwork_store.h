@@ -18,9 +18,9 @@ class ArtworkStore {
     explicit ArtworkStore(sqlite::Connection& db)
         : m_db(db) {}
 
-    std::vector<snapshot::ArtworkRecord> all();
-    std::optional<snapshot::ArtworkRecord> find(const base::Id& design);
-    void write(const snapshot::ArtworkRecord& artwork, const Stamp& stamp);
+    std::vector<records::ArtworkRecord> all();
+    std::optional<records::ArtworkRecord> find(const base::Id& design);
+    void write(const records::ArtworkRecord& artwork, const Stamp& stamp);
     void remove(const base::Id& design, const Stamp& stamp);
 
     /// Keeps these bytes; returns their digest.

@@ -8,7 +8,7 @@
 
 namespace sp::db::stores {
 
-/// What one row of the change log says about one thing. `before` and `after` are snapshots; empty for none.
+/// What one row of the change log says about one thing. `before` and `after` are records; empty for none.
 struct Change {
     std::string entity; ///< "material", "quote" …
     base::Id id;

@@ -9,7 +9,7 @@
 #include "core/units/length.h"
 #include "core/units/money.h"
 #include "core/units/rate.h"
-#include "db/snapshot/records.h"
+#include "db/records/values.h"
 #include "db/sqlite/transaction.h"
 
 #include <string>
@@ -69,11 +69,11 @@ struct Column<std::uint32_t> {
         v = static_cast<std::uint32_t>(number);
     }
 };
-template<snapshot::Named E>
+template<catalogue::fields::Named E>
 struct Column<E> {
-    static void put(Statement& row, E v) { row.bind(snapshot::wordOf(v)); }
+    static void put(Statement& row, E v) { row.bind(catalogue::fields::wordOf(v)); }
     static void take(Statement& row, E& v) {
-        const auto named = snapshot::namedBy<E>(row.takeText());
+        const auto named = catalogue::fields::namedBy<E>(row.takeText());
         if (!named) row.refuseTaken();
         v = *named;
     }

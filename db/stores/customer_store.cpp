@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/customer_store.h"
 
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 namespace sp::db::stores {
 
@@ -25,7 +25,7 @@ Customer CustomerStore::take(sqlite::Statement& row) {
     if (number.has_value() != place.has_value() || number.has_value() != issuedOn.has_value() || (expiresOn && !number))
         refuseDamaged(m_db, base::fail(base::Code::Damaged, customer.name, "A certificate is there by half."));
     if (number) customer.certificate = Certificate{*number, *place, *issuedOn, expiresOn};
-    refuseDamaged(m_db, snapshot::check(customer));
+    refuseDamaged(m_db, catalogue::fields::check(customer));
     return customer;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/design_store.h"
 
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <unordered_map>
 
@@ -41,7 +41,7 @@ std::vector<Design> DesignStore::all() {
         auto& stone = designs[place->second].stones.emplace_back();
         stones >> stone.material >> stone.count;
     }
-    for (const auto& design : designs) refuseDamaged(m_db, snapshot::check(design));
+    for (const auto& design : designs) refuseDamaged(m_db, catalogue::fields::check(design));
     return designs;
 }
 
@@ -55,7 +55,7 @@ std::optional<Design> DesignStore::find(const base::Id& id) {
         auto& stone = design.stones.emplace_back();
         stones >> stone.material >> stone.count;
     }
-    refuseDamaged(m_db, snapshot::check(design));
+    refuseDamaged(m_db, catalogue::fields::check(design));
     return design;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/kit_store.h"
 
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <unordered_map>
 
@@ -46,7 +46,7 @@ std::vector<Kit> KitStore::all() {
         const auto place = places.find(tools.takeId());
         if (place != places.end()) tools >> kits[place->second].tools.emplace_back();
     }
-    for (const auto& kit : kits) refuseDamaged(m_db, snapshot::check(kit));
+    for (const auto& kit : kits) refuseDamaged(m_db, catalogue::fields::check(kit));
     return kits;
 }
 
@@ -62,7 +62,7 @@ std::optional<Kit> KitStore::find(const base::Id& id) {
     }
     auto tools = m_db.query("SELECT name FROM kit_tool WHERE kit_id = ? ORDER BY position", id);
     while (tools.step()) tools >> kit.tools.emplace_back();
-    refuseDamaged(m_db, snapshot::check(kit));
+    refuseDamaged(m_db, catalogue::fields::check(kit));
     return kit;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/material_store.h"
 
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <unordered_map>
 
@@ -48,7 +48,7 @@ std::vector<Material> MaterialStore::all() {
         const auto place = places.find(sizes.takeId());
         if (place != places.end()) materials[place->second].sizes.push_back(takeSize(sizes));
     }
-    for (const auto& material : materials) refuseDamaged(m_db, snapshot::check(material));
+    for (const auto& material : materials) refuseDamaged(m_db, catalogue::fields::check(material));
     return materials;
 }
 
@@ -61,7 +61,7 @@ std::optional<Material> MaterialStore::find(const base::Id& id) {
                             "ORDER BY position",
                             id);
     while (sizes.step()) material.sizes.push_back(takeSize(sizes));
-    refuseDamaged(m_db, snapshot::check(material));
+    refuseDamaged(m_db, catalogue::fields::check(material));
     return material;
 }
 

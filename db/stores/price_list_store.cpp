@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/price_list_store.h"
 
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 namespace sp::db::stores {
 
@@ -34,7 +34,7 @@ std::optional<PriceListColumns> PriceListStore::find(const base::Id& supplier) {
         auto& column = list.columns.emplace_back();
         columns >> column.column >> column.heading;
     }
-    refuseDamaged(m_db, snapshot::check(list));
+    refuseDamaged(m_db, catalogue::fields::check(list));
     return list;
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/quote_store.h"
 
+#include "db/records/record.h"
 #include "db/refusal.h"
-#include "db/snapshot/snapshot.h"
 
 #include <fmt/format.h>
 
@@ -23,7 +23,7 @@ std::optional<QuoteRow> QuoteStore::find(const base::Id& id) {
     order.customer = takeIdOrNone(row);
     row >> order.quotedOn >> order.wantedBy >> order.discount.share >> order.discount.amount >> order.asksExemption;
     takeLines(id, order);
-    refuseDamaged(m_db, snapshot::check(order));
+    refuseDamaged(m_db, catalogue::fields::check(order));
     return quote;
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/sealed_store.h"
 
+#include "db/records/record.h"
 #include "db/refusal.h"
-#include "db/snapshot/snapshot.h"
 #include "db/stores/digest.h"
 
 #include <fmt/format.h>
@@ -14,8 +14,8 @@ namespace sp::db::stores {
 
 using catalogue::PriceBook;
 using catalogue::PricedMaterial;
-using snapshot::PriceList;
-using snapshot::SealedQuote;
+using records::PriceList;
+using records::SealedQuote;
 
 void SealedStore::refuseSeal(const std::string& number) const {
     refuse(base::Code::Damaged, number,
@@ -34,9 +34,9 @@ void SealedStore::seal(SealedQuote quote, const PriceBook& prices) {
     for (const auto& [id, material] : prices.materials) materials.push_back(&material);
     std::sort(materials.begin(), materials.end(),
               [](const auto* a, const auto* b) { return a->material.id < b->material.id; });
-    PriceList list{keepPart(snapshot::write(prices.shop)), keepPart(snapshot::write(prices.bench)), {}};
-    for (const auto* material : materials) list.materials.push_back(keepPart(snapshot::write(*material)));
-    quote.prices = keepPart(snapshot::write(list));
+    PriceList list{keepPart(records::write(prices.shop)), keepPart(records::write(prices.bench)), {}};
+    for (const auto* material : materials) list.materials.push_back(keepPart(records::write(*material)));
+    quote.prices = keepPart(records::write(list));
     quote.customer = prices.customer;
 
     std::int64_t place = 1;
@@ -49,7 +49,7 @@ void SealedStore::seal(SealedQuote quote, const PriceBook& prices) {
         }
     }
     quote.previous = previous.hex;
-    const std::string frozen = snapshot::write(quote);
+    const std::string frozen = records::write(quote);
     m_db.run("INSERT INTO sealed (place, quote_id, number, total_micros, frozen, digest, previous_digest) "
              "VALUES (?, ?, ?, ?, ?, ?, ?)",
              place, quote.quote, quote.number, quote.total, frozen, Digest{sha256(frozen)}, previous);
@@ -77,7 +77,8 @@ std::optional<SealedQuote> SealedStore::quote(const base::Id& id) {
         row >> number >> total >> frozen >> digest >> previous;
     }
     if (sha256(frozen) != digest.hex) refuseSeal(number);
-    auto sealed = snapshot::read<SealedQuote>(frozen);
+    auto sealed = records::read<SealedQuote>(frozen);
+    if (!sealed && sealed.error().code == base::Code::TooNew) throw Refusal(sealed.error());
     if (!sealed || sealed->quote != id || sealed->number != number || sealed->total != total ||
         sealed->previous != previous.hex)
         refuseSeal(number);
@@ -116,12 +117,12 @@ void SealedStore::expectParts() {
 }
 
 PriceBook SealedStore::prices(const std::string& digest) {
-    const auto list = orRefuse(snapshot::read<PriceList>(part(digest)));
+    const auto list = orRefuse(records::read<PriceList>(part(digest)));
     PriceBook book;
-    book.shop = orRefuse(snapshot::read<catalogue::Shop>(part(list.shop)));
-    book.bench = orRefuse(snapshot::read<catalogue::BenchStandards>(part(list.bench)));
+    book.shop = orRefuse(records::read<catalogue::Shop>(part(list.shop)));
+    book.bench = orRefuse(records::read<catalogue::BenchStandards>(part(list.bench)));
     for (const auto& material : list.materials) {
-        auto priced = orRefuse(snapshot::read<PricedMaterial>(part(material)));
+        auto priced = orRefuse(records::read<PricedMaterial>(part(material)));
         book.materials.emplace(priced.material.id, std::move(priced));
     }
     return book;

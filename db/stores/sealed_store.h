@@ -19,17 +19,17 @@ class SealedStore {
         : m_db(db) {}
 
     /// Seals `quote` with `prices`; its fields `prices`, `customer` and `previous` are filled in here.
-    void seal(snapshot::SealedQuote quote, const catalogue::PriceBook& prices);
+    void seal(records::SealedQuote quote, const catalogue::PriceBook& prices);
 
     struct Opened {
-        snapshot::SealedQuote quote;
+        records::SealedQuote quote;
         catalogue::PriceBook prices;
     };
     /// Nothing when that quote was not given. Throws Damaged when a seal does not match.
     std::optional<Opened> find(const base::Id& quote);
 
     /// The same without its prices: their digest only.
-    std::optional<snapshot::SealedQuote> quote(const base::Id& id);
+    std::optional<records::SealedQuote> quote(const base::Id& id);
     /// The prices of that digest, without a customer. Throws Damaged when a part of them does not match its digest.
     catalogue::PriceBook prices(const std::string& digest);
     /// The seal of a given quote, as 64 hexadecimal digits; empty when it was not given.

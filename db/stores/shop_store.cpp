@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/shop_store.h"
 
-#include "db/snapshot/json.h"
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
+#include "db/records/temperature_parts.h"
 
 namespace sp::db::stores {
 
@@ -42,7 +42,7 @@ std::optional<Shop> ShopStore::find() {
     s.usualTape = takeIdOrNone(row);
     s.usualTemplate = takeIdOrNone(row);
     takeLists(s);
-    refuseDamaged(m_db, snapshot::check(s));
+    refuseDamaged(m_db, catalogue::fields::check(s));
     return s;
 }
 
@@ -95,14 +95,14 @@ std::optional<BenchStandards> BenchStore::find() {
     if (!row.step()) return std::nullopt;
     BenchStandards bench;
     auto& press = bench.press;
-    snapshot::TemperatureParts temperature;
+    records::TemperatureParts temperature;
     row >> press.price >> press.salvage >> press.lifePresses >> press.platenWidth >> press.platenHeight >>
         press.dwell >> press.handling >> press.warmUp >> press.testPresses >> press.secondPressShare >>
         press.secondDwell >> press.runningPerHour >> temperature.milli >> temperature.unit >> bench.cutter.price >>
         bench.cutter.salvage >> bench.cutter.lifeHoles;
     if (temperature.milli < -1'000'000 || temperature.milli > 2'000'000)
         refuseDamaged(m_db, base::fail(base::Code::Damaged, "temperature", "The temperature is none there can be."));
-    press.temperature = snapshot::fromParts(temperature);
+    press.temperature = records::fromParts(temperature);
     auto steps = m_db.query("SELECT step, per_job_ms, per_colour_ms, per_piece_ms, per_100_stones_ms, learning_ppm "
                             "FROM bench_step ORDER BY step");
     std::size_t found = 0;
@@ -116,14 +116,14 @@ std::optional<BenchStandards> BenchStore::find() {
     }
     if (found != catalogue::kSteps.size())
         refuseDamaged(m_db, base::fail(base::Code::Damaged, "bench", "A bench standard is missing."));
-    refuseDamaged(m_db, snapshot::check(bench));
+    refuseDamaged(m_db, catalogue::fields::check(bench));
     return bench;
 }
 
 void BenchStore::write(const BenchStandards& bench, const Stamp& stamp) {
     static const std::string sql = upsert("bench", "only_row", kBenchColumns, false);
     const auto& press = bench.press;
-    const auto temperature = snapshot::partsOf(press.temperature);
+    const auto temperature = records::partsOf(press.temperature);
     m_db.run(sql, kOnlyRow, press.price, press.salvage, press.lifePresses, press.platenWidth, press.platenHeight,
              press.dwell, press.handling, press.warmUp, press.testPresses, press.secondPressShare, press.secondDwell,
              press.runningPerHour, temperature.milli, temperature.unit, bench.cutter.price, bench.cutter.salvage,

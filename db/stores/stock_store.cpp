@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/stock_store.h"
 
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <unordered_set>
 #include <vector>
 
 namespace sp::db::stores {
 
-using snapshot::StockMove;
+using records::StockMove;
 using units::Fraction;
 using units::Money;
 using units::UnitPrice;
@@ -43,7 +43,7 @@ std::optional<StockMove> StockStore::find(const base::Id& id) {
         m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move WHERE id = ?", id);
     if (!row.step()) return std::nullopt;
     StockMove move = takeMove(row);
-    refuseDamaged(m_db, snapshot::check(move));
+    refuseDamaged(m_db, catalogue::fields::check(move));
     return move;
 }
 

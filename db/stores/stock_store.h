@@ -16,8 +16,8 @@ class StockStore {
     explicit StockStore(sqlite::Connection& db)
         : m_db(db) {}
 
-    std::optional<snapshot::StockMove> find(const base::Id& id);
-    void add(const snapshot::StockMove& move, const Stamp& stamp);
+    std::optional<records::StockMove> find(const base::Id& id);
+    void add(const records::StockMove& move, const Stamp& stamp);
     std::int64_t onShelf(const base::Id& material);
     std::unordered_map<base::Id, std::int64_t> shelf();
 

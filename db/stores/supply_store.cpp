@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/supply_store.h"
 
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 
 #include <unordered_map>
 
@@ -35,7 +35,7 @@ std::vector<Supplier> SupplierStore::all() {
     auto rows = m_db.query("SELECT id, " + kSupplierColumns +
                            " FROM supplier WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
     while (rows.step()) suppliers.push_back(takeSupplier(rows));
-    for (const auto& supplier : suppliers) refuseDamaged(m_db, snapshot::check(supplier));
+    for (const auto& supplier : suppliers) refuseDamaged(m_db, catalogue::fields::check(supplier));
     return suppliers;
 }
 
@@ -43,7 +43,7 @@ std::optional<Supplier> SupplierStore::find(const base::Id& id) {
     auto row = m_db.query("SELECT id, " + kSupplierColumns + " FROM supplier WHERE id = ? AND deleted_at IS NULL", id);
     if (!row.step()) return std::nullopt;
     Supplier supplier = takeSupplier(row);
-    refuseDamaged(m_db, snapshot::check(supplier));
+    refuseDamaged(m_db, catalogue::fields::check(supplier));
     return supplier;
 }
 
@@ -76,7 +76,7 @@ std::vector<Pack> PackStore::all() {
         auto& price = packs[place->second].prices.emplace_back();
         prices >> price.from >> price.each;
     }
-    for (const auto& pack : packs) refuseDamaged(m_db, snapshot::check(pack));
+    for (const auto& pack : packs) refuseDamaged(m_db, catalogue::fields::check(pack));
     return packs;
 }
 
@@ -89,7 +89,7 @@ std::optional<Pack> PackStore::one(sqlite::Statement row) {
         auto& price = pack.prices.emplace_back();
         prices >> price.from >> price.each;
     }
-    refuseDamaged(m_db, snapshot::check(pack));
+    refuseDamaged(m_db, catalogue::fields::check(pack));
     return pack;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "db/snapshot/snapshot.h"
+#include "db/records/record.h"
 #include "tests/support/samples.h"
 
 #include <gtest/gtest.h>
@@ -22,12 +22,12 @@ catalogue::Material stone() {
 
 template<class T>
 void expectSame(const T& value) {
-    const auto read = db::snapshot::read<T>(db::snapshot::write(value));
+    const auto read = db::records::read<T>(db::records::write(value));
     ASSERT_TRUE(read) << read.error().detail;
     EXPECT_EQ(*read, value);
 }
 
-TEST(Snapshot, readsBackEveryValue) {
+TEST(Record, readsBackEveryValue) {
     expectSame(stone());
     auto blank = test::sampleBlank();
     blank.id = key(2);
@@ -46,10 +46,9 @@ TEST(Snapshot, readsBackEveryValue) {
     expectSame(kit);
     expectSame(test::samplePriceListColumns(key(4)));
     expectSame(catalogue::ColourMaterial{key(9), 0x4FC3CF, "SS10", key(1)});
-    expectSame(db::snapshot::ArtworkRecord{key(6), "lantern.svg", catalogue::ArtworkFormat::Svg, std::string(64, 'a'),
-                                           std::string(64, 'b'), units::Length::fromNanometres(1'000'000),
-                                           catalogue::ScaleOrigin::Typed, "mm", units::Length::fromNanometres(1),
-                                           "[]"});
+    expectSame(db::records::ArtworkRecord{key(6), "lantern.svg", catalogue::ArtworkFormat::Svg, std::string(64, 'a'),
+                                          std::string(64, 'b'), units::Length::fromNanometres(1'000'000),
+                                          catalogue::ScaleOrigin::Typed, "mm", units::Length::fromNanometres(1), "[]"});
     auto design = test::sampleDesign(key(1), key(2));
     design.id = key(6);
     expectSame(design);
@@ -65,7 +64,7 @@ TEST(Snapshot, readsBackEveryValue) {
     expectSame(catalogue::PricedMaterial{stone(), std::nullopt, ""});
 }
 
-TEST(Snapshot, keepsTemperaturesOfBothScalesExactly) {
+TEST(Record, keepsTemperaturesOfBothScalesExactly) {
     for (const std::int64_t milli : {-40'000, 0, 157'222, 160'000, 315'000, 320'001}) {
         auto bench = test::sampleBench();
         bench.press.temperature = units::Temperature::fromMillifahrenheit(milli);
@@ -75,17 +74,17 @@ TEST(Snapshot, keepsTemperaturesOfBothScalesExactly) {
     }
 }
 
-TEST(Snapshot, keepsWholeNumbersWhole) {
+TEST(Record, keepsWholeNumbersWhole) {
     auto material = stone();
     material.fixedPrice = Money::fromMicros(999'999'999'999'999); // not exact as a float of 32 or a text in e-notation
-    const auto text = db::snapshot::write(material);
+    const auto text = db::records::write(material);
     EXPECT_NE(text.find("\"fixed_price_micros\":999999999999999"), std::string::npos) << text;
     expectSame(material);
 }
 
-TEST(Snapshot, writesTheSameBytesForTheSameValue) {
-    EXPECT_EQ(db::snapshot::write(stone()), db::snapshot::write(stone()));
-    EXPECT_TRUE(db::snapshot::write(stone()).starts_with(R"({"format":1,"kind":"material","value":{"basis":)"));
+TEST(Record, writesTheSameBytesForTheSameValue) {
+    EXPECT_EQ(db::records::write(stone()), db::records::write(stone()));
+    EXPECT_TRUE(db::records::write(stone()).starts_with(R"({"format":1,"kind":"material","value":{"basis":)"));
 }
 
 // What must not be read, made from a good record.
@@ -100,16 +99,16 @@ void PrintTo(const Spoilt& row, std::ostream* out) { *out << row.name; }
 class SpoiltRecord : public testing::TestWithParam<Spoilt> {};
 
 TEST_P(SpoiltRecord, isRefused) {
-    auto record = json::parse(db::snapshot::write(stone()));
+    auto record = json::parse(db::records::write(stone()));
     GetParam().spoil(record);
-    const auto read = db::snapshot::read<catalogue::Material>(record.dump());
+    const auto read = db::records::read<catalogue::Material>(record.dump());
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error().code, GetParam().code) << read.error().detail;
     EXPECT_FALSE(read.error().detail.empty());
 }
 
 INSTANTIATE_TEST_SUITE_P(
-    Snapshot, SpoiltRecord,
+    Record, SpoiltRecord,
     testing::Values(Spoilt{"missingKey",
                            [](json& r) {
                                r["value"].erase("rgb");
@@ -139,37 +138,37 @@ INSTANTIATE_TEST_SUITE_P(
                     Spoilt{"valueNull", [](json& r) { r["value"] = nullptr; }}),
     [](const auto& row) { return row.param.name; });
 
-TEST(Snapshot, refusesTextThatIsNoRecord) {
+TEST(Record, refusesTextThatIsNoRecord) {
     for (const std::string text : {"", "null", "[]", "{", "{}", "1", "\xFF", R"({"format":1,"format":1})"})
-        EXPECT_EQ(db::snapshot::read<catalogue::Material>(text).error().code, Code::Damaged) << text;
-    const auto whole = db::snapshot::write(stone());
+        EXPECT_EQ(db::records::read<catalogue::Material>(text).error().code, Code::Damaged) << text;
+    const auto whole = db::records::write(stone());
     for (std::size_t length = 0; length < whole.size(); ++length)
-        EXPECT_FALSE(db::snapshot::read<catalogue::Material>(whole.substr(0, length))) << length;
-    EXPECT_FALSE(db::snapshot::read<catalogue::Material>(std::string(200'000, '[')));
+        EXPECT_FALSE(db::records::read<catalogue::Material>(whole.substr(0, length))) << length;
+    EXPECT_FALSE(db::records::read<catalogue::Material>(std::string(200'000, '[')));
 }
 
-TEST(Snapshot, refusesAKeyThatStandsTwice) {
-    auto text = db::snapshot::write(stone());
+TEST(Record, refusesAKeyThatStandsTwice) {
+    auto text = db::records::write(stone());
     const std::string field = R"("lifts":1,)";
     const auto place = text.find(field);
     ASSERT_NE(place, std::string::npos);
     text.insert(place, field);
-    EXPECT_EQ(db::snapshot::read<catalogue::Material>(text).error().code, Code::Damaged);
+    EXPECT_EQ(db::records::read<catalogue::Material>(text).error().code, Code::Damaged);
 }
 
-TEST(Snapshot, refusesWhatIsNoDayOrCurrency) {
-    auto order = json::parse(db::snapshot::write(catalogue::Order{}));
+TEST(Record, refusesWhatIsNoDayOrCurrency) {
+    auto order = json::parse(db::records::write(catalogue::Order{}));
     order["value"]["quoted_on"] = "2026-02-30";
-    EXPECT_FALSE(db::snapshot::read<catalogue::Order>(order.dump()));
-    auto shop = json::parse(db::snapshot::write(test::sampleShop({})));
+    EXPECT_FALSE(db::records::read<catalogue::Order>(order.dump()));
+    auto shop = json::parse(db::records::write(test::sampleShop({})));
     shop["value"]["currency"] = "eur";
-    EXPECT_FALSE(db::snapshot::read<catalogue::Shop>(shop.dump()));
-    auto bench = json::parse(db::snapshot::write(test::sampleBench()));
+    EXPECT_FALSE(db::records::read<catalogue::Shop>(shop.dump()));
+    auto bench = json::parse(db::records::write(test::sampleBench()));
     bench["value"]["steps"]["glue"] = bench["value"]["steps"]["art"];
-    EXPECT_FALSE(db::snapshot::read<catalogue::BenchStandards>(bench.dump()));
-    bench = json::parse(db::snapshot::write(test::sampleBench()));
+    EXPECT_FALSE(db::records::read<catalogue::BenchStandards>(bench.dump()));
+    bench = json::parse(db::records::write(test::sampleBench()));
     bench["value"]["press"]["temperature"]["milli"] = INT64_MAX;
-    EXPECT_FALSE(db::snapshot::read<catalogue::BenchStandards>(bench.dump()));
+    EXPECT_FALSE(db::records::read<catalogue::BenchStandards>(bench.dump()));
 }
 
 } // namespace

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/ensure.h"
+#include "core/catalogue/fields/terms.h"
+#include "core/catalogue/fields/type.h"
+
+#include <cstddef>
+#include <cstdint>
+#include <functional>
+#include <limits>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace sp::catalogue::fields {
+
+/// What a whole number may be, in the unit it is kept in; both ends included.
+struct Range {
+    std::int64_t lowest = std::numeric_limits<std::int64_t>::min();
+    std::int64_t highest = std::numeric_limits<std::int64_t>::max();
+
+    constexpr bool holds(std::int64_t value) const { return value >= lowest && value <= highest; }
+    friend bool operator==(const Range&, const Range&) = default;
+};
+
+/// What a text may be, in bytes of UTF-8.
+struct Text {
+    std::size_t shortest = 0;
+    std::size_t longest = 200;
+    bool hasLines = false;
+};
+
+/// May a key be none?
+enum class Key { Needed, MayBeNone };
+
+/// How long a list may be.
+struct Length {
+    std::size_t longest = 0;
+};
+
+/// What a field may hold. Which of them counts is a matter of the field's type; of a list, Length bounds the list and
+/// the others bound each of its items.
+struct Bounds {
+    Range range;
+    Text text;
+    Key key = Key::MayBeNone;
+    Length length;
+
+    void set(Range limit) { range = limit; }
+    void set(Text limit) { text = limit; }
+    void set(Key limit) { key = limit; }
+    void set(Length limit) { length = limit; }
+};
+
+/// The version of a kind of record in which something came. A field of a type that several kinds hold (an order line
+/// in an order, and in a quote under its seal) came into each with a version of that kind.
+struct Since {
+    std::string_view kind;
+    int version = 1;
+};
+
+/// One field of a value: everything the program knows about it that is not said by the C++ type alone.
+struct Field {
+    std::string_view key; ///< in JSON; part of the file format: never changed, never used again for something else
+    Term words;           ///< how a person knows it
+    const Type* type = nullptr;
+    const void* (*in)(const void* owner) = nullptr; ///< the member of an owner
+    const void* member = nullptr;                   ///< which member it is, see fieldOf
+    Bounds bounds;
+    std::vector<Since> since;          ///< empty: since version 1 of every kind that holds it
+    std::function<void(void*)> before; ///< puts what it stood for before it came; empty: an upgrade has to say it
+    std::string_view said;             ///< what that is, for the page on the file format
+
+    /// The first version of `kind` that has this field.
+    int sinceIn(std::string_view kind) const {
+        for (const auto& row : since)
+            if (row.kind == kind) return row.version;
+        return 1;
+    }
+    void* of(void* owner) const { return const_cast<void*>(in(owner)); }
+
+    /// The same field, which came with these versions of the kinds that hold it.
+    Field cameWith(std::vector<Since> versions) && {
+        since = std::move(versions);
+        return std::move(*this);
+    }
+    /// The same field, and what it stands for in records of before: a value of the member's type, and how JSON has it.
+    template<class T>
+    Field standingFor(T value, std::string_view json) && {
+        base::ensure(type == &typeOf<T>(), "what a field stood for before it came is of its type");
+        before = [value = std::move(value)](void* to) { *static_cast<T*>(to) = value; };
+        said = json;
+        return std::move(*this);
+    }
+};
+
+/// The fields of a type.
+struct Object {
+    std::string_view name; ///< of the type, as in the page on the file format
+    std::vector<Field> fields;
+};
+
+/// One address a member: what tells fields of the table apart.
+template<auto Member>
+inline char kMemberMark = 0;
+
+template<class M>
+struct MemberOf;
+template<class Owner, class Value>
+struct MemberOf<Value Owner::*> {
+    using OwnerType = Owner;
+    using ValueType = Value;
+};
+
+/// A row of the table: field<&ShopRates::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount).
+template<auto Member, class... Limits>
+Field field(std::string_view key, Term words, Limits... limits) {
+    using Owner = typename MemberOf<decltype(Member)>::OwnerType;
+    using Value = typename MemberOf<decltype(Member)>::ValueType;
+    Field row;
+    row.key = key;
+    row.words = words;
+    row.type = &typeOf<Value>();
+    row.in = [](const void* owner) -> const void* { return &(static_cast<const Owner*>(owner)->*Member); };
+    row.member = &kMemberMark<Member>;
+    (row.bounds.set(limits), ...);
+    return row;
+}
+
+} // namespace sp::catalogue::fields

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalogue/fields/tables.h"
+
+namespace sp::catalogue::fields {
+
+template<>
+const Object& objectOf<StepStandard>() {
+    using T = StepStandard;
+    static const Object object{"StepStandard",
+                               {
+                                   field<&T::perJob>("per_job_ms", Term::TimeForAJob, kTimes),
+                                   field<&T::perColour>("per_colour_ms", Term::TimeForAColour, kTimes),
+                                   field<&T::perPiece>("per_piece_ms", Term::TimeForAPiece, kTimes),
+                                   field<&T::per100Stones>("per_100_stones_ms", Term::TimeForHundredStones, kTimes),
+                                   field<&T::learning>("learning_ppm", Term::LearningRate, Range{500'000, 1'000'000}),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<HeatPress>() {
+    using T = HeatPress;
+    static const Object object{
+        "HeatPress",
+        {
+            field<&T::price>("price_micros", Term::PriceOfThePress, kAmount),
+            field<&T::salvage>("salvage_micros", Term::SalvageOfThePress, kAmount),
+            field<&T::lifePresses>("life_presses", Term::LifeOfThePress, kLife),
+            field<&T::platenWidth>("platen_width_nm", Term::WidthOfThePlaten, kLengths),
+            field<&T::platenHeight>("platen_height_nm", Term::HeightOfThePlaten, kLengths),
+            field<&T::dwell>("dwell_ms", Term::Dwell, kTimes),
+            field<&T::handling>("handling_ms", Term::HandlingAtThePress, kTimes),
+            field<&T::warmUp>("warm_up_ms", Term::WarmUp, kTimes),
+            field<&T::testPresses>("test_presses", Term::NumberOfTestPresses, kCounts),
+            field<&T::secondPressShare>("second_press_ppm", Term::ShareOfSecondPresses, kShare),
+            field<&T::secondDwell>("second_dwell_ms", Term::SecondDwell, kTimes),
+            field<&T::runningPerHour>("running_per_hour_micros", Term::RunningCostOfThePress, kAmount),
+            field<&T::temperature>("temperature", Term::Temperature),
+        }};
+    return object;
+}
+
+template<>
+const Object& objectOf<Cutter>() {
+    using T = Cutter;
+    static const Object object{"Cutter",
+                               {
+                                   field<&T::price>("price_micros", Term::PriceOfTheCutter, kAmount),
+                                   field<&T::salvage>("salvage_micros", Term::SalvageOfTheCutter, kAmount),
+                                   field<&T::lifeHoles>("life_holes", Term::LifeOfTheCutter, kLife),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<BenchStandards>() {
+    using T = BenchStandards;
+    static const Object object{"BenchStandards",
+                               {
+                                   field<&T::steps>("steps", Term::BenchTimes),
+                                   field<&T::press>("press", Term::Press),
+                                   field<&T::cutter>("cutter", Term::Cutter),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<MarkUpStep>() {
+    using T = MarkUpStep;
+    static const Object object{"MarkUpStep",
+                               {
+                                   field<&T::from>("from", Term::QuantityOfAMarkUp, kFromOne),
+                                   field<&T::markUp>("mark_up_ppm", Term::MarkUp, Range{-1'000'000, 100'000'000}),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<RushStep>() {
+    using T = RushStep;
+    static const Object object{"RushStep",
+                               {
+                                   field<&T::days>("days", Term::DaysOfARushSurcharge, kDays),
+                                   field<&T::surcharge>("surcharge_ppm", Term::RushSurcharge, Range{0, 100'000'000}),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<Rounding>() {
+    using T = Rounding;
+    static const Object object{"Rounding",
+                               {
+                                   field<&T::kind>("kind", Term::Rounding),
+                                   field<&T::step>("step", Term::StepOfTheRounding, kFromOne),
+                                   field<&T::ending>("ending", Term::EndingOfAPrice, Range{0, 99}),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<TaxRule>() {
+    using T = TaxRule;
+    static const Object object{"TaxRule",
+                               {
+                                   field<&T::name>("name", Term::NameOfTheTax, kLine),
+                                   field<&T::rate>("rate_ppm", Term::TaxRate, kShare),
+                                   field<&T::inclusive>("inclusive", Term::TaxInThePrice),
+                                   field<&T::rounding>("rounding", Term::RoundingOfTheTax),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<CardFee>() {
+    using T = CardFee;
+    static const Object object{"CardFee",
+                               {
+                                   field<&T::charged>("charged", Term::CardFee),
+                                   field<&T::rate>("rate_ppm", Term::CardFeeRate, kPartShare),
+                                   field<&T::fixed>("fixed_micros", Term::FixedCardFee, kAmount),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<PriceRules>() {
+    using T = PriceRules;
+    static const Object object{"PriceRules",
+                               {
+                                   field<&T::ladder>("ladder", Term::MarkUp, Length{50}),
+                                   field<&T::rush>("rush", Term::RushSurcharge, Length{50}),
+                                   field<&T::rounding>("rounding", Term::Rounding),
+                                   field<&T::setUp>("set_up", Term::ChargeForSettingUp),
+                                   field<&T::minimumOrder>("minimum_order_micros", Term::SmallestOrder, kAmount),
+                                   field<&T::tax>("tax", Term::Tax),
+                                   field<&T::cardFee>("card_fee", Term::CardFee),
+                                   field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare),
+                                   field<&T::depositStep>("deposit_step_micros", Term::StepOfTheDeposit, kAmount),
+                                   field<&T::validDays>("valid_days", Term::DaysAQuoteIsValid, kDays),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<ShopRates>() {
+    using T = ShopRates;
+    static const Object object{
+        "ShopRates",
+        {
+            field<&T::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount),
+            field<&T::overheadPerMonth>("overhead_per_month_micros", Term::Overhead, kAmount),
+            field<&T::productivePerMonth>("productive_per_month_ms", Term::BenchHoursOfAMonth,
+                                          Range{1, kTimes.highest}),
+            field<&T::spoilage>("spoilage_ppm", Term::Spoilage, kPartShare),
+            field<&T::garmentAllowance>("garment_allowance_micros", Term::AllowanceForGarments, kAmount),
+        }};
+    return object;
+}
+
+template<>
+const Object& objectOf<Letterhead>() {
+    using T = Letterhead;
+    static const Object object{"Letterhead",
+                               {
+                                   field<&T::name>("name", Term::NameOfTheShop, kLine),
+                                   field<&T::lines>("lines", Term::AddressOfTheShop, kLines),
+                                   field<&T::terms>("terms", Term::Terms, kLines),
+                                   field<&T::care>("care", Term::CareNotes, kLines),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<Shop>() {
+    using T = Shop;
+    static const Object object{
+        "Shop",
+        {
+            field<&T::letterhead>("letterhead", Term::Letterhead),
+            field<&T::currency>("currency", Term::Currency),
+            field<&T::paper>("paper", Term::Paper),
+            field<&T::lengthUnit>("length_unit", Term::UnitOfLength),
+            field<&T::temperatureUnit>("temperature_unit", Term::UnitOfTemperature),
+            field<&T::rates>("rates", Term::Rates),
+            field<&T::rules>("rules", Term::PriceRules),
+            field<&T::ladderQuantities>("ladder_quantities", Term::QuantitiesOfTheLadder, Length{50}, kFromOne),
+            field<&T::ladderOnSheet>("ladder_on_sheet", Term::LadderOnTheSheet),
+            field<&T::usualTape>("usual_tape", Term::UsualTape, Key::MayBeNone),
+            field<&T::usualTemplate>("usual_template", Term::UsualTemplate, Key::MayBeNone),
+            field<&T::packing>("packing", Term::Packing, Length{50}, Key::Needed),
+            field<&T::isDemo>("demo", Term::DemoMark),
+        }};
+    return object;
+}
+
+} // namespace sp::catalogue::fields

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/records/values.h"
+
+#include <nlohmann/json_fwd.hpp>
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sp::db::records {
+
+/// Turns the value of a record of one version into that of the next, where fields were moved, split or renamed: takes
+/// the old keys out and puts the new ones in. Fields that only came new need none, the table says what they stood for.
+/// It throws what `takeOut` throws; what it leaves behind and the next version does not know is refused after it.
+using Upgrade = void (*)(nlohmann::json& value);
+
+/// A kind of record: what its JSON is called and how its versions follow each other.
+struct Kind {
+    std::string_view name;
+    const catalogue::fields::Object& (*object)() = nullptr;
+    int version = 1;               ///< the newest, and the only one that is written
+    std::vector<Upgrade> upgrades; ///< the one at n - 1 turns version n into n + 1; null where fields only came new
+    base::Done (*check)(const void* value) = nullptr;
+    /// Reads a record of any version and writes it anew, in the newest.
+    base::Result<std::string> (*renewed)(std::string_view json) = nullptr;
+};
+
+/// The kind that holds values of that type.
+template<class T>
+const Kind& kindOf();
+
+template<>
+const Kind& kindOf<catalogue::Shop>();
+template<>
+const Kind& kindOf<catalogue::BenchStandards>();
+template<>
+const Kind& kindOf<catalogue::Material>();
+template<>
+const Kind& kindOf<catalogue::Supplier>();
+template<>
+const Kind& kindOf<catalogue::Pack>();
+template<>
+const Kind& kindOf<catalogue::Kit>();
+template<>
+const Kind& kindOf<ArtworkRecord>();
+template<>
+const Kind& kindOf<catalogue::ColourMaterial>();
+template<>
+const Kind& kindOf<catalogue::PriceListColumns>();
+template<>
+const Kind& kindOf<catalogue::Design>();
+template<>
+const Kind& kindOf<catalogue::Customer>();
+template<>
+const Kind& kindOf<catalogue::Order>();
+template<>
+const Kind& kindOf<catalogue::PricedMaterial>();
+template<>
+const Kind& kindOf<StockMove>();
+template<>
+const Kind& kindOf<StageMark>();
+template<>
+const Kind& kindOf<PriceList>();
+template<>
+const Kind& kindOf<SealedQuote>();
+
+/// All of them, in the order of the page on the format.
+std::span<const Kind* const> allKinds();
+/// The kind of that name, or null.
+const Kind* kindNamed(std::string_view name);
+
+} // namespace sp::db::records

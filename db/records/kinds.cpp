@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "db/records/record.h"
+
+#include <algorithm>
+#include <array>
+
+namespace sp::db::records {
+
+// A kind of which a later version is written says so here: makeKind<Order>("order", 2, {&orderOf2}).
+
+template<>
+const Kind& kindOf<catalogue::Shop>() {
+    static const Kind kind = makeKind<catalogue::Shop>("shop");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::BenchStandards>() {
+    static const Kind kind = makeKind<catalogue::BenchStandards>("bench");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::Material>() {
+    static const Kind kind = makeKind<catalogue::Material>("material");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::Supplier>() {
+    static const Kind kind = makeKind<catalogue::Supplier>("supplier");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::Pack>() {
+    static const Kind kind = makeKind<catalogue::Pack>("pack");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::Kit>() {
+    static const Kind kind = makeKind<catalogue::Kit>("kit");
+    return kind;
+}
+template<>
+const Kind& kindOf<ArtworkRecord>() {
+    static const Kind kind = makeKind<ArtworkRecord>("artwork");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::ColourMaterial>() {
+    static const Kind kind = makeKind<catalogue::ColourMaterial>("colour");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::PriceListColumns>() {
+    static const Kind kind = makeKind<catalogue::PriceListColumns>("columns");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::Design>() {
+    static const Kind kind = makeKind<catalogue::Design>("design");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::Customer>() {
+    static const Kind kind = makeKind<catalogue::Customer>("customer");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::Order>() {
+    static const Kind kind = makeKind<catalogue::Order>("order");
+    return kind;
+}
+template<>
+const Kind& kindOf<catalogue::PricedMaterial>() {
+    static const Kind kind = makeKind<catalogue::PricedMaterial>("priced-material");
+    return kind;
+}
+template<>
+const Kind& kindOf<StockMove>() {
+    static const Kind kind = makeKind<StockMove>("movement");
+    return kind;
+}
+template<>
+const Kind& kindOf<StageMark>() {
+    static const Kind kind = makeKind<StageMark>("stage");
+    return kind;
+}
+template<>
+const Kind& kindOf<PriceList>() {
+    static const Kind kind = makeKind<PriceList>("price-list");
+    return kind;
+}
+template<>
+const Kind& kindOf<SealedQuote>() {
+    static const Kind kind = makeKind<SealedQuote>("sealed-quote");
+    return kind;
+}
+
+std::span<const Kind* const> allKinds() {
+    static const std::array kinds{
+        &kindOf<catalogue::Shop>(),
+        &kindOf<catalogue::BenchStandards>(),
+        &kindOf<catalogue::Material>(),
+        &kindOf<catalogue::Supplier>(),
+        &kindOf<catalogue::Pack>(),
+        &kindOf<catalogue::Kit>(),
+        &kindOf<ArtworkRecord>(),
+        &kindOf<catalogue::ColourMaterial>(),
+        &kindOf<catalogue::PriceListColumns>(),
+        &kindOf<catalogue::Design>(),
+        &kindOf<catalogue::Customer>(),
+        &kindOf<catalogue::Order>(),
+        &kindOf<catalogue::PricedMaterial>(),
+        &kindOf<StockMove>(),
+        &kindOf<StageMark>(),
+        &kindOf<PriceList>(),
+        &kindOf<SealedQuote>(),
+    };
+    return kinds;
+}
+
+const Kind* kindNamed(std::string_view name) {
+    const auto kinds = allKinds();
+    const auto found = std::find_if(kinds.begin(), kinds.end(), [&](const Kind* kind) { return kind->name == name; });
+    return found == kinds.end() ? nullptr : *found;
+}
+
+} // namespace sp::db::records

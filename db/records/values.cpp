@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include "db/records/values.h"
+
+#include <nlohmann/json.hpp>
+
+namespace sp::catalogue::fields {
+
+namespace {
+
+constexpr Text kDigest{64, 64, false};
+
+} // namespace
+
+template<>
+const Object& objectOf<db::records::StockMove>() {
+    using T = db::records::StockMove;
+    static const Object object{"StockMove",
+                               {
+                                   field<&T::id>("id", Term::Key, Key::Needed),
+                                   field<&T::material>("material", Term::Material, Key::Needed),
+                                   field<&T::amount>("amount", Term::Amount, Range{-kCounts.highest, kCounts.highest}),
+                                   field<&T::cost>("cost_micros", Term::Cost, kAmount),
+                                   field<&T::note>("note", Term::Note, kLines),
+                                   field<&T::reverses>("reverses", Term::MovementItTakesBack, Key::Needed),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::ArtworkRecord>() {
+    using T = db::records::ArtworkRecord;
+    static const Object object{"ArtworkRecord",
+                               {
+                                   field<&T::design>("design", Term::Design, Key::Needed),
+                                   field<&T::fileName>("file_name", Term::NameOfTheFile, kName),
+                                   field<&T::format>("format", Term::KindOfFile),
+                                   field<&T::file>("file", Term::Drawing, kDigest),
+                                   field<&T::thumbnail>("thumbnail", Term::SmallPicture, Text{0, 64, false}),
+                                   field<&T::unit>("unit_nm", Term::Scale, Range{1, kLengths.highest}),
+                                   field<&T::scaleFrom>("scale_from", Term::OriginOfTheScale),
+                                   field<&T::unitName>("unit_name", Term::UnitOfTheDrawing, kLine),
+                                   field<&T::holeAllowance>("hole_allowance_nm", Term::AllowanceOfTheHoles, kLengths),
+                                   field<&T::counts>("counts", Term::CountsOfTheDrawing, Text{0, 1'000'000, true}),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::StageMark>() {
+    using T = db::records::StageMark;
+    static const Object object{"StageMark",
+                               {
+                                   field<&T::stage>("stage", Term::Stage),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::PriceList>() {
+    using T = db::records::PriceList;
+    static const Object object{"PriceList",
+                               {
+                                   field<&T::shop>("shop", Term::Shop, kDigest),
+                                   field<&T::bench>("bench", Term::Bench, kDigest),
+                                   field<&T::materials>("materials", Term::Materials, Length{100'000}, kDigest),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::SealedQuote>() {
+    using T = db::records::SealedQuote;
+    static const Object object{"SealedQuote",
+                               {
+                                   field<&T::quote>("quote", Term::Key, Key::Needed),
+                                   field<&T::number>("number", Term::Number, kName),
+                                   field<&T::givenAt>("given_at", Term::Moment, kName),
+                                   field<&T::validUntil>("valid_until", Term::LastDay),
+                                   field<&T::total>("total_micros", Term::Total, kEitherAmount),
+                                   field<&T::order>("order", Term::Order),
+                                   field<&T::customer>("customer", Term::Customer),
+                                   field<&T::prices>("prices", Term::Prices, kDigest),
+                                   field<&T::previous>("previous", Term::QuoteBefore, Text{0, 64, false}),
+                               }};
+    return object;
+}
+
+} // namespace sp::catalogue::fields
+
+namespace sp::db::records {
+
+using catalogue::fields::Term;
+using catalogue::fields::wrongField;
+
+base::Done checkTogether(const ArtworkRecord& artwork) {
+    if (!artwork.thumbnail.empty() && artwork.thumbnail.size() != artwork.file.size())
+        return wrongField({}, Term::SmallPicture, "is not named as it should be");
+    if (!artwork.counts.empty() && !nlohmann::json::accept(artwork.counts))
+        return wrongField({}, Term::CountsOfTheDrawing, "cannot be read; count the drawing again");
+    return {};
+}
+
+base::Done checkTogether(const StockMove& move) {
+    if (move.amount == 0) return wrongField({}, Term::Amount, "is nothing; type how many came in or went out");
+    if (move.cost && move.amount < 0 && !move.reverses)
+        return wrongField({}, Term::Cost, "belongs to what comes in; leave it out for what goes out");
+    return {};
+}
+
+} // namespace sp::db::records

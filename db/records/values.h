@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/fields/check.h"
+#include "db/records/stage.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// What only the job book knows of, beside the values of the catalogue.
+namespace sp::db::records {
+
+/// One movement on the shelf.
+struct StockMove {
+    base::Id id;
+    base::Id material;
+    std::int64_t amount = 0;          ///< in is positive, out negative, never 0
+    std::optional<units::Money> cost; ///< of the whole movement; only of what comes in
+    std::string note;
+    std::optional<base::Id> reverses; ///< the movement that this one takes back
+
+    friend bool operator==(const StockMove&, const StockMove&) = default;
+};
+
+/// The drawing of a design, its bytes by the digests (64 hexadecimal digits) of their files.
+struct ArtworkRecord {
+    base::Id design;
+    std::string fileName;
+    catalogue::ArtworkFormat format = catalogue::ArtworkFormat::Svg;
+    std::string file;
+    std::string thumbnail; ///< empty for none
+    units::Length unit;
+    catalogue::ScaleOrigin scaleFrom = catalogue::ScaleOrigin::File;
+    std::string unitName;
+    units::Length holeAllowance;
+    std::string counts;
+
+    friend bool operator==(const ArtworkRecord&, const ArtworkRecord&) = default;
+};
+
+struct StageMark {
+    Stage stage = Stage::Enquiry;
+
+    friend bool operator==(const StageMark&, const StageMark&) = default;
+};
+
+/// The prices of one moment, by the digests (64 hexadecimal digits) of their parts.
+struct PriceList {
+    std::string shop;
+    std::string bench;
+    std::vector<std::string> materials; ///< in the order of the materials' keys
+
+    friend bool operator==(const PriceList&, const PriceList&) = default;
+};
+
+/// A quote as it was given: what is put under the seal.
+struct SealedQuote {
+    base::Id quote;
+    std::string number;
+    std::string givenAt;
+    units::Date validUntil;
+    units::Money total;
+    catalogue::Order order;
+    std::optional<catalogue::Customer> customer;
+    std::string prices;   ///< digest of a PriceList
+    std::string previous; ///< digest of the quote sealed before; empty for the first
+
+    friend bool operator==(const SealedQuote&, const SealedQuote&) = default;
+};
+
+base::Done checkTogether(const StockMove& move);
+base::Done checkTogether(const ArtworkRecord& artwork);
+
+} // namespace sp::db::records
+
+namespace sp::catalogue::fields {
+
+template<>
+inline constexpr std::array<std::string_view, 7> kNames<db::Stage>{"enquiry", "quoted",    "agreed", "making",
+                                                                   "ready",   "collected", "let-go"};
+
+template<>
+const Object& objectOf<db::records::StockMove>();
+template<>
+const Object& objectOf<db::records::ArtworkRecord>();
+template<>
+const Object& objectOf<db::records::StageMark>();
+template<>
+const Object& objectOf<db::records::PriceList>();
+template<>
+const Object& objectOf<db::records::SealedQuote>();
+
+} // namespace sp::catalogue::fields
