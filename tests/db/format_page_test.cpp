@@ -3,6 +3,7 @@
 #include "db/records/json.h"
 #include "db/records/record.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/test_data.h"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -17,7 +18,7 @@ using namespace sp;
 namespace fields = catalogue::fields;
 using fields::Sort;
 
-constexpr const char* kPage = TEST_DATA "/../../db/records/FORMAT.md";
+const std::string kPage = test::dataFile("../../db/records/FORMAT.md");
 const std::string kFrom = "## The kinds\n";
 
 /// "1,000,000".
