@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: MIT
+//
+// Laws that hold for every order and shop, and every figure beside a second reckoning that shares no code with ours
+// (tests/reference/plain_price).
+#include "core/pricing/price_order.h"
+#include "tests/reference/plain_price.h"
+#include "tests/reference/price_random.h"
+#include "tests/support/figures_of.h"
+#include "tests/support/seed.h"
+
+#include <gtest/gtest.h>
+
+using namespace sp;
+using costing::CostSheet;
+using units::Count;
+using units::Money;
+using units::Rate;
+
+namespace {
+
+constexpr int kDraws = 1'200;
+
+class PriceLaws : public testing::Test {
+  protected:
+    PriceLaws()
+        : m_random(test::printedSeed()) {}
+
+    /// A priced case; draws another where money outgrows the program.
+    reference::PriceCase draw(pricing::PricedOrder& priced) {
+        for (;;) {
+            auto drawn = reference::randomPriceCase(m_random);
+            auto result = pricing::priceOrder(drawn.order, drawn.book, m_fits);
+            if (!result) {
+                // The one thing that a draw may ask too much of is an amount off.
+                EXPECT_EQ(result.error().subject, "discount") << result.error().detail;
+                if (testing::Test::HasFailure()) return drawn;
+                continue;
+            }
+            priced = *result;
+            return drawn;
+        }
+    }
+
+    CostSheet sheetOf(const reference::PriceCase& drawn, std::size_t line) {
+        auto sheet = pricing::costSheetOf(drawn.order, line, drawn.book, m_fits);
+        EXPECT_TRUE(sheet.has_value());
+        return sheet.value_or(CostSheet{});
+    }
+    Money totalOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+        const auto sheet = costing::costLine(line, book, m_fits);
+        EXPECT_TRUE(sheet.has_value());
+        return sheet ? sheet->total : Money{};
+    }
+
+    std::mt19937_64 m_random;
+    layout::FitMemo m_fits;
+    layout::FitMemo m_plainFits;
+};
+
+/// Every node with parts is the sum of them, and every leaf is the reference's.
+void expectCost(const CostSheet& sheet, const reference::PlainCost& plain) {
+    std::size_t leaves = 0;
+    for (std::size_t i = 0; i < sheet.nodes.size(); ++i) {
+        const auto& node = sheet.nodes[i];
+        Money sum;
+        bool hasParts = false;
+        for (std::size_t j = i + 1; j < sheet.nodes.size() && sheet.nodes[j].depth > node.depth; ++j)
+            if (sheet.nodes[j].depth == node.depth + 1) {
+                sum += sheet.nodes[j].amount;
+                hasParts = true;
+            }
+        if (hasParts) {
+            EXPECT_EQ(node.amount, sum) << static_cast<int>(node.part);
+            continue;
+        }
+        const auto found = plain.parts.find({node.part, node.index});
+        if (found == plain.parts.end()) {
+            EXPECT_EQ(node.amount, Money{}) << static_cast<int>(node.part) << " is no part of the reference";
+            continue;
+        }
+        ++leaves;
+        EXPECT_EQ(node.amount.micros(), found->second) << static_cast<int>(node.part) << ", " << node.index;
+    }
+    EXPECT_EQ(leaves, plain.parts.size());
+}
+
+TEST_F(PriceLaws, everyFigureIsThatOfASecondReckoning) {
+    for (int i = 0; i < kDraws && !HasFailure(); ++i) {
+        SCOPED_TRACE(i);
+        pricing::PricedOrder priced;
+        const auto drawn = draw(priced);
+        const auto plain = reference::plainPrice(drawn.order, drawn.book, m_plainFits);
+        ASSERT_EQ(priced.lines.size(), plain.lines.size());
+        for (std::size_t n = 0; n < plain.lines.size(); ++n) {
+            SCOPED_TRACE(n);
+            const auto& line = priced.lines[n];
+            const auto& expected = plain.lines[n];
+            const auto sheet = sheetOf(drawn, n);
+            expectCost(sheet, expected.cost);
+            EXPECT_EQ(static_cast<const costing::LineCost&>(sheet), line.cost);
+            EXPECT_EQ(sheet.total.micros(), expected.cost.total);
+            EXPECT_EQ(sample::setUpOf(sheet).micros(), expected.cost.setUp);
+            EXPECT_EQ(sample::floorOf(sheet).micros(), expected.cost.floor);
+            EXPECT_EQ(sample::labourOf(sheet).micros(), expected.cost.labour);
+            EXPECT_EQ(sample::cyclesOf(sheet), expected.cost.cycles);
+            EXPECT_EQ(sheet.bench.total().milliseconds(), expected.cost.milliseconds);
+            EXPECT_EQ(line.each.micros(), expected.each);
+            EXPECT_EQ(line.goods.micros(), expected.goods);
+            EXPECT_EQ(line.setUp.micros(), expected.setUp);
+            EXPECT_EQ(line.charged.micros(), expected.charged);
+            EXPECT_EQ(line.earnings.net.micros(), expected.net);
+            EXPECT_EQ(line.footing, expected.footing);
+        }
+        EXPECT_EQ(priced.goods.micros(), plain.goods);
+        EXPECT_EQ(priced.rush.micros(), plain.rush);
+        EXPECT_EQ(priced.discount.micros(), plain.discount);
+        EXPECT_EQ(priced.topUp.micros(), plain.topUp);
+        EXPECT_EQ(priced.subtotal.micros(), plain.subtotal);
+        EXPECT_EQ(priced.tax.micros(), plain.tax);
+        EXPECT_EQ(priced.total.micros(), plain.total);
+        EXPECT_EQ(priced.deposit.micros(), plain.deposit);
+        EXPECT_EQ(priced.earnings.net.micros(), plain.net);
+        EXPECT_EQ(priced.earnings.cost.micros(), plain.cost);
+    }
+}
+
+TEST_F(PriceLaws, whatIsPrintedAddsUp) {
+    for (int i = 0; i < kDraws && !HasFailure(); ++i) {
+        SCOPED_TRACE(i);
+        pricing::PricedOrder priced;
+        const auto drawn = draw(priced);
+        Money charged;
+        for (std::size_t n = 0; n < priced.lines.size(); ++n) {
+            const auto& line = priced.lines[n];
+            Money sizes;
+            for (const auto& size : line.sizes) {
+                EXPECT_EQ(size.amount.micros(), size.each.micros() * size.count.value());
+                sizes += size.amount;
+            }
+            EXPECT_EQ(line.goods.micros(), line.each.micros() * drawn.order.lines[n].quantity.value());
+            EXPECT_EQ(line.charged, line.goods + sizes + line.setUp);
+            EXPECT_EQ(line.earnings.profit, line.earnings.net - line.cost.total);
+            charged += line.charged;
+        }
+        EXPECT_EQ(priced.goods, charged);
+        EXPECT_EQ(priced.subtotal, priced.goods + priced.rush - priced.discount + priced.topUp);
+        EXPECT_GE(priced.subtotal.micros() + 5'000, drawn.book.shop.rules.minimumOrder.micros());
+        EXPECT_EQ(priced.total, priced.taxIncluded ? priced.subtotal : priced.subtotal + priced.tax);
+        EXPECT_EQ(priced.total, priced.deposit + priced.balance);
+        EXPECT_GE(priced.balance, Money{});
+        EXPECT_EQ(priced.earnings.profit, priced.earnings.net - priced.earnings.cost);
+        for (const auto amount : {priced.goods, priced.rush, priced.discount, priced.topUp, priced.tax, priced.total})
+            EXPECT_EQ(amount.micros() % 10'000, 0);
+    }
+}
+
+TEST_F(PriceLaws, theSetUpFallsAwayWithTheTemplatesOnTheWall) {
+    for (int i = 0; i < kDraws && !HasFailure(); ++i) {
+        SCOPED_TRACE(i);
+        auto drawn = reference::randomPriceCase(m_random);
+        drawn.book.shop.rules.cardFee.charged = false; // it is reckoned on all the rest
+        auto line = drawn.order.lines.front();
+        line.templatesOnWall = false;
+        const auto cut = costing::costLine(line, drawn.book, m_fits);
+        line.templatesOnWall = true;
+        const auto onWall = costing::costLine(line, drawn.book, m_fits);
+        ASSERT_TRUE(cut && onWall);
+        EXPECT_EQ(sample::setUpOf(*onWall), Money{});
+        EXPECT_EQ(cut->total - onWall->total, sample::setUpOf(*cut));
+        EXPECT_LE(sample::floorOf(*cut), cut->total);
+        EXPECT_LE(sample::setUpOf(*cut) + sample::labourOf(*onWall), cut->total);
+    }
+}
+
+// Every price, wage and machine twice as dear: every line costs twice as much, but for the rounding of its parts.
+TEST_F(PriceLaws, twiceTheMoneyIsTwiceTheCost) {
+    for (int i = 0; i < kDraws && !HasFailure(); ++i) {
+        SCOPED_TRACE(i);
+        auto drawn = reference::randomPriceCase(m_random);
+        const auto& line = drawn.order.lines.front();
+        const auto before = costing::costLine(line, drawn.book, m_fits);
+        ASSERT_TRUE(before.has_value());
+        auto& book = drawn.book;
+        const auto twice = [](Money& amount) { amount += amount; };
+        for (auto& [id, priced] : book.materials) {
+            twice(priced.price->price);
+            for (auto& size : priced.material.sizes) twice(size.extraCost);
+        }
+        for (auto* amount : {&book.shop.rates.labourPerHour, &book.shop.rates.overheadPerMonth,
+                             &book.shop.rates.garmentAllowance, &book.bench.press.price, &book.bench.press.salvage,
+                             &book.bench.press.runningPerHour, &book.bench.cutter.price, &book.bench.cutter.salvage})
+            twice(*amount);
+        const auto after = costing::costLine(line, book, m_fits);
+        ASSERT_TRUE(after.has_value());
+        const auto near = [&](Money one, Money two) {
+            EXPECT_NEAR(static_cast<double>(two.micros()), 2.0 * static_cast<double>(one.micros()), 60);
+        };
+        near(before->total, after->total);
+        near(before->setUp, after->setUp);
+        near(before->outOfPocket, after->outOfPocket);
+    }
+}
+
+// Dearer stones, labour, blanks or sheets never make a line cheaper, nor does a piece more.
+TEST_F(PriceLaws, dearerInputsNeverCostLess) {
+    for (int i = 0; i < kDraws && !HasFailure(); ++i) {
+        SCOPED_TRACE(i);
+        auto drawn = reference::randomPriceCase(m_random);
+        const auto& line = drawn.order.lines.front();
+        auto dearer = drawn.book;
+        for (auto& [id, priced] : dearer.materials)
+            if (m_random() % 3 == 0)
+                priced.price->price += Money::fromMicros(static_cast<std::int64_t>(m_random() % 1'000'000));
+        dearer.shop.rates.labourPerHour += Money::fromMicros(static_cast<std::int64_t>(m_random() % 1'000'000));
+        dearer.shop.rates.spoilage += Rate::fromPpm(static_cast<std::int64_t>(m_random() % 100'000));
+        EXPECT_GE(totalOf(line, dearer), totalOf(line, drawn.book));
+        auto larger = line;
+        larger.quantity += Count::of(1);
+        // Templates spread over planned pieces and learned steps only add up too.
+        EXPECT_GE(totalOf(larger, drawn.book), totalOf(line, drawn.book));
+    }
+}
+
+} // namespace

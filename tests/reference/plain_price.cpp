@@ -1,0 +1,335 @@
+// SPDX-License-Identifier: MIT
+#include "tests/reference/plain_price.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sp::reference {
+
+namespace {
+
+using catalogue::MaterialKind;
+using catalogue::PricedMaterial;
+using catalogue::Step;
+using costing::Part;
+using Wide = units::Int128;
+using Whole = std::int64_t;
+
+constexpr Whole kMillion = 1'000'000;
+constexpr Whole kCent = 10'000;
+constexpr Whole kHour = 3'600'000;
+
+Whole up(Wide n, Wide by) { return static_cast<Whole>(n >= 0 ? (n + by - 1) / by : -(-n / by)); }
+
+/// n / by with halves to even.
+Whole even(Wide n, Wide by) {
+    if (n < 0) return -even(-n, by);
+    const Wide whole = n / by;
+    const Wide twice = 2 * (n % by);
+    return static_cast<Whole>(twice > by || (twice == by && whole % 2 == 1) ? whole + 1 : whole);
+}
+
+/// n / by with halves away from zero.
+Whole away(Wide n, Wide by) { return n < 0 ? -away(-n, by) : static_cast<Whole>((2 * n + by) / (2 * by)); }
+
+/// micro-units / by, to whole cents.
+Whole cents(Wide micros, Wide by = 1) { return away(micros, by * kCent) * kCent; }
+
+struct Coster {
+    const catalogue::OrderLine& line;
+    const catalogue::PriceBook& book;
+    layout::FitMemo& fits;
+    PlainCost cost{};
+    Whole n = line.quantity.value();
+
+    Whole add(Part part, std::size_t index, Whole amount) {
+        cost.parts[{part, index}] = amount;
+        cost.total += amount;
+        return amount;
+    }
+
+    Whole perSheet(const catalogue::SheetTraits& sheet) const {
+        const auto border = sheet.border + sheet.border;
+        return fits
+            .count({sheet.width, sheet.height}, {line.width + border, line.height + border},
+                   {sheet.margin, sheet.gap, sheet.oneWay})
+            .value();
+    }
+
+    /// What `cut` pieces of a sheet material cost; by position `over`-ths of `shares` are paid. `part` of `whole` of
+    /// it.
+    Whole sheetCost(const PricedMaterial& material, Whole cut, Whole shares, Whole over, Whole part = 1,
+                    Whole whole = 1) const {
+        const auto& sheet = material.material.sheet;
+        const Wide price = Wide{material.price->price.micros()} * part;
+        const Wide per = Wide{material.price->per.value()} * whole;
+        if (sheet.form == catalogue::SheetForm::Roll) {
+            const auto border = sheet.border + sheet.border;
+            const auto length = fits.length(sheet.width, {line.width + border, line.height + border},
+                                            {sheet.margin, sheet.gap, sheet.oneWay}, cut);
+            return even(price * length->nanometres(), per * sheet.height.nanometres());
+        }
+        if (sheet.basis == catalogue::ShareBasis::WholeSheets) return even(price * up(cut, perSheet(sheet)), per);
+        return even(price * shares, per * over * perSheet(sheet));
+    }
+
+    /// Milliseconds.
+    Whole timeOf(Step step) const {
+        if (catalogue::isOncePerJob(step) && line.templatesOnWall) return 0;
+        const auto& standard = book.bench.of(step);
+        Whole stones = 0;
+        for (const auto& stone : line.stones) stones += stone.count.value();
+        const auto colours = static_cast<Whole>(line.stones.size());
+        const Wide perColour = Wide{colours} * standard.perColour.milliseconds() * 100;
+        const Wide perStones = Wide{stones} * standard.per100Stones.milliseconds();
+        if (catalogue::isOncePerJob(step)) {
+            Whole fixed = standard.perJob.milliseconds();
+            if (step == Step::Art && line.artTime) fixed = line.artTime->milliseconds();
+            return even(Wide{fixed} * 100 + perColour + perStones, 100);
+        }
+        const Wide one = Wide{standard.perPiece.milliseconds()} * 100 + perColour + perStones;
+        if (standard.learning.ppm() == kMillion) return standard.perJob.milliseconds() + even(one * n, 100);
+        long double factor = 0;
+        const long double exponent = std::log2(static_cast<long double>(standard.learning.ppm()) / kMillion);
+        for (Whole i = 1; i <= n; ++i) factor += std::pow(static_cast<long double>(i), exponent);
+        return standard.perJob.milliseconds() + std::llround(static_cast<long double>(one) / 100 * factor);
+    }
+
+    /// How often a platen of `across` × `deep` covers the piece.
+    static Whole covers(units::Length width, units::Length height, units::Length across, units::Length deep) {
+        return up(width.nanometres(), across.nanometres()) * up(height.nanometres(), deep.nanometres());
+    }
+
+    PlainCost all(Whole cardFixed) {
+        const auto& rates = book.shop.rates;
+        const auto& press = book.bench.press;
+        const auto* base = line.customersGarment ? nullptr : book.find(line.onto);
+        const bool backing = base && base->material.kind == MaterialKind::Backing;
+
+        Whole stones = 0;
+        Whole holes = 0;
+        for (std::size_t i = 0; i < line.stones.size(); ++i) {
+            const auto* stone = book.find(line.stones[i].material);
+            const Whole count = line.stones[i].count.value();
+            holes += count;
+            stones += add(Part::Stone, i,
+                          even(Wide{count} * n * stone->price->price.micros() * kMillion,
+                               Wide{stone->price->per.value()} * (kMillion - stone->material.stone.loss.ppm())));
+        }
+        Whole materials = stones;
+        if (const auto* tape = book.find(book.shop.usualTape)) {
+            const Whole lifts = tape->material.sheet.lifts;
+            materials += add(Part::Tape, 0, sheetCost(*tape, up(n, lifts), n, lifts));
+        }
+        Whole paid = 0;
+        if (const auto* sheets = book.find(book.shop.usualTemplate)) {
+            const auto colours = static_cast<Whole>(line.stones.size());
+            const Whole planned = line.plannedPieces ? line.plannedPieces->value() : 1;
+            const Whole part = line.plannedPieces ? std::min(n, planned) : 1;
+            const Whole amount = line.templatesOnWall ? 0 : sheetCost(*sheets, colours, colours, 1, part, planned);
+            paid += add(Part::Template, 0, amount);
+            cost.setUp += amount;
+        }
+        if (backing) materials += add(Part::Base, 0, sheetCost(*base, n, n, 1));
+        if (base && !backing) {
+            materials += add(Part::BasePrice, 0, even(Wide{n} * base->price->price.micros(), base->price->per.value()));
+            for (std::size_t i = 0; i < line.sizes.size(); ++i)
+                for (const auto& size : base->material.sizes)
+                    if (size.name == line.sizes[i].size && size.extraCost != units::Money{})
+                        materials += add(Part::SizeExtra, i, size.extraCost.micros() * line.sizes[i].count.value());
+        }
+        for (std::size_t i = 0; i < book.shop.packing.size(); ++i) {
+            const auto& price = *book.find(book.shop.packing[i])->price;
+            materials += add(Part::PackingItem, i, even(Wide{n} * price.price.micros(), price.per.value()));
+        }
+
+        Whole onceTime = 0;
+        Whole pieceTime = 0;
+        Whole pieceLabour = 0;
+        for (const auto step : catalogue::kSteps) {
+            const Whole time = timeOf(step);
+            if (time == 0) continue;
+            const Whole amount = add(Part::LabourStep, static_cast<std::size_t>(step),
+                                     even(Wide{rates.labourPerHour.micros()} * time, kHour));
+            cost.labour += amount;
+            (catalogue::isOncePerJob(step) ? onceTime : pieceTime) += time;
+            (catalogue::isOncePerJob(step) ? cost.setUp : pieceLabour) += amount;
+        }
+        cost.milliseconds = onceTime + pieceTime;
+
+        const auto border = backing ? base->material.sheet.border + base->material.sheet.border : units::Length{};
+        const auto width = line.width + border;
+        const auto height = line.height + border;
+        const Whole presses = std::min(covers(width, height, press.platenWidth, press.platenHeight),
+                                       covers(width, height, press.platenHeight, press.platenWidth));
+        Whole atOnce = 1;
+        if (presses == 1 && backing)
+            atOnce = fits.count({press.platenWidth, press.platenHeight}, {width, height}, {}).value();
+        cost.cycles = up(n, atOnce) * presses;
+        const Whole cycle = (press.dwell + press.handling).milliseconds();
+        const Whole second = (press.secondDwell + press.handling).milliseconds();
+        const Whole running = press.runningPerHour.micros();
+        Whole machine = add(Part::PressCycles, 0, even(Wide{running} * cost.cycles * cycle, kHour));
+        const Wide seconds = Wide{n} * press.secondPressShare.ppm(); // in millionths
+        if (seconds != 0)
+            machine += add(Part::SecondPress, 0, even(running * seconds * second, Wide{kHour} * kMillion));
+        paid += machine;
+        if (press.warmUp != units::Duration{})
+            paid += add(Part::WarmUp, 0, even(Wide{running} * press.warmUp.milliseconds(), kHour));
+        if (press.testPresses != 0)
+            paid += add(Part::TestPress, 0, even(Wide{running} * press.testPresses * cycle, kHour));
+
+        const Wide worth = (press.price - press.salvage).micros();
+        const Wide life = Wide{press.lifePresses} * kMillion;
+        const Wide used = Wide{cost.cycles} * kMillion + seconds;
+        add(Part::PressWear, 0, even(worth * (used + Wide{press.testPresses} * kMillion), life));
+        const Whole lostWear = even(worth * used, life);
+        if (!line.templatesOnWall)
+            cost.setUp += add(Part::CutterWear, 0,
+                              even(Wide{(book.bench.cutter.price - book.bench.cutter.salvage).micros()} * holes,
+                                   book.bench.cutter.lifeHoles));
+
+        Whole pieceOverhead = 0;
+        if (rates.overheadPerMonth != units::Money{}) {
+            const Wide month = rates.overheadPerMonth.micros();
+            const Whole hours = rates.productivePerMonth.milliseconds();
+            if (onceTime != 0) cost.setUp += add(Part::OverheadOnce, 0, even(month * onceTime, hours));
+            pieceOverhead = add(Part::OverheadPieces, 0, even(month * pieceTime, hours));
+        }
+
+        paid += materials;
+        if (const Whole share = rates.spoilage.ppm(); share != 0) {
+            const Whole rest = kMillion - share;
+            const Whole things = line.customersGarment ? stones : materials + machine;
+            const Whole work = line.customersGarment ? pieceLabour : pieceLabour + lostWear + pieceOverhead;
+            paid += add(Part::SpoiledMaterials, 0, even(Wide{things} * share, rest));
+            add(Part::SpoiledWork, 0, even(Wide{work} * share, rest));
+            if (line.customersGarment)
+                paid += add(Part::GarmentAllowance, 0, even(Wide{rates.garmentAllowance.micros()} * n * share, rest));
+        }
+        if (const auto& fee = book.shop.rules.cardFee; fee.charged) {
+            const Whole rest = kMillion - fee.rate.ppm();
+            const Wide net = cost.total;
+            paid += add(Part::CardFee, 0, even((net + cardFixed) * kMillion - net * rest, rest));
+        }
+        cost.floor = paid;
+        return cost;
+    }
+};
+
+/// micro-units / by by the shop's rule, in whole cents.
+Whole rounded(Wide micros, Wide by, const catalogue::Rounding& rule) {
+    const Wide step = Wide{std::max<Whole>(1, rule.step)} * kCent;
+    if (rule.kind == catalogue::RoundingKind::Nearest) return static_cast<Whole>(away(micros, by * step) * step);
+    if (rule.kind == catalogue::RoundingKind::Up) return static_cast<Whole>(up(micros, by * step) * step);
+    Whole price = rule.ending * kCent;
+    if (Wide{price} * by < micros) price += up(micros - Wide{price} * by, by * 100 * kCent) * 100 * kCent;
+    return price;
+}
+
+bool isExempt(const catalogue::Order& order, const catalogue::PriceBook& book) {
+    if (!order.asksExemption || !book.customer || !book.customer->certificate) return false;
+    const auto& paper = *book.customer->certificate;
+    return paper.issuedOn <= order.quotedOn && (!paper.expiresOn || order.quotedOn <= *paper.expiresOn);
+}
+
+PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
+                    layout::FitMemo& fits, Whole cardFixed) {
+    const auto& rules = book.shop.rules;
+    PlainLine priced;
+    priced.cost = plainCost(line, book, fits, cardFixed);
+    const Whole n = line.quantity.value();
+
+    // A size that is charged for is priced by its surcharge: its extra cost is not spread over the pieces.
+    auto plain = line;
+    const auto* base = line.customersGarment ? nullptr : book.find(line.onto);
+    if (base)
+        for (const auto& size : base->material.sizes) {
+            if (size.surcharge == units::Money{}) continue;
+            for (const auto& ordered : line.sizes)
+                if (ordered.size == size.name) priced.sizes += cents(size.surcharge.micros()) * ordered.count.value();
+            std::erase_if(plain.sizes, [&](const auto& ordered) { return ordered.size == size.name; });
+        }
+    Whole spread = plainCost(plain, book, fits, cardFixed).total;
+
+    Whole markUp = 0;
+    for (const auto& step : rules.ladder)
+        if (n >= step.from.value()) markUp = step.markUp.ppm();
+    const bool holdsTax = rules.tax.inclusive && line.taxable && !exempt;
+    const Whole tax = rules.tax.rate.ppm();
+    const Wide factor = Wide{kMillion + markUp} * (kMillion + (holdsTax ? tax : 0));
+    const Wide by = Wide{kMillion} * kMillion;
+    if (rules.setUp == catalogue::SetUpCharge::OwnLine) {
+        spread -= priced.cost.setUp;
+        priced.setUp = cents(priced.cost.setUp * factor, by);
+    }
+    priced.each = line.typedEach ? cents(line.typedEach->micros()) : rounded(spread * factor, by * n, rules.rounding);
+    priced.goods = priced.each * n;
+    priced.charged = priced.goods + priced.sizes + priced.setUp;
+    priced.net = holdsTax ? even(Wide{priced.charged} * kMillion, kMillion + tax) : priced.charged;
+    if (priced.net < priced.cost.total) priced.footing = pricing::Footing::BelowCost;
+    if (priced.net < priced.cost.floor) priced.footing = pricing::Footing::BelowFloor;
+    return priced;
+}
+
+} // namespace
+
+PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
+                    std::int64_t cardFixed) {
+    return Coster{line, book, fits}.all(cardFixed);
+}
+
+PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits) {
+    const auto& rules = book.shop.rules;
+    const bool exempt = isExempt(order, book);
+    PlainOrder priced;
+    const auto lines = static_cast<Whole>(order.lines.size());
+    Whole fixedLeft = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
+    for (Whole i = 0; i < lines; ++i) {
+        const Whole share = up(fixedLeft, lines - i); // the first ones take what is left over
+        fixedLeft -= share;
+        priced.lines.push_back(plainLine(order.lines[static_cast<std::size_t>(i)], book, exempt, fits, share));
+        priced.goods += priced.lines.back().charged;
+        priced.cost += priced.lines.back().cost.total;
+    }
+    if (order.wantedBy) {
+        const auto days = order.quotedOn.daysUntil(*order.wantedBy);
+        const auto step = std::ranges::find_if(rules.rush, [&](const auto& row) { return days <= row.days; });
+        if (step != rules.rush.end()) priced.rush = cents(Wide{priced.goods} * step->surcharge.ppm(), kMillion);
+    }
+    const Whole before = priced.goods + priced.rush;
+    if (order.discount.share)
+        priced.discount = cents(Wide{before} * order.discount.share->ppm(), kMillion);
+    else if (order.discount.amount)
+        priced.discount = cents(order.discount.amount->micros());
+    priced.topUp = std::max<Whole>(0, cents(rules.minimumOrder.micros()) - (before - priced.discount));
+    priced.subtotal = before - priced.discount + priced.topUp;
+
+    // What was put on or taken off is shared by what each line charges; each running total is rounded to the cent.
+    const Whole added = priced.subtotal - priced.goods;
+    Whole running = 0;
+    Whole shared = 0;
+    Whole taxable = 0;
+    const Whole rate = rules.tax.rate.ppm();
+    const Whole of = rules.tax.inclusive ? kMillion + rate : kMillion;
+    for (std::size_t i = 0; i < priced.lines.size(); ++i) {
+        running += priced.lines[i].charged;
+        Whole upToHere = added;
+        if (priced.goods != 0) upToHere = cents(Wide{added} * running, priced.goods);
+        const Whole amount = priced.lines[i].charged + upToHere - shared;
+        shared = upToHere;
+        if (exempt || !order.lines[i].taxable) continue;
+        taxable += amount;
+        if (rules.tax.rounding == catalogue::TaxRounding::PerLine) priced.tax += cents(Wide{amount} * rate, of);
+    }
+    if (rules.tax.rounding == catalogue::TaxRounding::PerInvoice) priced.tax = cents(Wide{taxable} * rate, of);
+    const bool inside = rules.tax.inclusive && !exempt;
+    priced.total = priced.subtotal + (inside ? 0 : priced.tax);
+    priced.net = priced.subtotal - (inside ? priced.tax : 0);
+    const Whole step = rules.depositStep.micros() > 0 ? rules.depositStep.micros() : kCent;
+    const Whole share = even(Wide{priced.total} * rules.depositRate.ppm(), kMillion);
+    priced.deposit = std::min(priced.total, up(share, step) * step);
+    return priced;
+}
+
+} // namespace sp::reference

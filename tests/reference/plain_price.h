@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/costing/cost_sheet.h"
+#include "core/layout/fit_memo.h"
+#include "core/pricing/price_order.h"
+
+#include <cstdint>
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace sp::reference {
+
+/// What a line costs, in micro-units: each part reckoned from its formula alone, in whole numbers, divided once and
+/// rounded half to even. Written from the formulas of the headers of core/catalogue and core/costing, without their
+/// code; only how many rectangles fit is asked of the layout.
+struct PlainCost {
+    std::map<std::pair<costing::Part, std::size_t>, std::int64_t> parts; ///< those without parts of their own
+    std::int64_t total = 0;
+    std::int64_t setUp = 0;
+    std::int64_t floor = 0;
+    std::int64_t labour = 0;
+    std::int64_t cycles = 0;
+    std::int64_t milliseconds = 0; ///< at the bench
+};
+
+/// The line must be one that costing takes. `cardFixed` in micro-units.
+PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
+                    std::int64_t cardFixed);
+
+struct PlainLine {
+    PlainCost cost;
+    std::int64_t each = 0;
+    std::int64_t goods = 0;
+    std::int64_t sizes = 0;
+    std::int64_t setUp = 0;
+    std::int64_t charged = 0;
+    std::int64_t net = 0;
+    pricing::Footing footing = pricing::Footing::Pays;
+};
+
+/// A priced order, in micro-units, likewise.
+struct PlainOrder {
+    std::vector<PlainLine> lines;
+    std::int64_t goods = 0;
+    std::int64_t rush = 0;
+    std::int64_t discount = 0;
+    std::int64_t topUp = 0;
+    std::int64_t subtotal = 0;
+    std::int64_t tax = 0;
+    std::int64_t total = 0;
+    std::int64_t deposit = 0;
+    std::int64_t net = 0;
+    std::int64_t cost = 0;
+};
+
+/// The order must be one that pricing takes, in a currency of two decimals.
+PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits);
+
+} // namespace sp::reference
