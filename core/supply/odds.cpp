@@ -35,10 +35,13 @@ double deviance(double x, double m) {
     return sum;
 }
 
+/// ln share, `rest` being 1 - share: of the two the smaller is the exact one.
+double logarithmOf(double share, double rest) { return share > 0.5 ? std::log1p(-rest) : std::log(share); }
+
 /// P(X = x) for n trials that succeed with p; 0 < p < 1, q = 1 - p.
 double chanceOfExactly(double x, double n, double p, double q) {
-    if (x == 0) return std::exp(n * std::log1p(-p));
-    if (x == n) return std::exp(n * std::log1p(-q));
+    if (x == 0) return std::exp(n * logarithmOf(q, p));
+    if (x == n) return std::exp(n * logarithmOf(p, q));
     const double exponent =
         stirlingError(n) - stirlingError(x) - stirlingError(n - x) - deviance(x, n * p) - deviance(n - x, n * q);
     return std::exp(exponent) * std::sqrt(n / (2 * std::numbers::pi * x * (n - x)));

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/odds.h"
 
+#include "tests/support/seed.h"
+
 #include <boost/math/distributions/binomial.hpp>
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <random>
 
 using sp::supply::chanceOfAtLeast;
@@ -33,8 +36,8 @@ TEST(Odds, ofTheEndsAreCertain) {
 
 // Independent reference: Boost.Math, complement of the binomial distribution (by the incomplete beta function).
 TEST(Odds, agreeWithBoostOverTheWholeRange) {
-    constexpr unsigned kSeed = 20240611;
-    std::mt19937_64 random(kSeed);
+    const auto seed = sp::test::printedSeed();
+    std::mt19937_64 random(seed);
     std::size_t inside = 0;
     for (int round = 0; round < 4000; ++round) {
         const double size = std::uniform_real_distribution<double>(0, 8)(random);
@@ -51,10 +54,45 @@ TEST(Odds, agreeWithBoostOverTheWholeRange) {
         const double found = chanceOfAtLeast(Count::of(k), Count::of(n), Rate::fromPpm(ppm));
         // Boost itself loses digits far out in the tail of a very large n; 1e-8 relative is what both hold there.
         EXPECT_NEAR(found, expected, 1e-8 * expected + 1e-290)
-            << "seed " << kSeed << " n " << n << " k " << k << " ppm " << ppm;
+            << "seed " << seed << " n " << n << " k " << k << " ppm " << ppm;
         inside += found > 1e-4 && found < 0.9999 ? 1U : 0U;
     }
     EXPECT_GT(inside, 1000U);
+}
+
+// Few stones, where every term can be summed as it stands: C(n, x) p^x q^(n - x) in long double.
+TEST(Odds, agreeWithThePlainSumOfFewStones) {
+    for (int n = 1; n <= 60; ++n)
+        for (const std::int64_t ppm : {1LL, 20'000LL, 250'000LL, 500'000LL, 900'000LL, 999'999LL}) {
+            const long double q = static_cast<long double>(ppm) / 1'000'000;
+            const long double p = static_cast<long double>(1'000'000 - ppm) / 1'000'000;
+            long double tail = 0;
+            for (int k = n; k >= 1; --k) {
+                long double term = 1;
+                for (int i = 0; i < k; ++i) term *= static_cast<long double>(n - i) / (i + 1) * p;
+                for (int i = 0; i < n - k; ++i) term *= q;
+                tail += term;
+                const auto expected = static_cast<double>(tail);
+                EXPECT_NEAR(chanceOfAtLeast(Count::of(k), Count::of(n), Rate::fromPpm(ppm)), expected, 1e-11 * expected)
+                    << n << ", " << k << ", " << ppm;
+            }
+        }
+}
+
+// The last stones of very many: p^n and 1 - q^n, by the logarithm.
+TEST(Odds, ofAllAndOfAtLeastOne) {
+    EXPECT_NEAR(chanceOfAtLeast(Count::of(1'000'000), Count::of(1'000'000), Rate::fromPpm(1)),
+                std::exp(1e6 * std::log1p(-1e-6)), 1e-12);
+    EXPECT_NEAR(chanceOfAtLeast(Count::of(1), Count::of(1'000'000), Rate::fromPpm(999'999)),
+                1 - std::exp(1e6 * std::log1p(-1e-6)), 1e-12);
+}
+
+TEST(Odds, ofNothingLostOrAllLost) {
+    EXPECT_EQ(chanceOfAtLeast(Count::of(5), Count::of(9), Rate()), 1.0);
+    EXPECT_EQ(chanceOfAtLeast(Count::of(5), Count::of(9), Rate::fromPercent(100)), 0.0);
+    EXPECT_EQ(chanceOfAtLeast(Count::of(0), Count::of(9), Rate::fromPercent(100)), 1.0);
+    EXPECT_EQ(chanceOfAtLeast(Count::of(-1), Count::of(9), Rate::fromPercent(100)), 1.0);
+    EXPECT_EQ(chanceOfAtLeast(Count::of(10), Count::of(9), Rate()), 0.0);
 }
 
 } // namespace
