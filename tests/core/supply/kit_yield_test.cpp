@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/kit_yield.h"
+#include "core/supply/odds.h"
+#include "tests/support/seed.h"
 
 #include <boost/math/distributions/binomial.hpp>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <random>
 
 using namespace sp::supply;
@@ -37,7 +40,7 @@ YieldAnswer yieldOf(std::vector<YieldLine> lines, std::int64_t priceMicros = 39'
     return answer.value_or(YieldAnswer{});
 }
 
-// check-values.md 3.5, the worked example there (computed, not published).
+// Worked by hand (the limiting item rule is common practice, no source).
 TEST(KitYield, namesBothLimitingColours) {
     const auto answer = yieldOf({stones("crystal", 1440, 212), stones("red", 288, 48), sheets("tape", 1, 10)});
     EXPECT_EQ(answer.pieces, Count::of(6));
@@ -105,7 +108,7 @@ TEST(KitYield, refusesADesignThatTakesNothing) {
     EXPECT_EQ(kitYield({Money(), {wide}}).error().code, sp::base::Code::TooLarge);
 }
 
-// The laws of check-values.md 3.5.
+// What follows from the limiting item rule for any kit.
 TEST(KitYield, keepsTheLawsOfTheLimitingItem) {
     constexpr unsigned kSeed = 7;
     std::mt19937 random(kSeed);
@@ -157,6 +160,238 @@ TEST(KitYield, multipliesTheOddsOfTheColours) {
     for (const auto& chance : lucky.odds)
         sawUncertain = sawUncertain || (chance.probability > 0.1 && chance.probability < 0.9);
     EXPECT_TRUE(sawUncertain);
+}
+
+// 2 sheets × 3 pieces × 2 lifts + 1 sheet × 4 = 16 cuts, two a piece: 8 pieces; 11 of 1,440 / 131 allow more.
+TEST(KitYield, addsUpSheetsOfSeveralSizes) {
+    auto tape = sheets("tape", 2, 3, 2);
+    tape.sheets->lots.push_back({Count::of(1), Count::of(4), Count::of(1)});
+    tape.sheets->perPiece = Count::of(2);
+    const auto answer = yieldOf({stones("M", 1440, 131), tape});
+    EXPECT_EQ(answer.pieces, Count::of(8));
+    EXPECT_THAT(answer.limiting, ElementsAre("tape"));
+    EXPECT_EQ(answer.left[0].count, Count::of(1440 - 8 * 131));
+    EXPECT_EQ(answer.left[1].count, Count::of(0));
+    EXPECT_TRUE(answer.gains.empty()) << "no stone limits it";
+    tape.sheets->lots[1].perSheet = Count::of(5); // 17 cuts are 8 pieces too
+    EXPECT_EQ(yieldOf({stones("M", 1440, 131), tape}).pieces, Count::of(8));
+    tape.sheets->lots[1].perSheet = Count::of(6);
+    EXPECT_EQ(yieldOf({stones("M", 1440, 131), tape}).pieces, Count::of(9));
+}
+
+// A template is cut once whatever it could serve: of 2 sheets × 3 at one lift each 3 sets of 2 can be cut, 2 are left.
+TEST(KitYield, cutsATemplateOnce) {
+    auto plate = sheets("template", 2, 3, 5);
+    plate.sheets->once = true;
+    plate.sheets->perPiece = Count::of(2);
+    const auto answer = yieldOf({stones("M", 1440, 212), plate});
+    EXPECT_EQ(answer.pieces, Count::of(6));
+    EXPECT_EQ(answer.left[1].count, Count::of(2));
+    EXPECT_TRUE(answer.left[1].inPieces);
+    plate.sheets->perPiece = Count::of(6); // one set, and none left
+    EXPECT_EQ(yieldOf({stones("M", 1440, 212), plate}).left[1].count, Count::of(0));
+    plate.sheets->perPiece = Count::of(7); // not one set
+    EXPECT_EQ(yieldOf({stones("M", 1440, 212), plate}).left[1].count, Count::of(0));
+    EXPECT_EQ(yieldOf({stones("M", 1440, 212), plate}).pieces, Count::of(0));
+}
+
+// 168 stones left × 6.94 / 1,440 = 0.8096666…; two whole sheets that nothing is cut from × 1.18; cut pieces have no
+// price.
+TEST(KitYield, valuesWhatIsLeft) {
+    auto crystal = stones("crystal", 1440, 212);
+    crystal.bulk = sp::units::UnitPrice{Money::fromMicros(6'940'000), Count::of(1440)};
+    auto foil = sheets("foil", 1, 8);
+    foil.sheets->lots.push_back({Count::of(1), Count::of(2)});
+    foil.sheets->perPiece = Count::of(0);
+    foil.bulk = sp::units::UnitPrice{Money::fromMicros(1'180'000)};
+    auto tape = sheets("tape", 1, 10);
+    tape.bulk = foil.bulk;
+    const auto answer = yieldOf({crystal, foil, tape, stones("jet", 900, 100)});
+    EXPECT_EQ(answer.pieces, Count::of(6));
+    EXPECT_EQ(answer.left[0].value, Money::fromMicros(809'667));
+    EXPECT_FALSE(answer.left[0].inPieces);
+    EXPECT_EQ(answer.left[1].count, Count::of(2));
+    EXPECT_EQ(answer.left[1].value, Money::fromMicros(2'360'000));
+    EXPECT_FALSE(answer.left[1].inPieces);
+    EXPECT_EQ(answer.left[2].count, Count::of(4));
+    EXPECT_FALSE(answer.left[2].value.has_value());
+    EXPECT_FALSE(answer.left[3].value.has_value()) << "it has no bulk price";
+}
+
+// 1,440 + 144 = 1,584 = 7 × 212 + 100: one piece more; 20 + 144 of 10 a piece: fourteen more, but for crystal.
+TEST(KitYield, saysWhatAGrossMoreWouldAdd) {
+    const auto one = yieldOf({stones("crystal", 1440, 212), stones("jet", 900, 100)});
+    ASSERT_EQ(one.gains.size(), 1U);
+    EXPECT_EQ(one.gains[0].material, "crystal");
+    EXPECT_EQ(one.gains[0].pieces, Count::of(1));
+    const auto many = yieldOf({stones("crystal", 1440, 212), stones("jet", 20, 10)});
+    ASSERT_EQ(many.gains.size(), 1U);
+    EXPECT_EQ(many.gains[0].material, "jet");
+    EXPECT_EQ(many.gains[0].pieces, Count::of(4));
+}
+
+TEST(KitYield, costsEachToTheMicro) {
+    EXPECT_EQ(yieldOf({stones("M", 3, 1)}, 10'000'000).costEach, Money::fromMicros(3'333'333));
+    EXPECT_EQ(yieldOf({stones("M", 1, 1)}, 10'000'000).costEach, Money::fromMicros(10'000'000));
+    EXPECT_EQ(yieldOf({stones("M", 5, 1)}, 0).costEach, Money());
+}
+
+// Without loss nothing is uncertain: the pieces for sure, and no more to be hoped for.
+TEST(KitYield, hasNoOddsWithoutLoss) {
+    const auto answer = yieldOf({stones("M", 1000, 99)});
+    ASSERT_EQ(answer.odds.size(), 1U);
+    EXPECT_EQ(answer.odds[0].pieces, Count::of(10));
+    EXPECT_EQ(answer.odds[0].probability, 1.0);
+    const auto none = yieldOf({stones("M", 50, 100)});
+    ASSERT_EQ(none.odds.size(), 1U);
+    EXPECT_EQ(none.odds[0].pieces, Count::of(1));
+    EXPECT_EQ(none.odds[0].probability, 0.0);
+}
+
+// Two stones that are each lost half the time, and as many sheets as one likes: one piece three times in four, two once
+// in four. A short count of a third leaves two of three.
+TEST(KitYield, saysTheOddsOfEachNumber) {
+    for (const auto& line : {stones("M", 2, 1, 500'000), stones("M", 3, 1, 500'000, 333'333)}) {
+        const auto answer = yieldOf({line, sheets("tape", 1, 9)});
+        EXPECT_EQ(answer.pieces, Count::of(1));
+        ASSERT_EQ(answer.odds.size(), 2U);
+        EXPECT_EQ(answer.odds[0].pieces, Count::of(1));
+        EXPECT_NEAR(answer.odds[0].probability, 0.75, 1e-12);
+        EXPECT_EQ(answer.odds[1].pieces, Count::of(2));
+        EXPECT_NEAR(answer.odds[1].probability, 0.25, 1e-12);
+    }
+    // Sheets for one piece alone end the list there.
+    const auto short1 = yieldOf({stones("M", 2, 1, 500'000), sheets("tape", 1, 1)});
+    ASSERT_EQ(short1.odds.size(), 1U);
+    EXPECT_NEAR(short1.odds[0].probability, 0.75, 1e-12);
+    // A colour that the piece does not take has no say.
+    EXPECT_EQ(yieldOf({stones("M", 2, 1, 500'000), stones("N", 1, 0, 500'000)}).odds.size(), 2U);
+}
+
+// From the last number that prints as certain to the first that prints as never, every one of them.
+TEST(KitYield, listsEveryNumberThatIsInDoubt) {
+    std::mt19937_64 random(sp::test::printedSeed());
+    for (int round = 0; round < 200; ++round) {
+        const auto upTo = [&](std::uint64_t most) { return static_cast<std::int64_t>(random() % most); };
+        const auto line = stones("M", 100 + upTo(4000), 1 + upTo(60), upTo(300'000));
+        const auto answer = yieldOf({line});
+        const auto& odds = answer.odds;
+        ASSERT_FALSE(odds.empty());
+        const auto received = line.counted->bought;
+        const auto perPiece = line.counted->perPiece.value();
+        const auto of = [&](std::int64_t k) {
+            return chanceOfAtLeast(Count::of(k * perPiece), received, line.counted->loss);
+        };
+        EXPECT_TRUE(odds.front().pieces == Count::of(1) || odds.front().probability >= 0.99995 ||
+                    odds.front().pieces == answer.pieces);
+        const auto highest = received.value() / perPiece;
+        const auto last = odds.back().pieces.value();
+        EXPECT_TRUE(last >= highest || odds.back().probability < 0.00005) << last;
+        EXPECT_TRUE(std::ranges::any_of(odds, [&](const auto& o) { return o.pieces == answer.pieces; }) ||
+                    answer.pieces.isZero());
+        for (std::size_t i = 0; i < odds.size(); ++i) {
+            EXPECT_EQ(odds[i].probability, of(odds[i].pieces.value()));
+            if (i > 0 && odds.size() < kMostOdds - 1) { EXPECT_EQ(odds[i].pieces, odds[i - 1].pieces + Count::of(1)); }
+        }
+        // One more at each end is all: the second is in doubt, and so is the last but one.
+        if (odds.size() > 2) {
+            if (odds[1].pieces < answer.pieces) { EXPECT_LT(odds[1].probability, 0.99995); }
+            if (odds[odds.size() - 2].pieces > answer.pieces) { EXPECT_GE(odds[odds.size() - 2].probability, 0.00005); }
+        }
+    }
+}
+
+struct Refusal {
+    const char* name;
+    YieldLine line;
+    sp::base::Code code;
+    const char* says;
+};
+
+void PrintTo(const Refusal& row, std::ostream* out) { *out << row.name; }
+
+class KitYieldRefusal : public testing::TestWithParam<Refusal> {};
+
+TEST_P(KitYieldRefusal, saysWhatIsWrong) {
+    const auto answer = kitYield({Money(), {stones("M", 10, 1), GetParam().line}});
+    ASSERT_FALSE(answer.has_value());
+    EXPECT_EQ(answer.error().code, GetParam().code);
+    EXPECT_THAT(answer.error().detail, testing::HasSubstr(GetParam().says));
+}
+
+YieldLine lot(std::int64_t count, std::int64_t perSheet, std::int64_t uses, std::int64_t perPiece = 1) {
+    auto line = sheets("S", count, perSheet, uses);
+    line.sheets->perPiece = Count::of(perPiece);
+    return line;
+}
+
+YieldLine neither() {
+    YieldLine line;
+    line.material = "S";
+    return line;
+}
+
+YieldLine both() {
+    auto line = sheets("S", 1, 1);
+    line.counted = CountedStock{};
+    return line;
+}
+
+using sp::base::Code;
+INSTANTIATE_TEST_SUITE_P(
+    Lines, KitYieldRefusal,
+    testing::Values(Refusal{"more stones than there are", stones("S", 1'000'000'001, 1), Code::OutOfRange,
+                            "count of S"},
+                    Refusal{"more a piece", stones("S", 1, 1'000'000'001), Code::OutOfRange, "count of S"},
+                    Refusal{"less than none", stones("S", -1, 1), Code::OutOfRange, "count of S"},
+                    Refusal{"less than none a piece", stones("S", 1, -1), Code::OutOfRange, "count of S"},
+                    Refusal{"all lost", stones("S", 1, 1, 1'000'000), Code::OutOfRange, "share lost"},
+                    Refusal{"a negative loss", stones("S", 1, 1, -1), Code::OutOfRange, "share lost"},
+                    Refusal{"all short", stones("S", 1, 1, 0, 1'000'000), Code::OutOfRange, "share lost"},
+                    Refusal{"negatively short", stones("S", 1, 1, 0, -1), Code::OutOfRange, "share lost"},
+                    Refusal{"less than no sheets", lot(-1, 1, 1), Code::OutOfRange, "sheets of S"},
+                    Refusal{"less than no pieces to a sheet", lot(1, -1, 1), Code::OutOfRange, "sheets of S"},
+                    Refusal{"of no use", lot(1, 1, 0), Code::OutOfRange, "sheets of S"},
+                    Refusal{"less than no cut a piece", lot(1, 1, 1, -1), Code::OutOfRange, "no cut of S"},
+                    Refusal{"neither counted nor cut", neither(), Code::Invalid, "either counted"},
+                    Refusal{"counted and cut", both(), Code::Invalid, "either counted"},
+                    Refusal{"too many sheets", lot(INT64_MAX / 2 + 1, 2, 1), Code::TooLarge, "more than"},
+                    Refusal{"too many cuts", lot(INT64_MAX / 2, 1, 3), Code::TooLarge, "more than"}));
+
+// The edges of the ranges are taken.
+TEST(KitYield, takesTheEdgesOfItsRanges) {
+    EXPECT_EQ(yieldOf({stones("M", kMostStones, kMostStones)}).pieces, Count::of(1));
+    EXPECT_EQ(yieldOf({stones("M", 1'000'000, 1, 999'999)}).pieces, Count::of(1));
+    EXPECT_EQ(yieldOf({stones("M", 1'000'000, 1, 0, 999'999)}).pieces, Count::of(1));
+    EXPECT_EQ(yieldOf({stones("M", 5, 1), lot(0, 3, 1)}).pieces, Count::of(0));
+    EXPECT_EQ(yieldOf({stones("M", 5, 1), lot(3, 0, 1)}).pieces, Count::of(0));
+    EXPECT_EQ(yieldOf({stones("M", 5, 1), lot(INT64_MAX, 1, 1)}).pieces, Count::of(5));
+    EXPECT_TRUE(kitYield({Money(), std::vector<YieldLine>(kMostLines, stones("M", 5, 1))}).has_value());
+    const auto more = kitYield({Money(), std::vector<YieldLine>(kMostLines + 1, stones("M", 5, 1))});
+    ASSERT_FALSE(more.has_value());
+    EXPECT_EQ(more.error().code, Code::TooLarge);
+    const auto priced = kitYield({Money::fromMicros(-1), {stones("M", 5, 1)}});
+    ASSERT_FALSE(priced.has_value());
+    EXPECT_EQ(priced.error().code, Code::OutOfRange);
+}
+
+// The selection of very many: both ends, the pieces themselves, rising and none twice.
+TEST(KitYield, selectsEvenlyFromVeryMany) {
+    const auto answer = yieldOf({stones("M", 1'000'000, 1, 20'000)});
+    ASSERT_GT(answer.odds.size(), kMostOdds - 3);
+    ASSERT_LE(answer.odds.size(), kMostOdds);
+    EXPECT_GE(answer.odds.front().probability, 0.99995);
+    EXPECT_LT(answer.odds.back().probability, 0.00005);
+    EXPECT_GT(answer.odds.back().probability, 0.00003) << "the first of those that print as never";
+    EXPECT_TRUE(std::ranges::any_of(answer.odds, [&](const auto& o) { return o.pieces == answer.pieces; }));
+    std::int64_t widest = 0;
+    for (std::size_t i = 1; i < answer.odds.size(); ++i) {
+        const auto step = (answer.odds[i].pieces - answer.odds[i - 1].pieces).value();
+        EXPECT_GT(step, 0);
+        widest = std::max(widest, step);
+    }
+    const auto span = (answer.odds.back().pieces - answer.odds.front().pieces).value();
+    EXPECT_LE(widest, span / static_cast<std::int64_t>(kMostOdds - 2) + 1);
 }
 
 TEST(KitYield, keepsTheOddsShortForVeryManyPieces) {
