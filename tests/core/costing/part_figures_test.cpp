@@ -794,6 +794,21 @@ TEST(CostSheet, leavesOutWhatTheShopDoesNotHave) {
     EXPECT_FALSE(sample::findAmount(sample::costed(line, sample::freeBook()), Part::SizeExtra));
 }
 
+// Half a millisecond goes to the even one: 5 and 15 stones × 10 ms / 100 are 0.5 and 1.5 ms, once and for one piece.
+TEST(BenchTime, roundsHalvesToTheEvenMillisecond) {
+    auto book = sample::freeBook();
+    const auto ten = Duration::fromMilliseconds(10);
+    book.bench.of(Step::Cut).per100Stones = ten;
+    book.bench.of(Step::Brush).per100Stones = ten;
+    for (const auto& [stones, milliseconds] : {std::pair{5, 0}, {15, 2}, {25, 2}, {26, 3}, {24, 2}}) {
+        auto line = sample::square(1);
+        line.stones = {{idOf("Aqua"), Count::of(stones)}};
+        const auto sheet = sample::costed(line, book);
+        EXPECT_EQ(sample::benchTimeOf(sheet, Step::Cut).milliseconds(), milliseconds) << stones;
+        EXPECT_EQ(sample::benchTimeOf(sheet, Step::Brush).milliseconds(), milliseconds) << stones;
+    }
+}
+
 struct PressRow {
     const char* name;
     std::int64_t width; ///< in
