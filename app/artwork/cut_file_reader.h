@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/artwork/newest_answer.h"
+#include "app/async/latest_task.h"
 #include "core/artwork/count.h"
 #include "core/artwork/scale.h"
 
@@ -41,7 +41,7 @@ struct CutFileAnswer {
 CutFileAnswer readCutFile(const std::string& path, const std::string& name);
 
 /// Reads cut files away from the screen's thread, one at a time; the newest asked for is the one that is answered.
-/// Reading is bounded (artwork::Limits), as NewestAnswer asks.
+/// Reading is bounded (artwork::Limits), so that it is not cut short.
 class CutFileReader : public QObject {
     Q_OBJECT
 
@@ -57,7 +57,7 @@ class CutFileReader : public QObject {
     void failed(const QString& sentence, const QString& shapesIn);
 
   private:
-    NewestAnswer m_newest;
+    async::LatestTask m_newest;
 };
 
 } // namespace sp::artwork

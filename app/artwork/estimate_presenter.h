@@ -2,9 +2,9 @@
 #pragma once
 
 #include "app/artwork/letter_outlines.h"
-#include "app/artwork/newest_answer.h"
 #include "app/artwork/picture.h"
 #include "app/artwork/shape_file.h"
+#include "app/async/latest_task.h"
 #include "app/session/book_session.h"
 #include "core/artwork/estimate.h"
 
@@ -106,8 +106,8 @@ class EstimatePresenter : public QObject {
     QString m_problem;
     std::string m_subject;
     bool m_waiting = true;
-    NewestAnswer m_reader;
-    NewestAnswer m_estimator;
+    async::LatestTask m_reader;
+    async::LatestTask m_estimator;
 };
 
 } // namespace sp::artwork

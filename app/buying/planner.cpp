@@ -2,7 +2,7 @@
 #include "app/buying/planner.h"
 
 #include <QElapsedTimer>
-#include <QPointer>
+#include <QThread>
 
 #include <functional>
 
@@ -36,20 +36,17 @@ std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session
     return supplies;
 }
 
-/// One question on its way through the thread.
+/// One question, answered beside the screen's thread.
 class Planner::Work {
   public:
-    Work(Planner& planner, Question question, std::uint64_t ticket)
-        : m_planner(&planner)
-        , m_latest(planner.m_latest)
-        , m_fits(planner.m_fits)
-        , m_question(std::move(question))
-        , m_ticket(ticket)
-        , m_patience(planner.m_patience) {}
+    Work(Planner& planner, const async::LatestTask::Run& run, const Question& question, qint64 patience)
+        : m_planner(planner)
+        , m_run(run)
+        , m_question(question)
+        , m_patience(patience) {}
 
     void run() {
-        if (isStale()) return;
-        auto job = supply::jobOf(m_question.lines, *m_question.supplies, *m_fits);
+        auto job = supply::jobOf(m_question.lines, *m_question.supplies, m_planner.m_fits);
         if (!job) return tell([error = job.error()](Planner& planner) { Q_EMIT planner.refused(error); });
         m_clock.start();
         auto plans = planned(*job, {m_patience / 4, m_patience / 2, m_patience});
@@ -60,14 +57,11 @@ class Planner::Work {
     }
 
   private:
-    bool isStale() const { return m_latest->load() != m_ticket; }
+    bool isStale() const { return m_run.isStopped(); }
 
-    /// On the screen's thread, unless a newer question came meanwhile.
+    /// In the screen's thread, unless a newer question came meanwhile.
     void tell(std::function<void(Planner&)> say) {
-        QMetaObject::invokeMethod(m_planner,
-                                  [planner = m_planner, latest = m_latest, ticket = m_ticket, say = std::move(say)] {
-                                      if (latest->load() == ticket) say(*planner);
-                                  });
+        m_run.tell([planner = &m_planner, say = std::move(say)] { say(*planner); });
     }
 
     /// Kits, bulk and mix, each until so many milliseconds after the clock's start.
@@ -130,39 +124,20 @@ class Planner::Work {
         show(true);
     }
 
-    Planner* m_planner; ///< outlives the thread
-    std::shared_ptr<std::atomic<std::uint64_t>> m_latest;
-    std::shared_ptr<layout::FitMemo> m_fits;
-    Question m_question;
-    std::uint64_t m_ticket;
+    Planner& m_planner; ///< outlives its works
+    const async::LatestTask::Run& m_run;
+    const Question& m_question;
     qint64 m_patience;
     QElapsedTimer m_clock;
 };
 
 Planner::Planner(QObject* parent)
-    : QObject(parent)
-    , m_bench(new QObject) {
-    m_bench->moveToThread(&m_thread);
-    connect(&m_thread, &QThread::finished, m_bench, &QObject::deleteLater);
-}
-
-Planner::~Planner() {
-    drop();
-    if (!m_thread.isRunning()) {
-        delete m_bench;
-        return;
-    }
-    m_thread.quit();
-    m_thread.wait();
-}
+    : QObject(parent) {}
 
 void Planner::ask(Question question) {
-    const auto ticket = m_latest->fetch_add(1) + 1;
-    if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
-    QMetaObject::invokeMethod(m_bench,
-                              [work = std::make_shared<Work>(*this, std::move(question), ticket)] { work->run(); });
+    m_task.start([this, question = std::move(question), patience = m_patience](const async::LatestTask::Run& run) {
+        Work(*this, run, question, patience).run();
+    });
 }
-
-void Planner::drop() { m_latest->fetch_add(1); }
 
 } // namespace sp::buying

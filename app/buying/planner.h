@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/async/latest_task.h"
 #include "app/session/book_session.h"
 #include "core/supply/job_plan.h"
 
 #include <QObject>
-#include <QThread>
 
-#include <atomic>
 #include <memory>
 
 namespace sp::buying {
@@ -37,13 +36,12 @@ class Planner : public QObject {
 
   public:
     explicit Planner(QObject* parent = nullptr);
-    ~Planner() override;
 
     void ask(Question question);
     /// How long the three ways may take together, instead of 250 ms: 1 or more.
     void setPatience(qint64 milliseconds) { m_patience = milliseconds; }
     /// Wants no answer any more.
-    void drop();
+    void drop() { m_task.drop(); }
 
   Q_SIGNALS:
     void answered(const std::shared_ptr<const sp::buying::Answer>& answer);
@@ -54,11 +52,9 @@ class Planner : public QObject {
   private:
     class Work;
 
-    std::shared_ptr<std::atomic<std::uint64_t>> m_latest = std::make_shared<std::atomic<std::uint64_t>>(0);
     qint64 m_patience = 250;
-    QThread m_thread;
-    QObject* m_bench;                                                              ///< lives in the thread
-    std::shared_ptr<layout::FitMemo> m_fits = std::make_shared<layout::FitMemo>(); ///< the thread's alone
+    layout::FitMemo m_fits; ///< the thread's alone
+    async::LatestTask m_task{nullptr, QThread::LowPriority};
 };
 
 } // namespace sp::buying

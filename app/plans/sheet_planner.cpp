@@ -1,21 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include "app/plans/sheet_planner.h"
 
-#include <QMetaObject>
-
 #include <utility>
 
 namespace sp::plans {
 
 namespace {
 
-std::vector<PlanAnswer> laidOut(const std::vector<costing::CutList>& lists, const std::atomic<bool>& stop) {
+std::vector<PlanAnswer> laidOut(const std::vector<costing::CutList>& lists, const std::stop_token& stop) {
     std::vector<PlanAnswer> answers;
     for (const auto& list : lists) {
-        if (stop) break;
+        if (stop.stop_requested()) break;
         layout::MixedEffort effort;
         effort.steps = kPlanSteps;
-        effort.outOfTime = [&stop] { return stop.load(); };
+        effort.outOfTime = [&stop] { return stop.stop_requested(); };
         auto plan = costing::planCut(list, effort);
         auto& answer = answers.emplace_back();
         answer.list = list;
@@ -30,31 +28,14 @@ std::vector<PlanAnswer> laidOut(const std::vector<costing::CutList>& lists, cons
 } // namespace
 
 SheetPlanner::SheetPlanner(QObject* parent)
-    : QObject(parent) {
-    m_pool.setMaxThreadCount(1);
-}
-
-SheetPlanner::~SheetPlanner() {
-    if (m_stop) *m_stop = true;
-    m_pool.waitForDone();
-}
+    : QObject(parent) {}
 
 void SheetPlanner::ask(std::vector<costing::CutList> lists) {
-    if (m_stop) *m_stop = true;
-    m_stop = std::make_shared<std::atomic<bool>>(false);
-    m_busy = true;
-    m_pool.start([this, stop = m_stop, lists = std::move(lists)] {
-        auto answers = laidOut(lists, *stop);
-        QMetaObject::invokeMethod(
-            this,
-            [this, stop, answers = std::move(answers)]() mutable {
-                if (*stop) return; // something else was asked meanwhile
-                m_answers = std::move(answers);
-                m_busy = false;
-                Q_EMIT answered();
-            },
-            Qt::QueuedConnection);
-    });
+    m_task.ask([lists = std::move(lists)](const std::stop_token& stop) { return laidOut(lists, stop); },
+               [this](std::vector<PlanAnswer> answers) {
+                   m_answers = std::move(answers);
+                   Q_EMIT answered();
+               });
 }
 
 } // namespace sp::plans

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/async/latest_task.h"
 #include "core/costing/cut_plan.h"
 
 #include <QObject>
 #include <QString>
-#include <QThreadPool>
 
-#include <atomic>
-#include <memory>
+#include <optional>
 #include <vector>
 
 namespace sp::plans {
@@ -30,10 +29,9 @@ class SheetPlanner : public QObject {
 
   public:
     explicit SheetPlanner(QObject* parent = nullptr);
-    ~SheetPlanner() override;
 
     void ask(std::vector<costing::CutList> lists);
-    bool isBusy() const { return m_busy; }
+    bool isBusy() const { return m_task.isBusy(); }
     /// Of the last question that was answered, in its order.
     const std::vector<PlanAnswer>& answers() const { return m_answers; }
 
@@ -41,10 +39,8 @@ class SheetPlanner : public QObject {
     void answered();
 
   private:
-    QThreadPool m_pool;
-    std::shared_ptr<std::atomic<bool>> m_stop;
     std::vector<PlanAnswer> m_answers;
-    bool m_busy = false;
+    async::LatestTask m_task;
 };
 
 } // namespace sp::plans
