@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/buying_presenter.h"
 
+#include "app/session/settings.h"
 #include "core/supply/receipts.h"
-
-#include <QSettings>
 
 #include <algorithm>
 #include <unordered_map>
@@ -14,7 +13,7 @@ BuyingPresenter::BuyingPresenter(session::BookSession& session, OrderReader orde
     : QObject(parent)
     , m_session(session)
     , m_order(std::move(order))
-    , m_cutsTemplates(QSettings().value(QLatin1String(kCutsSetting), true).toBool()) {
+    , m_cutsTemplates(session::kept(session::kCutsTemplates)) {
     if (!m_session.designs().empty()) m_design = m_session.designs().front().id;
     for (const auto& kit : m_session.kits()) // there is most to compare
         if (m_session.design(kit.design)) m_design = kit.design;
@@ -86,7 +85,7 @@ void BuyingPresenter::setUsesShelf(bool uses) {
 
 void BuyingPresenter::setCutsTemplates(bool cuts) {
     m_cutsTemplates = cuts;
-    QSettings().setValue(QLatin1String(kCutsSetting), cuts);
+    session::keep(session::kCutsTemplates, cuts);
     ask();
 }
 

@@ -15,9 +15,6 @@ namespace sp::buying {
 /// there.
 std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session, bool cutsTemplates, bool usesShelf);
 
-/// The seat's setting whether the shop cuts its own templates (default: it does).
-inline constexpr auto kCutsSetting = "buying/cutsTemplates";
-
 struct Question {
     std::shared_ptr<const supply::Supplies> supplies;
     std::vector<catalogue::OrderLine> lines;

@@ -6,9 +6,9 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/plans/plan_dialog.h"
+#include "app/session/settings.h"
 
 #include <QGridLayout>
-#include <QSettings>
 #include <QVBoxLayout>
 
 namespace sp::counter {
@@ -167,7 +167,7 @@ void SlipBack::planBuying() {
     m_buy->setVisible(m_presenter.pricedLine() != nullptr);
     if (!isWanted) return;
     m_buy->setText(tr("Buy…"));
-    const bool cuts = QSettings().value(QLatin1String(buying::kCutsSetting), true).toBool();
+    const bool cuts = session::kept(session::kCutsTemplates);
     m_planner.ask({buying::suppliesOf(m_presenter.session(), cuts, true), m_presenter.order().lines, 0});
 }
 
@@ -243,7 +243,5 @@ void SlipBack::refreshTree() {
     m_shares->setShares(std::move(shares));
     m_model->setTree(std::move(tree), m_presenter.line().quantity.value(), m_formatter);
 }
-
-void SlipBack::focusFirst() { m_tree->setFocus(Qt::OtherFocusReason); }
 
 } // namespace sp::counter

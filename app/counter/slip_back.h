@@ -24,8 +24,6 @@ class SlipBack : public QWidget {
   public:
     SlipBack(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    void focusFirst();
-
   Q_SIGNALS:
     void buyingAsked();
 

@@ -5,18 +5,16 @@
 #include "app/demo/demo_book.h"
 #include "app/desk/message_bar.h"
 #include "app/main/first_book.h"
+#include "app/session/settings.h"
 
 #include <QDir>
 #include <QFileInfo>
-#include <QSettings>
 #include <QStandardPaths>
 #include <QTimer>
 
 namespace sp::program {
 
 namespace {
-
-constexpr auto kLastBookSetting = "book/last";
 
 QString bookKinds() { return QObject::tr("Job books (*.jobbook)"); }
 
@@ -37,7 +35,7 @@ QString Launcher::demoFile() {
 FirstBook openFirstBook(const QString& file) {
     if (!file.isEmpty()) return {db::Book::open(file.toStdString(), db::systemSurroundings()), {}};
     QString instead;
-    const auto last = QSettings().value(QLatin1String(kLastBookSetting)).toString();
+    const auto last = session::kept(session::kLastBook);
     if (!last.isEmpty() && QFileInfo::exists(last)) {
         auto opened = db::Book::open(last.toStdString(), db::systemSurroundings());
         if (opened) return {std::move(opened), {}};
@@ -59,11 +57,7 @@ base::Done Launcher::start(FirstBook first) {
 
 base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {
     if (!book) return base::fail(book.error());
-    QSettings settings;
-    const auto file = QString::fromStdString((*book)->file().string());
-    // Writing settings waits for the disk; most starts open the book that was open last.
-    if (settings.value(QLatin1String(kLastBookSetting)) != file)
-        settings.setValue(QLatin1String(kLastBookSetting), file);
+    session::keep(session::kLastBook, QString::fromStdString((*book)->file().string()));
     auto window = std::make_unique<MainWindow>(std::move(*book), m_theme, m_prompter);
     connect(window.get(), &MainWindow::newBookAsked, this, &Launcher::newBook, Qt::QueuedConnection);
     connect(window.get(), &MainWindow::openBookAsked, this, &Launcher::openBook, Qt::QueuedConnection);

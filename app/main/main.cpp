@@ -3,8 +3,8 @@
 #include "app/desk/prompter.h"
 #include "app/desk/theme.h"
 #include "app/main/launcher.h"
-#include "app/main/look_settings.h"
 #include "app/main/sheet_writer.h"
+#include "app/session/settings.h"
 #include "app/verbs/verbs.h"
 
 #include <QApplication>
@@ -62,7 +62,7 @@ int runWindow(int argc, char** argv, const QString& file) {
     // Opening waits for the disk, and the fonts for the processor: both at once. Not before the application is there:
     // Qt takes the first thread that uses it for the one that owns the windows.
     auto first = std::async(std::launch::async, program::openFirstBook, file);
-    const auto scheme = static_cast<desk::Scheme>(program::keptNumber(program::kSchemeSetting, 0));
+    const auto scheme = static_cast<desk::Scheme>(session::kept(session::kScheme));
     desk::Theme theme(app, scheme, desk::Theme::Fonts::Later);
     desk::DialogPrompter prompter;
     program::Launcher launcher(theme, prompter);

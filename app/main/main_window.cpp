@@ -13,7 +13,7 @@
 #include "app/desk/typed_field.h"
 #include "app/jobs/jobs_page.h"
 #include "app/main/artwork_pages.h"
-#include "app/main/look_settings.h"
+#include "app/session/settings.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
 
@@ -29,7 +29,6 @@
 #include <QPointer>
 #include <QScreen>
 #include <QScrollArea>
-#include <QSettings>
 #include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -37,12 +36,6 @@
 #include <utility>
 
 namespace sp::program {
-
-namespace {
-
-constexpr auto kGeometrySetting = "window/geometry";
-
-} // namespace
 
 MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk::Prompter& prompter, QWidget* parent)
     : QMainWindow(parent)
@@ -63,12 +56,12 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     setWindowTitle(shop.isDemo ? tr("%1 (demo) – Stonepenny").arg(name) : tr("%1 – Stonepenny").arg(name));
     resize(1366, 768);
     setMinimumSize(480, 320);
-    restoreGeometry(QSettings().value(QLatin1String(kGeometrySetting)).toByteArray());
+    restoreGeometry(session::kept(session::kWindowGeometry));
     stayOnScreen();
 }
 
 void MainWindow::build() {
-    desk::setZoom(keptNumber(kZoomSetting, desk::zoom()));
+    desk::setZoom(session::kept(session::kZoom));
     auto* body = new QWidget(this);
     auto* row = new QHBoxLayout(body);
     row->setContentsMargins(0, 0, 0, 0);
@@ -354,7 +347,7 @@ void MainWindow::buildLookMenu(QMenu* menu) {
         schemes->addAction(action);
         connect(action, &QAction::triggered, this, [this, scheme = scheme] {
             m_theme.setScheme(scheme);
-            QSettings().setValue(QLatin1String(kSchemeSetting), static_cast<int>(scheme));
+            session::keep(session::kScheme, static_cast<int>(scheme));
         });
     }
     menu->addSeparator();
@@ -367,7 +360,7 @@ void MainWindow::buildLookMenu(QMenu* menu) {
 
 void MainWindow::zoomTo(int percent) {
     desk::setZoom(percent);
-    QSettings().setValue(QLatin1String(kZoomSetting), percent);
+    session::keep(session::kZoom, percent);
 }
 
 void MainWindow::greet() {
@@ -503,10 +496,7 @@ void MainWindow::about() {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     m_presenter.keep();
-    // Writing settings waits for the disk.
-    QSettings settings;
-    if (const auto now = saveGeometry(); settings.value(QLatin1String(kGeometrySetting)) != now)
-        settings.setValue(QLatin1String(kGeometrySetting), now);
+    session::keep(session::kWindowGeometry, saveGeometry());
     QMainWindow::closeEvent(event);
 }
 

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#include "app/session/settings.h"
+
+#include <QSettings>
+
+namespace sp::session {
+
+namespace {
+
+template<class T>
+QVariant valueOf(const Setting<T>& setting) {
+    return QSettings().value(QLatin1String(setting.key), setting.usual);
+}
+
+template<class T>
+void write(const Setting<T>& setting, const T& value) {
+    QSettings settings;
+    const QLatin1String key(setting.key);
+    if (!settings.contains(key) || settings.value(key).template value<T>() != value) settings.setValue(key, value);
+}
+
+} // namespace
+
+int kept(const Setting<int>& setting) {
+    bool isNumber = false;
+    const int number = valueOf(setting).toInt(&isNumber);
+    return isNumber ? number : setting.usual;
+}
+
+bool kept(const Setting<bool>& setting) { return valueOf(setting).toBool(); }
+QString kept(const Setting<QString>& setting) { return valueOf(setting).toString(); }
+QByteArray kept(const Setting<QByteArray>& setting) { return valueOf(setting).toByteArray(); }
+
+void keep(const Setting<int>& setting, int value) { write(setting, value); }
+void keep(const Setting<bool>& setting, bool value) { write(setting, value); }
+void keep(const Setting<QString>& setting, const QString& value) { write(setting, value); }
+void keep(const Setting<QByteArray>& setting, const QByteArray& value) { write(setting, value); }
+
+} // namespace sp::session

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+
+/// What the program remembers at this seat from one start to the next; everything else is in the job book.
+namespace sp::session {
+
+template<class T>
+struct Setting {
+    const char* key;
+    T usual; ///< where nothing is kept, or what is kept cannot be read as a T
+};
+
+// A row for each. A key, once released, keeps its meaning.
+inline const Setting<QString> kLastBook{"book/last", {}};                ///< path of the book that was open last
+inline const Setting<bool> kCutsTemplates{"buying/cutsTemplates", true}; ///< the shop cuts its own templates
+inline const Setting<int> kScheme{"look/scheme", 0};                     ///< a desk::Scheme as a number
+inline const Setting<int> kZoom{"look/zoom", 100};                       ///< of texts, in percent
+inline const Setting<QByteArray> kWindowGeometry{"window/geometry", {}}; ///< as QWidget::saveGeometry gives it
+
+int kept(const Setting<int>& setting);
+bool kept(const Setting<bool>& setting);
+QString kept(const Setting<QString>& setting);
+QByteArray kept(const Setting<QByteArray>& setting);
+
+/// Writes only what is not kept already: writing waits for the disk.
+void keep(const Setting<int>& setting, int value);
+void keep(const Setting<bool>& setting, bool value);
+void keep(const Setting<QString>& setting, const QString& value);
+void keep(const Setting<QByteArray>& setting, const QByteArray& value);
+
+} // namespace sp::session

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "app/session/settings.h"
+#include "tests/support/temp_folder.h"
+
+#include <QSettings>
+#include <gtest/gtest.h>
+
+using namespace sp;
+
+namespace {
+
+class Settings : public testing::Test {
+  protected:
+    Settings() {
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
+                           QString::fromStdString(m_folder.path().string()));
+    }
+
+    test::TempFolder m_folder;
+};
+
+TEST_F(Settings, areTheUsualOnesUntilOneIsKept) {
+    EXPECT_EQ(session::kept(session::kZoom), 100);
+    EXPECT_TRUE(session::kept(session::kCutsTemplates));
+    EXPECT_EQ(session::kept(session::kLastBook), QString());
+    session::keep(session::kZoom, 120);
+    session::keep(session::kCutsTemplates, false);
+    session::keep(session::kLastBook, QStringLiteral("/books/shop.jobbook"));
+    session::keep(session::kWindowGeometry, QByteArray("\x01\x00\xd9", 3));
+    EXPECT_EQ(session::kept(session::kZoom), 120);
+    EXPECT_FALSE(session::kept(session::kCutsTemplates));
+    EXPECT_EQ(session::kept(session::kLastBook), "/books/shop.jobbook");
+    EXPECT_EQ(session::kept(session::kWindowGeometry), QByteArray("\x01\x00\xd9", 3));
+}
+
+TEST_F(Settings, ofAnEarlierProgramAreReadUnderTheirKeys) {
+    QSettings before;
+    before.setValue(QStringLiteral("book/last"), QStringLiteral("/books/shop.jobbook"));
+    before.setValue(QStringLiteral("buying/cutsTemplates"), false);
+    before.setValue(QStringLiteral("look/scheme"), 2);
+    before.setValue(QStringLiteral("look/zoom"), 130);
+    before.setValue(QStringLiteral("window/geometry"), QByteArray("geometry"));
+    EXPECT_EQ(session::kept(session::kLastBook), "/books/shop.jobbook");
+    EXPECT_FALSE(session::kept(session::kCutsTemplates));
+    EXPECT_EQ(session::kept(session::kScheme), 2);
+    EXPECT_EQ(session::kept(session::kZoom), 130);
+    EXPECT_EQ(session::kept(session::kWindowGeometry), "geometry");
+}
+
+TEST_F(Settings, thatAreNoNumberCountAsTheUsualOne) {
+    QSettings().setValue(QStringLiteral("look/zoom"), QStringLiteral("large"));
+    EXPECT_EQ(session::kept(session::kZoom), 100);
+}
+
+} // namespace
