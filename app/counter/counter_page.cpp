@@ -54,8 +54,6 @@ void CounterPage::focusPieces() {
     m_line->focusPieces();
 }
 
-bool CounterPage::isTurned() const { return m_slip->isTurned(); }
-
 void CounterPage::refresh() { m_columns->setFigure(tr("To pay"), m_slip->toPay()); }
 
 void CounterPage::tellGiven() {

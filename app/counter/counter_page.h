@@ -23,9 +23,6 @@ class CounterPage : public QWidget {
     CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, desk::Prompter& prompter,
                 QWidget* parent = nullptr);
 
-    /// Puts the customer's side up again, as when another place was visited.
-    bool isTurned() const;
-
     void give();
     void showSheet();
     void turnOver();

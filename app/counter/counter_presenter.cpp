@@ -314,11 +314,4 @@ bool CounterPresenter::give() {
     return true;
 }
 
-bool CounterPresenter::setStage(db::Stage stage) {
-    const auto id = m_quote.id;
-    const auto done = m_session.change([&](db::Book& book) { return book.setStage(id, stage); });
-    if (done) m_quote.stage = stage;
-    return done.has_value();
-}
-
 } // namespace sp::counter

@@ -85,7 +85,6 @@ class CounterPresenter : public QObject {
     void keep();
     /// Numbers and seals the quote. False when it could not be, `troubled` of the session then says why.
     bool give();
-    bool setStage(db::Stage stage);
 
   Q_SIGNALS:
     void changed();    ///< the order, its price or the reason why there is none

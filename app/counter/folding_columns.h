@@ -21,7 +21,6 @@ class FoldingColumns : public QWidget {
     void setFigure(const QString& meaning, const QString& figure);
     /// Turns the strip to that column when folded; a focus in another column goes with it.
     void showColumn(int column);
-    bool isFolded() const { return m_folded; }
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

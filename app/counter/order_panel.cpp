@@ -223,7 +223,6 @@ void OrderPanel::refresh() {
 }
 
 void OrderPanel::focusDesign() { m_design->setFocus(Qt::OtherFocusReason); }
-void OrderPanel::focusCustomer() { m_customer->setFocus(Qt::OtherFocusReason); }
 
 void OrderPanel::setSaveNote(const QString& note, bool trouble) {
     m_saved->setRole(trouble ? Role::Warn : Role::Good);

@@ -25,7 +25,6 @@ class OrderPanel : public QWidget {
 
     /// Where a fresh order begins.
     void focusDesign();
-    void focusCustomer();
     void setSaveNote(const QString& note, bool trouble);
 
   Q_SIGNALS:

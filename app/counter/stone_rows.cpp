@@ -157,11 +157,4 @@ void StoneRows::refresh() {
     }
 }
 
-void StoneRows::focusFirst() {
-    if (m_rows.empty())
-        m_add->setFocus(Qt::OtherFocusReason);
-    else
-        m_rows.front().perPiece->setFocus(Qt::OtherFocusReason);
-}
-
 } // namespace sp::counter

@@ -26,7 +26,6 @@ class StoneRows : public QWidget {
     void load();
     /// Only the figures that follow from what was typed.
     void refresh();
-    void focusFirst();
 
   private:
     struct Row {

@@ -303,8 +303,6 @@ void DesignsPage::showPlan() {
     dialog->open();
 }
 
-void DesignsPage::focusStart() { m_list->find().setFocus(Qt::OtherFocusReason); }
-
 void DesignsPage::focusFind() { m_list->find().setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::designs

@@ -26,7 +26,6 @@ class DesignsPage : public desk::SplitPage {
   public:
     DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    void focusStart();
     void focusFind(); ///< the search above the list
     const base::Id& currentDesign() const { return m_presenter.currentId(); }
     void open(const base::Id& design) { m_presenter.open(design); }

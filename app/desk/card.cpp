@@ -16,22 +16,12 @@ void Card::setChosen(bool chosen) {
     update();
 }
 
-void Card::setOpenPlace(bool open) {
-    m_open = open;
-    update();
-}
-
 void Card::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const double line = m_chosen ? 2 : 1;
-    QPen pen(colour(m_chosen ? Role::Jewel : Role::Hairline), line);
-    if (m_open) pen.setDashPattern({4, 4});
-    painter.setPen(pen);
-    if (m_open)
-        painter.setBrush(Qt::NoBrush);
-    else
-        painter.setBrush(colour(m_ground));
+    painter.setPen(QPen(colour(m_chosen ? Role::Jewel : Role::Hairline), line));
+    painter.setBrush(colour(m_ground));
     const double inset = line / 2;
     painter.drawRoundedRect(QRectF(rect()).adjusted(inset, inset, -inset, -inset), kCardRadius, kCardRadius);
 }

@@ -17,9 +17,6 @@ class Card : public QFrame {
     explicit Card(QWidget* parent = nullptr, Role ground = Role::Card);
 
     void setChosen(bool chosen);
-    bool isChosen() const { return m_chosen; }
-    /// Dashed outline and no ground: a place where something can be put.
-    void setOpenPlace(bool open);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -27,7 +24,6 @@ class Card : public QFrame {
   private:
     Role m_ground;
     bool m_chosen = false;
-    bool m_open = false;
 };
 
 inline QMargins cardMargins() { return {20, 20, 20, 20}; }

@@ -93,10 +93,6 @@ QString Formatter::withOrder(units::Date date, const char* dayFirst, const char*
 
 QString Formatter::date(units::Date date) const { return withOrder(date, "d MMM yyyy", "MMM d, yyyy", "yyyy-MM-dd"); }
 
-QString Formatter::dayAndMonth(units::Date date) const {
-    return withOrder(date, "ddd d MMM", "ddd, MMM d", "ddd MM-dd");
-}
-
 QString Formatter::dateWithDay(units::Date date) const {
     return withOrder(date, "ddd d MMM yyyy", "ddd, MMM d, yyyy", "ddd yyyy-MM-dd");
 }

@@ -31,7 +31,6 @@ class Formatter {
     QString temperature(units::Temperature temperature) const;       ///< "320 °F"
     QString temperatureNumber(units::Temperature temperature) const; ///< "320"
     QString date(units::Date date) const;                            ///< "25 Nov 2026", "Nov 25, 2026"
-    QString dayAndMonth(units::Date date) const;                     ///< "Fri 11 Dec", "Fri, Dec 11"
     QString dateWithDay(units::Date date) const;                     ///< "Fri 11 Dec 2026"
     QString clock(QTime time) const;                                 ///< "14:02", "2:02 PM"
 

@@ -17,8 +17,6 @@ QString fileOf(Icon which) {
     case Icon::Supplies: name = "supplies"; break;
     case Icon::Buying: name = "buying"; break;
     case Icon::Jobs: name = "jobs"; break;
-    case Icon::Bench: name = "bench"; break;
-    case Icon::Figures: name = "figures"; break;
     case Icon::Shop: name = "shop"; break;
     case Icon::TurnOver: name = "turn_over"; break;
     case Icon::Print: name = "print"; break;

@@ -15,8 +15,6 @@ enum class Icon {
     Supplies,
     Buying,
     Jobs,
-    Bench,
-    Figures,
     Shop,
     TurnOver,
     Print,

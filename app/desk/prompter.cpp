@@ -3,8 +3,6 @@
 
 #include <QDir>
 #include <QFileDialog>
-#include <QMessageBox>
-#include <QPushButton>
 
 namespace sp::desk {
 
@@ -32,17 +30,6 @@ std::optional<QString> DialogPrompter::fileToSave(const FileQuestion& question) 
 
 std::optional<QString> DialogPrompter::fileToOpen(const FileQuestion& question) {
     return askForFile(m_window, question, QFileDialog::AcceptOpen);
-}
-
-bool DialogPrompter::agrees(const QString& title, const QString& sentence, const QString& verb, const QString& keep) {
-    QMessageBox box(QMessageBox::NoIcon, title, sentence, QMessageBox::NoButton, m_window);
-    box.setTextFormat(Qt::PlainText);
-    const QAbstractButton* act = box.addButton(verb, QMessageBox::DestructiveRole);
-    QPushButton* stay = box.addButton(keep, QMessageBox::RejectRole);
-    box.setDefaultButton(stay);
-    box.setEscapeButton(stay);
-    box.exec();
-    return box.clickedButton() == act;
 }
 
 } // namespace sp::desk

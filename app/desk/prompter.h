@@ -29,20 +29,15 @@ class Prompter {
     virtual std::optional<QString> fileToSave(const FileQuestion& question) = 0;
     /// Asks for an existing file.
     virtual std::optional<QString> fileToOpen(const FileQuestion& question) = 0;
-    /// Asks whether to do what `verb` says ("Restore"); the other button is `keep` ("Keep this book"), the default.
-    /// Only for what undo cannot take back.
-    virtual bool agrees(const QString& title, const QString& sentence, const QString& verb, const QString& keep) = 0;
 };
 
 /// Asks the person, over the window given.
 class DialogPrompter : public Prompter {
   public:
     explicit DialogPrompter(QWidget* window = nullptr);
-    void setWindow(QWidget* window) { m_window = window; }
 
     std::optional<QString> fileToSave(const FileQuestion& question) override;
     std::optional<QString> fileToOpen(const FileQuestion& question) override;
-    bool agrees(const QString& title, const QString& sentence, const QString& verb, const QString& keep) override;
 
   private:
     QPointer<QWidget> m_window;

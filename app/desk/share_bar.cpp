@@ -123,13 +123,4 @@ bool ShareBar::event(QEvent* event) {
     return true;
 }
 
-void paintShareMark(QPainter& painter, const QRectF& box, int step) {
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(jewelStep(step));
-    painter.drawRoundedRect(box, 3, 3);
-    painter.restore();
-}
-
 } // namespace sp::desk

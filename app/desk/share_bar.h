@@ -45,7 +45,4 @@ class ShareBar : public QWidget {
     bool m_labelled = true;
 };
 
-/// The little square that ties a row of a list to its part of the bar.
-void paintShareMark(QPainter& painter, const QRectF& box, int step);
-
 } // namespace sp::desk

@@ -10,6 +10,8 @@ namespace sp::desk {
 
 namespace {
 
+constexpr int kMaxShown = 4;
+
 int stepOf(int side) { return side * 5 / 8; }
 
 } // namespace
@@ -45,26 +47,15 @@ void StoneSwatches::setStones(std::vector<QColor> stones) {
     update();
 }
 
-void StoneSwatches::setMost(int most) {
-    m_most = most;
-    updateGeometry();
-    update();
-}
-
-void StoneSwatches::setGround(Role ground) {
-    m_ground = ground;
-    update();
-}
-
 QSize StoneSwatches::sizeHint() const {
-    const int shown = std::min(static_cast<int>(m_stones.size()), m_most);
-    const bool more = static_cast<int>(m_stones.size()) > m_most;
+    const int shown = std::min(static_cast<int>(m_stones.size()), kMaxShown);
+    const bool more = static_cast<int>(m_stones.size()) > kMaxShown;
     return {shown == 0 ? 0 : (shown - 1) * stepOf(m_side) + m_side + (more ? scaled(24) : 0), m_side};
 }
 
 void StoneSwatches::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    paintStones(painter, rect(), m_stones, m_side, m_most, colour(m_ground));
+    paintStones(painter, rect(), m_stones, m_side, kMaxShown, colour(Role::Card));
 }
 
 } // namespace sp::desk

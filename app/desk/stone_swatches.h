@@ -9,7 +9,7 @@
 
 namespace sp::desk {
 
-/// A few stones in a row, each lying a little over the one before; more than `most` end with "+3".
+/// A few stones in a row, each lying a little over the one before; after four comes "+3".
 class StoneSwatches : public QWidget {
     Q_OBJECT
 
@@ -17,8 +17,6 @@ class StoneSwatches : public QWidget {
     explicit StoneSwatches(QWidget* parent = nullptr, int side = 20);
 
     void setStones(std::vector<QColor> stones);
-    void setMost(int most);
-    void setGround(Role ground);
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override { return sizeHint(); }
@@ -29,8 +27,6 @@ class StoneSwatches : public QWidget {
   private:
     std::vector<QColor> m_stones;
     int m_side;
-    int m_most = 4;
-    Role m_ground = Role::Card;
 };
 
 /// Paints the same row into the left of `box`, vertically in its middle; returns the width used.

@@ -45,11 +45,6 @@ void TypedField::noteTyped() {
     Q_EMIT edited();
 }
 
-void TypedField::setFormatter(const Formatter& formatter) {
-    m_formatter = formatter;
-    readAgain();
-}
-
 void TypedField::setRaw(const QString& text) {
     m_outerProblem.clear();
     m_committedText = text;

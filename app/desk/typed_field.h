@@ -19,8 +19,6 @@ class TypedField : public QLineEdit {
 
   public:
     const Formatter& formatter() const { return m_formatter; }
-    /// Another locale, currency or unit; the text stays as it is and is read anew.
-    void setFormatter(const Formatter& formatter);
 
     /// Puts text in as if the page had typed it (a draft reopened); not an edit, so nothing is emitted.
     void setRaw(const QString& text);

@@ -76,7 +76,7 @@ class RecordFields : public QObject {
 
     /// A line of words; none are fine.
     template<class Member>
-    desk::WordField* words(FieldCard* card, const QString& label, const char* name, Member member, int span) {
+    void words(FieldCard* card, const QString& label, const char* name, Member member, int span) {
         auto* field = new desk::WordField(m_formatter, {}, card);
         field->setEmptyAllowed(true);
         card->put(field, label, name, {}, span);
@@ -86,7 +86,6 @@ class RecordFields : public QObject {
         connect(field, &desk::TypedField::committed, this, [this, field, member] {
             field->setOuterProblem(m_edit([&](Record& record) { member(record) = field->words(); }));
         });
-        return field;
     }
 
     /// Several lines of words.

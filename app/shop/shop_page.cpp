@@ -55,7 +55,7 @@ FieldCard* ShopPage::addCard(const QString& title, const QString& remark) {
 
 void ShopPage::buildLetterhead() {
     auto* card = addCard(tr("Letterhead"));
-    m_first = m_shop.words(
+    m_shop.words(
         card, tr("&Name of the shop"), "shopName", [](auto& s) -> auto& { return s.letterhead.name; }, 4);
     m_shop.text(
         card, tr("&Address, and how to reach the shop"), "shopLines",
@@ -317,8 +317,6 @@ void ShopPage::load() {
     m_customers->load();
     m_steps->load();
 }
-
-void ShopPage::focusStart() { m_first->setFocus(Qt::OtherFocusReason); }
 
 void ShopPage::focusFind() {
     m_customers->focusFind();

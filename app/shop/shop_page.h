@@ -18,7 +18,6 @@ class ShopPage : public QWidget {
   public:
     ShopPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    void focusStart();
     void focusFind(); ///< the search for a customer
 
   private:
@@ -44,7 +43,6 @@ class ShopPage : public QWidget {
     RecordFields<Shop> m_shop;
     RecordFields<Bench> m_bench;
     QVBoxLayout* m_column = nullptr;
-    desk::WordField* m_first = nullptr;
     CustomerCard* m_customers = nullptr;
     BenchGrid* m_steps = nullptr;
 };

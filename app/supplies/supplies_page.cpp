@@ -181,8 +181,6 @@ void SuppliesPage::readPriceList() {
     dialog->open();
 }
 
-void SuppliesPage::focusStart() { m_list->find().setFocus(Qt::OtherFocusReason); }
-
 void SuppliesPage::focusFind() { m_list->find().setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::supplies

@@ -25,7 +25,6 @@ class SuppliesPage : public desk::SplitPage {
   public:
     SuppliesPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    void focusStart();
     void focusFind(); ///< the search above the list
 
   private:

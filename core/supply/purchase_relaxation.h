@@ -88,7 +88,6 @@ class Relaxation {
     Relaxation(Market& market, std::vector<State> states, bool sumsMatter);
 
     const std::vector<State>& states() const { return m_states; }
-    bool isAllowed(int supplier) const { return m_states[static_cast<std::size_t>(supplier)] != State::Off; }
     std::int64_t shipping() const { return m_shipping; }
     /// Suppliers whose goods must reach a sum, and the sum less what was bought ahead.
     const std::vector<int>& sums() const { return m_sums; }

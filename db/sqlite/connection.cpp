@@ -234,8 +234,6 @@ void Connection::restartBudget() { m_started = std::chrono::steady_clock::now();
 
 bool Connection::isOutOfTime() const { return std::chrono::steady_clock::now() - m_started > m_budget; }
 
-std::int64_t Connection::changes() const { return sqlite3_changes64(m_db.get()); }
-
 bool Connection::isInTransaction() const { return sqlite3_get_autocommit(m_db.get()) == 0; }
 
 void Connection::refuseCode(int code) const {

@@ -67,7 +67,6 @@ class Connection {
     bool isOutOfTime() const;
 
     bool canWrite() const { return m_access == Access::Write; }
-    std::int64_t changes() const;
     const std::filesystem::path& file() const { return m_file; }
     /// Whether a transaction is open; false after SQLite rolled one back by itself.
     bool isInTransaction() const;

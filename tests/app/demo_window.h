@@ -23,7 +23,6 @@ class FileAnswer : public desk::Prompter {
   public:
     std::optional<QString> fileToSave(const FileQuestion&) override { return std::nullopt; }
     std::optional<QString> fileToOpen(const FileQuestion&) override { return file; }
-    bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
 
     std::optional<QString> file;
 };

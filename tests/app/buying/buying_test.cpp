@@ -29,7 +29,6 @@ class PathPrompter : public desk::Prompter {
   public:
     std::optional<QString> fileToSave(const FileQuestion&) override { return path; }
     std::optional<QString> fileToOpen(const FileQuestion&) override { return std::nullopt; }
-    bool agrees(const QString&, const QString&, const QString&, const QString&) override { return false; }
 
     QString path;
 };
