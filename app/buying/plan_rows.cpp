@@ -2,6 +2,7 @@
 #include "app/buying/plan_rows.h"
 
 #include "app/desk/rule_tree.h"
+#include "core/supply/plan_figures.h"
 
 #include <QCoreApplication>
 #include <QStandardItemModel>
@@ -13,7 +14,6 @@ namespace sp::buying {
 using supply::TakeKind;
 using supply::Way;
 using units::Count;
-using units::Money;
 
 namespace {
 
@@ -21,17 +21,13 @@ QString say(const char* text) { return QCoreApplication::translate("Buying", tex
 
 QString qs(const std::string& text) { return QString::fromStdString(text); }
 
-Money eachOf(const supply::PlannedPack& pack) {
-    return Money::fromExact(units::Fraction::ratio(pack.goods.micros(), pack.count.value()));
-}
-
 QString counted(std::int64_t count, const char* one, const char* many, const desk::Formatter& formatter) {
     return count == 1 ? say(one) : say(many).arg(formatter.count(Count::of(count)));
 }
 
 PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const supply::PlannedOrder& order,
                  const desk::Formatter& formatter) {
-    PlanRow row{qs(order.supplier), {}, formatter.money(order.goods + order.shipping), {}};
+    PlanRow row{qs(order.supplier), {}, formatter.money(supply::orderTotal(order)), {}};
     for (const auto& pack : plan.packs) {
         const auto* offer = answer.job.offer(pack.id);
         if (pack.supplier != order.supplier || !offer) continue;
@@ -39,7 +35,7 @@ PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const s
         auto label = qs(isKit ? offer->name : offer->material);
         if (offer->withTemplates) label += say(", templates cut");
         const auto count = formatter.count(pack.count);
-        const auto each = formatter.money(eachOf(pack));
+        const auto each = formatter.money(supply::packEach(pack));
         row.parts.push_back({label,
                              isKit ? say("%1 × kit, %2 each").arg(count, each)
                                    : say("%1 × %2, %3 each").arg(count, qs(offer->name), each),

@@ -7,8 +7,7 @@
 #include "app/paper/paper_colours.h"
 #include "app/paper/sheet_layout.h"
 #include "core/base/csv.h"
-
-#include <fmt/format.h>
+#include "core/supply/plan_figures.h"
 
 #include <QCoreApplication>
 
@@ -24,13 +23,8 @@ constexpr double kMargin = 54; ///< points
 
 QString spoken(const char* text) { return QCoreApplication::translate("Buying", text); }
 
-/// "9.99": two decimals, or as many as there are; not negative.
-std::string plainAmount(Money amount) {
-    auto text =
-        fmt::format("{}.{:06}", amount.micros() / units::kMicrosPerUnit, amount.micros() % units::kMicrosPerUnit);
-    while (text.back() == '0' && text[text.size() - 3] != '.') text.pop_back();
-    return text;
-}
+/// "9.99": two decimals, or as many as there are.
+std::string plainAmount(Money amount) { return units::formatExact(amount, units::Currency{}); }
 
 /// One line of the printed list.
 struct ListLine {
@@ -48,7 +42,7 @@ std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const de
         lines.push_back({Face::Body, spoken("Nothing has to be bought: the shelf is enough."), {}, false, 12});
     for (const auto& order : plan.orders) {
         lines.push_back({Face::Strong, QString::fromStdString(order.supplier),
-                         formatter.money(order.goods + order.shipping), false, 18});
+                         formatter.money(supply::orderTotal(order)), false, 18});
         for (const auto& pack : plan.packs)
             if (pack.supplier == order.supplier)
                 lines.push_back(
@@ -68,12 +62,11 @@ std::string shoppingCsv(const Answer& answer) {
         for (const auto& pack : plan.packs) {
             const auto* offer = answer.job.offer(pack.id);
             if (pack.supplier != order.supplier || !offer) continue;
-            const auto each = Money::fromExact(units::Fraction::ratio(pack.goods.micros(), pack.count.value()));
             text += base::csvRecord({{order.supplier},
                                      {offer->withTemplates ? offer->name + ", templates cut" : offer->name},
                                      {offer->material},
                                      {std::to_string(pack.count.value()), true},
-                                     {plainAmount(each), true},
+                                     {plainAmount(supply::packEach(pack)), true},
                                      {plainAmount(pack.goods), true}});
         }
         text += base::csvRecord(

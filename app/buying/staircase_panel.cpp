@@ -3,6 +3,7 @@
 
 #include "app/buying/plan_rows.h"
 #include "app/desk/bench_style.h"
+#include "core/supply/plan_figures.h"
 
 #include <QHBoxLayout>
 #include <QShortcut>
@@ -98,7 +99,7 @@ void StaircasePanel::fillTable() {
     for (const auto& point : curve ? curve->points : std::vector<supply::StaircasePoint>{}) {
         if (point.pieces > m_presenter.horizon()) break;
         const auto each = [&](const supply::WayCost& cost) {
-            const auto money = eachOf(cost, point.pieces);
+            const auto money = supply::costEach(cost, point.pieces);
             return money ? m_formatter.money(*money) : QStringLiteral("—");
         };
         const auto winner = point.winner ? nameOf(*point.winner) : point.mix.cost ? tr("Nothing to buy") : tr("No way");

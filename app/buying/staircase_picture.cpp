@@ -3,6 +3,7 @@
 
 #include "app/desk/figures.h"
 #include "app/desk/fonts.h"
+#include "core/supply/plan_figures.h"
 
 #include <QAccessible>
 #include <QCoreApplication>
@@ -93,7 +94,7 @@ class Drawer {
     }
     double eachAt(std::size_t i, Way way) const {
         const auto& point = m_drawing.stairs.points[i];
-        const auto each = eachOf(costOf(point, way), point.pieces);
+        const auto each = supply::costEach(costOf(point, way), point.pieces);
         return each ? static_cast<double>(each->micros()) / 1e6 : -1;
     }
 
@@ -231,15 +232,10 @@ class Drawer {
 
 } // namespace
 
-std::optional<Money> eachOf(const supply::WayCost& cost, std::int64_t pieces) {
-    if (!cost.cost) return std::nullopt;
-    return Money::fromExact(units::Fraction::ratio(cost.cost->micros(), pieces));
-}
-
 QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter) {
     QStringList parts;
     for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) {
-        const auto each = eachOf(costOf(point, way), point.pieces);
+        const auto each = supply::costEach(costOf(point, way), point.pieces);
         parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : words("no way"));
     }
     auto said = (point.pieces == 1 ? words("%1 piece, each: %2") : words("%1 pieces, each: %2"))

@@ -19,9 +19,6 @@ QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon
 /// "24 pieces, each: kits 1.20, bulk 1.10, mix 1.05; mix is cheapest"
 QString pointWords(const supply::StaircasePoint& point, const desk::Formatter& formatter);
 
-/// Cost of one way for one piece; none when there is no such way.
-std::optional<units::Money> eachOf(const supply::WayCost& cost, std::int64_t pieces);
-
 struct StaircaseDrawing {
     const supply::Staircase& stairs;
     std::int64_t horizon = 0;

@@ -3,6 +3,7 @@
 
 #include "app/buying/plan_rows.h"
 #include "app/desk/bench_style.h"
+#include "core/supply/plan_figures.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -15,7 +16,6 @@ using desk::Role;
 using desk::TextSize;
 using desk::Weight;
 using supply::Way;
-using units::Money;
 
 WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
     : Card(parent)
@@ -99,12 +99,11 @@ void WayColumn::showPlan(const Answer& answer) {
     setChosen(isWinner);
     if (isWinner) m_mark->setText(tr("✓ cheapest"));
     m_cost->setFigure(m_formatter.money(plan.cost));
-    const auto each = Money::fromExact(units::Fraction::ratio(plan.cost.micros(), answer.job.pieces()));
-    m_each->setText(tr("%1 a piece").arg(m_formatter.money(each)));
+    m_each->setText(tr("%1 a piece").arg(m_formatter.money(supply::costEach(plan, answer.job.pieces()))));
     const bool sameAsAlone = m_way == Way::Mix && answer.plans.winner && answer.plans.winner != Way::Mix;
-    QString proof = plan.proven
-                        ? tr("Proven: it cannot be bought for less this way.")
-                        : tr("At most %1 above the cheapest possible.").arg(m_formatter.money(plan.cost - plan.bound));
+    QString proof =
+        plan.proven ? tr("Proven: it cannot be bought for less this way.")
+                    : tr("At most %1 above the cheapest possible.").arg(m_formatter.money(supply::unprovenGap(plan)));
     if (answer.plans.isOnShelf)
         proof = tr("Nothing has to be bought: the shelf is enough.");
     else if (sameAsAlone)

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/cost_tree_model.h"
 
-#include "core/units/apportion.h"
-
 #include <algorithm>
 
 namespace sp::counter {
@@ -10,21 +8,18 @@ namespace sp::counter {
 CostTreeModel::CostTreeModel(QObject* parent)
     : QAbstractItemModel(parent) {}
 
-/// `shown` is the node's figure for one piece; its parts are rounded so that they add up to it.
-int CostTreeModel::add(const costing::CostTree& tree, units::Money shown, int parent, std::int64_t pieces,
-                       const desk::Formatter& formatter, std::vector<Node>& nodes) const {
+/// Adds the node and what is below it, in reading order: its place among the nodes is that among the figures.
+int CostTreeModel::add(const costing::CostTree& tree, std::span<const units::Money> shown, int parent,
+                       units::Count pieces, const desk::Formatter& formatter, std::vector<Node>& nodes) const {
     const int at = static_cast<int>(nodes.size());
     auto rule = QString::fromStdString(tree.rule);
     // The rule is the job's, the figure one piece's: say what lies between them.
-    if (tree.children.empty() && pieces > 1 && !tree.amount.isZero())
-        rule += tr(" = %1 for %2 pieces").arg(formatter.money(tree.amount), formatter.count(units::Count::of(pieces)));
+    if (tree.children.empty() && pieces.value() > 1 && !tree.amount.isZero())
+        rule += tr(" = %1 for %2 pieces").arg(formatter.money(tree.amount), formatter.count(pieces));
     const int row = parent < 0 ? 0 : static_cast<int>(nodes[static_cast<std::size_t>(parent)].children.size());
-    nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(shown), parent, row, {}});
-    std::vector<units::Money> amounts;
-    for (const auto& child : tree.children) amounts.push_back(child.amount);
-    const auto shares = units::apportion(shown, amounts, formatter.currency());
-    for (std::size_t i = 0; i < tree.children.size(); ++i) {
-        const int child = add(tree.children[i], shares[i], at, pieces, formatter, nodes);
+    nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(shown[nodes.size()]), parent, row, {}});
+    for (const auto& part : tree.children) {
+        const int child = add(part, shown, at, pieces, formatter, nodes);
         nodes[static_cast<std::size_t>(at)].children.push_back(child);
     }
     return at;
@@ -36,10 +31,10 @@ bool CostTreeModel::sameShape(const std::vector<Node>& nodes) const {
     });
 }
 
-void CostTreeModel::setTree(costing::CostTree tree, std::int64_t pieces, const desk::Formatter& formatter) {
+void CostTreeModel::setTree(const costing::CostTree& tree, std::span<const units::Money> shown, units::Count pieces,
+                            const desk::Formatter& formatter) {
     std::vector<Node> nodes;
-    const auto each = units::toMinor(units::Fraction::ratio(tree.amount.micros(), pieces), formatter.currency());
-    add(tree, each, -1, pieces, formatter, nodes);
+    add(tree, shown, -1, pieces, formatter, nodes);
     // The title of the job is not shown and may change while one types.
     if (!m_nodes.empty() && !nodes.empty()) nodes.front().label = m_nodes.front().label;
     if (sameShape(nodes)) {

@@ -7,6 +7,7 @@
 
 #include <QAbstractItemModel>
 
+#include <span>
 #include <vector>
 
 namespace sp::counter {
@@ -21,8 +22,10 @@ class CostTreeModel : public QAbstractItemModel {
 
     explicit CostTreeModel(QObject* parent = nullptr);
 
-    /// Shows another sheet; rows that stay keep their place, so what was opened stays open.
-    void setTree(costing::CostTree tree, std::int64_t pieces, const desk::Formatter& formatter);
+    /// Shows another sheet, for one of `pieces`; `shown` is what is read of each node, in reading order
+    /// (costing::shownForOneOf). Rows that stay keep their place, so what was opened stays open.
+    void setTree(const costing::CostTree& tree, std::span<const units::Money> shown, units::Count pieces,
+                 const desk::Formatter& formatter);
     void clear();
 
     QModelIndex index(int row, int column, const QModelIndex& parent = {}) const override;
@@ -41,7 +44,7 @@ class CostTreeModel : public QAbstractItemModel {
         std::vector<int> children;
     };
 
-    int add(const costing::CostTree& tree, units::Money shown, int parent, std::int64_t pieces,
+    int add(const costing::CostTree& tree, std::span<const units::Money> shown, int parent, units::Count pieces,
             const desk::Formatter& formatter, std::vector<Node>& nodes) const;
     bool sameShape(const std::vector<Node>& nodes) const;
     const Node& nodeOf(const QModelIndex& index) const;

@@ -7,6 +7,8 @@
 #include "app/desk/card.h"
 #include "app/plans/plan_dialog.h"
 #include "app/session/settings.h"
+#include "core/costing/per_piece.h"
+#include "core/quoting/owner_figures.h"
 
 #include <QGridLayout>
 #include <QVBoxLayout>
@@ -197,17 +199,15 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
         return rate ? m_formatter.rate(*rate) : QStringLiteral("—");
     };
     m_what->setText(QStringLiteral("%1 × %2").arg(QString::fromStdString(ordered.title), m_formatter.count(pieces)));
-    const auto each = [&](units::Money all) {
-        return units::Money::fromExact(units::Fraction::ratio(all.micros(), pieces.value()));
-    };
-    m_cost->setFigure(m_formatter.money(each(line.cost.total)));
+    const auto figures = quoting::ownerFigures(line, pieces);
+    m_cost->setFigure(m_formatter.money(figures.costEach));
     m_markUp->setFigure(percent(line.earnings.markUp));
     m_margin->setFigure(percent(line.earnings.margin));
     const auto perHour = line.earnings.perBenchHour;
     m_perHour->setFigure(perHour ? m_formatter.money(*perHour) : QStringLiteral("—"));
     m_perHour->setRole(perHour && perHour->isNegative() ? Role::Warn : Role::Good);
     m_leaves->setText(tr("leaves %1 a piece, %2 on the line; the ladder asks %3 (%4)")
-                          .arg(m_formatter.money(each(line.earnings.profit)), m_formatter.money(line.earnings.profit),
+                          .arg(m_formatter.money(figures.profitEach), m_formatter.money(line.earnings.profit),
                                m_formatter.money(line.reckonedEach), m_formatter.rate(line.ladderMarkUp)));
     switch (line.footing) {
     case pricing::Footing::Pays: m_footing->setText({}); break;
@@ -216,7 +216,7 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
         break;
     case pricing::Footing::BelowFloor:
         m_footing->setText(tr("Below the floor: it does not cover the %1 a piece that is paid out.")
-                               .arg(m_formatter.money(each(line.cost.outOfPocket))));
+                               .arg(m_formatter.money(figures.paidOutEach)));
         break;
     }
     m_footing->setVisible(!m_footing->text().isEmpty());
@@ -241,7 +241,8 @@ void SlipBack::refreshTree() {
     for (const auto& part : tree.children)
         shares.push_back({QString::fromStdString(part.label), part.amount.micros(), m_formatter.money(part.amount)});
     m_shares->setShares(std::move(shares));
-    m_model->setTree(std::move(tree), m_presenter.line().quantity.value(), m_formatter);
+    const auto pieces = m_presenter.line().quantity;
+    m_model->setTree(tree, costing::shownForOneOf(*sheet, pieces, m_formatter.currency()), pieces, m_formatter);
 }
 
 } // namespace sp::counter

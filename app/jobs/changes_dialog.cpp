@@ -68,7 +68,7 @@ void ChangesDialog::buildTotals(QVBoxLayout* column, const pricing::PriceCompari
     const std::tuple<QString, QString, const char*> figures[] = {
         {tr("As given"), m_formatter.money(compared.totalThen), "totalThen"},
         {tr("Today"), m_formatter.money(compared.totalNow), "totalNow"},
-        {tr("Difference"), difference(compared.totalNow - compared.totalThen), "totalDifference"}};
+        {tr("Difference"), difference(compared.difference()), "totalDifference"}};
     int at = 0;
     for (const auto& [label, figure, name] : figures) {
         grid->addWidget(new desk::TextLabel(label, TextSize::Small, Role::Muted, Weight::Plain, this), 0, at);
@@ -157,7 +157,7 @@ void ChangesDialog::buildLines(QVBoxLayout* column, const pricing::PriceComparis
         putWords(grid, row, 0, title, false);
         putFigure(grid, row, 1, m_formatter.money(line.eachThen), tr("each, given"));
         putFigure(grid, row, 2, m_formatter.money(line.eachNow), tr("each, today"));
-        putFigure(grid, row, 3, difference(line.chargedNow - line.chargedThen), title);
+        putFigure(grid, row, 3, difference(line.difference()), title);
         ++row;
     }
 }

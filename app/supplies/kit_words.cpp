@@ -43,19 +43,16 @@ QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& 
 
 QString leftInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {
     QStringList parts;
-    units::Money worth;
     for (const auto& left : answer.left) {
         if (left.count.value() == 0) continue;
         auto part = kitWords("%1 %2").arg(formatter.count(left.count), QString::fromStdString(left.material));
         if (left.inPieces)
             part = kitWords("%1 for %2 more").arg(QString::fromStdString(left.material), formatter.count(left.count));
-        if (left.value) {
-            worth += *left.value;
-            part += kitWords(" (%1)").arg(formatter.money(*left.value));
-        }
+        if (left.value) part += kitWords(" (%1)").arg(formatter.money(*left.value));
         parts << part;
     }
     if (parts.isEmpty()) return kitWords("Nothing is left over.");
+    const auto worth = supply::leftWorth(answer);
     const auto list = kitWords("Left over: %1.").arg(parts.join(QStringLiteral(", ")));
     return worth.isZero() ? list : kitWords("%1 Worth %2 at bulk prices.").arg(list, formatter.moneyNamed(worth));
 }

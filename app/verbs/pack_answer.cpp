@@ -2,6 +2,7 @@
 #include "app/verbs/problem_reader.h"
 #include "app/verbs/problem_verbs.h"
 #include "core/layout/mixed.h"
+#include "core/units/apportion.h"
 #include "core/units/text.h"
 
 #include <fmt/format.h>
@@ -13,7 +14,6 @@
 namespace sp::verbs {
 
 using base::Code;
-using units::Fraction;
 using units::Length;
 using units::LengthUnit;
 using units::Money;
@@ -138,9 +138,7 @@ base::Result<Json> rollAnswer(const PackProblem& problem, const layout::MixedEff
     Json json{{"length", written(plan->length)}};
     if (problem.roll->price)
         json["cost"] = units::formatExact(
-            Money::fromExact(problem.roll->price->price.exact() *
-                             Fraction::ratio(plan->length.nanometres(), problem.roll->price->per.nanometres())),
-            units::Currency{});
+            units::forLength(problem.roll->price->price, problem.roll->price->per, plan->length), units::Currency{});
     json["bound"] = written(plan->bound);
     json["proven"] = plan->proven;
     json["placements"] = placementsJson(problem, plan->placements, {});

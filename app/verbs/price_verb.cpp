@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
 #include "app/words/sheet_words.h"
+#include "core/costing/per_piece.h"
 #include "core/pricing/ladder.h"
+#include "core/quoting/owner_figures.h"
 #include "core/quoting/sheet_maker.h"
-#include "core/units/apportion.h"
 
 #include <fmt/format.h>
 
@@ -88,7 +89,8 @@ struct Priced {
     catalogue::Order order;
     catalogue::PriceBook book;
     pricing::PricedOrder priced;
-    costing::CostTree cost; ///< of the order's only line
+    costing::CostTree cost;       ///< of the order's only line
+    std::vector<Money> costShown; ///< what is read of each of its nodes, in reading order
     std::vector<pricing::LadderPrice> ladder;
     quoting::SheetContent sheet; ///< what the customer reads
 };
@@ -108,6 +110,7 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     const auto sheet = pricing::costSheetOf(out.order, 0, out.book, fits);
     if (!sheet) return fail(sheet.error());
     out.cost = costing::explain(out.order.lines.front(), out.book, *sheet);
+    out.costShown = costing::shownForOneOf(*sheet, units::Count::of(1), out.book.shop.currency);
     const bool exempt = out.priced.taxStanding == pricing::TaxStanding::Exempt;
     auto ladder = pricing::ladderFor(out.order, 0, out.book, exempt, fits);
     if (!ladder) return fail(ladder.error());
@@ -142,12 +145,11 @@ Json priceJson(const Priced& priced) {
             {{"quantity", step.quantity.value()}, {"price_each", money(step.each)}, {"total", money(step.total)}});
     Json rows = Json::array();
     for (const auto& row : rowsOf(priced)) rows.push_back({{"label", row.label}, {"amount", money(row.amount)}});
-    const Money each = Money::fromExact(units::Fraction::ratio(line.cost.total.micros(), ordered.quantity.value()));
     return {{"currency", currency.code()},
             {"design", ordered.title},
             {"quantity", ordered.quantity.value()},
             {"cost", treeJson(priced.cost, currency)},
-            {"cost_each", money(each)},
+            {"cost_each", money(quoting::ownerFigures(line, ordered.quantity).costEach)},
             {"price_each", money(line.each)},
             {"markup", orNull(line.earnings.markUp)},
             {"margin", orNull(line.earnings.margin)},
@@ -161,22 +163,20 @@ Json priceJson(const Priced& priced) {
             {"balance", money(priced.priced.balance)}};
 }
 
-/// `shown` is the node's figure; its parts are rounded so that they add up to it.
-void addTree(std::string& text, const costing::CostTree& tree, Money shown, const units::Currency& currency,
-             int depth) {
+/// The node `at` and what is below it; `at` ends behind them.
+void addTree(std::string& text, const costing::CostTree& tree, const std::vector<Money>& shown, std::size_t& at,
+             const units::Currency& currency, int depth) {
     text += fmt::format("{:<{}}{:<{}}{:>12}   {}\n", "", depth * 2, tree.label, 30 - depth * 2,
-                        units::formatMoney(shown, currency), tree.rule);
-    std::vector<Money> amounts;
-    for (const auto& child : tree.children) amounts.push_back(child.amount);
-    const auto shares = units::apportion(shown, amounts, currency);
-    for (std::size_t i = 0; i < shares.size(); ++i) addTree(text, tree.children[i], shares[i], currency, depth + 1);
+                        units::formatMoney(shown.at(at++), currency), tree.rule);
+    for (const auto& child : tree.children) addTree(text, child, shown, at, currency, depth + 1);
 }
 
 std::string priceText(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto& line = priced.priced.lines.front();
     std::string text = "What it costs the shop\n";
-    addTree(text, priced.cost, units::toMinor(priced.cost.amount.exact(), currency), currency, 1);
+    std::size_t at = 0;
+    addTree(text, priced.cost, priced.costShown, at, currency, 1);
     text += "\nWhat the customer pays, " + currency.code() + "\n";
     const auto& labels = priced.sheet.labels;
     std::vector<Row> rows{{"One piece", line.each}};

@@ -3,6 +3,7 @@
 #include "app/verbs/problem_verbs.h"
 #include "core/layout/fit.h"
 #include "core/supply/kit_yield.h"
+#include "core/units/apportion.h"
 #include "core/units/text.h"
 
 #include <fmt/format.h>
@@ -88,7 +89,7 @@ class YieldReader {
 
     void readKit(ProblemObject kit) {
         const auto price = kit.has("price") ? kit.money("price") : units::Money();
-        m_problem.price = units::Money::fromExact(price.exact() * units::Fraction::of(m_kits.value()));
+        m_problem.price = units::allOf(price, m_kits);
         for (auto& item : kit.list("items")) {
             const auto material = item.text("material");
             const auto line = lineOf(material);
@@ -213,11 +214,7 @@ base::Result<Json> yieldAnswer(std::string_view problemText) {
               {"cost_each", nullptr}};
     if (answer->costEach) {
         const units::Currency currency;
-        const auto minor = currency.microsPerMinor();
-        const auto cents =
-            units::Fraction::ratio(problem->price.micros(), units::Int128{minor} * answer->pieces.value())
-                .roundedHalfUp();
-        json["cost_each"] = units::formatExact(units::Money::fromMicros(cents * minor), currency);
+        json["cost_each"] = units::formatExact(units::shownEachOf(problem->price, answer->pieces, currency), currency);
     }
     return json;
 }

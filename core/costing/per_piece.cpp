@@ -13,7 +13,7 @@ std::vector<Money> shownForOneOf(const CostSheet& sheet, units::Count pieces, co
     const auto& nodes = sheet.nodes;
     std::vector<Money> shown(nodes.size());
     if (nodes.empty()) return shown;
-    shown.front() = units::toMinor(units::Fraction::ratio(nodes.front().amount.micros(), pieces.value()), currency);
+    shown.front() = units::shownEachOf(nodes.front().amount, pieces, currency);
     for (std::size_t parent = 0; parent < nodes.size(); ++parent) {
         std::vector<std::size_t> children;
         std::vector<Money> amounts;

@@ -28,6 +28,8 @@ struct LineRepriced {
     units::Money chargedThen; ///< with sizes and set-up
     units::Money chargedNow;
 
+    units::Money difference() const { return chargedNow - chargedThen; }
+
     friend bool operator==(const LineRepriced&, const LineRepriced&) = default;
 };
 
@@ -37,6 +39,8 @@ struct PriceComparison {
     units::Money totalNow;
     std::vector<LineRepriced> lines;
     std::vector<PriceCause> causes; ///< all that differs and that this order uses, also what made no difference
+
+    units::Money difference() const { return totalNow - totalThen; }
 };
 
 /// What the same order comes to with the book it was given with and with another, and why. One cause after the other

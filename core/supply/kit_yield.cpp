@@ -209,4 +209,11 @@ base::Result<YieldAnswer> kitYield(const YieldProblem& problem) {
     }
 }
 
+units::Money leftWorth(const YieldAnswer& answer) {
+    units::Money worth;
+    for (const auto& left : answer.left)
+        if (left.value) worth += *left.value;
+    return worth;
+}
+
 } // namespace sp::supply

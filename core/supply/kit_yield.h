@@ -92,4 +92,7 @@ inline constexpr std::size_t kMostOdds = 64;
 /// Source: the limiting item rule is common practice, no source.
 base::Result<YieldAnswer> kitYield(const YieldProblem& problem);
 
+/// What is left is worth at bulk prices: the sum of the values there are. Throws base::Overflow.
+units::Money leftWorth(const YieldAnswer& answer);
+
 } // namespace sp::supply

@@ -11,6 +11,16 @@ Money toMinor(const Fraction& micros, const Currency& currency) {
 
 Money eachOf(Money amount, Count pieces) { return Money::fromExact(Fraction::ratio(amount.micros(), pieces.value())); }
 
+Money shownEachOf(Money amount, Count pieces, const Currency& currency) {
+    return toMinor(Fraction::ratio(amount.micros(), pieces.value()), currency);
+}
+
+Money allOf(Money each, Count things) { return Money::fromExact(each.exact() * Fraction::of(things.value())); }
+
+Money forLength(Money price, Length per, Length length) {
+    return Money::fromExact(price.exact() * Fraction::ratio(length.nanometres(), per.nanometres()));
+}
+
 std::vector<Money> apportion(Money amount, std::span<const Money> weights, const Currency& currency) {
     std::vector<Money> shares(weights.size());
     if (weights.empty() || amount.isZero()) return shares;

@@ -4,6 +4,7 @@
 #include "core/units/count.h"
 #include "core/units/currency.h"
 #include "core/units/fraction.h"
+#include "core/units/length.h"
 #include "core/units/money.h"
 
 #include <cstdint>
@@ -20,6 +21,15 @@ Money toMinor(const Fraction& micros, const Currency& currency);
 
 /// amount ÷ pieces, half to even to a micro-unit; `pieces` 1 or more.
 Money eachOf(Money amount, Count pieces);
+/// The same as a person sees it: rounded once, from the exact figure, to the minor unit, halves away from zero.
+Money shownEachOf(Money amount, Count pieces, const Currency& currency);
+
+/// each × things, exactly.
+Money allOf(Money each, Count things);
+
+/// What `length` costs of something that costs `price` for `per`: price × length ÷ per, half to even to a micro-unit;
+/// `per` above zero.
+Money forLength(Money price, Length per, Length length);
 
 /// Splits `amount` (whole minor units) over the weights so that the shares are whole minor units and add up to it:
 /// each running total is rounded, so no share is off by a minor unit or more. All weights zero: the first takes it.

@@ -114,6 +114,8 @@ TEST(Comparison, manyCausesAddUpToTheDifference) {
         const auto compared = comparePrices(order, then, now, fits);
         ASSERT_TRUE(compared.has_value());
         EXPECT_EQ(sumOf(compared->causes), compared->totalNow - compared->totalThen);
+        EXPECT_EQ(compared->difference(), compared->totalNow - compared->totalThen);
+        for (const auto& line : compared->lines) EXPECT_EQ(line.difference(), line.chargedNow - line.chargedThen);
     }
 }
 

@@ -401,4 +401,13 @@ TEST(KitYield, keepsTheOddsShortForVeryManyPieces) {
     EXPECT_LT(answer.odds.back().probability, 0.0001);
 }
 
+TEST(KitYield, leftoversAreWorthTheSumOfTheirValues) {
+    YieldAnswer answer;
+    EXPECT_TRUE(leftWorth(answer).isZero());
+    answer.left = {{"A", false, Count::of(3), Money::fromMicros(1'250'000)},
+                   {"B", false, Count::of(9), std::nullopt},
+                   {"C", true, Count::of(1), Money::fromMicros(305'000)}};
+    EXPECT_EQ(leftWorth(answer).micros(), 1'555'000);
+}
+
 } // namespace

@@ -66,4 +66,23 @@ TEST(EvenShare, givesWhatDoesNotDivideToTheFirst) {
     EXPECT_EQ(shares, (std::vector<std::int64_t>{3, 3, 2, 2}));
 }
 
+// By hand: 19.99 ÷ 3 = 6.66333…; 0.05 ÷ 2 = 0.025, away from zero to 0.03; 19.99 ÷ 3 in yen is 7.
+TEST(ShownEachOf, isOnePieceInMinorUnits) {
+    EXPECT_EQ(units::shownEachOf(cents(1'999), Count::of(3), Currency{}), cents(666));
+    EXPECT_EQ(units::shownEachOf(cents(5), Count::of(2), Currency{}), cents(3));
+    EXPECT_EQ(units::shownEachOf(cents(-5), Count::of(2), Currency{}), cents(-3));
+    EXPECT_EQ(units::shownEachOf(cents(1'999), Count::of(3), *Currency::parse("JPY")), cents(700));
+}
+
+// By hand: 3 × 4.15 = 12.45.
+TEST(AllOf, isExact) { EXPECT_EQ(units::allOf(cents(415), Count::of(3)), cents(1'245)); }
+
+// By hand: 0.9 m of a roll at 8.40 for 2 m is 3.78; a third of a micro-unit is none, one and a half go to the even 2.
+TEST(ForLength, costsItsShare) {
+    const auto decimetres = [](std::int64_t n) { return units::Length::fromNanometres(n * 100'000'000); };
+    EXPECT_EQ(units::forLength(cents(840), decimetres(20), decimetres(9)), cents(378));
+    EXPECT_EQ(units::forLength(Money::fromMicros(1), decimetres(3), decimetres(1)).micros(), 0);
+    EXPECT_EQ(units::forLength(Money::fromMicros(1), decimetres(2), decimetres(3)).micros(), 2);
+}
+
 } // namespace

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#include "core/supply/plan_figures.h"
+
+#include "core/units/apportion.h"
+
+namespace sp::supply {
+
+using units::Count;
+using units::Money;
+
+Money packEach(const PlannedPack& pack) { return units::eachOf(pack.goods, pack.count); }
+
+Money orderTotal(const PlannedOrder& order) { return order.goods + order.shipping; }
+
+Money costEach(const PurchasePlan& plan, std::int64_t pieces) { return units::eachOf(plan.cost, Count::of(pieces)); }
+
+std::optional<Money> costEach(const WayCost& way, std::int64_t pieces) {
+    if (!way.cost) return std::nullopt;
+    return units::eachOf(*way.cost, Count::of(pieces));
+}
+
+Money unprovenGap(const PurchasePlan& plan) { return plan.cost - plan.bound; }
+
+} // namespace sp::supply
