@@ -230,6 +230,27 @@ Breaches coloursLiveInThePalette(const fs::path& root) {
     return breaches;
 }
 
+Breaches figuresAreMadeInCore(const fs::path& root) {
+    constexpr std::array<std::string_view, 6> kFree{
+        "app/buying/staircase_picture.cpp", // heights of a curve
+        "app/counter/slip_back.cpp",        // widths of a bar
+        "app/counter/stone_rows.cpp",       // the need of stones, until it is asked of core
+        "app/jobs/jobs_table_model.cpp",    // a number to sort by
+        "app/shop/shop_page.cpp",           // a step of rounding, typed as an amount and kept in minor units
+        "app/verbs/json_words.cpp"};        // a length as decimals
+    Breaches breaches;
+    forEachLine(root, "app", isCpp, [&](const Line& line) {
+        if (std::find(kFree.begin(), kFree.end(), line.file) != kFree.end()) return;
+        const auto code = std::string_view(line.text).substr(0, line.text.find("//"));
+        for (const std::string_view maker : {"Fraction", "fromExact", "micros()"}) {
+            if (code.find(maker) == std::string_view::npos) continue;
+            breaches.push_back(breach(line, "makes a figure with " + std::string(maker)));
+            return;
+        }
+    });
+    return breaches;
+}
+
 Breaches questionsGoThroughThePrompter(const fs::path& root) {
     Breaches breaches;
     forEachLine(root, "app", isCpp, [&](const Line& line) {

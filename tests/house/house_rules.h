@@ -41,6 +41,10 @@ Breaches looksComeFromTheStyle(const std::filesystem::path& root);
 /// No test sleeps: it waits for a condition (tests/support/wait_for.h).
 Breaches testsWaitForConditions(const std::filesystem::path& root);
 
+/// No figure is made in `app`: no Fraction, no amount from an exact figure (fromExact), and no micro-units taken out of
+/// an amount (.micros()) but where a length on the screen, or text, is made of it.
+Breaches figuresAreMadeInCore(const std::filesystem::path& root);
+
 /// C++ begins with the SPDX line, scripts have it in their second line.
 Breaches everySourceNamesItsLicence(const std::filesystem::path& root);
 

@@ -30,6 +30,7 @@ constexpr NamedRule kRules[] = {
     {"sqliteStaysInDb", house::sqliteStaysInDb},
     {"arrowsPointDown", house::arrowsPointDown},
     {"coloursLiveInThePalette", house::coloursLiveInThePalette},
+    {"figuresAreMadeInCore", house::figuresAreMadeInCore},
     {"questionsGoThroughThePrompter", house::questionsGoThroughThePrompter},
     {"looksComeFromTheStyle", house::looksComeFromTheStyle},
     {"testsWaitForConditions", house::testsWaitForConditions},
@@ -95,8 +96,8 @@ void plantTidyHouse(const PlantedTree& tree) {
     tree.plant("app/desk/prompter.cpp", kLicence + "return box.exec();\n");
     tree.plant("tests/app/shop_test.cpp", kLicence + "ASSERT_TRUE(waitFor([] { return true; }));\n");
     tree.plant("app/counter/page.cpp",
-               kLicence +
-                   "#include \"db/book/book.h\"\n#include <QLabel>\nauto c = QColor(swatch); // quote #123, #fff\n");
+               kLicence + "#include \"db/book/book.h\"\n#include <QLabel>\nauto c = QColor(swatch); // quote #123, "
+                          "#fff\nauto m = Money::fromMicros(5); // no Fraction\n");
     tree.plant("tests/db/sqlite/connection_test.cpp", kLicence + "#include <sqlite3.h>\n");
 }
 
@@ -170,6 +171,13 @@ INSTANTIATE_TEST_SUITE_P(
                kLicence + "button->setStyleSheet(words);\n", "app/shop/page.cpp:2 sets a style sheet"},
         Breach{"TestThatSleeps", house::testsWaitForConditions, "tests/app/shop_test.cpp",
                kLicence + "QTest::" + kSleep + "1);\n", "tests/app/shop_test.cpp:2 sleeps"},
+        Breach{"CostEachInApp", house::figuresAreMadeInCore, "app/shop/page.cpp",
+               kLicence + "auto e = Money::fromExact(all);\n", "app/shop/page.cpp:2 makes a figure with fromExact"},
+        Breach{"ShareInApp", house::figuresAreMadeInCore, "app/shop/page.cpp",
+               kLicence + "auto e = units::Fraction::ratio(a, b);\n",
+               "app/shop/page.cpp:2 makes a figure with Fraction"},
+        Breach{"MicrosInApp", house::figuresAreMadeInCore, "app/shop/page.cpp",
+               kLicence + "auto e = cost->micros() / 3;\n", "app/shop/page.cpp:2 makes a figure with micros()"},
         Breach{"HeaderWithoutLicence", house::everySourceNamesItsLicence, "db/book/book.h", "#pragma once\n",
                "db/book/book.h:1 does not begin with the SPDX line"},
         Breach{"EmptySource", house::everySourceNamesItsLicence, "db/book/book.cpp", "",
