@@ -3,6 +3,7 @@
 
 #include "core/base/overflow.h"
 #include "core/costing/cost_line.h"
+#include "core/pricing/deposit.h"
 #include "core/pricing/mark_up.h"
 #include "core/pricing/rounding.h"
 #include "core/pricing/tax.h"

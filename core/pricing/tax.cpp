@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/pricing/tax.h"
 
-#include "core/pricing/rounding.h"
 #include "core/units/apportion.h"
-
-#include <algorithm>
 
 namespace sp::pricing {
 
@@ -18,11 +15,6 @@ Money taxOn(std::span<const Money> taxable, const catalogue::TaxRule& rule, cons
     for (const auto amount : taxable)
         sum += rule.rounding == catalogue::TaxRounding::PerLine ? toMinor(amount.exact() * share, currency) : amount;
     return rule.rounding == catalogue::TaxRounding::PerLine ? sum : toMinor(sum.exact() * share, currency);
-}
-
-Money depositOn(Money total, const catalogue::PriceRules& rules, const units::Currency& currency) {
-    const Money share = Money::fromExact(total.exact() * Fraction::ratio(rules.depositRate.ppm(), units::kPpm));
-    return std::min(total, upToStep(share, rules.depositStep, currency));
 }
 
 } // namespace sp::pricing

@@ -17,7 +17,4 @@ namespace sp::pricing {
 units::Money taxOn(std::span<const units::Money> taxable, const catalogue::TaxRule& rule,
                    const units::Currency& currency);
 
-/// The deposit on a total: its share, rounded up to the shop's step, never more than the total.
-units::Money depositOn(units::Money total, const catalogue::PriceRules& rules, const units::Currency& currency);
-
 } // namespace sp::pricing
