@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#include "core/costing/cost_line.h"
+#include "core/costing/cost_words.h"
+#include "tests/support/cost_cases.h"
+#include "tests/support/test_data.h"
+
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <sstream>
+
+namespace sp::costing {
+
+namespace {
+
+void write(std::ostream& out, const CostTree& tree, int depth) {
+    out << std::string(static_cast<std::size_t>(depth) * 2, ' ') << tree.label << ": " << tree.amount.micros() << ": "
+        << tree.rule << '\n';
+    for (const auto& child : tree.children) write(out, child, depth + 1);
+}
+
+std::string textOf(const sample::CostCase& made, const units::NumberStyle& style) {
+    layout::FitMemo fits;
+    const auto sheet = costLine(made.line, made.book, fits, made.cardFixed);
+    if (!sheet) return sheet.error().detail;
+    std::ostringstream out;
+    out << "== " << made.name << '\n';
+    write(out, explain(made.line, made.book, *sheet, style), 0);
+    out << "set-up " << sheet->setUp.micros() << ", floor " << sheet->outOfPocket.micros() << ", labour "
+        << sheet->labour.micros() << ", cycles " << sheet->cycles << "\n";
+    return out.str();
+}
+
+} // namespace
+
+/// STONEPENNY_WRITE_GOLDEN=1 rewrites the file.
+TEST(CostGolden, everyShapeOfEveryPartReadsAsItDid) {
+    std::string text;
+    for (const auto& made : sample::costCases()) text += textOf(made, {});
+    text += textOf(sample::costCases().front(), {U',', U'.'});
+    const auto path = test::dataFile("costing/cost_sheets.txt");
+    if (std::getenv("STONEPENNY_WRITE_GOLDEN") != nullptr) {
+        ASSERT_TRUE(std::ofstream(path) << text);
+        return;
+    }
+    std::ostringstream kept;
+    kept << std::ifstream(path).rdbuf();
+    EXPECT_EQ(text, kept.str());
+}
+
+} // namespace sp::costing

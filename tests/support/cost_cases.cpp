@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+#include "tests/support/cost_cases.h"
+
+#include "tests/support/sample_shop.h"
+
+namespace sp::sample {
+
+using namespace catalogue;
+using units::Count;
+using units::Duration;
+using units::Length;
+using units::Money;
+using units::Rate;
+
+namespace {
+
+Length inches(std::int64_t n) { return Length::fromInch64ths(n * 64); }
+
+SheetTraits& sheetOf(CostCase& of, const char* name) { return of.book.materials[idOf(name)].material.sheet; }
+
+void onHoodie(CostCase& of) {
+    of.line.onto = idOf("Hoodie");
+    of.line.sizes = {{"M", Count::of(5)}, {"2XL", Count::of(3)}};
+}
+
+void onCustomersGarment(CostCase& of) {
+    of.line.onto = {};
+    of.line.customersGarment = true;
+}
+
+void rolls(CostCase& of) {
+    for (const char* name : {"Tape", "Template", "Backing"}) {
+        auto& sheet = sheetOf(of, name);
+        sheet.form = SheetForm::Roll;
+        sheet.width = inches(12);
+        sheet.height = inches(360);
+        sheet.border = Length::fromInch64ths(8);
+        sheet.gap = Length::fromInch64ths(4);
+    }
+}
+
+void otherBasis(CostCase& of) {
+    sheetOf(of, "Tape").basis = ShareBasis::WholeSheets;
+    sheetOf(of, "Tape").lifts = 1;
+    sheetOf(of, "Template").basis = ShareBasis::ByPosition;
+    sheetOf(of, "Backing").basis = ShareBasis::ByPosition;
+    sheetOf(of, "Backing").border = Length::fromInch64ths(16);
+    sheetOf(of, "Backing").margin = Length::fromInch64ths(10);
+}
+
+void manyLifts(CostCase& of) {
+    sheetOf(of, "Tape").basis = ShareBasis::WholeSheets;
+    sheetOf(of, "Tape").lifts = 5;
+}
+
+void planned(CostCase& of) { of.line.plannedPieces = Count::of(96); }
+
+void plannedFewer(CostCase& of) { of.line.plannedPieces = Count::of(12); }
+
+void onTheWall(CostCase& of) { of.line.templatesOnWall = true; }
+
+void withCardFee(CostCase& of) {
+    of.book.shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
+    of.cardFixed = cents(15);
+}
+
+void learning(CostCase& of) {
+    auto& bench = of.book.bench;
+    bench.of(Step::Art).perColour = Duration::fromSeconds(20);
+    bench.of(Step::Brush).learning = Rate::fromPercent(85);
+    bench.of(Step::Press).learning = Rate::fromPpm(925'000);
+    bench.of(Step::Lift) = {Duration::fromSeconds(90), {}, Duration::fromMilliseconds(12'500), {}};
+    of.line.artTime = Duration::fromMinutes(40);
+}
+
+void largerThanThePlaten(CostCase& of) {
+    of.line.width = inches(18);
+    of.line.height = inches(21);
+    for (const char* name : {"Tape", "Template", "Backing"}) {
+        sheetOf(of, name).width = inches(24);
+        sheetOf(of, name).height = inches(36);
+    }
+}
+
+void pressedTwice(CostCase& of) {
+    auto& press = of.book.bench.press;
+    press.secondPressShare = Rate::fromPpm(125'000);
+    press.secondDwell = Duration::fromMilliseconds(5'500);
+    press.testPresses = 2;
+    of.book.bench.cutter.salvage = cents(7'550);
+    of.book.materials[idOf("Aqua")].price->price = Money::fromMicros(4'861'250);
+}
+
+void nextToNothing(CostCase& of) {
+    of.book.shop.usualTape = {};
+    of.book.shop.usualTemplate = {};
+    of.book.shop.packing = {};
+    of.book.shop.rates.overheadPerMonth = {};
+    of.book.shop.rates.spoilage = {};
+    of.book.bench.press.warmUp = {};
+    of.book.bench.press.testPresses = 0;
+    of.book.materials[idOf("Aqua")].material.stone.loss = {};
+    of.book.materials[idOf("Jet")].priceFrom.clear();
+    of.book.bench.steps = {};
+    of.line.title.clear();
+}
+
+void abroad(CostCase& of) {
+    of.book.shop.currency = *units::Currency::parse("JPY");
+    of.book.shop.lengthUnit = units::LengthUnit::Millimetre;
+    rolls(of);
+}
+
+CostCase caseOf(std::string name, std::int64_t pieces) { return {std::move(name), lantern(pieces), priceBook(), {}}; }
+
+} // namespace
+
+std::vector<CostCase> costCases() {
+    struct Row {
+        const char* name;
+        std::int64_t pieces;
+        std::vector<void (*)(CostCase&)> changes;
+    };
+    const std::vector<Row> rows{
+        {"backing", 24, {}},
+        {"one piece", 1, {}},
+        {"a thousand and one", 1'001, {}},
+        {"hoodie with sizes", 24, {onHoodie}},
+        {"customer's garment", 10, {onCustomersGarment}},
+        {"customer's garment, templates on the wall, card fee", 10, {onCustomersGarment, onTheWall, withCardFee}},
+        {"rolls", 24, {rolls}},
+        {"the other basis", 25, {otherBasis}},
+        {"tape of many lifts by whole sheets", 24, {manyLifts}},
+        {"planned pieces", 24, {planned}},
+        {"fewer planned pieces", 24, {plannedFewer}},
+        {"templates on the wall", 24, {onTheWall}},
+        {"card fee", 24, {withCardFee}},
+        {"learning and art time", 60, {learning}},
+        {"larger than the platen", 7, {largerThanThePlaten}},
+        {"pressed twice", 33, {pressedTwice}},
+        {"next to nothing", 3, {nextToNothing}},
+        {"abroad", 24, {abroad}},
+        {"everything at once", 48, {onHoodie, rolls, planned, withCardFee, learning, pressedTwice}},
+    };
+    std::vector<CostCase> cases;
+    for (const auto& row : rows) {
+        auto& made = cases.emplace_back(caseOf(row.name, row.pieces));
+        for (const auto change : row.changes) change(made);
+    }
+    return cases;
+}
+
+} // namespace sp::sample

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/order.h"
+#include "core/catalogue/price_book.h"
+
+#include <string>
+#include <vector>
+
+namespace sp::sample {
+
+/// A line with all that its cost is made of.
+struct CostCase {
+    std::string name;
+    catalogue::OrderLine line;
+    catalogue::PriceBook book;
+    units::Money cardFixed = {};
+};
+
+/// Lines that together take every shape of every part of the cost sheet: sheets and rolls, whole and by position, one
+/// and many lifts, blanks with sizes, the customer's own garment, templates on the wall and spread over planned pieces,
+/// learning, pieces larger than the platen, card fees, a shop that charges next to nothing, another currency and unit.
+std::vector<CostCase> costCases();
+
+} // namespace sp::sample
