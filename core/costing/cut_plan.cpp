@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/costing/cut_plan.h"
 
+#include "core/layout/free_places.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -64,70 +66,29 @@ base::Done checkLineSize(const catalogue::OrderLine& line) {
                                   line.title.empty() ? "A line" : line.title));
 }
 
-/// The free rectangles of a sheet, every one as large as it can be: each piece cuts those it touches into up to four.
-class FreePlaces {
-  public:
-    struct Box {
-        Length left, low, right, high;
-        bool isInside(const Box& other) const {
-            return left >= other.left && right <= other.right && low >= other.low && high <= other.high;
-        }
-        bool touches(const Box& other) const {
-            return left < other.right && other.left < right && low < other.high && other.low < high;
-        }
-    };
-
-    explicit FreePlaces(const Box& all)
-        : m_boxes{all} {}
-
-    void take(const Box& used) {
-        std::vector<Box> kept;
-        std::vector<Box> cut;
-        for (const auto& box : m_boxes) {
-            if (!box.touches(used)) {
-                kept.push_back(box);
-                continue;
-            }
-            if (used.left > box.left) cut.push_back({box.left, box.low, used.left, box.high});
-            if (used.right < box.right) cut.push_back({used.right, box.low, box.right, box.high});
-            if (used.low > box.low) cut.push_back({box.left, box.low, box.right, used.low});
-            if (used.high < box.high) cut.push_back({box.left, used.high, box.right, box.high});
-        }
-        for (std::size_t i = 0; i < cut.size(); ++i) {
-            const auto covers = [&](const Box& other) { return cut[i].isInside(other); };
-            bool isCovered = std::any_of(kept.begin(), kept.end(), covers);
-            for (std::size_t j = 0; j < cut.size() && !isCovered; ++j)
-                isCovered = j != i && cut[i].isInside(cut[j]) && (j < i || !cut[j].isInside(cut[i]));
-            if (!isCovered) kept.push_back(cut[i]);
-        }
-        m_boxes = std::move(kept);
-    }
-
-    const std::vector<Box>& boxes() const { return m_boxes; }
-
-  private:
-    std::vector<Box> m_boxes;
-};
-
 void findLeft(CutSheet& sheet, const CutList& list, const layout::Sheet& size) {
     if (sheet.places.size() > kMostForLeft) return;
     const auto& traits = list.material.sheet;
-    FreePlaces free({traits.margin, traits.margin, size.width - traits.margin, size.height - traits.margin});
-    for (const auto& place : sheet.places) {
-        const auto& piece = list.pieces[place.piece].size;
-        const Length wide = place.at.turned ? piece.height : piece.width;
-        const Length high = place.at.turned ? piece.width : piece.height;
-        free.take({place.at.x - traits.gap, place.at.y - traits.gap, place.at.x + wide + traits.gap,
-                   place.at.y + high + traits.gap});
+    const auto place = [](Length left, Length low, Length right, Length high) {
+        return layout::FreePlaces::Place{left.nanometres(), low.nanometres(), right.nanometres(), high.nanometres()};
+    };
+    layout::FreePlaces free(
+        place(traits.margin, traits.margin, size.width - traits.margin, size.height - traits.margin));
+    for (const auto& [number, at] : sheet.places) {
+        const auto& piece = list.pieces[number].size;
+        const Length wide = at.turned ? piece.height : piece.width;
+        const Length high = at.turned ? piece.width : piece.height;
+        free.take(place(at.x - traits.gap, at.y - traits.gap, at.x + wide + traits.gap, at.y + high + traits.gap));
     }
     const auto areaOf = [](const layout::Piece& piece) {
         return piece.width.millimetres() * piece.height.millimetres();
     };
-    for (const auto& box : free.boxes()) {
-        const layout::Piece piece{box.right - box.left, box.high - box.low};
+    for (const auto& box : free.places()) {
+        const layout::Piece piece{Length::fromNanometres(box.right - box.left),
+                                  Length::fromNanometres(box.high - box.low)};
         if (areaOf(piece) <= areaOf(sheet.left)) continue;
         sheet.left = piece;
-        sheet.leftAt = {box.left, box.low, false};
+        sheet.leftAt = {Length::fromNanometres(box.left), Length::fromNanometres(box.low), false};
     }
 }
 

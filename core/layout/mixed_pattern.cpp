@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/layout/mixed_pattern.h"
 
+#include "core/layout/free_places.h"
+
 #include <algorithm>
 #include <limits>
 
@@ -159,62 +161,38 @@ Filling fillStrip(const std::vector<Box>& boxes, const std::vector<std::size_t>&
 
 Filling fillFreeRectangles(const std::vector<Box>& boxes, const std::vector<std::size_t>& order,
                            std::vector<char>& used, int64_t width, int64_t height, bool mayTurn, int64_t& steps) {
-    struct Free {
-        int64_t x0, y0, x1, y1;
-        bool holds(const Free& other) const {
-            return x0 <= other.x0 && y0 <= other.y0 && x1 >= other.x1 && y1 >= other.y1;
-        }
-    };
     Filling filling;
-    std::vector<Free> free{{0, 0, width, height}};
+    FreePlaces free({0, 0, width, height});
     for (const std::size_t index : order) {
         if (used[index]) continue;
         const Box& box = boxes[index];
         int64_t least = kWall;
         int64_t leastLong = kWall;
-        Free spot{};
+        FreePlaces::Place spot{};
         bool turned = false;
-        for (const Free& part : free)
+        for (const auto& part : free.places())
             for (const bool turn : {false, true}) {
                 if (turn && (!mayTurn || box.width == box.height)) break;
                 const int64_t w = turn ? box.height : box.width;
                 const int64_t h = turn ? box.width : box.height;
-                const int64_t beside = part.x1 - part.x0 - w;
-                const int64_t above = part.y1 - part.y0 - h;
+                const int64_t beside = part.right - part.left - w;
+                const int64_t above = part.high - part.low - h;
                 if (beside < 0 || above < 0) continue;
                 const int64_t less = std::min(beside, above);
                 const int64_t more = std::max(beside, above);
                 if (less > least || (less == least && more >= leastLong)) continue;
                 least = less;
                 leastLong = more;
-                spot = {part.x0, part.y0, part.x0 + w, part.y0 + h};
+                spot = {part.left, part.low, part.left + w, part.low + h};
                 turned = turn;
             }
-        steps -= static_cast<int64_t>(free.size()) * 2;
+        steps -= static_cast<int64_t>(free.places().size()) * 2;
         if (least == kWall) continue;
         used[index] = 1;
-        filling.laid.push_back({index, spot.x0, spot.y0, turned});
-        filling.height = std::max(filling.height, spot.y1);
+        filling.laid.push_back({index, spot.left, spot.low, turned});
+        filling.height = std::max(filling.height, spot.high);
         filling.area += areaOf(box);
-        std::vector<Free> next;
-        std::vector<Free> cut;
-        for (const Free& part : free) {
-            if (spot.x0 >= part.x1 || spot.x1 <= part.x0 || spot.y0 >= part.y1 || spot.y1 <= part.y0) {
-                next.push_back(part);
-                continue;
-            }
-            if (spot.x0 > part.x0) cut.push_back({part.x0, part.y0, spot.x0, part.y1});
-            if (spot.x1 < part.x1) cut.push_back({spot.x1, part.y0, part.x1, part.y1});
-            if (spot.y0 > part.y0) cut.push_back({part.x0, part.y0, part.x1, spot.y0});
-            if (spot.y1 < part.y1) cut.push_back({part.x0, spot.y1, part.x1, part.y1});
-        }
-        steps -= static_cast<int64_t>(cut.size() * (next.size() + cut.size()));
-        for (std::size_t i = 0; i < cut.size(); ++i) {
-            bool held = std::any_of(next.begin(), next.end(), [&](const Free& f) { return f.holds(cut[i]); });
-            for (std::size_t j = i + 1; j < cut.size() && !held; ++j) held = cut[j].holds(cut[i]);
-            if (!held) next.push_back(cut[i]);
-        }
-        free = std::move(next);
+        steps -= free.take(spot);
     }
     return filling;
 }
