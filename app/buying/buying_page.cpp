@@ -63,7 +63,7 @@ void BuyingPage::buildHead(QVBoxLayout* column) {
     design->setMinimumWidth(desk::scaled(220));
     m_pieces = new desk::CountField(m_formatter, this);
     m_pieces->setObjectName(QStringLiteral("buyPieces"));
-    m_pieces->setRange(units::Count::of(1), units::Count::of(1'000'000));
+    m_pieces->setRange(units::Count::of(1), units::Count::of(catalogue::kMaxPieces));
     auto* pieces = new desk::FieldBox(tr("&Pieces"), m_pieces, this);
     pieces->setMaximumWidth(desk::scaled(140));
     m_head->addWidget(design, 2, Qt::AlignTop);

@@ -11,7 +11,7 @@
 
 namespace sp::buying {
 
-using supply::TakeKind;
+using needs::NeedKind;
 using supply::Way;
 using units::Count;
 
@@ -56,19 +56,19 @@ PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const s
 QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const desk::Formatter& formatter) {
     const auto pieces = formatter.count(Count::of(line.pieces));
     switch (take.kind) {
-    case TakeKind::Stones:
+    case NeedKind::Stones:
         return take.loss.isZero() ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
                                   : say("%1 × %2 ÷ (1 − %3 lost)")
                                         .arg(pieces, formatter.count(take.perPiece), formatter.rate(take.loss));
-    case TakeKind::Cuts:
+    case NeedKind::Cuts:
         return take.lifts == 1 ? say("%1 pieces, %2 a sheet").arg(pieces).arg(take.perSheet)
                                : say("%1 pieces, each cut lifts %2 times, %3 a sheet")
                                      .arg(pieces)
                                      .arg(take.lifts)
                                      .arg(take.perSheet);
-    case TakeKind::Templates: return say("once: %1 templates, %2 a sheet").arg(take.cuts).arg(take.perSheet);
-    case TakeKind::ReadyCut: return say("once, with a kit");
-    case TakeKind::Things: return say("one a piece");
+    case NeedKind::Templates: return say("once: %1 templates, %2 a sheet").arg(take.cuts).arg(take.perSheet);
+    case NeedKind::ReadyCut: return say("once, with a kit");
+    case NeedKind::Things: return say("one a piece");
     }
     return {};
 }

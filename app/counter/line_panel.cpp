@@ -8,6 +8,7 @@
 #include "app/desk/empty_state.h"
 #include "app/desk/icons.h"
 #include "app/desk/scroll_page.h"
+#include "core/needs/material_need.h"
 
 #include <QHBoxLayout>
 #include <QToolButton>
@@ -40,7 +41,7 @@ QLayout* LinePanel::buildMeasures() {
     row->setSpacing(12);
     m_pieces = new desk::CountField(m_formatter, this);
     m_pieces->setObjectName(QStringLiteral("pieces"));
-    m_pieces->setRange(units::Count::of(1), units::Count::of(1'000'000));
+    m_pieces->setRange(units::Count::of(1), units::Count::of(catalogue::kMaxPieces));
     m_onto = new desk::ChoiceField(m_formatter, this);
     m_onto->setObjectName(QStringLiteral("onto"));
     m_width = new desk::LengthField(m_formatter, this);
@@ -304,7 +305,8 @@ void LinePanel::refreshShortage() {
             const auto* material = m_presenter.prices().find(stone.material);
             const auto found = shelf.find(stone.material);
             const auto there = found == shelf.end() ? 0 : found->second;
-            const auto need = stonesToBrush(stone, line.quantity, material->material.stone.loss);
+            const auto need =
+                needs::wholeFor(needs::needOfStone(stone.count, material->material), needs::piecesToMake(line));
             if (need > there)
                 shortages << tr("%1 is short by %2 stones.")
                                  .arg(QString::fromStdString(material->material.name),

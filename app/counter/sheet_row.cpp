@@ -21,7 +21,7 @@ SheetRow::SheetRow(CounterPresenter& presenter, const desk::Formatter& formatter
     m_templates.picture->setObjectName(QStringLiteral("templateSheet"));
 }
 
-QStringList SheetRow::caption(const catalogue::Material& material, const costing::SheetUse& use, bool onWall) const {
+QStringList SheetRow::caption(const catalogue::Material& material, const needs::SheetUse& use, bool onWall) const {
     QStringList lines{QString::fromStdString(material.name)};
     if (onWall) return lines << tr("on the wall");
     if (material.sheet.form == catalogue::SheetForm::Roll)
@@ -37,7 +37,7 @@ QStringList SheetRow::caption(const catalogue::Material& material, const costing
                                      : tr("%1 sheets").arg(m_formatter.count(units::Count::of(use.sheets))));
 }
 
-void SheetRow::show(Place& place, const base::Id& id, const costing::SheetUse& use, bool onWall) {
+void SheetRow::show(Place& place, const base::Id& id, const needs::SheetUse& use, bool onWall) {
     const auto* priced = m_presenter.prices().find(id);
     const bool isSheet = priced && priced->material.kind != catalogue::MaterialKind::Blank;
     place.picture->setVisible(isSheet);

@@ -29,8 +29,8 @@ class SheetRow : public QWidget {
         layout::FitRules rules;
     };
 
-    void show(Place& place, const base::Id& material, const costing::SheetUse& use, bool onWall);
-    QStringList caption(const catalogue::Material& material, const costing::SheetUse& use, bool onWall) const;
+    void show(Place& place, const base::Id& material, const needs::SheetUse& use, bool onWall);
+    QStringList caption(const catalogue::Material& material, const needs::SheetUse& use, bool onWall) const;
 
     CounterPresenter& m_presenter;
     const desk::Formatter& m_formatter;

@@ -6,6 +6,7 @@
 #include "app/desk/card.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
+#include "core/needs/material_need.h"
 
 #include <QVBoxLayout>
 
@@ -19,11 +20,6 @@ using desk::TextSize;
 enum Column { Swatch, Name, Size, PerPiece, ToBrush, OnShelf, Remove };
 
 } // namespace
-
-std::int64_t stonesToBrush(const catalogue::StoneCount& stone, units::Count pieces, units::Rate loss) {
-    const auto good = units::Fraction::of(static_cast<units::Int128>(stone.count.value()) * pieces.value());
-    return (good * units::Fraction::ratio(units::kPpm, units::kPpm - loss.ppm())).ceiling();
-}
 
 StoneRows::StoneRows(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
@@ -82,7 +78,7 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
     entry.perPiece->setObjectName(QStringLiteral("stone%1").arg(row));
     entry.perPiece->setAccessibleName(tr("%1 per piece").arg(name));
     entry.perPiece->setAlignment(Qt::AlignRight);
-    entry.perPiece->setRange(units::Count::of(1), units::Count::of(1'000'000));
+    entry.perPiece->setRange(units::Count::of(1), units::Count::of(catalogue::kMaxStonesAPiece));
     entry.perPiece->setMinimumWidth(desk::scaled(76));
     entry.perPiece->setMaximumWidth(desk::scaled(110));
     if (!stone.count.isZero()) entry.perPiece->setValue(stone.count);
@@ -150,7 +146,9 @@ void StoneRows::refresh() {
         const auto found = shelf.find(line.stones[i].material);
         const std::int64_t there = found == shelf.end() ? 0 : found->second;
         const bool known = m_presenter.priced().has_value() && priced;
-        const auto need = known ? stonesToBrush(line.stones[i], line.quantity, priced->material.stone.loss) : 0;
+        const auto need = known ? needs::wholeFor(needs::needOfStone(line.stones[i].count, priced->material),
+                                                  needs::piecesToMake(line))
+                                : 0;
         m_rows[i].toBrush->setFigure(known ? m_formatter.count(units::Count::of(need)) : QStringLiteral("—"));
         m_rows[i].onShelf->setFigure(m_formatter.count(units::Count::of(there)));
         m_rows[i].onShelf->setRole(known && need > there && m_presenter.canChange() ? Role::Warn : Role::Ink);

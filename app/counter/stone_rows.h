@@ -48,7 +48,4 @@ class StoneRows : public QWidget {
     std::vector<Row> m_rows;
 };
 
-/// Stones taken from the bags for a line: a piece's count × pieces ÷ (1 − loss), rounded up to a whole stone.
-std::int64_t stonesToBrush(const catalogue::StoneCount& stone, units::Count pieces, units::Rate loss);
-
 } // namespace sp::counter

@@ -86,7 +86,7 @@ void DesignStones::addRow(int row, const catalogue::StoneCount& stone) {
     count->setObjectName(QStringLiteral("designStone%1").arg(row));
     count->setAccessibleName(tr("%1 a piece").arg(name));
     count->setAlignment(Qt::AlignRight);
-    count->setRange(units::Count::of(1), units::Count::of(1'000'000));
+    count->setRange(units::Count::of(1), units::Count::of(catalogue::kMaxStonesAPiece));
     count->setMaximumWidth(desk::scaled(110));
     grid->addWidget(count, row, 2);
     const auto id = stone.material;

@@ -6,11 +6,16 @@
 #include "core/units/duration.h"
 #include "core/units/length.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace sp::catalogue {
+
+/// The most stones of one material in a piece, and the most materials in it.
+inline constexpr std::int64_t kMaxStonesAPiece = 1'000'000;
+inline constexpr std::int64_t kMaxColours = 200;
 
 /// So many stones of one material in one piece.
 struct StoneCount {

@@ -9,11 +9,15 @@
 #include "core/units/money.h"
 #include "core/units/rate.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace sp::catalogue {
+
+/// The most pieces of a line. Beyond it a number is a slip of the finger, not an order.
+inline constexpr std::int64_t kMaxPieces = 1'000'000;
 
 /// So many of the line's pieces are of that size of the blank.
 struct SizeCount {

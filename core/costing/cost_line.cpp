@@ -2,8 +2,7 @@
 #include "core/costing/cost_line.h"
 
 #include "core/base/overflow.h"
-#include "core/costing/line_check.h"
-#include "core/costing/sheet_use.h"
+#include "core/needs/requirements.h"
 
 #include <fmt/format.h>
 
@@ -24,6 +23,16 @@ Fraction lostShare(units::Rate share) { return Fraction::ratio(share.ppm(), unit
 Fraction perHour(Money hourly, units::Duration time) {
     return Fraction::ratio(static_cast<units::Int128>(hourly.micros()) * time.milliseconds(),
                            units::kMillisecondsPerHour);
+}
+
+/// What a sheet material costs, in micro-units, exactly: by whole sheets, by position, or by the length cut off a roll.
+Fraction costOf(const needs::SheetRequirement& takes, const catalogue::PricedMaterial& material) {
+    const Fraction each = material.price->each();
+    const auto& sheet = material.material.sheet;
+    if (sheet.form == catalogue::SheetForm::Roll)
+        return each * Fraction::ratio(takes.use.rollLength.nanometres(), sheet.height.nanometres());
+    if (sheet.basis == catalogue::ShareBasis::WholeSheets) return each * Fraction::of(takes.use.sheets);
+    return each * takes.paidByPosition * Fraction::ratio(1, takes.use.perSheet);
 }
 
 /// Adds up the tree: opens a node, adds leaves, closes it with their sum; writes it down where somebody wants it.
@@ -62,22 +71,26 @@ class Writer {
 
 class LineCoster {
   public:
-    LineCoster(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const LineMaterials& materials,
-               layout::FitMemo& fits, LineCost& sheet, std::vector<CostNode>* nodes)
+    LineCoster(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const needs::Requirements& takes,
+               LineCost& sheet, std::vector<CostNode>* nodes)
         : m_line(line)
         , m_book(book)
-        , m_fits(fits)
-        , m_pieces(Fraction::of(line.quantity.value()))
-        , m_found(materials)
-        , m_base(materials.base)
-        , m_tape(materials.tape)
-        , m_template(materials.templates)
+        , m_takes(takes)
+        , m_pieces(Fraction::of(takes.pieces))
+        , m_base(takes.materials.base)
+        , m_tape(takes.materials.tape)
+        , m_template(takes.materials.templates)
         , m_sheet(sheet)
         , m_write(nodes) {}
 
-    base::Done cost(Money cardFixed) {
-        if (auto ok = planSheets(); !ok) return ok;
-        m_sheet.bench = benchTime(m_book.bench, m_line);
+    void cost(Money cardFixed) {
+        m_sheet.bench = m_takes.bench;
+        m_sheet.tape = m_takes.tape.use;
+        m_sheet.templates = m_takes.templates.use;
+        m_sheet.base = m_takes.backing.use;
+        m_sheet.piecesPerPress = m_takes.press.piecesPerPress;
+        m_sheet.pressesPerPiece = m_takes.press.pressesPerPiece;
+        m_sheet.cycles = m_takes.press.cycles;
         const auto job = m_write.open(Part::Job);
         stones();
         sheets();
@@ -89,68 +102,23 @@ class LineCoster {
         spoilage();
         cardFee(cardFixed);
         m_sheet.total = m_write.close(job);
-        return {};
     }
 
   private:
-    bool onBlank() const { return !m_base || m_base->material.kind == catalogue::MaterialKind::Blank; }
-
-    base::Done planSheets() {
-        const auto quantity = m_line.quantity.value();
-        if (m_tape) {
-            const auto& tape = m_tape->material;
-            const auto lifts = std::max<std::int64_t>(1, tape.sheet.lifts);
-            if (auto ok = plan(m_sheet.tape, tape, (quantity + lifts - 1) / lifts); !ok) return ok;
-        }
-        if (m_template && !m_line.templatesOnWall)
-            if (auto ok =
-                    plan(m_sheet.templates, m_template->material, static_cast<std::int64_t>(m_line.stones.size()));
-                !ok)
-                return ok;
-        units::Length border;
-        if (!onBlank()) {
-            const auto& backing = m_base->material;
-            if (auto ok = plan(m_sheet.base, backing, quantity); !ok) return ok;
-            border = backing.sheet.border;
-        }
-        const auto use = useOfPress(m_book.bench.press, m_line.width + border + border, m_line.height + border + border,
-                                    onBlank(), m_fits);
-        if (!use) return base::fail(use.error());
-        m_sheet.piecesPerPress = use->piecesPerPress;
-        m_sheet.pressesPerPiece = use->pressesPerPiece;
-        m_sheet.cycles = (quantity + use->piecesPerPress - 1) / use->piecesPerPress * use->pressesPerPiece;
-        return {};
-    }
-
-    base::Done plan(SheetUse& use, const catalogue::Material& material, std::int64_t pieces) {
-        const auto planned = useOfSheet(material, m_line.width, m_line.height, pieces, m_fits);
-        if (!planned) return base::fail(planned.error());
-        use = *planned;
-        return {};
-    }
-
     void stones() {
         const auto node = m_write.open(Part::Stones);
         for (std::size_t i = 0; i < m_line.stones.size(); ++i) {
-            const auto& stone = m_line.stones[i];
-            const auto& material = *m_found.stones[i];
-            const Fraction taken = Fraction::of(stone.count.value()) * m_pieces *
-                                   Fraction::ratio(units::kPpm, units::kPpm - material.material.stone.loss.ppm());
-            m_write.leaf(Part::Stone, i, taken * material.price->each());
+            m_write.leaf(Part::Stone, i, m_takes.stones(i) * m_takes.materials.stones[i].material->price->each());
         }
         m_materials += m_spoiledStones = m_write.close(node);
     }
 
     void sheets() {
-        if (m_tape) {
-            const Fraction shares =
-                m_pieces * Fraction::ratio(1, std::max<std::int64_t>(1, m_tape->material.sheet.lifts));
-            m_materials += m_write.leaf(Part::Tape, 0, costOfUse(m_sheet.tape, *m_tape, shares));
-        }
+        if (m_tape) { m_materials += m_write.leaf(Part::Tape, 0, costOf(m_takes.tape, *m_tape)); }
         if (m_template) {
             Fraction cost;
             if (!m_line.templatesOnWall) {
-                cost = costOfUse(m_sheet.templates, *m_template, Fraction::of(m_sheet.templates.cut));
+                cost = costOf(m_takes.templates, *m_template);
                 if (m_line.plannedPieces)
                     cost = cost * Fraction::ratio(std::min(m_line.quantity.value(), m_line.plannedPieces->value()),
                                                   m_line.plannedPieces->value());
@@ -164,7 +132,7 @@ class LineCoster {
 
     Money base() {
         const auto& material = *m_base;
-        if (!onBlank()) return m_write.leaf(Part::Base, 0, costOfUse(m_sheet.base, material, m_pieces));
+        if (m_takes.materials.isOnBacking()) return m_write.leaf(Part::Base, 0, costOf(m_takes.backing, material));
         const auto node = m_write.open(Part::Base);
         m_write.leaf(Part::BasePrice, 0, m_pieces * material.price->each());
         for (std::size_t i = 0; i < m_line.sizes.size(); ++i)
@@ -176,7 +144,7 @@ class LineCoster {
     }
 
     void packing() {
-        const auto& items = m_found.packing;
+        const auto& items = m_takes.materials.packing;
         if (items.empty()) return;
         const auto node = m_write.open(Part::Packing);
         for (std::size_t i = 0; i < items.size(); ++i)
@@ -209,9 +177,9 @@ class LineCoster {
             return hourly * times * Fraction::ratio(one.milliseconds(), units::kMillisecondsPerHour);
         };
         m_machine += m_write.leaf(Part::PressCycles, 0, machine(Fraction::of(m_sheet.cycles), cycle));
-        m_seconds = m_pieces * Fraction::ratio(press.secondPressShare.ppm(), units::kPpm);
         if (!press.secondPressShare.isZero())
-            m_machine += m_write.leaf(Part::SecondPress, 0, machine(m_seconds, press.secondDwell + press.handling));
+            m_machine += m_write.leaf(Part::SecondPress, 0,
+                                      machine(m_takes.press.secondPresses, press.secondDwell + press.handling));
         if (!press.warmUp.isZero()) m_write.leaf(Part::WarmUp, 0, machine(Fraction::of(1), press.warmUp));
         if (press.testPresses > 0) m_write.leaf(Part::TestPress, 0, machine(Fraction::of(press.testPresses), cycle));
         m_sheet.outOfPocket += m_write.close(node);
@@ -222,15 +190,13 @@ class LineCoster {
         const auto& cutter = m_book.bench.cutter;
         const auto node = m_write.open(Part::Wear);
         const Fraction perPress = Fraction::ratio((press.price - press.salvage).micros(), press.lifePresses);
-        const Fraction presses = Fraction::of(m_sheet.cycles) + m_seconds;
+        const Fraction presses = Fraction::of(m_sheet.cycles) + m_takes.press.secondPresses;
         m_work += Money::fromExact(perPress * presses);
         m_write.leaf(Part::PressWear, 0, perPress * (presses + Fraction::of(press.testPresses)));
         if (!m_line.templatesOnWall) {
-            units::Int128 holes = 0;
-            for (const auto& stone : m_line.stones) holes += stone.count.value();
             m_sheet.setUp += m_write.leaf(Part::CutterWear, 0,
                                           Fraction::ratio((cutter.price - cutter.salvage).micros(), cutter.lifeHoles) *
-                                              Fraction::of(holes));
+                                              Fraction::of(m_takes.holes));
         }
         m_write.close(node);
     }
@@ -275,15 +241,13 @@ class LineCoster {
 
     const catalogue::OrderLine& m_line;
     const catalogue::PriceBook& m_book;
-    layout::FitMemo& m_fits;
+    const needs::Requirements& m_takes;
     const Fraction m_pieces;
-    const LineMaterials& m_found;
     const catalogue::PricedMaterial* m_base;     ///< none under the customer's own garment
     const catalogue::PricedMaterial* m_tape;     ///< none where the shop charges none
     const catalogue::PricedMaterial* m_template; ///< likewise
     LineCost& m_sheet;
     Writer m_write;
-    Fraction m_seconds;    ///< second presses
     Money m_materials;     ///< what goes into the pieces: lost with a spoiled one
     Money m_spoiledStones; ///< the stones among them
     Money m_machine;       ///< running the press for the pieces
@@ -310,11 +274,12 @@ base::Done checkShop(const catalogue::PriceBook& book) {
 
 base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
                 Money cardFixed, LineCost& sheet, std::vector<CostNode>* nodes) {
-    const auto materials = checkLine(line, book);
-    if (!materials) return base::fail(materials.error());
-    if (auto ok = checkShop(book); !ok) return ok;
     try {
-        return LineCoster(line, book, *materials, fits, sheet, nodes).cost(cardFixed);
+        const auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits);
+        if (!takes) return base::fail(takes.error());
+        if (auto ok = checkShop(book); !ok) return ok;
+        LineCoster(line, book, *takes, sheet, nodes).cost(cardFixed);
+        return {};
     } catch (const base::Overflow&) {
         return base::fail(base::Code::TooLarge, line.title,
                           fmt::format("{} comes to more money than this program reckons with; check its pieces, "

@@ -9,12 +9,13 @@
 
 namespace sp::costing {
 
-/// What the line costs the shop, for all its pieces, with every part of it. `cardFixed` is the line's share of the fixed part of a card fee
-/// (an order's payment is one), used only where the shop charges card fees.
+/// What the line costs the shop, for all its pieces, with every part of it. `cardFixed` is the line's share of the
+/// fixed part of a card fee (an order's payment is one), used only where the shop charges card fees.
 ///
 /// Every figure is exact until it is rounded once, half to even, to a micro-unit; nodes are sums of their children.
 /// Loss and spoilage divide by one minus their share: a share is of what is consumed, not of what is good.
-/// Errors: what checkLine refuses; TooLarge when a piece does not fit its sheet or a figure outgrows the program.
+/// Errors: what needs::requirementsOf refuses; TooLarge when a piece does not fit its sheet or a figure outgrows the
+/// program.
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                  layout::FitMemo& fits, units::Money cardFixed = {});
 

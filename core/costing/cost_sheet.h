@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/costing/bench_time.h"
+#include "core/needs/bench_time.h"
+#include "core/needs/sheet_use.h"
 #include "core/units/count.h"
 #include "core/units/money.h"
 
@@ -53,22 +54,12 @@ struct CostNode {
     friend bool operator==(const CostNode&, const CostNode&) = default;
 };
 
-/// How a sheet material serves a line.
-struct SheetUse {
-    std::int64_t perSheet = 0; ///< pieces on a sheet; 0 for rolls and where there is no such material
-    std::int64_t cut = 0;      ///< pieces to be cut: tape pieces, templates, backings
-    std::int64_t sheets = 0;   ///< whole sheets to be cut into; 0 for rolls
-    units::Length rollLength;  ///< of a roll: what is cut off
-
-    friend bool operator==(const SheetUse&, const SheetUse&) = default;
-};
-
 /// What a line costs for all its pieces: the figures a price is made of.
 struct LineCost {
-    BenchTime bench;
-    SheetUse tape;
-    SheetUse templates;
-    SheetUse base;
+    needs::BenchTime bench;
+    needs::SheetUse tape;
+    needs::SheetUse templates;
+    needs::SheetUse base;
     std::int64_t piecesPerPress = 1;  ///< pieces under the platen at once
     std::int64_t pressesPerPiece = 1; ///< more than one where the piece is larger than the platen
     std::int64_t cycles = 0;          ///< press cycles for the pieces, second presses and tests not counted

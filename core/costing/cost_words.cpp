@@ -55,7 +55,7 @@ class Words {
     }
     std::string rate() const { return money(m_book.shop.rates.labourPerHour) + " an hour"; }
 
-    std::string sheetRule(const SheetUse& use, const PricedMaterial& material, const std::string& what) const;
+    std::string sheetRule(const needs::SheetUse& use, const PricedMaterial& material, const std::string& what) const;
     std::string tapeRule() const;
     std::string templateRule() const;
     std::string stepRule(Step step) const;
@@ -108,7 +108,8 @@ std::string Words::label(const CostNode& node) const {
     return {};
 }
 
-std::string Words::sheetRule(const SheetUse& use, const PricedMaterial& material, const std::string& what) const {
+std::string Words::sheetRule(const needs::SheetUse& use, const PricedMaterial& material,
+                             const std::string& what) const {
     const auto& sheet = material.material.sheet;
     if (sheet.form == catalogue::SheetForm::Roll)
         return fmt::format("{}: {} off a roll of {} × {}{}", what, length(use.rollLength), length(sheet.height),

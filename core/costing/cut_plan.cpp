@@ -2,6 +2,7 @@
 #include "core/costing/cut_plan.h"
 
 #include "core/layout/free_places.h"
+#include "core/needs/line_check.h"
 
 #include <fmt/format.h>
 
@@ -57,10 +58,7 @@ class Lists {
 };
 
 base::Done checkLineSize(const catalogue::OrderLine& line) {
-    constexpr std::int64_t kMost = 1'000'000;
-    if (line.quantity.value() >= 1 && line.quantity.value() <= kMost && line.width > Length{} &&
-        line.height > Length{} && line.width <= units::kLongest && line.height <= units::kLongest)
-        return {};
+    if (needs::isNumberOfPieces(needs::piecesToMake(line)) && needs::hasSize(line)) return {};
     return base::fail(base::Code::OutOfRange, line.title,
                       fmt::format("{} needs a number of pieces, a width and a height before it can be laid on a sheet.",
                                   line.title.empty() ? "A line" : line.title));
@@ -194,13 +192,14 @@ base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine
     if (const auto& tape = book.shop.usualTape; !tape.isNone())
         for (const auto& line : lines) {
             const auto* known = book.find(tape);
-            const std::int64_t lifts = known ? std::max<std::int64_t>(1, known->material.sheet.lifts) : 1;
-            if (auto ok = lists.add(tape, line, line.title, (line.quantity.value() + lifts - 1) / lifts); !ok)
+            const auto need = known ? needs::needOfTape(known->material) : needs::MaterialNeed{};
+            if (auto ok = lists.add(tape, line, line.title, needs::cutsFor(need, needs::piecesToMake(line))); !ok)
                 return base::fail(ok.error());
         }
     for (const auto& line : lines) {
         if (line.customersGarment || line.onto.isNone()) continue;
-        if (auto ok = lists.add(line.onto, line, line.title, line.quantity.value()); !ok) return base::fail(ok.error());
+        if (auto ok = lists.add(line.onto, line, line.title, needs::piecesToMake(line)); !ok)
+            return base::fail(ok.error());
     }
     return lists.take();
 }

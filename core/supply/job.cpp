@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/job.h"
 
-#include "core/costing/sheet_use.h"
-
-#include "core/costing/line_check.h"
+#include "core/needs/line_check.h"
+#include "core/needs/sheet_use.h"
 
 #include <fmt/format.h>
 
@@ -14,13 +13,12 @@ namespace sp::supply {
 
 using base::Code;
 using catalogue::MaterialKind;
+using needs::NeedKind;
 using std::int64_t;
 using units::Count;
 using units::Fraction;
 
 namespace {
-
-int64_t ceilDivide(int64_t n, int64_t by) { return (n + by - 1) / by; }
 
 template<class T>
 const T* withId(const std::vector<T>& things, const base::Id& id) {
@@ -38,50 +36,36 @@ class Takes {
         , m_fits(fits) {}
 
     base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered) {
-        JobLine line{ordered.title.empty() ? "This line" : ordered.title, ordered.quantity.value(), {}};
-        if (line.pieces < 1 || line.pieces > costing::kMostPieces)
+        JobLine line{ordered.title.empty() ? "This line" : ordered.title, needs::piecesToMake(ordered), {}};
+        if (!needs::isNumberOfPieces(line.pieces))
             return base::fail(Code::OutOfRange, line.title,
                               "1 to 1,000,000 pieces can be bought for: change the quantity.");
         if (auto ok = stones(ordered, line); !ok) return base::fail(ok.error());
         if (auto ok = sheets(ordered, line); !ok) return base::fail(ok.error());
         for (const auto& id : m_supplies.packing)
             if (const auto* packing = withId(m_supplies.materials, id))
-                line.takes.push_back({packing->name, TakeKind::Things, packing->kind});
+                line.takes.push_back({{}, packing->name, packing->kind});
         return line;
     }
 
   private:
     base::Done stones(const catalogue::OrderLine& ordered, JobLine& line) {
-        if (ordered.stones.empty())
-            return base::fail(Code::Missing, line.title,
-                              fmt::format("{} has no stones; add a colour and how many a piece takes.", line.title));
+        if (auto ok = needs::checkColours(ordered, line.title); !ok) return ok;
         for (const auto& stone : ordered.stones) {
             const auto* material = withId(m_supplies.materials, stone.material);
             if (!material)
                 return base::fail(
                     Code::NotFound, line.title,
                     fmt::format("A stone of {} is no longer among the supplies; choose another.", line.title));
-            const auto count = stone.count.value();
-            if (count < 1 || count > costing::kMostStonesAPiece)
-                return base::fail(Code::OutOfRange, material->name,
-                                  fmt::format("{} takes {} of {} a piece; give a number from 1 to 1,000,000.",
-                                              line.title, count, material->name));
-            const auto loss = material->stone.loss;
-            if (loss.isNegative() || loss.ppm() >= units::kPpm)
-                return base::fail(Code::OutOfRange, material->name,
-                                  fmt::format("The loss of {} must be from 0 to below 100 %; correct it in Supplies.",
-                                              material->name));
-            line.takes.push_back({material->name, TakeKind::Stones, material->kind, stone.count, loss});
+            if (auto ok = needs::checkStone(*material, stone.count, line.title); !ok) return ok;
+            line.takes.push_back({needs::needOfStone(stone.count, *material), material->name, material->kind});
         }
         return {};
     }
 
     base::Done sheets(const catalogue::OrderLine& ordered, JobLine& line) {
-        if (const auto* tape = withId(m_supplies.materials, m_supplies.usualTape)) {
-            const auto lifts = std::max<int64_t>(1, tape->sheet.lifts);
-            if (auto ok = cut(*tape, ordered, {tape->name, TakeKind::Cuts, tape->kind, {}, {}, lifts}, line); !ok)
-                return ok;
-        }
+        if (const auto* tape = withId(m_supplies.materials, m_supplies.usualTape))
+            if (auto ok = cut(*tape, ordered, needs::needOfTape(*tape), line); !ok) return ok;
         if (auto ok = templates(ordered, line); !ok) return ok;
         if (ordered.customersGarment || ordered.onto.isNone()) return {};
         const auto* onto = withId(m_supplies.materials, ordered.onto);
@@ -89,9 +73,9 @@ class Takes {
             return base::fail(
                 Code::NotFound, line.title,
                 fmt::format("What {} goes on is no longer among the supplies; choose another.", line.title));
-        if (onto->kind == MaterialKind::Backing)
-            return cut(*onto, ordered, {onto->name, TakeKind::Cuts, onto->kind}, line);
-        line.takes.push_back({onto->name, TakeKind::Things, onto->kind});
+        const auto need = needs::needOfBase(*onto);
+        if (need.kind == NeedKind::Cuts) return cut(*onto, ordered, need, line);
+        line.takes.push_back({need, onto->name, onto->kind});
         return {};
     }
 
@@ -99,24 +83,22 @@ class Takes {
         if (ordered.templatesOnWall) return {};
         if (!ordered.design.isNone() && !m_templated.insert(ordered.design).second) return {};
         if (!m_supplies.cutsTemplates) {
-            line.takes.push_back({readyCutName(line.title), TakeKind::ReadyCut, MaterialKind::Template});
+            line.takes.push_back({{.kind = NeedKind::ReadyCut}, readyCutName(line.title), MaterialKind::Template});
             return {};
         }
         const auto* sheet = withId(m_supplies.materials, m_supplies.usualTemplate);
         if (!sheet) return {};
-        JobTake take{sheet->name, TakeKind::Templates, sheet->kind};
-        take.cuts = static_cast<int64_t>(ordered.stones.size());
-        return cut(*sheet, ordered, std::move(take), line);
+        return cut(*sheet, ordered, needs::needOfTemplates(ordered), line);
     }
 
-    base::Done cut(const catalogue::Material& material, const catalogue::OrderLine& ordered, JobTake take,
+    base::Done cut(const catalogue::Material& material, const catalogue::OrderLine& ordered, needs::MaterialNeed need,
                    JobLine& line) {
-        const auto fit = costing::piecesPerSheet(material, ordered.width, ordered.height, m_fits);
+        const auto fit = needs::piecesPerSheet(material, ordered.width, ordered.height, m_fits);
         if (!fit)
             return base::fail(fit.error().code, material.name,
                               fmt::format("{}: {}", material.name, fit.error().detail));
-        take.perSheet = *fit;
-        line.takes.push_back(std::move(take));
+        need.perSheet = *fit;
+        line.takes.push_back({need, material.name, material.kind});
         return {};
     }
 
@@ -214,38 +196,21 @@ class Offers {
 NeedBand bandOf(const JobTake& take) {
     const auto perSheet = take.perSheet;
     switch (take.kind) {
-    case TakeKind::Stones:
-        return {take.material,
-                Fraction::of(take.perPiece.value()) * Fraction::ratio(units::kPpm, units::kPpm - take.loss.ppm()),
-                {},
-                Fraction::of(1)};
-    case TakeKind::Cuts:
+    case NeedKind::Stones: return {take.material, needs::takenFor(take, 1), {}, Fraction::of(1)};
+    case NeedKind::Cuts:
         // ceil(n / lifts) < n / lifts + 1, and once more for the sheet: below n / (lifts perSheet) + 1 / perSheet + 1.
         return {take.material,
                 Fraction::ratio(1, units::Int128{take.lifts} * perSheet),
                 {},
                 Fraction::ratio(1, perSheet) + Fraction::of(1)};
-    case TakeKind::Templates:
-    case TakeKind::ReadyCut: return {take.material, {}, takenFor(take, 1), {}};
-    case TakeKind::Things: return {take.material, Fraction::of(1), {}, {}};
+    case NeedKind::Templates:
+    case NeedKind::ReadyCut: return {take.material, {}, needs::takenFor(take, 1), {}};
+    case NeedKind::Things: return {take.material, Fraction::of(1), {}, {}};
     }
     return {};
 }
 
 } // namespace
-
-units::Fraction takenFor(const JobTake& take, int64_t pieces) {
-    switch (take.kind) {
-    case TakeKind::Stones:
-        return Fraction::of(take.perPiece.value()) * Fraction::of(pieces) *
-               Fraction::ratio(units::kPpm, units::kPpm - take.loss.ppm());
-    case TakeKind::Cuts: return Fraction::of(ceilDivide(ceilDivide(pieces, take.lifts), take.perSheet));
-    case TakeKind::Templates: return Fraction::of(ceilDivide(take.cuts, take.perSheet));
-    case TakeKind::ReadyCut: return Fraction::of(1);
-    case TakeKind::Things: return Fraction::of(pieces);
-    }
-    return {};
-}
 
 int64_t Job::pieces() const {
     int64_t sum = 0;
@@ -285,7 +250,7 @@ std::vector<MaterialCount> needsOf(const Job& job) {
     std::vector<std::pair<std::string, Fraction>> sums;
     for (const auto& line : job.lines)
         for (const auto& take : line.takes) {
-            const auto taken = takenFor(take, line.pieces);
+            const auto taken = needs::takenFor(take, line.pieces);
             const auto at =
                 std::find_if(sums.begin(), sums.end(), [&](const auto& sum) { return sum.first == take.material; });
             if (at == sums.end())

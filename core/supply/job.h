@@ -6,6 +6,7 @@
 #include "core/catalogue/material.h"
 #include "core/catalogue/order.h"
 #include "core/layout/fit_memo.h"
+#include "core/needs/material_need.h"
 #include "core/supply/purchase.h"
 #include "core/supply/staircase.h"
 
@@ -30,31 +31,13 @@ struct Supplies {
     bool cutsTemplates = true;                        ///< false: templates come ready cut with a kit or not at all
 };
 
-enum class TakeKind {
-    Stones,    ///< perPiece good stones on a piece, `loss` of those taken out is lost
-    Cuts,      ///< tape, backing: one cut serves `lifts` pieces, `perSheet` cuts on a sheet or roll
-    Templates, ///< `cuts` once for the job, `perSheet` on a sheet
-    ReadyCut,  ///< one set of templates, once for the job, ready cut
-    Things     ///< blanks, packing: one a piece
-};
-
 /// How one material serves a line.
-struct JobTake {
+struct JobTake : needs::MaterialNeed {
     std::string material; ///< its name; of templates ready cut the words for them
-    TakeKind kind = TakeKind::Things;
     catalogue::MaterialKind of = catalogue::MaterialKind::Stone;
-    units::Count perPiece = units::Count::of(1);
-    units::Rate loss = {};
-    std::int64_t lifts = 1;
-    std::int64_t perSheet = 1;
-    std::int64_t cuts = 0;
 
     friend bool operator==(const JobTake&, const JobTake&) = default;
 };
-
-/// What the line takes of it for so many pieces: stones as an exact fraction, everything else in whole sheets or
-/// things. Tape: ceil(ceil(pieces / lifts) / perSheet).
-units::Fraction takenFor(const JobTake& take, std::int64_t pieces);
 
 /// A line of the job: a design, and how many of it.
 struct JobLine {
@@ -94,7 +77,7 @@ struct Job {
 /// layout::fitSheet counts them, a roll as one long sheet; lines with the same design share one set of templates. A
 /// kit's stones are what is left after its short count, rounded down.
 /// Errors: Missing for no lines or a line without stones; NotFound for a material that is gone; OutOfRange for pieces,
-/// stones or a loss outside what costing allows; TooLarge for a piece that does not fit its sheet.
+/// stones or a loss outside what needs allow; TooLarge for a piece that does not fit its sheet.
 base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Supplies& supplies,
                         layout::FitMemo& fits);
 

@@ -29,7 +29,7 @@ std::vector<Pack> packsOf(const Job& job, Way way) {
 bool isReadyCut(const Job& job, const std::string& material) {
     for (const auto& line : job.lines)
         for (const auto& take : line.takes)
-            if (take.material == material) return take.kind == TakeKind::ReadyCut;
+            if (take.material == material) return take.kind == needs::NeedKind::ReadyCut;
     return false;
 }
 

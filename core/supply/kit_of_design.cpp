@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/kit_of_design.h"
 
-#include "core/costing/sheet_use.h"
+#include "core/needs/material_need.h"
+#include "core/needs/sheet_use.h"
 
 #include <algorithm>
 #include <string>
@@ -19,20 +20,23 @@ using units::Count;
 namespace {
 
 /// Stones of that material on one piece.
-std::int64_t takenOf(const Design& design, const base::Id& material) {
-    std::int64_t count = 0;
+Count takenOf(const Design& design, const base::Id& material) {
+    Count count;
     for (const auto& stone : design.stones)
-        if (stone.material == material) count += stone.count.value();
+        if (stone.material == material) count += stone.count;
     return count;
 }
 
-std::int64_t coloursOf(const Design& design) {
-    return std::count_if(design.stones.begin(), design.stones.end(),
-                         [](const catalogue::StoneCount& stone) { return stone.count.value() > 0; });
+/// One piece of the design, with the colours that it has stones of.
+catalogue::OrderLine pieceOf(const Design& design, bool templatesCut) {
+    auto line = catalogue::lineOf(design);
+    line.templatesOnWall = templatesCut;
+    std::erase_if(line.stones, [](const catalogue::StoneCount& stone) { return stone.count.value() <= 0; });
+    return line;
 }
 
 Result<std::int64_t> piecesOnSheet(const catalogue::Material& material, const Design& design, layout::FitMemo& fits) {
-    const auto fit = costing::piecesPerSheet(material, design.width, design.height, fits);
+    const auto fit = needs::piecesPerSheet(material, design.width, design.height, fits);
     if (!fit && fit.error().code == Code::TooLarge) return 0;
     return fit;
 }
@@ -45,11 +49,12 @@ class Unpacking {
         , m_kits(kits.value())
         , m_templatesCut(templatesCut || design.templatesOnWall)
         , m_design(design)
+        , m_piece(pieceOf(design, m_templatesCut))
         , m_prices(prices)
         , m_fits(fits) {}
 
     Result<YieldProblem> run() {
-        if (coloursOf(m_design) == 0)
+        if (m_piece.stones.empty())
             return base::fail(Code::Missing, m_design.name,
                               "The design “" + m_design.name + "” has no stones yet; count them first.");
         const auto& each = m_templatesCut && m_kit.priceWithTemplates && !m_design.templatesOnWall
@@ -89,17 +94,18 @@ class Unpacking {
         if (!material) return base::fail(material.error());
         const auto& stone = (*material)->material;
         if (isThere(stone.name)) return {};
-        m_problem.lines.push_back(
-            {stone.name, CountedStock{inKits(id), m_kit.shortCount, stone.stone.loss, Count::of(takenOf(m_design, id))},
-             std::nullopt, (*material)->price});
+        const auto need = needs::needOfStone(takenOf(m_design, id), stone);
+        m_problem.lines.push_back({stone.name, CountedStock{inKits(id), m_kit.shortCount, need.loss, need.perPiece},
+                                   std::nullopt, (*material)->price});
         return {};
     }
 
+    /// Cuts that one piece, of templates the design, takes of sheets of that kind.
     std::int64_t cutsOf(MaterialKind kind) const {
         if (kind == MaterialKind::Tape) return 1;
-        if (kind == MaterialKind::Template) return m_templatesCut ? 0 : coloursOf(m_design);
+        if (kind == MaterialKind::Template) return needs::cutsFor(needs::needOfTemplates(m_piece), 1);
         const auto* base = m_prices.find(m_design.usualBase);
-        return base != nullptr && base->material.kind == MaterialKind::Backing ? 1 : 0;
+        return base != nullptr ? needs::cutsFor(needs::needOfBase(base->material), 1) : 0;
     }
 
     base::Done addSheets(MaterialKind kind) {
@@ -115,7 +121,7 @@ class Unpacking {
             line.material = line.material.empty() ? sheet.name : std::string(catalogue::nameOf(kind));
             line.bulk = line.sheets->lots.empty() ? (*material)->price : std::nullopt;
             line.sheets->lots.push_back({inKits(item.material), Count::of(*fit),
-                                         Count::of(kind == MaterialKind::Tape ? sheet.sheet.lifts : 1)});
+                                         Count::of(kind == MaterialKind::Tape ? needs::needOfTape(sheet).lifts : 1)});
         }
         if (line.sheets->lots.empty()) {
             if (line.sheets->perPiece.value() == 0) return {};
@@ -142,6 +148,7 @@ class Unpacking {
     std::int64_t m_kits;
     bool m_templatesCut;
     const Design& m_design;
+    const catalogue::OrderLine m_piece;
     const catalogue::PriceBook& m_prices;
     layout::FitMemo& m_fits;
     YieldProblem m_problem;

@@ -2,6 +2,7 @@
 #include "core/supply/staircase.h"
 
 #include "core/base/overflow.h"
+#include "core/needs/line_check.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,13 +17,17 @@ using units::Fraction;
 
 namespace {
 
+needs::MaterialNeed needOf(const PieceTake& take) {
+    return {.kind = needs::NeedKind::Stones, .perPiece = take.perPiece, .loss = take.loss};
+}
+
 base::Done checked(const StaircaseProblem& problem, int64_t pieces) {
-    if (pieces < 1 || pieces > 1'000'000)
+    if (!needs::isNumberOfPieces(pieces))
         return base::fail(Code::OutOfRange, "pieces", "1 to 1,000,000 pieces can be planned: change the quantity.");
     if (problem.piece.empty())
         return base::fail(Code::Missing, "piece", "The design takes nothing: give it its stones.");
     for (const auto& take : problem.piece) {
-        if (take.perPiece.value() < 1 || take.perPiece.value() > 1'000'000)
+        if (take.perPiece.value() < 1 || take.perPiece.value() > catalogue::kMaxStonesAPiece)
             return base::fail(Code::OutOfRange, take.material,
                               "A piece must take 1 to 1,000,000 of " + take.material + ": change its count.");
         if (take.loss.isNegative() || take.loss.ppm() >= units::kPpm)
@@ -217,24 +222,16 @@ std::optional<Line> aboveBulk(const WaysOfBuying& ways, Break which) {
 WaysOfBuying waysOf(const StaircaseProblem& problem) {
     WaysOfBuying ways{{}, problem.shelf, problem.kits, problem.bulk, {}, problem.suppliers};
     for (const auto& take : problem.piece)
-        ways.needs.push_back(
-            {take.material,
-             Fraction::ratio(units::Int128{take.perPiece.value()} * units::kPpm, units::kPpm - take.loss.ppm()),
-             {},
-             Fraction::of(1)});
+        ways.needs.push_back({take.material, needs::takenFor(needOf(take), 1), {}, Fraction::of(1)});
     return ways;
 }
 
 } // namespace
 
 std::vector<MaterialCount> needsOf(const std::vector<PieceTake>& piece, int64_t pieces) {
-    std::vector<MaterialCount> needs;
-    for (const auto& take : piece)
-        needs.push_back(
-            {take.material, Count::of(Fraction::ratio(units::Int128{pieces} * take.perPiece.value() * units::kPpm,
-                                                      units::kPpm - take.loss.ppm())
-                                          .ceiling())});
-    return needs;
+    std::vector<MaterialCount> counts;
+    for (const auto& take : piece) counts.push_back({take.material, Count::of(needs::wholeFor(needOf(take), pieces))});
+    return counts;
 }
 
 base::Result<StaircasePoint> compareWays(const StaircaseProblem& problem, int64_t pieces, const OutOfTime& outOfTime) {

@@ -316,7 +316,7 @@ TEST(JobBand, holdsTheNeedOfEveryQuantity) {
     for (int round = 0; round < 300; ++round) {
         JobTake take;
         take.material = "M";
-        take.kind = static_cast<TakeKind>(pick(0, 4));
+        take.kind = static_cast<needs::NeedKind>(pick(0, 4));
         take.perPiece = Count::of(pick(1, 500));
         take.loss = Rate::fromPpm(pick(0, 200'000));
         take.lifts = pick(1, 4);

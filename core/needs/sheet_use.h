@@ -3,12 +3,23 @@
 
 #include "core/base/result.h"
 #include "core/catalogue/bench.h"
-#include "core/catalogue/price_book.h"
-#include "core/costing/cost_sheet.h"
+#include "core/catalogue/material.h"
 #include "core/layout/fit_memo.h"
-#include "core/units/fraction.h"
+#include "core/units/length.h"
 
-namespace sp::costing {
+#include <cstdint>
+
+namespace sp::needs {
+
+/// How a sheet material serves a line.
+struct SheetUse {
+    std::int64_t perSheet = 0; ///< pieces on a sheet; 0 for rolls and where there is no such material
+    std::int64_t cut = 0;      ///< pieces to be cut: tape pieces, templates, backings
+    std::int64_t sheets = 0;   ///< whole sheets to be cut into, ⌈cut ÷ perSheet⌉; 0 for rolls
+    units::Length rollLength;  ///< of a roll: what is cut off
+
+    friend bool operator==(const SheetUse&, const SheetUse&) = default;
+};
 
 /// How many pieces of that size one sheet of the material takes, its border, margin and gap kept; of a roll, its whole
 /// length. Errors: the layout's own, TooLarge when not one fits.
@@ -21,11 +32,6 @@ base::Result<std::int64_t> piecesPerSheet(const catalogue::Material& material, u
 base::Result<SheetUse> useOfSheet(const catalogue::Material& material, units::Length width, units::Length height,
                                   std::int64_t pieces, layout::FitMemo& fits);
 
-/// What that use costs, in micro-units, exactly: by whole sheets, by position, or by the length cut off a roll.
-/// For ByPosition `shares` pieces (a fraction where a piece serves more than once) are paid for.
-units::Fraction costOfUse(const SheetUse& use, const catalogue::PricedMaterial& material,
-                          const units::Fraction& shares);
-
 /// How the press takes pieces of that size: how many lie under the platen at once, and how often one is pressed where
 /// it is larger than the platen.
 struct PressUse {
@@ -35,4 +41,4 @@ struct PressUse {
 base::Result<PressUse> useOfPress(const catalogue::HeatPress& press, units::Length width, units::Length height,
                                   bool oneAtATime, layout::FitMemo& fits);
 
-} // namespace sp::costing
+} // namespace sp::needs

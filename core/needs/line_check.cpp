@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "core/costing/line_check.h"
+#include "core/needs/line_check.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace sp::costing {
+namespace sp::needs {
 
 namespace {
 
@@ -14,24 +14,28 @@ using base::Done;
 using base::fail;
 using catalogue::MaterialKind;
 
+bool isStonesAPiece(units::Count count) { return count.value() >= 1 && count.value() <= catalogue::kMaxStonesAPiece; }
+
+bool isLoss(units::Rate loss) { return !loss.isNegative() && loss.ppm() < units::kPpm; }
+
 std::string nameOf(const catalogue::OrderLine& line) { return line.title.empty() ? "This line" : line.title; }
 
-/// The material, when it can play that role.
+/// The material, when it can play that role; the words for the role are asked for only when it cannot.
 base::Result<const catalogue::PricedMaterial*> material(const catalogue::OrderLine& line,
                                                         const catalogue::PriceBook& book, const base::Id& id,
-                                                        std::initializer_list<MaterialKind> kinds,
-                                                        std::string_view role) {
+                                                        std::initializer_list<MaterialKind> kinds, auto roleWords) {
     const auto* priced = book.find(id);
     if (!priced)
-        return fail(Code::NotFound, nameOf(line),
-                    fmt::format("The {} of {} is no longer among the supplies; choose another.", role, nameOf(line)));
+        return fail(
+            Code::NotFound, nameOf(line),
+            fmt::format("The {} of {} is no longer among the supplies; choose another.", roleWords(), nameOf(line)));
     const auto& found = priced->material;
     bool fits = false;
     for (const auto kind : kinds) fits = fits || found.kind == kind;
     if (!fits)
         return fail(Code::Invalid, found.name,
-                    fmt::format("{} cannot be the {} of {}: it is {}; choose another.", found.name, role, nameOf(line),
-                                catalogue::nameOf(found.kind)));
+                    fmt::format("{} cannot be the {} of {}: it is {}; choose another.", found.name, roleWords(),
+                                nameOf(line), catalogue::nameOf(found.kind)));
     if (!priced->price)
         return fail(Code::Missing, found.name,
                     fmt::format("{} has no price; add a pack with a price to it in Supplies.", found.name));
@@ -39,33 +43,22 @@ base::Result<const catalogue::PricedMaterial*> material(const catalogue::OrderLi
 }
 
 Done findStones(const catalogue::OrderLine& line, const catalogue::PriceBook& book, LineMaterials& out) {
-    if (line.stones.empty())
-        return fail(Code::Missing, nameOf(line),
-                    fmt::format("{} has no stones; add a colour and how many a piece takes.", nameOf(line)));
-    if (static_cast<std::int64_t>(line.stones.size()) > kMostColours)
-        return fail(Code::OutOfRange, nameOf(line),
-                    fmt::format("{} has more than {} colours; leave some out.", nameOf(line), kMostColours));
+    if (line.stones.empty() || static_cast<std::int64_t>(line.stones.size()) > catalogue::kMaxColours)
+        return checkColours(line, nameOf(line));
     for (std::size_t i = 0; i < line.stones.size(); ++i) {
         const auto& stone = line.stones[i];
-        const auto found =
-            material(line, book, stone.material, {MaterialKind::Stone}, fmt::format("stone in row {}", i + 1));
+        const auto found = material(line, book, stone.material, {MaterialKind::Stone},
+                                    [i] { return fmt::format("stone in row {}", i + 1); });
         if (!found) return fail(found.error());
-        out.stones.push_back(*found);
         const auto& known = (*found)->material;
-        if (stone.count.value() < 1 || stone.count.value() > kMostStonesAPiece)
-            return fail(Code::OutOfRange, known.name,
-                        fmt::format("{} takes {} of {} a piece; give a number from 1 to 1,000,000.", nameOf(line),
-                                    stone.count.value(), known.name));
+        if (!isStonesAPiece(stone.count)) return checkStone(known, stone.count, nameOf(line));
         const bool again = std::any_of(line.stones.begin(), line.stones.begin() + static_cast<std::ptrdiff_t>(i),
                                        [&](const auto& earlier) { return earlier.material == stone.material; });
         if (again)
             return fail(Code::Invalid, known.name,
                         fmt::format("{} names {} twice; put both counts in one row.", nameOf(line), known.name));
-        const auto loss = known.stone.loss.ppm();
-        if (loss < 0 || loss >= units::kPpm)
-            return fail(
-                Code::OutOfRange, known.name,
-                fmt::format("The loss of {} must be from 0 to below 100 %; correct it in Supplies.", known.name));
+        if (!isLoss(known.stone.loss)) return checkStone(known, stone.count, nameOf(line));
+        out.stones.push_back({*found, needOfStone(stone.count, known)});
     }
     return {};
 }
@@ -93,16 +86,14 @@ Done checkSizes(const catalogue::OrderLine& line, const catalogue::PricedMateria
     return {};
 }
 
-Done checkMeasures(const catalogue::OrderLine& line) {
-    if (line.quantity.value() < 1 || line.quantity.value() > kMostPieces)
+Done checkMeasures(const catalogue::OrderLine& line, std::int64_t pieces) {
+    if (!isNumberOfPieces(pieces))
+        return fail(
+            Code::OutOfRange, nameOf(line),
+            fmt::format("{} pieces of {} cannot be priced; give a number from 1 to 1,000,000.", pieces, nameOf(line)));
+    if (!hasSize(line))
         return fail(Code::OutOfRange, nameOf(line),
-                    fmt::format("{} pieces of {} cannot be priced; give a number from 1 to 1,000,000.",
-                                line.quantity.value(), nameOf(line)));
-    for (const auto side : {line.width, line.height})
-        if (side <= units::Length{} || side > units::kLongest)
-            return fail(
-                Code::OutOfRange, nameOf(line),
-                fmt::format("{} needs a width and a height above nothing and up to a kilometre.", nameOf(line)));
+                    fmt::format("{} needs a width and a height above nothing and up to a kilometre.", nameOf(line)));
     if (line.typedEach && line.typedEach->isNegative())
         return fail(Code::OutOfRange, nameOf(line),
                     fmt::format("The price asked for {} is below nothing; type 0 or more.", nameOf(line)));
@@ -115,15 +106,42 @@ Done checkMeasures(const catalogue::OrderLine& line) {
 
 } // namespace
 
-base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
-    if (auto ok = checkMeasures(line); !ok) return fail(ok.error());
+bool hasSize(const catalogue::OrderLine& line) {
+    const auto isSide = [](units::Length side) { return side > units::Length{} && side <= units::kLongest; };
+    return isSide(line.width) && isSide(line.height);
+}
+
+Done checkColours(const catalogue::OrderLine& line, const std::string& title) {
+    if (line.stones.empty())
+        return fail(Code::Missing, title,
+                    fmt::format("{} has no stones; add a colour and how many a piece takes.", title));
+    if (static_cast<std::int64_t>(line.stones.size()) > catalogue::kMaxColours)
+        return fail(Code::OutOfRange, title,
+                    fmt::format("{} has more than {} colours; leave some out.", title, catalogue::kMaxColours));
+    return {};
+}
+
+Done checkStone(const catalogue::Material& stone, units::Count perPiece, const std::string& title) {
+    if (!isStonesAPiece(perPiece))
+        return fail(Code::OutOfRange, stone.name,
+                    fmt::format("{} takes {} of {} a piece; give a number from 1 to 1,000,000.", title,
+                                perPiece.value(), stone.name));
+    if (!isLoss(stone.stone.loss))
+        return fail(Code::OutOfRange, stone.name,
+                    fmt::format("The loss of {} must be from 0 to below 100 %; correct it in Supplies.", stone.name));
+    return {};
+}
+
+base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                      std::int64_t pieces) {
+    if (auto ok = checkMeasures(line, pieces); !ok) return fail(ok.error());
     LineMaterials out;
     out.stones.reserve(line.stones.size());
     out.packing.reserve(book.shop.packing.size());
     if (auto ok = findStones(line, book, out); !ok) return fail(ok.error());
     const auto find = [&](const catalogue::PricedMaterial*& place, const base::Id& id,
                           std::initializer_list<MaterialKind> kinds, std::string_view role) -> Done {
-        const auto found = material(line, book, id, kinds, role);
+        const auto found = material(line, book, id, kinds, [role] { return role; });
         if (!found) return fail(found.error());
         place = *found;
         return {};
@@ -149,4 +167,4 @@ base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const ca
     return out;
 }
 
-} // namespace sp::costing
+} // namespace sp::needs

@@ -1,18 +1,17 @@
 // SPDX-License-Identifier: MIT
-#include "core/costing/sheet_use.h"
+#include "core/needs/sheet_use.h"
+
+#include "core/needs/material_need.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace sp::costing {
+namespace sp::needs {
 
 namespace {
 
-using units::Fraction;
 using units::Length;
-
-std::int64_t ceilDivide(std::int64_t n, std::int64_t by) { return (n + by - 1) / by; }
 
 base::Error named(base::Error error, const catalogue::Material& material) {
     error.subject = material.name;
@@ -53,15 +52,6 @@ base::Result<SheetUse> useOfSheet(const catalogue::Material& material, Length wi
     return use;
 }
 
-Fraction costOfUse(const SheetUse& use, const catalogue::PricedMaterial& material, const Fraction& shares) {
-    const Fraction each = material.price->each();
-    const auto& sheet = material.material.sheet;
-    if (sheet.form == catalogue::SheetForm::Roll)
-        return each * Fraction::ratio(use.rollLength.nanometres(), sheet.height.nanometres());
-    if (sheet.basis == catalogue::ShareBasis::WholeSheets) return each * Fraction::of(use.sheets);
-    return each * shares * Fraction::ratio(1, use.perSheet);
-}
-
 base::Result<PressUse> useOfPress(const catalogue::HeatPress& press, Length width, Length height, bool oneAtATime,
                                   layout::FitMemo& fits) {
     const Length across = press.platenWidth;
@@ -79,4 +69,4 @@ base::Result<PressUse> useOfPress(const catalogue::HeatPress& press, Length widt
     return use;
 }
 
-} // namespace sp::costing
+} // namespace sp::needs

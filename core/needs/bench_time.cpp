@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "core/costing/bench_time.h"
+#include "core/needs/bench_time.h"
 
-#include "core/costing/learning.h"
+#include "core/needs/learning.h"
 #include "core/units/fraction.h"
 
 #include <cmath>
 
-namespace sp::costing {
+namespace sp::needs {
 
 namespace {
 
@@ -22,7 +22,7 @@ units::Int128 hundredthsForOne(const catalogue::StepStandard& standard, Duration
 }
 
 Duration durationOf(Step step, const catalogue::StepStandard& standard, const catalogue::OrderLine& line,
-                    std::int64_t colours, std::int64_t stones) {
+                    std::int64_t colours, std::int64_t stones, std::int64_t pieces) {
     if (catalogue::isOncePerJob(step)) {
         if (line.templatesOnWall) return {};
         const Duration fixed = step == Step::Art && line.artTime ? *line.artTime : standard.perJob;
@@ -30,10 +30,9 @@ Duration durationOf(Step step, const catalogue::StepStandard& standard, const ca
             Fraction::ratio(hundredthsForOne(standard, fixed, colours, stones), 100).roundedHalfEven());
     }
     const units::Int128 one = hundredthsForOne(standard, standard.perPiece, colours, stones);
-    const std::int64_t quantity = line.quantity.value();
     if (standard.learning.ppm() == units::kPpm)
-        return standard.perJob + Duration::fromMilliseconds(Fraction::ratio(one * quantity, 100).roundedHalfEven());
-    const double learned = static_cast<double>(one) / 100 * totalTimeFactor(standard.learning, quantity);
+        return standard.perJob + Duration::fromMilliseconds(Fraction::ratio(one * pieces, 100).roundedHalfEven());
+    const double learned = static_cast<double>(one) / 100 * totalTimeFactor(standard.learning, pieces);
     return standard.perJob + Duration::fromMilliseconds(std::llround(learned));
 }
 
@@ -53,14 +52,15 @@ Duration BenchTime::forPieces() const {
     return sum;
 }
 
-BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line) {
+BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces) {
     std::int64_t stones = 0;
     for (const auto& stone : line.stones) stones += stone.count.value();
     const auto colours = static_cast<std::int64_t>(line.stones.size());
     BenchTime time;
     for (const Step step : catalogue::kSteps)
-        time.steps[static_cast<std::size_t>(step)] = durationOf(step, standards.of(step), line, colours, stones);
+        time.steps[static_cast<std::size_t>(step)] =
+            durationOf(step, standards.of(step), line, colours, stones, pieces);
     return time;
 }
 
-} // namespace sp::costing
+} // namespace sp::needs

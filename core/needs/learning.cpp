@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "core/costing/learning.h"
+#include "core/needs/learning.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace sp::costing {
+namespace sp::needs {
 
 namespace {
 
@@ -39,4 +39,4 @@ double totalTimeFactor(units::Rate learning, std::int64_t n) {
     return sum + integral + ends + first - third;
 }
 
-} // namespace sp::costing
+} // namespace sp::needs

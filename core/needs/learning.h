@@ -5,7 +5,7 @@
 
 #include <cstdint>
 
-namespace sp::costing {
+namespace sp::needs {
 
 /// Time of the n-th unit as a multiple of the first, by the Crawford unit curve: n^b with b = ln r / ln 2.
 /// `learning` r from 50 to 100 %, n from 1. Source: T. P. Wright 1936 for the curve; Crawford's reading as in the
@@ -16,4 +16,4 @@ double unitTimeFactor(units::Rate learning, std::int64_t n);
 /// Euler-Maclaurin formula to the third derivative (relative error below 1e-12).
 double totalTimeFactor(units::Rate learning, std::int64_t n);
 
-} // namespace sp::costing
+} // namespace sp::needs

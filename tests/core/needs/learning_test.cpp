@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "core/costing/learning.h"
+#include "core/needs/learning.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
 
-using namespace sp::costing;
+using namespace sp::needs;
 using sp::units::Rate;
 
 namespace {

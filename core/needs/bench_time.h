@@ -7,7 +7,7 @@
 
 #include <array>
 
-namespace sp::costing {
+namespace sp::needs {
 
 /// How long the bench is busy with a line, by step; steps that fall away are zero.
 struct BenchTime {
@@ -21,8 +21,9 @@ struct BenchTime {
     friend bool operator==(const BenchTime&, const BenchTime&) = default;
 };
 
-/// The bench standards applied to a line (see catalogue::StepStandard for the formula): rounded once per step to the
-/// millisecond. With the templates on the wall art, cutting, weeding and set-up are zero. Throws base::Overflow.
-BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line);
+/// The bench standards applied to so many pieces of a line (see catalogue::StepStandard for the formula): rounded once
+/// per step to the millisecond. With the templates on the wall art, cutting, weeding and set-up are zero. Throws
+/// base::Overflow.
+BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces);
 
-} // namespace sp::costing
+} // namespace sp::needs
