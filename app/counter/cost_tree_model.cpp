@@ -9,7 +9,7 @@ CostTreeModel::CostTreeModel(QObject* parent)
     : QAbstractItemModel(parent) {}
 
 /// Adds the node and what is below it, in reading order: its place among the nodes is that among the figures.
-int CostTreeModel::add(const costing::CostTree& tree, std::span<const units::Money> shown, int parent,
+int CostTreeModel::add(const words::CostTree& tree, std::span<const units::Money> shown, int parent,
                        units::Count pieces, const desk::Formatter& formatter, std::vector<Node>& nodes) const {
     const int at = static_cast<int>(nodes.size());
     auto rule = QString::fromStdString(tree.rule);
@@ -31,7 +31,7 @@ bool CostTreeModel::sameShape(const std::vector<Node>& nodes) const {
     });
 }
 
-void CostTreeModel::setTree(const costing::CostTree& tree, std::span<const units::Money> shown, units::Count pieces,
+void CostTreeModel::setTree(const words::CostTree& tree, std::span<const units::Money> shown, units::Count pieces,
                             const desk::Formatter& formatter) {
     std::vector<Node> nodes;
     add(tree, shown, -1, pieces, formatter, nodes);

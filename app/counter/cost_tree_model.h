@@ -3,7 +3,7 @@
 
 #include "app/desk/formatter.h"
 #include "app/desk/rule_tree.h"
-#include "core/costing/cost_words.h"
+#include "app/words/cost_words.h"
 
 #include <QAbstractItemModel>
 
@@ -24,7 +24,7 @@ class CostTreeModel : public QAbstractItemModel {
 
     /// Shows another sheet, for one of `pieces`; `shown` is what is read of each node, in reading order
     /// (costing::shownForOneOf). Rows that stay keep their place, so what was opened stays open.
-    void setTree(const costing::CostTree& tree, std::span<const units::Money> shown, units::Count pieces,
+    void setTree(const words::CostTree& tree, std::span<const units::Money> shown, units::Count pieces,
                  const desk::Formatter& formatter);
     void clear();
 
@@ -44,7 +44,7 @@ class CostTreeModel : public QAbstractItemModel {
         std::vector<int> children;
     };
 
-    int add(const costing::CostTree& tree, std::span<const units::Money> shown, int parent, units::Count pieces,
+    int add(const words::CostTree& tree, std::span<const units::Money> shown, int parent, units::Count pieces,
             const desk::Formatter& formatter, std::vector<Node>& nodes) const;
     bool sameShape(const std::vector<Node>& nodes) const;
     const Node& nodeOf(const QModelIndex& index) const;

@@ -236,7 +236,7 @@ void SlipBack::refreshTree() {
         m_model->clear(); // while the customer's side is up nothing is kept ready that could flash up
         return;
     }
-    auto tree = costing::explain(m_presenter.line(), m_presenter.prices(), *sheet, m_formatter.style());
+    auto tree = words::explain(m_presenter.line(), m_presenter.prices(), *sheet, m_formatter.style());
     std::vector<desk::Share> shares;
     for (const auto& part : tree.children)
         shares.push_back({QString::fromStdString(part.label), part.amount.micros(), m_formatter.money(part.amount)});

@@ -33,13 +33,4 @@ std::string decimal(units::Length length, units::LengthUnit unit) {
 
 Json orNull(const std::optional<units::Rate>& rate) { return rate ? Json(decimal(*rate)) : Json(nullptr); }
 
-Json treeJson(const costing::CostTree& tree, const units::Currency& currency) {
-    Json children = Json::array();
-    for (const auto& child : tree.children) children.push_back(treeJson(child, currency));
-    return {{"label", tree.label},
-            {"amount", units::formatExact(tree.amount, currency)},
-            {"rule", tree.rule},
-            {"children", std::move(children)}};
-}
-
 } // namespace sp::verbs

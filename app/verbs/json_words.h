@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/costing/cost_words.h"
-#include "core/units/currency.h"
 #include "core/units/length.h"
 #include "core/units/money.h"
 #include "core/units/rate.h"
@@ -26,8 +24,5 @@ std::string decimal(std::int64_t count, int decimals);
 std::string decimal(units::Length length, units::LengthUnit unit);
 
 Json orNull(const std::optional<units::Rate>& rate);
-
-/// {"label","amount","rule","children":[…]}
-Json treeJson(const costing::CostTree& tree, const units::Currency& currency);
 
 } // namespace sp::verbs

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
+#include "app/words/cost_words.h"
 #include "app/words/sheet_words.h"
 #include "core/costing/per_piece.h"
 #include "core/pricing/ladder.h"
@@ -89,7 +90,7 @@ struct Priced {
     catalogue::Order order;
     catalogue::PriceBook book;
     pricing::PricedOrder priced;
-    costing::CostTree cost;       ///< of the order's only line
+    words::CostTree cost;       ///< of the order's only line
     std::vector<Money> costShown; ///< what is read of each of its nodes, in reading order
     std::vector<pricing::LadderPrice> ladder;
     quoting::SheetContent sheet; ///< what the customer reads
@@ -109,7 +110,7 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     out.priced = std::move(*priced);
     const auto sheet = pricing::costSheetOf(out.order, 0, out.book, fits);
     if (!sheet) return fail(sheet.error());
-    out.cost = costing::explain(out.order.lines.front(), out.book, *sheet);
+    out.cost = words::explain(out.order.lines.front(), out.book, *sheet);
     out.costShown = costing::shownForOneOf(*sheet, units::Count::of(1), out.book.shop.currency);
     const bool exempt = out.priced.taxStanding == pricing::TaxStanding::Exempt;
     auto ladder = pricing::ladderFor(out.order, 0, out.book, exempt, fits);
@@ -131,6 +132,16 @@ std::vector<Row> rowsOf(const Priced& priced) {
     for (const auto& extra : line.extras) rows.push_back({extra.label, extra.amount.value});
     for (const auto& row : priced.sheet.adjustments) rows.push_back({row.label, row.amount.value});
     return rows;
+}
+
+/// {"label","amount","rule","children":[…]}
+Json treeJson(const words::CostTree& tree, const units::Currency& currency) {
+    Json children = Json::array();
+    for (const auto& child : tree.children) children.push_back(treeJson(child, currency));
+    return {{"label", tree.label},
+            {"amount", units::formatExact(tree.amount, currency)},
+            {"rule", tree.rule},
+            {"children", std::move(children)}};
 }
 
 Json priceJson(const Priced& priced) {
@@ -164,7 +175,7 @@ Json priceJson(const Priced& priced) {
 }
 
 /// The node `at` and what is below it; `at` ends behind them.
-void addTree(std::string& text, const costing::CostTree& tree, const std::vector<Money>& shown, std::size_t& at,
+void addTree(std::string& text, const words::CostTree& tree, const std::vector<Money>& shown, std::size_t& at,
              const units::Currency& currency, int depth) {
     text += fmt::format("{:<{}}{:<{}}{:>12}   {}\n", "", depth * 2, tree.label, 30 - depth * 2,
                         units::formatMoney(shown.at(at++), currency), tree.rule);

@@ -61,8 +61,9 @@ base::Done checkRules(const catalogue::PriceRules& rules) {
 }
 
 void chargeSizes(PricedLine& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+    if (line.customersGarment || line.sizes.empty()) return;
     const auto* onto = book.find(line.onto);
-    if (!onto || line.customersGarment) return;
+    if (!onto) return;
     for (const auto& size : line.sizes)
         for (const auto& row : onto->material.sizes) {
             if (row.name != size.size || row.surcharge.isZero() || size.count.isZero()) continue;
@@ -160,8 +161,9 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
 /// surcharge, and spread over all pieces it would be charged twice. Nothing where there are none.
 std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLine& line,
                                                         const catalogue::PriceBook& book) {
+    if (line.customersGarment || line.sizes.empty()) return std::nullopt;
     const auto* onto = book.find(line.onto);
-    if (!onto || line.customersGarment || line.sizes.empty()) return std::nullopt;
+    if (!onto) return std::nullopt;
     const auto isCharged = [&](const catalogue::SizeCount& size) {
         return std::ranges::any_of(onto->material.sizes, [&](const auto& row) {
             return row.name == size.size && !row.surcharge.isZero() && !row.extraCost.isZero();

@@ -93,9 +93,7 @@ Fraction Fraction::wideProduct(const Fraction& a, const Fraction& b) {
                     productOrThrow(left.m_denominator, right.m_denominator));
 }
 
-Fraction operator/(const Fraction& a, const Fraction& b) { return a * Fraction::ratio(b.m_denominator, b.m_numerator); }
-
-Fraction operator+(const Fraction& a, const Fraction& b) {
+Fraction Fraction::wideSum(const Fraction& a, const Fraction& b) {
     if (a.m_denominator == b.m_denominator)
         if (const auto sum = total(a.m_numerator, b.m_numerator)) return Fraction(*sum, a.m_denominator);
     const auto over = [](const Fraction& left, const Fraction& right, Int128 common) -> std::optional<Fraction> {
@@ -114,10 +112,6 @@ Fraction operator+(const Fraction& a, const Fraction& b) {
     const auto sum = over(left, right, gcd(left.m_denominator, right.m_denominator));
     if (!sum) throw base::Overflow();
     return *sum;
-}
-
-Fraction operator-(const Fraction& a, const Fraction& b) {
-    return a + Fraction::ratio(-b.m_numerator, b.m_denominator);
 }
 
 bool operator==(const Fraction& a, const Fraction& b) { return (a - b).m_numerator == 0; }

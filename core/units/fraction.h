@@ -30,9 +30,19 @@ class Fraction {
         return wideProduct(a, b);
     }
     /// `b` must not be zero.
-    friend Fraction operator/(const Fraction& a, const Fraction& b);
-    friend Fraction operator+(const Fraction& a, const Fraction& b);
-    friend Fraction operator-(const Fraction& a, const Fraction& b);
+    friend Fraction operator/(const Fraction& a, const Fraction& b) {
+        return a * ratio(b.m_denominator, b.m_numerator);
+    }
+    friend Fraction operator+(const Fraction& a, const Fraction& b) {
+        // Often: whole numbers of 64 bits, whose sum cannot overflow.
+        if (a.m_denominator == 1 && b.m_denominator == 1 && fits64(a.m_numerator) && fits64(b.m_numerator))
+            return {a.m_numerator + b.m_numerator, 1};
+        if (b.m_numerator == 0) return a;
+        return wideSum(a, b);
+    }
+    friend Fraction operator-(const Fraction& a, const Fraction& b) {
+        return a + Fraction(-b.m_numerator, b.m_denominator);
+    }
     /// Compares the values, not the terms.
     friend bool operator==(const Fraction& a, const Fraction& b);
     friend bool operator<(const Fraction& a, const Fraction& b);
@@ -65,6 +75,7 @@ class Fraction {
     }
     static Fraction turned(Int128 numerator, Int128 denominator);
     static Fraction wideProduct(const Fraction& a, const Fraction& b);
+    static Fraction wideSum(const Fraction& a, const Fraction& b);
     std::int64_t wideRoundedHalfEven() const;
     void reduce();
 

@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: MIT
+#include "app/words/cost_words.h"
+
 #include "core/costing/cost_line.h"
-#include "core/costing/cost_words.h"
 #include "tests/support/cost_cases.h"
 #include "tests/support/test_data.h"
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
 #include <fstream>
+#include <functional>
 #include <sstream>
 
-namespace sp::costing {
+namespace sp::words {
 
 namespace {
 
@@ -21,7 +24,7 @@ void write(std::ostream& out, const CostTree& tree, int depth) {
 
 std::string textOf(const sample::CostCase& made, const units::NumberStyle& style) {
     layout::FitMemo fits;
-    const auto sheet = costLine(made.line, made.book, fits, made.cardFixed);
+    const auto sheet = costing::costLine(made.line, made.book, fits, made.cardFixed);
     if (!sheet) return sheet.error().detail;
     std::ostringstream out;
     out << "== " << made.name << '\n';
@@ -34,7 +37,7 @@ std::string textOf(const sample::CostCase& made, const units::NumberStyle& style
 } // namespace
 
 /// STONEPENNY_WRITE_GOLDEN=1 rewrites the file.
-TEST(CostGolden, everyShapeOfEveryPartReadsAsItDid) {
+TEST(CostWords, everyShapeOfEveryPartReadsAsItDid) {
     std::string text;
     for (const auto& made : sample::costCases()) text += textOf(made, {});
     text += textOf(sample::costCases().front(), {U',', U'.'});
@@ -48,4 +51,23 @@ TEST(CostGolden, everyShapeOfEveryPartReadsAsItDid) {
     EXPECT_EQ(text, kept.str());
 }
 
-} // namespace sp::costing
+/// For one piece and for many, in every shape: no label and no rule is empty.
+TEST(CostWords, everyNodeStatesItsRule) {
+    for (auto made : sample::costCases())
+        for (const std::int64_t pieces : {1, 40}) {
+            made.line.quantity = units::Count::of(pieces);
+            made.line.sizes.clear();
+            layout::FitMemo fits;
+            const auto sheet = costing::costLine(made.line, made.book, fits, made.cardFixed);
+            ASSERT_TRUE(sheet.has_value()) << made.name;
+            const std::function<void(const CostTree&)> check = [&](const CostTree& node) {
+                EXPECT_FALSE(node.label.empty()) << made.name;
+                EXPECT_FALSE(node.rule.empty()) << made.name << ": " << node.label;
+                EXPECT_EQ(sheet->nodes[node.node].part, node.part);
+                for (const auto& child : node.children) check(child);
+            };
+            check(explain(made.line, made.book, *sheet));
+        }
+}
+
+} // namespace sp::words

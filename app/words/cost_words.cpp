@@ -1,0 +1,338 @@
+// SPDX-License-Identifier: MIT
+#include "app/words/cost_words.h"
+
+#include "core/base/ensure.h"
+#include "core/needs/material_need.h"
+
+#include <QCoreApplication>
+
+namespace sp::words {
+
+namespace {
+
+using catalogue::PricedMaterial;
+using catalogue::Step;
+using costing::CostNode;
+using costing::Formula;
+using costing::Operand;
+using costing::Part;
+using units::Count;
+using units::Duration;
+using units::Money;
+
+QString shown(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+class CostWords {
+    Q_DECLARE_TR_FUNCTIONS(CostWords)
+
+  public:
+    CostWords(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const costing::CostSheet& sheet,
+              const units::NumberStyle& style)
+        : m_line(line)
+        , m_book(book)
+        , m_sheet(sheet)
+        , m_style(style) {}
+
+    QString label(const CostNode& node) const;
+    QString rule(const CostNode& node) const;
+
+  private:
+    QString plain(Money amount) const { return shown(units::formatMoney(amount, m_book.shop.currency, m_style)); }
+    /// With as many decimals as it has.
+    QString exact(Money amount) const {
+        const auto minor = m_book.shop.currency.microsPerMinor();
+        return amount.micros() % minor == 0 ? plain(amount) : shown(units::formatExact(amount, m_book.shop.currency));
+    }
+    QString plain(Count n) const { return shown(units::formatCount(n, m_style)); }
+    QString plain(units::Rate rate) const { return tr("%1 %").arg(shown(units::formatRate(rate, m_style))); }
+    QString plain(Duration span) const { return shown(units::formatDuration(span, m_style)); }
+    QString plain(units::Length length) const {
+        const auto unit = m_book.shop.lengthUnit;
+        return QStringLiteral("%1 %2").arg(shown(units::formatLength(length, unit, m_style)),
+                                           shown(std::string(units::nameOf(unit))));
+    }
+    QString plain(const units::UnitPrice& price) const {
+        const auto amount = exact(price.price);
+        return price.per == Count::of(1) ? amount : QStringLiteral("%1 / %2").arg(amount, plain(price.per));
+    }
+    QString plain(const costing::PerHour& rate) const { return tr("%1 an hour").arg(plain(rate.price)); }
+
+    /// The operand's value, of which the formula must have one.
+    template<class Value>
+    static const Value& of(const CostNode& node, Operand name) {
+        const auto* value = node.formula.find(name);
+        base::ensure(value != nullptr, "a rule in words names only operands of its formula");
+        return std::get<Value>(*value);
+    }
+    template<class Value>
+    QString in(const CostNode& node, Operand name) const {
+        return plain(of<Value>(node, name));
+    }
+
+    // "1 piece", "24 pieces": both forms, for languages that have other rules translate each as a sentence of its own.
+    QString pieces(Count n) const {
+        return n == Count::of(1) ? tr("%1 piece").arg(plain(n)) : tr("%1 pieces").arg(plain(n));
+    }
+    QString pieces(const CostNode& node) const { return pieces(of<Count>(node, Operand::Pieces)); }
+    QString sheets(Count n) const {
+        return n == Count::of(1) ? tr("%1 sheet").arg(plain(n)) : tr("%1 sheets").arg(plain(n));
+    }
+    QString lifts(Count n) const {
+        return n == Count::of(1) ? tr("%1 lift").arg(plain(n)) : tr("%1 lifts").arg(plain(n));
+    }
+    QString templates(Count n) const {
+        return n == Count::of(1) ? tr("%1 template").arg(plain(n)) : tr("%1 templates").arg(plain(n));
+    }
+    QString cycles(Count n) const {
+        return n == Count::of(1) ? tr("%1 cycle").arg(plain(n)) : tr("%1 cycles").arg(plain(n));
+    }
+    QString tests(Count n) const {
+        return n == Count::of(1) ? tr("%1 test").arg(plain(n)) : tr("%1 tests").arg(plain(n));
+    }
+
+    const PricedMaterial& priced(const base::Id& id) const { return *m_book.find(id); }
+    /// The price with where it is from: "9.99 / 1,440 (sample supplier)".
+    QString price(const CostNode& node, const PricedMaterial& material) const {
+        const auto amount = in<units::UnitPrice>(node, Operand::Price);
+        return material.priceFrom.empty() ? amount : QStringLiteral("%1 (%2)").arg(amount, shown(material.priceFrom));
+    }
+    bool isOnBlank() const { return priced(m_line.onto).material.kind == catalogue::MaterialKind::Blank; }
+
+    QString stepName(Step step) const;
+    QString stoneRule(const CostNode& node) const;
+    QString sheetRule(const CostNode& node, const PricedMaterial& material, const QString& what) const;
+    QString tapeRule(const CostNode& node) const;
+    QString templateRule(const CostNode& node) const;
+    QString stepRule(const CostNode& node) const;
+    QString cycleRule(const CostNode& node) const;
+    QString oneCycle(const CostNode& node, Operand dwell) const {
+        return tr("(%1 dwell + %2 handling)").arg(in<Duration>(node, dwell), in<Duration>(node, Operand::Handling));
+    }
+    QString running(const CostNode& node) const { return in<costing::PerHour>(node, Operand::PressRunning); }
+    QString pressWearRule(const CostNode& node) const;
+    QString overheadRule(const CostNode& node) const {
+        return tr("%1 × %2 a month ÷ %3 of bench time")
+            .arg(in<Duration>(node, Operand::BenchTime), in<Money>(node, Operand::OverheadPerMonth),
+                 in<Duration>(node, Operand::ProductivePerMonth));
+    }
+    QString spoilageRule(const CostNode& node) const;
+
+    const catalogue::OrderLine& m_line;
+    const catalogue::PriceBook& m_book;
+    const costing::CostSheet& m_sheet;
+    const units::NumberStyle& m_style;
+};
+
+QString CostWords::stepName(Step step) const {
+    switch (step) {
+    case Step::Art: return tr("Art");
+    case Step::Cut: return tr("Cut");
+    case Step::Weed: return tr("Weed");
+    case Step::SetUp: return tr("Set up");
+    case Step::Brush: return tr("Brush");
+    case Step::Lift: return tr("Lift");
+    case Step::Press: return tr("Press", "the step at the bench");
+    case Step::Trim: return tr("Trim");
+    case Step::Pack: return tr("Pack");
+    }
+    return {};
+}
+
+QString CostWords::label(const CostNode& node) const {
+    switch (node.part) {
+    case Part::Job: return m_line.title.empty() ? tr("This job") : shown(m_line.title);
+    case Part::Stones: return tr("Stones");
+    case Part::Stone: return shown(priced(m_line.stones[node.index].material).material.name);
+    case Part::Tape: return tr("Tape");
+    case Part::Template: return tr("Templates");
+    case Part::Base: return isOnBlank() ? tr("Blanks") : tr("Backing");
+    case Part::BasePrice: return shown(priced(m_line.onto).material.name);
+    case Part::SizeExtra: return tr("Extra for size %1").arg(shown(m_line.sizes[node.index].size));
+    case Part::Packing: return tr("Packing");
+    case Part::PackingItem: return shown(priced(m_book.shop.packing[node.index]).material.name);
+    case Part::Labour: return tr("Bench labour");
+    case Part::LabourStep: return stepName(static_cast<Step>(node.index));
+    case Part::Press: return tr("Press", "the machine");
+    case Part::PressCycles: return tr("Press cycles");
+    case Part::SecondPress: return tr("Second presses");
+    case Part::WarmUp: return tr("Warm-up");
+    case Part::TestPress: return tr("Test presses");
+    case Part::Wear: return tr("Machine wear");
+    case Part::PressWear: return tr("Press wear");
+    case Part::CutterWear: return tr("Cutter wear");
+    case Part::Overhead: return tr("Overhead");
+    case Part::OverheadOnce: return tr("On the set-up");
+    case Part::OverheadPieces: return tr("On the pieces");
+    case Part::Spoilage: return tr("Spoilage");
+    case Part::SpoiledMaterials: return m_line.customersGarment ? tr("Stones lost") : tr("Materials lost");
+    case Part::SpoiledWork: return m_line.customersGarment ? tr("Labour lost") : tr("Work lost");
+    case Part::GarmentAllowance: return tr("Replacing garments");
+    case Part::CardFee: return tr("Card fee");
+    }
+    return {};
+}
+
+QString CostWords::stoneRule(const CostNode& node) const {
+    const auto& material = priced(m_line.stones[node.index].material);
+    const auto taken = tr("%1 a piece × %2").arg(in<Count>(node, Operand::StonesAPiece), pieces(node));
+    const auto loss = of<units::Rate>(node, Operand::Loss);
+    return loss.isZero() ? tr("%1 × %2").arg(taken, price(node, material))
+                         : tr("%1 ÷ (1 − %2 loss) × %3").arg(taken, plain(loss), price(node, material));
+}
+
+QString CostWords::sheetRule(const CostNode& node, const PricedMaterial& material, const QString& what) const {
+    const auto paid = price(node, material);
+    if (node.formula.find(Operand::RollLength))
+        return tr("%1: %2 off a roll of %3 × %4")
+            .arg(what, in<units::Length>(node, Operand::RollLength), in<units::Length>(node, Operand::WholeRoll), paid);
+    if (const auto* whole = node.formula.find(Operand::Sheets))
+        return tr("%1, %2 to a sheet: %3 × %4")
+            .arg(what, in<Count>(node, Operand::PerSheet), sheets(std::get<Count>(*whole)), paid);
+    return tr("%1 ÷ %2 to a sheet × %3").arg(what, in<Count>(node, Operand::PerSheet), paid);
+}
+
+QString CostWords::tapeRule(const CostNode& node) const {
+    const auto& tape = priced(m_book.shop.usualTape);
+    const auto lifted = Count::of(needs::needOfTape(tape.material).lifts);
+    const auto shared = tr("%1 ÷ %2 of a piece of tape").arg(pieces(m_line.quantity), lifts(lifted));
+    const bool byPosition = !node.formula.find(Operand::RollLength) && !node.formula.find(Operand::Sheets);
+    return sheetRule(node, tape,
+                     byPosition ? shared : tr("%1 = %2 of tape").arg(shared, plain(Count::of(m_sheet.tape.cut))));
+}
+
+QString CostWords::templateRule(const CostNode& node) const {
+    if (m_line.templatesOnWall) return tr("the templates hang on the wall: nothing to cut");
+    const auto cut = tr("%1, one for each colour").arg(templates(Count::of(m_sheet.templates.cut)));
+    const auto whole = sheetRule(node, priced(m_book.shop.usualTemplate), cut);
+    if (!node.formula.find(Operand::PlannedPieces)) return whole;
+    return tr("%1, × %2 of %3 planned pieces")
+        .arg(whole, in<Count>(node, Operand::PlannedPiecesHere), in<Count>(node, Operand::PlannedPieces));
+}
+
+QString CostWords::stepRule(const CostNode& node) const {
+    const auto step = static_cast<Step>(node.index);
+    const auto& standard = m_book.bench.of(step);
+    const bool once = catalogue::isOncePerJob(step);
+    QStringList times;
+    const auto add = [&](Duration span, const QString& text) {
+        if (!span.isZero()) times << text;
+    };
+    const auto perJob = step == Step::Art && m_line.artTime ? *m_line.artTime : standard.perJob;
+    add(perJob, tr("%1 a job").arg(plain(perJob)));
+    if (!once) add(standard.perPiece, tr("%1 a piece").arg(plain(standard.perPiece)));
+    add(standard.perColour,
+        tr("%1 a colour × %2")
+            .arg(plain(standard.perColour), plain(Count::of(static_cast<std::int64_t>(m_line.stones.size())))));
+    add(standard.per100Stones, tr("%1 for 100 stones").arg(plain(standard.per100Stones)));
+    auto how = times.join(tr(" + "));
+    if (!once) how = tr("%1, %2").arg(how, pieces(m_line.quantity));
+    if (!once && standard.learning.ppm() != units::kPpm) how = tr("%1, learning %2").arg(how, plain(standard.learning));
+    return tr("%1 = %2 × %3")
+        .arg(how, in<Duration>(node, Operand::StepTime), in<costing::PerHour>(node, Operand::LabourRate));
+}
+
+QString CostWords::cycleRule(const CostNode& node) const {
+    const auto presses = of<Count>(node, Operand::PressesAPiece);
+    const auto how = presses > Count::of(1)
+                         ? tr("%1 × %2 presses each, larger than the platen").arg(pieces(node), plain(presses))
+                         : tr("%1, %2 at once").arg(pieces(node), in<Count>(node, Operand::PiecesAtOnce));
+    return tr("%1 = %2 × %3 × %4")
+        .arg(how, cycles(of<Count>(node, Operand::Cycles)), oneCycle(node, Operand::Dwell), running(node));
+}
+
+QString CostWords::pressWearRule(const CostNode& node) const {
+    return tr("(%1 − %2 salvage) ÷ %3 presses × (%4 + %5 of %6 pressed twice + %7)")
+        .arg(in<Money>(node, Operand::PressPrice), in<Money>(node, Operand::PressSalvage),
+             in<Count>(node, Operand::PressLife), cycles(of<Count>(node, Operand::Cycles)),
+             in<units::Rate>(node, Operand::SecondPressShare), in<Count>(node, Operand::Pieces),
+             tests(of<Count>(node, Operand::TestPresses)));
+}
+
+QString CostWords::spoilageRule(const CostNode& node) const {
+    const auto lost = tr("× (1 ÷ (1 − %1) − 1)").arg(in<units::Rate>(node, Operand::Spoilage));
+    if (node.part == Part::GarmentAllowance)
+        return tr("%1 × %2 for replacing one %3").arg(pieces(node), in<Money>(node, Operand::GarmentAllowance), lost);
+    if (node.part == Part::SpoiledMaterials)
+        return m_line.customersGarment ? tr("the stones of the pieces %1").arg(lost)
+                                       : tr("stones, tape, base, packing and pressing of the pieces %1").arg(lost);
+    return m_line.customersGarment ? tr("the labour of the pieces %1").arg(lost)
+                                   : tr("labour, wear and overhead of the pieces %1").arg(lost);
+}
+
+QString CostWords::rule(const CostNode& node) const {
+    const auto& rates = m_book.shop.rates;
+    switch (node.part) {
+    case Part::Job: return tr("%1: the sum of the parts").arg(pieces(m_line.quantity));
+    case Part::Stone: return stoneRule(node);
+    case Part::Tape: return tapeRule(node);
+    case Part::Template: return templateRule(node);
+    case Part::Base:
+        if (isOnBlank()) return tr("the sum of the parts");
+        return sheetRule(node, priced(m_line.onto), pieces(m_line.quantity));
+    case Part::BasePrice: return tr("%1 × %2").arg(pieces(node), price(node, priced(m_line.onto)));
+    case Part::SizeExtra:
+        return tr("%1 of %2 × %3")
+            .arg(in<Count>(node, Operand::SizePieces), shown(m_line.sizes[node.index].size),
+                 exact(of<Money>(node, Operand::SizeExtra)));
+    case Part::PackingItem:
+        return tr("%1 × %2").arg(pieces(node), price(node, priced(m_book.shop.packing[node.index])));
+    case Part::LabourStep: return stepRule(node);
+    case Part::Labour:
+        return tr("%1 at the bench × %2")
+            .arg(plain(m_sheet.bench.total()), plain(costing::PerHour{rates.labourPerHour}));
+    case Part::PressCycles: return cycleRule(node);
+    case Part::SecondPress:
+        return tr("%1 of %2 × %3 × %4")
+            .arg(in<units::Rate>(node, Operand::SecondPressShare), pieces(node), oneCycle(node, Operand::SecondDwell),
+                 running(node));
+    case Part::WarmUp: return tr("%1 × %2").arg(in<Duration>(node, Operand::WarmUp), running(node));
+    case Part::TestPress:
+        return tr("%1 × %2 × %3")
+            .arg(in<Count>(node, Operand::TestPresses), oneCycle(node, Operand::Dwell), running(node));
+    case Part::PressWear: return pressWearRule(node);
+    case Part::CutterWear:
+        return tr("(%1 − %2 salvage) ÷ %3 holes × %4 holes")
+            .arg(in<Money>(node, Operand::CutterPrice), in<Money>(node, Operand::CutterSalvage),
+                 in<Count>(node, Operand::CutterLife), in<Count>(node, Operand::Holes));
+    case Part::OverheadOnce:
+    case Part::OverheadPieces: return overheadRule(node);
+    case Part::SpoiledMaterials:
+    case Part::SpoiledWork:
+    case Part::GarmentAllowance: return spoilageRule(node);
+    case Part::CardFee:
+        return tr("(all the above + share of %1 fixed) ÷ (1 − %2), less all the above")
+            .arg(exact(m_book.shop.rules.cardFee.fixed), in<units::Rate>(node, Operand::FeeRate));
+    case Part::Spoilage: return tr("%1 of the pieces made cannot be sold").arg(plain(rates.spoilage));
+    case Part::Stones:
+    case Part::Packing:
+    case Part::Press:
+    case Part::Wear:
+    case Part::Overhead: return tr("the sum of the parts");
+    }
+    return {};
+}
+
+} // namespace
+
+CostTree explain(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const costing::CostSheet& sheet,
+                 const units::NumberStyle& style) {
+    const CostWords words(line, book, sheet, style);
+    CostTree root;
+    std::vector<CostTree*> path; // the open node at each depth
+    for (std::size_t i = 0; i < sheet.nodes.size(); ++i) {
+        const auto& node = sheet.nodes[i];
+        CostTree tree{node.part, words.label(node).toStdString(), node.amount, words.rule(node).toStdString(), i, {}};
+        if (node.depth == 0) {
+            root = std::move(tree);
+            path.assign(1, &root);
+            continue;
+        }
+        path.resize(node.depth);
+        auto& siblings = path.back()->children;
+        siblings.push_back(std::move(tree));
+        path.push_back(&siblings.back());
+    }
+    return root;
+}
+
+} // namespace sp::words

@@ -1,0 +1,309 @@
+// SPDX-License-Identifier: MIT
+#include "core/costing/parts.h"
+
+#include <algorithm>
+#include <array>
+
+namespace sp::costing {
+
+namespace {
+
+using catalogue::PricedMaterial;
+using catalogue::SheetForm;
+using catalogue::Step;
+using tag::kFallsAway;
+using tag::kLabour;
+using tag::kLostMaterial;
+using tag::kLostOnAny;
+using tag::kLostWork;
+using tag::kOnce;
+using tag::kPaidOut;
+using units::Count;
+using units::Fraction;
+
+using In = const PartInputs&;
+
+/// `rule` is called with Exact or Traced, the inputs and the index.
+template<class RuleOf>
+constexpr PartRow leaf(Part part, Part within, unsigned tags, RuleOf, bool (*arises)(In, std::size_t) = nullptr,
+                       std::size_t (*most)(In) = nullptr, std::size_t first = 0) {
+    return {part,
+            within,
+            static_cast<std::uint8_t>(tags),
+            first,
+            most,
+            arises,
+            [](In in, std::size_t i) -> Fraction { return RuleOf{}(Exact{}, in, i); },
+            [](In in, std::size_t i) -> Formula { return RuleOf{}(Traced{}, in, i); },
+            nullptr};
+}
+
+constexpr PartRow sum(Part part, bool (*arises)(In, std::size_t) = nullptr) {
+    return {part, Part::Job, 0, 0, nullptr, arises, nullptr, nullptr, nullptr};
+}
+
+/// Lost is not all of it: the rule of what is.
+template<class RuleOf>
+constexpr PartRow losing(PartRow row, RuleOf) {
+    row.lost = [](In in, std::size_t i) -> Fraction { return RuleOf{}(Exact{}, in, i); };
+    return row;
+}
+
+/// What a sheet material costs: by whole sheets, by position, or by the length cut off a roll.
+template<class Term, class Cuts, class Paid>
+auto sheetCost(const Term& term, const needs::SheetRequirement& takes, const PricedMaterial& material, Cuts cuts,
+               Paid paid) {
+    const auto& use = takes.use;
+    const auto& sheet = material.material.sheet;
+    const auto price = term(Operand::Price, *material.price);
+    if (sheet.form == SheetForm::Roll)
+        return price * term(Operand::RollLength, use.rollLength) / term(Operand::WholeRoll, sheet.height);
+    if (sheet.basis == catalogue::ShareBasis::ByPosition)
+        return paid(term) / term(Operand::PerSheet, Count::of(use.perSheet)) * price;
+    return term(Operand::Sheets, Count::of(use.sheets),
+                [&](const auto& how) { return ceiling(cuts(how) / how(Operand::PerSheet, Count::of(use.perSheet))); }) *
+           price;
+}
+
+constexpr auto stone = [](const auto& term, In in, std::size_t i) {
+    const auto& [material, need] = in.takes.materials.stones[i];
+    return term(Operand::StonesAPiece, need.perPiece) * term(Operand::Pieces, in.pieces()) /
+           term.without(Operand::Loss, need.loss) * term(Operand::Price, *material->price);
+};
+
+constexpr auto tape = [](const auto& term, In in, std::size_t) {
+    const auto& material = *in.takes.materials.tape;
+    const auto shares = [&](const auto& how) {
+        return how(Operand::Pieces, in.pieces()) /
+               how(Operand::Lifts, Count::of(needs::needOfTape(material.material).lifts));
+    };
+    const auto cuts = [&](const auto& how) {
+        return how(Operand::Cuts, Count::of(in.takes.tape.use.cut),
+                   [&](const auto& further) { return ceiling(shares(further)); });
+    };
+    return sheetCost(term, in.takes.tape, material, cuts, shares);
+};
+
+constexpr auto templates = [](const auto& term, In in, std::size_t) {
+    if (in.line.templatesOnWall) return term.nothing();
+    const auto cuts = [&](const auto& how) { return how(Operand::Cuts, Count::of(in.takes.templates.use.cut)); };
+    const auto whole = sheetCost(term, in.takes.templates, *in.takes.materials.templates, cuts, cuts);
+    if (!in.line.plannedPieces) return whole;
+    const auto here = std::min(in.pieces(), *in.line.plannedPieces);
+    return whole * term(Operand::PlannedPiecesHere, here) / term(Operand::PlannedPieces, *in.line.plannedPieces);
+};
+
+constexpr auto backing = [](const auto& term, In in, std::size_t) {
+    const auto cuts = [&](const auto& how) { return how(Operand::Pieces, in.pieces()); };
+    return sheetCost(term, in.takes.backing, *in.takes.materials.base, cuts, cuts);
+};
+
+constexpr auto blank = [](const auto& term, In in, std::size_t) {
+    return term(Operand::Pieces, in.pieces()) * term(Operand::Price, *in.takes.materials.base->price);
+};
+
+const catalogue::BlankSize* sizeOf(In in, std::size_t i) {
+    for (const auto& size : in.takes.materials.base->material.sizes)
+        if (size.name == in.line.sizes[i].size && !size.extraCost.isZero()) return &size;
+    return nullptr;
+}
+
+constexpr auto sizeExtra = [](const auto& term, In in, std::size_t i) {
+    return term(Operand::SizePieces, in.line.sizes[i].count) * term(Operand::SizeExtra, sizeOf(in, i)->extraCost);
+};
+
+constexpr auto packing = [](const auto& term, In in, std::size_t i) {
+    return term(Operand::Pieces, in.pieces()) * term(Operand::Price, *in.takes.materials.packing[i]->price);
+};
+
+/// How long a step takes, as catalogue::StepStandard says; what has been learned has no formula of the kind.
+template<class How>
+auto stepTime(const How& how, In in, Step step) {
+    const auto& standard = in.book.bench.of(step);
+    const auto fixed = step == Step::Art && in.line.artTime ? *in.line.artTime : standard.perJob;
+    std::int64_t stones = 0;
+    for (const auto& row : in.line.stones) stones += row.count.value();
+    const auto perJob = how(Operand::PerJob, fixed);
+    const auto byColourAndStone =
+        how(Operand::PerColour, standard.perColour) *
+            how(Operand::Colours, Count::of(static_cast<std::int64_t>(in.line.stones.size()))) +
+        how(Operand::Per100Stones, standard.per100Stones) * how(Operand::Stones, Count::of(stones)) / how.number(100);
+    if (catalogue::isOncePerJob(step)) return toMillisecond(perJob + byColourAndStone);
+    return perJob + toMillisecond((how(Operand::PerPiece, standard.perPiece) + byColourAndStone) *
+                                  how(Operand::Pieces, in.pieces()));
+}
+
+constexpr auto labour = [](const auto& term, In in, std::size_t i) {
+    const auto step = static_cast<Step>(i);
+    const auto time = in.takes.bench.of(step);
+    const auto rate = term(Operand::LabourRate, PerHour{in.book.shop.rates.labourPerHour});
+    if (in.book.bench.of(step).learning.ppm() != units::kPpm) return rate * term(Operand::StepTime, time);
+    return rate * term(Operand::StepTime, time, [&](const auto& how) { return stepTime(how, in, step); });
+};
+
+template<class Term>
+auto cycles(const Term& term, In in) {
+    const auto& press = in.takes.press;
+    return term(Operand::Cycles, Count::of(press.cycles), [&](const auto& how) {
+        return ceiling(how(Operand::Pieces, in.pieces()) /
+                       how(Operand::PiecesAtOnce, Count::of(press.piecesPerPress))) *
+               how(Operand::PressesAPiece, Count::of(press.pressesPerPiece));
+    });
+}
+
+template<class Term>
+auto oneCycle(const Term& term, In in) {
+    return term(Operand::Dwell, in.book.bench.press.dwell) + term(Operand::Handling, in.book.bench.press.handling);
+}
+
+template<class Term>
+auto secondPresses(const Term& term, In in) {
+    return term(Operand::SecondPressShare, in.book.bench.press.secondPressShare) * term(Operand::Pieces, in.pieces());
+}
+
+template<class Term>
+auto tests(const Term& term, In in) {
+    return term(Operand::TestPresses, Count::of(in.book.bench.press.testPresses));
+}
+
+template<class Term>
+auto running(const Term& term, In in) {
+    return term(Operand::PressRunning, PerHour{in.book.bench.press.runningPerHour});
+}
+
+constexpr auto pressCycles = [](const auto& term, In in, std::size_t) {
+    return cycles(term, in) * oneCycle(term, in) * running(term, in);
+};
+
+constexpr auto secondPress = [](const auto& term, In in, std::size_t) {
+    const auto& press = in.book.bench.press;
+    return secondPresses(term, in) *
+           (term(Operand::SecondDwell, press.secondDwell) + term(Operand::Handling, press.handling)) *
+           running(term, in);
+};
+
+constexpr auto warmUp = [](const auto& term, In in, std::size_t) {
+    return term(Operand::WarmUp, in.book.bench.press.warmUp) * running(term, in);
+};
+
+constexpr auto testPress = [](const auto& term, In in, std::size_t) {
+    return tests(term, in) * oneCycle(term, in) * running(term, in);
+};
+
+template<class Term>
+auto wearOfAPress(const Term& term, In in) {
+    const auto& press = in.book.bench.press;
+    return (term(Operand::PressPrice, press.price) - term(Operand::PressSalvage, press.salvage)) /
+           term(Operand::PressLife, Count::of(press.lifePresses));
+}
+
+constexpr auto pressWear = [](const auto& term, In in, std::size_t) {
+    return wearOfAPress(term, in) * (cycles(term, in) + secondPresses(term, in) + tests(term, in));
+};
+
+/// Test presses are made once, whatever is spoiled.
+constexpr auto pressWearOfPieces = [](const auto& term, In in, std::size_t) {
+    return wearOfAPress(term, in) * (cycles(term, in) + secondPresses(term, in));
+};
+
+constexpr auto cutterWear = [](const auto& term, In in, std::size_t) {
+    const auto& cutter = in.book.bench.cutter;
+    return (term(Operand::CutterPrice, cutter.price) - term(Operand::CutterSalvage, cutter.salvage)) /
+           term(Operand::CutterLife, Count::of(cutter.lifeHoles)) * term(Operand::Holes, Count::of(in.takes.holes));
+};
+
+template<class Term>
+auto overhead(const Term& term, In in, units::Duration time) {
+    const auto& rates = in.book.shop.rates;
+    return term(Operand::OverheadPerMonth, rates.overheadPerMonth) * term(Operand::BenchTime, time) /
+           term(Operand::ProductivePerMonth, rates.productivePerMonth);
+}
+
+constexpr auto overheadOnce = [](const auto& term, In in, std::size_t) {
+    return overhead(term, in, in.takes.bench.oncePerJob());
+};
+
+constexpr auto overheadPieces = [](const auto& term, In in, std::size_t) {
+    return overhead(term, in, in.takes.bench.forPieces());
+};
+
+constexpr auto spoiledMaterials = [](const auto& term, In in, std::size_t) {
+    return term(Operand::LostMaterials, in.lostMaterials) *
+           term.lostBeside(Operand::Spoilage, in.book.shop.rates.spoilage);
+};
+
+constexpr auto spoiledWork = [](const auto& term, In in, std::size_t) {
+    return term(Operand::LostWork, in.lostWork) * term.lostBeside(Operand::Spoilage, in.book.shop.rates.spoilage);
+};
+
+constexpr auto garments = [](const auto& term, In in, std::size_t) {
+    const auto& rates = in.book.shop.rates;
+    return term(Operand::GarmentAllowance, rates.garmentAllowance) * term(Operand::Pieces, in.pieces()) *
+           term.lostBeside(Operand::Spoilage, rates.spoilage);
+};
+
+/// (all above + fixed) ÷ (1 − rate) keeps all above after the fee; the fee is what that adds.
+constexpr auto cardFee = [](const auto& term, In in, std::size_t) {
+    return (term(Operand::AllAbove, in.above) + term(Operand::FixedFee, in.cardFixed)) /
+               term.without(Operand::FeeRate, in.book.shop.rules.cardFee.rate) -
+           term(Operand::AllAbove, in.above);
+};
+
+bool isOnBlank(In in, std::size_t) { return in.takes.materials.base && !in.takes.materials.isOnBacking(); }
+bool hasTime(In in, std::size_t step) { return !in.takes.bench.of(static_cast<Step>(step)).isZero(); }
+/// The steps done once come first.
+constexpr auto kStepsOnce = static_cast<std::size_t>(std::ranges::count_if(catalogue::kSteps, catalogue::isOncePerJob));
+
+constexpr std::array kTable{
+    sum(Part::Stones),
+    leaf(Part::Stone, Part::Stones, kPaidOut | kLostMaterial | kLostOnAny, stone, nullptr,
+         [](In in) { return in.takes.materials.stones.size(); }),
+    leaf(Part::Tape, Part::Job, kPaidOut | kLostMaterial, tape,
+         [](In in, std::size_t) { return in.takes.materials.tape != nullptr; }),
+    leaf(Part::Template, Part::Job, kOnce | kPaidOut | kFallsAway, templates,
+         [](In in, std::size_t) { return in.takes.materials.templates != nullptr; }),
+    leaf(Part::Base, Part::Job, kPaidOut | kLostMaterial, backing,
+         [](In in, std::size_t) { return in.takes.materials.isOnBacking(); }),
+    sum(Part::Base, isOnBlank),
+    leaf(Part::BasePrice, Part::Base, kPaidOut | kLostMaterial, blank),
+    leaf(
+        Part::SizeExtra, Part::Base, kPaidOut | kLostMaterial, sizeExtra,
+        [](In in, std::size_t i) { return sizeOf(in, i) != nullptr; }, [](In in) { return in.line.sizes.size(); }),
+    sum(Part::Packing, [](In in, std::size_t) { return !in.takes.materials.packing.empty(); }),
+    leaf(Part::PackingItem, Part::Packing, kPaidOut | kLostMaterial, packing, nullptr,
+         [](In in) { return in.takes.materials.packing.size(); }),
+    sum(Part::Labour),
+    leaf(Part::LabourStep, Part::Labour, kOnce | kLabour | kFallsAway, labour, hasTime, [](In) { return kStepsOnce; }),
+    leaf(
+        Part::LabourStep, Part::Labour, kLabour | kLostWork | kLostOnAny, labour, hasTime,
+        [](In) { return catalogue::kSteps.size(); }, kStepsOnce),
+    sum(Part::Press),
+    leaf(Part::PressCycles, Part::Press, kPaidOut | kLostMaterial, pressCycles),
+    leaf(Part::SecondPress, Part::Press, kPaidOut | kLostMaterial, secondPress,
+         [](In in, std::size_t) { return !in.book.bench.press.secondPressShare.isZero(); }),
+    leaf(Part::WarmUp, Part::Press, kOnce | kPaidOut, warmUp,
+         [](In in, std::size_t) { return !in.book.bench.press.warmUp.isZero(); }),
+    leaf(Part::TestPress, Part::Press, kOnce | kPaidOut, testPress,
+         [](In in, std::size_t) { return in.book.bench.press.testPresses > 0; }),
+    sum(Part::Wear),
+    losing(leaf(Part::PressWear, Part::Wear, kLostWork, pressWear), pressWearOfPieces),
+    leaf(Part::CutterWear, Part::Wear, kOnce | kFallsAway, cutterWear,
+         [](In in, std::size_t) { return !in.line.templatesOnWall; }),
+    sum(Part::Overhead, [](In in, std::size_t) { return !in.book.shop.rates.overheadPerMonth.isZero(); }),
+    leaf(Part::OverheadOnce, Part::Overhead, kOnce | kFallsAway, overheadOnce,
+         [](In in, std::size_t) { return !in.takes.bench.oncePerJob().isZero(); }),
+    leaf(Part::OverheadPieces, Part::Overhead, kLostWork, overheadPieces),
+    sum(Part::Spoilage, [](In in, std::size_t) { return !in.book.shop.rates.spoilage.isZero(); }),
+    leaf(Part::SpoiledMaterials, Part::Spoilage, kPaidOut, spoiledMaterials),
+    leaf(Part::SpoiledWork, Part::Spoilage, 0, spoiledWork),
+    leaf(Part::GarmentAllowance, Part::Spoilage, kPaidOut, garments,
+         [](In in, std::size_t) { return in.line.customersGarment; }),
+    leaf(Part::CardFee, Part::Job, kPaidOut, cardFee,
+         [](In in, std::size_t) { return in.book.shop.rules.cardFee.charged; }),
+};
+
+} // namespace
+
+std::span<const PartRow> partTable() { return kTable; }
+
+} // namespace sp::costing

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/order.h"
+#include "core/catalogue/price_book.h"
+#include "core/costing/cost_sheet.h"
+#include "core/costing/formula.h"
+#include "core/needs/requirements.h"
+
+#include <cstdint>
+#include <span>
+
+namespace sp::costing {
+
+/// What else a cost is, besides its amount: set-up, floor, labour and spoilage are sums over these.
+namespace tag {
+inline constexpr std::uint8_t kOnce = 1;          ///< once for the job; else it grows with the pieces
+inline constexpr std::uint8_t kPaidOut = 2;       ///< paid for this job: the floor is their sum
+inline constexpr std::uint8_t kFallsAway = 4;     ///< with the templates on the wall: set-up is their sum
+inline constexpr std::uint8_t kLabour = 8;        ///< own work at the bench
+inline constexpr std::uint8_t kLostMaterial = 16; ///< lost with a spoiled piece: material
+inline constexpr std::uint8_t kLostWork = 32;     ///< lost with a spoiled piece: work, wear, overhead
+inline constexpr std::uint8_t kLostOnAny = 64;    ///< of those: lost on the customer's own garment too
+} // namespace tag
+
+/// What the parts of a line are made from. The sums are over the parts above, in the order of the table.
+struct PartInputs {
+    const catalogue::OrderLine& line;
+    const catalogue::PriceBook& book;
+    const needs::Requirements& takes;
+    units::Money cardFixed;
+    units::Money above = {};         ///< all of them
+    units::Money lostMaterials = {}; ///< those lost with a spoiled piece of this line
+    units::Money lostWork = {};
+
+    units::Count pieces() const { return units::Count::of(takes.pieces); }
+};
+
+/// A row of the table: a part with its rule. A part that is made of parts has no rule, it is their sum.
+struct PartRow {
+    using Rule = units::Fraction (*)(const PartInputs&, std::size_t);
+
+    Part part = Part::Job;
+    Part within = Part::Job; ///< the part that it is a part of
+    std::uint8_t tags = 0;
+    std::size_t first = 0;                                        ///< indices run from here
+    std::size_t (*most)(const PartInputs&) = nullptr;             ///< to below it; null: the first alone
+    bool (*arises)(const PartInputs&, std::size_t) = nullptr;     ///< null: always
+    Rule amount = nullptr;                                        ///< micro-units, exactly; null: the sum of its parts
+    Formula (*formula)(const PartInputs&, std::size_t) = nullptr; ///< the same as a value
+    Rule lost = nullptr; ///< what of it is lost with spoiled pieces, before their share; null: the amount
+};
+
+/// All parts of the cost sheet, in reading order: each rule is written here, once. To add a cost is to add a row.
+std::span<const PartRow> partTable();
+
+} // namespace sp::costing
