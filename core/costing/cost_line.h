@@ -9,12 +9,14 @@
 
 namespace sp::costing {
 
-/// What the line costs the shop, for all its pieces, with every part of it. `cardFixed` is the line's share of the
-/// fixed part of a card fee (an order's payment is one), used only where the shop charges card fees.
+/// What the line costs the shop, for the pieces handed over, with every part of it: the rows of the table in parts.cpp,
+/// each by the formula that stands beside its name in part.h. `cardFixed` is the line's share of the fixed part of a
+/// card fee (an order's payment is one), used only where the shop charges card fees.
 ///
 /// Every figure is exact until it is rounded once, half to even, to a micro-unit; nodes are sums of their children.
-/// Loss and spoilage divide by one minus their share: a share is of what is consumed, not of what is good.
-/// Errors: what needs::requirementsOf refuses; TooLarge when a piece does not fit its sheet or a figure outgrows the
+/// Loss and spoilage divide by one minus their share: a share is of what is consumed, not of what is good. Set-up,
+/// floor, labour and what spoilage loses are sums over the tags of the table. Errors: what needs::requirementsOf
+/// refuses; OutOfRange for rates and lives of the shop outside their ranges; TooLarge when a figure outgrows the
 /// program.
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                  layout::FitMemo& fits, units::Money cardFixed = {});

@@ -12,42 +12,6 @@
 
 namespace sp::costing {
 
-/// What a node of the cost sheet stands for; beside each its formula, which parts.cpp has as code. All are money for
-/// the whole job, rounded once, half to even, to a micro-unit; those without a formula are the sum of the parts below
-/// them. Words are made from a node and the inputs when somebody looks, so that pricing a thousand lines makes no text.
-/// Source: common practice, no source, but for the press and the cutter (units of production: OpenStax, Principles of
-/// Accounting vol. 1, m67897).
-enum class Part : std::uint8_t {
-    Job,
-    Stones,
-    Stone,    ///< pieces × stones a piece ÷ (1 − loss) × price; index: which of the line's stones
-    Tape,     ///< by position pieces ÷ lifts ÷ to a sheet × price; else whole sheets, or length off a roll, × price
-    Template, ///< one for each colour, as tape, × pieces here ÷ planned pieces; nothing on the wall
-    Base,     ///< backing, as tape with one lift; of a blank the sum of:
-    BasePrice, ///< pieces × price of the blank
-    SizeExtra, ///< pieces of the size × its extra cost; index: which of the line's sizes
-    Packing,
-    PackingItem, ///< pieces × price; index: which of the shop's packing
-    Labour,
-    LabourStep, ///< time of the step × labour rate; index: which step
-    Press,
-    PressCycles, ///< cycles × (dwell + handling) × what an hour of the press costs to run
-    SecondPress, ///< pieces × share × (second dwell + handling) × the same
-    WarmUp,      ///< time × the same
-    TestPress,   ///< test presses × (dwell + handling) × the same
-    Wear,
-    PressWear,  ///< (price − salvage) ÷ life × (cycles + second presses + test presses)
-    CutterWear, ///< (price − salvage) ÷ life × holes; nothing with templates on the wall
-    Overhead,
-    OverheadOnce,   ///< bench time spent once for the job × overhead a month ÷ productive time a month
-    OverheadPieces, ///< bench time of the pieces × the same
-    Spoilage,
-    SpoiledMaterials, ///< what is lost of the materials above × (1 ÷ (1 − spoilage) − 1)
-    SpoiledWork,      ///< what is lost of the work above × the same
-    GarmentAllowance, ///< pieces × allowance for replacing a garment × the same
-    CardFee           ///< (all above + share of the fixed fee) ÷ (1 − fee rate) − all above
-};
-
 /// A figure of the cost sheet, for the whole job. A node's children follow it, one level deeper.
 struct CostNode {
     Part part = Part::Job;

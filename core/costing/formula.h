@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/costing/part.h"
 #include "core/units/count.h"
 #include "core/units/duration.h"
 #include "core/units/fraction.h"
@@ -14,59 +15,6 @@
 #include <vector>
 
 namespace sp::costing {
-
-/// What an operand of a formula stands for. Beside each the sort of its value.
-enum class Operand : std::uint8_t {
-    Pieces,             ///< Count: of the line
-    Price,              ///< UnitPrice: of the material that the part is of
-    StonesAPiece,       ///< Count: good stones of the colour on one piece
-    Loss,               ///< Rate: share of the stones taken out that is lost
-    Lifts,              ///< Count: pieces that one piece of tape serves
-    Cuts,               ///< Count: pieces of the sheet material to be cut
-    PerSheet,           ///< Count: of them on one sheet
-    Sheets,             ///< Count: sheets cut into
-    RollLength,         ///< Length: cut off the roll
-    WholeRoll,          ///< Length: of the roll that has the price
-    PlannedPieces,      ///< Count: over which the templates are spread
-    PlannedPiecesHere,  ///< Count: of them on this line
-    SizePieces,         ///< Count: pieces of a size of the blank
-    SizeExtra,          ///< Money: what that size costs beyond the blank's price
-    PerJob,             ///< Duration: of a step, once
-    PerPiece,           ///< Duration: likewise, for each piece
-    PerColour,          ///< Duration: likewise, for each colour
-    Colours,            ///< Count: of the line
-    Per100Stones,       ///< Duration: likewise, for a hundred stones
-    Stones,             ///< Count: of all colours on one piece
-    StepTime,           ///< Duration: the bench is busy with a step
-    LabourRate,         ///< PerHour
-    PiecesAtOnce,       ///< Count: pieces under the platen
-    PressesAPiece,      ///< Count: presses to cover a piece larger than the platen
-    Cycles,             ///< Count: press cycles
-    Dwell,              ///< Duration
-    Handling,           ///< Duration
-    SecondPressShare,   ///< Rate: share of the pieces pressed a second time
-    SecondDwell,        ///< Duration
-    WarmUp,             ///< Duration
-    TestPresses,        ///< Count
-    PressRunning,       ///< PerHour
-    PressPrice,         ///< Money
-    PressSalvage,       ///< Money
-    PressLife,          ///< Count: presses
-    CutterPrice,        ///< Money
-    CutterSalvage,      ///< Money
-    CutterLife,         ///< Count: holes
-    Holes,              ///< Count: cut for the line
-    BenchTime,          ///< Duration: once for the job, or of the pieces
-    OverheadPerMonth,   ///< Money
-    ProductivePerMonth, ///< Duration
-    LostMaterials,      ///< Money: the parts above whose material is lost with a spoiled piece
-    LostWork,           ///< Money: the parts above whose work is lost with it
-    Spoilage,           ///< Rate: share of the pieces made that cannot be sold
-    GarmentAllowance,   ///< Money: for replacing one garment
-    AllAbove,           ///< Money: every part above
-    FixedFee,           ///< Money: the line's share of the fixed part of a card fee
-    FeeRate             ///< Rate
-};
 
 /// A price for an hour.
 struct PerHour {

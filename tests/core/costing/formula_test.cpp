@@ -141,6 +141,27 @@ TEST(Parts, tagsSayWhatFallsAwayAndWhatIsPaidOut) {
     }
 }
 
+// Planned pieces aside, over which a set is spread, a cost once for the job is the same for one piece and for many.
+TEST(Parts, onceForTheJobDoesNotGrowWithThePieces) {
+    const auto amountsOf = [](const sample::CostCase& made, std::int64_t pieces) {
+        auto line = made.line;
+        line.quantity = Count::of(pieces);
+        line.sizes.clear();
+        layout::FitMemo fits;
+        const auto sheet = costLine(line, made.book, fits, made.cardFixed);
+        EXPECT_TRUE(sheet.has_value()) << made.name;
+        std::vector<Money> once;
+        for (const auto& node : sheet->nodes)
+            for (const auto& row : partTable())
+                if (row.part == node.part && (row.tags & tag::kOnce) &&
+                    (row.part != Part::LabourStep || catalogue::isOncePerJob(static_cast<catalogue::Step>(node.index))))
+                    once.push_back(node.amount);
+        return once;
+    };
+    for (const auto& made : sample::costCases())
+        if (!made.line.plannedPieces) EXPECT_EQ(amountsOf(made, 1), amountsOf(made, 400)) << made.name;
+}
+
 TEST(Parts, standInReadingOrderWithTheirSums) {
     Part open = Part::Job;
     for (const auto& row : partTable()) {

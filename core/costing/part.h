@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+
+namespace sp::costing {
+
+/// What a node of the cost sheet stands for; beside each its formula, which parts.cpp has as code. All are money for
+/// the whole job, rounded once, half to even, to a micro-unit; those without a formula are the sum of the parts below
+/// them. Words are made from a node and the inputs when somebody looks, so that pricing a thousand lines makes no text.
+/// Source: common practice, no source, but for the press and the cutter (units of production: OpenStax, Principles of
+/// Accounting vol. 1, m67897).
+enum class Part : std::uint8_t {
+    Job,
+    Stones,
+    Stone,    ///< pieces × stones a piece ÷ (1 − loss) × price; index: which of the line's stones
+    Tape,     ///< by position pieces ÷ lifts ÷ to a sheet × price; else whole sheets, or length off a roll, × price
+    Template, ///< one for each colour, as tape, × pieces here ÷ planned pieces; nothing on the wall
+    Base,     ///< backing, as tape with one lift; of a blank the sum of:
+    BasePrice, ///< pieces × price of the blank
+    SizeExtra, ///< pieces of the size × its extra cost; index: which of the line's sizes
+    Packing,
+    PackingItem, ///< pieces × price; index: which of the shop's packing
+    Labour,
+    LabourStep, ///< time of the step × labour rate; index: which step
+    Press,
+    PressCycles, ///< cycles × (dwell + handling) × what an hour of the press costs to run
+    SecondPress, ///< pieces × share × (second dwell + handling) × the same
+    WarmUp,      ///< time × the same
+    TestPress,   ///< test presses × (dwell + handling) × the same
+    Wear,
+    PressWear,  ///< (price − salvage) ÷ life × (cycles + second presses + test presses)
+    CutterWear, ///< (price − salvage) ÷ life × holes; nothing with templates on the wall
+    Overhead,
+    OverheadOnce,   ///< bench time spent once for the job × overhead a month ÷ productive time a month
+    OverheadPieces, ///< bench time of the pieces × the same
+    Spoilage,
+    SpoiledMaterials, ///< what is lost of the materials above × (1 ÷ (1 − spoilage) − 1)
+    SpoiledWork,      ///< what is lost of the work above × the same
+    GarmentAllowance, ///< pieces × allowance for replacing a garment × the same
+    CardFee           ///< (all above + share of the fixed fee) ÷ (1 − fee rate) − all above
+};
+
+/// What an operand of a formula stands for. Beside each the sort of its value.
+enum class Operand : std::uint8_t {
+    Pieces,             ///< Count: of the line
+    Price,              ///< UnitPrice: of the material that the part is of
+    StonesAPiece,       ///< Count: good stones of the colour on one piece
+    Loss,               ///< Rate: share of the stones taken out that is lost
+    Lifts,              ///< Count: pieces that one piece of tape serves
+    Cuts,               ///< Count: pieces of the sheet material to be cut
+    PerSheet,           ///< Count: of them on one sheet
+    Sheets,             ///< Count: sheets cut into
+    RollLength,         ///< Length: cut off the roll
+    WholeRoll,          ///< Length: of the roll that has the price
+    PlannedPieces,      ///< Count: over which the templates are spread
+    PlannedPiecesHere,  ///< Count: of them on this line
+    SizePieces,         ///< Count: pieces of a size of the blank
+    SizeExtra,          ///< Money: what that size costs beyond the blank's price
+    PerJob,             ///< Duration: of a step, once
+    PerPiece,           ///< Duration: likewise, for each piece
+    PerColour,          ///< Duration: likewise, for each colour
+    Colours,            ///< Count: of the line
+    Per100Stones,       ///< Duration: likewise, for a hundred stones
+    Stones,             ///< Count: of all colours on one piece
+    StepTime,           ///< Duration: the bench is busy with a step
+    LabourRate,         ///< PerHour
+    PiecesAtOnce,       ///< Count: pieces under the platen
+    PressesAPiece,      ///< Count: presses to cover a piece larger than the platen
+    Cycles,             ///< Count: press cycles
+    Dwell,              ///< Duration
+    Handling,           ///< Duration
+    SecondPressShare,   ///< Rate: share of the pieces pressed a second time
+    SecondDwell,        ///< Duration
+    WarmUp,             ///< Duration
+    TestPresses,        ///< Count
+    PressRunning,       ///< PerHour
+    PressPrice,         ///< Money
+    PressSalvage,       ///< Money
+    PressLife,          ///< Count: presses
+    CutterPrice,        ///< Money
+    CutterSalvage,      ///< Money
+    CutterLife,         ///< Count: holes
+    Holes,              ///< Count: cut for the line
+    BenchTime,          ///< Duration: once for the job, or of the pieces
+    OverheadPerMonth,   ///< Money
+    ProductivePerMonth, ///< Duration
+    LostMaterials,      ///< Money: the parts above whose material is lost with a spoiled piece
+    LostWork,           ///< Money: the parts above whose work is lost with it
+    Spoilage,           ///< Rate: share of the pieces made that cannot be sold
+    GarmentAllowance,   ///< Money: for replacing one garment
+    AllAbove,           ///< Money: every part above
+    FixedFee,           ///< Money: the line's share of the fixed part of a card fee
+    FeeRate             ///< Rate
+};
+
+} // namespace sp::costing
