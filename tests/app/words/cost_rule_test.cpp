@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The rule beside a figure is the only formula that the owner sees: what it says is reckoned and must be the figure.
-#include "core/costing/cost_words.h"
+#include "app/words/cost_words.h"
 #include "core/units/expression.h"
 #include "tests/support/figures_of.h"
 #include "tests/support/sample_shop.h"
@@ -15,7 +15,7 @@
 
 using namespace sp;
 using catalogue::Step;
-using costing::CostTree;
+using words::CostTree;
 using costing::Part;
 using sample::cents;
 using sample::idOf;
@@ -107,7 +107,7 @@ bool isReckoned(Part part) {
 
 void expectRules(const catalogue::OrderLine& line, const catalogue::PriceBook& book, std::size_t least) {
     const auto sheet = sample::costed(line, book);
-    const auto root = costing::explain(line, book, sheet);
+    const auto root = words::explain(line, book, sheet);
     const auto valueOf = [&](Part part, std::size_t index = 0) {
         return sample::findAmount(sheet, part, index).value_or(Money{});
     };
