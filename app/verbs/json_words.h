@@ -4,6 +4,7 @@
 #include "core/units/length.h"
 #include "core/units/money.h"
 #include "core/units/rate.h"
+#include "core/units/text.h"
 
 #include <nlohmann/json.hpp>
 

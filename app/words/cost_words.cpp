@@ -3,6 +3,7 @@
 
 #include "core/base/ensure.h"
 #include "core/needs/material_need.h"
+#include "core/units/apportion.h"
 
 #include <QCoreApplication>
 
@@ -40,8 +41,8 @@ class CostWords {
     QString plain(Money amount) const { return shown(units::formatMoney(amount, m_book.shop.currency, m_style)); }
     /// With as many decimals as it has.
     QString exact(Money amount) const {
-        const auto minor = m_book.shop.currency.microsPerMinor();
-        return amount.micros() % minor == 0 ? plain(amount) : shown(units::formatExact(amount, m_book.shop.currency));
+        const bool isWhole = units::toMinor(amount.exact(), m_book.shop.currency) == amount;
+        return isWhole ? plain(amount) : shown(units::formatExact(amount, m_book.shop.currency));
     }
     QString plain(Count n) const { return shown(units::formatCount(n, m_style)); }
     QString plain(units::Rate rate) const { return tr("%1 %").arg(shown(units::formatRate(rate, m_style))); }

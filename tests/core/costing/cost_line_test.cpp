@@ -10,6 +10,7 @@
 #include <random>
 
 using namespace sp;
+using costing::CostSheet;
 using costing::Part;
 using sample::amountOf;
 using sample::cents;
@@ -33,7 +34,7 @@ void expectAddsUp(const CostSheet& sheet) {
             sum += nodes[i].amount;
             ++parts;
         }
-        if (parts > 0) EXPECT_EQ(sum, nodes[parent].amount) << static_cast<int>(nodes[parent].part);
+        if (parts > 0) { EXPECT_EQ(sum, nodes[parent].amount) << static_cast<int>(nodes[parent].part); }
     }
 }
 

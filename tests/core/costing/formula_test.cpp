@@ -70,10 +70,12 @@ void expectLawful(const catalogue::OrderLine& line, const CostSheet& sheet, cons
     EXPECT_EQ(sheet.labour, labour) << what;
     if (!line.customersGarment) return;
     for (const auto& node : sheet.nodes) {
-        if (node.part == Part::SpoiledWork)
+        if (node.part == Part::SpoiledWork) {
             EXPECT_EQ(std::get<Money>(*node.formula.find(Operand::LostWork)), work) << what;
-        if (node.part == Part::SpoiledMaterials)
+        }
+        if (node.part == Part::SpoiledMaterials) {
             EXPECT_EQ(std::get<Money>(*node.formula.find(Operand::LostMaterials)), sheet.nodes[1].amount) << what;
+        }
     }
 }
 
@@ -159,7 +161,7 @@ TEST(Parts, onceForTheJobDoesNotGrowWithThePieces) {
         return once;
     };
     for (const auto& made : sample::costCases())
-        if (!made.line.plannedPieces) EXPECT_EQ(amountsOf(made, 1), amountsOf(made, 400)) << made.name;
+        if (!made.line.plannedPieces) { EXPECT_EQ(amountsOf(made, 1), amountsOf(made, 400)) << made.name; }
 }
 
 TEST(Parts, standInReadingOrderWithTheirSums) {

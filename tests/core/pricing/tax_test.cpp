@@ -60,14 +60,4 @@ TEST(Tax, perLineAndPerInvoiceDiffer) {
     EXPECT_EQ(pricing::taxOn(lines, perInvoice, Currency{}), cents(23));
 }
 
-TEST(Deposit, isRoundedUpToTheStepButNeverAboveTheTotal) {
-    catalogue::PriceRules rules;
-    rules.depositRate = Rate::fromPercent(50);
-    rules.depositStep = cents(500);
-    EXPECT_EQ(pricing::depositOn(cents(40733), rules, Currency{}), cents(20500));
-    EXPECT_EQ(pricing::depositOn(cents(300), rules, Currency{}), cents(300));
-    rules.depositRate = {};
-    EXPECT_EQ(pricing::depositOn(cents(40733), rules, Currency{}), Money{});
-}
-
 } // namespace

@@ -30,7 +30,8 @@ PurchaseProblem problem() {
     return made;
 }
 
-/// Two of P, 5.00 and free of shipping: M 50 + 200 = 250; two of K, 8.00 and 2.00: N 10 + 40. Worked by hand: 15.00.
+/// Two of P, 5.00 and free of shipping: two of K, 8.00 and 2.00: M comes to 50 + 200 + 80 =
+/// 330, N to 10 + 40. Worked by hand: 15.00.
 PurchasePlan plan() {
     PurchasePlan made;
     made.packs = {{"P", "S", Count::of(2), money(5)}, {"K", "T", Count::of(2), money(8)}};
@@ -76,7 +77,8 @@ INSTANTIATE_TEST_SUITE_P(
             ""},
         Row{"fewer than are sold", [](Plan& p, Problem&) { p.packs[1].count = Count::of(1); },
             "K: fewer than are sold"},
-        Row{"a stone too few", [](Plan&, Problem& a) { a.needs[0].count = Count::of(151); }, "too little M"},
+        Row{"a stone too few", [](Plan&, Problem& a) { a.needs[0].count = Count::of(231); }, "too little M"},
+        Row{"all of a material", [](Plan&, Problem& a) { a.needs[0].count = Count::of(230); }, ""},
         Row{"a stone too few on the shelf", [](Plan&, Problem& a) { a.shelf[2].count = Count::of(-51); },
             "too little M"},
         // N comes to 10 + 2 × 20 = 50
