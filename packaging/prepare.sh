@@ -134,7 +134,8 @@ configure() {
 build() {
     local folder=$root/build/$1
     shift
-    nice cmake --build "$folder" --parallel "$(jobs_that_fit)" ${1+--target "$@"} ||
+    # Without these ccache keeps nothing that was compiled with precompiled headers.
+    CCACHE_SLOPPINESS=${CCACHE_SLOPPINESS:-pch_defines,time_macros} nice cmake --build "$folder" --parallel "$(jobs_that_fit)" ${1+--target "$@"} ||
         fail "could not build: the first error above says where"
 }
 

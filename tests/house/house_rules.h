@@ -20,8 +20,8 @@ Breaches topLevel(const std::filesystem::path& root);
 /// `core` includes and links neither Qt nor SQLite.
 Breaches coreStandsAlone(const std::filesystem::path& root);
 
-/// Only `db` (and its tests) include sqlite3.
-Breaches sqliteStaysInDb(const std::filesystem::path& root);
+/// Only `db/sqlite` (and the tests of db) include sqlite3.
+Breaches sqliteStaysInItsRoom(const std::filesystem::path& root);
 
 /// Includes go app → db → core, and inside core only downwards: base, units, catalogue, artwork, layout,
 /// needs, costing, pricing, quoting, supply. A room of core that is not in that list is a breach too.
