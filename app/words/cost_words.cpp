@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/words/cost_words.h"
 
+#include "app/words/shown.h"
 #include "core/base/ensure.h"
 #include "core/needs/material_need.h"
 #include "core/units/apportion.h"
@@ -20,8 +21,6 @@ using costing::Part;
 using units::Count;
 using units::Duration;
 using units::Money;
-
-QString shown(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 class CostWords {
     Q_DECLARE_TR_FUNCTIONS(CostWords)

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/words/sheet_words.h"
 
+#include "app/words/shown.h"
+
 #include <fmt/format.h>
 
 #include <array>
@@ -8,12 +10,6 @@
 #include <string_view>
 
 namespace sp::words {
-
-namespace {
-
-QString shown(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-} // namespace
 
 std::string plainDate(units::Date day) {
     static constexpr std::array<std::string_view, 12> kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "tests/reference/rectangles_published.h"
 
+#include "tests/reference/whole_millimetres.h"
 #include "tests/support/test_data.h"
 
 #include <fstream>
@@ -12,8 +13,6 @@ namespace sp::reference {
 using units::Length;
 
 namespace {
-
-Length millimetres(std::int64_t mm) { return Length::fromNanometres(mm * units::kNanometresPerMillimetre); }
 
 /// The lines of a file that say something, each ready to be read.
 std::vector<std::istringstream> linesOf(const char* name) {

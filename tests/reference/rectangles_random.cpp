@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "tests/reference/rectangles_random.h"
 
+#include "tests/reference/whole_millimetres.h"
+
 #include <algorithm>
 #include <random>
 
@@ -21,8 +23,6 @@ class Draw {
   private:
     std::mt19937_64 m_engine;
 };
-
-Length millimetres(std::int64_t mm) { return Length::fromNanometres(mm * units::kNanometresPerMillimetre); }
 
 layout::MixedPiece piece(std::size_t number, std::int64_t width, std::int64_t height) {
     return {std::to_string(number + 1), {millimetres(width), millimetres(height)}, 1};
