@@ -11,11 +11,8 @@
 #include "app/desk/palette.h"
 #include "app/desk/tab_order.h"
 #include "app/desk/typed_field.h"
-#include "app/jobs/jobs_page.h"
 #include "app/main/artwork_pages.h"
 #include "app/session/settings.h"
-#include "app/shop/shop_page.h"
-#include "app/supplies/supplies_page.h"
 
 #include <QActionGroup>
 #include <QCloseEvent>
@@ -33,6 +30,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace sp::program {
@@ -122,7 +120,7 @@ void MainWindow::fill() {
     m_isFilled = true;
     build();
     m_presenter.openLast();
-    goTo(0);
+    goTo(PlaceId::Counter);
     refreshUndo();
     greet();
     if (m_untold) tell(*std::exchange(m_untold, std::nullopt));
@@ -135,7 +133,7 @@ desk::MessageBar& MainWindow::messages() {
 
 counter::CounterPage& MainWindow::counterPage() {
     fill();
-    return *m_counter;
+    return *counter();
 }
 
 counter::CounterPresenter& MainWindow::presenter() {
@@ -151,56 +149,34 @@ void MainWindow::stayOnScreen() {
     if (!room.intersects(QRect(pos(), size()))) move(room.topLeft());
 }
 
-template<class Page>
-void MainWindow::addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<Page*()> make,
-                          void (Page::*lookFor)()) {
-    m_rail->addPlace(icon, word, name);
-    m_places.push_back(
-        {std::move(make), [lookFor](QWidget* page) { (static_cast<Page*>(page)->*lookFor)(); }, word, nullptr});
+void MainWindow::buildRail() {
+    m_places = placesOf({m_session, m_presenter, m_formatter, m_prompter, [this](PlaceId place) { goTo(place); },
+                         [this] { buyForOrder(); }, [this] { askForCutFile(); }, [this] { m_artwork->estimate(); },
+                         [this](const base::Id& quote) {
+                             goTo(PlaceId::Counter);
+                             m_presenter.open(quote);
+                         }});
+    for (const auto& place : m_places) m_rail->addPlace(place.icon, place.word, place.objectName);
+    connect(m_rail, &desk::Rail::chosen, this,
+            [this](int index) { goTo(m_places[static_cast<std::size_t>(index)].id); });
 }
 
-void MainWindow::buildRail() {
-    addPlace<counter::CounterPage>(
-        desk::Icon::Counter, tr("Counter"), QStringLiteral("placeCounter"),
-        [this] {
-            m_counter = new counter::CounterPage(m_presenter, m_formatter, m_prompter, m_stack);
-            connect(m_counter, &counter::CounterPage::buyingAsked, this, &MainWindow::buyForOrder);
-            return m_counter;
-        },
-        &counter::CounterPage::focusStart);
-    m_designsPlace = static_cast<int>(m_places.size());
-    addPlace<designs::DesignsPage>(
-        desk::Icon::Designs, tr("Designs"), QStringLiteral("placeDesigns"),
-        [this] {
-            m_designs = new designs::DesignsPage(m_session, m_formatter, m_stack);
-            connect(m_designs, &designs::DesignsPage::cutFileAsked, this, &MainWindow::askForCutFile);
-            connect(m_designs, &designs::DesignsPage::estimateAsked, m_artwork, &ArtworkPages::estimate);
-            return m_designs;
-        },
-        &designs::DesignsPage::focusFind);
-    m_suppliesPlace = static_cast<int>(m_places.size());
-    addPlace<supplies::SuppliesPage>(
-        desk::Icon::Supplies, tr("Supplies"), QStringLiteral("placeSupplies"),
-        [this] { return new supplies::SuppliesPage(m_session, m_formatter, m_stack); },
-        &supplies::SuppliesPage::focusFind);
-    m_buyingPlace = static_cast<int>(m_places.size());
-    addPlace<buying::BuyingPage>(
-        desk::Icon::Buying, tr("Buying"), QStringLiteral("placeBuying"),
-        [this] {
-            return new buying::BuyingPage(
-                m_session, [this] { return m_presenter.order().lines; }, m_formatter, m_prompter, m_stack);
-        },
-        &buying::BuyingPage::focusStart);
-    m_jobsPlace = static_cast<int>(m_places.size());
-    addPlace<jobs::JobsPage>(
-        desk::Icon::Jobs, tr("Jobs"), QStringLiteral("placeJobs"), [this] { return makeJobs(); },
-        &jobs::JobsPage::focusFind);
-    m_shopPlace = static_cast<int>(m_places.size());
-    addPlace<shop::ShopPage>(
-        desk::Icon::Shop, tr("Shop"), QStringLiteral("placeShop"),
-        [this] { return new shop::ShopPage(m_session, m_formatter, m_stack); }, &shop::ShopPage::focusFind);
-    connect(m_rail, &desk::Rail::chosen, this, &MainWindow::goTo);
+int MainWindow::railIndexOf(PlaceId id) const {
+    const auto found =
+        std::find_if(m_places.begin(), m_places.end(), [id](const Place& place) { return place.id == id; });
+    return static_cast<int>(found - m_places.begin());
 }
+
+PlaceId MainWindow::current() const { return m_places[static_cast<std::size_t>(m_rail->current())].id; }
+
+template<class Page>
+Page* MainWindow::pageOf(PlaceId id) const {
+    return m_places.empty() ? nullptr : qobject_cast<Page*>(m_places[static_cast<std::size_t>(railIndexOf(id))].page);
+}
+
+counter::CounterPage* MainWindow::counter() const { return pageOf<counter::CounterPage>(PlaceId::Counter); }
+
+designs::DesignsPage* MainWindow::designs() const { return pageOf<designs::DesignsPage>(PlaceId::Designs); }
 
 void MainWindow::buildArtwork() {
     m_artwork = new ArtworkPages(m_session, m_formatter, m_prompter, *m_stack, this);
@@ -209,53 +185,43 @@ void MainWindow::buildArtwork() {
         m_presenter.keep();
     });
     connect(m_artwork, &ArtworkPages::refused, this, &MainWindow::tellHere);
-    connect(m_artwork, &ArtworkPages::left, this, [this] { goTo(m_rail->current()); });
+    connect(m_artwork, &ArtworkPages::left, this, [this] { goTo(current()); });
     connect(m_artwork, &ArtworkPages::counted, this, &MainWindow::takeCounted);
     connect(m_artwork, &ArtworkPages::priced, this, &MainWindow::putOnOrder);
     connect(m_artwork, &ArtworkPages::made, this, [this](const base::Id& design) {
-        goTo(m_designsPlace);
-        if (m_designs) m_designs->open(design);
+        goTo(PlaceId::Designs);
+        designs()->open(design);
     });
 }
 
-jobs::JobsPage* MainWindow::makeJobs() {
-    auto* page = new jobs::JobsPage(m_session, m_formatter, m_stack);
-    connect(page, &jobs::JobsPage::openAsked, this, [this](const base::Id& quote) {
-        goTo(0);
-        m_presenter.open(quote);
-    });
-    connect(page, &jobs::JobsPage::counterAsked, this, [this] { goTo(0); });
-    return page;
-}
-
-void MainWindow::goTo(int place) {
-    if (place < 0 || place >= static_cast<int>(m_places.size())) return;
+void MainWindow::goTo(PlaceId place) {
     fill();
     m_presenter.keep();
-    auto& wanted = m_places[static_cast<std::size_t>(place)];
+    const int index = railIndexOf(place);
+    auto& wanted = m_places[static_cast<std::size_t>(index)];
     const bool isNew = wanted.page == nullptr;
     if (isNew) {
-        wanted.page = wanted.make();
+        wanted.page = wanted.make(m_stack);
         m_stack->addWidget(wanted.page);
     }
-    if (!isNew && m_stack->currentWidget() == wanted.page && m_rail->current() == place && isVisible()) return;
+    if (!isNew && m_stack->currentWidget() == wanted.page && m_rail->current() == index && isVisible()) return;
     m_stack->setCurrentWidget(wanted.page);
-    if (m_rail->current() != place) m_rail->setCurrent(place);
-    if (place != 0) return;
-    m_counter->focusStart();
+    if (m_rail->current() != index) m_rail->setCurrent(index);
+    if (place != PlaceId::Counter) return;
+    counter()->focusStart();
     tellUnread();
 }
 
 void MainWindow::tellUnread() {
     if (m_session.isReadOnly()) return;
     if (m_messages->sentence() == std::exchange(m_unread, {})) m_messages->dismiss();
-    for (const int place : {m_designsPlace, m_suppliesPlace, m_shopPlace}) {
-        const auto& there = m_places[static_cast<std::size_t>(place)];
-        const QPointer<desk::TypedField> field = there.page ? desk::firstWrong(*there.page) : nullptr;
+    for (const auto& there : m_places) {
+        const QPointer<desk::TypedField> field =
+            there.canHoldUnread && there.page ? desk::firstWrong(*there.page) : nullptr;
         if (!field) continue;
         m_unread = tr("%1, %2: what is typed there cannot be used; prices go by what was there before.")
                        .arg(there.word, field->accessibleName());
-        m_messages->tell(desk::Tone::Warn, m_unread, tr("Mend it"), [this, place, field] {
+        m_messages->tell(desk::Tone::Warn, m_unread, tr("Mend it"), [this, place = there.id, field] {
             goTo(place);
             if (field) field->setFocus(Qt::OtherFocusReason);
         });
@@ -264,9 +230,8 @@ void MainWindow::tellUnread() {
 }
 
 void MainWindow::buyForOrder() {
-    goTo(m_buyingPlace);
-    auto* page = qobject_cast<buying::BuyingPage*>(m_stack->currentWidget());
-    if (!page) return;
+    goTo(PlaceId::Buying);
+    auto* page = pageOf<buying::BuyingPage>(PlaceId::Buying);
     const auto& lines = m_presenter.order().lines;
     if (lines.size() == 1 && m_session.design(lines.front().design))
         page->showDesign(lines.front().design, lines.front().quantity.value());
@@ -288,24 +253,24 @@ void MainWindow::buildMenu() {
     auto* menu = new QMenu(this);
     menu->setObjectName(QStringLiteral("bookMenu"));
     act(menu, tr("&New order"), QKeySequence::New, [this] {
-        goTo(0);
-        m_counter->startNew();
+        goTo(PlaceId::Counter);
+        counter()->startNew();
     });
     act(menu, tr("&Find in this place"), QKeySequence::Find, [this] { findHere(); });
     act(menu, tr("Find a q&uote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
     act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
     act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { m_artwork->estimate(); });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
-        goTo(0);
-        m_counter->give();
+        goTo(PlaceId::Counter);
+        counter()->give();
     });
     act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, [this] {
-        goTo(0);
-        m_counter->showSheet();
+        goTo(PlaceId::Counter);
+        counter()->showSheet();
     });
     act(menu, tr("&Turn the slip over"), Qt::Key_F9, [this] {
-        goTo(0);
-        m_counter->turnOver();
+        goTo(PlaceId::Counter);
+        counter()->turnOver();
     });
     menu->addSeparator();
     m_undo = act(menu, tr("&Undo"), QKeySequence::Undo, [this] { undo(); });
@@ -371,7 +336,7 @@ void MainWindow::greet() {
         return;
     }
     if (!m_session.shop().isDemo) return;
-    m_counter->messages().tell(desk::Tone::Jewel, tr("A demo book: look around, nothing here is yours."),
+    counter()->messages().tell(desk::Tone::Jewel, tr("A demo book: look around, nothing here is yours."),
                                tr("Start my own book"), [this] { Q_EMIT newBookAsked(); });
 }
 
@@ -386,16 +351,14 @@ void MainWindow::followShop() {
 
 void MainWindow::rebuildPages() {
     m_formatter = desk::Formatter(QLocale(), m_session.shop());
-    const int current = m_rail->current();
+    const auto before = current();
     for (auto& place : m_places) {
         delete place.page;
         place.page = nullptr;
     }
-    m_counter = nullptr;
-    m_designs = nullptr;
     m_artwork->reset();
-    goTo(0);
-    goTo(current);
+    goTo(PlaceId::Counter);
+    goTo(before);
 }
 
 void MainWindow::tell(const base::Error& error) {
@@ -406,13 +369,13 @@ void MainWindow::tell(const base::Error& error) {
     const auto sentence = QString::fromStdString(error.detail);
     m_trouble = sentence;
     m_messages->tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
-    if (m_counter) m_counter->setSaveNote(tr("Not saved: %1").arg(sentence), true);
+    if (auto* page = counter()) page->setSaveNote(tr("Not saved: %1").arg(sentence), true);
 }
 
 void MainWindow::noteSaved() {
     // What went wrong before has gone right since.
     if (!m_trouble.isEmpty() && m_messages->sentence() == std::exchange(m_trouble, {})) m_messages->dismiss();
-    if (m_counter) m_counter->setSaveNote(tr("Saved %1").arg(m_formatter.clock(QTime::currentTime())), false);
+    if (auto* page = counter()) page->setSaveNote(tr("Saved %1").arg(m_formatter.clock(QTime::currentTime())), false);
     refreshUndo();
 }
 
@@ -427,11 +390,11 @@ void MainWindow::refreshUndo() {
 void MainWindow::findHere() {
     fill();
     for (const auto& place : m_places)
-        if (place.page && place.page == m_stack->currentWidget()) place.find(place.page);
+        if (place.page && place.page == m_stack->currentWidget()) place.focusFind(*place.page);
 }
 
 void MainWindow::findQuote() {
-    goTo(m_jobsPlace);
+    goTo(PlaceId::Jobs);
     findHere();
 }
 
@@ -509,40 +472,40 @@ void MainWindow::askForCutFile() {
 void MainWindow::countFile(const QString& file) {
     fill();
     artwork::Destination destination;
-    const bool atDesigns = m_designs && m_stack->currentWidget() == m_designs;
-    destination.isOrder = m_rail->current() == 0;
+    const bool atDesigns = designs() && m_stack->currentWidget() == designs();
+    destination.isOrder = current() == PlaceId::Counter;
     if (atDesigns)
-        destination.openDesign = m_designs->currentDesign();
+        destination.openDesign = designs()->currentDesign();
     else if (destination.isOrder && m_presenter.hasLine() && m_presenter.canChange())
         destination.openDesign = m_presenter.line().design;
     m_artwork->count(file, destination);
 }
 
 void MainWindow::takeCounted(const base::Id& design) {
-    const bool isOrder = m_rail->current() == 0;
+    const bool isOrder = current() == PlaceId::Counter;
     if (!isOrder) {
-        goTo(m_rail->current());
-        if (m_designs) m_designs->open(design);
+        goTo(current());
+        if (designs()) designs()->open(design);
         return;
     }
     putOnOrder(design);
 }
 
 void MainWindow::putOnOrder(const base::Id& design) {
-    goTo(0);
+    goTo(PlaceId::Counter);
     if (m_presenter.isGiven()) m_presenter.startNew();
     if (m_presenter.hasLine() && m_presenter.line().design == design) {
         m_presenter.takeDesign();
         return;
     }
     m_presenter.addDesign(design);
-    m_counter->focusPieces();
+    counter()->focusPieces();
 }
 
 void MainWindow::tellHere(const QString& sentence, const QString& shapesIn) {
-    const bool atDesigns = m_designs && m_stack->currentWidget() == m_designs;
-    if (!atDesigns) goTo(0);
-    auto& messages = atDesigns ? m_designs->messages() : m_counter->messages();
+    const bool atDesigns = designs() && m_stack->currentWidget() == designs();
+    if (!atDesigns) goTo(PlaceId::Counter);
+    auto& messages = atDesigns ? designs()->messages() : counter()->messages();
     if (shapesIn.isEmpty())
         messages.tell(desk::Tone::Warn, sentence);
     else

@@ -6,6 +6,7 @@
 #include "app/desk/prompter.h"
 #include "app/desk/rail.h"
 #include "app/desk/theme.h"
+#include "app/main/places.h"
 #include "app/session/book_session.h"
 
 #include <QMainWindow>
@@ -23,9 +24,6 @@ class CounterPage;
 
 namespace sp::designs {
 class DesignsPage;
-}
-namespace sp::jobs {
-class JobsPage;
 }
 
 namespace sp::desk {
@@ -50,7 +48,7 @@ class MainWindow : public QMainWindow {
     session::BookSession& session() { return m_session; }
     /// What concerns the book, above whatever place one is in.
     desk::MessageBar& messages();
-    void goTo(int place);
+    void goTo(PlaceId place);
     /// Counts a cut file and shows it; a file that cannot be read leaves everything as it is and says so.
     void countFile(const QString& file);
 
@@ -69,11 +67,13 @@ class MainWindow : public QMainWindow {
     void build();
     void buildRail();
     void buildArtwork();
-    jobs::JobsPage* makeJobs();
-    /// `lookFor` gives the focus to what one looks for something with in that place.
+    PlaceId current() const;
+    int railIndexOf(PlaceId id) const;
+    /// Null until the place is visited.
     template<class Page>
-    void addPlace(desk::Icon icon, const QString& word, const QString& name, std::function<Page*()> make,
-                  void (Page::*lookFor)());
+    Page* pageOf(PlaceId id) const;
+    counter::CounterPage* counter() const;
+    designs::DesignsPage* designs() const;
     void buyForOrder();
     void buildMenu();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
@@ -103,13 +103,6 @@ class MainWindow : public QMainWindow {
     void tellHere(const QString& sentence, const QString& shapesIn = {});
     void zoomTo(int percent);
 
-    struct Place {
-        std::function<QWidget*()> make; ///< made when first visited
-        std::function<void(QWidget*)> find;
-        QString word;
-        QWidget* page = nullptr;
-    };
-
     desk::Theme& m_theme;
     desk::Prompter& m_prompter;
     session::BookSession m_session;
@@ -122,18 +115,11 @@ class MainWindow : public QMainWindow {
     QString m_unread;                    ///< what was said of an entry elsewhere that cannot be read
     QString m_trouble;                   ///< what could not be read or kept, until something is kept again
     QStackedWidget* m_stack = nullptr;
-    counter::CounterPage* m_counter = nullptr;
     bool m_isFilled = false; ///< the first place stands
-    designs::DesignsPage* m_designs = nullptr;
     ArtworkPages* m_artwork = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     std::vector<Place> m_places;
-    int m_designsPlace = -1;
-    int m_buyingPlace = -1;
-    int m_jobsPlace = -1;
-    int m_suppliesPlace = -1;
-    int m_shopPlace = -1;
 };
 
 } // namespace sp::program

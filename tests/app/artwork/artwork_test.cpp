@@ -17,6 +17,7 @@
 #include <set>
 
 using namespace sp;
+using program::PlaceId;
 
 namespace {
 
@@ -133,7 +134,7 @@ TEST_F(CutFiles, aStoneChosenForAColourIsRememberedForTheNextFile) {
 }
 
 TEST_F(CutFiles, anOpenDesignShowsWhatWouldChangeBeforeItDoes) {
-    m_window->goTo(1);
+    m_window->goTo(PlaceId::Designs);
     test::handleQueued();
     const auto before = m_window->session().designs().front();
     m_prompter.file = write("plate.svg", kPlate);

@@ -9,12 +9,13 @@
 #include <QTableView>
 
 using namespace sp;
+using program::PlaceId;
 
 namespace {
 
 class Finding : public test::DemoWindow {
   protected:
-    void goTo(int place) {
+    void goTo(PlaceId place) {
         m_window->goTo(place);
         test::handleQueued();
     }
@@ -26,7 +27,7 @@ class Finding : public test::DemoWindow {
 TEST_F(Finding, ctrlFGoesToTheSearchOfEachPlace) {
     const char* fields[] = {"design", "findDesign", "findSupply", "buyDesign", "findJob", "findCustomer"};
     for (int place = 0; place < 6; ++place) {
-        goTo(place);
+        goTo(static_cast<PlaceId>(place));
         m_window->findChildren<QPushButton*>().front()->setFocus();
         press(Qt::Key_F, Qt::ControlModifier);
         EXPECT_EQ(focused(), fields[place]) << "place " << place;
@@ -41,7 +42,7 @@ TEST_F(Finding, aQuoteIsLookedForInJobsWithoutABoxOfItsOwn) {
 }
 
 TEST_F(Finding, aSupplyThatIsSearchedAwayIsNotLeftOpen) {
-    goTo(2);
+    goTo(PlaceId::Supplies);
     press(Qt::Key_F, Qt::ControlModifier);
     const auto before = field("materialName")->text();
     type("aqua");
@@ -61,7 +62,7 @@ TEST_F(Finding, aSupplyThatIsSearchedAwayIsNotLeftOpen) {
 }
 
 TEST_F(Finding, aSupplyRenamedAwayFromItsSearchStaysOpen) {
-    goTo(2);
+    goTo(PlaceId::Supplies);
     press(Qt::Key_F, Qt::ControlModifier);
     type("aqua");
     field("materialName")->setFocus(Qt::TabFocusReason);
@@ -72,7 +73,7 @@ TEST_F(Finding, aSupplyRenamedAwayFromItsSearchStaysOpen) {
 }
 
 TEST_F(Finding, aDesignThatIsSearchedAwayIsNotLeftOpen) {
-    goTo(1);
+    goTo(PlaceId::Designs);
     press(Qt::Key_F, Qt::ControlModifier);
     type("heron");
     EXPECT_EQ(chosen("designs"), "Heron");
@@ -86,7 +87,7 @@ TEST_F(Finding, aDesignThatIsSearchedAwayIsNotLeftOpen) {
 }
 
 TEST_F(Finding, aCustomerIsNotEditedUnderAnotherName) {
-    goTo(5);
+    goTo(PlaceId::Shop);
     press(Qt::Key_F, Qt::ControlModifier);
     type("lark");
     press(Qt::Key_Return);

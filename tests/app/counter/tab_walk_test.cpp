@@ -13,13 +13,14 @@
 #include <algorithm>
 
 using namespace sp;
+using program::PlaceId;
 
 namespace {
 
 class TabWalk : public test::DemoWindow {
   protected:
     /// Goes there, and waits for what is worked out for it beside the screen: with the answer come more inputs.
-    void goTo(int place) {
+    void goTo(PlaceId place) {
         m_window->goTo(place);
         auto* page = m_window->findChild<buying::BuyingPage*>();
         if (page && page->isVisible()) {
@@ -87,7 +88,7 @@ TEST_F(TabWalk, reachesEveryInputOfEveryPlaceOnce) {
         {"placeBuying", "buyDesign"}, {"placeJobs", "findJob"},       {"placeShop", "shopName"}};
     int number = 0;
     for (const auto& [place, first] : places) {
-        goTo(number++);
+        goTo(static_cast<PlaceId>(number++));
         find<>(first)->setFocus(Qt::TabFocusReason);
         ASSERT_EQ(focused(), first);
         expectAllReached(place);
@@ -162,7 +163,7 @@ TEST_F(TabWalk, turningTheSlipLeavesTheFocusOnWhatIsSeen) {
 }
 
 TEST_F(TabWalk, theWheelOverAChoiceNeitherChangesNorFocusesIt) {
-    goTo(5);
+    goTo(PlaceId::Shop);
     auto* paper = find<QComboBox>("paper");
     const auto before = paper->currentIndex();
     find<>("shopName")->setFocus(Qt::TabFocusReason);
@@ -179,7 +180,7 @@ TEST_F(TabWalk, theWheelOverAChoiceNeitherChangesNorFocusesIt) {
 }
 
 TEST_F(TabWalk, aStepOfTheLadderStandsBeforeTheButtonThatAddsOne) {
-    goTo(5);
+    goTo(PlaceId::Shop);
     expectInOrder({"garmentAllowance", "ladderFrom0", "ladderRate0", "ladderFrom1", "ladderRate1", "ladderAdd",
                    "rushFrom0", "rushAdd"});
 }

@@ -8,13 +8,14 @@
 #include <QPushButton>
 
 using namespace sp;
+using program::PlaceId;
 
 namespace {
 
 class Trouble : public test::DemoWindow {};
 
 TEST_F(Trouble, isSaidInEveryPlaceUntilSomethingIsKept) {
-    m_window->goTo(2);
+    m_window->goTo(PlaceId::Supplies);
     const auto failed = m_window->session().change([](db::Book&) -> base::Done {
         return base::fail(base::Code::Full, "book", "The disk is full; free some space.");
     });
@@ -28,13 +29,13 @@ TEST_F(Trouble, isSaidInEveryPlaceUntilSomethingIsKept) {
 
 TEST_F(Trouble, anEntryElsewhereThatCannotBeReadIsSaidAtTheCounter) {
     orderLantern();
-    m_window->goTo(5);
+    m_window->goTo(PlaceId::Shop);
     test::handleQueued();
     field("labour")->setFocus();
     field("labour")->selectAll();
     type("25 dollars");
     press(Qt::Key_Tab);
-    m_window->goTo(0);
+    m_window->goTo(PlaceId::Counter);
     EXPECT_EQ(m_window->messages().sentence(),
               "Shop, Labour per hour: what is typed there cannot be used; prices go by what was there before.");
     m_window->messages().findChildren<QPushButton*>().front()->click();
@@ -42,7 +43,7 @@ TEST_F(Trouble, anEntryElsewhereThatCannotBeReadIsSaidAtTheCounter) {
     EXPECT_EQ(field("labour")->text(), "25 dollars");
     type("25");
     press(Qt::Key_Tab);
-    m_window->goTo(0);
+    m_window->goTo(PlaceId::Counter);
     EXPECT_FALSE(m_window->messages().isVisible());
 }
 

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+#include "app/main/places.h"
+
+#include "app/buying/buying_page.h"
+#include "app/counter/counter_page.h"
+#include "app/designs/designs_page.h"
+#include "app/jobs/jobs_page.h"
+#include "app/shop/shop_page.h"
+#include "app/supplies/supplies_page.h"
+
+#include <QCoreApplication>
+
+namespace sp::program {
+
+namespace {
+
+using counter::CounterPage;
+using designs::DesignsPage;
+using jobs::JobsPage;
+
+template<class Page>
+std::function<void(QWidget&)> to(void (Page::*focus)()) {
+    return [focus](QWidget& page) { (static_cast<Page&>(page).*focus)(); };
+}
+
+/// A place that asks nothing of the window.
+template<class Page>
+QWidget* makePage(const PlaceContext& context, QWidget* parent) {
+    return new Page(context.session, context.formatter, parent);
+}
+
+QWidget* makeCounter(const PlaceContext& context, QWidget* parent) {
+    auto* page = new CounterPage(context.counter, context.formatter, context.prompter, parent);
+    QObject::connect(page, &CounterPage::buyingAsked, page, context.buyForOrder);
+    return page;
+}
+
+QWidget* makeDesigns(const PlaceContext& context, QWidget* parent) {
+    auto* page = new DesignsPage(context.session, context.formatter, parent);
+    QObject::connect(page, &DesignsPage::cutFileAsked, page, context.askForCutFile);
+    QObject::connect(page, &DesignsPage::estimateAsked, page, context.estimate);
+    return page;
+}
+
+QWidget* makeBuying(const PlaceContext& context, QWidget* parent) {
+    auto* counter = &context.counter;
+    return new buying::BuyingPage(
+        context.session, [counter] { return counter->order().lines; }, context.formatter, context.prompter, parent);
+}
+
+QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
+    auto* page = new JobsPage(context.session, context.formatter, parent);
+    QObject::connect(page, &JobsPage::openAsked, page, context.openQuote);
+    QObject::connect(page, &JobsPage::counterAsked, page, [goTo = context.goTo] { goTo(PlaceId::Counter); });
+    return page;
+}
+
+} // namespace
+
+std::vector<Place> placesOf(const PlaceContext& context) {
+    using desk::Icon;
+    const auto with = [&context](QWidget* (*make)(const PlaceContext&, QWidget*)) {
+        return [context, make](QWidget* parent) { return make(context, parent); };
+    };
+    return {
+        {PlaceId::Counter, Icon::Counter, QCoreApplication::translate("places", "Counter"),
+         QStringLiteral("placeCounter"), false, with(makeCounter), to(&CounterPage::focusStart)},
+        {PlaceId::Designs, Icon::Designs, QCoreApplication::translate("places", "Designs"),
+         QStringLiteral("placeDesigns"), true, with(makeDesigns), to(&DesignsPage::focusFind)},
+        {PlaceId::Supplies, Icon::Supplies, QCoreApplication::translate("places", "Supplies"),
+         QStringLiteral("placeSupplies"), true, with(makePage<supplies::SuppliesPage>),
+         to(&supplies::SuppliesPage::focusFind)},
+        {PlaceId::Buying, Icon::Buying, QCoreApplication::translate("places", "Buying"), QStringLiteral("placeBuying"),
+         false, with(makeBuying), to(&buying::BuyingPage::focusStart)},
+        {PlaceId::Jobs, Icon::Jobs, QCoreApplication::translate("places", "Jobs"), QStringLiteral("placeJobs"), false,
+         with(makeJobs), to(&JobsPage::focusFind)},
+        {PlaceId::Shop, Icon::Shop, QCoreApplication::translate("places", "Shop"), QStringLiteral("placeShop"), true,
+         with(makePage<shop::ShopPage>), to(&shop::ShopPage::focusFind)},
+    };
+}
+
+} // namespace sp::program
