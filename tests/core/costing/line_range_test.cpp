@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: MIT
+//
+// Each range of a line and of the shop at both its ends: the last figure that is taken and the first that is not.
+#include "core/costing/cost_line.h"
+#include "tests/support/sample_shop.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <functional>
+#include <optional>
+#include <string>
+
+using namespace sp;
+using base::Code;
+using sample::cents;
+using sample::idOf;
+using units::Count;
+using units::Duration;
+using units::Length;
+using units::Money;
+using units::Rate;
+
+namespace {
+
+using Line = catalogue::OrderLine;
+using Book = catalogue::PriceBook;
+
+struct Row {
+    const char* name;
+    std::function<void(Line&, Book&)> change; ///< of 24 squares on hoodies in a book where nothing costs anything
+    std::optional<Code> refusal;              ///< none: it is taken
+    const char* says = "";
+};
+
+void PrintTo(const Row& row, std::ostream* out) { *out << row.name; }
+
+class LineRange : public testing::TestWithParam<Row> {};
+
+TEST_P(LineRange, isKept) {
+    auto line = sample::square(24);
+    line.onto = idOf("Hoodie");
+    auto book = sample::freeBook();
+    GetParam().change(line, book);
+    layout::FitMemo fits;
+    const auto sheet = costing::costLine(line, book, fits);
+    EXPECT_EQ(sheet.has_value(), !GetParam().refusal) << (sheet ? "" : sheet.error().detail);
+    if (sheet || !GetParam().refusal) return;
+    EXPECT_EQ(sheet.error().code, *GetParam().refusal);
+    EXPECT_THAT(sheet.error().detail, testing::HasSubstr(GetParam().says));
+}
+
+constexpr auto kOut = Code::OutOfRange;
+
+INSTANTIATE_TEST_SUITE_P(
+    Pieces, LineRange,
+    testing::Values(
+        Row{"one piece", [](Line& l, Book&) { l.quantity = Count::of(1); }, {}},
+        Row{"no piece", [](Line& l, Book&) { l.quantity = {}; }, kOut, "0 pieces of Square"},
+        Row{"a million", [](Line& l, Book&) { l.quantity = Count::of(1'000'000); }, {}},
+        Row{"one more", [](Line& l, Book&) { l.quantity = Count::of(1'000'001); }, kOut, "1000001 pieces"},
+        Row{"a nanometre wide", [](Line& l, Book&) { l.width = Length::fromNanometres(1); }, {}},
+        Row{"not wide at all", [](Line& l, Book&) { l.width = {}; }, kOut, "width"},
+        Row{"not high at all", [](Line& l, Book&) { l.height = {}; }, kOut, "height"},
+        Row{"a kilometre", [](Line& l, Book&) { l.width = l.height = units::kLongest; }, {}},
+        Row{"more than wide", [](Line& l, Book&) { l.width = units::kLongest + Length::fromNanometres(1); }, kOut,
+            "kilometre"},
+        Row{"more than high", [](Line& l, Book&) { l.height = units::kLongest + Length::fromNanometres(1); }, kOut,
+            "kilometre"},
+        Row{"asked for nothing", [](Line& l, Book&) { l.typedEach = Money{}; }, {}},
+        Row{"asked for less", [](Line& l, Book&) { l.typedEach = Money::fromMicros(-1); }, kOut, "below nothing"},
+        Row{"planned for one", [](Line& l, Book&) { l.plannedPieces = Count::of(1); }, {}},
+        Row{"planned for none", [](Line& l, Book&) { l.plannedPieces = Count{}; }, kOut, "over 0 pieces"},
+        Row{"a title of nothing",
+            [](Line& l, Book&) {
+                l.title.clear();
+                l.quantity = {};
+            },
+            kOut, "This line"}));
+
+/// So many colours of one stone a piece each.
+void takeColours(Line& line, Book& book, int colours) {
+    line.stones.clear();
+    for (int i = 0; i < colours; ++i) {
+        auto stone = book.materials[idOf("Jet")];
+        stone.material.id = idOf("Colour" + std::to_string(i));
+        book.materials[stone.material.id] = stone;
+        line.stones.push_back({stone.material.id, Count::of(1)});
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Stones, LineRange,
+    testing::Values(
+        Row{"one stone", [](Line& l, Book&) { l.stones[1].count = Count::of(1); }, {}},
+        Row{"no stone", [](Line& l, Book&) { l.stones[1].count = {}; }, kOut, "0 of Jet"},
+        Row{"a million", [](Line& l, Book&) { l.stones[1].count = Count::of(1'000'000); }, {}},
+        Row{"one more", [](Line& l, Book&) { l.stones[1].count = Count::of(1'000'001); }, kOut, "1000001 of Jet"},
+        Row{"200 colours", [](Line& l, Book& b) { takeColours(l, b, 200); }, {}},
+        Row{"201 colours", [](Line& l, Book& b) { takeColours(l, b, 201); }, kOut, "more than 200 colours"},
+        Row{"the first colour again",
+            [](Line& l, Book& b) {
+                takeColours(l, b, 3);
+                l.stones.push_back(l.stones.front());
+            },
+            Code::Invalid, "twice"},
+        Row{"nearly all lost",
+            [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPpm(999'999); },
+            {}},
+        Row{"all lost", [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPpm(1'000'000); },
+            kOut, "loss of Jet"},
+        Row{"less than none lost",
+            [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPpm(-1); }, kOut,
+            "loss of Jet"}));
+
+INSTANTIATE_TEST_SUITE_P(Sizes, LineRange,
+                         testing::Values(Row{"all of one size",
+                                             [](Line& l, Book&) {
+                                                 l.sizes = {{"2XL", Count::of(24)}};
+                                             },
+                                             {}},
+                                         Row{"one more than all",
+                                             [](Line& l, Book&) {
+                                                 l.sizes = {{"2XL", Count::of(25)}};
+                                             },
+                                             kOut, "25 of 2XL"},
+                                         Row{"none of a size",
+                                             [](Line& l, Book&) {
+                                                 l.sizes = {{"2XL", Count{}}};
+                                             },
+                                             {}},
+                                         Row{"less than none",
+                                             [](Line& l, Book&) {
+                                                 l.sizes = {{"2XL", Count::of(-1)}};
+                                             },
+                                             kOut, "-1 of 2XL"},
+                                         Row{"sizes of all pieces",
+                                             [](Line& l, Book&) {
+                                                 l.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(4)}};
+                                             },
+                                             {}},
+                                         Row{"sizes of one more",
+                                             [](Line& l, Book&) {
+                                                 l.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(5)}};
+                                             },
+                                             kOut, "add up to 25"},
+                                         Row{"a size of the customer's own garment",
+                                             [](Line& l, Book&) {
+                                                 l.customersGarment = true;
+                                                 l.sizes = {{"M", Count::of(1)}};
+                                             },
+                                             Code::NotFound, "not a size"},
+                                         Row{"a size that the blank lacks beside one it has",
+                                             [](Line& l, Book&) {
+                                                 l.sizes = {{"XS", Count::of(1)}, {"M", Count::of(1)}};
+                                             },
+                                             Code::NotFound, "XS is not a size"}));
+
+INSTANTIATE_TEST_SUITE_P(
+    Materials, LineRange,
+    testing::Values(
+        Row{"on backing", [](Line& l, Book&) { l.onto = idOf("Backing"); }, {}},
+        Row{"on tape", [](Line& l, Book&) { l.onto = idOf("Tape"); }, Code::Invalid, "Tape cannot be the base"},
+        Row{"on what is gone", [](Line& l, Book&) { l.onto = idOf("Felt"); }, Code::NotFound, "The base of Square"},
+        Row{"on a garment of which no blank is known",
+            [](Line& l, Book&) {
+                l.customersGarment = true;
+                l.onto = {};
+            },
+            {}},
+        Row{"lifted with backing", [](Line&, Book& b) { b.shop.usualTape = idOf("Backing"); }, Code::Invalid,
+            "cannot be the tape"},
+        Row{"lifted with what is gone", [](Line&, Book& b) { b.shop.usualTape = idOf("Felt"); }, Code::NotFound,
+            "The tape of Square"},
+        Row{"templates of tape", [](Line&, Book& b) { b.shop.usualTemplate = idOf("Tape"); }, Code::Invalid,
+            "cannot be the template"},
+        Row{"packed in backing",
+            [](Line&, Book& b) {
+                b.shop.packing = {idOf("Bag"), idOf("Backing")};
+            },
+            Code::Invalid, "cannot be the packing"},
+        Row{"a blank without a price", [](Line&, Book& b) { b.materials[idOf("Hoodie")].price.reset(); }, Code::Missing,
+            "Hoodie has no price"}));
+
+INSTANTIATE_TEST_SUITE_P(
+    Shop, LineRange,
+    testing::Values(
+        Row{"spoilage of nearly all", [](Line&, Book& b) { b.shop.rates.spoilage = Rate::fromPpm(999'999); }, {}},
+        Row{"spoilage of all", [](Line&, Book& b) { b.shop.rates.spoilage = Rate::fromPpm(1'000'000); }, kOut,
+            "Spoilage"},
+        Row{"spoilage below nothing", [](Line&, Book& b) { b.shop.rates.spoilage = Rate::fromPpm(-1); }, kOut,
+            "Spoilage"},
+        Row{"a fee of nearly all",
+            [](Line&, Book& b) {
+                b.shop.rules.cardFee = {true, Rate::fromPpm(999'999), {}};
+            },
+            {}},
+        Row{"a fee of all",
+            [](Line&, Book& b) {
+                b.shop.rules.cardFee = {true, Rate::fromPpm(1'000'000), {}};
+            },
+            kOut, "card fee"},
+        Row{"a fee below nothing",
+            [](Line&, Book& b) {
+                b.shop.rules.cardFee = {true, Rate::fromPpm(-1), {}};
+            },
+            kOut, "card fee"},
+        Row{"a fee of all that is not charged",
+            [](Line&, Book& b) {
+                b.shop.rules.cardFee = {false, Rate::fromPpm(1'000'000), {}};
+            },
+            {}},
+        Row{"overhead over a millisecond",
+            [](Line&, Book& b) {
+                b.shop.rates.overheadPerMonth = cents(1);
+                b.shop.rates.productivePerMonth = Duration::fromMilliseconds(1);
+            },
+            {}},
+        Row{"overhead over no time", [](Line&, Book& b) { b.shop.rates.overheadPerMonth = cents(1); }, kOut,
+            "productive hours"},
+        Row{"a press that lasts once", [](Line&, Book& b) { b.bench.press.lifePresses = 1; }, {}},
+        Row{"a press that lasts not once", [](Line&, Book& b) { b.bench.press.lifePresses = 0; }, kOut, "machine"},
+        Row{"a cutter that cuts one hole", [](Line&, Book& b) { b.bench.cutter.lifeHoles = 1; }, {}},
+        Row{"a cutter that cuts none", [](Line&, Book& b) { b.bench.cutter.lifeHoles = 0; }, kOut, "machine"},
+        Row{"a platen of no width", [](Line&, Book& b) { b.bench.press.platenWidth = {}; }, kOut, "platen"},
+        Row{"a platen of no depth", [](Line&, Book& b) { b.bench.press.platenHeight = {}; }, kOut, "platen"},
+        Row{"a platen of a nanometre",
+            [](Line& l, Book& b) {
+                l.width = l.height = Length::fromNanometres(2);
+                b.bench.press.platenWidth = b.bench.press.platenHeight = Length::fromNanometres(1);
+            },
+            {}}));
+
+// What fits no sheet names the sheet.
+TEST(SheetRange, namesTheSheetThatIsTooSmall) {
+    for (const auto* name : {"Tape", "Template", "Backing"}) {
+        auto line = sample::square(3);
+        auto book = sample::freeBook();
+        book.shop.usualTape = idOf("Tape");
+        book.shop.usualTemplate = idOf("Template");
+        for (const auto* other : {"Tape", "Template", "Backing"}) {
+            auto& sheet = book.materials[idOf(other)].material.sheet;
+            sheet.width = sheet.height = Length::fromInch64ths(64 * (std::string(other) == name ? 3 : 30));
+        }
+        layout::FitMemo fits;
+        for (const auto form : {catalogue::SheetForm::Sheet, catalogue::SheetForm::Roll}) {
+            book.materials[idOf(name)].material.sheet.form = form;
+            const auto sheet = costing::costLine(line, book, fits);
+            ASSERT_FALSE(sheet.has_value()) << name;
+            EXPECT_EQ(sheet.error().code, Code::TooLarge);
+            EXPECT_EQ(sheet.error().subject, name);
+            EXPECT_THAT(sheet.error().detail, testing::StartsWith(std::string(name) + ": "));
+        }
+    }
+}
+
+} // namespace
