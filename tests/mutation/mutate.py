@@ -55,7 +55,9 @@ WORDS = {"min": ["max"], "max": ["min"], "true": ["false"], "false": ["true"], "
          "floor": ["ceiling"], "roundedHalfUp": ["roundedHalfEven"], "roundedHalfEven": ["roundedHalfUp"],
          "front": ["back"], "back": ["front"], "break": ["continue"], "continue": ["break"]}
 NOT_A_CALL = {"if", "for", "while", "switch", "return", "catch", "sizeof", "static_assert", "min", "max", "explicit",
-              "operator", "alignas", "noexcept", "decltype"}
+              "operator", "alignas", "noexcept", "decltype",
+              "term", "how"}  # a name and its value: never of one type
+PARAMETER = re.compile(r"\s*(const\b.*|[\w:<>]+[&*]?\s+\w+)(\s*=.*)?\s*")
 NO_STATEMENT = {"return", "using", "namespace", "const", "constexpr", "auto", "static", "case", "default", "break",
                 "continue", "throw", "if", "else", "for", "while", "do", "switch", "struct", "class", "enum", "public",
                 "private", "protected", "template", "try", "catch", "explicit", "friend", "inline", "typedef", "goto"}
@@ -102,6 +104,12 @@ def edits_of(text):
             if spaced and token.text in BINARY:
                 for instead in BINARY[token.text]:
                     put(token, instead)
+            elif token.text == "|" and spaced:  # a flag forgotten
+                left, right = tokens[i - 1], tokens[i + 1]
+                if left.kind == right.kind == "word":
+                    what = f"{left.text} | {right.text}"
+                    edits.append((left.start, right.end, right.text, what, right.text))
+                    edits.append((left.start, right.end, left.text, what, left.text))
             elif token.text in UNARY:
                 for instead in UNARY[token.text]:
                     put(token, instead)
@@ -143,7 +151,7 @@ def edits_of(text):
                 if len(commas) == 1 and "[&" not in text[token.end:tokens[end].start]:
                     one = text[token.end:tokens[commas[0]].start]
                     two = text[tokens[commas[0]].end:tokens[end].start].lstrip()
-                    if one.strip() != two.strip() and "\n" not in one:
+                    if one.strip() != two.strip() and "\n" not in one and not PARAMETER.fullmatch(one):
                         edits.append((token.end, tokens[end].start, f"{two}, {one}", f"{before}({one}, {two})",
                                       "arguments swapped"))
         # A statement left out.
