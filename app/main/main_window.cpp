@@ -375,7 +375,7 @@ void MainWindow::tell(const base::Error& error) {
 void MainWindow::noteSaved() {
     // What went wrong before has gone right since.
     if (!m_trouble.isEmpty() && m_messages->sentence() == std::exchange(m_trouble, {})) m_messages->dismiss();
-    if (auto* page = counter()) page->setSaveNote(tr("Saved %1").arg(m_formatter.clock(QTime::currentTime())), false);
+    if (auto* page = counter()) page->setSaveNote(tr("Saved %1").arg(m_formatter.clock(m_session.timeOfDay())), false);
     refreshUndo();
 }
 

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <QDateTime>
+
 namespace sp::session {
 
 namespace {
@@ -53,6 +55,11 @@ const std::vector<catalogue::PriceListColumns>& BookSession::priceListColumns() 
     return once(m_read.priceListColumns, &db::Book::priceListColumns);
 }
 const std::unordered_map<base::Id, std::int64_t>& BookSession::shelf() { return once(m_read.shelf, &db::Book::shelf); }
+
+QTime BookSession::timeOfDay() const {
+    const auto now = std::chrono::floor<std::chrono::milliseconds>(m_book->surroundings().now());
+    return QDateTime::fromMSecsSinceEpoch(now.time_since_epoch().count()).time();
+}
 
 catalogue::PriceBook BookSession::prices(const base::Id& customer) {
     if (!m_read.prices) {

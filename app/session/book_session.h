@@ -6,6 +6,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QTime>
 
 #include <memory>
 #include <optional>
@@ -39,6 +40,9 @@ class BookSession : public QObject {
     const std::unordered_map<base::Id, std::int64_t>& shelf();
     /// The drawing of a design, read each time: it may be large. None also when it cannot be read.
     std::optional<catalogue::DesignArtwork> artwork(const base::Id& design);
+    /// The shop's day and time of day, by the clock the book goes by.
+    units::Date today() const { return m_book->surroundings().today(); }
+    QTime timeOfDay() const;
     /// Everything a price is made of today, with that customer (or none).
     catalogue::PriceBook prices(const base::Id& customer);
 

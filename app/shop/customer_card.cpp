@@ -15,8 +15,8 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
     , m_contact(new desk::LongText(this))
     , m_number(new desk::WordField(formatter, {}, this))
     , m_place(new desk::WordField(formatter, {}, this))
-    , m_issued(new desk::DateField(formatter, desk::fromQDate(QDate::currentDate()), this))
-    , m_expires(new desk::DateField(formatter, desk::fromQDate(QDate::currentDate()), this)) {
+    , m_issued(new desk::DateField(formatter, presenter.session().today(), this))
+    , m_expires(new desk::DateField(formatter, presenter.session().today(), this)) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(12);

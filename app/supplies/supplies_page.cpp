@@ -171,7 +171,7 @@ void SuppliesPage::removed() {
 
 void SuppliesPage::readPriceList() {
     auto* dialog = new PriceListDialog(m_presenter.session(), m_formatter, m_presenter.currentId(),
-                                       desk::fromQDate(QDate::currentDate()), this);
+                                       m_presenter.session().today(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &QDialog::accepted, this, [this] {
         messages().tell(desk::Tone::Jewel, tr("The price list is taken over."), tr("Undo"),

@@ -98,6 +98,8 @@ class Book {
     virtual ~Book() = default;
 
     virtual const std::filesystem::path& file() const = 0;
+    /// The clock and the seat this book goes by.
+    virtual const Surroundings& surroundings() const = 0;
     /// Empty when the book can be written; else one sentence that says why not.
     virtual const std::string& readOnlyBecause() const = 0;
 

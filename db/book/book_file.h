@@ -17,6 +17,7 @@ class BookFile final : public Book {
     void furnish();
 
     const std::filesystem::path& file() const override { return m_opened.connection->file(); }
+    const Surroundings& surroundings() const override { return m_surroundings; }
     const std::string& readOnlyBecause() const override { return m_opened.readOnlyBecause; }
 
     base::Result<catalogue::Shop> shop() override;

@@ -5,6 +5,7 @@
 #include "app/demo/demo_book.h"
 #include "app/desk/theme.h"
 #include "app/main/main_window.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -36,7 +37,7 @@ class DemoWindow : public testing::Test {
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
                            QString::fromStdString(m_folder.path().string()));
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        open(demo::createDemoBook(bookFile(), db::systemSurroundings()));
+        open(demo::createDemoBook(bookFile(), m_clock.surroundings()));
     }
 
     std::filesystem::path bookFile() const { return m_folder.path() / "demo.jobbook"; }
@@ -54,7 +55,7 @@ class DemoWindow : public testing::Test {
     void reopen() {
         m_window->close();
         m_window.reset();
-        open(db::Book::open(bookFile(), db::systemSurroundings()));
+        open(db::Book::open(bookFile(), m_clock.surroundings()));
     }
 
     void type(const char* text) {
@@ -89,6 +90,7 @@ class DemoWindow : public testing::Test {
         press(Qt::Key_Return);
     }
 
+    HeldClock m_clock;
     TempFolder m_folder;
     desk::Theme m_theme{*qApp, desk::Scheme::Light};
     FileAnswer m_prompter;

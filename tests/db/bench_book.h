@@ -2,6 +2,7 @@
 #pragma once
 
 #include "db/book/book.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/samples.h"
 #include "tests/support/temp_folder.h"
 
@@ -17,18 +18,6 @@ template<class T>
 T valueOf(base::Result<T> result) {
     return std::move(result.value());
 }
-
-/// A clock that tests set: 2026-11-25, nine in the morning, until told otherwise.
-struct HeldClock {
-    std::chrono::system_clock::time_point now =
-        std::chrono::sys_days(std::chrono::year(2026) / 11 / 25) + std::chrono::hours(9);
-
-    db::Surroundings surroundings() {
-        return {.now = [this] { return now; },
-                .today = [this] { return units::Date::fromDays(std::chrono::floor<std::chrono::days>(now)); },
-                .actor = "tester"};
-    }
-};
 
 /// A fresh book in a folder of its own, with what a quote needs.
 class BookTest : public testing::Test {

@@ -4,6 +4,7 @@
 #include "app/artwork/made_design.h"
 #include "app/demo/demo_book.h"
 #include "core/artwork/artwork_file.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -51,7 +52,7 @@ class Bars {
 class Estimating : public testing::Test {
   protected:
     Estimating()
-        : m_session(*demo::createDemoBook(m_folder.path() / "demo.jobbook", db::systemSurroundings()))
+        : m_session(*demo::createDemoBook(m_folder.path() / "demo.jobbook", m_clock.surroundings()))
         , m_presenter(m_session, m_bars.maker()) {}
 
     EstimateInputs inputs(const char* text) {
@@ -81,6 +82,7 @@ class Estimating : public testing::Test {
         return done.count() > 0;
     }
 
+    test::HeldClock m_clock;
     test::TempFolder m_folder;
     Bars m_bars;
     session::BookSession m_session;

@@ -6,6 +6,7 @@
 #include "app/demo/demo_book.h"
 #include "app/desk/theme.h"
 #include "app/paper/preview_dialog.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -41,7 +42,7 @@ class Buying : public testing::Test {
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
                            QString::fromStdString(m_folder.path().string()));
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
@@ -76,6 +77,7 @@ class Buying : public testing::Test {
         QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(pieces));
     }
 
+    test::HeldClock m_clock;
     test::TempFolder m_folder;
     desk::Theme m_theme{*qApp, desk::Scheme::Light};
     PathPrompter m_prompter;

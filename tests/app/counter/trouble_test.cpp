@@ -53,7 +53,7 @@ TEST_F(Trouble, inABookOpenElsewhereThereIsOnlyReading) {
     m_window.reset();
     test::Child holder({BOOK_CHILD, "hold", bookFile().string()});
     ASSERT_EQ(holder.line(), "held");
-    open(db::Book::open(bookFile(), db::systemSurroundings()));
+    open(db::Book::open(bookFile(), m_clock.surroundings()));
     EXPECT_TRUE(m_window->messages().sentence().contains("for reading only"))
         << m_window->messages().sentence().toStdString();
     EXPECT_EQ(text("toPay"), "182.75");

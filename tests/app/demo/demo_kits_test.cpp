@@ -3,6 +3,7 @@
 #include "app/demo/demo_book.h"
 #include "core/layout/fit.h"
 #include "core/supply/staircase.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 
 #include <gtest/gtest.h>
@@ -26,7 +27,7 @@ T all(base::Result<T> read) {
 class DemoKits : public testing::Test {
   protected:
     DemoKits() {
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
         EXPECT_TRUE(book.has_value());
         m_materials = all((*book)->materials());
         m_packs = all((*book)->packs());
@@ -86,6 +87,7 @@ class DemoKits : public testing::Test {
         return point.value();
     }
 
+    test::HeldClock m_clock;
     test::TempFolder m_folder;
     std::vector<catalogue::Material> m_materials;
     std::vector<catalogue::Pack> m_packs;

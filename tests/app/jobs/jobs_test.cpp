@@ -6,6 +6,7 @@
 #include "app/jobs/stage_words.h"
 #include "app/plans/plan_dialog.h"
 #include "core/pricing/price_order.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -29,7 +30,7 @@ class Jobs : public testing::Test {
   protected:
     Jobs() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
@@ -91,6 +92,7 @@ class Jobs : public testing::Test {
         return m_session->read([&](db::Book& book) { return book.quote(id); })->stage;
     }
 
+    sp::test::HeldClock m_clock;
     sp::test::TempFolder m_folder;
     desk::Theme m_theme{*qApp, desk::Scheme::Light};
     std::unique_ptr<session::BookSession> m_session;

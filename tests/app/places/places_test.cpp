@@ -7,6 +7,7 @@
 #include "app/supplies/price_text.h"
 #include "app/supplies/size_text.h"
 #include "app/supplies/supplies_page.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -29,7 +30,7 @@ class Places : public testing::Test {
   protected:
     Places() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
@@ -74,6 +75,7 @@ class Places : public testing::Test {
         }
     }
 
+    test::HeldClock m_clock;
     test::TempFolder m_folder;
     desk::Theme m_theme{*qApp, desk::Scheme::Light};
     std::unique_ptr<session::BookSession> m_session;

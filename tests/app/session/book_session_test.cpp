@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo/demo_book.h"
 #include "app/session/book_session.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 
 #include <gtest/gtest.h>
@@ -27,10 +28,25 @@ void alter(const std::filesystem::path& file, std::string_view from, std::string
     bytes.put(static_cast<char>(all.at(27) + 1));
 }
 
+TEST(BookSession, goesByTheClockOfItsBook) {
+    test::HeldClock clock;
+    const test::TempFolder folder;
+    auto book = demo::createDemoBook(folder / "demo.jobbook", clock.surroundings());
+    ASSERT_TRUE(book.has_value());
+    const session::BookSession session(std::move(*book));
+    EXPECT_EQ(session.today().iso(), "2026-11-25");
+    clock.now += std::chrono::hours(24);
+    EXPECT_EQ(session.today().iso(), "2026-11-26");
+    const auto before = session.timeOfDay();
+    clock.now += std::chrono::minutes(5);
+    EXPECT_EQ(before.secsTo(session.timeOfDay()), 300);
+}
+
 TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
+    test::HeldClock clock;
     test::TempFolder folder;
     const auto file = folder / "demo.jobbook";
-    auto book = demo::createDemoBook(file, db::systemSurroundings());
+    auto book = demo::createDemoBook(file, clock.surroundings());
     ASSERT_TRUE(book.has_value());
     session::BookSession session(std::move(*book));
     const auto name = session.shop().letterhead.name;

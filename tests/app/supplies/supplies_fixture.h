@@ -4,6 +4,7 @@
 #include "app/demo/demo_book.h"
 #include "app/desk/theme.h"
 #include "app/session/book_session.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -21,7 +22,7 @@ class SuppliesTest : public testing::Test {
   protected:
     SuppliesTest() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", db::systemSurroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
@@ -55,6 +56,7 @@ class SuppliesTest : public testing::Test {
         return label == nullptr ? std::string("no label") : label->text().toStdString();
     }
 
+    HeldClock m_clock;
     TempFolder m_folder;
     desk::Theme m_theme{*qApp, desk::Scheme::Light};
     std::unique_ptr<session::BookSession> m_session;
