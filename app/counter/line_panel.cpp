@@ -6,8 +6,10 @@
 #include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/empty_state.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/icons.h"
 #include "app/desk/scroll_page.h"
+#include "core/catalogue/fields/tables.h"
 #include "core/needs/material_need.h"
 
 #include <QHBoxLayout>
@@ -41,13 +43,19 @@ QLayout* LinePanel::buildMeasures() {
     row->setSpacing(12);
     m_pieces = new desk::CountField(m_formatter, this);
     m_pieces->setObjectName(QStringLiteral("pieces"));
-    m_pieces->setRange(units::Count::of(1), units::Count::of(catalogue::kMaxPieces));
     m_onto = new desk::ChoiceField(m_formatter, this);
     m_onto->setObjectName(QStringLiteral("onto"));
     m_width = new desk::LengthField(m_formatter, this);
     m_width->setObjectName(QStringLiteral("width"));
     m_height = new desk::LengthField(m_formatter, this);
     m_height->setObjectName(QStringLiteral("height"));
+    using catalogue::OrderLine;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_pieces, fieldOf<&OrderLine::quantity>());
+    desk::standsFor(*m_onto, fieldOf<&OrderLine::onto>());
+    desk::standsFor(*m_onto, fieldOf<&OrderLine::customersGarment>());
+    desk::standsFor(*m_width, fieldOf<&OrderLine::width>());
+    desk::standsFor(*m_height, fieldOf<&OrderLine::height>());
     row->addWidget(new desk::FieldBox(tr("&Pieces"), m_pieces, this), 2, Qt::AlignTop);
     row->addWidget(new desk::FieldBox(tr("&On"), m_onto, this), 4, Qt::AlignTop);
     row->addWidget(new desk::FieldBox(tr("&Width"), m_width, this), 2, Qt::AlignTop);
@@ -110,6 +118,9 @@ void LinePanel::build() {
     m_onWall->setObjectName(QStringLiteral("onWall"));
     m_taxable = new QCheckBox(tr("Taxab&le"), this);
     m_taxable->setObjectName(QStringLiteral("taxable"));
+    desk::standsFor(*m_title, catalogue::fields::fieldOf<&catalogue::OrderLine::title>());
+    desk::standsFor(*m_onWall, catalogue::fields::fieldOf<&catalogue::OrderLine::templatesOnWall>());
+    desk::standsFor(*m_taxable, catalogue::fields::fieldOf<&catalogue::OrderLine::taxable>());
     ticks->addWidget(m_onWall);
     ticks->addWidget(m_taxable);
     second->addLayout(ticks, 2);
@@ -230,6 +241,7 @@ void LinePanel::loadSizes() {
         auto* field = new desk::CountField(m_formatter, m_sizes);
         const auto name = QString::fromStdString(size.name);
         field->setObjectName(QStringLiteral("size_") + name);
+        desk::standsFor(*field, catalogue::fields::fieldOf<&catalogue::SizeCount::count>());
         field->setEmptyAllowed(true);
         for (const auto& chosen : line.sizes)
             if (chosen.size == size.name && !chosen.count.isZero()) field->setValue(chosen.count);

@@ -4,8 +4,10 @@
 #include "app/counter/order_list.h"
 #include "app/counter/typed_entries.h"
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/word_field.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
 #include <QItemSelectionModel>
@@ -77,6 +79,14 @@ QWidget* OrderPanel::buildTop() {
     m_discount->setEmptyAllowed(true);
     m_exempt = new QCheckBox(tr("Ta&x exempt"), this);
     m_exempt->setObjectName(QStringLiteral("exempt"));
+    using catalogue::Discount;
+    using catalogue::Order;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_customer, fieldOf<&Order::customer>());
+    desk::standsFor(*m_wantedBy, fieldOf<&Order::wantedBy>());
+    desk::standsFor(*m_discount, fieldOf<&Discount::share>());
+    desk::standsFor(*m_discount, fieldOf<&Discount::amount>());
+    desk::standsFor(*m_exempt, fieldOf<&Order::asksExemption>());
     grid->addWidget(new desk::FieldBox(tr("Custo&mer"), m_customer, this), 0, 0, 1, 2);
     m_wantedBox = new desk::FieldBox(tr("Wanted &by"), m_wantedBy, this);
     grid->addWidget(m_wantedBox, 1, 0, Qt::AlignTop);
@@ -95,6 +105,7 @@ void OrderPanel::build() {
     column->addWidget(buildTop());
     m_design = new desk::ChoiceField(m_formatter, this);
     m_design->setObjectName(QStringLiteral("design"));
+    desk::standsFor(*m_design, catalogue::fields::fieldOf<&catalogue::OrderLine::design>());
     m_design->setEmptyAllowed(true);
     m_design->setEnterMovesOn(false); // a chosen design leads to its pieces
     m_design->setPlaceholderText(tr("Type part of a design’s name"));

@@ -5,8 +5,10 @@
 #include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/plans/plan_dialog.h"
 #include "app/session/settings.h"
+#include "core/catalogue/fields/tables.h"
 #include "core/costing/per_piece.h"
 #include "core/quoting/owner_figures.h"
 
@@ -88,6 +90,7 @@ void SlipBack::build() {
     m_ask = new desk::MoneyField(m_formatter, this);
     m_ask->setObjectName(QStringLiteral("askInstead"));
     m_ask->setEmptyAllowed(true);
+    desk::standsFor(*m_ask, catalogue::fields::fieldOf<&catalogue::OrderLine::typedEach>());
     m_askBox = new desk::FieldBox(tr("As&k for instead"), m_ask, this);
     m_askBox->setMaximumWidth(desk::scaled(150));
     ask->addWidget(m_askBox, 0, Qt::AlignTop);

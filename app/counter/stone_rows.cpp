@@ -4,8 +4,10 @@
 #include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
+#include "core/catalogue/fields/tables.h"
 #include "core/needs/material_need.h"
 
 #include <QVBoxLayout>
@@ -78,7 +80,7 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
     entry.perPiece->setObjectName(QStringLiteral("stone%1").arg(row));
     entry.perPiece->setAccessibleName(tr("%1 per piece").arg(name));
     entry.perPiece->setAlignment(Qt::AlignRight);
-    entry.perPiece->setRange(units::Count::of(1), units::Count::of(catalogue::kMaxStonesAPiece));
+    desk::standsFor(*entry.perPiece, catalogue::fields::fieldOf<&catalogue::StoneCount::count>());
     entry.perPiece->setMinimumWidth(desk::scaled(76));
     entry.perPiece->setMaximumWidth(desk::scaled(110));
     if (!stone.count.isZero()) entry.perPiece->setValue(stone.count);

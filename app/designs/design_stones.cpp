@@ -2,8 +2,10 @@
 #include "app/designs/design_stones.h"
 
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QVBoxLayout>
 
@@ -23,6 +25,7 @@ DesignStones::DesignStones(DesignsPresenter& presenter, const desk::Formatter& f
     column->addWidget(m_problem);
     m_add = new desk::ChoiceField(m_formatter, this);
     m_add->setObjectName(QStringLiteral("addDesignColour"));
+    desk::standsFor(*m_add, catalogue::fields::fieldOf<&catalogue::StoneCount::material>());
     m_add->setAccessibleName(tr("Add a colour"));
     m_add->setPlaceholderText(tr("+ colour: type part of its name"));
     m_add->setEmptyAllowed(true);
@@ -86,7 +89,7 @@ void DesignStones::addRow(int row, const catalogue::StoneCount& stone) {
     count->setObjectName(QStringLiteral("designStone%1").arg(row));
     count->setAccessibleName(tr("%1 a piece").arg(name));
     count->setAlignment(Qt::AlignRight);
-    count->setRange(units::Count::of(1), units::Count::of(catalogue::kMaxStonesAPiece));
+    desk::standsFor(*count, catalogue::fields::fieldOf<&catalogue::StoneCount::count>());
     count->setMaximumWidth(desk::scaled(110));
     grid->addWidget(count, row, 2);
     const auto id = stone.material;

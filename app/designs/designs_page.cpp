@@ -6,9 +6,11 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/empty_state.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
 #include "app/plans/plan_dialog.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -106,6 +108,16 @@ void DesignsPage::buildCard(QWidget* card) {
     m_base->setEmptyAllowed(true);
     m_onWall = new QCheckBox(tr("&Templates on the wall"), this);
     m_onWall->setObjectName(QStringLiteral("designOnWall"));
+    using catalogue::Design;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_name, fieldOf<&Design::name>());
+    desk::standsFor(*m_width, fieldOf<&Design::width>());
+    desk::standsFor(*m_height, fieldOf<&Design::height>());
+    desk::standsFor(*m_base, fieldOf<&Design::usualBase>());
+    desk::standsFor(*m_planned, fieldOf<&Design::plannedPieces>());
+    desk::standsFor(*m_art, fieldOf<&Design::artTime>());
+    desk::standsFor(*m_note, fieldOf<&Design::note>());
+    desk::standsFor(*m_onWall, fieldOf<&Design::templatesOnWall>());
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(8);

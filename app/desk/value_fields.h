@@ -24,6 +24,8 @@ class ValueField : public TypedField {
 
     /// Both ends included.
     void setRange(const T& least, const T& most);
+    const std::optional<T>& least() const { return m_least; }
+    const std::optional<T>& most() const { return m_most; }
 
   protected:
     using TypedField::TypedField;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/bench_grid.h"
 
+#include "app/desk/field_binding.h"
 #include "app/desk/figures.h"
 #include "app/desk/problem_note.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
 
@@ -19,10 +21,14 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
     struct Part {
         QString head;
         units::Duration StepStandard::*part;
+        const catalogue::fields::Field& field;
     };
+    using catalogue::fields::fieldOf;
     const std::array<Part, 4> parts{
-        Part{tr("a job"), &StepStandard::perJob}, Part{tr("a colour"), &StepStandard::perColour},
-        Part{tr("a piece"), &StepStandard::perPiece}, Part{tr("100 stones"), &StepStandard::per100Stones}};
+        Part{tr("a job"), &StepStandard::perJob, fieldOf<&StepStandard::perJob>()},
+        Part{tr("a colour"), &StepStandard::perColour, fieldOf<&StepStandard::perColour>()},
+        Part{tr("a piece"), &StepStandard::perPiece, fieldOf<&StepStandard::perPiece>()},
+        Part{tr("100 stones"), &StepStandard::per100Stones, fieldOf<&StepStandard::per100Stones>()}};
     const auto label = [&](const QString& words, desk::Role role) {
         return new desk::TextLabel(words, desk::TextSize::Small, role, desk::Weight::Plain, this);
     };
@@ -38,6 +44,7 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
             const auto& part = parts[static_cast<std::size_t>(i)];
             if (catalogue::isOncePerJob(step) && part.part == &StepStandard::perPiece) continue;
             auto* field = new desk::DurationField(formatter, this);
+            desk::standsFor(*field, part.field);
             field->setObjectName(QStringLiteral("bench_%1_%2").arg(row).arg(i));
             field->setAccessibleName(QStringLiteral("%1, %2").arg(name, part.head));
             grid->addWidget(field, row, i + 1);
@@ -54,7 +61,7 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
             field->setObjectName(QStringLiteral("learning_%1").arg(row));
             field->setAccessibleName(tr("%1, learning").arg(name));
             field->setUnitText(QStringLiteral("%"));
-            field->setRange(units::Rate::fromPercent(50), units::Rate::fromPercent(100));
+            desk::standsFor(*field, fieldOf<&StepStandard::learning>());
             grid->addWidget(field, row, 5);
             connect(field, &desk::TypedField::committed, this, [this, field, step] {
                 const auto value = field->value();

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/customer_card.h"
 
+#include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
 
@@ -27,6 +29,15 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
                                     static_cast<desk::TypedField*>(m_place), static_cast<desk::TypedField*>(m_issued),
                                     static_cast<desk::TypedField*>(m_expires)})
         field->setEmptyAllowed(true);
+    using catalogue::Certificate;
+    using catalogue::Customer;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_name, fieldOf<&Customer::name>());
+    desk::standsFor(*m_contact, fieldOf<&Customer::contact>());
+    desk::standsFor(*m_number, fieldOf<&Certificate::number>());
+    desk::standsFor(*m_place, fieldOf<&Certificate::place>());
+    desk::standsFor(*m_issued, fieldOf<&Certificate::issuedOn>());
+    desk::standsFor(*m_expires, fieldOf<&Certificate::expiresOn>());
     place(m_find, tr("Find a customer"), "findCustomer", 0, 0, 2);
     place(m_name, tr("Name"), "customerName", 0, 2, 2);
     m_contact->setObjectName(QStringLiteral("customerContact"));

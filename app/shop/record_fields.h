@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/desk/choice_field.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/formatter.h"
 #include "app/desk/long_text.h"
 #include "app/desk/value_fields.h"
@@ -19,8 +20,8 @@ namespace sp::shop {
 
 /// Fields that show and save the members of one record of the book, the shop or the bench. Each shows its member
 /// whenever load() is called, unless a person is at it, and is saved when it is left with a good entry; what the book
-/// refuses is said under the field. `member` takes the record, const or not, and returns a reference to the member:
-///     [](auto& shop) -> auto& { return shop.rates.labourPerHour; }
+/// refuses is said under the field. `member` is a desk::At, so that the field takes what the table lets it hold:
+///     desk::kAt<&Shop::rates, &ShopRates::labourPerHour>
 template<class Record>
 class RecordFields : public QObject {
   public:
@@ -46,6 +47,7 @@ class RecordFields : public QObject {
     template<class Field, class Member>
     Field* value(FieldCard* card, const QString& label, const char* name, Member member, const QString& remark = {}) {
         auto* field = new Field(m_formatter, card);
+        desk::standsFor(*field, member.field());
         card->put(field, label, name, remark);
         bind(
             field, [field, member](const Record& record) { field->setValue(member(record)); },
@@ -67,6 +69,7 @@ class RecordFields : public QObject {
     desk::CountField* number(FieldCard* card, const QString& label, const char* name, Member member,
                              const QString& remark = {}) {
         auto* field = new desk::CountField(m_formatter, card);
+        desk::standsFor(*field, member.field());
         card->put(field, label, name, remark);
         bind(
             field, [field, member](const Record& record) { field->setValue(units::Count::of(member(record))); },
@@ -79,6 +82,7 @@ class RecordFields : public QObject {
     void words(FieldCard* card, const QString& label, const char* name, Member member, int span) {
         auto* field = new desk::WordField(m_formatter, {}, card);
         field->setEmptyAllowed(true);
+        desk::standsFor(*field, member.field());
         card->put(field, label, name, {}, span);
         onLoad([this, field, member] {
             if (!field->isHeld()) field->setRaw(QString::fromStdString(member(record())));
@@ -92,6 +96,7 @@ class RecordFields : public QObject {
     template<class Member>
     void text(FieldCard* card, const QString& label, const char* name, Member member) {
         auto* field = new desk::LongText(card);
+        desk::standsFor(*field, member.field());
         card->put(field, label, name, {}, 2);
         onLoad([this, field, member] {
             if (!field->hasFocus()) field->setText(QString::fromStdString(member(record())));
@@ -105,6 +110,7 @@ class RecordFields : public QObject {
     void choice(FieldCard* card, const QString& label, const char* name,
                 const std::vector<std::pair<QString, Enum>>& choices, Member member) {
         auto* field = new QComboBox(card);
+        desk::standsFor(*field, member.field());
         for (const auto& [word, value] : choices) field->addItem(word, static_cast<int>(value));
         card->put(field, label, name);
         onLoad([this, field, member] { field->setCurrentIndex(field->findData(static_cast<int>(member(record())))); });
@@ -117,10 +123,20 @@ class RecordFields : public QObject {
     template<class Member>
     void tick(FieldCard* card, const QString& label, const char* name, Member member) {
         auto* field = new QCheckBox(label, card);
+        desk::standsFor(*field, member.field());
         card->putTick(field, name);
         onLoad([this, field, member] { field->setChecked(member(record())); });
         connect(field, &QCheckBox::clicked, this,
                 [this, member](bool on) { m_edit([&](Record& record) { member(record) = on; }); });
+    }
+
+    /// The book's materials of that kind.
+    static std::vector<desk::Choice> choicesOf(session::BookSession& session, catalogue::MaterialKind kind) {
+        std::vector<desk::Choice> choices;
+        for (const auto& known : session.materials())
+            if (known.kind == kind)
+                choices.push_back({QVariant::fromValue(known.id), QString::fromStdString(known.name), {}, {}});
+        return choices;
     }
 
     /// One of the book's materials of that kind, or none.
@@ -129,13 +145,10 @@ class RecordFields : public QObject {
                   catalogue::MaterialKind kind, Member member) {
         auto* field = new desk::ChoiceField(m_formatter, card);
         field->setEmptyAllowed(true);
+        desk::standsFor(*field, member.field());
         card->put(field, label, name, {}, 2);
         onLoad([this, field, &session, kind, member] {
-            std::vector<desk::Choice> choices;
-            for (const auto& known : session.materials())
-                if (known.kind == kind)
-                    choices.push_back({QVariant::fromValue(known.id), QString::fromStdString(known.name), {}, {}});
-            field->setChoices(std::move(choices));
+            field->setChoices(choicesOf(session, kind));
             const auto id = member(record());
             if (!field->isHeld()) field->setCurrent(id.isNone() ? QVariant() : QVariant::fromValue(id));
         });

@@ -5,6 +5,7 @@
 #include "app/desk/tab_order.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
+#include "app/shop/packing_rows.h"
 #include "app/shop/step_rows.h"
 
 #include <QVBoxLayout>
@@ -13,7 +14,18 @@
 
 namespace sp::shop {
 
+using catalogue::CardFee;
+using catalogue::Cutter;
+using catalogue::HeatPress;
+using catalogue::Letterhead;
+using catalogue::MarkUpStep;
 using catalogue::MaterialKind;
+using catalogue::PriceRules;
+using catalogue::Rounding;
+using catalogue::RushStep;
+using catalogue::ShopRates;
+using catalogue::TaxRule;
+using desk::kAt;
 
 ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
@@ -55,20 +67,17 @@ FieldCard* ShopPage::addCard(const QString& title, const QString& remark) {
 
 void ShopPage::buildLetterhead() {
     auto* card = addCard(tr("Letterhead"));
-    m_shop.words(
-        card, tr("&Name of the shop"), "shopName", [](auto& s) -> auto& { return s.letterhead.name; }, 4);
-    m_shop.text(
-        card, tr("&Address, and how to reach the shop"), "shopLines",
-        [](auto& s) -> auto& { return s.letterhead.lines; });
-    m_shop.text(
-        card, tr("&Terms, under the totals"), "shopTerms", [](auto& s) -> auto& { return s.letterhead.terms; });
-    m_shop.text(
-        card, tr("&Care and safety notes"), "shopCare", [](auto& s) -> auto& { return s.letterhead.care; });
+    m_shop.words(card, tr("&Name of the shop"), "shopName", kAt<&Shop::letterhead, &Letterhead::name>, 4);
+    m_shop.text(card, tr("&Address, and how to reach the shop"), "shopLines",
+                kAt<&Shop::letterhead, &Letterhead::lines>);
+    m_shop.text(card, tr("&Terms, under the totals"), "shopTerms", kAt<&Shop::letterhead, &Letterhead::terms>);
+    m_shop.text(card, tr("&Care and safety notes"), "shopCare", kAt<&Shop::letterhead, &Letterhead::care>);
 }
 
 void ShopPage::buildMoney() {
     auto* card = addCard(tr("Money, paper and units"));
     auto* currency = new desk::WordField(m_formatter, tr("Give the currency, three letters such as USD."), this);
+    desk::standsFor(*currency, kAt<&Shop::currency>.field());
     card->put(currency, tr("C&urrency"), "currency", tr("three letters, such as USD"));
     m_shop.onLoad([this, currency] {
         if (!currency->isHeld()) currency->setRaw(QString::fromStdString(m_shop.record().currency.code()));
@@ -78,42 +87,40 @@ void ShopPage::buildMoney() {
         currency->setOuterProblem(read ? m_shop.edit([&](Shop& s) { s.currency = *read; })
                                        : QString::fromStdString(read.error().detail));
     });
-    m_shop.choice<catalogue::Paper>(
-        card, tr("&Paper"), "paper", {{tr("Letter"), catalogue::Paper::Letter}, {tr("A4"), catalogue::Paper::A4}},
-        [](auto& s) -> auto& { return s.paper; });
-    m_shop.choice<units::LengthUnit>(
-        card, tr("&Lengths in"), "lengthUnit",
-        {{tr("inches"), units::LengthUnit::Inch},
-         {tr("millimetres"), units::LengthUnit::Millimetre},
-         {tr("centimetres"), units::LengthUnit::Centimetre}},
-        [](auto& s) -> auto& { return s.lengthUnit; });
+    m_shop.choice<catalogue::Paper>(card, tr("&Paper"), "paper",
+                                    {{tr("Letter"), catalogue::Paper::Letter}, {tr("A4"), catalogue::Paper::A4}},
+                                    kAt<&Shop::paper>);
+    m_shop.choice<units::LengthUnit>(card, tr("&Lengths in"), "lengthUnit",
+                                     {{tr("inches"), units::LengthUnit::Inch},
+                                      {tr("millimetres"), units::LengthUnit::Millimetre},
+                                      {tr("centimetres"), units::LengthUnit::Centimetre}},
+                                     kAt<&Shop::lengthUnit>);
     m_shop.choice<units::TemperatureUnit>(
         card, tr("T&emperatures in"), "temperatureUnit",
         {{tr("Fahrenheit"), units::TemperatureUnit::Fahrenheit}, {tr("Celsius"), units::TemperatureUnit::Celsius}},
-        [](auto& s) -> auto& { return s.temperatureUnit; });
+        kAt<&Shop::temperatureUnit>);
 }
 
 void ShopPage::buildRates() {
     auto* card = addCard(tr("What an hour and a month cost"));
-    m_shop.value<desk::MoneyField>(
-        card, tr("Lab&our per hour"), "labour", [](auto& s) -> auto& { return s.rates.labourPerHour; });
-    m_shop.value<desk::MoneyField>(
-        card, tr("Overhead per month"), "overhead", [](auto& s) -> auto& { return s.rates.overheadPerMonth; });
-    m_shop.value<desk::DurationField>(
-        card, tr("Productive time per month"), "productive",
-        [](auto& s) -> auto& { return s.rates.productivePerMonth; }, tr("bench hours that carry the overhead"));
-    m_shop.percent(
-        card, tr("Spoilage"), "spoilage", [](auto& s) -> auto& { return s.rates.spoilage; },
-        tr("percent of the pieces made"));
-    m_shop.value<desk::MoneyField>(
-        card, tr("Replacing a garment"), "garmentAllowance", [](auto& s) -> auto& { return s.rates.garmentAllowance; },
-        tr("a customer’s own, spoiled"));
+    m_shop.value<desk::MoneyField>(card, tr("Lab&our per hour"), "labour",
+                                   kAt<&Shop::rates, &ShopRates::labourPerHour>);
+    m_shop.value<desk::MoneyField>(card, tr("Overhead per month"), "overhead",
+                                   kAt<&Shop::rates, &ShopRates::overheadPerMonth>);
+    m_shop.value<desk::DurationField>(card, tr("Productive time per month"), "productive",
+                                      kAt<&Shop::rates, &ShopRates::productivePerMonth>,
+                                      tr("bench hours that carry the overhead"));
+    m_shop.percent(card, tr("Spoilage"), "spoilage", kAt<&Shop::rates, &ShopRates::spoilage>,
+                   tr("percent of the pieces made"));
+    m_shop.value<desk::MoneyField>(card, tr("Replacing a garment"), "garmentAllowance",
+                                   kAt<&Shop::rates, &ShopRates::garmentAllowance>, tr("a customer’s own, spoiled"));
 }
 
 void ShopPage::buildLadder() {
     auto* card = addCard(tr("Mark-up ladder"), tr("From so many pieces of a line on, so much on top of the cost."));
     auto* ladder = new StepRows(m_formatter, {tr("from pieces"), tr("mark-up"), tr("margin")}, QStringLiteral("ladder"),
-                                true, this);
+                                kAt<&MarkUpStep::from>.field(), kAt<&MarkUpStep::markUp>.field(), true, this);
+    desk::standsFor(*ladder, kAt<&PriceRules::ladder>.field());
     card->fill(ladder);
     m_shop.onLoad([this, ladder] {
         std::vector<StepRow> rows;
@@ -127,8 +134,9 @@ void ShopPage::buildLadder() {
         }));
     });
     auto* rushCard = addCard(tr("Rush"), tr("Wanted within so many days of the quote: so much on top of the goods."));
-    auto* rush =
-        new StepRows(m_formatter, {tr("within days"), tr("surcharge"), {}}, QStringLiteral("rush"), false, this);
+    auto* rush = new StepRows(m_formatter, {tr("within days"), tr("surcharge"), {}}, QStringLiteral("rush"),
+                              kAt<&RushStep::days>.field(), kAt<&RushStep::surcharge>.field(), false, this);
+    desk::standsFor(*rush, kAt<&PriceRules::rush>.field());
     rushCard->fill(rush);
     m_shop.onLoad([this, rush] {
         std::vector<StepRow> rows;
@@ -144,19 +152,20 @@ void ShopPage::buildLadder() {
 }
 
 desk::MoneyField* ShopPage::roundingStep(FieldCard* card) {
-    constexpr std::int64_t kMostCoins = 1'000'000;
     const auto coin = [this] { return m_shop.record().currency.microsPerMinor(); };
     const auto coins = [this, coin](int n) { return m_formatter.money(units::Money::fromMicros(n * coin())); };
     auto* field = new desk::MoneyField(m_formatter, this);
+    const auto& row = kAt<&Shop::rules, &PriceRules::rounding, &Rounding::step>.field();
+    desk::standsFor(static_cast<QWidget&>(*field), row);
     card->put(field, tr("Step"), "roundingStep", tr("such as %1 or %2").arg(coins(5), coins(25)));
     m_shop.onLoad([this, field, coin] {
         if (!field->isHeld()) field->setValue(units::Money::fromMicros(m_shop.record().rules.rounding.step * coin()));
     });
-    connect(field, &desk::TypedField::committed, this, [this, field, coin, coins] {
+    connect(field, &desk::TypedField::committed, this, [this, field, coin, coins, range = row.entryRange()] {
         const auto value = field->value();
         if (!value) return;
         const auto micros = value->micros();
-        const bool isWhole = micros > 0 && micros % coin() == 0 && micros / coin() <= kMostCoins;
+        const bool isWhole = micros % coin() == 0 && range.holds(micros / coin());
         field->setOuterProblem(isWhole ? m_shop.edit([&](Shop& shop) { shop.rules.rounding.step = micros / coin(); })
                                        : tr("A step is made of whole coins, such as %1; type another.").arg(coins(5)));
     });
@@ -165,73 +174,69 @@ desk::MoneyField* ShopPage::roundingStep(FieldCard* card) {
 
 void ShopPage::buildPrices() {
     auto* card = addCard(tr("Rounding, set-up, deposit"));
-    m_shop.choice<catalogue::RoundingKind>(
-        card, tr("Piece prices are rounded"), "roundingKind",
-        {{tr("to the nearest step"), catalogue::RoundingKind::Nearest},
-         {tr("up to the next step"), catalogue::RoundingKind::Up},
-         {tr("up to an ending"), catalogue::RoundingKind::Ending}},
-        [](auto& s) -> auto& { return s.rules.rounding.kind; });
+    m_shop.choice<catalogue::RoundingKind>(card, tr("Piece prices are rounded"), "roundingKind",
+                                           {{tr("to the nearest step"), catalogue::RoundingKind::Nearest},
+                                            {tr("up to the next step"), catalogue::RoundingKind::Up},
+                                            {tr("up to an ending"), catalogue::RoundingKind::Ending}},
+                                           kAt<&Shop::rules, &PriceRules::rounding, &Rounding::kind>);
     auto* step = roundingStep(card);
-    auto* ending = m_shop.number(
-        card, tr("Ending"), "roundingEnding", [](auto& s) -> auto& { return s.rules.rounding.ending; },
-        tr("95 for prices like 6.95"));
-    ending->setRange(units::Count::of(0), units::Count::of(99));
+    auto* ending =
+        m_shop.number(card, tr("Ending"), "roundingEnding", kAt<&Shop::rules, &PriceRules::rounding, &Rounding::ending>,
+                      tr("95 for prices like 6.95"));
     m_shop.onLoad([this, step, ending] {
         const bool endsSo = m_shop.record().rules.rounding.kind == catalogue::RoundingKind::Ending;
         step->setEnabled(!endsSo);
         ending->setEnabled(endsSo);
     });
-    m_shop.choice<catalogue::SetUpCharge>(
-        card, tr("Art and set-up"), "setUp",
-        {{tr("spread over the pieces"), catalogue::SetUpCharge::Spread},
-         {tr("a line of its own"), catalogue::SetUpCharge::OwnLine}},
-        [](auto& s) -> auto& { return s.rules.setUp; });
-    m_shop.value<desk::MoneyField>(
-        card, tr("Smallest order"), "minimumOrder", [](auto& s) -> auto& { return s.rules.minimumOrder; });
-    m_shop.percent(
-        card, tr("Deposit"), "depositRate", [](auto& s) -> auto& { return s.rules.depositRate; },
-        tr("share of the total, before work starts"));
-    m_shop.value<desk::MoneyField>(
-        card, tr("Deposit rounded up to"), "depositStep", [](auto& s) -> auto& { return s.rules.depositStep; });
-    m_shop
-        .number(
-            card, tr("A quote holds for"), "validDays", [](auto& s) -> auto& { return s.rules.validDays; }, tr("days"))
-        ->setRange(units::Count::of(0), units::Count::of(3650));
+    m_shop.choice<catalogue::SetUpCharge>(card, tr("Art and set-up"), "setUp",
+                                          {{tr("spread over the pieces"), catalogue::SetUpCharge::Spread},
+                                           {tr("a line of its own"), catalogue::SetUpCharge::OwnLine}},
+                                          kAt<&Shop::rules, &PriceRules::setUp>);
+    m_shop.value<desk::MoneyField>(card, tr("Smallest order"), "minimumOrder",
+                                   kAt<&Shop::rules, &PriceRules::minimumOrder>);
+    m_shop.percent(card, tr("Deposit"), "depositRate", kAt<&Shop::rules, &PriceRules::depositRate>,
+                   tr("share of the total, before work starts"));
+    m_shop.value<desk::MoneyField>(card, tr("Deposit rounded up to"), "depositStep",
+                                   kAt<&Shop::rules, &PriceRules::depositStep>);
+    m_shop.number(card, tr("A quote holds for"), "validDays", kAt<&Shop::rules, &PriceRules::validDays>, tr("days"));
 }
 
 void ShopPage::buildTax() {
     auto* card = addCard(tr("Tax and card fee"),
                          tr("Rates and rules are yours to confirm with your tax authority or an "
                             "accountant. Whether a card fee may be passed on differs by place and card."));
-    m_shop.words(
-        card, tr("Tax is called"), "taxName", [](auto& s) -> auto& { return s.rules.tax.name; }, 1);
-    m_shop.percent(
-        card, tr("Tax rate"), "taxRate", [](auto& s) -> auto& { return s.rules.tax.rate; });
-    m_shop.choice<catalogue::TaxRounding>(
-        card, tr("Rounded"), "taxRounding",
-        {{tr("once, on the whole order"), catalogue::TaxRounding::PerInvoice},
-         {tr("on every line"), catalogue::TaxRounding::PerLine}},
-        [](auto& s) -> auto& { return s.rules.tax.rounding; });
-    m_shop.tick(
-        card, tr("Prices hold the tax"), "taxInclusive", [](auto& s) -> auto& { return s.rules.tax.inclusive; });
-    m_shop.tick(
-        card, tr("Reckon with a card fee"), "cardFee", [](auto& s) -> auto& { return s.rules.cardFee.charged; });
-    m_shop.percent(
-        card, tr("Card fee"), "cardRate", [](auto& s) -> auto& { return s.rules.cardFee.rate; });
-    m_shop.value<desk::MoneyField>(
-        card, tr("and for each payment"), "cardFixed", [](auto& s) -> auto& { return s.rules.cardFee.fixed; });
+    m_shop.words(card, tr("Tax is called"), "taxName", kAt<&Shop::rules, &PriceRules::tax, &TaxRule::name>, 1);
+    m_shop.percent(card, tr("Tax rate"), "taxRate", kAt<&Shop::rules, &PriceRules::tax, &TaxRule::rate>);
+    m_shop.choice<catalogue::TaxRounding>(card, tr("Rounded"), "taxRounding",
+                                          {{tr("once, on the whole order"), catalogue::TaxRounding::PerInvoice},
+                                           {tr("on every line"), catalogue::TaxRounding::PerLine}},
+                                          kAt<&Shop::rules, &PriceRules::tax, &TaxRule::rounding>);
+    m_shop.tick(card, tr("Prices hold the tax"), "taxInclusive",
+                kAt<&Shop::rules, &PriceRules::tax, &TaxRule::inclusive>);
+    m_shop.tick(card, tr("Reckon with a card fee"), "cardFee",
+                kAt<&Shop::rules, &PriceRules::cardFee, &CardFee::charged>);
+    m_shop.percent(card, tr("Card fee"), "cardRate", kAt<&Shop::rules, &PriceRules::cardFee, &CardFee::rate>);
+    m_shop.value<desk::MoneyField>(card, tr("and for each payment"), "cardFixed",
+                                   kAt<&Shop::rules, &PriceRules::cardFee, &CardFee::fixed>);
 }
 
 void ShopPage::buildSupplies() {
     auto* card = addCard(tr("What every line takes"));
     auto& session = m_presenter.session();
-    m_shop.material(
-        card, tr("Tape"), "usualTape", session, MaterialKind::Tape, [](auto& s) -> auto& { return s.usualTape; });
-    m_shop.material(
-        card, tr("Template sheet"), "usualTemplate", session, MaterialKind::Template,
-        [](auto& s) -> auto& { return s.usualTemplate; });
+    m_shop.material(card, tr("Tape"), "usualTape", session, MaterialKind::Tape, kAt<&Shop::usualTape>);
+    m_shop.material(card, tr("Template sheet"), "usualTemplate", session, MaterialKind::Template,
+                    kAt<&Shop::usualTemplate>);
+    auto* packing = new PackingRows(m_formatter, this);
+    card->fill(packing);
+    m_shop.onLoad([this, packing] {
+        packing->setRows(RecordFields<Shop>::choicesOf(m_presenter.session(), MaterialKind::Packing),
+                         m_shop.record().packing);
+    });
+    connect(packing, &PackingRows::edited, this,
+            [this, packing] { packing->setRefusal(m_shop.edit([&](Shop& s) { s.packing = packing->rows(); })); });
     auto* more = new desk::WordField(m_formatter, {}, this);
     more->setEmptyAllowed(true);
+    desk::standsFor(*more, kAt<&Shop::ladderQuantities>.field());
     card->put(more, tr("More or fewer: prices shown for"), "ladderQuantities",
               tr("numbers of pieces, such as 12 24 48 96"), 2);
     m_shop.onLoad([this, more] {
@@ -251,8 +256,7 @@ void ShopPage::buildSupplies() {
         std::sort(quantities.begin(), quantities.end());
         more->setOuterProblem(m_shop.edit([&](Shop& s) { s.ladderQuantities = quantities; }));
     });
-    m_shop.tick(
-        card, tr("Print them on the sheet"), "ladderOnSheet", [](auto& s) -> auto& { return s.ladderOnSheet; });
+    m_shop.tick(card, tr("Print them on the sheet"), "ladderOnSheet", kAt<&Shop::ladderOnSheet>);
 }
 
 void ShopPage::buildCustomers() {
@@ -277,38 +281,30 @@ void ShopPage::buildMachines() {
         addCard(tr("Press and cutter"),
                 tr("A press and freshly pressed work burn: gloves, a cover sheet, ventilation. Retract blades before "
                    "loading. The makers’ data, local rules and licensed practice come first."));
-    m_bench.value<desk::MoneyField>(
-        card, tr("Press, price"), "pressPrice", [](auto& b) -> auto& { return b.press.price; });
-    m_bench.value<desk::MoneyField>(
-        card, tr("Press, worth at the end"), "pressSalvage", [](auto& b) -> auto& { return b.press.salvage; });
-    m_bench.number(
-        card, tr("Press lasts, presses"), "pressLife", [](auto& b) -> auto& { return b.press.lifePresses; });
-    m_bench.value<desk::MoneyField>(
-        card, tr("Running it, per hour"), "pressRunning", [](auto& b) -> auto& { return b.press.runningPerHour; });
-    m_bench.value<desk::LengthField>(
-        card, tr("Platen, width"), "platenWidth", [](auto& b) -> auto& { return b.press.platenWidth; });
-    m_bench.value<desk::LengthField>(
-        card, tr("Platen, depth"), "platenHeight", [](auto& b) -> auto& { return b.press.platenHeight; });
-    m_bench.value<desk::DurationField>(
-        card, tr("Dwell"), "dwell", [](auto& b) -> auto& { return b.press.dwell; });
-    m_bench.value<desk::DurationField>(
-        card, tr("Handling, each cycle"), "handling", [](auto& b) -> auto& { return b.press.handling; });
-    m_bench.value<desk::DurationField>(
-        card, tr("Warm-up"), "warmUp", [](auto& b) -> auto& { return b.press.warmUp; });
-    m_bench.number(
-        card, tr("Test presses"), "testPresses", [](auto& b) -> auto& { return b.press.testPresses; });
-    m_bench.percent(
-        card, tr("Pressed a second time"), "secondShare", [](auto& b) -> auto& { return b.press.secondPressShare; });
-    m_bench.value<desk::DurationField>(
-        card, tr("Second dwell"), "secondDwell", [](auto& b) -> auto& { return b.press.secondDwell; });
-    m_bench.value<desk::TemperatureField>(
-        card, tr("Temperature noted"), "temperature", [](auto& b) -> auto& { return b.press.temperature; });
-    m_bench.value<desk::MoneyField>(
-        card, tr("Cutter, price"), "cutterPrice", [](auto& b) -> auto& { return b.cutter.price; });
-    m_bench.value<desk::MoneyField>(
-        card, tr("Cutter, worth at the end"), "cutterSalvage", [](auto& b) -> auto& { return b.cutter.salvage; });
-    m_bench.number(
-        card, tr("Cutter lasts, holes"), "cutterLife", [](auto& b) -> auto& { return b.cutter.lifeHoles; });
+    m_bench.value<desk::MoneyField>(card, tr("Press, price"), "pressPrice", kAt<&Bench::press, &HeatPress::price>);
+    m_bench.value<desk::MoneyField>(card, tr("Press, worth at the end"), "pressSalvage",
+                                    kAt<&Bench::press, &HeatPress::salvage>);
+    m_bench.number(card, tr("Press lasts, presses"), "pressLife", kAt<&Bench::press, &HeatPress::lifePresses>);
+    m_bench.value<desk::MoneyField>(card, tr("Running it, per hour"), "pressRunning",
+                                    kAt<&Bench::press, &HeatPress::runningPerHour>);
+    m_bench.value<desk::LengthField>(card, tr("Platen, width"), "platenWidth",
+                                     kAt<&Bench::press, &HeatPress::platenWidth>);
+    m_bench.value<desk::LengthField>(card, tr("Platen, depth"), "platenHeight",
+                                     kAt<&Bench::press, &HeatPress::platenHeight>);
+    m_bench.value<desk::DurationField>(card, tr("Dwell"), "dwell", kAt<&Bench::press, &HeatPress::dwell>);
+    m_bench.value<desk::DurationField>(card, tr("Handling, each cycle"), "handling",
+                                       kAt<&Bench::press, &HeatPress::handling>);
+    m_bench.value<desk::DurationField>(card, tr("Warm-up"), "warmUp", kAt<&Bench::press, &HeatPress::warmUp>);
+    m_bench.number(card, tr("Test presses"), "testPresses", kAt<&Bench::press, &HeatPress::testPresses>);
+    m_bench.percent(card, tr("Pressed a second time"), "secondShare", kAt<&Bench::press, &HeatPress::secondPressShare>);
+    m_bench.value<desk::DurationField>(card, tr("Second dwell"), "secondDwell",
+                                       kAt<&Bench::press, &HeatPress::secondDwell>);
+    m_bench.value<desk::TemperatureField>(card, tr("Temperature noted"), "temperature",
+                                          kAt<&Bench::press, &HeatPress::temperature>);
+    m_bench.value<desk::MoneyField>(card, tr("Cutter, price"), "cutterPrice", kAt<&Bench::cutter, &Cutter::price>);
+    m_bench.value<desk::MoneyField>(card, tr("Cutter, worth at the end"), "cutterSalvage",
+                                    kAt<&Bench::cutter, &Cutter::salvage>);
+    m_bench.number(card, tr("Cutter lasts, holes"), "cutterLife", kAt<&Bench::cutter, &Cutter::lifeHoles>);
 }
 
 void ShopPage::load() {

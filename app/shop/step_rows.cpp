@@ -12,11 +12,14 @@
 namespace sp::shop {
 
 StepRows::StepRows(const desk::Formatter& formatter, const std::array<QString, 3>& heads, const QString& name,
-                   bool showsMargin, QWidget* parent)
+                   const catalogue::fields::Field& from, const catalogue::fields::Field& rate, bool showsMargin,
+                   QWidget* parent)
     : QWidget(parent)
     , m_formatter(formatter)
     , m_heads(heads)
     , m_name(name)
+    , m_from(from)
+    , m_rate(rate)
     , m_showsMargin(showsMargin) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -38,7 +41,8 @@ StepRows::StepRows(const desk::Formatter& formatter, const std::array<QString, 3
 }
 
 QString StepRows::marginOf(units::Rate markUp) const {
-    return m_showsMargin ? m_formatter.rate(pricing::marginFromMarkUp(markUp)) : QString();
+    const auto margin = m_showsMargin ? pricing::marginFromMarkUp(markUp) : std::nullopt;
+    return margin ? m_formatter.rate(*margin) : QString();
 }
 
 void StepRows::setRows(const std::vector<StepRow>& rows) {
@@ -71,6 +75,8 @@ void StepRows::addLine(int row) {
                                   m_grid->body())};
     line.from->setObjectName(QStringLiteral("%1From%2").arg(m_name).arg(row));
     line.from->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[0]).arg(row + 1));
+    desk::standsFor(*line.from, m_from);
+    desk::standsFor(*line.rate, m_rate);
     line.from->setValue(units::Count::of(step.from));
     line.rate->setObjectName(QStringLiteral("%1Rate%2").arg(m_name).arg(row));
     line.rate->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[1]).arg(row + 1));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/desk/field_binding.h"
 #include "app/desk/figures.h"
 #include "app/desk/problem_note.h"
 #include "app/desk/row_grid.h"
@@ -26,8 +27,10 @@ class StepRows : public QWidget {
     Q_OBJECT
 
   public:
+    /// `from` and `rate`: the rows of the table that its two columns stand for.
     StepRows(const desk::Formatter& formatter, const std::array<QString, 3>& heads, const QString& name,
-             bool showsMargin, QWidget* parent = nullptr);
+             const catalogue::fields::Field& from, const catalogue::fields::Field& rate, bool showsMargin,
+             QWidget* parent = nullptr);
 
     /// Leaves the fields alone when they already say so.
     void setRows(const std::vector<StepRow>& rows);
@@ -53,6 +56,8 @@ class StepRows : public QWidget {
     const desk::Formatter& m_formatter;
     std::array<QString, 3> m_heads;
     QString m_name;
+    const catalogue::fields::Field& m_from;
+    const catalogue::fields::Field& m_rate;
     bool m_showsMargin;
     std::vector<StepRow> m_rows;
     std::vector<Line> m_lines;

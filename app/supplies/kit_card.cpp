@@ -2,9 +2,11 @@
 #include "app/supplies/kit_card.h"
 
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
 #include "app/supplies/kit_items.h"
 #include "app/supplies/kit_words.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QVBoxLayout>
 
@@ -61,6 +63,14 @@ void KitCard::build(QGridLayout* grid) {
     place(2, 0, 1, tr("Sh&ort count"), m_shortCount, "kitShortCount", tr("stones missing as a rule"));
     place(2, 1, 3, tr("Too&ls that come along"), m_tools, "kitTools", tr("with commas between; not used up"));
     m_shortCount->setUnitText(QStringLiteral("%"));
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_name, fieldOf<&Kit::name>());
+    desk::standsFor(*m_supplier, fieldOf<&Kit::supplier>());
+    desk::standsFor(*m_price, fieldOf<&Kit::price>());
+    desk::standsFor(*m_withTemplates, fieldOf<&Kit::priceWithTemplates>());
+    desk::standsFor(*m_design, fieldOf<&Kit::design>());
+    desk::standsFor(*m_shortCount, fieldOf<&Kit::shortCount>());
+    desk::standsFor(*m_tools, fieldOf<&Kit::tools>());
     for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_withTemplates),
                                     static_cast<desk::TypedField*>(m_design), static_cast<desk::TypedField*>(m_tools)})
         field->setEmptyAllowed(true);

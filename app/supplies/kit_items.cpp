@@ -3,7 +3,9 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QVBoxLayout>
 
@@ -70,7 +72,8 @@ void KitItems::addRow(std::size_t at) {
     row.material->setAccessibleName(tr("material %1 of the kit").arg(line + 1));
     row.count->setObjectName(QStringLiteral("kitCount%1").arg(line));
     row.count->setAccessibleName(tr("number of material %1 of the kit").arg(line + 1));
-    row.count->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
+    desk::standsFor(*row.material, catalogue::fields::fieldOf<&catalogue::KitItem::material>());
+    desk::standsFor(*row.count, catalogue::fields::fieldOf<&catalogue::KitItem::count>());
     m_grid->cells()->addWidget(row.material, line + 1, 0);
     m_grid->cells()->addWidget(row.count, line + 1, 1);
     auto* remove = m_grid->addRemove(line + 1, 2, tr("Take material %1 out of the kit").arg(line + 1));

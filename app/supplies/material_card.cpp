@@ -2,9 +2,11 @@
 #include "app/supplies/material_card.h"
 
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/supplies/pack_rows.h"
 #include "app/supplies/size_text.h"
+#include "core/catalogue/fields/tables.h"
 #include "core/catalogue/stone_size.h"
 
 #include <QPushButton>
@@ -14,6 +16,9 @@ namespace sp::supplies {
 
 using catalogue::Material;
 using catalogue::MaterialKind;
+using catalogue::SheetTraits;
+using catalogue::StoneTraits;
+using catalogue::fields::fieldOf;
 
 MaterialCard::MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
@@ -25,6 +30,7 @@ MaterialCard::MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& 
     m_name = new desk::WordField(m_formatter, tr("Give the material a name."), this);
     m_name->setObjectName(QStringLiteral("materialName"));
     column->addWidget(new desk::FieldBox(tr("N&ame"), m_name, this));
+    desk::standsFor(*m_name, fieldOf<&Material::name>());
     saveWith(m_name, [this](Material& m) { m.name = m_name->words(); });
     column->addWidget(m_stone = buildStone());
     column->addWidget(m_sheet = buildSheet());
@@ -70,6 +76,10 @@ QWidget* MaterialCard::buildStone() {
     m_loss = new desk::RateField(m_formatter, this);
     m_loss->setUnitText(QStringLiteral("%"));
     m_swatch = new desk::StoneSwatches(this, 40);
+    desk::standsFor(*m_colour, fieldOf<&StoneTraits::colour>());
+    desk::standsFor(*m_size, fieldOf<&StoneTraits::size>());
+    desk::standsFor(*m_hex, fieldOf<&StoneTraits::rgb>());
+    desk::standsFor(*m_loss, fieldOf<&StoneTraits::loss>());
     box(grid, 0, 0, tr("&Colour"), m_colour, "stoneColour");
     box(grid, 0, 1, tr("&Size"), m_size, "stoneSize");
     box(grid, 0, 2, tr("&Picture’s colour"), m_hex, "stoneHex")->setRemark(tr("red, green, blue: 4FC3CF"));
@@ -106,9 +116,17 @@ QWidget* MaterialCard::buildSheet() {
     for (auto** length : {&m_width, &m_height, &m_margin, &m_border, &m_gap})
         *length = new desk::LengthField(m_formatter, this);
     m_lifts = new desk::CountField(m_formatter, this);
-    m_lifts->setRange(units::Count::of(1), units::Count::of(1'000));
     m_oneWay = new QCheckBox(tr("&Has a direction: no turning"), this);
     m_oneWay->setObjectName(QStringLiteral("oneWay"));
+    desk::standsFor(*m_form, fieldOf<&SheetTraits::form>());
+    desk::standsFor(*m_share, fieldOf<&SheetTraits::basis>());
+    desk::standsFor(*m_width, fieldOf<&SheetTraits::width>());
+    desk::standsFor(*m_height, fieldOf<&SheetTraits::height>());
+    desk::standsFor(*m_margin, fieldOf<&SheetTraits::margin>());
+    desk::standsFor(*m_border, fieldOf<&SheetTraits::border>());
+    desk::standsFor(*m_gap, fieldOf<&SheetTraits::gap>());
+    desk::standsFor(*m_lifts, fieldOf<&SheetTraits::lifts>());
+    desk::standsFor(*m_oneWay, fieldOf<&SheetTraits::oneWay>());
     box(grid, 0, 0, tr("Comes &in"), m_form, "sheetForm");
     box(grid, 0, 1, tr("&Width"), m_width, "sheetWidth");
     m_heightBox = box(grid, 0, 2, tr("Hei&ght"), m_height, "sheetHeight");
@@ -136,6 +154,9 @@ QWidget* MaterialCard::buildBlank() {
     m_sizes = new desk::WordField(m_formatter, {}, this);
     m_sizes->setObjectName(QStringLiteral("blankSizes"));
     m_sizes->setEmptyAllowed(true);
+    desk::standsFor(*m_sizes, fieldOf<&catalogue::BlankSize::name>());
+    desk::standsFor(*m_sizes, fieldOf<&catalogue::BlankSize::extraCost>());
+    desk::standsFor(*m_sizes, fieldOf<&catalogue::BlankSize::surcharge>());
     auto* made = new desk::FieldBox(tr("&Sizes"), m_sizes, this);
     made->setRemark(tr("name: extra cost, surcharge – such as S; M; L; 2XL: 2.10, 2.75"));
     connect(m_sizes, &desk::TypedField::committed, this, [this] {
@@ -156,6 +177,8 @@ QWidget* MaterialCard::buildPrice() {
     m_basis->addItem(tr("the average of the shelf"), static_cast<int>(catalogue::PriceBasis::ShelfAverage));
     m_basis->addItem(tr("a fixed price"), static_cast<int>(catalogue::PriceBasis::Fixed));
     m_fixed = new desk::MoneyField(m_formatter, this);
+    desk::standsFor(*m_basis, fieldOf<&Material::basis>());
+    desk::standsFor(*m_fixed, fieldOf<&Material::fixedPrice>());
     box(grid, 0, 0, tr("The cost sheet &uses"), m_basis, "priceBasis");
     box(grid, 0, 1, tr("Fi&xed price of one"), m_fixed, "fixedPrice");
     saveChoice(m_basis, [](Material& m, int value) { m.basis = static_cast<catalogue::PriceBasis>(value); });

@@ -3,7 +3,9 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/field_binding.h"
 #include "app/supplies/price_text.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -82,7 +84,14 @@ void PackRows::addRow(int at, const catalogue::Pack& pack) {
     name(row.amount, "packAmount", tr("contents"));
     name(row.prices, "packPrices", tr("prices"));
     name(row.usual, "packUsual", tr("usual tick"));
-    row.amount->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
+    using catalogue::Pack;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*row.supplier, fieldOf<&Pack::supplier>());
+    desk::standsFor(*row.name, fieldOf<&Pack::name>());
+    desk::standsFor(*row.amount, fieldOf<&Pack::amount>());
+    desk::standsFor(*row.prices, fieldOf<&catalogue::PriceBreak::from>());
+    desk::standsFor(*row.prices, fieldOf<&catalogue::PriceBreak::each>());
+    desk::standsFor(*row.usual, fieldOf<&Pack::usual>());
     row.amount->setMinimumWidth(desk::scaled(80));
     int column = 0;
     for (QWidget* widget :

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/supplier_card.h"
 
+#include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
 #include <QPushButton>
@@ -36,7 +38,13 @@ SupplierCard::SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& 
     connect(list, &QPushButton::clicked, this, &SupplierCard::priceListWanted);
     grid->addWidget(list, 2, 0, Qt::AlignLeft);
     m_freeFrom->setEmptyAllowed(true);
-    m_leadDays->setRange(units::Count::of(0), units::Count::of(365));
+    using catalogue::Supplier;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_name, fieldOf<&Supplier::name>());
+    desk::standsFor(*m_leadDays, fieldOf<&Supplier::leadDays>());
+    desk::standsFor(*m_shipping, fieldOf<&Supplier::shipping>());
+    desk::standsFor(*m_freeFrom, fieldOf<&Supplier::freeFrom>());
+    desk::standsFor(*m_minimum, fieldOf<&Supplier::minimum>());
     const auto saveWith = [this](auto* field, auto put) {
         connect(field, &desk::TypedField::committed, this, [this, field, put] {
             if (field->problem().isEmpty())

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "core/pricing/compare.h"
 
+#include "core/catalogue/fields/tables.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <functional>
 #include <utility>
 
 namespace sp::pricing {
@@ -12,6 +13,8 @@ namespace sp::pricing {
 namespace {
 
 using catalogue::PriceBook;
+namespace fields = catalogue::fields;
+using fields::Sort;
 
 class Comparer {
   public:
@@ -27,11 +30,16 @@ class Comparer {
         for (const auto& [id, material] : now.materials) m_book.materials.try_emplace(id, material);
     }
 
-    base::Result<std::vector<PriceCause>> causes() {
-        for (const auto& id : used())
-            if (auto ok = material(id); !ok) return base::fail(ok.error());
-        for (auto step : {&Comparer::usual, &Comparer::rates, &Comparer::bench, &Comparer::rules})
-            if (auto ok = (this->*step)(); !ok) return base::fail(ok.error());
+    /// All causes, in the order of the header's comment; what they leave of the way to `total` is one more.
+    std::vector<PriceCause> causesOf(units::Money total) {
+        for (const auto& id : used()) material(id);
+        auto& shop = m_book.shop;
+        compareFields(fields::objectOf<catalogue::Shop>(), &shop, &m_now.shop,
+                      &fields::fieldOf<&catalogue::Shop::rules>());
+        compareFields(fields::objectOf<catalogue::BenchStandards>(), &m_book.bench, &m_now.bench);
+        compareFields(fields::objectOf<catalogue::PriceRules>(), &shop.rules, &m_now.shop.rules);
+        certificate();
+        if (m_total != total) m_causes.push_back({std::string(kReckonedOtherwise), {}, {}, total - m_total});
         return std::move(m_causes);
     }
 
@@ -65,64 +73,92 @@ class Comparer {
     }
     std::string share(units::Rate rate) const { return units::formatRate(rate, m_style) + " %"; }
 
-    /// Puts one cause in place through `put` and notes what it does to the total.
-    base::Done swap(std::string what, std::string was, std::string now, const std::function<void(PriceBook&)>& put) {
-        put(m_book);
+    /// Notes a cause that has been put in place, and what it does to the total. Where the order cannot be priced before
+    /// the next cause is in place too (a blank has become a backing and has its sheet only then), the next one takes
+    /// the effect of both.
+    void note(std::string what, std::string was, std::string now) {
         const auto priced = priceOrder(m_order, m_book, m_fits);
-        if (!priced) return base::fail(priced.error());
-        m_causes.push_back({std::move(what), std::move(was), std::move(now), priced->total - m_total});
-        m_total = priced->total;
+        const auto total = priced ? priced->total : m_total;
+        m_causes.push_back({std::move(what), std::move(was), std::move(now), total - m_total});
+        m_total = total;
+    }
+
+    /// Whether two values differ in what can make a price.
+    static bool differs(const fields::Field& field, const void* was, const void* now) {
+        if (!field.noPrice.empty() || field.type->equal(was, now)) return false;
+        if (field.type->sort != Sort::Object) return true;
+        const auto& inner = field.type->object().fields;
+        return std::any_of(inner.begin(), inner.end(),
+                           [&](const auto& part) { return differs(part, part.in(was), part.in(now)); });
+    }
+
+    /// Makes every field of `was` that can make a price what it is in `now`, one cause after the other. `of` is the
+    /// material it belongs to, or empty.
+    void compareFields(const fields::Object& object, void* was, const void* now, const fields::Field* leftOut = nullptr,
+                       const std::string& of = {}) {
+        for (const auto& field : object.fields) {
+            void* old = field.of(was);
+            const void* present = field.in(now);
+            if (&field == leftOut || !differs(field, old, present)) continue;
+            if (field.type->sort == Sort::Object && !field.isOneCause) {
+                compareFields(field.type->object(), old, present, nullptr, of);
+                continue;
+            }
+            const auto before = say(field, old);
+            field.type->assign(old, present);
+            note(headingOf(field, of), before, say(field, present));
+        }
+    }
+
+    /// "Labour an hour", "Jet, what is lost". The price of a material is called as the material is.
+    static std::string headingOf(const fields::Field& field, const std::string& of) {
+        if (&field == &fields::fieldOf<&catalogue::PricedMaterial::price>()) return of;
+        std::string heading(field.heading.empty() ? fields::english(field.words) : field.heading);
+        if (!of.empty()) return of + ", " + heading;
+        if (heading.front() >= 'a' && heading.front() <= 'z') heading.front() = static_cast<char>(heading.front() - 32);
+        return heading;
+    }
+
+    /// A value as a figure; empty where no figure says it.
+    std::string say(const fields::Field& field, const void* value) const {
+        if (&field == &fields::fieldOf<&catalogue::PriceRules::tax>())
+            return share(static_cast<const catalogue::TaxRule*>(value)->rate);
+        if (&field == &fields::fieldOf<&catalogue::PriceRules::cardFee>()) {
+            const auto& fee = *static_cast<const catalogue::CardFee*>(value);
+            return fee.charged ? share(fee.rate) : "none";
+        }
+        if (&field == &fields::fieldOf<&catalogue::PricedMaterial::price>()) {
+            const auto& known = *static_cast<const std::optional<units::UnitPrice>*>(value);
+            return known ? price(*known) : std::string();
+        }
+        switch (field.type->sort) {
+        case Sort::Money: return money(*static_cast<const units::Money*>(value));
+        case Sort::Rate: return share(*static_cast<const units::Rate*>(value));
+        case Sort::Duration: return units::formatDuration(*static_cast<const units::Duration*>(value), m_style);
+        case Sort::Count: return units::formatCount(*static_cast<const units::Count*>(value), m_style);
+        case Sort::Currency: return static_cast<const units::Currency*>(value)->code();
+        case Sort::Id: return nameOf(*static_cast<const base::Id*>(value));
+        case Sort::YesNo:
+        case Sort::Whole:
+        case Sort::Length:
+        case Sort::Word:
+        case Sort::Text:
+        case Sort::Date:
+        case Sort::Temperature:
+        case Sort::Maybe:
+        case Sort::List:
+        case Sort::Steps:
+        case Sort::Object: return {};
+        }
         return {};
     }
 
-    /// The same for a part of the shop that is compared as a whole; `say` writes it.
-    template<class Part, class Say>
-    base::Done part(std::string what, Part& (*of)(PriceBook&), Say say) {
-        auto wanted = m_now;
-        const Part now = of(wanted);
-        const Part was = of(m_book);
-        if (was == now) return {};
-        return swap(std::move(what), say(was), say(now), [&](PriceBook& book) { of(book) = now; });
-    }
-    template<class Part>
-    base::Done part(std::string what, Part& (*of)(PriceBook&)) {
-        return part(std::move(what), of, [](const Part&) { return std::string(); });
-    }
-
-    base::Done material(const base::Id& id) {
+    void material(const base::Id& id) {
         const auto* now = m_now.find(id);
+        if (!now) return; // taken out since: not needed with the book of today, or it would not have been priced
         auto& was = m_book.materials[id];
-        if (!now) return {}; // taken out since: not needed with the book of today, or it would not have been priced
-        if (was.price != now->price) {
-            const auto say = [&](const auto& price) { return price ? this->price(*price) : std::string(); };
-            auto ok = swap(now->material.name, say(was.price), say(now->price), [&](PriceBook& book) {
-                book.materials[id].price = now->price;
-                book.materials[id].priceFrom = now->priceFrom;
-            });
-            if (!ok) return ok;
-        }
-        return traits(id, *now);
-    }
-
-    base::Done traits(const base::Id& id, const catalogue::PricedMaterial& now) {
-        const auto& was = m_book.materials[id].material;
-        if (was.stone.loss != now.material.stone.loss) {
-            auto ok = swap(now.material.name + ", what is lost", share(was.stone.loss), share(now.material.stone.loss),
-                           [&](PriceBook& book) { book.materials[id].material.stone.loss = now.material.stone.loss; });
-            if (!ok) return ok;
-        }
-        if (was.sheet != now.material.sheet) {
-            auto ok = swap(now.material.name + ", its sheet", {}, {},
-                           [&](PriceBook& book) { book.materials[id].material.sheet = now.material.sheet; });
-            if (!ok) return ok;
-        }
-        if (was.sizes != now.material.sizes) {
-            auto ok = swap(now.material.name + ", its sizes", {}, {},
-                           [&](PriceBook& book) { book.materials[id].material.sizes = now.material.sizes; });
-            if (!ok) return ok;
-        }
-        m_book.materials[id] = now; // what is left has no part in a price
-        return {};
+        compareFields(fields::objectOf<catalogue::PricedMaterial>(), &was, now, nullptr, now->material.name);
+        was = *now; // what is left has no part in a price
     }
 
     std::string nameOf(const base::Id& id) const {
@@ -130,99 +166,14 @@ class Comparer {
         return material ? material->material.name : std::string();
     }
 
-    base::Done usual() {
-        const auto name = [this](const base::Id& id) { return nameOf(id); };
-        if (auto ok = part<base::Id>(
-                "Usual tape", [](PriceBook& book) -> base::Id& { return book.shop.usualTape; }, name);
-            !ok)
-            return ok;
-        if (auto ok = part<base::Id>(
-                "Usual template sheet", [](PriceBook& book) -> base::Id& { return book.shop.usualTemplate; }, name);
-            !ok)
-            return ok;
-        return part<std::vector<base::Id>>("Packing",
-                                           [](PriceBook& book) -> std::vector<base::Id>& { return book.shop.packing; });
-    }
-
-    base::Done rates() {
-        const auto amount = [this](units::Money value) { return money(value); };
-        const auto percent = [this](units::Rate value) { return share(value); };
-        if (auto ok = part<units::Money>(
-                "Labour an hour", [](PriceBook& b) -> units::Money& { return b.shop.rates.labourPerHour; }, amount);
-            !ok)
-            return ok;
-        const auto hours = [this](units::Duration value) { return units::formatDuration(value, m_style); };
-        if (auto ok = part<units::Duration>(
-                "Bench hours a month", [](PriceBook& b) -> units::Duration& { return b.shop.rates.productivePerMonth; },
-                hours);
-            !ok)
-            return ok;
-        if (auto ok = part<units::Money>(
-                "Overhead a month", [](PriceBook& b) -> units::Money& { return b.shop.rates.overheadPerMonth; },
-                amount);
-            !ok)
-            return ok;
-        if (auto ok = part<units::Rate>(
-                "Spoilage", [](PriceBook& b) -> units::Rate& { return b.shop.rates.spoilage; }, percent);
-            !ok)
-            return ok;
-        return part<units::Money>(
-            "Allowance for a customer's garment",
-            [](PriceBook& b) -> units::Money& { return b.shop.rates.garmentAllowance; }, amount);
-    }
-
-    base::Done bench() {
-        using Steps = decltype(catalogue::BenchStandards::steps);
-        if (auto ok = part<Steps>("Bench times", [](PriceBook& b) -> Steps& { return b.bench.steps; }); !ok) return ok;
-        if (auto ok = part<catalogue::HeatPress>("Heat press",
-                                                 [](PriceBook& b) -> catalogue::HeatPress& { return b.bench.press; });
-            !ok)
-            return ok;
-        if (auto ok =
-                part<catalogue::Cutter>("Cutter", [](PriceBook& b) -> catalogue::Cutter& { return b.bench.cutter; });
-            !ok)
-            return ok;
-        return part<catalogue::CardFee>(
-            "Card fee", [](PriceBook& b) -> catalogue::CardFee& { return b.shop.rules.cardFee; },
-            [this](const catalogue::CardFee& fee) { return fee.charged ? share(fee.rate) : std::string("none"); });
-    }
-
-    base::Done rules() {
-        using Ladder = std::vector<catalogue::MarkUpStep>;
-        using Rush = std::vector<catalogue::RushStep>;
-        if (auto ok = part<Ladder>("Mark-up ladder", [](PriceBook& b) -> Ladder& { return b.shop.rules.ladder; }); !ok)
-            return ok;
-        if (auto ok = part<catalogue::Rounding>(
-                "Rounding of prices", [](PriceBook& b) -> catalogue::Rounding& { return b.shop.rules.rounding; });
-            !ok)
-            return ok;
-        if (auto ok = part<catalogue::SetUpCharge>(
-                "Charge for set-up", [](PriceBook& b) -> catalogue::SetUpCharge& { return b.shop.rules.setUp; });
-            !ok)
-            return ok;
-        if (auto ok = part<Rush>("Rush surcharges", [](PriceBook& b) -> Rush& { return b.shop.rules.rush; }); !ok)
-            return ok;
-        if (auto ok = part<units::Money>(
-                "Smallest order", [](PriceBook& b) -> units::Money& { return b.shop.rules.minimumOrder; },
-                [this](units::Money value) { return money(value); });
-            !ok)
-            return ok;
-        if (auto ok = part<catalogue::TaxRule>(
-                "Tax", [](PriceBook& b) -> catalogue::TaxRule& { return b.shop.rules.tax; },
-                [this](const catalogue::TaxRule& tax) { return share(tax.rate); });
-            !ok)
-            return ok;
-        // Currency, deposit and letterhead make no price; the certificate decides on tax.
-        if (m_order.asksExemption && certificateOf(m_book) != certificateOf(m_now))
-            if (auto ok =
-                    swap("Exemption certificate", {}, {}, [&](PriceBook& book) { book.customer = m_now.customer; });
-                !ok)
-                return ok;
-        return {};
-    }
-
-    static std::optional<catalogue::Certificate> certificateOf(const PriceBook& book) {
-        return book.customer ? book.customer->certificate : std::nullopt;
+    /// Of a customer the certificate decides on tax, where the order asks for it.
+    void certificate() {
+        const auto of = [](const PriceBook& book) {
+            return book.customer ? book.customer->certificate : std::optional<catalogue::Certificate>();
+        };
+        if (!m_order.asksExemption || of(m_book) == of(m_now)) return;
+        m_book.customer = m_now.customer;
+        note("Exemption certificate", {}, {});
     }
 
     const catalogue::Order& m_order;
@@ -237,20 +188,20 @@ class Comparer {
 } // namespace
 
 base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const PriceBook& then, const PriceBook& now,
-                                            layout::FitMemo& fits, const units::NumberStyle& style) {
+                                            layout::FitMemo& fits, const units::NumberStyle& style,
+                                            std::optional<units::Money> given) {
     const auto before = priceOrder(order, then, fits);
     if (!before) return base::fail(before.error());
     const auto after = priceOrder(order, now, fits);
     if (!after) return base::fail(after.error());
     PriceComparison out;
-    out.totalThen = before->total;
+    out.totalThen = given.value_or(before->total);
     out.totalNow = after->total;
     for (std::size_t i = 0; i < order.lines.size(); ++i)
         out.lines.push_back({order.lines[i].title, order.lines[i].quantity, before->lines[i].each, after->lines[i].each,
                              before->lines[i].charged, after->lines[i].charged});
-    auto causes = Comparer(order, now, fits, style, then, before->total).causes();
-    if (!causes) return base::fail(causes.error());
-    out.causes = std::move(*causes);
+    Comparer comparer(order, now, fits, style, then, before->total);
+    out.causes = comparer.causesOf(after->total + (before->total - out.totalThen));
     return out;
 }
 

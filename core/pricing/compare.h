@@ -4,10 +4,15 @@
 #include "core/pricing/price_order.h"
 #include "core/units/text.h"
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sp::pricing {
+
+/// The heading of the cause that is none of the price book's: the program works differently than it did.
+inline constexpr std::string_view kReckonedOtherwise = "What the program reckons otherwise";
 
 /// Something of the price book that is not as it was, and what it does to the order's total.
 struct PriceCause {
@@ -43,13 +48,16 @@ struct PriceComparison {
     units::Money difference() const { return totalNow - totalThen; }
 };
 
-/// What the same order comes to with the book it was given with and with another, and why. One cause after the other
-/// is put in the place of what was, in this order: prices of materials, what else they are, the materials that are
-/// usual, what an hour and a month cost, the bench, card fees, then the rules of the price. Amounts of money are
-/// written with as many decimals as they have.
+/// What the same order comes to with the book it was given with and with another, and why. Every field of the table
+/// that can make a price and differs is a cause. One after the other is put in the place of what was, in this order:
+/// prices of materials, what else they are, the currency, the materials that are usual, what an hour and a month cost,
+/// the bench, card fees, then the rules of the price. Amounts of money are written with as many decimals as they have.
+/// `given` is the total that was given, where it is known: what the book of then does not come to any more is the last
+/// cause, kReckonedOtherwise. Causes always add up.
 /// Errors: what priceOrder refuses for either book, so Missing where a material is no longer there or has no price.
 base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const catalogue::PriceBook& then,
                                             const catalogue::PriceBook& now, layout::FitMemo& fits,
-                                            const units::NumberStyle& style = {});
+                                            const units::NumberStyle& style = {},
+                                            std::optional<units::Money> given = std::nullopt);
 
 } // namespace sp::pricing

@@ -39,6 +39,9 @@ std::optional<Rate> marginOf(units::Money price, units::Money cost) {
 
 Rate markUpFromMargin(Rate margin) { return toRate(Fraction::ratio(margin.ppm(), units::kPpm - margin.ppm())); }
 
-Rate marginFromMarkUp(Rate markUp) { return toRate(Fraction::ratio(markUp.ppm(), units::kPpm + markUp.ppm())); }
+std::optional<Rate> marginFromMarkUp(Rate markUp) {
+    if (markUp.ppm() == -units::kPpm) return std::nullopt;
+    return toRate(Fraction::ratio(markUp.ppm(), units::kPpm + markUp.ppm()));
+}
 
 } // namespace sp::pricing

@@ -26,8 +26,9 @@ std::optional<units::Rate> markUpOf(units::Money price, units::Money cost);
 /// (price − cost) / price to a millionth, half to even; nothing when the price is nothing.
 std::optional<units::Rate> marginOf(units::Money price, units::Money cost);
 
-/// m = g / (1 − g) and g = m / (1 + m); margin below 100 %, mark-up above −100 %.
+/// m = g / (1 − g) and g = m / (1 + m); margin below 100 %, mark-up −100 % or more. What is given away, at −100 %, has
+/// no margin.
 units::Rate markUpFromMargin(units::Rate margin);
-units::Rate marginFromMarkUp(units::Rate markUp);
+std::optional<units::Rate> marginFromMarkUp(units::Rate markUp);
 
 } // namespace sp::pricing

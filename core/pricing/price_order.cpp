@@ -2,6 +2,7 @@
 #include "core/pricing/price_order.h"
 
 #include "core/base/overflow.h"
+#include "core/catalogue/fields/tables.h"
 #include "core/costing/cost_line.h"
 #include "core/pricing/deposit.h"
 #include "core/pricing/mark_up.h"
@@ -41,21 +42,19 @@ bool holdsTax(const catalogue::TaxRule& rule, bool taxable, bool exempt) {
 }
 
 base::Done checkRules(const catalogue::PriceRules& rules) {
-    const auto within = [](Rate rate, std::int64_t mostPercent) {
-        return !rate.isNegative() && rate <= Rate::fromPercent(mostPercent);
-    };
-    if (!within(rules.tax.rate, 100))
+    namespace fields = catalogue::fields;
+    const auto holds = [](const fields::Field& field, std::int64_t whole) { return field.bounds.range.holds(whole); };
+    if (!holds(fields::fieldOf<&catalogue::TaxRule::rate>(), rules.tax.rate.ppm()))
         return fail(Code::OutOfRange, "tax", "The tax rate must be from 0 to 100 %; correct it in Shop.");
-    if (!within(rules.depositRate, 100))
+    if (!holds(fields::fieldOf<&catalogue::PriceRules::depositRate>(), rules.depositRate.ppm()))
         return fail(Code::OutOfRange, "deposit", "The deposit must be from 0 to 100 %; correct it in Shop.");
     for (const auto& step : rules.ladder)
-        if (step.markUp <= Rate::fromPercent(-100) || step.markUp > Rate::fromPercent(10'000))
+        if (!holds(fields::fieldOf<&catalogue::MarkUpStep::markUp>(), step.markUp.ppm()))
             return fail(Code::OutOfRange, "mark-up",
-                        fmt::format("The mark-up from {} pieces must be above -100 % and up to 10,000 %; correct it "
-                                    "in Shop.",
+                        fmt::format("The mark-up from {} pieces must be from -100 to 10,000 %; correct it in Shop.",
                                     step.from.value()));
     if (rules.rounding.kind == catalogue::RoundingKind::Ending &&
-        (rules.rounding.ending < 0 || rules.rounding.ending > 99))
+        !holds(fields::fieldOf<&catalogue::Rounding::ending>(), rules.rounding.ending))
         return fail(Code::OutOfRange, "rounding", "A price ending is a number from 0 to 99; correct it in Shop.");
     return {};
 }

@@ -9,6 +9,8 @@
 #include <cstdint>
 #include <functional>
 #include <limits>
+#include <optional>
+#include <string>
 #include <string_view>
 #include <type_traits>
 #include <utility>
@@ -63,8 +65,9 @@ struct Since {
 
 /// One field of a value: everything the program knows about it that is not said by the C++ type alone.
 struct Field {
-    std::string_view key; ///< in JSON; part of the file format: never changed, never used again for something else
-    Term words;           ///< how a person knows it
+    std::string_view owner; ///< the name of the Object it is in
+    std::string_view key;   ///< in JSON; part of the file format: never changed, never used again for something else
+    Term words;             ///< how a person knows it
     const Type* type = nullptr;
     const void* (*in)(const void* owner) = nullptr; ///< the member of an owner
     const void* member = nullptr;                   ///< which member it is, see fieldOf
@@ -72,6 +75,11 @@ struct Field {
     std::vector<Since> since;          ///< empty: since version 1 of every kind that holds it
     std::function<void(void*)> before; ///< puts what it stood for before it came; empty: an upgrade has to say it
     std::string_view said;             ///< what that is, for the page on the file format
+    std::optional<Range> asked; ///< what may be asked for and priced, where more may be kept (a draft half typed)
+    std::string_view noPrice;   ///< why it has no effect on any price; empty: it may have one
+    std::string_view noInput;   ///< why no screen has an input for it; empty: one has
+    std::string_view heading;   ///< how it is called where it is why a price changed; empty: its words
+    bool isOneCause = false;    ///< a change inside it is one reason for another price, not one a field
 
     /// The first version of `kind` that has this field.
     int sinceIn(std::string_view kind) const {
@@ -79,7 +87,9 @@ struct Field {
             if (row.kind == kind) return row.version;
         return 1;
     }
-    void* of(void* owner) const { return const_cast<void*>(in(owner)); }
+    void* of(void* whole) const { return const_cast<void*>(in(whole)); }
+    /// "ShopRates.labour_per_hour_micros": one for each field of the table.
+    std::string id() const { return std::string(owner).append(".").append(key); }
 
     /// The same field, which came with these versions of the kinds that hold it.
     Field cameWith(std::vector<Since> versions) && {
@@ -94,10 +104,45 @@ struct Field {
         said = json;
         return std::move(*this);
     }
+
+    /// What a person may type and a price may be made of.
+    const Range& entryRange() const { return asked ? *asked : bounds.range; }
+
+    /// The same field, of which only that much may be asked for.
+    Field asking(Range range) && {
+        asked = range;
+        return std::move(*this);
+    }
+    /// The same field, which no screen has an input for, for this reason.
+    Field notEntered(std::string_view reason) && {
+        noInput = reason;
+        return std::move(*this);
+    }
+    /// The same field, which is in no price, for this reason.
+    Field unpriced(std::string_view reason) && {
+        noPrice = reason;
+        return std::move(*this);
+    }
+    /// The same field, with its own heading among the reasons for another price.
+    Field headed(std::string_view text) && {
+        heading = text;
+        return std::move(*this);
+    }
+    /// The same field, whose own fields are one reason together.
+    Field asOneCause() && {
+        isOneCause = true;
+        return std::move(*this);
+    }
 };
 
 /// The fields of a type.
 struct Object {
+    Object(std::string_view itsName, std::vector<Field> rows)
+        : name(itsName)
+        , fields(std::move(rows)) {
+        for (auto& row : fields) row.owner = name;
+    }
+
     std::string_view name; ///< of the type, as in the page on the file format
     std::vector<Field> fields;
 };
@@ -113,6 +158,16 @@ struct MemberOf<Value Owner::*> {
     using OwnerType = Owner;
     using ValueType = Value;
 };
+
+/// The row of that member: fieldOf<&ShopRates::labourPerHour>().
+template<auto Member>
+const Field& fieldOf() {
+    const auto& rows = objectOf<typename MemberOf<decltype(Member)>::OwnerType>().fields;
+    for (const auto& row : rows)
+        if (row.member == &kMemberMark<Member>) return row;
+    base::ensure(false, "every member has its row in the table of fields");
+    return rows.front();
+}
 
 /// A row of the table: field<&ShopRates::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount).
 template<auto Member, class... Limits>

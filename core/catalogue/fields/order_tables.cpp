@@ -6,13 +6,14 @@ namespace sp::catalogue::fields {
 template<>
 const Object& objectOf<Certificate>() {
     using T = Certificate;
-    static const Object object{"Certificate",
-                               {
-                                   field<&T::number>("number", Term::CertificateNumber, kLine),
-                                   field<&T::place>("place", Term::PlaceOfTheCertificate, kLine),
-                                   field<&T::issuedOn>("issued_on", Term::DayOfIssue),
-                                   field<&T::expiresOn>("expires_on", Term::DayOfExpiry),
-                               }};
+    static const Object object{
+        "Certificate",
+        {
+            field<&T::number>("number", Term::CertificateNumber, kLine).unpriced("is only printed"),
+            field<&T::place>("place", Term::PlaceOfTheCertificate, kLine).unpriced("is only printed"),
+            field<&T::issuedOn>("issued_on", Term::DayOfIssue),
+            field<&T::expiresOn>("expires_on", Term::DayOfExpiry),
+        }};
     return object;
 }
 
@@ -21,7 +22,7 @@ const Object& objectOf<Customer>() {
     using T = Customer;
     static const Object object{"Customer",
                                {
-                                   field<&T::id>("id", Term::Key, Key::Needed),
+                                   field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
                                    field<&T::name>("name", Term::Name, kName),
                                    field<&T::contact>("contact", Term::Address, kLines),
                                    field<&T::certificate>("certificate", Term::Certificate),
@@ -32,35 +33,38 @@ const Object& objectOf<Customer>() {
 template<>
 const Object& objectOf<SizeCount>() {
     using T = SizeCount;
-    static const Object object{"SizeCount",
-                               {
-                                   field<&T::size>("size", Term::Size, kLine),
-                                   field<&T::count>("count", Term::NumberOfASize, kCounts),
-                               }};
+    static const Object object{
+        "SizeCount",
+        {
+            field<&T::size>("size", Term::Size, kLine).notEntered("is one of the blank's, a field each"),
+            field<&T::count>("count", Term::NumberOfASize, kCounts),
+        }};
     return object;
 }
 
 template<>
 const Object& objectOf<OrderLine>() {
     using T = OrderLine;
-    static const Object object{"OrderLine",
-                               {
-                                   field<&T::id>("id", Term::Key, Key::MayBeNone),
-                                   field<&T::design>("design", Term::Design, Key::MayBeNone),
-                                   field<&T::title>("title", Term::Title, kLine),
-                                   field<&T::width>("width_nm", Term::Width, kLengths),
-                                   field<&T::height>("height_nm", Term::Height, kLengths),
-                                   field<&T::stones>("stones", Term::Stones, Length{200}),
-                                   field<&T::onto>("onto", Term::Base, Key::MayBeNone),
-                                   field<&T::customersGarment>("customers_garment", Term::CustomersGarment),
-                                   field<&T::templatesOnWall>("templates_on_wall", Term::TemplatesOnTheWall),
-                                   field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne),
-                                   field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes),
-                                   field<&T::quantity>("quantity", Term::Quantity, kCounts),
-                                   field<&T::sizes>("sizes", Term::Sizes, Length{200}),
-                                   field<&T::typedEach>("typed_each_micros", Term::TypedPrice, kAmount),
-                                   field<&T::taxable>("taxable", Term::TaxMark),
-                               }};
+    static const Object object{
+        "OrderLine",
+        {
+            field<&T::id>("id", Term::Key, Key::MayBeNone).notEntered("is made by the program"),
+            field<&T::design>("design", Term::Design, Key::MayBeNone),
+            field<&T::title>("title", Term::Title, kLine),
+            field<&T::width>("width_nm", Term::Width, kLengths),
+            field<&T::height>("height_nm", Term::Height, kLengths),
+            field<&T::stones>("stones", Term::Stones, Length{200}),
+            field<&T::onto>("onto", Term::Base, Key::MayBeNone),
+            field<&T::customersGarment>("customers_garment", Term::CustomersGarment),
+            field<&T::templatesOnWall>("templates_on_wall", Term::TemplatesOnTheWall),
+            field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne)
+                .notEntered("comes with the design"),
+            field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes).notEntered("comes with the design"),
+            field<&T::quantity>("quantity", Term::Quantity, kCounts).asking({1, kMaxPieces}),
+            field<&T::sizes>("sizes", Term::Sizes, Length{200}),
+            field<&T::typedEach>("typed_each_micros", Term::TypedPrice, kAmount),
+            field<&T::taxable>("taxable", Term::TaxMark),
+        }};
     return object;
 }
 
@@ -78,15 +82,16 @@ const Object& objectOf<Discount>() {
 template<>
 const Object& objectOf<Order>() {
     using T = Order;
-    static const Object object{"Order",
-                               {
-                                   field<&T::customer>("customer", Term::Customer, Key::MayBeNone),
-                                   field<&T::quotedOn>("quoted_on", Term::Day),
-                                   field<&T::wantedBy>("wanted_by", Term::DayItIsWanted),
-                                   field<&T::discount>("discount", Term::Discount),
-                                   field<&T::asksExemption>("asks_exemption", Term::Exemption),
-                                   field<&T::lines>("lines", Term::Lines, Length{5'000}),
-                               }};
+    static const Object object{
+        "Order",
+        {
+            field<&T::customer>("customer", Term::Customer, Key::MayBeNone),
+            field<&T::quotedOn>("quoted_on", Term::Day).notEntered("is the day on which the order was begun"),
+            field<&T::wantedBy>("wanted_by", Term::DayItIsWanted),
+            field<&T::discount>("discount", Term::Discount),
+            field<&T::asksExemption>("asks_exemption", Term::Exemption),
+            field<&T::lines>("lines", Term::Lines, Length{5'000}),
+        }};
     return object;
 }
 
@@ -106,9 +111,10 @@ const Object& objectOf<PricedMaterial>() {
     using T = PricedMaterial;
     static const Object object{"PricedMaterial",
                                {
-                                   field<&T::material>("material", Term::Material),
                                    field<&T::price>("price", Term::Price),
-                                   field<&T::priceFrom>("price_from", Term::OriginOfThePrice, Text{0, 1'000, false}),
+                                   field<&T::priceFrom>("price_from", Term::OriginOfThePrice, Text{0, 1'000, false})
+                                       .unpriced("says where the price comes from"),
+                                   field<&T::material>("material", Term::Material),
                                }};
     return object;
 }

@@ -35,7 +35,7 @@ const Object& objectOf<HeatPress>() {
             field<&T::secondPressShare>("second_press_ppm", Term::ShareOfSecondPresses, kShare),
             field<&T::secondDwell>("second_dwell_ms", Term::SecondDwell, kTimes),
             field<&T::runningPerHour>("running_per_hour_micros", Term::RunningCostOfThePress, kAmount),
-            field<&T::temperature>("temperature", Term::Temperature),
+            field<&T::temperature>("temperature", Term::Temperature).unpriced("is noted for the bench"),
         }};
     return object;
 }
@@ -57,9 +57,9 @@ const Object& objectOf<BenchStandards>() {
     using T = BenchStandards;
     static const Object object{"BenchStandards",
                                {
-                                   field<&T::steps>("steps", Term::BenchTimes),
-                                   field<&T::press>("press", Term::Press),
-                                   field<&T::cutter>("cutter", Term::Cutter),
+                                   field<&T::steps>("steps", Term::BenchTimes).headed("Bench times").asOneCause(),
+                                   field<&T::press>("press", Term::Press).headed("Heat press").asOneCause(),
+                                   field<&T::cutter>("cutter", Term::Cutter).headed("Cutter").asOneCause(),
                                }};
     return object;
 }
@@ -92,7 +92,7 @@ const Object& objectOf<Rounding>() {
     static const Object object{"Rounding",
                                {
                                    field<&T::kind>("kind", Term::Rounding),
-                                   field<&T::step>("step", Term::StepOfTheRounding, kFromOne),
+                                   field<&T::step>("step", Term::StepOfTheRounding, kFromOne).asking({1, 1'000'000}),
                                    field<&T::ending>("ending", Term::EndingOfAPrice, Range{0, 99}),
                                }};
     return object;
@@ -103,7 +103,7 @@ const Object& objectOf<TaxRule>() {
     using T = TaxRule;
     static const Object object{"TaxRule",
                                {
-                                   field<&T::name>("name", Term::NameOfTheTax, kLine),
+                                   field<&T::name>("name", Term::NameOfTheTax, kLine).unpriced("is only printed"),
                                    field<&T::rate>("rate_ppm", Term::TaxRate, kShare),
                                    field<&T::inclusive>("inclusive", Term::TaxInThePrice),
                                    field<&T::rounding>("rounding", Term::RoundingOfTheTax),
@@ -126,19 +126,23 @@ const Object& objectOf<CardFee>() {
 template<>
 const Object& objectOf<PriceRules>() {
     using T = PriceRules;
-    static const Object object{"PriceRules",
-                               {
-                                   field<&T::ladder>("ladder", Term::MarkUp, Length{50}),
-                                   field<&T::rush>("rush", Term::RushSurcharge, Length{50}),
-                                   field<&T::rounding>("rounding", Term::Rounding),
-                                   field<&T::setUp>("set_up", Term::ChargeForSettingUp),
-                                   field<&T::minimumOrder>("minimum_order_micros", Term::SmallestOrder, kAmount),
-                                   field<&T::tax>("tax", Term::Tax),
-                                   field<&T::cardFee>("card_fee", Term::CardFee),
-                                   field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare),
-                                   field<&T::depositStep>("deposit_step_micros", Term::StepOfTheDeposit, kAmount),
-                                   field<&T::validDays>("valid_days", Term::DaysAQuoteIsValid, kDays),
-                               }};
+    static const Object object{
+        "PriceRules",
+        {
+            field<&T::cardFee>("card_fee", Term::CardFee).headed("Card fee").asOneCause(),
+            field<&T::ladder>("ladder", Term::MarkUp, Length{50}).headed("Mark-up ladder"),
+            field<&T::rounding>("rounding", Term::Rounding).headed("Rounding of prices").asOneCause(),
+            field<&T::setUp>("set_up", Term::ChargeForSettingUp).headed("Charge for set-up"),
+            field<&T::rush>("rush", Term::RushSurcharge, Length{50}).headed("Rush surcharges"),
+            field<&T::minimumOrder>("minimum_order_micros", Term::SmallestOrder, kAmount).headed("Smallest order"),
+            field<&T::tax>("tax", Term::Tax).headed("Tax").asOneCause(),
+            field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare)
+                .unpriced("divides the total and leaves it as it is"),
+            field<&T::depositStep>("deposit_step_micros", Term::StepOfTheDeposit, kAmount)
+                .unpriced("divides the total and leaves it as it is"),
+            field<&T::validDays>("valid_days", Term::DaysAQuoteIsValid, kDays)
+                .unpriced("says how long a price holds, not what it is"),
+        }};
     return object;
 }
 
@@ -148,12 +152,14 @@ const Object& objectOf<ShopRates>() {
     static const Object object{
         "ShopRates",
         {
-            field<&T::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount),
-            field<&T::overheadPerMonth>("overhead_per_month_micros", Term::Overhead, kAmount),
-            field<&T::productivePerMonth>("productive_per_month_ms", Term::BenchHoursOfAMonth,
-                                          Range{1, kTimes.highest}),
-            field<&T::spoilage>("spoilage_ppm", Term::Spoilage, kPartShare),
-            field<&T::garmentAllowance>("garment_allowance_micros", Term::AllowanceForGarments, kAmount),
+            field<&T::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount).headed("Labour an hour"),
+            field<&T::productivePerMonth>("productive_per_month_ms", Term::BenchHoursOfAMonth, Range{1, kTimes.highest})
+                .headed("Bench hours a month"),
+            field<&T::overheadPerMonth>("overhead_per_month_micros", Term::Overhead, kAmount)
+                .headed("Overhead a month"),
+            field<&T::spoilage>("spoilage_ppm", Term::Spoilage, kPartShare).headed("Spoilage"),
+            field<&T::garmentAllowance>("garment_allowance_micros", Term::AllowanceForGarments, kAmount)
+                .headed("Allowance for a customer's garment"),
         }};
     return object;
 }
@@ -177,19 +183,24 @@ const Object& objectOf<Shop>() {
     static const Object object{
         "Shop",
         {
-            field<&T::letterhead>("letterhead", Term::Letterhead),
-            field<&T::currency>("currency", Term::Currency),
-            field<&T::paper>("paper", Term::Paper),
-            field<&T::lengthUnit>("length_unit", Term::UnitOfLength),
-            field<&T::temperatureUnit>("temperature_unit", Term::UnitOfTemperature),
+            field<&T::letterhead>("letterhead", Term::Letterhead).unpriced("is only printed"),
+            field<&T::currency>("currency", Term::Currency).headed("Currency"),
+            field<&T::paper>("paper", Term::Paper).unpriced("is only printed on"),
+            field<&T::lengthUnit>("length_unit", Term::UnitOfLength).unpriced("lengths are kept without it"),
+            field<&T::temperatureUnit>("temperature_unit", Term::UnitOfTemperature)
+                .unpriced("temperatures are kept without it"),
+            field<&T::usualTape>("usual_tape", Term::UsualTape, Key::MayBeNone).headed("Usual tape"),
+            field<&T::usualTemplate>("usual_template", Term::UsualTemplate, Key::MayBeNone)
+                .headed("Usual template sheet"),
+            field<&T::packing>("packing", Term::Packing, Length{50}, Key::Needed).headed("Packing"),
             field<&T::rates>("rates", Term::Rates),
             field<&T::rules>("rules", Term::PriceRules),
-            field<&T::ladderQuantities>("ladder_quantities", Term::QuantitiesOfTheLadder, Length{50}, kFromOne),
-            field<&T::ladderOnSheet>("ladder_on_sheet", Term::LadderOnTheSheet),
-            field<&T::usualTape>("usual_tape", Term::UsualTape, Key::MayBeNone),
-            field<&T::usualTemplate>("usual_template", Term::UsualTemplate, Key::MayBeNone),
-            field<&T::packing>("packing", Term::Packing, Length{50}, Key::Needed),
-            field<&T::isDemo>("demo", Term::DemoMark),
+            field<&T::ladderQuantities>("ladder_quantities", Term::QuantitiesOfTheLadder, Length{50}, kFromOne)
+                .unpriced("asks for more prices and changes none"),
+            field<&T::ladderOnSheet>("ladder_on_sheet", Term::LadderOnTheSheet).unpriced("is about what is printed"),
+            field<&T::isDemo>("demo", Term::DemoMark)
+                .unpriced("is about what is printed")
+                .notEntered("is set in the demonstration book alone"),
         }};
     return object;
 }

@@ -6,13 +6,14 @@ namespace sp::catalogue::fields {
 template<>
 const Object& objectOf<StoneTraits>() {
     using T = StoneTraits;
-    static const Object object{"StoneTraits",
-                               {
-                                   field<&T::colour>("colour", Term::Colour, kLine),
-                                   field<&T::rgb>("rgb", Term::ColourOnTheScreen, kColour),
-                                   field<&T::size>("size", Term::StoneSize, kLine),
-                                   field<&T::loss>("loss_ppm", Term::Loss, kPartShare),
-                               }};
+    static const Object object{
+        "StoneTraits",
+        {
+            field<&T::colour>("colour", Term::Colour, kLine).unpriced("is only shown"),
+            field<&T::rgb>("rgb", Term::ColourOnTheScreen, kColour).unpriced("is only shown"),
+            field<&T::size>("size", Term::StoneSize, kLine).unpriced("stones are priced by their packs"),
+            field<&T::loss>("loss_ppm", Term::Loss, kPartShare).headed("what is lost"),
+        }};
     return object;
 }
 
@@ -49,17 +50,19 @@ const Object& objectOf<BlankSize>() {
 template<>
 const Object& objectOf<Material>() {
     using T = Material;
-    static const Object object{"Material",
-                               {
-                                   field<&T::id>("id", Term::Key, Key::Needed),
-                                   field<&T::name>("name", Term::Name, kName),
-                                   field<&T::kind>("kind", Term::Kind),
-                                   field<&T::basis>("basis", Term::KindOfPrice),
-                                   field<&T::fixedPrice>("fixed_price_micros", Term::FixedPrice, kAmount),
-                                   field<&T::stone>("stone", Term::Stone),
-                                   field<&T::sheet>("sheet", Term::Sheet),
-                                   field<&T::sizes>("sizes", Term::Sizes, Length{200}),
-                               }};
+    static const Object object{
+        "Material",
+        {
+            field<&T::id>("id", Term::Key, Key::Needed).unpriced("tells it apart").notEntered("is made by the program"),
+            field<&T::name>("name", Term::Name, kName).unpriced("is only shown"),
+            field<&T::kind>("kind", Term::Kind).notEntered("is chosen when a material is added, and stays"),
+            field<&T::basis>("basis", Term::KindOfPrice).unpriced("has decided on the price before"),
+            field<&T::fixedPrice>("fixed_price_micros", Term::FixedPrice, kAmount)
+                .unpriced("has decided on the price before"),
+            field<&T::stone>("stone", Term::Stone),
+            field<&T::sheet>("sheet", Term::Sheet).headed("its sheet").asOneCause(),
+            field<&T::sizes>("sizes", Term::Sizes, Length{200}).headed("its sizes"),
+        }};
     return object;
 }
 
@@ -68,7 +71,7 @@ const Object& objectOf<Supplier>() {
     using T = Supplier;
     static const Object object{"Supplier",
                                {
-                                   field<&T::id>("id", Term::Key, Key::Needed),
+                                   field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
                                    field<&T::name>("name", Term::Name, kName),
                                    field<&T::leadDays>("lead_days", Term::LeadTimeInDays, kDays),
                                    field<&T::shipping>("shipping_micros", Term::Shipping, kAmount),
@@ -94,14 +97,16 @@ const Object& objectOf<Pack>() {
     using T = Pack;
     static const Object object{"Pack",
                                {
-                                   field<&T::id>("id", Term::Key, Key::Needed),
-                                   field<&T::material>("material", Term::Material, Key::Needed),
+                                   field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
+                                   field<&T::material>("material", Term::Material, Key::Needed)
+                                       .notEntered("is the material under which the pack is typed"),
                                    field<&T::supplier>("supplier", Term::Supplier, Key::Needed),
                                    field<&T::name>("name", Term::Name, kName),
                                    field<&T::amount>("amount", Term::AmountInAPack, kFromOne),
                                    field<&T::prices>("prices", Term::Price, Length{50}),
                                    field<&T::usual>("usual", Term::UsualPack),
-                                   field<&T::pricedOn>("priced_on", Term::DayOfThePrice),
+                                   field<&T::pricedOn>("priced_on", Term::DayOfThePrice)
+                                       .notEntered("is the day on which the price was typed or read"),
                                }};
     return object;
 }
@@ -112,7 +117,7 @@ const Object& objectOf<StoneCount>() {
     static const Object object{"StoneCount",
                                {
                                    field<&T::material>("material", Term::Stone, Key::MayBeNone),
-                                   field<&T::count>("count", Term::NumberOfStones, kCounts),
+                                   field<&T::count>("count", Term::NumberOfStones, kCounts).asking({1, kMaxStonesAPiece}),
                                }};
     return object;
 }
@@ -122,7 +127,7 @@ const Object& objectOf<Design>() {
     using T = Design;
     static const Object object{"Design",
                                {
-                                   field<&T::id>("id", Term::Key, Key::Needed),
+                                   field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
                                    field<&T::name>("name", Term::Name, kName),
                                    field<&T::width>("width_nm", Term::Width, kLengths),
                                    field<&T::height>("height_nm", Term::Height, kLengths),
@@ -153,7 +158,7 @@ const Object& objectOf<Kit>() {
     static const Object object{
         "Kit",
         {
-            field<&T::id>("id", Term::Key, Key::Needed),
+            field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
             field<&T::name>("name", Term::Name, kName),
             field<&T::supplier>("supplier", Term::Supplier, Key::Needed),
             field<&T::design>("design", Term::Design, Key::MayBeNone),
@@ -162,7 +167,7 @@ const Object& objectOf<Kit>() {
             field<&T::items>("items", Term::Contents, Length{200}),
             field<&T::tools>("tools", Term::Tools, Length{100}, kName),
             field<&T::shortCount>("short_count_ppm", Term::ShortCount, kPartShare),
-            field<&T::pricedOn>("priced_on", Term::DayOfThePrice),
+            field<&T::pricedOn>("priced_on", Term::DayOfThePrice).notEntered("is the day on which the price was typed"),
         }};
     return object;
 }

@@ -238,6 +238,50 @@ TEST_F(Places, aStepOfTheLadderIsSaved) {
     EXPECT_EQ(m_session->bench().of(catalogue::Step::Brush).perColour, units::Duration::fromSeconds(40));
 }
 
+TEST_F(Places, packingGoesWithEveryPiece) {
+    open<shop::ShopPage>();
+    const auto both = m_session->shop().packing;
+    ASSERT_EQ(both.size(), 2U);
+    EXPECT_EQ(field("packing0")->text(), "Clear bag");
+    EXPECT_EQ(field("packing1")->text(), "Care card");
+    click("packingAdd");
+    EXPECT_EQ(m_session->shop().packing, both) << "there is no third";
+    QAbstractButton* remove = nullptr;
+    for (auto* button : m_page->findChildren<QAbstractButton*>())
+        if (button->accessibleName() == QStringLiteral("Take packing 1 out")) remove = button;
+    ASSERT_NE(remove, nullptr);
+    remove->click();
+    test::handleQueued();
+    EXPECT_EQ(m_session->shop().packing, std::vector{both[1]});
+    EXPECT_EQ(field("packing0")->text(), "Care card");
+    type("packing0", "clear");
+    EXPECT_EQ(m_session->shop().packing, std::vector{both[0]});
+    type("packing0", "wrapping");
+    EXPECT_EQ(m_session->shop().packing, std::vector{both[0]});
+    EXPECT_EQ(field("packing0")->text(), "wrapping");
+    click("packingAdd");
+    EXPECT_EQ(m_session->shop().packing, both);
+    m_session->undo();
+    EXPECT_EQ(m_session->shop().packing, std::vector{both[0]});
+}
+
+TEST_F(Places, whatIsGivenAwayHasNoMargin) {
+    open<shop::ShopPage>();
+    type("ladderRate0", "-100");
+    EXPECT_EQ(m_session->shop().rules.ladder.front().markUp, units::Rate::fromPercent(-100));
+    type("ladderRate0", "-101");
+    EXPECT_EQ(m_session->shop().rules.ladder.front().markUp, units::Rate::fromPercent(-100));
+    EXPECT_EQ(field("ladderRate0")->text(), "-101");
+}
+
+TEST_F(Places, aQuoteHoldsAsLongAsARecordCanKeep) {
+    open<shop::ShopPage>();
+    type("validDays", "36500");
+    EXPECT_EQ(m_session->shop().rules.validDays, 36'500);
+    type("validDays", "36501");
+    EXPECT_EQ(m_session->shop().rules.validDays, 36'500);
+}
+
 TEST_F(Places, everyInputHasAName) {
     open<designs::DesignsPage>();
     expectNames();

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <random>
+#include <utility>
 
 namespace sp::pricing {
 
@@ -129,6 +130,41 @@ TEST(Comparison, theSameBookChangesNothing) {
     EXPECT_EQ(compared->lines[0].title, "Lantern");
     EXPECT_EQ(compared->lines[0].eachThen, compared->lines[0].eachNow);
     EXPECT_EQ(compared->lines[0].chargedThen, compared->lines[0].chargedNow);
+}
+
+TEST(Comparison, whatWasGivenOtherwiseIsTheLastCause) {
+    const auto then = sample::priceBook();
+    auto now = then;
+    now.shop.rates.labourPerHour = sample::cents(2450);
+    layout::FitMemo fits;
+    const auto order = rushed();
+    const auto given = priceOrder(order, then, fits)->total - sample::cents(125);
+    const auto compared = comparePrices(order, then, now, fits, {}, given);
+    ASSERT_TRUE(compared.has_value());
+    EXPECT_EQ(compared->totalThen, given);
+    ASSERT_EQ(compared->causes.size(), 2U);
+    EXPECT_EQ(compared->causes[1].what, kReckonedOtherwise);
+    EXPECT_EQ(compared->causes[1].effect, sample::cents(125));
+    EXPECT_EQ(sumOf(compared->causes), compared->totalNow - given);
+}
+
+// On the way from a blank to a backing there is no sheet yet to cut from: nothing in between can be priced.
+TEST(Comparison, causesThatCannotBePricedAloneTakeEffectTogether) {
+    auto then = sample::priceBook();
+    auto& blank = then.materials[sample::idOf("Backing")].material;
+    const auto sheet = std::exchange(blank.sheet, {});
+    blank.kind = catalogue::MaterialKind::Blank;
+    auto now = then;
+    now.materials[sample::idOf("Backing")].material.kind = catalogue::MaterialKind::Backing;
+    now.materials[sample::idOf("Backing")].material.sheet = sheet;
+    layout::FitMemo fits;
+    const auto compared = comparePrices(rushed(), then, now, fits);
+    ASSERT_TRUE(compared.has_value());
+    ASSERT_EQ(compared->causes.size(), 2U);
+    EXPECT_EQ(compared->causes[0].what, "Backing, kind");
+    EXPECT_EQ(compared->causes[1].what, "Backing, its sheet");
+    EXPECT_NE(compared->totalNow, compared->totalThen);
+    EXPECT_EQ(sumOf(compared->causes), compared->totalNow - compared->totalThen);
 }
 
 TEST(Comparison, aTypedPriceStaysAndSaysSo) {

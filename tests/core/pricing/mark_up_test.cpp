@@ -49,10 +49,13 @@ TEST(Margin, pairsWithMarkUp) {
                                {75, 42.86}, {100, 50},   {150, 60}, {200, 66.67}, {300, 75}};
     for (const auto& pair : pairs) {
         const auto margin = marginFromMarkUp(Rate::fromPercent(static_cast<std::int64_t>(pair[0])));
-        EXPECT_NEAR(static_cast<double>(margin.ppm()) / 10'000, pair[1], 0.005) << pair[0];
-        EXPECT_NEAR(static_cast<double>(markUpFromMargin(margin).ppm()), pair[0] * 10'000, 20) << pair[0];
+        ASSERT_TRUE(margin) << pair[0];
+        EXPECT_NEAR(static_cast<double>(margin->ppm()) / 10'000, pair[1], 0.005) << pair[0];
+        EXPECT_NEAR(static_cast<double>(markUpFromMargin(*margin).ppm()), pair[0] * 10'000, 20) << pair[0];
     }
 }
+
+TEST(Margin, isNoneOfWhatIsGivenAway) { EXPECT_EQ(marginFromMarkUp(Rate::fromPercent(-100)), std::nullopt); }
 
 TEST(Margin, givesThePriceOfItsMarkUp) {
     EXPECT_EQ(Money::fromExact(pricing::priceAtMargin(cents(6000).exact(), Rate::fromPercent(40))), cents(10000));
