@@ -4,6 +4,7 @@
 #include "app/artwork/made_design.h"
 #include "app/artwork/page_parts.h"
 #include "app/desk/bench_style.h"
+#include "app/words/words.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -142,11 +143,8 @@ void ArtworkPage::connectAll() {
     });
     connect(m_view, &ArtworkView::pickedLine, this, [this](Fate fate) {
         m_presenter.select(-1);
-        const auto words = reasonOf(fate);
-        m_note->setText(
-            fate == Fate::Duplicate
-                ? tr("Drawn twice, counted once.")
-                : tr("No stone: %1.").arg(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))));
+        m_note->setText(fate == Fate::Duplicate ? tr("Drawn twice, counted once.")
+                                                : tr("No stone: %1.").arg(words::sentence(base::say(noteOf(fate)))));
     });
     connect(m_leftOut, &LeftOutList::shown, m_view, &ArtworkView::setHighlighted);
     connect(m_allowance, &desk::TypedField::committed, this, [this] {
@@ -314,10 +312,10 @@ void ArtworkPage::useNew() {
     if (design) {
         Q_EMIT used(*design);
     } else if (design.error().code == base::Code::Conflict) {
-        m_name->setOuterProblem(QString::fromStdString(design.error().detail));
+        m_name->setOuterProblem(words::sentence(design.error()));
         m_name->setFocus(Qt::OtherFocusReason);
     } else {
-        messages().tell(desk::Tone::Warn, QString::fromStdString(design.error().detail));
+        messages().tell(desk::Tone::Warn, words::sentence(design.error()));
     }
 }
 
@@ -326,7 +324,7 @@ void ArtworkPage::useOpen() {
     if (design)
         Q_EMIT used(*design);
     else
-        messages().tell(desk::Tone::Warn, QString::fromStdString(design.error().detail));
+        messages().tell(desk::Tone::Warn, words::sentence(design.error()));
 }
 
 void ArtworkPage::keyPressEvent(QKeyEvent* event) {

@@ -3,6 +3,7 @@
 
 #include "app/artwork/made_design.h"
 #include "app/session/free_name.h"
+#include "app/words/words.h"
 #include "core/artwork/colour.h"
 #include "core/artwork/nearest_stone.h"
 #include "core/catalogue/order.h"
@@ -52,7 +53,7 @@ void ArtworkPresenter::take(const std::shared_ptr<const CutFile>& file) {
     m_selected = -1;
     if (const auto counted = count(scale, {}); !counted) {
         m_file = before;
-        Q_EMIT refused(QString::fromStdString(counted.error().detail));
+        Q_EMIT refused(words::sentence(counted.error()));
         return;
     }
     m_scale = 0;
@@ -77,7 +78,7 @@ base::Done ArtworkPresenter::count(double millimetresPerUnit, units::Length allo
 void ArtworkPresenter::chooseScale(int reading) {
     const auto& wanted = m_file->scales[static_cast<std::size_t>(reading)];
     if (const auto counted = count(wanted.scale.millimetresPerUnit, m_allowance); !counted) {
-        Q_EMIT refused(QString::fromStdString(counted.error().detail));
+        Q_EMIT refused(words::sentence(counted.error()));
         return;
     }
     m_scale = reading;
@@ -89,7 +90,7 @@ void ArtworkPresenter::chooseScale(int reading) {
 bool ArtworkPresenter::setHoleAllowance(units::Length allowance) {
     if (!m_file || allowance == m_allowance) return true;
     if (const auto counted = count(millimetresPerUnit(), allowance); !counted) {
-        Q_EMIT refused(QString::fromStdString(counted.error().detail));
+        Q_EMIT refused(words::sentence(counted.error()));
         return false;
     }
     m_allowance = allowance;
@@ -259,16 +260,10 @@ Picture ArtworkPresenter::picture() const {
     return picture;
 }
 
-std::vector<std::pair<QString, std::size_t>> ArtworkPresenter::leftOut() const {
-    std::vector<std::pair<QString, std::size_t>> reasons;
-    for (const auto& [reason, number] : m_counted.leftOut) reasons.emplace_back(QString::fromStdString(reason), number);
-    return reasons;
-}
-
 QStringList ArtworkPresenter::warnings() const {
     QStringList sentences;
     if (m_file)
-        for (const auto& sentence : m_file->drawing.warnings) sentences << QString::fromStdString(sentence);
+        for (const auto& warning : m_file->drawing.warnings) sentences << words::sentence(warning);
     return sentences;
 }
 
@@ -420,14 +415,15 @@ base::Result<base::Id> ArtworkPresenter::useForNew(const QString& name, const QB
 base::Result<base::Id> ArtworkPresenter::useFor(const base::Id& id, const QByteArray& thumbnail) {
     const auto* design = m_session.design(id);
     if (!design)
-        return base::fail(base::Code::NotFound, {},
-                          "This design is no longer in the book; use the file for a new one.");
+        return words::fail(
+            base::Code::NotFound, {},
+            QT_TRANSLATE_NOOP("App", "This design is no longer in the book; use the file for a new one."));
     return use(*design, thumbnail);
 }
 
 base::Result<base::Id> ArtworkPresenter::use(const catalogue::Design& design, const QByteArray& thumbnail) {
     if (const auto problem = whyNot(); !problem.isEmpty())
-        return base::fail(base::Code::Invalid, design.name, problem.toStdString());
+        return words::fail(base::Code::Invalid, design.name, problem);
     return keep(applied(design), thumbnail);
 }
 

@@ -78,7 +78,7 @@ class ArtworkPresenter : public QObject {
 
     Picture picture() const;
     /// Reason and number, in words.
-    std::vector<std::pair<QString, std::size_t>> leftOut() const;
+    const LeftOut& leftOut() const { return m_counted.leftOut; }
     QStringList warnings() const;
     /// The design as the file says it, with everything else as `design` has it.
     catalogue::Design applied(const catalogue::Design& design) const;

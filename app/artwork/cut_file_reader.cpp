@@ -2,6 +2,7 @@
 #include "app/artwork/cut_file_reader.h"
 
 #include "app/artwork/file_bytes.h"
+#include "app/words/words.h"
 #include "core/artwork/artwork_file.h"
 #include "core/artwork/region.h"
 
@@ -58,8 +59,7 @@ void CutFileReader::read(const QString& path) {
                      if (answer.file)
                          Q_EMIT finished(std::make_shared<const CutFile>(std::move(*answer.file)));
                      else
-                         Q_EMIT failed(QString::fromStdString(answer.file.error().detail),
-                                       answer.hasShapes ? path : QString());
+                         Q_EMIT failed(words::sentence(answer.file.error()), answer.hasShapes ? path : QString());
                  });
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/artwork/page_parts.h"
 #include "app/desk/bench_style.h"
+#include "app/words/words.h"
 
 #include <QAccessible>
 #include <QHBoxLayout>
@@ -129,15 +130,15 @@ void EstimatePage::loadWords() {
         return;
     }
     setHeading(tr("About %1").arg(stonesInWords(estimate->count.value(), m_formatter)));
-    auto words = tr("An estimate: laid out by hand it takes %1 to %2. %3 over all.")
-                     .arg(m_formatter.count(estimate->least), m_formatter.count(estimate->most),
-                          m_formatter.size(m_presenter.width(), m_presenter.height()));
-    if (!estimate->warning.empty()) {
+    auto summary = tr("An estimate: laid out by hand it takes %1 to %2. %3 over all.")
+                       .arg(m_formatter.count(estimate->least), m_formatter.count(estimate->most),
+                            m_formatter.size(m_presenter.width(), m_presenter.height()));
+    if (estimate->warning) {
         m_summary->setRole(Role::Warn);
-        words += QLatin1Char(' ') + QString::fromStdString(estimate->warning);
+        summary += QLatin1Char(' ') + words::sentence(*estimate->warning);
     }
-    m_summary->setText(words);
-    auto how = QString::fromStdString(estimate->how);
+    m_summary->setText(summary);
+    auto how = words::sentence(estimate->how);
     if (!how.isEmpty()) how[0] = how[0].toUpper();
     m_note->setText(tr("%1. Drag or the arrows move it, Ctrl and the wheel or + and − zoom.").arg(how));
 }
@@ -159,7 +160,7 @@ std::optional<base::Id> EstimatePage::make() {
     }
     const auto design = m_presenter.makeDesign(m_name->text(), thumbnailOf(m_presenter.picture()));
     if (!design) {
-        messages().tell(desk::Tone::Warn, QString::fromStdString(design.error().detail));
+        messages().tell(desk::Tone::Warn, words::sentence(design.error()));
         return std::nullopt;
     }
     messages().dismiss();

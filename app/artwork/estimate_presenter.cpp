@@ -3,6 +3,7 @@
 
 #include "app/artwork/made_design.h"
 #include "app/session/free_name.h"
+#include "app/words/words.h"
 #include "core/catalogue/stone_size.h"
 
 #include <QFileInfo>
@@ -42,7 +43,7 @@ void EstimatePresenter::readFile(const QString& path) {
     m_reader.ask([path = path.toStdString(), name] { return readShapeFile(path, name); },
                  [this](base::Result<std::shared_ptr<const ShapeFile>> file) {
                      if (!file) {
-                         Q_EMIT fileRefused(QString::fromStdString(file.error().detail));
+                         Q_EMIT fileRefused(words::sentence(file.error()));
                          return;
                      }
                      m_file = std::move(*file);
@@ -134,10 +135,9 @@ void EstimatePresenter::ask(const EstimateInputs& inputs) {
                 auto answer = answerOf(std::move(*shapes), name);
                 // What core says there is about files.
                 if (!answer && answer.error().code == base::Code::TooLarge)
-                    return base::fail(base::Code::TooLarge, name,
-                                      tr("%1 takes more than is estimated at once; estimate a part of it.")
-                                          .arg(QString::fromStdString(name))
-                                          .toStdString());
+                    return words::fail(base::Code::TooLarge, name,
+                                       tr("%1 takes more than is estimated at once; estimate a part of it.")
+                                           .arg(QString::fromStdString(name)));
                 return answer;
             },
             taken);
@@ -158,7 +158,7 @@ void EstimatePresenter::take(base::Result<Answer> answer) {
     if (answer) {
         m_answer = std::move(*answer);
     } else {
-        m_problem = QString::fromStdString(answer.error().detail);
+        m_problem = words::sentence(answer.error());
         m_subject = answer.error().subject;
     }
     Q_EMIT changed();
@@ -224,10 +224,9 @@ catalogue::DesignArtwork EstimatePresenter::drawingFor(const base::Id& design, c
 
 base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const QByteArray& thumbnail) {
     if (!m_answer)
-        return base::fail(
+        return words::fail(
             base::Code::Missing, "estimate",
-            (m_problem.isEmpty() ? tr("The stones are still being set; try again in a moment.") : m_problem)
-                .toStdString());
+            (m_problem.isEmpty() ? tr("The stones are still being set; try again in a moment.") : m_problem));
     const auto& estimate = m_answer->estimate;
     catalogue::Design design;
     design.name = name.trimmed().toStdString();

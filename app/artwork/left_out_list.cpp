@@ -4,18 +4,17 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/figures.h"
+#include "app/words/words.h"
 
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace sp::artwork {
 
-std::optional<Fate> fateOf(const QString& reason) {
+std::optional<Fate> fateOf(const base::Message& reason) {
     for (const auto fate : {Fate::Duplicate, Fate::Ring, Fate::Encloses, Fate::TooLarge, Fate::TooSmall, Fate::Ellipse,
-                            Fate::NotRound, Fate::Large, Fate::Open}) {
-        const auto words = reasonOf(fate);
-        if (reason == QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))) return fate;
-    }
+                            Fate::NotRound, Fate::Large, Fate::Open})
+        if (reason == base::say(noteOf(fate))) return fate;
     return std::nullopt;
 }
 
@@ -39,7 +38,7 @@ void LeftOutList::load(const ArtworkPresenter& presenter) {
             add(tr("pairs of holes that overlap and would tear"), counted.collisions, std::nullopt);
     }
     addHeading(tr("Left out"));
-    for (const auto& [reason, number] : presenter.leftOut()) add(reason, number, fateOf(reason));
+    for (const auto& [reason, number] : presenter.leftOut()) add(words::sentence(reason), number, fateOf(reason));
     if (presenter.leftOut().empty())
         m_grid->cells()->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
                                                        desk::Role::Muted, desk::Weight::Plain, m_grid->body()),
@@ -53,11 +52,11 @@ void LeftOutList::addHeading(const QString& words) {
     m_grid->cells()->addWidget(desk::sectionTitle(words, m_grid->body()), row, 0, 1, 3);
 }
 
-void LeftOutList::add(const QString& words, std::size_t number, std::optional<Fate> fate) {
+void LeftOutList::add(const QString& what, std::size_t number, std::optional<Fate> fate) {
     const int row = m_grid->cells()->rowCount();
     m_grid->cells()->setRowMinimumHeight(row, desk::fieldHeight());
     auto* label =
-        new desk::TextLabel(words, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_grid->body());
+        new desk::TextLabel(what, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_grid->body());
     label->setWordWrap(true);
     m_grid->cells()->addWidget(label, row, 0, Qt::AlignVCenter);
     if (fate) {

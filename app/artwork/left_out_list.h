@@ -31,6 +31,6 @@ class LeftOutList : public QWidget {
 };
 
 /// The fate whose words these are; nothing for a reason of the file itself.
-std::optional<Fate> fateOf(const QString& reason);
+std::optional<Fate> fateOf(const base::Message& reason);
 
 } // namespace sp::artwork

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/letter_outlines.h"
 
+#include "app/words/words.h"
+
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPainterPath>
-
-#include <fmt/format.h>
 
 namespace sp::artwork {
 
@@ -31,16 +31,18 @@ QString installed(const QString& family) {
 
 base::Result<std::vector<Shape>> outlinesOf(const LetteringOrder& order) {
     if (order.height.nanometres() <= 0 || order.height.nanometres() > kTallestNm)
-        return base::fail(base::Code::OutOfRange, "height",
-                          "Letters are between nothing and 10 m high; give another height.");
+        return words::fail(base::Code::OutOfRange, "height",
+                           QT_TRANSLATE_NOOP("App", "Letters are between nothing and 10 m high; give another height."));
     const auto family = installed(QString::fromStdString(order.font).trimmed());
     if (family.isEmpty())
-        return base::fail(base::Code::NotFound, order.font,
-                          fmt::format("The font “{}” is not installed here; install it or name another.", order.font));
+        return words::fail(base::Code::NotFound, order.font,
+                           QT_TRANSLATE_NOOP("App", "The font “%1” is not installed here; install it or name another."),
+                           order.font);
     const auto text = QString::fromStdString(order.text);
     if (text.size() > kMostLetters)
-        return base::fail(base::Code::TooLarge, "text",
-                          "More than 2,000 letters are not estimated at once; take a part of them.");
+        return words::fail(
+            base::Code::TooLarge, "text",
+            QT_TRANSLATE_NOOP("App", "More than 2,000 letters are not estimated at once; take a part of them."));
     QFont font(family);
     font.setPixelSize(kPixels);
     font.setHintingPreference(QFont::PreferNoHinting);
@@ -50,9 +52,10 @@ base::Result<std::vector<Shape>> outlinesOf(const LetteringOrder& order) {
     for (const char32_t letter : letters)
         if (QChar::isPrint(letter) && !QChar::isSpace(letter) && !isVariationSelector(letter) &&
             !metrics.inFontUcs4(letter))
-            return base::fail(base::Code::NotFound, order.font,
-                              fmt::format("{} has no “{}”; type letters that the font has or name another font.",
-                                          family.toStdString(), QString::fromUcs4(&letter, 1).toStdString()));
+            return words::fail(
+                base::Code::NotFound, order.font,
+                QT_TRANSLATE_NOOP("App", "%1 has no “%2”; type letters that the font has or name another font."),
+                family.toStdString(), QString::fromUcs4(&letter, 1).toStdString());
     QPainterPath path;
     double baseline = 0;
     for (const auto& line : text.split(QLatin1Char('\n'))) {
@@ -69,9 +72,9 @@ base::Result<std::vector<Shape>> outlinesOf(const LetteringOrder& order) {
         if (ring.size() > 2) shape.rings.push_back(std::move(ring));
     }
     if (shape.rings.empty())
-        return base::fail(base::Code::Missing, order.text,
-                          fmt::format("“{}” leaves no outline in {}; type letters that the font has.", order.text,
-                                      family.toStdString()));
+        return words::fail(base::Code::Missing, order.text,
+                           QT_TRANSLATE_NOOP("App", "“%1” leaves no outline in %2; type letters that the font has."),
+                           order.text, family.toStdString());
     return std::vector<Shape>{std::move(shape)};
 }
 

@@ -8,6 +8,7 @@
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
 #include "app/paper/preview_dialog.h"
+#include "app/words/words.h"
 
 #include <QDir>
 #include <QStandardPaths>
@@ -181,7 +182,7 @@ void BuyingPage::tellSaved(const base::Done& done, const QString& path) {
     if (done)
         m_messages->tell(desk::Tone::Good, tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
     else
-        m_messages->tell(desk::Tone::Warn, QString::fromStdString(done.error().detail));
+        m_messages->tell(desk::Tone::Warn, words::sentence(done.error()));
 }
 
 void BuyingPage::showPages(paper::DrawnPages pages, const QString& name) {

@@ -2,6 +2,7 @@
 #include "app/buying/buying_presenter.h"
 
 #include "app/session/settings.h"
+#include "app/words/words.h"
 #include "core/supply/receipts.h"
 
 #include <algorithm>
@@ -23,8 +24,7 @@ BuyingPresenter::BuyingPresenter(session::BookSession& session, OrderReader orde
         m_working = false;
         Q_EMIT changed();
     });
-    connect(&m_planner, &Planner::refused, this,
-            [this](const base::Error& error) { asked(QString::fromStdString(error.detail)); });
+    connect(&m_planner, &Planner::refused, this, [this](const base::Error& error) { asked(words::sentence(error)); });
     connect(&m_planner, &Planner::curveGrew, this,
             [this](const std::shared_ptr<const supply::Staircase>& curve, bool isComplete) {
                 m_curve = curve;
@@ -119,7 +119,7 @@ QString BuyingPresenter::takeIn(supply::Way way) {
             return {};
         });
     });
-    return done ? QString() : QString::fromStdString(done.error().detail);
+    return done ? QString() : words::sentence(done.error());
 }
 
 QString BuyingPresenter::title() {

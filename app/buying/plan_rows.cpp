@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/plan_rows.h"
 
+#include "app/buying/buying_words.h"
 #include "app/desk/rule_tree.h"
+#include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
 #include <QCoreApplication>
@@ -17,12 +19,10 @@ using units::Count;
 
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Buying", text); }
-
 QString qs(const std::string& text) { return QString::fromStdString(text); }
 
 QString counted(std::int64_t count, const char* one, const char* many, const desk::Formatter& formatter) {
-    return count == 1 ? say(one) : say(many).arg(formatter.count(Count::of(count)));
+    return count == 1 ? Buying::tr(one) : Buying::tr(many).arg(formatter.count(Count::of(count)));
 }
 
 PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const supply::PlannedOrder& order,
@@ -33,23 +33,24 @@ PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const s
         if (pack.supplier != order.supplier || !offer) continue;
         const bool isKit = offer->material.empty();
         auto label = qs(isKit ? offer->name : offer->material);
-        if (offer->withTemplates) label += say(", templates cut");
+        if (offer->withTemplates) label += Buying::tr(", templates cut");
         const auto count = formatter.count(pack.count);
         const auto each = formatter.money(supply::packEach(pack));
         row.parts.push_back({label,
-                             isKit ? say("%1 × kit, %2 each").arg(count, each)
-                                   : say("%1 × %2, %3 each").arg(count, qs(offer->name), each),
+                             isKit ? Buying::tr("%1 × kit, %2 each").arg(count, each)
+                                   : Buying::tr("%1 × %2, %3 each").arg(count, qs(offer->name), each),
                              formatter.money(pack.goods),
                              {}});
     }
     const auto& suppliers = answer.job.suppliers;
     const auto at = std::find_if(suppliers.begin(), suppliers.end(),
                                  [&](const supply::Supplier& known) { return known.id == order.supplier; });
-    QString rule = say("once for the order");
+    QString rule = Buying::tr("once for the order");
     if (at != suppliers.end() && at->freeFrom)
-        rule = order.goods < *at->freeFrom ? say("free from %1").arg(formatter.money(*at->freeFrom))
-                                           : say("free, as the goods reach %1").arg(formatter.money(*at->freeFrom));
-    row.parts.push_back({say("Shipping"), rule, formatter.money(order.shipping), {}});
+        rule = order.goods < *at->freeFrom
+                   ? Buying::tr("free from %1").arg(formatter.money(*at->freeFrom))
+                   : Buying::tr("free, as the goods reach %1").arg(formatter.money(*at->freeFrom));
+    row.parts.push_back({Buying::tr("Shipping"), rule, formatter.money(order.shipping), {}});
     return row;
 }
 
@@ -58,23 +59,23 @@ QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const
     switch (take.kind) {
     case NeedKind::Stones:
         return take.loss.isZero() ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
-                                  : say("%1 × %2 ÷ (1 − %3 lost)")
+                                  : Buying::tr("%1 × %2 ÷ (1 − %3 lost)")
                                         .arg(pieces, formatter.count(take.perPiece), formatter.rate(take.loss));
     case NeedKind::Cuts:
-        return take.lifts == 1 ? say("%1 pieces, %2 a sheet").arg(pieces).arg(take.perSheet)
-                               : say("%1 pieces, each cut lifts %2 times, %3 a sheet")
+        return take.lifts == 1 ? Buying::tr("%1 pieces, %2 a sheet").arg(pieces).arg(take.perSheet)
+                               : Buying::tr("%1 pieces, each cut lifts %2 times, %3 a sheet")
                                      .arg(pieces)
                                      .arg(take.lifts)
                                      .arg(take.perSheet);
-    case NeedKind::Templates: return say("once: %1 templates, %2 a sheet").arg(take.cuts).arg(take.perSheet);
-    case NeedKind::ReadyCut: return say("once, with a kit");
-    case NeedKind::Things: return say("one a piece");
+    case NeedKind::Templates: return Buying::tr("once: %1 templates, %2 a sheet").arg(take.cuts).arg(take.perSheet);
+    case NeedKind::ReadyCut: return Buying::tr("once, with a kit");
+    case NeedKind::Things: return Buying::tr("one a piece");
     }
     return {};
 }
 
 PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
-    PlanRow row{say("Needed"), {}, {}, {}};
+    PlanRow row{Buying::tr("Needed"), {}, {}, {}};
     for (const auto& need : answer.plans.needs) {
         QStringList rules;
         for (const auto& line : answer.job.lines)
@@ -83,19 +84,19 @@ PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
         const auto& shelf = answer.job.shelf;
         const auto at =
             std::find_if(shelf.begin(), shelf.end(), [&](const auto& item) { return item.material == need.material; });
-        if (at != shelf.end()) rules << say("%1 on the shelf").arg(formatter.count(at->count));
+        if (at != shelf.end()) rules << Buying::tr("%1 on the shelf").arg(formatter.count(at->count));
         row.parts.push_back({qs(need.material), rules.join(QStringLiteral("; ")), formatter.count(need.count), {}});
     }
     return row;
 }
 
 PlanRow leftRow(const supply::WayPlan& way, const desk::Formatter& formatter) {
-    PlanRow row{say("Left on the shelf, worth"), {}, formatter.money(way.leftWorth), {}};
+    PlanRow row{Buying::tr("Left on the shelf, worth"), {}, formatter.money(way.leftWorth), {}};
     for (const auto& left : way.left) {
         const auto rule = left.price ? QStringLiteral("%1 × %2 / %3")
                                            .arg(formatter.count(left.count), formatter.money(left.price->price),
                                                 formatter.count(left.price->per))
-                                     : say("%1; nobody sells it in bulk").arg(formatter.count(left.count));
+                                     : Buying::tr("%1; nobody sells it in bulk").arg(formatter.count(left.count));
         row.parts.push_back({qs(left.material), rule, formatter.money(left.worth), {}});
     }
     return row;
@@ -105,9 +106,9 @@ PlanRow leftRow(const supply::WayPlan& way, const desk::Formatter& formatter) {
 
 QString nameOf(Way way) {
     switch (way) {
-    case Way::Kits: return say("Kits only");
-    case Way::Bulk: return say("Bulk only");
-    case Way::Mix: return say("Cheapest mix");
+    case Way::Kits: return Buying::tr("Kits only");
+    case Way::Bulk: return Buying::tr("Bulk only");
+    case Way::Mix: return Buying::tr("Cheapest mix");
     }
     return {};
 }
@@ -117,7 +118,7 @@ QString packWords(const supply::Job& job, const supply::PlannedPack& pack, const
     if (!offer) return {};
     auto words = QStringLiteral("%1 × %2").arg(formatter.count(pack.count), qs(offer->name));
     if (!offer->material.empty()) words += QStringLiteral(", ") + qs(offer->material);
-    if (offer->withTemplates) words += say(", templates cut");
+    if (offer->withTemplates) words += Buying::tr(", templates cut");
     return words;
 }
 
@@ -132,9 +133,9 @@ std::vector<PlanRow> rowsOf(const Answer& answer, Way which, const desk::Formatt
 }
 
 QString buyLine(const Answer& answer, const desk::Formatter& formatter) {
-    if (answer.plans.isOnShelf) return say("Buy nothing: the shelf is enough");
+    if (answer.plans.isOnShelf) return Buying::tr("Buy nothing: the shelf is enough");
     const auto& best = answer.plans.of(Way::Mix);
-    if (!best.plan) return say("Buy: %1").arg(qs(best.impossible));
+    if (!best.plan) return Buying::tr("Buy: %1").arg(words::sentence(*best.impossible));
     std::int64_t kits = 0;
     std::int64_t packs = 0;
     for (const auto& pack : best.plan->packs) {
@@ -142,9 +143,12 @@ QString buyLine(const Answer& answer, const desk::Formatter& formatter) {
         (offer && offer->material.empty() ? kits : packs) += pack.count.value();
     }
     QStringList parts;
-    if (kits > 0) parts << counted(kits, "1 kit", "%1 kits", formatter);
-    if (packs > 0) parts << counted(packs, "1 pack", "%1 packs", formatter);
-    return say("Buy: %1, %2").arg(parts.join(QStringLiteral(" + ")), formatter.money(best.plan->cost));
+    if (kits > 0)
+        parts << counted(kits, QT_TRANSLATE_NOOP("Buying", "1 kit"), QT_TRANSLATE_NOOP("Buying", "%1 kits"), formatter);
+    if (packs > 0)
+        parts << counted(packs, QT_TRANSLATE_NOOP("Buying", "1 pack"), QT_TRANSLATE_NOOP("Buying", "%1 packs"),
+                         formatter);
+    return Buying::tr("Buy: %1, %2").arg(parts.join(QStringLiteral(" + ")), formatter.money(best.plan->cost));
 }
 
 void fill(QStandardItemModel& model, const std::vector<PlanRow>& rows) {

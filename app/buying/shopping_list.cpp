@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/shopping_list.h"
 
+#include "app/buying/buying_words.h"
 #include "app/buying/plan_rows.h"
 #include "app/buying/staircase_picture.h"
 #include "app/paper/lettering.h"
@@ -21,8 +22,6 @@ namespace {
 
 constexpr double kMargin = 54; ///< points
 
-QString spoken(const char* text) { return QCoreApplication::translate("Buying", text); }
-
 /// "9.99": two decimals, or as many as there are.
 std::string plainAmount(Money amount) { return units::formatExact(amount, units::Currency{}); }
 
@@ -37,9 +36,10 @@ struct ListLine {
 
 std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const desk::Formatter& formatter) {
     const auto& plan = *answer.plans.of(Way::Mix).plan;
-    std::vector<ListLine> lines{{Face::Title, spoken("Shopping list"), {}, false, 0}, {Face::Small, job, {}, false, 0}};
+    std::vector<ListLine> lines{{Face::Title, Buying::tr("Shopping list"), {}, false, 0},
+                                {Face::Small, job, {}, false, 0}};
     if (plan.packs.empty())
-        lines.push_back({Face::Body, spoken("Nothing has to be bought: the shelf is enough."), {}, false, 12});
+        lines.push_back({Face::Body, Buying::tr("Nothing has to be bought: the shelf is enough."), {}, false, 12});
     for (const auto& order : plan.orders) {
         lines.push_back({Face::Strong, QString::fromStdString(order.supplier),
                          formatter.money(supply::orderTotal(order)), false, 18});
@@ -47,9 +47,9 @@ std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const de
             if (pack.supplier == order.supplier)
                 lines.push_back(
                     {Face::Body, packWords(answer.job, pack, formatter), formatter.money(pack.goods), true, 4});
-        lines.push_back({Face::Small, spoken("Shipping"), formatter.money(order.shipping), false, 4});
+        lines.push_back({Face::Small, Buying::tr("Shipping"), formatter.money(order.shipping), false, 4});
     }
-    lines.push_back({Face::Strong, spoken("Together"), formatter.moneyNamed(plan.cost), false, 18});
+    lines.push_back({Face::Strong, Buying::tr("Together"), formatter.moneyNamed(plan.cost), false, 18});
     return lines;
 }
 
@@ -90,7 +90,7 @@ paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const 
         y += height;
         pages.back().push_back(std::move(line));
     }
-    paper::DrawnPages drawn{spoken("Shopping list"), {}};
+    paper::DrawnPages drawn{Buying::tr("Shopping list"), {}};
     for (auto& page : pages)
         drawn.pages.push_back([lettering, size, page = std::move(page)](QPainter& painter) {
             double top = kMargin;
@@ -119,7 +119,7 @@ paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs,
     const auto page = [stairs = std::move(stairs), horizon, job, formatter, size](QPainter& painter) {
         const paper::Lettering lettering;
         lettering.draw(painter, {kMargin, kMargin + 18}, Face::Title, paper::kInk,
-                       spoken("Cost of one piece by quantity"));
+                       Buying::tr("Cost of one piece by quantity"));
         lettering.draw(painter, {kMargin, kMargin + 36}, Face::Small, paper::kMutedInk, job);
         QFont font(painter.font());
         font.setPixelSize(9); // a unit is a point
@@ -134,7 +134,7 @@ paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs,
             y += lettering.leading(Face::Body);
         }
     };
-    return {spoken("Cost of one piece by quantity"), {page}};
+    return {Buying::tr("Cost of one piece by quantity"), {page}};
 }
 
 } // namespace sp::buying

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/staircase_picture.h"
 
+#include "app/buying/buying_words.h"
 #include "app/desk/figures.h"
 #include "app/desk/fonts.h"
 #include "core/supply/plan_figures.h"
@@ -24,13 +25,11 @@ using units::Money;
 
 namespace {
 
-QString words(const char* text) { return QCoreApplication::translate("Buying", text); }
-
 QString shortName(Way way) {
     switch (way) {
-    case Way::Kits: return words("kits");
-    case Way::Bulk: return words("bulk");
-    case Way::Mix: return words("mix");
+    case Way::Kits: return Buying::tr("kits");
+    case Way::Bulk: return Buying::tr("bulk");
+    case Way::Mix: return Buying::tr("mix");
     }
     return {};
 }
@@ -47,7 +46,7 @@ const supply::WayCost& costOf(const StaircasePoint& point, Way way) {
 QString runName(const supply::Staircase& stairs, const supply::StaircaseRun& run) {
     if (run.winner) return shortName(*run.winner);
     const bool isCovered = stairs.points[static_cast<std::size_t>(run.from) - 1].mix.cost.has_value();
-    return isCovered ? words("nothing to buy") : words("no way");
+    return isCovered ? Buying::tr("nothing to buy") : Buying::tr("no way");
 }
 
 /// A step of 1, 2 or 5 times a power of ten that cuts `span` into at most `most` parts.
@@ -236,15 +235,15 @@ QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter
     QStringList parts;
     for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) {
         const auto each = supply::costEach(costOf(point, way), point.pieces);
-        parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : words("no way"));
+        parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : Buying::tr("no way"));
     }
-    auto said = (point.pieces == 1 ? words("%1 piece, each: %2") : words("%1 pieces, each: %2"))
+    auto said = (point.pieces == 1 ? Buying::tr("%1 piece, each: %2") : Buying::tr("%1 pieces, each: %2"))
                     .arg(formatter.count(Count::of(point.pieces)), parts.join(QStringLiteral(", ")));
     if (point.winner)
-        said += words("; %1 cheapest").arg(shortName(*point.winner));
+        said += Buying::tr("; %1 cheapest").arg(shortName(*point.winner));
     else if (point.mix.cost)
-        said += words("; nothing to buy");
-    return point.proven ? said : said + words(" (not proven)");
+        said += Buying::tr("; nothing to buy");
+    return point.proven ? said : said + Buying::tr(" (not proven)");
 }
 
 QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon, const desk::Formatter& formatter) {
@@ -260,7 +259,7 @@ QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon
     const bool knowsKits = std::any_of(stairs.points.begin(), stairs.points.end(),
                                        [](const StaircasePoint& point) { return point.kits.cost.has_value(); });
     if (stairs.bulkStaysCheaperFrom && knowsKits)
-        said << words("from %1 on bulk stays cheaper than kits, proven")
+        said << Buying::tr("from %1 on bulk stays cheaper than kits, proven")
                     .arg(formatter.count(Count::of(*stairs.bulkStaysCheaperFrom)));
     return said;
 }

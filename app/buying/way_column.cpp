@@ -3,6 +3,7 @@
 
 #include "app/buying/plan_rows.h"
 #include "app/desk/bench_style.h"
+#include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
 #include <QHBoxLayout>
@@ -80,7 +81,7 @@ void WayColumn::show(const Answer* answer, const QString& remark) {
     setChosen(false);
     if (!answer) return showNone(remark);
     const auto& way = answer->plans.of(m_way);
-    if (!way.plan) return showNone(QString::fromStdString(way.impossible));
+    if (!way.plan) return showNone(words::sentence(*way.impossible));
     showPlan(*answer);
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/counter_presenter.h"
 
+#include "app/words/words.h"
+
 #include <algorithm>
 
 namespace sp::counter {
@@ -27,11 +29,11 @@ QString CounterPresenter::whyNoPrice() const {
         const auto title = QString::fromStdString(order().lines[static_cast<std::size_t>(line)].title);
         return tr("Line %1, %2: %3").arg(line + 1).arg(title, sentence);
     }
-    return m_whyNot ? QString::fromStdString(m_whyNot->detail) : QString();
+    return m_whyNot ? words::sentence(*m_whyNot) : QString();
 }
 
 QString CounterPresenter::whyNot(const char* subject) const {
-    return m_whyNot && m_whyNot->subject == subject ? QString::fromStdString(m_whyNot->detail) : QString();
+    return m_whyNot && m_whyNot->subject == subject ? words::sentence(*m_whyNot) : QString();
 }
 
 units::Date CounterPresenter::validUntil() const {

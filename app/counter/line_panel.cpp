@@ -9,6 +9,7 @@
 #include "app/desk/field_binding.h"
 #include "app/desk/icons.h"
 #include "app/desk/scroll_page.h"
+#include "app/words/names.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/needs/material_need.h"
 
@@ -288,9 +289,7 @@ void LinePanel::refreshBench() {
     for (const auto step : catalogue::kSteps) {
         const auto time = priced->cost.bench.of(step);
         if (time.isZero()) continue;
-        const auto name = catalogue::nameOf(step);
-        shares.push_back({QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())), time.milliseconds(),
-                          m_formatter.duration(time)});
+        shares.push_back({words::nameOf(step), time.milliseconds(), m_formatter.duration(time)});
     }
     m_benchBar->setShares(std::move(shares));
     // Whole minutes: nobody plans a bench by the second.

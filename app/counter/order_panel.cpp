@@ -7,6 +7,7 @@
 #include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/word_field.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
@@ -33,13 +34,15 @@ base::Result<catalogue::Discount> parseDiscount(const QString& text, const desk:
         const auto share = units::parseRate(typed.toStdString(), formatter.style());
         if (!share) return base::fail(share.error());
         if (share->isNegative() || *share > units::Rate::fromPercent(100))
-            return base::fail(base::Code::OutOfRange, "discount", "A discount is from 0 to 100 %; type another.");
+            return words::fail(base::Code::OutOfRange, "discount",
+                               QT_TRANSLATE_NOOP("App", "A discount is from 0 to 100 %; type another."));
         discount.share = *share;
     } else {
         const auto amount = units::parseMoney(typed.toStdString(), formatter.currency(), formatter.style());
         if (!amount) return base::fail(amount.error());
         if (amount->isNegative())
-            return base::fail(base::Code::OutOfRange, "discount", "A discount is 0 or more; type it without a minus.");
+            return words::fail(base::Code::OutOfRange, "discount",
+                               QT_TRANSLATE_NOOP("App", "A discount is 0 or more; type it without a minus."));
         discount.amount = *amount;
     }
     return discount;
@@ -168,7 +171,7 @@ void OrderPanel::connectAll() {
 
 base::Result<catalogue::Discount> OrderPanel::readDiscount() {
     auto discount = parseDiscount(m_discount->text(), m_formatter);
-    m_discount->setOuterProblem(discount ? QString() : QString::fromStdString(discount.error().detail));
+    m_discount->setOuterProblem(discount ? QString() : words::sentence(discount.error()));
     return discount;
 }
 

@@ -10,6 +10,7 @@
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
 #include "app/plans/plan_dialog.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
@@ -280,7 +281,7 @@ void DesignsPage::showSheet() {
     const auto fit = layout::fitSheet({sheet.width, sheet.height}, piece, {sheet.margin, sheet.gap, sheet.oneWay});
     if (!fit) {
         m_sheet->clear();
-        m_sheet->setCaption({QString::fromStdString(fit.error().detail)});
+        m_sheet->setCaption({words::sentence(fit.error())});
         return;
     }
     m_sheet->setSheet({sheet.width, sheet.height}, piece, fit->positions);

@@ -2,6 +2,7 @@
 #include "app/designs/designs_presenter.h"
 
 #include "app/session/free_name.h"
+#include "app/words/words.h"
 
 #include <algorithm>
 
@@ -38,7 +39,7 @@ QString DesignsPresenter::edit(const std::function<void(catalogue::Design&)>& wo
     work(edited);
     if (edited == *design) return {};
     const auto saved = m_session.attempt([&](db::Book& book) { return book.save(edited); });
-    return saved ? QString() : QString::fromStdString(saved.error().detail);
+    return saved ? QString() : words::sentence(saved.error());
 }
 
 QString DesignsPresenter::freeName(const QString& wanted) { return session::freeName(wanted, m_session.designs()); }

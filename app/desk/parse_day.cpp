@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/value_fields.h"
 
+#include "app/words/words.h"
+
 #include <QRegularExpression>
 
 #include <array>
@@ -99,9 +101,7 @@ QString withoutWeekday(const QString& text, const QLocale& locale, std::optional
     return text;
 }
 
-base::Result<units::Date> refused(const QString& sentence) {
-    return base::fail(base::Code::Invalid, {}, sentence.toUtf8().toStdString());
-}
+base::Result<units::Date> refused(const QString& sentence) { return words::fail(base::Code::Invalid, {}, sentence); }
 
 } // namespace
 

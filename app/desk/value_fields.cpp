@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/value_fields.h"
 
+#include "app/words/words.h"
+
 #include <algorithm>
 
 namespace sp::desk {
 
 namespace {
 
-QString said(const base::Error& error) { return QString::fromStdString(error.detail); }
+QString said(const base::Error& error) { return words::sentence(error); }
 
 std::string utf8(const QString& text) { return text.toUtf8().toStdString(); }
 
@@ -29,15 +31,15 @@ base::Result<T> ValueField<T>::parseInRange(const QString& text) const {
     auto value = parse(utf8(text));
     if (!value) return value;
     if (m_least && *value < *m_least)
-        return base::fail(base::Code::OutOfRange, {}, utf8(tr("This must be at least %1.").arg(named(*m_least))));
+        return words::fail(base::Code::OutOfRange, {}, tr("This must be at least %1.").arg(named(*m_least)));
     if (m_most && *m_most < *value)
-        return base::fail(base::Code::OutOfRange, {}, utf8(tr("This can be at most %1.").arg(named(*m_most))));
+        return words::fail(base::Code::OutOfRange, {}, tr("This can be at most %1.").arg(named(*m_most)));
     return value;
 }
 
 template<class T>
 base::Result<T> ValueField<T>::value() const {
-    if (isBlank()) return base::fail(base::Code::Missing, {}, utf8(blankProblem()));
+    if (isBlank()) return words::fail(base::Code::Missing, {}, blankProblem());
     return parseInRange(text());
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/desk/card.h"
 #include "app/desk/figures.h"
+#include "app/words/words.h"
 
 #include <QDialogButtonBox>
 #include <QGridLayout>
@@ -28,8 +29,8 @@ ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pri
     column->addWidget(desk::pageTitle(windowTitle(), this));
     if (!compared) {
         auto* why = new desk::TextLabel(
-            tr("It cannot be priced with today’s prices. %1").arg(QString::fromStdString(compared.error().detail)),
-            TextSize::Body, Role::Ink, Weight::Plain, this);
+            tr("It cannot be priced with today’s prices. %1").arg(words::sentence(compared.error())), TextSize::Body,
+            Role::Ink, Weight::Plain, this);
         why->setObjectName(QStringLiteral("changesSaid"));
         why->setWordWrap(true);
         column->addWidget(why);

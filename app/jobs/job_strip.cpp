@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/field_box.h"
 #include "app/jobs/stage_words.h"
+#include "app/words/words.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -86,7 +87,7 @@ void JobStrip::resizeEvent(QResizeEvent* event) {
 void JobStrip::stageChosen(const QVariant& chosen) {
     if (!chosen.isValid()) return;
     const auto refused = m_presenter.setStage(static_cast<db::Stage>(chosen.toInt()));
-    if (refused) m_stage->setOuterProblem(QString::fromStdString(refused->detail));
+    if (refused) m_stage->setOuterProblem(words::sentence(*refused));
 }
 
 void JobStrip::load() {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/jobs/jobs_presenter.h"
 
+#include "app/words/words.h"
+
 #include <algorithm>
 #include <map>
 
@@ -85,7 +87,8 @@ void JobsPresenter::readOn() {
 base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::NumberStyle& style) {
     const auto* job = current();
     if (!job || job->number.empty())
-        return base::fail(base::Code::Invalid, "quote", "This quote has not been given yet; it has today's prices.");
+        return words::fail(base::Code::Invalid, "quote",
+                           QT_TRANSLATE_NOOP("App", "This quote has not been given yet; it has today's prices."));
     const auto id = job->id;
     auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
     if (!quote) return base::fail(quote.error());

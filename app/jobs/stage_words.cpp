@@ -6,15 +6,14 @@
 namespace sp::jobs {
 
 QString stageWord(db::Stage stage) {
-    const auto say = [](const char* word) { return QCoreApplication::translate("Stage", word); };
     switch (stage) {
-    case db::Stage::Enquiry: return say("Enquiry");
-    case db::Stage::Quoted: return say("Quoted");
-    case db::Stage::Agreed: return say("Agreed");
-    case db::Stage::Making: return say("Making");
-    case db::Stage::Ready: return say("Ready");
-    case db::Stage::Collected: return say("Collected");
-    case db::Stage::LetGo: return say("Let go");
+    case db::Stage::Enquiry: return QCoreApplication::translate("Stage", "Enquiry");
+    case db::Stage::Quoted: return QCoreApplication::translate("Stage", "Quoted");
+    case db::Stage::Agreed: return QCoreApplication::translate("Stage", "Agreed");
+    case db::Stage::Making: return QCoreApplication::translate("Stage", "Making");
+    case db::Stage::Ready: return QCoreApplication::translate("Stage", "Ready");
+    case db::Stage::Collected: return QCoreApplication::translate("Stage", "Collected");
+    case db::Stage::LetGo: return QCoreApplication::translate("Stage", "Let go");
     }
     return {};
 }

@@ -6,6 +6,7 @@
 #include "app/desk/message_bar.h"
 #include "app/main/first_book.h"
 #include "app/session/settings.h"
+#include "app/words/words.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -39,7 +40,7 @@ FirstBook openFirstBook(const QString& file) {
     if (!last.isEmpty() && QFileInfo::exists(last)) {
         auto opened = db::Book::open(last.toStdString(), db::systemSurroundings());
         if (opened) return {std::move(opened), {}};
-        instead = QString::fromStdString(opened.error().detail);
+        instead = words::sentence(opened.error());
     }
     const auto demo = Launcher::demoFile();
     if (QFileInfo::exists(demo)) return {db::Book::open(demo.toStdString(), db::systemSurroundings()), instead};
@@ -72,7 +73,7 @@ void Launcher::newBook() {
     if (!file) return;
     auto made = createFirstBook(*file, QLocale(), db::systemSurroundings());
     const auto shown = show(std::move(made));
-    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
+    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, words::sentence(shown.error()));
 }
 
 void Launcher::openBook(const QString& asked) {
@@ -88,7 +89,7 @@ void Launcher::openBook(const QString& asked) {
             QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
         return;
     const auto shown = show(db::Book::open(file.toStdString(), db::systemSurroundings()));
-    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, QString::fromStdString(shown.error().detail));
+    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, words::sentence(shown.error()));
 }
 
 } // namespace sp::program

@@ -6,6 +6,7 @@
 #include "app/main/sheet_writer.h"
 #include "app/session/settings.h"
 #include "app/verbs/verbs.h"
+#include "app/words/words.h"
 
 #include <QApplication>
 #include <QGuiApplication>
@@ -67,8 +68,8 @@ int runWindow(int argc, char** argv, const QString& file) {
     desk::DialogPrompter prompter;
     program::Launcher launcher(theme, prompter);
     if (const auto started = launcher.start(first.get()); !started) {
-        const auto sentence = QString::fromStdString(started.error().detail);
-        std::fprintf(stderr, "%s\n", started.error().detail.c_str());
+        const auto sentence = words::sentence(started.error());
+        std::fprintf(stderr, "%s\n", sentence.toUtf8().constData());
         QMessageBox box(QMessageBox::Warning, QStringLiteral("Stonepenny"), sentence, QMessageBox::Close);
         box.exec();
         return 1;

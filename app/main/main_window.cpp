@@ -13,6 +13,7 @@
 #include "app/desk/typed_field.h"
 #include "app/main/artwork_pages.h"
 #include "app/session/settings.h"
+#include "app/words/words.h"
 
 #include <QActionGroup>
 #include <QCloseEvent>
@@ -366,7 +367,7 @@ void MainWindow::tell(const base::Error& error) {
         m_untold = error;
         return;
     }
-    const auto sentence = QString::fromStdString(error.detail);
+    const auto sentence = words::sentence(error);
     m_trouble = sentence;
     m_messages->tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
     if (auto* page = counter()) page->setSaveNote(tr("Not saved: %1").arg(sentence), true);
@@ -421,7 +422,7 @@ void MainWindow::tellTurned(const QString& sentence) {
 void MainWindow::checkBook() {
     const auto report = db::Book::check(m_session.book().file());
     if (!report) {
-        m_messages->tell(desk::Tone::Warn, QString::fromStdString(report.error().detail));
+        m_messages->tell(desk::Tone::Warn, words::sentence(report.error()));
         return;
     }
     if (report->damage.empty()) {

@@ -3,10 +3,9 @@
 
 #include "app/paper/output.h"
 #include "app/words/sheet_words.h"
+#include "app/words/words.h"
 
 #include "core/quoting/sheet_maker.h"
-
-#include <fmt/format.h>
 
 namespace sp::program {
 
@@ -18,11 +17,10 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
     const auto priced = pricing::priceOrder(quote.order, *inputs, fits);
     if (!priced) return base::fail(priced.error());
     if (quote.sealedTotal && *quote.sealedTotal != priced->total)
-        return base::fail(
-            base::Code::Damaged, quote.number,
-            fmt::format("Quote {} no longer comes to the sum it was given at; no sheet was written. Check "
-                        "the book and go back to a copy of it.",
-                        quote.number));
+        return words::fail(base::Code::Damaged, quote.number,
+                           QT_TRANSLATE_NOOP("App", "Quote %1 no longer comes to the sum it was given at; no sheet was "
+                                                    "written. Check the book and go back to a copy of it."),
+                           quote.number);
     std::vector<std::vector<pricing::LadderPrice>> ladders;
     const bool exempt = priced->taxStanding == pricing::TaxStanding::Exempt;
     if (quote.order.lines.size() <= quoting::kMaxLadders)

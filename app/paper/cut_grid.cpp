@@ -112,19 +112,20 @@ QString pieceOf(const CutGrid& grid, const costing::CutList& list) {
 }
 
 QString sizeOf(const CutGrid& grid, const PlanWords& words) {
-    return words.size(grid.size) + (grid.turned ? QStringLiteral(", turned") : QString());
+    const QString size = words.size(grid.size);
+    return grid.turned ? PlanWords::tr("%1, turned").arg(size) : size;
 }
 
 QString stepsOf(std::int64_t count, units::Length every, const PlanWords& words) {
     if (count == 1) return words.count(count);
-    return QStringLiteral("%1, every %2").arg(words.count(count), words.length(every));
+    return PlanWords::tr("%1, every %2").arg(words.count(count), words.length(every));
 }
 
 QString inWords(const CutGrid& grid, const costing::CutList& list, const PlanWords& words) {
-    QString said = QStringLiteral("%1, %2: %3 from the left, %4 from the top")
+    QString said = PlanWords::tr("%1, %2: %3 from the left, %4 from the top")
                        .arg(pieceOf(grid, list), sizeOf(grid, words), words.length(grid.left), words.length(grid.top));
-    if (grid.across > 1) said += QStringLiteral("; across ") + stepsOf(grid.across, grid.everyAcross, words);
-    if (grid.down > 1) said += QStringLiteral("; down ") + stepsOf(grid.down, grid.everyDown, words);
+    if (grid.across > 1) said += PlanWords::tr("; across %1").arg(stepsOf(grid.across, grid.everyAcross, words));
+    if (grid.down > 1) said += PlanWords::tr("; down %1").arg(stepsOf(grid.down, grid.everyDown, words));
     return said;
 }
 

@@ -2,6 +2,7 @@
 #include "app/paper/output.h"
 
 #include "app/paper/sheet_painter.h"
+#include "app/words/words.h"
 
 #include <QBuffer>
 #include <QDir>
@@ -33,9 +34,10 @@ QPageLayout layoutFor(catalogue::Paper paper) {
     return layout;
 }
 
-tl::unexpected<base::Error> refuse(Code code, const QString& path, const QString& sentence) {
-    return base::fail(code, QDir::toNativeSeparators(path).toStdString(),
-                      sentence.arg(QDir::toNativeSeparators(path)).toStdString());
+template<class... Values>
+tl::unexpected<base::Error> refuse(Code code, const QString& path, const char* source, const Values&... values) {
+    const auto shown = QDir::toNativeSeparators(path).toStdString();
+    return words::fail(code, shown, source, shown, values...);
 }
 
 base::Done checkPlace(const QString& path, IfThere ifThere) {
@@ -43,30 +45,33 @@ base::Done checkPlace(const QString& path, IfThere ifThere) {
     const QFileInfo folder(file.absolutePath());
     if (!folder.isDir())
         return refuse(Code::Missing, folder.filePath(),
-                      QStringLiteral("There is no folder %1; make it first or choose another."));
-    if (file.isDir()) return refuse(Code::Invalid, path, QStringLiteral("%1 is a folder; add a name for the PDF."));
+                      QT_TRANSLATE_NOOP("App", "There is no folder %1; make it first or choose another."));
+    if (file.isDir())
+        return refuse(Code::Invalid, path, QT_TRANSLATE_NOOP("App", "%1 is a folder; add a name for the PDF."));
     // A database is never replaced by paper, whatever was agreed: it may be the shop's whole book.
     QFile there(path);
     if (there.open(QIODevice::ReadOnly) && there.read(15) == QByteArrayLiteral("SQLite format 3"))
         return refuse(Code::Conflict, path,
-                      QStringLiteral("%1 is a job book and stays as it is; choose another name."));
+                      QT_TRANSLATE_NOOP("App", "%1 is a job book and stays as it is; choose another name."));
     if (file.exists() && ifThere == IfThere::Refuse)
         return refuse(Code::Conflict, path,
-                      QStringLiteral("There is already a file %1; choose another name, or say that it may be "
-                                     "replaced."));
+                      QT_TRANSLATE_NOOP("App", "There is already a file %1; choose another name, or say that it may be "
+                                               "replaced."));
     return {};
 }
 
 tl::unexpected<base::Error> notSaved(const QSaveFile& file, const QString& path) {
     const auto error = file.error();
     if (error == QFileDevice::ResourceError)
-        return refuse(Code::Full, path,
-                      QStringLiteral("The disk is full, so %1 was not saved; make room or choose another disk."));
+        return refuse(
+            Code::Full, path,
+            QT_TRANSLATE_NOOP("App", "The disk is full, so %1 was not saved; make room or choose another disk."));
     if (error == QFileDevice::OpenError || error == QFileDevice::PermissionsError)
-        return refuse(Code::ReadOnly, path, QStringLiteral("%1 may not be written there; choose another folder."));
+        return refuse(Code::ReadOnly, path,
+                      QT_TRANSLATE_NOOP("App", "%1 may not be written there; choose another folder."));
     return refuse(Code::Failed, path,
-                  QStringLiteral("%1 could not be saved (%2); choose another place and try again.")
-                      .arg(QStringLiteral("%1"), file.errorString()));
+                  QT_TRANSLATE_NOOP("App", "%1 could not be saved (%2); choose another place and try again."),
+                  file.errorString().toStdString());
 }
 
 /// A disk that runs full takes a part first and says why only to the next try.
@@ -105,7 +110,7 @@ base::Done save(const QByteArray& bytes, const QString& path) {
 
 base::Done savePdf(const QByteArray& bytes, const QString& path) {
     if (bytes.isEmpty())
-        return refuse(Code::Failed, path, QStringLiteral("%1 could not be drawn; start the program again."));
+        return refuse(Code::Failed, path, QT_TRANSLATE_NOOP("App", "%1 could not be drawn; start the program again."));
     return save(bytes, path);
 }
 
@@ -167,9 +172,16 @@ base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& prin
     const int last = printer.toPage() == 0 ? pages : std::clamp(printer.toPage(), first, pages);
     if (paintPages(drawn, printer, first - 1, last - 1)) return {};
     const auto name = printer.printerName().toStdString();
-    return base::fail(Code::Failed, name,
-                      "The printer " + (name.empty() ? std::string() : name + " ") +
-                          "did not take the sheet; check that it is on, or save the sheet as a PDF.");
+    if (name.empty())
+        return words::fail(
+            Code::Failed, name,
+            QT_TRANSLATE_NOOP("App",
+                              "The printer did not take the sheet; check that it is on, or save the sheet as a PDF."));
+    return words::fail(
+        Code::Failed, name,
+        QT_TRANSLATE_NOOP("App",
+                          "The printer %1 did not take the sheet; check that it is on, or save the sheet as a PDF."),
+        name);
 }
 
 } // namespace sp::paper

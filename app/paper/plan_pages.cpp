@@ -67,12 +67,12 @@ class PlanPages {
         writeRight(kPlanSide + width(), m_y + 4, Face::Small, kMutedInk,
                    fitted(Face::Small, QString::fromStdString(m_input.shop->letterhead.name), width() / 3));
         write(kPlanSide, m_y, Face::Title, kInk,
-              fitted(Face::Title, QStringLiteral("Cutting plan, ") + m_input.title, width() * 0.64));
+              fitted(Face::Title, PlanWords::tr("Cutting plan, %1").arg(m_input.title), width() * 0.64));
         m_y += m_lettering.leading(Face::Title) + 4;
         paragraph(Face::Small, kInk, QString::fromUtf8(kBladeCaution.data(), static_cast<int>(kBladeCaution.size())));
         paragraph(
             Face::Small, kMutedInk,
-            QStringLiteral("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
+            PlanWords::tr("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
         if (!m_input.note.isEmpty()) paragraph(Face::Small, kInk, m_input.note);
         m_y += 6;
         page().rules.push_back({{kPlanSide, m_y}, width(), 0.6, kHairline});
@@ -123,8 +123,8 @@ class PlanPages {
                   fitted(Face::Small, QString::fromStdString(piece.name), width() - 220));
             writeRight(right - 70, m_y, Face::Small, kInk, words.size(piece.size));
             writeRight(right, m_y, Face::Small, kMutedInk,
-                       piece.count == 1 ? QStringLiteral("1 piece")
-                                        : QStringLiteral("%1 pieces").arg(words.count(piece.count)));
+                       piece.count == 1 ? PlanWords::tr("1 piece")
+                                        : PlanWords::tr("%1 pieces").arg(words.count(piece.count)));
             m_y += m_lettering.leading(Face::Small);
         }
         m_y += 8;
@@ -171,7 +171,7 @@ class PlanPages {
         page().boxes.push_back({shape.sheet, kInk, {}, false});
         if (!shape.left.isNull() && shape.left.width() > 8 && shape.left.height() > 8) {
             page().boxes.push_back({shape.left.adjusted(2, 2, -2, -2), kMutedInk, {}, true});
-            centred(shape.left, Face::Fine, kMutedInk, m_input.words.size(sheet.left) + QStringLiteral(" left"), 0);
+            centred(shape.left, Face::Fine, kMutedInk, PlanWords::tr("%1 left").arg(m_input.words.size(sheet.left)), 0);
         }
         for (const auto& part : shape.parts) {
             page().boxes.push_back({part.box, kInk, kSoftJewel, false});
@@ -204,12 +204,12 @@ class PlanPages {
             auto& texts = m_pages[i].texts;
             const double base = y + 6 + m_lettering.ascent(Face::Fine);
             m_pages[i].rules.push_back({{kPlanSide, y}, width(), 0.6, kHairline});
-            const auto left = fitted(Face::Fine, QStringLiteral("Cutting plan, ") + m_input.title, width() * 0.6);
+            const auto left = fitted(Face::Fine, PlanWords::tr("Cutting plan, %1").arg(m_input.title), width() * 0.6);
             texts.push_back({{kPlanSide, base}, left, Face::Fine, kMutedInk, false});
-            const auto right = QStringLiteral("%1Page %2 of %3")
-                                   .arg(m_input.shop->isDemo ? QStringLiteral("Demo book · ") : QString())
-                                   .arg(i + 1)
-                                   .arg(pages);
+            const auto right =
+                (m_input.shop->isDemo ? PlanWords::tr("Demo book · Page %1 of %2") : PlanWords::tr("Page %1 of %2"))
+                    .arg(i + 1)
+                    .arg(pages);
             texts.push_back({{kPlanSide + width() - m_lettering.width(Face::Fine, right), base},
                              right,
                              Face::Fine,

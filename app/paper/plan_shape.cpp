@@ -110,9 +110,8 @@ QString PlanWords::count(std::int64_t count) const {
 
 QString PlanWords::material(const catalogue::Material& material) const {
     const auto& sheet = material.sheet;
-    const QString measures = sheet.form == catalogue::SheetForm::Roll
-                                 ? QStringLiteral("roll %1 wide").arg(length(sheet.width))
-                                 : size({sheet.width, sheet.height});
+    const QString measures = sheet.form == catalogue::SheetForm::Roll ? tr("roll %1 wide").arg(length(sheet.width))
+                                                                      : size({sheet.width, sheet.height});
     const auto name = QString::fromStdString(material.name);
     return name.contains(measures) ? name : name + QStringLiteral(", ") + measures;
 }
@@ -120,18 +119,17 @@ QString PlanWords::material(const catalogue::Material& material) const {
 QString PlanWords::verdict(const costing::CutPlan& plan) const {
     if (isRoll(plan)) {
         const auto cut = length(roundedUp(plan.length, unit));
-        QString words = plan.proven ? QStringLiteral("%1 off the roll, shortest possible").arg(cut)
-                                    : QStringLiteral("%1 off the roll; no plan needs less than %2")
-                                          .arg(cut, length(roundedDown(plan.lengthBound, unit)));
-        if (plan.length > plan.list.material.sheet.height)
-            words += QStringLiteral(". That is more than one roll of %1: plan it in parts.")
-                         .arg(length(plan.list.material.sheet.height));
-        return words;
+        const QString words = plan.proven ? tr("%1 off the roll, shortest possible").arg(cut)
+                                          : tr("%1 off the roll; no plan needs less than %2")
+                                                .arg(cut, length(roundedDown(plan.lengthBound, unit)));
+        if (plan.length <= plan.list.material.sheet.height) return words;
+        return tr("%1. That is more than one roll of %2: plan it in parts.")
+            .arg(words, length(plan.list.material.sheet.height));
     }
-    const QString sheets =
-        plan.count == 1 ? QStringLiteral("1 sheet") : QStringLiteral("%1 sheets").arg(count(plan.count));
-    if (plan.proven) return sheets + QStringLiteral(", fewest possible");
-    return sheets + QStringLiteral("; no plan needs fewer than %1").arg(count(plan.bound));
+    const bool isOne = plan.count == 1;
+    if (plan.proven)
+        return isOne ? tr("1 sheet, fewest possible") : tr("%1 sheets, fewest possible").arg(count(plan.count));
+    return tr("%1 sheets; no plan needs fewer than %2").arg(count(plan.count), count(plan.bound));
 }
 
 QString PlanWords::left(const costing::CutPlan& plan) const {
@@ -139,22 +137,23 @@ QString PlanWords::left(const costing::CutPlan& plan) const {
     const auto& last = plan.sheets.back();
     const auto width = roundedDown(last.left.width, unit);
     const auto height = roundedDown(last.left.height, unit);
-    const QString where = isRoll(plan) ? QStringLiteral("beside the pieces") : QStringLiteral("of the last sheet");
-    if (width.isZero() || height.isZero()) return QStringLiteral("nothing left ") + where;
-    return QStringLiteral("%1 left %2").arg(size({width, height}), where);
+    if (width.isZero() || height.isZero())
+        return isRoll(plan) ? tr("nothing left beside the pieces") : tr("nothing left of the last sheet");
+    return (isRoll(plan) ? tr("%1 left beside the pieces") : tr("%1 left of the last sheet"))
+        .arg(size({width, height}));
 }
 
 QString PlanWords::sheetNumbers(const costing::CutPlan& plan, const costing::CutSheet& sheet,
                                 std::int64_t first) const {
-    if (isRoll(plan)) return QStringLiteral("Roll");
+    if (isRoll(plan)) return tr("Roll");
     if (sheet.count == 1) return count(first);
-    return QStringLiteral("%1 to %2").arg(count(first), count(first + sheet.count - 1));
+    return tr("%1 to %2").arg(count(first), count(first + sheet.count - 1));
 }
 
 QString PlanWords::sheetName(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const {
     const auto which = sheetNumbers(plan, sheet, first);
     if (isRoll(plan)) return which;
-    return (sheet.count == 1 ? QStringLiteral("Sheet %1") : QStringLiteral("Sheets %1, cut alike")).arg(which);
+    return (sheet.count == 1 ? tr("Sheet %1") : tr("Sheets %1, cut alike")).arg(which);
 }
 
 } // namespace sp::paper

@@ -3,6 +3,7 @@
 
 #include "core/costing/cut_plan.h"
 
+#include <QCoreApplication>
 #include <QRectF>
 #include <QSizeF>
 #include <QString>
@@ -48,6 +49,9 @@ QString pieceMark(std::size_t index);
 /// How lengths of a plan are written. Lengths that are cut are never short, bounds never too long: to 1/64 in or 0.1
 /// mm.
 struct PlanWords {
+    Q_DECLARE_TR_FUNCTIONS(PlanWords)
+
+  public:
     units::NumberStyle numbers;
     units::LengthUnit unit = units::LengthUnit::Inch;
 

@@ -2,6 +2,7 @@
 #include "app/paper/preview_dialog.h"
 
 #include "app/desk/fonts.h"
+#include "app/words/words.h"
 
 #include <QDialogButtonBox>
 #include <QDir>
@@ -120,8 +121,7 @@ void PreviewDialog::askPrinter() {
     dialog->setMinMax(1, m_drawn.count());
     connect(dialog, &QDialog::accepted, this, [this] {
         const auto done = print(m_drawn, m_paper, m_printer);
-        say(done ? tr("Sent to the printer %1.").arg(m_printer.printerName())
-                 : QString::fromStdString(done.error().detail));
+        say(done ? tr("Sent to the printer %1.").arg(m_printer.printerName()) : words::sentence(done.error()));
     });
     dialog->open();
 }
@@ -139,7 +139,7 @@ void PreviewDialog::askPath() {
 
 void PreviewDialog::savePdf(const QString& path) {
     const auto done = writePdf(m_drawn, m_paper, path, IfThere::Replace);
-    say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : QString::fromStdString(done.error().detail));
+    say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : words::sentence(done.error()));
 }
 
 } // namespace sp::paper

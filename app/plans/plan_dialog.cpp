@@ -9,6 +9,7 @@
 #include "app/paper/preview_dialog.h"
 #include "app/plans/measure_table.h"
 #include "app/plans/plan_picture.h"
+#include "app/words/words.h"
 
 #include <QDir>
 #include <QGridLayout>
@@ -123,7 +124,7 @@ void PlanDialog::ask() {
     auto lists = costing::cutLists(m_question.lines, m_prices);
     if (!lists) {
         m_planner.ask({});
-        say(QString::fromStdString(lists.error().detail));
+        say(words::sentence(lists.error()));
         return;
     }
     if (lists->empty()) {

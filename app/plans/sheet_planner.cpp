@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/plans/sheet_planner.h"
 
+#include "app/words/words.h"
+
 #include <utility>
 
 namespace sp::plans {
@@ -20,7 +22,7 @@ std::vector<PlanAnswer> laidOut(const std::vector<costing::CutList>& lists, cons
         if (plan)
             answer.plan = std::move(*plan);
         else
-            answer.problem = QString::fromStdString(plan.error().detail);
+            answer.problem = words::sentence(plan.error());
     }
     return answers;
 }

@@ -4,6 +4,7 @@
 #include "app/desk/field_binding.h"
 #include "app/desk/figures.h"
 #include "app/desk/problem_note.h"
+#include "app/words/names.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
@@ -37,8 +38,7 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
     grid->addWidget(label(tr("learning"), desk::Role::Muted), 0, 5);
     int row = 1;
     for (const auto step : catalogue::kSteps) {
-        const auto word = catalogue::nameOf(step);
-        const auto name = QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+        const auto name = words::nameOf(step);
         grid->addWidget(label(name, desk::Role::Ink), row, 0);
         for (int i = 0; i < 4; ++i) {
             const auto& part = parts[static_cast<std::size_t>(i)];

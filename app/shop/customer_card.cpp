@@ -3,6 +3,7 @@
 
 #include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
@@ -86,7 +87,7 @@ void CustomerCard::save(desk::TypedField* field, const std::function<void(catalo
     put(edited);
     if (edited == *known) return;
     const auto saved = m_presenter.session().attempt([&](db::Book& book) { return book.save(edited); });
-    field->setOuterProblem(saved ? QString() : QString::fromStdString(saved.error().detail));
+    field->setOuterProblem(saved ? QString() : words::sentence(saved.error()));
 }
 
 void CustomerCard::saveCertificate(desk::TypedField* field) {

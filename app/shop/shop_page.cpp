@@ -7,6 +7,7 @@
 #include "app/shop/customer_card.h"
 #include "app/shop/packing_rows.h"
 #include "app/shop/step_rows.h"
+#include "app/words/words.h"
 
 #include <QVBoxLayout>
 
@@ -85,7 +86,7 @@ void ShopPage::buildMoney() {
     connect(currency, &desk::TypedField::committed, this, [this, currency] {
         const auto read = units::Currency::parse(currency->words());
         currency->setOuterProblem(read ? m_shop.edit([&](Shop& s) { s.currency = *read; })
-                                       : QString::fromStdString(read.error().detail));
+                                       : words::sentence(read.error()));
     });
     m_shop.choice<catalogue::Paper>(card, tr("&Paper"), "paper",
                                     {{tr("Letter"), catalogue::Paper::Letter}, {tr("A4"), catalogue::Paper::A4}},

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/shop_presenter.h"
 
+#include "app/words/words.h"
+
 namespace sp::shop {
 
 ShopPresenter::ShopPresenter(session::BookSession& session, QObject* parent)
@@ -14,7 +16,7 @@ QString ShopPresenter::editShop(const std::function<void(catalogue::Shop&)>& wor
     work(edited);
     if (edited == shop()) return {};
     const auto saved = m_session.attempt([&](db::Book& book) { return book.save(edited); });
-    return saved ? QString() : QString::fromStdString(saved.error().detail);
+    return saved ? QString() : words::sentence(saved.error());
 }
 
 QString ShopPresenter::editBench(const std::function<void(catalogue::BenchStandards&)>& work) {
@@ -22,7 +24,7 @@ QString ShopPresenter::editBench(const std::function<void(catalogue::BenchStanda
     work(edited);
     if (edited == bench()) return {};
     const auto saved = m_session.attempt([&](db::Book& book) { return book.save(edited); });
-    return saved ? QString() : QString::fromStdString(saved.error().detail);
+    return saved ? QString() : words::sentence(saved.error());
 }
 
 } // namespace sp::shop

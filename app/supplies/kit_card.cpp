@@ -6,6 +6,7 @@
 #include "app/desk/field_box.h"
 #include "app/supplies/kit_items.h"
 #include "app/supplies/kit_words.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QVBoxLayout>
@@ -134,8 +135,7 @@ void KitCard::load() {
 
 void KitCard::showYield() {
     const auto makes = m_presenter.kitMakes();
-    auto sentences =
-        makes ? yieldInWords(*makes, m_formatter) : QStringList{QString::fromStdString(makes.error().detail)};
+    auto sentences = makes ? yieldInWords(*makes, m_formatter) : QStringList{words::sentence(makes.error())};
     m_makes->setText(sentences.takeFirst());
     m_makes->setRole(makes ? desk::Role::Ink : desk::Role::Muted);
     m_more->setText(sentences.join(QLatin1Char('\n')));

@@ -14,30 +14,33 @@ constexpr double kSure = 0.9995;   ///< prints as 100.0 %
 constexpr double kUnlikely = 0.05; ///< not worth a word
 constexpr int kMostChances = 3;
 
-QString kitWords(const char* text) { return QCoreApplication::translate("KitWords", text); }
+/// Where its texts are found by the translators.
+struct KitWords {
+    Q_DECLARE_TR_FUNCTIONS(KitWords)
+};
 
 QString named(const std::vector<std::string>& materials) {
     QStringList names;
     for (const auto& material : materials) names << QString::fromStdString(material);
-    return names.join(kitWords(" and "));
+    return names.join(KitWords::tr(" and "));
 }
 
 QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {
     if (answer.pieces.value() == 0 && (answer.odds.empty() || answer.odds.back().pieces.value() == 0))
-        return kitWords("No piece comes out of it: %1 is missing or too little.").arg(named(answer.limiting));
+        return KitWords::tr("No piece comes out of it: %1 is missing or too little.").arg(named(answer.limiting));
     QStringList parts;
     units::Count sure;
     for (const auto& chance : answer.odds)
         if (chance.probability >= kSure && chance.pieces > sure) sure = chance.pieces;
-    if (sure.value() > 0) parts << kitWords("%1 for sure").arg(formatter.count(sure));
+    if (sure.value() > 0) parts << KitWords::tr("%1 for sure").arg(formatter.count(sure));
     int told = 0;
     for (const auto& chance : answer.odds) {
         if (chance.probability >= kSure || chance.probability < kUnlikely || ++told > kMostChances) continue;
-        parts << kitWords("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
+        parts << KitWords::tr("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
     }
     if (parts.isEmpty()) parts << formatter.count(answer.pieces);
-    return (answer.limiting.size() == 1 ? kitWords("Makes %1; %2 runs out first.")
-                                        : kitWords("Makes %1; %2 run out first."))
+    return (answer.limiting.size() == 1 ? KitWords::tr("Makes %1; %2 runs out first.")
+                                        : KitWords::tr("Makes %1; %2 run out first."))
         .arg(parts.join(QStringLiteral(", ")), named(answer.limiting));
 }
 
@@ -45,16 +48,17 @@ QString leftInWords(const supply::YieldAnswer& answer, const desk::Formatter& fo
     QStringList parts;
     for (const auto& left : answer.left) {
         if (left.count.value() == 0) continue;
-        auto part = kitWords("%1 %2").arg(formatter.count(left.count), QString::fromStdString(left.material));
+        auto part = KitWords::tr("%1 %2").arg(formatter.count(left.count), QString::fromStdString(left.material));
         if (left.inPieces)
-            part = kitWords("%1 for %2 more").arg(QString::fromStdString(left.material), formatter.count(left.count));
-        if (left.value) part += kitWords(" (%1)").arg(formatter.money(*left.value));
+            part =
+                KitWords::tr("%1 for %2 more").arg(QString::fromStdString(left.material), formatter.count(left.count));
+        if (left.value) part += KitWords::tr(" (%1)").arg(formatter.money(*left.value));
         parts << part;
     }
-    if (parts.isEmpty()) return kitWords("Nothing is left over.");
+    if (parts.isEmpty()) return KitWords::tr("Nothing is left over.");
     const auto worth = supply::leftWorth(answer);
-    const auto list = kitWords("Left over: %1.").arg(parts.join(QStringLiteral(", ")));
-    return worth.isZero() ? list : kitWords("%1 Worth %2 at bulk prices.").arg(list, formatter.moneyNamed(worth));
+    const auto list = KitWords::tr("Left over: %1.").arg(parts.join(QStringLiteral(", ")));
+    return worth.isZero() ? list : KitWords::tr("%1 Worth %2 at bulk prices.").arg(list, formatter.moneyNamed(worth));
 }
 
 } // namespace
@@ -64,27 +68,33 @@ QString chanceInWords(double probability) {
         double share;
         const char* words;
     };
-    static constexpr std::array kChances{
-        Chance{0.05, "now and then"},          Chance{0.1, "one time in ten"},       Chance{0.2, "one time in five"},
-        Chance{0.25, "one time in four"},      Chance{1.0 / 3, "one time in three"}, Chance{0.5, "every other time"},
-        Chance{2.0 / 3, "two times in three"}, Chance{0.75, "three times in four"},  Chance{0.8, "four times in five"},
-        Chance{0.9, "nine times in ten"},      Chance{0.97, "nearly always"}};
+    static constexpr std::array kChances{Chance{0.05, QT_TRANSLATE_NOOP("KitWords", "now and then")},
+                                         Chance{0.1, QT_TRANSLATE_NOOP("KitWords", "one time in ten")},
+                                         Chance{0.2, QT_TRANSLATE_NOOP("KitWords", "one time in five")},
+                                         Chance{0.25, QT_TRANSLATE_NOOP("KitWords", "one time in four")},
+                                         Chance{1.0 / 3, QT_TRANSLATE_NOOP("KitWords", "one time in three")},
+                                         Chance{0.5, QT_TRANSLATE_NOOP("KitWords", "every other time")},
+                                         Chance{2.0 / 3, QT_TRANSLATE_NOOP("KitWords", "two times in three")},
+                                         Chance{0.75, QT_TRANSLATE_NOOP("KitWords", "three times in four")},
+                                         Chance{0.8, QT_TRANSLATE_NOOP("KitWords", "four times in five")},
+                                         Chance{0.9, QT_TRANSLATE_NOOP("KitWords", "nine times in ten")},
+                                         Chance{0.97, QT_TRANSLATE_NOOP("KitWords", "nearly always")}};
     const auto* nearest = &kChances.front();
     for (const auto& chance : kChances)
         if (std::abs(chance.share - probability) < std::abs(nearest->share - probability)) nearest = &chance;
-    return kitWords(nearest->words);
+    return KitWords::tr(nearest->words);
 }
 
 QStringList yieldInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {
     QStringList sentences{piecesInWords(answer, formatter)};
-    if (answer.costEach) sentences << kitWords("That is %1 a piece.").arg(formatter.moneyNamed(*answer.costEach));
+    if (answer.costEach) sentences << KitWords::tr("That is %1 a piece.").arg(formatter.moneyNamed(*answer.costEach));
     sentences << leftInWords(answer, formatter);
     for (const auto& gain : answer.gains)
-        sentences
-            << (gain.pieces.value() == 1
-                    ? kitWords("One more gross of %1 would add one piece.").arg(QString::fromStdString(gain.material))
-                    : kitWords("One more gross of %1 would add %2 pieces.")
-                          .arg(QString::fromStdString(gain.material), formatter.count(gain.pieces)));
+        sentences << (gain.pieces.value() == 1
+                          ? KitWords::tr("One more gross of %1 would add one piece.")
+                                .arg(QString::fromStdString(gain.material))
+                          : KitWords::tr("One more gross of %1 would add %2 pieces.")
+                                .arg(QString::fromStdString(gain.material), formatter.count(gain.pieces)));
     return sentences;
 }
 

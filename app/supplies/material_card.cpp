@@ -6,6 +6,7 @@
 #include "app/desk/stone_painter.h"
 #include "app/supplies/pack_rows.h"
 #include "app/supplies/size_text.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/catalogue/stone_size.h"
 
@@ -162,7 +163,7 @@ QWidget* MaterialCard::buildBlank() {
     connect(m_sizes, &desk::TypedField::committed, this, [this] {
         const auto sizes = parseSizes(m_sizes->text(), m_formatter);
         m_sizes->setOuterProblem(sizes ? m_presenter.edit([&](Material& m) { m.sizes = *sizes; })
-                                       : QString::fromStdString(sizes.error().detail));
+                                       : words::sentence(sizes.error()));
     });
     return made;
 }

@@ -5,6 +5,7 @@
 #include "app/desk/card.h"
 #include "app/desk/field_binding.h"
 #include "app/supplies/price_text.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QPushButton>
@@ -121,7 +122,7 @@ void PackRows::connectRow(const Row& row) {
     });
     connect(row.prices, &desk::TypedField::committed, this, [this, tell, row] {
         const auto prices = parsePrices(row.prices->text(), m_formatter);
-        row.prices->setOuterProblem(prices ? QString() : QString::fromStdString(prices.error().detail));
+        row.prices->setOuterProblem(prices ? QString() : words::sentence(prices.error()));
         if (!prices) return;
         const auto refusal = m_presenter.editPack(row.pack, [&](catalogue::Pack& pack) { pack.prices = *prices; });
         const auto rising = risesFrom(*prices);

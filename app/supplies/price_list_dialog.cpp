@@ -6,6 +6,7 @@
 #include "app/desk/field_box.h"
 #include "app/desk/fonts.h"
 #include "app/supplies/price_text.h"
+#include "app/words/words.h"
 
 #include <QFileDialog>
 #include <QGridLayout>
@@ -176,7 +177,7 @@ void PriceListDialog::preview() {
     m_table->setRows({});
     m_troubles->clear();
     if (!reading) {
-        m_sum->setText(QString::fromStdString(reading.error().detail));
+        m_sum->setText(words::sentence(reading.error()));
         m_sum->setRole(desk::Role::Muted);
         return;
     }
@@ -194,7 +195,7 @@ void PriceListDialog::preview() {
         }
         lines << tr("Line %1, “%2”: %3")
                      .arg(trouble.line)
-                     .arg(QString::fromStdString(trouble.name), QString::fromStdString(trouble.reason));
+                     .arg(QString::fromStdString(trouble.name), words::sentence(trouble.reason));
     }
     m_troubles->setText(lines.join(QLatin1Char('\n')));
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/price_list_presenter.h"
 
+#include "app/words/words.h"
+
 #include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
@@ -13,7 +15,10 @@ using catalogue::ListColumn;
 
 namespace {
 
-QString listWords(const char* text) { return QCoreApplication::translate("PriceList", text); }
+/// Where its texts are found by the translators.
+struct PriceListWords {
+    Q_DECLARE_TR_FUNCTIONS(PriceList)
+};
 
 } // namespace
 
@@ -29,12 +34,12 @@ QString PriceListPresenter::load(const QString& path) {
     QFile file(path);
     const auto name = QFileInfo(path).fileName();
     if (!file.open(QIODevice::ReadOnly))
-        return listWords("“%1” cannot be read; check the file and choose it again.").arg(name);
+        return PriceListWords::tr("“%1” cannot be read; check the file and choose it again.").arg(name);
     const auto bytes = file.read(static_cast<qint64>(supply::kLargestCsv) + 1);
     auto table = supply::readCsv({bytes.constData(), static_cast<std::size_t>(bytes.size())}, name.toStdString());
-    if (!table) return QString::fromStdString(table.error().detail);
+    if (!table) return words::sentence(table.error());
     if (table->rows.size() < 2)
-        return listWords("“%1” holds no rows below its headings; choose another file.").arg(name);
+        return PriceListWords::tr("“%1” holds no rows below its headings; choose another file.").arg(name);
     m_table = std::move(*table);
     m_fileName = name;
     return {};
@@ -63,15 +68,14 @@ void PriceListPresenter::setHeading(ListColumn column, const QString& heading) {
 void PriceListPresenter::setDecimalComma(bool on) { m_columns.decimalComma = on; }
 
 base::Result<supply::PriceListReading> PriceListPresenter::reading() {
-    if (!m_table)
-        return base::fail(base::Code::Missing, {}, listWords("Choose the file of the price list.").toStdString());
+    if (!m_table) return words::fail(base::Code::Missing, {}, PriceListWords::tr("Choose the file of the price list."));
     return supply::readPriceList(*m_table, m_columns,
                                  {m_session.materials(), m_session.packs(), m_session.shop().currency, m_seenOn});
 }
 
 QString PriceListPresenter::import() {
     const auto read = reading();
-    if (!read) return QString::fromStdString(read.error().detail);
+    if (!read) return words::sentence(read.error());
     const auto* supplier = m_session.supplier(m_columns.supplier);
     const auto what = "price list of " + (supplier ? supplier->name : std::string());
     const auto done = m_session.attempt([&](db::Book& book) {
@@ -84,7 +88,7 @@ QString PriceListPresenter::import() {
             return {};
         });
     });
-    return done ? QString() : QString::fromStdString(done.error().detail);
+    return done ? QString() : words::sentence(done.error());
 }
 
 } // namespace sp::supplies

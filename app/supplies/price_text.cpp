@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/price_text.h"
 
+#include "app/words/words.h"
+
 #include <QStringList>
 
 namespace sp::supplies {
@@ -20,12 +22,14 @@ base::Result<std::vector<catalogue::PriceBreak>> parsePrices(const QString& text
         step.each = *each;
         const bool follows = prices.empty() ? step.from == units::Count::of(1) : prices.back().from < step.from;
         if (!(step.each > units::Money{}))
-            return base::fail(base::Code::OutOfRange, part.toStdString(),
-                              "A pack costs more than nothing; count in on the shelf what came free.");
+            return words::fail(
+                base::Code::OutOfRange, part.toStdString(),
+                QT_TRANSLATE_NOOP("App", "A pack costs more than nothing; count in on the shelf what came free."));
         if (!follows)
-            return base::fail(
+            return words::fail(
                 base::Code::Invalid, part.toStdString(),
-                "Write the price of one pack first, then dearer or cheaper steps upwards: 9.99; 5: 8.90.");
+                QT_TRANSLATE_NOOP(
+                    "App", "Write the price of one pack first, then dearer or cheaper steps upwards: 9.99; 5: 8.90."));
         prices.push_back(step);
     }
     return prices;

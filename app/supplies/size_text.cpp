@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/size_text.h"
 
+#include "app/words/words.h"
+
 #include <QStringList>
 
 namespace sp::supplies {
@@ -28,8 +30,9 @@ base::Result<std::vector<catalogue::BlankSize>> parseSizes(const QString& text, 
         for (const auto& known : sizes)
             if (known.name == size.name) size.name.clear();
         if (size.name.empty())
-            return base::fail(base::Code::Invalid, part.toStdString(),
-                              "A size stands twice or has no name; write sizes as S; M; 2XL: 2.10, 2.75.");
+            return words::fail(
+                base::Code::Invalid, part.toStdString(),
+                QT_TRANSLATE_NOOP("App", "A size stands twice or has no name; write sizes as S; M; 2XL: 2.10, 2.75."));
         if (colon >= 0) {
             const auto amounts = part.mid(colon + 1).split(between(formatter));
             const auto cost = amountIn(amounts, 0, formatter);

@@ -9,6 +9,7 @@
 #include "app/supplies/material_card.h"
 #include "app/supplies/price_list_dialog.h"
 #include "app/supplies/supplier_card.h"
+#include "app/words/names.h"
 
 #include <QHBoxLayout>
 #include <QMenu>
@@ -92,13 +93,10 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
 }
 
 QString SuppliesPage::detailOf(const catalogue::Material& material) {
-    const auto word = catalogue::nameOf(material.kind);
     auto& session = m_presenter.session();
     const auto found = session.shelf().find(material.id);
     const auto there = found == session.shelf().end() ? 0 : found->second;
-    return tr("%1 · %2 on the shelf")
-        .arg(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())),
-             m_formatter.count(units::Count::of(there)));
+    return tr("%1 · %2 on the shelf").arg(words::nameOf(material.kind), m_formatter.count(units::Count::of(there)));
 }
 
 void SuppliesPage::searched() {

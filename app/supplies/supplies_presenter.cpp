@@ -2,6 +2,8 @@
 #include "app/supplies/supplies_presenter.h"
 
 #include "app/session/free_name.h"
+#include "app/words/names.h"
+#include "app/words/words.h"
 
 #include "core/supply/kit_of_design.h"
 
@@ -13,7 +15,7 @@ namespace {
 
 template<class T>
 QString sentenceOf(const base::Result<T>& result) {
-    return result ? QString() : QString::fromStdString(result.error().detail);
+    return result ? QString() : words::sentence(result.error());
 }
 
 } // namespace
@@ -29,8 +31,7 @@ base::Result<supply::YieldAnswer> SuppliesPresenter::kitMakes() {
     const auto* open = kit();
     const auto* design = open ? m_session.design(open->design) : nullptr;
     if (!design)
-        return base::fail(base::Code::Missing, {},
-                          tr("Choose the design it is for; then what it makes stands here.").toStdString());
+        return words::fail(base::Code::Missing, {}, tr("Choose the design it is for; then what it makes stands here."));
     const auto problem =
         supply::yieldProblemOf(*open, units::Count::of(1), false, *design, m_session.prices({}), m_session.fits());
     if (!problem) return base::fail(problem.error());
@@ -110,9 +111,8 @@ std::string SuppliesPresenter::freeName(const QString& wanted) {
 
 void SuppliesPresenter::addMaterial(catalogue::MaterialKind kind) {
     catalogue::Material material;
-    const auto word = catalogue::nameOf(kind);
     material.kind = kind;
-    material.name = freeName(tr("New %1").arg(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()))));
+    material.name = freeName(tr("New %1").arg(words::nameOf(kind)));
     if (kind == catalogue::MaterialKind::Stone) material.stone.colour = tr("Colour").toStdString();
     material.sheet.width = units::Length::fromInch64ths(9 * 64);
     material.sheet.height = units::Length::fromInch64ths(12 * 64);
@@ -173,7 +173,7 @@ QString SuppliesPresenter::remove() {
     const auto removed = m_session.attempt([&](db::Book& book) {
         return isKit ? book.removeKit(gone) : isSupplier ? book.removeSupplier(gone) : book.removeMaterial(gone);
     });
-    if (!removed) return QString::fromStdString(removed.error().detail);
+    if (!removed) return words::sentence(removed.error());
     const auto& left = m_session.materials();
     m_current = left.empty() ? base::Id{} : left.front().id;
     Q_EMIT opened();

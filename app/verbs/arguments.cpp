@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/arguments.h"
 
-#include <fmt/format.h>
+#include "app/words/words.h"
 
 #include <algorithm>
 
@@ -10,7 +10,6 @@ namespace sp::verbs {
 namespace {
 
 using base::Code;
-using base::fail;
 
 bool contains(const std::vector<std::string_view>& names, std::string_view name) {
     return std::find(names.begin(), names.end(), name) != names.end();
@@ -38,20 +37,25 @@ base::Result<Arguments> Arguments::parse(std::span<const std::string> words, con
                 value = word.substr(equals + 1);
             else if (i + 1 < words.size())
                 value = words[++i];
-            if (value.empty()) return fail(Code::Invalid, name, fmt::format("{} needs a value after it.", name));
+            if (value.empty())
+                return words::fail(Code::Invalid, name, QT_TRANSLATE_NOOP("App", "%1 needs a value after it."), name);
         } else if (!contains(rules.flags, name) || equals != std::string::npos) {
-            return fail(Code::Invalid, name, fmt::format("{} is not an option of this verb.", word));
+            return words::fail(Code::Invalid, name, QT_TRANSLATE_NOOP("App", "%1 is not an option of this verb."),
+                               word);
         }
         if (!out.m_options.emplace(name, value).second)
-            return fail(Code::Invalid, name, fmt::format("{} is given twice.", name));
+            return words::fail(Code::Invalid, name, QT_TRANSLATE_NOOP("App", "%1 is given twice."), name);
     }
     const std::size_t wanted = !rules.insteadOfWords.empty() && out.has(rules.insteadOfWords) ? 0 : rules.words;
     if (out.m_words.size() != wanted)
-        return fail(Code::Invalid, "words",
-                    fmt::format("This verb takes {} {} besides its options, not {}.", wanted,
-                                wanted == 1 ? "word" : "words", out.m_words.size()));
+        return words::fail(Code::Invalid, "words",
+                           wanted == 1
+                               ? QT_TRANSLATE_NOOP("App", "This verb takes %1 word besides its options, not %2.")
+                               : QT_TRANSLATE_NOOP("App", "This verb takes %1 words besides its options, not %2."),
+                           wanted, out.m_words.size());
     for (const auto option : rules.required)
-        if (!out.has(option)) return fail(Code::Invalid, std::string(option), fmt::format("{} is missing.", option));
+        if (!out.has(option))
+            return words::fail(Code::Invalid, std::string(option), QT_TRANSLATE_NOOP("App", "%1 is missing."), option);
     return out;
 }
 

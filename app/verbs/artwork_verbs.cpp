@@ -3,6 +3,7 @@
 #include "app/verbs/count_verb.h"
 #include "app/verbs/estimate_verb.h"
 #include "app/verbs/verb_kit.h"
+#include "app/words/words.h"
 
 #include <fmt/format.h>
 
@@ -83,8 +84,9 @@ base::Result<EstimateOrder> estimateOrderFrom(const Arguments& arguments) {
 base::Result<Json> estimateLettering(const Arguments& arguments, const Helpers& helpers, EstimateOrder order) {
     for (const auto* option : {"--font", "--height"})
         if (!arguments.has(option))
-            return base::fail(base::Code::Missing, option,
-                              fmt::format("Lettering needs --font and --height beside --text; {} is missing.", option));
+            return words::fail(
+                base::Code::Missing, option,
+                QT_TRANSLATE_NOOP("App", "Lettering needs --font and --height beside --text; %1 is missing."), option);
     const auto height = units::parseLength(arguments.of("--height"), units::LengthUnit::Millimetre);
     if (!height) return base::fail(height.error());
     order.name = arguments.of("--text");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo/demo_book.h"
 #include "app/verbs/verb_kit.h"
+#include "app/words/words.h"
 
 #include <fmt/format.h>
 
@@ -26,8 +27,9 @@ std::string_view nameOf(db::Stage stage) {
 Outcome demoVerb(const Arguments& arguments, const Helpers& helpers) {
     const std::string& file = arguments.words().front();
     if (!file.ends_with(".jobbook"))
-        return refused({base::Code::Invalid, file,
-                        fmt::format("A job book's name ends in .jobbook; make “{}.jobbook” instead.", file)});
+        return refused(words::makeError(
+            base::Code::Invalid, file,
+            QT_TRANSLATE_NOOP("App", "A job book's name ends in .jobbook; make “%1.jobbook” instead."), file));
     const auto book = demo::createDemoBook(file, helpers.surroundings);
     if (!book) return refused(book.error());
     return answer(arguments, {{"book", file}, {"demo", true}},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/problem_reader.h"
 #include "app/verbs/problem_verbs.h"
+#include "app/words/words.h"
 #include "core/supply/purchase.h"
 #include "core/units/text.h"
 
@@ -55,7 +56,7 @@ base::Result<Json> buyAnswer(std::string_view problemText, const std::function<b
     if (!answer) return base::fail(answer.error());
     Json json = Json::object();
     if (!answer->plan) {
-        json["impossible"] = answer->impossible;
+        json["impossible"] = words::text(*answer->impossible);
     } else {
         const units::Currency currency;
         const auto& plan = *answer->plan;
@@ -74,7 +75,7 @@ base::Result<Json> buyAnswer(std::string_view problemText, const std::function<b
                 {"shipping", std::move(shipping)},
                 {"left", std::move(left)}};
     }
-    if (!answer->warnings.empty()) json["warnings"] = answer->warnings;
+    for (const auto& warning : answer->warnings) json["warnings"].push_back(words::text(warning));
     return json;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/count_verb.h"
 
+#include "app/words/words.h"
 #include "core/artwork/artwork_file.h"
 
 #include <fmt/format.h>
@@ -28,9 +29,9 @@ Json stonesJson(const artwork::Counted& counted, std::span<const artwork::StoneS
     return stones;
 }
 
-Json leftOutJson(const std::map<std::string, std::size_t>& leftOut) {
+Json leftOutJson(const artwork::LeftOut& leftOut) {
     Json list = Json::array();
-    for (const auto& [reason, count] : leftOut) list.push_back({{"reason", reason}, {"count", count}});
+    for (const auto& [reason, count] : leftOut) list.push_back({{"reason", words::text(reason)}, {"count", count}});
     return list;
 }
 
@@ -57,6 +58,12 @@ ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<art
     return {proposals.front().millimetresPerUnit, "guess"};
 }
 
+std::vector<std::string> sentencesOf(const std::vector<base::Message>& warnings) {
+    std::vector<std::string> sentences;
+    for (const auto& warning : warnings) sentences.push_back(words::text(warning));
+    return sentences;
+}
+
 Json scaleJson(const ChosenScale& scale) {
     return {{"mm_per_unit", decimal(std::llround(scale.millimetresPerUnit * 1e8), 8)}, {"from", scale.from}};
 }
@@ -65,7 +72,7 @@ base::Result<Json> countStonesVerb(std::string bytes, const CountRequest& reques
     const auto drawing = artwork::readArtwork(std::move(bytes), request.fileName);
     if (!drawing) return base::fail(drawing.error());
     artwork::CountOptions options{1, request.holeAllowance, request.sizes};
-    auto warnings = drawing->warnings;
+    auto warnings = sentencesOf(drawing->warnings);
     const ChosenScale scale = chooseScale(*drawing, request.scale, options, warnings);
     options.millimetresPerUnit = scale.millimetresPerUnit;
     const auto counted = artwork::countStones(*drawing, options, request.fileName);

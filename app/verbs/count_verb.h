@@ -31,6 +31,8 @@ struct ChosenScale {
     double millimetresPerUnit = 1;
     std::string from;
 };
+std::vector<std::string> sentencesOf(const std::vector<base::Message>& warnings);
+
 /// `wished` if there is one, else the file's own, else the likeliest, with a warning added to `warnings`.
 ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<artwork::ScaleProposal>& wished,
                         const artwork::CountOptions& options, std::vector<std::string>& warnings);

@@ -2,9 +2,8 @@
 #include "app/verbs/estimate_verb.h"
 
 #include "app/verbs/count_verb.h"
+#include "app/words/words.h"
 #include "core/artwork/artwork_file.h"
-
-#include <fmt/format.h>
 
 #include <array>
 #include <cmath>
@@ -31,22 +30,24 @@ double hundredths(double value) { return std::round(value * 100) / 100; }
 base::Result<artwork::StoneStyle> parseStyle(std::string_view text) {
     for (const auto& [name, value] : kStyles)
         if (name == text) return value;
-    return base::fail(base::Code::Invalid, "style",
-                      fmt::format("\"{}\" is not a style of setting stones; write outline, fill or both.", text));
+    return words::fail(
+        base::Code::Invalid, "style",
+        QT_TRANSLATE_NOOP("App", "\"%1\" is not a style of setting stones; write outline, fill or both."), text);
 }
 
 base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const EstimateOrder& order) {
     const auto size = artwork::sizeNamed(order.stone, order.sizes);
     if (!size)
-        return base::fail(base::Code::NotFound, order.stone,
-                          fmt::format("There is no stone size {}; take one of the shop's table, such as {}.",
-                                      order.stone, order.sizes.empty() ? "SS10" : order.sizes.front().name));
+        return words::fail(
+            base::Code::NotFound, order.stone,
+            QT_TRANSLATE_NOOP("App", "There is no stone size %1; take one of the shop's table, such as %2."),
+            order.stone, order.sizes.empty() ? "SS10" : order.sizes.front().name);
     const artwork::StoneSize& stone = order.sizes[*size];
     const auto estimate =
         artwork::estimateStones(shapes, {stone.middle(), order.pitch, order.edge, order.style}, order.name);
     if (!estimate) return base::fail(estimate.error());
     auto warnings = Json::array();
-    if (!estimate->warning.empty()) warnings.push_back(estimate->warning);
+    if (estimate->warning) warnings.push_back(words::text(*estimate->warning));
     return Json{{"estimate", true},
                 {"stone", stone.name},
                 {"pitch_mm", decimal(order.pitch, units::LengthUnit::Millimetre)},
@@ -54,7 +55,7 @@ base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const 
                 {"count", estimate->count.value()},
                 {"least", estimate->least.value()},
                 {"most", estimate->most.value()},
-                {"how", estimate->how},
+                {"how", words::text(estimate->how)},
                 {"size_mm", {hundredths(estimate->box.width()), hundredths(estimate->box.height())}},
                 {"area_mm2", hundredths(estimate->area)},
                 {"outline_mm", hundredths(estimate->outlineLength)},
@@ -64,7 +65,7 @@ base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const 
 base::Result<Json> estimateFile(std::string bytes, const EstimateOrder& order) {
     const auto drawing = artwork::readArtwork(std::move(bytes), order.name);
     if (!drawing) return base::fail(drawing.error());
-    auto warnings = drawing->warnings;
+    auto warnings = sentencesOf(drawing->warnings);
     const ChosenScale scale = chooseScale(*drawing, order.scale, {1, {}, order.sizes}, warnings);
     auto json = estimateShapes(artwork::shapesOf(*drawing, scale.millimetresPerUnit), order);
     if (!json) return json;

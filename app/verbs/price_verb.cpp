@@ -2,6 +2,7 @@
 #include "app/verbs/verb_kit.h"
 #include "app/words/cost_words.h"
 #include "app/words/sheet_words.h"
+#include "app/words/words.h"
 #include "core/costing/per_piece.h"
 #include "core/pricing/ladder.h"
 #include "core/quoting/owner_figures.h"
@@ -27,9 +28,10 @@ std::string lowered(std::string_view text) {
     return out;
 }
 
-/// The thing of that name: the name itself, else without regard to case, else the only name that holds the text.
+/// The thing of that name: the name itself, else without regard to case, else the only name that holds the text;
+/// `notThere` says that there is none.
 template<class T>
-base::Result<T> named(const std::vector<T>& things, const std::string& name, std::string_view sort) {
+base::Result<T> named(const std::vector<T>& things, const std::string& name, const char* notThere) {
     std::vector<const T*> holding;
     for (const auto& thing : things) {
         if (thing.name == name) return thing;
@@ -38,12 +40,11 @@ base::Result<T> named(const std::vector<T>& things, const std::string& name, std
     for (const auto* thing : holding)
         if (lowered(thing->name) == lowered(name)) return *thing;
     if (holding.size() == 1) return *holding.front();
-    if (holding.empty())
-        return fail(Code::NotFound, name,
-                    fmt::format("There is no {} named “{}” in this book; check the spelling.", sort, name));
+    if (holding.empty()) return words::fail(Code::NotFound, name, notThere, name);
     std::string names;
     for (const auto* thing : holding) names += (names.empty() ? "“" : ", “") + thing->name + "”";
-    return fail(Code::Ambiguous, name, fmt::format("“{}” could be {}; give the whole name.", name, names));
+    return words::fail(Code::Ambiguous, name, QT_TRANSLATE_NOOP("App", "“%1” could be %2; give the whole name."), name,
+                       names);
 }
 
 /// The order the command line describes: one line of one design.
@@ -52,7 +53,9 @@ base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& b
     order.quotedOn = today;
     const auto designs = book.designs();
     if (!designs) return fail(designs.error());
-    const auto design = named(*designs, arguments.of("--design"), "design");
+    const auto design =
+        named(*designs, arguments.of("--design"),
+              QT_TRANSLATE_NOOP("App", "There is no design named “%1” in this book; check the spelling."));
     if (!design) return fail(design.error());
     const auto quantity = units::parseCount(arguments.of("--quantity"));
     if (!quantity) return fail(quantity.error());
@@ -65,7 +68,9 @@ base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& b
         std::erase_if(*materials, [](const catalogue::Material& material) {
             return material.kind != catalogue::MaterialKind::Backing && material.kind != catalogue::MaterialKind::Blank;
         });
-        const auto material = named(*materials, *on, "backing or blank");
+        const auto material = named(
+            *materials, *on,
+            QT_TRANSLATE_NOOP("App", "There is no backing or blank named “%1” in this book; check the spelling."));
         if (!material) return fail(material.error());
         line.onto = material->id;
     }
@@ -78,7 +83,9 @@ base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& b
     if (const auto name = arguments.value("--customer")) {
         const auto customers = book.customers();
         if (!customers) return fail(customers.error());
-        const auto customer = named(*customers, *name, "customer");
+        const auto customer =
+            named(*customers, *name,
+                  QT_TRANSLATE_NOOP("App", "There is no customer named “%1” in this book; check the spelling."));
         if (!customer) return fail(customer.error());
         order.customer = customer->id;
         order.asksExemption = customer->certificate && customer->certificate->holdsOn(today);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/problem_verbs.h"
 #include "app/verbs/verb_kit.h"
+#include "app/words/words.h"
 
 #include <fmt/format.h>
 
@@ -24,7 +25,8 @@ base::Result<std::string> problemText(const Arguments& arguments) {
     std::ostringstream text;
     if (in) text << in.rdbuf();
     if (in) return text.str();
-    return base::fail(base::Code::NotFound, file, fmt::format("{} cannot be read: check its name.", file));
+    return words::fail(base::Code::NotFound, file, QT_TRANSLATE_NOOP("App", "%1 cannot be read: check its name."),
+                       file);
 }
 
 /// The answers of these verbs are for programs; with and without --json they are the same.

@@ -3,6 +3,7 @@
 
 #include "app/verbs/json_words.h"
 #include "app/verbs/size_words.h"
+#include "app/words/words.h"
 #include "core/base/overflow.h"
 #include "core/base/result.h"
 #include "core/units/count.h"
@@ -71,8 +72,10 @@ auto readProblem(std::string_view text, Read read) -> base::Result<decltype(read
         object.done();
         return value;
     } catch (const Refusal& refusal) { return base::fail(refusal.error); } catch (const base::Overflow&) {
-        return base::fail(base::Code::TooLarge, "problem",
-                          "The problem's figures come to more than the program works with: make them smaller.");
+        return words::fail(
+            base::Code::TooLarge, "problem",
+            QT_TRANSLATE_NOOP("App",
+                              "The problem's figures come to more than the program works with: make them smaller."));
     }
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/size_words.h"
 
-#include <fmt/format.h>
+#include "app/words/words.h"
 
 #include <optional>
 #include <string>
@@ -23,9 +23,8 @@ std::optional<units::LengthUnit> unitOf(std::string_view side) {
 } // namespace
 
 base::Result<Size> parseSize(std::string_view text) {
-    const auto refuse = [&](std::string_view why) {
-        return base::fail(base::Code::Invalid, std::string(text),
-                          fmt::format("“{}” {}; write it as 9x12in or 90x120mm.", text, why));
+    const auto refuse = [&](const char* source) {
+        return words::fail(base::Code::Invalid, std::string(text), source, text);
     };
     std::size_t cross = text.find_first_of("xX");
     std::size_t width = 1;
@@ -33,12 +32,14 @@ base::Result<Size> parseSize(std::string_view text) {
         cross = text.find("×");
         width = std::string_view("×").size();
     }
-    if (cross == std::string_view::npos) return refuse("is not a width and a height");
+    if (cross == std::string_view::npos)
+        return refuse(QT_TRANSLATE_NOOP("App", "“%1” is not a width and a height; write it as 9x12in or 90x120mm."));
     const auto left = text.substr(0, cross);
     const auto right = text.substr(cross + width);
     const auto leftUnit = unitOf(left);
     const auto rightUnit = unitOf(right);
-    if (!leftUnit && !rightUnit) return refuse("says no unit");
+    if (!leftUnit && !rightUnit)
+        return refuse(QT_TRANSLATE_NOOP("App", "“%1” says no unit; write it as 9x12in or 90x120mm."));
     const auto first = units::parseLength(left, leftUnit.value_or(rightUnit.value_or(units::LengthUnit::Inch)));
     if (!first) return base::fail(first.error());
     const auto second = units::parseLength(right, rightUnit.value_or(leftUnit.value_or(units::LengthUnit::Inch)));

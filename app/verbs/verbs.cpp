@@ -2,6 +2,7 @@
 #include "app/verbs/verbs.h"
 
 #include "app/verbs/verb_kit.h"
+#include "app/words/words.h"
 
 #include <fmt/format.h>
 
@@ -100,7 +101,8 @@ Outcome run(std::span<const std::string> words, const Helpers& helpers) {
     if (!verb) return {2, {}, "Say what to do; stonepenny --help lists the verbs.\n"};
     const auto arguments = Arguments::parse(words.subspan(1), verb->rules);
     if (!arguments)
-        return {2, {}, fmt::format("{} Use: stonepenny {} {}\n", arguments.error().detail, verb->name, verb->usage)};
+        return {
+            2, {}, fmt::format("{} Use: stonepenny {} {}\n", words::text(arguments.error()), verb->name, verb->usage)};
     try {
         return verb->run(*arguments, helpers);
     } catch (const std::exception& problem) {
@@ -108,7 +110,7 @@ Outcome run(std::span<const std::string> words, const Helpers& helpers) {
     }
 }
 
-Outcome refused(const base::Error& error) { return {1, {}, error.detail + "\n"}; }
+Outcome refused(const base::Error& error) { return {1, {}, words::text(error) + "\n"}; }
 
 Outcome answer(const Arguments& arguments, const Json& json, const std::string& text) {
     return {0, arguments.has("--json") ? json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n" : text, {}};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/problem_reader.h"
 #include "app/verbs/problem_verbs.h"
+#include "app/words/words.h"
 #include "core/layout/fit.h"
 #include "core/supply/kit_yield.h"
 #include "core/units/apportion.h"
@@ -30,8 +31,9 @@ struct NeedOfPiece {
     layout::FitRules rules;
 };
 
-[[noreturn]] void refuseMaterial(Code code, const std::string& material, std::string sentence) {
-    throw Refusal{{code, material, std::move(sentence)}};
+template<class... Values>
+[[noreturn]] void refuseMaterial(Code code, const std::string& material, const char* source, const Values&... values) {
+    throw Refusal{words::makeError(code, material, source, values...)};
 }
 
 class YieldReader {
@@ -39,7 +41,8 @@ class YieldReader {
     supply::YieldProblem read(ProblemObject& problem) {
         m_kits = problem.has("kits") ? problem.count("kits") : Count::of(1);
         if (m_kits.value() < 1 || m_kits.value() > 1'000'000)
-            refuseMaterial(Code::OutOfRange, "kits", "There must be 1 to 1,000,000 kits: change kits.");
+            refuseMaterial(Code::OutOfRange, "kits",
+                           QT_TRANSLATE_NOOP("App", "There must be 1 to 1,000,000 kits: change kits."));
         readKit(problem.object("kit"));
         readPiece(problem.object("piece"));
         readShares(problem, "loss", &supply::CountedStock::loss);
@@ -54,7 +57,8 @@ class YieldReader {
         const auto found =
             std::find_if(lines.begin(), lines.end(), [&](const auto& line) { return line.material == material; });
         if (found != lines.end()) return static_cast<std::size_t>(found - lines.begin());
-        if (lines.size() >= 10'000) refuseMaterial(Code::TooLarge, material, "A kit has 10,000 materials at most.");
+        if (lines.size() >= 10'000)
+            refuseMaterial(Code::TooLarge, material, QT_TRANSLATE_NOOP("App", "A kit has 10,000 materials at most."));
         lines.push_back({material, std::nullopt, std::nullopt, std::nullopt});
         return lines.size() - 1;
     }
@@ -62,8 +66,10 @@ class YieldReader {
     supply::CountedStock& counted(std::size_t line) {
         auto& at = m_problem.lines[line];
         if (at.sheets)
-            refuseMaterial(Code::Invalid, at.material,
-                           at.material + " is counted in one place and cut from sheets in another: make them agree.");
+            refuseMaterial(
+                Code::Invalid, at.material,
+                QT_TRANSLATE_NOOP("App", "%1 is counted in one place and cut from sheets in another: make them agree."),
+                at.material);
         if (!at.counted) at.counted.emplace();
         return *at.counted;
     }
@@ -71,8 +77,10 @@ class YieldReader {
     supply::SheetStock& sheets(std::size_t line) {
         auto& at = m_problem.lines[line];
         if (at.counted)
-            refuseMaterial(Code::Invalid, at.material,
-                           at.material + " is counted in one place and cut from sheets in another: make them agree.");
+            refuseMaterial(
+                Code::Invalid, at.material,
+                QT_TRANSLATE_NOOP("App", "%1 is counted in one place and cut from sheets in another: make them agree."),
+                at.material);
         if (!at.sheets) {
             at.sheets.emplace();
             at.sheets->perPiece = Count();
@@ -82,8 +90,10 @@ class YieldReader {
 
     Count pooled(Count inKit, const std::string& material) const {
         if (inKit.isNegative() || inKit.value() > supply::kMostStones / m_kits.value())
-            refuseMaterial(Code::OutOfRange, material,
-                           "All kits together must hold 0 to 1,000,000,000 of " + material + ": change its count.");
+            refuseMaterial(
+                Code::OutOfRange, material,
+                QT_TRANSLATE_NOOP("App", "All kits together must hold 0 to 1,000,000,000 of %1: change its count."),
+                material);
         return Count::of(inKit.value() * m_kits.value());
     }
 
@@ -114,8 +124,10 @@ class YieldReader {
             if (need.has("count")) {
                 const auto count = need.count("count");
                 if (count.isNegative() || count.value() > supply::kMostStones)
-                    refuseMaterial(Code::OutOfRange, material,
-                                   "A piece takes 0 to 1,000,000,000 of " + material + ": change its count.");
+                    refuseMaterial(
+                        Code::OutOfRange, material,
+                        QT_TRANSLATE_NOOP("App", "A piece takes 0 to 1,000,000,000 of %1: change its count."),
+                        material);
                 counted(line).perPiece += count;
             } else {
                 const auto size = need.size("size");
@@ -135,7 +147,8 @@ class YieldReader {
             if (known.line != need.line) continue;
             const bool isTurned = known.piece.width == need.piece.height && known.piece.height == need.piece.width;
             if ((known.piece != need.piece && !isTurned) || known.rules != need.rules)
-                refuseMaterial(Code::Ambiguous, material, material + " is needed in two sizes: name one.");
+                refuseMaterial(Code::Ambiguous, material,
+                               QT_TRANSLATE_NOOP("App", "%1 is needed in two sizes: name one."), material);
             sheets(need.line).perPiece += Count::of(1);
             return;
         }
@@ -149,9 +162,10 @@ class YieldReader {
             const auto found = std::find_if(m_problem.lines.begin(), m_problem.lines.end(),
                                             [&](const auto& line) { return line.material == material; });
             if (found == m_problem.lines.end() || !found->counted)
-                refuseMaterial(Code::NotFound, material,
-                               fmt::format("{} names {}, which is not among the counted materials: check its name.",
-                                           key, material));
+                refuseMaterial(
+                    Code::NotFound, material,
+                    QT_TRANSLATE_NOOP("App", "%1 names %2, which is not among the counted materials: check its name."),
+                    key, material);
             (*found->counted).*share = rate;
         }
     }

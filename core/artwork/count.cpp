@@ -4,8 +4,6 @@
 #include "core/artwork/neighbours.h"
 #include "core/artwork/recent.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <bit>
 #include <cmath>
@@ -374,7 +372,7 @@ class Counter {
             }
         }
         for (std::size_t i = 0; i < m_fateCounts.size(); ++i)
-            if (m_fateCounts[i] > 0) result.leftOut[std::string(reasonOf(static_cast<Fate>(i)))] += m_fateCounts[i];
+            if (m_fateCounts[i] > 0) result.leftOut[base::say(noteOf(static_cast<Fate>(i)))] += m_fateCounts[i];
     }
 
     const Drawing& m_drawing;
@@ -388,18 +386,17 @@ class Counter {
     std::array<std::size_t, 10> m_fateCounts{};
 };
 
-std::string sayWhatThereWas(const std::map<std::string, std::size_t>& leftOut) {
-    if (leftOut.empty()) return "it has no outlines at all";
-    std::string list;
-    for (const auto& [reason, count] : leftOut) list += fmt::format("{}{} {}", list.empty() ? "" : ", ", count, reason);
-    return "what it has: " + list;
+base::Message whatThereWas(const LeftOut& leftOut) {
+    if (leftOut.empty()) return base::say(Note::NoOutlines);
+    std::vector<base::Message> counts;
+    for (const auto& [reason, count] : leftOut) counts.push_back(base::say(Note::CountOf, count, reason));
+    return base::say(Note::OutlinesThereAre, counts);
 }
 
 /// What to do about a file without a disc that could be a stone.
-std::string sayWhatToDo(const Drawing& drawing, const Counted& counted, const CountOptions& options) {
-    if (counted.leftOut.contains("text not turned to outlines"))
-        return "Turn the text into outlines of stones and save it again.";
-    if (counted.leftOut.contains("bitmap")) return "A bitmap cannot be counted; place stones over it as circles.";
+base::Message whatToDo(const Drawing& drawing, const Counted& counted, const CountOptions& options) {
+    if (counted.leftOut.contains(base::say(Note::Text))) return base::say(Note::TurnTextIntoOutlines);
+    if (counted.leftOut.contains(base::say(Note::BitmapInside))) return base::say(Note::PlaceStonesOverBitmap);
     double least = std::numeric_limits<double>::infinity(), most = 0;
     for (const auto& disc : drawing.discs) {
         const double diameter = 2 * disc.radius * options.millimetresPerUnit;
@@ -407,30 +404,27 @@ std::string sayWhatToDo(const Drawing& drawing, const Counted& counted, const Co
         most = std::max(most, diameter);
     }
     const double smallest = smallestStoneMm(options), largest = largestStoneMm(options);
-    if (most == 0 || (least >= smallest && most <= largest))
-        return "Draw its stones as circles, or estimate from its shape instead.";
-    return fmt::format(
-        "Its discs are {:.3g} to {:.3g} mm across, stones {:.3g} to {:.3g} mm; save it at its true size, "
-        "or estimate from its shape instead.",
-        least, most, smallest, largest);
+    if (most == 0 || (least >= smallest && most <= largest)) return base::say(Note::DrawStonesAsCircles);
+    using base::Real;
+    return base::say(Note::SaveAtTrueSize, Real{least}, Real{most}, Real{smallest}, Real{largest});
 }
 
 } // namespace
 
-std::string_view reasonOf(Fate fate) {
+Note noteOf(Fate fate) {
     switch (fate) {
-    case Fate::Stone: return "stone";
-    case Fate::Duplicate: return "drawn twice";
-    case Fate::Ring: return "ring of another disc";
-    case Fate::Encloses: return "round line around stones";
-    case Fate::TooLarge: return "too large";
-    case Fate::TooSmall: return "too small";
-    case Fate::Ellipse: return "ellipse";
-    case Fate::NotRound: return "not round";
-    case Fate::Large: return "cut line or large shape";
-    case Fate::Open: return "open line";
+    case Fate::Stone: return Note::Stone;
+    case Fate::Duplicate: return Note::DrawnTwice;
+    case Fate::Ring: return Note::Ring;
+    case Fate::Encloses: return Note::LineAroundStones;
+    case Fate::TooLarge: return Note::TooLarge;
+    case Fate::TooSmall: return Note::TooSmall;
+    case Fate::Ellipse: return Note::Ellipse;
+    case Fate::NotRound: return Note::NotRound;
+    case Fate::Large: return Note::CutLine;
+    case Fate::Open: return Note::OpenLine;
     }
-    return "not round";
+    return Note::NotRound;
 }
 
 units::Length Counted::width() const { return lengthOf(box.width()); }
@@ -451,20 +445,13 @@ double largestStoneMm(const CountOptions& options) {
 
 base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options, std::string_view fileName) {
     Counter counter(drawing, options);
-    if (!counter.count())
-        return base::fail(base::Code::TooLarge, std::string(fileName),
-                          fmt::format("The discs of {} lie on one another by the hundred; remove the copies and try "
-                                      "again.",
-                                      fileName));
+    if (!counter.count()) return base::fail(Fault::DiscsByTheHundred, std::string(fileName), fileName);
     if (const double extent = std::max(counter.result.box.width(), counter.result.box.height());
         extent > units::kLongest.millimetres())
-        return base::fail(base::Code::OutOfRange, std::string(fileName),
-                          fmt::format("The stones of {} lie over {:.0f} m; check the scale.", fileName, extent / 1000));
+        return base::fail(Fault::StonesFarApart, std::string(fileName), fileName, base::Real{extent / 1000, 0});
     if (!counter.result.stones.empty()) return std::move(counter.result);
-    return base::fail(base::Code::Missing, std::string(fileName),
-                      fmt::format("{} has no discs of a stone's size; {}. {}", fileName,
-                                  sayWhatThereWas(counter.result.leftOut),
-                                  sayWhatToDo(drawing, counter.result, options)));
+    return base::fail(Fault::NoStones, std::string(fileName), fileName, whatThereWas(counter.result.leftOut),
+                      whatToDo(drawing, counter.result, options));
 }
 
 } // namespace sp::artwork

@@ -7,7 +7,6 @@
 #include "core/units/count.h"
 
 #include <cstdint>
-#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -21,7 +20,7 @@ struct CountOptions {
     std::span<const StoneSize> sizes = publishedStoneSizes();
 };
 
-/// Why an outline is a stone or is not. `reasonOf` has the words.
+/// Why an outline is a stone or is not.
 enum class Fate : std::uint8_t {
     Stone,
     Duplicate, ///< a stone is there already; not left out but the same one drawn twice
@@ -34,7 +33,7 @@ enum class Fate : std::uint8_t {
     Large, ///< not round and larger than any stone: a cut line, a letter, a filled shape
     Open
 };
-std::string_view reasonOf(Fate fate);
+Note noteOf(Fate fate);
 
 struct Stone {
     Point centre;            ///< millimetres, in the axes of the drawing
@@ -65,12 +64,12 @@ struct Counted {
     std::vector<Stone> stones; ///< in drawing order
     std::vector<StoneGroup> groups;
     std::vector<ColourExtent> colours;
-    std::vector<Fate> discFates;                ///< one for each Drawing::discs
-    std::vector<Fate> outlineFates;             ///< one for each Drawing::outlines
-    std::map<std::string, std::size_t> leftOut; ///< the drawing's own and those of the fates
-    std::size_t duplicates = 0;                 ///< discs that were drawn once more
-    std::size_t collisions = 0;                 ///< pairs of stones whose holes overlap and would tear
-    Box box;                                    ///< millimetres, around all stones
+    std::vector<Fate> discFates;    ///< one for each Drawing::discs
+    std::vector<Fate> outlineFates; ///< one for each Drawing::outlines
+    LeftOut leftOut;                ///< the drawing's own and those of the fates
+    std::size_t duplicates = 0;     ///< discs that were drawn once more
+    std::size_t collisions = 0;     ///< pairs of stones whose holes overlap and would tear
+    Box box;                        ///< millimetres, around all stones
 
     units::Length width() const;
     units::Length height() const;

@@ -3,18 +3,15 @@
 
 #include "core/artwork/scanner.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
 namespace sp::artwork {
 
-namespace {
-
-constexpr std::string_view kBeyond = "beyond all measure";
-
-} // namespace
+bool InOrderOfNotes::operator()(const base::Message& a, const base::Message& b) const {
+    if (a.id != b.id) return a.id.number < b.id.number;
+    return base::describe(a) < base::describe(b);
+}
 
 DrawingBuilder::DrawingBuilder(std::string_view fileName, const Limits& limits)
     : m_fileName(cleanText(fileName))
@@ -37,29 +34,24 @@ std::uint32_t DrawingBuilder::inkOf(std::string_view colour, std::string_view la
 bool DrawingBuilder::hasRoom() {
     if (isFull()) return false;
     if (m_drawing.discs.size() + m_drawing.outlines.size() < m_limits.outlines) return true;
-    refuse({base::Code::TooLarge, m_fileName,
-            fmt::format("{} holds more than {} outlines, which is more than one design can be; "
-                        "split it into parts and count each.",
-                        m_fileName, m_limits.outlines)});
+    refuse(base::makeError(Fault::TooManyOutlines, m_fileName, m_fileName, m_limits.outlines));
     return false;
 }
 
 void DrawingBuilder::add(const Disc& disc) {
     const bool isNear = std::abs(disc.centre.x) < kFarthest && std::abs(disc.centre.y) < kFarthest;
     if (disc.radius == 0) return; // scaled down to nothing
-    if (!isNear || !(disc.radius < kFarthest)) return leaveOut(kBeyond);
+    if (!isNear || !(disc.radius < kFarthest)) return leaveOut(Note::BeyondAllMeasure);
     if (hasRoom()) m_drawing.discs.push_back(disc);
 }
 
 void DrawingBuilder::add(std::span<const Point> points, bool closed, bool evenOdd, std::uint32_t ink,
                          std::uint32_t shape) {
     for (const Point p : points)
-        if (!(std::abs(p.x) < kFarthest && std::abs(p.y) < kFarthest)) return leaveOut(kBeyond);
+        if (!(std::abs(p.x) < kFarthest && std::abs(p.y) < kFarthest)) return leaveOut(Note::BeyondAllMeasure);
     if (!hasRoom()) return;
     if (m_drawing.points.size() + points.size() > m_limits.points) {
-        refuse({base::Code::TooLarge, m_fileName,
-                fmt::format("{} has outlines of more than {} corners in all; simplify its paths and try again.",
-                            m_fileName, m_limits.points)});
+        refuse(base::makeError(Fault::TooManyCorners, m_fileName, m_fileName, m_limits.points));
         return;
     }
     m_drawing.outlines.push_back({static_cast<std::uint32_t>(m_drawing.points.size()),
@@ -67,14 +59,11 @@ void DrawingBuilder::add(std::span<const Point> points, bool closed, bool evenOd
     m_drawing.points.insert(m_drawing.points.end(), points.begin(), points.end());
 }
 
-void DrawingBuilder::leaveOut(std::string_view reason, std::size_t count) {
-    m_drawing.leftOut[cleanText(reason)] += count;
-}
+void DrawingBuilder::leaveOut(const base::Message& reason, std::size_t count) { m_drawing.leftOut[reason] += count; }
 
-void DrawingBuilder::warn(std::string sentence) {
+void DrawingBuilder::warn(base::Message warning) {
     auto& warnings = m_drawing.warnings;
-    if (std::find(warnings.begin(), warnings.end(), sentence) == warnings.end())
-        warnings.push_back(std::move(sentence));
+    if (std::find(warnings.begin(), warnings.end(), warning) == warnings.end()) warnings.push_back(std::move(warning));
 }
 
 void DrawingBuilder::setUnit(std::optional<double> millimetres, std::string_view name) {
@@ -91,25 +80,16 @@ void DrawingBuilder::spend(std::size_t bytes) {
     if (m_work > m_limits.work) refuseRepeats();
 }
 
-void DrawingBuilder::refuseRepeats() {
-    refuse({base::Code::TooLarge, m_fileName,
-            fmt::format("{} repeats its parts more often than any one design does; expand it in a drawing program and "
-                        "save the parts that are needed.",
-                        m_fileName)});
-}
+void DrawingBuilder::refuseRepeats() { refuse(base::makeError(Fault::TooManyRepeats, m_fileName, m_fileName)); }
 
-void DrawingBuilder::refuseSegments() {
-    refuse({base::Code::TooLarge, m_fileName,
-            fmt::format("{} has far more lines and curves than one design does; simplify its paths and try again.",
-                        m_fileName)});
-}
+void DrawingBuilder::refuseSegments() { refuse(base::makeError(Fault::TooManySegments, m_fileName, m_fileName)); }
 
 void DrawingBuilder::refuse(base::Error error) {
     if (!isFull()) m_trouble = std::move(error);
 }
 
 base::Result<Drawing> DrawingBuilder::finish() {
-    if (isFull()) return base::fail(std::move(m_trouble));
+    if (isFull()) return base::fail(std::move(*m_trouble));
     return std::move(m_drawing);
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/artwork/geometry.h"
+#include "core/artwork/messages.h"
 #include "core/base/result.h"
 
 #include <cstddef>
@@ -44,16 +45,22 @@ struct Outline {
     bool evenOdd = false; ///< how overlapping outlines of one shape fill; else non-zero
 };
 
+/// What was there but is not an outline to count, and how often, in the order of the notes.
+struct InOrderOfNotes {
+    bool operator()(const base::Message& a, const base::Message& b) const;
+};
+using LeftOut = std::map<base::Message, std::size_t, InOrderOfNotes>;
+
 /// What a file holds, as drawn: nothing is sized, sorted out or thrown away yet.
 struct Drawing {
     std::vector<Disc> discs; ///< in drawing order, later ones on top
     std::vector<Outline> outlines;
     std::vector<Point> points;
     std::vector<Ink> inks;
-    std::map<std::string, std::size_t> leftOut; ///< what was there but is not an outline to count: reason → number
-    std::vector<std::string> warnings;          ///< plain sentences
-    std::optional<double> millimetresPerUnit;   ///< from the file's own units, when it has any
-    std::string unitName;                       ///< what the file calls that unit: "mm", "in", "px"
+    LeftOut leftOut;
+    std::vector<base::Message> warnings;
+    std::optional<double> millimetresPerUnit; ///< from the file's own units, when it has any
+    std::string unitName;                     ///< what the file calls that unit: "mm", "in", "px"
 
     std::span<const Point> pointsOf(const Outline& outline) const {
         return std::span(points).subspan(outline.first, outline.size);
@@ -81,15 +88,16 @@ class DrawingBuilder {
 
     const Limits& limits() const { return m_limits; }
 
-    bool isFull() const { return !m_trouble.detail.empty(); }
+    bool isFull() const { return m_trouble.has_value(); }
     /// Index of this ink; equal inks share one.
     std::uint32_t inkOf(std::string_view colour, std::string_view layer, bool filled);
     std::uint32_t nextShape() { return m_shapes++; }
     void add(const Disc& disc);
     void add(std::span<const Point> points, bool closed, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
-    void leaveOut(std::string_view reason, std::size_t count = 1);
-    /// Says a sentence once.
-    void warn(std::string sentence);
+    void leaveOut(const base::Message& reason, std::size_t count = 1);
+    void leaveOut(Note reason, std::size_t count = 1) { leaveOut(base::say(reason), count); }
+    /// Says a warning once.
+    void warn(base::Message warning);
     void setUnit(std::optional<double> millimetres, std::string_view name);
     /// One element met.
     void visit();
@@ -118,7 +126,7 @@ class DrawingBuilder {
     std::size_t m_visits = 0;
     std::size_t m_segments = 0;
     std::size_t m_work = 0;
-    base::Error m_trouble;
+    std::optional<base::Error> m_trouble;
 };
 
 } // namespace sp::artwork

@@ -8,8 +8,6 @@
 #include "core/artwork/scanner.h"
 #include "core/artwork/subpath.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -87,17 +85,14 @@ class DxfReader {
         for (const std::size_t start : m_entitySections) readEntities(start, m_top);
         joinArcs();
         m_chains.joinInto(m_builder);
-        if (m_hidden > 0) m_builder.leaveOut("hidden", m_hidden);
+        if (m_hidden > 0) m_builder.leaveOut(Note::Hidden, m_hidden);
         if (pairs.isGarbled() || !ended) refuseDamaged(pairs);
         return m_builder.finish();
     }
 
   private:
     void refuseDamaged(const DxfPairs& pairs) {
-        m_builder.refuse({base::Code::Damaged, std::string(m_fileName),
-                          fmt::format("{} breaks off or is garbled at byte {}; save it again from the drawing "
-                                      "program.",
-                                      m_fileName, pairs.position())});
+        m_builder.refuse(base::makeError(Fault::GarbledDxf, std::string(m_fileName), m_fileName, pairs.position()));
     }
 
     void readSection(const DxfEntity& section, DxfPairs& pairs) {
@@ -196,7 +191,7 @@ class DxfReader {
 
     void readEntity(const DxfEntity& entity, DxfPairs& pairs, const Context& outer) {
         const auto type = entity.type();
-        if (entity.whole(67, 0) == 1) return m_builder.leaveOut("on the paper sheet, not in the drawing");
+        if (entity.whole(67, 0) == 1) return m_builder.leaveOut(Note::OnThePaperSheet);
         const Context here = placed(entity, outer);
         if (type == "INSERT") return readInsert(entity, here);
         if (type == "POLYLINE") return readPolyline(entity, pairs, here);
@@ -207,7 +202,7 @@ class DxfReader {
             ++m_hidden;
             return;
         }
-        if (isRead && isTilted) return m_builder.leaveOut("tilted out of the plane");
+        if (isRead && isTilted) return m_builder.leaveOut(Note::Tilted);
         if (type == "CIRCLE")
             readCircle(entity, here);
         else if (type == "ARC")
@@ -227,21 +222,20 @@ class DxfReader {
     void leaveOther(std::string_view type) {
         static constexpr std::string_view kSilent[] = {"SEQEND", "VIEWPORT", "ATTRIB", "POINT"};
         if (std::find(std::begin(kSilent), std::end(kSilent), type) != std::end(kSilent)) return;
-        if (type == "TEXT" || type == "MTEXT" || type == "ATTDEF")
-            return m_builder.leaveOut("text not turned to outlines");
-        if (type == "IMAGE" || type == "OLE2FRAME") return m_builder.leaveOut("bitmap");
+        if (type == "TEXT" || type == "MTEXT" || type == "ATTDEF") return m_builder.leaveOut(Note::Text);
+        if (type == "IMAGE" || type == "OLE2FRAME") return m_builder.leaveOut(Note::BitmapInside);
         static constexpr std::string_view kKnown[] = {"HATCH",  "SOLID", "TRACE",  "3DFACE", "DIMENSION",
                                                       "LEADER", "MLINE", "REGION", "MESH",   "3DSOLID",
                                                       "BODY",   "RAY",   "XLINE",  "WIPEOUT"};
         const bool isKnown = std::find(std::begin(kKnown), std::end(kKnown), type) != std::end(kKnown);
-        m_builder.leaveOut(isKnown ? fmt::format("{} not read", type) : "other entities not read");
+        m_builder.leaveOut(isKnown ? base::say(Note::EntityNotRead, type) : base::say(Note::OtherEntities));
     }
 
     static bool isNumbers(std::initializer_list<std::optional<double>> values) {
         return std::all_of(values.begin(), values.end(), [](const auto& value) { return value.has_value(); });
     }
 
-    void leaveFaulty() { m_builder.leaveOut("entity with a mistake in it"); }
+    void leaveFaulty() { m_builder.leaveOut(Note::FaultyEntity); }
 
     void addConic(const Matrix& fromUnitCircle, std::uint32_t ink) {
         const HalfAxes axes = halfAxes(fromUnitCircle, 1, 1);
@@ -420,7 +414,7 @@ class DxfReader {
         if (here.hidden)
             ++m_hidden;
         else if ((flags & (16 | 64)) != 0)
-            m_builder.leaveOut("mesh, not an outline");
+            m_builder.leaveOut(Note::Mesh);
         else if (faulty)
             leaveFaulty();
         else
@@ -429,7 +423,7 @@ class DxfReader {
 
     void readSpline(const DxfEntity& entity, const Context& here) {
         Spline spline;
-        if (!readSplineOf(entity, spline)) return m_builder.leaveOut("spline not read");
+        if (!readSplineOf(entity, spline)) return m_builder.leaveOut(Note::SplineNotRead);
         const auto points = pointsOn(spline);
         if (points.size() < 2) return leaveFaulty();
         m_path.start(here.matrix(points.front()));
@@ -443,8 +437,8 @@ class DxfReader {
 
     void readInsert(const DxfEntity& insert, const Context& here) {
         const auto block = m_blocks.find(trimmed(insert.text(2)));
-        if (block == m_blocks.end()) return m_builder.leaveOut("copy of a part that is not in the file");
-        if (here.depth >= kDeepestInsert) return m_builder.leaveOut("copy of a part inside itself");
+        if (block == m_blocks.end()) return m_builder.leaveOut(Note::CopyOfNothing);
+        if (here.depth >= kDeepestInsert) return m_builder.leaveOut(Note::CopyInsideItself);
         const Matrix turn = Matrix::rotation(insert.number(50, 0));
         const Matrix scale = Matrix::scaling(insert.number(41, 1), insert.number(42, 1));
         const Matrix at = Matrix::translation(insert.number(10, 0), insert.number(20, 0));

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/entities.h"
 
+#include "core/artwork/messages.h"
 #include "core/artwork/scanner.h"
-
-#include <fmt/format.h>
 
 #include <unordered_map>
 
@@ -143,10 +142,7 @@ base::Result<std::string> expandEntities(std::string document, std::string_view 
     expander.out.reserve(document.size() + document.size() / 8);
     expander.out.append(text.substr(0, start));
     if (!expander.copy(text.substr(body), 0))
-        return base::fail(base::Code::TooLarge, std::string(fileName),
-                          fmt::format("{} defines abbreviations that unfold without end; save it as plain SVG and "
-                                      "try again.",
-                                      fileName));
+        return base::fail(Fault::EndlessEntities, std::string(fileName), fileName);
     return std::move(expander.out);
 }
 

@@ -5,8 +5,6 @@
 #include "core/artwork/outline_run.h"
 #include "core/artwork/scanner.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -43,10 +41,9 @@ void addRows(Estimate& estimate, const LatticeFill& fill, const Rings& centres, 
              std::max(count, dense + perimeterOf(centres) / (4 * pitch)));
 }
 
-std::string rowsInWords(const LatticeFill& fill) {
-    std::string words = fill.staggered ? "staggered rows" : "square rows";
-    if (fill.degrees != 0) words += fmt::format(" turned by {} degrees", fill.degrees);
-    return words;
+base::Message kindOfRows(const LatticeFill& fill) {
+    if (fill.degrees == 0) return base::say(fill.staggered ? Note::StaggeredRows : Note::SquareRows);
+    return base::say(fill.staggered ? Note::StaggeredRowsTurned : Note::SquareRowsTurned, base::Real{fill.degrees});
 }
 
 /// Sets stones piece by piece and keeps how it was done.
@@ -72,13 +69,11 @@ class Setter {
         return m_estimate.centres.size() <= kMostStones;
     }
 
-    std::string inWords() const {
-        std::string words = m_request.style == StoneStyle::Fill ? "" : "along the outline";
-        if (m_rows.empty() && !m_hasNarrow) return words;
-        if (m_rows.empty()) return "along the outline, as it is too narrow for rows";
-        if (!words.empty()) words += ", then ";
-        words += m_isMixed ? "rows, those of each piece turned as fits it best" : m_rows;
-        return m_hasNarrow ? words + "; along the outline where a piece is narrow" : words;
+    base::Message how() const {
+        if (!m_rows) return base::say(m_hasNarrow ? Note::TooNarrowForRows : Note::AlongTheOutline);
+        auto how = m_isMixed ? base::say(Note::RowsAsFitEachPiece) : *m_rows;
+        if (m_request.style != StoneStyle::Fill) how = base::say(Note::OutlineThenRows, how);
+        return m_hasNarrow ? base::say(Note::OutlineWhereNarrow, how) : how;
     }
 
   private:
@@ -94,9 +89,9 @@ class Setter {
             m_hasNarrow = true;
         } else if (!rows.centres.empty()) {
             addRows(m_estimate, rows, centres, m_pitch);
-            const auto words = rowsInWords(rows);
-            m_isMixed = m_isMixed || (!m_rows.empty() && m_rows != words);
-            m_rows = words;
+            const auto kind = kindOfRows(rows);
+            m_isMixed = m_isMixed || (m_rows && *m_rows != kind);
+            m_rows = kind;
         }
         return true;
     }
@@ -105,20 +100,17 @@ class Setter {
     const EstimateRequest& m_request;
     double m_pitch;
     double m_diameter;
-    std::string m_rows;
+    std::optional<base::Message> m_rows; ///< how the rows of the last piece stand
     bool m_isMixed = false;
     bool m_hasNarrow = false;
 };
 
 base::Result<void> check(const EstimateRequest& request) {
     if (request.diameter.nanometres() <= 0 || request.edge.isNegative())
-        return base::fail(base::Code::OutOfRange, "stone",
-                          "A stone needs a diameter and its distance from the edge cannot be negative; check both.");
+        return base::fail(Fault::StoneWithoutSize, "stone");
     if (request.pitch < request.diameter)
-        return base::fail(base::Code::OutOfRange, "pitch",
-                          fmt::format("A pitch of {:.2f} mm sets stones of {:.2f} mm on top of each other; give at "
-                                      "least their diameter.",
-                                      request.pitch.millimetres(), request.diameter.millimetres()));
+        return base::fail(Fault::PitchBelowDiameter, "pitch", base::Real{request.pitch.millimetres(), 2},
+                          base::Real{request.diameter.millimetres(), 2});
     return {};
 }
 
@@ -136,27 +128,15 @@ base::Result<Estimate> estimateStones(std::span<const Shape> shapes, const Estim
         for (const Point p : ring) estimate.box.add(p);
     const double diameter = request.diameter.millimetres();
     const double depth = std::max(0.001, diameter / 2 + request.edge.millimetres() - kFitMm);
-    const auto tooMany = [&] {
-        return base::fail(
-            base::Code::TooLarge, std::string(fileName),
-            fmt::format("{} would take more than {} stones at this size; check the scale.", fileName, kMostStones));
-    };
+    const auto tooMany = [&] { return base::fail(Fault::TooManyStones, std::string(fileName), fileName, kMostStones); };
     Setter setter(estimate, request);
     for (const auto& piece : piecesOf(*region))
         if (!setter.set(piece, depth)) return tooMany();
-    estimate.how = setter.inWords();
+    estimate.how = setter.how();
     if (estimate.bare > 0 && !estimate.centres.empty())
-        estimate.warning =
-            fmt::format("{} of {} separate pieces of {} {} narrower than a stone and {} none; take a smaller stone or "
-                        "a larger size.",
-                        estimate.bare, estimate.pieces, cleanText(fileName), estimate.bare == 1 ? "is" : "are",
-                        estimate.bare == 1 ? "holds" : "hold");
+        estimate.warning = base::say(Note::NarrowPieces, estimate.bare, estimate.pieces, cleanText(fileName));
     if (estimate.centres.empty())
-        return base::fail(
-            base::Code::Missing, std::string(fileName),
-            fmt::format("No part of {} is wide enough for a stone of {:.2f} mm; take a smaller stone or a "
-                        "larger size.",
-                        fileName, diameter));
+        return base::fail(Fault::NarrowerThanAStone, std::string(fileName), fileName, base::Real{diameter, 2});
     return estimate;
 }
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/artwork/messages.h"
 #include "core/artwork/region.h"
 #include "core/units/count.h"
 #include "core/units/length.h"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -27,13 +29,13 @@ struct Estimate {
     units::Count count;         ///< that many
     units::Count least;         ///< a layout by hand will lie between these two
     units::Count most;
-    double area = 0;          ///< of the shape, square millimetres
-    double outlineLength = 0; ///< of its edges, millimetres
-    Box box;                  ///< of the shape, millimetres
-    std::string how;          ///< "staggered rows turned by 15 degrees", for the picture's caption
-    std::size_t pieces = 0;   ///< separate pieces of the shape, such as letters
-    std::size_t bare = 0;     ///< of these, narrower than a stone: they hold none
-    std::string warning;      ///< what to do about those, one sentence; empty when there are none
+    double area = 0;                      ///< of the shape, square millimetres
+    double outlineLength = 0;             ///< of its edges, millimetres
+    Box box;                              ///< of the shape, millimetres
+    base::Message how;                    ///< "staggered rows turned by 15 degrees", for the picture's caption
+    std::size_t pieces = 0;               ///< separate pieces of the shape, such as letters
+    std::size_t bare = 0;                 ///< of these, narrower than a stone: they hold none
+    std::optional<base::Message> warning; ///< what to do about those; none when there are none
 };
 
 /// Sets stones along the edge, in rows over the area, or both, every stone wholly inside the shape. Every piece of the

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/region.h"
 
+#include "core/artwork/messages.h"
 #include "core/units/length.h"
 
-#include <fmt/format.h>
 #include <polyclipping/clipper.hpp>
 
 #include <algorithm>
@@ -126,13 +126,9 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
     }
     const double reach = std::max({-box.left, -box.top, box.right, box.bottom});
     if (corners > 0 && !(reach <= units::kLongest.millimetres()))
-        return base::fail(base::Code::OutOfRange, std::string(fileName),
-                          fmt::format("{} reaches over a kilometre at this scale; check the scale.", fileName));
+        return base::fail(Fault::BeyondAKilometre, std::string(fileName), fileName);
     if (corners > kMostCorners || isTangled(shapes))
-        return base::fail(base::Code::TooLarge, std::string(fileName),
-                          fmt::format("The shapes of {} are too involved to estimate ({} corners); simplify the paths "
-                                      "and try again.",
-                                      fileName, corners));
+        return base::fail(Fault::ShapesTooInvolved, std::string(fileName), fileName, corners);
     Paths region;
     try {
         ClipperLib::Clipper whole;
@@ -145,16 +141,10 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
         whole.Execute(ClipperLib::ctUnion, region, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
         ClipperLib::CleanPolygons(region, kCleanSteps);
     } catch (const ClipperLib::clipperException& trouble) {
-        return base::fail(base::Code::Failed, std::string(fileName),
-                          fmt::format("The area of {} could not be worked out ({}); simplify the paths and try again.",
-                                      fileName, trouble.what()));
+        return base::fail(Fault::AreaNotFound, std::string(fileName), fileName, trouble.what());
     }
     Rings rings = toRings(region);
-    if (rings.empty())
-        return base::fail(base::Code::Missing, std::string(fileName),
-                          fmt::format("{} has no closed or filled shape to set stones on; close its outlines, or turn "
-                                      "text into outlines, and try again.",
-                                      fileName));
+    if (rings.empty()) return base::fail(Fault::NoArea, std::string(fileName), fileName);
     return rings;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/scale.h"
 
+#include "core/artwork/messages.h"
 #include "core/artwork/scanner.h"
 
 #include <fmt/format.h>
@@ -48,16 +49,9 @@ base::Result<ScaleProposal> parseScale(std::string_view text) {
     const auto number = scanner.number();
     const auto unit = trimmed(scanner.rest());
     const bool isDpi = equalsIgnoringCase(unit, "dpi");
-    if (!number || !(unit.empty() || isDpi))
-        return base::fail(base::Code::Invalid, "scale",
-                          fmt::format("\"{}\" is not a scale; write 96 dpi, mm, in, or the millimetres one unit is, as "
-                                      "in 0.2646.",
-                                      text));
+    if (!number || !(unit.empty() || isDpi)) return base::fail(Fault::NotAScale, "scale", text);
     const double millimetres = isDpi && *number > 0 ? 25.4 / *number : *number;
-    if (!(millimetres >= 1e-6 && millimetres <= 1e6))
-        return base::fail(
-            base::Code::OutOfRange, "scale",
-            fmt::format("A scale of {} makes the drawing absurdly small or large; check the number.", text));
+    if (!(millimetres >= 1e-6 && millimetres <= 1e6)) return base::fail(Fault::ScaleOutOfRange, "scale", text);
     return ScaleProposal{isDpi ? fmt::format("{} dpi", *number) : "mm per unit", millimetres};
 }
 

@@ -228,7 +228,7 @@ std::vector<Point>& Subpath::flatten() {
 
 void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
     if (m_segments.empty() && m_turns.empty()) {
-        if (m_wasDrawn || m_closed) builder.leaveOut("point without a size");
+        if (m_wasDrawn || m_closed) builder.leaveOut(Note::PointWithoutSize);
         return;
     }
     if (m_isTooLong) return builder.refuseSegments();

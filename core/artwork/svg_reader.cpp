@@ -10,7 +10,6 @@
 #include "core/artwork/svg_paints.h"
 #include "core/artwork/svg_values.h"
 
-#include <fmt/format.h>
 #include <pugixml.hpp>
 
 #include <algorithm>
@@ -58,45 +57,26 @@ class SvgReader {
 
     base::Result<Drawing> read() {
         const pugi::xml_node root = m_document.document_element();
-        if (localName(root.name()) != "svg")
-            return base::fail(
-                base::Code::Foreign, std::string(m_fileName),
-                fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.", m_fileName));
-        if (!gatherStyles(root))
-            return base::fail(base::Code::TooLarge, std::string(m_fileName),
-                              fmt::format("{} nests its groups more than {} deep; ungroup the artwork and save it "
-                                          "again.",
-                                          m_fileName, kDeepest));
+        if (localName(root.name()) != "svg") return base::fail(Fault::NotSvg, std::string(m_fileName), m_fileName);
+        if (!gatherStyles(root)) return base::fail(Fault::NestedTooDeep, std::string(m_fileName), m_fileName, kDeepest);
         readRoot(root);
         return finish();
     }
 
   private:
     base::Result<Drawing> finish() {
-        for (auto [aside, reason] : {std::pair{&m_hidden, "hidden"}, std::pair{&m_unpainted, "not painted"}}) {
+        for (auto [aside, reason] : {std::pair{&m_hidden, Note::Hidden}, std::pair{&m_unpainted, Note::NotPainted}}) {
             auto drawing = aside->finish();
             if (!drawing) return drawing;
             if (const auto count = drawing->discs.size() + drawing->outlines.size()) m_builder.leaveOut(reason, count);
         }
         if (!m_sheet.isWithinBudget())
-            m_builder.refuse({base::Code::TooLarge, std::string(m_fileName),
-                              fmt::format("{} has a style sheet too involved to follow; save it with colours on the "
-                                          "shapes themselves and try again.",
-                                          m_fileName)});
-        if (m_sheet.unread() > 0)
-            m_builder.warn(fmt::format("{} style rules were not understood and left aside.", m_sheet.unread()));
-        if (m_sheet.wantsOtherFiles())
-            m_builder.warn("The drawing asks for a style sheet in another file, which was not opened.");
-        if (m_paints.gradients() > 0)
-            m_builder.warn(fmt::format("{} {}.", m_paints.gradients(),
-                                       m_paints.gradients() == 1 ? "gradient stands for the colour of its middle"
-                                                                 : "gradients stand for the colours of their middle"));
-        if (m_clippedShapes > 0)
-            m_builder.warn(
-                fmt::format("{} shapes stand behind a clip path or mask and are counted whole.", m_clippedShapes));
-        if (m_unreadTransforms > 0)
-            m_builder.warn(fmt::format("{} transforms could not be read; what they move may stand in the wrong place.",
-                                       m_unreadTransforms));
+            m_builder.refuse(base::makeError(Fault::StyleSheetTooInvolved, std::string(m_fileName), m_fileName));
+        if (m_sheet.unread() > 0) m_builder.warn(base::say(Note::StyleRulesNotRead, m_sheet.unread()));
+        if (m_sheet.wantsOtherFiles()) m_builder.warn(base::say(Note::StyleSheetElsewhere));
+        if (m_paints.gradients() > 0) m_builder.warn(base::say(Note::GradientsStandFor, m_paints.gradients()));
+        if (m_clippedShapes > 0) m_builder.warn(base::say(Note::ShapesCountedWhole, m_clippedShapes));
+        if (m_unreadTransforms > 0) m_builder.warn(base::say(Note::TransformsNotRead, m_unreadTransforms));
         return m_builder.finish();
     }
 
@@ -176,10 +156,10 @@ class SvgReader {
         switch (kind) {
         case SvgKind::NotDrawn: return;
         case SvgKind::Unknown: return leaveUnknown(name);
-        case SvgKind::Script: return m_builder.leaveOut("script, never run");
-        case SvgKind::Foreign: return m_builder.leaveOut("embedded page, not a drawing");
-        case SvgKind::Image: return m_builder.leaveOut("bitmap");
-        case SvgKind::Text: return m_builder.leaveOut("text not turned to outlines");
+        case SvgKind::Script: return m_builder.leaveOut(Note::Script);
+        case SvgKind::Foreign: return m_builder.leaveOut(Note::EmbeddedPage);
+        case SvgKind::Image: return m_builder.leaveOut(Note::BitmapInside);
+        case SvgKind::Text: return m_builder.leaveOut(Note::Text);
         case SvgKind::Group: return readChildren(node, entered(node, kind, outer));
         case SvgKind::Switch: return readSwitch(node, entered(node, kind, outer));
         case SvgKind::Svg: return readViewport(node, entered(node, kind, outer), node);
@@ -199,8 +179,8 @@ class SvgReader {
         constexpr std::size_t kLongestName = 40;
         const bool room = m_unknown.size() < kMostNames && name.size() <= kLongestName;
         if (room) m_unknown.emplace(name);
-        m_builder.leaveOut(m_unknown.contains(std::string(name)) ? fmt::format("unknown element {}", name)
-                                                                 : "other unknown elements");
+        m_builder.leaveOut(m_unknown.contains(std::string(name)) ? base::say(Note::UnknownElement, cleanText(name))
+                                                                 : base::say(Note::OtherElements));
     }
 
     State entered(pugi::xml_node node, SvgKind kind, const State& outer) {
@@ -335,11 +315,11 @@ class SvgReader {
 
     void readUse(pugi::xml_node node, State state) {
         const auto reference = m_paints.referenceOf(node);
-        if (!reference.starts_with('#')) return m_builder.leaveOut("part of another file, not opened");
+        if (!reference.starts_with('#')) return m_builder.leaveOut(Note::PartOfAnotherFile);
         const pugi::xml_node target = m_paints.byId(reference.substr(1));
-        if (!target) return m_builder.leaveOut("copy of a part that is not in the file");
+        if (!target) return m_builder.leaveOut(Note::CopyOfNothing);
         if (state.uses >= kDeepestUse || std::find(m_using.begin(), m_using.end(), target) != m_using.end())
-            return m_builder.leaveOut("copy of a part inside itself");
+            return m_builder.leaveOut(Note::CopyInsideItself);
         ++state.uses;
         state.matrix = state.matrix * Matrix::translation(lengthOf(node, "x", state.viewWidth, 0),
                                                           lengthOf(node, "y", state.viewHeight, 0));
@@ -379,7 +359,7 @@ class SvgReader {
         }
         m_unreadable = false;
         const bool good = addShape(node, kind, state, placing, *target);
-        if (!good || m_unreadable) m_builder.leaveOut("shape with a mistake in it, read as far as it goes");
+        if (!good || m_unreadable) m_builder.leaveOut(Note::FaultyShape);
         if (target->isFull() && target != &m_builder) { // a bound holds wherever it is met
             auto refused = target->finish();
             if (!refused) m_builder.refuse(std::move(refused.error()));
@@ -469,9 +449,7 @@ bool fitsMemory(std::string_view text) {
 
 base::Result<Drawing> readSvg(std::string text, std::string_view fileName, const Limits& limits) {
     const auto tooLarge = [&] {
-        return base::fail(base::Code::TooLarge, std::string(fileName),
-                          fmt::format("{} is too large to be one design ({} MB); split it into parts and count each.",
-                                      fileName, text.size() / 1'000'000));
+        return base::fail(Fault::FileTooLarge, std::string(fileName), fileName, text.size() / 1'000'000);
     };
     if (text.size() > limits.bytes) return tooLarge();
     EntityNotes notes;
@@ -482,17 +460,11 @@ base::Result<Drawing> readSvg(std::string text, std::string_view fileName, const
     pugi::xml_document document;
     const auto parsed = document.load_buffer_inplace(
         text.data(), text.size(), pugi::parse_cdata | pugi::parse_escapes | pugi::parse_wconv_attribute);
-    if (!parsed && !document.document_element())
-        return base::fail(
-            base::Code::Foreign, std::string(fileName),
-            fmt::format("{} is not an SVG drawing; save the artwork as SVG or DXF and drop that.", fileName));
+    if (!parsed && !document.document_element()) return base::fail(Fault::NotSvg, std::string(fileName), fileName);
     if (!parsed)
-        return base::fail(base::Code::Damaged, std::string(fileName),
-                          fmt::format("{} breaks off or is garbled at byte {} ({}); save it again from the drawing "
-                                      "program.",
-                                      fileName, parsed.offset, parsed.description()));
+        return base::fail(Fault::GarbledSvg, std::string(fileName), fileName, parsed.offset, parsed.description());
     SvgReader reader(document, fileName, limits);
-    if (notes.external > 0) reader.builder().warn("The drawing asks for text in another file, which was not opened.");
+    if (notes.external > 0) reader.builder().warn(base::say(Note::TextElsewhere));
     return reader.read();
 }
 

@@ -1,40 +1,44 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/base/message.h"
+
 #include <string>
-#include <string_view>
+#include <utility>
+#include <vector>
 
 namespace sp::base {
 
-/// What kind of thing went wrong; the app chooses its words and its offer of help by this.
-enum class Code {
-    Invalid,    ///< the text or value cannot be read as what was asked for
-    OutOfRange, ///< it can be read, but lies outside the stated range
-    TooLarge,   ///< a size, count or sum is beyond what the program works with
-    Missing,    ///< something the work needs is not there (a price, a pack, a file)
-    NotFound,   ///< a named thing does not exist
-    Ambiguous,  ///< the text could mean two things
-    Conflict,   ///< somebody else changed the same thing meanwhile
-    Busy,       ///< another program holds the file
-    Full,       ///< the disk is full
-    ReadOnly,   ///< the file or its folder cannot be written
-    Foreign,    ///< the file is not a job book, or was not made by this program
-    TooNew,     ///< the file was written by a later version
-    Damaged,    ///< the file is a job book but its content does not hold together
-    Failed      ///< the system refused for another reason, which the detail names
-};
-
-/// An error a person can meet. `subject` is the thing concerned (a field, a file, a material) as the person
-/// knows it; `detail` is one plain English sentence: what happened, to what, what to do.
+/// An error a person can meet. `subject` is the thing concerned (a field, a file, a material) as the person knows it.
+/// The sentence (what happened, to what, what to do) is found by `fault` and filled with `values` (app/words).
 struct Error {
     Code code = Code::Failed;
     std::string subject;
-    std::string detail;
+    std::string detail; ///< the English sentence, of a room that has no list yet
+    MessageId fault = {};
+    std::vector<Value> values = {};
+
+    /// The sentence without its words, to stand inside another one.
+    Message message() const { return {fault, values}; }
 
     friend bool operator==(const Error&, const Error&) = default;
 };
 
-/// The stable English name of a code, for logs and tests ("out of range").
-std::string_view nameOf(Code code);
+/// The error of a fault, with its values in the order of the sentence's places.
+template<ListedFault F, class... Values>
+Error makeError(F fault, std::string subject, const Values&... values) {
+    Error error;
+    error.code = codeOf(fault);
+    error.subject = std::move(subject);
+    error.fault = idOf(fault);
+    error.values = {asValue(values)...};
+    return error;
+}
+
+/// The same error, told of the thing of this name: "Jet: …".
+Error about(std::string name, const Error& error);
+
+/// Without words, for logs and tests: "NothingToLay of pieces", "TooManyPieces(100000, 3) of piece".
+std::string describe(const Error& error);
 
 } // namespace sp::base

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/id.h"
 
+#include "core/base/messages.h"
+
 #include <fmt/format.h>
 
 namespace sp::base {
@@ -16,9 +18,7 @@ Id Id::fromTime(std::uint64_t unixMilliseconds, std::span<const std::uint8_t, 10
 }
 
 Result<Id> Id::parse(std::string_view text) {
-    const auto refuse = [&] {
-        return fail(Code::Invalid, std::string(text), "This is not a key in the 8-4-4-4-12 form.");
-    };
+    const auto refuse = [&] { return fail(Fault::NotAKey, std::string(text)); };
     if (text.size() != 36) return refuse();
     Bytes bytes{};
     std::size_t nibble = 0;

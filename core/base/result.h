@@ -22,6 +22,12 @@ inline tl::unexpected<Error> fail(Code code, std::string subject, std::string de
     return tl::unexpected<Error>(Error{code, std::move(subject), std::move(detail)});
 }
 
+/// The same from a room's list of faults; the values stand in the order of the sentence's places.
+template<ListedFault F, class... Values>
+tl::unexpected<Error> fail(F fault, std::string subject, const Values&... values) {
+    return tl::unexpected<Error>(makeError(fault, std::move(subject), values...));
+}
+
 /// Hands an error on to a Result of another type.
 inline tl::unexpected<Error> fail(Error error) { return tl::unexpected<Error>(std::move(error)); }
 

@@ -2,10 +2,9 @@
 #include "core/costing/cost_line.h"
 
 #include "core/base/overflow.h"
+#include "core/costing/messages.h"
 #include "core/costing/parts.h"
 #include "core/needs/requirements.h"
-
-#include <fmt/format.h>
 
 namespace sp::costing {
 
@@ -84,18 +83,15 @@ class Adder {
 
 base::Done checkShop(const catalogue::PriceBook& book) {
     const auto& rates = book.shop.rates;
-    const auto bad = [](std::string subject, std::string detail) {
-        return base::fail(base::Code::OutOfRange, std::move(subject), std::move(detail));
-    };
     if (!rates.overheadPerMonth.isZero() && rates.productivePerMonth <= units::Duration{})
-        return bad("productive hours", "The month has no productive hours to carry the overhead; give them in Shop.");
+        return base::fail(Fault::NoProductiveHours, "productive hours");
     if (rates.spoilage.isNegative() || rates.spoilage.ppm() >= units::kPpm)
-        return bad("spoilage", "Spoilage must be from 0 to below 100 %; correct it in Shop.");
+        return base::fail(Fault::SpoilageOutOfRange, "spoilage");
     const auto& fee = book.shop.rules.cardFee;
     if (fee.charged && (fee.rate.isNegative() || fee.rate.ppm() >= units::kPpm))
-        return bad("card fee", "The card fee must be from 0 to below 100 %; correct it in Shop.");
+        return base::fail(Fault::CardFeeOutOfRange, "card fee");
     if (book.bench.press.lifePresses < 1 || book.bench.cutter.lifeHoles < 1)
-        return bad("wear", "A machine must be reckoned to last at least one use; correct its life in Shop.");
+        return base::fail(Fault::MachineLifeBelowOne, "wear");
     return {};
 }
 
@@ -114,12 +110,7 @@ base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
         sheet.cycles = takes->press.cycles;
         Adder({line, book, *takes, cardFixed}, sheet, nodes).add();
         return {};
-    } catch (const base::Overflow&) {
-        return base::fail(base::Code::TooLarge, line.title,
-                          fmt::format("{} comes to more money than this program reckons with; check its pieces, "
-                                      "stones and prices.",
-                                      line.title));
-    }
+    } catch (const base::Overflow&) { return base::fail(Fault::LineTooCostly, line.title, line.title); }
 }
 
 } // namespace

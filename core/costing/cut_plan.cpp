@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/costing/cut_plan.h"
 
+#include "core/costing/messages.h"
 #include "core/layout/free_places.h"
 #include "core/needs/line_check.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <utility>
@@ -25,10 +24,7 @@ class Lists {
 
     base::Done add(const base::Id& id, const catalogue::OrderLine& line, const std::string& name, std::int64_t count) {
         const auto* known = m_book.find(id);
-        if (!known)
-            return base::fail(
-                base::Code::NotFound, line.title,
-                fmt::format("A material of {} is no longer in the book; choose another one.", line.title));
+        if (!known) return base::fail(Fault::MaterialGone, line.title, line.title);
         const auto& material = known->material;
         if (material.kind == MaterialKind::Blank) return {};
         auto list =
@@ -59,9 +55,8 @@ class Lists {
 
 base::Done checkLineSize(const catalogue::OrderLine& line) {
     if (needs::isNumberOfPieces(needs::piecesToMake(line)) && needs::hasSize(line)) return {};
-    return base::fail(base::Code::OutOfRange, line.title,
-                      fmt::format("{} needs a number of pieces, a width and a height before it can be laid on a sheet.",
-                                  line.title.empty() ? "A line" : line.title));
+    return base::fail(Fault::NothingToCut, line.title,
+                      line.title.empty() ? base::asValue(Note::ALine) : base::asValue(line.title));
 }
 
 void findLeft(CutSheet& sheet, const CutList& list, const layout::Sheet& size) {
@@ -170,11 +165,6 @@ void gather(CutPlan& plan, std::vector<std::vector<CutPlace>> sheets, const layo
                      [&](const CutSheet& a, const CutSheet& b) { return area(a) < area(b); });
 }
 
-base::Error inMaterial(base::Error error, const catalogue::Material& material) {
-    error.detail = fmt::format("{}: {}", material.name, error.detail);
-    return error;
-}
-
 } // namespace
 
 base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine> lines,
@@ -212,7 +202,7 @@ base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& ef
     Sizes sizes(list);
     if (traits.form == catalogue::SheetForm::Roll) {
         const auto roll = layout::packRoll(traits.width, sizes.mixed(), rules, effort);
-        if (!roll) return base::fail(inMaterial(roll.error(), list.material));
+        if (!roll) return base::fail(base::about(list.material.name, roll.error()));
         plan.count = plan.bound = 1;
         plan.length = roll->length;
         plan.lengthBound = roll->bound;
@@ -225,7 +215,7 @@ base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& ef
     const std::vector<layout::MixedSheet> kinds{
         {list.material.name, size, units::Money::fromMicros(units::kMicrosPerUnit), std::nullopt}};
     const auto packed = layout::packSheets(kinds, sizes.mixed(), rules, effort);
-    if (!packed) return base::fail(inMaterial(packed.error(), list.material));
+    if (!packed) return base::fail(base::about(list.material.name, packed.error()));
     plan.count = static_cast<std::int64_t>(packed->sheets.size());
     plan.bound = std::min(plan.count, std::max(packed->sheetBound, packed->costBound.micros() / units::kMicrosPerUnit));
     plan.proven = plan.count == plan.bound;

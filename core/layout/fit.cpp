@@ -2,11 +2,10 @@
 #include "core/layout/fit.h"
 
 #include "core/layout/bounds.h"
+#include "core/layout/messages.h"
 #include "core/layout/rules.h"
 #include "core/layout/search.h"
 #include "core/layout/strips.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <utility>
@@ -58,10 +57,7 @@ base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const Fi
     const Int128 ratio =
         static_cast<Int128>(problem.width) * problem.height / (static_cast<Int128>(problem.sideA) * problem.sideB);
     if (ratio > kMostPieces) {
-        return base::fail(base::Code::TooLarge, "piece",
-                          fmt::format("More than {} pieces of {} would fit the sheet; check the unit the piece was "
-                                      "entered in.",
-                                      kMostPieces, inWords(piece.width, piece.height)));
+        return base::fail(Fault::TooManyWouldFit, "piece", kMostPieces, units::extent(piece.width, piece.height));
     }
     const Answer answer = solve(problem, rules.oneWay);
     return SheetFit{answer.count, answer.bound, answer.count == answer.bound, scaled->positions(answer.spots)};

@@ -2,6 +2,7 @@
 #include "core/layout/mixed.h"
 
 #include "core/base/overflow.h"
+#include "core/layout/messages.h"
 #include "core/layout/mixed_bounds.h"
 #include "core/layout/mixed_search.h"
 #include "core/layout/roll.h"
@@ -11,7 +12,6 @@
 
 namespace sp::layout {
 
-using base::Code;
 using std::int64_t;
 using units::Length;
 using units::Money;
@@ -24,27 +24,21 @@ base::Done checkedRules(const FitRules& rules) {
     if (!rules.margin.isNegative() && !rules.gap.isNegative() && rules.margin <= units::kLongest &&
         rules.gap <= units::kLongest)
         return {};
-    return base::fail(Code::OutOfRange, "rules", "Margin and gap must be 0 or more: change them.");
+    return base::fail(Fault::RulesOutOfRange, "rules");
 }
 
 bool isSide(Length side) { return side > Length() && side <= units::kLongest; }
 
 base::Done checkedPieces(const std::vector<MixedPiece>& pieces) {
-    if (pieces.empty()) return base::fail(Code::Missing, "pieces", "There is nothing to lay: say what is to be cut.");
-    if (pieces.size() > kMostMixedSizes)
-        return base::fail(Code::TooLarge, "pieces",
-                          "More than 1,000 different pieces are not planned at once: plan them in parts.");
+    if (pieces.empty()) return base::fail(Fault::NothingToLay, "pieces");
+    if (pieces.size() > kMostMixedSizes) return base::fail(Fault::TooManySizes, "pieces");
     int64_t sum = 0;
     for (const auto& piece : pieces) {
         if (!isSide(piece.size.width) || !isSide(piece.size.height))
-            return base::fail(Code::OutOfRange, piece.id,
-                              "Piece " + piece.id + " must have sides above 0 and up to 1 km: change its size.");
-        if (piece.count < 1)
-            return base::fail(Code::OutOfRange, piece.id,
-                              "Of piece " + piece.id + " 1 or more must be cut: change its count.");
+            return base::fail(Fault::PieceOutOfRange, piece.id, piece.id);
+        if (piece.count < 1) return base::fail(Fault::PieceCountBelowOne, piece.id, piece.id);
         if (piece.count > kMostMixedPieces || (sum += piece.count) > kMostMixedPieces)
-            return base::fail(Code::TooLarge, piece.id,
-                              "More than 20,000 pieces are not planned at once: plan them in parts.");
+            return base::fail(Fault::TooManyPieces, piece.id);
     }
     return {};
 }
@@ -168,20 +162,15 @@ class SheetPacker {
         for (std::size_t i = 0; i < m_boxes.size(); ++i)
             if (std::none_of(m_bins.begin(), m_bins.end(),
                              [&](const Bin& bin) { return fits(m_boxes[i], bin.width, bin.height, !m_rules.oneWay); }))
-                return base::fail(Code::TooLarge, m_pieces[m_pieceOf[i]].id,
-                                  "Piece " + m_pieces[m_pieceOf[i]].id +
-                                      " fits no sheet, whichever way round: take a larger sheet or a smaller margin.");
+                return base::fail(Fault::PieceFitsNoSheet, m_pieces[m_pieceOf[i]].id, m_pieces[m_pieceOf[i]].id);
         m_bounds = boundsOf(m_boxes, m_bins, !m_rules.oneWay);
         sharpenForOneSize();
         tryPrefilled();
         constexpr std::size_t kMostSearched = 3'000; // beyond, whole sheets of one piece come first
         if (m_boxes.size() <= kMostSearched || !m_best.isWhole) offer(searched());
         if (m_best.isWhole) return answer();
-        if (cannotSuffice())
-            return base::fail(Code::Missing, "sheets",
-                              "The sheets that can be had do not take all pieces: allow more of them.");
-        return base::fail(Code::Missing, "sheets",
-                          "No way was found to lay all pieces on the sheets that can be had: allow one more.");
+        if (cannotSuffice()) return base::fail(Fault::NotEnoughSheets, "sheets");
+        return base::fail(Fault::NoWayFound, "sheets");
     }
 
   private:
@@ -204,19 +193,15 @@ class SheetPacker {
     }
 
     base::Done takeSheets() {
-        if (m_sheets.empty()) return base::fail(Code::Missing, "sheets", "There is no sheet to lay on: name one.");
-        if (m_sheets.size() > kMostMixedSheets)
-            return base::fail(Code::TooLarge, "sheets",
-                              "More than 50 kinds of sheets are not compared at once: leave some out.");
+        if (m_sheets.empty()) return base::fail(Fault::NoSheet, "sheets");
+        if (m_sheets.size() > kMostMixedSheets) return base::fail(Fault::TooManySheetKinds, "sheets");
         const Length twice = m_rules.margin + m_rules.margin;
         for (std::size_t s = 0; s < m_sheets.size(); ++s) {
             const MixedSheet& sheet = m_sheets[s];
             if (!isSide(sheet.size.width) || !isSide(sheet.size.height))
-                return base::fail(Code::OutOfRange, sheet.id,
-                                  "Sheet " + sheet.id + " must have sides above 0 and up to 1 km: change its size.");
+                return base::fail(Fault::SheetOutOfRange, sheet.id, sheet.id);
             if (sheet.price.isNegative() || sheet.atMost.value_or(0) < 0)
-                return base::fail(Code::OutOfRange, sheet.id,
-                                  "Price and number of sheet " + sheet.id + " must be 0 or more: change them.");
+                return base::fail(Fault::SheetPriceOrLimitNegative, sheet.id, sheet.id);
             const Bin bin{(sheet.size.width - twice + m_rules.gap).nanometres(),
                           (sheet.size.height - twice + m_rules.gap).nanometres(), sheet.price.micros(),
                           std::min(kUnlimited, sheet.atMost.value_or(kUnlimited))};
@@ -225,8 +210,7 @@ class SheetPacker {
             m_kindOf.push_back(s);
         }
         if (!m_bins.empty()) return {};
-        return base::fail(Code::OutOfRange, "margin",
-                          "No sheet has anything left inside its margin, or none can be had: change margin or sheets.");
+        return base::fail(Fault::NothingInsideMargins, "margin");
     }
 
     /// One size of piece on one kind of sheet: fitSheet's own bound.
@@ -318,9 +302,7 @@ base::Result<MixedPlan> packSheets(const std::vector<MixedSheet>& sheets, const 
                                    const FitRules& rules, const MixedEffort& effort) {
     try {
         return SheetPacker(sheets, pieces, rules, effort).pack();
-    } catch (const base::Overflow&) {
-        return base::fail(Code::TooLarge, "sheets", "The sizes are larger than the program works with: change them.");
-    }
+    } catch (const base::Overflow&) { return base::fail(Fault::SizesTooLarge, "sheets"); }
 }
 
 base::Result<MixedRoll> packRoll(Length rollWidth, const std::vector<MixedPiece>& pieces, const FitRules& rules,
@@ -328,18 +310,13 @@ base::Result<MixedRoll> packRoll(Length rollWidth, const std::vector<MixedPiece>
     if (const auto done = checkedRules(rules); !done) return base::fail(done.error());
     if (const auto done = checkedPieces(pieces); !done) return base::fail(done.error());
     const Length twice = rules.margin + rules.margin;
-    if (!isSide(rollWidth) || rollWidth <= twice)
-        return base::fail(Code::OutOfRange, "roll",
-                          "The roll has no width left inside its margin: change one of them.");
+    if (!isSide(rollWidth) || rollWidth <= twice) return base::fail(Fault::NoRollInsideMargins, "roll");
     std::vector<std::size_t> pieceOf;
     const auto boxes = boxesOf(pieces, rules.gap, !rules.oneWay, pieceOf);
     const int64_t width = (rollWidth - twice + rules.gap).nanometres();
     for (std::size_t i = 0; i < boxes.size(); ++i)
         if (boxes[i].width > width && (rules.oneWay || boxes[i].height > width))
-            return base::fail(
-                Code::TooLarge, pieces[pieceOf[i]].id,
-                "Piece " + pieces[pieceOf[i]].id +
-                    " is wider than the roll, whichever way round: take a wider roll or a smaller margin.");
+            return base::fail(Fault::PieceWiderThanRoll, pieces[pieceOf[i]].id, pieces[pieceOf[i]].id);
     MixedRoll roll;
     if (pieces.size() == 1) {
         const auto need = lengthForPieces(rollWidth, pieces[0].size, rules, pieces[0].count);
@@ -357,8 +334,7 @@ base::Result<MixedRoll> packRoll(Length rollWidth, const std::vector<MixedPiece>
     const auto lengthOf = [&](int64_t height) { return Length::fromNanometres(height) - rules.gap + twice; };
     roll.length = lengthOf(filling.height);
     roll.bound = lengthOf(bound);
-    if (roll.length > units::kLongest)
-        return base::fail(Code::TooLarge, "roll", "The pieces take more than 1 km of roll: plan them in parts.");
+    if (roll.length > units::kLongest) return base::fail(Fault::PiecesTakeTooMuchRoll, "roll");
     roll.proven = roll.length == roll.bound;
     for (const Laid& laid : filling.laid) roll.placements.push_back(placed(laid, 0, rules.margin, pieceOf));
     return roll;

@@ -2,18 +2,16 @@
 #include "core/layout/roll.h"
 
 #include "core/layout/bounds.h"
+#include "core/layout/messages.h"
 #include "core/layout/rules.h"
 #include "core/layout/search.h"
 #include "core/layout/strips.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <utility>
 
 namespace sp::layout {
 
-using base::Code;
 using units::Length;
 
 namespace {
@@ -106,9 +104,7 @@ Need layStrips(const Problem& roll, std::int64_t pieces) {
 base::Result<RollNeed> lengthForPieces(Length rollWidth, const Piece& piece, const FitRules& rules,
                                        std::int64_t pieces) {
     if (pieces < 1 || pieces > kMostRollPieces) {
-        return base::fail(
-            Code::OutOfRange, "pieces",
-            fmt::format("The number of pieces must be 1 to {}; enter a number in that range.", kMostRollPieces));
+        return base::fail(Fault::PieceCountOutOfRange, "pieces", kMostRollPieces);
     }
     const auto scaled = scale({rollWidth, units::kLongest}, piece, rules, true);
     if (!scaled) return base::fail(scaled.error());
@@ -119,9 +115,7 @@ base::Result<RollNeed> lengthForPieces(Length rollWidth, const Piece& piece, con
         return Length::fromNanometres(length * scaled->unit) - rules.gap + rules.margin + rules.margin;
     };
     if (need.length > along || onRoll(need.length) > units::kLongest) {
-        return base::fail(Code::TooLarge, "pieces",
-                          fmt::format("{} pieces of {} need more than 1 km of roll; ask for fewer pieces.", pieces,
-                                      inWords(piece.width, piece.height)));
+        return base::fail(Fault::TooMuchRoll, "pieces", pieces, units::extent(piece.width, piece.height));
     }
     std::vector<Spot> spots = need.spots;
     for (Spot& spot : spots) spot = {spot.y, spot.x, spot.turned};

@@ -1,96 +1,68 @@
 // SPDX-License-Identifier: MIT
 #include "core/layout/rules.h"
 
-#include <fmt/format.h>
+#include "core/layout/messages.h"
 
 #include <algorithm>
 #include <numeric>
-#include <string_view>
 
 namespace sp::layout {
 
-using base::Code;
 using base::fail;
 using units::Int128;
 using units::Length;
 
 namespace {
 
-/// At most three decimals, trailing zeros dropped; a length that is not zero never reads as zero.
-std::string decimals(double value) {
-    std::string text = fmt::format("{:.3f}", value);
-    if (text == "0.000" && value > 0) text = fmt::format("{:.6f}", value);
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-    return text;
-}
+/// What can be wrong with one measure of a question: not being above nothing (or, of a rule, below it), and being
+/// longer than anything that is cut.
+struct Check {
+    const char* subject;
+    Length length;
+    bool mayBeZero;
+    Fault tooShort;
+    Fault tooLong;
+};
 
-double inches(Length length) { return length.millimetres() / 25.4; }
-
-std::string oneInWords(Length length) {
-    return fmt::format("{} mm ({} in)", decimals(length.millimetres()), decimals(inches(length)));
-}
-
-base::Done checkSide(std::string_view what, Length side) {
-    if (side <= Length{}) {
-        return fail(Code::OutOfRange, std::string(what),
-                    fmt::format("The {} must be more than zero; enter its size.", what));
-    }
-    if (side > units::kLongest) {
-        return fail(Code::OutOfRange, std::string(what),
-                    fmt::format("The {} is longer than 1 km; check the unit it was entered in.", what));
-    }
+base::Done check(const Check& one) {
+    if (one.length.isNegative() || (one.length.isZero() && !one.mayBeZero)) return fail(one.tooShort, one.subject);
+    if (one.length > units::kLongest) return fail(one.tooLong, one.subject);
     return {};
 }
 
-base::Done checkRule(std::string_view what, Length rule) {
-    if (rule.isNegative()) {
-        return fail(Code::OutOfRange, std::string(what),
-                    fmt::format("The {} cannot be less than zero; enter 0 for none.", what));
-    }
-    if (rule > units::kLongest) {
-        return fail(Code::OutOfRange, std::string(what),
-                    fmt::format("The {} is longer than 1 km; check the unit it was entered in.", what));
-    }
-    return {};
-}
-
-base::Error tooLarge(const Piece& piece, Length width, Length height, bool oneWay, bool isRoll) {
-    const std::string room = isRoll ? fmt::format("the usable width of the roll, {}", oneInWords(width))
-                                    : fmt::format("the usable part of the sheet, {}", inWords(width, height));
-    return {Code::TooLarge, "piece",
-            fmt::format("A piece of {} does not fit {}{}; make the piece smaller or choose a larger {}.",
-                        inWords(piece.width, piece.height), room,
-                        oneWay ? ", the way the material runs" : ", either way round", isRoll ? "roll" : "sheet")};
+Fault tooLarge(bool oneWay, bool isRoll) {
+    if (isRoll) return oneWay ? Fault::PieceTooWideForRollOneWay : Fault::PieceTooWideForRoll;
+    return oneWay ? Fault::PieceTooLargeForSheetOneWay : Fault::PieceTooLargeForSheet;
 }
 
 } // namespace
 
-std::string inWords(Length width, Length height) {
-    return fmt::format("{} x {} mm ({} x {} in)", decimals(width.millimetres()), decimals(height.millimetres()),
-                       decimals(inches(width)), decimals(inches(height)));
-}
-
 base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRules& rules, bool isRoll) {
-    const std::string_view what = isRoll ? "roll" : "sheet";
-    for (const auto& check :
-         {checkSide(isRoll ? "roll width" : "sheet width", sheet.width), checkSide("sheet height", sheet.height),
-          checkSide("piece width", piece.width), checkSide("piece height", piece.height),
-          checkRule("margin", rules.margin), checkRule("gap", rules.gap)}) {
-        if (!check) return fail(check.error());
+    for (const auto& one : {
+             isRoll ? Check{"roll width", sheet.width, false, Fault::RollWidthZero, Fault::RollWidthTooLong}
+                    : Check{"sheet width", sheet.width, false, Fault::SheetWidthZero, Fault::SheetWidthTooLong},
+             Check{"sheet height", sheet.height, false, Fault::SheetHeightZero, Fault::SheetHeightTooLong},
+             Check{"piece width", piece.width, false, Fault::PieceWidthZero, Fault::PieceWidthTooLong},
+             Check{"piece height", piece.height, false, Fault::PieceHeightZero, Fault::PieceHeightTooLong},
+             Check{"margin", rules.margin, true, Fault::MarginNegative, Fault::MarginTooLong},
+             Check{"gap", rules.gap, true, Fault::GapNegative, Fault::GapTooLong},
+         }) {
+        if (auto ok = check(one); !ok) return fail(ok.error());
     }
     const Length margins = rules.margin + rules.margin;
     const Length width = sheet.width - margins;
     const Length height = isRoll ? sheet.height : sheet.height - margins;
     if (width <= Length{} || height <= Length{}) {
-        return fail(Code::OutOfRange, "margin",
-                    fmt::format("A margin of {} all round leaves nothing of a {} of {}; make the margin smaller.",
-                                oneInWords(rules.margin), what,
-                                isRoll ? oneInWords(sheet.width) : inWords(sheet.width, sheet.height)));
+        if (isRoll) return fail(Fault::MarginLeavesNoRoll, "margin", rules.margin, sheet.width);
+        return fail(Fault::MarginLeavesNoSheet, "margin", rules.margin, units::extent(sheet.width, sheet.height));
     }
     const bool upright = piece.width <= width && piece.height <= height;
     const bool turned = !rules.oneWay && piece.height <= width && piece.width <= height;
-    if (!upright && !turned) return fail(tooLarge(piece, width, height, rules.oneWay, isRoll));
+    if (!upright && !turned) {
+        const auto size = units::extent(piece.width, piece.height);
+        const auto room = isRoll ? asValue(width) : base::asValue(units::extent(width, height));
+        return fail(tooLarge(rules.oneWay, isRoll), "piece", size, room);
+    }
 
     const std::int64_t gap = rules.gap.nanometres();
     Scaled scaled;

@@ -4,7 +4,6 @@
 #include "core/layout/fit.h"
 #include "core/layout/pattern.h"
 
-#include <string>
 #include <vector>
 
 namespace sp::layout {
@@ -24,8 +23,5 @@ struct Scaled {
 /// Checks the ranges that fit.h states and whether one piece fits, then scales. With `isRoll` the sheet's
 /// height is the free length of a roll: give it as units::kLongest; no error speaks of it.
 base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRules& rules, bool isRoll = false);
-
-/// "88.9 x 63.5 mm (3.5 x 2.5 in)".
-std::string inWords(units::Length width, units::Length height);
 
 } // namespace sp::layout

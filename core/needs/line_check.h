@@ -42,8 +42,8 @@ constexpr bool isNumberOfPieces(std::int64_t pieces) { return pieces >= 1 && pie
 /// Width and height above nothing and up to units::kLongest.
 bool hasSize(const catalogue::OrderLine& line);
 /// Errors: Missing for no stones, OutOfRange for more than catalogue::kMaxColours.
-base::Done checkColours(const catalogue::OrderLine& line, const std::string& title);
+base::Done checkColours(const catalogue::OrderLine& line, const base::Value& name);
 /// Errors: OutOfRange for a count or a loss outside its range.
-base::Done checkStone(const catalogue::Material& stone, units::Count perPiece, const std::string& title);
+base::Done checkStone(const catalogue::Material& stone, units::Count perPiece, const base::Value& name);
 
 } // namespace sp::needs

@@ -2,8 +2,7 @@
 #include "core/needs/sheet_use.h"
 
 #include "core/needs/material_need.h"
-
-#include <fmt/format.h>
+#include "core/needs/messages.h"
 
 #include <algorithm>
 
@@ -12,12 +11,6 @@ namespace sp::needs {
 namespace {
 
 using units::Length;
-
-base::Error named(base::Error error, const catalogue::Material& material) {
-    error.subject = material.name;
-    error.detail = fmt::format("{}: {}", material.name, error.detail);
-    return error;
-}
 
 /// Presses needed to cover one side of the piece with the same side of the platen.
 std::int64_t covers(Length piece, Length platen) { return ceilDivide(piece.nanometres(), platen.nanometres()); }
@@ -41,12 +34,12 @@ base::Result<SheetUse> useOfSheet(const catalogue::Material& material, Length wi
         const auto need =
             fits.length(sheet.width, {width + sheet.border + sheet.border, height + sheet.border + sheet.border},
                         {sheet.margin, sheet.gap, sheet.oneWay}, pieces);
-        if (!need) return base::fail(named(need.error(), material));
+        if (!need) return base::fail(base::about(material.name, need.error()));
         use.rollLength = *need;
         return use;
     }
     const auto fit = piecesPerSheet(material, width, height, fits);
-    if (!fit) return base::fail(named(fit.error(), material));
+    if (!fit) return base::fail(base::about(material.name, fit.error()));
     use.perSheet = *fit;
     use.sheets = ceilDivide(pieces, use.perSheet);
     return use;
@@ -56,9 +49,7 @@ base::Result<PressUse> useOfPress(const catalogue::HeatPress& press, Length widt
                                   layout::FitMemo& fits) {
     const Length across = press.platenWidth;
     const Length deep = press.platenHeight;
-    if (across <= Length{} || deep <= Length{})
-        return base::fail(base::Code::OutOfRange, "press",
-                          "The platen of the press has no size; give its width and depth in Shop.");
+    if (across <= Length{} || deep <= Length{}) return base::fail(Fault::PlatenWithoutSize, "press");
     PressUse use;
     use.pressesPerPiece =
         std::min(covers(width, across) * covers(height, deep), covers(width, deep) * covers(height, across));

@@ -6,11 +6,10 @@
 #include "core/costing/cost_line.h"
 #include "core/pricing/deposit.h"
 #include "core/pricing/mark_up.h"
+#include "core/pricing/messages.h"
 #include "core/pricing/rounding.h"
 #include "core/pricing/tax.h"
 #include "core/units/apportion.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -18,7 +17,6 @@ namespace sp::pricing {
 
 namespace {
 
-using base::Code;
 using base::fail;
 using units::Fraction;
 using units::Money;
@@ -45,17 +43,15 @@ base::Done checkRules(const catalogue::PriceRules& rules) {
     namespace fields = catalogue::fields;
     const auto holds = [](const fields::Field& field, std::int64_t whole) { return field.bounds.range.holds(whole); };
     if (!holds(fields::fieldOf<&catalogue::TaxRule::rate>(), rules.tax.rate.ppm()))
-        return fail(Code::OutOfRange, "tax", "The tax rate must be from 0 to 100 %; correct it in Shop.");
+        return fail(Fault::TaxOutOfRange, "tax");
     if (!holds(fields::fieldOf<&catalogue::PriceRules::depositRate>(), rules.depositRate.ppm()))
-        return fail(Code::OutOfRange, "deposit", "The deposit must be from 0 to 100 %; correct it in Shop.");
+        return fail(Fault::DepositOutOfRange, "deposit");
     for (const auto& step : rules.ladder)
         if (!holds(fields::fieldOf<&catalogue::MarkUpStep::markUp>(), step.markUp.ppm()))
-            return fail(Code::OutOfRange, "mark-up",
-                        fmt::format("The mark-up from {} pieces must be from -100 to 10,000 %; correct it in Shop.",
-                                    step.from.value()));
+            return fail(Fault::MarkUpOutOfRange, "mark-up", step.from.value());
     if (rules.rounding.kind == catalogue::RoundingKind::Ending &&
         !holds(fields::fieldOf<&catalogue::Rounding::ending>(), rules.rounding.ending))
-        return fail(Code::OutOfRange, "rounding", "A price ending is a number from 0 to 99; correct it in Shop.");
+        return fail(Fault::PriceEndingOutOfRange, "rounding");
     return {};
 }
 
@@ -87,13 +83,11 @@ Money daysSurcharge(PricedOrder& priced, const catalogue::Order& order, const ca
 base::Result<Money> discountOn(Money sum, const catalogue::Discount& discount, const units::Currency& currency) {
     if (discount.share) {
         if (discount.share->isNegative() || *discount.share > Rate::fromPercent(100))
-            return fail(Code::OutOfRange, "discount", "A discount is from 0 to 100 %; type another.");
+            return fail(Fault::DiscountShareOutOfRange, "discount");
         return toMinor(sum.exact() * Fraction::ratio(discount.share->ppm(), units::kPpm), currency);
     }
     if (!discount.amount) return Money{};
-    if (discount.amount->isNegative() || *discount.amount > sum)
-        return fail(Code::OutOfRange, "discount",
-                    "The discount is more than the order comes to, or below nothing; type another.");
+    if (discount.amount->isNegative() || *discount.amount > sum) return fail(Fault::DiscountOutOfRange, "discount");
     return toMinor(discount.amount->exact(), currency);
 }
 
@@ -227,10 +221,7 @@ base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catal
     }
     try {
         return priceCosted(*cost, asked, line, book, exempt);
-    } catch (const base::Overflow&) {
-        return fail(Code::TooLarge, line.title,
-                    fmt::format("{} comes to more than 1,000,000,000; check its pieces and prices.", line.title));
-    }
+    } catch (const base::Overflow&) { return fail(Fault::LineTooLarge, line.title, line.title); }
 }
 
 Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules) {
@@ -246,19 +237,13 @@ base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std:
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
                                      layout::FitMemo& fits) {
-    if (order.lines.empty())
-        return fail(Code::Missing, "order", "Nothing is ordered yet; type a design or add a one-off.");
+    if (order.lines.empty()) return fail(Fault::NothingOrdered, "order");
     if (order.wantedBy && *order.wantedBy < order.quotedOn)
-        return fail(Code::OutOfRange, "wanted by",
-                    fmt::format("The day it is wanted, {}, lies before the day of the quote, {}; type a later one.",
-                                order.wantedBy->iso(), order.quotedOn.iso()));
+        return fail(Fault::WantedBeforeQuoted, "wanted by", *order.wantedBy, order.quotedOn);
     if (auto ok = checkRules(book.shop.rules); !ok) return fail(ok.error());
     try {
         return priceChecked(order, book, fits);
-    } catch (const base::Overflow&) {
-        return fail(Code::TooLarge, "order",
-                    "The order comes to more than 1,000,000,000; check its pieces and prices.");
-    }
+    } catch (const base::Overflow&) { return fail(Fault::OrderTooLarge, "order"); }
 }
 
 } // namespace sp::pricing

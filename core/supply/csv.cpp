@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/csv.h"
 
+#include "core/supply/messages.h"
 #include "core/units/characters.h"
 
 #include <algorithm>
@@ -8,7 +9,6 @@
 
 namespace sp::supply {
 
-using base::Code;
 using base::Result;
 
 namespace {
@@ -63,14 +63,13 @@ class CsvReader {
                 while (!isRowEnd() && m_text[m_at] != m_table.separator) ++m_at;
                 cell = m_text.substr(start, m_at - start);
             }
-            if (cell.size() > kLongestCsvCell) return tooLarge("a cell", row.line);
+            if (cell.size() > kLongestCsvCell) return base::fail(Fault::CellTooLarge, m_fileName, row.line, m_fileName);
             row.cells.push_back(std::move(cell));
-            if (row.cells.size() > kMostCsvCells) return tooLarge("the number of columns", row.line);
+            if (row.cells.size() > kMostCsvCells)
+                return base::fail(Fault::TooManyColumns, m_fileName, row.line, m_fileName);
             if (isRowEnd()) break;
             if (m_text[m_at] != m_table.separator)
-                return base::fail(Code::Invalid, m_fileName,
-                                  "Line " + std::to_string(m_line) + " of “" + m_fileName +
-                                      "” goes on after a closing quote; save the list as CSV again.");
+                return base::fail(Fault::TextAfterQuote, m_fileName, m_line, m_fileName);
             ++m_at;
         }
         passLineEnd();
@@ -79,7 +78,7 @@ class CsvReader {
         });
         if (isBlank) return {};
         m_table.rows.push_back(std::move(row));
-        if (m_table.rows.size() > kMostCsvRows) return tooLarge("the number of rows", m_line);
+        if (m_table.rows.size() > kMostCsvRows) return base::fail(Fault::TooManyRows, m_fileName, m_line, m_fileName);
         return {};
     }
 
@@ -101,15 +100,7 @@ class CsvReader {
             cell += c;
             ++m_at;
         }
-        return base::fail(Code::Invalid, m_fileName,
-                          "The quote that opens in line " + std::to_string(opened) + " of “" + m_fileName +
-                              "” is never closed; save the list as CSV again.");
-    }
-
-    base::Done tooLarge(const char* what, std::size_t line) const {
-        return base::fail(Code::TooLarge, m_fileName,
-                          "In line " + std::to_string(line) + " of “" + m_fileName + "” " + what +
-                              " is larger than a price list has; choose another file.");
+        return base::fail(Fault::QuoteNotClosed, m_fileName, opened, m_fileName);
     }
 
     std::string_view m_text;
@@ -123,11 +114,10 @@ class CsvReader {
 
 Result<CsvTable> readCsv(std::string_view bytes, std::string_view fileName) {
     const std::string name(fileName);
-    if (bytes.size() > kLargestCsv)
-        return base::fail(Code::TooLarge, name, "“" + name + "” is larger than a price list; choose another file.");
+    if (bytes.size() > kLargestCsv) return base::fail(Fault::PriceListTooLarge, name, name);
     if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
     if (!units::decode(bytes) || bytes.find('\0') != std::string_view::npos)
-        return base::fail(Code::Invalid, name, "“" + name + "” is not text in UTF-8; save the list as CSV in UTF-8.");
+        return base::fail(Fault::NotUtf8, name, name);
     return CsvReader(bytes, fileName).run();
 }
 

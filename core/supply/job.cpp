@@ -3,6 +3,7 @@
 
 #include "core/needs/line_check.h"
 #include "core/needs/sheet_use.h"
+#include "core/supply/messages.h"
 
 #include <fmt/format.h>
 
@@ -11,7 +12,6 @@
 
 namespace sp::supply {
 
-using base::Code;
 using catalogue::MaterialKind;
 using needs::NeedKind;
 using std::int64_t;
@@ -37,9 +37,7 @@ class Takes {
 
     base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered) {
         JobLine line{ordered.title.empty() ? "This line" : ordered.title, needs::piecesToMake(ordered), {}};
-        if (!needs::isNumberOfPieces(line.pieces))
-            return base::fail(Code::OutOfRange, line.title,
-                              "1 to 1,000,000 pieces can be bought for: change the quantity.");
+        if (!needs::isNumberOfPieces(line.pieces)) return base::fail(Fault::BoughtPiecesOutOfRange, line.title);
         if (auto ok = stones(ordered, line); !ok) return base::fail(ok.error());
         if (auto ok = sheets(ordered, line); !ok) return base::fail(ok.error());
         for (const auto& id : m_supplies.packing)
@@ -50,14 +48,11 @@ class Takes {
 
   private:
     base::Done stones(const catalogue::OrderLine& ordered, JobLine& line) {
-        if (auto ok = needs::checkColours(ordered, line.title); !ok) return ok;
+        if (auto ok = needs::checkColours(ordered, base::asValue(line.title)); !ok) return ok;
         for (const auto& stone : ordered.stones) {
             const auto* material = withId(m_supplies.materials, stone.material);
-            if (!material)
-                return base::fail(
-                    Code::NotFound, line.title,
-                    fmt::format("A stone of {} is no longer among the supplies; choose another.", line.title));
-            if (auto ok = needs::checkStone(*material, stone.count, line.title); !ok) return ok;
+            if (!material) return base::fail(Fault::StoneGone, line.title, line.title);
+            if (auto ok = needs::checkStone(*material, stone.count, base::asValue(line.title)); !ok) return ok;
             line.takes.push_back({needs::needOfStone(stone.count, *material), material->name, material->kind});
         }
         return {};
@@ -69,10 +64,7 @@ class Takes {
         if (auto ok = templates(ordered, line); !ok) return ok;
         if (ordered.customersGarment || ordered.onto.isNone()) return {};
         const auto* onto = withId(m_supplies.materials, ordered.onto);
-        if (!onto)
-            return base::fail(
-                Code::NotFound, line.title,
-                fmt::format("What {} goes on is no longer among the supplies; choose another.", line.title));
+        if (!onto) return base::fail(Fault::BaseGone, line.title, line.title);
         const auto need = needs::needOfBase(*onto);
         if (need.kind == NeedKind::Cuts) return cut(*onto, ordered, need, line);
         line.takes.push_back({need, onto->name, onto->kind});
@@ -94,9 +86,7 @@ class Takes {
     base::Done cut(const catalogue::Material& material, const catalogue::OrderLine& ordered, needs::MaterialNeed need,
                    JobLine& line) {
         const auto fit = needs::piecesPerSheet(material, ordered.width, ordered.height, m_fits);
-        if (!fit)
-            return base::fail(fit.error().code, material.name,
-                              fmt::format("{}: {}", material.name, fit.error().detail));
+        if (!fit) return base::fail(base::about(material.name, fit.error()));
         need.perSheet = *fit;
         line.takes.push_back({need, material.name, material.kind});
         return {};
@@ -226,7 +216,7 @@ const Offer* Job::offer(const std::string& id) const {
 
 base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Supplies& supplies,
                         layout::FitMemo& fits) {
-    if (lines.empty()) return base::fail(Code::Missing, "order", "The order is empty; put a design on it.");
+    if (lines.empty()) return base::fail(Fault::EmptyOrder, "order");
     Job job;
     Takes takes(supplies, fits);
     for (const auto& ordered : lines) {

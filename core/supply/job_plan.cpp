@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/job_plan.h"
 
-#include <fmt/format.h>
+#include "core/supply/messages.h"
 
 #include <algorithm>
 
@@ -33,19 +33,16 @@ bool isReadyCut(const Job& job, const std::string& material) {
     return false;
 }
 
-std::string whyLacking(const Job& job, Way way, const std::string& material) {
-    if (isReadyCut(job, material))
-        return way == Way::Bulk
-                   ? fmt::format("{} come only with a kit: the shop cuts none itself.", material)
-                   : fmt::format("{} come with no kit, and the shop cuts none itself: add a kit that has them.",
-                                 material);
-    if (way != Way::Kits) return fmt::format("No supplier sells {}: add a pack of it in Supplies.", material);
-    if (!job.hasKits) return "There is no kit in the book: add one in Supplies.";
-    return fmt::format("No kit holds {}.", material);
+base::Message whyLacking(const Job& job, Way way, const std::string& material) {
+    if (isReadyCut(job, material)) return base::say(way == Way::Bulk ? Note::OnlyWithAKit : Note::WithNoKit, material);
+    if (way != Way::Kits) return base::say(Note::NoSupplierSells, material);
+    if (!job.hasKits) return base::say(Note::NoKitInTheBook);
+    return base::say(Note::NoKitHolds, material);
 }
 
-/// The first material that must be bought and that no pack of this way gives; empty when there is none.
-std::string lacking(const Job& job, Way way, const std::vector<MaterialCount>& needs, const std::vector<Pack>& packs) {
+/// The first material that must be bought and that no pack of this way gives; nothing when there is none.
+std::optional<base::Message> lacking(const Job& job, Way way, const std::vector<MaterialCount>& needs,
+                                     const std::vector<Pack>& packs) {
     for (const auto& need : needs) {
         Count onShelf;
         for (const auto& item : job.shelf)
@@ -57,7 +54,7 @@ std::string lacking(const Job& job, Way way, const std::vector<MaterialCount>& n
         });
         if (!isGiven) return whyLacking(job, way, need.material);
     }
-    return {};
+    return std::nullopt;
 }
 
 std::optional<units::UnitPrice> leastPrice(const Job& job, const std::string& material) {
@@ -94,10 +91,10 @@ base::Result<WayPlan> planWay(const Job& job, Way way, const OutOfTime& outOfTim
     auto packs = packsOf(job, way);
     WayPlan out;
     out.impossible = lacking(job, way, needs, packs);
-    if (!out.impossible.empty()) return out;
+    if (out.impossible) return out;
     auto answer = planPurchase({needs, job.shelf, std::move(packs), job.suppliers}, outOfTime);
     if (!answer && answer.error().code == Code::Failed) {
-        out.impossible = answer.error().detail;
+        out.impossible = answer.error().message();
         out.isLate = true;
         return out;
     }

@@ -19,8 +19,8 @@ struct LeftOver {
 /// A job bought in one way.
 struct WayPlan {
     std::optional<PurchasePlan> plan;
-    std::string impossible; ///< the plain reason where there is no plan
-    bool isLate = false;    ///< there is no plan because time ran out, not because there can be none
+    std::optional<base::Message> impossible; ///< the reason where there is no plan
+    bool isLate = false;                     ///< there is no plan because time ran out, not because there can be none
     std::vector<LeftOver> left;
     units::Money leftWorth; ///< their sum
 };

@@ -3,6 +3,7 @@
 
 #include "core/needs/material_need.h"
 #include "core/needs/sheet_use.h"
+#include "core/supply/messages.h"
 
 #include <algorithm>
 #include <string>
@@ -54,9 +55,7 @@ class Unpacking {
         , m_fits(fits) {}
 
     Result<YieldProblem> run() {
-        if (m_piece.stones.empty())
-            return base::fail(Code::Missing, m_design.name,
-                              "The design “" + m_design.name + "” has no stones yet; count them first.");
+        if (m_piece.stones.empty()) return base::fail(Fault::DesignWithoutStones, m_design.name, m_design.name);
         const auto& each = m_templatesCut && m_kit.priceWithTemplates && !m_design.templatesOnWall
                                ? *m_kit.priceWithTemplates
                                : m_kit.price;
@@ -73,10 +72,7 @@ class Unpacking {
   private:
     Result<const PricedMaterial*> known(const base::Id& id) const {
         if (const auto* found = m_prices.find(id)) return found;
-        return base::fail(Code::NotFound, m_kit.name,
-                          "A material of the kit “" + m_kit.name +
-                              "” or its design is no longer in the book; choose "
-                              "it anew.");
+        return base::fail(Fault::KitMaterialGone, m_kit.name, m_kit.name);
     }
     Count inKits(const base::Id& material) const {
         std::int64_t count = 0;
@@ -158,8 +154,7 @@ class Unpacking {
 
 Result<YieldProblem> yieldProblemOf(const Kit& kit, Count kits, bool templatesCut, const Design& design,
                                     const catalogue::PriceBook& prices, layout::FitMemo& fits) {
-    if (kits.value() < 1 || kits.value() > 1'000)
-        return base::fail(Code::OutOfRange, kit.name, "The number of kits must be from 1 to 1000.");
+    if (kits.value() < 1 || kits.value() > 1'000) return base::fail(Fault::KitsOutOfRange, kit.name);
     return Unpacking(kit, kits, templatesCut, design, prices, fits).run();
 }
 

@@ -2,6 +2,7 @@
 #include "core/supply/kit_yield.h"
 
 #include "core/base/overflow.h"
+#include "core/supply/messages.h"
 #include "core/supply/odds.h"
 
 #include <algorithm>
@@ -9,7 +10,6 @@
 
 namespace sp::supply {
 
-using base::Code;
 using units::Count;
 using units::Fraction;
 using units::Int128;
@@ -65,29 +65,21 @@ std::int64_t least(const std::vector<YieldLine>& lines) {
 
 base::Done checked(const YieldLine& line) {
     if (line.counted.has_value() == line.sheets.has_value())
-        return base::fail(Code::Invalid, line.material,
-                          line.material + " must be either counted or cut from sheets: say which.");
+        return base::fail(Fault::CountedOrCut, line.material, line.material);
     if (line.counted) {
         const auto& stock = *line.counted;
         if (stock.bought.isNegative() || stock.bought.value() > kMostStones || stock.perPiece.isNegative() ||
             stock.perPiece.value() > kMostStones)
-            return base::fail(Code::OutOfRange, line.material,
-                              "The count of " + line.material + " must lie between 0 and 1,000,000,000: change it.");
+            return base::fail(Fault::KitCountOutOfRange, line.material, line.material);
         for (const auto share : {stock.loss, stock.shortShare})
             if (share.isNegative() || share.ppm() >= units::kPpm)
-                return base::fail(Code::OutOfRange, line.material,
-                                  "The share lost of " + line.material + " must be 0 or more and below 1: change it.");
+                return base::fail(Fault::ShareLostOutOfRange, line.material, line.material);
         return {};
     }
-    if (line.sheets->perPiece.isNegative())
-        return base::fail(Code::OutOfRange, line.material,
-                          "A piece cannot take less than no cut of " + line.material + ": change it.");
+    if (line.sheets->perPiece.isNegative()) return base::fail(Fault::CutsNegative, line.material, line.material);
     for (const auto& lot : line.sheets->lots)
         if (lot.sheets.isNegative() || lot.perSheet.isNegative() || lot.uses.value() < 1)
-            return base::fail(Code::OutOfRange, line.material,
-                              "The sheets of " + line.material +
-                                  " must be 0 or more and serve at least once: "
-                                  "change them.");
+            return base::fail(Fault::KitSheetsOutOfRange, line.material, line.material);
     return {};
 }
 
@@ -192,21 +184,14 @@ YieldAnswer answered(const YieldProblem& problem) {
 } // namespace
 
 base::Result<YieldAnswer> kitYield(const YieldProblem& problem) {
-    if (problem.price.isNegative())
-        return base::fail(Code::OutOfRange, "price", "A kit cannot cost less than nothing: change its price.");
-    if (problem.lines.size() > kMostLines)
-        return base::fail(Code::TooLarge, "kit",
-                          "A kit and a design of more than 200 materials are not compared: leave some out.");
+    if (problem.price.isNegative()) return base::fail(Fault::KitPriceNegative, "price");
+    if (problem.lines.size() > kMostLines) return base::fail(Fault::KitTooLarge, "kit");
     for (const auto& line : problem.lines)
         if (const auto done = checked(line); !done) return base::fail(done.error());
     try {
-        if (least(problem.lines) == kNoLimit)
-            return base::fail(Code::Invalid, "piece",
-                              "The design takes nothing that limits a kit: give it its stones or sheets.");
+        if (least(problem.lines) == kNoLimit) return base::fail(Fault::NothingLimits, "piece");
         return answered(problem);
-    } catch (const base::Overflow&) {
-        return base::fail(Code::TooLarge, "kit", "The kit holds more than the program works with: make it smaller.");
-    }
+    } catch (const base::Overflow&) { return base::fail(Fault::KitHoldsTooMuch, "kit"); }
 }
 
 units::Money leftWorth(const YieldAnswer& answer) {

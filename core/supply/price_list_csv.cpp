@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/price_list_csv.h"
 
+#include "core/supply/messages.h"
 #include "core/units/text.h"
 
 #include <algorithm>
@@ -9,7 +10,6 @@
 
 namespace sp::supply {
 
-using base::Code;
 using base::Result;
 using catalogue::ListColumn;
 using catalogue::Material;
@@ -74,15 +74,11 @@ class Listing {
             const auto found = std::find_if(head.begin(), head.end(), [&](const std::string& cell) {
                 return trimmed(cell) == trimmed(column.heading);
             });
-            if (found == head.end())
-                return base::fail(Code::Missing, column.heading,
-                                  "The price list has no column “" + column.heading + "”; choose its columns anew.");
+            if (found == head.end()) return base::fail(Fault::NoSuchColumn, column.heading, column.heading);
             m_at[static_cast<std::size_t>(column.column)] = static_cast<std::size_t>(found - head.begin());
         }
-        if (!m_at[static_cast<std::size_t>(ListColumn::Material)])
-            return base::fail(Code::Missing, {}, "Choose the column that says what is sold.");
-        if (!m_at[static_cast<std::size_t>(ListColumn::Price)])
-            return base::fail(Code::Missing, {}, "Choose the column that says the price.");
+        if (!m_at[static_cast<std::size_t>(ListColumn::Material)]) return base::fail(Fault::NoMaterialColumn, {});
+        if (!m_at[static_cast<std::size_t>(ListColumn::Price)]) return base::fail(Fault::NoPriceColumn, {});
         return {};
     }
 
@@ -93,40 +89,38 @@ class Listing {
         return *at < row.cells.size() ? trimmed(row.cells[*at]) : std::string();
     }
 
-    void trouble(const CsvRow& row, std::string reason) {
+    void trouble(const CsvRow& row, base::Message reason) {
         m_reading.troubles.push_back({row.line, cell(row, ListColumn::Material).value_or(""), std::move(reason)});
     }
 
     void take(const CsvRow& row) {
         const auto material = m_materials.find(lowerCase(cell(row, ListColumn::Material).value_or("")));
-        if (material == m_materials.end())
-            return trouble(row, "There is no material of this name in the book; add it, or give it the name it has in "
-                                "the list.");
+        if (material == m_materials.end()) return trouble(row, base::say(Note::NoSuchMaterial));
         Told* told = packOf(row, *material->second);
         if (told == nullptr) return;
         const auto problem = takePrice(row, *told);
-        if (problem.empty()) return;
+        if (!problem) return;
         told->isSpoilt = true;
-        trouble(row, problem);
+        trouble(row, *problem);
     }
 
-    std::string takePrice(const CsvRow& row, Told& told) {
+    std::optional<base::Message> takePrice(const CsvRow& row, Told& told) {
         const auto price = units::parseMoney(*cell(row, ListColumn::Price), m_context.currency, m_style);
-        if (!price) return price.error().detail;
-        if (price->micros() <= 0) return "Its price is not above nothing; ask the supplier.";
+        if (!price) return price.error().message();
+        if (price->micros() <= 0) return base::say(Note::PriceNotAboveNothing);
         Count from = Count::of(1);
         if (const auto text = cell(row, ListColumn::FromPacks); text && !text->empty()) {
             const auto count = units::parseCount(*text, m_style);
-            if (!count) return count.error().detail;
-            if (count->value() < 1) return "Its price holds from less than one pack on; ask the supplier.";
+            if (!count) return count.error().message();
+            if (count->value() < 1) return base::say(Note::PriceFromLessThanOne);
             from = *count;
         }
         const bool isTwice = std::any_of(told.prices.begin(), told.prices.end(),
                                          [&](const catalogue::PriceBreak& known) { return known.from == from; });
-        if (isTwice) return "The list gives a second price for this pack; take one out.";
+        if (isTwice) return base::say(Note::SecondPrice);
         told.prices.push_back({from, *price});
         told.lines.push_back(row.line);
-        return {};
+        return std::nullopt;
     }
 
     /// The pack that a row speaks of; none when that cannot be told, which is reported.
@@ -135,20 +129,19 @@ class Listing {
         if (const auto text = cell(row, ListColumn::Amount); text && !text->empty()) {
             const auto count = units::parseCount(*text, m_style);
             if (!count || count->value() < 1) {
-                trouble(row, count ? "There is nothing in this pack; ask the supplier." : count.error().detail);
+                trouble(row, count ? base::say(Note::EmptyPack) : count.error().message());
                 return nullptr;
             }
             amount = *count;
         }
         const auto name = cell(row, ListColumn::Pack).value_or("");
         if (name.size() > kLongestPackName) {
-            trouble(row, "The name of its pack is too long; shorten it.");
+            trouble(row, base::say(Note::PackNameTooLong));
             return nullptr;
         }
         const catalogue::Pack* known = knownPack(material, name, amount);
         if (known == nullptr && !amount) {
-            trouble(row,
-                    "This pack is not in the book and the list does not say how many are in it; add the pack first.");
+            trouble(row, base::say(Note::UnknownPack));
             return nullptr;
         }
         std::string called = known != nullptr ? known->name : name;
@@ -157,7 +150,7 @@ class Listing {
             if (told.material == &material && lowerCase(told.name) == lowerCase(called)) {
                 if (!told.amount || !amount || *told.amount == *amount) return &told;
                 told.isSpoilt = true;
-                trouble(row, "The list gives this pack two different contents; ask the supplier.");
+                trouble(row, base::say(Note::TwoContents));
                 return nullptr;
             }
         return &m_told.emplace_back(Told{row.line, &material, known, called, amount, {}, {}, false});
@@ -180,17 +173,15 @@ class Listing {
     }
 
     /// Every row that gave a price of it is told of: none is lost without a word.
-    void leaveOut(const Told& told, const char* reason) {
-        for (const auto line : told.lines) m_reading.troubles.push_back({line, told.material->name, reason});
+    void leaveOut(const Told& told, Note reason) {
+        for (const auto line : told.lines) m_reading.troubles.push_back({line, told.material->name, base::say(reason)});
     }
 
     void close(Told& told) {
-        if (told.isSpoilt)
-            return leaveOut(told, "Another row of this pack cannot be taken, so its prices stay as they are.");
+        if (told.isSpoilt) return leaveOut(told, Note::OtherRowNotTaken);
         if (told.prices.empty()) return;
         std::sort(told.prices.begin(), told.prices.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
-        if (told.prices.front().from != Count::of(1))
-            return leaveOut(told, "The list does not give the price of one pack; ask the supplier.");
+        if (told.prices.front().from != Count::of(1)) return leaveOut(told, Note::NoPriceOfOnePack);
         catalogue::Pack pack = told.known != nullptr ? *told.known : catalogue::Pack{};
         pack.material = told.material->id;
         pack.supplier = m_columns.supplier;

@@ -4,6 +4,7 @@
 #include "core/catalogue/material.h"
 #include "core/catalogue/price_list.h"
 #include "core/supply/csv.h"
+#include "core/supply/messages.h"
 #include "core/units/currency.h"
 
 #include <cstdint>
@@ -25,8 +26,8 @@ struct PriceListChange {
 /// A row that was not taken.
 struct PriceListTrouble {
     std::size_t line = 0;
-    std::string name;   ///< what its material is called in the list; may be empty
-    std::string reason; ///< a sentence
+    std::string name; ///< what its material is called in the list; may be empty
+    base::Message reason;
 };
 
 struct PriceListReading {

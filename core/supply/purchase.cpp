@@ -2,6 +2,7 @@
 #include "core/supply/purchase.h"
 
 #include "core/base/overflow.h"
+#include "core/supply/messages.h"
 #include "core/supply/purchase_model.h"
 #include "core/supply/purchase_plain.h"
 #include "core/supply/purchase_search.h"
@@ -11,7 +12,6 @@
 
 namespace sp::supply {
 
-using base::Code;
 using std::int64_t;
 using units::Count;
 using units::Money;
@@ -96,7 +96,7 @@ base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const 
         auto made = modelled(problem);
         if (!made) return base::fail(made.error());
         PurchaseAnswer answer;
-        if (!made->impossible.empty()) {
+        if (made->impossible) {
             answer.impossible = std::move(made->impossible);
             answer.warnings = std::move(made->warnings);
             return answer;
@@ -107,9 +107,7 @@ base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const 
             return nothingToBuy(problem, *made);
         SearchResult found = searchPurchase(model, outOfTime);
         if (found.counts.empty()) found = plainPurchase(model);
-        if (found.counts.empty())
-            return base::fail(Code::Failed, "packs",
-                              "No plan was found in the time allowed: leave out packs or suppliers, or allow more.");
+        if (found.counts.empty()) return base::fail(Fault::NoPlanInTime, "packs");
         std::vector<int64_t> counts(problem.packs.size(), 0);
         for (std::size_t i = 0; i < model.packs.size(); ++i)
             counts[model.packs[i].source] = found.counts[i] + model.bought[i];
@@ -121,10 +119,7 @@ base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const 
         answer.warnings = std::move(made->warnings);
         answer.plan = std::move(plan);
         return answer;
-    } catch (const base::Overflow&) {
-        return base::fail(Code::TooLarge, "needs",
-                          "The purchase is larger than the program plans for: need less or round the prices.");
-    }
+    } catch (const base::Overflow&) { return base::fail(Fault::PurchaseTooLarge, "needs"); }
 }
 
 } // namespace sp::supply

@@ -72,8 +72,8 @@ struct PurchasePlan {
 
 struct PurchaseAnswer {
     std::optional<PurchasePlan> plan;
-    std::string impossible;            ///< why there is none, when there is none: "no pack gives M"
-    std::vector<std::string> warnings; ///< sentences about odd input that was taken as it stands
+    std::optional<base::Message> impossible; ///< why there is none, when there is none: "no pack gives M"
+    std::vector<base::Message> warnings;     ///< about odd input that was taken as it stands
 };
 
 /// Asked now and then during the search; once it answers true the best plan so far is returned with its bound.

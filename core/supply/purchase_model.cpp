@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/purchase_model.h"
 
+#include "core/supply/messages.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -9,7 +11,6 @@
 
 namespace sp::supply {
 
-using base::Code;
 using std::int64_t;
 
 namespace {
@@ -26,27 +27,18 @@ constexpr int64_t kUnlimited = int64_t{1} << 40;
 using Index = std::unordered_map<std::string_view, int>;
 
 base::Done checkedPack(const Pack& pack) {
-    if (pack.gives.empty())
-        return base::fail(Code::Invalid, pack.id, "Pack " + pack.id + " gives nothing: say what is in it.");
+    if (pack.gives.empty()) return base::fail(Fault::PackGivesNothing, pack.id, pack.id);
     for (const auto& give : pack.gives)
         if (give.count.value() < 1 || give.count.value() > kMostCount)
-            return base::fail(Code::OutOfRange, pack.id,
-                              "Pack " + pack.id + " must give 1 or more of " + give.material + ": change its count.");
-    if (pack.prices.empty())
-        return base::fail(Code::Missing, pack.id, "Pack " + pack.id + " has no price: give it one.");
-    if (pack.prices.size() > kMostPrices)
-        return base::fail(Code::TooLarge, pack.id, "Pack " + pack.id + " has more than 100 prices: leave some out.");
+            return base::fail(Fault::PackGivesOutOfRange, pack.id, pack.id, give.material);
+    if (pack.prices.empty()) return base::fail(Fault::PackWithoutPrice, pack.id, pack.id);
+    if (pack.prices.size() > kMostPrices) return base::fail(Fault::PackWithTooManyPrices, pack.id, pack.id);
     for (const auto& price : pack.prices) {
         if (price.from.value() < 1 || price.from.value() > kMostCount)
-            return base::fail(Code::OutOfRange, pack.id,
-                              "A price of pack " + pack.id + " must hold from 1 or more packs: change it.");
-        if (price.each.isNegative())
-            return base::fail(Code::OutOfRange, pack.id,
-                              "Pack " + pack.id + " cannot cost less than nothing: change its price.");
+            return base::fail(Fault::PriceFromOutOfRange, pack.id, pack.id);
+        if (price.each.isNegative()) return base::fail(Fault::PackPriceNegative, pack.id, pack.id);
     }
-    if (pack.atMost && pack.atMost->isNegative())
-        return base::fail(Code::OutOfRange, pack.id,
-                          "Pack " + pack.id + " cannot be limited to less than none: change the limit.");
+    if (pack.atMost && pack.atMost->isNegative()) return base::fail(Fault::PackLimitNegative, pack.id, pack.id);
     return {};
 }
 
@@ -54,23 +46,19 @@ base::Done checkedSupplier(const Supplier& supplier) {
     const bool negative = supplier.shipping.isNegative() || supplier.minimum.isNegative() ||
                           (supplier.freeFrom && supplier.freeFrom->isNegative());
     if (!negative) return {};
-    return base::fail(Code::OutOfRange, supplier.id,
-                      "Shipping, minimum and free shipping of " + supplier.id + " must be 0 or more: change them.");
+    return base::fail(Fault::SupplierTermsNegative, supplier.id, supplier.id);
 }
 
 /// The breaks of a pack in rising order. Warns when a larger order costs more for each pack.
-base::Result<std::vector<PackPrice>> sortedPrices(const Pack& pack, std::vector<std::string>& warnings) {
+base::Result<std::vector<PackPrice>> sortedPrices(const Pack& pack, std::vector<base::Message>& warnings) {
     auto prices = pack.prices;
     std::stable_sort(prices.begin(), prices.end(),
                      [](const PackPrice& a, const PackPrice& b) { return a.from < b.from; });
     for (std::size_t i = 1; i < prices.size(); ++i) {
         if (prices[i].from == prices[i - 1].from)
-            return base::fail(Code::Ambiguous, pack.id,
-                              "Pack " + pack.id + " has two prices from " + std::to_string(prices[i].from.value()) +
-                                  " packs: keep one.");
+            return base::fail(Fault::PackPricedTwice, pack.id, pack.id, prices[i].from.value());
         if (prices[i].each > prices[i - 1].each)
-            warnings.push_back("The price of pack " + pack.id + " rises from " +
-                               std::to_string(prices[i].from.value()) + " packs on: check it.");
+            warnings.push_back(base::say(Note::PriceRises, pack.id, prices[i].from));
     }
     return prices;
 }
@@ -87,7 +75,7 @@ class Builder {
         if (const auto done = takeSuppliers(); !done) return base::fail(done.error());
         if (const auto done = takePacks(); !done) return base::fail(done.error());
         dropUnreachableMinimums();
-        if (!m_out.impossible.empty() || !canBeCovered()) return std::move(m_out);
+        if (m_out.impossible || !canBeCovered()) return std::move(m_out);
         chooseUnits();
         if (const auto done = checkedSums(); !done) return base::fail(done.error());
         reduceLargeNeeds();
@@ -100,15 +88,10 @@ class Builder {
     };
 
     base::Done takeNeeds() {
-        if (m_problem.needs.empty())
-            return base::fail(Code::Missing, "needs", "Nothing is needed: say what is to be bought.");
+        if (m_problem.needs.empty()) return base::fail(Fault::NothingNeeded, "needs");
         for (const auto& need : m_problem.needs) {
-            if (need.count.value() < 1)
-                return base::fail(Code::OutOfRange, need.material,
-                                  "The need of " + need.material + " must be 1 or more: change it or leave it out.");
-            if (need.count.value() > kMostCount)
-                return base::fail(Code::TooLarge, need.material,
-                                  "More " + need.material + " is needed than the program plans for: need less.");
+            if (need.count.value() < 1) return base::fail(Fault::NeedBelowOne, need.material, need.material);
+            if (need.count.value() > kMostCount) return base::fail(Fault::NeedTooLarge, need.material, need.material);
             const auto [at, isNew] = m_materials.try_emplace(need.material, static_cast<int>(m_stones.size()));
             if (isNew) {
                 m_out.materials.push_back(need.material);
@@ -119,16 +102,12 @@ class Builder {
             }
             m_stones[static_cast<std::size_t>(at->second)] += need.count.value();
             if (m_stones[static_cast<std::size_t>(at->second)] > kMostCount)
-                return base::fail(Code::TooLarge, need.material,
-                                  "More " + need.material + " is needed than the program plans for: need less.");
+                return base::fail(Fault::NeedTooLarge, need.material, need.material);
         }
-        if (m_stones.size() > kMostMaterials)
-            return base::fail(Code::TooLarge, "needs",
-                              "More than 1,000 materials are needed at once: plan for some of them at a time.");
+        if (m_stones.size() > kMostMaterials) return base::fail(Fault::TooManyNeeds, "needs");
         for (const auto& item : m_problem.shelf) {
             if (item.count.isNegative() || item.count.value() > kMostCount)
-                return base::fail(Code::OutOfRange, item.material,
-                                  "The shelf cannot hold less than no " + item.material + ": count it again.");
+                return base::fail(Fault::ShelfOutOfRange, item.material, item.material);
             if (const auto at = m_materials.find(item.material); at != m_materials.end()) {
                 auto& stones = m_stones[static_cast<std::size_t>(at->second)];
                 stones = std::max<int64_t>(0, stones - item.count.value());
@@ -142,8 +121,7 @@ class Builder {
         for (const auto& supplier : m_problem.suppliers) {
             if (const auto done = checkedSupplier(supplier); !done) return done;
             if (!m_suppliers.try_emplace(supplier.id, static_cast<int>(m_suppliers.size())).second)
-                return base::fail(Code::Conflict, supplier.id,
-                                  "There are two suppliers " + supplier.id + ": keep one.");
+                return base::fail(Fault::SupplierTwice, supplier.id, supplier.id);
             granule = gcdOf(gcdOf(gcdOf(granule, supplier.shipping), supplier.minimum),
                             supplier.freeFrom.value_or(units::Money()));
         }
@@ -157,27 +135,22 @@ class Builder {
             if (supplier.freeFrom) made.freeFrom = supplier.freeFrom->micros() / m_out.model.granule;
             if (made.shipping == 0) made.freeFrom = kNever;
             if (made.shipping > kMostMoney || made.minimum > kMostMoney)
-                return base::fail(Code::TooLarge, supplier.id,
-                                  "The sums of " + supplier.id + " are larger than the program plans with.");
+                return base::fail(Fault::SupplierSumsTooLarge, supplier.id, supplier.id);
             m_out.model.suppliers.push_back(made);
         }
         return {};
     }
 
     base::Done takePacks() {
-        if (m_problem.packs.size() > kMostPacks)
-            return base::fail(Code::TooLarge, "packs", "There are more than 100,000 packs: leave some out.");
+        if (m_problem.packs.size() > kMostPacks) return base::fail(Fault::TooManyPacks, "packs");
         Index seen;
         for (std::size_t i = 0; i < m_problem.packs.size(); ++i) {
             const Pack& pack = m_problem.packs[i];
             if (const auto done = checkedPack(pack); !done) return done;
-            if (!seen.try_emplace(pack.id, 0).second)
-                return base::fail(Code::Conflict, pack.id, "There are two packs " + pack.id + ": rename one.");
+            if (!seen.try_emplace(pack.id, 0).second) return base::fail(Fault::PackTwice, pack.id, pack.id);
             const auto supplier = m_suppliers.find(pack.supplier);
             if (supplier == m_suppliers.end())
-                return base::fail(Code::NotFound, pack.supplier,
-                                  "Pack " + pack.id + " is sold by " + pack.supplier +
-                                      ", which is not among the suppliers: add it.");
+                return base::fail(Fault::PackOfUnknownSupplier, pack.supplier, pack.id, pack.supplier);
             const auto prices = sortedPrices(pack, m_out.warnings);
             if (!prices) return base::fail(prices.error());
             addPack(i, supplier->second, *prices);
@@ -274,20 +247,19 @@ class Builder {
         return true;
     }
 
-    std::string whyNot(int material, int64_t offered) const {
+    base::Message whyNot(int material, int64_t offered) const {
         const std::string& name = m_out.materials[static_cast<std::size_t>(material)];
         for (const auto& [dropped, supplier] : m_dropped)
             if (dropped == material)
-                return "the minimum order of " + m_problem.suppliers[static_cast<std::size_t>(supplier)].id +
-                       " cannot be reached, and " + name + " is not to be had otherwise";
+                return base::say(Note::MinimumNotReached, m_problem.suppliers[static_cast<std::size_t>(supplier)].id,
+                                 name);
         if (offered == 0) {
             for (const auto& pack : m_problem.packs)
                 for (const auto& give : pack.gives)
-                    if (give.material == name) return "the packs that give " + name + " cannot be had";
-            return "no pack gives " + name;
+                    if (give.material == name) return base::say(Note::PacksNotToBeHad, name);
+            return base::say(Note::NoPackGives, name);
         }
-        return "the packs that give " + name + " hold " + std::to_string(offered) + " at most, and " +
-               std::to_string(m_stones[static_cast<std::size_t>(material)]) + " must be bought";
+        return base::say(Note::PacksHoldTooLittle, name, offered, m_stones[static_cast<std::size_t>(material)]);
     }
 
     void chooseUnits() {
@@ -324,8 +296,7 @@ class Builder {
         }
         for (const auto& supplier : model.suppliers) sum += units::Int128{supplier.shipping} + supplier.minimum;
         if (sum <= kMostMoney) return {};
-        return base::fail(Code::TooLarge, "needs",
-                          "The purchase is larger than the program plans for: need less or round the prices.");
+        return base::fail(Fault::PurchaseTooLarge, "needs");
     }
 
     /// Least price of a unit of each material: bulk packs at their best price; a kit's price is split over what it

@@ -64,8 +64,8 @@ struct Model {
 /// A problem that cannot be covered says why in `impossible`.
 struct Modelled {
     Model model;
-    std::string impossible;
-    std::vector<std::string> warnings;
+    std::optional<base::Message> impossible;
+    std::vector<base::Message> warnings;
     std::vector<MaterialCount> needs;        ///< each needed material once, as asked
     std::vector<std::int64_t> valuePerStone; ///< by material index of `materials`
     std::vector<std::string> materials;      ///< needed ones first

@@ -3,6 +3,7 @@
 
 #include "core/base/overflow.h"
 #include "core/needs/line_check.h"
+#include "core/supply/messages.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,6 @@
 
 namespace sp::supply {
 
-using base::Code;
 using std::int64_t;
 using units::Count;
 using units::Fraction;
@@ -22,17 +22,13 @@ needs::MaterialNeed needOf(const PieceTake& take) {
 }
 
 base::Done checked(const StaircaseProblem& problem, int64_t pieces) {
-    if (!needs::isNumberOfPieces(pieces))
-        return base::fail(Code::OutOfRange, "pieces", "1 to 1,000,000 pieces can be planned: change the quantity.");
-    if (problem.piece.empty())
-        return base::fail(Code::Missing, "piece", "The design takes nothing: give it its stones.");
+    if (!needs::isNumberOfPieces(pieces)) return base::fail(Fault::PlannedPiecesOutOfRange, "pieces");
+    if (problem.piece.empty()) return base::fail(Fault::PieceTakesNothing, "piece");
     for (const auto& take : problem.piece) {
         if (take.perPiece.value() < 1 || take.perPiece.value() > catalogue::kMaxStonesAPiece)
-            return base::fail(Code::OutOfRange, take.material,
-                              "A piece must take 1 to 1,000,000 of " + take.material + ": change its count.");
+            return base::fail(Fault::TakenOutOfRange, take.material, take.material);
         if (take.loss.isNegative() || take.loss.ppm() >= units::kPpm)
-            return base::fail(Code::OutOfRange, take.material,
-                              "The share lost of " + take.material + " must be 0 or more and below 1: change it.");
+            return base::fail(Fault::ShareLostOutOfRange, take.material, take.material);
     }
     return {};
 }
@@ -299,8 +295,7 @@ Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points
 }
 
 base::Result<Staircase> staircase(const StaircaseProblem& problem, int64_t horizon, const OutOfTime& outOfTime) {
-    if (horizon < 1 || horizon > kLongestStaircase)
-        return base::fail(Code::OutOfRange, "horizon", "The curve can show 1 to 10,000 pieces: change its length.");
+    if (horizon < 1 || horizon > kLongestStaircase) return base::fail(Fault::HorizonOutOfRange, "horizon");
     std::vector<StaircasePoint> points;
     try {
         for (int64_t n = 1; n <= horizon; ++n) {
@@ -311,9 +306,7 @@ base::Result<Staircase> staircase(const StaircaseProblem& problem, int64_t horiz
             if (outOfTime && outOfTime()) break;
         }
         return assembled(problem, std::move(points));
-    } catch (const base::Overflow&) {
-        return base::fail(Code::TooLarge, "pieces", "So many pieces need more than the program plans for: show fewer.");
-    }
+    } catch (const base::Overflow&) { return base::fail(Fault::StaircaseTooLarge, "pieces"); }
 }
 
 } // namespace sp::supply

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/units/currency.h"
 
+#include "core/units/messages.h"
+
 #include <algorithm>
 #include <array>
 
@@ -27,9 +29,7 @@ constexpr std::array kExceptions{
 
 base::Result<Currency> Currency::parse(std::string_view code) {
     const bool letters = std::all_of(code.begin(), code.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
-    if (code.size() != 3 || !letters)
-        return base::fail(base::Code::Invalid, std::string(code),
-                          "A currency is three capital letters, such as USD or EUR.");
+    if (code.size() != 3 || !letters) return base::fail(Fault::NotACurrency, std::string(code));
     Currency currency;
     currency.m_code = std::string(code);
     const auto found =

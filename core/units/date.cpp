@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/units/date.h"
 
+#include "core/units/messages.h"
+
 #include <fmt/format.h>
 
 #include <charconv>
@@ -8,10 +10,7 @@
 namespace sp::units {
 
 base::Result<Date> Date::parse(std::string_view text) {
-    const auto refuse = [&] {
-        return base::fail(base::Code::Invalid, std::string(text),
-                          fmt::format("“{}” is not a day; write it as 2026-12-11 (year-month-day).", text));
-    };
+    const auto refuse = [&] { return base::fail(Fault::NotADay, std::string(text), text); };
     if (text.size() != 10 || text[4] != '-' || text[7] != '-') return refuse();
     const auto number = [&](std::size_t from, std::size_t length) {
         int value = -1;

@@ -5,16 +5,12 @@
 #include "core/units/characters.h"
 #include "core/units/number_scan.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <optional>
 
 namespace sp::units {
 
 namespace {
-
-using base::Code;
 
 constexpr std::size_t kMostBytes = 200;
 constexpr int kDeepest = 50;
@@ -81,16 +77,16 @@ class Parser {
     std::string typed(std::size_t from, std::size_t end) const;
     std::string typedHere() const;
 
-    std::nullopt_t refuseWith(Code code, std::string_view words);
+    template<class... Values>
+    std::nullopt_t refuseWith(Fault fault, const Values&... values) {
+        m_error = refuse(fault, m_whole, values...).value();
+        return std::nullopt;
+    }
     std::nullopt_t refuseNumber(std::size_t from, const NumberProblem& problem);
     std::nullopt_t refuseMissingNumber();
     std::nullopt_t refuseLeftover();
-    std::nullopt_t refuseSize() {
-        return refuseWith(Code::Ambiguous, "could be a size of two lengths; type one length, or * to multiply.");
-    }
-    std::nullopt_t refuseDivisionByNothing() {
-        return refuseWith(Code::Invalid, "divides by nothing; change the number after the division sign.");
-    }
+    std::nullopt_t refuseSize() { return refuseWith(Fault::CouldBeSize); }
+    std::nullopt_t refuseDivisionByNothing() { return refuseWith(Fault::DividesByNothing); }
 
     const TypedText& m_whole;
     std::u32string_view m_text;
@@ -100,11 +96,6 @@ class Parser {
     int m_depth = 0;
     base::Error m_error;
 };
-
-std::nullopt_t Parser::refuseWith(Code code, std::string_view words) {
-    m_error = refuse(code, m_whole, words).value();
-    return std::nullopt;
-}
 
 std::string Parser::typed(std::size_t from, std::size_t end) const {
     return quoted(std::u32string_view(m_whole.typed).substr(from, end - from));
@@ -119,45 +110,36 @@ std::string Parser::typedHere() const {
 
 std::nullopt_t Parser::refuseNumber(std::size_t from, const NumberProblem& problem) {
     const bool isAll = problem.end - from == m_whole.typed.size();
-    const std::string which = isAll ? std::string() : fmt::format("has {}, which ", typed(from, problem.end));
     switch (problem.fault) {
     case NumberFault::Ambiguous:
-        return refuseWith(Code::Ambiguous, fmt::format("{}could mean {} or {}; write one of these.", which,
-                                                       encode(problem.first), encode(problem.second)));
-    case NumberFault::PowerOfTen:
-        return refuseWith(Code::Invalid, "is written with a power of ten; write the number out in full.");
-    case NumberFault::TooManyDigits:
-        return refuseWith(Code::OutOfRange, "has a number of more than 30 digits; use fewer.");
+        if (isAll) return refuseWith(Fault::AmbiguousNumber, encode(problem.first), encode(problem.second));
+        return refuseWith(Fault::HoldsAmbiguousNumber, typed(from, problem.end), encode(problem.first),
+                          encode(problem.second));
+    case NumberFault::PowerOfTen: return refuseWith(Fault::PowerOfTen);
+    case NumberFault::TooManyDigits: return refuseWith(Fault::TooManyDigits);
     case NumberFault::OddMarks: break;
     }
-    return refuseWith(Code::Invalid, which + "has marks in odd places; write at most one decimal mark.");
+    if (isAll) return refuseWith(Fault::OddMarks);
+    return refuseWith(Fault::HoldsOddMarks, typed(from, problem.end));
 }
 
 std::nullopt_t Parser::refuseMissingNumber() {
-    if (atEnd())
-        return refuseWith(Code::Invalid, fmt::format("stops where a number should stand; type {} such as {}.",
-                                                     m_grammar.kind, m_grammar.example));
+    if (atEnd()) return refuseWith(Fault::EndsWithoutNumber, m_grammar.kind, m_grammar.example);
     if (m_grammar.unitsLead && isForeignUnit()) return refuseLeftover();
-    if (typedHere() == quoted(m_whole.typed))
-        return refuseWith(Code::Invalid,
-                          fmt::format("is not a number; type {} such as {}.", m_grammar.kind, m_grammar.example));
-    return refuseWith(Code::Invalid, fmt::format("has {} where a number should stand; type {} such as {}.", typedHere(),
-                                                 m_grammar.kind, m_grammar.example));
+    if (typedHere() == quoted(m_whole.typed)) return refuseWith(Fault::NotANumber, m_grammar.kind, m_grammar.example);
+    return refuseWith(Fault::NoNumberHere, typedHere(), m_grammar.kind, m_grammar.example);
 }
 
 /// Something stands after what could be read.
 std::nullopt_t Parser::refuseLeftover() {
     const std::string here = typedHere();
-    if (unitHere().name) return refuseWith(Code::Invalid, fmt::format("has a unit too many, {}; remove it.", here));
+    if (unitHere().name) return refuseWith(Fault::UnitTooMany, here);
     if (m_grammar.isLength && lowered(peek()) == U'x' && wordEnd(m_at) == m_at + 1) return refuseSize();
-    if (isForeignUnit())
-        return refuseWith(Code::Invalid,
-                          fmt::format("has {}, which cannot be read here; {}.", here, m_grammar.unitHelp));
+    if (isForeignUnit()) return refuseWith(Fault::UnknownUnit, here, m_grammar.unitHelp);
     if (peek() == U'(' || vulgarFraction(peek()) || startsNumber(m_text, m_at, m_rules))
-        return refuseWith(Code::Invalid,
-                          fmt::format("needs a sign or a unit before {}; put +, -, * or / there.", here));
-    if (peek() == U')') return refuseWith(Code::Invalid, "has a closing bracket too many; remove it.");
-    return refuseWith(Code::Invalid, fmt::format("has {}, which cannot be read here; remove it.", here));
+        return refuseWith(Fault::SignMissing, here);
+    if (peek() == U')') return refuseWith(Fault::BracketTooMany);
+    return refuseWith(Fault::NotReadHere, here);
 }
 
 std::size_t Parser::wordEnd(std::size_t from) const {
@@ -205,9 +187,7 @@ base::Result<Fraction> Parser::run() {
         return base::fail(m_error);
     }
     if (value->kind == Kind::Ratio) {
-        refuseWith(
-            Code::Invalid,
-            fmt::format("divides {0} by {0}, which leaves a plain number; divide by a plain number.", m_grammar.kind));
+        refuseWith(Fault::DividesByItsKind, m_grammar.kind);
         return base::fail(m_error);
     }
     return value->kind == Kind::Bare ? value->amount * Fraction::of(m_grammar.bareSize) : value->amount;
@@ -222,7 +202,7 @@ std::optional<Value> Parser::sum() {
         auto right = product();
         if (!right) return std::nullopt;
         if (negative && isTight && left->kind == Kind::Bare && right->kind == Kind::Measured && right->unit != 0)
-            return refuseWith(Code::Ambiguous, "could be a range; type one number, or give both numbers a unit.");
+            return refuseWith(Fault::CouldBeRange);
         if (negative) right->amount = Fraction::of(0) - right->amount;
         left = added(*left, *right);
     }
@@ -271,13 +251,12 @@ std::optional<Value> Parser::primary(bool isDivisor) {
 }
 
 std::optional<Value> Parser::bracket() {
-    if (++m_depth > kDeepest)
-        return refuseWith(Code::Invalid, "has more than 50 brackets inside each other; use fewer.");
+    if (++m_depth > kDeepest) return refuseWith(Fault::BracketsTooDeep);
     ++m_at;
     auto value = sum();
     if (!value) return std::nullopt;
     skipSpaces();
-    if (atEnd()) return refuseWith(Code::Invalid, "has a bracket that is not closed; add a closing bracket.");
+    if (atEnd()) return refuseWith(Fault::BracketNotClosed);
     if (peek() != U')') return refuseLeftover();
     ++m_at;
     --m_depth;
@@ -321,8 +300,7 @@ std::optional<Value> Parser::compound(Fraction amount, std::int64_t unit) {
         const std::size_t before = m_at;
         skipSpaces();
         if (m_grammar.isLength && last == kNanometresPerFoot && peek() == U'-' && isDigit(peek(1)))
-            return refuseWith(Code::Ambiguous,
-                              "could add or subtract the inches; put a space or \" - \" after the feet.");
+            return refuseWith(Fault::FeetAndInches);
         if (!startsNumber(m_text, m_at, m_rules) && !vulgarFraction(peek())) {
             m_at = before;
             return Value{amount, Kind::Measured, isSingle ? unit : 0};
@@ -393,8 +371,7 @@ std::optional<Fraction> Parser::hyphenated(std::size_t from, const ScannedNumber
         const std::size_t hyphen = m_at - from;
         const std::string first = encode(written.substr(0, hyphen));
         const std::string second = encode(written.substr(hyphen + 1));
-        return refuseWith(Code::Ambiguous,
-                          fmt::format("could mean {0} {1} or {0} - {1}; write one of these.", first, second));
+        return refuseWith(Fault::MixedOrDifference, first, second);
     }
     m_at = ratio->end;
     return whole.value + Fraction::ratio(ratio->numerator, ratio->denominator);
@@ -403,10 +380,7 @@ std::optional<Fraction> Parser::hyphenated(std::size_t from, const ScannedNumber
 /// "1:30" and "1:30:00": minutes and seconds, hours before them; `first` has been read. Two digits below 60
 /// in each further part, the last of which may have decimals.
 std::optional<Value> Parser::clock(const Fraction& first) {
-    const auto wrong = [&] {
-        return refuseWith(Code::Invalid,
-                          "is not minutes and seconds; type 1:30, or 1 h 30 min, with seconds below 60.");
-    };
+    const auto wrong = [&] { return refuseWith(Fault::NotAClockTime); };
     Fraction seconds = first;
     for (int parts = 1; peek() == U':'; ++parts) {
         ++m_at;
@@ -426,9 +400,7 @@ std::optional<Value> Parser::clock(const Fraction& first) {
 std::optional<Value> Parser::added(const Value& a, const Value& b) {
     if (a.kind == b.kind) return Value{a.amount + b.amount, a.kind, 0};
     if (a.kind != Kind::Measured && b.kind != Kind::Measured) return Value{a.amount + b.amount, Kind::Bare, 0};
-    if (a.kind == Kind::Ratio || b.kind == Kind::Ratio)
-        return refuseWith(Code::Invalid,
-                          fmt::format("adds a plain number to {}; give every part of the sum a unit.", m_grammar.kind));
+    if (a.kind == Kind::Ratio || b.kind == Kind::Ratio) return refuseWith(Fault::AddsPlainNumber, m_grammar.kind);
     const Fraction size = Fraction::of(m_grammar.bareSize);
     const Fraction left = a.kind == Kind::Bare ? a.amount * size : a.amount;
     const Fraction right = b.kind == Kind::Bare ? b.amount * size : b.amount;
@@ -437,8 +409,7 @@ std::optional<Value> Parser::added(const Value& a, const Value& b) {
 
 std::optional<Value> Parser::multiplied(const Value& a, const Value& b) {
     if (a.kind == Kind::Measured && b.kind == Kind::Measured)
-        return refuseWith(Code::Invalid,
-                          fmt::format("multiplies {0} by {0}; multiply by a plain number.", m_grammar.kind));
+        return refuseWith(Fault::MultipliesMeasures, m_grammar.kind);
     const bool measured = a.kind == Kind::Measured || b.kind == Kind::Measured;
     const bool ratio = a.kind == Kind::Ratio && b.kind == Kind::Ratio;
     return Value{a.amount * b.amount, measured ? Kind::Measured : ratio ? Kind::Ratio : Kind::Bare, 0};
@@ -452,28 +423,21 @@ std::optional<Value> Parser::divided(const Value& a, const Value& b) {
         const Fraction unit = Fraction::of(b.unit);
         return Value{a.amount / (b.amount / unit) * unit, Kind::Measured, 0};
     }
-    return refuseWith(Code::Invalid, fmt::format("divides by {}; divide by a plain number.", m_grammar.kind));
+    return refuseWith(Fault::DividesByMeasure, m_grammar.kind);
 }
 
 } // namespace
 
-tl::unexpected<base::Error> refuse(Code code, const TypedText& text, std::string_view words) {
-    return base::fail(code, encode(text.typed), fmt::format("{} {}", quoted(text.typed), words));
-}
+std::string shown(const TypedText& text) { return quoted(text.typed); }
 
 base::Result<TypedText> takeIn(std::string_view text, const Grammar& grammar) {
-    if (text.size() > kMostBytes)
-        return base::fail(Code::Invalid, std::string(grammar.kind),
-                          fmt::format("This text is too long for {}; type at most 200 characters.", grammar.kind));
+    if (text.size() > kMostBytes) return base::fail(Fault::TextTooLong, {}, grammar.kind);
     const auto characters = decode(text);
-    if (!characters)
-        return base::fail(Code::Invalid, std::string(grammar.kind),
-                          fmt::format("This text is damaged and cannot be read as {}; type it again.", grammar.kind));
+    if (!characters) return base::fail(Fault::TextDamaged, {}, grammar.kind);
     TypedText out{*characters, *characters};
     std::transform(out.folded.begin(), out.folded.end(), out.folded.begin(), folded);
     if (std::all_of(out.folded.begin(), out.folded.end(), isSpace))
-        return base::fail(Code::Invalid, std::string(grammar.kind),
-                          fmt::format("Nothing is typed here; type {} such as {}.", grammar.kind, grammar.example));
+        return base::fail(Fault::NothingTyped, {}, grammar.kind, grammar.example);
     return out;
 }
 
@@ -481,9 +445,7 @@ base::Result<Fraction> evaluate(const TypedText& text, std::size_t end, const Gr
                                 const NumberStyle& style) {
     try {
         return Parser(text, end, grammar, style).run();
-    } catch (const base::Overflow&) {
-        return refuse(Code::OutOfRange, text, "leads to figures too large or too fine to work with; use fewer digits.");
-    }
+    } catch (const base::Overflow&) { return refuse(Fault::TooLargeOrTooFine, text); }
 }
 
 } // namespace sp::units

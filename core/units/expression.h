@@ -2,7 +2,9 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/units/characters.h"
 #include "core/units/fraction.h"
+#include "core/units/messages.h"
 #include "core/units/text.h"
 
 #include <cstddef>
@@ -22,11 +24,11 @@ struct UnitName {
 
 inline constexpr std::int64_t kNanometresPerFoot = 12 * kNanometresPerInch;
 
-/// What one kind of field takes, and the words its refusals use.
+/// What one kind of field takes, and what its faults say of it.
 struct Grammar {
-    std::string_view kind;     ///< "a length"
-    std::string_view example;  ///< "3 1/2 in"
-    std::string_view unitHelp; ///< what to do about an unknown word: "use in, ft, yd, mm, cm or m"
+    Note kind;              ///< "a length"
+    Note example;           ///< "3 1/2 in"
+    base::Message unitHelp; ///< what to do about an unknown word: "use in, ft, yd, mm, cm or m"
     std::span<const UnitName> units;
     std::int64_t bareSize = 1;      ///< the size of a number without a unit
     bool thousandsExpected = false; ///< "1,440" is a count, not a question
@@ -57,7 +59,13 @@ base::Result<TypedText> takeIn(std::string_view text, const Grammar& grammar);
 base::Result<Fraction> evaluate(const TypedText& text, std::size_t end, const Grammar& grammar,
                                 const NumberStyle& style);
 
-/// Refuses `text` in one sentence: the text in quotes, then `words`.
-tl::unexpected<base::Error> refuse(base::Code code, const TypedText& text, std::string_view words);
+/// A text shortened and in quotes, as faults show it.
+std::string shown(const TypedText& text);
+
+/// Refuses `text`: its quote is the first value of the fault.
+template<class... Values>
+tl::unexpected<base::Error> refuse(Fault fault, const TypedText& text, const Values&... values) {
+    return base::fail(fault, encode(text.typed), shown(text), values...);
+}
 
 } // namespace sp::units

@@ -5,8 +5,6 @@
 
 #include "core/base/overflow.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <vector>
@@ -15,7 +13,6 @@ namespace sp::units {
 
 namespace {
 
-using base::Code;
 using base::Result;
 
 // International yard and pound agreement, 1959: 1 yd = 0.9144 m exactly.
@@ -119,11 +116,11 @@ constexpr std::array kCurrencySigns{
     CurrencySign{U"¥", "JPY CNY"},
 };
 
-/// The least and the most a reader takes, both included, and the words for it: "0 to 1 km".
+/// The least and the most a reader takes, both included.
 struct Range {
     std::int64_t least;
     std::int64_t most;
-    std::string_view words;
+    Note words;
 };
 
 /// Checks the exact value; rounding one inside cannot leave the range, whose ends are whole.
@@ -132,7 +129,7 @@ Result<Fraction> within(const Range& range, const Fraction& value, const TypedTe
         if (!(value < Fraction::of(range.least)) && !(Fraction::of(range.most) < value)) return value;
     } catch (const base::Overflow&) { // too far off, or too fine, to compare: outside either way
     }
-    return refuse(Code::OutOfRange, text, fmt::format("is out of range; type {} {}.", grammar.kind, range.words));
+    return refuse(Fault::BeyondRange, text, grammar.kind, range.words);
 }
 
 Result<Fraction> evaluateWithin(std::string_view text, const Grammar& grammar, const NumberStyle& style,
@@ -176,15 +173,17 @@ TemperatureTail temperatureTail(const std::u32string& folded, TemperatureUnit ba
 } // namespace
 
 Result<Length> parseLength(std::string_view text, LengthUnit bare, const NumberStyle& style) {
-    Grammar grammar{
-        .kind = "a length", .example = "3 1/2 in", .unitHelp = "use in, ft, yd, mm, cm or m", .units = kLengthUnits};
+    Grammar grammar{.kind = Note::ALength,
+                    .example = Note::LengthExample,
+                    .unitHelp = base::say(Note::LengthUnits),
+                    .units = kLengthUnits};
     switch (bare) {
     case LengthUnit::Inch: grammar.bareSize = kNanometresPerInch; break;
     case LengthUnit::Millimetre: grammar.bareSize = kNanometresPerMillimetre; break;
     case LengthUnit::Centimetre: grammar.bareSize = kCentimetre; break;
     }
     grammar.isLength = true;
-    return evaluateWithin(text, grammar, style, {0, kLongest.nanometres(), "from 0 to 1 km"})
+    return evaluateWithin(text, grammar, style, {0, kLongest.nanometres(), Note::LengthRange})
         .map([](const Fraction& nm) { return Length::fromNanometres(nm.roundedHalfEven()); });
 }
 
@@ -194,56 +193,59 @@ Result<Money> parseMoney(std::string_view text, const Currency& currency, const 
     std::vector<UnitName> units{{code, kMicrosPerUnit}};
     for (const CurrencySign& row : kCurrencySigns)
         if (row.codes.find(currency.code()) != std::string_view::npos) units.push_back({row.sign, kMicrosPerUnit});
-    const std::string help = fmt::format("type the amount in {}", currency.code());
-    Grammar grammar{
-        .kind = "an amount", .example = "24*0.29", .unitHelp = help, .units = units, .bareSize = kMicrosPerUnit};
+    Grammar grammar{.kind = Note::AnAmount,
+                    .example = Note::AmountExample,
+                    .unitHelp = base::say(Note::AmountUnits, currency.code()),
+                    .units = units,
+                    .bareSize = kMicrosPerUnit};
     grammar.thousandsExpected = true;
     grammar.unitsLead = true;
     constexpr std::int64_t kMost = 1'000'000'000 * kMicrosPerUnit;
-    return evaluateWithin(text, grammar, style, {-kMost, kMost, "of at most 1,000,000,000 either way"})
-        .map([](const Fraction& micros) { return Money::fromExact(micros); });
+    return evaluateWithin(text, grammar, style, {-kMost, kMost, Note::AmountRange}).map([](const Fraction& micros) {
+        return Money::fromExact(micros);
+    });
 }
 
 Result<Rate> parseRate(std::string_view text, const NumberStyle& style) {
-    const Grammar grammar{.kind = "a rate",
-                          .example = "8.875 %",
-                          .unitHelp = "type a number of percent",
+    const Grammar grammar{.kind = Note::ARate,
+                          .example = Note::RateExample,
+                          .unitHelp = base::say(Note::RateUnits),
                           .units = kRateUnits,
                           .bareSize = kPpmPerPercent};
     constexpr std::int64_t kMost = 10'000 * kPpmPerPercent;
-    return evaluateWithin(text, grammar, style, {-kMost, kMost, "of at most 10,000 % either way"})
-        .map([](const Fraction& ppm) { return Rate::fromPpm(ppm.roundedHalfEven()); });
+    return evaluateWithin(text, grammar, style, {-kMost, kMost, Note::RateRange}).map([](const Fraction& ppm) {
+        return Rate::fromPpm(ppm.roundedHalfEven());
+    });
 }
 
 Result<Count> parseCount(std::string_view text, const NumberStyle& style) {
-    Grammar grammar{.kind = "a count",
-                    .example = "24 or 10 gross",
-                    .unitHelp = "use dozen, gross or great gross",
+    Grammar grammar{.kind = Note::ACount,
+                    .example = Note::CountExample,
+                    .unitHelp = base::say(Note::CountUnits),
                     .units = kCountUnits};
     grammar.thousandsExpected = true;
     TypedText typed;
-    const auto value = evaluateWithin(text, grammar, style, {0, 1'000'000'000, "from 0 to 1,000,000,000"}, &typed);
+    const auto value = evaluateWithin(text, grammar, style, {0, 1'000'000'000, Note::CountRange}, &typed);
     if (!value) return base::fail(value.error());
-    if (value->floor() != value->ceiling())
-        return refuse(Code::Invalid, typed, "does not come to a whole number; type a whole number.");
+    if (value->floor() != value->ceiling()) return refuse(Fault::NotWhole, typed);
     return Count::of(value->floor());
 }
 
 Result<Duration> parseDuration(std::string_view text, const NumberStyle& style) {
-    Grammar grammar{.kind = "a time",
-                    .example = "1 min 30 s",
-                    .unitHelp = "use s, min or h",
+    Grammar grammar{.kind = Note::ATime,
+                    .example = Note::TimeExample,
+                    .unitHelp = base::say(Note::TimeUnits),
                     .units = kDurationUnits,
                     .bareSize = kMinute};
     grammar.clockTimes = true;
-    return evaluateWithin(text, grammar, style, {0, 10'000 * kMillisecondsPerHour, "from 0 to 10,000 hours"})
+    return evaluateWithin(text, grammar, style, {0, 10'000 * kMillisecondsPerHour, Note::TimeRange})
         .map([](const Fraction& ms) { return Duration::fromMilliseconds(ms.roundedHalfEven()); });
 }
 
 Result<Temperature> parseTemperature(std::string_view text, TemperatureUnit bare, const NumberStyle& style) {
-    const Grammar grammar{.kind = "a temperature",
-                          .example = "320 F or 160 C",
-                          .unitHelp = "write F or C once, at the end",
+    const Grammar grammar{.kind = Note::ATemperature,
+                          .example = Note::TemperatureExample,
+                          .unitHelp = base::say(Note::TemperatureUnits),
                           .units = {},
                           .bareSize = 1000};
     const auto typed = takeIn(text, grammar);
@@ -251,7 +253,7 @@ Result<Temperature> parseTemperature(std::string_view text, TemperatureUnit bare
     const TemperatureTail tail = temperatureTail(typed->folded, bare);
     const bool isCelsius = tail.unit == TemperatureUnit::Celsius;
     const Range range =
-        isCelsius ? Range{-50'000, 500'000, "from -50 to 500 °C"} : Range{-58'000, 932'000, "from -58 to 932 °F"};
+        isCelsius ? Range{-50'000, 500'000, Note::CelsiusRange} : Range{-58'000, 932'000, Note::FahrenheitRange};
     return evaluate(*typed, tail.start, grammar, style)
         .and_then([&](const Fraction& milli) { return within(range, milli, *typed, grammar); })
         .map([&](const Fraction& milli) {

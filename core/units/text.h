@@ -41,7 +41,7 @@ enum class TemperatureUnit { Fahrenheit, Celsius };
 // depends on the process locale. A number without a unit in a sum counts in the field's own unit. Text of more than 200
 // bytes is refused. Errors: Invalid (cannot be read, or divides by nothing), Ambiguous (1,234 where it could be 1.234
 // or 1234, 10-12 s where it could be a range), OutOfRange (reads well, but lies outside the range that the reader
-// states, before rounding; or has more than 30 digits). `detail` is the sentence to show.
+// states, before rounding; or has more than 30 digits).
 
 /// A length: "3 1/2 in", "88.9 mm", `3.5"`, "8.89cm", "2*40mm + 8.9 mm", "3½", "1 ft 2 in"; a bare number is in
 /// `bare`. "3-1/2 in" is three and a half, "3 - 1/2 in" two and a half. Units: in, ft, yd, mm, cm, m, µm, their names

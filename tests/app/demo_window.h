@@ -43,7 +43,7 @@ class DemoWindow : public testing::Test {
     std::filesystem::path bookFile() const { return m_folder.path() / "demo.jobbook"; }
 
     void open(base::Result<std::unique_ptr<db::Book>> book) {
-        ASSERT_TRUE(book.has_value()) << (book ? "" : book.error().detail);
+        ASSERT_TRUE(book.has_value()) << (book ? "" : describe(book.error()));
         m_window = std::make_unique<program::MainWindow>(std::move(*book), m_theme, m_prompter);
         m_window->show();
         m_window->resize(1366, 768); // side by side, whatever the size of the screen there is

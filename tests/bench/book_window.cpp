@@ -3,6 +3,7 @@
 // `filled` after it, until the Counter stands with its price.
 #include "app/counter/counter_page.h"
 #include "app/main/launcher.h"
+#include "app/words/words.h"
 #include "tests/bench/first_paint.h"
 
 #include <QSettings>
@@ -29,7 +30,7 @@ int main(int argc, char** argv) {
     sp::desk::DialogPrompter prompter;
     sp::program::Launcher launcher(theme, prompter);
     if (const auto started = launcher.start(first.get()); !started) {
-        std::fprintf(stderr, "%s\n", started.error().detail.c_str());
+        std::fprintf(stderr, "%s\n", words::text(started.error()).c_str());
         return 1;
     }
     const bool isFilled = argc > 2 && std::string_view(argv[2]) == "filled";

@@ -3,6 +3,7 @@
 // [suppliers] [pack sizes] [kits] [with CBC: 0 or 1]. Prints medians, the share proven within 250 ms and every
 // disagreement; ends with 1 when there is one. Our budget is processor time, so that other work on the machine does
 // not shorten it; of CBC, too, the processor time of its process is taken beside the wall time.
+#include "app/words/words.h"
 #include "tests/reference/cbc_purchase.h"
 #include "tests/reference/purchase_check.h"
 #include "tests/reference/purchase_random.h"
@@ -62,7 +63,7 @@ int main(int argc, char** argv) {
         own.push_back(processorSeconds() - spent);
         ownWall.push_back(seconds(start));
         if (!answer) {
-            std::printf("seed %d: %s\n", seed, answer.error().detail.c_str());
+            std::printf("seed %d: %s\n", seed, words::text(answer.error()).c_str());
             ++wrong;
             continue;
         }

@@ -2,6 +2,7 @@
 // Figures to hold against: start to first painted window at most 1.5 times a bare QMainWindow, with 10,000 quotes in
 // the book. Runs both programs in turn and compares them pair by pair, from before each is spawned to its first paint.
 #include "app/demo/demo_book.h"
+#include "app/words/words.h"
 #include "core/pricing/price_order.h"
 
 #include <fmt/format.h>
@@ -93,7 +94,7 @@ bool makeBook(const std::filesystem::path& file, int quotes) {
         }
         return {};
     });
-    if (!filled) fmt::print(stderr, "{}\n", filled.error().detail);
+    if (!filled) fmt::print(stderr, "{}\n", words::text(filled.error()));
     return filled.has_value();
 }
 

@@ -12,11 +12,12 @@ namespace sp::fuzz {
 /// Bounds that a small file can reach soon, so that the fuzzer spends its time on many files.
 inline constexpr artwork::Limits kSmallLimits{64'000, 2'000, 20'000, 20'000, 2'000, 400'000};
 
-/// A refusal is a sentence in clean text.
+/// A refusal is a fault whose values are clean text.
 inline void checkRefusal(const base::Error& error) {
-    base::ensure(error.detail.size() > 20 && error.detail.size() < 2000 && error.detail.back() == '.',
-                 "a refusal is a sentence");
-    for (const char c : error.detail) base::ensure(static_cast<unsigned char>(c) >= 0x20, "a sentence has no controls");
+    base::ensure(error.fault.room == base::Room::Artwork, "a refusal is a fault of the room");
+    const std::string values = describe(error.message());
+    base::ensure(values.size() < 2000, "a refusal is of bearable length");
+    for (const char c : values) base::ensure(static_cast<unsigned char>(c) >= 0x20, "a value has no controls");
 }
 
 /// Whatever was read holds together, and so does what is counted in it at several scales.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/verbs/json_words.h"
+#include "app/words/words.h"
 #include "core/base/ensure.h"
 #include "core/base/result.h"
 
@@ -15,7 +16,8 @@ inline void checkAnswer(const base::Result<verbs::Json>& answer) {
                      "an answer is an object");
         return;
     }
-    base::ensure(answer.error().detail.size() > 10 && answer.error().detail.back() == '.', "a refusal is a sentence");
+    const std::string sentence = words::text(answer.error());
+    base::ensure(sentence.size() > 10 && sentence.back() == '.', "a refusal is a sentence");
 }
 
 } // namespace sp::fuzz

@@ -22,14 +22,15 @@ constexpr std::array kStyles{
 };
 constexpr std::array<std::string_view, 4> kCurrencies{"USD", "JPY", "KWD", "EUR"};
 
-/// A refusal has a code of the contract and a sentence that a person can be shown.
+/// A refusal has a code of the contract, and a fault whose values a person can be shown.
 void checkRefusal(const base::Error& error) {
     base::ensure(error.code == base::Code::Invalid || error.code == base::Code::Ambiguous ||
                      error.code == base::Code::OutOfRange,
                  "a reader refuses with one of three codes");
-    base::ensure(error.detail.size() > 20 && error.detail.size() < 300 && error.detail.back() == '.',
-                 "a refusal is a sentence of bearable length");
-    for (const char c : error.detail) base::ensure(static_cast<unsigned char>(c) >= 0x20, "a sentence has no controls");
+    base::ensure(error.fault.room == base::Room::Units, "a refusal is a fault of the room");
+    const std::string values = describe(error.message());
+    base::ensure(values.size() < 300, "a refusal is of bearable length");
+    for (const char c : values) base::ensure(static_cast<unsigned char>(c) >= 0x20, "a value has no controls");
 }
 
 void checkLength(std::string_view text, const NumberStyle& style) {

@@ -15,7 +15,7 @@ inline costing::CostSheet costed(const catalogue::OrderLine& line, const catalog
                                  units::Money cardFixed = {}) {
     layout::FitMemo fits;
     auto sheet = costing::costLine(line, book, fits, cardFixed);
-    EXPECT_TRUE(sheet.has_value()) << (sheet ? "" : sheet.error().detail);
+    EXPECT_TRUE(sheet.has_value()) << (sheet ? "" : describe(sheet.error()));
     return sheet.value_or(costing::CostSheet{});
 }
 

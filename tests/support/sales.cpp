@@ -95,7 +95,7 @@ Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
 pricing::PricedOrder Sale::priced() const {
     layout::FitMemo fits;
     auto priced = pricing::priceOrder(order, book, fits);
-    if (!priced) throw std::runtime_error(priced.error().detail);
+    if (!priced) throw std::runtime_error(describe(priced.error()));
     return std::move(*priced);
 }
 

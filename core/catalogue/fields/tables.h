@@ -23,7 +23,6 @@ inline constexpr Range kPartShare{0, 999'999}; ///< ppm, 0 to below 100 %
 inline constexpr Range kLengths{0, units::kLongest.nanometres()};
 inline constexpr Range kTimes{0, 36'000'000'000}; ///< ms, to 10,000 hours
 inline constexpr Range kCounts{0, 1'000'000'000};
-    1, 1'000'000}; ///< of a line, and stones of a colour in a piece: beyond, a slip of the finger
 inline constexpr Range kFromOne{1, 1'000'000'000};
 inline constexpr Range kDays{0, 36'500};
 inline constexpr Range kColour{0, 0xFFFFFF};

@@ -282,7 +282,7 @@ constexpr auto kFont = "DejaVu Sans";
 // bar 201 wide, capitals 1493 high), so 50 mm of height make it 6.73 mm wide.
 TEST(Lettering, hasTheFontsOwnMeasures) {
     const auto shapes = artwork::outlinesOf({"I", kFont, units::Length::fromNanometres(50'000'000)});
-    ASSERT_TRUE(shapes) << shapes.error().detail;
+    ASSERT_TRUE(shapes) << describe(shapes.error());
     artwork::Box box;
     for (const auto& ring : shapes->front().rings)
         for (const auto& corner : ring) box.add(corner);
@@ -296,7 +296,7 @@ TEST(Lettering, passesOverVariationSelectors) {
     const auto plain = artwork::outlinesOf({"IO", kFont, height});
     const auto marked = artwork::outlinesOf({"I\uFE0FO", kFont, height});
     ASSERT_TRUE(plain);
-    ASSERT_TRUE(marked) << marked.error().detail;
+    ASSERT_TRUE(marked) << describe(marked.error());
     EXPECT_EQ(marked->front().rings, plain->front().rings);
 }
 

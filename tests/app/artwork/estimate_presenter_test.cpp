@@ -3,6 +3,7 @@
 #include "app/artwork/estimate_presenter.h"
 #include "app/artwork/made_design.h"
 #include "app/demo/demo_book.h"
+#include "app/words/words.h"
 #include "core/artwork/artwork_file.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
@@ -233,7 +234,7 @@ TEST_F(Estimating, aDesignKeepsWhatItWasEstimatedFrom) {
     const auto estimate = *m_presenter.estimate();
     const auto before = m_session.designs();
     const auto made = m_presenter.makeDesign(QStringLiteral(" Bars "), QByteArray("picture"));
-    ASSERT_TRUE(made) << made.error().detail;
+    ASSERT_TRUE(made) << describe(made.error());
     const auto* design = m_session.design(*made);
     ASSERT_NE(design, nullptr);
     EXPECT_EQ(design->name, "Bars");
@@ -268,7 +269,7 @@ TEST_F(Estimating, aNameThatIsTakenIsRefusedInWords) {
     const auto designs = m_session.designs();
     const auto made = m_presenter.makeDesign(QString::fromStdString(designs.front().name), {});
     ASSERT_FALSE(made);
-    EXPECT_NE(made.error().detail.find(designs.front().name), std::string::npos) << made.error().detail;
+    EXPECT_NE(words::text(made.error()).find(designs.front().name), std::string::npos) << describe(made.error());
     EXPECT_EQ(m_session.designs(), designs);
 }
 
@@ -278,7 +279,7 @@ TEST(ShapeFile, anOutlineWrittenAsSvgReadsBackTheSame) {
         {{{{-3, 2}, {17.25, 2}, {17.25, 12.125}, {-3, 12}}, {{0, 4}, {9, 4}, {9, 8}, {0, 8}}}, true},
         {{{{5, 5}, {40, 6}, {30, 25.0625}}}, false}};
     const auto drawing = artwork::readArtwork(artwork::svgOf(shapes), "shapes.svg");
-    ASSERT_TRUE(drawing) << drawing.error().detail;
+    ASSERT_TRUE(drawing) << describe(drawing.error());
     ASSERT_TRUE(drawing->millimetresPerUnit);
     EXPECT_NEAR(*drawing->millimetresPerUnit, 1, 1e-9);
     const auto back = artwork::shapesOf(*drawing, *drawing->millimetresPerUnit);

@@ -60,7 +60,7 @@ TEST_F(Estimates, typedTextGivesTheCountOfCoreAndItsPicture) {
     ASSERT_NE(answered(), nullptr) << asked().problem().toStdString();
     // 2 in high, an eighth from stone to stone, as the fields say when nobody typed in them.
     const auto core = ofCore("GO\nTEAM", 50'800'000, 3'175'000, artwork::StoneStyle::Fill);
-    ASSERT_TRUE(core) << core.error().detail;
+    ASSERT_TRUE(core) << describe(core.error());
     EXPECT_EQ(asked().estimate()->count, core->count);
     EXPECT_TRUE(heading().contains(QString::number(core->count.value()))) << heading().toStdString();
     EXPECT_TRUE(summary().contains(QString::number(core->least.value()))) << summary().toStdString();

@@ -20,7 +20,7 @@ using units::Money;
 
 template<class T>
 T all(base::Result<T> read) {
-    EXPECT_TRUE(read.has_value()) << (read ? "" : read.error().detail);
+    EXPECT_TRUE(read.has_value()) << (read ? "" : describe(read.error()));
     return read.value_or(T{});
 }
 
@@ -82,7 +82,7 @@ class DemoKits : public testing::Test {
     }
     supply::StaircasePoint at(const supply::StaircaseProblem& problem, std::int64_t pieces) {
         const auto point = supply::compareWays(problem, pieces, [] { return false; });
-        EXPECT_TRUE(point) << (point ? "" : point.error().detail);
+        EXPECT_TRUE(point) << (point ? "" : describe(point.error()));
         EXPECT_TRUE(point->proven);
         return point.value();
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/value_fields.h"
+#include "app/words/words.h"
 #include "tests/app/desk/desk_fixture.h"
 
 namespace sp::desk::test {
@@ -22,7 +23,7 @@ TEST_P(ParseDay, readsWhatPeopleWrite) {
     EXPECT_EQ(day ? day->iso() : std::string(), row.iso);
     if (!day) {
         EXPECT_EQ(day.error().code, base::Code::Invalid);
-        EXPECT_FALSE(day.error().detail.empty());
+        EXPECT_FALSE(words::text(day.error()).empty());
     }
 }
 INSTANTIATE_TEST_SUITE_P(

@@ -206,7 +206,7 @@ TEST_F(Jobs, areCutFromWhatTheQuoteHasWhereItWasRemovedFromSupplies) {
             if (auto ok = book.removeDesign(design.id); !ok) return ok;
         return book.removeMaterial(base);
     });
-    ASSERT_TRUE(done) << done.error().detail;
+    ASSERT_TRUE(done) << describe(done.error());
     ASSERT_EQ(m_session->material(base), nullptr);
     open();
     part<QPushButton>("jobPlan")->click();

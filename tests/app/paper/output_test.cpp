@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/output.h"
+#include "app/words/words.h"
 
 #include "pdf_reader.h"
 #include "printed_sale.h"
@@ -110,7 +111,7 @@ TEST_F(Pdf, refusesAFolderThatIsNotThere) {
     const auto done = writePdf(m_sheet, Paper::Letter, at("nowhere/sheet.pdf"));
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().code, base::Code::Missing);
-    EXPECT_EQ(done.error().detail,
+    EXPECT_EQ(words::text(done.error()),
               "There is no folder " + at("nowhere").toStdString() + "; make it first or choose another.");
 }
 
@@ -162,7 +163,7 @@ TEST_F(Pdf, leavesTheOldFileWhenTheDiskRunsFull) {
         const auto done = writePdf(m_sheet, Paper::Letter, at("sheet.pdf"), IfThere::Replace);
         ASSERT_FALSE(done);
         // The system's own reason (a file beyond the limit) stands in the sentence.
-        EXPECT_NE(done.error().detail.find(std::strerror(EFBIG)), std::string::npos) << done.error().detail;
+        EXPECT_NE(words::text(done.error()).find(std::strerror(EFBIG)), std::string::npos) << describe(done.error());
     }
     EXPECT_EQ(bytesOf(at("sheet.pdf")), "mine");
     EXPECT_EQ(QDir(m_folder.path()).entryList(QDir::Files).size(), 1);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo/demo_book.h"
 #include "app/session/book_session.h"
+#include "app/words/words.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 
@@ -56,7 +57,7 @@ TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
     int troubles = 0;
     QObject::connect(&session, &session::BookSession::troubled, [&troubles](const base::Error& error) {
         ++troubles;
-        EXPECT_NE(error.detail.find("paper"), std::string::npos) << error.detail;
+        EXPECT_NE(words::text(error).find("paper"), std::string::npos) << words::text(error);
     });
     alter(file, "USDletter", "USDleaves");
     EXPECT_TRUE(session.shop().letterhead.name.empty());

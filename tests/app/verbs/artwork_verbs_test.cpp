@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/count_verb.h"
 #include "app/verbs/estimate_verb.h"
+#include "app/words/words.h"
 
 #include <gmock/gmock.h>
 
@@ -24,7 +25,7 @@ TEST(CountVerb, answersInTheAgreedShape) {
                         "r='1.405'/>"
                         "<circle cx='30' cy='10' r='4.5'/></g><rect width='2' height='3'/></svg>",
                         requestFor("logo.svg"));
-    ASSERT_TRUE(json) << json.error().detail;
+    ASSERT_TRUE(json) << describe(json.error());
     EXPECT_EQ(json->dump(),
               R"({"size_mm":[25.895,9.0],"scale":{"mm_per_unit":"1","from":"file"},"stones":[)"
               R"({"colour":"#1f3a93","layer":"front","size":"SS10","diameter_mm":["2.79","2.81"],"count":2},)"
@@ -37,7 +38,7 @@ TEST(CountVerb, takesTheGivenScaleAndAllowance) {
     request.scale = *artwork::parseScale("72 dpi");
     request.holeAllowance = mm(0.3);
     const auto json = countStonesVerb("<svg><circle r='4.3937'/></svg>", request); // 3.1 mm at 72 dpi
-    ASSERT_TRUE(json) << json.error().detail;
+    ASSERT_TRUE(json) << describe(json.error());
     EXPECT_EQ((*json)["stones"][0]["size"], "SS10");
     EXPECT_EQ((*json)["scale"]["from"], "given");
     EXPECT_EQ((*json)["scale"]["mm_per_unit"], "0.35277778");
@@ -45,7 +46,7 @@ TEST(CountVerb, takesTheGivenScaleAndAllowance) {
 
 TEST(CountVerb, saysThatItGuessedTheScale) {
     const auto json = countStonesVerb("<svg><circle r='5.2913'/></svg>", requestFor("holes.svg")); // 2.8 mm at 96 dpi
-    ASSERT_TRUE(json) << json.error().detail;
+    ASSERT_TRUE(json) << describe(json.error());
     EXPECT_EQ((*json)["scale"]["from"], "guess");
     EXPECT_EQ((*json)["stones"][0]["size"], "SS10");
     EXPECT_THAT((*json)["warnings"][0].get<std::string>(), testing::HasSubstr("1/96 in"));
@@ -54,14 +55,14 @@ TEST(CountVerb, saysThatItGuessedTheScale) {
 TEST(CountVerb, refusesWithTheFilesName) {
     const auto json = countStonesVerb("PK\3\4", requestFor("gift.svg"));
     ASSERT_FALSE(json);
-    EXPECT_THAT(json.error().detail, testing::HasSubstr("gift.svg is a zip file"));
+    EXPECT_THAT(words::text(json.error()), testing::HasSubstr("gift.svg is a zip file"));
 }
 
 TEST(CountVerb, writesAnyLayerAsText) {
     const auto json =
         countStonesVerb("<svg width='9mm' viewBox='0 0 9 9'><g id='\xff\xfe&quot;\x01'><circle r='1.4'/></g></svg>",
                         requestFor("odd.svg"));
-    ASSERT_TRUE(json) << json.error().detail;
+    ASSERT_TRUE(json) << describe(json.error());
     EXPECT_NO_THROW(json->dump());
     EXPECT_EQ((*json)["stones"][0]["layer"], "\xc3\xbf\xc3\xbe\"");
 }
@@ -80,7 +81,7 @@ EstimateOrder orderFor(const char* style) {
 TEST(EstimateVerb, comesNearThePublishedProduct) {
     const auto json = estimateFile("<svg width='4in' height='3in' viewBox='0 0 4 3'><rect width='4' height='3'/></svg>",
                                    orderFor("fill"));
-    ASSERT_TRUE(json) << json.error().detail;
+    ASSERT_TRUE(json) << describe(json.error());
     EXPECT_EQ((*json)["estimate"], true);
     EXPECT_EQ((*json)["stone"], "SS20");
     EXPECT_LE((*json)["least"], 351);
@@ -94,7 +95,7 @@ TEST(EstimateVerb, knowsThreeStyles) {
     for (const char* style : {"outline", "fill", "both"}) {
         const auto json = estimateFile("<svg width='50mm' viewBox='0 0 50 50'><circle cx='25' cy='25' r='20'/></svg>",
                                        orderFor(style));
-        ASSERT_TRUE(json) << json.error().detail;
+        ASSERT_TRUE(json) << describe(json.error());
         EXPECT_EQ((*json)["style"], style);
         EXPECT_GT((*json)["count"], 20);
     }

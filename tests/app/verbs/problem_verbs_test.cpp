@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/problem_verbs.h"
+#include "app/words/words.h"
 
 #include "app/verbs/problem_reader.h"
 
@@ -14,19 +15,19 @@ namespace {
 
 Json yieldOf(const std::string& text) {
     const auto answer = verbs::yieldAnswer(text);
-    EXPECT_TRUE(answer.has_value()) << (answer ? "" : answer.error().detail);
+    EXPECT_TRUE(answer.has_value()) << (answer ? "" : describe(answer.error()));
     return answer.value_or(Json::object());
 }
 
 Json buy(const std::string& text) {
     const auto answer = verbs::buyAnswer(text, {});
-    EXPECT_TRUE(answer.has_value()) << (answer ? "" : answer.error().detail);
+    EXPECT_TRUE(answer.has_value()) << (answer ? "" : describe(answer.error()));
     return answer.value_or(Json::object());
 }
 
 Json pack(const std::string& text) {
     const auto answer = verbs::packAnswer(text, {});
-    EXPECT_TRUE(answer.has_value()) << (answer ? "" : answer.error().detail);
+    EXPECT_TRUE(answer.has_value()) << (answer ? "" : describe(answer.error()));
     return answer.value_or(Json::object());
 }
 
@@ -148,48 +149,49 @@ TEST(Problems, areRefusedInOneSentence) {
         }) {
         const auto answer = verbs::yieldAnswer(row.text);
         ASSERT_FALSE(answer.has_value()) << row.text;
-        EXPECT_THAT(answer.error().detail, HasSubstr(row.says)) << row.text;
-        EXPECT_EQ(answer.error().detail.find('\n'), std::string::npos);
+        EXPECT_THAT(words::text(answer.error()), HasSubstr(row.says)) << row.text;
+        EXPECT_EQ(words::text(answer.error()).find('\n'), std::string::npos);
     }
     EXPECT_THAT(
-        verbs::buyAnswer(R"({"needs":[{"material":"M","count":0}],"packs":[],"suppliers":[]})", {}).error().detail,
+        words::text(
+            verbs::buyAnswer(R"({"needs":[{"material":"M","count":0}],"packs":[],"suppliers":[]})", {}).error()),
         HasSubstr("1 or more"));
-    EXPECT_THAT(verbs::packAnswer(R"({"sheets":[{"id":"A","size":"2x2in"}],"pieces":[{"id":"X","size":"3x4in"}]})", {})
-                    .error()
-                    .detail,
+    EXPECT_THAT(words::text(verbs::packAnswer(
+                                R"({"sheets":[{"id":"A","size":"2x2in"}],"pieces":[{"id":"X","size":"3x4in"}]})", {})
+                                .error()),
                 HasSubstr("fits no sheet"));
     EXPECT_THAT(
-        verbs::packAnswer(R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50"}],"pieces":[]})", {})
-            .error()
-            .detail,
+        words::text(verbs::packAnswer(
+                        R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50"}],"pieces":[]})", {})
+                        .error()),
         HasSubstr("0.50/in"));
-    EXPECT_THAT(verbs::packAnswer(
-                    R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50/2in"}],"pieces":[]})", {})
-                    .error()
-                    .detail,
-                HasSubstr("0.50/in"));
     EXPECT_THAT(
-        verbs::packAnswer(
-            R"({"sheets":[{"id":"A","size":"9x9in"}],"pieces":[{"id":"X","size":"3x4in"},{"id":"X","size":"2x2in"}]})",
-            {})
-            .error()
-            .detail,
+        words::text(verbs::packAnswer(
+                        R"({"sheets":[{"id":"R","roll_width":"24in","price_per_length":"0.50/2in"}],"pieces":[]})", {})
+                        .error()),
+        HasSubstr("0.50/in"));
+    EXPECT_THAT(
+        words::text(
+            verbs::packAnswer(
+                R"({"sheets":[{"id":"A","size":"9x9in"}],"pieces":[{"id":"X","size":"3x4in"},{"id":"X","size":"2x2in"}]})",
+                {})
+                .error()),
         HasSubstr("called X"));
     EXPECT_THAT(
-        verbs::packAnswer(
-            R"({"sheets":[{"id":"A","size":"9x9in"},{"id":"A","size":"8x8in"}],"pieces":[{"id":"X","size":"3x4in"}]})",
-            {})
-            .error()
-            .detail,
+        words::text(
+            verbs::packAnswer(
+                R"({"sheets":[{"id":"A","size":"9x9in"},{"id":"A","size":"8x8in"}],"pieces":[{"id":"X","size":"3x4in"}]})",
+                {})
+                .error()),
         HasSubstr("called A"));
-    EXPECT_THAT(verbs::buyAnswer(R"({"needs":[],"needs":[{"material":"M","count":3}],"packs":[],"suppliers":[]})", {})
-                    .error()
-                    .detail,
+    EXPECT_THAT(words::text(verbs::buyAnswer(
+                                R"({"needs":[],"needs":[{"material":"M","count":3}],"packs":[],"suppliers":[]})", {})
+                                .error()),
                 HasSubstr("needs stands twice"));
     EXPECT_THAT(
-        verbs::buyAnswer(R"({"needs":[{"material":"M","count":90000000000000000}],"packs":[],"suppliers":[]})", {})
-            .error()
-            .detail,
+        words::text(
+            verbs::buyAnswer(R"({"needs":[{"material":"M","count":90000000000000000}],"packs":[],"suppliers":[]})", {})
+                .error()),
         HasSubstr("need less"));
 }
 

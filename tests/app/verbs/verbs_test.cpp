@@ -188,7 +188,7 @@ TEST(SizeWords, readBothSides) {
     for (const auto* text :
          {"9x12in", "9 x 12 in", "9in x 12in", "9×12in", "228.6x304.8mm", "9inx304.8mm", "9\"x12\""}) {
         const auto size = verbs::parseSize(text);
-        ASSERT_TRUE(size.has_value()) << text << ": " << size.error().detail;
+        ASSERT_TRUE(size.has_value()) << text << ": " << describe(size.error());
         EXPECT_EQ(size->width.nanometres(), 9 * inch.nanometres()) << text;
         EXPECT_EQ(size->height.nanometres(), 12 * inch.nanometres()) << text;
     }

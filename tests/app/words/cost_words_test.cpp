@@ -25,7 +25,7 @@ void write(std::ostream& out, const CostTree& tree, int depth) {
 std::string textOf(const sample::CostCase& made, const units::NumberStyle& style) {
     layout::FitMemo fits;
     const auto sheet = costing::costLine(made.line, made.book, fits, made.cardFixed);
-    if (!sheet) return sheet.error().detail;
+    if (!sheet) return describe(sheet.error());
     std::ostringstream out;
     out << "== " << made.name << '\n';
     write(out, explain(made.line, made.book, *sheet, style), 0);

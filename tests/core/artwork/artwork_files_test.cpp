@@ -38,7 +38,7 @@ struct FileRow {
 
 [[maybe_unused]] std::map<int, std::size_t> discsIn(const std::filesystem::path& path) {
     const auto drawing = readArtwork(bytesOf(path), path.filename().string());
-    EXPECT_TRUE(drawing) << drawing.error().detail;
+    EXPECT_TRUE(drawing) << describe(drawing.error());
     std::map<int, std::size_t> discs;
     if (drawing)
         for (const Disc& disc : drawing->discs) ++discs[static_cast<int>(std::lround(200 * disc.radius))];
@@ -96,7 +96,7 @@ TEST(CadLibrary, isReadWithoutARefusal) {
         if (entry.path().extension() != ".dxf") continue;
         ++files;
         const auto drawing = readArtwork(bytesOf(entry.path()), entry.path().filename().string());
-        EXPECT_TRUE(drawing) << entry.path() << ": " << drawing.error().detail;
+        EXPECT_TRUE(drawing) << entry.path() << ": " << describe(drawing.error());
     }
     EXPECT_GT(files, 1000);
 }
@@ -125,7 +125,7 @@ TEST(ClipArtCollection, isReadWithoutARefusal) {
         if (entry.path().extension() != ".svg" || !entry.is_regular_file()) continue;
         ++files;
         const auto drawing = readArtwork(bytesOf(entry.path()), entry.path().filename().string());
-        EXPECT_TRUE(drawing) << entry.path() << ": " << drawing.error().detail;
+        EXPECT_TRUE(drawing) << entry.path() << ": " << describe(drawing.error());
     }
     EXPECT_GT(files, 5000);
 }
@@ -169,7 +169,7 @@ TEST(DxfOfAnotherWriter, holdsTheHolesItSays) {
                 outputOf(fmt::format("{} {} {} {} {}", EZDXF_PYTHON, MAKE_DXF, seed, version, file.text()));
             const auto expected = nlohmann::json::parse(said);
             const auto drawing = readArtwork(bytesOf(file.text()), "made.dxf");
-            ASSERT_TRUE(drawing) << drawing.error().detail;
+            ASSERT_TRUE(drawing) << describe(drawing.error());
             // $INSUNITS came after R12.
             EXPECT_EQ(drawing->millimetresPerUnit.value_or(0), version == std::string_view("R12") ? 0 : 1);
             std::map<std::string, std::size_t> discs;
@@ -269,11 +269,11 @@ TEST(RandomDrawings, holdAsManyDiscsAsTheirPicture) {
         outputOf(fmt::format("{} -gray -r 288 -singlefile {} {}", PDF_TO_PPM, page.text(),
                              std::filesystem::path(grey.text()).replace_extension().string()));
         const auto drawing = readArtwork(svg, "random.svg");
-        ASSERT_TRUE(drawing) << drawing.error().detail;
+        ASSERT_TRUE(drawing) << describe(drawing.error());
         CountOptions options;
         options.millimetresPerUnit = *drawing->millimetresPerUnit;
         const auto counted = countStones(*drawing, options, "random.svg");
-        ASSERT_TRUE(counted) << counted.error().detail;
+        ASSERT_TRUE(counted) << describe(counted.error());
         EXPECT_EQ(counted->stones.size(), islandsIn(bytesOf(grey.text()))) << svg;
         EXPECT_EQ(counted->stones.size(), drawn);
         EXPECT_EQ(counted->collisions, 0);

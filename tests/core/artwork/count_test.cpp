@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/count.h"
+#include "core/artwork/messages.h"
 #include "core/artwork/scale.h"
 
 #include <fmt/format.h>
@@ -30,7 +31,7 @@ Drawing drawingOf(const std::vector<Round>& rounds) {
 
 Counted counted(const Drawing& drawing, CountOptions options = {}) {
     const auto result = countStones(drawing, options, "test");
-    EXPECT_TRUE(result) << result.error().detail;
+    EXPECT_TRUE(result) << describe(result.error());
     return result.value_or(Counted{});
 }
 
@@ -84,19 +85,19 @@ TEST(Count, reportsHolesThatWouldTear) {
 TEST(Count, takesRingsForOneStone) {
     const auto result = counted(drawingOf({{0, 0, 2.8}, {0, 0, 2.0}, {0, 0, 5.5}}));
     EXPECT_EQ(namesOf(result), "1 #1f3a93 SS10"); // the largest that fits a size
-    EXPECT_THAT(result.leftOut, ElementsAre(Pair("ring of another disc", 2)));
+    EXPECT_THAT(result.leftOut, ElementsAre(Pair(base::say(Note::Ring), 2)));
 }
 
 TEST(Count, takesARoundLineAroundStonesForALine) {
     const auto result = counted(drawingOf({{0, 0, 11}, {-3, 0, 2.8}, {3, 0, 2.8}}));
     EXPECT_EQ(result.stones.size(), 2);
     EXPECT_EQ(result.collisions, 0);
-    EXPECT_THAT(result.leftOut, ElementsAre(Pair("round line around stones", 1)));
+    EXPECT_THAT(result.leftOut, ElementsAre(Pair(base::say(Note::LineAroundStones), 1)));
 }
 
 TEST(Count, leavesOutWhatIsNoStonesSize) {
     const auto result = counted(drawingOf({{0, 0, 2.8}, {40, 0, 30}, {80, 0, 0.5}}));
-    EXPECT_THAT(result.leftOut, ElementsAre(Pair("too large", 1), Pair("too small", 1)));
+    EXPECT_THAT(result.leftOut, ElementsAre(Pair(base::say(Note::TooLarge), 1), Pair(base::say(Note::TooSmall), 1)));
 }
 
 TEST(Count, keepsDiscsThatFitNoSizeVisible) {
@@ -107,13 +108,11 @@ TEST(Count, keepsDiscsThatFitNoSizeVisible) {
 TEST(Count, saysHowLargeDiscsAreThatCannotBeStones) {
     const auto tooSmall = countStones(drawingOf({{0, 0, 0.2}, {5, 0, 0.4}}), {}, "v21.dxf");
     ASSERT_FALSE(tooSmall);
-    EXPECT_EQ(tooSmall.error().detail,
-              "v21.dxf has no discs of a stone's size; what it has: 2 too small. Its discs are 0.2 to 0.4 mm across, "
-              "stones 1.5 to 12 mm; save it at its true size, or estimate from its shape instead.");
+    EXPECT_EQ(describe(tooSmall.error().message()), "NoStones(v21.dxf, OutlinesThereAre(CountOf(2, TooSmall)), "
+                                                    "SaveAtTrueSize(0.2, 0.4, 1.5, 12))");
     const auto empty = countStones(drawingOf({}), {}, "empty.svg");
     ASSERT_FALSE(empty);
-    EXPECT_EQ(empty.error().detail, "empty.svg has no discs of a stone's size; it has no outlines at all. Draw its "
-                                    "stones as circles, or estimate from its shape instead.");
+    EXPECT_EQ(describe(empty.error().message()), "NoStones(empty.svg, NoOutlines, DrawStonesAsCircles)");
 }
 
 TEST(Count, sortsByColourAndSpreadOfDiameters) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/estimate.h"
 #include "core/artwork/lattice_fill.h"
+#include "core/artwork/messages.h"
 #include "core/artwork/outline_run.h"
 #include "tests/support/seed.h"
 
@@ -30,7 +31,7 @@ Shape disc(double radius, Point centre = {}) {
 Estimate estimated(const Shape& shape, double diameter, StoneStyle style, double pitch = 0) {
     const auto estimate =
         estimateStones(std::span(&shape, 1), {mm(diameter), mm(pitch > 0 ? pitch : diameter), {}, style}, "shape");
-    EXPECT_TRUE(estimate) << estimate.error().detail;
+    EXPECT_TRUE(estimate) << describe(estimate.error());
     return estimate.value_or(Estimate{});
 }
 
@@ -86,7 +87,7 @@ TEST(LatticeFill, findsTheSevenStonesThatJustFit) {
 TEST(LatticeFill, knowsThatHoneycombIsNotAlwaysBetter) {
     const auto estimate = estimated(rectangle(16, 16), 4, StoneStyle::Fill);
     EXPECT_EQ(estimate.centres.size(), 16);
-    EXPECT_EQ(estimate.how, "square rows");
+    EXPECT_EQ(estimate.how, base::say(Note::SquareRows));
 }
 
 // Row formula for unit radius stones in a 100 x 60 rectangle: 1683 upright, 1682 turned; 686 in 50 x 50.
@@ -172,8 +173,7 @@ TEST(Estimate, saysWhichPiecesAreTooNarrowForAStone) {
     const auto estimate = estimateStones(shapes, {mm(2), mm(2), {}, StoneStyle::Fill}, "LLL");
     ASSERT_TRUE(estimate);
     EXPECT_EQ(estimate->bare, 2U);
-    EXPECT_EQ(estimate->warning, "2 of 3 separate pieces of LLL are narrower than a stone and hold none; take a "
-                                 "smaller stone or a larger size.");
+    EXPECT_EQ(estimate->warning, base::say(Note::NarrowPieces, 2, 3, "LLL"));
 }
 
 TEST(Estimate, aNarrowPieceHasItsStonesInALine) {
@@ -190,7 +190,7 @@ TEST(Estimate, aNarrowPieceHasItsStonesInALine) {
     const auto estimate = estimated(arc, 2, StoneStyle::Fill);
     // 38.9 mm times a quarter turn is 61 mm of centre line, less a stone: 29 stones at 2 mm, if one is lost.
     EXPECT_GE(estimate.centres.size(), 27U);
-    EXPECT_EQ(estimate.how, "along the outline, as it is too narrow for rows");
+    EXPECT_EQ(estimate.how, base::say(Note::TooNarrowForRows));
     expectSound(estimate, 2);
 }
 
@@ -281,8 +281,7 @@ TEST_P(EstimateRefuses, inASentence) {
     const auto estimate =
         estimateStones(std::span(&row.shape, 1), {mm(row.diameter), mm(row.pitch), {}, StoneStyle::Fill}, "logo.svg");
     ASSERT_FALSE(estimate);
-    EXPECT_EQ(estimate.error().code, row.code) << estimate.error().detail;
-    EXPECT_EQ(estimate.error().detail.back(), '.');
+    EXPECT_EQ(estimate.error().code, row.code) << describe(estimate.error());
 }
 Shape scribble(int corners) {
     Shape shape{{{}}, true};

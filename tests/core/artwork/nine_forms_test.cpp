@@ -34,11 +34,11 @@ Histogram drawn() {
 
 TEST_P(NineForms, countTheSame) {
     const auto drawing = readArtwork(support::drawHoles(GetParam(), 1000), "holes.svg");
-    ASSERT_TRUE(drawing) << drawing.error().detail;
+    ASSERT_TRUE(drawing) << describe(drawing.error());
     ASSERT_TRUE(drawing->millimetresPerUnit);
     EXPECT_NEAR(*drawing->millimetresPerUnit, 1, 1e-12);
     const auto counted = countStones(*drawing, {}, "holes.svg");
-    ASSERT_TRUE(counted) << counted.error().detail;
+    ASSERT_TRUE(counted) << describe(counted.error());
     EXPECT_EQ(histogramOf(*counted), drawn());
     EXPECT_EQ(counted->duplicates, 0);
     EXPECT_EQ(counted->collisions, 0);
@@ -58,10 +58,10 @@ INSTANTIATE_TEST_SUITE_P(Holes, NineForms, testing::ValuesIn(support::kHoleForms
 
 TEST(NineForms, countTheSameAsDxf) {
     const auto drawing = readArtwork(support::drawHolesAsDxf(1000), "holes.dxf");
-    ASSERT_TRUE(drawing) << drawing.error().detail;
+    ASSERT_TRUE(drawing) << describe(drawing.error());
     EXPECT_EQ(drawing->millimetresPerUnit, 1);
     const auto counted = countStones(*drawing, {}, "holes.dxf");
-    ASSERT_TRUE(counted) << counted.error().detail;
+    ASSERT_TRUE(counted) << describe(counted.error());
     Histogram expected; // colours 5 and 1 of the numbered palette
     for (const auto& [key, count] : drawn())
         expected[(key.starts_with("#1f") ? "#0000ff" : "#ff0000") + key.substr(7)] = count;

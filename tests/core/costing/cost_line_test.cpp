@@ -186,7 +186,7 @@ TEST_P(CostLineRefusal, saysWhatIsWrong) {
     const auto sheet = costing::costLine(line, book, fits);
     ASSERT_FALSE(sheet.has_value());
     EXPECT_EQ(sheet.error().code, GetParam().code);
-    EXPECT_THAT(sheet.error().detail, testing::HasSubstr(GetParam().says));
+    EXPECT_THAT(describe(sheet.error()), testing::HasSubstr(GetParam().says));
 }
 
 using Line = catalogue::OrderLine;
@@ -195,53 +195,56 @@ using Book = catalogue::PriceBook;
 INSTANTIATE_TEST_SUITE_P(
     Lines, CostLineRefusal,
     testing::Values(
-        Refusal{"no pieces", [](Line& l, Book&) { l.quantity = Count::of(0); }, base::Code::OutOfRange, "0 pieces"},
-        Refusal{"negative pieces", [](Line& l, Book&) { l.quantity = Count::of(-3); }, base::Code::OutOfRange, "-3"},
+        Refusal{"no pieces", [](Line& l, Book&) { l.quantity = Count::of(0); }, base::Code::OutOfRange,
+                "PiecesOutOfRange(0, Crest)"},
+        Refusal{"negative pieces", [](Line& l, Book&) { l.quantity = Count::of(-3); }, base::Code::OutOfRange,
+                "PiecesOutOfRange(-3, Crest)"},
         Refusal{"too many pieces", [](Line& l, Book&) { l.quantity = Count::of(1'000'001); }, base::Code::OutOfRange,
-                "1000001"},
-        Refusal{"no width", [](Line& l, Book&) { l.width = {}; }, base::Code::OutOfRange, "width"},
+                "PiecesOutOfRange(1000001, Crest)"},
+        Refusal{"no width", [](Line& l, Book&) { l.width = {}; }, base::Code::OutOfRange, "SizeOutOfRange(Crest)"},
         Refusal{"negative height", [](Line& l, Book&) { l.height = units::Length::fromInch64ths(-5); },
-                base::Code::OutOfRange, "height"},
+                base::Code::OutOfRange, "SizeOutOfRange(Crest)"},
         Refusal{"absurd width", [](Line& l, Book&) { l.width = units::kLongest + units::kLongest; },
-                base::Code::OutOfRange, "kilometre"},
+                base::Code::OutOfRange, "SizeOutOfRange(Crest)"},
         Refusal{"piece larger than the sheet", [](Line& l, Book&) { l.width = units::Length::fromInch64ths(64 * 13); },
-                base::Code::TooLarge, "Tape"},
-        Refusal{"no stones", [](Line& l, Book&) { l.stones.clear(); }, base::Code::Missing, "no stones"},
-        Refusal{"zero of a stone", [](Line& l, Book&) { l.stones[1].count = {}; }, base::Code::OutOfRange, "Jet"},
+                base::Code::TooLarge, "About(Tape, PieceTooLargeForSheet("},
+        Refusal{"no stones", [](Line& l, Book&) { l.stones.clear(); }, base::Code::Missing, "NoStones(Crest)"},
+        Refusal{"zero of a stone", [](Line& l, Book&) { l.stones[1].count = {}; }, base::Code::OutOfRange,
+                "StonesOutOfRange(Crest, 0, Jet)"},
         Refusal{"a colour twice", [](Line& l, Book&) { l.stones[1].material = l.stones[0].material; },
-                base::Code::Invalid, "twice"},
+                base::Code::Invalid, "StoneTwice(Crest, "},
         Refusal{"a colour without a price", [](Line&, Book& b) { b.materials[idOf("Jet")].price.reset(); },
-                base::Code::Missing, "Jet has no price"},
+                base::Code::Missing, "NoPrice(Jet)"},
         Refusal{"a colour that is gone", [](Line&, Book& b) { b.materials.erase(idOf("Jet")); }, base::Code::NotFound,
-                "no longer"},
+                "SupplyGone(StoneInRow(2), Crest)"},
         Refusal{"tape as a stone", [](Line& l, Book&) { l.stones[0].material = idOf("Tape"); }, base::Code::Invalid,
-                "Tape cannot be"},
-        Refusal{"onto nothing", [](Line& l, Book&) { l.onto = {}; }, base::Code::Missing, "goes on"},
+                "WrongKind(Tape, StoneInRow(1), Crest, tape)"},
+        Refusal{"onto nothing", [](Line& l, Book&) { l.onto = {}; }, base::Code::Missing, "NoBase(Crest)"},
         Refusal{"loss of everything",
                 [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPercent(100); },
-                base::Code::OutOfRange, "loss of Jet"},
+                base::Code::OutOfRange, "LossOutOfRange(Jet)"},
         Refusal{"spoilage of everything", [](Line&, Book& b) { b.shop.rates.spoilage = Rate::fromPercent(100); },
-                base::Code::OutOfRange, "Spoilage"},
+                base::Code::OutOfRange, "SpoilageOutOfRange"},
         Refusal{"overhead without hours", [](Line&, Book& b) { b.shop.rates.productivePerMonth = {}; },
-                base::Code::OutOfRange, "productive hours"},
+                base::Code::OutOfRange, "NoProductiveHours"},
         Refusal{"an unknown size",
                 [](Line& l, Book&) {
                     l.sizes = {{"9XL", Count::of(1)}};
                 },
-                base::Code::NotFound, "9XL"},
+                base::Code::NotFound, "NoSuchSize(9XL, Crest)"},
         Refusal{"more sizes than pieces",
                 [](Line& l, Book&) {
                     l.onto = idOf("Hoodie");
                     l.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(20)}};
                 },
-                base::Code::OutOfRange, "add up to 40"},
+                base::Code::OutOfRange, "TooManySizedPieces(Crest, 40, 24)"},
         Refusal{"more money than there is",
                 [](Line& l, Book& b) {
                     l.quantity = Count::of(1'000'000);
                     l.stones[0].count = Count::of(1'000'000);
                     b.materials[idOf("Aqua")].price->price = cents(100'000'000'000);
                 },
-                base::Code::TooLarge, "more money"}));
+                base::Code::TooLarge, "LineTooCostly(Crest)"}));
 
 TEST(CostLine, nodesAddUpForRandomLines) {
     const unsigned seed = 20261125;
@@ -262,12 +265,12 @@ TEST(CostLine, nodesAddUpForRandomLines) {
         book.shop.rules.cardFee = {random() % 2 == 0, Rate::fromPpm(29'000), cents(30)};
         book.materials[idOf("Aqua")].price->price = cents(upTo(5000));
         const auto sheet = costing::costLine(line, book, fits, cents(30));
-        ASSERT_TRUE(sheet.has_value()) << sheet.error().detail;
+        ASSERT_TRUE(sheet.has_value()) << describe(sheet.error());
         EXPECT_EQ(sheet->nodes.front().amount, sheet->total);
         expectAddsUp(*sheet);
         EXPECT_LE(sheet->outOfPocket, sheet->total);
         const auto figures = costing::costFigures(line, book, fits, cents(30));
-        ASSERT_TRUE(figures.has_value()) << figures.error().detail;
+        ASSERT_TRUE(figures.has_value()) << describe(figures.error());
         EXPECT_EQ(*figures, static_cast<const costing::LineCost&>(*sheet)) << "without its parts";
     }
 }

@@ -217,8 +217,8 @@ TEST(CutPlan, aPieceTooLargeIsNamedWithItsMaterial) {
     const auto plan = planCut(*listOf(*cutLists(lines, book), "Backing"), {});
     ASSERT_FALSE(plan.has_value());
     EXPECT_EQ(plan.error().code, base::Code::TooLarge);
-    EXPECT_NE(plan.error().detail.find("Backing"), std::string::npos);
-    EXPECT_NE(plan.error().detail.find("Crest"), std::string::npos);
+    EXPECT_NE(describe(plan.error()).find("Backing"), std::string::npos);
+    EXPECT_NE(describe(plan.error()).find("Crest"), std::string::npos);
 }
 
 TEST(CutPlan, keepsItsPromisesForAnyOrder) {
@@ -246,7 +246,7 @@ TEST(CutPlan, keepsItsPromisesForAnyOrder) {
         ASSERT_TRUE(lists.has_value());
         for (const auto& list : *lists) {
             const auto plan = planCut(list, effort);
-            ASSERT_TRUE(plan.has_value()) << plan.error().detail;
+            ASSERT_TRUE(plan.has_value()) << describe(plan.error());
             expectSound(*plan);
             EXPECT_EQ(*planCut(list, effort), *plan);
         }

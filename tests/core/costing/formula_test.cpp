@@ -84,7 +84,7 @@ TEST(Formula, ofEveryPartOfEveryShapeComesToItsAmount) {
     for (const auto& made : sample::costCases()) {
         layout::FitMemo fits;
         const auto sheet = costLine(made.line, made.book, fits, made.cardFixed);
-        ASSERT_TRUE(sheet.has_value()) << made.name << ": " << sheet.error().detail;
+        ASSERT_TRUE(sheet.has_value()) << made.name << ": " << describe(sheet.error());
         expectLawful(made.line, *sheet, made.name);
         for (const auto& node : sheet->nodes) seen.insert(node.part);
     }
@@ -119,7 +119,7 @@ TEST(Formula, comesToItsAmountForAnyLine) {
         rates.productivePerMonth = Duration::fromMilliseconds(pick(1, 600'000'000));
         layout::FitMemo fits;
         const auto sheet = costLine(line, made.book, fits, made.cardFixed);
-        ASSERT_TRUE(sheet.has_value()) << made.name << ": " << sheet.error().detail;
+        ASSERT_TRUE(sheet.has_value()) << made.name << ": " << describe(sheet.error());
         expectLawful(line, *sheet, made.name);
     }
 }

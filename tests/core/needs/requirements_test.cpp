@@ -17,7 +17,7 @@ using units::Fraction;
 Requirements of(const catalogue::OrderLine& line, const catalogue::PriceBook& book, std::int64_t pieces) {
     layout::FitMemo fits;
     auto takes = requirementsOf(line, book, pieces, fits);
-    EXPECT_TRUE(takes.has_value()) << (takes ? "" : takes.error().detail);
+    EXPECT_TRUE(takes.has_value()) << (takes ? "" : describe(takes.error()));
     return takes.value_or(Requirements{});
 }
 

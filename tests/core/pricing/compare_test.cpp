@@ -206,7 +206,7 @@ TEST(Comparison, aMaterialThatIsGoneIsNamed) {
     layout::FitMemo fits;
     const auto compared = comparePrices(rushed(), then, now, fits);
     ASSERT_FALSE(compared.has_value());
-    EXPECT_FALSE(compared.error().detail.empty());
+    EXPECT_FALSE(describe(compared.error()).empty());
 }
 
 } // namespace sp::pricing

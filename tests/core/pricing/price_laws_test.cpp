@@ -32,7 +32,7 @@ class PriceLaws : public testing::Test {
             auto result = pricing::priceOrder(drawn.order, drawn.book, m_fits);
             if (!result) {
                 // The one thing that a draw may ask too much of is an amount off.
-                EXPECT_EQ(result.error().subject, "discount") << result.error().detail;
+                EXPECT_EQ(result.error().subject, "discount") << describe(result.error());
                 if (testing::Test::HasFailure()) return drawn;
                 continue;
             }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/csv.h"
+#include "core/supply/messages.h"
 
 #include "tests/support/seed.h"
 
@@ -15,7 +16,7 @@ using Cells = std::vector<std::vector<std::string>>;
 
 Cells cellsOf(const base::Result<supply::CsvTable>& table) {
     Cells cells;
-    if (!table) return {{"refused", table.error().detail}};
+    if (!table) return {{"refused", describe(table.error())}};
     for (const auto& row : table->rows) cells.push_back(row.cells);
     return cells;
 }
@@ -74,11 +75,9 @@ TEST(Csv, knowsTheLineOfEveryRow) {
 
 TEST(Csv, refusesWhatItCannotReadInOneSentence) {
     const auto errorOf = [](const std::string& bytes) { return supply::readCsv(bytes, "list.csv").error(); };
-    EXPECT_EQ(errorOf("a,b\n\"c,d").detail,
-              "The quote that opens in line 2 of “list.csv” is never closed; save the list as CSV again.");
-    EXPECT_EQ(errorOf("a,b\n\"c\"d,e").detail,
-              "Line 2 of “list.csv” goes on after a closing quote; save the list as CSV again.");
-    EXPECT_EQ(errorOf("caf\xE9,1").detail, "“list.csv” is not text in UTF-8; save the list as CSV in UTF-8.");
+    EXPECT_EQ(errorOf("a,b\n\"c,d"), base::makeError(supply::Fault::QuoteNotClosed, "list.csv", 2, "list.csv"));
+    EXPECT_EQ(errorOf("a,b\n\"c\"d,e"), base::makeError(supply::Fault::TextAfterQuote, "list.csv", 2, "list.csv"));
+    EXPECT_EQ(errorOf("caf\xE9,1"), base::makeError(supply::Fault::NotUtf8, "list.csv", "list.csv"));
     EXPECT_EQ(errorOf(std::string("a\0b", 3)).code, Code::Invalid);
     EXPECT_EQ(errorOf(std::string(supply::kLargestCsv + 1, 'a')).code, Code::TooLarge);
     EXPECT_EQ(errorOf(std::string(supply::kLongestCsvCell + 1, 'a')).code, Code::TooLarge);
@@ -131,7 +130,7 @@ TEST(Csv, takesAnyBytes) {
         for (auto length = random() % 40; length > 0; --length) bytes += alphabet[random() % alphabet.size()];
         const auto table = supply::readCsv(bytes, "list.csv");
         if (!table) {
-            EXPECT_FALSE(table.error().detail.empty());
+            EXPECT_FALSE(describe(table.error()).empty());
             continue;
         }
         std::size_t line = 0;

@@ -58,9 +58,9 @@ class StarterKit : public testing::Test {
     }
     supply::YieldAnswer made(std::int64_t kits = 1, bool templatesCut = false) {
         const auto problem = supply::yieldProblemOf(kit, Count::of(kits), templatesCut, design, prices, fits);
-        EXPECT_TRUE(problem) << (problem ? "" : problem.error().detail);
+        EXPECT_TRUE(problem) << (problem ? "" : describe(problem.error()));
         const auto answer = supply::kitYield(problem.value());
-        EXPECT_TRUE(answer) << (answer ? "" : answer.error().detail);
+        EXPECT_TRUE(answer) << (answer ? "" : describe(answer.error()));
         return answer.value();
     }
 
@@ -153,8 +153,8 @@ TEST_F(StarterKit, listsWhatTheDesignDoesNotUse) {
 
 TEST_F(StarterKit, saysWhatIsMissing) {
     design.stones.clear();
-    EXPECT_EQ(supply::yieldProblemOf(kit, Count::of(1), false, design, prices, fits).error().detail,
-              "The design “Lantern” has no stones yet; count them first.");
+    EXPECT_EQ(describe(supply::yieldProblemOf(kit, Count::of(1), false, design, prices, fits).error()),
+              "DesignWithoutStones(Lantern) of Lantern");
     design.stones = {{idOf(99), Count::of(1)}};
     EXPECT_EQ(supply::yieldProblemOf(kit, Count::of(1), false, design, prices, fits).error().code,
               base::Code::NotFound);

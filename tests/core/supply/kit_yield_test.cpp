@@ -316,7 +316,7 @@ TEST_P(KitYieldRefusal, saysWhatIsWrong) {
     const auto answer = kitYield({Money(), {stones("M", 10, 1), GetParam().line}});
     ASSERT_FALSE(answer.has_value());
     EXPECT_EQ(answer.error().code, GetParam().code);
-    EXPECT_THAT(answer.error().detail, testing::HasSubstr(GetParam().says));
+    EXPECT_THAT(describe(answer.error()), testing::HasSubstr(GetParam().says));
 }
 
 YieldLine lot(std::int64_t count, std::int64_t perSheet, std::int64_t uses, std::int64_t perPiece = 1) {
@@ -340,23 +340,23 @@ YieldLine both() {
 using sp::base::Code;
 INSTANTIATE_TEST_SUITE_P(
     Lines, KitYieldRefusal,
-    testing::Values(Refusal{"more stones than there are", stones("S", 1'000'000'001, 1), Code::OutOfRange,
-                            "count of S"},
-                    Refusal{"more a piece", stones("S", 1, 1'000'000'001), Code::OutOfRange, "count of S"},
-                    Refusal{"less than none", stones("S", -1, 1), Code::OutOfRange, "count of S"},
-                    Refusal{"less than none a piece", stones("S", 1, -1), Code::OutOfRange, "count of S"},
-                    Refusal{"all lost", stones("S", 1, 1, 1'000'000), Code::OutOfRange, "share lost"},
-                    Refusal{"a negative loss", stones("S", 1, 1, -1), Code::OutOfRange, "share lost"},
-                    Refusal{"all short", stones("S", 1, 1, 0, 1'000'000), Code::OutOfRange, "share lost"},
-                    Refusal{"negatively short", stones("S", 1, 1, 0, -1), Code::OutOfRange, "share lost"},
-                    Refusal{"less than no sheets", lot(-1, 1, 1), Code::OutOfRange, "sheets of S"},
-                    Refusal{"less than no pieces to a sheet", lot(1, -1, 1), Code::OutOfRange, "sheets of S"},
-                    Refusal{"of no use", lot(1, 1, 0), Code::OutOfRange, "sheets of S"},
-                    Refusal{"less than no cut a piece", lot(1, 1, 1, -1), Code::OutOfRange, "no cut of S"},
-                    Refusal{"neither counted nor cut", neither(), Code::Invalid, "either counted"},
-                    Refusal{"counted and cut", both(), Code::Invalid, "either counted"},
-                    Refusal{"too many sheets", lot(INT64_MAX / 2 + 1, 2, 1), Code::TooLarge, "more than"},
-                    Refusal{"too many cuts", lot(INT64_MAX / 2, 1, 3), Code::TooLarge, "more than"}));
+    testing::Values(
+        Refusal{"more stones than there are", stones("S", 1'000'000'001, 1), Code::OutOfRange, "KitCountOutOfRange(S)"},
+        Refusal{"more a piece", stones("S", 1, 1'000'000'001), Code::OutOfRange, "KitCountOutOfRange(S)"},
+        Refusal{"less than none", stones("S", -1, 1), Code::OutOfRange, "KitCountOutOfRange(S)"},
+        Refusal{"less than none a piece", stones("S", 1, -1), Code::OutOfRange, "KitCountOutOfRange(S)"},
+        Refusal{"all lost", stones("S", 1, 1, 1'000'000), Code::OutOfRange, "ShareLostOutOfRange(S)"},
+        Refusal{"a negative loss", stones("S", 1, 1, -1), Code::OutOfRange, "ShareLostOutOfRange(S)"},
+        Refusal{"all short", stones("S", 1, 1, 0, 1'000'000), Code::OutOfRange, "ShareLostOutOfRange(S)"},
+        Refusal{"negatively short", stones("S", 1, 1, 0, -1), Code::OutOfRange, "ShareLostOutOfRange(S)"},
+        Refusal{"less than no sheets", lot(-1, 1, 1), Code::OutOfRange, "KitSheetsOutOfRange(S)"},
+        Refusal{"less than no pieces to a sheet", lot(1, -1, 1), Code::OutOfRange, "KitSheetsOutOfRange(S)"},
+        Refusal{"of no use", lot(1, 1, 0), Code::OutOfRange, "KitSheetsOutOfRange(S)"},
+        Refusal{"less than no cut a piece", lot(1, 1, 1, -1), Code::OutOfRange, "CutsNegative(S)"},
+        Refusal{"neither counted nor cut", neither(), Code::Invalid, "CountedOrCut(S)"},
+        Refusal{"counted and cut", both(), Code::Invalid, "CountedOrCut(S)"},
+        Refusal{"too many sheets", lot(INT64_MAX / 2 + 1, 2, 1), Code::TooLarge, "KitHoldsTooMuch"},
+        Refusal{"too many cuts", lot(INT64_MAX / 2, 1, 3), Code::TooLarge, "KitHoldsTooMuch"}));
 
 // The edges of the ranges are taken.
 TEST(KitYield, takesTheEdgesOfItsRanges) {

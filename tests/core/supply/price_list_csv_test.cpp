@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "core/supply/messages.h"
 #include "core/supply/price_list_csv.h"
 
 #include "tests/support/amounts.h"
@@ -43,7 +44,7 @@ class PriceList : public testing::Test {
     }
     supply::PriceListReading read(const std::string& list) {
         const auto reading = tryRead(list);
-        EXPECT_TRUE(reading) << (reading ? "" : reading.error().detail);
+        EXPECT_TRUE(reading) << (reading ? "" : describe(reading.error()));
         return reading.value_or(supply::PriceListReading{});
     }
     std::string troubleOf(const std::string& row) {
@@ -51,7 +52,7 @@ class PriceList : public testing::Test {
         EXPECT_EQ(reading.changes.size(), 0U);
         if (reading.troubles.size() != 1) return "not one trouble";
         EXPECT_EQ(reading.troubles[0].line, 2U);
-        return reading.troubles[0].reason;
+        return describe(reading.troubles[0].reason);
     }
 
     std::vector<catalogue::Material> materials;
@@ -101,12 +102,10 @@ TEST_F(PriceList, takesNamesBreaksSemicolonsAndDecimalCommas) {
 }
 
 TEST_F(PriceList, reportsRowsItCannotTakeByLineAndName) {
-    EXPECT_EQ(troubleOf("Topaz SS10,1440,7.20"),
-              "There is no material of this name in the book; add it, or give it the name it has in the list.");
-    EXPECT_EQ(troubleOf("Jet SS10,1440,0"), "Its price is not above nothing; ask the supplier.");
-    EXPECT_EQ(troubleOf("Rose SS10,,9"),
-              "This pack is not in the book and the list does not say how many are in it; add the pack first.");
-    EXPECT_EQ(troubleOf("Jet SS10,0,9"), "There is nothing in this pack; ask the supplier.");
+    EXPECT_EQ(troubleOf("Topaz SS10,1440,7.20"), "NoSuchMaterial");
+    EXPECT_EQ(troubleOf("Jet SS10,1440,0"), "PriceNotAboveNothing");
+    EXPECT_EQ(troubleOf("Rose SS10,,9"), "UnknownPack");
+    EXPECT_EQ(troubleOf("Jet SS10,0,9"), "EmptyPack");
     EXPECT_NE(troubleOf("Jet SS10,1440,on request"), "not one trouble");
     EXPECT_NE(troubleOf("Jet SS10,1440"), "not one trouble");
     EXPECT_NE(troubleOf("Jet SS10,many,9"), "not one trouble");
@@ -116,18 +115,18 @@ TEST_F(PriceList, reportsRowsItCannotTakeByLineAndName) {
     ASSERT_EQ(reading.troubles.size(), 4U);
     EXPECT_EQ(reading.troubles[0].name, "Topaz SS10");
     EXPECT_EQ(reading.troubles[1].line, 3U);
-    EXPECT_EQ(reading.troubles[1].reason, "Another row of this pack cannot be taken, so its prices stay as they are.");
+    EXPECT_EQ(reading.troubles[1].reason, base::say(supply::Note::OtherRowNotTaken));
     EXPECT_EQ(reading.troubles[2].line, 4U);
-    EXPECT_EQ(reading.troubles[2].reason, "The list gives a second price for this pack; take one out.");
+    EXPECT_EQ(reading.troubles[2].reason, base::say(supply::Note::SecondPrice));
     EXPECT_EQ(reading.troubles[3].line, 5U);
 }
 
 TEST_F(PriceList, saysWhichColumnIsMissing) {
-    EXPECT_EQ(tryRead("item,price\n").error().detail, "The price list has no column “holds”; choose its columns anew.");
+    EXPECT_EQ(tryRead("item,price\n").error(), base::makeError(supply::Fault::NoSuchColumn, "holds", "holds"));
     columns.columns = {{ListColumn::Material, "item"}};
-    EXPECT_EQ(tryRead("item,price\n").error().detail, "Choose the column that says the price.");
+    EXPECT_EQ(tryRead("item,price\n").error().fault, idOf(supply::Fault::NoPriceColumn));
     columns.columns = {{ListColumn::Price, "price"}};
-    EXPECT_EQ(tryRead("item,price\n").error().detail, "Choose the column that says what is sold.");
+    EXPECT_EQ(tryRead("item,price\n").error().fault, idOf(supply::Fault::NoMaterialColumn));
 }
 
 // Whatever a list holds, every row is taken, confirmed or reported, and what comes out can be saved.

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "core/units/messages.h"
 #include "text_cases.h"
 
 #include "core/units/expression.h"
@@ -38,7 +39,11 @@ Sample sample(std::mt19937_64& random, int depth) {
 TEST(Expression, agreesWithTheMachinesFloatingPoint) {
     SCOPED_TRACE(seedWords());
     std::mt19937_64 random(kSeed);
-    const Grammar grammar{.kind = "a number", .example = "1", .unitHelp = "", .units = {}, .bareSize = 1};
+    const Grammar grammar{.kind = Note::ACount,
+                          .example = Note::CountExample,
+                          .unitHelp = sp::base::say(Note::CountUnits),
+                          .units = {},
+                          .bareSize = 1};
     int compared = 0;
     for (int i = 0; i < 5000; ++i) {
         const Sample one = sample(random, 1 + i % 3);
@@ -46,7 +51,7 @@ TEST(Expression, agreesWithTheMachinesFloatingPoint) {
         ASSERT_TRUE(typed.has_value()) << one.text;
         const auto value = evaluate(*typed, typed->folded.size(), grammar, kEnglish);
         if (!std::isfinite(one.value) || std::abs(one.value) > 1e12 || std::abs(one.value) < 1e-6) continue;
-        ASSERT_TRUE(value.has_value()) << one.text << ": " << value.error().detail;
+        ASSERT_TRUE(value.has_value()) << one.text << ": " << describe(value.error());
         EXPECT_NEAR(value->approximate() / one.value, 1.0, 1e-6) << one.text;
         ++compared;
     }
@@ -54,11 +59,15 @@ TEST(Expression, agreesWithTheMachinesFloatingPoint) {
 }
 
 TEST(Expression, addsFractionsOverTheirCommonDenominator) {
-    const Grammar grammar{.kind = "a number", .example = "1", .unitHelp = "", .units = {}, .bareSize = 1};
+    const Grammar grammar{.kind = Note::ACount,
+                          .example = Note::CountExample,
+                          .unitHelp = sp::base::say(Note::CountUnits),
+                          .units = {},
+                          .bareSize = 1};
     const auto typed = takeIn("0.0000000000000000000000000001 + 0.00000000000000000000000000001*90", grammar);
     ASSERT_TRUE(typed.has_value());
     const auto value = evaluate(*typed, typed->folded.size(), grammar, kEnglish);
-    ASSERT_TRUE(value.has_value()) << value.error().detail;
+    ASSERT_TRUE(value.has_value()) << describe(value.error());
     EXPECT_TRUE(*value * Fraction::of(1'000'000'000) * Fraction::of(1'000'000'000) * Fraction::of(1'000'000'000) ==
                 Fraction::of(1));
 }

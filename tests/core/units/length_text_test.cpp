@@ -14,7 +14,7 @@ class LengthReads : public testing::TestWithParam<Reading> {};
 TEST_P(LengthReads, toTheNanometre) {
     const auto& row = GetParam();
     const auto length = parseLength(row.text, LengthUnit::Inch, row.style);
-    ASSERT_TRUE(length.has_value()) << length.error().detail;
+    ASSERT_TRUE(length.has_value()) << describe(length.error());
     EXPECT_EQ(length->nanometres(), row.value);
 }
 
@@ -74,64 +74,80 @@ TEST_P(LengthRefuses, inOneSentence) {
 
 INSTANTIATE_TEST_SUITE_P(
     Nonsense, LengthRefuses,
-    testing::Values(Refusal{"", Code::Invalid, "Nothing is typed"},
-                    Refusal{" \u00A0", Code::Invalid, "Nothing is typed"}, Refusal{"+", Code::Invalid, "“+” stops"},
-                    Refusal{"3 *", Code::Invalid, "stops where a number"},
-                    Refusal{"* 3", Code::Invalid, "has “*” where"},
-                    Refusal{"nan", Code::Invalid, "“nan” is not a number; type a length"},
-                    Refusal{"inf", Code::Invalid, "“inf” is not a number"},
-                    Refusal{"in", Code::Invalid, "“in” is not a number"}, Refusal{"--3", Code::Invalid, "“-” where"},
-                    Refusal{"3 in in", Code::Invalid, "a unit too many, “in”"},
-                    Refusal{"(3 in) mm", Code::Invalid, "a unit too many, “mm”"},
-                    Refusal{"3 furlongs", Code::Invalid, "“furlongs”, which cannot be read"},
-                    Refusal{"3 mm²", Code::Invalid, "“mm²”"}, Refusal{"3 дюйма", Code::Invalid, "“дюйма”"},
-                    Refusal{"3 in #4", Code::Invalid, "“#”"}, Refusal{"3x4", Code::Ambiguous, "a size of two"},
-                    Refusal{"3 in 5 in", Code::Invalid, "before “5”"}, Refusal{"1'2", Code::Invalid, "before “2”"},
-                    Refusal{"2 in 1 ft", Code::Invalid, "before “1”"}, Refusal{"3 4", Code::Invalid, "before “4”"},
-                    Refusal{"2(3)", Code::Invalid, "before “(”"}, Refusal{"3½½", Code::Invalid, "before “½”"},
-                    Refusal{"(1+2", Code::Invalid, "not closed"}, Refusal{"1+2)", Code::Invalid, "bracket too many"},
-                    Refusal{"()", Code::Invalid, "“)” where"}, Refusal{"1..2", Code::Invalid, "“.”"},
-                    Refusal{"0xFF", Code::Invalid, "“xFF”"}, Refusal{"1.2.3", Code::Invalid, "marks in odd places"},
-                    Refusal{"1,23,456 mm", Code::Invalid, "marks in odd places"},
-                    Refusal{"1,234,56", Code::Invalid, "marks in odd places"},
+    testing::Values(Refusal{"", Code::Invalid, "NothingTyped(ALength, LengthExample)"},
+                    Refusal{" \u00A0", Code::Invalid, "NothingTyped(ALength, LengthExample)"},
+                    Refusal{"+", Code::Invalid, "EndsWithoutNumber(“+”, ALength, LengthExample)"},
+                    Refusal{"3 *", Code::Invalid, "EndsWithoutNumber(“3 *”, ALength, LengthExample)"},
+                    Refusal{"* 3", Code::Invalid, "NoNumberHere(“* 3”, “*”, ALength, LengthExample)"},
+                    Refusal{"nan", Code::Invalid, "NotANumber(“nan”, ALength, LengthExample)"},
+                    Refusal{"inf", Code::Invalid, "NotANumber(“inf”, ALength, LengthExample)"},
+                    Refusal{"in", Code::Invalid, "NotANumber(“in”, ALength, LengthExample)"},
+                    Refusal{"--3", Code::Invalid, "NoNumberHere(“--3”, “-”, ALength, LengthExample)"},
+                    Refusal{"3 in in", Code::Invalid, "UnitTooMany(“3 in in”, “in”)"},
+                    Refusal{"(3 in) mm", Code::Invalid, "UnitTooMany(“(3 in) mm”, “mm”)"},
+                    Refusal{"3 furlongs", Code::Invalid, "UnknownUnit(“3 furlongs”, “furlongs”, LengthUnits)"},
+                    Refusal{"3 mm²", Code::Invalid, "UnknownUnit(“3 mm²”, “mm²”, LengthUnits)"},
+                    Refusal{"3 дюйма", Code::Invalid, "UnknownUnit(“3 дюйма”, “дюйма”, LengthUnits)"},
+                    Refusal{"3 in #4", Code::Invalid, "NotReadHere(“3 in #4”, “#”)"},
+                    Refusal{"3x4", Code::Ambiguous, "CouldBeSize(“3x4”)"},
+                    Refusal{"3 in 5 in", Code::Invalid, "SignMissing(“3 in 5 in”, “5”)"},
+                    Refusal{"1'2", Code::Invalid, "SignMissing(“1'2”, “2”)"},
+                    Refusal{"2 in 1 ft", Code::Invalid, "SignMissing(“2 in 1 ft”, “1”)"},
+                    Refusal{"3 4", Code::Invalid, "SignMissing(“3 4”, “4”)"},
+                    Refusal{"2(3)", Code::Invalid, "SignMissing(“2(3)”, “(”)"},
+                    Refusal{"3½½", Code::Invalid, "SignMissing(“3½½”, “½”)"},
+                    Refusal{"(1+2", Code::Invalid, "BracketNotClosed(“(1+2”)"},
+                    Refusal{"1+2)", Code::Invalid, "BracketTooMany(“1+2)”)"},
+                    Refusal{"()", Code::Invalid, "NoNumberHere(“()”, “)”, ALength, LengthExample)"},
+                    Refusal{"1..2", Code::Invalid, "NotReadHere(“1..2”, “.”)"},
+                    Refusal{"0xFF", Code::Invalid, "UnknownUnit(“0xFF”, “xFF”, LengthUnits)"},
+                    Refusal{"1.2.3", Code::Invalid, "OddMarks(“1.2.3”)"},
+                    Refusal{"1,23,456 mm", Code::Invalid, "HoldsOddMarks(“1,23,456 mm”, “1,23,456”)"},
+                    Refusal{"1,234,56", Code::Invalid, "OddMarks(“1,234,56”)"},
                     Refusal{std::string("3\0in", 4), Code::Invalid, "cannot be read here"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Arithmetic, LengthRefuses,
-    testing::Values(Refusal{"3mm*2mm", Code::Invalid, "multiplies a length by a length"},
-                    Refusal{"6 in / 2 in", Code::Invalid, "divides a length by a length"},
-                    Refusal{"6/(2 in)", Code::Invalid, "divides by a length"},
-                    Refusal{"6in/2in + 1mm", Code::Invalid, "adds a plain number"},
-                    Refusal{"1/0", Code::Invalid, "divides by nothing"},
-                    Refusal{"1/(2-2)", Code::Invalid, "divides by nothing"},
-                    Refusal{"1 in/0 mm", Code::Invalid, "divides by nothing"},
-                    Refusal{"1e3", Code::Invalid, "power of ten"}, Refusal{"1e999", Code::Invalid, "power of ten"},
-                    Refusal{"2.5E-3 m", Code::Invalid, "power of ten"},
-                    Refusal{std::string(51, '(') + "1" + std::string(51, ')'), Code::Invalid, "50 brackets"},
-                    Refusal{std::string(200, '('), Code::Invalid, "50 brackets"},
-                    Refusal{std::string(201, '1'), Code::Invalid, "too long"}));
+    testing::Values(Refusal{"3mm*2mm", Code::Invalid, "MultipliesMeasures(“3mm*2mm”, ALength)"},
+                    Refusal{"6 in / 2 in", Code::Invalid, "DividesByItsKind(“6 in / 2 in”, ALength)"},
+                    Refusal{"6/(2 in)", Code::Invalid, "DividesByMeasure(“6/(2 in)”, ALength)"},
+                    Refusal{"6in/2in + 1mm", Code::Invalid, "AddsPlainNumber(“6in/2in + 1mm”, ALength)"},
+                    Refusal{"1/0", Code::Invalid, "DividesByNothing(“1/0”)"},
+                    Refusal{"1/(2-2)", Code::Invalid, "DividesByNothing(“1/(2-2)”)"},
+                    Refusal{"1 in/0 mm", Code::Invalid, "DividesByNothing(“1 in/0 mm”)"},
+                    Refusal{"1e3", Code::Invalid, "PowerOfTen(“1e3”)"},
+                    Refusal{"1e999", Code::Invalid, "PowerOfTen(“1e999”)"},
+                    Refusal{"2.5E-3 m", Code::Invalid, "PowerOfTen(“2.5E-3 m”)"},
+                    Refusal{std::string(51, '(') + "1" + std::string(51, ')'), Code::Invalid,
+                            "BracketsTooDeep(“((((((((((((((((((((((((((((((…”)"},
+                    Refusal{std::string(200, '('), Code::Invalid, "BracketsTooDeep(“((((((((((((((((((((((((((((((…”)"},
+                    Refusal{std::string(201, '1'), Code::Invalid, "TextTooLong(ALength)"}));
 
-INSTANTIATE_TEST_SUITE_P(Doubtful, LengthRefuses,
-                         testing::Values(Refusal{"1,234 mm", Code::Ambiguous, "could mean 1.234 or 1234"},
-                                         Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kGerman},
-                                         Refusal{"1.234 mm", Code::Ambiguous, "could mean 1,234 or 1234", kFrench},
-                                         Refusal{"1 200/400", Code::Ambiguous, "1 + 200/400 or 1200/400", kFrench},
-                                         Refusal{"9 × 12 in", Code::Ambiguous, "a size of two lengths"},
-                                         Refusal{"5-1/3", Code::Ambiguous, "5 1/3 or 5 - 1/3"},
-                                         Refusal{"2*3-1/2", Code::Ambiguous, "3 1/2 or 3 - 1/2"},
-                                         Refusal{"1'-2\"", Code::Ambiguous, "add or subtract"},
-                                         Refusal{"1 ft -2 in", Code::Ambiguous, "add or subtract"},
-                                         Refusal{"9.5 x 12 in", Code::Ambiguous, "a size of two lengths"},
-                                         Refusal{"10-12 mm", Code::Ambiguous, "could be a range"},
-                                         Refusal{"2 in + 1,234 in", Code::Ambiguous,
-                                                 "has “1,234”, which could mean 1.234 or 1234"}));
+INSTANTIATE_TEST_SUITE_P(
+    Doubtful, LengthRefuses,
+    testing::Values(
+        Refusal{"1,234 mm", Code::Ambiguous, "HoldsAmbiguousNumber(“1,234 mm”, “1,234”, 1.234, 1234)"},
+        Refusal{"1.234 mm", Code::Ambiguous, "HoldsAmbiguousNumber(“1.234 mm”, “1.234”, 1,234, 1234)", kGerman},
+        Refusal{"1.234 mm", Code::Ambiguous, "HoldsAmbiguousNumber(“1.234 mm”, “1.234”, 1,234, 1234)", kFrench},
+        Refusal{"1 200/400", Code::Ambiguous, "HoldsAmbiguousNumber(“1 200/400”, “1 200”, 1 + 200/400, 1200/400)",
+                kFrench},
+        Refusal{"9 × 12 in", Code::Ambiguous, "CouldBeSize(“9 × 12 in”)"},
+        Refusal{"5-1/3", Code::Ambiguous, "MixedOrDifference(“5-1/3”, 5, 1/3)"},
+        Refusal{"2*3-1/2", Code::Ambiguous, "MixedOrDifference(“2*3-1/2”, 3, 1/2)"},
+        Refusal{"1'-2\"", Code::Ambiguous, "FeetAndInches(“1'-2\"”)"},
+        Refusal{"1 ft -2 in", Code::Ambiguous, "FeetAndInches(“1 ft -2 in”)"},
+        Refusal{"9.5 x 12 in", Code::Ambiguous, "CouldBeSize(“9.5 x 12 in”)"},
+        Refusal{"10-12 mm", Code::Ambiguous, "CouldBeRange(“10-12 mm”)"},
+        Refusal{"2 in + 1,234 in", Code::Ambiguous, "HoldsAmbiguousNumber(“2 in + 1,234 in”, “1,234”, 1.234, 1234)"}));
 
 INSTANTIATE_TEST_SUITE_P(
     OutOfRange, LengthRefuses,
-    testing::Values(Refusal{"-3 in", Code::OutOfRange, "from 0 to 1 km"}, Refusal{"−1", Code::OutOfRange, "0 to 1 km"},
-                    Refusal{"-0.0000001 mm", Code::OutOfRange, "0 to 1 km"},
-                    Refusal{"1000.000000001 m", Code::OutOfRange, "0 to 1 km"},
-                    Refusal{"1100 yd", Code::OutOfRange, "0 to 1 km"},
+    testing::Values(Refusal{"-3 in", Code::OutOfRange, "BeyondRange(“-3 in”, ALength, LengthRange)"},
+                    Refusal{"−1", Code::OutOfRange, "BeyondRange(“−1”, ALength, LengthRange)"},
+                    Refusal{"-0.0000001 mm", Code::OutOfRange, "BeyondRange(“-0.0000001 mm”, ALength, LengthRange)"},
+                    Refusal{"1000.000000001 m", Code::OutOfRange,
+                            "BeyondRange(“1000.000000001 m”, ALength, LengthRange)"},
+                    Refusal{"1100 yd", Code::OutOfRange, "BeyondRange(“1100 yd”, ALength, LengthRange)"},
                     Refusal{std::string(40, '9'), Code::OutOfRange, "30 digits"},
                     Refusal{std::string(30, '9') + "*" + std::string(30, '9'), Code::OutOfRange, "too large"}));
 
@@ -140,7 +156,7 @@ TEST(LengthText, refusesDamagedCharacters) {
     for (const std::string text : {"3\xC0\xAF", "\xED\xA0\x80", "3\xE2\x80", "\xFF", "3 in\xF4\x90\x80\x80", "\x80"}) {
         const auto length = parseLength(text, LengthUnit::Inch);
         ASSERT_FALSE(length.has_value());
-        expectRefusal({text, Code::Invalid, "damaged"}, length.error());
+        expectRefusal({text, Code::Invalid, "TextDamaged(ALength)"}, length.error());
     }
 }
 
@@ -185,7 +201,7 @@ TEST(LengthText, readsBackWhatItWrites) {
             for (const auto unit : {LengthUnit::Inch, LengthUnit::Millimetre, LengthUnit::Centimetre}) {
                 const std::string text = formatLength(length, unit, style);
                 const auto again = parseLength(text, unit, style);
-                ASSERT_TRUE(again.has_value()) << text << ": " << again.error().detail;
+                ASSERT_TRUE(again.has_value()) << text << ": " << describe(again.error());
                 ASSERT_EQ(again->nanometres(), length.nanometres()) << text;
             }
     }

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+#include "app/words/sources.h"
+#include "core/artwork/messages.h"
+
+namespace sp::words {
+
+Source sourceOf(artwork::Fault fault) {
+    using enum artwork::Fault;
+    switch (fault) {
+    case EmptyFile: return {QT_TRANSLATE_NOOP("Artwork", "%1 is empty; save the artwork again.")};
+    case ZipFile:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is a zip file, whatever its name says; unpack it and drop the drawing inside.")};
+    case Compressed:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 is compressed; save it as plain SVG, not SVGZ, and drop that.")};
+    case Bitmap:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "%1 is a bitmap, and a bitmap cannot be counted; ask for the drawing as SVG or DXF.")};
+    case PhotoOrBitmap:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "%1 is a photo or bitmap, and a bitmap cannot be counted; ask for the drawing as SVG or DXF.")};
+    case BitmapOrSound:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "%1 is a bitmap or a sound, and neither can be counted; ask for the drawing as SVG or DXF.")};
+    case Pdf:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is a PDF; open it in a drawing program, save the artwork as SVG and drop that.")};
+    case PostScriptFile:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "%1 is PostScript; open it in a drawing program, save the artwork as SVG and drop that.")};
+    case BinaryDxf: return {QT_TRANSLATE_NOOP("Artwork", "%1 is a binary DXF; save it as ASCII DXF and drop that.")};
+    case Dwg: return {QT_TRANSLATE_NOOP("Artwork", "%1 is a DWG drawing; save it as ASCII DXF and drop that.")};
+    case NeitherSvgNorDxf:
+        return {
+            QT_TRANSLATE_NOOP("Artwork", "%1 is neither SVG nor DXF; save the artwork as one of these and drop that.")};
+    case NotSvg:
+        return {
+            QT_TRANSLATE_NOOP("Artwork", "%1 is not an SVG drawing; save the artwork as SVG or DXF and drop that.")};
+    case GarbledSvg:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "%1 breaks off or is garbled at byte %2 (%3); save it again from the drawing program.")};
+    case GarbledDxf:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 breaks off or is garbled at byte %2; save it again from the drawing program.")};
+    case FileTooLarge:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is too large to be one design (%2 MB); split it into parts and count each.")};
+    case TooManyOutlines:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 holds more than %2 outlines, which is more than one design can be; "
+                                             "split it into parts and count each.")};
+    case TooManyCorners:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 has outlines of more than %2 corners in all; simplify its paths and try again.")};
+    case TooManyRepeats:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 repeats its parts more often than any one design does; expand it in a "
+                                             "drawing program and save the parts that are needed.")};
+    case TooManySegments:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "%1 has far more lines and curves than one design does; simplify its paths and try again.")};
+    case NestedTooDeep:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 nests its groups more than %2 deep; ungroup the artwork and save it again.")};
+    case StyleSheetTooInvolved:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 has a style sheet too involved to follow; save it with colours on the "
+                                             "shapes themselves and try again.")};
+    case EndlessEntities:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "%1 defines abbreviations that unfold without end; save it as plain SVG and try again.")};
+    case DiscsByTheHundred:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "The discs of %1 lie on one another by the hundred; remove the copies and try again.")};
+    case StonesFarApart: return {QT_TRANSLATE_NOOP("Artwork", "The stones of %1 lie over %2 m; check the scale.")};
+    case NoStones: return {QT_TRANSLATE_NOOP("Artwork", "%1 has no discs of a stone's size; %2. %3")};
+    case StoneWithoutSize:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "A stone needs a diameter and its distance from the edge cannot be negative; check both.")};
+    case PitchBelowDiameter:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "A pitch of %1 mm sets stones of %2 mm on top of each other; give at least their diameter.")};
+    case TooManyStones:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 would take more than %2 stones at this size; check the scale.")};
+    case NarrowerThanAStone:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "No part of %1 is wide enough for a stone of %2 mm; take a smaller stone or a larger size.")};
+    case BeyondAKilometre:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 reaches over a kilometre at this scale; check the scale.")};
+    case ShapesTooInvolved:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork",
+            "The shapes of %1 are too involved to estimate (%2 corners); simplify the paths and try again.")};
+    case AreaNotFound:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "The area of %1 could not be worked out (%2); simplify the paths and try again.")};
+    case NoArea:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 has no closed or filled shape to set stones on; close its outlines, "
+                                             "or turn text into outlines, and try again.")};
+    case NotAScale:
+        return {QT_TRANSLATE_NOOP(
+            "Artwork", "\"%1\" is not a scale; write 96 dpi, mm, in, or the millimetres one unit is, as in 0.2646.")};
+    case ScaleOutOfRange:
+        return {
+            QT_TRANSLATE_NOOP("Artwork", "A scale of %1 makes the drawing absurdly small or large; check the number.")};
+    }
+    return {};
+}
+
+Source sourceOf(artwork::Note note) {
+    using enum artwork::Note;
+    switch (note) {
+    case EntityNotRead: return {QT_TRANSLATE_NOOP("Artwork", "%1 not read")};
+    case BeyondAllMeasure: return {QT_TRANSLATE_NOOP("Artwork", "beyond all measure")};
+    case BitmapInside: return {QT_TRANSLATE_NOOP("Artwork", "bitmap")};
+    case CopyInsideItself: return {QT_TRANSLATE_NOOP("Artwork", "copy of a part inside itself")};
+    case CopyOfNothing: return {QT_TRANSLATE_NOOP("Artwork", "copy of a part that is not in the file")};
+    case CutLine: return {QT_TRANSLATE_NOOP("Artwork", "cut line or large shape")};
+    case DrawnTwice: return {QT_TRANSLATE_NOOP("Artwork", "drawn twice")};
+    case Ellipse: return {QT_TRANSLATE_NOOP("Artwork", "ellipse")};
+    case EmbeddedPage: return {QT_TRANSLATE_NOOP("Artwork", "embedded page, not a drawing")};
+    case FaultyEntity: return {QT_TRANSLATE_NOOP("Artwork", "entity with a mistake in it")};
+    case Hidden: return {QT_TRANSLATE_NOOP("Artwork", "hidden")};
+    case Mesh: return {QT_TRANSLATE_NOOP("Artwork", "mesh, not an outline")};
+    case NotPainted: return {QT_TRANSLATE_NOOP("Artwork", "not painted")};
+    case NotRound: return {QT_TRANSLATE_NOOP("Artwork", "not round")};
+    case OnThePaperSheet: return {QT_TRANSLATE_NOOP("Artwork", "on the paper sheet, not in the drawing")};
+    case OpenLine: return {QT_TRANSLATE_NOOP("Artwork", "open line")};
+    case OtherEntities: return {QT_TRANSLATE_NOOP("Artwork", "other entities not read")};
+    case OtherElements: return {QT_TRANSLATE_NOOP("Artwork", "other unknown elements")};
+    case PartOfAnotherFile: return {QT_TRANSLATE_NOOP("Artwork", "part of another file, not opened")};
+    case PointWithoutSize: return {QT_TRANSLATE_NOOP("Artwork", "point without a size")};
+    case Ring: return {QT_TRANSLATE_NOOP("Artwork", "ring of another disc")};
+    case LineAroundStones: return {QT_TRANSLATE_NOOP("Artwork", "round line around stones")};
+    case Script: return {QT_TRANSLATE_NOOP("Artwork", "script, never run")};
+    case FaultyShape: return {QT_TRANSLATE_NOOP("Artwork", "shape with a mistake in it, read as far as it goes")};
+    case SplineNotRead: return {QT_TRANSLATE_NOOP("Artwork", "spline not read")};
+    case Stone: return {QT_TRANSLATE_NOOP("Artwork", "stone")};
+    case Text: return {QT_TRANSLATE_NOOP("Artwork", "text not turned to outlines")};
+    case Tilted: return {QT_TRANSLATE_NOOP("Artwork", "tilted out of the plane")};
+    case TooLarge: return {QT_TRANSLATE_NOOP("Artwork", "too large")};
+    case TooSmall: return {QT_TRANSLATE_NOOP("Artwork", "too small")};
+    case UnknownElement: return {QT_TRANSLATE_NOOP("Artwork", "unknown element %1")};
+    case NoOutlines: return {QT_TRANSLATE_NOOP("Artwork", "it has no outlines at all")};
+    case OutlinesThereAre: return {QT_TRANSLATE_NOOP("Artwork", "what it has: %1")};
+    case CountOf: return {QT_TRANSLATE_NOOP("Artwork", "%1 %2")};
+    case TurnTextIntoOutlines:
+        return {QT_TRANSLATE_NOOP("Artwork", "Turn the text into outlines of stones and save it again.")};
+    case PlaceStonesOverBitmap:
+        return {QT_TRANSLATE_NOOP("Artwork", "A bitmap cannot be counted; place stones over it as circles.")};
+    case DrawStonesAsCircles:
+        return {QT_TRANSLATE_NOOP("Artwork", "Draw its stones as circles, or estimate from its shape instead.")};
+    case SaveAtTrueSize:
+        return {QT_TRANSLATE_NOOP("Artwork", "Its discs are %1 to %2 mm across, stones %3 to %4 mm; save it at its "
+                                             "true size, or estimate from its shape instead.")};
+    case StyleRulesNotRead:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "%n style rules were not understood and left aside."),
+                "%n style rule was not understood and left aside."};
+    case StyleSheetElsewhere:
+        return {
+            QT_TRANSLATE_NOOP("Artwork", "The drawing asks for a style sheet in another file, which was not opened.")};
+    case TextElsewhere:
+        return {QT_TRANSLATE_NOOP("Artwork", "The drawing asks for text in another file, which was not opened.")};
+    case GradientsStandFor:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "%n gradients stand for the colours of their middle."),
+                "%n gradient stands for the colour of its middle."};
+    case ShapesCountedWhole:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "%n shapes stand behind a clip path or mask and are counted whole."),
+                "%n shape stands behind a clip path or mask and is counted whole."};
+    case TransformsNotRead:
+        return {QT_TRANSLATE_N_NOOP("Artwork",
+                                    "%n transforms could not be read; what they move may stand in the wrong place."),
+                "%n transform could not be read; what it moves may stand in the wrong place."};
+    case NarrowPieces:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "%n of %2 separate pieces of %3 are narrower than a stone and hold "
+                                               "none; take a smaller stone or a larger size."),
+                "%n of %2 separate pieces of %3 is narrower than a stone and holds none; take a smaller stone or a "
+                "larger size."};
+    case AlongTheOutline: return {QT_TRANSLATE_NOOP("Artwork", "along the outline")};
+    case TooNarrowForRows: return {QT_TRANSLATE_NOOP("Artwork", "along the outline, as it is too narrow for rows")};
+    case SquareRows: return {QT_TRANSLATE_NOOP("Artwork", "square rows")};
+    case StaggeredRows: return {QT_TRANSLATE_NOOP("Artwork", "staggered rows")};
+    case SquareRowsTurned: return {QT_TRANSLATE_NOOP("Artwork", "square rows turned by %1 degrees")};
+    case StaggeredRowsTurned: return {QT_TRANSLATE_NOOP("Artwork", "staggered rows turned by %1 degrees")};
+    case RowsAsFitEachPiece: return {QT_TRANSLATE_NOOP("Artwork", "rows, those of each piece turned as fits it best")};
+    case OutlineThenRows: return {QT_TRANSLATE_NOOP("Artwork", "along the outline, then %1")};
+    case OutlineWhereNarrow: return {QT_TRANSLATE_NOOP("Artwork", "%1; along the outline where a piece is narrow")};
+    }
+    return {};
+}
+
+} // namespace sp::words

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#include "app/words/sources.h"
+#include "core/pricing/messages.h"
+
+namespace sp::words {
+
+Source sourceOf(pricing::Fault fault) {
+    using enum pricing::Fault;
+    switch (fault) {
+    case TaxOutOfRange:
+        return {QT_TRANSLATE_NOOP("Pricing", "The tax rate must be from 0 to 100 %; correct it in Shop.")};
+    case DepositOutOfRange:
+        return {QT_TRANSLATE_NOOP("Pricing", "The deposit must be from 0 to 100 %; correct it in Shop.")};
+    case MarkUpOutOfRange:
+        return {QT_TRANSLATE_NOOP(
+            "Pricing", "The mark-up from %1 pieces must be from -100 to 10,000 %; correct it in Shop.")};
+    case PriceEndingOutOfRange:
+        return {QT_TRANSLATE_NOOP("Pricing", "A price ending is a number from 0 to 99; correct it in Shop.")};
+    case DiscountShareOutOfRange: return {QT_TRANSLATE_NOOP("Pricing", "A discount is from 0 to 100 %; type another.")};
+    case DiscountOutOfRange:
+        return {QT_TRANSLATE_NOOP("Pricing",
+                                  "The discount is more than the order comes to, or below nothing; type another.")};
+    case LineTooLarge:
+        return {QT_TRANSLATE_NOOP("Pricing", "%1 comes to more than 1,000,000,000; check its pieces and prices.")};
+    case NothingOrdered:
+        return {QT_TRANSLATE_NOOP("Pricing", "Nothing is ordered yet; type a design or add a one-off.")};
+    case WantedBeforeQuoted:
+        return {QT_TRANSLATE_NOOP("Pricing",
+                                  "The day it is wanted, %1, lies before the day of the quote, %2; type a later one.")};
+    case OrderTooLarge:
+        return {
+            QT_TRANSLATE_NOOP("Pricing", "The order comes to more than 1,000,000,000; check its pieces and prices.")};
+    }
+    return {};
+}
+
+} // namespace sp::words

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/artwork/messages.h"
+#include "core/base/messages.h"
+#include "core/catalogue/messages.h"
+#include "core/costing/messages.h"
+#include "core/layout/messages.h"
+#include "core/needs/messages.h"
+#include "core/pricing/messages.h"
+#include "core/supply/messages.h"
+#include "core/units/messages.h"
+
+#include <QCoreApplication>
+
+namespace sp::words {
+
+/// The English of a sentence: %1, %2 … stand for its values, %n for the first whole number among them.
+struct Source {
+    const char* text = nullptr;
+    const char* one = nullptr; ///< for a %n of 1, where no translation says it
+};
+
+Source sourceOf(base::Fault fault);
+Source sourceOf(base::Note note);
+Source sourceOf(units::Fault fault);
+Source sourceOf(units::Note note);
+Source sourceOf(artwork::Fault fault);
+Source sourceOf(artwork::Note note);
+Source sourceOf(layout::Fault fault);
+Source sourceOf(catalogue::MaterialKind kind);
+Source sourceOf(needs::Fault fault);
+Source sourceOf(needs::Note note);
+Source sourceOf(costing::Fault fault);
+Source sourceOf(costing::Note note);
+Source sourceOf(pricing::Fault fault);
+Source sourceOf(supply::Fault fault);
+Source sourceOf(supply::Note note);
+
+/// The English of any message of core and db, and the translation context it stands in, which is its room's name.
+Source sourceOf(const base::MessageId& id);
+const char* contextOf(base::Room room);
+
+} // namespace sp::words

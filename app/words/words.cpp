@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: MIT
+#include "app/words/words.h"
+
+#include "app/words/sources.h"
+#include "core/units/date.h"
+
+#include <algorithm>
+
+namespace sp::words {
+
+namespace {
+
+using base::Room;
+
+/// The one message whose words come with it.
+constexpr base::MessageId kWorded{Room::App, true, 0, "Worded"};
+
+template<class Fault, class Note>
+Source either(const base::MessageId& id) {
+    return id.isNote ? sourceOf(static_cast<Note>(id.number)) : sourceOf(static_cast<Fault>(id.number));
+}
+
+template<class Fault>
+Source fault(const base::MessageId& id) {
+    return sourceOf(static_cast<Fault>(id.number));
+}
+
+/// At most three decimals, trailing zeros dropped; what is not zero never reads as zero.
+QString decimals(double value) {
+    QString text = QString::number(value, 'f', 3);
+    if (text == QLatin1String("0.000") && value > 0) text = QString::number(value, 'f', 6);
+    while (text.endsWith(QLatin1Char('0'))) text.chop(1);
+    if (text.endsWith(QLatin1Char('.'))) text.chop(1);
+    return text;
+}
+
+double millimetres(std::int64_t nanometres) { return static_cast<double>(nanometres) / 1e6; }
+double inches(std::int64_t nanometres) { return millimetres(nanometres) / 25.4; }
+
+struct Write {
+    QString operator()(const std::string& text) const { return QString::fromStdString(text); }
+    QString operator()(std::int64_t count) const { return QString::number(count); }
+    QString operator()(const base::Real& real) const {
+        return real.decimals < 0 ? QString::number(real.number, 'g', 3)
+                                 : QString::number(real.number, 'f', real.decimals);
+    }
+    QString operator()(const base::Quantity& quantity) const {
+        switch (quantity.unit) {
+        case base::Quantity::Unit::Nanometres:
+            return QCoreApplication::translate("Words", "%1 mm (%2 in)")
+                .arg(decimals(millimetres(quantity.amount)), decimals(inches(quantity.amount)));
+        case base::Quantity::Unit::Days: break;
+        }
+        const std::chrono::sys_days day{std::chrono::days(quantity.amount)};
+        return QString::fromStdString(units::Date::fromDays(day).iso());
+    }
+    QString operator()(const base::Extent& extent) const {
+        return QCoreApplication::translate("Words", "%1 x %2 mm (%3 x %4 in)")
+            .arg(decimals(millimetres(extent.width)), decimals(millimetres(extent.height)),
+                 decimals(inches(extent.width)), decimals(inches(extent.height)));
+    }
+    QString operator()(const std::vector<base::Message>& messages) const {
+        QStringList list;
+        for (const auto& message : messages) list << sentence(message);
+        return list.join(QCoreApplication::translate("Words", ", ", "between the parts of a list"));
+    }
+};
+
+/// The first whole number, for the plural.
+const std::int64_t* countIn(const std::vector<base::Value>& values) {
+    for (const auto& value : values)
+        if (const auto* count = std::get_if<std::int64_t>(&value.held)) return count;
+    return nullptr;
+}
+
+/// All places at once, so that a value may hold a percent sign.
+QString filled(const QString& sentence, const std::vector<base::Value>& values) {
+    QString out;
+    for (qsizetype i = 0; i < sentence.size(); ++i) {
+        const auto place = static_cast<std::size_t>(i + 1 < sentence.size() ? sentence[i + 1].digitValue() : -1);
+        if (sentence[i] == QLatin1Char('%') && place >= 1 && place <= values.size()) {
+            out += std::visit(Write{}, values[place - 1].held);
+            ++i;
+        } else {
+            out += sentence[i];
+        }
+    }
+    return out;
+}
+
+} // namespace
+
+Source sourceOf(const base::MessageId& id) {
+    switch (id.room) {
+    case Room::Base: return either<base::Fault, base::Note>(id);
+    case Room::Units: return either<units::Fault, units::Note>(id);
+    case Room::Artwork: return either<artwork::Fault, artwork::Note>(id);
+    case Room::Layout: return fault<layout::Fault>(id);
+    case Room::Kinds: return fault<catalogue::MaterialKind>(id);
+    case Room::Needs: return either<needs::Fault, needs::Note>(id);
+    case Room::Costing: return either<costing::Fault, costing::Note>(id);
+    case Room::Pricing: return fault<pricing::Fault>(id);
+    case Room::Supply: return either<supply::Fault, supply::Note>(id);
+    case Room::None:
+    case Room::Db:
+    case Room::App: break;
+    }
+    return {};
+}
+
+const char* contextOf(Room room) {
+    switch (room) {
+    case Room::Base: return "Base";
+    case Room::Units: return "Units";
+    case Room::Kinds: return "Names";
+    case Room::Artwork: return "Artwork";
+    case Room::Layout: return "Layout";
+    case Room::Needs: return "Needs";
+    case Room::Costing: return "Costing";
+    case Room::Pricing: return "Pricing";
+    case Room::Supply: return "Supply";
+    case Room::Db: return "Db";
+    case Room::None:
+    case Room::App: break;
+    }
+    return "Words";
+}
+
+QString sentence(const base::Message& message) {
+    if (message.id == kWorded) return std::visit(Write{}, message.values.front().held);
+    const Source source = sourceOf(message.id);
+    if (source.text == nullptr) return {};
+    const auto* count = source.one == nullptr ? nullptr : countIn(message.values);
+    QString words =
+        QCoreApplication::translate(contextOf(message.id.room), source.text, nullptr,
+                                    count ? static_cast<int>(std::min<std::int64_t>(*count, 1'000'000'000)) : -1);
+    if (count != nullptr) {
+        if (*count == 1 && words == QString::fromUtf8(source.text).replace(QLatin1String("%n"), QLatin1String("1")))
+            words = QString::fromUtf8(source.one).replace(QLatin1String("%n"), QLatin1String("1"));
+    }
+    return filled(words, message.values);
+}
+
+QString sentence(const base::Error& error) {
+    if (error.fault.room == Room::None) return QString::fromStdString(error.detail);
+    return sentence(error.message());
+}
+
+QString told(const char* source, const std::vector<base::Value>& values) {
+    return filled(QCoreApplication::translate("App", source), values);
+}
+
+std::string text(const base::Error& error) { return sentence(error).toStdString(); }
+std::string text(const base::Message& message) { return sentence(message).toStdString(); }
+
+base::Error makeError(base::Code code, std::string subject, const QString& sentence) {
+    base::Error error;
+    error.code = code;
+    error.subject = std::move(subject);
+    error.fault = kWorded;
+    error.values = {base::asValue(sentence.toStdString())};
+    return error;
+}
+
+} // namespace sp::words

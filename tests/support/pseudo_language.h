@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QCoreApplication>
+#include <QTranslator>
+
+#include <array>
+
+namespace sp::test {
+
+/// A language for tests: every letter of the source wears an accent and the whole is a third longer, so that a letter
+/// of ASCII on the screen was not translated. Places (%1, %n), mnemonics and tags stay what they are.
+class PseudoLanguage : public QTranslator {
+  public:
+    PseudoLanguage() { QCoreApplication::installTranslator(this); }
+    ~PseudoLanguage() override { QCoreApplication::removeTranslator(this); }
+    Q_DISABLE_COPY_MOVE(PseudoLanguage)
+
+    bool isEmpty() const override { return false; }
+    QString translate(const char*, const char* source, const char*, int count) const override {
+        const QString words = QString::fromUtf8(source);
+        QString out;
+        qsizetype letters = 0;
+        bool isTag = false;
+        for (qsizetype i = 0; i < words.size(); ++i) {
+            const QChar c = words[i];
+            isTag = (isTag || (c == QLatin1Char('<') && i + 1 < words.size() && words[i + 1] != QLatin1Char(' '))) &&
+                    c != QLatin1Char('>');
+            if (c == QLatin1Char('%') && i + 1 < words.size() && words[i + 1] == QLatin1Char('n')) {
+                out += count < 0 ? QStringLiteral("%n") : QString::number(count);
+                ++i;
+            } else if (isTag || c.unicode() > 'z' || !c.isLetter()) {
+                out += c;
+            } else {
+                out += accented(c);
+                ++letters;
+            }
+        }
+        return out + QString(letters / 3, QChar(0x00B7));
+    }
+
+  private:
+    static QChar accented(QChar c) {
+        static const QString plain = QStringLiteral("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ");
+        static const QString dressed = QStringLiteral("áƀćďéƒǵĥíĵķĺṁńóṕɋŕśťúṽŵẋýžÁƁĆĎÉƑǴĤÍĴĶĹṀŃÓṔɊŔŚŤÚṼŴẊÝŽ");
+        return dressed[plain.indexOf(c)];
+    }
+};
+
+} // namespace sp::test
