@@ -62,7 +62,7 @@ void LeftOutList::add(const QString& what, std::size_t number, std::optional<Fat
     if (fate) {
         auto* show = new QPushButton(tr("show"), m_grid->body());
         show->setObjectName(QStringLiteral("showLeftOut"));
-        show->setAccessibleName(tr("Show in the picture: %1").arg(words));
+        show->setAccessibleName(tr("Show in the picture: %1").arg(what));
         show->setCheckable(true);
         desk::makeQuiet(*show);
         connect(show, &QPushButton::toggled, this, [this, show, fate](bool on) {

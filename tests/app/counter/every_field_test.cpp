@@ -84,7 +84,7 @@ TEST_F(EveryField, hasAnInputOrSaysWhyNot) {
     press(Qt::Key_Return);
     look();
     for (int place = 0; place < 6; ++place) {
-        m_window->goTo(place);
+        m_window->goTo(static_cast<program::PlaceId>(place));
         test::handleQueued();
         look();
     }

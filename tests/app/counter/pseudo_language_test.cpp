@@ -125,7 +125,7 @@ TEST_F(InAnotherLanguage, noPlaceShowsAWordThatNoTranslatorHasSeen) {
     orderLantern();
     lookEverywhere(QStringLiteral("Counter, ordered"));
     for (int place = 1; place < 6; ++place) {
-        m_window->goTo(place);
+        m_window->goTo(static_cast<program::PlaceId>(place));
         test::handleQueued();
         lookEverywhere(QStringLiteral("Place %1").arg(place));
     }

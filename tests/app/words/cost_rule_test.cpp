@@ -15,7 +15,6 @@
 
 using namespace sp;
 using catalogue::Step;
-using words::CostTree;
 using costing::Part;
 using sample::cents;
 using sample::idOf;
@@ -25,6 +24,7 @@ using units::Fraction;
 using units::Length;
 using units::Money;
 using units::Rate;
+using words::CostTree;
 
 namespace {
 
@@ -81,8 +81,8 @@ std::string arithmeticOf(std::string rule, Money named) {
 
 units::Grammar plainNumbers() {
     units::Grammar grammar{};
-    grammar.kind = "a rule";
-    grammar.example = "2 * 3";
+    grammar.kind = units::Note::AnAmount;
+    grammar.example = units::Note::AmountExample;
     grammar.thousandsExpected = true;
     return grammar;
 }
