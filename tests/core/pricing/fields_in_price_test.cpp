@@ -41,6 +41,9 @@ PriceBook fullBook() {
     book.bench.press.secondPressShare = Rate::fromPercent(20);
     book.bench.press.secondDwell = Duration::fromSeconds(4);
     book.bench.press.testPresses = 2;
+    auto& sizes = book.materials[sample::idOf("Hoodie")].material.sizes;
+    sizes[0] = {"M", sample::cents(50), sample::cents(65)};
+    sizes.push_back({"L", sample::cents(50), {}});
     const auto again = [&](const char* of, const char* name) {
         auto other = *book.find(sample::idOf(of));
         other.material.id = sample::idOf(name);
@@ -65,7 +68,7 @@ catalogue::Order fullOrder() {
     garment.onto = {};
     auto blank = sample::square(9);
     blank.onto = sample::idOf("Hoodie");
-    blank.sizes = {{"M", Count::of(4)}, {"2XL", Count::of(3)}};
+    blank.sizes = {{"M", Count::of(4)}, {"2XL", Count::of(3)}, {"L", Count::of(2)}};
     auto order = sample::orderOf({sample::lantern(24), garment, blank, sample::square(5)});
     order.wantedBy = sample::day("2026-11-29");
     return order;
