@@ -8,7 +8,8 @@
     tests/mutation/mutate.py build-dev --again build-dev/mutation/report.json       what survived before, once more
 
 Needs a build folder of Ninja's, configured without unity, and Python 3.9; builds the test programs that it runs. The
-same seed and the same code give the same sample. It never writes into the tree: each mistake is made in a copy under
+same seed and the same code give the same sample; a smaller one is the beginning of a larger. Interrupted, it tells what
+it has found so far. It never writes into the tree: each mistake is made in a copy under
 BUILD/mutation, compiled with the flags of the file it stands for, linked in front of the libraries of the core test
 programs and run, quick tests first. A mistake is caught when a program fails, crashes or takes far longer than it
 should. Warnings are no errors here: what only the compiler would have complained about must be caught by a test.
@@ -25,6 +26,7 @@ import os
 import random
 import re
 import shlex
+import signal
 import subprocess
 import sys
 import threading
@@ -417,8 +419,13 @@ def main():
     bench.measure(sorted({p for used in programs.values() for p in used}))
     equal, used = equal_ones(), set()
     results, began = [], time.time()
+    stop = threading.Event()
+    for name in (signal.SIGINT, signal.SIGTERM):
+        signal.signal(name, lambda *_: stop.set())
 
     def one(m):
+        if stop.is_set():
+            return
         if m.key() in equal:
             used.add(m.key())
             verdict, by = "equal", equal[m.key()]
