@@ -164,6 +164,15 @@ TEST(Parts, onceForTheJobDoesNotGrowWithThePieces) {
         if (!made.line.plannedPieces) { EXPECT_EQ(amountsOf(made, 1), amountsOf(made, 400)) << made.name; }
 }
 
+// Done or cut once however many pieces there are; of the labour the steps that make the set.
+TEST(Parts, thatAreOnceForTheJobAreTheseAlone) {
+    std::multiset<Part> once;
+    for (const auto& row : partTable())
+        if (row.tags & tag::kOnce) once.insert(row.part);
+    EXPECT_EQ(once, (std::multiset<Part>{Part::Template, Part::LabourStep, Part::WarmUp, Part::TestPress,
+                                         Part::CutterWear, Part::OverheadOnce}));
+}
+
 TEST(Parts, standInReadingOrderWithTheirSums) {
     Part open = Part::Job;
     for (const auto& row : partTable()) {
