@@ -106,9 +106,9 @@ class BookFile final : public Book {
 
     Quote newQuote();
     Quote sealNow(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total, units::Date validUntil);
-    stores::QuoteRow draftForChange(const Quote& quote);
-    std::int64_t keepOrder(const stores::QuoteRow& before, const catalogue::Order& order);
-    Quote whole(const stores::QuoteRow& row);
+    stores::JobRow draftForChange(const Quote& quote);
+    std::int64_t keepOrder(const stores::JobRow& before, const catalogue::Order& order);
+    Quote whole(const stores::JobRow& row);
     Quote wholeOf(const base::Id& id);
     void refuseUnfitToGive(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total,
                            units::Date validUntil) const;

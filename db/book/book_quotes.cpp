@@ -13,7 +13,7 @@ using base::Id;
 using base::Result;
 using catalogue::PriceBook;
 using records::StageMark;
-using stores::QuoteRow;
+using stores::JobRow;
 
 namespace {
 
@@ -21,36 +21,37 @@ namespace {
     refuse(Code::NotFound, std::move(subject), "This quote is not in the book; look for it under another number.");
 }
 
-std::string titleOf(const stores::QuoteListRow& row) {
+std::string titleOf(const stores::JobListRow& row) {
     const std::string first = row.firstTitle.empty() && row.lines > 0 ? "Untitled" : row.firstTitle;
     return row.lines > 1 ? fmt::format("{} and {} more", first, row.lines - 1) : first;
 }
 
-std::string nameOf(const QuoteRow& row) { return row.number.empty() ? std::string("the quote") : row.number; }
+std::string nameOf(const JobRow& row) { return row.number.empty() ? std::string("the quote") : row.number; }
 
 } // namespace
 
-Quote BookFile::whole(const QuoteRow& row) {
+Quote BookFile::whole(const JobRow& row) {
     Quote quote;
     quote.id = row.id;
     quote.number = row.number;
     quote.stage = row.stage;
     quote.order = row.order;
     quote.version = row.version;
-    auto sealed = m_stores.sealed.find(row.id);
-    if (!sealed && row.number.empty()) return quote;
-    if (!sealed || sealed->quote.number != row.number || sealed->quote.order != row.order)
+    auto paper = m_stores.papers.quoteOf(row.id);
+    if (!paper && row.number.empty()) return quote;
+    if (!paper || paper->number != row.number || paper->order != row.order)
         refuse(Code::Damaged, row.number,
                fmt::format("The quote {} in “{}” is damaged: it is not as it was sealed; open a backup.",
-                           row.number.empty() ? sealed->quote.number : row.number, file().filename().string()));
-    quote.frozen = std::move(sealed->prices);
-    quote.validUntil = sealed->quote.validUntil;
-    quote.sealedTotal = sealed->quote.total;
+                           row.number.empty() ? paper->number : row.number, file().filename().string()));
+    quote.frozen = m_stores.papers.prices(paper->prices);
+    quote.frozen->customer = std::move(paper->customer);
+    quote.validUntil = paper->until;
+    quote.sealedTotal = paper->total;
     return quote;
 }
 
 Quote BookFile::wholeOf(const Id& id) {
-    const auto row = m_stores.quotes.find(id);
+    const auto row = m_stores.jobs.find(id);
     if (!row) refuseUnknown(id.text());
     return whole(*row);
 }
@@ -60,7 +61,7 @@ Quote BookFile::newQuote() {
     order.quotedOn = m_surroundings.today();
     const Id id = newId();
     const auto stamp = record("make", "new quote", {"quote", id, {}, records::write(order)});
-    m_stores.quotes.write(id, order, stamp);
+    m_stores.jobs.write(id, order, stamp);
     return wholeOf(id);
 }
 
@@ -72,8 +73,8 @@ Result<Quote> BookFile::startQuote() {
     });
 }
 
-QuoteRow BookFile::draftForChange(const Quote& quote) {
-    auto row = m_stores.quotes.find(quote.id);
+JobRow BookFile::draftForChange(const Quote& quote) {
+    auto row = m_stores.jobs.find(quote.id);
     if (!row) refuseUnknown(quote.id.text());
     if (!row->number.empty())
         refuse(Code::Conflict, row->number,
@@ -84,13 +85,13 @@ QuoteRow BookFile::draftForChange(const Quote& quote) {
     return std::move(*row);
 }
 
-std::int64_t BookFile::keepOrder(const QuoteRow& before, const catalogue::Order& order) {
+std::int64_t BookFile::keepOrder(const JobRow& before, const catalogue::Order& order) {
     orRefuse(catalogue::fields::check(order));
     if (before.order == order) return before.version;
     const auto stamp = record("change", changeOf(before.order, order),
                               {"quote", before.id, records::write(before.order), records::write(order)});
     try {
-        m_stores.quotes.write(before.id, order, stamp);
+        m_stores.jobs.write(before.id, order, stamp);
     } catch (const Refusal& refusal) {
         if (refusal.error().code != Code::Invalid) throw;
         refuse(Code::Invalid, "quote",
@@ -131,24 +132,25 @@ Quote BookFile::sealNow(const Quote& quote, const PriceBook& inputs, units::Mone
     refuseUnfitToGive(quote, inputs, total, validUntil);
     keepOrder(draft, quote.order);
     const std::chrono::year_month_day today(m_surroundings.today().days());
-    const std::string number = m_stores.quotes.takeNumber(static_cast<int>(today.year()));
+    const std::string number = m_stores.jobs.takeNumber("quote", static_cast<int>(today.year()));
     const auto order = records::write(quote.order);
     record("give", "giving " + number, {"quote", quote.id, order, order});
     const auto stamp =
         record("give", {},
                {"stage", quote.id, records::write(StageMark{draft.stage}), records::write(StageMark{Stage::Quoted})});
-    m_stores.quotes.setStage(quote.id, Stage::Quoted, stamp);
-    m_stores.quotes.setNumber(quote.id, number);
-    m_stores.sealed.seal({.quote = quote.id,
-                          .number = number,
-                          .givenAt = stamp.at,
-                          .validUntil = validUntil,
-                          .total = total,
-                          .order = quote.order,
-                          .customer = {},
-                          .prices = {},
-                          .previous = {}},
-                         inputs);
+    m_stores.jobs.setStage(quote.id, Stage::Quoted, stamp);
+    m_stores.jobs.setNumber(quote.id, number);
+    const auto kept = m_stores.jobs.find(quote.id);
+    m_stores.papers.issue({.id = newId(),
+                           .job = quote.id,
+                           .revision = kept->revision,
+                           .number = number,
+                           .issuedAt = stamp.at,
+                           .issuedOn = kept->order.quotedOn,
+                           .until = validUntil,
+                           .total = total,
+                           .order = kept->orderDigest},
+                          inputs);
     m_action->given.push_back(quote.id);
     return wholeOf(quote.id);
 }
@@ -170,7 +172,7 @@ Done BookFile::setStage(const Id& id, Stage stage) {
     return act([&] {
         const StageMark mark{stage};
         orRefuse(catalogue::fields::check(mark));
-        const auto row = m_stores.quotes.find(id);
+        const auto row = m_stores.jobs.find(id);
         if (!row) refuseUnknown(id.text());
         if (row->stage == stage) return;
         if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::LetGo)
@@ -180,14 +182,14 @@ Done BookFile::setStage(const Id& id, Stage stage) {
                    fmt::format("Quote {} has been given and is no enquiry any more; start a new quote.", row->number));
         const auto stamp = record("change", "stage of " + nameOf(*row),
                                   {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
-        m_stores.quotes.setStage(id, stage, stamp);
+        m_stores.jobs.setStage(id, stage, stamp);
     });
 }
 
 Result<std::vector<QuoteSummary>> BookFile::quotes(std::string_view text, std::int64_t limit) {
     return look([&] {
         std::vector<QuoteSummary> list;
-        for (auto& row : m_stores.quotes.list(text, limit))
+        for (auto& row : m_stores.jobs.list(text, limit))
             list.push_back({.id = row.id,
                             .number = row.number,
                             .stage = row.stage,
@@ -205,7 +207,7 @@ Result<Quote> BookFile::quote(const Id& id) {
 
 Result<Quote> BookFile::quoteNumbered(std::string_view number) {
     return look([&] {
-        const auto id = m_stores.quotes.numbered(number);
+        const auto id = m_stores.jobs.numbered(number);
         if (!id)
             refuse(Code::NotFound, std::string(number),
                    fmt::format("There is no quote {} in this book; look for it under another number.", number));
@@ -215,7 +217,7 @@ Result<Quote> BookFile::quoteNumbered(std::string_view number) {
 
 Result<std::optional<Quote>> BookFile::lastDraft() {
     return look([&]() -> std::optional<Quote> {
-        const auto id = m_stores.quotes.lastDraft();
+        const auto id = m_stores.jobs.lastDraft();
         if (!id) return std::nullopt;
         return wholeOf(*id);
     });

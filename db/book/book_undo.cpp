@@ -102,21 +102,21 @@ void BookFile::bringOnly(Store& store, std::string_view kind, const Change& chan
 }
 
 void BookFile::bringOrder(std::string_view kind, const Change& change) {
-    const auto row = m_stores.quotes.find(change.id);
+    const auto row = m_stores.jobs.find(change.id);
     base::ensure(!row || row->number.empty(), "a given quote is never undone");
     refuseIfChanged(row ? records::write(row->order) : std::string(), change);
     const auto stamp = record(kind, {}, change);
     if (change.after.empty())
-        m_stores.quotes.remove(change.id, stamp);
+        m_stores.jobs.remove(change.id, stamp);
     else
-        m_stores.quotes.write(change.id, orRefuse(records::read<catalogue::Order>(change.after)), stamp);
+        m_stores.jobs.write(change.id, orRefuse(records::read<catalogue::Order>(change.after)), stamp);
 }
 
 void BookFile::bringStage(std::string_view kind, const Change& change) {
-    const auto row = m_stores.quotes.find(change.id);
+    const auto row = m_stores.jobs.find(change.id);
     refuseIfChanged(row ? records::write(records::StageMark{row->stage}) : std::string(), change);
     const auto mark = orRefuse(records::read<records::StageMark>(change.after));
-    m_stores.quotes.setStage(change.id, mark.stage, record(kind, {}, change));
+    m_stores.jobs.setStage(change.id, mark.stage, record(kind, {}, change));
 }
 
 Change BookFile::bringMovement(std::string_view kind, const Change& change) {

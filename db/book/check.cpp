@@ -7,7 +7,6 @@
 #include "db/records/record.h"
 #include "db/refusal.h"
 #include "db/sqlite/transaction.h"
-#include "db/stores/digest.h"
 
 #include <fmt/format.h>
 
@@ -45,8 +44,8 @@ class Inspection {
     std::vector<std::string> runSeals() {
         const sqlite::Reading reading(m_db);
         guarded("the quotes", [&] {
-            for (const auto& id : keys("SELECT id FROM quote WHERE number <> '' AND deleted_at IS NULL ORDER BY id"))
-                if (const auto row = m_stores.quotes.find(id)) m_given.emplace(id, *row);
+            for (const auto& id : keys("SELECT id FROM job WHERE number <> '' AND deleted_at IS NULL ORDER BY id"))
+                if (const auto row = m_stores.jobs.find(id)) m_given.emplace(id, *row);
         });
         underSeal();
         return std::move(m_report.damage);
@@ -56,7 +55,7 @@ class Inspection {
     void underSeal() {
         guarded("the seals", [&] { seals(); });
         guarded("the numbers", [&] { numbers(); });
-        guarded("the prices of given quotes", [&] { parts(); });
+        guarded("the records", [&] { m_stores.records.expectAll(); });
     }
 
     template<class Work>
@@ -95,13 +94,18 @@ class Inspection {
         for (const auto& design : designs) compare("design", design.id, design, design.name);
         for (const auto& customer : m_stores.customers.all()) compare("customer", customer.id, customer, customer.name);
         if (const auto shop = m_stores.shop.find())
-            compare("shop", Id(), *shop, "the shop");
+            compareShop(*shop);
         else
             say("The rates and rules of the shop are missing; open a backup.");
         if (const auto bench = m_stores.bench.find())
             compare("bench", Id(), *bench, "the bench");
         else
             say("The bench standards are missing; open a backup.");
+    }
+
+    void compareShop(const catalogue::Shop& shop) {
+        compare("shop", Id(), shop, "the shop");
+        m_stores.shop.expectColumns(shop);
     }
 
     void drawings() {
@@ -119,11 +123,12 @@ class Inspection {
     }
 
     void quotes() {
-        for (const auto& id : keys("SELECT id FROM quote WHERE deleted_at IS NULL ORDER BY id")) {
+        for (const auto& id : keys("SELECT id FROM job WHERE deleted_at IS NULL ORDER BY id")) {
             ++m_report.quotes;
             guarded("a quote", [&] {
-                const auto row = m_stores.quotes.find(id);
-                if (!row) return;
+                const auto row = m_stores.jobs.find(id);
+                if (!row) return say("The order of a quote is missing; open a backup.");
+                m_stores.jobs.expectColumns(*row);
                 const std::string name = row->number.empty() ? "a draft" : row->number;
                 compare("quote", id, row->order, name);
                 const bool hasStage = !m_stores.log.newest("stage", id).empty();
@@ -134,48 +139,59 @@ class Inspection {
         }
     }
 
+    /// The chain of seals, each naming the one before.
     void seals() {
-        std::string before;
-        std::int64_t place = 0;
-        std::vector<std::pair<std::int64_t, Id>> sealed;
+        struct Seal {
+            std::int64_t place = 0;
+            Id paper;
+            std::string kind;
+            sqlite::Digest digest;
+            sqlite::Digest previous;
+        };
+        std::vector<Seal> chain;
         {
-            auto rows = m_db.query("SELECT place, quote_id FROM sealed ORDER BY place");
+            auto rows = m_db.query("SELECT place, paper_id, kind, digest, previous_digest FROM seal ORDER BY place");
             while (rows.step()) {
-                auto& [at, id] = sealed.emplace_back();
-                rows >> at >> id;
+                auto& seal = chain.emplace_back();
+                rows >> seal.place >> seal.paper >> seal.kind >> seal.digest >> seal.previous;
             }
         }
-        for (const auto& [at, id] : sealed) {
-            if (at != ++place) say("A given quote is missing from the book; open a backup.");
-            place = at;
-            guarded("a given quote", [&] { seal(id, before); });
+        sqlite::Digest before;
+        std::int64_t place = 0;
+        for (const auto& seal : chain) {
+            if (seal.place != ++place) say("A given quote is missing from the book; open a backup.");
+            place = seal.place;
+            if (seal.previous != before)
+                say("Between two given quotes another one was taken out or exchanged; open a backup.");
+            before = seal.digest;
+            if (seal.kind == "paper") guarded("a given quote", [&] { paper(seal.paper); });
         }
         for (const auto& [id, row] : m_given)
             say(fmt::format("The seal of quote {} is missing; open a backup.", row.number));
     }
 
-    void seal(const Id& id, std::string& before) {
+    void paper(const Id& id) {
         ++m_report.sealedQuotes;
-        const std::string expected = std::exchange(before, std::string("unknown"));
-        const auto opened = m_stores.sealed.quote(id);
-        if (!opened) return;
-        before = m_stores.sealed.sealOf(id);
-        const auto& quote = *opened;
-        if (m_priceLists.insert(quote.prices).second) m_stores.sealed.prices(quote.prices);
-        if (expected != "unknown" && quote.previous != expected)
-            say(fmt::format("Before quote {} another one was taken out or exchanged; open a backup.", quote.number));
-        const auto given = m_given.find(id);
+        const auto issued = m_stores.papers.find(id);
+        if (!issued) return say("A given quote is missing from the book; open a backup.");
+        m_stores.papers.expectColumns(*issued);
+        if (m_priceLists.insert(issued->prices).second) m_stores.papers.prices(issued->prices);
+        const auto given = m_given.find(issued->job);
         if (given == m_given.end())
-            say(fmt::format("Quote {} was given but is no longer listed; open a backup.", quote.number));
-        else if (given->second.number != quote.number || given->second.order != quote.order)
-            say(fmt::format("Quote {} is not as it was sealed; open a backup.", quote.number));
-        m_given.erase(id);
-        m_numbers.insert(quote.number);
+            say(fmt::format("Quote {} was given but is no longer listed; open a backup.", issued->number));
+        else if (given->second.number != issued->number || given->second.order != issued->order)
+            say(fmt::format("Quote {} is not as it was sealed; open a backup.", issued->number));
+        m_given.erase(issued->job);
+        m_numbers.insert(issued->number);
     }
 
     void numbers() {
-        auto rows = m_db.query("SELECT year, last_number FROM counter ORDER BY year");
+        auto rows = m_db.query("SELECT name, year, last_number FROM series ORDER BY name, year");
         while (rows.step()) {
+            if (rows.takeText() != "quote") {
+                say("There are numbers of papers that nobody issued; open a backup.");
+                continue;
+            }
             const auto year = rows.takeInteger();
             const auto last = rows.takeInteger();
             for (std::int64_t n = 1; n <= last && m_report.damage.size() < kMostDamage; ++n)
@@ -186,45 +202,36 @@ class Inspection {
             say(fmt::format("The count of quotes has lost {}; open a backup.", number));
     }
 
-    void parts() { m_stores.sealed.expectParts(); }
-
     /// The log has no gaps, and each record of a thing begins with what the record before it ended with. A thing's
     /// first record begins with nothing; only a stage begins with that of every new quote.
     void log() {
-        struct Last {
-            std::int64_t seq = 0;
-            std::string digest; ///< of what it ended with
-        };
         auto rows = m_db.query("SELECT seq, entity, entity_id, before, after FROM change ORDER BY seq");
         std::int64_t last = 0;
-        std::map<std::pair<std::string, Id>, Last> things;
-        const std::string newStage = records::write(records::StageMark{Stage::Enquiry});
+        std::map<std::pair<std::string, Id>, std::optional<sqlite::Digest>> afters;
+        const auto newStage = sqlite::digestOf(records::write(records::StageMark{Stage::Enquiry}));
         while (rows.step()) {
             std::int64_t seq = 0;
             std::pair<std::string, Id> thing;
-            std::string before;
-            std::string after;
+            std::optional<sqlite::Digest> before;
+            std::optional<sqlite::Digest> after;
             rows >> seq >> thing.first >> thing.second >> before >> after;
             if (seq != ++last) say("A row of the change log is missing; open a backup.");
             last = seq;
-            const auto was = things.find(thing);
-            const bool fits = was == things.end()
-                                  ? saysSame(thing.first, before, thing.first == "stage" ? newStage : "")
-                                  : was->second.digest == stores::sha256(before) ||
-                                        saysSame(thing.first, before, afterOf(was->second.seq));
+            const auto was = afters.find(thing);
+            const bool fits = was != afters.end()      ? saysSame(thing.first, before, was->second)
+                              : thing.first == "stage" ? before == newStage
+                                                       : !before;
             if (!fits) say(fmt::format("Record {} of the change log does not follow from the one before it.", seq));
-            things[thing] = {seq, stores::sha256(after)};
+            afters[thing] = after;
         }
     }
-    std::string afterOf(std::int64_t seq) {
-        auto row = m_db.query("SELECT after FROM change WHERE seq = ?", seq);
-        return row.step() ? row.takeText() : std::string();
-    }
     /// Whether two records of one entity say the same, each in the version it was written in. Nothing is only nothing.
-    bool saysSame(const std::string& entity, const std::string& one, const std::string& other) {
+    bool saysSame(const std::string& entity, const std::optional<sqlite::Digest>& one,
+                  const std::optional<sqlite::Digest>& other) {
         if (one == other) return true;
         const auto* kind = records::kindNamed(entity == "quote" ? "order" : entity);
-        return kind != nullptr && !one.empty() && !other.empty() && orRefuse(records::saySame(*kind, one, other));
+        return kind != nullptr && one && other &&
+               orRefuse(records::saySame(*kind, m_stores.records.find(*one), m_stores.records.find(*other)));
     }
 
     /// Every row names the record of the log that wrote it last; a quote also the one that began it, by which quotes
@@ -245,9 +252,10 @@ class Inspection {
             expectNone(fmt::format(
                 "SELECT count(*) FROM {0} WHERE change_seq <> (SELECT max(seq) FROM change WHERE entity = '{0}')",
                 table));
-        expectNone("SELECT count(*) FROM quote q WHERE change_seq <> (SELECT max(seq) FROM change "
+        expectNone("SELECT count(*) FROM job q WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity IN ('quote', 'stage') AND entity_id = q.id) OR started_seq <> "
                    "(SELECT min(seq) FROM change WHERE entity = 'quote' AND entity_id = q.id)");
+        expectNone("SELECT count(*) FROM revision WHERE choice_taken IS NOT NULL");
         expectNone("SELECT count(*) FROM stock_move m WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity = 'movement' AND entity_id = m.id)");
     }
@@ -267,7 +275,7 @@ class Inspection {
     sqlite::Connection& m_db;
     Stores m_stores;
     CheckReport m_report;
-    std::map<Id, stores::QuoteRow> m_given;
+    std::map<Id, stores::JobRow> m_given;
     std::set<std::string> m_numbers;
     std::set<std::string> m_priceLists; ///< digests of those that were read
 };

@@ -5,7 +5,7 @@
 #include "db/book/older_book.h"
 #include "db/migrations/migrations.h"
 #include "db/refusal.h"
-#include "db/stores/digest.h"
+#include "db/sqlite/digest.h"
 
 #include <fmt/format.h>
 
@@ -78,7 +78,7 @@ bool hasJournal(const fs::path& file) {
 std::string schemaDigest(Connection& connection) {
     std::string all;
     for (const auto& [type, name, sql] : schemaOf(connection)) all += fmt::format("{}\n{}\n{}\n", type, name, sql);
-    return stores::sha256(all);
+    return sqlite::digestOf(all).hex;
 }
 
 void expectSchema(Connection& connection, std::span<const std::string_view> migrations) {

@@ -5,11 +5,12 @@
 #include "db/stores/change_log.h"
 #include "db/stores/customer_store.h"
 #include "db/stores/design_store.h"
+#include "db/stores/job_store.h"
 #include "db/stores/kit_store.h"
 #include "db/stores/material_store.h"
+#include "db/stores/paper_store.h"
 #include "db/stores/price_list_store.h"
-#include "db/stores/quote_store.h"
-#include "db/stores/sealed_store.h"
+#include "db/stores/record_store.h"
 #include "db/stores/shop_store.h"
 #include "db/stores/stock_store.h"
 #include "db/stores/supply_store.h"
@@ -31,8 +32,9 @@ struct Stores {
         , colours(db)
         , customers(db)
         , stock(db)
-        , quotes(db)
-        , sealed(db)
+        , jobs(db)
+        , papers(db)
+        , records(db)
         , log(db) {}
 
     stores::ShopStore shop;
@@ -47,8 +49,9 @@ struct Stores {
     stores::ColourStore colours;
     stores::CustomerStore customers;
     stores::StockStore stock;
-    stores::QuoteStore quotes;
-    stores::SealedStore sealed;
+    stores::JobStore jobs;
+    stores::PaperStore papers;
+    stores::RecordStore records;
     stores::ChangeLog log;
 };
 

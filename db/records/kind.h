@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "db/records/papers.h"
 #include "db/records/values.h"
 
 #include <nlohmann/json_fwd.hpp>
@@ -23,6 +24,10 @@ struct Kind {
     const catalogue::fields::Object& (*object)() = nullptr;
     int version = 1;               ///< the newest, and the only one that is written
     std::vector<Upgrade> upgrades; ///< the one at n - 1 turns version n into n + 1; null where fields only came new
+    /// Where the record holds its fields in another shape than the program's value (see shapes.h): puts them into it,
+    /// and takes them out of it.
+    Upgrade inShape = nullptr;
+    Upgrade outOfShape = nullptr;
     base::Done (*check)(const void* value) = nullptr;
     /// Reads a record of any version and writes it anew, in the newest.
     base::Result<std::string> (*renewed)(std::string_view json) = nullptr;
@@ -66,6 +71,14 @@ template<>
 const Kind& kindOf<PriceList>();
 template<>
 const Kind& kindOf<SealedQuote>();
+template<>
+const Kind& kindOf<SealedPaper>();
+template<>
+const Kind& kindOf<SealedPerson>();
+template<>
+const Kind& kindOf<PaperResult>();
+template<>
+const Kind& kindOf<SealedResult>();
 
 /// All of them, in the order of the page on the format.
 std::span<const Kind* const> allKinds();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "db/records/record.h"
+#include "db/records/shapes.h"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +11,12 @@ namespace sp::db::records {
 
 template<>
 const Kind& kindOf<catalogue::Shop>() {
-    static const Kind kind = makeKind<catalogue::Shop>("shop");
+    static const Kind kind = [] {
+        auto shop = makeKind<catalogue::Shop>("shop", 2, {&shopInShape});
+        shop.inShape = &shopInShape;
+        shop.outOfShape = &shopOutOfShape;
+        return shop;
+    }();
     return kind;
 }
 template<>
@@ -65,7 +71,12 @@ const Kind& kindOf<catalogue::Customer>() {
 }
 template<>
 const Kind& kindOf<catalogue::Order>() {
-    static const Kind kind = makeKind<catalogue::Order>("order");
+    static const Kind kind = [] {
+        auto order = makeKind<catalogue::Order>("order", 2, {&orderInShape});
+        order.inShape = &orderInShape;
+        order.outOfShape = &orderOutOfShape;
+        return order;
+    }();
     return kind;
 }
 template<>
@@ -93,6 +104,26 @@ const Kind& kindOf<SealedQuote>() {
     static const Kind kind = makeKind<SealedQuote>("sealed-quote");
     return kind;
 }
+template<>
+const Kind& kindOf<SealedPaper>() {
+    static const Kind kind = makeKind<SealedPaper>("sealed-paper");
+    return kind;
+}
+template<>
+const Kind& kindOf<SealedPerson>() {
+    static const Kind kind = makeKind<SealedPerson>("sealed-person");
+    return kind;
+}
+template<>
+const Kind& kindOf<PaperResult>() {
+    static const Kind kind = makeKind<PaperResult>("paper-result");
+    return kind;
+}
+template<>
+const Kind& kindOf<SealedResult>() {
+    static const Kind kind = makeKind<SealedResult>("sealed-result");
+    return kind;
+}
 
 std::span<const Kind* const> allKinds() {
     static const std::array kinds{
@@ -113,6 +144,10 @@ std::span<const Kind* const> allKinds() {
         &kindOf<StageMark>(),
         &kindOf<PriceList>(),
         &kindOf<SealedQuote>(),
+        &kindOf<SealedPaper>(),
+        &kindOf<SealedPerson>(),
+        &kindOf<PaperResult>(),
+        &kindOf<SealedResult>(),
     };
     return kinds;
 }

@@ -203,11 +203,13 @@ int versionOf(const Kind& kind, const Json& tree) {
     return format->get<int>();
 }
 
-/// Makes the value of a record of that version one of the newest, but for the fields that only came new.
+/// Makes the value of a record of that version one of the newest, but for the fields that only came new, in the shape
+/// in which the program holds it.
 void upgrade(const Kind& kind, int version, Json& value) {
     try {
         for (auto step = static_cast<std::size_t>(version) - 1; step < kind.upgrades.size(); ++step)
             if (kind.upgrades[step]) kind.upgrades[step](value);
+        if (kind.outOfShape) kind.outOfShape(value);
     } catch (const Json::exception&) { refuseKey(kind.name); } // something there is of another sort than it was
 }
 

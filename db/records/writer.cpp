@@ -63,8 +63,9 @@ Json jsonOf(const fields::Object& object, const void* owner) {
 } // namespace
 
 std::string write(const Kind& kind, const void* value) {
-    return Json{{"format", kind.version}, {"kind", std::string(kind.name)}, {"value", jsonOf(kind.object(), value)}}
-        .dump();
+    Json saved = jsonOf(kind.object(), value);
+    if (kind.inShape) kind.inShape(saved);
+    return Json{{"format", kind.version}, {"kind", std::string(kind.name)}, {"value", std::move(saved)}}.dump();
 }
 
 } // namespace sp::db::records

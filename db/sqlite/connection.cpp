@@ -3,7 +3,7 @@
 
 #include "core/base/ensure.h"
 #include "db/refusal.h"
-#include "db/sqlite/search_function.h"
+#include "db/sqlite/functions.h"
 
 #include <fmt/format.h>
 #include <sqlite3.h>
@@ -168,7 +168,7 @@ void Connection::harden() {
             refuse(Code::Failed, "SQLite",
                    fmt::format("This SQLite does not take the limit {}; install the distribution's own.", what));
     }
-    if (const int code = addSearchFunction(m_db.get()); code != SQLITE_OK) refuseCode(code);
+    if (const int code = addFunctions(m_db.get()); code != SQLITE_OK) refuseCode(code);
     sqlite3_busy_timeout(m_db.get(), kBusyMilliseconds);
     sqlite3_progress_handler(m_db.get(), kStepsBetweenLooks, lookAtTheClock, this);
 }

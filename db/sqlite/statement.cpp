@@ -2,9 +2,9 @@
 #include "db/sqlite/statement.h"
 
 #include "core/base/ensure.h"
+#include "core/units/characters.h"
 #include "db/refusal.h"
 #include "db/sqlite/connection.h"
-#include "core/units/characters.h"
 
 #include <sqlite3.h>
 

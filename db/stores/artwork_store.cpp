@@ -3,7 +3,7 @@
 
 #include "db/records/record.h"
 #include "db/refusal.h"
-#include "db/stores/digest.h"
+#include "db/sqlite/digest.h"
 
 #include <fmt/format.h>
 
@@ -11,6 +11,7 @@ namespace sp::db::stores {
 
 using catalogue::ColourMaterial;
 using records::ArtworkRecord;
+using sqlite::Digest;
 
 namespace {
 
@@ -69,7 +70,7 @@ void ArtworkStore::remove(const base::Id& design, const Stamp& stamp) {
 }
 
 std::string ArtworkStore::keepFile(std::string_view bytes) {
-    const Digest digest{sha256(bytes)};
+    const auto digest = sqlite::digestOf(bytes);
     auto row =
         m_db.query("INSERT INTO artwork_file (digest, bytes) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING", digest);
     row.bindBytes(bytes);
@@ -87,7 +88,7 @@ std::string ArtworkStore::file(const std::string& digest) {
     auto row = m_db.query("SELECT bytes FROM artwork_file WHERE digest = ?", Digest{digest});
     std::string bytes;
     if (row.step()) bytes = row.takeBytes();
-    if (sha256(bytes) != digest) refuseFile();
+    if (sqlite::digestOf(bytes).hex != digest) refuseFile();
     return bytes;
 }
 
@@ -96,7 +97,7 @@ void ArtworkStore::expectFiles() {
     while (rows.step()) {
         Digest digest;
         rows >> digest;
-        if (sha256(rows.takeBytes()) != digest.hex) refuseFile();
+        if (sqlite::digestOf(rows.takeBytes()) != digest) refuseFile();
     }
 }
 

@@ -1,22 +1,43 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/change_log.h"
 
+#include "db/stores/record_store.h"
+
 namespace sp::db::stores {
+
+using sqlite::Digest;
+
+std::optional<Digest> ChangeLog::keep(const Change& change, const std::string& json) {
+    if (json.empty()) return std::nullopt;
+    RecordStore records(m_db);
+    return change.entity == "customer" ? records.keepSalted(json) : records.keep(json);
+}
 
 std::int64_t ChangeLog::add(const base::Id& command, std::int64_t step, const std::string& at, const std::string& actor,
                             std::string_view kind, const Change& change) {
+    auto before = newestDigest(change.entity, change.id);
+    if (!before || change.before.empty() || !RecordStore(m_db).is(*before, change.before))
+        before = keep(change, change.before);
+    const auto after = change.after == change.before ? before : keep(change, change.after);
     auto row = m_db.query("INSERT INTO change (command_id, step, at, actor, kind, entity, entity_id, before, after) "
                           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING seq",
-                          command, step, at, actor, kind, change.entity, change.id, change.before, change.after);
+                          command, step, at, actor, kind, change.entity, change.id, before, after);
     std::int64_t seq = 0;
     while (row.step()) row >> seq;
     return seq;
 }
 
-std::string ChangeLog::newest(std::string_view entity, const base::Id& id) {
+std::optional<Digest> ChangeLog::newestDigest(std::string_view entity, const base::Id& id) {
+    std::optional<Digest> digest;
     auto row =
         m_db.query("SELECT after FROM change WHERE entity = ? AND entity_id = ? ORDER BY seq DESC LIMIT 1", entity, id);
-    return row.step() ? row.takeText() : std::string();
+    if (row.step()) row >> digest;
+    return digest;
+}
+
+std::string ChangeLog::newest(std::string_view entity, const base::Id& id) {
+    const auto digest = newestDigest(entity, id);
+    return digest ? RecordStore(m_db).find(*digest) : std::string();
 }
 
 } // namespace sp::db::stores

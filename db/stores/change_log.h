@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "db/sqlite/digest.h"
 #include "db/stores/columns.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
 namespace sp::db::stores {
 
-/// What one row of the change log says about one thing. `before` and `after` are records; empty for none.
+/// What one row of the change log says about one thing. `before` and `after` are records as JSON; empty for none.
 struct Change {
     std::string entity; ///< "material", "quote" …
     base::Id id;
@@ -16,7 +18,8 @@ struct Change {
     std::string after;
 };
 
-/// The append-only log of everything that was changed.
+/// The append-only log of everything that was changed. A row names records by their digests, so that what a thing was
+/// before is kept once, as what it was after the change before. Throws Refusal.
 class ChangeLog {
   public:
     explicit ChangeLog(sqlite::Connection& db)
@@ -29,6 +32,9 @@ class ChangeLog {
     std::string newest(std::string_view entity, const base::Id& id);
 
   private:
+    std::optional<sqlite::Digest> newestDigest(std::string_view entity, const base::Id& id);
+    std::optional<sqlite::Digest> keep(const Change& change, const std::string& json);
+
     sqlite::Connection& m_db;
 };
 

@@ -2,6 +2,7 @@
 #include "db/stores/customer_store.h"
 
 #include "db/records/record.h"
+#include "db/refusal.h"
 
 namespace sp::db::stores {
 
@@ -44,6 +45,7 @@ std::optional<Customer> CustomerStore::find(const base::Id& id) {
 }
 
 void CustomerStore::write(const Customer& c, const Stamp& stamp) {
+    expectFreeName(c);
     static const std::string sql = upsert("customer", "id", kCustomerColumns);
     const auto part = [&](auto member) {
         using Value = std::remove_cvref_t<decltype((*c.certificate).*member)>;
@@ -51,6 +53,13 @@ void CustomerStore::write(const Customer& c, const Stamp& stamp) {
     };
     m_db.run(sql, c.id, c.name, c.contact, part(&Certificate::number), part(&Certificate::place),
              part(&Certificate::issuedOn), c.certificate ? c.certificate->expiresOn : std::nullopt, stamp.seq);
+}
+
+/// The file may hold two of one name; nothing on screen tells them apart yet.
+void CustomerStore::expectFreeName(const Customer& c) {
+    auto other = m_db.query("SELECT 1 FROM customer WHERE name = ? COLLATE NOCASE AND id <> ? AND deleted_at IS NULL",
+                            c.name, c.id);
+    if (other.step()) refuse(base::Code::Conflict, c.name, "There is another customer of this name.");
 }
 
 void CustomerStore::remove(const base::Id& id, const Stamp& stamp) {

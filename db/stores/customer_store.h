@@ -22,6 +22,7 @@ class CustomerStore {
 
   private:
     catalogue::Customer take(sqlite::Statement& row);
+    void expectFreeName(const catalogue::Customer& customer);
 
     sqlite::Connection& m_db;
 };

@@ -9,7 +9,8 @@
 
 namespace sp::db::stores {
 
-/// The one shop of a book, with its ladder, rush table and packing. Nothing only while a book is being made.
+/// The one shop of a book: a record, with columns for what it refers to and for its rates of tax. Nothing only while a
+/// book is being made.
 class ShopStore {
   public:
     explicit ShopStore(sqlite::Connection& db)
@@ -17,10 +18,10 @@ class ShopStore {
 
     std::optional<catalogue::Shop> find();
     void write(const catalogue::Shop& shop, const Stamp& stamp);
+    /// Throws Damaged when the columns do not say what the record says.
+    void expectColumns(const catalogue::Shop& shop);
 
   private:
-    void takeLists(catalogue::Shop& shop);
-
     sqlite::Connection& m_db;
 };
 

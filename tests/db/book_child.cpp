@@ -119,9 +119,8 @@ int writeUnsafely(const std::string& file) {
                  nullptr);
     for (int round = 1;; ++round) {
         const char* sql = "BEGIN; WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 200) "
-                          "INSERT INTO change (command_id, step, at, actor, kind, entity, entity_id, before, after) "
-                          "SELECT randomblob(16), 1, '2026-11-25T09:00:00.000Z', 'x', 'make', 'shop', randomblob(16), "
-                          "'', hex(randomblob(1000)) FROM n; COMMIT";
+                          "INSERT INTO record (digest, salt, json) "
+                          "SELECT randomblob(32), x'', hex(randomblob(1000)) FROM n; COMMIT";
         if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return 1;
         std::cout << round << std::endl;
     }

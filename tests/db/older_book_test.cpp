@@ -13,7 +13,7 @@ using namespace sp;
 namespace fs = std::filesystem;
 using test::Child;
 
-constexpr int kNewest = 2;
+constexpr int kNewest = 3;
 
 class OlderBookTest : public test::KeptBook {
   protected:

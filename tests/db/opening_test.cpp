@@ -70,11 +70,11 @@ std::vector<Unfit> unfitFiles() {
          "“Stone Bench.jobbook” is damaged, most of it is missing; open a backup."},
         {"otherDatabase", sql("PRAGMA application_id = 42"), Code::Foreign,
          "“Stone Bench.jobbook” is a database of another program, not a job book; choose another file."},
-        {"newer", sql("PRAGMA user_version = 3"), Code::TooNew,
-         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 3, this one knows 2); update "
+        {"newer", sql("PRAGMA user_version = 4"), Code::TooNew,
+         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 4, this one knows 3); update "
          "Stonepenny to open it."},
         {"muchNewer", sql("PRAGMA user_version = 2147483647"), Code::TooNew,
-         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 2147483647, this one knows 2); update "
+         "“Stone Bench.jobbook” was written by a later Stonepenny (book version 2147483647, this one knows 3); update "
          "Stonepenny to open it."},
         {"versionZero", sql("PRAGMA user_version = 0"), Code::Damaged,
          "“Stone Bench.jobbook” is damaged at its beginning; open a backup."},
@@ -85,14 +85,14 @@ std::vector<Unfit> unfitFiles() {
          sql("CREATE VIEW v AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) "
              "SELECT count(*) FROM n"),
          Code::Foreign, altered},
-        {"trigger", sql("CREATE TRIGGER t AFTER INSERT ON material BEGIN DELETE FROM sealed; END"), Code::Foreign,
+        {"trigger", sql("CREATE TRIGGER t AFTER INSERT ON material BEGIN DELETE FROM seal; END"), Code::Foreign,
          altered},
         {"loadingTrigger", sql("CREATE TRIGGER t AFTER UPDATE ON shop BEGIN SELECT load_extension('x.so'); END"),
          Code::Foreign, altered},
         {"extraTable", sql("CREATE TABLE notes (text TEXT)"), Code::Foreign, altered},
         {"extraIndex", sql("CREATE INDEX i ON material (colour)"), Code::Foreign, altered},
-        {"missingIndex", sql("DROP INDEX quote_draft"), Code::Foreign, altered},
-        {"missingTable", sql("DROP TABLE counter"), Code::Foreign, altered},
+        {"missingIndex", sql("DROP INDEX job_draft"), Code::Foreign, altered},
+        {"missingTable", sql("DROP TABLE series"), Code::Foreign, altered},
         {"extraColumn", sql("ALTER TABLE supplier ADD COLUMN note TEXT"), Code::Foreign, altered},
         {"generatedColumn", sql("ALTER TABLE supplier ADD COLUMN g INTEGER AS (abs(-9223372036854775807 - 1))"),
          Code::Foreign, altered},
@@ -375,7 +375,7 @@ TEST_F(OpeningTest, hasEverySettingInForce) {
          std::array{Setting{"journal_mode", "delete"}, Setting{"synchronous", "3"}, Setting{"foreign_keys", "1"},
                     Setting{"cell_size_check", "1"}, Setting{"mmap_size", "0"}, Setting{"busy_timeout", "5000"},
                     Setting{"trusted_schema", "0"}, Setting{"application_id", "1397770818"},
-                    Setting{"user_version", "2"}, Setting{"encoding", "UTF-8"}, Setting{"locking_mode", "normal"}}) {
+                    Setting{"user_version", "3"}, Setting{"encoding", "UTF-8"}, Setting{"locking_mode", "normal"}}) {
         auto row = opened.connection->query(std::string("PRAGMA ") + pragma);
         ASSERT_TRUE(row.step()) << pragma;
         EXPECT_EQ(row.takeAsText(), value) << pragma;
@@ -400,7 +400,7 @@ TEST_F(OpeningTest, switchesBackFromAWriteAheadLog) {
     stock();
     const auto sealed = given();
     book.reset();
-    alter(file, "PRAGMA journal_mode = WAL; UPDATE counter SET last_number = last_number");
+    alter(file, "PRAGMA journal_mode = WAL; UPDATE series SET last_number = last_number");
     ASSERT_EQ(test::bytesOf(file)[18], 2);
     reopen();
     EXPECT_EQ(book->quoteNumbered(sealed.number)->order, sealed.order);
@@ -430,16 +430,17 @@ TEST_F(OpeningTest, bringsAnOlderBookUpToDateAfterACopy) {
     const auto sealed = given();
     book.reset();
     const auto before = test::bytesOf(file);
-    const std::array<std::string_view, 3> later{db::migrations::all()[0], db::migrations::all()[1],
+    const std::array<std::string_view, 4> later{db::migrations::all()[0], db::migrations::all()[1],
+                                                db::migrations::all()[2],
                                                 "CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT;"};
     {
         const auto opened = db::openBook(file, later);
         auto row = opened.connection->query("PRAGMA user_version");
         ASSERT_TRUE(row.step());
-        EXPECT_EQ(row.takeInteger(), 3);
+        EXPECT_EQ(row.takeInteger(), 4);
     }
     EXPECT_EQ(errorOfOpening(file).code, Code::TooNew);
-    const auto backup = folder / "Stone Bench before version 3.jobbook";
+    const auto backup = folder / "Stone Bench before version 4.jobbook";
     EXPECT_EQ(db::Book::check(backup)->damage, std::vector<std::string>{});
     auto opened = db::Book::open(backup, clock.surroundings());
     ASSERT_TRUE(opened) << opened.error().detail;
@@ -453,7 +454,8 @@ TEST_F(OpeningTest, leavesABookAsItWasWhenAMigrationFails) {
     for (const std::string_view wrong :
          {"CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);",
           "CREATE TABLE later (of_change INTEGER REFERENCES change (seq)) STRICT; INSERT INTO later VALUES (-1);"}) {
-        const std::array<std::string_view, 3> broken{db::migrations::all()[0], db::migrations::all()[1], wrong};
+        const std::array<std::string_view, 4> broken{db::migrations::all()[0], db::migrations::all()[1],
+                                                     db::migrations::all()[2], wrong};
         EXPECT_THROW(db::openBook(file, broken), std::exception) << wrong;
     }
     reopen();

@@ -278,22 +278,25 @@ TEST_P(TamperedSeal, isReportedByCheck) {
 
 INSTANTIATE_TEST_SUITE_P(
     Quotes, TamperedSeal,
-    testing::Values(Tampering{"total", "UPDATE sealed SET total_micros = total_micros + 1 WHERE place = 2"},
-                    Tampering{"frozen",
-                              "UPDATE sealed SET frozen = replace(frozen, '412500000', '412500001') WHERE place = 2"},
-                    Tampering{"number", "UPDATE sealed SET number = '2026-0009' WHERE place = 2"},
-                    Tampering{"digest", "UPDATE sealed SET digest = zeroblob(32) WHERE place = 2"},
-                    Tampering{"takenOut", "DELETE FROM sealed WHERE place = 2"},
-                    Tampering{"lastTakenOut", "DELETE FROM sealed WHERE place = 3"},
-                    Tampering{"prices", "UPDATE sealed_part SET json = replace(json, '6940000', '1940000')"},
-                    Tampering{"pricesTakenOut", "DELETE FROM sealed_part WHERE json LIKE '%\"kind\":\"shop\"%'"},
-                    Tampering{"line", "UPDATE quote_line SET quantity = 25 WHERE position = 0"},
-                    Tampering{"lineTakenOut", "PRAGMA foreign_keys = OFF; DELETE FROM quote_line_stone WHERE line = 1"},
-                    Tampering{"stage", "UPDATE quote SET stage = 'collected'"},
-                    Tampering{"quoteNumber", "UPDATE quote SET number = '2026-0077' WHERE number = '2026-0003'"},
-                    Tampering{"quoteRemoved",
-                              "UPDATE quote SET deleted_at = '2026-11-25T09:00:00.000Z' WHERE number = '2026-0003'"},
-                    Tampering{"count", "UPDATE counter SET last_number = 2"}),
+    testing::Values(
+        Tampering{"total", "UPDATE paper SET total_micros = total_micros + 1 WHERE number = '2026-0002'"},
+        Tampering{"frozen", "UPDATE record SET json = replace(json, '412500000', '412500001') WHERE digest = (SELECT "
+                            "digest FROM seal WHERE place = 2)"},
+        Tampering{"number", "UPDATE paper SET number = '2026-0009' WHERE number = '2026-0002'"},
+        Tampering{"digest", "PRAGMA foreign_keys = OFF; UPDATE seal SET digest = zeroblob(32) WHERE place = 2"},
+        Tampering{"takenOut", "DELETE FROM seal WHERE place = 2"},
+        Tampering{"lastTakenOut", "DELETE FROM seal WHERE place = 3"},
+        Tampering{"prices",
+                  "UPDATE record SET json = replace(json, '6940000', '1940000') WHERE json LIKE '%priced-material%'"},
+        Tampering{"pricesTakenOut",
+                  "PRAGMA foreign_keys = OFF; DELETE FROM record WHERE json LIKE '%\"kind\":\"shop\"%'"},
+        Tampering{"line", "UPDATE job_line SET quantity = 25 WHERE line = 0"},
+        Tampering{"lineTakenOut", "UPDATE record SET json = replace(json, '\"count\":217', '\"count\":218') WHERE json "
+                                  "LIKE '%\"kind\":\"order\"%'"},
+        Tampering{"stage", "UPDATE job SET stage = 'collected'"},
+        Tampering{"quoteNumber", "UPDATE job SET number = '2026-0077' WHERE number = '2026-0003'"},
+        Tampering{"quoteRemoved", "UPDATE job SET deleted_at = '2026-11-25T09:00:00.000Z' WHERE number = '2026-0003'"},
+        Tampering{"count", "UPDATE series SET last_number = 2"}),
     [](const auto& row) { return row.param.name; });
 
 TEST_F(QuoteTest, doesNotOpenAQuoteWhoseSealDoesNotMatch) {
@@ -302,7 +305,7 @@ TEST_F(QuoteTest, doesNotOpenAQuoteWhoseSealDoesNotMatch) {
     book.reset();
     sqlite3* other = nullptr;
     ASSERT_EQ(sqlite3_open(file.c_str(), &other), SQLITE_OK);
-    sqlite3_exec(other, "UPDATE sealed SET total_micros = 1", nullptr, nullptr, nullptr);
+    sqlite3_exec(other, "UPDATE paper SET total_micros = 1", nullptr, nullptr, nullptr);
     sqlite3_close(other);
     reopen();
     const auto read = book->quote(sealed.id);

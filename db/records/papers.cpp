@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: MIT
+#include "db/records/papers.h"
+
+namespace sp::catalogue::fields {
+
+namespace {
+
+constexpr Text kPrinted{0, 20'000, true}; ///< text as it is printed; it was checked where it came from
+constexpr Text kOptionalDigest{0, 64, false};
+constexpr Text kSeal{64, 64, false};
+constexpr Length kMaxLines{5'000};
+constexpr Length kMaxRows{200};
+
+} // namespace
+
+template<>
+const Object& objectOf<quoting::SheetAmount>() {
+    using T = quoting::SheetAmount;
+    static const Object object{"SheetAmount",
+                               {
+                                   field<&T::value>("value_micros", Term::Amount, kEitherAmount),
+                                   field<&T::text>("text", Term::Amount, kPrinted),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::StoneColour>() {
+    using T = quoting::StoneColour;
+    static const Object object{"StoneColour",
+                               {
+                                   field<&T::name>("name", Term::Name, kPrinted),
+                                   field<&T::rgb>("rgb", Term::ColourOnTheScreen, kColour),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetRow>() {
+    using T = quoting::SheetRow;
+    static const Object object{"SheetRow",
+                               {
+                                   field<&T::label>("label", Term::Title, kPrinted),
+                                   field<&T::amount>("amount", Term::Amount),
+                                   field<&T::running>("running", Term::Amount),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetLine>() {
+    using T = quoting::SheetLine;
+    static const Object object{"SheetLine",
+                               {
+                                   field<&T::pieces>("pieces", Term::Quantity, kPrinted),
+                                   field<&T::title>("title", Term::Title, kPrinted),
+                                   field<&T::detail>("detail", Term::Note, kPrinted),
+                                   field<&T::stones>("stones", Term::Stones, kMaxRows),
+                                   field<&T::each>("each", Term::Price, kPrinted),
+                                   field<&T::amount>("amount", Term::Amount),
+                                   field<&T::running>("running", Term::Amount),
+                                   field<&T::extras>("extras", Term::SurchargeOfASize, kMaxRows),
+                                   field<&T::note>("note", Term::Note, kPrinted),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetFact>() {
+    using T = quoting::SheetFact;
+    static const Object object{"SheetFact",
+                               {
+                                   field<&T::label>("label", Term::Title, kPrinted),
+                                   field<&T::value>("value", Term::Note, kPrinted),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetTax>() {
+    using T = quoting::SheetTax;
+    static const Object object{"SheetTax",
+                               {
+                                   field<&T::label>("label", Term::NameOfTheTax, kPrinted),
+                                   field<&T::note>("note", Term::Note, kPrinted),
+                                   field<&T::amount>("amount", Term::Tax),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::LadderStep>() {
+    using T = quoting::LadderStep;
+    static const Object object{"LadderStep",
+                               {
+                                   field<&T::quantity>("quantity", Term::Quantity, kCounts),
+                                   field<&T::pieces>("pieces", Term::Quantity, kPrinted),
+                                   field<&T::each>("each", Term::Price, kPrinted),
+                                   field<&T::isOrdered>("ordered", Term::Order),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetLadder>() {
+    using T = quoting::SheetLadder;
+    static const Object object{"SheetLadder",
+                               {
+                                   field<&T::title>("title", Term::Title, kPrinted),
+                                   field<&T::steps>("steps", Term::QuantitiesOfTheLadder, kMaxRows),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetCustomer>() {
+    using T = quoting::SheetCustomer;
+    static const Object object{"SheetCustomer",
+                               {
+                                   field<&T::name>("name", Term::Customer, kPrinted),
+                                   field<&T::lines>("lines", Term::Address, kMaxLines, kPrinted),
+                                   field<&T::exemption>("exemption", Term::Exemption, kPrinted),
+                                   field<&T::exemptionDates>("exemption_dates", Term::DayOfExpiry, kPrinted),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetLabels>() {
+    using T = quoting::SheetLabels;
+    static const Object object{"SheetLabels",
+                               {
+                                   field<&T::customer>("customer", Term::Title, kPrinted),
+                                   field<&T::customerAgain>("customer_again", Term::Title, kPrinted),
+                                   field<&T::pieces>("pieces", Term::Title, kPrinted),
+                                   field<&T::what>("what", Term::Title, kPrinted),
+                                   field<&T::each>("each", Term::Title, kPrinted),
+                                   field<&T::amount>("amount", Term::Title, kPrinted),
+                                   field<&T::carriedForward>("carried_forward", Term::Title, kPrinted),
+                                   field<&T::broughtForward>("brought_forward", Term::Title, kPrinted),
+                                   field<&T::together>("together", Term::Title, kPrinted),
+                                   field<&T::toPay>("to_pay", Term::Title, kPrinted),
+                                   field<&T::deposit>("deposit", Term::Title, kPrinted),
+                                   field<&T::balance>("balance", Term::Title, kPrinted),
+                                   field<&T::ladders>("ladders", Term::Title, kPrinted),
+                                   field<&T::terms>("terms", Term::Title, kPrinted),
+                                   field<&T::care>("care", Term::Title, kPrinted),
+                                   field<&T::page>("page", Term::Title, kPrinted),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetContent>() {
+    using T = quoting::SheetContent;
+    static const Object object{"SheetContent",
+                               {
+                                   field<&T::language>("language", Term::Title, kLine),
+                                   field<&T::labels>("labels", Term::Title),
+                                   field<&T::shopName>("shop_name", Term::NameOfTheShop, kPrinted),
+                                   field<&T::shopLines>("shop_lines", Term::AddressOfTheShop, kMaxLines, kPrinted),
+                                   field<&T::title>("title", Term::Title, kPrinted),
+                                   field<&T::demo>("demo", Term::DemoMark, kPrinted),
+                                   field<&T::facts>("facts", Term::Day, kMaxRows),
+                                   field<&T::customer>("customer", Term::Customer),
+                                   field<&T::currency>("currency", Term::Currency, kLine),
+                                   field<&T::lines>("lines", Term::Lines, kMaxLines),
+                                   field<&T::adjustments>("adjustments", Term::Discount, kMaxRows),
+                                   field<&T::together>("together", Term::Total),
+                                   field<&T::showsTogether>("shows_together", Term::Total),
+                                   field<&T::tax>("tax", Term::Tax),
+                                   field<&T::taxIncluded>("tax_included", Term::TaxInThePrice, kPrinted),
+                                   field<&T::toPay>("to_pay", Term::Total),
+                                   field<&T::deposit>("deposit", Term::Deposit),
+                                   field<&T::balance>("balance", Term::Total),
+                                   field<&T::ladders>("ladders", Term::QuantitiesOfTheLadder, kMaxRows),
+                                   field<&T::ladderNote>("ladder_note", Term::Note, kPrinted),
+                                   field<&T::terms>("terms", Term::Terms, kMaxLines, kPrinted),
+                                   field<&T::care>("care", Term::CareNotes, kMaxLines, kPrinted),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::SealedPaper>() {
+    using T = db::records::SealedPaper;
+    static const Object object{"SealedPaper",
+                               {
+                                   field<&T::paper>("paper", Term::Key, Key::Needed),
+                                   field<&T::job>("job", Term::Key, Key::Needed),
+                                   field<&T::revision>("revision", Term::Number, kFromOne),
+                                   field<&T::kind>("kind", Term::Kind, kName),
+                                   field<&T::number>("number", Term::Number, kName),
+                                   field<&T::issuedAt>("issued_at", Term::Moment, kName),
+                                   field<&T::until>("until", Term::LastDay),
+                                   field<&T::total>("total_micros", Term::Total, kEitherAmount),
+                                   field<&T::order>("order", Term::Order, kSeal),
+                                   field<&T::prices>("prices", Term::Prices, kSeal),
+                                   field<&T::person>("person", Term::Customer, kOptionalDigest),
+                                   field<&T::result>("result", Term::Total, kOptionalDigest),
+                                   field<&T::previous>("previous", Term::QuoteBefore, kOptionalDigest),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::SealedPerson>() {
+    using T = db::records::SealedPerson;
+    static const Object object{"SealedPerson",
+                               {
+                                   field<&T::customer>("customer", Term::Customer),
+                                   field<&T::sheet>("sheet", Term::Customer),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::LineFigures>() {
+    using T = db::records::LineFigures;
+    static const Object object{"LineFigures",
+                               {
+                                   field<&T::cost>("cost_micros", Term::Cost, kEitherAmount),
+                                   field<&T::outOfPocket>("out_of_pocket_micros", Term::Cost, kEitherAmount),
+                                   field<&T::calculatedEach>("calculated_each_micros", Term::Price, kEitherAmount),
+                                   field<&T::each>("each_micros", Term::Price, kEitherAmount),
+                                   field<&T::goods>("goods_micros", Term::Amount, kEitherAmount),
+                                   field<&T::sizes>("sizes_micros", Term::SurchargeOfASize, kEitherAmount),
+                                   field<&T::setUp>("set_up_micros", Term::ChargeForSettingUp, kEitherAmount),
+                                   field<&T::charged>("charged_micros", Term::Amount, kEitherAmount),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::OrderFigures>() {
+    using T = db::records::OrderFigures;
+    static const Object object{"OrderFigures",
+                               {
+                                   field<&T::lines>("lines", Term::Lines, kMaxLines),
+                                   field<&T::goods>("goods_micros", Term::Amount, kEitherAmount),
+                                   field<&T::rush>("rush_micros", Term::RushSurcharge, kEitherAmount),
+                                   field<&T::discount>("discount_micros", Term::Discount, kEitherAmount),
+                                   field<&T::topUp>("top_up_micros", Term::SmallestOrder, kEitherAmount),
+                                   field<&T::subtotal>("subtotal_micros", Term::Amount, kEitherAmount),
+                                   field<&T::tax>("tax_micros", Term::Tax, kEitherAmount),
+                                   field<&T::total>("total_micros", Term::Total, kEitherAmount),
+                                   field<&T::deposit>("deposit_micros", Term::Deposit, kEitherAmount),
+                                   field<&T::balance>("balance_micros", Term::Total, kEitherAmount),
+                                   field<&T::cost>("cost_micros", Term::Cost, kEitherAmount),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::PaperResult>() {
+    using T = db::records::PaperResult;
+    static const Object object{"PaperResult",
+                               {
+                                   field<&T::rules>("rules", Term::Number, kFromOne),
+                                   field<&T::figures>("figures", Term::Total),
+                                   field<&T::sheet>("sheet", Term::Note),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<db::records::SealedResult>() {
+    using T = db::records::SealedResult;
+    static const Object object{"SealedResult",
+                               {
+                                   field<&T::paper>("paper", Term::Key, Key::Needed),
+                                   field<&T::seal>("seal", Term::Kind, kSeal),
+                                   field<&T::sealedAt>("sealed_at", Term::Moment, kName),
+                                   field<&T::person>("person", Term::Customer, kOptionalDigest),
+                                   field<&T::result>("result", Term::Total, kSeal),
+                                   field<&T::previous>("previous", Term::QuoteBefore, kOptionalDigest),
+                               }};
+    return object;
+}
+
+} // namespace sp::catalogue::fields

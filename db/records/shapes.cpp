@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "db/records/shapes.h"
+
+#include "db/refusal.h"
+
+#include <initializer_list>
+
+namespace sp::db::records {
+
+namespace {
+
+void move(Json& from, Json& to, std::initializer_list<const char*> keys) {
+    for (const auto* key : keys) to[key] = takeOut(from, key);
+}
+
+/// Takes out what only a later program knows how to use, as long as it is as this one writes it.
+void takePlain(Json& object, const char* key, const Json& plain) {
+    if (takeOut(object, key) == plain) return;
+    refuse(base::Code::TooNew, key, "A saved record was written by a later version; update Stonepenny.");
+}
+
+/// The one item of a list, likewise.
+Json takeOnly(Json& object, const char* key) {
+    Json list = takeOut(object, key);
+    if (!list.is_array()) refuseKey(key);
+    if (list.size() != 1)
+        refuse(base::Code::TooNew, key, "A saved record was written by a later version; update Stonepenny.");
+    return std::move(list[0]);
+}
+
+void expectEmpty(const Json& object) {
+    if (!object.is_object() || !object.empty()) refuseKey("a field of another program");
+}
+
+Json& listAt(Json& object, const char* key) {
+    const auto found = object.is_object() ? object.find(key) : object.end();
+    if (!object.is_object() || found == object.end() || !found->is_array()) refuseKey(key);
+    return *found;
+}
+
+constexpr const char* kCut = "cut";
+constexpr const char* kOnWall = "wall";
+
+void lineInShape(Json& line) {
+    Json place = {{"entries", Json::array()}, {"place", ""}, {"position", nullptr}};
+    move(line, place, {"design", "width_nm", "height_nm", "stones", "planned_pieces", "art_time_ms"});
+    const Json onWall = takeOut(line, "templates_on_wall");
+    if (!onWall.is_boolean()) refuseKey("templates_on_wall");
+    place["templates"] = onWall.get<bool>() ? kOnWall : kCut;
+    line["places"] = Json::array({std::move(place)});
+    line["kind"] = "piece";
+    line["at_no_charge"] = false;
+    line["tax_rate"] = "";
+}
+
+void lineOutOfShape(Json& line) {
+    takePlain(line, "kind", "piece");
+    takePlain(line, "at_no_charge", false);
+    takePlain(line, "tax_rate", "");
+    Json place = takeOnly(line, "places");
+    takePlain(place, "entries", Json::array());
+    takePlain(place, "place", "");
+    takePlain(place, "position", nullptr);
+    const Json templates = takeOut(place, "templates");
+    if (templates != kCut && templates != kOnWall) refuseKey("templates");
+    line["templates_on_wall"] = templates == kOnWall;
+    move(place, line, {"design", "width_nm", "height_nm", "stones", "planned_pieces", "art_time_ms"});
+    expectEmpty(place);
+}
+
+} // namespace
+
+void orderInShape(Json& order) {
+    for (auto& line : listAt(order, "lines")) lineInShape(line);
+    Json choice = {{"title", ""}};
+    move(order, choice, {"discount", "lines"});
+    order["choices"] = Json::array({std::move(choice)});
+    order["at_no_charge"] = false;
+}
+
+void orderOutOfShape(Json& order) {
+    takePlain(order, "at_no_charge", false);
+    Json choice = takeOnly(order, "choices");
+    takePlain(choice, "title", "");
+    move(choice, order, {"discount", "lines"});
+    expectEmpty(choice);
+    for (auto& line : listAt(order, "lines")) lineOutOfShape(line);
+}
+
+void shopInShape(Json& shop) {
+    for (auto& packing : listAt(shop, "packing"))
+        packing = {{"material", std::move(packing)}, {"amount", 1}, {"per", "piece"}};
+    Json rules = takeOut(shop, "rules");
+    Json tax = takeOut(rules, "tax");
+    Json rate = Json::object();
+    move(tax, rate, {"name", "rate_ppm"});
+    tax["rates"] = Json::array({std::move(rate)});
+    rules["tax"] = std::move(tax);
+    shop["rules"] = std::move(rules);
+}
+
+void shopOutOfShape(Json& shop) {
+    for (auto& packing : listAt(shop, "packing")) {
+        takePlain(packing, "amount", 1);
+        takePlain(packing, "per", "piece");
+        Json material = takeOut(packing, "material");
+        expectEmpty(packing);
+        packing = std::move(material);
+    }
+    Json rules = takeOut(shop, "rules");
+    Json tax = takeOut(rules, "tax");
+    Json rate = takeOnly(tax, "rates");
+    move(rate, tax, {"name", "rate_ppm"});
+    expectEmpty(rate);
+    rules["tax"] = std::move(tax);
+    shop["rules"] = std::move(rules);
+}
+
+} // namespace sp::db::records

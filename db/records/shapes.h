@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/records/json.h"
+
+namespace sp::db::records {
+
+// Records that hold more than the program works with as yet: `…InShape` puts the fields of the program's own value
+// where they belong and writes what it does not use yet with its plain value, `…OutOfShape` takes them out again. A
+// record that holds anything but plain values in those places was written by a later program; it is refused as TooNew.
+
+/// An order → up to four choices → lines → places on a line → entries. The program's order is one choice and has one
+/// place for each line.
+void orderInShape(Json& order);
+void orderOutOfShape(Json& order);
+
+/// A shop with packing by amount, for each piece or each order, and with named rates of tax. The program's shop has one
+/// of each packing with every piece, and one rate.
+void shopInShape(Json& shop);
+void shopOutOfShape(Json& shop);
+
+} // namespace sp::db::records

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+#include "db/stores/job_store.h"
+
+#include "db/records/record.h"
+#include "db/refusal.h"
+#include "db/stores/record_store.h"
+
+#include <fmt/format.h>
+
+#include <set>
+
+namespace sp::db::stores {
+
+using catalogue::Order;
+
+namespace {
+
+constexpr std::int64_t kFirstRevision = 1;
+/// The program's order is one choice, and each of its lines has one place.
+constexpr std::int64_t kOnlyChoice = 0;
+constexpr std::int64_t kOnlyPlace = 0;
+
+} // namespace
+
+std::optional<JobRow> JobStore::find(const base::Id& id) {
+    const sqlite::Reading reading(m_db);
+    JobRow job;
+    {
+        auto row = m_db.query("SELECT j.id, j.number, j.stage, j.revision, j.row_version, r.order_digest "
+                              "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
+                              "WHERE j.id = ? AND j.deleted_at IS NULL",
+                              id);
+        if (!row.step()) return std::nullopt;
+        row >> job.id >> job.number >> job.stage >> job.revision >> job.version >> job.orderDigest;
+    }
+    auto order = records::read<Order>(RecordStore(m_db).find(job.orderDigest));
+    if (!order) refuseDamaged(m_db, base::fail(order.error()));
+    job.order = std::move(*order);
+    return job;
+}
+
+std::optional<base::Id> JobStore::numbered(std::string_view number) {
+    if (number.empty()) return std::nullopt;
+    auto row = m_db.query("SELECT id FROM job WHERE number = ? AND number <> ''", number);
+    if (!row.step()) return std::nullopt;
+    return row.takeId();
+}
+
+std::optional<base::Id> JobStore::lastDraft() {
+    auto row = m_db.query("SELECT id FROM job WHERE number = '' AND deleted_at IS NULL "
+                          "ORDER BY change_seq DESC, id DESC LIMIT 1");
+    if (!row.step()) return std::nullopt;
+    return row.takeId();
+}
+
+std::vector<JobListRow> JobStore::list(std::string_view text, std::int64_t limit) {
+    static const std::string head =
+        "SELECT j.id, j.number, j.stage, j.quoted_on, coalesce(c.name, ''), "
+        "coalesce((SELECT title FROM job_line WHERE job_id = j.id AND revision = j.revision AND choice = 0 "
+        "AND line = 0 AND place = 0), ''), "
+        "(SELECT count(*) FROM job_line WHERE job_id = j.id AND revision = j.revision AND choice = 0 AND place = 0), "
+        "(SELECT total_micros FROM paper WHERE job_id = j.id AND kind = 'quote' ORDER BY revision DESC LIMIT 1) "
+        "FROM job j LEFT JOIN customer c ON c.id = j.customer_id "
+        "WHERE j.deleted_at IS NULL ";
+    static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
+    static const std::string filter =
+        "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR EXISTS "
+        "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2))) ";
+    const sqlite::Reading reading(m_db);
+    auto rows = text.empty() ? m_db.query(head + tail, limit) : m_db.query(head + filter + tail, limit, text);
+    std::vector<JobListRow> list;
+    while (rows.step()) {
+        auto& job = list.emplace_back();
+        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer >> job.firstTitle >> job.lines >>
+            job.total;
+    }
+    return list;
+}
+
+void JobStore::write(const base::Id& id, const Order& order, const Stamp& stamp) {
+    expectKnownStones(order);
+    const auto digest = RecordStore(m_db).keep(records::write(order));
+    m_db.run("INSERT INTO job (id, started_seq, number, stage, customer_id, quoted_on, wanted_by, revision, "
+             "row_version, change_seq) VALUES (?1, ?2, '', 'enquiry', ?3, ?4, ?5, ?6, 1, ?2) "
+             "ON CONFLICT (id) DO UPDATE SET customer_id = excluded.customer_id, quoted_on = excluded.quoted_on, "
+             "wanted_by = excluded.wanted_by, row_version = row_version + 1, change_seq = excluded.change_seq, "
+             "deleted_at = NULL",
+             id, stamp.seq, orNull(order.customer), order.quotedOn, order.wantedBy, kFirstRevision);
+    m_db.run("INSERT INTO revision (job_id, number, order_digest) VALUES (?, ?, ?) "
+             "ON CONFLICT (job_id, number) DO UPDATE SET order_digest = excluded.order_digest",
+             id, kFirstRevision, digest);
+    writeLines(id, kFirstRevision, order);
+}
+
+void JobStore::writeLines(const base::Id& id, std::int64_t revision, const Order& order) {
+    m_db.run("DELETE FROM job_line WHERE job_id = ? AND revision = ?", id, revision);
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        const auto& line = order.lines[i];
+        m_db.run("INSERT INTO job_line (job_id, revision, choice, line, place, title, design_id, onto_id, quantity) "
+                 "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                 id, revision, kOnlyChoice, i, kOnlyPlace, line.title, orNull(line.design), orNull(line.onto),
+                 line.quantity);
+    }
+}
+
+/// What the other columns refer to, SQLite looks for itself.
+void JobStore::expectKnownStones(const Order& order) {
+    std::set<base::Id> stones;
+    for (const auto& line : order.lines)
+        for (const auto& stone : line.stones) stones.insert(stone.material);
+    stones.erase(base::Id());
+    for (const auto& stone : stones) {
+        auto row = m_db.query("SELECT 1 FROM material WHERE id = ?", stone);
+        if (!row.step()) refuse(base::Code::Invalid, stone.text(), "A stone of the order is not in the book.");
+    }
+}
+
+void JobStore::expectColumns(const JobRow& job) {
+    const auto& order = job.order;
+    const auto expect = [&](bool holds) {
+        if (holds) return;
+        refuse(base::Code::Damaged, job.number, "The order does not say what the lists say; open a backup.");
+    };
+    {
+        auto row = m_db.query("SELECT customer_id, quoted_on, wanted_by FROM job WHERE id = ?", job.id);
+        expect(row.step());
+        const auto customer = takeIdOrNone(row);
+        units::Date quotedOn;
+        std::optional<units::Date> wantedBy;
+        row >> quotedOn >> wantedBy;
+        expect(customer == order.customer && quotedOn == order.quotedOn && wantedBy == order.wantedBy);
+    }
+    auto rows = m_db.query("SELECT choice, line, place, title, design_id, onto_id, quantity FROM job_line "
+                           "WHERE job_id = ? AND revision = ? ORDER BY choice, line, place",
+                           job.id, job.revision);
+    std::size_t found = 0;
+    for (; rows.step(); ++found) {
+        expect(found < order.lines.size());
+        const auto& line = order.lines[found];
+        const auto choice = rows.takeInteger();
+        const auto number = rows.takeInteger();
+        const auto place = rows.takeInteger();
+        expect(choice == kOnlyChoice && number == static_cast<std::int64_t>(found) && place == kOnlyPlace);
+        const auto title = rows.takeText();
+        const auto design = takeIdOrNone(rows);
+        const auto onto = takeIdOrNone(rows);
+        units::Count quantity;
+        rows >> quantity;
+        expect(title == line.title && design == line.design && onto == line.onto && quantity == line.quantity);
+    }
+    expect(found == order.lines.size());
+}
+
+void JobStore::remove(const base::Id& id, const Stamp& stamp) { markRemoved(m_db, "job", id, stamp.seq, stamp.at); }
+
+void JobStore::setStage(const base::Id& id, Stage stage, const Stamp& stamp) {
+    m_db.run("UPDATE job SET stage = ?, change_seq = ?, row_version = row_version + 1 WHERE id = ?", stage, stamp.seq,
+             id);
+}
+
+void JobStore::setNumber(const base::Id& id, const std::string& number) {
+    m_db.run("UPDATE job SET number = ? WHERE id = ?", number, id);
+}
+
+std::string JobStore::takeNumber(std::string_view series, int year) {
+    auto row = m_db.query("INSERT INTO series (name, year, last_number) VALUES (?, ?, 1) "
+                          "ON CONFLICT (name, year) DO UPDATE SET last_number = last_number + 1 RETURNING last_number",
+                          series, year);
+    std::int64_t number = 0;
+    while (row.step()) row >> number;
+    return fmt::format("{:04}-{:04}", year, number);
+}
+
+} // namespace sp::db::stores

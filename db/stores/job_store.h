@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/order.h"
+#include "db/sqlite/digest.h"
+#include "db/stores/columns.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sp::db::stores {
+
+/// A job without its papers, with the order of its newest revision.
+struct JobRow {
+    base::Id id;
+    std::string number; ///< of its newest quote; empty for a draft
+    Stage stage = Stage::Enquiry;
+    std::int64_t revision = 1;
+    sqlite::Digest orderDigest;
+    catalogue::Order order;
+    std::int64_t version = 0;
+};
+
+struct JobListRow {
+    base::Id id;
+    std::string number;
+    Stage stage = Stage::Enquiry;
+    units::Date quotedOn;
+    std::string customer;
+    std::string firstTitle;
+    std::int64_t lines = 0;
+    std::optional<units::Money> total;
+};
+
+/// Jobs, their revisions and the numbers they are given. An order is a record; beside it lie the columns by which jobs
+/// are listed and searched. Throws Refusal; writes no change log.
+class JobStore {
+  public:
+    explicit JobStore(sqlite::Connection& db)
+        : m_db(db) {}
+
+    std::optional<JobRow> find(const base::Id& id);
+    std::optional<base::Id> numbered(std::string_view number);
+    /// The draft that was written last.
+    std::optional<base::Id> lastDraft();
+    /// Newest first. Letter case does not count.
+    std::vector<JobListRow> list(std::string_view text, std::int64_t limit);
+
+    /// A new draft, or the next version of the order of one that was there. Throws Invalid when the order names
+    /// something that is not in the book.
+    void write(const base::Id& id, const catalogue::Order& order, const Stamp& stamp);
+    void remove(const base::Id& id, const Stamp& stamp);
+    void setStage(const base::Id& id, Stage stage, const Stamp& stamp);
+    void setNumber(const base::Id& id, const std::string& number);
+    /// The next number of that series and year; takes it.
+    std::string takeNumber(std::string_view series, int year);
+
+    /// Throws Damaged when the columns beside an order do not say what it says.
+    void expectColumns(const JobRow& job);
+
+  private:
+    void writeLines(const base::Id& id, std::int64_t revision, const catalogue::Order& order);
+    void expectKnownStones(const catalogue::Order& order);
+
+    sqlite::Connection& m_db;
+};
+
+} // namespace sp::db::stores

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+#include "db/stores/paper_store.h"
+
+#include "db/records/record.h"
+#include "db/refusal.h"
+#include "db/stores/record_store.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+namespace sp::db::stores {
+
+using catalogue::PriceBook;
+using catalogue::PricedMaterial;
+using records::PriceList;
+using records::SealedPaper;
+using records::SealedQuote;
+using sqlite::Digest;
+
+namespace {
+
+/// Of versions 1 and 2, which held the order and the customer within.
+bool isOfVersion2(const std::string& json) { return json.find(R"("kind":"sealed-quote")") < 40; }
+
+} // namespace
+
+void PaperStore::refuseSeal(const std::string& number) const {
+    refuse(base::Code::Damaged, number,
+           fmt::format("The quote {} in “{}” is damaged: its seal does not match; open a backup.", number,
+                       m_db.file().filename().string()));
+}
+
+std::string PaperStore::keepPrices(const PriceBook& prices) {
+    RecordStore records(m_db);
+    std::vector<const PricedMaterial*> materials;
+    for (const auto& [id, material] : prices.materials) materials.push_back(&material);
+    std::sort(materials.begin(), materials.end(),
+              [](const auto* a, const auto* b) { return a->material.id < b->material.id; });
+    PriceList list{records.keep(records::write(prices.shop)).hex, records.keep(records::write(prices.bench)).hex, {}};
+    for (const auto* material : materials) list.materials.push_back(records.keep(records::write(*material)).hex);
+    return records.keep(records::write(list)).hex;
+}
+
+Digest PaperStore::lastSeal() {
+    Digest last;
+    auto row = m_db.query("SELECT digest FROM seal ORDER BY place DESC LIMIT 1");
+    if (row.step()) row >> last;
+    return last;
+}
+
+void PaperStore::seal(const base::Id& paper, std::string_view kind, const std::string& json, const Digest& previous) {
+    const auto digest = RecordStore(m_db).keep(json);
+    m_db.run("INSERT INTO seal (place, paper_id, kind, digest, previous_digest) "
+             "VALUES ((SELECT coalesce(max(place), 0) + 1 FROM seal), ?, ?, ?, ?)",
+             paper, kind, digest, previous);
+}
+
+void PaperStore::issue(const Issue& issue, const PriceBook& prices) {
+    m_db.run("INSERT INTO paper (id, job_id, revision, kind, series, number, issued_on, until_on, total_micros) "
+             "VALUES (?, ?, ?, 'quote', 'quote', ?, ?, ?, ?)",
+             issue.id, issue.job, issue.revision, issue.number, issue.issuedOn, issue.until, issue.total);
+    SealedPaper paper{.paper = issue.id,
+                      .job = issue.job,
+                      .revision = issue.revision,
+                      .kind = "quote",
+                      .number = issue.number,
+                      .issuedAt = issue.issuedAt,
+                      .until = issue.until,
+                      .total = issue.total,
+                      .order = issue.order.hex,
+                      .prices = keepPrices(prices),
+                      .person = {},
+                      .result = {},
+                      .previous = lastSeal().hex};
+    if (prices.customer)
+        paper.person = RecordStore(m_db).keepSalted(records::write(records::SealedPerson{prices.customer, {}})).hex;
+    seal(issue.id, "paper", records::write(paper), Digest{paper.previous});
+}
+
+std::optional<IssuedPaper> PaperStore::quoteOf(const base::Id& job) {
+    base::Id paper;
+    {
+        auto row =
+            m_db.query("SELECT id FROM paper WHERE job_id = ? AND kind = 'quote' ORDER BY revision DESC LIMIT 1", job);
+        if (!row.step()) return std::nullopt;
+        row >> paper;
+    }
+    return find(paper);
+}
+
+std::optional<IssuedPaper> PaperStore::find(const base::Id& id) {
+    base::Id job;
+    std::string number;
+    units::Money total;
+    Digest digest;
+    Digest previous;
+    {
+        auto row = m_db.query("SELECT p.job_id, p.number, p.total_micros, s.digest, s.previous_digest "
+                              "FROM paper p JOIN seal s ON s.paper_id = p.id AND s.kind = 'paper' WHERE p.id = ?",
+                              id);
+        if (!row.step()) return std::nullopt;
+        row >> job >> number >> total >> digest >> previous;
+    }
+    const auto json = atTheDoor([&] { return RecordStore(m_db).find(digest); });
+    if (!json) refuseSeal(number);
+    auto paper = read(number, *json);
+    if (paper.id != id || paper.job != job || paper.number != number || paper.total != total ||
+        paper.previous != previous.hex)
+        refuseSeal(number);
+    paper.seal = digest;
+    return paper;
+}
+
+IssuedPaper PaperStore::read(const std::string& number, const std::string& json) {
+    if (isOfVersion2(json)) {
+        auto sealed = records::read<SealedQuote>(json);
+        if (!sealed) refuseSeal(number);
+        return {.id = sealed->quote,
+                .job = sealed->quote,
+                .number = sealed->number,
+                .issuedAt = sealed->givenAt,
+                .until = sealed->validUntil,
+                .total = sealed->total,
+                .order = std::move(sealed->order),
+                .customer = std::move(sealed->customer),
+                .prices = sealed->prices,
+                .seal = {},
+                .previous = sealed->previous};
+    }
+    RecordStore records(m_db);
+    auto sealed = records::read<SealedPaper>(json);
+    if (!sealed) refuseSeal(number);
+    auto order = records::read<catalogue::Order>(records.find(Digest{sealed->order}));
+    if (!order) refuseSeal(number);
+    std::optional<catalogue::Customer> customer;
+    if (!sealed->person.empty())
+        customer = orRefuse(records::read<records::SealedPerson>(records.find(Digest{sealed->person}))).customer;
+    return {.id = sealed->paper,
+            .job = sealed->job,
+            .number = sealed->number,
+            .issuedAt = sealed->issuedAt,
+            .until = sealed->until,
+            .total = sealed->total,
+            .order = std::move(*order),
+            .customer = std::move(customer),
+            .prices = sealed->prices,
+            .seal = {},
+            .previous = sealed->previous};
+}
+
+void PaperStore::expectColumns(const IssuedPaper& paper) {
+    auto row = m_db.query("SELECT kind, series, issued_on, until_on FROM paper WHERE id = ?", paper.id);
+    if (!row.step()) refuseSeal(paper.number);
+    const auto kind = row.takeText();
+    const auto series = row.takeText();
+    units::Date issuedOn;
+    std::optional<units::Date> until;
+    row >> issuedOn >> until;
+    if (kind != "quote" || series != "quote" || issuedOn != paper.order.quotedOn || until != paper.until)
+        refuseSeal(paper.number);
+}
+
+PriceBook PaperStore::prices(const std::string& digest) {
+    RecordStore records(m_db);
+    const auto list = orRefuse(records::read<PriceList>(records.find(Digest{digest})));
+    PriceBook book;
+    book.shop = orRefuse(records::read<catalogue::Shop>(records.find(Digest{list.shop})));
+    book.bench = orRefuse(records::read<catalogue::BenchStandards>(records.find(Digest{list.bench})));
+    for (const auto& material : list.materials) {
+        auto priced = orRefuse(records::read<PricedMaterial>(records.find(Digest{material})));
+        book.materials.emplace(priced.material.id, std::move(priced));
+    }
+    return book;
+}
+
+} // namespace sp::db::stores

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/price_book.h"
+#include "db/records/papers.h"
+#include "db/sqlite/digest.h"
+#include "db/stores/columns.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace sp::db::stores {
+
+/// A paper as its seal has it, whichever version wrote it.
+struct IssuedPaper {
+    base::Id id;
+    base::Id job;
+    std::string number;
+    std::string issuedAt;
+    std::optional<units::Date> until;
+    units::Money total;
+    catalogue::Order order;
+    std::optional<catalogue::Customer> customer;
+    std::string prices; ///< digest of a PriceList
+    sqlite::Digest seal;
+    std::string previous; ///< digest of the seal before
+};
+
+/// Papers under seal. A seal is the digest of a record that names what belongs to the paper by digest: its order, its
+/// prices, the customer, what it came to. It also names the seal before, so that none can be altered, exchanged or
+/// taken out unseen. Prices are kept in parts, so that papers issued at the same prices share them. Throws Refusal.
+class PaperStore {
+  public:
+    explicit PaperStore(sqlite::Connection& db)
+        : m_db(db) {}
+
+    /// What a paper is issued with.
+    struct Issue {
+        base::Id id;
+        base::Id job;
+        std::int64_t revision = 1;
+        std::string number;
+        std::string issuedAt;
+        units::Date issuedOn;
+        units::Date until;
+        units::Money total;
+        sqlite::Digest order;
+    };
+    /// Issues and seals a quote.
+    void issue(const Issue& issue, const catalogue::PriceBook& prices);
+
+    /// The newest quote of a job; nothing when none was issued. Throws Damaged when a seal does not match.
+    std::optional<IssuedPaper> quoteOf(const base::Id& job);
+    std::optional<IssuedPaper> find(const base::Id& paper);
+    /// Throws Damaged when the columns of a paper do not say what its seal is of.
+    void expectColumns(const IssuedPaper& paper);
+    /// The prices of that digest, without a customer. Throws Damaged when a part of them does not match its digest.
+    catalogue::PriceBook prices(const std::string& digest);
+
+  private:
+    std::string keepPrices(const catalogue::PriceBook& prices);
+    void seal(const base::Id& paper, std::string_view kind, const std::string& json, const sqlite::Digest& previous);
+    sqlite::Digest lastSeal();
+    IssuedPaper read(const std::string& number, const std::string& json);
+    [[noreturn]] void refuseSeal(const std::string& number) const;
+
+    sqlite::Connection& m_db;
+};
+
+} // namespace sp::db::stores

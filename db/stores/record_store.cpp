@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+#include "db/stores/record_store.h"
+
+#include "db/refusal.h"
+
+#include <fmt/format.h>
+
+#include <optional>
+#include <unistd.h>
+
+namespace sp::db::stores {
+
+using sqlite::Digest;
+
+namespace {
+
+constexpr std::size_t kSaltSize = 16;
+
+/// A record as it lies there.
+struct Row {
+    std::string salt;
+    std::string json;
+    bool isErased = false;
+
+    static Row take(sqlite::Statement& row) {
+        Row taken;
+        taken.salt = row.takeBytes();
+        row >> taken.json;
+        std::optional<std::string> erasedAt;
+        row >> erasedAt;
+        taken.isErased = erasedAt.has_value();
+        return taken;
+    }
+    bool matches(const Digest& digest) const {
+        return isErased ? salt.empty() && json.empty() : sqlite::digestOf(salt + json) == digest;
+    }
+};
+
+} // namespace
+
+void RecordStore::refuseRecord() const {
+    refuse(base::Code::Damaged, m_db.file().string(),
+           fmt::format("A record in “{}” is damaged; open a backup.", m_db.file().filename().string()));
+}
+
+Digest RecordStore::keep(const std::string& json) {
+    auto digest = sqlite::digestOf(json);
+    m_db.run("INSERT INTO record (digest, salt, json) VALUES (?, x'', ?) ON CONFLICT (digest) DO NOTHING", digest,
+             json);
+    return digest;
+}
+
+Digest RecordStore::keepSalted(const std::string& json) {
+    std::string salt(kSaltSize, '\0');
+    if (::getentropy(salt.data(), salt.size()) != 0)
+        refuse(base::Code::Failed, {}, "The computer gave no random numbers; restart it.");
+    auto digest = sqlite::digestOf(salt + json);
+    auto insert = m_db.query("INSERT INTO record (digest, salt, json) VALUES (?, ?, ?)", digest);
+    insert.bindBytes(salt);
+    insert.bind(std::string_view(json));
+    while (insert.step()) {}
+    return digest;
+}
+
+bool RecordStore::is(const Digest& digest, const std::string& json) {
+    auto row = m_db.query("SELECT salt FROM record WHERE digest = ?", digest);
+    return row.step() && sqlite::digestOf(row.takeBytes() + json) == digest;
+}
+
+std::string RecordStore::find(const Digest& digest) {
+    auto row = m_db.query("SELECT salt, json, erased_at FROM record WHERE digest = ?", digest);
+    if (!row.step()) refuseRecord();
+    auto record = Row::take(row);
+    if (!record.matches(digest)) refuseRecord();
+    return std::move(record.json);
+}
+
+void RecordStore::expectAll() {
+    auto rows = m_db.query("SELECT digest, salt, json, erased_at FROM record ORDER BY digest");
+    while (rows.step()) {
+        Digest digest;
+        rows >> digest;
+        if (!Row::take(rows).matches(digest)) refuseRecord();
+    }
+}
+
+} // namespace sp::db::stores

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/sqlite/connection.h"
+#include "db/sqlite/digest.h"
+
+#include <string>
+#include <string_view>
+
+namespace sp::db::stores {
+
+/// Values as JSON, each kept once under its digest and never changed. Throws Refusal.
+class RecordStore {
+  public:
+    explicit RecordStore(sqlite::Connection& db)
+        : m_db(db) {}
+
+    /// Keeps a record; gives its digest.
+    sqlite::Digest keep(const std::string& json);
+    /// Keeps what belongs to a person under a salt of its own, so that it can be taken out later without anybody
+    /// finding out from the digest what it was.
+    sqlite::Digest keepSalted(const std::string& json);
+    /// Whether the record of that digest is this one.
+    bool is(const sqlite::Digest& digest, const std::string& json);
+    /// Empty when it was taken out. Throws Damaged when there is none, or its digest is another.
+    std::string find(const sqlite::Digest& digest);
+    /// Throws Damaged when a record does not match its digest.
+    void expectAll();
+
+  private:
+    [[noreturn]] void refuseRecord() const;
+
+    sqlite::Connection& m_db;
+};
+
+} // namespace sp::db::stores
