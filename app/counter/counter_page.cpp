@@ -61,11 +61,14 @@ void CounterPage::tellGiven() {
         m_messages->dismiss();
         return;
     }
-    m_messages->tell(
-        desk::Tone::Good,
+    auto told =
         tr("Quote %1 was given on %2 and stays as it is.")
-            .arg(QString::fromStdString(m_presenter.quote().number), m_formatter.date(m_presenter.order().quotedOn)),
-        tr("New order"), [this] { startNew(); });
+            .arg(QString::fromStdString(m_presenter.quote().number), m_formatter.date(m_presenter.order().quotedOn));
+    if (const auto otherwise = m_presenter.reckonedOtherwise())
+        told += QLatin1Char(' ') +
+                tr("Reckoned by today’s rules from the prices of that day it would be %1; what was given is shown.")
+                    .arg(m_formatter.money(*otherwise));
+    m_messages->tell(desk::Tone::Good, told, tr("New order"), [this] { startNew(); });
 }
 
 void CounterPage::give() {
@@ -74,25 +77,24 @@ void CounterPage::give() {
         m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(m_presenter.whyNoPrice()));
         return;
     }
-    if (m_presenter.give()) tellGiven();
+    if (m_presenter.give([this](const std::string& number) { return sheetFor(number); })) tellGiven();
+}
+
+quoting::SheetContent CounterPage::sheetFor(const std::string& number) {
+    if (!m_presenter.priced()) return sheetOf(m_presenter, m_formatter, number, {});
+    auto ladders = quoting::laddersOf(m_presenter.order(), m_presenter.prices(), *m_presenter.priced(),
+                                      m_presenter.session().fits());
+    return sheetOf(m_presenter, m_formatter, number,
+                   ladders ? std::move(*ladders) : std::vector<std::vector<pricing::LadderPrice>>());
 }
 
 void CounterPage::showSheet() {
     m_presenter.keep();
-    if (!m_presenter.priced()) {
+    if (!m_presenter.priced() && !m_presenter.isGiven()) {
         m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(m_presenter.whyNoPrice()));
         return;
     }
-    std::vector<std::vector<pricing::LadderPrice>> ladders;
-    const auto& order = m_presenter.order();
-    const bool exempt = m_presenter.priced()->taxStanding == pricing::TaxStanding::Exempt;
-    if (order.lines.size() <= quoting::kMaxLadders)
-        for (std::size_t i = 0; i < order.lines.size(); ++i) {
-            auto ladder = pricing::ladderFor(order, i, m_presenter.prices(), exempt, m_presenter.session().fits());
-            if (ladder) ladders.push_back(std::move(*ladder));
-        }
-    if (ladders.size() != order.lines.size()) ladders.clear();
-    auto sheet = sheetOf(m_presenter, m_formatter, ladders);
+    auto sheet = sheetFor({});
     const auto number = QString::fromStdString(m_presenter.quote().number);
     const auto name = number.isEmpty() ? tr("Draft") : tr("Quote %1").arg(number);
     const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));

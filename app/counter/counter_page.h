@@ -36,6 +36,8 @@ class CounterPage : public QWidget {
     void buyingAsked(); ///< the owner wants to see how to buy for this order
 
   private:
+    /// The sheet as it would be printed now under that number, or as it was given.
+    quoting::SheetContent sheetFor(const std::string& number);
     void connectAll();
     void refresh();
     void tellGiven();

@@ -301,13 +301,18 @@ void CounterPresenter::keep() {
     m_quote.version = *version;
 }
 
-bool CounterPresenter::give() {
+std::optional<units::Money> CounterPresenter::reckonedOtherwise() const {
+    if (!m_quote.sealedTotal || !m_priced || m_priced->total == *m_quote.sealedTotal) return std::nullopt;
+    return m_priced->total;
+}
+
+bool CounterPresenter::give(const SheetFor& sheetFor) {
     if (!canChange() || !m_priced) return false;
     keep();
     if (m_unkept) return false;
-    const auto total = m_priced->total;
+    const db::QuoteResult result{*m_priced, sheetFor};
     m_keeping = true;
-    auto given = m_session.change([&](db::Book& book) { return book.give(m_quote, m_prices, total, validUntil()); });
+    auto given = m_session.change([&](db::Book& book) { return book.give(m_quote, m_prices, result, validUntil()); });
     m_keeping = false;
     if (!given) return false;
     const int current = m_current;

@@ -83,8 +83,12 @@ class CounterPresenter : public QObject {
 
     /// Puts what was typed on disk now: one step of undo.
     void keep();
-    /// Numbers and seals the quote. False when it could not be, `troubled` of the session then says why.
-    bool give();
+    using SheetFor = std::function<quoting::SheetContent(const std::string& number)>;
+    /// Numbers and seals the quote, with what its sheet says under that number. False when it could not be, `troubled`
+    /// of the session then says why.
+    bool give(const SheetFor& sheetFor);
+    /// What a given quote comes to by today's rules, where that is not what it was given at.
+    std::optional<units::Money> reckonedOtherwise() const;
 
   Q_SIGNALS:
     void changed();    ///< the order, its price or the reason why there is none

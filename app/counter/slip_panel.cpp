@@ -7,6 +7,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
+#include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 
 #include <QApplication>
@@ -59,13 +60,14 @@ class SlipPaper : public QWidget {
 
 } // namespace
 
-quoting::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
+quoting::SheetContent sheetOf(CounterPresenter& presenter, const desk::Formatter& formatter, const std::string& number,
                               std::span<const std::vector<pricing::LadderPrice>> ladders) {
     const words::SheetWords words(
         formatter.style(), [&formatter](units::Date day) { return formatter.date(day).toStdString(); },
         [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); });
-    return quoting::contentOf({presenter.quote().number, presenter.order(), presenter.prices(), *presenter.priced(),
-                               ladders, presenter.validUntil(), words});
+    if (presenter.isGiven()) return words::givenSheet(presenter.quote(), presenter.session().fits(), words);
+    return quoting::contentOf(
+        {number, presenter.order(), presenter.prices(), *presenter.priced(), ladders, presenter.validUntil(), words});
 }
 
 SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
@@ -138,13 +140,13 @@ QString SlipPanel::toPay() const { return m_totals->toPay(); }
 
 void SlipPanel::refresh() {
     refreshButtons();
-    if (!m_presenter.priced()) {
+    if (!m_presenter.priced() && !m_presenter.isGiven()) {
         m_content = {};
         m_lines->setContent(nullptr, -1);
         m_totals->setNoPrice(m_presenter.whyNoPrice());
         return;
     }
-    m_content = sheetOf(m_presenter, m_formatter, {});
+    m_content = sheetOf(m_presenter, m_formatter, {}, {});
     quoting::SheetLadder ladder;
     if (m_presenter.ladder().size() > 1 && m_presenter.hasLine()) {
         ladder.title =
@@ -163,7 +165,7 @@ void SlipPanel::refreshButtons() {
     m_give->setText(given ? tr("Order a&gain") : tr("&Give this quote"));
     const bool readOnly = m_presenter.session().isReadOnly();
     m_give->setEnabled(!readOnly && (given || priced));
-    m_print->setEnabled(priced);
+    m_print->setEnabled(priced || given);
     const auto why = priced ? QString() : m_presenter.whyNoPrice();
     m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);
     m_give->setToolTip(readOnly ? QString::fromStdString(m_presenter.session().book().readOnlyBecause())

@@ -15,8 +15,9 @@ class SlipBack;
 class SlipLines;
 class SlipTotals;
 
-/// The quote sheet of this order in words, as it would be printed now. `ladders` as in quoting::SheetInput.
-quoting::SheetContent sheetOf(const CounterPresenter& presenter, const desk::Formatter& formatter,
+/// The quote sheet of this order in words: as it was given, or as it would be printed now under that number. `ladders`
+/// as in quoting::SheetInput.
+quoting::SheetContent sheetOf(CounterPresenter& presenter, const desk::Formatter& formatter, const std::string& number,
                               std::span<const std::vector<pricing::LadderPrice>> ladders);
 
 /// The right of the Counter: the slip on its piece of paper, front or back, and what can be done with it.

@@ -92,8 +92,15 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
     const auto id = job->id;
     auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
     if (!quote) return base::fail(quote.error());
-    return pricing::comparePrices(quote->order, *quote->frozen, m_session.prices(quote->order.customer),
-                                  m_session.fits(), style);
+    auto changes = pricing::comparePrices(quote->order, *quote->frozen, m_session.prices(quote->order.customer),
+                                          m_session.fits(), style, quote->sealedTotal);
+    if (changes && quote->result && quote->result->figures.lines.size() == changes->lines.size())
+        for (std::size_t i = 0; i < changes->lines.size(); ++i) {
+            const auto& given = quote->result->figures.lines[i];
+            changes->lines[i].eachThen = given.each;
+            changes->lines[i].chargedThen = given.charged;
+        }
+    return changes;
 }
 
 base::Result<Cutting> JobsPresenter::cuttingOf(const std::vector<int>& rows) {

@@ -6,6 +6,8 @@
 #include "app/desk/message_bar.h"
 #include "app/main/first_book.h"
 #include "app/session/settings.h"
+#include "app/words/quote_sheet.h"
+#include "app/words/sheet_words.h"
 #include "app/words/words.h"
 
 #include <QDir>
@@ -21,6 +23,15 @@ QString bookKinds() { return QObject::tr("Job books (*.jobbook)"); }
 
 QString documents() { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
 
+/// How long opening a book may take to seal what quotes of older versions came to.
+constexpr std::chrono::seconds kSealingBudget{2};
+
+base::Result<std::unique_ptr<db::Book>> opened(const QString& file) {
+    auto book = db::Book::open(file.toStdString(), db::systemSurroundings());
+    if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
+    return book;
+}
+
 } // namespace
 
 Launcher::Launcher(desk::Theme& theme, desk::Prompter& prompter, QObject* parent)
@@ -34,16 +45,16 @@ QString Launcher::demoFile() {
 }
 
 FirstBook openFirstBook(const QString& file) {
-    if (!file.isEmpty()) return {db::Book::open(file.toStdString(), db::systemSurroundings()), {}};
+    if (!file.isEmpty()) return {opened(file), {}};
     QString instead;
     const auto last = session::kept(session::kLastBook);
     if (!last.isEmpty() && QFileInfo::exists(last)) {
-        auto opened = db::Book::open(last.toStdString(), db::systemSurroundings());
-        if (opened) return {std::move(opened), {}};
-        instead = words::sentence(opened.error());
+        auto book = opened(last);
+        if (book) return {std::move(book), {}};
+        instead = words::sentence(book.error());
     }
     const auto demo = Launcher::demoFile();
-    if (QFileInfo::exists(demo)) return {db::Book::open(demo.toStdString(), db::systemSurroundings()), instead};
+    if (QFileInfo::exists(demo)) return {opened(demo), instead};
     QDir().mkpath(QFileInfo(demo).absolutePath());
     return {demo::createDemoBook(demo.toStdString(), db::systemSurroundings()), instead};
 }
@@ -88,7 +99,7 @@ void Launcher::openBook(const QString& asked) {
         QFileInfo(file).canonicalFilePath() ==
             QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
         return;
-    const auto shown = show(db::Book::open(file.toStdString(), db::systemSurroundings()));
+    const auto shown = show(opened(file));
     if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, words::sentence(shown.error()));
 }
 

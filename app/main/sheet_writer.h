@@ -7,9 +7,8 @@
 
 namespace sp::program {
 
-/// Writes the sheet of a quote as PDF, replacing a file of that name. A given quote is printed from what it was given
-/// with. Needs a QGuiApplication. Errors: as pricing::priceOrder and paper::writePdf; Damaged when a given quote no
-/// longer comes to the sum it was given at.
+/// Writes the sheet of a quote as PDF, replacing a file of that name. A given quote is printed as it was given. Needs a
+/// QGuiApplication. Errors: as pricing::priceOrder and paper::writePdf.
 base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path);
 
 } // namespace sp::program

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
 #include "app/words/cost_words.h"
+#include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
 #include "core/costing/per_piece.h"
@@ -97,7 +98,7 @@ struct Priced {
     catalogue::Order order;
     catalogue::PriceBook book;
     pricing::PricedOrder priced;
-    words::CostTree cost;       ///< of the order's only line
+    words::CostTree cost;         ///< of the order's only line
     std::vector<Money> costShown; ///< what is read of each of its nodes, in reading order
     std::vector<pricing::LadderPrice> ladder;
     quoting::SheetContent sheet; ///< what the customer reads
@@ -236,8 +237,12 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     if (!book) return refused(book.error());
     const auto priced = priceFrom(arguments, **book, helpers);
     if (!priced) return refused(priced.error());
-    const auto given = (*book)->giveNew(priced->order, priced->book, priced->priced.total,
-                                        priced->order.quotedOn.plusDays(priced->book.shop.rules.validDays));
+    const auto until = priced->order.quotedOn.plusDays(priced->book.shop.rules.validDays);
+    layout::FitMemo fits;
+    const words::SheetWords words;
+    const auto result = words::resultOf(priced->order, priced->book, until, fits, words);
+    if (!result) return refused(result.error());
+    const auto given = (*book)->giveNew(priced->order, priced->book, *result, until);
     if (!given) return refused(given.error());
     const auto& currency = priced->book.shop.currency;
     const auto total = units::formatExact(priced->priced.total, currency);

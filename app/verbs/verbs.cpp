@@ -2,17 +2,23 @@
 #include "app/verbs/verbs.h"
 
 #include "app/verbs/verb_kit.h"
+#include "app/words/quote_sheet.h"
+#include "app/words/sheet_words.h"
 #include "app/words/words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
+#include <chrono>
 #include <exception>
 
 namespace sp::verbs {
 
 namespace {
+
+/// How long opening a book may take to seal what quotes of older versions came to.
+constexpr std::chrono::seconds kSealingBudget{2};
 
 struct Verb {
     std::string_view name;
@@ -117,7 +123,9 @@ Outcome answer(const Arguments& arguments, const Json& json, const std::string& 
 }
 
 base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, const Helpers& helpers) {
-    return db::Book::open(arguments.of("--book"), helpers.surroundings);
+    auto book = db::Book::open(arguments.of("--book"), helpers.surroundings);
+    if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
+    return book;
 }
 
 } // namespace sp::verbs

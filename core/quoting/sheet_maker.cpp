@@ -237,4 +237,39 @@ SheetContent Writer::write() {
 
 SheetContent contentOf(const SheetInput& input) { return Writer(input).write(); }
 
+base::Result<std::vector<std::vector<pricing::LadderPrice>>> laddersOf(const catalogue::Order& order,
+                                                                       const catalogue::PriceBook& book,
+                                                                       const pricing::PricedOrder& priced,
+                                                                       layout::FitMemo& fits) {
+    std::vector<std::vector<pricing::LadderPrice>> ladders;
+    if (order.lines.size() > kMaxLadders) return ladders;
+    const bool exempt = priced.taxStanding == pricing::TaxStanding::Exempt;
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        auto ladder = pricing::ladderFor(order, i, book, exempt, fits);
+        if (!ladder) return base::fail(ladder.error());
+        ladders.push_back(std::move(*ladder));
+    }
+    return ladders;
+}
+
+SheetContent contentOfTotal(const std::string& number, const catalogue::Order& order, const catalogue::PriceBook& book,
+                            units::Money total, std::optional<units::Date> validUntil, const SheetWords& words) {
+    catalogue::Order known = order;
+    known.discount = {};
+    catalogue::OrderLine line;
+    line.title = words.linesLost();
+    known.lines = {line};
+    catalogue::PriceBook untaxed = book;
+    untaxed.shop.rules.tax.rate = {};
+    pricing::PricedOrder priced;
+    pricing::PricedLine pricedLine;
+    pricedLine.goods = total;
+    priced.lines = {pricedLine};
+    priced.goods = priced.subtotal = priced.total = priced.balance = total;
+    auto sheet = contentOf({number, known, untaxed, priced, {}, validUntil, words});
+    sheet.lines[0].pieces.clear();
+    sheet.lines[0].each.clear();
+    return sheet;
+}
+
 } // namespace sp::quoting

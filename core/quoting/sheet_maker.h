@@ -34,4 +34,16 @@ struct SheetInput {
 /// The sheet of a priced order.
 SheetContent contentOf(const SheetInput& input);
 
+/// The prices of other quantities for each line of a priced order, as a sheet shows them; none for an order with more
+/// than kMaxLadders lines. Errors: as pricing::ladderFor.
+base::Result<std::vector<std::vector<pricing::LadderPrice>>> laddersOf(const catalogue::Order& order,
+                                                                       const catalogue::PriceBook& book,
+                                                                       const pricing::PricedOrder& priced,
+                                                                       layout::FitMemo& fits);
+
+/// The sheet of an order of which only the total is known any more: that stands, and the sheet says that its lines
+/// cannot be shown.
+SheetContent contentOfTotal(const std::string& number, const catalogue::Order& order, const catalogue::PriceBook& book,
+                            units::Money total, std::optional<units::Date> validUntil, const SheetWords& words);
+
 } // namespace sp::quoting

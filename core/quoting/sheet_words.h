@@ -50,6 +50,8 @@ class SheetWords {
     virtual std::string taxIncluded(const std::string& tax, const std::string& percent,
                                     const std::string& amount) const = 0;
 
+    /// In the place of lines that can no longer be shown as they were given.
+    virtual std::string linesLost() const = 0;
     /// What the prices of other quantities leave out, besides rush and discount.
     virtual std::string ladderNote(bool sizes, bool setUp, bool tax) const = 0;
 };

@@ -11,7 +11,8 @@
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
-#include "db/records/stage.h"
+#include "core/pricing/price_order.h"
+#include "db/records/papers.h"
 
 #include <chrono>
 #include <cstdint>
@@ -47,8 +48,17 @@ struct QuoteSummary {
     std::optional<units::Money> total; ///< of a given quote
 };
 
+/// What a quote comes to and what its sheet says, to be sealed when it is issued.
+struct QuoteResult {
+    pricing::PricedOrder priced;
+    /// The sheet under the number that the quote gets.
+    std::function<quoting::SheetContent(const std::string& number)> sheetFor;
+};
+
 /// A quote, whole. While `number` is empty it is a draft, priced with the book of today; once given it is sealed:
-/// `frozen` holds all inputs as they were and `sealedTotal` what they came to.
+/// `frozen` holds all inputs as they were and `sealedTotal` what they came to. `result` is what the customer was given,
+/// which is shown and printed whatever the inputs come to by later rules; a quote of versions 1 and 2 has none until
+/// `sealResult` was called for it.
 struct Quote {
     base::Id id;
     std::string number;
@@ -57,6 +67,7 @@ struct Quote {
     std::optional<catalogue::PriceBook> frozen;
     std::optional<units::Date> validUntil;
     std::optional<units::Money> sealedTotal;
+    std::optional<records::PaperResult> result;
     std::int64_t version = 0; ///< counts changes; updates name the version they saw
 };
 
@@ -166,12 +177,17 @@ class Book {
     /// Keeps what is typed. Errors: Conflict when `quote.version` is not the newest or the quote has been given.
     /// Returns the new version.
     virtual base::Result<std::int64_t> saveDraft(const Quote& quote) = 0;
-    /// Gives the quote: numbers it, seals the order with `inputs` and `total` under a digest. Returns it as sealed.
-    virtual base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total,
+    /// Gives the quote: numbers it, seals the order with `inputs` and `result`. Returns it as sealed.
+    virtual base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
                                      units::Date validUntil) = 0;
     /// Starts a quote with this order and gives it, in one step: a failure leaves no draft behind.
     virtual base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
-                                        units::Money total, units::Date validUntil) = 0;
+                                        const QuoteResult& result, units::Date validUntil) = 0;
+    /// Quotes that were given before results were sealed, the newest first; at most `limit`.
+    virtual base::Result<std::vector<base::Id>> quotesWithoutResult(std::int64_t limit) = 0;
+    /// Seals what such a quote came to; nothing says that it cannot be reckoned any more. Errors: Conflict when it has
+    /// a result, or this one is not its total.
+    virtual base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result) = 0;
     /// A draft can be an Enquiry or LetGo, a given quote anything but an Enquiry; else Invalid.
     virtual base::Done setStage(const base::Id& quote, Stage stage) = 0;
     /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer

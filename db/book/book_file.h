@@ -58,10 +58,12 @@ class BookFile final : public Book {
 
     base::Result<Quote> startQuote() override;
     base::Result<std::int64_t> saveDraft(const Quote& quote) override;
-    base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total,
+    base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
                              units::Date validUntil) override;
-    base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs, units::Money total,
-                                units::Date validUntil) override;
+    base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
+                                const QuoteResult& result, units::Date validUntil) override;
+    base::Result<std::vector<base::Id>> quotesWithoutResult(std::int64_t limit) override;
+    base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result) override;
     base::Done setStage(const base::Id& quote, Stage stage) override;
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit) override;
     base::Result<Quote> quote(const base::Id& id) override;
@@ -105,7 +107,8 @@ class BookFile final : public Book {
     void letGoOfUsual(const catalogue::Pack& pack);
 
     Quote newQuote();
-    Quote sealNow(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total, units::Date validUntil);
+    Quote sealNow(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
+                  units::Date validUntil);
     stores::JobRow draftForChange(const Quote& quote);
     std::int64_t keepOrder(const stores::JobRow& before, const catalogue::Order& order);
     Quote whole(const stores::JobRow& row);

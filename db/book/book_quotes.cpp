@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "core/pricing/rules_version.h"
 #include "db/book/action.h"
 #include "db/book/words.h"
 #include "db/records/record.h"
@@ -26,6 +27,39 @@ std::string titleOf(const stores::JobListRow& row) {
     return row.lines > 1 ? fmt::format("{} and {} more", first, row.lines - 1) : first;
 }
 
+records::LineFigures figuresOf(const pricing::PricedLine& line) {
+    records::LineFigures figures{.cost = line.cost.total,
+                                 .outOfPocket = line.cost.outOfPocket,
+                                 .calculatedEach = line.reckonedEach,
+                                 .each = line.each,
+                                 .goods = line.goods,
+                                 .sizes = {},
+                                 .setUp = line.setUp,
+                                 .charged = line.charged};
+    for (const auto& size : line.sizes) figures.sizes += size.amount;
+    return figures;
+}
+
+records::OrderFigures figuresOf(const pricing::PricedOrder& priced) {
+    records::OrderFigures figures{.lines = {},
+                                  .goods = priced.goods,
+                                  .rush = priced.rush,
+                                  .discount = priced.discount,
+                                  .topUp = priced.topUp,
+                                  .subtotal = priced.subtotal,
+                                  .tax = priced.tax,
+                                  .total = priced.total,
+                                  .deposit = priced.deposit,
+                                  .balance = priced.balance,
+                                  .cost = priced.earnings.cost};
+    for (const auto& line : priced.lines) figures.lines.push_back(figuresOf(line));
+    return figures;
+}
+
+records::PaperResult recordOf(const QuoteResult& result, const std::string& number) {
+    return {pricing::kRulesVersion, figuresOf(result.priced), result.sheetFor(number)};
+}
+
 std::string nameOf(const JobRow& row) { return row.number.empty() ? std::string("the quote") : row.number; }
 
 } // namespace
@@ -47,6 +81,7 @@ Quote BookFile::whole(const JobRow& row) {
     quote.frozen->customer = std::move(paper->customer);
     quote.validUntil = paper->until;
     quote.sealedTotal = paper->total;
+    quote.result = std::move(paper->result);
     return quote;
 }
 
@@ -127,8 +162,10 @@ void BookFile::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, un
     }
 }
 
-Quote BookFile::sealNow(const Quote& quote, const PriceBook& inputs, units::Money total, units::Date validUntil) {
+Quote BookFile::sealNow(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
+                        units::Date validUntil) {
     const auto draft = draftForChange(quote);
+    const auto total = result.priced.total;
     refuseUnfitToGive(quote, inputs, total, validUntil);
     keepOrder(draft, quote.order);
     const std::chrono::year_month_day today(m_surroundings.today().days());
@@ -150,21 +187,40 @@ Quote BookFile::sealNow(const Quote& quote, const PriceBook& inputs, units::Mone
                            .until = validUntil,
                            .total = total,
                            .order = kept->orderDigest},
-                          inputs);
+                          inputs, recordOf(result, number));
     m_action->given.push_back(quote.id);
     return wholeOf(quote.id);
 }
 
-Result<Quote> BookFile::give(const Quote& quote, const PriceBook& inputs, units::Money total, units::Date validUntil) {
-    return act([&] { return sealNow(quote, inputs, total, validUntil); });
+Result<Quote> BookFile::give(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
+                             units::Date validUntil) {
+    return act([&] { return sealNow(quote, inputs, result, validUntil); });
 }
 
-Result<Quote> BookFile::giveNew(const catalogue::Order& order, const PriceBook& inputs, units::Money total,
+Result<Quote> BookFile::giveNew(const catalogue::Order& order, const PriceBook& inputs, const QuoteResult& result,
                                 units::Date validUntil) {
     return act([&] {
         auto quote = newQuote();
         quote.order = order;
-        return sealNow(quote, inputs, total, validUntil);
+        return sealNow(quote, inputs, result, validUntil);
+    });
+}
+
+Result<std::vector<Id>> BookFile::quotesWithoutResult(std::int64_t limit) {
+    return look([&] { return m_stores.papers.withoutResult(limit); });
+}
+
+Done BookFile::sealResult(const Id& id, const std::optional<QuoteResult>& result) {
+    return act([&] {
+        m_action->isUndone = false;
+        const auto quote = wholeOf(id);
+        if (quote.number.empty() || quote.result || (result && quote.sealedTotal != result->priced.total))
+            refuse(Code::Conflict, quote.number,
+                   fmt::format("What quote {} came to cannot be sealed again.", quote.number));
+        if (result)
+            m_stores.papers.sealResult(id, momentNow(), recordOf(*result, quote.number));
+        else
+            m_stores.papers.loseResult(id);
     });
 }
 

@@ -22,7 +22,8 @@
 -- job_line          of each revision's order, by choice and line, one row for each place that is worked on (one row
 --                   for a line without any), for lists, search and sums
 -- paper             what was issued for a revision: 'quote', later 'invoice', 'receipt' ... Numbers are those of a
---                   series. `until_on`: the last day of a quote, the day an invoice is due
+--                   series. `until_on`: the last day of a quote, the day an invoice is due. `result`: whether what it
+--                   came to is 'sealed' as well; of papers of versions 1 and 2 it is 'open' until it is, or 'lost'
 -- seal              what a paper says, sealed: the record `digest`, which also holds `previous_digest`, that of the seal
 --                   before, so that none can be altered, exchanged or taken out unseen. `kind` is 'paper', or 'result'
 --                   for what was put under a seal of its own after the paper was issued (papers of versions 1 and 2)
@@ -397,13 +398,15 @@ CREATE TABLE paper (
     issued_on TEXT NOT NULL CHECK (length(issued_on) = 10),
     until_on TEXT,
     total_micros INTEGER NOT NULL CHECK (total_micros BETWEEN -1000000000000000 AND 1000000000000000),
+    result TEXT NOT NULL,
     UNIQUE (series, number),
     FOREIGN KEY (job_id, revision) REFERENCES revision (job_id, number)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX paper_job ON paper (job_id, revision);
-INSERT INTO paper (id, job_id, revision, kind, series, number, issued_on, until_on, total_micros)
+CREATE INDEX paper_open ON paper (issued_on, id) WHERE result = 'open';
+INSERT INTO paper (id, job_id, revision, kind, series, number, issued_on, until_on, total_micros, result)
 SELECT s.quote_id, s.quote_id, 1, 'quote', 'quote', s.number, q.quoted_on,
-       iif(json_valid(s.frozen), json_extract(s.frozen, '$.value.valid_until'), NULL), s.total_micros
+       iif(json_valid(s.frozen), json_extract(s.frozen, '$.value.valid_until'), NULL), s.total_micros, 'open'
 FROM sealed s JOIN quote q ON q.id = s.quote_id ORDER BY s.place;
 
 CREATE TABLE seal (

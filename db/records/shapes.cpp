@@ -10,7 +10,10 @@ namespace sp::db::records {
 namespace {
 
 void move(Json& from, Json& to, std::initializer_list<const char*> keys) {
-    for (const auto* key : keys) to[key] = takeOut(from, key);
+    for (const auto* key : keys) {
+        if (to.contains(key)) refuseKey(key);
+        to[key] = takeOut(from, key);
+    }
 }
 
 /// Takes out what only a later program knows how to use, as long as it is as this one writes it.
@@ -63,6 +66,7 @@ void lineOutOfShape(Json& line) {
     takePlain(place, "position", nullptr);
     const Json templates = takeOut(place, "templates");
     if (templates != kCut && templates != kOnWall) refuseKey("templates");
+    if (line.contains("templates_on_wall")) refuseKey("templates_on_wall");
     line["templates_on_wall"] = templates == kOnWall;
     move(place, line, {"design", "width_nm", "height_nm", "stones", "planned_pieces", "art_time_ms"});
     expectEmpty(place);

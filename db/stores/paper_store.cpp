@@ -57,26 +57,90 @@ void PaperStore::seal(const base::Id& paper, std::string_view kind, const std::s
              paper, kind, digest, previous);
 }
 
-void PaperStore::issue(const Issue& issue, const PriceBook& prices) {
-    m_db.run("INSERT INTO paper (id, job_id, revision, kind, series, number, issued_on, until_on, total_micros) "
-             "VALUES (?, ?, ?, 'quote', 'quote', ?, ?, ?, ?)",
+PaperStore::Kept PaperStore::keepResult(records::PaperResult result,
+                                        const std::optional<catalogue::Customer>& customer) {
+    RecordStore records(m_db);
+    records::SealedPerson person{customer, std::exchange(result.sheet.customer, {})};
+    Kept kept;
+    if (person != records::SealedPerson{}) kept.person = records.keepSalted(records::write(person)).hex;
+    kept.result = records.keep(records::write(result)).hex;
+    return kept;
+}
+
+std::optional<records::SealedPerson> PaperStore::personOf(const std::string& digest) {
+    if (digest.empty()) return std::nullopt;
+    const auto json = RecordStore(m_db).find(Digest{digest});
+    if (json.empty()) return std::nullopt; // taken out
+    return orRefuse(records::read<records::SealedPerson>(json));
+}
+
+records::PaperResult PaperStore::resultOf(const std::string& digest,
+                                          const std::optional<records::SealedPerson>& person) {
+    auto result = orRefuse(records::read<records::PaperResult>(RecordStore(m_db).find(Digest{digest})));
+    if (person) result.sheet.customer = person->sheet;
+    return result;
+}
+
+void PaperStore::issue(const Issue& issue, const PriceBook& prices, records::PaperResult result) {
+    m_db.run("INSERT INTO paper (id, job_id, revision, kind, series, number, issued_on, until_on, total_micros, "
+             "result) VALUES (?, ?, ?, 'quote', 'quote', ?, ?, ?, ?, 'sealed')",
              issue.id, issue.job, issue.revision, issue.number, issue.issuedOn, issue.until, issue.total);
-    SealedPaper paper{.paper = issue.id,
-                      .job = issue.job,
-                      .revision = issue.revision,
-                      .kind = "quote",
-                      .number = issue.number,
-                      .issuedAt = issue.issuedAt,
-                      .until = issue.until,
-                      .total = issue.total,
-                      .order = issue.order.hex,
-                      .prices = keepPrices(prices),
-                      .person = {},
-                      .result = {},
-                      .previous = lastSeal().hex};
-    if (prices.customer)
-        paper.person = RecordStore(m_db).keepSalted(records::write(records::SealedPerson{prices.customer, {}})).hex;
+    const auto kept = keepResult(std::move(result), prices.customer);
+    const SealedPaper paper{.paper = issue.id,
+                            .job = issue.job,
+                            .revision = issue.revision,
+                            .kind = "quote",
+                            .number = issue.number,
+                            .issuedAt = issue.issuedAt,
+                            .until = issue.until,
+                            .total = issue.total,
+                            .order = issue.order.hex,
+                            .prices = keepPrices(prices),
+                            .person = kept.person,
+                            .result = kept.result,
+                            .previous = lastSeal().hex};
     seal(issue.id, "paper", records::write(paper), Digest{paper.previous});
+}
+
+std::vector<base::Id> PaperStore::withoutResult(std::int64_t limit) {
+    std::vector<base::Id> jobs;
+    auto rows =
+        m_db.query("SELECT job_id FROM paper WHERE result = 'open' ORDER BY issued_on DESC, id DESC LIMIT ?", limit);
+    while (rows.step()) rows >> jobs.emplace_back();
+    return jobs;
+}
+
+void PaperStore::sealResult(const base::Id& job, const std::string& at, records::PaperResult result) {
+    const auto paper = quoteOf(job);
+    if (!paper) refuseSeal({});
+    const auto kept = keepResult(std::move(result), paper->customer);
+    const records::SealedResult sealed{.paper = paper->id,
+                                       .seal = paper->seal.hex,
+                                       .sealedAt = at,
+                                       .person = kept.person,
+                                       .result = kept.result,
+                                       .previous = lastSeal().hex};
+    seal(paper->id, "result", records::write(sealed), Digest{sealed.previous});
+    m_db.run("UPDATE paper SET result = 'sealed' WHERE id = ?", paper->id);
+}
+
+void PaperStore::loseResult(const base::Id& job) {
+    m_db.run("UPDATE paper SET result = 'lost' WHERE job_id = ? AND result = 'open'", job);
+}
+
+void PaperStore::readLaterResult(IssuedPaper& paper) {
+    Digest digest;
+    Digest previous;
+    {
+        auto row =
+            m_db.query("SELECT digest, previous_digest FROM seal WHERE paper_id = ? AND kind = 'result'", paper.id);
+        if (!row.step()) return;
+        row >> digest >> previous;
+    }
+    const auto sealed = orRefuse(records::read<records::SealedResult>(RecordStore(m_db).find(digest)));
+    if (sealed.paper != paper.id || sealed.seal != paper.seal.hex || sealed.previous != previous.hex)
+        refuseSeal(paper.number);
+    paper.result = resultOf(sealed.result, personOf(sealed.person));
 }
 
 std::optional<IssuedPaper> PaperStore::quoteOf(const base::Id& job) {
@@ -110,6 +174,8 @@ std::optional<IssuedPaper> PaperStore::find(const base::Id& id) {
         paper.previous != previous.hex)
         refuseSeal(number);
     paper.seal = digest;
+    if (!paper.result) readLaterResult(paper);
+    if (paper.result && paper.result->figures.total != paper.total) refuseSeal(number);
     return paper;
 }
 
@@ -127,16 +193,15 @@ IssuedPaper PaperStore::read(const std::string& number, const std::string& json)
                 .customer = std::move(sealed->customer),
                 .prices = sealed->prices,
                 .seal = {},
-                .previous = sealed->previous};
+                .previous = sealed->previous,
+                .result = {}};
     }
     RecordStore records(m_db);
     auto sealed = records::read<SealedPaper>(json);
     if (!sealed) refuseSeal(number);
     auto order = records::read<catalogue::Order>(records.find(Digest{sealed->order}));
     if (!order) refuseSeal(number);
-    std::optional<catalogue::Customer> customer;
-    if (!sealed->person.empty())
-        customer = orRefuse(records::read<records::SealedPerson>(records.find(Digest{sealed->person}))).customer;
+    const auto person = personOf(sealed->person);
     return {.id = sealed->paper,
             .job = sealed->job,
             .number = sealed->number,
@@ -144,21 +209,24 @@ IssuedPaper PaperStore::read(const std::string& number, const std::string& json)
             .until = sealed->until,
             .total = sealed->total,
             .order = std::move(*order),
-            .customer = std::move(customer),
+            .customer = person ? person->customer : std::nullopt,
             .prices = sealed->prices,
             .seal = {},
-            .previous = sealed->previous};
+            .previous = sealed->previous,
+            .result = resultOf(sealed->result, person)};
 }
 
 void PaperStore::expectColumns(const IssuedPaper& paper) {
-    auto row = m_db.query("SELECT kind, series, issued_on, until_on FROM paper WHERE id = ?", paper.id);
+    auto row = m_db.query("SELECT kind, series, issued_on, until_on, result FROM paper WHERE id = ?", paper.id);
     if (!row.step()) refuseSeal(paper.number);
     const auto kind = row.takeText();
     const auto series = row.takeText();
     units::Date issuedOn;
     std::optional<units::Date> until;
     row >> issuedOn >> until;
-    if (kind != "quote" || series != "quote" || issuedOn != paper.order.quotedOn || until != paper.until)
+    const auto result = row.takeText();
+    if (kind != "quote" || series != "quote" || issuedOn != paper.order.quotedOn || until != paper.until ||
+        (paper.result ? result != "sealed" : result != "open" && result != "lost"))
         refuseSeal(paper.number);
 }
 

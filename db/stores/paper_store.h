@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace sp::db::stores {
 
@@ -24,7 +25,8 @@ struct IssuedPaper {
     std::optional<catalogue::Customer> customer;
     std::string prices; ///< digest of a PriceList
     sqlite::Digest seal;
-    std::string previous; ///< digest of the seal before
+    std::string previous;                       ///< digest of the seal before
+    std::optional<records::PaperResult> result; ///< none of a paper of versions 1 and 2 until it was sealed
 };
 
 /// Papers under seal. A seal is the digest of a record that names what belongs to the paper by digest: its order, its
@@ -48,7 +50,13 @@ class PaperStore {
         sqlite::Digest order;
     };
     /// Issues and seals a quote.
-    void issue(const Issue& issue, const catalogue::PriceBook& prices);
+    void issue(const Issue& issue, const catalogue::PriceBook& prices, records::PaperResult result);
+    /// The jobs of papers whose result is still to be sealed, the newest first.
+    std::vector<base::Id> withoutResult(std::int64_t limit);
+    /// Seals the result of a job's quote that was issued before results were sealed.
+    void sealResult(const base::Id& job, const std::string& at, records::PaperResult result);
+    /// Notes that it cannot be sealed any more.
+    void loseResult(const base::Id& job);
 
     /// The newest quote of a job; nothing when none was issued. Throws Damaged when a seal does not match.
     std::optional<IssuedPaper> quoteOf(const base::Id& job);
@@ -62,6 +70,15 @@ class PaperStore {
     std::string keepPrices(const catalogue::PriceBook& prices);
     void seal(const base::Id& paper, std::string_view kind, const std::string& json, const sqlite::Digest& previous);
     sqlite::Digest lastSeal();
+    /// Keeps a result and, apart from it, who the customer was; gives their digests.
+    struct Kept {
+        std::string person;
+        std::string result;
+    };
+    Kept keepResult(records::PaperResult result, const std::optional<catalogue::Customer>& customer);
+    records::PaperResult resultOf(const std::string& result, const std::optional<records::SealedPerson>& person);
+    std::optional<records::SealedPerson> personOf(const std::string& digest);
+    void readLaterResult(IssuedPaper& paper);
     IssuedPaper read(const std::string& number, const std::string& json);
     [[noreturn]] void refuseSeal(const std::string& number) const;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/ensure.h"
 #include "db/book/book.h"
+#include "tests/support/quote_result.h"
 #include "tests/support/samples.h"
 #include "tests/support/temp_folder.h"
 
@@ -61,7 +62,8 @@ class BigBook {
         auto quote = book.startQuote().value();
         quote.order = test::sampleOrder({}, design);
         quote.version = book.saveDraft(quote).value();
-        book.give(quote, book.priceBook({}).value(), units::Money::fromMicros(i), quote.order.quotedOn).value();
+        book.give(quote, book.priceBook({}).value(), test::resultOf(units::Money::fromMicros(i)), quote.order.quotedOn)
+            .value();
     }
 
     test::TempFolder m_folder;

@@ -4,6 +4,7 @@
 #include "app/demo/demo_book.h"
 #include "app/words/words.h"
 #include "core/pricing/price_order.h"
+#include "tests/support/quote_result.h"
 
 #include <fmt/format.h>
 
@@ -89,7 +90,8 @@ bool makeBook(const std::filesystem::path& file, int quotes) {
             const auto version = (*book)->saveDraft(*quote);
             if (!version) return base::fail(version.error());
             quote->version = *version;
-            const auto given = (*book)->give(*quote, *inputs, priced->total, quote->order.quotedOn.plusDays(30));
+            const auto given =
+                (*book)->give(*quote, *inputs, test::resultOf(priced->total), quote->order.quotedOn.plusDays(30));
             if (!given) return base::fail(given.error());
         }
         return {};

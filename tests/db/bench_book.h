@@ -3,6 +3,7 @@
 
 #include "db/book/book.h"
 #include "tests/support/held_clock.h"
+#include "tests/support/quote_result.h"
 #include "tests/support/samples.h"
 #include "tests/support/temp_folder.h"
 
@@ -56,7 +57,7 @@ class BookTest : public testing::Test {
     db::Quote given() {
         const auto quote = draft();
         return book
-            ->give(quote, book->priceBook(customer).value(), units::Money::fromMicros(412'500'000),
+            ->give(quote, book->priceBook(customer).value(), resultOf(units::Money::fromMicros(412'500'000)),
                    quote.order.quotedOn.plusDays(21))
             .value();
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A second program for tests that need one: book_child TASK FILE [NUMBER]. What it does, it says line by line.
 #include "db/book/book.h"
+#include "tests/support/quote_result.h"
 #include "tests/support/samples.h"
 
 #include <sqlite3.h>
@@ -38,7 +39,8 @@ base::Result<std::string> writeOne(db::Book& book, const catalogue::Material& ma
         const auto inputs = book.priceBook({});
         if (!inputs) return base::fail(inputs.error());
         if (auto moved = book.moveStock(material.id, 1, std::nullopt, "sale"); !moved) return moved;
-        const auto given = book.give(*quote, *inputs, units::Money::fromMicros(1'000'000), quote->order.quotedOn);
+        const auto given =
+            book.give(*quote, *inputs, test::resultOf(units::Money::fromMicros(1'000'000)), quote->order.quotedOn);
         if (!given) return base::fail(given.error());
         number = given->number;
         return {};

@@ -2,6 +2,7 @@
 // A quote given is a quote kept: whatever the book's prices do, it reopens to the same cent.
 #include "app/demo/demo_book.h"
 #include "core/pricing/price_order.h"
+#include "tests/support/quote_result.h"
 #include "tests/support/temp_folder.h"
 
 #include <gtest/gtest.h>
@@ -92,7 +93,7 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
         ASSERT_TRUE(priced.has_value()) << priced.error().detail;
         total = priced->total;
         quote.version = (*book)->saveDraft(quote).value();
-        const auto given = (*book)->give(quote, inputs, total, quote.order.quotedOn.plusDays(30));
+        const auto given = (*book)->give(quote, inputs, test::resultOf(total), quote.order.quotedOn.plusDays(30));
         ASSERT_TRUE(given.has_value()) << given.error().detail;
         number = given->number;
         changeEverything(**book);

@@ -4,6 +4,7 @@
 // rewrites the texts.
 #include "tests/db/kept_book.h"
 
+#include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "core/pricing/price_order.h"
 #include "core/quoting/sheet_maker.h"
@@ -135,19 +136,6 @@ std::string reckoned(const pricing::PricedOrder& priced) {
                               priced.total.micros(), priced.deposit.micros(), priced.earnings.profit.micros());
 }
 
-/// The sheet of a given quote.
-std::string sheetOf(const db::Quote& quote, const pricing::PricedOrder& priced) {
-    layout::FitMemo fits;
-    const auto& inputs = quote.frozen.value();
-    std::vector<std::vector<pricing::LadderPrice>> ladders;
-    if (quote.order.lines.size() <= quoting::kMaxLadders)
-        for (std::size_t i = 0; i < quote.order.lines.size(); ++i)
-            ladders.push_back(got(
-                pricing::ladderFor(quote.order, i, inputs, priced.taxStanding == pricing::TaxStanding::Exempt, fits)));
-    return printed(quoting::contentOf(
-        {quote.number, quote.order, inputs, priced, ladders, quote.validUntil, words::SheetWords()}));
-}
-
 /// The text kept beside the book under that name.
 void expectKept(const std::string& name, const std::string& text) {
     const auto kept = test::dataFile("books/" + name);
@@ -277,14 +265,55 @@ TEST_P(KeptBookTest, isBroughtUpToDateWithNothingLost) {
 
 TEST_P(KeptBookTest, listsAndPrintsWhatItDid) {
     auto book = got(db::Book::open(file, clock.surroundings()));
-    std::string text = listed(*book);
-    for (const auto& number : given(*book)) {
-        const auto quote = got(book->quoteNumbered(number));
-        layout::FitMemo fits;
-        text += fmt::format("sheet of {}\n{}", number,
-                            sheetOf(quote, got(pricing::priceOrder(quote.order, quote.frozen.value(), fits))));
-    }
-    expectKept(fmt::format("version_{}.txt", GetParam()), text);
+    const words::SheetWords words;
+    layout::FitMemo fits;
+    const auto sheets = [&](bool isSealed) {
+        std::string text;
+        for (const auto& number : given(*book)) {
+            const auto quote = got(book->quoteNumbered(number));
+            EXPECT_EQ(quote.result.has_value(), isSealed) << number;
+            text += fmt::format("sheet of {}\n{}", number, printed(words::givenSheet(quote, fits, words)));
+        }
+        return text;
+    };
+    const auto lists = listed(*book);
+    expectKept(fmt::format("version_{}.txt", GetParam()), lists + sheets(false));
+    words::sealOldResults(*book, std::chrono::seconds(60), words);
+    expectKept(fmt::format("version_{}.txt", GetParam()), listed(*book) + sheets(true));
+    EXPECT_EQ(book->quotesWithoutResult(10)->size(), 0U);
+    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+    const auto first = got(book->quoteNumbered("2026-0001"));
+    const auto again = got(words::resultOf(first.order, *first.frozen, first.validUntil, fits, words));
+    EXPECT_EQ(book->sealResult(first.id, again).error().code, Code::Conflict);
+}
+
+// Where the rules have changed before a result was sealed.
+TEST_P(KeptBookTest, printsTheTotalWhereItsLinesAreLost) {
+    auto book = got(db::Book::open(file, clock.surroundings()));
+    auto quote = got(book->quoteNumbered("2026-0002"));
+    const words::SheetWords words;
+    layout::FitMemo fits;
+    const auto before = words::givenSheet(quote, fits, words);
+    quote.sealedTotal = *quote.sealedTotal + Money::fromMicros(10'000);
+    const auto sheet = words::givenSheet(quote, fits, words);
+    ASSERT_EQ(sheet.lines.size(), 1U);
+    EXPECT_EQ(sheet.lines[0].title,
+              "The lines of this quote can no longer be shown as they were given; its total stands.");
+    EXPECT_EQ(sheet.toPay.value, *quote.sealedTotal);
+    EXPECT_EQ(sheet.lines[0].amount.value, *quote.sealedTotal);
+    EXPECT_FALSE(sheet.tax);
+    EXPECT_EQ(sheet.taxIncluded, "");
+    EXPECT_EQ(sheet.title, before.title);
+    EXPECT_EQ(sheet.customer.name, before.customer.name);
+    const auto result = got(words::resultOf(quote.order, *quote.frozen, quote.validUntil, fits, words));
+    auto other = result;
+    other.priced.total = other.priced.total + Money::fromMicros(10'000);
+    EXPECT_EQ(book->sealResult(quote.id, other).error().code, Code::Conflict);
+    EXPECT_TRUE(book->sealResult(quote.id, std::nullopt));
+    EXPECT_FALSE(got(book->quote(quote.id)).result);
+    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+    EXPECT_TRUE(book->sealResult(quote.id, result));
+    EXPECT_TRUE(got(book->quote(quote.id)).result);
 }
 
 TEST_P(KeptBookTest, comesToWhatItDid) {

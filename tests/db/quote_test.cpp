@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "core/pricing/rules_version.h"
 #include "tests/db/bench_book.h"
 
 #include <sqlite3.h>
@@ -35,9 +36,9 @@ TEST_F(QuoteTest, givesANewOneInOneStepOrLeavesNothing) {
     const auto inputs = book->priceBook(customer).value();
     const auto before = book->quotes("", 100)->size();
     const auto total = Money::fromMicros(412'500'000);
-    EXPECT_FALSE(book->giveNew(order, inputs, total, order.quotedOn.plusDays(-1)));
+    EXPECT_FALSE(book->giveNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(-1)));
     EXPECT_EQ(book->quotes("", 100)->size(), before) << "a refused quote left its draft";
-    const auto given = book->giveNew(order, inputs, total, order.quotedOn.plusDays(21));
+    const auto given = book->giveNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(21));
     ASSERT_TRUE(given) << given.error().detail;
     EXPECT_EQ(given->number, "2026-0001");
     EXPECT_EQ(given->order, order);
@@ -71,7 +72,7 @@ TEST_F(QuoteTest, sealsAQuoteWithAllItsInputs) {
     const auto inputs = book->priceBook(customer).value();
     const auto total = Money::fromMicros(412'500'000);
     const auto until = typed.order.quotedOn.plusDays(21);
-    const auto sealed = book->give(typed, inputs, total, until).value();
+    const auto sealed = book->give(typed, inputs, test::resultOf(total), until).value();
     EXPECT_EQ(sealed.number, "2026-0001");
     EXPECT_EQ(sealed.stage, Stage::Quoted);
     EXPECT_EQ(sealed.order, typed.order);
@@ -154,8 +155,9 @@ TEST_F(QuoteTest, givesAQuoteOnlyOnce) {
     stock();
     auto sealed = given();
     EXPECT_EQ(book->saveDraft(sealed).error().code, Code::Conflict);
-    EXPECT_EQ(book->give(sealed, *sealed.frozen, *sealed.sealedTotal, *sealed.validUntil).error().detail,
-              "Quote 2026-0001 has been given and stays as it is; start a new quote instead.");
+    EXPECT_EQ(
+        book->give(sealed, *sealed.frozen, test::resultOf(*sealed.sealedTotal), *sealed.validUntil).error().detail,
+        "Quote 2026-0001 has been given and stays as it is; start a new quote instead.");
 }
 
 TEST_F(QuoteTest, refusesToGiveWhatIsNotFit) {
@@ -165,16 +167,17 @@ TEST_F(QuoteTest, refusesToGiveWhatIsNotFit) {
     const auto until = typed.order.quotedOn;
     auto empty = typed;
     empty.order.lines.clear();
-    EXPECT_EQ(book->give(empty, inputs, {}, until).error().detail,
+    EXPECT_EQ(book->give(empty, inputs, test::resultOf({}), until).error().detail,
               "There is nothing on this quote; add a line before giving it.");
-    EXPECT_EQ(book->give(typed, inputs, {}, until.plusDays(-1)).error().detail,
+    EXPECT_EQ(book->give(typed, inputs, test::resultOf({}), until.plusDays(-1)).error().detail,
               "The last day of the quote lies before its first; choose a later one.");
-    EXPECT_EQ(book->give(typed, book->priceBook({}).value(), {}, until).error().detail,
+    EXPECT_EQ(book->give(typed, book->priceBook({}).value(), test::resultOf({}), until).error().detail,
               "The prices are those of another customer; choose the customer again.");
-    EXPECT_EQ(book->give(typed, inputs, Money::fromMicros(INT64_MAX), until).error().code, Code::Invalid);
+    EXPECT_EQ(book->give(typed, inputs, test::resultOf(Money::fromMicros(INT64_MAX)), until).error().code,
+              Code::Invalid);
     auto spoilt = inputs;
     spoilt.shop.rules.ladder.clear();
-    EXPECT_EQ(book->give(typed, spoilt, {}, until).error().code, Code::Invalid);
+    EXPECT_EQ(book->give(typed, spoilt, test::resultOf({}), until).error().code, Code::Invalid);
     EXPECT_EQ(book->quote(typed.id)->number, "");
     EXPECT_EQ(given().number, "2026-0001");
     expectSound();
@@ -298,6 +301,43 @@ INSTANTIATE_TEST_SUITE_P(
         Tampering{"quoteRemoved", "UPDATE job SET deleted_at = '2026-11-25T09:00:00.000Z' WHERE number = '2026-0003'"},
         Tampering{"count", "UPDATE series SET last_number = 2"}),
     [](const auto& row) { return row.param.name; });
+
+TEST_F(QuoteTest, keepsWhatTheCustomerWasGiven) {
+    stock();
+    const auto sealed = given();
+    ASSERT_TRUE(sealed.result);
+    EXPECT_EQ(sealed.result->rules, pricing::kRulesVersion);
+    EXPECT_EQ(sealed.result->figures.total, Money::fromMicros(412'500'000));
+    EXPECT_EQ(sealed.result->sheet.title, "Quote 2026-0001");
+    EXPECT_EQ(sealed.result->sheet.customer.name, "Rowan Bakery");
+    reopen();
+    EXPECT_EQ(book->quote(sealed.id)->result, sealed.result);
+    EXPECT_EQ(book->quotesWithoutResult(10)->size(), 0U);
+}
+
+// The person can be taken out: all else stays, and the seals still hold.
+TEST_F(QuoteTest, keepsItsSealsWhenTheCustomerIsTakenOut) {
+    stock();
+    const auto first = given();
+    const auto second = given();
+    book.reset();
+    sqlite3* other = nullptr;
+    ASSERT_EQ(sqlite3_open(file.c_str(), &other), SQLITE_OK);
+    sqlite3_exec(other,
+                 "UPDATE record SET json = '', salt = x'', erased_at = '2026-11-25T09:00:00.000Z' "
+                 "WHERE json LIKE '%\"kind\":\"sealed-person\"%'",
+                 nullptr, nullptr, nullptr);
+    EXPECT_EQ(sqlite3_changes(other), 2);
+    sqlite3_close(other);
+    expectSound();
+    reopen();
+    const auto read = book->quote(second.id).value();
+    EXPECT_EQ(read.sealedTotal, second.sealedTotal);
+    EXPECT_EQ(read.order, second.order);
+    EXPECT_FALSE(read.frozen->customer);
+    EXPECT_EQ(read.result->sheet.customer, quoting::SheetCustomer{});
+    EXPECT_EQ(read.result->figures, second.result->figures);
+}
 
 TEST_F(QuoteTest, doesNotOpenAQuoteWhoseSealDoesNotMatch) {
     stock();

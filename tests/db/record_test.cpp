@@ -2,6 +2,7 @@
 #include "db/records/record.h"
 #include "tests/support/samples.h"
 
+#include <functional>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
@@ -62,6 +63,84 @@ TEST(Record, readsBackEveryValue) {
     expectSame(catalogue::PricedMaterial{
         stone(), units::UnitPrice{Money::fromMicros(6'940'000), units::Count::of(1'440)}, "somewhere"});
     expectSame(catalogue::PricedMaterial{stone(), std::nullopt, ""});
+}
+
+catalogue::Order twoLines() {
+    auto design = test::sampleDesign(key(1), key(2));
+    design.id = key(6);
+    return test::sampleOrder(key(7), design);
+}
+
+/// A record as JSON, changed by hand.
+template<class T>
+base::Result<T> readChanged(const T& value, const std::function<void(json&)>& change) {
+    auto record = json::parse(db::records::write(value));
+    change(record["value"]);
+    return db::records::read<T>(record.dump());
+}
+
+// What an order will hold has its place in the file before the program works with it.
+TEST(Record, keepsAnOrderInTheShapeOfTheFile) {
+    const auto order = json::parse(db::records::write(twoLines()));
+    EXPECT_EQ(order["format"], 2);
+    const auto& choice = order["value"]["choices"].at(0);
+    EXPECT_EQ(choice["discount"]["share_ppm"], 50'000);
+    const auto& line = choice["lines"].at(0);
+    EXPECT_EQ(line["kind"], "piece");
+    EXPECT_EQ(line["quantity"], 24);
+    EXPECT_EQ(line["tax_rate"], "");
+    const auto& place = line["places"].at(0);
+    EXPECT_EQ(place["templates"], "wall");
+    EXPECT_EQ(place["stones"].at(0)["count"], 217);
+    EXPECT_EQ(place["entries"], json::array());
+    EXPECT_FALSE(line.contains("stones"));
+    const auto shop = json::parse(db::records::write(test::sampleShop(key(3))));
+    EXPECT_EQ(shop["value"]["packing"].at(0), (json{{"amount", 1}, {"material", key(3).text()}, {"per", "piece"}}));
+    EXPECT_EQ(shop["value"]["rules"]["tax"]["rates"].at(0), (json{{"name", "VAT"}, {"rate_ppm", 88'750}}));
+}
+
+TEST(Record, leavesWhatOnlyALaterProgramKnowsToIt) {
+    const auto first = [](json& order) -> json& { return order["choices"][0]["lines"][0]; };
+    const std::vector<std::function<void(json&)>> later{
+        [](json& order) { order["choices"].push_back(order["choices"][0]); },
+        [](json& order) { order["choices"][0]["title"] = "In two colours"; },
+        [](json& order) { order["at_no_charge"] = true; },
+        [&](json& order) { first(order)["kind"] = "charge"; },
+        [&](json& order) { first(order)["at_no_charge"] = true; },
+        [&](json& order) { first(order)["tax_rate"] = "Reduced"; },
+        [&](json& order) { first(order)["places"].push_back(first(order)["places"][0]); },
+        [&](json& order) { first(order)["places"] = json::array(); },
+        [&](json& order) { first(order)["places"][0]["place"] = "back"; },
+        [&](json& order) {
+            first(order)["places"][0]["entries"].push_back({{"name", "Odette"}});
+        },
+        [&](json& order) {
+            first(order)["places"][0]["position"] = {{"down_nm", 1}};
+        },
+    };
+    for (const auto& change : later) EXPECT_EQ(readChanged(twoLines(), change).error().code, Code::TooNew);
+    const auto shop = test::sampleShop(key(3));
+    EXPECT_EQ(readChanged(shop, [](json& s) { s["packing"][0]["per"] = "order"; }).error().code, Code::TooNew);
+    EXPECT_EQ(readChanged(shop, [](json& s) { s["packing"][0]["amount"] = 2; }).error().code, Code::TooNew);
+    EXPECT_EQ(readChanged(shop,
+                          [](json& s) {
+                              auto& rates = s["rules"]["tax"]["rates"];
+                              rates.push_back(rates[0]);
+                          })
+                  .error()
+                  .code,
+              Code::TooNew);
+    const std::vector<std::function<void(json&)>> damaged{
+        [](json& order) { order.erase("choices"); },
+        [](json& order) { order["choices"][0]["colour"] = 1; },
+        [](json& order) { order["choices"][0].erase("lines"); },
+        [](json& order) { order["choices"][0]["lines"] = 1; },
+        [&](json& order) { first(order)["places"][0]["templates"] = "lost"; },
+        [&](json& order) { first(order)["places"][0]["colour"] = 1; },
+        [&](json& order) { first(order)["places"] = "front"; },
+        [&](json& order) { first(order)["stones"] = json::array(); },
+    };
+    for (const auto& change : damaged) EXPECT_EQ(readChanged(twoLines(), change).error().code, Code::Damaged);
 }
 
 TEST(Record, keepsTemperaturesOfBothScalesExactly) {

@@ -7,6 +7,7 @@
 #include "app/plans/plan_dialog.h"
 #include "core/pricing/price_order.h"
 #include "tests/support/held_clock.h"
+#include "tests/support/quote_result.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -61,8 +62,9 @@ class Jobs : public testing::Test {
         const auto prices = m_session->prices(quote.order.customer);
         const auto priced = pricing::priceOrder(quote.order, prices, m_session->fits());
         EXPECT_TRUE(priced.has_value());
-        return *m_session->change(
-            [&](db::Book& book) { return book.give(quote, prices, priced->total, quote.order.quotedOn.plusDays(30)); });
+        return *m_session->change([&](db::Book& book) {
+            return book.give(quote, prices, test::resultOf(priced->total), quote.order.quotedOn.plusDays(30));
+        });
     }
     void open() {
         m_page = std::make_unique<JobsPage>(*m_session, *m_formatter);
