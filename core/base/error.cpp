@@ -12,7 +12,7 @@ namespace {
 struct Describe {
     std::string operator()(const std::string& text) const { return text; }
     std::string operator()(std::int64_t count) const { return std::to_string(count); }
-    std::string operator()(const Real& real) const { return fmt::format("{}", real.number); }
+    std::string operator()(const Real& real) const { return fmt::format("{:.4g}", real.number); }
     std::string operator()(const Quantity& quantity) const { return std::to_string(quantity.amount); }
     std::string operator()(const Extent& extent) const { return fmt::format("{} x {}", extent.width, extent.height); }
     std::string operator()(const std::vector<Message>& messages) const {

@@ -196,30 +196,30 @@ INSTANTIATE_TEST_SUITE_P(
     Lines, CostLineRefusal,
     testing::Values(
         Refusal{"no pieces", [](Line& l, Book&) { l.quantity = Count::of(0); }, base::Code::OutOfRange,
-                "PiecesOutOfRange(0, Crest)"},
+                "PiecesOutOfRange(0, Lantern)"},
         Refusal{"negative pieces", [](Line& l, Book&) { l.quantity = Count::of(-3); }, base::Code::OutOfRange,
-                "PiecesOutOfRange(-3, Crest)"},
+                "PiecesOutOfRange(-3, Lantern)"},
         Refusal{"too many pieces", [](Line& l, Book&) { l.quantity = Count::of(1'000'001); }, base::Code::OutOfRange,
-                "PiecesOutOfRange(1000001, Crest)"},
-        Refusal{"no width", [](Line& l, Book&) { l.width = {}; }, base::Code::OutOfRange, "SizeOutOfRange(Crest)"},
+                "PiecesOutOfRange(1000001, Lantern)"},
+        Refusal{"no width", [](Line& l, Book&) { l.width = {}; }, base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
         Refusal{"negative height", [](Line& l, Book&) { l.height = units::Length::fromInch64ths(-5); },
-                base::Code::OutOfRange, "SizeOutOfRange(Crest)"},
+                base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
         Refusal{"absurd width", [](Line& l, Book&) { l.width = units::kLongest + units::kLongest; },
-                base::Code::OutOfRange, "SizeOutOfRange(Crest)"},
+                base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
         Refusal{"piece larger than the sheet", [](Line& l, Book&) { l.width = units::Length::fromInch64ths(64 * 13); },
                 base::Code::TooLarge, "About(Tape, PieceTooLargeForSheet("},
-        Refusal{"no stones", [](Line& l, Book&) { l.stones.clear(); }, base::Code::Missing, "NoStones(Crest)"},
+        Refusal{"no stones", [](Line& l, Book&) { l.stones.clear(); }, base::Code::Missing, "NoStones(Lantern)"},
         Refusal{"zero of a stone", [](Line& l, Book&) { l.stones[1].count = {}; }, base::Code::OutOfRange,
-                "StonesOutOfRange(Crest, 0, Jet)"},
+                "StonesOutOfRange(Lantern, 0, Jet)"},
         Refusal{"a colour twice", [](Line& l, Book&) { l.stones[1].material = l.stones[0].material; },
-                base::Code::Invalid, "StoneTwice(Crest, "},
+                base::Code::Invalid, "StoneTwice(Lantern, "},
         Refusal{"a colour without a price", [](Line&, Book& b) { b.materials[idOf("Jet")].price.reset(); },
                 base::Code::Missing, "NoPrice(Jet)"},
         Refusal{"a colour that is gone", [](Line&, Book& b) { b.materials.erase(idOf("Jet")); }, base::Code::NotFound,
-                "SupplyGone(StoneInRow(2), Crest)"},
+                "SupplyGone(StoneInRow(2), Lantern)"},
         Refusal{"tape as a stone", [](Line& l, Book&) { l.stones[0].material = idOf("Tape"); }, base::Code::Invalid,
-                "WrongKind(Tape, StoneInRow(1), Crest, tape)"},
-        Refusal{"onto nothing", [](Line& l, Book&) { l.onto = {}; }, base::Code::Missing, "NoBase(Crest)"},
+                "WrongKind(Tape, StoneInRow(1), Lantern, tape)"},
+        Refusal{"onto nothing", [](Line& l, Book&) { l.onto = {}; }, base::Code::Missing, "NoBase(Lantern)"},
         Refusal{"loss of everything",
                 [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPercent(100); },
                 base::Code::OutOfRange, "LossOutOfRange(Jet)"},
@@ -231,20 +231,20 @@ INSTANTIATE_TEST_SUITE_P(
                 [](Line& l, Book&) {
                     l.sizes = {{"9XL", Count::of(1)}};
                 },
-                base::Code::NotFound, "NoSuchSize(9XL, Crest)"},
+                base::Code::NotFound, "NoSuchSize(9XL, Lantern)"},
         Refusal{"more sizes than pieces",
                 [](Line& l, Book&) {
                     l.onto = idOf("Hoodie");
                     l.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(20)}};
                 },
-                base::Code::OutOfRange, "TooManySizedPieces(Crest, 40, 24)"},
+                base::Code::OutOfRange, "TooManySizedPieces(Lantern, 40, 24)"},
         Refusal{"more money than there is",
                 [](Line& l, Book& b) {
                     l.quantity = Count::of(1'000'000);
                     l.stones[0].count = Count::of(1'000'000);
                     b.materials[idOf("Aqua")].price->price = cents(100'000'000'000);
                 },
-                base::Code::TooLarge, "LineTooCostly(Crest)"}));
+                base::Code::TooLarge, "LineTooCostly(Lantern)"}));
 
 TEST(CostLine, nodesAddUpForRandomLines) {
     const unsigned seed = 20261125;

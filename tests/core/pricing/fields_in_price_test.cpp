@@ -190,7 +190,7 @@ TEST(FieldsInPrice, everyOneMakesAPriceOrSaysWhyNot) {
         layout::FitMemo fits;
         const auto then = scene.book;
         const auto before = priceOrder(scene.order, then, fits);
-        ASSERT_TRUE(before) << before.error().detail;
+        ASSERT_TRUE(before) << describe(before.error());
         auto now = then;
         const auto seen = [&](const std::string& id, bool isPriced) {
             if (isPriced) hasEffect.try_emplace(id, false);

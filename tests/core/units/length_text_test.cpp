@@ -104,7 +104,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Refusal{"1.2.3", Code::Invalid, "OddMarks(“1.2.3”)"},
                     Refusal{"1,23,456 mm", Code::Invalid, "HoldsOddMarks(“1,23,456 mm”, “1,23,456”)"},
                     Refusal{"1,234,56", Code::Invalid, "OddMarks(“1,234,56”)"},
-                    Refusal{std::string("3\0in", 4), Code::Invalid, "cannot be read here"}));
+                    Refusal{std::string("3\0in", 4), Code::Invalid, "NotReadHere(“3 in”, “ ”)"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Arithmetic, LengthRefuses,
@@ -148,8 +148,9 @@ INSTANTIATE_TEST_SUITE_P(
                     Refusal{"1000.000000001 m", Code::OutOfRange,
                             "BeyondRange(“1000.000000001 m”, ALength, LengthRange)"},
                     Refusal{"1100 yd", Code::OutOfRange, "BeyondRange(“1100 yd”, ALength, LengthRange)"},
-                    Refusal{std::string(40, '9'), Code::OutOfRange, "30 digits"},
-                    Refusal{std::string(30, '9') + "*" + std::string(30, '9'), Code::OutOfRange, "too large"}));
+                    Refusal{std::string(40, '9'), Code::OutOfRange, "TooManyDigits(“999999999999999999999999999999…”)"},
+                    Refusal{std::string(30, '9') + "*" + std::string(30, '9'), Code::OutOfRange,
+                            "TooLargeOrTooFine(“999999999999999999999999999999…”)"}));
 
 // RFC 3629, section 3: overlong forms, surrogates and cut sequences are not UTF-8.
 TEST(LengthText, refusesDamagedCharacters) {
