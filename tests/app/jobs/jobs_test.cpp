@@ -63,7 +63,7 @@ class Jobs : public testing::Test {
         const auto priced = pricing::priceOrder(quote.order, prices, m_session->fits());
         EXPECT_TRUE(priced.has_value());
         return *m_session->change([&](db::Book& book) {
-            return book.give(quote, prices, test::resultOf(priced->total), quote.order.quotedOn.plusDays(30));
+            return book.give(quote, prices, sp::test::resultOf(priced->total), quote.order.quotedOn.plusDays(30));
         });
     }
     void open() {

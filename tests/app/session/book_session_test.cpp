@@ -15,16 +15,18 @@ using namespace sp;
 
 namespace {
 
-/// Writes over the first place of the file that holds `from`, as a failing disk would, and says so in the header's
+/// Writes over every place of the file that holds `from`, as a failing disk would, and says so in the header's
 /// change counter (SQLite file format, 1.3.7), so that pages in memory are read again.
 void alter(const std::filesystem::path& file, std::string_view from, std::string_view to) {
     std::fstream bytes(file, std::ios::in | std::ios::out | std::ios::binary);
     const std::string all{std::istreambuf_iterator<char>(bytes), {}};
-    const auto at = all.find(from);
+    auto at = all.find(from);
     ASSERT_NE(at, std::string::npos) << from;
     ASSERT_EQ(from.size(), to.size());
-    bytes.seekp(static_cast<std::streamoff>(at));
-    bytes << to;
+    for (; at != std::string::npos; at = all.find(from, at + 1)) {
+        bytes.seekp(static_cast<std::streamoff>(at));
+        bytes << to;
+    }
     bytes.seekp(27);
     bytes.put(static_cast<char>(all.at(27) + 1));
 }
@@ -57,9 +59,9 @@ TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
     int troubles = 0;
     QObject::connect(&session, &session::BookSession::troubled, [&troubles](const base::Error& error) {
         ++troubles;
-        EXPECT_NE(words::text(error).find("paper"), std::string::npos) << words::text(error);
+        EXPECT_NE(words::text(error).find("damaged"), std::string::npos) << words::text(error);
     });
-    alter(file, "USDletter", "USDleaves");
+    alter(file, R"("paper":"letter")", R"("paper":"leaves")");
     EXPECT_TRUE(session.shop().letterhead.name.empty());
     EXPECT_EQ(troubles, 1);
     auto blank = session.shop();
@@ -68,7 +70,7 @@ TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
     EXPECT_FALSE(refused.has_value());
     EXPECT_EQ(troubles, 2);
 
-    alter(file, "USDleaves", "USDletter");
+    alter(file, R"("paper":"leaves")", R"("paper":"letter")");
     EXPECT_EQ(session.shop().letterhead.name, name);
     auto renamed = session.shop();
     renamed.letterhead.name = "Another";

@@ -107,7 +107,7 @@ INSTANTIATE_TEST_SUITE_P(
                 takeColours(l, b, 3);
                 l.stones.push_back(l.stones.front());
             },
-            Code::Invalid, "StoneTwice(Square, Aqua)"},
+            Code::Invalid, "StoneTwice(Square, Jet)"},
         Row{"nearly all lost",
             [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPpm(999'999); },
             {}},
