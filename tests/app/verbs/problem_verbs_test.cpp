@@ -31,7 +31,8 @@ Json pack(const std::string& text) {
     return answer.value_or(Json::object());
 }
 
-// check-values.md 3.5: 10 gross crystal, 2 gross red, tape 10 x 120 in in pieces of 10 x 11; 212 and 48 stones.
+// 10 gross crystal, 2 gross red, tape 10 x 120 in in pieces of 10 x 11; 212 and 48 stones. Worked by hand: the item
+// that runs out first limits (common practice, no source).
 TEST(YieldProblem, answersTheWorkedExample) {
     const auto answer = yieldOf(R"({"kits":1,"kit":{"price":"39.95","items":[{"material":"crystal","count":1440},
         {"material":"red","count":288},{"material":"tape","sheets":1,"sheet":"10x120in"}]},

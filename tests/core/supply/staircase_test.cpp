@@ -30,7 +30,7 @@ StaircaseProblem twoColours(double kit) {
 }
 
 TEST(Staircase, needsAreRoundedUpOnceAtTheTotal) {
-    // 100 / 0.97 = 103.09 -> 104 (check-values.md section 8, order padding).
+    // 100 / 0.97 = 103.09 -> 104 by hand; padding by the share lost is common practice, no source.
     EXPECT_EQ(needsOf({{"M", Count::of(100), Rate::fromPercent(3)}}, 1)[0].count, Count::of(104));
     EXPECT_EQ(needsOf({{"M", Count::of(100), Rate::fromPercent(3)}}, 97)[0].count, Count::of(10'000));
 }
