@@ -12,8 +12,8 @@ Source sourceOf(pricing::Fault fault) {
     case DepositOutOfRange:
         return {QT_TRANSLATE_NOOP("Pricing", "The deposit must be from 0 to 100 %; correct it in Shop.")};
     case MarkUpOutOfRange:
-        return {QT_TRANSLATE_NOOP(
-            "Pricing", "The mark-up from %1 pieces must be from -100 to 10,000 %; correct it in Shop.")};
+        return {QT_TRANSLATE_NOOP("Pricing",
+                                  "The mark-up from %1 pieces must be from -100 to 10,000 %; correct it in Shop.")};
     case PriceEndingOutOfRange:
         return {QT_TRANSLATE_NOOP("Pricing", "A price ending is a number from 0 to 99; correct it in Shop.")};
     case DiscountShareOutOfRange: return {QT_TRANSLATE_NOOP("Pricing", "A discount is from 0 to 100 %; type another.")};

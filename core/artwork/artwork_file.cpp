@@ -18,11 +18,16 @@ struct Magic {
 };
 
 constexpr Magic kForeign[] = {
-    {"PK\3\4"sv, Fault::ZipFile},     {"\x1f\x8b"sv, Fault::Compressed},
-    {"\x89PNG"sv, Fault::Bitmap},     {"\xff\xd8\xff"sv, Fault::PhotoOrBitmap},
-    {"GIF8"sv, Fault::Bitmap},        {"BM"sv, Fault::Bitmap},
-    {"RIFF"sv, Fault::BitmapOrSound}, {"%PDF"sv, Fault::Pdf},
-    {"%!PS"sv, Fault::PostScriptFile},    {"AutoCAD Binary DXF"sv, Fault::BinaryDxf},
+    {"PK\3\4"sv, Fault::ZipFile},
+    {"\x1f\x8b"sv, Fault::Compressed},
+    {"\x89PNG"sv, Fault::Bitmap},
+    {"\xff\xd8\xff"sv, Fault::PhotoOrBitmap},
+    {"GIF8"sv, Fault::Bitmap},
+    {"BM"sv, Fault::Bitmap},
+    {"RIFF"sv, Fault::BitmapOrSound},
+    {"%PDF"sv, Fault::Pdf},
+    {"%!PS"sv, Fault::PostScriptFile},
+    {"AutoCAD Binary DXF"sv, Fault::BinaryDxf},
     {"AC10"sv, Fault::Dwg},
 };
 

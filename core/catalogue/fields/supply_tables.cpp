@@ -114,11 +114,12 @@ const Object& objectOf<Pack>() {
 template<>
 const Object& objectOf<StoneCount>() {
     using T = StoneCount;
-    static const Object object{"StoneCount",
-                               {
-                                   field<&T::material>("material", Term::Stone, Key::MayBeNone),
-                                   field<&T::count>("count", Term::NumberOfStones, kCounts).asking({1, kMaxStonesAPiece}),
-                               }};
+    static const Object object{
+        "StoneCount",
+        {
+            field<&T::material>("material", Term::Stone, Key::MayBeNone),
+            field<&T::count>("count", Term::NumberOfStones, kCounts).asking({1, kMaxStonesAPiece}),
+        }};
     return object;
 }
 
