@@ -2,10 +2,13 @@
 //
 // Each range of a line and of the shop at both its ends: the last figure that is taken and the first that is not.
 #include "core/costing/cost_line.h"
+#include "tests/support/figures_of.h"
 #include "tests/support/sample_shop.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 #include <functional>
 #include <optional>
@@ -237,6 +240,25 @@ INSTANTIATE_TEST_SUITE_P(
                 b.bench.press.platenWidth = b.bench.press.platenHeight = Length::fromNanometres(1);
             },
             {}}));
+
+// A limit that is reached is no limit that is passed: every one of the most colours there may be is charged.
+TEST(ColourRange, chargesEveryOneOfTheMostThereMayBe) {
+    auto line = sample::square(3);
+    auto book = sample::freeBook();
+    takeColours(line, book, 200);
+    const auto sheet = sample::costed(line, book);
+    EXPECT_EQ(std::ranges::count(sheet.nodes, costing::Part::Stone, &costing::CostNode::part), 200);
+}
+
+TEST(ColourRange, namesTheRowOfAStoneThatIsGone) {
+    auto line = sample::square(3);
+    const auto book = sample::freeBook();
+    line.stones[1].material = idOf("Gone");
+    layout::FitMemo fits;
+    const auto sheet = costing::costLine(line, book, fits);
+    ASSERT_FALSE(sheet.has_value());
+    EXPECT_THAT(describe(sheet.error()), testing::HasSubstr("StoneInRow(2)"));
+}
 
 // What fits no sheet names the sheet.
 TEST(SheetRange, namesTheSheetThatIsTooSmall) {
