@@ -35,8 +35,9 @@ QString PriceListPresenter::load(const QString& path) {
     const auto name = QFileInfo(path).fileName();
     if (!file.open(QIODevice::ReadOnly))
         return PriceListWords::tr("“%1” cannot be read; check the file and choose it again.").arg(name);
-    const auto bytes = file.read(static_cast<qint64>(supply::kLargestCsv) + 1);
-    auto table = supply::readCsv({bytes.constData(), static_cast<std::size_t>(bytes.size())}, name.toStdString());
+    const auto bytes = file.read(static_cast<qint64>(supply::kLargestPriceList) + 1);
+    auto table =
+        supply::readPriceTable({bytes.constData(), static_cast<std::size_t>(bytes.size())}, name.toStdString());
     if (!table) return words::sentence(table.error());
     if (table->rows.size() < 2)
         return PriceListWords::tr("“%1” holds no rows below its headings; choose another file.").arg(name);

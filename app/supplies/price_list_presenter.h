@@ -39,7 +39,7 @@ class PriceListPresenter {
     session::BookSession& m_session;
     units::Date m_seenOn;
     QString m_fileName;
-    std::optional<supply::CsvTable> m_table;
+    std::optional<base::CsvTable> m_table;
     catalogue::PriceListColumns m_columns;
 };
 

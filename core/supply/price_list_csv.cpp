@@ -2,6 +2,7 @@
 #include "core/supply/price_list_csv.h"
 
 #include "core/supply/messages.h"
+#include "core/units/characters.h"
 #include "core/units/text.h"
 
 #include <algorithm>
@@ -33,6 +34,17 @@ std::string lowerCase(std::string_view text) {
     return lower;
 }
 
+Fault faultOf(base::CsvFault fault) {
+    switch (fault) {
+    case base::CsvFault::QuoteNotClosed: return Fault::QuoteNotClosed;
+    case base::CsvFault::TextAfterQuote: return Fault::TextAfterQuote;
+    case base::CsvFault::CellTooLarge: return Fault::CellTooLarge;
+    case base::CsvFault::TooManyColumns: return Fault::TooManyColumns;
+    case base::CsvFault::TooManyRows: break;
+    }
+    return Fault::TooManyRows;
+}
+
 /// A pack as the list tells it, row by row.
 struct Told {
     std::size_t line = 0;
@@ -47,7 +59,7 @@ struct Told {
 
 class Listing {
   public:
-    Listing(const CsvTable& table, const catalogue::PriceListColumns& columns, const PriceListContext& context)
+    Listing(const base::CsvTable& table, const catalogue::PriceListColumns& columns, const PriceListContext& context)
         : m_table(table)
         , m_columns(columns)
         , m_context(context) {
@@ -83,17 +95,17 @@ class Listing {
     }
 
     /// Nothing when the list has no such column.
-    std::optional<std::string> cell(const CsvRow& row, ListColumn column) const {
+    std::optional<std::string> cell(const base::CsvRow& row, ListColumn column) const {
         const auto& at = m_at[static_cast<std::size_t>(column)];
         if (!at) return std::nullopt;
         return *at < row.cells.size() ? trimmed(row.cells[*at]) : std::string();
     }
 
-    void trouble(const CsvRow& row, base::Message reason) {
+    void trouble(const base::CsvRow& row, base::Message reason) {
         m_reading.troubles.push_back({row.line, cell(row, ListColumn::Material).value_or(""), std::move(reason)});
     }
 
-    void take(const CsvRow& row) {
+    void take(const base::CsvRow& row) {
         const auto material = m_materials.find(lowerCase(cell(row, ListColumn::Material).value_or("")));
         if (material == m_materials.end()) return trouble(row, base::say(Note::NoSuchMaterial));
         Told* told = packOf(row, *material->second);
@@ -104,7 +116,7 @@ class Listing {
         trouble(row, *problem);
     }
 
-    std::optional<base::Message> takePrice(const CsvRow& row, Told& told) {
+    std::optional<base::Message> takePrice(const base::CsvRow& row, Told& told) {
         const auto price = units::parseMoney(*cell(row, ListColumn::Price), m_context.currency, m_style);
         if (!price) return price.error().message();
         if (price->micros() <= 0) return base::say(Note::PriceNotAboveNothing);
@@ -124,7 +136,7 @@ class Listing {
     }
 
     /// The pack that a row speaks of; none when that cannot be told, which is reported.
-    Told* packOf(const CsvRow& row, const Material& material) {
+    Told* packOf(const base::CsvRow& row, const Material& material) {
         std::optional<Count> amount;
         if (const auto text = cell(row, ListColumn::Amount); text && !text->empty()) {
             const auto count = units::parseCount(*text, m_style);
@@ -201,7 +213,7 @@ class Listing {
                                      told.prices.size() - listed});
     }
 
-    const CsvTable& m_table;
+    const base::CsvTable& m_table;
     const catalogue::PriceListColumns& m_columns;
     const PriceListContext& m_context;
     units::NumberStyle m_style;
@@ -214,7 +226,16 @@ class Listing {
 
 } // namespace
 
-Result<PriceListReading> readPriceList(const CsvTable& table, const catalogue::PriceListColumns& columns,
+Result<base::CsvTable> readPriceTable(std::string_view bytes, std::string_view fileName) {
+    const std::string name(fileName);
+    if (bytes.size() > kLargestPriceList) return base::fail(Fault::PriceListTooLarge, name, name);
+    if (!units::isText(bytes)) return base::fail(Fault::NotUtf8, name, name);
+    auto table = base::readCsv(bytes);
+    if (!table) return base::fail(faultOf(table.error().fault), name, table.error().line, name);
+    return std::move(*table);
+}
+
+Result<PriceListReading> readPriceList(const base::CsvTable& table, const catalogue::PriceListColumns& columns,
                                        const PriceListContext& context) {
     return Listing(table, columns, context).run();
 }

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/base/csv.h"
 #include "core/catalogue/material.h"
 #include "core/catalogue/price_list.h"
-#include "core/supply/csv.h"
 #include "core/supply/messages.h"
 #include "core/units/currency.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sp::supply {
@@ -44,13 +46,19 @@ struct PriceListContext {
     units::Date seenOn; ///< becomes the day of every price in the list
 };
 
+inline constexpr std::size_t kLargestPriceList = 8'000'000; ///< bytes
+
+/// The rows of a price list. Errors: Invalid for what is not UTF-8, for a quote that is not closed and for text after
+/// one that is, with the line; TooLarge beyond the bounds here and in core/base/csv.h. Sentences name `fileName`.
+base::Result<base::CsvTable> readPriceTable(std::string_view bytes, std::string_view fileName);
+
 /// Reads a supplier's price list, its first row being headings. A row is a price of one pack: the material by its name
 /// in the book (letter case of ASCII ignored), the pack by its name where the list has one, else by what it holds, else
 /// the only one that supplier has of that material. Rows of one pack that differ in "from packs" are its price breaks;
 /// a list that has no such column leaves the further breaks of a pack as they are. Rows that cannot be read are
 /// reported with the other rows of their pack, which is left alone; nothing in the book is removed for not being in the
 /// list. Errors: Missing without a column for the material or the price, or when a heading is not there.
-base::Result<PriceListReading> readPriceList(const CsvTable& table, const catalogue::PriceListColumns& columns,
+base::Result<PriceListReading> readPriceList(const base::CsvTable& table, const catalogue::PriceListColumns& columns,
                                              const PriceListContext& context);
 
 } // namespace sp::supply

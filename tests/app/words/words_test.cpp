@@ -6,7 +6,7 @@
 #include "core/artwork/count.h"
 #include "core/layout/fit.h"
 #include "core/layout/roll.h"
-#include "core/supply/csv.h"
+#include "core/supply/price_list_csv.h"
 #include "core/units/text.h"
 
 #include <QRegularExpression>
@@ -112,7 +112,7 @@ TEST(Words, fillEveryKindOfValueIntoItsPlace) {
     EXPECT_EQ(text(units::parseMoney("2000000000", units::Currency()).error()),
               "“2000000000” is out of range; type an amount of at most 1,000,000,000 either way.");
     EXPECT_EQ(text(units::parseRate("100 %%", {}).error()), "“100 %%” has a unit too many, “%”; remove it.");
-    EXPECT_EQ(text(supply::readCsv("a,b\n\"c,d", "list.csv").error()),
+    EXPECT_EQ(text(supply::readPriceTable("a,b\n\"c,d", "list.csv").error()),
               "The quote that opens in line 2 of “list.csv” is never closed; save the list as CSV again.");
     EXPECT_EQ(text(base::makeError(pricing::Fault::WantedBeforeQuoted, "wanted by", *units::Date::parse("2026-11-24"),
                                    *units::Date::parse("2026-11-25"))),

@@ -39,7 +39,7 @@ class PriceList : public testing::Test {
         return {idOf(id), idOf(1), idOf(supplier), name, Count::of(amount), std::move(prices), id == 11, std::nullopt};
     }
     base::Result<supply::PriceListReading> tryRead(const std::string& list) {
-        const auto table = supply::readCsv(list, "list.csv");
+        const auto table = supply::readPriceTable(list, "list.csv");
         return supply::readPriceList(table.value(), columns, {materials, packs, *units::Currency::parse("USD"), day});
     }
     supply::PriceListReading read(const std::string& list) {
@@ -60,6 +60,24 @@ class PriceList : public testing::Test {
     catalogue::PriceListColumns columns;
     units::Date day = *units::Date::parse("2026-11-25");
 };
+
+TEST(PriceTable, refusesWhatItCannotReadInOneSentence) {
+    using enum supply::Fault;
+    const auto errorOf = [](const std::string& bytes) { return supply::readPriceTable(bytes, "list.csv").error(); };
+    EXPECT_EQ(errorOf("a,b\n\"c,d"), base::makeError(QuoteNotClosed, "list.csv", 2, "list.csv"));
+    EXPECT_EQ(errorOf("a,b\n\"c\"d,e"), base::makeError(TextAfterQuote, "list.csv", 2, "list.csv"));
+    EXPECT_EQ(errorOf(std::string(base::kLongestCsvCell + 1, 'a')),
+              base::makeError(CellTooLarge, "list.csv", 1, "list.csv"));
+    EXPECT_EQ(errorOf(std::string(base::kMostCsvCells, ',')),
+              base::makeError(TooManyColumns, "list.csv", 1, "list.csv"));
+    std::string rows;
+    for (std::size_t i = 0; i <= base::kMostCsvRows; ++i) rows += "a\n";
+    EXPECT_EQ(errorOf(rows).fault, idOf(TooManyRows));
+    EXPECT_EQ(errorOf("caf\xE9,1"), base::makeError(NotUtf8, "list.csv", "list.csv"));
+    EXPECT_EQ(errorOf(std::string("a\0b", 3)), base::makeError(NotUtf8, "list.csv", "list.csv"));
+    EXPECT_EQ(errorOf(std::string(supply::kLargestPriceList + 1, 'a')),
+              base::makeError(PriceListTooLarge, "list.csv", "list.csv"));
+}
 
 TEST_F(PriceList, changesAPackKnownByWhatItHolds) {
     const auto reading = read("item,holds,price\njet ss10,1440,7.20\nJET SS10,1 gross,0.91\n");
@@ -154,7 +172,7 @@ TEST_F(PriceList, accountsForEveryRow) {
                 EXPECT_LT(change.pack.prices[i - 1].from, change.pack.prices[i].from);
         }
         for (const auto& pack : reading.confirmed) told += pack.prices.size();
-        const auto read = supply::readCsv(list, "list.csv")->rows.size() - 1; // without blank ones
+        const auto read = supply::readPriceTable(list, "list.csv")->rows.size() - 1; // without blank ones
         EXPECT_EQ(told, read) << list;
     }
 }
