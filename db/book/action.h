@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "db/book/book_file.h"
+#include "db/book/inside.h"
 #include "db/refusal.h"
 #include "db/sqlite/transaction.h"
 
@@ -9,25 +9,25 @@ namespace sp::db {
 
 /// The action that a call belongs to, and its transaction: its own, or the one of the `together` around it. Left
 /// without `finish`, all of its work is undone in the file and forgotten here.
-class BookFile::Scope {
+class Book::Inside::Scope {
   public:
-    explicit Scope(BookFile& book)
+    explicit Scope(Inside& book)
         : m_book(book)
         , m_transaction(begun(book)) {
-        if (book.m_depth == 0) book.m_action = Action{.command = book.newId(), .at = book.momentNow()};
-        m_changes = book.m_action->step.changes.size();
-        m_steps = book.m_action->steps;
-        m_what = book.m_action->step.what;
-        ++book.m_depth;
+        if (book.depth == 0) book.action = Action{.command = book.newId(), .at = book.momentNow()};
+        m_changes = book.action->step.changes.size();
+        m_steps = book.action->steps;
+        m_what = book.action->step.what;
+        ++book.depth;
     }
     ~Scope() {
-        --m_book.m_depth;
-        if (!m_isFinished && m_book.m_action) {
-            m_book.m_action->step.changes.resize(m_changes);
-            m_book.m_action->steps = m_steps;
-            m_book.m_action->step.what = m_what;
+        --m_book.depth;
+        if (!m_isFinished && m_book.action) {
+            m_book.action->step.changes.resize(m_changes);
+            m_book.action->steps = m_steps;
+            m_book.action->step.what = m_what;
         }
-        if (m_book.m_depth == 0) m_book.m_action.reset();
+        if (m_book.depth == 0) m_book.action.reset();
     }
     Scope(const Scope&) = delete;
     Scope& operator=(const Scope&) = delete;
@@ -35,25 +35,25 @@ class BookFile::Scope {
     void finish() {
         m_transaction.commit();
         m_isFinished = true;
-        if (m_book.m_depth > 1) return;
-        auto& action = *m_book.m_action;
-        if (action.isUndone && !action.step.changes.empty()) m_book.m_undo.push(std::move(action.step));
-        for (const auto& quote : action.given) m_book.m_undo.forget(quote);
+        if (m_book.depth > 1) return;
+        auto& action = *m_book.action;
+        if (action.isUndone && !action.step.changes.empty()) m_book.undoStack.push(std::move(action.step));
+        for (const auto& quote : action.given) m_book.undoStack.forget(quote);
     }
 
   private:
-    static sqlite::Connection& begun(BookFile& book) {
-        auto& connection = *book.m_opened.connection;
-        if (!book.m_opened.readOnlyBecause.empty())
-            refuse(base::Code::ReadOnly, connection.file().string(), book.m_opened.readOnlyBecause);
+    static sqlite::Connection& begun(Inside& book) {
+        auto& connection = *book.opened.connection;
+        if (!book.opened.readOnlyBecause.empty())
+            refuse(base::Code::ReadOnly, connection.file().string(), book.opened.readOnlyBecause);
         // A full disk makes SQLite roll back the whole transaction by itself; what follows must not begin another.
-        if (book.m_depth > 0 && !connection.isInTransaction())
+        if (book.depth > 0 && !connection.isInTransaction())
             refuse(base::Code::Failed, connection.file().string(),
                    "The action was given up after an error; try it again.");
         return connection;
     }
 
-    BookFile& m_book;
+    Inside& m_book;
     sqlite::Transaction m_transaction;
     std::size_t m_changes = 0;
     std::int64_t m_steps = 0;
@@ -62,7 +62,7 @@ class BookFile::Scope {
 };
 
 template<class Work>
-auto BookFile::act(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
+auto Book::Inside::act(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
     return atTheDoor([&] {
         Scope scope(*this);
         if constexpr (std::is_void_v<std::invoke_result_t<Work>>) {
@@ -77,9 +77,9 @@ auto BookFile::act(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
 }
 
 template<class Work>
-auto BookFile::look(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
+auto Book::Inside::look(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
     return atTheDoor([&] {
-        const sqlite::Reading reading(*m_opened.connection);
+        const sqlite::Reading reading(*opened.connection);
         return work();
     });
 }

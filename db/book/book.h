@@ -106,13 +106,15 @@ class Book {
     /// change, who made it and when are not under any seal. Errors: as open, when nothing can be read at all.
     static base::Result<CheckReport> check(const std::filesystem::path& file);
 
-    virtual ~Book() = default;
+    ~Book();
+    Book(const Book&) = delete;
+    Book& operator=(const Book&) = delete;
 
-    virtual const std::filesystem::path& file() const = 0;
+    const std::filesystem::path& file() const;
     /// The clock and the seat this book goes by.
-    virtual const Surroundings& surroundings() const = 0;
+    const Surroundings& surroundings() const;
     /// Empty when the book can be written; else one sentence that says why not.
-    virtual const std::string& readOnlyBecause() const = 0;
+    const std::string& readOnlyBecause() const;
 
     // What the shop knows. Lists are sorted by name, then id. Saving a thing whose id is none makes a new one and
     // returns its id. Saving refuses with Invalid what breaks the ranges stated in the catalogue headers, and with
@@ -120,96 +122,102 @@ class Book {
     // supplier). Removing is soft and can be undone; a material that a design, a kit or the shop needs is not removed,
     // nor is a supplier or a design that a kit needs (Conflict). Saving a value that is as it was writes nothing.
     // Marking a pack as usual takes the mark from the material's other pack, in the same action.
-    virtual base::Result<catalogue::Shop> shop() = 0;
-    virtual base::Done save(const catalogue::Shop& shop) = 0;
-    virtual base::Result<catalogue::BenchStandards> bench() = 0;
-    virtual base::Done save(const catalogue::BenchStandards& bench) = 0;
-    virtual base::Result<std::vector<catalogue::Material>> materials() = 0;
-    virtual base::Result<base::Id> save(const catalogue::Material& material) = 0;
-    virtual base::Done removeMaterial(const base::Id& id) = 0;
-    virtual base::Result<std::vector<catalogue::Supplier>> suppliers() = 0;
-    virtual base::Result<base::Id> save(const catalogue::Supplier& supplier) = 0;
-    virtual base::Done removeSupplier(const base::Id& id) = 0;
-    virtual base::Result<std::vector<catalogue::Pack>> packs() = 0;
-    virtual base::Result<base::Id> save(const catalogue::Pack& pack) = 0;
-    virtual base::Done removePack(const base::Id& id) = 0;
-    virtual base::Result<std::vector<catalogue::Kit>> kits() = 0;
-    virtual base::Result<base::Id> save(const catalogue::Kit& kit) = 0;
-    virtual base::Done removeKit(const base::Id& id) = 0;
-    virtual base::Result<std::vector<catalogue::Design>> designs() = 0;
-    virtual base::Result<base::Id> save(const catalogue::Design& design) = 0;
-    virtual base::Done removeDesign(const base::Id& id) = 0;
-    virtual base::Result<std::vector<catalogue::Customer>> customers() = 0;
-    virtual base::Result<base::Id> save(const catalogue::Customer& customer) = 0;
-    virtual base::Done removeCustomer(const base::Id& id) = 0;
+    base::Result<catalogue::Shop> shop();
+    base::Done save(const catalogue::Shop& shop);
+    base::Result<catalogue::BenchStandards> bench();
+    base::Done save(const catalogue::BenchStandards& bench);
+    base::Result<std::vector<catalogue::Material>> materials();
+    base::Result<base::Id> save(const catalogue::Material& material);
+    base::Done removeMaterial(const base::Id& id);
+    base::Result<std::vector<catalogue::Supplier>> suppliers();
+    base::Result<base::Id> save(const catalogue::Supplier& supplier);
+    base::Done removeSupplier(const base::Id& id);
+    base::Result<std::vector<catalogue::Pack>> packs();
+    base::Result<base::Id> save(const catalogue::Pack& pack);
+    base::Done removePack(const base::Id& id);
+    base::Result<std::vector<catalogue::Kit>> kits();
+    base::Result<base::Id> save(const catalogue::Kit& kit);
+    base::Done removeKit(const base::Id& id);
+    base::Result<std::vector<catalogue::Design>> designs();
+    base::Result<base::Id> save(const catalogue::Design& design);
+    base::Done removeDesign(const base::Id& id);
+    base::Result<std::vector<catalogue::Customer>> customers();
+    base::Result<base::Id> save(const catalogue::Customer& customer);
+    base::Done removeCustomer(const base::Id& id);
 
     // Drawings.
     /// The drawing of a design, if one is kept. Errors: Damaged when its bytes do not match their digest.
-    virtual base::Result<std::optional<catalogue::DesignArtwork>> artwork(const base::Id& design) = 0;
+    base::Result<std::optional<catalogue::DesignArtwork>> artwork(const base::Id& design);
     /// Keeps a drawing with its design, in place of the one before. Errors: NotFound without that design; Invalid for
     /// an empty or too large file.
-    virtual base::Done save(const catalogue::DesignArtwork& artwork) = 0;
-    virtual base::Done removeArtwork(const base::Id& design) = 0;
+    base::Done save(const catalogue::DesignArtwork& artwork);
+    base::Done removeArtwork(const base::Id& design);
     /// The stones chosen for colours in drawings, by colour, then size.
-    virtual base::Result<std::vector<catalogue::ColourMaterial>> colourMaterials() = 0;
+    base::Result<std::vector<catalogue::ColourMaterial>> colourMaterials();
     /// Remembers the stone for that colour and size, in place of the one before; the value's id is not looked at.
-    virtual base::Done save(const catalogue::ColourMaterial& colour) = 0;
+    base::Done save(const catalogue::ColourMaterial& colour);
 
     /// How the price lists of the suppliers are read, of those that were matched once.
-    virtual base::Result<std::vector<catalogue::PriceListColumns>> priceListColumns() = 0;
-    virtual base::Done save(const catalogue::PriceListColumns& list) = 0;
+    base::Result<std::vector<catalogue::PriceListColumns>> priceListColumns();
+    base::Done save(const catalogue::PriceListColumns& list);
 
     // The shelf is a ledger: movements are added, never changed.
     /// Books `amount` things in (positive) or out (negative, never below an empty shelf); `cost` is what the whole
     /// movement cost, for the average, and belongs only to what comes in. Undo books the movement back.
-    virtual base::Done moveStock(const base::Id& material, std::int64_t amount, std::optional<units::Money> cost,
-                                 std::string_view note) = 0;
+    base::Done moveStock(const base::Id& material, std::int64_t amount, std::optional<units::Money> cost,
+                         std::string_view note);
     /// Things on the shelf now, by material; materials that never moved are not in it.
-    virtual base::Result<std::unordered_map<base::Id, std::int64_t>> shelf() = 0;
+    base::Result<std::unordered_map<base::Id, std::int64_t>> shelf();
 
     /// Everything a price is made of today, for that customer (or none): all materials with the price their basis
     /// gives (see price_list.h). A material without a price is in it, without one; a fixed price of zero is none.
-    virtual base::Result<catalogue::PriceBook> priceBook(const base::Id& customer) = 0;
+    base::Result<catalogue::PriceBook> priceBook(const base::Id& customer);
 
     // Quotes.
     /// A new, empty draft, quoted today. Not a step to undo by itself.
-    virtual base::Result<Quote> startQuote() = 0;
+    base::Result<Quote> startQuote();
     /// Keeps what is typed. Errors: Conflict when `quote.version` is not the newest or the quote has been given.
     /// Returns the new version.
-    virtual base::Result<std::int64_t> saveDraft(const Quote& quote) = 0;
+    base::Result<std::int64_t> saveDraft(const Quote& quote);
     /// Gives the quote: numbers it, seals the order with `inputs` and `result`. Returns it as sealed.
-    virtual base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
-                                     units::Date validUntil) = 0;
+    base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
+                             units::Date validUntil);
     /// Starts a quote with this order and gives it, in one step: a failure leaves no draft behind.
-    virtual base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
-                                        const QuoteResult& result, units::Date validUntil) = 0;
+    base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
+                                const QuoteResult& result, units::Date validUntil);
     /// Quotes that were given before results were sealed, the newest first; at most `limit`.
-    virtual base::Result<std::vector<base::Id>> quotesWithoutResult(std::int64_t limit) = 0;
+    base::Result<std::vector<base::Id>> quotesWithoutResult(std::int64_t limit);
     /// Seals what such a quote came to; nothing says that it cannot be reckoned any more. Errors: Conflict when it has
     /// a result, or this one is not its total.
-    virtual base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result) = 0;
+    base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result);
     /// A draft can be an Enquiry or LetGo, a given quote anything but an Enquiry; else Invalid.
-    virtual base::Done setStage(const base::Id& quote, Stage stage) = 0;
+    base::Done setStage(const base::Id& quote, Stage stage);
     /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer
     /// or titles hold `text`, letter case ignored (all when it is empty).
-    virtual base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit) = 0;
+    base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
     /// Errors: NotFound; Damaged when the seal does not match.
-    virtual base::Result<Quote> quote(const base::Id& id) = 0;
-    virtual base::Result<Quote> quoteNumbered(std::string_view number) = 0;
+    base::Result<Quote> quote(const base::Id& id);
+    base::Result<Quote> quoteNumbered(std::string_view number);
     /// The draft that was last worked on, if there is one: what the Counter opens with.
-    virtual base::Result<std::optional<Quote>> lastDraft() = 0;
+    base::Result<std::optional<Quote>> lastDraft();
 
     // Undo of what was saved since this book was opened here, newest first. A given quote is never undone.
-    virtual base::Result<UndoState> undoState() = 0;
-    virtual base::Done undo() = 0;
-    virtual base::Done redo() = 0;
+    base::Result<UndoState> undoState();
+    base::Done undo();
+    base::Done redo();
 
     // Several saves as one action (one undo step, one transaction): everything `work` does, or nothing. A call inside
     // that fails has changed nothing by itself, and `work` may go on. May be nested; undo inside finds nothing.
-    virtual base::Done together(std::string_view what, const std::function<base::Done()>& work) = 0;
+    base::Done together(std::string_view what, const std::function<base::Done()>& work);
 
     /// A whole, verified copy of the book in a new file. Errors: Conflict when `target` exists, Full, ReadOnly.
-    virtual base::Done copyTo(const std::filesystem::path& target) = 0;
+    base::Done copyTo(const std::filesystem::path& target);
+
+  private:
+    class Inside; // the file, its stores and what is under way; SQLite is seen by db alone
+    explicit Book(std::unique_ptr<Inside> inside);
+
+    std::unique_ptr<Inside> m_in;
 };
 
 } // namespace sp::db

@@ -38,16 +38,16 @@ std::string writtenBefore(const std::optional<T>& before) {
 
 } // namespace
 
-Result<std::optional<DesignArtwork>> BookFile::artwork(const Id& design) {
-    return look([&]() -> std::optional<DesignArtwork> {
-        if (!m_stores.designs.find(design)) return std::nullopt;
-        const auto kept = m_stores.artworks.find(design);
+Result<std::optional<DesignArtwork>> Book::artwork(const Id& design) {
+    return m_in->look([&]() -> std::optional<DesignArtwork> {
+        if (!m_in->stores.designs.find(design)) return std::nullopt;
+        const auto kept = m_in->stores.artworks.find(design);
         if (!kept) return std::nullopt;
         return DesignArtwork{kept->design,
                              kept->fileName,
                              kept->format,
-                             m_stores.artworks.file(kept->file),
-                             m_stores.artworks.file(kept->thumbnail),
+                             m_in->stores.artworks.file(kept->file),
+                             m_in->stores.artworks.file(kept->thumbnail),
                              kept->unit,
                              kept->scaleFrom,
                              kept->unitName,
@@ -56,9 +56,9 @@ Result<std::optional<DesignArtwork>> BookFile::artwork(const Id& design) {
     });
 }
 
-Done BookFile::save(const DesignArtwork& artwork) {
-    return act([&] {
-        const auto design = m_stores.designs.find(artwork.design);
+Done Book::save(const DesignArtwork& artwork) {
+    return m_in->act([&] {
+        const auto design = m_in->stores.designs.find(artwork.design);
         if (!design)
             refuse(
                 Code::NotFound, artwork.fileName,
@@ -67,65 +67,67 @@ Done BookFile::save(const DesignArtwork& artwork) {
         const ArtworkRecord now{artwork.design,
                                 artwork.fileName,
                                 artwork.format,
-                                m_stores.artworks.keepFile(artwork.file),
+                                m_in->stores.artworks.keepFile(artwork.file),
                                 artwork.thumbnail.empty() ? std::string()
-                                                          : m_stores.artworks.keepFile(artwork.thumbnail),
+                                                          : m_in->stores.artworks.keepFile(artwork.thumbnail),
                                 artwork.unit,
                                 artwork.scaleFrom,
                                 artwork.unitName,
                                 artwork.holeAllowance,
                                 artwork.counts};
         orRefuse(catalogue::fields::check(now));
-        const auto before = m_stores.artworks.find(now.design);
+        const auto before = m_in->stores.artworks.find(now.design);
         if (before == now) return;
-        m_stores.artworks.write(now, record(before ? "change" : "make", "drawing of " + design->name,
-                                            {"artwork", now.design, writtenBefore(before), records::write(now)}));
+        m_in->stores.artworks.write(now,
+                                    m_in->record(before ? "change" : "make", "drawing of " + design->name,
+                                                 {"artwork", now.design, writtenBefore(before), records::write(now)}));
     });
 }
 
-Done BookFile::removeArtwork(const Id& design) {
-    return act([&] {
-        const auto of = m_stores.designs.find(design);
-        const auto before = m_stores.artworks.find(design);
+Done Book::removeArtwork(const Id& design) {
+    return m_in->act([&] {
+        const auto of = m_in->stores.designs.find(design);
+        const auto before = m_in->stores.artworks.find(design);
         if (!of || !before) refuse(Code::NotFound, design.text(), "This design has no drawing in the book.");
-        m_stores.artworks.remove(design, record("remove", "removing the drawing of " + of->name,
-                                                {"artwork", design, records::write(*before), {}}));
+        m_in->stores.artworks.remove(design, m_in->record("remove", "removing the drawing of " + of->name,
+                                                          {"artwork", design, records::write(*before), {}}));
     });
 }
 
-Result<std::vector<ColourMaterial>> BookFile::colourMaterials() {
-    return look([&] { return m_stores.colours.all(); });
+Result<std::vector<ColourMaterial>> Book::colourMaterials() {
+    return m_in->look([&] { return m_in->stores.colours.all(); });
 }
 
-Done BookFile::save(const ColourMaterial& colour) {
-    return act([&] {
-        const auto before = m_stores.colours.find(colour.rgb, colour.stoneSize);
+Done Book::save(const ColourMaterial& colour) {
+    return m_in->act([&] {
+        const auto before = m_in->stores.colours.find(colour.rgb, colour.stoneSize);
         ColourMaterial now = colour;
-        now.id = before ? before->id : newId();
+        now.id = before ? before->id : m_in->newId();
         orRefuse(catalogue::fields::check(now));
         if (before == now) return;
-        if (!m_stores.materials.find(now.material))
+        if (!m_in->stores.materials.find(now.material))
             refuse(Code::NotFound, now.material.text(), "This stone is no longer in the book; choose another.");
-        m_stores.colours.write(now, record(before ? "change" : "make", fmt::format("stone for #{:06x}", now.rgb),
-                                           {"colour", now.id, writtenBefore(before), records::write(now)}));
+        m_in->stores.colours.write(now,
+                                   m_in->record(before ? "change" : "make", fmt::format("stone for #{:06x}", now.rgb),
+                                                {"colour", now.id, writtenBefore(before), records::write(now)}));
     });
 }
 
-Result<std::vector<PriceListColumns>> BookFile::priceListColumns() {
-    return look([&] { return m_stores.priceLists.all(); });
+Result<std::vector<PriceListColumns>> Book::priceListColumns() {
+    return m_in->look([&] { return m_in->stores.priceLists.all(); });
 }
 
-Done BookFile::save(const PriceListColumns& list) {
-    return act([&] {
-        const auto supplier = m_stores.suppliers.find(list.supplier);
+Done Book::save(const PriceListColumns& list) {
+    return m_in->act([&] {
+        const auto supplier = m_in->stores.suppliers.find(list.supplier);
         if (!supplier)
             refuse(Code::NotFound, list.supplier.text(), "This supplier is no longer in the book; add it anew.");
         orRefuse(catalogue::fields::check(list));
-        const auto before = m_stores.priceLists.find(list.supplier);
+        const auto before = m_in->stores.priceLists.find(list.supplier);
         if (before == list) return;
-        m_stores.priceLists.write(list,
-                                  record(before ? "change" : "make", "columns of the price list of " + supplier->name,
-                                         {"columns", list.supplier, writtenBefore(before), records::write(list)}));
+        m_in->stores.priceLists.write(
+            list, m_in->record(before ? "change" : "make", "columns of the price list of " + supplier->name,
+                               {"columns", list.supplier, writtenBefore(before), records::write(list)}));
     });
 }
 

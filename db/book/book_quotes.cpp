@@ -64,20 +64,20 @@ std::string nameOf(const JobRow& row) { return row.number.empty() ? std::string(
 
 } // namespace
 
-Quote BookFile::whole(const JobRow& row) {
+Quote Book::Inside::whole(const JobRow& row) {
     Quote quote;
     quote.id = row.id;
     quote.number = row.number;
     quote.stage = row.stage;
     quote.order = row.order;
     quote.version = row.version;
-    auto paper = m_stores.papers.quoteOf(row.id);
+    auto paper = stores.papers.quoteOf(row.id);
     if (!paper && row.number.empty()) return quote;
     if (!paper || paper->number != row.number || paper->order != row.order)
         refuse(Code::Damaged, row.number,
                fmt::format("The quote {} in “{}” is damaged: it is not as it was sealed; open a backup.",
                            row.number.empty() ? paper->number : row.number, file().filename().string()));
-    quote.frozen = m_stores.papers.prices(paper->prices);
+    quote.frozen = stores.papers.prices(paper->prices);
     quote.frozen->customer = std::move(paper->customer);
     quote.validUntil = paper->until;
     quote.sealedTotal = paper->total;
@@ -85,31 +85,31 @@ Quote BookFile::whole(const JobRow& row) {
     return quote;
 }
 
-Quote BookFile::wholeOf(const Id& id) {
-    const auto row = m_stores.jobs.find(id);
+Quote Book::Inside::wholeOf(const Id& id) {
+    const auto row = stores.jobs.find(id);
     if (!row) refuseUnknown(id.text());
     return whole(*row);
 }
 
-Quote BookFile::newQuote() {
+Quote Book::Inside::newQuote() {
     catalogue::Order order;
-    order.quotedOn = m_surroundings.today();
+    order.quotedOn = surroundings.today();
     const Id id = newId();
     const auto stamp = record("make", "new quote", {"quote", id, {}, records::write(order)});
-    m_stores.jobs.write(id, order, stamp);
+    stores.jobs.write(id, order, stamp);
     return wholeOf(id);
 }
 
-Result<Quote> BookFile::startQuote() {
-    return act([&] {
+Result<Quote> Book::startQuote() {
+    return m_in->act([&] {
         // Nobody asked for an empty order; what is typed on it is the first step there is to undo.
-        if (m_depth == 1) m_action->isUndone = false;
-        return newQuote();
+        if (m_in->depth == 1) m_in->action->isUndone = false;
+        return m_in->newQuote();
     });
 }
 
-JobRow BookFile::draftForChange(const Quote& quote) {
-    auto row = m_stores.jobs.find(quote.id);
+JobRow Book::Inside::draftForChange(const Quote& quote) {
+    auto row = stores.jobs.find(quote.id);
     if (!row) refuseUnknown(quote.id.text());
     if (!row->number.empty())
         refuse(Code::Conflict, row->number,
@@ -120,13 +120,13 @@ JobRow BookFile::draftForChange(const Quote& quote) {
     return std::move(*row);
 }
 
-std::int64_t BookFile::keepOrder(const JobRow& before, const catalogue::Order& order) {
+std::int64_t Book::Inside::keepOrder(const JobRow& before, const catalogue::Order& order) {
     orRefuse(catalogue::fields::check(order));
     if (before.order == order) return before.version;
     const auto stamp = record("change", changeOf(before.order, order),
                               {"quote", before.id, records::write(before.order), records::write(order)});
     try {
-        m_stores.jobs.write(before.id, order, stamp);
+        stores.jobs.write(before.id, order, stamp);
     } catch (const Refusal& refusal) {
         if (refusal.error().code != Code::Invalid) throw;
         refuse(Code::Invalid, "quote",
@@ -135,12 +135,12 @@ std::int64_t BookFile::keepOrder(const JobRow& before, const catalogue::Order& o
     return before.version + 1;
 }
 
-Result<std::int64_t> BookFile::saveDraft(const Quote& quote) {
-    return act([&] { return keepOrder(draftForChange(quote), quote.order); });
+Result<std::int64_t> Book::saveDraft(const Quote& quote) {
+    return m_in->act([&] { return m_in->keepOrder(m_in->draftForChange(quote), quote.order); });
 }
 
-void BookFile::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, units::Money total,
-                                 units::Date validUntil) const {
+void Book::Inside::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, units::Money total,
+                                     units::Date validUntil) const {
     const auto invalid = [](const char* subject, std::string detail) {
         refuse(Code::Invalid, subject, std::move(detail));
     };
@@ -162,73 +162,73 @@ void BookFile::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, un
     }
 }
 
-Quote BookFile::sealNow(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
-                        units::Date validUntil) {
+Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
+                            units::Date validUntil) {
     const auto draft = draftForChange(quote);
     const auto total = result.priced.total;
     refuseUnfitToGive(quote, inputs, total, validUntil);
     keepOrder(draft, quote.order);
-    const std::chrono::year_month_day today(m_surroundings.today().days());
-    const std::string number = m_stores.jobs.takeNumber("quote", static_cast<int>(today.year()));
+    const std::chrono::year_month_day today(surroundings.today().days());
+    const std::string number = stores.jobs.takeNumber("quote", static_cast<int>(today.year()));
     const auto order = records::write(quote.order);
     record("give", "giving " + number, {"quote", quote.id, order, order});
     const auto stamp =
         record("give", {},
                {"stage", quote.id, records::write(StageMark{draft.stage}), records::write(StageMark{Stage::Quoted})});
-    m_stores.jobs.setStage(quote.id, Stage::Quoted, stamp);
-    m_stores.jobs.setNumber(quote.id, number);
-    const auto kept = m_stores.jobs.find(quote.id);
-    m_stores.papers.issue({.id = newId(),
-                           .job = quote.id,
-                           .revision = kept->revision,
-                           .number = number,
-                           .issuedAt = stamp.at,
-                           .issuedOn = kept->order.quotedOn,
-                           .until = validUntil,
-                           .total = total,
-                           .order = kept->orderDigest},
-                          inputs, recordOf(result, number));
-    m_action->given.push_back(quote.id);
+    stores.jobs.setStage(quote.id, Stage::Quoted, stamp);
+    stores.jobs.setNumber(quote.id, number);
+    const auto kept = stores.jobs.find(quote.id);
+    stores.papers.issue({.id = newId(),
+                         .job = quote.id,
+                         .revision = kept->revision,
+                         .number = number,
+                         .issuedAt = stamp.at,
+                         .issuedOn = kept->order.quotedOn,
+                         .until = validUntil,
+                         .total = total,
+                         .order = kept->orderDigest},
+                        inputs, recordOf(result, number));
+    action->given.push_back(quote.id);
     return wholeOf(quote.id);
 }
 
-Result<Quote> BookFile::give(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
-                             units::Date validUntil) {
-    return act([&] { return sealNow(quote, inputs, result, validUntil); });
+Result<Quote> Book::give(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
+                         units::Date validUntil) {
+    return m_in->act([&] { return m_in->sealNow(quote, inputs, result, validUntil); });
 }
 
-Result<Quote> BookFile::giveNew(const catalogue::Order& order, const PriceBook& inputs, const QuoteResult& result,
-                                units::Date validUntil) {
-    return act([&] {
-        auto quote = newQuote();
+Result<Quote> Book::giveNew(const catalogue::Order& order, const PriceBook& inputs, const QuoteResult& result,
+                            units::Date validUntil) {
+    return m_in->act([&] {
+        auto quote = m_in->newQuote();
         quote.order = order;
-        return sealNow(quote, inputs, result, validUntil);
+        return m_in->sealNow(quote, inputs, result, validUntil);
     });
 }
 
-Result<std::vector<Id>> BookFile::quotesWithoutResult(std::int64_t limit) {
-    return look([&] { return m_stores.papers.withoutResult(limit); });
+Result<std::vector<Id>> Book::quotesWithoutResult(std::int64_t limit) {
+    return m_in->look([&] { return m_in->stores.papers.withoutResult(limit); });
 }
 
-Done BookFile::sealResult(const Id& id, const std::optional<QuoteResult>& result) {
-    return act([&] {
-        m_action->isUndone = false;
-        const auto quote = wholeOf(id);
+Done Book::sealResult(const Id& id, const std::optional<QuoteResult>& result) {
+    return m_in->act([&] {
+        m_in->action->isUndone = false;
+        const auto quote = m_in->wholeOf(id);
         if (quote.number.empty() || quote.result || (result && quote.sealedTotal != result->priced.total))
             refuse(Code::Conflict, quote.number,
                    fmt::format("What quote {} came to cannot be sealed again.", quote.number));
         if (result)
-            m_stores.papers.sealResult(id, momentNow(), recordOf(*result, quote.number));
+            m_in->stores.papers.sealResult(id, m_in->momentNow(), recordOf(*result, quote.number));
         else
-            m_stores.papers.loseResult(id);
+            m_in->stores.papers.loseResult(id);
     });
 }
 
-Done BookFile::setStage(const Id& id, Stage stage) {
-    return act([&] {
+Done Book::setStage(const Id& id, Stage stage) {
+    return m_in->act([&] {
         const StageMark mark{stage};
         orRefuse(catalogue::fields::check(mark));
-        const auto row = m_stores.jobs.find(id);
+        const auto row = m_in->stores.jobs.find(id);
         if (!row) refuseUnknown(id.text());
         if (row->stage == stage) return;
         if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::LetGo)
@@ -236,16 +236,16 @@ Done BookFile::setStage(const Id& id, Stage stage) {
         if (!row->number.empty() && stage == Stage::Enquiry)
             refuse(Code::Invalid, "stage",
                    fmt::format("Quote {} has been given and is no enquiry any more; start a new quote.", row->number));
-        const auto stamp = record("change", "stage of " + nameOf(*row),
-                                  {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
-        m_stores.jobs.setStage(id, stage, stamp);
+        const auto stamp = m_in->record("change", "stage of " + nameOf(*row),
+                                        {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
+        m_in->stores.jobs.setStage(id, stage, stamp);
     });
 }
 
-Result<std::vector<QuoteSummary>> BookFile::quotes(std::string_view text, std::int64_t limit) {
-    return look([&] {
+Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64_t limit) {
+    return m_in->look([&] {
         std::vector<QuoteSummary> list;
-        for (auto& row : m_stores.jobs.list(text, limit))
+        for (auto& row : m_in->stores.jobs.list(text, limit))
             list.push_back({.id = row.id,
                             .number = row.number,
                             .stage = row.stage,
@@ -257,25 +257,25 @@ Result<std::vector<QuoteSummary>> BookFile::quotes(std::string_view text, std::i
     });
 }
 
-Result<Quote> BookFile::quote(const Id& id) {
-    return look([&] { return wholeOf(id); });
+Result<Quote> Book::quote(const Id& id) {
+    return m_in->look([&] { return m_in->wholeOf(id); });
 }
 
-Result<Quote> BookFile::quoteNumbered(std::string_view number) {
-    return look([&] {
-        const auto id = m_stores.jobs.numbered(number);
+Result<Quote> Book::quoteNumbered(std::string_view number) {
+    return m_in->look([&] {
+        const auto id = m_in->stores.jobs.numbered(number);
         if (!id)
             refuse(Code::NotFound, std::string(number),
                    fmt::format("There is no quote {} in this book; look for it under another number.", number));
-        return wholeOf(*id);
+        return m_in->wholeOf(*id);
     });
 }
 
-Result<std::optional<Quote>> BookFile::lastDraft() {
-    return look([&]() -> std::optional<Quote> {
-        const auto id = m_stores.jobs.lastDraft();
+Result<std::optional<Quote>> Book::lastDraft() {
+    return m_in->look([&]() -> std::optional<Quote> {
+        const auto id = m_in->stores.jobs.lastDraft();
         if (!id) return std::nullopt;
-        return wholeOf(*id);
+        return m_in->wholeOf(*id);
     });
 }
 

@@ -19,29 +19,31 @@ using catalogue::Supplier;
 using records::StockMove;
 using stores::Change;
 
-Result<UndoState> BookFile::undoState() {
-    return UndoState{m_undo.canUndo() ? m_undo.toUndo().what : std::string(),
-                     m_undo.canRedo() ? m_undo.toRedo().what : std::string()};
+Result<UndoState> Book::undoState() {
+    return UndoState{m_in->undoStack.canUndo() ? m_in->undoStack.toUndo().what : std::string(),
+                     m_in->undoStack.canRedo() ? m_in->undoStack.toRedo().what : std::string()};
 }
 
-Done BookFile::undo() {
-    if (m_depth > 0 || !m_undo.canUndo()) return base::fail(Code::NotFound, {}, "There is nothing to undo.");
-    auto step = act([&] { return bringStep("undo", m_undo.toUndo(), true); });
+Done Book::undo() {
+    if (m_in->depth > 0 || !m_in->undoStack.canUndo())
+        return base::fail(Code::NotFound, {}, "There is nothing to undo.");
+    auto step = m_in->act([&] { return m_in->bringStep("undo", m_in->undoStack.toUndo(), true); });
     if (!step) return base::fail(step.error());
-    m_undo.undone(std::move(*step));
+    m_in->undoStack.undone(std::move(*step));
     return {};
 }
 
-Done BookFile::redo() {
-    if (m_depth > 0 || !m_undo.canRedo()) return base::fail(Code::NotFound, {}, "There is nothing to redo.");
-    auto step = act([&] { return bringStep("redo", m_undo.toRedo(), false); });
+Done Book::redo() {
+    if (m_in->depth > 0 || !m_in->undoStack.canRedo())
+        return base::fail(Code::NotFound, {}, "There is nothing to redo.");
+    auto step = m_in->act([&] { return m_in->bringStep("redo", m_in->undoStack.toRedo(), false); });
     if (!step) return base::fail(step.error());
-    m_undo.redone(std::move(*step));
+    m_in->undoStack.redone(std::move(*step));
     return {};
 }
 
-UndoStep BookFile::bringStep(std::string_view kind, const UndoStep& step, bool isBack) {
-    m_action->isUndone = false;
+UndoStep Book::Inside::bringStep(std::string_view kind, const UndoStep& step, bool isBack) {
+    action->isUndone = false;
     UndoStep brought = step;
     const auto count = brought.changes.size();
     for (std::size_t i = 0; i < count; ++i) {
@@ -51,21 +53,21 @@ UndoStep BookFile::bringStep(std::string_view kind, const UndoStep& step, bool i
     return brought;
 }
 
-Change BookFile::bring(std::string_view kind, const Change& change, bool isBack) {
+Change Book::Inside::bring(std::string_view kind, const Change& change, bool isBack) {
     if (change.entity == "movement") return bringMovement(kind, change);
     Change turned = change;
     if (isBack) std::swap(turned.before, turned.after);
-    if (change.entity == "shop") bringOnly<Shop>(m_stores.shop, kind, turned);
-    if (change.entity == "bench") bringOnly<BenchStandards>(m_stores.bench, kind, turned);
-    if (change.entity == "material") bringThing<Material>(m_stores.materials, kind, turned);
-    if (change.entity == "supplier") bringThing<Supplier>(m_stores.suppliers, kind, turned);
-    if (change.entity == "pack") bringThing<Pack>(m_stores.packs, kind, turned);
-    if (change.entity == "kit") bringThing<Kit>(m_stores.kits, kind, turned);
-    if (change.entity == "artwork") bringThing<records::ArtworkRecord>(m_stores.artworks, kind, turned);
-    if (change.entity == "colour") bringThing<catalogue::ColourMaterial>(m_stores.colours, kind, turned);
-    if (change.entity == "columns") bringThing<catalogue::PriceListColumns>(m_stores.priceLists, kind, turned);
-    if (change.entity == "design") bringThing<Design>(m_stores.designs, kind, turned);
-    if (change.entity == "customer") bringThing<Customer>(m_stores.customers, kind, turned);
+    if (change.entity == "shop") bringOnly<Shop>(stores.shop, kind, turned);
+    if (change.entity == "bench") bringOnly<BenchStandards>(stores.bench, kind, turned);
+    if (change.entity == "material") bringThing<Material>(stores.materials, kind, turned);
+    if (change.entity == "supplier") bringThing<Supplier>(stores.suppliers, kind, turned);
+    if (change.entity == "pack") bringThing<Pack>(stores.packs, kind, turned);
+    if (change.entity == "kit") bringThing<Kit>(stores.kits, kind, turned);
+    if (change.entity == "artwork") bringThing<records::ArtworkRecord>(stores.artworks, kind, turned);
+    if (change.entity == "colour") bringThing<catalogue::ColourMaterial>(stores.colours, kind, turned);
+    if (change.entity == "columns") bringThing<catalogue::PriceListColumns>(stores.priceLists, kind, turned);
+    if (change.entity == "design") bringThing<Design>(stores.designs, kind, turned);
+    if (change.entity == "customer") bringThing<Customer>(stores.customers, kind, turned);
     if (change.entity == "quote") bringOrder(kind, turned);
     if (change.entity == "stage") bringStage(kind, turned);
     return change;
@@ -86,7 +88,7 @@ std::string writtenOrEmpty(const std::optional<T>& value) {
 } // namespace
 
 template<class T, class Store>
-void BookFile::bringThing(Store& store, std::string_view kind, const Change& change) {
+void Book::Inside::bringThing(Store& store, std::string_view kind, const Change& change) {
     refuseIfChanged(writtenOrEmpty(store.find(change.id)), change);
     const auto stamp = record(kind, {}, change);
     if (change.after.empty())
@@ -96,37 +98,37 @@ void BookFile::bringThing(Store& store, std::string_view kind, const Change& cha
 }
 
 template<class T, class Store>
-void BookFile::bringOnly(Store& store, std::string_view kind, const Change& change) {
+void Book::Inside::bringOnly(Store& store, std::string_view kind, const Change& change) {
     refuseIfChanged(writtenOrEmpty(store.find()), change);
     store.write(orRefuse(records::read<T>(change.after)), record(kind, {}, change));
 }
 
-void BookFile::bringOrder(std::string_view kind, const Change& change) {
-    const auto row = m_stores.jobs.find(change.id);
+void Book::Inside::bringOrder(std::string_view kind, const Change& change) {
+    const auto row = stores.jobs.find(change.id);
     base::ensure(!row || row->number.empty(), "a given quote is never undone");
     refuseIfChanged(row ? records::write(row->order) : std::string(), change);
     const auto stamp = record(kind, {}, change);
     if (change.after.empty())
-        m_stores.jobs.remove(change.id, stamp);
+        stores.jobs.remove(change.id, stamp);
     else
-        m_stores.jobs.write(change.id, orRefuse(records::read<catalogue::Order>(change.after)), stamp);
+        stores.jobs.write(change.id, orRefuse(records::read<catalogue::Order>(change.after)), stamp);
 }
 
-void BookFile::bringStage(std::string_view kind, const Change& change) {
-    const auto row = m_stores.jobs.find(change.id);
+void Book::Inside::bringStage(std::string_view kind, const Change& change) {
+    const auto row = stores.jobs.find(change.id);
     refuseIfChanged(row ? records::write(records::StageMark{row->stage}) : std::string(), change);
     const auto mark = orRefuse(records::read<records::StageMark>(change.after));
-    m_stores.jobs.setStage(change.id, mark.stage, record(kind, {}, change));
+    stores.jobs.setStage(change.id, mark.stage, record(kind, {}, change));
 }
 
-Change BookFile::bringMovement(std::string_view kind, const Change& change) {
-    const auto last = m_stores.stock.find(change.id);
+Change Book::Inside::bringMovement(std::string_view kind, const Change& change) {
+    const auto last = stores.stock.find(change.id);
     if (!last) refuse(Code::Damaged, file().string(), "A movement of the shelf is missing; open a backup.");
     const StockMove back{newId(), last->material, -last->amount, last->cost, last->note, last->id};
-    if (m_stores.stock.onShelf(back.material) + back.amount < 0)
+    if (stores.stock.onShelf(back.material) + back.amount < 0)
         refuse(Code::Conflict, {}, "These things are no longer on the shelf; count it and book what is there.");
     const Change made{"movement", back.id, {}, records::write(back)};
-    m_stores.stock.add(back, record(kind, {}, made));
+    stores.stock.add(back, record(kind, {}, made));
     return made;
 }
 

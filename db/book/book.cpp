@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "db/book/book_file.h"
+#include "db/book/book.h"
 
 #include "core/base/ensure.h"
 #include "db/book/action.h"
@@ -33,40 +33,47 @@ using records::StockMove;
 using stores::Change;
 using stores::Stamp;
 
-BookFile::BookFile(Opened opened, Surroundings surroundings)
-    : m_opened(std::move(opened))
-    , m_stores(*m_opened.connection)
-    , m_surroundings(std::move(surroundings)) {}
+Book::Inside::Inside(Opened file, Surroundings world)
+    : opened(std::move(file))
+    , stores(*opened.connection)
+    , surroundings(std::move(world)) {}
 
-Id BookFile::newId() const {
+Book::Book(std::unique_ptr<Inside> inside)
+    : m_in(std::move(inside)) {}
+Book::~Book() = default;
+
+const std::filesystem::path& Book::file() const { return m_in->file(); }
+const Surroundings& Book::surroundings() const { return m_in->surroundings; }
+const std::string& Book::readOnlyBecause() const { return m_in->opened.readOnlyBecause; }
+
+Id Book::Inside::newId() const {
     std::array<std::uint8_t, 10> random{};
     if (::getentropy(random.data(), random.size()) != 0)
         refuse(Code::Failed, {}, "The computer gave no random numbers; restart it.");
-    const auto since = m_surroundings.now().time_since_epoch();
+    const auto since = surroundings.now().time_since_epoch();
     const auto ms = std::chrono::duration_cast<std::chrono::milliseconds>(since).count();
     return Id::fromTime(static_cast<std::uint64_t>(ms < 0 ? 0 : ms), random);
 }
 
-std::string BookFile::momentNow() const {
-    const auto now = std::chrono::floor<std::chrono::milliseconds>(m_surroundings.now());
+std::string Book::Inside::momentNow() const {
+    const auto now = std::chrono::floor<std::chrono::milliseconds>(surroundings.now());
     const auto day = std::chrono::floor<std::chrono::days>(now);
     const std::chrono::hh_mm_ss time(now - day);
     return fmt::format("{}T{:02}:{:02}:{:02}.{:03}Z", units::Date::fromDays(day).iso(), time.hours().count(),
                        time.minutes().count(), time.seconds().count(), time.subseconds().count());
 }
 
-Stamp BookFile::record(std::string_view kind, std::string what, Change change) {
-    base::ensure(m_action.has_value(), "a change is part of an action");
-    auto& action = *m_action;
-    const Stamp stamp{m_stores.log.add(action.command, ++action.steps, action.at, m_surroundings.actor, kind, change),
-                      action.at};
-    if (action.step.what.empty()) action.step.what = std::move(what);
-    action.step.changes.push_back(std::move(change));
+Stamp Book::Inside::record(std::string_view kind, std::string what, Change change) {
+    base::ensure(action.has_value(), "a change is part of an action");
+    const Stamp stamp{stores.log.add(action->command, ++action->steps, action->at, surroundings.actor, kind, change),
+                      action->at};
+    if (action->step.what.empty()) action->step.what = std::move(what);
+    action->step.changes.push_back(std::move(change));
     return stamp;
 }
 
 template<class T, class Store>
-Id BookFile::keep(Store& store, std::string_view entity, T value) {
+Id Book::Inside::keep(Store& store, std::string_view entity, T value) {
     std::optional<T> before;
     if (value.id.isNone()) {
         value.id = newId();
@@ -96,7 +103,7 @@ Id BookFile::keep(Store& store, std::string_view entity, T value) {
 }
 
 template<class Store>
-void BookFile::drop(Store& store, std::string_view entity, const Id& id) {
+void Book::Inside::drop(Store& store, std::string_view entity, const Id& id) {
     const auto before = store.find(id);
     if (!before) refuse(Code::NotFound, id.text(), fmt::format("This {} is no longer in the book.", entity));
     const auto stamp =
@@ -105,7 +112,7 @@ void BookFile::drop(Store& store, std::string_view entity, const Id& id) {
 }
 
 template<class T, class Store>
-void BookFile::keepOnly(Store& store, std::string_view entity, const T& value) {
+void Book::Inside::keepOnly(Store& store, std::string_view entity, const T& value) {
     orRefuse(catalogue::fields::check(value));
     const auto before = store.find();
     if (before == value) return;
@@ -121,139 +128,139 @@ void BookFile::keepOnly(Store& store, std::string_view entity, const T& value) {
     }
 }
 
-void BookFile::furnish() {
+void Book::Inside::furnish() {
     orRefuse(act([&] {
-        m_action->isUndone = false;
+        action->isUndone = false;
         // A starting point that passes its own checks: 100 bench hours a month, double the cost. Common practice, no
         // source; the owner sets both.
         Shop shop;
         shop.rates.productivePerMonth = units::Duration::fromMinutes(100 * 60);
         shop.rules.ladder = {{units::Count::of(1), units::Rate::fromPercent(100)}};
-        keepOnly(m_stores.shop, "shop", shop);
-        keepOnly(m_stores.bench, "bench", BenchStandards{});
+        keepOnly(stores.shop, "shop", shop);
+        keepOnly(stores.bench, "bench", BenchStandards{});
     }));
 }
 
 // ---------------------------------------------------------------------------------------------- what the shop knows
 
-Result<Shop> BookFile::shop() {
-    return look([&] { return m_stores.shop.find().value(); });
+Result<Shop> Book::shop() {
+    return m_in->look([&] { return m_in->stores.shop.find().value(); });
 }
-Done BookFile::save(const Shop& shop) {
-    return act([&] { keepOnly(m_stores.shop, "shop", shop); });
+Done Book::save(const Shop& shop) {
+    return m_in->act([&] { m_in->keepOnly(m_in->stores.shop, "shop", shop); });
 }
-Result<BenchStandards> BookFile::bench() {
-    return look([&] { return m_stores.bench.find().value(); });
+Result<BenchStandards> Book::bench() {
+    return m_in->look([&] { return m_in->stores.bench.find().value(); });
 }
-Done BookFile::save(const BenchStandards& bench) {
-    return act([&] { keepOnly(m_stores.bench, "bench", bench); });
+Done Book::save(const BenchStandards& bench) {
+    return m_in->act([&] { m_in->keepOnly(m_in->stores.bench, "bench", bench); });
 }
 
-Result<std::vector<Material>> BookFile::materials() {
-    return look([&] { return m_stores.materials.all(); });
+Result<std::vector<Material>> Book::materials() {
+    return m_in->look([&] { return m_in->stores.materials.all(); });
 }
-Result<Id> BookFile::save(const Material& material) {
-    return act([&] { return keep(m_stores.materials, "material", material); });
+Result<Id> Book::save(const Material& material) {
+    return m_in->act([&] { return m_in->keep(m_in->stores.materials, "material", material); });
 }
-Done BookFile::removeMaterial(const Id& id) {
-    return act([&] {
-        if (const auto user = m_stores.materials.usedBy(id); !user.empty())
+Done Book::removeMaterial(const Id& id) {
+    return m_in->act([&] {
+        if (const auto user = m_in->stores.materials.usedBy(id); !user.empty())
             refuse(Code::Conflict, user, fmt::format("This material is used by {}; take it out there first.", user));
-        if (const auto kit = m_stores.kits.nameOfUser(id); !kit.empty())
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty())
             refuse(Code::Conflict, kit,
                    fmt::format("This material is used by the kit “{}”; take it out there first.", kit));
-        drop(m_stores.materials, "material", id);
+        m_in->drop(m_in->stores.materials, "material", id);
     });
 }
 
-Result<std::vector<Supplier>> BookFile::suppliers() {
-    return look([&] { return m_stores.suppliers.all(); });
+Result<std::vector<Supplier>> Book::suppliers() {
+    return m_in->look([&] { return m_in->stores.suppliers.all(); });
 }
-Result<Id> BookFile::save(const Supplier& supplier) {
-    return act([&] { return keep(m_stores.suppliers, "supplier", supplier); });
+Result<Id> Book::save(const Supplier& supplier) {
+    return m_in->act([&] { return m_in->keep(m_in->stores.suppliers, "supplier", supplier); });
 }
-Done BookFile::removeSupplier(const Id& id) {
-    return act([&] {
-        if (const auto kit = m_stores.kits.nameOfUser(id); !kit.empty())
+Done Book::removeSupplier(const Id& id) {
+    return m_in->act([&] {
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty())
             refuse(Code::Conflict, kit,
                    fmt::format("This supplier sells the kit “{}”; remove that kit or give it another supplier first.",
                                kit));
-        drop(m_stores.suppliers, "supplier", id);
+        m_in->drop(m_in->stores.suppliers, "supplier", id);
     });
 }
 
-Result<std::vector<Pack>> BookFile::packs() {
-    return look([&] { return m_stores.packs.all(); });
+Result<std::vector<Pack>> Book::packs() {
+    return m_in->look([&] { return m_in->stores.packs.all(); });
 }
-Result<Id> BookFile::save(const Pack& pack) {
-    return act([&] {
+Result<Id> Book::save(const Pack& pack) {
+    return m_in->act([&] {
         orRefuse(catalogue::fields::check([&] {
             Pack named = pack;
-            if (named.id.isNone()) named.id = newId();
+            if (named.id.isNone()) named.id = m_in->newId();
             return named;
         }()));
-        m_action->step.what = m_depth == 1 ? changeOf(m_stores.packs.find(pack.id), pack) : m_action->step.what;
-        if (pack.usual) letGoOfUsual(pack);
-        return keep(m_stores.packs, "pack", pack);
+        m_in->action->step.what =
+            m_in->depth == 1 ? changeOf(m_in->stores.packs.find(pack.id), pack) : m_in->action->step.what;
+        if (pack.usual) m_in->letGoOfUsual(pack);
+        return m_in->keep(m_in->stores.packs, "pack", pack);
     });
 }
-Done BookFile::removePack(const Id& id) {
-    return act([&] { drop(m_stores.packs, "pack", id); });
+Done Book::removePack(const Id& id) {
+    return m_in->act([&] { m_in->drop(m_in->stores.packs, "pack", id); });
 }
 
-void BookFile::letGoOfUsual(const Pack& pack) {
-    auto other = m_stores.packs.usualOf(pack.material);
+void Book::Inside::letGoOfUsual(const Pack& pack) {
+    auto other = stores.packs.usualOf(pack.material);
     if (!other || other->id == pack.id) return;
     other->usual = false;
-    keep(m_stores.packs, "pack", *other);
+    keep(stores.packs, "pack", *other);
 }
 
-Result<std::vector<Kit>> BookFile::kits() {
-    return look([&] { return m_stores.kits.all(); });
+Result<std::vector<Kit>> Book::kits() {
+    return m_in->look([&] { return m_in->stores.kits.all(); });
 }
-Result<Id> BookFile::save(const Kit& kit) {
-    return act([&] { return keep(m_stores.kits, "kit", kit); });
+Result<Id> Book::save(const Kit& kit) {
+    return m_in->act([&] { return m_in->keep(m_in->stores.kits, "kit", kit); });
 }
-Done BookFile::removeKit(const Id& id) {
-    return act([&] { drop(m_stores.kits, "kit", id); });
+Done Book::removeKit(const Id& id) {
+    return m_in->act([&] { m_in->drop(m_in->stores.kits, "kit", id); });
 }
 
-Result<std::vector<Design>> BookFile::designs() {
-    return look([&] { return m_stores.designs.all(); });
+Result<std::vector<Design>> Book::designs() {
+    return m_in->look([&] { return m_in->stores.designs.all(); });
 }
-Result<Id> BookFile::save(const Design& design) {
-    return act([&] { return keep(m_stores.designs, "design", design); });
+Result<Id> Book::save(const Design& design) {
+    return m_in->act([&] { return m_in->keep(m_in->stores.designs, "design", design); });
 }
-Done BookFile::removeDesign(const Id& id) {
-    return act([&] {
-        if (const auto kit = m_stores.kits.nameOfUser(id); !kit.empty())
+Done Book::removeDesign(const Id& id) {
+    return m_in->act([&] {
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty())
             refuse(Code::Conflict, kit,
                    fmt::format("The kit “{}” is made for this design; remove that kit or make it for another first.",
                                kit));
-        drop(m_stores.designs, "design", id);
+        m_in->drop(m_in->stores.designs, "design", id);
     });
 }
 
-Result<std::vector<Customer>> BookFile::customers() {
-    return look([&] { return m_stores.customers.all(); });
+Result<std::vector<Customer>> Book::customers() {
+    return m_in->look([&] { return m_in->stores.customers.all(); });
 }
-Result<Id> BookFile::save(const Customer& customer) {
-    return act([&] { return keep(m_stores.customers, "customer", customer); });
+Result<Id> Book::save(const Customer& customer) {
+    return m_in->act([&] { return m_in->keep(m_in->stores.customers, "customer", customer); });
 }
-Done BookFile::removeCustomer(const Id& id) {
-    return act([&] { drop(m_stores.customers, "customer", id); });
+Done Book::removeCustomer(const Id& id) {
+    return m_in->act([&] { m_in->drop(m_in->stores.customers, "customer", id); });
 }
 
 // -------------------------------------------------------------------------------------------------------- the shelf
 
-Done BookFile::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost,
-                         std::string_view note) {
-    return act([&] {
-        const auto moved = m_stores.materials.find(material);
+Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost, std::string_view note) {
+    return m_in->act([&] {
+        const auto moved = m_in->stores.materials.find(material);
         if (!moved) refuse(Code::NotFound, material.text(), "This material is no longer in the book; add it anew.");
-        const StockMove move{newId(), material, amount, cost, std::string(note), std::nullopt};
+        const StockMove move{m_in->newId(), material, amount, cost, std::string(note), std::nullopt};
         orRefuse(catalogue::fields::check(move));
-        const auto lying = m_stores.stock.onShelf(material);
+        const auto lying = m_in->stores.stock.onShelf(material);
         if (lying + amount < 0)
             refuse(Code::Invalid, moved->name,
                    fmt::format("Only {} of “{}” are on the shelf; count it and book what is there first.", lying,
@@ -263,23 +270,23 @@ Done BookFile::moveStock(const Id& material, std::int64_t amount, std::optional<
                    fmt::format("There would be more than {} of “{}” on the shelf; check the amount.",
                                catalogue::fields::kCounts.highest, moved->name));
         const auto stamp =
-            record("make", "movement of " + moved->name, {"movement", move.id, {}, records::write(move)});
-        m_stores.stock.add(move, stamp);
+            m_in->record("make", "movement of " + moved->name, {"movement", move.id, {}, records::write(move)});
+        m_in->stores.stock.add(move, stamp);
     });
 }
 
-Result<std::unordered_map<Id, std::int64_t>> BookFile::shelf() {
-    return look([&] { return m_stores.stock.shelf(); });
+Result<std::unordered_map<Id, std::int64_t>> Book::shelf() {
+    return m_in->look([&] { return m_in->stores.stock.shelf(); });
 }
 
-Result<PriceBook> BookFile::priceBook(const Id& customer) {
-    return look([&] {
+Result<PriceBook> Book::priceBook(const Id& customer) {
+    return m_in->look([&] {
         PriceBook book;
-        book.shop = m_stores.shop.find().value();
-        book.bench = m_stores.bench.find().value();
-        book.materials = pricedMaterials(m_stores);
+        book.shop = m_in->stores.shop.find().value();
+        book.bench = m_in->stores.bench.find().value();
+        book.materials = pricedMaterials(m_in->stores);
         if (customer.isNone()) return book;
-        book.customer = m_stores.customers.find(customer);
+        book.customer = m_in->stores.customers.find(customer);
         if (!book.customer)
             refuse(Code::NotFound, customer.text(), "This customer is no longer in the book; choose another.");
         return book;
@@ -288,28 +295,30 @@ Result<PriceBook> BookFile::priceBook(const Id& customer) {
 
 // ---------------------------------------------------------------------------------------------------- the whole book
 
-Done BookFile::together(std::string_view what, const std::function<Done()>& work) {
-    return act([&] {
-        if (m_depth == 1) m_action->step.what = std::string(what);
+Done Book::together(std::string_view what, const std::function<Done()>& work) {
+    return m_in->act([&] {
+        if (m_in->depth == 1) m_in->action->step.what = std::string(what);
         orRefuse(work());
     });
 }
 
-Done BookFile::copyTo(const std::filesystem::path& target) {
+Done Book::copyTo(const std::filesystem::path& target) {
     return atTheDoor([&] {
-        if (m_depth > 0) refuse(Code::Busy, target.string(), "The book cannot be copied in the middle of an action.");
-        copyWhole(*m_opened.connection, target);
+        if (m_in->depth > 0)
+            refuse(Code::Busy, target.string(), "The book cannot be copied in the middle of an action.");
+        copyWhole(*m_in->opened.connection, target);
     });
 }
 
 Result<std::unique_ptr<Book>> Book::open(const std::filesystem::path& file, Surroundings surroundings) {
-    return atTheDoor([&]() -> std::unique_ptr<Book> {
-        return std::make_unique<BookFile>(openBook(file, migrations::all()), std::move(surroundings));
+    return atTheDoor([&] {
+        return std::unique_ptr<Book>(
+            new Book(std::make_unique<Inside>(openBook(file, migrations::all()), std::move(surroundings))));
     });
 }
 
 Result<std::unique_ptr<Book>> Book::create(const std::filesystem::path& asked, Surroundings surroundings) {
-    return atTheDoor([&]() -> std::unique_ptr<Book> {
+    return atTheDoor([&] {
         const auto target = resolvedNew(asked);
         const Unfinished unfinished(target);
         unfinished.make([&] {
@@ -318,10 +327,11 @@ Result<std::unique_ptr<Book>> Book::create(const std::filesystem::path& asked, S
             made.connection->settle();
             made.connection->script(fmt::format("PRAGMA application_id = {}", migrations::kApplicationId));
             bringUpToDate(*made.connection, migrations::all());
-            BookFile(std::move(made), surroundings).furnish();
+            Inside(std::move(made), surroundings).furnish();
         });
         unfinished.publish();
-        return std::make_unique<BookFile>(openBook(target, migrations::all()), std::move(surroundings));
+        return std::unique_ptr<Book>(
+            new Book(std::make_unique<Inside>(openBook(target, migrations::all()), std::move(surroundings))));
     });
 }
 
