@@ -13,6 +13,7 @@
 #include "core/catalogue/shop.h"
 #include "core/pricing/price_order.h"
 #include "db/records/papers.h"
+#include "db/records/quote_summary.h"
 
 #include <chrono>
 #include <cstdint>
@@ -36,17 +37,6 @@ struct Surroundings {
 
 /// The computer's own clock and user name.
 Surroundings systemSurroundings();
-
-/// A quote as the job book lists it.
-struct QuoteSummary {
-    base::Id id;
-    std::string number; ///< "2026-0042"; empty while it has not been given
-    Stage stage = Stage::Enquiry;
-    std::string customer; ///< name, may be empty
-    std::string title;    ///< the first line's title and how many more
-    units::Date quotedOn;
-    std::optional<units::Money> total; ///< of a given quote
-};
 
 /// What a quote comes to and what its sheet says, to be sealed when it is issued.
 struct QuoteResult {

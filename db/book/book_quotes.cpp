@@ -22,11 +22,6 @@ namespace {
     refuse(Code::NotFound, std::move(subject), "This quote is not in the book; look for it under another number.");
 }
 
-std::string titleOf(const stores::JobListRow& row) {
-    const std::string first = row.firstTitle.empty() && row.lines > 0 ? "Untitled" : row.firstTitle;
-    return row.lines > 1 ? fmt::format("{} and {} more", first, row.lines - 1) : first;
-}
-
 records::LineFigures figuresOf(const pricing::PricedLine& line) {
     records::LineFigures figures{.cost = line.cost.total,
                                  .outOfPocket = line.cost.outOfPocket,
@@ -243,18 +238,7 @@ Done Book::setStage(const Id& id, Stage stage) {
 }
 
 Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64_t limit) {
-    return m_in->look([&] {
-        std::vector<QuoteSummary> list;
-        for (auto& row : m_in->stores.jobs.list(text, limit))
-            list.push_back({.id = row.id,
-                            .number = row.number,
-                            .stage = row.stage,
-                            .customer = row.customer,
-                            .title = titleOf(row),
-                            .quotedOn = row.quotedOn,
-                            .total = row.total});
-        return list;
-    });
+    return m_in->look([&] { return m_in->stores.jobs.list(text, limit); });
 }
 
 Result<Quote> Book::quote(const Id& id) {

@@ -20,6 +20,11 @@ constexpr std::int64_t kFirstRevision = 1;
 constexpr std::int64_t kOnlyChoice = 0;
 constexpr std::int64_t kOnlyPlace = 0;
 
+std::string titleOf(std::string_view firstTitle, std::int64_t lines) {
+    const auto first = firstTitle.empty() && lines > 0 ? std::string_view("Untitled") : firstTitle;
+    return lines > 1 ? fmt::format("{} and {} more", first, lines - 1) : std::string(first);
+}
+
 } // namespace
 
 std::optional<JobRow> JobStore::find(const base::Id& id) {
@@ -53,7 +58,7 @@ std::optional<base::Id> JobStore::lastDraft() {
     return row.takeId();
 }
 
-std::vector<JobListRow> JobStore::list(std::string_view text, std::int64_t limit) {
+std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit) {
     static const std::string head =
         "SELECT j.id, j.number, j.stage, j.quoted_on, coalesce(c.name, ''), "
         "coalesce((SELECT title FROM job_line WHERE job_id = j.id AND revision = j.revision AND choice = 0 "
@@ -68,11 +73,13 @@ std::vector<JobListRow> JobStore::list(std::string_view text, std::int64_t limit
         "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2))) ";
     const sqlite::Reading reading(m_db);
     auto rows = text.empty() ? m_db.query(head + tail, limit) : m_db.query(head + filter + tail, limit, text);
-    std::vector<JobListRow> list;
+    std::vector<QuoteSummary> list;
     while (rows.step()) {
         auto& job = list.emplace_back();
-        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer >> job.firstTitle >> job.lines >>
-            job.total;
+        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer;
+        const auto firstTitle = rows.takeText();
+        job.title = titleOf(firstTitle, rows.takeInteger());
+        rows >> job.total;
     }
     return list;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/catalogue/order.h"
+#include "db/records/quote_summary.h"
 #include "db/sqlite/digest.h"
 #include "db/stores/columns.h"
 
@@ -23,17 +24,6 @@ struct JobRow {
     std::int64_t version = 0;
 };
 
-struct JobListRow {
-    base::Id id;
-    std::string number;
-    Stage stage = Stage::Enquiry;
-    units::Date quotedOn;
-    std::string customer;
-    std::string firstTitle;
-    std::int64_t lines = 0;
-    std::optional<units::Money> total;
-};
-
 /// Jobs, their revisions and the numbers they are given. An order is a record; beside it lie the columns by which jobs
 /// are listed and searched. Throws Refusal; writes no change log.
 class JobStore {
@@ -46,7 +36,7 @@ class JobStore {
     /// The draft that was written last.
     std::optional<base::Id> lastDraft();
     /// Newest first. Letter case does not count.
-    std::vector<JobListRow> list(std::string_view text, std::int64_t limit);
+    std::vector<QuoteSummary> list(std::string_view text, std::int64_t limit);
 
     /// A new draft, or the next version of the order of one that was there. Throws Invalid when the order names
     /// something that is not in the book.

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/id.h"
+#include "core/units/date.h"
+#include "core/units/money.h"
+#include "db/records/stage.h"
+
+#include <optional>
+#include <string>
+
+namespace sp::db {
+
+/// A quote as the job book lists it.
+struct QuoteSummary {
+    base::Id id;
+    std::string number; ///< "2026-0042"; empty while it has not been given
+    Stage stage = Stage::Enquiry;
+    std::string customer; ///< name, may be empty
+    std::string title;    ///< the first line's title and how many more
+    units::Date quotedOn;
+    std::optional<units::Money> total; ///< of a given quote
+};
+
+} // namespace sp::db
