@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/sheet_row.h"
 
+#include "core/needs/sheet_use.h"
+
 #include <QHBoxLayout>
 
 namespace sp::counter {
@@ -47,8 +49,8 @@ void SheetRow::show(Place& place, const base::Id& id, const needs::SheetUse& use
     const auto& line = m_presenter.line();
     const bool roll = traits.form == catalogue::SheetForm::Roll;
     const layout::Sheet sheet{traits.width, roll ? std::max(use.rollLength, line.height) : traits.height};
-    const layout::Piece piece{line.width + traits.border + traits.border, line.height + traits.border + traits.border};
-    const layout::FitRules rules{traits.margin, traits.gap, traits.oneWay};
+    const auto piece = needs::pieceOf(traits, line.width, line.height);
+    const auto rules = needs::rulesOf(traits);
     place.picture->setOutlined(onWall);
     place.picture->setCaption(caption(material, use, onWall));
     if (place.sheet == sheet && place.piece == piece && place.rules == rules) return;

@@ -12,6 +12,7 @@
 #include "app/plans/plan_dialog.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
+#include "core/needs/sheet_use.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -276,9 +277,8 @@ void DesignsPage::showSheet() {
     m_sheet->setVisible(isSheet);
     if (!isSheet) return;
     const auto& sheet = material->sheet;
-    const layout::Piece piece{design->width + sheet.border + sheet.border,
-                              design->height + sheet.border + sheet.border};
-    const auto fit = layout::fitSheet({sheet.width, sheet.height}, piece, {sheet.margin, sheet.gap, sheet.oneWay});
+    const auto piece = needs::pieceOf(sheet, design->width, design->height);
+    const auto fit = layout::fitSheet({sheet.width, sheet.height}, piece, needs::rulesOf(sheet));
     if (!fit) {
         m_sheet->clear();
         m_sheet->setCaption({words::sentence(fit.error())});

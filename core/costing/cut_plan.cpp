@@ -4,6 +4,7 @@
 #include "core/costing/messages.h"
 #include "core/layout/free_places.h"
 #include "core/needs/line_check.h"
+#include "core/needs/sheet_use.h"
 
 #include <algorithm>
 #include <utility>
@@ -30,8 +31,7 @@ class Lists {
         auto list =
             std::find_if(m_lists.begin(), m_lists.end(), [&](const CutList& other) { return other.material.id == id; });
         if (list == m_lists.end()) list = m_lists.insert(list, CutList{material, {}});
-        const Length border = material.sheet.border + material.sheet.border;
-        const layout::Piece size{line.width + border, line.height + border};
+        const auto size = needs::pieceOf(material.sheet, line.width, line.height);
         for (auto& piece : list->pieces)
             if (piece.name == name && piece.size == size) {
                 piece.count += count;
@@ -196,7 +196,7 @@ base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine
 
 base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& effort) {
     const auto& traits = list.material.sheet;
-    const layout::FitRules rules{traits.margin, traits.gap, traits.oneWay};
+    const auto rules = needs::rulesOf(traits);
     CutPlan plan;
     plan.list = list;
     Sizes sizes(list);

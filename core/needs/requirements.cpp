@@ -34,8 +34,9 @@ base::Done planSheets(Requirements& out, const catalogue::OrderLine& line, layou
 base::Done planPress(Requirements& out, const catalogue::OrderLine& line, const catalogue::HeatPress& press,
                      layout::FitMemo& fits) {
     const bool oneAtATime = !out.materials.isOnBacking();
-    const units::Length border = oneAtATime ? units::Length{} : out.materials.base->material.sheet.border;
-    const auto use = useOfPress(press, line.width + border + border, line.height + border + border, oneAtATime, fits);
+    const auto piece = oneAtATime ? layout::Piece{line.width, line.height}
+                                  : pieceOf(out.materials.base->material.sheet, line.width, line.height);
+    const auto use = useOfPress(press, piece.width, piece.height, oneAtATime, fits);
     if (!use) return base::fail(use.error());
     out.press = {use->piecesPerPress, use->pressesPerPiece,
                  ceilDivide(out.pieces, use->piecesPerPress) * use->pressesPerPiece,

@@ -20,9 +20,7 @@ std::int64_t covers(Length piece, Length platen) { return ceilDivide(piece.nanom
 base::Result<std::int64_t> piecesPerSheet(const catalogue::Material& material, Length width, Length height,
                                           layout::FitMemo& fits) {
     const auto& sheet = material.sheet;
-    return fits.count({sheet.width, sheet.height},
-                      {width + sheet.border + sheet.border, height + sheet.border + sheet.border},
-                      {sheet.margin, sheet.gap, sheet.oneWay});
+    return fits.count({sheet.width, sheet.height}, pieceOf(sheet, width, height), rulesOf(sheet));
 }
 
 base::Result<SheetUse> useOfSheet(const catalogue::Material& material, Length width, Length height, std::int64_t pieces,
@@ -31,9 +29,7 @@ base::Result<SheetUse> useOfSheet(const catalogue::Material& material, Length wi
     SheetUse use;
     use.cut = pieces;
     if (sheet.form == catalogue::SheetForm::Roll) {
-        const auto need =
-            fits.length(sheet.width, {width + sheet.border + sheet.border, height + sheet.border + sheet.border},
-                        {sheet.margin, sheet.gap, sheet.oneWay}, pieces);
+        const auto need = fits.length(sheet.width, pieceOf(sheet, width, height), rulesOf(sheet), pieces);
         if (!need) return base::fail(base::about(material.name, need.error()));
         use.rollLength = *need;
         return use;

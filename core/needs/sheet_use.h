@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/catalogue/bench.h"
 #include "core/catalogue/material.h"
+#include "core/layout/fit.h"
 #include "core/layout/fit_memo.h"
 #include "core/units/length.h"
 
@@ -20,6 +21,15 @@ struct SheetUse {
 
     friend bool operator==(const SheetUse&, const SheetUse&) = default;
 };
+
+/// What is cut of a material for a design of that size: the design with the material's border on every side.
+inline layout::Piece pieceOf(const catalogue::SheetTraits& traits, units::Length width, units::Length height) {
+    return {width + traits.border + traits.border, height + traits.border + traits.border};
+}
+/// How such pieces are laid.
+inline layout::FitRules rulesOf(const catalogue::SheetTraits& traits) {
+    return {traits.margin, traits.gap, traits.oneWay};
+}
 
 /// How many pieces of that size one sheet of the material takes, its border, margin and gap kept; of a roll, its whole
 /// length. Errors: the layout's own, TooLarge when not one fits.
