@@ -81,7 +81,7 @@ Span grown(const Loose& loose, Kind kind, std::int64_t left, std::int64_t top, b
 
 } // namespace
 
-std::vector<CutGrid> cutGrids(const costing::CutPlan& plan, const costing::CutSheet& sheet) {
+std::vector<CutGrid> cutGrids(const planning::CutPlan& plan, const planning::CutSheet& sheet) {
     auto places = drawnPlaces(plan, sheet);
     std::stable_sort(places.begin(), places.end(), [](const DrawnPlace& a, const DrawnPlace& b) {
         return std::pair(a.top, a.left) < std::pair(b.top, b.left);
@@ -107,7 +107,7 @@ std::vector<CutGrid> cutGrids(const costing::CutPlan& plan, const costing::CutSh
     return grids;
 }
 
-QString pieceOf(const CutGrid& grid, const costing::CutList& list) {
+QString pieceOf(const CutGrid& grid, const planning::CutList& list) {
     return QStringLiteral("%1 %2").arg(pieceMark(grid.piece), QString::fromStdString(list.pieces[grid.piece].name));
 }
 
@@ -121,7 +121,7 @@ QString stepsOf(std::int64_t count, units::Length every, const PlanWords& words)
     return PlanWords::tr("%1, every %2").arg(words.count(count), words.length(every));
 }
 
-QString inWords(const CutGrid& grid, const costing::CutList& list, const PlanWords& words) {
+QString inWords(const CutGrid& grid, const planning::CutList& list, const PlanWords& words) {
     QString said = PlanWords::tr("%1, %2: %3 from the left, %4 from the top")
                        .arg(pieceOf(grid, list), sizeOf(grid, words), words.length(grid.left), words.length(grid.top));
     if (grid.across > 1) said += PlanWords::tr("; across %1").arg(stepsOf(grid.across, grid.everyAcross, words));

@@ -23,16 +23,16 @@ struct CutGrid {
 };
 
 /// The pieces of a sheet in as few grids as a greedy search finds, from the upper left on; each piece is in one.
-std::vector<CutGrid> cutGrids(const costing::CutPlan& plan, const costing::CutSheet& sheet);
+std::vector<CutGrid> cutGrids(const planning::CutPlan& plan, const planning::CutSheet& sheet);
 
 /// "A Lantern".
-QString pieceOf(const CutGrid& grid, const costing::CutList& list);
+QString pieceOf(const CutGrid& grid, const planning::CutList& list);
 /// "3 1/2 × 2 3/4 in, turned".
 QString sizeOf(const CutGrid& grid, const PlanWords& words);
 /// "3, every 3 5/8 in"; of one "1".
 QString stepsOf(std::int64_t count, units::Length every, const PlanWords& words);
 /// "A Lantern, 3 1/2 × 2 3/4 in, turned: 1/4 in from the left, 1/4 in from the top; across 3, every 3 5/8 in; down 2,
 /// every 2 7/8 in".
-QString inWords(const CutGrid& grid, const costing::CutList& list, const PlanWords& words);
+QString inWords(const CutGrid& grid, const planning::CutList& list, const PlanWords& words);
 
 } // namespace sp::paper

@@ -79,7 +79,7 @@ class PlanPages {
         m_y += 12;
     }
 
-    void layPlan(const costing::CutPlan& plan) {
+    void layPlan(const planning::CutPlan& plan) {
         const auto& words = m_input.words;
         const double line = m_lettering.leading(Face::Small);
         const auto rows = static_cast<double>(plan.list.pieces.size());
@@ -98,7 +98,7 @@ class PlanPages {
     }
 
     /// Where each piece lies, in grids where they do.
-    void measures(const costing::CutPlan& plan) {
+    void measures(const planning::CutPlan& plan) {
         std::int64_t first = 1;
         for (const auto& sheet : plan.sheets) {
             need(2 * m_lettering.leading(Face::Fine));
@@ -112,7 +112,7 @@ class PlanPages {
         }
     }
 
-    void legend(const costing::CutPlan& plan) {
+    void legend(const planning::CutPlan& plan) {
         const auto& words = m_input.words;
         const double right = kPlanSide + width();
         for (std::size_t i = 0; i < plan.list.pieces.size(); ++i) {
@@ -131,14 +131,14 @@ class PlanPages {
     }
 
     /// Two sheets beside each other; a roll as wide as the page. Never larger than it is.
-    double scaleOf(const costing::CutPlan& plan) const {
+    double scaleOf(const planning::CutPlan& plan) const {
         const QSizeF size = planSize(plan);
         const bool roll = plan.list.material.sheet.form == catalogue::SheetForm::Roll;
         const double widest = roll ? width() : (width() - kSheetGap) / 2;
         return std::min({widest / size.width(), kTallestSheet / size.height(), kPointsPerMm});
     }
 
-    void sheets(const costing::CutPlan& plan, double scale) {
+    void sheets(const planning::CutPlan& plan, double scale) {
         const QSizeF size = planSize(plan) * scale;
         const double high = size.height() + m_lettering.leading(Face::Fine) + 4;
         std::int64_t first = 1;
@@ -160,14 +160,14 @@ class PlanPages {
         m_y += high + 4;
     }
 
-    QString caption(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const {
+    QString caption(const planning::CutPlan& plan, const planning::CutSheet& sheet, std::int64_t first) const {
         const auto& traits = plan.list.material.sheet;
         const bool roll = traits.form == catalogue::SheetForm::Roll;
         return m_input.words.sheetName(plan, sheet, first) + QStringLiteral(" · ") +
                m_input.words.size({traits.width, roll ? plan.length : traits.height});
     }
 
-    void draw(const costing::CutPlan& plan, const costing::CutSheet& sheet, const PlanShape& shape) {
+    void draw(const planning::CutPlan& plan, const planning::CutSheet& sheet, const PlanShape& shape) {
         page().boxes.push_back({shape.sheet, kInk, {}, false});
         if (!shape.left.isNull() && shape.left.width() > 8 && shape.left.height() > 8) {
             page().boxes.push_back({shape.left.adjusted(2, 2, -2, -2), kMutedInk, {}, true});

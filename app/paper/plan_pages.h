@@ -13,8 +13,8 @@ struct PlanSheetInput {
     QString title;                         ///< what it is for: "Lantern", "Quote 2026-0042"
     const catalogue::Shop* shop = nullptr; ///< letterhead, paper and whether it is a demo
     PlanWords words;
-    std::vector<costing::CutPlan> plans; ///< one for each material, in the order of printing
-    QString note{};                      ///< a sentence under the title, or none
+    std::vector<planning::CutPlan> plans; ///< one for each material, in the order of printing
+    QString note{};                       ///< a sentence under the title, or none
 };
 
 /// The cutting plan for the bench, upright on the shop's paper: under each material its verdict, its pieces by their

@@ -7,21 +7,21 @@ namespace sp::paper {
 
 namespace {
 
-bool isRoll(const costing::CutPlan& plan) { return plan.list.material.sheet.form == catalogue::SheetForm::Roll; }
+bool isRoll(const planning::CutPlan& plan) { return plan.list.material.sheet.form == catalogue::SheetForm::Roll; }
 
-layout::Sheet sheetOf(const costing::CutPlan& plan) {
+layout::Sheet sheetOf(const planning::CutPlan& plan) {
     const auto& traits = plan.list.material.sheet;
     return {traits.width, isRoll(plan) ? plan.length : traits.height};
 }
 
 /// The sheet is drawn with its height across.
-bool isLaid(const costing::CutPlan& plan) {
+bool isLaid(const planning::CutPlan& plan) {
     const auto size = sheetOf(plan);
     return size.height > size.width;
 }
 
 /// A rectangle of the plan, whose y goes up, as it is drawn.
-DrawnPlace drawn(const costing::CutPlan& plan, const layout::Position& at, const layout::Piece& piece) {
+DrawnPlace drawn(const planning::CutPlan& plan, const layout::Position& at, const layout::Piece& piece) {
     const auto sheet = sheetOf(plan);
     DrawnPlace place;
     place.size = at.turned ? layout::Piece{piece.height, piece.width} : piece;
@@ -53,14 +53,14 @@ units::Length roundedDown(units::Length length, units::LengthUnit unit) {
 
 } // namespace
 
-QSizeF planSize(const costing::CutPlan& plan) {
+QSizeF planSize(const planning::CutPlan& plan) {
     const auto sheet = sheetOf(plan);
     const double wide = sheet.width.millimetres();
     const double high = sheet.height.millimetres();
     return {std::max(wide, high), std::min(wide, high)};
 }
 
-std::vector<DrawnPlace> drawnPlaces(const costing::CutPlan& plan, const costing::CutSheet& sheet) {
+std::vector<DrawnPlace> drawnPlaces(const planning::CutPlan& plan, const planning::CutSheet& sheet) {
     const bool mayTurn = !plan.list.material.sheet.oneWay;
     const bool laid = isLaid(plan);
     std::vector<DrawnPlace> places;
@@ -75,7 +75,7 @@ std::vector<DrawnPlace> drawnPlaces(const costing::CutPlan& plan, const costing:
     return places;
 }
 
-PlanShape shapeOf(const costing::CutPlan& plan, const costing::CutSheet& sheet, QPointF corner, double scale) {
+PlanShape shapeOf(const planning::CutPlan& plan, const planning::CutSheet& sheet, QPointF corner, double scale) {
     PlanShape shape;
     shape.sheet = {corner, planSize(plan) * scale};
     const auto boxOf = [&](const DrawnPlace& place) {
@@ -116,7 +116,7 @@ QString PlanWords::material(const catalogue::Material& material) const {
     return name.contains(measures) ? name : name + QStringLiteral(", ") + measures;
 }
 
-QString PlanWords::verdict(const costing::CutPlan& plan) const {
+QString PlanWords::verdict(const planning::CutPlan& plan) const {
     if (isRoll(plan)) {
         const auto cut = length(roundedUp(plan.length, unit));
         const QString words = plan.proven ? tr("%1 off the roll, shortest possible").arg(cut)
@@ -132,7 +132,7 @@ QString PlanWords::verdict(const costing::CutPlan& plan) const {
     return tr("%1 sheets; no plan needs fewer than %2").arg(count(plan.count), count(plan.bound));
 }
 
-QString PlanWords::left(const costing::CutPlan& plan) const {
+QString PlanWords::left(const planning::CutPlan& plan) const {
     if (plan.sheets.empty()) return {};
     const auto& last = plan.sheets.back();
     const auto width = roundedDown(last.left.width, unit);
@@ -143,14 +143,14 @@ QString PlanWords::left(const costing::CutPlan& plan) const {
         .arg(size({width, height}));
 }
 
-QString PlanWords::sheetNumbers(const costing::CutPlan& plan, const costing::CutSheet& sheet,
+QString PlanWords::sheetNumbers(const planning::CutPlan& plan, const planning::CutSheet& sheet,
                                 std::int64_t first) const {
     if (isRoll(plan)) return tr("Roll");
     if (sheet.count == 1) return count(first);
     return tr("%1 to %2").arg(count(first), count(first + sheet.count - 1));
 }
 
-QString PlanWords::sheetName(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const {
+QString PlanWords::sheetName(const planning::CutPlan& plan, const planning::CutSheet& sheet, std::int64_t first) const {
     const auto which = sheetNumbers(plan, sheet, first);
     if (isRoll(plan)) return which;
     return (sheet.count == 1 ? tr("Sheet %1") : tr("Sheets %1, cut alike")).arg(which);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/costing/cut_plan.h"
+#include "core/planning/cut_plan.h"
 
 #include <QCoreApplication>
 #include <QRectF>
@@ -36,12 +36,12 @@ struct DrawnPlace {
 };
 
 /// In the order of the sheet's places.
-std::vector<DrawnPlace> drawnPlaces(const costing::CutPlan& plan, const costing::CutSheet& sheet);
+std::vector<DrawnPlace> drawnPlaces(const planning::CutPlan& plan, const planning::CutSheet& sheet);
 
 /// Width and height of that sheet as drawn, in millimetres.
-QSizeF planSize(const costing::CutPlan& plan);
+QSizeF planSize(const planning::CutPlan& plan);
 /// Draws from `corner` (upper left) with `scale` units a millimetre.
-PlanShape shapeOf(const costing::CutPlan& plan, const costing::CutSheet& sheet, QPointF corner, double scale);
+PlanShape shapeOf(const planning::CutPlan& plan, const planning::CutSheet& sheet, QPointF corner, double scale);
 
 /// The mark of the piece at `index` of a list: A to Z, then AA, AB and so on.
 QString pieceMark(std::size_t index);
@@ -61,13 +61,13 @@ struct PlanWords {
     /// "Template 9 × 12 in" where the name does not say its size by itself.
     QString material(const catalogue::Material& material) const;
     /// "3 sheets, fewest possible", "3 sheets; no plan needs fewer than 2", "14 in off the roll, shortest possible".
-    QString verdict(const costing::CutPlan& plan) const;
+    QString verdict(const planning::CutPlan& plan) const;
     /// "4 1/2 × 9 in left of the last sheet".
-    QString left(const costing::CutPlan& plan) const;
+    QString left(const planning::CutPlan& plan) const;
     /// "4", "1 to 3", of a roll "Roll"; `first` counts from 1.
-    QString sheetNumbers(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const;
+    QString sheetNumbers(const planning::CutPlan& plan, const planning::CutSheet& sheet, std::int64_t first) const;
     /// "Sheet 4", "Sheets 1 to 3, cut alike", "Roll".
-    QString sheetName(const costing::CutPlan& plan, const costing::CutSheet& sheet, std::int64_t first) const;
+    QString sheetName(const planning::CutPlan& plan, const planning::CutSheet& sheet, std::int64_t first) const;
 };
 
 } // namespace sp::paper

@@ -11,7 +11,7 @@ constexpr std::size_t kMostRows = 200; ///< the rest is on paper
 
 } // namespace
 
-MeasureTable::MeasureTable(const costing::CutPlan& plan, const paper::PlanWords& words, QWidget* parent)
+MeasureTable::MeasureTable(const planning::CutPlan& plan, const paper::PlanWords& words, QWidget* parent)
     : FiguresTable(tr("Measures on %1").arg(words.material(plan.list.material)),
                    {{tr("Sheet"), false, false},
                     {tr("Piece")},

@@ -12,7 +12,7 @@ class MeasureTable : public desk::FiguresTable {
     Q_OBJECT
 
   public:
-    MeasureTable(const costing::CutPlan& plan, const paper::PlanWords& words, QWidget* parent = nullptr);
+    MeasureTable(const planning::CutPlan& plan, const paper::PlanWords& words, QWidget* parent = nullptr);
 
     /// Every sheet is in it; a very long plan is whole only on paper.
     bool isWhole() const { return m_isWhole; }

@@ -121,7 +121,7 @@ void PlanDialog::ask() {
         }
         m_question.lines.front().quantity = *count;
     }
-    auto lists = costing::cutLists(m_question.lines, m_prices);
+    auto lists = planning::cutLists(m_question.lines, m_prices);
     if (!lists) {
         m_planner.ask({});
         say(words::sentence(lists.error()));
@@ -180,7 +180,7 @@ void PlanDialog::addPlan(QVBoxLayout* column, const PlanAnswer& answer) {
     column->addWidget(card);
 }
 
-void PlanDialog::addSheets(QVBoxLayout* column, const costing::CutPlan& plan) {
+void PlanDialog::addSheets(QVBoxLayout* column, const planning::CutPlan& plan) {
     const QSizeF size = paper::planSize(plan);
     const bool roll = plan.list.material.sheet.form == catalogue::SheetForm::Roll;
     const int widest = desk::scaled(roll ? 2 * kSheetWidth : kSheetWidth);
@@ -204,7 +204,7 @@ void PlanDialog::addSheets(QVBoxLayout* column, const costing::CutPlan& plan) {
             Role::Muted, Weight::Plain, this));
 }
 
-void PlanDialog::addLegend(QVBoxLayout* column, const costing::CutPlan& plan) {
+void PlanDialog::addLegend(QVBoxLayout* column, const planning::CutPlan& plan) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(4);
@@ -230,7 +230,7 @@ void PlanDialog::addLegend(QVBoxLayout* column, const costing::CutPlan& plan) {
     column->addLayout(grid);
 }
 
-void PlanDialog::addMeasures(QVBoxLayout* column, const costing::CutPlan& plan) {
+void PlanDialog::addMeasures(QVBoxLayout* column, const planning::CutPlan& plan) {
     auto* table = new MeasureTable(plan, m_words, this);
     connect(table, &desk::FiguresTable::rowChosen, m_scroll, [this, table](const QRect& row) {
         const QPoint at = table->viewport()->mapTo(m_scroll->widget(), row.center());

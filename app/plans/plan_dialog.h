@@ -44,9 +44,9 @@ class PlanDialog : public QDialog {
     void showAnswers();
     void say(const QString& sentence);
     void addPlan(QVBoxLayout* column, const PlanAnswer& answer);
-    void addSheets(QVBoxLayout* column, const costing::CutPlan& plan);
-    void addLegend(QVBoxLayout* column, const costing::CutPlan& plan);
-    void addMeasures(QVBoxLayout* column, const costing::CutPlan& plan);
+    void addSheets(QVBoxLayout* column, const planning::CutPlan& plan);
+    void addLegend(QVBoxLayout* column, const planning::CutPlan& plan);
+    void addMeasures(QVBoxLayout* column, const planning::CutPlan& plan);
     void showPreview();
 
     PlanQuestion m_question;

@@ -15,7 +15,7 @@ using desk::Role;
 using desk::TextSize;
 using desk::Weight;
 
-PlanPicture::PlanPicture(const costing::CutPlan& plan, std::size_t sheet, std::int64_t first, double scale,
+PlanPicture::PlanPicture(const planning::CutPlan& plan, std::size_t sheet, std::int64_t first, double scale,
                          paper::PlanWords words, QWidget* parent)
     : QWidget(parent)
     , m_plan(plan)

@@ -15,7 +15,7 @@ class PlanPicture : public QWidget {
   public:
     /// `first`: the number of the sheet in its plan, from 1. `scale`: pixels a millimetre, the same for all sheets of a
     /// plan.
-    PlanPicture(const costing::CutPlan& plan, std::size_t sheet, std::int64_t first, double scale,
+    PlanPicture(const planning::CutPlan& plan, std::size_t sheet, std::int64_t first, double scale,
                 paper::PlanWords words, QWidget* parent = nullptr);
 
     QSize sizeHint() const override;
@@ -28,7 +28,7 @@ class PlanPicture : public QWidget {
     void paintPart(QPainter& painter, const paper::PlanShape::Part& part) const;
     int captionHeight() const;
 
-    costing::CutPlan m_plan;
+    planning::CutPlan m_plan;
     std::size_t m_sheet;
     double m_scale;
     paper::PlanWords m_words;

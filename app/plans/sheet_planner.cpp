@@ -9,14 +9,14 @@ namespace sp::plans {
 
 namespace {
 
-std::vector<PlanAnswer> laidOut(const std::vector<costing::CutList>& lists, const std::stop_token& stop) {
+std::vector<PlanAnswer> laidOut(const std::vector<planning::CutList>& lists, const std::stop_token& stop) {
     std::vector<PlanAnswer> answers;
     for (const auto& list : lists) {
         if (stop.stop_requested()) break;
         layout::MixedEffort effort;
         effort.steps = kPlanSteps;
         effort.outOfTime = [&stop] { return stop.stop_requested(); };
-        auto plan = costing::planCut(list, effort);
+        auto plan = planning::planCut(list, effort);
         auto& answer = answers.emplace_back();
         answer.list = list;
         if (plan)
@@ -32,7 +32,7 @@ std::vector<PlanAnswer> laidOut(const std::vector<costing::CutList>& lists, cons
 SheetPlanner::SheetPlanner(QObject* parent)
     : QObject(parent) {}
 
-void SheetPlanner::ask(std::vector<costing::CutList> lists) {
+void SheetPlanner::ask(std::vector<planning::CutList> lists) {
     m_task.ask([lists = std::move(lists)](const std::stop_token& stop) { return laidOut(lists, stop); },
                [this](std::vector<PlanAnswer> answers) {
                    m_answers = std::move(answers);

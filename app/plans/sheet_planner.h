@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/async/latest_task.h"
-#include "core/costing/cut_plan.h"
+#include "core/planning/cut_plan.h"
 
 #include <QObject>
 #include <QString>
@@ -17,8 +17,8 @@ inline constexpr std::int64_t kPlanSteps = 20'000'000;
 
 /// A material with its plan, or why there is none.
 struct PlanAnswer {
-    costing::CutList list;
-    std::optional<costing::CutPlan> plan;
+    planning::CutList list;
+    std::optional<planning::CutPlan> plan;
     QString problem;
 };
 
@@ -30,7 +30,7 @@ class SheetPlanner : public QObject {
   public:
     explicit SheetPlanner(QObject* parent = nullptr);
 
-    void ask(std::vector<costing::CutList> lists);
+    void ask(std::vector<planning::CutList> lists);
     bool isBusy() const { return m_task.isBusy(); }
     /// Of the last question that was answered, in its order.
     const std::vector<PlanAnswer>& answers() const { return m_answers; }

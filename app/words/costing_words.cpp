@@ -7,11 +7,6 @@ namespace sp::words {
 Source sourceOf(costing::Fault fault) {
     using enum costing::Fault;
     switch (fault) {
-    case MaterialGone:
-        return {QT_TRANSLATE_NOOP("Costing", "A material of %1 is no longer in the book; choose another one.")};
-    case NothingToCut:
-        return {QT_TRANSLATE_NOOP(
-            "Costing", "%1 needs a number of pieces, a width and a height before it can be laid on a sheet.")};
     case LineTooCostly:
         return {QT_TRANSLATE_NOOP(
             "Costing", "%1 comes to more money than this program reckons with; check its pieces, stones and prices.")};
@@ -25,14 +20,6 @@ Source sourceOf(costing::Fault fault) {
     case MachineLifeBelowOne:
         return {QT_TRANSLATE_NOOP("Costing",
                                   "A machine must be reckoned to last at least one use; correct its life in Shop.")};
-    }
-    return {};
-}
-
-Source sourceOf(costing::Note note) {
-    using enum costing::Note;
-    switch (note) {
-    case ALine: return {QT_TRANSLATE_NOOP("Costing", "A line")};
     }
     return {};
 }

@@ -7,6 +7,7 @@
 #include "core/costing/messages.h"
 #include "core/layout/messages.h"
 #include "core/needs/messages.h"
+#include "core/planning/messages.h"
 #include "core/pricing/messages.h"
 #include "core/supply/messages.h"
 #include "core/units/messages.h"
@@ -31,8 +32,9 @@ Source sourceOf(layout::Fault fault);
 Source sourceOf(catalogue::MaterialKind kind);
 Source sourceOf(needs::Fault fault);
 Source sourceOf(needs::Note note);
+Source sourceOf(planning::Fault fault);
+Source sourceOf(planning::Note note);
 Source sourceOf(costing::Fault fault);
-Source sourceOf(costing::Note note);
 Source sourceOf(pricing::Fault fault);
 Source sourceOf(supply::Fault fault);
 Source sourceOf(supply::Note note);

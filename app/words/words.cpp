@@ -98,7 +98,8 @@ Source sourceOf(const base::MessageId& id) {
     case Room::Layout: return fault<layout::Fault>(id);
     case Room::Kinds: return fault<catalogue::MaterialKind>(id);
     case Room::Needs: return either<needs::Fault, needs::Note>(id);
-    case Room::Costing: return either<costing::Fault, costing::Note>(id);
+    case Room::Planning: return either<planning::Fault, planning::Note>(id);
+    case Room::Costing: return fault<costing::Fault>(id);
     case Room::Pricing: return fault<pricing::Fault>(id);
     case Room::Supply: return either<supply::Fault, supply::Note>(id);
     case Room::None:
@@ -116,6 +117,7 @@ const char* contextOf(Room room) {
     case Room::Artwork: return "Artwork";
     case Room::Layout: return "Layout";
     case Room::Needs: return "Needs";
+    case Room::Planning: return "Planning";
     case Room::Costing: return "Costing";
     case Room::Pricing: return "Pricing";
     case Room::Supply: return "Supply";

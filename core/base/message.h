@@ -23,7 +23,21 @@
 
 namespace sp::base {
 
-enum class Room : std::uint8_t { None, Base, Units, Kinds, Artwork, Layout, Needs, Costing, Pricing, Supply, Db, App };
+enum class Room : std::uint8_t {
+    None,
+    Base,
+    Units,
+    Kinds,
+    Artwork,
+    Layout,
+    Needs,
+    Planning,
+    Costing,
+    Pricing,
+    Supply,
+    Db,
+    App
+};
 
 /// One entry of a room's list. `name` is for logs and tests.
 struct MessageId {

@@ -24,7 +24,7 @@ Breaches coreStandsAlone(const std::filesystem::path& root);
 Breaches sqliteStaysInItsRoom(const std::filesystem::path& root);
 
 /// Includes go app → db → core, and inside core only downwards: base, units, catalogue, artwork, layout,
-/// needs, costing, pricing, quoting, supply. A room of core that is not in that list is a breach too.
+/// needs, planning, costing, pricing, quoting, supply. A room of core that is not in that list is a breach too.
 Breaches arrowsPointDown(const std::filesystem::path& root);
 
 /// No colour is written in `app` as #rgb, #rrggbb, QColor(number, …) or by one of Qt's names outside

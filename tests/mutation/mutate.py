@@ -35,7 +35,7 @@ from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-FILES = ["core/needs/*.cpp", "core/costing/*.cpp", "core/pricing/*.cpp", "core/units/apportion.cpp",
+FILES = ["core/needs/*.cpp", "core/planning/*.cpp", "core/costing/*.cpp", "core/pricing/*.cpp", "core/units/apportion.cpp",
          "core/supply/kit_yield.cpp", "core/supply/odds.cpp", "tests/reference/purchase_check.cpp"]
 NO_COSTING_SUITES = ("core_artwork", "core_layout", "core_base")
 QUICK = 0.25  # seconds a test may take to be run first

@@ -14,8 +14,8 @@ using support::mm;
 
 namespace {
 
-costing::CutPlan planOn(units::Length width, units::Length height, std::vector<costing::CutPiece> pieces) {
-    costing::CutPlan plan;
+planning::CutPlan planOn(units::Length width, units::Length height, std::vector<planning::CutPiece> pieces) {
+    planning::CutPlan plan;
     plan.list.material.sheet.width = width;
     plan.list.material.sheet.height = height;
     plan.list.pieces = std::move(pieces);
@@ -26,7 +26,7 @@ const paper::PlanWords kMillimetres{{}, units::LengthUnit::Millimetre};
 
 TEST(CutGrid, aPlainGridIsOneMeasuredFromTheUpperLeft) {
     const auto plan = planOn(mm(300), mm(200), {{"Fox", {mm(80), mm(50)}, 6}});
-    costing::CutSheet sheet;
+    planning::CutSheet sheet;
     for (int row = 0; row < 2; ++row)
         for (int column = 0; column < 3; ++column)
             sheet.places.push_back({0, {mm(10 + 85 * column), mm(20 + 60 * row)}});
@@ -39,7 +39,7 @@ TEST(CutGrid, aPlainGridIsOneMeasuredFromTheUpperLeft) {
 
 TEST(CutGrid, aTallSheetIsMeasuredAsItIsDrawnAcross) {
     const auto plan = planOn(mm(200), mm(300), {{"Fox", {mm(80), mm(50)}, 1}});
-    costing::CutSheet sheet;
+    planning::CutSheet sheet;
     sheet.places.push_back({0, {mm(10), mm(30)}});
     const auto grids = paper::cutGrids(plan, sheet);
     ASSERT_EQ(grids.size(), 1U);
@@ -51,7 +51,7 @@ TEST(CutGrid, aTallSheetIsMeasuredAsItIsDrawnAcross) {
 
 TEST(CutGrid, whatDoesNotFitTheRowsStandsByItself) {
     const auto plan = planOn(mm(400), mm(100), {{"Fox", {mm(50), mm(50)}, 4}, {"Owl", {mm(50), mm(50)}, 1}});
-    costing::CutSheet sheet;
+    planning::CutSheet sheet;
     for (const int x : {0, 60, 120, 190}) sheet.places.push_back({0, {mm(x), mm(0)}});
     sheet.places.push_back({1, {mm(250), mm(0)}});
     const auto grids = paper::cutGrids(plan, sheet);
@@ -67,7 +67,7 @@ TEST(CutGrid, everyPieceIsInOneGridAtItsPlace) {
         const bool isTall = round % 2 == 0;
         const auto plan = planOn(mm(isTall ? 500 : 900), mm(isTall ? 900 : 500),
                                  {{"Fox", {mm(30), mm(20)}, 1}, {"Owl", {mm(25), mm(25)}, 1}});
-        costing::CutSheet sheet;
+        planning::CutSheet sheet;
         for (int y = 0; y + 30 <= 500; y += 40)
             for (int x = 0; x + 30 <= 500; x += 40) {
                 const auto what = random() % 6;

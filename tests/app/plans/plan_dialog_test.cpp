@@ -212,7 +212,7 @@ TEST(SheetPlanner, answersOnlyTheLastQuestion) {
     QSignalSpy answered(&planner, &SheetPlanner::answered);
     for (const std::int64_t quantity : {500, 300, 7}) {
         const std::vector lines{sample::lantern(quantity)};
-        planner.ask(*costing::cutLists(lines, book));
+        planner.ask(*planning::cutLists(lines, book));
     }
     ASSERT_TRUE(sp::test::waitFor([&] { return !planner.isBusy(); }));
     EXPECT_EQ(answered.count(), 1);

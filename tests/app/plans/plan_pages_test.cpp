@@ -15,14 +15,14 @@ namespace sp::paper {
 
 namespace {
 
-std::vector<costing::CutPlan> plansOf(const std::vector<catalogue::OrderLine>& lines,
-                                      const catalogue::PriceBook& book) {
-    std::vector<costing::CutPlan> plans;
-    const auto lists = costing::cutLists(lines, book);
+std::vector<planning::CutPlan> plansOf(const std::vector<catalogue::OrderLine>& lines,
+                                       const catalogue::PriceBook& book) {
+    std::vector<planning::CutPlan> plans;
+    const auto lists = planning::cutLists(lines, book);
     EXPECT_TRUE(lists.has_value());
     layout::MixedEffort effort;
     effort.steps = 500'000;
-    for (const auto& list : *lists) plans.push_back(*costing::planCut(list, effort));
+    for (const auto& list : *lists) plans.push_back(*planning::planCut(list, effort));
     return plans;
 }
 
@@ -144,7 +144,7 @@ TEST(PlanShape, marksPiecesAsColumnsOfATableAre) {
 }
 
 TEST(PlanWords, neverPromiseMoreThanIsProven) {
-    costing::CutPlan plan;
+    planning::CutPlan plan;
     plan.count = 3;
     plan.bound = 2;
     EXPECT_EQ(PlanWords().verdict(plan), "3 sheets; no plan needs fewer than 2");

@@ -43,8 +43,9 @@ std::vector<base::MessageId> everyMessage() {
     addAll<layout::Fault>(layout::kFaults, all);
     addAll<needs::Fault>(needs::kFaults, all);
     addAll<needs::Note>(needs::kNotes, all);
+    addAll<planning::Fault>(planning::kFaults, all);
+    addAll<planning::Note>(planning::kNotes, all);
     addAll<costing::Fault>(costing::kFaults, all);
-    addAll<costing::Note>(costing::kNotes, all);
     addAll<pricing::Fault>(pricing::kFaults, all);
     addAll<supply::Fault>(supply::kFaults, all);
     addAll<supply::Note>(supply::kNotes, all);
@@ -77,7 +78,7 @@ TEST(Words, everyFaultIsOneSentenceAndSaysNothingOfTheProgram) {
                                              idOf(supply::Fault::SupplierSumsTooLarge),
                                              idOf(supply::Fault::KitsOutOfRange),
                                              idOf(needs::Fault::SizeOutOfRange),
-                                             idOf(costing::Fault::NothingToCut)};
+                                             idOf(planning::Fault::NothingToCut)};
             if (id.isNote || std::find(std::begin(plain), std::end(plain), id) != std::end(plain)) continue;
             EXPECT_EQ(said.back(), '.') << nameOf(id) << ": " << said;
             EXPECT_EQ(said.find(". "), std::string::npos) << "more than one sentence: " << nameOf(id) << ": " << said;

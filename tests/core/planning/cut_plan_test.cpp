@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Counts are checked by hand (the arithmetic stands beside them) and by going through every place: inside the
 // sheet, apart by the gap, every piece there once.
-#include "core/costing/cut_plan.h"
+#include "core/planning/cut_plan.h"
 #include "tests/support/amounts.h"
 #include "tests/support/sample_shop.h"
 #include "tests/support/seed.h"
@@ -10,7 +10,7 @@
 
 #include <random>
 
-namespace sp::costing {
+namespace sp::planning {
 
 namespace {
 
@@ -253,4 +253,4 @@ TEST(CutPlan, keepsItsPromisesForAnyOrder) {
     }
 }
 
-} // namespace sp::costing
+} // namespace sp::planning

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "core/costing/cut_plan.h"
+#include "core/planning/cut_plan.h"
 
-#include "core/costing/messages.h"
 #include "core/layout/free_places.h"
 #include "core/needs/line_check.h"
 #include "core/needs/sheet_use.h"
+#include "core/planning/messages.h"
 
 #include <algorithm>
 #include <utility>
 
-namespace sp::costing {
+namespace sp::planning {
 
 namespace {
 
@@ -223,4 +223,4 @@ base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& ef
     return plan;
 }
 
-} // namespace sp::costing
+} // namespace sp::planning

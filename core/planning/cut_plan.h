@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace sp::costing {
+namespace sp::planning {
 
 /// Equal pieces to be cut, the material's border already added on every side.
 struct CutPiece {
@@ -73,4 +73,4 @@ struct CutPlan {
 /// give the same plan. Errors: layout's, naming piece and material.
 base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& effort);
 
-} // namespace sp::costing
+} // namespace sp::planning
