@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/artwork/artwork_presenter.h"
-#include "app/desk/formatter.h"
 #include "app/desk/row_grid.h"
+#include "app/format/formatter.h"
 
 #include <QWidget>
 

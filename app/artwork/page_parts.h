@@ -4,7 +4,7 @@
 #include "app/artwork/artwork_view.h"
 #include "app/desk/card.h"
 #include "app/desk/figures.h"
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 
 class QHBoxLayout;
 class QVBoxLayout;

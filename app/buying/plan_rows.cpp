@@ -2,12 +2,10 @@
 #include "app/buying/plan_rows.h"
 
 #include "app/buying/buying_words.h"
-#include "app/desk/rule_tree.h"
 #include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
 #include <QCoreApplication>
-#include <QStandardItemModel>
 
 #include <algorithm>
 
@@ -149,21 +147,6 @@ QString buyLine(const Answer& answer, const desk::Formatter& formatter) {
         parts << counted(packs, QT_TRANSLATE_NOOP("Buying", "1 pack"), QT_TRANSLATE_NOOP("Buying", "%1 packs"),
                          formatter);
     return Buying::tr("Buy: %1, %2").arg(parts.join(QStringLiteral(" + ")), formatter.money(best.plan->cost));
-}
-
-void fill(QStandardItemModel& model, const std::vector<PlanRow>& rows) {
-    const auto add = [](auto& self, QStandardItem& parent, const std::vector<PlanRow>& parts) -> void {
-        for (const auto& part : parts) {
-            auto* label = new QStandardItem(part.label);
-            for (const int role : {desk::kRuleRole, int(Qt::ToolTipRole), int(Qt::AccessibleDescriptionRole)})
-                label->setData(part.rule, role);
-            self(self, *label, part.parts);
-            parent.appendRow({label, new QStandardItem(part.figure)});
-        }
-    };
-    model.clear();
-    model.setColumnCount(2);
-    add(add, *model.invisibleRootItem(), rows);
 }
 
 } // namespace sp::buying

@@ -2,11 +2,9 @@
 #pragma once
 
 #include "app/buying/planner.h"
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 
 #include <vector>
-
-class QStandardItemModel;
 
 namespace sp::buying {
 
@@ -30,8 +28,5 @@ QString buyLine(const Answer& answer, const desk::Formatter& formatter);
 
 /// "Kits only"
 QString nameOf(supply::Way way);
-
-/// Fills a model for a desk::RuleTree.
-void fill(QStandardItemModel& model, const std::vector<PlanRow>& rows);
 
 } // namespace sp::buying

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/buying/planner.h"
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 #include "app/paper/output.h"
 
 #include <string>

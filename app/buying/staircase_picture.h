@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/desk/formatter.h"
 #include "app/desk/palette.h"
+#include "app/format/formatter.h"
 #include "core/supply/staircase.h"
 
 #include <QPainter>

@@ -3,6 +3,7 @@
 
 #include "app/buying/plan_rows.h"
 #include "app/desk/bench_style.h"
+#include "app/format/rule_role.h"
 #include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
@@ -17,6 +18,26 @@ using desk::Role;
 using desk::TextSize;
 using desk::Weight;
 using supply::Way;
+
+namespace {
+
+/// The model of the tree.
+void fill(QStandardItemModel& model, const std::vector<PlanRow>& rows) {
+    const auto add = [](auto& self, QStandardItem& parent, const std::vector<PlanRow>& parts) -> void {
+        for (const auto& part : parts) {
+            auto* label = new QStandardItem(part.label);
+            for (const int role : {desk::kRuleRole, int(Qt::ToolTipRole), int(Qt::AccessibleDescriptionRole)})
+                label->setData(part.rule, role);
+            self(self, *label, part.parts);
+            parent.appendRow({label, new QStandardItem(part.figure)});
+        }
+    };
+    model.clear();
+    model.setColumnCount(2);
+    add(add, *model.invisibleRootItem(), rows);
+}
+
+} // namespace
 
 WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
     : Card(parent)

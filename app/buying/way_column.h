@@ -3,8 +3,8 @@
 
 #include "app/buying/planner.h"
 #include "app/desk/card.h"
-#include "app/desk/formatter.h"
 #include "app/desk/rule_tree.h"
+#include "app/format/formatter.h"
 
 class QPushButton;
 class QStandardItemModel;

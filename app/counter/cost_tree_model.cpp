@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/cost_tree_model.h"
 
+#include "app/format/rule_role.h"
+
 #include <algorithm>
 
 namespace sp::counter {

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/desk/formatter.h"
-#include "app/desk/rule_tree.h"
+#include "app/format/formatter.h"
 #include "app/words/cost_words.h"
 
 #include <QAbstractItemModel>

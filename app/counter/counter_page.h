@@ -2,9 +2,9 @@
 #pragma once
 
 #include "app/counter/counter_presenter.h"
-#include "app/desk/formatter.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/prompter.h"
+#include "app/format/formatter.h"
 
 #include <QWidget>
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/counter/counter_presenter.h"
-#include "app/desk/formatter.h"
 #include "app/desk/sheet_picture.h"
+#include "app/format/formatter.h"
 
 #include <QWidget>
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/counter/counter_presenter.h"
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 #include "core/quoting/sheet_maker.h"
 
 #include <QPushButton>

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/rule_tree.h"
 
+#include "app/format/rule_role.h"
+
 #include "app/desk/figures.h"
 
 #include <QHeaderView>

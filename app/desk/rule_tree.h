@@ -5,9 +5,6 @@
 
 namespace sp::desk {
 
-/// The role under which a row of a RuleTree's model says by which rule its figure was made.
-inline constexpr int kRuleRole = Qt::UserRole + 1;
-
 /// Figures that open: the label with its rule below, and in the second column the figure. A sum opens to what it is
 /// made of by a click, Enter or the arrow keys; a sum with parts needs no rule of its own.
 class RuleTree : public QTreeView {
@@ -16,7 +13,7 @@ class RuleTree : public QTreeView {
   public:
     explicit RuleTree(QWidget* parent = nullptr);
 
-    /// The model has two columns, label and figure.
+    /// The model has two columns, label and figure, and says the rule under kRuleRole (app/format/rule_role.h).
     void setModel(QAbstractItemModel* model) override;
 
     /// Labels of the top rows that are open, and opening them again in another model.

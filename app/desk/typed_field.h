@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 
 #include <QLineEdit>
 

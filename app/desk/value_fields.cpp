@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/value_fields.h"
 
+#include "app/format/parse_day.h"
 #include "app/words/words.h"
 
 #include <algorithm>

@@ -126,11 +126,6 @@ class TemperatureField : public ValueField<units::Temperature> {
     QString named(const units::Temperature& value) const override;
 };
 
-/// A day: "2026-12-11", the locale's short and long forms with or without the year, "today", "tomorrow", a weekday's
-/// name or its beginning ("fri": the next one after today), "+10" or "10 days" from today. A form without a year means
-/// the next such day, today included. Errors: Invalid.
-base::Result<units::Date> parseDay(const QString& text, const QLocale& locale, units::Date today);
-
 /// A day, read by parseDay.
 class DateField : public ValueField<units::Date> {
     Q_OBJECT

@@ -4,7 +4,7 @@
 #include "app/desk/card.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/figures.h"
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 #include "app/jobs/jobs_presenter.h"
 
 #include <QBoxLayout>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/desk/formatter.h"
 #include "app/desk/prompter.h"
+#include "app/format/formatter.h"
 #include "app/session/book_session.h"
 
 #include <QObject>

@@ -2,10 +2,10 @@
 #pragma once
 
 #include "app/counter/counter_presenter.h"
-#include "app/desk/formatter.h"
 #include "app/desk/prompter.h"
 #include "app/desk/rail.h"
 #include "app/desk/theme.h"
+#include "app/format/formatter.h"
 #include "app/main/places.h"
 #include "app/session/book_session.h"
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/desk/figures.h"
-#include "app/desk/formatter.h"
 #include "app/desk/value_fields.h"
+#include "app/format/formatter.h"
 #include "app/paper/plan_shape.h"
 #include "app/plans/sheet_planner.h"
 

@@ -3,10 +3,10 @@
 
 #include "app/desk/choice_field.h"
 #include "app/desk/field_binding.h"
-#include "app/desk/formatter.h"
 #include "app/desk/long_text.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
+#include "app/format/formatter.h"
 #include "app/session/book_session.h"
 #include "app/shop/field_card.h"
 

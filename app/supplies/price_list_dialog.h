@@ -3,7 +3,7 @@
 
 #include "app/desk/figures.h"
 #include "app/desk/figures_table.h"
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 #include "app/supplies/price_list_presenter.h"
 
 #include <QCheckBox>

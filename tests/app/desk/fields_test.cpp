@@ -240,4 +240,17 @@ TEST(TemperatureField, takesTheOtherScale) {
     EXPECT_EQ(field.echo(), qs("= 320 °F"));
 }
 
+TEST(DateField, writesWhatItReads) {
+    for (const char* locale : {"en_US", "en_GB", "de_DE", "fr_FR", "nl_NL"}) {
+        DateField field(formatterOf(locale), someWednesday());
+        for (int ahead = 0; ahead < 400; ahead += 13) {
+            const units::Date day = someWednesday().plusDays(ahead);
+            field.setRaw({});
+            field.setValue(day);
+            ASSERT_TRUE(field.value()) << locale << ' ' << field.text().toStdString();
+            EXPECT_EQ(*field.value(), day) << locale << ' ' << field.text().toStdString();
+        }
+    }
+}
+
 } // namespace sp::desk::test

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "app/desk/value_fields.h"
+#include "app/format/parse_day.h"
 #include "app/words/words.h"
-#include "tests/app/desk/desk_fixture.h"
+#include "tests/app/format/format_fixture.h"
 
 namespace sp::desk::test {
 
@@ -46,18 +46,5 @@ INSTANTIATE_TEST_SUITE_P(
         DayRow{"wrongWeekday", "en_US", "Mon 11 Dec 2026", ""}, DayRow{"nonsense", "en_US", "soon", ""},
         DayRow{"tooFar", "en_US", "+99999", ""}),
     [](const auto& row) { return std::string(row.param.name); });
-
-TEST(DateField, writesWhatItReads) {
-    for (const char* locale : {"en_US", "en_GB", "de_DE", "fr_FR", "nl_NL"}) {
-        DateField field(formatterOf(locale), someWednesday());
-        for (int ahead = 0; ahead < 400; ahead += 13) {
-            const units::Date day = someWednesday().plusDays(ahead);
-            field.setRaw({});
-            field.setValue(day);
-            ASSERT_TRUE(field.value()) << locale << ' ' << field.text().toStdString();
-            EXPECT_EQ(*field.value(), day) << locale << ' ' << field.text().toStdString();
-        }
-    }
-}
 
 } // namespace sp::desk::test

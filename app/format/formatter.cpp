@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/desk/formatter.h"
+#include "app/format/formatter.h"
 
 #include <cstdlib>
 #include <string>

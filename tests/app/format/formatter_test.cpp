@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-#include "app/desk/formatter.h"
-#include "tests/app/desk/desk_fixture.h"
+#include "app/format/formatter.h"
+#include "tests/app/format/format_fixture.h"
 
 namespace sp::desk::test {
 

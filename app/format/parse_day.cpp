@@ -1,15 +1,21 @@
 // SPDX-License-Identifier: MIT
-#include "app/desk/value_fields.h"
+#include "app/format/parse_day.h"
 
+#include "app/format/formatter.h"
 #include "app/words/words.h"
 
+#include <QCoreApplication>
 #include <QRegularExpression>
 
-#include <array>
+#include <optional>
 
 namespace sp::desk {
 
 namespace {
+
+struct DayWords {
+    Q_DECLARE_TR_FUNCTIONS(Day)
+};
 
 constexpr int kMostDaysAhead = 36'500;
 
@@ -118,10 +124,10 @@ base::Result<units::Date> parseDay(const QString& typed, const QLocale& locale, 
     if (!commaIsMark) rest.remove(QLatin1Char(','));
     const auto day = fromForms(rest, locale, from);
     if (!day)
-        return refused(ValueField<units::Date>::tr("“%1” is not a day; write it like %2, fri or +10.")
+        return refused(DayWords::tr("“%1” is not a day; write it like %2, fri or +10.")
                            .arg(typed, QString::fromStdString(today.iso())));
     if (weekday && day->dayOfWeek() != *weekday)
-        return refused(ValueField<units::Date>::tr("%1 is a %2; correct the day or the weekday.")
+        return refused(DayWords::tr("%1 is a %2; correct the day or the weekday.")
                            .arg(locale.toString(*day, QLocale::ShortFormat), locale.dayName(day->dayOfWeek())));
     return fromQDate(*day);
 }
