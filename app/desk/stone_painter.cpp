@@ -3,7 +3,6 @@
 
 #include <QLinearGradient>
 #include <QPainterPath>
-#include <QPixmap>
 #include <QPolygonF>
 #include <QRadialGradient>
 
@@ -228,16 +227,6 @@ void paintStone(QPainter& painter, const QRectF& box, const QColor& stone, const
 
 void paintStone(QPainter& painter, const QRectF& box, const QColor& stone) {
     paintStone(painter, box, stone, colour(Role::Card));
-}
-
-QPixmap stonePixmap(const QColor& stone, int side, double devicePixelRatio, const QColor& ground) {
-    const int pixels = static_cast<int>(std::lround(side * devicePixelRatio));
-    QPixmap picture(pixels, pixels);
-    picture.setDevicePixelRatio(devicePixelRatio);
-    picture.fill(Qt::transparent);
-    QPainter painter(&picture);
-    paintStone(painter, QRectF(0, 0, side, side), stone, ground);
-    return picture;
 }
 
 } // namespace sp::desk

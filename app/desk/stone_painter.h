@@ -20,7 +20,4 @@ void paintStone(QPainter& painter, const QRectF& box, const QColor& stone);
 /// A stone's colour as the catalogue keeps it (0xRRGGBB).
 QColor stoneColour(std::uint32_t rgb);
 
-/// The same as a picture of `side` device-independent pixels, for item views (DecorationRole).
-QPixmap stonePixmap(const QColor& stone, int side, double devicePixelRatio, const QColor& ground);
-
 } // namespace sp::desk

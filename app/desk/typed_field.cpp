@@ -129,7 +129,7 @@ void TypedField::layUnit() {
 }
 
 bool TypedField::event(QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride && !m_ownUndo) {
+    if (event->type() == QEvent::ShortcutOverride) {
         const auto* key = static_cast<QKeyEvent*>(event);
         if (isUndoOrRedo(key)) {
             event->ignore();
@@ -147,7 +147,7 @@ void TypedField::keyPressEvent(QKeyEvent* event) {
                        QString::fromUcs4(&m_formatter.style().decimalMark, 1));
         return QLineEdit::keyPressEvent(&mark);
     }
-    if (!m_ownUndo && isUndoOrRedo(event)) return event->ignore();
+    if (isUndoOrRedo(event)) return event->ignore();
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         if (event->modifiers().testFlag(Qt::ControlModifier)) return event->ignore();
         commit();

@@ -13,7 +13,7 @@ namespace sp::desk {
 /// it or pressed Enter it is, and from then on the complaint follows each key until the entry is good.
 ///
 /// Keys: Enter commits and goes to the next field; the keypad's decimal key types the locale's mark; undo and redo go
-/// to the page unless setOwnUndo. The whole text is selected when the field gets the focus. The wheel does nothing.
+/// to the page. The whole text is selected when the field gets the focus. The wheel does nothing.
 class TypedField : public QLineEdit {
     Q_OBJECT
 
@@ -30,7 +30,6 @@ class TypedField : public QLineEdit {
 
     /// Nothing typed is fine. Default: no.
     void setEmptyAllowed(bool allowed);
-    bool isEmptyAllowed() const { return m_emptyAllowed; }
     bool isBlank() const { return text().trimmed().isEmpty(); }
 
     /// What is wrong with the text now, one sentence; empty when it is good.
@@ -49,7 +48,6 @@ class TypedField : public QLineEdit {
     const QString& unitText() const { return m_unit; }
 
     /// Undo and redo work inside the field instead of being left to the page. Default: no.
-    void setOwnUndo(bool own) { m_ownUndo = own; }
     /// Enter goes to the next field after it committed. Default: yes.
     void setEnterMovesOn(bool moves) { m_enterMovesOn = moves; }
 
@@ -97,7 +95,6 @@ class TypedField : public QLineEdit {
     QString m_outerProblem;
     QString m_committedText;
     bool m_emptyAllowed = false;
-    bool m_ownUndo = false;
     bool m_enterMovesOn = true;
     bool m_complains = false;
     bool m_selectOnRelease = false;

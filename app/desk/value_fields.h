@@ -15,7 +15,7 @@ class ValueField : public TypedField {
   public:
     /// What the text says. Errors: Missing when blank; the reader's own; OutOfRange against setRange.
     base::Result<T> value() const;
-    /// The same, blank being nothing at all (whatever isEmptyAllowed says).
+    /// The same, blank being nothing at all (whatever setEmptyAllowed says).
     base::Result<std::optional<T>> optionalValue() const;
 
     /// Shows a value. Text that already reads as it stays as typed. Emits nothing.

@@ -7,17 +7,8 @@ namespace sp::words {
 Source sourceOf(supply::Fault fault) {
     using enum supply::Fault;
     switch (fault) {
-    case PlannedPiecesOutOfRange:
-        return {QT_TRANSLATE_NOOP("Supply", "1 to 1,000,000 pieces can be planned: change the quantity.")};
-    case PieceTakesNothing: return {QT_TRANSLATE_NOOP("Supply", "The design takes nothing: give it its stones.")};
-    case TakenOutOfRange:
-        return {QT_TRANSLATE_NOOP("Supply", "A piece must take 1 to 1,000,000 of %1: change its count.")};
     case ShareLostOutOfRange:
         return {QT_TRANSLATE_NOOP("Supply", "The share lost of %1 must be 0 or more and below 1: change it.")};
-    case HorizonOutOfRange:
-        return {QT_TRANSLATE_NOOP("Supply", "The curve can show 1 to 10,000 pieces: change its length.")};
-    case StaircaseTooLarge:
-        return {QT_TRANSLATE_NOOP("Supply", "So many pieces need more than the program plans for: show fewer.")};
     case PackGivesNothing: return {QT_TRANSLATE_NOOP("Supply", "Pack %1 gives nothing: say what is in it.")};
     case PackGivesOutOfRange:
         return {QT_TRANSLATE_NOOP("Supply", "Pack %1 must give 1 or more of %2: change its count.")};

@@ -3,7 +3,6 @@
 
 #include "core/artwork/drawing.h"
 #include "core/artwork/stone_sizes.h"
-#include "core/units/area.h"
 #include "core/units/count.h"
 
 #include <cstdint>
@@ -73,8 +72,6 @@ struct Counted {
 
     units::Length width() const;
     units::Length height() const;
-    /// What tape must cover: the upright rectangle around all stones, no margin.
-    units::Area tapeArea() const { return units::Area::of(width(), height()); }
 };
 
 /// Smallest and largest disc that can be a stone at all (1.5 to 12 mm unless the sizes go beyond).

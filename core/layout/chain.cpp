@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/layout/chain.h"
 
-#include "core/units/area.h"
+#include "core/units/int128.h"
 
 #include <algorithm>
 

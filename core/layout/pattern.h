@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/units/area.h"
+#include "core/units/int128.h"
 
 #include <cstdint>
 #include <vector>

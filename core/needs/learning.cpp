@@ -16,10 +16,6 @@ double exponentOf(units::Rate learning) {
 
 } // namespace
 
-double unitTimeFactor(units::Rate learning, std::int64_t n) {
-    return std::pow(static_cast<double>(n), exponentOf(learning));
-}
-
 double totalTimeFactor(units::Rate learning, std::int64_t n) {
     const double b = exponentOf(learning);
     if (b == 0) return static_cast<double>(n);

@@ -23,10 +23,6 @@ Fraction priceAtMarkUp(const Fraction& cost, Rate markUp) {
     return cost * Fraction::ratio(units::kPpm + markUp.ppm(), units::kPpm);
 }
 
-Fraction priceAtMargin(const Fraction& cost, Rate margin) {
-    return cost * Fraction::ratio(units::kPpm, units::kPpm - margin.ppm());
-}
-
 std::optional<Rate> markUpOf(units::Money price, units::Money cost) {
     if (cost.isZero()) return std::nullopt;
     return toRate(Fraction::ratio((price - cost).micros(), cost.micros()));
@@ -36,8 +32,6 @@ std::optional<Rate> marginOf(units::Money price, units::Money cost) {
     if (price.isZero()) return std::nullopt;
     return toRate(Fraction::ratio((price - cost).micros(), price.micros()));
 }
-
-Rate markUpFromMargin(Rate margin) { return toRate(Fraction::ratio(margin.ppm(), units::kPpm - margin.ppm())); }
 
 std::optional<Rate> marginFromMarkUp(Rate markUp) {
     if (markUp.ppm() == -units::kPpm) return std::nullopt;

@@ -18,17 +18,13 @@ units::Rate markUpFor(std::span<const catalogue::MarkUpStep> ladder, units::Coun
 
 /// cost × (1 + m), exactly, in micro-units.
 units::Fraction priceAtMarkUp(const units::Fraction& cost, units::Rate markUp);
-/// cost / (1 − g), exactly. `margin` below 100 %.
-units::Fraction priceAtMargin(const units::Fraction& cost, units::Rate margin);
 
 /// (price − cost) / cost to a millionth, half to even; nothing when the cost is nothing.
 std::optional<units::Rate> markUpOf(units::Money price, units::Money cost);
 /// (price − cost) / price to a millionth, half to even; nothing when the price is nothing.
 std::optional<units::Rate> marginOf(units::Money price, units::Money cost);
 
-/// m = g / (1 − g) and g = m / (1 + m); margin below 100 %, mark-up −100 % or more. What is given away, at −100 %, has
-/// no margin.
-units::Rate markUpFromMargin(units::Rate margin);
+/// g = m / (1 + m), mark-up −100 % or more. What is given away, at −100 %, has no margin.
 std::optional<units::Rate> marginFromMarkUp(units::Rate markUp);
 
 } // namespace sp::pricing

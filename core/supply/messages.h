@@ -6,12 +6,7 @@
 namespace sp::supply {
 
 #define SP_SUPPLY_FAULTS(X)                                                                                            \
-    X(PlannedPiecesOutOfRange, OutOfRange)                                                                             \
-    X(PieceTakesNothing, Missing)                                                                                      \
-    X(TakenOutOfRange, OutOfRange)                                                                                     \
     X(ShareLostOutOfRange, OutOfRange)                                                                                 \
-    X(HorizonOutOfRange, OutOfRange)                                                                                   \
-    X(StaircaseTooLarge, TooLarge)                                                                                     \
     X(PackGivesNothing, Invalid)                                                                                       \
     X(PackGivesOutOfRange, OutOfRange)                                                                                 \
     X(PackWithoutPrice, Missing)                                                                                       \

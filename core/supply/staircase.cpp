@@ -17,49 +17,6 @@ using units::Fraction;
 
 namespace {
 
-needs::MaterialNeed needOf(const PieceTake& take) {
-    return {.kind = needs::NeedKind::Stones, .perPiece = take.perPiece, .loss = take.loss};
-}
-
-base::Done checked(const StaircaseProblem& problem, int64_t pieces) {
-    if (!needs::isNumberOfPieces(pieces)) return base::fail(Fault::PlannedPiecesOutOfRange, "pieces");
-    if (problem.piece.empty()) return base::fail(Fault::PieceTakesNothing, "piece");
-    for (const auto& take : problem.piece) {
-        if (take.perPiece.value() < 1 || take.perPiece.value() > catalogue::kMaxStonesAPiece)
-            return base::fail(Fault::TakenOutOfRange, take.material, take.material);
-        if (take.loss.isNegative() || take.loss.ppm() >= units::kPpm)
-            return base::fail(Fault::ShareLostOutOfRange, take.material, take.material);
-    }
-    return {};
-}
-
-base::Result<WayCost> costOf(const StaircaseProblem& problem, int64_t pieces, std::vector<Pack> packs,
-                             const OutOfTime& outOfTime) {
-    const auto answer =
-        planPurchase({needsOf(problem.piece, pieces), problem.shelf, std::move(packs), problem.suppliers}, outOfTime);
-    if (!answer) return base::fail(answer.error());
-    WayCost cost;
-    if (answer->plan) {
-        cost.cost = answer->plan->cost;
-        cost.bound = answer->plan->bound;
-    }
-    return cost;
-}
-
-bool isProven(const WayCost& way) { return !way.cost || *way.cost == way.bound; }
-
-std::optional<Way> winnerOf(const StaircasePoint& point) {
-    std::optional<Way> winner;
-    std::optional<units::Money> least;
-    for (const auto& [way, cost] : {std::pair(Way::Kits, point.kits.cost), std::pair(Way::Bulk, point.bulk.cost),
-                                    std::pair(Way::Mix, point.mix.cost)})
-        if (cost && (!least || *cost < *least)) {
-            least = cost;
-            winner = way;
-        }
-    return winner;
-}
-
 const WayCost& costOf(const StaircasePoint& point, Way way) {
     switch (way) {
     case Way::Kits: return point.kits;
@@ -215,41 +172,7 @@ std::optional<Line> aboveBulk(const WaysOfBuying& ways, Break which) {
     return line;
 }
 
-WaysOfBuying waysOf(const StaircaseProblem& problem) {
-    WaysOfBuying ways{{}, problem.shelf, problem.kits, problem.bulk, {}, problem.suppliers};
-    for (const auto& take : problem.piece)
-        ways.needs.push_back({take.material, needs::takenFor(needOf(take), 1), {}, Fraction::of(1)});
-    return ways;
-}
-
 } // namespace
-
-std::vector<MaterialCount> needsOf(const std::vector<PieceTake>& piece, int64_t pieces) {
-    std::vector<MaterialCount> counts;
-    for (const auto& take : piece) counts.push_back({take.material, Count::of(needs::wholeFor(needOf(take), pieces))});
-    return counts;
-}
-
-base::Result<StaircasePoint> compareWays(const StaircaseProblem& problem, int64_t pieces, const OutOfTime& outOfTime) {
-    if (const auto done = checked(problem, pieces); !done) return base::fail(done.error());
-    StaircasePoint point;
-    point.pieces = pieces;
-    std::vector<Pack> all = problem.kits;
-    all.insert(all.end(), problem.bulk.begin(), problem.bulk.end());
-    using Asked = std::pair<WayCost*, const std::vector<Pack>*>;
-    for (const auto& [way, packs] :
-         {Asked(&point.kits, &problem.kits), Asked(&point.bulk, &problem.bulk), Asked(&point.mix, &all)}) {
-        const auto cost = costOf(problem, pieces, *packs, outOfTime);
-        if (!cost) return base::fail(cost.error());
-        *way = *cost;
-    }
-    // A search that was cut short may miss what one of the two ways alone has shown.
-    for (const auto& alone : {point.kits, point.bulk})
-        if (alone.cost && (!point.mix.cost || *alone.cost < *point.mix.cost)) point.mix.cost = alone.cost;
-    point.winner = winnerOf(point);
-    point.proven = isProven(point.kits) && isProven(point.bulk) && isProven(point.mix);
-    return point;
-}
 
 std::optional<int64_t> provenBeyond(const WaysOfBuying& ways) {
     const auto kits = belowKits(ways);
@@ -266,10 +189,6 @@ std::optional<int64_t> provenBeyond(const WaysOfBuying& ways) {
         if (!first || from < *first) first = from;
     }
     return first;
-}
-
-Staircase assembled(const StaircaseProblem& problem, std::vector<StaircasePoint> points) {
-    return assembled(waysOf(problem), std::move(points));
 }
 
 Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points) {
@@ -292,21 +211,6 @@ Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points
     }
     out.bulkStaysCheaperFrom = from;
     return out;
-}
-
-base::Result<Staircase> staircase(const StaircaseProblem& problem, int64_t horizon, const OutOfTime& outOfTime) {
-    if (horizon < 1 || horizon > kLongestStaircase) return base::fail(Fault::HorizonOutOfRange, "horizon");
-    std::vector<StaircasePoint> points;
-    try {
-        for (int64_t n = 1; n <= horizon; ++n) {
-            auto point = compareWays(problem, n, outOfTime);
-            if (!point) return base::fail(point.error());
-            if (outOfTime && outOfTime() && !point->proven) break;
-            points.push_back(std::move(*point));
-            if (outOfTime && outOfTime()) break;
-        }
-        return assembled(problem, std::move(points));
-    } catch (const base::Overflow&) { return base::fail(Fault::StaircaseTooLarge, "pieces"); }
 }
 
 } // namespace sp::supply

@@ -3,7 +3,6 @@
 
 #include "core/supply/purchase.h"
 #include "core/units/fraction.h"
-#include "core/units/rate.h"
 
 #include <cstdint>
 #include <optional>
@@ -11,22 +10,6 @@
 #include <vector>
 
 namespace sp::supply {
-
-/// What one piece takes of a material: good stones, and the share that is lost on the way.
-struct PieceTake {
-    std::string material;
-    units::Count perPiece; ///< 1 or more
-    units::Rate loss;      ///< 0 to below one
-};
-
-/// Kits against bulk for one design. The same suppliers and shelf serve both.
-struct StaircaseProblem {
-    std::vector<PieceTake> piece; ///< each material once
-    std::vector<MaterialCount> shelf;
-    std::vector<Pack> kits;
-    std::vector<Pack> bulk;
-    std::vector<Supplier> suppliers;
-};
 
 enum class Way { Kits, Bulk, Mix };
 
@@ -42,7 +25,7 @@ struct StaircasePoint {
     WayCost bulk;
     WayCost mix;
     /// The cheapest way: Mix only when it is cheaper than either alone; kits before bulk at the same cost. None when
-    /// nothing covers the quantity (a caller may say none, too, where nothing has to be bought).
+    /// nothing covers the quantity, or nothing has to be bought.
     std::optional<Way> winner;
     bool proven = false; ///< all three costs are
 };
@@ -61,19 +44,6 @@ struct Staircase {
     /// and by the slopes beyond them.
     std::optional<std::int64_t> bulkStaysCheaperFrom;
 };
-
-inline constexpr std::int64_t kLongestStaircase = 10'000;
-
-/// Stones to buy for so many pieces: pieces x perPiece / (1 - loss), rounded up once at the total.
-std::vector<MaterialCount> needsOf(const std::vector<PieceTake>& piece, std::int64_t pieces);
-
-/// The three ways for one quantity, 1 or more. Errors as planPurchase; OutOfRange for a take or loss out of range.
-base::Result<StaircasePoint> compareWays(const StaircaseProblem& problem, std::int64_t pieces,
-                                         const OutOfTime& outOfTime);
-
-/// The curve for 1 .. `horizon` pieces (at most kLongestStaircase). A point that time cuts short is left out with all
-/// after it.
-base::Result<Staircase> staircase(const StaircaseProblem& problem, std::int64_t horizon, const OutOfTime& outOfTime);
 
 /// Between which lines the need of a material grows: for every number n of pieces, 1 or more, it is at least
 /// perPiece n + once and at most `extra` more than that.
@@ -104,9 +74,7 @@ struct WaysOfBuying {
 /// beyond the shelf.
 std::optional<std::int64_t> provenBeyond(const WaysOfBuying& ways);
 
-/// Runs and the proven quantity from points 1, 2, ... in order, for a caller that makes the points itself: what lies
-/// before provenBeyond the points must show.
+/// Runs and the proven quantity from points 1, 2, ... in order; what lies before provenBeyond the points must show.
 Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points);
-Staircase assembled(const StaircaseProblem& problem, std::vector<StaircasePoint> points);
 
 } // namespace sp::supply

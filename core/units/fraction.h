@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/base/ensure.h"
-#include "core/units/area.h"
+#include "core/units/int128.h"
 
 #include <cstdint>
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/units/area.h"
 #include "core/units/count.h"
 #include "core/units/currency.h"
 #include "core/units/date.h"
 #include "core/units/duration.h"
+#include "core/units/int128.h"
 #include "core/units/length.h"
 #include "core/units/money.h"
 #include "core/units/rate.h"

@@ -113,9 +113,12 @@ QTableView* table() {
     const QStringList needs = {QStringLiteral("5,192"), QStringLiteral("2,351"), QStringLiteral("1,111")};
     for (int i = 0; i < 3; ++i) {
         auto* name = new QStandardItem(names[i]);
-        name->setData(stonePixmap(stoneColour(kStones[static_cast<std::size_t>(i)]), 20, qApp->devicePixelRatio(),
-                                  colour(Role::Card)),
-                      Qt::DecorationRole);
+        QPixmap stone(20, 20);
+        stone.fill(Qt::transparent);
+        QPainter painter(&stone);
+        paintStone(painter, QRectF(0, 0, 20, 20), stoneColour(kStones[static_cast<std::size_t>(i)]));
+        painter.end();
+        name->setData(stone, Qt::DecorationRole);
         model->appendRow({name, new QStandardItem(QStringLiteral("SS10")), new QStandardItem(needs[i]),
                           new QStandardItem(QStringLiteral("4,310"))});
     }

@@ -8,7 +8,6 @@
 
 using namespace sp;
 using pricing::marginFromMarkUp;
-using pricing::markUpFromMargin;
 using sample::cents;
 using units::Money;
 using units::Rate;
@@ -44,22 +43,17 @@ TEST(MarkUp, hasNoValueOnNothing) {
 }
 
 // margin = mark-up / (1 + mark-up), computed from the definitions of m00058 and m68115.
-TEST(Margin, pairsWithMarkUp) {
+TEST(Margin, followsFromTheMarkUp) {
     const double pairs[][2] = {{10, 9.09},  {20, 16.67}, {25, 20},  {40, 28.57},  {50, 33.33}, {60, 37.5},
                                {75, 42.86}, {100, 50},   {150, 60}, {200, 66.67}, {300, 75}};
     for (const auto& pair : pairs) {
         const auto margin = marginFromMarkUp(Rate::fromPercent(static_cast<std::int64_t>(pair[0])));
         ASSERT_TRUE(margin) << pair[0];
         EXPECT_NEAR(static_cast<double>(margin->ppm()) / 10'000, pair[1], 0.005) << pair[0];
-        EXPECT_NEAR(static_cast<double>(markUpFromMargin(*margin).ppm()), pair[0] * 10'000, 20) << pair[0];
     }
 }
 
 TEST(Margin, isNoneOfWhatIsGivenAway) { EXPECT_EQ(marginFromMarkUp(Rate::fromPercent(-100)), std::nullopt); }
-
-TEST(Margin, givesThePriceOfItsMarkUp) {
-    EXPECT_EQ(Money::fromExact(pricing::priceAtMargin(cents(6000).exact(), Rate::fromPercent(40))), cents(10000));
-}
 
 TEST(Ladder, takesTheHighestStepNotAboveTheQuantity) {
     const std::vector<catalogue::MarkUpStep> ladder{{units::Count::of(1), Rate::fromPercent(95)},

@@ -2,6 +2,7 @@
 // Every figure here is worked by hand from core/supply/job.h's rules; names and prices are invented.
 #include "core/supply/job_plan.h"
 #include "core/supply/messages.h"
+#include "tests/core/supply/curve_of.h"
 #include "tests/support/amounts.h"
 #include "tests/support/seed.h"
 
@@ -118,10 +119,7 @@ class KiteJob : public testing::Test {
         EXPECT_TRUE(made.has_value()) << (made ? "" : describe(made.error()));
         return made ? *made : Job{};
     }
-    JobPlans plans(const Job& of) {
-        return compared(of, {*planWay(of, Way::Kits, {}), *planWay(of, Way::Bulk, {}), *planWay(of, Way::Mix, {})});
-    }
-    JobPlans plans(std::int64_t pieces) { return plans(job(pieces)); }
+    JobPlans plans(std::int64_t pieces) { return plansOf(job(pieces)); }
     Money cost(const JobPlans& of, Way way) {
         const auto& plan = of.of(way).plan;
         EXPECT_TRUE(plan.has_value()) << describe(of.of(way).impossible.value_or(base::Message{}));
@@ -269,16 +267,6 @@ TEST_F(KiteJob, refusesWhatCannotBeBoughtFor) {
     EXPECT_FALSE(jobOf({lineOf(m_kite, m_supplies.materials, 1)}, m_supplies, fits).has_value());
 }
 
-/// The curve as the app makes it: one job, its pieces set to 1, 2, ...
-Staircase curve(Job job, std::int64_t horizon, std::function<JobPlans(const Job&)> plan) {
-    std::vector<StaircasePoint> points;
-    for (std::int64_t n = 1; n <= horizon; ++n) {
-        job.lines.front().pieces = n;
-        points.push_back(pointOf(job, plan(job)));
-    }
-    return assembled(waysOf(job), std::move(points));
-}
-
 TEST_F(KiteJob, findsFromWhereBulkStaysCheaper) {
     // Kits at 25.00; bulk of another supplier who ships at 12.00. Nine pieces: 33 against 37.50. Ten: 58
     // against 45.50. Nineteen, the last of two kits: 58 against 51.50; each kit more adds 25 for 9.8 pieces,
@@ -287,11 +275,10 @@ TEST_F(KiteJob, findsFromWhereBulkStaysCheaper) {
     seller(kFilm, "Tollgate", 12);
     for (auto& pack : m_supplies.packs)
         if (pack.material != key(kBag)) pack.supplier = key(kFilm);
-    const auto plan = [this](const Job& of) { return plans(of); };
     const auto beyond = provenBeyond(waysOf(job(1)));
     ASSERT_TRUE(beyond.has_value());
-    EXPECT_FALSE(curve(job(1), *beyond - 2, plan).bulkStaysCheaperFrom.has_value()); // seen too little of
-    const auto stairs = curve(job(1), *beyond + 20, plan);
+    EXPECT_FALSE(curveOf(job(1), *beyond - 2).bulkStaysCheaperFrom.has_value()); // seen too little of
+    const auto stairs = curveOf(job(1), *beyond + 20);
     EXPECT_EQ(stairs.bulkStaysCheaperFrom, 10);
     for (const auto& point : stairs.points) {
         EXPECT_EQ(*point.bulk.cost < *point.kits.cost, point.pieces >= 10) << point.pieces;
@@ -304,8 +291,7 @@ TEST_F(KiteJob, claimsNothingWhileTheShelfMakesBothFree) {
     m_supplies.kits[0].items.erase(m_supplies.kits[0].items.begin() + 1);
     for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
     m_supplies.shelf[key(kJet)] = 150;
-    const auto plan = [this](const Job& of) { return plans(of); };
-    EXPECT_EQ(curve(job(1), 6, plan).bulkStaysCheaperFrom, 4);
+    EXPECT_EQ(curveOf(job(1), 6).bulkStaysCheaperFrom, 4);
 }
 
 TEST(JobBand, holdsTheNeedOfEveryQuantity) {

@@ -56,9 +56,4 @@ TEST(Length, holdsSixtyFourthsAndHundredthsExactly) {
     EXPECT_EQ(Length::fromMicrometres(10).nanometres(), 10'000);
 }
 
-TEST(Area, ofAKilometreSquaredDoesNotWrap) {
-    const Area area = Area::of(kLongest, kLongest);
-    EXPECT_DOUBLE_EQ(area.squareMillimetres(), 1e12);
-}
-
 } // namespace
