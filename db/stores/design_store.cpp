@@ -2,8 +2,7 @@
 #include "db/stores/design_store.h"
 
 #include "db/records/record.h"
-
-#include <unordered_map>
+#include "db/stores/things.h"
 
 namespace sp::db::stores {
 
@@ -22,42 +21,23 @@ Design takeDesign(sqlite::Statement& row) {
     return d;
 }
 
-} // namespace
-
-std::vector<Design> DesignStore::all() {
-    const sqlite::Reading reading(m_db);
-    std::vector<Design> designs;
-    std::unordered_map<base::Id, std::size_t> places;
-    auto rows = m_db.query("SELECT id, " + kDesignColumns +
-                           " FROM design WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
-    while (rows.step()) {
-        designs.push_back(takeDesign(rows));
-        places[designs.back().id] = designs.size() - 1;
-    }
-    auto stones = m_db.query("SELECT design_id, material_id, amount FROM design_stone ORDER BY design_id, position");
-    while (stones.step()) {
-        const auto place = places.find(stones.takeId());
-        if (place == places.end()) continue;
-        auto& stone = designs[place->second].stones.emplace_back();
-        stones >> stone.material >> stone.count;
-    }
-    for (const auto& design : designs) refuseDamaged(m_db, catalogue::fields::check(design));
+std::vector<Design> readDesigns(sqlite::Connection& db, const std::optional<base::Id>& only) {
+    const sqlite::Reading reading(db);
+    auto designs = takeThings<Design>(db, "design", kDesignColumns, only, takeDesign);
+    takeParts(db, designs, "design_stone", "design_id", "material_id, amount",
+              [](sqlite::Statement& row, Design& design) {
+                  auto& stone = design.stones.emplace_back();
+                  row >> stone.material >> stone.count;
+              });
+    for (const auto& design : designs) refuseDamaged(db, catalogue::fields::check(design));
     return designs;
 }
 
-std::optional<Design> DesignStore::find(const base::Id& id) {
-    const sqlite::Reading reading(m_db);
-    auto row = m_db.query("SELECT id, " + kDesignColumns + " FROM design WHERE id = ? AND deleted_at IS NULL", id);
-    if (!row.step()) return std::nullopt;
-    Design design = takeDesign(row);
-    auto stones = m_db.query("SELECT material_id, amount FROM design_stone WHERE design_id = ? ORDER BY position", id);
-    while (stones.step()) {
-        auto& stone = design.stones.emplace_back();
-        stones >> stone.material >> stone.count;
-    }
-    refuseDamaged(m_db, catalogue::fields::check(design));
-    return design;
-}
+} // namespace
+
+std::vector<Design> DesignStore::all() { return readDesigns(m_db, std::nullopt); }
+
+std::optional<Design> DesignStore::find(const base::Id& id) { return firstOf(readDesigns(m_db, id)); }
 
 void DesignStore::write(const Design& d, const Stamp& stamp) {
     static const std::string sql = upsert("design", "id", kDesignColumns);

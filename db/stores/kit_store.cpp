@@ -2,8 +2,7 @@
 #include "db/stores/kit_store.h"
 
 #include "db/records/record.h"
-
-#include <unordered_map>
+#include "db/stores/things.h"
 
 namespace sp::db::stores {
 
@@ -22,49 +21,24 @@ Kit takeKit(sqlite::Statement& row) {
     return kit;
 }
 
-} // namespace
-
-std::vector<Kit> KitStore::all() {
-    const sqlite::Reading reading(m_db);
-    std::vector<Kit> kits;
-    std::unordered_map<base::Id, std::size_t> places;
-    auto rows =
-        m_db.query("SELECT id, " + kKitColumns + " FROM kit WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
-    while (rows.step()) {
-        kits.push_back(takeKit(rows));
-        places[kits.back().id] = kits.size() - 1;
-    }
-    auto items = m_db.query("SELECT kit_id, material_id, amount FROM kit_item ORDER BY kit_id, position");
-    while (items.step()) {
-        const auto place = places.find(items.takeId());
-        if (place == places.end()) continue;
-        auto& item = kits[place->second].items.emplace_back();
-        items >> item.material >> item.count;
-    }
-    auto tools = m_db.query("SELECT kit_id, name FROM kit_tool ORDER BY kit_id, position");
-    while (tools.step()) {
-        const auto place = places.find(tools.takeId());
-        if (place != places.end()) tools >> kits[place->second].tools.emplace_back();
-    }
-    for (const auto& kit : kits) refuseDamaged(m_db, catalogue::fields::check(kit));
+std::vector<Kit> readKits(sqlite::Connection& db, const std::optional<base::Id>& only) {
+    const sqlite::Reading reading(db);
+    auto kits = takeThings<Kit>(db, "kit", kKitColumns, only, takeKit);
+    takeParts(db, kits, "kit_item", "kit_id", "material_id, amount", [](sqlite::Statement& row, Kit& kit) {
+        auto& item = kit.items.emplace_back();
+        row >> item.material >> item.count;
+    });
+    takeParts(db, kits, "kit_tool", "kit_id", "name",
+              [](sqlite::Statement& row, Kit& kit) { row >> kit.tools.emplace_back(); });
+    for (const auto& kit : kits) refuseDamaged(db, catalogue::fields::check(kit));
     return kits;
 }
 
-std::optional<Kit> KitStore::find(const base::Id& id) {
-    const sqlite::Reading reading(m_db);
-    auto row = m_db.query("SELECT id, " + kKitColumns + " FROM kit WHERE id = ? AND deleted_at IS NULL", id);
-    if (!row.step()) return std::nullopt;
-    Kit kit = takeKit(row);
-    auto items = m_db.query("SELECT material_id, amount FROM kit_item WHERE kit_id = ? ORDER BY position", id);
-    while (items.step()) {
-        auto& item = kit.items.emplace_back();
-        items >> item.material >> item.count;
-    }
-    auto tools = m_db.query("SELECT name FROM kit_tool WHERE kit_id = ? ORDER BY position", id);
-    while (tools.step()) tools >> kit.tools.emplace_back();
-    refuseDamaged(m_db, catalogue::fields::check(kit));
-    return kit;
-}
+} // namespace
+
+std::vector<Kit> KitStore::all() { return readKits(m_db, std::nullopt); }
+
+std::optional<Kit> KitStore::find(const base::Id& id) { return firstOf(readKits(m_db, id)); }
 
 void KitStore::write(const Kit& k, const Stamp& stamp) {
     static const std::string sql = upsert("kit", "id", kKitColumns);

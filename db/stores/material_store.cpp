@@ -2,12 +2,10 @@
 #include "db/stores/material_store.h"
 
 #include "db/records/record.h"
-
-#include <unordered_map>
+#include "db/stores/things.h"
 
 namespace sp::db::stores {
 
-using catalogue::BlankSize;
 using catalogue::Material;
 
 namespace {
@@ -24,46 +22,23 @@ Material takeMaterial(sqlite::Statement& row) {
     return m;
 }
 
-BlankSize takeSize(sqlite::Statement& row) {
-    BlankSize size;
-    row >> size.name >> size.extraCost >> size.surcharge;
-    return size;
+std::vector<Material> readMaterials(sqlite::Connection& db, const std::optional<base::Id>& only) {
+    const sqlite::Reading reading(db);
+    auto materials = takeThings<Material>(db, "material", kMaterialColumns, only, takeMaterial);
+    takeParts(db, materials, "blank_size", "material_id", "name, extra_cost_micros, surcharge_micros",
+              [](sqlite::Statement& row, Material& material) {
+                  auto& size = material.sizes.emplace_back();
+                  row >> size.name >> size.extraCost >> size.surcharge;
+              });
+    for (const auto& material : materials) refuseDamaged(db, catalogue::fields::check(material));
+    return materials;
 }
 
 } // namespace
 
-std::vector<Material> MaterialStore::all() {
-    const sqlite::Reading reading(m_db);
-    std::vector<Material> materials;
-    std::unordered_map<base::Id, std::size_t> places;
-    auto rows = m_db.query("SELECT id, " + kMaterialColumns +
-                           " FROM material WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
-    while (rows.step()) {
-        materials.push_back(takeMaterial(rows));
-        places[materials.back().id] = materials.size() - 1;
-    }
-    auto sizes = m_db.query("SELECT material_id, name, extra_cost_micros, surcharge_micros FROM blank_size "
-                            "ORDER BY material_id, position");
-    while (sizes.step()) {
-        const auto place = places.find(sizes.takeId());
-        if (place != places.end()) materials[place->second].sizes.push_back(takeSize(sizes));
-    }
-    for (const auto& material : materials) refuseDamaged(m_db, catalogue::fields::check(material));
-    return materials;
-}
+std::vector<Material> MaterialStore::all() { return readMaterials(m_db, std::nullopt); }
 
-std::optional<Material> MaterialStore::find(const base::Id& id) {
-    const sqlite::Reading reading(m_db);
-    auto row = m_db.query("SELECT id, " + kMaterialColumns + " FROM material WHERE id = ? AND deleted_at IS NULL", id);
-    if (!row.step()) return std::nullopt;
-    Material material = takeMaterial(row);
-    auto sizes = m_db.query("SELECT name, extra_cost_micros, surcharge_micros FROM blank_size WHERE material_id = ? "
-                            "ORDER BY position",
-                            id);
-    while (sizes.step()) material.sizes.push_back(takeSize(sizes));
-    refuseDamaged(m_db, catalogue::fields::check(material));
-    return material;
-}
+std::optional<Material> MaterialStore::find(const base::Id& id) { return firstOf(readMaterials(m_db, id)); }
 
 void MaterialStore::write(const Material& m, const Stamp& stamp) {
     static const std::string sql = upsert("material", "id", kMaterialColumns);

@@ -2,13 +2,11 @@
 #include "db/stores/supply_store.h"
 
 #include "db/records/record.h"
-
-#include <unordered_map>
+#include "db/stores/things.h"
 
 namespace sp::db::stores {
 
 using catalogue::Pack;
-using catalogue::PriceBreak;
 using catalogue::Supplier;
 
 namespace {
@@ -28,24 +26,28 @@ Pack takePack(sqlite::Statement& row) {
     return p;
 }
 
-} // namespace
-
-std::vector<Supplier> SupplierStore::all() {
-    std::vector<Supplier> suppliers;
-    auto rows = m_db.query("SELECT id, " + kSupplierColumns +
-                           " FROM supplier WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
-    while (rows.step()) suppliers.push_back(takeSupplier(rows));
-    for (const auto& supplier : suppliers) refuseDamaged(m_db, catalogue::fields::check(supplier));
+std::vector<Supplier> readSuppliers(sqlite::Connection& db, const std::optional<base::Id>& only) {
+    auto suppliers = takeThings<Supplier>(db, "supplier", kSupplierColumns, only, takeSupplier);
+    for (const auto& supplier : suppliers) refuseDamaged(db, catalogue::fields::check(supplier));
     return suppliers;
 }
 
-std::optional<Supplier> SupplierStore::find(const base::Id& id) {
-    auto row = m_db.query("SELECT id, " + kSupplierColumns + " FROM supplier WHERE id = ? AND deleted_at IS NULL", id);
-    if (!row.step()) return std::nullopt;
-    Supplier supplier = takeSupplier(row);
-    refuseDamaged(m_db, catalogue::fields::check(supplier));
-    return supplier;
+/// The packs of these rows, with their prices.
+std::vector<Pack> readPacks(sqlite::Connection& db, sqlite::Statement rows) {
+    auto packs = takeAll<Pack>(std::move(rows), takePack);
+    takeParts(db, packs, "pack_price", "pack_id", "from_count, each_micros", [](sqlite::Statement& row, Pack& pack) {
+        auto& price = pack.prices.emplace_back();
+        row >> price.from >> price.each;
+    });
+    for (const auto& pack : packs) refuseDamaged(db, catalogue::fields::check(pack));
+    return packs;
 }
+
+} // namespace
+
+std::vector<Supplier> SupplierStore::all() { return readSuppliers(m_db, std::nullopt); }
+
+std::optional<Supplier> SupplierStore::find(const base::Id& id) { return firstOf(readSuppliers(m_db, id)); }
 
 void SupplierStore::write(const Supplier& s, const Stamp& stamp) {
     static const std::string sql = upsert("supplier", "id", kSupplierColumns);
@@ -58,51 +60,25 @@ void SupplierStore::remove(const base::Id& id, const Stamp& stamp) {
 
 std::vector<Pack> PackStore::all() {
     const sqlite::Reading reading(m_db);
-    std::vector<Pack> packs;
-    std::unordered_map<base::Id, std::size_t> places;
-    auto rows = m_db.query("SELECT id, " + kPackColumns +
-                           " FROM pack WHERE deleted_at IS NULL "
-                           "AND material_id IN (SELECT id FROM material WHERE deleted_at IS NULL) "
-                           "AND supplier_id IN (SELECT id FROM supplier WHERE deleted_at IS NULL) "
-                           "ORDER BY name COLLATE NOCASE, id");
-    while (rows.step()) {
-        packs.push_back(takePack(rows));
-        places[packs.back().id] = packs.size() - 1;
-    }
-    auto prices = m_db.query("SELECT pack_id, from_count, each_micros FROM pack_price ORDER BY pack_id, position");
-    while (prices.step()) {
-        const auto place = places.find(prices.takeId());
-        if (place == places.end()) continue;
-        auto& price = packs[place->second].prices.emplace_back();
-        prices >> price.from >> price.each;
-    }
-    for (const auto& pack : packs) refuseDamaged(m_db, catalogue::fields::check(pack));
-    return packs;
-}
-
-std::optional<Pack> PackStore::one(sqlite::Statement row) {
-    if (!row.step()) return std::nullopt;
-    Pack pack = takePack(row);
-    auto prices =
-        m_db.query("SELECT from_count, each_micros FROM pack_price WHERE pack_id = ? ORDER BY position", pack.id);
-    while (prices.step()) {
-        auto& price = pack.prices.emplace_back();
-        prices >> price.from >> price.each;
-    }
-    refuseDamaged(m_db, catalogue::fields::check(pack));
-    return pack;
+    return readPacks(m_db, m_db.query("SELECT id, " + kPackColumns +
+                                      " FROM pack WHERE deleted_at IS NULL "
+                                      "AND material_id IN (SELECT id FROM material WHERE deleted_at IS NULL) "
+                                      "AND supplier_id IN (SELECT id FROM supplier WHERE deleted_at IS NULL) "
+                                      "ORDER BY name COLLATE NOCASE, id"));
 }
 
 std::optional<Pack> PackStore::find(const base::Id& id) {
     const sqlite::Reading reading(m_db);
-    return one(m_db.query("SELECT id, " + kPackColumns + " FROM pack WHERE id = ? AND deleted_at IS NULL", id));
+    return firstOf(readPacks(
+        m_db, m_db.query("SELECT id, " + kPackColumns + " FROM pack WHERE id = ? AND deleted_at IS NULL", id)));
 }
 
 std::optional<Pack> PackStore::usualOf(const base::Id& material) {
     const sqlite::Reading reading(m_db);
-    return one(m_db.query("SELECT id, " + kPackColumns +
-                              " FROM pack WHERE material_id = ? AND is_usual = 1 AND deleted_at IS NULL",
-                          material));
+    return firstOf(
+        readPacks(m_db, m_db.query("SELECT id, " + kPackColumns +
+                                       " FROM pack WHERE material_id = ? AND is_usual = 1 AND deleted_at IS NULL",
+                                   material)));
 }
 
 void PackStore::write(const Pack& p, const Stamp& stamp) {

@@ -38,8 +38,6 @@ class PackStore {
     void remove(const base::Id& id, const Stamp& stamp);
 
   private:
-    std::optional<catalogue::Pack> one(sqlite::Statement row);
-
     sqlite::Connection& m_db;
 };
 
