@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/colour_rows.h"
 
+#include "app/desk/choices.h"
 #include "app/desk/figures.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
@@ -34,10 +35,7 @@ std::vector<desk::Choice> stonesToChoose(session::BookSession& session, std::opt
     for (const bool ofSize : {true, false})
         for (const auto& material : session.materials())
             if (material.kind == catalogue::MaterialKind::Stone && (material.stone.size == wanted) == ofSize)
-                choices.push_back({QVariant::fromValue(material.id),
-                                   QString::fromStdString(material.name),
-                                   {},
-                                   {desk::stoneColour(material.stone.rgb)}});
+                choices.push_back(desk::choiceOf(material));
     return choices;
 }
 

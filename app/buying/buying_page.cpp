@@ -4,6 +4,7 @@
 #include "app/buying/shopping_list.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_box.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
@@ -124,10 +125,7 @@ void BuyingPage::connectAll() {
 void BuyingPage::loadFields() {
     std::vector<desk::Choice> choices;
     for (const auto& design : m_presenter.session().designs()) {
-        desk::Choice choice{QVariant::fromValue(design.id),
-                            QString::fromStdString(design.name),
-                            m_formatter.size(design.width, design.height),
-                            {}};
+        auto choice = desk::choiceOf(design, m_formatter.size(design.width, design.height));
         for (const auto& stone : design.stones)
             if (const auto* material = m_presenter.session().material(stone.material))
                 choice.stones.push_back(desk::stoneColour(material->stone.rgb));

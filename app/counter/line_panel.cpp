@@ -5,6 +5,7 @@
 #include "app/counter/stone_rows.h"
 #include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
+#include "app/desk/choices.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/icons.h"
@@ -186,10 +187,8 @@ void LinePanel::connectAll() {
 }
 
 void LinePanel::offerBases() {
-    std::vector<desk::Choice> choices;
-    for (const auto& material : m_presenter.session().materials())
-        if (material.kind == catalogue::MaterialKind::Backing || material.kind == catalogue::MaterialKind::Blank)
-            choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {}, {}});
+    auto choices = desk::choicesOf(m_presenter.session().materials(),
+                                   {catalogue::MaterialKind::Backing, catalogue::MaterialKind::Blank});
     choices.push_back({customersGarment(), tr("The customer’s own garment"), {}, {}});
     m_onto->setChoices(std::move(choices));
 }

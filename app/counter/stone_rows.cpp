@@ -4,6 +4,7 @@
 #include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
@@ -118,14 +119,7 @@ void StoneRows::load() {
 }
 
 void StoneRows::offerColours() {
-    std::vector<desk::Choice> choices;
-    for (const auto& material : m_presenter.session().materials())
-        if (material.kind == catalogue::MaterialKind::Stone)
-            choices.push_back({QVariant::fromValue(material.id),
-                               QString::fromStdString(material.name),
-                               {},
-                               {desk::stoneColour(material.stone.rgb)}});
-    m_add->setChoices(std::move(choices));
+    m_add->setChoices(desk::choicesOf(m_presenter.session().materials(), {catalogue::MaterialKind::Stone}));
 }
 
 void StoneRows::typed(int row) {

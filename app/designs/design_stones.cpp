@@ -1,28 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "app/designs/design_stones.h"
 
-#include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/stone_swatches.h"
 #include "core/catalogue/fields/tables.h"
 
-#include <QVBoxLayout>
-
 namespace sp::designs {
 
 DesignStones::DesignStones(DesignsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
-    : QWidget(parent)
+    : RowsPanel(12, tr("Stones a piece"), parent)
     , m_presenter(presenter)
     , m_formatter(formatter) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
-    column->addWidget(desk::sectionTitle(tr("Stones a piece"), this));
-    m_grid = new desk::RowGrid(12, this);
-    column->addWidget(m_grid);
-    m_problem = new desk::ProblemNote(this);
-    column->addWidget(m_problem);
     m_add = new desk::ChoiceField(m_formatter, this);
     m_add->setObjectName(QStringLiteral("addDesignColour"));
     desk::standsFor(*m_add, catalogue::fields::fieldOf<&catalogue::StoneCount::material>());
@@ -30,7 +20,7 @@ DesignStones::DesignStones(DesignsPresenter& presenter, const desk::Formatter& f
     m_add->setPlaceholderText(tr("+ colour: type part of its name"));
     m_add->setEmptyAllowed(true);
     m_add->setEnterMovesOn(false);
-    column->addWidget(m_add);
+    layout()->addWidget(m_add);
     connect(m_add, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
         if (!chosen.isValid()) return;
         const auto material = chosen.value<base::Id>(); // the field forgets what `chosen` refers to
@@ -56,42 +46,35 @@ void DesignStones::load() {
     }
     for (std::size_t i = 0; i < m_counts.size(); ++i)
         if (!m_counts[i]->isHeld()) m_counts[i]->setValue(design->stones[i].count);
-    std::vector<desk::Choice> choices;
-    for (const auto& material : m_presenter.session().materials())
-        if (material.kind == catalogue::MaterialKind::Stone)
-            choices.push_back({QVariant::fromValue(material.id),
-                               QString::fromStdString(material.name),
-                               {},
-                               {desk::stoneColour(material.stone.rgb)}});
-    m_add->setChoices(std::move(choices));
+    m_add->setChoices(desk::choicesOf(m_presenter.session().materials(), {catalogue::MaterialKind::Stone}));
 }
 
 void DesignStones::rebuild(const catalogue::Design& design) {
     m_counts.clear();
-    m_grid->restart();
-    m_grid->cells()->setColumnStretch(1, 1);
+    grid()->restart();
+    grid()->cells()->setColumnStretch(1, 1);
     for (std::size_t i = 0; i < design.stones.size(); ++i) addRow(static_cast<int>(i), design.stones[i]);
-    m_problem->watch({m_counts.begin(), m_counts.end()});
-    m_grid->finish();
+    problem()->watch({m_counts.begin(), m_counts.end()});
+    grid()->finish();
 }
 
 void DesignStones::addRow(int row, const catalogue::StoneCount& stone) {
     const auto* material = m_presenter.session().material(stone.material);
     const auto name = material ? QString::fromStdString(material->name) : tr("a stone that is gone");
-    auto* body = m_grid->body();
-    auto* grid = m_grid->cells();
+    auto* body = grid()->body();
+    auto* cells = grid()->cells();
     auto* swatch = new desk::StoneSwatches(body);
     swatch->setStones({desk::stoneColour(material ? material->stone.rgb : 0)});
-    grid->addWidget(swatch, row, 0);
-    grid->addWidget(new desk::TextLabel(name, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, body), row,
-                    1);
+    cells->addWidget(swatch, row, 0);
+    cells->addWidget(new desk::TextLabel(name, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, body), row,
+                     1);
     auto* count = new desk::CountField(m_formatter, body);
     count->setObjectName(QStringLiteral("designStone%1").arg(row));
     count->setAccessibleName(tr("%1 a piece").arg(name));
     count->setAlignment(Qt::AlignRight);
     desk::standsFor(*count, catalogue::fields::fieldOf<&catalogue::StoneCount::count>());
     count->setMaximumWidth(desk::scaled(110));
-    grid->addWidget(count, row, 2);
+    cells->addWidget(count, row, 2);
     const auto id = stone.material;
     connect(count, &desk::TypedField::committed, this, [this, count, id] {
         const auto typed = count->value();
@@ -101,7 +84,7 @@ void DesignStones::addRow(int row, const catalogue::StoneCount& stone) {
                 if (known.material == id) known.count = *typed;
         }));
     });
-    auto* remove = m_grid->addRemove(row, 3, tr("Take %1 out").arg(name));
+    auto* remove = grid()->addRemove(row, 3, tr("Take %1 out").arg(name));
     connect(remove, &QToolButton::clicked, this, [this, id] {
         m_presenter.edit([&](catalogue::Design& design) {
             std::erase_if(design.stones, [&](const auto& known) { return known.material == id; });

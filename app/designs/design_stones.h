@@ -3,16 +3,13 @@
 
 #include "app/designs/designs_presenter.h"
 #include "app/desk/choice_field.h"
-#include "app/desk/problem_note.h"
-#include "app/desk/row_grid.h"
+#include "app/desk/rows_panel.h"
 #include "app/desk/value_fields.h"
-
-#include <QWidget>
 
 namespace sp::designs {
 
 /// The stones of the open design: a row for each colour with its count, and a last one that finds a further colour.
-class DesignStones : public QWidget {
+class DesignStones : public desk::RowsPanel {
     Q_OBJECT
 
   public:
@@ -27,8 +24,6 @@ class DesignStones : public QWidget {
 
     DesignsPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    desk::RowGrid* m_grid = nullptr;
-    desk::ProblemNote* m_problem = nullptr;
     desk::ChoiceField* m_add = nullptr;
     base::Id m_design;
     std::vector<base::Id> m_colours;

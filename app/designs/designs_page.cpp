@@ -5,6 +5,7 @@
 #include "app/designs/design_stones.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/scroll_page.h"
@@ -23,36 +24,21 @@ using desk::Role;
 using desk::TextSize;
 
 DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
-    : SplitPage(parent)
+    : ListPage(parent)
     , m_presenter(session)
     , m_formatter(formatter) {
-    auto* left = new QVBoxLayout;
-    left->setSpacing(12);
-    buildList(left);
-    sides()->addLayout(left, 2);
+    buildActions(buildList(tr("Designs"), {tr("Designs"), tr("&Find by name"), tr("No design is called that.")},
+                           "designs", "findDesign", m_formatter));
     auto* card = new desk::Card(this);
     buildCard(card);
     sides()->addWidget(card, 5);
     connectFields();
-    connect(&m_presenter, &DesignsPresenter::opened, this, [this] {
-        fillList(Keeps::Open);
-        load();
-    });
-    connect(&m_presenter, &DesignsPresenter::changed, this, [this] {
-        fillList(Keeps::Open);
-        load();
-    });
-    fillList(Keeps::Open);
-    load();
+    connect(&m_presenter, &DesignsPresenter::opened, this, &DesignsPage::refresh);
+    connect(&m_presenter, &DesignsPresenter::changed, this, &DesignsPage::refresh);
+    refresh();
 }
 
-void DesignsPage::buildList(QVBoxLayout* column) {
-    column->addWidget(desk::pageTitle(tr("Designs"), this));
-    m_list =
-        new desk::StoneList({tr("Designs"), tr("&Find by name"), tr("No design is called that.")}, m_formatter, this);
-    m_list->find().setObjectName(QStringLiteral("findDesign"));
-    m_list->rows().setObjectName(QStringLiteral("designs"));
-    column->addWidget(m_list, 1);
+void DesignsPage::buildActions(QVBoxLayout* column) {
     auto* add = new QPushButton(tr("&New design"), this);
     add->setObjectName(QStringLiteral("newDesign"));
     desk::makePrimary(*add);
@@ -69,8 +55,6 @@ void DesignsPage::buildList(QVBoxLayout* column) {
         m_presenter.create();
         m_name->setFocus(Qt::OtherFocusReason);
     });
-    connect(m_list, &desk::StoneList::searched, this, &DesignsPage::searched);
-    connect(m_list, &desk::StoneList::chosen, &m_presenter, &DesignsPresenter::open);
 }
 
 void DesignsPage::buildCard(QWidget* card) {
@@ -123,20 +107,14 @@ void DesignsPage::buildCard(QWidget* card) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(8);
-    const auto place = [&](int gridRow, int gridColumn, int span, const QString& label, desk::TypedField* field,
-                           const char* name) {
-        field->setObjectName(QLatin1String(name));
-        auto* box = new desk::FieldBox(label, field, this);
-        grid->addWidget(box, gridRow, gridColumn, 1, span, Qt::AlignTop);
-        return box;
-    };
-    place(0, 0, 2, tr("N&ame"), m_name, "designName");
-    place(0, 2, 1, tr("&Width"), m_width, "designWidth");
-    place(0, 3, 1, tr("&Height"), m_height, "designHeight");
-    place(1, 0, 2, tr("Goes &on, as a rule"), m_base, "designBase");
-    place(1, 2, 1, tr("Art t&ime"), m_art, "designArt")->setRemark(tr("empty: the bench standard"));
-    place(1, 3, 1, tr("&Planned pieces"), m_planned, "designPlanned")->setRemark(tr("spread the templates over them"));
-    place(2, 0, 3, tr("Not&e"), m_note, "designNote");
+    desk::place(*grid, 0, 0, 2, tr("N&ame"), m_name, "designName");
+    desk::place(*grid, 0, 2, 1, tr("&Width"), m_width, "designWidth");
+    desk::place(*grid, 0, 3, 1, tr("&Height"), m_height, "designHeight");
+    desk::place(*grid, 1, 0, 2, tr("Goes &on, as a rule"), m_base, "designBase");
+    desk::place(*grid, 1, 2, 1, tr("Art t&ime"), m_art, "designArt", tr("empty: the bench standard"));
+    desk::place(*grid, 1, 3, 1, tr("&Planned pieces"), m_planned, "designPlanned",
+                tr("spread the templates over them"));
+    desk::place(*grid, 2, 0, 3, tr("Not&e"), m_note, "designNote");
     grid->addWidget(m_onWall, 2, 3, Qt::AlignBottom);
     for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
     column->addLayout(grid);
@@ -191,10 +169,7 @@ void DesignsPage::showDrawing() {
 
 template<class Field, class Put>
 void DesignsPage::saveWith(Field* field, Put put) {
-    connect(field, &desk::TypedField::committed, this, [this, field, put] {
-        if (!field->problem().isEmpty()) return; // it stays as typed, with its sentence
-        field->setOuterProblem(m_presenter.edit([&](catalogue::Design& design) { put(design); }));
-    });
+    desk::saveWhenGood(*field, [this, put] { return m_presenter.edit(put); });
 }
 
 void DesignsPage::connectFields() {
@@ -212,15 +187,9 @@ void DesignsPage::connectFields() {
             [this](bool on) { m_presenter.edit([&](catalogue::Design& design) { design.templatesOnWall = on; }); });
 }
 
-void DesignsPage::searched() {
-    fillList(Keeps::Nothing);
-    if (!m_list->holds(m_presenter.currentId())) m_presenter.open(m_list->first());
-}
-
-void DesignsPage::fillList(Keeps keeps) {
+std::vector<desk::StoneListRow> DesignsPage::rows(const QString& wanted, const base::Id& kept) {
     std::vector<desk::StoneListRow> rows;
-    const auto kept = keeps == Keeps::Open ? m_presenter.currentId() : base::Id{};
-    for (const auto& design : m_presenter.matching(m_list->find().text(), kept)) {
+    for (const auto& design : m_presenter.matching(wanted, kept)) {
         desk::StoneListRow row{
             design.id, QString::fromStdString(design.name), m_formatter.size(design.width, design.height), {}};
         if (design.templatesOnWall) row.detail += tr(" · on the wall");
@@ -230,15 +199,12 @@ void DesignsPage::fillList(Keeps keeps) {
                 row.stones.push_back(desk::stoneColour(material->stone.rgb));
         rows.push_back(std::move(row));
     }
-    m_list->setRows(std::move(rows), m_presenter.currentId());
+    return rows;
 }
 
 void DesignsPage::loadBases() {
-    std::vector<desk::Choice> choices;
-    for (const auto& material : m_presenter.session().materials())
-        if (material.kind == catalogue::MaterialKind::Backing || material.kind == catalogue::MaterialKind::Blank)
-            choices.push_back({QVariant::fromValue(material.id), QString::fromStdString(material.name), {}, {}});
-    m_base->setChoices(std::move(choices));
+    m_base->setChoices(desk::choicesOf(m_presenter.session().materials(),
+                                       {catalogue::MaterialKind::Backing, catalogue::MaterialKind::Blank}));
 }
 
 void DesignsPage::load() {
@@ -315,7 +281,5 @@ void DesignsPage::showPlan() {
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
-
-void DesignsPage::focusFind() { m_list->find().setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::designs

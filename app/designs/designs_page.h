@@ -5,9 +5,8 @@
 #include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
+#include "app/desk/list_page.h"
 #include "app/desk/sheet_picture.h"
-#include "app/desk/split_page.h"
-#include "app/desk/stone_list.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 
@@ -20,13 +19,12 @@ namespace sp::designs {
 class DesignStones;
 
 /// The Designs place: the list at the left, the design that is open at the right.
-class DesignsPage : public desk::SplitPage {
+class DesignsPage : public desk::ListPage {
     Q_OBJECT
 
   public:
     DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    void focusFind(); ///< the search above the list
     const base::Id& currentDesign() const { return m_presenter.currentId(); }
     void open(const base::Id& design) { m_presenter.open(design); }
 
@@ -35,18 +33,15 @@ class DesignsPage : public desk::SplitPage {
     void estimateAsked(); ///< before there is a cut file
 
   private:
-    void buildList(QVBoxLayout* column);
+    void buildActions(QVBoxLayout* column);
     void buildCard(QWidget* card);
     void connectFields();
     template<class Field, class Put>
     void saveWith(Field* field, Put put);
-    /// Whether what is open stays listed though the search does not find it: it does while it is worked on (a new
-    /// name, a new design), not when another search is typed.
-    enum class Keeps { Nothing, Open };
-    void fillList(Keeps keeps);
-    /// The search changed: a card open for something no longer listed would be edited by mistake.
-    void searched();
-    void load();
+    std::vector<desk::StoneListRow> rows(const QString& wanted, const base::Id& kept) override;
+    base::Id openOne() const override { return m_presenter.currentId(); }
+    void openAnother(const base::Id& design) override { m_presenter.open(design); }
+    void load() override;
     void loadBases();
     void showSheet();
     QLayout* buildDrawing();
@@ -57,7 +52,6 @@ class DesignsPage : public desk::SplitPage {
     DesignsPresenter m_presenter;
     base::Id m_shown; ///< the design the fields speak of
     desk::Formatter m_formatter;
-    desk::StoneList* m_list = nullptr;
     QWidget* m_content = nullptr;
     QWidget* m_empty = nullptr;
     desk::TextLabel* m_heading = nullptr;

@@ -57,4 +57,13 @@ void FieldBox::explain() {
     QAccessible::updateAccessibility(&said);
 }
 
+FieldBox* place(QGridLayout& grid, int row, int column, int span, const QString& label, QWidget* field,
+                const char* name, const QString& remark) {
+    field->setObjectName(QLatin1String(name));
+    auto* box = new FieldBox(label, field, field->parentWidget());
+    box->setRemark(remark);
+    grid.addWidget(box, row, column, 1, span, Qt::AlignTop);
+    return box;
+}
+
 } // namespace sp::desk

@@ -4,6 +4,7 @@
 #include "app/desk/figures.h"
 #include "app/desk/typed_field.h"
 
+#include <QGridLayout>
 #include <QWidget>
 
 namespace sp::desk {
@@ -33,5 +34,9 @@ class FieldBox : public QWidget {
     bool m_namesField = true; ///< not when the field came with a name of its own
     QString m_remark;
 };
+
+/// Puts a field into a grid, under its label; `name` is for tests. A remark as setRemark.
+FieldBox* place(QGridLayout& grid, int row, int column, int span, const QString& label, QWidget* field,
+                const char* name, const QString& remark = {});
 
 } // namespace sp::desk

@@ -105,4 +105,12 @@ TypedField* firstWrong(const QWidget& within);
 /// letGo() of all the fields inside `within`.
 void letGoAll(const QWidget& within);
 
+/// Whenever an entry is done and good it is saved; what `save` answers is why it was refused, and shown with the field.
+template<class Save>
+void saveWhenGood(TypedField& field, Save save) {
+    QObject::connect(&field, &TypedField::committed, &field, [&field, save] {
+        if (field.problem().isEmpty()) field.setOuterProblem(save()); // a bad entry stays as typed, with its sentence
+    });
+}
+
 } // namespace sp::desk

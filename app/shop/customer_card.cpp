@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/customer_card.h"
 
+#include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
 #include "app/words/words.h"
@@ -39,14 +40,14 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
     desk::standsFor(*m_place, fieldOf<&Certificate::place>());
     desk::standsFor(*m_issued, fieldOf<&Certificate::issuedOn>());
     desk::standsFor(*m_expires, fieldOf<&Certificate::expiresOn>());
-    place(m_find, tr("Find a customer"), "findCustomer", 0, 0, 2);
-    place(m_name, tr("Name"), "customerName", 0, 2, 2);
+    desk::place(*grid, 0, 0, 2, tr("Find a customer"), m_find, "findCustomer");
+    desk::place(*grid, 0, 2, 2, tr("Name"), m_name, "customerName");
     m_contact->setObjectName(QStringLiteral("customerContact"));
     grid->addWidget(new desk::FieldBox(tr("Address and telephone"), m_contact, this), 1, 0, 2, 2, Qt::AlignTop);
-    place(m_number, tr("Exemption certificate, number"), "certificateNumber", 1, 2, 1);
-    place(m_place, tr("Good for (state or country)"), "certificatePlace", 1, 3, 1);
-    place(m_issued, tr("Issued on"), "certificateIssued", 2, 2, 1);
-    place(m_expires, tr("Expires on, if it does"), "certificateExpires", 2, 3, 1);
+    desk::place(*grid, 1, 2, 1, tr("Exemption certificate, number"), m_number, "certificateNumber");
+    desk::place(*grid, 1, 3, 1, tr("Good for (state or country)"), m_place, "certificatePlace");
+    desk::place(*grid, 2, 2, 1, tr("Issued on"), m_issued, "certificateIssued");
+    desk::place(*grid, 2, 3, 1, tr("Expires on, if it does"), m_expires, "certificateExpires");
     connect(m_find, &desk::ChoiceField::chosen, this,
             [this](const QVariant& chosen) { show(chosen.isValid() ? chosen.value<base::Id>() : base::Id{}); });
     // Another name is being typed: the card of the customer shown before must not stay open for editing under it.
@@ -69,13 +70,6 @@ CustomerCard::CustomerCard(ShopPresenter& presenter, const desk::Formatter& form
          {static_cast<desk::TypedField*>(m_number), static_cast<desk::TypedField*>(m_place),
           static_cast<desk::TypedField*>(m_issued), static_cast<desk::TypedField*>(m_expires)})
         connect(field, &desk::TypedField::committed, this, [this, field] { saveCertificate(field); });
-}
-
-void CustomerCard::place(desk::TypedField* field, const QString& label, const char* name, int row, int column,
-                         int span) {
-    field->setObjectName(QLatin1String(name));
-    static_cast<QGridLayout*>(layout())->addWidget(new desk::FieldBox(label, field, this), row, column, 1, span,
-                                                   Qt::AlignTop);
 }
 
 void CustomerCard::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
@@ -116,10 +110,7 @@ void CustomerCard::show(const base::Id& customer) {
 void CustomerCard::load() {
     std::vector<desk::Choice> choices;
     for (const auto& customer : m_presenter.session().customers())
-        choices.push_back({QVariant::fromValue(customer.id),
-                           QString::fromStdString(customer.name),
-                           customer.certificate ? tr("certificate on file") : QString(),
-                           {}});
+        choices.push_back(desk::choiceOf(customer, customer.certificate ? tr("certificate on file") : QString()));
     m_find->setChoices(std::move(choices));
     const auto* customer = m_presenter.session().customer(m_current);
     for (QWidget* field :

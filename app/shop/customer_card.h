@@ -25,7 +25,6 @@ class CustomerCard : public QWidget {
     void focusFind();
 
   private:
-    void place(desk::TypedField* field, const QString& label, const char* name, int row, int column, int span);
     void save(desk::TypedField* field, const std::function<void(catalogue::Customer&)>& put);
     void saveCertificate(desk::TypedField* field);
     void show(const base::Id& customer);

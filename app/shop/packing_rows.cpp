@@ -1,30 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/packing_rows.h"
 
-#include "app/desk/bench_style.h"
 #include "app/desk/field_binding.h"
 #include "core/catalogue/fields/tables.h"
-
-#include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace sp::shop {
 
 PackingRows::PackingRows(const desk::Formatter& formatter, QWidget* parent)
-    : QWidget(parent)
+    : RowsPanel(12, {}, parent)
     , m_formatter(formatter) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
-    m_grid = new desk::RowGrid(12, this);
-    column->addWidget(m_grid);
-    m_problem = new desk::ProblemNote(this);
-    column->addWidget(m_problem);
-    auto* add = new QPushButton(tr("+ packing"), this);
-    add->setObjectName(QStringLiteral("packingAdd"));
-    desk::makeQuiet(*add);
-    column->addWidget(add, 0, Qt::AlignLeft);
+    auto* add = addButton(tr("+ packing"), QStringLiteral("packingAdd"));
     connect(add, &QPushButton::clicked, this, &PackingRows::addRow);
     desk::standsFor(*this, catalogue::fields::fieldOf<&catalogue::Shop::packing>());
     rebuild();
@@ -57,24 +44,24 @@ void PackingRows::setRows(const std::vector<desk::Choice>& materials, const std:
 
 void PackingRows::rebuild() {
     m_lines.clear();
-    m_grid->restart();
-    m_grid->cells()->setColumnStretch(0, 1);
-    m_grid->cells()->setColumnStretch(2, 1);
-    m_grid->addHeads({tr("packing, one with every piece")});
+    grid()->restart();
+    grid()->cells()->setColumnStretch(0, 1);
+    grid()->cells()->setColumnStretch(2, 1);
+    grid()->addHeads({tr("packing, one with every piece")});
     for (std::size_t i = 0; i < m_rows.size(); ++i) addLine(i);
-    m_problem->watch({m_lines.begin(), m_lines.end()});
-    m_grid->finish();
+    problem()->watch({m_lines.begin(), m_lines.end()});
+    grid()->finish();
 }
 
 void PackingRows::addLine(std::size_t at) {
     const auto row = static_cast<int>(at);
-    auto* field = new desk::ChoiceField(m_formatter, m_grid->body());
+    auto* field = new desk::ChoiceField(m_formatter, grid()->body());
     field->setObjectName(QStringLiteral("packing%1").arg(row));
     field->setAccessibleName(tr("packing %1").arg(row + 1));
     field->setChoices(m_materials);
     field->setCurrent(QVariant::fromValue(m_rows[at]));
-    m_grid->cells()->addWidget(field, row + 1, 0);
-    auto* remove = m_grid->addRemove(row + 1, 1, tr("Take packing %1 out").arg(row + 1));
+    grid()->cells()->addWidget(field, row + 1, 0);
+    auto* remove = grid()->addRemove(row + 1, 1, tr("Take packing %1 out").arg(row + 1));
     connect(remove, &QToolButton::clicked, this, [this, at] {
         m_rows.erase(m_rows.begin() + static_cast<std::ptrdiff_t>(at));
         rebuild();
@@ -87,7 +74,5 @@ void PackingRows::addLine(std::size_t at) {
     });
     m_lines.push_back(field);
 }
-
-void PackingRows::setRefusal(const QString& sentence) { m_problem->setRefusal(sentence); }
 
 } // namespace sp::shop

@@ -2,19 +2,15 @@
 #pragma once
 
 #include "app/desk/choice_field.h"
-#include "app/desk/problem_note.h"
-#include "app/desk/row_grid.h"
+#include "app/desk/rows_panel.h"
 #include "core/base/id.h"
-
-#include <QPushButton>
-#include <QWidget>
 
 #include <vector>
 
 namespace sp::shop {
 
 /// The packing that goes with every piece, a row each.
-class PackingRows : public QWidget {
+class PackingRows : public desk::RowsPanel {
     Q_OBJECT
 
   public:
@@ -23,8 +19,6 @@ class PackingRows : public QWidget {
     /// What there is to choose from, and what is chosen. Leaves a row alone that a person is at.
     void setRows(const std::vector<desk::Choice>& materials, const std::vector<base::Id>& rows);
     const std::vector<base::Id>& rows() const { return m_rows; }
-    /// Why the rows were not saved; empty takes it back.
-    void setRefusal(const QString& sentence);
 
   Q_SIGNALS:
     void edited();
@@ -38,8 +32,6 @@ class PackingRows : public QWidget {
     std::vector<desk::Choice> m_materials;
     std::vector<base::Id> m_rows;
     std::vector<desk::ChoiceField*> m_lines;
-    desk::RowGrid* m_grid = nullptr;
-    desk::ProblemNote* m_problem = nullptr;
 };
 
 } // namespace sp::shop

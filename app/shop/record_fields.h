@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/desk/choice_field.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/long_text.h"
 #include "app/desk/value_fields.h"
@@ -130,15 +130,6 @@ class RecordFields : public QObject {
                 [this, member](bool on) { m_edit([&](Record& record) { member(record) = on; }); });
     }
 
-    /// The book's materials of that kind.
-    static std::vector<desk::Choice> choicesOf(session::BookSession& session, catalogue::MaterialKind kind) {
-        std::vector<desk::Choice> choices;
-        for (const auto& known : session.materials())
-            if (known.kind == kind)
-                choices.push_back({QVariant::fromValue(known.id), QString::fromStdString(known.name), {}, {}});
-        return choices;
-    }
-
     /// One of the book's materials of that kind, or none.
     template<class Member>
     void material(FieldCard* card, const QString& label, const char* name, session::BookSession& session,
@@ -148,7 +139,7 @@ class RecordFields : public QObject {
         desk::standsFor(*field, member.field());
         card->put(field, label, name, {}, 2);
         onLoad([this, field, &session, kind, member] {
-            field->setChoices(choicesOf(session, kind));
+            field->setChoices(desk::choicesOf(session.materials(), {kind}));
             const auto id = member(record());
             if (!field->isHeld()) field->setCurrent(id.isNone() ? QVariant() : QVariant::fromValue(id));
         });

@@ -230,7 +230,7 @@ void ShopPage::buildSupplies() {
     auto* packing = new PackingRows(m_formatter, this);
     card->fill(packing);
     m_shop.onLoad([this, packing] {
-        packing->setRows(RecordFields<Shop>::choicesOf(m_presenter.session(), MaterialKind::Packing),
+        packing->setRows(desk::choicesOf(m_presenter.session().materials(), {MaterialKind::Packing}),
                          m_shop.record().packing);
     });
     connect(packing, &PackingRows::edited, this,

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/step_rows.h"
 
-#include "app/desk/bench_style.h"
 #include "core/pricing/mark_up.h"
 
 #include <QPushButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -14,24 +12,14 @@ namespace sp::shop {
 StepRows::StepRows(const desk::Formatter& formatter, const std::array<QString, 3>& heads, const QString& name,
                    const catalogue::fields::Field& from, const catalogue::fields::Field& rate, bool showsMargin,
                    QWidget* parent)
-    : QWidget(parent)
+    : RowsPanel(12, {}, parent)
     , m_formatter(formatter)
     , m_heads(heads)
     , m_name(name)
     , m_from(from)
     , m_rate(rate)
     , m_showsMargin(showsMargin) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
-    m_grid = new desk::RowGrid(12, this);
-    column->addWidget(m_grid);
-    m_problem = new desk::ProblemNote(this);
-    column->addWidget(m_problem);
-    auto* add = new QPushButton(tr("+ step"), this);
-    add->setObjectName(name + QStringLiteral("Add"));
-    desk::makeQuiet(*add);
-    column->addWidget(add, 0, Qt::AlignLeft);
+    auto* add = addButton(tr("+ step"), name + QStringLiteral("Add"));
     connect(add, &QPushButton::clicked, this, [this] {
         m_rows.push_back(m_rows.empty() ? StepRow{1, {}} : StepRow{m_rows.back().from * 2, m_rows.back().rate});
         rebuild();
@@ -58,21 +46,21 @@ void StepRows::setRows(const std::vector<StepRow>& rows) {
 
 void StepRows::rebuild() {
     m_lines.clear();
-    m_grid->restart();
-    m_grid->cells()->setColumnStretch(4, 1);
-    m_grid->addHeads({m_heads.begin(), m_heads.end()});
+    grid()->restart();
+    grid()->cells()->setColumnStretch(4, 1);
+    grid()->addHeads({m_heads.begin(), m_heads.end()});
     for (std::size_t i = 0; i < m_rows.size(); ++i) addLine(static_cast<int>(i));
     std::vector<desk::TypedField*> fields;
     for (const auto& line : m_lines) fields.insert(fields.end(), {line.from, line.rate});
-    m_problem->watch(fields);
-    m_grid->finish();
+    problem()->watch(fields);
+    grid()->finish();
 }
 
 void StepRows::addLine(int row) {
     const auto& step = m_rows[static_cast<std::size_t>(row)];
-    Line line{new desk::CountField(m_formatter, m_grid->body()), new desk::RateField(m_formatter, m_grid->body()),
+    Line line{new desk::CountField(m_formatter, grid()->body()), new desk::RateField(m_formatter, grid()->body()),
               new desk::TextLabel(marginOf(step.rate), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain,
-                                  m_grid->body())};
+                                  grid()->body())};
     line.from->setObjectName(QStringLiteral("%1From%2").arg(m_name).arg(row));
     line.from->setAccessibleName(QStringLiteral("%1, %2").arg(m_heads[0]).arg(row + 1));
     desk::standsFor(*line.from, m_from);
@@ -87,10 +75,10 @@ void StepRows::addLine(int row) {
         field->setMaximumWidth(desk::scaled(120));
         connect(field, &desk::TypedField::committed, this, &StepRows::committed);
     }
-    m_grid->cells()->addWidget(line.from, row + 1, 0);
-    m_grid->cells()->addWidget(line.rate, row + 1, 1);
-    m_grid->cells()->addWidget(line.margin, row + 1, 2);
-    auto* remove = m_grid->addRemove(row + 1, 3, tr("Take step %1 out").arg(row + 1));
+    grid()->cells()->addWidget(line.from, row + 1, 0);
+    grid()->cells()->addWidget(line.rate, row + 1, 1);
+    grid()->cells()->addWidget(line.margin, row + 1, 2);
+    auto* remove = grid()->addRemove(row + 1, 3, tr("Take step %1 out").arg(row + 1));
     connect(remove, &QToolButton::clicked, this, [this, row] {
         m_rows.erase(m_rows.begin() + row);
         rebuild();
@@ -111,7 +99,5 @@ void StepRows::committed() {
     m_rows = std::move(rows);
     Q_EMIT edited();
 }
-
-void StepRows::setRefusal(const QString& sentence) { m_problem->setRefusal(sentence); }
 
 } // namespace sp::shop

@@ -3,11 +3,8 @@
 
 #include "app/desk/field_binding.h"
 #include "app/desk/figures.h"
-#include "app/desk/problem_note.h"
-#include "app/desk/row_grid.h"
+#include "app/desk/rows_panel.h"
 #include "app/desk/value_fields.h"
-
-#include <QWidget>
 
 #include <array>
 #include <vector>
@@ -23,7 +20,7 @@ struct StepRow {
 
 /// Rows of a number and a rate: the mark-up ladder, with the margin each mark-up means, and the rush table. A row
 /// with a bad entry keeps all of them from being saved; rows are handed on sorted by their number.
-class StepRows : public QWidget {
+class StepRows : public desk::RowsPanel {
     Q_OBJECT
 
   public:
@@ -35,8 +32,6 @@ class StepRows : public QWidget {
     /// Leaves the fields alone when they already say so.
     void setRows(const std::vector<StepRow>& rows);
     const std::vector<StepRow>& rows() const { return m_rows; }
-    /// Why rows that can be read were not saved; empty takes it back.
-    void setRefusal(const QString& sentence);
 
   Q_SIGNALS:
     void edited();
@@ -61,8 +56,6 @@ class StepRows : public QWidget {
     bool m_showsMargin;
     std::vector<StepRow> m_rows;
     std::vector<Line> m_lines;
-    desk::RowGrid* m_grid = nullptr;
-    desk::ProblemNote* m_problem = nullptr;
 };
 
 } // namespace sp::shop

@@ -2,6 +2,7 @@
 #include "app/supplies/kit_card.h"
 
 #include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
 #include "app/supplies/kit_items.h"
@@ -50,10 +51,7 @@ KitCard::KitCard(SuppliesPresenter& presenter, const desk::Formatter& formatter,
 void KitCard::build(QGridLayout* grid) {
     const auto place = [&](int row, int column, int span, const QString& label, desk::TypedField* field,
                            const char* name, const QString& remark = {}) {
-        field->setObjectName(QLatin1String(name));
-        auto* box = new desk::FieldBox(label, field, this);
-        if (!remark.isEmpty()) box->setRemark(remark);
-        grid->addWidget(box, row, column, 1, span, Qt::AlignTop);
+        desk::place(*grid, row, column, span, label, field, name, remark);
         grid->setColumnStretch(column, 1);
     };
     place(0, 0, 2, tr("N&ame"), m_name, "kitName");
@@ -78,10 +76,8 @@ void KitCard::build(QGridLayout* grid) {
 }
 
 void KitCard::connectFields() {
-    const auto saveWith = [this](auto* field, auto put) {
-        connect(field, &desk::TypedField::committed, this, [this, field, put] {
-            if (field->problem().isEmpty()) field->setOuterProblem(m_presenter.editKit([&](Kit& kit) { put(kit); }));
-        });
+    const auto saveWith = [this](desk::TypedField* field, auto put) {
+        desk::saveWhenGood(*field, [this, put] { return m_presenter.editKit(put); });
     };
     saveWith(m_name, [this](Kit& kit) { kit.name = m_name->words(); });
     saveWith(m_price, [this](Kit& kit) { kit.price = *m_price->value(); });
@@ -110,14 +106,8 @@ void KitCard::load() {
         m_shown = kit->id;
         desk::letGoAll(*this);
     }
-    std::vector<desk::Choice> suppliers;
-    for (const auto& supplier : m_presenter.session().suppliers())
-        suppliers.push_back({QVariant::fromValue(supplier.id), QString::fromStdString(supplier.name), {}, {}});
-    m_supplier->setChoices(std::move(suppliers));
-    std::vector<desk::Choice> designs;
-    for (const auto& design : m_presenter.session().designs())
-        designs.push_back({QVariant::fromValue(design.id), QString::fromStdString(design.name), {}, {}});
-    m_design->setChoices(std::move(designs));
+    m_supplier->setChoices(desk::choicesOf(m_presenter.session().suppliers()));
+    m_design->setChoices(desk::choicesOf(m_presenter.session().designs()));
     if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(kit->name));
     if (!m_supplier->isHeld()) m_supplier->setCurrent(QVariant::fromValue(kit->supplier));
     if (!m_price->isHeld()) m_price->setValue(kit->price);

@@ -2,19 +2,14 @@
 #pragma once
 
 #include "app/desk/choice_field.h"
-#include "app/desk/figures.h"
-#include "app/desk/problem_note.h"
-#include "app/desk/row_grid.h"
+#include "app/desk/rows_panel.h"
 #include "app/desk/value_fields.h"
 #include "app/supplies/supplies_presenter.h"
-
-#include <QPushButton>
-#include <QWidget>
 
 namespace sp::supplies {
 
 /// What the open kit holds, a row each: the material and how many stones, sheets or pieces of it.
-class KitItems : public QWidget {
+class KitItems : public desk::RowsPanel {
     Q_OBJECT
 
   public:
@@ -33,9 +28,6 @@ class KitItems : public QWidget {
 
     SuppliesPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    desk::RowGrid* m_grid = nullptr;
-    desk::ProblemNote* m_problem = nullptr;
-    QPushButton* m_add = nullptr;
     base::Id m_kit; ///< whose rows stand here
     std::vector<Row> m_rows;
 };

@@ -44,18 +44,14 @@ MaterialCard::MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& 
 
 desk::FieldBox* MaterialCard::box(QGridLayout* grid, int row, int column, const QString& label, QWidget* field,
                                   const char* name) {
-    field->setObjectName(QLatin1String(name));
-    auto* made = new desk::FieldBox(label, field, this);
-    grid->addWidget(made, row, column, Qt::AlignTop);
+    auto* made = desk::place(*grid, row, column, 1, label, field, name);
     grid->setColumnStretch(column, 1);
     return made;
 }
 
 template<class Field, class Put>
 void MaterialCard::saveWith(Field* field, Put put) {
-    connect(field, &desk::TypedField::committed, this, [this, field, put] {
-        if (field->problem().isEmpty()) field->setOuterProblem(m_presenter.edit([&](Material& m) { put(m); }));
-    });
+    desk::saveWhenGood(*field, [this, put] { return m_presenter.edit(put); });
 }
 
 template<class Put>

@@ -1,38 +1,25 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/pack_rows.h"
 
-#include "app/desk/bench_style.h"
-#include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/supplies/price_text.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QPushButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace sp::supplies {
 
 PackRows::PackRows(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
-    : QWidget(parent)
+    : RowsPanel(8, tr("Packs and prices"), parent)
     , m_presenter(presenter)
     , m_formatter(formatter) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
-    column->addWidget(desk::sectionTitle(tr("Packs and prices"), this));
-    m_grid = new desk::RowGrid(8, this);
-    column->addWidget(m_grid);
-    m_problem = new desk::ProblemNote(this);
-    m_problem->setObjectName(QStringLiteral("packProblem"));
-    column->addWidget(m_problem);
-    auto* add = new QPushButton(tr("+ pa&ck"), this);
-    add->setObjectName(QStringLiteral("addPack"));
-    desk::makeQuiet(*add);
-    column->addWidget(add, 0, Qt::AlignLeft);
-    connect(add, &QPushButton::clicked, this, [this] { m_problem->setRefusal(m_presenter.addPack()); });
+    problem()->setObjectName(QStringLiteral("packProblem"));
+    auto* add = addButton(tr("+ pa&ck"), QStringLiteral("addPack"));
+    connect(add, &QPushButton::clicked, this, [this] { setRefusal(m_presenter.addPack()); });
 }
 
 void PackRows::load() {
@@ -40,9 +27,7 @@ void PackRows::load() {
     const bool same = std::equal(packs.begin(), packs.end(), m_rows.begin(), m_rows.end(),
                                  [](const catalogue::Pack& pack, const Row& row) { return pack.id == row.pack; });
     if (!same || packs.empty()) rebuild(packs);
-    std::vector<desk::Choice> suppliers;
-    for (const auto& supplier : m_presenter.session().suppliers())
-        suppliers.push_back({QVariant::fromValue(supplier.id), QString::fromStdString(supplier.name), {}, {}});
+    const auto suppliers = desk::choicesOf(m_presenter.session().suppliers());
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const auto& row = m_rows[i];
         const auto& pack = packs[i];
@@ -57,25 +42,25 @@ void PackRows::load() {
 
 void PackRows::rebuild(const std::vector<catalogue::Pack>& packs) {
     m_rows.clear();
-    m_grid->restart();
+    grid()->restart();
     if (!packs.empty())
-        m_grid->addHeads({tr("supplier"), tr("pack"), tr("holds"), tr("price; from so many: price"), tr("usual")});
+        grid()->addHeads({tr("supplier"), tr("pack"), tr("holds"), tr("price; from so many: price"), tr("usual")});
     const int stretches[] = {3, 3, 1, 3};
-    for (int i = 0; i < 4; ++i) m_grid->cells()->setColumnStretch(i, stretches[i]);
+    for (int i = 0; i < 4; ++i) grid()->cells()->setColumnStretch(i, stretches[i]);
     for (std::size_t i = 0; i < packs.size(); ++i) addRow(static_cast<int>(i), packs[i]);
     std::vector<desk::TypedField*> fields;
     for (const auto& row : m_rows) fields.insert(fields.end(), {row.supplier, row.name, row.amount, row.prices});
-    m_problem->watch(fields);
-    m_grid->finish();
+    problem()->watch(fields);
+    grid()->finish();
 }
 
 void PackRows::addRow(int at, const catalogue::Pack& pack) {
     Row row{pack.id,
-            new desk::ChoiceField(m_formatter, m_grid->body()),
-            new desk::WordField(m_formatter, tr("Give the pack a name, such as bag of 10 gross."), m_grid->body()),
-            new desk::CountField(m_formatter, m_grid->body()),
-            new desk::WordField(m_formatter, tr("Give the price of one pack."), m_grid->body()),
-            new QCheckBox(m_grid->body())};
+            new desk::ChoiceField(m_formatter, grid()->body()),
+            new desk::WordField(m_formatter, tr("Give the pack a name, such as bag of 10 gross."), grid()->body()),
+            new desk::CountField(m_formatter, grid()->body()),
+            new desk::WordField(m_formatter, tr("Give the price of one pack."), grid()->body()),
+            new QCheckBox(grid()->body())};
     const auto name = [&](QWidget* widget, const char* object, const QString& words) {
         widget->setObjectName(QStringLiteral("%1%2").arg(QLatin1String(object)).arg(at));
         widget->setAccessibleName(tr("%1 of pack %2").arg(words).arg(at + 1));
@@ -98,15 +83,15 @@ void PackRows::addRow(int at, const catalogue::Pack& pack) {
     for (QWidget* widget :
          {static_cast<QWidget*>(row.supplier), static_cast<QWidget*>(row.name), static_cast<QWidget*>(row.amount),
           static_cast<QWidget*>(row.prices), static_cast<QWidget*>(row.usual)})
-        m_grid->cells()->addWidget(widget, at + 1, column++);
-    auto* remove = m_grid->addRemove(at + 1, column, tr("Take pack %1 out").arg(at + 1));
+        grid()->cells()->addWidget(widget, at + 1, column++);
+    auto* remove = grid()->addRemove(at + 1, column, tr("Take pack %1 out").arg(at + 1));
     connect(remove, &QToolButton::clicked, this, [this, id = pack.id] { m_presenter.removePack(id); });
     connectRow(row);
     m_rows.push_back(row);
 }
 
 void PackRows::connectRow(const Row& row) {
-    const auto tell = [this](const QString& refusal) { m_problem->setRefusal(refusal); };
+    const auto tell = [this](const QString& refusal) { setRefusal(refusal); };
     connect(row.supplier, &desk::ChoiceField::chosen, this, [this, tell, id = row.pack](const QVariant& chosen) {
         if (!chosen.isValid()) return;
         const auto supplier = chosen.value<base::Id>();

@@ -2,21 +2,18 @@
 #pragma once
 
 #include "app/desk/choice_field.h"
-#include "app/desk/figures.h"
-#include "app/desk/problem_note.h"
-#include "app/desk/row_grid.h"
+#include "app/desk/rows_panel.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 #include "app/supplies/supplies_presenter.h"
 
 #include <QCheckBox>
-#include <QWidget>
 
 namespace sp::supplies {
 
 /// The packs of the open material, a row each: supplier, what it is called, how many are in it, prices by number of
 /// packs, and which is the usual one.
-class PackRows : public QWidget {
+class PackRows : public desk::RowsPanel {
     Q_OBJECT
 
   public:
@@ -40,8 +37,6 @@ class PackRows : public QWidget {
 
     SuppliesPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    desk::RowGrid* m_grid = nullptr;
-    desk::ProblemNote* m_problem = nullptr;
     std::vector<Row> m_rows;
 };
 

@@ -21,18 +21,11 @@ SupplierCard::SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& 
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(12);
-    const auto place = [&](int row, int column, int span, const QString& label, desk::TypedField* field,
-                           const char* name, const QString& remark = {}) {
-        field->setObjectName(QLatin1String(name));
-        auto* box = new desk::FieldBox(label, field, this);
-        if (!remark.isEmpty()) box->setRemark(remark);
-        grid->addWidget(box, row, column, 1, span, Qt::AlignTop);
-    };
-    place(0, 0, 2, tr("N&ame"), m_name, "supplierName");
-    place(0, 2, 1, tr("&Days until it is here"), m_leadDays, "leadDays");
-    place(1, 0, 1, tr("&Shipping"), m_shipping, "shipping");
-    place(1, 1, 1, tr("Free &from"), m_freeFrom, "freeFrom", tr("goods for so much; empty: never"));
-    place(1, 2, 1, tr("S&mallest order"), m_minimum, "supplierMinimum");
+    desk::place(*grid, 0, 0, 2, tr("N&ame"), m_name, "supplierName");
+    desk::place(*grid, 0, 2, 1, tr("&Days until it is here"), m_leadDays, "leadDays");
+    desk::place(*grid, 1, 0, 1, tr("&Shipping"), m_shipping, "shipping");
+    desk::place(*grid, 1, 1, 1, tr("Free &from"), m_freeFrom, "freeFrom", tr("goods for so much; empty: never"));
+    desk::place(*grid, 1, 2, 1, tr("S&mallest order"), m_minimum, "supplierMinimum");
     auto* list = new QPushButton(tr("Read a price &list…"), this);
     list->setObjectName(QStringLiteral("readPriceList"));
     connect(list, &QPushButton::clicked, this, &SupplierCard::priceListWanted);
@@ -45,11 +38,8 @@ SupplierCard::SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& 
     desk::standsFor(*m_shipping, fieldOf<&Supplier::shipping>());
     desk::standsFor(*m_freeFrom, fieldOf<&Supplier::freeFrom>());
     desk::standsFor(*m_minimum, fieldOf<&Supplier::minimum>());
-    const auto saveWith = [this](auto* field, auto put) {
-        connect(field, &desk::TypedField::committed, this, [this, field, put] {
-            if (field->problem().isEmpty())
-                field->setOuterProblem(m_presenter.editSupplier([&](catalogue::Supplier& s) { put(s); }));
-        });
+    const auto saveWith = [this](desk::TypedField* field, auto put) {
+        desk::saveWhenGood(*field, [this, put] { return m_presenter.editSupplier(put); });
     };
     saveWith(m_name, [this](catalogue::Supplier& s) { s.name = m_name->words(); });
     saveWith(m_leadDays, [this](catalogue::Supplier& s) { s.leadDays = m_leadDays->value()->value(); });

@@ -20,13 +20,14 @@ namespace sp::supplies {
 using catalogue::MaterialKind;
 
 SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
-    : SplitPage(parent)
+    : ListPage(parent)
     , m_presenter(session)
     , m_formatter(formatter) {
-    auto* left = new QVBoxLayout;
-    left->setSpacing(12);
-    buildList(left);
-    sides()->addLayout(left, 2);
+    auto* left = buildList(
+        tr("Supplies"),
+        {tr("Materials, kits and suppliers"), tr("&Find by name or kind"), tr("Nothing here is called that.")},
+        "supplies", "findSupply", m_formatter);
+    left->addWidget(buildNew());
     auto* card = new desk::Card(this);
     auto* inside = new QVBoxLayout(card);
     inside->setContentsMargins(1, 1, 1, 1);
@@ -51,23 +52,12 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     column->addWidget(m_kit);
     column->addStretch(1);
     sides()->addWidget(card, 5);
-    const auto refresh = [this] {
-        fillList(Keeps::Open);
-        load();
-    };
-    connect(&m_presenter, &SuppliesPresenter::opened, this, refresh);
-    connect(&m_presenter, &SuppliesPresenter::changed, this, refresh);
+    connect(&m_presenter, &SuppliesPresenter::opened, this, &SuppliesPage::refresh);
+    connect(&m_presenter, &SuppliesPresenter::changed, this, &SuppliesPage::refresh);
     refresh();
 }
 
-void SuppliesPage::buildList(QVBoxLayout* column) {
-    column->addWidget(desk::pageTitle(tr("Supplies"), this));
-    m_list = new desk::StoneList(
-        {tr("Materials, kits and suppliers"), tr("&Find by name or kind"), tr("Nothing here is called that.")},
-        m_formatter, this);
-    m_list->find().setObjectName(QStringLiteral("findSupply"));
-    m_list->rows().setObjectName(QStringLiteral("supplies"));
-    column->addWidget(m_list, 1);
+QPushButton* SuppliesPage::buildNew() {
     auto* add = new QPushButton(tr("&New"), this);
     add->setObjectName(QStringLiteral("newSupply"));
     desk::makePrimary(*add);
@@ -87,9 +77,7 @@ void SuppliesPage::buildList(QVBoxLayout* column) {
     });
     connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, &m_presenter, &SuppliesPresenter::addSupplier);
     add->setMenu(kinds);
-    column->addWidget(add);
-    connect(m_list, &desk::StoneList::searched, this, &SuppliesPage::searched);
-    connect(m_list, &desk::StoneList::chosen, &m_presenter, &SuppliesPresenter::open);
+    return add;
 }
 
 QString SuppliesPage::detailOf(const catalogue::Material& material) {
@@ -99,17 +87,10 @@ QString SuppliesPage::detailOf(const catalogue::Material& material) {
     return tr("%1 · %2 on the shelf").arg(words::nameOf(material.kind), m_formatter.count(units::Count::of(there)));
 }
 
-void SuppliesPage::searched() {
-    fillList(Keeps::Nothing);
-    if (!m_list->holds(m_presenter.currentId())) m_presenter.open(m_list->first());
-}
-
-void SuppliesPage::fillList(Keeps keeps) {
-    const auto wanted = m_list->find().text().trimmed();
+std::vector<desk::StoneListRow> SuppliesPage::rows(const QString& wanted, const base::Id& kept) {
     std::vector<desk::StoneListRow> rows;
     const auto add = [&](desk::StoneListRow row) {
-        const bool isOpen = keeps == Keeps::Open && row.id == m_presenter.currentId();
-        if (isOpen || row.name.contains(wanted, Qt::CaseInsensitive) ||
+        if (row.id == kept || row.name.contains(wanted, Qt::CaseInsensitive) ||
             row.detail.contains(wanted, Qt::CaseInsensitive))
             rows.push_back(std::move(row));
     };
@@ -135,7 +116,7 @@ void SuppliesPage::fillList(Keeps keeps) {
     }
     for (const auto& supplier : m_presenter.session().suppliers())
         add({supplier.id, QString::fromStdString(supplier.name), tr("supplier"), {}});
-    m_list->setRows(std::move(rows), m_presenter.currentId());
+    return rows;
 }
 
 void SuppliesPage::load() {
@@ -178,7 +159,5 @@ void SuppliesPage::readPriceList() {
     });
     dialog->open();
 }
-
-void SuppliesPage::focusFind() { m_list->find().setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::supplies

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/desk/split_page.h"
+#include "app/desk/stone_list.h"
+
+#include <QVBoxLayout>
+
+namespace sp::desk {
+
+/// A place with a searched list at the left and, at the right, the card of the thing that is open. Each place says what
+/// is listed and which of it is open, and calls `refresh` when that changes.
+class ListPage : public SplitPage {
+    Q_OBJECT
+
+  public:
+    void focusFind(); ///< the search above the list
+
+  protected:
+    using SplitPage::SplitPage;
+
+    /// The left side: title and list. What is put into the column returned stands below them. `name` and `find` are
+    /// the object names of the rows and the search.
+    QVBoxLayout* buildList(const QString& title, const StoneListWords& words, const char* name, const char* find,
+                           const Formatter& formatter);
+    const StoneList& list() const { return *m_list; }
+
+    /// The list and the card as things are now. What is open stays listed though the search does not find it: it is
+    /// worked on (a new name, a new thing).
+    void refresh();
+
+    /// The rows that hold `wanted`, and the one of `kept` whatever it is called.
+    virtual std::vector<StoneListRow> rows(const QString& wanted, const base::Id& kept) = 0;
+    virtual base::Id openOne() const = 0;
+    virtual void openAnother(const base::Id& thing) = 0;
+    /// Fills the card.
+    virtual void load() = 0;
+
+  private:
+    void fill(const base::Id& kept);
+    void search();
+
+    StoneList* m_list = nullptr;
+};
+
+} // namespace sp::desk
