@@ -4,13 +4,13 @@
 #include "app/desk/card.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/field_box.h"
+#include "app/desk/page_head.h"
 #include "app/jobs/changes_dialog.h"
 #include "app/jobs/job_strip.h"
 #include "app/jobs/jobs_table.h"
 #include "app/plans/plan_dialog.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QHeaderView>
 
 #include <algorithm>
@@ -18,7 +18,6 @@
 namespace sp::jobs {
 
 using desk::Role;
-using desk::TextSize;
 using Column = JobsTableModel::Column;
 
 JobsPage::JobsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
@@ -29,7 +28,7 @@ JobsPage::JobsPage(session::BookSession& session, const desk::Formatter& formatt
     build();
     fitColumns();
     connectAll();
-    // Counted at the Counter, moved on, undone: read anew where somebody looks, else when somebody does (showEvent).
+    // The list is read again at once only while it is visible; showEvent reads it otherwise.
     connect(&session, &session::BookSession::saved, this, [this] {
         if (isVisible()) m_presenter.refresh();
     });
@@ -40,22 +39,13 @@ void JobsPage::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(20);
-    auto* words = new QVBoxLayout;
-    words->setSpacing(4);
-    words->addWidget(desk::pageTitle(tr("Jobs"), this));
-    m_note = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
-    m_note->setObjectName(QStringLiteral("jobsNote"));
-    words->addWidget(m_note);
-    words->addStretch(1);
-    head->addLayout(words, 1);
+    const auto head = desk::addPageHead(*column, tr("Jobs"), "jobsNote", this);
+    m_note = head.note;
     m_find = new desk::FindField(m_formatter, this);
     m_find->setObjectName(QStringLiteral("findJob"));
     m_find->setClearButtonEnabled(true);
     m_findBox = new desk::FieldBox(tr("&Find a number, a customer or what was ordered"), m_find, this);
-    head->addWidget(m_findBox);
-    column->addLayout(head);
+    head.row->addWidget(m_findBox);
     m_list = buildTable();
     m_find->setList(m_table);
     column->addWidget(m_list, 1);
@@ -98,7 +88,7 @@ void JobsPage::changeEvent(QEvent* event) {
 void JobsPage::connectAll() {
     connect(m_find, &desk::TypedField::edited, this, [this] { m_presenter.setFilter(m_find->text()); });
     connect(m_find, &QLineEdit::textChanged, this, [this](const QString& text) {
-        if (text.isEmpty()) m_presenter.setFilter({}); // the clear button does not type
+        if (text.isEmpty()) m_presenter.setFilter({}); // the clear button emits no edited()
     });
     connect(m_table, &QAbstractItemView::activated, this, &JobsPage::openCurrent);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& at) {
@@ -163,7 +153,7 @@ std::vector<int> JobsPage::chosenRows() const {
 void JobsPage::showPlan() {
     const auto rows = chosenRows();
     auto cutting = m_presenter.cuttingOf(rows);
-    if (!cutting) return; // the window says why
+    if (!cutting) return; // the window has shown the error
     const auto* job = m_presenter.current();
     const auto title = rows.size() > 1               ? tr("%1 jobs").arg(rows.size())
                        : !job || job->number.empty() ? tr("this draft")

@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/field_box.h"
+#include "app/desk/page_head.h"
 #include "app/desk/tab_order.h"
 #include "app/paper/plan_pages.h"
 #include "app/paper/preview_dialog.h"
@@ -51,32 +52,23 @@ void PlanDialog::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(20);
-    auto* words = new QVBoxLayout;
-    words->setSpacing(4);
-    words->addWidget(desk::pageTitle(windowTitle(), this));
-    m_said = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
-    m_said->setObjectName(QStringLiteral("planSaid"));
+    const auto head = desk::addPageHead(*column, windowTitle(), "planSaid", this);
+    m_said = head.note;
     m_said->setWordWrap(true);
-    words->addWidget(m_said);
     if (!m_question.note.isEmpty()) {
         auto* note = new desk::TextLabel(m_question.note, TextSize::Small, Role::Warn, Weight::Plain, this);
         note->setObjectName(QStringLiteral("planNote"));
         note->setWordWrap(true);
-        words->addWidget(note);
+        head.words->insertWidget(head.words->count() - 1, note);
     }
-    words->addStretch(1);
-    head->addLayout(words, 1);
     if (m_question.asksPieces) {
         m_pieces = new desk::CountField(m_formatter, this);
         m_pieces->setObjectName(QStringLiteral("planPieces"));
         m_pieces->setValue(m_question.lines.front().quantity);
         m_pieces->setFixedWidth(desk::scaled(112));
-        head->addWidget(new desk::FieldBox(tr("Pi&eces to make"), m_pieces, this), 0, Qt::AlignTop);
+        head.row->addWidget(new desk::FieldBox(tr("Pi&eces to make"), m_pieces, this), 0, Qt::AlignTop);
         connect(m_pieces, &desk::TypedField::edited, this, &PlanDialog::ask);
     }
-    column->addLayout(head);
     m_scroll = new QScrollArea(this);
     m_scroll->setObjectName(QStringLiteral("planSheets"));
     m_scroll->setAccessibleName(tr("Sheets"));
