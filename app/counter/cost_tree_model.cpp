@@ -10,12 +10,12 @@ namespace sp::counter {
 CostTreeModel::CostTreeModel(QObject* parent)
     : QAbstractItemModel(parent) {}
 
-/// Adds the node and what is below it, in reading order: its place among the nodes is that among the figures.
+/// Adds the node and its parts in reading order, so that a node and its figure have the same index.
 int CostTreeModel::add(const words::CostTree& tree, std::span<const units::Money> shown, int parent,
                        units::Count pieces, const desk::Formatter& formatter, std::vector<Node>& nodes) const {
     const int at = static_cast<int>(nodes.size());
     auto rule = QString::fromStdString(tree.rule);
-    // The rule is the job's, the figure one piece's: say what lies between them.
+    // The rule is for the whole job and the figure for one piece, so the job's amount is added to the rule.
     if (tree.children.empty() && pieces.value() > 1 && !tree.amount.isZero())
         rule += tr(" = %1 for %2 pieces").arg(formatter.money(tree.amount), formatter.count(pieces));
     const int row = parent < 0 ? 0 : static_cast<int>(nodes[static_cast<std::size_t>(parent)].children.size());

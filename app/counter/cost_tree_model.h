@@ -11,8 +11,8 @@
 
 namespace sp::counter {
 
-/// A cost sheet as a tree: what it is and, below, by which rule; the amount for one piece or for the whole job. The
-/// job itself is not a row, its parts are the top rows.
+/// A cost sheet as a tree of labels, rules and amounts, for one piece or for the whole job. The job itself is not a
+/// row; its parts are the top rows.
 class CostTreeModel : public QAbstractItemModel {
     Q_OBJECT
 

@@ -106,7 +106,7 @@ void CounterPresenter::startCopy() {
 
 void CounterPresenter::bookChanged() {
     if (m_keeping) return;
-    // Undo may have brought back an earlier state of the draft; a draft that has nothing unkept follows the book.
+    // Undo may have restored an earlier state of the draft. It is loaded unless there are changes not yet saved.
     if (!m_unkept && !m_quote.id.isNone()) {
         const auto stored = m_session.read([&](db::Book& book) { return book.quote(m_quote.id); });
         if (stored && stored->version != m_quote.version) {

@@ -14,11 +14,11 @@
 
 namespace sp::counter {
 
-/// What is decided at the Counter. It holds the quote on the counter, prices it anew after every change, and keeps
-/// it in the book. While an entry cannot be read there is no price: `priced` is empty and `whyNoPrice` says why.
+/// The decisions of the Counter. It holds the quote being worked on, prices it again after every change and saves it in
+/// the book. While an entry cannot be read there is no price: `priced` is empty and `whyNoPrice` says why.
 ///
-/// A change is priced at once and kept on disk when the entry is finished (`keep`) or the hand rests; one kept change
-/// is one step of undo. A given quote is sealed: it is shown with the prices it was given with and refuses changes.
+/// A change is priced at once and saved when the entry is finished (`keep`) or after a pause in typing; each save is
+/// one step of undo. A given quote is sealed: it is shown with the prices it was given with and refuses changes.
 class CounterPresenter : public QObject {
     Q_OBJECT
 
@@ -29,13 +29,13 @@ class CounterPresenter : public QObject {
     const db::Quote& quote() const { return m_quote; }
     const catalogue::Order& order() const { return m_quote.order; }
     bool isGiven() const { return !m_quote.number.empty(); }
-    /// Not given, and in a book that can be written: what is typed can be kept.
+    /// Whether the quote can be edited: it has not been given, and the book can be written.
     bool canChange() const { return !isGiven() && !m_session.isReadOnly(); }
     const catalogue::PriceBook& prices() const { return m_prices; }
     const std::optional<pricing::PricedOrder>& priced() const { return m_priced; }
     /// Why there is no price, in one sentence; empty while there is one.
     QString whyNoPrice() const;
-    /// Why there is none though all entries can be read, when that lies in `subject`; else empty.
+    /// Why there is no price although all entries can be read, if the reason concerns `subject`; else empty.
     QString whyNot(const char* subject) const;
     units::Date validUntil() const;
     session::BookSession& session() { return m_session; }
@@ -45,13 +45,13 @@ class CounterPresenter : public QObject {
     bool hasLine() const { return m_current >= 0; }
     const catalogue::OrderLine& line() const { return m_quote.order.lines[static_cast<std::size_t>(m_current)]; }
     const pricing::PricedLine* pricedLine() const;
-    /// What the current line's cost is made of; empty while there is no price.
+    /// The cost sheet of the current line; empty while there is no price.
     std::optional<costing::CostSheet> costSheet() const;
-    /// What more of the current line would cost; empty while there is no price.
+    /// Prices of other quantities of the current line; empty while there is no price.
     const std::vector<pricing::LadderPrice>& ladder() const { return m_ladder; }
     void select(int line);
 
-    // What can be done. Each prices anew and emits `changed`; `lineShown` when the current line is another one.
+    // Actions. Each prices the order again and emits `changed`, and `lineShown` if the current line changes.
     void openLast(); ///< the draft last worked on, or a new one
     void startNew();
     bool open(const base::Id& quote);
@@ -72,28 +72,28 @@ class CounterPresenter : public QObject {
 
     /// Whose entry it is: the order's, or the current line's.
     enum class Owner { Order, Line };
-    /// An entry of the screen, as typed, that cannot be read, and why, in one sentence (or that can again: no
-    /// sentence). While there is any, on whatever line, there is no price; a line's stay with it while another is
-    /// looked at.
+    /// Notes an entry that cannot be read, as typed, with the sentence that says why; an empty sentence: it can be read
+    /// again. While any line has such an entry there is no price. Entries of a line are kept while another one is
+    /// current.
     void setProblem(Owner owner, const QString& field, const QString& problem, const QString& typed);
-    /// What was typed into a field and could not be read, of the order or of the current line; null for the rest.
+    /// The unreadable text of a field of the order or of the current line; null if the field is fine.
     const QString* unread(Owner owner, const QString& field) const { return m_unread.typed(keyOf(owner), field); }
-    /// Whether the line holds an entry that cannot be read: in the field, or in any.
+    /// Whether the line has an unreadable entry in that field, or, without a field, in any.
     bool isUnread(int line, const QString& field = {}) const { return m_unread.has(line, field); }
 
-    /// Puts what was typed on disk now: one step of undo.
+    /// Saves what was typed now, as one step of undo.
     void keep();
     using SheetFor = std::function<quoting::SheetContent(const std::string& number)>;
-    /// Numbers and seals the quote, with what its sheet says under that number. False when it could not be, `troubled`
-    /// of the session then says why.
+    /// Numbers and seals the quote together with the text of its sheet. False if that fails; the session's `troubled`
+    /// then says why.
     bool give(const SheetFor& sheetFor);
-    /// What a given quote comes to by today's rules, where that is not what it was given at.
+    /// The total of a given quote by today's rules, if it differs from the one it was given with.
     std::optional<units::Money> reckonedOtherwise() const;
 
   Q_SIGNALS:
     void changed();    ///< the order, its price or the reason why there is none
-    void lineShown();  ///< another line, or the same one brought back from undo: fields load what it says
-    void orderShown(); ///< another quote: all fields load what it says
+    void lineShown();  ///< another line, or one restored by undo: fields load it
+    void orderShown(); ///< another quote: all fields load it
 
   private:
     void show(db::Quote quote);

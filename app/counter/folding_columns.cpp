@@ -15,7 +15,7 @@ namespace sp::counter {
 namespace {
 
 constexpr int kColumnGap = 20;
-constexpr int kRoomForStretch = 440; ///< what the stretching column needs to be worth its place
+constexpr int kRoomForStretch = 440; ///< least useful width of the stretching column
 
 } // namespace
 
@@ -60,7 +60,7 @@ FoldingColumns::FoldingColumns(QWidget* parent)
 }
 
 void FoldingColumns::addColumn(QWidget* column, const QString& word, int width, bool stretch) {
-    // Where the window is lower than the column needs, the column scrolls instead of being squeezed.
+    // If the window is lower than the column needs, the column scrolls instead of being squeezed.
     auto* frame = new QScrollArea(this);
     frame->setFrameShape(QFrame::NoFrame);
     frame->setWidgetResizable(true);
@@ -107,7 +107,7 @@ void FoldingColumns::arrange() {
     const bool folds = width() < fixed && !m_folded;
     m_folded = width() < fixed;
     m_strip->setVisible(m_folded);
-    if (folds && focused >= 0) m_shown = focused; // the page one was in
+    if (folds && focused >= 0) m_shown = focused; // the page with the focus
     if (m_folded) {
         const int height = desk::fieldHeight() + 8;
         m_strip->setGeometry(0, 0, width(), height);
@@ -116,7 +116,7 @@ void FoldingColumns::arrange() {
             m_columns[i].frame->setVisible(static_cast<int>(i) == m_shown);
             m_columns[i].frame->setGeometry(0, height + 8, width(), QWidget::height() - height - 8);
         }
-        // Who worked on a page that is turned away works on the one that comes.
+        // If the focus was on the page that is hidden now, it moves to the one shown.
         if (focused >= 0 && focused != m_shown) focusIn(m_shown);
         return;
     }

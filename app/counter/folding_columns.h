@@ -9,17 +9,17 @@
 
 namespace sp::counter {
 
-/// Three columns side by side where there is room; else pages of one strip, with a figure that stays in sight.
+/// Three columns side by side if there is room; else one at a time, with a figure that stays visible.
 class FoldingColumns : public QWidget {
     Q_OBJECT
 
   public:
     explicit FoldingColumns(QWidget* parent = nullptr);
 
-    /// `width` is what it takes at 100 %; the column with `stretch` takes what is left.
+    /// `width` is the column's width at 100 % zoom; the column with `stretch` takes the remaining width.
     void addColumn(QWidget* column, const QString& word, int width, bool stretch);
     void setFigure(const QString& meaning, const QString& figure);
-    /// Turns the strip to that column when folded; a focus in another column goes with it.
+    /// Shows that column if folded; the focus moves there if it was in another one.
     void showColumn(int column);
 
   protected:

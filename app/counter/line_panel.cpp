@@ -291,7 +291,7 @@ void LinePanel::refreshBench() {
         shares.push_back({words::nameOf(step), time.milliseconds(), m_formatter.duration(time)});
     }
     m_benchBar->setShares(std::move(shares));
-    // Whole minutes: nobody plans a bench by the second.
+    // Whole minutes are exact enough to plan a day at the bench.
     const auto total = priced->cost.bench.total();
     const auto minutes = units::Duration::fromMinutes((total.milliseconds() + 59'999) / 60'000);
     m_benchTime->setText(

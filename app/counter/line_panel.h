@@ -18,7 +18,7 @@ namespace sp::counter {
 class SheetRow;
 class StoneRows;
 
-/// The middle of the Counter: the line being edited. Nothing in it says what anything costs.
+/// The middle of the Counter: the line being edited. It shows no costs.
 class LinePanel : public desk::Card {
     Q_OBJECT
 

@@ -131,7 +131,7 @@ void OrderPanel::connectAll() {
         noteEntry(m_presenter, Owner::Order, *m_customer);
         m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{});
     });
-    // Until somebody is chosen there is no price: nobody's exemption may stand for the one who is meant.
+    // While a name is typed but no customer chosen there is no price, because the tax depends on the customer.
     connect(m_customer, &desk::TypedField::edited, this, [this] { noteEntry(m_presenter, Owner::Order, *m_customer); });
     connect(m_customer, &desk::ChoiceField::typedNew, this, [this](const QString& name) {
         m_presenter.setProblem(Owner::Order, m_customer->objectName(), {}, {});
@@ -227,7 +227,7 @@ void OrderPanel::refresh() {
     const int current = m_presenter.current();
     if (current >= 0 && m_list->currentIndex().row() != current) m_list->setCurrentIndex(m_model->index(current));
     m_exempt->setChecked(m_presenter.order().asksExemption);
-    // Readable, but of no use to this order.
+    // The entry can be read but is not valid for this order.
     m_wantedBy->setOuterProblem(m_presenter.whyNot("wanted by"));
     readDiscount();
     if (const auto why = m_presenter.whyNot("discount"); !why.isEmpty()) m_discount->setOuterProblem(why);

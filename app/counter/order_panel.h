@@ -16,19 +16,19 @@ namespace sp::counter {
 class OrderList;
 class OrderListModel;
 
-/// The left of the Counter: who orders, by when, what, and the place where a design is typed.
+/// The left of the Counter: customer, day, lines of the order, and the field that adds a design.
 class OrderPanel : public QWidget {
     Q_OBJECT
 
   public:
     OrderPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    /// Where a fresh order begins.
+    /// Focuses the field in which a new order is begun.
     void focusDesign();
     void setSaveNote(const QString& note, bool trouble);
 
   Q_SIGNALS:
-    void lineEntered(); ///< the person goes on to the fields of the line
+    void lineEntered(); ///< Enter on a line: its fields get the focus
 
   private:
     void build();
@@ -37,7 +37,7 @@ class OrderPanel : public QWidget {
     void loadOrder();
     void loadChoices();
     void refresh();
-    base::Result<catalogue::Discount> readDiscount(); ///< and shows what is wrong with it
+    base::Result<catalogue::Discount> readDiscount(); ///< shows what is wrong with the entry
     void discountTyped();
 
     CounterPresenter& m_presenter;

@@ -23,7 +23,7 @@ class SheetRow : public QWidget {
   private:
     struct Place {
         desk::SheetPicture* picture = nullptr;
-        // What is drawn now, so that a key that does not change it lays nothing out.
+        // What is drawn now: nothing is laid out again while these stay the same.
         layout::Sheet sheet;
         layout::Piece piece;
         layout::FitRules rules;

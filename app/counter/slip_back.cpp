@@ -81,7 +81,7 @@ void SlipBack::build() {
     column->addWidget(m_tree, 1);
     for (QWidget* figure : {static_cast<QWidget*>(m_shares), static_cast<QWidget*>(m_tree)}) {
         auto policy = figure->sizePolicy();
-        policy.setRetainSizeWhenHidden(true); // without a price nothing on the page jumps
+        policy.setRetainSizeWhenHidden(true); // keeps the layout steady while there is no price
         figure->setSizePolicy(policy);
     }
     column->addWidget(new desk::Hairline(this));
@@ -164,7 +164,7 @@ void SlipBack::hideEvent(QHideEvent* event) {
     planBuying();
 }
 
-/// The line is blank until the answer for what the order holds now is there; turned away it stays blank.
+/// The buying line stays empty until the answer for the current order arrives, and while this side is hidden.
 void SlipBack::planBuying() {
     m_planner.drop();
     m_buy->setText({});
@@ -236,7 +236,7 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
 void SlipBack::refreshTree() {
     const auto sheet = isVisibleTo(window()) ? m_presenter.costSheet() : std::nullopt;
     if (!sheet) {
-        m_model->clear(); // while the customer's side is up nothing is kept ready that could flash up
+        m_model->clear(); // the owner's figures must not appear, even briefly, on the side for the customer
         return;
     }
     auto tree = words::explain(m_presenter.line(), m_presenter.prices(), *sheet, m_formatter.style());

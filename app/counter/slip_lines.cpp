@@ -82,7 +82,7 @@ void SlipLines::addRow(Row row, int height, int line) {
     row.top = m_height;
     row.lead = desk::scaled(height);
     row.line = line;
-    // At each key one row changes; measuring the words of all of them again would be most of the work.
+    // A keystroke changes one row; measuring the text of all rows again would take most of the time.
     const auto at = m_rows.size();
     if (at < m_before.size() && isLaidLike(m_before[at], row)) {
         row.words = std::move(m_before[at].words);

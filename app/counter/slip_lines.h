@@ -7,15 +7,15 @@
 
 namespace sp::counter {
 
-/// The upper part of the slip's front: letterhead, number and the lines of the order, drawn from what the printed
-/// sheet says. Only rows in sight are drawn, so a long order costs no more than a short one.
+/// The upper part of the slip's front: letterhead, number and the lines of the order, as on the printed sheet. Only
+/// visible rows are drawn, so a long order takes no longer than a short one.
 class SlipLines : public QAbstractScrollArea {
     Q_OBJECT
 
   public:
     explicit SlipLines(QWidget* parent = nullptr);
 
-    /// `current` is the line to keep in sight; -1: none.
+    /// `current` is the line to keep visible; -1: none.
     void setContent(const quoting::SheetContent* content, int current);
 
   protected:
@@ -24,7 +24,7 @@ class SlipLines : public QAbstractScrollArea {
     void changeEvent(QEvent* event) override;
 
   private:
-    /// A row of text: what stands where. `line` is the order line it belongs to; -1: none.
+    /// A row of text with its parts. `line` is the order line it belongs to; -1: none.
     struct Row {
         enum class Kind { Title, Plain, Main, Detail, Rule } kind = Kind::Plain;
         int top = 0;
@@ -40,12 +40,12 @@ class SlipLines : public QAbstractScrollArea {
 
     void layRows();
     void addRow(Row row, int height, int line);
-    /// Whether the words of both stand in the same lines.
+    /// Whether both rows break their text into the same lines.
     static bool isLaidLike(const Row& before, const Row& now);
-    /// Says the rows to a screen reader, which cannot see what is drawn.
+    /// Tells screen readers the text of the rows, which is only painted.
     void describe();
     void showCurrent();
-    /// Where a row's text stands, between what is left and right of it, in a row at `y`.
+    /// The rectangle of a row's text, between the figures left and right of it, for a row at `y`.
     QRect wordsOf(const Row& row, int y) const;
     QFont fontOf(const Row& row) const;
     void paintRow(QPainter& painter, const Row& row, int y) const;
@@ -53,7 +53,7 @@ class SlipLines : public QAbstractScrollArea {
     const quoting::SheetContent* m_content = nullptr;
     int m_current = -1;
     std::vector<Row> m_rows;
-    std::vector<Row> m_before; ///< as laid the last time, at the same width
+    std::vector<Row> m_before; ///< the rows of the last layout, at the same width
     int m_laidWidth = -1;
     int m_height = 0;
 };

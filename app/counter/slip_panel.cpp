@@ -25,7 +25,7 @@ using desk::Role;
 constexpr int kTeeth = 10; ///< width of a tooth of the torn edge, px
 constexpr int kShadow = 6;
 
-/// A piece of paper torn off above, with the one shadow of the app under it.
+/// A piece of paper with a torn upper edge and a shadow, the only one in the app.
 class SlipPaper : public QWidget {
   public:
     using QWidget::QWidget;
@@ -132,7 +132,7 @@ void SlipPanel::turnOver() {
     const bool turnedAway = focus && m_sides->isAncestorOf(focus);
     m_sides->setCurrentIndex(isTurned() ? 0 : 1);
     refresh();
-    if (turnedAway) m_turn->setFocus(Qt::OtherFocusReason); // what had the focus is no longer seen
+    if (turnedAway) m_turn->setFocus(Qt::OtherFocusReason); // the widget with the focus is hidden now
     Q_EMIT turned(isTurned());
 }
 

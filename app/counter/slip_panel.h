@@ -15,12 +15,12 @@ class SlipBack;
 class SlipLines;
 class SlipTotals;
 
-/// The quote sheet of this order in words: as it was given, or as it would be printed now under that number. `ladders`
-/// as in quoting::SheetInput.
+/// The quote sheet of this order: as it was given, or as it would be printed now under that number. `ladders` as in
+/// quoting::SheetInput.
 quoting::SheetContent sheetOf(CounterPresenter& presenter, const desk::Formatter& formatter, const std::string& number,
                               std::span<const std::vector<pricing::LadderPrice>> ladders);
 
-/// The right of the Counter: the slip on its piece of paper, front or back, and what can be done with it.
+/// The right of the Counter: the slip, front or back, and its buttons.
 class SlipPanel : public QWidget {
     Q_OBJECT
 
@@ -29,7 +29,7 @@ class SlipPanel : public QWidget {
 
     bool isTurned() const;
     void turnOver();
-    /// The figure of the front, a dash while there is none.
+    /// The total on the front; a dash while there is none.
     QString toPay() const;
 
   Q_SIGNALS:

@@ -20,7 +20,7 @@ constexpr int kMostSteps = 5;
 
 QString shown(const std::string& words) { return QString::fromStdString(words); }
 
-/// A quantity of the ladder with its price; the one ordered lies on the jewel's soft ground.
+/// A quantity of the ladder with its price; the one ordered has a tinted background.
 class StepCell : public QWidget {
   public:
     using QWidget::QWidget;
@@ -54,7 +54,7 @@ SlipTotals::SlipTotals(QWidget* parent)
     m_taxNote = addNote(grid, 2);
     const auto payWord = shown(words::SheetWords().labels().toPay);
     m_payWord = new desk::TextLabel(payWord, TextSize::Body, Role::Ink, Weight::Strong, this);
-    auto* pay = new QHBoxLayout; // of its own: the large figure would narrow the labels above it
+    auto* pay = new QHBoxLayout; // a layout of its own, or the large figure would narrow the labels above it
     pay->addWidget(m_payWord, 1);
     m_toPay = new desk::FigureLabel({}, TextSize::Total, Role::Ink, Weight::Strong, this);
     m_toPay->setObjectName(QStringLiteral("toPay"));
@@ -103,7 +103,7 @@ SlipTotals::Row SlipTotals::addRow(QGridLayout* grid, int row, const QString& ob
     Row made{new desk::TextLabel({}, TextSize::Body, Role::Muted, Weight::Plain, this),
              new desk::FigureLabel({}, TextSize::Body, Role::Ink, Weight::Plain, this)};
     made.amount->setObjectName(objectName);
-    made.label->setWordWrap(true); // a certificate's name and place can be long; the slip is as wide as it is
+    made.label->setWordWrap(true); // a certificate's name and place can be long, and the slip's width is fixed
     grid->addWidget(made.label, row, 0);
     grid->addWidget(made.amount, row, 1);
     return made;

@@ -10,8 +10,8 @@ class QGridLayout;
 
 namespace sp::counter {
 
-/// The lower part of the slip's front, always in sight: together, tax, to pay, deposit, and what more of the current
-/// line would cost. Without a price it shows a dash and the reason.
+/// The lower part of the slip's front, always visible: sum, tax, total, deposit, and prices of other quantities of the
+/// current line. Without a price it shows a dash and the reason.
 class SlipTotals : public QWidget {
     Q_OBJECT
 
@@ -46,7 +46,7 @@ class SlipTotals : public QWidget {
     desk::TextLabel* m_payWord = nullptr;
     desk::FigureLabel* m_toPay = nullptr;
     desk::TextLabel* m_why = nullptr;
-    desk::TextLabel* m_taxNote = nullptr; ///< how the tax was reckoned, or why there is none
+    desk::TextLabel* m_taxNote = nullptr; ///< how the tax was calculated, or why there is none
     desk::TextLabel* m_included = nullptr;
     desk::TextLabel* m_ladderTitle = nullptr;
     QWidget* m_ladder = nullptr;

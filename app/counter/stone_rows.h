@@ -15,16 +15,16 @@
 namespace sp::counter {
 
 /// The stones of a line, a row for each colour: how many a piece takes (typed), how many to brush with their loss,
-/// how many lie on the shelf. The last row finds a further colour by name.
+/// how many are on the shelf. The last row adds a colour by its name.
 class StoneRows : public QWidget {
     Q_OBJECT
 
   public:
     StoneRows(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    /// Builds the rows of the current line anew.
+    /// Rebuilds the rows for the current line.
     void load();
-    /// Only the figures that follow from what was typed.
+    /// Updates the calculated figures only.
     void refresh();
 
   private:

@@ -6,11 +6,11 @@
 
 namespace sp::counter {
 
-/// Tells the presenter whether the field's entry can be read; what it says of one that cannot begins with the field's
-/// name, for it is read on the slip too.
+/// Tells the presenter whether the field's entry can be read. The sentence about one that cannot begins with the
+/// field's name, since it is shown on the slip as well.
 void noteEntry(CounterPresenter& presenter, CounterPresenter::Owner owner, const desk::TypedField& field);
 
-/// Puts what was typed and could not be read back into the fields inside `within`, over what the order says.
+/// Shows unreadable entries as they were typed in the fields inside `within`, instead of the order's values.
 void restoreUnread(QWidget& within, const CounterPresenter& presenter, CounterPresenter::Owner owner);
 
 } // namespace sp::counter

@@ -8,28 +8,28 @@
 
 namespace sp::counter {
 
-/// What was typed on the Counter and cannot be read, by line and field; kept until it is mended or its line goes.
+/// Entries of the Counter that cannot be read, by line and field; kept until corrected or until the line is removed.
 class UnreadEntries {
   public:
-    /// In place of a line's number: an entry of the order itself.
+    /// Used instead of a line's number for an entry of the order itself.
     static constexpr int kOrder = -1;
 
     bool isEmpty() const { return m_entries.empty(); }
-    /// Without a problem, one sentence, it is readable again. False when nothing changed.
+    /// `problem` is one sentence; empty: the entry can be read again. False when nothing changed.
     bool set(int line, const QString& field, const QString& problem, const QString& typed);
-    /// Null when the field holds nothing unreadable.
+    /// Null if the entry of the field can be read.
     const QString* typed(int line, const QString& field) const;
-    /// In the field, or, when that is empty, in any of the line.
+    /// Whether the field has an unreadable entry; without a field, whether any of the line has.
     bool has(int line, const QString& field) const;
-    /// What to say first, and on which line: of `current` before the order's, and those before other lines'.
+    /// The problem to show first and its line: `current`'s come before the order's, and those before other lines'.
     std::pair<int, QString> first(int current) const;
 
     void clear() { m_entries.clear(); }
-    /// The line is taken out; those below it move up.
+    /// The line was removed; the lines after it move up.
     void removeLine(int line);
-    /// One of the line's numbered fields ("stone2") is taken out; those after it move up.
+    /// One of the line's numbered fields ("stone2") was removed; those after it move up.
     void removeNumbered(int line, const QString& beginning, int number);
-    /// Fields whose name begins so are no longer on the line.
+    /// Removes the entries of fields whose names begin with that.
     void drop(int line, const QString& beginning);
 
   private:

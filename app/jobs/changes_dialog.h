@@ -12,8 +12,8 @@ class QVBoxLayout;
 
 namespace sp::jobs {
 
-/// What a given quote would come to today, by line and by cause. For the owner: it names the shop's own prices. Opened
-/// with open().
+/// What a given quote would come to today, by line and by cause. For the owner only: it shows the shop's own prices.
+/// Show it with open().
 class ChangesDialog : public QDialog {
     Q_OBJECT
 

@@ -12,22 +12,22 @@
 
 namespace sp::jobs {
 
-/// Under the table: the quote looked at, where it stands, and the way to the Counter.
+/// Below the table: the current quote, its stage, and a button that opens it at the Counter.
 class JobStrip : public desk::Card {
     Q_OBJECT
 
   public:
     JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    /// Shows the current quote; a stage that cannot be read stays while the quote is the same.
+    /// Shows the current quote. A stage typed wrongly stays until another quote is shown.
     void load();
-    /// So many quotes are chosen in the table.
+    /// How many quotes are selected in the table.
     void setChosen(int quotes);
 
   Q_SIGNALS:
     void openAsked();
-    void planAsked();    ///< how what the chosen quotes need cut lies on its sheets
-    void changesAsked(); ///< what is no longer as when the quote was given
+    void planAsked();    ///< a sheet plan of the selected quotes
+    void changesAsked(); ///< what has changed since the quote was given
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -37,7 +37,7 @@ class JobStrip : public desk::Card {
 
     JobsPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    QBoxLayout* m_rows = nullptr; ///< what it is, and below or beside it what can be done
+    QBoxLayout* m_rows = nullptr; ///< the description, with the buttons beside or below it
     desk::TextLabel* m_title = nullptr;
     desk::TextLabel* m_detail = nullptr;
     desk::FigureLabel* m_total = nullptr;

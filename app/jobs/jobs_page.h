@@ -18,21 +18,21 @@ namespace sp::jobs {
 
 class JobStrip;
 
-/// The Jobs place: every quote and order, newest first, and where each one stands. Nothing on it says what anything
-/// costs the shop; what changed since a quote was given does, and is opened for it.
+/// The Jobs place: every quote and order, newest first, with its stage. It shows no costs of the shop; those are in
+/// the dialog of changes, which is opened separately.
 class JobsPage : public QWidget {
     Q_OBJECT
 
   public:
     JobsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    /// The table, where there is one.
+    /// The table, if it is shown.
     void focusStart();
     void focusFind();
 
   Q_SIGNALS:
-    void openAsked(const sp::base::Id& quote); ///< to be shown at the Counter
-    void counterAsked();                       ///< there is no quote yet; one is begun at the Counter
+    void openAsked(const sp::base::Id& quote); ///< show it at the Counter
+    void counterAsked();                       ///< start the first quote at the Counter
 
   protected:
     void changeEvent(QEvent* event) override;

@@ -12,7 +12,7 @@ using db::Stage;
 
 namespace {
 
-/// Adds what the order is made of and the book no longer holds, as the quote froze it.
+/// Adds the materials of the order that the book no longer has, as they are in the sealed quote.
 void addRemoved(Cutting& cutting, const catalogue::Order& order, const catalogue::PriceBook& frozen) {
     const auto add = [&](const base::Id& id) {
         const auto* material = cutting.prices.find(id) ? nullptr : frozen.find(id);
@@ -106,7 +106,7 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
 base::Result<Cutting> JobsPresenter::cuttingOf(const std::vector<int>& rows) {
     Cutting cutting;
     cutting.prices = m_session.prices({});
-    std::map<std::string, int> drafts; // so many of a name so far
+    std::map<std::string, int> drafts; // how many drafts of each customer so far
     for (const int row : rows) {
         if (row < 0 || row >= static_cast<int>(m_jobs.size())) continue;
         const auto& job = m_jobs[static_cast<std::size_t>(row)];

@@ -12,61 +12,61 @@
 
 namespace sp::jobs {
 
-/// So many quotes are read at first; when the end of the list is looked at, twice as many.
+/// How many quotes are read at first; each time the end of the list is reached, twice as many.
 inline constexpr std::int64_t kFirstJobs = 200;
 
 /// Jobs to be cut together.
 struct Cutting {
     /// Each named with its job's number (a draft: with its customer) where there are several jobs.
     std::vector<catalogue::OrderLine> lines;
-    /// What they are cut from: the materials as they are today, since today's sheets are on the shelf. A material that
-    /// was removed since a quote was given is as that quote has it.
+    /// The materials they are cut from, as they are today, because today's sheets are on the shelf. A material removed
+    /// since a quote was given is taken from that quote.
     catalogue::PriceBook prices;
-    std::vector<std::string> removed; ///< the names of those, of what lines are made on
+    std::vector<std::string> removed; ///< names of such materials that a line is made on
 };
 
-/// What is decided at the Jobs place: which quotes are listed, which one is looked at, and where it stands. It reads
-/// the book when told to (`refresh`), not at each of its changes, so that a place nobody sees costs nothing.
+/// The decisions of the Jobs place: which quotes are listed, which one is current, and its stage. It reads the book
+/// only on `refresh`, not after every change, so that a hidden page costs nothing.
 class JobsPresenter : public QObject {
     Q_OBJECT
 
   public:
     explicit JobsPresenter(session::BookSession& session, QObject* parent = nullptr);
 
-    /// Newest first, those that hold the filter, as far back as was looked (`readOn`).
+    /// Those that match the filter, newest first, as far back as `readOn` has read.
     const std::vector<db::QuoteSummary>& jobs() const { return m_jobs; }
     const QString& filter() const { return m_filter; }
-    /// There may be older ones.
+    /// Whether there may be older ones.
     bool hasMore() const { return static_cast<std::int64_t>(m_jobs.size()) == m_limit; }
     /// Reads further back.
     void readOn();
 
-    /// The one looked at; null when none is or the filter hides it.
+    /// The current quote; null when there is none or the filter hides it.
     const db::QuoteSummary* current() const;
     /// Its place in `jobs`, or -1.
     int currentRow() const;
     void select(int row);
 
-    /// Where the current one can be moved to, its own stage among them. A draft is an enquiry or let go; what has been
-    /// given is no enquiry any more.
+    /// The stages the current quote can have, its own included. A draft is an enquiry or let go; a given quote is never
+    /// an enquiry.
     std::vector<db::Stage> stages() const;
-    /// Moves the current one; why not, when the book refuses.
+    /// Moves the current quote to a stage; returns the error when the book refuses.
     std::optional<base::Error> setStage(db::Stage stage);
 
-    /// What the current one, a given quote, would come to today and why; the reason in one sentence when it cannot be
-    /// said.
+    /// What the current quote, which must have been given, would come to today and why. Errors: Invalid for
+    /// a draft; those of pricing::comparePrices.
     base::Result<pricing::PriceComparison> changesSince(const units::NumberStyle& style);
 
-    /// What the jobs in these rows need cut, together; why not, when the book does not say.
+    /// What the jobs in these rows need cut, together. Errors: the book's.
     base::Result<Cutting> cuttingOf(const std::vector<int>& rows);
 
     void setFilter(const QString& text);
-    /// Reads the list anew.
+    /// Reads the list again.
     void refresh();
 
   Q_SIGNALS:
     void listed();   ///< the list was read
-    void selected(); ///< another one is looked at
+    void selected(); ///< another quote is current
 
   private:
     session::BookSession& m_session;

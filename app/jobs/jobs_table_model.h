@@ -22,8 +22,8 @@ class JobsTableModel : public QAbstractTableModel {
 
     explicit JobsTableModel(const desk::Formatter& formatter, QObject* parent = nullptr);
 
-    /// Shows other rows; where the quotes are the same ones, with or without older ones behind them, only what changed
-    /// is told. `hasMore`: older ones can be asked for.
+    /// Replaces the rows. If the new rows begin with the same quotes, views are told of changes and of rows added at
+    /// the end instead of a reset. `hasMore`: older ones can be fetched.
     void setRows(std::vector<Row> rows, bool hasMore = false);
 
     bool canFetchMore(const QModelIndex& parent) const override;
@@ -35,7 +35,7 @@ class JobsTableModel : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
   Q_SIGNALS:
-    void moreWanted(); ///< the end of the list is looked at
+    void moreWanted(); ///< the end of the list was reached
 
   private:
     QString shown(const Row& row, int column) const;

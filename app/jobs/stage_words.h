@@ -7,7 +7,7 @@
 
 namespace sp::jobs {
 
-/// "Quoted", "Let go": as a person reads it.
+/// The name shown for a stage: "Quoted", "Let go".
 QString stageWord(db::Stage stage);
 
 } // namespace sp::jobs

@@ -17,8 +17,8 @@ struct Destination;
 
 namespace sp::program {
 
-/// The two pages that are no place of their own: a counted cut file and an estimate. Each is made when it is first
-/// wanted and shown in the window's stack until it is left or used.
+/// The two pages that are not on the rail: a counted cut file and an estimate. Each is made on first use and stays in
+/// the window's stack until it is closed or its result is used.
 class ArtworkPages : public QObject {
     Q_OBJECT
 
@@ -31,21 +31,21 @@ class ArtworkPages : public QObject {
     void count(const QString& file, const artwork::Destination& destination);
     void estimate();
     void estimateFile(const QString& file);
-    /// Whether the estimate is looked at: a file is then a shape for it.
+    /// Whether the estimate page is shown; a dropped file is then a shape for it.
     bool isEstimating() const;
-    /// What was assigned on the counted file, where that is looked at: it is in the book only once it is used.
+    /// What was assigned on the counted file, while its page is shown; it is saved only when it is used.
     bool undo();
     bool redo();
-    /// Drops both, with what was typed there.
+    /// Closes both pages and discards what was typed there.
     void reset();
 
   Q_SIGNALS:
     void opening();                                                 ///< one of the two is about to be shown
     void refused(const QString& sentence, const QString& shapesIn); ///< as ArtworkPage::refused
     void left();
-    void counted(const sp::base::Id& design); ///< the design has what the file says
-    void priced(const sp::base::Id& design);  ///< an estimate is a design, and is wanted on the order
-    void made(const sp::base::Id& design);    ///< an estimate is a design
+    void counted(const sp::base::Id& design); ///< the design now has what the file says
+    void priced(const sp::base::Id& design);  ///< an estimate became a design, to be put on the order
+    void made(const sp::base::Id& design);    ///< an estimate became a design
 
   private:
     artwork::ArtworkPage& artworkPage();

@@ -23,7 +23,7 @@ QString bookKinds() { return QObject::tr("Job books (*.jobbook)"); }
 
 QString documents() { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
 
-/// How long opening a book may take to seal what quotes of older versions came to.
+/// How much of the start may be spent on sealing results of quotes from older versions.
 constexpr std::chrono::seconds kSealingBudget{2};
 
 base::Result<std::unique_ptr<db::Book>> opened(const QString& file) {

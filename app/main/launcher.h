@@ -12,15 +12,15 @@
 
 namespace sp::program {
 
-/// The book to start with, and why it is not the one that was open last.
+/// The book to start with and, where that is not the one last open, the reason.
 struct FirstBook {
     base::Result<std::unique_ptr<db::Book>> book;
     QString instead;
 };
 
-/// Opens `file`, or without one the book that was open last, or the demo book (made when it is not there). Needs no
-/// window, so that it can run in a thread beside its making, once the application object is there. Errors: as
-/// db::Book::open and demo::createDemoBook.
+/// Opens `file`; without one, the book last open, else the demo book, which is created if it is missing. Needs the
+/// application object but no window, so it can run in a thread while the window is built. Errors: as db::Book::open and
+/// demo::createDemoBook.
 FirstBook openFirstBook(const QString& file);
 
 /// Opens and closes the window over a job book: which book at the start, a new one, another one.
@@ -34,7 +34,7 @@ class Launcher : public QObject {
     base::Done start(FirstBook first);
     MainWindow* window() { return m_window.get(); }
 
-    /// Where the demo book lies when nobody says otherwise.
+    /// The default path of the demo book.
     static QString demoFile();
 
   private:

@@ -49,7 +49,7 @@ std::string help() {
            "\nDates are YYYY-MM-DD. --json answers in JSON. Exit 0: done, 1: not possible, 2: wrong use.\n";
 }
 
-/// Qt ends the program where it finds no screen; a person shall read why instead.
+/// Without a screen Qt would end the program with a message for developers; this prints one for the user.
 bool hasScreen() {
     return qEnvironmentVariableIsSet("QT_QPA_PLATFORM") || !qEnvironmentVariableIsEmpty("DISPLAY") ||
            !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
@@ -60,8 +60,8 @@ int runWindow(int argc, char** argv, const QString& file) {
         return say(
             {1, {}, "There is no screen here to open a window on; use the verbs that stonepenny --help lists.\n"});
     QApplication app(argc, argv);
-    // Opening waits for the disk, and the fonts for the processor: both at once. Not before the application is there:
-    // Qt takes the first thread that uses it for the one that owns the windows.
+    // Opening the book waits for the disk and loading fonts for the processor, so both run at once. The application
+    // object comes first: Qt takes the first thread that uses it for the GUI thread.
     auto first = std::async(std::launch::async, program::openFirstBook, file);
     const auto scheme = static_cast<desk::Scheme>(session::kept(session::kScheme));
     desk::Theme theme(app, scheme, desk::Theme::Fonts::Later);

@@ -71,7 +71,7 @@ void MainWindow::build() {
     m_rail = new desk::Rail(body);
     m_bookButton = new QToolButton(body);
     left->addWidget(m_rail, 1);
-    // A low window scrolls its rail rather than losing the end of it.
+    // In a low window the rail scrolls, so that its last places can still be reached.
     auto* rail = new QWidget(body);
     rail->setLayout(left);
     auto* railFrame = new QScrollArea(body);
@@ -98,20 +98,20 @@ void MainWindow::build() {
     m_rail->setCurrent(0);
 }
 
-/// The places borrow the session and the presenter: they go first.
+/// The places use the session and the presenter, so they are deleted first.
 MainWindow::~MainWindow() { delete takeCentralWidget(); }
 
-/// Tab goes where the eye goes: Qt's own chain follows the order in which things were made.
+/// Tab follows the layout; Qt's own chain follows the order of construction.
 bool MainWindow::focusNextPrevChild(bool next) {
     return desk::moveFocus(*this, next) || QMainWindow::focusNextPrevChild(next);
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
-    // The window stands before anything is in it: somebody who starts the program sees at once that it does. Words and
-    // pictures wait for the fonts.
+    // The window is shown empty first, so that the user sees at once that the program starts. Its content needs the
+    // fonts, which take longer to load.
     if (m_isFilled) return;
-    // Queued until all of it is painted, then a turn of the event loop later.
+    // Runs once this paint is complete: queued behind it, then one more turn of the event loop.
     QMetaObject::invokeMethod(
         this, [this] { QTimer::singleShot(1, this, &MainWindow::fill); }, Qt::QueuedConnection);
 }
@@ -346,7 +346,7 @@ void MainWindow::followShop() {
     const bool same = now.currency() == m_formatter.currency() && now.lengthUnit() == m_formatter.lengthUnit() &&
                       now.temperatureUnit() == m_formatter.temperatureUnit();
     if (same) return;
-    // Later: the page that changed it is still on the way back from its own signal.
+    // Deferred: the page that made the change is still inside its own signal handler.
     QMetaObject::invokeMethod(this, &MainWindow::rebuildPages, Qt::QueuedConnection);
 }
 
@@ -374,7 +374,7 @@ void MainWindow::tell(const base::Error& error) {
 }
 
 void MainWindow::noteSaved() {
-    // What went wrong before has gone right since.
+    // This save succeeded, so the error of an earlier one is taken down.
     if (!m_trouble.isEmpty() && m_messages->sentence() == std::exchange(m_trouble, {})) m_messages->dismiss();
     if (auto* page = counter()) page->setSaveNote(tr("Saved %1").arg(m_formatter.clock(m_session.timeOfDay())), false);
     refreshUndo();
@@ -413,7 +413,7 @@ void MainWindow::redo() {
     if (!what.isEmpty() && m_session.redo()) tellTurned(tr("Done again: %1.").arg(what));
 }
 
-/// It may have been something of another place.
+/// Shown by the window, since the change may belong to a place that is not in view.
 void MainWindow::tellTurned(const QString& sentence) {
     m_messages->tell(desk::Tone::Jewel, sentence);
     m_messages->staysUntil(&m_session, &session::BookSession::saved);
@@ -519,7 +519,7 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
         if (url.isLocalFile()) event->acceptProposedAction();
 }
 
-/// A job book opens; anything else is taken for a cut file, which says what is wrong with it if it is none.
+/// A job book is opened; any other file is read as a cut file, and the reader says what is wrong with it.
 void MainWindow::dropEvent(QDropEvent* event) {
     for (const auto& url : event->mimeData()->urls()) {
         if (!url.isLocalFile()) continue;

@@ -34,7 +34,8 @@ namespace sp::program {
 
 class ArtworkPages;
 
-/// The window: the rail at the left and the place one is in. Shows one job book; another book means another window.
+/// The window: the rail at the left, the current place beside it. It shows one job book; opening another makes a new
+/// window.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 
@@ -42,11 +43,11 @@ class MainWindow : public QMainWindow {
     MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk::Prompter& prompter, QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    /// Made when first asked for, at the latest right after the window was painted for the first time.
+    /// Created on the first call, at the latest right after the window's first paint.
     counter::CounterPage& counterPage();
     counter::CounterPresenter& presenter();
     session::BookSession& session() { return m_session; }
-    /// What concerns the book, above whatever place one is in.
+    /// Messages about the book, shown above every place.
     desk::MessageBar& messages();
     void goTo(PlaceId place);
     /// Counts a cut file and shows it; a file that cannot be read leaves everything as it is and says so.
@@ -86,8 +87,7 @@ class MainWindow : public QMainWindow {
     void tell(const base::Error& error);
     void noteSaved();
     void findHere();
-    /// An entry in another place that cannot be read: the price at the Counter goes by what was there before, and that
-    /// is said.
+    /// Warns of an entry in another place that cannot be read: prices at the Counter still use its last good value.
     void tellUnread();
     void findQuote();
     void undo();
@@ -111,11 +111,11 @@ class MainWindow : public QMainWindow {
     desk::Rail* m_rail = nullptr;
     QToolButton* m_bookButton = nullptr;
     desk::MessageBar* m_messages = nullptr;
-    std::optional<base::Error> m_untold; ///< until there is something to say it in
-    QString m_unread;                    ///< what was said of an entry elsewhere that cannot be read
-    QString m_trouble;                   ///< what could not be read or kept, until something is kept again
+    std::optional<base::Error> m_untold; ///< kept until the message bar exists
+    QString m_unread;                    ///< the warning shown about an entry elsewhere that cannot be read
+    QString m_trouble;                   ///< the error of the last read or save, until a save succeeds
     QStackedWidget* m_stack = nullptr;
-    bool m_isFilled = false; ///< the first place stands
+    bool m_isFilled = false; ///< the first place has been built
     ArtworkPages* m_artwork = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

@@ -23,7 +23,7 @@ std::function<void(QWidget&)> to(void (Page::*focus)()) {
     return [focus](QWidget& page) { (static_cast<Page&>(page).*focus)(); };
 }
 
-/// A place that asks nothing of the window.
+/// A place that needs nothing from the window.
 template<class Page>
 QWidget* makePage(const PlaceContext& context, QWidget* parent) {
     return new Page(context.session, context.formatter, parent);

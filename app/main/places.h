@@ -17,7 +17,7 @@ namespace sp::program {
 /// In the order of the rail.
 enum class PlaceId { Counter, Designs, Supplies, Buying, Jobs, Shop };
 
-/// What the places borrow, and what they ask of the window. All of it outlives them.
+/// What places use, and what they ask the window to do. All of it outlives them.
 struct PlaceContext {
     session::BookSession& session;
     counter::CounterPresenter& counter;
@@ -33,12 +33,12 @@ struct PlaceContext {
 struct Place {
     PlaceId id;
     desk::Icon icon;
-    QString word;       ///< on the rail, and where the place is spoken of
+    QString word;       ///< its name, on the rail and in sentences
     QString objectName; ///< of its button
-    bool canHoldUnread; ///< prices at the Counter go by what is entered there, also while it cannot be read
+    bool canHoldUnread; ///< its entries affect prices at the Counter, so an unreadable one is warned of
     std::function<QWidget*(QWidget* parent)> make;
-    std::function<void(QWidget& page)> focusFind; ///< Ctrl+F: to what one looks for something with
-    QWidget* page = nullptr;                      ///< made when the place is first visited
+    std::function<void(QWidget& page)> focusFind; ///< Ctrl+F: moves the focus to its search field
+    QWidget* page = nullptr;                      ///< created on the first visit
 };
 
 /// A row for each place.

@@ -26,11 +26,11 @@ class Comparer {
         , m_style(style)
         , m_book(std::move(then))
         , m_total(totalThen) {
-        // What is new to the shop is in reach when a usual material becomes another one.
+        // Materials that only the newer book has must be known before a usual material changes to one of them.
         for (const auto& [id, material] : now.materials) m_book.materials.try_emplace(id, material);
     }
 
-    /// All causes, in the order of the header's comment; what they leave of the way to `total` is one more.
+    /// All causes, in the order given in the header; what then still differs from `total` is one more.
     std::vector<PriceCause> causesOf(units::Money total) {
         for (const auto& id : used()) material(id);
         auto& shop = m_book.shop;
@@ -73,9 +73,9 @@ class Comparer {
     }
     std::string share(units::Rate rate) const { return units::formatRate(rate, m_style) + " %"; }
 
-    /// Notes a cause that has been put in place, and what it does to the total. Where the order cannot be priced before
-    /// the next cause is in place too (a blank has become a backing and has its sheet only then), the next one takes
-    /// the effect of both.
+    /// Records a cause that has been applied and its effect on the total. If the order cannot be priced until the next
+    /// cause is applied too (a blank became a backing and gets its sheet only then), the next one has the effect of
+    /// both.
     void note(std::string what, std::string was, std::string now) {
         const auto priced = priceOrder(m_order, m_book, m_fits);
         const auto total = priced ? priced->total : m_total;
@@ -83,7 +83,7 @@ class Comparer {
         m_total = total;
     }
 
-    /// Whether two values differ in what can make a price.
+    /// Whether two values differ in a field that affects prices.
     static bool differs(const fields::Field& field, const void* was, const void* now) {
         if (!field.noPrice.empty() || field.type->equal(was, now)) return false;
         if (field.type->sort != Sort::Object) return true;
@@ -92,7 +92,7 @@ class Comparer {
                            [&](const auto& part) { return differs(part, part.in(was), part.in(now)); });
     }
 
-    /// Makes every field of `was` that can make a price what it is in `now`, one cause after the other. `of` is the
+    /// Sets every field of `was` that affects prices to its value in `now`, one cause after another. `of` is the
     /// material it belongs to, or empty.
     void compareFields(const fields::Object& object, void* was, const void* now, const fields::Field* leftOut = nullptr,
                        const std::string& of = {}) {
@@ -110,7 +110,7 @@ class Comparer {
         }
     }
 
-    /// "Labour an hour", "Jet, what is lost". The price of a material is called as the material is.
+    /// "Labour an hour", "Jet, what is lost". The price of a material has just the material's name.
     static std::string headingOf(const fields::Field& field, const std::string& of) {
         if (&field == &fields::fieldOf<&catalogue::PricedMaterial::price>()) return of;
         std::string heading(field.heading.empty() ? fields::english(field.words) : field.heading);
@@ -119,7 +119,7 @@ class Comparer {
         return heading;
     }
 
-    /// A value as a figure; empty where no figure says it.
+    /// A value as text; empty if it is not a single figure.
     std::string say(const fields::Field& field, const void* value) const {
         if (&field == &fields::fieldOf<&catalogue::PriceRules::tax>())
             return share(static_cast<const catalogue::TaxRule*>(value)->rate);
@@ -155,10 +155,10 @@ class Comparer {
 
     void material(const base::Id& id) {
         const auto* now = m_now.find(id);
-        if (!now) return; // taken out since: not needed with the book of today, or it would not have been priced
+        if (!now) return; // removed since: the order does not need it, or it could not have been priced
         auto& was = m_book.materials[id];
         compareFields(fields::objectOf<catalogue::PricedMaterial>(), &was, now, nullptr, now->material.name);
-        was = *now; // what is left has no part in a price
+        was = *now; // the remaining differences do not affect prices
     }
 
     std::string nameOf(const base::Id& id) const {
@@ -166,7 +166,7 @@ class Comparer {
         return material ? material->material.name : std::string();
     }
 
-    /// Of a customer the certificate decides on tax, where the order asks for it.
+    /// The customer's certificate decides on tax if the order asks for exemption.
     void certificate() {
         const auto of = [](const PriceBook& book) {
             return book.customer ? book.customer->certificate : std::optional<catalogue::Certificate>();
@@ -180,7 +180,7 @@ class Comparer {
     const PriceBook& m_now;
     layout::FitMemo& m_fits;
     const units::NumberStyle& m_style;
-    PriceBook m_book; ///< `then`, becoming `now` cause by cause
+    PriceBook m_book; ///< starts as `then` and becomes `now` cause by cause
     units::Money m_total;
     std::vector<PriceCause> m_causes;
 };

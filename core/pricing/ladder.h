@@ -7,7 +7,7 @@
 
 namespace sp::pricing {
 
-/// What more or fewer pieces of a line would cost.
+/// The price of another quantity of a line.
 struct LadderPrice {
     units::Count quantity;
     units::Money each;
@@ -18,9 +18,10 @@ struct LadderPrice {
     friend bool operator==(const LadderPrice&, const LadderPrice&) = default;
 };
 
-/// Line `line` (from 0) of a priced order for each of the shop's ladder quantities and for its own, ascending. At its
-/// own it is what the line asks; at others a typed price does not stand, and sizes of a blank, of which nobody has said
-/// how many, are left out. `total` is without what the sizes add. Errors: as priceLine.
+/// Line `line` (from 0) of a priced order for each of the shop's ladder quantities and for its own, ascending. Its own
+/// quantity has the line's price; for others a typed price does not apply, and surcharges of sizes are left out,
+/// because it is not known how many of each there would be. `total` is without surcharges of sizes. Errors: as
+/// priceLine.
 base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t line,
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits);
 

@@ -30,7 +30,7 @@ Earnings earningsOf(Money net, Money cost, Money labour, units::Duration bench) 
     return earnings;
 }
 
-/// What is left of an amount asked when the tax that it holds is taken out.
+/// An amount without the tax that it includes.
 Money withoutTax(Money amount, const catalogue::TaxRule& rule) {
     return Money::fromExact(amount.exact() * Fraction::ratio(units::kPpm, units::kPpm + rule.rate.ppm()));
 }
@@ -91,7 +91,7 @@ base::Result<Money> discountOn(Money sum, const catalogue::Discount& discount, c
     return toMinor(discount.amount->exact(), currency);
 }
 
-/// The order's net of included tax, the tax, and the total, from the lines and what was added to or taken off them.
+/// The order's amount without included tax, the tax and the total, from its lines, surcharges and discounts.
 void settleTax(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
     const auto& rules = book.shop.rules;
     const auto& currency = book.shop.currency;
@@ -150,8 +150,8 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     return priced;
 }
 
-/// The line as if the sizes that the customer pays extra for were of the plain size: their extra cost is in the
-/// surcharge, and spread over all pieces it would be charged twice. Nothing where there are none.
+/// The line with sizes that have a surcharge counted as the plain size: the surcharge covers their extra cost, which
+/// would be charged twice if it were also spread over all pieces. Nothing if there are no such sizes.
 std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLine& line,
                                                         const catalogue::PriceBook& book) {
     if (line.customersGarment || line.sizes.empty()) return std::nullopt;
@@ -167,7 +167,7 @@ std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLi
     return plain;
 }
 
-/// `asked` is what the price of every piece is made of: the cost, but for sizes with a surcharge of their own.
+/// `asked` is the cost on which the price of every piece is based: without the extra cost of sizes with a surcharge.
 base::Result<PricedLine> priceCosted(const costing::LineCost& cost, Money asked, const catalogue::OrderLine& line,
                                      const catalogue::PriceBook& book, bool exempt) {
     const auto& rules = book.shop.rules;

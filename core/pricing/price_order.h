@@ -16,7 +16,7 @@ namespace sp::pricing {
 /// No order or line comes to more than this (a thousand million of the currency).
 inline constexpr units::Money kMostMoney = units::Money::fromMicros(1'000'000'000LL * units::kMicrosPerUnit);
 
-/// What a price leaves. Everything is without tax.
+/// What the shop earns at a price. All amounts are without tax.
 struct Earnings {
     units::Money net;    ///< what the customer pays for it, without tax
     units::Money cost;   ///< what it costs the shop
@@ -46,12 +46,12 @@ struct SizeCharge {
 /// A line with its price. All amounts but the cost are whole minor units.
 struct PricedLine {
     costing::LineCost cost;
-    units::Rate ladderMarkUp;  ///< what the ladder asks at this quantity
-    units::Money reckonedEach; ///< by cost, ladder and rounding rule; without the sizes the customer pays extra for
-    units::Money each;         ///< what is asked: the typed price, or the reckoned one
+    units::Rate ladderMarkUp;  ///< of the ladder at this quantity
+    units::Money reckonedEach; ///< from cost, ladder and rounding rule; without surcharges of sizes
+    units::Money each;         ///< the price asked: the typed one, else the calculated one
     units::Money goods;        ///< each × pieces
     std::vector<SizeCharge> sizes;
-    units::Money setUp;   ///< art and set-up as a line of its own; zero when spread or fallen away
+    units::Money setUp;   ///< art and set-up as a line of its own; zero when spread over the pieces or waived
     units::Money charged; ///< goods + sizes + set-up
     Earnings earnings;    ///< of `charged`
     Footing footing = Footing::Pays;
@@ -88,20 +88,20 @@ struct PricedOrder {
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
                                      layout::FitMemo& fits);
 
-/// Prices one line of an order as if it stood as `quantity` pieces: for the ladder. `cardFixed` as in costLine.
-/// The typed price counts only when the quantity is the line's own.
+/// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `cardFixed` as in costLine. A
+/// typed price applies only to the line's own quantity.
 base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                    layout::FitMemo& fits, units::Money cardFixed = {});
 
-/// Of the fixed part of a card fee, of which an order's payment has one, the share of a line; the shares add up.
+/// A line's share of the fixed part of the card fee, which is due once for an order; the shares add up to it.
 units::Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules);
 
-/// The cost sheet behind a line of a priced order, for whoever opens it; `line` is its number from 0.
+/// The cost sheet of a line of a priced order; `line` is its number from 0.
 /// Errors: as costLine.
 base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
                                              const catalogue::PriceBook& book, layout::FitMemo& fits);
 
-/// Whether the order's customer is free of tax on its day.
+/// Whether the order's customer is exempt from tax on the order's day.
 TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBook& book);
 
 } // namespace sp::pricing

@@ -5,10 +5,9 @@
 
 namespace sp::pricing {
 
-/// The number of the rules by which orders are reckoned: needs, layout, costing, pricing and rounding together. It is
-/// sealed with each paper that is issued. Raise it by one with every change after which an order from the same book may
-/// come to something else than before, be it a formula mended or a better packing found. What was issued under earlier
-/// rules stays as it was printed.
+/// The version of the rules for calculating orders: needs, layout, costing, pricing and rounding together. It is sealed
+/// with each paper that is issued. Raise it by one with every change that may alter the total of an order from the same
+/// book, be it a corrected formula or a better packing. What was issued under earlier rules stays as it was printed.
 inline constexpr std::int64_t kRulesVersion = 1;
 
 } // namespace sp::pricing
