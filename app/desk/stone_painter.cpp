@@ -225,8 +225,4 @@ void paintStone(QPainter& painter, const QRectF& box, const QColor& stone, const
     painter.restore();
 }
 
-void paintStone(QPainter& painter, const QRectF& box, const QColor& stone) {
-    paintStone(painter, box, stone, colour(Role::Card));
-}
-
 } // namespace sp::desk

@@ -14,8 +14,6 @@ namespace sp::desk {
 /// always give the same picture. `ground` is what it lies on: the rim is drawn so that a dark stone is seen on a dark
 /// ground and a clear one on white.
 void paintStone(QPainter& painter, const QRectF& box, const QColor& stone, const QColor& ground);
-/// On the card of the look in force.
-void paintStone(QPainter& painter, const QRectF& box, const QColor& stone);
 
 /// A stone's colour as the catalogue keeps it (0xRRGGBB).
 QColor stoneColour(std::uint32_t rgb);

@@ -43,14 +43,14 @@ class StoneTray : public QWidget {
         QPainter painter(this);
         double x = 0;
         for (const auto rgb : kStones) {
-            paintStone(painter, QRectF(x, 0, 48, 48), stoneColour(rgb));
-            paintStone(painter, QRectF(x, 56, 24, 24), stoneColour(rgb));
-            paintStone(painter, QRectF(x + 30, 60, 16, 16), stoneColour(rgb));
+            paintStone(painter, QRectF(x, 0, 48, 48), stoneColour(rgb), colour(Role::Card));
+            paintStone(painter, QRectF(x, 56, 24, 24), stoneColour(rgb), colour(Role::Card));
+            paintStone(painter, QRectF(x + 30, 60, 16, 16), stoneColour(rgb), colour(Role::Card));
             x += 56;
         }
         x = 0;
         for (const auto rgb : {kStones[0], kStones[1], kStones[3], kStones[4]}) {
-            paintStone(painter, QRectF(x, 88, 120, 120), stoneColour(rgb));
+            paintStone(painter, QRectF(x, 88, 120, 120), stoneColour(rgb), colour(Role::Card));
             x += 132;
         }
     }
@@ -116,7 +116,8 @@ QTableView* table() {
         QPixmap stone(20, 20);
         stone.fill(Qt::transparent);
         QPainter painter(&stone);
-        paintStone(painter, QRectF(0, 0, 20, 20), stoneColour(kStones[static_cast<std::size_t>(i)]));
+        paintStone(painter, QRectF(0, 0, 20, 20), stoneColour(kStones[static_cast<std::size_t>(i)]),
+                   colour(Role::Card));
         painter.end();
         name->setData(stone, Qt::DecorationRole);
         model->appendRow({name, new QStandardItem(QStringLiteral("SS10")), new QStandardItem(needs[i]),
