@@ -3,6 +3,7 @@
 
 #include "core/base/overflow.h"
 #include "core/base/result.h"
+#include "db/messages.h"
 
 #include <exception>
 #include <string>
@@ -19,14 +20,15 @@ class Refusal : public std::exception {
         : m_error(std::move(error)) {}
 
     const base::Error& error() const { return m_error; }
-    const char* what() const noexcept override { return m_error.detail.c_str(); }
+    const char* what() const noexcept override { return m_error.fault.name.data(); }
 
   private:
     base::Error m_error;
 };
 
-[[noreturn]] inline void refuse(base::Code code, std::string subject, std::string detail) {
-    throw Refusal(base::Error{code, std::move(subject), std::move(detail)});
+template<class... Values>
+[[noreturn]] void refuse(Fault fault, std::string subject, const Values&... values) {
+    throw Refusal(base::makeError(fault, std::move(subject), values...));
 }
 
 /// The value, or the error thrown on.
@@ -48,12 +50,10 @@ auto atTheDoor(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
             return work();
         }
     } catch (const Refusal& refusal) { return base::fail(refusal.error()); } catch (const base::Overflow&) {
-        return base::fail(base::Code::Invalid, {},
-                          "A figure is larger than the program works with; check the amounts.");
+        return base::fail(Fault::FigureTooLarge, {});
     } catch (const std::exception& error) {
-        return base::fail(base::Code::Failed, {},
-                          std::string("The job book could not finish this (") + error.what() + "); try again.");
-    } catch (...) { return base::fail(base::Code::Failed, {}, "The job book could not finish this; try again."); }
+        return base::fail(Fault::NotFinishedBecause, {}, error.what());
+    } catch (...) { return base::fail(Fault::NotFinished, {}); }
 }
 
 } // namespace sp::db

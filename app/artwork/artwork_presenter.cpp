@@ -8,6 +8,7 @@
 #include "core/artwork/nearest_stone.h"
 #include "core/catalogue/order.h"
 #include "core/pricing/price_order.h"
+#include "db/messages.h"
 
 #include <QFileInfo>
 #include <QJsonArray>
@@ -385,7 +386,7 @@ catalogue::DesignArtwork ArtworkPresenter::drawingFor(const base::Id& design, co
 base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, const QByteArray& thumbnail) {
     return m_session.attempt([&](db::Book& book) -> base::Result<base::Id> {
         base::Id id = design.id;
-        const auto kept = book.together("drawing of " + design.name, [&]() -> base::Done {
+        const auto kept = book.together(base::say(db::Note::DrawingOf, design.name), [&]() -> base::Done {
             const auto saved = book.save(design);
             if (!saved) return base::fail(saved.error());
             id = *saved;

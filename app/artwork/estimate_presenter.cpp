@@ -238,12 +238,13 @@ base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const 
         estimateNote(QString::number(estimate.least.value()), QString::number(estimate.most.value())).toStdString();
     return m_session.attempt([&](db::Book& book) -> base::Result<base::Id> {
         base::Id id;
-        const auto kept = book.together("estimate of " + design.name, [&]() -> base::Done {
-            const auto saved = book.save(design);
-            if (!saved) return base::fail(saved.error());
-            id = *saved;
-            return book.save(drawingFor(id, thumbnail));
-        });
+        const auto kept =
+            book.together(words::say(QT_TRANSLATE_NOOP("App", "estimate of %1"), design.name), [&]() -> base::Done {
+                const auto saved = book.save(design);
+                if (!saved) return base::fail(saved.error());
+                id = *saved;
+                return book.save(drawingFor(id, thumbnail));
+            });
         if (!kept) return base::fail(kept.error());
         return id;
     });

@@ -107,13 +107,13 @@ QString BuyingPresenter::takeIn(supply::Way way) {
         return priced ? priced->price : std::nullopt;
     };
     const auto receipts = supply::receiptsOf(m_answer->job, *m_answer->plans.of(way).plan, priceOfOne);
-    const auto what = tr("what was bought for %1").arg(title()).toStdString();
+    const auto what = words::say(QT_TRANSLATE_NOOP("App", "what was bought for %1"), title().toStdString());
     const auto done = m_session.attempt([&](db::Book& book) {
         return book.together(what, [&]() -> base::Done {
             for (const auto& receipt : receipts) {
                 const auto id = ids.find(receipt.material);
                 if (id == ids.end()) continue; // templates ready cut are for this job alone
-                auto moved = book.moveStock(id->second, receipt.count.value(), receipt.cost, what);
+                auto moved = book.moveStock(id->second, receipt.count.value(), receipt.cost, words::text(what));
                 if (!moved) return moved;
             }
             return {};

@@ -9,6 +9,7 @@
 #include "app/desk/palette.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
+#include "app/words/words.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -168,7 +169,7 @@ void SlipPanel::refreshButtons() {
     m_print->setEnabled(priced || given);
     const auto why = priced ? QString() : m_presenter.whyNoPrice();
     m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);
-    m_give->setToolTip(readOnly ? QString::fromStdString(m_presenter.session().book().readOnlyBecause())
+    m_give->setToolTip(readOnly ? words::sentence(*m_presenter.session().book().readOnlyBecause())
                        : given  ? tr("Starts a new order with what this quote holds, at today’s prices")
                        : priced ? tr("Numbers the quote and keeps it as it is (Ctrl+Enter)")
                                 : why);

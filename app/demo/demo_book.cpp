@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo/demo_book.h"
 
+#include "app/words/words.h"
+
 #include <map>
 #include <string>
 #include <utility>
@@ -344,7 +346,8 @@ base::Result<std::unique_ptr<db::Book>> createDemoBook(const std::filesystem::pa
                                                        db::Surroundings surroundings) {
     auto book = db::Book::create(file, std::move(surroundings));
     if (!book) return book;
-    const auto filled = (*book)->together("the demo scenario", [&] { return Scenario(**book).fill(); });
+    const auto filled = (*book)->together(words::say(QT_TRANSLATE_NOOP("App", "the demo scenario")),
+                                          [&] { return Scenario(**book).fill(); });
     if (!filled) return fail(filled.error());
     return book;
 }

@@ -139,11 +139,11 @@ void ChangesDialog::buildCauses(QVBoxLayout* column, const pricing::PriceCompari
     auto* grid = changesGrid(column, tr("Why"), {tr("What"), tr("was"), tr("is"), tr("on the total")}, this);
     int row = 2;
     for (const auto& cause : compared.causes) {
-        const auto what = QString::fromStdString(cause.what);
+        const auto what = words::sentence(cause.what);
         putWords(grid, row, 0, what, false);
-        const bool changedOnly = cause.was.empty() && cause.now.empty();
-        putFigure(grid, row, 1, changedOnly ? QString() : QString::fromStdString(cause.was), tr("was"));
-        putFigure(grid, row, 2, changedOnly ? tr("changed") : QString::fromStdString(cause.now), tr("is"));
+        const bool changedOnly = cause.was == base::Value() && cause.now == base::Value();
+        putFigure(grid, row, 1, changedOnly ? QString() : words::sentence(cause.was), tr("was"));
+        putFigure(grid, row, 2, changedOnly ? tr("changed") : words::sentence(cause.now), tr("is"));
         putFigure(grid, row, 3, difference(cause.effect), what);
         ++row;
     }

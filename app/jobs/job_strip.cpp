@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/field_box.h"
 #include "app/jobs/stage_words.h"
+#include "app/words/names.h"
 #include "app/words/words.h"
 
 #include <QHBoxLayout>
@@ -95,7 +96,7 @@ void JobStrip::load() {
     setVisible(job != nullptr);
     if (!job) return;
     const auto customer = QString::fromStdString(job->customer);
-    const auto title = QString::fromStdString(job->title);
+    const auto title = words::titleOf(*job);
     const auto number = job->number.empty() ? tr("Draft") : QString::fromStdString(job->number);
     m_title->setText(title.isEmpty() ? tr("Nothing ordered yet") : title);
     m_detail->setText(

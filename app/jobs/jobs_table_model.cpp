@@ -2,6 +2,7 @@
 #include "app/jobs/jobs_table_model.h"
 
 #include "app/jobs/stage_words.h"
+#include "app/words/names.h"
 
 #include <algorithm>
 #include <limits>
@@ -50,7 +51,7 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Number: return row.number.empty() ? tr("draft") : QString::fromStdString(row.number);
     case Day: return m_formatter.date(row.quotedOn);
     case Customer: return QString::fromStdString(row.customer);
-    case Title: return QString::fromStdString(row.title);
+    case Title: return words::titleOf(row);
     case Stage: return stageWord(row.stage);
     case Total: return row.total ? m_formatter.money(*row.total) : QStringLiteral("—");
     default: return {};
@@ -62,7 +63,7 @@ QVariant JobsTableModel::sortKey(const Row& row, int column) {
     case Number: return QString::fromStdString(row.number);
     case Day: return QVariant::fromValue<qlonglong>(row.quotedOn.days().time_since_epoch().count());
     case Customer: return QString::fromStdString(row.customer).toCaseFolded();
-    case Title: return QString::fromStdString(row.title).toCaseFolded();
+    case Title: return words::titleOf(row).toCaseFolded();
     case Stage: return static_cast<int>(row.stage);
     case Total:
         return QVariant::fromValue<qlonglong>(row.total ? row.total->micros() : std::numeric_limits<qlonglong>::min());

@@ -2,6 +2,7 @@
 #include "app/main/first_book.h"
 
 #include "app/paper/care_notes.h"
+#include "app/words/words.h"
 
 #include <algorithm>
 #include <array>
@@ -69,16 +70,17 @@ base::Result<std::unique_ptr<db::Book>> createFirstBook(const QString& file, con
                                                         db::Surroundings surroundings) {
     auto book = db::Book::create(file.toStdString(), std::move(surroundings));
     if (!book) return book;
-    const auto filled = (*book)->together("the first settings", [&]() -> base::Done {
-        auto shop = (*book)->shop();
-        if (!shop) return base::fail(shop.error());
-        setShop(*shop, locale);
-        if (auto ok = (*book)->save(*shop); !ok) return ok;
-        auto bench = (*book)->bench();
-        if (!bench) return base::fail(bench.error());
-        setBench(*bench);
-        return (*book)->save(*bench);
-    });
+    const auto filled =
+        (*book)->together(words::say(QT_TRANSLATE_NOOP("App", "the first settings")), [&]() -> base::Done {
+            auto shop = (*book)->shop();
+            if (!shop) return base::fail(shop.error());
+            setShop(*shop, locale);
+            if (auto ok = (*book)->save(*shop); !ok) return ok;
+            auto bench = (*book)->bench();
+            if (!bench) return base::fail(bench.error());
+            setBench(*bench);
+            return (*book)->save(*bench);
+        });
     if (!filled) return base::fail(filled.error());
     return book;
 }

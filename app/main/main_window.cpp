@@ -331,8 +331,8 @@ void MainWindow::zoomTo(int percent) {
 
 void MainWindow::greet() {
     if (m_session.isReadOnly()) {
-        m_messages->tell(desk::Tone::Warn, QString::fromStdString(m_session.book().readOnlyBecause()),
-                         tr("Save a copy"), [this] { saveCopy(); });
+        m_messages->tell(desk::Tone::Warn, words::sentence(*m_session.book().readOnlyBecause()), tr("Save a copy"),
+                         [this] { saveCopy(); });
         m_messages->setClosable(false);
         return;
     }
@@ -431,7 +431,7 @@ void MainWindow::checkBook() {
                                                .arg(report->sealedQuotes));
         return;
     }
-    m_messages->tell(desk::Tone::Warn, QString::fromStdString(report->damage.front()), tr("Save a copy"),
+    m_messages->tell(desk::Tone::Warn, words::sentence(report->damage.front()), tr("Save a copy"),
                      [this] { saveCopy(); });
 }
 

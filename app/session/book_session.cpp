@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/session/book_session.h"
 
+#include "app/words/words.h"
+
 #include <algorithm>
 
 #include <QDateTime>
@@ -138,12 +140,12 @@ void BookSession::settle(const std::optional<base::Error>& error, bool tellsRefu
 
 QString BookSession::undoText() {
     const auto state = m_book->undoState();
-    return state ? QString::fromStdString(state->undo) : QString();
+    return state && state->undo ? words::sentence(*state->undo) : QString();
 }
 
 QString BookSession::redoText() {
     const auto state = m_book->undoState();
-    return state ? QString::fromStdString(state->redo) : QString();
+    return state && state->redo ? words::sentence(*state->redo) : QString();
 }
 
 bool BookSession::undo() {

@@ -24,7 +24,7 @@ class BookSession : public QObject {
     explicit BookSession(std::unique_ptr<db::Book> book, QObject* parent = nullptr);
 
     const db::Book& book() const { return *m_book; }
-    bool isReadOnly() const { return !m_book->readOnlyBecause().empty(); }
+    bool isReadOnly() const { return m_book->readOnlyBecause().has_value(); }
 
     // What the book holds, read when first asked for. When reading fails the list is empty, `troubled` was emitted.
     const catalogue::Shop& shop();

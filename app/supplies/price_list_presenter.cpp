@@ -78,7 +78,8 @@ QString PriceListPresenter::import() {
     const auto read = reading();
     if (!read) return words::sentence(read.error());
     const auto* supplier = m_session.supplier(m_columns.supplier);
-    const auto what = "price list of " + (supplier ? supplier->name : std::string());
+    const auto what =
+        words::say(QT_TRANSLATE_NOOP("App", "price list of %1"), supplier ? supplier->name : std::string());
     const auto done = m_session.attempt([&](db::Book& book) {
         return book.together(what, [&]() -> base::Done {
             if (auto saved = book.save(m_columns); !saved) return saved;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo/demo_book.h"
 #include "app/verbs/verb_kit.h"
+#include "app/words/names.h"
 #include "app/words/words.h"
 
 #include <fmt/format.h>
@@ -85,11 +86,11 @@ Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
         list.push_back({{"number", quote.number.empty() ? Json(nullptr) : Json(quote.number)},
                         {"stage", nameOf(quote.stage)},
                         {"customer", quote.customer},
-                        {"title", quote.title},
+                        {"title", words::titleOf(quote).toStdString()},
                         {"quoted_on", quote.quotedOn.iso()},
                         {"total", quote.total ? Json(total) : Json(nullptr)}});
         text += fmt::format("{:<10} {} {:<8} {} {} {}\n", quote.number.empty() ? "draft" : quote.number,
-                            quote.quotedOn.iso(), nameOf(quote.stage), quote.title,
+                            quote.quotedOn.iso(), nameOf(quote.stage), words::titleOf(quote).toStdString(),
                             quote.customer.empty() ? std::string() : "for " + quote.customer, total);
     }
     if (quotes->empty()) text = "No quotes yet.\n";
@@ -112,7 +113,7 @@ Outcome checkVerb(const Arguments& arguments, const Helpers&) {
     const auto report = db::Book::check(file);
     if (!report) return refused(report.error());
     Json damage = Json::array();
-    for (const auto& sentence : report->damage) damage.push_back(sentence);
+    for (const auto& found : report->damage) damage.push_back(words::text(found));
     const Json json{{"book", file},
                     {"sound", report->damage.empty()},
                     {"damage", damage},
@@ -126,7 +127,7 @@ Outcome checkVerb(const Arguments& arguments, const Helpers&) {
                                   file, report->designs, report->materials, report->quotes, report->sealedQuotes));
     auto outcome = answer(arguments, json, {});
     outcome.exit = 1;
-    for (const auto& sentence : report->damage) outcome.err += sentence + "\n";
+    for (const auto& found : report->damage) outcome.err += words::text(found) + "\n";
     return outcome;
 }
 

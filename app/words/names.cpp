@@ -37,4 +37,11 @@ QString nameOf(Step step) {
     return {};
 }
 
+QString titleOf(const db::QuoteSummary& quote) {
+    const QString first = quote.firstTitle.empty() && quote.lines > 0 ? QCoreApplication::translate("Names", "Untitled")
+                                                                      : QString::fromStdString(quote.firstTitle);
+    if (quote.lines < 2) return first;
+    return QCoreApplication::translate("Names", "%1 and %2 more").arg(first, QString::number(quote.lines - 1));
+}
+
 } // namespace sp::words

@@ -34,4 +34,16 @@ Source sourceOf(pricing::Fault fault) {
     return {};
 }
 
+Source sourceOf(pricing::Note note) {
+    using enum pricing::Note;
+    switch (note) {
+    case PriceOf: return {QT_TRANSLATE_NOOP("Pricing", "%1")};
+    case PartOf: return {QT_TRANSLATE_NOOP("Pricing", "%1, %2")};
+    case CertificateChanged: return {QT_TRANSLATE_NOOP("Pricing", "Exemption certificate")};
+    case ReckonedOtherwise: return {QT_TRANSLATE_NOOP("Pricing", "What the program reckons otherwise")};
+    case NoCardFee: return {QT_TRANSLATE_NOOP("Pricing", "none")};
+    }
+    return {};
+}
+
 } // namespace sp::words

@@ -26,7 +26,7 @@ quoting::SheetContent givenSheet(const db::Quote& quote, layout::FitMemo& fits, 
 }
 
 void sealOldResults(db::Book& book, std::chrono::milliseconds budget, const quoting::SheetWords& words) {
-    if (!book.readOnlyBecause().empty()) return;
+    if (book.readOnlyBecause()) return;
     constexpr std::int64_t kMaxAtOnce = 100'000;
     const auto end = std::chrono::steady_clock::now() + budget;
     const auto old = book.quotesWithoutResult(kMaxAtOnce);

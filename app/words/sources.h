@@ -3,6 +3,7 @@
 
 #include "core/artwork/messages.h"
 #include "core/base/messages.h"
+#include "core/catalogue/fields/messages.h"
 #include "core/catalogue/messages.h"
 #include "core/costing/messages.h"
 #include "core/layout/messages.h"
@@ -11,6 +12,7 @@
 #include "core/pricing/messages.h"
 #include "core/supply/messages.h"
 #include "core/units/messages.h"
+#include "db/messages.h"
 
 #include <QCoreApplication>
 
@@ -30,14 +32,21 @@ Source sourceOf(artwork::Fault fault);
 Source sourceOf(artwork::Note note);
 Source sourceOf(layout::Fault fault);
 Source sourceOf(catalogue::MaterialKind kind);
+Source sourceOf(catalogue::fields::Fault fault);
+Source sourceOf(catalogue::fields::Note note);
+Source sourceOf(catalogue::fields::Term term);
+Source sourceOf(catalogue::fields::Cause cause);
 Source sourceOf(needs::Fault fault);
 Source sourceOf(needs::Note note);
 Source sourceOf(planning::Fault fault);
 Source sourceOf(planning::Note note);
 Source sourceOf(costing::Fault fault);
 Source sourceOf(pricing::Fault fault);
+Source sourceOf(pricing::Note note);
 Source sourceOf(supply::Fault fault);
 Source sourceOf(supply::Note note);
+Source sourceOf(db::Fault fault);
+Source sourceOf(db::Note note);
 
 /// The English of any message of core and db, and the translation context it stands in, which is its room's name.
 Source sourceOf(const base::MessageId& id);

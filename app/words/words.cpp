@@ -34,6 +34,18 @@ QString decimals(double value) {
     return text;
 }
 
+/// A whole number of which the last digits are decimals, exact and without zeros at its end: 12'500'000 with six,
+/// "12.5".
+QString exactly(std::int64_t amount, int decimals) {
+    const bool isNegative = amount < 0;
+    const auto size = isNegative ? 0 - static_cast<std::uint64_t>(amount) : static_cast<std::uint64_t>(amount);
+    QString text = QString::number(size).rightJustified(decimals + 1, QLatin1Char('0'));
+    text.insert(text.size() - decimals, QLatin1Char('.'));
+    while (text.endsWith(QLatin1Char('0'))) text.chop(1);
+    if (text.endsWith(QLatin1Char('.'))) text.chop(1);
+    return isNegative ? QLatin1Char('-') + text : text;
+}
+
 double millimetres(std::int64_t nanometres) { return static_cast<double>(nanometres) / 1e6; }
 double inches(std::int64_t nanometres) { return millimetres(nanometres) / 25.4; }
 
@@ -49,6 +61,11 @@ struct Write {
         case base::Quantity::Unit::Nanometres:
             return QCoreApplication::translate("Words", "%1 mm (%2 in)")
                 .arg(decimals(millimetres(quantity.amount)), decimals(inches(quantity.amount)));
+        case base::Quantity::Unit::Milliseconds:
+            return QCoreApplication::translate("Words", "%1 s").arg(exactly(quantity.amount, 3));
+        case base::Quantity::Unit::Micros: return exactly(quantity.amount, 6);
+        case base::Quantity::Unit::Ppm:
+            return QCoreApplication::translate("Words", "%1 %").arg(exactly(quantity.amount, 4));
         case base::Quantity::Unit::Days: break;
         }
         const std::chrono::sys_days day{std::chrono::days(quantity.amount)};
@@ -97,13 +114,16 @@ Source sourceOf(const base::MessageId& id) {
     case Room::Artwork: return either<artwork::Fault, artwork::Note>(id);
     case Room::Layout: return fault<layout::Fault>(id);
     case Room::Kinds: return fault<catalogue::MaterialKind>(id);
+    case Room::Fields: return either<catalogue::fields::Fault, catalogue::fields::Note>(id);
+    case Room::Terms: return fault<catalogue::fields::Term>(id);
+    case Room::Causes: return sourceOf(catalogue::fields::Cause{static_cast<catalogue::fields::Term>(id.number)});
     case Room::Needs: return either<needs::Fault, needs::Note>(id);
     case Room::Planning: return either<planning::Fault, planning::Note>(id);
     case Room::Costing: return fault<costing::Fault>(id);
-    case Room::Pricing: return fault<pricing::Fault>(id);
+    case Room::Pricing: return either<pricing::Fault, pricing::Note>(id);
     case Room::Supply: return either<supply::Fault, supply::Note>(id);
+    case Room::Db: return either<db::Fault, db::Note>(id);
     case Room::None:
-    case Room::Db:
     case Room::App: break;
     }
     return {};
@@ -114,6 +134,9 @@ const char* contextOf(Room room) {
     case Room::Base: return "Base";
     case Room::Units: return "Units";
     case Room::Kinds: return "Names";
+    case Room::Fields: return "Fields";
+    case Room::Terms:
+    case Room::Causes: return "Terms";
     case Room::Artwork: return "Artwork";
     case Room::Layout: return "Layout";
     case Room::Needs: return "Needs";
@@ -130,6 +153,9 @@ const char* contextOf(Room room) {
 
 QString sentence(const base::Message& message) {
     if (message.id == kWorded) return std::visit(Write{}, message.values.front().held);
+    if (message.id == kTold)
+        return told(std::get<std::string>(message.values.front().held).c_str(),
+                    {message.values.begin() + 1, message.values.end()});
     const Source source = sourceOf(message.id);
     if (source.text == nullptr) return {};
     const auto* count = source.one == nullptr ? nullptr : countIn(message.values);
@@ -143,10 +169,9 @@ QString sentence(const base::Message& message) {
     return filled(words, message.values);
 }
 
-QString sentence(const base::Error& error) {
-    if (error.fault.room == Room::None) return QString::fromStdString(error.detail);
-    return sentence(error.message());
-}
+QString sentence(const base::Error& error) { return sentence(error.message()); }
+
+QString sentence(const base::Value& value) { return std::visit(Write{}, value.held); }
 
 QString told(const char* source, const std::vector<base::Value>& values) {
     return filled(QCoreApplication::translate("App", source), values);
@@ -156,12 +181,10 @@ std::string text(const base::Error& error) { return sentence(error).toStdString(
 std::string text(const base::Message& message) { return sentence(message).toStdString(); }
 
 base::Error makeError(base::Code code, std::string subject, const QString& sentence) {
-    base::Error error;
-    error.code = code;
-    error.subject = std::move(subject);
-    error.fault = kWorded;
-    error.values = {base::asValue(sentence.toStdString())};
-    return error;
+    return {.code = code,
+            .subject = std::move(subject),
+            .fault = kWorded,
+            .values = {base::asValue(sentence.toStdString())}};
 }
 
 } // namespace sp::words

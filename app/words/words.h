@@ -18,13 +18,24 @@ namespace sp::words {
 /// millimetres and inches, days as 2026-12-11.
 QString sentence(const base::Error& error);
 QString sentence(const base::Message& message);
+/// A value as it stands in a sentence.
+QString sentence(const base::Value& value);
 
 /// The same in UTF-8, for verbs.
 std::string text(const base::Error& error);
 std::string text(const base::Message& message);
 
+/// What app says by itself; the first value is the English.
+inline constexpr base::MessageId kTold{base::Room::App, true, 1, "Told"};
+
 /// A sentence of app's own, marked by QT_TRANSLATE_NOOP("App", …), with its values in their places.
 QString told(const char* source, const std::vector<base::Value>& values);
+
+/// A message of app's own, marked likewise; it is put into words when it is read.
+template<class... Values>
+base::Message say(const char* source, const Values&... values) {
+    return {kTold, {base::asValue(source), base::asValue(values)...}};
+}
 
 /// An error that app itself meets: its sentence is made where it is met, in the language of that moment.
 base::Error makeError(base::Code code, std::string subject, const QString& sentence);

@@ -41,7 +41,6 @@ Error about(std::string name, const Error& error) {
 }
 
 std::string describe(const Error& error) {
-    if (error.fault.room == Room::None) return error.detail;
     return error.subject.empty() ? describe(error.message())
                                  : fmt::format("{} of {}", describe(error.message()), error.subject);
 }

@@ -14,7 +14,6 @@ namespace sp::base {
 struct Error {
     Code code = Code::Failed;
     std::string subject;
-    std::string detail; ///< the English sentence, of a room that has no list yet
     MessageId fault = {};
     std::vector<Value> values = {};
 

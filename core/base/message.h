@@ -28,6 +28,9 @@ enum class Room : std::uint8_t {
     Base,
     Units,
     Kinds,
+    Fields,
+    Terms,
+    Causes,
     Artwork,
     Layout,
     Needs,
@@ -53,9 +56,9 @@ struct MessageId {
 
 /// A measured value, to be written in the person's own units and marks.
 struct Quantity {
-    enum class Unit { Nanometres, Days };
+    enum class Unit { Nanometres, Days, Milliseconds, Micros, Ppm };
     Unit unit = Unit::Nanometres;
-    std::int64_t amount = 0; ///< Days: since 1970-01-01
+    std::int64_t amount = 0; ///< Days: since 1970-01-01; Micros: of a currency, Ppm: of a whole
 
     friend bool operator==(const Quantity&, const Quantity&) = default;
 };

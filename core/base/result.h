@@ -17,12 +17,8 @@ using Result = tl::expected<T, Error>;
 /// Success without a value.
 using Done = Result<void>;
 
-/// Makes the error side of any Result.
-inline tl::unexpected<Error> fail(Code code, std::string subject, std::string detail) {
-    return tl::unexpected<Error>(Error{code, std::move(subject), std::move(detail)});
-}
-
-/// The same from a room's list of faults; the values stand in the order of the sentence's places.
+/// Makes the error side of any Result from a room's list of faults; the values stand in the order of the sentence's
+/// places.
 template<ListedFault F, class... Values>
 tl::unexpected<Error> fail(F fault, std::string subject, const Values&... values) {
     return tl::unexpected<Error>(makeError(fault, std::move(subject), values...));

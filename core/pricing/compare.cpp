@@ -2,6 +2,7 @@
 #include "core/pricing/compare.h"
 
 #include "core/catalogue/fields/tables.h"
+#include "core/pricing/messages.h"
 
 #include <fmt/format.h>
 
@@ -39,7 +40,7 @@ class Comparer {
         compareFields(fields::objectOf<catalogue::BenchStandards>(), &m_book.bench, &m_now.bench);
         compareFields(fields::objectOf<catalogue::PriceRules>(), &shop.rules, &m_now.shop.rules);
         certificate();
-        if (m_total != total) m_causes.push_back({std::string(kReckonedOtherwise), {}, {}, total - m_total});
+        if (m_total != total) m_causes.push_back({base::say(Note::ReckonedOtherwise), {}, {}, total - m_total});
         return std::move(m_causes);
     }
 
@@ -73,10 +74,10 @@ class Comparer {
     }
     std::string share(units::Rate rate) const { return units::formatRate(rate, m_style) + " %"; }
 
-    /// Records a cause that has been applied and its effect on the total. If the order cannot be priced until the next
-    /// cause is applied too (a blank became a backing and gets its sheet only then), the next one has the effect of
-    /// both.
-    void note(std::string what, std::string was, std::string now) {
+    /// Notes a cause that has been put in place, and what it does to the total. Where the order cannot be priced before
+    /// the next cause is in place too (a blank has become a backing and has its sheet only then), the next one takes
+    /// the effect of both.
+    void note(base::Message what, base::Value was, base::Value now) {
         const auto priced = priceOrder(m_order, m_book, m_fits);
         const auto total = priced ? priced->total : m_total;
         m_causes.push_back({std::move(what), std::move(was), std::move(now), total - m_total});
@@ -110,23 +111,26 @@ class Comparer {
         }
     }
 
-    /// "Labour an hour", "Jet, what is lost". The price of a material has just the material's name.
-    static std::string headingOf(const fields::Field& field, const std::string& of) {
-        if (&field == &fields::fieldOf<&catalogue::PricedMaterial::price>()) return of;
-        std::string heading(field.heading.empty() ? fields::english(field.words) : field.heading);
-        if (!of.empty()) return of + ", " + heading;
-        if (heading.front() >= 'a' && heading.front() <= 'z') heading.front() = static_cast<char>(heading.front() - 32);
-        return heading;
+    /// "Labour an hour", "Jet, what is lost". The price of a material is called as the material is.
+    static base::Message headingOf(const fields::Field& field, const std::string& of) {
+        if (&field == &fields::fieldOf<&catalogue::PricedMaterial::price>()) return base::say(Note::PriceOf, of);
+        const fields::Cause cause{field.words};
+        return of.empty() ? base::say(cause) : base::say(Note::PartOf, of, cause);
     }
 
-    /// A value as text; empty if it is not a single figure.
-    std::string say(const fields::Field& field, const void* value) const {
+    base::Value say(const fields::Field& field, const void* value) const {
+        if (&field == &fields::fieldOf<&catalogue::PriceRules::cardFee>() &&
+            !static_cast<const catalogue::CardFee*>(value)->charged)
+            return base::asValue(Note::NoCardFee);
+        return base::asValue(figure(field, value));
+    }
+
+    /// A value as a figure; empty where no figure says it.
+    std::string figure(const fields::Field& field, const void* value) const {
         if (&field == &fields::fieldOf<&catalogue::PriceRules::tax>())
             return share(static_cast<const catalogue::TaxRule*>(value)->rate);
-        if (&field == &fields::fieldOf<&catalogue::PriceRules::cardFee>()) {
-            const auto& fee = *static_cast<const catalogue::CardFee*>(value);
-            return fee.charged ? share(fee.rate) : "none";
-        }
+        if (&field == &fields::fieldOf<&catalogue::PriceRules::cardFee>())
+            return share(static_cast<const catalogue::CardFee*>(value)->rate);
         if (&field == &fields::fieldOf<&catalogue::PricedMaterial::price>()) {
             const auto& known = *static_cast<const std::optional<units::UnitPrice>*>(value);
             return known ? price(*known) : std::string();
@@ -173,7 +177,7 @@ class Comparer {
         };
         if (!m_order.asksExemption || of(m_book) == of(m_now)) return;
         m_book.customer = m_now.customer;
-        note("Exemption certificate", {}, {});
+        note(base::say(Note::CertificateChanged), {}, {});
     }
 
     const catalogue::Order& m_order;

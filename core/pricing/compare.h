@@ -6,20 +6,16 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace sp::pricing {
 
-/// The heading of the cause that lies in the program's rules, not in the price book.
-inline constexpr std::string_view kReckonedOtherwise = "What the program reckons otherwise";
-
-/// A difference between the price books and its effect on the order's total.
+/// Something of the price book that is not as it was, and what it does to the order's total.
 struct PriceCause {
-    std::string what; ///< "Aquamarine SS10", "Labour an hour"
-    std::string was;  ///< "0.69", "18.00": empty if it is not a single figure (a changed table)
-    std::string now;
-    units::Money effect; ///< on the total, with earlier causes already applied and later ones not yet
+    base::Message what; ///< "Aquamarine SS10", "Labour an hour"
+    base::Value was;    ///< "0.69", "18.00": empty where a figure does not say it (a table that was changed)
+    base::Value now;
+    units::Money effect; ///< on the total, with the causes before it as they are now and those after it as they were
 
     friend bool operator==(const PriceCause&, const PriceCause&) = default;
 };
@@ -48,11 +44,12 @@ struct PriceComparison {
     units::Money difference() const { return totalNow - totalThen; }
 };
 
-/// Prices the same order with the book it was given with and with another one, and explains the difference. Every field
-/// that affects prices and differs is a cause. Causes are applied one after another in this order: prices of materials,
-/// their other traits, the currency, the usual materials, hourly and monthly costs, the bench, card fees, then the
-/// rules of the price. Amounts of money are written with all their decimals. `given` is the total the quote was given
-/// with, if known: what the old book no longer comes to is the last cause, kReckonedOtherwise. Causes always add up.
+/// What the same order comes to with the book it was given with and with another, and why. Every field of the table
+/// that can make a price and differs is a cause. One after the other is put in the place of what was, in this order:
+/// prices of materials, what else they are, the currency, the materials that are usual, what an hour and a month cost,
+/// the bench, card fees, then the rules of the price. Amounts of money are written with as many decimals as they have.
+/// `given` is the total that was given, where it is known: what the book of then does not come to any more is the last
+/// cause, Note::ReckonedOtherwise. Causes always add up.
 /// Errors: what priceOrder refuses for either book, so Missing where a material is no longer there or has no price.
 base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const catalogue::PriceBook& then,
                                             const catalogue::PriceBook& now, layout::FitMemo& fits,

@@ -17,6 +17,16 @@ namespace sp::pricing {
     X(WantedBeforeQuoted, OutOfRange)                                                                                  \
     X(OrderTooLarge, TooLarge)
 
+// Why a price changed: a material's price, something else of it, the customer's certificate, the program itself; and a
+// card fee that is not charged.
+#define SP_PRICING_NOTES(X)                                                                                            \
+    X(PriceOf)                                                                                                         \
+    X(PartOf)                                                                                                          \
+    X(CertificateChanged)                                                                                              \
+    X(ReckonedOtherwise)                                                                                               \
+    X(NoCardFee)
+
 SP_FAULTS(Pricing, SP_PRICING_FAULTS)
+SP_NOTES(Pricing, SP_PRICING_NOTES)
 
 } // namespace sp::pricing

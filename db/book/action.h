@@ -44,12 +44,9 @@ class Book::Inside::Scope {
   private:
     static sqlite::Connection& begun(Inside& book) {
         auto& connection = *book.opened.connection;
-        if (!book.opened.readOnlyBecause.empty())
-            refuse(base::Code::ReadOnly, connection.file().string(), book.opened.readOnlyBecause);
+        if (book.opened.readOnlyBecause) throw Refusal(*book.opened.readOnlyBecause);
         // A full disk makes SQLite roll back the whole transaction by itself; what follows must not begin another.
-        if (book.depth > 0 && !connection.isInTransaction())
-            refuse(base::Code::Failed, connection.file().string(),
-                   "The action was given up after an error; try it again.");
+        if (book.depth > 0 && !connection.isInTransaction()) refuse(Fault::ActionGivenUp, connection.file().string());
         return connection;
     }
 
@@ -57,7 +54,7 @@ class Book::Inside::Scope {
     sqlite::Transaction m_transaction;
     std::size_t m_changes = 0;
     std::int64_t m_steps = 0;
-    std::string m_what;
+    std::optional<base::Message> m_what;
     bool m_isFinished = false;
 };
 

@@ -3,9 +3,9 @@
 
 #include "core/base/ensure.h"
 #include "db/book/action.h"
+#include "db/book/labels.h"
 #include "db/book/older_book.h"
 #include "db/book/price_list.h"
-#include "db/book/words.h"
 #include "db/migrations/migrations.h"
 #include "db/records/record.h"
 
@@ -44,12 +44,11 @@ Book::~Book() = default;
 
 const std::filesystem::path& Book::file() const { return m_in->file(); }
 const Surroundings& Book::surroundings() const { return m_in->surroundings; }
-const std::string& Book::readOnlyBecause() const { return m_in->opened.readOnlyBecause; }
+const std::optional<base::Error>& Book::readOnlyBecause() const { return m_in->opened.readOnlyBecause; }
 
 Id Book::Inside::newId() const {
     std::array<std::uint8_t, 10> random{};
-    if (::getentropy(random.data(), random.size()) != 0)
-        refuse(Code::Failed, {}, "The computer gave no random numbers; restart it.");
+    if (::getentropy(random.data(), random.size()) != 0) refuse(Fault::NoRandomNumbers, {});
     const auto since = surroundings.now().time_since_epoch();
     const auto ms = std::chrono::duration_cast<std::chrono::milliseconds>(since).count();
     return Id::fromTime(static_cast<std::uint64_t>(ms < 0 ? 0 : ms), random);
@@ -63,11 +62,11 @@ std::string Book::Inside::momentNow() const {
                        time.minutes().count(), time.seconds().count(), time.subseconds().count());
 }
 
-Stamp Book::Inside::record(std::string_view kind, std::string what, Change change) {
+Stamp Book::Inside::record(std::string_view kind, std::optional<base::Message> what, Change change) {
     base::ensure(action.has_value(), "a change is part of an action");
     const Stamp stamp{stores.log.add(action->command, ++action->steps, action->at, surroundings.actor, kind, change),
                       action->at};
-    if (action->step.what.empty()) action->step.what = std::move(what);
+    if (!action->step.what) action->step.what = std::move(what);
     action->step.changes.push_back(std::move(change));
     return stamp;
 }
@@ -79,9 +78,7 @@ Id Book::Inside::keep(Store& store, std::string_view entity, T value) {
         value.id = newId();
     } else {
         before = store.find(value.id);
-        if (!before)
-            refuse(Code::NotFound, value.name,
-                   fmt::format("The {} “{}” is no longer in the book; add it anew.", entity, value.name));
+        if (!before) refuse(Fault::ThingGone, value.name, sortOf(entity), value.name);
     }
     orRefuse(catalogue::fields::check(value));
     if (before == value) return value.id;
@@ -92,11 +89,8 @@ Id Book::Inside::keep(Store& store, std::string_view entity, T value) {
         store.write(value, stamp);
     } catch (const Refusal& refusal) {
         if (refusal.error().code == Code::Conflict)
-            refuse(Code::Conflict, value.name,
-                   fmt::format("There is another {} called “{}”; choose another name.", entity, value.name));
-        if (refusal.error().code == Code::Invalid)
-            refuse(Code::Invalid, value.name,
-                   fmt::format("“{}” refers to something that is not in the book; choose it anew.", value.name));
+            refuse(Fault::NameOfAnother, value.name, sortOf(entity), value.name);
+        if (refusal.error().code == Code::Invalid) refuse(Fault::RefersToNothing, value.name, value.name);
         throw;
     }
     return value.id;
@@ -105,9 +99,9 @@ Id Book::Inside::keep(Store& store, std::string_view entity, T value) {
 template<class Store>
 void Book::Inside::drop(Store& store, std::string_view entity, const Id& id) {
     const auto before = store.find(id);
-    if (!before) refuse(Code::NotFound, id.text(), fmt::format("This {} is no longer in the book.", entity));
-    const auto stamp =
-        record("remove", "removing " + before->name, {std::string(entity), id, records::write(*before), {}});
+    if (!before) refuse(Fault::NothingToRemove, id.text(), sortOf(entity));
+    const auto stamp = record("remove", base::say(Note::Removing, before->name),
+                              {std::string(entity), id, records::write(*before), {}});
     store.remove(id, stamp);
 }
 
@@ -117,14 +111,13 @@ void Book::Inside::keepOnly(Store& store, std::string_view entity, const T& valu
     const auto before = store.find();
     if (before == value) return;
     const auto stamp =
-        record(before ? "change" : "make", before ? changeOf(*before, value) : std::string(entity),
+        record(before ? "change" : "make", before ? changeOf(*before, value) : base::say(sortOf(entity)),
                {std::string(entity), Id(), before ? records::write(*before) : std::string(), records::write(value)});
     try {
         store.write(value, stamp);
     } catch (const Refusal& refusal) {
         if (refusal.error().code != Code::Invalid) throw;
-        refuse(Code::Invalid, std::string(entity),
-               fmt::format("The {} refers to something that is not in the book; choose it anew.", entity));
+        refuse(Fault::OnlyRefersToNothing, std::string(entity), sortOf(entity));
     }
 }
 
@@ -164,11 +157,8 @@ Result<Id> Book::save(const Material& material) {
 }
 Done Book::removeMaterial(const Id& id) {
     return m_in->act([&] {
-        if (const auto user = m_in->stores.materials.usedBy(id); !user.empty())
-            refuse(Code::Conflict, user, fmt::format("This material is used by {}; take it out there first.", user));
-        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty())
-            refuse(Code::Conflict, kit,
-                   fmt::format("This material is used by the kit “{}”; take it out there first.", kit));
+        m_in->stores.materials.expectUnused(id);
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) refuse(Fault::MaterialOfKit, kit, kit);
         m_in->drop(m_in->stores.materials, "material", id);
     });
 }
@@ -181,10 +171,7 @@ Result<Id> Book::save(const Supplier& supplier) {
 }
 Done Book::removeSupplier(const Id& id) {
     return m_in->act([&] {
-        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty())
-            refuse(Code::Conflict, kit,
-                   fmt::format("This supplier sells the kit “{}”; remove that kit or give it another supplier first.",
-                               kit));
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) refuse(Fault::SupplierOfKit, kit, kit);
         m_in->drop(m_in->stores.suppliers, "supplier", id);
     });
 }
@@ -234,10 +221,7 @@ Result<Id> Book::save(const Design& design) {
 }
 Done Book::removeDesign(const Id& id) {
     return m_in->act([&] {
-        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty())
-            refuse(Code::Conflict, kit,
-                   fmt::format("The kit “{}” is made for this design; remove that kit or make it for another first.",
-                               kit));
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) refuse(Fault::DesignOfKit, kit, kit);
         m_in->drop(m_in->stores.designs, "design", id);
     });
 }
@@ -254,23 +238,19 @@ Done Book::removeCustomer(const Id& id) {
 
 // -------------------------------------------------------------------------------------------------------- the shelf
 
-Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost, std::string_view note) {
+Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost,
+                         std::string_view note) {
     return m_in->act([&] {
         const auto moved = m_in->stores.materials.find(material);
-        if (!moved) refuse(Code::NotFound, material.text(), "This material is no longer in the book; add it anew.");
+        if (!moved) refuse(Fault::MaterialGone, material.text());
         const StockMove move{m_in->newId(), material, amount, cost, std::string(note), std::nullopt};
         orRefuse(catalogue::fields::check(move));
         const auto lying = m_in->stores.stock.onShelf(material);
-        if (lying + amount < 0)
-            refuse(Code::Invalid, moved->name,
-                   fmt::format("Only {} of “{}” are on the shelf; count it and book what is there first.", lying,
-                               moved->name));
+        if (lying + amount < 0) refuse(Fault::NotOnShelf, moved->name, lying, moved->name);
         if (lying + amount > catalogue::fields::kCounts.highest)
-            refuse(Code::Invalid, moved->name,
-                   fmt::format("There would be more than {} of “{}” on the shelf; check the amount.",
-                               catalogue::fields::kCounts.highest, moved->name));
+            refuse(Fault::ShelfTooFull, moved->name, catalogue::fields::kCounts.highest, moved->name);
         const auto stamp =
-            m_in->record("make", "movement of " + moved->name, {"movement", move.id, {}, records::write(move)});
+            m_in->record("make", base::say(Note::MovementOf, moved->name), {"movement", move.id, {}, records::write(move)});
         m_in->stores.stock.add(move, stamp);
     });
 }
@@ -287,25 +267,23 @@ Result<PriceBook> Book::priceBook(const Id& customer) {
         book.materials = pricedMaterials(m_in->stores);
         if (customer.isNone()) return book;
         book.customer = m_in->stores.customers.find(customer);
-        if (!book.customer)
-            refuse(Code::NotFound, customer.text(), "This customer is no longer in the book; choose another.");
+        if (!book.customer) refuse(Fault::CustomerGone, customer.text());
         return book;
     });
 }
 
 // ---------------------------------------------------------------------------------------------------- the whole book
 
-Done Book::together(std::string_view what, const std::function<Done()>& work) {
+Done Book::together(const base::Message& what, const std::function<Done()>& work) {
     return m_in->act([&] {
-        if (m_in->depth == 1) m_in->action->step.what = std::string(what);
+        if (m_in->depth == 1) m_in->action->step.what = what;
         orRefuse(work());
     });
 }
 
 Done Book::copyTo(const std::filesystem::path& target) {
     return atTheDoor([&] {
-        if (m_in->depth > 0)
-            refuse(Code::Busy, target.string(), "The book cannot be copied in the middle of an action.");
+        if (m_in->depth > 0) refuse(Fault::CopyInAction, target.string());
         copyWhole(*m_in->opened.connection, target);
     });
 }

@@ -61,15 +61,15 @@ struct Quote {
     std::int64_t version = 0; ///< counts changes; updates name the version they saw
 };
 
-/// What undo and redo would do next, for the menu: "price of Jet SS10". Empty when there is nothing.
+/// What undo and redo would do next, for the menu: "price of Jet SS10". Nothing when there is nothing.
 struct UndoState {
-    std::string undo;
-    std::string redo;
+    std::optional<base::Message> undo;
+    std::optional<base::Message> redo;
 };
 
 /// What "check" found. Empty `damage` means the book holds together.
 struct CheckReport {
-    std::vector<std::string> damage; ///< one plain sentence each
+    std::vector<base::Message> damage;
     std::int64_t quotes = 0;
     std::int64_t sealedQuotes = 0; ///< whose digest was compared
     std::int64_t designs = 0;
@@ -103,8 +103,8 @@ class Book {
     const std::filesystem::path& file() const;
     /// The clock and the seat this book goes by.
     const Surroundings& surroundings() const;
-    /// Empty when the book can be written; else one sentence that says why not.
-    const std::string& readOnlyBecause() const;
+    /// Nothing when the book can be written; else why not, which is what every change is refused with.
+    const std::optional<base::Error>& readOnlyBecause() const;
 
     // What the shop knows. Lists are sorted by name, then id. Saving a thing whose id is none makes a new one and
     // returns its id. Saving refuses with Invalid what breaks the ranges stated in the catalogue headers, and with
@@ -196,9 +196,10 @@ class Book {
     base::Done undo();
     base::Done redo();
 
-    // Several saves as one action (one undo step, one transaction): everything `work` does, or nothing. A call inside
-    // that fails has changed nothing by itself, and `work` may go on. May be nested; undo inside finds nothing.
-    base::Done together(std::string_view what, const std::function<base::Done()>& work);
+    // Several saves as one action (one undo step called `what`, one transaction): everything `work` does, or nothing. A
+    // call inside that fails has changed nothing by itself, and `work` may go on. May be nested; undo inside finds
+    // nothing.
+    base::Done together(const base::Message& what, const std::function<base::Done()>& work);
 
     /// A whole, verified copy of the book in a new file. Errors: Conflict when `target` exists, Full, ReadOnly.
     base::Done copyTo(const std::filesystem::path& target);

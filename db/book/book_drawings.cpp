@@ -6,7 +6,6 @@
 
 namespace sp::db {
 
-using base::Code;
 using base::Done;
 using base::Id;
 using base::Result;
@@ -18,17 +17,12 @@ using records::ArtworkRecord;
 namespace {
 
 void refuseUnfitFiles(const DesignArtwork& artwork) {
-    if (artwork.file.empty())
-        refuse(Code::Invalid, artwork.fileName,
-               fmt::format("The drawing “{}” is empty; choose another file.", artwork.fileName));
+    const auto& name = artwork.fileName;
+    if (artwork.file.empty()) refuse(Fault::DrawingEmpty, name, name);
     if (artwork.file.size() > catalogue::kLargestArtwork)
-        refuse(Code::Invalid, artwork.fileName,
-               fmt::format("The drawing “{}” is larger than {} MB; make it smaller.", artwork.fileName,
-                           catalogue::kLargestArtwork / 1'000'000));
+        refuse(Fault::DrawingTooLarge, name, name, catalogue::kLargestArtwork / 1'000'000);
     if (artwork.thumbnail.size() > catalogue::kLargestThumbnail)
-        refuse(Code::Invalid, artwork.fileName,
-               fmt::format("The small picture of “{}” is larger than {} MB; make a smaller one.", artwork.fileName,
-                           catalogue::kLargestThumbnail / 1'000'000));
+        refuse(Fault::PictureTooLarge, name, name, catalogue::kLargestThumbnail / 1'000'000);
 }
 
 template<class T>
@@ -59,10 +53,7 @@ Result<std::optional<DesignArtwork>> Book::artwork(const Id& design) {
 Done Book::save(const DesignArtwork& artwork) {
     return m_in->act([&] {
         const auto design = m_in->stores.designs.find(artwork.design);
-        if (!design)
-            refuse(
-                Code::NotFound, artwork.fileName,
-                fmt::format("The design of the drawing “{}” is no longer in the book; add it anew.", artwork.fileName));
+        if (!design) refuse(Fault::DesignOfDrawingGone, artwork.fileName, artwork.fileName);
         refuseUnfitFiles(artwork);
         const ArtworkRecord now{artwork.design,
                                 artwork.fileName,
@@ -78,9 +69,8 @@ Done Book::save(const DesignArtwork& artwork) {
         orRefuse(catalogue::fields::check(now));
         const auto before = m_in->stores.artworks.find(now.design);
         if (before == now) return;
-        m_in->stores.artworks.write(now,
-                                    m_in->record(before ? "change" : "make", "drawing of " + design->name,
-                                                 {"artwork", now.design, writtenBefore(before), records::write(now)}));
+        m_in->stores.artworks.write(now, m_in->record(before ? "change" : "make", base::say(Note::DrawingOf, design->name),
+                                            {"artwork", now.design, writtenBefore(before), records::write(now)}));
     });
 }
 
@@ -88,9 +78,9 @@ Done Book::removeArtwork(const Id& design) {
     return m_in->act([&] {
         const auto of = m_in->stores.designs.find(design);
         const auto before = m_in->stores.artworks.find(design);
-        if (!of || !before) refuse(Code::NotFound, design.text(), "This design has no drawing in the book.");
-        m_in->stores.artworks.remove(design, m_in->record("remove", "removing the drawing of " + of->name,
-                                                          {"artwork", design, records::write(*before), {}}));
+        if (!of || !before) refuse(Fault::NoDrawing, design.text());
+        m_in->stores.artworks.remove(design, m_in->record("remove", base::say(Note::RemovingDrawingOf, of->name),
+                                                {"artwork", design, records::write(*before), {}}));
     });
 }
 
@@ -105,11 +95,10 @@ Done Book::save(const ColourMaterial& colour) {
         now.id = before ? before->id : m_in->newId();
         orRefuse(catalogue::fields::check(now));
         if (before == now) return;
-        if (!m_in->stores.materials.find(now.material))
-            refuse(Code::NotFound, now.material.text(), "This stone is no longer in the book; choose another.");
-        m_in->stores.colours.write(now,
-                                   m_in->record(before ? "change" : "make", fmt::format("stone for #{:06x}", now.rgb),
-                                                {"colour", now.id, writtenBefore(before), records::write(now)}));
+        if (!m_in->stores.materials.find(now.material)) refuse(Fault::StoneGone, now.material.text());
+        m_in->stores.colours.write(now, m_in->record(before ? "change" : "make",
+                                           base::say(Note::StoneForColour, fmt::format("{:06x}", now.rgb)),
+                                           {"colour", now.id, writtenBefore(before), records::write(now)}));
     });
 }
 
@@ -120,14 +109,13 @@ Result<std::vector<PriceListColumns>> Book::priceListColumns() {
 Done Book::save(const PriceListColumns& list) {
     return m_in->act([&] {
         const auto supplier = m_in->stores.suppliers.find(list.supplier);
-        if (!supplier)
-            refuse(Code::NotFound, list.supplier.text(), "This supplier is no longer in the book; add it anew.");
+        if (!supplier) refuse(Fault::SupplierGone, list.supplier.text());
         orRefuse(catalogue::fields::check(list));
         const auto before = m_in->stores.priceLists.find(list.supplier);
         if (before == list) return;
-        m_in->stores.priceLists.write(
-            list, m_in->record(before ? "change" : "make", "columns of the price list of " + supplier->name,
-                               {"columns", list.supplier, writtenBefore(before), records::write(list)}));
+        m_in->stores.priceLists.write(list,
+                                  m_in->record(before ? "change" : "make", base::say(Note::ColumnsOfListOf, supplier->name),
+                                         {"columns", list.supplier, writtenBefore(before), records::write(list)}));
     });
 }
 

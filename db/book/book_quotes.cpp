@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/pricing/rules_version.h"
 #include "db/book/action.h"
-#include "db/book/words.h"
+#include "db/book/labels.h"
 #include "db/records/record.h"
-
-#include <fmt/format.h>
 
 namespace sp::db {
 
@@ -18,9 +16,7 @@ using stores::JobRow;
 
 namespace {
 
-[[noreturn]] void refuseUnknown(std::string subject) {
-    refuse(Code::NotFound, std::move(subject), "This quote is not in the book; look for it under another number.");
-}
+[[noreturn]] void refuseUnknown(std::string subject) { refuse(Fault::QuoteUnknown, std::move(subject)); }
 
 records::LineFigures figuresOf(const pricing::PricedLine& line) {
     records::LineFigures figures{.cost = line.cost.total,
@@ -55,7 +51,9 @@ records::PaperResult recordOf(const QuoteResult& result, const std::string& numb
     return {pricing::kRulesVersion, figuresOf(result.priced), result.sheetFor(number)};
 }
 
-std::string nameOf(const JobRow& row) { return row.number.empty() ? std::string("the quote") : row.number; }
+base::Value nameOf(const JobRow& row) {
+    return row.number.empty() ? base::asValue(Note::TheQuote) : base::asValue(row.number);
+}
 
 } // namespace
 
@@ -69,9 +67,8 @@ Quote Book::Inside::whole(const JobRow& row) {
     auto paper = stores.papers.quoteOf(row.id);
     if (!paper && row.number.empty()) return quote;
     if (!paper || paper->number != row.number || paper->order != row.order)
-        refuse(Code::Damaged, row.number,
-               fmt::format("The quote {} in “{}” is damaged: it is not as it was sealed; open a backup.",
-                           row.number.empty() ? paper->number : row.number, file().filename().string()));
+        refuse(Fault::QuoteNotAsSealed, row.number, row.number.empty() ? paper->number : row.number,
+               file().filename().string());
     quote.frozen = stores.papers.prices(paper->prices);
     quote.frozen->customer = std::move(paper->customer);
     quote.validUntil = paper->until;
@@ -90,7 +87,7 @@ Quote Book::Inside::newQuote() {
     catalogue::Order order;
     order.quotedOn = surroundings.today();
     const Id id = newId();
-    const auto stamp = record("make", "new quote", {"quote", id, {}, records::write(order)});
+    const auto stamp = record("make", base::say(Note::NewQuote), {"quote", id, {}, records::write(order)});
     stores.jobs.write(id, order, stamp);
     return wholeOf(id);
 }
@@ -106,12 +103,8 @@ Result<Quote> Book::startQuote() {
 JobRow Book::Inside::draftForChange(const Quote& quote) {
     auto row = stores.jobs.find(quote.id);
     if (!row) refuseUnknown(quote.id.text());
-    if (!row->number.empty())
-        refuse(Code::Conflict, row->number,
-               fmt::format("Quote {} has been given and stays as it is; start a new quote instead.", row->number));
-    if (row->version != quote.version)
-        refuse(Code::Conflict, nameOf(*row),
-               "This quote was changed meanwhile in another place; look at it again before you change it.");
+    if (!row->number.empty()) refuse(Fault::QuoteGiven, row->number, row->number);
+    if (row->version != quote.version) refuse(Fault::QuoteChanged, quote.id.text());
     return std::move(*row);
 }
 
@@ -124,8 +117,7 @@ std::int64_t Book::Inside::keepOrder(const JobRow& before, const catalogue::Orde
         stores.jobs.write(before.id, order, stamp);
     } catch (const Refusal& refusal) {
         if (refusal.error().code != Code::Invalid) throw;
-        refuse(Code::Invalid, "quote",
-               "The quote refers to a customer, design or material that is not in the book; choose it anew.");
+        refuse(Fault::QuoteRefersToNothing, "quote");
     }
     return before.version + 1;
 }
@@ -135,25 +127,20 @@ Result<std::int64_t> Book::saveDraft(const Quote& quote) {
 }
 
 void Book::Inside::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, units::Money total,
-                                     units::Date validUntil) const {
-    const auto invalid = [](const char* subject, std::string detail) {
-        refuse(Code::Invalid, subject, std::move(detail));
-    };
-    if (quote.order.lines.empty()) invalid("lines", "There is nothing on this quote; add a line before giving it.");
+                                 units::Date validUntil) const {
+    if (quote.order.lines.empty()) refuse(Fault::NothingOnQuote, "lines");
     if (total.micros() < catalogue::fields::kEitherAmount.lowest ||
         total.micros() > catalogue::fields::kEitherAmount.highest)
-        invalid("total", "The total is larger than a book can hold; check the quantities and prices.");
-    if (validUntil < quote.order.quotedOn)
-        invalid("validUntil", "The last day of the quote lies before its first; choose a later one.");
+        refuse(Fault::TotalTooLarge, "total");
+    if (validUntil < quote.order.quotedOn) refuse(Fault::EndsBeforeItBegins, "validUntil");
     const Id customer = inputs.customer ? inputs.customer->id : Id();
-    if (customer != quote.order.customer)
-        invalid("customer", "The prices are those of another customer; choose the customer again.");
+    if (customer != quote.order.customer) refuse(Fault::PricesOfAnother, "customer");
     orRefuse(catalogue::fields::check(inputs.shop));
     orRefuse(catalogue::fields::check(inputs.bench));
     if (inputs.customer) orRefuse(catalogue::fields::check(*inputs.customer));
     for (const auto& [id, material] : inputs.materials) {
         orRefuse(catalogue::fields::check(material));
-        if (material.material.id != id) invalid("materials", "The prices are mixed up; open the quote again.");
+        if (material.material.id != id) refuse(Fault::PricesMixedUp, "materials");
     }
 }
 
@@ -166,7 +153,7 @@ Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const Q
     const std::chrono::year_month_day today(surroundings.today().days());
     const std::string number = stores.jobs.takeNumber("quote", static_cast<int>(today.year()));
     const auto order = records::write(quote.order);
-    record("give", "giving " + number, {"quote", quote.id, order, order});
+    record("give", base::say(Note::GivingQuote, number), {"quote", quote.id, order, order});
     const auto stamp =
         record("give", {},
                {"stage", quote.id, records::write(StageMark{draft.stage}), records::write(StageMark{Stage::Quoted})});
@@ -210,8 +197,7 @@ Done Book::sealResult(const Id& id, const std::optional<QuoteResult>& result) {
         m_in->action->isUndone = false;
         const auto quote = m_in->wholeOf(id);
         if (quote.number.empty() || quote.result || (result && quote.sealedTotal != result->priced.total))
-            refuse(Code::Conflict, quote.number,
-                   fmt::format("What quote {} came to cannot be sealed again.", quote.number));
+            refuse(Fault::ResultSealed, quote.number, quote.number);
         if (result)
             m_in->stores.papers.sealResult(id, m_in->momentNow(), recordOf(*result, quote.number));
         else
@@ -227,18 +213,28 @@ Done Book::setStage(const Id& id, Stage stage) {
         if (!row) refuseUnknown(id.text());
         if (row->stage == stage) return;
         if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::LetGo)
-            refuse(Code::Invalid, "stage", "This quote has not been given yet; give it before you move it on.");
-        if (!row->number.empty() && stage == Stage::Enquiry)
-            refuse(Code::Invalid, "stage",
-                   fmt::format("Quote {} has been given and is no enquiry any more; start a new quote.", row->number));
-        const auto stamp = m_in->record("change", "stage of " + nameOf(*row),
-                                        {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
+            refuse(Fault::NotGivenYet, "stage");
+        if (!row->number.empty() && stage == Stage::Enquiry) refuse(Fault::NoEnquiryAnyMore, "stage", row->number);
+        const auto stamp = m_in->record("change", base::say(Note::StageOf, nameOf(*row)),
+                                  {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
         m_in->stores.jobs.setStage(id, stage, stamp);
     });
 }
 
 Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64_t limit) {
-    return m_in->look([&] { return m_in->stores.jobs.list(text, limit); });
+    return m_in->look([&] {
+        std::vector<QuoteSummary> list;
+        for (auto& row : m_in->stores.jobs.list(text, limit))
+            list.push_back({.id = row.id,
+                            .number = row.number,
+                            .stage = row.stage,
+                            .customer = row.customer,
+                            .firstTitle = row.firstTitle,
+                            .lines = row.lines,
+                            .quotedOn = row.quotedOn,
+                            .total = row.total});
+        return list;
+    });
 }
 
 Result<Quote> Book::quote(const Id& id) {
@@ -248,9 +244,7 @@ Result<Quote> Book::quote(const Id& id) {
 Result<Quote> Book::quoteNumbered(std::string_view number) {
     return m_in->look([&] {
         const auto id = m_in->stores.jobs.numbered(number);
-        if (!id)
-            refuse(Code::NotFound, std::string(number),
-                   fmt::format("There is no quote {} in this book; look for it under another number.", number));
+        if (!id) refuse(Fault::NoQuoteNumbered, std::string(number), number);
         return m_in->wholeOf(*id);
     });
 }

@@ -5,7 +5,6 @@
 
 namespace sp::db {
 
-using base::Code;
 using base::Done;
 using base::Result;
 using catalogue::BenchStandards;
@@ -20,13 +19,12 @@ using records::StockMove;
 using stores::Change;
 
 Result<UndoState> Book::undoState() {
-    return UndoState{m_in->undoStack.canUndo() ? m_in->undoStack.toUndo().what : std::string(),
-                     m_in->undoStack.canRedo() ? m_in->undoStack.toRedo().what : std::string()};
+    return UndoState{m_in->undoStack.canUndo() ? m_in->undoStack.toUndo().what : std::nullopt,
+                     m_in->undoStack.canRedo() ? m_in->undoStack.toRedo().what : std::nullopt};
 }
 
 Done Book::undo() {
-    if (m_in->depth > 0 || !m_in->undoStack.canUndo())
-        return base::fail(Code::NotFound, {}, "There is nothing to undo.");
+    if (m_in->depth > 0 || !m_in->undoStack.canUndo()) return base::fail(Fault::NothingToUndo, {});
     auto step = m_in->act([&] { return m_in->bringStep("undo", m_in->undoStack.toUndo(), true); });
     if (!step) return base::fail(step.error());
     m_in->undoStack.undone(std::move(*step));
@@ -34,8 +32,7 @@ Done Book::undo() {
 }
 
 Done Book::redo() {
-    if (m_in->depth > 0 || !m_in->undoStack.canRedo())
-        return base::fail(Code::NotFound, {}, "There is nothing to redo.");
+    if (m_in->depth > 0 || !m_in->undoStack.canRedo()) return base::fail(Fault::NothingToRedo, {});
     auto step = m_in->act([&] { return m_in->bringStep("redo", m_in->undoStack.toRedo(), false); });
     if (!step) return base::fail(step.error());
     m_in->undoStack.redone(std::move(*step));
@@ -76,8 +73,7 @@ Change Book::Inside::bring(std::string_view kind, const Change& change, bool isB
 namespace {
 
 void refuseIfChanged(const std::string& now, const Change& change) {
-    if (now == change.before) return;
-    refuse(Code::Conflict, change.entity, "This was changed meanwhile in another way; it can no longer be undone.");
+    if (now != change.before) refuse(Fault::ChangedOtherwise, change.entity);
 }
 
 template<class T>
@@ -123,10 +119,9 @@ void Book::Inside::bringStage(std::string_view kind, const Change& change) {
 
 Change Book::Inside::bringMovement(std::string_view kind, const Change& change) {
     const auto last = stores.stock.find(change.id);
-    if (!last) refuse(Code::Damaged, file().string(), "A movement of the shelf is missing; open a backup.");
+    if (!last) refuse(Fault::MovementMissing, file().string());
     const StockMove back{newId(), last->material, -last->amount, last->cost, last->note, last->id};
-    if (stores.stock.onShelf(back.material) + back.amount < 0)
-        refuse(Code::Conflict, {}, "These things are no longer on the shelf; count it and book what is there.");
+    if (stores.stock.onShelf(back.material) + back.amount < 0) refuse(Fault::NoLongerOnShelf, {});
     const Change made{"movement", back.id, {}, records::write(back)};
     stores.stock.add(back, record(kind, {}, made));
     return made;

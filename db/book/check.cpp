@@ -22,7 +22,7 @@ namespace {
 
 constexpr std::size_t kMostDamage = 100;
 
-/// Goes through a book and keeps a sentence for everything that does not hold.
+/// Goes through a book and notes everything that does not hold.
 class Inspection {
   public:
     explicit Inspection(sqlite::Connection& db)
@@ -32,18 +32,18 @@ class Inspection {
     CheckReport run() {
         m_report.damage = structureDamage(m_db, Depth::Full);
         const sqlite::Reading reading(m_db);
-        guarded("the lists", [&] { lists(); });
-        guarded("the drawings", [&] { drawings(); });
-        guarded("the shelf", [&] { ledger(); });
-        guarded("the quotes", [&] { quotes(); });
+        guarded(Note::TheLists, [&] { lists(); });
+        guarded(Note::TheDrawings, [&] { drawings(); });
+        guarded(Note::TheShelf, [&] { ledger(); });
+        guarded(Note::TheQuotes, [&] { quotes(); });
         underSeal();
-        guarded("the change log", [&] { log(); });
-        guarded("the change log", [&] { writers(); });
+        guarded(Note::TheChangeLog, [&] { log(); });
+        guarded(Note::TheChangeLog, [&] { writers(); });
         return std::move(m_report);
     }
-    std::vector<std::string> runSeals() {
+    std::vector<base::Message> runSeals() {
         const sqlite::Reading reading(m_db);
-        guarded("the quotes", [&] {
+        guarded(Note::TheQuotes, [&] {
             for (const auto& id : keys("SELECT id FROM job WHERE number <> '' AND deleted_at IS NULL ORDER BY id"))
                 if (const auto row = m_stores.jobs.find(id)) m_given.emplace(id, *row);
         });
@@ -53,25 +53,25 @@ class Inspection {
 
   private:
     void underSeal() {
-        guarded("the seals", [&] { seals(); });
-        guarded("the numbers", [&] { numbers(); });
-        guarded("the records", [&] { m_stores.records.expectAll(); });
+        guarded(Note::TheSeals, [&] { seals(); });
+        guarded(Note::TheNumbers, [&] { numbers(); });
+        guarded(Note::TheRecords, [&] { m_stores.records.expectAll(); });
     }
 
     template<class Work>
-    void guarded(std::string_view what, Work&& work) {
+    void guarded(Note where, Work&& work) {
         const auto done = atTheDoor(work);
-        if (!done) say(fmt::format("In {}: {}", what, done.error().detail));
+        if (!done) say(Note::FoundIn, where, done.error().message());
     }
-    void say(std::string sentence) {
-        if (m_report.damage.size() < kMostDamage) m_report.damage.push_back(std::move(sentence));
+    template<class... Values>
+    void say(Note found, const Values&... values) {
+        if (m_report.damage.size() < kMostDamage) m_report.damage.push_back(base::say(found, values...));
     }
 
     /// What a thing is now must be what the change log says it became last.
     template<class T>
-    void compare(std::string_view entity, const Id& id, const T& value, const std::string& name) {
-        if (!isSaved(entity, id, value))
-            say(fmt::format("“{}” is not as it was last saved; compare it with a backup.", name));
+    void compare(std::string_view entity, const Id& id, const T& value, const base::Value& name) {
+        if (!isSaved(entity, id, value)) say(Note::NotAsLastSaved, name);
     }
     /// Values are compared, not texts: what an earlier version wrote says the same in other words.
     template<class T>
@@ -83,57 +83,61 @@ class Inspection {
     void lists() {
         const auto materials = m_stores.materials.all();
         m_report.materials = static_cast<std::int64_t>(materials.size());
-        for (const auto& material : materials) compare("material", material.id, material, material.name);
-        for (const auto& supplier : m_stores.suppliers.all()) compare("supplier", supplier.id, supplier, supplier.name);
-        for (const auto& pack : m_stores.packs.all()) compare("pack", pack.id, pack, pack.name);
-        for (const auto& kit : m_stores.kits.all()) compare("kit", kit.id, kit, kit.name);
+        for (const auto& material : materials) compare("material", material.id, material, base::asValue(material.name));
+        for (const auto& supplier : m_stores.suppliers.all())
+            compare("supplier", supplier.id, supplier, base::asValue(supplier.name));
+        for (const auto& pack : m_stores.packs.all()) compare("pack", pack.id, pack, base::asValue(pack.name));
+        for (const auto& kit : m_stores.kits.all()) compare("kit", kit.id, kit, base::asValue(kit.name));
         for (const auto& list : m_stores.priceLists.all())
-            compare("columns", list.supplier, list, "the columns of a price list");
+            compare("columns", list.supplier, list, base::asValue(Note::ColumnsOfAPriceList));
         const auto designs = m_stores.designs.all();
         m_report.designs = static_cast<std::int64_t>(designs.size());
-        for (const auto& design : designs) compare("design", design.id, design, design.name);
-        for (const auto& customer : m_stores.customers.all()) compare("customer", customer.id, customer, customer.name);
+        for (const auto& design : designs) compare("design", design.id, design, base::asValue(design.name));
+        for (const auto& customer : m_stores.customers.all())
+            compare("customer", customer.id, customer, base::asValue(customer.name));
         if (const auto shop = m_stores.shop.find())
             compareShop(*shop);
         else
-            say("The rates and rules of the shop are missing; open a backup.");
+            say(Note::ShopMissing);
         if (const auto bench = m_stores.bench.find())
-            compare("bench", Id(), *bench, "the bench");
+            compare("bench", Id(), *bench, base::asValue(Note::TheBench));
         else
-            say("The bench standards are missing; open a backup.");
+            say(Note::BenchMissing);
     }
 
     void compareShop(const catalogue::Shop& shop) {
-        compare("shop", Id(), shop, "the shop");
+        compare("shop", Id(), shop, base::asValue(Note::TheShop));
         m_stores.shop.expectColumns(shop);
     }
 
     void drawings() {
         for (const auto& artwork : m_stores.artworks.all())
-            compare("artwork", artwork.design, artwork, artwork.fileName);
-        for (const auto& colour : m_stores.colours.all()) compare("colour", colour.id, colour, "the stone of a colour");
+            compare("artwork", artwork.design, artwork, base::asValue(artwork.fileName));
+        for (const auto& colour : m_stores.colours.all())
+            compare("colour", colour.id, colour, base::asValue(Note::StoneOfAColour));
         m_stores.artworks.expectFiles();
     }
 
     void ledger() {
         for (const auto& id : keys("SELECT id FROM stock_move ORDER BY id"))
-            if (const auto move = m_stores.stock.find(id)) compare("movement", id, *move, "a movement of the shelf");
+            if (const auto move = m_stores.stock.find(id))
+                compare("movement", id, *move, base::asValue(Note::AMovement));
         for (const auto& [material, amount] : m_stores.stock.shelf())
-            if (amount < 0) say("Less than nothing of a material is on the shelf; count it.");
+            if (amount < 0) say(Note::ShelfBelowNothing);
     }
 
     void quotes() {
         for (const auto& id : keys("SELECT id FROM job WHERE deleted_at IS NULL ORDER BY id")) {
             ++m_report.quotes;
-            guarded("a quote", [&] {
+            guarded(Note::AQuote, [&] {
                 const auto row = m_stores.jobs.find(id);
-                if (!row) return say("The order of a quote is missing; open a backup.");
+                if (!row) return say(Note::OrderMissing);
                 m_stores.jobs.expectColumns(*row);
-                const std::string name = row->number.empty() ? "a draft" : row->number;
+                const auto name = row->number.empty() ? base::asValue(Note::ADraft) : base::asValue(row->number);
                 compare("quote", id, row->order, name);
                 const bool hasStage = !m_stores.log.newest("stage", id).empty();
                 if (hasStage ? !isSaved("stage", id, records::StageMark{row->stage}) : row->stage != Stage::Enquiry)
-                    say(fmt::format("The stage of {} is not as it was last saved; compare it with a backup.", name));
+                    say(Note::StageNotAsLastSaved, name);
                 if (!row->number.empty()) m_given.emplace(id, *row);
             });
         }
@@ -159,28 +163,26 @@ class Inspection {
         sqlite::Digest before;
         std::int64_t place = 0;
         for (const auto& seal : chain) {
-            if (seal.place != ++place) say("A given quote is missing from the book; open a backup.");
+            if (seal.place != ++place) say(Note::PaperMissing);
             place = seal.place;
-            if (seal.previous != before)
-                say("Between two given quotes another one was taken out or exchanged; open a backup.");
+            if (seal.previous != before) say(Note::SealsDoNotFollow);
             before = seal.digest;
-            if (seal.kind == "paper") guarded("a given quote", [&] { paper(seal.paper); });
+            if (seal.kind == "paper") guarded(Note::AGivenQuote, [&] { paper(seal.paper); });
         }
-        for (const auto& [id, row] : m_given)
-            say(fmt::format("The seal of quote {} is missing; open a backup.", row.number));
+        for (const auto& [id, row] : m_given) say(Note::SealMissing, row.number);
     }
 
     void paper(const Id& id) {
         ++m_report.sealedQuotes;
         const auto issued = m_stores.papers.find(id);
-        if (!issued) return say("A given quote is missing from the book; open a backup.");
+        if (!issued) return say(Note::PaperMissing);
         m_stores.papers.expectColumns(*issued);
         if (m_priceLists.insert(issued->prices).second) m_stores.papers.prices(issued->prices);
         const auto given = m_given.find(issued->job);
         if (given == m_given.end())
-            say(fmt::format("Quote {} was given but is no longer listed; open a backup.", issued->number));
+            say(Note::GivenNotListed, issued->number);
         else if (given->second.number != issued->number || given->second.order != issued->order)
-            say(fmt::format("Quote {} is not as it was sealed; open a backup.", issued->number));
+            say(Note::GivenNotAsSealed, issued->number);
         m_given.erase(issued->job);
         m_numbers.insert(issued->number);
     }
@@ -189,17 +191,17 @@ class Inspection {
         auto rows = m_db.query("SELECT name, year, last_number FROM series ORDER BY name, year");
         while (rows.step()) {
             if (rows.takeText() != "quote") {
-                say("There are numbers of papers that nobody issued; open a backup.");
+                say(Note::NumbersOfNobody);
                 continue;
             }
             const auto year = rows.takeInteger();
             const auto last = rows.takeInteger();
-            for (std::int64_t n = 1; n <= last && m_report.damage.size() < kMostDamage; ++n)
-                if (m_numbers.erase(fmt::format("{:04}-{:04}", year, n)) == 0)
-                    say(fmt::format("Quote {:04}-{:04} was given but cannot be read; open a backup.", year, n));
+            for (std::int64_t n = 1; n <= last && m_report.damage.size() < kMostDamage; ++n) {
+                const auto number = fmt::format("{:04}-{:04}", year, n);
+                if (m_numbers.erase(number) == 0) say(Note::NumberUnreadable, number);
+            }
         }
-        for (const auto& number : m_numbers)
-            say(fmt::format("The count of quotes has lost {}; open a backup.", number));
+        for (const auto& number : m_numbers) say(Note::NumberLost, number);
     }
 
     /// The log has no gaps, and each record of a thing begins with what the record before it ended with. A thing's
@@ -215,13 +217,13 @@ class Inspection {
             std::optional<sqlite::Digest> before;
             std::optional<sqlite::Digest> after;
             rows >> seq >> thing.first >> thing.second >> before >> after;
-            if (seq != ++last) say("A row of the change log is missing; open a backup.");
+            if (seq != ++last) say(Note::LogRowMissing);
             last = seq;
             const auto was = afters.find(thing);
             const bool fits = was != afters.end()      ? saysSame(thing.first, before, was->second)
                               : thing.first == "stage" ? before == newStage
                                                        : !before;
-            if (!fits) say(fmt::format("Record {} of the change log does not follow from the one before it.", seq));
+            if (!fits) say(Note::LogDoesNotFollow, seq);
             afters[thing] = after;
         }
     }
@@ -261,8 +263,7 @@ class Inspection {
     }
     void expectNone(const std::string& sql) {
         auto row = m_db.query(sql);
-        if (row.step() && row.takeInteger() > 0)
-            say("A thing and the change log do not agree on when it was last changed; compare with a backup.");
+        if (row.step() && row.takeInteger() > 0) say(Note::LogDisagrees);
     }
 
     std::vector<Id> keys(std::string_view sql) {
@@ -282,7 +283,7 @@ class Inspection {
 
 } // namespace
 
-std::vector<std::string> sealDamage(sqlite::Connection& connection) { return Inspection(connection).runSeals(); }
+std::vector<base::Message> sealDamage(sqlite::Connection& connection) { return Inspection(connection).runSeals(); }
 
 base::Result<CheckReport> Book::check(const std::filesystem::path& file) {
     return atTheDoor([&] {

@@ -17,20 +17,14 @@
 namespace sp::db {
 
 namespace fs = std::filesystem;
-using base::Code;
 
 namespace {
 
 [[noreturn]] void refuseBySystem(const fs::path& file, int error) {
     const std::string name = file.filename().string();
-    if (error == ENOSPC || error == EDQUOT || error == EFBIG)
-        refuse(Code::Full, file.string(),
-               fmt::format("The disk that holds “{}” is full; make room and try again.", name));
-    if (error == EACCES || error == EPERM || error == EROFS)
-        refuse(Code::ReadOnly, file.string(),
-               fmt::format("“{}” cannot be used in this folder; choose a folder of your own.", name));
-    refuse(Code::Failed, file.string(),
-           fmt::format("“{}” could not be used ({}); check the disk and try again.", name, std::strerror(error)));
+    if (error == ENOSPC || error == EDQUOT || error == EFBIG) refuse(Fault::DiskFull, file.string(), name);
+    if (error == EACCES || error == EPERM || error == EROFS) refuse(Fault::NotUsableHere, file.string(), name);
+    refuse(Fault::NotUsable, file.string(), name, std::strerror(error));
 }
 
 void sync(const fs::path& path, int flags) {
@@ -46,15 +40,9 @@ void sync(const fs::path& path, int flags) {
 fs::path resolved(const fs::path& file) {
     std::error_code error;
     const fs::path path = fs::canonical(file, error);
-    const std::string name = file.filename().string();
-    if (error == std::errc::permission_denied)
-        refuse(Code::ReadOnly, file.string(), fmt::format("“{}” may not be read; ask its owner for leave.", name));
-    if (error)
-        refuse(Code::Missing, file.string(),
-               fmt::format("There is no job book “{}”; choose another file or make a new book.", file.string()));
-    if (!fs::is_regular_file(path, error))
-        refuse(Code::Foreign, file.string(),
-               fmt::format("“{}” is not a job book but a folder or device; choose a file.", file.string()));
+    if (error == std::errc::permission_denied) refuse(Fault::NotReadable, file.string(), file.filename().string());
+    if (error) refuse(Fault::NoSuchBook, file.string(), file.string());
+    if (!fs::is_regular_file(path, error)) refuse(Fault::FolderOrDevice, file.string(), file.string());
     return path;
 }
 
@@ -62,12 +50,9 @@ fs::path resolvedNew(const fs::path& file) {
     std::error_code error;
     const fs::path folder = fs::canonical(file.has_parent_path() ? file.parent_path() : fs::path("."), error);
     if (error || !fs::is_directory(folder, error) || !file.has_filename())
-        refuse(Code::Missing, file.string(),
-               fmt::format("There is no folder “{}”; make it first or choose another.", file.parent_path().string()));
+        refuse(Fault::NoSuchFolder, file.string(), file.parent_path().string());
     const fs::path path = folder / file.filename();
-    if (fs::exists(fs::symlink_status(path, error)))
-        refuse(Code::Conflict, file.string(),
-               fmt::format("There is a file “{}” already; choose another name.", file.filename().string()));
+    if (fs::exists(fs::symlink_status(path, error))) refuse(Fault::FileExists, file.string(), file.filename().string());
     return path;
 }
 
@@ -105,11 +90,13 @@ void Unfinished::make(const std::function<void()>& work) const {
         work();
     } catch (const Refusal& refusal) {
         auto error = refusal.error();
-        for (auto* text : {&error.subject, &error.detail})
-            for (const auto& [own, asked] : {std::pair(m_file.string(), m_target.string()),
-                                             std::pair(m_file.filename().string(), m_target.filename().string())})
-                for (auto at = text->find(own); at != std::string::npos; at = text->find(own, at + asked.size()))
-                    text->replace(at, own.size(), asked);
+        const auto putAsked = [&](std::string& text) {
+            if (text == m_file.string()) text = m_target.string();
+            if (text == m_file.filename().string()) text = m_target.filename().string();
+        };
+        putAsked(error.subject);
+        for (auto& value : error.values)
+            if (auto* text = std::get_if<std::string>(&value.held)) putAsked(*text);
         throw Refusal(std::move(error));
     }
 }
@@ -120,9 +107,7 @@ void Unfinished::publish() const {
     sync(finished, O_RDONLY);
     if (::renameat2(AT_FDCWD, finished.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE) != 0) {
         const int error = errno;
-        if (error == EEXIST)
-            refuse(Code::Conflict, target.string(),
-                   fmt::format("There is a file “{}” already; choose another name.", target.filename().string()));
+        if (error == EEXIST) refuse(Fault::FileExists, target.string(), target.filename().string());
         // Some file systems do not know the flag: then look first.
         if (error != EINVAL && error != ENOSYS) refuseBySystem(target, error);
         resolvedNew(target);

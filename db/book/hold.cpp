@@ -5,7 +5,6 @@
 
 #include <QLockFile>
 #include <QString>
-#include <fmt/format.h>
 
 #include <mutex>
 #include <set>
@@ -32,8 +31,7 @@ Hold::Hold(const fs::path& file, const FileKey& key)
     const std::string name = file.filename().string();
     {
         const std::lock_guard guard(openMutex);
-        if (!openHere.insert(key).second)
-            refuse(base::Code::Busy, file.string(), fmt::format("“{}” is open in this window already.", name));
+        if (!openHere.insert(key).second) refuse(Fault::OpenHere, file.string(), name);
     }
     const fs::path lockFile(file.string() + ".lock");
     std::error_code ignored;
@@ -45,21 +43,16 @@ Hold::Hold(const fs::path& file, const FileKey& key)
         return;
     }
     if (m_lock->error() != QLockFile::LockFailedError) {
-        m_obstacle = fmt::format("“{}” is open for reading only, because nothing can be written in its folder; "
-                                 "move it to a folder of your own to change it.",
-                                 name);
+        m_obstacle = base::makeError(Fault::NoLockInFolder, file.string(), name);
         return;
     }
     qint64 process = 0;
     QString host;
     QString program;
-    m_obstacle = m_lock->getLockInfo(&process, &host, &program)
-                     ? fmt::format("“{}” is open for reading only, because {} on {} (process {}) has it open; "
-                                   "close it there to change it here.",
-                                   name, program.toStdString(), host.toStdString(), process)
-                     : fmt::format("“{}” is open for reading only, because another program has it open; close it "
-                                   "there to change it here.",
-                                   name);
+    m_obstacle =
+        m_lock->getLockInfo(&process, &host, &program)
+            ? base::makeError(Fault::HeldBy, file.string(), name, program.toStdString(), host.toStdString(), process)
+            : base::makeError(Fault::HeldElsewhere, file.string(), name);
 }
 
 Hold::~Hold() {

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/base/error.h"
 #include "db/book/files.h"
 
 #include <filesystem>
 #include <memory>
-#include <string>
+#include <optional>
 
 class QLockFile;
 
@@ -22,8 +23,8 @@ class Hold {
     Hold(const Hold&) = delete;
     Hold& operator=(const Hold&) = delete;
 
-    /// Empty when the book is ours to write; else one sentence that says who holds it or why no lock could be made.
-    const std::string& obstacle() const { return m_obstacle; }
+    /// Nothing when the book is ours to write; else who holds it or why no lock could be made.
+    const std::optional<base::Error>& obstacle() const { return m_obstacle; }
     /// The lock of a program that died was taken over: the book was not closed properly.
     bool wasLeftBehind() const { return m_wasLeftBehind; }
 
@@ -32,7 +33,7 @@ class Hold {
   private:
     FileKey m_key;
     std::unique_ptr<QLockFile> m_lock;
-    std::string m_obstacle;
+    std::optional<base::Error> m_obstacle;
     bool m_wasLeftBehind = false;
 };
 

@@ -37,7 +37,7 @@ class Book::Inside {
     base::Id newId() const;
     std::string momentNow() const;
     /// Writes a row of the change log and notes it for undo. The first thing recorded names the action.
-    stores::Stamp record(std::string_view kind, std::string what, stores::Change change);
+    stores::Stamp record(std::string_view kind, std::optional<base::Message> what, stores::Change change);
 
     template<class T, class Store>
     base::Id keep(Store& store, std::string_view entity, T value);

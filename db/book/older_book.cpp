@@ -19,10 +19,8 @@ namespace {
 void refuseBrokenReferences(Connection& connection) {
     auto rows = connection.query("PRAGMA foreign_key_check");
     if (!rows.step()) return;
-    refuse(Code::Damaged, connection.file().string(),
-           fmt::format("“{}” could not be brought up to date, because a row of its table “{}” refers to a row that is "
-                       "missing; open a backup.",
-                       connection.file().filename().string(), rows.takeAsText()));
+    refuse(Fault::BrokenReference, connection.file().string(), connection.file().filename().string(),
+           rows.takeAsText());
 }
 
 /// What stands beside the book under the backup's name, even a link to nothing, never stops it.
@@ -45,11 +43,6 @@ void backUp(Connection& connection, const std::function<void(Connection&)>& insp
             if (refusal.error().code != Code::Conflict) throw;
         }
     }
-}
-
-std::string onlyToRead(const fs::path& file, std::string_view why) {
-    return fmt::format("“{}” is open for reading only, because it comes from an earlier Stonepenny and {}",
-                       file.filename().string(), why);
 }
 
 } // namespace
@@ -91,13 +84,13 @@ std::unique_ptr<Connection> upToDateCopy(Connection& older, int version, std::sp
     return copyAt(sqlite::CopyPlace::Memory);
 }
 
-std::string migrate(Connection& connection, int version, std::span<const std::string_view> migrations) {
+std::optional<base::Error> migrate(Connection& connection, int version, std::span<const std::string_view> migrations) {
     const auto& file = connection.file();
     expectSchema(connection, migrations.first(static_cast<std::size_t>(version)));
     bool isBroken = false;
     const auto inspect = [&](Connection& copy) {
         isBroken = !sealDamage(*upToDateCopy(copy, version, migrations, file)).empty();
-        if (isBroken) refuse(Code::Damaged, file.string(), "A seal does not match.");
+        if (isBroken) refuse(Fault::OlderSealBroken, file.string(), file.filename().string());
     };
     try {
         backUp(connection, inspect, migrations.size());
@@ -107,13 +100,12 @@ std::string migrate(Connection& connection, int version, std::span<const std::st
         return {};
     } catch (const Refusal& refusal) {
         const auto code = refusal.error().code;
-        if (isBroken) return onlyToRead(file, "a seal of what was given in it does not match; open a backup.");
-        if (code == Code::Full)
-            return onlyToRead(file, "there is no room to back it up and bring it up to date; make room on the disk and "
-                                    "open it again.");
-        if (code == Code::ReadOnly || code == Code::Failed)
-            return onlyToRead(file, "no backup could be written beside it before it is brought up to date; move it to "
-                                    "a folder of your own and open it again.");
+        if (isBroken) return refusal.error();
+        const auto onlyToRead = [&](Fault why) {
+            return base::makeError(why, file.string(), file.filename().string());
+        };
+        if (code == Code::Full) return onlyToRead(Fault::OlderWithoutRoom);
+        if (code == Code::ReadOnly || code == Code::Failed) return onlyToRead(Fault::OlderWithoutBackup);
         throw;
     }
 }

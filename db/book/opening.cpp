@@ -36,22 +36,13 @@ std::vector<SchemaRow> schemaOf(Connection& connection) {
 
 void refuseWalToRead(const fs::path& file, const Header& header) {
     if (!header.isWal) return;
-    refuse(Code::Foreign, file.string(),
-           fmt::format("“{}” was switched to another way of writing by another program and cannot be opened for "
-                       "reading only; open it where it can be written.",
-                       file.filename().string()));
+    refuse(Fault::WrittenOtherwise, file.string(), file.filename().string());
 }
 
-std::string obstacleOf(const fs::path& file, const FileFacts& facts, const Hold& hold) {
+std::optional<base::Error> obstacleOf(const fs::path& file, const FileFacts& facts, const Hold& hold) {
     const std::string name = file.filename().string();
-    if (!facts.share.empty())
-        return fmt::format("“{}” is open for reading only, because it lies in a network folder ({}) where two "
-                           "computers could spoil it; move it to this computer to change it.",
-                           name, facts.share);
-    if (!facts.canWrite)
-        return fmt::format("“{}” is open for reading only, because it or its folder cannot be written; move it to a "
-                           "folder of your own to change it.",
-                           name);
+    if (!facts.share.empty()) return base::makeError(Fault::InNetworkFolder, file.string(), name, facts.share);
+    if (!facts.canWrite) return base::makeError(Fault::BookNotWritable, file.string(), name);
     return hold.obstacle();
 }
 
@@ -87,23 +78,21 @@ void expectSchema(Connection& connection, std::span<const std::string_view> migr
     const auto model = Connection::make({});
     for (const auto& sql : migrations) model->script(std::string(sql));
     if (schemaOf(connection) == schemaOf(*model)) return;
-    refuse(Code::Foreign, connection.file().string(),
-           fmt::format("“{}” was altered by another program; open a backup.", connection.file().filename().string()));
+    refuse(Fault::AlteredElsewhere, connection.file().string(), connection.file().filename().string());
 }
 
-std::vector<std::string> structureDamage(Connection& connection, Depth depth) {
+std::vector<base::Message> structureDamage(Connection& connection, Depth depth) {
     connection.allow(kCheckBudget);
-    std::vector<std::string> damage;
+    std::vector<base::Message> damage;
     {
         auto rows = connection.query(depth == Depth::Full ? "PRAGMA integrity_check(20)" : "PRAGMA quick_check(20)");
         while (rows.step()) {
             const std::string found = rows.takeAsText();
-            if (found != "ok") damage.push_back(fmt::format("The structure of the file is damaged ({}).", found));
+            if (found != "ok") damage.push_back(base::say(Note::StructureNotWhole, found));
         }
     }
     auto rows = connection.query("PRAGMA foreign_key_check");
-    while (rows.step() && damage.size() < 40)
-        damage.push_back(fmt::format("A row of the table “{}” refers to a row that is missing.", rows.takeAsText()));
+    while (rows.step() && damage.size() < 40) damage.push_back(base::say(Note::RowRefersToNothing, rows.takeAsText()));
     connection.allow(kWorkBudget);
     return damage;
 }
@@ -112,15 +101,11 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     const fs::path file = resolved(asked);
     const FileFacts facts = factsOf(file);
     const std::string name = file.filename().string();
-    if (facts.names > 1)
-        refuse(Code::Conflict, file.string(),
-               fmt::format("“{}” has a second name somewhere, by which another program could change it unseen; make "
-                           "a copy and open that.",
-                           name));
+    if (facts.names > 1) refuse(Fault::SecondName, file.string(), name);
     Opened opened;
     opened.hold = std::make_unique<Hold>(file, facts.key);
     opened.readOnlyBecause = obstacleOf(file, facts, *opened.hold);
-    const bool canWrite = opened.readOnlyBecause.empty();
+    const bool canWrite = !opened.readOnlyBecause;
     const bool wasCutShort = opened.hold->wasLeftBehind() || hasJournal(file);
     if (hasJournal(file)) rollBackJournal(file, canWrite ? Access::Inspect : Access::Read);
     const Header header = readHeader(file);
@@ -131,14 +116,13 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     opened.connection->settle();
     if (const int version = versionOf(*opened.connection); version < static_cast<int>(migrations.size())) {
         if (canWrite) opened.readOnlyBecause = migrate(*opened.connection, version, migrations);
-        if (!opened.readOnlyBecause.empty())
-            opened.connection = upToDateCopy(*opened.connection, version, migrations, file);
+        if (opened.readOnlyBecause) opened.connection = upToDateCopy(*opened.connection, version, migrations, file);
     }
     auto& connection = *opened.connection;
     expectSchema(connection, migrations);
     if (wasCutShort || facts.size <= kSmall)
         if (const auto damage = structureDamage(connection, Depth::Quick); !damage.empty())
-            refuse(Code::Damaged, file.string(), fmt::format("“{}” is damaged; open a backup. {}", name, damage[0]));
+            refuse(Fault::StructureDamaged, file.string(), name, damage[0]);
     connection.allow(kWorkBudget);
     return opened;
 }
@@ -172,9 +156,7 @@ void copyWhole(Connection& connection, const fs::path& asked, const std::functio
         const auto copy = Connection::open(unfinished.file(), Access::Read);
         copy->settle();
         if (const auto damage = structureDamage(*copy, Depth::Full); !damage.empty())
-            refuse(Code::Damaged, connection.file().string(),
-                   fmt::format("“{}” could not be copied whole; try another disk. {}",
-                               connection.file().filename().string(), damage[0]));
+            refuse(Fault::NotCopiedWhole, connection.file().string(), connection.file().filename().string(), damage[0]);
         if (inspect) inspect(*copy);
     }
     unfinished.publish();

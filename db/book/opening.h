@@ -8,9 +8,11 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace sp::db {
 
@@ -18,7 +20,7 @@ namespace sp::db {
 struct Opened {
     std::unique_ptr<Hold> hold;
     std::unique_ptr<sqlite::Connection> connection;
-    std::string readOnlyBecause;
+    std::optional<base::Error> readOnlyBecause;
 };
 
 // All of this throws Refusal.
@@ -40,9 +42,9 @@ std::string schemaDigest(sqlite::Connection& connection);
 /// Throws Foreign unless the tables and indexes are exactly those that the migrations make, and nothing else.
 void expectSchema(sqlite::Connection& connection, std::span<const std::string_view> migrations);
 
-/// What SQLite's own structure and reference checks find, one sentence each.
+/// What SQLite's own structure and reference checks find.
 enum class Depth { Quick, Full };
-std::vector<std::string> structureDamage(sqlite::Connection& connection, Depth depth);
+std::vector<base::Message> structureDamage(sqlite::Connection& connection, Depth depth);
 
 /// A whole copy in a new file: written beside the target, gone through, first by SQLite, then by `inspect`, made
 /// durable, then given its name. What `inspect` throws leaves no file behind.

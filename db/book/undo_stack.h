@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/base/message.h"
 #include "db/stores/change_log.h"
 
-#include <string>
+#include <optional>
 #include <vector>
 
 namespace sp::db {
 
 /// One action as a person sees it: what it is called, and what it changed, in order.
 struct UndoStep {
-    std::string what;
+    std::optional<base::Message> what;
     std::vector<stores::Change> changes;
 };
 

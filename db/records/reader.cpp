@@ -4,8 +4,6 @@
 #include "db/records/temperature_parts.h"
 #include "db/refusal.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <limits>
 #include <set>
@@ -15,11 +13,7 @@ namespace sp::db::records {
 namespace fields = catalogue::fields;
 using fields::Sort;
 
-void refuseKey(std::string_view key) {
-    refuse(base::Code::Damaged, std::string(key),
-           fmt::format("A saved record is damaged: “{}” is missing or holds what cannot stand there; open a backup.",
-                       key));
-}
+void refuseKey(std::string_view key) { refuse(Fault::RecordKeyDamaged, std::string(key), key); }
 
 Json takeOut(Json& object, std::string_view key) {
     const auto found = object.is_object() ? object.find(std::string(key)) : object.end();
@@ -42,8 +36,7 @@ Json parse(std::string_view text) {
         return true;
     };
     Json tree = Json::parse(text, look, false);
-    if (tree.is_discarded() || isDouble || !tree.is_object())
-        refuse(base::Code::Damaged, {}, "A saved record is damaged and cannot be read; open a backup.");
+    if (tree.is_discarded() || isDouble || !tree.is_object()) refuse(Fault::RecordUnreadable, {});
     return tree;
 }
 
@@ -98,7 +91,9 @@ class Reader {
         : m_kind(kind)
         , m_version(version) {}
 
+    /// `key` is where the object stands; empty for the whole record.
     void object(const fields::Object& object, const Json& json, void* owner, std::string_view key) const {
+        if (!json.is_object() && key.empty()) refuse(Fault::RecordUnreadable, {});
         if (!json.is_object()) refuseKey(key);
         std::size_t taken = 0;
         for (const auto& field : object.fields) {
@@ -112,7 +107,7 @@ class Reader {
                 refuseKey(field.key);
             }
         }
-        if (taken != json.size()) refuseKey("a field of another program");
+        if (taken != json.size()) refuse(Fault::RecordHoldsMore, std::string(object.name));
     }
 
     /// Refuses keys that a record of this version cannot have yet. Where an upgrade is to put something else in the
@@ -188,17 +183,12 @@ class Reader {
 
 /// The version a record says it is of; refuses what is no record of that kind, and what is still to come.
 int versionOf(const Kind& kind, const Json& tree) {
-    const auto wrong = [] {
-        refuse(base::Code::Damaged, {}, "A saved record is not of the sort it should be; open a backup.");
-    };
+    const auto wrong = [] { refuse(Fault::RecordOfAnotherSort, {}); };
     const auto format = tree.find("format");
     const auto name = tree.find("kind");
     if (format == tree.end() || !format->is_number_integer() || name == tree.end() || *name != std::string(kind.name))
         wrong();
-    if (*format > kind.version)
-        refuse(base::Code::TooNew, std::string(kind.name),
-               fmt::format("A saved record (“{}”, version {}) was written by a later version; update Stonepenny.",
-                           kind.name, format->dump()));
+    if (*format > kind.version) refuse(Fault::RecordTooNew, std::string(kind.name), kind.name, format->dump());
     if (*format < 1 || !tree.contains("value") || tree.size() != 3) wrong();
     return format->get<int>();
 }
@@ -223,9 +213,11 @@ base::Done read(const Kind& kind, std::string_view json, void* value) {
         const Reader reader(kind.name, version);
         if (version < kind.version) reader.refuseLater(kind.object(), saved);
         upgrade(kind, version, saved);
-        reader.object(kind.object(), saved, value, "the whole");
-        if (auto good = kind.check(value); !good)
-            refuse(base::Code::Damaged, good.error().subject, good.error().detail);
+        reader.object(kind.object(), saved, value, {});
+        if (auto good = kind.check(value); !good) {
+            good.error().code = base::Code::Damaged;
+            throw Refusal(std::move(good.error()));
+        }
     });
 }
 

@@ -19,20 +19,19 @@ void move(Json& from, Json& to, std::initializer_list<const char*> keys) {
 /// Takes out what only a later program knows how to use, as long as it is as this one writes it.
 void takePlain(Json& object, const char* key, const Json& plain) {
     if (takeOut(object, key) == plain) return;
-    refuse(base::Code::TooNew, key, "A saved record was written by a later version; update Stonepenny.");
+    refuse(Fault::RecordHoldsLater, key);
 }
 
 /// The one item of a list, likewise.
 Json takeOnly(Json& object, const char* key) {
     Json list = takeOut(object, key);
     if (!list.is_array()) refuseKey(key);
-    if (list.size() != 1)
-        refuse(base::Code::TooNew, key, "A saved record was written by a later version; update Stonepenny.");
+    if (list.size() != 1) refuse(Fault::RecordHoldsLater, key);
     return std::move(list[0]);
 }
 
 void expectEmpty(const Json& object) {
-    if (!object.is_object() || !object.empty()) refuseKey("a field of another program");
+    if (!object.is_object() || !object.empty()) refuse(Fault::RecordHoldsMore, {});
 }
 
 Json& listAt(Json& object, const char* key) {

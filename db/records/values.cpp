@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/records/values.h"
 
+#include "db/messages.h"
+
 #include <nlohmann/json.hpp>
 
 namespace sp::catalogue::fields {
@@ -94,16 +96,15 @@ using catalogue::fields::wrongField;
 
 base::Done checkTogether(const ArtworkRecord& artwork) {
     if (!artwork.thumbnail.empty() && artwork.thumbnail.size() != artwork.file.size())
-        return wrongField({}, Term::SmallPicture, "is not named as it should be");
+        return wrongField(Fault::PictureMisnamed, {}, Term::SmallPicture);
     if (!artwork.counts.empty() && !nlohmann::json::accept(artwork.counts))
-        return wrongField({}, Term::CountsOfTheDrawing, "cannot be read; count the drawing again");
+        return wrongField(Fault::CountsUnreadable, {}, Term::CountsOfTheDrawing);
     return {};
 }
 
 base::Done checkTogether(const StockMove& move) {
-    if (move.amount == 0) return wrongField({}, Term::Amount, "is nothing; type how many came in or went out");
-    if (move.cost && move.amount < 0 && !move.reverses)
-        return wrongField({}, Term::Cost, "belongs to what comes in; leave it out for what goes out");
+    if (move.amount == 0) return wrongField(Fault::NothingMoved, {}, Term::Amount);
+    if (move.cost && move.amount < 0 && !move.reverses) return wrongField(Fault::CostOfWhatGoesOut, {}, Term::Cost);
     return {};
 }
 

@@ -14,8 +14,6 @@
 
 namespace sp::db::sqlite {
 
-using base::Code;
-
 namespace {
 
 struct Limit {
@@ -70,43 +68,34 @@ int lookAtTheClock(void* connection) { return static_cast<Connection*>(connectio
 
 base::Error errorOf(int code, int systemError, const std::filesystem::path& file) {
     const std::string name = file.filename().string();
-    const auto say = [&](Code kind, const char* sentence) {
-        return base::Error{kind, file.string(), fmt::format(fmt::runtime(sentence), name)};
-    };
+    const auto say = [&](Fault fault) { return base::makeError(fault, file.string(), name); };
     const bool isFull = systemError == ENOSPC || systemError == EFBIG || systemError == EDQUOT;
     switch (code & 0xFF) {
-    case SQLITE_FULL: return say(Code::Full, "The disk that holds “{}” is full; make room and try again.");
+    case SQLITE_FULL: return say(Fault::DiskFull);
     case SQLITE_IOERR:
-        if (isFull) return say(Code::Full, "The disk that holds “{}” is full; make room and try again.");
-        if (code == SQLITE_IOERR_WRITE)
-            return say(Code::Full, "“{}” could not be written, because the disk is full or failing; make room or save "
-                                   "a copy on another disk.");
+        if (isFull) return say(Fault::DiskFull);
+        if (code == SQLITE_IOERR_WRITE) return say(Fault::DiskFullOrFailing);
         break;
     case SQLITE_READONLY:
-        if (code == SQLITE_READONLY_ROLLBACK || code == SQLITE_READONLY_RECOVERY)
-            return say(Code::ReadOnly, "“{}” was not closed properly and has to be opened once where it can be "
-                                       "written; move it to a folder of your own.");
-        return say(Code::ReadOnly, "“{}” cannot be written; move it to a folder of your own or allow writing.");
+        if (code == SQLITE_READONLY_ROLLBACK || code == SQLITE_READONLY_RECOVERY) return say(Fault::NotClosedProperly);
+        return say(Fault::FileNotWritable);
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
-    case SQLITE_AUTH:
-        return say(Code::ReadOnly, "“{}” or its folder cannot be written; check who may use them and try again.");
+    case SQLITE_AUTH: return say(Fault::FolderNotWritable);
     case SQLITE_BUSY:
-    case SQLITE_LOCKED: return say(Code::Busy, "Another program is using “{}”; close it there and try again.");
-    case SQLITE_CORRUPT: return say(Code::Damaged, "“{}” is damaged; open a backup.");
-    case SQLITE_NOTADB: return say(Code::Damaged, "“{}” is damaged or not a job book; open a backup.");
-    case SQLITE_INTERRUPT: return say(Code::Damaged, "Reading “{}” took too long, it may be damaged; open a backup.");
-    case SQLITE_TOOBIG: return say(Code::Invalid, "This is larger than “{}” can hold; make it smaller.");
+    case SQLITE_LOCKED: return say(Fault::UsedElsewhere);
+    case SQLITE_CORRUPT: return say(Fault::BookDamaged);
+    case SQLITE_NOTADB: return say(Fault::DamagedOrNoBook);
+    case SQLITE_INTERRUPT: return say(Fault::ReadTooLong);
+    case SQLITE_TOOBIG: return say(Fault::TooLargeForBook);
     case SQLITE_CONSTRAINT:
-        if (code == SQLITE_CONSTRAINT_UNIQUE || code == SQLITE_CONSTRAINT_PRIMARYKEY)
-            return say(Code::Conflict, "“{}” already holds a thing of this name; choose another name.");
-        return say(Code::Invalid, "“{}” does not take this value; check what was typed.");
-    case SQLITE_NOMEM: return say(Code::Failed, "There is not enough memory to work with “{}”; close other programs.");
+        if (code == SQLITE_CONSTRAINT_UNIQUE || code == SQLITE_CONSTRAINT_PRIMARYKEY) return say(Fault::AlreadyHeld);
+        return say(Fault::ValueNotTaken);
+    case SQLITE_NOMEM: return say(Fault::NotEnoughMemory);
     default: break;
     }
-    return {Code::Failed, file.string(),
-            fmt::format("The computer could not read or write “{}” ({}, code {}); check the disk and try again.", name,
-                        systemError != 0 ? std::strerror(systemError) : sqlite3_errstr(code), code)};
+    return base::makeError(Fault::NotReadOrWritten, file.string(), name,
+                           systemError != 0 ? std::strerror(systemError) : sqlite3_errstr(code), code);
 }
 
 void Connection::Close::operator()(sqlite3* db) const { sqlite3_close_v2(db); }
@@ -116,9 +105,7 @@ Connection::Connection(std::filesystem::path file, const std::string& name, Acce
     , m_journal(name == kInMemory ? "memory" : "delete")
     , m_isOnDisk(name != kInMemory && name != kTemporary)
     , m_access(access) {
-    if (sqlite3_libversion_number() < 3'037'000)
-        refuse(Code::Failed, "SQLite",
-               fmt::format("SQLite {} is too old for job books; install 3.37 or later.", sqlite3_libversion()));
+    if (sqlite3_libversion_number() < 3'037'000) refuse(Fault::SqliteTooOld, "SQLite", sqlite3_libversion());
     sqlite3* db = nullptr;
     const int code = sqlite3_open_v2(name.c_str(), &db, flags | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOFOLLOW, nullptr);
     m_db.reset(db);
@@ -157,16 +144,11 @@ void Connection::harden() {
     for (const auto& [what, on] : kSettings) {
         int inForce = -1;
         const int code = sqlite3_db_config(m_db.get(), what, on, &inForce);
-        if (code != SQLITE_OK || inForce != on)
-            refuse(
-                Code::Failed, "SQLite",
-                fmt::format("This SQLite does not take the safety setting {}; install the distribution's own.", what));
+        if (code != SQLITE_OK || inForce != on) refuse(Fault::SettingNotTaken, "SQLite", what);
     }
     for (const auto& [what, value] : kLimits) {
         sqlite3_limit(m_db.get(), what, value);
-        if (sqlite3_limit(m_db.get(), what, -1) > value)
-            refuse(Code::Failed, "SQLite",
-                   fmt::format("This SQLite does not take the limit {}; install the distribution's own.", what));
+        if (sqlite3_limit(m_db.get(), what, -1) > value) refuse(Fault::LimitNotTaken, "SQLite", what);
     }
     if (const int code = addFunctions(m_db.get()); code != SQLITE_OK) refuseCode(code);
     sqlite3_busy_timeout(m_db.get(), kBusyMilliseconds);
@@ -177,10 +159,7 @@ void Connection::expectPragma(std::string_view name, std::string_view wanted) {
     auto row = query(fmt::format("PRAGMA {}", name));
     const std::string inForce = row.step() ? row.takeAsText() : std::string();
     if (inForce != wanted)
-        refuse(
-            Code::Failed, m_file.string(),
-            fmt::format("“{}” cannot be kept safe here ({} is {} instead of {}); keep it on a disk of this computer.",
-                        m_file.filename().string(), name, inForce, wanted));
+        refuse(Fault::NotSafeHere, m_file.string(), m_file.filename().string(), name, inForce, wanted);
 }
 
 void Connection::settle() {

@@ -26,15 +26,15 @@ enum class CopyPlace { TemporaryFolder, Memory };
 
 /// One connection to one file, hardened against hostile content: no views, triggers, extensions or quoted-name
 /// strings, small limits, and a time after which a query is stopped. Every setting is read back; one that is not in
-/// force is an error. Everything here throws Refusal; sentences name the file.
+/// force is an error. Everything here throws Refusal, which names the file.
 class Connection {
   public:
     /// Opens an existing file. The settings that touch it are made by `settle`.
     static std::unique_ptr<Connection> open(const std::filesystem::path& file, Access access);
     /// A new file, or in memory when `file` is empty.
     static std::unique_ptr<Connection> make(const std::filesystem::path& file);
-    /// A private copy of all that `source` holds, to be changed at will, gone at the end of its life. Its sentences
-    /// name `file`.
+    /// A private copy of all that `source` holds, to be changed at will, gone at the end of its life. What it
+    /// refuses names `file`.
     static std::unique_ptr<Connection> copyOf(Connection& source, CopyPlace place, const std::filesystem::path& file);
     ~Connection();
     Connection(const Connection&) = delete;
@@ -75,7 +75,7 @@ class Connection {
     [[noreturn]] void refuseCode(int code) const;
 
   private:
-    /// `name` is what SQLite opens, `file` what sentences name.
+    /// `name` is what SQLite opens, `file` what errors name.
     Connection(std::filesystem::path file, const std::string& name, Access access, int flags);
     void fillFrom(Connection& source);
     Statement borrow(std::string_view sql);
@@ -96,7 +96,7 @@ class Connection {
     std::chrono::steady_clock::time_point m_started{};
 };
 
-/// The sentence and code for an SQLite result code on that file; `systemError` is errno as SQLite kept it.
+/// The error for an SQLite result code on that file; `systemError` is errno as SQLite kept it.
 base::Error errorOf(int code, int systemError, const std::filesystem::path& file);
 
 } // namespace sp::db::sqlite

@@ -127,9 +127,8 @@ void Statement::refuseTaken() {
 
 void Statement::refuseColumn() const {
     const char* name = sqlite3_column_name(m_prepared->m_statement, m_column);
-    refuse(base::Code::Damaged, m_connection->file().string(),
-           "“" + m_connection->file().filename().string() + "” is damaged: the column “" +
-               std::string(name == nullptr ? "?" : name) + "” holds what cannot stand there; open a backup.");
+    const auto& file = m_connection->file();
+    refuse(Fault::ColumnDamaged, file.string(), file.filename().string(), name == nullptr ? "?" : name);
 }
 
 } // namespace sp::db::sqlite

@@ -5,8 +5,6 @@
 #include "db/refusal.h"
 #include "db/sqlite/digest.h"
 
-#include <fmt/format.h>
-
 namespace sp::db::stores {
 
 using catalogue::ColourMaterial;
@@ -79,8 +77,7 @@ std::string ArtworkStore::keepFile(std::string_view bytes) {
 }
 
 void ArtworkStore::refuseFile() const {
-    refuse(base::Code::Damaged, m_db.file().string(),
-           fmt::format("The drawing of a design in “{}” is damaged; open a backup.", m_db.file().filename().string()));
+    refuse(Fault::DrawingDamaged, m_db.file().string(), m_db.file().filename().string());
 }
 
 std::string ArtworkStore::file(const std::string& digest) {

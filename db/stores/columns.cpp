@@ -32,9 +32,7 @@ void markRemoved(sqlite::Connection& db, std::string_view table, const base::Id&
 
 void refuseDamaged(const sqlite::Connection& db, const base::Done& check) {
     if (check) return;
-    const std::string name = db.file().filename().string();
-    refuse(base::Code::Damaged, db.file().string(),
-           fmt::format("“{}” is damaged: {} Open a backup.", name, check.error().detail));
+    refuse(Fault::ValueDamaged, db.file().string(), db.file().filename().string(), check.error().message());
 }
 
 } // namespace sp::db::stores

@@ -118,15 +118,14 @@ void JobStore::expectKnownStones(const Order& order) {
     stones.erase(base::Id());
     for (const auto& stone : stones) {
         auto row = m_db.query("SELECT 1 FROM material WHERE id = ?", stone);
-        if (!row.step()) refuse(base::Code::Invalid, stone.text(), "A stone of the order is not in the book.");
+        if (!row.step()) refuse(Fault::OrderStoneUnknown, stone.text());
     }
 }
 
 void JobStore::expectColumns(const JobRow& job) {
     const auto& order = job.order;
     const auto expect = [&](bool holds) {
-        if (holds) return;
-        refuse(base::Code::Damaged, job.number, "The order does not say what the lists say; open a backup.");
+        if (!holds) refuse(Fault::OrderNotAsListed, job.number);
     };
     {
         auto row = m_db.query("SELECT customer_id, quoted_on, wanted_by FROM job WHERE id = ?", job.id);

@@ -2,6 +2,7 @@
 #include "db/stores/material_store.h"
 
 #include "db/records/record.h"
+#include "db/refusal.h"
 #include "db/stores/things.h"
 
 namespace sp::db::stores {
@@ -56,19 +57,19 @@ void MaterialStore::remove(const base::Id& id, const Stamp& stamp) {
     markRemoved(m_db, "material", id, stamp.seq, stamp.at);
 }
 
-std::string MaterialStore::usedBy(const base::Id& id) {
+void MaterialStore::expectUnused(const base::Id& id) {
     std::string name;
     auto design = m_db.query("SELECT name FROM design WHERE deleted_at IS NULL AND (usual_base_id = ?1 OR id IN "
                              "(SELECT design_id FROM design_stone WHERE material_id = ?1)) ORDER BY name, id LIMIT 1",
                              id);
     if (design.step()) {
         design >> name;
-        return "the design “" + name + "”";
+        refuse(Fault::MaterialOfDesign, name, name);
     }
     auto packing = m_db.query("SELECT 1 FROM shop_packing WHERE material_id = ? LIMIT 1", id);
-    if (packing.step()) return "the packing list of the shop";
+    if (packing.step()) refuse(Fault::MaterialOfPacking, {});
     auto usual = m_db.query("SELECT 1 FROM shop WHERE usual_tape_id = ?1 OR usual_template_id = ?1", id);
-    return usual.step() ? "the shop’s usual tape or template sheet" : std::string();
+    if (usual.step()) refuse(Fault::MaterialIsUsual, {});
 }
 
 } // namespace sp::db::stores

@@ -22,8 +22,8 @@ class MaterialStore {
     std::optional<catalogue::Material> find(const base::Id& id);
     void write(const catalogue::Material& material, const Stamp& stamp);
     void remove(const base::Id& id, const Stamp& stamp);
-    /// In words, what needs this material: "the design “Lantern”"; empty when nothing does.
-    std::string usedBy(const base::Id& id);
+    /// Throws Conflict when a design or the shop needs this material.
+    void expectUnused(const base::Id& id);
 
   private:
     sqlite::Connection& m_db;

@@ -5,8 +5,6 @@
 #include "db/refusal.h"
 #include "db/stores/record_store.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <vector>
 
@@ -27,9 +25,7 @@ bool isOfVersion2(const std::string& json) { return json.find(R"("kind":"sealed-
 } // namespace
 
 void PaperStore::refuseSeal(const std::string& number) const {
-    refuse(base::Code::Damaged, number,
-           fmt::format("The quote {} in “{}” is damaged: its seal does not match; open a backup.", number,
-                       m_db.file().filename().string()));
+    refuse(Fault::SealBroken, number, number, m_db.file().filename().string());
 }
 
 std::string PaperStore::keepPrices(const PriceBook& prices) {

@@ -3,8 +3,6 @@
 
 #include "db/refusal.h"
 
-#include <fmt/format.h>
-
 #include <optional>
 #include <unistd.h>
 
@@ -39,8 +37,7 @@ struct Row {
 } // namespace
 
 void RecordStore::refuseRecord() const {
-    refuse(base::Code::Damaged, m_db.file().string(),
-           fmt::format("A record in “{}” is damaged; open a backup.", m_db.file().filename().string()));
+    refuse(Fault::RecordDamaged, m_db.file().string(), m_db.file().filename().string());
 }
 
 Digest RecordStore::keep(const std::string& json) {
@@ -52,8 +49,7 @@ Digest RecordStore::keep(const std::string& json) {
 
 Digest RecordStore::keepSalted(const std::string& json) {
     std::string salt(kSaltSize, '\0');
-    if (::getentropy(salt.data(), salt.size()) != 0)
-        refuse(base::Code::Failed, {}, "The computer gave no random numbers; restart it.");
+    if (::getentropy(salt.data(), salt.size()) != 0) refuse(Fault::NoRandomNumbers, {});
     auto digest = sqlite::digestOf(salt + json);
     auto insert = m_db.query("INSERT INTO record (digest, salt, json) VALUES (?, ?, ?)", digest);
     insert.bindBytes(salt);

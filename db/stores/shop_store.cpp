@@ -48,7 +48,7 @@ void ShopStore::write(const Shop& s, const Stamp& stamp) {
 
 void ShopStore::expectColumns(const Shop& shop) {
     const auto expect = [&](bool holds) {
-        if (!holds) refuse(base::Code::Damaged, "shop", "The shop does not say what is kept beside it; open a backup.");
+        if (!holds) refuse(Fault::ShopNotAsKept, "shop");
     };
     {
         auto row = m_db.query("SELECT usual_tape_id, usual_template_id FROM shop WHERE only_row = ?", kOnlyRow);

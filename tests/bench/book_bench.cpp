@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/ensure.h"
 #include "db/book/book.h"
+#include "db/messages.h"
 #include "tests/support/quote_result.h"
 #include "tests/support/samples.h"
 #include "tests/support/temp_folder.h"
@@ -43,7 +44,7 @@ class BigBook {
         auto design = test::sampleDesign(stones[0].id, {});
         design.id = book->save(design).value();
         for (int done = 0; done < kQuotes; done += kAtOnce) {
-            const auto written = book->together("quotes", [&]() -> base::Done {
+            const auto written = book->together(base::say(db::Note::NewQuote), [&]() -> base::Done {
                 for (int i = done; i < done + kAtOnce; ++i) giveOne(*book, stones, design, i);
                 return {};
             });

@@ -4,6 +4,7 @@
 #include "app/demo/demo_book.h"
 #include "app/words/words.h"
 #include "core/pricing/price_order.h"
+#include "db/messages.h"
 #include "tests/support/quote_result.h"
 
 #include <fmt/format.h>
@@ -72,7 +73,7 @@ bool makeBook(const std::filesystem::path& file, int quotes) {
     const auto inputs = (*book)->priceBook({});
     if (!designs || !inputs) return false;
     layout::FitMemo fits;
-    const auto filled = (*book)->together("many quotes", [&]() -> base::Done {
+    const auto filled = (*book)->together(base::say(db::Note::NewQuote), [&]() -> base::Done {
         for (int i = 0; i < quotes; ++i) {
             auto quote = (*book)->startQuote();
             if (!quote) return base::fail(quote.error());

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "db/book/book.h"
+#include "db/messages.h"
+#include "tests/support/described.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/quote_result.h"
 #include "tests/support/samples.h"
@@ -25,14 +27,14 @@ class BookTest : public testing::Test {
   protected:
     void SetUp() override {
         auto made = db::Book::create(file, clock.surroundings());
-        ASSERT_TRUE(made) << made.error().detail;
+        ASSERT_TRUE(made) << describe(made.error());
         book = std::move(*made);
     }
     /// As a new start of the program finds it.
     void reopen() {
         book.reset();
         auto opened = db::Book::open(file, clock.surroundings());
-        ASSERT_TRUE(opened) << opened.error().detail;
+        ASSERT_TRUE(opened) << describe(opened.error());
         book = std::move(*opened);
     }
     /// One of everything; the keys are noted below.
@@ -64,8 +66,8 @@ class BookTest : public testing::Test {
     /// Nothing but what is said, by a check that goes through everything.
     void expectSound() {
         const auto report = db::Book::check(file);
-        ASSERT_TRUE(report) << report.error().detail;
-        EXPECT_EQ(report->damage, std::vector<std::string>{});
+        ASSERT_TRUE(report) << describe(report.error());
+        EXPECT_EQ(test::described(report->damage), std::vector<std::string>{});
     }
 
     TempFolder folder;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 // A second program for tests that need one: book_child TASK FILE [NUMBER]. What it does, it says line by line.
 #include "db/book/book.h"
+#include "db/messages.h"
+#include "tests/support/described.h"
 #include "tests/support/quote_result.h"
 #include "tests/support/samples.h"
 
@@ -18,14 +20,14 @@ namespace {
 using namespace sp;
 
 int say(const base::Error& error) {
-    std::cout << nameOf(error.code) << ": " << error.detail << std::endl;
+    std::cout << nameOf(error.code) << ": " << test::described(error) << std::endl;
     return 1;
 }
 
 /// One quote with eight lines, given, and a movement of the shelf, as one action; its number once it is on disk.
 base::Result<std::string> writeOne(db::Book& book, const catalogue::Material& material) {
     std::string number;
-    const auto done = book.together("a sale", [&]() -> base::Done {
+    const auto done = book.together(base::say(db::Note::Adding, "a sale"), [&]() -> base::Done {
         auto quote = book.startQuote();
         if (!quote) return base::fail(quote.error());
         for (int i = 0; i < 8; ++i) {
@@ -80,7 +82,7 @@ int readOnFullDisk(const std::string& file, rlim_t limit) {
     ::setrlimit(RLIMIT_FSIZE, &limits);
     auto book = db::Book::open(file, db::systemSurroundings());
     if (!book) return say(book.error());
-    std::cout << "open: " << (*book)->readOnlyBecause() << std::endl;
+    std::cout << "open: " << test::described((*book)->readOnlyBecause()) << std::endl;
     std::cout << "quotes: " << (*book)->quotes("", 100)->size() << std::endl;
     return 0;
 }
@@ -98,7 +100,7 @@ int hold(const std::string& file) {
 int open(const std::string& file) {
     auto book = db::Book::open(file, db::systemSurroundings());
     if (!book) return say(book.error());
-    std::cout << "open: " << (*book)->readOnlyBecause() << std::endl;
+    std::cout << "open: " << test::described((*book)->readOnlyBecause()) << std::endl;
     std::cout << "materials: " << (*book)->materials()->size() << std::endl;
     const auto saved = (*book)->save(test::sampleStone("From the child"));
     if (!saved) return say(saved.error());

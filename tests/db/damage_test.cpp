@@ -33,12 +33,12 @@ class DamageTest : public BookTest {
         auto opened = db::Book::open(damaged, clock.surroundings());
         refusal.clear();
         if (!opened) {
-            refusal = opened.error().detail;
+            refusal = describe(opened.error());
             return Outcome::Refused;
         }
         auto& held = **opened;
         const auto look = [&](const auto& result) {
-            if (!result) refusal = result.error().detail;
+            if (!result) refusal = describe(result.error());
         };
         look(held.shop());
         look(held.bench());

@@ -41,7 +41,7 @@ TEST_F(DrawingTest, isGivenBackByteForByte) {
 
 TEST_F(DrawingTest, isReplacedRemovedAndBroughtBack) {
     ASSERT_TRUE(book->save(artwork));
-    EXPECT_EQ(book->undoState()->undo, "drawing of Lantern");
+    EXPECT_EQ(test::described(book->undoState()->undo), "DrawingOf(Lantern)");
     auto other = artwork;
     other.file = "<svg/>";
     other.format = catalogue::ArtworkFormat::Svg;
@@ -49,7 +49,7 @@ TEST_F(DrawingTest, isReplacedRemovedAndBroughtBack) {
     other.counts.clear();
     ASSERT_TRUE(book->save(other));
     ASSERT_TRUE(book->removeArtwork(design.id));
-    EXPECT_EQ(book->undoState()->undo, "removing the drawing of Lantern");
+    EXPECT_EQ(test::described(book->undoState()->undo), "RemovingDrawingOf(Lantern)");
     EXPECT_EQ(book->artwork(design.id).value(), std::nullopt);
     EXPECT_EQ(book->removeArtwork(design.id).error().code, Code::NotFound);
     ASSERT_TRUE(book->undo());
@@ -99,9 +99,9 @@ TEST_F(DrawingTest, takesTheLargestFileAndRefusesALargerOne) {
     artwork.file += 'x';
     const auto larger = book->save(artwork);
     EXPECT_EQ(larger.error().code, Code::Invalid);
-    EXPECT_EQ(larger.error().detail, "The drawing “lantern.dxf” is larger than 64 MB; make it smaller.");
+    EXPECT_EQ(test::described(larger.error()), "DrawingTooLarge(lantern.dxf, 64)");
     artwork.file.clear();
-    EXPECT_EQ(book->save(artwork).error().detail, "The drawing “lantern.dxf” is empty; choose another file.");
+    EXPECT_EQ(test::described(book->save(artwork).error()), "DrawingEmpty(lantern.dxf)");
 }
 
 TEST_F(DrawingTest, refusesWhatItCannotKeep) {
@@ -109,14 +109,13 @@ TEST_F(DrawingTest, refusesWhatItCannotKeep) {
         auto spoilt = artwork;
         spoil(spoilt);
         const auto saved = book->save(spoilt);
-        return saved ? std::string("saved") : saved.error().detail;
+        return saved ? std::string("saved") : test::described(saved.error());
     };
-    EXPECT_EQ(detailOf([](auto& a) { a.fileName.clear(); }), "The name of the file is missing; type one.");
-    EXPECT_EQ(detailOf([](auto& a) { a.unit = {}; }), "The scale must be from 0.000001 mm to 1000000 mm.");
+    EXPECT_EQ(detailOf([](auto& a) { a.fileName.clear(); }), "NotTyped(TheField(NameOfTheFile))");
+    EXPECT_EQ(detailOf([](auto& a) { a.unit = {}; }), "FieldOutOfRange(TheField(Scale), 1, 1000000000000)");
     EXPECT_EQ(detailOf([](auto& a) { a.holeAllowance = units::Length::fromNanometres(-1); }),
-              "The allowance of the holes must be from 0 mm to 1000000 mm.");
-    EXPECT_EQ(detailOf([](auto& a) { a.counts = "{"; }),
-              "The counts of the drawing cannot be read; count the drawing again.");
+              "FieldOutOfRange(TheField(AllowanceOfTheHoles), 0, 1000000000000)");
+    EXPECT_EQ(detailOf([](auto& a) { a.counts = "{"; }), "CountsUnreadable(TheField(CountsOfTheDrawing))");
     EXPECT_EQ(book->artwork(design.id).value(), std::nullopt);
     book.reset();
     EXPECT_EQ(ask("SELECT count(*) FROM artwork_file"), "0");
@@ -130,17 +129,16 @@ TEST_F(DrawingTest, isFoundOutWhenItsBytesWereAltered) {
     const auto read = book->artwork(design.id);
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error().code, Code::Damaged);
-    EXPECT_EQ(read.error().detail, "The drawing of a design in “Stone Bench.jobbook” is damaged; open a backup.");
+    EXPECT_EQ(test::described(read.error()), "DrawingDamaged(Stone Bench.jobbook)");
     const auto report = db::Book::check(file);
     ASSERT_TRUE(report);
     ASSERT_EQ(report->damage.size(), 1U);
-    EXPECT_EQ(report->damage[0],
-              "In the drawings: The drawing of a design in “Stone Bench.jobbook” is damaged; open a backup.");
+    EXPECT_EQ(describe(report->damage[0]), "FoundIn(TheDrawings, DrawingDamaged(Stone Bench.jobbook))");
 }
 
 TEST_F(DrawingTest, remembersTheStoneOfAColour) {
     ASSERT_TRUE(book->save(catalogue::ColourMaterial{{}, 0x4FC3CF, "SS10", stone}));
-    EXPECT_EQ(book->undoState()->undo, "stone for #4fc3cf");
+    EXPECT_EQ(test::described(book->undoState()->undo), "StoneForColour(4fc3cf)");
     const auto other = book->save(test::sampleStone("Jet SS10")).value();
     ASSERT_TRUE(book->save(catalogue::ColourMaterial{{}, 0x000000, "SS10", other}));
     ASSERT_TRUE(book->save(catalogue::ColourMaterial{{}, 0x4FC3CF, "SS10", other}));
@@ -160,8 +158,8 @@ TEST_F(DrawingTest, remembersTheStoneOfAColour) {
     ASSERT_TRUE(book->removeMaterial(other));
     EXPECT_EQ(materials(), std::vector<base::Id>{});
     EXPECT_EQ(book->save(catalogue::ColourMaterial{{}, 1, "SS10", other}).error().code, Code::NotFound);
-    EXPECT_EQ(book->save(catalogue::ColourMaterial{{}, 1, "SS11", stone}).error().detail,
-              "The stone size is not in the table of sizes; choose one from SS6 to SS40.");
+    EXPECT_EQ(test::described(book->save(catalogue::ColourMaterial{{}, 1, "SS11", stone}).error()),
+              "UnknownStoneSize(TheField(StoneSize))");
     expectSound();
 }
 

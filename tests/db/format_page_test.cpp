@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The page on the format of records says what the table of fields says.
+#include "app/words/words.h"
 #include "db/records/json.h"
 #include "db/records/record.h"
 #include "tests/support/temp_folder.h"
@@ -83,7 +84,7 @@ void addTable(const fields::Object& object, std::vector<const fields::Object*>& 
                         object.name);
     std::vector<const fields::Object*> inner;
     for (const auto& field : object.fields) {
-        page += fmt::format("| `{}` | {} | {} | {} | {} |\n", field.key, fields::english(field.words),
+        page += fmt::format("| `{}` | {} | {} | {} | {} |\n", field.key, words::text(base::say(field.words)),
                             holds(*field.type, field.bounds), sinceText(field), beforeText(field));
         const auto* type = field.type;
         while (type->inner != nullptr) type = type->inner;

@@ -16,7 +16,7 @@ units::Money twice(units::Money amount) { return amount + amount; }
 /// A list out of its Result, by value: a range-for keeps nothing else alive.
 template<class T>
 T all(base::Result<T> read) {
-    EXPECT_TRUE(read.has_value()) << (read ? "" : read.error().detail);
+    EXPECT_TRUE(read.has_value()) << (read ? "" : describe(read.error()));
     return read.value_or(T{});
 }
 
@@ -81,7 +81,7 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
     units::Money total;
     {
         auto book = demo::createDemoBook(file, db::systemSurroundings());
-        ASSERT_TRUE(book.has_value()) << book.error().detail;
+        ASSERT_TRUE(book.has_value()) << describe(book.error());
         base::Id customer;
         for (const auto& known : all((*book)->customers()))
             if (known.certificate) customer = known.id;
@@ -90,27 +90,27 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
         const auto inputs = (*book)->priceBook(customer).value();
         layout::FitMemo fits;
         const auto priced = pricing::priceOrder(quote.order, inputs, fits);
-        ASSERT_TRUE(priced.has_value()) << priced.error().detail;
+        ASSERT_TRUE(priced.has_value()) << describe(priced.error());
         total = priced->total;
         quote.version = (*book)->saveDraft(quote).value();
         const auto given = (*book)->give(quote, inputs, test::resultOf(total), quote.order.quotedOn.plusDays(30));
-        ASSERT_TRUE(given.has_value()) << given.error().detail;
+        ASSERT_TRUE(given.has_value()) << describe(given.error());
         number = given->number;
         changeEverything(**book);
     }
     auto book = db::Book::open(file, db::systemSurroundings());
-    ASSERT_TRUE(book.has_value()) << book.error().detail;
+    ASSERT_TRUE(book.has_value()) << describe(book.error());
     const auto quote = (*book)->quoteNumbered(number);
-    ASSERT_TRUE(quote.has_value()) << quote.error().detail;
+    ASSERT_TRUE(quote.has_value()) << describe(quote.error());
     ASSERT_TRUE(quote->frozen.has_value());
     layout::FitMemo fits;
     const auto again = pricing::priceOrder(quote->order, *quote->frozen, fits);
-    ASSERT_TRUE(again.has_value()) << again.error().detail;
+    ASSERT_TRUE(again.has_value()) << describe(again.error());
     EXPECT_EQ(again->total, total);
     EXPECT_EQ(quote->sealedTotal, total);
     // The control: at today's prices the same order comes to something else.
     const auto today = pricing::priceOrder(quote->order, (*book)->priceBook(quote->order.customer).value(), fits);
-    ASSERT_TRUE(today.has_value()) << today.error().detail;
+    ASSERT_TRUE(today.has_value()) << describe(today.error());
     EXPECT_NE(today->total, total);
 }
 

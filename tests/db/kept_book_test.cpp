@@ -4,6 +4,7 @@
 // rewrites the texts.
 #include "tests/db/kept_book.h"
 
+#include "app/words/names.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "core/pricing/price_order.h"
@@ -29,7 +30,7 @@ constexpr int kNewest = 3;
 
 template<class T>
 T got(base::Result<T> result) {
-    EXPECT_TRUE(result.has_value()) << (result ? "" : result.error().detail);
+    EXPECT_TRUE(result.has_value()) << (result ? "" : describe(result.error()));
     return result ? std::move(*result) : T{};
 }
 
@@ -44,9 +45,9 @@ std::string stageOf(db::Stage stage) {
 std::string listed(db::Book& book) {
     std::string text = "quotes\n";
     for (const auto& row : got(book.quotes("", 1'000)))
-        text +=
-            fmt::format("  {} | {} | {} | {} | {} | {}\n", orDash(row.number), stageOf(row.stage), orDash(row.customer),
-                        orDash(row.title), row.quotedOn.iso(), row.total ? std::to_string(row.total->micros()) : "-");
+        text += fmt::format("  {} | {} | {} | {} | {} | {}\n", orDash(row.number), stageOf(row.stage),
+                            orDash(row.customer), orDash(words::titleOf(row).toStdString()), row.quotedOn.iso(),
+                            row.total ? std::to_string(row.total->micros()) : "-");
     text += "shelf\n";
     const auto shelf = got(book.shelf());
     const auto prices = got(book.priceBook({}));
@@ -252,14 +253,14 @@ TEST_P(KeptBookTest, isBroughtUpToDateWithNothingLost) {
     ASSERT_GT(rows, 250U);
     {
         auto book = db::Book::open(file, clock.surroundings());
-        ASSERT_TRUE(book) << book.error().detail;
-        EXPECT_EQ((*book)->readOnlyBecause(), "");
+        ASSERT_TRUE(book) << describe(book.error());
+        EXPECT_EQ(test::described((*book)->readOnlyBecause()), "");
     }
     for (const auto& [now, was] : before) EXPECT_EQ(ask(file, now), was) << now;
     EXPECT_TRUE(std::filesystem::exists(backup));
     const auto report = db::Book::check(file);
-    ASSERT_TRUE(report) << report.error().detail;
-    EXPECT_EQ(report->damage, std::vector<std::string>{});
+    ASSERT_TRUE(report) << describe(report.error());
+    EXPECT_EQ(test::described(report->damage), std::vector<std::string>{});
     EXPECT_EQ(report->sealedQuotes, GetParam() == 1 ? 2 : 7);
 }
 
@@ -281,7 +282,7 @@ TEST_P(KeptBookTest, listsAndPrintsWhatItDid) {
     words::sealOldResults(*book, std::chrono::seconds(60), words);
     expectKept(fmt::format("version_{}.txt", GetParam()), listed(*book) + sheets(true));
     EXPECT_EQ(book->quotesWithoutResult(10)->size(), 0U);
-    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+    EXPECT_EQ(test::described(db::Book::check(file)->damage), std::vector<std::string>{});
     const auto first = got(book->quoteNumbered("2026-0001"));
     const auto again = got(words::resultOf(first.order, *first.frozen, first.validUntil, fits, words));
     EXPECT_EQ(book->sealResult(first.id, again).error().code, Code::Conflict);
@@ -311,7 +312,7 @@ TEST_P(KeptBookTest, printsTheTotalWhereItsLinesAreLost) {
     EXPECT_EQ(book->sealResult(quote.id, other).error().code, Code::Conflict);
     EXPECT_TRUE(book->sealResult(quote.id, std::nullopt));
     EXPECT_FALSE(got(book->quote(quote.id)).result);
-    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+    EXPECT_EQ(test::described(db::Book::check(file)->damage), std::vector<std::string>{});
     EXPECT_TRUE(book->sealResult(quote.id, result));
     EXPECT_TRUE(got(book->quote(quote.id)).result);
 }
@@ -330,7 +331,7 @@ TEST_P(KeptBookTest, comesToWhatItDid) {
             const auto inputs = book->priceBook(quote.order.customer);
             if (!inputs) continue; // a customer who was removed
             const auto today = pricing::priceOrder(quote.order, *inputs, fits);
-            ASSERT_TRUE(today) << today.error().detail;
+            ASSERT_TRUE(today) << describe(today.error());
             EXPECT_NE(today->total, again.total) << number;
         }
     }
@@ -347,7 +348,7 @@ TEST_P(KeptBookTest, holdsRecordsThatSayTheSameWrittenAnew) {
         const auto* kind = db::records::kindNamed(record.substr(from, record.find('"', from) - from));
         ASSERT_NE(kind, nullptr) << record;
         const auto renewed = kind->renewed(record);
-        ASSERT_TRUE(renewed) << renewed.error().detail;
+        ASSERT_TRUE(renewed) << describe(renewed.error());
         EXPECT_EQ(kind->renewed(*renewed), *renewed);
         // A kind that has not changed since is still written to the byte as it was then.
         if (kind->version == 1) { EXPECT_EQ(*renewed, record); }
@@ -362,9 +363,9 @@ TEST_P(KeptBookTest, takesWhatIsNew) {
     ASSERT_TRUE(book->save(test::sampleArtwork(design.id)));
     ASSERT_TRUE(book->save(test::samplePriceListColumns(supplier)));
     ASSERT_TRUE(book->save(catalogue::ColourMaterial{{}, 1, "SS10", design.stones[0].material}));
-    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+    EXPECT_EQ(test::described(db::Book::check(file)->damage), std::vector<std::string>{});
     for (int step = 0; step < 4; ++step) ASSERT_TRUE(book->undo());
-    EXPECT_EQ(db::Book::check(file)->damage, std::vector<std::string>{});
+    EXPECT_EQ(test::described(db::Book::check(file)->damage), std::vector<std::string>{});
 }
 
 TEST_P(KeptBookTest, isLeftAloneWhenItsReferencesAreBroken) {

@@ -31,8 +31,8 @@ class KillTest : public BookTest {
     /// All quotes that were acknowledged so far are there, whole; no other thing is there by half.
     void expectKept(const std::vector<std::string>& numbers) {
         const auto report = db::Book::check(file);
-        ASSERT_TRUE(report) << report.error().detail;
-        ASSERT_EQ(report->damage, std::vector<std::string>{});
+        ASSERT_TRUE(report) << describe(report.error());
+        ASSERT_EQ(test::described(report->damage), std::vector<std::string>{});
         ASSERT_GE(report->sealedQuotes, static_cast<std::int64_t>(numbers.size()));
         ASSERT_EQ(report->sealedQuotes, report->quotes) << "a quote is there by half";
         reopen();
@@ -82,7 +82,7 @@ TEST_F(KillTest, wouldSeeTheDamageOfAnUnsafeWriter) {
         }
         const auto report = db::Book::check(file);
         const bool structure =
-            !report || (!report->damage.empty() && report->damage[0].find("structure") != std::string::npos);
+            !report || (!report->damage.empty() && report->damage[0].id == idOf(db::Note::StructureNotWhole));
         if (!structure) continue;
         std::cout << "damage seen after " << cycle << " kills\n";
         return;
@@ -99,8 +99,8 @@ TEST_F(KillTest, makesAWholeBookOrNone) {
         }
         if (!std::filesystem::exists(made)) continue;
         const auto report = db::Book::check(made);
-        ASSERT_TRUE(report) << report.error().detail;
-        EXPECT_EQ(report->damage, std::vector<std::string>{});
+        ASSERT_TRUE(report) << describe(report.error());
+        EXPECT_EQ(test::described(report->damage), std::vector<std::string>{});
     }
 }
 
@@ -109,8 +109,7 @@ TEST_F(KillTest, keepsAllThatFitsOnAFullDisk) {
         const auto limit = std::filesystem::file_size(file) + room;
         const auto said = Child({BOOK_CHILD, "fill", file.string(), std::to_string(limit)}).finish();
         ASSERT_GE(said.size(), 2U);
-        EXPECT_EQ(said.back(), "full: “Stone Bench.jobbook” could not be written, because the disk is full or failing; "
-                               "make room or save a copy on another disk.");
+        EXPECT_EQ(said.back(), "full: DiskFullOrFailing(Stone Bench.jobbook)");
         EXPECT_EQ(said[said.size() - 2], "reads on: yes");
         ASSERT_NO_FATAL_FAILURE(expectKept({said.begin(), said.end() - 2}));
     }
@@ -131,11 +130,9 @@ TEST_F(OtherUser, readsInAFolderThatCannotBeWritten) {
     const auto before = test::bytesOf(file);
     const auto said = Child({BOOK_CHILD, "open", file.string(), kNobody}).finish();
     ASSERT_EQ(said.size(), 3U);
-    EXPECT_EQ(said[0], "open: “Stone Bench.jobbook” is open for reading only, because it or its folder cannot be "
-                       "written; move it to a folder of your own to change it.");
+    EXPECT_EQ(said[0], "open: BookNotWritable(Stone Bench.jobbook)");
     EXPECT_EQ(said[1], "materials: 1");
-    EXPECT_EQ(said[2], "read-only: “Stone Bench.jobbook” is open for reading only, because it or its folder cannot "
-                       "be written; move it to a folder of your own to change it.");
+    EXPECT_EQ(said[2], "read-only: BookNotWritable(Stone Bench.jobbook)");
     EXPECT_EQ(test::bytesOf(file), before);
 }
 
@@ -144,15 +141,14 @@ TEST_F(OtherUser, readsAFileThatCannotBeWritten) {
     ::chmod(file.c_str(), 0444);
     const auto said = Child({BOOK_CHILD, "open", file.string(), kNobody}).finish();
     ASSERT_EQ(said.size(), 3U);
-    EXPECT_TRUE(said[0].starts_with("open: “Stone Bench.jobbook” is open for reading only")) << said[0];
+    EXPECT_EQ(said[0], "open: BookNotWritable(Stone Bench.jobbook)");
     EXPECT_EQ(said[1], "materials: 1");
 }
 
 TEST_F(OtherUser, isToldWhenItMayNotEvenRead) {
     ::chmod(file.c_str(), 0600);
     const auto said = Child({BOOK_CHILD, "open", file.string(), kNobody}).finish();
-    EXPECT_EQ(said,
-              std::vector<std::string>{"read-only: “Stone Bench.jobbook” may not be read; ask its owner for leave."});
+    EXPECT_EQ(said, std::vector<std::string>{"read-only: NotReadable(Stone Bench.jobbook)"});
 }
 
 TEST_F(OtherUser, cannotMakeABookWhereNothingCanBeWritten) {

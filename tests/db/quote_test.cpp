@@ -39,7 +39,7 @@ TEST_F(QuoteTest, givesANewOneInOneStepOrLeavesNothing) {
     EXPECT_FALSE(book->giveNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(-1)));
     EXPECT_EQ(book->quotes("", 100)->size(), before) << "a refused quote left its draft";
     const auto given = book->giveNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(21));
-    ASSERT_TRUE(given) << given.error().detail;
+    ASSERT_TRUE(given) << describe(given.error());
     EXPECT_EQ(given->number, "2026-0001");
     EXPECT_EQ(given->order, order);
     EXPECT_EQ(book->quotes("", 100)->size(), before + 1);
@@ -155,9 +155,9 @@ TEST_F(QuoteTest, givesAQuoteOnlyOnce) {
     stock();
     auto sealed = given();
     EXPECT_EQ(book->saveDraft(sealed).error().code, Code::Conflict);
-    EXPECT_EQ(
-        book->give(sealed, *sealed.frozen, test::resultOf(*sealed.sealedTotal), *sealed.validUntil).error().detail,
-        "Quote 2026-0001 has been given and stays as it is; start a new quote instead.");
+    EXPECT_EQ(test::described(
+                  book->give(sealed, *sealed.frozen, test::resultOf(*sealed.sealedTotal), *sealed.validUntil).error()),
+              "QuoteGiven(2026-0001)");
 }
 
 TEST_F(QuoteTest, refusesToGiveWhatIsNotFit) {
@@ -167,12 +167,11 @@ TEST_F(QuoteTest, refusesToGiveWhatIsNotFit) {
     const auto until = typed.order.quotedOn;
     auto empty = typed;
     empty.order.lines.clear();
-    EXPECT_EQ(book->give(empty, inputs, test::resultOf({}), until).error().detail,
-              "There is nothing on this quote; add a line before giving it.");
-    EXPECT_EQ(book->give(typed, inputs, test::resultOf({}), until.plusDays(-1)).error().detail,
-              "The last day of the quote lies before its first; choose a later one.");
-    EXPECT_EQ(book->give(typed, book->priceBook({}).value(), test::resultOf({}), until).error().detail,
-              "The prices are those of another customer; choose the customer again.");
+    EXPECT_EQ(test::described(book->give(empty, inputs, test::resultOf({}), until).error()), "NothingOnQuote");
+    EXPECT_EQ(test::described(book->give(typed, inputs, test::resultOf({}), until.plusDays(-1)).error()),
+              "EndsBeforeItBegins");
+    EXPECT_EQ(test::described(book->give(typed, book->priceBook({}).value(), test::resultOf({}), until).error()),
+              "PricesOfAnother");
     EXPECT_EQ(book->give(typed, inputs, test::resultOf(Money::fromMicros(INT64_MAX)), until).error().code,
               Code::Invalid);
     auto spoilt = inputs;
@@ -212,11 +211,13 @@ TEST_F(QuoteTest, listsTheNewestFirstAndFindsByNumberCustomerOrTitle) {
     const auto all = book->quotes("", 50).value();
     ASSERT_EQ(all.size(), 2U);
     EXPECT_EQ(all[0].id, other.id);
-    EXPECT_EQ(all[0].title, "Étoile filante");
+    EXPECT_EQ(all[0].firstTitle, "Étoile filante");
+    EXPECT_EQ(all[0].lines, 1);
     EXPECT_EQ(all[0].customer, "");
     EXPECT_FALSE(all[0].total.has_value());
     EXPECT_EQ(all[1].number, "2026-0001");
-    EXPECT_EQ(all[1].title, "Lantern and 1 more");
+    EXPECT_EQ(all[1].firstTitle, "Lantern");
+    EXPECT_EQ(all[1].lines, 2);
     EXPECT_EQ(all[1].customer, "Rowan Bakery");
     EXPECT_EQ(all[1].total, sealed.sealedTotal);
     EXPECT_EQ(all[1].stage, Stage::Quoted);
@@ -244,8 +245,7 @@ TEST_F(QuoteTest, movesThroughItsStages) {
 }
 
 TEST_F(QuoteTest, knowsNoQuoteThatIsNotThere) {
-    EXPECT_EQ(book->quoteNumbered("2026-0001").error().detail,
-              "There is no quote 2026-0001 in this book; look for it under another number.");
+    EXPECT_EQ(test::described(book->quoteNumbered("2026-0001").error()), "NoQuoteNumbered(2026-0001)");
     EXPECT_EQ(book->quoteNumbered("").error().code, Code::NotFound);
     EXPECT_EQ(book->quote({}).error().code, Code::NotFound);
     EXPECT_EQ(book->saveDraft({}).error().code, Code::NotFound);
@@ -351,8 +351,7 @@ TEST_F(QuoteTest, doesNotOpenAQuoteWhoseSealDoesNotMatch) {
     const auto read = book->quote(sealed.id);
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error().code, Code::Damaged);
-    EXPECT_EQ(read.error().detail,
-              "The quote 2026-0001 in “Stone Bench.jobbook” is damaged: its seal does not match; open a backup.");
+    EXPECT_EQ(test::described(read.error()), "SealBroken(2026-0001, Stone Bench.jobbook)");
 }
 
 } // namespace

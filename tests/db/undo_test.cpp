@@ -18,35 +18,35 @@ using UndoTest = BookTest;
 
 TEST_F(UndoTest, namesWhatItWouldUndo) {
     stone = book->save(test::sampleStone()).value();
-    EXPECT_EQ(book->undoState()->undo, "adding Aquamarine SS10");
+    EXPECT_EQ(test::described(book->undoState()->undo), "Adding(Aquamarine SS10)");
     auto material = test::sampleStone();
     material.id = stone;
     material.fixedPrice = Money::fromMicros(1);
     ASSERT_TRUE(book->save(material));
-    EXPECT_EQ(book->undoState()->undo, "fixed price of Aquamarine SS10");
+    EXPECT_EQ(test::described(book->undoState()->undo), "FieldOf(FixedPrice, Aquamarine SS10)");
     material.fixedPrice = Money::fromMicros(2);
     material.stone.loss = {};
     ASSERT_TRUE(book->save(material));
-    EXPECT_EQ(book->undoState()->undo, "change of Aquamarine SS10");
+    EXPECT_EQ(test::described(book->undoState()->undo), "ChangeOf(Aquamarine SS10)");
     material.stone.loss = units::Rate::fromPercent(4);
     ASSERT_TRUE(book->save(material));
-    EXPECT_EQ(book->undoState()->undo, "loss of Aquamarine SS10");
+    EXPECT_EQ(test::described(book->undoState()->undo), "FieldOf(Loss, Aquamarine SS10)");
     ASSERT_TRUE(book->removeMaterial(stone));
-    EXPECT_EQ(book->undoState()->undo, "removing Aquamarine SS10");
+    EXPECT_EQ(test::described(book->undoState()->undo), "Removing(Aquamarine SS10)");
     ASSERT_TRUE(book->undo());
-    EXPECT_EQ(book->undoState()->redo, "removing Aquamarine SS10");
+    EXPECT_EQ(test::described(book->undoState()->redo), "Removing(Aquamarine SS10)");
     auto shop = book->shop().value();
     shop.rates.labourPerHour = Money::fromMicros(20'000'000);
     ASSERT_TRUE(book->save(shop));
-    EXPECT_EQ(book->undoState()->undo, "labour rate");
-    EXPECT_EQ(book->undoState()->redo, "");
+    EXPECT_EQ(test::described(book->undoState()->undo), "LabourRate");
+    EXPECT_EQ(test::described(book->undoState()->redo), "");
 }
 
 TEST_F(UndoTest, leavesAnEmptyOrderThatNobodyAskedFor) {
     stock();
-    while (!book->undoState()->undo.empty()) ASSERT_TRUE(book->undo());
+    while (book->undoState()->undo) ASSERT_TRUE(book->undo());
     auto quote = book->startQuote().value();
-    EXPECT_EQ(book->undoState()->undo, "");
+    EXPECT_EQ(test::described(book->undoState()->undo), "");
     EXPECT_FALSE(book->undo());
     quote.order.lines.push_back(test::sampleLine({}));
     quote.version = book->saveDraft(quote).value();
@@ -61,40 +61,40 @@ TEST_F(UndoTest, namesTheFieldOfALine) {
     auto quote = draft();
     quote.order.lines[0].quantity = Count::of(36);
     quote.version = book->saveDraft(quote).value();
-    EXPECT_EQ(book->undoState()->undo, "quantity of Lantern");
+    EXPECT_EQ(test::described(book->undoState()->undo), "FieldOf(Quantity, Lantern)");
     quote.order.lines.pop_back();
     quote.version = book->saveDraft(quote).value();
-    EXPECT_EQ(book->undoState()->undo, "removing Lantern, small");
+    EXPECT_EQ(test::described(book->undoState()->undo), "Removing(Lantern, small)");
     quote.order.wantedBy.reset();
     quote.version = book->saveDraft(quote).value();
-    EXPECT_EQ(book->undoState()->undo, "day it is wanted of the quote");
+    EXPECT_EQ(test::described(book->undoState()->undo), "FieldOfQuote(DayItIsWanted)");
     quote.order.lines.push_back(test::sampleLine(design));
     quote.version = book->saveDraft(quote).value();
-    EXPECT_EQ(book->undoState()->undo, "adding Lantern");
+    EXPECT_EQ(test::described(book->undoState()->undo), "Adding(Lantern)");
     ASSERT_TRUE(book->undo());
     EXPECT_EQ(book->quote(quote.id)->order.lines.size(), 1U);
     EXPECT_GT(book->quote(quote.id)->version, quote.version);
 }
 
 TEST_F(UndoTest, saysWhenThereIsNothing) {
-    EXPECT_EQ(book->undo().error().detail, "There is nothing to undo.");
-    EXPECT_EQ(book->redo().error().detail, "There is nothing to redo.");
+    EXPECT_EQ(test::described(book->undo().error()), "NothingToUndo");
+    EXPECT_EQ(test::described(book->redo().error()), "NothingToRedo");
 }
 
 TEST_F(UndoTest, reachesBackToTheOpeningOnly) {
     stock();
     reopen();
-    EXPECT_EQ(book->undoState()->undo, "");
+    EXPECT_EQ(test::described(book->undoState()->undo), "");
     EXPECT_EQ(book->undo().error().code, Code::NotFound);
 }
 
 TEST_F(UndoTest, takesSeveralSavesBackAsOne) {
-    ASSERT_TRUE(book->together("adding a kit", [&]() -> base::Done {
+    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
         for (const auto* name : {"Jet SS10", "Rose SS10"})
             if (auto saved = book->save(test::sampleStone(name)); !saved) return base::fail(saved.error());
         return {};
     }));
-    EXPECT_EQ(book->undoState()->undo, "adding a kit");
+    EXPECT_EQ(test::described(book->undoState()->undo), "Adding(a kit)");
     ASSERT_TRUE(book->undo());
     EXPECT_EQ(book->materials()->size(), 0U);
     ASSERT_TRUE(book->redo());
@@ -103,21 +103,21 @@ TEST_F(UndoTest, takesSeveralSavesBackAsOne) {
 }
 
 TEST_F(UndoTest, keepsNothingOfAnActionThatFails) {
-    const auto before = book->undoState()->undo;
-    const auto done = book->together("adding a kit", [&]() -> base::Done {
+    const auto before = test::described(book->undoState()->undo);
+    const auto done = book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
         if (auto saved = book->save(test::sampleStone("Jet SS10")); !saved) return base::fail(saved.error());
         if (auto saved = book->save(test::sampleStone("Jet SS10")); !saved) return base::fail(saved.error());
         return {};
     });
     EXPECT_EQ(done.error().code, Code::Conflict);
     EXPECT_EQ(book->materials()->size(), 0U);
-    EXPECT_EQ(book->undoState()->undo, before);
+    EXPECT_EQ(test::described(book->undoState()->undo), before);
     ASSERT_TRUE(book->save(test::sampleStone("Jet SS10")));
     expectSound();
 }
 
 TEST_F(UndoTest, keepsTheRestWhenAFailureInsideAnActionIsForgiven) {
-    ASSERT_TRUE(book->together("adding a kit", [&]() -> base::Done {
+    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
         EXPECT_TRUE(book->save(test::sampleStone("Jet SS10")));
         EXPECT_FALSE(book->save(test::sampleStone("Jet SS10")));
         EXPECT_TRUE(book->save(test::sampleStone("Rose SS10")));
@@ -130,7 +130,7 @@ TEST_F(UndoTest, keepsTheRestWhenAFailureInsideAnActionIsForgiven) {
 }
 
 TEST_F(UndoTest, survivesAnExceptionInsideAnAction) {
-    const auto done = book->together("adding a kit", [&]() -> base::Done {
+    const auto done = book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
         EXPECT_TRUE(book->save(test::sampleStone()));
         throw std::runtime_error("lost");
     });
@@ -141,13 +141,13 @@ TEST_F(UndoTest, survivesAnExceptionInsideAnAction) {
 
 TEST_F(UndoTest, neverTakesAGivenQuoteBack) {
     stock();
-    const auto steps = book->undoState()->undo;
+    const auto steps = test::described(book->undoState()->undo);
     const auto sealed = given();
-    EXPECT_EQ(book->undoState()->undo, steps);
+    EXPECT_EQ(test::described(book->undoState()->undo), steps);
     ASSERT_TRUE(book->undo());
     EXPECT_EQ(book->quote(sealed.id)->number, sealed.number);
     ASSERT_TRUE(book->setStage(sealed.id, Stage::Agreed));
-    EXPECT_EQ(book->undoState()->undo, "stage of 2026-0001");
+    EXPECT_EQ(test::described(book->undoState()->undo), "StageOf(2026-0001)");
     ASSERT_TRUE(book->undo());
     EXPECT_EQ(book->quote(sealed.id)->stage, Stage::Quoted);
     expectSound();
@@ -195,7 +195,7 @@ class RandomWalk : public BookTest {
         case 2: return !materials.empty() && book->removeMaterial(materials[below(materials.size())].id).has_value();
         case 3:
             return book
-                ->together("new order",
+                ->together(base::say(db::Note::Adding, "new order"),
                            [&]() -> base::Done {
                                auto quote = book->startQuote().value();
                                quote.order.lines.emplace_back().title = "First";

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/catalogue/fields/messages.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <string>
@@ -13,8 +14,14 @@ namespace sp::catalogue::fields {
 /// Errors: Invalid, naming the first field that does not and the thing: its "name", where it has one.
 base::Done checkRanges(const Object& object, const void* value);
 
-/// The error of one field: "The <words> of “<thing>” <rest>." An empty thing is left out.
-base::Done wrongField(std::string_view thing, Term words, std::string_view rest);
+/// "The loss of “Jet”"; an empty thing is left out.
+base::Message fieldNamed(std::string_view thing, Term words);
+
+/// The error of one field, which is the first value of the fault.
+template<base::ListedFault F, class... Values>
+base::Done wrongField(F fault, std::string_view thing, Term words, const Values&... values) {
+    return base::fail(fault, std::string(thing), fieldNamed(thing, words), values...);
+}
 
 // What the headers of the catalogue say beyond the range of one field. A type without a rule of its own has none.
 template<class T>

@@ -78,7 +78,6 @@ struct Field {
     std::optional<Range> asked; ///< what may be asked for and priced, where more may be kept (a draft half typed)
     std::string_view noPrice;   ///< why it has no effect on any price; empty: it may have one
     std::string_view noInput;   ///< why no screen has an input for it; empty: one has
-    std::string_view heading;   ///< how it is called where it is why a price changed; empty: its words
     bool isOneCause = false;    ///< a change inside it is one reason for another price, not one a field
 
     /// The first version of `kind` that has this field.
@@ -121,11 +120,6 @@ struct Field {
     /// The same field, which is in no price, for this reason.
     Field unpriced(std::string_view reason) && {
         noPrice = reason;
-        return std::move(*this);
-    }
-    /// The same field, with its own heading among the reasons for another price.
-    Field headed(std::string_view text) && {
-        heading = text;
         return std::move(*this);
     }
     /// The same field, whose own fields are one reason together.

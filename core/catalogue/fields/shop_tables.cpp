@@ -57,9 +57,9 @@ const Object& objectOf<BenchStandards>() {
     using T = BenchStandards;
     static const Object object{"BenchStandards",
                                {
-                                   field<&T::steps>("steps", Term::BenchTimes).headed("Bench times").asOneCause(),
-                                   field<&T::press>("press", Term::Press).headed("Heat press").asOneCause(),
-                                   field<&T::cutter>("cutter", Term::Cutter).headed("Cutter").asOneCause(),
+                                   field<&T::steps>("steps", Term::BenchTimes).asOneCause(),
+                                   field<&T::press>("press", Term::Press).asOneCause(),
+                                   field<&T::cutter>("cutter", Term::Cutter).asOneCause(),
                                }};
     return object;
 }
@@ -126,23 +126,22 @@ const Object& objectOf<CardFee>() {
 template<>
 const Object& objectOf<PriceRules>() {
     using T = PriceRules;
-    static const Object object{
-        "PriceRules",
-        {
-            field<&T::cardFee>("card_fee", Term::CardFee).headed("Card fee").asOneCause(),
-            field<&T::ladder>("ladder", Term::MarkUp, Length{50}).headed("Mark-up ladder"),
-            field<&T::rounding>("rounding", Term::Rounding).headed("Rounding of prices").asOneCause(),
-            field<&T::setUp>("set_up", Term::ChargeForSettingUp).headed("Charge for set-up"),
-            field<&T::rush>("rush", Term::RushSurcharge, Length{50}).headed("Rush surcharges"),
-            field<&T::minimumOrder>("minimum_order_micros", Term::SmallestOrder, kAmount).headed("Smallest order"),
-            field<&T::tax>("tax", Term::Tax).headed("Tax").asOneCause(),
-            field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare)
-                .unpriced("divides the total and leaves it as it is"),
-            field<&T::depositStep>("deposit_step_micros", Term::StepOfTheDeposit, kAmount)
-                .unpriced("divides the total and leaves it as it is"),
-            field<&T::validDays>("valid_days", Term::DaysAQuoteIsValid, kDays)
-                .unpriced("says how long a price holds, not what it is"),
-        }};
+    static const Object object{"PriceRules",
+                               {
+                                   field<&T::cardFee>("card_fee", Term::CardFee).asOneCause(),
+                                   field<&T::ladder>("ladder", Term::MarkUp, Length{50}),
+                                   field<&T::rounding>("rounding", Term::Rounding).asOneCause(),
+                                   field<&T::setUp>("set_up", Term::ChargeForSettingUp),
+                                   field<&T::rush>("rush", Term::RushSurcharge, Length{50}),
+                                   field<&T::minimumOrder>("minimum_order_micros", Term::SmallestOrder, kAmount),
+                                   field<&T::tax>("tax", Term::Tax).asOneCause(),
+                                   field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare)
+                                       .unpriced("divides the total and leaves it as it is"),
+                                   field<&T::depositStep>("deposit_step_micros", Term::StepOfTheDeposit, kAmount)
+                                       .unpriced("divides the total and leaves it as it is"),
+                                   field<&T::validDays>("valid_days", Term::DaysAQuoteIsValid, kDays)
+                                       .unpriced("says how long a price holds, not what it is"),
+                               }};
     return object;
 }
 
@@ -152,14 +151,12 @@ const Object& objectOf<ShopRates>() {
     static const Object object{
         "ShopRates",
         {
-            field<&T::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount).headed("Labour an hour"),
-            field<&T::productivePerMonth>("productive_per_month_ms", Term::BenchHoursOfAMonth, Range{1, kTimes.highest})
-                .headed("Bench hours a month"),
-            field<&T::overheadPerMonth>("overhead_per_month_micros", Term::Overhead, kAmount)
-                .headed("Overhead a month"),
-            field<&T::spoilage>("spoilage_ppm", Term::Spoilage, kPartShare).headed("Spoilage"),
-            field<&T::garmentAllowance>("garment_allowance_micros", Term::AllowanceForGarments, kAmount)
-                .headed("Allowance for a customer's garment"),
+            field<&T::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount),
+            field<&T::productivePerMonth>("productive_per_month_ms", Term::BenchHoursOfAMonth,
+                                          Range{1, kTimes.highest}),
+            field<&T::overheadPerMonth>("overhead_per_month_micros", Term::Overhead, kAmount),
+            field<&T::spoilage>("spoilage_ppm", Term::Spoilage, kPartShare),
+            field<&T::garmentAllowance>("garment_allowance_micros", Term::AllowanceForGarments, kAmount),
         }};
     return object;
 }
@@ -184,15 +181,14 @@ const Object& objectOf<Shop>() {
         "Shop",
         {
             field<&T::letterhead>("letterhead", Term::Letterhead).unpriced("is only printed"),
-            field<&T::currency>("currency", Term::Currency).headed("Currency"),
+            field<&T::currency>("currency", Term::Currency),
             field<&T::paper>("paper", Term::Paper).unpriced("is only printed on"),
             field<&T::lengthUnit>("length_unit", Term::UnitOfLength).unpriced("lengths are kept without it"),
             field<&T::temperatureUnit>("temperature_unit", Term::UnitOfTemperature)
                 .unpriced("temperatures are kept without it"),
-            field<&T::usualTape>("usual_tape", Term::UsualTape, Key::MayBeNone).headed("Usual tape"),
-            field<&T::usualTemplate>("usual_template", Term::UsualTemplate, Key::MayBeNone)
-                .headed("Usual template sheet"),
-            field<&T::packing>("packing", Term::Packing, Length{50}, Key::Needed).headed("Packing"),
+            field<&T::usualTape>("usual_tape", Term::UsualTape, Key::MayBeNone),
+            field<&T::usualTemplate>("usual_template", Term::UsualTemplate, Key::MayBeNone),
+            field<&T::packing>("packing", Term::Packing, Length{50}, Key::Needed),
             field<&T::rates>("rates", Term::Rates),
             field<&T::rules>("rules", Term::PriceRules),
             field<&T::ladderQuantities>("ladder_quantities", Term::QuantitiesOfTheLadder, Length{50}, kFromOne)

@@ -12,7 +12,7 @@ const Object& objectOf<StoneTraits>() {
             field<&T::colour>("colour", Term::Colour, kLine).unpriced("is only shown"),
             field<&T::rgb>("rgb", Term::ColourOnTheScreen, kColour).unpriced("is only shown"),
             field<&T::size>("size", Term::StoneSize, kLine).unpriced("stones are priced by their packs"),
-            field<&T::loss>("loss_ppm", Term::Loss, kPartShare).headed("what is lost"),
+            field<&T::loss>("loss_ppm", Term::Loss, kPartShare),
         }};
     return object;
 }
@@ -60,8 +60,8 @@ const Object& objectOf<Material>() {
             field<&T::fixedPrice>("fixed_price_micros", Term::FixedPrice, kAmount)
                 .unpriced("has decided on the price before"),
             field<&T::stone>("stone", Term::Stone),
-            field<&T::sheet>("sheet", Term::Sheet).headed("its sheet").asOneCause(),
-            field<&T::sizes>("sizes", Term::Sizes, Length{200}).headed("its sizes"),
+            field<&T::sheet>("sheet", Term::Sheet).asOneCause(),
+            field<&T::sizes>("sizes", Term::Sizes, Length{200}),
         }};
     return object;
 }

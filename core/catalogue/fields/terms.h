@@ -1,179 +1,193 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/base/message.h"
+
+#include <cstdint>
 #include <string_view>
 
 namespace sp::catalogue::fields {
 
-/// What a field is called, for a person. Fields that mean the same share a term. The words themselves are found by
-/// whoever shows them; `english` has them for sentences of ours and the headless verbs.
-enum class Term {
-    Address,
-    AddressOfTheShop,
-    AllowanceForGarments,
-    AllowanceOfTheHoles,
-    Amount,
-    AmountInAPack,
-    ArtTime,
-    Base,
-    Bench,
-    BenchHoursOfAMonth,
-    BenchTimes,
-    Border,
-    CardFee,
-    CardFeeRate,
-    CareNotes,
-    Certificate,
-    CertificateNumber,
-    ChargeForSettingUp,
-    Colour,
-    ColourInTheDrawing,
-    ColourOnTheScreen,
-    ColumnsOfThePriceList,
-    Contents,
-    Cost,
-    CountsOfTheDrawing,
-    Currency,
-    Customer,
-    CustomersGarment,
-    Cutter,
-    Day,
-    DayItIsWanted,
-    DayOfExpiry,
-    DayOfIssue,
-    DayOfThePrice,
-    DaysAQuoteIsValid,
-    DaysOfARushSurcharge,
-    DecimalComma,
-    DemoMark,
-    Deposit,
-    Design,
-    Direction,
-    Discount,
-    Drawing,
-    Dwell,
-    EndingOfAPrice,
-    Exemption,
-    ExtraCostOfASize,
-    FixedCardFee,
-    FixedPrice,
-    Form,
-    Gap,
-    HandlingAtThePress,
-    HeadingOfAColumn,
-    Height,
-    HeightOfThePlaten,
-    Key,
-    Kind,
-    KindOfFile,
-    KindOfPrice,
-    LabourRate,
-    LadderOnTheSheet,
-    LastDay,
-    LeadTimeInDays,
-    LearningRate,
-    Letterhead,
-    LifeOfTheCutter,
-    LifeOfThePress,
-    Lines,
-    Loss,
-    Margin,
-    MarkUp,
-    Material,
-    Materials,
-    MeaningOfAColumn,
-    Moment,
-    MovementItTakesBack,
-    Name,
-    NameOfASize,
-    NameOfTheFile,
-    NameOfTheShop,
-    NameOfTheTax,
-    Note,
-    Number,
-    NumberInTheKit,
-    NumberItIsFor,
-    NumberOfASize,
-    NumberOfLifts,
-    NumberOfPacks,
-    NumberOfStones,
-    NumberOfTestPresses,
-    Order,
-    OriginOfThePrice,
-    OriginOfTheScale,
-    Overhead,
-    Packing,
-    Paper,
-    PlaceOfTheCertificate,
-    PlannedPieces,
-    Press,
-    Price,
-    PriceOfTheCutter,
-    PriceOfThePress,
-    PriceRules,
-    PriceWithTemplatesCut,
-    Prices,
-    QuantitiesOfTheLadder,
-    Quantity,
-    QuantityOfAMarkUp,
-    QuoteBefore,
-    Rates,
-    Rounding,
-    RoundingOfTheTax,
-    RunningCostOfThePress,
-    RushSurcharge,
-    SalvageOfTheCutter,
-    SalvageOfThePress,
-    Scale,
-    SecondDwell,
-    ShareOfSecondPresses,
-    Sheet,
-    Shipping,
-    Shop,
-    ShortCount,
-    Size,
-    Sizes,
-    SmallPicture,
-    SmallestOrder,
-    Spoilage,
-    Stage,
-    StepOfTheDeposit,
-    StepOfTheRounding,
-    Stone,
-    StoneSize,
-    Stones,
-    SumForFreeShipping,
-    Supplier,
-    SurchargeOfASize,
-    Tax,
-    TaxInThePrice,
-    TaxMark,
-    TaxRate,
-    Temperature,
-    TemplatesOnTheWall,
-    Terms,
-    TimeForHundredStones,
-    TimeForAColour,
-    TimeForAJob,
-    TimeForAPiece,
-    Title,
-    Tools,
-    Total,
-    TypedPrice,
-    UnitOfLength,
-    UnitOfTemperature,
-    UnitOfTheDrawing,
-    UsualBase,
-    UsualPack,
-    UsualTape,
-    UsualTemplate,
-    WarmUp,
-    WayOfCharging,
-    Width,
-    WidthOfThePlaten,
-};
+#define SP_TERMS(X)                                                                                                    \
+    X(Address)                                                                                                         \
+    X(AddressOfTheShop)                                                                                                \
+    X(AllowanceForGarments)                                                                                            \
+    X(AllowanceOfTheHoles)                                                                                             \
+    X(Amount)                                                                                                          \
+    X(AmountInAPack)                                                                                                   \
+    X(ArtTime)                                                                                                         \
+    X(Base)                                                                                                            \
+    X(Bench)                                                                                                           \
+    X(BenchHoursOfAMonth)                                                                                              \
+    X(BenchTimes)                                                                                                      \
+    X(Border)                                                                                                          \
+    X(CardFee)                                                                                                         \
+    X(CardFeeRate)                                                                                                     \
+    X(CareNotes)                                                                                                       \
+    X(Certificate)                                                                                                     \
+    X(CertificateNumber)                                                                                               \
+    X(ChargeForSettingUp)                                                                                              \
+    X(Colour)                                                                                                          \
+    X(ColourInTheDrawing)                                                                                              \
+    X(ColourOnTheScreen)                                                                                               \
+    X(ColumnsOfThePriceList)                                                                                           \
+    X(Contents)                                                                                                        \
+    X(Cost)                                                                                                            \
+    X(CountsOfTheDrawing)                                                                                              \
+    X(Currency)                                                                                                        \
+    X(Customer)                                                                                                        \
+    X(CustomersGarment)                                                                                                \
+    X(Cutter)                                                                                                          \
+    X(Day)                                                                                                             \
+    X(DayItIsWanted)                                                                                                   \
+    X(DayOfExpiry)                                                                                                     \
+    X(DayOfIssue)                                                                                                      \
+    X(DayOfThePrice)                                                                                                   \
+    X(DaysAQuoteIsValid)                                                                                               \
+    X(DaysOfARushSurcharge)                                                                                            \
+    X(DecimalComma)                                                                                                    \
+    X(DemoMark)                                                                                                        \
+    X(Deposit)                                                                                                         \
+    X(Design)                                                                                                          \
+    X(Direction)                                                                                                       \
+    X(Discount)                                                                                                        \
+    X(Drawing)                                                                                                         \
+    X(Dwell)                                                                                                           \
+    X(EndingOfAPrice)                                                                                                  \
+    X(Exemption)                                                                                                       \
+    X(ExtraCostOfASize)                                                                                                \
+    X(FixedCardFee)                                                                                                    \
+    X(FixedPrice)                                                                                                      \
+    X(Form)                                                                                                            \
+    X(Gap)                                                                                                             \
+    X(HandlingAtThePress)                                                                                              \
+    X(HeadingOfAColumn)                                                                                                \
+    X(Height)                                                                                                          \
+    X(HeightOfThePlaten)                                                                                               \
+    X(Key)                                                                                                             \
+    X(Kind)                                                                                                            \
+    X(KindOfFile)                                                                                                      \
+    X(KindOfPrice)                                                                                                     \
+    X(LabourRate)                                                                                                      \
+    X(LadderOnTheSheet)                                                                                                \
+    X(LastDay)                                                                                                         \
+    X(LeadTimeInDays)                                                                                                  \
+    X(LearningRate)                                                                                                    \
+    X(Letterhead)                                                                                                      \
+    X(LifeOfTheCutter)                                                                                                 \
+    X(LifeOfThePress)                                                                                                  \
+    X(Lines)                                                                                                           \
+    X(Loss)                                                                                                            \
+    X(Margin)                                                                                                          \
+    X(MarkUp)                                                                                                          \
+    X(Material)                                                                                                        \
+    X(Materials)                                                                                                       \
+    X(MeaningOfAColumn)                                                                                                \
+    X(Moment)                                                                                                          \
+    X(MovementItTakesBack)                                                                                             \
+    X(Name)                                                                                                            \
+    X(NameOfASize)                                                                                                     \
+    X(NameOfTheFile)                                                                                                   \
+    X(NameOfTheShop)                                                                                                   \
+    X(NameOfTheTax)                                                                                                    \
+    X(Note)                                                                                                            \
+    X(Number)                                                                                                          \
+    X(NumberInTheKit)                                                                                                  \
+    X(NumberItIsFor)                                                                                                   \
+    X(NumberOfASize)                                                                                                   \
+    X(NumberOfLifts)                                                                                                   \
+    X(NumberOfPacks)                                                                                                   \
+    X(NumberOfStones)                                                                                                  \
+    X(NumberOfTestPresses)                                                                                             \
+    X(Order)                                                                                                           \
+    X(OriginOfThePrice)                                                                                                \
+    X(OriginOfTheScale)                                                                                                \
+    X(Overhead)                                                                                                        \
+    X(Packing)                                                                                                         \
+    X(Paper)                                                                                                           \
+    X(PlaceOfTheCertificate)                                                                                           \
+    X(PlannedPieces)                                                                                                   \
+    X(Press)                                                                                                           \
+    X(Price)                                                                                                           \
+    X(PriceOfTheCutter)                                                                                                \
+    X(PriceOfThePress)                                                                                                 \
+    X(PriceRules)                                                                                                      \
+    X(PriceWithTemplatesCut)                                                                                           \
+    X(Prices)                                                                                                          \
+    X(QuantitiesOfTheLadder)                                                                                           \
+    X(Quantity)                                                                                                        \
+    X(QuantityOfAMarkUp)                                                                                               \
+    X(QuoteBefore)                                                                                                     \
+    X(Rates)                                                                                                           \
+    X(Rounding)                                                                                                        \
+    X(RoundingOfTheTax)                                                                                                \
+    X(RunningCostOfThePress)                                                                                           \
+    X(RushSurcharge)                                                                                                   \
+    X(SalvageOfTheCutter)                                                                                              \
+    X(SalvageOfThePress)                                                                                               \
+    X(Scale)                                                                                                           \
+    X(SecondDwell)                                                                                                     \
+    X(ShareOfSecondPresses)                                                                                            \
+    X(Sheet)                                                                                                           \
+    X(Shipping)                                                                                                        \
+    X(Shop)                                                                                                            \
+    X(ShortCount)                                                                                                      \
+    X(Size)                                                                                                            \
+    X(Sizes)                                                                                                           \
+    X(SmallPicture)                                                                                                    \
+    X(SmallestOrder)                                                                                                   \
+    X(Spoilage)                                                                                                        \
+    X(Stage)                                                                                                           \
+    X(StepOfTheDeposit)                                                                                                \
+    X(StepOfTheRounding)                                                                                               \
+    X(Stone)                                                                                                           \
+    X(StoneSize)                                                                                                       \
+    X(Stones)                                                                                                          \
+    X(SumForFreeShipping)                                                                                              \
+    X(Supplier)                                                                                                        \
+    X(SurchargeOfASize)                                                                                                \
+    X(Tax)                                                                                                             \
+    X(TaxInThePrice)                                                                                                   \
+    X(TaxMark)                                                                                                         \
+    X(TaxRate)                                                                                                         \
+    X(Temperature)                                                                                                     \
+    X(TemplatesOnTheWall)                                                                                              \
+    X(Terms)                                                                                                           \
+    X(TimeForHundredStones)                                                                                            \
+    X(TimeForAColour)                                                                                                  \
+    X(TimeForAJob)                                                                                                     \
+    X(TimeForAPiece)                                                                                                   \
+    X(Title)                                                                                                           \
+    X(Tools)                                                                                                           \
+    X(Total)                                                                                                           \
+    X(TypedPrice)                                                                                                      \
+    X(UnitOfLength)                                                                                                    \
+    X(UnitOfTemperature)                                                                                               \
+    X(UnitOfTheDrawing)                                                                                                \
+    X(UsualBase)                                                                                                       \
+    X(UsualPack)                                                                                                       \
+    X(UsualTape)                                                                                                       \
+    X(UsualTemplate)                                                                                                   \
+    X(WarmUp)                                                                                                          \
+    X(WayOfCharging)                                                                                                   \
+    X(Width)                                                                                                           \
+    X(WidthOfThePlaten)
 
-/// "labour rate": lower case, as in the middle of a sentence.
-std::string_view english(Term term);
+/// What a field is called, for a person. Fields that mean the same share a term. A term is a value of messages; its
+/// words are in app/words, "labour rate": as in the middle of a sentence.
+enum class Term : std::uint16_t { SP_TERMS(SP_LISTED_NAME) };
+inline constexpr std::string_view kTerms[] = {SP_TERMS(SP_NOTE_ROW)};
+constexpr std::string_view nameOf(Term term) { return kTerms[static_cast<std::size_t>(term)]; }
+constexpr base::MessageId idOf(Term term) {
+    return {base::Room::Terms, true, static_cast<std::uint16_t>(term), nameOf(term)};
+}
+
+/// The same where it is why a price changed, "Labour an hour".
+struct Cause {
+    Term term;
+};
+constexpr base::MessageId idOf(Cause cause) {
+    return {base::Room::Causes, true, static_cast<std::uint16_t>(cause.term), nameOf(cause.term)};
+}
 
 } // namespace sp::catalogue::fields

@@ -2,6 +2,7 @@
 // What the window says when the book cannot be written, and what it then lets one do.
 #include "app/desk/fonts.h"
 #include "app/desk/message_bar.h"
+#include "app/words/words.h"
 #include "tests/app/demo_window.h"
 #include "tests/support/child.h"
 
@@ -17,7 +18,7 @@ class Trouble : public test::DemoWindow {};
 TEST_F(Trouble, isSaidInEveryPlaceUntilSomethingIsKept) {
     m_window->goTo(PlaceId::Supplies);
     const auto failed = m_window->session().change([](db::Book&) -> base::Done {
-        return base::fail(base::Code::Full, "book", "The disk is full; free some space.");
+        return words::fail(base::Code::Full, "book", QStringLiteral("The disk is full; free some space."));
     });
     EXPECT_FALSE(failed.has_value());
     EXPECT_EQ(m_window->messages().sentence(), "The disk is full; free some space.");

@@ -5,7 +5,9 @@
 #include "app/jobs/jobs_page.h"
 #include "app/jobs/stage_words.h"
 #include "app/plans/plan_dialog.h"
+#include "app/words/words.h"
 #include "core/pricing/price_order.h"
+#include "db/messages.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/quote_result.h"
 #include "tests/support/temp_folder.h"
@@ -293,7 +295,7 @@ TEST_F(Jobs, keepTheirPlaceWhenTheListGrows) {
 TEST_F(Jobs, areReadOnWhenTheEndIsLookedAt) {
     constexpr int kMany = 2 * static_cast<int>(kFirstJobs) + 50;
     m_session->change([&](db::Book& book) {
-        return book.together("many", [&]() -> base::Done {
+        return book.together(base::say(db::Note::NewQuote), [&]() -> base::Done {
             for (int i = 0; i < kMany; ++i)
                 if (auto started = book.startQuote(); !started) return base::fail(started.error());
             return {};
@@ -328,7 +330,7 @@ TEST_F(Jobs, sayWhatHasChangedSinceAQuoteWasGiven) {
     const auto compared = presenter.changesSince({});
     ASSERT_TRUE(compared.has_value());
     ASSERT_EQ(compared->causes.size(), 1U);
-    EXPECT_EQ(compared->causes[0].what, "Labour an hour");
+    EXPECT_EQ(words::sentence(compared->causes[0].what), "Labour an hour");
     EXPECT_EQ(m_session->read([&](db::Book& book) { return book.quote(lantern.id); })->sealedTotal,
               lantern.sealedTotal);
 }

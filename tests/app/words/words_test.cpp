@@ -46,9 +46,15 @@ std::vector<base::MessageId> everyMessage() {
     addAll<planning::Fault>(planning::kFaults, all);
     addAll<planning::Note>(planning::kNotes, all);
     addAll<costing::Fault>(costing::kFaults, all);
+    addAll<catalogue::fields::Fault>(catalogue::fields::kFaults, all);
+    addAll<catalogue::fields::Note>(catalogue::fields::kNotes, all);
+    addAll<catalogue::fields::Term>(catalogue::fields::kTerms, all);
     addAll<pricing::Fault>(pricing::kFaults, all);
+    addAll<pricing::Note>(pricing::kNotes, all);
     addAll<supply::Fault>(supply::kFaults, all);
     addAll<supply::Note>(supply::kNotes, all);
+    addAll<db::Fault>(db::kFaults, all);
+    addAll<db::Note>(db::kNotes, all);
     return all;
 }
 
@@ -78,15 +84,26 @@ TEST(Words, everyFaultIsOneSentenceAndSaysNothingOfTheProgram) {
                                              idOf(supply::Fault::SupplierSumsTooLarge),
                                              idOf(supply::Fault::KitsOutOfRange),
                                              idOf(needs::Fault::SizeOutOfRange),
-                                             idOf(planning::Fault::NothingToCut)};
+                                             idOf(planning::Fault::NothingToCut),
+                                             idOf(db::Fault::StructureDamaged),
+                                             idOf(db::Fault::NotCopiedWhole),
+                                             idOf(db::Fault::ValueDamaged),
+                                             idOf(db::Fault::HalfACertificate),
+                                             idOf(db::Fault::OpenHere),
+                                             idOf(db::Fault::NoDrawing),
+                                             idOf(db::Fault::ResultSealed),
+                                             idOf(db::Fault::CopyInAction),
+                                             idOf(db::Fault::NothingToUndo),
+                                             idOf(db::Fault::NothingToRedo)};
             if (id.isNote || std::find(std::begin(plain), std::end(plain), id) != std::end(plain)) continue;
             EXPECT_EQ(said.back(), '.') << nameOf(id) << ": " << said;
             EXPECT_EQ(said.find(". "), std::string::npos) << "more than one sentence: " << nameOf(id) << ": " << said;
             EXPECT_TRUE(said.find(';') != std::string::npos || said.find(": ") != std::string::npos ||
-                        said.starts_with("Choose") || said.starts_with("A currency"))
+                        said.find(" must ") != std::string::npos || said.starts_with("Choose") ||
+                        said.starts_with("A currency"))
                 << "says what to do: " << nameOf(id) << ": " << said;
         }
-        const auto [at, isNew] = seen.emplace(source.text, nameOf(id));
+        const auto [at, isNew] = seen.emplace(words::contextOf(id.room) + std::string(source.text), nameOf(id));
         EXPECT_TRUE(isNew) << nameOf(id) << " has the words of " << at->second;
     }
 }

@@ -2,6 +2,7 @@
 // The arithmetic is checked against priceOrder itself, which has its own worked examples: one cause alone must make
 // exactly the difference of the two totals, and many causes must add up to it.
 #include "core/pricing/compare.h"
+#include "core/pricing/messages.h"
 #include "tests/support/sample_shop.h"
 #include "tests/support/seed.h"
 
@@ -44,29 +45,28 @@ catalogue::Order rushed() {
 }
 
 const Change kChanges[] = {
-    {"stonePrice", [](PriceBook& b) { b.materials[sample::idOf("Aqua")].price->price = sample::cents(1249); }, "Aqua",
-     "9.99 / 1,440", "12.49 / 1,440"},
+    {"stonePrice", [](PriceBook& b) { b.materials[sample::idOf("Aqua")].price->price = sample::cents(1249); },
+     "PriceOf(Aqua)", "9.99 / 1,440", "12.49 / 1,440"},
     {"stoneLoss", [](PriceBook& b) { b.materials[sample::idOf("Jet")].material.stone.loss = Rate::fromPercent(9); },
-     "Jet, what is lost", "2 %", "9 %"},
+     "PartOf(Jet, Loss)", "2 %", "9 %"},
     {"backingSheet",
      [](PriceBook& b) {
          b.materials[sample::idOf("Backing")].material.sheet.margin = units::Length::fromInch64ths(64);
      },
-     "Backing, its sheet", "", ""},
-    {"noTape", [](PriceBook& b) { b.shop.usualTape = {}; }, "Usual tape", "Tape", ""},
+     "PartOf(Backing, Sheet)", "", ""},
+    {"noTape", [](PriceBook& b) { b.shop.usualTape = {}; }, "UsualTape", "Tape", ""},
     {"noPacking", [](PriceBook& b) { b.shop.packing.clear(); }, "Packing", "", ""},
-    {"labour", [](PriceBook& b) { b.shop.rates.labourPerHour = sample::cents(2450); }, "Labour an hour", "18.00",
-     "24.50"},
-    {"overhead", [](PriceBook& b) { b.shop.rates.overheadPerMonth = sample::cents(60'000); }, "Overhead a month",
-     "540.00", "600.00"},
+    {"labour", [](PriceBook& b) { b.shop.rates.labourPerHour = sample::cents(2450); }, "LabourRate", "18.00", "24.50"},
+    {"overhead", [](PriceBook& b) { b.shop.rates.overheadPerMonth = sample::cents(60'000); }, "Overhead", "540.00",
+     "600.00"},
     {"spoilage", [](PriceBook& b) { b.shop.rates.spoilage = Rate::fromPercent(6); }, "Spoilage", "3 %", "6 %"},
     {"benchTime", [](PriceBook& b) { b.bench.of(catalogue::Step::Brush).perColour = units::Duration::fromSeconds(90); },
-     "Bench times", "", ""},
-    {"press", [](PriceBook& b) { b.bench.press.runningPerHour = sample::cents(245); }, "Heat press", "", ""},
-    {"ladder", [](PriceBook& b) { b.shop.rules.ladder[1].markUp = Rate::fromPercent(80); }, "Mark-up ladder", "", ""},
-    {"rush", [](PriceBook& b) { b.shop.rules.rush[1].surcharge = Rate::fromPercent(35); }, "Rush surcharges", "", ""},
+     "BenchTimes", "", ""},
+    {"press", [](PriceBook& b) { b.bench.press.runningPerHour = sample::cents(245); }, "Press", "", ""},
+    {"ladder", [](PriceBook& b) { b.shop.rules.ladder[1].markUp = Rate::fromPercent(80); }, "MarkUp", "", ""},
+    {"rush", [](PriceBook& b) { b.shop.rules.rush[1].surcharge = Rate::fromPercent(35); }, "RushSurcharge", "", ""},
     {"tax", [](PriceBook& b) { b.shop.rules.tax.rate = Rate::fromPpm(80'000); }, "Tax", "7.25 %", "8 %"},
-    {"smallestOrder", [](PriceBook& b) { b.shop.rules.minimumOrder = sample::cents(90'000); }, "Smallest order", "0.00",
+    {"smallestOrder", [](PriceBook& b) { b.shop.rules.minimumOrder = sample::cents(90'000); }, "SmallestOrder", "0.00",
      "900.00"},
     {"letterhead", [](PriceBook& b) { b.shop.letterhead.name = "Kiln Lane Sparkle"; }, "", "", ""},
     {"aMaterialNobodyUses", [](PriceBook& b) { b.materials[sample::idOf("Hoodie")].price->price = sample::cents(1); },
@@ -92,9 +92,9 @@ TEST_P(OneCause, aloneMakesTheWholeDifference) {
         return;
     }
     ASSERT_EQ(compared->causes.size(), 1U);
-    EXPECT_EQ(compared->causes[0].what, change.what);
-    EXPECT_EQ(compared->causes[0].was, change.was);
-    EXPECT_EQ(compared->causes[0].now, change.now);
+    EXPECT_EQ(describe(compared->causes[0].what), change.what);
+    EXPECT_EQ(compared->causes[0].was, base::asValue(change.was));
+    EXPECT_EQ(compared->causes[0].now, base::asValue(change.now));
     EXPECT_EQ(compared->causes[0].effect, compared->totalNow - compared->totalThen);
     EXPECT_NE(compared->totalNow, compared->totalThen);
 }
@@ -143,7 +143,7 @@ TEST(Comparison, whatWasGivenOtherwiseIsTheLastCause) {
     ASSERT_TRUE(compared.has_value());
     EXPECT_EQ(compared->totalThen, given);
     ASSERT_EQ(compared->causes.size(), 2U);
-    EXPECT_EQ(compared->causes[1].what, kReckonedOtherwise);
+    EXPECT_EQ(compared->causes[1].what.id, idOf(Note::ReckonedOtherwise));
     EXPECT_EQ(compared->causes[1].effect, sample::cents(125));
     EXPECT_EQ(sumOf(compared->causes), compared->totalNow - given);
 }
@@ -161,8 +161,8 @@ TEST(Comparison, causesThatCannotBePricedAloneTakeEffectTogether) {
     const auto compared = comparePrices(rushed(), then, now, fits);
     ASSERT_TRUE(compared.has_value());
     ASSERT_EQ(compared->causes.size(), 2U);
-    EXPECT_EQ(compared->causes[0].what, "Backing, kind");
-    EXPECT_EQ(compared->causes[1].what, "Backing, its sheet");
+    EXPECT_EQ(describe(compared->causes[0].what), "PartOf(Backing, Kind)");
+    EXPECT_EQ(describe(compared->causes[1].what), "PartOf(Backing, Sheet)");
     EXPECT_NE(compared->totalNow, compared->totalThen);
     EXPECT_EQ(sumOf(compared->causes), compared->totalNow - compared->totalThen);
 }
@@ -194,7 +194,7 @@ TEST(Comparison, anotherUsualTapeIsTakenFromTheBookOfToday) {
     const auto compared = comparePrices(rushed(), then, now, fits);
     ASSERT_TRUE(compared.has_value());
     ASSERT_EQ(compared->causes.size(), 1U);
-    EXPECT_EQ(compared->causes[0].now, "Wide tape");
+    EXPECT_EQ(compared->causes[0].now, base::asValue("Wide tape"));
     EXPECT_EQ(compared->causes[0].effect, compared->totalNow - compared->totalThen);
     EXPECT_GT(compared->causes[0].effect, Money{});
 }

@@ -3,6 +3,7 @@
 // none; or some order comes to something else, and the comparison names a cause for it that makes the whole difference.
 #include "core/catalogue/fields/tables.h"
 #include "core/pricing/compare.h"
+#include "core/pricing/messages.h"
 #include "tests/support/sample_shop.h"
 
 #include <gtest/gtest.h>
@@ -199,7 +200,7 @@ TEST(FieldsInPrice, everyOneMakesAPriceOrSaysWhyNot) {
             units::Money sum;
             for (const auto& cause : compared->causes) {
                 sum += cause.effect;
-                EXPECT_NE(cause.what, kReckonedOtherwise) << id;
+                EXPECT_NE(cause.what.id, idOf(Note::ReckonedOtherwise)) << id;
             }
             EXPECT_EQ(sum, compared->totalNow - compared->totalThen) << id;
             if (compared->totalNow == compared->totalThen) return;
