@@ -139,6 +139,48 @@ bool hasNamedColour(std::string_view text) {
     return false;
 }
 
+/// The text literals of a line of code, as they are written.
+std::vector<std::string> literalsIn(std::string_view code) {
+    std::vector<std::string> literals;
+    bool isInside = false;
+    for (std::size_t i = 0; i < code.size(); ++i) {
+        if (!isInside && code.substr(i, 3) == "'\"'") {
+            i += 2;
+        } else if (code[i] == '"') {
+            isInside = !isInside;
+            if (isInside) literals.emplace_back();
+        } else if (isInside) {
+            literals.back() += code[i];
+            if (code[i] == '\\' && i + 1 < code.size()) literals.back() += code[++i];
+        }
+    }
+    return literals;
+}
+
+/// A word in the middle of a sentence, with the marks that may stand after it: "missing;", “file”.
+bool isPlainWord(std::string_view word, bool mayBeCapital) {
+    const auto letters = word.substr(0, word.find_first_not_of("abcdefghijklmnopqrstuvwxyz'", mayBeCapital ? 1 : 0));
+    const bool begins = !letters.empty() && std::isalpha(static_cast<unsigned char>(letters.front())) != 0;
+    return begins && letters.size() > 1 && word.substr(letters.size()).find_first_not_of(",;:.!?)”") == word.npos;
+}
+
+/// Two words on end, or one with the blank before a name; not the words of SQL nor the names of columns.
+bool isEnglish(std::string_view literal) {
+    for (const std::string_view sql : {"SELECT", "INSERT", "UPDATE", "DELETE", "PRAGMA", "CREATE", "FROM", "WHERE",
+                                       "AND", "ORDER", "VALUES", "SAVEPOINT", "RELEASE", "ROLLBACK", "_"})
+        if (sql == "_" ? literal.find(sql) != literal.npos : hasWord(literal, sql)) return false;
+    std::string_view before;
+    for (std::size_t at = 0; at <= literal.size();) {
+        const auto end = std::min(literal.find(' ', at), literal.size());
+        const auto word = literal.substr(at, end - at);
+        if (isPlainWord(before, true) && (isPlainWord(word, false) || (word.empty() && at == literal.size())))
+            return true;
+        before = word;
+        at = end + 1;
+    }
+    return false;
+}
+
 /// "core/units/money.h" → "units"; nothing for what is not in core.
 std::optional<std::string> roomOfCore(std::string_view path) {
     constexpr std::string_view core = "core/";
@@ -268,6 +310,44 @@ Breaches looksComeFromTheStyle(const fs::path& root) {
         if (withoutComment(line.text).find("setStyleSheet") != std::string_view::npos)
             breaches.push_back(breach(line, "sets a style sheet"));
     });
+    return breaches;
+}
+
+Breaches wordsStandInApp(const fs::path& root) {
+    struct Free {
+        std::string_view file;
+        std::string_view literal;
+        std::string_view why;
+    };
+    constexpr std::array kFree{
+        Free{"core/artwork/scale.cpp", "mm per unit", "what a file's unit is called, kept with its drawing"},
+        Free{"core/base/error.cpp", "", "codes, for logs and answers in JSON"},
+        Free{"core/base/ensure.h", "", "a promise of our own code that does not hold"},
+        Free{"core/base/overflow.h", "", "caught at the doors of core, which say it by a fault"},
+        Free{"core/catalogue/bench.h", "set up", "a step, for logs and answers in JSON"},
+        Free{"core/catalogue/shop.h", "Sales tax", "the shop's own word, to be typed over"},
+        Free{"core/units/read_text.cpp", "", "units that a person may type"},
+        Free{"core/supply/job.cpp", "", "names by which the planner knows what has none in the book"},
+        Free{"core/supply/price_list_csv.cpp", "pack of ", "the name that a new pack gets in the book"},
+        Free{"db/book/price_list.cpp", "", "where a price comes from, sealed with it as text"},
+        Free{"db/book/older_book.cpp", "{} before version {}{}{}", "the name of a file, by which a backup is found"},
+    };
+    Breaches breaches;
+    for (const auto* folder : {"core", "db"}) {
+        forEachLine(root, folder, isCpp, [&](const Line& line) {
+            const auto code = withoutComment(line.text);
+            // What a fault is told of and why a field has no price are for programmers and tests.
+            for (const std::string_view free : {"#include", "ensure(", "Fault::", "unpriced(", "notEntered("})
+                if (code.find(free) != std::string_view::npos) return;
+            for (const auto& literal : literalsIn(code)) {
+                const bool isFree = std::any_of(kFree.begin(), kFree.end(), [&](const Free& row) {
+                    return row.file == line.file && (row.literal.empty() || row.literal == literal);
+                });
+                if (isEnglish(literal) && !isFree)
+                    breaches.push_back(breach(line, "has words of its own: \"" + literal + '"'));
+            }
+        });
+    }
     return breaches;
 }
 

@@ -38,6 +38,10 @@ Breaches questionsGoThroughThePrompter(const std::filesystem::path& root);
 /// No style sheet in `app`.
 Breaches looksComeFromTheStyle(const std::filesystem::path& root);
 
+/// No sentence stands in `core` or `db`, which answer in codes and values: no text of two plain words on end but what
+/// the program promises itself, what a fault is told of, SQL, and a short list of others, each with its reason.
+Breaches wordsStandInApp(const std::filesystem::path& root);
+
 /// No test sleeps: it waits for a condition (tests/support/wait_for.h).
 Breaches testsWaitForConditions(const std::filesystem::path& root);
 

@@ -34,6 +34,7 @@ constexpr NamedRule kRules[] = {
     {"questionsGoThroughThePrompter", house::questionsGoThroughThePrompter},
     {"looksComeFromTheStyle", house::looksComeFromTheStyle},
     {"testsWaitForConditions", house::testsWaitForConditions},
+    {"wordsStandInApp", house::wordsStandInApp},
     {"everySourceNamesItsLicence", house::everySourceNamesItsLicence},
     {"nothingIsPutOff", house::nothingIsPutOff},
 };
@@ -91,6 +92,11 @@ void plantTidyHouse(const PlantedTree& tree) {
                kLicence + "#include \"core/base/result.h\"\n// #include <QString> would be a breach\n");
     tree.plant("core/pricing/quote.h", kLicence + "#include \"core/units/money.h\"\n#include \"Quaint.h\"\n");
     tree.plant("db/sqlite/connection.cpp", kLicence + "#include \"core/units/money.h\"\n#include <sqlite3.h>\n");
+    tree.plant("core/units/length.cpp",
+               kLicence +
+                   "ensure(ok, \"a length is no time\");\nauto s = format(\"{} mm, {} x {}\", a); // of a length\n");
+    tree.plant("db/book/book.cpp", kLicence + "query(\"SELECT name FROM kit WHERE id is not null\");\n"
+                                              "refuse(Fault::NoName, \"the name\");\nauto c = \"name, made_for\";\n");
     tree.plant("app/desk/palette.cpp", kLicence + "QColor jewel(\"#8A2846\");\n");
     tree.plant("app/paper/stone_painter.cpp", kLicence + "const QColor glint(255, 255, 255);\n");
     tree.plant("app/desk/prompter.cpp", kLicence + "return box.exec();\n");
@@ -171,6 +177,14 @@ INSTANTIATE_TEST_SUITE_P(
                kLicence + "QEventLoop loop;\n", "app/shop/page.cpp:2 runs a loop of events"},
         Breach{"StyleSheetInApp", house::looksComeFromTheStyle, "app/shop/page.cpp",
                kLicence + "button->setStyleSheet(words);\n", "app/shop/page.cpp:2 sets a style sheet"},
+        Breach{"SentenceInCore", house::wordsStandInApp, "core/units/rate.h",
+               kLicence + "return \"The rate is missing; type one.\";\n",
+               "core/units/rate.h:2 has words of its own: \"The rate is missing; type one.\""},
+        Breach{"LabelInDb", house::wordsStandInApp, "db/book/book.cpp", kLicence + "return \"adding \" + name;\n",
+               "db/book/book.cpp:2 has words of its own: \"adding \""},
+        Breach{"PhraseInDb", house::wordsStandInApp, "db/book/book.cpp",
+               kLicence + "say(\"“{}” is damaged\", name); // why\n",
+               "db/book/book.cpp:2 has words of its own: \"“{}” is damaged\""},
         Breach{"TestThatSleeps", house::testsWaitForConditions, "tests/app/shop_test.cpp",
                kLicence + "QTest::" + kSleep + "1);\n", "tests/app/shop_test.cpp:2 sleeps"},
         Breach{"CostEachInApp", house::figuresAreMadeInCore, "app/shop/page.cpp",
