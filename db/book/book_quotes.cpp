@@ -222,19 +222,7 @@ Done Book::setStage(const Id& id, Stage stage) {
 }
 
 Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64_t limit) {
-    return m_in->look([&] {
-        std::vector<QuoteSummary> list;
-        for (auto& row : m_in->stores.jobs.list(text, limit))
-            list.push_back({.id = row.id,
-                            .number = row.number,
-                            .stage = row.stage,
-                            .customer = row.customer,
-                            .firstTitle = row.firstTitle,
-                            .lines = row.lines,
-                            .quotedOn = row.quotedOn,
-                            .total = row.total});
-        return list;
-    });
+    return m_in->look([&] { return m_in->stores.jobs.list(text, limit); });
 }
 
 Result<Quote> Book::quote(const Id& id) {

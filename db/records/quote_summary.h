@@ -6,6 +6,7 @@
 #include "core/units/money.h"
 #include "db/records/stage.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -17,7 +18,8 @@ struct QuoteSummary {
     std::string number; ///< "2026-0042"; empty while it has not been given
     Stage stage = Stage::Enquiry;
     std::string customer; ///< name, may be empty
-    std::string title;    ///< the first line's title and how many more
+    std::string firstTitle; ///< of its first line; may be empty
+    std::int64_t lines = 0;
     units::Date quotedOn;
     std::optional<units::Money> total; ///< of a given quote
 };

@@ -20,11 +20,6 @@ constexpr std::int64_t kFirstRevision = 1;
 constexpr std::int64_t kOnlyChoice = 0;
 constexpr std::int64_t kOnlyPlace = 0;
 
-std::string titleOf(std::string_view firstTitle, std::int64_t lines) {
-    const auto first = firstTitle.empty() && lines > 0 ? std::string_view("Untitled") : firstTitle;
-    return lines > 1 ? fmt::format("{} and {} more", first, lines - 1) : std::string(first);
-}
-
 } // namespace
 
 std::optional<JobRow> JobStore::find(const base::Id& id) {
@@ -76,10 +71,8 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
     std::vector<QuoteSummary> list;
     while (rows.step()) {
         auto& job = list.emplace_back();
-        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer;
-        const auto firstTitle = rows.takeText();
-        job.title = titleOf(firstTitle, rows.takeInteger());
-        rows >> job.total;
+        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer >> job.firstTitle >> job.lines >>
+            job.total;
     }
     return list;
 }
