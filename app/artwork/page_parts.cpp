@@ -3,6 +3,7 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/scroll_page.h"
+#include "app/words/names.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -63,9 +64,7 @@ void addZoomButtons(QHBoxLayout* row, ArtworkView* view, QWidget* page) {
 }
 
 QString stonesInWords(std::int64_t stones, const desk::Formatter& formatter) {
-    return stones == 1
-               ? QCoreApplication::translate("artwork", "1 stone")
-               : QCoreApplication::translate("artwork", "%1 stones").arg(formatter.count(units::Count::of(stones)));
+    return words::counted(words::Thing::Stone, stones, formatter.count(units::Count::of(stones)));
 }
 
 desk::TextLabel* smallWords(QWidget* parent) {

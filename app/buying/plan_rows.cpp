@@ -2,6 +2,8 @@
 #include "app/buying/plan_rows.h"
 
 #include "app/buying/buying_words.h"
+#include "app/desk/rule_tree.h"
+#include "app/words/names.h"
 #include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
@@ -18,10 +20,6 @@ using units::Count;
 namespace {
 
 QString qs(const std::string& text) { return QString::fromStdString(text); }
-
-QString counted(std::int64_t count, const char* one, const char* many, const desk::Formatter& formatter) {
-    return count == 1 ? Buying::tr(one) : Buying::tr(many).arg(formatter.count(Count::of(count)));
-}
 
 PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const supply::PlannedOrder& order,
                  const desk::Formatter& formatter) {
@@ -54,18 +52,22 @@ PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const s
 
 QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const desk::Formatter& formatter) {
     const auto pieces = formatter.count(Count::of(line.pieces));
+    const auto n = static_cast<int>(line.pieces);
     switch (take.kind) {
     case NeedKind::Stones:
         return take.loss.isZero() ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
                                   : Buying::tr("%1 × %2 ÷ (1 − %3 lost)")
                                         .arg(pieces, formatter.count(take.perPiece), formatter.rate(take.loss));
     case NeedKind::Cuts:
-        return take.lifts == 1 ? Buying::tr("%1 pieces, %2 a sheet").arg(pieces).arg(take.perSheet)
-                               : Buying::tr("%1 pieces, each cut lifts %2 times, %3 a sheet")
+        return take.lifts == 1 ? Buying::tr("%1 pieces, %2 a sheet", nullptr, n).arg(pieces).arg(take.perSheet)
+                               : Buying::tr("%1 pieces, each cut lifts %2 times, %3 a sheet", nullptr, n)
                                      .arg(pieces)
                                      .arg(take.lifts)
                                      .arg(take.perSheet);
-    case NeedKind::Templates: return Buying::tr("once: %1 templates, %2 a sheet").arg(take.cuts).arg(take.perSheet);
+    case NeedKind::Templates:
+        return Buying::tr("once: %1 templates, %2 a sheet", nullptr, static_cast<int>(take.cuts))
+            .arg(take.cuts)
+            .arg(take.perSheet);
     case NeedKind::ReadyCut: return Buying::tr("once, with a kit");
     case NeedKind::Things: return Buying::tr("one a piece");
     }
@@ -141,11 +143,8 @@ QString buyLine(const Answer& answer, const desk::Formatter& formatter) {
         (offer && offer->material.empty() ? kits : packs) += pack.count.value();
     }
     QStringList parts;
-    if (kits > 0)
-        parts << counted(kits, QT_TRANSLATE_NOOP("Buying", "1 kit"), QT_TRANSLATE_NOOP("Buying", "%1 kits"), formatter);
-    if (packs > 0)
-        parts << counted(packs, QT_TRANSLATE_NOOP("Buying", "1 pack"), QT_TRANSLATE_NOOP("Buying", "%1 packs"),
-                         formatter);
+    if (kits > 0) parts << words::counted(words::Thing::Kit, kits, formatter.count(Count::of(kits)));
+    if (packs > 0) parts << words::counted(words::Thing::Pack, packs, formatter.count(Count::of(packs)));
     return Buying::tr("Buy: %1, %2").arg(parts.join(QStringLiteral(" + ")), formatter.money(best.plan->cost));
 }
 

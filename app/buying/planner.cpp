@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/planner.h"
 
+#include "app/buying/buying_words.h"
+#include "app/words/words.h"
+#include "core/needs/messages.h"
+
 #include <QElapsedTimer>
 #include <QThread>
 
@@ -33,6 +37,10 @@ std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session
     supplies->usualTemplate = shop.usualTemplate;
     supplies->packing = shop.packing;
     supplies->cutsTemplates = cutsTemplates;
+    supplies->words.untitled = words::text(base::say(needs::Note::ThisLine));
+    supplies->words.readyCut = [words = Buying::tr("Templates of %1, ready cut")](const std::string& title) {
+        return words.arg(QString::fromStdString(title)).toStdString();
+    };
     return supplies;
 }
 

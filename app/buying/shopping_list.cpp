@@ -14,6 +14,7 @@
 
 namespace sp::buying {
 
+using paper::DrawnPages;
 using paper::Face;
 using supply::Way;
 using units::Money;
@@ -57,26 +58,37 @@ std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const de
 
 std::string shoppingCsv(const Answer& answer) {
     const auto& plan = *answer.plans.of(Way::Mix).plan;
-    auto text = base::csvRecord({{"Supplier"}, {"Pack"}, {"Material"}, {"Packs"}, {"Each"}, {"Goods"}});
+    const auto words = [](const QString& text) { return text.toStdString(); };
+    auto text = base::csvRecord({{words(Buying::tr("Supplier"))},
+                                 {words(Buying::tr("Pack"))},
+                                 {words(Buying::tr("Material"))},
+                                 {words(Buying::tr("Packs"))},
+                                 {words(Buying::tr("Each"))},
+                                 {words(Buying::tr("Goods"))}});
     for (const auto& order : plan.orders) {
         for (const auto& pack : plan.packs) {
             const auto* offer = answer.job.offer(pack.id);
             if (pack.supplier != order.supplier || !offer) continue;
-            text += base::csvRecord({{order.supplier},
-                                     {offer->withTemplates ? offer->name + ", templates cut" : offer->name},
-                                     {offer->material},
-                                     {std::to_string(pack.count.value()), true},
-                                     {plainAmount(supply::packEach(pack)), true},
-                                     {plainAmount(pack.goods), true}});
+            text += base::csvRecord(
+                {{order.supplier},
+                 {offer->withTemplates ? offer->name + words(Buying::tr(", templates cut")) : offer->name},
+                 {offer->material},
+                 {std::to_string(pack.count.value()), true},
+                 {plainAmount(supply::packEach(pack)), true},
+                 {plainAmount(pack.goods), true}});
         }
-        text += base::csvRecord(
-            {{order.supplier}, {"Shipping"}, {""}, {"", true}, {"", true}, {plainAmount(order.shipping), true}});
+        text += base::csvRecord({{order.supplier},
+                                 {words(Buying::tr("Shipping"))},
+                                 {""},
+                                 {"", true},
+                                 {"", true},
+                                 {plainAmount(order.shipping), true}});
     }
     return text;
 }
 
-paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const desk::Formatter& formatter,
-                                catalogue::Paper paper) {
+DrawnPages shoppingPages(const Answer& answer, const QString& job, const desk::Formatter& formatter,
+                         catalogue::Paper paper) {
     const auto size = paper::pageSize(paper);
     const auto lettering = std::make_shared<paper::Lettering>();
     std::vector<std::vector<ListLine>> pages(1);
@@ -90,7 +102,7 @@ paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const 
         y += height;
         pages.back().push_back(std::move(line));
     }
-    paper::DrawnPages drawn{Buying::tr("Shopping list"), {}};
+    DrawnPages drawn{Buying::tr("Shopping list"), {}};
     for (auto& page : pages)
         drawn.pages.push_back([lettering, size, page = std::move(page)](QPainter& painter) {
             double top = kMargin;
@@ -113,8 +125,8 @@ paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const 
     return drawn;
 }
 
-paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon,
-                                const QString& job, const desk::Formatter& formatter, catalogue::Paper paper) {
+DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon, const QString& job,
+                         const desk::Formatter& formatter, catalogue::Paper paper) {
     const auto size = paper::pageSize(paper);
     const auto page = [stairs = std::move(stairs), horizon, job, formatter, size](QPainter& painter) {
         const paper::Lettering lettering;

@@ -4,6 +4,7 @@
 #include "app/buying/buying_words.h"
 #include "app/desk/figures.h"
 #include "app/desk/fonts.h"
+#include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
 #include <QAccessible>
@@ -237,7 +238,8 @@ QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter
         const auto each = supply::costEach(costOf(point, way), point.pieces);
         parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : Buying::tr("no way"));
     }
-    auto said = (point.pieces == 1 ? Buying::tr("%1 piece, each: %2") : Buying::tr("%1 pieces, each: %2"))
+    auto said = words::counted("Buying", QT_TRANSLATE_N_NOOP("Buying", "%1 pieces, each: %2"), "%1 piece, each: %2",
+                               point.pieces)
                     .arg(formatter.count(Count::of(point.pieces)), parts.join(QStringLiteral(", ")));
     if (point.winner)
         said += Buying::tr("; %1 cheapest").arg(shortName(*point.winner));

@@ -17,7 +17,8 @@ int CostTreeModel::add(const words::CostTree& tree, std::span<const units::Money
     auto rule = QString::fromStdString(tree.rule);
     // The rule is for the whole job and the figure for one piece, so the job's amount is added to the rule.
     if (tree.children.empty() && pieces.value() > 1 && !tree.amount.isZero())
-        rule += tr(" = %1 for %2 pieces").arg(formatter.money(tree.amount), formatter.count(pieces));
+        rule += tr(" = %1 for %2 pieces", nullptr, static_cast<int>(pieces.value()))
+                    .arg(formatter.money(tree.amount), formatter.count(pieces));
     const int row = parent < 0 ? 0 : static_cast<int>(nodes[static_cast<std::size_t>(parent)].children.size());
     nodes.push_back({QString::fromStdString(tree.label), rule, formatter.money(shown[nodes.size()]), parent, row, {}});
     for (const auto& part : tree.children) {

@@ -318,7 +318,7 @@ void LinePanel::refreshShortage() {
             const auto need =
                 needs::wholeFor(needs::needOfStone(stone.count, material->material), needs::piecesToMake(line));
             if (need > there)
-                shortages << tr("%1 is short by %2 stones.")
+                shortages << tr("%1 is short by %2 stones.", nullptr, static_cast<int>(need - there))
                                  .arg(QString::fromStdString(material->material.name),
                                       m_formatter.count(units::Count::of(need - there)));
         }

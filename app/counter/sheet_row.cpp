@@ -2,6 +2,7 @@
 #include "app/counter/sheet_row.h"
 
 #include "core/needs/sheet_use.h"
+#include "app/words/names.h"
 
 #include <QHBoxLayout>
 
@@ -32,11 +33,10 @@ QStringList SheetRow::caption(const catalogue::Material& material, const needs::
     if (material.kind == catalogue::MaterialKind::Tape) {
         const auto lifts = material.sheet.lifts;
         second += QStringLiteral(" · ");
-        second += lifts == 1 ? tr("lifts once") : tr("lifts %1 times").arg(lifts);
+        second += lifts == 1 ? tr("lifts once") : tr("lifts %1 times", nullptr, static_cast<int>(lifts)).arg(lifts);
     }
     return lines << second
-                 << (use.sheets == 1 ? tr("1 sheet")
-                                     : tr("%1 sheets").arg(m_formatter.count(units::Count::of(use.sheets))));
+                 << words::counted(words::Thing::Sheet, use.sheets, m_formatter.count(units::Count::of(use.sheets)));
 }
 
 void SheetRow::show(Place& place, const base::Id& id, const needs::SheetUse& use, bool onWall) {

@@ -2,6 +2,7 @@
 #include "app/counter/slip_totals.h"
 
 #include "app/desk/card.h"
+#include "app/paper/care_notes.h"
 #include "app/words/sheet_words.h"
 
 #include <QGridLayout>
@@ -92,9 +93,7 @@ SlipTotals::SlipTotals(QWidget* parent)
         m_steps.push_back({cell, pieces, each});
     }
     column->addWidget(m_ladder);
-    m_care = new desk::TextLabel(tr("Not for children under three. Keep glass clear where you drive; check local "
-                                    "rules. Fresh press work is hot."),
-                                 TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_care = new desk::TextLabel(paper::slipCaution(), TextSize::Small, Role::Muted, Weight::Plain, this);
     m_care->setWordWrap(true);
     column->addWidget(m_care);
 }

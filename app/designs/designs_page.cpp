@@ -229,8 +229,9 @@ void DesignsPage::load() {
     m_stones->load();
     std::int64_t holes = 0;
     for (const auto& stone : design->stones) holes += stone.count.value();
-    m_total->setText(tr("%1 stones a piece, as many holes to cut; one template for each colour.")
-                         .arg(m_formatter.count(units::Count::of(holes))));
+    m_total->setText(
+        tr("%1 stones a piece, as many holes to cut; one template for each colour.", nullptr, static_cast<int>(holes))
+            .arg(m_formatter.count(units::Count::of(holes))));
     showSheet();
     showDrawing();
 }

@@ -32,9 +32,10 @@ base::Result<T> ValueField<T>::parseInRange(const QString& text) const {
     auto value = parse(utf8(text));
     if (!value) return value;
     if (m_least && *value < *m_least)
-        return words::fail(base::Code::OutOfRange, {}, tr("This must be at least %1.").arg(named(*m_least)));
+        return words::fail(base::Code::OutOfRange, {},
+                           TypedField::tr("This must be at least %1.").arg(named(*m_least)));
     if (m_most && *m_most < *value)
-        return words::fail(base::Code::OutOfRange, {}, tr("This can be at most %1.").arg(named(*m_most)));
+        return words::fail(base::Code::OutOfRange, {}, TypedField::tr("This can be at most %1.").arg(named(*m_most)));
     return value;
 }
 

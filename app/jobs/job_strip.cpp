@@ -3,7 +3,6 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/field_box.h"
-#include "app/jobs/stage_words.h"
 #include "app/words/names.h"
 #include "app/words/words.h"
 
@@ -108,7 +107,7 @@ void JobStrip::load() {
     m_shown = job->id;
     std::vector<desk::Choice> choices;
     for (const auto stage : m_presenter.stages())
-        choices.push_back({static_cast<int>(stage), stageWord(stage), {}, {}});
+        choices.push_back({static_cast<int>(stage), words::nameOf(stage), {}, {}});
     m_stage->setChoices(std::move(choices));
     if (!isUnfinished) m_stage->setCurrent(static_cast<int>(job->stage));
 }

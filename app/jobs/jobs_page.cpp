@@ -155,7 +155,7 @@ void JobsPage::showPlan() {
     auto cutting = m_presenter.cuttingOf(rows);
     if (!cutting) return; // the window has shown the error
     const auto* job = m_presenter.current();
-    const auto title = rows.size() > 1               ? tr("%1 jobs").arg(rows.size())
+    const auto title = rows.size() > 1 ? tr("%1 jobs", nullptr, static_cast<int>(rows.size())).arg(rows.size())
                        : !job || job->number.empty() ? tr("this draft")
                                                      : tr("quote %1").arg(QString::fromStdString(job->number));
     plans::PlanQuestion question{title, std::move(cutting->lines), false};

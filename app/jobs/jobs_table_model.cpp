@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/jobs/jobs_table_model.h"
 
-#include "app/jobs/stage_words.h"
 #include "app/words/names.h"
 
 #include <algorithm>
@@ -52,7 +51,7 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Day: return m_formatter.date(row.quotedOn);
     case Customer: return QString::fromStdString(row.customer);
     case Title: return words::titleOf(row);
-    case Stage: return stageWord(row.stage);
+    case Stage: return words::nameOf(row.stage);
     case Total: return row.total ? m_formatter.money(*row.total) : QStringLiteral("—");
     default: return {};
     }

@@ -6,6 +6,7 @@
 #include "app/main/sheet_writer.h"
 #include "app/session/settings.h"
 #include "app/verbs/verbs.h"
+#include "app/words/translations.h"
 #include "app/words/words.h"
 
 #include <QApplication>
@@ -14,7 +15,7 @@
 
 #include <cstdio>
 #include <future>
-#include <optional>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -22,31 +23,58 @@ namespace {
 
 using namespace sp;
 
+std::string line(const char* source, const std::vector<base::Value>& values = {}) {
+    return words::told(source, values).toStdString() + "\n";
+}
+
 int say(const verbs::Outcome& outcome) {
     std::fwrite(outcome.out.data(), 1, outcome.out.size(), stdout);
     const bool written = std::fflush(stdout) == 0 && std::ferror(stdout) == 0;
     std::fwrite(outcome.err.data(), 1, outcome.err.size(), stderr);
     if (written) return outcome.exit;
-    std::fputs("The answer could not be written out; the disk may be full.\n", stderr);
+    const auto why = line(QT_TRANSLATE_NOOP("App", "The answer could not be written out; the disk may be full."));
+    std::fwrite(why.data(), 1, why.size(), stderr);
     return 1;
 }
 
-int runVerb(int argc, char** argv, const std::vector<std::string>& words) {
-    // Some verbs need fonts, but none a screen.
-    std::optional<QGuiApplication> drawing;
-    if (verbs::needsFonts(words)) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        drawing.emplace(argc, argv);
-    }
-    return say(verbs::run(words, {db::systemSurroundings(), program::writeSheet, artwork::outlinesOf}));
+QStringList wishedLanguages() { return words::languagesBeforeEnglish(QLocale::system().uiLanguages()); }
+
+/// In the language of whoever reads, once there is an application.
+void speak() {
+    words::speakFirstOf(wishedLanguages(), words::translationFolders(QCoreApplication::applicationDirPath()));
 }
 
-std::string help() {
-    return "Stonepenny: what will this order cost, and what shall the customer pay?\n\n"
-           "  stonepenny [BOOK.jobbook]   opens the app on a job book\n"
-           "  stonepenny --version\n" +
-           verbs::usage() +
-           "\nDates are YYYY-MM-DD. --json answers in JSON. Exit 0: done, 1: not possible, 2: wrong use.\n";
+/// What an answer in the terminal needs: fonts for some verbs, but no screen; for most in English nothing.
+std::unique_ptr<QCoreApplication> applicationFor(const std::vector<std::string>& words, int& argc, char** argv) {
+    if (verbs::needsFonts(words)) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        return std::make_unique<QGuiApplication>(argc, argv);
+    }
+    return wishedLanguages().isEmpty() ? nullptr : std::make_unique<QCoreApplication>(argc, argv);
+}
+
+bool namesABook(const std::vector<std::string>& words) {
+    return words.size() == 1 && !words.front().empty() && words.front()[0] != '-' && !verbs::isVerb(words.front()) &&
+           words.front().find(".jobbook") != std::string::npos;
+}
+
+/// Of everything but the window.
+verbs::Outcome answerTo(const std::vector<std::string>& words) {
+    const auto asksHelp = [](const std::string& word) { return word == "--help" || word == "-h"; };
+    if (words.empty() || namesABook(words))
+        return {1,
+                {},
+                line(QT_TRANSLATE_NOOP("App", "There is no screen here to open a window on; use the verbs that "
+                                              "stonepenny --help lists."))};
+    const bool isVerb = verbs::isVerb(words.front());
+    if (asksHelp(words.front()) || (isVerb && asksHelp(words.back()))) return {0, verbs::help(), {}};
+    if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
+    if (isVerb) return verbs::run(words, {db::systemSurroundings(), program::writeSheet, artwork::outlinesOf});
+    return {
+        2,
+        {},
+        line(QT_TRANSLATE_NOOP("App", "“%1” is not a verb and not a job book; stonepenny --help lists what there is."),
+             {base::asValue(words.front())})};
 }
 
 /// Without a screen Qt would end the program with a message for developers; this prints one for the user.
@@ -55,11 +83,9 @@ bool hasScreen() {
            !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
 }
 
-int runWindow(int argc, char** argv, const QString& file) {
-    if (!hasScreen())
-        return say(
-            {1, {}, "There is no screen here to open a window on; use the verbs that stonepenny --help lists.\n"});
+int runWindow(int& argc, char** argv, const QString& file) {
     QApplication app(argc, argv);
+    speak();
     // Opening the book waits for the disk and loading fonts for the processor, so both run at once. The application
     // object comes first: Qt takes the first thread that uses it for the GUI thread.
     auto first = std::async(std::launch::async, program::openFirstBook, file);
@@ -85,17 +111,9 @@ int main(int argc, char** argv) {
     QCoreApplication::setApplicationVersion(QStringLiteral(STONEPENNY_VERSION));
     QGuiApplication::setDesktopFileName(QStringLiteral("org.stonepenny.stonepenny"));
     const std::vector<std::string> words(argv + 1, argv + argc);
-    const auto asksHelp = [](const std::string& word) { return word == "--help" || word == "-h"; };
-    if (!words.empty() && (asksHelp(words.front()) || (verbs::isVerb(words.front()) && asksHelp(words.back()))))
-        return say({0, help(), {}});
-    if (!words.empty() && words.front() == "--version") return say({0, "stonepenny " STONEPENNY_VERSION "\n", {}});
-    if (!words.empty() && verbs::isVerb(words.front())) return runVerb(argc, argv, words);
-    if (!words.empty() && (words.size() > 1 || words.front().empty() || words.front()[0] == '-' ||
-                           words.front().find(".jobbook") == std::string::npos))
-        return say({2,
-                    {},
-                    "“" + words.front() +
-                        "” is not a verb and not a job book; stonepenny --help lists what there "
-                        "is.\n"});
-    return runWindow(argc, argv, words.empty() ? QString() : QString::fromStdString(words.front()));
+    if ((words.empty() || namesABook(words)) && hasScreen())
+        return runWindow(argc, argv, words.empty() ? QString() : QString::fromStdString(words.front()));
+    const auto app = applicationFor(words, argc, argv);
+    if (app) speak();
+    return say(answerTo(words));
 }

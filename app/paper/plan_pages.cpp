@@ -4,6 +4,7 @@
 #include "app/paper/care_notes.h"
 #include "app/paper/cut_grid.h"
 #include "app/paper/paper_colours.h"
+#include "app/words/names.h"
 
 #include <algorithm>
 
@@ -69,7 +70,7 @@ class PlanPages {
         write(kPlanSide, m_y, Face::Title, kInk,
               fitted(Face::Title, PlanWords::tr("Cutting plan, %1").arg(m_input.title), width() * 0.64));
         m_y += m_lettering.leading(Face::Title) + 4;
-        paragraph(Face::Small, kInk, QString::fromUtf8(kBladeCaution.data(), static_cast<int>(kBladeCaution.size())));
+        paragraph(Face::Small, kInk, bladeCaution());
         paragraph(
             Face::Small, kMutedInk,
             PlanWords::tr("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
@@ -113,7 +114,6 @@ class PlanPages {
     }
 
     void legend(const planning::CutPlan& plan) {
-        const auto& words = m_input.words;
         const double right = kPlanSide + width();
         for (std::size_t i = 0; i < plan.list.pieces.size(); ++i) {
             need(m_lettering.leading(Face::Small));
@@ -121,10 +121,9 @@ class PlanPages {
             write(kPlanSide, m_y, Face::SmallStrong, kInk, pieceMark(i));
             write(kPlanSide + 24, m_y, Face::Small, kInk,
                   fitted(Face::Small, QString::fromStdString(piece.name), width() - 220));
-            writeRight(right - 70, m_y, Face::Small, kInk, words.size(piece.size));
+            writeRight(right - 70, m_y, Face::Small, kInk, m_input.words.size(piece.size));
             writeRight(right, m_y, Face::Small, kMutedInk,
-                       piece.count == 1 ? PlanWords::tr("1 piece")
-                                        : PlanWords::tr("%1 pieces").arg(words.count(piece.count)));
+                       words::counted(words::Thing::Piece, piece.count, m_input.words.count(piece.count)));
             m_y += m_lettering.leading(Face::Small);
         }
         m_y += 8;
@@ -228,7 +227,7 @@ class PlanPages {
 } // namespace
 
 Document planDocument(const PlanSheetInput& input) {
-    return {"Cutting plan, " + input.title.toStdString(), PlanPages(input).lay()};
+    return {PlanWords::tr("Cutting plan, %1").arg(input.title).toStdString(), PlanPages(input).lay()};
 }
 
 } // namespace sp::paper

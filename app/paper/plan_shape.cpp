@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/plan_shape.h"
 
+#include "app/words/words.h"
+
 #include <algorithm>
 
 namespace sp::paper {
@@ -126,10 +128,12 @@ QString PlanWords::verdict(const planning::CutPlan& plan) const {
         return tr("%1. That is more than one roll of %2: plan it in parts.")
             .arg(words, length(plan.list.material.sheet.height));
     }
-    const bool isOne = plan.count == 1;
     if (plan.proven)
-        return isOne ? tr("1 sheet, fewest possible") : tr("%1 sheets, fewest possible").arg(count(plan.count));
-    return tr("%1 sheets; no plan needs fewer than %2").arg(count(plan.count), count(plan.bound));
+        return words::counted("PlanWords", QT_TRANSLATE_N_NOOP("PlanWords", "%1 sheets, fewest possible"),
+                              "%1 sheet, fewest possible", plan.count)
+            .arg(count(plan.count));
+    return tr("%1 sheets; no plan needs fewer than %2", nullptr, static_cast<int>(plan.count))
+        .arg(count(plan.count), count(plan.bound));
 }
 
 QString PlanWords::left(const planning::CutPlan& plan) const {

@@ -10,6 +10,7 @@
 #include "app/paper/preview_dialog.h"
 #include "app/plans/measure_table.h"
 #include "app/plans/plan_picture.h"
+#include "app/words/names.h"
 #include "app/words/words.h"
 
 #include <QDir>
@@ -214,7 +215,7 @@ void PlanDialog::addLegend(QVBoxLayout* column, const planning::CutPlan& plan) {
             new desk::TextLabel(m_words.size(piece.size), TextSize::Small, Role::Muted, Weight::Plain, this), row, 2,
             Qt::AlignRight);
         grid->addWidget(
-            new desk::TextLabel(piece.count == 1 ? tr("1 piece") : tr("%1 pieces").arg(m_words.count(piece.count)),
+            new desk::TextLabel(words::counted(words::Thing::Piece, piece.count, m_words.count(piece.count)),
                                 TextSize::Small, Role::Muted, Weight::Plain, this),
             row, 3, Qt::AlignRight);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/kit_words.h"
 
+#include "app/words/words.h"
+
 #include <QCoreApplication>
 
 #include <array>
@@ -39,8 +41,8 @@ QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& 
         parts << KitWords::tr("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
     }
     if (parts.isEmpty()) parts << formatter.count(answer.pieces);
-    return (answer.limiting.size() == 1 ? KitWords::tr("Makes %1; %2 runs out first.")
-                                        : KitWords::tr("Makes %1; %2 run out first."))
+    return words::counted("KitWords", QT_TRANSLATE_N_NOOP("KitWords", "Makes %1; %2 run out first."),
+                          "Makes %1; %2 runs out first.", static_cast<std::int64_t>(answer.limiting.size()))
         .arg(parts.join(QStringLiteral(", ")), named(answer.limiting));
 }
 
@@ -93,7 +95,8 @@ QStringList yieldInWords(const supply::YieldAnswer& answer, const desk::Formatte
         sentences << (gain.pieces.value() == 1
                           ? KitWords::tr("One more gross of %1 would add one piece.")
                                 .arg(QString::fromStdString(gain.material))
-                          : KitWords::tr("One more gross of %1 would add %2 pieces.")
+                          : KitWords::tr("One more gross of %1 would add %2 pieces.", nullptr,
+                                         static_cast<int>(gain.pieces.value()))
                                 .arg(QString::fromStdString(gain.material), formatter.count(gain.pieces)));
     return sentences;
 }

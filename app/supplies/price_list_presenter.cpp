@@ -70,8 +70,13 @@ void PriceListPresenter::setDecimalComma(bool on) { m_columns.decimalComma = on;
 
 base::Result<supply::PriceListReading> PriceListPresenter::reading() {
     if (!m_table) return words::fail(base::Code::Missing, {}, PriceListWords::tr("Choose the file of the price list."));
-    return supply::readPriceList(*m_table, m_columns,
-                                 {m_session.materials(), m_session.packs(), m_session.shop().currency, m_seenOn});
+    return supply::readPriceList(
+        *m_table, m_columns,
+        {m_session.materials(), m_session.packs(), m_session.shop().currency, m_seenOn, [](units::Count contents) {
+             return PriceListWords::tr("pack of %1")
+                 .arg(QString::fromStdString(units::formatCount(contents)))
+                 .toStdString();
+         }});
 }
 
 QString PriceListPresenter::import() {

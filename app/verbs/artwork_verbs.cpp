@@ -23,19 +23,21 @@ std::string countText(const Json& json) {
     std::string text;
     for (const auto& row : json["stones"])
         text += fmt::format("{:>8}  {}  {}  {}\n", row["count"].get<std::int64_t>(),
-                            row["size"].is_null() ? std::string("no size") : row["size"].get<std::string>(),
+                            row["size"].is_null() ? told(QT_TRANSLATE_NOOP("App", "no size"))
+                                                  : row["size"].get<std::string>(),
                             row["colour"].is_null() ? std::string("-") : row["colour"].get<std::string>(),
                             row["layer"].is_null() ? std::string() : row["layer"].get<std::string>());
-    const auto line = [&](const char* key, const char* words) {
-        if (const auto number = json[key].get<std::int64_t>(); number > 0)
-            text += fmt::format("{:>8}  {}\n", number, words);
+    const auto counted = [&](std::int64_t number, const std::string& words) {
+        if (number > 0) text += fmt::format("{:>8}  {}\n", number, words);
     };
-    line("duplicates", "drawn twice, counted once");
-    line("collisions", "pairs of holes that overlap and would tear");
+    counted(json["duplicates"].get<std::int64_t>(), told(QT_TRANSLATE_NOOP("App", "drawn twice, counted once")));
+    counted(json["collisions"].get<std::int64_t>(),
+            told(QT_TRANSLATE_NOOP("App", "pairs of holes that overlap and would tear")));
     for (const auto& row : json["left_out"])
-        text +=
-            fmt::format("{:>8}  left out: {}\n", row["count"].get<std::int64_t>(), row["reason"].get<std::string>());
-    for (const auto& warning : json["warnings"]) text += fmt::format("note: {}\n", warning.get<std::string>());
+        counted(row["count"].get<std::int64_t>(),
+                told(QT_TRANSLATE_NOOP("App", "left out: %1"), row["reason"].get<std::string>()));
+    for (const auto& warning : json["warnings"])
+        text += line(QT_TRANSLATE_NOOP("App", "note: %1"), warning.get<std::string>());
     return text;
 }
 

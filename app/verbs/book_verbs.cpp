@@ -2,28 +2,12 @@
 #include "app/demo/demo_book.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/names.h"
+#include "app/words/sources.h"
 #include "app/words/words.h"
 
 #include <fmt/format.h>
 
 namespace sp::verbs {
-
-namespace {
-
-std::string_view nameOf(db::Stage stage) {
-    switch (stage) {
-    case db::Stage::Enquiry: return "Enquiry";
-    case db::Stage::Quoted: return "Quoted";
-    case db::Stage::Agreed: return "Agreed";
-    case db::Stage::Making: return "Making";
-    case db::Stage::Ready: return "Ready";
-    case db::Stage::Collected: return "Collected";
-    case db::Stage::LetGo: return "Let go";
-    }
-    return {};
-}
-
-} // namespace
 
 Outcome demoVerb(const Arguments& arguments, const Helpers& helpers) {
     const std::string& file = arguments.words().front();
@@ -34,7 +18,7 @@ Outcome demoVerb(const Arguments& arguments, const Helpers& helpers) {
     const auto book = demo::createDemoBook(file, helpers.surroundings);
     if (!book) return refused(book.error());
     return answer(arguments, {{"book", file}, {"demo", true}},
-                  fmt::format("{}: a demo job book; every name and price in it is invented.\n", file));
+                  line(QT_TRANSLATE_NOOP("App", "%1: a demo job book; every name and price in it is invented."), file));
 }
 
 Outcome designsVerb(const Arguments& arguments, const Helpers& helpers) {
@@ -53,7 +37,7 @@ Outcome designsVerb(const Arguments& arguments, const Helpers& helpers) {
                         {"stones", stones},
                         {"colours", design.stones.size()},
                         {"templates_on_wall", design.templatesOnWall}});
-        text += fmt::format("{} ({} stones)\n", design.name, stones);
+        text += line(QT_TRANSLATE_NOOP("App", "%1 (%2 stones)"), design.name, stones);
     }
     return answer(arguments, {{"designs", std::move(list)}}, text);
 }
@@ -67,7 +51,7 @@ Outcome materialsVerb(const Arguments& arguments, const Helpers& helpers) {
     std::string text;
     for (const auto& material : *materials) {
         list.push_back({{"name", material.name}, {"kind", catalogue::nameOf(material.kind)}});
-        text += fmt::format("{} ({})\n", material.name, catalogue::nameOf(material.kind));
+        text += fmt::format("{} ({})\n", material.name, words::nameOf(material.kind).toStdString());
     }
     return answer(arguments, {{"materials", std::move(list)}}, text);
 }
@@ -84,16 +68,17 @@ Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
     for (const auto& quote : *quotes) {
         const auto total = quote.total ? units::formatExact(*quote.total, shop->currency) : std::string();
         list.push_back({{"number", quote.number.empty() ? Json(nullptr) : Json(quote.number)},
-                        {"stage", nameOf(quote.stage)},
+                        {"stage", words::sourceOf(quote.stage).text}, // as programs read it
                         {"customer", quote.customer},
                         {"title", words::titleOf(quote).toStdString()},
                         {"quoted_on", quote.quotedOn.iso()},
                         {"total", quote.total ? Json(total) : Json(nullptr)}});
-        text += fmt::format("{:<10} {} {:<8} {} {} {}\n", quote.number.empty() ? "draft" : quote.number,
-                            quote.quotedOn.iso(), nameOf(quote.stage), words::titleOf(quote).toStdString(),
-                            quote.customer.empty() ? std::string() : "for " + quote.customer, total);
+        text += fmt::format(
+            "{:<10} {} {:<8} {} {} {}\n", quote.number.empty() ? told(QT_TRANSLATE_NOOP("App", "draft")) : quote.number,
+            quote.quotedOn.iso(), words::nameOf(quote.stage).toStdString(), words::titleOf(quote).toStdString(),
+            quote.customer.empty() ? std::string() : told(QT_TRANSLATE_NOOP("App", "for %1"), quote.customer), total);
     }
-    if (quotes->empty()) text = "No quotes yet.\n";
+    if (quotes->empty()) text = line(QT_TRANSLATE_NOOP("App", "No quotes yet."));
     return answer(arguments, {{"quotes", std::move(list)}}, text);
 }
 
@@ -105,7 +90,7 @@ Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers) {
     const auto& path = arguments.of("--pdf");
     if (auto written = helpers.writeSheet(**book, *quote, path); !written) return refused(written.error());
     return answer(arguments, {{"quote", quote->number}, {"pdf", path}},
-                  fmt::format("Quote {} is in {}.\n", quote->number, path));
+                  line(QT_TRANSLATE_NOOP("App", "Quote %1 is in %2."), quote->number, path));
 }
 
 Outcome checkVerb(const Arguments& arguments, const Helpers&) {
@@ -123,8 +108,9 @@ Outcome checkVerb(const Arguments& arguments, const Helpers&) {
                     {"materials", report->materials}};
     if (report->damage.empty())
         return answer(arguments, json,
-                      fmt::format("{} is sound. Designs: {}; materials: {}; quotes: {}, given and unchanged: {}.\n",
-                                  file, report->designs, report->materials, report->quotes, report->sealedQuotes));
+                      line(QT_TRANSLATE_NOOP("App", "%1 is sound. Designs: %2; materials: %3; quotes: %4, given and "
+                                                    "unchanged: %5."),
+                           file, report->designs, report->materials, report->quotes, report->sealedQuotes));
     auto outcome = answer(arguments, json, {});
     outcome.exit = 1;
     for (const auto& found : report->damage) outcome.err += words::text(found) + "\n";

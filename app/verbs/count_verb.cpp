@@ -4,8 +4,6 @@
 #include "app/words/words.h"
 #include "core/artwork/artwork_file.h"
 
-#include <fmt/format.h>
-
 #include <cmath>
 
 namespace sp::verbs {
@@ -52,9 +50,12 @@ ChosenScale chooseScale(const artwork::Drawing& drawing, const std::optional<art
     if (wished) return {wished->millimetresPerUnit, "given"};
     if (drawing.millimetresPerUnit) return {*drawing.millimetresPerUnit, "file"};
     const auto proposals = artwork::proposeScales(drawing, options);
+    const auto unit = unitInWords(proposals.front().name);
     warnings.push_back(
-        fmt::format("The file states no size; one unit was taken as {}. If that is wrong, give the scale.",
-                    unitInWords(proposals.front().name)));
+        words::told(QT_TRANSLATE_NOOP("App", "The file states no size; one unit was taken as %1. If that "
+                                             "is wrong, give the scale."),
+                    {base::asValue(unit)})
+            .toStdString());
     return {proposals.front().millimetresPerUnit, "guess"};
 }
 

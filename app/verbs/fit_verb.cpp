@@ -3,8 +3,6 @@
 #include "app/verbs/verb_kit.h"
 #include "core/layout/fit.h"
 
-#include <fmt/format.h>
-
 namespace sp::verbs {
 
 Outcome fitVerb(const Arguments& arguments, const Helpers&) {
@@ -34,8 +32,8 @@ Outcome fitVerb(const Arguments& arguments, const Helpers&) {
                     {"unit", units::nameOf(sheet->unit)},
                     {"positions", std::move(positions)}};
     return answer(arguments, json,
-                  fit->proven ? fmt::format("{} fit, and no more can.\n", fit->count)
-                              : fmt::format("{} fit; at most {} could.\n", fit->count, fit->bound));
+                  fit->proven ? line(QT_TRANSLATE_NOOP("App", "%1 fit, and no more can."), fit->count)
+                              : line(QT_TRANSLATE_NOOP("App", "%1 fit; at most %2 could."), fit->count, fit->bound));
 }
 
 } // namespace sp::verbs

@@ -192,16 +192,17 @@ void addTree(std::string& text, const words::CostTree& tree, const std::vector<M
 
 std::string priceText(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
-    const auto& line = priced.priced.lines.front();
-    std::string text = "What it costs the shop\n";
+    const auto& ordered = priced.priced.lines.front();
+    std::string text = line(QT_TRANSLATE_NOOP("App", "What it costs the shop"));
     std::size_t at = 0;
     addTree(text, priced.cost, priced.costShown, at, currency, 1);
-    text += "\nWhat the customer pays, " + currency.code() + "\n";
-    const auto& labels = priced.sheet.labels;
-    std::vector<Row> rows{{"One piece", line.each}};
+    text += "\n" + line(QT_TRANSLATE_NOOP("App", "What the customer pays, %1"), currency.code());
+    const auto& sheet = priced.sheet;
+    const auto& labels = sheet.labels;
+    std::vector<Row> rows{{labels.each, ordered.each}};
     for (const auto& charge : rowsOf(priced)) rows.push_back(charge);
     rows.push_back({labels.together, priced.priced.subtotal});
-    rows.push_back({priced.priced.taxIncluded ? "Tax, included" : "Tax", priced.priced.tax});
+    if (sheet.tax) rows.push_back({quoting::taxLabel(sheet), priced.priced.tax});
     rows.push_back({labels.toPay, priced.priced.total});
     rows.push_back({labels.deposit, priced.priced.deposit});
     rows.push_back({labels.balance, priced.priced.balance});
@@ -210,12 +211,18 @@ std::string priceText(const Priced& priced) {
     for (const auto& row : rows)
         text += fmt::format("  {:<{}}{:>12}\n", row.label, widest, units::formatMoney(row.amount, currency));
     const auto percent = [](const std::optional<units::Rate>& rate) {
-        return rate ? fmt::format("{:.1f} %", static_cast<double>(rate->ppm()) / 10'000) : std::string("none");
+        return rate ? fmt::format("{:.1f} %", static_cast<double>(rate->ppm()) / 10'000)
+                    : told(QT_TRANSLATE_NOOP("App", "none"));
     };
-    text += fmt::format("\nMark-up {}, margin {}", percent(line.earnings.markUp), percent(line.earnings.margin));
-    if (line.earnings.perBenchHour)
-        text += fmt::format(", earned per bench hour {}", units::formatMoney(*line.earnings.perBenchHour, currency));
-    text += "\n\nMore pieces, each\n";
+    if (!sheet.taxIncluded.empty()) text += "  " + sheet.taxIncluded + "\n";
+    const auto& earned = ordered.earnings;
+    text +=
+        "\n" +
+        (earned.perBenchHour
+             ? line(QT_TRANSLATE_NOOP("App", "Mark-up %1, margin %2, earned per bench hour %3"), percent(earned.markUp),
+                    percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
+             : line(QT_TRANSLATE_NOOP("App", "Mark-up %1, margin %2"), percent(earned.markUp), percent(earned.margin)));
+    text += "\n" + line(QT_TRANSLATE_NOOP("App", "More pieces, each"));
     for (const auto& step : priced.ladder)
         text +=
             fmt::format("  {:>8}{:>12}\n", units::formatCount(step.quantity), units::formatMoney(step.each, currency));
@@ -247,7 +254,7 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     const auto& currency = priced->book.shop.currency;
     const auto total = units::formatExact(priced->priced.total, currency);
     return answer(arguments, {{"number", given->number}, {"total", total}, {"currency", currency.code()}},
-                  fmt::format("{}: quote given, {} {}.\n", given->number, total, currency.code()));
+                  line(QT_TRANSLATE_NOOP("App", "%1: quote given, %2 %3."), given->number, total, currency.code()));
 }
 
 } // namespace sp::verbs

@@ -3,8 +3,6 @@
 #include "app/verbs/verb_kit.h"
 #include "app/words/words.h"
 
-#include <fmt/format.h>
-
 #include <chrono>
 #include <fstream>
 #include <sstream>
@@ -34,7 +32,7 @@ Outcome written(const base::Result<Json>& answer) {
     if (!answer) return refused(answer.error());
     const std::string text = answer->dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
     if (const auto why = answer->find("impossible"); why != answer->end())
-        return {1, text, fmt::format("There is no such purchase: {}.\n", why->get<std::string>())};
+        return {1, text, line(QT_TRANSLATE_NOOP("App", "There is no such purchase: %1."), why->get<std::string>())};
     return {0, text, {}};
 }
 

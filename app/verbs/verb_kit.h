@@ -4,10 +4,22 @@
 #include "app/verbs/arguments.h"
 #include "app/verbs/json_words.h"
 #include "app/verbs/verbs.h"
+#include "app/words/words.h"
 
 namespace sp::verbs {
 
 // What the verbs have in common. Each verb is a function from its arguments to an Outcome.
+
+/// What a verb answers, marked by QT_TRANSLATE_NOOP("App", …), in the reader's language, its values in their places.
+template<class... Values>
+std::string told(const char* source, const Values&... values) {
+    return words::told(source, {base::asValue(values)...}).toStdString();
+}
+/// The same as a line of its own.
+template<class... Values>
+std::string line(const char* source, const Values&... values) {
+    return told(source, values...) + "\n";
+}
 
 /// Exit 1 with the error's sentence.
 Outcome refused(const base::Error& error);

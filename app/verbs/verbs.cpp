@@ -96,23 +96,31 @@ bool needsFonts(std::span<const std::string> words) {
            });
 }
 
-std::string usage() {
-    std::string text;
+std::string help() {
+    std::string text =
+        line(QT_TRANSLATE_NOOP("App", "Stonepenny: what will this order cost, and what shall the customer pay?")) +
+        "\n  " + line(QT_TRANSLATE_NOOP("App", "%1   opens the app on a job book"), "stonepenny [BOOK.jobbook]") +
+        "  stonepenny --version\n";
     for (const auto& verb : verbs()) text += fmt::format("  stonepenny {} {}\n", verb.name, verb.usage);
-    return text;
+    return text + "\n" +
+           line(QT_TRANSLATE_NOOP("App",
+                                  "Dates are YYYY-MM-DD. --json answers in JSON. Exit 0: done, 1: not possible, 2: "
+                                  "wrong use."));
 }
 
 Outcome run(std::span<const std::string> words, const Helpers& helpers) {
     const Verb* verb = words.empty() ? nullptr : find(words.front());
-    if (!verb) return {2, {}, "Say what to do; stonepenny --help lists the verbs.\n"};
+    if (!verb) return {2, {}, line(QT_TRANSLATE_NOOP("App", "Say what to do; stonepenny --help lists the verbs."))};
     const auto arguments = Arguments::parse(words.subspan(1), verb->rules);
     if (!arguments)
-        return {
-            2, {}, fmt::format("{} Use: stonepenny {} {}\n", words::text(arguments.error()), verb->name, verb->usage)};
+        return {2,
+                {},
+                line(QT_TRANSLATE_NOOP("App", "%1 Use: %2"), words::text(arguments.error()),
+                     fmt::format("stonepenny {} {}", verb->name, verb->usage))};
     try {
         return verb->run(*arguments, helpers);
     } catch (const std::exception& problem) {
-        return {1, {}, fmt::format("{} could not be done: {}.\n", verb->name, problem.what())};
+        return {1, {}, line(QT_TRANSLATE_NOOP("App", "%1 could not be done: %2."), verb->name, problem.what())};
     }
 }
 

@@ -37,6 +37,6 @@ bool needsFonts(std::span<const std::string> words);
 Outcome run(std::span<const std::string> words, const Helpers& helpers);
 
 /// The text of --help: every verb with its options, one a line.
-std::string usage();
+std::string help();
 
 } // namespace sp::verbs

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/words/cost_words.h"
 
+#include "app/words/names.h"
+#include "app/words/sheet_words.h"
 #include "app/words/shown.h"
 #include "core/base/ensure.h"
 #include "core/needs/material_need.h"
@@ -69,33 +71,22 @@ class CostWords {
         return plain(of<Value>(node, name));
     }
 
-    // "1 piece", "24 pieces": both forms, for languages that have other rules translate each as a sentence of its own.
-    QString pieces(Count n) const {
-        return n == Count::of(1) ? tr("%1 piece").arg(plain(n)) : tr("%1 pieces").arg(plain(n));
-    }
+    QString pieces(Count n) const { return counted(Thing::Piece, n.value(), plain(n)); }
     QString pieces(const CostNode& node) const { return pieces(of<Count>(node, Operand::Pieces)); }
-    QString sheets(Count n) const {
-        return n == Count::of(1) ? tr("%1 sheet").arg(plain(n)) : tr("%1 sheets").arg(plain(n));
-    }
-    QString lifts(Count n) const {
-        return n == Count::of(1) ? tr("%1 lift").arg(plain(n)) : tr("%1 lifts").arg(plain(n));
-    }
-    QString templates(Count n) const {
-        return n == Count::of(1) ? tr("%1 template").arg(plain(n)) : tr("%1 templates").arg(plain(n));
-    }
-    QString cycles(Count n) const {
-        return n == Count::of(1) ? tr("%1 cycle").arg(plain(n)) : tr("%1 cycles").arg(plain(n));
-    }
-    QString tests(Count n) const {
-        return n == Count::of(1) ? tr("%1 test").arg(plain(n)) : tr("%1 tests").arg(plain(n));
-    }
+    QString sheets(Count n) const { return counted(Thing::Sheet, n.value(), plain(n)); }
+    QString lifts(Count n) const { return counted(Thing::Lift, n.value(), plain(n)); }
+    QString templates(Count n) const { return counted(Thing::Template, n.value(), plain(n)); }
+    QString cycles(Count n) const { return counted(Thing::Cycle, n.value(), plain(n)); }
+    QString tests(Count n) const { return counted(Thing::TestPress, n.value(), plain(n)); }
 
     const PricedMaterial& priced(const base::Id& id) const { return *m_book.find(id); }
     /// The price with where it is from: "9.99 / 1,440 (sample supplier)".
     QString price(const CostNode& node, const PricedMaterial& material) const {
         const auto amount = in<units::UnitPrice>(node, Operand::Price);
-        return material.priceFrom.empty() ? amount : QStringLiteral("%1 (%2)").arg(amount, shown(material.priceFrom));
+        const auto from = originInWords(material.origin);
+        return from.isEmpty() ? amount : QStringLiteral("%1 (%2)").arg(amount, from);
     }
+    QString originInWords(const catalogue::PriceOrigin& origin) const;
     bool isOnBlank() const { return priced(m_line.onto).material.kind == catalogue::MaterialKind::Blank; }
 
     QString stepName(Step step) const;
@@ -122,6 +113,26 @@ class CostWords {
     const costing::CostSheet& m_sheet;
     const units::NumberStyle& m_style;
 };
+
+QString CostWords::originInWords(const catalogue::PriceOrigin& origin) const {
+    using Kind = catalogue::PriceOrigin::Kind;
+    QString from;
+    switch (origin.kind) {
+    case Kind::Unsaid: return {};
+    case Kind::Fixed: return tr("fixed price");
+    case Kind::NotFixed: return tr("its fixed price is not set");
+    case Kind::ShelfAverage: return tr("average of the shelf");
+    case Kind::NoPack: from = tr("no pack of it is known"); break;
+    case Kind::Pack:
+        from = origin.supplier.empty()
+                   ? shown(origin.pack)
+                   : tr("%1, %2", "a supplier and a pack of theirs").arg(shown(origin.supplier), shown(origin.pack));
+        if (origin.pricedOn)
+            from = tr("%1, %2", "a pack and the day of its price").arg(from, shown(plainDate(*origin.pricedOn)));
+        break;
+    }
+    return origin.isShelfBare ? tr("nothing with a cost is on the shelf; %1").arg(from) : from;
+}
 
 QString CostWords::stepName(Step step) const {
     switch (step) {

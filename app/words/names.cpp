@@ -2,11 +2,13 @@
 #include "app/words/names.h"
 
 #include "app/words/sources.h"
+#include "app/words/words.h"
 
 namespace sp::words {
 
 using catalogue::MaterialKind;
 using catalogue::Step;
+using db::Stage;
 
 Source sourceOf(MaterialKind kind) {
     switch (kind) {
@@ -42,6 +44,39 @@ QString titleOf(const db::QuoteSummary& quote) {
                                                                       : QString::fromStdString(quote.firstTitle);
     if (quote.lines < 2) return first;
     return QCoreApplication::translate("Names", "%1 and %2 more").arg(first, QString::number(quote.lines - 1));
+}
+
+Source sourceOf(Stage stage) {
+    switch (stage) {
+    case Stage::Enquiry: return {QT_TRANSLATE_NOOP("Stage", "Enquiry")};
+    case Stage::Quoted: return {QT_TRANSLATE_NOOP("Stage", "Quoted")};
+    case Stage::Agreed: return {QT_TRANSLATE_NOOP("Stage", "Agreed")};
+    case Stage::Making: return {QT_TRANSLATE_NOOP("Stage", "Making")};
+    case Stage::Ready: return {QT_TRANSLATE_NOOP("Stage", "Ready")};
+    case Stage::Collected: return {QT_TRANSLATE_NOOP("Stage", "Collected")};
+    case Stage::LetGo: return {QT_TRANSLATE_NOOP("Stage", "Let go")};
+    }
+    return {};
+}
+
+QString nameOf(Stage stage) { return QCoreApplication::translate("Stage", sourceOf(stage).text); }
+
+QString counted(Thing thing, std::int64_t number, const QString& written) {
+    const auto words = [&]() -> Source {
+        switch (thing) {
+        case Thing::Piece: return {QT_TRANSLATE_N_NOOP("Counts", "%1 pieces"), "%1 piece"};
+        case Thing::Stone: return {QT_TRANSLATE_N_NOOP("Counts", "%1 stones"), "%1 stone"};
+        case Thing::Sheet: return {QT_TRANSLATE_N_NOOP("Counts", "%1 sheets"), "%1 sheet"};
+        case Thing::Lift: return {QT_TRANSLATE_N_NOOP("Counts", "%1 lifts"), "%1 lift"};
+        case Thing::Template: return {QT_TRANSLATE_N_NOOP("Counts", "%1 templates"), "%1 template"};
+        case Thing::Cycle: return {QT_TRANSLATE_N_NOOP("Counts", "%1 cycles"), "%1 cycle"};
+        case Thing::TestPress: return {QT_TRANSLATE_N_NOOP("Counts", "%1 tests"), "%1 test"};
+        case Thing::Kit: return {QT_TRANSLATE_N_NOOP("Counts", "%1 kits"), "%1 kit"};
+        case Thing::Pack: return {QT_TRANSLATE_N_NOOP("Counts", "%1 packs"), "%1 pack"};
+        }
+        return {};
+    }();
+    return counted("Counts", words.text, words.one, number).arg(written);
 }
 
 } // namespace sp::words

@@ -3,24 +3,36 @@
 
 #include "app/words/shown.h"
 
-#include <fmt/format.h>
-
 #include <array>
 #include <chrono>
-#include <string_view>
 
 namespace sp::words {
 
 std::string plainDate(units::Date day) {
-    static constexpr std::array<std::string_view, 12> kMonths{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                                              "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+    static constexpr std::array kMonths{
+        QT_TRANSLATE_NOOP("Days", "Jan"), QT_TRANSLATE_NOOP("Days", "Feb"), QT_TRANSLATE_NOOP("Days", "Mar"),
+        QT_TRANSLATE_NOOP("Days", "Apr"), QT_TRANSLATE_NOOP("Days", "May"), QT_TRANSLATE_NOOP("Days", "Jun"),
+        QT_TRANSLATE_NOOP("Days", "Jul"), QT_TRANSLATE_NOOP("Days", "Aug"), QT_TRANSLATE_NOOP("Days", "Sep"),
+        QT_TRANSLATE_NOOP("Days", "Oct"), QT_TRANSLATE_NOOP("Days", "Nov"), QT_TRANSLATE_NOOP("Days", "Dec")};
     const std::chrono::year_month_day date{day.days()};
-    return fmt::format("{} {} {}", unsigned{date.day()}, kMonths[unsigned{date.month()} - 1], int{date.year()});
+    //: A day: %1 is its number, %2 the month, %3 the year.
+    return QCoreApplication::translate("Days", "%1 %2 %3")
+        .arg(unsigned{date.day()})
+        .arg(QCoreApplication::translate("Days", kMonths[unsigned{date.month()} - 1]))
+        .arg(int{date.year()})
+        .toStdString();
 }
 
 std::string plainWeekdayDate(units::Date day) {
-    static constexpr std::array<std::string_view, 7> kDays{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
-    return fmt::format("{} {}", kDays[std::chrono::weekday{day.days()}.c_encoding()], plainDate(day));
+    static constexpr std::array kDays{QT_TRANSLATE_NOOP("Days", "Sun"), QT_TRANSLATE_NOOP("Days", "Mon"),
+                                      QT_TRANSLATE_NOOP("Days", "Tue"), QT_TRANSLATE_NOOP("Days", "Wed"),
+                                      QT_TRANSLATE_NOOP("Days", "Thu"), QT_TRANSLATE_NOOP("Days", "Fri"),
+                                      QT_TRANSLATE_NOOP("Days", "Sat")};
+    const auto* weekday = kDays[std::chrono::weekday{day.days()}.c_encoding()];
+    //: A day of the week and its date: "Fri 11 Dec 2026".
+    return QCoreApplication::translate("Days", "%1 %2")
+        .arg(QCoreApplication::translate("Days", weekday), shown(plainDate(day)))
+        .toStdString();
 }
 
 std::string SheetWords::language() const {

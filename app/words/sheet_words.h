@@ -12,7 +12,7 @@ namespace sp::words {
 /// The day in words, as whoever knows the reader's locale writes it.
 using DayWords = std::function<std::string(units::Date)>;
 
-/// "25 Nov 2026", and "Fri 11 Dec 2026" with the day of the week, whatever the locale: what verbs print.
+/// "25 Nov 2026", and "Fri 11 Dec 2026" with the day of the week, by the language alone: what verbs print.
 std::string plainDate(units::Date day);
 std::string plainWeekdayDate(units::Date day);
 

@@ -13,6 +13,7 @@
 #include "core/supply/messages.h"
 #include "core/units/messages.h"
 #include "db/messages.h"
+#include "db/records/stage.h"
 
 #include <QCoreApplication>
 
@@ -47,6 +48,7 @@ Source sourceOf(supply::Fault fault);
 Source sourceOf(supply::Note note);
 Source sourceOf(db::Fault fault);
 Source sourceOf(db::Note note);
+Source sourceOf(db::Stage stage);
 
 /// The English of any message of core and db, and the translation context it stands in, which is its room's name.
 Source sourceOf(const base::MessageId& id);

@@ -158,20 +158,25 @@ QString sentence(const base::Message& message) {
                     {message.values.begin() + 1, message.values.end()});
     const Source source = sourceOf(message.id);
     if (source.text == nullptr) return {};
+    const auto* context = contextOf(message.id.room);
     const auto* count = source.one == nullptr ? nullptr : countIn(message.values);
-    QString words =
-        QCoreApplication::translate(contextOf(message.id.room), source.text, nullptr,
-                                    count ? static_cast<int>(std::min<std::int64_t>(*count, 1'000'000'000)) : -1);
-    if (count != nullptr) {
-        if (*count == 1 && words == QString::fromUtf8(source.text).replace(QLatin1String("%n"), QLatin1String("1")))
-            words = QString::fromUtf8(source.one).replace(QLatin1String("%n"), QLatin1String("1"));
-    }
-    return filled(words, message.values);
+    return filled(count == nullptr ? QCoreApplication::translate(context, source.text)
+                                   : counted(context, source.text, source.one, *count),
+                  message.values);
 }
 
 QString sentence(const base::Error& error) { return sentence(error.message()); }
 
 QString sentence(const base::Value& value) { return std::visit(Write{}, value.held); }
+
+QString counted(const char* context, const char* many, const char* one, std::int64_t count) {
+    const auto n = static_cast<int>(std::clamp<std::int64_t>(count, 0, 1'000'000'000));
+    const QString words = QCoreApplication::translate(context, many, nullptr, n);
+    const auto english = [n](const char* source) {
+        return QString::fromUtf8(source).replace(QLatin1String("%n"), QString::number(n));
+    };
+    return n == 1 && words == english(many) ? english(one) : words;
+}
 
 QString told(const char* source, const std::vector<base::Value>& values) {
     return filled(QCoreApplication::translate("App", source), values);

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QString>
 
+#include <cstdint>
 #include <string>
 #include <utility>
 #include <vector>
@@ -36,6 +37,10 @@ template<class... Values>
 base::Message say(const char* source, const Values&... values) {
     return {kTold, {base::asValue(source), base::asValue(values)...}};
 }
+
+/// A text about a number of things, marked by QT_TRANSLATE_N_NOOP(context, many): each language has as many forms as it
+/// needs, English `one` for 1. %n becomes the number; %1 and so on are left to the caller.
+QString counted(const char* context, const char* many, const char* one, std::int64_t count);
 
 /// An error that app itself meets: its sentence is made where it is met, in the language of that moment.
 base::Error makeError(base::Code code, std::string subject, const QString& sentence);

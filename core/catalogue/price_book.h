@@ -13,11 +13,30 @@
 
 namespace sp::catalogue {
 
+/// Where a price comes from, or why there is none: told in words by whoever knows the reader's language.
+struct PriceOrigin {
+    enum class Kind {
+        Unsaid,
+        Pack,         ///< a supplier's pack; of what an earlier program said in words, `pack` holds the whole
+        Fixed,        ///< set by the owner
+        ShelfAverage, ///< what lies on the shelf has cost so much on average
+        NoPack,       ///< no pack of it is known
+        NotFixed,     ///< by the owner, who has not set it
+    };
+    Kind kind = Kind::Unsaid;
+    bool isShelfBare = false; ///< it should be the average of the shelf, but nothing with a cost lies there
+    std::string supplier{};   ///< of the pack; may be empty
+    std::string pack{};       ///< its name
+    std::optional<units::Date> pricedOn{};
+
+    friend bool operator==(const PriceOrigin&, const PriceOrigin&) = default;
+};
+
 /// A material with the price the cost sheet uses; no price means none could be found, and using it is refused.
 struct PricedMaterial {
     Material material;
     std::optional<units::UnitPrice> price;
-    std::string priceFrom; ///< in words: "Harbour Lane Beads, bag of 10 gross, 12 Oct 2026"
+    PriceOrigin origin;
 
     friend bool operator==(const PricedMaterial&, const PricedMaterial&) = default;
 };

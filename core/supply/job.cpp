@@ -5,8 +5,6 @@
 #include "core/needs/sheet_use.h"
 #include "core/supply/messages.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
@@ -26,8 +24,6 @@ const T* withId(const std::vector<T>& things, const base::Id& id) {
     return at == things.end() ? nullptr : &*at;
 }
 
-std::string readyCutName(const std::string& title) { return fmt::format("Templates of {}, ready cut", title); }
-
 /// Puts the takes of the lines together.
 class Takes {
   public:
@@ -36,7 +32,8 @@ class Takes {
         , m_fits(fits) {}
 
     base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered) {
-        JobLine line{ordered.title.empty() ? "This line" : ordered.title, needs::piecesToMake(ordered), {}};
+        JobLine line{
+            ordered.title.empty() ? m_supplies.words.untitled : ordered.title, needs::piecesToMake(ordered), {}};
         if (!needs::isNumberOfPieces(line.pieces)) return base::fail(Fault::BoughtPiecesOutOfRange, line.title);
         if (auto ok = stones(ordered, line); !ok) return base::fail(ok.error());
         if (auto ok = sheets(ordered, line); !ok) return base::fail(ok.error());
@@ -75,7 +72,8 @@ class Takes {
         if (ordered.templatesOnWall) return {};
         if (!ordered.design.isNone() && !m_templated.insert(ordered.design).second) return {};
         if (!m_supplies.cutsTemplates) {
-            line.takes.push_back({{.kind = NeedKind::ReadyCut}, readyCutName(line.title), MaterialKind::Template});
+            line.takes.push_back(
+                {{.kind = NeedKind::ReadyCut}, m_supplies.words.readyCut(line.title), MaterialKind::Template});
             return {};
         }
         const auto* sheet = withId(m_supplies.materials, m_supplies.usualTemplate);
@@ -171,7 +169,7 @@ class Offers {
     std::optional<std::string> readyCutOf(const catalogue::Kit& kit) const {
         if (!kit.priceWithTemplates || kit.design.isNone()) return std::nullopt;
         for (std::size_t i = 0; i < m_lines.size(); ++i) {
-            auto name = readyCutName(m_job.lines[i].title);
+            auto name = m_supplies.words.readyCut(m_job.lines[i].title);
             if (m_lines[i].design == kit.design && m_taken.count(name) > 0) return name;
         }
         return std::nullopt;

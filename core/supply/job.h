@@ -11,12 +11,22 @@
 #include "core/supply/staircase.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <unordered_map>
 #include <vector>
 
 namespace sp::supply {
+
+/// What people call what has no name in the book; the words come from whoever knows the reader's language.
+struct JobWords {
+    std::string untitled; ///< a line without a title
+    /// Among the materials, the templates of a line that come ready cut. By itself a key, and no words.
+    std::function<std::string(const std::string& title)> readyCut = [](const std::string& title) {
+        return "templates:" + title;
+    };
+};
 
 /// What a shop can buy and what it has: a copy out of the book that can be worked on away from it.
 struct Supplies {
@@ -29,6 +39,7 @@ struct Supplies {
     base::Id usualTemplate;                           ///< likewise
     std::vector<base::Id> packing;                    ///< one of each with every piece
     bool cutsTemplates = true;                        ///< false: templates come ready cut with a kit or not at all
+    JobWords words;
 };
 
 /// How one material serves a line.

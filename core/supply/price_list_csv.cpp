@@ -157,7 +157,7 @@ class Listing {
             return nullptr;
         }
         std::string called = known != nullptr ? known->name : name;
-        if (called.empty()) called = "pack of " + units::formatCount(*amount);
+        if (called.empty()) called = m_context.packCalled(*amount);
         for (auto& told : m_told)
             if (told.material == &material && lowerCase(told.name) == lowerCase(called)) {
                 if (!told.amount || !amount || *told.amount == *amount) return &told;

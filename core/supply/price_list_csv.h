@@ -9,6 +9,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -44,6 +45,8 @@ struct PriceListContext {
     const std::vector<catalogue::Pack>& packs; ///< of all suppliers
     units::Currency currency;
     units::Date seenOn; ///< becomes the day of every price in the list
+    /// What a new pack is called that the list only says the contents of: "pack of 1,440", in the reader's language.
+    std::function<std::string(units::Count contents)> packCalled;
 };
 
 inline constexpr std::size_t kLargestPriceList = 8'000'000; ///< bytes

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "db/book/price_list.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <array>
 
 namespace sp::db {
 
 using catalogue::Pack;
 using catalogue::PriceBasis;
 using catalogue::PricedMaterial;
+using catalogue::PriceOrigin;
 using units::UnitPrice;
 
 namespace {
@@ -19,25 +17,18 @@ UnitPrice singly(const Pack& pack) { return {pack.prices.front().each, pack.amou
 
 } // namespace
 
-std::string dayInWords(units::Date day) {
-    constexpr std::array months{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-    const std::chrono::year_month_day ymd(day.days());
-    return fmt::format("{} {} {}", static_cast<unsigned>(ymd.day()), months[static_cast<unsigned>(ymd.month()) - 1],
-                       static_cast<int>(ymd.year()));
-}
-
 Replacement replacementPrice(const std::vector<const Pack*>& packs,
                              const std::unordered_map<base::Id, std::string>& supplierNames) {
-    if (packs.empty()) return {std::nullopt, "no pack of it is known"};
+    if (packs.empty()) return {std::nullopt, {.kind = PriceOrigin::Kind::NoPack}};
     auto chosen = std::find_if(packs.begin(), packs.end(), [](const auto* pack) { return pack->usual; });
     if (chosen == packs.end())
         chosen = std::min_element(packs.begin(), packs.end(),
                                   [](const auto* a, const auto* b) { return singly(*a).each() < singly(*b).each(); });
     const Pack& pack = **chosen;
     const auto supplier = supplierNames.find(pack.supplier);
-    std::string from = supplier == supplierNames.end() ? pack.name : supplier->second + ", " + pack.name;
-    if (pack.pricedOn) from += ", " + dayInWords(*pack.pricedOn);
-    return {singly(pack), std::move(from)};
+    return {singly(pack),
+            {PriceOrigin::Kind::Pack, false, supplier == supplierNames.end() ? std::string() : supplier->second,
+             pack.name, pack.pricedOn}};
 }
 
 std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
@@ -53,18 +44,23 @@ std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
         const auto& id = row.material.id;
         if (row.material.basis == PriceBasis::Fixed) {
             if (row.material.fixedPrice.isZero())
-                row.priceFrom = "its fixed price is not set";
+                row.origin.kind = PriceOrigin::Kind::NotFixed;
             else
-                row = {row.material, UnitPrice{row.material.fixedPrice, units::Count::of(1)}, "fixed price"};
+                row = {row.material,
+                       UnitPrice{row.material.fixedPrice, units::Count::of(1)},
+                       {.kind = PriceOrigin::Kind::Fixed}};
         } else {
-            auto [price, from] = replacementPrice(packsOf[id], supplierNames);
+            auto [price, origin] = replacementPrice(packsOf[id], supplierNames);
             if (row.material.basis == PriceBasis::ShelfAverage) {
                 const auto average = stores.stock.average(id);
-                from = average ? "average of the shelf" : "nothing with a cost is on the shelf; " + from;
-                if (average) price = average;
+                origin.isShelfBare = !average;
+                if (average) {
+                    price = average;
+                    origin = {.kind = PriceOrigin::Kind::ShelfAverage};
+                }
             }
             row.price = price;
-            row.priceFrom = std::move(from);
+            row.origin = std::move(origin);
         }
         priced.emplace(id, std::move(row));
     }

@@ -9,23 +9,20 @@
 
 namespace sp::db {
 
-/// All materials of the book, each with the price its basis gives and words for where that comes from. Throws Refusal.
+/// All materials of the book, each with the price its basis gives and where that comes from. Throws Refusal.
 ///
 /// Replacement: the first price of the pack marked usual; without one, of the pack that is cheapest for each thing
 /// when bought singly (a tie goes to the one named first). ShelfAverage: see StockStore::average; when nothing with
-/// a cost lies on the shelf, the replacement price, and the words say so. Fixed: the price the owner set; zero is
+/// a cost lies on the shelf, the replacement price, and its origin says so. Fixed: the price the owner set; zero is
 /// one that was not set, and no price.
 std::unordered_map<base::Id, catalogue::PricedMaterial> pricedMaterials(Stores& stores);
 
 /// The replacement price by the rule above, from a material's packs.
 struct Replacement {
     std::optional<units::UnitPrice> price;
-    std::string from;
+    catalogue::PriceOrigin origin;
 };
 Replacement replacementPrice(const std::vector<const catalogue::Pack*>& packs,
                              const std::unordered_map<base::Id, std::string>& supplierNames);
-
-/// "12 Oct 2026".
-std::string dayInWords(units::Date day);
 
 } // namespace sp::db

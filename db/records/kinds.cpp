@@ -7,6 +7,32 @@
 
 namespace sp::db::records {
 
+namespace {
+
+/// Version 2 of a priced material: before, an English sentence said where its price comes from.
+void originInCode(Json& priced) {
+    constexpr std::string_view kBare = "nothing with a cost is on the shelf; ";
+    constexpr std::pair<std::string_view, std::string_view> kSentences[] = {
+        {"", "unsaid"},
+        {"fixed price", "fixed"},
+        {"average of the shelf", "shelf-average"},
+        {"no pack of it is known", "no-pack"},
+        {"its fixed price is not set", "not-fixed"}};
+    auto said = takeOut(priced, "price_from").get<std::string>();
+    const bool isBare = said.starts_with(kBare);
+    if (isBare) said.erase(0, kBare.size());
+    std::string_view kind = "pack";
+    for (const auto& [sentence, code] : kSentences)
+        if (said == sentence) kind = code;
+    priced["origin"] = {{"kind", kind},
+                        {"shelf_is_bare", isBare},
+                        {"supplier", ""},
+                        {"pack", kind == "pack" ? said : std::string()},
+                        {"priced_on", nullptr}};
+}
+
+} // namespace
+
 // A kind of which a later version is written says so here: makeKind<Order>("order", 2, {&orderOf2}).
 
 template<>
@@ -81,7 +107,7 @@ const Kind& kindOf<catalogue::Order>() {
 }
 template<>
 const Kind& kindOf<catalogue::PricedMaterial>() {
-    static const Kind kind = makeKind<catalogue::PricedMaterial>("priced-material");
+    static const Kind kind = makeKind<catalogue::PricedMaterial>("priced-material", 2, {&originInCode});
     return kind;
 }
 template<>

@@ -41,6 +41,20 @@ std::string stageOf(db::Stage stage) {
     return kWords.at(static_cast<std::size_t>(stage));
 }
 
+/// As the programs said it that made the kept books.
+std::string inWords(const catalogue::PriceOrigin& origin) {
+    using Kind = catalogue::PriceOrigin::Kind;
+    switch (origin.kind) {
+    case Kind::Unsaid: return {};
+    case Kind::Fixed: return "fixed price";
+    case Kind::ShelfAverage: return "average of the shelf";
+    case Kind::NoPack: return "no pack of it is known";
+    case Kind::NotFixed: return "its fixed price is not set";
+    case Kind::Pack: break;
+    }
+    return origin.supplier + ", " + origin.pack;
+}
+
 /// What the lists of a book show.
 std::string listed(db::Book& book) {
     std::string text = "quotes\n";
@@ -57,7 +71,7 @@ std::string listed(db::Book& book) {
         text += fmt::format(
             "  {} | {} | {} | {}\n", material.name, lying == shelf.end() ? "-" : std::to_string(lying->second),
             priced.price ? fmt::format("{} for {}", priced.price->price.micros(), priced.price->per.value()) : "-",
-            orDash(priced.priceFrom));
+            orDash(inWords(priced.origin)));
     }
     text += "designs\n";
     for (const auto& design : got(book.designs())) {

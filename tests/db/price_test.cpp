@@ -6,10 +6,16 @@ namespace {
 using namespace sp;
 using base::Code;
 using catalogue::PriceBasis;
+using catalogue::PriceOrigin;
 using test::BookTest;
 using units::Count;
 using units::Money;
 using units::UnitPrice;
+
+PriceOrigin harbourLane(bool isShelfBare) {
+    return {PriceOrigin::Kind::Pack, isShelfBare, "Harbour Lane Beads", "bag of 10 gross",
+            units::Date::parse("2026-10-12").value()};
+}
 
 Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
 
@@ -40,7 +46,7 @@ class PriceTest : public BookTest {
 TEST_F(PriceTest, isMissingWithoutAPack) {
     const auto priced = priceOf(stone);
     EXPECT_FALSE(priced.price.has_value());
-    EXPECT_EQ(priced.priceFrom, "no pack of it is known");
+    EXPECT_EQ(priced.origin, (PriceOrigin{.kind = PriceOrigin::Kind::NoPack}));
 }
 
 TEST_F(PriceTest, isThatOfTheUsualPackThoughAnotherIsCheaper) {
@@ -48,7 +54,7 @@ TEST_F(PriceTest, isThatOfTheUsualPackThoughAnotherIsCheaper) {
     offer("bag of 50 gross", 7'200, cents(2'495), false);
     const auto priced = priceOf(stone);
     EXPECT_EQ(priced.price, (UnitPrice{cents(694), Count::of(1'440)}));
-    EXPECT_EQ(priced.priceFrom, "Harbour Lane Beads, bag of 10 gross, 12 Oct 2026");
+    EXPECT_EQ(priced.origin, harbourLane(false));
 }
 
 TEST_F(PriceTest, isThatOfTheCheapestThingWithoutAUsualPack) {
@@ -61,13 +67,14 @@ TEST_F(PriceTest, isThatOfTheCheapestThingWithoutAUsualPack) {
 TEST_F(PriceTest, isTheFixedOneWhenTheOwnerSetIt) {
     priceBy(PriceBasis::Fixed);
     EXPECT_EQ(priceOf(stone).price, (UnitPrice{Money::fromMicros(4'861), Count::of(1)}));
-    EXPECT_EQ(priceOf(stone).priceFrom, "fixed price");
+    EXPECT_EQ(priceOf(stone).origin, (PriceOrigin{.kind = PriceOrigin::Kind::Fixed}));
     auto material = test::sampleStone();
     material.id = stone;
     material.basis = PriceBasis::Fixed;
     material.fixedPrice = {};
     ASSERT_TRUE(book->save(material));
     EXPECT_FALSE(priceOf(stone).price.has_value());
+    EXPECT_EQ(priceOf(stone).origin, (PriceOrigin{.kind = PriceOrigin::Kind::NotFixed}));
 }
 
 // The moving average as the accounting textbooks have it (IAS 2, paragraph 27, weighted average after each purchase):
@@ -80,7 +87,7 @@ TEST_F(PriceTest, averagesWhatLiesOnTheShelf) {
     EXPECT_EQ(priceOf(stone).price, (UnitPrice{cents(694), Count::of(1'440)}));
     ASSERT_TRUE(book->moveStock(stone, 2'880, cents(1'260), "delivery"));
     EXPECT_EQ(priceOf(stone).price, (UnitPrice{cents(1'607), Count::of(3'600)}));
-    EXPECT_EQ(priceOf(stone).priceFrom, "average of the shelf");
+    EXPECT_EQ(priceOf(stone).origin, (PriceOrigin{.kind = PriceOrigin::Kind::ShelfAverage}));
     EXPECT_EQ(book->shelf()->at(stone), 3'600);
 }
 
@@ -99,8 +106,7 @@ TEST_F(PriceTest, startsTheAverageAnewWhenTheShelfWasEmpty) {
     ASSERT_TRUE(book->moveStock(stone, -100, std::nullopt, "used"));
     offer("bag of 10 gross", 1'440, cents(694), true);
     EXPECT_EQ(priceOf(stone).price, (UnitPrice{cents(694), Count::of(1'440)}));
-    EXPECT_EQ(priceOf(stone).priceFrom,
-              "nothing with a cost is on the shelf; Harbour Lane Beads, bag of 10 gross, 12 Oct 2026");
+    EXPECT_EQ(priceOf(stone).origin, harbourLane(true));
     ASSERT_TRUE(book->moveStock(stone, 10, cents(20), "delivery"));
     EXPECT_EQ(priceOf(stone).price, (UnitPrice{cents(20), Count::of(10)}));
 }

@@ -60,9 +60,11 @@ TEST(Record, readsBackEveryValue) {
     expectSame(test::sampleBench());
     expectSame(test::sampleOrder(key(7), design));
     expectSame(catalogue::Order{});
-    expectSame(catalogue::PricedMaterial{
-        stone(), units::UnitPrice{Money::fromMicros(6'940'000), units::Count::of(1'440)}, "somewhere"});
-    expectSame(catalogue::PricedMaterial{stone(), std::nullopt, ""});
+    expectSame(catalogue::PricedMaterial{stone(),
+                                         units::UnitPrice{Money::fromMicros(6'940'000), units::Count::of(1'440)},
+                                         {catalogue::PriceOrigin::Kind::Pack, true, "Harbour Lane Beads",
+                                          "bag of 10 gross", *units::Date::parse("2026-10-12")}});
+    expectSame(catalogue::PricedMaterial{stone(), std::nullopt, {}});
 }
 
 catalogue::Order twoLines() {
@@ -77,6 +79,31 @@ base::Result<T> readChanged(const T& value, const std::function<void(json&)>& ch
     auto record = json::parse(db::records::write(value));
     change(record["value"]);
     return db::records::read<T>(record.dump());
+}
+
+// What version 1 said in English of a price, word for word as that program wrote it.
+TEST(Record, readsWhereAPriceComesFromOutOfTheSentenceOfBefore) {
+    using Kind = catalogue::PriceOrigin::Kind;
+    const auto readWith = [](const char* sentence) {
+        auto record = json::parse(db::records::write(catalogue::PricedMaterial{stone(), std::nullopt, {}}));
+        record["format"] = 1;
+        record["value"].erase("origin");
+        record["value"]["price_from"] = sentence;
+        const auto read = db::records::read<catalogue::PricedMaterial>(record.dump());
+        EXPECT_TRUE(read) << sentence << ": " << (read ? "" : describe(read.error()));
+        return read ? read->origin : catalogue::PriceOrigin{};
+    };
+    const auto kind = [](Kind of, bool isShelfBare = false) {
+        return catalogue::PriceOrigin{of, isShelfBare, {}, {}, std::nullopt};
+    };
+    EXPECT_EQ(readWith(""), kind(Kind::Unsaid));
+    EXPECT_EQ(readWith("fixed price"), kind(Kind::Fixed));
+    EXPECT_EQ(readWith("its fixed price is not set"), kind(Kind::NotFixed));
+    EXPECT_EQ(readWith("average of the shelf"), kind(Kind::ShelfAverage));
+    EXPECT_EQ(readWith("no pack of it is known"), kind(Kind::NoPack));
+    EXPECT_EQ(readWith("nothing with a cost is on the shelf; no pack of it is known"), kind(Kind::NoPack, true));
+    EXPECT_EQ(readWith("nothing with a cost is on the shelf; Kestrel Row Stones, bag of 10 gross, 12 Oct 2026"),
+              (catalogue::PriceOrigin{Kind::Pack, true, {}, "Kestrel Row Stones, bag of 10 gross, 12 Oct 2026", {}}));
 }
 
 // What an order will hold has its place in the file before the program works with it.

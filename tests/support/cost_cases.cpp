@@ -100,7 +100,7 @@ void nextToNothing(CostCase& of) {
     of.book.bench.press.warmUp = {};
     of.book.bench.press.testPresses = 0;
     of.book.materials[idOf("Aqua")].material.stone.loss = {};
-    of.book.materials[idOf("Jet")].priceFrom.clear();
+    of.book.materials[idOf("Jet")].origin = {};
     of.book.bench.steps = {};
     of.line.title.clear();
 }

@@ -44,7 +44,8 @@ void addMaterial(catalogue::PriceBook& book, const base::Id& id, std::string nam
     priced.material.sheet.width = inch64ths(9 * 64);
     priced.material.sheet.height = inch64ths(12 * 64);
     priced.price = units::UnitPrice{price, Count::of(kind == MaterialKind::Stone ? 1'440 : 1)};
-    priced.priceFrom = "Tollgate Film and Tape, list of October";
+    priced.origin = {catalogue::PriceOrigin::Kind::Pack, false, "Tollgate Film and Tape", "list of October",
+                     std::nullopt};
     book.materials.emplace(id, std::move(priced));
 }
 

@@ -26,7 +26,9 @@ namespace {
 
 void put(PriceBook& book, Material material, Money price, std::int64_t per) {
     material.id = idOf(material.name);
-    book.materials[material.id] = {material, units::UnitPrice{price, Count::of(per)}, "sample supplier"};
+    book.materials[material.id] = {material,
+                                   units::UnitPrice{price, Count::of(per)},
+                                   {catalogue::PriceOrigin::Kind::Pack, false, {}, "sample supplier", std::nullopt}};
 }
 
 Material sheet(std::string name, MaterialKind kind, Length width, Length height) {

@@ -4,6 +4,7 @@
 #include "core/catalogue/bench.h"
 #include "core/catalogue/design_artwork.h"
 #include "core/catalogue/material.h"
+#include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
 #include "core/units/text.h"
@@ -24,6 +25,9 @@ inline constexpr std::array<std::string_view, 6> kNames<MaterialKind>{"stone",  
                                                                       "backing", "blank", "packing"};
 template<>
 inline constexpr std::array<std::string_view, 3> kNames<PriceBasis>{"replacement", "shelf-average", "fixed"};
+template<>
+inline constexpr std::array<std::string_view, 6> kNames<PriceOrigin::Kind>{"unsaid",        "pack",    "fixed",
+                                                                           "shelf-average", "no-pack", "not-fixed"};
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<SheetForm>{"sheet", "roll"};
 template<>

@@ -107,12 +107,28 @@ const Object& objectOf<units::UnitPrice>() {
 }
 
 template<>
+const Object& objectOf<PriceOrigin>() {
+    using T = PriceOrigin;
+    static constexpr const char* kWhy = "says where the price comes from";
+    static const Object object{"PriceOrigin",
+                               {
+                                   field<&T::kind>("kind", Term::Kind).unpriced(kWhy),
+                                   field<&T::isShelfBare>("shelf_is_bare", Term::Note).unpriced(kWhy),
+                                   field<&T::supplier>("supplier", Term::Supplier, kLine).unpriced(kWhy),
+                                   field<&T::pack>("pack", Term::Contents, Text{0, 1'000, false}).unpriced(kWhy),
+                                   field<&T::pricedOn>("priced_on", Term::DayOfThePrice).unpriced(kWhy),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<PricedMaterial>() {
     using T = PricedMaterial;
     static const Object object{"PricedMaterial",
                                {
                                    field<&T::price>("price", Term::Price),
-                                   field<&T::priceFrom>("price_from", Term::OriginOfThePrice, Text{0, 1'000, false})
+                                   field<&T::origin>("origin", Term::OriginOfThePrice)
+                                       .cameWith({{"priced-material", 2}})
                                        .unpriced("says where the price comes from"),
                                    field<&T::material>("material", Term::Material),
                                }};

@@ -101,6 +101,8 @@ const Object& objectOf<Order>();
 template<>
 const Object& objectOf<units::UnitPrice>();
 template<>
+const Object& objectOf<PriceOrigin>();
+template<>
 const Object& objectOf<PricedMaterial>();
 
 } // namespace sp::catalogue::fields

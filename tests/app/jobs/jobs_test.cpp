@@ -3,9 +3,9 @@
 #include "app/demo/demo_book.h"
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
-#include "app/jobs/stage_words.h"
 #include "app/plans/plan_dialog.h"
 #include "app/words/words.h"
+#include "app/words/names.h"
 #include "core/pricing/price_order.h"
 #include "db/messages.h"
 #include "tests/support/held_clock.h"
@@ -397,7 +397,7 @@ TEST_F(Jobs, theTableBehavesAsAModel) {
 TEST(StageWord, everyStageHasItsOwn) {
     std::set<QString> words;
     for (int stage = 0; stage <= static_cast<int>(db::Stage::LetGo); ++stage)
-        words.insert(stageWord(static_cast<db::Stage>(stage)));
+        words.insert(words::nameOf(static_cast<db::Stage>(stage)));
     EXPECT_EQ(words.size(), 7U);
     EXPECT_EQ(words.count(QString()), 0U);
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/messages.h"
 #include "core/supply/price_list_csv.h"
-
+#include "core/units/text.h"
 #include "tests/support/amounts.h"
 #include "tests/support/seed.h"
 
@@ -40,7 +40,9 @@ class PriceList : public testing::Test {
     }
     base::Result<supply::PriceListReading> tryRead(const std::string& list) {
         const auto table = supply::readPriceTable(list, "list.csv");
-        return supply::readPriceList(table.value(), columns, {materials, packs, *units::Currency::parse("USD"), day});
+        return supply::readPriceList(table.value(), columns,
+                                     {materials, packs, *units::Currency::parse("USD"), day,
+                                      [](Count contents) { return "pack of " + units::formatCount(contents); }});
     }
     supply::PriceListReading read(const std::string& list) {
         const auto reading = tryRead(list);
