@@ -19,8 +19,6 @@ constexpr int kSideWidth = 400;
 constexpr int kLeastSideWidth = 320; ///< whatever the size of the text
 constexpr QSize kThumbnail{280, 200};
 
-QString zoomWord(const char* text) { return QCoreApplication::translate("sp::artwork::ArtworkPage", text); }
-
 QToolButton* toolButton(const QString& word, const QString& what, const char* name, QWidget* parent) {
     auto* button = new QToolButton(parent);
     button->setText(word);
@@ -54,9 +52,12 @@ QSize SideCard::sizeHint() const { return {desk::scaled(kSideWidth), Card::sizeH
 
 void addZoomButtons(QHBoxLayout* row, ArtworkView* view, QWidget* page) {
     constexpr double kPress = 1.5;
-    auto* smaller = toolButton(QStringLiteral("−"), zoomWord("Smaller (−)"), "zoomOut", page);
-    auto* larger = toolButton(QStringLiteral("+"), zoomWord("Larger (+)"), "zoomIn", page);
-    auto* whole = toolButton(zoomWord("Fit"), zoomWord("All of it (0)"), "zoomFit", page);
+    auto* smaller =
+        toolButton(QStringLiteral("−"), QCoreApplication::translate("artwork", "Smaller (−)"), "zoomOut", page);
+    auto* larger =
+        toolButton(QStringLiteral("+"), QCoreApplication::translate("artwork", "Larger (+)"), "zoomIn", page);
+    auto* whole = toolButton(QCoreApplication::translate("artwork", "Fit"),
+                             QCoreApplication::translate("artwork", "All of it (0)"), "zoomFit", page);
     for (auto* button : {smaller, larger, whole}) row->addWidget(button, 0, Qt::AlignTop);
     QObject::connect(smaller, &QToolButton::clicked, view, [view] { view->zoomBy(1 / kPress, view->rect().center()); });
     QObject::connect(larger, &QToolButton::clicked, view, [view] { view->zoomBy(kPress, view->rect().center()); });

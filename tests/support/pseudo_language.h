@@ -4,12 +4,16 @@
 #include <QCoreApplication>
 #include <QTranslator>
 
-#include <array>
+#include <mutex>
+#include <set>
+#include <string>
+#include <tuple>
 
 namespace sp::test {
 
 /// A language for tests: every letter of the source wears an accent and the whole is a third longer, so that a letter
-/// of ASCII on the screen was not translated. Places (%1, %n), mnemonics and tags stay what they are.
+/// of ASCII on the screen was not translated. Places (%1, %n), mnemonics and tags stay what they are. It remembers what
+/// it was asked for.
 class PseudoLanguage : public QTranslator {
   public:
     PseudoLanguage() { QCoreApplication::installTranslator(this); }
@@ -17,8 +21,14 @@ class PseudoLanguage : public QTranslator {
     Q_DISABLE_COPY_MOVE(PseudoLanguage)
 
     bool isEmpty() const override { return false; }
-    QString translate(const char*, const char* source, const char*, int count) const override {
-        const QString words = QString::fromUtf8(source);
+    QString translate(const char* context, const char* source, const char* comment, int count) const override {
+        const std::lock_guard guard(m_lock);
+        m_asked.insert({context, source, comment == nullptr ? "" : comment});
+        return accented(QString::fromUtf8(source), count);
+    }
+
+    /// How a text of the source reads.
+    static QString accented(const QString& words, int count = -1) {
         QString out;
         qsizetype letters = 0;
         bool isTag = false;
@@ -39,12 +49,22 @@ class PseudoLanguage : public QTranslator {
         return out + QString(letters / 3, QChar(0x00B7));
     }
 
+    /// Context, source and comment.
+    using Text = std::tuple<std::string, std::string, std::string>;
+    std::set<Text> asked() const {
+        const std::lock_guard guard(m_lock);
+        return m_asked;
+    }
+
   private:
     static QChar accented(QChar c) {
         static const QString plain = QStringLiteral("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ");
         static const QString dressed = QStringLiteral("áƀćďéƒǵĥíĵķĺṁńóṕɋŕśťúṽŵẋýžÁƁĆĎÉƑǴĤÍĴĶĹṀŃÓṔɊŔŚŤÚṼŴẊÝŽ");
         return dressed[plain.indexOf(c)];
     }
+
+    mutable std::mutex m_lock; ///< what is planned or read beside the screen has words too
+    mutable std::set<Text> m_asked;
 };
 
 } // namespace sp::test

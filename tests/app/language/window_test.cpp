@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: MIT
+// Everything the window shows, in a language of accents a third longer than English, at its usual size: what still has
+// a letter of ASCII was not translated, unless it is the shop's own word, and what does not fit is cut.
+#include "app/supplies/price_list_dialog.h"
+#include "tests/app/artwork/drop_window.h"
+#include "tests/app/language/onlooker.h"
+#include "tests/support/found_texts.h"
+#include "tests/support/pseudo_language.h"
+
+#include <QAbstractButton>
+#include <QAction>
+#include <QDialog>
+#include <QMessageBox>
+#include <QPlainTextEdit>
+#include <QTableView>
+
+#include <gmock/gmock.h>
+
+using namespace sp;
+using program::PlaceId;
+
+namespace {
+
+/// Installed before the window is made.
+struct Spoken {
+    test::PseudoLanguage language;
+};
+
+class InAnotherLanguage : private Spoken, public test::DropWindow {
+  protected:
+    InAnotherLanguage() {
+        m_window->resize(1280, 800);
+        m_onlooker.knowBook(m_window->session());
+    }
+    void TearDown() override {
+        EXPECT_EQ(m_onlooker.count(), 0U) << m_onlooker.found();
+        if (!test::foundTexts().empty()) {
+            EXPECT_THAT(test::notFound(language.asked()), testing::IsEmpty()) << "no translation would hold these";
+        }
+    }
+
+    void lookEverywhere(const QString& where) {
+        test::handleQueued();
+        // What undo takes back is still named by db, in English.
+        m_onlooker.know(m_window->session().undoText().toStdString());
+        m_onlooker.lookAtAll(*m_window, where);
+        EXPECT_LE(m_window->minimumSizeHint().width(), 1280) << where.toStdString();
+        EXPECT_LE(m_window->minimumSizeHint().height(), 800) << where.toStdString();
+    }
+
+    void pull(const char* source) {
+        const auto text = test::PseudoLanguage::accented(QString::fromUtf8(source));
+        for (auto* action : m_window->findChildren<QAction*>())
+            if (action->text() == text) return action->trigger();
+        FAIL() << "the menu has no " << source;
+    }
+    void click(const char* name) {
+        find<QAbstractButton>(name)->click();
+        test::handleQueued();
+    }
+    void enter(const char* name, const char* text) {
+        auto* to = field(name);
+        to->setFocus();
+        to->selectAll();
+        QTest::keyClicks(to, QString::fromUtf8(text));
+        QTest::keyClick(to, Qt::Key_Return);
+        test::handleQueued();
+    }
+    QDialog* dialog() {
+        for (auto* one : m_window->findChildren<QDialog*>())
+            if (one->isVisible()) return one;
+        return nullptr;
+    }
+    void lookAtDialog(const QString& where) {
+        test::handleQueued();
+        auto* shown = dialog();
+        ASSERT_NE(shown, nullptr) << where.toStdString();
+        m_onlooker.lookAtAll(*shown, where);
+        shown->close();
+        test::handleQueued();
+    }
+
+    test::Onlooker m_onlooker;
+};
+
+TEST_F(InAnotherLanguage, everyPlace) {
+    lookEverywhere(QStringLiteral("Counter"));
+    orderLantern();
+    lookEverywhere(QStringLiteral("Counter, ordered"));
+    for (int place = 1; place < 6; ++place) {
+        m_window->goTo(static_cast<PlaceId>(place));
+        lookEverywhere(QStringLiteral("Place %1").arg(place));
+    }
+}
+
+TEST_F(InAnotherLanguage, theSlipTurnedOverAndTheQuoteGiven) {
+    orderLantern();
+    press(Qt::Key_F9);
+    EXPECT_TRUE(test::waitFor([this] { return !find<QAbstractButton>("buy")->text().isEmpty(); }));
+    lookEverywhere(QStringLiteral("The owner's side"));
+    enter("askInstead", "0.10");
+    lookEverywhere(QStringLiteral("Below the floor"));
+    enter("askInstead", "");
+    enter("wantedBy", "+2");
+    enter("discount", "10 %");
+    press(Qt::Key_F9);
+    lookEverywhere(QStringLiteral("With rush and discount"));
+    enter("customer", "Juniper");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    lookEverywhere(QStringLiteral("Given"));
+    m_window->goTo(PlaceId::Jobs);
+    lookEverywhere(QStringLiteral("Jobs with a quote"));
+    click("jobChanges");
+    lookAtDialog(QStringLiteral("What has changed"));
+}
+
+TEST_F(InAnotherLanguage, entriesThatCannotBeRead) {
+    orderLantern();
+    for (const auto& [name, typed] :
+         {std::pair{"pieces", "0"}, std::pair{"pieces", "two"}, std::pair{"width", "9 bananas"},
+          std::pair{"height", "1/0 in"}, std::pair{"wantedBy", "someday"}, std::pair{"discount", "120 %"},
+          std::pair{"stone0", "Mauve"}, std::pair{"onto", "Nowhere"}, std::pair{"customer", "Nobody"}}) {
+        m_onlooker.know(typed);
+        enter(name, typed);
+        lookEverywhere(QStringLiteral("%1: %2").arg(QLatin1String(name), QLatin1String(typed)));
+    }
+    m_window->goTo(PlaceId::Shop);
+    test::handleQueued();
+    m_onlooker.know("25 dollars");
+    enter("labour", "25 dollars");
+    lookEverywhere(QStringLiteral("Shop, unread"));
+    m_window->goTo(PlaceId::Counter);
+    lookEverywhere(QStringLiteral("Counter, with an entry unread elsewhere"));
+}
+
+TEST_F(InAnotherLanguage, whatTheBookMenuAnswers) {
+    orderLantern();
+    pull("&Check this book");
+    lookEverywhere(QStringLiteral("Checked"));
+    const auto undo = m_window->session().undoText();
+    m_onlooker.know(undo.toStdString());
+    press(Qt::Key_Z, Qt::ControlModifier);
+    lookEverywhere(QStringLiteral("Undone"));
+    press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    lookEverywhere(QStringLiteral("Redone"));
+    pull("Find a q&uote…");
+    lookEverywhere(QStringLiteral("Finding a quote"));
+    enter("findJob", "qqq");
+    m_onlooker.know("qqq");
+    lookEverywhere(QStringLiteral("No quote found"));
+    pull("&About Stonepenny");
+    // What it stands on, and its licences.
+    m_onlooker.know("Qt SQLite fmt pugixml JSON MIT LGPL");
+    lookAtDialog(QStringLiteral("About"));
+}
+
+TEST_F(InAnotherLanguage, cutFiles) {
+    const auto lettering = write("crest.svg", R"(<svg width="60mm" height="20mm" viewBox="0 0 60 20">
+        <g id="front" fill="#1f3a93"><circle cx="10" cy="10" r="1.4"/><circle cx="20" cy="10" r="1.4"/>
+        <circle cx="20" cy="10" r="1.4"/><circle cx="30" cy="10" r="4.5"/></g>
+        <g fill="#ff0000"><circle cx="40" cy="10" r="1.4"/></g><rect width="2" height="3"/></svg>)");
+    m_onlooker.know("crest svg front shape plate text");
+    drop(lettering);
+    lookEverywhere(QStringLiteral("Counted"));
+    EXPECT_TRUE(page().isVisible());
+    press(Qt::Key_Escape);
+    drop(write("shape.svg", R"(<svg width="60mm" height="20mm" viewBox="0 0 60 20"><path d="M0,0H60V20H0Z"/></svg>)"));
+    lookEverywhere(QStringLiteral("A shape without stones"));
+    drop(write("text.svg", "no drawing"));
+    lookEverywhere(QStringLiteral("No drawing"));
+    drop(write("plate.svg", R"(<svg><circle r="5.2913"/></svg>)"));
+    lookEverywhere(QStringLiteral("No scale"));
+}
+
+TEST_F(InAnotherLanguage, estimates) {
+    press(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+    lookEverywhere(QStringLiteral("Estimate"));
+    m_onlooker.know("GO TEAM");
+    auto* text = find<QPlainTextEdit>("estimateText");
+    auto* font = find<desk::ChoiceField>("estimateFont");
+    m_onlooker.know("DejaVu Sans");
+    font->setCurrent(QStringLiteral("DejaVu Sans"));
+    for (const auto* typed : {"GO TEAM", "—"}) {
+        text->setPlainText(QString::fromUtf8(typed));
+        test::waitFor([this] { return !find<QLabel>("estimateCount")->text().isEmpty(); });
+        QTest::qWait(400);
+        lookEverywhere(QStringLiteral("Estimate of %1").arg(QString::fromUtf8(typed)));
+    }
+    enter("estimatePitch", "1 mm");
+    QTest::qWait(400);
+    lookEverywhere(QStringLiteral("Estimate, too tight"));
+}
+
+TEST_F(InAnotherLanguage, dialogs) {
+    orderLantern();
+    m_window->goTo(PlaceId::Designs);
+    test::handleQueued();
+    click("designPlan");
+    QTest::qWait(600);
+    lookAtDialog(QStringLiteral("Sheet plan"));
+    m_window->goTo(PlaceId::Counter);
+    pull("&Print or save the sheet…");
+    lookAtDialog(QStringLiteral("The quote sheet"));
+    m_window->goTo(PlaceId::Supplies);
+    test::handleQueued();
+    auto* list = find<QAbstractItemView>("supplies");
+    const auto* model = list->model();
+    for (int row = 0; row < model->rowCount(); ++row) {
+        list->setCurrentIndex(model->index(row, 0));
+        lookEverywhere(QStringLiteral("Supplies, %1").arg(model->index(row, 0).data().toString()));
+    }
+}
+
+TEST_F(InAnotherLanguage, aPriceList) {
+    auto& session = m_window->session();
+    base::Id supplier;
+    for (const auto& known : session.suppliers())
+        if (known.name == "Kestrel Row Stones") supplier = known.id;
+    const desk::Formatter formatter(QLocale(), session.shop());
+    supplies::PriceListDialog dialog(session, formatter, supplier, *units::Date::parse("2026-11-25"));
+    dialog.show();
+    m_onlooker.lookAtAll(dialog, QStringLiteral("Price list"));
+    m_onlooker.know("item holds price list csv Moonglow");
+    dialog.load(write("list.csv",
+                      "item,holds,price\nJet SS10,1440,7.20\nAmber SS10,1440,8.90\nRose SS10,1 great gross,11.90\n"
+                      "Rose SS10,500,11.90\nMoonglow,1440,3\n"));
+    m_onlooker.know("great gross");
+    for (const auto& [name, heading] :
+         {std::pair{"listMaterial", "item"}, std::pair{"listAmount", "holds"}, std::pair{"listPrice", "price"}}) {
+        m_onlooker.lookAtAll(dialog, QStringLiteral("Price list before %1").arg(QLatin1String(name)));
+        auto* combo = dialog.findChild<QComboBox*>(QLatin1String(name));
+        ASSERT_NE(combo, nullptr) << name;
+        combo->setCurrentIndex(combo->findText(QLatin1String(heading)));
+        Q_EMIT combo->activated(combo->currentIndex());
+        test::handleQueued();
+    }
+    m_onlooker.lookAtAll(dialog, QStringLiteral("Price list read"));
+    dialog.load(write("bad.csv", "a,b\n\"c,d"));
+    m_onlooker.know("bad csv");
+    m_onlooker.lookAtAll(dialog, QStringLiteral("Price list that cannot be read"));
+}
+
+} // namespace
