@@ -2,7 +2,6 @@
 #include "app/buying/plan_rows.h"
 
 #include "app/buying/buying_words.h"
-#include "app/desk/rule_tree.h"
 #include "app/words/names.h"
 #include "app/words/words.h"
 #include "core/supply/plan_figures.h"
