@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+//
+// What blanks, their larger sizes and packing cost. With the figure worked by hand beside each row; all prices are
+// invented.
+#include "tests/core/costing/part_figure.h"
+
+#include <gtest/gtest.h>
+
+namespace sp::costing {
+
+namespace {
+
+INSTANTIATE_TEST_SUITE_P(BlanksAndPacking, PartFigure,
+                         testing::Values(
+                             // 24 × 13.90
+                             PartRow{"blanks",
+                                     [](Line& l, Book& b) {
+                                         onHoodie(l);
+                                         setPrice(b, "Hoodie", 1390);
+                                     },
+                                     Part::BasePrice, 0, 333'600'000},
+                             // 24 × 130.00 / 12
+                             PartRow{"blanks by the dozen",
+                                     [](Line& l, Book& b) {
+                                         onHoodie(l);
+                                         setPrice(b, "Hoodie", 13'000, 12);
+                                     },
+                                     Part::BasePrice, 0, 260'000'000},
+                             // 3 of 24 × 2.10; the second size named
+                             PartRow{"a larger size",
+                                     [](Line& l, Book&) {
+                                         onHoodie(l);
+                                         l.sizes = {{"M", Count::of(5)}, {"2XL", Count::of(3)}};
+                                     },
+                                     Part::SizeExtra, 1, 6'300'000},
+                             // 333.60 + 6.30
+                             PartRow{"blanks with a larger size",
+                                     [](Line& l, Book& b) {
+                                         onHoodie(l);
+                                         setPrice(b, "Hoodie", 1390);
+                                         l.sizes = {{"M", Count::of(5)}, {"2XL", Count::of(3)}};
+                                     },
+                                     Part::Base, 0, 339'900'000},
+                             // 24 × 6.20 / 100
+                             PartRow{"packing",
+                                     [](Line&, Book& b) {
+                                         b.shop.packing = {idOf("Bag")};
+                                         setPrice(b, "Bag", 620, 100);
+                                     },
+                                     Part::PackingItem, 0, 1'488'000},
+                             // 24 × 5.00 / 50; the second of two
+                             PartRow{"packing, the second item",
+                                     [](Line&, Book& b) {
+                                         addCard(b);
+                                         b.shop.packing = {idOf("Bag"), idOf("Card")};
+                                     },
+                                     Part::PackingItem, 1, 2'400'000},
+                             // 1.488 + 2.40
+                             PartRow{"packing together",
+                                     [](Line&, Book& b) {
+                                         addCard(b);
+                                         setPrice(b, "Bag", 620, 100);
+                                         b.shop.packing = {idOf("Bag"), idOf("Card")};
+                                     },
+                                     Part::Packing, 0, 3'888'000}));
+
+} // namespace
+
+} // namespace sp::costing
