@@ -179,6 +179,27 @@ TEST(CutPlan, equalPiecesOfSeveralNamesFillSheetsTogether) {
     EXPECT_EQ(plan->count, 6);
 }
 
+// Four of 4 × 5 in lie on 9 × 12 in, two beside each other and two above. Of three Lanterns and three Crests of that
+// size the Lanterns are the first three, from left to right and upwards, and a Crest is the fourth; two Crests are
+// left.
+TEST(CutPlan, equalSizesAreDealtOutInTheOrderOfTheList) {
+    const auto book = sample::priceBook();
+    CutList list{book.find(sample::idOf("Backing"))->material, {}};
+    list.material.sheet.oneWay = true;
+    list.pieces = {{"Lantern", {inches(4), inches(5)}, 3}, {"Crest", {inches(4), inches(5)}, 3}};
+    const auto plan = planCut(list, {});
+    ASSERT_TRUE(plan.has_value());
+    expectSound(*plan);
+    ASSERT_EQ(plan->sheets.size(), 2U);
+    const auto numbers = [](const CutSheet& sheet) {
+        std::vector<std::size_t> pieces;
+        for (const auto& place : sheet.places) pieces.push_back(place.piece);
+        return pieces;
+    };
+    EXPECT_EQ(numbers(plan->sheets[0]), (std::vector<std::size_t>{0, 0, 0, 1}));
+    EXPECT_EQ(numbers(plan->sheets[1]), (std::vector<std::size_t>{1, 1}));
+}
+
 TEST(CutPlan, saysWhatNoPlanCanBeat) {
     // Nine squares of 5 in on 9 × 12 in: no two lie side by side across 9 in, two lie along 12 in.
     auto book = sample::priceBook();
