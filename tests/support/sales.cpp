@@ -158,7 +158,7 @@ Sale longSale(int lines) {
     return sale;
 }
 
-Sale anySale(std::mt19937& random) {
+Sale anySale(std::mt19937_64& random) {
     const auto roll = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
     };

@@ -33,6 +33,6 @@ Sale shortSale();
 Sale longSale(int lines);
 
 /// Anything a shop may meet: currency, tax, discount, rush, smallest order, sizes, set-up, number of lines.
-Sale anySale(std::mt19937& random);
+Sale anySale(std::mt19937_64& random);
 
 } // namespace sp::test

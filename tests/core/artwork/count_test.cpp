@@ -2,6 +2,7 @@
 #include "core/artwork/count.h"
 #include "core/artwork/messages.h"
 #include "core/artwork/scale.h"
+#include "tests/support/seed.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -149,9 +150,7 @@ TEST(Count, tellsEllipsesFromOtherShapes) {
 
 // The laws: moving, turning and mirroring change nothing; a scale of the drawing and of the unit cancel out.
 TEST(Count, doesNotCareWhereTheDrawingStands) {
-    const unsigned seed = 20260402;
-    SCOPED_TRACE(seed);
-    std::mt19937 random(seed);
+    std::mt19937_64 random(test::printedSeed());
     std::uniform_real_distribution<double> place(0, 120);
     const double diameters[] = {2.0, 2.8, 3.1, 3.9, 5.5, 0.7, 40};
     for (int round = 0; round < 20; ++round) {
@@ -176,9 +175,7 @@ TEST(Count, doesNotCareWhereTheDrawingStands) {
 
 // Every pair compared with every other, the slow way.
 TEST(Count, findsTheCollisionsThatComparingAllPairsFinds) {
-    const unsigned seed = 20260403;
-    SCOPED_TRACE(seed);
-    std::mt19937 random(seed);
+    std::mt19937_64 random(test::printedSeed());
     std::uniform_real_distribution<double> place(0, 60);
     for (int round = 0; round < 20; ++round) {
         std::vector<Round> rounds;

@@ -249,9 +249,7 @@ TEST(Estimate, setsOverlappingShapesOnce) {
 }
 
 TEST(Estimate, neverLosesToThePlainGridNorBeatsTheDensityLimit) {
-    const unsigned seed = 20260401;
-    SCOPED_TRACE(seed);
-    std::mt19937 random(seed);
+    std::mt19937_64 random(test::printedSeed());
     std::uniform_real_distribution<double> coordinate(0, 60);
     for (int i = 0; i < 12; ++i) {
         Shape shape{{{}}, true};

@@ -2,6 +2,7 @@
 #include "core/costing/cost_line.h"
 #include "tests/support/figures_of.h"
 #include "tests/support/sample_shop.h"
+#include "tests/support/seed.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -247,18 +248,16 @@ INSTANTIATE_TEST_SUITE_P(
                 base::Code::TooLarge, "LineTooCostly(Lantern)"}));
 
 TEST(CostLine, nodesAddUpForRandomLines) {
-    const unsigned seed = 20261125;
-    SCOPED_TRACE(seed);
-    std::mt19937 random(seed);
+    std::mt19937_64 random(test::printedSeed());
     const auto upTo = [&](int most) { return static_cast<std::int64_t>(random() % static_cast<unsigned>(most)) + 1; };
     layout::FitMemo fits;
-    for (int i = 0; i < 100; ++i) {
+    for (int i = 0; i < 1'000; ++i) {
         auto book = sample::priceBook();
         auto line = sample::lantern(upTo(500));
         line.stones[0].count = Count::of(upTo(2000));
         line.stones[1].count = Count::of(upTo(2000));
-        line.width = units::Length::fromNanometres((15 + upTo(135)) * 1'000'000);
-        line.height = units::Length::fromNanometres((15 + upTo(135)) * 1'000'000);
+        line.width = units::Length::fromNanometres(upTo(10) * 15'000'000);
+        line.height = units::Length::fromNanometres(upTo(10) * 15'000'000);
         line.templatesOnWall = random() % 2 == 0;
         if (random() % 3 == 0) line.onto = idOf("Hoodie");
         if (line.onto == idOf("Hoodie")) line.sizes = {{"2XL", Count::of(upTo(2) - 1)}};

@@ -4,6 +4,7 @@
 
 #include "tests/support/amounts.h"
 #include "tests/support/layout_check.h"
+#include "tests/support/seed.h"
 #include "tests/support/waste_search.h"
 
 #include <gtest/gtest.h>
@@ -42,8 +43,7 @@ SheetFit fit(const Question& q) {
 /// Shop sizes: 9 x 12 in, pieces 15 to 150 mm by the tenth, margin and gap 0 to 6 mm.
 class ShopSizes : public testing::Test {
   protected:
-    static constexpr unsigned kSeed = 20261125;
-    std::mt19937_64 m_random{kSeed};
+    std::mt19937_64 m_random{sp::test::printedSeed()};
 
     std::int64_t between(std::int64_t least, std::int64_t most) {
         return least + static_cast<std::int64_t>(m_random() % static_cast<std::uint64_t>(most - least + 1));
@@ -67,18 +67,21 @@ TEST_F(ShopSizes, liesBetweenThePlainLayoutsAndTheBound) {
         };
         const auto plain = std::max(rows(q.sheet.width, q.piece.width) * rows(q.sheet.height, q.piece.height),
                                     rows(q.sheet.width, q.piece.height) * rows(q.sheet.height, q.piece.width));
-        EXPECT_GE(answer.count, plain) << q << " seed " << kSeed;
-        EXPECT_LE(answer.count, answer.bound) << q << " seed " << kSeed;
-        EXPECT_EQ(answer.proven, answer.count == answer.bound) << q << " seed " << kSeed;
-        EXPECT_EQ(answer.positions.size(), static_cast<std::size_t>(answer.count)) << q << " seed " << kSeed;
-        EXPECT_EQ(faultOf(answer.positions, q.sheet, q.piece, q.rules), "") << q << " seed " << kSeed;
+        EXPECT_GE(answer.count, plain) << q;
+        EXPECT_LE(answer.count, answer.bound) << q;
+        EXPECT_EQ(answer.proven, answer.count == answer.bound) << q;
+        EXPECT_EQ(answer.positions.size(), static_cast<std::size_t>(answer.count)) << q;
+        EXPECT_EQ(faultOf(answer.positions, q.sheet, q.piece, q.rules), "") << q;
     }
 }
 
+// Measured over 40 seeds: 396 to 400 of 400, on average 398.7 (52 of 16,000 unproven). Nine unproven in one draw would
+// come about once in a hundred thousand seeds.
 TEST_F(ShopSizes, isProvenForNearlyEverySheet) {
     int proven = 0;
     for (int k = 0; k < 400; ++k) proven += fit(question()).proven ? 1 : 0;
-    EXPECT_GE(proven, 394) << "seed " << kSeed;
+    RecordProperty("proven", proven);
+    EXPECT_GE(proven, 392);
 }
 
 TEST_F(ShopSizes, neverFallsWhenTheSheetGrows) {
@@ -88,8 +91,8 @@ TEST_F(ShopSizes, neverFallsWhenTheSheetGrows) {
         const Length more = nm(between(1, 40'000'000));
         (k % 2 == 0 ? q.sheet.width : q.sheet.height) += more;
         const SheetFit after = fit(q);
-        EXPECT_GE(after.count, before.count) << q << " seed " << kSeed;
-        EXPECT_GE(after.bound, before.count) << q << " seed " << kSeed;
+        EXPECT_GE(after.count, before.count) << q;
+        EXPECT_GE(after.bound, before.count) << q;
     }
 }
 
@@ -105,9 +108,9 @@ TEST_F(ShopSizes, isTheSameInAnyUnitAndSeenFromAnySide) {
         const Question swapped{q.sheet, {q.piece.height, q.piece.width}, q.rules};
         for (const Question& same : {scaled, turned, swapped}) {
             const SheetFit other = fit(same);
-            EXPECT_EQ(other.count, answer.count) << same << " seed " << kSeed;
-            EXPECT_EQ(other.bound, answer.bound) << same << " seed " << kSeed;
-            EXPECT_EQ(faultOf(other.positions, same.sheet, same.piece, same.rules), "") << same << " seed " << kSeed;
+            EXPECT_EQ(other.count, answer.count) << same;
+            EXPECT_EQ(other.bound, answer.bound) << same;
+            EXPECT_EQ(faultOf(other.positions, same.sheet, same.piece, same.rules), "") << same;
         }
     }
 }

@@ -3,6 +3,7 @@
 
 #include "tests/support/amounts.h"
 #include "tests/support/layout_check.h"
+#include "tests/support/seed.h"
 #include "tests/support/waste_search.h"
 
 #include <gmock/gmock.h>
@@ -46,8 +47,7 @@ TEST(LengthForPieces, agreesWithTryingEveryShortLength) {
 }
 
 TEST(LengthForPieces, holdsWhatItSaysAndTheBoundIsNoLonger) {
-    constexpr unsigned kSeed = 7;
-    std::mt19937_64 random(kSeed);
+    std::mt19937_64 random(sp::test::printedSeed());
     for (int k = 0; k < 40; ++k) {
         const auto tenths = [&](std::int64_t least, std::int64_t most) {
             return nm((least + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(most - least))) *
@@ -58,14 +58,14 @@ TEST(LengthForPieces, holdsWhatItSaysAndTheBoundIsNoLonger) {
         const auto pieces = static_cast<std::int64_t>(random() % 400) + 1;
         const Length width = nm(304'800'000);
         const auto need = lengthForPieces(width, piece, rules, pieces);
-        ASSERT_TRUE(need.has_value()) << k << " seed " << kSeed;
-        EXPECT_GE(need->count, pieces) << k << " seed " << kSeed;
-        EXPECT_LE(need->bound, need->length) << k << " seed " << kSeed;
-        EXPECT_EQ(need->positions.size(), static_cast<std::size_t>(need->count)) << k << " seed " << kSeed;
-        EXPECT_EQ(faultOf(need->positions, {width, need->length}, piece, rules), "") << k << " seed " << kSeed;
+        ASSERT_TRUE(need.has_value()) << k;
+        EXPECT_GE(need->count, pieces) << k;
+        EXPECT_LE(need->bound, need->length) << k;
+        EXPECT_EQ(need->positions.size(), static_cast<std::size_t>(need->count)) << k;
+        EXPECT_EQ(faultOf(need->positions, {width, need->length}, piece, rules), "") << k;
         const auto more = lengthForPieces(width, piece, rules, pieces + 10);
         ASSERT_TRUE(more.has_value());
-        EXPECT_GE(more->length, need->bound) << k << " seed " << kSeed;
+        EXPECT_GE(more->length, need->bound) << k;
     }
 }
 

@@ -3,6 +3,7 @@
 #include "core/pricing/messages.h"
 #include "core/pricing/price_order.h"
 #include "tests/support/sample_shop.h"
+#include "tests/support/seed.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -79,12 +80,10 @@ TEST(PriceOrder, asksCostTimesOnePlusTheLaddersMarkUp) {
 }
 
 TEST(PriceOrder, everythingAddsUp) {
-    const unsigned seed = 20261125;
-    SCOPED_TRACE(seed);
-    std::mt19937 random(seed);
+    std::mt19937_64 random(test::printedSeed());
     const auto upTo = [&](int most) { return static_cast<std::int64_t>(random() % static_cast<unsigned>(most)) + 1; };
     layout::FitMemo fits;
-    for (int i = 0; i < 300; ++i) {
+    for (int i = 0; i < 1'000; ++i) {
         auto book = sample::priceBook();
         auto& rules = book.shop.rules;
         rules.setUp = random() % 2 ? catalogue::SetUpCharge::OwnLine : catalogue::SetUpCharge::Spread;

@@ -6,13 +6,14 @@
 #include "tests/reference/purchase_check.h"
 #include "tests/reference/purchase_random.h"
 #include "tests/support/amounts.h"
+#include "tests/support/seed.h"
+#include "tests/support/temp_folder.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <cstdlib>
-#include <filesystem>
 
 using namespace sp::supply;
 using sp::base::Code;
@@ -299,7 +300,8 @@ TEST(Purchase, answersForAThousandSuppliersWhenTimeIsShort) {
 /// true optimum, by the same planner given time (itself held against CBC below), lies between the two.
 TEST(Purchase, hasAPlanAndATrueBoundEvenWithoutTime) {
     int compared = 0;
-    for (std::uint64_t seed = 1; seed <= 120; ++seed) {
+    const auto first = sp::test::printedSeed();
+    for (std::uint64_t seed = first; seed < first + 120; ++seed) {
         const auto problem = sp::reference::randomPurchase({3, 3, 3, 2, 0.7, seed % 2 == 0}, seed);
         const auto hurried = planPurchase(problem, [] { return true; });
         const auto thorough = planPurchase(problem, {});
@@ -332,8 +334,7 @@ TEST_P(PurchaseAgainstCbc, agrees) {
     ASSERT_TRUE(sp::reference::hasCbc()) << "install coinor-cbc";
     const bool isLong = std::getenv("STONEPENNY_LONG_TESTS") != nullptr;
     const auto& series = GetParam();
-    const std::string folder = std::filesystem::temp_directory_path() / ("purchase_" + series.name);
-    std::filesystem::create_directories(folder);
+    const sp::test::TempFolder folder;
     const int problems = isLong ? series.problems * 100 : series.problems;
     int proven = 0;
     int compared = 0;
@@ -343,7 +344,7 @@ TEST_P(PurchaseAgainstCbc, agrees) {
         int asked = 0;
         const auto answer = planPurchase(problem, [&asked] { return ++asked > 600; });
         ASSERT_TRUE(answer) << "seed " << seed << ": " << describe(answer.error());
-        const auto reference = sp::reference::solveWithCbc(problem, folder);
+        const auto reference = sp::reference::solveWithCbc(problem, folder.path());
         if (!reference.isAnswered) continue;
         ++compared;
         ASSERT_EQ(answer->plan.has_value(), reference.cost.has_value()) << "seed " << seed;
@@ -354,7 +355,7 @@ TEST_P(PurchaseAgainstCbc, agrees) {
         ASSERT_EQ(sp::reference::faultOf(*answer->plan, problem), "") << "seed " << seed;
         double best = *reference.cost;
         const double cost = static_cast<double>(answer->plan->cost.micros()) / 1e6;
-        if (cost < best - 0.004) best = sp::reference::solveWithCbc(problem, folder, true).cost.value_or(best);
+        if (cost < best - 0.004) best = sp::reference::solveWithCbc(problem, folder.path(), true).cost.value_or(best);
         EXPECT_LE(static_cast<double>(answer->plan->bound.micros()) / 1e6, best + 0.004) << "seed " << seed;
         EXPECT_GE(cost, best - 0.004) << "seed " << seed;
         if (!answer->plan->proven) continue;

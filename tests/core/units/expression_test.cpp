@@ -37,8 +37,7 @@ Sample sample(std::mt19937_64& random, int depth) {
 }
 
 TEST(Expression, agreesWithTheMachinesFloatingPoint) {
-    SCOPED_TRACE(seedWords());
-    std::mt19937_64 random(kSeed);
+    std::mt19937_64 random(sp::test::printedSeed());
     const Grammar grammar{.kind = Note::ACount,
                           .example = Note::CountExample,
                           .unitHelp = sp::base::say(Note::CountUnits),

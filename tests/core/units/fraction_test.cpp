@@ -2,6 +2,7 @@
 #include "core/base/overflow.h"
 #include "core/units/money.h"
 #include "core/units/unit_price.h"
+#include "tests/support/seed.h"
 
 #include <gtest/gtest.h>
 
@@ -57,7 +58,7 @@ TEST(Fraction, reducesBeforeItGivesUp) {
 }
 
 TEST(Fraction, floorAndCeilingEncloseTheValue) {
-    std::mt19937_64 random(20261125);
+    std::mt19937_64 random(sp::test::printedSeed());
     for (int i = 0; i < 2000; ++i) {
         const auto n = static_cast<std::int64_t>(random() % 2'000'001) - 1'000'000;
         const auto d = static_cast<std::int64_t>(random() % 999) + 1;

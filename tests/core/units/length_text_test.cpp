@@ -193,8 +193,7 @@ TEST(LengthText, writesMillimetresWithoutIdleZeros) {
 }
 
 TEST(LengthText, readsBackWhatItWrites) {
-    SCOPED_TRACE(seedWords());
-    std::mt19937_64 random(kSeed);
+    std::mt19937_64 random(sp::test::printedSeed());
     for (int i = 0; i < 4000; ++i) {
         const Length length = i % 2 == 0 ? Length::fromNanometres(anySize(random, kLongest.nanometres()))
                                          : Length::fromInch64ths(anySize(random, 2'000'000));

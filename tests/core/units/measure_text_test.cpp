@@ -136,8 +136,7 @@ TEST(TemperatureText, goesToATenth) {
 }
 
 void expectMeasuresReadBack(int rounds) {
-    SCOPED_TRACE(seedWords());
-    std::mt19937_64 random(kSeed);
+    std::mt19937_64 random(sp::test::printedSeed());
     for (int i = 0; i < rounds; ++i)
         for (const auto& style : kStyles) {
             const Rate rate = Rate::fromPpm(anySize(random, 200'000'000) - 100'000'000);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/units/text.h"
+#include "tests/support/seed.h"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -13,7 +14,7 @@
 #include <string>
 #include <string_view>
 
-/// What the tests of typed text share: styles of numbers, the form of a refusal, printed seeds.
+/// What the tests of typed text share: styles of numbers, the form of a refusal, numbers of every size.
 namespace text_cases {
 
 using sp::base::Code;
@@ -49,10 +50,6 @@ inline void expectRefusal(const Refusal& row, const sp::base::Error& error) {
     EXPECT_EQ(error.code, row.code) << describe(error);
     EXPECT_EQ(describe(error.message()), row.says);
 }
-
-/// The seed is printed with every failure: SCOPED_TRACE(seedWords()).
-inline constexpr std::uint32_t kSeed = 20261211;
-inline std::string seedWords() { return fmt::format("seed {}", kSeed); }
 
 /// Whole numbers from 0 to `most` of every size, not only large ones.
 inline std::int64_t anySize(std::mt19937_64& random, std::int64_t most) {
