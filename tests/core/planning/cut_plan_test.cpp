@@ -111,6 +111,19 @@ TEST(CutLists, leaveOutWhatIsNotCut) {
     EXPECT_TRUE(cutLists(lines, book)->empty());
 }
 
+// Under the customer's own garment there is no backing, even where one is still written down from before.
+TEST(CutLists, cutNothingToPutACustomersGarmentOn) {
+    const auto book = sample::priceBook();
+    std::vector lines{sample::lantern(3), sample::lantern(2), sample::lantern(4)};
+    lines[0].customersGarment = true;
+    lines[1].onto = {};
+    const auto lists = cutLists(lines, book);
+    ASSERT_TRUE(lists.has_value());
+    ASSERT_EQ(lists->size(), 3U);
+    ASSERT_EQ(listOf(*lists, "Backing")->pieces.size(), 1U);
+    EXPECT_EQ(listOf(*lists, "Backing")->pieces[0].count, 4);
+}
+
 TEST(CutLists, addTheBorderOnEverySideAndPutEqualPiecesTogether) {
     auto book = sample::priceBook();
     book.materials[sample::idOf("Backing")].material.sheet.border = Length::fromInch64ths(16);
