@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: MIT
 // Counts are checked by hand (the arithmetic stands beside them) and by going through every place: inside the
 // sheet, apart by the gap, every piece there once.
+<<<<<<< HEAD:tests/core/planning/cut_plan_test.cpp
 #include "core/planning/cut_plan.h"
+=======
+#include "core/costing/cut_plan.h"
+#include "tests/reference/rectangles_random.h"
+>>>>>>> 52d4a9d (costing tests: A plan unproven, a piece too wide for a roll):tests/core/costing/cut_plan_test.cpp
 #include "tests/support/amounts.h"
 #include "tests/support/sample_shop.h"
 #include "tests/support/seed.h"
@@ -226,6 +231,24 @@ TEST(CutPlan, saysWhatNoPlanCanBeat) {
     EXPECT_TRUE(plan->proven);
 }
 
+// Thirty parts that one sheet was cut into could lie on one; found are two sheets, and that is not claimed to be the
+// fewest.
+TEST(CutPlan, isNotProvenWhereFewerSheetsMayDo) {
+    const auto cut = reference::cutSheet(240, 160, 30, 5);
+    CutList list;
+    list.material.sheet.width = cut.width;
+    list.material.sheet.height = cut.height;
+    for (const auto& piece : cut.pieces) list.pieces.push_back({piece.id, piece.size, piece.count});
+    layout::MixedEffort effort;
+    effort.steps = 1;
+    const auto plan = planCut(list, effort);
+    ASSERT_TRUE(plan.has_value());
+    expectSound(*plan);
+    EXPECT_EQ(plan->count, 2);
+    EXPECT_EQ(plan->bound, 1);
+    EXPECT_FALSE(plan->proven);
+}
+
 TEST(CutPlan, ARollIsCutToLength) {
     auto book = sample::priceBook();
     auto& sheet = book.materials[sample::idOf("Tape")].material.sheet;
@@ -252,6 +275,21 @@ TEST(CutPlan, aPieceTooLargeIsNamedWithItsMaterial) {
     ASSERT_FALSE(plan.has_value());
     EXPECT_EQ(plan.error().code, base::Code::TooLarge);
     EXPECT_NE(describe(plan.error()).find("Backing"), std::string::npos);
+    EXPECT_NE(describe(plan.error()).find("Crest"), std::string::npos);
+}
+
+TEST(CutPlan, aPieceTooWideForARollIsNamedWithItsMaterial) {
+    auto book = sample::priceBook();
+    auto& sheet = book.materials[sample::idOf("Tape")].material.sheet;
+    sheet.form = catalogue::SheetForm::Roll;
+    sheet.width = inches(12);
+    auto line = crest(1);
+    line.width = line.height = inches(13);
+    const std::vector lines{line};
+    const auto plan = planCut(*listOf(*cutLists(lines, book), "Tape"), {});
+    ASSERT_FALSE(plan.has_value());
+    EXPECT_EQ(plan.error().code, base::Code::TooLarge);
+    EXPECT_NE(describe(plan.error()).find("Tape"), std::string::npos);
     EXPECT_NE(describe(plan.error()).find("Crest"), std::string::npos);
 }
 
