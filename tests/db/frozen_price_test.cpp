@@ -2,6 +2,7 @@
 // A quote given is a quote kept: whatever the book's prices do, it reopens to the same cent.
 #include "app/demo/demo_book.h"
 #include "core/pricing/price_order.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/quote_result.h"
 #include "tests/support/temp_folder.h"
 
@@ -75,13 +76,19 @@ void changeEverything(db::Book& book) {
 }
 
 TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
+    test::HeldClock clock;
     const test::TempFolder folder;
     const auto file = folder / "book.jobbook";
     std::string number;
     units::Money total;
     {
+<<<<<<< HEAD
         auto book = demo::createDemoBook(file, db::systemSurroundings());
         ASSERT_TRUE(book.has_value()) << describe(book.error());
+=======
+        auto book = demo::createDemoBook(file, clock.surroundings());
+        ASSERT_TRUE(book.has_value()) << book.error().detail;
+>>>>>>> 4ae05fb (tests: Verbs and frozen prices by the held clock)
         base::Id customer;
         for (const auto& known : all((*book)->customers()))
             if (known.certificate) customer = known.id;
@@ -98,8 +105,14 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
         number = given->number;
         changeEverything(**book);
     }
+<<<<<<< HEAD
     auto book = db::Book::open(file, db::systemSurroundings());
     ASSERT_TRUE(book.has_value()) << describe(book.error());
+=======
+    clock.now += std::chrono::years(1);
+    auto book = db::Book::open(file, clock.surroundings());
+    ASSERT_TRUE(book.has_value()) << book.error().detail;
+>>>>>>> 4ae05fb (tests: Verbs and frozen prices by the held clock)
     const auto quote = (*book)->quoteNumbered(number);
     ASSERT_TRUE(quote.has_value()) << describe(quote.error());
     ASSERT_TRUE(quote->frozen.has_value());

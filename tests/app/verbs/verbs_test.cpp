@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/size_words.h"
 #include "app/verbs/verbs.h"
+#include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 
 #include <gmock/gmock.h>
@@ -16,8 +17,7 @@ namespace {
 class Verbs : public testing::Test {
   protected:
     Verbs() {
-        m_helpers.surroundings = db::systemSurroundings();
-        m_helpers.surroundings.today = [] { return *units::Date::parse("2026-11-25"); };
+        m_helpers.surroundings = m_clock.surroundings();
         EXPECT_EQ(run({"demo", book()}).exit, 0);
     }
 
@@ -37,6 +37,7 @@ class Verbs : public testing::Test {
     }
 
     test::TempFolder m_folder;
+    test::HeldClock m_clock;
     verbs::Helpers m_helpers;
 };
 
