@@ -124,6 +124,9 @@ TEST(EveryPart, isTheFigureWorkedByHand) {
     EXPECT_EQ(sample::piecesPerPressOf(sheet), 1);
     EXPECT_EQ(sample::pressesPerPieceOf(sheet), 1);
     EXPECT_EQ(sample::benchTimeOf(sheet, Step::Brush), Duration::fromSeconds(2'040));
+    EXPECT_EQ(sheet.tape.cut, 20);
+    EXPECT_EQ(sheet.templates.cut, 2);
+    EXPECT_EQ(sheet.base.cut, 0); // a hoodie
 }
 
 // By hand: 2 + 11 of labour + 3 of the cutter + 1.375 of overhead fall away with the templates on the wall; 2 + 544 of
