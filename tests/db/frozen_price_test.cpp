@@ -82,13 +82,8 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
     std::string number;
     units::Money total;
     {
-<<<<<<< HEAD
-        auto book = demo::createDemoBook(file, db::systemSurroundings());
-        ASSERT_TRUE(book.has_value()) << describe(book.error());
-=======
         auto book = demo::createDemoBook(file, clock.surroundings());
-        ASSERT_TRUE(book.has_value()) << book.error().detail;
->>>>>>> 4ae05fb (tests: Verbs and frozen prices by the held clock)
+        ASSERT_TRUE(book.has_value()) << describe(book.error());
         base::Id customer;
         for (const auto& known : all((*book)->customers()))
             if (known.certificate) customer = known.id;
@@ -105,14 +100,9 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
         number = given->number;
         changeEverything(**book);
     }
-<<<<<<< HEAD
-    auto book = db::Book::open(file, db::systemSurroundings());
-    ASSERT_TRUE(book.has_value()) << describe(book.error());
-=======
     clock.now += std::chrono::years(1);
     auto book = db::Book::open(file, clock.surroundings());
-    ASSERT_TRUE(book.has_value()) << book.error().detail;
->>>>>>> 4ae05fb (tests: Verbs and frozen prices by the held clock)
+    ASSERT_TRUE(book.has_value()) << describe(book.error());
     const auto quote = (*book)->quoteNumbered(number);
     ASSERT_TRUE(quote.has_value()) << describe(quote.error());
     ASSERT_TRUE(quote->frozen.has_value());

@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Counts are checked by hand (the arithmetic stands beside them) and by going through every place: inside the
 // sheet, apart by the gap, every piece there once.
-<<<<<<< HEAD:tests/core/planning/cut_plan_test.cpp
 #include "core/planning/cut_plan.h"
-=======
-#include "core/costing/cut_plan.h"
 #include "tests/reference/rectangles_random.h"
->>>>>>> 52d4a9d (costing tests: A plan unproven, a piece too wide for a roll):tests/core/costing/cut_plan_test.cpp
 #include "tests/support/amounts.h"
 #include "tests/support/sample_shop.h"
 #include "tests/support/seed.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What stays free on the sheets of a cutting plan, against a search through every rectangle of a sheet that is ruled
 // in inches, and by hand.
-#include "core/costing/cut_plan.h"
+#include "core/planning/cut_plan.h"
 #include "tests/support/amounts.h"
 #include "tests/support/seed.h"
 
@@ -9,7 +9,7 @@
 
 #include <random>
 
-namespace sp::costing {
+namespace sp::planning {
 
 namespace {
 
@@ -147,4 +147,4 @@ TEST(CutLeft, isNotLookedForBetweenTooManyPieces) {
     EXPECT_TRUE(plan.sheets.at(0).left.width.isZero());
 }
 
-} // namespace sp::costing
+} // namespace sp::planning
