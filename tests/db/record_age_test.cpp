@@ -185,7 +185,7 @@ TEST(RecordAge, aLaterVersionIsRefusedByName) {
     const auto read = records::read<Lamp2>(text);
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error().code, Code::TooNew);
-    EXPECT_EQ(test::described(read.error()), "RecordTooNew(lamp, 3)");
+    EXPECT_EQ(sp::test::described(read.error()), "RecordTooNew(lamp, 3)");
 }
 
 struct Spoilt {
@@ -203,7 +203,7 @@ TEST_P(SpoiltOldRecord, isRefusedInOneSentence) {
     for (const auto& error :
          {records::read<Lamp2>(record.dump()).error(), records::read<Lamp3>(record.dump()).error()}) {
         EXPECT_EQ(error.code, Code::Damaged) << describe(error);
-        EXPECT_TRUE(test::described(error).starts_with("Record")) << describe(error);
+        EXPECT_TRUE(sp::test::described(error).starts_with("Record")) << describe(error);
     }
 }
 

@@ -89,7 +89,7 @@ TEST_F(UndoTest, reachesBackToTheOpeningOnly) {
 }
 
 TEST_F(UndoTest, takesSeveralSavesBackAsOne) {
-    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
+    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         for (const auto* name : {"Jet SS10", "Rose SS10"})
             if (auto saved = book->save(test::sampleStone(name)); !saved) return base::fail(saved.error());
         return {};
@@ -104,7 +104,7 @@ TEST_F(UndoTest, takesSeveralSavesBackAsOne) {
 
 TEST_F(UndoTest, keepsNothingOfAnActionThatFails) {
     const auto before = test::described(book->undoState()->undo);
-    const auto done = book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
+    const auto done = book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         if (auto saved = book->save(test::sampleStone("Jet SS10")); !saved) return base::fail(saved.error());
         if (auto saved = book->save(test::sampleStone("Jet SS10")); !saved) return base::fail(saved.error());
         return {};
@@ -117,7 +117,7 @@ TEST_F(UndoTest, keepsNothingOfAnActionThatFails) {
 }
 
 TEST_F(UndoTest, keepsTheRestWhenAFailureInsideAnActionIsForgiven) {
-    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
+    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         EXPECT_TRUE(book->save(test::sampleStone("Jet SS10")));
         EXPECT_FALSE(book->save(test::sampleStone("Jet SS10")));
         EXPECT_TRUE(book->save(test::sampleStone("Rose SS10")));
@@ -130,7 +130,7 @@ TEST_F(UndoTest, keepsTheRestWhenAFailureInsideAnActionIsForgiven) {
 }
 
 TEST_F(UndoTest, survivesAnExceptionInsideAnAction) {
-    const auto done = book->together(base::say(db::Note::Adding, "Adding(a kit)"), [&]() -> base::Done {
+    const auto done = book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         EXPECT_TRUE(book->save(test::sampleStone()));
         throw std::runtime_error("lost");
     });
