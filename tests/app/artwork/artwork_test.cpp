@@ -6,6 +6,7 @@
 #include "core/artwork/nearest_stone.h"
 #include "tests/app/artwork/drop_window.h"
 #include "tests/support/nine_forms.h"
+#include "tests/support/seed.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -230,9 +231,7 @@ TEST_F(CutFiles, thePictureZoomsMovesAndPicks) {
 
 // The grid leaves out no stone that a plain look at all of them finds.
 TEST(StoneGrid, findsWhatAPlainSearchFinds) {
-    const unsigned seed = 20261125;
-    SCOPED_TRACE(seed);
-    std::mt19937 random(seed);
+    std::mt19937_64 random(test::printedSeed());
     std::uniform_real_distribution<double> place(-40, 90), size(1, 6);
     std::vector<artwork::Picture::SetStone> stones;
     for (int i = 0; i < 500; ++i) stones.push_back({{place(random), place(random)}, size(random)});
@@ -273,7 +272,8 @@ verbs::Outcome estimate(std::vector<std::string> words) {
     words.insert(words.begin(), "estimate");
     for (const char* word : {"--stone", "SS10", "--pitch", "3.2mm", "--style", "fill", "--json"})
         words.emplace_back(word);
-    return verbs::run(words, {db::systemSurroundings(), {}, artwork::outlinesOf});
+    test::HeldClock clock;
+    return verbs::run(words, {clock.surroundings(), {}, artwork::outlinesOf});
 }
 
 constexpr auto kFont = "DejaVu Sans";
