@@ -141,10 +141,11 @@ void ArtworkPage::connectAll() {
         m_presenter.select(stone);
         loadStone();
     });
-    connect(m_view, &ArtworkView::pickedLine, this, [this](Fate fate) {
+    connect(m_view, &ArtworkView::pickedLine, this, [this](Classification classification) {
         m_presenter.select(-1);
-        m_note->setText(fate == Fate::Duplicate ? tr("Drawn twice, counted once.")
-                                                : tr("No stone: %1.").arg(words::sentence(base::say(noteOf(fate)))));
+        m_note->setText(classification == Classification::Duplicate
+                            ? tr("Drawn twice, counted once.")
+                            : tr("No stone: %1.").arg(words::sentence(base::say(noteOf(classification)))));
     });
     connect(m_leftOut, &LeftOutList::shown, m_view, &ArtworkView::setHighlighted);
     connect(m_allowance, &desk::TypedField::committed, this, [this] {
@@ -304,7 +305,7 @@ void ArtworkPage::loadDifferences() {
 
 void ArtworkPage::useNew() {
     if (!m_name->problem().isEmpty()) {
-        m_name->complain();
+        m_name->showError();
         m_name->setFocus(Qt::OtherFocusReason);
         return;
     }

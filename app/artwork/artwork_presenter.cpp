@@ -247,11 +247,11 @@ Picture ArtworkPresenter::picture() const {
     }
     const auto& drawing = m_file->drawing;
     for (std::size_t i = 0; i < drawing.discs.size(); ++i)
-        if (const Fate fate = m_counted.discFates[i]; fate != Fate::Stone)
-            picture.discs.push_back({scale * drawing.discs[i].centre, scale * drawing.discs[i].radius, fate});
+        if (const Classification classification = m_counted.discClasses[i]; classification != Classification::Stone)
+            picture.discs.push_back({scale * drawing.discs[i].centre, scale * drawing.discs[i].radius, classification});
     for (std::size_t i = 0; i < drawing.outlines.size(); ++i) {
         const auto& outline = drawing.outlines[i];
-        Picture::Line line{{}, outline.closed, m_counted.outlineFates[i], {}};
+        Picture::Line line{{}, outline.closed, m_counted.outlineClasses[i], {}};
         for (const auto& point : drawing.pointsOf(outline)) {
             line.points.push_back(scale * point);
             line.box.add(line.points.back());
@@ -312,9 +312,9 @@ QString ArtworkPresenter::doubt() const {
         if (const auto* material = row.isFar && row.material ? m_session.material(*row.material) : nullptr)
             stones << tr("%1 for %2").arg(QString::fromStdString(material->name), QString::fromStdString(row.colour));
     if (stones.isEmpty()) return {};
-    constexpr int kMostNamed = 3;
-    const auto more = static_cast<int>(stones.size()) - kMostNamed;
-    auto named = stones.mid(0, kMostNamed).join(QStringLiteral(", "));
+    constexpr int kMaxNamed = 3;
+    const auto more = static_cast<int>(stones.size()) - kMaxNamed;
+    auto named = stones.mid(0, kMaxNamed).join(QStringLiteral(", "));
     if (more > 0) named = tr("%1 and %2 more").arg(named).arg(more);
     return tr("Check these: no stone of the size looks like the colour drawn: %1.").arg(named);
 }
@@ -383,10 +383,10 @@ catalogue::DesignArtwork ArtworkPresenter::drawingFor(const base::Id& design, co
     return artwork;
 }
 
-base::Result<base::Id> ArtworkPresenter::keep(const catalogue::Design& design, const QByteArray& thumbnail) {
+base::Result<base::Id> ArtworkPresenter::saveDesign(const catalogue::Design& design, const QByteArray& thumbnail) {
     return m_session.attempt([&](db::Book& book) -> base::Result<base::Id> {
         base::Id id = design.id;
-        const auto kept = book.together(base::say(db::Note::DrawingOf, design.name), [&]() -> base::Done {
+        const auto kept = book.batch(base::say(db::Note::DrawingOf, design.name), [&]() -> base::Done {
             const auto saved = book.save(design);
             if (!saved) return base::fail(saved.error());
             id = *saved;
@@ -425,7 +425,7 @@ base::Result<base::Id> ArtworkPresenter::useFor(const base::Id& id, const QByteA
 base::Result<base::Id> ArtworkPresenter::use(const catalogue::Design& design, const QByteArray& thumbnail) {
     if (const auto problem = whyNot(); !problem.isEmpty())
         return words::fail(base::Code::Invalid, design.name, problem);
-    return keep(applied(design), thumbnail);
+    return saveDesign(applied(design), thumbnail);
 }
 
 } // namespace sp::artwork

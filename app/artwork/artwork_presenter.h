@@ -120,7 +120,7 @@ class ArtworkPresenter : public QObject {
     double millimetresPerUnit() const;
     catalogue::DesignArtwork drawingFor(const base::Id& design, const QByteArray& thumbnail) const;
     base::Result<base::Id> use(const catalogue::Design& design, const QByteArray& thumbnail);
-    base::Result<base::Id> keep(const catalogue::Design& design, const QByteArray& thumbnail);
+    base::Result<base::Id> saveDesign(const catalogue::Design& design, const QByteArray& thumbnail);
 
     using RowKey = std::pair<std::string, std::optional<std::size_t>>;
     /// What was chosen for rows and for single stones (by Drawing::discs, which outlive a new count).

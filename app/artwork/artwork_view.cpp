@@ -18,9 +18,9 @@ namespace sp::artwork {
 namespace {
 
 constexpr int kTile = 256;
-constexpr int kMostTiles = 160;
-constexpr double kLeastScale = 0.02;
-constexpr double kMostScale = 400;
+constexpr int kMaxTiles = 160;
+constexpr double kMinScale = 0.02;
+constexpr double kMaxScale = 400;
 constexpr double kStep = 1.25;
 constexpr double kMargin = 24;
 constexpr double kArrow = 60;
@@ -52,9 +52,9 @@ void ArtworkView::forget() {
     update();
 }
 
-void ArtworkView::setHighlighted(std::optional<Fate> fate) {
-    if (fate == m_highlighted) return;
-    m_highlighted = fate;
+void ArtworkView::setHighlighted(std::optional<Classification> classification) {
+    if (classification == m_highlighted) return;
+    m_highlighted = classification;
     forget();
 }
 
@@ -79,7 +79,7 @@ void ArtworkView::fit() {
     if (m_box.isEmpty() || width() < 2 || height() < 2) return;
     const double across = std::max(width() - 2 * kMargin, 20.0) / std::max(m_box.width(), 0.5);
     const double down = std::max(height() - 2 * kMargin, 20.0) / std::max(m_box.height(), 0.5);
-    m_scale = std::clamp(std::min({across, down, 40.0}), kLeastScale, kMostScale);
+    m_scale = std::clamp(std::min({across, down, 40.0}), kMinScale, kMaxScale);
     m_origin = QPointF(std::round(width() / 2.0 - m_scale * (m_box.left + m_box.right) / 2),
                        std::round(height() / 2.0 - m_scale * (m_box.top + m_box.bottom) / 2));
     forget();
@@ -88,7 +88,7 @@ void ArtworkView::fit() {
 
 void ArtworkView::zoomBy(double factor, QPointF at) {
     const Point kept = toPicture(at);
-    const double scale = std::clamp(m_scale * factor, kLeastScale, kMostScale);
+    const double scale = std::clamp(m_scale * factor, kMinScale, kMaxScale);
     if (scale == m_scale) return;
     m_scale = scale;
     m_fitted = false;
@@ -125,16 +125,16 @@ void ArtworkView::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
 }
 
-QPen ArtworkView::penOf(Fate fate) const {
-    const bool stands = m_highlighted == fate;
-    const bool warns = fate == Fate::Duplicate;
+QPen ArtworkView::penOf(Classification classification) const {
+    const bool stands = m_highlighted == classification;
+    const bool warns = classification == Classification::Duplicate;
     QPen pen(desk::colour(stands  ? desk::Role::Jewel
                           : warns ? desk::Role::Warn
                                   : desk::Role::FieldOutline),
              stands ? 2 : 1);
-    if (fate == Fate::Open)
+    if (classification == Classification::Open)
         pen.setDashPattern({2, 3});
-    else if (fate != Fate::Duplicate)
+    else if (classification != Classification::Duplicate)
         pen.setDashPattern({5, 3});
     return pen;
 }
@@ -143,7 +143,7 @@ QPixmap ArtworkView::tile(int column, int row) {
     const quint64 key = (quint64(quint32(column)) << 32) | quint32(row);
     const auto known = m_tiles.constFind(key);
     if (known != m_tiles.constEnd()) return *known;
-    if (m_tiles.size() > kMostTiles) m_tiles.clear();
+    if (m_tiles.size() > kMaxTiles) m_tiles.clear();
     const double ratio = devicePixelRatioF();
     QPixmap picture(QSize(kTile, kTile) * ratio);
     picture.setDevicePixelRatio(ratio);
@@ -182,7 +182,7 @@ void ArtworkView::paintLines(QPainter& painter, const Box& part) {
         corners.reserve(static_cast<int>(line.points.size()) + 1);
         for (const auto& point : line.points) corners << QPointF(point.x, point.y) * m_scale;
         if (line.closed && !corners.isEmpty()) corners << corners.first();
-        painter.setPen(line.isShape ? QPen(desk::colour(desk::Role::FieldOutline), 1) : penOf(line.fate));
+        painter.setPen(line.isShape ? QPen(desk::colour(desk::Role::FieldOutline), 1) : penOf(line.classification));
         painter.drawPolyline(corners);
     }
     paintDiscs(painter, seen, false);
@@ -193,9 +193,9 @@ void ArtworkView::paintDiscs(QPainter& painter, const std::function<bool(const B
     for (const auto& disc : m_picture.discs) {
         Box box;
         box.add(disc.centre, disc.radius);
-        if ((m_highlighted == disc.fate) != standing || !seen(box)) continue;
-        painter.setPen(penOf(disc.fate));
-        const double radius = disc.radius * m_scale + (disc.fate == Fate::Duplicate ? 2.5 : 0);
+        if ((m_highlighted == disc.classification) != standing || !seen(box)) continue;
+        painter.setPen(penOf(disc.classification));
+        const double radius = disc.radius * m_scale + (disc.classification == Classification::Duplicate ? 2.5 : 0);
         painter.drawEllipse(QPointF(disc.centre.x, disc.centre.y) * m_scale, radius, radius);
     }
 }
@@ -208,7 +208,7 @@ void ArtworkView::paintStones(QPainter& painter, const Box& part) {
             m_sprites.paint(painter, centre, stone.diameter * m_scale, stone.rgb);
             return;
         }
-        painter.setPen(penOf(Fate::NotRound));
+        painter.setPen(penOf(Classification::NotRound));
         painter.setBrush(Qt::NoBrush);
         painter.drawEllipse(centre, stone.diameter / 2 * m_scale, stone.diameter / 2 * m_scale);
     });
@@ -317,8 +317,8 @@ void ArtworkView::pickAt(QPointF at) {
     const Point place = toPicture(at);
     const int stone = stoneAt(place);
     if (stone < 0)
-        if (const auto fate = lineAt(place)) {
-            Q_EMIT pickedLine(*fate);
+        if (const auto classification = lineAt(place)) {
+            Q_EMIT pickedLine(*classification);
             return;
         }
     Q_EMIT picked(stone);
@@ -341,14 +341,14 @@ int ArtworkView::stoneAt(Point place) const {
     return best;
 }
 
-std::optional<Fate> ArtworkView::lineAt(Point place) const {
+std::optional<Classification> ArtworkView::lineAt(Point place) const {
     const double reach = 5 / m_scale;
-    std::optional<Fate> fate;
+    std::optional<Classification> classification;
     double best = reach;
     for (const auto& disc : m_picture.discs)
         if (const double away = std::abs(distance(disc.centre, place) - disc.radius); away < best) {
             best = away;
-            fate = disc.fate;
+            classification = disc.classification;
         }
     for (const auto& line : m_picture.lines) {
         if (line.box.left - reach > place.x || line.box.right + reach < place.x || line.box.top - reach > place.y ||
@@ -362,11 +362,11 @@ std::optional<Fate> ArtworkView::lineAt(Point place) const {
             const double share = length > 0 ? std::clamp(dot(place - from, along) / length, 0.0, 1.0) : 0;
             if (const double away = distance(from + share * along, place); away < best) {
                 best = away;
-                fate = line.fate;
+                classification = line.classification;
             }
         }
     }
-    return fate;
+    return classification;
 }
 
 } // namespace sp::artwork

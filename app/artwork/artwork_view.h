@@ -33,7 +33,7 @@ class ArtworkView : public QWidget {
     /// -1: none. Moves it into sight.
     void setSelected(int stone);
     /// Things left out for this reason stand out; nothing: none do.
-    void setHighlighted(std::optional<Fate> fate);
+    void setHighlighted(std::optional<Classification> classification);
 
     void fit();
     /// Keeps what lies under `at` where it is.
@@ -46,8 +46,8 @@ class ArtworkView : public QWidget {
     QSize minimumSizeHint() const override { return {240, 200}; }
 
   Q_SIGNALS:
-    void picked(int stone);                  ///< -1: nothing there
-    void pickedLine(sp::artwork::Fate fate); ///< something that is no stone
+    void picked(int stone);                                      ///< -1: nothing there
+    void pickedLine(sp::artwork::Classification classification); ///< something that is no stone
     void zoomed();
 
   protected:
@@ -68,11 +68,11 @@ class ArtworkView : public QWidget {
     void paintDiscs(QPainter& painter, const std::function<bool(const Box&)>& seen, bool standing);
     void paintStones(QPainter& painter, const Box& part);
     void paintCollisions(QPainter& painter, const Box& part);
-    QPen penOf(Fate fate) const;
+    QPen penOf(Classification classification) const;
     Point toPicture(QPointF at) const;
     void pickAt(QPointF at);
     int stoneAt(Point place) const;
-    std::optional<Fate> lineAt(Point place) const;
+    std::optional<Classification> lineAt(Point place) const;
     void step(int by);
     void bound();
     void forget();
@@ -86,7 +86,7 @@ class ArtworkView : public QWidget {
     QPointF m_origin;   ///< where the picture's zero lies on the widget, whole device pixels
     bool m_fitted = true;
     int m_selected = -1;
-    std::optional<Fate> m_highlighted;
+    std::optional<Classification> m_highlighted;
     QPointF m_pressedAt;
     QPointF m_draggedTo;
     bool m_dragging = false;

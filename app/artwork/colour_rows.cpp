@@ -74,7 +74,7 @@ void ColourRows::load() {
         m_far[i]->setVisible(rows[i].isFar);
         m_fields[i]->setChoices(stoneChoices(m_presenter.session(), rows[i].size));
         const auto& material = rows[i].material;
-        if (!m_fields[i]->isHeld() || material)
+        if (!m_fields[i]->isDirty() || material)
             m_fields[i]->setCurrent(material ? QVariant::fromValue(*material) : QVariant());
     }
     QStringList alone;
@@ -97,17 +97,17 @@ void ColourRows::rebuild() {
     grid->setVerticalSpacing(8); // a row has two lines
     grid->setColumnStretch(2, 1);
     const auto number = static_cast<int>(m_presenter.rows().size());
-    for (int i = 0; i < std::min(number, kMostRows); ++i) addRow(i);
-    if (number > kMostRows) {
+    for (int i = 0; i < std::min(number, kMaxRows); ++i) addRow(i);
+    if (number > kMaxRows) {
         std::int64_t rest = 0;
-        for (int i = kMostRows; i < number; ++i) rest += m_presenter.rows()[static_cast<std::size_t>(i)].count.value();
+        for (int i = kMaxRows; i < number; ++i) rest += m_presenter.rows()[static_cast<std::size_t>(i)].count.value();
         auto* words =
             new desk::TextLabel(tr("%1 further colours with %2 stones go to the stone whose colour is nearest.")
-                                    .arg(number - kMostRows)
+                                    .arg(number - kMaxRows)
                                     .arg(m_formatter.count(units::Count::of(rest))),
                                 desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_grid->body());
         words->setWordWrap(true);
-        grid->addWidget(words, kMostRows, 0, 1, 4);
+        grid->addWidget(words, kMaxRows, 0, 1, 4);
     }
     m_grid->finish();
 }

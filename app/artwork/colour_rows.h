@@ -11,12 +11,12 @@
 namespace sp::artwork {
 
 /// The drawn colours and sizes of a file with their counts, each with a field for the stone it stands for. The first
-/// kMostRows, which hold most stones, have a row; a sentence speaks for the rest.
+/// kMaxRows, which hold most stones, have a row; a sentence speaks for the rest.
 class ColourRows : public QWidget {
     Q_OBJECT
 
   public:
-    static constexpr int kMostRows = 40;
+    static constexpr int kMaxRows = 40;
 
     ColourRows(ArtworkPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 

@@ -17,7 +17,7 @@ namespace sp::artwork {
 namespace {
 
 constexpr auto kTallest = units::Length::fromNanometres(10'000'000'000);
-constexpr auto kWidestGap = units::Length::fromNanometres(1'000'000'000);
+constexpr auto kMaxGapWidth = units::Length::fromNanometres(1'000'000'000);
 
 /// Below it no stone fits, and a bound reads well in the shop's unit.
 units::Length lowest(const desk::Formatter& formatter) {
@@ -159,7 +159,7 @@ void EstimateFields::buildStones(QVBoxLayout* column) {
     m_pitch = new desk::LengthField(m_formatter, this);
     m_pitch->setObjectName(QStringLiteral("estimatePitch"));
     m_pitch->setEmptyAllowed(true);
-    m_pitch->setRange({}, kWidestGap);
+    m_pitch->setRange({}, kMaxGapWidth);
     connect(m_pitch, &desk::TypedField::edited, this, [this] {
         m_pitchDone = false;
         ask();
@@ -171,7 +171,7 @@ void EstimateFields::buildStones(QVBoxLayout* column) {
     m_edge = new desk::LengthField(m_formatter, this);
     m_edge->setObjectName(QStringLiteral("estimateEdge"));
     m_edge->setEmptyAllowed(true);
-    m_edge->setRange({}, kWidestGap);
+    m_edge->setRange({}, kMaxGapWidth);
     connect(m_edge, &desk::TypedField::edited, this, &EstimateFields::ask);
     auto* row = new QHBoxLayout;
     row->setSpacing(12);

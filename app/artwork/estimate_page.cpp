@@ -154,7 +154,7 @@ void EstimatePage::loadPicture() {
 
 std::optional<base::Id> EstimatePage::make() {
     if (!m_name->problem().isEmpty()) {
-        m_name->complain();
+        m_name->showError();
         m_name->setFocus(Qt::OtherFocusReason);
         return std::nullopt;
     }

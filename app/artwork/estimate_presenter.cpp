@@ -21,13 +21,13 @@ namespace {
 constexpr std::int64_t kWallNm = 400'000;
 constexpr std::int64_t kInch64Nm = units::kNanometresPerInch / 64;
 constexpr std::int64_t kTenthMmNm = 100'000;
-constexpr qsizetype kLongestQuoted = 30;
-constexpr qsizetype kLongestProposedName = 60;
+constexpr qsizetype kMaxQuotedLength = 30;
+constexpr qsizetype kMaxProposedNameLength = 60;
 
 /// Lettering as a sentence names it.
 QString quoted(const QString& text) {
     auto words = text.simplified();
-    if (words.size() > kLongestQuoted) words = words.left(kLongestQuoted).trimmed() + QChar(0x2026);
+    if (words.size() > kMaxQuotedLength) words = words.left(kMaxQuotedLength).trimmed() + QChar(0x2026);
     return QStringLiteral("“%1”").arg(words);
 }
 
@@ -54,7 +54,7 @@ void EstimatePresenter::readFile(const QString& path) {
 std::optional<units::Length> EstimatePresenter::drawnHeight() const {
     if (!m_file || !m_file->drawing.millimetresPerUnit) return std::nullopt;
     const double millimetres = m_file->box.height() * *m_file->drawing.millimetresPerUnit;
-    if (millimetres > units::kLongest.millimetres()) return std::nullopt;
+    if (millimetres > units::kMaxLength.millimetres()) return std::nullopt;
     return units::Length::fromNanometres(std::llround(millimetres * 1e6));
 }
 
@@ -174,7 +174,7 @@ Picture EstimatePresenter::picture() {
         picture.stones.push_back({centre, diameter->millimetres(), material->stone.rgb});
     for (const auto& shape : m_answer->shapes)
         for (const auto& ring : shape.rings) {
-            Picture::Line line{ring, true, Fate::Large, {}, true};
+            Picture::Line line{ring, true, Classification::Large, {}, true};
             for (const Point corner : ring) line.box.add(corner);
             picture.lines.push_back(std::move(line));
         }
@@ -192,7 +192,7 @@ units::Length EstimatePresenter::height() {
 QString EstimatePresenter::freeName() {
     auto wanted = m_inputs.isFile && m_file ? QFileInfo(QString::fromStdString(m_file->name)).completeBaseName()
                                             : m_inputs.text.simplified();
-    wanted = wanted.left(kLongestProposedName).trimmed();
+    wanted = wanted.left(kMaxProposedNameLength).trimmed();
     return wanted.isEmpty() ? QString() : session::freeName(wanted, m_session.designs());
 }
 
@@ -214,7 +214,7 @@ catalogue::DesignArtwork EstimatePresenter::drawingFor(const base::Id& design, c
     artwork.file = m_file->bytes;
     const double unitNm = millimetresPerUnit(m_inputs) * 1e6;
     artwork.unit = units::Length::fromNanometres(
-        std::llround(std::clamp(unitNm, 1.0, static_cast<double>(units::kLongest.nanometres()))));
+        std::llround(std::clamp(unitNm, 1.0, static_cast<double>(units::kMaxLength.nanometres()))));
     if (m_inputs.height)
         artwork.scaleFrom = catalogue::ScaleOrigin::Typed;
     else
@@ -239,7 +239,7 @@ base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const 
     return m_session.attempt([&](db::Book& book) -> base::Result<base::Id> {
         base::Id id;
         const auto kept =
-            book.together(words::say(QT_TRANSLATE_NOOP("App", "estimate of %1"), design.name), [&]() -> base::Done {
+            book.batch(words::say(QT_TRANSLATE_NOOP("App", "estimate of %1"), design.name), [&]() -> base::Done {
                 const auto saved = book.save(design);
                 if (!saved) return base::fail(saved.error());
                 id = *saved;

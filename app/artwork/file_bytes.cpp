@@ -12,7 +12,7 @@ namespace sp::artwork {
 
 namespace {
 
-constexpr std::uintmax_t kLargestFile = 64ULL * 1024 * 1024;
+constexpr std::uintmax_t kMaxFile = 64ULL * 1024 * 1024;
 
 } // namespace
 
@@ -22,7 +22,7 @@ base::Result<std::string> bytesOfFile(const std::string& file) {
     if (trouble)
         return words::fail(base::Code::Missing, file,
                            QT_TRANSLATE_NOOP("App", "“%1” cannot be read; check its name and folder."), file);
-    if (size > kLargestFile)
+    if (size > kMaxFile)
         return words::fail(
             base::Code::TooLarge, file,
             QT_TRANSLATE_NOOP("App", "“%1” is larger than 64 MB; simplify the drawing and save it again."), file);

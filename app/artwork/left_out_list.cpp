@@ -11,10 +11,11 @@
 
 namespace sp::artwork {
 
-std::optional<Fate> fateOf(const base::Message& reason) {
-    for (const auto fate : {Fate::Duplicate, Fate::Ring, Fate::Encloses, Fate::TooLarge, Fate::TooSmall, Fate::Ellipse,
-                            Fate::NotRound, Fate::Large, Fate::Open})
-        if (reason == base::say(noteOf(fate))) return fate;
+std::optional<Classification> classificationOf(const base::Message& reason) {
+    for (const auto classification : {Classification::Duplicate, Classification::Ring, Classification::Encloses,
+                                      Classification::TooLarge, Classification::TooSmall, Classification::Ellipse,
+                                      Classification::NotRound, Classification::Large, Classification::Open})
+        if (reason == base::say(noteOf(classification))) return classification;
     return std::nullopt;
 }
 
@@ -33,12 +34,13 @@ void LeftOutList::load(const ArtworkPresenter& presenter) {
     const auto& counted = presenter.counted();
     if (counted.duplicates > 0 || counted.collisions > 0) {
         addHeading(tr("To look at"));
-        if (counted.duplicates > 0) add(tr("drawn twice, counted once"), counted.duplicates, Fate::Duplicate);
+        if (counted.duplicates > 0) add(tr("drawn twice, counted once"), counted.duplicates, Classification::Duplicate);
         if (counted.collisions > 0)
             add(tr("pairs of holes that overlap and would tear"), counted.collisions, std::nullopt);
     }
     addHeading(tr("Left out"));
-    for (const auto& [reason, number] : presenter.leftOut()) add(words::sentence(reason), number, fateOf(reason));
+    for (const auto& [reason, number] : presenter.leftOut())
+        add(words::sentence(reason), number, classificationOf(reason));
     if (presenter.leftOut().empty())
         m_grid->cells()->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
                                                        desk::Role::Muted, desk::Weight::Plain, m_grid->body()),
@@ -52,24 +54,24 @@ void LeftOutList::addHeading(const QString& words) {
     m_grid->cells()->addWidget(desk::sectionTitle(words, m_grid->body()), row, 0, 1, 3);
 }
 
-void LeftOutList::add(const QString& what, std::size_t number, std::optional<Fate> fate) {
+void LeftOutList::add(const QString& what, std::size_t number, std::optional<Classification> classification) {
     const int row = m_grid->cells()->rowCount();
     m_grid->cells()->setRowMinimumHeight(row, desk::fieldHeight());
     auto* label =
         new desk::TextLabel(what, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_grid->body());
     label->setWordWrap(true);
     m_grid->cells()->addWidget(label, row, 0, Qt::AlignVCenter);
-    if (fate) {
+    if (classification) {
         auto* show = new QPushButton(tr("show"), m_grid->body());
         show->setObjectName(QStringLiteral("showLeftOut"));
         show->setAccessibleName(tr("Show in the picture: %1").arg(what));
         show->setCheckable(true);
         desk::makeQuiet(*show);
-        connect(show, &QPushButton::toggled, this, [this, show, fate](bool on) {
+        connect(show, &QPushButton::toggled, this, [this, show, classification](bool on) {
             if (on)
                 for (auto* other : m_grid->body()->findChildren<QPushButton*>())
                     if (other != show) other->setChecked(false);
-            Q_EMIT shown(on ? fate : std::nullopt);
+            Q_EMIT shown(on ? classification : std::nullopt);
         });
         m_grid->cells()->addWidget(show, row, 1, Qt::AlignVCenter);
     }

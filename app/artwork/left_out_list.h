@@ -20,17 +20,17 @@ class LeftOutList : public QWidget {
     void load(const ArtworkPresenter& presenter);
 
   Q_SIGNALS:
-    void shown(std::optional<sp::artwork::Fate> fate);
+    void shown(std::optional<sp::artwork::Classification> classification);
 
   private:
     void addHeading(const QString& words);
-    void add(const QString& words, std::size_t number, std::optional<Fate> fate);
+    void add(const QString& words, std::size_t number, std::optional<Classification> classification);
 
     const desk::Formatter& m_formatter;
     desk::RowGrid* m_grid = nullptr;
 };
 
 /// The fate whose words these are; nothing for a reason of the file itself.
-std::optional<Fate> fateOf(const base::Message& reason);
+std::optional<Classification> classificationOf(const base::Message& reason);
 
 } // namespace sp::artwork

@@ -13,7 +13,7 @@ namespace {
 
 /// Large enough that Qt flattens curves finely.
 constexpr int kPixels = 1000;
-constexpr qsizetype kMostLetters = 2000;
+constexpr qsizetype kMaxLetters = 2000;
 constexpr std::int64_t kTallestNm = 10'000'000'000;
 
 /// It only says how the letter before it is to look, and leaves nothing of its own.
@@ -39,7 +39,7 @@ base::Result<std::vector<Shape>> outlinesOf(const LetteringOrder& order) {
                            QT_TRANSLATE_NOOP("App", "The font “%1” is not installed here; install it or name another."),
                            order.font);
     const auto text = QString::fromStdString(order.text);
-    if (text.size() > kMostLetters)
+    if (text.size() > kMaxLetters)
         return words::fail(
             base::Code::TooLarge, "text",
             QT_TRANSLATE_NOOP("App", "More than 2,000 letters are not estimated at once; take a part of them."));

@@ -16,7 +16,7 @@ namespace sp::artwork {
 namespace {
 
 constexpr int kSideWidth = 400;
-constexpr int kLeastSideWidth = 320; ///< whatever the size of the text
+constexpr int kMinSideWidth = 320; ///< whatever the size of the text
 constexpr QSize kThumbnail{280, 200};
 
 QToolButton* toolButton(const QString& word, const QString& what, const char* name, QWidget* parent) {
@@ -35,7 +35,7 @@ QToolButton* toolButton(const QString& word, const QString& what, const char* na
 SideCard::SideCard(QWidget* parent)
     : Card(parent)
     , m_foot(new QVBoxLayout) {
-    setMinimumWidth(kLeastSideWidth);
+    setMinimumWidth(kMinSideWidth);
     setMaximumWidth(desk::scaled(kSideWidth));
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     auto* column = new QVBoxLayout(this);

@@ -21,12 +21,12 @@ struct Picture {
     struct Disc {
         Point centre;
         double radius = 0;
-        Fate fate = Fate::Ring;
+        Classification classification = Classification::Ring;
     };
     struct Line {
         std::vector<Point> points;
         bool closed = false;
-        Fate fate = Fate::NotRound;
+        Classification classification = Classification::NotRound;
         Box box;
         bool isShape = false; ///< the edge of a shape that stones are set in, drawn plain
     };

@@ -10,12 +10,12 @@ namespace sp::artwork {
 
 namespace {
 
-constexpr double kMote = 2.0;          ///< device pixels below which a stone is a speck of its colour
-constexpr int kSmallestPainted = 24;   ///< device pixels; smaller ones are painted so and shrunk
-constexpr int kLargestPainted = 400;   ///< as desk::paintStone goes
-constexpr int kLargestPhased = 2 * 32; ///< half pixels
+constexpr double kMote = 2.0;      ///< device pixels below which a stone is a speck of its colour
+constexpr int kMinPainted = 24;    ///< device pixels; smaller ones are painted so and shrunk
+constexpr int kMaxPainted = 400;   ///< as desk::paintStone goes
+constexpr int kMaxPhased = 2 * 32; ///< half pixels
 constexpr int kPhases = 4;
-constexpr int kMostSprites = 4000;
+constexpr int kMaxSprites = 4000;
 
 } // namespace
 
@@ -30,7 +30,7 @@ const QPixmap& StoneSprites::sprite(std::uint32_t rgb, int halfPixels, int phase
     const quint64 key = (quint64(rgb & 0xFFFFFF) << 32) | (quint64(halfPixels) << 8) | quint64(phase);
     const auto known = m_sprites.constFind(key);
     if (known != m_sprites.constEnd()) return *known;
-    if (m_sprites.size() > kMostSprites) m_sprites.clear();
+    if (m_sprites.size() > kMaxSprites) m_sprites.clear();
     const double across = halfPixels / 2.0;
     const int room = static_cast<int>(std::ceil(across)) + 2;
     QPixmap picture(room, room);
@@ -40,11 +40,11 @@ const QPixmap& StoneSprites::sprite(std::uint32_t rgb, int halfPixels, int phase
     const double shiftX = (phase % kPhases) / double(kPhases);
     const double shiftY = (phase / kPhases) / double(kPhases);
     const QRectF box(1 + shiftX, 1 + shiftY, across, across);
-    if (across >= kSmallestPainted) {
+    if (across >= kMinPainted) {
         desk::paintStone(painter, box, desk::stoneColour(rgb), m_ground);
     } else {
         // Shrunk by a whole factor, so that nothing shimmers.
-        const int factor = static_cast<int>(std::ceil(kSmallestPainted / across));
+        const int factor = static_cast<int>(std::ceil(kMinPainted / across));
         QImage large(room * factor, room * factor, QImage::Format_ARGB32_Premultiplied);
         large.fill(Qt::transparent);
         QPainter onLarge(&large);
@@ -65,7 +65,7 @@ void StoneSprites::paint(QPainter& painter, QPointF centre, double diameter, std
         painter.fillRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side), desk::stoneColour(rgb));
         return;
     }
-    if (pixels > kLargestPainted) {
+    if (pixels > kMaxPainted) {
         desk::paintStone(painter, QRectF(centre.x() - diameter / 2, centre.y() - diameter / 2, diameter, diameter),
                          desk::stoneColour(rgb), m_ground);
         return;
@@ -76,7 +76,7 @@ void StoneSprites::paint(QPainter& painter, QPointF centre, double diameter, std
     int phase = 0;
     double wholeLeft = std::round(left);
     double wholeTop = std::round(top);
-    if (half <= kLargestPhased) {
+    if (half <= kMaxPhased) {
         wholeLeft = std::floor(left);
         wholeTop = std::floor(top);
         phase = std::min(static_cast<int>((left - wholeLeft) * kPhases), kPhases - 1) +

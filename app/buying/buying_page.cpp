@@ -18,7 +18,7 @@ namespace sp::buying {
 
 using desk::Role;
 using desk::TextSize;
-using supply::Way;
+using supply::Strategy;
 
 BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderReader order,
                        const desk::Formatter& formatter, desk::Prompter& prompter, QWidget* parent)
@@ -35,10 +35,10 @@ BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderRead
     m_messages = new desk::MessageBar(this);
     column->addWidget(m_messages);
     buildHead(column);
-    buildWays(column);
-    auto* stairs = new StaircasePanel(m_presenter, m_formatter, this);
-    column->addWidget(stairs);
-    connect(stairs, &StaircasePanel::printAsked, this, &BuyingPage::showStairs);
+    buildStrategies(column);
+    auto* curvePanel = new CostCurvePanel(m_presenter, m_formatter, this);
+    column->addWidget(curvePanel);
+    connect(curvePanel, &CostCurvePanel::printAsked, this, &BuyingPage::showCostCurve);
     connectAll();
     loadFields();
     refresh();
@@ -84,15 +84,15 @@ void BuyingPage::buildHead(QVBoxLayout* column) {
     column->addLayout(m_head);
 }
 
-void BuyingPage::buildWays(QVBoxLayout* column) {
+void BuyingPage::buildStrategies(QVBoxLayout* column) {
     m_row = new QBoxLayout(QBoxLayout::LeftToRight);
     m_row->setSpacing(12);
-    for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) {
-        auto* card = new WayColumn(way, m_formatter, this);
+    for (const Strategy strategy : {Strategy::Kits, Strategy::Bulk, Strategy::Mix}) {
+        auto* card = new StrategyColumn(strategy, m_formatter, this);
         card->setMinimumHeight(desk::scaled(312));
-        m_ways[static_cast<std::size_t>(way)] = card;
+        m_strategies[static_cast<std::size_t>(strategy)] = card;
         m_row->addWidget(card, 1);
-        connect(card, &WayColumn::takeInAsked, this, [this, way] { takeIn(way); });
+        connect(card, &StrategyColumn::takeInAsked, this, [this, strategy] { takeIn(strategy); });
     }
     column->addLayout(m_row, 1);
 }
@@ -132,8 +132,8 @@ void BuyingPage::loadFields() {
         choices.push_back(std::move(choice));
     }
     m_design->setChoices(std::move(choices));
-    if (!m_design->isHeld()) m_design->setCurrent(QVariant::fromValue(m_presenter.design()));
-    if (!m_pieces->isHeld() && m_presenter.pieces()) m_pieces->setValue(units::Count::of(*m_presenter.pieces()));
+    if (!m_design->isDirty()) m_design->setCurrent(QVariant::fromValue(m_presenter.design()));
+    if (!m_pieces->isDirty() && m_presenter.pieces()) m_pieces->setValue(units::Count::of(*m_presenter.pieces()));
     const QSignalBlocker blocks[] = {QSignalBlocker(m_order), QSignalBlocker(m_shelf), QSignalBlocker(m_cuts)};
     m_order->setChecked(m_presenter.isForOrder());
     m_design->setEnabled(!m_presenter.isForOrder());
@@ -145,8 +145,8 @@ void BuyingPage::loadFields() {
 void BuyingPage::refresh() {
     const auto* answer = m_presenter.answer().get();
     const auto remark = m_presenter.isWorking() ? tr("Working…") : m_presenter.whyNot();
-    for (auto* way : m_ways) way->show(answer, remark);
-    const bool hasPlan = answer && answer->plans.of(Way::Mix).plan.has_value();
+    for (auto* strategy : m_strategies) strategy->show(answer, remark);
+    const bool hasPlan = answer && answer->plans.of(Strategy::Mix).plan.has_value();
     m_list->setEnabled(hasPlan);
     m_csv->setEnabled(hasPlan);
 }
@@ -192,9 +192,9 @@ void BuyingPage::showPages(paper::DrawnPages pages, const QString& name) {
     preview->open();
 }
 
-void BuyingPage::takeIn(Way way) {
+void BuyingPage::takeIn(Strategy strategy) {
     const auto what = m_presenter.title();
-    const auto problem = m_presenter.takeIn(way);
+    const auto problem = m_presenter.takeIn(strategy);
     if (!problem.isEmpty()) return m_messages->tell(desk::Tone::Warn, problem);
     m_messages->tell(desk::Tone::Good, tr("What was bought for %1 is on the shelf, at what it cost.").arg(what));
     m_messages->staysUntil(&m_presenter.session(), &session::BookSession::saved);
@@ -202,22 +202,22 @@ void BuyingPage::takeIn(Way way) {
 
 void BuyingPage::showList() {
     const auto answer = m_presenter.answer();
-    if (!answer || !answer->plans.of(Way::Mix).plan) return;
+    if (!answer || !answer->plans.of(Strategy::Mix).plan) return;
     showPages(shoppingPages(*answer, m_presenter.title(), m_formatter, m_presenter.session().shop().paper),
               tr("Shopping list"));
 }
 
-void BuyingPage::showStairs() {
+void BuyingPage::showCostCurve() {
     const auto curve = m_presenter.curve();
     if (!curve || curve->points.empty()) return;
-    showPages(staircasePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter,
+    showPages(costCurvePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter,
                             m_presenter.session().shop().paper),
               tr("Staircase"));
 }
 
 void BuyingPage::saveCsv() {
     const auto answer = m_presenter.answer();
-    if (!answer || !answer->plans.of(Way::Mix).plan) return;
+    if (!answer || !answer->plans.of(Strategy::Mix).plan) return;
     const auto path = m_prompter.fileToSave({tr("Save the shopping list"),
                                              QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
                                              tr("Shopping list"), tr("Tables (*.csv)"), QStringLiteral("csv")});

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/buying/buying_presenter.h"
-#include "app/buying/staircase_panel.h"
-#include "app/buying/way_column.h"
+#include "app/buying/cost_curve_panel.h"
+#include "app/buying/strategy_column.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/prompter.h"
@@ -17,7 +17,7 @@
 
 namespace sp::buying {
 
-/// The Buying place: for what, three ways to buy it side by side, and the staircase below.
+/// The Buying place: for what, three ways to buy it side by side, and the costCurve below.
 class BuyingPage : public QWidget {
     Q_OBJECT
 
@@ -37,14 +37,14 @@ class BuyingPage : public QWidget {
 
   private:
     void buildHead(QVBoxLayout* column);
-    void buildWays(QVBoxLayout* column);
+    void buildStrategies(QVBoxLayout* column);
     void connectAll();
     void loadFields();
     void refresh();
     void saveCsv();
-    void takeIn(supply::Way way);
+    void takeIn(supply::Strategy strategy);
     void showList();
-    void showStairs();
+    void showCostCurve();
     /// As they will be printed, to print or save.
     void showPages(paper::DrawnPages pages, const QString& name);
     void tellSaved(const base::Done& done, const QString& path);
@@ -62,7 +62,7 @@ class BuyingPage : public QWidget {
     QPushButton* m_csv = nullptr;
     QBoxLayout* m_head = nullptr;
     QBoxLayout* m_row = nullptr;
-    std::array<WayColumn*, 3> m_ways{};
+    std::array<StrategyColumn*, 3> m_strategies{};
 };
 
 } // namespace sp::buying

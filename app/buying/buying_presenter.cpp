@@ -26,7 +26,7 @@ BuyingPresenter::BuyingPresenter(session::BookSession& session, OrderReader orde
     });
     connect(&m_planner, &Planner::refused, this, [this](const base::Error& error) { asked(words::sentence(error)); });
     connect(&m_planner, &Planner::curveGrew, this,
-            [this](const std::shared_ptr<const supply::Staircase>& curve, bool isComplete) {
+            [this](const std::shared_ptr<const supply::CostCurve>& curve, bool isComplete) {
                 m_curve = curve;
                 m_curveComplete = isComplete;
                 Q_EMIT curveChanged();
@@ -85,7 +85,7 @@ void BuyingPresenter::setUsesShelf(bool uses) {
 
 void BuyingPresenter::setCutsTemplates(bool cuts) {
     m_cutsTemplates = cuts;
-    session::keep(session::kCutsTemplates, cuts);
+    session::save(session::kCutsTemplates, cuts);
     ask();
 }
 
@@ -96,8 +96,8 @@ void BuyingPresenter::show(const base::Id& design, std::int64_t pieces) {
     ask();
 }
 
-QString BuyingPresenter::takeIn(supply::Way way) {
-    if (!m_answer || !m_answer->plans.of(way).plan) return tr("There is no plan to put on the shelf yet.");
+QString BuyingPresenter::takeIn(supply::Strategy strategy) {
+    if (!m_answer || !m_answer->plans.of(strategy).plan) return tr("There is no plan to put on the shelf yet.");
     std::unordered_map<std::string, base::Id> ids;
     for (const auto& material : m_session.materials()) ids[material.name] = material.id;
     const auto prices = m_session.prices({});
@@ -106,10 +106,10 @@ QString BuyingPresenter::takeIn(supply::Way way) {
         const auto* priced = id == ids.end() ? nullptr : prices.find(id->second);
         return priced ? priced->price : std::nullopt;
     };
-    const auto receipts = supply::receiptsOf(m_answer->job, *m_answer->plans.of(way).plan, priceOfOne);
+    const auto receipts = supply::receiptsOf(m_answer->job, *m_answer->plans.of(strategy).plan, priceOfOne);
     const auto what = words::say(QT_TRANSLATE_NOOP("App", "what was bought for %1"), title().toStdString());
     const auto done = m_session.attempt([&](db::Book& book) {
-        return book.together(what, [&]() -> base::Done {
+        return book.batch(what, [&]() -> base::Done {
             for (const auto& receipt : receipts) {
                 const auto id = ids.find(receipt.material);
                 if (id == ids.end()) continue; // templates ready cut are for this job alone

@@ -36,7 +36,7 @@ class BuyingPresenter : public QObject {
 
     const std::shared_ptr<const Answer>& answer() const { return m_answer; }
     /// The curve so far; none before its first part.
-    const std::shared_ptr<const supply::Staircase>& curve() const { return m_curve; }
+    const std::shared_ptr<const supply::CostCurve>& curve() const { return m_curve; }
     bool isCurveComplete() const { return m_curveComplete; }
     bool isWorking() const { return m_working; }
     /// Why there is no answer and none is worked on; else empty.
@@ -45,7 +45,7 @@ class BuyingPresenter : public QObject {
     QString title();
     /// Puts on the shelf what that way buys, at what it costs, as one step of undo: a material whose cost follows the
     /// shelf follows the plan that was bought. Says what went wrong; empty when it is there.
-    QString takeIn(supply::Way way);
+    QString takeIn(supply::Strategy strategy);
     /// The last quantity that the curve shows.
     std::int64_t horizon() const;
 
@@ -68,7 +68,7 @@ class BuyingPresenter : public QObject {
     bool m_curveComplete = false;
     QString m_whyNot;
     std::shared_ptr<const Answer> m_answer;
-    std::shared_ptr<const supply::Staircase> m_curve;
+    std::shared_ptr<const supply::CostCurve> m_curve;
 };
 
 } // namespace sp::buying

@@ -13,7 +13,7 @@
 namespace sp::buying {
 
 using needs::NeedKind;
-using supply::Way;
+using supply::Strategy;
 using units::Count;
 
 namespace {
@@ -89,9 +89,9 @@ PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
     return row;
 }
 
-PlanRow leftRow(const supply::WayPlan& way, const desk::Formatter& formatter) {
-    PlanRow row{Buying::tr("Left on the shelf, worth"), {}, formatter.money(way.leftWorth), {}};
-    for (const auto& left : way.left) {
+PlanRow leftRow(const supply::StrategyPlan& strategy, const desk::Formatter& formatter) {
+    PlanRow row{Buying::tr("Left on the shelf, worth"), {}, formatter.money(strategy.leftWorth), {}};
+    for (const auto& left : strategy.left) {
         const auto rule = left.price ? QStringLiteral("%1 × %2 / %3")
                                            .arg(formatter.count(left.count), formatter.money(left.price->price),
                                                 formatter.count(left.price->per))
@@ -103,11 +103,11 @@ PlanRow leftRow(const supply::WayPlan& way, const desk::Formatter& formatter) {
 
 } // namespace
 
-QString nameOf(Way way) {
-    switch (way) {
-    case Way::Kits: return Buying::tr("Kits only");
-    case Way::Bulk: return Buying::tr("Bulk only");
-    case Way::Mix: return Buying::tr("Cheapest mix");
+QString nameOf(Strategy strategy) {
+    switch (strategy) {
+    case Strategy::Kits: return Buying::tr("Kits only");
+    case Strategy::Bulk: return Buying::tr("Bulk only");
+    case Strategy::Mix: return Buying::tr("Cheapest mix");
     }
     return {};
 }
@@ -121,19 +121,19 @@ QString packWords(const supply::Job& job, const supply::PlannedPack& pack, const
     return words;
 }
 
-std::vector<PlanRow> rowsOf(const Answer& answer, Way which, const desk::Formatter& formatter) {
-    const auto& way = answer.plans.of(which);
-    if (!way.plan) return {};
+std::vector<PlanRow> rowsOf(const Answer& answer, Strategy which, const desk::Formatter& formatter) {
+    const auto& strategy = answer.plans.of(which);
+    if (!strategy.plan) return {};
     std::vector<PlanRow> rows;
-    for (const auto& order : way.plan->orders) rows.push_back(orderRow(answer, *way.plan, order, formatter));
+    for (const auto& order : strategy.plan->orders) rows.push_back(orderRow(answer, *strategy.plan, order, formatter));
     rows.push_back(needRow(answer, formatter));
-    rows.push_back(leftRow(way, formatter));
+    rows.push_back(leftRow(strategy, formatter));
     return rows;
 }
 
 QString buyLine(const Answer& answer, const desk::Formatter& formatter) {
     if (answer.plans.isOnShelf) return Buying::tr("Buy nothing: the shelf is enough");
-    const auto& best = answer.plans.of(Way::Mix);
+    const auto& best = answer.plans.of(Strategy::Mix);
     if (!best.plan) return Buying::tr("Buy: %1").arg(words::sentence(*best.impossible));
     std::int64_t kits = 0;
     std::int64_t packs = 0;

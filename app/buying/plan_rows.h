@@ -18,7 +18,7 @@ struct PlanRow {
 
 /// What a plan is made of: each supplier's order with its packs and shipping, what is needed, what is left. None
 /// without a plan.
-std::vector<PlanRow> rowsOf(const Answer& answer, supply::Way way, const desk::Formatter& formatter);
+std::vector<PlanRow> rowsOf(const Answer& answer, supply::Strategy strategy, const desk::Formatter& formatter);
 
 /// "2 × bag of 10 gross, Aquamarine SS10"
 QString packWords(const supply::Job& job, const supply::PlannedPack& pack, const desk::Formatter& formatter);
@@ -27,6 +27,6 @@ QString packWords(const supply::Job& job, const supply::PlannedPack& pack, const
 QString buyLine(const Answer& answer, const desk::Formatter& formatter);
 
 /// "Kits only"
-QString nameOf(supply::Way way);
+QString nameOf(supply::Strategy strategy);
 
 } // namespace sp::buying

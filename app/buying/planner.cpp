@@ -12,7 +12,7 @@
 
 namespace sp::buying {
 
-using supply::Way;
+using supply::Strategy;
 
 namespace {
 
@@ -21,7 +21,7 @@ constexpr int kLateQuestions = 2'000; ///< where those were too few for any plan
 constexpr qint64 kSecondTry = 3'000;  ///< ms
 constexpr qint64 kCurveBudget = 20'000;
 constexpr qint64 kTellEvery = 150;
-constexpr std::int64_t kFarthest = 400; ///< quantities looked at for the proof beyond what is shown
+constexpr std::int64_t kMaxCoordinate = 400; ///< quantities looked at for the proof beyond what is shown
 
 } // namespace
 
@@ -74,46 +74,47 @@ class Planner::Work {
 
     /// Kits, bulk and mix, each until so many milliseconds after the clock's start.
     base::Result<supply::JobPlans> planned(const supply::Job& job, std::array<qint64, 3> until) {
-        std::array<supply::WayPlan, 3> ways;
-        for (std::size_t i = 0; i < ways.size(); ++i) {
-            auto way =
-                supply::planWay(job, static_cast<Way>(i), [&] { return isStale() || m_clock.hasExpired(until[i]); });
+        std::array<supply::StrategyPlan, 3> strategies;
+        for (std::size_t i = 0; i < strategies.size(); ++i) {
+            auto strategy = supply::planStrategy(job, static_cast<Strategy>(i),
+                                                 [&] { return isStale() || m_clock.hasExpired(until[i]); });
             // A busy machine may not have let the search begin: some plan is worth waiting for.
-            if (way && way->isLate)
-                way = supply::planWay(job, static_cast<Way>(i),
-                                      [&] { return isStale() || m_clock.hasExpired(kSecondTry); });
-            if (!way) return base::fail(way.error());
-            ways[i] = std::move(*way);
+            if (strategy && strategy->isLate)
+                strategy = supply::planStrategy(job, static_cast<Strategy>(i),
+                                                [&] { return isStale() || m_clock.hasExpired(kSecondTry); });
+            if (!strategy) return base::fail(strategy.error());
+            strategies[i] = std::move(*strategy);
         }
-        return supply::compared(job, std::move(ways));
+        return supply::compared(job, std::move(strategies));
     }
 
     /// The three ways of a point of the curve.
     base::Result<supply::JobPlans> plannedPoint(const supply::Job& job) {
-        std::array<supply::WayPlan, 3> ways;
-        for (std::size_t i = 0; i < ways.size(); ++i)
+        std::array<supply::StrategyPlan, 3> strategies;
+        for (std::size_t i = 0; i < strategies.size(); ++i)
             for (const int most : {kPointQuestions, kLateQuestions}) {
                 int asked = 0;
-                auto way = supply::planWay(job, static_cast<Way>(i), [&] { return isStale() || ++asked > most; });
-                if (!way) return base::fail(way.error());
-                ways[i] = std::move(*way);
-                if (!ways[i].isLate) break;
+                auto strategy =
+                    supply::planStrategy(job, static_cast<Strategy>(i), [&] { return isStale() || ++asked > most; });
+                if (!strategy) return base::fail(strategy.error());
+                strategies[i] = std::move(*strategy);
+                if (!strategies[i].isLate) break;
             }
-        return supply::compared(job, std::move(ways));
+        return supply::compared(job, std::move(strategies));
     }
 
     /// What was answered for the quantity asked about is its point: one question has one answer.
     void curve(supply::Job job, const Answer& answer) {
-        const auto ways = supply::waysOf(job);
-        const auto beyond = supply::provenBeyond(ways).value_or(0);
-        const auto last = std::max(m_question.horizon, beyond <= kFarthest ? beyond : 0);
+        const auto strategies = supply::strategiesOf(job);
+        const auto beyond = supply::provenBeyond(strategies).value_or(0);
+        const auto last = std::max(m_question.horizon, beyond <= kMaxCoordinate ? beyond : 0);
         QElapsedTimer whole;
         QElapsedTimer sinceTold;
         whole.start();
         sinceTold.start();
-        std::vector<supply::StaircasePoint> points;
+        std::vector<supply::CostCurvePoint> points;
         const auto show = [&](bool isComplete) {
-            const auto shown = std::make_shared<const supply::Staircase>(supply::assembled(ways, points));
+            const auto shown = std::make_shared<const supply::CostCurve>(supply::assembled(strategies, points));
             tell([shown, isComplete](Planner& planner) { Q_EMIT planner.curveGrew(shown, isComplete); });
         };
         for (std::int64_t n = 1; n <= last && !isStale() && !whole.hasExpired(kCurveBudget); ++n) {
@@ -122,7 +123,7 @@ class Planner::Work {
                 points.push_back(supply::pointOf(answer.job, answer.plans));
             } else {
                 const auto plans = plannedPoint(job);
-                if (!plans || plans->of(Way::Mix).isLate) break;
+                if (!plans || plans->of(Strategy::Mix).isLate) break;
                 points.push_back(supply::pointOf(job, *plans));
             }
             if (!sinceTold.hasExpired(kTellEvery)) continue;

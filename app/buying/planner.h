@@ -44,7 +44,7 @@ class Planner : public QObject {
     void answered(const std::shared_ptr<const sp::buying::Answer>& answer);
     void refused(const sp::base::Error& error);
     /// The curve so far; `isComplete` when no more comes.
-    void curveGrew(const std::shared_ptr<const sp::supply::Staircase>& curve, bool isComplete);
+    void curveGrew(const std::shared_ptr<const sp::supply::CostCurve>& curve, bool isComplete);
 
   private:
     class Work;

@@ -2,8 +2,8 @@
 #include "app/buying/shopping_list.h"
 
 #include "app/buying/buying_words.h"
+#include "app/buying/cost_curve_picture.h"
 #include "app/buying/plan_rows.h"
-#include "app/buying/staircase_picture.h"
 #include "app/paper/lettering.h"
 #include "app/paper/paper_colours.h"
 #include "app/paper/sheet_layout.h"
@@ -16,7 +16,7 @@ namespace sp::buying {
 
 using paper::DrawnPages;
 using paper::Face;
-using supply::Way;
+using supply::Strategy;
 using units::Money;
 
 namespace {
@@ -36,7 +36,7 @@ struct ListLine {
 };
 
 std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const desk::Formatter& formatter) {
-    const auto& plan = *answer.plans.of(Way::Mix).plan;
+    const auto& plan = *answer.plans.of(Strategy::Mix).plan;
     std::vector<ListLine> lines{{Face::Title, Buying::tr("Shopping list"), {}, false, 0},
                                 {Face::Small, job, {}, false, 0}};
     if (plan.packs.empty())
@@ -57,7 +57,7 @@ std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const de
 } // namespace
 
 std::string shoppingCsv(const Answer& answer) {
-    const auto& plan = *answer.plans.of(Way::Mix).plan;
+    const auto& plan = *answer.plans.of(Strategy::Mix).plan;
     const auto words = [](const QString& text) { return text.toStdString(); };
     auto text = base::csvRecord({{words(Buying::tr("Supplier"))},
                                  {words(Buying::tr("Pack"))},
@@ -125,10 +125,10 @@ DrawnPages shoppingPages(const Answer& answer, const QString& job, const desk::F
     return drawn;
 }
 
-DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon, const QString& job,
+DrawnPages costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon, const QString& job,
                          const desk::Formatter& formatter, catalogue::Paper paper) {
     const auto size = paper::pageSize(paper);
-    const auto page = [stairs = std::move(stairs), horizon, job, formatter, size](QPainter& painter) {
+    const auto page = [curve = std::move(curve), horizon, job, formatter, size](QPainter& painter) {
         const paper::Lettering lettering;
         lettering.draw(painter, {kMargin, kMargin + 18}, Face::Title, paper::kInk,
                        Buying::tr("Cost of one piece by quantity"));
@@ -137,11 +137,10 @@ DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::i
         font.setPixelSize(9); // a unit is a point
         painter.setFont(font);
         const QRectF box(kMargin, kMargin + 48, size.width() - 2 * kMargin, 320);
-        paintStaircase(painter, box, {*stairs, horizon, 0}, desk::Look::Light, formatter);
+        paintCostCurve(painter, box, {*curve, horizon, 0}, desk::Look::Light, formatter);
         double y = box.bottom() + 24;
-        for (const auto& line :
-             lettering.wrap(Face::Body, staircaseWords(*stairs, horizon, formatter).join(QStringLiteral(" · ")),
-                            box.width(), 20)) {
+        for (const auto& line : lettering.wrap(
+                 Face::Body, costCurveWords(*curve, horizon, formatter).join(QStringLiteral(" · ")), box.width(), 20)) {
             lettering.draw(painter, {kMargin, y}, Face::Body, paper::kInk, line);
             y += lettering.leading(Face::Body);
         }

@@ -18,7 +18,7 @@ paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const 
                                 catalogue::Paper paper);
 
 /// The curve on one page, with its sentences.
-paper::DrawnPages staircasePage(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon,
+paper::DrawnPages costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon,
                                 const QString& job, const desk::Formatter& formatter, catalogue::Paper paper);
 
 } // namespace sp::buying

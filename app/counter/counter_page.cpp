@@ -41,12 +41,12 @@ void CounterPage::connectAll() {
     connect(m_order, &OrderPanel::lineEntered, this, &CounterPage::focusPieces);
     connect(m_line, &LinePanel::designsWanted, this, &CounterPage::focusStart);
     connect(m_line, &LinePanel::removeAsked, &m_presenter, &CounterPresenter::removeLine);
-    connect(m_slip, &SlipPanel::giveAsked, this, &CounterPage::give);
+    connect(m_slip, &SlipPanel::issueAsked, this, &CounterPage::issue);
     connect(m_slip, &SlipPanel::printAsked, this, &CounterPage::showSheet);
     connect(m_slip, &SlipPanel::buyingAsked, this, &CounterPage::buyingAsked);
     connect(m_slip, &SlipPanel::copyAsked, &m_presenter, &CounterPresenter::startCopy);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::refresh);
-    connect(&m_presenter, &CounterPresenter::orderShown, this, &CounterPage::tellGiven);
+    connect(&m_presenter, &CounterPresenter::orderShown, this, &CounterPage::showIssued);
 }
 
 void CounterPage::focusPieces() {
@@ -56,8 +56,8 @@ void CounterPage::focusPieces() {
 
 void CounterPage::refresh() { m_columns->setFigure(tr("To pay"), m_slip->toPay()); }
 
-void CounterPage::tellGiven() {
-    if (!m_presenter.isGiven()) {
+void CounterPage::showIssued() {
+    if (!m_presenter.isIssued()) {
         m_messages->dismiss();
         return;
     }
@@ -71,13 +71,13 @@ void CounterPage::tellGiven() {
     m_messages->tell(desk::Tone::Good, told, tr("New order"), [this] { startNew(); });
 }
 
-void CounterPage::give() {
-    if (m_presenter.isGiven()) return;
+void CounterPage::issue() {
+    if (m_presenter.isIssued()) return;
     if (!m_presenter.priced()) {
         m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(m_presenter.whyNoPrice()));
         return;
     }
-    if (m_presenter.give([this](const std::string& number) { return sheetFor(number); })) tellGiven();
+    if (m_presenter.issue([this](const std::string& number) { return sheetFor(number); })) showIssued();
 }
 
 quoting::SheetContent CounterPage::sheetFor(const std::string& number) {
@@ -89,8 +89,8 @@ quoting::SheetContent CounterPage::sheetFor(const std::string& number) {
 }
 
 void CounterPage::showSheet() {
-    m_presenter.keep();
-    if (!m_presenter.priced() && !m_presenter.isGiven()) {
+    m_presenter.saveDraft();
+    if (!m_presenter.priced() && !m_presenter.isIssued()) {
         m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(m_presenter.whyNoPrice()));
         return;
     }

@@ -23,7 +23,7 @@ class CounterPage : public QWidget {
     CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, desk::Prompter& prompter,
                 QWidget* parent = nullptr);
 
-    void give();
+    void issue();
     void showSheet();
     void turnOver();
     void startNew();
@@ -40,7 +40,7 @@ class CounterPage : public QWidget {
     quoting::SheetContent sheetFor(const std::string& number);
     void connectAll();
     void refresh();
-    void tellGiven();
+    void showIssued();
 
     CounterPresenter& m_presenter;
     desk::Formatter m_formatter;

@@ -18,7 +18,7 @@ CounterPresenter::CounterPresenter(session::BookSession& session, QObject* paren
     , m_session(session) {
     m_rest.setSingleShot(true);
     m_rest.setInterval(kRestMilliseconds);
-    connect(&m_rest, &QTimer::timeout, this, &CounterPresenter::keep);
+    connect(&m_rest, &QTimer::timeout, this, &CounterPresenter::saveDraft);
     connect(&m_session, &session::BookSession::changed, this, &CounterPresenter::bookChanged);
 }
 
@@ -46,7 +46,7 @@ const pricing::PricedLine* CounterPresenter::pricedLine() const {
 }
 
 void CounterPresenter::select(int line) {
-    keep();
+    saveDraft();
     const int last = static_cast<int>(order().lines.size()) - 1;
     m_current = std::clamp(line, -1, last);
     reprice();
@@ -77,13 +77,13 @@ void CounterPresenter::openLast() {
 }
 
 void CounterPresenter::startNew() {
-    keep();
+    saveDraft();
     auto started = m_session.keepDraft([](db::Book& book) { return book.startQuote(); });
     if (started) show(std::move(*started));
 }
 
 bool CounterPresenter::open(const base::Id& quote) {
-    keep();
+    saveDraft();
     auto opened = m_session.read([&](db::Book& book) { return book.quote(quote); });
     if (opened) show(std::move(*opened));
     return opened.has_value();
@@ -99,7 +99,7 @@ void CounterPresenter::startCopy() {
     readPrices();
     m_current = m_quote.order.lines.empty() ? -1 : 0;
     touched();
-    keep();
+    saveDraft();
     Q_EMIT orderShown();
     Q_EMIT lineShown();
 }
@@ -137,7 +137,7 @@ void CounterPresenter::addDesign(const base::Id& id) {
     m_quote.order.lines.push_back(catalogue::lineOf(*design));
     m_current = static_cast<int>(order().lines.size()) - 1;
     touched();
-    keep();
+    saveDraft();
     Q_EMIT lineShown();
 }
 
@@ -152,7 +152,7 @@ void CounterPresenter::takeDesign() {
         line.stones = design->stones;
         line.templatesOnWall = design->templatesOnWall;
     });
-    keep();
+    saveDraft();
     Q_EMIT lineShown();
 }
 
@@ -161,11 +161,12 @@ void CounterPresenter::addOneOff(const QString& title) {
     catalogue::OrderLine line;
     line.title = title.trimmed().toStdString();
     for (const auto& material : m_session.materials())
-        if (line.onto.isNone() && material.kind == catalogue::MaterialKind::Backing) line.onto = material.id;
+        if (line.baseMaterial.isNone() && material.kind == catalogue::MaterialKind::Backing)
+            line.baseMaterial = material.id;
     m_quote.order.lines.push_back(std::move(line));
     m_current = static_cast<int>(order().lines.size()) - 1;
     touched();
-    keep();
+    saveDraft();
     Q_EMIT lineShown();
 }
 
@@ -175,7 +176,7 @@ void CounterPresenter::removeLine() {
     m_unread.removeLine(m_current);
     m_current = std::min(m_current, static_cast<int>(order().lines.size()) - 1);
     touched();
-    keep();
+    saveDraft();
     Q_EMIT lineShown();
 }
 
@@ -186,7 +187,7 @@ void CounterPresenter::setCustomer(const base::Id& customer) {
     m_quote.order.asksExemption = known && known->certificate && known->certificate->holdsOn(order().quotedOn);
     readPrices();
     touched();
-    keep();
+    saveDraft();
     Q_EMIT orderShown();
 }
 
@@ -210,7 +211,7 @@ void CounterPresenter::setAsksExemption(bool asks) {
     if (!canChange() || m_quote.order.asksExemption == asks) return;
     m_quote.order.asksExemption = asks;
     touched();
-    keep();
+    saveDraft();
 }
 
 void CounterPresenter::setDiscount(const catalogue::Discount& discount) {
@@ -234,7 +235,7 @@ void CounterPresenter::addStone(const base::Id& material) {
             if (stone.material == material) return;
         line.stones.push_back({material, units::Count{}});
     });
-    keep();
+    saveDraft();
     Q_EMIT lineShown();
 }
 
@@ -243,7 +244,7 @@ void CounterPresenter::removeStone(int row) {
         if (row >= 0 && row < static_cast<int>(line.stones.size())) line.stones.erase(line.stones.begin() + row);
     });
     m_unread.removeNumbered(m_current, QStringLiteral("stone"), row);
-    keep();
+    saveDraft();
     reprice();
     Q_EMIT lineShown();
     Q_EMIT changed();
@@ -290,7 +291,7 @@ void CounterPresenter::priceLadder() {
     if (ladder) m_ladder = std::move(*ladder);
 }
 
-void CounterPresenter::keep() {
+void CounterPresenter::saveDraft() {
     m_rest.stop();
     if (!m_unkept || !canChange()) return;
     m_keeping = true;
@@ -306,17 +307,17 @@ std::optional<units::Money> CounterPresenter::reckonedOtherwise() const {
     return m_priced->total;
 }
 
-bool CounterPresenter::give(const SheetFor& sheetFor) {
+bool CounterPresenter::issue(const SheetFor& sheetFor) {
     if (!canChange() || !m_priced) return false;
-    keep();
+    saveDraft();
     if (m_unkept) return false;
     const db::QuoteResult result{*m_priced, sheetFor};
     m_keeping = true;
-    auto given = m_session.change([&](db::Book& book) { return book.give(m_quote, m_prices, result, validUntil()); });
+    auto issued = m_session.change([&](db::Book& book) { return book.issue(m_quote, m_prices, result, validUntil()); });
     m_keeping = false;
-    if (!given) return false;
+    if (!issued) return false;
     const int current = m_current;
-    show(std::move(*given));
+    show(std::move(*issued));
     select(current);
     return true;
 }

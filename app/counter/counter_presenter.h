@@ -28,9 +28,9 @@ class CounterPresenter : public QObject {
     // The quote on the counter.
     const db::Quote& quote() const { return m_quote; }
     const catalogue::Order& order() const { return m_quote.order; }
-    bool isGiven() const { return !m_quote.number.empty(); }
+    bool isIssued() const { return !m_quote.number.empty(); }
     /// Whether the quote can be edited: it has not been given, and the book can be written.
-    bool canChange() const { return !isGiven() && !m_session.isReadOnly(); }
+    bool canChange() const { return !isIssued() && !m_session.isReadOnly(); }
     const catalogue::PriceBook& prices() const { return m_prices; }
     const std::optional<pricing::PricedOrder>& priced() const { return m_priced; }
     /// Why there is no price, in one sentence; empty while there is one.
@@ -82,11 +82,11 @@ class CounterPresenter : public QObject {
     bool isUnread(int line, const QString& field = {}) const { return m_unread.has(line, field); }
 
     /// Saves what was typed now, as one step of undo.
-    void keep();
+    void saveDraft();
     using SheetFor = std::function<quoting::SheetContent(const std::string& number)>;
     /// Numbers and seals the quote together with the text of its sheet. False if that fails; the session's `troubled`
     /// then says why.
-    bool give(const SheetFor& sheetFor);
+    bool issue(const SheetFor& sheetFor);
     /// The total of a given quote by today's rules, if it differs from the one it was given with.
     std::optional<units::Money> reckonedOtherwise() const;
 

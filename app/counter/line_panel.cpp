@@ -45,8 +45,8 @@ QLayout* LinePanel::buildMeasures() {
     row->setSpacing(12);
     m_pieces = new desk::CountField(m_formatter, this);
     m_pieces->setObjectName(QStringLiteral("pieces"));
-    m_onto = new desk::ChoiceField(m_formatter, this);
-    m_onto->setObjectName(QStringLiteral("onto"));
+    m_baseMaterial = new desk::ChoiceField(m_formatter, this);
+    m_baseMaterial->setObjectName(QStringLiteral("onto"));
     m_width = new desk::LengthField(m_formatter, this);
     m_width->setObjectName(QStringLiteral("width"));
     m_height = new desk::LengthField(m_formatter, this);
@@ -54,12 +54,12 @@ QLayout* LinePanel::buildMeasures() {
     using catalogue::OrderLine;
     using catalogue::fields::fieldOf;
     desk::standsFor(*m_pieces, fieldOf<&OrderLine::quantity>());
-    desk::standsFor(*m_onto, fieldOf<&OrderLine::onto>());
-    desk::standsFor(*m_onto, fieldOf<&OrderLine::customersGarment>());
+    desk::standsFor(*m_baseMaterial, fieldOf<&OrderLine::baseMaterial>());
+    desk::standsFor(*m_baseMaterial, fieldOf<&OrderLine::customersGarment>());
     desk::standsFor(*m_width, fieldOf<&OrderLine::width>());
     desk::standsFor(*m_height, fieldOf<&OrderLine::height>());
     row->addWidget(new desk::FieldBox(tr("&Pieces"), m_pieces, this), 2, Qt::AlignTop);
-    row->addWidget(new desk::FieldBox(tr("&On"), m_onto, this), 4, Qt::AlignTop);
+    row->addWidget(new desk::FieldBox(tr("&On"), m_baseMaterial, this), 4, Qt::AlignTop);
     row->addWidget(new desk::FieldBox(tr("&Width"), m_width, this), 2, Qt::AlignTop);
     row->addWidget(new desk::FieldBox(tr("&Height"), m_height, this), 2, Qt::AlignTop);
     return row;
@@ -151,7 +151,7 @@ void LinePanel::typed(desk::ValueField<T>* field, std::function<void(catalogue::
         if (!value) return;
         m_presenter.editLine([&](catalogue::OrderLine& line) { put(line, *value); });
     });
-    connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+    connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
 }
 
 void LinePanel::connectAll() {
@@ -160,26 +160,27 @@ void LinePanel::connectAll() {
     typed<units::Length>(m_height, [](auto& line, const units::Length& height) { line.height = height; });
     connect(m_title, &desk::TypedField::edited, this,
             [this] { m_presenter.editLine([&](catalogue::OrderLine& line) { line.title = m_title->words(); }); });
-    connect(m_title, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
-    connect(m_onto, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
-        noteEntry(m_presenter, Owner::Line, *m_onto);
+    connect(m_title, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
+    connect(m_baseMaterial, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
+        noteEntry(m_presenter, Owner::Line, *m_baseMaterial);
         for (auto* field : m_sizeFields) m_presenter.setProblem(Owner::Line, field->objectName(), {}, {});
         m_presenter.editLine([&](catalogue::OrderLine& line) {
             line.customersGarment = id == customersGarment();
-            line.onto = id.isValid() && !line.customersGarment ? id.value<base::Id>() : base::Id{};
+            line.baseMaterial = id.isValid() && !line.customersGarment ? id.value<base::Id>() : base::Id{};
             line.sizes.clear();
         });
-        m_presenter.keep();
+        m_presenter.saveDraft();
         loadSizes();
     });
-    connect(m_onto, &desk::TypedField::edited, this, [this] { noteEntry(m_presenter, Owner::Line, *m_onto); });
+    connect(m_baseMaterial, &desk::TypedField::edited, this,
+            [this] { noteEntry(m_presenter, Owner::Line, *m_baseMaterial); });
     connect(m_onWall, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.editLine([&](catalogue::OrderLine& line) { line.templatesOnWall = on; });
-        m_presenter.keep();
+        m_presenter.saveDraft();
     });
     connect(m_taxable, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.editLine([&](catalogue::OrderLine& line) { line.taxable = on; });
-        m_presenter.keep();
+        m_presenter.saveDraft();
     });
     connect(&m_presenter, &CounterPresenter::changed, this, &LinePanel::refresh);
     connect(&m_presenter, &CounterPresenter::lineShown, this, &LinePanel::loadLine);
@@ -190,7 +191,7 @@ void LinePanel::offerBases() {
     auto choices = desk::choicesOf(m_presenter.session().materials(),
                                    {catalogue::MaterialKind::Backing, catalogue::MaterialKind::Blank});
     choices.push_back({customersGarment(), tr("The customer’s own garment"), {}, {}});
-    m_onto->setChoices(std::move(choices));
+    m_baseMaterial->setChoices(std::move(choices));
 }
 
 void LinePanel::loadLine() {
@@ -210,12 +211,12 @@ void LinePanel::loadLine() {
         m_width->setValue(line.width);
         m_height->setValue(line.height);
     }
-    m_onto->setCurrent(line.customersGarment ? customersGarment() : QVariant::fromValue(line.onto));
+    m_baseMaterial->setCurrent(line.customersGarment ? customersGarment() : QVariant::fromValue(line.baseMaterial));
     m_onWall->setChecked(line.templatesOnWall);
     m_taxable->setChecked(line.taxable);
     for (QWidget* input :
          {static_cast<QWidget*>(m_pieces), static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_width),
-          static_cast<QWidget*>(m_height), static_cast<QWidget*>(m_onto), static_cast<QWidget*>(m_onWall),
+          static_cast<QWidget*>(m_height), static_cast<QWidget*>(m_baseMaterial), static_cast<QWidget*>(m_onWall),
           static_cast<QWidget*>(m_taxable)})
         input->setEnabled(m_presenter.canChange());
     m_remove->setVisible(m_presenter.canChange());
@@ -232,12 +233,12 @@ void LinePanel::loadSizes() {
     m_sizes->hide();
     if (!m_presenter.hasLine()) return;
     const auto& line = m_presenter.line();
-    const auto* onto = line.customersGarment ? nullptr : m_presenter.prices().find(line.onto);
-    if (!onto || onto->material.sizes.empty()) return;
+    const auto* baseMaterial = line.customersGarment ? nullptr : m_presenter.prices().find(line.baseMaterial);
+    if (!baseMaterial || baseMaterial->material.sizes.empty()) return;
     auto* row = new QHBoxLayout(m_sizes);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
-    for (const auto& size : onto->material.sizes) {
+    for (const auto& size : baseMaterial->material.sizes) {
         auto* field = new desk::CountField(m_formatter, m_sizes);
         const auto name = QString::fromStdString(size.name);
         field->setObjectName(QStringLiteral("size_") + name);
@@ -247,7 +248,7 @@ void LinePanel::loadSizes() {
             if (chosen.size == size.name && !chosen.count.isZero()) field->setValue(chosen.count);
         field->setEnabled(m_presenter.canChange());
         connect(field, &desk::TypedField::edited, this, &LinePanel::sizeTyped);
-        connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+        connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
         row->addWidget(new desk::FieldBox(name, field, m_sizes), 1, Qt::AlignTop);
         m_sizeFields.push_back(field);
     }
@@ -308,7 +309,7 @@ void LinePanel::refreshBench() {
 void LinePanel::refreshShortage() {
     const auto* priced = m_presenter.pricedLine();
     QStringList shortages;
-    if (priced && !m_presenter.isGiven()) {
+    if (priced && !m_presenter.isIssued()) {
         const auto& shelf = m_presenter.session().shelf();
         const auto& line = m_presenter.line();
         for (const auto& stone : line.stones) {

@@ -56,7 +56,7 @@ class LinePanel : public desk::Card {
     desk::TextLabel* m_place = nullptr;
     desk::WordField* m_title = nullptr;
     desk::CountField* m_pieces = nullptr;
-    desk::ChoiceField* m_onto = nullptr;
+    desk::ChoiceField* m_baseMaterial = nullptr;
     desk::LengthField* m_width = nullptr;
     desk::LengthField* m_height = nullptr;
     QCheckBox* m_onWall = nullptr;

@@ -52,13 +52,13 @@ QString OrderListModel::title(int row) const {
 QString OrderListModel::detail(int row) const {
     if (m_presenter.isUnread(row)) return tr("an entry cannot be read");
     const auto& line = m_presenter.order().lines[static_cast<std::size_t>(row)];
-    QString onto = tr("the customer’s garment");
+    QString baseMaterial = tr("the customer’s garment");
     if (!line.customersGarment) {
-        const auto* material = m_presenter.prices().find(line.onto);
-        onto = material ? QString::fromStdString(material->material.name) : QString();
+        const auto* material = m_presenter.prices().find(line.baseMaterial);
+        baseMaterial = material ? QString::fromStdString(material->material.name) : QString();
     }
     const auto size = m_formatter.size(line.width, line.height);
-    return onto.isEmpty() ? size : QStringLiteral("%1, %2").arg(onto, size);
+    return baseMaterial.isEmpty() ? size : QStringLiteral("%1, %2").arg(baseMaterial, size);
 }
 
 QString OrderListModel::each(int row) const {

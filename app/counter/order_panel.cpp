@@ -145,7 +145,7 @@ void OrderPanel::connectAll() {
     connect(m_discount, &desk::TypedField::edited, this, &OrderPanel::discountTyped);
     for (desk::TypedField* field :
          {static_cast<desk::TypedField*>(m_wantedBy), static_cast<desk::TypedField*>(m_discount)})
-        connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+        connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
     connect(m_exempt, &QCheckBox::clicked, &m_presenter, &CounterPresenter::setAsksExemption);
     connect(m_design, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         if (!id.isValid()) return;

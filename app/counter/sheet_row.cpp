@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/sheet_row.h"
 
-#include "core/needs/sheet_use.h"
 #include "app/words/names.h"
+#include "core/needs/sheet_use.h"
 
 #include <QHBoxLayout>
 
@@ -70,7 +70,7 @@ void SheetRow::refresh() {
     if (!priced) return;
     const auto& line = m_presenter.line();
     const auto& shop = m_presenter.prices().shop;
-    show(m_base, line.customersGarment ? base::Id{} : line.onto, priced->cost.base, false);
+    show(m_base, line.customersGarment ? base::Id{} : line.baseMaterial, priced->cost.base, false);
     show(m_tape, shop.usualTape, priced->cost.tape, false);
     show(m_templates, shop.usualTemplate, priced->cost.templates, line.templatesOnWall);
 }

@@ -90,7 +90,7 @@ void SlipBack::build() {
     m_ask = new desk::MoneyField(m_formatter, this);
     m_ask->setObjectName(QStringLiteral("askInstead"));
     m_ask->setEmptyAllowed(true);
-    desk::standsFor(*m_ask, catalogue::fields::fieldOf<&catalogue::OrderLine::typedEach>());
+    desk::standsFor(*m_ask, catalogue::fields::fieldOf<&catalogue::OrderLine::overrideEach>());
     m_askBox = new desk::FieldBox(tr("As&k for instead"), m_ask, this);
     m_askBox->setMaximumWidth(desk::scaled(150));
     ask->addWidget(m_askBox, 0, Qt::AlignTop);
@@ -99,10 +99,10 @@ void SlipBack::build() {
     m_leaves->setWordWrap(true);
     ask->addWidget(m_leaves, 1);
     column->addLayout(ask);
-    m_footing = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Strong, this);
-    m_footing->setObjectName(QStringLiteral("footing"));
-    m_footing->setWordWrap(true);
-    column->addWidget(m_footing);
+    m_coverage = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Strong, this);
+    m_coverage->setObjectName(QStringLiteral("footing"));
+    m_coverage->setWordWrap(true);
+    column->addWidget(m_coverage);
     m_ladder = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Plain, this);
     m_ladder->setWordWrap(true);
     column->addWidget(m_ladder);
@@ -129,7 +129,7 @@ void SlipBack::build() {
     });
     connect(&m_planner, &buying::Planner::refused, this, [this] { m_buy->setText(tr("Buy…")); });
     connect(m_ask, &desk::TypedField::edited, this, &SlipBack::askTyped);
-    connect(m_ask, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+    connect(m_ask, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
 }
 
 void SlipBack::showPlan() {
@@ -144,13 +144,13 @@ void SlipBack::showPlan() {
 void SlipBack::askTyped() {
     const auto price = m_ask->optionalValue();
     noteEntry(m_presenter, CounterPresenter::Owner::Line, *m_ask);
-    if (price) m_presenter.editLine([&](catalogue::OrderLine& line) { line.typedEach = *price; });
+    if (price) m_presenter.editLine([&](catalogue::OrderLine& line) { line.overrideEach = *price; });
 }
 
 void SlipBack::loadAsk() {
     m_ask->setEnabled(m_presenter.hasLine() && m_presenter.canChange());
     if (!m_presenter.hasLine()) return;
-    m_ask->setOptionalValue(m_presenter.line().typedEach);
+    m_ask->setOptionalValue(m_presenter.line().overrideEach);
     restoreUnread(*this, m_presenter, CounterPresenter::Owner::Line);
 }
 
@@ -187,7 +187,7 @@ void SlipBack::refresh() {
         for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));
         m_what->setText({});
         const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
-        m_footing->setText(isSaidAbove ? QString() : m_presenter.whyNoPrice());
+        m_coverage->setText(isSaidAbove ? QString() : m_presenter.whyNoPrice());
         for (auto* label : {m_leaves, m_ladder, m_order}) label->setText({});
         return;
     }
@@ -211,18 +211,18 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
     m_perHour->setRole(perHour && perHour->isNegative() ? Role::Warn : Role::Good);
     m_leaves->setText(tr("leaves %1 a piece, %2 on the line; the ladder asks %3 (%4)")
                           .arg(m_formatter.money(figures.profitEach), m_formatter.money(line.earnings.profit),
-                               m_formatter.money(line.reckonedEach), m_formatter.rate(line.ladderMarkUp)));
-    switch (line.footing) {
-    case pricing::Footing::Pays: m_footing->setText({}); break;
-    case pricing::Footing::BelowCost:
-        m_footing->setText(tr("Below what it costs with your own time, wear and overhead."));
+                               m_formatter.money(line.calculatedEach), m_formatter.rate(line.ladderMarkUp)));
+    switch (line.coverage) {
+    case pricing::PriceCoverage::Pays: m_coverage->setText({}); break;
+    case pricing::PriceCoverage::BelowCost:
+        m_coverage->setText(tr("Below what it costs with your own time, wear and overhead."));
         break;
-    case pricing::Footing::BelowFloor:
-        m_footing->setText(tr("Below the floor: it does not cover the %1 a piece that is paid out.")
-                               .arg(m_formatter.money(figures.paidOutEach)));
+    case pricing::PriceCoverage::BelowFloor:
+        m_coverage->setText(tr("Below the floor: it does not cover the %1 a piece that is paid out.")
+                                .arg(m_formatter.money(figures.paidOutEach)));
         break;
     }
-    m_footing->setVisible(!m_footing->text().isEmpty());
+    m_coverage->setVisible(!m_coverage->text().isEmpty());
     QStringList steps;
     for (const auto& step : m_presenter.ladder())
         steps << tr("%1: %2").arg(m_formatter.count(step.quantity), m_formatter.money(step.each));

@@ -58,7 +58,7 @@ class SlipBack : public QWidget {
     desk::MoneyField* m_ask = nullptr;
     desk::FieldBox* m_askBox = nullptr;
     desk::TextLabel* m_leaves = nullptr;
-    desk::TextLabel* m_footing = nullptr;
+    desk::TextLabel* m_coverage = nullptr;
     desk::TextLabel* m_ladder = nullptr;
     desk::TextLabel* m_order = nullptr;
 };

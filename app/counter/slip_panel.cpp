@@ -66,7 +66,7 @@ quoting::SheetContent sheetOf(CounterPresenter& presenter, const desk::Formatter
     const words::SheetWords words(
         formatter.style(), [&formatter](units::Date day) { return formatter.date(day).toStdString(); },
         [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); });
-    if (presenter.isGiven()) return words::givenSheet(presenter.quote(), presenter.session().fits(), words);
+    if (presenter.isIssued()) return words::issuedSheet(presenter.quote(), presenter.session().fits(), words);
     return quoting::contentOf(
         {number, presenter.order(), presenter.prices(), *presenter.priced(), ladders, presenter.validUntil(), words});
 }
@@ -101,23 +101,23 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     auto* buttons = new QHBoxLayout;
     buttons->setContentsMargins(kShadow, 0, kShadow, 0);
     buttons->setSpacing(8);
-    m_give = new QPushButton(this);
-    m_give->setObjectName(QStringLiteral("give"));
-    desk::makePrimary(*m_give);
+    m_issue = new QPushButton(this);
+    m_issue->setObjectName(QStringLiteral("give"));
+    desk::makePrimary(*m_issue);
     m_print = new QPushButton(tr("P&rint"), this);
     m_print->setObjectName(QStringLiteral("print"));
     m_turn = new QPushButton(tr("Turn o&ver"), this);
     m_turn->setObjectName(QStringLiteral("turnOver"));
     m_turn->setToolTip(tr("Shows the owner’s side, or the customer’s again (F9)"));
-    buttons->addWidget(m_give, 2);
+    buttons->addWidget(m_issue, 2);
     buttons->addWidget(m_print, 1);
     buttons->addWidget(m_turn, 1);
     column->addLayout(buttons);
-    connect(m_give, &QPushButton::clicked, this, [this] {
-        if (m_presenter.isGiven())
+    connect(m_issue, &QPushButton::clicked, this, [this] {
+        if (m_presenter.isIssued())
             Q_EMIT copyAsked();
         else
-            Q_EMIT giveAsked();
+            Q_EMIT issueAsked();
     });
     connect(m_back, &SlipBack::buyingAsked, this, &SlipPanel::buyingAsked);
     connect(m_print, &QPushButton::clicked, this, &SlipPanel::printAsked);
@@ -141,7 +141,7 @@ QString SlipPanel::toPay() const { return m_totals->toPay(); }
 
 void SlipPanel::refresh() {
     refreshButtons();
-    if (!m_presenter.priced() && !m_presenter.isGiven()) {
+    if (!m_presenter.priced() && !m_presenter.isIssued()) {
         m_content = {};
         m_lines->setContent(nullptr, -1);
         m_totals->setNoPrice(m_presenter.whyNoPrice());
@@ -161,18 +161,18 @@ void SlipPanel::refresh() {
 }
 
 void SlipPanel::refreshButtons() {
-    const bool given = m_presenter.isGiven();
+    const bool issued = m_presenter.isIssued();
     const bool priced = m_presenter.priced().has_value();
-    m_give->setText(given ? tr("Order a&gain") : tr("&Give this quote"));
+    m_issue->setText(issued ? tr("Order a&gain") : tr("&Give this quote"));
     const bool readOnly = m_presenter.session().isReadOnly();
-    m_give->setEnabled(!readOnly && (given || priced));
-    m_print->setEnabled(priced || given);
+    m_issue->setEnabled(!readOnly && (issued || priced));
+    m_print->setEnabled(priced || issued);
     const auto why = priced ? QString() : m_presenter.whyNoPrice();
     m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);
-    m_give->setToolTip(readOnly ? words::sentence(*m_presenter.session().book().readOnlyBecause())
-                       : given  ? tr("Starts a new order with what this quote holds, at today’s prices")
-                       : priced ? tr("Numbers the quote and keeps it as it is (Ctrl+Enter)")
-                                : why);
+    m_issue->setToolTip(readOnly ? words::sentence(*m_presenter.session().book().readOnlyBecause())
+                        : issued ? tr("Starts a new order with what this quote holds, at today’s prices")
+                        : priced ? tr("Numbers the quote and keeps it as it is (Ctrl+Enter)")
+                                 : why);
 }
 
 } // namespace sp::counter

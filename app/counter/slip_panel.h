@@ -33,7 +33,7 @@ class SlipPanel : public QWidget {
     QString toPay() const;
 
   Q_SIGNALS:
-    void giveAsked();
+    void issueAsked();
     void printAsked();
     void copyAsked();
     void buyingAsked();
@@ -50,7 +50,7 @@ class SlipPanel : public QWidget {
     SlipLines* m_lines = nullptr;
     SlipTotals* m_totals = nullptr;
     SlipBack* m_back = nullptr;
-    QPushButton* m_give = nullptr;
+    QPushButton* m_issue = nullptr;
     QPushButton* m_print = nullptr;
     QPushButton* m_turn = nullptr;
 };

@@ -17,7 +17,7 @@ using desk::Role;
 using desk::TextSize;
 using desk::Weight;
 
-constexpr int kMostSteps = 5;
+constexpr int kMaxSteps = 5;
 
 QString shown(const std::string& words) { return QString::fromStdString(words); }
 
@@ -78,7 +78,7 @@ SlipTotals::SlipTotals(QWidget* parent)
     auto* steps = new QHBoxLayout(m_ladder);
     steps->setContentsMargins(0, 0, 0, 0);
     steps->setSpacing(4);
-    for (int i = 0; i < kMostSteps; ++i) {
+    for (int i = 0; i < kMaxSteps; ++i) {
         auto* cell = new StepCell(m_ladder);
         auto* inside = new QVBoxLayout(cell);
         inside->setContentsMargins(4, 4, 4, 4);

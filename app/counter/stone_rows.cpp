@@ -97,7 +97,7 @@ void StoneRows::addRow(int row, const catalogue::StoneCount& stone) {
     remove->setVisible(m_presenter.canChange());
     connect(remove, &QToolButton::clicked, this, [this, row] { m_presenter.removeStone(row); });
     connect(entry.perPiece, &desk::TypedField::edited, this, [this, row] { typed(row); });
-    connect(entry.perPiece, &desk::TypedField::committed, &m_presenter, &CounterPresenter::keep);
+    connect(entry.perPiece, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
     m_rows.push_back(entry);
 }
 

@@ -20,7 +20,7 @@ void restoreUnread(QWidget& within, const CounterPresenter& presenter, CounterPr
             choice->setTyped(*typed);
         else
             field->setRaw(*typed);
-        field->complain();
+        field->showError();
     }
 }
 

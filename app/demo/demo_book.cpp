@@ -184,14 +184,14 @@ class Scenario {
         return add(card, {{"Tollgate Film and Tape", "250 cards", 250, {{1, 1875}}, true}}, 410);
     }
 
-    Done design(const char* name, Length width, Length height, const char* onto, bool onWall,
+    Done design(const char* name, Length width, Length height, const char* baseMaterial, bool onWall,
                 const std::vector<std::pair<const char*, std::int64_t>>& stones) {
         catalogue::Design design;
         design.name = name;
         design.width = width;
         design.height = height;
         design.templatesOnWall = onWall;
-        design.usualBase = id(onto);
+        design.usualBase = id(baseMaterial);
         for (const auto& [material, count] : stones) design.stones.push_back({id(material), Count::of(count)});
         return keep(name, m_book.save(design));
     }
@@ -342,12 +342,11 @@ class Scenario {
 
 } // namespace
 
-base::Result<std::unique_ptr<db::Book>> createDemoBook(const std::filesystem::path& file,
-                                                       db::Surroundings surroundings) {
-    auto book = db::Book::create(file, std::move(surroundings));
+base::Result<std::unique_ptr<db::Book>> createDemoBook(const std::filesystem::path& file, db::Environment environment) {
+    auto book = db::Book::create(file, std::move(environment));
     if (!book) return book;
-    const auto filled = (*book)->together(words::say(QT_TRANSLATE_NOOP("App", "the demo scenario")),
-                                          [&] { return Scenario(**book).fill(); });
+    const auto filled = (*book)->batch(words::say(QT_TRANSLATE_NOOP("App", "the demo scenario")),
+                                       [&] { return Scenario(**book).fill(); });
     if (!filled) return fail(filled.error());
     return book;
 }

@@ -45,7 +45,7 @@ void DesignStones::load() {
         rebuild(*design);
     }
     for (std::size_t i = 0; i < m_counts.size(); ++i)
-        if (!m_counts[i]->isHeld()) m_counts[i]->setValue(design->stones[i].count);
+        if (!m_counts[i]->isDirty()) m_counts[i]->setValue(design->stones[i].count);
     m_add->setChoices(desk::choicesOf(m_presenter.session().materials(), {catalogue::MaterialKind::Stone}));
 }
 

@@ -215,14 +215,14 @@ void DesignsPage::load() {
     m_heading->setText(QString::fromStdString(design->name));
     if (m_shown != design->id) {
         m_shown = design->id;
-        desk::letGoAll(*m_content);
+        desk::discardAllEdits(*m_content);
     }
-    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(design->name));
-    if (!m_width->isHeld()) m_width->setValue(design->width);
-    if (!m_height->isHeld()) m_height->setValue(design->height);
-    if (!m_planned->isHeld()) m_planned->setOptionalValue(design->plannedPieces);
-    if (!m_art->isHeld()) m_art->setOptionalValue(design->artTime);
-    if (!m_note->isHeld()) m_note->setRaw(QString::fromStdString(design->note));
+    if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(design->name));
+    if (!m_width->isDirty()) m_width->setValue(design->width);
+    if (!m_height->isDirty()) m_height->setValue(design->height);
+    if (!m_planned->isDirty()) m_planned->setOptionalValue(design->plannedPieces);
+    if (!m_art->isDirty()) m_art->setOptionalValue(design->artTime);
+    if (!m_note->isDirty()) m_note->setRaw(QString::fromStdString(design->note));
     loadBases();
     m_base->setCurrent(design->usualBase.isNone() ? QVariant() : QVariant::fromValue(design->usualBase));
     m_onWall->setChecked(design->templatesOnWall);
@@ -274,7 +274,7 @@ void DesignsPage::showPlan() {
     line.width = design->width;
     line.height = design->height;
     line.stones = design->stones;
-    line.onto = design->usualBase;
+    line.baseMaterial = design->usualBase;
     // A design's own plan shows its templates, whether or not they hang on the wall already.
     line.quantity = design->plannedPieces.value_or(units::Count::of(1));
     auto* dialog = new plans::PlanDialog({QString::fromStdString(design->name), {line}, true},

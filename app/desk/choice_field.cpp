@@ -98,7 +98,7 @@ const Choice* ChoiceField::named(const QString& text) const {
     return at == m_choices.end() ? nullptr : &*at;
 }
 
-TypedField::Reading ChoiceField::read(const QString& text) const {
+TypedField::Parsed ChoiceField::read(const QString& text) const {
     if (m_current.isValid() || named(text)) return {};
     return {m_unknownWording.arg(text.trimmed()), {}};
 }

@@ -61,7 +61,7 @@ class ChoiceField : public TypedField {
     void typedNew(const QString& text);
 
   protected:
-    Reading read(const QString& text) const override;
+    Parsed read(const QString& text) const override;
     QString blankProblem() const override;
     void keyPressEvent(QKeyEvent* event) override;
     bool event(QEvent* event) override;

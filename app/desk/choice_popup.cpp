@@ -20,7 +20,7 @@ namespace {
 constexpr int kDetail = Qt::UserRole;
 constexpr int kStones = Qt::UserRole + 1;
 constexpr int kAction = Qt::UserRole + 2;
-constexpr int kMostRows = 8;
+constexpr int kMaxRows = 8;
 
 int rowHeight() { return fieldHeight(); }
 
@@ -117,7 +117,7 @@ void ChoicePopup::mark(int row) {
 }
 
 void ChoicePopup::showUnder(const QWidget& field) {
-    const int rows = std::clamp(rowCount(), 1, kMostRows);
+    const int rows = std::clamp(rowCount(), 1, kMaxRows);
     const int wide = std::max(field.width(), scaled(220));
     const int high = rows * rowHeight() + 8;
     QPoint at = field.mapToGlobal(QPoint(0, field.height() + 2));

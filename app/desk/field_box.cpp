@@ -24,7 +24,7 @@ FieldBox::FieldBox(const QString& label, QWidget* field, QWidget* parent)
     m_note->setWordWrap(true);
     m_note->hide();
     if (auto* typed = qobject_cast<TypedField*>(m_field))
-        connect(typed, &TypedField::explained, this, &FieldBox::explain);
+        connect(typed, &TypedField::statusChanged, this, &FieldBox::explain);
     explain();
 }
 

@@ -15,7 +15,7 @@ void ProblemNote::watch(const std::vector<TypedField*>& fields) {
     for (const auto& field : m_fields)
         if (field) disconnect(field, nullptr, this, nullptr);
     m_fields.assign(fields.begin(), fields.end());
-    for (auto* field : fields) connect(field, &TypedField::explained, this, &ProblemNote::say);
+    for (auto* field : fields) connect(field, &TypedField::statusChanged, this, &ProblemNote::say);
     m_refusal.clear();
     say();
 }

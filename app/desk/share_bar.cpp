@@ -16,7 +16,7 @@ namespace sp::desk {
 namespace {
 
 constexpr double kGap = 2;
-constexpr double kLeast = 3;
+constexpr double kMin = 3;
 constexpr int kBarHeight = 22;
 constexpr double kLabelGap = 10;
 
@@ -52,11 +52,11 @@ std::vector<QRectF> ShareBar::parts(double width) const {
     double whole = 0;
     for (const Share& share : m_shares) whole += static_cast<double>(share.amount);
     const double room =
-        width - kGap * static_cast<double>(m_shares.size() - 1) - kLeast * static_cast<double>(m_shares.size());
+        width - kGap * static_cast<double>(m_shares.size() - 1) - kMin * static_cast<double>(m_shares.size());
     std::vector<QRectF> boxes;
     double x = 0;
     for (const Share& share : m_shares) {
-        const double wide = kLeast + std::max(room, 0.0) * static_cast<double>(share.amount) / whole;
+        const double wide = kMin + std::max(room, 0.0) * static_cast<double>(share.amount) / whole;
         boxes.emplace_back(x, 0, wide, kBarHeight);
         x += wide + kGap;
     }

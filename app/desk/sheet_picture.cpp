@@ -14,7 +14,7 @@ namespace sp::desk {
 
 namespace {
 
-constexpr double kLongestRoll = 6; // times its width, what is drawn of it
+constexpr double kMaxRollLength = 6; // times its width, what is drawn of it
 constexpr int kPictureHeight = 112;
 constexpr int kMargin = 8;
 
@@ -85,8 +85,8 @@ void SheetPicture::paintSheet(QPainter& painter, const QRectF& ground) const {
     // A roll or an upright sheet lies down: its longer side goes along the picture's.
     const bool laid = down > across;
     if (laid) std::swap(across, down);
-    const bool torn = across > down * kLongestRoll;
-    if (torn) across = down * kLongestRoll;
+    const bool torn = across > down * kMaxRollLength;
+    if (torn) across = down * kMaxRollLength;
     const QRectF room = ground.adjusted(kMargin, kMargin, -kMargin, -kMargin);
     const double scale = std::min(room.width() / across, room.height() / down);
     const QRectF sheet(room.center().x() - across * scale / 2, room.center().y() - down * scale / 2, across * scale,

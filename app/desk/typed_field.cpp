@@ -54,9 +54,9 @@ void TypedField::setRaw(const QString& text) {
     readAgain();
 }
 
-bool TypedField::isHeld() const { return (hasFocus() && text() != m_committedText) || !shownProblem().isEmpty(); }
+bool TypedField::isDirty() const { return (hasFocus() && text() != m_committedText) || !shownProblem().isEmpty(); }
 
-void TypedField::letGo() {
+void TypedField::discardEdit() {
     m_outerProblem.clear();
     m_complains = false;
     m_committedText = text();
@@ -68,8 +68,8 @@ TypedField* firstWrong(const QWidget& within) {
     return nullptr;
 }
 
-void letGoAll(const QWidget& within) {
-    for (auto* field : within.findChildren<TypedField*>()) field->letGo();
+void discardAllEdits(const QWidget& within) {
+    for (auto* field : within.findChildren<TypedField*>()) field->discardEdit();
 }
 
 void TypedField::setEmptyAllowed(bool allowed) {
@@ -85,7 +85,7 @@ QString TypedField::problem() const {
 
 QString TypedField::shownProblem() const { return m_complains || !m_outerProblem.isEmpty() ? problem() : QString(); }
 
-void TypedField::complain() {
+void TypedField::showError() {
     m_complains = true;
     readAgain();
 }
@@ -102,7 +102,7 @@ QString TypedField::blankProblem() const { return tr("This is still empty."); }
 
 void TypedField::readAgain() {
     markWrong(*this, !shownProblem().isEmpty());
-    Q_EMIT explained();
+    Q_EMIT statusChanged();
 }
 
 void TypedField::commit() {

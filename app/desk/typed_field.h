@@ -24,9 +24,9 @@ class TypedField : public QLineEdit {
     void setRaw(const QString& text);
 
     /// Whether a person is at it: half typed, or typed and not good. A page that loads anew leaves such a field alone.
-    bool isHeld() const;
+    bool isDirty() const;
     /// What was typed may be written over: the page shows another thing.
-    void letGo();
+    void discardEdit();
 
     /// Nothing typed is fine. Default: no.
     void setEmptyAllowed(bool allowed);
@@ -37,7 +37,7 @@ class TypedField : public QLineEdit {
     /// The problem when it is time to show it, else empty.
     QString shownProblem() const;
     /// Shows a problem now, before the person left the field (on an attempt to finish).
-    void complain();
+    void showError();
     /// How the text was read when that is not plain to see ("= 88.9 mm"), else empty.
     QString echo() const;
     /// A complaint of the page's own about a good entry ("wanted before today"); empty takes it back.
@@ -57,17 +57,17 @@ class TypedField : public QLineEdit {
     /// The person is done with a changed text: Enter, or the focus left.
     void committed();
     /// problem, echo or whether they are shown may have changed.
-    void explained();
+    void statusChanged();
 
   protected:
     TypedField(const Formatter& formatter, QWidget* parent);
 
-    struct Reading {
+    struct Parsed {
         QString problem; ///< empty: good
         QString echo;
     };
     /// Reads text that is not blank.
-    virtual Reading read(const QString& text) const = 0;
+    virtual Parsed read(const QString& text) const = 0;
     /// What to say when it is blank and must not be.
     virtual QString blankProblem() const;
     /// Reads again after something that read() depends on has changed.
@@ -103,7 +103,7 @@ class TypedField : public QLineEdit {
 /// The first field shown inside `within` whose entry is complained about; null when there is none.
 TypedField* firstWrong(const QWidget& within);
 /// letGo() of all the fields inside `within`.
-void letGoAll(const QWidget& within);
+void discardAllEdits(const QWidget& within);
 
 /// Whenever an entry is done and good it is saved; what `save` answers is why it was refused, and shown with the field.
 template<class Save>

@@ -80,7 +80,7 @@ bool ValueField<T>::isPlain(const QString& text, const T& value) const {
 }
 
 template<class T>
-TypedField::Reading ValueField<T>::read(const QString& text) const {
+TypedField::Parsed ValueField<T>::read(const QString& text) const {
     const auto value = parseInRange(text);
     if (!value) return {said(value.error()), {}};
     if (isPlain(text, *value)) return {};

@@ -38,7 +38,7 @@ class ValueField : public TypedField {
     /// The text needs no echo: its reading is plain to see.
     virtual bool isPlain(const QString& text, const T& value) const;
 
-    Reading read(const QString& text) const override;
+    Parsed read(const QString& text) const override;
 
   private:
     base::Result<T> parseInRange(const QString& text) const;

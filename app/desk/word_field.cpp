@@ -5,19 +5,19 @@ namespace sp::desk {
 
 namespace {
 
-constexpr int kLongestName = 200;
+constexpr int kMaxNameLength = 200;
 
 } // namespace
 
 WordField::WordField(const Formatter& formatter, const QString& missing, QWidget* parent)
     : TypedField(formatter, parent)
     , m_missing(missing) {
-    setMaxLength(kLongestName);
+    setMaxLength(kMaxNameLength);
 }
 
 std::string WordField::words() const { return text().trimmed().toStdString(); }
 
-TypedField::Reading WordField::read(const QString&) const { return {}; }
+TypedField::Parsed WordField::read(const QString&) const { return {}; }
 
 QString WordField::blankProblem() const { return m_missing; }
 

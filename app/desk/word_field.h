@@ -16,7 +16,7 @@ class WordField : public TypedField {
     std::string words() const;
 
   protected:
-    Reading read(const QString& text) const override;
+    Parsed read(const QString& text) const override;
     QString blankProblem() const override;
 
   private:

@@ -17,7 +17,7 @@ struct DayWords {
     Q_DECLARE_TR_FUNCTIONS(Day)
 };
 
-constexpr int kMostDaysAhead = 36'500;
+constexpr int kMaxDaysAhead = 36'500;
 
 std::optional<QDate> fromOffset(const QString& text, QDate today) {
     static const QRegularExpression form(QStringLiteral("^\\+?\\s*(\\d{1,5})\\s*(d|day|days|w|week|weeks)?$"),
@@ -28,7 +28,7 @@ std::optional<QDate> fromOffset(const QString& text, QDate today) {
     const QString unit = match.captured(2).toLower();
     if (!plus && unit.isEmpty()) return std::nullopt; // a bare number is a slip, not a day
     const int days = match.captured(1).toInt() * (unit.startsWith(QLatin1Char('w')) ? 7 : 1);
-    if (days > kMostDaysAhead) return std::nullopt;
+    if (days > kMaxDaysAhead) return std::nullopt;
     return today.addDays(days);
 }
 

@@ -22,8 +22,9 @@ void addRemoved(Cutting& cutting, const catalogue::Order& order, const catalogue
     for (const auto& line : order.lines) {
         for (const auto& stone : line.stones) add(stone.material);
         if (line.customersGarment) continue;
-        if (const auto* onto = add(line.onto); onto && onto->material.kind != catalogue::MaterialKind::Blank)
-            cutting.removed.push_back(onto->material.name);
+        if (const auto* baseMaterial = add(line.baseMaterial);
+            baseMaterial && baseMaterial->material.kind != catalogue::MaterialKind::Blank)
+            cutting.removed.push_back(baseMaterial->material.name);
     }
 }
 
@@ -57,8 +58,8 @@ void JobsPresenter::select(int row) {
 std::vector<Stage> JobsPresenter::stages() const {
     const auto* job = current();
     if (!job) return {};
-    if (job->number.empty()) return {Stage::Enquiry, Stage::LetGo};
-    return {Stage::Quoted, Stage::Agreed, Stage::Making, Stage::Ready, Stage::Collected, Stage::LetGo};
+    if (job->number.empty()) return {Stage::Enquiry, Stage::Declined};
+    return {Stage::Quoted, Stage::Agreed, Stage::InProduction, Stage::Ready, Stage::Collected, Stage::Declined};
 }
 
 std::optional<base::Error> JobsPresenter::setStage(Stage stage) {

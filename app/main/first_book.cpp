@@ -67,20 +67,19 @@ void setBench(catalogue::BenchStandards& bench) {
 } // namespace
 
 base::Result<std::unique_ptr<db::Book>> createFirstBook(const QString& file, const QLocale& locale,
-                                                        db::Surroundings surroundings) {
-    auto book = db::Book::create(file.toStdString(), std::move(surroundings));
+                                                        db::Environment environment) {
+    auto book = db::Book::create(file.toStdString(), std::move(environment));
     if (!book) return book;
-    const auto filled =
-        (*book)->together(words::say(QT_TRANSLATE_NOOP("App", "the first settings")), [&]() -> base::Done {
-            auto shop = (*book)->shop();
-            if (!shop) return base::fail(shop.error());
-            setShop(*shop, locale);
-            if (auto ok = (*book)->save(*shop); !ok) return ok;
-            auto bench = (*book)->bench();
-            if (!bench) return base::fail(bench.error());
-            setBench(*bench);
-            return (*book)->save(*bench);
-        });
+    const auto filled = (*book)->batch(words::say(QT_TRANSLATE_NOOP("App", "the first settings")), [&]() -> base::Done {
+        auto shop = (*book)->shop();
+        if (!shop) return base::fail(shop.error());
+        setShop(*shop, locale);
+        if (auto ok = (*book)->save(*shop); !ok) return ok;
+        auto bench = (*book)->bench();
+        if (!bench) return base::fail(bench.error());
+        setBench(*bench);
+        return (*book)->save(*bench);
+    });
     if (!filled) return base::fail(filled.error());
     return book;
 }

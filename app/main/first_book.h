@@ -12,6 +12,6 @@ namespace sp::program {
 /// bench, ladder and machines that are common practice without a source, to be timed and priced by the owner.
 /// Errors: as db::Book::create.
 base::Result<std::unique_ptr<db::Book>> createFirstBook(const QString& file, const QLocale& locale,
-                                                        db::Surroundings surroundings);
+                                                        db::Environment environment);
 
 } // namespace sp::program

@@ -27,7 +27,7 @@ QString documents() { return QStandardPaths::writableLocation(QStandardPaths::Do
 constexpr std::chrono::seconds kSealingBudget{2};
 
 base::Result<std::unique_ptr<db::Book>> opened(const QString& file) {
-    auto book = db::Book::open(file.toStdString(), db::systemSurroundings());
+    auto book = db::Book::open(file.toStdString(), db::systemEnvironment());
     if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
     return book;
 }
@@ -56,7 +56,7 @@ FirstBook openFirstBook(const QString& file) {
     const auto demo = Launcher::demoFile();
     if (QFileInfo::exists(demo)) return {opened(demo), instead};
     QDir().mkpath(QFileInfo(demo).absolutePath());
-    return {demo::createDemoBook(demo.toStdString(), db::systemSurroundings()), instead};
+    return {demo::createDemoBook(demo.toStdString(), db::systemEnvironment()), instead};
 }
 
 base::Done Launcher::start(FirstBook first) {
@@ -69,7 +69,7 @@ base::Done Launcher::start(FirstBook first) {
 
 base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {
     if (!book) return base::fail(book.error());
-    session::keep(session::kLastBook, QString::fromStdString((*book)->file().string()));
+    session::save(session::kLastBook, QString::fromStdString((*book)->file().string()));
     auto window = std::make_unique<MainWindow>(std::move(*book), m_theme, m_prompter);
     connect(window.get(), &MainWindow::newBookAsked, this, &Launcher::newBook, Qt::QueuedConnection);
     connect(window.get(), &MainWindow::openBookAsked, this, &Launcher::openBook, Qt::QueuedConnection);
@@ -82,7 +82,7 @@ void Launcher::newBook() {
     const auto file = m_prompter.fileToSave(
         {tr("Start a job book"), documents(), tr("My shop"), bookKinds(), QStringLiteral("jobbook")});
     if (!file) return;
-    auto made = createFirstBook(*file, QLocale(), db::systemSurroundings());
+    auto made = createFirstBook(*file, QLocale(), db::systemEnvironment());
     const auto shown = show(std::move(made));
     if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, words::sentence(shown.error()));
 }

@@ -183,7 +183,7 @@ void MainWindow::buildArtwork() {
     m_artwork = new ArtworkPages(m_session, m_formatter, m_prompter, *m_stack, this);
     connect(m_artwork, &ArtworkPages::opening, this, [this] {
         fill();
-        m_presenter.keep();
+        m_presenter.saveDraft();
     });
     connect(m_artwork, &ArtworkPages::refused, this, &MainWindow::tellHere);
     connect(m_artwork, &ArtworkPages::left, this, [this] { goTo(current()); });
@@ -197,7 +197,7 @@ void MainWindow::buildArtwork() {
 
 void MainWindow::goTo(PlaceId place) {
     fill();
-    m_presenter.keep();
+    m_presenter.saveDraft();
     const int index = railIndexOf(place);
     auto& wanted = m_places[static_cast<std::size_t>(index)];
     const bool isNew = wanted.page == nullptr;
@@ -263,7 +263,7 @@ void MainWindow::buildMenu() {
     act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { m_artwork->estimate(); });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
         goTo(PlaceId::Counter);
-        counter()->give();
+        counter()->issue();
     });
     act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, [this] {
         goTo(PlaceId::Counter);
@@ -313,7 +313,7 @@ void MainWindow::buildLookMenu(QMenu* menu) {
         schemes->addAction(action);
         connect(action, &QAction::triggered, this, [this, scheme = scheme] {
             m_theme.setScheme(scheme);
-            session::keep(session::kScheme, static_cast<int>(scheme));
+            session::save(session::kScheme, static_cast<int>(scheme));
         });
     }
     menu->addSeparator();
@@ -326,7 +326,7 @@ void MainWindow::buildLookMenu(QMenu* menu) {
 
 void MainWindow::zoomTo(int percent) {
     desk::setZoom(percent);
-    session::keep(session::kZoom, percent);
+    session::save(session::kZoom, percent);
 }
 
 void MainWindow::greet() {
@@ -401,14 +401,14 @@ void MainWindow::findQuote() {
 
 void MainWindow::undo() {
     if (m_artwork->undo()) return;
-    m_presenter.keep();
+    m_presenter.saveDraft();
     const auto what = m_session.undoText();
     if (!what.isEmpty() && m_session.undo()) tellTurned(tr("Undone: %1.").arg(what));
 }
 
 void MainWindow::redo() {
     if (m_artwork->redo()) return;
-    m_presenter.keep();
+    m_presenter.saveDraft();
     const auto what = m_session.redoText();
     if (!what.isEmpty() && m_session.redo()) tellTurned(tr("Done again: %1.").arg(what));
 }
@@ -436,7 +436,7 @@ void MainWindow::checkBook() {
 }
 
 void MainWindow::saveCopy() {
-    m_presenter.keep();
+    m_presenter.saveDraft();
     const QFileInfo file(QString::fromStdString(m_session.book().file().string()));
     const auto target = m_prompter.fileToSave({tr("Save a copy of this book"), file.absolutePath(),
                                                tr("%1 copy").arg(file.completeBaseName()), tr("Job books (*.jobbook)"),
@@ -459,8 +459,8 @@ void MainWindow::about() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    m_presenter.keep();
-    session::keep(session::kWindowGeometry, saveGeometry());
+    m_presenter.saveDraft();
+    session::save(session::kWindowGeometry, saveGeometry());
     QMainWindow::closeEvent(event);
 }
 
@@ -494,7 +494,7 @@ void MainWindow::takeCounted(const base::Id& design) {
 
 void MainWindow::putOnOrder(const base::Id& design) {
     goTo(PlaceId::Counter);
-    if (m_presenter.isGiven()) m_presenter.startNew();
+    if (m_presenter.isIssued()) m_presenter.startNew();
     if (m_presenter.hasLine() && m_presenter.line().design == design) {
         m_presenter.takeDesign();
         return;

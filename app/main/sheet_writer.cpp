@@ -13,7 +13,7 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
     const auto write = [&](const quoting::SheetContent& sheet, const catalogue::PriceBook& prices) {
         return paper::writePdf(sheet, prices.shop.paper, QString::fromStdString(path), paper::IfThere::Replace);
     };
-    if (quote.frozen) return write(words::givenSheet(quote, fits, words), *quote.frozen);
+    if (quote.frozen) return write(words::issuedSheet(quote, fits, words), *quote.frozen);
     const auto prices = book.priceBook(quote.order.customer);
     if (!prices) return base::fail(prices.error());
     const auto result = words::resultOf(quote.order, *prices, quote.validUntil, fits, words);

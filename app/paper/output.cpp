@@ -35,7 +35,7 @@ QPageLayout layoutFor(catalogue::Paper paper) {
 }
 
 template<class... Values>
-tl::unexpected<base::Error> refuse(Code code, const QString& path, const char* source, const Values&... values) {
+tl::unexpected<base::Error> failed(Code code, const QString& path, const char* source, const Values&... values) {
     const auto shown = QDir::toNativeSeparators(path).toStdString();
     return words::fail(code, shown, source, shown, values...);
 }
@@ -44,17 +44,17 @@ base::Done checkPlace(const QString& path, IfThere ifThere) {
     const QFileInfo file(path);
     const QFileInfo folder(file.absolutePath());
     if (!folder.isDir())
-        return refuse(Code::Missing, folder.filePath(),
+        return failed(Code::Missing, folder.filePath(),
                       QT_TRANSLATE_NOOP("App", "There is no folder %1; make it first or choose another."));
     if (file.isDir())
-        return refuse(Code::Invalid, path, QT_TRANSLATE_NOOP("App", "%1 is a folder; add a name for the PDF."));
+        return failed(Code::Invalid, path, QT_TRANSLATE_NOOP("App", "%1 is a folder; add a name for the PDF."));
     // A database is never replaced by paper, whatever was agreed: it may be the shop's whole book.
     QFile there(path);
     if (there.open(QIODevice::ReadOnly) && there.read(15) == QByteArrayLiteral("SQLite format 3"))
-        return refuse(Code::Conflict, path,
+        return failed(Code::Conflict, path,
                       QT_TRANSLATE_NOOP("App", "%1 is a job book and stays as it is; choose another name."));
     if (file.exists() && ifThere == IfThere::Refuse)
-        return refuse(Code::Conflict, path,
+        return failed(Code::Conflict, path,
                       QT_TRANSLATE_NOOP("App", "There is already a file %1; choose another name, or say that it may be "
                                                "replaced."));
     return {};
@@ -63,13 +63,13 @@ base::Done checkPlace(const QString& path, IfThere ifThere) {
 tl::unexpected<base::Error> notSaved(const QSaveFile& file, const QString& path) {
     const auto error = file.error();
     if (error == QFileDevice::ResourceError)
-        return refuse(
+        return failed(
             Code::Full, path,
             QT_TRANSLATE_NOOP("App", "The disk is full, so %1 was not saved; make room or choose another disk."));
     if (error == QFileDevice::OpenError || error == QFileDevice::PermissionsError)
-        return refuse(Code::ReadOnly, path,
+        return failed(Code::ReadOnly, path,
                       QT_TRANSLATE_NOOP("App", "%1 may not be written there; choose another folder."));
-    return refuse(Code::Failed, path,
+    return failed(Code::Failed, path,
                   QT_TRANSLATE_NOOP("App", "%1 could not be saved (%2); choose another place and try again."),
                   file.errorString().toStdString());
 }
@@ -110,7 +110,7 @@ base::Done save(const QByteArray& bytes, const QString& path) {
 
 base::Done savePdf(const QByteArray& bytes, const QString& path) {
     if (bytes.isEmpty())
-        return refuse(Code::Failed, path, QT_TRANSLATE_NOOP("App", "%1 could not be drawn; start the program again."));
+        return failed(Code::Failed, path, QT_TRANSLATE_NOOP("App", "%1 could not be drawn; start the program again."));
     return save(bytes, path);
 }
 

@@ -11,14 +11,14 @@ namespace {
 
 constexpr double kStoneRadius = 6.0;
 constexpr double kStoneStep = 9.0;
-constexpr std::size_t kMostStones = 4;
+constexpr std::size_t kMaxStones = 4;
 constexpr double kColumnGap = 16.0;
 constexpr double kNotesIndent = 96.0;
 constexpr double kNarrowestCell = 52.0;
 constexpr double kLadderNames = 132.0;
 constexpr double kCellPadding = 8.0;
 constexpr double kTotalsLeft = 0.46; ///< share of the width left of the totals
-constexpr int kMostAddressLines = 12;
+constexpr int kMaxAddressLines = 12;
 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
@@ -43,7 +43,7 @@ BrickMaker::Columns BrickMaker::measure() const {
         widen(each, line.each);
         widen(amount, line.running.text);
         for (const auto& extra : line.extras) widen(amount, extra.running.text);
-        stones = std::max(stones, std::min(line.stones.size(), kMostStones));
+        stones = std::max(stones, std::min(line.stones.size(), kMaxStones));
     }
     for (const auto& row : m_sheet.adjustments) widen(amount, row.running.text);
     Columns columns;
@@ -90,7 +90,7 @@ Brick BrickMaker::letterhead() const {
     double left = paragraph(brick, 0, 0, Face::Shop, kInk, text(m_sheet.shopName), half, 3) + 2;
     int lines = 0;
     for (const auto& line : m_sheet.shopLines)
-        if (++lines <= kMostAddressLines) left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
+        if (++lines <= kMaxAddressLines) left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
     double right = 4;
     writeRight(brick, m_width, right, Face::Title, kInk, text(m_sheet.title));
     right += m_lettering.leading(Face::Title) + 2;
@@ -114,7 +114,7 @@ Brick BrickMaker::addressee() const {
                          half, 3);
         int lines = 0;
         for (const auto& line : m_sheet.customer.lines)
-            if (++lines <= kMostAddressLines)
+            if (++lines <= kMaxAddressLines)
                 left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
     }
     double right = m_sheet.customer.name.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
@@ -142,7 +142,7 @@ Brick BrickMaker::tableHead() const {
 }
 
 void BrickMaker::drawStones(Brick& brick, const quoting::SheetLine& line, double y) const {
-    const auto shown = std::min(line.stones.size(), kMostStones);
+    const auto shown = std::min(line.stones.size(), kMaxStones);
     for (std::size_t i = 0; i < shown; ++i)
         brick.parts.stones.push_back({{m_columns.stones + kStoneRadius + kStoneStep * static_cast<double>(i), y},
                                       kStoneRadius,

@@ -7,7 +7,7 @@ namespace sp::plans {
 
 namespace {
 
-constexpr std::size_t kMostRows = 200; ///< the rest is on paper
+constexpr std::size_t kMaxRows = 200; ///< the rest is on paper
 
 } // namespace
 
@@ -26,7 +26,7 @@ MeasureTable::MeasureTable(const planning::CutPlan& plan, const paper::PlanWords
     std::int64_t first = 1;
     for (const auto& sheet : plan.sheets) {
         const auto grids = paper::cutGrids(plan, sheet);
-        m_isWhole = rows.size() + grids.size() <= kMostRows;
+        m_isWhole = rows.size() + grids.size() <= kMaxRows;
         if (!m_isWhole) break;
         const auto numbers = words.sheetNumbers(plan, sheet, first);
         for (const auto& grid : grids)

@@ -31,7 +31,7 @@ namespace {
 
 constexpr int kSheetWidth = 300; ///< of the widest sheet in a plan
 constexpr int kSheetHeight = 220;
-constexpr std::size_t kMostShown = 40; ///< different sheets of one plan; the rest is on paper
+constexpr std::size_t kMaxShown = 40; ///< different sheets of one plan; the rest is on paper
 
 } // namespace
 
@@ -184,16 +184,16 @@ void PlanDialog::addSheets(QVBoxLayout* column, const planning::CutPlan& plan) {
     const int across = std::max(1, desk::scaled(2 * kSheetWidth + 12) / (static_cast<int>(size.width() * scale) + 12));
     std::int64_t first = 1;
     int at = 0;
-    for (std::size_t i = 0; i < std::min(plan.sheets.size(), kMostShown); ++i, ++at) {
+    for (std::size_t i = 0; i < std::min(plan.sheets.size(), kMaxShown); ++i, ++at) {
         grid->addWidget(new PlanPicture(plan, i, first, scale, m_words, this), at / across, at % across,
                         Qt::AlignLeft | Qt::AlignTop);
         first += plan.sheets[i].count;
     }
     grid->setColumnStretch(across, 1);
     column->addLayout(grid);
-    if (plan.sheets.size() > kMostShown)
+    if (plan.sheets.size() > kMaxShown)
         column->addWidget(new desk::TextLabel(
-            tr("The first %1 different sheets; all of them are on the printed plan.").arg(kMostShown), TextSize::Small,
+            tr("The first %1 different sheets; all of them are on the printed plan.").arg(kMaxShown), TextSize::Small,
             Role::Muted, Weight::Plain, this));
 }
 

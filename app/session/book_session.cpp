@@ -59,7 +59,7 @@ const std::vector<catalogue::PriceListColumns>& BookSession::priceListColumns() 
 const std::unordered_map<base::Id, std::int64_t>& BookSession::shelf() { return once(m_read.shelf, &db::Book::shelf); }
 
 QTime BookSession::timeOfDay() const {
-    const auto now = std::chrono::floor<std::chrono::milliseconds>(m_book->surroundings().now());
+    const auto now = std::chrono::floor<std::chrono::milliseconds>(m_book->environment().now());
     return QDateTime::fromMSecsSinceEpoch(now.time_since_epoch().count()).time();
 }
 
@@ -89,7 +89,7 @@ void BookSession::forget() {
     m_unread.reset();
 }
 
-std::optional<base::Error> BookSession::refusalForUnread() {
+std::optional<base::Error> BookSession::errorForUnread() {
     if (!m_unread) return std::nullopt;
     const auto error = *m_unread;
     forget();

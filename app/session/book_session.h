@@ -41,7 +41,7 @@ class BookSession : public QObject {
     /// The drawing of a design, read each time: it may be large. None also when it cannot be read.
     std::optional<catalogue::DesignArtwork> artwork(const base::Id& design);
     /// The shop's day and time of day, by the clock the book goes by.
-    units::Date today() const { return m_book->surroundings().today(); }
+    units::Date today() const { return m_book->environment().today(); }
     QTime timeOfDay() const;
     /// Everything a price is made of today, with that customer (or none).
     catalogue::PriceBook prices(const base::Id& customer);
@@ -99,14 +99,14 @@ class BookSession : public QObject {
   private:
     template<class Work>
     auto changeAnd(Work& work, bool tellsRefusals) {
-        if (const auto unread = refusalForUnread()) return decltype(work(*m_book))(base::fail(*unread));
+        if (const auto unread = errorForUnread()) return decltype(work(*m_book))(base::fail(*unread));
         auto result = work(*m_book);
         settle(result.has_value() ? std::optional<base::Error>() : result.error(), tellsRefusals);
         return result;
     }
     void settle(const std::optional<base::Error>& error, bool tellsRefusals);
     void forget();
-    std::optional<base::Error> refusalForUnread();
+    std::optional<base::Error> errorForUnread();
 
     struct Read {
         std::optional<catalogue::Shop> shop;

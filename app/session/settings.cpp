@@ -31,9 +31,9 @@ bool kept(const Setting<bool>& setting) { return valueOf(setting).toBool(); }
 QString kept(const Setting<QString>& setting) { return valueOf(setting).toString(); }
 QByteArray kept(const Setting<QByteArray>& setting) { return valueOf(setting).toByteArray(); }
 
-void keep(const Setting<int>& setting, int value) { write(setting, value); }
-void keep(const Setting<bool>& setting, bool value) { write(setting, value); }
-void keep(const Setting<QString>& setting, const QString& value) { write(setting, value); }
-void keep(const Setting<QByteArray>& setting, const QByteArray& value) { write(setting, value); }
+void save(const Setting<int>& setting, int value) { write(setting, value); }
+void save(const Setting<bool>& setting, bool value) { write(setting, value); }
+void save(const Setting<QString>& setting, const QString& value) { write(setting, value); }
+void save(const Setting<QByteArray>& setting, const QByteArray& value) { write(setting, value); }
 
 } // namespace sp::session

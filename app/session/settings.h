@@ -26,9 +26,9 @@ QString kept(const Setting<QString>& setting);
 QByteArray kept(const Setting<QByteArray>& setting);
 
 /// Writes only what is not kept already: writing waits for the disk.
-void keep(const Setting<int>& setting, int value);
-void keep(const Setting<bool>& setting, bool value);
-void keep(const Setting<QString>& setting, const QString& value);
-void keep(const Setting<QByteArray>& setting, const QByteArray& value);
+void save(const Setting<int>& setting, int value);
+void save(const Setting<bool>& setting, bool value);
+void save(const Setting<QString>& setting, const QString& value);
+void save(const Setting<QByteArray>& setting, const QByteArray& value);
 
 } // namespace sp::session

@@ -83,9 +83,9 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
 
 void BenchGrid::load() {
     for (const auto& cell : m_cells)
-        if (!cell.field->isHeld()) cell.field->setValue(m_presenter.bench().of(cell.step).*cell.part);
+        if (!cell.field->isDirty()) cell.field->setValue(m_presenter.bench().of(cell.step).*cell.part);
     for (const auto& learning : m_learning)
-        if (!learning.field->isHeld()) learning.field->setValue(m_presenter.bench().of(learning.step).learning);
+        if (!learning.field->isDirty()) learning.field->setValue(m_presenter.bench().of(learning.step).learning);
 }
 
 } // namespace sp::shop

@@ -103,7 +103,7 @@ void CustomerCard::show(const base::Id& customer) {
     for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_name), static_cast<desk::TypedField*>(m_number),
                                     static_cast<desk::TypedField*>(m_place), static_cast<desk::TypedField*>(m_issued),
                                     static_cast<desk::TypedField*>(m_expires)})
-        field->letGo();
+        field->discardEdit();
     load();
 }
 
@@ -117,10 +117,10 @@ void CustomerCard::load() {
          {static_cast<QWidget*>(m_name), static_cast<QWidget*>(m_contact), static_cast<QWidget*>(m_number),
           static_cast<QWidget*>(m_place), static_cast<QWidget*>(m_issued), static_cast<QWidget*>(m_expires)})
         field->setEnabled(customer != nullptr);
-    if (!m_find->isHeld()) m_find->setCurrent(customer ? QVariant::fromValue(m_current) : QVariant());
+    if (!m_find->isDirty()) m_find->setCurrent(customer ? QVariant::fromValue(m_current) : QVariant());
     const auto shown = customer ? *customer : catalogue::Customer{};
     const auto& certificate = shown.certificate;
-    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(shown.name));
+    if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(shown.name));
     if (!m_contact->hasFocus()) m_contact->setText(QString::fromStdString(shown.contact));
     // While a certificate is half typed nothing is on file yet, and what is typed stays.
     const bool typing = m_number->hasFocus() || m_place->hasFocus() || m_issued->hasFocus() || m_expires->hasFocus();

@@ -38,7 +38,7 @@ void PackingRows::setRows(const std::vector<desk::Choice>& materials, const std:
     if (!same) return rebuild();
     for (std::size_t i = 0; i < rows.size(); ++i) {
         m_lines[i]->setChoices(m_materials);
-        if (!m_lines[i]->isHeld()) m_lines[i]->setCurrent(QVariant::fromValue(rows[i]));
+        if (!m_lines[i]->isDirty()) m_lines[i]->setCurrent(QVariant::fromValue(rows[i]));
     }
 }
 

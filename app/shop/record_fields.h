@@ -85,7 +85,7 @@ class RecordFields : public QObject {
         desk::standsFor(*field, member.field());
         card->put(field, label, name, {}, span);
         onLoad([this, field, member] {
-            if (!field->isHeld()) field->setRaw(QString::fromStdString(member(record())));
+            if (!field->isDirty()) field->setRaw(QString::fromStdString(member(record())));
         });
         connect(field, &desk::TypedField::committed, this, [this, field, member] {
             field->setOuterProblem(m_edit([&](Record& record) { member(record) = field->words(); }));
@@ -141,7 +141,7 @@ class RecordFields : public QObject {
         onLoad([this, field, &session, kind, member] {
             field->setChoices(desk::choicesOf(session.materials(), {kind}));
             const auto id = member(record());
-            if (!field->isHeld()) field->setCurrent(id.isNone() ? QVariant() : QVariant::fromValue(id));
+            if (!field->isDirty()) field->setCurrent(id.isNone() ? QVariant() : QVariant::fromValue(id));
         });
         connect(field, &desk::ChoiceField::chosen, this, [this, member](const QVariant& chosen) {
             const auto id = chosen.isValid() ? chosen.value<base::Id>() : base::Id{};
@@ -153,7 +153,7 @@ class RecordFields : public QObject {
     template<class Field, class Show, class Take>
     void bind(Field* field, Show show, Take take) {
         onLoad([this, field, show] {
-            if (!field->isHeld()) show(record());
+            if (!field->isDirty()) show(record());
         });
         connect(field, &desk::TypedField::committed, this, [this, field, take] {
             const auto value = field->value();

@@ -81,7 +81,7 @@ void ShopPage::buildMoney() {
     desk::standsFor(*currency, kAt<&Shop::currency>.field());
     card->put(currency, tr("C&urrency"), "currency", tr("three letters, such as USD"));
     m_shop.onLoad([this, currency] {
-        if (!currency->isHeld()) currency->setRaw(QString::fromStdString(m_shop.record().currency.code()));
+        if (!currency->isDirty()) currency->setRaw(QString::fromStdString(m_shop.record().currency.code()));
     });
     connect(currency, &desk::TypedField::committed, this, [this, currency] {
         const auto read = units::Currency::parse(currency->words());
@@ -160,7 +160,7 @@ desk::MoneyField* ShopPage::roundingStep(FieldCard* card) {
     desk::standsFor(static_cast<QWidget&>(*field), row);
     card->put(field, tr("Step"), "roundingStep", tr("such as %1 or %2").arg(coins(5), coins(25)));
     m_shop.onLoad([this, field, coin] {
-        if (!field->isHeld()) field->setValue(units::Money::fromMicros(m_shop.record().rules.rounding.step * coin()));
+        if (!field->isDirty()) field->setValue(units::Money::fromMicros(m_shop.record().rules.rounding.step * coin()));
     });
     connect(field, &desk::TypedField::committed, this, [this, field, coin, coins, range = row.entryRange()] {
         const auto value = field->value();
@@ -243,7 +243,7 @@ void ShopPage::buildSupplies() {
     m_shop.onLoad([this, more] {
         QStringList words;
         for (const auto quantity : m_shop.record().ladderQuantities) words << QString::number(quantity.value());
-        if (!more->isHeld()) more->setRaw(words.join(QLatin1Char(' ')));
+        if (!more->isDirty()) more->setRaw(words.join(QLatin1Char(' ')));
     });
     connect(more, &desk::TypedField::committed, this, [this, more] {
         std::vector<units::Count> quantities;

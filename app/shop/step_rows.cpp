@@ -38,8 +38,8 @@ void StepRows::setRows(const std::vector<StepRow>& rows) {
     m_rows = rows;
     if (!same) return rebuild();
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (!m_lines[i].from->isHeld()) m_lines[i].from->setValue(units::Count::of(rows[i].from));
-        if (!m_lines[i].rate->isHeld()) m_lines[i].rate->setValue(rows[i].rate);
+        if (!m_lines[i].from->isDirty()) m_lines[i].from->setValue(units::Count::of(rows[i].from));
+        if (!m_lines[i].rate->isDirty()) m_lines[i].rate->setValue(rows[i].rate);
         m_lines[i].margin->setText(marginOf(rows[i].rate));
     }
 }

@@ -104,17 +104,18 @@ void KitCard::load() {
     if (!kit) return;
     if (m_shown != kit->id) {
         m_shown = kit->id;
-        desk::letGoAll(*this);
+        desk::discardAllEdits(*this);
     }
     m_supplier->setChoices(desk::choicesOf(m_presenter.session().suppliers()));
     m_design->setChoices(desk::choicesOf(m_presenter.session().designs()));
-    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(kit->name));
-    if (!m_supplier->isHeld()) m_supplier->setCurrent(QVariant::fromValue(kit->supplier));
-    if (!m_price->isHeld()) m_price->setValue(kit->price);
-    if (!m_withTemplates->isHeld()) m_withTemplates->setOptionalValue(kit->priceWithTemplates);
-    if (!m_design->isHeld()) m_design->setCurrent(kit->design.isNone() ? QVariant() : QVariant::fromValue(kit->design));
-    if (!m_shortCount->isHeld()) m_shortCount->setValue(kit->shortCount);
-    if (!m_tools->isHeld()) {
+    if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(kit->name));
+    if (!m_supplier->isDirty()) m_supplier->setCurrent(QVariant::fromValue(kit->supplier));
+    if (!m_price->isDirty()) m_price->setValue(kit->price);
+    if (!m_withTemplates->isDirty()) m_withTemplates->setOptionalValue(kit->priceWithTemplates);
+    if (!m_design->isDirty())
+        m_design->setCurrent(kit->design.isNone() ? QVariant() : QVariant::fromValue(kit->design));
+    if (!m_shortCount->isDirty()) m_shortCount->setValue(kit->shortCount);
+    if (!m_tools->isDirty()) {
         QStringList tools;
         for (const auto& tool : kit->tools) tools << QString::fromStdString(tool);
         m_tools->setRaw(tools.join(QStringLiteral(", ")));

@@ -25,8 +25,8 @@ void KitItems::load() {
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const auto& row = m_rows[i];
         row.material->setChoices(materials);
-        if (!row.material->isHeld()) row.material->setCurrent(QVariant::fromValue(kit->items[i].material));
-        if (!row.count->isHeld()) row.count->setValue(kit->items[i].count);
+        if (!row.material->isDirty()) row.material->setCurrent(QVariant::fromValue(kit->items[i].material));
+        if (!row.count->isDirty()) row.count->setValue(kit->items[i].count);
     }
 }
 

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kSure = 0.9995;   ///< prints as 100.0 %
 constexpr double kUnlikely = 0.05; ///< not worth a word
-constexpr int kMostChances = 3;
+constexpr int kMaxChances = 3;
 
 /// Where its texts are found by the translators.
 struct KitWords {
@@ -37,7 +37,7 @@ QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& 
     if (sure.value() > 0) parts << KitWords::tr("%1 for sure").arg(formatter.count(sure));
     int told = 0;
     for (const auto& chance : answer.odds) {
-        if (chance.probability >= kSure || chance.probability < kUnlikely || ++told > kMostChances) continue;
+        if (chance.probability >= kSure || chance.probability < kUnlikely || ++told > kMaxChances) continue;
         parts << KitWords::tr("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
     }
     if (parts.isEmpty()) parts << formatter.count(answer.pieces);

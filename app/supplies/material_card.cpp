@@ -229,11 +229,11 @@ void MaterialCard::moveShelf(bool in) {
 }
 
 void MaterialCard::loadStone(const Material& material) {
-    if (!m_colour->isHeld()) m_colour->setRaw(QString::fromStdString(material.stone.colour));
+    if (!m_colour->isDirty()) m_colour->setRaw(QString::fromStdString(material.stone.colour));
     m_size->setCurrentText(QString::fromStdString(material.stone.size));
-    if (!m_hex->isHeld())
+    if (!m_hex->isDirty())
         m_hex->setRaw(QStringLiteral("%1").arg(material.stone.rgb, 6, 16, QLatin1Char('0')).toUpper());
-    if (!m_loss->isHeld()) m_loss->setValue(material.stone.loss);
+    if (!m_loss->isDirty()) m_loss->setValue(material.stone.loss);
     m_swatch->setStones({desk::stoneColour(material.stone.rgb)});
 }
 
@@ -247,9 +247,9 @@ void MaterialCard::loadSheet(const Material& material) {
                                                                     {m_border, sheet.border},
                                                                     {m_gap, sheet.gap}};
     for (const auto& [field, value] : lengths)
-        if (!field->isHeld()) field->setValue(value);
+        if (!field->isDirty()) field->setValue(value);
     m_heightBox->setLabel(sheet.form == catalogue::SheetForm::Roll ? tr("Len&gth") : tr("Hei&ght"));
-    if (!m_lifts->isHeld()) m_lifts->setValue(units::Count::of(sheet.lifts));
+    if (!m_lifts->isDirty()) m_lifts->setValue(units::Count::of(sheet.lifts));
     m_liftsBox->setVisible(material.kind == MaterialKind::Tape);
     m_oneWay->setChecked(sheet.oneWay);
 }
@@ -259,7 +259,7 @@ void MaterialCard::load() {
     if (!material) return;
     if (m_shown != material->id) {
         m_shown = material->id;
-        desk::letGoAll(*this);
+        desk::discardAllEdits(*this);
         m_amount->setRaw({});
         m_cost->setRaw({});
     }
@@ -267,12 +267,12 @@ void MaterialCard::load() {
     m_stone->setVisible(kind == MaterialKind::Stone);
     m_sheet->setVisible(kind == MaterialKind::Tape || kind == MaterialKind::Template || kind == MaterialKind::Backing);
     m_blank->setVisible(kind == MaterialKind::Blank);
-    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(material->name));
+    if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(material->name));
     loadStone(*material);
     loadSheet(*material);
-    if (!m_sizes->isHeld()) m_sizes->setRaw(writeSizes(material->sizes, m_formatter));
+    if (!m_sizes->isDirty()) m_sizes->setRaw(writeSizes(material->sizes, m_formatter));
     m_basis->setCurrentIndex(m_basis->findData(static_cast<int>(material->basis)));
-    if (!m_fixed->isHeld()) m_fixed->setValue(material->fixedPrice);
+    if (!m_fixed->isDirty()) m_fixed->setValue(material->fixedPrice);
     m_fixed->setEnabled(material->basis == catalogue::PriceBasis::Fixed);
     m_packs->load();
     m_onHand->setText(tr("%1 on the shelf").arg(m_formatter.count(units::Count::of(m_presenter.onShelf()))));

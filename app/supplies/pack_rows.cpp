@@ -32,10 +32,10 @@ void PackRows::load() {
         const auto& row = m_rows[i];
         const auto& pack = packs[i];
         row.supplier->setChoices(suppliers);
-        if (!row.supplier->isHeld()) row.supplier->setCurrent(QVariant::fromValue(pack.supplier));
-        if (!row.name->isHeld()) row.name->setRaw(QString::fromStdString(pack.name));
-        if (!row.amount->isHeld()) row.amount->setValue(pack.amount);
-        if (!row.prices->isHeld()) row.prices->setRaw(writePrices(pack.prices, m_formatter));
+        if (!row.supplier->isDirty()) row.supplier->setCurrent(QVariant::fromValue(pack.supplier));
+        if (!row.name->isDirty()) row.name->setRaw(QString::fromStdString(pack.name));
+        if (!row.amount->isDirty()) row.amount->setValue(pack.amount);
+        if (!row.prices->isDirty()) row.prices->setRaw(writePrices(pack.prices, m_formatter));
         row.usual->setChecked(pack.usual);
     }
 }

@@ -19,7 +19,7 @@ using catalogue::ListColumn;
 
 namespace {
 
-constexpr int kMostTroublesShown = 50;
+constexpr int kMaxTroublesShown = 50;
 
 } // namespace
 
@@ -189,7 +189,7 @@ void PriceListDialog::preview() {
                        .arg(reading->troubles.size()));
     QStringList lines;
     for (const auto& trouble : reading->troubles) {
-        if (lines.size() == kMostTroublesShown) {
+        if (lines.size() == kMaxTroublesShown) {
             lines << tr("… and more");
             break;
         }

@@ -35,7 +35,7 @@ QString PriceListPresenter::load(const QString& path) {
     const auto name = QFileInfo(path).fileName();
     if (!file.open(QIODevice::ReadOnly))
         return PriceListWords::tr("“%1” cannot be read; check the file and choose it again.").arg(name);
-    const auto bytes = file.read(static_cast<qint64>(supply::kLargestPriceList) + 1);
+    const auto bytes = file.read(static_cast<qint64>(supply::kMaxPriceList) + 1);
     auto table =
         supply::readPriceTable({bytes.constData(), static_cast<std::size_t>(bytes.size())}, name.toStdString());
     if (!table) return words::sentence(table.error());
@@ -86,7 +86,7 @@ QString PriceListPresenter::import() {
     const auto what =
         words::say(QT_TRANSLATE_NOOP("App", "price list of %1"), supplier ? supplier->name : std::string());
     const auto done = m_session.attempt([&](db::Book& book) {
-        return book.together(what, [&]() -> base::Done {
+        return book.batch(what, [&]() -> base::Done {
             if (auto saved = book.save(m_columns); !saved) return saved;
             for (const auto& change : read->changes)
                 if (auto saved = book.save(change.pack); !saved) return base::fail(saved.error());

@@ -53,13 +53,13 @@ void SupplierCard::load() {
     if (!supplier) return;
     if (m_shown != supplier->id) {
         m_shown = supplier->id;
-        desk::letGoAll(*this);
+        desk::discardAllEdits(*this);
     }
-    if (!m_name->isHeld()) m_name->setRaw(QString::fromStdString(supplier->name));
-    if (!m_leadDays->isHeld()) m_leadDays->setValue(units::Count::of(supplier->leadDays));
-    if (!m_shipping->isHeld()) m_shipping->setValue(supplier->shipping);
-    if (!m_freeFrom->isHeld()) m_freeFrom->setOptionalValue(supplier->freeFrom);
-    if (!m_minimum->isHeld()) m_minimum->setValue(supplier->minimum);
+    if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(supplier->name));
+    if (!m_leadDays->isDirty()) m_leadDays->setValue(units::Count::of(supplier->leadDays));
+    if (!m_shipping->isDirty()) m_shipping->setValue(supplier->shipping);
+    if (!m_freeFrom->isDirty()) m_freeFrom->setOptionalValue(supplier->freeFrom);
+    if (!m_minimum->isDirty()) m_minimum->setValue(supplier->minimum);
 }
 
 } // namespace sp::supplies

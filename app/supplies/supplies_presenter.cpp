@@ -91,7 +91,7 @@ QString SuppliesPresenter::editPack(const base::Id& id, const std::function<void
     work(edited);
     if (edited == *known) return {};
     return sentenceOf(m_session.attempt([&](db::Book& book) {
-        return book.together(words::say(QT_TRANSLATE_NOOP("App", "the usual pack")), [&]() -> base::Done {
+        return book.batch(words::say(QT_TRANSLATE_NOOP("App", "the usual pack")), [&]() -> base::Done {
             if (edited.usual && !known->usual)
                 for (auto other : own)
                     if (other.usual) {

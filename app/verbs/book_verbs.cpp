@@ -15,7 +15,7 @@ Outcome demoVerb(const Arguments& arguments, const Helpers& helpers) {
         return refused(words::makeError(
             base::Code::Invalid, file,
             QT_TRANSLATE_NOOP("App", "A job book's name ends in .jobbook; make “%1.jobbook” instead."), file));
-    const auto book = demo::createDemoBook(file, helpers.surroundings);
+    const auto book = demo::createDemoBook(file, helpers.environment);
     if (!book) return refused(book.error());
     return answer(arguments, {{"book", file}, {"demo", true}},
                   line(QT_TRANSLATE_NOOP("App", "%1: a demo job book; every name and price in it is invented."), file));

@@ -48,13 +48,13 @@ LengthPrice lengthPrice(const std::string& text, const std::string& place) {
     const bool isUnit = !unit.empty() && unit.front() >= 'a' && unit.front() <= 'z';
     const auto length = units::parseLength("1" + unit, LengthUnit::Inch);
     if (!isUnit || !length || length->isZero())
-        throw Refusal{
+        throw ProblemError{
             words::makeError(Code::Invalid, place,
                              QT_TRANSLATE_NOOP("App", "%1 must be a price for a length: write it as 0.50/in."), place)};
     const std::int64_t micros = exactDecimal(text.substr(0, slash), 6, place);
     if (micros < 0)
-        throw Refusal{words::makeError(Code::OutOfRange, place,
-                                       QT_TRANSLATE_NOOP("App", "%1 must be 0 or more: change it."), place)};
+        throw ProblemError{words::makeError(Code::OutOfRange, place,
+                                            QT_TRANSLATE_NOOP("App", "%1 must be 0 or more: change it."), place)};
     return {Money::fromMicros(micros), *length};
 }
 
@@ -68,7 +68,7 @@ void readSheet(ProblemObject& object, PackProblem& problem) {
     } else {
         const auto size = object.size("size");
         if (!problem.ids.insert("sheet " + id).second)
-            throw Refusal{words::makeError(
+            throw ProblemError{words::makeError(
                 Code::Ambiguous, id, QT_TRANSLATE_NOOP("App", "Two sheets are called %1: give each its own id."), id)};
         layout::MixedSheet sheet{id, {size.width, size.height}, {}, std::nullopt};
         if (object.has("price")) sheet.price = object.money("price");
@@ -84,7 +84,7 @@ PackProblem packingOf(ProblemObject& object) {
     auto sheets = object.list("sheets");
     for (auto& sheet : sheets) readSheet(sheet, problem);
     if (problem.roll && sheets.size() > 1)
-        throw Refusal{
+        throw ProblemError{
             words::makeError(Code::Invalid, "sheets",
                              QT_TRANSLATE_NOOP("App", "A roll is planned by itself: leave out the other sheets."))};
     if (object.has("margin")) problem.rules.margin = object.length("margin");
@@ -93,7 +93,7 @@ PackProblem packingOf(ProblemObject& object) {
     for (auto& piece : object.list("pieces")) {
         const auto id = piece.text("id");
         if (!problem.ids.insert("piece " + id).second)
-            throw Refusal{words::makeError(
+            throw ProblemError{words::makeError(
                 Code::Ambiguous, id, QT_TRANSLATE_NOOP("App", "Two pieces are called %1: give each its own id."), id)};
         const auto size = piece.size("size");
         if (problem.roll && problem.pieces.empty()) problem.unit = size.unit;
@@ -103,8 +103,8 @@ PackProblem packingOf(ProblemObject& object) {
     }
     if (object.has("budget_ms")) problem.budget = object.count("budget_ms").value();
     if (problem.budget < 1 || problem.budget > 60'000)
-        throw Refusal{words::makeError(Code::OutOfRange, "budget_ms",
-                                       QT_TRANSLATE_NOOP("App", "budget_ms must be 1 to 60,000: change it."))};
+        throw ProblemError{words::makeError(Code::OutOfRange, "budget_ms",
+                                            QT_TRANSLATE_NOOP("App", "budget_ms must be 1 to 60,000: change it."))};
     return problem;
 }
 

@@ -73,7 +73,7 @@ base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& b
             *materials, *on,
             QT_TRANSLATE_NOOP("App", "There is no backing or blank named “%1” in this book; check the spelling."));
         if (!material) return fail(material.error());
-        line.onto = material->id;
+        line.baseMaterial = material->id;
     }
     order.lines.push_back(std::move(line));
     if (const auto due = arguments.value("--due")) {
@@ -106,7 +106,7 @@ struct Priced {
 
 base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
     Priced out;
-    auto order = orderFrom(arguments, book, helpers.surroundings.today());
+    auto order = orderFrom(arguments, book, helpers.environment.today());
     if (!order) return fail(order.error());
     out.order = std::move(*order);
     auto inputs = book.priceBook(out.order.customer);
@@ -249,7 +249,7 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     const words::SheetWords words;
     const auto result = words::resultOf(priced->order, priced->book, until, fits, words);
     if (!result) return refused(result.error());
-    const auto given = (*book)->giveNew(priced->order, priced->book, *result, until);
+    const auto given = (*book)->issueNew(priced->order, priced->book, *result, until);
     if (!given) return refused(given.error());
     const auto& currency = priced->book.shop.currency;
     const auto total = units::formatExact(priced->priced.total, currency);

@@ -15,13 +15,13 @@ using base::Code;
 
 namespace {
 
-constexpr std::size_t kLargestFile = 16 * 1024 * 1024;
+constexpr std::size_t kMaxFile = 16 * 1024 * 1024;
 
 /// Throws the sentence, whose first value is the place in the problem.
 template<class... Values>
-[[noreturn]] void refuse(Code code, const std::string& place, const char* source, const Values&... values) {
+[[noreturn]] void throwError(Code code, const std::string& place, const char* source, const Values&... values) {
     const auto shown = place.empty() ? words::told(QT_TRANSLATE_NOOP("App", "The problem"), {}).toStdString() : place;
-    throw Refusal{words::makeError(code, place, source, shown, values...)};
+    throw ProblemError{words::makeError(code, place, source, shown, values...)};
 }
 
 /// A name from the file as a person can be shown it.
@@ -34,14 +34,14 @@ std::string shown(std::string_view name) {
 std::string numberText(const Json& json, const std::string& place) {
     if (json.is_string()) return json.get<std::string>();
     if (json.is_number()) return json.dump();
-    refuse(Code::Invalid, place, QT_TRANSLATE_NOOP("App", "%1 must be a number, as in 12 or \"12.50\"."));
+    throwError(Code::Invalid, place, QT_TRANSLATE_NOOP("App", "%1 must be a number, as in 12 or \"12.50\"."));
 }
 
 } // namespace
 
 std::int64_t exactDecimal(std::string_view text, int decimals, const std::string& place) {
     const auto unreadable = [&] {
-        refuse(Code::Invalid, place, QT_TRANSLATE_NOOP("App", "%1 must be a number, as in 12 or \"12.50\"."));
+        throwError(Code::Invalid, place, QT_TRANSLATE_NOOP("App", "%1 must be a number, as in 12 or \"12.50\"."));
     };
     std::string_view rest = text;
     const bool negative = !rest.empty() && rest.front() == '-';
@@ -66,29 +66,30 @@ std::int64_t exactDecimal(std::string_view text, int decimals, const std::string
     int shift = decimals + exponent - static_cast<int>(part.size());
     while (shift < 0 && !digits.empty()) {
         if (digits.back() != '0')
-            refuse(Code::OutOfRange, place, QT_TRANSLATE_NOOP("App", "%1 must have %2 decimals at most."), decimals);
+            throwError(Code::OutOfRange, place, QT_TRANSLATE_NOOP("App", "%1 must have %2 decimals at most."),
+                       decimals);
         digits.pop_back();
         ++shift;
     }
     std::int64_t value = 0;
-    constexpr std::int64_t kMost = 1'000'000'000'000'000'000;
+    constexpr std::int64_t kMax = 1'000'000'000'000'000'000;
     for (const char c : digits) {
-        if (value > kMost / 10)
-            refuse(Code::TooLarge, place, QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
+        if (value > kMax / 10)
+            throwError(Code::TooLarge, place, QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
         value = value * 10 + (c - '0');
     }
     for (; shift > 0 && value != 0; --shift) {
-        if (value > kMost / 10)
-            refuse(Code::TooLarge, place, QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
+        if (value > kMax / 10)
+            throwError(Code::TooLarge, place, QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
         value *= 10;
     }
-    if (value > kMost)
-        refuse(Code::TooLarge, place, QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
+    if (value > kMax)
+        throwError(Code::TooLarge, place, QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
     return negative ? -value : value;
 }
 
 Json parsedProblem(std::string_view text) {
-    if (text.size() > kLargestFile) refuse(Code::TooLarge, "", QT_TRANSLATE_NOOP("App", "%1 is larger than 16 MB."));
+    if (text.size() > kMaxFile) throwError(Code::TooLarge, "", QT_TRANSLATE_NOOP("App", "%1 is larger than 16 MB."));
     // JSON lets a key stand twice and most readers take the last: one of the two was not meant.
     std::vector<std::set<std::string>> keys;
     std::string twice;
@@ -101,17 +102,19 @@ Json parsedProblem(std::string_view text) {
     };
     Json json = Json::parse(text, look, false);
     if (!twice.empty())
-        refuse(Code::Ambiguous, shown(twice),
-               QT_TRANSLATE_NOOP("App", "%1 stands twice in one object: leave one of them."));
+        throwError(Code::Ambiguous, shown(twice),
+                   QT_TRANSLATE_NOOP("App", "%1 stands twice in one object: leave one of them."));
     if (json.is_discarded())
-        refuse(Code::Invalid, "", QT_TRANSLATE_NOOP("App", "%1 is not JSON: check its brackets, commas and quotes."));
+        throwError(Code::Invalid, "",
+                   QT_TRANSLATE_NOOP("App", "%1 is not JSON: check its brackets, commas and quotes."));
     return json;
 }
 
 ProblemObject::ProblemObject(const Json& json, std::string path)
     : m_json(&json)
     , m_path(std::move(path)) {
-    if (!json.is_object()) refuse(Code::Invalid, m_path, QT_TRANSLATE_NOOP("App", "%1 must be an object in braces."));
+    if (!json.is_object())
+        throwError(Code::Invalid, m_path, QT_TRANSLATE_NOOP("App", "%1 must be an object in braces."));
 }
 
 std::string ProblemObject::place(std::string_view key) const {
@@ -122,17 +125,18 @@ bool ProblemObject::has(std::string_view key) const { return m_json->contains(ke
 
 const Json& ProblemObject::take(std::string_view key) {
     const auto found = m_json->find(key);
-    if (found == m_json->end()) refuse(Code::Missing, place(key), QT_TRANSLATE_NOOP("App", "%1 is missing."));
+    if (found == m_json->end()) throwError(Code::Missing, place(key), QT_TRANSLATE_NOOP("App", "%1 is missing."));
     m_taken.emplace_back(key);
     return *found;
 }
 
 std::string ProblemObject::text(std::string_view key) {
     const Json& json = take(key);
-    if (!json.is_string()) refuse(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be text in quotes."));
+    if (!json.is_string())
+        throwError(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be text in quotes."));
     const auto name = json.get<std::string>();
     if (name.empty() || name.size() > 200 || shown(name.substr(0, 60)) != name.substr(0, 60))
-        refuse(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be 1 to 200 printable letters."));
+        throwError(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be 1 to 200 printable letters."));
     return name;
 }
 
@@ -143,35 +147,38 @@ units::Count ProblemObject::count(std::string_view key) {
 units::Money ProblemObject::money(std::string_view key) {
     const std::int64_t micros = exactDecimal(numberText(take(key), place(key)), 6, place(key));
     if (micros > 1'000'000'000'000'000 || micros < -1'000'000'000'000'000)
-        refuse(Code::TooLarge, place(key), QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
+        throwError(Code::TooLarge, place(key), QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
     return units::Money::fromMicros(micros);
 }
 
 units::Length ProblemObject::length(std::string_view key) {
     const Json& json = take(key);
     if (!json.is_string())
-        refuse(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be a length in quotes, as in \"0.25in\"."));
+        throwError(Code::Invalid, place(key),
+                   QT_TRANSLATE_NOOP("App", "%1 must be a length in quotes, as in \"0.25in\"."));
     const auto text = json.get<std::string>();
     if (text.find_first_not_of("0123456789. ") == std::string::npos &&
         text.find_first_of("123456789") != std::string::npos)
-        refuse(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 says no unit: write it as 0.25in or 6mm."));
+        throwError(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 says no unit: write it as 0.25in or 6mm."));
     const auto read = units::parseLength(text, units::LengthUnit::Inch);
-    if (!read) throw Refusal{read.error()};
+    if (!read) throw ProblemError{read.error()};
     return *read;
 }
 
 Size ProblemObject::size(std::string_view key) {
     const Json& json = take(key);
     if (!json.is_string())
-        refuse(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be a size in quotes, as in \"9x12in\"."));
+        throwError(Code::Invalid, place(key),
+                   QT_TRANSLATE_NOOP("App", "%1 must be a size in quotes, as in \"9x12in\"."));
     const auto read = parseSize(json.get<std::string>());
-    if (!read) throw Refusal{read.error()};
+    if (!read) throw ProblemError{read.error()};
     return *read;
 }
 
 bool ProblemObject::flag(std::string_view key) {
     const Json& json = take(key);
-    if (!json.is_boolean()) refuse(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be true or false."));
+    if (!json.is_boolean())
+        throwError(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be true or false."));
     return json.get<bool>();
 }
 
@@ -180,7 +187,7 @@ ProblemObject ProblemObject::object(std::string_view key) { return {take(key), p
 std::vector<ProblemObject> ProblemObject::list(std::string_view key) {
     const Json& json = take(key);
     if (!json.is_array())
-        refuse(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be a list in square brackets."));
+        throwError(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 must be a list in square brackets."));
     std::vector<ProblemObject> list;
     for (std::size_t i = 0; i < json.size(); ++i) list.emplace_back(json[i], fmt::format("{}[{}]", place(key), i));
     return list;
@@ -189,8 +196,8 @@ std::vector<ProblemObject> ProblemObject::list(std::string_view key) {
 std::vector<std::pair<std::string, units::Rate>> ProblemObject::shares(std::string_view key) {
     const Json& json = take(key);
     if (!json.is_object())
-        refuse(Code::Invalid, place(key),
-               QT_TRANSLATE_NOOP("App", "%1 must be an object of shares, as in {\"M\":\"0.02\"}."));
+        throwError(Code::Invalid, place(key),
+                   QT_TRANSLATE_NOOP("App", "%1 must be an object of shares, as in {\"M\":\"0.02\"}."));
     std::vector<std::pair<std::string, units::Rate>> shares;
     for (const auto& [name, value] : json.items()) {
         const std::string at = place(key) + "." + shown(name);
@@ -202,8 +209,8 @@ std::vector<std::pair<std::string, units::Rate>> ProblemObject::shares(std::stri
 void ProblemObject::done() const {
     for (const auto& [key, value] : m_json->items())
         if (std::find(m_taken.begin(), m_taken.end(), key) == m_taken.end())
-            refuse(Code::Invalid, place(key),
-                   QT_TRANSLATE_NOOP("App", "%1 is not known here: check its spelling or leave it out."));
+            throwError(Code::Invalid, place(key),
+                       QT_TRANSLATE_NOOP("App", "%1 is not known here: check its spelling or leave it out."));
 }
 
 } // namespace sp::verbs

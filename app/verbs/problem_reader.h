@@ -15,7 +15,7 @@
 namespace sp::verbs {
 
 /// Thrown by the readers below and caught by readProblem, nowhere else.
-struct Refusal {
+struct ProblemError {
     base::Error error;
 };
 
@@ -71,7 +71,7 @@ auto readProblem(std::string_view text, Read read) -> base::Result<decltype(read
         auto value = read(object);
         object.done();
         return value;
-    } catch (const Refusal& refusal) { return base::fail(refusal.error); } catch (const base::Overflow&) {
+    } catch (const ProblemError& refusal) { return base::fail(refusal.error); } catch (const base::Overflow&) {
         return words::fail(
             base::Code::TooLarge, "problem",
             QT_TRANSLATE_NOOP("App",

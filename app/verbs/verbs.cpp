@@ -131,7 +131,7 @@ Outcome answer(const Arguments& arguments, const Json& json, const std::string& 
 }
 
 base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, const Helpers& helpers) {
-    auto book = db::Book::open(arguments.of("--book"), helpers.surroundings);
+    auto book = db::Book::open(arguments.of("--book"), helpers.environment);
     if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
     return book;
 }

@@ -20,7 +20,7 @@ struct Outcome {
 
 /// What the verbs need from outside: the clock, and what needs fonts.
 struct Helpers {
-    db::Surroundings surroundings;
+    db::Environment environment;
     /// Writes the quote sheet of a quote as PDF to a path.
     std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path)> writeSheet;
     /// The outlines of lettering.

@@ -33,7 +33,7 @@ struct NeedOfPiece {
 
 template<class... Values>
 [[noreturn]] void refuseMaterial(Code code, const std::string& material, const char* source, const Values&... values) {
-    throw Refusal{words::makeError(code, material, source, values...)};
+    throw ProblemError{words::makeError(code, material, source, values...)};
 }
 
 class YieldReader {
@@ -89,7 +89,7 @@ class YieldReader {
     }
 
     Count pooled(Count inKit, const std::string& material) const {
-        if (inKit.isNegative() || inKit.value() > supply::kMostStones / m_kits.value())
+        if (inKit.isNegative() || inKit.value() > supply::kMaxStones / m_kits.value())
             refuseMaterial(
                 Code::OutOfRange, material,
                 QT_TRANSLATE_NOOP("App", "All kits together must hold 0 to 1,000,000,000 of %1: change its count."),
@@ -123,7 +123,7 @@ class YieldReader {
             const auto line = lineOf(material);
             if (need.has("count")) {
                 const auto count = need.count("count");
-                if (count.isNegative() || count.value() > supply::kMostStones)
+                if (count.isNegative() || count.value() > supply::kMaxStones)
                     refuseMaterial(
                         Code::OutOfRange, material,
                         QT_TRANSLATE_NOOP("App", "A piece takes 0 to 1,000,000,000 of %1: change its count."),
@@ -192,7 +192,7 @@ class YieldReader {
         const bool isLarger = (need.piece.width > width || need.piece.height > height) &&
                               (need.piece.height > width || need.piece.width > height);
         if (fit.error().code == Code::TooLarge && isLarger) return 0;
-        throw Refusal{fit.error()};
+        throw ProblemError{fit.error()};
     }
 
     Count m_kits;

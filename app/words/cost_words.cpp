@@ -87,7 +87,7 @@ class CostWords {
         return from.isEmpty() ? amount : QStringLiteral("%1 (%2)").arg(amount, from);
     }
     QString originInWords(const catalogue::PriceOrigin& origin) const;
-    bool isOnBlank() const { return priced(m_line.onto).material.kind == catalogue::MaterialKind::Blank; }
+    bool isOnBlank() const { return priced(m_line.baseMaterial).material.kind == catalogue::MaterialKind::Blank; }
 
     QString stepName(Step step) const;
     QString stoneRule(const CostNode& node) const;
@@ -157,7 +157,7 @@ QString CostWords::label(const CostNode& node) const {
     case Part::Tape: return tr("Tape");
     case Part::Template: return tr("Templates");
     case Part::Base: return isOnBlank() ? tr("Blanks") : tr("Backing");
-    case Part::BasePrice: return shown(priced(m_line.onto).material.name);
+    case Part::BasePrice: return shown(priced(m_line.baseMaterial).material.name);
     case Part::SizeExtra: return tr("Extra for size %1").arg(shown(m_line.sizes[node.index].size));
     case Part::Packing: return tr("Packing");
     case Part::PackingItem: return shown(priced(m_book.shop.packing[node.index]).material.name);
@@ -279,8 +279,8 @@ QString CostWords::rule(const CostNode& node) const {
     case Part::Template: return templateRule(node);
     case Part::Base:
         if (isOnBlank()) return tr("the sum of the parts");
-        return sheetRule(node, priced(m_line.onto), pieces(m_line.quantity));
-    case Part::BasePrice: return tr("%1 × %2").arg(pieces(node), price(node, priced(m_line.onto)));
+        return sheetRule(node, priced(m_line.baseMaterial), pieces(m_line.quantity));
+    case Part::BasePrice: return tr("%1 × %2").arg(pieces(node), price(node, priced(m_line.baseMaterial)));
     case Part::SizeExtra:
         return tr("%1 of %2 × %3")
             .arg(in<Count>(node, Operand::SizePieces), shown(m_line.sizes[node.index].size),

@@ -51,10 +51,10 @@ Source sourceOf(Stage stage) {
     case Stage::Enquiry: return {QT_TRANSLATE_NOOP("Stage", "Enquiry")};
     case Stage::Quoted: return {QT_TRANSLATE_NOOP("Stage", "Quoted")};
     case Stage::Agreed: return {QT_TRANSLATE_NOOP("Stage", "Agreed")};
-    case Stage::Making: return {QT_TRANSLATE_NOOP("Stage", "Making")};
+    case Stage::InProduction: return {QT_TRANSLATE_NOOP("Stage", "Making")};
     case Stage::Ready: return {QT_TRANSLATE_NOOP("Stage", "Ready")};
     case Stage::Collected: return {QT_TRANSLATE_NOOP("Stage", "Collected")};
-    case Stage::LetGo: return {QT_TRANSLATE_NOOP("Stage", "Let go")};
+    case Stage::Declined: return {QT_TRANSLATE_NOOP("Stage", "Let go")};
     }
     return {};
 }

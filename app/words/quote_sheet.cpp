@@ -16,7 +16,7 @@ base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const cata
                            }};
 }
 
-quoting::SheetContent givenSheet(const db::Quote& quote, layout::FitMemo& fits, const quoting::SheetWords& words) {
+quoting::SheetContent issuedSheet(const db::Quote& quote, layout::FitMemo& fits, const quoting::SheetWords& words) {
     if (quote.result) return quote.result->sheet;
     const auto& prices = quote.frozen.value();
     const auto total = quote.sealedTotal.value();

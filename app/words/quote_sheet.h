@@ -18,7 +18,7 @@ base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const cata
 /// The sheet of a quote that was given, as it was given. One from before results were sealed is reckoned again from
 /// what is sealed; where that no longer comes to its total, the total stands and the sheet says that its lines are
 /// lost.
-quoting::SheetContent givenSheet(const db::Quote& quote, layout::FitMemo& fits, const quoting::SheetWords& words);
+quoting::SheetContent issuedSheet(const db::Quote& quote, layout::FitMemo& fits, const quoting::SheetWords& words);
 
 /// Seals what quotes came to that were given before results were sealed, the newest first, where reckoning them again
 /// comes to their total. Begins no further one after `budget`; the next start goes on. A book that can only be read is

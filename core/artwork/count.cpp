@@ -24,8 +24,8 @@ constexpr double kConcentricMm = 0.05;
 constexpr double kConcentricShare = 0.05;
 constexpr double kRadiusStep = 1.1;
 constexpr double kTouchingMm = 0.02; ///< overlaps below this are rounding
-constexpr std::size_t kMostComparisons = 50'000'000;
-constexpr std::size_t kMostOverlaps = 2'000'000;
+constexpr std::size_t kMaxComparisons = 50'000'000;
+constexpr std::size_t kMaxOverlaps = 2'000'000;
 
 units::Length lengthOf(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
 
@@ -57,9 +57,9 @@ bool isEllipse(std::span<const Point> corners) {
     return std::abs(std::numbers::pi * product - std::abs(area)) < 0.005 * std::abs(area);
 }
 
-class Counter {
+class StoneCounter {
   public:
-    Counter(const Drawing& drawing, const CountOptions& options)
+    StoneCounter(const Drawing& drawing, const CountOptions& options)
         : m_drawing(drawing)
         , m_options(options)
         , m_scale(options.millimetresPerUnit)
@@ -84,35 +84,35 @@ class Counter {
     const Disc& disc(std::uint32_t i) const { return m_drawing.discs[i]; }
     Point centre(std::uint32_t i) const { return m_scale * disc(i).centre; }
     double radius(std::uint32_t i) const { return m_scale * disc(i).radius; }
-    bool isIn(std::uint32_t i) const { return result.discFates[i] == Fate::Stone; }
+    bool isIn(std::uint32_t i) const { return result.discClasses[i] == Classification::Stone; }
     bool fits(std::uint32_t i) const { return sizeOfHole(2 * radius(i), m_allowance, m_options.sizes).has_value(); }
 
     void judgeOutlines() {
         const double largest = largestStoneMm(m_options);
-        result.outlineFates.reserve(m_drawing.outlines.size());
+        result.outlineClasses.reserve(m_drawing.outlines.size());
         for (const Outline& outline : m_drawing.outlines) {
             const auto corners = m_drawing.pointsOf(outline);
             Box box;
             for (const Point p : corners) box.add(p);
-            Fate fate = Fate::NotRound;
+            Classification classification = Classification::NotRound;
             if (!outline.closed && !m_drawing.inks[outline.ink].filled)
-                fate = Fate::Open;
+                classification = Classification::Open;
             else if (isEllipse(corners))
-                fate = Fate::Ellipse;
+                classification = Classification::Ellipse;
             else if (std::max(box.width(), box.height()) * m_scale > largest)
-                fate = Fate::Large;
-            result.outlineFates.push_back(fate);
+                classification = Classification::Large;
+            result.outlineClasses.push_back(classification);
         }
     }
 
     void judgeSizes() {
         const double smallest = smallestStoneMm(m_options) - kSizeSlackMm;
         const double largest = largestStoneMm(m_options) + kSizeSlackMm;
-        result.discFates.assign(m_drawing.discs.size(), Fate::Stone);
+        result.discClasses.assign(m_drawing.discs.size(), Classification::Stone);
         for (std::uint32_t i = 0; i < m_drawing.discs.size(); ++i) {
             const double diameter = 2 * radius(i);
-            if (diameter > largest) result.discFates[i] = Fate::TooLarge;
-            if (diameter < smallest) result.discFates[i] = Fate::TooSmall;
+            if (diameter > largest) result.discClasses[i] = Classification::TooLarge;
+            if (diameter < smallest) result.discClasses[i] = Classification::TooSmall;
             if (isIn(i)) m_box.add(centre(i));
         }
     }
@@ -129,7 +129,7 @@ class Counter {
         const auto rank = [this](std::uint32_t i) { return std::pair(m_drawing.inks[disc(i).ink].filled, i); };
         std::uint32_t& shown = m_shown[kept];
         const std::uint32_t loser = rank(copy) > rank(shown) ? std::exchange(shown, copy) : copy;
-        result.discFates[loser] = Fate::Duplicate;
+        result.discClasses[loser] = Classification::Duplicate;
     }
 
     /// Discs that may be stones, in steps of radius, each in drawing order; a step is a tenth wide.
@@ -182,18 +182,18 @@ class Counter {
                     }
                     const double touch = own + radius(other) - kTouchingMm;
                     const Point way = centre(other) - here;
-                    if (dot(way, way) >= touch * touch) return comparisons <= kMostComparisons;
+                    if (dot(way, way) >= touch * touch) return comparisons <= kMaxComparisons;
                     if (own < radius(other))
                         m_overlaps.emplace_back(other, i);
                     else
                         m_overlaps.emplace_back(i, other);
-                    return m_overlaps.size() <= kMostOverlaps;
+                    return m_overlaps.size() <= kMaxOverlaps;
                 });
                 if (isNew)
                     before.add(here, i);
                 else
                     m_overlaps.resize(known);
-                if (comparisons > kMostComparisons || m_overlaps.size() > kMostOverlaps) return false;
+                if (comparisons > kMaxComparisons || m_overlaps.size() > kMaxOverlaps) return false;
             }
         }
         for (auto& [large, small] : m_overlaps) {
@@ -215,12 +215,12 @@ class Counter {
             if (!isIn(large) || !isIn(small)) continue;
             if (apart > std::max(kConcentricMm, kConcentricShare * radius(large))) continue;
             const bool keepSmall = !fits(large) && fits(small);
-            result.discFates[keepSmall ? large : small] = Fate::Ring;
+            result.discClasses[keepSmall ? large : small] = Classification::Ring;
         }
         for (const auto& [large, small] : m_overlaps) {
             if (!isIn(large) || !isIn(small)) continue;
             if (distance(centre(large), centre(small)) + radius(small) <= radius(large) * 1.001)
-                result.discFates[large] = Fate::Encloses;
+                result.discClasses[large] = Classification::Encloses;
         }
     }
 
@@ -255,7 +255,7 @@ class Counter {
 
     /// The diameters of the stones, told apart to a micrometre, and their size classes.
     Diameters classify() const {
-        constexpr double kWidestClassMm = 0.3;
+        constexpr double kMaxClassWidthMm = 0.3;
         std::unordered_map<std::int64_t, std::uint32_t> numbers;
         std::vector<std::pair<double, std::uint32_t>> distinct; // millimetres, stones
         Diameters diameters;
@@ -294,7 +294,7 @@ class Counter {
             ++number;
             for (std::size_t i = first; i < end; ++i) {
                 const auto own = sizeOfHole(distinct[order[i]].first, m_allowance, m_options.sizes);
-                const auto size = spread <= kWidestClassMm ? whole : own;
+                const auto size = spread <= kMaxClassWidthMm ? whole : own;
                 classes[order[i]] = {size, size ? 0 : number};
             }
         }
@@ -363,16 +363,17 @@ class Counter {
 
     void sumUp() {
         result.leftOut = m_drawing.leftOut;
-        for (const auto* fates : {&result.discFates, &result.outlineFates}) {
-            for (const Fate fate : *fates) {
-                if (fate == Fate::Duplicate)
+        for (const auto* classifications : {&result.discClasses, &result.outlineClasses}) {
+            for (const Classification classification : *classifications) {
+                if (classification == Classification::Duplicate)
                     ++result.duplicates;
-                else if (fate != Fate::Stone)
-                    ++m_fateCounts[static_cast<std::size_t>(fate)];
+                else if (classification != Classification::Stone)
+                    ++m_classCounts[static_cast<std::size_t>(classification)];
             }
         }
-        for (std::size_t i = 0; i < m_fateCounts.size(); ++i)
-            if (m_fateCounts[i] > 0) result.leftOut[base::say(noteOf(static_cast<Fate>(i)))] += m_fateCounts[i];
+        for (std::size_t i = 0; i < m_classCounts.size(); ++i)
+            if (m_classCounts[i] > 0)
+                result.leftOut[base::say(noteOf(static_cast<Classification>(i)))] += m_classCounts[i];
     }
 
     const Drawing& m_drawing;
@@ -383,7 +384,7 @@ class Counter {
     std::vector<std::pair<std::uint32_t, std::uint32_t>> m_overlaps;
     std::vector<std::uint32_t> m_shown;   ///< of discs in one place, which one counts
     std::vector<std::uint32_t> m_stoneOf; ///< index of the stone that a disc became
-    std::array<std::size_t, 10> m_fateCounts{};
+    std::array<std::size_t, 10> m_classCounts{};
 };
 
 base::Message whatThereWas(const LeftOut& leftOut) {
@@ -411,18 +412,18 @@ base::Message whatToDo(const Drawing& drawing, const Counted& counted, const Cou
 
 } // namespace
 
-Note noteOf(Fate fate) {
-    switch (fate) {
-    case Fate::Stone: return Note::Stone;
-    case Fate::Duplicate: return Note::DrawnTwice;
-    case Fate::Ring: return Note::Ring;
-    case Fate::Encloses: return Note::LineAroundStones;
-    case Fate::TooLarge: return Note::TooLarge;
-    case Fate::TooSmall: return Note::TooSmall;
-    case Fate::Ellipse: return Note::Ellipse;
-    case Fate::NotRound: return Note::NotRound;
-    case Fate::Large: return Note::CutLine;
-    case Fate::Open: return Note::OpenLine;
+Note noteOf(Classification classification) {
+    switch (classification) {
+    case Classification::Stone: return Note::Stone;
+    case Classification::Duplicate: return Note::DrawnTwice;
+    case Classification::Ring: return Note::Ring;
+    case Classification::Encloses: return Note::LineAroundStones;
+    case Classification::TooLarge: return Note::TooLarge;
+    case Classification::TooSmall: return Note::TooSmall;
+    case Classification::Ellipse: return Note::Ellipse;
+    case Classification::NotRound: return Note::NotRound;
+    case Classification::Large: return Note::CutLine;
+    case Classification::Open: return Note::OpenLine;
     }
     return Note::NotRound;
 }
@@ -444,10 +445,10 @@ double largestStoneMm(const CountOptions& options) {
 }
 
 base::Result<Counted> countStones(const Drawing& drawing, const CountOptions& options, std::string_view fileName) {
-    Counter counter(drawing, options);
+    StoneCounter counter(drawing, options);
     if (!counter.count()) return base::fail(Fault::DiscsByTheHundred, std::string(fileName), fileName);
     if (const double extent = std::max(counter.result.box.width(), counter.result.box.height());
-        extent > units::kLongest.millimetres())
+        extent > units::kMaxLength.millimetres())
         return base::fail(Fault::StonesFarApart, std::string(fileName), fileName, base::Real{extent / 1000, 0});
     if (!counter.result.stones.empty()) return std::move(counter.result);
     return base::fail(Fault::NoStones, std::string(fileName), fileName, whatThereWas(counter.result.leftOut),

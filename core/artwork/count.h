@@ -20,7 +20,7 @@ struct CountOptions {
 };
 
 /// Why an outline is a stone or is not.
-enum class Fate : std::uint8_t {
+enum class Classification : std::uint8_t {
     Stone,
     Duplicate, ///< a stone is there already; not left out but the same one drawn twice
     Ring,      ///< shares its centre with the disc that counts
@@ -32,7 +32,7 @@ enum class Fate : std::uint8_t {
     Large, ///< not round and larger than any stone: a cut line, a letter, a filled shape
     Open
 };
-Note noteOf(Fate fate);
+Note noteOf(Classification classification);
 
 struct Stone {
     Point centre;            ///< millimetres, in the axes of the drawing
@@ -63,12 +63,12 @@ struct Counted {
     std::vector<Stone> stones; ///< in drawing order
     std::vector<StoneGroup> groups;
     std::vector<ColourExtent> colours;
-    std::vector<Fate> discFates;    ///< one for each Drawing::discs
-    std::vector<Fate> outlineFates; ///< one for each Drawing::outlines
-    LeftOut leftOut;                ///< the drawing's own and those of the fates
-    std::size_t duplicates = 0;     ///< discs that were drawn once more
-    std::size_t collisions = 0;     ///< pairs of stones whose holes overlap and would tear
-    Box box;                        ///< millimetres, around all stones
+    std::vector<Classification> discClasses;    ///< one for each Drawing::discs
+    std::vector<Classification> outlineClasses; ///< one for each Drawing::outlines
+    LeftOut leftOut;                            ///< the drawing's own and those of the fates
+    std::size_t duplicates = 0;                 ///< discs that were drawn once more
+    std::size_t collisions = 0;                 ///< pairs of stones whose holes overlap and would tear
+    Box box;                                    ///< millimetres, around all stones
 
     units::Length width() const;
     units::Length height() const;

@@ -39,16 +39,16 @@ bool DrawingBuilder::hasRoom() {
 }
 
 void DrawingBuilder::add(const Disc& disc) {
-    const bool isNear = std::abs(disc.centre.x) < kFarthest && std::abs(disc.centre.y) < kFarthest;
+    const bool isNear = std::abs(disc.centre.x) < kMaxCoordinate && std::abs(disc.centre.y) < kMaxCoordinate;
     if (disc.radius == 0) return; // scaled down to nothing
-    if (!isNear || !(disc.radius < kFarthest)) return leaveOut(Note::BeyondAllMeasure);
+    if (!isNear || !(disc.radius < kMaxCoordinate)) return reject(Note::BeyondAllMeasure);
     if (hasRoom()) m_drawing.discs.push_back(disc);
 }
 
 void DrawingBuilder::add(std::span<const Point> points, bool closed, bool evenOdd, std::uint32_t ink,
                          std::uint32_t shape) {
     for (const Point p : points)
-        if (!(std::abs(p.x) < kFarthest && std::abs(p.y) < kFarthest)) return leaveOut(Note::BeyondAllMeasure);
+        if (!(std::abs(p.x) < kMaxCoordinate && std::abs(p.y) < kMaxCoordinate)) return reject(Note::BeyondAllMeasure);
     if (!hasRoom()) return;
     if (m_drawing.points.size() + points.size() > m_limits.points) {
         refuse(base::makeError(Fault::TooManyCorners, m_fileName, m_fileName, m_limits.points));
@@ -59,7 +59,7 @@ void DrawingBuilder::add(std::span<const Point> points, bool closed, bool evenOd
     m_drawing.points.insert(m_drawing.points.end(), points.begin(), points.end());
 }
 
-void DrawingBuilder::leaveOut(const base::Message& reason, std::size_t count) { m_drawing.leftOut[reason] += count; }
+void DrawingBuilder::reject(const base::Message& reason, std::size_t count) { m_drawing.leftOut[reason] += count; }
 
 void DrawingBuilder::warn(base::Message warning) {
     auto& warnings = m_drawing.warnings;

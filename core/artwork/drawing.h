@@ -77,8 +77,8 @@ struct Limits {
     std::size_t visits = 1'000'000;   ///< elements met, counting each use of them
     std::size_t work = 200'000'000;   ///< bytes looked at, counting each time
 };
-inline constexpr int kDeepest = 256;
-inline constexpr double kFarthest = 1e12; ///< from the origin, transforms done
+inline constexpr int kMaxDepth = 256;
+inline constexpr double kMaxCoordinate = 1e12; ///< from the origin, transforms done
 
 /// Collects a Drawing within the bounds. After the first bound is hit `isFull()` stays true, adding does
 /// nothing, and `finish` gives the error.
@@ -94,8 +94,8 @@ class DrawingBuilder {
     std::uint32_t nextShape() { return m_shapes++; }
     void add(const Disc& disc);
     void add(std::span<const Point> points, bool closed, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
-    void leaveOut(const base::Message& reason, std::size_t count = 1);
-    void leaveOut(Note reason, std::size_t count = 1) { leaveOut(base::say(reason), count); }
+    void reject(const base::Message& reason, std::size_t count = 1);
+    void reject(Note reason, std::size_t count = 1) { reject(base::say(reason), count); }
     /// Says a warning once.
     void warn(base::Message warning);
     void setUnit(std::optional<double> millimetres, std::string_view name);

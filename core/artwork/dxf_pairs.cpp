@@ -46,13 +46,13 @@ void DxfPairs::skipPast(std::string_view word) {
 
 /// Takes a line that is a code of up to four digits, blanks before it, as nearly all are; else takes nothing.
 bool DxfPairs::takePlainCode(int& code) {
-    constexpr int kMostDigits = 4;
+    constexpr int kMaxDigits = 4;
     const char* at = m_text.data() + m_at;
     const char* const end = m_text.data() + m_text.size();
     while (at != end && *at == ' ') ++at;
     int value = 0;
     int digits = 0;
-    for (; at != end && isDigit(*at) && digits < kMostDigits; ++digits) value = value * 10 + (*at++ - '0');
+    for (; at != end && isDigit(*at) && digits < kMaxDigits; ++digits) value = value * 10 + (*at++ - '0');
     if (at != end && *at == '\r') ++at;
     if (digits == 0 || at == end || *at != '\n') return false;
     m_at = static_cast<std::size_t>(at + 1 - m_text.data());

@@ -20,9 +20,9 @@ namespace {
 
 constexpr int kByBlock = 0;
 constexpr int kByLayer = 256;
-constexpr int kDeepestInsert = 16;
+constexpr int kMaxInsertDepth = 16;
 constexpr std::size_t kPairsAreSlow = 3; ///< a byte of pairs takes so much longer than a byte of text
-constexpr std::size_t kLongestLayerName = 200;
+constexpr std::size_t kMaxLayerNameLength = 200;
 constexpr double kRadian = std::numbers::pi / 180;
 
 struct DxfUnit {
@@ -85,7 +85,7 @@ class DxfReader {
         for (const std::size_t start : m_entitySections) readEntities(start, m_top);
         joinArcs();
         m_chains.joinInto(m_builder);
-        if (m_hidden > 0) m_builder.leaveOut(Note::Hidden, m_hidden);
+        if (m_hidden > 0) m_builder.reject(Note::Hidden, m_hidden);
         if (pairs.isGarbled() || !ended) refuseDamaged(pairs);
         return m_builder.finish();
     }
@@ -127,7 +127,7 @@ class DxfReader {
             layer.colour = std::abs(colour);
             layer.trueColour = trueColourOf(entry);
             layer.hidden = colour < 0 || (entry.whole(70, 0) & 1) != 0;
-            m_layers.try_emplace(trimmed(entry.text(2)).substr(0, kLongestLayerName), layer);
+            m_layers.try_emplace(trimmed(entry.text(2)).substr(0, kMaxLayerNameLength), layer);
         }
     }
 
@@ -162,7 +162,7 @@ class DxfReader {
 
     Context placed(const DxfEntity& entity, const Context& outer) const {
         Context here = outer;
-        const auto layer = trimmed(entity.text(8)).substr(0, kLongestLayerName);
+        const auto layer = trimmed(entity.text(8)).substr(0, kMaxLayerNameLength);
         if (!layer.empty() && layer != "0") here.layer = layer;
         const auto known = m_layers.find(here.layer);
         if (known != m_layers.end() && known->second.hidden) here.hidden = true;
@@ -191,7 +191,7 @@ class DxfReader {
 
     void readEntity(const DxfEntity& entity, DxfPairs& pairs, const Context& outer) {
         const auto type = entity.type();
-        if (entity.whole(67, 0) == 1) return m_builder.leaveOut(Note::OnThePaperSheet);
+        if (entity.whole(67, 0) == 1) return m_builder.reject(Note::OnThePaperSheet);
         const Context here = placed(entity, outer);
         if (type == "INSERT") return readInsert(entity, here);
         if (type == "POLYLINE") return readPolyline(entity, pairs, here);
@@ -202,7 +202,7 @@ class DxfReader {
             ++m_hidden;
             return;
         }
-        if (isRead && isTilted) return m_builder.leaveOut(Note::Tilted);
+        if (isRead && isTilted) return m_builder.reject(Note::Tilted);
         if (type == "CIRCLE")
             readCircle(entity, here);
         else if (type == "ARC")
@@ -222,20 +222,20 @@ class DxfReader {
     void leaveOther(std::string_view type) {
         static constexpr std::string_view kSilent[] = {"SEQEND", "VIEWPORT", "ATTRIB", "POINT"};
         if (std::find(std::begin(kSilent), std::end(kSilent), type) != std::end(kSilent)) return;
-        if (type == "TEXT" || type == "MTEXT" || type == "ATTDEF") return m_builder.leaveOut(Note::Text);
-        if (type == "IMAGE" || type == "OLE2FRAME") return m_builder.leaveOut(Note::BitmapInside);
+        if (type == "TEXT" || type == "MTEXT" || type == "ATTDEF") return m_builder.reject(Note::Text);
+        if (type == "IMAGE" || type == "OLE2FRAME") return m_builder.reject(Note::BitmapInside);
         static constexpr std::string_view kKnown[] = {"HATCH",  "SOLID", "TRACE",  "3DFACE", "DIMENSION",
                                                       "LEADER", "MLINE", "REGION", "MESH",   "3DSOLID",
                                                       "BODY",   "RAY",   "XLINE",  "WIPEOUT"};
         const bool isKnown = std::find(std::begin(kKnown), std::end(kKnown), type) != std::end(kKnown);
-        m_builder.leaveOut(isKnown ? base::say(Note::EntityNotRead, type) : base::say(Note::OtherEntities));
+        m_builder.reject(isKnown ? base::say(Note::EntityNotRead, type) : base::say(Note::OtherEntities));
     }
 
     static bool isNumbers(std::initializer_list<std::optional<double>> values) {
         return std::all_of(values.begin(), values.end(), [](const auto& value) { return value.has_value(); });
     }
 
-    void leaveFaulty() { m_builder.leaveOut(Note::FaultyEntity); }
+    void rejectFaulty() { m_builder.reject(Note::FaultyEntity); }
 
     void addConic(const Matrix& fromUnitCircle, std::uint32_t ink) {
         const HalfAxes axes = halfAxes(fromUnitCircle, 1, 1);
@@ -257,14 +257,14 @@ class DxfReader {
 
     void readCircle(const DxfEntity& entity, const Context& here) {
         const auto x = entity.number(10), y = entity.number(20), r = entity.number(40);
-        if (!isNumbers({x, y, r}) || !(*r > 0)) return leaveFaulty();
+        if (!isNumbers({x, y, r}) || !(*r > 0)) return rejectFaulty();
         addConic(here.matrix * Matrix{*r, 0, 0, *r, *x, *y}, inkOf(here));
     }
 
     void readArc(const DxfEntity& entity, const Context& here) {
         const auto x = entity.number(10), y = entity.number(20), r = entity.number(40);
         const auto from = entity.number(50), to = entity.number(51);
-        if (!isNumbers({x, y, r, from, to}) || !(*r > 0)) return leaveFaulty();
+        if (!isNumbers({x, y, r, from, to}) || !(*r > 0)) return rejectFaulty();
         double sweep = std::fmod(*to - *from, 360);
         if (sweep <= 1e-9) sweep += 360;
         takeArc(here.matrix * Matrix{*r, 0, 0, *r, *x, *y}, *from * kRadian, sweep * kRadian, inkOf(here));
@@ -317,23 +317,23 @@ class DxfReader {
         std::sort(arcs.begin(), arcs.end(), [](const ArcPiece& a, const ArcPiece& b) { return a.from < b.from; });
         double reached = arcs.front().from;
         for (const ArcPiece& arc : arcs) {
-            if (arc.from > reached + kLargestGap) return false;
+            if (arc.from > reached + kMaxGap) return false;
             reached = std::max(reached, arc.from + arc.span);
         }
-        return reached >= arcs.front().from + 2 * std::numbers::pi - kLargestGap;
+        return reached >= arcs.front().from + 2 * std::numbers::pi - kMaxGap;
     }
 
     /// How often arcs that go round do so: what is drawn twice is two discs, of which one is a copy.
     static int timesRound(std::span<const ArcPiece> arcs) {
         double sum = 0;
         for (const ArcPiece& arc : arcs) sum += arc.span;
-        return std::max(1, static_cast<int>((sum + kLargestGap) / (2 * std::numbers::pi)));
+        return std::max(1, static_cast<int>((sum + kMaxGap) / (2 * std::numbers::pi)));
     }
 
     void readEllipse(const DxfEntity& entity, const Context& here) {
         const auto x = entity.number(10), y = entity.number(20);
         const auto dx = entity.number(11), dy = entity.number(21), ratio = entity.number(40);
-        if (!isNumbers({x, y, dx, dy, ratio}) || !(std::abs(*ratio) <= 1)) return leaveFaulty();
+        if (!isNumbers({x, y, dx, dy, ratio}) || !(std::abs(*ratio) <= 1)) return rejectFaulty();
         const Matrix conic = here.matrix * Matrix{*dx, *dy, -*dy * *ratio, *dx * *ratio, *x, *y};
         const double from = entity.number(41, 0);
         double sweep = entity.number(42, 2 * std::numbers::pi) - from;
@@ -344,7 +344,7 @@ class DxfReader {
 
     void readLine(const DxfEntity& entity, const Context& here) {
         const auto x1 = entity.number(10), y1 = entity.number(20), x2 = entity.number(11), y2 = entity.number(21);
-        if (!isNumbers({x1, y1, x2, y2})) return leaveFaulty();
+        if (!isNumbers({x1, y1, x2, y2})) return rejectFaulty();
         const Point from = here.matrix({*x1, *y1}), to = here.matrix({*x2, *y2});
         if (m_chains.size() >= m_builder.limits().outlines) return m_builder.refuseSegments();
         m_chains.addLine(from, to, inkOf(here));
@@ -386,7 +386,7 @@ class DxfReader {
         for (const DxfPair& pair : entity.pairs()) {
             if (pair.code != 10 && pair.code != 20 && pair.code != 42) continue;
             const auto value = numberFrom(pair.value);
-            if (!value || (pair.code != 10 && m_corners.empty())) return leaveFaulty();
+            if (!value || (pair.code != 10 && m_corners.empty())) return rejectFaulty();
             if (pair.code == 10) m_corners.push_back({{*value, 0}, 0});
             if (pair.code == 20) m_corners.back().at.y = *value;
             if (pair.code == 42) m_corners.back().bulge = *value;
@@ -414,18 +414,18 @@ class DxfReader {
         if (here.hidden)
             ++m_hidden;
         else if ((flags & (16 | 64)) != 0)
-            m_builder.leaveOut(Note::Mesh);
+            m_builder.reject(Note::Mesh);
         else if (faulty)
-            leaveFaulty();
+            rejectFaulty();
         else
             addCorners((flags & 1) != 0, here);
     }
 
     void readSpline(const DxfEntity& entity, const Context& here) {
         Spline spline;
-        if (!readSplineOf(entity, spline)) return m_builder.leaveOut(Note::SplineNotRead);
+        if (!readSplineOf(entity, spline)) return m_builder.reject(Note::SplineNotRead);
         const auto points = pointsOn(spline);
-        if (points.size() < 2) return leaveFaulty();
+        if (points.size() < 2) return rejectFaulty();
         m_path.start(here.matrix(points.front()));
         for (std::size_t i = 1; i < points.size(); ++i) {
             m_path.lineTo(here.matrix(points[i]));
@@ -437,8 +437,8 @@ class DxfReader {
 
     void readInsert(const DxfEntity& insert, const Context& here) {
         const auto block = m_blocks.find(trimmed(insert.text(2)));
-        if (block == m_blocks.end()) return m_builder.leaveOut(Note::CopyOfNothing);
-        if (here.depth >= kDeepestInsert) return m_builder.leaveOut(Note::CopyInsideItself);
+        if (block == m_blocks.end()) return m_builder.reject(Note::CopyOfNothing);
+        if (here.depth >= kMaxInsertDepth) return m_builder.reject(Note::CopyInsideItself);
         const Matrix turn = Matrix::rotation(insert.number(50, 0));
         const Matrix scale = Matrix::scaling(insert.number(41, 1), insert.number(42, 1));
         const Matrix at = Matrix::translation(insert.number(10, 0), insert.number(20, 0));

@@ -11,8 +11,8 @@ namespace sp::artwork {
 
 namespace {
 
-constexpr std::size_t kHighestDegree = 10;
-constexpr std::size_t kMostControls = 100'000;
+constexpr std::size_t kMaxDegree = 10;
+constexpr std::size_t kMaxControls = 100'000;
 
 struct Weighted {
     Point p;
@@ -21,7 +21,7 @@ struct Weighted {
 
 /// The point at `t`, which lies in the span that begins at knot `span`.
 Point deBoor(const Spline& spline, std::size_t span, double t) {
-    std::array<Weighted, kHighestDegree + 1> d;
+    std::array<Weighted, kMaxDegree + 1> d;
     const std::size_t degree = spline.degree;
     for (std::size_t i = 0; i <= degree; ++i) {
         const std::size_t at = span - degree + i;
@@ -44,7 +44,7 @@ Point deBoor(const Spline& spline, std::size_t span, double t) {
 
 bool readSplineOf(const DxfEntity& entity, Spline& spline) {
     const int degree = entity.whole(71, 3);
-    if (degree < 1 || degree > static_cast<int>(kHighestDegree)) return false;
+    if (degree < 1 || degree > static_cast<int>(kMaxDegree)) return false;
     spline.degree = static_cast<std::size_t>(degree);
     spline.closed = (entity.whole(70, 0) & 1) != 0;
     for (const DxfPair& pair : entity.pairs()) {
@@ -59,7 +59,7 @@ bool readSplineOf(const DxfEntity& entity, Spline& spline) {
     const bool weighted = spline.weights.size() == spline.control.size() &&
                           std::all_of(spline.weights.begin(), spline.weights.end(), [](double w) { return w > 0; });
     if (!weighted) spline.weights.clear();
-    return spline.control.size() > spline.degree && spline.control.size() <= kMostControls &&
+    return spline.control.size() > spline.degree && spline.control.size() <= kMaxControls &&
            spline.knots.size() == spline.control.size() + spline.degree + 1 &&
            std::is_sorted(spline.knots.begin(), spline.knots.end());
 }

@@ -10,8 +10,8 @@ namespace sp::artwork {
 
 namespace {
 
-constexpr std::size_t kMostGrowth = 16'000'000;
-constexpr int kDeepestNesting = 16;
+constexpr std::size_t kMaxGrowth = 16'000'000;
+constexpr int kMaxNestingDepth = 16;
 
 using Entities = std::unordered_map<std::string_view, std::string_view>;
 
@@ -87,7 +87,7 @@ class Expander {
 
     /// False when a bound was hit.
     bool copy(std::string_view text, int depth) {
-        if (depth > kDeepestNesting) return false;
+        if (depth > kMaxNestingDepth) return false;
         for (std::size_t at = 0; at < text.size();) {
             const auto mark = text.find_first_of("&<", at);
             if (!append(text.substr(at, mark == std::string_view::npos ? mark : mark - at))) return false;
@@ -101,14 +101,14 @@ class Expander {
                 at = end;
                 continue;
             }
-            const auto end = text.substr(at, kLongestName).find(';');
+            const auto end = text.substr(at, kMaxNameLength).find(';');
             const auto known =
                 end == std::string_view::npos ? m_entities.end() : m_entities.find(text.substr(at + 1, end - 1));
             if (known == m_entities.end()) {
                 if (!append("&")) return false;
                 ++at;
             } else {
-                if (++m_replaced > kMostReplaced || !copy(known->second, depth + 1)) return false;
+                if (++m_replaced > kMaxReplaced || !copy(known->second, depth + 1)) return false;
                 at += end + 1;
             }
         }
@@ -116,8 +116,8 @@ class Expander {
     }
 
   private:
-    static constexpr std::size_t kLongestName = 128;
-    static constexpr std::size_t kMostReplaced = 2'000'000;
+    static constexpr std::size_t kMaxNameLength = 128;
+    static constexpr std::size_t kMaxReplaced = 2'000'000;
 
     bool append(std::string_view text) {
         out.append(text);
@@ -138,7 +138,7 @@ base::Result<std::string> expandEntities(std::string document, std::string_view 
     Entities entities;
     const auto body = readDoctype(text, start + 9, entities, notes);
     if (entities.empty()) return document;
-    Expander expander(entities, document.size() + kMostGrowth);
+    Expander expander(entities, document.size() + kMaxGrowth);
     expander.out.reserve(document.size() + document.size() / 8);
     expander.out.append(text.substr(0, start));
     if (!expander.copy(text.substr(body), 0))

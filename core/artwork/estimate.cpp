@@ -12,7 +12,7 @@ namespace sp::artwork {
 
 namespace {
 
-constexpr std::size_t kMostStones = 100'000;
+constexpr std::size_t kMaxStones = 100'000;
 /// The region is worked out to a fraction of a micrometre; a stone that just fits must not fail by that.
 constexpr double kFitMm = 0.002;
 
@@ -59,14 +59,14 @@ class Setter {
     bool set(const Rings& piece, double depth) {
         const auto before = m_estimate.centres.size();
         if (m_request.style != StoneStyle::Fill) {
-            if (perimeterOf(piece) / m_pitch > static_cast<double>(kMostStones)) return false;
+            if (perimeterOf(piece) / m_pitch > static_cast<double>(kMaxStones)) return false;
             // An even division comes no nearer than three quarters of the pitch: a stretch of 1.5 has two steps.
             addOutline(m_estimate, runAlong(insetBy(piece, depth), m_pitch, std::max(m_diameter, 0.75 * m_pitch)));
         }
         if (m_request.style != StoneStyle::Outline && !fill(piece, depth)) return false;
         ++m_estimate.pieces;
         if (m_estimate.centres.size() == before) ++m_estimate.bare;
-        return m_estimate.centres.size() <= kMostStones;
+        return m_estimate.centres.size() <= kMaxStones;
     }
 
     base::Message how() const {
@@ -80,9 +80,9 @@ class Setter {
     bool fill(const Rings& piece, double depth) {
         const bool isBoth = m_request.style == StoneStyle::Both;
         const Rings centres = insetBy(piece, isBoth ? depth + m_pitch : depth);
-        const LatticeFill rows = fillWithLattice(centres, m_pitch, kMostStones);
+        const LatticeFill rows = fillWithLattice(centres, m_pitch, kMaxStones);
         if (rows.centres.empty() && rows.plainGrid > 0) return false;
-        const bool mayRun = !isBoth && perimeterOf(piece) / m_pitch <= static_cast<double>(kMostStones);
+        const bool mayRun = !isBoth && perimeterOf(piece) / m_pitch <= static_cast<double>(kMaxStones);
         const OutlineRun run = mayRun ? runAlong(centres, m_pitch, m_pitch) : OutlineRun{};
         if (run.centres.size() > rows.centres.size()) {
             addOutline(m_estimate, run);
@@ -128,7 +128,7 @@ base::Result<Estimate> estimateStones(std::span<const Shape> shapes, const Estim
         for (const Point p : ring) estimate.box.add(p);
     const double diameter = request.diameter.millimetres();
     const double depth = std::max(0.001, diameter / 2 + request.edge.millimetres() - kFitMm);
-    const auto tooMany = [&] { return base::fail(Fault::TooManyStones, std::string(fileName), fileName, kMostStones); };
+    const auto tooMany = [&] { return base::fail(Fault::TooManyStones, std::string(fileName), fileName, kMaxStones); };
     Setter setter(estimate, request);
     for (const auto& piece : piecesOf(*region))
         if (!setter.set(piece, depth)) return tooMany();

@@ -12,7 +12,7 @@ namespace {
 constexpr double kEdgeMm = 0.001;
 constexpr int kFineShifts = 16;
 constexpr int kCoarseShifts = 4;
-constexpr double kMostCrossings = 4e6; ///< of one lattice, before the shifts become coarse
+constexpr double kMaxCrossings = 4e6; ///< of one lattice, before the shifts become coarse
 
 struct Interval {
     double from;
@@ -145,7 +145,7 @@ LatticeFill fillWithLattice(const Rings& region, double pitch, std::size_t most)
         for (const int degrees : turns) {
             Rows rows(region, pitch, staggered, degrees);
             const double work = (rows.crossings() + static_cast<double>(corners)) * kFineShifts;
-            const int shifts = work > kMostCrossings ? kCoarseShifts : kFineShifts;
+            const int shifts = work > kMaxCrossings ? kCoarseShifts : kFineShifts;
             const auto across = rows.sharesAcross(shifts);
             for (const double down : rows.sharesDown(shifts)) {
                 rows.layRows(down);

@@ -24,9 +24,9 @@ class Neighbours {
         std::size_t slots = 64;
         while (slots < 2 * expected) slots *= 2;
         m_isDense = across * down <= 4 * static_cast<double>(slots);
-        m_lastX = m_isDense ? across - 1 : kFarthestCell;
-        m_lastY = m_isDense ? down - 1 : kFarthestCell;
-        m_first = m_isDense ? 0 : -kFarthestCell;
+        m_lastX = m_isDense ? across - 1 : kMaxCellCoordinate;
+        m_lastY = m_isDense ? down - 1 : kMaxCellCoordinate;
+        m_first = m_isDense ? 0 : -kMaxCellCoordinate;
         m_heads.assign(m_isDense ? static_cast<std::size_t>(across * down) : slots, kNone);
         m_entries.reserve(expected);
     }
@@ -54,7 +54,7 @@ class Neighbours {
 
   private:
     static constexpr std::uint32_t kNone = 0xffffffff;
-    static constexpr double kFarthestCell = 1e15;
+    static constexpr double kMaxCellCoordinate = 1e15;
     struct Entry {
         std::int64_t x;
         std::int64_t y;

@@ -21,9 +21,9 @@ using ClipperLib::Paths;
 constexpr double kPerMillimetre = 100'000; // steps of 10 nm
 constexpr double kCleanSteps = 20;         // corners that bend less are dropped
 constexpr double kArcSteps = 20;
-constexpr std::size_t kMostCorners = 100'000;
-constexpr std::size_t kMostPairs = 60'000'000;
-constexpr std::size_t kMostMeetings = 400'000;
+constexpr std::size_t kMaxCorners = 100'000;
+constexpr std::size_t kMaxPairs = 60'000'000;
+constexpr std::size_t kMaxMeetings = 400'000;
 
 Path toPath(const std::vector<Point>& ring) {
     Path path;
@@ -70,7 +70,7 @@ bool isTangled(std::span<const Shape> shapes) {
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         for (std::size_t j = i + 1; j < boxes.size() && boxes[j].left <= boxes[i].right; ++j) {
             meetings += boxes[j].top <= boxes[i].bottom && boxes[i].top <= boxes[j].bottom;
-            if (++pairs > kMostPairs || meetings > kMostMeetings) return true;
+            if (++pairs > kMaxPairs || meetings > kMaxMeetings) return true;
         }
     }
     return false;
@@ -125,9 +125,9 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
         }
     }
     const double reach = std::max({-box.left, -box.top, box.right, box.bottom});
-    if (corners > 0 && !(reach <= units::kLongest.millimetres()))
+    if (corners > 0 && !(reach <= units::kMaxLength.millimetres()))
         return base::fail(Fault::BeyondAKilometre, std::string(fileName), fileName);
-    if (corners > kMostCorners || isTangled(shapes))
+    if (corners > kMaxCorners || isTangled(shapes))
         return base::fail(Fault::ShapesTooInvolved, std::string(fileName), fileName, corners);
     Paths region;
     try {
@@ -197,8 +197,8 @@ bool isInside(Point p, const std::vector<Point>& ring) {
 } // namespace
 
 std::vector<Rings> piecesOf(const Rings& region) {
-    constexpr std::size_t kMostRings = 2'000;
-    if (region.size() < 2 || region.size() > kMostRings) return {region};
+    constexpr std::size_t kMaxRings = 2'000;
+    if (region.size() < 2 || region.size() > kMaxRings) return {region};
     std::vector<double> areas;
     std::vector<Box> boxes;
     for (const auto& ring : region) {

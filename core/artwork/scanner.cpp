@@ -41,9 +41,9 @@ std::size_t utf8Length(std::string_view text) {
 } // namespace
 
 std::string cleanText(std::string_view bytes) {
-    constexpr std::size_t kLongest = 200;
+    constexpr std::size_t kMaxLength = 200;
     std::string text;
-    while (!bytes.empty() && text.size() < kLongest) {
+    while (!bytes.empty() && text.size() < kMaxLength) {
         const auto length = utf8Length(bytes);
         const auto first = static_cast<unsigned char>(bytes.front());
         if (length == 0) {
@@ -78,7 +78,7 @@ bool Scanner::oddNumber(double& value) {
     } else if (trouble != std::errc()) {
         return false;
     }
-    if (!(std::abs(value) <= kLargestNumber)) return false;
+    if (!(std::abs(value) <= kMaxNumber)) return false;
     m_at = stop;
     skipSeparator();
     return true;

@@ -10,7 +10,7 @@
 namespace sp::artwork {
 
 /// No number of artwork is larger, as written.
-inline constexpr double kLargestNumber = 1e9;
+inline constexpr double kMaxNumber = 1e9;
 
 inline bool isSpace(char c) { return c <= ' ' && (c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\f'); }
 inline bool isDigit(char c) { return static_cast<unsigned char>(c - '0') <= 9; }
@@ -48,7 +48,7 @@ class Scanner {
     /// True and past it, when `c` comes next.
     bool take(char c);
     /// The next number and the separator after it. Nothing when there is none, or when it is not finite or
-    /// beyond kLargestNumber either way.
+    /// beyond kMaxNumber either way.
     std::optional<double> number() {
         double value = 0;
         return number(value) ? std::optional(value) : std::nullopt;
@@ -73,21 +73,21 @@ class Scanner {
     std::string_view rest() const { return {m_at, static_cast<std::size_t>(m_end - m_at)}; }
 
   private:
-    /// Plain decimals of at most 15 digits, 9 before the point (so within kLargestNumber), which is nearly all there
+    /// Plain decimals of at most 15 digits, 9 before the point (so within kMaxNumber), which is nearly all there
     /// are: the digits and the power of ten are both exact doubles, so one division rounds once, as from_chars does
     /// (Clinger, 1990). False, and nothing taken, for the rest.
     bool plainNumber(double& value) {
-        constexpr std::ptrdiff_t kLongest = 16; // with the point
-        constexpr std::ptrdiff_t kMostWhole = 9;
+        constexpr std::ptrdiff_t kMaxLength = 16; // with the point
+        constexpr std::ptrdiff_t kMaxWhole = 9;
         const char* at = m_at;
         const bool isNegative = at != m_end && *at == '-';
         if (isNegative) ++at;
         const char* const first = at;
-        const char* const stop = m_end - at > kLongest ? at + kLongest : m_end;
+        const char* const stop = m_end - at > kMaxLength ? at + kMaxLength : m_end;
         std::int64_t digits = 0;
         for (; at != stop && isDigit(*at); ++at) digits = digits * 10 + (*at - '0');
         auto count = at - first;
-        if (count > kMostWhole) return false;
+        if (count > kMaxWhole) return false;
         std::ptrdiff_t decimals = 0;
         if (at != stop && *at == '.') {
             const char* const point = ++at;

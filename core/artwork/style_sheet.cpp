@@ -15,7 +15,7 @@ namespace {
 constexpr std::array<std::string_view, kProperties> kNames = {
     "fill", "stroke", "color", "display", "visibility", "opacity", "fill-rule", "stop-color", "clip-path", "mask"};
 
-constexpr std::size_t kMostRules = 20'000;
+constexpr std::size_t kMaxRules = 20'000;
 
 /// The text without its comments.
 std::string withoutComments(std::string_view text) {
@@ -100,7 +100,7 @@ void StyleSheet::add(std::string_view source) {
         const auto close = endOfBlock(text, open);
         if (head.starts_with('@')) {
             if (!head.starts_with("@font-face")) ++m_unread;
-        } else if (m_rules.size() < kMostRules) {
+        } else if (m_rules.size() < kMaxRules) {
             addRule(head, text.substr(open + 1, close - open - 1));
         } else {
             m_budget = 0; // the colours of what the rest is about would be wrong
@@ -115,7 +115,7 @@ void StyleSheet::addRule(std::string_view selectors, std::string_view declaratio
     eachDeclaration(declarations, [this](const Declaration& d) { m_declarations.push_back(d); });
     const auto end = static_cast<std::uint32_t>(m_declarations.size());
     if (first == end) return;
-    for (std::size_t at = 0; at <= selectors.size() && m_rules.size() < kMostRules;) {
+    for (std::size_t at = 0; at <= selectors.size() && m_rules.size() < kMaxRules;) {
         const auto comma = std::min(selectors.find(',', at), selectors.size());
         Rule rule;
         rule.firstDeclaration = first;
@@ -138,7 +138,7 @@ void StyleSheet::addRule(std::string_view selectors, std::string_view declaratio
 }
 
 bool StyleSheet::parseSelector(std::string_view text, Rule& rule) const {
-    constexpr std::size_t kLongestChain = 16;
+    constexpr std::size_t kMaxChainLength = 16;
     Scanner scanner(text);
     bool child = false;
     while (!scanner.isDone()) {
@@ -166,7 +166,7 @@ bool StyleSheet::parseSelector(std::string_view text, Rule& rule) const {
         }
         compound.childOfNext = child;
         rule.chain.insert(rule.chain.begin(), std::move(compound));
-        if (rule.chain.size() > kLongestChain) return false;
+        if (rule.chain.size() > kMaxChainLength) return false;
         scanner.skipSpace();
         child = scanner.take('>');
         if (child) scanner.skipSpace();

@@ -97,7 +97,7 @@ void Subpath::start(Point at) {
 }
 
 void Subpath::append(const Segment& segment) {
-    m_isTooLong = m_segments.size() >= kMostSegmentsInOne;
+    m_isTooLong = m_segments.size() >= kMaxSegmentsInOne;
     if (!m_isTooLong) m_segments.push_back(segment);
 }
 
@@ -119,8 +119,8 @@ void Subpath::cubicTo(Point control1, Point control2, Point to) {
 }
 
 void Subpath::arc(const Matrix& fromUnitCircle, Point arm, double sweep) {
-    constexpr std::size_t kMostTurns = 8;
-    if (m_segments.empty() && m_turns.size() < kMostTurns) {
+    constexpr std::size_t kMaxTurns = 8;
+    if (m_segments.empty() && m_turns.size() < kMaxTurns) {
         m_turns.push_back({fromUnitCircle, arm, sweep});
         return;
     }
@@ -194,7 +194,7 @@ std::optional<RoundFit> Subpath::fitCircle() {
     }
     if (m_samples.size() < 7) return std::nullopt;
     auto fit = fitWithin(m_samples);
-    if (!fit || (!m_closed && !endsMeet(kLargestGap * fit->radius))) return std::nullopt;
+    if (!fit || (!m_closed && !endsMeet(kMaxGap * fit->radius))) return std::nullopt;
     const double share = std::abs(areaOf(m_samples, fit->centre)) / (std::numbers::pi * fit->radius * fit->radius);
     if (share < 0.85 || share > 1.1) return std::nullopt; // a part of a circle, or round it twice
     if (!m_curved) {
@@ -228,7 +228,7 @@ std::vector<Point>& Subpath::flatten() {
 
 void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
     if (m_segments.empty() && m_turns.empty()) {
-        if (m_wasDrawn || m_closed) builder.leaveOut(Note::PointWithoutSize);
+        if (m_wasDrawn || m_closed) builder.reject(Note::PointWithoutSize);
         return;
     }
     if (m_isTooLong) return builder.refuseSegments();

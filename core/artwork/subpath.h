@@ -14,10 +14,10 @@ namespace sp::artwork {
 /// ellipses up to axes of 1.06 : 1; a hexagon (6.7 %) and an octagon (3.8 %) do not.
 inline constexpr double kRoundness = 0.03;
 /// How far the end may be from the beginning, as a share of the radius, and the outline still be closed.
-inline constexpr double kLargestGap = 0.05;
+inline constexpr double kMaxGap = 0.05;
 
 /// Of one sub-path; a text of a whole page as one has a fraction of them.
-inline constexpr std::size_t kMostSegmentsInOne = 200'000;
+inline constexpr std::size_t kMaxSegmentsInOne = 200'000;
 
 struct RoundFit {
     Point centre;
@@ -45,7 +45,7 @@ class Subpath {
     std::vector<Point>& flatten();
 
     /// Adds itself to the drawing as a disc or as an outline. A path without extent is left out by name (round ends
-    /// of its stroke may show it as a dot), one of more than kMostSegmentsInOne segments refuses the file (TooLarge).
+    /// of its stroke may show it as a dot), one of more than kMaxSegmentsInOne segments refuses the file (TooLarge).
     void addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
 
   private:

@@ -41,7 +41,7 @@ struct State {
     int uses = 0;
 };
 
-constexpr int kDeepestUse = 32;
+constexpr int kMaxUseDepth = 32;
 
 class SvgReader {
   public:
@@ -58,7 +58,8 @@ class SvgReader {
     base::Result<Drawing> read() {
         const pugi::xml_node root = m_document.document_element();
         if (localName(root.name()) != "svg") return base::fail(Fault::NotSvg, std::string(m_fileName), m_fileName);
-        if (!gatherStyles(root)) return base::fail(Fault::NestedTooDeep, std::string(m_fileName), m_fileName, kDeepest);
+        if (!gatherStyles(root))
+            return base::fail(Fault::NestedTooDeep, std::string(m_fileName), m_fileName, kMaxDepth);
         readRoot(root);
         return finish();
     }
@@ -68,7 +69,7 @@ class SvgReader {
         for (auto [aside, reason] : {std::pair{&m_hidden, Note::Hidden}, std::pair{&m_unpainted, Note::NotPainted}}) {
             auto drawing = aside->finish();
             if (!drawing) return drawing;
-            if (const auto count = drawing->discs.size() + drawing->outlines.size()) m_builder.leaveOut(reason, count);
+            if (const auto count = drawing->discs.size() + drawing->outlines.size()) m_builder.reject(reason, count);
         }
         if (!m_sheet.isWithinBudget())
             m_builder.refuse(base::makeError(Fault::StyleSheetTooInvolved, std::string(m_fileName), m_fileName));
@@ -87,7 +88,7 @@ class SvgReader {
             if (localName(node.name()) == "style")
                 for (const auto& text : node.children()) m_sheet.add(text.value());
             if (node.first_child()) {
-                if (++depth > kDeepest) return false;
+                if (++depth > kMaxDepth) return false;
                 node = node.first_child();
                 continue;
             }
@@ -151,15 +152,15 @@ class SvgReader {
 
     void readElement(pugi::xml_node node, const State& outer) {
         const std::string_view name = m_paints.svgName(node.name());
-        if (name.empty() || outer.depth > kDeepest) return;
+        if (name.empty() || outer.depth > kMaxDepth) return;
         const SvgKind kind = svgKindOf(name);
         switch (kind) {
         case SvgKind::NotDrawn: return;
         case SvgKind::Unknown: return leaveUnknown(name);
-        case SvgKind::Script: return m_builder.leaveOut(Note::Script);
-        case SvgKind::Foreign: return m_builder.leaveOut(Note::EmbeddedPage);
-        case SvgKind::Image: return m_builder.leaveOut(Note::BitmapInside);
-        case SvgKind::Text: return m_builder.leaveOut(Note::Text);
+        case SvgKind::Script: return m_builder.reject(Note::Script);
+        case SvgKind::Foreign: return m_builder.reject(Note::EmbeddedPage);
+        case SvgKind::Image: return m_builder.reject(Note::BitmapInside);
+        case SvgKind::Text: return m_builder.reject(Note::Text);
         case SvgKind::Group: return readChildren(node, entered(node, kind, outer));
         case SvgKind::Switch: return readSwitch(node, entered(node, kind, outer));
         case SvgKind::Svg: return readViewport(node, entered(node, kind, outer), node);
@@ -175,12 +176,12 @@ class SvgReader {
     }
 
     void leaveUnknown(std::string_view name) {
-        constexpr std::size_t kMostNames = 20;
-        constexpr std::size_t kLongestName = 40;
-        const bool room = m_unknown.size() < kMostNames && name.size() <= kLongestName;
+        constexpr std::size_t kMaxNames = 20;
+        constexpr std::size_t kMaxNameLength = 40;
+        const bool room = m_unknown.size() < kMaxNames && name.size() <= kMaxNameLength;
         if (room) m_unknown.emplace(name);
-        m_builder.leaveOut(m_unknown.contains(std::string(name)) ? base::say(Note::UnknownElement, cleanText(name))
-                                                                 : base::say(Note::OtherElements));
+        m_builder.reject(m_unknown.contains(std::string(name)) ? base::say(Note::UnknownElement, cleanText(name))
+                                                               : base::say(Note::OtherElements));
     }
 
     State entered(pugi::xml_node node, SvgKind kind, const State& outer) {
@@ -315,11 +316,11 @@ class SvgReader {
 
     void readUse(pugi::xml_node node, State state) {
         const auto reference = m_paints.referenceOf(node);
-        if (!reference.starts_with('#')) return m_builder.leaveOut(Note::PartOfAnotherFile);
+        if (!reference.starts_with('#')) return m_builder.reject(Note::PartOfAnotherFile);
         const pugi::xml_node target = m_paints.byId(reference.substr(1));
-        if (!target) return m_builder.leaveOut(Note::CopyOfNothing);
-        if (state.uses >= kDeepestUse || std::find(m_using.begin(), m_using.end(), target) != m_using.end())
-            return m_builder.leaveOut(Note::CopyInsideItself);
+        if (!target) return m_builder.reject(Note::CopyOfNothing);
+        if (state.uses >= kMaxUseDepth || std::find(m_using.begin(), m_using.end(), target) != m_using.end())
+            return m_builder.reject(Note::CopyInsideItself);
         ++state.uses;
         state.matrix = state.matrix * Matrix::translation(lengthOf(node, "x", state.viewWidth, 0),
                                                           lengthOf(node, "y", state.viewHeight, 0));
@@ -359,7 +360,7 @@ class SvgReader {
         }
         m_unreadable = false;
         const bool good = addShape(node, kind, state, placing, *target);
-        if (!good || m_unreadable) m_builder.leaveOut(Note::FaultyShape);
+        if (!good || m_unreadable) m_builder.reject(Note::FaultyShape);
         if (target->isFull() && target != &m_builder) { // a bound holds wherever it is met
             auto refused = target->finish();
             if (!refused) m_builder.refuse(std::move(refused.error()));
@@ -426,23 +427,23 @@ class SvgReader {
 
 /// How often a mark stands in a text; summed in bytes, which the compiler does sixteen at a time.
 std::size_t countOf(std::string_view text, char mark) {
-    constexpr std::size_t kMostInByte = 255;
+    constexpr std::size_t kMaxInByte = 255;
     std::size_t count = 0;
     while (!text.empty()) {
         std::uint8_t here = 0;
-        for (const char c : text.substr(0, kMostInByte)) here = static_cast<std::uint8_t>(here + (c == mark));
+        for (const char c : text.substr(0, kMaxInByte)) here = static_cast<std::uint8_t>(here + (c == mark));
         count += here;
-        text.remove_prefix(std::min(text.size(), kMostInByte));
+        text.remove_prefix(std::min(text.size(), kMaxInByte));
     }
     return count;
 }
 
 /// An upper bound of what the parsed file will take, from its marks.
 bool fitsMemory(std::string_view text) {
-    constexpr std::size_t kMostMemory = 150'000'000;
+    constexpr std::size_t kMaxMemory = 150'000'000;
     constexpr std::size_t kPerTag = 72;
     constexpr std::size_t kPerAttribute = 48;
-    return text.size() + countOf(text, '<') * kPerTag + countOf(text, '=') * kPerAttribute <= kMostMemory;
+    return text.size() + countOf(text, '<') * kPerTag + countOf(text, '=') * kPerAttribute <= kMaxMemory;
 }
 
 } // namespace

@@ -63,9 +63,9 @@ class CsvReader {
                 while (!isRowEnd() && m_text[m_at] != m_table.separator) ++m_at;
                 cell = m_text.substr(start, m_at - start);
             }
-            if (cell.size() > kLongestCsvCell) return fail(CsvFault::CellTooLarge, row.line);
+            if (cell.size() > kMaxCsvCellLength) return fail(CsvFault::CellTooLarge, row.line);
             row.cells.push_back(std::move(cell));
-            if (row.cells.size() > kMostCsvCells) return fail(CsvFault::TooManyColumns, row.line);
+            if (row.cells.size() > kMaxCsvCells) return fail(CsvFault::TooManyColumns, row.line);
             if (isRowEnd()) break;
             if (m_text[m_at] != m_table.separator) return fail(CsvFault::TextAfterQuote, m_line);
             ++m_at;
@@ -76,7 +76,7 @@ class CsvReader {
         });
         if (isBlank) return {};
         m_table.rows.push_back(std::move(row));
-        if (m_table.rows.size() > kMostCsvRows) return fail(CsvFault::TooManyRows, m_line);
+        if (m_table.rows.size() > kMaxCsvRows) return fail(CsvFault::TooManyRows, m_line);
         return {};
     }
 

@@ -22,9 +22,9 @@ struct CsvTable {
     std::vector<CsvRow> rows; ///< without those that are blank; not all of the same length
 };
 
-inline constexpr std::size_t kMostCsvRows = 50'000;
-inline constexpr std::size_t kMostCsvCells = 100;      ///< in a row
-inline constexpr std::size_t kLongestCsvCell = 10'000; ///< bytes
+inline constexpr std::size_t kMaxCsvRows = 50'000;
+inline constexpr std::size_t kMaxCsvCells = 100;         ///< in a row
+inline constexpr std::size_t kMaxCsvCellLength = 10'000; ///< bytes
 
 /// Why a table cannot be read; whoever reads one says it in a sentence about that sort of file.
 enum class CsvFault { QuoteNotClosed, TextAfterQuote, CellTooLarge, TooManyColumns, TooManyRows };

@@ -19,15 +19,15 @@ enum class ScaleOrigin {
     Typed     ///< the owner said it
 };
 
-inline constexpr std::size_t kLargestArtwork = 64'000'000;  ///< bytes of a drawing that a book takes
-inline constexpr std::size_t kLargestThumbnail = 4'000'000; ///< bytes of a small picture of it
+inline constexpr std::size_t kMaxArtwork = 64'000'000;  ///< bytes of a drawing that a book takes
+inline constexpr std::size_t kMaxThumbnail = 4'000'000; ///< bytes of a small picture of it
 
 /// The drawing that a design was counted from, whole, as it was read. A design has one or none.
 struct DesignArtwork {
     base::Id design;
     std::string fileName; ///< without its folder
     ArtworkFormat format = ArtworkFormat::Svg;
-    std::string file;      ///< its bytes, 1 to kLargestArtwork
+    std::string file;      ///< its bytes, 1 to kMaxArtwork
     std::string thumbnail; ///< PNG to show without reading the drawing again; may be empty
     units::Length unit;    ///< one unit of the drawing, 1 nm or more
     ScaleOrigin scaleFrom = ScaleOrigin::File;

@@ -10,7 +10,7 @@ OrderLine lineOf(const Design& design) {
     line.width = design.width;
     line.height = design.height;
     line.stones = design.stones;
-    line.onto = design.usualBase;
+    line.baseMaterial = design.usualBase;
     line.templatesOnWall = design.templatesOnWall;
     line.plannedPieces = design.plannedPieces;
     line.artTime = design.artTime;

@@ -36,14 +36,14 @@ struct OrderLine {
     units::Length width;
     units::Length height;
     std::vector<StoneCount> stones;
-    base::Id onto; ///< backing or blank; none when the customer brings the garment
+    base::Id baseMaterial; ///< backing or blank; none when the customer brings the garment
     bool customersGarment = false;
     bool templatesOnWall = false;
     std::optional<units::Count> plannedPieces; ///< see Design
     std::optional<units::Duration> artTime;    ///< see Design
     units::Count quantity = units::Count::of(1);
-    std::vector<SizeCount> sizes;          ///< of a blank; what is not listed is of the plain size
-    std::optional<units::Money> typedEach; ///< the price the owner asks instead of the reckoned one
+    std::vector<SizeCount> sizes;             ///< of a blank; what is not listed is of the plain size
+    std::optional<units::Money> overrideEach; ///< the price the owner asks instead of the reckoned one
     bool taxable = true;
 
     friend bool operator==(const OrderLine&, const OrderLine&) = default;

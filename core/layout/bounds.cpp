@@ -10,8 +10,8 @@ using units::Int128;
 namespace {
 
 constexpr std::int64_t kTryEach = 2'000;
-constexpr Tick kLongestHull = 200'000; // pieces along a side; beyond it Barnes' bound is within a millionth or so
-constexpr Tick kShortSide = 1 << 19;   // up to here every product of three sides fits 64 bits with room for a sum
+constexpr Tick kMaxHullLength = 200'000; // pieces along a side; beyond it Barnes' bound is within a millionth or so
+constexpr Tick kShortSide = 1 << 19;     // up to here every product of three sides fits 64 bits with room for a sum
 
 /// Nearly every sheet: reckoned in 64 bits, where a division costs a tenth of one in 128.
 bool isShort(const Problem& problem) {
@@ -198,17 +198,17 @@ std::int64_t barnesBound(const Problem& problem) {
 }
 
 std::int64_t partitionBound(const Problem& problem) {
-    if (problem.width / problem.sideA > kLongestHull || problem.height / problem.sideB > kLongestHull)
+    if (problem.width / problem.sideA > kMaxHullLength || problem.height / problem.sideB > kMaxHullLength)
         return barnesBound(problem);
     return isShort(problem) ? partitionIn<std::int64_t>(problem) : partitionIn<Int128>(problem);
 }
 
 std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick mostSide) {
-    constexpr Tick kMostPlay = 4;
-    constexpr Tick kMostRelaxed = 10'000; // pieces along a side, so that nothing below overflows
+    constexpr Tick kMaxPlay = 4;
+    constexpr Tick kMaxRelaxed = 10'000; // pieces along a side, so that nothing below overflows
     const auto& [width, height, a, b] = problem;
     std::int64_t best = upperBound(problem);
-    if (best <= enough || width / a > kMostRelaxed || height / b > kMostRelaxed) return best;
+    if (best <= enough || width / a > kMaxRelaxed || height / b > kMaxRelaxed) return best;
     const auto across = hullOfSums(width, a, b);
     const auto up = hullOfSums(height, b, a);
     const auto longest = [](const std::vector<Point>& hull, Tick perX, Tick perY) {
@@ -223,8 +223,8 @@ std::int64_t relaxedBound(const Problem& problem, std::int64_t enough, Tick most
             const Tick side = std::max(newA, newB);
             // Barnes' waste is at most a quarter of the side's square: often that is too little to help.
             if (newWidth * newHeight - side * side / 4 >= best * newA * newB) continue;
-            for (Tick playX = 0; playX < kMostPlay; ++playX) {
-                for (Tick playY = 0; playY < kMostPlay; ++playY) {
+            for (Tick playX = 0; playX < kMaxPlay; ++playX) {
+                for (Tick playY = 0; playY < kMaxPlay; ++playY) {
                     best = std::min(best, barnesBound({newWidth + playX, newHeight + playY, newA, newB}));
                 }
             }

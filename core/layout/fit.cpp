@@ -21,7 +21,7 @@ Answer layPlain(const Problem& problem) {
     const std::int64_t columns = problem.width / problem.sideA;
     const std::int64_t rows = problem.height / problem.sideB;
     Answer answer{columns * rows, columns * rows, {}};
-    const std::int64_t shown = std::min(answer.count, kMostPositions);
+    const std::int64_t shown = std::min(answer.count, kMaxPositions);
     for (std::int64_t k = 0; k < shown; ++k) {
         answer.spots.push_back({k / rows * problem.sideA, k % rows * problem.sideB, false});
     }
@@ -37,7 +37,7 @@ Answer layStrips(const Problem& asked) {
     Answer answer;
     answer.count = chain.mostWithin(upright.problem.width);
     answer.bound = relaxedBound(upright.problem, answer.count, kRootSide);
-    strips.placeAll(chain.parts(answer.count), kMostPositions, answer.spots);
+    strips.placeAll(chain.parts(answer.count), kMaxPositions, answer.spots);
     upright.undo(answer.spots);
     return answer;
 }
@@ -56,8 +56,8 @@ base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const Fi
     const Problem& problem = scaled->problem;
     const Int128 ratio =
         static_cast<Int128>(problem.width) * problem.height / (static_cast<Int128>(problem.sideA) * problem.sideB);
-    if (ratio > kMostPieces) {
-        return base::fail(Fault::TooManyWouldFit, "piece", kMostPieces, units::extent(piece.width, piece.height));
+    if (ratio > kMaxPieces) {
+        return base::fail(Fault::TooManyWouldFit, "piece", kMaxPieces, units::extent(piece.width, piece.height));
     }
     const Answer answer = solve(problem, rules.oneWay);
     return SheetFit{answer.count, answer.bound, answer.count == answer.bound, scaled->positions(answer.spots)};

@@ -9,7 +9,7 @@
 
 namespace sp::layout {
 
-/// A sheet of material; both sides > 0, at most units::kLongest.
+/// A sheet of material; both sides > 0, at most units::kMaxLength.
 struct Sheet {
     units::Length width;
     units::Length height;
@@ -17,7 +17,7 @@ struct Sheet {
     friend bool operator==(const Sheet&, const Sheet&) = default;
 };
 
-/// What is laid on it, bare: the gap is not part of it. Both sides > 0, at most units::kLongest.
+/// What is laid on it, bare: the gap is not part of it. Both sides > 0, at most units::kMaxLength.
 struct Piece {
     units::Length width;
     units::Length height;
@@ -49,21 +49,21 @@ struct SheetFit {
     std::int64_t count = 0;
     std::int64_t bound = 0;
     bool proven = false;
-    std::vector<Position> positions; ///< min(count, kMostPositions) of them, from left to right strip by strip
+    std::vector<Position> positions; ///< min(count, kMaxPositions) of them, from left to right strip by strip
 
     friend bool operator==(const SheetFit&, const SheetFit&) = default;
 };
 
 /// So many places are listed at most; nobody reads a drawing of more, and the memory stays bounded.
-inline constexpr std::int64_t kMostPositions = 20'000;
+inline constexpr std::int64_t kMaxPositions = 20'000;
 /// More pieces than this on one sheet or roll are refused as a slip of units.
-inline constexpr std::int64_t kMostPieces = 1'000'000'000;
+inline constexpr std::int64_t kMaxPieces = 1'000'000'000;
 
 /// How many equal pieces fit the sheet, all edges parallel to the sheet's, quarter turns allowed unless
 /// `oneWay`. Counted exactly in nanometres.
 ///
 /// - oneWay and square pieces: rows and columns, always proven.
-/// - Up to kMostSums sums of piece sides along the longer side (every ordinary sheet): the best five-block layout;
+/// - Up to kMaxSums sums of piece sides along the longer side (every ordinary sheet): the best five-block layout;
 ///   when that is below the bound, L-shaped ones too. Tried cuts are limited (kFiveBlockWork, kLShapeWork), by no
 ///   clock, so the answer is the same on every machine.
 /// - Beyond that (long rolls, very small pieces): strips across the sheet, each the best five-block layout of its
@@ -71,15 +71,15 @@ inline constexpr std::int64_t kMostPieces = 1'000'000'000;
 ///
 /// The count is never below the better of the two plain layouts (all upright, all turned).
 ///
-/// Errors: OutOfRange for a side that is not above zero or beyond kLongest, a negative margin or gap, or a margin
-/// that leaves nothing; TooLarge when the piece fits the usable part no way round, or when more than kMostPieces
+/// Errors: OutOfRange for a side that is not above zero or beyond kMaxLength, a negative margin or gap, or a margin
+/// that leaves nothing; TooLarge when the piece fits the usable part no way round, or when more than kMaxPieces
 /// would fit.
 ///
 /// Sources: E. G. Birgin, R. D. Lobato, R. Morabito, JORS 61 (2010) 306-320 for the searches; F. W. Barnes, Discrete
 /// Mathematics 26 (1979) 93-100 and H. Isermann, OR Spektrum 9 (1987) 235-249 for the bounds.
 base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const FitRules& rules);
 
-inline constexpr int kMostSums = 160;
+inline constexpr int kMaxSums = 160;
 inline constexpr std::int64_t kFiveBlockWork = 4'000'000;
 /// Cuts tried on Ls when the next piece would leave less than half a piece of waste on the sheet; a looser
 /// sheet, where no L-shaped layout has been seen to help, gets kLooseWork.

@@ -22,7 +22,7 @@ base::Result<std::int64_t> FitMemo::remembered(const Key& key, Work work) {
     if (const auto found = m_answers.find(key); found != m_answers.end()) return found->second;
     auto answer = work();
     if (!answer) return answer;
-    if (m_answers.size() >= kMostRemembered) m_answers.clear();
+    if (m_answers.size() >= kMaxRemembered) m_answers.clear();
     m_answers.emplace(key, *answer);
     return answer;
 }

@@ -9,10 +9,10 @@
 namespace sp::layout {
 
 /// Remembers what fits, so that pricing an order again does not lay it out again. Forgets everything when it holds
-/// kMostRemembered answers. Errors are not remembered. Not for use from two threads at once.
+/// kMaxRemembered answers. Errors are not remembered. Not for use from two threads at once.
 class FitMemo {
   public:
-    static constexpr std::size_t kMostRemembered = 4'096;
+    static constexpr std::size_t kMaxRemembered = 4'096;
 
     /// fitSheet's count.
     base::Result<std::int64_t> count(const Sheet& sheet, const Piece& piece, const FitRules& rules);

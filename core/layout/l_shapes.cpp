@@ -109,7 +109,7 @@ int LShapes::capByCover(const Shape& shape) {
 LShapes::Found* LShapes::find(const Shape& shape) {
     const auto known = m_found.find(shape.key());
     if (known != m_found.end()) return &known->second;
-    if (m_found.size() >= kMostShapes) return nullptr;
+    if (m_found.size() >= kMaxShapes) return nullptr;
     Found found;
     if (shape.isRectangle()) {
         found.lower = m_five.solve(shape.width, shape.height);

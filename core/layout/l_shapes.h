@@ -15,12 +15,12 @@ namespace sp::layout {
 /// two parts do not reach it, so a target near the bound is settled quickly either way. Source: L. Lins, S.
 /// Lins, R. Morabito, JORS 54 (2003) 777-789 [from memory] for the nine cuts, Birgin, Lobato and Morabito,
 /// JORS 61 (2010) 306-320 for joining it to the five-block layouts; the target search is our own. At most
-/// kMostShapes shapes are remembered (about 60 MB) and `work` counts tried cuts; when either is used up the
+/// kMaxShapes shapes are remembered (about 60 MB) and `work` counts tried cuts; when either is used up the
 /// answer is no. Grid (at most 255 sums), five-block layouts and work must outlive this.
 class LShapes {
   public:
-    static constexpr int kMostSums = 255;
-    static constexpr std::size_t kMostShapes = 700'000;
+    static constexpr int kMaxSums = 255;
+    static constexpr std::size_t kMaxShapes = 700'000;
 
     LShapes(const Grid& grid, FiveBlock& five, Work& work);
 

@@ -18,26 +18,26 @@ using units::Money;
 
 namespace {
 
-constexpr int64_t kUnlimited = kMostMixedPieces;
+constexpr int64_t kUnlimited = kMaxMixedPieces;
 
 base::Done checkedRules(const FitRules& rules) {
-    if (!rules.margin.isNegative() && !rules.gap.isNegative() && rules.margin <= units::kLongest &&
-        rules.gap <= units::kLongest)
+    if (!rules.margin.isNegative() && !rules.gap.isNegative() && rules.margin <= units::kMaxLength &&
+        rules.gap <= units::kMaxLength)
         return {};
     return base::fail(Fault::RulesOutOfRange, "rules");
 }
 
-bool isSide(Length side) { return side > Length() && side <= units::kLongest; }
+bool isSide(Length side) { return side > Length() && side <= units::kMaxLength; }
 
 base::Done checkedPieces(const std::vector<MixedPiece>& pieces) {
     if (pieces.empty()) return base::fail(Fault::NothingToLay, "pieces");
-    if (pieces.size() > kMostMixedSizes) return base::fail(Fault::TooManySizes, "pieces");
+    if (pieces.size() > kMaxMixedSizes) return base::fail(Fault::TooManySizes, "pieces");
     int64_t sum = 0;
     for (const auto& piece : pieces) {
         if (!isSide(piece.size.width) || !isSide(piece.size.height))
             return base::fail(Fault::PieceOutOfRange, piece.id, piece.id);
         if (piece.count < 1) return base::fail(Fault::PieceCountBelowOne, piece.id, piece.id);
-        if (piece.count > kMostMixedPieces || (sum += piece.count) > kMostMixedPieces)
+        if (piece.count > kMaxMixedPieces || (sum += piece.count) > kMaxMixedPieces)
             return base::fail(Fault::TooManyPieces, piece.id);
     }
     return {};
@@ -166,8 +166,8 @@ class SheetPacker {
         m_bounds = boundsOf(m_boxes, m_bins, !m_rules.oneWay);
         sharpenForOneSize();
         tryPrefilled();
-        constexpr std::size_t kMostSearched = 3'000; // beyond, whole sheets of one piece come first
-        if (m_boxes.size() <= kMostSearched || !m_best.isWhole) offer(searched());
+        constexpr std::size_t kMaxSearched = 3'000; // beyond, whole sheets of one piece come first
+        if (m_boxes.size() <= kMaxSearched || !m_best.isWhole) offer(searched());
         if (m_best.isWhole) return answer();
         if (cannotSuffice()) return base::fail(Fault::NotEnoughSheets, "sheets");
         return base::fail(Fault::NoWayFound, "sheets");
@@ -194,7 +194,7 @@ class SheetPacker {
 
     base::Done takeSheets() {
         if (m_sheets.empty()) return base::fail(Fault::NoSheet, "sheets");
-        if (m_sheets.size() > kMostMixedSheets) return base::fail(Fault::TooManySheetKinds, "sheets");
+        if (m_sheets.size() > kMaxMixedSheets) return base::fail(Fault::TooManySheetKinds, "sheets");
         const Length twice = m_rules.margin + m_rules.margin;
         for (std::size_t s = 0; s < m_sheets.size(); ++s) {
             const MixedSheet& sheet = m_sheets[s];
@@ -334,7 +334,7 @@ base::Result<MixedRoll> packRoll(Length rollWidth, const std::vector<MixedPiece>
     const auto lengthOf = [&](int64_t height) { return Length::fromNanometres(height) - rules.gap + twice; };
     roll.length = lengthOf(filling.height);
     roll.bound = lengthOf(bound);
-    if (roll.length > units::kLongest) return base::fail(Fault::PiecesTakeTooMuchRoll, "roll");
+    if (roll.length > units::kMaxLength) return base::fail(Fault::PiecesTakeTooMuchRoll, "roll");
     roll.proven = roll.length == roll.bound;
     for (const Laid& laid : filling.laid) roll.placements.push_back(placed(laid, 0, rules.margin, pieceOf));
     return roll;

@@ -60,16 +60,16 @@ struct MixedEffort {
 };
 
 /// More pieces are not planned at once.
-inline constexpr std::int64_t kMostMixedPieces = 20'000;
-inline constexpr std::size_t kMostMixedSizes = 1'000; ///< different pieces
-inline constexpr std::size_t kMostMixedSheets = 50;   ///< kinds of sheets
+inline constexpr std::int64_t kMaxMixedPieces = 20'000;
+inline constexpr std::size_t kMaxMixedSizes = 1'000; ///< different pieces
+inline constexpr std::size_t kMaxMixedSheets = 50;   ///< kinds of sheets
 
 /// The cheapest sheets found for all pieces, each with its bound. Margin and gap are exact: a piece grows by the gap,
 /// a sheet by the gap less twice the margin. One size of piece is counted by fitSheet; pieces that fill whole sheets
 /// by themselves are tried that way; everything else is laid on skylines (lowest place, best fit first) and in
 /// maximal free rectangles, and the order of the pieces is searched from a fixed seed.
 /// Errors: OutOfRange for sides, counts, prices, margin or gap outside their range; TooLarge when a piece fits no
-/// sheet or there are more than kMostMixedPieces, kMostMixedSizes or kMostMixedSheets; Missing when the sheets that can
+/// sheet or there are more than kMaxMixedPieces, kMaxMixedSizes or kMaxMixedSheets; Missing when the sheets that can
 /// be had do not suffice, or no way to lay all on them was found.
 /// Sources: E. Burke, G. Kendall, G. Whitwell, "A new placement heuristic" (2004) for the lowest best fit; J. Jylanki,
 /// "A thousand ways to pack the bin" (2010) for maximal rectangles; S. Fekete and J. Schepers (2001) for bounds by

@@ -49,8 +49,8 @@ std::vector<Dual> dualsOf(const std::vector<Box>& boxes, int64_t side) {
         }
     std::sort(edges.begin(), edges.end());
     edges.erase(std::unique(edges.begin(), edges.end()), edges.end());
-    constexpr std::size_t kMostEdges = 24;
-    const std::size_t stride = edges.size() / kMostEdges + 1;
+    constexpr std::size_t kMaxEdges = 24;
+    const std::size_t stride = edges.size() / kMaxEdges + 1;
     for (std::size_t i = 0; i < edges.size(); i += stride) {
         const int64_t edge = edges[i];
         duals.push_back(dualOf(boxes, side, [side, edge](int64_t x) {

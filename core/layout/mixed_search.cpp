@@ -15,7 +15,7 @@ namespace {
 
 using Order = std::vector<std::size_t>;
 
-constexpr std::size_t kMostInRectangles = 1'000; // free rectangles grow too many beyond
+constexpr std::size_t kMaxInRectangles = 1'000; // free rectangles grow too many beyond
 constexpr int64_t kEndless = std::numeric_limits<int64_t>::max() / 8;
 
 /// Largest first: by area, longer side, shorter side, perimeter.
@@ -174,7 +174,7 @@ BinPlan searchBins(const std::vector<Box>& boxes, const std::vector<Bin>& bins, 
             if (!isStart && m != round % markets.size() && m + 1 != markets.size()) continue;
             if (best.isWhole && effort.isOver()) break;
             take(fillBins(boxes, order, markets[m], mayTurn, fillSkyline, effort));
-            if (boxes.size() <= kMostInRectangles && (isStart || round % 4 == 0) && !effort.isOver())
+            if (boxes.size() <= kMaxInRectangles && (isStart || round % 4 == 0) && !effort.isOver())
                 take(fillBins(boxes, order, markets[m], mayTurn, fillFreeRectangles, effort));
         }
         ++round;

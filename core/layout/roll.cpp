@@ -16,7 +16,7 @@ using units::Length;
 
 namespace {
 
-constexpr int kMostCandidates = 24;                // lengths between bound and answer that are looked at
+constexpr int kMaxCandidates = 24;                 // lengths between bound and answer that are looked at
 constexpr std::int64_t kCandidateWork = 1'000'000; // and cuts tried on Ls for each
 
 /// In ticks, the roll's length as the problem's width.
@@ -29,13 +29,13 @@ struct Need {
 
 /// The least sum of piece sides >= length.
 Tick nextSum(Tick length, Tick sideA, Tick sideB) {
-    constexpr Tick kMostTries = 100'000;
-    const Tick tries = std::min({length / sideA + 1, sideB, kMostTries});
+    constexpr Tick kMaxTries = 100'000;
+    const Tick tries = std::min({length / sideA + 1, sideB, kMaxTries});
     Tick best = (length + sideA - 1) / sideA * sideA;
     for (Tick a = 0; a < tries && a * sideA <= length; ++a) {
         best = std::min(best, a * sideA + (length - a * sideA + sideB - 1) / sideB * sideB);
     }
-    return tries == kMostTries ? length : best;
+    return tries == kMaxTries ? length : best;
 }
 
 /// Rows across the roll, all one way round.
@@ -45,7 +45,7 @@ Need layRows(const Problem& problem, std::int64_t pieces) {
     need.length = (pieces + across - 1) / across * problem.sideA;
     need.bound = need.length;
     need.count = pieces;
-    for (std::int64_t k = 0; k < std::min(pieces, kMostPositions); ++k) {
+    for (std::int64_t k = 0; k < std::min(pieces, kMaxPositions); ++k) {
         need.spots.push_back({k / across * problem.sideA, k % across * problem.sideB, false});
     }
     return need;
@@ -65,7 +65,7 @@ Tick lowerBound(const Problem& problem, std::int64_t pieces, Tick known) {
 /// Looks at the lengths between the bound and the answer, shortest first, and closes the gap from both ends.
 void closeGap(Need& need, const Problem& problem, std::int64_t pieces) {
     Tick length = need.bound;
-    for (int k = 0; k < kMostCandidates && length < need.length; ++k) {
+    for (int k = 0; k < kMaxCandidates && length < need.length; ++k) {
         const Problem sheet{length, problem.height, problem.sideA, problem.sideB};
         const Tick next = nextSum(length + 1, problem.sideA, problem.sideB);
         if (relaxedBound(sheet, pieces - 1, kRootSide) < pieces) {
@@ -94,7 +94,7 @@ Need layStrips(const Problem& roll, std::int64_t pieces) {
     need.length = chain.shortest(pieces);
     for (const auto& [link, times] : parts) need.count += strips.links()[link].count * times;
     need.bound = lowerBound(problem, pieces, need.length);
-    strips.placeAll(parts, kMostPositions, need.spots);
+    strips.placeAll(parts, kMaxPositions, need.spots);
     closeGap(need, problem, pieces);
     return need;
 }
@@ -103,10 +103,10 @@ Need layStrips(const Problem& roll, std::int64_t pieces) {
 
 base::Result<RollNeed> lengthForPieces(Length rollWidth, const Piece& piece, const FitRules& rules,
                                        std::int64_t pieces) {
-    if (pieces < 1 || pieces > kMostRollPieces) {
-        return base::fail(Fault::PieceCountOutOfRange, "pieces", kMostRollPieces);
+    if (pieces < 1 || pieces > kMaxRollPieces) {
+        return base::fail(Fault::PieceCountOutOfRange, "pieces", kMaxRollPieces);
     }
-    const auto scaled = scale({rollWidth, units::kLongest}, piece, rules, true);
+    const auto scaled = scale({rollWidth, units::kMaxLength}, piece, rules, true);
     if (!scaled) return base::fail(scaled.error());
     const auto& [across, along, sideA, sideB] = scaled->problem;
     const Problem problem{along, across, sideB, sideA};
@@ -114,7 +114,7 @@ base::Result<RollNeed> lengthForPieces(Length rollWidth, const Piece& piece, con
     const auto onRoll = [&](Tick length) {
         return Length::fromNanometres(length * scaled->unit) - rules.gap + rules.margin + rules.margin;
     };
-    if (need.length > along || onRoll(need.length) > units::kLongest) {
+    if (need.length > along || onRoll(need.length) > units::kMaxLength) {
         return base::fail(Fault::TooMuchRoll, "pieces", pieces, units::extent(piece.width, piece.height));
     }
     std::vector<Spot> spots = need.spots;

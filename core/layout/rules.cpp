@@ -26,7 +26,7 @@ struct Check {
 
 base::Done check(const Check& one) {
     if (one.length.isNegative() || (one.length.isZero() && !one.mayBeZero)) return fail(one.tooShort, one.subject);
-    if (one.length > units::kLongest) return fail(one.tooLong, one.subject);
+    if (one.length > units::kMaxLength) return fail(one.tooLong, one.subject);
     return {};
 }
 
@@ -79,7 +79,7 @@ Position Scaled::position(const Spot& spot) const {
 }
 
 std::vector<Position> Scaled::positions(const std::vector<Spot>& spots) const {
-    const std::size_t count = std::min(spots.size(), static_cast<std::size_t>(kMostPositions));
+    const std::size_t count = std::min(spots.size(), static_cast<std::size_t>(kMaxPositions));
     std::vector<Position> positions;
     positions.reserve(count);
     for (std::size_t k = 0; k < count; ++k) positions.push_back(position(spots[k]));

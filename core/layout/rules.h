@@ -16,12 +16,12 @@ struct Scaled {
     units::Length margin;
 
     Position position(const Spot& spot) const;
-    /// The first kMostPositions of them.
+    /// The first kMaxPositions of them.
     std::vector<Position> positions(const std::vector<Spot>& spots) const;
 };
 
 /// Checks the ranges that fit.h states and whether one piece fits, then scales. With `isRoll` the sheet's
-/// height is the free length of a roll: give it as units::kLongest; no error speaks of it.
+/// height is the free length of a roll: give it as units::kMaxLength; no error speaks of it.
 base::Result<Scaled> scale(const Sheet& sheet, const Piece& piece, const FitRules& rules, bool isRoll = false);
 
 } // namespace sp::layout

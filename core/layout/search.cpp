@@ -22,7 +22,7 @@ bool isTight(Tick width, Tick height, const Problem& problem, std::int64_t count
 }
 
 std::optional<Answer> searchUpright(const Problem& problem, std::int64_t lShapeWork) {
-    const Grid grid(problem, kMostSums);
+    const Grid grid(problem, kMaxSums);
     if (!grid.fits()) return {};
     const int width = grid.below(problem.width);
     const int height = grid.below(problem.height);

@@ -33,8 +33,8 @@ Strips::Strips(const Problem& problem, Work& work)
     addRow(problem.sideA, problem.sideB);
     addRow(problem.sideB, problem.sideA);
     const bool whole =
-        !sumsUpTo(problem.height, problem.sideA, problem.sideB, static_cast<std::size_t>(kMostSums)).empty();
-    const std::size_t most = whole ? static_cast<std::size_t>(kMostSums) : kTileSums;
+        !sumsUpTo(problem.height, problem.sideA, problem.sideB, static_cast<std::size_t>(kMaxSums)).empty();
+    const std::size_t most = whole ? static_cast<std::size_t>(kMaxSums) : kTileSums;
     Problem part = problem;
     part.width = lengthOfSums(problem.width, problem, most);
     part.height = whole ? problem.height : lengthOfSums(problem.height, problem, most);

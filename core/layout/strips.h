@@ -10,7 +10,7 @@
 namespace sp::layout {
 
 /// Strips across a sheet or roll: of every length that matters, up to a limit, the most pieces found in it. A
-/// strip as wide as the roll is one five-block layout when the roll's width has at most kMostSums sums; on a
+/// strip as wide as the roll is one five-block layout when the roll's width has at most kMaxSums sums; on a
 /// wider roll it is a chain of five-block tiles of that length. For long rolls and very small pieces, where
 /// the whole is too much.
 class Strips {

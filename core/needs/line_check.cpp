@@ -73,7 +73,7 @@ Done checkSizes(const catalogue::OrderLine& line, const catalogue::PricedMateria
 Done checkMeasures(const catalogue::OrderLine& line, std::int64_t pieces) {
     if (!isNumberOfPieces(pieces)) return fail(Fault::PiecesOutOfRange, line.title, pieces, nameOf(line));
     if (!hasSize(line)) return fail(Fault::SizeOutOfRange, line.title, nameOf(line));
-    if (line.typedEach && line.typedEach->isNegative())
+    if (line.overrideEach && line.overrideEach->isNegative())
         return fail(Fault::TypedPriceNegative, line.title, nameOf(line));
     if (line.plannedPieces && line.plannedPieces->value() < 1)
         return fail(Fault::PlannedPiecesBelowOne, line.title, nameOf(line), line.plannedPieces->value());
@@ -83,7 +83,7 @@ Done checkMeasures(const catalogue::OrderLine& line, std::int64_t pieces) {
 } // namespace
 
 bool hasSize(const catalogue::OrderLine& line) {
-    const auto isSide = [](units::Length side) { return side > units::Length{} && side <= units::kLongest; };
+    const auto isSide = [](units::Length side) { return side > units::Length{} && side <= units::kMaxLength; };
     return isSide(line.width) && isSide(line.height);
 }
 
@@ -115,8 +115,8 @@ base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const ca
         return {};
     };
     if (!line.customersGarment) {
-        if (line.onto.isNone()) return fail(Fault::NoBase, line.title, nameOf(line));
-        if (auto ok = find(out.base, line.onto, {MaterialKind::Backing, MaterialKind::Blank}, Note::Base); !ok)
+        if (line.baseMaterial.isNone()) return fail(Fault::NoBase, line.title, nameOf(line));
+        if (auto ok = find(out.base, line.baseMaterial, {MaterialKind::Backing, MaterialKind::Blank}, Note::Base); !ok)
             return fail(ok.error());
     }
     if (auto ok = checkSizes(line, out.base); !ok) return fail(ok.error());

@@ -39,7 +39,7 @@ base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const ca
 
 /// 1 to catalogue::kMaxPieces.
 constexpr bool isNumberOfPieces(std::int64_t pieces) { return pieces >= 1 && pieces <= catalogue::kMaxPieces; }
-/// Width and height above nothing and up to units::kLongest.
+/// Width and height above nothing and up to units::kMaxLength.
 bool hasSize(const catalogue::OrderLine& line);
 /// Errors: Missing for no stones, OutOfRange for more than catalogue::kMaxColours.
 base::Done checkColours(const catalogue::OrderLine& line, const base::Value& name);

@@ -16,7 +16,7 @@ namespace {
 using catalogue::MaterialKind;
 using units::Length;
 
-constexpr std::size_t kMostForLeft = 600; ///< pieces on a sheet; what is left between more of them is of no use
+constexpr std::size_t kMaxForLeft = 600; ///< pieces on a sheet; what is left between more of them is of no use
 
 class Lists {
   public:
@@ -60,7 +60,7 @@ base::Done checkLineSize(const catalogue::OrderLine& line) {
 }
 
 void findLeft(CutSheet& sheet, const CutList& list, const layout::Sheet& size) {
-    if (sheet.places.size() > kMostForLeft) return;
+    if (sheet.places.size() > kMaxForLeft) return;
     const auto& traits = list.material.sheet;
     const auto place = [](Length left, Length low, Length right, Length high) {
         return layout::FreePlaces::Place{left.nanometres(), low.nanometres(), right.nanometres(), high.nanometres()};
@@ -187,8 +187,8 @@ base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine
                 return base::fail(ok.error());
         }
     for (const auto& line : lines) {
-        if (line.customersGarment || line.onto.isNone()) continue;
-        if (auto ok = lists.add(line.onto, line, line.title, needs::piecesToMake(line)); !ok)
+        if (line.customersGarment || line.baseMaterial.isNone()) continue;
+        if (auto ok = lists.add(line.baseMaterial, line, line.title, needs::piecesToMake(line)); !ok)
             return base::fail(ok.error());
     }
     return lists.take();

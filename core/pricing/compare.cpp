@@ -52,7 +52,7 @@ class Comparer {
         };
         for (const auto& line : m_order.lines) {
             for (const auto& stone : line.stones) add(stone.material);
-            if (!line.customersGarment) add(line.onto);
+            if (!line.customersGarment) add(line.baseMaterial);
         }
         for (const auto* shop : {&m_book.shop, &m_now.shop}) {
             add(shop->usualTape);

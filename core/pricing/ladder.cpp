@@ -20,7 +20,7 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
         const bool own = quantity == line.quantity;
         if (!own) {
             step.sizes.clear();
-            step.typedEach.reset();
+            step.overrideEach.reset();
         }
         const auto priced = priceLine(step, book, exempt, fits, cardFee);
         if (!priced) return base::fail(priced.error());

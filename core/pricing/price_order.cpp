@@ -57,10 +57,10 @@ base::Done checkRules(const catalogue::PriceRules& rules) {
 
 void chargeSizes(PricedLine& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
     if (line.customersGarment || line.sizes.empty()) return;
-    const auto* onto = book.find(line.onto);
-    if (!onto) return;
+    const auto* baseMaterial = book.find(line.baseMaterial);
+    if (!baseMaterial) return;
     for (const auto& size : line.sizes)
-        for (const auto& row : onto->material.sizes) {
+        for (const auto& row : baseMaterial->material.sizes) {
             if (row.name != size.size || row.surcharge.isZero() || size.count.isZero()) continue;
             const Money each = toMinor(row.surcharge.exact(), book.shop.currency);
             const Money amount = Money::fromExact(each.exact() * Fraction::of(size.count.value()));
@@ -97,7 +97,8 @@ void settleTax(PricedOrder& priced, const catalogue::Order& order, const catalog
     const auto& currency = book.shop.currency;
     std::vector<Money> charged;
     for (const auto& line : priced.lines) charged.push_back(line.charged);
-    const auto adjusted = units::apportion(priced.rush - priced.discount + priced.topUp, charged, currency);
+    const auto adjusted =
+        units::apportion(priced.rush - priced.discount + priced.minimumOrderCharge, charged, currency);
     std::vector<Money> taxable;
     for (std::size_t i = 0; i < charged.size(); ++i)
         if (order.lines[i].taxable) taxable.push_back(charged[i] + adjusted[i]);
@@ -142,9 +143,9 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     priced.discount = *discount;
     const Money minimum = toMinor(rules.minimumOrder.exact(), book.shop.currency);
     const Money afterDiscount = beforeDiscount - priced.discount;
-    priced.topUp = std::max(Money{}, minimum - afterDiscount);
-    priced.subtotal = afterDiscount + priced.topUp;
-    if (priced.subtotal > kMostMoney) throw base::Overflow();
+    priced.minimumOrderCharge = std::max(Money{}, minimum - afterDiscount);
+    priced.subtotal = afterDiscount + priced.minimumOrderCharge;
+    if (priced.subtotal > kMaxMoney) throw base::Overflow();
     settleTax(priced, order, book);
     addUpEarnings(priced);
     return priced;
@@ -155,10 +156,10 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
 std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLine& line,
                                                         const catalogue::PriceBook& book) {
     if (line.customersGarment || line.sizes.empty()) return std::nullopt;
-    const auto* onto = book.find(line.onto);
-    if (!onto) return std::nullopt;
+    const auto* baseMaterial = book.find(line.baseMaterial);
+    if (!baseMaterial) return std::nullopt;
     const auto isCharged = [&](const catalogue::SizeCount& size) {
-        return std::ranges::any_of(onto->material.sizes, [&](const auto& row) {
+        return std::ranges::any_of(baseMaterial->material.sizes, [&](const auto& row) {
             return row.name == size.size && !row.surcharge.isZero() && !row.extraCost.isZero();
         });
     };
@@ -182,21 +183,21 @@ base::Result<PricedLine> priceCosted(const costing::LineCost& cost, Money asked,
         return gross ? priceAtMarkUp(price, rules.tax.rate) : price;
     };
     const Money spread = ownLine ? asked - priced.cost.setUp : asked;
-    priced.reckonedEach =
+    priced.calculatedEach =
         roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value())), rules.rounding, currency);
-    priced.each = line.typedEach ? toMinor(line.typedEach->exact(), currency) : priced.reckonedEach;
+    priced.each = line.overrideEach ? toMinor(line.overrideEach->exact(), currency) : priced.calculatedEach;
     priced.goods = Money::fromExact(priced.each.exact() * Fraction::of(line.quantity.value()));
     if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact()), currency);
     chargeSizes(priced, line, book);
     priced.charged = priced.goods + priced.setUp;
     for (const auto& size : priced.sizes) priced.charged += size.amount;
-    if (priced.charged > kMostMoney) throw base::Overflow();
+    if (priced.charged > kMaxMoney) throw base::Overflow();
     const Money net = gross ? withoutTax(priced.charged, rules.tax) : priced.charged;
     priced.earnings = earningsOf(net, priced.cost.total, priced.cost.labour, priced.cost.bench.total());
     if (net < priced.cost.outOfPocket)
-        priced.footing = Footing::BelowFloor;
+        priced.coverage = PriceCoverage::BelowFloor;
     else if (net < priced.cost.total)
-        priced.footing = Footing::BelowCost;
+        priced.coverage = PriceCoverage::BelowCost;
     return priced;
 }
 

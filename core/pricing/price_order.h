@@ -14,7 +14,7 @@
 namespace sp::pricing {
 
 /// No order or line comes to more than this (a thousand million of the currency).
-inline constexpr units::Money kMostMoney = units::Money::fromMicros(1'000'000'000LL * units::kMicrosPerUnit);
+inline constexpr units::Money kMaxMoney = units::Money::fromMicros(1'000'000'000LL * units::kMicrosPerUnit);
 
 /// What the shop earns at a price. All amounts are without tax.
 struct Earnings {
@@ -28,7 +28,7 @@ struct Earnings {
     friend bool operator==(const Earnings&, const Earnings&) = default;
 };
 
-enum class Footing {
+enum class PriceCoverage {
     Pays,      ///< covers the full cost
     BelowCost, ///< covers what is paid out, but not the full cost
     BelowFloor ///< does not even cover what is paid out
@@ -46,15 +46,15 @@ struct SizeCharge {
 /// A line with its price. All amounts but the cost are whole minor units.
 struct PricedLine {
     costing::LineCost cost;
-    units::Rate ladderMarkUp;  ///< of the ladder at this quantity
-    units::Money reckonedEach; ///< from cost, ladder and rounding rule; without surcharges of sizes
-    units::Money each;         ///< the price asked: the typed one, else the calculated one
-    units::Money goods;        ///< each × pieces
+    units::Rate ladderMarkUp;    ///< of the ladder at this quantity
+    units::Money calculatedEach; ///< from cost, ladder and rounding rule; without surcharges of sizes
+    units::Money each;           ///< the price asked: the typed one, else the calculated one
+    units::Money goods;          ///< each × pieces
     std::vector<SizeCharge> sizes;
     units::Money setUp;   ///< art and set-up as a line of its own; zero when spread over the pieces or waived
     units::Money charged; ///< goods + sizes + set-up
     Earnings earnings;    ///< of `charged`
-    Footing footing = Footing::Pays;
+    PriceCoverage coverage = PriceCoverage::Pays;
 };
 
 enum class TaxStanding {
@@ -71,7 +71,7 @@ struct PricedOrder {
     units::Rate rushRate;
     units::Money rush;
     units::Money discount;
-    units::Money topUp; ///< up to the minimum order
+    units::Money minimumOrderCharge; ///< up to the minimum order
     units::Money subtotal;
     units::Money tax;
     bool taxIncluded = false;
@@ -84,7 +84,7 @@ struct PricedOrder {
 
 /// Prices an order. The same order and book always give the same figures.
 /// Errors: what costing refuses, with the line named; OutOfRange for a discount, a day or a rate outside its range;
-/// Missing for an order without lines; TooLarge beyond kMostMoney.
+/// Missing for an order without lines; TooLarge beyond kMaxMoney.
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
                                      layout::FitMemo& fits);
 

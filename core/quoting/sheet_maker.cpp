@@ -108,8 +108,8 @@ std::string Writer::detailOf(const catalogue::OrderLine& line) const {
     std::string what;
     if (line.customersGarment)
         what = m_words.ownGarment();
-    else if (const auto* onto = m_input.book.find(line.onto))
-        what = onto->material.name;
+    else if (const auto* baseMaterial = m_input.book.find(line.baseMaterial))
+        what = baseMaterial->material.name;
     if (!line.width.isZero() && !line.height.isZero()) {
         const auto side = [&](units::Length length) {
             return units::formatLength(length, m_shop.lengthUnit, m_numbers);
@@ -157,7 +157,8 @@ void Writer::writeAdjustments(SheetContent& sheet) {
     if (!priced.discount.isZero())
         rows.push_back(row(m_words.discount(order.discount.share ? percent(*order.discount.share) : std::string()),
                            -priced.discount));
-    if (!priced.topUp.isZero()) rows.push_back(row(m_words.topUp(money(priced.subtotal)), priced.topUp));
+    if (!priced.minimumOrderCharge.isZero())
+        rows.push_back(row(m_words.topUp(money(priced.subtotal)), priced.minimumOrderCharge));
 }
 
 void Writer::writeExemption(SheetContent& sheet) const {

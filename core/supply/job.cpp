@@ -59,12 +59,12 @@ class Takes {
         if (const auto* tape = withId(m_supplies.materials, m_supplies.usualTape))
             if (auto ok = cut(*tape, ordered, needs::needOfTape(*tape), line); !ok) return ok;
         if (auto ok = templates(ordered, line); !ok) return ok;
-        if (ordered.customersGarment || ordered.onto.isNone()) return {};
-        const auto* onto = withId(m_supplies.materials, ordered.onto);
-        if (!onto) return base::fail(Fault::BaseGone, line.title, line.title);
-        const auto need = needs::needOfBase(*onto);
-        if (need.kind == NeedKind::Cuts) return cut(*onto, ordered, need, line);
-        line.takes.push_back({need, onto->name, onto->kind});
+        if (ordered.customersGarment || ordered.baseMaterial.isNone()) return {};
+        const auto* baseMaterial = withId(m_supplies.materials, ordered.baseMaterial);
+        if (!baseMaterial) return base::fail(Fault::BaseGone, line.title, line.title);
+        const auto need = needs::needOfBase(*baseMaterial);
+        if (need.kind == NeedKind::Cuts) return cut(*baseMaterial, ordered, need, line);
+        line.takes.push_back({need, baseMaterial->name, baseMaterial->kind});
         return {};
     }
 
@@ -229,7 +229,7 @@ base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Su
 catalogue::OrderLine lineOf(const catalogue::Design& design, const std::vector<catalogue::Material>& materials,
                             int64_t pieces) {
     auto line = catalogue::lineOf(design);
-    if (!withId(materials, line.onto)) line.onto = {};
+    if (!withId(materials, line.baseMaterial)) line.baseMaterial = {};
     line.quantity = Count::of(pieces);
     return line;
 }
@@ -251,21 +251,21 @@ std::vector<MaterialCount> needsOf(const Job& job) {
     return needs;
 }
 
-WaysOfBuying waysOf(const Job& job) {
-    WaysOfBuying ways{{}, job.shelf, job.kits, job.bulk, job.besides, job.suppliers};
+BuyingStrategies strategiesOf(const Job& job) {
+    BuyingStrategies strategies{{}, job.shelf, job.kits, job.bulk, job.besides, job.suppliers};
     for (const auto& take : job.lines.front().takes) {
         const auto band = bandOf(take);
-        const auto at = std::find_if(ways.needs.begin(), ways.needs.end(),
+        const auto at = std::find_if(strategies.needs.begin(), strategies.needs.end(),
                                      [&](const NeedBand& known) { return known.material == band.material; });
-        if (at == ways.needs.end()) {
-            ways.needs.push_back(band);
+        if (at == strategies.needs.end()) {
+            strategies.needs.push_back(band);
             continue;
         }
         at->perPiece = at->perPiece + band.perPiece;
         at->once = at->once + band.once;
         at->extra = at->extra + band.extra;
     }
-    return ways;
+    return strategies;
 }
 
 } // namespace sp::supply

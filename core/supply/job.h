@@ -7,8 +7,8 @@
 #include "core/catalogue/order.h"
 #include "core/layout/fit_memo.h"
 #include "core/needs/material_need.h"
+#include "core/supply/cost_curve.h"
 #include "core/supply/purchase.h"
-#include "core/supply/staircase.h"
 
 #include <cstdint>
 #include <functional>
@@ -100,6 +100,6 @@ catalogue::OrderLine lineOf(const catalogue::Design& design, const std::vector<c
 std::vector<MaterialCount> needsOf(const Job& job);
 
 /// The job's ways for `assembled`, valid for any number of pieces of its one line.
-WaysOfBuying waysOf(const Job& job);
+BuyingStrategies strategiesOf(const Job& job);
 
 } // namespace sp::supply

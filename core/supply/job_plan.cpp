@@ -14,14 +14,14 @@ using units::Money;
 
 namespace {
 
-std::vector<Pack> packsOf(const Job& job, Way way) {
-    switch (way) {
-    case Way::Bulk: return job.bulk;
-    case Way::Kits:
-    case Way::Mix: break;
+std::vector<Pack> packsOf(const Job& job, Strategy strategy) {
+    switch (strategy) {
+    case Strategy::Bulk: return job.bulk;
+    case Strategy::Kits:
+    case Strategy::Mix: break;
     }
     std::vector<Pack> packs = job.kits;
-    const auto& others = way == Way::Kits ? job.besides : job.bulk;
+    const auto& others = strategy == Strategy::Kits ? job.besides : job.bulk;
     packs.insert(packs.end(), others.begin(), others.end());
     return packs;
 }
@@ -33,15 +33,16 @@ bool isReadyCut(const Job& job, const std::string& material) {
     return false;
 }
 
-base::Message whyLacking(const Job& job, Way way, const std::string& material) {
-    if (isReadyCut(job, material)) return base::say(way == Way::Bulk ? Note::OnlyWithAKit : Note::WithNoKit, material);
-    if (way != Way::Kits) return base::say(Note::NoSupplierSells, material);
+base::Message whyLacking(const Job& job, Strategy strategy, const std::string& material) {
+    if (isReadyCut(job, material))
+        return base::say(strategy == Strategy::Bulk ? Note::OnlyWithAKit : Note::WithNoKit, material);
+    if (strategy != Strategy::Kits) return base::say(Note::NoSupplierSells, material);
     if (!job.hasKits) return base::say(Note::NoKitInTheBook);
     return base::say(Note::NoKitHolds, material);
 }
 
 /// The first material that must be bought and that no pack of this way gives; nothing when there is none.
-std::optional<base::Message> lacking(const Job& job, Way way, const std::vector<MaterialCount>& needs,
+std::optional<base::Message> lacking(const Job& job, Strategy strategy, const std::vector<MaterialCount>& needs,
                                      const std::vector<Pack>& packs) {
     for (const auto& need : needs) {
         Count onShelf;
@@ -52,7 +53,7 @@ std::optional<base::Message> lacking(const Job& job, Way way, const std::vector<
             return std::any_of(pack.gives.begin(), pack.gives.end(),
                                [&](const MaterialCount& give) { return give.material == need.material; });
         });
-        if (!isGiven) return whyLacking(job, way, need.material);
+        if (!isGiven) return whyLacking(job, strategy, need.material);
     }
     return std::nullopt;
 }
@@ -69,28 +70,28 @@ std::optional<units::UnitPrice> leastPrice(const Job& job, const std::string& ma
     return least;
 }
 
-void valueLeft(const Job& job, WayPlan& way) {
-    for (const auto& left : way.plan->left) {
+void valueLeft(const Job& job, StrategyPlan& strategy) {
+    for (const auto& left : strategy.plan->left) {
         if (left.count.isZero() || isReadyCut(job, left.material)) continue;
         LeftOver over{left.material, left.count, leastPrice(job, left.material), {}};
         if (over.price) over.worth = Money::fromExact(over.price->each() * Fraction::of(left.count.value()));
-        way.leftWorth += over.worth;
-        way.left.push_back(std::move(over));
+        strategy.leftWorth += over.worth;
+        strategy.left.push_back(std::move(over));
     }
 }
 
-WayCost costOf(const WayPlan& way) {
-    if (!way.plan) return {};
-    return {way.plan->cost, way.plan->bound};
+StrategyCost costOf(const StrategyPlan& strategy) {
+    if (!strategy.plan) return {};
+    return {strategy.plan->cost, strategy.plan->bound};
 }
 
 } // namespace
 
-base::Result<WayPlan> planWay(const Job& job, Way way, const OutOfTime& outOfTime) {
+base::Result<StrategyPlan> planStrategy(const Job& job, Strategy strategy, const OutOfTime& outOfTime) {
     const auto needs = needsOf(job);
-    auto packs = packsOf(job, way);
-    WayPlan out;
-    out.impossible = lacking(job, way, needs, packs);
+    auto packs = packsOf(job, strategy);
+    StrategyPlan out;
+    out.impossible = lacking(job, strategy, needs, packs);
     if (out.impossible) return out;
     auto answer = planPurchase({needs, job.shelf, std::move(packs), job.suppliers}, outOfTime);
     if (!answer && answer.error().code == Code::Failed) {
@@ -107,22 +108,22 @@ base::Result<WayPlan> planWay(const Job& job, Way way, const OutOfTime& outOfTim
 
 namespace {
 
-void raiseBound(WayPlan& way, Money least) {
-    way.plan->bound = std::min(std::max(way.plan->bound, least), way.plan->cost);
-    way.plan->proven = way.plan->bound == way.plan->cost;
+void raiseBound(StrategyPlan& strategy, Money least) {
+    strategy.plan->bound = std::min(std::max(strategy.plan->bound, least), strategy.plan->cost);
+    strategy.plan->proven = strategy.plan->bound == strategy.plan->cost;
 }
 
 /// Gives a way the plan of another where that is cheaper; its own bound stays.
-void takeOver(WayPlan& way, const WayPlan& other) {
-    const Money bound = way.plan ? way.plan->bound : Money();
-    if (!way.plan || other.plan->cost < way.plan->cost) way = other;
-    way.plan->bound = Money();
-    raiseBound(way, bound);
+void takeOver(StrategyPlan& strategy, const StrategyPlan& other) {
+    const Money bound = strategy.plan ? strategy.plan->bound : Money();
+    if (!strategy.plan || other.plan->cost < strategy.plan->cost) strategy = other;
+    strategy.plan->bound = Money();
+    raiseBound(strategy, bound);
 }
 
 /// Whether a plan buys nothing but what that way may buy.
-bool isOfWay(const Job& job, Way way, const PurchasePlan& plan) {
-    const auto packs = packsOf(job, way);
+bool isOfStrategy(const Job& job, Strategy strategy, const PurchasePlan& plan) {
+    const auto packs = packsOf(job, strategy);
     return std::all_of(plan.packs.begin(), plan.packs.end(), [&](const PlannedPack& bought) {
         return std::any_of(packs.begin(), packs.end(), [&](const Pack& pack) { return pack.id == bought.id; });
     });
@@ -130,45 +131,46 @@ bool isOfWay(const Job& job, Way way, const PurchasePlan& plan) {
 
 } // namespace
 
-JobPlans compared(const Job& job, std::array<WayPlan, 3> ways) {
-    JobPlans plans{needsOf(job), std::move(ways), std::nullopt, false};
+JobPlans compared(const Job& job, std::array<StrategyPlan, 3> strategies) {
+    JobPlans plans{needsOf(job), std::move(strategies), std::nullopt, false};
     // A search that was cut short may have missed what another one found.
-    auto& mix = plans.ways[static_cast<std::size_t>(Way::Mix)];
-    for (const Way alone : {Way::Kits, Way::Bulk})
+    auto& mix = plans.strategies[static_cast<std::size_t>(Strategy::Mix)];
+    for (const Strategy alone : {Strategy::Kits, Strategy::Bulk})
         if (plans.of(alone).plan) takeOver(mix, plans.of(alone));
-    for (const Way alone : {Way::Kits, Way::Bulk}) {
-        auto& way = plans.ways[static_cast<std::size_t>(alone)];
-        if (!mix.plan || (!way.plan && !way.isLate)) continue;
-        if (isOfWay(job, alone, *mix.plan)) takeOver(way, mix);
-        if (way.plan) raiseBound(way, mix.plan->bound); // what no mix costs less than, neither does it
+    for (const Strategy alone : {Strategy::Kits, Strategy::Bulk}) {
+        auto& strategy = plans.strategies[static_cast<std::size_t>(alone)];
+        if (!mix.plan || (!strategy.plan && !strategy.isLate)) continue;
+        if (isOfStrategy(job, alone, *mix.plan)) takeOver(strategy, mix);
+        if (strategy.plan) raiseBound(strategy, mix.plan->bound); // what no mix costs less than, neither does it
     }
     // What the shelf lets pass for kits without buying one is bulk.
-    const auto& kits = plans.of(Way::Kits).plan;
+    const auto& kits = plans.of(Strategy::Kits).plan;
     const bool buysKit = kits && std::any_of(kits->packs.begin(), kits->packs.end(), [&](const PlannedPack& bought) {
                              const auto* offer = job.offer(bought.id);
                              return offer && offer->material.empty();
                          });
     std::optional<Money> least;
-    for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
-        if (const auto& plan = plans.of(way).plan;
-            plan && (way != Way::Kits || buysKit) && (!least || plan->cost < *least)) {
+    for (const Strategy strategy : {Strategy::Kits, Strategy::Bulk, Strategy::Mix})
+        if (const auto& plan = plans.of(strategy).plan;
+            plan && (strategy != Strategy::Kits || buysKit) && (!least || plan->cost < *least)) {
             least = plan->cost;
-            plans.winner = way;
+            plans.winner = strategy;
         }
     plans.isOnShelf = mix.plan && mix.plan->packs.empty();
     if (plans.isOnShelf) plans.winner.reset();
     return plans;
 }
 
-StaircasePoint pointOf(const Job& job, const JobPlans& plans) {
-    StaircasePoint point;
+CostCurvePoint pointOf(const Job& job, const JobPlans& plans) {
+    CostCurvePoint point;
     point.pieces = job.pieces();
-    point.kits = costOf(plans.of(Way::Kits));
-    point.bulk = costOf(plans.of(Way::Bulk));
-    point.mix = costOf(plans.of(Way::Mix));
+    point.kits = costOf(plans.of(Strategy::Kits));
+    point.bulk = costOf(plans.of(Strategy::Bulk));
+    point.mix = costOf(plans.of(Strategy::Mix));
     point.winner = plans.winner;
-    point.proven = std::all_of(plans.ways.begin(), plans.ways.end(),
-                               [](const WayPlan& way) { return way.plan ? way.plan->proven : !way.isLate; });
+    point.proven = std::all_of(plans.strategies.begin(), plans.strategies.end(), [](const StrategyPlan& strategy) {
+        return strategy.plan ? strategy.plan->proven : !strategy.isLate;
+    });
     return point;
 }
 

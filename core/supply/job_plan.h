@@ -17,7 +17,7 @@ struct LeftOver {
 };
 
 /// A job bought in one way.
-struct WayPlan {
+struct StrategyPlan {
     std::optional<PurchasePlan> plan;
     std::optional<base::Message> impossible; ///< the reason where there is no plan
     bool isLate = false;                     ///< there is no plan because time ran out, not because there can be none
@@ -28,24 +28,24 @@ struct WayPlan {
 /// The three ways side by side.
 struct JobPlans {
     std::vector<MaterialCount> needs;
-    std::array<WayPlan, 3> ways; ///< by Way
+    std::array<StrategyPlan, 3> strategies; ///< by Way
     /// The cheapest; Mix only when it is cheaper than either alone. None when nothing covers the job, or nothing has to
     /// be bought.
-    std::optional<Way> winner;
+    std::optional<Strategy> winner;
     bool isOnShelf = false; ///< nothing has to be bought
 
-    const WayPlan& of(Way way) const { return ways[static_cast<std::size_t>(way)]; }
+    const StrategyPlan& of(Strategy strategy) const { return strategies[static_cast<std::size_t>(strategy)]; }
 };
 
 /// Plans the job in one way: with kits only blanks and packing are bought in bulk, for no kit holds them.
 /// Errors as planPurchase, but for time: a search that found nothing in time is a WayPlan that isLate.
-base::Result<WayPlan> planWay(const Job& job, Way way, const OutOfTime& outOfTime);
+base::Result<StrategyPlan> planStrategy(const Job& job, Strategy strategy, const OutOfTime& outOfTime);
 
 /// Puts the three together, given by Way. Where time cut one short, it takes over what another has shown: a plan that
 /// buys only what both may buy, and that nothing costs less than the least mix.
-JobPlans compared(const Job& job, std::array<WayPlan, 3> ways);
+JobPlans compared(const Job& job, std::array<StrategyPlan, 3> strategies);
 
 /// The same as a point of the curve, for job.pieces().
-StaircasePoint pointOf(const Job& job, const JobPlans& plans);
+CostCurvePoint pointOf(const Job& job, const JobPlans& plans);
 
 } // namespace sp::supply

@@ -68,8 +68,8 @@ base::Done checked(const YieldLine& line) {
         return base::fail(Fault::CountedOrCut, line.material, line.material);
     if (line.counted) {
         const auto& stock = *line.counted;
-        if (stock.bought.isNegative() || stock.bought.value() > kMostStones || stock.perPiece.isNegative() ||
-            stock.perPiece.value() > kMostStones)
+        if (stock.bought.isNegative() || stock.bought.value() > kMaxStones || stock.perPiece.isNegative() ||
+            stock.perPiece.value() > kMaxStones)
             return base::fail(Fault::KitCountOutOfRange, line.material, line.material);
         for (const auto share : {stock.loss, stock.shortShare})
             if (share.isNegative() || share.ppm() >= units::kPpm)
@@ -127,7 +127,7 @@ std::vector<YieldChance> oddsOf(const std::vector<YieldLine>& lines, std::int64_
     const std::int64_t last = mostWithChance(lines, highest, kPrintsAsNever);
     const std::int64_t from = std::max<std::int64_t>(1, std::min(sure, pieces));
     const std::int64_t to = std::max({from, pieces, std::min(last + 1, highest)});
-    const auto most = static_cast<std::int64_t>(kMostOdds);
+    const auto most = static_cast<std::int64_t>(kMaxOdds);
     std::vector<std::int64_t> chosen;
     if (to - from < most) {
         for (std::int64_t k = from; k <= to; ++k) chosen.push_back(k);
@@ -185,7 +185,7 @@ YieldAnswer answered(const YieldProblem& problem) {
 
 base::Result<YieldAnswer> kitYield(const YieldProblem& problem) {
     if (problem.price.isNegative()) return base::fail(Fault::KitPriceNegative, "price");
-    if (problem.lines.size() > kMostLines) return base::fail(Fault::KitTooLarge, "kit");
+    if (problem.lines.size() > kMaxLines) return base::fail(Fault::KitTooLarge, "kit");
     for (const auto& line : problem.lines)
         if (const auto done = checked(line); !done) return base::fail(done.error());
     try {

@@ -15,7 +15,7 @@ namespace sp::supply {
 
 /// Stones and other things that are counted: what all kits hold together and what one piece takes.
 struct CountedStock {
-    units::Count bought;    ///< in all kits, 0 to kMostStones
+    units::Count bought;    ///< in all kits, 0 to kMaxStones
     units::Rate shortShare; ///< share by which bags run short, 0 to below one
     units::Rate loss;       ///< share of the stones received that never reaches a piece, 0 to below one
     units::Count perPiece;  ///< good stones on one piece; 0: the design does not use it
@@ -70,16 +70,16 @@ struct YieldAnswer {
     units::Count pieces;
     std::vector<std::string> limiting;    ///< every line that allows no more than `pieces`, in the order given
     std::vector<YieldLeft> left;          ///< every line, in the order given
-    std::vector<YieldChance> odds;        ///< rising pieces, falling chance; see kMostOdds
+    std::vector<YieldChance> odds;        ///< rising pieces, falling chance; see kMaxOdds
     std::vector<YieldGain> gains;         ///< one for each limiting counted line
     std::optional<units::Money> costEach; ///< price / pieces, rounded to a micro-unit; none when no piece comes out
 };
 
-inline constexpr std::int64_t kMostStones = 1'000'000'000;
-inline constexpr std::size_t kMostLines = 200;
+inline constexpr std::int64_t kMaxStones = 1'000'000'000;
+inline constexpr std::size_t kMaxLines = 200;
 /// `odds` covers every number of pieces whose chance prints neither as 1.0000 nor as 0.0000, one more at each end,
 /// and `pieces` itself. Should that be more than this many, an even selection of them with both ends.
-inline constexpr std::size_t kMostOdds = 64;
+inline constexpr std::size_t kMaxOdds = 64;
 
 /// Pieces that the pooled kits make. A counted line allows floor(bought (1 - short) (1 - loss) / perPiece), computed
 /// exactly and rounded once; sheet lots allow sheets x perSheet x uses / perPiece; a template allows any number when

@@ -14,9 +14,9 @@ Money orderTotal(const PlannedOrder& order) { return order.goods + order.shippin
 
 Money costEach(const PurchasePlan& plan, std::int64_t pieces) { return units::eachOf(plan.cost, Count::of(pieces)); }
 
-std::optional<Money> costEach(const WayCost& way, std::int64_t pieces) {
-    if (!way.cost) return std::nullopt;
-    return units::eachOf(*way.cost, Count::of(pieces));
+std::optional<Money> costEach(const StrategyCost& strategy, std::int64_t pieces) {
+    if (!strategy.cost) return std::nullopt;
+    return units::eachOf(*strategy.cost, Count::of(pieces));
 }
 
 Money unprovenGap(const PurchasePlan& plan) { return plan.cost - plan.bound; }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/supply/cost_curve.h"
 #include "core/supply/purchase.h"
-#include "core/supply/staircase.h"
 
 #include <cstdint>
 #include <optional>
@@ -22,7 +22,7 @@ units::Money orderTotal(const PlannedOrder& order);
 units::Money costEach(const PurchasePlan& plan, std::int64_t pieces);
 
 /// The same of a way of buying; none where there is no such way.
-std::optional<units::Money> costEach(const WayCost& way, std::int64_t pieces);
+std::optional<units::Money> costEach(const StrategyCost& strategy, std::int64_t pieces);
 
 /// At most so much less than the plan could it be bought for; zero when it is proven.
 units::Money unprovenGap(const PurchasePlan& plan);

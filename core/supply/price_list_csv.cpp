@@ -19,7 +19,7 @@ using units::Count;
 namespace {
 
 constexpr std::size_t kColumnKinds = 5;
-constexpr std::size_t kLongestPackName = 200; ///< bytes, as the book takes
+constexpr std::size_t kMaxPackNameLength = 200; ///< bytes, as the book takes
 
 std::string trimmed(std::string_view text) {
     const auto first = text.find_first_not_of(" \t\r\n");
@@ -147,7 +147,7 @@ class Listing {
             amount = *count;
         }
         const auto name = cell(row, ListColumn::Pack).value_or("");
-        if (name.size() > kLongestPackName) {
+        if (name.size() > kMaxPackNameLength) {
             trouble(row, base::say(Note::PackNameTooLong));
             return nullptr;
         }
@@ -185,15 +185,15 @@ class Listing {
     }
 
     /// Every row that gave a price of it is told of: none is lost without a word.
-    void leaveOut(const Told& told, Note reason) {
+    void reject(const Told& told, Note reason) {
         for (const auto line : told.lines) m_reading.troubles.push_back({line, told.material->name, base::say(reason)});
     }
 
     void close(Told& told) {
-        if (told.isSpoilt) return leaveOut(told, Note::OtherRowNotTaken);
+        if (told.isSpoilt) return reject(told, Note::OtherRowNotTaken);
         if (told.prices.empty()) return;
         std::sort(told.prices.begin(), told.prices.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
-        if (told.prices.front().from != Count::of(1)) return leaveOut(told, Note::NoPriceOfOnePack);
+        if (told.prices.front().from != Count::of(1)) return reject(told, Note::NoPriceOfOnePack);
         catalogue::Pack pack = told.known != nullptr ? *told.known : catalogue::Pack{};
         pack.material = told.material->id;
         pack.supplier = m_columns.supplier;
@@ -228,7 +228,7 @@ class Listing {
 
 Result<base::CsvTable> readPriceTable(std::string_view bytes, std::string_view fileName) {
     const std::string name(fileName);
-    if (bytes.size() > kLargestPriceList) return base::fail(Fault::PriceListTooLarge, name, name);
+    if (bytes.size() > kMaxPriceList) return base::fail(Fault::PriceListTooLarge, name, name);
     if (!units::isText(bytes)) return base::fail(Fault::NotUtf8, name, name);
     auto table = base::readCsv(bytes);
     if (!table) return base::fail(faultOf(table.error().fault), name, table.error().line, name);

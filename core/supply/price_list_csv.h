@@ -49,7 +49,7 @@ struct PriceListContext {
     std::function<std::string(units::Count contents)> packCalled;
 };
 
-inline constexpr std::size_t kLargestPriceList = 8'000'000; ///< bytes
+inline constexpr std::size_t kMaxPriceList = 8'000'000; ///< bytes
 
 /// The rows of a price list. Errors: Invalid for what is not UTF-8, for a quote that is not closed and for text after
 /// one that is, with the line; TooLarge beyond the bounds here and in core/base/csv.h. Sentences name `fileName`.

@@ -79,7 +79,7 @@ struct PurchaseAnswer {
 /// Asked now and then during the search; once it answers true the best plan so far is returned with its bound.
 using OutOfTime = std::function<bool()>;
 
-inline constexpr std::size_t kMostPacks = 100'000;
+inline constexpr std::size_t kMaxPacks = 100'000;
 
 /// The cheapest whole packs that cover the needs, with shipping. Among plans of equal cost the one whose leftover is
 /// worth more is taken, then the one with fewer suppliers, then fewer packs, as far as the search meets them: it is
@@ -88,7 +88,7 @@ inline constexpr std::size_t kMostPacks = 100'000;
 /// runs out. Memory is bounded (about 200 MB at worst); very large needs are covered in part by the pack with the
 /// least price per stone before the search, which leaves the bound true but as a rule not equal to the cost.
 /// Errors: Invalid, OutOfRange for input outside what the types above state; NotFound for a pack of an unknown
-/// supplier; TooLarge for more than kMostPacks, 1,000 needed materials, 100 prices of a pack, or sums beyond the
+/// supplier; TooLarge for more than kMaxPacks, 1,000 needed materials, 100 prices of a pack, or sums beyond the
 /// program.
 /// Method: suppliers are off, paid or free in a best-first tree; goods sums to be reached and kits are relaxed by
 /// Lagrange multipliers and cost splitting (M. Guignard and S. Kim, "Lagrangean decomposition", 1987; B. Polyak's

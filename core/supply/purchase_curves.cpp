@@ -113,8 +113,8 @@ namespace {
 /// Units and packs in one number, (units + 1) 2^24 - packs: more units first, then fewer packs; 0: cannot be spent.
 /// Of at most 2^17 packs in all, each of 2^20 units at most (no need is larger), it stays below 2^62.
 constexpr int64_t kPerUnit = int64_t{1} << 24;
-constexpr int64_t kMostCounted = int64_t{1} << 17;
-constexpr int64_t kMostUnitsCounted = int64_t{1} << 20;
+constexpr int64_t kMaxCounted = int64_t{1} << 17;
+constexpr int64_t kMaxUnitsCounted = int64_t{1} << 20;
 
 } // namespace
 
@@ -122,15 +122,15 @@ MoneyList::MoneyList(const Model& model, const Curve& curve, int64_t limit)
     : m_model(&model)
     , m_packs(curve.packs())
     , m_limit(limit) {
-    if (limit <= kLongestRow)
+    if (limit <= kMaxRowLength)
         fillRow();
     else
         fillSums();
 }
 
 std::vector<MoneyList::Range> MoneyList::ranges(const ModelPack& pack) {
-    const int64_t units = std::min(pack.gives[0].units, kMostUnitsCounted);
-    const int64_t share = std::max<int64_t>(1, kMostCounted / static_cast<int64_t>(m_packs.size()));
+    const int64_t units = std::min(pack.gives[0].units, kMaxUnitsCounted);
+    const int64_t share = std::max<int64_t>(1, kMaxCounted / static_cast<int64_t>(m_packs.size()));
     const int64_t need = m_model->needs[at(pack.gives[0].material)];
     const int64_t enough = units > 0 ? std::max<int64_t>(1, (need + units - 1) / units) : 1;
     std::vector<Range> found;
@@ -141,7 +141,7 @@ std::vector<MoneyList::Range> MoneyList::ranges(const ModelPack& pack) {
         // Of what costs nothing, no more than is needed.
         const int64_t affordable = tier.each > 0 ? m_limit / tier.each : std::max(enough, tier.from);
         range.most = std::min(range.most, affordable);
-        const bool isHeldByMoney = tier.each > 0 && m_limit <= kLongestRow; // then all packs together are
+        const bool isHeldByMoney = tier.each > 0 && m_limit <= kMaxRowLength; // then all packs together are
         if (!isHeldByMoney && range.most > share && range.least <= range.most) {
             range.most = share;
             m_isExact = false;
@@ -207,7 +207,7 @@ void MoneyList::fillSums() {
                     if (sum.money + money > m_limit) break;
                     next.push_back({sum.money + money, sum.most + count * range.gain, count});
                 }
-                m_isWhole = next.size() <= kMostSums;
+                m_isWhole = next.size() <= kMaxSums;
                 if (!m_isWhole) return;
             }
         }

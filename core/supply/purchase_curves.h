@@ -83,11 +83,11 @@ class MoneyList {
         std::int64_t units;
         std::int64_t packs;
     };
-    /// All sums from 0 to `limit` granules. Up to kLongestRow a row of every granule is filled; beyond that only the
-    /// sums that packs add up to are kept, at most kMostSums of them.
+    /// All sums from 0 to `limit` granules. Up to kMaxRowLength a row of every granule is filled; beyond that only the
+    /// sums that packs add up to are kept, at most kMaxSums of them.
     MoneyList(const Model& model, const Curve& curve, std::int64_t limit);
-    static constexpr std::int64_t kLongestRow = 131'072;
-    static constexpr std::size_t kMostSums = 400'000;
+    static constexpr std::int64_t kMaxRowLength = 131'072;
+    static constexpr std::size_t kMaxSums = 400'000;
 
     std::int64_t limit() const { return m_limit; }
     /// False when there are more sums than are kept; then there are none.

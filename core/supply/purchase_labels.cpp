@@ -9,7 +9,7 @@ using std::int64_t;
 
 namespace {
 
-constexpr std::size_t kMostOptions = 200'000;
+constexpr std::size_t kMaxOptions = 200'000;
 constexpr std::size_t kCompareAll = 3'000;
 
 /// The worth of one unit of the material that `curve` sells.
@@ -95,13 +95,13 @@ void LabelSearch::listOptions(int material, int64_t need, std::size_t c, int64_t
     const MoneyList* list = m_market.moneyList(material, curve->supplier(), std::min(longest, m_mostMoney));
     if (list == nullptr) {
         into.isComplete = false;
-        list = m_market.moneyList(material, curve->supplier(), MoneyList::kLongestRow);
+        list = m_market.moneyList(material, curve->supplier(), MoneyList::kMaxRowLength);
     }
     into.isComplete = into.isComplete && list->isExact();
     const int64_t value = unitValue(m_market.model(), *curve);
     for (const auto& entry : list->entries()) {
         if (price + entry.money * weight - least > into.gap || entry.money > m_mostMoney) break;
-        if (into.list.size() > kMostOptions || m_isStopped) {
+        if (into.list.size() > kMaxOptions || m_isStopped) {
             into.isComplete = false;
             break;
         }
@@ -169,11 +169,11 @@ bool LabelSearch::thin(std::vector<Label>& labels, std::size_t most, const Goods
     constexpr std::size_t kClasses = 16;
     std::array<std::vector<Label>, kClasses + 1> classes; // the last: those that are there
     for (const Label& label : labels) {
-        double way = 1;
+        double strategy = 1;
         for (std::size_t c = 0; c < m_relaxation.sums().size(); ++c)
             if (targets[c] > 0)
-                way = std::min(way, static_cast<double>(label.goods[c]) / static_cast<double>(targets[c]));
-        classes[static_cast<std::size_t>(way * static_cast<double>(kClasses))].push_back(label);
+                strategy = std::min(strategy, static_cast<double>(label.goods[c]) / static_cast<double>(targets[c]));
+        classes[static_cast<std::size_t>(strategy * static_cast<double>(kClasses))].push_back(label);
     }
     labels.clear();
     for (auto& kind : classes) {
@@ -213,7 +213,7 @@ int64_t LabelSearch::boundOf(const Task& task) const {
 LabelSearch::Outcome LabelSearch::run(const Task& task) {
     Outcome outcome;
     const std::size_t sums = m_relaxation.sums().size();
-    if (sums > kMostSums) {
+    if (sums > kMaxSums) {
         outcome.isComplete = false;
         return outcome;
     }

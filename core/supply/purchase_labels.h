@@ -14,7 +14,7 @@ namespace sp::supply {
 /// the least cost: labels carry cost and goods, dominated ones and those whose bound passes the limit fall away.
 class LabelSearch {
   public:
-    static constexpr std::size_t kMostSums = 4;
+    static constexpr std::size_t kMaxSums = 4;
 
     /// `relaxation` has been evaluated, stays as it is and outlives this object; `tick` adds to the work and says
     /// whether to stop.
@@ -39,7 +39,7 @@ class LabelSearch {
     std::int64_t boundOf(const Task& task) const;
 
   private:
-    using Goods = std::array<std::int64_t, kMostSums>;
+    using Goods = std::array<std::int64_t, kMaxSums>;
     struct Option {
         std::int64_t reduced = 0; ///< scaled, above the least
         std::int64_t cost = 0;

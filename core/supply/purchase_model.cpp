@@ -15,13 +15,13 @@ using std::int64_t;
 
 namespace {
 
-constexpr int64_t kMostMoney = int64_t{1} << 40;  // granules in any one sum
-constexpr int64_t kMostCount = 1'000'000'000'000; // stones or packs
-constexpr int64_t kMostUnits = 50'000;            // of one material within the search
-constexpr std::size_t kMostMaterials = 1'000;
-constexpr std::size_t kMostPrices = 100;  // of one pack
-constexpr double kMostCurveWork = 2e7;    // steps to make the curves of one material
-constexpr int64_t kMostCells = 8'000'000; // packs times units, for memory
+constexpr int64_t kMaxMoney = int64_t{1} << 40;  // granules in any one sum
+constexpr int64_t kMaxCount = 1'000'000'000'000; // stones or packs
+constexpr int64_t kMaxUnits = 50'000;            // of one material within the search
+constexpr std::size_t kMaxMaterials = 1'000;
+constexpr std::size_t kMaxPrices = 100;  // of one pack
+constexpr double kMaxCurveWork = 2e7;    // steps to make the curves of one material
+constexpr int64_t kMaxCells = 8'000'000; // packs times units, for memory
 constexpr int64_t kUnlimited = int64_t{1} << 40;
 
 using Index = std::unordered_map<std::string_view, int>;
@@ -29,12 +29,12 @@ using Index = std::unordered_map<std::string_view, int>;
 base::Done checkedPack(const Pack& pack) {
     if (pack.gives.empty()) return base::fail(Fault::PackGivesNothing, pack.id, pack.id);
     for (const auto& give : pack.gives)
-        if (give.count.value() < 1 || give.count.value() > kMostCount)
+        if (give.count.value() < 1 || give.count.value() > kMaxCount)
             return base::fail(Fault::PackGivesOutOfRange, pack.id, pack.id, give.material);
     if (pack.prices.empty()) return base::fail(Fault::PackWithoutPrice, pack.id, pack.id);
-    if (pack.prices.size() > kMostPrices) return base::fail(Fault::PackWithTooManyPrices, pack.id, pack.id);
+    if (pack.prices.size() > kMaxPrices) return base::fail(Fault::PackWithTooManyPrices, pack.id, pack.id);
     for (const auto& price : pack.prices) {
-        if (price.from.value() < 1 || price.from.value() > kMostCount)
+        if (price.from.value() < 1 || price.from.value() > kMaxCount)
             return base::fail(Fault::PriceFromOutOfRange, pack.id, pack.id);
         if (price.each.isNegative()) return base::fail(Fault::PackPriceNegative, pack.id, pack.id);
     }
@@ -91,7 +91,7 @@ class Builder {
         if (m_problem.needs.empty()) return base::fail(Fault::NothingNeeded, "needs");
         for (const auto& need : m_problem.needs) {
             if (need.count.value() < 1) return base::fail(Fault::NeedBelowOne, need.material, need.material);
-            if (need.count.value() > kMostCount) return base::fail(Fault::NeedTooLarge, need.material, need.material);
+            if (need.count.value() > kMaxCount) return base::fail(Fault::NeedTooLarge, need.material, need.material);
             const auto [at, isNew] = m_materials.try_emplace(need.material, static_cast<int>(m_stones.size()));
             if (isNew) {
                 m_out.materials.push_back(need.material);
@@ -101,12 +101,12 @@ class Builder {
                 m_out.needs[static_cast<std::size_t>(at->second)].count += need.count;
             }
             m_stones[static_cast<std::size_t>(at->second)] += need.count.value();
-            if (m_stones[static_cast<std::size_t>(at->second)] > kMostCount)
+            if (m_stones[static_cast<std::size_t>(at->second)] > kMaxCount)
                 return base::fail(Fault::NeedTooLarge, need.material, need.material);
         }
-        if (m_stones.size() > kMostMaterials) return base::fail(Fault::TooManyNeeds, "needs");
+        if (m_stones.size() > kMaxMaterials) return base::fail(Fault::TooManyNeeds, "needs");
         for (const auto& item : m_problem.shelf) {
-            if (item.count.isNegative() || item.count.value() > kMostCount)
+            if (item.count.isNegative() || item.count.value() > kMaxCount)
                 return base::fail(Fault::ShelfOutOfRange, item.material, item.material);
             if (const auto at = m_materials.find(item.material); at != m_materials.end()) {
                 auto& stones = m_stones[static_cast<std::size_t>(at->second)];
@@ -134,7 +134,7 @@ class Builder {
             made.minimum = supplier.minimum.micros() / m_out.model.granule;
             if (supplier.freeFrom) made.freeFrom = supplier.freeFrom->micros() / m_out.model.granule;
             if (made.shipping == 0) made.freeFrom = kNever;
-            if (made.shipping > kMostMoney || made.minimum > kMostMoney)
+            if (made.shipping > kMaxMoney || made.minimum > kMaxMoney)
                 return base::fail(Fault::SupplierSumsTooLarge, supplier.id, supplier.id);
             m_out.model.suppliers.push_back(made);
         }
@@ -142,7 +142,7 @@ class Builder {
     }
 
     base::Done takePacks() {
-        if (m_problem.packs.size() > kMostPacks) return base::fail(Fault::TooManyPacks, "packs");
+        if (m_problem.packs.size() > kMaxPacks) return base::fail(Fault::TooManyPacks, "packs");
         Index seen;
         for (std::size_t i = 0; i < m_problem.packs.size(); ++i) {
             const Pack& pack = m_problem.packs[i];
@@ -295,7 +295,7 @@ class Builder {
             sum += dearest;
         }
         for (const auto& supplier : model.suppliers) sum += units::Int128{supplier.shipping} + supplier.minimum;
-        if (sum <= kMostMoney) return {};
+        if (sum <= kMaxMoney) return {};
         return base::fail(Fault::PurchaseTooLarge, "needs");
     }
 
@@ -342,9 +342,9 @@ class Builder {
             for (const auto& give : pack.gives)
                 if (give.material == material && give.units > 0) perSquare += 0.5 / static_cast<double>(give.units);
         const int64_t byMemory =
-            std::clamp<int64_t>(kMostCells / (static_cast<int64_t>(model.packs.size()) + 1), 50, kMostUnits);
+            std::clamp<int64_t>(kMaxCells / (static_cast<int64_t>(model.packs.size()) + 1), 50, kMaxUnits);
         if (perSquare <= 0) return byMemory;
-        return std::min(byMemory, std::max<int64_t>(50, static_cast<int64_t>(std::sqrt(kMostCurveWork / perSquare))));
+        return std::min(byMemory, std::max<int64_t>(50, static_cast<int64_t>(std::sqrt(kMaxCurveWork / perSquare))));
     }
 
     void reduceLargeNeeds() {

@@ -9,7 +9,7 @@ using std::int64_t;
 
 namespace {
 
-constexpr int kMostLeftOut = 40; ///< suppliers tried without
+constexpr int kMaxLeftOut = 40; ///< suppliers tried without
 
 class PlainPlan {
   public:
@@ -160,7 +160,7 @@ SearchResult plainPurchase(const Model& model) {
     };
     tryWith(isOut);
     int tries = 0;
-    for (std::size_t s = 0; s < isOut.size() && tries < kMostLeftOut; ++s) {
+    for (std::size_t s = 0; s < isOut.size() && tries < kMaxLeftOut; ++s) {
         const bool isBought = std::any_of(model.packs.begin(), model.packs.end(), [&](const ModelPack& pack) {
             return at(pack.supplier) == s && !result.counts.empty() &&
                    result.counts[static_cast<std::size_t>(&pack - model.packs.data())] > 0;

@@ -9,8 +9,8 @@ using std::int64_t;
 
 namespace {
 
-constexpr int64_t kMostOfAKit = 20'000;
-constexpr std::size_t kMostKeptCells = 6'000'000; // of merged curves
+constexpr int64_t kMaxOfAKit = 20'000;
+constexpr std::size_t kMaxKeptCells = 6'000'000; // of merged curves
 
 int64_t plus(int64_t a, int64_t b) { return std::min(kScaledNever, a + b); }
 
@@ -36,8 +36,8 @@ Market::Market(const Model& model, const OutOfTime& outOfTime)
         const int64_t sum = std::max(supplier.minimum, supplier.freeFrom >= kNever ? 0 : supplier.freeFrom);
         if (each > 0) most = std::max(most, (sum + each - 1) / each);
         most = std::min(most, pack.most);
-        if (most > kMostOfAKit) {
-            most = kMostOfAKit;
+        if (most > kMaxOfAKit) {
+            most = kMaxOfAKit;
             m_isExact = false;
         }
         const int k = static_cast<int>(m_kits.size());
@@ -72,7 +72,7 @@ std::shared_ptr<const Merged> Market::merged(int material, const std::vector<cha
             curves.push_back(curve.get());
         }
     const std::size_t cells = (key.size() + 3) * (at(need(material)) + 1);
-    if (m_keptCells + cells > kMostKeptCells) {
+    if (m_keptCells + cells > kMaxKeptCells) {
         for (auto& kept : m_merged) kept.clear();
         m_keptCells = 0;
     }
@@ -88,8 +88,8 @@ const MoneyList* Market::moneyList(int material, int supplier, int64_t limit) {
     auto& slot = m_lists[{material, supplier}];
     if (slot.list && slot.list->limit() >= limit) return slot.list.get();
     if (limit >= slot.tooLong) return nullptr;
-    const bool isRow = limit <= MoneyList::kLongestRow;
-    const int64_t roomy = isRow ? std::min(MoneyList::kLongestRow, limit + limit / 2 + 64) : limit;
+    const bool isRow = limit <= MoneyList::kMaxRowLength;
+    const int64_t roomy = isRow ? std::min(MoneyList::kMaxRowLength, limit + limit / 2 + 64) : limit;
     auto list = std::make_unique<MoneyList>(m_model, *curve(material, supplier), roomy);
     if (!list->isWhole()) {
         slot.tooLong = limit;

@@ -21,7 +21,7 @@ constexpr std::size_t kFewLabels = 300;
 constexpr std::size_t kManyLabels = 60'000;
 constexpr int kSteps = 40;
 constexpr int kLeafSteps = 16;
-constexpr int64_t kMostCap = int64_t{1} << 42; // no plan within the model's sums costs more
+constexpr int64_t kMaxCap = int64_t{1} << 42; // no plan within the model's sums costs more
 
 struct Plan {
     std::vector<int64_t> counts;
@@ -356,13 +356,13 @@ class Search {
                 continue;
             }
             node.slack = std::max<int64_t>(4, node.slack == 0 ? node.bound / 1000 : node.slack * 2);
-            m_cap = std::min(kMostCap, node.bound + node.slack);
+            m_cap = std::min(kMaxCap, node.bound + node.slack);
             m_next = kNever;
             const bool isComplete = decideKits(relaxation, node.multipliers);
             m_cap = kNever;
             if (!isComplete) {
                 open = std::min(open, node.bound);
-            } else if (m_next < std::min(limit(), kMostCap)) {
+            } else if (m_next < std::min(limit(), kMaxCap)) {
                 node.bound = std::max(node.bound, m_next);
                 m_queue.push(node);
             }

@@ -56,7 +56,7 @@ std::optional<std::size_t> followers(unsigned char lead) {
 /// The character that begins at `at`, which is moved behind it; nothing where none begins.
 std::optional<char32_t> next(std::string_view utf8, std::size_t& at) {
     constexpr std::array<char32_t, 4> kLeadBits{0x7F, 0x1F, 0x0F, 0x07};
-    constexpr std::array<char32_t, 4> kSmallest{0, 0x80, 0x800, 0x10000};
+    constexpr std::array<char32_t, 4> kMin{0, 0x80, 0x800, 0x10000};
     const auto lead = static_cast<unsigned char>(utf8[at]);
     if (lead < 0x80) {
         ++at;
@@ -71,7 +71,7 @@ std::optional<char32_t> next(std::string_view utf8, std::size_t& at) {
         character = (character << 6) | (byte & 0x3F);
     }
     const bool surrogate = character >= 0xD800 && character <= 0xDFFF;
-    if (character < kSmallest[*more] || surrogate || character > 0x10FFFF) return std::nullopt;
+    if (character < kMin[*more] || surrogate || character > 0x10FFFF) return std::nullopt;
     at += *more + 1;
     return character;
 }
@@ -124,10 +124,10 @@ std::string encode(std::u32string_view characters) {
 }
 
 std::string quoted(std::u32string_view text) {
-    constexpr std::size_t kMost = 30;
-    std::u32string shown(text.substr(0, kMost));
+    constexpr std::size_t kMax = 30;
+    std::u32string shown(text.substr(0, kMax));
     std::replace_if(shown.begin(), shown.end(), isInvisible, U' ');
-    if (text.size() > kMost) shown += U'…';
+    if (text.size() > kMax) shown += U'…';
     return "“" + encode(shown) + "”";
 }
 

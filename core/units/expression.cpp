@@ -12,8 +12,8 @@ namespace sp::units {
 
 namespace {
 
-constexpr std::size_t kMostBytes = 200;
-constexpr int kDeepest = 50;
+constexpr std::size_t kMaxBytes = 200;
+constexpr int kMaxDepth = 50;
 
 /// What stands at a place in an expression. A quotient of two measured values is a Ratio: a number, but not
 /// one that may take the field's unit.
@@ -251,7 +251,7 @@ std::optional<Value> Parser::primary(bool isDivisor) {
 }
 
 std::optional<Value> Parser::bracket() {
-    if (++m_depth > kDeepest) return refuseWith(Fault::BracketsTooDeep);
+    if (++m_depth > kMaxDepth) return refuseWith(Fault::BracketsTooDeep);
     ++m_at;
     auto value = sum();
     if (!value) return std::nullopt;
@@ -431,7 +431,7 @@ std::optional<Value> Parser::divided(const Value& a, const Value& b) {
 std::string shown(const TypedText& text) { return quoted(text.typed); }
 
 base::Result<TypedText> takeIn(std::string_view text, const Grammar& grammar) {
-    if (text.size() > kMostBytes) return base::fail(Fault::TextTooLong, {}, grammar.kind);
+    if (text.size() > kMaxBytes) return base::fail(Fault::TextTooLong, {}, grammar.kind);
     const auto characters = decode(text);
     if (!characters) return base::fail(Fault::TextDamaged, {}, grammar.kind);
     TypedText out{*characters, *characters};

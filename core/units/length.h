@@ -27,6 +27,6 @@ inline constexpr std::int64_t kNanometresPerMillimetre = 1'000'000;
 inline constexpr std::int64_t kNanometresPerInch = 25'400'000;
 
 /// No piece, sheet or roll is longer than this (1 km); longer input is refused as absurd.
-inline constexpr Length kLongest = Length::fromNanometres(1'000'000'000'000);
+inline constexpr Length kMaxLength = Length::fromNanometres(1'000'000'000'000);
 
 } // namespace sp::units

@@ -10,7 +10,7 @@ namespace sp::units {
 
 namespace {
 
-constexpr std::size_t kMostDigits = 30;
+constexpr std::size_t kMaxDigits = 30;
 constexpr std::size_t kThousand = 3; ///< digits in a group
 
 /// Digits and the marks between them, marks[i] standing before groups[i + 1].
@@ -85,7 +85,7 @@ tl::expected<ScannedNumber, NumberProblem> valueOf(const Pieces& pieces, std::si
     std::u32string broken = wholeGroups < pieces.groups.size() ? pieces.groups.back() : std::u32string();
     whole.erase(0, std::min(whole.find_first_not_of(U'0'), whole.size()));
     broken.erase(broken.find_last_not_of(U'0') + 1);
-    if (whole.size() + broken.size() > kMostDigits) return problem(NumberFault::TooManyDigits, pieces);
+    if (whole.size() + broken.size() > kMaxDigits) return problem(NumberFault::TooManyDigits, pieces);
     Int128 numerator = 0;
     Int128 denominator = 1;
     for (const char32_t digit : whole + broken) numerator = numerator * 10 + static_cast<int>(digit - U'0');
@@ -149,10 +149,10 @@ bool startsNumber(std::u32string_view text, std::size_t place, const NumberRules
 }
 
 std::optional<ScannedRatio> scanRatio(std::u32string_view text, std::size_t place, const NumberRules& rules) {
-    constexpr std::size_t kLongestPart = 9;
+    constexpr std::size_t kMaxPartLength = 9;
     const auto part = [&](std::size_t from) -> std::optional<Int128> {
         const auto digits = digitsAt(text, from);
-        if (digits.empty() || digits.size() > kLongestPart) return std::nullopt;
+        if (digits.empty() || digits.size() > kMaxPartLength) return std::nullopt;
         Int128 value = 0;
         for (const char32_t digit : digits) value = value * 10 + static_cast<int>(digit - U'0');
         return value;

@@ -183,7 +183,7 @@ Result<Length> parseLength(std::string_view text, LengthUnit bare, const NumberS
     case LengthUnit::Centimetre: grammar.bareSize = kCentimetre; break;
     }
     grammar.isLength = true;
-    return evaluateWithin(text, grammar, style, {0, kLongest.nanometres(), Note::LengthRange})
+    return evaluateWithin(text, grammar, style, {0, kMaxLength.nanometres(), Note::LengthRange})
         .map([](const Fraction& nm) { return Length::fromNanometres(nm.roundedHalfEven()); });
 }
 
@@ -200,8 +200,8 @@ Result<Money> parseMoney(std::string_view text, const Currency& currency, const 
                     .bareSize = kMicrosPerUnit};
     grammar.thousandsExpected = true;
     grammar.unitsLead = true;
-    constexpr std::int64_t kMost = 1'000'000'000 * kMicrosPerUnit;
-    return evaluateWithin(text, grammar, style, {-kMost, kMost, Note::AmountRange}).map([](const Fraction& micros) {
+    constexpr std::int64_t kMax = 1'000'000'000 * kMicrosPerUnit;
+    return evaluateWithin(text, grammar, style, {-kMax, kMax, Note::AmountRange}).map([](const Fraction& micros) {
         return Money::fromExact(micros);
     });
 }
@@ -212,8 +212,8 @@ Result<Rate> parseRate(std::string_view text, const NumberStyle& style) {
                           .unitHelp = base::say(Note::RateUnits),
                           .units = kRateUnits,
                           .bareSize = kPpmPerPercent};
-    constexpr std::int64_t kMost = 10'000 * kPpmPerPercent;
-    return evaluateWithin(text, grammar, style, {-kMost, kMost, Note::RateRange}).map([](const Fraction& ppm) {
+    constexpr std::int64_t kMax = 10'000 * kPpmPerPercent;
+    return evaluateWithin(text, grammar, style, {-kMax, kMax, Note::RateRange}).map([](const Fraction& ppm) {
         return Rate::fromPpm(ppm.roundedHalfEven());
     });
 }

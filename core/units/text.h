@@ -45,7 +45,7 @@ enum class TemperatureUnit { Fahrenheit, Celsius };
 
 /// A length: "3 1/2 in", "88.9 mm", `3.5"`, "8.89cm", "2*40mm + 8.9 mm", "3½", "1 ft 2 in"; a bare number is in
 /// `bare`. "3-1/2 in" is three and a half, "3 - 1/2 in" two and a half. Units: in, ft, yd, mm, cm, m, µm, their names
-/// and marks. Length times length is refused, "9 × 12 in" is Ambiguous. To the nanometre. Range: 0 to kLongest, both
+/// and marks. Length times length is refused, "9 × 12 in" is Ambiguous. To the nanometre. Range: 0 to kMaxLength, both
 /// included.
 base::Result<Length> parseLength(std::string_view text, LengthUnit bare, const NumberStyle& style = {});
 

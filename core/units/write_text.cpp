@@ -52,15 +52,15 @@ std::string withSign(bool isNegative, std::string text) { return isNegative ? "-
 /// Inches with as few decimals as read back to the same nanometre. Eight always do, even cut off instead of
 /// rounded (which keeps the longest length from reading as longer): the error is below 0.254 nm.
 std::string decimalInches(std::uint64_t nm, const NumberStyle& style) {
-    constexpr int kMostPlaces = 8;
+    constexpr int kMaxPlaces = 8;
     const Int128 length = static_cast<Int128>(nm);
     for (int places = 1;; ++places) {
         const Int128 scale = static_cast<Int128>(powerOfTen(places));
-        const Int128 half = places < kMostPlaces ? kNanometresPerInch : 0;
+        const Int128 half = places < kMaxPlaces ? kNanometresPerInch : 0;
         const Int128 written = (2 * length * scale + half) / (2 * kNanometresPerInch);
         const Int128 off = 2 * (written * kNanometresPerInch - length * scale);
         const bool readsBack = -scale < off && off < scale; // a tie may round the wrong way
-        if (!readsBack && places < kMostPlaces) continue;
+        if (!readsBack && places < kMaxPlaces) continue;
         const auto whole = static_cast<std::uint64_t>(written / scale);
         const std::string broken = decimal(static_cast<std::uint64_t>(written % scale), places, 0, style);
         return std::to_string(whole) + broken.substr(1);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "db/book/inside.h"
-#include "db/refusal.h"
+#include "db/db_error.h"
 #include "db/sqlite/transaction.h"
 
 namespace sp::db {
@@ -38,15 +38,16 @@ class Book::Inside::Scope {
         if (m_book.depth > 1) return;
         auto& action = *m_book.action;
         if (action.isUndone && !action.step.changes.empty()) m_book.undoStack.push(std::move(action.step));
-        for (const auto& quote : action.given) m_book.undoStack.forget(quote);
+        for (const auto& quote : action.issued) m_book.undoStack.forget(quote);
     }
 
   private:
     static sqlite::Connection& begun(Inside& book) {
         auto& connection = *book.opened.connection;
-        if (book.opened.readOnlyBecause) throw Refusal(*book.opened.readOnlyBecause);
+        if (book.opened.readOnlyBecause) throw DbError(*book.opened.readOnlyBecause);
         // A full disk makes SQLite roll back the whole transaction by itself; what follows must not begin another.
-        if (book.depth > 0 && !connection.isInTransaction()) refuse(Fault::ActionGivenUp, connection.file().string());
+        if (book.depth > 0 && !connection.isInTransaction())
+            throwError(Fault::ActionGivenUp, connection.file().string());
         return connection;
     }
 
@@ -59,8 +60,8 @@ class Book::Inside::Scope {
 };
 
 template<class Work>
-auto Book::Inside::act(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
-    return atTheDoor([&] {
+auto Book::Inside::write(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
+    return catchToResult([&] {
         Scope scope(*this);
         if constexpr (std::is_void_v<std::invoke_result_t<Work>>) {
             work();
@@ -74,9 +75,9 @@ auto Book::Inside::act(Work&& work) -> base::Result<std::invoke_result_t<Work>> 
 }
 
 template<class Work>
-auto Book::Inside::look(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
-    return atTheDoor([&] {
-        const sqlite::Reading reading(*opened.connection);
+auto Book::Inside::read(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
+    return catchToResult([&] {
+        const sqlite::ReadTransaction reading(*opened.connection);
         return work();
     });
 }

@@ -33,29 +33,29 @@ using records::StockMove;
 using stores::Change;
 using stores::Stamp;
 
-Book::Inside::Inside(Opened file, Surroundings world)
+Book::Inside::Inside(Opened file, Environment world)
     : opened(std::move(file))
     , stores(*opened.connection)
-    , surroundings(std::move(world)) {}
+    , environment(std::move(world)) {}
 
 Book::Book(std::unique_ptr<Inside> inside)
     : m_in(std::move(inside)) {}
 Book::~Book() = default;
 
 const std::filesystem::path& Book::file() const { return m_in->file(); }
-const Surroundings& Book::surroundings() const { return m_in->surroundings; }
+const Environment& Book::environment() const { return m_in->environment; }
 const std::optional<base::Error>& Book::readOnlyBecause() const { return m_in->opened.readOnlyBecause; }
 
 Id Book::Inside::newId() const {
     std::array<std::uint8_t, 10> random{};
-    if (::getentropy(random.data(), random.size()) != 0) refuse(Fault::NoRandomNumbers, {});
-    const auto since = surroundings.now().time_since_epoch();
+    if (::getentropy(random.data(), random.size()) != 0) throwError(Fault::NoRandomNumbers, {});
+    const auto since = environment.now().time_since_epoch();
     const auto ms = std::chrono::duration_cast<std::chrono::milliseconds>(since).count();
     return Id::fromTime(static_cast<std::uint64_t>(ms < 0 ? 0 : ms), random);
 }
 
 std::string Book::Inside::momentNow() const {
-    const auto now = std::chrono::floor<std::chrono::milliseconds>(surroundings.now());
+    const auto now = std::chrono::floor<std::chrono::milliseconds>(environment.now());
     const auto day = std::chrono::floor<std::chrono::days>(now);
     const std::chrono::hh_mm_ss time(now - day);
     return fmt::format("{}T{:02}:{:02}:{:02}.{:03}Z", units::Date::fromDays(day).iso(), time.hours().count(),
@@ -64,7 +64,7 @@ std::string Book::Inside::momentNow() const {
 
 Stamp Book::Inside::record(std::string_view kind, std::optional<base::Message> what, Change change) {
     base::ensure(action.has_value(), "a change is part of an action");
-    const Stamp stamp{stores.log.add(action->command, ++action->steps, action->at, surroundings.actor, kind, change),
+    const Stamp stamp{stores.log.add(action->command, ++action->steps, action->at, environment.actor, kind, change),
                       action->at};
     if (!action->step.what) action->step.what = std::move(what);
     action->step.changes.push_back(std::move(change));
@@ -72,42 +72,42 @@ Stamp Book::Inside::record(std::string_view kind, std::optional<base::Message> w
 }
 
 template<class T, class Store>
-Id Book::Inside::keep(Store& store, std::string_view entity, T value) {
+Id Book::Inside::saveTo(Store& store, std::string_view entity, T value) {
     std::optional<T> before;
     if (value.id.isNone()) {
         value.id = newId();
     } else {
         before = store.find(value.id);
-        if (!before) refuse(Fault::ThingGone, value.name, sortOf(entity), value.name);
+        if (!before) throwError(Fault::ThingGone, value.name, sortOf(entity), value.name);
     }
-    orRefuse(catalogue::fields::check(value));
+    valueOrThrow(catalogue::fields::check(value));
     if (before == value) return value.id;
     const Change change{std::string(entity), value.id, before ? records::write(*before) : std::string(),
                         records::write(value)};
     const auto stamp = record(before ? "change" : "make", changeOf(before, value), change);
     try {
         store.write(value, stamp);
-    } catch (const Refusal& refusal) {
+    } catch (const DbError& refusal) {
         if (refusal.error().code == Code::Conflict)
-            refuse(Fault::NameOfAnother, value.name, sortOf(entity), value.name);
-        if (refusal.error().code == Code::Invalid) refuse(Fault::RefersToNothing, value.name, value.name);
+            throwError(Fault::NameOfAnother, value.name, sortOf(entity), value.name);
+        if (refusal.error().code == Code::Invalid) throwError(Fault::RefersToNothing, value.name, value.name);
         throw;
     }
     return value.id;
 }
 
 template<class Store>
-void Book::Inside::drop(Store& store, std::string_view entity, const Id& id) {
+void Book::Inside::removeFrom(Store& store, std::string_view entity, const Id& id) {
     const auto before = store.find(id);
-    if (!before) refuse(Fault::NothingToRemove, id.text(), sortOf(entity));
+    if (!before) throwError(Fault::NothingToRemove, id.text(), sortOf(entity));
     const auto stamp = record("remove", base::say(Note::Removing, before->name),
                               {std::string(entity), id, records::write(*before), {}});
     store.remove(id, stamp);
 }
 
 template<class T, class Store>
-void Book::Inside::keepOnly(Store& store, std::string_view entity, const T& value) {
-    orRefuse(catalogue::fields::check(value));
+void Book::Inside::saveSingleton(Store& store, std::string_view entity, const T& value) {
+    valueOrThrow(catalogue::fields::check(value));
     const auto before = store.find();
     if (before == value) return;
     const auto stamp =
@@ -115,201 +115,200 @@ void Book::Inside::keepOnly(Store& store, std::string_view entity, const T& valu
                {std::string(entity), Id(), before ? records::write(*before) : std::string(), records::write(value)});
     try {
         store.write(value, stamp);
-    } catch (const Refusal& refusal) {
+    } catch (const DbError& refusal) {
         if (refusal.error().code != Code::Invalid) throw;
-        refuse(Fault::OnlyRefersToNothing, std::string(entity), sortOf(entity));
+        throwError(Fault::OnlyRefersToNothing, std::string(entity), sortOf(entity));
     }
 }
 
-void Book::Inside::furnish() {
-    orRefuse(act([&] {
+void Book::Inside::initialise() {
+    valueOrThrow(write([&] {
         action->isUndone = false;
         // A starting point that passes its own checks: 100 bench hours a month, double the cost. Common practice, no
         // source; the owner sets both.
         Shop shop;
         shop.rates.productivePerMonth = units::Duration::fromMinutes(100 * 60);
         shop.rules.ladder = {{units::Count::of(1), units::Rate::fromPercent(100)}};
-        keepOnly(stores.shop, "shop", shop);
-        keepOnly(stores.bench, "bench", BenchStandards{});
+        saveSingleton(stores.shop, "shop", shop);
+        saveSingleton(stores.bench, "bench", BenchStandards{});
     }));
 }
 
 // ---------------------------------------------------------------------------------------------- what the shop knows
 
 Result<Shop> Book::shop() {
-    return m_in->look([&] { return m_in->stores.shop.find().value(); });
+    return m_in->read([&] { return m_in->stores.shop.find().value(); });
 }
 Done Book::save(const Shop& shop) {
-    return m_in->act([&] { m_in->keepOnly(m_in->stores.shop, "shop", shop); });
+    return m_in->write([&] { m_in->saveSingleton(m_in->stores.shop, "shop", shop); });
 }
 Result<BenchStandards> Book::bench() {
-    return m_in->look([&] { return m_in->stores.bench.find().value(); });
+    return m_in->read([&] { return m_in->stores.bench.find().value(); });
 }
 Done Book::save(const BenchStandards& bench) {
-    return m_in->act([&] { m_in->keepOnly(m_in->stores.bench, "bench", bench); });
+    return m_in->write([&] { m_in->saveSingleton(m_in->stores.bench, "bench", bench); });
 }
 
 Result<std::vector<Material>> Book::materials() {
-    return m_in->look([&] { return m_in->stores.materials.all(); });
+    return m_in->read([&] { return m_in->stores.materials.all(); });
 }
 Result<Id> Book::save(const Material& material) {
-    return m_in->act([&] { return m_in->keep(m_in->stores.materials, "material", material); });
+    return m_in->write([&] { return m_in->saveTo(m_in->stores.materials, "material", material); });
 }
 Done Book::removeMaterial(const Id& id) {
-    return m_in->act([&] {
+    return m_in->write([&] {
         m_in->stores.materials.expectUnused(id);
-        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) refuse(Fault::MaterialOfKit, kit, kit);
-        m_in->drop(m_in->stores.materials, "material", id);
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) throwError(Fault::MaterialOfKit, kit, kit);
+        m_in->removeFrom(m_in->stores.materials, "material", id);
     });
 }
 
 Result<std::vector<Supplier>> Book::suppliers() {
-    return m_in->look([&] { return m_in->stores.suppliers.all(); });
+    return m_in->read([&] { return m_in->stores.suppliers.all(); });
 }
 Result<Id> Book::save(const Supplier& supplier) {
-    return m_in->act([&] { return m_in->keep(m_in->stores.suppliers, "supplier", supplier); });
+    return m_in->write([&] { return m_in->saveTo(m_in->stores.suppliers, "supplier", supplier); });
 }
 Done Book::removeSupplier(const Id& id) {
-    return m_in->act([&] {
-        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) refuse(Fault::SupplierOfKit, kit, kit);
-        m_in->drop(m_in->stores.suppliers, "supplier", id);
+    return m_in->write([&] {
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) throwError(Fault::SupplierOfKit, kit, kit);
+        m_in->removeFrom(m_in->stores.suppliers, "supplier", id);
     });
 }
 
 Result<std::vector<Pack>> Book::packs() {
-    return m_in->look([&] { return m_in->stores.packs.all(); });
+    return m_in->read([&] { return m_in->stores.packs.all(); });
 }
 Result<Id> Book::save(const Pack& pack) {
-    return m_in->act([&] {
-        orRefuse(catalogue::fields::check([&] {
+    return m_in->write([&] {
+        valueOrThrow(catalogue::fields::check([&] {
             Pack named = pack;
             if (named.id.isNone()) named.id = m_in->newId();
             return named;
         }()));
         m_in->action->step.what =
             m_in->depth == 1 ? changeOf(m_in->stores.packs.find(pack.id), pack) : m_in->action->step.what;
-        if (pack.usual) m_in->letGoOfUsual(pack);
-        return m_in->keep(m_in->stores.packs, "pack", pack);
+        if (pack.usual) m_in->clearOtherUsual(pack);
+        return m_in->saveTo(m_in->stores.packs, "pack", pack);
     });
 }
 Done Book::removePack(const Id& id) {
-    return m_in->act([&] { m_in->drop(m_in->stores.packs, "pack", id); });
+    return m_in->write([&] { m_in->removeFrom(m_in->stores.packs, "pack", id); });
 }
 
-void Book::Inside::letGoOfUsual(const Pack& pack) {
+void Book::Inside::clearOtherUsual(const Pack& pack) {
     auto other = stores.packs.usualOf(pack.material);
     if (!other || other->id == pack.id) return;
     other->usual = false;
-    keep(stores.packs, "pack", *other);
+    saveTo(stores.packs, "pack", *other);
 }
 
 Result<std::vector<Kit>> Book::kits() {
-    return m_in->look([&] { return m_in->stores.kits.all(); });
+    return m_in->read([&] { return m_in->stores.kits.all(); });
 }
 Result<Id> Book::save(const Kit& kit) {
-    return m_in->act([&] { return m_in->keep(m_in->stores.kits, "kit", kit); });
+    return m_in->write([&] { return m_in->saveTo(m_in->stores.kits, "kit", kit); });
 }
 Done Book::removeKit(const Id& id) {
-    return m_in->act([&] { m_in->drop(m_in->stores.kits, "kit", id); });
+    return m_in->write([&] { m_in->removeFrom(m_in->stores.kits, "kit", id); });
 }
 
 Result<std::vector<Design>> Book::designs() {
-    return m_in->look([&] { return m_in->stores.designs.all(); });
+    return m_in->read([&] { return m_in->stores.designs.all(); });
 }
 Result<Id> Book::save(const Design& design) {
-    return m_in->act([&] { return m_in->keep(m_in->stores.designs, "design", design); });
+    return m_in->write([&] { return m_in->saveTo(m_in->stores.designs, "design", design); });
 }
 Done Book::removeDesign(const Id& id) {
-    return m_in->act([&] {
-        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) refuse(Fault::DesignOfKit, kit, kit);
-        m_in->drop(m_in->stores.designs, "design", id);
+    return m_in->write([&] {
+        if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) throwError(Fault::DesignOfKit, kit, kit);
+        m_in->removeFrom(m_in->stores.designs, "design", id);
     });
 }
 
 Result<std::vector<Customer>> Book::customers() {
-    return m_in->look([&] { return m_in->stores.customers.all(); });
+    return m_in->read([&] { return m_in->stores.customers.all(); });
 }
 Result<Id> Book::save(const Customer& customer) {
-    return m_in->act([&] { return m_in->keep(m_in->stores.customers, "customer", customer); });
+    return m_in->write([&] { return m_in->saveTo(m_in->stores.customers, "customer", customer); });
 }
 Done Book::removeCustomer(const Id& id) {
-    return m_in->act([&] { m_in->drop(m_in->stores.customers, "customer", id); });
+    return m_in->write([&] { m_in->removeFrom(m_in->stores.customers, "customer", id); });
 }
 
 // -------------------------------------------------------------------------------------------------------- the shelf
 
-Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost,
-                         std::string_view note) {
-    return m_in->act([&] {
+Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost, std::string_view note) {
+    return m_in->write([&] {
         const auto moved = m_in->stores.materials.find(material);
-        if (!moved) refuse(Fault::MaterialGone, material.text());
+        if (!moved) throwError(Fault::MaterialGone, material.text());
         const StockMove move{m_in->newId(), material, amount, cost, std::string(note), std::nullopt};
-        orRefuse(catalogue::fields::check(move));
+        valueOrThrow(catalogue::fields::check(move));
         const auto lying = m_in->stores.stock.onShelf(material);
-        if (lying + amount < 0) refuse(Fault::NotOnShelf, moved->name, lying, moved->name);
+        if (lying + amount < 0) throwError(Fault::NotOnShelf, moved->name, lying, moved->name);
         if (lying + amount > catalogue::fields::kCounts.highest)
-            refuse(Fault::ShelfTooFull, moved->name, catalogue::fields::kCounts.highest, moved->name);
-        const auto stamp =
-            m_in->record("make", base::say(Note::MovementOf, moved->name), {"movement", move.id, {}, records::write(move)});
+            throwError(Fault::ShelfTooFull, moved->name, catalogue::fields::kCounts.highest, moved->name);
+        const auto stamp = m_in->record("make", base::say(Note::MovementOf, moved->name),
+                                        {"movement", move.id, {}, records::write(move)});
         m_in->stores.stock.add(move, stamp);
     });
 }
 
 Result<std::unordered_map<Id, std::int64_t>> Book::shelf() {
-    return m_in->look([&] { return m_in->stores.stock.shelf(); });
+    return m_in->read([&] { return m_in->stores.stock.shelf(); });
 }
 
 Result<PriceBook> Book::priceBook(const Id& customer) {
-    return m_in->look([&] {
+    return m_in->read([&] {
         PriceBook book;
         book.shop = m_in->stores.shop.find().value();
         book.bench = m_in->stores.bench.find().value();
         book.materials = pricedMaterials(m_in->stores);
         if (customer.isNone()) return book;
         book.customer = m_in->stores.customers.find(customer);
-        if (!book.customer) refuse(Fault::CustomerGone, customer.text());
+        if (!book.customer) throwError(Fault::CustomerGone, customer.text());
         return book;
     });
 }
 
 // ---------------------------------------------------------------------------------------------------- the whole book
 
-Done Book::together(const base::Message& what, const std::function<Done()>& work) {
-    return m_in->act([&] {
+Done Book::batch(const base::Message& what, const std::function<Done()>& work) {
+    return m_in->write([&] {
         if (m_in->depth == 1) m_in->action->step.what = what;
-        orRefuse(work());
+        valueOrThrow(work());
     });
 }
 
 Done Book::copyTo(const std::filesystem::path& target) {
-    return atTheDoor([&] {
-        if (m_in->depth > 0) refuse(Fault::CopyInAction, target.string());
+    return catchToResult([&] {
+        if (m_in->depth > 0) throwError(Fault::CopyInAction, target.string());
         copyWhole(*m_in->opened.connection, target);
     });
 }
 
-Result<std::unique_ptr<Book>> Book::open(const std::filesystem::path& file, Surroundings surroundings) {
-    return atTheDoor([&] {
+Result<std::unique_ptr<Book>> Book::open(const std::filesystem::path& file, Environment environment) {
+    return catchToResult([&] {
         return std::unique_ptr<Book>(
-            new Book(std::make_unique<Inside>(openBook(file, migrations::all()), std::move(surroundings))));
+            new Book(std::make_unique<Inside>(openBook(file, migrations::all()), std::move(environment))));
     });
 }
 
-Result<std::unique_ptr<Book>> Book::create(const std::filesystem::path& asked, Surroundings surroundings) {
-    return atTheDoor([&] {
+Result<std::unique_ptr<Book>> Book::create(const std::filesystem::path& asked, Environment environment) {
+    return catchToResult([&] {
         const auto target = resolvedNew(asked);
-        const Unfinished unfinished(target);
-        unfinished.make([&] {
+        const TempFile temp(target);
+        temp.make([&] {
             Opened made;
-            made.connection = sqlite::Connection::make(unfinished.file());
+            made.connection = sqlite::Connection::make(temp.file());
             made.connection->settle();
             made.connection->script(fmt::format("PRAGMA application_id = {}", migrations::kApplicationId));
             bringUpToDate(*made.connection, migrations::all());
-            Inside(std::move(made), surroundings).furnish();
+            Inside(std::move(made), environment).initialise();
         });
-        unfinished.publish();
+        temp.commit();
         return std::unique_ptr<Book>(
-            new Book(std::make_unique<Inside>(openBook(target, migrations::all()), std::move(surroundings))));
+            new Book(std::make_unique<Inside>(openBook(target, migrations::all()), std::move(environment))));
     });
 }
 

@@ -29,14 +29,14 @@
 namespace sp::db {
 
 /// What the book needs from the world, passed in so that tests can hold the clock still.
-struct Surroundings {
+struct Environment {
     std::function<std::chrono::system_clock::time_point()> now; ///< UTC
     std::function<units::Date()> today;                         ///< the shop's local day
     std::string actor;                                          ///< who works at this seat, for the change log
 };
 
 /// The computer's own clock and user name.
-Surroundings systemSurroundings();
+Environment systemEnvironment();
 
 /// What a quote comes to and what its sheet says, to be sealed when it is issued.
 struct QuoteResult {
@@ -83,14 +83,14 @@ struct CheckReport {
 class Book {
   public:
     /// Makes a new book. Errors: Conflict when a file of that name exists (it is not touched), ReadOnly, Full.
-    static base::Result<std::unique_ptr<Book>> create(const std::filesystem::path& file, Surroundings surroundings);
+    static base::Result<std::unique_ptr<Book>> create(const std::filesystem::path& file, Environment environment);
     /// Opens a book, bringing an older one up to date after a verified backup beside it. A book on a read-only
     /// medium or held by another program opens for reading only, see `readOnlyBecause`.
     /// So does one in a network folder. A large book's structure is gone through only when it was not closed properly;
     /// what is read is always checked row by row.
     /// Errors: Missing; Foreign, TooNew (the file is not altered); Damaged; Busy when this program has it open
     /// already; Conflict when the file has a second name (hard link); ReadOnly when it may not even be read.
-    static base::Result<std::unique_ptr<Book>> open(const std::filesystem::path& file, Surroundings surroundings);
+    static base::Result<std::unique_ptr<Book>> open(const std::filesystem::path& file, Environment environment);
     /// Goes through everything: structure, references, values, seals, and whether each thing is what the change log
     /// says it became last. Writes nothing; works beside a program that has the book open, this one included. Of a
     /// change, who made it and when are not under any seal. Errors: as open, when nothing can be read at all.
@@ -102,7 +102,7 @@ class Book {
 
     const std::filesystem::path& file() const;
     /// The clock and the seat this book goes by.
-    const Surroundings& surroundings() const;
+    const Environment& environment() const;
     /// Nothing when the book can be written; else why not, which is what every change is refused with.
     const std::optional<base::Error>& readOnlyBecause() const;
 
@@ -170,11 +170,11 @@ class Book {
     /// Returns the new version.
     base::Result<std::int64_t> saveDraft(const Quote& quote);
     /// Gives the quote: numbers it, seals the order with `inputs` and `result`. Returns it as sealed.
-    base::Result<Quote> give(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
-                             units::Date validUntil);
+    base::Result<Quote> issue(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
+                              units::Date validUntil);
     /// Starts a quote with this order and gives it, in one step: a failure leaves no draft behind.
-    base::Result<Quote> giveNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
-                                const QuoteResult& result, units::Date validUntil);
+    base::Result<Quote> issueNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
+                                 const QuoteResult& result, units::Date validUntil);
     /// Quotes that were given before results were sealed, the newest first; at most `limit`.
     base::Result<std::vector<base::Id>> quotesWithoutResult(std::int64_t limit);
     /// Seals what such a quote came to; nothing says that it cannot be reckoned any more. Errors: Conflict when it has
@@ -199,7 +199,7 @@ class Book {
     // Several saves as one action (one undo step called `what`, one transaction): everything `work` does, or nothing. A
     // call inside that fails has changed nothing by itself, and `work` may go on. May be nested; undo inside finds
     // nothing.
-    base::Done together(const base::Message& what, const std::function<base::Done()>& work);
+    base::Done batch(const base::Message& what, const std::function<base::Done()>& work);
 
     /// A whole, verified copy of the book in a new file. Errors: Conflict when `target` exists, Full, ReadOnly.
     base::Done copyTo(const std::filesystem::path& target);

@@ -16,13 +16,13 @@ using records::ArtworkRecord;
 
 namespace {
 
-void refuseUnfitFiles(const DesignArtwork& artwork) {
+void throwIfFilesUnfit(const DesignArtwork& artwork) {
     const auto& name = artwork.fileName;
-    if (artwork.file.empty()) refuse(Fault::DrawingEmpty, name, name);
-    if (artwork.file.size() > catalogue::kLargestArtwork)
-        refuse(Fault::DrawingTooLarge, name, name, catalogue::kLargestArtwork / 1'000'000);
-    if (artwork.thumbnail.size() > catalogue::kLargestThumbnail)
-        refuse(Fault::PictureTooLarge, name, name, catalogue::kLargestThumbnail / 1'000'000);
+    if (artwork.file.empty()) throwError(Fault::DrawingEmpty, name, name);
+    if (artwork.file.size() > catalogue::kMaxArtwork)
+        throwError(Fault::DrawingTooLarge, name, name, catalogue::kMaxArtwork / 1'000'000);
+    if (artwork.thumbnail.size() > catalogue::kMaxThumbnail)
+        throwError(Fault::PictureTooLarge, name, name, catalogue::kMaxThumbnail / 1'000'000);
 }
 
 template<class T>
@@ -33,7 +33,7 @@ std::string writtenBefore(const std::optional<T>& before) {
 } // namespace
 
 Result<std::optional<DesignArtwork>> Book::artwork(const Id& design) {
-    return m_in->look([&]() -> std::optional<DesignArtwork> {
+    return m_in->read([&]() -> std::optional<DesignArtwork> {
         if (!m_in->stores.designs.find(design)) return std::nullopt;
         const auto kept = m_in->stores.artworks.find(design);
         if (!kept) return std::nullopt;
@@ -51,10 +51,10 @@ Result<std::optional<DesignArtwork>> Book::artwork(const Id& design) {
 }
 
 Done Book::save(const DesignArtwork& artwork) {
-    return m_in->act([&] {
+    return m_in->write([&] {
         const auto design = m_in->stores.designs.find(artwork.design);
-        if (!design) refuse(Fault::DesignOfDrawingGone, artwork.fileName, artwork.fileName);
-        refuseUnfitFiles(artwork);
+        if (!design) throwError(Fault::DesignOfDrawingGone, artwork.fileName, artwork.fileName);
+        throwIfFilesUnfit(artwork);
         const ArtworkRecord now{artwork.design,
                                 artwork.fileName,
                                 artwork.format,
@@ -66,56 +66,57 @@ Done Book::save(const DesignArtwork& artwork) {
                                 artwork.unitName,
                                 artwork.holeAllowance,
                                 artwork.counts};
-        orRefuse(catalogue::fields::check(now));
+        valueOrThrow(catalogue::fields::check(now));
         const auto before = m_in->stores.artworks.find(now.design);
         if (before == now) return;
-        m_in->stores.artworks.write(now, m_in->record(before ? "change" : "make", base::say(Note::DrawingOf, design->name),
-                                            {"artwork", now.design, writtenBefore(before), records::write(now)}));
+        m_in->stores.artworks.write(now,
+                                    m_in->record(before ? "change" : "make", base::say(Note::DrawingOf, design->name),
+                                                 {"artwork", now.design, writtenBefore(before), records::write(now)}));
     });
 }
 
 Done Book::removeArtwork(const Id& design) {
-    return m_in->act([&] {
+    return m_in->write([&] {
         const auto of = m_in->stores.designs.find(design);
         const auto before = m_in->stores.artworks.find(design);
-        if (!of || !before) refuse(Fault::NoDrawing, design.text());
+        if (!of || !before) throwError(Fault::NoDrawing, design.text());
         m_in->stores.artworks.remove(design, m_in->record("remove", base::say(Note::RemovingDrawingOf, of->name),
-                                                {"artwork", design, records::write(*before), {}}));
+                                                          {"artwork", design, records::write(*before), {}}));
     });
 }
 
 Result<std::vector<ColourMaterial>> Book::colourMaterials() {
-    return m_in->look([&] { return m_in->stores.colours.all(); });
+    return m_in->read([&] { return m_in->stores.colours.all(); });
 }
 
 Done Book::save(const ColourMaterial& colour) {
-    return m_in->act([&] {
+    return m_in->write([&] {
         const auto before = m_in->stores.colours.find(colour.rgb, colour.stoneSize);
         ColourMaterial now = colour;
         now.id = before ? before->id : m_in->newId();
-        orRefuse(catalogue::fields::check(now));
+        valueOrThrow(catalogue::fields::check(now));
         if (before == now) return;
-        if (!m_in->stores.materials.find(now.material)) refuse(Fault::StoneGone, now.material.text());
+        if (!m_in->stores.materials.find(now.material)) throwError(Fault::StoneGone, now.material.text());
         m_in->stores.colours.write(now, m_in->record(before ? "change" : "make",
-                                           base::say(Note::StoneForColour, fmt::format("{:06x}", now.rgb)),
-                                           {"colour", now.id, writtenBefore(before), records::write(now)}));
+                                                     base::say(Note::StoneForColour, fmt::format("{:06x}", now.rgb)),
+                                                     {"colour", now.id, writtenBefore(before), records::write(now)}));
     });
 }
 
 Result<std::vector<PriceListColumns>> Book::priceListColumns() {
-    return m_in->look([&] { return m_in->stores.priceLists.all(); });
+    return m_in->read([&] { return m_in->stores.priceLists.all(); });
 }
 
 Done Book::save(const PriceListColumns& list) {
-    return m_in->act([&] {
+    return m_in->write([&] {
         const auto supplier = m_in->stores.suppliers.find(list.supplier);
-        if (!supplier) refuse(Fault::SupplierGone, list.supplier.text());
-        orRefuse(catalogue::fields::check(list));
+        if (!supplier) throwError(Fault::SupplierGone, list.supplier.text());
+        valueOrThrow(catalogue::fields::check(list));
         const auto before = m_in->stores.priceLists.find(list.supplier);
         if (before == list) return;
-        m_in->stores.priceLists.write(list,
-                                  m_in->record(before ? "change" : "make", base::say(Note::ColumnsOfListOf, supplier->name),
-                                         {"columns", list.supplier, writtenBefore(before), records::write(list)}));
+        m_in->stores.priceLists.write(
+            list, m_in->record(before ? "change" : "make", base::say(Note::ColumnsOfListOf, supplier->name),
+                               {"columns", list.supplier, writtenBefore(before), records::write(list)}));
     });
 }
 

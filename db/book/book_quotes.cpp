@@ -16,12 +16,12 @@ using stores::JobRow;
 
 namespace {
 
-[[noreturn]] void refuseUnknown(std::string subject) { refuse(Fault::QuoteUnknown, std::move(subject)); }
+[[noreturn]] void throwUnknown(std::string subject) { throwError(Fault::QuoteUnknown, std::move(subject)); }
 
 records::LineFigures figuresOf(const pricing::PricedLine& line) {
     records::LineFigures figures{.cost = line.cost.total,
                                  .outOfPocket = line.cost.outOfPocket,
-                                 .calculatedEach = line.reckonedEach,
+                                 .calculatedEach = line.calculatedEach,
                                  .each = line.each,
                                  .goods = line.goods,
                                  .sizes = {},
@@ -36,7 +36,7 @@ records::OrderFigures figuresOf(const pricing::PricedOrder& priced) {
                                   .goods = priced.goods,
                                   .rush = priced.rush,
                                   .discount = priced.discount,
-                                  .topUp = priced.topUp,
+                                  .minimumOrderCharge = priced.minimumOrderCharge,
                                   .subtotal = priced.subtotal,
                                   .tax = priced.tax,
                                   .total = priced.total,
@@ -67,8 +67,8 @@ Quote Book::Inside::whole(const JobRow& row) {
     auto paper = stores.papers.quoteOf(row.id);
     if (!paper && row.number.empty()) return quote;
     if (!paper || paper->number != row.number || paper->order != row.order)
-        refuse(Fault::QuoteNotAsSealed, row.number, row.number.empty() ? paper->number : row.number,
-               file().filename().string());
+        throwError(Fault::QuoteNotAsSealed, row.number, row.number.empty() ? paper->number : row.number,
+                   file().filename().string());
     quote.frozen = stores.papers.prices(paper->prices);
     quote.frozen->customer = std::move(paper->customer);
     quote.validUntil = paper->until;
@@ -79,13 +79,13 @@ Quote Book::Inside::whole(const JobRow& row) {
 
 Quote Book::Inside::wholeOf(const Id& id) {
     const auto row = stores.jobs.find(id);
-    if (!row) refuseUnknown(id.text());
+    if (!row) throwUnknown(id.text());
     return whole(*row);
 }
 
 Quote Book::Inside::newQuote() {
     catalogue::Order order;
-    order.quotedOn = surroundings.today();
+    order.quotedOn = environment.today();
     const Id id = newId();
     const auto stamp = record("make", base::say(Note::NewQuote), {"quote", id, {}, records::write(order)});
     stores.jobs.write(id, order, stamp);
@@ -93,7 +93,7 @@ Quote Book::Inside::newQuote() {
 }
 
 Result<Quote> Book::startQuote() {
-    return m_in->act([&] {
+    return m_in->write([&] {
         // Nobody asked for an empty order; what is typed on it is the first step there is to undo.
         if (m_in->depth == 1) m_in->action->isUndone = false;
         return m_in->newQuote();
@@ -102,45 +102,45 @@ Result<Quote> Book::startQuote() {
 
 JobRow Book::Inside::draftForChange(const Quote& quote) {
     auto row = stores.jobs.find(quote.id);
-    if (!row) refuseUnknown(quote.id.text());
-    if (!row->number.empty()) refuse(Fault::QuoteGiven, row->number, row->number);
-    if (row->version != quote.version) refuse(Fault::QuoteChanged, quote.id.text());
+    if (!row) throwUnknown(quote.id.text());
+    if (!row->number.empty()) throwError(Fault::QuoteGiven, row->number, row->number);
+    if (row->version != quote.version) throwError(Fault::QuoteChanged, quote.id.text());
     return std::move(*row);
 }
 
-std::int64_t Book::Inside::keepOrder(const JobRow& before, const catalogue::Order& order) {
-    orRefuse(catalogue::fields::check(order));
+std::int64_t Book::Inside::saveOrder(const JobRow& before, const catalogue::Order& order) {
+    valueOrThrow(catalogue::fields::check(order));
     if (before.order == order) return before.version;
     const auto stamp = record("change", changeOf(before.order, order),
                               {"quote", before.id, records::write(before.order), records::write(order)});
     try {
         stores.jobs.write(before.id, order, stamp);
-    } catch (const Refusal& refusal) {
+    } catch (const DbError& refusal) {
         if (refusal.error().code != Code::Invalid) throw;
-        refuse(Fault::QuoteRefersToNothing, "quote");
+        throwError(Fault::QuoteRefersToNothing, "quote");
     }
     return before.version + 1;
 }
 
 Result<std::int64_t> Book::saveDraft(const Quote& quote) {
-    return m_in->act([&] { return m_in->keepOrder(m_in->draftForChange(quote), quote.order); });
+    return m_in->write([&] { return m_in->saveOrder(m_in->draftForChange(quote), quote.order); });
 }
 
-void Book::Inside::refuseUnfitToGive(const Quote& quote, const PriceBook& inputs, units::Money total,
-                                 units::Date validUntil) const {
-    if (quote.order.lines.empty()) refuse(Fault::NothingOnQuote, "lines");
+void Book::Inside::throwIfNotIssuable(const Quote& quote, const PriceBook& inputs, units::Money total,
+                                      units::Date validUntil) const {
+    if (quote.order.lines.empty()) throwError(Fault::NothingOnQuote, "lines");
     if (total.micros() < catalogue::fields::kEitherAmount.lowest ||
         total.micros() > catalogue::fields::kEitherAmount.highest)
-        refuse(Fault::TotalTooLarge, "total");
-    if (validUntil < quote.order.quotedOn) refuse(Fault::EndsBeforeItBegins, "validUntil");
+        throwError(Fault::TotalTooLarge, "total");
+    if (validUntil < quote.order.quotedOn) throwError(Fault::EndsBeforeItBegins, "validUntil");
     const Id customer = inputs.customer ? inputs.customer->id : Id();
-    if (customer != quote.order.customer) refuse(Fault::PricesOfAnother, "customer");
-    orRefuse(catalogue::fields::check(inputs.shop));
-    orRefuse(catalogue::fields::check(inputs.bench));
-    if (inputs.customer) orRefuse(catalogue::fields::check(*inputs.customer));
+    if (customer != quote.order.customer) throwError(Fault::PricesOfAnother, "customer");
+    valueOrThrow(catalogue::fields::check(inputs.shop));
+    valueOrThrow(catalogue::fields::check(inputs.bench));
+    if (inputs.customer) valueOrThrow(catalogue::fields::check(*inputs.customer));
     for (const auto& [id, material] : inputs.materials) {
-        orRefuse(catalogue::fields::check(material));
-        if (material.material.id != id) refuse(Fault::PricesMixedUp, "materials");
+        valueOrThrow(catalogue::fields::check(material));
+        if (material.material.id != id) throwError(Fault::PricesMixedUp, "materials");
     }
 }
 
@@ -148,9 +148,9 @@ Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const Q
                             units::Date validUntil) {
     const auto draft = draftForChange(quote);
     const auto total = result.priced.total;
-    refuseUnfitToGive(quote, inputs, total, validUntil);
-    keepOrder(draft, quote.order);
-    const std::chrono::year_month_day today(surroundings.today().days());
+    throwIfNotIssuable(quote, inputs, total, validUntil);
+    saveOrder(draft, quote.order);
+    const std::chrono::year_month_day today(environment.today().days());
     const std::string number = stores.jobs.takeNumber("quote", static_cast<int>(today.year()));
     const auto order = records::write(quote.order);
     record("give", base::say(Note::GivingQuote, number), {"quote", quote.id, order, order});
@@ -170,18 +170,18 @@ Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const Q
                          .total = total,
                          .order = kept->orderDigest},
                         inputs, recordOf(result, number));
-    action->given.push_back(quote.id);
+    action->issued.push_back(quote.id);
     return wholeOf(quote.id);
 }
 
-Result<Quote> Book::give(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
-                         units::Date validUntil) {
-    return m_in->act([&] { return m_in->sealNow(quote, inputs, result, validUntil); });
+Result<Quote> Book::issue(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
+                          units::Date validUntil) {
+    return m_in->write([&] { return m_in->sealNow(quote, inputs, result, validUntil); });
 }
 
-Result<Quote> Book::giveNew(const catalogue::Order& order, const PriceBook& inputs, const QuoteResult& result,
-                            units::Date validUntil) {
-    return m_in->act([&] {
+Result<Quote> Book::issueNew(const catalogue::Order& order, const PriceBook& inputs, const QuoteResult& result,
+                             units::Date validUntil) {
+    return m_in->write([&] {
         auto quote = m_in->newQuote();
         quote.order = order;
         return m_in->sealNow(quote, inputs, result, validUntil);
@@ -189,15 +189,15 @@ Result<Quote> Book::giveNew(const catalogue::Order& order, const PriceBook& inpu
 }
 
 Result<std::vector<Id>> Book::quotesWithoutResult(std::int64_t limit) {
-    return m_in->look([&] { return m_in->stores.papers.withoutResult(limit); });
+    return m_in->read([&] { return m_in->stores.papers.withoutResult(limit); });
 }
 
 Done Book::sealResult(const Id& id, const std::optional<QuoteResult>& result) {
-    return m_in->act([&] {
+    return m_in->write([&] {
         m_in->action->isUndone = false;
         const auto quote = m_in->wholeOf(id);
         if (quote.number.empty() || quote.result || (result && quote.sealedTotal != result->priced.total))
-            refuse(Fault::ResultSealed, quote.number, quote.number);
+            throwError(Fault::ResultSealed, quote.number, quote.number);
         if (result)
             m_in->stores.papers.sealResult(id, m_in->momentNow(), recordOf(*result, quote.number));
         else
@@ -206,39 +206,39 @@ Done Book::sealResult(const Id& id, const std::optional<QuoteResult>& result) {
 }
 
 Done Book::setStage(const Id& id, Stage stage) {
-    return m_in->act([&] {
+    return m_in->write([&] {
         const StageMark mark{stage};
-        orRefuse(catalogue::fields::check(mark));
+        valueOrThrow(catalogue::fields::check(mark));
         const auto row = m_in->stores.jobs.find(id);
-        if (!row) refuseUnknown(id.text());
+        if (!row) throwUnknown(id.text());
         if (row->stage == stage) return;
-        if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::LetGo)
-            refuse(Fault::NotGivenYet, "stage");
-        if (!row->number.empty() && stage == Stage::Enquiry) refuse(Fault::NoEnquiryAnyMore, "stage", row->number);
+        if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::Declined)
+            throwError(Fault::NotGivenYet, "stage");
+        if (!row->number.empty() && stage == Stage::Enquiry) throwError(Fault::NoEnquiryAnyMore, "stage", row->number);
         const auto stamp = m_in->record("change", base::say(Note::StageOf, nameOf(*row)),
-                                  {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
+                                        {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
         m_in->stores.jobs.setStage(id, stage, stamp);
     });
 }
 
 Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64_t limit) {
-    return m_in->look([&] { return m_in->stores.jobs.list(text, limit); });
+    return m_in->read([&] { return m_in->stores.jobs.list(text, limit); });
 }
 
 Result<Quote> Book::quote(const Id& id) {
-    return m_in->look([&] { return m_in->wholeOf(id); });
+    return m_in->read([&] { return m_in->wholeOf(id); });
 }
 
 Result<Quote> Book::quoteNumbered(std::string_view number) {
-    return m_in->look([&] {
+    return m_in->read([&] {
         const auto id = m_in->stores.jobs.numbered(number);
-        if (!id) refuse(Fault::NoQuoteNumbered, std::string(number), number);
+        if (!id) throwError(Fault::NoQuoteNumbered, std::string(number), number);
         return m_in->wholeOf(*id);
     });
 }
 
 Result<std::optional<Quote>> Book::lastDraft() {
-    return m_in->look([&]() -> std::optional<Quote> {
+    return m_in->read([&]() -> std::optional<Quote> {
         const auto id = m_in->stores.jobs.lastDraft();
         if (!id) return std::nullopt;
         return m_in->wholeOf(*id);

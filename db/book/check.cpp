@@ -4,8 +4,8 @@
 #include "db/book/book.h"
 #include "db/book/opening.h"
 #include "db/book/stores.h"
+#include "db/db_error.h"
 #include "db/records/record.h"
-#include "db/refusal.h"
 #include "db/sqlite/transaction.h"
 
 #include <fmt/format.h>
@@ -20,7 +20,7 @@ using base::Id;
 
 namespace {
 
-constexpr std::size_t kMostDamage = 100;
+constexpr std::size_t kMaxDamage = 100;
 
 /// Goes through a book and notes everything that does not hold.
 class Inspection {
@@ -31,7 +31,7 @@ class Inspection {
 
     CheckReport run() {
         m_report.damage = structureDamage(m_db, Depth::Full);
-        const sqlite::Reading reading(m_db);
+        const sqlite::ReadTransaction reading(m_db);
         guarded(Note::TheLists, [&] { lists(); });
         guarded(Note::TheDrawings, [&] { drawings(); });
         guarded(Note::TheShelf, [&] { ledger(); });
@@ -42,10 +42,10 @@ class Inspection {
         return std::move(m_report);
     }
     std::vector<base::Message> runSeals() {
-        const sqlite::Reading reading(m_db);
+        const sqlite::ReadTransaction reading(m_db);
         guarded(Note::TheQuotes, [&] {
             for (const auto& id : keys("SELECT id FROM job WHERE number <> '' AND deleted_at IS NULL ORDER BY id"))
-                if (const auto row = m_stores.jobs.find(id)) m_given.emplace(id, *row);
+                if (const auto row = m_stores.jobs.find(id)) m_issued.emplace(id, *row);
         });
         underSeal();
         return std::move(m_report.damage);
@@ -60,12 +60,12 @@ class Inspection {
 
     template<class Work>
     void guarded(Note where, Work&& work) {
-        const auto done = atTheDoor(work);
+        const auto done = catchToResult(work);
         if (!done) say(Note::FoundIn, where, done.error().message());
     }
     template<class... Values>
     void say(Note found, const Values&... values) {
-        if (m_report.damage.size() < kMostDamage) m_report.damage.push_back(base::say(found, values...));
+        if (m_report.damage.size() < kMaxDamage) m_report.damage.push_back(base::say(found, values...));
     }
 
     /// What a thing is now must be what the change log says it became last.
@@ -77,7 +77,7 @@ class Inspection {
     template<class T>
     bool isSaved(std::string_view entity, const Id& id, const T& value) {
         const auto saved = m_stores.log.newest(entity, id);
-        return !saved.empty() && orRefuse(records::read<T>(saved)) == value;
+        return !saved.empty() && valueOrThrow(records::read<T>(saved)) == value;
     }
 
     void lists() {
@@ -138,7 +138,7 @@ class Inspection {
                 const bool hasStage = !m_stores.log.newest("stage", id).empty();
                 if (hasStage ? !isSaved("stage", id, records::StageMark{row->stage}) : row->stage != Stage::Enquiry)
                     say(Note::StageNotAsLastSaved, name);
-                if (!row->number.empty()) m_given.emplace(id, *row);
+                if (!row->number.empty()) m_issued.emplace(id, *row);
             });
         }
     }
@@ -169,7 +169,7 @@ class Inspection {
             before = seal.digest;
             if (seal.kind == "paper") guarded(Note::AGivenQuote, [&] { paper(seal.paper); });
         }
-        for (const auto& [id, row] : m_given) say(Note::SealMissing, row.number);
+        for (const auto& [id, row] : m_issued) say(Note::SealMissing, row.number);
     }
 
     void paper(const Id& id) {
@@ -178,12 +178,12 @@ class Inspection {
         if (!issued) return say(Note::PaperMissing);
         m_stores.papers.expectColumns(*issued);
         if (m_priceLists.insert(issued->prices).second) m_stores.papers.prices(issued->prices);
-        const auto given = m_given.find(issued->job);
-        if (given == m_given.end())
+        const auto given = m_issued.find(issued->job);
+        if (given == m_issued.end())
             say(Note::GivenNotListed, issued->number);
         else if (given->second.number != issued->number || given->second.order != issued->order)
             say(Note::GivenNotAsSealed, issued->number);
-        m_given.erase(issued->job);
+        m_issued.erase(issued->job);
         m_numbers.insert(issued->number);
     }
 
@@ -196,7 +196,7 @@ class Inspection {
             }
             const auto year = rows.takeInteger();
             const auto last = rows.takeInteger();
-            for (std::int64_t n = 1; n <= last && m_report.damage.size() < kMostDamage; ++n) {
+            for (std::int64_t n = 1; n <= last && m_report.damage.size() < kMaxDamage; ++n) {
                 const auto number = fmt::format("{:04}-{:04}", year, n);
                 if (m_numbers.erase(number) == 0) say(Note::NumberUnreadable, number);
             }
@@ -233,7 +233,7 @@ class Inspection {
         if (one == other) return true;
         const auto* kind = records::kindNamed(entity == "quote" ? "order" : entity);
         return kind != nullptr && one && other &&
-               orRefuse(records::saySame(*kind, m_stores.records.find(*one), m_stores.records.find(*other)));
+               valueOrThrow(records::saySame(*kind, m_stores.records.find(*one), m_stores.records.find(*other)));
     }
 
     /// Every row names the record of the log that wrote it last; a quote also the one that began it, by which quotes
@@ -276,7 +276,7 @@ class Inspection {
     sqlite::Connection& m_db;
     Stores m_stores;
     CheckReport m_report;
-    std::map<Id, stores::JobRow> m_given;
+    std::map<Id, stores::JobRow> m_issued;
     std::set<std::string> m_numbers;
     std::set<std::string> m_priceLists; ///< digests of those that were read
 };
@@ -286,7 +286,7 @@ class Inspection {
 std::vector<base::Message> sealDamage(sqlite::Connection& connection) { return Inspection(connection).runSeals(); }
 
 base::Result<CheckReport> Book::check(const std::filesystem::path& file) {
-    return atTheDoor([&] {
+    return catchToResult([&] {
         const auto connection = openToRead(file);
         return Inspection(*connection).run();
     });

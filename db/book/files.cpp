@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/book/files.h"
 
-#include "db/refusal.h"
+#include "db/db_error.h"
 
 #include <fmt/format.h>
 
@@ -20,19 +20,19 @@ namespace fs = std::filesystem;
 
 namespace {
 
-[[noreturn]] void refuseBySystem(const fs::path& file, int error) {
+[[noreturn]] void throwSystemError(const fs::path& file, int error) {
     const std::string name = file.filename().string();
-    if (error == ENOSPC || error == EDQUOT || error == EFBIG) refuse(Fault::DiskFull, file.string(), name);
-    if (error == EACCES || error == EPERM || error == EROFS) refuse(Fault::NotUsableHere, file.string(), name);
-    refuse(Fault::NotUsable, file.string(), name, std::strerror(error));
+    if (error == ENOSPC || error == EDQUOT || error == EFBIG) throwError(Fault::DiskFull, file.string(), name);
+    if (error == EACCES || error == EPERM || error == EROFS) throwError(Fault::NotUsableHere, file.string(), name);
+    throwError(Fault::NotUsable, file.string(), name, std::strerror(error));
 }
 
 void sync(const fs::path& path, int flags) {
     const int handle = ::open(path.c_str(), flags | O_CLOEXEC);
-    if (handle < 0) refuseBySystem(path, errno);
+    if (handle < 0) throwSystemError(path, errno);
     const int error = ::fsync(handle) == 0 ? 0 : errno;
     ::close(handle);
-    if (error != 0) refuseBySystem(path, error);
+    if (error != 0) throwSystemError(path, error);
 }
 
 } // namespace
@@ -40,9 +40,9 @@ void sync(const fs::path& path, int flags) {
 fs::path resolved(const fs::path& file) {
     std::error_code error;
     const fs::path path = fs::canonical(file, error);
-    if (error == std::errc::permission_denied) refuse(Fault::NotReadable, file.string(), file.filename().string());
-    if (error) refuse(Fault::NoSuchBook, file.string(), file.string());
-    if (!fs::is_regular_file(path, error)) refuse(Fault::FolderOrDevice, file.string(), file.string());
+    if (error == std::errc::permission_denied) throwError(Fault::NotReadable, file.string(), file.filename().string());
+    if (error) throwError(Fault::NoSuchBook, file.string(), file.string());
+    if (!fs::is_regular_file(path, error)) throwError(Fault::FolderOrDevice, file.string(), file.string());
     return path;
 }
 
@@ -50,9 +50,10 @@ fs::path resolvedNew(const fs::path& file) {
     std::error_code error;
     const fs::path folder = fs::canonical(file.has_parent_path() ? file.parent_path() : fs::path("."), error);
     if (error || !fs::is_directory(folder, error) || !file.has_filename())
-        refuse(Fault::NoSuchFolder, file.string(), file.parent_path().string());
+        throwError(Fault::NoSuchFolder, file.string(), file.parent_path().string());
     const fs::path path = folder / file.filename();
-    if (fs::exists(fs::symlink_status(path, error))) refuse(Fault::FileExists, file.string(), file.filename().string());
+    if (fs::exists(fs::symlink_status(path, error)))
+        throwError(Fault::FileExists, file.string(), file.filename().string());
     return path;
 }
 
@@ -67,7 +68,7 @@ std::string shareNamed(std::uint64_t type) {
 
 FileFacts factsOf(const fs::path& file) {
     struct stat facts {};
-    if (::stat(file.c_str(), &facts) != 0) refuseBySystem(file, errno);
+    if (::stat(file.c_str(), &facts) != 0) throwSystemError(file, errno);
     struct statfs system {};
     const bool isKnown = ::statfs(file.c_str(), &system) == 0;
     const auto type = static_cast<std::uint64_t>(static_cast<std::uint32_t>(system.f_type));
@@ -78,17 +79,17 @@ FileFacts factsOf(const fs::path& file) {
             .share = isKnown ? shareNamed(type) : std::string()};
 }
 
-Unfinished::Unfinished(const fs::path& target)
+TempFile::TempFile(const fs::path& target)
     : m_target(target)
     , m_file(target.parent_path() / fmt::format(".{}.unfinished-{}", target.filename().string(), ::getpid())) {
     std::error_code ignored;
     fs::remove(m_file, ignored); // of a run that was cut short
 }
 
-void Unfinished::make(const std::function<void()>& work) const {
+void TempFile::make(const std::function<void()>& work) const {
     try {
         work();
-    } catch (const Refusal& refusal) {
+    } catch (const DbError& refusal) {
         auto error = refusal.error();
         const auto putAsked = [&](std::string& text) {
             if (text == m_file.string()) text = m_target.string();
@@ -97,26 +98,26 @@ void Unfinished::make(const std::function<void()>& work) const {
         putAsked(error.subject);
         for (auto& value : error.values)
             if (auto* text = std::get_if<std::string>(&value.held)) putAsked(*text);
-        throw Refusal(std::move(error));
+        throw DbError(std::move(error));
     }
 }
 
-void Unfinished::publish() const {
+void TempFile::commit() const {
     const auto& finished = m_file;
     const auto& target = m_target;
     sync(finished, O_RDONLY);
     if (::renameat2(AT_FDCWD, finished.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE) != 0) {
         const int error = errno;
-        if (error == EEXIST) refuse(Fault::FileExists, target.string(), target.filename().string());
+        if (error == EEXIST) throwError(Fault::FileExists, target.string(), target.filename().string());
         // Some file systems do not know the flag: then look first.
-        if (error != EINVAL && error != ENOSYS) refuseBySystem(target, error);
+        if (error != EINVAL && error != ENOSYS) throwSystemError(target, error);
         resolvedNew(target);
-        if (::rename(finished.c_str(), target.c_str()) != 0) refuseBySystem(target, errno);
+        if (::rename(finished.c_str(), target.c_str()) != 0) throwSystemError(target, errno);
     }
     sync(target.parent_path(), O_RDONLY | O_DIRECTORY);
 }
 
-Unfinished::~Unfinished() {
+TempFile::~TempFile() {
     std::error_code ignored;
     fs::remove(m_file, ignored);
     fs::remove(fs::path(m_file.string() + "-journal"), ignored);

@@ -33,19 +33,19 @@ FileFacts factsOf(const std::filesystem::path& file);
 std::string shareNamed(std::uint64_t fileSystemType);
 
 /// A file that is being made for `target`, under a name beside it; removed with its journal at the end of its life.
-class Unfinished {
+class TempFile {
   public:
-    explicit Unfinished(const std::filesystem::path& target);
-    ~Unfinished();
-    Unfinished(const Unfinished&) = delete;
-    Unfinished& operator=(const Unfinished&) = delete;
+    explicit TempFile(const std::filesystem::path& target);
+    ~TempFile();
+    TempFile(const TempFile&) = delete;
+    TempFile& operator=(const TempFile&) = delete;
 
     const std::filesystem::path& file() const { return m_file; }
     /// Makes the file; what is refused meanwhile names the target, which is what was asked for.
     void make(const std::function<void()>& work) const;
     /// Gives the finished file the target's name, never over another one, and makes both durable. Conflict when the
     /// name is taken.
-    void publish() const;
+    void commit() const;
 
   private:
     std::filesystem::path m_target;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/book/header.h"
 
+#include "db/db_error.h"
 #include "db/migrations/migrations.h"
-#include "db/refusal.h"
 
 #include <array>
 #include <cstdint>
@@ -28,7 +28,7 @@ std::uint32_t bigEndian(const Bytes& bytes, std::size_t at) {
 Header readHeader(const std::filesystem::path& file) {
     const std::string name = file.filename().string();
     std::ifstream in(file, std::ios::binary);
-    const auto refuseAs = [&](Fault fault) { refuse(fault, file.string(), name); };
+    const auto refuseAs = [&](Fault fault) { throwError(fault, file.string(), name); };
     if (!in) refuseAs(Fault::NotReadable);
     Bytes bytes{};
     in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
@@ -40,7 +40,7 @@ Header readHeader(const std::filesystem::path& file) {
     if (bigEndian(bytes, 68) != static_cast<std::uint32_t>(migrations::kApplicationId)) refuseAs(Fault::OtherDatabase);
     const auto version = static_cast<std::int32_t>(bigEndian(bytes, 60));
     const auto newest = static_cast<std::int32_t>(migrations::all().size());
-    if (version > newest) refuse(Fault::BookTooNew, file.string(), name, version, newest);
+    if (version > newest) throwError(Fault::BookTooNew, file.string(), name, version, newest);
     if (version < 1) refuseAs(Fault::BeginningDamaged);
     // 65536 does not fit two bytes and is written as 1. While a journal is there, the size is not settled yet.
     std::error_code ignored;

@@ -3,7 +3,7 @@
 
 #include "db/book/check.h"
 #include "db/book/opening.h"
-#include "db/refusal.h"
+#include "db/db_error.h"
 #include "db/sqlite/transaction.h"
 
 #include <fmt/format.h>
@@ -16,11 +16,11 @@ using sqlite::Connection;
 
 namespace {
 
-void refuseBrokenReferences(Connection& connection) {
+void throwIfReferencesBroken(Connection& connection) {
     auto rows = connection.query("PRAGMA foreign_key_check");
     if (!rows.step()) return;
-    refuse(Fault::BrokenReference, connection.file().string(), connection.file().filename().string(),
-           rows.takeAsText());
+    throwError(Fault::BrokenReference, connection.file().string(), connection.file().filename().string(),
+               rows.takeAsText());
 }
 
 /// What stands beside the book under the backup's name, even a link to nothing, never stops it.
@@ -38,7 +38,7 @@ void backUp(Connection& connection, const std::function<void(Connection&)>& insp
     for (;;) {
         try {
             return copyWhole(connection, freeName(connection.file(), version), inspect);
-        } catch (const Refusal& refusal) {
+        } catch (const DbError& refusal) {
             // Somebody took the name meanwhile.
             if (refusal.error().code != Code::Conflict) throw;
         }
@@ -59,7 +59,7 @@ void bringUpToDate(Connection& connection, std::span<const std::string_view> mig
         sqlite::Transaction transaction(connection);
         connection.script(std::string(migrations[version]));
         connection.script(fmt::format("PRAGMA user_version = {}", version + 1));
-        refuseBrokenReferences(connection);
+        throwIfReferencesBroken(connection);
         transaction.commit();
     }
     connection.settle();
@@ -78,7 +78,7 @@ std::unique_ptr<Connection> upToDateCopy(Connection& older, int version, std::sp
     };
     try {
         return copyAt(sqlite::CopyPlace::TemporaryFolder);
-    } catch (const Refusal& refusal) {
+    } catch (const DbError& refusal) {
         if (refusal.error().code != Code::Full) throw;
     }
     return copyAt(sqlite::CopyPlace::Memory);
@@ -90,7 +90,7 @@ std::optional<base::Error> migrate(Connection& connection, int version, std::spa
     bool isBroken = false;
     const auto inspect = [&](Connection& copy) {
         isBroken = !sealDamage(*upToDateCopy(copy, version, migrations, file)).empty();
-        if (isBroken) refuse(Fault::OlderSealBroken, file.string(), file.filename().string());
+        if (isBroken) throwError(Fault::OlderSealBroken, file.string(), file.filename().string());
     };
     try {
         backUp(connection, inspect, migrations.size());
@@ -98,7 +98,7 @@ std::optional<base::Error> migrate(Connection& connection, int version, std::spa
         bringUpToDate(connection, migrations);
         connection.allow(kOpeningBudget);
         return {};
-    } catch (const Refusal& refusal) {
+    } catch (const DbError& refusal) {
         const auto code = refusal.error().code;
         if (isBroken) return refusal.error();
         const auto onlyToRead = [&](Fault why) {

@@ -3,8 +3,8 @@
 
 #include "db/book/header.h"
 #include "db/book/older_book.h"
+#include "db/db_error.h"
 #include "db/migrations/migrations.h"
-#include "db/refusal.h"
 #include "db/sqlite/digest.h"
 
 #include <fmt/format.h>
@@ -34,16 +34,16 @@ std::vector<SchemaRow> schemaOf(Connection& connection) {
     return rows;
 }
 
-void refuseWalToRead(const fs::path& file, const Header& header) {
+void throwWalUnreadable(const fs::path& file, const Header& header) {
     if (!header.isWal) return;
-    refuse(Fault::WrittenOtherwise, file.string(), file.filename().string());
+    throwError(Fault::WrittenOtherwise, file.string(), file.filename().string());
 }
 
-std::optional<base::Error> obstacleOf(const fs::path& file, const FileFacts& facts, const Hold& hold) {
+std::optional<base::Error> obstacleOf(const fs::path& file, const FileFacts& facts, const FileLock& lock) {
     const std::string name = file.filename().string();
     if (!facts.share.empty()) return base::makeError(Fault::InNetworkFolder, file.string(), name, facts.share);
     if (!facts.canWrite) return base::makeError(Fault::BookNotWritable, file.string(), name);
-    return hold.obstacle();
+    return lock.obstacle();
 }
 
 /// Lets SQLite roll back what a crash left in a journal. Only then is the header what it was: the journal may hold the
@@ -53,7 +53,7 @@ void rollBackJournal(const fs::path& file, Access access) {
         const auto connection = Connection::open(file, access);
         connection->allow(kCheckBudget);
         versionOf(*connection);
-    } catch (const Refusal& refusal) {
+    } catch (const DbError& refusal) {
         // Not a book after all: the header says what it is.
         if (refusal.error().code != Code::Damaged) throw;
     }
@@ -78,7 +78,7 @@ void expectSchema(Connection& connection, std::span<const std::string_view> migr
     const auto model = Connection::make({});
     for (const auto& sql : migrations) model->script(std::string(sql));
     if (schemaOf(connection) == schemaOf(*model)) return;
-    refuse(Fault::AlteredElsewhere, connection.file().string(), connection.file().filename().string());
+    throwError(Fault::AlteredElsewhere, connection.file().string(), connection.file().filename().string());
 }
 
 std::vector<base::Message> structureDamage(Connection& connection, Depth depth) {
@@ -101,15 +101,15 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     const fs::path file = resolved(asked);
     const FileFacts facts = factsOf(file);
     const std::string name = file.filename().string();
-    if (facts.names > 1) refuse(Fault::SecondName, file.string(), name);
+    if (facts.names > 1) throwError(Fault::SecondName, file.string(), name);
     Opened opened;
-    opened.hold = std::make_unique<Hold>(file, facts.key);
-    opened.readOnlyBecause = obstacleOf(file, facts, *opened.hold);
+    opened.lock = std::make_unique<FileLock>(file, facts.key);
+    opened.readOnlyBecause = obstacleOf(file, facts, *opened.lock);
     const bool canWrite = !opened.readOnlyBecause;
-    const bool wasCutShort = opened.hold->wasLeftBehind() || hasJournal(file);
+    const bool wasCutShort = opened.lock->wasLeftBehind() || hasJournal(file);
     if (hasJournal(file)) rollBackJournal(file, canWrite ? Access::Inspect : Access::Read);
     const Header header = readHeader(file);
-    if (!canWrite) refuseWalToRead(file, header);
+    if (!canWrite) throwWalUnreadable(file, header);
 
     opened.connection = Connection::open(file, canWrite ? Access::Write : Access::Read);
     opened.connection->allow(kOpeningBudget);
@@ -122,7 +122,7 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     expectSchema(connection, migrations);
     if (wasCutShort || facts.size <= kSmall)
         if (const auto damage = structureDamage(connection, Depth::Quick); !damage.empty())
-            refuse(Fault::StructureDamaged, file.string(), name, damage[0]);
+            throwError(Fault::StructureDamaged, file.string(), name, damage[0]);
     connection.allow(kWorkBudget);
     return opened;
 }
@@ -131,10 +131,10 @@ std::unique_ptr<Connection> openToRead(const fs::path& asked) {
     const fs::path file = resolved(asked);
     const FileFacts facts = factsOf(file);
     const auto access = facts.canWrite ? Access::Inspect : Access::Read;
-    if (!Hold::isOpenHere(facts.key)) {
+    if (!FileLock::isOpenHere(facts.key)) {
         if (hasJournal(file)) rollBackJournal(file, access);
         const Header header = readHeader(file);
-        if (!facts.canWrite) refuseWalToRead(file, header);
+        if (!facts.canWrite) throwWalUnreadable(file, header);
     }
     auto connection = Connection::open(file, access);
     connection->allow(kOpeningBudget);
@@ -148,18 +148,19 @@ std::unique_ptr<Connection> openToRead(const fs::path& asked) {
 
 void copyWhole(Connection& connection, const fs::path& asked, const std::function<void(Connection&)>& inspect) {
     const fs::path target = resolvedNew(asked);
-    const Unfinished unfinished(target);
+    const TempFile temp(target);
     connection.allow(kCheckBudget);
-    unfinished.make([&] { connection.run("VACUUM INTO ?", unfinished.file().string()); });
+    temp.make([&] { connection.run("VACUUM INTO ?", temp.file().string()); });
     connection.allow(kWorkBudget);
     {
-        const auto copy = Connection::open(unfinished.file(), Access::Read);
+        const auto copy = Connection::open(temp.file(), Access::Read);
         copy->settle();
         if (const auto damage = structureDamage(*copy, Depth::Full); !damage.empty())
-            refuse(Fault::NotCopiedWhole, connection.file().string(), connection.file().filename().string(), damage[0]);
+            throwError(Fault::NotCopiedWhole, connection.file().string(), connection.file().filename().string(),
+                       damage[0]);
         if (inspect) inspect(*copy);
     }
-    unfinished.publish();
+    temp.commit();
 }
 
 } // namespace sp::db

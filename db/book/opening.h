@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "db/book/hold.h"
+#include "db/book/file_lock.h"
 #include "db/sqlite/connection.h"
 
 #include <chrono>
@@ -18,7 +18,7 @@ namespace sp::db {
 
 /// An open file that has passed all checks. The connection is closed before the hold is given up.
 struct Opened {
-    std::unique_ptr<Hold> hold;
+    std::unique_ptr<FileLock> lock;
     std::unique_ptr<sqlite::Connection> connection;
     std::optional<base::Error> readOnlyBecause;
 };

@@ -8,7 +8,7 @@ namespace sp::db {
 void UndoStack::push(UndoStep step) {
     m_undone.clear();
     m_done.push_back(std::move(step));
-    if (m_done.size() > kLongest) m_done.erase(m_done.begin());
+    if (m_done.size() > kMaxLength) m_done.erase(m_done.begin());
 }
 
 void UndoStack::forget(const base::Id& quote) {

@@ -15,10 +15,10 @@ struct UndoStep {
     std::vector<stores::Change> changes;
 };
 
-/// What can be undone and redone since the book was opened here. Holds no more than `kLongest` steps.
+/// What can be undone and redone since the book was opened here. Holds no more than `kMaxLength` steps.
 class UndoStack {
   public:
-    static constexpr std::size_t kLongest = 1'000;
+    static constexpr std::size_t kMaxLength = 1'000;
 
     /// A new action; what had been undone can no longer be redone.
     void push(UndoStep step);

@@ -240,7 +240,7 @@ const Object& objectOf<db::records::OrderFigures>() {
                                    field<&T::goods>("goods_micros", Term::Amount, kEitherAmount),
                                    field<&T::rush>("rush_micros", Term::RushSurcharge, kEitherAmount),
                                    field<&T::discount>("discount_micros", Term::Discount, kEitherAmount),
-                                   field<&T::topUp>("top_up_micros", Term::SmallestOrder, kEitherAmount),
+                                   field<&T::minimumOrderCharge>("top_up_micros", Term::SmallestOrder, kEitherAmount),
                                    field<&T::subtotal>("subtotal_micros", Term::Amount, kEitherAmount),
                                    field<&T::tax>("tax_micros", Term::Tax, kEitherAmount),
                                    field<&T::total>("total_micros", Term::Total, kEitherAmount),

@@ -54,7 +54,7 @@ struct OrderFigures {
     units::Money goods;
     units::Money rush;
     units::Money discount;
-    units::Money topUp;
+    units::Money minimumOrderCharge;
     units::Money subtotal;
     units::Money tax;
     units::Money total;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "db/db_error.h"
 #include "db/records/json.h"
 #include "db/records/record.h"
 #include "db/records/temperature_parts.h"
-#include "db/refusal.h"
 
 #include <algorithm>
 #include <limits>
@@ -13,7 +13,7 @@ namespace sp::db::records {
 namespace fields = catalogue::fields;
 using fields::Sort;
 
-void refuseKey(std::string_view key) { refuse(Fault::RecordKeyDamaged, std::string(key), key); }
+void refuseKey(std::string_view key) { throwError(Fault::RecordKeyDamaged, std::string(key), key); }
 
 Json takeOut(Json& object, std::string_view key) {
     const auto found = object.is_object() ? object.find(std::string(key)) : object.end();
@@ -36,7 +36,7 @@ Json parse(std::string_view text) {
         return true;
     };
     Json tree = Json::parse(text, look, false);
-    if (tree.is_discarded() || isDouble || !tree.is_object()) refuse(Fault::RecordUnreadable, {});
+    if (tree.is_discarded() || isDouble || !tree.is_object()) throwError(Fault::RecordUnreadable, {});
     return tree;
 }
 
@@ -93,7 +93,7 @@ class Reader {
 
     /// `key` is where the object stands; empty for the whole record.
     void object(const fields::Object& object, const Json& json, void* owner, std::string_view key) const {
-        if (!json.is_object() && key.empty()) refuse(Fault::RecordUnreadable, {});
+        if (!json.is_object() && key.empty()) throwError(Fault::RecordUnreadable, {});
         if (!json.is_object()) refuseKey(key);
         std::size_t taken = 0;
         for (const auto& field : object.fields) {
@@ -107,28 +107,28 @@ class Reader {
                 refuseKey(field.key);
             }
         }
-        if (taken != json.size()) refuse(Fault::RecordHoldsMore, std::string(object.name));
+        if (taken != json.size()) throwError(Fault::RecordHoldsMore, std::string(object.name));
     }
 
     /// Refuses keys that a record of this version cannot have yet. Where an upgrade is to put something else in the
     /// place of what is there, the new fields do not fit the old JSON, and it is left to be.
-    void refuseLater(const fields::Object& object, const Json& json) const {
+    void throwLater(const fields::Object& object, const Json& json) const {
         if (!json.is_object()) return;
         for (const auto& field : object.fields) {
             const auto found = json.find(std::string(field.key));
             if (found == json.end()) continue;
             if (m_version < field.sinceIn(m_kind)) refuseKey(field.key);
-            refuseLater(*field.type, *found);
+            throwLater(*field.type, *found);
         }
     }
 
   private:
-    void refuseLater(const fields::Type& type, const Json& json) const {
-        if (type.sort == Sort::Object) return refuseLater(type.object(), json);
-        if (type.sort == Sort::Maybe) return refuseLater(*type.inner, json);
+    void throwLater(const fields::Type& type, const Json& json) const {
+        if (type.sort == Sort::Object) return throwLater(type.object(), json);
+        if (type.sort == Sort::Maybe) return throwLater(*type.inner, json);
         if (type.sort != Sort::List && type.sort != Sort::Steps) return;
         if (json.is_structured())
-            for (const auto& item : json) refuseLater(*type.inner, item);
+            for (const auto& item : json) throwLater(*type.inner, item);
     }
 
     void value(const fields::Type& type, const Json& json, void* to, std::string_view key) const {
@@ -183,12 +183,12 @@ class Reader {
 
 /// The version a record says it is of; refuses what is no record of that kind, and what is still to come.
 int versionOf(const Kind& kind, const Json& tree) {
-    const auto wrong = [] { refuse(Fault::RecordOfAnotherSort, {}); };
+    const auto wrong = [] { throwError(Fault::RecordOfAnotherSort, {}); };
     const auto format = tree.find("format");
     const auto name = tree.find("kind");
     if (format == tree.end() || !format->is_number_integer() || name == tree.end() || *name != std::string(kind.name))
         wrong();
-    if (*format > kind.version) refuse(Fault::RecordTooNew, std::string(kind.name), kind.name, format->dump());
+    if (*format > kind.version) throwError(Fault::RecordTooNew, std::string(kind.name), kind.name, format->dump());
     if (*format < 1 || !tree.contains("value") || tree.size() != 3) wrong();
     return format->get<int>();
 }
@@ -206,17 +206,17 @@ void upgrade(const Kind& kind, int version, Json& value) {
 } // namespace
 
 base::Done read(const Kind& kind, std::string_view json, void* value) {
-    return atTheDoor([&] {
+    return catchToResult([&] {
         Json tree = parse(json);
         const int version = versionOf(kind, tree);
         Json& saved = tree["value"];
         const Reader reader(kind.name, version);
-        if (version < kind.version) reader.refuseLater(kind.object(), saved);
+        if (version < kind.version) reader.throwLater(kind.object(), saved);
         upgrade(kind, version, saved);
         reader.object(kind.object(), saved, value, {});
         if (auto good = kind.check(value); !good) {
             good.error().code = base::Code::Damaged;
-            throw Refusal(std::move(good.error()));
+            throw DbError(std::move(good.error()));
         }
     });
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/records/shapes.h"
 
-#include "db/refusal.h"
+#include "db/db_error.h"
 
 #include <initializer_list>
 
@@ -19,19 +19,19 @@ void move(Json& from, Json& to, std::initializer_list<const char*> keys) {
 /// Takes out what only a later program knows how to use, as long as it is as this one writes it.
 void takePlain(Json& object, const char* key, const Json& plain) {
     if (takeOut(object, key) == plain) return;
-    refuse(Fault::RecordHoldsLater, key);
+    throwError(Fault::RecordHoldsLater, key);
 }
 
 /// The one item of a list, likewise.
 Json takeOnly(Json& object, const char* key) {
     Json list = takeOut(object, key);
     if (!list.is_array()) refuseKey(key);
-    if (list.size() != 1) refuse(Fault::RecordHoldsLater, key);
+    if (list.size() != 1) throwError(Fault::RecordHoldsLater, key);
     return std::move(list[0]);
 }
 
 void expectEmpty(const Json& object) {
-    if (!object.is_object() || !object.empty()) refuse(Fault::RecordHoldsMore, {});
+    if (!object.is_object() || !object.empty()) throwError(Fault::RecordHoldsMore, {});
 }
 
 Json& listAt(Json& object, const char* key) {

@@ -76,7 +76,7 @@ const Object& objectOf<db::records::SealedQuote>() {
                                {
                                    field<&T::quote>("quote", Term::Key, Key::Needed),
                                    field<&T::number>("number", Term::Number, kName),
-                                   field<&T::givenAt>("given_at", Term::Moment, kName),
+                                   field<&T::issuedAt>("given_at", Term::Moment, kName),
                                    field<&T::validUntil>("valid_until", Term::LastDay),
                                    field<&T::total>("total_micros", Term::Total, kEitherAmount),
                                    field<&T::order>("order", Term::Order),

@@ -58,7 +58,7 @@ struct PriceList {
 struct SealedQuote {
     base::Id quote;
     std::string number;
-    std::string givenAt;
+    std::string issuedAt;
     units::Date validUntil;
     units::Money total;
     catalogue::Order order;

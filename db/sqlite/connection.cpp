@@ -2,7 +2,7 @@
 #include "db/sqlite/connection.h"
 
 #include "core/base/ensure.h"
-#include "db/refusal.h"
+#include "db/db_error.h"
 #include "db/sqlite/functions.h"
 
 #include <fmt/format.h>
@@ -22,7 +22,7 @@ struct Limit {
 };
 
 /// sqlite.org/security.html, tightened to what this program's own statements need. One attached file is what VACUUM
-/// INTO takes; 65 MB holds the largest drawing (catalogue::kLargestArtwork) with its key.
+/// INTO takes; 65 MB holds the largest drawing (catalogue::kMaxArtwork) with its key.
 constexpr std::array kLimits{
     Limit{SQLITE_LIMIT_LENGTH, 65'000'000},
     Limit{SQLITE_LIMIT_SQL_LENGTH, 100'000},
@@ -105,11 +105,11 @@ Connection::Connection(std::filesystem::path file, const std::string& name, Acce
     , m_journal(name == kInMemory ? "memory" : "delete")
     , m_isOnDisk(name != kInMemory && name != kTemporary)
     , m_access(access) {
-    if (sqlite3_libversion_number() < 3'037'000) refuse(Fault::SqliteTooOld, "SQLite", sqlite3_libversion());
+    if (sqlite3_libversion_number() < 3'037'000) throwError(Fault::SqliteTooOld, "SQLite", sqlite3_libversion());
     sqlite3* db = nullptr;
     const int code = sqlite3_open_v2(name.c_str(), &db, flags | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOFOLLOW, nullptr);
     m_db.reset(db);
-    if (code != SQLITE_OK) refuseCode(code);
+    if (code != SQLITE_OK) throwCode(code);
     harden();
 }
 
@@ -132,10 +132,10 @@ std::unique_ptr<Connection> Connection::copyOf(Connection& source, CopyPlace pla
 
 void Connection::fillFrom(Connection& source) {
     auto* backup = sqlite3_backup_init(m_db.get(), "main", source.m_db.get(), "main");
-    if (backup == nullptr) refuseCode(sqlite3_errcode(m_db.get()));
+    if (backup == nullptr) throwCode(sqlite3_errcode(m_db.get()));
     const int copied = sqlite3_backup_step(backup, -1);
     const int finished = sqlite3_backup_finish(backup);
-    if (copied != SQLITE_DONE) refuseCode(finished != SQLITE_OK ? finished : copied);
+    if (copied != SQLITE_DONE) throwCode(finished != SQLITE_OK ? finished : copied);
 }
 
 Connection::~Connection() { m_statements.clear(); }
@@ -144,13 +144,13 @@ void Connection::harden() {
     for (const auto& [what, on] : kSettings) {
         int inForce = -1;
         const int code = sqlite3_db_config(m_db.get(), what, on, &inForce);
-        if (code != SQLITE_OK || inForce != on) refuse(Fault::SettingNotTaken, "SQLite", what);
+        if (code != SQLITE_OK || inForce != on) throwError(Fault::SettingNotTaken, "SQLite", what);
     }
     for (const auto& [what, value] : kLimits) {
         sqlite3_limit(m_db.get(), what, value);
-        if (sqlite3_limit(m_db.get(), what, -1) > value) refuse(Fault::LimitNotTaken, "SQLite", what);
+        if (sqlite3_limit(m_db.get(), what, -1) > value) throwError(Fault::LimitNotTaken, "SQLite", what);
     }
-    if (const int code = addFunctions(m_db.get()); code != SQLITE_OK) refuseCode(code);
+    if (const int code = addFunctions(m_db.get()); code != SQLITE_OK) throwCode(code);
     sqlite3_busy_timeout(m_db.get(), kBusyMilliseconds);
     sqlite3_progress_handler(m_db.get(), kStepsBetweenLooks, lookAtTheClock, this);
 }
@@ -159,7 +159,7 @@ void Connection::expectPragma(std::string_view name, std::string_view wanted) {
     auto row = query(fmt::format("PRAGMA {}", name));
     const std::string inForce = row.step() ? row.takeAsText() : std::string();
     if (inForce != wanted)
-        refuse(Fault::NotSafeHere, m_file.string(), m_file.filename().string(), name, inForce, wanted);
+        throwError(Fault::NotSafeHere, m_file.string(), m_file.filename().string(), name, inForce, wanted);
 }
 
 void Connection::settle() {
@@ -194,7 +194,7 @@ Statement Connection::borrow(std::string_view sql) {
         const char* rest = nullptr;
         const int code = sqlite3_prepare_v3(m_db.get(), key.c_str(), static_cast<int>(key.size() + 1),
                                             SQLITE_PREPARE_PERSISTENT, &statement, &rest);
-        if (code != SQLITE_OK) refuseCode(code);
+        if (code != SQLITE_OK) throwCode(code);
         base::ensure(rest == nullptr || *rest == '\0', "a statement is one statement");
         found = m_statements.emplace(key, std::make_unique<Prepared>(statement)).first;
     }
@@ -204,7 +204,7 @@ Statement Connection::borrow(std::string_view sql) {
 void Connection::script(const std::string& sql) {
     restartBudget();
     if (const int code = sqlite3_exec(m_db.get(), sql.c_str(), nullptr, nullptr, nullptr); code != SQLITE_OK)
-        refuseCode(code);
+        throwCode(code);
 }
 
 void Connection::allow(std::chrono::milliseconds budget) { m_budget = budget; }
@@ -215,12 +215,12 @@ bool Connection::isOutOfTime() const { return std::chrono::steady_clock::now() -
 
 bool Connection::isInTransaction() const { return sqlite3_get_autocommit(m_db.get()) == 0; }
 
-void Connection::refuseCode(int code) const {
+void Connection::throwCode(int code) const {
     const int extended = m_db != nullptr && (sqlite3_errcode(m_db.get()) & 0xFF) == (code & 0xFF)
                              ? sqlite3_extended_errcode(m_db.get())
                              : code;
     const int systemError = m_db != nullptr ? sqlite3_system_errno(m_db.get()) : 0;
-    throw Refusal(errorOf(extended, systemError, m_file));
+    throw DbError(errorOf(extended, systemError, m_file));
 }
 
 } // namespace sp::db::sqlite

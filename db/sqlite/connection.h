@@ -72,7 +72,7 @@ class Connection {
     bool isInTransaction() const;
 
     /// Throws what an SQLite result code means to a person.
-    [[noreturn]] void refuseCode(int code) const;
+    [[noreturn]] void throwCode(int code) const;
 
   private:
     /// `name` is what SQLite opens, `file` what errors name.

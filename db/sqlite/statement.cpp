@@ -3,7 +3,7 @@
 
 #include "core/base/ensure.h"
 #include "core/units/characters.h"
-#include "db/refusal.h"
+#include "db/db_error.h"
 #include "db/sqlite/connection.h"
 
 #include <sqlite3.h>
@@ -37,31 +37,31 @@ Statement::~Statement() {
 
 void Statement::bind(std::int64_t value) {
     if (const int code = sqlite3_bind_int64(m_prepared->m_statement, ++m_bound, value); code != SQLITE_OK)
-        m_connection->refuseCode(code);
+        m_connection->throwCode(code);
 }
 
 void Statement::bind(std::string_view value) {
     const int code = sqlite3_bind_text64(m_prepared->m_statement, ++m_bound, value.empty() ? "" : value.data(),
                                          value.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
-    if (code != SQLITE_OK) m_connection->refuseCode(code);
+    if (code != SQLITE_OK) m_connection->throwCode(code);
 }
 
 void Statement::bind(const base::Id& value) {
     const auto& bytes = value.bytes();
     const int code = sqlite3_bind_blob(m_prepared->m_statement, ++m_bound, bytes.data(), static_cast<int>(bytes.size()),
                                        SQLITE_TRANSIENT);
-    if (code != SQLITE_OK) m_connection->refuseCode(code);
+    if (code != SQLITE_OK) m_connection->throwCode(code);
 }
 
 void Statement::bindBytes(std::string_view bytes) {
     const int code = sqlite3_bind_blob64(m_prepared->m_statement, ++m_bound, bytes.empty() ? "" : bytes.data(),
                                          bytes.size(), SQLITE_TRANSIENT);
-    if (code != SQLITE_OK) m_connection->refuseCode(code);
+    if (code != SQLITE_OK) m_connection->throwCode(code);
 }
 
 void Statement::bindNull() {
     if (const int code = sqlite3_bind_null(m_prepared->m_statement, ++m_bound); code != SQLITE_OK)
-        m_connection->refuseCode(code);
+        m_connection->throwCode(code);
 }
 
 bool Statement::step() {
@@ -69,13 +69,13 @@ bool Statement::step() {
     const int code = sqlite3_step(m_prepared->m_statement);
     if (code == SQLITE_ROW) return true;
     if (code == SQLITE_DONE) return false;
-    m_connection->refuseCode(code);
+    m_connection->throwCode(code);
 }
 
 bool Statement::isNull() const { return sqlite3_column_type(m_prepared->m_statement, m_column) == SQLITE_NULL; }
 
 std::int64_t Statement::takeInteger() {
-    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_INTEGER) refuseColumn();
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_INTEGER) throwColumn();
     return sqlite3_column_int64(m_prepared->m_statement, m_column++);
 }
 
@@ -88,16 +88,16 @@ std::string Statement::takeAsText() {
 }
 
 std::string Statement::takeText() {
-    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_TEXT) refuseColumn();
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_TEXT) throwColumn();
     std::string text = takeAsText();
     if (units::isText(text)) return text;
-    refuseTaken();
+    throwTaken();
 }
 
 base::Id Statement::takeId() {
-    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) refuseColumn();
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) throwColumn();
     base::Id::Bytes bytes{};
-    if (sqlite3_column_bytes(m_prepared->m_statement, m_column) != static_cast<int>(bytes.size())) refuseColumn();
+    if (sqlite3_column_bytes(m_prepared->m_statement, m_column) != static_cast<int>(bytes.size())) throwColumn();
     const auto* held = static_cast<const std::uint8_t*>(sqlite3_column_blob(m_prepared->m_statement, m_column));
     std::copy_n(held, bytes.size(), bytes.begin());
     ++m_column;
@@ -105,7 +105,7 @@ base::Id Statement::takeId() {
 }
 
 std::string Statement::takeBytes() {
-    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) refuseColumn();
+    if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) throwColumn();
     const auto* bytes = static_cast<const char*>(sqlite3_column_blob(m_prepared->m_statement, m_column));
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->m_statement, m_column));
     ++m_column;
@@ -113,22 +113,22 @@ std::string Statement::takeBytes() {
 }
 
 void Statement::take(bool& value) {
-    if (isNull()) refuseColumn();
+    if (isNull()) throwColumn();
     const auto stored = takeInteger();
     value = stored == 1;
     if (stored == 0 || stored == 1) return;
-    refuseTaken();
+    throwTaken();
 }
 
-void Statement::refuseTaken() {
+void Statement::throwTaken() {
     --m_column;
-    refuseColumn();
+    throwColumn();
 }
 
-void Statement::refuseColumn() const {
+void Statement::throwColumn() const {
     const char* name = sqlite3_column_name(m_prepared->m_statement, m_column);
     const auto& file = m_connection->file();
-    refuse(Fault::ColumnDamaged, file.string(), file.filename().string(), name == nullptr ? "?" : name);
+    throwError(Fault::ColumnDamaged, file.string(), file.filename().string(), name == nullptr ? "?" : name);
 }
 
 } // namespace sp::db::sqlite

@@ -72,9 +72,9 @@ class Statement {
     std::string takeText();   ///< valid UTF-8 without NUL
     base::Id takeId();
     std::string takeBytes(); ///< a blob of any length
-    [[noreturn]] void refuseColumn() const;
+    [[noreturn]] void throwColumn() const;
     /// The same of the column that was taken last.
-    [[noreturn]] void refuseTaken();
+    [[noreturn]] void throwTaken();
 
   private:
     template<class T>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/sqlite/transaction.h"
 
-#include "db/refusal.h"
+#include "db/db_error.h"
 
 namespace sp::db::sqlite {
 
@@ -12,7 +12,7 @@ namespace {
 void quietly(Connection& connection, const char* sql) {
     try {
         connection.run(sql);
-    } catch (const Refusal&) { return; }
+    } catch (const DbError&) { return; }
 }
 
 } // namespace
@@ -38,13 +38,13 @@ void Transaction::commit() {
     m_isOpen = false;
 }
 
-Reading::Reading(Connection& connection)
+ReadTransaction::ReadTransaction(Connection& connection)
     : m_connection(connection)
     , m_isOurs(!connection.isInTransaction()) {
     if (m_isOurs) connection.run("BEGIN");
 }
 
-Reading::~Reading() {
+ReadTransaction::~ReadTransaction() {
     if (m_isOurs && m_connection.isInTransaction()) quietly(m_connection, "COMMIT");
 }
 

@@ -24,12 +24,12 @@ class Transaction {
 };
 
 /// A consistent view for reading several tables: BEGIN … COMMIT without writing.
-class Reading {
+class ReadTransaction {
   public:
-    explicit Reading(Connection& connection);
-    ~Reading();
-    Reading(const Reading&) = delete;
-    Reading& operator=(const Reading&) = delete;
+    explicit ReadTransaction(Connection& connection);
+    ~ReadTransaction();
+    ReadTransaction(const ReadTransaction&) = delete;
+    ReadTransaction& operator=(const ReadTransaction&) = delete;
 
   private:
     Connection& m_connection;

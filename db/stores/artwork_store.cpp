@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/artwork_store.h"
 
+#include "db/db_error.h"
 #include "db/records/record.h"
-#include "db/refusal.h"
 #include "db/sqlite/digest.h"
 
 namespace sp::db::stores {
@@ -42,7 +42,7 @@ std::vector<ArtworkRecord> ArtworkStore::all() {
                            " FROM design_artwork WHERE deleted_at IS NULL AND design_id IN "
                            "(SELECT id FROM design WHERE deleted_at IS NULL) ORDER BY design_id");
     while (rows.step()) artworks.push_back(takeArtwork(rows));
-    for (const auto& artwork : artworks) refuseDamaged(m_db, catalogue::fields::check(artwork));
+    for (const auto& artwork : artworks) throwDamaged(m_db, catalogue::fields::check(artwork));
     return artworks;
 }
 
@@ -52,7 +52,7 @@ std::optional<ArtworkRecord> ArtworkStore::find(const base::Id& design) {
                           design);
     if (!row.step()) return std::nullopt;
     ArtworkRecord artwork = takeArtwork(row);
-    refuseDamaged(m_db, catalogue::fields::check(artwork));
+    throwDamaged(m_db, catalogue::fields::check(artwork));
     return artwork;
 }
 
@@ -76,8 +76,8 @@ std::string ArtworkStore::keepFile(std::string_view bytes) {
     return digest.hex;
 }
 
-void ArtworkStore::refuseFile() const {
-    refuse(Fault::DrawingDamaged, m_db.file().string(), m_db.file().filename().string());
+void ArtworkStore::throwFileError() const {
+    throwError(Fault::DrawingDamaged, m_db.file().string(), m_db.file().filename().string());
 }
 
 std::string ArtworkStore::file(const std::string& digest) {
@@ -85,7 +85,7 @@ std::string ArtworkStore::file(const std::string& digest) {
     auto row = m_db.query("SELECT bytes FROM artwork_file WHERE digest = ?", Digest{digest});
     std::string bytes;
     if (row.step()) bytes = row.takeBytes();
-    if (sqlite::digestOf(bytes).hex != digest) refuseFile();
+    if (sqlite::digestOf(bytes).hex != digest) throwFileError();
     return bytes;
 }
 
@@ -94,7 +94,7 @@ void ArtworkStore::expectFiles() {
     while (rows.step()) {
         Digest digest;
         rows >> digest;
-        if (sqlite::digestOf(rows.takeBytes()) != digest) refuseFile();
+        if (sqlite::digestOf(rows.takeBytes()) != digest) throwFileError();
     }
 }
 
@@ -104,14 +104,14 @@ std::vector<ColourMaterial> ColourStore::all() {
                            " FROM colour_material WHERE deleted_at IS NULL AND material_id IN "
                            "(SELECT id FROM material WHERE deleted_at IS NULL) ORDER BY rgb, stone_size, id");
     while (rows.step()) colours.push_back(takeColour(rows));
-    for (const auto& colour : colours) refuseDamaged(m_db, catalogue::fields::check(colour));
+    for (const auto& colour : colours) throwDamaged(m_db, catalogue::fields::check(colour));
     return colours;
 }
 
 std::optional<ColourMaterial> ColourStore::one(sqlite::Statement row) {
     if (!row.step()) return std::nullopt;
     ColourMaterial colour = takeColour(row);
-    refuseDamaged(m_db, catalogue::fields::check(colour));
+    throwDamaged(m_db, catalogue::fields::check(colour));
     return colour;
 }
 

@@ -31,7 +31,7 @@ class ArtworkStore {
     void expectFiles();
 
   private:
-    [[noreturn]] void refuseFile() const;
+    [[noreturn]] void throwFileError() const;
 
     sqlite::Connection& m_db;
 };

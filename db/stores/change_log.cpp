@@ -7,18 +7,18 @@ namespace sp::db::stores {
 
 using sqlite::Digest;
 
-std::optional<Digest> ChangeLog::keep(const Change& change, const std::string& json) {
+std::optional<Digest> ChangeLog::save(const Change& change, const std::string& json) {
     if (json.empty()) return std::nullopt;
     RecordStore records(m_db);
-    return change.entity == "customer" ? records.keepSalted(json) : records.keep(json);
+    return change.entity == "customer" ? records.saveSalted(json) : records.save(json);
 }
 
 std::int64_t ChangeLog::add(const base::Id& command, std::int64_t step, const std::string& at, const std::string& actor,
                             std::string_view kind, const Change& change) {
     auto before = newestDigest(change.entity, change.id);
     if (!before || change.before.empty() || !RecordStore(m_db).is(*before, change.before))
-        before = keep(change, change.before);
-    const auto after = change.after == change.before ? before : keep(change, change.after);
+        before = save(change, change.before);
+    const auto after = change.after == change.before ? before : save(change, change.after);
     auto row = m_db.query("INSERT INTO change (command_id, step, at, actor, kind, entity, entity_id, before, after) "
                           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING seq",
                           command, step, at, actor, kind, change.entity, change.id, before, after);

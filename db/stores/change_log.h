@@ -33,7 +33,7 @@ class ChangeLog {
 
   private:
     std::optional<sqlite::Digest> newestDigest(std::string_view entity, const base::Id& id);
-    std::optional<sqlite::Digest> keep(const Change& change, const std::string& json);
+    std::optional<sqlite::Digest> save(const Change& change, const std::string& json);
 
     sqlite::Connection& m_db;
 };

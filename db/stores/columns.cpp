@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/columns.h"
 
-#include "db/refusal.h"
+#include "db/db_error.h"
 
 #include <fmt/format.h>
 
@@ -30,9 +30,9 @@ void markRemoved(sqlite::Connection& db, std::string_view table, const base::Id&
            at, changeSeq, id);
 }
 
-void refuseDamaged(const sqlite::Connection& db, const base::Done& check) {
+void throwDamaged(const sqlite::Connection& db, const base::Done& check) {
     if (check) return;
-    refuse(Fault::ValueDamaged, db.file().string(), db.file().filename().string(), check.error().message());
+    throwError(Fault::ValueDamaged, db.file().string(), db.file().filename().string(), check.error().message());
 }
 
 } // namespace sp::db::stores

@@ -48,7 +48,7 @@ struct Column<units::Date> {
     static void put(Statement& row, units::Date v) { row.bind(std::string_view(v.iso())); }
     static void take(Statement& row, units::Date& v) {
         const auto day = units::Date::parse(row.takeText());
-        if (!day) row.refuseTaken();
+        if (!day) row.throwTaken();
         v = *day;
     }
 };
@@ -57,7 +57,7 @@ struct Column<units::Currency> {
     static void put(Statement& row, const units::Currency& v) { row.bind(std::string_view(v.code())); }
     static void take(Statement& row, units::Currency& v) {
         const auto currency = units::Currency::parse(row.takeText());
-        if (!currency) row.refuseTaken();
+        if (!currency) row.throwTaken();
         v = *currency;
     }
 };
@@ -65,7 +65,7 @@ template<>
 struct Column<std::uint32_t> {
     static void take(Statement& row, std::uint32_t& v) {
         const auto number = row.takeInteger();
-        if (number < 0 || number > 0xFFFFFFFF) row.refuseTaken();
+        if (number < 0 || number > 0xFFFFFFFF) row.throwTaken();
         v = static_cast<std::uint32_t>(number);
     }
 };
@@ -74,7 +74,7 @@ struct Column<E> {
     static void put(Statement& row, E v) { row.bind(catalogue::fields::wordOf(v)); }
     static void take(Statement& row, E& v) {
         const auto named = catalogue::fields::namedBy<E>(row.takeText());
-        if (!named) row.refuseTaken();
+        if (!named) row.throwTaken();
         v = *named;
     }
 };
@@ -104,7 +104,7 @@ void markRemoved(sqlite::Connection& db, std::string_view table, const base::Id&
                  const std::string& at, std::string_view key = "id");
 
 /// Throws Damaged when a loaded value is out of the ranges it was saved under.
-void refuseDamaged(const sqlite::Connection& db, const base::Done& check);
+void throwDamaged(const sqlite::Connection& db, const base::Done& check);
 
 /// When a change is made and under which row of the change log.
 struct Stamp {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/customer_store.h"
 
+#include "db/db_error.h"
 #include "db/records/record.h"
-#include "db/refusal.h"
 
 namespace sp::db::stores {
 
@@ -24,9 +24,9 @@ Customer CustomerStore::take(sqlite::Statement& row) {
     std::optional<units::Date> expiresOn;
     row >> customer.id >> customer.name >> customer.contact >> number >> place >> issuedOn >> expiresOn;
     if (number.has_value() != place.has_value() || number.has_value() != issuedOn.has_value() || (expiresOn && !number))
-        refuseDamaged(m_db, base::fail(Fault::HalfACertificate, customer.name));
+        throwDamaged(m_db, base::fail(Fault::HalfACertificate, customer.name));
     if (number) customer.certificate = Certificate{*number, *place, *issuedOn, expiresOn};
-    refuseDamaged(m_db, catalogue::fields::check(customer));
+    throwDamaged(m_db, catalogue::fields::check(customer));
     return customer;
 }
 
@@ -59,7 +59,7 @@ void CustomerStore::write(const Customer& c, const Stamp& stamp) {
 void CustomerStore::expectFreeName(const Customer& c) {
     auto other = m_db.query("SELECT 1 FROM customer WHERE name = ? COLLATE NOCASE AND id <> ? AND deleted_at IS NULL",
                             c.name, c.id);
-    if (other.step()) refuse(Fault::CustomerTwice, c.name);
+    if (other.step()) throwError(Fault::CustomerTwice, c.name);
 }
 
 void CustomerStore::remove(const base::Id& id, const Stamp& stamp) {

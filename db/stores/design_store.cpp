@@ -22,14 +22,14 @@ Design takeDesign(sqlite::Statement& row) {
 }
 
 std::vector<Design> readDesigns(sqlite::Connection& db, const std::optional<base::Id>& only) {
-    const sqlite::Reading reading(db);
+    const sqlite::ReadTransaction reading(db);
     auto designs = takeThings<Design>(db, "design", kDesignColumns, only, takeDesign);
     takeParts(db, designs, "design_stone", "design_id", "material_id, amount",
               [](sqlite::Statement& row, Design& design) {
                   auto& stone = design.stones.emplace_back();
                   row >> stone.material >> stone.count;
               });
-    for (const auto& design : designs) refuseDamaged(db, catalogue::fields::check(design));
+    for (const auto& design : designs) throwDamaged(db, catalogue::fields::check(design));
     return designs;
 }
 

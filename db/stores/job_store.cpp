@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/job_store.h"
 
+#include "db/db_error.h"
 #include "db/records/record.h"
-#include "db/refusal.h"
 #include "db/stores/record_store.h"
 
 #include <fmt/format.h>
@@ -23,7 +23,7 @@ constexpr std::int64_t kOnlyPlace = 0;
 } // namespace
 
 std::optional<JobRow> JobStore::find(const base::Id& id) {
-    const sqlite::Reading reading(m_db);
+    const sqlite::ReadTransaction reading(m_db);
     JobRow job;
     {
         auto row = m_db.query("SELECT j.id, j.number, j.stage, j.revision, j.row_version, r.order_digest "
@@ -34,7 +34,7 @@ std::optional<JobRow> JobStore::find(const base::Id& id) {
         row >> job.id >> job.number >> job.stage >> job.revision >> job.version >> job.orderDigest;
     }
     auto order = records::read<Order>(RecordStore(m_db).find(job.orderDigest));
-    if (!order) refuseDamaged(m_db, base::fail(order.error()));
+    if (!order) throwDamaged(m_db, base::fail(order.error()));
     job.order = std::move(*order);
     return job;
 }
@@ -66,7 +66,7 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
     static const std::string filter =
         "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR EXISTS "
         "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2))) ";
-    const sqlite::Reading reading(m_db);
+    const sqlite::ReadTransaction reading(m_db);
     auto rows = text.empty() ? m_db.query(head + tail, limit) : m_db.query(head + filter + tail, limit, text);
     std::vector<QuoteSummary> list;
     while (rows.step()) {
@@ -79,7 +79,7 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
 
 void JobStore::write(const base::Id& id, const Order& order, const Stamp& stamp) {
     expectKnownStones(order);
-    const auto digest = RecordStore(m_db).keep(records::write(order));
+    const auto digest = RecordStore(m_db).save(records::write(order));
     m_db.run("INSERT INTO job (id, started_seq, number, stage, customer_id, quoted_on, wanted_by, revision, "
              "row_version, change_seq) VALUES (?1, ?2, '', 'enquiry', ?3, ?4, ?5, ?6, 1, ?2) "
              "ON CONFLICT (id) DO UPDATE SET customer_id = excluded.customer_id, quoted_on = excluded.quoted_on, "
@@ -98,7 +98,7 @@ void JobStore::writeLines(const base::Id& id, std::int64_t revision, const Order
         const auto& line = order.lines[i];
         m_db.run("INSERT INTO job_line (job_id, revision, choice, line, place, title, design_id, onto_id, quantity) "
                  "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                 id, revision, kOnlyChoice, i, kOnlyPlace, line.title, orNull(line.design), orNull(line.onto),
+                 id, revision, kOnlyChoice, i, kOnlyPlace, line.title, orNull(line.design), orNull(line.baseMaterial),
                  line.quantity);
     }
 }
@@ -111,14 +111,14 @@ void JobStore::expectKnownStones(const Order& order) {
     stones.erase(base::Id());
     for (const auto& stone : stones) {
         auto row = m_db.query("SELECT 1 FROM material WHERE id = ?", stone);
-        if (!row.step()) refuse(Fault::OrderStoneUnknown, stone.text());
+        if (!row.step()) throwError(Fault::OrderStoneUnknown, stone.text());
     }
 }
 
 void JobStore::expectColumns(const JobRow& job) {
     const auto& order = job.order;
     const auto expect = [&](bool holds) {
-        if (!holds) refuse(Fault::OrderNotAsListed, job.number);
+        if (!holds) throwError(Fault::OrderNotAsListed, job.number);
     };
     {
         auto row = m_db.query("SELECT customer_id, quoted_on, wanted_by FROM job WHERE id = ?", job.id);
@@ -142,10 +142,11 @@ void JobStore::expectColumns(const JobRow& job) {
         expect(choice == kOnlyChoice && number == static_cast<std::int64_t>(found) && place == kOnlyPlace);
         const auto title = rows.takeText();
         const auto design = takeIdOrNone(rows);
-        const auto onto = takeIdOrNone(rows);
+        const auto baseMaterial = takeIdOrNone(rows);
         units::Count quantity;
         rows >> quantity;
-        expect(title == line.title && design == line.design && onto == line.onto && quantity == line.quantity);
+        expect(title == line.title && design == line.design && baseMaterial == line.baseMaterial &&
+               quantity == line.quantity);
     }
     expect(found == order.lines.size());
 }

@@ -22,7 +22,7 @@ Kit takeKit(sqlite::Statement& row) {
 }
 
 std::vector<Kit> readKits(sqlite::Connection& db, const std::optional<base::Id>& only) {
-    const sqlite::Reading reading(db);
+    const sqlite::ReadTransaction reading(db);
     auto kits = takeThings<Kit>(db, "kit", kKitColumns, only, takeKit);
     takeParts(db, kits, "kit_item", "kit_id", "material_id, amount", [](sqlite::Statement& row, Kit& kit) {
         auto& item = kit.items.emplace_back();
@@ -30,7 +30,7 @@ std::vector<Kit> readKits(sqlite::Connection& db, const std::optional<base::Id>&
     });
     takeParts(db, kits, "kit_tool", "kit_id", "name",
               [](sqlite::Statement& row, Kit& kit) { row >> kit.tools.emplace_back(); });
-    for (const auto& kit : kits) refuseDamaged(db, catalogue::fields::check(kit));
+    for (const auto& kit : kits) throwDamaged(db, catalogue::fields::check(kit));
     return kits;
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/material_store.h"
 
+#include "db/db_error.h"
 #include "db/records/record.h"
-#include "db/refusal.h"
 #include "db/stores/things.h"
 
 namespace sp::db::stores {
@@ -24,14 +24,14 @@ Material takeMaterial(sqlite::Statement& row) {
 }
 
 std::vector<Material> readMaterials(sqlite::Connection& db, const std::optional<base::Id>& only) {
-    const sqlite::Reading reading(db);
+    const sqlite::ReadTransaction reading(db);
     auto materials = takeThings<Material>(db, "material", kMaterialColumns, only, takeMaterial);
     takeParts(db, materials, "blank_size", "material_id", "name, extra_cost_micros, surcharge_micros",
               [](sqlite::Statement& row, Material& material) {
                   auto& size = material.sizes.emplace_back();
                   row >> size.name >> size.extraCost >> size.surcharge;
               });
-    for (const auto& material : materials) refuseDamaged(db, catalogue::fields::check(material));
+    for (const auto& material : materials) throwDamaged(db, catalogue::fields::check(material));
     return materials;
 }
 
@@ -64,12 +64,12 @@ void MaterialStore::expectUnused(const base::Id& id) {
                              id);
     if (design.step()) {
         design >> name;
-        refuse(Fault::MaterialOfDesign, name, name);
+        throwError(Fault::MaterialOfDesign, name, name);
     }
     auto packing = m_db.query("SELECT 1 FROM shop_packing WHERE material_id = ? LIMIT 1", id);
-    if (packing.step()) refuse(Fault::MaterialOfPacking, {});
+    if (packing.step()) throwError(Fault::MaterialOfPacking, {});
     auto usual = m_db.query("SELECT 1 FROM shop WHERE usual_tape_id = ?1 OR usual_template_id = ?1", id);
-    if (usual.step()) refuse(Fault::MaterialIsUsual, {});
+    if (usual.step()) throwError(Fault::MaterialIsUsual, {});
 }
 
 } // namespace sp::db::stores

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/paper_store.h"
 
+#include "db/db_error.h"
 #include "db/records/record.h"
-#include "db/refusal.h"
 #include "db/stores/record_store.h"
 
 #include <algorithm>
@@ -24,19 +24,19 @@ bool isOfVersion2(const std::string& json) { return json.find(R"("kind":"sealed-
 
 } // namespace
 
-void PaperStore::refuseSeal(const std::string& number) const {
-    refuse(Fault::SealBroken, number, number, m_db.file().filename().string());
+void PaperStore::throwSealError(const std::string& number) const {
+    throwError(Fault::SealBroken, number, number, m_db.file().filename().string());
 }
 
-std::string PaperStore::keepPrices(const PriceBook& prices) {
+std::string PaperStore::savePrices(const PriceBook& prices) {
     RecordStore records(m_db);
     std::vector<const PricedMaterial*> materials;
     for (const auto& [id, material] : prices.materials) materials.push_back(&material);
     std::sort(materials.begin(), materials.end(),
               [](const auto* a, const auto* b) { return a->material.id < b->material.id; });
-    PriceList list{records.keep(records::write(prices.shop)).hex, records.keep(records::write(prices.bench)).hex, {}};
-    for (const auto* material : materials) list.materials.push_back(records.keep(records::write(*material)).hex);
-    return records.keep(records::write(list)).hex;
+    PriceList list{records.save(records::write(prices.shop)).hex, records.save(records::write(prices.bench)).hex, {}};
+    for (const auto* material : materials) list.materials.push_back(records.save(records::write(*material)).hex);
+    return records.save(records::write(list)).hex;
 }
 
 Digest PaperStore::lastSeal() {
@@ -47,19 +47,19 @@ Digest PaperStore::lastSeal() {
 }
 
 void PaperStore::seal(const base::Id& paper, std::string_view kind, const std::string& json, const Digest& previous) {
-    const auto digest = RecordStore(m_db).keep(json);
+    const auto digest = RecordStore(m_db).save(json);
     m_db.run("INSERT INTO seal (place, paper_id, kind, digest, previous_digest) "
              "VALUES ((SELECT coalesce(max(place), 0) + 1 FROM seal), ?, ?, ?, ?)",
              paper, kind, digest, previous);
 }
 
-PaperStore::Kept PaperStore::keepResult(records::PaperResult result,
+PaperStore::Kept PaperStore::saveResult(records::PaperResult result,
                                         const std::optional<catalogue::Customer>& customer) {
     RecordStore records(m_db);
     records::SealedPerson person{customer, std::exchange(result.sheet.customer, {})};
     Kept kept;
-    if (person != records::SealedPerson{}) kept.person = records.keepSalted(records::write(person)).hex;
-    kept.result = records.keep(records::write(result)).hex;
+    if (person != records::SealedPerson{}) kept.person = records.saveSalted(records::write(person)).hex;
+    kept.result = records.save(records::write(result)).hex;
     return kept;
 }
 
@@ -67,12 +67,12 @@ std::optional<records::SealedPerson> PaperStore::personOf(const std::string& dig
     if (digest.empty()) return std::nullopt;
     const auto json = RecordStore(m_db).find(Digest{digest});
     if (json.empty()) return std::nullopt; // taken out
-    return orRefuse(records::read<records::SealedPerson>(json));
+    return valueOrThrow(records::read<records::SealedPerson>(json));
 }
 
 records::PaperResult PaperStore::resultOf(const std::string& digest,
                                           const std::optional<records::SealedPerson>& person) {
-    auto result = orRefuse(records::read<records::PaperResult>(RecordStore(m_db).find(Digest{digest})));
+    auto result = valueOrThrow(records::read<records::PaperResult>(RecordStore(m_db).find(Digest{digest})));
     if (person) result.sheet.customer = person->sheet;
     return result;
 }
@@ -81,7 +81,7 @@ void PaperStore::issue(const Issue& issue, const PriceBook& prices, records::Pap
     m_db.run("INSERT INTO paper (id, job_id, revision, kind, series, number, issued_on, until_on, total_micros, "
              "result) VALUES (?, ?, ?, 'quote', 'quote', ?, ?, ?, ?, 'sealed')",
              issue.id, issue.job, issue.revision, issue.number, issue.issuedOn, issue.until, issue.total);
-    const auto kept = keepResult(std::move(result), prices.customer);
+    const auto kept = saveResult(std::move(result), prices.customer);
     const SealedPaper paper{.paper = issue.id,
                             .job = issue.job,
                             .revision = issue.revision,
@@ -91,7 +91,7 @@ void PaperStore::issue(const Issue& issue, const PriceBook& prices, records::Pap
                             .until = issue.until,
                             .total = issue.total,
                             .order = issue.order.hex,
-                            .prices = keepPrices(prices),
+                            .prices = savePrices(prices),
                             .person = kept.person,
                             .result = kept.result,
                             .previous = lastSeal().hex};
@@ -108,8 +108,8 @@ std::vector<base::Id> PaperStore::withoutResult(std::int64_t limit) {
 
 void PaperStore::sealResult(const base::Id& job, const std::string& at, records::PaperResult result) {
     const auto paper = quoteOf(job);
-    if (!paper) refuseSeal({});
-    const auto kept = keepResult(std::move(result), paper->customer);
+    if (!paper) throwSealError({});
+    const auto kept = saveResult(std::move(result), paper->customer);
     const records::SealedResult sealed{.paper = paper->id,
                                        .seal = paper->seal.hex,
                                        .sealedAt = at,
@@ -133,9 +133,9 @@ void PaperStore::readLaterResult(IssuedPaper& paper) {
         if (!row.step()) return;
         row >> digest >> previous;
     }
-    const auto sealed = orRefuse(records::read<records::SealedResult>(RecordStore(m_db).find(digest)));
+    const auto sealed = valueOrThrow(records::read<records::SealedResult>(RecordStore(m_db).find(digest)));
     if (sealed.paper != paper.id || sealed.seal != paper.seal.hex || sealed.previous != previous.hex)
-        refuseSeal(paper.number);
+        throwSealError(paper.number);
     paper.result = resultOf(sealed.result, personOf(sealed.person));
 }
 
@@ -163,26 +163,26 @@ std::optional<IssuedPaper> PaperStore::find(const base::Id& id) {
         if (!row.step()) return std::nullopt;
         row >> job >> number >> total >> digest >> previous;
     }
-    const auto json = atTheDoor([&] { return RecordStore(m_db).find(digest); });
-    if (!json) refuseSeal(number);
+    const auto json = catchToResult([&] { return RecordStore(m_db).find(digest); });
+    if (!json) throwSealError(number);
     auto paper = read(number, *json);
     if (paper.id != id || paper.job != job || paper.number != number || paper.total != total ||
         paper.previous != previous.hex)
-        refuseSeal(number);
+        throwSealError(number);
     paper.seal = digest;
     if (!paper.result) readLaterResult(paper);
-    if (paper.result && paper.result->figures.total != paper.total) refuseSeal(number);
+    if (paper.result && paper.result->figures.total != paper.total) throwSealError(number);
     return paper;
 }
 
 IssuedPaper PaperStore::read(const std::string& number, const std::string& json) {
     if (isOfVersion2(json)) {
         auto sealed = records::read<SealedQuote>(json);
-        if (!sealed) refuseSeal(number);
+        if (!sealed) throwSealError(number);
         return {.id = sealed->quote,
                 .job = sealed->quote,
                 .number = sealed->number,
-                .issuedAt = sealed->givenAt,
+                .issuedAt = sealed->issuedAt,
                 .until = sealed->validUntil,
                 .total = sealed->total,
                 .order = std::move(sealed->order),
@@ -194,9 +194,9 @@ IssuedPaper PaperStore::read(const std::string& number, const std::string& json)
     }
     RecordStore records(m_db);
     auto sealed = records::read<SealedPaper>(json);
-    if (!sealed) refuseSeal(number);
+    if (!sealed) throwSealError(number);
     auto order = records::read<catalogue::Order>(records.find(Digest{sealed->order}));
-    if (!order) refuseSeal(number);
+    if (!order) throwSealError(number);
     const auto person = personOf(sealed->person);
     return {.id = sealed->paper,
             .job = sealed->job,
@@ -214,7 +214,7 @@ IssuedPaper PaperStore::read(const std::string& number, const std::string& json)
 
 void PaperStore::expectColumns(const IssuedPaper& paper) {
     auto row = m_db.query("SELECT kind, series, issued_on, until_on, result FROM paper WHERE id = ?", paper.id);
-    if (!row.step()) refuseSeal(paper.number);
+    if (!row.step()) throwSealError(paper.number);
     const auto kind = row.takeText();
     const auto series = row.takeText();
     units::Date issuedOn;
@@ -223,17 +223,17 @@ void PaperStore::expectColumns(const IssuedPaper& paper) {
     const auto result = row.takeText();
     if (kind != "quote" || series != "quote" || issuedOn != paper.order.quotedOn || until != paper.until ||
         (paper.result ? result != "sealed" : result != "open" && result != "lost"))
-        refuseSeal(paper.number);
+        throwSealError(paper.number);
 }
 
 PriceBook PaperStore::prices(const std::string& digest) {
     RecordStore records(m_db);
-    const auto list = orRefuse(records::read<PriceList>(records.find(Digest{digest})));
+    const auto list = valueOrThrow(records::read<PriceList>(records.find(Digest{digest})));
     PriceBook book;
-    book.shop = orRefuse(records::read<catalogue::Shop>(records.find(Digest{list.shop})));
-    book.bench = orRefuse(records::read<catalogue::BenchStandards>(records.find(Digest{list.bench})));
+    book.shop = valueOrThrow(records::read<catalogue::Shop>(records.find(Digest{list.shop})));
+    book.bench = valueOrThrow(records::read<catalogue::BenchStandards>(records.find(Digest{list.bench})));
     for (const auto& material : list.materials) {
-        auto priced = orRefuse(records::read<PricedMaterial>(records.find(Digest{material})));
+        auto priced = valueOrThrow(records::read<PricedMaterial>(records.find(Digest{material})));
         book.materials.emplace(priced.material.id, std::move(priced));
     }
     return book;

@@ -67,7 +67,7 @@ class PaperStore {
     catalogue::PriceBook prices(const std::string& digest);
 
   private:
-    std::string keepPrices(const catalogue::PriceBook& prices);
+    std::string savePrices(const catalogue::PriceBook& prices);
     void seal(const base::Id& paper, std::string_view kind, const std::string& json, const sqlite::Digest& previous);
     sqlite::Digest lastSeal();
     /// Keeps a result and, apart from it, who the customer was; gives their digests.
@@ -75,12 +75,12 @@ class PaperStore {
         std::string person;
         std::string result;
     };
-    Kept keepResult(records::PaperResult result, const std::optional<catalogue::Customer>& customer);
+    Kept saveResult(records::PaperResult result, const std::optional<catalogue::Customer>& customer);
     records::PaperResult resultOf(const std::string& result, const std::optional<records::SealedPerson>& person);
     std::optional<records::SealedPerson> personOf(const std::string& digest);
     void readLaterResult(IssuedPaper& paper);
     IssuedPaper read(const std::string& number, const std::string& json);
-    [[noreturn]] void refuseSeal(const std::string& number) const;
+    [[noreturn]] void throwSealError(const std::string& number) const;
 
     sqlite::Connection& m_db;
 };

@@ -8,7 +8,7 @@ namespace sp::db::stores {
 using catalogue::PriceListColumns;
 
 std::vector<PriceListColumns> PriceListStore::all() {
-    const sqlite::Reading reading(m_db);
+    const sqlite::ReadTransaction reading(m_db);
     std::vector<base::Id> suppliers;
     {
         auto rows = m_db.query("SELECT supplier_id FROM csv_columns WHERE deleted_at IS NULL AND supplier_id IN "
@@ -21,7 +21,7 @@ std::vector<PriceListColumns> PriceListStore::all() {
 }
 
 std::optional<PriceListColumns> PriceListStore::find(const base::Id& supplier) {
-    const sqlite::Reading reading(m_db);
+    const sqlite::ReadTransaction reading(m_db);
     auto row =
         m_db.query("SELECT has_decimal_comma FROM csv_columns WHERE supplier_id = ? AND deleted_at IS NULL", supplier);
     if (!row.step()) return std::nullopt;
@@ -34,7 +34,7 @@ std::optional<PriceListColumns> PriceListStore::find(const base::Id& supplier) {
         auto& column = list.columns.emplace_back();
         columns >> column.column >> column.heading;
     }
-    refuseDamaged(m_db, catalogue::fields::check(list));
+    throwDamaged(m_db, catalogue::fields::check(list));
     return list;
 }
 

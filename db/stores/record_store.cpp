@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/record_store.h"
 
-#include "db/refusal.h"
+#include "db/db_error.h"
 
 #include <optional>
 #include <unistd.h>
@@ -36,20 +36,20 @@ struct Row {
 
 } // namespace
 
-void RecordStore::refuseRecord() const {
-    refuse(Fault::RecordDamaged, m_db.file().string(), m_db.file().filename().string());
+void RecordStore::throwRecordError() const {
+    throwError(Fault::RecordDamaged, m_db.file().string(), m_db.file().filename().string());
 }
 
-Digest RecordStore::keep(const std::string& json) {
+Digest RecordStore::save(const std::string& json) {
     auto digest = sqlite::digestOf(json);
     m_db.run("INSERT INTO record (digest, salt, json) VALUES (?, x'', ?) ON CONFLICT (digest) DO NOTHING", digest,
              json);
     return digest;
 }
 
-Digest RecordStore::keepSalted(const std::string& json) {
+Digest RecordStore::saveSalted(const std::string& json) {
     std::string salt(kSaltSize, '\0');
-    if (::getentropy(salt.data(), salt.size()) != 0) refuse(Fault::NoRandomNumbers, {});
+    if (::getentropy(salt.data(), salt.size()) != 0) throwError(Fault::NoRandomNumbers, {});
     auto digest = sqlite::digestOf(salt + json);
     auto insert = m_db.query("INSERT INTO record (digest, salt, json) VALUES (?, ?, ?)", digest);
     insert.bindBytes(salt);
@@ -65,9 +65,9 @@ bool RecordStore::is(const Digest& digest, const std::string& json) {
 
 std::string RecordStore::find(const Digest& digest) {
     auto row = m_db.query("SELECT salt, json, erased_at FROM record WHERE digest = ?", digest);
-    if (!row.step()) refuseRecord();
+    if (!row.step()) throwRecordError();
     auto record = Row::take(row);
-    if (!record.matches(digest)) refuseRecord();
+    if (!record.matches(digest)) throwRecordError();
     return std::move(record.json);
 }
 
@@ -76,7 +76,7 @@ void RecordStore::expectAll() {
     while (rows.step()) {
         Digest digest;
         rows >> digest;
-        if (!Row::take(rows).matches(digest)) refuseRecord();
+        if (!Row::take(rows).matches(digest)) throwRecordError();
     }
 }
 

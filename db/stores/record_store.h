@@ -16,10 +16,10 @@ class RecordStore {
         : m_db(db) {}
 
     /// Keeps a record; gives its digest.
-    sqlite::Digest keep(const std::string& json);
+    sqlite::Digest save(const std::string& json);
     /// Keeps what belongs to a person under a salt of its own, so that it can be taken out later without anybody
     /// finding out from the digest what it was.
-    sqlite::Digest keepSalted(const std::string& json);
+    sqlite::Digest saveSalted(const std::string& json);
     /// Whether the record of that digest is this one.
     bool is(const sqlite::Digest& digest, const std::string& json);
     /// Empty when it was taken out. Throws Damaged when there is none, or its digest is another.
@@ -28,7 +28,7 @@ class RecordStore {
     void expectAll();
 
   private:
-    [[noreturn]] void refuseRecord() const;
+    [[noreturn]] void throwRecordError() const;
 
     sqlite::Connection& m_db;
 };

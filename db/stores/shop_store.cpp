@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/stores/shop_store.h"
 
+#include "db/db_error.h"
 #include "db/records/record.h"
-#include "db/refusal.h"
 #include "db/stores/record_store.h"
 
 namespace sp::db::stores {
@@ -18,7 +18,7 @@ constexpr std::int64_t kOnlyRow = 1;
 /// The one value of a table with one row, from its record.
 template<class T>
 std::optional<T> findOnly(sqlite::Connection& db, const char* sql) {
-    const sqlite::Reading reading(db);
+    const sqlite::ReadTransaction reading(db);
     Digest digest;
     {
         auto row = db.query(sql);
@@ -26,7 +26,7 @@ std::optional<T> findOnly(sqlite::Connection& db, const char* sql) {
         row >> digest;
     }
     auto value = records::read<T>(RecordStore(db).find(digest));
-    if (!value) refuseDamaged(db, base::fail(value.error()));
+    if (!value) throwDamaged(db, base::fail(value.error()));
     return std::move(*value);
 }
 
@@ -36,7 +36,7 @@ std::optional<Shop> ShopStore::find() { return findOnly<Shop>(m_db, "SELECT dige
 
 void ShopStore::write(const Shop& s, const Stamp& stamp) {
     static const std::string sql = upsert("shop", "only_row", "digest, usual_tape_id, usual_template_id", false);
-    m_db.run(sql, kOnlyRow, RecordStore(m_db).keep(records::write(s)), orNull(s.usualTape), orNull(s.usualTemplate),
+    m_db.run(sql, kOnlyRow, RecordStore(m_db).save(records::write(s)), orNull(s.usualTape), orNull(s.usualTemplate),
              stamp.seq);
     m_db.run("DELETE FROM tax_rate");
     m_db.run("INSERT INTO tax_rate (position, name, rate_ppm) VALUES (0, ?, ?)", s.rules.tax.name, s.rules.tax.rate);
@@ -48,7 +48,7 @@ void ShopStore::write(const Shop& s, const Stamp& stamp) {
 
 void ShopStore::expectColumns(const Shop& shop) {
     const auto expect = [&](bool holds) {
-        if (!holds) refuse(Fault::ShopNotAsKept, "shop");
+        if (!holds) throwError(Fault::ShopNotAsKept, "shop");
     };
     {
         auto row = m_db.query("SELECT usual_tape_id, usual_template_id FROM shop WHERE only_row = ?", kOnlyRow);
@@ -83,7 +83,7 @@ std::optional<BenchStandards> BenchStore::find() {
 
 void BenchStore::write(const BenchStandards& bench, const Stamp& stamp) {
     static const std::string sql = upsert("bench", "only_row", "digest", false);
-    m_db.run(sql, kOnlyRow, RecordStore(m_db).keep(records::write(bench)), stamp.seq);
+    m_db.run(sql, kOnlyRow, RecordStore(m_db).save(records::write(bench)), stamp.seq);
 }
 
 } // namespace sp::db::stores

@@ -43,7 +43,7 @@ std::optional<StockMove> StockStore::find(const base::Id& id) {
         m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move WHERE id = ?", id);
     if (!row.step()) return std::nullopt;
     StockMove move = takeMove(row);
-    refuseDamaged(m_db, catalogue::fields::check(move));
+    throwDamaged(m_db, catalogue::fields::check(move));
     return move;
 }
 

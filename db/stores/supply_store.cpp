@@ -28,7 +28,7 @@ Pack takePack(sqlite::Statement& row) {
 
 std::vector<Supplier> readSuppliers(sqlite::Connection& db, const std::optional<base::Id>& only) {
     auto suppliers = takeThings<Supplier>(db, "supplier", kSupplierColumns, only, takeSupplier);
-    for (const auto& supplier : suppliers) refuseDamaged(db, catalogue::fields::check(supplier));
+    for (const auto& supplier : suppliers) throwDamaged(db, catalogue::fields::check(supplier));
     return suppliers;
 }
 
@@ -39,7 +39,7 @@ std::vector<Pack> readPacks(sqlite::Connection& db, sqlite::Statement rows) {
         auto& price = pack.prices.emplace_back();
         row >> price.from >> price.each;
     });
-    for (const auto& pack : packs) refuseDamaged(db, catalogue::fields::check(pack));
+    for (const auto& pack : packs) throwDamaged(db, catalogue::fields::check(pack));
     return packs;
 }
 
@@ -59,7 +59,7 @@ void SupplierStore::remove(const base::Id& id, const Stamp& stamp) {
 }
 
 std::vector<Pack> PackStore::all() {
-    const sqlite::Reading reading(m_db);
+    const sqlite::ReadTransaction reading(m_db);
     return readPacks(m_db, m_db.query("SELECT id, " + kPackColumns +
                                       " FROM pack WHERE deleted_at IS NULL "
                                       "AND material_id IN (SELECT id FROM material WHERE deleted_at IS NULL) "
@@ -68,13 +68,13 @@ std::vector<Pack> PackStore::all() {
 }
 
 std::optional<Pack> PackStore::find(const base::Id& id) {
-    const sqlite::Reading reading(m_db);
+    const sqlite::ReadTransaction reading(m_db);
     return firstOf(readPacks(
         m_db, m_db.query("SELECT id, " + kPackColumns + " FROM pack WHERE id = ? AND deleted_at IS NULL", id)));
 }
 
 std::optional<Pack> PackStore::usualOf(const base::Id& material) {
-    const sqlite::Reading reading(m_db);
+    const sqlite::ReadTransaction reading(m_db);
     return firstOf(
         readPacks(m_db, m_db.query("SELECT id, " + kPackColumns +
                                        " FROM pack WHERE material_id = ? AND is_usual = 1 AND deleted_at IS NULL",

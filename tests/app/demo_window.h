@@ -37,7 +37,7 @@ class DemoWindow : public testing::Test {
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
                            QString::fromStdString(m_folder.path().string()));
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        open(demo::createDemoBook(bookFile(), m_clock.surroundings()));
+        open(demo::createDemoBook(bookFile(), m_clock.environment()));
     }
 
     std::filesystem::path bookFile() const { return m_folder.path() / "demo.jobbook"; }
@@ -55,7 +55,7 @@ class DemoWindow : public testing::Test {
     void reopen() {
         m_window->close();
         m_window.reset();
-        open(db::Book::open(bookFile(), m_clock.surroundings()));
+        open(db::Book::open(bookFile(), m_clock.environment()));
     }
 
     void type(const char* text) {

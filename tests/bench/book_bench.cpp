@@ -30,11 +30,11 @@ class BigBook {
         return book;
     }
     const std::filesystem::path& file() const { return m_file; }
-    std::unique_ptr<db::Book> open() const { return db::Book::open(m_file, db::systemSurroundings()).value(); }
+    std::unique_ptr<db::Book> open() const { return db::Book::open(m_file, db::systemEnvironment()).value(); }
 
   private:
     BigBook() {
-        auto book = db::Book::create(m_file, db::systemSurroundings()).value();
+        auto book = db::Book::create(m_file, db::systemEnvironment()).value();
         std::vector<catalogue::Material> stones;
         for (int i = 0; i < kStones; ++i) {
             stones.push_back(test::sampleStone("Stone " + std::to_string(i)));
@@ -44,7 +44,7 @@ class BigBook {
         auto design = test::sampleDesign(stones[0].id, {});
         design.id = book->save(design).value();
         for (int done = 0; done < kQuotes; done += kAtOnce) {
-            const auto written = book->together(base::say(db::Note::NewQuote), [&]() -> base::Done {
+            const auto written = book->batch(base::say(db::Note::NewQuote), [&]() -> base::Done {
                 for (int i = done; i < done + kAtOnce; ++i) giveOne(*book, stones, design, i);
                 return {};
             });
@@ -63,7 +63,7 @@ class BigBook {
         auto quote = book.startQuote().value();
         quote.order = test::sampleOrder({}, design);
         quote.version = book.saveDraft(quote).value();
-        book.give(quote, book.priceBook({}).value(), test::resultOf(units::Money::fromMicros(i)), quote.order.quotedOn)
+        book.issue(quote, book.priceBook({}).value(), test::resultOf(units::Money::fromMicros(i)), quote.order.quotedOn)
             .value();
     }
 
@@ -102,12 +102,12 @@ void priceBook(benchmark::State& state) {
 }
 BENCHMARK(priceBook)->Unit(benchmark::kMillisecond);
 
-void openGivenQuote(benchmark::State& state) {
+void openIssuedQuote(benchmark::State& state) {
     const auto book = BigBook::instance().open();
     const auto newest = book->quotes("", 2)->at(1).number;
     for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(book->quoteNumbered(newest));
 }
-BENCHMARK(openGivenQuote)->Unit(benchmark::kMillisecond);
+BENCHMARK(openIssuedQuote)->Unit(benchmark::kMillisecond);
 
 /// One edit of a draft of so many lines, to disk.
 void saveDraft(benchmark::State& state) {
@@ -115,7 +115,7 @@ void saveDraft(benchmark::State& state) {
     auto quote = book->lastDraft()->value();
     const auto design = book->designs()->at(0);
     quote.order.lines.assign(static_cast<std::size_t>(state.range(0)), test::sampleLine(design));
-    for (auto& line : quote.order.lines) line.onto = {};
+    for (auto& line : quote.order.lines) line.baseMaterial = {};
     std::int64_t quantity = 0;
     for ([[maybe_unused]] auto round : state) {
         quote.order.lines[0].quantity = units::Count::of(++quantity);

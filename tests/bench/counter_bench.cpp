@@ -30,7 +30,7 @@ namespace {
 std::unique_ptr<program::MainWindow> windowOf(const QTemporaryDir& folder, desk::Theme& theme, desk::Prompter& prompter,
                                               int lines) {
     auto book =
-        demo::createDemoBook(folder.filePath(QStringLiteral("demo.jobbook")).toStdString(), db::systemSurroundings());
+        demo::createDemoBook(folder.filePath(QStringLiteral("demo.jobbook")).toStdString(), db::systemEnvironment());
     if (!book) return nullptr;
     auto window = std::make_unique<program::MainWindow>(std::move(*book), theme, prompter);
     const auto designs = window->session().designs();

@@ -67,13 +67,13 @@ double median(std::vector<double> values) {
 
 /// A demo book with so many given quotes in it. False when it could not be made.
 bool makeBook(const std::filesystem::path& file, int quotes) {
-    auto book = demo::createDemoBook(file, db::systemSurroundings());
+    auto book = demo::createDemoBook(file, db::systemEnvironment());
     if (!book) return false;
     const auto designs = (*book)->designs();
     const auto inputs = (*book)->priceBook({});
     if (!designs || !inputs) return false;
     layout::FitMemo fits;
-    const auto filled = (*book)->together(base::say(db::Note::NewQuote), [&]() -> base::Done {
+    const auto filled = (*book)->batch(base::say(db::Note::NewQuote), [&]() -> base::Done {
         for (int i = 0; i < quotes; ++i) {
             auto quote = (*book)->startQuote();
             if (!quote) return base::fail(quote.error());
@@ -83,7 +83,7 @@ bool makeBook(const std::filesystem::path& file, int quotes) {
             line.width = design.width;
             line.height = design.height;
             line.stones = design.stones;
-            line.onto = design.usualBase;
+            line.baseMaterial = design.usualBase;
             line.quantity = units::Count::of(1 + i % 90);
             quote->order.lines.push_back(line);
             const auto priced = pricing::priceOrder(quote->order, *inputs, fits);
@@ -92,7 +92,7 @@ bool makeBook(const std::filesystem::path& file, int quotes) {
             if (!version) return base::fail(version.error());
             quote->version = *version;
             const auto given =
-                (*book)->give(*quote, *inputs, test::resultOf(priced->total), quote->order.quotedOn.plusDays(30));
+                (*book)->issue(*quote, *inputs, test::resultOf(priced->total), quote->order.quotedOn.plusDays(30));
             if (!given) return base::fail(given.error());
         }
         return {};

@@ -26,14 +26,14 @@ T valueOf(base::Result<T> result) {
 class BookTest : public testing::Test {
   protected:
     void SetUp() override {
-        auto made = db::Book::create(file, clock.surroundings());
+        auto made = db::Book::create(file, clock.environment());
         ASSERT_TRUE(made) << describe(made.error());
         book = std::move(*made);
     }
     /// As a new start of the program finds it.
     void reopen() {
         book.reset();
-        auto opened = db::Book::open(file, clock.surroundings());
+        auto opened = db::Book::open(file, clock.environment());
         ASSERT_TRUE(opened) << describe(opened.error());
         book = std::move(*opened);
     }
@@ -56,11 +56,11 @@ class BookTest : public testing::Test {
         quote.version = book->saveDraft(quote).value();
         return quote;
     }
-    db::Quote given() {
+    db::Quote issued() {
         const auto quote = draft();
         return book
-            ->give(quote, book->priceBook(customer).value(), resultOf(units::Money::fromMicros(412'500'000)),
-                   quote.order.quotedOn.plusDays(21))
+            ->issue(quote, book->priceBook(customer).value(), resultOf(units::Money::fromMicros(412'500'000)),
+                    quote.order.quotedOn.plusDays(21))
             .value();
     }
     /// Nothing but what is said, by a check that goes through everything.

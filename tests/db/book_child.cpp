@@ -27,7 +27,7 @@ int say(const base::Error& error) {
 /// One quote with eight lines, given, and a movement of the shelf, as one action; its number once it is on disk.
 base::Result<std::string> writeOne(db::Book& book, const catalogue::Material& material) {
     std::string number;
-    const auto done = book.together(base::say(db::Note::Adding, "a sale"), [&]() -> base::Done {
+    const auto done = book.batch(base::say(db::Note::Adding, "a sale"), [&]() -> base::Done {
         auto quote = book.startQuote();
         if (!quote) return base::fail(quote.error());
         for (int i = 0; i < 8; ++i) {
@@ -42,7 +42,7 @@ base::Result<std::string> writeOne(db::Book& book, const catalogue::Material& ma
         if (!inputs) return base::fail(inputs.error());
         if (auto moved = book.moveStock(material.id, 1, std::nullopt, "sale"); !moved) return moved;
         const auto given =
-            book.give(*quote, *inputs, test::resultOf(units::Money::fromMicros(1'000'000)), quote->order.quotedOn);
+            book.issue(*quote, *inputs, test::resultOf(units::Money::fromMicros(1'000'000)), quote->order.quotedOn);
         if (!given) return base::fail(given.error());
         number = given->number;
         return {};
@@ -53,7 +53,7 @@ base::Result<std::string> writeOne(db::Book& book, const catalogue::Material& ma
 
 /// Writes until killed, or until something fails.
 int write(const std::string& file) {
-    auto book = db::Book::open(file, db::systemSurroundings());
+    auto book = db::Book::open(file, db::systemEnvironment());
     if (!book) return say(book.error());
     const auto material = (*book)->materials()->at(0);
     for (;;) {
@@ -80,7 +80,7 @@ int readOnFullDisk(const std::string& file, rlim_t limit) {
     std::signal(SIGXFSZ, SIG_IGN);
     const rlimit limits{limit, limit};
     ::setrlimit(RLIMIT_FSIZE, &limits);
-    auto book = db::Book::open(file, db::systemSurroundings());
+    auto book = db::Book::open(file, db::systemEnvironment());
     if (!book) return say(book.error());
     std::cout << "open: " << test::described((*book)->readOnlyBecause()) << std::endl;
     std::cout << "quotes: " << (*book)->quotes("", 100)->size() << std::endl;
@@ -88,7 +88,7 @@ int readOnFullDisk(const std::string& file, rlim_t limit) {
 }
 
 int hold(const std::string& file) {
-    auto book = db::Book::open(file, db::systemSurroundings());
+    auto book = db::Book::open(file, db::systemEnvironment());
     if (!book) return say(book.error());
     std::cout << "held" << std::endl;
     std::string line;
@@ -98,7 +98,7 @@ int hold(const std::string& file) {
 
 /// Opens and tries to change something.
 int open(const std::string& file) {
-    auto book = db::Book::open(file, db::systemSurroundings());
+    auto book = db::Book::open(file, db::systemEnvironment());
     if (!book) return say(book.error());
     std::cout << "open: " << test::described((*book)->readOnlyBecause()) << std::endl;
     std::cout << "materials: " << (*book)->materials()->size() << std::endl;
@@ -109,7 +109,7 @@ int open(const std::string& file) {
 }
 
 int create(const std::string& file) {
-    auto book = db::Book::create(file, db::systemSurroundings());
+    auto book = db::Book::create(file, db::systemEnvironment());
     if (!book) return say(book.error());
     std::cout << "made" << std::endl;
     return 0;

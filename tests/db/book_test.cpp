@@ -170,13 +170,13 @@ TEST_F(BookTest, marksOnlyOnePackOfAMaterialAsUsual) {
 }
 
 // Every refused input: what is changed in a good value, and the sentence for it.
-struct Refusal {
+struct DbError {
     std::string name;
     std::function<base::Error(db::Book&, const base::Id& stone, const base::Id& supplier)> save;
     std::string detail;
 };
 
-void PrintTo(const Refusal& row, std::ostream* out) { *out << row.name; }
+void PrintTo(const DbError& row, std::ostream* out) { *out << row.name; }
 
 template<class T, class Change>
 auto saving(T value, Change change) {
@@ -210,7 +210,7 @@ auto savingOrder(Change change) {
     };
 }
 
-std::vector<Refusal> refusals() {
+std::vector<DbError> refusals() {
     const auto other = test::sampleStone("Other");
     const auto shop = test::sampleShop({});
     const auto bench = test::sampleBench();
@@ -239,7 +239,7 @@ std::vector<Refusal> refusals() {
          "FieldOutOfRange(TheFieldOf(FixedPrice, Other), 0, 1000000000000000)"},
         {"negativeWidth", saving(other, [](auto& m) { m.sheet.width = Length::fromNanometres(-1); }),
          "FieldOutOfRange(TheFieldOf(Width, Other), 0, 1000000000000)"},
-        {"absurdHeight", saving(other, [](auto& m) { m.sheet.height = units::kLongest + Length::fromNanometres(1); }),
+        {"absurdHeight", saving(other, [](auto& m) { m.sheet.height = units::kMaxLength + Length::fromNanometres(1); }),
          "FieldOutOfRange(TheFieldOf(Height, Other), 0, 1000000000000)"},
         {"noLifts", saving(other, [](auto& m) { m.sheet.lifts = 0; }),
          "FieldOutOfRange(TheFieldOf(NumberOfLifts, Other), 1, 1000000000)"},
@@ -315,16 +315,16 @@ std::vector<Refusal> refusals() {
          "FieldOutOfRange(TheField(Quantity), 0, 1000000000)"},
         {"discountTwice", savingOrder([](auto& o) { o.discount.amount = Money::fromMicros(1); }),
          "DiscountTwice(TheField(Discount))"},
-        {"negativeTypedPrice", savingOrder([](auto& o) { o.lines[0].typedEach = Money::fromMicros(-1); }),
+        {"negativeTypedPrice", savingOrder([](auto& o) { o.lines[0].overrideEach = Money::fromMicros(-1); }),
          "FieldOutOfRange(TheField(TypedPrice), 0, 1000000000000000)"},
-        {"unknownOnto", savingOrder([=](auto& o) { o.lines[0].onto = unknown; }), "QuoteRefersToNothing"},
+        {"unknownOnto", savingOrder([=](auto& o) { o.lines[0].baseMaterial = unknown; }), "QuoteRefersToNothing"},
         {"yearTenThousand",
          savingOrder([](auto& o) { o.quotedOn = units::Date::parse("9999-12-31").value().plusDays(1); }),
          "DayOutOfRange(TheField(Day))"},
     };
 }
 
-class RefusedInput : public BookTest, public testing::WithParamInterface<Refusal> {};
+class RefusedInput : public BookTest, public testing::WithParamInterface<DbError> {};
 
 TEST_P(RefusedInput, isSaidInOneSentenceAndChangesNothing) {
     const auto stoneId = book->save(test::sampleStone()).value();

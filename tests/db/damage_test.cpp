@@ -17,7 +17,7 @@ class DamageTest : public BookTest {
     void SetUp() override {
         BookTest::SetUp();
         stock();
-        for (int i = 0; i < 3; ++i) numbers.push_back(given().number);
+        for (int i = 0; i < 3; ++i) numbers.push_back(issued().number);
         draft();
         ASSERT_TRUE(book->moveStock(tape, 12, units::Money::fromMicros(50'000'000), "delivery"));
         for (const auto& number : numbers) sealed.push_back(book->quoteNumbered(number).value());
@@ -30,7 +30,7 @@ class DamageTest : public BookTest {
     /// Opens the damaged file and reads all there is. What was given reads as it was, or is refused.
     enum class Outcome { Refused, SomeRefused, AllRight, Altered };
     Outcome readAll() {
-        auto opened = db::Book::open(damaged, clock.surroundings());
+        auto opened = db::Book::open(damaged, clock.environment());
         refusal.clear();
         if (!opened) {
             refusal = describe(opened.error());

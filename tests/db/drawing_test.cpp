@@ -92,7 +92,7 @@ TEST_F(DrawingTest, keepsEveryFileOnceAndNoneInTheChangeLog) {
 }
 
 TEST_F(DrawingTest, takesTheLargestFileAndRefusesALargerOne) {
-    artwork.file.assign(catalogue::kLargestArtwork, 'x');
+    artwork.file.assign(catalogue::kMaxArtwork, 'x');
     ASSERT_TRUE(book->save(artwork));
     EXPECT_EQ(book->artwork(design.id).value(), artwork);
     expectSound();

@@ -82,7 +82,7 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
     std::string number;
     units::Money total;
     {
-        auto book = demo::createDemoBook(file, clock.surroundings());
+        auto book = demo::createDemoBook(file, clock.environment());
         ASSERT_TRUE(book.has_value()) << describe(book.error());
         base::Id customer;
         for (const auto& known : all((*book)->customers()))
@@ -95,13 +95,13 @@ TEST(FrozenQuote, reopensToTheSameCentAfterEveryPriceChanged) {
         ASSERT_TRUE(priced.has_value()) << describe(priced.error());
         total = priced->total;
         quote.version = (*book)->saveDraft(quote).value();
-        const auto given = (*book)->give(quote, inputs, test::resultOf(total), quote.order.quotedOn.plusDays(30));
-        ASSERT_TRUE(given.has_value()) << describe(given.error());
-        number = given->number;
+        const auto issued = (*book)->issue(quote, inputs, test::resultOf(total), quote.order.quotedOn.plusDays(30));
+        ASSERT_TRUE(issued.has_value()) << describe(issued.error());
+        number = issued->number;
         changeEverything(**book);
     }
     clock.now += std::chrono::years(1);
-    auto book = db::Book::open(file, clock.surroundings());
+    auto book = db::Book::open(file, clock.environment());
     ASSERT_TRUE(book.has_value()) << describe(book.error());
     const auto quote = (*book)->quoteNumbered(number);
     ASSERT_TRUE(quote.has_value()) << describe(quote.error());

@@ -142,12 +142,12 @@ std::string reckoned(const pricing::PricedOrder& priced) {
     std::string text;
     for (const auto& line : priced.lines)
         text += fmt::format("  line: cost {}, paid out {}, each {} ({} asked), goods {}, set-up {}, charged {}\n",
-                            line.cost.total.micros(), line.cost.outOfPocket.micros(), line.reckonedEach.micros(),
+                            line.cost.total.micros(), line.cost.outOfPocket.micros(), line.calculatedEach.micros(),
                             line.each.micros(), line.goods.micros(), line.setUp.micros(), line.charged.micros());
     return text + fmt::format("  goods {}, rush {}, discount {}, topped up {}, together {}, tax {}, total {}, deposit "
                               "{}, profit {}\n",
                               priced.goods.micros(), priced.rush.micros(), priced.discount.micros(),
-                              priced.topUp.micros(), priced.subtotal.micros(), priced.tax.micros(),
+                              priced.minimumOrderCharge.micros(), priced.subtotal.micros(), priced.tax.micros(),
                               priced.total.micros(), priced.deposit.micros(), priced.earnings.profit.micros());
 }
 
@@ -165,7 +165,7 @@ void expectKept(const std::string& name, const std::string& text) {
 
 class KeptBookTest : public test::KeptBook {
   protected:
-    std::vector<std::string> given(db::Book& book) {
+    std::vector<std::string> issued(db::Book& book) {
         std::vector<std::string> numbers;
         for (const auto& row : got(book.quotes("", 1'000)))
             if (!row.number.empty()) numbers.push_back(row.number);
@@ -266,7 +266,7 @@ TEST_P(KeptBookTest, isBroughtUpToDateWithNothingLost) {
     }
     ASSERT_GT(rows, 250U);
     {
-        auto book = db::Book::open(file, clock.surroundings());
+        auto book = db::Book::open(file, clock.environment());
         ASSERT_TRUE(book) << describe(book.error());
         EXPECT_EQ(test::described((*book)->readOnlyBecause()), "");
     }
@@ -279,15 +279,15 @@ TEST_P(KeptBookTest, isBroughtUpToDateWithNothingLost) {
 }
 
 TEST_P(KeptBookTest, listsAndPrintsWhatItDid) {
-    auto book = got(db::Book::open(file, clock.surroundings()));
+    auto book = got(db::Book::open(file, clock.environment()));
     const words::SheetWords words;
     layout::FitMemo fits;
     const auto sheets = [&](bool isSealed) {
         std::string text;
-        for (const auto& number : given(*book)) {
+        for (const auto& number : issued(*book)) {
             const auto quote = got(book->quoteNumbered(number));
             EXPECT_EQ(quote.result.has_value(), isSealed) << number;
-            text += fmt::format("sheet of {}\n{}", number, printed(words::givenSheet(quote, fits, words)));
+            text += fmt::format("sheet of {}\n{}", number, printed(words::issuedSheet(quote, fits, words)));
         }
         return text;
     };
@@ -304,13 +304,13 @@ TEST_P(KeptBookTest, listsAndPrintsWhatItDid) {
 
 // Where the rules have changed before a result was sealed.
 TEST_P(KeptBookTest, printsTheTotalWhereItsLinesAreLost) {
-    auto book = got(db::Book::open(file, clock.surroundings()));
+    auto book = got(db::Book::open(file, clock.environment()));
     auto quote = got(book->quoteNumbered("2026-0002"));
     const words::SheetWords words;
     layout::FitMemo fits;
-    const auto before = words::givenSheet(quote, fits, words);
+    const auto before = words::issuedSheet(quote, fits, words);
     quote.sealedTotal = *quote.sealedTotal + Money::fromMicros(10'000);
-    const auto sheet = words::givenSheet(quote, fits, words);
+    const auto sheet = words::issuedSheet(quote, fits, words);
     ASSERT_EQ(sheet.lines.size(), 1U);
     EXPECT_EQ(sheet.lines[0].title,
               "The lines of this quote can no longer be shown as they were given; its total stands.");
@@ -332,9 +332,9 @@ TEST_P(KeptBookTest, printsTheTotalWhereItsLinesAreLost) {
 }
 
 TEST_P(KeptBookTest, comesToWhatItDid) {
-    auto book = got(db::Book::open(file, clock.surroundings()));
+    auto book = got(db::Book::open(file, clock.environment()));
     std::string text;
-    for (const auto& number : given(*book)) {
+    for (const auto& number : issued(*book)) {
         const auto quote = got(book->quoteNumbered(number));
         layout::FitMemo fits;
         const auto again = got(pricing::priceOrder(quote.order, quote.frozen.value(), fits));
@@ -370,7 +370,7 @@ TEST_P(KeptBookTest, holdsRecordsThatSayTheSameWrittenAnew) {
 }
 
 TEST_P(KeptBookTest, takesWhatIsNew) {
-    auto book = db::Book::open(file, clock.surroundings()).value();
+    auto book = db::Book::open(file, clock.environment()).value();
     const auto supplier = book->suppliers()->at(1).id;
     const auto design = book->designs()->at(0);
     ASSERT_TRUE(book->save(test::sampleKit(design.stones[0].material, supplier, design.id)));
@@ -385,7 +385,7 @@ TEST_P(KeptBookTest, takesWhatIsNew) {
 TEST_P(KeptBookTest, isLeftAloneWhenItsReferencesAreBroken) {
     run(file, "DELETE FROM supplier WHERE name = 'Millrace Blanks'");
     const auto before = test::bytesOf(file);
-    const auto opened = db::Book::open(file, clock.surroundings());
+    const auto opened = db::Book::open(file, clock.environment());
     ASSERT_FALSE(opened);
     EXPECT_EQ(opened.error().code, Code::Damaged);
     EXPECT_EQ(test::bytesOf(file), before);

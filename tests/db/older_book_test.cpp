@@ -22,7 +22,7 @@ class OlderBookTest : public test::KeptBook {
         before = test::bytesOf(file);
     }
     std::unique_ptr<db::Book> open() {
-        auto opened = db::Book::open(file, clock.surroundings());
+        auto opened = db::Book::open(file, clock.environment());
         EXPECT_TRUE(opened) << describe(opened.error());
         return opened ? std::move(*opened) : nullptr;
     }

@@ -34,7 +34,7 @@ void alter(const std::filesystem::path& file, const std::string& sql) {
 class OpeningTest : public BookTest {
   protected:
     base::Error errorOfOpening(const std::filesystem::path& path) {
-        auto opened = db::Book::open(path, clock.surroundings());
+        auto opened = db::Book::open(path, clock.environment());
         return opened ? base::Error{} : opened.error();
     }
 };
@@ -103,7 +103,7 @@ class UnfitFile : public OpeningTest, public testing::WithParamInterface<Unfit> 
 
 TEST_P(UnfitFile, isRefusedInOneSentenceAndLeftAlone) {
     stock();
-    given();
+    issued();
     book.reset();
     GetParam().spoil(file);
     const auto before = test::bytesOf(file);
@@ -133,7 +133,7 @@ TEST_F(OpeningTest, takesNoTableRowThatBreaksItsRanges) {
     book.reset();
     // A hostile file need not obey its own CHECKs.
     alter(file, "PRAGMA ignore_check_constraints = ON; UPDATE material SET loss_ppm = 5000000 WHERE kind = 'stone'");
-    auto opened = db::Book::open(file, clock.surroundings());
+    auto opened = db::Book::open(file, clock.environment());
     if (opened) {
         EXPECT_EQ((*opened)->materials().error().code, Code::Damaged);
         opened->reset();
@@ -154,7 +154,7 @@ TEST_F(OpeningTest, takesNoTextThatIsNoText) {
         const auto report = db::Book::check(file);
         ASSERT_TRUE(report) << spoil;
         EXPECT_FALSE(report->damage.empty()) << spoil;
-        auto opened = db::Book::open(file, clock.surroundings());
+        auto opened = db::Book::open(file, clock.environment());
         ASSERT_TRUE(opened) << spoil;
         EXPECT_EQ((*opened)->designs().error().code, Code::Damaged) << spoil;
         opened->reset();
@@ -183,7 +183,7 @@ class CutOffTest : public OpeningTest {
     /// The power went while the first sector was written.
     void cut() {
         stock();
-        given();
+        issued();
         book.reset();
         good = test::bytesOf(file);
         const auto left = journalOfTheFirstPage(file);
@@ -244,11 +244,11 @@ TEST_F(OpeningTest, leavesAnotherFileAloneThatHasAJournalBesideIt) {
 
 TEST_F(OpeningTest, makesNoBookOverAFile) {
     const auto before = (book.reset(), test::bytesOf(file));
-    const auto made = db::Book::create(file, clock.surroundings());
+    const auto made = db::Book::create(file, clock.environment());
     EXPECT_EQ(made.error().code, Code::Conflict);
     EXPECT_EQ(test::described(made.error()), "FileExists(Stone Bench.jobbook)");
     EXPECT_EQ(test::bytesOf(file), before);
-    EXPECT_EQ(db::Book::create(folder / "no" / "new.jobbook", clock.surroundings()).error().code, Code::Missing);
+    EXPECT_EQ(db::Book::create(folder / "no" / "new.jobbook", clock.environment()).error().code, Code::Missing);
 }
 
 TEST_F(OpeningTest, leavesNothingBesideTheBook) {
@@ -263,7 +263,7 @@ TEST_F(OpeningTest, followsALinkToTheBookItself) {
     book.reset();
     const auto link = folder / "link.jobbook";
     std::filesystem::create_symlink(file, link);
-    auto opened = db::Book::open(link, clock.surroundings());
+    auto opened = db::Book::open(link, clock.environment());
     ASSERT_TRUE(opened) << describe(opened.error());
     EXPECT_EQ((*opened)->file(), file);
     EXPECT_TRUE(std::filesystem::exists(file.string() + ".lock"));
@@ -388,7 +388,7 @@ TEST_F(OpeningTest, stopsAQueryThatDoesNotEnd) {
 // A file whose header another program switched to a write-ahead log is ours all the same, and is switched back.
 TEST_F(OpeningTest, switchesBackFromAWriteAheadLog) {
     stock();
-    const auto sealed = given();
+    const auto sealed = issued();
     book.reset();
     alter(file, "PRAGMA journal_mode = WAL; UPDATE series SET last_number = last_number");
     ASSERT_EQ(test::bytesOf(file)[18], 2);
@@ -403,13 +403,13 @@ TEST_F(OpeningTest, switchesBackFromAWriteAheadLog) {
 
 TEST_F(OpeningTest, copiesTheWholeBook) {
     stock();
-    const auto sealed = given();
+    const auto sealed = issued();
     const auto copy = folder / "copy.jobbook";
     ASSERT_TRUE(book->copyTo(copy));
     EXPECT_EQ(book->copyTo(copy).error().code, Code::Conflict);
     EXPECT_EQ(book->copyTo(folder / "no" / "copy.jobbook").error().code, Code::Missing);
     EXPECT_EQ(test::described(db::Book::check(copy)->damage), std::vector<std::string>{});
-    auto opened = db::Book::open(copy, clock.surroundings());
+    auto opened = db::Book::open(copy, clock.environment());
     ASSERT_TRUE(opened) << describe(opened.error());
     EXPECT_EQ((*opened)->quote(sealed.id)->frozen, sealed.frozen);
     EXPECT_EQ((*opened)->materials().value(), book->materials().value());
@@ -417,7 +417,7 @@ TEST_F(OpeningTest, copiesTheWholeBook) {
 
 TEST_F(OpeningTest, bringsAnOlderBookUpToDateAfterACopy) {
     stock();
-    const auto sealed = given();
+    const auto sealed = issued();
     book.reset();
     const auto before = test::bytesOf(file);
     const std::array<std::string_view, 4> later{db::migrations::all()[0], db::migrations::all()[1],
@@ -432,7 +432,7 @@ TEST_F(OpeningTest, bringsAnOlderBookUpToDateAfterACopy) {
     EXPECT_EQ(errorOfOpening(file).code, Code::TooNew);
     const auto backup = folder / "Stone Bench before version 4.jobbook";
     EXPECT_EQ(test::described(db::Book::check(backup)->damage), std::vector<std::string>{});
-    auto opened = db::Book::open(backup, clock.surroundings());
+    auto opened = db::Book::open(backup, clock.environment());
     ASSERT_TRUE(opened) << describe(opened.error());
     EXPECT_EQ((*opened)->quote(sealed.id)->order, sealed.order);
     EXPECT_NE(test::bytesOf(file), before);

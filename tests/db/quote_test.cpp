@@ -36,12 +36,12 @@ TEST_F(QuoteTest, givesANewOneInOneStepOrLeavesNothing) {
     const auto inputs = book->priceBook(customer).value();
     const auto before = book->quotes("", 100)->size();
     const auto total = Money::fromMicros(412'500'000);
-    EXPECT_FALSE(book->giveNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(-1)));
+    EXPECT_FALSE(book->issueNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(-1)));
     EXPECT_EQ(book->quotes("", 100)->size(), before) << "a refused quote left its draft";
-    const auto given = book->giveNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(21));
-    ASSERT_TRUE(given) << describe(given.error());
-    EXPECT_EQ(given->number, "2026-0001");
-    EXPECT_EQ(given->order, order);
+    const auto issued = book->issueNew(order, inputs, test::resultOf(total), order.quotedOn.plusDays(21));
+    ASSERT_TRUE(issued) << describe(issued.error());
+    EXPECT_EQ(issued->number, "2026-0001");
+    EXPECT_EQ(issued->order, order);
     EXPECT_EQ(book->quotes("", 100)->size(), before + 1);
     expectSound();
 }
@@ -72,7 +72,7 @@ TEST_F(QuoteTest, sealsAQuoteWithAllItsInputs) {
     const auto inputs = book->priceBook(customer).value();
     const auto total = Money::fromMicros(412'500'000);
     const auto until = typed.order.quotedOn.plusDays(21);
-    const auto sealed = book->give(typed, inputs, test::resultOf(total), until).value();
+    const auto sealed = book->issue(typed, inputs, test::resultOf(total), until).value();
     EXPECT_EQ(sealed.number, "2026-0001");
     EXPECT_EQ(sealed.stage, Stage::Quoted);
     EXPECT_EQ(sealed.order, typed.order);
@@ -92,7 +92,7 @@ TEST_F(QuoteTest, sealsAQuoteWithAllItsInputs) {
 TEST_F(QuoteTest, staysFrozenWhenEverythingInTheBookChanges) {
     stock();
     const auto inputs = book->priceBook(customer).value();
-    const auto sealed = given();
+    const auto sealed = issued();
     ASSERT_TRUE(book->moveStock(tape, 40, Money::fromMicros(77'000'000), "delivery"));
     for (auto material : valueOf(book->materials())) {
         material.name += " new";
@@ -138,11 +138,11 @@ TEST_F(QuoteTest, staysFrozenWhenEverythingInTheBookChanges) {
 
 TEST_F(QuoteTest, lendsTheSamePricesToAllQuotesGivenAtThem) {
     stock();
-    given();
+    issued();
     book.reset();
     const auto one = std::filesystem::file_size(file);
     reopen();
-    for (int i = 0; i < 20; ++i) given();
+    for (int i = 0; i < 20; ++i) issued();
     book.reset();
     // Twenty quotes of the same prices: room for their orders, not for twenty price books.
     EXPECT_LT(std::filesystem::file_size(file), one + 20 * 12'000);
@@ -153,10 +153,10 @@ TEST_F(QuoteTest, lendsTheSamePricesToAllQuotesGivenAtThem) {
 
 TEST_F(QuoteTest, givesAQuoteOnlyOnce) {
     stock();
-    auto sealed = given();
+    auto sealed = issued();
     EXPECT_EQ(book->saveDraft(sealed).error().code, Code::Conflict);
     EXPECT_EQ(test::described(
-                  book->give(sealed, *sealed.frozen, test::resultOf(*sealed.sealedTotal), *sealed.validUntil).error()),
+                  book->issue(sealed, *sealed.frozen, test::resultOf(*sealed.sealedTotal), *sealed.validUntil).error()),
               "QuoteGiven(2026-0001)");
 }
 
@@ -167,33 +167,33 @@ TEST_F(QuoteTest, refusesToGiveWhatIsNotFit) {
     const auto until = typed.order.quotedOn;
     auto empty = typed;
     empty.order.lines.clear();
-    EXPECT_EQ(test::described(book->give(empty, inputs, test::resultOf({}), until).error()), "NothingOnQuote");
-    EXPECT_EQ(test::described(book->give(typed, inputs, test::resultOf({}), until.plusDays(-1)).error()),
+    EXPECT_EQ(test::described(book->issue(empty, inputs, test::resultOf({}), until).error()), "NothingOnQuote");
+    EXPECT_EQ(test::described(book->issue(typed, inputs, test::resultOf({}), until.plusDays(-1)).error()),
               "EndsBeforeItBegins");
-    EXPECT_EQ(test::described(book->give(typed, book->priceBook({}).value(), test::resultOf({}), until).error()),
+    EXPECT_EQ(test::described(book->issue(typed, book->priceBook({}).value(), test::resultOf({}), until).error()),
               "PricesOfAnother");
-    EXPECT_EQ(book->give(typed, inputs, test::resultOf(Money::fromMicros(INT64_MAX)), until).error().code,
+    EXPECT_EQ(book->issue(typed, inputs, test::resultOf(Money::fromMicros(INT64_MAX)), until).error().code,
               Code::Invalid);
     auto spoilt = inputs;
     spoilt.shop.rules.ladder.clear();
-    EXPECT_EQ(book->give(typed, spoilt, test::resultOf({}), until).error().code, Code::Invalid);
+    EXPECT_EQ(book->issue(typed, spoilt, test::resultOf({}), until).error().code, Code::Invalid);
     EXPECT_EQ(book->quote(typed.id)->number, "");
-    EXPECT_EQ(given().number, "2026-0001");
+    EXPECT_EQ(issued().number, "2026-0001");
     expectSound();
 }
 
 TEST_F(QuoteTest, countsWithinTheYearWhateverTheClockDoes) {
     stock();
-    EXPECT_EQ(given().number, "2026-0001");
-    EXPECT_EQ(given().number, "2026-0002");
+    EXPECT_EQ(issued().number, "2026-0001");
+    EXPECT_EQ(issued().number, "2026-0002");
     clock.now += std::chrono::days(60);
-    EXPECT_EQ(given().number, "2027-0001");
+    EXPECT_EQ(issued().number, "2027-0001");
     clock.now -= std::chrono::days(90);
-    EXPECT_EQ(given().number, "2026-0003");
+    EXPECT_EQ(issued().number, "2026-0003");
     clock.now += std::chrono::days(365 * 30);
-    EXPECT_EQ(given().number, "2056-0001");
+    EXPECT_EQ(issued().number, "2056-0001");
     clock.now -= std::chrono::days(365 * 30);
-    EXPECT_EQ(given().number, "2026-0004");
+    EXPECT_EQ(issued().number, "2026-0004");
     std::vector<std::string> order;
     for (const auto& row : valueOf(book->quotes("", 50))) order.push_back(row.number);
     EXPECT_EQ(order,
@@ -203,7 +203,7 @@ TEST_F(QuoteTest, countsWithinTheYearWhateverTheClockDoes) {
 
 TEST_F(QuoteTest, listsTheNewestFirstAndFindsByNumberCustomerOrTitle) {
     stock();
-    const auto sealed = given();
+    const auto sealed = issued();
     auto other = book->startQuote().value();
     other.order.lines = {test::sampleLine(design)};
     other.order.lines[0].title = "Étoile filante";
@@ -232,11 +232,11 @@ TEST_F(QuoteTest, movesThroughItsStages) {
     stock();
     const auto typed = draft();
     EXPECT_EQ(book->setStage(typed.id, Stage::Agreed).error().code, Code::Invalid);
-    ASSERT_TRUE(book->setStage(typed.id, Stage::LetGo));
+    ASSERT_TRUE(book->setStage(typed.id, Stage::Declined));
     ASSERT_TRUE(book->setStage(typed.id, Stage::Enquiry));
-    const auto sealed = given();
+    const auto sealed = issued();
     EXPECT_EQ(book->setStage(sealed.id, Stage::Enquiry).error().code, Code::Invalid);
-    for (const auto stage : {Stage::Agreed, Stage::Making, Stage::Ready, Stage::Collected, Stage::LetGo}) {
+    for (const auto stage : {Stage::Agreed, Stage::InProduction, Stage::Ready, Stage::Collected, Stage::Declined}) {
         ASSERT_TRUE(book->setStage(sealed.id, stage));
         EXPECT_EQ(book->quote(sealed.id)->stage, stage);
     }
@@ -263,9 +263,9 @@ class TamperedSeal : public BookTest, public testing::WithParamInterface<Tamperi
 
 TEST_P(TamperedSeal, isReportedByCheck) {
     stock();
-    given();
-    given();
-    given();
+    issued();
+    issued();
+    issued();
     book.reset();
     expectSound();
     sqlite3* other = nullptr;
@@ -304,7 +304,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST_F(QuoteTest, keepsWhatTheCustomerWasGiven) {
     stock();
-    const auto sealed = given();
+    const auto sealed = issued();
     ASSERT_TRUE(sealed.result);
     EXPECT_EQ(sealed.result->rules, pricing::kRulesVersion);
     EXPECT_EQ(sealed.result->figures.total, Money::fromMicros(412'500'000));
@@ -318,8 +318,8 @@ TEST_F(QuoteTest, keepsWhatTheCustomerWasGiven) {
 // The person can be taken out: all else stays, and the seals still hold.
 TEST_F(QuoteTest, keepsItsSealsWhenTheCustomerIsTakenOut) {
     stock();
-    const auto first = given();
-    const auto second = given();
+    const auto first = issued();
+    const auto second = issued();
     book.reset();
     sqlite3* other = nullptr;
     ASSERT_EQ(sqlite3_open(file.c_str(), &other), SQLITE_OK);
@@ -341,7 +341,7 @@ TEST_F(QuoteTest, keepsItsSealsWhenTheCustomerIsTakenOut) {
 
 TEST_F(QuoteTest, doesNotOpenAQuoteWhoseSealDoesNotMatch) {
     stock();
-    const auto sealed = given();
+    const auto sealed = issued();
     book.reset();
     sqlite3* other = nullptr;
     ASSERT_EQ(sqlite3_open(file.c_str(), &other), SQLITE_OK);

@@ -19,7 +19,7 @@ class SchemaTest : public test::BookTest {
     void SetUp() override {
         BookTest::SetUp();
         stock();
-        given();
+        issued();
         book.reset();
         ASSERT_EQ(sqlite3_open_v2(file.c_str(), &db, SQLITE_OPEN_READONLY, nullptr), SQLITE_OK);
     }

@@ -89,7 +89,7 @@ TEST_F(UndoTest, reachesBackToTheOpeningOnly) {
 }
 
 TEST_F(UndoTest, takesSeveralSavesBackAsOne) {
-    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
+    ASSERT_TRUE(book->batch(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         for (const auto* name : {"Jet SS10", "Rose SS10"})
             if (auto saved = book->save(test::sampleStone(name)); !saved) return base::fail(saved.error());
         return {};
@@ -104,7 +104,7 @@ TEST_F(UndoTest, takesSeveralSavesBackAsOne) {
 
 TEST_F(UndoTest, keepsNothingOfAnActionThatFails) {
     const auto before = test::described(book->undoState()->undo);
-    const auto done = book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
+    const auto done = book->batch(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         if (auto saved = book->save(test::sampleStone("Jet SS10")); !saved) return base::fail(saved.error());
         if (auto saved = book->save(test::sampleStone("Jet SS10")); !saved) return base::fail(saved.error());
         return {};
@@ -117,7 +117,7 @@ TEST_F(UndoTest, keepsNothingOfAnActionThatFails) {
 }
 
 TEST_F(UndoTest, keepsTheRestWhenAFailureInsideAnActionIsForgiven) {
-    ASSERT_TRUE(book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
+    ASSERT_TRUE(book->batch(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         EXPECT_TRUE(book->save(test::sampleStone("Jet SS10")));
         EXPECT_FALSE(book->save(test::sampleStone("Jet SS10")));
         EXPECT_TRUE(book->save(test::sampleStone("Rose SS10")));
@@ -130,7 +130,7 @@ TEST_F(UndoTest, keepsTheRestWhenAFailureInsideAnActionIsForgiven) {
 }
 
 TEST_F(UndoTest, survivesAnExceptionInsideAnAction) {
-    const auto done = book->together(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
+    const auto done = book->batch(base::say(db::Note::Adding, "a kit"), [&]() -> base::Done {
         EXPECT_TRUE(book->save(test::sampleStone()));
         throw std::runtime_error("lost");
     });
@@ -142,7 +142,7 @@ TEST_F(UndoTest, survivesAnExceptionInsideAnAction) {
 TEST_F(UndoTest, neverTakesAGivenQuoteBack) {
     stock();
     const auto steps = test::described(book->undoState()->undo);
-    const auto sealed = given();
+    const auto sealed = issued();
     EXPECT_EQ(test::described(book->undoState()->undo), steps);
     ASSERT_TRUE(book->undo());
     EXPECT_EQ(book->quote(sealed.id)->number, sealed.number);
@@ -195,13 +195,13 @@ class RandomWalk : public BookTest {
         case 2: return !materials.empty() && book->removeMaterial(materials[below(materials.size())].id).has_value();
         case 3:
             return book
-                ->together(base::say(db::Note::Adding, "new order"),
-                           [&]() -> base::Done {
-                               auto quote = book->startQuote().value();
-                               quote.order.lines.emplace_back().title = "First";
-                               if (auto saved = book->saveDraft(quote); !saved) return base::fail(saved.error());
-                               return {};
-                           })
+                ->batch(base::say(db::Note::Adding, "new order"),
+                        [&]() -> base::Done {
+                            auto quote = book->startQuote().value();
+                            quote.order.lines.emplace_back().title = "First";
+                            if (auto saved = book->saveDraft(quote); !saved) return base::fail(saved.error());
+                            return {};
+                        })
                 .has_value();
         case 4: {
             const auto drafts = book->quotes("", 10'000).value();

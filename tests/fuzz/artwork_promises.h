@@ -45,9 +45,9 @@ inline void checkDrawing(const base::Result<artwork::Drawing>& drawing) {
         for (const auto& group : counted->groups) grouped += group.count.value();
         std::size_t stones = 0;
         std::size_t twice = 0;
-        for (const auto fate : counted->discFates) {
-            stones += fate == artwork::Fate::Stone;
-            twice += fate == artwork::Fate::Duplicate;
+        for (const auto classification : counted->discClasses) {
+            stones += classification == artwork::Classification::Stone;
+            twice += classification == artwork::Classification::Duplicate;
         }
         base::ensure(stones == counted->stones.size() && static_cast<std::size_t>(grouped) == stones,
                      "every stone is in one group");

@@ -40,7 +40,7 @@ void checkLength(std::string_view text, const NumberStyle& style) {
             checkRefusal(length.error());
             continue;
         }
-        base::ensure(!length->isNegative() && *length <= kLongest, "a length is in range");
+        base::ensure(!length->isNegative() && *length <= kMaxLength, "a length is in range");
         for (const auto written : {LengthUnit::Inch, LengthUnit::Millimetre, LengthUnit::Centimetre})
             base::ensure(parseLength(formatLength(*length, written, style), written, style) == *length,
                          "a length reads back");
@@ -50,8 +50,8 @@ void checkLength(std::string_view text, const NumberStyle& style) {
 void checkMoney(std::string_view text, const Currency& currency, const NumberStyle& style) {
     const auto money = parseMoney(text, currency, style);
     if (!money) return checkRefusal(money.error());
-    constexpr std::int64_t kMost = 1'000'000'000'000'000;
-    base::ensure(money->micros() >= -kMost && money->micros() <= kMost, "an amount is in range");
+    constexpr std::int64_t kMax = 1'000'000'000'000'000;
+    base::ensure(money->micros() >= -kMax && money->micros() <= kMax, "an amount is in range");
     base::ensure(parseMoney(formatExact(*money, currency), currency) == *money, "an exact amount reads back");
     const std::string written = formatMoney(*money, currency, style);
     const auto again = parseMoney(written, currency, style);

@@ -103,7 +103,7 @@ struct Coster {
     PlainCost all(Whole cardFixed) {
         const auto& rates = book.shop.rates;
         const auto& press = book.bench.press;
-        const auto* base = line.customersGarment ? nullptr : book.find(line.onto);
+        const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial);
         const bool backing = base && base->material.kind == MaterialKind::Backing;
 
         Whole stones = 0;
@@ -242,7 +242,7 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
 
     // A size that is charged for is priced by its surcharge: its extra cost is not spread over the pieces.
     auto plain = line;
-    const auto* base = line.customersGarment ? nullptr : book.find(line.onto);
+    const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial);
     if (base)
         for (const auto& size : base->material.sizes) {
             if (size.surcharge == units::Money{}) continue;
@@ -263,12 +263,13 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
         spread -= priced.cost.setUp;
         priced.setUp = cents(priced.cost.setUp * factor, by);
     }
-    priced.each = line.typedEach ? cents(line.typedEach->micros()) : rounded(spread * factor, by * n, rules.rounding);
+    priced.each =
+        line.overrideEach ? cents(line.overrideEach->micros()) : rounded(spread * factor, by * n, rules.rounding);
     priced.goods = priced.each * n;
     priced.charged = priced.goods + priced.sizes + priced.setUp;
     priced.net = holdsTax ? even(Wide{priced.charged} * kMillion, kMillion + tax) : priced.charged;
-    if (priced.net < priced.cost.total) priced.footing = pricing::Footing::BelowCost;
-    if (priced.net < priced.cost.floor) priced.footing = pricing::Footing::BelowFloor;
+    if (priced.net < priced.cost.total) priced.coverage = pricing::PriceCoverage::BelowCost;
+    if (priced.net < priced.cost.floor) priced.coverage = pricing::PriceCoverage::BelowFloor;
     return priced;
 }
 
@@ -302,8 +303,8 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
         priced.discount = cents(Wide{before} * order.discount.share->ppm(), kMillion);
     else if (order.discount.amount)
         priced.discount = cents(order.discount.amount->micros());
-    priced.topUp = std::max<Whole>(0, cents(rules.minimumOrder.micros()) - (before - priced.discount));
-    priced.subtotal = before - priced.discount + priced.topUp;
+    priced.minimumOrderCharge = std::max<Whole>(0, cents(rules.minimumOrder.micros()) - (before - priced.discount));
+    priced.subtotal = before - priced.discount + priced.minimumOrderCharge;
 
     // What was put on or taken off is shared by what each line charges; each running total is rounded to the cent.
     const Whole added = priced.subtotal - priced.goods;

@@ -37,7 +37,7 @@ struct PlainLine {
     std::int64_t setUp = 0;
     std::int64_t charged = 0;
     std::int64_t net = 0;
-    pricing::Footing footing = pricing::Footing::Pays;
+    pricing::PriceCoverage coverage = pricing::PriceCoverage::Pays;
 };
 
 /// A priced order, in micro-units, likewise.
@@ -46,7 +46,7 @@ struct PlainOrder {
     std::int64_t goods = 0;
     std::int64_t rush = 0;
     std::int64_t discount = 0;
-    std::int64_t topUp = 0;
+    std::int64_t minimumOrderCharge = 0;
     std::int64_t subtotal = 0;
     std::int64_t tax = 0;
     std::int64_t total = 0;

@@ -142,18 +142,18 @@ OrderLine drawLine(Draw& draw, const PriceBook& book) {
     line.templatesOnWall = draw.once(3);
     if (draw.once(4)) line.plannedPieces = Count::of(draw.from(1, 200));
     if (draw.once(4)) line.artTime = draw.time(3'600'000);
-    if (draw.once(4)) line.typedEach = draw.money(20'000'000);
+    if (draw.once(4)) line.overrideEach = draw.money(20'000'000);
     line.taxable = !draw.once(4);
     switch (draw.from(0, 2)) {
     case 0: break;
     case 1:
         line.customersGarment = true;
-        line.onto = {};
+        line.baseMaterial = {};
         break;
     default: {
-        line.onto = idOf("Hoodie");
+        line.baseMaterial = idOf("Hoodie");
         auto left = line.quantity.value();
-        for (const auto& size : book.find(line.onto)->material.sizes) {
+        for (const auto& size : book.find(line.baseMaterial)->material.sizes) {
             const auto count = draw.from(0, left);
             left -= count;
             if (!draw.once(3)) line.sizes.push_back({size.name, Count::of(count)});

@@ -19,12 +19,12 @@ Length inches(std::int64_t n) { return Length::fromInch64ths(n * 64); }
 SheetTraits& sheetOf(CostCase& of, const char* name) { return of.book.materials[idOf(name)].material.sheet; }
 
 void onHoodie(CostCase& of) {
-    of.line.onto = idOf("Hoodie");
+    of.line.baseMaterial = idOf("Hoodie");
     of.line.sizes = {{"M", Count::of(5)}, {"2XL", Count::of(3)}};
 }
 
 void onCustomersGarment(CostCase& of) {
-    of.line.onto = {};
+    of.line.baseMaterial = {};
     of.line.customersGarment = true;
 }
 

@@ -12,7 +12,7 @@ struct HeldClock {
     std::chrono::system_clock::time_point now =
         std::chrono::sys_days(std::chrono::year(2026) / 11 / 25) + std::chrono::hours(9);
 
-    db::Surroundings surroundings() {
+    db::Environment environment() {
         return {.now = [this] { return now; },
                 .today = [this] { return units::Date::fromDays(std::chrono::floor<std::chrono::days>(now)); },
                 .actor = "tester"};

@@ -77,12 +77,12 @@ catalogue::PriceBook studioBook() {
     return book;
 }
 
-catalogue::OrderLine lineOf(std::string title, std::int64_t pieces, Money each, const base::Id& onto) {
+catalogue::OrderLine lineOf(std::string title, std::int64_t pieces, Money each, const base::Id& baseMaterial) {
     catalogue::OrderLine line;
     line.title = std::move(title);
     line.quantity = Count::of(pieces);
-    line.typedEach = each;
-    line.onto = onto;
+    line.overrideEach = each;
+    line.baseMaterial = baseMaterial;
     line.width = inch64ths(3 * 64 + 32);
     line.height = inch64ths(2 * 64 + 48);
     line.stones = {{kAquamarine, Count::of(212)}, {kJet, Count::of(96)}};
@@ -177,9 +177,9 @@ Sale anySale(std::mt19937_64& random) {
     if (roll(0, 1) == 0) sale.order.wantedBy.reset();
     if (roll(0, 1) == 0) sale.order.discount.share = Rate::fromPpm(roll(0, 400'000));
     for (auto& line : sale.order.lines) {
-        line.typedEach = Money::fromMicros(roll(0, 60'000'000));
+        line.overrideEach = Money::fromMicros(roll(0, 60'000'000));
         line.taxable = roll(0, 4) != 0;
-        if (roll(0, 1) == 0) line.typedEach.reset();
+        if (roll(0, 1) == 0) line.overrideEach.reset();
     }
     return sale;
 }

@@ -143,7 +143,7 @@ OrderLine lantern(std::int64_t quantity) {
     line.width = Length::fromInch64ths(3 * 64 + 32);
     line.height = Length::fromInch64ths(2 * 64 + 48);
     line.stones = {{idOf("Aqua"), Count::of(212)}, {idOf("Jet"), Count::of(96)}};
-    line.onto = idOf("Backing");
+    line.baseMaterial = idOf("Backing");
     line.quantity = Count::of(quantity);
     return line;
 }
@@ -151,7 +151,7 @@ OrderLine lantern(std::int64_t quantity) {
 PlainJob::PlainJob(std::int64_t quantity, Money each) {
     book.materials[idOf("Hoodie")].price->price = each;
     line.quantity = Count::of(quantity);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
 }
 
 Order orderOf(std::vector<OrderLine> lines) {

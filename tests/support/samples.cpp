@@ -193,14 +193,14 @@ OrderLine sampleLine(const Design& design) {
             .width = design.width,
             .height = design.height,
             .stones = design.stones,
-            .onto = design.usualBase,
+            .baseMaterial = design.usualBase,
             .customersGarment = true,
             .templatesOnWall = design.templatesOnWall,
             .plannedPieces = design.plannedPieces,
             .artTime = design.artTime,
             .quantity = Count::of(24),
             .sizes = {{"2XL", Count::of(3)}},
-            .typedEach = cents(1'250),
+            .overrideEach = cents(1'250),
             .taxable = false};
 }
 
@@ -216,7 +216,7 @@ Order sampleOrder(const base::Id& customer, const Design& design) {
     order.lines[1].design = {};
     order.lines[1].plannedPieces.reset();
     order.lines[1].artTime.reset();
-    order.lines[1].typedEach.reset();
+    order.lines[1].overrideEach.reset();
     order.lines[1].sizes.clear();
     return order;
 }

@@ -54,7 +54,7 @@ const Object& objectOf<OrderLine>() {
             field<&T::width>("width_nm", Term::Width, kLengths),
             field<&T::height>("height_nm", Term::Height, kLengths),
             field<&T::stones>("stones", Term::Stones, Length{200}),
-            field<&T::onto>("onto", Term::Base, Key::MayBeNone),
+            field<&T::baseMaterial>("onto", Term::Base, Key::MayBeNone),
             field<&T::customersGarment>("customers_garment", Term::CustomersGarment),
             field<&T::templatesOnWall>("templates_on_wall", Term::TemplatesOnTheWall),
             field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne)
@@ -62,7 +62,7 @@ const Object& objectOf<OrderLine>() {
             field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes).notEntered("comes with the design"),
             field<&T::quantity>("quantity", Term::Quantity, kCounts).asking({1, kMaxPieces}),
             field<&T::sizes>("sizes", Term::Sizes, Length{200}),
-            field<&T::typedEach>("typed_each_micros", Term::TypedPrice, kAmount),
+            field<&T::overrideEach>("typed_each_micros", Term::TypedPrice, kAmount),
             field<&T::taxable>("taxable", Term::TaxMark),
         }};
     return object;

@@ -20,7 +20,7 @@ inline constexpr Range kAmount{0, 1'000'000'000'000'000}; ///< money, micro-unit
 inline constexpr Range kEitherAmount{-kAmount.highest, kAmount.highest};
 inline constexpr Range kShare{0, 1'000'000};   ///< ppm, 0 to 100 %
 inline constexpr Range kPartShare{0, 999'999}; ///< ppm, 0 to below 100 %
-inline constexpr Range kLengths{0, units::kLongest.nanometres()};
+inline constexpr Range kLengths{0, units::kMaxLength.nanometres()};
 inline constexpr Range kTimes{0, 36'000'000'000}; ///< ms, to 10,000 hours
 inline constexpr Range kCounts{0, 1'000'000'000};
 inline constexpr Range kFromOne{1, 1'000'000'000};

@@ -273,7 +273,7 @@ verbs::Outcome estimate(std::vector<std::string> words) {
     for (const char* word : {"--stone", "SS10", "--pitch", "3.2mm", "--style", "fill", "--json"})
         words.emplace_back(word);
     test::HeldClock clock;
-    return verbs::run(words, {clock.surroundings(), {}, artwork::outlinesOf});
+    return verbs::run(words, {clock.environment(), {}, artwork::outlinesOf});
 }
 
 constexpr auto kFont = "DejaVu Sans";

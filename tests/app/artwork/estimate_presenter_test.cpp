@@ -53,7 +53,7 @@ class Bars {
 class Estimating : public testing::Test {
   protected:
     Estimating()
-        : m_session(*demo::createDemoBook(m_folder.path() / "demo.jobbook", m_clock.surroundings()))
+        : m_session(*demo::createDemoBook(m_folder.path() / "demo.jobbook", m_clock.environment()))
         , m_presenter(m_session, m_bars.maker()) {}
 
     EstimateInputs inputs(const char* text) {

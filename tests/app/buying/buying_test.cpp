@@ -21,7 +21,7 @@
 #include <gtest/gtest.h>
 
 using namespace sp;
-using supply::Way;
+using supply::Strategy;
 
 namespace {
 
@@ -42,7 +42,7 @@ class Buying : public testing::Test {
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
                            QString::fromStdString(m_folder.path().string()));
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
@@ -95,8 +95,8 @@ TEST_F(Buying, plansForADesignAndANumberByKeys) {
     EXPECT_EQ(text("bulkCost"), "31.65");
     EXPECT_EQ(text("bulkEach"), "1.32 a piece");
     const auto& plans = presenter().answer()->plans;
-    ASSERT_TRUE(plans.of(Way::Mix).plan.has_value());
-    EXPECT_LE(plans.of(Way::Mix).plan->cost, plans.of(Way::Bulk).plan->cost);
+    ASSERT_TRUE(plans.of(Strategy::Mix).plan.has_value());
+    EXPECT_LE(plans.of(Strategy::Mix).plan->cost, plans.of(Strategy::Bulk).plan->cost);
     // One way, and only one, says that it is the cheapest, in words.
     int marks = 0;
     for (const char* mark : {"kitsMark", "bulkMark", "mixMark"})
@@ -162,11 +162,11 @@ TEST_F(Buying, dropsAnAnswerThatComesLate) {
 TEST_F(Buying, theShelfCanBeLeftAside) {
     choose("Lantern", "24");
     ASSERT_TRUE(settle());
-    const auto with = presenter().answer()->plans.of(Way::Bulk).plan->cost;
+    const auto with = presenter().answer()->plans.of(Strategy::Bulk).plan->cost;
     find<QCheckBox>("buyShelf")->setFocus();
     key(Qt::Key_Space);
     ASSERT_TRUE(settle());
-    EXPECT_LT(with, presenter().answer()->plans.of(Way::Bulk).plan->cost);
+    EXPECT_LT(with, presenter().answer()->plans.of(Strategy::Bulk).plan->cost);
 }
 
 TEST_F(Buying, figuresOpenByEnter) {
@@ -192,7 +192,7 @@ TEST_F(Buying, readsTheStaircaseByArrowsAndAsATable) {
     choose("Lantern", "24");
     ASSERT_TRUE(settle());
     ASSERT_TRUE(test::waitFor([this] { return presenter().curve() && presenter().curve()->points.size() >= 30; }));
-    auto* picture = find<buying::StaircasePicture>("stairs");
+    auto* picture = find<buying::CostCurvePicture>("stairs");
     picture->setFocus();
     EXPECT_EQ(picture->marked(), 24);
     key(Qt::Key_Right);
@@ -252,7 +252,7 @@ TEST_F(Buying, aFormulaInASuppliersNameStaysWords) {
     plan.packs = {{"p", "+Kestrel", units::Count::of(1), units::Money::fromMicros(1'500'000)}};
     plan.orders = {{"+Kestrel", units::Money::fromMicros(1'500'000), units::Money()}};
     buying::Answer answer{job, {}};
-    answer.plans.ways[static_cast<std::size_t>(Way::Mix)].plan = plan;
+    answer.plans.strategies[static_cast<std::size_t>(Strategy::Mix)].plan = plan;
     EXPECT_EQ(buying::shoppingCsv(answer), "Supplier,Pack,Material,Packs,Each,Goods\r\n"
                                            "'+Kestrel,'@bag,'=1+1,1,1.50,1.50\r\n"
                                            "'+Kestrel,Shipping,,,,0.00\r\n");

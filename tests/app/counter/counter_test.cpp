@@ -22,7 +22,7 @@ TEST_F(Counter, goesFromEmptyToAGivenQuoteAndItsPdfByKeysAlone) {
     orderLantern();
     EXPECT_EQ(text("toPay"), "182.75");
     press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_TRUE(m_window->presenter().isGiven());
+    EXPECT_TRUE(m_window->presenter().isIssued());
     press(Qt::Key_P, Qt::ControlModifier);
     EXPECT_LE(m_keys, 25) << "keys from start to the sheet";
     auto* preview = m_window->findChild<paper::PreviewDialog*>();
@@ -65,7 +65,7 @@ TEST_F(Counter, blanksThePriceWhileAnEntryCannotBeRead) {
     EXPECT_EQ(field("pieces")->text(), "12x") << "what was typed stays";
     field("pieces")->setFocus();
     press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_FALSE(m_window->presenter().isGiven());
+    EXPECT_FALSE(m_window->presenter().isIssued());
     field("pieces")->selectAll();
     type("24");
     EXPECT_EQ(text("toPay"), "182.75");
@@ -325,7 +325,7 @@ TEST_F(Counter, aLongTaxLineDoesNotWidenTheSlip) {
 TEST_F(Counter, aGivenQuoteCannotBeChanged) {
     orderLantern();
     press(Qt::Key_Return, Qt::ControlModifier);
-    ASSERT_TRUE(m_window->presenter().isGiven());
+    ASSERT_TRUE(m_window->presenter().isIssued());
     EXPECT_FALSE(field("pieces")->isEnabled());
     m_window->presenter().editLine([](catalogue::OrderLine& line) { line.quantity = units::Count::of(1); });
     EXPECT_EQ(text("toPay"), "182.75");

@@ -77,9 +77,9 @@ TEST_F(EveryField, hasAnInputOrSaysWhyNot) {
         collect(*object, leaves);
     orderLantern();
     look();
-    auto* onto = find<QLineEdit>("onto");
-    onto->setFocus(Qt::TabFocusReason);
-    onto->selectAll();
+    auto* baseMaterial = find<QLineEdit>("onto");
+    baseMaterial->setFocus(Qt::TabFocusReason);
+    baseMaterial->selectAll();
     type("hoodie");
     press(Qt::Key_Return);
     look();

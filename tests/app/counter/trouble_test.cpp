@@ -54,7 +54,7 @@ TEST_F(Trouble, inABookOpenElsewhereThereIsOnlyReading) {
     m_window.reset();
     test::Child holder({BOOK_CHILD, "hold", bookFile().string()});
     ASSERT_EQ(holder.line(), "held");
-    open(db::Book::open(bookFile(), m_clock.surroundings()));
+    open(db::Book::open(bookFile(), m_clock.environment()));
     EXPECT_TRUE(m_window->messages().sentence().contains("for reading only"))
         << m_window->messages().sentence().toStdString();
     EXPECT_EQ(text("toPay"), "182.75");
@@ -63,7 +63,7 @@ TEST_F(Trouble, inABookOpenElsewhereThereIsOnlyReading) {
     EXPECT_TRUE(find<QPushButton>("print")->isEnabled());
     EXPECT_FALSE(find<>("removeLine")->isVisible());
     press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_FALSE(m_window->presenter().isGiven());
+    EXPECT_FALSE(m_window->presenter().isIssued());
 }
 
 TEST_F(Trouble, aTextSizeThatIsNoNumberIsTheUsualOne) {

@@ -13,7 +13,7 @@
 namespace {
 
 using namespace sp;
-using supply::Way;
+using supply::Strategy;
 using units::Money;
 
 template<class T>
@@ -25,7 +25,7 @@ T all(base::Result<T> read) {
 class DemoKits : public testing::Test {
   protected:
     DemoKits() {
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(book.has_value());
         m_materials = all((*book)->materials());
         m_packs = all((*book)->packs());
@@ -36,7 +36,7 @@ class DemoKits : public testing::Test {
     }
 
     /// Kits against bulk for the design of that kit: what it takes of stones, tape and backing.
-    supply::StaircasePoint at(const std::string& name, std::int64_t pieces) {
+    supply::CostCurvePoint at(const std::string& name, std::int64_t pieces) {
         const auto kit = std::find_if(m_kits.begin(), m_kits.end(), [&](const auto& k) { return k.name == name; });
         const auto design =
             std::find_if(m_designs.begin(), m_designs.end(), [&](const auto& d) { return d.id == kit->design; });
@@ -48,10 +48,10 @@ class DemoKits : public testing::Test {
         supplies.usualTape = m_usualTape;
         layout::FitMemo fits;
         const auto job = all(supply::jobOf({supply::lineOf(*design, m_materials, pieces)}, supplies, fits));
-        std::array<supply::WayPlan, 3> ways;
-        for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
-            ways[static_cast<std::size_t>(way)] = all(supply::planWay(job, way, {}));
-        const auto point = supply::pointOf(job, supply::compared(job, std::move(ways)));
+        std::array<supply::StrategyPlan, 3> strategies;
+        for (const Strategy strategy : {Strategy::Kits, Strategy::Bulk, Strategy::Mix})
+            strategies[static_cast<std::size_t>(strategy)] = all(supply::planStrategy(job, strategy, {}));
+        const auto point = supply::pointOf(job, supply::compared(job, std::move(strategies)));
         EXPECT_TRUE(point.proven);
         return point;
     }
@@ -68,10 +68,10 @@ class DemoKits : public testing::Test {
 
 TEST_F(DemoKits, theStarterKitPaysForSixAndMixesWithBulkForEight) {
     const auto six = at("Lantern starter kit", 6);
-    EXPECT_EQ(six.winner, Way::Kits);
+    EXPECT_EQ(six.winner, Strategy::Kits);
     EXPECT_EQ(six.kits.cost, Money::fromMicros(34'400'000)); // 24.90 and 9.50 shipping, worked by hand
     const auto eight = at("Lantern starter kit", 8);
-    EXPECT_EQ(eight.winner, Way::Mix);
+    EXPECT_EQ(eight.winner, Strategy::Mix);
     // 8 x 212 / 0.98 = 1731 stones, 1425 are in the kit: 3 bags of a gross at 1.39 and 7.50 shipping, worked by hand.
     EXPECT_EQ(eight.mix.cost, Money::fromMicros(46'070'000));
     EXPECT_EQ(eight.kits.cost, Money::fromMicros(59'300'000)); // two kits, one shipping
@@ -80,7 +80,7 @@ TEST_F(DemoKits, theStarterKitPaysForSixAndMixesWithBulkForEight) {
 
 TEST_F(DemoKits, theGiftKitNeverPays) {
     for (std::int64_t pieces = 1; pieces <= 12; ++pieces)
-        EXPECT_EQ(at("Heron gift kit", pieces).winner, Way::Bulk) << pieces;
+        EXPECT_EQ(at("Heron gift kit", pieces).winner, Strategy::Bulk) << pieces;
 }
 
 } // namespace

@@ -4,8 +4,8 @@
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
 #include "app/plans/plan_dialog.h"
-#include "app/words/words.h"
 #include "app/words/names.h"
+#include "app/words/words.h"
 #include "core/pricing/price_order.h"
 #include "db/messages.h"
 #include "tests/support/held_clock.h"
@@ -33,7 +33,7 @@ class Jobs : public testing::Test {
   protected:
     Jobs() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
@@ -51,7 +51,7 @@ class Jobs : public testing::Test {
                 line.width = known.width;
                 line.height = known.height;
                 line.stones = known.stones;
-                line.onto = known.usualBase;
+                line.baseMaterial = known.usualBase;
                 line.quantity = units::Count::of(24);
             }
             EXPECT_FALSE(quote.order.lines.empty()) << design;
@@ -65,7 +65,7 @@ class Jobs : public testing::Test {
         const auto priced = pricing::priceOrder(quote.order, prices, m_session->fits());
         EXPECT_TRUE(priced.has_value());
         return *m_session->change([&](db::Book& book) {
-            return book.give(quote, prices, sp::test::resultOf(priced->total), quote.order.quotedOn.plusDays(30));
+            return book.issue(quote, prices, sp::test::resultOf(priced->total), quote.order.quotedOn.plusDays(30));
         });
     }
     void open() {
@@ -199,7 +199,7 @@ TEST_F(Jobs, theFirstIsChosenWhateverKeyIsDown) {
 
 TEST_F(Jobs, areCutFromWhatTheQuoteHasWhereItWasRemovedFromSupplies) {
     const auto quote = give("Lantern", "Juniper Hill Swim Club");
-    const auto base = quote.order.lines[0].onto;
+    const auto base = quote.order.lines[0].baseMaterial;
     const auto name = quote.frozen->find(base)->material.name;
     const auto done = m_session->change([&](db::Book& book) -> base::Done {
         const auto kits = *book.kits();
@@ -247,7 +247,7 @@ TEST_F(Jobs, moveOnByTypingTheStage) {
     open();
     typeInto("jobStage", "mak");
     QTest::keyClick(part<QLineEdit>("jobStage"), Qt::Key_Return);
-    EXPECT_EQ(stageOf(lantern.id), db::Stage::Making);
+    EXPECT_EQ(stageOf(lantern.id), db::Stage::InProduction);
     EXPECT_EQ(cell(0, JobsTableModel::Stage), "Making");
     m_session->undo();
     EXPECT_EQ(stageOf(lantern.id), db::Stage::Quoted);
@@ -274,13 +274,13 @@ TEST_F(Jobs, offerADraftOnlyWhatADraftCanBe) {
     EXPECT_EQ(presenter.stages().front(), db::Stage::Quoted);
     EXPECT_EQ(presenter.stages().size(), 6U);
     presenter.select(1);
-    EXPECT_EQ(presenter.stages(), (std::vector{db::Stage::Enquiry, db::Stage::LetGo}));
-    EXPECT_FALSE(presenter.setStage(db::Stage::LetGo).has_value());
-    EXPECT_EQ(stageOf(heron.id), db::Stage::LetGo);
+    EXPECT_EQ(presenter.stages(), (std::vector{db::Stage::Enquiry, db::Stage::Declined}));
+    EXPECT_FALSE(presenter.setStage(db::Stage::Declined).has_value());
+    EXPECT_EQ(stageOf(heron.id), db::Stage::Declined);
     const auto refused = presenter.setStage(db::Stage::Ready);
     ASSERT_TRUE(refused.has_value());
     EXPECT_EQ(refused->code, base::Code::Invalid);
-    EXPECT_EQ(stageOf(heron.id), db::Stage::LetGo);
+    EXPECT_EQ(stageOf(heron.id), db::Stage::Declined);
 }
 
 TEST_F(Jobs, keepTheirPlaceWhenTheListGrows) {
@@ -295,7 +295,7 @@ TEST_F(Jobs, keepTheirPlaceWhenTheListGrows) {
 TEST_F(Jobs, areReadOnWhenTheEndIsLookedAt) {
     constexpr int kMany = 2 * static_cast<int>(kFirstJobs) + 50;
     m_session->change([&](db::Book& book) {
-        return book.together(base::say(db::Note::NewQuote), [&]() -> base::Done {
+        return book.batch(base::say(db::Note::NewQuote), [&]() -> base::Done {
             for (int i = 0; i < kMany; ++i)
                 if (auto started = book.startQuote(); !started) return base::fail(started.error());
             return {};
@@ -396,7 +396,7 @@ TEST_F(Jobs, theTableBehavesAsAModel) {
 
 TEST(StageWord, everyStageHasItsOwn) {
     std::set<QString> words;
-    for (int stage = 0; stage <= static_cast<int>(db::Stage::LetGo); ++stage)
+    for (int stage = 0; stage <= static_cast<int>(db::Stage::Declined); ++stage)
         words.insert(words::nameOf(static_cast<db::Stage>(stage)));
     EXPECT_EQ(words.size(), 7U);
     EXPECT_EQ(words.count(QString()), 0U);

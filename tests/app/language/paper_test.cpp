@@ -6,7 +6,7 @@
 #include "app/paper/output.h"
 #include "app/paper/plan_pages.h"
 #include "app/words/sheet_words.h"
-#include "core/costing/cut_plan.h"
+#include "core/planning/cut_plan.h"
 #include "tests/app/language/onlooker.h"
 #include "tests/app/paper/pdf_reader.h"
 #include "tests/support/found_texts.h"
@@ -84,12 +84,12 @@ TEST_F(PapersInAnotherLanguage, aCuttingPlan) {
     crest.width = units::Length::fromInch64ths(5 * 64);
     m_onlooker.know("Lantern Crest");
     const std::vector<catalogue::OrderLine> lines{sample::lantern(24), crest};
-    const auto lists = costing::cutLists(lines, book);
+    const auto lists = planning::cutLists(lines, book);
     ASSERT_TRUE(lists.has_value());
-    std::vector<costing::CutPlan> plans;
+    std::vector<planning::CutPlan> plans;
     layout::MixedEffort effort;
     effort.steps = 500'000;
-    for (const auto& list : *lists) plans.push_back(*costing::planCut(list, effort));
+    for (const auto& list : *lists) plans.push_back(*planning::planCut(list, effort));
     ASSERT_TRUE(paper::writePdf(paper::planDocument({QStringLiteral("2026-0042"), &book.shop, {}, plans}),
                                 catalogue::Paper::Letter, pdf()));
     read(QStringLiteral("Cutting plan"));
@@ -99,7 +99,7 @@ TEST_F(PapersInAnotherLanguage, aCuttingPlan) {
 TEST_F(PapersInAnotherLanguage, aShoppingList) {
     test::HeldClock clock;
     const test::TempFolder folder;
-    auto book = demo::createDemoBook(folder / "demo.jobbook", clock.surroundings());
+    auto book = demo::createDemoBook(folder / "demo.jobbook", clock.environment());
     ASSERT_TRUE(book);
     session::BookSession session(std::move(*book));
     m_onlooker.knowBook(session);
@@ -113,7 +113,7 @@ TEST_F(PapersInAnotherLanguage, aShoppingList) {
         planner.setPatience(60'000);
         planner.ask({buying::suppliesOf(session, cuts, false), {supply::lineOf(design, session.materials(), 24)}, 0});
         ASSERT_TRUE(test::waitFor([&] { return answer != nullptr; }));
-        if (!answer->plans.of(supply::Way::Mix).plan) continue;
+        if (!answer->plans.of(supply::Strategy::Mix).plan) continue;
         ASSERT_TRUE(
             paper::writePdf(buying::shoppingPages(*answer, QStringLiteral("24"), formatter, catalogue::Paper::Letter),
                             catalogue::Paper::Letter, pdf(), paper::IfThere::Replace));

@@ -20,12 +20,12 @@ namespace {
 class VerbsInAnotherLanguage : public testing::Test {
   protected:
     VerbsInAnotherLanguage() {
-        m_helpers.surroundings = db::systemSurroundings();
-        m_helpers.surroundings.today = [] { return *units::Date::parse("2026-11-25"); };
+        m_helpers.environment = db::systemEnvironment();
+        m_helpers.environment.today = [] { return *units::Date::parse("2026-11-25"); };
         m_helpers.outlines = artwork::outlinesOf;
         m_helpers.writeSheet = [](db::Book&, const db::Quote&, const std::string&) -> base::Done { return {}; };
         listen({"demo", book()}, 0);
-        auto opened = db::Book::open(book(), m_helpers.surroundings);
+        auto opened = db::Book::open(book(), m_helpers.environment);
         EXPECT_TRUE(opened);
         session::BookSession session(std::move(*opened));
         m_onlooker.knowBook(session);

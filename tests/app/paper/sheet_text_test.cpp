@@ -85,7 +85,7 @@ TEST(SheetText, saysNothingOfCostAndProfit) {
         EXPECT_FALSE(text.contains(QLatin1String(word), Qt::CaseInsensitive)) << word;
     const auto priced = sale.priced();
     for (const auto& line : priced.lines)
-        for (const auto amount : {line.cost.total, line.cost.outOfPocket, line.earnings.profit, line.reckonedEach})
+        for (const auto amount : {line.cost.total, line.cost.outOfPocket, line.earnings.profit, line.calculatedEach})
             EXPECT_FALSE(text.contains(QString::fromStdString(units::formatMoney(amount, sale.book.shop.currency))))
                 << amount.micros();
 }

@@ -100,7 +100,7 @@ TEST_F(Plan, saysWhatDoesNotFitAndShowsTheRest) {
     auto banner = sample::lantern(1);
     banner.title = "Banner";
     banner.width = units::Length::fromInch64ths(13 * 64);
-    banner.onto = sample::idOf("Hoodie");
+    banner.baseMaterial = sample::idOf("Hoodie");
     banner.templatesOnWall = true;
     m_prices.materials[sample::idOf("Tape")].material.sheet.height = units::Length::fromInch64ths(11 * 64);
     auto lantern = sample::lantern(2);

@@ -34,7 +34,7 @@ void alter(const std::filesystem::path& file, std::string_view from, std::string
 TEST(BookSession, goesByTheClockOfItsBook) {
     test::HeldClock clock;
     const test::TempFolder folder;
-    auto book = demo::createDemoBook(folder / "demo.jobbook", clock.surroundings());
+    auto book = demo::createDemoBook(folder / "demo.jobbook", clock.environment());
     ASSERT_TRUE(book.has_value());
     const session::BookSession session(std::move(*book));
     EXPECT_EQ(session.today().iso(), "2026-11-25");
@@ -49,7 +49,7 @@ TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
     test::HeldClock clock;
     test::TempFolder folder;
     const auto file = folder / "demo.jobbook";
-    auto book = demo::createDemoBook(file, clock.surroundings());
+    auto book = demo::createDemoBook(file, clock.environment());
     ASSERT_TRUE(book.has_value());
     session::BookSession session(std::move(*book));
     const auto name = session.shop().letterhead.name;

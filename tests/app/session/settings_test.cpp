@@ -23,10 +23,10 @@ TEST_F(Settings, areTheUsualOnesUntilOneIsKept) {
     EXPECT_EQ(session::kept(session::kZoom), 100);
     EXPECT_TRUE(session::kept(session::kCutsTemplates));
     EXPECT_EQ(session::kept(session::kLastBook), QString());
-    session::keep(session::kZoom, 120);
-    session::keep(session::kCutsTemplates, false);
-    session::keep(session::kLastBook, QStringLiteral("/books/shop.jobbook"));
-    session::keep(session::kWindowGeometry, QByteArray("\x01\x00\xd9", 3));
+    session::save(session::kZoom, 120);
+    session::save(session::kCutsTemplates, false);
+    session::save(session::kLastBook, QStringLiteral("/books/shop.jobbook"));
+    session::save(session::kWindowGeometry, QByteArray("\x01\x00\xd9", 3));
     EXPECT_EQ(session::kept(session::kZoom), 120);
     EXPECT_FALSE(session::kept(session::kCutsTemplates));
     EXPECT_EQ(session::kept(session::kLastBook), "/books/shop.jobbook");

@@ -22,7 +22,7 @@ class SuppliesTest : public testing::Test {
   protected:
     SuppliesTest() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.surroundings());
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());

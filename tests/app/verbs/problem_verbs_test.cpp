@@ -207,7 +207,7 @@ TEST(ProblemNumbers, areReadExactly) {
         EXPECT_EQ(verbs::exactDecimal(row.text, row.decimals, "n"), row.value) << row.text;
     for (const auto* text :
          {"", "-", ".5", "5.", "1.2.3", "0x10", "1e", "1e99", "1,000", " 1", "0.0000001", "99999999999999999999"})
-        EXPECT_THROW(verbs::exactDecimal(text, 6, "n"), verbs::Refusal) << text;
+        EXPECT_THROW(verbs::exactDecimal(text, 6, "n"), verbs::ProblemError) << text;
 }
 
 } // namespace

@@ -17,7 +17,7 @@ namespace {
 class Verbs : public testing::Test {
   protected:
     Verbs() {
-        m_helpers.surroundings = m_clock.surroundings();
+        m_helpers.environment = m_clock.environment();
         EXPECT_EQ(run({"demo", book()}).exit, 0);
     }
 

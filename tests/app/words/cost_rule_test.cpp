@@ -192,7 +192,7 @@ TEST(Rule, ofRollsSaysTheFigure) {
 
 TEST(Rule, ofBlanksAndLargePiecesSaysTheFigure) {
     auto line = sample::square(25);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
     line.sizes = {{"M", Count::of(10)}, {"2XL", Count::of(3)}};
     auto made = book();
     expectRules(line, made, 21);
@@ -203,7 +203,7 @@ TEST(Rule, ofBlanksAndLargePiecesSaysTheFigure) {
 TEST(Rule, ofTemplatesOnTheWallAndACustomersGarmentSaysTheFigure) {
     auto line = sample::square(25);
     line.customersGarment = true;
-    line.onto = {};
+    line.baseMaterial = {};
     expectRules(line, book(), 20);
     line.templatesOnWall = true;
     expectRules(line, book(), 13);

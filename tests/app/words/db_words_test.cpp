@@ -115,16 +115,16 @@ class BookWords : public testing::Test {
 };
 
 TEST_F(BookWords, refuseInOneSentence) {
-    EXPECT_EQ(text(db::Book::open(folder / "none.jobbook", clock.surroundings()).error()),
+    EXPECT_EQ(text(db::Book::open(folder / "none.jobbook", clock.environment()).error()),
               "There is no job book “" + (folder / "none.jobbook").string() +
                   "”; choose another file or make a new book.");
     test::writeBytes(file, "Dear Sir or Madam");
-    EXPECT_EQ(text(db::Book::open(file, clock.surroundings()).error()),
+    EXPECT_EQ(text(db::Book::open(file, clock.environment()).error()),
               "“Stone Bench.jobbook” is not a job book; choose another file.");
-    EXPECT_EQ(text(db::Book::create(file, clock.surroundings()).error()),
+    EXPECT_EQ(text(db::Book::create(file, clock.environment()).error()),
               "There is a file “Stone Bench.jobbook” already; choose another name.");
     std::filesystem::remove(file);
-    auto book = std::move(*db::Book::create(file, clock.surroundings()));
+    auto book = std::move(*db::Book::create(file, clock.environment()));
     const auto stone = book->save(test::sampleStone("Jet SS10")).value();
     EXPECT_EQ(text(book->save(test::sampleStone("JET ss10")).error()),
               "There is another material called “JET ss10”; choose another name.");

@@ -145,7 +145,8 @@ TEST(Count, tellsEllipsesFromOtherShapes) {
     ring([](double a) { return Point{40 * std::cos(a), 10 * std::sin(a)}; }, 4);
     builder.add(Disc{{0, 0}, 1.4, ink, builder.nextShape()});
     const auto result = counted(builder.finish().value());
-    EXPECT_THAT(result.outlineFates, ElementsAre(Fate::Ellipse, Fate::NotRound, Fate::Large));
+    EXPECT_THAT(result.outlineClasses,
+                ElementsAre(Classification::Ellipse, Classification::NotRound, Classification::Large));
 }
 
 // The laws: moving, turning and mirroring change nothing; a scale of the drawing and of the unit cancel out.
@@ -167,7 +168,7 @@ TEST(Count, doesNotCareWhereTheDrawingStands) {
         options.millimetresPerUnit = 1 / scale;
         const auto result = counted(after, options);
         EXPECT_EQ(namesOf(result), namesOf(expected));
-        EXPECT_EQ(result.discFates, expected.discFates);
+        EXPECT_EQ(result.discClasses, expected.discClasses);
         EXPECT_EQ(result.duplicates, expected.duplicates);
         EXPECT_EQ(result.collisions, expected.collisions);
     }

@@ -66,12 +66,12 @@ TEST(LatticeFill, reachesThePublishedRowFillOfSquares) {
 // OEIS A023393: most unit circles in a circle of radius n (best known from n = 6 on). The sequence of plain
 // lattices centred on a stone, 1, 7, 7, 19, 19, 37 ..., is what any fill must at least come near.
 TEST(LatticeFill, staysBelowTheRecordsForCircles) {
-    constexpr std::array<std::size_t, 12> kMost = {1, 2, 7, 11, 19, 27, 38, 50, 64, 80, 98, 118};
-    for (std::size_t n = 1; n <= kMost.size(); ++n) {
+    constexpr std::array<std::size_t, 12> kMax = {1, 2, 7, 11, 19, 27, 38, 50, 64, 80, 98, 118};
+    for (std::size_t n = 1; n <= kMax.size(); ++n) {
         const auto estimate = estimated(disc(2.0 * static_cast<double>(n)), 4, StoneStyle::Fill);
-        EXPECT_LE(estimate.centres.size(), kMost[n - 1]) << n;
+        EXPECT_LE(estimate.centres.size(), kMax[n - 1]) << n;
         if (n > 2) {
-            EXPECT_GE(static_cast<double>(estimate.centres.size()), 0.75 * static_cast<double>(kMost[n - 1])) << n;
+            EXPECT_GE(static_cast<double>(estimate.centres.size()), 0.75 * static_cast<double>(kMax[n - 1])) << n;
         }
         expectSound(estimate, 4);
     }

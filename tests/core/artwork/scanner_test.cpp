@@ -32,7 +32,7 @@ TEST(Scanner, takesNothingThatIsNoNumber) {
     for (const char* text : {"", " ", "-", ".", "-.", "+", "e5", "inf", "nan", "-inf", "x", "--1", "+-1", "1e10",
                              "-1e10", "1000000001", "1e400", "1x", "1 2"})
         EXPECT_FALSE(numberFrom(text)) << text;
-    EXPECT_EQ(numberFrom("1000000000"), kLargestNumber);
+    EXPECT_EQ(numberFrom("1000000000"), kMaxNumber);
     EXPECT_EQ(numberFrom("1e-400"), 0.0);
 }
 
@@ -59,7 +59,7 @@ TEST(Scanner, roundsEveryDecimalAsTheCLibraryDoes) {
             const auto more = text + after;
             Scanner scanner(more);
             const auto value = scanner.number();
-            if (!(std::abs(expected) <= kLargestNumber)) {
+            if (!(std::abs(expected) <= kMaxNumber)) {
                 EXPECT_FALSE(value) << more;
                 continue;
             }

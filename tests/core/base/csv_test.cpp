@@ -110,11 +110,11 @@ TEST(Csv, saysInWhichLineItCannotRead) {
     };
     EXPECT_EQ(troubleOf("a,b\n\"c,d"), std::pair(CsvFault::QuoteNotClosed, std::size_t{2}));
     EXPECT_EQ(troubleOf("a,b\n\"c\"d,e"), std::pair(CsvFault::TextAfterQuote, std::size_t{2}));
-    EXPECT_EQ(troubleOf("a\n" + std::string(kLongestCsvCell + 1, 'a')),
+    EXPECT_EQ(troubleOf("a\n" + std::string(kMaxCsvCellLength + 1, 'a')),
               std::pair(CsvFault::CellTooLarge, std::size_t{2}));
-    EXPECT_EQ(troubleOf(std::string(kMostCsvCells, ',')), std::pair(CsvFault::TooManyColumns, std::size_t{1}));
+    EXPECT_EQ(troubleOf(std::string(kMaxCsvCells, ',')), std::pair(CsvFault::TooManyColumns, std::size_t{1}));
     std::string rows;
-    for (std::size_t i = 0; i <= kMostCsvRows; ++i) rows += "a\n";
+    for (std::size_t i = 0; i <= kMaxCsvRows; ++i) rows += "a\n";
     EXPECT_EQ(troubleOf(rows).first, CsvFault::TooManyRows);
 }
 

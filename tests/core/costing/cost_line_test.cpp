@@ -70,7 +70,7 @@ TEST(CostLine, wearsThePressByThePublishedExample) {
     book.bench.press.salvage = cents(100'000);
     book.bench.press.lifePresses = 100'000;
     auto line = sample::lantern(20'000);
-    line.onto = idOf("Hoodie"); // one garment under the platen at a time
+    line.baseMaterial = idOf("Hoodie"); // one garment under the platen at a time
     EXPECT_EQ(amountOf(costed(line, book), Part::PressWear), cents(180'000));
     line.quantity = Count::of(30'000);
     EXPECT_EQ(amountOf(costed(line, book), Part::PressWear), cents(270'000));
@@ -83,7 +83,7 @@ TEST(CostLine, wearsThePressByTheSecondPublishedExample) {
     book.bench.press.salvage = cents(1'000'000);
     book.bench.press.lifePresses = 960'000;
     auto line = sample::lantern(180'000);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
     EXPECT_EQ(amountOf(costed(line, book), Part::PressWear), cents(900'000));
 }
 
@@ -133,7 +133,7 @@ TEST(CostLine, ofACustomersGarmentSpoilsStonesAndLabourOnly) {
     auto book = sample::priceBook();
     auto line = sample::lantern(10);
     line.customersGarment = true;
-    line.onto = {};
+    line.baseMaterial = {};
     const auto sheet = costed(line, book);
     const auto lost = [](Money amount) {
         return Money::fromExact(amount.exact() * units::Fraction::ratio(30'000, 970'000));
@@ -205,7 +205,7 @@ INSTANTIATE_TEST_SUITE_P(
         Refusal{"no width", [](Line& l, Book&) { l.width = {}; }, base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
         Refusal{"negative height", [](Line& l, Book&) { l.height = units::Length::fromInch64ths(-5); },
                 base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
-        Refusal{"absurd width", [](Line& l, Book&) { l.width = units::kLongest + units::kLongest; },
+        Refusal{"absurd width", [](Line& l, Book&) { l.width = units::kMaxLength + units::kMaxLength; },
                 base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
         Refusal{"piece larger than the sheet", [](Line& l, Book&) { l.width = units::Length::fromInch64ths(64 * 13); },
                 base::Code::TooLarge, "About(Tape, PieceTooLargeForSheet("},
@@ -220,7 +220,7 @@ INSTANTIATE_TEST_SUITE_P(
                 "SupplyGone(StoneInRow(2), Lantern)"},
         Refusal{"tape as a stone", [](Line& l, Book&) { l.stones[0].material = idOf("Tape"); }, base::Code::Invalid,
                 "WrongKind(Tape, StoneInRow(1), Lantern, tape)"},
-        Refusal{"onto nothing", [](Line& l, Book&) { l.onto = {}; }, base::Code::Missing, "NoBase(Lantern)"},
+        Refusal{"onto nothing", [](Line& l, Book&) { l.baseMaterial = {}; }, base::Code::Missing, "NoBase(Lantern)"},
         Refusal{"loss of everything",
                 [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPercent(100); },
                 base::Code::OutOfRange, "LossOutOfRange(Jet)"},
@@ -235,7 +235,7 @@ INSTANTIATE_TEST_SUITE_P(
                 base::Code::NotFound, "NoSuchSize(9XL, Lantern)"},
         Refusal{"more sizes than pieces",
                 [](Line& l, Book&) {
-                    l.onto = idOf("Hoodie");
+                    l.baseMaterial = idOf("Hoodie");
                     l.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(20)}};
                 },
                 base::Code::OutOfRange, "TooManySizedPieces(Lantern, 40, 24)"},
@@ -259,8 +259,8 @@ TEST(CostLine, nodesAddUpForRandomLines) {
         line.width = units::Length::fromNanometres(upTo(10) * 15'000'000);
         line.height = units::Length::fromNanometres(upTo(10) * 15'000'000);
         line.templatesOnWall = random() % 2 == 0;
-        if (random() % 3 == 0) line.onto = idOf("Hoodie");
-        if (line.onto == idOf("Hoodie")) line.sizes = {{"2XL", Count::of(upTo(2) - 1)}};
+        if (random() % 3 == 0) line.baseMaterial = idOf("Hoodie");
+        if (line.baseMaterial == idOf("Hoodie")) line.sizes = {{"2XL", Count::of(upTo(2) - 1)}};
         book.shop.rules.cardFee = {random() % 2 == 0, Rate::fromPpm(29'000), cents(30)};
         book.materials[idOf("Aqua")].price->price = cents(upTo(5000));
         const auto sheet = costing::costLine(line, book, fits, cents(30));

@@ -57,7 +57,7 @@ Book everyPart() {
 
 Line fortySquares() {
     auto line = sample::square(40);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
     line.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(5)}};
     line.plannedPieces = Count::of(160);
     return line;
@@ -166,7 +166,7 @@ TEST(EveryPart, withTemplatesOnTheWallLeavesTheSetUpOut) {
 TEST(EveryPart, ofACustomersGarment) {
     auto line = fortySquares();
     line.customersGarment = true;
-    line.onto = {};
+    line.baseMaterial = {};
     line.sizes.clear();
     const auto sheet = sample::costed(line, everyPart(), cents(30));
     EXPECT_FALSE(sample::findAmount(sheet, Part::Base));
@@ -194,7 +194,7 @@ TEST(CostSheet, leavesOutWhatTheShopDoesNotHave) {
     EXPECT_TRUE(sample::findAmount(idle, Part::OverheadPieces));
     EXPECT_EQ(sample::totalOf(sheet), Money{});
     auto line = sample::square(24);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
     line.sizes = {{"M", Count::of(24)}};
     EXPECT_FALSE(sample::findAmount(sample::costed(line, sample::freeBook()), Part::SizeExtra));
 }

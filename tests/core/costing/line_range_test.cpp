@@ -42,7 +42,7 @@ class LineRange : public testing::TestWithParam<Row> {};
 
 TEST_P(LineRange, isKept) {
     auto line = sample::square(24);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
     auto book = sample::freeBook();
     GetParam().change(line, book);
     layout::FitMemo fits;
@@ -65,14 +65,15 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"a nanometre wide", [](Line& l, Book&) { l.width = Length::fromNanometres(1); }, {}},
                     Row{"not wide at all", [](Line& l, Book&) { l.width = {}; }, kOut, "SizeOutOfRange(Square)"},
                     Row{"not high at all", [](Line& l, Book&) { l.height = {}; }, kOut, "SizeOutOfRange(Square)"},
-                    Row{"a kilometre", [](Line& l, Book&) { l.width = l.height = units::kLongest; }, {}},
-                    Row{"more than wide", [](Line& l, Book&) { l.width = units::kLongest + Length::fromNanometres(1); },
-                        kOut, "SizeOutOfRange(Square)"},
-                    Row{"more than high",
-                        [](Line& l, Book&) { l.height = units::kLongest + Length::fromNanometres(1); }, kOut,
+                    Row{"a kilometre", [](Line& l, Book&) { l.width = l.height = units::kMaxLength; }, {}},
+                    Row{"more than wide",
+                        [](Line& l, Book&) { l.width = units::kMaxLength + Length::fromNanometres(1); }, kOut,
                         "SizeOutOfRange(Square)"},
-                    Row{"asked for nothing", [](Line& l, Book&) { l.typedEach = Money{}; }, {}},
-                    Row{"asked for less", [](Line& l, Book&) { l.typedEach = Money::fromMicros(-1); }, kOut,
+                    Row{"more than high",
+                        [](Line& l, Book&) { l.height = units::kMaxLength + Length::fromNanometres(1); }, kOut,
+                        "SizeOutOfRange(Square)"},
+                    Row{"asked for nothing", [](Line& l, Book&) { l.overrideEach = Money{}; }, {}},
+                    Row{"asked for less", [](Line& l, Book&) { l.overrideEach = Money::fromMicros(-1); }, kOut,
                         "TypedPriceNegative(Square)"},
                     Row{"planned for one", [](Line& l, Book&) { l.plannedPieces = Count::of(1); }, {}},
                     Row{"planned for none", [](Line& l, Book&) { l.plannedPieces = Count{}; }, kOut,
@@ -165,15 +166,15 @@ INSTANTIATE_TEST_SUITE_P(Sizes, LineRange,
 
 INSTANTIATE_TEST_SUITE_P(
     Materials, LineRange,
-    testing::Values(Row{"on backing", [](Line& l, Book&) { l.onto = idOf("Backing"); }, {}},
-                    Row{"on tape", [](Line& l, Book&) { l.onto = idOf("Tape"); }, Code::Invalid,
+    testing::Values(Row{"on backing", [](Line& l, Book&) { l.baseMaterial = idOf("Backing"); }, {}},
+                    Row{"on tape", [](Line& l, Book&) { l.baseMaterial = idOf("Tape"); }, Code::Invalid,
                         "WrongKind(Tape, Base, Square, tape)"},
-                    Row{"on what is gone", [](Line& l, Book&) { l.onto = idOf("Felt"); }, Code::NotFound,
+                    Row{"on what is gone", [](Line& l, Book&) { l.baseMaterial = idOf("Felt"); }, Code::NotFound,
                         "SupplyGone(Base, Square)"},
                     Row{"on a garment of which no blank is known",
                         [](Line& l, Book&) {
                             l.customersGarment = true;
-                            l.onto = {};
+                            l.baseMaterial = {};
                         },
                         {}},
                     Row{"lifted with backing", [](Line&, Book& b) { b.shop.usualTape = idOf("Backing"); },

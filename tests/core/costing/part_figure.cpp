@@ -43,7 +43,7 @@ void pressRunsAt(Book& book, std::int64_t perHour) {
     book.bench.press.handling = Duration::fromSeconds(20);
 }
 
-void onHoodie(Line& line) { line.onto = idOf("Hoodie"); }
+void onHoodie(Line& line) { line.baseMaterial = idOf("Hoodie"); }
 
 void labourCosts(Book& book) { book.shop.rates.labourPerHour = cents(1800); }
 

@@ -121,7 +121,7 @@ TEST_P(PressUse, isTheOneWorkedByHand) {
     auto book = sample::freeBook();
     makeRoll(sheetOf(book, "Backing"));
     sheetOf(book, "Backing").width = inches(60);
-    if (row.onBlank) line.onto = idOf("Hoodie");
+    if (row.onBlank) line.baseMaterial = idOf("Hoodie");
     const auto sheet = sample::costed(line, book);
     EXPECT_EQ(sample::piecesPerPressOf(sheet), row.perPress);
     EXPECT_EQ(sample::pressesPerPieceOf(sheet), row.perPiece);

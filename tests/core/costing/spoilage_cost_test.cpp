@@ -101,7 +101,7 @@ INSTANTIATE_TEST_SUITE_P(
                 [](Line& l, Book& b) {
                     spoilsAFifth(b);
                     l.customersGarment = true;
-                    l.onto = {};
+                    l.baseMaterial = {};
                     b.shop.rates.garmentAllowance = cents(2000);
                 },
                 Part::GarmentAllowance, 0, 120'000'000}));

@@ -32,9 +32,9 @@ TEST(FitMemo, tellsRulesApart) {
 
 TEST(FitMemo, staysBounded) {
     FitMemo memo;
-    for (std::int64_t width = 0; width < static_cast<std::int64_t>(FitMemo::kMostRemembered) + 10; ++width)
+    for (std::int64_t width = 0; width < static_cast<std::int64_t>(FitMemo::kMaxRemembered) + 10; ++width)
         ASSERT_TRUE(memo.count({mm(width + 10), mm(10)}, {mm(10), mm(10)}, {}));
-    EXPECT_LE(memo.size(), FitMemo::kMostRemembered);
+    EXPECT_LE(memo.size(), FitMemo::kMaxRemembered);
 }
 
 TEST(FitMemo, doesNotRememberErrors) {

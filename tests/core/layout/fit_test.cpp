@@ -127,7 +127,7 @@ TEST(FitSheet, listsNoMoreThanTheStatedPositions) {
     ASSERT_TRUE(fit.has_value());
     EXPECT_EQ(fit->count, 1'000'000);
     EXPECT_TRUE(fit->proven);
-    EXPECT_EQ(fit->positions.size(), static_cast<std::size_t>(kMostPositions));
+    EXPECT_EQ(fit->positions.size(), static_cast<std::size_t>(kMaxPositions));
 }
 
 TEST(FitSheet, boundsVerySmallPiecesWithAwkwardSides) {
@@ -137,7 +137,7 @@ TEST(FitSheet, boundsVerySmallPiecesWithAwkwardSides) {
     ASSERT_TRUE(fit.has_value());
     EXPECT_LE(fit->count, fit->bound);
     EXPECT_GT(fit->count * 1000, fit->bound * 990);
-    ASSERT_EQ(fit->positions.size(), static_cast<std::size_t>(kMostPositions));
+    ASSERT_EQ(fit->positions.size(), static_cast<std::size_t>(kMaxPositions));
     const std::vector<Position> first(fit->positions.begin(), fit->positions.begin() + 3000);
     EXPECT_EQ(faultOf(first, sheet, piece, {mm(3), mm(1)}), "");
 }
@@ -186,7 +186,7 @@ INSTANTIATE_TEST_SUITE_P(
         Refusal{"negative margin", kSheet, kPiece, {mm(-1), {}}, Code::OutOfRange, "margin", "MarginNegative"},
         Refusal{"negative gap", kSheet, kPiece, {{}, nm(-1)}, Code::OutOfRange, "gap", "GapNegative"},
         Refusal{"beyond a kilometre",
-                {sp::units::kLongest + nm(1), mm(9)},
+                {sp::units::kMaxLength + nm(1), mm(9)},
                 kPiece,
                 {},
                 Code::OutOfRange,

@@ -71,10 +71,10 @@ TEST(LengthForPieces, holdsWhatItSaysAndTheBoundIsNoLonger) {
 
 TEST(LengthForPieces, answersForAMillionPieces) {
     const Piece piece{nm(17'300'000), nm(11'900'000)};
-    const auto need = lengthForPieces(mm(305), piece, {mm(3), mm(2)}, kMostRollPieces);
+    const auto need = lengthForPieces(mm(305), piece, {mm(3), mm(2)}, kMaxRollPieces);
     ASSERT_TRUE(need.has_value());
-    EXPECT_GE(need->count, kMostRollPieces);
-    EXPECT_EQ(need->positions.size(), static_cast<std::size_t>(kMostPositions));
+    EXPECT_GE(need->count, kMaxRollPieces);
+    EXPECT_EQ(need->positions.size(), static_cast<std::size_t>(kMaxPositions));
     // within one part in a hundred of what any layout needs
     EXPECT_LE(need->length.nanometres() / 101 * 100, need->bound.nanometres());
 }
@@ -85,10 +85,10 @@ TEST(LengthForPieces, refusesInOneSentence) {
         return need ? sp::base::Error{} : need.error();
     };
     EXPECT_EQ(refusal(mm(305), {mm(30), mm(20)}, {}, 0).code, Code::OutOfRange);
-    EXPECT_EQ(refusal(mm(305), {mm(30), mm(20)}, {}, kMostRollPieces + 1).code, Code::OutOfRange);
+    EXPECT_EQ(refusal(mm(305), {mm(30), mm(20)}, {}, kMaxRollPieces + 1).code, Code::OutOfRange);
     EXPECT_EQ(refusal(mm(0), {mm(30), mm(20)}, {}, 1).subject, "roll width");
     EXPECT_EQ(refusal(mm(10), {mm(3), mm(2)}, {mm(5), {}}, 1).subject, "margin");
-    EXPECT_EQ(refusal(mm(305), {mm(300), mm(300)}, {}, kMostRollPieces).code, Code::TooLarge);
+    EXPECT_EQ(refusal(mm(305), {mm(300), mm(300)}, {}, kMaxRollPieces).code, Code::TooLarge);
     const auto wide = refusal(mm(305), {mm(400), mm(310)}, {}, 1);
     EXPECT_EQ(wide.code, Code::TooLarge);
     EXPECT_EQ(describe(wide.message()), "PieceTooWideForRoll(400000000 x 310000000, 305000000)");

@@ -70,7 +70,7 @@ TEST(Requirements, ofTemplatesOnTheWallHaveNothingCut) {
 // presses, and turned (21 over 16, 18 over 20) two by one: seven pieces take 14.
 TEST(Requirements, countPressCycles) {
     auto line = sample::lantern(24);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
     EXPECT_EQ(of(line, sample::priceBook(), 24).press.cycles, 24);
     for (const auto& made : sample::costCases()) {
         if (made.name != "larger than the platen") continue;

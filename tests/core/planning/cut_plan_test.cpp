@@ -101,7 +101,7 @@ TEST(CutLists, holdATemplateForEachColourAndTapeByItsLifts) {
 TEST(CutLists, leaveOutWhatIsNotCut) {
     auto book = sample::priceBook();
     auto onHoodie = sample::lantern(3);
-    onHoodie.onto = sample::idOf("Hoodie");
+    onHoodie.baseMaterial = sample::idOf("Hoodie");
     onHoodie.templatesOnWall = true;
     const std::vector lines{onHoodie};
     const auto lists = cutLists(lines, book);
@@ -117,7 +117,7 @@ TEST(CutLists, cutNothingToPutACustomersGarmentOn) {
     const auto book = sample::priceBook();
     std::vector lines{sample::lantern(3), sample::lantern(2), sample::lantern(4)};
     lines[0].customersGarment = true;
-    lines[1].onto = {};
+    lines[1].baseMaterial = {};
     const auto lists = cutLists(lines, book);
     ASSERT_TRUE(lists.has_value());
     ASSERT_EQ(lists->size(), 3U);
@@ -144,7 +144,7 @@ TEST(CutLists, refuseALineWithoutSizeOrMaterial) {
     lines[0].width = {};
     EXPECT_EQ(cutLists(lines, book).error().code, base::Code::OutOfRange);
     lines = {sample::lantern(5)};
-    lines[0].onto = sample::idOf("Gone");
+    lines[0].baseMaterial = sample::idOf("Gone");
     EXPECT_EQ(cutLists(lines, book).error().code, base::Code::NotFound);
 }
 

@@ -172,7 +172,7 @@ TEST(Comparison, aTypedPriceStaysAndSaysSo) {
     auto now = then;
     now.shop.rates.labourPerHour = sample::cents(9900);
     auto order = rushed();
-    order.lines[0].typedEach = sample::cents(695);
+    order.lines[0].overrideEach = sample::cents(695);
     layout::FitMemo fits;
     const auto compared = comparePrices(order, then, now, fits);
     ASSERT_TRUE(compared.has_value());

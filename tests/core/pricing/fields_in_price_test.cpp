@@ -66,9 +66,9 @@ PriceBook fullBook() {
 catalogue::Order fullOrder() {
     auto garment = sample::lantern(17);
     garment.customersGarment = true;
-    garment.onto = {};
+    garment.baseMaterial = {};
     auto blank = sample::square(9);
-    blank.onto = sample::idOf("Hoodie");
+    blank.baseMaterial = sample::idOf("Hoodie");
     blank.sizes = {{"M", Count::of(4)}, {"2XL", Count::of(3)}, {"L", Count::of(2)}};
     auto order = sample::orderOf({sample::lantern(24), garment, blank, sample::square(5)});
     order.wantedBy = sample::day("2026-11-29");

@@ -19,7 +19,7 @@ using namespace sp;
 using catalogue::RoundingKind;
 using catalogue::SetUpCharge;
 using catalogue::TaxRounding;
-using pricing::Footing;
+using pricing::PriceCoverage;
 using pricing::PricedOrder;
 using pricing::TaxStanding;
 using sample::cents;
@@ -95,10 +95,10 @@ TEST(PriceFigures, ofATypedPrice) {
     Job job;
     job.setUpCosts(3600);
     job.rules().setUp = SetUpCharge::OwnLine;
-    job.first().typedEach = Money::fromMicros(12'345'000); // to the cent, half up
+    job.first().overrideEach = Money::fromMicros(12'345'000); // to the cent, half up
     const auto line = job.line0();
     EXPECT_EQ(line.each, cents(1235));
-    EXPECT_EQ(line.reckonedEach, cents(1000));
+    EXPECT_EQ(line.calculatedEach, cents(1000));
     EXPECT_EQ(line.charged, cents(12'350 + 3600));
 }
 
@@ -198,14 +198,14 @@ TEST(PriceFigures, refuseADiscountBeyondTheOrder) {
 TEST(PriceFigures, topUpToTheMinimum) {
     Job job;
     job.rules().minimumOrder = cents(10'000);
-    EXPECT_EQ(job.price().topUp, Money{});
+    EXPECT_EQ(job.price().minimumOrderCharge, Money{});
     job.rules().minimumOrder = cents(10'001);
-    EXPECT_EQ(job.price().topUp, cents(1));
+    EXPECT_EQ(job.price().minimumOrderCharge, cents(1));
     EXPECT_EQ(job.price().subtotal, cents(10'001));
     job.order.discount.share = Rate::fromPercent(100);
-    EXPECT_EQ(job.price().topUp, cents(10'001));
+    EXPECT_EQ(job.price().minimumOrderCharge, cents(10'001));
     job.rules().minimumOrder = Money::fromMicros(20'005'000); // to the cent, half up
-    EXPECT_EQ(job.price().topUp, cents(2001));
+    EXPECT_EQ(job.price().minimumOrderCharge, cents(2001));
 }
 
 // Two lines of 100.00 and 200.00, the first free of tax, 10 % off: 180 of the 270 are taxed, at 7.5 % 13.50.
@@ -238,7 +238,7 @@ TEST(PriceFigures, taxTheTopUpAndTheRushByTheLines) {
     EXPECT_EQ(job.price().tax, cents(2200));
     job.rules().rush = {{7, Rate::fromPercent(30)}};
     job.order.wantedBy = job.order.quotedOn;
-    EXPECT_EQ(job.price().topUp, Money{});
+    EXPECT_EQ(job.price().minimumOrderCharge, Money{});
     EXPECT_EQ(job.price().tax, cents(2600));
 }
 
@@ -359,7 +359,7 @@ TEST(PriceFigures, roundTheDepositUpToItsStep) {
 TEST(PriceFigures, sayWhatIsEarned) {
     Job job;
     job.setUpCosts(3600);
-    job.first().typedEach = cents(2000);
+    job.first().overrideEach = cents(2000);
     for (const auto& earnings : {job.line0().earnings, job.price().earnings}) {
         EXPECT_EQ(earnings.net, cents(20'000));
         EXPECT_EQ(earnings.cost, cents(13'600));
@@ -390,24 +390,24 @@ TEST(PriceFigures, sayNothingOfWhatIsNot) {
 TEST(PriceFigures, standOnTheirFooting) {
     Job job;
     job.setUpCosts(3600);
-    for (const auto& [each, footing] : {std::pair{1361, Footing::Pays},
-                                        {1360, Footing::Pays},
-                                        {1359, Footing::BelowCost},
-                                        {1000, Footing::BelowCost},
-                                        {999, Footing::BelowFloor},
-                                        {0, Footing::BelowFloor}}) {
-        job.first().typedEach = cents(each);
-        EXPECT_EQ(job.line0().footing, footing) << each;
+    for (const auto& [each, coverage] : {std::pair{1361, PriceCoverage::Pays},
+                                         {1360, PriceCoverage::Pays},
+                                         {1359, PriceCoverage::BelowCost},
+                                         {1000, PriceCoverage::BelowCost},
+                                         {999, PriceCoverage::BelowFloor},
+                                         {0, PriceCoverage::BelowFloor}}) {
+        job.first().overrideEach = cents(each);
+        EXPECT_EQ(job.line0().coverage, coverage) << each;
     }
     // With the tax inside, 20 % of 16.32 leaves 13.60.
     job.rules().tax.rate = Rate::fromPercent(20);
     job.rules().tax.inclusive = true;
-    for (const auto& [each, footing] : {std::pair{1632, Footing::Pays},
-                                        {1631, Footing::BelowCost},
-                                        {1200, Footing::BelowCost},
-                                        {1199, Footing::BelowFloor}}) {
-        job.first().typedEach = cents(each);
-        EXPECT_EQ(job.line0().footing, footing) << each;
+    for (const auto& [each, coverage] : {std::pair{1632, PriceCoverage::Pays},
+                                         {1631, PriceCoverage::BelowCost},
+                                         {1200, PriceCoverage::BelowCost},
+                                         {1199, PriceCoverage::BelowFloor}}) {
+        job.first().overrideEach = cents(each);
+        EXPECT_EQ(job.line0().coverage, coverage) << each;
     }
 }
 
@@ -512,14 +512,14 @@ INSTANTIATE_TEST_SUITE_P(
 // 1,000,000,000 is the most, for a line and for an order.
 TEST(PriceFigures, endAtAThousandMillion) {
     Job job(1);
-    job.first().typedEach = cents(100'000'000'000);
-    EXPECT_EQ(job.price().total, pricing::kMostMoney);
-    job.first().typedEach = cents(100'000'000'001);
+    job.first().overrideEach = cents(100'000'000'000);
+    EXPECT_EQ(job.price().total, pricing::kMaxMoney);
+    job.first().overrideEach = cents(100'000'000'001);
     EXPECT_EQ(job.asked().error().code, base::Code::TooLarge);
     EXPECT_THAT(describe(job.asked().error()), testing::HasSubstr("Lantern"));
-    job.first().typedEach = cents(50'000'000'000);
+    job.first().overrideEach = cents(50'000'000'000);
     job.order.lines.push_back(job.first());
-    EXPECT_EQ(job.price().subtotal, pricing::kMostMoney);
+    EXPECT_EQ(job.price().subtotal, pricing::kMaxMoney);
     job.rules().minimumOrder = cents(100'000'000'001);
     EXPECT_EQ(job.asked().error().code, base::Code::TooLarge);
     EXPECT_THAT(describe(job.asked().error()), testing::HasSubstr("OrderTooLarge"));
@@ -559,7 +559,7 @@ TEST(Ladder, showsWhatOtherQuantitiesCost) {
                              LadderPrice{Count::of(12), cents(1500), cents(5400), cents(12 * 1500 + 5400), false},
                              LadderPrice{Count::of(24), cents(1440), cents(4320), cents(24 * 1440 + 4320), true},
                              LadderPrice{Count::of(48), cents(1200), cents(4320), cents(48 * 1200 + 4320), false}));
-    job.first().typedEach = cents(2000);
+    job.first().overrideEach = cents(2000);
     const auto typed = pricing::ladderFor(job.order, 0, job.book, false, fits);
     ASSERT_TRUE(typed.has_value());
     EXPECT_EQ((*typed)[0].each, cents(1500));

@@ -109,12 +109,12 @@ TEST_F(PriceLaws, everyFigureIsThatOfASecondReckoning) {
             EXPECT_EQ(line.setUp.micros(), expected.setUp);
             EXPECT_EQ(line.charged.micros(), expected.charged);
             EXPECT_EQ(line.earnings.net.micros(), expected.net);
-            EXPECT_EQ(line.footing, expected.footing);
+            EXPECT_EQ(line.coverage, expected.coverage);
         }
         EXPECT_EQ(priced.goods.micros(), plain.goods);
         EXPECT_EQ(priced.rush.micros(), plain.rush);
         EXPECT_EQ(priced.discount.micros(), plain.discount);
-        EXPECT_EQ(priced.topUp.micros(), plain.topUp);
+        EXPECT_EQ(priced.minimumOrderCharge.micros(), plain.minimumOrderCharge);
         EXPECT_EQ(priced.subtotal.micros(), plain.subtotal);
         EXPECT_EQ(priced.tax.micros(), plain.tax);
         EXPECT_EQ(priced.total.micros(), plain.total);
@@ -143,13 +143,14 @@ TEST_F(PriceLaws, whatIsPrintedAddsUp) {
             charged += line.charged;
         }
         EXPECT_EQ(priced.goods, charged);
-        EXPECT_EQ(priced.subtotal, priced.goods + priced.rush - priced.discount + priced.topUp);
+        EXPECT_EQ(priced.subtotal, priced.goods + priced.rush - priced.discount + priced.minimumOrderCharge);
         EXPECT_GE(priced.subtotal.micros() + 5'000, drawn.book.shop.rules.minimumOrder.micros());
         EXPECT_EQ(priced.total, priced.taxIncluded ? priced.subtotal : priced.subtotal + priced.tax);
         EXPECT_EQ(priced.total, priced.deposit + priced.balance);
         EXPECT_GE(priced.balance, Money{});
         EXPECT_EQ(priced.earnings.profit, priced.earnings.net - priced.earnings.cost);
-        for (const auto amount : {priced.goods, priced.rush, priced.discount, priced.topUp, priced.tax, priced.total})
+        for (const auto amount :
+             {priced.goods, priced.rush, priced.discount, priced.minimumOrderCharge, priced.tax, priced.total})
             EXPECT_EQ(amount.micros() % 10'000, 0);
     }
 }

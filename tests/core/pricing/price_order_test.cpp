@@ -11,7 +11,7 @@
 #include <random>
 
 using namespace sp;
-using pricing::Footing;
+using pricing::PriceCoverage;
 using pricing::PricedOrder;
 using sample::cents;
 using sample::idOf;
@@ -43,7 +43,7 @@ struct Plain : sample::PlainJob {
 // is a margin of 53.45 % and a mark-up of 114.82 % (the last two computed).
 TEST(PriceOrder, aTypedPriceIsAnsweredAsForThePublishedSignJob) {
     Plain sign(1, cents(93'100));
-    sign.line.typedEach = cents(200'000);
+    sign.line.overrideEach = cents(200'000);
     const auto line = sign.price().lines.front();
     EXPECT_EQ(line.earnings.profit, cents(106'900));
     EXPECT_NEAR(static_cast<double>(line.earnings.margin->ppm()), 534'500, 1);
@@ -55,7 +55,7 @@ TEST(PriceOrder, aTypedPriceIsAnsweredAsForThePublishedSignJob) {
 TEST(PriceOrder, leavesWhatTheKioskPublished) {
     for (const auto& [quantity, income] : {std::pair{100, 25'000}, std::pair{200, 120'000}}) {
         Plain shirts(quantity, cents(1'550));
-        shirts.line.typedEach = cents(2'500);
+        shirts.line.overrideEach = cents(2'500);
         EXPECT_EQ(shirts.price().earnings.profit, cents(income + 70'000)) << quantity;
     }
 }
@@ -65,7 +65,7 @@ TEST(PriceOrder, leavesWhatTheKioskPublished) {
 TEST(PriceOrder, breaksEvenWhereThePublishedExampleDoes) {
     for (const auto& [quantity, income] : {std::pair{225, 0}, std::pair{300, 600'000}, std::pair{175, -400'000}}) {
         Plain units(quantity, cents(2'000));
-        units.line.typedEach = cents(10'000);
+        units.line.overrideEach = cents(10'000);
         units.book.shop.rates.labourPerHour = cents(1'800'000);
         units.book.bench.of(catalogue::Step::Art).perJob = units::Duration::fromMinutes(60);
         const auto order = units.price();
@@ -95,9 +95,9 @@ TEST(PriceOrder, everythingAddsUp) {
         for (std::int64_t n = upTo(5); n > 0; --n) {
             lines.push_back(sample::lantern(upTo(60)));
             lines.back().taxable = random() % 4 != 0;
-            if (random() % 3 == 0) lines.back().typedEach = cents(upTo(4000));
+            if (random() % 3 == 0) lines.back().overrideEach = cents(upTo(4000));
             if (random() % 3 == 0) {
-                lines.back().onto = idOf("Hoodie");
+                lines.back().baseMaterial = idOf("Hoodie");
                 lines.back().sizes = {{"2XL", Count::of(1)}};
             }
         }
@@ -113,7 +113,7 @@ TEST(PriceOrder, everythingAddsUp) {
             EXPECT_EQ(line.earnings.net - line.earnings.cost, line.earnings.profit);
         }
         EXPECT_EQ(goods, result->goods);
-        EXPECT_EQ(result->goods + result->rush - result->discount + result->topUp, result->subtotal);
+        EXPECT_EQ(result->goods + result->rush - result->discount + result->minimumOrderCharge, result->subtotal);
         EXPECT_GE(result->subtotal, rules.minimumOrder);
         EXPECT_EQ(result->taxIncluded ? result->subtotal : result->subtotal + result->tax, result->total);
         EXPECT_EQ(result->deposit + result->balance, result->total);
@@ -142,7 +142,7 @@ TEST(PriceOrder, chargesRushByTheDaysLeft) {
 // (showmethemath.com, "Markup and discount", gives both ways of rounding).
 TEST(PriceOrder, roundsTheDiscountByItself) {
     Plain pen(1, cents(100));
-    pen.line.typedEach = cents(150);
+    pen.line.overrideEach = cents(150);
     auto order = sample::orderOf({pen.line});
     order.discount.share = Rate::fromPercent(5);
     EXPECT_EQ(priced(order, pen.book).subtotal, cents(142));
@@ -150,13 +150,13 @@ TEST(PriceOrder, roundsTheDiscountByItself) {
 
 TEST(PriceOrder, topsUpToTheMinimumAfterTheDiscountAndBeforeTax) {
     Plain pen(1, cents(100));
-    pen.line.typedEach = cents(1'600);
+    pen.line.overrideEach = cents(1'600);
     pen.book.shop.rules.minimumOrder = cents(1'500);
     pen.book.shop.rules.tax.rate = Rate::fromPercent(10);
     auto order = sample::orderOf({pen.line});
     order.discount.share = Rate::fromPercent(50);
     const auto result = priced(order, pen.book);
-    EXPECT_EQ(result.topUp, cents(700));
+    EXPECT_EQ(result.minimumOrderCharge, cents(700));
     EXPECT_EQ(result.tax, cents(150));
 }
 
@@ -175,7 +175,7 @@ TEST(PriceOrder, setUpStandsAloneOrIsSpread) {
 
 TEST(PriceOrder, surchargesLargerSizes) {
     auto line = sample::lantern(6);
-    line.onto = idOf("Hoodie");
+    line.baseMaterial = idOf("Hoodie");
     line.sizes = {{"M", Count::of(4)}, {"2XL", Count::of(2)}};
     const auto result = priced(sample::orderOf({line}), sample::priceBook()).lines.front();
     ASSERT_EQ(result.sizes.size(), 1u);
@@ -214,12 +214,12 @@ TEST(PriceOrder, warnsBelowCostAndBelowTheFloor) {
     auto line = sample::lantern();
     const auto cost = pricedLantern().lines.front().cost;
     const auto each = [&](Money total) { return Money::fromMicros(total.micros() / 24 / 10'000 * 10'000); };
-    line.typedEach = each(cost.total) + cents(1);
-    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().footing, Footing::Pays);
-    line.typedEach = each(cost.total);
-    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().footing, Footing::BelowCost);
-    line.typedEach = each(cost.outOfPocket);
-    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().footing, Footing::BelowFloor);
+    line.overrideEach = each(cost.total) + cents(1);
+    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().coverage, PriceCoverage::Pays);
+    line.overrideEach = each(cost.total);
+    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().coverage, PriceCoverage::BelowCost);
+    line.overrideEach = each(cost.outOfPocket);
+    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().coverage, PriceCoverage::BelowFloor);
 }
 
 // The picture of the Counter in our own design notes: 24 pieces at 6.95 that cost 3.83 with 1.02 labour in 3 h 20 min
@@ -228,7 +228,7 @@ TEST(PriceOrder, earnsProfitAndLabourPerBenchHour) {
     Plain piece(24, cents(281));
     piece.book.shop.rates.labourPerHour = cents(734); // 24 × 1.02 over 3 h 20 min
     piece.book.bench.of(catalogue::Step::Brush).perPiece = units::Duration::fromSeconds(500);
-    piece.line.typedEach = cents(695);
+    piece.line.overrideEach = cents(695);
     const auto line = piece.price().lines.front();
     EXPECT_NEAR(static_cast<double>(line.earnings.perBenchHour->micros()) / 1e6, 24 * (6.95 - 2.81) / (10 / 3.0), 0.01);
 }
@@ -237,7 +237,7 @@ TEST(Ladder, pricesEachQuantityAsIfOrdered) {
     const auto book = sample::priceBook();
     layout::FitMemo fits;
     auto line = sample::lantern(30);
-    line.typedEach = cents(900);
+    line.overrideEach = cents(900);
     const auto ladder = pricing::ladderFor(sample::orderOf({line}), 0, book, false, fits);
     ASSERT_TRUE(ladder.has_value());
     ASSERT_EQ(ladder->size(), 4u);
@@ -254,7 +254,7 @@ TEST(Ladder, asksWhatTheLineAsks) {
     auto book = sample::priceBook();
     book.shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(500)};
     auto line = sample::lantern(12);
-    line.onto = sample::idOf("Hoodie");
+    line.baseMaterial = sample::idOf("Hoodie");
     line.sizes = {{"M", Count::of(8)}, {"2XL", Count::of(4)}};
     const auto order = sample::orderOf({sample::lantern(3), line});
     layout::FitMemo fits;
@@ -279,7 +279,7 @@ TEST(PriceOrder, chargesALargerSizeOnce) {
     const auto book = sample::priceBook();
     layout::FitMemo fits;
     auto line = sample::lantern(10);
-    line.onto = sample::idOf("Hoodie");
+    line.baseMaterial = sample::idOf("Hoodie");
     const auto plain = pricing::priceOrder(sample::orderOf({line}), book, fits);
     line.sizes = {{"2XL", Count::of(4)}};
     const auto sized = pricing::priceOrder(sample::orderOf({line}), book, fits);
@@ -304,7 +304,7 @@ TEST(PriceOrder, refusesWithASentence) {
     order.discount = {Rate::fromPercent(101), {}};
     EXPECT_EQ(pricing::priceOrder(order, book, fits).error().fault, idOf(pricing::Fault::DiscountShareOutOfRange));
     order.discount = {};
-    order.lines.front().typedEach = cents(10'000'000'000);
+    order.lines.front().overrideEach = cents(10'000'000'000);
     EXPECT_EQ(pricing::priceOrder(order, book, fits).error().code, base::Code::TooLarge);
 }
 

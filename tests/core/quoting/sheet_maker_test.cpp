@@ -186,7 +186,7 @@ TEST(SheetContent, showsDiscountAndSmallestOrder) {
 TEST(SheetContent, writesTheDecimalsOfTheCurrency) {
     // ISO 4217: the yen has no minor unit, the Kuwaiti dinar has three decimals.
     auto sale = test::shortSale();
-    sale.order.lines[0].typedEach = Money::fromMicros(695'000'000);
+    sale.order.lines[0].overrideEach = Money::fromMicros(695'000'000);
     sale.book.shop.currency = *units::Currency::parse("JPY");
     EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].amount.text, "16,680");
     sale.book.shop.currency = *units::Currency::parse("KWD");

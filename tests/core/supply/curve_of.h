@@ -10,17 +10,18 @@
 namespace sp::supply {
 
 inline JobPlans plansOf(const Job& job) {
-    return compared(job, {*planWay(job, Way::Kits, {}), *planWay(job, Way::Bulk, {}), *planWay(job, Way::Mix, {})});
+    return compared(job, {*planStrategy(job, Strategy::Kits, {}), *planStrategy(job, Strategy::Bulk, {}),
+                          *planStrategy(job, Strategy::Mix, {})});
 }
 
 /// The curve as the app makes it: one job, its pieces set to 1, 2, ...
-inline Staircase curveOf(Job job, std::int64_t horizon) {
-    std::vector<StaircasePoint> points;
+inline CostCurve curveOf(Job job, std::int64_t horizon) {
+    std::vector<CostCurvePoint> points;
     for (std::int64_t n = 1; n <= horizon; ++n) {
         job.lines.front().pieces = n;
         points.push_back(pointOf(job, plansOf(job)));
     }
-    return assembled(waysOf(job), std::move(points));
+    return assembled(strategiesOf(job), std::move(points));
 }
 
 } // namespace sp::supply

@@ -120,9 +120,9 @@ class KiteJob : public testing::Test {
         return made ? *made : Job{};
     }
     JobPlans plans(std::int64_t pieces) { return plansOf(job(pieces)); }
-    Money cost(const JobPlans& of, Way way) {
-        const auto& plan = of.of(way).plan;
-        EXPECT_TRUE(plan.has_value()) << describe(of.of(way).impossible.value_or(base::Message{}));
+    Money cost(const JobPlans& of, Strategy strategy) {
+        const auto& plan = of.of(strategy).plan;
+        EXPECT_TRUE(plan.has_value()) << describe(of.of(strategy).impossible.value_or(base::Message{}));
         return plan ? plan->cost : Money();
     }
 
@@ -150,10 +150,10 @@ TEST_F(KiteJob, takesStonesWithLossAndWholeSheets) {
 TEST_F(KiteJob, aKitThatCoversAllWins) {
     // Kit 15 + bags 3 + shipping 5; bulk 8 + 4 + 2 tapes 2 + 2 + 3 backings 1.5 + 3 + 5.
     const auto nine = plans(9);
-    EXPECT_EQ(cost(nine, Way::Kits), money(23));
-    EXPECT_EQ(cost(nine, Way::Bulk), money(25.5));
-    EXPECT_EQ(cost(nine, Way::Mix), money(23));
-    EXPECT_EQ(nine.winner, Way::Kits);
+    EXPECT_EQ(cost(nine, Strategy::Kits), money(23));
+    EXPECT_EQ(cost(nine, Strategy::Bulk), money(25.5));
+    EXPECT_EQ(cost(nine, Strategy::Mix), money(23));
+    EXPECT_EQ(nine.winner, Strategy::Kits);
     EXPECT_TRUE(pointOf(job(9), nine).proven);
 }
 
@@ -161,22 +161,22 @@ TEST_F(KiteJob, onePieceMoreMakesTheMixWin) {
     // 1000 / 0.98 = 1020.4: a second kit (38), or a bag of Aqua beside the kit (31); bulk takes two bags
     // (33.5).
     const auto ten = plans(10);
-    EXPECT_EQ(cost(ten, Way::Kits), money(38));
-    EXPECT_EQ(cost(ten, Way::Bulk), money(33.5));
-    EXPECT_EQ(cost(ten, Way::Mix), money(31));
-    EXPECT_EQ(ten.winner, Way::Mix);
+    EXPECT_EQ(cost(ten, Strategy::Kits), money(38));
+    EXPECT_EQ(cost(ten, Strategy::Bulk), money(33.5));
+    EXPECT_EQ(cost(ten, Strategy::Mix), money(31));
+    EXPECT_EQ(ten.winner, Strategy::Mix);
     // Left: 2000 - 1021 Aqua at 8 / 1000 and 90 bags at 3 / 100.
-    EXPECT_EQ(ten.of(Way::Mix).leftWorth, money(979 * 0.008 + 2.7));
-    EXPECT_EQ(ten.of(Way::Mix).left.size(), 2U);
+    EXPECT_EQ(ten.of(Strategy::Mix).leftWorth, money(979 * 0.008 + 2.7));
+    EXPECT_EQ(ten.of(Strategy::Mix).left.size(), 2U);
 }
 
 TEST_F(KiteJob, waysShareWhatWasFoundWhereTimeCutThemShort) {
     // Ten pieces cost 33.50 in bulk. Cut short, bulk shows the dear plan of thirty and the mix the better one, without
     // a kit: that is bulk's, too.
     const auto ten = plans(10);
-    auto ways = ten.ways;
-    auto& bulk = ways[static_cast<std::size_t>(Way::Bulk)];
-    auto& mix = ways[static_cast<std::size_t>(Way::Mix)];
+    auto strategies = ten.strategies;
+    auto& bulk = strategies[static_cast<std::size_t>(Strategy::Bulk)];
+    auto& mix = strategies[static_cast<std::size_t>(Strategy::Mix)];
     const auto cheap = bulk;
     mix = cheap;
     mix.plan->bound = money(30);
@@ -184,59 +184,59 @@ TEST_F(KiteJob, waysShareWhatWasFoundWhereTimeCutThemShort) {
     bulk.plan->cost = money(99);
     bulk.plan->bound = money(20);
     bulk.plan->proven = false;
-    const auto shared = compared(job(10), ways);
-    EXPECT_EQ(cost(shared, Way::Bulk), money(33.5));
-    EXPECT_EQ(shared.of(Way::Bulk).plan->bound, money(30)); // no bulk is cheaper than any mix
-    EXPECT_EQ(shared.of(Way::Kits).plan->bound, money(38)); // a kit is in it: kits stay as they are
-    EXPECT_EQ(shared.winner, Way::Bulk);
+    const auto shared = compared(job(10), strategies);
+    EXPECT_EQ(cost(shared, Strategy::Bulk), money(33.5));
+    EXPECT_EQ(shared.of(Strategy::Bulk).plan->bound, money(30)); // no bulk is cheaper than any mix
+    EXPECT_EQ(shared.of(Strategy::Kits).plan->bound, money(38)); // a kit is in it: kits stay as they are
+    EXPECT_EQ(shared.winner, Strategy::Bulk);
 }
 
 TEST_F(KiteJob, theShelfComesFirst) {
     m_supplies.shelf[key(kAqua)] = 21;
-    EXPECT_EQ(cost(plans(10), Way::Mix), money(23)); // 1021 - 21: one kit is enough again
+    EXPECT_EQ(cost(plans(10), Strategy::Mix), money(23)); // 1021 - 21: one kit is enough again
     for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
     const auto none = plans(10);
     EXPECT_TRUE(none.isOnShelf);
     EXPECT_FALSE(none.winner.has_value());
-    EXPECT_EQ(cost(none, Way::Mix), Money());
+    EXPECT_EQ(cost(none, Strategy::Mix), Money());
 }
 
 TEST_F(KiteJob, templatesOnTheWallAreNotBought) {
     m_kite.templatesOnWall = true;
-    EXPECT_EQ(cost(plans(9), Way::Bulk), money(23.5));
+    EXPECT_EQ(cost(plans(9), Strategy::Bulk), money(23.5));
     m_supplies.cutsTemplates = false; // and nobody needs them cut either
-    EXPECT_EQ(cost(plans(9), Way::Bulk), money(23.5));
+    EXPECT_EQ(cost(plans(9), Strategy::Bulk), money(23.5));
 }
 
 TEST_F(KiteJob, withoutACutterTemplatesComeWithOneKit) {
     m_supplies.cutsTemplates = false;
-    EXPECT_EQ(plans(9).of(Way::Mix).impossible->id, idOf(Note::WithNoKit));
+    EXPECT_EQ(plans(9).of(Strategy::Mix).impossible->id, idOf(Note::WithNoKit));
     m_supplies.kits[0].priceWithTemplates = money(17);
     const auto nine = plans(9);
-    EXPECT_EQ(cost(nine, Way::Kits), money(25));
-    EXPECT_EQ(nine.of(Way::Bulk).impossible->id, idOf(Note::OnlyWithAKit));
+    EXPECT_EQ(cost(nine, Strategy::Kits), money(25));
+    EXPECT_EQ(nine.of(Strategy::Bulk).impossible->id, idOf(Note::OnlyWithAKit));
     // 19 pieces take 1939 Aqua: two kits, one of them with the templates.
     const auto nineteen = plans(19);
-    EXPECT_EQ(cost(nineteen, Way::Kits), money(40));
-    EXPECT_EQ(nineteen.of(Way::Kits).plan->packs.size(), 3U); // a kit of each kind, and the bags
-    m_supplies.kits[0].design = key(kOther);                  // another design's templates help nothing
-    EXPECT_EQ(plans(9).of(Way::Kits).impossible->id, idOf(Note::WithNoKit));
+    EXPECT_EQ(cost(nineteen, Strategy::Kits), money(40));
+    EXPECT_EQ(nineteen.of(Strategy::Kits).plan->packs.size(), 3U); // a kit of each kind, and the bags
+    m_supplies.kits[0].design = key(kOther);                       // another design's templates help nothing
+    EXPECT_EQ(plans(9).of(Strategy::Kits).impossible->id, idOf(Note::WithNoKit));
 }
 
 TEST_F(KiteJob, aKitGivesWhatItsShortCountLeaves) {
     m_supplies.kits[0].shortCount = Rate::fromPercent(10);
     // 900 Aqua < 919: a bag is needed beside the kit for nine pieces.
-    EXPECT_EQ(cost(plans(9), Way::Mix), money(25.5)); // the mix is no better than bulk: 15 + 8 + 3 + 5 = 31
-    EXPECT_EQ(plans(9).winner, Way::Bulk);
+    EXPECT_EQ(cost(plans(9), Strategy::Mix), money(25.5)); // the mix is no better than bulk: 15 + 8 + 3 + 5 = 31
+    EXPECT_EQ(plans(9).winner, Strategy::Bulk);
 }
 
 TEST_F(KiteJob, saysPlainlyWhatIsLacking) {
     m_supplies.kits[0].items.erase(m_supplies.kits[0].items.begin() + 1);
-    EXPECT_EQ(plans(9).of(Way::Kits).impossible, base::say(Note::NoKitHolds, "Jet"));
+    EXPECT_EQ(plans(9).of(Strategy::Kits).impossible, base::say(Note::NoKitHolds, "Jet"));
     m_supplies.kits.clear();
-    EXPECT_EQ(plans(9).of(Way::Kits).impossible, base::say(Note::NoKitInTheBook));
+    EXPECT_EQ(plans(9).of(Strategy::Kits).impossible, base::say(Note::NoKitInTheBook));
     m_supplies.packs.erase(m_supplies.packs.begin());
-    EXPECT_EQ(plans(9).of(Way::Bulk).impossible, base::say(Note::NoSupplierSells, "Aqua"));
+    EXPECT_EQ(plans(9).of(Strategy::Bulk).impossible, base::say(Note::NoSupplierSells, "Aqua"));
 }
 
 TEST_F(KiteJob, theSameDesignTwiceSharesItsTemplates) {
@@ -275,7 +275,7 @@ TEST_F(KiteJob, findsFromWhereBulkStaysCheaper) {
     seller(kFilm, "Tollgate", 12);
     for (auto& pack : m_supplies.packs)
         if (pack.material != key(kBag)) pack.supplier = key(kFilm);
-    const auto beyond = provenBeyond(waysOf(job(1)));
+    const auto beyond = provenBeyond(strategiesOf(job(1)));
     ASSERT_TRUE(beyond.has_value());
     EXPECT_FALSE(curveOf(job(1), *beyond - 2).bulkStaysCheaperFrom.has_value()); // seen too little of
     const auto stairs = curveOf(job(1), *beyond + 20);
@@ -310,7 +310,7 @@ TEST(JobBand, holdsTheNeedOfEveryQuantity) {
         take.cuts = pick(1, 6);
         Job job;
         job.lines.push_back({"L", 1, {take}});
-        const auto band = waysOf(job).needs.front();
+        const auto band = strategiesOf(job).needs.front();
         for (std::int64_t n = 1; n <= 200; ++n) {
             job.lines.front().pieces = n;
             const auto need = units::Fraction::of(needsOf(job).front().count.value());

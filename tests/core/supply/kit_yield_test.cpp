@@ -290,7 +290,7 @@ TEST(KitYield, listsEveryNumberThatIsInDoubt) {
                     answer.pieces.isZero());
         for (std::size_t i = 0; i < odds.size(); ++i) {
             EXPECT_EQ(odds[i].probability, of(odds[i].pieces.value()));
-            if (i > 0 && odds.size() < kMostOdds - 1) { EXPECT_EQ(odds[i].pieces, odds[i - 1].pieces + Count::of(1)); }
+            if (i > 0 && odds.size() < kMaxOdds - 1) { EXPECT_EQ(odds[i].pieces, odds[i - 1].pieces + Count::of(1)); }
         }
         // One more at each end is all: the second is in doubt, and so is the last but one.
         if (odds.size() > 2) {
@@ -359,14 +359,14 @@ INSTANTIATE_TEST_SUITE_P(
 
 // The edges of the ranges are taken.
 TEST(KitYield, takesTheEdgesOfItsRanges) {
-    EXPECT_EQ(yieldOf({stones("M", kMostStones, kMostStones)}).pieces, Count::of(1));
+    EXPECT_EQ(yieldOf({stones("M", kMaxStones, kMaxStones)}).pieces, Count::of(1));
     EXPECT_EQ(yieldOf({stones("M", 1'000'000, 1, 999'999)}).pieces, Count::of(1));
     EXPECT_EQ(yieldOf({stones("M", 1'000'000, 1, 0, 999'999)}).pieces, Count::of(1));
     EXPECT_EQ(yieldOf({stones("M", 5, 1), lot(0, 3, 1)}).pieces, Count::of(0));
     EXPECT_EQ(yieldOf({stones("M", 5, 1), lot(3, 0, 1)}).pieces, Count::of(0));
     EXPECT_EQ(yieldOf({stones("M", 5, 1), lot(INT64_MAX, 1, 1)}).pieces, Count::of(5));
-    EXPECT_TRUE(kitYield({Money(), std::vector<YieldLine>(kMostLines, stones("M", 5, 1))}).has_value());
-    const auto more = kitYield({Money(), std::vector<YieldLine>(kMostLines + 1, stones("M", 5, 1))});
+    EXPECT_TRUE(kitYield({Money(), std::vector<YieldLine>(kMaxLines, stones("M", 5, 1))}).has_value());
+    const auto more = kitYield({Money(), std::vector<YieldLine>(kMaxLines + 1, stones("M", 5, 1))});
     ASSERT_FALSE(more.has_value());
     EXPECT_EQ(more.error().code, Code::TooLarge);
     const auto priced = kitYield({Money::fromMicros(-1), {stones("M", 5, 1)}});
@@ -377,8 +377,8 @@ TEST(KitYield, takesTheEdgesOfItsRanges) {
 // The selection of very many: both ends, the pieces themselves, rising and none twice.
 TEST(KitYield, selectsEvenlyFromVeryMany) {
     const auto answer = yieldOf({stones("M", 1'000'000, 1, 20'000)});
-    ASSERT_GT(answer.odds.size(), kMostOdds - 3);
-    ASSERT_LE(answer.odds.size(), kMostOdds);
+    ASSERT_GT(answer.odds.size(), kMaxOdds - 3);
+    ASSERT_LE(answer.odds.size(), kMaxOdds);
     EXPECT_GE(answer.odds.front().probability, 0.99995);
     EXPECT_LT(answer.odds.back().probability, 0.00005);
     EXPECT_GT(answer.odds.back().probability, 0.00003) << "the first of those that print as never";
@@ -390,12 +390,12 @@ TEST(KitYield, selectsEvenlyFromVeryMany) {
         widest = std::max(widest, step);
     }
     const auto span = (answer.odds.back().pieces - answer.odds.front().pieces).value();
-    EXPECT_LE(widest, span / static_cast<std::int64_t>(kMostOdds - 2) + 1);
+    EXPECT_LE(widest, span / static_cast<std::int64_t>(kMaxOdds - 2) + 1);
 }
 
 TEST(KitYield, keepsTheOddsShortForVeryManyPieces) {
     const auto answer = yieldOf({stones("M", 1'000'000'000, 1, 20'000)});
-    EXPECT_LE(answer.odds.size(), kMostOdds);
+    EXPECT_LE(answer.odds.size(), kMaxOdds);
     EXPECT_GT(answer.odds.front().probability, 0.9999);
     EXPECT_LT(answer.odds.back().probability, 0.0001);
 }

@@ -28,9 +28,9 @@ TEST(PlanFigures, aPieceIsItsShareOfTheWholePlan) {
     PurchasePlan plan;
     plan.cost = micros(20'000'000);
     EXPECT_EQ(costEach(plan, 3).micros(), 6'666'667);
-    EXPECT_EQ(costEach(WayCost{micros(20'000'000), {}}, 3), micros(6'666'667));
-    EXPECT_EQ(costEach(WayCost{micros(5), {}}, 2), micros(2)) << "halves go to the even micro-unit";
-    EXPECT_EQ(costEach(WayCost{}, 3), std::nullopt);
+    EXPECT_EQ(costEach(StrategyCost{micros(20'000'000), {}}, 3), micros(6'666'667));
+    EXPECT_EQ(costEach(StrategyCost{micros(5), {}}, 2), micros(2)) << "halves go to the even micro-unit";
+    EXPECT_EQ(costEach(StrategyCost{}, 3), std::nullopt);
 }
 
 TEST(PlanFigures, whatIsNotProvenIsCostOverBound) {

@@ -68,16 +68,16 @@ TEST(PriceTable, refusesWhatItCannotReadInOneSentence) {
     const auto errorOf = [](const std::string& bytes) { return supply::readPriceTable(bytes, "list.csv").error(); };
     EXPECT_EQ(errorOf("a,b\n\"c,d"), base::makeError(QuoteNotClosed, "list.csv", 2, "list.csv"));
     EXPECT_EQ(errorOf("a,b\n\"c\"d,e"), base::makeError(TextAfterQuote, "list.csv", 2, "list.csv"));
-    EXPECT_EQ(errorOf(std::string(base::kLongestCsvCell + 1, 'a')),
+    EXPECT_EQ(errorOf(std::string(base::kMaxCsvCellLength + 1, 'a')),
               base::makeError(CellTooLarge, "list.csv", 1, "list.csv"));
-    EXPECT_EQ(errorOf(std::string(base::kMostCsvCells, ',')),
+    EXPECT_EQ(errorOf(std::string(base::kMaxCsvCells, ',')),
               base::makeError(TooManyColumns, "list.csv", 1, "list.csv"));
     std::string rows;
-    for (std::size_t i = 0; i <= base::kMostCsvRows; ++i) rows += "a\n";
+    for (std::size_t i = 0; i <= base::kMaxCsvRows; ++i) rows += "a\n";
     EXPECT_EQ(errorOf(rows).fault, idOf(TooManyRows));
     EXPECT_EQ(errorOf("caf\xE9,1"), base::makeError(NotUtf8, "list.csv", "list.csv"));
     EXPECT_EQ(errorOf(std::string("a\0b", 3)), base::makeError(NotUtf8, "list.csv", "list.csv"));
-    EXPECT_EQ(errorOf(std::string(supply::kLargestPriceList + 1, 'a')),
+    EXPECT_EQ(errorOf(std::string(supply::kMaxPriceList + 1, 'a')),
               base::makeError(PriceListTooLarge, "list.csv", "list.csv"));
 }
 

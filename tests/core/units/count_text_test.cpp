@@ -6,7 +6,7 @@ using namespace text_cases;
 
 namespace {
 
-class CountReads : public testing::TestWithParam<Reading> {};
+class CountReads : public testing::TestWithParam<ReadCase> {};
 
 TEST_P(CountReads, toAWholeNumber) {
     const auto& row = GetParam();
@@ -17,19 +17,19 @@ TEST_P(CountReads, toAWholeNumber) {
 
 // A gross is 12 dozen, a great gross 12 gross (common practice, no source).
 INSTANTIATE_TEST_SUITE_P(Things, CountReads,
-                         testing::Values(Reading{"24", 24}, Reading{"2*12", 24}, Reading{"10 gross", 1440},
-                                         Reading{"3 dozen", 36}, Reading{"1 great gross", 1728},
-                                         Reading{"1 Great\u00A0Gross", 1728}, Reading{"2 gross + 5", 293},
-                                         Reading{"2 gross 3 dozen", 324}, Reading{"½ gross", 72},
-                                         Reading{"1/2 dozen", 6}, Reading{"2.5 gross", 360}, Reading{"1/3*3", 1},
-                                         Reading{"10 × 144", 1440}, Reading{"0", 0}, Reading{"7 doz.", 84},
-                                         Reading{"2.0", 2}, Reading{"1000000000", 1'000'000'000}));
+                         testing::Values(ReadCase{"24", 24}, ReadCase{"2*12", 24}, ReadCase{"10 gross", 1440},
+                                         ReadCase{"3 dozen", 36}, ReadCase{"1 great gross", 1728},
+                                         ReadCase{"1 Great\u00A0Gross", 1728}, ReadCase{"2 gross + 5", 293},
+                                         ReadCase{"2 gross 3 dozen", 324}, ReadCase{"½ gross", 72},
+                                         ReadCase{"1/2 dozen", 6}, ReadCase{"2.5 gross", 360}, ReadCase{"1/3*3", 1},
+                                         ReadCase{"10 × 144", 1440}, ReadCase{"0", 0}, ReadCase{"7 doz.", 84},
+                                         ReadCase{"2.0", 2}, ReadCase{"1000000000", 1'000'000'000}));
 
 INSTANTIATE_TEST_SUITE_P(Styles, CountReads,
-                         testing::Values(Reading{"1,440", 1440}, Reading{"1.440", 1440, kGerman},
-                                         Reading{"1 440", 1440, kFrench}, Reading{"1\u202F440", 1440, kFrench},
-                                         Reading{"1’440", 1440, kSwiss}, Reading{"1,440,000", 1'440'000},
-                                         Reading{"2,5 gross", 360}, Reading{"1.440,0", 1440}));
+                         testing::Values(ReadCase{"1,440", 1440}, ReadCase{"1.440", 1440, kGerman},
+                                         ReadCase{"1 440", 1440, kFrench}, ReadCase{"1\u202F440", 1440, kFrench},
+                                         ReadCase{"1’440", 1440, kSwiss}, ReadCase{"1,440,000", 1'440'000},
+                                         ReadCase{"2,5 gross", 360}, ReadCase{"1.440,0", 1440}));
 
 class CountRefuses : public testing::TestWithParam<Refusal> {};
 

@@ -9,7 +9,7 @@ namespace {
 constexpr std::int64_t kMm = 1'000'000;  // nanometres
 constexpr std::int64_t kIn = 25'400'000; // international yard and pound agreement of 1959: 1 in = 25.4 mm
 
-class LengthReads : public testing::TestWithParam<Reading> {};
+class LengthReads : public testing::TestWithParam<ReadCase> {};
 
 TEST_P(LengthReads, toTheNanometre) {
     const auto& row = GetParam();
@@ -20,48 +20,49 @@ TEST_P(LengthReads, toTheNanometre) {
 
 INSTANTIATE_TEST_SUITE_P(
     Inches, LengthReads,
-    testing::Values(Reading{"3 1/2 in", kIn * 7 / 2}, Reading{"3-1/2 in", kIn * 7 / 2}, Reading{"3-1/2\"", kIn * 7 / 2},
-                    Reading{"3–1/2 in", kIn * 7 / 2}, Reading{"3½\"", kIn * 7 / 2}, Reading{"3 ½ in", kIn * 7 / 2},
-                    Reading{"½", kIn / 2}, Reading{"3.5\"", kIn * 7 / 2}, Reading{"3½″", kIn * 7 / 2},
-                    Reading{"3½”", kIn * 7 / 2}, Reading{"3.5''", kIn * 7 / 2}, Reading{"1/2 in", kIn / 2},
-                    Reading{"1 / 2 in", kIn / 2}, Reading{"1⁄2 in", kIn / 2}, Reading{"7/2 in", kIn * 7 / 2},
-                    Reading{"8.5/2 in", kIn * 17 / 4}, Reading{"3 inches", 3 * kIn}, Reading{"1 INCH", kIn},
-                    Reading{"3 in.", 3 * kIn}, Reading{".5 in", kIn / 2}, Reading{"5.", 5 * kIn},
-                    Reading{"\u00A03\u00A01/2\u2009in\t", kIn * 7 / 2}, Reading{"63/64", kIn * 63 / 64},
-                    Reading{"6 in / 1 1/2", 4 * kIn}, Reading{"4 - 1/2 in", kIn * 7 / 2},
-                    Reading{"2 in − 1/2 in", kIn * 3 / 2}, Reading{"+3", 3 * kIn}, Reading{"0", 0}, Reading{"-0", 0}));
+    testing::Values(ReadCase{"3 1/2 in", kIn * 7 / 2}, ReadCase{"3-1/2 in", kIn * 7 / 2},
+                    ReadCase{"3-1/2\"", kIn * 7 / 2}, ReadCase{"3–1/2 in", kIn * 7 / 2}, ReadCase{"3½\"", kIn * 7 / 2},
+                    ReadCase{"3 ½ in", kIn * 7 / 2}, ReadCase{"½", kIn / 2}, ReadCase{"3.5\"", kIn * 7 / 2},
+                    ReadCase{"3½″", kIn * 7 / 2}, ReadCase{"3½”", kIn * 7 / 2}, ReadCase{"3.5''", kIn * 7 / 2},
+                    ReadCase{"1/2 in", kIn / 2}, ReadCase{"1 / 2 in", kIn / 2}, ReadCase{"1⁄2 in", kIn / 2},
+                    ReadCase{"7/2 in", kIn * 7 / 2}, ReadCase{"8.5/2 in", kIn * 17 / 4}, ReadCase{"3 inches", 3 * kIn},
+                    ReadCase{"1 INCH", kIn}, ReadCase{"3 in.", 3 * kIn}, ReadCase{".5 in", kIn / 2},
+                    ReadCase{"5.", 5 * kIn}, ReadCase{"\u00A03\u00A01/2\u2009in\t", kIn * 7 / 2},
+                    ReadCase{"63/64", kIn * 63 / 64}, ReadCase{"6 in / 1 1/2", 4 * kIn},
+                    ReadCase{"4 - 1/2 in", kIn * 7 / 2}, ReadCase{"2 in − 1/2 in", kIn * 3 / 2},
+                    ReadCase{"+3", 3 * kIn}, ReadCase{"0", 0}, ReadCase{"-0", 0}));
 
 INSTANTIATE_TEST_SUITE_P(OtherUnits, LengthReads,
-                         testing::Values(Reading{"88.9 mm", kIn * 7 / 2}, Reading{"8.89cm", kIn * 7 / 2},
-                                         Reading{"0.0889 m", kIn * 7 / 2}, Reading{"250 µm", kMm / 4},
-                                         Reading{"250 μm", kMm / 4}, Reading{"250um", kMm / 4},
-                                         Reading{"1 ft 2 in", 14 * kIn}, Reading{"1'2\"", 14 * kIn},
-                                         Reading{"1’ 2 1/2”", kIn * 29 / 2}, Reading{"1′2″", 14 * kIn},
-                                         Reading{"1/2 ft 3 in", 9 * kIn}, Reading{"2 yd", 72 * kIn},
-                                         Reading{"1 yd 1 ft 1 in", 49 * kIn}, Reading{"1 foot", 12 * kIn},
-                                         Reading{"1 m 5 cm", 1050 * kMm}, Reading{"1000 m", 1'000'000 * kMm}));
+                         testing::Values(ReadCase{"88.9 mm", kIn * 7 / 2}, ReadCase{"8.89cm", kIn * 7 / 2},
+                                         ReadCase{"0.0889 m", kIn * 7 / 2}, ReadCase{"250 µm", kMm / 4},
+                                         ReadCase{"250 μm", kMm / 4}, ReadCase{"250um", kMm / 4},
+                                         ReadCase{"1 ft 2 in", 14 * kIn}, ReadCase{"1'2\"", 14 * kIn},
+                                         ReadCase{"1’ 2 1/2”", kIn * 29 / 2}, ReadCase{"1′2″", 14 * kIn},
+                                         ReadCase{"1/2 ft 3 in", 9 * kIn}, ReadCase{"2 yd", 72 * kIn},
+                                         ReadCase{"1 yd 1 ft 1 in", 49 * kIn}, ReadCase{"1 foot", 12 * kIn},
+                                         ReadCase{"1 m 5 cm", 1050 * kMm}, ReadCase{"1000 m", 1'000'000 * kMm}));
 
 INSTANTIATE_TEST_SUITE_P(Arithmetic, LengthReads,
-                         testing::Values(Reading{"2*40mm + 8.9 mm", 88'900'000}, Reading{"(1+2.5)", kIn * 7 / 2},
-                                         Reading{"(1+2.5) in", kIn * 7 / 2}, Reading{"2*(1 ft 2 in)", 28 * kIn},
-                                         Reading{"2*1 ft 2 in", 28 * kIn}, Reading{"1 ft 2 in / 2", 7 * kIn},
-                                         Reading{"24/2/3", 4 * kIn}, Reading{"6/1/2", 3 * kIn},
-                                         Reading{"1 + 40mm", kIn + 40 * kMm}, Reading{"10-4-3", 3 * kIn},
-                                         Reading{"2+3*4", 14 * kIn}, Reading{"-2+3", kIn}, Reading{"2*-3 + 7", kIn},
-                                         Reading{"80mm / 40mm * 3", 6 * kIn}, Reading{"80mm/40mm*3in", 6 * kIn},
-                                         Reading{"40mm-8.9mm", 31'100'000}, Reading{"1/3 in", 8'466'667},
-                                         Reading{"1/3*3", kIn}, Reading{"12÷4", 3 * kIn}));
+                         testing::Values(ReadCase{"2*40mm + 8.9 mm", 88'900'000}, ReadCase{"(1+2.5)", kIn * 7 / 2},
+                                         ReadCase{"(1+2.5) in", kIn * 7 / 2}, ReadCase{"2*(1 ft 2 in)", 28 * kIn},
+                                         ReadCase{"2*1 ft 2 in", 28 * kIn}, ReadCase{"1 ft 2 in / 2", 7 * kIn},
+                                         ReadCase{"24/2/3", 4 * kIn}, ReadCase{"6/1/2", 3 * kIn},
+                                         ReadCase{"1 + 40mm", kIn + 40 * kMm}, ReadCase{"10-4-3", 3 * kIn},
+                                         ReadCase{"2+3*4", 14 * kIn}, ReadCase{"-2+3", kIn}, ReadCase{"2*-3 + 7", kIn},
+                                         ReadCase{"80mm / 40mm * 3", 6 * kIn}, ReadCase{"80mm/40mm*3in", 6 * kIn},
+                                         ReadCase{"40mm-8.9mm", 31'100'000}, ReadCase{"1/3 in", 8'466'667},
+                                         ReadCase{"1/3*3", kIn}, ReadCase{"12÷4", 3 * kIn}));
 
 INSTANTIATE_TEST_SUITE_P(
     Marks, LengthReads,
-    testing::Values(Reading{"0,35 m", 350 * kMm, kGerman}, Reading{"3.5", kIn * 7 / 2, kGerman},
-                    Reading{"3,5", kIn * 7 / 2}, Reading{"3,50 mm", kMm * 7 / 2}, Reading{"1,2345 m", 1'234'500'000},
-                    Reading{"0,350 m", 350 * kMm}, Reading{"0.350 m", 350 * kMm, kGerman},
-                    Reading{"1.234,5 mm", 1'234'500'000}, Reading{"1.234,5 mm", 1'234'500'000, kGerman},
-                    Reading{"1,234 mm", 1'234'000, kGerman}, Reading{"1.234 mm", 1'234'000},
-                    Reading{"1,234.5 mm", 1'234'500'000, kGerman}, Reading{"12 345 mm", 12'345 * kMm, kFrench},
-                    Reading{"12\u202F345 mm", 12'345 * kMm}, Reading{"1’234 mm", 1234 * kMm, kSwiss},
-                    Reading{"1'2\"", 14 * kIn, kSwiss}, Reading{"3 1/2", kIn * 7 / 2, kFrench}));
+    testing::Values(ReadCase{"0,35 m", 350 * kMm, kGerman}, ReadCase{"3.5", kIn * 7 / 2, kGerman},
+                    ReadCase{"3,5", kIn * 7 / 2}, ReadCase{"3,50 mm", kMm * 7 / 2}, ReadCase{"1,2345 m", 1'234'500'000},
+                    ReadCase{"0,350 m", 350 * kMm}, ReadCase{"0.350 m", 350 * kMm, kGerman},
+                    ReadCase{"1.234,5 mm", 1'234'500'000}, ReadCase{"1.234,5 mm", 1'234'500'000, kGerman},
+                    ReadCase{"1,234 mm", 1'234'000, kGerman}, ReadCase{"1.234 mm", 1'234'000},
+                    ReadCase{"1,234.5 mm", 1'234'500'000, kGerman}, ReadCase{"12 345 mm", 12'345 * kMm, kFrench},
+                    ReadCase{"12\u202F345 mm", 12'345 * kMm}, ReadCase{"1’234 mm", 1234 * kMm, kSwiss},
+                    ReadCase{"1'2\"", 14 * kIn, kSwiss}, ReadCase{"3 1/2", kIn * 7 / 2, kFrench}));
 
 class LengthRefuses : public testing::TestWithParam<Refusal> {};
 
@@ -187,15 +188,15 @@ TEST(LengthText, writesMillimetresWithoutIdleZeros) {
     EXPECT_EQ(formatLength(Length::fromInch64ths(224), LengthUnit::Millimetre), "88.9");
     EXPECT_EQ(formatLength(Length::fromInch64ths(224), LengthUnit::Centimetre, kGerman), "8,89");
     EXPECT_EQ(formatLength(Length::fromMicrometres(1'234'567), LengthUnit::Millimetre), "1234.567");
-    EXPECT_EQ(formatLength(kLongest, LengthUnit::Millimetre), "1000000");
-    EXPECT_EQ(parseLength(formatLength(kLongest, LengthUnit::Inch), LengthUnit::Inch).value(), kLongest);
+    EXPECT_EQ(formatLength(kMaxLength, LengthUnit::Millimetre), "1000000");
+    EXPECT_EQ(parseLength(formatLength(kMaxLength, LengthUnit::Inch), LengthUnit::Inch).value(), kMaxLength);
     EXPECT_EQ(nameOf(LengthUnit::Centimetre), "cm");
 }
 
 TEST(LengthText, readsBackWhatItWrites) {
     std::mt19937_64 random(sp::test::printedSeed());
     for (int i = 0; i < 4000; ++i) {
-        const Length length = i % 2 == 0 ? Length::fromNanometres(anySize(random, kLongest.nanometres()))
+        const Length length = i % 2 == 0 ? Length::fromNanometres(anySize(random, kMaxLength.nanometres()))
                                          : Length::fromInch64ths(anySize(random, 2'000'000));
         for (const auto& style : kStyles)
             for (const auto unit : {LengthUnit::Inch, LengthUnit::Millimetre, LengthUnit::Centimetre}) {

@@ -10,7 +10,7 @@ using namespace text_cases;
 
 namespace {
 
-class RateReads : public testing::TestWithParam<Reading> {};
+class RateReads : public testing::TestWithParam<ReadCase> {};
 
 TEST_P(RateReads, toTheMillionth) {
     const auto rate = parseRate(GetParam().text, GetParam().style);
@@ -19,13 +19,14 @@ TEST_P(RateReads, toTheMillionth) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Shares, RateReads,
-                         testing::Values(Reading{"8.875", 88'750}, Reading{"8.875 %", 88'750},
-                                         Reading{"8 7/8 %", 88'750}, Reading{"8⅞%", 88'750}, Reading{"1/3", 3'333},
-                                         Reading{"-5 percent", -50'000}, Reading{"8,875", 88'750, kGerman},
-                                         Reading{"8,5", 85'000}, Reading{"0,875", 8'750}, Reading{"10000", 100'000'000},
-                                         Reading{"0.00025", 2}, Reading{"0.00035", 4}, Reading{"5 % + 3", 80'000}));
+                         testing::Values(ReadCase{"8.875", 88'750}, ReadCase{"8.875 %", 88'750},
+                                         ReadCase{"8 7/8 %", 88'750}, ReadCase{"8⅞%", 88'750}, ReadCase{"1/3", 3'333},
+                                         ReadCase{"-5 percent", -50'000}, ReadCase{"8,875", 88'750, kGerman},
+                                         ReadCase{"8,5", 85'000}, ReadCase{"0,875", 8'750},
+                                         ReadCase{"10000", 100'000'000}, ReadCase{"0.00025", 2}, ReadCase{"0.00035", 4},
+                                         ReadCase{"5 % + 3", 80'000}));
 
-class TimeReads : public testing::TestWithParam<Reading> {};
+class TimeReads : public testing::TestWithParam<ReadCase> {};
 
 TEST_P(TimeReads, toTheMillisecond) {
     const auto time = parseDuration(GetParam().text, GetParam().style);
@@ -34,16 +35,16 @@ TEST_P(TimeReads, toTheMillisecond) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Spans, TimeReads,
-                         testing::Values(Reading{"10 s", 10'000}, Reading{"1 min 30 s", 90'000},
-                                         Reading{"1:30", 90'000}, Reading{"1:30:00", 5'400'000},
-                                         Reading{"0:05.5", 5'500}, Reading{"0:05,5", 5'500, kGerman},
-                                         Reading{"2*1:30", 180'000}, Reading{"2.5 min", 150'000},
-                                         Reading{"3 h 20 min", 12'000'000}, Reading{"12", 720'000},
-                                         Reading{"1 1/2 h", 5'400'000}, Reading{"250 ms", 250},
-                                         Reading{"1 hour 5 seconds", 3'605'000}, Reading{"90:00", 5'400'000},
-                                         Reading{"10000 h", 36'000'000'000}, Reading{"10 sec.", 10'000}));
+                         testing::Values(ReadCase{"10 s", 10'000}, ReadCase{"1 min 30 s", 90'000},
+                                         ReadCase{"1:30", 90'000}, ReadCase{"1:30:00", 5'400'000},
+                                         ReadCase{"0:05.5", 5'500}, ReadCase{"0:05,5", 5'500, kGerman},
+                                         ReadCase{"2*1:30", 180'000}, ReadCase{"2.5 min", 150'000},
+                                         ReadCase{"3 h 20 min", 12'000'000}, ReadCase{"12", 720'000},
+                                         ReadCase{"1 1/2 h", 5'400'000}, ReadCase{"250 ms", 250},
+                                         ReadCase{"1 hour 5 seconds", 3'605'000}, ReadCase{"90:00", 5'400'000},
+                                         ReadCase{"10000 h", 36'000'000'000}, ReadCase{"10 sec.", 10'000}));
 
-class HeatReads : public testing::TestWithParam<Reading> {};
+class HeatReads : public testing::TestWithParam<ReadCase> {};
 
 TEST_P(HeatReads, toAThousandthOfADegreeFahrenheit) {
     const auto heat = parseTemperature(GetParam().text, TemperatureUnit::Fahrenheit, GetParam().style);
@@ -53,13 +54,13 @@ TEST_P(HeatReads, toAThousandthOfADegreeFahrenheit) {
 
 // OpenStax Contemporary Mathematics, module m00073: 200 °C is 392 °F, 20 °C is 68 °F.
 INSTANTIATE_TEST_SUITE_P(Heats, HeatReads,
-                         testing::Values(Reading{"320 F", 320'000}, Reading{"320 °F", 320'000},
-                                         Reading{"320°", 320'000}, Reading{"320", 320'000}, Reading{"320f", 320'000},
-                                         Reading{"320 º F", 320'000}, Reading{"200 C", 392'000},
-                                         Reading{"20 ℃", 68'000}, Reading{"300+20 F", 320'000},
-                                         Reading{"(300+20) F", 320'000}, Reading{"320.5 Fahrenheit", 320'500},
-                                         Reading{"320,5", 320'500, kGerman}, Reading{"−50 °C", -58'000},
-                                         Reading{"500 C", 932'000}));
+                         testing::Values(ReadCase{"320 F", 320'000}, ReadCase{"320 °F", 320'000},
+                                         ReadCase{"320°", 320'000}, ReadCase{"320", 320'000}, ReadCase{"320f", 320'000},
+                                         ReadCase{"320 º F", 320'000}, ReadCase{"200 C", 392'000},
+                                         ReadCase{"20 ℃", 68'000}, ReadCase{"300+20 F", 320'000},
+                                         ReadCase{"(300+20) F", 320'000}, ReadCase{"320.5 Fahrenheit", 320'500},
+                                         ReadCase{"320,5", 320'500, kGerman}, ReadCase{"−50 °C", -58'000},
+                                         ReadCase{"500 C", 932'000}));
 
 struct MeasureRefusal {
     Refusal row;

@@ -11,7 +11,7 @@ const Currency kEuro = Currency::parse("EUR").value();
 const Currency kYen = Currency::parse("JPY").value();
 const Currency kDinar = Currency::parse("KWD").value();
 
-class MoneyReads : public testing::TestWithParam<Reading> {};
+class MoneyReads : public testing::TestWithParam<ReadCase> {};
 
 TEST_P(MoneyReads, toTheMillionth) {
     const auto& row = GetParam();
@@ -22,37 +22,37 @@ TEST_P(MoneyReads, toTheMillionth) {
 
 INSTANTIATE_TEST_SUITE_P(
     Amounts, MoneyReads,
-    testing::Values(Reading{"6.95", 6'950'000}, Reading{"24*0.29", 6'960'000}, Reading{"24 × 0.29", 6'960'000},
-                    Reading{"1,234.50", 1'234'500'000}, Reading{"1,234", 1'234'000'000}, Reading{"3,5", 3'500'000},
-                    Reading{"-6.95", -6'950'000}, Reading{"−6.95", -6'950'000}, Reading{"(6.95)", 6'950'000},
-                    Reading{"6.94/1440", 4'819}, Reading{"1,234,567", 1'234'567'000'000},
-                    Reading{"1.234.567", 1'234'567'000'000}, Reading{"1.234,50", 1'234'500'000},
-                    Reading{"1\u202F234.50", 1'234'500'000}, Reading{"1'234.50", 1'234'500'000},
-                    Reading{"1000000000", 1'000'000'000'000'000}, Reading{"-1,000,000,000", -1'000'000'000'000'000}));
+    testing::Values(ReadCase{"6.95", 6'950'000}, ReadCase{"24*0.29", 6'960'000}, ReadCase{"24 × 0.29", 6'960'000},
+                    ReadCase{"1,234.50", 1'234'500'000}, ReadCase{"1,234", 1'234'000'000}, ReadCase{"3,5", 3'500'000},
+                    ReadCase{"-6.95", -6'950'000}, ReadCase{"−6.95", -6'950'000}, ReadCase{"(6.95)", 6'950'000},
+                    ReadCase{"6.94/1440", 4'819}, ReadCase{"1,234,567", 1'234'567'000'000},
+                    ReadCase{"1.234.567", 1'234'567'000'000}, ReadCase{"1.234,50", 1'234'500'000},
+                    ReadCase{"1\u202F234.50", 1'234'500'000}, ReadCase{"1'234.50", 1'234'500'000},
+                    ReadCase{"1000000000", 1'000'000'000'000'000}, ReadCase{"-1,000,000,000", -1'000'000'000'000'000}));
 
 INSTANTIATE_TEST_SUITE_P(Signs, MoneyReads,
-                         testing::Values(Reading{"$6.95", 6'950'000}, Reading{"6.95 $", 6'950'000},
-                                         Reading{"USD 6.95", 6'950'000}, Reading{"6.95usd", 6'950'000},
-                                         Reading{"-$5", -5'000'000}, Reading{"$-5", -5'000'000},
-                                         Reading{"$5 USD", 5'000'000}, Reading{"24 * $0.29", 6'960'000},
-                                         Reading{"$5 + $3", 8'000'000}, Reading{"$(5+3)/2", 4'000'000},
-                                         Reading{"$5 + 3", 8'000'000}));
+                         testing::Values(ReadCase{"$6.95", 6'950'000}, ReadCase{"6.95 $", 6'950'000},
+                                         ReadCase{"USD 6.95", 6'950'000}, ReadCase{"6.95usd", 6'950'000},
+                                         ReadCase{"-$5", -5'000'000}, ReadCase{"$-5", -5'000'000},
+                                         ReadCase{"$5 USD", 5'000'000}, ReadCase{"24 * $0.29", 6'960'000},
+                                         ReadCase{"$5 + $3", 8'000'000}, ReadCase{"$(5+3)/2", 4'000'000},
+                                         ReadCase{"$5 + 3", 8'000'000}));
 
 // The style names the marks of the person's own locale: what stands between thousands there is read as such.
 INSTANTIATE_TEST_SUITE_P(
     Styles, MoneyReads,
-    testing::Values(Reading{"1.234,50", 1'234'500'000, kGerman}, Reading{"1.234", 1'234'000'000, kGerman},
-                    Reading{"1,234", 1'234'000, kGerman}, Reading{"0.250", 250'000, kGerman},
-                    Reading{"1234.567", 1'234'567'000, kGerman}, Reading{"1.5", 1'500'000, kGerman},
-                    Reading{"1 234,50", 1'234'500'000, kFrench}, Reading{"1\u00A0234,50", 1'234'500'000, kFrench},
-                    Reading{"1 200/24", 50'000'000, kFrench}, Reading{"1200/1 000", 1'200'000, kFrench},
-                    Reading{"1’234.50", 1'234'500'000, kSwiss}, Reading{"1'234'567.5", 1'234'567'500'000, kSwiss}));
+    testing::Values(ReadCase{"1.234,50", 1'234'500'000, kGerman}, ReadCase{"1.234", 1'234'000'000, kGerman},
+                    ReadCase{"1,234", 1'234'000, kGerman}, ReadCase{"0.250", 250'000, kGerman},
+                    ReadCase{"1234.567", 1'234'567'000, kGerman}, ReadCase{"1.5", 1'500'000, kGerman},
+                    ReadCase{"1 234,50", 1'234'500'000, kFrench}, ReadCase{"1\u00A0234,50", 1'234'500'000, kFrench},
+                    ReadCase{"1 200/24", 50'000'000, kFrench}, ReadCase{"1200/1 000", 1'200'000, kFrench},
+                    ReadCase{"1’234.50", 1'234'500'000, kSwiss}, ReadCase{"1'234'567.5", 1'234'567'500'000, kSwiss}));
 
 // Halves to even, as the published pairs of fraction_test.cpp have them, moved six places down.
 INSTANTIATE_TEST_SUITE_P(Rounding, MoneyReads,
-                         testing::Values(Reading{"0.0000025", 2}, Reading{"0.0000035", 4}, Reading{"0.0000225", 22},
-                                         Reading{"-0.0000045", -4}, Reading{"0.0000075", 8},
-                                         Reading{"0.00000250000000000000000001", 3}));
+                         testing::Values(ReadCase{"0.0000025", 2}, ReadCase{"0.0000035", 4}, ReadCase{"0.0000225", 22},
+                                         ReadCase{"-0.0000045", -4}, ReadCase{"0.0000075", 8},
+                                         ReadCase{"0.00000250000000000000000001", 3}));
 
 class MoneyRefuses : public testing::TestWithParam<Refusal> {};
 

@@ -28,13 +28,13 @@ inline constexpr NumberStyle kPlain{U'.', U'\0'};
 inline constexpr std::array kStyles{kEnglish, kGerman, kFrench, kSwiss, kPlain};
 
 /// Text that reads: what it comes to, counted in the smallest thing.
-struct Reading {
+struct ReadCase {
     const char* text;
     std::int64_t value;
     NumberStyle style = kEnglish;
 };
 
-inline void PrintTo(const Reading& row, std::ostream* out) { *out << row.text; }
+inline void PrintTo(const ReadCase& row, std::ostream* out) { *out << row.text; }
 
 /// Text that is refused, and the fault with its values.
 struct Refusal {

@@ -14,9 +14,9 @@ namespace sp::db {
 
 /// How an error travels inside this room: thrown where it is met, turned into a Result at the room's door. It never
 /// leaves `db`.
-class Refusal : public std::exception {
+class DbError : public std::exception {
   public:
-    explicit Refusal(base::Error error)
+    explicit DbError(base::Error error)
         : m_error(std::move(error)) {}
 
     const base::Error& error() const { return m_error; }
@@ -27,20 +27,20 @@ class Refusal : public std::exception {
 };
 
 template<class... Values>
-[[noreturn]] void refuse(Fault fault, std::string subject, const Values&... values) {
-    throw Refusal(base::makeError(fault, std::move(subject), values...));
+[[noreturn]] void throwError(Fault fault, std::string subject, const Values&... values) {
+    throw DbError(base::makeError(fault, std::move(subject), values...));
 }
 
 /// The value, or the error thrown on.
 template<class T>
-T orRefuse(base::Result<T> result) {
-    if (!result) throw Refusal(std::move(result.error()));
+T valueOrThrow(base::Result<T> result) {
+    if (!result) throw DbError(std::move(result.error()));
     if constexpr (!std::is_void_v<T>) return std::move(*result);
 }
 
 /// Runs `work` and turns whatever it throws into the error side of a Result.
 template<class Work>
-auto atTheDoor(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
+auto catchToResult(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
     using Value = std::invoke_result_t<Work>;
     try {
         if constexpr (std::is_void_v<Value>) {
@@ -49,7 +49,7 @@ auto atTheDoor(Work&& work) -> base::Result<std::invoke_result_t<Work>> {
         } else {
             return work();
         }
-    } catch (const Refusal& refusal) { return base::fail(refusal.error()); } catch (const base::Overflow&) {
+    } catch (const DbError& refusal) { return base::fail(refusal.error()); } catch (const base::Overflow&) {
         return base::fail(Fault::FigureTooLarge, {});
     } catch (const std::exception& error) {
         return base::fail(Fault::NotFinishedBecause, {}, error.what());

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/buying/way_column.h"
+#include "app/buying/strategy_column.h"
 
 #include "app/buying/plan_rows.h"
 #include "app/desk/bench_style.h"
@@ -17,7 +17,7 @@ namespace sp::buying {
 using desk::Role;
 using desk::TextSize;
 using desk::Weight;
-using supply::Way;
+using supply::Strategy;
 
 namespace {
 
@@ -39,19 +39,19 @@ void fill(QStandardItemModel& model, const std::vector<PlanRow>& rows) {
 
 } // namespace
 
-WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
+StrategyColumn::StrategyColumn(Strategy strategy, const desk::Formatter& formatter, QWidget* parent)
     : Card(parent)
-    , m_way(way)
+    , m_strategy(strategy)
     , m_formatter(formatter) {
-    const QString key = way == Way::Kits   ? QStringLiteral("kits")
-                        : way == Way::Bulk ? QStringLiteral("bulk")
-                                           : QStringLiteral("mix");
+    const QString key = strategy == Strategy::Kits   ? QStringLiteral("kits")
+                        : strategy == Strategy::Bulk ? QStringLiteral("bulk")
+                                                     : QStringLiteral("mix");
     setObjectName(key);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 12, 12, 8);
     column->setSpacing(4);
     auto* head = new QHBoxLayout;
-    head->addWidget(desk::sectionTitle(nameOf(way), this), 1);
+    head->addWidget(desk::sectionTitle(nameOf(strategy), this), 1);
     m_mark = new desk::TextLabel({}, TextSize::Small, Role::Jewel, Weight::Strong, this);
     m_mark->setObjectName(key + QStringLiteral("Mark"));
     head->addWidget(m_mark);
@@ -60,7 +60,7 @@ WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
     money->setSpacing(8);
     m_cost = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
     m_cost->setObjectName(key + QStringLiteral("Cost"));
-    m_cost->setMeaning(nameOf(way));
+    m_cost->setMeaning(nameOf(strategy));
     m_cost->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_cost->setOpens(true);
     m_cost->setToolTip(tr("Opens to what it is made of"));
@@ -77,36 +77,36 @@ WayColumn::WayColumn(Way way, const desk::Formatter& formatter, QWidget* parent)
     m_model->setColumnCount(2);
     m_tree = new desk::RuleTree(this);
     m_tree->setObjectName(key + QStringLiteral("Tree"));
-    m_tree->setAccessibleName(tr("%1, figure by figure").arg(nameOf(way)));
+    m_tree->setAccessibleName(tr("%1, figure by figure").arg(nameOf(strategy)));
     m_tree->setModel(m_model);
     column->addWidget(m_tree, 1);
     m_takeIn = new QPushButton(tr("Bought: put it on the shelf"), this);
     m_takeIn->setObjectName(key + QStringLiteral("TakeIn"));
-    m_takeIn->setAccessibleName(tr("%1 bought: put it on the shelf").arg(nameOf(way)));
+    m_takeIn->setAccessibleName(tr("%1 bought: put it on the shelf").arg(nameOf(strategy)));
     m_takeIn->setToolTip(tr("Counts these packs in at what they cost, with their share of the shipping"));
     desk::makeQuiet(*m_takeIn);
     column->addWidget(m_takeIn, 0, Qt::AlignLeft);
-    connect(m_takeIn, &QPushButton::clicked, this, &WayColumn::takeInAsked);
-    connect(m_cost, &desk::FigureLabel::opened, this, &WayColumn::focusFigures);
+    connect(m_takeIn, &QPushButton::clicked, this, &StrategyColumn::takeInAsked);
+    connect(m_cost, &desk::FigureLabel::opened, this, &StrategyColumn::focusFigures);
 }
 
-void WayColumn::focusFigures() {
+void StrategyColumn::focusFigures() {
     for (int row = 0; row < m_model->rowCount(); ++row) m_tree->expand(m_model->index(row, 0));
     m_tree->setFocus(Qt::OtherFocusReason);
     m_tree->setCurrentIndex(m_model->index(0, 0));
 }
 
-void WayColumn::show(const Answer* answer, const QString& remark) {
+void StrategyColumn::show(const Answer* answer, const QString& remark) {
     if (m_model->rowCount() > 0) m_opened = m_tree->opened();
     m_mark->setText({});
     setChosen(false);
     if (!answer) return showNone(remark);
-    const auto& way = answer->plans.of(m_way);
-    if (!way.plan) return showNone(words::sentence(*way.impossible));
+    const auto& strategy = answer->plans.of(m_strategy);
+    if (!strategy.plan) return showNone(words::sentence(*strategy.impossible));
     showPlan(*answer);
 }
 
-void WayColumn::showNone(const QString& remark) {
+void StrategyColumn::showNone(const QString& remark) {
     m_cost->setFigure(QStringLiteral("—"));
     m_each->setText({});
     m_proof->setText(remark);
@@ -115,14 +115,14 @@ void WayColumn::showNone(const QString& remark) {
     m_takeIn->setVisible(false);
 }
 
-void WayColumn::showPlan(const Answer& answer) {
-    const auto& plan = *answer.plans.of(m_way).plan;
-    const bool isWinner = answer.plans.winner == m_way;
+void StrategyColumn::showPlan(const Answer& answer) {
+    const auto& plan = *answer.plans.of(m_strategy).plan;
+    const bool isWinner = answer.plans.winner == m_strategy;
     setChosen(isWinner);
     if (isWinner) m_mark->setText(tr("✓ cheapest"));
     m_cost->setFigure(m_formatter.money(plan.cost));
     m_each->setText(tr("%1 a piece").arg(m_formatter.money(supply::costEach(plan, answer.job.pieces()))));
-    const bool sameAsAlone = m_way == Way::Mix && answer.plans.winner && answer.plans.winner != Way::Mix;
+    const bool sameAsAlone = m_strategy == Strategy::Mix && answer.plans.winner && answer.plans.winner != Strategy::Mix;
     QString proof =
         plan.proven ? tr("Proven: it cannot be bought for less this way.")
                     : tr("At most %1 above the cheapest possible.").arg(m_formatter.money(supply::unprovenGap(plan)));
@@ -133,7 +133,7 @@ void WayColumn::showPlan(const Answer& answer) {
     m_proof->setText(proof);
     m_tree->setEnabled(true);
     m_takeIn->setVisible(!plan.packs.empty());
-    fill(*m_model, rowsOf(answer, m_way, m_formatter));
+    fill(*m_model, rowsOf(answer, m_strategy, m_formatter));
     m_tree->setModel(m_model); // the columns are new
     if (m_opened.isEmpty() && m_model->rowCount() > 0) m_tree->expand(m_model->index(0, 0));
     m_tree->open(m_opened);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/supply/staircase.h"
+#include "core/supply/cost_curve.h"
 
 #include "core/base/overflow.h"
 #include "core/needs/line_check.h"
@@ -17,18 +17,18 @@ using units::Fraction;
 
 namespace {
 
-const WayCost& costOf(const StaircasePoint& point, Way way) {
-    switch (way) {
-    case Way::Kits: return point.kits;
-    case Way::Bulk: return point.bulk;
-    case Way::Mix: break;
+const StrategyCost& costOf(const CostCurvePoint& point, Strategy strategy) {
+    switch (strategy) {
+    case Strategy::Kits: return point.kits;
+    case Strategy::Bulk: return point.bulk;
+    case Strategy::Mix: break;
     }
     return point.mix;
 }
 
 /// Whether another way than the winner before wins for certain: while the one before may be as cheap, a search that
 /// was cut short shall not make it look otherwise.
-bool hasChanged(const StaircasePoint& point, std::optional<Way> before) {
+bool hasChanged(const CostCurvePoint& point, std::optional<Strategy> before) {
     if (point.winner == before) return false;
     if (point.proven || !before || !point.winner) return true;
     const auto& least = costOf(point, *point.winner).cost;
@@ -51,9 +51,9 @@ struct Line {
     double height = 0;
 };
 
-double shelfOf(const WaysOfBuying& ways, const std::string& material) {
+double shelfOf(const BuyingStrategies& strategies, const std::string& material) {
     double count = 0;
-    for (const auto& item : ways.shelf)
+    for (const auto& item : strategies.shelf)
         if (item.material == material) count += static_cast<double>(item.count.value());
     return count;
 }
@@ -86,13 +86,13 @@ std::optional<int64_t> beyondShelf(const NeedBand& need, double shelf) {
     return static_cast<int64_t>(std::floor(pieces)) + 1;
 }
 
-KitsLine belowKits(const WaysOfBuying& ways) {
+KitsLine belowKits(const BuyingStrategies& strategies) {
     KitsLine out;
     Line kits;
-    for (const auto& need : ways.needs) {
-        const double shelf = shelfOf(ways, need.material);
-        const double fromKits = leastFrom(ways.kits, need.material);
-        const double along = leastFrom(ways.besides, need.material);
+    for (const auto& need : strategies.needs) {
+        const double shelf = shelfOf(strategies, need.material);
+        const double fromKits = leastFrom(strategies.kits, need.material);
+        const double along = leastFrom(strategies.besides, need.material);
         if (fromKits < 0 && along < 0) {
             const auto never = beyondShelf(need, shelf);
             if (never && (!out.neverFrom || *never < *out.neverFrom)) out.neverFrom = never;
@@ -147,22 +147,22 @@ Cheapest cheapestOf(const std::vector<Pack>& packs, const std::string& material,
 }
 
 /// Above what bulk alone costs; none when a material cannot be had without limit.
-std::optional<Line> aboveBulk(const WaysOfBuying& ways, Break which) {
+std::optional<Line> aboveBulk(const BuyingStrategies& strategies, Break which) {
     Line line;
     std::set<std::string> used;
-    for (const auto& need : ways.needs) {
-        const auto pack = cheapestOf(ways.bulk, need.material, which);
+    for (const auto& need : strategies.needs) {
+        const auto pack = cheapestOf(strategies.bulk, need.material, which);
         if (pack.least < 0) {
             const bool isOnShelf = need.perPiece.approximate() <= 0 &&
-                                   (need.once + need.extra).approximate() <= shelfOf(ways, need.material);
+                                   (need.once + need.extra).approximate() <= shelfOf(strategies, need.material);
             if (isOnShelf) continue;
             return std::nullopt;
         }
         line.slope += pack.least * need.perPiece.approximate();
         line.height += pack.least * (need.once + need.extra).approximate() + pack.roundUp;
-        const auto order = std::find_if(ways.suppliers.begin(), ways.suppliers.end(),
+        const auto order = std::find_if(strategies.suppliers.begin(), strategies.suppliers.end(),
                                         [&](const Supplier& s) { return s.id == pack.supplier; });
-        if (order == ways.suppliers.end()) return std::nullopt;
+        if (order == strategies.suppliers.end()) return std::nullopt;
         if (order->minimum > units::Money()) {
             if (pack.least <= 0) return std::nullopt;
             line.height += pack.roundUp; // room to reach the minimum with whole packs
@@ -174,11 +174,11 @@ std::optional<Line> aboveBulk(const WaysOfBuying& ways, Break which) {
 
 } // namespace
 
-std::optional<int64_t> provenBeyond(const WaysOfBuying& ways) {
-    const auto kits = belowKits(ways);
+std::optional<int64_t> provenBeyond(const BuyingStrategies& strategies) {
+    const auto kits = belowKits(strategies);
     std::optional<int64_t> first;
     for (const Break which : {Break::First, Break::Last}) {
-        const auto bulk = aboveBulk(ways, which);
+        const auto bulk = aboveBulk(strategies, which);
         if (!bulk) continue;
         if (kits.neverFrom && (!first || *kits.neverFrom < *first)) first = kits.neverFrom;
         const double slope = (kits.line.slope - bulk->slope) * (1 - 1e-9);
@@ -191,15 +191,15 @@ std::optional<int64_t> provenBeyond(const WaysOfBuying& ways) {
     return first;
 }
 
-Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points) {
-    Staircase out;
+CostCurve assembled(const BuyingStrategies& strategies, std::vector<CostCurvePoint> points) {
+    CostCurve out;
     out.points = std::move(points);
     for (const auto& point : out.points) {
         if (out.runs.empty() || hasChanged(point, out.runs.back().winner))
             out.runs.push_back({point.pieces, point.pieces, point.winner});
         out.runs.back().to = point.pieces;
     }
-    const auto beyond = provenBeyond(ways);
+    const auto beyond = provenBeyond(strategies);
     if (!beyond || static_cast<int64_t>(out.points.size()) + 1 < *beyond) return out;
     int64_t from = 1;
     for (const auto& point : out.points) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "db/book/hold.h"
+#include "db/book/file_lock.h"
 
-#include "db/refusal.h"
+#include "db/db_error.h"
 
 #include <QLockFile>
 #include <QString>
@@ -21,17 +21,17 @@ std::set<FileKey> openHere;
 
 } // namespace
 
-bool Hold::isOpenHere(const FileKey& key) {
+bool FileLock::isOpenHere(const FileKey& key) {
     const std::lock_guard guard(openMutex);
     return openHere.contains(key);
 }
 
-Hold::Hold(const fs::path& file, const FileKey& key)
+FileLock::FileLock(const fs::path& file, const FileKey& key)
     : m_key(key) {
     const std::string name = file.filename().string();
     {
         const std::lock_guard guard(openMutex);
-        if (!openHere.insert(key).second) refuse(Fault::OpenHere, file.string(), name);
+        if (!openHere.insert(key).second) throwError(Fault::OpenHere, file.string(), name);
     }
     const fs::path lockFile(file.string() + ".lock");
     std::error_code ignored;
@@ -55,7 +55,7 @@ Hold::Hold(const fs::path& file, const FileKey& key)
             : base::makeError(Fault::HeldElsewhere, file.string(), name);
 }
 
-Hold::~Hold() {
+FileLock::~FileLock() {
     m_lock.reset();
     const std::lock_guard guard(openMutex);
     openHere.erase(m_key);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/buying/buying_presenter.h"
-#include "app/buying/staircase_picture.h"
+#include "app/buying/cost_curve_picture.h"
 #include "app/desk/card.h"
 
 #include "app/desk/figures_table.h"
@@ -12,12 +12,12 @@
 
 namespace sp::buying {
 
-/// The staircase with its sentences, and the same as a table behind it.
-class StaircasePanel : public desk::Card {
+/// The costCurve with its sentences, and the same as a table behind it.
+class CostCurvePanel : public desk::Card {
     Q_OBJECT
 
   public:
-    StaircasePanel(BuyingPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+    CostCurvePanel(BuyingPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
   Q_SIGNALS:
     void printAsked();
@@ -29,7 +29,7 @@ class StaircasePanel : public desk::Card {
 
     BuyingPresenter& m_presenter;
     const desk::Formatter& m_formatter;
-    StaircasePicture* m_picture = nullptr;
+    CostCurvePicture* m_picture = nullptr;
     desk::FiguresTable* m_table = nullptr;
     QStackedWidget* m_sides = nullptr;
     QPushButton* m_turn = nullptr;

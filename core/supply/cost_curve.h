@@ -11,35 +11,35 @@
 
 namespace sp::supply {
 
-enum class Way { Kits, Bulk, Mix };
+enum class Strategy { Kits, Bulk, Mix };
 
 /// One way of buying for one quantity; no plan when that way cannot cover it.
-struct WayCost {
+struct StrategyCost {
     std::optional<units::Money> cost;
     units::Money bound; ///< equal to the cost when proven
 };
 
-struct StaircasePoint {
+struct CostCurvePoint {
     std::int64_t pieces = 0;
-    WayCost kits;
-    WayCost bulk;
-    WayCost mix;
+    StrategyCost kits;
+    StrategyCost bulk;
+    StrategyCost mix;
     /// The cheapest way: Mix only when it is cheaper than either alone; kits before bulk at the same cost. None when
     /// nothing covers the quantity, or nothing has to be bought.
-    std::optional<Way> winner;
+    std::optional<Strategy> winner;
     bool proven = false; ///< all three costs are
 };
 
 /// A run of quantities with one winner; one that is not proven goes on with the winner before it.
-struct StaircaseRun {
+struct CostCurveRun {
     std::int64_t from = 1;
     std::int64_t to = 1;
-    std::optional<Way> winner;
+    std::optional<Strategy> winner;
 };
 
-struct Staircase {
-    std::vector<StaircasePoint> points; ///< pieces 1, 2, ...; fewer than asked for when time ran out
-    std::vector<StaircaseRun> runs;     ///< in order, neighbours differ
+struct CostCurve {
+    std::vector<CostCurvePoint> points; ///< pieces 1, 2, ...; fewer than asked for when time ran out
+    std::vector<CostCurveRun> runs;     ///< in order, neighbours differ
     /// From this quantity on, for ever, bulk alone costs less than kits alone; only when that is proven by the points
     /// and by the slopes beyond them.
     std::optional<std::int64_t> bulkStaysCheaperFrom;
@@ -55,7 +55,7 @@ struct NeedBand {
 };
 
 /// What the proof for every quantity looks at. Kits alone means kits and `besides`, bulk alone means `bulk`.
-struct WaysOfBuying {
+struct BuyingStrategies {
     std::vector<NeedBand> needs;
     std::vector<MaterialCount> shelf;
     std::vector<Pack> kits;
@@ -72,9 +72,9 @@ struct WaysOfBuying {
 /// and to the price break, shipping and minimum of each supplier; once with the last price breaks and once with the
 /// first. If k > b, bulk is cheaper for every n > (K + s) / (k - b). Kits that lack a material never cover what goes
 /// beyond the shelf.
-std::optional<std::int64_t> provenBeyond(const WaysOfBuying& ways);
+std::optional<std::int64_t> provenBeyond(const BuyingStrategies& strategies);
 
 /// Runs and the proven quantity from points 1, 2, ... in order; what lies before provenBeyond the points must show.
-Staircase assembled(const WaysOfBuying& ways, std::vector<StaircasePoint> points);
+CostCurve assembled(const BuyingStrategies& strategies, std::vector<CostCurvePoint> points);
 
 } // namespace sp::supply

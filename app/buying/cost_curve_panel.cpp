@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/buying/staircase_panel.h"
+#include "app/buying/cost_curve_panel.h"
 
 #include "app/buying/plan_rows.h"
 #include "app/desk/bench_style.h"
@@ -15,7 +15,7 @@ using desk::Role;
 using desk::TextSize;
 using desk::Weight;
 
-StaircasePanel::StaircasePanel(BuyingPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+CostCurvePanel::CostCurvePanel(BuyingPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : Card(parent)
     , m_presenter(presenter)
     , m_formatter(formatter) {
@@ -40,7 +40,7 @@ StaircasePanel::StaircasePanel(BuyingPresenter& presenter, const desk::Formatter
     head->addWidget(m_print);
     column->addLayout(head);
     m_sides = new QStackedWidget(this);
-    m_picture = new StaircasePicture(formatter, m_sides);
+    m_picture = new CostCurvePicture(formatter, m_sides);
     m_picture->setObjectName(QStringLiteral("stairs"));
     m_sides->addWidget(m_picture);
     m_table = new desk::FiguresTable(tr("Cost of one piece by quantity"),
@@ -65,40 +65,40 @@ StaircasePanel::StaircasePanel(BuyingPresenter& presenter, const desk::Formatter
     });
     auto* key = new QShortcut(Qt::Key_T, m_sides, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
     connect(key, &QShortcut::activated, m_turn, &QPushButton::toggle);
-    connect(m_print, &QPushButton::clicked, this, &StaircasePanel::printAsked);
-    connect(m_picture, &StaircasePicture::moved, this, &StaircasePanel::showMarked);
-    connect(&m_presenter, &BuyingPresenter::curveChanged, this, &StaircasePanel::refresh);
+    connect(m_print, &QPushButton::clicked, this, &CostCurvePanel::printAsked);
+    connect(m_picture, &CostCurvePicture::moved, this, &CostCurvePanel::showMarked);
+    connect(&m_presenter, &BuyingPresenter::curveChanged, this, &CostCurvePanel::refresh);
     refresh();
 }
 
-void StaircasePanel::refresh() {
+void CostCurvePanel::refresh() {
     const auto& curve = m_presenter.curve();
     const bool isThere = curve && !curve->points.empty();
     setVisible(!m_presenter.isForOrder() && m_presenter.whyNot().isEmpty());
-    m_picture->setStairs(curve, m_presenter.horizon());
+    m_picture->setCurve(curve, m_presenter.horizon());
     if (!isThere || m_picture->marked() == 0 || !m_picture->hasFocus())
         m_picture->setMarked(m_presenter.pieces().value_or(0));
     m_print->setEnabled(isThere && m_presenter.isCurveComplete());
-    m_words->setText(isThere ? staircaseWords(*curve, m_presenter.horizon(), m_formatter).join(QStringLiteral("  ·  "))
+    m_words->setText(isThere ? costCurveWords(*curve, m_presenter.horizon(), m_formatter).join(QStringLiteral("  ·  "))
                              : tr("Working…"));
     if (isThere && !m_presenter.isCurveComplete()) m_words->setText(m_words->text() + tr("  ·  working on more…"));
     showMarked();
     if (m_turn->isChecked()) fillTable();
 }
 
-void StaircasePanel::showMarked() {
+void CostCurvePanel::showMarked() {
     const auto& curve = m_presenter.curve();
     const auto at = m_picture->marked();
     const bool isThere = curve && at >= 1 && static_cast<std::size_t>(at) <= curve->points.size();
     m_point->setText(isThere ? pointWords(curve->points[static_cast<std::size_t>(at - 1)], m_formatter) : QString());
 }
 
-void StaircasePanel::fillTable() {
+void CostCurvePanel::fillTable() {
     std::vector<QStringList> rows;
     const auto& curve = m_presenter.curve();
-    for (const auto& point : curve ? curve->points : std::vector<supply::StaircasePoint>{}) {
+    for (const auto& point : curve ? curve->points : std::vector<supply::CostCurvePoint>{}) {
         if (point.pieces > m_presenter.horizon()) break;
-        const auto each = [&](const supply::WayCost& cost) {
+        const auto each = [&](const supply::StrategyCost& cost) {
             const auto money = supply::costEach(cost, point.pieces);
             return money ? m_formatter.money(*money) : QStringLiteral("—");
         };

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/buying/staircase_picture.h"
+#include "app/buying/cost_curve_picture.h"
 
 #include "app/buying/buying_words.h"
 #include "app/desk/figures.h"
@@ -19,34 +19,34 @@ namespace sp::buying {
 
 using desk::Role;
 using desk::TextSize;
-using supply::StaircasePoint;
-using supply::Way;
+using supply::CostCurvePoint;
+using supply::Strategy;
 using units::Count;
 using units::Money;
 
 namespace {
 
-QString shortName(Way way) {
-    switch (way) {
-    case Way::Kits: return Buying::tr("kits");
-    case Way::Bulk: return Buying::tr("bulk");
-    case Way::Mix: return Buying::tr("mix");
+QString shortName(Strategy strategy) {
+    switch (strategy) {
+    case Strategy::Kits: return Buying::tr("kits");
+    case Strategy::Bulk: return Buying::tr("bulk");
+    case Strategy::Mix: return Buying::tr("mix");
     }
     return {};
 }
 
-const supply::WayCost& costOf(const StaircasePoint& point, Way way) {
-    switch (way) {
-    case Way::Kits: return point.kits;
-    case Way::Bulk: return point.bulk;
-    case Way::Mix: break;
+const supply::StrategyCost& costOf(const CostCurvePoint& point, Strategy strategy) {
+    switch (strategy) {
+    case Strategy::Kits: return point.kits;
+    case Strategy::Bulk: return point.bulk;
+    case Strategy::Mix: break;
     }
     return point.mix;
 }
 
-QString runName(const supply::Staircase& stairs, const supply::StaircaseRun& run) {
+QString runName(const supply::CostCurve& curve, const supply::CostCurveRun& run) {
     if (run.winner) return shortName(*run.winner);
-    const bool isCovered = stairs.points[static_cast<std::size_t>(run.from) - 1].mix.cost.has_value();
+    const bool isCovered = curve.points[static_cast<std::size_t>(run.from) - 1].mix.cost.has_value();
     return isCovered ? Buying::tr("nothing to buy") : Buying::tr("no way");
 }
 
@@ -62,7 +62,7 @@ double niceStep(double span, int most) {
 /// Draws one curve into one box.
 class Drawer {
   public:
-    Drawer(QPainter& painter, const QRectF& box, const StaircaseDrawing& drawing, desk::Look look,
+    Drawer(QPainter& painter, const QRectF& box, const CostCurveDrawing& drawing, desk::Look look,
            const desk::Formatter& formatter)
         : m_painter(painter)
         , m_drawing(drawing)
@@ -76,7 +76,8 @@ class Drawer {
     void draw() {
         axes();
         changes();
-        for (const Way way : {Way::Mix, Way::Kits, Way::Bulk}) steps(way); // the wide line below what it equals
+        for (const Strategy strategy : {Strategy::Mix, Strategy::Kits, Strategy::Bulk})
+            steps(strategy); // the wide line below what it equals
         names();
         marked();
     }
@@ -89,12 +90,12 @@ class Drawer {
     }
     double y(double each) const { return m_plot.bottom() - each / m_top * m_plot.height(); }
     std::size_t shown() const {
-        return std::min(m_drawing.stairs.points.size(),
+        return std::min(m_drawing.curve.points.size(),
                         static_cast<std::size_t>(std::max<std::int64_t>(0, m_drawing.horizon)));
     }
-    double eachAt(std::size_t i, Way way) const {
-        const auto& point = m_drawing.stairs.points[i];
-        const auto each = supply::costEach(costOf(point, way), point.pieces);
+    double eachAt(std::size_t i, Strategy strategy) const {
+        const auto& point = m_drawing.curve.points[i];
+        const auto each = supply::costEach(costOf(point, strategy), point.pieces);
         return each ? static_cast<double>(each->micros()) / 1e6 : -1;
     }
 
@@ -104,7 +105,8 @@ class Drawer {
             shown() / 2, static_cast<std::size_t>(std::max<std::int64_t>(2, m_drawing.horizon / 12)));
         double top = 0;
         for (std::size_t i = from; i < shown(); ++i)
-            for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) top = std::max(top, eachAt(i, way));
+            for (const Strategy strategy : {Strategy::Kits, Strategy::Bulk, Strategy::Mix})
+                top = std::max(top, eachAt(i, strategy));
         m_top = top > 0 ? top * 1.08 : 1;
     }
 
@@ -132,13 +134,13 @@ class Drawer {
     void changes() {
         std::array<double, 2> free{m_plot.left() - 60, m_plot.left() - 60};
         const QFontMetricsF metrics(m_painter.font());
-        for (const auto& run : m_drawing.stairs.runs) {
+        for (const auto& run : m_drawing.curve.runs) {
             if (run.from > m_drawing.horizon) break;
             const double at = x(static_cast<double>(run.from));
             m_painter.setPen(QPen(ink(Role::FieldOutline), 1));
             if (run.from > 1) m_painter.drawLine(QPointF(at, m_plot.top() - 3), QPointF(at, m_plot.bottom()));
             const auto text =
-                QStringLiteral("%1 %2").arg(m_formatter.count(Count::of(run.from)), runName(m_drawing.stairs, run));
+                QStringLiteral("%1 %2").arg(m_formatter.count(Count::of(run.from)), runName(m_drawing.curve, run));
             const double width = metrics.horizontalAdvance(text) + 10;
             for (std::size_t row = 0; row < free.size(); ++row) {
                 if (at < free[row]) continue;
@@ -152,11 +154,11 @@ class Drawer {
         }
     }
 
-    void steps(Way way) {
+    void steps(Strategy strategy) {
         QPainterPath path;
         bool isOpen = false;
         for (std::size_t i = 0; i < shown(); ++i) {
-            const double each = eachAt(i, way);
+            const double each = eachAt(i, strategy);
             const double left = x(static_cast<double>(i + 1));
             if (each < 0) {
                 isOpen = false;
@@ -171,9 +173,9 @@ class Drawer {
         }
         m_painter.save();
         m_painter.setClipRect(m_plot.adjusted(0, -1, 1, 1));
-        QPen pen(ink(way == Way::Mix ? Role::Jewel : Role::Ink), way == Way::Mix ? 3 : 1.5);
-        if (way == Way::Kits) pen.setDashPattern({6, 3});
-        if (way == Way::Bulk) pen.setDashPattern({1.5, 2});
+        QPen pen(ink(strategy == Strategy::Mix ? Role::Jewel : Role::Ink), strategy == Strategy::Mix ? 3 : 1.5);
+        if (strategy == Strategy::Kits) pen.setDashPattern({6, 3});
+        if (strategy == Strategy::Bulk) pen.setDashPattern({1.5, 2});
         pen.setCapStyle(Qt::FlatCap);
         pen.setJoinStyle(Qt::MiterJoin);
         m_painter.setPen(pen);
@@ -187,12 +189,12 @@ class Drawer {
         if (shown() == 0) return;
         struct Name {
             double at;
-            Way way;
+            Strategy strategy;
         };
         std::vector<Name> names;
-        for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
-            if (const double each = eachAt(shown() - 1, way); each >= 0)
-                names.push_back({std::max(m_plot.top(), y(each)), way});
+        for (const Strategy strategy : {Strategy::Kits, Strategy::Bulk, Strategy::Mix})
+            if (const double each = eachAt(shown() - 1, strategy); each >= 0)
+                names.push_back({std::max(m_plot.top(), y(each)), strategy});
         std::sort(names.begin(), names.end(), [](const Name& a, const Name& b) { return a.at < b.at; });
         for (std::size_t i = 1; i < names.size(); ++i) names[i].at = std::max(names[i].at, names[i - 1].at + m_line);
         if (!names.empty() && names.back().at > m_plot.bottom()) {
@@ -201,9 +203,9 @@ class Drawer {
         }
         const double left = x(static_cast<double>(shown() + 1)) + 6;
         for (const auto& name : names) {
-            m_painter.setPen(ink(name.way == Way::Mix ? Role::Jewel : Role::Ink));
+            m_painter.setPen(ink(name.strategy == Strategy::Mix ? Role::Jewel : Role::Ink));
             m_painter.drawText(QRectF(left, name.at - m_line / 2, 60, m_line), Qt::AlignLeft | Qt::AlignVCenter,
-                               shortName(name.way));
+                               shortName(name.strategy));
         }
     }
 
@@ -213,16 +215,16 @@ class Drawer {
         const double at = x(static_cast<double>(m_drawing.marked) + 0.5);
         m_painter.setPen(QPen(ink(Role::Jewel), 1));
         m_painter.drawLine(QPointF(at, m_plot.top()), QPointF(at, m_plot.bottom()));
-        for (const Way way : {Way::Kits, Way::Bulk, Way::Mix})
-            if (const double each = eachAt(i, way); each >= 0 && each <= m_top) {
-                m_painter.setBrush(ink(way == Way::Mix ? Role::Jewel : Role::Card));
-                m_painter.setPen(QPen(ink(way == Way::Mix ? Role::Jewel : Role::Ink), 1.5));
+        for (const Strategy strategy : {Strategy::Kits, Strategy::Bulk, Strategy::Mix})
+            if (const double each = eachAt(i, strategy); each >= 0 && each <= m_top) {
+                m_painter.setBrush(ink(strategy == Strategy::Mix ? Role::Jewel : Role::Card));
+                m_painter.setPen(QPen(ink(strategy == Strategy::Mix ? Role::Jewel : Role::Ink), 1.5));
                 m_painter.drawEllipse(QPointF(at, y(each)), 3.5, 3.5);
             }
     }
 
     QPainter& m_painter;
-    const StaircaseDrawing& m_drawing;
+    const CostCurveDrawing& m_drawing;
     desk::Look m_look;
     const desk::Formatter& m_formatter;
     double m_line;
@@ -232,11 +234,11 @@ class Drawer {
 
 } // namespace
 
-QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter) {
+QString pointWords(const CostCurvePoint& point, const desk::Formatter& formatter) {
     QStringList parts;
-    for (const Way way : {Way::Kits, Way::Bulk, Way::Mix}) {
-        const auto each = supply::costEach(costOf(point, way), point.pieces);
-        parts << QStringLiteral("%1 %2").arg(shortName(way), each ? formatter.money(*each) : Buying::tr("no way"));
+    for (const Strategy strategy : {Strategy::Kits, Strategy::Bulk, Strategy::Mix}) {
+        const auto each = supply::costEach(costOf(point, strategy), point.pieces);
+        parts << QStringLiteral("%1 %2").arg(shortName(strategy), each ? formatter.money(*each) : Buying::tr("no way"));
     }
     auto said = words::counted("Buying", QT_TRANSLATE_N_NOOP("Buying", "%1 pieces, each: %2"), "%1 piece, each: %2",
                                point.pieces)
@@ -248,25 +250,25 @@ QString pointWords(const StaircasePoint& point, const desk::Formatter& formatter
     return point.proven ? said : said + Buying::tr(" (not proven)");
 }
 
-QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon, const desk::Formatter& formatter) {
+QStringList costCurveWords(const supply::CostCurve& curve, std::int64_t horizon, const desk::Formatter& formatter) {
     QStringList said;
-    for (const auto& run : stairs.runs) {
+    for (const auto& run : curve.runs) {
         if (run.from > horizon) break;
         const auto to = std::min(run.to, horizon);
         const auto from = formatter.count(Count::of(run.from));
         said << (run.from == to
-                     ? QStringLiteral("%1: %2").arg(from, runName(stairs, run))
-                     : QStringLiteral("%1–%2: %3").arg(from, formatter.count(Count::of(to)), runName(stairs, run)));
+                     ? QStringLiteral("%1: %2").arg(from, runName(curve, run))
+                     : QStringLiteral("%1–%2: %3").arg(from, formatter.count(Count::of(to)), runName(curve, run)));
     }
-    const bool knowsKits = std::any_of(stairs.points.begin(), stairs.points.end(),
-                                       [](const StaircasePoint& point) { return point.kits.cost.has_value(); });
-    if (stairs.bulkStaysCheaperFrom && knowsKits)
+    const bool knowsKits = std::any_of(curve.points.begin(), curve.points.end(),
+                                       [](const CostCurvePoint& point) { return point.kits.cost.has_value(); });
+    if (curve.bulkStaysCheaperFrom && knowsKits)
         said << Buying::tr("from %1 on bulk stays cheaper than kits, proven")
-                    .arg(formatter.count(Count::of(*stairs.bulkStaysCheaperFrom)));
+                    .arg(formatter.count(Count::of(*curve.bulkStaysCheaperFrom)));
     return said;
 }
 
-void paintStaircase(QPainter& painter, const QRectF& box, const StaircaseDrawing& drawing, desk::Look look,
+void paintCostCurve(QPainter& painter, const QRectF& box, const CostCurveDrawing& drawing, desk::Look look,
                     const desk::Formatter& formatter) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -274,7 +276,7 @@ void paintStaircase(QPainter& painter, const QRectF& box, const StaircaseDrawing
     painter.restore();
 }
 
-StaircasePicture::StaircasePicture(const desk::Formatter& formatter, QWidget* parent)
+CostCurvePicture::CostCurvePicture(const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_formatter(formatter) {
     setFocusPolicy(Qt::StrongFocus);
@@ -283,38 +285,38 @@ StaircasePicture::StaircasePicture(const desk::Formatter& formatter, QWidget* pa
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-QSize StaircasePicture::sizeHint() const { return {desk::scaled(560), desk::scaled(230)}; }
-QSize StaircasePicture::minimumSizeHint() const { return {desk::scaled(280), desk::scaled(230)}; }
+QSize CostCurvePicture::sizeHint() const { return {desk::scaled(560), desk::scaled(230)}; }
+QSize CostCurvePicture::minimumSizeHint() const { return {desk::scaled(280), desk::scaled(230)}; }
 
-void StaircasePicture::setStairs(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon) {
-    m_stairs = std::move(stairs);
+void CostCurvePicture::setCurve(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon) {
+    m_curve = std::move(curve);
     m_horizon = horizon;
     announce();
     update();
 }
 
-void StaircasePicture::setMarked(std::int64_t pieces) {
+void CostCurvePicture::setMarked(std::int64_t pieces) {
     m_marked = pieces;
     announce();
     update();
 }
 
-void StaircasePicture::announce() {
-    const bool isThere = m_stairs && m_marked >= 1 && static_cast<std::size_t>(m_marked) <= m_stairs->points.size();
-    setAccessibleDescription(isThere ? pointWords(m_stairs->points[static_cast<std::size_t>(m_marked - 1)], m_formatter)
+void CostCurvePicture::announce() {
+    const bool isThere = m_curve && m_marked >= 1 && static_cast<std::size_t>(m_marked) <= m_curve->points.size();
+    setAccessibleDescription(isThere ? pointWords(m_curve->points[static_cast<std::size_t>(m_marked - 1)], m_formatter)
                                      : QString());
     QAccessibleEvent said(this, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&said);
 }
 
-void StaircasePicture::moveTo(std::int64_t pieces) {
-    if (!m_stairs || m_stairs->points.empty()) return;
-    const auto last = std::min(m_horizon, static_cast<std::int64_t>(m_stairs->points.size()));
+void CostCurvePicture::moveTo(std::int64_t pieces) {
+    if (!m_curve || m_curve->points.empty()) return;
+    const auto last = std::min(m_horizon, static_cast<std::int64_t>(m_curve->points.size()));
     setMarked(std::clamp<std::int64_t>(pieces, 1, last));
     Q_EMIT moved(m_marked);
 }
 
-void StaircasePicture::keyPressEvent(QKeyEvent* event) {
+void CostCurvePicture::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Right: return moveTo(m_marked + 1);
     case Qt::Key_Left: return moveTo(m_marked - 1);
@@ -326,29 +328,29 @@ void StaircasePicture::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void StaircasePicture::mousePressEvent(QMouseEvent* event) {
+void CostCurvePicture::mousePressEvent(QMouseEvent* event) {
     const double share = (event->position().x() - 52) / std::max(1.0, width() - 104.0);
     moveTo(1 + static_cast<std::int64_t>(std::floor(share * static_cast<double>(m_horizon))));
 }
 
-void StaircasePicture::focusInEvent(QFocusEvent* event) {
+void CostCurvePicture::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
     update();
 }
 
-void StaircasePicture::focusOutEvent(QFocusEvent* event) {
+void CostCurvePicture::focusOutEvent(QFocusEvent* event) {
     QWidget::focusOutEvent(event);
     update();
 }
 
-void StaircasePicture::paintEvent(QPaintEvent*) {
+void CostCurvePicture::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setFont(desk::textFont(TextSize::Small));
-    if (!m_stairs || m_stairs->points.empty()) {
+    if (!m_curve || m_curve->points.empty()) {
         painter.setPen(desk::colour(Role::Muted));
         painter.drawText(rect(), Qt::AlignCenter, tr("Working out the staircase…"));
     } else {
-        paintStaircase(painter, rect(), {*m_stairs, m_horizon, m_marked}, desk::currentLook(), m_formatter);
+        paintCostCurve(painter, rect(), {*m_curve, m_horizon, m_marked}, desk::currentLook(), m_formatter);
     }
     if (!hasFocus()) return;
     painter.setRenderHint(QPainter::Antialiasing);

@@ -3,7 +3,7 @@
 
 #include "app/desk/palette.h"
 #include "app/format/formatter.h"
-#include "core/supply/staircase.h"
+#include "core/supply/cost_curve.h"
 
 #include <QPainter>
 #include <QWidget>
@@ -12,33 +12,33 @@
 
 namespace sp::buying {
 
-/// What a staircase says: "Kits win from 1 to 9, the mix from 10 on" and so on, one sentence for each run, and the
+/// What a costCurve says: "Kits win from 1 to 9, the mix from 10 on" and so on, one sentence for each run, and the
 /// quantity from which bulk stays cheaper where that is proven.
-QStringList staircaseWords(const supply::Staircase& stairs, std::int64_t horizon, const desk::Formatter& formatter);
+QStringList costCurveWords(const supply::CostCurve& curve, std::int64_t horizon, const desk::Formatter& formatter);
 
 /// "24 pieces, each: kits 1.20, bulk 1.10, mix 1.05; mix is cheapest"
-QString pointWords(const supply::StaircasePoint& point, const desk::Formatter& formatter);
+QString pointWords(const supply::CostCurvePoint& point, const desk::Formatter& formatter);
 
-struct StaircaseDrawing {
-    const supply::Staircase& stairs;
+struct CostCurveDrawing {
+    const supply::CostCurve& curve;
     std::int64_t horizon = 0;
     std::int64_t marked = 0; ///< the quantity with the upright line; 0: none
 };
 
 /// Draws the curve into `box`: kits dashed ink, bulk dotted ink, the mix a wide jewel line, each with its name on it;
 /// where the winner changes an upright with the quantity and its name. Read in black and white.
-void paintStaircase(QPainter& painter, const QRectF& box, const StaircaseDrawing& drawing, desk::Look look,
+void paintCostCurve(QPainter& painter, const QRectF& box, const CostCurveDrawing& drawing, desk::Look look,
                     const desk::Formatter& formatter);
 
 /// The curve on the screen. Left and Right move along the quantities, Page Up and Page Down by twelve, Home and End to
 /// the ends; the quantity is read out.
-class StaircasePicture : public QWidget {
+class CostCurvePicture : public QWidget {
     Q_OBJECT
 
   public:
-    StaircasePicture(const desk::Formatter& formatter, QWidget* parent = nullptr);
+    CostCurvePicture(const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    void setStairs(std::shared_ptr<const supply::Staircase> stairs, std::int64_t horizon);
+    void setCurve(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon);
     void setMarked(std::int64_t pieces);
     std::int64_t marked() const { return m_marked; }
 
@@ -60,7 +60,7 @@ class StaircasePicture : public QWidget {
     void announce();
 
     const desk::Formatter& m_formatter;
-    std::shared_ptr<const supply::Staircase> m_stairs;
+    std::shared_ptr<const supply::CostCurve> m_curve;
     std::int64_t m_horizon = 0;
     std::int64_t m_marked = 0;
 };

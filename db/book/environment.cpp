@@ -7,7 +7,7 @@
 
 namespace sp::db {
 
-Surroundings systemSurroundings() {
+Environment systemEnvironment() {
     const auto today = [] {
         const std::time_t now = std::time(nullptr);
         std::tm local{};

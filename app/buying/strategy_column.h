@@ -12,11 +12,11 @@ class QStandardItemModel;
 namespace sp::buying {
 
 /// One way of buying as a card: what it costs, whether that is proven, and the figures it opens to.
-class WayColumn : public desk::Card {
+class StrategyColumn : public desk::Card {
     Q_OBJECT
 
   public:
-    WayColumn(supply::Way way, const desk::Formatter& formatter, QWidget* parent = nullptr);
+    StrategyColumn(supply::Strategy strategy, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     /// Null: no answer; then `remark` says why ("Working…").
     void show(const Answer* answer, const QString& remark);
@@ -29,7 +29,7 @@ class WayColumn : public desk::Card {
     void showPlan(const Answer& answer);
     void showNone(const QString& remark);
 
-    supply::Way m_way;
+    supply::Strategy m_strategy;
     const desk::Formatter& m_formatter;
     desk::TextLabel* m_mark = nullptr;
     desk::FigureLabel* m_cost = nullptr;

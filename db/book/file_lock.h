@@ -15,13 +15,13 @@ namespace sp::db {
 /// That this program has a book open. A book is open once in a process, found by device and inode. Towards other
 /// processes a file NAME.jobbook.lock beside the book says who holds it; that of a program that has died is taken
 /// over.
-class Hold {
+class FileLock {
   public:
     /// Throws Busy when this process has the book open already.
-    Hold(const std::filesystem::path& file, const FileKey& key);
-    ~Hold();
-    Hold(const Hold&) = delete;
-    Hold& operator=(const Hold&) = delete;
+    FileLock(const std::filesystem::path& file, const FileKey& key);
+    ~FileLock();
+    FileLock(const FileLock&) = delete;
+    FileLock& operator=(const FileLock&) = delete;
 
     /// Nothing when the book is ours to write; else who holds it or why no lock could be made.
     const std::optional<base::Error>& obstacle() const { return m_obstacle; }
