@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include "app/verbs/cost_tree.h"
+#include "app/verbs/named.h"
+#include "app/verbs/order_answer.h"
+#include "app/verbs/order_reader.h"
 #include "app/verbs/verb_kit.h"
-#include "app/words/cost_words.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
@@ -12,41 +15,13 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 
 namespace sp::verbs {
 
 namespace {
 
-using base::Code;
 using base::fail;
 using units::Money;
-
-std::string lowered(std::string_view text) {
-    std::string out(text);
-    std::transform(out.begin(), out.end(), out.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return out;
-}
-
-/// The thing of that name: the name itself, else without regard to case, else the only name that holds the text;
-/// `notThere` says that there is none.
-template<class T>
-base::Result<T> named(const std::vector<T>& things, const std::string& name, const char* notThere) {
-    std::vector<const T*> holding;
-    for (const auto& thing : things) {
-        if (thing.name == name) return thing;
-        if (!name.empty() && lowered(thing.name).find(lowered(name)) != std::string::npos) holding.push_back(&thing);
-    }
-    for (const auto* thing : holding)
-        if (lowered(thing->name) == lowered(name)) return *thing;
-    if (holding.size() == 1) return *holding.front();
-    if (holding.empty()) return words::fail(Code::NotFound, name, notThere, name);
-    std::string names;
-    for (const auto* thing : holding) names += (names.empty() ? "“" : ", “") + thing->name + "”";
-    return words::fail(Code::Ambiguous, name, QT_TRANSLATE_NOOP("App", "“%1” could be %2; give the whole name."), name,
-                       names);
-}
 
 /// The order the command line describes: one line of one design.
 base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& book, units::Date today) {
@@ -142,16 +117,6 @@ std::vector<Row> rowsOf(const Priced& priced) {
     return rows;
 }
 
-/// {"label","amount","rule","children":[…]}
-Json treeJson(const words::CostTree& tree, const units::Currency& currency) {
-    Json children = Json::array();
-    for (const auto& child : tree.children) children.push_back(treeJson(child, currency));
-    return {{"label", tree.label},
-            {"amount", units::formatExact(tree.amount, currency)},
-            {"rule", tree.rule},
-            {"children", std::move(children)}};
-}
-
 Json priceJson(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto money = [&](Money amount) { return units::formatExact(amount, currency); };
@@ -167,7 +132,7 @@ Json priceJson(const Priced& priced) {
     return {{"currency", currency.code()},
             {"design", ordered.title},
             {"quantity", ordered.quantity.value()},
-            {"cost", treeJson(priced.cost, currency)},
+            {"cost", costJson(priced.cost, currency)},
             {"cost_each", money(quoting::ownerFigures(line, ordered.quantity).costEach)},
             {"price_each", money(line.each)},
             {"markup", orNull(line.earnings.markUp)},
@@ -182,20 +147,11 @@ Json priceJson(const Priced& priced) {
             {"balance", money(priced.priced.balance)}};
 }
 
-/// The node `at` and what is below it; `at` ends behind them.
-void addTree(std::string& text, const words::CostTree& tree, const std::vector<Money>& shown, std::size_t& at,
-             const units::Currency& currency, int depth) {
-    text += fmt::format("{:<{}}{:<{}}{:>12}   {}\n", "", depth * 2, tree.label, 30 - depth * 2,
-                        units::formatMoney(shown.at(at++), currency), tree.rule);
-    for (const auto& child : tree.children) addTree(text, child, shown, at, currency, depth + 1);
-}
-
 std::string priceText(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto& ordered = priced.priced.lines.front();
     std::string text = line(QT_TRANSLATE_NOOP("App", "What it costs the shop"));
-    std::size_t at = 0;
-    addTree(text, priced.cost, priced.costShown, at, currency, 1);
+    text += costText(priced.cost, priced.costShown, currency);
     text += "\n" + line(QT_TRANSLATE_NOOP("App", "What the customer pays, %1"), currency.code());
     const auto& sheet = priced.sheet;
     const auto& labels = sheet.labels;
@@ -229,11 +185,31 @@ std::string priceText(const Priced& priced) {
     return text;
 }
 
+/// The order of --order, or the one line that the options describe.
+base::Result<catalogue::Order> orderOf(const Arguments& arguments, db::Book& book, units::Date today) {
+    const auto file = arguments.value("--order");
+    if (!file) return orderFrom(arguments, book, today);
+    const auto text = textOf(*file);
+    if (!text) return fail(text.error());
+    return readOrder(*text, book, today);
+}
+
+Outcome priceWholeOrder(const Arguments& arguments, db::Book& book, units::Date today) {
+    const auto order = orderOf(arguments, book, today);
+    if (!order) return refused(order.error());
+    const auto inputs = book.priceBook(order->customer);
+    if (!inputs) return refused(inputs.error());
+    const auto answered = answerFor(*order, *inputs);
+    if (!answered) return refused(answered.error());
+    return answer(arguments, answered->json, answered->text);
+}
+
 } // namespace
 
 Outcome priceVerb(const Arguments& arguments, const Helpers& helpers) {
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
+    if (arguments.has("--order")) return priceWholeOrder(arguments, **book, helpers.environment.today());
     const auto priced = priceFrom(arguments, **book, helpers);
     if (!priced) return refused(priced.error());
     return answer(arguments, priceJson(*priced), priceText(*priced));
@@ -242,19 +218,21 @@ Outcome priceVerb(const Arguments& arguments, const Helpers& helpers) {
 Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
-    const auto priced = priceFrom(arguments, **book, helpers);
-    if (!priced) return refused(priced.error());
-    const auto until = priced->order.quotedOn.plusDays(priced->book.shop.rules.validDays);
+    const auto order = orderOf(arguments, **book, helpers.environment.today());
+    if (!order) return refused(order.error());
+    const auto inputs = (*book)->priceBook(order->customer);
+    if (!inputs) return refused(inputs.error());
+    const auto until = order->quotedOn.plusDays(inputs->shop.rules.validDays);
     layout::FitMemo fits;
     const words::SheetWords words;
-    const auto result = words::resultOf(priced->order, priced->book, until, fits, words);
+    const auto result = words::resultOf(*order, *inputs, until, fits, words);
     if (!result) return refused(result.error());
-    const auto given = (*book)->issueNew(priced->order, priced->book, *result, until);
-    if (!given) return refused(given.error());
-    const auto& currency = priced->book.shop.currency;
-    const auto total = units::formatExact(priced->priced.total, currency);
-    return answer(arguments, {{"number", given->number}, {"total", total}, {"currency", currency.code()}},
-                  line(QT_TRANSLATE_NOOP("App", "%1: quote given, %2 %3."), given->number, total, currency.code()));
+    const auto issued = (*book)->issueNew(*order, *inputs, *result, until);
+    if (!issued) return refused(issued.error());
+    const auto& currency = inputs->shop.currency;
+    const auto total = units::formatExact(result->priced.total, currency);
+    return answer(arguments, {{"number", issued->number}, {"total", total}, {"currency", currency.code()}},
+                  line(QT_TRANSLATE_NOOP("App", "%1: quote given, %2 %3."), issued->number, total, currency.code()));
 }
 
 } // namespace sp::verbs

@@ -5,6 +5,7 @@
 
 #include <chrono>
 #include <fstream>
+#include <iostream>
 #include <sstream>
 
 namespace sp::verbs {
@@ -17,15 +18,7 @@ Stopwatch startedStopwatch() {
         [start] { return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count(); };
 }
 
-base::Result<std::string> problemText(const Arguments& arguments) {
-    const std::string& file = arguments.of("--problem");
-    std::ifstream in(file, std::ios::binary);
-    std::ostringstream text;
-    if (in) text << in.rdbuf();
-    if (in) return text.str();
-    return words::fail(base::Code::NotFound, file, QT_TRANSLATE_NOOP("App", "%1 cannot be read: check its name."),
-                       file);
-}
+base::Result<std::string> problemText(const Arguments& arguments) { return textOf(arguments.of("--problem")); }
 
 /// The answers of these verbs are for programs; with and without --json they are the same.
 Outcome written(const base::Result<Json>& answer) {
@@ -37,6 +30,19 @@ Outcome written(const base::Result<Json>& answer) {
 }
 
 } // namespace
+
+base::Result<std::string> textOf(const std::string& file) {
+    std::ostringstream text;
+    if (file == "-") {
+        text << std::cin.rdbuf();
+        return text.str();
+    }
+    std::ifstream in(file, std::ios::binary);
+    if (in) text << in.rdbuf();
+    if (in) return text.str();
+    return words::fail(base::Code::NotFound, file, QT_TRANSLATE_NOOP("App", "%1 cannot be read: check its name."),
+                       file);
+}
 
 Outcome yieldVerb(const Arguments& arguments, const Helpers&) {
     const auto text = problemText(arguments);

@@ -20,7 +20,7 @@ constexpr std::size_t kMaxFile = 16 * 1024 * 1024;
 /// Throws the sentence, whose first value is the place in the problem.
 template<class... Values>
 [[noreturn]] void throwError(Code code, const std::string& place, const char* source, const Values&... values) {
-    const auto shown = place.empty() ? words::told(QT_TRANSLATE_NOOP("App", "The problem"), {}).toStdString() : place;
+    const auto shown = place.empty() ? words::told(QT_TRANSLATE_NOOP("App", "The file"), {}).toStdString() : place;
     throw ProblemError{words::makeError(code, place, source, shown, values...)};
 }
 
@@ -149,6 +149,10 @@ units::Money ProblemObject::money(std::string_view key) {
     if (micros > 1'000'000'000'000'000 || micros < -1'000'000'000'000'000)
         throwError(Code::TooLarge, place(key), QT_TRANSLATE_NOOP("App", "%1 is larger than the program works with."));
     return units::Money::fromMicros(micros);
+}
+
+units::Rate ProblemObject::rate(std::string_view key) {
+    return units::Rate::fromPpm(exactDecimal(numberText(take(key), place(key)), 6, place(key)));
 }
 
 units::Length ProblemObject::length(std::string_view key) {

@@ -30,6 +30,8 @@ class ProblemObject {
     std::string text(std::string_view key);
     units::Count count(std::string_view key);
     units::Money money(std::string_view key);
+    /// A share of one: "0.1" is 10 %.
+    units::Rate rate(std::string_view key);
     units::Length length(std::string_view key);
     Size size(std::string_view key);
     bool flag(std::string_view key);
@@ -75,7 +77,7 @@ auto readProblem(std::string_view text, Read read) -> base::Result<decltype(read
         return words::fail(
             base::Code::TooLarge, "problem",
             QT_TRANSLATE_NOOP("App",
-                              "The problem's figures come to more than the program works with: make them smaller."));
+                              "The file’s figures come to more than the program works with: make them smaller."));
     }
 }
 

@@ -25,6 +25,8 @@ std::string line(const char* source, const Values&... values) {
 Outcome refused(const base::Error& error);
 /// Exit 0 with the JSON when --json was given, else with the text.
 Outcome answer(const Arguments& arguments, const Json& json, const std::string& text);
+/// What a file holds; "-" is the standard input. Errors: NotFound.
+base::Result<std::string> textOf(const std::string& file);
 /// Opens the book named by --book.
 base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, const Helpers& helpers);
 

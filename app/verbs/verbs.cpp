@@ -25,7 +25,22 @@ struct Verb {
     std::string_view usage; ///< what follows the name
     ArgumentRules rules;
     Outcome (*run)(const Arguments&, const Helpers&);
+    std::string_view otherUsage = {}; ///< a second way to call it, where the words have `otherOption`
+    std::string_view otherOption = {};
+    ArgumentRules otherRules = {};
+
+    bool isOtherUse(std::span<const std::string> words) const {
+        return !otherOption.empty() && std::any_of(words.begin(), words.end(), [this](const std::string& word) {
+            return std::string_view(word).substr(0, word.find('=')) == otherOption;
+        });
+    }
 };
+
+constexpr std::string_view kWholeOrder = "--book B --order FILE.json|- [--json]";
+const ArgumentRules& ofWholeOrder() {
+    static const ArgumentRules rules{{"--book", "--order"}, {"--json"}, 0, {"--book", "--order"}};
+    return rules;
+}
 
 const std::vector<Verb>& verbs() {
     static const std::vector<Verb> all{
@@ -39,7 +54,10 @@ const std::vector<Verb>& verbs() {
           {"--wall-templates", "--json"},
           0,
           {"--book", "--design", "--quantity"}},
-         priceVerb},
+         priceVerb,
+         kWholeOrder,
+         "--order",
+         ofWholeOrder()},
         {"quote",
          "--book B --design NAME --quantity N [--on MATERIAL] [--wall-templates] [--due DATE] [--customer NAME] "
          "[--json]",
@@ -47,7 +65,10 @@ const std::vector<Verb>& verbs() {
           {"--wall-templates", "--json"},
           0,
           {"--book", "--design", "--quantity"}},
-         quoteVerb},
+         quoteVerb,
+         kWholeOrder,
+         "--order",
+         ofWholeOrder()},
         {"quotes", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, quotesVerb},
         {"sheet",
          "--book B --quote N --pdf OUT.pdf [--json]",
@@ -101,7 +122,10 @@ std::string help() {
         line(QT_TRANSLATE_NOOP("App", "Stonepenny: what will this order cost, and what shall the customer pay?")) +
         "\n  " + line(QT_TRANSLATE_NOOP("App", "%1   opens the app on a job book"), "stonepenny [BOOK.jobbook]") +
         "  stonepenny --version\n";
-    for (const auto& verb : verbs()) text += fmt::format("  stonepenny {} {}\n", verb.name, verb.usage);
+    for (const auto& verb : verbs()) {
+        text += fmt::format("  stonepenny {} {}\n", verb.name, verb.usage);
+        if (!verb.otherUsage.empty()) text += fmt::format("  stonepenny {} {}\n", verb.name, verb.otherUsage);
+    }
     return text + "\n" +
            line(QT_TRANSLATE_NOOP("App",
                                   "Dates are YYYY-MM-DD. --json answers in JSON. Exit 0: done, 1: not possible, 2: "
@@ -111,12 +135,13 @@ std::string help() {
 Outcome run(std::span<const std::string> words, const Helpers& helpers) {
     const Verb* verb = words.empty() ? nullptr : find(words.front());
     if (!verb) return {2, {}, line(QT_TRANSLATE_NOOP("App", "Say what to do; stonepenny --help lists the verbs."))};
-    const auto arguments = Arguments::parse(words.subspan(1), verb->rules);
+    const bool isOther = verb->isOtherUse(words);
+    const auto arguments = Arguments::parse(words.subspan(1), isOther ? verb->otherRules : verb->rules);
     if (!arguments)
         return {2,
                 {},
                 line(QT_TRANSLATE_NOOP("App", "%1 Use: %2"), words::text(arguments.error()),
-                     fmt::format("stonepenny {} {}", verb->name, verb->usage))};
+                     fmt::format("stonepenny {} {}", verb->name, isOther ? verb->otherUsage : verb->usage))};
     try {
         return verb->run(*arguments, helpers);
     } catch (const std::exception& problem) {

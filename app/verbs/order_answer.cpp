@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/order_answer.h"
+
+#include "app/verbs/cost_tree.h"
+#include "app/verbs/verb_kit.h"
+#include "app/words/sheet_words.h"
+#include "core/costing/per_piece.h"
+#include "core/pricing/ladder.h"
+#include "core/quoting/owner_figures.h"
+#include "core/quoting/sheet_maker.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sp::verbs {
+
+namespace {
+
+using pricing::PriceCoverage;
+using pricing::TaxStanding;
+using units::Money;
+
+std::string_view codeOf(PriceCoverage coverage) {
+    switch (coverage) {
+    case PriceCoverage::Pays: return "pays";
+    case PriceCoverage::BelowCost: return "below-cost";
+    case PriceCoverage::BelowFloor: return "below-floor";
+    }
+    return {};
+}
+
+std::string_view codeOf(TaxStanding standing) {
+    switch (standing) {
+    case TaxStanding::Charged: return "charged";
+    case TaxStanding::Exempt: return "exempt";
+    case TaxStanding::ExemptionMissing: return "exemption-missing";
+    }
+    return {};
+}
+
+class Answering {
+  public:
+    Answering(const catalogue::Order& order, const catalogue::PriceBook& book, const pricing::PricedOrder& priced)
+        : m_order(order)
+        , m_book(book)
+        , m_priced(priced)
+        , m_sheet(quoting::contentOf({{}, order, book, priced, {}, {}, words::SheetWords()})) {}
+
+    base::Result<OrderAnswer> make(layout::FitMemo& fits) {
+        for (std::size_t i = 0; i < m_order.lines.size(); ++i)
+            if (auto done = addLine(i, fits); !done) return base::fail(done.error());
+        return OrderAnswer{whole(), m_text + customersText() + ownersText()};
+    }
+
+  private:
+    const units::Currency& currency() const { return m_book.shop.currency; }
+    std::string exact(Money amount) const { return units::formatExact(amount, currency()); }
+    std::string shown(Money amount) const { return units::formatMoney(amount, currency()); }
+
+    Json earningsJson(const pricing::Earnings& earnings) const {
+        return {{"net", exact(earnings.net)},
+                {"cost", exact(earnings.cost)},
+                {"profit", exact(earnings.profit)},
+                {"markup", orNull(earnings.markUp)},
+                {"margin", orNull(earnings.margin)},
+                {"earned_per_bench_hour", earnings.perBenchHour ? Json(exact(*earnings.perBenchHour)) : Json(nullptr)}};
+    }
+
+    base::Done addLine(std::size_t i, layout::FitMemo& fits) {
+        const auto& ordered = m_order.lines[i];
+        const auto& line = m_priced.lines[i];
+        const auto sheet = pricing::costSheetOf(m_order, i, m_book, fits);
+        if (!sheet) return base::fail(sheet.error());
+        const auto tree = words::explain(ordered, m_book, *sheet);
+        const auto ladder = pricing::ladderFor(m_order, i, m_book, m_priced.taxStanding == TaxStanding::Exempt, fits);
+        if (!ladder) return base::fail(ladder.error());
+        const auto figures = quoting::ownerFigures(line, ordered.quantity);
+        Json sizes = Json::array();
+        for (const auto& size : line.sizes)
+            sizes.push_back({{"size", size.size},
+                             {"pieces", size.count.value()},
+                             {"each", exact(size.each)},
+                             {"amount", exact(size.amount)}});
+        Json steps = Json::array();
+        for (const auto& step : *ladder)
+            steps.push_back(
+                {{"pieces", step.quantity.value()}, {"price_each", exact(step.each)}, {"total", exact(step.total)}});
+        m_lines.push_back({{"title", ordered.title},
+                           {"pieces", ordered.quantity.value()},
+                           {"price_each", exact(line.each)},
+                           {"calculated_each", exact(line.calculatedEach)},
+                           {"price_is_typed", ordered.overrideEach.has_value()},
+                           {"goods", exact(line.goods)},
+                           {"sizes", std::move(sizes)},
+                           {"set_up", exact(line.setUp)},
+                           {"charged", exact(line.charged)},
+                           {"cost", costJson(tree, currency())},
+                           {"cost_each", exact(figures.costEach)},
+                           {"paid_out_each", exact(figures.paidOutEach)},
+                           {"profit_each", exact(figures.profitEach)},
+                           {"coverage", codeOf(line.coverage)},
+                           {"earnings", earningsJson(line.earnings)},
+                           {"ladder", std::move(steps)}});
+        m_text += verbs::line(QT_TRANSLATE_NOOP("App", "What %1 × %2 costs the shop"),
+                              units::formatCount(ordered.quantity), ordered.title) +
+                  costText(tree, costing::shownForOneOf(*sheet, units::Count::of(1), currency()), currency()) + "\n";
+        return {};
+    }
+
+    Json whole() {
+        return {{"currency", currency().code()},
+                {"day", m_order.quotedOn.iso()},
+                {"customer", m_book.customer ? Json(m_book.customer->name) : Json(nullptr)},
+                {"lines", std::move(m_lines)},
+                {"goods", exact(m_priced.goods)},
+                {"rush", exact(m_priced.rush)},
+                {"rush_share", decimal(m_priced.rushRate)},
+                {"discount", exact(m_priced.discount)},
+                {"minimum_order_charge", exact(m_priced.minimumOrderCharge)},
+                {"subtotal", exact(m_priced.subtotal)},
+                {"tax", exact(m_priced.tax)},
+                {"tax_included", m_priced.taxIncluded},
+                {"tax_standing", codeOf(m_priced.taxStanding)},
+                {"total", exact(m_priced.total)},
+                {"deposit", exact(m_priced.deposit)},
+                {"balance", exact(m_priced.balance)},
+                {"earnings", earningsJson(m_priced.earnings)}};
+    }
+
+    std::string customersText() const {
+        struct Row {
+            std::string label;
+            Money amount;
+        };
+        std::vector<Row> rows;
+        for (const auto& line : m_sheet.lines) {
+            rows.push_back({fmt::format("{} × {}, {}", line.pieces, line.title, line.each), line.amount.value});
+            for (const auto& extra : line.extras) rows.push_back({extra.label, extra.amount.value});
+        }
+        for (const auto& row : m_sheet.adjustments) rows.push_back({row.label, row.amount.value});
+        const auto& labels = m_sheet.labels;
+        rows.push_back({labels.together, m_priced.subtotal});
+        if (m_sheet.tax) rows.push_back({quoting::taxLabel(m_sheet), m_priced.tax});
+        rows.push_back({labels.toPay, m_priced.total});
+        rows.push_back({labels.deposit, m_priced.deposit});
+        rows.push_back({labels.balance, m_priced.balance});
+        std::size_t widest = 28;
+        for (const auto& row : rows) widest = std::max(widest, row.label.size());
+        auto text = line(QT_TRANSLATE_NOOP("App", "What the customer pays, %1"), currency().code());
+        for (const auto& row : rows) text += fmt::format("  {:<{}}{:>12}\n", row.label, widest, shown(row.amount));
+        if (!m_sheet.taxIncluded.empty()) text += "  " + m_sheet.taxIncluded + "\n";
+        return text;
+    }
+
+    std::string ownersText() const {
+        const auto& earned = m_priced.earnings;
+        return "\n" + line(QT_TRANSLATE_NOOP("App", "Whole order: costs %1, leaves %2"), shown(earned.cost),
+                           shown(earned.profit));
+    }
+
+    const catalogue::Order& m_order;
+    const catalogue::PriceBook& m_book;
+    const pricing::PricedOrder& m_priced;
+    quoting::SheetContent m_sheet;
+    Json m_lines = Json::array();
+    std::string m_text;
+};
+
+} // namespace
+
+base::Result<OrderAnswer> answerFor(const catalogue::Order& order, const catalogue::PriceBook& book) {
+    layout::FitMemo fits;
+    const auto priced = pricing::priceOrder(order, book, fits);
+    if (!priced) return base::fail(priced.error());
+    return Answering(order, book, *priced).make(fits);
+}
+
+} // namespace sp::verbs

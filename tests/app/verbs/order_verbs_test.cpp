@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MIT
+// Whole orders without a window. The sums are worked by hand beside them, from prices and a tax that are the demo's,
+// so invented.
+#include "app/verbs/verbs.h"
+#include "tests/support/held_clock.h"
+#include "tests/support/temp_folder.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <fstream>
+#include <iostream>
+#include <sstream>
+
+using namespace sp;
+using Json = nlohmann::json;
+
+namespace {
+
+/// Lantern: 24 at 7.10 are 170.40; 30 at the 4.50 asked are 135.00; 305.40 less a tenth 274.86; 7.25 % of it is
+/// 19.92735.
+constexpr const char* kTwoLines = R"({
+    "day": "2026-12-01",
+    "discount": {"share": "0.1"},
+    "lines": [
+        {"design": "Lantern", "pieces": 24},
+        {"title": "Paw", "size": "2x2in", "stones": [{"stone": "Jet SS10", "count": 40}], "pieces": "30",
+         "on": "Clear decal backing 9 × 12 in", "price_each": "4.50"}
+    ]
+})";
+
+class Orders : public testing::Test {
+  protected:
+    Orders() {
+        m_helpers.environment = m_clock.environment();
+        EXPECT_EQ(verbs::run(std::vector<std::string>{"demo", book()}, m_helpers).exit, 0);
+    }
+
+    std::string book() const { return (m_folder / "demo.jobbook").string(); }
+
+    verbs::Outcome run(const char* verb, const std::string& order, std::vector<std::string> more = {}) {
+        const auto file = m_folder / "order.json";
+        std::ofstream(file) << order;
+        std::vector<std::string> words{verb, "--book", book(), "--order", file.string()};
+        words.insert(words.end(), more.begin(), more.end());
+        return verbs::run(words, m_helpers);
+    }
+    Json priced(const std::string& order) {
+        const auto outcome = run("price", order, {"--json"});
+        EXPECT_EQ(outcome.exit, 0) << outcome.err;
+        return Json::parse(outcome.out, nullptr, false);
+    }
+
+    test::TempFolder m_folder;
+    test::HeldClock m_clock;
+    verbs::Helpers m_helpers;
+};
+
+} // namespace
+
+TEST_F(Orders, comeToWhatIsWorkedByHand) {
+    const auto answer = priced(kTwoLines);
+    ASSERT_EQ(answer["lines"].size(), 2U);
+    EXPECT_EQ(answer["day"], "2026-12-01");
+    EXPECT_EQ(answer["lines"][0]["price_each"], "7.10");
+    EXPECT_EQ(answer["lines"][0]["price_is_typed"], false);
+    EXPECT_EQ(answer["lines"][0]["charged"], "170.40");
+    EXPECT_EQ(answer["lines"][1]["title"], "Paw");
+    EXPECT_EQ(answer["lines"][1]["price_each"], "4.50");
+    EXPECT_EQ(answer["lines"][1]["price_is_typed"], true);
+    EXPECT_EQ(answer["lines"][1]["charged"], "135.00");
+    EXPECT_EQ(answer["goods"], "305.40");
+    EXPECT_EQ(answer["discount"], "30.54");
+    EXPECT_EQ(answer["subtotal"], "274.86");
+    EXPECT_EQ(answer["tax"], "19.93");
+    EXPECT_EQ(answer["tax_standing"], "charged");
+    EXPECT_EQ(answer["total"], "294.79");
+}
+
+TEST_F(Orders, ofOneLineComeToWhatItsOptionsComeTo) {
+    const auto outcome = verbs::run(std::vector<std::string>{"price", "--book", book(), "--design", "Studio crest",
+                                                             "--quantity", "12", "--due", "2026-12-02", "--json"},
+                                    m_helpers);
+    ASSERT_EQ(outcome.exit, 0) << outcome.err;
+    const auto one = Json::parse(outcome.out, nullptr, false);
+    const auto whole = priced(R"({"due":"2026-12-02","lines":[{"design":"crest","pieces":12}]})");
+    const auto& line = whole["lines"][0];
+    for (const auto* key : {"cost", "cost_each", "price_each"}) EXPECT_EQ(line[key], one[key]) << key;
+    for (const auto* key : {"currency", "subtotal", "tax", "total", "deposit", "balance"})
+        EXPECT_EQ(whole[key], one[key]) << key;
+    ASSERT_EQ(line["ladder"].size(), one["ladder"].size());
+    for (std::size_t i = 0; i < one["ladder"].size(); ++i) {
+        EXPECT_EQ(line["ladder"][i]["pieces"], one["ladder"][i]["quantity"]);
+        EXPECT_EQ(line["ladder"][i]["total"], one["ladder"][i]["total"]);
+    }
+}
+
+TEST_F(Orders, chargeForSizesAndFreeTheExempt) {
+    // The demo's hoodie asks 2.75 more for each 2XL: 3 × 2.75.
+    const auto sizes = priced(
+        R"({"lines":[{"design":"crest","pieces":12,"sizes":[{"size":"2XL","pieces":3}]}]})")["lines"][0]["sizes"];
+    ASSERT_EQ(sizes.size(), 1U);
+    EXPECT_EQ(sizes[0]["pieces"], 3);
+    EXPECT_EQ(sizes[0]["each"], "2.75");
+    EXPECT_EQ(sizes[0]["amount"], "8.25");
+    const auto untaxed = priced(R"({"lines":[{"design":"Lantern","pieces":24,"taxable":false}]})");
+    EXPECT_EQ(untaxed["tax"], "0.00");
+    EXPECT_EQ(untaxed["total"], "170.40");
+    const auto wished = priced(R"({"exempt":true,"lines":[{"design":"Lantern","pieces":24}]})");
+    EXPECT_EQ(wished["tax_standing"], "exemption-missing");
+    EXPECT_EQ(wished["total"], "182.75");
+}
+
+TEST_F(Orders, areGivenAsTheyArePriced) {
+    const auto outcome = run("quote", kTwoLines, {"--json"});
+    ASSERT_EQ(outcome.exit, 0) << outcome.err;
+    const auto issued = Json::parse(outcome.out, nullptr, false);
+    EXPECT_EQ(issued["total"], "294.79");
+    const auto opened = db::Book::open(book(), m_clock.environment());
+    ASSERT_TRUE(opened.has_value());
+    const auto quote = (*opened)->quoteNumbered(issued["number"].get<std::string>());
+    ASSERT_TRUE(quote.has_value());
+    ASSERT_EQ(quote->order.lines.size(), 2U);
+    EXPECT_EQ(quote->order.lines[1].title, "Paw");
+    EXPECT_EQ(quote->sealedTotal, units::Money::fromMicros(294'790'000));
+}
+
+TEST_F(Orders, areReadFromTheStandardInput) {
+    std::istringstream typed(kTwoLines);
+    auto* const before = std::cin.rdbuf(typed.rdbuf());
+    const auto outcome = verbs::run(std::vector<std::string>{"price", "--book", book(), "--order=-"}, m_helpers);
+    std::cin.rdbuf(before);
+    EXPECT_EQ(outcome.exit, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, testing::HasSubstr("294.79"));
+}
+
+TEST_F(Orders, areRefusedInOneSentence) {
+    struct Bad {
+        const char* order;
+        const char* said;
+    };
+    for (const auto& bad :
+         {Bad{"{", "The file is not JSON: check its brackets, commas and quotes."},
+          Bad{"[]", "The file must be an object in braces."}, Bad{"{}", "lines is missing."},
+          Bad{R"({"lines":[]})", "Nothing is ordered yet; type a design or add a one-off."},
+          Bad{R"({"lines":[{"design":"Moth","pieces":1}]})",
+              "There is no design named “Moth” in this book; check the spelling."},
+          Bad{R"({"lines":[{"design":"Lantern"}]})", "lines[0].pieces is missing."},
+          Bad{R"({"lines":[{"design":"Lantern","pieces":"two"}]})",
+              "lines[0].pieces must be a number, as in 12 or \"12.50\"."},
+          Bad{R"({"lines":[{"design":"Lantern","pieces":2,"peices":3}]})",
+              "lines[0].peices is not known here: check its spelling or leave it out."},
+          Bad{R"({"lines":[{"design":"Lantern","pieces":1}],"discount":{"share":"0.1","amount":"3"}})",
+              "discount must have either a share or an amount, as in {\"share\":\"0.1\"}."},
+          Bad{R"({"lines":[{"design":"Lantern","pieces":1}],"discount":{"share":"1.01"}})",
+              "A discount is from 0 to 100 %; type another."},
+          Bad{R"({"lines":[{"design":"crest","pieces":1,"customers_garment":true,"on":"Hoodie, navy"}]})",
+              "lines[0].on goes with no customer’s garment: leave one of the two out."},
+          Bad{R"({"lines":[{"design":"crest","pieces":1,"on":"Jet SS10"}]})",
+              "There is no backing or blank named “Jet SS10” in this book; check the spelling."}}) {
+        const auto outcome = run("price", bad.order);
+        EXPECT_EQ(outcome.exit, 1) << bad.order;
+        EXPECT_EQ(outcome.err, std::string(bad.said) + "\n") << bad.order;
+        EXPECT_EQ(run("quote", bad.order).exit, 1) << bad.order;
+    }
+    EXPECT_EQ(
+        verbs::run(std::vector<std::string>{"price", "--book", book(), "--order", "x.json", "--design", "Lantern"},
+                   m_helpers)
+            .exit,
+        2);
+}
