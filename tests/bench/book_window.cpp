@@ -30,7 +30,7 @@ int main(int argc, char** argv) {
     sp::desk::DialogPrompter prompter;
     sp::program::Launcher launcher(theme, prompter);
     if (const auto started = launcher.start(first.get()); !started) {
-        std::fprintf(stderr, "%s\n", words::text(started.error()).c_str());
+        std::fprintf(stderr, "%s\n", sp::words::text(started.error()).c_str());
         return 1;
     }
     const bool isFilled = argc > 2 && std::string_view(argv[2]) == "filled";

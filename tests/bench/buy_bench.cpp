@@ -63,7 +63,7 @@ int main(int argc, char** argv) {
         own.push_back(processorSeconds() - spent);
         ownWall.push_back(seconds(start));
         if (!answer) {
-            std::printf("seed %d: %s\n", seed, words::text(answer.error()).c_str());
+            std::printf("seed %d: %s\n", seed, sp::words::text(answer.error()).c_str());
             ++wrong;
             continue;
         }
