@@ -47,6 +47,10 @@ Source sourceOf(supply::Fault fault) {
     case NoPlanInTime:
         return {QT_TRANSLATE_NOOP(
             "Supply", "No plan was found in the time allowed: leave out packs or suppliers, or allow more.")};
+    case NoPlanFound:
+        return {QT_TRANSLATE_NOOP("Supply",
+                                  "No plan was found that keeps every minimum and every limit: leave out packs "
+                                  "or suppliers, or change their minimum.")};
     case NoSuchColumn:
         return {QT_TRANSLATE_NOOP("Supply", "The price list has no column “%1”; choose its columns anew.")};
     case NoMaterialColumn: return {QT_TRANSLATE_NOOP("Supply", "Choose the column that says what is sold.")};

@@ -28,6 +28,7 @@ namespace sp::supply {
     X(PackOfUnknownSupplier, NotFound)                                                                                 \
     X(PurchaseTooLarge, TooLarge)                                                                                      \
     X(NoPlanInTime, Failed)                                                                                            \
+    X(NoPlanFound, Failed)                                                                                             \
     X(NoSuchColumn, Missing)                                                                                           \
     X(NoMaterialColumn, Missing)                                                                                       \
     X(NoPriceColumn, Missing)                                                                                          \

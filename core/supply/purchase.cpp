@@ -5,7 +5,9 @@
 #include "core/supply/messages.h"
 #include "core/supply/purchase_model.h"
 #include "core/supply/purchase_plain.h"
+#include "core/supply/purchase_reduce.h"
 #include "core/supply/purchase_search.h"
+#include "core/supply/purchase_single.h"
 
 #include <algorithm>
 #include <unordered_map>
@@ -89,36 +91,63 @@ PurchaseAnswer nothingToBuy(const PurchaseProblem& problem, Modelled& made) {
     return answer;
 }
 
+/// By the search. Where that has to look at a part of the need only, the plain way sees the whole of it and may come
+/// out cheaper.
+SearchResult searched(const Model& whole, const OutOfTime& outOfTime) {
+    const Model model = reducedModel(whole);
+    SearchResult found = searchPurchase(model, outOfTime);
+    if (found.counts.empty()) found = plainPurchase(model);
+    for (std::size_t p = 0; p < found.counts.size(); ++p) found.counts[p] += model.bought[p];
+    if (!model.isReduced) return found;
+    SearchResult plain = plainPurchase(whole);
+    if (plain.counts.empty() || plain.cost >= found.cost) return found;
+    found.counts = std::move(plain.counts);
+    found.cost = plain.cost;
+    return found;
+}
+
+PurchaseAnswer planned(const PurchaseProblem& problem, Modelled& made, const SearchResult& found) {
+    std::vector<int64_t> counts(problem.packs.size(), 0);
+    for (std::size_t p = 0; p < made.model.packs.size(); ++p) counts[made.model.packs[p].source] = found.counts[p];
+    PurchasePlan plan = priced(problem, counts);
+    plan.bound = std::min(plan.cost, Money::fromMicros(found.bound * made.model.granule));
+    plan.proven = plan.bound == plan.cost;
+    addLeft(problem, made, counts, plan);
+    PurchaseAnswer answer;
+    answer.warnings = std::move(made.warnings);
+    answer.plan = std::move(plan);
+    return answer;
+}
+
+/// Why what only one pack gives cannot be had.
+base::Message minimumNotReached(const PurchaseProblem& problem, const Modelled& made, const ModelPack& pack) {
+    return base::say(Note::MinimumNotReached, problem.suppliers[at(pack.supplier)].id,
+                     made.materials[at(pack.gives.front().material)]);
+}
+
 } // namespace
 
 base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const OutOfTime& outOfTime) {
     try {
         auto made = modelled(problem);
         if (!made) return base::fail(made.error());
-        PurchaseAnswer answer;
+        const Model& model = made->model;
+        const auto single = made->impossible ? std::nullopt : singlePurchase(model);
+        if (single && single->unreached)
+            made->impossible = minimumNotReached(problem, *made, model.packs[*single->unreached]);
         if (made->impossible) {
+            PurchaseAnswer answer;
             answer.impossible = std::move(made->impossible);
             answer.warnings = std::move(made->warnings);
             return answer;
         }
-        const Model& model = made->model;
-        if (std::all_of(model.needs.begin(), model.needs.end(), [](int64_t need) { return need == 0; }) &&
-            !model.isReduced)
+        if (std::all_of(model.needs.begin(), model.needs.end(), [](int64_t need) { return need == 0; }))
             return nothingToBuy(problem, *made);
-        SearchResult found = searchPurchase(model, outOfTime);
-        if (found.counts.empty()) found = plainPurchase(model);
-        if (found.counts.empty()) return base::fail(Fault::NoPlanInTime, "packs");
-        std::vector<int64_t> counts(problem.packs.size(), 0);
-        for (std::size_t i = 0; i < model.packs.size(); ++i)
-            counts[model.packs[i].source] = found.counts[i] + model.bought[i];
-        PurchasePlan plan = priced(problem, counts);
-        const Money searched = Money::fromMicros(found.bound * model.granule);
-        plan.bound = std::min(plan.cost, searched);
-        plan.proven = plan.bound == plan.cost;
-        addLeft(problem, *made, counts, plan);
-        answer.warnings = std::move(made->warnings);
-        answer.plan = std::move(plan);
-        return answer;
+        if (single) return planned(problem, *made, single->found);
+        bool isTimeUp = false;
+        const auto found = searched(model, [&] { return isTimeUp = isTimeUp || (outOfTime && outOfTime()); });
+        if (!found.counts.empty()) return planned(problem, *made, found);
+        return base::fail(isTimeUp ? Fault::NoPlanInTime : Fault::NoPlanFound, "packs");
     } catch (const base::Overflow&) { return base::fail(Fault::PurchaseTooLarge, "needs"); }
 }
 

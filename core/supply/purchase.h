@@ -86,7 +86,8 @@ inline constexpr std::size_t kMaxPacks = 100'000;
 /// given a fixed amount of work, keeps one way to spend a sum with a supplier (that of most units), and does not touch
 /// the proof of the cost. The same problem always gives the same plan unless time
 /// runs out. Memory is bounded (about 200 MB at worst); very large needs are covered in part by the pack with the
-/// least price per stone before the search, which leaves the bound true but as a rule not equal to the cost.
+/// least price per stone before the search, which leaves the bound true but as a rule not equal to the cost. Where no
+/// material can be had in two ways there is no search: the plan is proven whatever the numbers (purchase_single.h).
 /// Errors: Invalid, OutOfRange for input outside what the types above state; NotFound for a pack of an unknown
 /// supplier; TooLarge for more than kMaxPacks, 1,000 needed materials, 100 prices of a pack, or sums beyond the
 /// program.

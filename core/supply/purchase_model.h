@@ -57,8 +57,8 @@ struct Model {
     std::vector<ModelSupplier> suppliers;
     std::vector<std::int64_t> bought; ///< packs bought before the search, by model pack
     std::int64_t cost = 0;            ///< of them
-    std::int64_t floor = 0;           ///< a bound for the whole problem, used when something was bought before
-    bool isReduced = false;
+    std::int64_t floor = 0;           ///< a bound for the whole problem, used when it is reduced
+    bool isReduced = false;           ///< see reducedModel
 };
 
 /// A problem that cannot be covered says why in `impossible`.
