@@ -12,7 +12,6 @@ namespace sp::supplies {
 
 namespace {
 
-constexpr double kSure = 0.9995;   ///< prints as 100.0 %
 constexpr double kUnlikely = 0.05; ///< not worth a word
 constexpr int kMaxChances = 3;
 
@@ -31,13 +30,10 @@ QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& 
     if (answer.pieces.value() == 0 && (answer.odds.empty() || answer.odds.back().pieces.value() == 0))
         return KitWords::tr("No piece comes out of it: %1 is missing or too little.").arg(named(answer.limiting));
     QStringList parts;
-    units::Count sure;
-    for (const auto& chance : answer.odds)
-        if (chance.probability >= kSure && chance.pieces > sure) sure = chance.pieces;
-    if (sure.value() > 0) parts << KitWords::tr("%1 for sure").arg(formatter.count(sure));
+    if (answer.sure.value() > 0) parts << KitWords::tr("%1 for sure").arg(formatter.count(answer.sure));
     int told = 0;
     for (const auto& chance : answer.odds) {
-        if (chance.probability >= kSure || chance.probability < kUnlikely || ++told > kMaxChances) continue;
+        if (chance.pieces <= answer.sure || chance.probability < kUnlikely || ++told > kMaxChances) continue;
         parts << KitWords::tr("%1 %2").arg(formatter.count(chance.pieces), chanceInWords(chance.probability));
     }
     if (parts.isEmpty()) parts << formatter.count(answer.pieces);

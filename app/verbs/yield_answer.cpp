@@ -218,17 +218,21 @@ base::Result<Json> yieldAnswer(std::string_view problemText) {
                                        : "count",
                          item.count.value()}});
     }
+    const auto probability = [](double odds) { return fmt::format("{:.4f}", odds); };
     Json odds = Json::array();
     for (const auto& chance : answer->odds)
-        odds.push_back({{"pieces", chance.pieces.value()}, {"probability", fmt::format("{:.4f}", chance.probability)}});
+        odds.push_back({{"pieces", chance.pieces.value()}, {"probability", probability(chance.probability)}});
     Json json{{"pieces", answer->pieces.value()},
+              {"sure", answer->sure.value()},
+              {"likely",
+               {{"pieces", answer->likely.pieces.value()}, {"probability", probability(answer->likely.probability)}}},
               {"limiting", answer->limiting},
               {"left", std::move(left)},
               {"odds", std::move(odds)},
               {"cost_each", nullptr}};
     if (answer->costEach) {
         const units::Currency currency;
-        json["cost_each"] = units::formatExact(units::shownEachOf(problem->price, answer->pieces, currency), currency);
+        json["cost_each"] = units::formatExact(units::shownEachOf(problem->price, answer->sure, currency), currency);
     }
     return json;
 }

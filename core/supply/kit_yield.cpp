@@ -113,14 +113,17 @@ std::int64_t mostWithChance(const std::vector<YieldLine>& lines, std::int64_t hi
     return low;
 }
 
-std::vector<YieldChance> oddsOf(const std::vector<YieldLine>& lines, std::int64_t pieces) {
-    std::int64_t highest = kNoLimit;
+/// Pieces if nothing were lost: no more can come out.
+std::int64_t mostOf(const std::vector<YieldLine>& lines) {
+    std::int64_t most = kNoLimit;
     for (const auto& line : lines) {
         if (!isUsed(line)) continue;
-        highest =
-            std::min(highest, line.counted ? received(*line.counted) / line.counted->perPiece.value() : allowed(line));
+        most = std::min(most, line.counted ? received(*line.counted) / line.counted->perPiece.value() : allowed(line));
     }
-    if (highest == kNoLimit) return {};
+    return most;
+}
+
+std::vector<YieldChance> oddsOf(const std::vector<YieldLine>& lines, std::int64_t pieces, std::int64_t highest) {
     constexpr double kPrintsAsCertain = 0.99995;
     constexpr double kPrintsAsNever = 0.00005;
     const std::int64_t sure = mostWithChance(lines, highest, kPrintsAsCertain);
@@ -174,10 +177,16 @@ YieldAnswer answered(const YieldProblem& problem) {
         if (!problem.lines[i].counted || allowed(problem.lines[i]) != pieces) continue;
         auto more = problem.lines;
         more[i].counted->bought += Count::of(units::kGross);
-        answer.gains.push_back({more[i].material, Count::of(least(more) - pieces)});
+        if (const auto added = least(more) - pieces; added > 0)
+            answer.gains.push_back({more[i].material, Count::of(added)});
     }
-    answer.odds = oddsOf(problem.lines, pieces);
-    if (pieces > 0) answer.costEach = units::Money::fromExact(Fraction::ratio(problem.price.micros(), pieces));
+    const std::int64_t highest = mostOf(problem.lines);
+    const std::int64_t likely = mostWithChance(problem.lines, highest, kLikelyOdds);
+    const std::int64_t sure = mostWithChance(problem.lines, likely, kSureOdds);
+    answer.sure = Count::of(sure);
+    answer.likely = {Count::of(likely), chance(problem.lines, likely)};
+    answer.odds = oddsOf(problem.lines, pieces, highest);
+    if (sure > 0) answer.costEach = units::Money::fromExact(Fraction::ratio(problem.price.micros(), sure));
     return answer;
 }
 

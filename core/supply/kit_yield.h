@@ -57,24 +57,28 @@ struct YieldLeft {
 
 struct YieldChance {
     units::Count pieces;
-    double probability; ///< of making at least that many
+    double probability = 1; ///< of making at least that many
 };
 
-/// What one more gross of a limiting colour would add, everything else as it is.
+/// What one more gross of a limiting colour would add, everything else as it is; 1 or more.
 struct YieldGain {
     std::string material;
     units::Count pieces;
 };
 
 struct YieldAnswer {
-    units::Count pieces;
+    units::Count pieces;                  ///< as if the shares lost were lost exactly
+    units::Count sure;                    ///< the most pieces with odds of kSureOdds or more
+    YieldChance likely;                   ///< the most with odds of kLikelyOdds or more
     std::vector<std::string> limiting;    ///< every line that allows no more than `pieces`, in the order given
     std::vector<YieldLeft> left;          ///< every line, in the order given
     std::vector<YieldChance> odds;        ///< rising pieces, falling chance; see kMaxOdds
-    std::vector<YieldGain> gains;         ///< one for each limiting counted line
-    std::optional<units::Money> costEach; ///< price / pieces, rounded to a micro-unit; none when no piece comes out
+    std::vector<YieldGain> gains;         ///< of the limiting counted lines that alone hold a piece back
+    std::optional<units::Money> costEach; ///< price / sure, rounded to a micro-unit; none when no piece is sure
 };
 
+inline constexpr double kSureOdds = 0.999;
+inline constexpr double kLikelyOdds = 0.5;
 inline constexpr std::int64_t kMaxStones = 1'000'000'000;
 inline constexpr std::size_t kMaxLines = 200;
 /// `odds` covers every number of pieces whose chance prints neither as 1.0000 nor as 0.0000, one more at each end,

@@ -45,6 +45,18 @@ TEST(YieldProblem, answersTheWorkedExample) {
     EXPECT_EQ(answer["left"][2], Json({{"material", "tape"}, {"pieces", 4}}));
     EXPECT_EQ(answer["odds"][0], Json({{"pieces", 6}, {"probability", "1.0000"}}));
     EXPECT_EQ(answer["cost_each"], "6.66");
+    EXPECT_EQ(answer["sure"], 6);
+    EXPECT_EQ(answer["likely"], Json({{"pieces", 6}, {"probability", "1.0000"}}));
+}
+
+// Of 1,440 stones 2 % are lost: six pieces of 235 come out with odds of 0.6357 (the binomial distribution), five are
+// sure: 39.95 / 5 = 7.99.
+TEST(YieldProblem, costsWhatIsSureAndTellsWhatIsLikely) {
+    const auto answer = yieldOf(R"({"kits":1,"kit":{"price":"39.95","items":[{"material":"crystal","count":1440}]},
+        "piece":{"needs":[{"material":"crystal","count":235}]},"loss":{"crystal":"0.02"}})");
+    EXPECT_EQ(answer["sure"], 5);
+    EXPECT_EQ(answer["likely"], Json({{"pieces", 6}, {"probability", "0.6357"}}));
+    EXPECT_EQ(answer["cost_each"], "7.99");
 }
 
 // Common practice, no source: the starter kit makes 6 or 7 pieces of 3.5 x 2.75 in.

@@ -51,9 +51,73 @@ TEST(KitYield, namesBothLimitingColours) {
     EXPECT_TRUE(answer.left[2].inPieces);
     EXPECT_EQ(answer.costEach, Money::fromMicros(6'658'333));
     // 1440 + 144 = 1584 = 7 x 212 + 100, but red allows no more than 6; and the other way round.
-    ASSERT_EQ(answer.gains.size(), 2U);
-    EXPECT_EQ(answer.gains[0].pieces, Count::of(0));
-    EXPECT_EQ(answer.gains[1].pieces, Count::of(0));
+    EXPECT_TRUE(answer.gains.empty());
+    EXPECT_EQ(answer.sure, Count::of(6)); // nothing is lost
+    EXPECT_EQ(answer.likely.pieces, Count::of(6));
+    EXPECT_EQ(answer.likely.probability, 1);
+}
+
+// 1,440 stones of which each is lost with 2 %: 1,411.2 on the average, six pieces of 235 take 1,410. They come out
+// with odds of 0.6357 (the binomial distribution, by Boost beside), five take 1,175 and are sure: 39.95 / 5 = 7.99.
+TEST(KitYield, costsWhatIsSureNotTheAverage) {
+    const auto answer = yieldOf({stones("crystal", 1440, 235, 20'000)});
+    EXPECT_EQ(answer.pieces, Count::of(6));
+    EXPECT_EQ(answer.sure, Count::of(5));
+    EXPECT_EQ(answer.likely.pieces, Count::of(6));
+    const boost::math::binomial_distribution<double> kept(1440, 0.98);
+    EXPECT_NEAR(answer.likely.probability, cdf(complement(kept, 1409)), 1e-9);
+    EXPECT_NEAR(answer.likely.probability, 0.6357, 0.00005);
+    EXPECT_EQ(answer.costEach, Money::fromMicros(7'990'000));
+}
+
+// 1,000 at 98 a piece: ten take 980, with odds of 0.5591; nine take 882.
+TEST(KitYield, tellsTheLikelyFromTheSure) {
+    const auto answer = yieldOf({stones("jet", 1000, 98, 20'000)}, 36'000'000);
+    EXPECT_EQ(answer.sure, Count::of(9));
+    EXPECT_EQ(answer.likely.pieces, Count::of(10));
+    EXPECT_NEAR(answer.likely.probability, 0.5591, 0.00005);
+    EXPECT_EQ(answer.costEach, Money::fromMicros(4'000'000));
+    // One piece that takes all but two of a hundred stones: likely (0.98 kept is 98 on the average), not sure.
+    const auto one = yieldOf({stones("jet", 100, 98, 20'000)});
+    EXPECT_EQ(one.sure, Count::of(0));
+    EXPECT_EQ(one.likely.pieces, Count::of(1));
+    EXPECT_FALSE(one.costEach.has_value());
+}
+
+/// Two colours are lost on their own: the odds of both are the product. By hand of Boost's binomial, at and one above.
+TEST(KitYield, isSureAndLikelyWhereTheOddsSaySo) {
+    std::mt19937_64 random(sp::test::printedSeed());
+    const auto draw = [&](std::int64_t least, std::int64_t most) {
+        return least + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(most - least + 1));
+    };
+    for (int round = 0; round < 200; ++round) {
+        struct Colour {
+            std::int64_t bought, perPiece, loss;
+        };
+        const std::vector<Colour> colours{{draw(1, 3000), draw(1, 300), draw(1, 100'000)},
+                                          {draw(1, 3000), draw(1, 300), draw(1, 100'000)}};
+        const auto odds = [&](std::int64_t pieces) {
+            double product = 1;
+            for (const auto& colour : colours) {
+                const auto stones = pieces * colour.perPiece;
+                if (stones > colour.bought) return 0.0;
+                if (stones == 0) continue;
+                const boost::math::binomial_distribution<double> kept(static_cast<double>(colour.bought),
+                                                                      1 - static_cast<double>(colour.loss) / 1e6);
+                product *= cdf(complement(kept, static_cast<double>(stones - 1)));
+            }
+            return product;
+        };
+        const auto answer = yieldOf({stones("a", colours[0].bought, colours[0].perPiece, colours[0].loss),
+                                     stones("b", colours[1].bought, colours[1].perPiece, colours[1].loss)});
+        const auto sure = answer.sure.value();
+        const auto likely = answer.likely.pieces.value();
+        EXPECT_GE(odds(sure), 0.999 - 1e-9) << round;
+        EXPECT_LT(odds(sure + 1), 0.999 + 1e-9) << round;
+        EXPECT_GE(odds(likely), 0.5 - 1e-9) << round;
+        EXPECT_LT(odds(likely + 1), 0.5 + 1e-9) << round;
+        EXPECT_LE(sure, likely) << round;
+    }
 }
 
 // Common practice, no source: ten gross of each of two colours, two tape sheets, one template and one backing sheet
