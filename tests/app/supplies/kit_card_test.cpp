@@ -88,6 +88,7 @@ TEST(KitWords, sayTheOddsAndWhatIsMissing) {
     supply::YieldAnswer answer;
     answer.pieces = units::Count::of(7);
     answer.limiting = {"Jet SS10"};
+    answer.sure = units::Count::of(6);
     answer.odds = {{units::Count::of(5), 1.0},
                    {units::Count::of(6), 0.9999},
                    {units::Count::of(7), 0.79},
