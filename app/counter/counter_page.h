@@ -5,6 +5,7 @@
 #include "app/desk/message_bar.h"
 #include "app/desk/prompter.h"
 #include "app/format/formatter.h"
+#include "core/pricing/left_out.h"
 
 #include <QWidget>
 
@@ -33,7 +34,8 @@ class CounterPage : public QWidget {
     desk::MessageBar& messages() { return *m_messages; }
 
   Q_SIGNALS:
-    void buyingAsked(); ///< the owner wants to see how to buy for this order
+    void mendAsked(const pricing::LeftOut& leftOut); ///< the owner wants to see the field that mends it
+    void buyingAsked();                              ///< the owner wants to see how to buy for this order
 
   private:
     /// The sheet as it would be printed now under that number, or as it was given.

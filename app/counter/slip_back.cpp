@@ -8,6 +8,7 @@
 #include "app/desk/field_binding.h"
 #include "app/plans/plan_dialog.h"
 #include "app/session/settings.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/costing/per_piece.h"
 #include "core/quoting/owner_figures.h"
@@ -103,6 +104,13 @@ void SlipBack::build() {
     m_coverage->setObjectName(QStringLiteral("footing"));
     m_coverage->setWordWrap(true);
     column->addWidget(m_coverage);
+    m_leftOutWords = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Plain, this);
+    m_leftOutWords->setObjectName(QStringLiteral("leftOut"));
+    m_leftOutWords->setTextFormat(Qt::RichText);
+    m_leftOutWords->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    m_leftOutWords->setWordWrap(true);
+    column->addWidget(m_leftOutWords);
+    connect(m_leftOutWords, &QLabel::linkActivated, this, &SlipBack::followLink);
     m_ladder = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Plain, this);
     m_ladder->setWordWrap(true);
     column->addWidget(m_ladder);
@@ -183,6 +191,7 @@ void SlipBack::refresh() {
     m_shares->setVisible(there);
     m_plan->setVisible(m_presenter.hasLine());
     m_tree->setVisible(there);
+    refreshLeftOut();
     if (!there) {
         for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));
         m_what->setText({});
@@ -231,6 +240,25 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
     const auto& whole = m_presenter.priced()->earnings;
     m_order->setText(tr("Whole order: costs %1, leaves %2, margin %3.")
                          .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), percent(whole.margin)));
+}
+
+/// Each is a link to what mends it, by its number in the list.
+void SlipBack::refreshLeftOut() {
+    const auto& priced = m_presenter.priced();
+    m_leftOut = priced ? pricing::leftOutOf(m_presenter.order(), m_presenter.prices(), *priced)
+                       : std::vector<pricing::LeftOut>();
+    QStringList links;
+    for (std::size_t i = 0; i < m_leftOut.size(); ++i)
+        links << QStringLiteral("<a href=\"%1\">%2</a>")
+                     .arg(QString::number(i), words::sentence(m_leftOut[i].what).toHtmlEscaped());
+    m_leftOutWords->setText(tr("Not in the price: %1").arg(links.join(QStringLiteral(" · "))));
+    m_leftOutWords->setVisible(!m_leftOut.empty());
+}
+
+void SlipBack::followLink(const QString& number) {
+    const auto at = number.toULongLong();
+    if (at >= m_leftOut.size()) return;
+    Q_EMIT mendAsked(pricing::LeftOut(m_leftOut[at])); // a copy: what is typed there makes the list anew
 }
 
 void SlipBack::refreshTree() {

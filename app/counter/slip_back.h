@@ -9,6 +9,7 @@
 #include "app/desk/rule_tree.h"
 #include "app/desk/share_bar.h"
 #include "app/desk/value_fields.h"
+#include "core/pricing/left_out.h"
 
 #include <QPushButton>
 #include <QTreeView>
@@ -26,6 +27,7 @@ class SlipBack : public QWidget {
 
   Q_SIGNALS:
     void buyingAsked();
+    void mendAsked(const pricing::LeftOut& leftOut); ///< to the field that mends it
 
   protected:
     void showEvent(QShowEvent* event) override;
@@ -37,6 +39,8 @@ class SlipBack : public QWidget {
     void refresh();
     void refreshFigures(const pricing::PricedLine& line);
     void refreshTree();
+    void refreshLeftOut();
+    void followLink(const QString& number);
     void planBuying();
     void askTyped();
     void showPlan();
@@ -59,6 +63,8 @@ class SlipBack : public QWidget {
     desk::FieldBox* m_askBox = nullptr;
     desk::TextLabel* m_leaves = nullptr;
     desk::TextLabel* m_coverage = nullptr;
+    desk::TextLabel* m_leftOutWords = nullptr;
+    std::vector<pricing::LeftOut> m_leftOut;
     desk::TextLabel* m_ladder = nullptr;
     desk::TextLabel* m_order = nullptr;
 };

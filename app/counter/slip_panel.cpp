@@ -120,6 +120,7 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
             Q_EMIT issueAsked();
     });
     connect(m_back, &SlipBack::buyingAsked, this, &SlipPanel::buyingAsked);
+    connect(m_back, &SlipBack::mendAsked, this, &SlipPanel::mendAsked);
     connect(m_print, &QPushButton::clicked, this, &SlipPanel::printAsked);
     connect(m_turn, &QPushButton::clicked, this, &SlipPanel::turnOver);
     connect(&m_presenter, &CounterPresenter::changed, this, &SlipPanel::refresh);

@@ -3,6 +3,7 @@
 
 #include "app/counter/counter_presenter.h"
 #include "app/format/formatter.h"
+#include "core/pricing/left_out.h"
 #include "core/quoting/sheet_maker.h"
 
 #include <QPushButton>
@@ -37,6 +38,7 @@ class SlipPanel : public QWidget {
     void printAsked();
     void copyAsked();
     void buyingAsked();
+    void mendAsked(const pricing::LeftOut& leftOut);
     void turned(bool back);
 
   private:

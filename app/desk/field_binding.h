@@ -18,6 +18,14 @@ inline void standsFor(QWidget& widget, const catalogue::fields::Field& field) {
     widget.setProperty(kFieldsProperty, ids);
 }
 
+/// Where a person enters this field below `root`: the first that is seen; null where there is none.
+inline QWidget* entryOf(const QWidget& root, const catalogue::fields::Field& field) {
+    const auto id = QString::fromStdString(field.id());
+    for (auto* widget : root.findChildren<QWidget*>())
+        if (widget->isVisibleTo(&root) && widget->property(kFieldsProperty).toStringList().contains(id)) return widget;
+    return nullptr;
+}
+
 /// The same of a field for a number, which then takes what a record takes, no more and no less.
 template<class T>
 void standsFor(ValueField<T>& widget, const catalogue::fields::Field& field) {

@@ -5,6 +5,7 @@
 #include "app/buying/buying_page.h"
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
+#include "app/desk/field_binding.h"
 #include "app/desk/fonts.h"
 #include "app/desk/icons.h"
 #include "app/desk/message_bar.h"
@@ -13,6 +14,7 @@
 #include "app/desk/typed_field.h"
 #include "app/main/artwork_pages.h"
 #include "app/session/settings.h"
+#include "app/supplies/supplies_page.h"
 #include "app/words/words.h"
 
 #include <QActionGroup>
@@ -152,7 +154,8 @@ void MainWindow::stayOnScreen() {
 
 void MainWindow::buildRail() {
     m_places = placesOf({m_session, m_presenter, m_formatter, m_prompter, [this](PlaceId place) { goTo(place); },
-                         [this] { buyForOrder(); }, [this] { askForCutFile(); }, [this] { m_artwork->estimate(); },
+                         [this] { buyForOrder(); }, [this](const pricing::LeftOut& leftOut) { mend(leftOut); },
+                         [this] { askForCutFile(); }, [this] { m_artwork->estimate(); },
                          [this](const base::Id& quote) {
                              goTo(PlaceId::Counter);
                              m_presenter.open(quote);
@@ -239,6 +242,19 @@ void MainWindow::buyForOrder() {
     else
         page->showOrder();
     page->focusStart();
+}
+
+/// To the field on which a price depends: the shop's and the bench's are in Shop, a material's in Supplies.
+void MainWindow::mend(const pricing::LeftOut& leftOut) {
+    const auto place = leftOut.material.isNone() ? PlaceId::Shop : PlaceId::Supplies;
+    goTo(place);
+    if (auto* supplies = pageOf<supplies::SuppliesPage>(PlaceId::Supplies); supplies && place == PlaceId::Supplies)
+        supplies->open(leftOut.material);
+    auto* page = m_places[static_cast<std::size_t>(railIndexOf(place))].page;
+    if (auto* field = desk::entryOf(*page, *leftOut.field)) {
+        field->setFocus(Qt::OtherFocusReason);
+        desk::scrollTo(*field);
+    }
 }
 
 QAction* MainWindow::act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work) {

@@ -76,6 +76,7 @@ class MainWindow : public QMainWindow {
     counter::CounterPage* counter() const;
     designs::DesignsPage* designs() const;
     void buyForOrder();
+    void mend(const pricing::LeftOut& leftOut);
     void buildMenu();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
     void buildLookMenu(QMenu* menu);

@@ -6,6 +6,7 @@
 #include "app/desk/prompter.h"
 #include "app/format/formatter.h"
 #include "app/session/book_session.h"
+#include "core/pricing/left_out.h"
 
 #include <QWidget>
 
@@ -25,6 +26,7 @@ struct PlaceContext {
     desk::Prompter& prompter;
     std::function<void(PlaceId)> goTo;
     std::function<void()> buyForOrder;
+    std::function<void(const pricing::LeftOut&)> mend;
     std::function<void()> askForCutFile;
     std::function<void()> estimate;
     std::function<void(const base::Id&)> openQuote;

@@ -121,13 +121,14 @@ class RecordFields : public QObject {
     }
 
     template<class Member>
-    void tick(FieldCard* card, const QString& label, const char* name, Member member) {
+    QCheckBox* tick(FieldCard* card, const QString& label, const char* name, Member member) {
         auto* field = new QCheckBox(label, card);
         desk::standsFor(*field, member.field());
         card->putTick(field, name);
         onLoad([this, field, member] { field->setChecked(member(record())); });
         connect(field, &QCheckBox::clicked, this,
                 [this, member](bool on) { m_edit([&](Record& record) { member(record) = on; }); });
+        return field;
     }
 
     /// One of the book's materials of that kind, or none.

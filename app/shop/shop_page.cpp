@@ -21,6 +21,7 @@ using catalogue::HeatPress;
 using catalogue::Letterhead;
 using catalogue::MarkUpStep;
 using catalogue::MaterialKind;
+using catalogue::MeantAsNothing;
 using catalogue::PriceRules;
 using catalogue::Rounding;
 using catalogue::RushStep;
@@ -66,6 +67,11 @@ FieldCard* ShopPage::addCard(const QString& title, const QString& remark) {
     return made;
 }
 
+/// A 0, or nothing chosen, is meant: the owner's side then no longer says that it is not in the price.
+void ShopPage::explainMeant(QCheckBox* tick) {
+    tick->setToolTip(tr("Then nobody is told any more that it is not in the price"));
+}
+
 void ShopPage::buildLetterhead() {
     auto* card = addCard(tr("Letterhead"));
     m_shop.words(card, tr("&Name of the shop"), "shopName", kAt<&Shop::letterhead, &Letterhead::name>, 4);
@@ -106,8 +112,12 @@ void ShopPage::buildRates() {
     auto* card = addCard(tr("What an hour and a month cost"));
     m_shop.value<desk::MoneyField>(card, tr("Lab&our per hour"), "labour",
                                    kAt<&Shop::rates, &ShopRates::labourPerHour>);
+    explainMeant(
+        m_shop.tick(card, tr("No labour is meant"), "noLabour", kAt<&Shop::meantAsNothing, &MeantAsNothing::labour>));
     m_shop.value<desk::MoneyField>(card, tr("Overhead per month"), "overhead",
                                    kAt<&Shop::rates, &ShopRates::overheadPerMonth>);
+    explainMeant(m_shop.tick(card, tr("No overhead is meant"), "noOverhead",
+                             kAt<&Shop::meantAsNothing, &MeantAsNothing::overhead>));
     m_shop.value<desk::DurationField>(card, tr("Productive time per month"), "productive",
                                       kAt<&Shop::rates, &ShopRates::productivePerMonth>,
                                       tr("bench hours that carry the overhead"));
@@ -227,6 +237,10 @@ void ShopPage::buildSupplies() {
     m_shop.material(card, tr("Tape"), "usualTape", session, MaterialKind::Tape, kAt<&Shop::usualTape>);
     m_shop.material(card, tr("Template sheet"), "usualTemplate", session, MaterialKind::Template,
                     kAt<&Shop::usualTemplate>);
+    explainMeant(
+        m_shop.tick(card, tr("No tape is meant"), "noTape", kAt<&Shop::meantAsNothing, &MeantAsNothing::tape>));
+    explainMeant(m_shop.tick(card, tr("No template is meant"), "noTemplate",
+                             kAt<&Shop::meantAsNothing, &MeantAsNothing::templates>));
     auto* packing = new PackingRows(m_formatter, this);
     card->fill(packing);
     m_shop.onLoad([this, packing] {
@@ -306,6 +320,12 @@ void ShopPage::buildMachines() {
     m_bench.value<desk::MoneyField>(card, tr("Cutter, worth at the end"), "cutterSalvage",
                                     kAt<&Bench::cutter, &Cutter::salvage>);
     m_bench.number(card, tr("Cutter lasts, holes"), "cutterLife", kAt<&Bench::cutter, &Cutter::lifeHoles>);
+    explainMeant(m_shop.tick(card, tr("No running cost is meant"), "noPressRunning",
+                             kAt<&Shop::meantAsNothing, &MeantAsNothing::pressRunning>));
+    explainMeant(m_shop.tick(card, tr("No wear of the press is meant"), "noPressWear",
+                             kAt<&Shop::meantAsNothing, &MeantAsNothing::pressWear>));
+    explainMeant(m_shop.tick(card, tr("No wear of the cutter is meant"), "noCutterWear",
+                             kAt<&Shop::meantAsNothing, &MeantAsNothing::cutterWear>));
 }
 
 void ShopPage::load() {

@@ -25,6 +25,7 @@ class ShopPage : public QWidget {
     using Bench = catalogue::BenchStandards;
 
     FieldCard* addCard(const QString& title, const QString& remark = {});
+    void explainMeant(QCheckBox* tick);
     void buildLetterhead();
     void buildMoney();
     void buildRates();

@@ -24,6 +24,8 @@ class SuppliesPage : public desk::ListPage {
   public:
     SuppliesPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
+    void open(const base::Id& thing) { m_presenter.open(thing); }
+
   private:
     QPushButton* buildNew();
     std::vector<desk::StoneListRow> rows(const QString& wanted, const base::Id& kept) override;

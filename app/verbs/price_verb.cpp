@@ -7,8 +7,10 @@
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
+#include "core/catalogue/fields/tables.h"
 #include "core/costing/per_piece.h"
 #include "core/pricing/ladder.h"
+#include "core/pricing/left_out.h"
 #include "core/quoting/owner_figures.h"
 #include "core/quoting/sheet_maker.h"
 
@@ -76,6 +78,7 @@ struct Priced {
     words::CostTree cost;         ///< of the order's only line
     std::vector<Money> costShown; ///< what is read of each of its nodes, in reading order
     std::vector<pricing::LadderPrice> ladder;
+    std::vector<pricing::LeftOut> leftOut;
     quoting::SheetContent sheet; ///< what the customer reads
 };
 
@@ -99,6 +102,7 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     auto ladder = pricing::ladderFor(out.order, 0, out.book, exempt, fits);
     if (!ladder) return fail(ladder.error());
     out.ladder = std::move(*ladder);
+    out.leftOut = pricing::leftOutOf(out.order, out.book, out.priced);
     out.sheet = quoting::contentOf({{}, out.order, out.book, out.priced, {}, {}, words::SheetWords()});
     return out;
 }
@@ -114,6 +118,14 @@ std::vector<Row> rowsOf(const Priced& priced) {
     std::vector<Row> rows{{fmt::format("{} × {}", line.pieces, line.title), line.amount.value}};
     for (const auto& extra : line.extras) rows.push_back({extra.label, extra.amount.value});
     for (const auto& row : priced.sheet.adjustments) rows.push_back({row.label, row.amount.value});
+    return rows;
+}
+
+/// [{"code","says","field"}]: what is not in the price, and the field of the book that mends it.
+Json leftOutJson(const Priced& priced) {
+    Json rows = Json::array();
+    for (const auto& one : priced.leftOut)
+        rows.push_back({{"code", one.what.id.name}, {"says", words::text(one.what)}, {"field", one.field->id()}});
     return rows;
 }
 
@@ -138,6 +150,7 @@ Json priceJson(const Priced& priced) {
             {"markup", orNull(line.earnings.markUp)},
             {"margin", orNull(line.earnings.margin)},
             {"earned_per_bench_hour", perHour ? Json(units::formatExact(*perHour, currency)) : Json(nullptr)},
+            {"not_in_the_price", leftOutJson(priced)},
             {"ladder", std::move(ladder)},
             {"lines", std::move(rows)},
             {"subtotal", money(priced.priced.subtotal)},
@@ -178,6 +191,8 @@ std::string priceText(const Priced& priced) {
              ? line(QT_TRANSLATE_NOOP("App", "Mark-up %1, margin %2, earned per bench hour %3"), percent(earned.markUp),
                     percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
              : line(QT_TRANSLATE_NOOP("App", "Mark-up %1, margin %2"), percent(earned.markUp), percent(earned.margin)));
+    if (!priced.leftOut.empty()) text += "\n" + line(QT_TRANSLATE_NOOP("App", "Not in the price"));
+    for (const auto& one : priced.leftOut) text += fmt::format("  {}\n", words::text(one.what));
     text += "\n" + line(QT_TRANSLATE_NOOP("App", "More pieces, each"));
     for (const auto& step : priced.ladder)
         text +=

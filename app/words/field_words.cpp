@@ -84,6 +84,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Material: return {QT_TRANSLATE_NOOP("Terms", "material")};
     case Materials: return {QT_TRANSLATE_NOOP("Terms", "materials")};
     case MeaningOfAColumn: return {QT_TRANSLATE_NOOP("Terms", "meaning of a column")};
+    case MeantAsNothing: return {QT_TRANSLATE_NOOP("Terms", "what is meant to cost nothing")};
     case Moment: return {QT_TRANSLATE_NOOP("Terms", "moment")};
     case MovementItTakesBack: return {QT_TRANSLATE_NOOP("Terms", "movement it takes back")};
     case Name: return {QT_TRANSLATE_NOOP("Terms", "name")};

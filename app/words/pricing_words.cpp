@@ -42,6 +42,15 @@ Source sourceOf(pricing::Note note) {
     case CertificateChanged: return {QT_TRANSLATE_NOOP("Pricing", "Exemption certificate")};
     case ReckonedOtherwise: return {QT_TRANSLATE_NOOP("Pricing", "What the program reckons otherwise")};
     case NoCardFee: return {QT_TRANSLATE_NOOP("Pricing", "none")};
+    case NoTape: return {QT_TRANSLATE_NOOP("Pricing", "No tape is chosen")};
+    case NoTemplate: return {QT_TRANSLATE_NOOP("Pricing", "No template sheet is chosen")};
+    case NoLabour: return {QT_TRANSLATE_NOOP("Pricing", "Labour is %1 an hour")};
+    case NoOverhead: return {QT_TRANSLATE_NOOP("Pricing", "Overhead is %1 a month")};
+    case NoBenchTime: return {QT_TRANSLATE_NOOP("Pricing", "No step at the bench takes any time")};
+    case NoPressRunning: return {QT_TRANSLATE_NOOP("Pricing", "Running the press is %1 an hour")};
+    case NoPressWear: return {QT_TRANSLATE_NOOP("Pricing", "The press loses %1 of its worth")};
+    case NoCutterWear: return {QT_TRANSLATE_NOOP("Pricing", "The cutter loses %1 of its worth")};
+    case CostsNothing: return {QT_TRANSLATE_NOOP("Pricing", "%1 is %2")};
     }
     return {};
 }

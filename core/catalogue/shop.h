@@ -94,6 +94,20 @@ struct ShopRates {
     friend bool operator==(const ShopRates&, const ShopRates&) = default;
 };
 
+/// What the shop means to cost nothing or to do without: there nobody is told that it is in no price. Each counts only
+/// while it is so.
+struct MeantAsNothing {
+    bool tape = false;
+    bool templates = false;
+    bool labour = false;
+    bool overhead = false;
+    bool pressRunning = false;
+    bool pressWear = false;
+    bool cutterWear = false;
+
+    friend bool operator==(const MeantAsNothing&, const MeantAsNothing&) = default;
+};
+
 struct Letterhead {
     std::string name;
     std::string lines; ///< address and how to reach the shop, lines of free text
@@ -117,7 +131,8 @@ struct Shop {
     base::Id usualTape;            ///< the tape every line is lifted with; none: no tape is charged
     base::Id usualTemplate;        ///< the sheet templates are cut from; none: no template is charged
     std::vector<base::Id> packing; ///< packing materials that go with every piece, one of each
-    bool isDemo = false;           ///< the sheets and the window then say so
+    MeantAsNothing meantAsNothing;
+    bool isDemo = false; ///< the sheets and the window then say so
 
     friend bool operator==(const Shop&, const Shop&) = default;
 };

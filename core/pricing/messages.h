@@ -18,13 +18,22 @@ namespace sp::pricing {
     X(OrderTooLarge, TooLarge)
 
 // Why a price changed: a material's price, something else of it, the customer's certificate, the program itself; and a
-// card fee that is not charged.
+// card fee that is not charged. Then what is not in a price (left_out.h).
 #define SP_PRICING_NOTES(X)                                                                                            \
     X(PriceOf)                                                                                                         \
     X(PartOf)                                                                                                          \
     X(CertificateChanged)                                                                                              \
     X(ReckonedOtherwise)                                                                                               \
-    X(NoCardFee)
+    X(NoCardFee)                                                                                                       \
+    X(NoTape)                                                                                                          \
+    X(NoTemplate)                                                                                                      \
+    X(NoLabour)                                                                                                        \
+    X(NoOverhead)                                                                                                      \
+    X(NoBenchTime)                                                                                                     \
+    X(NoPressRunning)                                                                                                  \
+    X(NoPressWear)                                                                                                     \
+    X(NoCutterWear)                                                                                                    \
+    X(CostsNothing)
 
 SP_FAULTS(Pricing, SP_PRICING_FAULTS)
 SP_NOTES(Pricing, SP_PRICING_NOTES)

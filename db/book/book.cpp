@@ -11,6 +11,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <unistd.h>
 
@@ -153,7 +154,25 @@ Result<std::vector<Material>> Book::materials() {
     return m_in->read([&] { return m_in->stores.materials.all(); });
 }
 Result<Id> Book::save(const Material& material) {
-    return m_in->write([&] { return m_in->saveTo(m_in->stores.materials, "material", material); });
+    return m_in->write([&] {
+        const auto saved = m_in->saveTo(m_in->stores.materials, "material", material);
+        if (material.id.isNone()) m_in->makeUsualIfFirst(material.kind, saved);
+        return saved;
+    });
+}
+
+/// The first tape and the first template sheet of a book are what every line takes, where the shop has not chosen.
+void Book::Inside::makeUsualIfFirst(catalogue::MaterialKind kind, const Id& material) {
+    const bool isTape = kind == catalogue::MaterialKind::Tape;
+    if (!isTape && kind != catalogue::MaterialKind::Template) return;
+    const auto isAnother = [&](const Material& one) { return one.kind == kind && one.id != material; };
+    if (std::ranges::any_of(stores.materials.all(), isAnother)) return;
+    auto shop = stores.shop.find().value();
+    const bool isMeant = isTape ? shop.meantAsNothing.tape : shop.meantAsNothing.templates;
+    auto& usual = isTape ? shop.usualTape : shop.usualTemplate;
+    if (isMeant || !usual.isNone()) return;
+    usual = material;
+    saveSingleton(stores.shop, "shop", shop);
 }
 Done Book::removeMaterial(const Id& id) {
     return m_in->write([&] {

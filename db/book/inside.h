@@ -46,6 +46,7 @@ class Book::Inside {
     template<class T, class Store>
     void saveSingleton(Store& store, std::string_view entity, const T& value);
     void clearOtherUsual(const catalogue::Pack& pack);
+    void makeUsualIfFirst(catalogue::MaterialKind kind, const base::Id& material);
 
     Quote newQuote();
     Quote sealNow(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,

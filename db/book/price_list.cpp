@@ -19,11 +19,16 @@ UnitPrice singly(const Pack& pack) { return {pack.prices.front().each, pack.amou
 
 Replacement replacementPrice(const std::vector<const Pack*>& packs,
                              const std::unordered_map<base::Id, std::string>& supplierNames) {
-    if (packs.empty()) return {std::nullopt, {.kind = PriceOrigin::Kind::NoPack}};
     auto chosen = std::find_if(packs.begin(), packs.end(), [](const auto* pack) { return pack->usual; });
-    if (chosen == packs.end())
-        chosen = std::min_element(packs.begin(), packs.end(),
-                                  [](const auto* a, const auto* b) { return singly(*a).each() < singly(*b).each(); });
+    if (chosen == packs.end()) {
+        // A pack begins at nothing, and stays so until its price is typed: it makes no material free. One that is
+        // usual has been chosen as it is.
+        const auto none = [](const auto* pack) { return singly(*pack).price.isZero(); };
+        chosen = std::min_element(packs.begin(), packs.end(), [&](const auto* a, const auto* b) {
+            return none(a) != none(b) ? none(b) : singly(*a).each() < singly(*b).each();
+        });
+        if (chosen == packs.end() || none(*chosen)) return {std::nullopt, {.kind = PriceOrigin::Kind::NoPack}};
+    }
     const Pack& pack = **chosen;
     const auto supplier = supplierNames.find(pack.supplier);
     return {singly(pack),

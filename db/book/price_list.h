@@ -12,9 +12,9 @@ namespace sp::db {
 /// All materials of the book, each with the price its basis gives and where that comes from. Throws Refusal.
 ///
 /// Replacement: the first price of the pack marked usual; without one, of the pack that is cheapest for each thing
-/// when bought singly (a tie goes to the one named first). ShelfAverage: see StockStore::average; when nothing with
-/// a cost lies on the shelf, the replacement price, and its origin says so. Fixed: the price the owner set; zero is
-/// one that was not set, and no price.
+/// when bought singly (a tie goes to the one named first); of these one without a price counts for nothing.
+/// ShelfAverage: see StockStore::average; when nothing with a cost lies on the shelf, the replacement price, and its
+/// origin says so. Fixed: the price the owner set; zero is one that was not set, and no price.
 std::unordered_map<base::Id, catalogue::PricedMaterial> pricedMaterials(Stores& stores);
 
 /// The replacement price by the rule above, from a material's packs.

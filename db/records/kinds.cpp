@@ -38,7 +38,7 @@ void originInCode(Json& priced) {
 template<>
 const Kind& kindOf<catalogue::Shop>() {
     static const Kind kind = [] {
-        auto shop = makeKind<catalogue::Shop>("shop", 2, {&shopInShape});
+        auto shop = makeKind<catalogue::Shop>("shop", 3, {&shopInShape, nullptr});
         shop.inShape = &shopInShape;
         shop.outOfShape = &shopOutOfShape;
         return shop;

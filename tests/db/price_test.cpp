@@ -64,6 +64,17 @@ TEST_F(PriceTest, isThatOfTheCheapestThingWithoutAUsualPack) {
     EXPECT_EQ(priceOf(stone).price, (UnitPrice{cents(2'495), Count::of(7'200)}));
 }
 
+// A pack that was just added stands at nothing: it makes no material free.
+TEST_F(PriceTest, isNotThatOfAPackWithoutAPrice) {
+    offer("just added", 1'440, {}, false);
+    EXPECT_FALSE(priceOf(stone).price.has_value());
+    EXPECT_EQ(priceOf(stone).origin, (PriceOrigin{.kind = PriceOrigin::Kind::NoPack}));
+    offer("bag of 1 gross", 144, cents(95), false);
+    EXPECT_EQ(priceOf(stone).price, (UnitPrice{cents(95), Count::of(144)}));
+    offer("a gift", 100, {}, true);
+    EXPECT_EQ(priceOf(stone).price, (UnitPrice{Money{}, Count::of(100)})) << "chosen as it is";
+}
+
 TEST_F(PriceTest, isTheFixedOneWhenTheOwnerSetIt) {
     priceBy(PriceBasis::Fixed);
     EXPECT_EQ(priceOf(stone).price, (UnitPrice{Money::fromMicros(4'861), Count::of(1)}));

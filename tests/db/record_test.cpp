@@ -261,6 +261,16 @@ TEST(Record, refusesAKeyThatStandsTwice) {
     EXPECT_EQ(db::records::read<catalogue::Material>(text).error().code, Code::Damaged);
 }
 
+TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
+    auto shop = test::sampleShop(key(3));
+    auto saved = json::parse(db::records::write(shop));
+    saved["value"].erase("meant_as_nothing");
+    EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).error().code, Code::Damaged);
+    saved["format"] = 2;
+    shop.meantAsNothing = {};
+    EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
+}
+
 TEST(Record, refusesWhatIsNoDayOrCurrency) {
     auto order = json::parse(db::records::write(catalogue::Order{}));
     order["value"]["quoted_on"] = "2026-02-30";

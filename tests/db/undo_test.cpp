@@ -42,6 +42,41 @@ TEST_F(UndoTest, namesWhatItWouldUndo) {
     EXPECT_EQ(test::described(book->undoState()->redo), "");
 }
 
+TEST_F(UndoTest, takesTheFirstTapeBackWithItsBeingUsual) {
+    tape = book->save(test::sampleTape()).value();
+    EXPECT_EQ(book->shop()->usualTape, tape);
+    EXPECT_EQ(test::described(book->undoState()->undo), "Adding(" + test::sampleTape().name + ")");
+    ASSERT_TRUE(book->undo());
+    EXPECT_TRUE(book->shop()->usualTape.isNone());
+    EXPECT_TRUE(book->materials()->empty());
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(book->shop()->usualTape, tape);
+    auto sheets = test::sampleTape();
+    sheets.kind = catalogue::MaterialKind::Template;
+    sheets.name = "Template";
+    sheets.sheet.lifts = 1;
+    const auto first = book->save(sheets).value();
+    EXPECT_EQ(book->shop()->usualTemplate, first);
+    EXPECT_EQ(book->shop()->usualTape, tape);
+    expectSound();
+}
+
+TEST_F(UndoTest, choosesNoTapeForAShopThatHasChosen) {
+    auto other = test::sampleTape();
+    tape = book->save(other).value();
+    auto shop = book->shop().value();
+    shop.usualTape = {};
+    ASSERT_TRUE(book->save(shop));
+    other.name = "Second";
+    ASSERT_TRUE(book->save(other));
+    EXPECT_TRUE(book->shop()->usualTape.isNone()) << "it is not the first";
+    for (const auto& material : test::valueOf(book->materials())) ASSERT_TRUE(book->removeMaterial(material.id));
+    shop.meantAsNothing.tape = true;
+    ASSERT_TRUE(book->save(shop));
+    ASSERT_TRUE(book->save(other));
+    EXPECT_TRUE(book->shop()->usualTape.isNone()) << "none is meant";
+}
+
 TEST_F(UndoTest, leavesAnEmptyOrderThatNobodyAskedFor) {
     stock();
     while (book->undoState()->undo) ASSERT_TRUE(book->undo());

@@ -157,6 +157,7 @@ Shop sampleShop(const base::Id& goods) {
     if (!goods.isNone()) shop.packing = {goods};
     shop.usualTape = goods;
     shop.usualTemplate = goods;
+    shop.meantAsNothing = {true, false, true, false, true, false, true};
     shop.isDemo = true;
     return shop;
 }

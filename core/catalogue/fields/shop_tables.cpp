@@ -175,6 +175,22 @@ const Object& objectOf<Letterhead>() {
 }
 
 template<>
+const Object& objectOf<MeantAsNothing>() {
+    using T = MeantAsNothing;
+    static const Object object{"MeantAsNothing",
+                               {
+                                   field<&T::tape>("tape", Term::MeantAsNothing),
+                                   field<&T::templates>("templates", Term::MeantAsNothing),
+                                   field<&T::labour>("labour", Term::MeantAsNothing),
+                                   field<&T::overhead>("overhead", Term::MeantAsNothing),
+                                   field<&T::pressRunning>("press_running", Term::MeantAsNothing),
+                                   field<&T::pressWear>("press_wear", Term::MeantAsNothing),
+                                   field<&T::cutterWear>("cutter_wear", Term::MeantAsNothing),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Shop>() {
     using T = Shop;
     static const Object object{
@@ -194,6 +210,10 @@ const Object& objectOf<Shop>() {
             field<&T::ladderQuantities>("ladder_quantities", Term::QuantitiesOfTheLadder, Length{50}, kFromOne)
                 .unpriced("asks for more prices and changes none"),
             field<&T::ladderOnSheet>("ladder_on_sheet", Term::LadderOnTheSheet).unpriced("is about what is printed"),
+            field<&T::meantAsNothing>("meant_as_nothing", Term::MeantAsNothing)
+                .cameWith({{"shop", 3}})
+                .standingFor(MeantAsNothing{}, "false")
+                .unpriced("says that nothing is meant, not how much"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

@@ -89,6 +89,8 @@ const Object& objectOf<ShopRates>();
 template<>
 const Object& objectOf<Letterhead>();
 template<>
+const Object& objectOf<MeantAsNothing>();
+template<>
 const Object& objectOf<Shop>();
 template<>
 const Object& objectOf<SizeCount>();

@@ -83,6 +83,7 @@ namespace sp::catalogue::fields {
     X(Material)                                                                                                        \
     X(Materials)                                                                                                       \
     X(MeaningOfAColumn)                                                                                                \
+    X(MeantAsNothing)                                                                                                  \
     X(Moment)                                                                                                          \
     X(MovementItTakesBack)                                                                                             \
     X(Name)                                                                                                            \

@@ -42,6 +42,49 @@ TEST_F(Counter, goesFromEmptyToAGivenQuoteAndItsPdfByKeysAlone) {
     EXPECT_EQ(text("toPay"), "182.75");
 }
 
+TEST_F(Counter, saysWhatIsNotInThePriceAndGoesToWhatMendsIt) {
+    orderLantern();
+    press(Qt::Key_F9);
+    auto* said = find<QLabel>("leftOut");
+    EXPECT_FALSE(said->isVisible()) << "the demo leaves nothing out: " << said->text().toStdString();
+    auto shop = m_window->session().shop();
+    shop.usualTape = {};
+    shop.rates.labourPerHour = {};
+    ASSERT_TRUE(m_window->session().change([&](db::Book& book) { return book.save(shop); }));
+    EXPECT_EQ(said->text(), "Not in the price: <a href=\"0\">No tape is chosen</a> · "
+                            "<a href=\"1\">Labour is 0.00 an hour</a>");
+    EXPECT_TRUE(said->isVisible());
+    Q_EMIT said->linkActivated(QStringLiteral("1"));
+    test::handleQueued();
+    EXPECT_EQ(focused(), "labour");
+    auto* meant = find<QCheckBox>("noLabour");
+    EXPECT_FALSE(meant->isChecked());
+    meant->click();
+    EXPECT_TRUE(m_window->session().shop().meantAsNothing.labour);
+    m_window->goTo(program::PlaceId::Counter);
+    EXPECT_EQ(said->text(), "Not in the price: <a href=\"0\">No tape is chosen</a>");
+    Q_EMIT said->linkActivated(QStringLiteral("0"));
+    test::handleQueued();
+    EXPECT_EQ(focused(), "usualTape");
+}
+
+TEST_F(Counter, goesToThePacksOfAMaterialThatCostsNothing) {
+    orderLantern();
+    auto& session = m_window->session();
+    for (auto pack : session.packs()) {
+        if (!pack.usual || session.material(pack.material)->name != "Jet SS10") continue;
+        pack.prices = {{units::Count::of(1), {}}};
+        ASSERT_TRUE(session.change([&](db::Book& book) { return book.save(pack); }));
+        break;
+    }
+    auto* said = find<QLabel>("leftOut");
+    EXPECT_EQ(said->text(), "Not in the price: <a href=\"0\">Jet SS10 is 0.00</a>");
+    Q_EMIT said->linkActivated(QStringLiteral("0"));
+    test::handleQueued();
+    EXPECT_EQ(field("materialName")->text(), "Jet SS10");
+    EXPECT_EQ(focused(), "packPrices0");
+}
+
 TEST_F(Counter, pricesAtEveryKey) {
     type("lant");
     press(Qt::Key_Return);

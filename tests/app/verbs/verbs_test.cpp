@@ -81,6 +81,26 @@ TEST_F(Verbs, priceAddsUpForEveryDesign) {
         }
 }
 
+TEST_F(Verbs, priceSaysWhatIsNotInIt) {
+    EXPECT_TRUE(price({"--design", "Studio crest", "--quantity", "24"})["not_in_the_price"].empty());
+    EXPECT_THAT(run({"price", "--book", book(), "--design", "Studio crest", "--quantity", "24"}).out,
+                testing::Not(HasSubstr("Not in the price")));
+    {
+        auto opened = db::Book::open(book(), m_clock.environment());
+        ASSERT_TRUE(opened);
+        auto shop = (*opened)->shop().value();
+        shop.usualTemplate = {};
+        shop.rates.overheadPerMonth = {};
+        ASSERT_TRUE((*opened)->save(shop));
+    }
+    EXPECT_EQ(price({"--design", "Studio crest", "--quantity", "24"})["not_in_the_price"],
+              Json::parse(R"([{"code":"NoTemplate","says":"No template sheet is chosen","field":"Shop.usual_template"},
+                              {"code":"NoOverhead","says":"Overhead is 0.00 a month",
+                               "field":"ShopRates.overhead_per_month_micros"}])"));
+    EXPECT_THAT(run({"price", "--book", book(), "--design", "Studio crest", "--quantity", "24"}).out,
+                HasSubstr("Not in the price\n  No template sheet is chosen\n  Overhead is 0.00 a month\n"));
+}
+
 TEST_F(Verbs, priceTakesItsOptions) {
     const auto plain = price({"--design", "Paper boat", "--quantity", "24"});
     const auto onWall = price({"--design", "Paper boat", "--quantity", "24", "--wall-templates"});
