@@ -193,6 +193,7 @@ void SlipBack::refresh() {
     m_tree->setVisible(there);
     refreshLeftOut();
     if (!there) {
+        m_askBox->setRemark({});
         for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));
         m_what->setText({});
         const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
@@ -221,6 +222,7 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
     m_leaves->setText(tr("leaves %1 a piece, %2 on the line; the ladder asks %3 (%4)")
                           .arg(m_formatter.money(figures.profitEach), m_formatter.money(line.earnings.profit),
                                m_formatter.money(line.calculatedEach), m_formatter.rate(line.ladderMarkUp)));
+    m_askBox->setRemark(line.typedWithTax ? tr("%1 without tax").arg(m_formatter.money(line.each)) : QString());
     switch (line.coverage) {
     case pricing::PriceCoverage::Pays: m_coverage->setText({}); break;
     case pricing::PriceCoverage::BelowCost:

@@ -13,7 +13,7 @@ namespace sp::words {
 /// Errors: as pricing::priceOrder and pricing::ladderFor.
 base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const catalogue::PriceBook& prices,
                                        std::optional<units::Date> validUntil, layout::FitMemo& fits,
-                                       const quoting::SheetWords& words);
+                                       const quoting::SheetWords& words, std::int64_t rules = pricing::kRulesVersion);
 
 /// The sheet of a quote that was given, as it was given. One from before results were sealed is reckoned again from
 /// what is sealed; where that no longer comes to its total, the total stands and the sheet says that its lines are

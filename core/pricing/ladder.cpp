@@ -6,7 +6,8 @@
 namespace sp::pricing {
 
 base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t number,
-                                                 const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits) {
+                                                 const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
+                                                 std::int64_t rules) {
     const auto& line = order.lines.at(number);
     const auto cardFee = cardFeeShare(order, number, book.shop.rules);
     auto quantities = book.shop.ladderQuantities;
@@ -22,7 +23,7 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
             step.sizes.clear();
             step.overrideEach.reset();
         }
-        const auto priced = priceLine(step, book, exempt, fits, cardFee);
+        const auto priced = priceLine(step, book, exempt, fits, cardFee, rules);
         if (!priced) return base::fail(priced.error());
         ladder.push_back({quantity, priced->each, priced->setUp, priced->goods + priced->setUp, own});
     }

@@ -23,6 +23,7 @@ struct LadderPrice {
 /// because it is not known how many of each there would be. `total` is without surcharges of sizes. Errors: as
 /// priceLine.
 base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t line,
-                                                 const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits);
+                                                 const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
+                                                 std::int64_t rules = kRulesVersion);
 
 } // namespace sp::pricing

@@ -30,13 +30,19 @@ Earnings earningsOf(Money net, Money cost, Money labour, units::Duration bench) 
     return earnings;
 }
 
-/// An amount without the tax that it includes.
-Money withoutTax(Money amount, const catalogue::TaxRule& rule) {
-    return Money::fromExact(amount.exact() * Fraction::ratio(units::kPpm, units::kPpm + rule.rate.ppm()));
+/// An amount without the tax that it includes, in micro-units.
+Fraction withoutTax(Money amount, const catalogue::TaxRule& rule) {
+    return amount.exact() * Fraction::ratio(units::kPpm, units::kPpm + rule.rate.ppm());
 }
 
 bool holdsTax(const catalogue::TaxRule& rule, bool taxable, bool exempt) {
     return rule.inclusive && taxable && !exempt;
+}
+
+/// A price that the shop set, as what holds no tax is charged for it: where its prices include the tax, without it.
+Money chargedFor(Money set, const catalogue::PriceBook& book, bool holds, std::int64_t rules) {
+    const auto& tax = book.shop.rules.tax;
+    return toMinor(tax.inclusive && !holds && rules >= 2 ? withoutTax(set, tax) : set.exact(), book.shop.currency);
 }
 
 base::Done checkRules(const catalogue::PriceRules& rules) {
@@ -55,14 +61,15 @@ base::Done checkRules(const catalogue::PriceRules& rules) {
     return {};
 }
 
-void chargeSizes(PricedLine& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+void chargeSizes(PricedLine& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool gross,
+                 std::int64_t version) {
     if (line.customersGarment || line.sizes.empty()) return;
     const auto* baseMaterial = book.find(line.baseMaterial);
     if (!baseMaterial) return;
     for (const auto& size : line.sizes)
         for (const auto& row : baseMaterial->material.sizes) {
             if (row.name != size.size || row.surcharge.isZero() || size.count.isZero()) continue;
-            const Money each = toMinor(row.surcharge.exact(), book.shop.currency);
+            const Money each = chargedFor(row.surcharge, book, gross, version);
             const Money amount = Money::fromExact(each.exact() * Fraction::of(size.count.value()));
             priced.sizes.push_back({size.size, size.count, each, amount});
         }
@@ -124,14 +131,15 @@ void addUpEarnings(PricedOrder& priced) {
 }
 
 base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const catalogue::PriceBook& book,
-                                       layout::FitMemo& fits) {
+                                       layout::FitMemo& fits, std::int64_t version) {
     const auto& rules = book.shop.rules;
     PricedOrder priced;
+    priced.rules = version;
     priced.taxStanding = taxStanding(order, book);
     const bool exempt = priced.taxStanding == TaxStanding::Exempt;
     priced.lines.reserve(order.lines.size());
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        auto line = priceLine(order.lines[i], book, exempt, fits, cardFeeShare(order, i, rules));
+        auto line = priceLine(order.lines[i], book, exempt, fits, cardFeeShare(order, i, rules), version);
         if (!line) return fail(line.error());
         priced.goods += line->charged;
         priced.lines.push_back(std::move(*line));
@@ -141,7 +149,9 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     const auto discount = discountOn(beforeDiscount, order.discount, book.shop.currency);
     if (!discount) return fail(discount.error());
     priced.discount = *discount;
-    const Money minimum = toMinor(rules.minimumOrder.exact(), book.shop.currency);
+    const bool holdsAny =
+        std::ranges::any_of(order.lines, [&](const auto& line) { return holdsTax(rules.tax, line.taxable, exempt); });
+    const Money minimum = chargedFor(rules.minimumOrder, book, holdsAny, priced.rules);
     const Money afterDiscount = beforeDiscount - priced.discount;
     priced.minimumOrderCharge = std::max(Money{}, minimum - afterDiscount);
     priced.subtotal = afterDiscount + priced.minimumOrderCharge;
@@ -170,7 +180,7 @@ std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLi
 
 /// `asked` is the cost on which the price of every piece is based: without the extra cost of sizes with a surcharge.
 base::Result<PricedLine> priceCosted(const costing::LineCost& cost, Money asked, const catalogue::OrderLine& line,
-                                     const catalogue::PriceBook& book, bool exempt) {
+                                     const catalogue::PriceBook& book, bool exempt, std::int64_t version) {
     const auto& rules = book.shop.rules;
     const auto& currency = book.shop.currency;
     PricedLine priced;
@@ -185,14 +195,19 @@ base::Result<PricedLine> priceCosted(const costing::LineCost& cost, Money asked,
     const Money spread = ownLine ? asked - priced.cost.setUp : asked;
     priced.calculatedEach =
         roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value())), rules.rounding, currency);
-    priced.each = line.overrideEach ? toMinor(line.overrideEach->exact(), currency) : priced.calculatedEach;
+    priced.each = priced.calculatedEach;
+    if (line.overrideEach) {
+        // Typed with the tax, where there is any on the line.
+        priced.each = chargedFor(*line.overrideEach, book, gross || !line.taxable, version);
+        if (rules.tax.inclusive && line.taxable && exempt && version >= 2) priced.typedWithTax = line.overrideEach;
+    }
     priced.goods = Money::fromExact(priced.each.exact() * Fraction::of(line.quantity.value()));
     if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact()), currency);
-    chargeSizes(priced, line, book);
+    chargeSizes(priced, line, book, gross, version);
     priced.charged = priced.goods + priced.setUp;
     for (const auto& size : priced.sizes) priced.charged += size.amount;
     if (priced.charged > kMaxMoney) throw base::Overflow();
-    const Money net = gross ? withoutTax(priced.charged, rules.tax) : priced.charged;
+    const Money net = gross ? Money::fromExact(withoutTax(priced.charged, rules.tax)) : priced.charged;
     priced.earnings = earningsOf(net, priced.cost.total, priced.cost.labour, priced.cost.bench.total());
     if (net < priced.cost.outOfPocket)
         priced.coverage = PriceCoverage::BelowFloor;
@@ -211,7 +226,7 @@ TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBoo
 }
 
 base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                   layout::FitMemo& fits, Money cardFixed) {
+                                   layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
     const auto cost = costing::costFigures(line, book, fits, cardFixed);
     if (!cost) return fail(cost.error());
     Money asked = cost->total;
@@ -221,7 +236,7 @@ base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catal
         asked = plainCost->total;
     }
     try {
-        return priceCosted(*cost, asked, line, book, exempt);
+        return priceCosted(*cost, asked, line, book, exempt, rules);
     } catch (const base::Overflow&) { return fail(Fault::LineTooLarge, line.title, line.title); }
 }
 
@@ -237,13 +252,13 @@ base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std:
 }
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
-                                     layout::FitMemo& fits) {
+                                     layout::FitMemo& fits, std::int64_t rules) {
     if (order.lines.empty()) return fail(Fault::NothingOrdered, "order");
     if (order.wantedBy && *order.wantedBy < order.quotedOn)
         return fail(Fault::WantedBeforeQuoted, "wanted by", *order.wantedBy, order.quotedOn);
     if (auto ok = checkRules(book.shop.rules); !ok) return fail(ok.error());
     try {
-        return priceChecked(order, book, fits);
+        return priceChecked(order, book, fits, rules);
     } catch (const base::Overflow&) { return fail(Fault::OrderTooLarge, "order"); }
 }
 

@@ -6,6 +6,7 @@
 #include "core/catalogue/price_book.h"
 #include "core/costing/cost_sheet.h"
 #include "core/layout/fit_memo.h"
+#include "core/pricing/rules_version.h"
 
 #include <optional>
 #include <string>
@@ -46,10 +47,11 @@ struct SizeCharge {
 /// A line with its price. All amounts but the cost are whole minor units.
 struct PricedLine {
     costing::LineCost cost;
-    units::Rate ladderMarkUp;    ///< of the ladder at this quantity
-    units::Money calculatedEach; ///< from cost, ladder and rounding rule; without surcharges of sizes
-    units::Money each;           ///< the price asked: the typed one, else the calculated one
-    units::Money goods;          ///< each × pieces
+    units::Rate ladderMarkUp;                 ///< of the ladder at this quantity
+    units::Money calculatedEach;              ///< from cost, ladder and rounding rule; without surcharges of sizes
+    units::Money each;                        ///< the price asked: the typed one, else the calculated one
+    std::optional<units::Money> typedWithTax; ///< what was typed, where an exempt customer pays `each`, without the tax
+    units::Money goods;                       ///< each × pieces
     std::vector<SizeCharge> sizes;
     units::Money setUp;   ///< art and set-up as a line of its own; zero when spread over the pieces or waived
     units::Money charged; ///< goods + sizes + set-up
@@ -79,19 +81,24 @@ struct PricedOrder {
     units::Money total;
     units::Money deposit;
     units::Money balance;
-    Earnings earnings; ///< of the whole order, after rush, discount and top-up
+    Earnings earnings;                  ///< of the whole order, after rush, discount and top-up
+    std::int64_t rules = kRulesVersion; ///< by which it was priced
 };
 
-/// Prices an order. The same order and book always give the same figures.
+/// Prices an order. The same order and book always give the same figures. What the shop set itself (typed prices,
+/// surcharges of sizes, the minimum order) is with the tax where its prices include it, and loses the tax where none is
+/// charged: for an exempt customer, surcharges on a line without tax too, the minimum where no line has tax. A typed
+/// price of a line without tax and a discount in money are as typed. `rules` below kRulesVersion: as it was then.
 /// Errors: what costing refuses, with the line named; OutOfRange for a discount, a day or a rate outside its range;
 /// Missing for an order without lines; TooLarge beyond kMaxMoney.
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
-                                     layout::FitMemo& fits);
+                                     layout::FitMemo& fits, std::int64_t rules = kRulesVersion);
 
 /// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `cardFixed` as in costLine. A
 /// typed price applies only to the line's own quantity.
 base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                   layout::FitMemo& fits, units::Money cardFixed = {});
+                                   layout::FitMemo& fits, units::Money cardFixed = {},
+                                   std::int64_t rules = kRulesVersion);
 
 /// A line's share of the fixed part of the card fee, which is due once for an order; the shares add up to it.
 units::Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules);

@@ -246,7 +246,7 @@ base::Result<std::vector<std::vector<pricing::LadderPrice>>> laddersOf(const cat
     if (order.lines.size() > kMaxLadders) return ladders;
     const bool exempt = priced.taxStanding == pricing::TaxStanding::Exempt;
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        auto ladder = pricing::ladderFor(order, i, book, exempt, fits);
+        auto ladder = pricing::ladderFor(order, i, book, exempt, fits, priced.rules);
         if (!ladder) return base::fail(ladder.error());
         ladders.push_back(std::move(*ladder));
     }

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include "core/pricing/rules_version.h"
 #include "db/book/action.h"
 #include "db/book/labels.h"
 #include "db/records/record.h"
@@ -48,7 +47,7 @@ records::OrderFigures figuresOf(const pricing::PricedOrder& priced) {
 }
 
 records::PaperResult recordOf(const QuoteResult& result, const std::string& number) {
-    return {pricing::kRulesVersion, figuresOf(result.priced), result.sheetFor(number)};
+    return {result.priced.rules, figuresOf(result.priced), result.sheetFor(number)};
 }
 
 base::Value nameOf(const JobRow& row) {

@@ -337,7 +337,8 @@ TEST_P(KeptBookTest, comesToWhatItDid) {
     for (const auto& number : issued(*book)) {
         const auto quote = got(book->quoteNumbered(number));
         layout::FitMemo fits;
-        const auto again = got(pricing::priceOrder(quote.order, quote.frozen.value(), fits));
+        const auto again =
+            got(pricing::priceOrder(quote.order, quote.frozen.value(), fits, pricing::kFirstRulesVersion));
         EXPECT_EQ(again.total, quote.sealedTotal) << number;
         text += fmt::format("{} at {}\n{}", number, quote.sealedTotal->micros(), reckoned(again));
         // The control: its supplies cost twice as much since.

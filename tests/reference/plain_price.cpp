@@ -239,6 +239,12 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
     PlainLine priced;
     priced.cost = plainCost(line, book, fits, cardFixed);
     const Whole n = line.quantity.value();
+    const Whole tax = rules.tax.rate.ppm();
+    const bool holdsTax = rules.tax.inclusive && line.taxable && !exempt;
+    // Asked with the tax inside = net × (1 + t): where no tax is due, what was set with it is divided by 1 + t.
+    const Whole inside = rules.tax.inclusive ? kMillion + tax : kMillion;
+    const Whole surchargeBy = holdsTax ? kMillion : inside;
+    const Whole typedBy = holdsTax || !line.taxable ? kMillion : inside;
 
     // A size that is charged for is priced by its surcharge: its extra cost is not spread over the pieces.
     auto plain = line;
@@ -247,7 +253,9 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
         for (const auto& size : base->material.sizes) {
             if (size.surcharge == units::Money{}) continue;
             for (const auto& ordered : line.sizes)
-                if (ordered.size == size.name) priced.sizes += cents(size.surcharge.micros()) * ordered.count.value();
+                if (ordered.size == size.name)
+                    priced.sizes +=
+                        cents(Wide{size.surcharge.micros()} * kMillion, surchargeBy) * ordered.count.value();
             std::erase_if(plain.sizes, [&](const auto& ordered) { return ordered.size == size.name; });
         }
     Whole spread = plainCost(plain, book, fits, cardFixed).total;
@@ -255,16 +263,14 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
     Whole markUp = 0;
     for (const auto& step : rules.ladder)
         if (n >= step.from.value()) markUp = step.markUp.ppm();
-    const bool holdsTax = rules.tax.inclusive && line.taxable && !exempt;
-    const Whole tax = rules.tax.rate.ppm();
     const Wide factor = Wide{kMillion + markUp} * (kMillion + (holdsTax ? tax : 0));
     const Wide by = Wide{kMillion} * kMillion;
     if (rules.setUp == catalogue::SetUpCharge::OwnLine) {
         spread -= priced.cost.setUp;
         priced.setUp = cents(priced.cost.setUp * factor, by);
     }
-    priced.each =
-        line.overrideEach ? cents(line.overrideEach->micros()) : rounded(spread * factor, by * n, rules.rounding);
+    priced.each = line.overrideEach ? cents(Wide{line.overrideEach->micros()} * kMillion, typedBy)
+                                    : rounded(spread * factor, by * n, rules.rounding);
     priced.goods = priced.each * n;
     priced.charged = priced.goods + priced.sizes + priced.setUp;
     priced.net = holdsTax ? even(Wide{priced.charged} * kMillion, kMillion + tax) : priced.charged;
@@ -303,7 +309,10 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
         priced.discount = cents(Wide{before} * order.discount.share->ppm(), kMillion);
     else if (order.discount.amount)
         priced.discount = cents(order.discount.amount->micros());
-    priced.minimumOrderCharge = std::max<Whole>(0, cents(rules.minimumOrder.micros()) - (before - priced.discount));
+    const bool isFree = exempt || std::ranges::none_of(order.lines, [](const auto& line) { return line.taxable; });
+    const Whole minimumBy = rules.tax.inclusive && isFree ? kMillion + rules.tax.rate.ppm() : kMillion;
+    const Whole minimum = cents(Wide{rules.minimumOrder.micros()} * kMillion, minimumBy);
+    priced.minimumOrderCharge = std::max<Whole>(0, minimum - (before - priced.discount));
     priced.subtotal = before - priced.discount + priced.minimumOrderCharge;
 
     // What was put on or taken off is shared by what each line charges; each running total is rounded to the cent.

@@ -85,6 +85,30 @@ TEST_F(Counter, goesToThePacksOfAMaterialThatCostsNothing) {
     EXPECT_EQ(focused(), "packPrices0");
 }
 
+// 20.00 with 20 % of tax inside are 16.67 without: 20 ÷ 1.2 = 16.667. The rate is invented.
+TEST_F(Counter, saysATypedPriceWithAndWithoutTaxForAnExemptCustomer) {
+    orderLantern();
+    press(Qt::Key_F9);
+    auto& session = m_window->session();
+    auto shop = session.shop();
+    shop.rules.tax.rate = units::Rate::fromPercent(20);
+    shop.rules.tax.inclusive = true;
+    ASSERT_TRUE(session.change([&](db::Book& book) { return book.save(shop); }));
+    field("askInstead")->setFocus();
+    type("20.00");
+    press(Qt::Key_Return);
+    const auto note = [&] { return dynamic_cast<desk::FieldBox*>(field("askInstead")->parentWidget())->note(); };
+    EXPECT_EQ(text("toPay"), "480.00");
+    EXPECT_EQ(note(), "");
+    field("customer")->setFocus();
+    type("lark");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(find<QCheckBox>("exempt")->isChecked());
+    EXPECT_EQ(field("askInstead")->text(), "20.00");
+    EXPECT_EQ(note(), "16.67 without tax");
+    EXPECT_EQ(text("toPay"), "400.08");
+}
+
 TEST_F(Counter, pricesAtEveryKey) {
     type("lant");
     press(Qt::Key_Return);

@@ -10,6 +10,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 using namespace sp;
 using costing::CostSheet;
 using units::Count;
@@ -144,7 +146,12 @@ TEST_F(PriceLaws, whatIsPrintedAddsUp) {
         }
         EXPECT_EQ(priced.goods, charged);
         EXPECT_EQ(priced.subtotal, priced.goods + priced.rush - priced.discount + priced.minimumOrderCharge);
-        EXPECT_GE(priced.subtotal.micros() + 5'000, drawn.book.shop.rules.minimumOrder.micros());
+        const auto& tax = drawn.book.shop.rules.tax;
+        const bool isTaxed = priced.taxStanding != pricing::TaxStanding::Exempt &&
+                             std::ranges::any_of(drawn.order.lines, [](const auto& line) { return line.taxable; });
+        const double inside = tax.inclusive && !isTaxed ? 1 + static_cast<double>(tax.rate.ppm()) / 1e6 : 1;
+        EXPECT_GE((static_cast<double>(priced.subtotal.micros()) + 5'001) * inside,
+                  static_cast<double>(drawn.book.shop.rules.minimumOrder.micros()));
         EXPECT_EQ(priced.total, priced.taxIncluded ? priced.subtotal : priced.subtotal + priced.tax);
         EXPECT_EQ(priced.total, priced.deposit + priced.balance);
         EXPECT_GE(priced.balance, Money{});

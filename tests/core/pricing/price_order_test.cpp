@@ -8,6 +8,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <random>
 
 using namespace sp;
@@ -114,7 +115,12 @@ TEST(PriceOrder, everythingAddsUp) {
         }
         EXPECT_EQ(goods, result->goods);
         EXPECT_EQ(result->goods + result->rush - result->discount + result->minimumOrderCharge, result->subtotal);
-        EXPECT_GE(result->subtotal, rules.minimumOrder);
+        const bool isTaxed = std::ranges::any_of(order.lines, [](const auto& line) { return line.taxable; });
+        if (rules.tax.inclusive && !isTaxed) // 7.25 % less, to the cent
+            EXPECT_GE((static_cast<double>(result->subtotal.micros()) + 5'001) * 1.0725,
+                      static_cast<double>(rules.minimumOrder.micros()));
+        else
+            EXPECT_GE(result->subtotal, rules.minimumOrder);
         EXPECT_EQ(result->taxIncluded ? result->subtotal : result->subtotal + result->tax, result->total);
         EXPECT_EQ(result->deposit + result->balance, result->total);
         for (const auto amount : {result->rush, result->discount, result->tax, result->total, result->deposit})
@@ -197,6 +203,70 @@ TEST(PriceOrder, freesOnlyACustomerWithACertificateInForce) {
     EXPECT_GT(priced(order, book).tax, Money{});
     book.customer->certificate->expiresOn = sample::day("2026-11-25");
     EXPECT_EQ(priced(order, book).tax, Money{});
+}
+
+/// Prices hold 20 % of tax, and the customer has a certificate.
+Plain taxInside(std::int64_t quantity, Money cost) {
+    Plain job(quantity, cost);
+    job.book.shop.rules.tax = {"VAT", Rate::fromPercent(20), true, catalogue::TaxRounding::PerInvoice};
+    job.book.customer.emplace().certificate =
+        catalogue::Certificate{"14-2201", "Westmark", sample::day("2025-01-01"), {}};
+    return job;
+}
+
+PricedOrder exempted(const Plain& job, catalogue::Discount discount = {}) {
+    auto order = sample::orderOf({job.line});
+    order.asksExemption = true;
+    order.discount = discount;
+    return priced(order, job.book);
+}
+
+// Worked by hand, the rate invented: ten at 40.00 without tax are 480.00 with it, and 2XL at 2.75 each on top 27.50:
+// 507.50, of which 507.50 ÷ 6 = 84.583 are tax. Without tax a surcharge is 2.75 ÷ 1.2 = 2.2917: 400.00 + 22.90.
+TEST(PriceOrder, aSurchargeGivesUpTheTaxThatItHolds) {
+    auto job = taxInside(10, cents(4'000));
+    job.line.sizes = {{"2XL", Count::of(10)}};
+    const auto taxed = job.price();
+    EXPECT_EQ(taxed.total, cents(50'750));
+    EXPECT_EQ(taxed.tax, cents(8'458));
+    const auto exempt = exempted(job);
+    EXPECT_EQ(exempt.lines[0].sizes.front().each, cents(229));
+    EXPECT_EQ(exempt.total, cents(42'290));
+    EXPECT_EQ(exempt.tax, Money{});
+    EXPECT_EQ(exempted(job, {{}, cents(500)}).total, cents(41'790)) << "a discount in money is as typed";
+    job.line.taxable = false;
+    EXPECT_EQ(job.price().total, cents(42'290)) << "a line without tax holds none for anybody";
+}
+
+// 10.00 without tax are 12.00 with it, and the smallest order of 15.00 adds 3.00; without tax that is 12.50.
+TEST(PriceOrder, theSmallestOrderGivesUpTheTaxThatItHolds) {
+    auto job = taxInside(1, cents(1'000));
+    job.book.shop.rules.minimumOrder = cents(1'500);
+    EXPECT_EQ(job.price().minimumOrderCharge, cents(300));
+    EXPECT_EQ(job.price().total, cents(1'500));
+    EXPECT_EQ(exempted(job).minimumOrderCharge, cents(250));
+    EXPECT_EQ(exempted(job).total, cents(1'250));
+    job.line.taxable = false;
+    EXPECT_EQ(job.price().total, cents(1'250));
+}
+
+// 20.00 ÷ 1.2 = 16.667.
+TEST(PriceOrder, aTypedPriceIsWithTheTaxThatPricesHold) {
+    auto job = taxInside(3, cents(1'000));
+    job.line.overrideEach = cents(2'000);
+    EXPECT_EQ(job.price().total, cents(6'000));
+    EXPECT_EQ(job.price().tax, cents(1'000));
+    EXPECT_FALSE(job.price().lines[0].typedWithTax);
+    const auto exempt = exempted(job);
+    EXPECT_EQ(exempt.lines[0].each, cents(1'667));
+    EXPECT_EQ(exempt.lines[0].typedWithTax, cents(2'000));
+    EXPECT_EQ(exempt.total, cents(5'001));
+    job.line.taxable = false;
+    EXPECT_EQ(exempted(job).total, cents(6'000)) << "there was no tax in it";
+    job.line.taxable = true;
+    job.book.shop.rules.tax.inclusive = false;
+    EXPECT_EQ(exempted(job).total, cents(6'000));
+    EXPECT_FALSE(exempted(job).lines[0].typedWithTax);
 }
 
 TEST(PriceOrder, inclusiveTaxLeavesTheSameEarnings) {
