@@ -115,10 +115,18 @@ void SlipBack::build() {
     m_ladder->setWordWrap(true);
     column->addWidget(m_ladder);
     m_order = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_order->setObjectName(QStringLiteral("wholeOrder"));
     m_order->setWordWrap(true);
     auto* foot = new QHBoxLayout;
     foot->setSpacing(12);
-    foot->addWidget(m_order, 1);
+    auto* whole = new QVBoxLayout;
+    whole->setSpacing(2);
+    whole->addWidget(m_order);
+    m_orderCoverage = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Strong, this);
+    m_orderCoverage->setObjectName(QStringLiteral("orderFooting"));
+    m_orderCoverage->setWordWrap(true);
+    whole->addWidget(m_orderCoverage);
+    foot->addLayout(whole, 1);
     m_plan = new QPushButton(tr("&Sheet plan"), this);
     m_plan->setObjectName(QStringLiteral("orderPlan"));
     m_plan->setToolTip(tr("How everything this order needs cut lies on its sheets"));
@@ -198,10 +206,11 @@ void SlipBack::refresh() {
         m_what->setText({});
         const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
         m_coverage->setText(isSaidAbove ? QString() : m_presenter.whyNoPrice());
-        for (auto* label : {m_leaves, m_ladder, m_order}) label->setText({});
+        for (auto* label : {m_leaves, m_ladder, m_order, m_orderCoverage}) label->setText({});
         return;
     }
     refreshFigures(*line);
+    refreshOrder();
     refreshTree();
 }
 
@@ -219,11 +228,18 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
     const auto perHour = line.earnings.perBenchHour;
     m_perHour->setFigure(perHour ? m_formatter.money(*perHour) : QStringLiteral("—"));
     m_perHour->setRole(perHour && perHour->isNegative() ? Role::Warn : Role::Good);
-    m_leaves->setText(tr("leaves %1 a piece, %2 on the line; the ladder asks %3 (%4)")
-                          .arg(m_formatter.money(figures.profitEach), m_formatter.money(line.earnings.profit),
-                               m_formatter.money(line.calculatedEach), m_formatter.rate(line.ladderMarkUp)));
+    const auto leaves = m_formatter.money(figures.profitEach);
+    const auto onTheLine = m_formatter.money(line.earnings.profit);
+    const auto calculated = m_formatter.money(line.calculatedEach);
+    const auto ladder = m_formatter.rate(line.ladderMarkUp);
+    m_leaves->setText(line.adjusted.isZero()
+                          ? tr("leaves %1 a piece, %2 on the line; the ladder asks %3 (%4)")
+                                .arg(leaves, onTheLine, calculated, ladder)
+                          : tr("leaves %1 a piece, %2 on the line, %5 of discount, rush and minimum counted in; the "
+                               "ladder asks %3 (%4)")
+                                .arg(leaves, onTheLine, calculated, ladder, m_formatter.money(line.adjusted)));
     m_askBox->setRemark(line.typedWithTax ? tr("%1 without tax").arg(m_formatter.money(line.each)) : QString());
-    switch (line.coverage) {
+    switch (line.earnings.coverage) {
     case pricing::PriceCoverage::Pays: m_coverage->setText({}); break;
     case pricing::PriceCoverage::BelowCost:
         m_coverage->setText(tr("Below what it costs with your own time, wear and overhead."));
@@ -239,9 +255,30 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
         steps << tr("%1: %2").arg(m_formatter.count(step.quantity), m_formatter.money(step.each));
     m_ladder->setText(tr("More or fewer, each — %1").arg(steps.join(QStringLiteral(" · "))));
     m_ladder->setVisible(m_presenter.ladder().size() > 1);
+}
+
+/// Of an order with one line the figures above are all there is to warn of.
+void SlipBack::refreshOrder() {
     const auto& whole = m_presenter.priced()->earnings;
-    m_order->setText(tr("Whole order: costs %1, leaves %2, margin %3.")
-                         .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), percent(whole.margin)));
+    const auto margin = whole.margin ? m_formatter.rate(*whole.margin) : QStringLiteral("—");
+    m_order->setText(whole.perBenchHour
+                         ? tr("Whole order: costs %1, leaves %2, margin %3, %4 a bench hour.")
+                               .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), margin,
+                                    m_formatter.money(*whole.perBenchHour))
+                         : tr("Whole order: costs %1, leaves %2, margin %3.")
+                               .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), margin));
+    const bool hasMore = m_presenter.order().lines.size() > 1;
+    switch (hasMore ? whole.coverage : pricing::PriceCoverage::Pays) {
+    case pricing::PriceCoverage::Pays: m_orderCoverage->setText({}); break;
+    case pricing::PriceCoverage::BelowCost:
+        m_orderCoverage->setText(tr("The whole order is below what it costs with your own time, wear and overhead."));
+        break;
+    case pricing::PriceCoverage::BelowFloor:
+        m_orderCoverage->setText(tr("The whole order is below the floor: it does not cover the %1 that is paid out.")
+                                     .arg(m_formatter.money(whole.paidOut)));
+        break;
+    }
+    m_orderCoverage->setVisible(!m_orderCoverage->text().isEmpty());
 }
 
 /// Each is a link to what mends it, by its number in the list.

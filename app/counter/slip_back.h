@@ -17,8 +17,8 @@
 
 namespace sp::counter {
 
-/// The back of the slip, for the owner: what the current line costs node by node, mark-up and margin, what it earns,
-/// the ladder, and the price to ask instead.
+/// The back of the slip, for the owner: what the current line costs node by node, mark-up and margin, what it earns
+/// after all that came off the order or on it, the ladder, and the price to ask instead.
 class SlipBack : public QWidget {
     Q_OBJECT
 
@@ -38,6 +38,7 @@ class SlipBack : public QWidget {
     QLayout* buildHead();
     void refresh();
     void refreshFigures(const pricing::PricedLine& line);
+    void refreshOrder();
     void refreshTree();
     void refreshLeftOut();
     void followLink(const QString& number);
@@ -67,6 +68,7 @@ class SlipBack : public QWidget {
     std::vector<pricing::LeftOut> m_leftOut;
     desk::TextLabel* m_ladder = nullptr;
     desk::TextLabel* m_order = nullptr;
+    desk::TextLabel* m_orderCoverage = nullptr;
 };
 
 } // namespace sp::counter

@@ -129,12 +129,21 @@ Json leftOutJson(const Priced& priced) {
     return rows;
 }
 
+const char* codeOf(pricing::PriceCoverage coverage) {
+    switch (coverage) {
+    case pricing::PriceCoverage::Pays: return "pays";
+    case pricing::PriceCoverage::BelowCost: return "below_cost";
+    case pricing::PriceCoverage::BelowFloor: return "below_floor";
+    }
+    return "";
+}
+
 Json priceJson(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto money = [&](Money amount) { return units::formatExact(amount, currency); };
     const auto& line = priced.priced.lines.front();
     const auto& ordered = priced.order.lines.front();
-    const auto perHour = line.earnings.perBenchHour;
+    const auto& earned = priced.priced.earnings;
     Json ladder = Json::array();
     for (const auto& step : priced.ladder)
         ladder.push_back(
@@ -147,9 +156,13 @@ Json priceJson(const Priced& priced) {
             {"cost", costJson(priced.cost, currency)},
             {"cost_each", money(quoting::ownerFigures(line, ordered.quantity).costEach)},
             {"price_each", money(line.each)},
-            {"markup", orNull(line.earnings.markUp)},
-            {"margin", orNull(line.earnings.margin)},
-            {"earned_per_bench_hour", perHour ? Json(units::formatExact(*perHour, currency)) : Json(nullptr)},
+            {"net", money(earned.net)},
+            {"paid_out", money(earned.paidOut)},
+            {"profit", money(earned.profit)},
+            {"markup", orNull(earned.markUp)},
+            {"margin", orNull(earned.margin)},
+            {"earned_per_bench_hour", earned.perBenchHour ? Json(money(*earned.perBenchHour)) : Json(nullptr)},
+            {"coverage", codeOf(earned.coverage)},
             {"not_in_the_price", leftOutJson(priced)},
             {"ladder", std::move(ladder)},
             {"lines", std::move(rows)},
@@ -158,6 +171,32 @@ Json priceJson(const Priced& priced) {
             {"total", money(priced.priced.total)},
             {"deposit", money(priced.priced.deposit)},
             {"balance", money(priced.priced.balance)}};
+}
+
+/// What the shop earns by the order, and whether that pays.
+std::string earnedText(const pricing::Earnings& earned, const units::Currency& currency) {
+    const auto percent = [](const std::optional<units::Rate>& rate) {
+        return rate ? fmt::format("{:.1f} %", static_cast<double>(rate->ppm()) / 10'000)
+                    : told(QT_TRANSLATE_NOOP("App", "none"));
+    };
+    const auto profit = units::formatMoney(earned.profit, currency);
+    auto text =
+        earned.perBenchHour
+            ? line(QT_TRANSLATE_NOOP("App", "Leaves %1: mark-up %2, margin %3, earned per bench hour %4"), profit,
+                   percent(earned.markUp), percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
+            : line(QT_TRANSLATE_NOOP("App", "Leaves %1: mark-up %2, margin %3"), profit, percent(earned.markUp),
+                   percent(earned.margin));
+    switch (earned.coverage) {
+    case pricing::PriceCoverage::Pays: break;
+    case pricing::PriceCoverage::BelowCost:
+        text += line(QT_TRANSLATE_NOOP("App", "Below what it costs with your own time, wear and overhead."));
+        break;
+    case pricing::PriceCoverage::BelowFloor:
+        text += line(QT_TRANSLATE_NOOP("App", "Below the floor: it does not cover the %1 that is paid out."),
+                     units::formatMoney(earned.paidOut, currency));
+        break;
+    }
+    return text;
 }
 
 std::string priceText(const Priced& priced) {
@@ -179,18 +218,8 @@ std::string priceText(const Priced& priced) {
     for (const auto& row : rows) widest = std::max(widest, row.label.size());
     for (const auto& row : rows)
         text += fmt::format("  {:<{}}{:>12}\n", row.label, widest, units::formatMoney(row.amount, currency));
-    const auto percent = [](const std::optional<units::Rate>& rate) {
-        return rate ? fmt::format("{:.1f} %", static_cast<double>(rate->ppm()) / 10'000)
-                    : told(QT_TRANSLATE_NOOP("App", "none"));
-    };
     if (!sheet.taxIncluded.empty()) text += "  " + sheet.taxIncluded + "\n";
-    const auto& earned = ordered.earnings;
-    text +=
-        "\n" +
-        (earned.perBenchHour
-             ? line(QT_TRANSLATE_NOOP("App", "Mark-up %1, margin %2, earned per bench hour %3"), percent(earned.markUp),
-                    percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
-             : line(QT_TRANSLATE_NOOP("App", "Mark-up %1, margin %2"), percent(earned.markUp), percent(earned.margin)));
+    text += "\n" + earnedText(priced.priced.earnings, currency);
     if (!priced.leftOut.empty()) text += "\n" + line(QT_TRANSLATE_NOOP("App", "Not in the price"));
     for (const auto& one : priced.leftOut) text += fmt::format("  {}\n", words::text(one.what));
     text += "\n" + line(QT_TRANSLATE_NOOP("App", "More pieces, each"));

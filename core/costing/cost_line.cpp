@@ -31,10 +31,18 @@ class Adder {
         }
         closeSum();
         m_cost.total = m_in.above;
+        spoil();
         if (m_nodes) m_nodes->front().amount = m_in.above;
     }
 
   private:
+    void spoil() {
+        const auto beside = Exact().lostBeside(Operand::Spoilage, m_in.book.shop.rates.spoilage);
+        m_cost.spoiledLabour = Money::fromExact(m_lostLabour.exact() * beside);
+        m_cost.spoiledTime =
+            units::Duration::fromMilliseconds((exactly(m_in.takes.bench.untilPacked()) * beside).roundedHalfEven());
+    }
+
     void openSum(const PartRow& row) {
         closeSum();
         if (row.arises && !row.arises(m_in, 0)) return;
@@ -69,6 +77,8 @@ class Adder {
         if (row.tags & tag::kLabour) m_cost.labour += amount;
         if (!(row.tags & (tag::kLostMaterial | tag::kLostWork))) return;
         if (m_in.line.customersGarment && !(row.tags & tag::kLostOnAny)) return;
+        if ((row.tags & tag::kLabour) && index != static_cast<std::size_t>(catalogue::Step::Pack))
+            m_lostLabour += amount;
         const Money lost = row.lost ? Money::fromExact(row.lost(m_in, index)) : amount;
         (row.tags & tag::kLostMaterial ? m_in.lostMaterials : m_in.lostWork) += lost;
     }
@@ -78,7 +88,8 @@ class Adder {
     std::vector<CostNode>* m_nodes;
     Part m_open = Part::Job; ///< the part whose parts are being added
     std::size_t m_openNode = 0;
-    Money m_sum; ///< of its parts so far
+    Money m_sum;        ///< of its parts so far
+    Money m_lostLabour; ///< of the lost work what is labour
 };
 
 base::Done checkShop(const catalogue::PriceBook& book) {

@@ -36,6 +36,9 @@ struct LineCost {
     units::Money setUp;       ///< the sum of the parts that fall away with the templates on the wall
     units::Money outOfPocket; ///< the floor: the sum of the parts paid out; own work, wear and overhead left out
     units::Money labour;      ///< the sum of the bench labour
+    // What the bench does besides for pieces that will be spoiled: × (1 ÷ (1 − spoilage) − 1), until they are packed.
+    units::Money spoiledLabour; ///< own work in them, what a spoiled piece never gets left out
+    units::Duration spoiledTime;
 
     friend bool operator==(const LineCost&, const LineCost&) = default;
 };

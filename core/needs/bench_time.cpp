@@ -52,6 +52,8 @@ Duration BenchTime::forPieces() const {
     return sum;
 }
 
+Duration BenchTime::untilPacked() const { return forPieces() - of(Step::Pack); }
+
 BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces) {
     std::int64_t stones = 0;
     for (const auto& stone : line.stones) stones += stone.count.value();

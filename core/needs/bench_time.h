@@ -16,6 +16,7 @@ struct BenchTime {
     units::Duration of(catalogue::Step step) const { return steps[static_cast<std::size_t>(step)]; }
     units::Duration oncePerJob() const;
     units::Duration forPieces() const;
+    units::Duration untilPacked() const; ///< that for pieces without packing, which a spoiled piece never gets
     units::Duration total() const { return oncePerJob() + forPieces(); }
 
     friend bool operator==(const BenchTime&, const BenchTime&) = default;

@@ -22,17 +22,52 @@ using units::Fraction;
 using units::Money;
 using units::Rate;
 
-Earnings earningsOf(Money net, Money cost, Money labour, units::Duration bench) {
-    Earnings earnings{net, cost, net - cost, markUpOf(net, cost), marginOf(net, cost), {}};
-    if (!bench.isZero())
-        earnings.perBenchHour = Money::fromExact((earnings.profit + labour).exact() *
-                                                 Fraction::ratio(units::kMillisecondsPerHour, bench.milliseconds()));
-    return earnings;
+/// What a line or an order takes of the shop.
+struct Outlay {
+    Money cost;
+    Money paidOut;
+    Money labour;
+    units::Duration bench;
+
+    explicit Outlay(const costing::LineCost& line)
+        : cost(line.total)
+        , paidOut(line.outOfPocket)
+        , labour(line.labour + line.spoiledLabour)
+        , bench(line.bench.total() + line.spoiledTime) {}
+    Outlay() = default;
+
+    void operator+=(const Outlay& other) {
+        cost += other.cost;
+        paidOut += other.paidOut;
+        labour += other.labour;
+        bench += other.bench;
+    }
+};
+
+PriceCoverage coverageOf(Money net, const Outlay& outlay) {
+    if (net < outlay.paidOut) return PriceCoverage::BelowFloor;
+    return net < outlay.cost ? PriceCoverage::BelowCost : PriceCoverage::Pays;
 }
 
 /// An amount without the tax that it includes, in micro-units.
 Fraction withoutTax(Money amount, const catalogue::TaxRule& rule) {
     return amount.exact() * Fraction::ratio(units::kPpm, units::kPpm + rule.rate.ppm());
+}
+
+Earnings earningsOf(Money net, const Outlay& outlay) {
+    Earnings earnings{.net = net,
+                      .cost = outlay.cost,
+                      .paidOut = outlay.paidOut,
+                      .profit = net - outlay.cost,
+                      .markUp = markUpOf(net, outlay.cost),
+                      .margin = marginOf(net, outlay.cost),
+                      .perBenchHour = {},
+                      .coverage = coverageOf(net, outlay)};
+    if (!outlay.bench.isZero())
+        earnings.perBenchHour =
+            Money::fromExact((earnings.profit + outlay.labour).exact() *
+                             Fraction::ratio(units::kMillisecondsPerHour, outlay.bench.milliseconds()));
+    return earnings;
 }
 
 bool holdsTax(const catalogue::TaxRule& rule, bool taxable, bool exempt) {
@@ -61,7 +96,7 @@ base::Done checkRules(const catalogue::PriceRules& rules) {
     return {};
 }
 
-void chargeSizes(PricedLine& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool gross,
+void chargeSizes(LinePrice& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool gross,
                  std::int64_t version) {
     if (line.customersGarment || line.sizes.empty()) return;
     const auto* baseMaterial = book.find(line.baseMaterial);
@@ -107,8 +142,10 @@ void settleTax(PricedOrder& priced, const catalogue::Order& order, const catalog
     const auto adjusted =
         units::apportion(priced.rush - priced.discount + priced.minimumOrderCharge, charged, currency);
     std::vector<Money> taxable;
-    for (std::size_t i = 0; i < charged.size(); ++i)
+    for (std::size_t i = 0; i < charged.size(); ++i) {
+        priced.lines[i].adjusted = adjusted[i];
         if (order.lines[i].taxable) taxable.push_back(charged[i] + adjusted[i]);
+    }
     const bool exempt = priced.taxStanding == TaxStanding::Exempt;
     priced.taxIncluded = rules.tax.inclusive && !exempt;
     if (!exempt) priced.tax = taxOn(taxable, rules.tax, currency);
@@ -117,17 +154,28 @@ void settleTax(PricedOrder& priced, const catalogue::Order& order, const catalog
     priced.balance = priced.total - priced.deposit;
 }
 
-void addUpEarnings(PricedOrder& priced) {
-    Money cost;
-    Money labour;
-    units::Duration bench;
-    for (const auto& line : priced.lines) {
-        cost += line.cost.total;
-        labour += line.cost.labour;
-        bench += line.cost.bench.total();
+/// What each line holds of the tax: nothing where the tax comes on top.
+std::vector<Money> taxInside(const PricedOrder& priced, const catalogue::Order& order,
+                             const units::Currency& currency) {
+    std::vector<Money> taxed(priced.lines.size());
+    if (!priced.taxIncluded) return taxed;
+    for (std::size_t i = 0; i < taxed.size(); ++i)
+        if (order.lines[i].taxable) taxed[i] = priced.lines[i].charged + priced.lines[i].adjusted;
+    return units::apportion(priced.tax, taxed, currency);
+}
+
+void addUpEarnings(PricedOrder& priced, const catalogue::Order& order, const units::Currency& currency) {
+    const auto tax = taxInside(priced, order, currency);
+    Money net;
+    Outlay all;
+    for (std::size_t i = 0; i < priced.lines.size(); ++i) {
+        auto& line = priced.lines[i];
+        const Outlay outlay(line.cost);
+        line.earnings = earningsOf(line.charged + line.adjusted - tax[i], outlay);
+        net += line.earnings.net;
+        all += outlay;
     }
-    const Money net = priced.taxIncluded ? priced.subtotal - priced.tax : priced.subtotal;
-    priced.earnings = earningsOf(net, cost, labour, bench);
+    priced.earnings = earningsOf(net, all);
 }
 
 base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const catalogue::PriceBook& book,
@@ -142,7 +190,7 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
         auto line = priceLine(order.lines[i], book, exempt, fits, cardFeeShare(order, i, rules), version);
         if (!line) return fail(line.error());
         priced.goods += line->charged;
-        priced.lines.push_back(std::move(*line));
+        static_cast<LinePrice&>(priced.lines.emplace_back()) = std::move(*line);
     }
     priced.rush = daysSurcharge(priced, order, book);
     const Money beforeDiscount = priced.goods + priced.rush;
@@ -157,7 +205,7 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     priced.subtotal = afterDiscount + priced.minimumOrderCharge;
     if (priced.subtotal > kMaxMoney) throw base::Overflow();
     settleTax(priced, order, book);
-    addUpEarnings(priced);
+    addUpEarnings(priced, order, book.shop.currency);
     return priced;
 }
 
@@ -179,11 +227,11 @@ std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLi
 }
 
 /// `asked` is the cost on which the price of every piece is based: without the extra cost of sizes with a surcharge.
-base::Result<PricedLine> priceCosted(const costing::LineCost& cost, Money asked, const catalogue::OrderLine& line,
+base::Result<LinePrice> priceCosted(const costing::LineCost& cost, Money asked, const catalogue::OrderLine& line,
                                      const catalogue::PriceBook& book, bool exempt, std::int64_t version) {
     const auto& rules = book.shop.rules;
     const auto& currency = book.shop.currency;
-    PricedLine priced;
+    LinePrice priced;
     priced.cost = cost;
     priced.ladderMarkUp = markUpFor(rules.ladder, line.quantity);
     const bool ownLine = rules.setUp == catalogue::SetUpCharge::OwnLine;
@@ -207,12 +255,6 @@ base::Result<PricedLine> priceCosted(const costing::LineCost& cost, Money asked,
     priced.charged = priced.goods + priced.setUp;
     for (const auto& size : priced.sizes) priced.charged += size.amount;
     if (priced.charged > kMaxMoney) throw base::Overflow();
-    const Money net = gross ? Money::fromExact(withoutTax(priced.charged, rules.tax)) : priced.charged;
-    priced.earnings = earningsOf(net, priced.cost.total, priced.cost.labour, priced.cost.bench.total());
-    if (net < priced.cost.outOfPocket)
-        priced.coverage = PriceCoverage::BelowFloor;
-    else if (net < priced.cost.total)
-        priced.coverage = PriceCoverage::BelowCost;
     return priced;
 }
 
@@ -225,7 +267,7 @@ TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBoo
     return holds ? TaxStanding::Exempt : TaxStanding::ExemptionMissing;
 }
 
-base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
+base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                    layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
     const auto cost = costing::costFigures(line, book, fits, cardFixed);
     if (!cost) return fail(cost.error());

@@ -17,22 +17,26 @@ namespace sp::pricing {
 /// No order or line comes to more than this (a thousand million of the currency).
 inline constexpr units::Money kMaxMoney = units::Money::fromMicros(1'000'000'000LL * units::kMicrosPerUnit);
 
-/// What the shop earns at a price. All amounts are without tax.
-struct Earnings {
-    units::Money net;    ///< what the customer pays for it, without tax
-    units::Money cost;   ///< what it costs the shop
-    units::Money profit; ///< net − cost
-    std::optional<units::Rate> markUp;
-    std::optional<units::Rate> margin;
-    std::optional<units::Money> perBenchHour; ///< (profit + own labour) per hour at the bench
-
-    friend bool operator==(const Earnings&, const Earnings&) = default;
-};
-
 enum class PriceCoverage {
     Pays,      ///< covers the full cost
     BelowCost, ///< covers what is paid out, but not the full cost
     BelowFloor ///< does not even cover what is paid out
+};
+
+/// What the shop earns by a line of an order or by all of it, whatever came between the prices of pieces and what is
+/// paid. All amounts are without tax.
+struct Earnings {
+    units::Money net;     ///< what the customer pays for it: after rush, discount and minimum, without tax
+    units::Money cost;    ///< what it costs the shop
+    units::Money paidOut; ///< the part of it that is paid out: the floor
+    units::Money profit;  ///< net − cost
+    std::optional<units::Rate> markUp;
+    std::optional<units::Rate> margin;
+    std::optional<units::Money>
+        perBenchHour; ///< (profit + own labour) ÷ hours at the bench, both with those of spoiled pieces
+    PriceCoverage coverage = PriceCoverage::Pays;
+
+    friend bool operator==(const Earnings&, const Earnings&) = default;
 };
 
 struct SizeCharge {
@@ -44,8 +48,9 @@ struct SizeCharge {
     friend bool operator==(const SizeCharge&, const SizeCharge&) = default;
 };
 
-/// A line with its price. All amounts but the cost are whole minor units.
-struct PricedLine {
+/// What is asked for a line, before anything that is of the whole order. All amounts but the cost are whole minor
+/// units.
+struct LinePrice {
     costing::LineCost cost;
     units::Rate ladderMarkUp;                 ///< of the ladder at this quantity
     units::Money calculatedEach;              ///< from cost, ladder and rounding rule; without surcharges of sizes
@@ -55,8 +60,12 @@ struct PricedLine {
     std::vector<SizeCharge> sizes;
     units::Money setUp;   ///< art and set-up as a line of its own; zero when spread over the pieces or waived
     units::Money charged; ///< goods + sizes + set-up
-    Earnings earnings;    ///< of `charged`
-    PriceCoverage coverage = PriceCoverage::Pays;
+};
+
+/// A line of a priced order. The shares, like the earnings' `net`, add up to what the order has.
+struct PricedLine : LinePrice {
+    units::Money adjusted; ///< its share of rush − discount + what the minimum adds, by what the lines charge
+    Earnings earnings;     ///< of `charged` + `adjusted`
 };
 
 enum class TaxStanding {
@@ -81,7 +90,7 @@ struct PricedOrder {
     units::Money total;
     units::Money deposit;
     units::Money balance;
-    Earnings earnings;                  ///< of the whole order, after rush, discount and top-up
+    Earnings earnings;                  ///< of all its lines
     std::int64_t rules = kRulesVersion; ///< by which it was priced
 };
 
@@ -96,7 +105,7 @@ base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalo
 
 /// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `cardFixed` as in costLine. A
 /// typed price applies only to the line's own quantity.
-base::Result<PricedLine> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
+base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                    layout::FitMemo& fits, units::Money cardFixed = {},
                                    std::int64_t rules = kRulesVersion);
 

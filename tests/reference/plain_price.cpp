@@ -146,6 +146,8 @@ struct Coster {
         Whole onceTime = 0;
         Whole pieceTime = 0;
         Whole pieceLabour = 0;
+        Whole packTime = 0;
+        Whole packLabour = 0;
         for (const auto step : catalogue::kSteps) {
             const Whole time = timeOf(step);
             if (time == 0) continue;
@@ -154,6 +156,9 @@ struct Coster {
             cost.labour += amount;
             (catalogue::isOncePerJob(step) ? onceTime : pieceTime) += time;
             (catalogue::isOncePerJob(step) ? cost.setUp : pieceLabour) += amount;
+            if (step != Step::Pack) continue;
+            packTime = time;
+            packLabour = amount;
         }
         cost.milliseconds = onceTime + pieceTime;
 
@@ -204,6 +209,8 @@ struct Coster {
             const Whole work = line.customersGarment ? pieceLabour : pieceLabour + lostWear + pieceOverhead;
             paid += add(Part::SpoiledMaterials, 0, even(Wide{things} * share, rest));
             add(Part::SpoiledWork, 0, even(Wide{work} * share, rest));
+            cost.spoiledLabour = even(Wide{pieceLabour - packLabour} * share, rest);
+            cost.spoiledMilliseconds = even(Wide{pieceTime - packTime} * share, rest);
             if (line.customersGarment)
                 paid += add(Part::GarmentAllowance, 0, even(Wide{rates.garmentAllowance.micros()} * n * share, rest));
         }
@@ -273,10 +280,61 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
                                     : rounded(spread * factor, by * n, rules.rounding);
     priced.goods = priced.each * n;
     priced.charged = priced.goods + priced.sizes + priced.setUp;
-    priced.net = holdsTax ? even(Wide{priced.charged} * kMillion, kMillion + tax) : priced.charged;
-    if (priced.net < priced.cost.total) priced.coverage = pricing::PriceCoverage::BelowCost;
-    if (priced.net < priced.cost.floor) priced.coverage = pricing::PriceCoverage::BelowFloor;
     return priced;
+}
+
+pricing::PriceCoverage coverageOf(Whole net, const PlainCost& cost) {
+    if (net < cost.floor) return pricing::PriceCoverage::BelowFloor;
+    return net < cost.total ? pricing::PriceCoverage::BelowCost : pricing::PriceCoverage::Pays;
+}
+
+/// What is left of `net` and the own wage in it, for an hour at the bench; 0 where there is no such time.
+Whole perHourOf(Whole net, const PlainCost& cost) {
+    const Wide time = Wide{cost.milliseconds} + cost.spoiledMilliseconds;
+    if (time == 0) return 0;
+    return even((Wide{net - cost.total} + cost.labour + cost.spoiledLabour) * kHour, time);
+}
+
+/// `amount` by so much of so much in whole cents, after what went before.
+struct Sharing {
+    Whole amount;
+    Whole all;
+    Whole running = 0;
+    Whole given = 0;
+
+    Whole next(Whole weight) {
+        running += weight;
+        const Whole upToHere = all == 0 ? amount : cents(Wide{amount} * running, all);
+        const Whole share = upToHere - given;
+        given = upToHere;
+        return share;
+    }
+};
+
+/// What is left of each line and of all of them.
+void settle(PlainOrder& priced, const catalogue::Order& order, bool inside) {
+    Whole taxed = 0;
+    for (std::size_t i = 0; i < priced.lines.size(); ++i)
+        if (order.lines[i].taxable) taxed += priced.lines[i].paid;
+    Sharing tax{inside ? priced.tax : 0, taxed};
+    PlainCost all;
+    for (std::size_t i = 0; i < priced.lines.size(); ++i) {
+        auto& line = priced.lines[i];
+        line.net = line.paid;
+        if (order.lines[i].taxable) line.net -= tax.next(line.paid);
+        line.coverage = coverageOf(line.net, line.cost);
+        line.perHour = perHourOf(line.net, line.cost);
+        all.total += line.cost.total;
+        all.floor += line.cost.floor;
+        all.labour += line.cost.labour;
+        all.milliseconds += line.cost.milliseconds;
+        all.spoiledLabour += line.cost.spoiledLabour;
+        all.spoiledMilliseconds += line.cost.spoiledMilliseconds;
+    }
+    priced.net = priced.subtotal - (inside ? priced.tax : 0);
+    priced.cost = all.total;
+    priced.coverage = coverageOf(priced.net, all);
+    priced.perHour = perHourOf(priced.net, all);
 }
 
 } // namespace
@@ -297,7 +355,6 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
         fixedLeft -= share;
         priced.lines.push_back(plainLine(order.lines[static_cast<std::size_t>(i)], book, exempt, fits, share));
         priced.goods += priced.lines.back().charged;
-        priced.cost += priced.lines.back().cost.total;
     }
     if (order.wantedBy) {
         const auto days = order.quotedOn.daysUntil(*order.wantedBy);
@@ -316,26 +373,21 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
     priced.subtotal = before - priced.discount + priced.minimumOrderCharge;
 
     // What was put on or taken off is shared by what each line charges; each running total is rounded to the cent.
-    const Whole added = priced.subtotal - priced.goods;
-    Whole running = 0;
-    Whole shared = 0;
+    Sharing added{priced.subtotal - priced.goods, priced.goods};
     Whole taxable = 0;
     const Whole rate = rules.tax.rate.ppm();
     const Whole of = rules.tax.inclusive ? kMillion + rate : kMillion;
     for (std::size_t i = 0; i < priced.lines.size(); ++i) {
-        running += priced.lines[i].charged;
-        Whole upToHere = added;
-        if (priced.goods != 0) upToHere = cents(Wide{added} * running, priced.goods);
-        const Whole amount = priced.lines[i].charged + upToHere - shared;
-        shared = upToHere;
+        auto& line = priced.lines[i];
+        line.paid = line.charged + added.next(line.charged);
         if (exempt || !order.lines[i].taxable) continue;
-        taxable += amount;
-        if (rules.tax.rounding == catalogue::TaxRounding::PerLine) priced.tax += cents(Wide{amount} * rate, of);
+        taxable += line.paid;
+        if (rules.tax.rounding == catalogue::TaxRounding::PerLine) priced.tax += cents(Wide{line.paid} * rate, of);
     }
     if (rules.tax.rounding == catalogue::TaxRounding::PerInvoice) priced.tax = cents(Wide{taxable} * rate, of);
     const bool inside = rules.tax.inclusive && !exempt;
     priced.total = priced.subtotal + (inside ? 0 : priced.tax);
-    priced.net = priced.subtotal - (inside ? priced.tax : 0);
+    settle(priced, order, inside);
     const Whole step = rules.depositStep.micros() > 0 ? rules.depositStep.micros() : kCent;
     const Whole share = even(Wide{priced.total} * rules.depositRate.ppm(), kMillion);
     priced.deposit = std::min(priced.total, up(share, step) * step);

@@ -23,6 +23,9 @@ struct PlainCost {
     std::int64_t labour = 0;
     std::int64_t cycles = 0;
     std::int64_t milliseconds = 0; ///< at the bench
+    // Of pieces that will be spoiled, until they are packed.
+    std::int64_t spoiledLabour = 0;
+    std::int64_t spoiledMilliseconds = 0;
 };
 
 /// The line must be one that costing takes. `cardFixed` in micro-units.
@@ -36,7 +39,9 @@ struct PlainLine {
     std::int64_t sizes = 0;
     std::int64_t setUp = 0;
     std::int64_t charged = 0;
-    std::int64_t net = 0;
+    std::int64_t paid = 0; ///< with its share of rush, discount and minimum
+    std::int64_t net = 0;  ///< of that, without the tax it holds
+    std::int64_t perHour = 0;
     pricing::PriceCoverage coverage = pricing::PriceCoverage::Pays;
 };
 
@@ -53,6 +58,8 @@ struct PlainOrder {
     std::int64_t deposit = 0;
     std::int64_t net = 0;
     std::int64_t cost = 0;
+    std::int64_t perHour = 0;
+    pricing::PriceCoverage coverage = pricing::PriceCoverage::Pays;
 };
 
 /// The order must be one that pricing takes, in a currency of two decimals.

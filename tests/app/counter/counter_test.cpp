@@ -349,6 +349,26 @@ TEST_F(Counter, answersATypedPriceAndWarns) {
     EXPECT_EQ(text("toPay"), "182.75");
 }
 
+// 24 at 7.10 cost 103.15; half off leaves 85.20, which does not pay: 17.95 is lost, 21.1 % of the price.
+TEST_F(Counter, warnsWhereADiscountTakesMoreThanIsEarned) {
+    orderLantern();
+    press(Qt::Key_F9);
+    EXPECT_TRUE(text("footing").isEmpty());
+    field("discount")->setFocus();
+    type("50 %");
+    EXPECT_TRUE(text("leaves").contains("-17.95")) << text("leaves").toStdString();
+    EXPECT_TRUE(text("leaves").contains("-85.20")) << text("leaves").toStdString();
+    EXPECT_EQ(text("margin"), "-21.1 %");
+    EXPECT_TRUE(text("perHour").startsWith("8.7")) << text("perHour").toStdString(); // 8.47 without spoiled pieces
+    EXPECT_TRUE(text("footing").startsWith("Below what it costs")) << text("footing").toStdString();
+    EXPECT_TRUE(text("wholeOrder").contains("-17.95")) << text("wholeOrder").toStdString();
+    EXPECT_FALSE(find<>("orderFooting")->isVisible()) << "of one line it is said above";
+    field("discount")->selectAll();
+    type("70 %"); // 51.12
+    EXPECT_TRUE(text("footing").contains("floor")) << text("footing").toStdString();
+    EXPECT_TRUE(text("perHour").startsWith("-")) << text("perHour").toStdString();
+}
+
 TEST_F(Counter, takesAOneOffWithTypedSizeAndStones) {
     type("Odd fox");
     press(Qt::Key_Down); // no design of that name: the row that offers a one-off

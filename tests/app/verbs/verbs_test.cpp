@@ -78,6 +78,9 @@ TEST_F(Verbs, priceAddsUpForEveryDesign) {
             const double markUp = std::stod(answer["markup"].get<std::string>());
             const double margin = std::stod(answer["margin"].get<std::string>());
             EXPECT_NEAR(margin, markUp / (1 + markUp), 2e-6);
+            EXPECT_EQ(micros(answer["profit"]), micros(answer["net"]) - micros(answer["cost"]["amount"]));
+            EXPECT_LE(micros(answer["paid_out"]), micros(answer["cost"]["amount"]));
+            EXPECT_EQ(answer["coverage"], "pays");
         }
 }
 
@@ -99,6 +102,19 @@ TEST_F(Verbs, priceSaysWhatIsNotInIt) {
                                "field":"ShopRates.overhead_per_month_micros"}])"));
     EXPECT_THAT(run({"price", "--book", book(), "--design", "Studio crest", "--quantity", "24"}).out,
                 HasSubstr("Not in the price\n  No template sheet is chosen\n  Overhead is 0.00 a month\n"));
+}
+
+// What is put on the order for the rush is earned: 60 % within two days.
+TEST_F(Verbs, priceSaysWhatTheOrderEarns) {
+    const auto plain = price({"--design", "Lantern", "--quantity", "24"});
+    const auto rush = price({"--design", "Lantern", "--quantity", "24", "--due", "2026-11-27"});
+    EXPECT_EQ(micros(plain["net"]), micros(plain["subtotal"]));
+    EXPECT_EQ(micros(rush["net"]), micros(rush["subtotal"]));
+    EXPECT_EQ(micros(rush["profit"]) - micros(plain["profit"]), micros(plain["subtotal"]) * 6 / 10);
+    EXPECT_GT(micros(rush["earned_per_bench_hour"]), micros(plain["earned_per_bench_hour"]));
+    const auto text =
+        run({"price", "--book", book(), "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27"}).out;
+    EXPECT_NE(text.find("Leaves " + rush["profit"].get<std::string>().substr(0, 5)), std::string::npos) << text;
 }
 
 TEST_F(Verbs, priceTakesItsOptions) {

@@ -120,6 +120,8 @@ TEST(EveryPart, isTheFigureWorkedByHand) {
     EXPECT_EQ(sheet.nodes.size(), kEveryPart.size());
     EXPECT_EQ(sample::totalOf(sheet).micros(), 942'934'375);
     EXPECT_EQ(sample::labourOf(sheet).micros(), 45'000'000);
+    EXPECT_EQ(sheet.spoiledLabour.micros(), 7'600'000);       // (34 − 3.60) ÷ 4
+    EXPECT_EQ(sheet.spoiledTime, Duration::fromSeconds(760)); // (3,400 − 360 s) ÷ 4
     EXPECT_EQ(sample::cyclesOf(sheet), 40);
     EXPECT_EQ(sample::piecesPerPressOf(sheet), 1);
     EXPECT_EQ(sample::pressesPerPieceOf(sheet), 1);

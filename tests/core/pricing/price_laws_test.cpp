@@ -106,12 +106,16 @@ TEST_F(PriceLaws, everyFigureIsThatOfASecondReckoning) {
             EXPECT_EQ(sample::labourOf(sheet).micros(), expected.cost.labour);
             EXPECT_EQ(sample::cyclesOf(sheet), expected.cost.cycles);
             EXPECT_EQ(sheet.bench.total().milliseconds(), expected.cost.milliseconds);
+            EXPECT_EQ(sheet.spoiledLabour.micros(), expected.cost.spoiledLabour);
+            EXPECT_EQ(sheet.spoiledTime.milliseconds(), expected.cost.spoiledMilliseconds);
             EXPECT_EQ(line.each.micros(), expected.each);
             EXPECT_EQ(line.goods.micros(), expected.goods);
             EXPECT_EQ(line.setUp.micros(), expected.setUp);
             EXPECT_EQ(line.charged.micros(), expected.charged);
             EXPECT_EQ(line.earnings.net.micros(), expected.net);
-            EXPECT_EQ(line.coverage, expected.coverage);
+            EXPECT_EQ(line.adjusted.micros(), expected.paid - expected.charged);
+            EXPECT_EQ(line.earnings.coverage, expected.coverage);
+            EXPECT_EQ(line.earnings.perBenchHour.value_or(Money{}).micros(), expected.perHour);
         }
         EXPECT_EQ(priced.goods.micros(), plain.goods);
         EXPECT_EQ(priced.rush.micros(), plain.rush);
@@ -123,6 +127,8 @@ TEST_F(PriceLaws, everyFigureIsThatOfASecondReckoning) {
         EXPECT_EQ(priced.deposit.micros(), plain.deposit);
         EXPECT_EQ(priced.earnings.net.micros(), plain.net);
         EXPECT_EQ(priced.earnings.cost.micros(), plain.cost);
+        EXPECT_EQ(priced.earnings.coverage, plain.coverage);
+        EXPECT_EQ(priced.earnings.perBenchHour.value_or(Money{}).micros(), plain.perHour);
     }
 }
 
@@ -132,6 +138,8 @@ TEST_F(PriceLaws, whatIsPrintedAddsUp) {
         pricing::PricedOrder priced;
         const auto drawn = draw(priced);
         Money charged;
+        Money adjusted;
+        pricing::Earnings earned;
         for (std::size_t n = 0; n < priced.lines.size(); ++n) {
             const auto& line = priced.lines[n];
             Money sizes;
@@ -143,7 +151,20 @@ TEST_F(PriceLaws, whatIsPrintedAddsUp) {
             EXPECT_EQ(line.charged, line.goods + sizes + line.setUp);
             EXPECT_EQ(line.earnings.profit, line.earnings.net - line.cost.total);
             charged += line.charged;
+            adjusted += line.adjusted;
+            EXPECT_GE(line.earnings.net, Money{});
+            earned.net += line.earnings.net;
+            earned.cost += line.earnings.cost;
+            earned.paidOut += line.earnings.paidOut;
+            earned.profit += line.earnings.profit;
         }
+        EXPECT_EQ(adjusted, priced.subtotal - priced.goods);
+        EXPECT_EQ(earned.net, priced.earnings.net);
+        EXPECT_EQ(earned.cost, priced.earnings.cost);
+        EXPECT_EQ(earned.paidOut, priced.earnings.paidOut);
+        EXPECT_EQ(earned.profit, priced.earnings.profit);
+        if (priced.lines.size() == 1) { EXPECT_EQ(priced.lines.front().earnings, priced.earnings); }
+        EXPECT_EQ(priced.earnings.net, priced.taxIncluded ? priced.subtotal - priced.tax : priced.subtotal);
         EXPECT_EQ(priced.goods, charged);
         EXPECT_EQ(priced.subtotal, priced.goods + priced.rush - priced.discount + priced.minimumOrderCharge);
         const auto& tax = drawn.book.shop.rules.tax;

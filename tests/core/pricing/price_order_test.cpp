@@ -285,11 +285,14 @@ TEST(PriceOrder, warnsBelowCostAndBelowTheFloor) {
     const auto cost = pricedLantern().lines.front().cost;
     const auto each = [&](Money total) { return Money::fromMicros(total.micros() / 24 / 10'000 * 10'000); };
     line.overrideEach = each(cost.total) + cents(1);
-    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().coverage, PriceCoverage::Pays);
+    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().earnings.coverage,
+              PriceCoverage::Pays);
     line.overrideEach = each(cost.total);
-    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().coverage, PriceCoverage::BelowCost);
+    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().earnings.coverage,
+              PriceCoverage::BelowCost);
     line.overrideEach = each(cost.outOfPocket);
-    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().coverage, PriceCoverage::BelowFloor);
+    EXPECT_EQ(priced(sample::orderOf({line}), sample::priceBook()).lines.front().earnings.coverage,
+              PriceCoverage::BelowFloor);
 }
 
 // The picture of the Counter in our own design notes: 24 pieces at 6.95 that cost 3.83 with 1.02 labour in 3 h 20 min
