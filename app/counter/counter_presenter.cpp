@@ -267,6 +267,7 @@ void CounterPresenter::reprice() {
     m_priced.reset();
     m_whyNot.reset();
     m_ladder.clear();
+    m_moreForLess.reset();
     if (!m_unread.isEmpty()) return;
     auto priced = pricing::priceOrder(order(), m_prices, m_session.fits());
     if (!priced) {
@@ -289,6 +290,8 @@ void CounterPresenter::priceLadder() {
     const bool exempt = m_priced->taxStanding == pricing::TaxStanding::Exempt;
     auto ladder = pricing::ladderFor(order(), static_cast<std::size_t>(m_current), m_prices, exempt, m_session.fits());
     if (ladder) m_ladder = std::move(*ladder);
+    m_moreForLess =
+        pricing::moreForLess(order(), *m_priced, static_cast<std::size_t>(m_current), m_prices, m_session.fits());
 }
 
 void CounterPresenter::saveDraft() {

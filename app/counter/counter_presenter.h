@@ -49,6 +49,8 @@ class CounterPresenter : public QObject {
     std::optional<costing::CostSheet> costSheet() const;
     /// Prices of other quantities of the current line; empty while there is no price.
     const std::vector<pricing::LadderPrice>& ladder() const { return m_ladder; }
+    /// More pieces of the current line that come to less.
+    const std::optional<pricing::MoreForLess>& moreForLess() const { return m_moreForLess; }
     void select(int line);
 
     // Actions. Each prices the order again and emits `changed`, and `lineShown` if the current line changes.
@@ -110,6 +112,7 @@ class CounterPresenter : public QObject {
     std::optional<pricing::PricedOrder> m_priced;
     std::optional<base::Error> m_whyNot;
     std::vector<pricing::LadderPrice> m_ladder;
+    std::optional<pricing::MoreForLess> m_moreForLess;
     UnreadEntries m_unread;
     int m_current = -1;
     bool m_unkept = false;

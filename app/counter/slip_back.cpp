@@ -114,6 +114,10 @@ void SlipBack::build() {
     m_ladder = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Plain, this);
     m_ladder->setWordWrap(true);
     column->addWidget(m_ladder);
+    m_moreForLess = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Strong, this);
+    m_moreForLess->setObjectName(QStringLiteral("moreForLess"));
+    m_moreForLess->setWordWrap(true);
+    column->addWidget(m_moreForLess);
     m_order = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
     m_order->setObjectName(QStringLiteral("wholeOrder"));
     m_order->setWordWrap(true);
@@ -206,7 +210,7 @@ void SlipBack::refresh() {
         m_what->setText({});
         const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
         m_coverage->setText(isSaidAbove ? QString() : m_presenter.whyNoPrice());
-        for (auto* label : {m_leaves, m_ladder, m_order, m_orderCoverage}) label->setText({});
+        for (auto* label : {m_leaves, m_ladder, m_moreForLess, m_order, m_orderCoverage}) label->setText({});
         return;
     }
     refreshFigures(*line);
@@ -255,6 +259,12 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
         steps << tr("%1: %2").arg(m_formatter.count(step.quantity), m_formatter.money(step.each));
     m_ladder->setText(tr("More or fewer, each — %1").arg(steps.join(QStringLiteral(" · "))));
     m_ladder->setVisible(m_presenter.ladder().size() > 1);
+    const auto& offer = m_presenter.moreForLess();
+    m_moreForLess->setText(offer ? tr("%1 cost less than %2, %3 instead of %4: offer %1.")
+                                       .arg(m_formatter.count(offer->quantity), m_formatter.count(pieces),
+                                            m_formatter.money(offer->charged), m_formatter.money(offer->ordered))
+                                 : QString());
+    m_moreForLess->setVisible(offer.has_value());
 }
 
 /// Of an order with one line the figures above are all there is to warn of.

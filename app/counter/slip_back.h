@@ -67,6 +67,7 @@ class SlipBack : public QWidget {
     desk::TextLabel* m_leftOutWords = nullptr;
     std::vector<pricing::LeftOut> m_leftOut;
     desk::TextLabel* m_ladder = nullptr;
+    desk::TextLabel* m_moreForLess = nullptr;
     desk::TextLabel* m_order = nullptr;
     desk::TextLabel* m_orderCoverage = nullptr;
 };

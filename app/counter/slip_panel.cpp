@@ -67,8 +67,10 @@ quoting::SheetContent sheetOf(CounterPresenter& presenter, const desk::Formatter
         formatter.style(), [&formatter](units::Date day) { return formatter.date(day).toStdString(); },
         [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); });
     if (presenter.isIssued()) return words::issuedSheet(presenter.quote(), presenter.session().fits(), words);
-    return quoting::contentOf(
-        {number, presenter.order(), presenter.prices(), *presenter.priced(), ladders, presenter.validUntil(), words});
+    const auto offers =
+        quoting::offersOf(presenter.order(), presenter.prices(), *presenter.priced(), presenter.session().fits());
+    return quoting::contentOf({number, presenter.order(), presenter.prices(), *presenter.priced(), ladders,
+                               presenter.validUntil(), words, offers});
 }
 
 SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)

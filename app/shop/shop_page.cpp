@@ -272,6 +272,8 @@ void ShopPage::buildSupplies() {
         more->setOuterProblem(m_shop.edit([&](Shop& s) { s.ladderQuantities = quantities; }));
     });
     m_shop.tick(card, tr("Print them on the sheet"), "ladderOnSheet", kAt<&Shop::ladderOnSheet>);
+    m_shop.tick(card, tr("Say on the sheet where more pieces cost less"), "offersMoreOnSheet",
+                kAt<&Shop::offersMoreOnSheet>);
 }
 
 void ShopPage::buildCustomers() {

@@ -79,6 +79,7 @@ struct Priced {
     std::vector<Money> costShown; ///< what is read of each of its nodes, in reading order
     std::vector<pricing::LadderPrice> ladder;
     std::vector<pricing::LeftOut> leftOut;
+    std::optional<pricing::MoreForLess> more;
     quoting::SheetContent sheet; ///< what the customer reads
 };
 
@@ -103,6 +104,7 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     if (!ladder) return fail(ladder.error());
     out.ladder = std::move(*ladder);
     out.leftOut = pricing::leftOutOf(out.order, out.book, out.priced);
+    out.more = pricing::moreForLess(out.order, out.priced, 0, out.book, fits);
     out.sheet = quoting::contentOf({{}, out.order, out.book, out.priced, {}, {}, words::SheetWords()});
     return out;
 }
@@ -165,6 +167,10 @@ Json priceJson(const Priced& priced) {
             {"coverage", codeOf(earned.coverage)},
             {"not_in_the_price", leftOutJson(priced)},
             {"ladder", std::move(ladder)},
+            {"more_for_less", priced.more ? Json{{"quantity", priced.more->quantity.value()},
+                                                 {"total", money(priced.more->charged)},
+                                                 {"ordered", money(priced.more->ordered)}}
+                                          : Json(nullptr)},
             {"lines", std::move(rows)},
             {"subtotal", money(priced.priced.subtotal)},
             {"tax", money(priced.priced.tax)},
@@ -226,6 +232,11 @@ std::string priceText(const Priced& priced) {
     for (const auto& step : priced.ladder)
         text +=
             fmt::format("  {:>8}{:>12}\n", units::formatCount(step.quantity), units::formatMoney(step.each, currency));
+    if (priced.more)
+        text += line(QT_TRANSLATE_NOOP("App", "%1 cost less than %2, %3 instead of %4: offer %1."),
+                     units::formatCount(priced.more->quantity), units::formatCount(priced.order.lines.front().quantity),
+                     units::formatMoney(priced.more->charged, currency),
+                     units::formatMoney(priced.more->ordered, currency));
     return text;
 }
 

@@ -86,6 +86,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case MeaningOfAColumn: return {QT_TRANSLATE_NOOP("Terms", "meaning of a column")};
     case MeantAsNothing: return {QT_TRANSLATE_NOOP("Terms", "what is meant to cost nothing")};
     case Moment: return {QT_TRANSLATE_NOOP("Terms", "moment")};
+    case MoreForLessOnTheSheet: return {QT_TRANSLATE_NOOP("Terms", "more for less on the sheet")};
     case MovementItTakesBack: return {QT_TRANSLATE_NOOP("Terms", "movement it takes back")};
     case Name: return {QT_TRANSLATE_NOOP("Terms", "name")};
     case NameOfASize: return {QT_TRANSLATE_NOOP("Terms", "name of a size")};

@@ -10,10 +10,11 @@ base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const cata
     if (!priced) return base::fail(priced.error());
     auto ladders = quoting::laddersOf(order, prices, *priced, fits);
     if (!ladders) return base::fail(ladders.error());
-    return db::QuoteResult{*priced, [&order, &prices, &words, validUntil, priced = *priced,
-                                     ladders = std::move(*ladders)](const std::string& number) {
-                               return quoting::contentOf({number, order, prices, priced, ladders, validUntil, words});
-                           }};
+    return db::QuoteResult{
+        *priced, [&order, &prices, &words, validUntil, priced = *priced, ladders = std::move(*ladders),
+                  offers = quoting::offersOf(order, prices, *priced, fits)](const std::string& number) {
+            return quoting::contentOf({number, order, prices, priced, ladders, validUntil, words, offers});
+        }};
 }
 
 quoting::SheetContent issuedSheet(const db::Quote& quote, layout::FitMemo& fits, const quoting::SheetWords& words) {

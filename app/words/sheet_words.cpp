@@ -81,6 +81,13 @@ std::string SheetWords::templatesOnWall() const { return tr("Templates on the wa
 
 std::string SheetWords::untaxed(const std::string& tax) const { return tr("No %1").arg(shown(tax)).toStdString(); }
 
+std::string SheetWords::moreForLess(const std::string& count, const std::string& amount,
+                                    const std::string& ordered) const {
+    return tr("%1 would cost you less: %2 instead of %3")
+        .arg(shown(count), shown(amount), shown(ordered))
+        .toStdString();
+}
+
 std::string SheetWords::sizeExtra(const std::string& count, const std::string& size, const std::string& each) const {
     return tr("%1 at %2, + %3").arg(shown(count), shown(size), shown(each)).toStdString();
 }

@@ -30,4 +30,22 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
     return ladder;
 }
 
+std::optional<MoreForLess> moreForLess(const catalogue::Order& order, const PricedOrder& priced, std::size_t number,
+                                       const catalogue::PriceBook& book, layout::FitMemo& fits) {
+    const auto& line = order.lines.at(number);
+    const auto ordered = priced.lines.at(number).charged;
+    if (line.overrideEach || !priced.minimumOrderCharge.isZero() || priced.subtotal.isZero()) return std::nullopt;
+    const auto cardFee = cardFeeShare(order, number, book.shop.rules);
+    std::optional<MoreForLess> best;
+    auto more = line;
+    for (const auto& step : book.shop.rules.ladder) {
+        if (step.from <= line.quantity) continue;
+        more.quantity = step.from;
+        const auto at = priceLine(more, book, priced.taxStanding == TaxStanding::Exempt, fits, cardFee);
+        if (at && at->charged < ordered && (!best || at->charged <= best->charged))
+            best = {step.from, at->charged, ordered};
+    }
+    return best;
+}
+
 } // namespace sp::pricing

@@ -26,4 +26,21 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
                                                  std::int64_t rules = kRulesVersion);
 
+/// More pieces of a line that come to less than those ordered, because a higher step of the shop's mark-ups begins
+/// there.
+struct MoreForLess {
+    units::Count quantity;
+    units::Money charged; ///< for so many, sizes and set-up counted in
+    units::Money ordered; ///< for those ordered, likewise
+
+    friend bool operator==(const MoreForLess&, const MoreForLess&) = default;
+};
+
+/// The quantity that comes to the least of those at which a higher step begins, if that is less than line `line` (from
+/// 0) of a priced order comes to; of equal ones the one with more pieces. The pieces more are of the plain size.
+/// Nothing where the price is typed, and where less for the line is no less for the order: below the smallest order,
+/// and of an order that is given away.
+std::optional<MoreForLess> moreForLess(const catalogue::Order& order, const PricedOrder& priced, std::size_t line,
+                                       const catalogue::PriceBook& book, layout::FitMemo& fits);
+
 } // namespace sp::pricing

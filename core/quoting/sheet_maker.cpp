@@ -49,10 +49,10 @@ class Writer {
     SheetRow row(std::string label, Money value);
 
     void writeHead(SheetContent& sheet) const;
-    SheetLine line(const catalogue::OrderLine& ordered, const pricing::PricedLine& priced);
+    SheetLine line(std::size_t number);
     std::string detailOf(const catalogue::OrderLine& line) const;
     std::vector<StoneColour> coloursOf(const catalogue::OrderLine& line) const;
-    std::string noteOf(const catalogue::OrderLine& line) const;
+    std::string noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const;
     void writeAdjustments(SheetContent& sheet);
     void writeTotals(SheetContent& sheet) const;
     void writeExemption(SheetContent& sheet) const;
@@ -123,15 +123,19 @@ std::string Writer::detailOf(const catalogue::OrderLine& line) const {
     return fmt::format("{} · {}", what, stones);
 }
 
-std::string Writer::noteOf(const catalogue::OrderLine& line) const {
+std::string Writer::noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const {
     std::string note;
-    if (line.templatesOnWall) note = m_words.templatesOnWall();
+    const auto add = [&note](const std::string& what) { note += (note.empty() ? "" : " · ") + what; };
+    if (line.templatesOnWall) add(m_words.templatesOnWall());
     const bool isTaxed = !m_shop.rules.tax.rate.isZero() && m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
-    if (isTaxed && !line.taxable) note += (note.empty() ? "" : " · ") + m_words.untaxed(m_shop.rules.tax.name);
+    if (isTaxed && !line.taxable) add(m_words.untaxed(m_shop.rules.tax.name));
+    if (offer) add(m_words.moreForLess(count(offer->quantity), money(offer->charged), money(offer->ordered)));
     return note;
 }
 
-SheetLine Writer::line(const catalogue::OrderLine& ordered, const pricing::PricedLine& priced) {
+SheetLine Writer::line(std::size_t number) {
+    const auto& ordered = m_input.order.lines[number];
+    const auto& priced = m_input.priced.lines[number];
     SheetLine line;
     line.pieces = count(ordered.quantity);
     line.title = ordered.title;
@@ -144,7 +148,7 @@ SheetLine Writer::line(const catalogue::OrderLine& ordered, const pricing::Price
     for (const auto& size : priced.sizes)
         line.extras.push_back(row(m_words.sizeExtra(count(size.count), size.size, money(size.each)), size.amount));
     if (!priced.setUp.isZero()) line.extras.push_back(row(m_words.setUp(), priced.setUp));
-    line.note = noteOf(ordered);
+    line.note = noteOf(ordered, m_input.offers.empty() ? std::nullopt : m_input.offers[number]);
     return line;
 }
 
@@ -221,13 +225,13 @@ void Writer::writeLadders(SheetContent& sheet) const {
 }
 
 SheetContent Writer::write() {
-    const auto& ordered = m_input.order.lines;
-    const auto& priced = m_input.priced.lines;
-    base::ensure(ordered.size() == priced.size(), "every line of the order is priced");
+    const auto lines = m_input.order.lines.size();
+    base::ensure(lines == m_input.priced.lines.size(), "every line of the order is priced");
+    base::ensure(m_input.offers.empty() || lines == m_input.offers.size(), "every line has its offer or none");
     SheetContent sheet;
     writeHead(sheet);
-    sheet.lines.reserve(ordered.size());
-    for (std::size_t i = 0; i < ordered.size(); ++i) sheet.lines.push_back(line(ordered[i], priced[i]));
+    sheet.lines.reserve(lines);
+    for (std::size_t i = 0; i < lines; ++i) sheet.lines.push_back(line(i));
     writeAdjustments(sheet);
     writeTotals(sheet);
     writeLadders(sheet);
@@ -251,6 +255,16 @@ base::Result<std::vector<std::vector<pricing::LadderPrice>>> laddersOf(const cat
         ladders.push_back(std::move(*ladder));
     }
     return ladders;
+}
+
+std::vector<std::optional<pricing::MoreForLess>> offersOf(const catalogue::Order& order,
+                                                          const catalogue::PriceBook& book,
+                                                          const pricing::PricedOrder& priced, layout::FitMemo& fits) {
+    std::vector<std::optional<pricing::MoreForLess>> offers;
+    if (!book.shop.offersMoreOnSheet) return offers;
+    for (std::size_t i = 0; i < order.lines.size(); ++i)
+        offers.push_back(pricing::moreForLess(order, priced, i, book, fits));
+    return offers;
 }
 
 SheetContent contentOfTotal(const std::string& number, const catalogue::Order& order, const catalogue::PriceBook& book,

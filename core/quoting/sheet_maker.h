@@ -29,6 +29,8 @@ struct SheetInput {
     std::span<const std::vector<pricing::LadderPrice>> ladders;
     std::optional<units::Date> validUntil;
     const SheetWords& words;
+    /// One for each line or none at all: what stands in its note.
+    std::span<const std::optional<pricing::MoreForLess>> offers = {};
 };
 
 /// The sheet of a priced order.
@@ -40,6 +42,12 @@ base::Result<std::vector<std::vector<pricing::LadderPrice>>> laddersOf(const cat
                                                                        const catalogue::PriceBook& book,
                                                                        const pricing::PricedOrder& priced,
                                                                        layout::FitMemo& fits);
+
+/// Where more pieces of a line come to less, for each line of a priced order; none where the shop does not want it
+/// said.
+std::vector<std::optional<pricing::MoreForLess>> offersOf(const catalogue::Order& order,
+                                                          const catalogue::PriceBook& book,
+                                                          const pricing::PricedOrder& priced, layout::FitMemo& fits);
 
 /// The sheet of an order of which only the total is known any more: that stands, and the sheet says that its lines
 /// cannot be shown.

@@ -31,6 +31,9 @@ class SheetWords {
     virtual std::string ownGarment() const = 0;
     virtual std::string templatesOnWall() const = 0;
     virtual std::string untaxed(const std::string& tax) const = 0;
+    /// More pieces than ordered that come to less.
+    virtual std::string moreForLess(const std::string& count, const std::string& amount,
+                                    const std::string& ordered) const = 0;
     /// A surcharge of `each` for `count` pieces of a size.
     virtual std::string sizeExtra(const std::string& count, const std::string& size, const std::string& each) const = 0;
     virtual std::string setUp() const = 0;

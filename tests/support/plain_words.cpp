@@ -19,6 +19,10 @@ quoting::SheetLabels PlainWords::labels() const {
 std::string PlainWords::quote(const std::string& number) const { return fmt::format("quote({})", number); }
 
 std::string PlainWords::untaxed(const std::string& tax) const { return fmt::format("untaxed({})", tax); }
+std::string PlainWords::moreForLess(const std::string& count, const std::string& amount,
+                                    const std::string& ordered) const {
+    return fmt::format("moreForLess({}, {}, {})", count, amount, ordered);
+}
 
 std::string PlainWords::sizeExtra(const std::string& count, const std::string& size, const std::string& each) const {
     return fmt::format("sizeExtra({}, {}, {})", count, size, each);

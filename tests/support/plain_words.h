@@ -28,6 +28,8 @@ class PlainWords : public quoting::SheetWords {
     std::string ownGarment() const override { return "ownGarment"; }
     std::string templatesOnWall() const override { return "templatesOnWall"; }
     std::string untaxed(const std::string& tax) const override;
+    std::string moreForLess(const std::string& count, const std::string& amount,
+                            const std::string& ordered) const override;
     std::string sizeExtra(const std::string& count, const std::string& size, const std::string& each) const override;
     std::string setUp() const override { return "setUp"; }
     std::string rush(units::Date wantedBy, const std::string& percent) const override;

@@ -107,8 +107,8 @@ quoting::SheetContent Sale::sheet(const quoting::SheetWords& words, const std::s
         for (std::size_t i = 0; i < order.lines.size(); ++i)
             ladders.push_back(*pricing::ladderFor(order, i, book, false, fits));
     const auto priced = this->priced();
-    return quoting::contentOf(
-        {number, order, book, priced, ladders, order.quotedOn.plusDays(book.shop.rules.validDays), words});
+    return quoting::contentOf({number, order, book, priced, ladders, order.quotedOn.plusDays(book.shop.rules.validDays),
+                               words, quoting::offersOf(order, book, priced, fits)});
 }
 
 Sale studioSale() {

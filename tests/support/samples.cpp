@@ -154,6 +154,7 @@ Shop sampleShop(const base::Id& goods) {
     shop.rules.validDays = 21;
     shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48)};
     shop.ladderOnSheet = false;
+    shop.offersMoreOnSheet = true;
     if (!goods.isNone()) shop.packing = {goods};
     shop.usualTape = goods;
     shop.usualTemplate = goods;

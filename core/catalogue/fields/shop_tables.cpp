@@ -214,6 +214,10 @@ const Object& objectOf<Shop>() {
                 .cameWith({{"shop", 3}})
                 .standingFor(MeantAsNothing{}, "false")
                 .unpriced("says that nothing is meant, not how much"),
+            field<&T::offersMoreOnSheet>("offers_more_on_sheet", Term::MoreForLessOnTheSheet)
+                .cameWith({{"shop", 3}})
+                .standingFor(false, "false")
+                .unpriced("is about what is printed"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

@@ -85,6 +85,7 @@ namespace sp::catalogue::fields {
     X(MeaningOfAColumn)                                                                                                \
     X(MeantAsNothing)                                                                                                  \
     X(Moment)                                                                                                          \
+    X(MoreForLessOnTheSheet)                                                                                           \
     X(MovementItTakesBack)                                                                                             \
     X(Name)                                                                                                            \
     X(NameOfASize)                                                                                                     \

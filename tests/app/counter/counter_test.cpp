@@ -369,6 +369,18 @@ TEST_F(Counter, warnsWhereADiscountTakesMoreThanIsEarned) {
     EXPECT_TRUE(text("perHour").startsWith("-")) << text("perHour").toStdString();
 }
 
+// 23 at 7.50 are 172.50, 24 at 7.10 are 170.40.
+TEST_F(Counter, offersMorePiecesWhereTheyCostLess) {
+    orderLantern();
+    press(Qt::Key_F9);
+    EXPECT_FALSE(find<>("moreForLess")->isVisible());
+    field("pieces")->setFocus();
+    field("pieces")->selectAll();
+    type("23");
+    EXPECT_TRUE(find<>("moreForLess")->isVisible());
+    EXPECT_EQ(text("moreForLess"), "24 cost less than 23, 170.40 instead of 172.50: offer 24.");
+}
+
 TEST_F(Counter, takesAOneOffWithTypedSizeAndStones) {
     type("Odd fox");
     press(Qt::Key_Down); // no design of that name: the row that offers a one-off

@@ -54,6 +54,11 @@ TEST(SheetWords, sayWhatADraftAndItsDiscountAre) {
     EXPECT_EQ(SheetWords().certificateDates("3 Jan 2026", ""), "Issued 3 Jan 2026");
 }
 
+TEST(SheetWords, offerMorePieces) {
+    EXPECT_EQ(words::SheetWords().moreForLess("24", "170.40", "172.50"),
+              "24 would cost you less: 170.40 instead of 172.50");
+}
+
 TEST(SheetWords, ladderNoteNamesWhatIsLeftOut) {
     const SheetWords words;
     EXPECT_EQ(words.ladderNote(false, false, false), "Each, before rush, discount");

@@ -3,6 +3,7 @@
 
 #include "tests/support/plain_words.h"
 #include "tests/support/sales.h"
+#include "tests/support/sample_shop.h"
 #include "tests/support/seed.h"
 
 #include <gmock/gmock.h>
@@ -201,6 +202,20 @@ TEST(SheetContent, leavesTheLadderOffWhereTheShopSaysSo) {
     EXPECT_EQ(sheet.ladderNote, "ladderNote(false, false, true)");
     sale.book.shop.ladderOnSheet = false;
     EXPECT_TRUE(sale.sheet(test::PlainWords()).ladders.empty());
+}
+
+// 23 at a mark-up of 100 % and 24 at 50 %: by hand 23 × 2.00 is 46.00, 24 × 1.50 is 36.00.
+TEST(SheetContent, saysWhereMoreCostLessIfTheShopWantsIt) {
+    const sample::PlainJob job(23, sample::cents(100));
+    test::Sale sale{job.book, sample::orderOf({job.line, job.line})};
+    sale.order.lines[1].quantity = units::Count::of(24);
+    sale.book.shop.rules.ladder = {{units::Count::of(1), units::Rate::fromPercent(100)},
+                                   {units::Count::of(24), units::Rate::fromPercent(50)}};
+    EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].note, "");
+    sale.book.shop.offersMoreOnSheet = true;
+    const auto sheet = sale.sheet(test::PlainWords());
+    EXPECT_EQ(sheet.lines[0].note, "moreForLess(24, 36.00, 46.00)");
+    EXPECT_EQ(sheet.lines[1].note, "");
 }
 
 TEST(SheetContent, showsSetUpInAColumnOfItsOwn) {
