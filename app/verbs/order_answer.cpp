@@ -2,6 +2,7 @@
 #include "app/verbs/order_answer.h"
 
 #include "app/verbs/cost_tree.h"
+#include "app/verbs/owner_answer.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/sheet_words.h"
 #include "core/costing/per_piece.h"
@@ -17,24 +18,14 @@ namespace sp::verbs {
 
 namespace {
 
-using pricing::PriceCoverage;
 using pricing::TaxStanding;
 using units::Money;
 
-std::string_view codeOf(PriceCoverage coverage) {
-    switch (coverage) {
-    case PriceCoverage::Pays: return "pays";
-    case PriceCoverage::BelowCost: return "below-cost";
-    case PriceCoverage::BelowFloor: return "below-floor";
-    }
-    return {};
-}
-
-std::string_view codeOf(TaxStanding standing) {
+std::string_view standingCode(TaxStanding standing) {
     switch (standing) {
     case TaxStanding::Charged: return "charged";
     case TaxStanding::Exempt: return "exempt";
-    case TaxStanding::ExemptionMissing: return "exemption-missing";
+    case TaxStanding::ExemptionMissing: return "exemption_missing";
     }
     return {};
 }
@@ -58,15 +49,6 @@ class Answering {
     std::string exact(Money amount) const { return units::formatExact(amount, currency()); }
     std::string shown(Money amount) const { return units::formatMoney(amount, currency()); }
 
-    Json earningsJson(const pricing::Earnings& earnings) const {
-        return {{"net", exact(earnings.net)},
-                {"cost", exact(earnings.cost)},
-                {"profit", exact(earnings.profit)},
-                {"markup", orNull(earnings.markUp)},
-                {"margin", orNull(earnings.margin)},
-                {"earned_per_bench_hour", earnings.perBenchHour ? Json(exact(*earnings.perBenchHour)) : Json(nullptr)}};
-    }
-
     base::Done addLine(std::size_t i, layout::FitMemo& fits) {
         const auto& ordered = m_order.lines[i];
         const auto& line = m_priced.lines[i];
@@ -75,6 +57,7 @@ class Answering {
         const auto tree = words::explain(ordered, m_book, *sheet);
         const auto ladder = pricing::ladderFor(m_order, i, m_book, m_priced.taxStanding == TaxStanding::Exempt, fits);
         if (!ladder) return base::fail(ladder.error());
+        const auto more = pricing::moreForLess(m_order, m_priced, i, m_book, fits);
         const auto figures = quoting::ownerFigures(line, ordered.quantity);
         Json sizes = Json::array();
         for (const auto& size : line.sizes)
@@ -99,12 +82,13 @@ class Answering {
                            {"cost_each", exact(figures.costEach)},
                            {"paid_out_each", exact(figures.paidOutEach)},
                            {"profit_each", exact(figures.profitEach)},
-                           {"coverage", codeOf(line.coverage)},
-                           {"earnings", earningsJson(line.earnings)},
-                           {"ladder", std::move(steps)}});
+                           {"earnings", earningsJson(line.earnings, currency())},
+                           {"ladder", std::move(steps)},
+                           {"more_for_less", moreJson(more, currency())}});
         m_text += verbs::line(QT_TRANSLATE_NOOP("App", "What %1 × %2 costs the shop"),
                               units::formatCount(ordered.quantity), ordered.title) +
-                  costText(tree, costing::shownForOneOf(*sheet, units::Count::of(1), currency()), currency()) + "\n";
+                  costText(tree, costing::shownForOneOf(*sheet, units::Count::of(1), currency()), currency()) +
+                  moreText(more, ordered.quantity, currency()) + "\n";
         return {};
     }
 
@@ -121,11 +105,12 @@ class Answering {
                 {"subtotal", exact(m_priced.subtotal)},
                 {"tax", exact(m_priced.tax)},
                 {"tax_included", m_priced.taxIncluded},
-                {"tax_standing", codeOf(m_priced.taxStanding)},
+                {"tax_standing", standingCode(m_priced.taxStanding)},
                 {"total", exact(m_priced.total)},
                 {"deposit", exact(m_priced.deposit)},
                 {"balance", exact(m_priced.balance)},
-                {"earnings", earningsJson(m_priced.earnings)}};
+                {"earnings", earningsJson(m_priced.earnings, currency())},
+                {"not_in_the_price", leftOutJson(pricing::leftOutOf(m_order, m_book, m_priced))}};
     }
 
     std::string customersText() const {
@@ -154,9 +139,8 @@ class Answering {
     }
 
     std::string ownersText() const {
-        const auto& earned = m_priced.earnings;
-        return "\n" + line(QT_TRANSLATE_NOOP("App", "Whole order: costs %1, leaves %2"), shown(earned.cost),
-                           shown(earned.profit));
+        return "\n" + earnedText(m_priced.earnings, currency()) +
+               leftOutText(pricing::leftOutOf(m_order, m_book, m_priced));
     }
 
     const catalogue::Order& m_order;

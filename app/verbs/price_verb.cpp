@@ -3,6 +3,7 @@
 #include "app/verbs/named.h"
 #include "app/verbs/order_answer.h"
 #include "app/verbs/order_reader.h"
+#include "app/verbs/owner_answer.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
@@ -123,23 +124,6 @@ std::vector<Row> rowsOf(const Priced& priced) {
     return rows;
 }
 
-/// [{"code","says","field"}]: what is not in the price, and the field of the book that mends it.
-Json leftOutJson(const Priced& priced) {
-    Json rows = Json::array();
-    for (const auto& one : priced.leftOut)
-        rows.push_back({{"code", one.what.id.name}, {"says", words::text(one.what)}, {"field", one.field->id()}});
-    return rows;
-}
-
-const char* codeOf(pricing::PriceCoverage coverage) {
-    switch (coverage) {
-    case pricing::PriceCoverage::Pays: return "pays";
-    case pricing::PriceCoverage::BelowCost: return "below_cost";
-    case pricing::PriceCoverage::BelowFloor: return "below_floor";
-    }
-    return "";
-}
-
 Json priceJson(const Priced& priced) {
     const auto& currency = priced.book.shop.currency;
     const auto money = [&](Money amount) { return units::formatExact(amount, currency); };
@@ -165,44 +149,15 @@ Json priceJson(const Priced& priced) {
             {"margin", orNull(earned.margin)},
             {"earned_per_bench_hour", earned.perBenchHour ? Json(money(*earned.perBenchHour)) : Json(nullptr)},
             {"coverage", codeOf(earned.coverage)},
-            {"not_in_the_price", leftOutJson(priced)},
+            {"not_in_the_price", leftOutJson(priced.leftOut)},
             {"ladder", std::move(ladder)},
-            {"more_for_less", priced.more ? Json{{"quantity", priced.more->quantity.value()},
-                                                 {"total", money(priced.more->charged)},
-                                                 {"ordered", money(priced.more->ordered)}}
-                                          : Json(nullptr)},
+            {"more_for_less", moreJson(priced.more, currency)},
             {"lines", std::move(rows)},
             {"subtotal", money(priced.priced.subtotal)},
             {"tax", money(priced.priced.tax)},
             {"total", money(priced.priced.total)},
             {"deposit", money(priced.priced.deposit)},
             {"balance", money(priced.priced.balance)}};
-}
-
-/// What the shop earns by the order, and whether that pays.
-std::string earnedText(const pricing::Earnings& earned, const units::Currency& currency) {
-    const auto percent = [](const std::optional<units::Rate>& rate) {
-        return rate ? fmt::format("{:.1f} %", static_cast<double>(rate->ppm()) / 10'000)
-                    : told(QT_TRANSLATE_NOOP("App", "none"));
-    };
-    const auto profit = units::formatMoney(earned.profit, currency);
-    auto text =
-        earned.perBenchHour
-            ? line(QT_TRANSLATE_NOOP("App", "Leaves %1: mark-up %2, margin %3, earned per bench hour %4"), profit,
-                   percent(earned.markUp), percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
-            : line(QT_TRANSLATE_NOOP("App", "Leaves %1: mark-up %2, margin %3"), profit, percent(earned.markUp),
-                   percent(earned.margin));
-    switch (earned.coverage) {
-    case pricing::PriceCoverage::Pays: break;
-    case pricing::PriceCoverage::BelowCost:
-        text += line(QT_TRANSLATE_NOOP("App", "Below what it costs with your own time, wear and overhead."));
-        break;
-    case pricing::PriceCoverage::BelowFloor:
-        text += line(QT_TRANSLATE_NOOP("App", "Below the floor: it does not cover the %1 that is paid out."),
-                     units::formatMoney(earned.paidOut, currency));
-        break;
-    }
-    return text;
 }
 
 std::string priceText(const Priced& priced) {
@@ -226,17 +181,12 @@ std::string priceText(const Priced& priced) {
         text += fmt::format("  {:<{}}{:>12}\n", row.label, widest, units::formatMoney(row.amount, currency));
     if (!sheet.taxIncluded.empty()) text += "  " + sheet.taxIncluded + "\n";
     text += "\n" + earnedText(priced.priced.earnings, currency);
-    if (!priced.leftOut.empty()) text += "\n" + line(QT_TRANSLATE_NOOP("App", "Not in the price"));
-    for (const auto& one : priced.leftOut) text += fmt::format("  {}\n", words::text(one.what));
+    text += leftOutText(priced.leftOut);
     text += "\n" + line(QT_TRANSLATE_NOOP("App", "More pieces, each"));
     for (const auto& step : priced.ladder)
         text +=
             fmt::format("  {:>8}{:>12}\n", units::formatCount(step.quantity), units::formatMoney(step.each, currency));
-    if (priced.more)
-        text += line(QT_TRANSLATE_NOOP("App", "%1 cost less than %2, %3 instead of %4: offer %1."),
-                     units::formatCount(priced.more->quantity), units::formatCount(priced.order.lines.front().quantity),
-                     units::formatMoney(priced.more->charged, currency),
-                     units::formatMoney(priced.more->ordered, currency));
+    text += moreText(priced.more, priced.order.lines.front().quantity, currency);
     return text;
 }
 
