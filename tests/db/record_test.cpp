@@ -265,9 +265,11 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     auto shop = test::sampleShop(key(3));
     auto saved = json::parse(db::records::write(shop));
     saved["value"].erase("meant_as_nothing");
+    saved["value"].erase("offers_more_on_sheet");
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).error().code, Code::Damaged);
     saved["format"] = 2;
     shop.meantAsNothing = {};
+    shop.offersMoreOnSheet = false;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 
