@@ -8,6 +8,7 @@
 #include "app/desk/field_binding.h"
 #include "app/plans/plan_dialog.h"
 #include "app/session/settings.h"
+#include "app/words/owner_words.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/costing/per_piece.h"
@@ -243,16 +244,7 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
                                "ladder asks %3 (%4)")
                                 .arg(leaves, onTheLine, calculated, ladder, m_formatter.money(line.adjusted)));
     m_askBox->setRemark(line.typedWithTax ? tr("%1 without tax").arg(m_formatter.money(line.each)) : QString());
-    switch (line.earnings.coverage) {
-    case pricing::PriceCoverage::Pays: m_coverage->setText({}); break;
-    case pricing::PriceCoverage::BelowCost:
-        m_coverage->setText(tr("Below what it costs with your own time, wear and overhead."));
-        break;
-    case pricing::PriceCoverage::BelowFloor:
-        m_coverage->setText(tr("Below the floor: it does not cover the %1 a piece that is paid out.")
-                                .arg(m_formatter.money(figures.paidOutEach)));
-        break;
-    }
+    m_coverage->setText(words::lineCoverage(line.earnings.coverage, m_formatter.money(figures.paidOutEach)));
     m_coverage->setVisible(!m_coverage->text().isEmpty());
     QStringList steps;
     for (const auto& step : m_presenter.ladder())
@@ -260,9 +252,9 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
     m_ladder->setText(tr("More or fewer, each — %1").arg(steps.join(QStringLiteral(" · "))));
     m_ladder->setVisible(m_presenter.ladder().size() > 1);
     const auto& offer = m_presenter.moreForLess();
-    m_moreForLess->setText(offer ? tr("%1 cost less than %2, %3 instead of %4: offer %1.")
-                                       .arg(m_formatter.count(offer->quantity), m_formatter.count(pieces),
-                                            m_formatter.money(offer->charged), m_formatter.money(offer->ordered))
+    m_moreForLess->setText(offer ? words::moreForLess(m_formatter.count(offer->quantity), m_formatter.count(pieces),
+                                                      m_formatter.money(offer->charged),
+                                                      m_formatter.money(offer->ordered))
                                  : QString());
     m_moreForLess->setVisible(offer.has_value());
 }
@@ -278,16 +270,8 @@ void SlipBack::refreshOrder() {
                          : tr("Whole order: costs %1, leaves %2, margin %3.")
                                .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), margin));
     const bool hasMore = m_presenter.order().lines.size() > 1;
-    switch (hasMore ? whole.coverage : pricing::PriceCoverage::Pays) {
-    case pricing::PriceCoverage::Pays: m_orderCoverage->setText({}); break;
-    case pricing::PriceCoverage::BelowCost:
-        m_orderCoverage->setText(tr("The whole order is below what it costs with your own time, wear and overhead."));
-        break;
-    case pricing::PriceCoverage::BelowFloor:
-        m_orderCoverage->setText(tr("The whole order is below the floor: it does not cover the %1 that is paid out.")
-                                     .arg(m_formatter.money(whole.paidOut)));
-        break;
-    }
+    m_orderCoverage->setText(hasMore ? words::orderCoverage(whole.coverage, m_formatter.money(whole.paidOut))
+                                     : QString());
     m_orderCoverage->setVisible(!m_orderCoverage->text().isEmpty());
 }
 

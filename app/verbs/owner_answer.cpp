@@ -2,6 +2,7 @@
 #include "app/verbs/owner_answer.h"
 
 #include "app/verbs/verb_kit.h"
+#include "app/words/owner_words.h"
 
 #include <fmt/format.h>
 
@@ -40,16 +41,9 @@ std::string earnedText(const pricing::Earnings& earned, const units::Currency& c
                    percent(earned.markUp), percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
             : line(QT_TRANSLATE_NOOP("App", "Leaves %1: mark-up %2, margin %3"), profit, percent(earned.markUp),
                    percent(earned.margin));
-    switch (earned.coverage) {
-    case pricing::PriceCoverage::Pays: break;
-    case pricing::PriceCoverage::BelowCost:
-        text += line(QT_TRANSLATE_NOOP("App", "Below what it costs with your own time, wear and overhead."));
-        break;
-    case pricing::PriceCoverage::BelowFloor:
-        text += line(QT_TRANSLATE_NOOP("App", "Below the floor: it does not cover the %1 that is paid out."),
-                     units::formatMoney(earned.paidOut, currency));
-        break;
-    }
+    const auto warning =
+        words::orderCoverage(earned.coverage, QString::fromStdString(units::formatMoney(earned.paidOut, currency)));
+    if (!warning.isEmpty()) text += warning.toStdString() + "\n";
     return text;
 }
 
@@ -77,9 +71,13 @@ Json moreJson(const std::optional<pricing::MoreForLess>& more, const units::Curr
 std::string moreText(const std::optional<pricing::MoreForLess>& more, units::Count pieces,
                      const units::Currency& currency) {
     if (!more) return {};
-    return line(QT_TRANSLATE_NOOP("App", "%1 cost less than %2, %3 instead of %4: offer %1."),
-                units::formatCount(more->quantity), units::formatCount(pieces),
-                units::formatMoney(more->charged, currency), units::formatMoney(more->ordered, currency));
+    const auto shown = [&](units::Money amount) {
+        return QString::fromStdString(units::formatMoney(amount, currency));
+    };
+    const auto counted = [](units::Count count) { return QString::fromStdString(units::formatCount(count)); };
+    return words::moreForLess(counted(more->quantity), counted(pieces), shown(more->charged), shown(more->ordered))
+               .toStdString() +
+           "\n";
 }
 
 } // namespace sp::verbs

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/pricing/price_order.h"
+
+#include <QString>
+
+namespace sp::words {
+
+// What the owner is told of a price, on the back of the slip and by verbs. Amounts come as they are written there.
+
+/// Why a line's price does not pay; empty where it does. `paidOut` is paid out for a piece.
+QString lineCoverage(pricing::PriceCoverage coverage, const QString& paidOut);
+/// The same of an order.
+QString orderCoverage(pricing::PriceCoverage coverage, const QString& paidOut);
+/// That `more` pieces come to `charged`, less than the `ordered` of the `pieces` asked for.
+QString moreForLess(const QString& more, const QString& pieces, const QString& charged, const QString& ordered);
+
+} // namespace sp::words
