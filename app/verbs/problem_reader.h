@@ -23,7 +23,7 @@ struct ProblemError {
 /// JSON numbers or decimal strings; both are read exactly by their decimal text.
 class ProblemObject {
   public:
-    /// `path` says where the object stands ("packs[2]"); the JSON outlives the reader. Throws Refusal unless an object.
+    /// `path` says where the object stands ("packs[2]"); the JSON outlives the reader. Throws ProblemError unless an object.
     ProblemObject(const Json& json, std::string path);
 
     bool has(std::string_view key) const;
@@ -53,16 +53,16 @@ class ProblemObject {
     std::vector<std::string> m_taken;
 };
 
-/// The exact value of a decimal text ("-12.5", "1e-3") times 10^decimals. Throws Refusal naming `place` when it is no
+/// The exact value of a decimal text ("-12.5", "1e-3") times 10^decimals. Throws ProblemError naming `place` when it is no
 /// number, has more decimals, or is beyond plus or minus 10^15 before scaling (10^18 after).
 std::int64_t exactDecimal(std::string_view text, int decimals, const std::string& place);
 
-/// Parses the text of a problem file and hands its object to `read`, turning every Refusal into an error.
+/// Parses the text of a problem file and hands its object to `read`, turning every ProblemError into an error.
 /// Errors: TooLarge beyond 16 MB; Invalid when it is not JSON; whatever `read` refuses.
 template<class Read>
 auto readProblem(std::string_view text, Read read) -> base::Result<decltype(read(std::declval<ProblemObject&>()))>;
 
-/// The JSON of a problem text; throws Refusal.
+/// The JSON of a problem text; throws ProblemError.
 Json parsedProblem(std::string_view text);
 
 template<class Read>

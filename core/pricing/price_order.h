@@ -74,8 +74,9 @@ enum class TaxStanding {
     ExemptionMissing ///< asked for, but no certificate in force is on file: tax is charged
 };
 
-/// A priced order. `goods` + `rush` − `discount` + `topUp` = `subtotal`; `subtotal` + `tax` = `total`, except where
-/// prices include the tax: then `total` is `subtotal` and `tax` is the part of it. `deposit` + `balance` = `total`.
+/// A priced order. `goods` + `rush` − `discount` + `minimumOrderCharge` = `subtotal`; `subtotal` + `tax` = `total`,
+/// except where prices include the tax: then `total` is `subtotal` and `tax` is the part of it. `deposit` + `balance` =
+/// `total`.
 struct PricedOrder {
     std::vector<PricedLine> lines;
     units::Money goods;
@@ -106,8 +107,8 @@ base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalo
 /// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `cardFixed` as in costLine. A
 /// typed price applies only to the line's own quantity.
 base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                   layout::FitMemo& fits, units::Money cardFixed = {},
-                                   std::int64_t rules = kRulesVersion);
+                                  layout::FitMemo& fits, units::Money cardFixed = {},
+                                  std::int64_t rules = kRulesVersion);
 
 /// A line's share of the fixed part of the card fee, which is due once for an order; the shares add up to it.
 units::Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules);

@@ -20,7 +20,7 @@ struct FileFacts {
     std::string share;       ///< the kind of network folder it lies in, else empty
 };
 
-// All of this throws Refusal, which names the file.
+// All of this throws DbError, which names the file.
 
 /// The existing regular file behind `file`, links resolved. Missing, or Foreign when it is something else.
 std::filesystem::path resolved(const std::filesystem::path& file);

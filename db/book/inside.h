@@ -8,7 +8,7 @@
 
 namespace sp::db {
 
-/// What a book works with. Every change goes through `act`: one transaction, one action in the change log.
+/// What a book works with. Every change goes through `write`: one transaction, one action in the change log.
 class Book::Inside {
   public:
     Inside(Opened file, Environment world);

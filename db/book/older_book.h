@@ -12,7 +12,7 @@
 
 namespace sp::db {
 
-// Books of earlier versions. All of this throws Refusal.
+// Books of earlier versions. All of this throws DbError.
 
 /// The version that the file says it is of: how many migrations have made it.
 int versionOf(sqlite::Connection& connection);

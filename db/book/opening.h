@@ -23,7 +23,7 @@ struct Opened {
     std::optional<base::Error> readOnlyBecause;
 };
 
-// All of this throws Refusal.
+// All of this throws DbError.
 
 /// Opens a book for work. In this order: links resolved; a second name refused; not open here already; the lock
 /// file; what a crash left in a journal rolled back; the header, before SQLite sees the rest of the file; the settings,

@@ -9,7 +9,7 @@
 
 namespace sp::db {
 
-/// All materials of the book, each with the price its basis gives and where that comes from. Throws Refusal.
+/// All materials of the book, each with the price its basis gives and where that comes from. Throws DbError.
 ///
 /// Replacement: the first price of the pack marked usual; without one, of the pack that is cheapest for each thing
 /// when bought singly (a tie goes to the one named first); of these one without a price counts for nothing.

@@ -26,7 +26,7 @@ enum class CopyPlace { TemporaryFolder, Memory };
 
 /// One connection to one file, hardened against hostile content: no views, triggers, extensions or quoted-name
 /// strings, small limits, and a time after which a query is stopped. Every setting is read back; one that is not in
-/// force is an error. Everything here throws Refusal, which names the file.
+/// force is an error. Everything here throws DbError, which names the file.
 class Connection {
   public:
     /// Opens an existing file. The settings that touch it are made by `settle`.

@@ -12,7 +12,7 @@
 namespace sp::db::stores {
 
 /// The drawings of designs, keyed by the design; their bytes are kept once by digest and never changed. Drawings of a
-/// removed design are left out and come back with it. Throws Refusal.
+/// removed design are left out and come back with it. Throws DbError.
 class ArtworkStore {
   public:
     explicit ArtworkStore(sqlite::Connection& db)

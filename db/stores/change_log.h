@@ -19,7 +19,7 @@ struct Change {
 };
 
 /// The append-only log of everything that was changed. A row names records by their digests, so that what a thing was
-/// before is kept once, as what it was after the change before. Throws Refusal.
+/// before is kept once, as what it was after the change before. Throws DbError.
 class ChangeLog {
   public:
     explicit ChangeLog(sqlite::Connection& db)

@@ -25,7 +25,7 @@ struct JobRow {
 };
 
 /// Jobs, their revisions and the numbers they are given. An order is a record; beside it lie the columns by which jobs
-/// are listed and searched. Throws Refusal; writes no change log.
+/// are listed and searched. Throws DbError; writes no change log.
 class JobStore {
   public:
     explicit JobStore(sqlite::Connection& db)

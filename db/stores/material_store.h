@@ -9,7 +9,7 @@
 
 namespace sp::db::stores {
 
-// What every store of named things has in common. It throws Refusal. `all` is sorted by name (letter case of ASCII
+// What every store of named things has in common. It throws DbError. `all` is sorted by name (letter case of ASCII
 // ignored), then key, without what was removed; `find` gives nothing for what was removed. `write` makes the row or
 // its next version, also of a removed one; `remove` is soft. Neither writes the change log: that is the caller's.
 

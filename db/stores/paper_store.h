@@ -31,7 +31,7 @@ struct IssuedPaper {
 
 /// Papers under seal. A seal is the digest of a record that names what belongs to the paper by digest: its order, its
 /// prices, the customer, what it came to. It also names the seal before, so that none can be altered, exchanged or
-/// taken out unseen. Prices are kept in parts, so that papers issued at the same prices share them. Throws Refusal.
+/// taken out unseen. Prices are kept in parts, so that papers issued at the same prices share them. Throws DbError.
 class PaperStore {
   public:
     explicit PaperStore(sqlite::Connection& db)

@@ -9,7 +9,7 @@
 
 namespace sp::db::stores {
 
-/// Values as JSON, each kept once under its digest and never changed. Throws Refusal.
+/// Values as JSON, each kept once under its digest and never changed. Throws DbError.
 class RecordStore {
   public:
     explicit RecordStore(sqlite::Connection& db)

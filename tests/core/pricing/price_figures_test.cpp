@@ -406,7 +406,7 @@ TEST(PriceFigures, sayNothingOfWhatIsNot) {
 }
 
 // Paid out are 10.00 a piece, the full cost is 13.60 with an hour of own work: at the edge it still pays.
-TEST(PriceFigures, standOnTheirFooting) {
+TEST(PriceFigures, sayWhetherTheyCoverTheCost) {
     Job job;
     job.setUpCosts(3600);
     for (const auto& [each, coverage] : {std::pair{1361, PriceCoverage::Pays},
