@@ -22,7 +22,7 @@ using Upgrade = void (*)(nlohmann::json& value);
 struct Kind {
     std::string_view name;
     const catalogue::fields::Object& (*object)() = nullptr;
-    int version = 1;               ///< the newest, and the only one that is written
+    int version = 1;               ///< the newest, and the only one that is written, see newestVersion
     std::vector<Upgrade> upgrades; ///< the one at n - 1 turns version n into n + 1; null where fields only came new
     /// Where the record holds its fields in another shape than the program's value (see shapes.h): puts them into it,
     /// and takes them out of it.
@@ -32,6 +32,10 @@ struct Kind {
     /// Reads a record of any version and writes it anew, in the newest.
     base::Result<std::string> (*renewed)(std::string_view json) = nullptr;
 };
+
+/// The version of a kind: the latest that any of its fields came with or that an upgrade makes. So nobody counts it by
+/// hand, and a field that only comes new asks for nothing beside its row in the table.
+int newestVersion(std::string_view kind, const catalogue::fields::Object& object, const std::vector<Upgrade>& upgrades);
 
 /// The kind that holds values of that type.
 template<class T>

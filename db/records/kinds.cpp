@@ -33,12 +33,20 @@ void originInCode(Json& priced) {
 
 } // namespace
 
-// A kind of which a later version is written says so here: makeKind<Order>("order", 2, {&orderOf2}).
+int newestVersion(std::string_view kind, const catalogue::fields::Object& object,
+                  const std::vector<Upgrade>& upgrades) {
+    int newest = static_cast<int>(upgrades.size()) + 1;
+    catalogue::fields::forEachField(object, [&](const auto& field) { newest = std::max(newest, field.sinceIn(kind)); });
+    return newest;
+}
+
+// A kind of which fields were moved, split or renamed has its upgrades here, from version 1 on; null for a version with
+// which fields only came new and after which there is another upgrade: makeKind<Order>("order", {nullptr, &orderOf3}).
 
 template<>
 const Kind& kindOf<catalogue::Shop>() {
     static const Kind kind = [] {
-        auto shop = makeKind<catalogue::Shop>("shop", 3, {&shopInShape, nullptr});
+        auto shop = makeKind<catalogue::Shop>("shop", {&shopInShape});
         shop.inShape = &shopInShape;
         shop.outOfShape = &shopOutOfShape;
         return shop;
@@ -98,7 +106,7 @@ const Kind& kindOf<catalogue::Customer>() {
 template<>
 const Kind& kindOf<catalogue::Order>() {
     static const Kind kind = [] {
-        auto order = makeKind<catalogue::Order>("order", 2, {&orderInShape});
+        auto order = makeKind<catalogue::Order>("order", {&orderInShape});
         order.inShape = &orderInShape;
         order.outOfShape = &orderOutOfShape;
         return order;
@@ -107,7 +115,7 @@ const Kind& kindOf<catalogue::Order>() {
 }
 template<>
 const Kind& kindOf<catalogue::PricedMaterial>() {
-    static const Kind kind = makeKind<catalogue::PricedMaterial>("priced-material", 2, {&originInCode});
+    static const Kind kind = makeKind<catalogue::PricedMaterial>("priced-material", {&originInCode});
     return kind;
 }
 template<>

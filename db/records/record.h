@@ -30,13 +30,13 @@ base::Result<T> read(std::string_view json) {
     return value;
 }
 
-/// A kind for values of type T, version 1 unless told otherwise.
+/// A kind for values of type T, with the upgrades from version 1 on.
 template<class T>
-Kind makeKind(std::string_view name, int version = 1, std::vector<Upgrade> upgrades = {}) {
+Kind makeKind(std::string_view name, std::vector<Upgrade> upgrades = {}) {
     Kind kind;
     kind.name = name;
     kind.object = &catalogue::fields::objectOf<T>;
-    kind.version = version;
+    kind.version = newestVersion(name, catalogue::fields::objectOf<T>(), upgrades);
     kind.upgrades = std::move(upgrades);
     kind.check = [](const void* value) { return catalogue::fields::check(*static_cast<const T*>(value)); };
     kind.renewed = [](std::string_view json) -> base::Result<std::string> {

@@ -8,7 +8,6 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <functional>
 
 namespace {
 
@@ -126,12 +125,12 @@ const Kind& kindOf<Lamp1>() {
 }
 template<>
 const Kind& kindOf<Lamp2>() {
-    static const Kind kind = makeKind<Lamp2>("lamp", 2);
+    static const Kind kind = makeKind<Lamp2>("lamp");
     return kind;
 }
 template<>
 const Kind& kindOf<Lamp3>() {
-    static const Kind kind = makeKind<Lamp3>("lamp", 3, {nullptr, &splitName});
+    static const Kind kind = makeKind<Lamp3>("lamp", {nullptr, &splitName});
     return kind;
 }
 
@@ -142,6 +141,16 @@ namespace {
 namespace records = sp::db::records;
 
 Lamp1 lantern() { return {"Ferngate Lantern", Money::fromMicros(12'500'000), {{40}, {60}}}; }
+
+TEST(RecordAge, theLatestFieldOrUpgradeMakesTheVersionOfAKind) {
+    EXPECT_EQ(records::kindOf<Lamp1>().version, 1);
+    EXPECT_EQ(records::kindOf<Lamp2>().version, 2); // no upgrade, one field of the lamp and one of its bulbs
+    EXPECT_EQ(records::kindOf<Lamp3>().version, 3);
+    EXPECT_EQ(records::newestVersion("lamp", sp::catalogue::fields::objectOf<Bulb2>(), {}), 2);
+    EXPECT_EQ(records::newestVersion("torch", sp::catalogue::fields::objectOf<Bulb2>(), {}), 1); // not of this kind
+    EXPECT_EQ(records::newestVersion("lamp", sp::catalogue::fields::objectOf<Lamp2>(), {nullptr, nullptr, &splitName}),
+              4);
+}
 
 TEST(RecordAge, aFieldThatCameNewStandsForWhatItStoodForBefore) {
     const auto read = records::read<Lamp2>(records::write(lantern()));
@@ -229,21 +238,11 @@ TEST(RecordAge, aFieldWithoutAValueBeforeHasToComeFromAnUpgrade) {
 
 // The table of the program itself.
 
-void forEachField(const sp::catalogue::fields::Object& object,
-                  const std::function<void(const sp::catalogue::fields::Field&)>& visit) {
-    for (const auto& field : object.fields) {
-        visit(field);
-        const auto* type = field.type;
-        while (type->inner) type = type->inner;
-        if (type->object) forEachField(type->object(), visit);
-    }
-}
-
 TEST(RecordAge, everyFieldCameWithAVersionThatItsKindHas) {
     for (const auto* kind : records::allKinds()) {
         EXPECT_GE(kind->version, 1) << kind->name;
         EXPECT_LT(static_cast<int>(kind->upgrades.size()), kind->version) << kind->name;
-        forEachField(kind->object(), [&](const auto& field) {
+        sp::catalogue::fields::forEachField(kind->object(), [&](const auto& field) {
             const int since = field.sinceIn(kind->name);
             EXPECT_GE(since, 1) << kind->name << ' ' << field.key;
             EXPECT_LE(since, kind->version) << kind->name << ' ' << field.key;

@@ -141,6 +141,17 @@ struct Object {
     std::vector<Field> fields;
 };
 
+/// Hands over every field of a type and of the types its fields are of, a type's own first.
+template<class Visit>
+void forEachField(const Object& object, const Visit& visit) {
+    for (const auto& field : object.fields) {
+        visit(field);
+        const auto* type = field.type;
+        while (type->inner != nullptr) type = type->inner;
+        if (type->object != nullptr) forEachField(type->object(), visit);
+    }
+}
+
 /// One address a member: what tells fields of the table apart.
 template<auto Member>
 inline char kMemberMark = 0;
