@@ -217,7 +217,7 @@ base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& ef
     const auto packed = layout::packSheets(kinds, sizes.mixed(), rules, effort);
     if (!packed) return base::fail(base::about(list.material.name, packed.error()));
     plan.count = static_cast<std::int64_t>(packed->sheets.size());
-    plan.bound = std::min(plan.count, std::max(packed->sheetBound, packed->costBound.micros() / units::kMicrosPerUnit));
+    plan.bound = packed->sheetBound; // of one kind of sheet what they cost bounds no more
     plan.proven = plan.count == plan.bound;
     gather(plan, dealt(packed->placements, packed->sheets.size(), sizes), size);
     return plan;

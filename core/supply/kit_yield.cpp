@@ -173,12 +173,14 @@ YieldAnswer answered(const YieldProblem& problem) {
         if (allowed(line) == pieces) answer.limiting.push_back(line.material);
         answer.left.push_back(leftOf(line, pieces));
     }
-    for (std::size_t i = 0; i < problem.lines.size(); ++i) {
-        if (!problem.lines[i].counted || allowed(problem.lines[i]) != pieces) continue;
-        auto more = problem.lines;
-        more[i].counted->bought += Count::of(units::kGross);
+    auto more = problem.lines;
+    for (auto& line : more) {
+        if (!line.counted || allowed(line) != pieces) continue;
+        const auto bought = line.counted->bought;
+        line.counted->bought += Count::of(units::kGross);
         if (const auto added = least(more) - pieces; added > 0)
-            answer.gains.push_back({more[i].material, Count::of(added)});
+            answer.gains.push_back({line.material, Count::of(added)});
+        line.counted->bought = bought;
     }
     const std::int64_t highest = mostOf(problem.lines);
     const std::int64_t likely = mostWithChance(problem.lines, highest, kLikelyOdds);

@@ -8,12 +8,11 @@ namespace sp::supply {
 
 namespace {
 
-/// ln n! less its Stirling approximation.
+/// ln n! less its Stirling approximation, n at least 1.
 double stirlingError(double n) {
     if (n < 16) {
         double factorial = 1;
         for (double i = 2; i <= n; ++i) factorial *= i;
-        if (n < 1) return 0;
         return std::log(factorial) - (n + 0.5) * std::log(n) + n - 0.5 * std::log(2 * std::numbers::pi);
     }
     const double nn = n * n;

@@ -141,7 +141,11 @@ Shop sampleShop(const base::Id& goods) {
     shop.paper = catalogue::Paper::A4;
     shop.lengthUnit = units::LengthUnit::Centimetre;
     shop.temperatureUnit = units::TemperatureUnit::Celsius;
-    shop.rates = {cents(2'250), cents(64'000), Duration::fromMinutes(80 * 60), Rate::fromPpm(25'000), cents(1'800)};
+    shop.rates.labourPerHour = cents(2'250);
+    shop.rates.overheadPerMonth = cents(64'000);
+    shop.rates.productivePerMonth = Duration::fromMinutes(80 * 60);
+    shop.rates.spoilage = Rate::fromPpm(25'000);
+    shop.rates.garmentAllowance = cents(1'800);
     shop.rules.ladder = {{Count::of(1), Rate::fromPercent(150)}, {Count::of(24), Rate::fromPercent(110)}};
     shop.rules.rush = {{2, Rate::fromPercent(25)}, {7, Rate::fromPercent(10)}};
     shop.rules.rounding = {catalogue::RoundingKind::Ending, 25, 99};

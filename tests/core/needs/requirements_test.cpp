@@ -93,6 +93,24 @@ TEST(Requirements, cutARollToLength) {
     }
 }
 
+TEST(Requirements, takeAsManyColoursAsADesignMayHave) {
+    auto book = sample::priceBook();
+    auto line = sample::square(1);
+    line.stones.clear();
+    const auto addColour = [&] {
+        const auto id = idOf(("Colour " + std::to_string(line.stones.size())).c_str());
+        book.materials[id] = book.materials[idOf("Aqua")];
+        line.stones.push_back({id, units::Count::of(1)});
+    };
+    layout::FitMemo fits;
+    for (std::int64_t i = 0; i < catalogue::kMaxColours; ++i) addColour();
+    EXPECT_TRUE(requirementsOf(line, book, 1, fits).has_value());
+    addColour();
+    const auto refused = requirementsOf(line, book, 1, fits);
+    ASSERT_FALSE(refused.has_value());
+    EXPECT_EQ(refused.error().code, base::Code::OutOfRange);
+}
+
 TEST(Requirements, refuseANumberOfPiecesBeyondALine) {
     layout::FitMemo fits;
     for (const std::int64_t pieces : {std::int64_t{0}, std::int64_t{-1}, catalogue::kMaxPieces + 1}) {

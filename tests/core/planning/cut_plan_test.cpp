@@ -262,6 +262,23 @@ TEST(CutPlan, ARollIsCutToLength) {
     EXPECT_GE(plan->length.millimetres(), area / 12 * 25.4);
 }
 
+// Two of 5 × 4 in and the border of 1/8 in all round lie side by side across 12 in: 4 in and what stands around them.
+TEST(CutPlan, ARollIsProvenWhereNothingCouldBeShorter) {
+    auto book = sample::priceBook();
+    auto& sheet = book.materials[sample::idOf("Tape")].material.sheet;
+    sheet.form = catalogue::SheetForm::Roll;
+    sheet.width = inches(12);
+    sheet.height = inches(360);
+    sheet.lifts = 1;
+    const std::vector lines{crest(2)};
+    const auto list = *listOf(*cutLists(lines, book), "Tape");
+    const auto plan = planCut(list, {});
+    ASSERT_TRUE(plan.has_value());
+    EXPECT_EQ(plan->length, list.pieces.at(0).size.height + sheet.margin + sheet.margin);
+    EXPECT_EQ(plan->lengthBound, plan->length);
+    EXPECT_TRUE(plan->proven);
+}
+
 TEST(CutPlan, aPieceTooLargeIsNamedWithItsMaterial) {
     auto book = sample::priceBook();
     auto line = crest(1);

@@ -85,6 +85,16 @@ TEST(LeftOut, isNotSaidOfWhatTheOrderDoesNotNeed) {
               (Said{"NoTemplate", "NoCutterWear(0.00)"}));
 }
 
+// Nobody is told of a template sheet for nothing where none is cut, and is where one is.
+TEST(LeftOut, namesATemplateSheetThatCostsNothingWhereOneIsCut) {
+    auto book = sample::priceBook();
+    book.materials[book.shop.usualTemplate].price->price = {};
+    auto line = sample::lantern(24);
+    EXPECT_EQ(said(leftOut(sample::orderOf({line}), book)), Said{"CostsNothing(Template, 0.00)"});
+    line.templatesOnWall = true;
+    EXPECT_EQ(said(leftOut(sample::orderOf({line}), book)), Said{});
+}
+
 TEST(LeftOut, isWorkThatTakesNoTime) {
     auto book = sample::priceBook();
     book.bench.steps = {};

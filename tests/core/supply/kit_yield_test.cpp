@@ -153,6 +153,38 @@ TEST(KitYield, isNotLimitedByWhatTheDesignDoesNotUse) {
     EXPECT_EQ(answer.left[1].count, Count::of(144));
 }
 
+// What the design does not use stands first in the kit, and changes nothing of what the rest makes: 100 stones of which
+// 2 % are lost, 49 a piece: two pieces if at least 98 are kept, 0.98^100 + 100 × 0.02 × 0.98^99 + 4950 × 0.0004 ×
+// 0.98^98 = 0.6767.
+TEST(KitYield, hasTheSameOddsBesideWhatIsNotUsed) {
+    const auto answer = yieldOf({stones("gold", 144, 0), stones("jet", 100, 49, 20'000)});
+    EXPECT_EQ(answer.pieces, Count::of(2));
+    EXPECT_EQ(answer.sure, Count::of(1));
+    EXPECT_EQ(answer.likely.pieces, Count::of(2));
+    EXPECT_NEAR(answer.likely.probability, 0.6767, 0.00005);
+}
+
+// One sheet, on which nothing fits: the first piece comes out with no odds at all, whatever the stones.
+TEST(KitYield, hasNoOddsWhereNoSheetDoes) {
+    const auto answer = yieldOf({stones("jet", 1440, 48), sheets("tape", 1, 0)});
+    EXPECT_EQ(answer.pieces, Count::of(0));
+    EXPECT_EQ(answer.likely.pieces, Count::of(0));
+    ASSERT_EQ(answer.odds.size(), 1U);
+    EXPECT_EQ(answer.odds[0].pieces, Count::of(1));
+    EXPECT_EQ(answer.odds[0].probability, 0);
+}
+
+// A gross more of each by itself: 144 more of one colour add nothing while the other limits too.
+TEST(KitYield, triesOneMoreGrossOfEachByItself) {
+    const auto answer = yieldOf({stones("crystal", 288, 48), stones("jet", 288, 48), sheets("tape", 9, 9)});
+    EXPECT_EQ(answer.pieces, Count::of(6));
+    EXPECT_TRUE(answer.gains.empty());
+    const auto one = yieldOf({stones("crystal", 288, 48), stones("jet", 1440, 48), sheets("tape", 9, 9)});
+    ASSERT_EQ(one.gains.size(), 1U);
+    EXPECT_EQ(one.gains[0].material, "crystal");
+    EXPECT_EQ(one.gains[0].pieces, Count::of(3)); // 144 ÷ 48
+}
+
 TEST(KitYield, takesATemplateAsAllOrNothing) {
     auto plate = sheets("template", 1, 2);
     plate.sheets->once = true;
