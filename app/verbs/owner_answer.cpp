@@ -63,7 +63,7 @@ std::string leftOutText(const std::vector<pricing::LeftOut>& leftOut) {
 
 Json moreJson(const std::optional<pricing::MoreForLess>& more, const units::Currency& currency) {
     if (!more) return nullptr;
-    return {{"quantity", more->quantity.value()},
+    return {{"pieces", more->quantity.value()},
             {"total", units::formatExact(more->charged, currency)},
             {"ordered", units::formatExact(more->ordered, currency)}};
 }

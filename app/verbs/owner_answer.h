@@ -25,7 +25,7 @@ Json leftOutJson(const std::vector<pricing::LeftOut>& leftOut);
 /// Empty where nothing is left out.
 std::string leftOutText(const std::vector<pricing::LeftOut>& leftOut);
 
-/// {"quantity","total","ordered"}, or null.
+/// {"pieces","total","ordered"}, or null.
 Json moreJson(const std::optional<pricing::MoreForLess>& more, const units::Currency& currency);
 /// Empty where no more pieces come to less than `pieces` do.
 std::string moreText(const std::optional<pricing::MoreForLess>& more, units::Count pieces,

@@ -133,12 +133,12 @@ Json priceJson(const Priced& priced) {
     Json ladder = Json::array();
     for (const auto& step : priced.ladder)
         ladder.push_back(
-            {{"quantity", step.quantity.value()}, {"price_each", money(step.each)}, {"total", money(step.total)}});
+            {{"pieces", step.quantity.value()}, {"price_each", money(step.each)}, {"total", money(step.total)}});
     Json rows = Json::array();
     for (const auto& row : rowsOf(priced)) rows.push_back({{"label", row.label}, {"amount", money(row.amount)}});
     return {{"currency", currency.code()},
             {"design", ordered.title},
-            {"quantity", ordered.quantity.value()},
+            {"pieces", ordered.quantity.value()},
             {"cost", costJson(priced.cost, currency)},
             {"cost_each", money(quoting::ownerFigures(line, ordered.quantity).costEach)},
             {"price_each", money(line.each)},

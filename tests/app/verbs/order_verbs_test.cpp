@@ -91,7 +91,7 @@ TEST_F(Orders, ofOneLineComeToWhatItsOptionsComeTo) {
         EXPECT_EQ(whole[key], one[key]) << key;
     ASSERT_EQ(line["ladder"].size(), one["ladder"].size());
     for (std::size_t i = 0; i < one["ladder"].size(); ++i) {
-        EXPECT_EQ(line["ladder"][i]["pieces"], one["ladder"][i]["quantity"]);
+        EXPECT_EQ(line["ladder"][i]["pieces"], one["ladder"][i]["pieces"]);
         EXPECT_EQ(line["ladder"][i]["total"], one["ladder"][i]["total"]);
     }
 }
