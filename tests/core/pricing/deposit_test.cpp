@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/pricing/deposit.h"
-#include "tests/support/sample_shop.h"
+#include "tests/core/pricing/price_job.h"
 
 #include <gtest/gtest.h>
 
@@ -30,6 +30,23 @@ TEST(Deposit, goesUpToTheMinorUnitWithoutAStep) {
     rules.depositStep = {};
     EXPECT_EQ(pricing::depositOn(cents(1'000), rules, Currency{}), cents(334));
     EXPECT_EQ(pricing::depositOn(cents(1'000), rules, *Currency::parse("JPY")), cents(400));
+}
+
+// Half of 107.25 is 53.625: up to the next 5.00 is 55.00, to the cent 53.63, and the balance is the rest.
+TEST(Deposit, isOfTheTotalAndTheBalanceIsTheRest) {
+    pricing::PriceJob job;
+    job.rules().tax.rate = Rate::fromPpm(72'500);
+    job.rules().depositRate = Rate::fromPercent(50);
+    job.rules().depositStep = cents(500);
+    EXPECT_EQ(job.price().total, cents(10'725));
+    EXPECT_EQ(job.price().deposit, cents(5500));
+    EXPECT_EQ(job.price().balance, cents(5225));
+    job.rules().depositStep = {};
+    EXPECT_EQ(job.price().deposit, cents(5363));
+    job.rules().depositRate = Rate::fromPercent(100);
+    job.rules().depositStep = cents(1000); // never more than there is to pay
+    EXPECT_EQ(job.price().deposit, cents(10'725));
+    EXPECT_EQ(job.price().balance, Money{});
 }
 
 } // namespace

@@ -50,6 +50,30 @@ INSTANTIATE_TEST_SUITE_P(Rules, RoundPrice,
                                          Row{"ending .99 of nothing", {RoundingKind::Ending, 1, 99}, 0, 99},
                                          Row{"nothing", {RoundingKind::Nearest, 5, 0}, 0, 0}));
 
+// Halves go away from zero: 2.5 to 3, -4.5 to -5, 7.5 to 8, -1.1 to -1 (docs.cangjie-lang.cn, table of RoundingMode).
+INSTANTIATE_TEST_SUITE_P(
+    Edges, RoundPrice,
+    testing::Values(Row{"2.5", {RoundingKind::Nearest, 1, 0}, 25'000, 3},
+                    Row{"-4.5", {RoundingKind::Nearest, 1, 0}, -45'000, -5},
+                    Row{"7.5", {RoundingKind::Nearest, 1, 0}, 75'000, 8},
+                    Row{"-1.1", {RoundingKind::Nearest, 1, 0}, -11'000, -1},
+                    Row{"-1.4 to the five", {RoundingKind::Nearest, 5, 0}, -14'000, 0},
+                    Row{"-2.5 to the five", {RoundingKind::Nearest, 5, 0}, -25'000, -5},
+                    Row{"12.5 to the quarter", {RoundingKind::Nearest, 25, 0}, 125'000, 25},
+                    Row{"just below", {RoundingKind::Nearest, 25, 0}, 124'999, 0},
+                    Row{"a step of none is the cent", {RoundingKind::Nearest, 0, 0}, 15'000, 2},
+                    Row{"… upwards too", {RoundingKind::Up, 0, 0}, 10'001, 2},
+                    Row{"-1.1 up", {RoundingKind::Up, 1, 0}, -11'000, -1},
+                    Row{"-26 up to the quarter", {RoundingKind::Up, 25, 0}, -260'000, -25},
+                    Row{"nothing up", {RoundingKind::Up, 25, 0}, 0, 0},
+                    Row{"ending .95 from 95", {RoundingKind::Ending, 1, 95}, 950'000, 95},
+                    Row{"ending .95 from 96", {RoundingKind::Ending, 1, 95}, 960'000, 195},
+                    Row{"ending .95 from 1", {RoundingKind::Ending, 1, 95}, 10'000, 95},
+                    Row{"ending .00 from 1.00", {RoundingKind::Ending, 1, 0}, 1'000'000, 100},
+                    Row{"ending .00 from just above", {RoundingKind::Ending, 1, 0}, 1'000'001, 200},
+                    Row{"ending .00 from nothing", {RoundingKind::Ending, 1, 0}, 0, 0},
+                    Row{"ending .95 from below nothing", {RoundingKind::Ending, 1, 95}, -3'000'000, 95}));
+
 TEST(RoundPrice, knowsCurrenciesWithoutDecimals) {
     const auto yen = *Currency::parse("JPY");
     EXPECT_EQ(pricing::roundPrice(Fraction::of(1'234'500'000), {RoundingKind::Nearest, 5, 0}, yen).micros(),
@@ -69,6 +93,15 @@ TEST(UpToStep, roundsDepositsUp) {
     EXPECT_EQ(pricing::upToStep(cents(20'366), cents(500), Currency{}), cents(20'500));
     EXPECT_EQ(pricing::upToStep(cents(20'500), cents(500), Currency{}), cents(20'500));
     EXPECT_EQ(pricing::upToStep(Money::fromMicros(1), Money{}, Currency{}), cents(1));
+}
+
+TEST(UpToStep, staysAtAMultipleAndClimbsFromAnyMore) {
+    EXPECT_EQ(pricing::upToStep(cents(500), cents(500), {}), cents(500));
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(5'000'001), cents(500), {}), cents(1000));
+    EXPECT_EQ(pricing::upToStep(Money{}, cents(500), {}), Money{});
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(10'001), Money{}, {}), cents(2));
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(10'001), cents(-5), {}), cents(2));
+    EXPECT_EQ(pricing::upToStep(Money::fromMicros(3), Money::fromMicros(2), {}), Money::fromMicros(4));
 }
 
 } // namespace

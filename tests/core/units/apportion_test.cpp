@@ -2,6 +2,7 @@
 #include "core/units/apportion.h"
 #include "tests/support/seed.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <random>
@@ -22,6 +23,19 @@ TEST(ToMinor, roundsHalvesAwayFromZeroToTheCurrencysOwnUnit) {
     EXPECT_EQ(units::toMinor(Fraction::of(6'944'999), Currency{}), cents(694));
     EXPECT_EQ(units::toMinor(Fraction::of(1'500'000), *Currency::parse("JPY")).micros(), 2'000'000);
     EXPECT_EQ(units::toMinor(Fraction::of(1'499'500), *Currency::parse("KWD")).micros(), 1'500'000);
+}
+
+TEST(ToMinor, roundsHalvesAwayFromZero) {
+    for (const auto& [micros, expected] : {std::pair{14'999, 1},
+                                           {15'000, 2},
+                                           {25'000, 3},
+                                           {-15'000, -2},
+                                           {-14'999, -1},
+                                           {-25'000, -3},
+                                           {4'999, 0},
+                                           {-4'999, 0},
+                                           {5'000, 1}})
+        EXPECT_EQ(units::toMinor(Fraction::of(micros), {}), cents(expected)) << micros;
 }
 
 // By hand: 10 / 3 = 3.333333 3…, 1 micro / 2 is a half and goes to the even 0.
@@ -56,6 +70,19 @@ TEST(Apportion, givesAllToTheFirstWhenNothingWeighs) {
 TEST(Apportion, roundsTheRunningTotals) {
     const std::vector<Money> weights(3, cents(1));
     EXPECT_EQ(units::apportion(cents(10), weights, Currency{}), (std::vector{cents(3), cents(4), cents(3)}));
+}
+
+// 1.00 over three equal weights: running totals 0.333, 0.667 and 1.00 rounded are 0.33, 0.67 and 1.00.
+TEST(Apportion, roundsEachRunningTotal) {
+    using testing::ElementsAre;
+    const std::vector<Money> equal(3, cents(7));
+    EXPECT_THAT(units::apportion(cents(100), equal, {}), ElementsAre(cents(33), cents(34), cents(33)));
+    EXPECT_THAT(units::apportion(cents(-100), equal, {}), ElementsAre(cents(-33), cents(-34), cents(-33)));
+    const std::vector<Money> some{Money{}, cents(1), cents(3)};
+    EXPECT_THAT(units::apportion(cents(100), some, {}), ElementsAre(Money{}, cents(25), cents(75)));
+    EXPECT_THAT(units::apportion(cents(100), std::vector<Money>(3), {}), ElementsAre(cents(100), Money{}, Money{}));
+    EXPECT_THAT(units::apportion(Money{}, equal, {}), ElementsAre(Money{}, Money{}, Money{}));
+    EXPECT_THAT(units::apportion(cents(100), {}, {}), testing::IsEmpty());
 }
 
 // By hand: 10 micro-units over four are 3, 3, 2 and 2.
