@@ -254,6 +254,14 @@ TEST_F(KiteJob, theSameDesignTwiceSharesItsTemplates) {
     }
 }
 
+TEST_F(KiteJob, takesAsManyColoursAsADesignMayHave) {
+    layout::FitMemo fits;
+    m_kite.stones.assign(static_cast<std::size_t>(catalogue::kMaxColours), {key(kJet), Count::of(1)});
+    EXPECT_TRUE(jobOf({lineOf(m_kite, m_supplies.materials, 1)}, m_supplies, fits).has_value());
+    m_kite.stones.push_back({key(kJet), Count::of(1)});
+    EXPECT_FALSE(jobOf({lineOf(m_kite, m_supplies.materials, 1)}, m_supplies, fits).has_value());
+}
+
 TEST_F(KiteJob, refusesWhatCannotBeBoughtFor) {
     layout::FitMemo fits;
     EXPECT_FALSE(jobOf({}, m_supplies, fits).has_value());
