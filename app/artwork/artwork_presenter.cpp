@@ -348,9 +348,13 @@ QString ArtworkPresenter::whyNot() const {
 }
 
 std::optional<units::Money> ArtworkPresenter::priceEach(const catalogue::Design& design, units::Count pieces) const {
-    auto line = catalogue::lineOf(design);
+    catalogue::Order order;
+    order.lines.push_back(catalogue::lineOf(design));
+    auto& line = order.lines.front();
     line.quantity = pieces;
-    const auto priced = pricing::priceLine(line, m_session.prices({}), false, m_session.fits());
+    const auto prices = m_session.prices({});
+    const auto cardFixed = pricing::cardFeeShare(order, 0, prices.shop.rules);
+    const auto priced = pricing::priceLine(line, prices, false, m_session.fits(), cardFixed);
     if (!priced) return std::nullopt;
     return priced->each;
 }

@@ -101,6 +101,10 @@ void SlipBack::build() {
     m_leaves->setWordWrap(true);
     ask->addWidget(m_leaves, 1);
     column->addLayout(ask);
+    m_cardFee = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_cardFee->setObjectName(QStringLiteral("cardFeeTaken"));
+    m_cardFee->setWordWrap(true);
+    column->addWidget(m_cardFee);
     m_coverage = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Strong, this);
     m_coverage->setObjectName(QStringLiteral("footing"));
     m_coverage->setWordWrap(true);
@@ -211,7 +215,7 @@ void SlipBack::refresh() {
         m_what->setText({});
         const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
         m_coverage->setText(isSaidAbove ? QString() : m_presenter.whyNoPrice());
-        for (auto* label : {m_leaves, m_ladder, m_moreForLess, m_order, m_orderCoverage}) label->setText({});
+        for (auto* label : {m_leaves, m_cardFee, m_ladder, m_moreForLess, m_order, m_orderCoverage}) label->setText({});
         return;
     }
     refreshFigures(*line);
@@ -243,8 +247,11 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
                           : tr("leaves %1 a piece, %2 on the line, %5 of discount, rush and minimum counted in; the "
                                "ladder asks %3 (%4)")
                                 .arg(leaves, onTheLine, calculated, ladder, m_formatter.money(line.adjusted)));
+    m_cardFee->setText(
+        words::cardFee(m_formatter.money(figures.cardFeeEach), m_formatter.money(line.earnings.cardFee)));
+    m_cardFee->setVisible(!line.earnings.cardFee.isZero());
     m_askBox->setRemark(line.typedWithTax ? tr("%1 without tax").arg(m_formatter.money(line.each)) : QString());
-    m_coverage->setText(words::lineCoverage(line.earnings.coverage, m_formatter.money(figures.paidOutEach)));
+    m_coverage->setText(words::lineCoverage(line.earnings.coverage, m_formatter.money(figures.floorEach)));
     m_coverage->setVisible(!m_coverage->text().isEmpty());
     QStringList steps;
     for (const auto& step : m_presenter.ladder())
@@ -270,7 +277,7 @@ void SlipBack::refreshOrder() {
                          : tr("Whole order: costs %1, leaves %2, margin %3.")
                                .arg(m_formatter.money(whole.cost), m_formatter.money(whole.profit), margin));
     const bool hasMore = m_presenter.order().lines.size() > 1;
-    m_orderCoverage->setText(hasMore ? words::orderCoverage(whole.coverage, m_formatter.money(whole.paidOut))
+    m_orderCoverage->setText(hasMore ? words::orderCoverage(whole.coverage, m_formatter.money(whole.floor))
                                      : QString());
     m_orderCoverage->setVisible(!m_orderCoverage->text().isEmpty());
 }

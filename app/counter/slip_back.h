@@ -64,6 +64,7 @@ class SlipBack : public QWidget {
     desk::FieldBox* m_askBox = nullptr;
     desk::TextLabel* m_leaves = nullptr;
     desk::TextLabel* m_coverage = nullptr;
+    desk::TextLabel* m_cardFee = nullptr;
     desk::TextLabel* m_leftOutWords = nullptr;
     std::vector<pricing::LeftOut> m_leftOut;
     desk::TextLabel* m_ladder = nullptr;

@@ -215,7 +215,8 @@ void ShopPage::buildPrices() {
 void ShopPage::buildTax() {
     auto* card = addCard(tr("Tax and card fee"),
                          tr("Rates and rules are yours to confirm with your tax authority or an "
-                            "accountant. Whether a card fee may be passed on differs by place and card."));
+                            "accountant. A card fee comes off the price, a share of all that is paid, tax "
+                            "included; whether it may be passed on differs by place and card."));
     m_shop.words(card, tr("Tax is called"), "taxName", kAt<&Shop::rules, &PriceRules::tax, &TaxRule::name>, 1);
     m_shop.percent(card, tr("Tax rate"), "taxRate", kAt<&Shop::rules, &PriceRules::tax, &TaxRule::rate>);
     m_shop.choice<catalogue::TaxRounding>(card, tr("Rounded"), "taxRounding",

@@ -81,6 +81,8 @@ class Answering {
                            {"cost", costJson(tree, currency())},
                            {"cost_each", exact(figures.costEach)},
                            {"paid_out_each", exact(figures.paidOutEach)},
+                           {"card_fee_each", exact(figures.cardFeeEach)},
+                           {"floor_each", exact(figures.floorEach)},
                            {"profit_each", exact(figures.profitEach)},
                            {"earnings", earningsJson(line.earnings, currency())},
                            {"ladder", std::move(steps)},

@@ -13,6 +13,8 @@ Json earningsJson(const pricing::Earnings& earned, const units::Currency& curren
     return {{"net", money(earned.net)},
             {"cost", money(earned.cost)},
             {"paid_out", money(earned.paidOut)},
+            {"card_fee", money(earned.cardFee)},
+            {"floor", money(earned.floor)},
             {"profit", money(earned.profit)},
             {"markup", orNull(earned.markUp)},
             {"margin", orNull(earned.margin)},
@@ -41,8 +43,11 @@ std::string earnedText(const pricing::Earnings& earned, const units::Currency& c
                    percent(earned.markUp), percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
             : line(QT_TRANSLATE_NOOP("App", "Leaves %1: mark-up %2, margin %3"), profit, percent(earned.markUp),
                    percent(earned.margin));
+    if (!earned.cardFee.isZero())
+        text += line(QT_TRANSLATE_NOOP("App", "Of the price the card takes %1"),
+                     units::formatMoney(earned.cardFee, currency));
     const auto warning =
-        words::orderCoverage(earned.coverage, QString::fromStdString(units::formatMoney(earned.paidOut, currency)));
+        words::orderCoverage(earned.coverage, QString::fromStdString(units::formatMoney(earned.floor, currency)));
     if (!warning.isEmpty()) text += warning.toStdString() + "\n";
     return text;
 }

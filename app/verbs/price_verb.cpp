@@ -144,6 +144,8 @@ Json priceJson(const Priced& priced) {
             {"price_each", money(line.each)},
             {"net", money(earned.net)},
             {"paid_out", money(earned.paidOut)},
+            {"card_fee", money(earned.cardFee)},
+            {"floor", money(earned.floor)},
             {"profit", money(earned.profit)},
             {"markup", orNull(earned.markUp)},
             {"margin", orNull(earned.margin)},

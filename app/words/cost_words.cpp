@@ -265,9 +265,9 @@ QString CostWords::spoilageRule(const CostNode& node) const {
         return tr("%1 × %2 for replacing one %3").arg(pieces(node), in<Money>(node, Operand::GarmentAllowance), lost);
     if (node.part == Part::SpoiledMaterials)
         return m_line.customersGarment ? tr("the stones of the pieces %1").arg(lost)
-                                       : tr("stones, tape, base, packing and pressing of the pieces %1").arg(lost);
-    return m_line.customersGarment ? tr("the labour of the pieces %1").arg(lost)
-                                   : tr("labour, wear and overhead of the pieces %1").arg(lost);
+                                       : tr("stones, tape, base and pressing of the pieces %1").arg(lost);
+    return m_line.customersGarment ? tr("the labour of the pieces until they are packed %1").arg(lost)
+                                   : tr("labour, wear and overhead of the pieces until they are packed %1").arg(lost);
 }
 
 QString CostWords::rule(const CostNode& node) const {

@@ -197,6 +197,7 @@ constexpr std::array kCauses{
     CauseWords{catalogue::fields::Term::ChargeForSettingUp, QT_TRANSLATE_NOOP("Terms", "Charge for set-up")},
     CauseWords{catalogue::fields::Term::Currency, QT_TRANSLATE_NOOP("Terms", "Currency")},
     CauseWords{catalogue::fields::Term::Cutter, QT_TRANSLATE_NOOP("Terms", "Cutter")},
+    CauseWords{catalogue::fields::Term::Deposit, QT_TRANSLATE_NOOP("Terms", "Deposit")},
     CauseWords{catalogue::fields::Term::LabourRate, QT_TRANSLATE_NOOP("Terms", "Labour an hour")},
     CauseWords{catalogue::fields::Term::Loss, QT_TRANSLATE_NOOP("Terms", "what is lost")},
     CauseWords{catalogue::fields::Term::MarkUp, QT_TRANSLATE_NOOP("Terms", "Mark-up ladder")},

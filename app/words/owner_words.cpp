@@ -7,7 +7,7 @@ namespace sp::words {
 
 using pricing::PriceCoverage;
 
-QString lineCoverage(PriceCoverage coverage, const QString& paidOut) {
+QString lineCoverage(PriceCoverage coverage, const QString& floor) {
     switch (coverage) {
     case PriceCoverage::Pays: break;
     case PriceCoverage::BelowCost:
@@ -15,12 +15,12 @@ QString lineCoverage(PriceCoverage coverage, const QString& paidOut) {
     case PriceCoverage::BelowFloor:
         return QCoreApplication::translate("Owner",
                                            "Below the floor: it does not cover the %1 a piece that is paid out.")
-            .arg(paidOut);
+            .arg(floor);
     }
     return {};
 }
 
-QString orderCoverage(PriceCoverage coverage, const QString& paidOut) {
+QString orderCoverage(PriceCoverage coverage, const QString& floor) {
     switch (coverage) {
     case PriceCoverage::Pays: break;
     case PriceCoverage::BelowCost:
@@ -29,9 +29,14 @@ QString orderCoverage(PriceCoverage coverage, const QString& paidOut) {
     case PriceCoverage::BelowFloor:
         return QCoreApplication::translate(
                    "Owner", "The whole order is below the floor: it does not cover the %1 that is paid out.")
-            .arg(paidOut);
+            .arg(floor);
     }
     return {};
+}
+
+QString cardFee(const QString& each, const QString& line) {
+    return QCoreApplication::translate("Owner", "Of the price the card takes %1 a piece, %2 on the line.")
+        .arg(each, line);
 }
 
 QString moreForLess(const QString& more, const QString& pieces, const QString& charged, const QString& ordered) {

@@ -11,6 +11,9 @@ Source sourceOf(pricing::Fault fault) {
         return {QT_TRANSLATE_NOOP("Pricing", "The tax rate must be from 0 to 100 %; correct it in Shop.")};
     case DepositOutOfRange:
         return {QT_TRANSLATE_NOOP("Pricing", "The deposit must be from 0 to 100 %; correct it in Shop.")};
+    case CardTakesAll:
+        return {
+            QT_TRANSLATE_NOOP("Pricing", "The card fee takes the whole of a price with its tax; correct it in Shop.")};
     case MarkUpOutOfRange:
         return {QT_TRANSLATE_NOOP("Pricing",
                                   "The mark-up from %1 pieces must be from -100 to 10,000 %; correct it in Shop.")};

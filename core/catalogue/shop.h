@@ -76,7 +76,7 @@ struct PriceRules {
     units::Money minimumOrder;
     TaxRule tax;
     CardFee cardFee;
-    units::Rate depositRate;  ///< share of the total asked before work starts, 0 to 100 %
+    units::Rate depositRate;  ///< share of the total asked before work starts, 0 to 100 %; a payment of its own
     units::Money depositStep; ///< the deposit is rounded up to a multiple of it; zero: the minor unit
     std::int64_t validDays = 30;
 

@@ -77,8 +77,8 @@ class Adder {
         if (row.tags & tag::kLabour) m_cost.labour += amount;
         if (!(row.tags & (tag::kLostMaterial | tag::kLostWork))) return;
         if (m_in.line.customersGarment && !(row.tags & tag::kLostOnAny)) return;
-        if ((row.tags & tag::kLabour) && index != static_cast<std::size_t>(catalogue::Step::Pack))
-            m_lostLabour += amount;
+        if ((row.tags & tag::kLabour) && !(row.tags & tag::kOfPacking)) m_lostLabour += amount;
+        if ((row.tags & tag::kOfPacking) && !m_in.losesPacking()) return;
         const Money lost = row.lost ? Money::fromExact(row.lost(m_in, index)) : amount;
         (row.tags & tag::kLostMaterial ? m_in.lostMaterials : m_in.lostWork) += lost;
     }
@@ -107,7 +107,7 @@ base::Done checkShop(const catalogue::PriceBook& book) {
 }
 
 base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
-                Money cardFixed, LineCost& sheet, std::vector<CostNode>* nodes) {
+                Money cardFixed, std::int64_t rules, LineCost& sheet, std::vector<CostNode>* nodes) {
     try {
         const auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits);
         if (!takes) return base::fail(takes.error());
@@ -119,7 +119,7 @@ base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
         sheet.piecesPerPress = takes->press.piecesPerPress;
         sheet.pressesPerPiece = takes->press.pressesPerPiece;
         sheet.cycles = takes->press.cycles;
-        Adder({line, book, *takes, cardFixed}, sheet, nodes).add();
+        Adder({line, book, *takes, cardFixed, rules}, sheet, nodes).add();
         return {};
     } catch (const base::Overflow&) { return base::fail(Fault::LineTooCostly, line.title, line.title); }
 }
@@ -127,16 +127,16 @@ base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
 } // namespace
 
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                 layout::FitMemo& fits, Money cardFixed) {
+                                 layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
     CostSheet sheet;
-    if (auto ok = cost(line, book, fits, cardFixed, sheet, &sheet.nodes); !ok) return base::fail(ok.error());
+    if (auto ok = cost(line, book, fits, cardFixed, rules, sheet, &sheet.nodes); !ok) return base::fail(ok.error());
     return sheet;
 }
 
 base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                   layout::FitMemo& fits, Money cardFixed) {
+                                   layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
     LineCost figures;
-    if (auto ok = cost(line, book, fits, cardFixed, figures, nullptr); !ok) return base::fail(ok.error());
+    if (auto ok = cost(line, book, fits, cardFixed, rules, figures, nullptr); !ok) return base::fail(ok.error());
     return figures;
 }
 

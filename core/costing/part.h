@@ -38,7 +38,7 @@ enum class Part : std::uint8_t {
     SpoiledMaterials, ///< what is lost of the materials above × (1 ÷ (1 − spoilage) − 1)
     SpoiledWork,      ///< what is lost of the work above × the same
     GarmentAllowance, ///< pieces × allowance for replacing a garment × the same
-    CardFee           ///< (all above + share of the fixed fee) ÷ (1 − fee rate) − all above
+    CardFee           ///< before rules 3: (all above + share of the fixed fee) ÷ (1 − fee rate) − all above
 };
 
 /// What an operand of a formula stands for. Beside each the sort of its value.

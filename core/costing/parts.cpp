@@ -16,6 +16,7 @@ using tag::kLabour;
 using tag::kLostMaterial;
 using tag::kLostOnAny;
 using tag::kLostWork;
+using tag::kOfPacking;
 using tag::kOnce;
 using tag::kPaidOut;
 using units::Count;
@@ -227,6 +228,11 @@ constexpr auto overheadPieces = [](const auto& term, In in, std::size_t) {
     return overhead(term, in, in.takes.bench.forPieces());
 };
 
+/// A spoiled piece is never packed.
+constexpr auto overheadUntilPacked = [](const auto& term, In in, std::size_t) {
+    return overhead(term, in, in.losesPacking() ? in.takes.bench.forPieces() : in.takes.bench.untilPacked());
+};
+
 constexpr auto spoiledMaterials = [](const auto& term, In in, std::size_t) {
     return term(Operand::LostMaterials, in.lostMaterials) *
            term.lostBeside(Operand::Spoilage, in.book.shop.rates.spoilage);
@@ -242,7 +248,8 @@ constexpr auto garments = [](const auto& term, In in, std::size_t) {
            term.lostBeside(Operand::Spoilage, rates.spoilage);
 };
 
-/// (all above + fixed) ÷ (1 − rate) keeps all above after the fee; the fee is what that adds.
+/// Before rules 3, since when it is no cost: (all above + fixed) ÷ (1 − rate) keeps all above after the fee; the fee is
+/// what that adds.
 constexpr auto cardFee = [](const auto& term, In in, std::size_t) {
     return (term(Operand::AllAbove, in.above) + term(Operand::FixedFee, in.cardFixed)) /
                term.without(Operand::FeeRate, in.book.shop.rules.cardFee.rate) -
@@ -251,8 +258,10 @@ constexpr auto cardFee = [](const auto& term, In in, std::size_t) {
 
 bool isOnBlank(In in, std::size_t) { return in.takes.materials.base && !in.takes.materials.isOnBacking(); }
 bool hasTime(In in, std::size_t step) { return !in.takes.bench.of(static_cast<Step>(step)).isZero(); }
-/// The steps done once come first.
+/// The steps done once come first, packing is the last.
 constexpr auto kStepsOnce = static_cast<std::size_t>(std::ranges::count_if(catalogue::kSteps, catalogue::isOncePerJob));
+constexpr auto kPackStep = static_cast<std::size_t>(Step::Pack);
+static_assert(kPackStep + 1 == catalogue::kSteps.size());
 
 constexpr std::array kTable{
     sum(Part::Stones),
@@ -270,13 +279,16 @@ constexpr std::array kTable{
         Part::SizeExtra, Part::Base, kPaidOut | kLostMaterial, sizeExtra,
         [](In in, std::size_t i) { return sizeOf(in, i) != nullptr; }, [](In in) { return in.line.sizes.size(); }),
     sum(Part::Packing, [](In in, std::size_t) { return !in.takes.materials.packing.empty(); }),
-    leaf(Part::PackingItem, Part::Packing, kPaidOut | kLostMaterial, packing, nullptr,
+    leaf(Part::PackingItem, Part::Packing, kPaidOut | kLostMaterial | kOfPacking, packing, nullptr,
          [](In in) { return in.takes.materials.packing.size(); }),
     sum(Part::Labour),
     leaf(Part::LabourStep, Part::Labour, kOnce | kLabour | kFallsAway, labour, hasTime, [](In) { return kStepsOnce; }),
     leaf(
-        Part::LabourStep, Part::Labour, kLabour | kLostWork | kLostOnAny, labour, hasTime,
-        [](In) { return catalogue::kSteps.size(); }, kStepsOnce),
+        Part::LabourStep, Part::Labour, kLabour | kLostWork | kLostOnAny, labour, hasTime, [](In) { return kPackStep; },
+        kStepsOnce),
+    leaf(
+        Part::LabourStep, Part::Labour, kLabour | kLostWork | kLostOnAny | kOfPacking, labour, hasTime,
+        [](In) { return kPackStep + 1; }, kPackStep),
     sum(Part::Press),
     leaf(Part::PressCycles, Part::Press, kPaidOut | kLostMaterial, pressCycles),
     leaf(Part::SecondPress, Part::Press, kPaidOut | kLostMaterial, secondPress,
@@ -292,14 +304,13 @@ constexpr std::array kTable{
     sum(Part::Overhead, [](In in, std::size_t) { return !in.book.shop.rates.overheadPerMonth.isZero(); }),
     leaf(Part::OverheadOnce, Part::Overhead, kOnce | kFallsAway, overheadOnce,
          [](In in, std::size_t) { return !in.takes.bench.oncePerJob().isZero(); }),
-    leaf(Part::OverheadPieces, Part::Overhead, kLostWork, overheadPieces),
+    losing(leaf(Part::OverheadPieces, Part::Overhead, kLostWork, overheadPieces), overheadUntilPacked),
     sum(Part::Spoilage, [](In in, std::size_t) { return !in.book.shop.rates.spoilage.isZero(); }),
     leaf(Part::SpoiledMaterials, Part::Spoilage, kPaidOut, spoiledMaterials),
     leaf(Part::SpoiledWork, Part::Spoilage, 0, spoiledWork),
     leaf(Part::GarmentAllowance, Part::Spoilage, kPaidOut, garments,
          [](In in, std::size_t) { return in.line.customersGarment; }),
-    leaf(Part::CardFee, Part::Job, kPaidOut, cardFee,
-         [](In in, std::size_t) { return in.book.shop.rules.cardFee.charged; }),
+    leaf(Part::CardFee, Part::Job, kPaidOut, cardFee, [](In in, std::size_t) { return in.holdsCardFee(); }),
 };
 
 } // namespace

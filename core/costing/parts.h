@@ -3,6 +3,7 @@
 
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
+#include "core/catalogue/rules_version.h"
 #include "core/costing/cost_sheet.h"
 #include "core/costing/formula.h"
 #include "core/needs/requirements.h"
@@ -21,6 +22,7 @@ inline constexpr std::uint8_t kLabour = 8;        ///< own work at the bench
 inline constexpr std::uint8_t kLostMaterial = 16; ///< lost with a spoiled piece: material
 inline constexpr std::uint8_t kLostWork = 32;     ///< lost with a spoiled piece: work, wear, overhead
 inline constexpr std::uint8_t kLostOnAny = 64;    ///< of those: lost on the customer's own garment too
+inline constexpr std::uint8_t kOfPacking = 128;   ///< of those: a spoiled piece never gets it (before rules 3 it did)
 } // namespace tag
 
 /// What the parts of a line are made from. The sums are over the parts above, in the order of the table.
@@ -29,10 +31,15 @@ struct PartInputs {
     const catalogue::PriceBook& book;
     const needs::Requirements& takes;
     units::Money cardFixed;
-    units::Money above = {};         ///< all of them
-    units::Money lostMaterials = {}; ///< those lost with a spoiled piece of this line
+    std::int64_t rules = catalogue::kRulesVersion; ///< by which it is costed
+    units::Money above = {};                       ///< all of them
+    units::Money lostMaterials = {};               ///< those lost with a spoiled piece of this line
     units::Money lostWork = {};
 
+    /// From rules 3 on a spoiled piece costs nothing of its packing.
+    bool losesPacking() const { return rules < 3; }
+    /// From rules 3 on the card fee is taken off the price.
+    bool holdsCardFee() const { return rules < 3 && book.shop.rules.cardFee.charged; }
     units::Count pieces() const { return units::Count::of(takes.pieces); }
 };
 

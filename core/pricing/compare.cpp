@@ -38,7 +38,10 @@ class Comparer {
         compareFields(fields::objectOf<catalogue::Shop>(), &shop, &m_now.shop,
                       &fields::fieldOf<&catalogue::Shop::rules>());
         compareFields(fields::objectOf<catalogue::BenchStandards>(), &m_book.bench, &m_now.bench);
-        compareFields(fields::objectOf<catalogue::PriceRules>(), &shop.rules, &m_now.shop.rules);
+        // A deposit is in the price by the card fee of its payment alone.
+        const bool chargesCards = shop.rules.cardFee.charged || m_now.shop.rules.cardFee.charged;
+        compareFields(fields::objectOf<catalogue::PriceRules>(), &shop.rules, &m_now.shop.rules,
+                      chargesCards ? nullptr : &fields::fieldOf<&catalogue::PriceRules::depositRate>());
         certificate();
         if (m_total != total) m_causes.push_back({base::say(Note::ReckonedOtherwise), {}, {}, total - m_total});
         return std::move(m_causes);

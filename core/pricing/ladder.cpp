@@ -9,7 +9,7 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
                                                  std::int64_t rules) {
     const auto& line = order.lines.at(number);
-    const auto cardFee = cardFeeShare(order, number, book.shop.rules);
+    const auto cardFee = cardFeeShare(order, number, book.shop.rules, rules);
     auto quantities = book.shop.ladderQuantities;
     quantities.push_back(line.quantity);
     std::sort(quantities.begin(), quantities.end());
@@ -35,13 +35,13 @@ std::optional<MoreForLess> moreForLess(const catalogue::Order& order, const Pric
     const auto& line = order.lines.at(number);
     const auto ordered = priced.lines.at(number).charged;
     if (line.overrideEach || !priced.minimumOrderCharge.isZero() || priced.subtotal.isZero()) return std::nullopt;
-    const auto cardFee = cardFeeShare(order, number, book.shop.rules);
+    const auto cardFee = cardFeeShare(order, number, book.shop.rules, priced.rules);
     std::optional<MoreForLess> best;
     auto more = line;
     for (const auto& step : book.shop.rules.ladder) {
         if (step.from <= line.quantity) continue;
         more.quantity = step.from;
-        const auto at = priceLine(more, book, priced.taxStanding == TaxStanding::Exempt, fits, cardFee);
+        const auto at = priceLine(more, book, priced.taxStanding == TaxStanding::Exempt, fits, cardFee, priced.rules);
         if (at && at->charged < ordered && (!best || at->charged <= best->charged))
             best = {step.from, at->charged, ordered};
     }

@@ -8,6 +8,7 @@ namespace sp::pricing {
 #define SP_PRICING_FAULTS(X)                                                                                           \
     X(TaxOutOfRange, OutOfRange)                                                                                       \
     X(DepositOutOfRange, OutOfRange)                                                                                   \
+    X(CardTakesAll, OutOfRange)                                                                                        \
     X(MarkUpOutOfRange, OutOfRange)                                                                                    \
     X(PriceEndingOutOfRange, OutOfRange)                                                                               \
     X(DiscountShareOutOfRange, OutOfRange)                                                                             \

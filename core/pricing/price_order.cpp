@@ -26,27 +26,34 @@ using units::Rate;
 struct Outlay {
     Money cost;
     Money paidOut;
+    Money cardFee;
+    Money floor;
     Money labour;
     units::Duration bench;
 
-    explicit Outlay(const costing::LineCost& line)
-        : cost(line.total)
-        , paidOut(line.outOfPocket)
-        , labour(line.labour + line.spoiledLabour)
-        , bench(line.bench.total() + line.spoiledTime) {}
+    Outlay(const LinePrice& line, Money fee)
+        : cost(line.cost.total)
+        , paidOut(line.cost.outOfPocket)
+        , cardFee(fee)
+        , floor(line.floor)
+        , labour(line.cost.labour + line.cost.spoiledLabour)
+        , bench(line.cost.bench.total() + line.cost.spoiledTime) {}
     Outlay() = default;
 
     void operator+=(const Outlay& other) {
         cost += other.cost;
         paidOut += other.paidOut;
+        cardFee += other.cardFee;
+        floor += other.floor;
         labour += other.labour;
         bench += other.bench;
     }
 };
 
 PriceCoverage coverageOf(Money net, const Outlay& outlay) {
-    if (net < outlay.paidOut) return PriceCoverage::BelowFloor;
-    return net < outlay.cost ? PriceCoverage::BelowCost : PriceCoverage::Pays;
+    const Money kept = net - outlay.cardFee;
+    if (kept < outlay.paidOut) return PriceCoverage::BelowFloor;
+    return kept < outlay.cost ? PriceCoverage::BelowCost : PriceCoverage::Pays;
 }
 
 /// An amount without the tax that it includes, in micro-units.
@@ -58,9 +65,11 @@ Earnings earningsOf(Money net, const Outlay& outlay) {
     Earnings earnings{.net = net,
                       .cost = outlay.cost,
                       .paidOut = outlay.paidOut,
-                      .profit = net - outlay.cost,
-                      .markUp = markUpOf(net, outlay.cost),
-                      .margin = marginOf(net, outlay.cost),
+                      .cardFee = outlay.cardFee,
+                      .floor = outlay.floor,
+                      .profit = net - outlay.cardFee - outlay.cost,
+                      .markUp = markUpOf(net - outlay.cardFee, outlay.cost),
+                      .margin = marginOf(net, outlay.cost + outlay.cardFee),
                       .perBenchHour = {},
                       .coverage = coverageOf(net, outlay)};
     if (!outlay.bench.isZero())
@@ -80,13 +89,14 @@ Money chargedFor(Money set, const catalogue::PriceBook& book, bool holds, std::i
     return toMinor(tax.inclusive && !holds && rules >= 2 ? withoutTax(set, tax) : set.exact(), book.shop.currency);
 }
 
-base::Done checkRules(const catalogue::PriceRules& rules) {
+base::Done checkRules(const catalogue::PriceRules& rules, std::int64_t version) {
     namespace fields = catalogue::fields;
     const auto holds = [](const fields::Field& field, std::int64_t whole) { return field.bounds.range.holds(whole); };
     if (!holds(fields::fieldOf<&catalogue::TaxRule::rate>(), rules.tax.rate.ppm()))
         return fail(Fault::TaxOutOfRange, "tax");
     if (!holds(fields::fieldOf<&catalogue::PriceRules::depositRate>(), rules.depositRate.ppm()))
         return fail(Fault::DepositOutOfRange, "deposit");
+    if (version >= 3 && !(Fraction{} < keptOfPrice(rules, true))) return fail(Fault::CardTakesAll, "card fee");
     for (const auto& step : rules.ladder)
         if (!holds(fields::fieldOf<&catalogue::MarkUpStep::markUp>(), step.markUp.ppm()))
             return fail(Fault::MarkUpOutOfRange, "mark-up", step.from.value());
@@ -164,13 +174,24 @@ std::vector<Money> taxInside(const PricedOrder& priced, const catalogue::Order& 
     return units::apportion(priced.tax, taxed, currency);
 }
 
-void addUpEarnings(PricedOrder& priced, const catalogue::Order& order, const units::Currency& currency) {
-    const auto tax = taxInside(priced, order, currency);
+/// What the card takes of the order, shared over its lines by what they charge. Before rules 3 it is in their cost.
+std::vector<Money> cardFees(const PricedOrder& priced, const catalogue::PriceBook& book) {
+    std::vector<Money> charged;
+    for (const auto& line : priced.lines) charged.push_back(line.charged);
+    const std::int64_t payments = (priced.deposit.isZero() ? 0 : 1) + (priced.balance.isZero() ? 0 : 1);
+    const Money fee =
+        priced.rules < 3 ? Money{} : cardFeeOn(priced.total, payments, book.shop.rules, book.shop.currency);
+    return units::apportion(fee, charged, book.shop.currency);
+}
+
+void addUpEarnings(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
+    const auto tax = taxInside(priced, order, book.shop.currency);
+    const auto fees = cardFees(priced, book);
     Money net;
     Outlay all;
     for (std::size_t i = 0; i < priced.lines.size(); ++i) {
         auto& line = priced.lines[i];
-        const Outlay outlay(line.cost);
+        const Outlay outlay(line, fees[i]);
         line.earnings = earningsOf(line.charged + line.adjusted - tax[i], outlay);
         net += line.earnings.net;
         all += outlay;
@@ -187,7 +208,7 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     const bool exempt = priced.taxStanding == TaxStanding::Exempt;
     priced.lines.reserve(order.lines.size());
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        auto line = priceLine(order.lines[i], book, exempt, fits, cardFeeShare(order, i, rules), version);
+        auto line = priceLine(order.lines[i], book, exempt, fits, cardFeeShare(order, i, rules, version), version);
         if (!line) return fail(line.error());
         priced.goods += line->charged;
         static_cast<LinePrice&>(priced.lines.emplace_back()) = std::move(*line);
@@ -205,7 +226,7 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     priced.subtotal = afterDiscount + priced.minimumOrderCharge;
     if (priced.subtotal > kMaxMoney) throw base::Overflow();
     settleTax(priced, order, book);
-    addUpEarnings(priced, order, book.shop.currency);
+    addUpEarnings(priced, order, book);
     return priced;
 }
 
@@ -228,7 +249,8 @@ std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLi
 
 /// `asked` is the cost on which the price of every piece is based: without the extra cost of sizes with a surcharge.
 base::Result<LinePrice> priceCosted(const costing::LineCost& cost, Money asked, const catalogue::OrderLine& line,
-                                     const catalogue::PriceBook& book, bool exempt, std::int64_t version) {
+                                    const catalogue::PriceBook& book, bool exempt, Money cardFixed,
+                                    std::int64_t version) {
     const auto& rules = book.shop.rules;
     const auto& currency = book.shop.currency;
     LinePrice priced;
@@ -236,21 +258,26 @@ base::Result<LinePrice> priceCosted(const costing::LineCost& cost, Money asked, 
     priced.ladderMarkUp = markUpFor(rules.ladder, line.quantity);
     const bool ownLine = rules.setUp == catalogue::SetUpCharge::OwnLine;
     const bool gross = holdsTax(rules.tax, line.taxable, exempt);
-    const auto ask = [&](const Fraction& atCost) {
-        const Fraction price = priceAtMarkUp(atCost, priced.ladderMarkUp);
-        return gross ? priceAtMarkUp(price, rules.tax.rate) : price;
+    // Of rules 1 and 2 the card fee is in the cost.
+    const Fraction kept = version < 3 ? Fraction::of(1) : keptOfPrice(rules, line.taxable && !exempt);
+    const Fraction fixed = version < 3 ? Fraction{} : cardFixed.exact();
+    priced.floor = Money::fromExact((cost.outOfPocket.exact() + fixed) / kept);
+    const Fraction asking = priceAtMarkUp(Fraction::of(1), gross ? rules.tax.rate : units::Rate{}) / kept;
+    const auto ask = [&](const Fraction& atCost, const Fraction& fixedFee) {
+        return (priceAtMarkUp(atCost, priced.ladderMarkUp) + fixedFee) * asking;
     };
     const Money spread = ownLine ? asked - priced.cost.setUp : asked;
-    priced.calculatedEach =
-        roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value())), rules.rounding, currency);
+    const Fraction pieces = Fraction::of(line.quantity.value());
+    priced.calculatedEach = roundPrice(ask(Fraction::ratio(spread.micros(), line.quantity.value()), fixed / pieces),
+                                       rules.rounding, currency);
     priced.each = priced.calculatedEach;
     if (line.overrideEach) {
         // Typed with the tax, where there is any on the line.
         priced.each = chargedFor(*line.overrideEach, book, gross || !line.taxable, version);
         if (rules.tax.inclusive && line.taxable && exempt && version >= 2) priced.typedWithTax = line.overrideEach;
     }
-    priced.goods = Money::fromExact(priced.each.exact() * Fraction::of(line.quantity.value()));
-    if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact()), currency);
+    priced.goods = Money::fromExact(priced.each.exact() * pieces);
+    if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact(), {}), currency);
     chargeSizes(priced, line, book, gross, version);
     priced.charged = priced.goods + priced.setUp;
     for (const auto& size : priced.sizes) priced.charged += size.amount;
@@ -268,29 +295,25 @@ TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBoo
 }
 
 base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                   layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
-    const auto cost = costing::costFigures(line, book, fits, cardFixed);
+                                  layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
+    const auto cost = costing::costFigures(line, book, fits, cardFixed, rules);
     if (!cost) return fail(cost.error());
     Money asked = cost->total;
     if (const auto plain = withoutChargedSizes(line, book)) {
-        const auto plainCost = costing::costFigures(*plain, book, fits, cardFixed);
+        const auto plainCost = costing::costFigures(*plain, book, fits, cardFixed, rules);
         if (!plainCost) return fail(plainCost.error());
         asked = plainCost->total;
     }
     try {
-        return priceCosted(*cost, asked, line, book, exempt, rules);
+        return priceCosted(*cost, asked, line, book, exempt, cardFixed, rules);
     } catch (const base::Overflow&) { return fail(Fault::LineTooLarge, line.title, line.title); }
 }
 
-Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules) {
-    if (!rules.cardFee.charged) return {};
-    return units::evenShare(rules.cardFee.fixed, static_cast<std::int64_t>(line),
-                            static_cast<std::int64_t>(order.lines.size()));
-}
-
 base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
-                                             const catalogue::PriceBook& book, layout::FitMemo& fits) {
-    return costing::costLine(order.lines.at(line), book, fits, cardFeeShare(order, line, book.shop.rules));
+                                             const catalogue::PriceBook& book, layout::FitMemo& fits,
+                                             std::int64_t rules) {
+    return costing::costLine(order.lines.at(line), book, fits, cardFeeShare(order, line, book.shop.rules, rules),
+                             rules);
 }
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
@@ -298,7 +321,7 @@ base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalo
     if (order.lines.empty()) return fail(Fault::NothingOrdered, "order");
     if (order.wantedBy && *order.wantedBy < order.quotedOn)
         return fail(Fault::WantedBeforeQuoted, "wanted by", *order.wantedBy, order.quotedOn);
-    if (auto ok = checkRules(book.shop.rules); !ok) return fail(ok.error());
+    if (auto ok = checkRules(book.shop.rules, rules); !ok) return fail(ok.error());
     try {
         return priceChecked(order, book, fits, rules);
     } catch (const base::Overflow&) { return fail(Fault::OrderTooLarge, "order"); }

@@ -4,15 +4,19 @@
 #include "core/base/result.h"
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
+#include "core/catalogue/rules_version.h"
 #include "core/costing/cost_sheet.h"
 #include "core/layout/fit_memo.h"
-#include "core/pricing/rules_version.h"
+#include "core/pricing/card_fee.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace sp::pricing {
+
+using catalogue::kFirstRulesVersion;
+using catalogue::kRulesVersion;
 
 /// No order or line comes to more than this (a thousand million of the currency).
 inline constexpr units::Money kMaxMoney = units::Money::fromMicros(1'000'000'000LL * units::kMicrosPerUnit);
@@ -26,12 +30,14 @@ enum class PriceCoverage {
 /// What the shop earns by a line of an order or by all of it, whatever came between the prices of pieces and what is
 /// paid. All amounts are without tax.
 struct Earnings {
-    units::Money net;     ///< what the customer pays for it: after rush, discount and minimum, without tax
-    units::Money cost;    ///< what it costs the shop
-    units::Money paidOut; ///< the part of it that is paid out: the floor
-    units::Money profit;  ///< net − cost
-    std::optional<units::Rate> markUp;
-    std::optional<units::Rate> margin;
+    units::Money net;                  ///< what the customer pays for it: after rush, discount and minimum, without tax
+    units::Money cost;                 ///< what it costs the shop
+    units::Money paidOut;              ///< the part of it that is paid out
+    units::Money cardFee;              ///< what the card takes of all that is paid, of the tax too
+    units::Money floor;                ///< the price without tax that leaves what is paid out after its card fee
+    units::Money profit;               ///< net − card fee − cost
+    std::optional<units::Rate> markUp; ///< profit of the cost
+    std::optional<units::Rate> margin; ///< profit of the net
     std::optional<units::Money>
         perBenchHour; ///< (profit + own labour) ÷ hours at the bench, both with those of spoiled pieces
     PriceCoverage coverage = PriceCoverage::Pays;
@@ -56,6 +62,7 @@ struct LinePrice {
     units::Money calculatedEach;              ///< from cost, ladder and rounding rule; without surcharges of sizes
     units::Money each;                        ///< the price asked: the typed one, else the calculated one
     std::optional<units::Money> typedWithTax; ///< what was typed, where an exempt customer pays `each`, without the tax
+    units::Money floor;                       ///< see Earnings
     units::Money goods;                       ///< each × pieces
     std::vector<SizeCharge> sizes;
     units::Money setUp;   ///< art and set-up as a line of its own; zero when spread over the pieces or waived
@@ -98,25 +105,24 @@ struct PricedOrder {
 /// Prices an order. The same order and book always give the same figures. What the shop set itself (typed prices,
 /// surcharges of sizes, the minimum order) is with the tax where its prices include it, and loses the tax where none is
 /// charged: for an exempt customer, surcharges on a line without tax too, the minimum where no line has tax. A typed
-/// price of a line without tax and a discount in money are as typed. `rules` below kRulesVersion: as it was then.
-/// Errors: what costing refuses, with the line named; OutOfRange for a discount, a day or a rate outside its range;
-/// Missing for an order without lines; TooLarge beyond kMaxMoney.
+/// price of a line without tax and a discount in money are as typed. The calculated price keeps cost and mark-up after
+/// the card fee expected of it; what the card takes is reckoned anew from what is to pay. `rules` below kRulesVersion:
+/// as it was then. Errors: what costing refuses, with the line named; OutOfRange for a discount, a day or a rate
+/// outside its range; Missing for an order without lines; TooLarge beyond kMaxMoney.
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
                                      layout::FitMemo& fits, std::int64_t rules = kRulesVersion);
 
-/// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `cardFixed` as in costLine. A
+/// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `cardFixed` as in cardFeeShare. A
 /// typed price applies only to the line's own quantity.
 base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                   layout::FitMemo& fits, units::Money cardFixed = {},
                                   std::int64_t rules = kRulesVersion);
 
-/// A line's share of the fixed part of the card fee, which is due once for an order; the shares add up to it.
-units::Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules);
-
 /// The cost sheet of a line of a priced order; `line` is its number from 0.
 /// Errors: as costLine.
 base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
-                                             const catalogue::PriceBook& book, layout::FitMemo& fits);
+                                             const catalogue::PriceBook& book, layout::FitMemo& fits,
+                                             std::int64_t rules = kRulesVersion);
 
 /// Whether the order's customer is exempt from tax on the order's day.
 TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBook& book);

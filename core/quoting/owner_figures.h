@@ -11,8 +11,10 @@ namespace sp::quoting {
 /// micro-unit.
 struct OwnerFigures {
     units::Money costEach;
-    units::Money profitEach;  ///< what the price leaves, without tax; below zero for a loss
-    units::Money paidOutEach; ///< the floor: what is paid out for a piece
+    units::Money profitEach; ///< what the price leaves, without tax; below zero for a loss
+    units::Money paidOutEach;
+    units::Money cardFeeEach; ///< what the card takes
+    units::Money floorEach;   ///< the price without tax that leaves what is paid out, after its card fee
 };
 
 /// `pieces` 1 or more: those the line was priced for.

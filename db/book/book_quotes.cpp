@@ -25,7 +25,8 @@ records::LineFigures figuresOf(const pricing::PricedLine& line) {
                                  .goods = line.goods,
                                  .sizes = {},
                                  .setUp = line.setUp,
-                                 .charged = line.charged};
+                                 .charged = line.charged,
+                                 .cardFee = line.earnings.cardFee};
     for (const auto& size : line.sizes) figures.sizes += size.amount;
     return figures;
 }
@@ -41,7 +42,8 @@ records::OrderFigures figuresOf(const pricing::PricedOrder& priced) {
                                   .total = priced.total,
                                   .deposit = priced.deposit,
                                   .balance = priced.balance,
-                                  .cost = priced.earnings.cost};
+                                  .cost = priced.earnings.cost,
+                                  .cardFee = priced.earnings.cardFee};
     for (const auto& line : priced.lines) figures.lines.push_back(figuresOf(line));
     return figures;
 }

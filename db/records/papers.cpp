@@ -227,6 +227,9 @@ const Object& objectOf<db::records::LineFigures>() {
                                    field<&T::sizes>("sizes_micros", Term::SurchargeOfASize, kEitherAmount),
                                    field<&T::setUp>("set_up_micros", Term::ChargeForSettingUp, kEitherAmount),
                                    field<&T::charged>("charged_micros", Term::Amount, kEitherAmount),
+                                   field<&T::cardFee>("card_fee_micros", Term::CardFee, kEitherAmount)
+                                       .cameWith({{"paper-result", 2}})
+                                       .standingFor(units::Money{}, "0"),
                                }};
     return object;
 }
@@ -247,6 +250,9 @@ const Object& objectOf<db::records::OrderFigures>() {
                                    field<&T::deposit>("deposit_micros", Term::Deposit, kEitherAmount),
                                    field<&T::balance>("balance_micros", Term::Total, kEitherAmount),
                                    field<&T::cost>("cost_micros", Term::Cost, kEitherAmount),
+                                   field<&T::cardFee>("card_fee_micros", Term::CardFee, kEitherAmount)
+                                       .cameWith({{"paper-result", 2}})
+                                       .standingFor(units::Money{}, "0"),
                                }};
     return object;
 }

@@ -44,6 +44,7 @@ struct LineFigures {
     units::Money sizes;
     units::Money setUp;
     units::Money charged;
+    units::Money cardFee;
 
     friend bool operator==(const LineFigures&, const LineFigures&) = default;
 };
@@ -61,13 +62,14 @@ struct OrderFigures {
     units::Money deposit;
     units::Money balance;
     units::Money cost;
+    units::Money cardFee; ///< before rules 3 it was a part of the cost
 
     friend bool operator==(const OrderFigures&, const OrderFigures&) = default;
 };
 
 /// What a paper came to and what it says, but for the customer.
 struct PaperResult {
-    std::int64_t rules = 0; ///< pricing::kRulesVersion of the program that reckoned it
+    std::int64_t rules = 0; ///< catalogue::kRulesVersion of the program that reckoned it
     OrderFigures figures;
     quoting::SheetContent sheet; ///< with an empty customer: that is the SealedPerson's
 

@@ -320,7 +320,8 @@ TEST_P(KeptBookTest, printsTheTotalWhereItsLinesAreLost) {
     EXPECT_EQ(sheet.taxIncluded, "");
     EXPECT_EQ(sheet.title, before.title);
     EXPECT_EQ(sheet.customer.name, before.customer.name);
-    const auto result = got(words::resultOf(quote.order, *quote.frozen, quote.validUntil, fits, words));
+    const auto result =
+        got(words::resultOf(quote.order, *quote.frozen, quote.validUntil, fits, words, pricing::kFirstRulesVersion));
     auto other = result;
     other.priced.total = other.priced.total + Money::fromMicros(10'000);
     EXPECT_EQ(book->sealResult(quote.id, other).error().code, Code::Conflict);

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include "core/pricing/rules_version.h"
 #include "tests/db/bench_book.h"
 
 #include <sqlite3.h>
@@ -306,7 +305,7 @@ TEST_F(QuoteTest, keepsWhatTheCustomerWasGiven) {
     stock();
     const auto sealed = issued();
     ASSERT_TRUE(sealed.result);
-    EXPECT_EQ(sealed.result->rules, pricing::kRulesVersion);
+    EXPECT_EQ(sealed.result->rules, catalogue::kRulesVersion);
     EXPECT_EQ(sealed.result->figures.total, Money::fromMicros(412'500'000));
     EXPECT_EQ(sealed.result->sheet.title, "Quote 2026-0001");
     EXPECT_EQ(sealed.result->sheet.customer.name, "Rowan Bakery");

@@ -100,7 +100,7 @@ struct Coster {
         return up(width.nanometres(), across.nanometres()) * up(height.nanometres(), deep.nanometres());
     }
 
-    PlainCost all(Whole cardFixed) {
+    PlainCost all() {
         const auto& rates = book.shop.rates;
         const auto& press = book.bench.press;
         const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial);
@@ -138,9 +138,10 @@ struct Coster {
                     if (size.name == line.sizes[i].size && size.extraCost != units::Money{})
                         materials += add(Part::SizeExtra, i, size.extraCost.micros() * line.sizes[i].count.value());
         }
+        Whole packed = 0; // a spoiled piece never gets it
         for (std::size_t i = 0; i < book.shop.packing.size(); ++i) {
             const auto& price = *book.find(book.shop.packing[i])->price;
-            materials += add(Part::PackingItem, i, even(Wide{n} * price.price.micros(), price.per.value()));
+            packed += add(Part::PackingItem, i, even(Wide{n} * price.price.micros(), price.per.value()));
         }
 
         Whole onceTime = 0;
@@ -194,30 +195,27 @@ struct Coster {
                               even(Wide{(book.bench.cutter.price - book.bench.cutter.salvage).micros()} * holes,
                                    book.bench.cutter.lifeHoles));
 
-        Whole pieceOverhead = 0;
+        Whole lostOverhead = 0;
         if (rates.overheadPerMonth != units::Money{}) {
             const Wide month = rates.overheadPerMonth.micros();
             const Whole hours = rates.productivePerMonth.milliseconds();
             if (onceTime != 0) cost.setUp += add(Part::OverheadOnce, 0, even(month * onceTime, hours));
-            pieceOverhead = add(Part::OverheadPieces, 0, even(month * pieceTime, hours));
+            add(Part::OverheadPieces, 0, even(month * pieceTime, hours));
+            lostOverhead = even(month * (pieceTime - packTime), hours);
         }
 
-        paid += materials;
+        paid += materials + packed;
         if (const Whole share = rates.spoilage.ppm(); share != 0) {
             const Whole rest = kMillion - share;
             const Whole things = line.customersGarment ? stones : materials + machine;
-            const Whole work = line.customersGarment ? pieceLabour : pieceLabour + lostWear + pieceOverhead;
+            const Whole labour = pieceLabour - packLabour;
+            const Whole work = line.customersGarment ? labour : labour + lostWear + lostOverhead;
             paid += add(Part::SpoiledMaterials, 0, even(Wide{things} * share, rest));
             add(Part::SpoiledWork, 0, even(Wide{work} * share, rest));
-            cost.spoiledLabour = even(Wide{pieceLabour - packLabour} * share, rest);
+            cost.spoiledLabour = even(Wide{labour} * share, rest);
             cost.spoiledMilliseconds = even(Wide{pieceTime - packTime} * share, rest);
             if (line.customersGarment)
                 paid += add(Part::GarmentAllowance, 0, even(Wide{rates.garmentAllowance.micros()} * n * share, rest));
-        }
-        if (const auto& fee = book.shop.rules.cardFee; fee.charged) {
-            const Whole rest = kMillion - fee.rate.ppm();
-            const Wide net = cost.total;
-            paid += add(Part::CardFee, 0, even((net + cardFixed) * kMillion - net * rest, rest));
         }
         cost.floor = paid;
         return cost;
@@ -244,7 +242,7 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
                     layout::FitMemo& fits, Whole cardFixed) {
     const auto& rules = book.shop.rules;
     PlainLine priced;
-    priced.cost = plainCost(line, book, fits, cardFixed);
+    priced.cost = plainCost(line, book, fits);
     const Whole n = line.quantity.value();
     const Whole tax = rules.tax.rate.ppm();
     const bool holdsTax = rules.tax.inclusive && line.taxable && !exempt;
@@ -265,34 +263,42 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
                         cents(Wide{size.surcharge.micros()} * kMillion, surchargeBy) * ordered.count.value();
             std::erase_if(plain.sizes, [&](const auto& ordered) { return ordered.size == size.name; });
         }
-    Whole spread = plainCost(plain, book, fits, cardFixed).total;
+    Whole spread = plainCost(plain, book, fits).total;
 
     Whole markUp = 0;
     for (const auto& step : rules.ladder)
         if (n >= step.from.value()) markUp = step.markUp.ppm();
-    const Wide factor = Wide{kMillion + markUp} * (kMillion + (holdsTax ? tax : 0));
-    const Wide by = Wide{kMillion} * kMillion;
+    // Of what is paid, price × (1 + t), the card keeps r: price × (1 − r × (1 + t)) is left.
+    const Wide square = Wide{kMillion} * kMillion;
+    const Whole onIt = line.taxable && !exempt ? tax : 0;
+    const Whole taken = rules.cardFee.charged ? rules.cardFee.rate.ppm() : 0;
+    const Wide left = square - Wide{taken} * (kMillion + onIt);
+    priced.floor = even((Wide{priced.cost.floor} + cardFixed) * square, left);
+    const Wide factor = kMillion + markUp;
+    const Wide asked = kMillion + (holdsTax ? tax : 0);
     if (rules.setUp == catalogue::SetUpCharge::OwnLine) {
         spread -= priced.cost.setUp;
-        priced.setUp = cents(priced.cost.setUp * factor, by);
+        priced.setUp = cents(priced.cost.setUp * factor * asked, left);
     }
-    priced.each = line.overrideEach ? cents(Wide{line.overrideEach->micros()} * kMillion, typedBy)
-                                    : rounded(spread * factor, by * n, rules.rounding);
+    priced.each = line.overrideEach
+                      ? cents(Wide{line.overrideEach->micros()} * kMillion, typedBy)
+                      : rounded((spread * factor + Wide{cardFixed} * kMillion) * asked, left * n, rules.rounding);
     priced.goods = priced.each * n;
     priced.charged = priced.goods + priced.sizes + priced.setUp;
     return priced;
 }
 
-pricing::PriceCoverage coverageOf(Whole net, const PlainCost& cost) {
-    if (net < cost.floor) return pricing::PriceCoverage::BelowFloor;
-    return net < cost.total ? pricing::PriceCoverage::BelowCost : pricing::PriceCoverage::Pays;
+pricing::PriceCoverage coverageOf(Whole kept, const PlainCost& cost) {
+    if (kept < cost.floor) return pricing::PriceCoverage::BelowFloor;
+    return kept < cost.total ? pricing::PriceCoverage::BelowCost : pricing::PriceCoverage::Pays;
 }
 
-/// What is left of `net` and the own wage in it, for an hour at the bench; 0 where there is no such time.
-Whole perHourOf(Whole net, const PlainCost& cost) {
+/// What is left of `kept`, the price less the card fee, and the own wage in it, for an hour at the bench; 0 where there
+/// is no such time.
+Whole perHourOf(Whole kept, const PlainCost& cost) {
     const Wide time = Wide{cost.milliseconds} + cost.spoiledMilliseconds;
     if (time == 0) return 0;
-    return even((Wide{net - cost.total} + cost.labour + cost.spoiledLabour) * kHour, time);
+    return even((Wide{kept - cost.total} + cost.labour + cost.spoiledLabour) * kHour, time);
 }
 
 /// `amount` by so much of so much in whole cents, after what went before.
@@ -317,13 +323,15 @@ void settle(PlainOrder& priced, const catalogue::Order& order, bool inside) {
     for (std::size_t i = 0; i < priced.lines.size(); ++i)
         if (order.lines[i].taxable) taxed += priced.lines[i].paid;
     Sharing tax{inside ? priced.tax : 0, taxed};
+    Sharing fee{priced.cardFee, priced.goods};
     PlainCost all;
     for (std::size_t i = 0; i < priced.lines.size(); ++i) {
         auto& line = priced.lines[i];
         line.net = line.paid;
         if (order.lines[i].taxable) line.net -= tax.next(line.paid);
-        line.coverage = coverageOf(line.net, line.cost);
-        line.perHour = perHourOf(line.net, line.cost);
+        line.cardFee = fee.next(line.charged);
+        line.coverage = coverageOf(line.net - line.cardFee, line.cost);
+        line.perHour = perHourOf(line.net - line.cardFee, line.cost);
         all.total += line.cost.total;
         all.floor += line.cost.floor;
         all.labour += line.cost.labour;
@@ -333,15 +341,14 @@ void settle(PlainOrder& priced, const catalogue::Order& order, bool inside) {
     }
     priced.net = priced.subtotal - (inside ? priced.tax : 0);
     priced.cost = all.total;
-    priced.coverage = coverageOf(priced.net, all);
-    priced.perHour = perHourOf(priced.net, all);
+    priced.coverage = coverageOf(priced.net - priced.cardFee, all);
+    priced.perHour = perHourOf(priced.net - priced.cardFee, all);
 }
 
 } // namespace
 
-PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
-                    std::int64_t cardFixed) {
-    return Coster{line, book, fits}.all(cardFixed);
+PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits) {
+    return Coster{line, book, fits}.all();
 }
 
 PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits) {
@@ -349,7 +356,9 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
     const bool exempt = isExempt(order, book);
     PlainOrder priced;
     const auto lines = static_cast<Whole>(order.lines.size());
-    Whole fixedLeft = rules.cardFee.charged ? rules.cardFee.fixed.micros() : 0;
+    // A deposit is a payment of its own.
+    const bool isTwice = rules.depositRate.ppm() > 0 && rules.depositRate.ppm() < kMillion;
+    Whole fixedLeft = rules.cardFee.charged ? rules.cardFee.fixed.micros() * (isTwice ? 2 : 1) : 0;
     for (Whole i = 0; i < lines; ++i) {
         const Whole share = up(fixedLeft, lines - i); // the first ones take what is left over
         fixedLeft -= share;
@@ -387,10 +396,16 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
     if (rules.tax.rounding == catalogue::TaxRounding::PerInvoice) priced.tax = cents(Wide{taxable} * rate, of);
     const bool inside = rules.tax.inclusive && !exempt;
     priced.total = priced.subtotal + (inside ? 0 : priced.tax);
-    settle(priced, order, inside);
     const Whole step = rules.depositStep.micros() > 0 ? rules.depositStep.micros() : kCent;
     const Whole share = even(Wide{priced.total} * rules.depositRate.ppm(), kMillion);
     priced.deposit = std::min(priced.total, up(share, step) * step);
+    if (rules.cardFee.charged) {
+        const Whole payments = (priced.deposit != 0 ? 1 : 0) + (priced.deposit != priced.total ? 1 : 0);
+        priced.cardFee = cents(Wide{priced.total} * rules.cardFee.rate.ppm() +
+                                   Wide{rules.cardFee.fixed.micros()} * payments * kMillion,
+                               kMillion);
+    }
+    settle(priced, order, inside);
     return priced;
 }
 

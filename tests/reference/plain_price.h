@@ -28,9 +28,8 @@ struct PlainCost {
     std::int64_t spoiledMilliseconds = 0;
 };
 
-/// The line must be one that costing takes. `cardFixed` in micro-units.
-PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
-                    std::int64_t cardFixed);
+/// The line must be one that costing takes.
+PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits);
 
 struct PlainLine {
     PlainCost cost;
@@ -41,6 +40,8 @@ struct PlainLine {
     std::int64_t charged = 0;
     std::int64_t paid = 0; ///< with its share of rush, discount and minimum
     std::int64_t net = 0;  ///< of that, without the tax it holds
+    std::int64_t cardFee = 0;
+    std::int64_t floor = 0;
     std::int64_t perHour = 0;
     pricing::PriceCoverage coverage = pricing::PriceCoverage::Pays;
 };
@@ -57,6 +58,7 @@ struct PlainOrder {
     std::int64_t total = 0;
     std::int64_t deposit = 0;
     std::int64_t net = 0;
+    std::int64_t cardFee = 0;
     std::int64_t cost = 0;
     std::int64_t perHour = 0;
     pricing::PriceCoverage coverage = pricing::PriceCoverage::Pays;

@@ -62,6 +62,7 @@ void onTheWall(CostCase& of) { of.line.templatesOnWall = true; }
 void withCardFee(CostCase& of) {
     of.book.shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
     of.cardFixed = cents(15);
+    of.rules = 2;
 }
 
 void learning(CostCase& of) {
@@ -111,7 +112,9 @@ void abroad(CostCase& of) {
     rolls(of);
 }
 
-CostCase caseOf(std::string name, std::int64_t pieces) { return {std::move(name), lantern(pieces), priceBook(), {}}; }
+CostCase caseOf(std::string name, std::int64_t pieces) {
+    return {std::move(name), lantern(pieces), priceBook(), {}, catalogue::kRulesVersion};
+}
 
 } // namespace
 

@@ -135,8 +135,7 @@ const Object& objectOf<PriceRules>() {
                                    field<&T::rush>("rush", Term::RushSurcharge, Length{50}),
                                    field<&T::minimumOrder>("minimum_order_micros", Term::SmallestOrder, kAmount),
                                    field<&T::tax>("tax", Term::Tax).asOneCause(),
-                                   field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare)
-                                       .unpriced("divides the total and leaves it as it is"),
+                                   field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare),
                                    field<&T::depositStep>("deposit_step_micros", Term::StepOfTheDeposit, kAmount)
                                        .unpriced("divides the total and leaves it as it is"),
                                    field<&T::validDays>("valid_days", Term::DaysAQuoteIsValid, kDays)

@@ -78,6 +78,38 @@ TEST_F(Orders, comeToWhatIsWorkedByHand) {
     EXPECT_EQ(answer["total"], "294.79");
 }
 
+// 24 at 8.00 are 192.00 and 13.92 of tax. The demo asks for a deposit, so the card takes 2.9 % of 205.92 and twice
+// 0.30: 6.57168.
+TEST_F(Orders, sayWhatTheCardTakes) {
+    constexpr const char* kLine = R"({"lines":[{"design":"Lantern","pieces":24,"price_each":"8.00"}]})";
+    const auto without = priced(kLine)["earnings"];
+    EXPECT_EQ(without["card_fee"], "0.00");
+    EXPECT_EQ(without["floor"], without["paid_out"]);
+    {
+        auto opened = db::Book::open(book(), m_clock.environment());
+        ASSERT_TRUE(opened);
+        auto shop = (*opened)->shop().value();
+        shop.rules.cardFee.charged = true;
+        ASSERT_TRUE((*opened)->save(shop));
+    }
+    const auto answer = priced(kLine);
+    const auto earnings = answer["earnings"];
+    EXPECT_EQ(earnings["card_fee"], "6.57");
+    EXPECT_EQ(earnings["cost"], without["cost"]);
+    const auto amount = [](const Json& text) { return std::stod(text.get<std::string>()); };
+    EXPECT_NEAR(amount(earnings["profit"]), amount(without["profit"]) - 6.57, 1e-6);
+    // What is paid out is left of (paid out + 0.60) ÷ (1 − 0.029 × 1.0725).
+    EXPECT_NEAR(amount(earnings["floor"]), (amount(earnings["paid_out"]) + 0.6) / 0.9688975, 1e-5);
+    EXPECT_EQ(answer["lines"][0]["card_fee_each"], "0.27375");
+    EXPECT_NEAR(amount(answer["lines"][0]["floor_each"]), amount(earnings["floor"]) / 24, 1e-5);
+    EXPECT_THAT(run("price", kLine).out, testing::HasSubstr("Of the price the card takes 6.57\n"));
+    const auto one = verbs::run(
+        std::vector<std::string>{"price", "--book", book(), "--design", "Lantern", "--quantity", "24", "--json"},
+        m_helpers);
+    // 24 at 7.35, the calculated price, are 176.40 and 12.79: 5.48651 + 0.60.
+    EXPECT_EQ(Json::parse(one.out, nullptr, false)["card_fee"], "6.09");
+}
+
 TEST_F(Orders, ofOneLineComeToWhatItsOptionsComeTo) {
     const auto outcome = verbs::run(std::vector<std::string>{"price", "--book", book(), "--design", "Studio crest",
                                                              "--quantity", "12", "--due", "2026-12-02", "--json"},

@@ -70,4 +70,18 @@ TEST(CostWords, everyNodeStatesItsRule) {
         }
 }
 
+/// Before rules 3 the card fee was a part of the cost.
+TEST(CostWords, sayTheCardFeeThatWasACost) {
+    for (const auto& made : sample::costCases()) {
+        if (made.rules != 2) continue;
+        layout::FitMemo fits;
+        const auto sheet = costing::costLine(made.line, made.book, fits, made.cardFixed, made.rules);
+        ASSERT_TRUE(sheet.has_value()) << made.name;
+        const auto tree = explain(made.line, made.book, *sheet);
+        EXPECT_EQ(tree.children.back().label, "Card fee") << made.name;
+        EXPECT_EQ(tree.children.back().rule, "(all the above + share of 0.30 fixed) ÷ (1 − 2.9 %), less all the above")
+            << made.name;
+    }
+}
+
 } // namespace sp::words

@@ -30,7 +30,6 @@ Book everyPart() {
     overheadIs(book);                  // 0.00125 a second
     rates.spoilage = Rate::fromPercent(20);
     rates.garmentAllowance = cents(2000);
-    book.shop.rules.cardFee = {true, Rate::fromPercent(20), cents(30)};
     const auto s = [](std::int64_t seconds) { return Duration::fromSeconds(seconds); };
     book.bench.of(Step::Art) = {s(600), {}, {}, {}};
     book.bench.of(Step::Cut) = {s(100), s(50), {}, s(20)};
@@ -74,51 +73,50 @@ struct Figure {
 
 /// Of everyPart and fortySquares, in reading order. Sums are written out, so that none is made by the program.
 const std::vector<Figure> kEveryPart{
-    {Part::Job, 0, 942'934'375},                              // 754.0475 + 188.886875
-    {Part::Stones, 0, 120'000'000},                           //
-    {Part::Stone, 0, 100'000'000, true, false, true},         // 40 × 200 ÷ 0.8 × 0.01
-    {Part::Stone, 1, 20'000'000, true, false, true},          // 40 × 100 × 0.005
-    {Part::Tape, 0, 6'000'000, true, false, true},            // 20 pieces, six to a sheet: 4 × 1.50
-    {Part::Template, 0, 2'000'000, true, true},               // 2 on 1 sheet × 8.00 × 40 of 160
-    {Part::Base, 0, 410'000'000},                             //
-    {Part::BasePrice, 0, 400'000'000, true, false, true},     // 40 × 10.00
-    {Part::SizeExtra, 1, 10'000'000, true, false, true},      // 5 × 2.00
-    {Part::Packing, 0, 8'000'000},                            //
-    {Part::PackingItem, 0, 4'000'000, true, false, true},     // 40 × 0.10
-    {Part::PackingItem, 1, 4'000'000, true, false, true},     // 40 × 0.10
-    {Part::Labour, 0, 45'000'000},                            // 4,500 s × 0.01
-    {Part::LabourStep, 0, 6'000'000, false, true},            // art 600 s
-    {Part::LabourStep, 1, 2'600'000, false, true},            // cut 100 + 2 × 50 + 3 × 20 s
-    {Part::LabourStep, 2, 1'200'000, false, true},            // weed 2 × 60 s
-    {Part::LabourStep, 3, 1'200'000, false, true},            // set up 120 s
-    {Part::LabourStep, 4, 20'400'000, false, false, true},    // brush 40 + 40 × (2 × 10 + 3 × 10 s)
-    {Part::LabourStep, 5, 2'000'000, false, false, true},     // lift 40 × 5 s
-    {Part::LabourStep, 6, 8'000'000, false, false, true},     // press 40 × 20 s
-    {Part::LabourStep, 8, 3'600'000, false, false, true},     // pack 40 × 9 s; nothing is trimmed
-    {Part::Press, 0, 2'580'000},                              //
-    {Part::PressCycles, 0, 1'600'000, true, false, true},     // 40 × 40 s × 0.001
-    {Part::SecondPress, 0, 300'000, true, false, true},       // 10 × 30 s
-    {Part::WarmUp, 0, 600'000, true},                         // 600 s
-    {Part::TestPress, 0, 80'000, true},                       // 2 × 40 s
-    {Part::Wear, 0, 7'680'000},                               //
-    {Part::PressWear, 0, 4'680'000, false, false, false},     // 0.09 × (40 + 10 + 2); 4.50 of it are lost
-    {Part::CutterWear, 0, 3'000'000, false, true},            // 0.01 × 300
-    {Part::Overhead, 0, 5'625'000},                           //
-    {Part::OverheadOnce, 0, 1'375'000, false, true},          // 1,100 s × 0.00125
-    {Part::OverheadPieces, 0, 4'250'000, false, false, true}, // 3,400 s
-    {Part::Spoilage, 0, 147'162'500},                         //
-    {Part::SpoiledMaterials, 0, 136'475'000, true},           // (544 + 1.90) ÷ 4
-    {Part::SpoiledWork, 0, 10'687'500},                       // (34 + 4.50 + 4.25) ÷ 4
-    {Part::CardFee, 0, 188'886'875, true},                    // (754.0475 + 0.30) ÷ 0.8 − 754.0475
+    {Part::Job, 0, 751'035'000},                           //
+    {Part::Stones, 0, 120'000'000},                        //
+    {Part::Stone, 0, 100'000'000, true, false, true},      // 40 × 200 ÷ 0.8 × 0.01
+    {Part::Stone, 1, 20'000'000, true, false, true},       // 40 × 100 × 0.005
+    {Part::Tape, 0, 6'000'000, true, false, true},         // 20 pieces, six to a sheet: 4 × 1.50
+    {Part::Template, 0, 2'000'000, true, true},            // 2 on 1 sheet × 8.00 × 40 of 160
+    {Part::Base, 0, 410'000'000},                          //
+    {Part::BasePrice, 0, 400'000'000, true, false, true},  // 40 × 10.00
+    {Part::SizeExtra, 1, 10'000'000, true, false, true},   // 5 × 2.00
+    {Part::Packing, 0, 8'000'000},                         //
+    {Part::PackingItem, 0, 4'000'000, true},               // 40 × 0.10
+    {Part::PackingItem, 1, 4'000'000, true},               // 40 × 0.10
+    {Part::Labour, 0, 45'000'000},                         // 4,500 s × 0.01
+    {Part::LabourStep, 0, 6'000'000, false, true},         // art 600 s
+    {Part::LabourStep, 1, 2'600'000, false, true},         // cut 100 + 2 × 50 + 3 × 20 s
+    {Part::LabourStep, 2, 1'200'000, false, true},         // weed 2 × 60 s
+    {Part::LabourStep, 3, 1'200'000, false, true},         // set up 120 s
+    {Part::LabourStep, 4, 20'400'000, false, false, true}, // brush 40 + 40 × (2 × 10 + 3 × 10 s)
+    {Part::LabourStep, 5, 2'000'000, false, false, true},  // lift 40 × 5 s
+    {Part::LabourStep, 6, 8'000'000, false, false, true},  // press 40 × 20 s
+    {Part::LabourStep, 8, 3'600'000},                      // pack 40 × 9 s; nothing is trimmed
+    {Part::Press, 0, 2'580'000},                           //
+    {Part::PressCycles, 0, 1'600'000, true, false, true},  // 40 × 40 s × 0.001
+    {Part::SecondPress, 0, 300'000, true, false, true},    // 10 × 30 s
+    {Part::WarmUp, 0, 600'000, true},                      // 600 s
+    {Part::TestPress, 0, 80'000, true},                    // 2 × 40 s
+    {Part::Wear, 0, 7'680'000},                            //
+    {Part::PressWear, 0, 4'680'000, false, false, false},  // 0.09 × (40 + 10 + 2); 4.50 of it are lost
+    {Part::CutterWear, 0, 3'000'000, false, true},         // 0.01 × 300
+    {Part::Overhead, 0, 5'625'000},                        //
+    {Part::OverheadOnce, 0, 1'375'000, false, true},       // 1,100 s × 0.00125
+    {Part::OverheadPieces, 0, 4'250'000},                  // 3,400 s; 3.80 of it are lost
+    {Part::Spoilage, 0, 144'150'000},                      //
+    {Part::SpoiledMaterials, 0, 134'475'000, true},        // (120 + 6 + 410 + 1.90) ÷ 4
+    {Part::SpoiledWork, 0, 9'675'000},                     // (30.40 + 4.50 + 3.80) ÷ 4
 };
 
 TEST(EveryPart, isTheFigureWorkedByHand) {
-    const auto sheet = sample::costed(fortySquares(), everyPart(), cents(30));
+    const auto sheet = sample::costed(fortySquares(), everyPart());
     for (const auto& figure : kEveryPart)
         EXPECT_EQ(sample::amountOf(sheet, figure.part, figure.index).micros(), figure.micros)
             << static_cast<int>(figure.part) << ", " << figure.index;
     EXPECT_EQ(sheet.nodes.size(), kEveryPart.size());
-    EXPECT_EQ(sample::totalOf(sheet).micros(), 942'934'375);
+    EXPECT_EQ(sample::totalOf(sheet).micros(), 751'035'000);
     EXPECT_EQ(sample::labourOf(sheet).micros(), 45'000'000);
     EXPECT_EQ(sheet.spoiledLabour.micros(), 7'600'000);       // (34 − 3.60) ÷ 4
     EXPECT_EQ(sheet.spoiledTime, Duration::fromSeconds(760)); // (3,400 − 360 s) ÷ 4
@@ -132,9 +130,9 @@ TEST(EveryPart, isTheFigureWorkedByHand) {
 }
 
 // By hand: 2 + 11 of labour + 3 of the cutter + 1.375 of overhead fall away with the templates on the wall; 2 + 544 of
-// materials + 2.58 + 136.475 + 188.886875 are paid out.
+// materials + 2.58 + 134.475 are paid out.
 TEST(EveryPart, isSetUpOrPaidOutAsTheTableSays) {
-    const auto sheet = sample::costed(fortySquares(), everyPart(), cents(30));
+    const auto sheet = sample::costed(fortySquares(), everyPart());
     std::int64_t setUp = 0;
     std::int64_t floor = 0;
     for (const auto& figure : kEveryPart) {
@@ -142,42 +140,40 @@ TEST(EveryPart, isSetUpOrPaidOutAsTheTableSays) {
         if (figure.paidOut) floor += figure.micros;
     }
     EXPECT_EQ(setUp, 17'375'000);
-    EXPECT_EQ(floor, 873'941'875);
+    EXPECT_EQ(floor, 683'055'000);
     EXPECT_EQ(sample::setUpOf(sheet).micros(), setUp);
     EXPECT_EQ(sample::floorOf(sheet).micros(), floor);
 }
 
-// The same job with the templates hanging on the wall: 17.375 less before the card fee, 736.6725; the fee is
-// (736.6725 + 0.30) ÷ 0.8 − 736.6725 = 184.543125.
+// The same job with the templates hanging on the wall: 17.375 less.
 TEST(EveryPart, withTemplatesOnTheWallLeavesTheSetUpOut) {
     auto line = fortySquares();
     line.templatesOnWall = true;
-    const auto sheet = sample::costed(line, everyPart(), cents(30));
-    EXPECT_EQ(sample::totalOf(sheet).micros(), 736'672'500 + 184'543'125);
+    const auto sheet = sample::costed(line, everyPart());
+    EXPECT_EQ(sample::totalOf(sheet).micros(), 733'660'000);
     EXPECT_EQ(sample::setUpOf(sheet), Money{});
     EXPECT_EQ(sample::labourOf(sheet).micros(), 34'000'000);
-    EXPECT_EQ(sample::floorOf(sheet).micros(), 544'000'000 + 2'580'000 + 136'475'000 + 184'543'125);
+    EXPECT_EQ(sample::floorOf(sheet).micros(), 544'000'000 + 2'580'000 + 134'475'000);
     EXPECT_FALSE(sample::findAmount(sheet, Part::CutterWear));
     EXPECT_FALSE(sample::findAmount(sheet, Part::OverheadOnce));
-    EXPECT_EQ(sample::amountOf(sheet, Part::SpoiledWork).micros(), 10'687'500);
+    EXPECT_EQ(sample::amountOf(sheet, Part::SpoiledWork).micros(), 9'675'000);
 }
 
-// On the customer's own garment: no blank, no size; of a spoiled piece the stones (120) and the labour (34) are lost
-// and the allowance of 40 × 20 paid, a quarter each. 120 + 6 + 2 + 8 + 45 + 2.58 + 7.68 + 5.625 + 238.50 = 435.385, the
-// fee (435.385 + 0.30) ÷ 0.8 − 435.385 = 109.22125; paid out are 120 + 6 + 8 + 2 + 2.58 + 30 + 200 + 109.22125.
+// On the customer's own garment: no blank, no size; of a spoiled piece the stones (120) and the labour until it is
+// packed (30.40) are lost and the allowance of 40 × 20 paid, a quarter each. 120 + 6 + 2 + 8 + 45 + 2.58 + 7.68 + 5.625
+// + 237.60 = 434.485; paid out are 120 + 6 + 8 + 2 + 2.58 + 30 + 200.
 TEST(EveryPart, ofACustomersGarment) {
     auto line = fortySquares();
     line.customersGarment = true;
     line.baseMaterial = {};
     line.sizes.clear();
-    const auto sheet = sample::costed(line, everyPart(), cents(30));
+    const auto sheet = sample::costed(line, everyPart());
     EXPECT_FALSE(sample::findAmount(sheet, Part::Base));
     EXPECT_EQ(sample::amountOf(sheet, Part::SpoiledMaterials).micros(), 30'000'000);
-    EXPECT_EQ(sample::amountOf(sheet, Part::SpoiledWork).micros(), 8'500'000);
+    EXPECT_EQ(sample::amountOf(sheet, Part::SpoiledWork).micros(), 7'600'000);
     EXPECT_EQ(sample::amountOf(sheet, Part::GarmentAllowance).micros(), 200'000'000);
-    EXPECT_EQ(sample::amountOf(sheet, Part::CardFee).micros(), 109'221'250);
-    EXPECT_EQ(sample::totalOf(sheet).micros(), 435'385'000 + 109'221'250);
-    EXPECT_EQ(sample::floorOf(sheet).micros(), 477'801'250);
+    EXPECT_EQ(sample::totalOf(sheet).micros(), 434'485'000);
+    EXPECT_EQ(sample::floorOf(sheet).micros(), 368'580'000);
     EXPECT_EQ(sample::setUpOf(sheet).micros(), 17'375'000);
 }
 

@@ -3,6 +3,7 @@
 // What is lost with the pieces that are spoiled. With the figure worked by hand beside each row; all prices and times
 // are invented.
 #include "tests/core/costing/part_figure.h"
+#include "tests/support/figures_of.h"
 
 #include <gtest/gtest.h>
 
@@ -41,14 +42,14 @@ INSTANTIATE_TEST_SUITE_P(
                     l.sizes = {{"2XL", Count::of(3)}};
                 },
                 Part::SpoiledMaterials, 0, 84'975'000},
-        // … of 24 × 6.20 / 100
+        // What is spoiled is not packed
         PartRow{"spoiled packing",
                 [](Line&, Book& b) {
                     spoilsAFifth(b);
                     b.shop.packing = {idOf("Bag")};
                     setPrice(b, "Bag", 620, 100);
                 },
-                Part::SpoiledMaterials, 0, 372'000},
+                Part::SpoiledMaterials, 0, 0},
         // … of 0.60 for cycles and 1.50 for second presses; the warm-up and the tests are not lost with a piece
         PartRow{"spoiled pressing",
                 [](Line&, Book& b) {
@@ -76,6 +77,24 @@ INSTANTIATE_TEST_SUITE_P(
                     b.bench.of(Step::Brush).perPiece = Duration::fromMinutes(2);
                 },
                 Part::SpoiledWork, 0, 3'600'000},
+        // … of the 24 × 2 min, the packing left out
+        PartRow{"spoiled labour until it is packed",
+                [](Line&, Book& b) {
+                    spoilsAFifth(b);
+                    labourCosts(b);
+                    b.bench.of(Step::Brush).perPiece = Duration::fromMinutes(2);
+                    b.bench.of(Step::Pack).perPiece = Duration::fromMinutes(3);
+                },
+                Part::SpoiledWork, 0, 3'600'000},
+        // … and of their overhead at 4.50 an hour
+        PartRow{"spoiled overhead until it is packed",
+                [](Line&, Book& b) {
+                    spoilsAFifth(b);
+                    overheadIs(b);
+                    b.bench.of(Step::Brush).perPiece = Duration::fromMinutes(2);
+                    b.bench.of(Step::Pack).perPiece = Duration::fromMinutes(3);
+                },
+                Part::SpoiledWork, 0, 900'000},
         // … of 24 × 2 min at 4.50 an hour
         PartRow{"spoiled overhead",
                 [](Line&, Book& b) {
@@ -105,6 +124,28 @@ INSTANTIATE_TEST_SUITE_P(
                     b.shop.rates.garmentAllowance = cents(2000);
                 },
                 Part::GarmentAllowance, 0, 120'000'000}));
+
+// An order of before rules 3 is costed as it was: 24 bags at 0.0620, 24 × 3 min of packing at 0.30 and its overhead of
+// 4.50 an hour are lost with a quarter of the pieces too: (1.488 ÷ 4) and (21.60 + 5.40) ÷ 4. Now nothing of them is.
+TEST(Spoilage, tookThePackingAlongBeforeRules3) {
+    auto book = sample::freeBook();
+    spoilsAFifth(book);
+    labourCosts(book);
+    overheadIs(book);
+    book.shop.packing = {idOf("Bag")};
+    setPrice(book, "Bag", 620, 100);
+    book.bench.of(Step::Pack).perPiece = Duration::fromMinutes(3);
+    for (const std::int64_t rules : {1, 2, 3}) {
+        layout::FitMemo fits;
+        const auto sheet = costLine(sample::square(24), book, fits, {}, rules);
+        ASSERT_TRUE(sheet) << rules;
+        EXPECT_EQ(sample::amountOf(*sheet, Part::SpoiledMaterials).micros(), rules < 3 ? 372'000 : 0) << rules;
+        EXPECT_EQ(sample::amountOf(*sheet, Part::SpoiledWork).micros(), rules < 3 ? 6'750'000 : 0) << rules;
+        // Neither hours nor wage were ever counted for it.
+        EXPECT_EQ(sheet->spoiledLabour, Money{}) << rules;
+        EXPECT_EQ(sheet->spoiledTime, Duration{}) << rules;
+    }
+}
 
 } // namespace
 

@@ -248,13 +248,20 @@ INSTANTIATE_TEST_SUITE_P(Bench, SingleCause,
 INSTANTIATE_TEST_SUITE_P(
     Rules, SingleCause,
     testing::Values(
-        // 200 ÷ 0.8 = 250
+        // What is left of 250 when a fifth is taken is 200
         Single{"a card fee",
                {},
                [](PriceBook& b) {
                    b.shop.rules.cardFee = {true, Rate::fromPercent(20), {}};
                },
                {"CardFee", "(NoCardFee)", "20 %", 5000}},
+        // 200 and 10 a payment: 210; two payments, 220
+        Single{"a deposit that is paid by card",
+               [](Job& j) {
+                   j.then.shop.rules.cardFee = {true, {}, cents(1000)};
+               },
+               [](PriceBook& b) { b.shop.rules.depositRate = Rate::fromPercent(50); },
+               {"Deposit", "0 %", "50 %", 1000}},
         // A half on 200
         Single{"the ladder",
                {},
@@ -323,7 +330,7 @@ Job everythingChanges() {
     now.usualTape = idOf("Tape");
     now.rates.labourPerHour = cents(3600);
     job.now.bench.of(Step::Pack).perPiece = Duration::fromMinutes(4);
-    now.rules.cardFee = {true, Rate::fromPercent(33), {}};
+    now.rules.cardFee = {true, Rate::fromPercent(30), {}};
     now.rules.ladder[0].markUp = Rate::fromPercent(60);
     now.rules.rounding = {catalogue::RoundingKind::Up, 500, 95};
     now.rules.rush[0].surcharge = Rate::fromPercent(20);
@@ -340,19 +347,20 @@ TEST(Causes, areWorkedByHandOneAfterTheOther) {
     EXPECT_EQ(compared.totalThen, cents(38'115));
     EXPECT_EQ(compared.totalNow, cents(84'000));
     EXPECT_EQ(compared.difference(), cents(45'885));
-    expectCauses(compared, {
-                               {"PriceOf(Hoodie)", "20.00", "24.00", 7260}, // 250.00 × 1.815 = 453.75
-                               {"PriceOf(Tape)", "0.00", "4.80", 0},        // not used yet
-                               {"UsualTape", "", "Tape", 726},        // 5 of 6 on a sheet: 254.00 × 1.815 = 461.01
-                               {"LabourRate", "30.00", "36.00", 363}, // 256.00: 464.64
-                               {"BenchTimes", "", "", 2178},          // 40 min, 268.00: 486.42
-                               {"CardFee", "(NoCardFee)", "33 %", 23'958}, // 268 ÷ 0.67 = 400.00: 726.00
-                               {"MarkUp", "", "", 4840},                   // 640.00 + 64.00 + 70.40 = 774.40
-                               {"Rounding", "", "", 1210},                 // 65.00 each: 650 + 65 + 71.50 = 786.50
-                               {"RushSurcharge", "", "", 7150},            // 650 + 130 + 78 = 858.00
-                               {"SmallestOrder", "0.00", "800.00", 2200},  // 800 + 80
-                               {"Tax", "10 %", "5 %", -4000},              // 800 + 40
-                           });
+    expectCauses(compared,
+                 {
+                     {"PriceOf(Hoodie)", "20.00", "24.00", 7260}, // 250.00 × 1.815 = 453.75
+                     {"PriceOf(Tape)", "0.00", "4.80", 0},        // not used yet
+                     {"UsualTape", "", "Tape", 726},              // 5 of 6 on a sheet: 254.00 × 1.815 = 461.01
+                     {"LabourRate", "30.00", "36.00", 363},       // 256.00: 464.64
+                     {"BenchTimes", "", "", 2178},                // 40 min, 268.00: 486.42
+                     {"CardFee", "(NoCardFee)", "30 %", 23'958},  // of tax too: 402 ÷ (1 − 0.33) = 600.00: 726.00
+                     {"MarkUp", "", "", 4840},                    // 640.00 + 64.00 + 70.40 = 774.40
+                     {"Rounding", "", "", 1210},                  // 65.00 each: 650 + 65 + 71.50 = 786.50
+                     {"RushSurcharge", "", "", 7150},             // 650 + 130 + 78 = 858.00
+                     {"SmallestOrder", "0.00", "800.00", 2200},   // 800 + 80
+                     {"Tax", "10 %", "5 %", -4000},               // 800 + 40
+                 });
 }
 
 TEST(Causes, standBesideTheLinesAtBothPrices) {

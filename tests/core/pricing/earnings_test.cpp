@@ -41,8 +41,7 @@ TEST(Earnings, sayWhatIsEarned) {
 
 // Of 10 pieces at 20 % spoiled two and a half are made besides: an hour of brushing at 36.00 for the good ones is a
 // quarter of an hour and 9.00 more for those. The half hour of packing is not spent on them. Cost 100 + 36 + 18 and
-// 25 + 13.50 of spoilage are 192.50; asked at 21.50 it leaves 22.50, and with the own 36 + 18 + 9 it is 85.50 for
-// 1 h 45 min.
+// 25 + 9 of spoilage are 188; asked at 21.50 it leaves 27, and with the own 36 + 18 + 9 it is 90 for 1 h 45 min.
 TEST(Earnings, countTheHoursOfSpoiledPieces) {
     Job job;
     auto& rates = job.book.shop.rates;
@@ -52,9 +51,9 @@ TEST(Earnings, countTheHoursOfSpoiledPieces) {
     job.book.bench.of(catalogue::Step::Pack).perPiece = Duration::fromMinutes(3);
     job.first().overrideEach = cents(2150);
     for (const auto& earnings : {job.line0().earnings, job.price().earnings}) {
-        EXPECT_EQ(earnings.cost, cents(19'250));
-        EXPECT_EQ(earnings.profit, cents(2'250));
-        EXPECT_EQ(earnings.perBenchHour, Money::fromMicros(48'857'143)); // 85.50 ÷ 1.75
+        EXPECT_EQ(earnings.cost, cents(18'800));
+        EXPECT_EQ(earnings.profit, cents(2'700));
+        EXPECT_EQ(earnings.perBenchHour, Money::fromMicros(51'428'571)); // 90 ÷ 1.75
     }
 }
 

@@ -127,6 +127,7 @@ TEST_F(PriceLaws, everyFigureIsThatOfASecondReckoning) {
         EXPECT_EQ(priced.deposit.micros(), plain.deposit);
         EXPECT_EQ(priced.earnings.net.micros(), plain.net);
         EXPECT_EQ(priced.earnings.cost.micros(), plain.cost);
+        EXPECT_EQ(priced.earnings.cardFee.micros(), plain.cardFee);
         EXPECT_EQ(priced.earnings.coverage, plain.coverage);
         EXPECT_EQ(priced.earnings.perBenchHour.value_or(Money{}).micros(), plain.perHour);
     }
@@ -149,19 +150,23 @@ TEST_F(PriceLaws, whatIsPrintedAddsUp) {
             }
             EXPECT_EQ(line.goods.micros(), line.each.micros() * drawn.order.lines[n].quantity.value());
             EXPECT_EQ(line.charged, line.goods + sizes + line.setUp);
-            EXPECT_EQ(line.earnings.profit, line.earnings.net - line.cost.total);
+            EXPECT_EQ(line.earnings.profit, line.earnings.net - line.earnings.cardFee - line.cost.total);
             charged += line.charged;
             adjusted += line.adjusted;
             EXPECT_GE(line.earnings.net, Money{});
             earned.net += line.earnings.net;
             earned.cost += line.earnings.cost;
             earned.paidOut += line.earnings.paidOut;
+            earned.cardFee += line.earnings.cardFee;
+            earned.floor += line.earnings.floor;
             earned.profit += line.earnings.profit;
         }
         EXPECT_EQ(adjusted, priced.subtotal - priced.goods);
         EXPECT_EQ(earned.net, priced.earnings.net);
         EXPECT_EQ(earned.cost, priced.earnings.cost);
         EXPECT_EQ(earned.paidOut, priced.earnings.paidOut);
+        EXPECT_EQ(earned.cardFee, priced.earnings.cardFee);
+        EXPECT_EQ(earned.floor, priced.earnings.floor);
         EXPECT_EQ(earned.profit, priced.earnings.profit);
         if (priced.lines.size() == 1) { EXPECT_EQ(priced.lines.front().earnings, priced.earnings); }
         EXPECT_EQ(priced.earnings.net, priced.taxIncluded ? priced.subtotal - priced.tax : priced.subtotal);
@@ -176,7 +181,7 @@ TEST_F(PriceLaws, whatIsPrintedAddsUp) {
         EXPECT_EQ(priced.total, priced.taxIncluded ? priced.subtotal : priced.subtotal + priced.tax);
         EXPECT_EQ(priced.total, priced.deposit + priced.balance);
         EXPECT_GE(priced.balance, Money{});
-        EXPECT_EQ(priced.earnings.profit, priced.earnings.net - priced.earnings.cost);
+        EXPECT_EQ(priced.earnings.profit, priced.earnings.net - priced.earnings.cardFee - priced.earnings.cost);
         for (const auto amount :
              {priced.goods, priced.rush, priced.discount, priced.minimumOrderCharge, priced.tax, priced.total})
             EXPECT_EQ(amount.micros() % 10'000, 0);
@@ -187,7 +192,6 @@ TEST_F(PriceLaws, theSetUpFallsAwayWithTheTemplatesOnTheWall) {
     for (int i = 0; i < kDraws && !HasFailure(); ++i) {
         SCOPED_TRACE(i);
         auto drawn = reference::randomPriceCase(m_random);
-        drawn.book.shop.rules.cardFee.charged = false; // it is reckoned on all the rest
         auto line = drawn.order.lines.front();
         line.templatesOnWall = false;
         const auto cut = costing::costLine(line, drawn.book, m_fits);

@@ -111,7 +111,7 @@ TEST(PriceOrder, everythingAddsUp) {
         for (const auto& line : result->lines) {
             goods += line.charged;
             EXPECT_EQ(line.charged.micros() % 10'000, 0);
-            EXPECT_EQ(line.earnings.net - line.earnings.cost, line.earnings.profit);
+            EXPECT_EQ(line.earnings.net - line.earnings.cardFee - line.earnings.cost, line.earnings.profit);
         }
         EXPECT_EQ(goods, result->goods);
         EXPECT_EQ(result->goods + result->rush - result->discount + result->minimumOrderCharge, result->subtotal);
