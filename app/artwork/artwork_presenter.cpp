@@ -352,11 +352,9 @@ std::optional<units::Money> ArtworkPresenter::priceEach(const catalogue::Design&
     order.lines.push_back(catalogue::lineOf(design));
     auto& line = order.lines.front();
     line.quantity = pieces;
-    const auto prices = m_session.prices({});
-    const auto cardFixed = pricing::cardFeeShare(order, 0, prices.shop.rules);
-    const auto priced = pricing::priceLine(line, prices, false, m_session.fits(), cardFixed);
+    const auto priced = pricing::priceOrder(order, m_session.prices({}), m_session.fits());
     if (!priced) return std::nullopt;
-    return priced->each;
+    return priced->lines.front().each;
 }
 
 QString ArtworkPresenter::freeName() const {

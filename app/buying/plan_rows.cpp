@@ -68,7 +68,10 @@ QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const
             .arg(take.cuts)
             .arg(take.perSheet);
     case NeedKind::ReadyCut: return Buying::tr("once, with a kit");
-    case NeedKind::Things: return Buying::tr("one a piece");
+    case NeedKind::Things:
+        return take.perPiece == Count::of(1) ? Buying::tr("one a piece")
+                                             : Buying::tr("%1 a piece").arg(formatter.count(take.perPiece));
+    case NeedKind::ForOrder: return Buying::tr("%1 for the order").arg(formatter.count(take.perPiece));
     }
     return {};
 }

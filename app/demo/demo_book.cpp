@@ -35,9 +35,9 @@ class Scenario {
         : m_book(book) {}
 
     Done fill() {
-        for (const auto step :
-             {&Scenario::suppliers, &Scenario::stones, &Scenario::sheets, &Scenario::blanks, &Scenario::packing,
-              &Scenario::designs, &Scenario::kits, &Scenario::customers, &Scenario::shop, &Scenario::bench})
+        for (const auto step : {&Scenario::suppliers, &Scenario::stones, &Scenario::sheets, &Scenario::blanks,
+                                &Scenario::packing, &Scenario::designs, &Scenario::packCrest, &Scenario::kits,
+                                &Scenario::customers, &Scenario::shop, &Scenario::bench})
             if (auto ok = (this->*step)(); !ok) return ok;
         return {};
     }
@@ -181,7 +181,15 @@ class Scenario {
         Material card;
         card.kind = MaterialKind::Packing;
         card.name = "Care card";
-        return add(card, {{"Tollgate Film and Tape", "250 cards", 250, {{1, 1875}}, true}}, 410);
+        if (auto ok = add(card, {{"Tollgate Film and Tape", "250 cards", 250, {{1, 1875}}, true}}, 410); !ok) return ok;
+        Material tissue;
+        tissue.kind = MaterialKind::Packing;
+        tissue.name = "Tissue sheet";
+        if (auto ok = add(tissue, {{"Millrace Blanks", "100 sheets", 100, {{1, 420}}, true}}, 60); !ok) return ok;
+        Material carton;
+        carton.kind = MaterialKind::Packing;
+        carton.name = "Carton";
+        return add(carton, {{"Millrace Blanks", "10 cartons", 10, {{1, 950}}, true}}, 7);
     }
 
     Done design(const char* name, Length width, Length height, const char* baseMaterial, bool onWall,
@@ -217,6 +225,20 @@ class Scenario {
             !ok)
             return ok;
         return design("Clover row", inches(8), sixteenths(20), "Tote bag, canvas", false, {{"Emerald SS10", 264}});
+    }
+
+    /// Hoodies are folded in tissue and go out in one carton.
+    Done packCrest() {
+        auto designs = m_book.designs();
+        if (!designs) return fail(designs.error());
+        for (auto& design : *designs) {
+            if (design.id != id("Studio crest")) continue;
+            design.packing = {{id("Tissue sheet"), Count::of(2)},
+                              {id("Care card")},
+                              {id("Carton"), Count::of(1), catalogue::PackingPer::Order}};
+            return keep(design.name, m_book.save(design));
+        }
+        return {};
     }
 
     Done kit(const char* name, const char* supplier, const char* design, std::int64_t price,
@@ -302,7 +324,7 @@ class Scenario {
         shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48), Count::of(96)};
         shop.usualTape = id("Hot-fix tape 9 1/2 × 12 in");
         shop.usualTemplate = id("Template sheet 9 × 12 in");
-        shop.packing = {id("Clear bag"), id("Care card")};
+        shop.packing = {{id("Clear bag")}, {id("Care card")}};
         return m_book.save(shop);
     }
 

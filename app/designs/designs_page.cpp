@@ -122,6 +122,7 @@ void DesignsPage::buildCard(QWidget* card) {
     column->addWidget(m_stones);
     m_total = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
     column->addWidget(m_total);
+    buildPacking(column);
     m_sheet = new desk::SheetPicture(this);
     m_sheet->setObjectName(QStringLiteral("designSheet"));
     m_sheet->setMaximumWidth(desk::scaled(280));
@@ -137,6 +138,25 @@ void DesignsPage::buildCard(QWidget* card) {
     column->addWidget(plan, 0, Qt::AlignLeft);
     connect(plan, &QPushButton::clicked, this, &DesignsPage::showPlan);
     column->addStretch(1);
+}
+
+void DesignsPage::buildPacking(QVBoxLayout* column) {
+    const auto& field = catalogue::fields::fieldOf<&catalogue::Design::packing>();
+    m_ownPacking = new QCheckBox(tr("Its own pac&king, instead of the shop’s"), this);
+    m_ownPacking->setObjectName(QStringLiteral("designOwnPacking"));
+    desk::standsFor(*m_ownPacking, field);
+    column->addWidget(m_ownPacking);
+    m_packing = new desk::PackingRows(m_formatter, QStringLiteral("designPacking"), field, this);
+    column->addWidget(m_packing);
+    connect(m_ownPacking, &QCheckBox::clicked, this, [this](bool own) {
+        m_presenter.edit([&](catalogue::Design& design) {
+            design.packing = own ? std::optional(m_presenter.session().shop().packing) : std::nullopt;
+        });
+    });
+    connect(m_packing, &desk::PackingRows::edited, this, [this] {
+        m_packing->setRefusal(
+            m_presenter.edit([this](catalogue::Design& design) { design.packing = m_packing->rows(); }));
+    });
 }
 
 QLayout* DesignsPage::buildDrawing() {
@@ -207,6 +227,13 @@ void DesignsPage::loadBases() {
                                        {catalogue::MaterialKind::Backing, catalogue::MaterialKind::Blank}));
 }
 
+void DesignsPage::loadPacking(const catalogue::Design& design) {
+    m_ownPacking->setChecked(design.packing.has_value());
+    m_packing->setVisible(design.packing.has_value());
+    m_packing->setRows(desk::choicesOf(m_presenter.session().materials(), {catalogue::MaterialKind::Packing}),
+                       design.packing.value_or(std::vector<catalogue::PackingUse>{}));
+}
+
 void DesignsPage::load() {
     const auto* design = m_presenter.current();
     m_content->setVisible(design != nullptr);
@@ -227,6 +254,7 @@ void DesignsPage::load() {
     m_base->setCurrent(design->usualBase.isNone() ? QVariant() : QVariant::fromValue(design->usualBase));
     m_onWall->setChecked(design->templatesOnWall);
     m_stones->load();
+    loadPacking(*design);
     std::int64_t holes = 0;
     for (const auto& stone : design->stones) holes += stone.count.value();
     m_total->setText(

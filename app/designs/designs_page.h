@@ -6,6 +6,7 @@
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
 #include "app/desk/list_page.h"
+#include "app/desk/packing_rows.h"
 #include "app/desk/sheet_picture.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
@@ -35,6 +36,7 @@ class DesignsPage : public desk::ListPage {
   private:
     void buildActions(QVBoxLayout* column);
     void buildCard(QWidget* card);
+    void buildPacking(QVBoxLayout* column);
     void connectFields();
     template<class Field, class Put>
     void saveWith(Field* field, Put put);
@@ -43,6 +45,7 @@ class DesignsPage : public desk::ListPage {
     void openAnother(const base::Id& design) override { m_presenter.open(design); }
     void load() override;
     void loadBases();
+    void loadPacking(const catalogue::Design& design);
     void showSheet();
     QLayout* buildDrawing();
     void showDrawing();
@@ -64,6 +67,8 @@ class DesignsPage : public desk::ListPage {
     desk::DurationField* m_art = nullptr;
     desk::WordField* m_note = nullptr;
     DesignStones* m_stones = nullptr;
+    QCheckBox* m_ownPacking = nullptr;
+    desk::PackingRows* m_packing = nullptr;
     desk::SheetPicture* m_sheet = nullptr;
     desk::TextLabel* m_total = nullptr;
     QLabel* m_drawing = nullptr;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/shop_page.h"
 
+#include "app/desk/packing_rows.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/tab_order.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
-#include "app/shop/packing_rows.h"
 #include "app/shop/step_rows.h"
 #include "app/words/words.h"
 
@@ -242,13 +242,13 @@ void ShopPage::buildSupplies() {
         m_shop.tick(card, tr("No tape is meant"), "noTape", kAt<&Shop::meantAsNothing, &MeantAsNothing::tape>));
     explainMeant(m_shop.tick(card, tr("No template is meant"), "noTemplate",
                              kAt<&Shop::meantAsNothing, &MeantAsNothing::templates>));
-    auto* packing = new PackingRows(m_formatter, this);
+    auto* packing = new desk::PackingRows(m_formatter, QStringLiteral("packing"), kAt<&Shop::packing>.field(), this);
     card->fill(packing);
     m_shop.onLoad([this, packing] {
         packing->setRows(desk::choicesOf(m_presenter.session().materials(), {MaterialKind::Packing}),
                          m_shop.record().packing);
     });
-    connect(packing, &PackingRows::edited, this,
+    connect(packing, &desk::PackingRows::edited, this,
             [this, packing] { packing->setRefusal(m_shop.edit([&](Shop& s) { s.packing = packing->rows(); })); });
     auto* more = new desk::WordField(m_formatter, {}, this);
     more->setEmptyAllowed(true);

@@ -5,6 +5,7 @@
 #include "app/verbs/owner_answer.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/sheet_words.h"
+#include "core/catalogue/fields/names.h"
 #include "core/costing/per_piece.h"
 #include "core/pricing/ladder.h"
 #include "core/quoting/owner_figures.h"
@@ -65,6 +66,11 @@ class Answering {
                              {"pieces", size.count.value()},
                              {"each", exact(size.each)},
                              {"amount", exact(size.amount)}});
+        Json packing = Json::array();
+        for (const auto& use : catalogue::packingOf(ordered, m_book.shop.packing))
+            packing.push_back({{"packing", m_book.find(use.material)->material.name},
+                               {"amount", use.amount.value()},
+                               {"per", catalogue::fields::wordOf(use.per)}});
         Json steps = Json::array();
         for (const auto& step : *ladder)
             steps.push_back(
@@ -78,6 +84,7 @@ class Answering {
                            {"sizes", std::move(sizes)},
                            {"set_up", exact(line.setUp)},
                            {"charged", exact(line.charged)},
+                           {"packing", std::move(packing)},
                            {"cost", costJson(tree, currency())},
                            {"cost_each", exact(figures.costEach)},
                            {"paid_out_each", exact(figures.paidOutEach)},

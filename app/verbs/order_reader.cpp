@@ -3,6 +3,7 @@
 
 #include "app/verbs/named.h"
 #include "app/verbs/problem_reader.h"
+#include "core/catalogue/fields/names.h"
 #include "core/units/text.h"
 
 namespace sp::verbs {
@@ -87,6 +88,7 @@ class OrderReader {
         if (object.has("templates_on_wall")) line.templatesOnWall = object.flag("templates_on_wall");
         if (object.has("planned_pieces")) line.plannedPieces = object.count("planned_pieces");
         if (object.has("art_time")) line.artTime = valueOrThrow(units::parseDuration(object.text("art_time")));
+        if (object.has("packing")) line.packing = readPacking(object);
         if (object.has("price_each")) line.overrideEach = object.money("price_each");
         if (object.has("taxable")) line.taxable = object.flag("taxable");
         return line;
@@ -102,6 +104,26 @@ class OrderReader {
             row.done();
         }
         return stones;
+    }
+
+    std::vector<catalogue::PackingUse> readPacking(ProblemObject& object) const {
+        std::vector<catalogue::PackingUse> packing;
+        for (auto& row : object.list("packing")) {
+            auto& use = packing.emplace_back();
+            use.material =
+                material(row.text("packing"), {MaterialKind::Packing},
+                         QT_TRANSLATE_NOOP("App", "There is no packing named “%1” in this book; check the spelling."));
+            if (row.has("amount")) use.amount = row.count("amount");
+            if (row.has("per")) use.per = readPer(row);
+            row.done();
+        }
+        return packing;
+    }
+
+    static catalogue::PackingPer readPer(ProblemObject& row) {
+        const auto per = catalogue::fields::namedBy<catalogue::PackingPer>(row.text("per"));
+        if (!per) throwAt(row.place("per"), QT_TRANSLATE_NOOP("App", "%1 must be “piece” or “order”."));
+        return *per;
     }
 
     void readBase(ProblemObject& object, catalogue::OrderLine& line) const {

@@ -89,6 +89,11 @@ class CostWords {
     QString originInWords(const catalogue::PriceOrigin& origin) const;
     bool isOnBlank() const { return priced(m_line.baseMaterial).material.kind == catalogue::MaterialKind::Blank; }
 
+    const std::vector<catalogue::PackingUse>& packingUses() const {
+        return catalogue::packingOf(m_line, m_book.shop.packing);
+    }
+    const PricedMaterial& packing(const CostNode& node) const { return priced(packingUses()[node.index].material); }
+    QStringList orderPacking() const;
     QString stepName(Step step) const;
     QString stoneRule(const CostNode& node) const;
     QString sheetRule(const CostNode& node, const PricedMaterial& material, const QString& what) const;
@@ -134,6 +139,15 @@ QString CostWords::originInWords(const catalogue::PriceOrigin& origin) const {
     return origin.isShelfBare ? tr("nothing with a cost is on the shelf; %1").arg(from) : from;
 }
 
+QStringList CostWords::orderPacking() const {
+    QStringList all;
+    for (const auto& use : packingUses())
+        if (use.per == catalogue::PackingPer::Order)
+            all << tr("%1 × %2", "so many of a packing material")
+                       .arg(plain(use.amount), shown(priced(use.material).material.name));
+    return all;
+}
+
 QString CostWords::stepName(Step step) const {
     switch (step) {
     case Step::Art: return tr("Art");
@@ -160,7 +174,8 @@ QString CostWords::label(const CostNode& node) const {
     case Part::BasePrice: return shown(priced(m_line.baseMaterial).material.name);
     case Part::SizeExtra: return tr("Extra for size %1").arg(shown(m_line.sizes[node.index].size));
     case Part::Packing: return tr("Packing");
-    case Part::PackingItem: return shown(priced(m_book.shop.packing[node.index]).material.name);
+    case Part::PackingItem: return shown(packing(node).material.name);
+    case Part::OrderPacking: return tr("For the order");
     case Part::Labour: return tr("Bench labour");
     case Part::LabourStep: return stepName(static_cast<Step>(node.index));
     case Part::Press: return tr("Press", "the machine");
@@ -285,8 +300,13 @@ QString CostWords::rule(const CostNode& node) const {
         return tr("%1 of %2 × %3")
             .arg(in<Count>(node, Operand::SizePieces), shown(m_line.sizes[node.index].size),
                  exact(of<Money>(node, Operand::SizeExtra)));
-    case Part::PackingItem:
-        return tr("%1 × %2").arg(pieces(node), price(node, priced(m_book.shop.packing[node.index])));
+    case Part::PackingItem: {
+        const auto each = of<Count>(node, Operand::PackingAPiece);
+        const auto taken = each == Count::of(1) ? pieces(node) : tr("%1 a piece × %2").arg(plain(each), pieces(node));
+        return tr("%1 × %2").arg(taken, price(node, packing(node)));
+    }
+    case Part::OrderPacking:
+        return tr("its share, by cost, of what goes with the order: %1").arg(orderPacking().join(tr(", ")));
     case Part::LabourStep: return stepRule(node);
     case Part::Labour:
         return tr("%1 at the bench × %2")

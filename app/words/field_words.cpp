@@ -100,6 +100,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case NumberOfASize: return {QT_TRANSLATE_NOOP("Terms", "number of a size")};
     case NumberOfLifts: return {QT_TRANSLATE_NOOP("Terms", "number of lifts")};
     case NumberOfPacks: return {QT_TRANSLATE_NOOP("Terms", "number of packs")};
+    case NumberOfPacking: return {QT_TRANSLATE_NOOP("Terms", "number of packing")};
     case NumberOfStones: return {QT_TRANSLATE_NOOP("Terms", "number of stones")};
     case NumberOfTestPresses: return {QT_TRANSLATE_NOOP("Terms", "number of test presses")};
     case Order: return {QT_TRANSLATE_NOOP("Terms", "order")};
@@ -173,6 +174,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case UsualTemplate: return {QT_TRANSLATE_NOOP("Terms", "usual template")};
     case WarmUp: return {QT_TRANSLATE_NOOP("Terms", "warm-up")};
     case WayOfCharging: return {QT_TRANSLATE_NOOP("Terms", "way of charging")};
+    case WhatPackingIsFor: return {QT_TRANSLATE_NOOP("Terms", "what packing goes with")};
     case Width: return {QT_TRANSLATE_NOOP("Terms", "width")};
     case WidthOfThePlaten: return {QT_TRANSLATE_NOOP("Terms", "width of the platen")};
     }

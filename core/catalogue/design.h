@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/packing.h"
 #include "core/units/count.h"
 #include "core/units/duration.h"
 #include "core/units/length.h"
@@ -35,6 +36,8 @@ struct Design {
     std::optional<units::Count> plannedPieces; ///< spread the templates over so many pieces instead of one job
     base::Id usualBase;                        ///< backing or blank it goes on unless told otherwise; may be none
     std::optional<units::Duration> artTime;    ///< instead of the bench standard's
+    /// Its own, instead of the shop's; empty: it goes out without any. None: as the shop packs.
+    std::optional<std::vector<PackingUse>> packing;
     std::string note;
 
     friend bool operator==(const Design&, const Design&) = default;

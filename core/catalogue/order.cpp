@@ -14,6 +14,7 @@ OrderLine lineOf(const Design& design) {
     line.templatesOnWall = design.templatesOnWall;
     line.plannedPieces = design.plannedPieces;
     line.artTime = design.artTime;
+    line.packing = design.packing;
     return line;
 }
 

@@ -39,8 +39,9 @@ struct OrderLine {
     base::Id baseMaterial; ///< backing or blank; none when the customer brings the garment
     bool customersGarment = false;
     bool templatesOnWall = false;
-    std::optional<units::Count> plannedPieces; ///< see Design
-    std::optional<units::Duration> artTime;    ///< see Design
+    std::optional<units::Count> plannedPieces;      ///< see Design
+    std::optional<units::Duration> artTime;         ///< see Design
+    std::optional<std::vector<PackingUse>> packing; ///< see Design
     units::Count quantity = units::Count::of(1);
     std::vector<SizeCount> sizes;             ///< of a blank; what is not listed is of the plain size
     std::optional<units::Money> overrideEach; ///< the price the owner asks instead of the reckoned one
@@ -48,6 +49,11 @@ struct OrderLine {
 
     friend bool operator==(const OrderLine&, const OrderLine&) = default;
 };
+
+/// What goes with the pieces of the line and with its order: its own packing, else what the shop takes.
+inline const std::vector<PackingUse>& packingOf(const OrderLine& line, const std::vector<PackingUse>& ofShop) {
+    return line.packing ? *line.packing : ofShop;
+}
 
 /// One piece of a design, as an order takes it over.
 OrderLine lineOf(const Design& design);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/packing.h"
 #include "core/units/count.h"
 #include "core/units/currency.h"
 #include "core/units/duration.h"
@@ -128,10 +129,10 @@ struct Shop {
     PriceRules rules;
     std::vector<units::Count> ladderQuantities; ///< for which the slip shows the price of more pieces
     bool ladderOnSheet = true;
-    bool offersMoreOnSheet = false; ///< the sheet says where more pieces come to less
-    base::Id usualTape;             ///< the tape every line is lifted with; none: no tape is charged
-    base::Id usualTemplate;         ///< the sheet templates are cut from; none: no template is charged
-    std::vector<base::Id> packing;  ///< packing materials that go with every piece, one of each
+    bool offersMoreOnSheet = false;  ///< the sheet says where more pieces come to less
+    base::Id usualTape;              ///< the tape every line is lifted with; none: no tape is charged
+    base::Id usualTemplate;          ///< the sheet templates are cut from; none: no template is charged
+    std::vector<PackingUse> packing; ///< what goes with every piece and every order, unless a design has its own
     MeantAsNothing meantAsNothing;
     bool isDemo = false; ///< the sheets and the window then say so
 

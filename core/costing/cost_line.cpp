@@ -107,7 +107,7 @@ base::Done checkShop(const catalogue::PriceBook& book) {
 }
 
 base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
-                Money cardFixed, std::int64_t rules, LineCost& sheet, std::vector<CostNode>* nodes) {
+                const OrderShare& share, std::int64_t rules, LineCost& sheet, std::vector<CostNode>* nodes) {
     try {
         const auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits);
         if (!takes) return base::fail(takes.error());
@@ -119,7 +119,7 @@ base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
         sheet.piecesPerPress = takes->press.piecesPerPress;
         sheet.pressesPerPiece = takes->press.pressesPerPiece;
         sheet.cycles = takes->press.cycles;
-        Adder({line, book, *takes, cardFixed, rules}, sheet, nodes).add();
+        Adder({line, book, *takes, share, rules}, sheet, nodes).add();
         return {};
     } catch (const base::Overflow&) { return base::fail(Fault::LineTooCostly, line.title, line.title); }
 }
@@ -127,16 +127,16 @@ base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
 } // namespace
 
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                 layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
+                                 layout::FitMemo& fits, const OrderShare& share, std::int64_t rules) {
     CostSheet sheet;
-    if (auto ok = cost(line, book, fits, cardFixed, rules, sheet, &sheet.nodes); !ok) return base::fail(ok.error());
+    if (auto ok = cost(line, book, fits, share, rules, sheet, &sheet.nodes); !ok) return base::fail(ok.error());
     return sheet;
 }
 
 base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                   layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
+                                   layout::FitMemo& fits, const OrderShare& share, std::int64_t rules) {
     LineCost figures;
-    if (auto ok = cost(line, book, fits, cardFixed, rules, figures, nullptr); !ok) return base::fail(ok.error());
+    if (auto ok = cost(line, book, fits, share, rules, figures, nullptr); !ok) return base::fail(ok.error());
     return figures;
 }
 

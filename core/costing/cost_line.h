@@ -11,9 +11,8 @@
 namespace sp::costing {
 
 /// What the line costs the shop, for the pieces handed over, with every part of it: the rows of the table in parts.cpp,
-/// each by the formula that stands beside its name in part.h. `cardFixed` is the line's share of the fixed part of a
-/// card fee: before rules 3 it was a cost, where the shop charges one. `rules` below
-/// catalogue::kRulesVersion: as it was costed then.
+/// each by the formula that stands beside its name in part.h. `share` is what the line bears of its order's own costs.
+/// `rules` below catalogue::kRulesVersion: as it was costed then.
 ///
 /// Every figure is exact until it is rounded once, half to even, to a micro-unit; nodes are sums of their children.
 /// Loss and spoilage divide by one minus their share: a share is of what is consumed, not of what is good. Set-up,
@@ -21,12 +20,12 @@ namespace sp::costing {
 /// refuses; OutOfRange for rates and lives of the shop outside their ranges; TooLarge when a figure outgrows the
 /// program.
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                 layout::FitMemo& fits, units::Money cardFixed = {},
+                                 layout::FitMemo& fits, const OrderShare& share = {},
                                  std::int64_t rules = catalogue::kRulesVersion);
 
 /// The same figures without their parts, for pricing: no memory is asked for.
 base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                   layout::FitMemo& fits, units::Money cardFixed = {},
+                                   layout::FitMemo& fits, const OrderShare& share = {},
                                    std::int64_t rules = catalogue::kRulesVersion);
 
 } // namespace sp::costing

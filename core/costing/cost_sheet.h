@@ -23,6 +23,14 @@ struct CostNode {
     friend bool operator==(const CostNode&, const CostNode&) = default;
 };
 
+/// What a line bears of what is paid once for its whole order.
+struct OrderShare {
+    units::Money cardFixed; ///< of the fixed sums of a card fee: before rules 3 they were a cost, where one is charged
+    units::Money packing;   ///< of the packing that goes once with the order
+
+    friend bool operator==(const OrderShare&, const OrderShare&) = default;
+};
+
 /// What a line costs for all its pieces: the figures a price is made of.
 struct LineCost {
     needs::BenchTime bench;

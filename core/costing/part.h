@@ -20,7 +20,8 @@ enum class Part : std::uint8_t {
     BasePrice, ///< pieces × price of the blank
     SizeExtra, ///< pieces of the size × its extra cost; index: which of the line's sizes
     Packing,
-    PackingItem, ///< pieces × price; index: which of the shop's packing
+    PackingItem,  ///< pieces × so many a piece × price; index: which of the line's packing
+    OrderPacking, ///< the line's share of the packing that goes once with the order (core/pricing/order_share.h)
     Labour,
     LabourStep, ///< time of the step × labour rate; index: which step
     Press,
@@ -57,6 +58,8 @@ enum class Operand : std::uint8_t {
     PlannedPiecesHere,  ///< Count: of them on this line
     SizePieces,         ///< Count: pieces of a size of the blank
     SizeExtra,          ///< Money: what that size costs beyond the blank's price
+    PackingAPiece,      ///< Count: of a packing material with each piece
+    OrderPacking,       ///< Money: the line's share of the packing that goes once with the order
     PerJob,             ///< Duration: of a step, once
     PerPiece,           ///< Duration: likewise, for each piece
     PerColour,          ///< Duration: likewise, for each colour

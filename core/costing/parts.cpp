@@ -114,7 +114,13 @@ constexpr auto sizeExtra = [](const auto& term, In in, std::size_t i) {
 };
 
 constexpr auto packing = [](const auto& term, In in, std::size_t i) {
-    return term(Operand::Pieces, in.pieces()) * term(Operand::Price, *in.takes.materials.packing[i]->price);
+    const auto& [material, need] = in.takes.materials.packing[i];
+    return term(Operand::Pieces, in.pieces()) * term(Operand::PackingAPiece, need.perPiece) *
+           term(Operand::Price, *material->price);
+};
+
+constexpr auto orderPacking = [](const auto& term, In in, std::size_t) {
+    return term(Operand::OrderPacking, in.share.packing);
 };
 
 /// How long a step takes, as catalogue::StepStandard says; what has been learned has no formula of the kind.
@@ -251,12 +257,13 @@ constexpr auto garments = [](const auto& term, In in, std::size_t) {
 /// Before rules 3, since when it is no cost: (all above + fixed) ÷ (1 − rate) keeps all above after the fee; the fee is
 /// what that adds.
 constexpr auto cardFee = [](const auto& term, In in, std::size_t) {
-    return (term(Operand::AllAbove, in.above) + term(Operand::FixedFee, in.cardFixed)) /
+    return (term(Operand::AllAbove, in.above) + term(Operand::FixedFee, in.share.cardFixed)) /
                term.without(Operand::FeeRate, in.book.shop.rules.cardFee.rate) -
            term(Operand::AllAbove, in.above);
 };
 
 bool isOnBlank(In in, std::size_t) { return in.takes.materials.base && !in.takes.materials.isOnBacking(); }
+bool isForOrder(const needs::LineTake& take) { return take.need.kind == needs::NeedKind::ForOrder; }
 bool hasTime(In in, std::size_t step) { return !in.takes.bench.of(static_cast<Step>(step)).isZero(); }
 /// The steps done once come first, packing is the last.
 constexpr auto kStepsOnce = static_cast<std::size_t>(std::ranges::count_if(catalogue::kSteps, catalogue::isOncePerJob));
@@ -279,8 +286,12 @@ constexpr std::array kTable{
         Part::SizeExtra, Part::Base, kPaidOut | kLostMaterial, sizeExtra,
         [](In in, std::size_t i) { return sizeOf(in, i) != nullptr; }, [](In in) { return in.line.sizes.size(); }),
     sum(Part::Packing, [](In in, std::size_t) { return !in.takes.materials.packing.empty(); }),
-    leaf(Part::PackingItem, Part::Packing, kPaidOut | kLostMaterial | kOfPacking, packing, nullptr,
-         [](In in) { return in.takes.materials.packing.size(); }),
+    leaf(
+        Part::PackingItem, Part::Packing, kPaidOut | kLostMaterial | kOfPacking, packing,
+        [](In in, std::size_t i) { return !isForOrder(in.takes.materials.packing[i]); },
+        [](In in) { return in.takes.materials.packing.size(); }),
+    leaf(Part::OrderPacking, Part::Packing, kOnce | kPaidOut, orderPacking,
+         [](In in, std::size_t) { return std::ranges::any_of(in.takes.materials.packing, isForOrder); }),
     sum(Part::Labour),
     leaf(Part::LabourStep, Part::Labour, kOnce | kLabour | kFallsAway, labour, hasTime, [](In) { return kStepsOnce; }),
     leaf(

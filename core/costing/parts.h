@@ -30,7 +30,7 @@ struct PartInputs {
     const catalogue::OrderLine& line;
     const catalogue::PriceBook& book;
     const needs::Requirements& takes;
-    units::Money cardFixed;
+    const OrderShare& share;
     std::int64_t rules = catalogue::kRulesVersion; ///< by which it is costed
     units::Money above = {};                       ///< all of them
     units::Money lostMaterials = {};               ///< those lost with a spoiled piece of this line

@@ -105,7 +105,6 @@ base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const ca
     if (auto ok = checkMeasures(line, pieces); !ok) return fail(ok.error());
     LineMaterials out;
     out.stones.reserve(line.stones.size());
-    out.packing.reserve(book.shop.packing.size());
     if (auto ok = findStones(line, book, out); !ok) return fail(ok.error());
     const auto find = [&](const catalogue::PricedMaterial*& place, const base::Id& id,
                           std::initializer_list<MaterialKind> kinds, Note role) -> Done {
@@ -126,9 +125,13 @@ base::Result<LineMaterials> checkLine(const catalogue::OrderLine& line, const ca
     if (!shop.usualTemplate.isNone())
         if (auto ok = find(out.templates, shop.usualTemplate, {MaterialKind::Template}, Note::Template); !ok)
             return fail(ok.error());
-    for (const auto& id : shop.packing)
-        if (auto ok = find(out.packing.emplace_back(), id, {MaterialKind::Packing}, Note::Packing); !ok)
+    const auto& packing = catalogue::packingOf(line, shop.packing);
+    out.packing.reserve(packing.size());
+    for (const auto& use : packing) {
+        auto& take = out.packing.emplace_back(LineTake{nullptr, needOfPacking(use)});
+        if (auto ok = find(take.material, use.material, {MaterialKind::Packing}, Note::Packing); !ok)
             return fail(ok.error());
+    }
     return out;
 }
 

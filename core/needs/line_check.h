@@ -12,17 +12,17 @@
 
 namespace sp::needs {
 
-/// A stone of a line with what a piece takes of it.
-struct LineStone {
+/// A material of a line with how it serves it.
+struct LineTake {
     const catalogue::PricedMaterial* material = nullptr;
     MaterialNeed need;
 };
 
 /// The materials of a line, found once; they belong to the price book. None where there is none.
 struct LineMaterials {
-    std::vector<LineStone> stones;                         ///< as the line names them
-    std::vector<const catalogue::PricedMaterial*> packing; ///< one of each with every piece
-    const catalogue::PricedMaterial* base = nullptr;       ///< none under the customer's own garment
+    std::vector<LineTake> stones;                    ///< as the line names them
+    std::vector<LineTake> packing;                   ///< as catalogue::packingOf names it
+    const catalogue::PricedMaterial* base = nullptr; ///< none under the customer's own garment
     const catalogue::PricedMaterial* tape = nullptr;
     const catalogue::PricedMaterial* templates = nullptr; ///< also where they hang on the wall
 

@@ -24,13 +24,19 @@ MaterialNeed needOfBase(const catalogue::Material& base) {
     return {.kind = base.kind == catalogue::MaterialKind::Backing ? NeedKind::Cuts : NeedKind::Things};
 }
 
+MaterialNeed needOfPacking(const catalogue::PackingUse& use) {
+    const bool isOnce = use.per == catalogue::PackingPer::Order;
+    return {.kind = isOnce ? NeedKind::ForOrder : NeedKind::Things, .perPiece = use.amount};
+}
+
 std::int64_t cutsFor(const MaterialNeed& need, std::int64_t pieces) {
     switch (need.kind) {
     case NeedKind::Cuts: return ceilDivide(pieces, need.lifts);
     case NeedKind::Templates: return need.cuts;
     case NeedKind::Stones:
     case NeedKind::ReadyCut:
-    case NeedKind::Things: break;
+    case NeedKind::Things:
+    case NeedKind::ForOrder: break;
     }
     return 0;
 }
@@ -43,7 +49,8 @@ Fraction takenFor(const MaterialNeed& need, std::int64_t pieces) {
     case NeedKind::Cuts:
     case NeedKind::Templates: return Fraction::of(ceilDivide(cutsFor(need, pieces), need.perSheet));
     case NeedKind::ReadyCut: return Fraction::of(1);
-    case NeedKind::Things: return Fraction::of(pieces);
+    case NeedKind::Things: return Fraction::of(need.perPiece.value()) * Fraction::of(pieces);
+    case NeedKind::ForOrder: return Fraction::of(need.perPiece.value());
     }
     return {};
 }

@@ -18,7 +18,8 @@ enum class NeedKind {
     Cuts,      ///< tape, backing: one cut serves `lifts` pieces, `perSheet` cuts on a sheet or roll
     Templates, ///< `cuts` once for the job, `perSheet` on a sheet
     ReadyCut,  ///< one set of templates, once for the job, ready cut
-    Things     ///< blanks, packing: one a piece
+    Things,    ///< blanks, packing: perPiece a piece
+    ForOrder   ///< packing: perPiece once for the order, whatever the pieces
 };
 
 /// How one material serves a line, whatever the number of its pieces. The one home of these rules: the cost sheet, the
@@ -41,13 +42,15 @@ MaterialNeed needOfTape(const catalogue::Material& tape);
 MaterialNeed needOfTemplates(const catalogue::OrderLine& line);
 /// Of a backing one cut a piece, of a blank one thing a piece.
 MaterialNeed needOfBase(const catalogue::Material& base);
+MaterialNeed needOfPacking(const catalogue::PackingUse& use);
 
 /// Pieces to be cut for so many pieces of a line: tape and backing ⌈pieces ÷ lifts⌉, templates `cuts`; 0 for what is
 /// not cut. Source: common practice, no source.
 std::int64_t cutsFor(const MaterialNeed& need, std::int64_t pieces);
 
 /// What so many pieces take of it, exactly: stones pieces × perPiece ÷ (1 − loss), for the share is of what is taken
-/// out, not of what is good; sheets ⌈cuts ÷ perSheet⌉; things one a piece; a set ready cut once. Throws base::Overflow.
+/// out, not of what is good; sheets ⌈cuts ÷ perSheet⌉; things pieces × perPiece; a set ready cut and what goes with an
+/// order once. Throws base::Overflow.
 units::Fraction takenFor(const MaterialNeed& need, std::int64_t pieces);
 
 /// The same as whole things, rounded up. Throws base::Overflow.

@@ -56,11 +56,13 @@ class Comparer {
         for (const auto& line : m_order.lines) {
             for (const auto& stone : line.stones) add(stone.material);
             if (!line.customersGarment) add(line.baseMaterial);
+            if (line.packing)
+                for (const auto& use : *line.packing) add(use.material);
         }
         for (const auto* shop : {&m_book.shop, &m_now.shop}) {
             add(shop->usualTape);
             add(shop->usualTemplate);
-            for (const auto& id : shop->packing) add(id);
+            for (const auto& use : shop->packing) add(use.material);
         }
         return ids;
     }

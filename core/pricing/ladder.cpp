@@ -1,29 +1,44 @@
 // SPDX-License-Identifier: MIT
 #include "core/pricing/ladder.h"
 
+#include "core/pricing/order_share.h"
+
 #include <algorithm>
 
 namespace sp::pricing {
+
+namespace {
+
+/// A line of an order as it would be priced there.
+base::Result<LinePrice> priceLineOf(const catalogue::Order& order, std::size_t number, const catalogue::PriceBook& book,
+                                    bool exempt, layout::FitMemo& fits, std::int64_t rules) {
+    const auto shares = orderShares(order, book, fits, rules);
+    if (!shares) return base::fail(shares.error());
+    return priceLine(order.lines[number], book, exempt, fits, shares->at(number), rules);
+}
+
+} // namespace
 
 base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t number,
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
                                                  std::int64_t rules) {
     const auto& line = order.lines.at(number);
-    const auto cardFee = cardFeeShare(order, number, book.shop.rules, rules);
     auto quantities = book.shop.ladderQuantities;
     quantities.push_back(line.quantity);
     std::sort(quantities.begin(), quantities.end());
     quantities.erase(std::unique(quantities.begin(), quantities.end()), quantities.end());
     std::vector<LadderPrice> ladder;
+    auto asked = order;
     for (const auto quantity : quantities) {
-        auto step = line;
+        auto& step = asked.lines[number];
+        step = line;
         step.quantity = quantity;
         const bool own = quantity == line.quantity;
         if (!own) {
             step.sizes.clear();
             step.overrideEach.reset();
         }
-        const auto priced = priceLine(step, book, exempt, fits, cardFee, rules);
+        const auto priced = priceLineOf(asked, number, book, exempt, fits, rules);
         if (!priced) return base::fail(priced.error());
         ladder.push_back({quantity, priced->each, priced->setUp, priced->goods + priced->setUp, own});
     }
@@ -35,13 +50,12 @@ std::optional<MoreForLess> moreForLess(const catalogue::Order& order, const Pric
     const auto& line = order.lines.at(number);
     const auto ordered = priced.lines.at(number).charged;
     if (line.overrideEach || !priced.minimumOrderCharge.isZero() || priced.subtotal.isZero()) return std::nullopt;
-    const auto cardFee = cardFeeShare(order, number, book.shop.rules, priced.rules);
     std::optional<MoreForLess> best;
-    auto more = line;
+    auto asked = order;
     for (const auto& step : book.shop.rules.ladder) {
         if (step.from <= line.quantity) continue;
-        more.quantity = step.from;
-        const auto at = priceLine(more, book, priced.taxStanding == TaxStanding::Exempt, fits, cardFee, priced.rules);
+        asked.lines[number].quantity = step.from;
+        const auto at = priceLineOf(asked, number, book, priced.taxStanding == TaxStanding::Exempt, fits, priced.rules);
         if (at && at->charged < ordered && (!best || at->charged <= best->charged))
             best = {step.from, at->charged, ordered};
     }

@@ -70,7 +70,8 @@ class Finder {
         }
         material(m_book.shop.usualTape);
         if (m_cuts) material(m_book.shop.usualTemplate);
-        for (const auto& packing : m_book.shop.packing) material(packing);
+        for (const auto& line : m_order.lines)
+            for (const auto& use : catalogue::packingOf(line, m_book.shop.packing)) material(use.material);
     }
 
     /// Each once, whatever needs it.

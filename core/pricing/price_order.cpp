@@ -7,6 +7,7 @@
 #include "core/pricing/deposit.h"
 #include "core/pricing/mark_up.h"
 #include "core/pricing/messages.h"
+#include "core/pricing/order_share.h"
 #include "core/pricing/rounding.h"
 #include "core/pricing/tax.h"
 #include "core/units/apportion.h"
@@ -206,9 +207,11 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     priced.rules = version;
     priced.taxStanding = taxStanding(order, book);
     const bool exempt = priced.taxStanding == TaxStanding::Exempt;
+    const auto shares = orderShares(order, book, fits, version);
+    if (!shares) return fail(shares.error());
     priced.lines.reserve(order.lines.size());
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        auto line = priceLine(order.lines[i], book, exempt, fits, cardFeeShare(order, i, rules, version), version);
+        auto line = priceLine(order.lines[i], book, exempt, fits, (*shares)[i], version);
         if (!line) return fail(line.error());
         priced.goods += line->charged;
         static_cast<LinePrice&>(priced.lines.emplace_back()) = std::move(*line);
@@ -295,25 +298,26 @@ TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBoo
 }
 
 base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                  layout::FitMemo& fits, Money cardFixed, std::int64_t rules) {
-    const auto cost = costing::costFigures(line, book, fits, cardFixed, rules);
+                                  layout::FitMemo& fits, const costing::OrderShare& share, std::int64_t rules) {
+    const auto cost = costing::costFigures(line, book, fits, share, rules);
     if (!cost) return fail(cost.error());
     Money asked = cost->total;
     if (const auto plain = withoutChargedSizes(line, book)) {
-        const auto plainCost = costing::costFigures(*plain, book, fits, cardFixed, rules);
+        const auto plainCost = costing::costFigures(*plain, book, fits, share, rules);
         if (!plainCost) return fail(plainCost.error());
         asked = plainCost->total;
     }
     try {
-        return priceCosted(*cost, asked, line, book, exempt, cardFixed, rules);
+        return priceCosted(*cost, asked, line, book, exempt, share.cardFixed, rules);
     } catch (const base::Overflow&) { return fail(Fault::LineTooLarge, line.title, line.title); }
 }
 
 base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
                                              const catalogue::PriceBook& book, layout::FitMemo& fits,
                                              std::int64_t rules) {
-    return costing::costLine(order.lines.at(line), book, fits, cardFeeShare(order, line, book.shop.rules, rules),
-                             rules);
+    const auto shares = orderShares(order, book, fits, rules);
+    if (!shares) return fail(shares.error());
+    return costing::costLine(order.lines.at(line), book, fits, shares->at(line), rules);
 }
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,

@@ -112,10 +112,10 @@ struct PricedOrder {
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
                                      layout::FitMemo& fits, std::int64_t rules = kRulesVersion);
 
-/// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `cardFixed` as in cardFeeShare. A
+/// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `share` as in costLine. A
 /// typed price applies only to the line's own quantity.
 base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                  layout::FitMemo& fits, units::Money cardFixed = {},
+                                  layout::FitMemo& fits, const costing::OrderShare& share = {},
                                   std::int64_t rules = kRulesVersion);
 
 /// The cost sheet of a line of a priced order; `line` is its number from 0.

@@ -37,9 +37,7 @@ class Takes {
         if (!needs::isNumberOfPieces(line.pieces)) return base::fail(Fault::BoughtPiecesOutOfRange, line.title);
         if (auto ok = stones(ordered, line); !ok) return base::fail(ok.error());
         if (auto ok = sheets(ordered, line); !ok) return base::fail(ok.error());
-        for (const auto& id : m_supplies.packing)
-            if (const auto* packing = withId(m_supplies.materials, id))
-                line.takes.push_back({{}, packing->name, packing->kind});
+        packing(ordered, line);
         return line;
     }
 
@@ -81,6 +79,23 @@ class Takes {
         return cut(*sheet, ordered, needs::needOfTemplates(ordered), line);
     }
 
+    /// What goes once with the order is taken by the first line that names it, and by a later one that names more of
+    /// it: the rest (needs::orderPackingOf).
+    void packing(const catalogue::OrderLine& ordered, JobLine& line) {
+        for (const auto& use : catalogue::packingOf(ordered, m_supplies.packing)) {
+            const auto* material = withId(m_supplies.materials, use.material);
+            if (!material) continue;
+            auto need = needs::needOfPacking(use);
+            if (need.kind == NeedKind::ForOrder) {
+                auto& packed = m_packed[use.material];
+                if (use.amount <= packed) continue;
+                need.perPiece = use.amount - packed;
+                packed = use.amount;
+            }
+            line.takes.push_back({need, material->name, material->kind});
+        }
+    }
+
     base::Done cut(const catalogue::Material& material, const catalogue::OrderLine& ordered, needs::MaterialNeed need,
                    JobLine& line) {
         const auto fit = needs::piecesPerSheet(material, ordered.width, ordered.height, m_fits);
@@ -92,7 +107,8 @@ class Takes {
 
     const Supplies& m_supplies;
     layout::FitMemo& m_fits;
-    std::set<base::Id> m_templated; ///< designs whose templates a line before takes already
+    std::set<base::Id> m_templated;                      ///< designs whose templates a line before takes already
+    std::unordered_map<base::Id, units::Count> m_packed; ///< what lines before take for the order, likewise
 };
 
 /// Turns the catalogue's packs and kits into the planner's.
@@ -192,8 +208,9 @@ NeedBand bandOf(const JobTake& take) {
                 {},
                 Fraction::ratio(1, perSheet) + Fraction::of(1)};
     case NeedKind::Templates:
-    case NeedKind::ReadyCut: return {take.material, {}, needs::takenFor(take, 1), {}};
-    case NeedKind::Things: return {take.material, Fraction::of(1), {}, {}};
+    case NeedKind::ReadyCut:
+    case NeedKind::ForOrder: return {take.material, {}, needs::takenFor(take, 1), {}};
+    case NeedKind::Things: return {take.material, needs::takenFor(take, 1), {}, {}};
     }
     return {};
 }

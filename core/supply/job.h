@@ -37,7 +37,7 @@ struct Supplies {
     std::unordered_map<base::Id, std::int64_t> shelf; ///< stones, whole sheets, whole rolls, pieces
     base::Id usualTape;                               ///< none: no tape is reckoned with
     base::Id usualTemplate;                           ///< likewise
-    std::vector<base::Id> packing;                    ///< one of each with every piece
+    std::vector<catalogue::PackingUse> packing;       ///< of the shop
     bool cutsTemplates = true;                        ///< false: templates come ready cut with a kit or not at all
     JobWords words;
 };

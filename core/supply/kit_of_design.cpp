@@ -128,15 +128,23 @@ class Unpacking {
         return {};
     }
 
+    /// Of a blank, or of what a piece is packed in. What goes once with an order limits no number of pieces.
+    Count thingsAPiece(const base::Id& id) const {
+        if (id == m_design.usualBase) return Count::of(1);
+        Count count;
+        for (const auto& use : catalogue::packingOf(m_piece, m_prices.shop.packing))
+            if (use.material == id && use.per == catalogue::PackingPer::Piece) count += use.amount;
+        return count;
+    }
+
     base::Done addOther(const base::Id& id) {
         const auto material = known(id);
         if (!material) return base::fail(material.error());
         const auto& thing = (*material)->material;
         if (thing.kind == MaterialKind::Stone) return addStone(id);
         if (thing.kind != MaterialKind::Blank && thing.kind != MaterialKind::Packing) return {};
-        const bool isBase = id == m_design.usualBase;
-        m_problem.lines.push_back({thing.name, CountedStock{inKits(id), {}, {}, Count::of(isBase ? 1 : 0)},
-                                   std::nullopt, (*material)->price});
+        m_problem.lines.push_back(
+            {thing.name, CountedStock{inKits(id), {}, {}, thingsAPiece(id)}, std::nullopt, (*material)->price});
         return {};
     }
 

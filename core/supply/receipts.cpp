@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/receipts.h"
 
+#include "core/units/apportion.h"
+
 #include <algorithm>
 
 namespace sp::supply {
@@ -9,25 +11,6 @@ namespace {
 
 using units::Fraction;
 using units::Money;
-
-/// The amount in parts by weight, which add up to it; equal parts where all weights are zero.
-std::vector<Money> shared(Money amount, std::vector<Money> weights) {
-    Money sum;
-    for (const Money weight : weights) sum = sum + weight;
-    if (sum.isZero()) {
-        std::fill(weights.begin(), weights.end(), Money::fromMicros(1));
-        sum = Money::fromMicros(static_cast<std::int64_t>(weights.size()));
-    }
-    std::vector<Money> parts;
-    Money reached, given;
-    for (const Money weight : weights) {
-        reached = reached + weight;
-        const Money upTo = Money::fromExact(amount.exact() * Fraction::ratio(reached.micros(), sum.micros()));
-        parts.push_back(upTo - given);
-        given = upTo;
-    }
-    return parts;
-}
 
 const Pack* packOf(const Job& job, const std::string& id) {
     for (const auto* packs : {&job.kits, &job.bulk})
@@ -58,7 +41,7 @@ void addPack(std::vector<Receipt>& receipts, const Pack& pack, units::Count pack
         known.push_back(i);
         worths.push_back(price ? Money::fromExact(price->each() * Fraction::of(pack.gives[i].count.value())) : Money());
     }
-    const auto costs = shared(paid, worths);
+    const auto costs = units::inProportion(paid, worths);
     std::size_t next = 0;
     for (std::size_t i = 0; i < pack.gives.size(); ++i) {
         const bool isKnown = next < known.size() && known[next] == i;
@@ -80,7 +63,7 @@ std::vector<Receipt> receiptsOf(const Job& job, const PurchasePlan& plan, const 
                 packs.push_back(&pack);
                 goods.push_back(pack.goods);
             }
-        const auto shipping = shared(order.shipping, goods);
+        const auto shipping = units::inProportion(order.shipping, goods);
         for (std::size_t i = 0; i < packs.size(); ++i)
             if (const auto* pack = packOf(job, packs[i]->id))
                 addPack(receipts, *pack, packs[i]->count, packs[i]->goods + shipping[i], priceOfOne);

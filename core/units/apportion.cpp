@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/units/apportion.h"
 
+#include <algorithm>
+
 namespace sp::units {
 
 Money toMinor(const Fraction& micros, const Currency& currency) {
@@ -39,6 +41,26 @@ std::vector<Money> apportion(Money amount, std::span<const Money> weights, const
         given = upToHere;
     }
     return shares;
+}
+
+std::vector<Money> inProportion(Money amount, std::vector<Money> weights) {
+    Money sum;
+    for (const Money weight : weights) sum += weight;
+    if (sum.isZero()) {
+        std::fill(weights.begin(), weights.end(), Money::fromMicros(1));
+        sum = Money::fromMicros(static_cast<std::int64_t>(weights.size()));
+    }
+    std::vector<Money> parts;
+    parts.reserve(weights.size());
+    Money reached;
+    Money given;
+    for (const Money weight : weights) {
+        reached += weight;
+        const Money upTo = Money::fromExact(amount.exact() * Fraction::ratio(reached.micros(), sum.micros()));
+        parts.push_back(upTo - given);
+        given = upTo;
+    }
+    return parts;
 }
 
 Money evenShare(Money amount, std::int64_t part, std::int64_t parts) {

@@ -35,6 +35,10 @@ Money forLength(Money price, Length per, Length length);
 /// each running total is rounded, so no share is off by a minor unit or more. All weights zero: the first takes it.
 std::vector<Money> apportion(Money amount, std::span<const Money> weights, const Currency& currency);
 
+/// The amount in parts by weight, to the micro-unit, which add up to it: each running total is rounded half to even.
+/// Equal parts where all weights are zero; weights 0 or more.
+std::vector<Money> inProportion(Money amount, std::vector<Money> weights);
+
 /// Share `part` (from 0) of `amount`, split evenly over so many parts to the micro-unit: the first ones take what does
 /// not divide, one micro-unit each, so that the shares add up. `amount` 0 or more, `parts` 1 or more.
 Money evenShare(Money amount, std::int64_t part, std::int64_t parts);

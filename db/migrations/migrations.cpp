@@ -4,6 +4,7 @@
 #include "db/migrations/0001_job_book.h"
 #include "db/migrations/0002_kits_and_drawings.h"
 #include "db/migrations/0003_jobs_and_records.h"
+#include "db/migrations/0004_packing.h"
 
 #include <array>
 
@@ -11,7 +12,7 @@ namespace sp::db::migrations {
 
 namespace {
 
-constexpr std::array<std::string_view, 3> kAll{k0001JobBook, k0002KitsAndDrawings, k0003JobsAndRecords};
+constexpr std::array<std::string_view, 4> kAll{k0001JobBook, k0002KitsAndDrawings, k0003JobsAndRecords, k0004Packing};
 
 } // namespace
 

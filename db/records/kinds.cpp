@@ -31,6 +31,12 @@ void originInCode(Json& priced) {
                         {"priced_on", nullptr}};
 }
 
+/// Version 2 of a shop.
+void shopOf2(Json& shop) {
+    packingByAmount(shop);
+    shopInShape(shop);
+}
+
 } // namespace
 
 int newestVersion(std::string_view kind, const catalogue::fields::Object& object,
@@ -46,7 +52,7 @@ int newestVersion(std::string_view kind, const catalogue::fields::Object& object
 template<>
 const Kind& kindOf<catalogue::Shop>() {
     static const Kind kind = [] {
-        auto shop = makeKind<catalogue::Shop>("shop", {&shopInShape});
+        auto shop = makeKind<catalogue::Shop>("shop", {&shopOf2});
         shop.inShape = &shopInShape;
         shop.outOfShape = &shopOutOfShape;
         return shop;

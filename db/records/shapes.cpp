@@ -90,9 +90,12 @@ void orderOutOfShape(Json& order) {
     for (auto& line : listAt(order, "lines")) lineOutOfShape(line);
 }
 
-void shopInShape(Json& shop) {
+void packingByAmount(Json& shop) {
     for (auto& packing : listAt(shop, "packing"))
         packing = {{"material", std::move(packing)}, {"amount", 1}, {"per", "piece"}};
+}
+
+void shopInShape(Json& shop) {
     Json rules = takeOut(shop, "rules");
     Json tax = takeOut(rules, "tax");
     Json rate = Json::object();
@@ -103,13 +106,6 @@ void shopInShape(Json& shop) {
 }
 
 void shopOutOfShape(Json& shop) {
-    for (auto& packing : listAt(shop, "packing")) {
-        takePlain(packing, "amount", 1);
-        takePlain(packing, "per", "piece");
-        Json material = takeOut(packing, "material");
-        expectEmpty(packing);
-        packing = std::move(material);
-    }
     Json rules = takeOut(shop, "rules");
     Json tax = takeOut(rules, "tax");
     Json rate = takeOnly(tax, "rates");

@@ -14,8 +14,9 @@ namespace sp::db::records {
 void orderInShape(Json& order);
 void orderOutOfShape(Json& order);
 
-/// A shop with packing by amount, for each piece or each order, and with named rates of tax. The program's shop has one
-/// of each packing with every piece, and one rate.
+/// Packing by amount, of a shop that had one of each with every piece.
+void packingByAmount(Json& shop);
+/// A shop with named rates of tax. The program's shop has one rate.
 void shopInShape(Json& shop);
 void shopOutOfShape(Json& shop);
 

@@ -10,14 +10,16 @@ using catalogue::Design;
 
 namespace {
 
-const std::string kDesignColumns =
-    "name, width_nm, height_nm, has_templates_on_wall, planned_pieces, usual_base_id, art_time_ms, note";
+const std::string kDesignColumns = "name, width_nm, height_nm, has_templates_on_wall, planned_pieces, usual_base_id, "
+                                   "art_time_ms, note, has_own_packing";
 
 Design takeDesign(sqlite::Statement& row) {
     Design d;
     row >> d.id >> d.name >> d.width >> d.height >> d.templatesOnWall >> d.plannedPieces;
     d.usualBase = takeIdOrNone(row);
-    row >> d.artTime >> d.note;
+    bool hasOwnPacking = false;
+    row >> d.artTime >> d.note >> hasOwnPacking;
+    if (hasOwnPacking) d.packing.emplace();
     return d;
 }
 
@@ -28,6 +30,12 @@ std::vector<Design> readDesigns(sqlite::Connection& db, const std::optional<base
               [](sqlite::Statement& row, Design& design) {
                   auto& stone = design.stones.emplace_back();
                   row >> stone.material >> stone.count;
+              });
+    takeParts(db, designs, "design_packing", "design_id", "material_id, amount, per",
+              [](sqlite::Statement& row, Design& design) {
+                  if (!design.packing) row.throwTaken();
+                  auto& use = design.packing->emplace_back();
+                  row >> use.material >> use.amount >> use.per;
               });
     for (const auto& design : designs) throwDamaged(db, catalogue::fields::check(design));
     return designs;
@@ -42,11 +50,18 @@ std::optional<Design> DesignStore::find(const base::Id& id) { return firstOf(rea
 void DesignStore::write(const Design& d, const Stamp& stamp) {
     static const std::string sql = upsert("design", "id", kDesignColumns);
     m_db.run(sql, d.id, d.name, d.width, d.height, d.templatesOnWall, d.plannedPieces, orNull(d.usualBase), d.artTime,
-             d.note, stamp.seq);
+             d.note, d.packing.has_value(), stamp.seq);
     m_db.run("DELETE FROM design_stone WHERE design_id = ?", d.id);
     for (std::size_t i = 0; i < d.stones.size(); ++i)
         m_db.run("INSERT INTO design_stone (design_id, position, material_id, amount) VALUES (?, ?, ?, ?)", d.id, i,
                  d.stones[i].material, d.stones[i].count);
+    m_db.run("DELETE FROM design_packing WHERE design_id = ?", d.id);
+    if (!d.packing) return;
+    for (std::size_t i = 0; i < d.packing->size(); ++i) {
+        const auto& use = (*d.packing)[i];
+        m_db.run("INSERT INTO design_packing (design_id, position, material_id, amount, per) VALUES (?, ?, ?, ?, ?)",
+                 d.id, i, use.material, use.amount, use.per);
+    }
 }
 
 void DesignStore::remove(const base::Id& id, const Stamp& stamp) {

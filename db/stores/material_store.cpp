@@ -60,7 +60,8 @@ void MaterialStore::remove(const base::Id& id, const Stamp& stamp) {
 void MaterialStore::expectUnused(const base::Id& id) {
     std::string name;
     auto design = m_db.query("SELECT name FROM design WHERE deleted_at IS NULL AND (usual_base_id = ?1 OR id IN "
-                             "(SELECT design_id FROM design_stone WHERE material_id = ?1)) ORDER BY name, id LIMIT 1",
+                             "(SELECT design_id FROM design_stone WHERE material_id = ?1 UNION "
+                             "SELECT design_id FROM design_packing WHERE material_id = ?1)) ORDER BY name, id LIMIT 1",
                              id);
     if (design.step()) {
         design >> name;

@@ -42,8 +42,8 @@ void ShopStore::write(const Shop& s, const Stamp& stamp) {
     m_db.run("INSERT INTO tax_rate (position, name, rate_ppm) VALUES (0, ?, ?)", s.rules.tax.name, s.rules.tax.rate);
     m_db.run("DELETE FROM shop_packing");
     for (std::size_t i = 0; i < s.packing.size(); ++i)
-        m_db.run("INSERT INTO shop_packing (position, material_id, amount, per) VALUES (?, ?, 1, 'piece')", i,
-                 s.packing[i]);
+        m_db.run("INSERT INTO shop_packing (position, material_id, amount, per) VALUES (?, ?, ?, ?)", i,
+                 s.packing[i].material, s.packing[i].amount, s.packing[i].per);
 }
 
 void ShopStore::expectColumns(const Shop& shop) {
@@ -69,10 +69,10 @@ void ShopStore::expectColumns(const Shop& shop) {
     std::size_t found = 0;
     for (; rows.step(); ++found) {
         const auto position = rows.takeInteger();
-        const auto material = rows.takeId();
-        const auto amount = rows.takeInteger();
+        catalogue::PackingUse use;
+        rows >> use.material >> use.amount >> use.per;
         expect(found < shop.packing.size() && position == static_cast<std::int64_t>(found) &&
-               material == shop.packing[found] && amount == 1 && rows.takeText() == "piece");
+               use == shop.packing[found]);
     }
     expect(found == shop.packing.size());
 }

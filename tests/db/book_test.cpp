@@ -54,6 +54,7 @@ TEST_F(BookTest, keepsWhatMayBeMissingMissing) {
     plain.stones.clear();
     plain.plannedPieces.reset();
     plain.artTime.reset();
+    plain.packing.reset();
     plain.note.clear();
     plain.id = book->save(plain).value();
     catalogue::Customer nobody{{}, "Walk-in", "", std::nullopt};
@@ -301,7 +302,7 @@ std::vector<DbError> refusals() {
          "DaysNotAscending(TheField(RushSurcharge))"},
         {"endingOf100", saving(shop, [](auto& s) { s.rules.rounding.ending = 100; }),
          "FieldOutOfRange(TheField(EndingOfAPrice), 0, 99)"},
-        {"packingUnknown", saving(shop, [=](auto& s) { s.packing = {unknown}; }), "OnlyRefersToNothing(Shop)"},
+        {"packingUnknown", saving(shop, [=](auto& s) { s.packing = {{unknown}}; }), "OnlyRefersToNothing(Shop)"},
         {"learningTooFast", saving(bench, [](auto& b) { b.steps[0].learning = Rate::fromPercent(49); }),
          "FieldOutOfRange(TheField(LearningRate), 500000, 1000000)"},
         {"pressOfNoLife", saving(bench, [](auto& b) { b.press.lifePresses = 0; }),

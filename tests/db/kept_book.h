@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "db/migrations/migrations.h"
 #include "tests/db/bench_book.h"
 #include "tests/support/test_data.h"
 
@@ -10,6 +11,9 @@
 #include <vector>
 
 namespace sp::test {
+
+/// The version of a book that this program makes.
+inline int newestBook() { return static_cast<int>(db::migrations::all().size()); }
 
 /// A book of an earlier version as the program of its time wrote it (tests/data/books), in a folder of its own.
 class KeptBook : public testing::TestWithParam<int> {

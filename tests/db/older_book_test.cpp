@@ -13,8 +13,6 @@ using namespace sp;
 namespace fs = std::filesystem;
 using test::Child;
 
-constexpr int kNewest = 3;
-
 class OlderBookTest : public test::KeptBook {
   protected:
     void SetUp() override {
@@ -27,7 +25,7 @@ class OlderBookTest : public test::KeptBook {
         return opened ? std::move(*opened) : nullptr;
     }
     fs::path backup(const std::string& more = {}) const {
-        return folder / ("Old Bench before version " + std::to_string(kNewest) + more + ".jobbook");
+        return folder / ("Old Bench before version " + std::to_string(test::newestBook()) + more + ".jobbook");
     }
     static std::string version(const fs::path& book) { return ask(book, "PRAGMA user_version").at(0); }
     void expectUntouched() {
@@ -37,12 +35,18 @@ class OlderBookTest : public test::KeptBook {
             EXPECT_EQ(entry.path().filename().string().find("unfinished"), std::string::npos) << entry.path();
     }
 
+    void breakTheFirstSeal() const {
+        run(file, GetParam() < 3 ? "UPDATE sealed SET frozen = frozen || ' ' WHERE place = 1"
+                                 : "UPDATE record SET json = json || ' ' WHERE digest = "
+                                   "(SELECT digest FROM seal WHERE place = 1)");
+    }
+
     std::string before;
 };
 
 TEST_P(OlderBookTest, isBackedUpAsItWas) {
     open().reset();
-    EXPECT_EQ(version(file), std::to_string(kNewest));
+    EXPECT_EQ(version(file), std::to_string(test::newestBook()));
     EXPECT_EQ(version(backup()), std::to_string(GetParam()));
     const auto report = db::Book::check(backup());
     ASSERT_TRUE(report) << describe(report.error());
@@ -67,7 +71,7 @@ TEST_P(OlderBookTest, isBackedUpUnderAFreeName) {
 }
 
 TEST_P(OlderBookTest, isOnlyReadWhenASealDoesNotMatch) {
-    run(file, "UPDATE sealed SET frozen = frozen || ' ' WHERE place = 1");
+    breakTheFirstSeal();
     before = test::bytesOf(file);
     const auto book = open();
     EXPECT_EQ(test::described(book->readOnlyBecause()), "OlderSealBroken(Old Bench.jobbook)");
@@ -102,18 +106,19 @@ TEST_P(OlderBookTest, isCheckedWithoutBeingBroughtUpToDate) {
     ASSERT_TRUE(checked) << describe(checked.error());
     EXPECT_EQ(test::described(checked->damage), std::vector<std::string>{});
     expectUntouched();
-    run(file, "UPDATE sealed_part SET json = json || ' '");
+    run(file, GetParam() < 3 ? "UPDATE sealed_part SET json = json || ' '"
+                             : "UPDATE record SET json = json || ' ' WHERE json LIKE '%\"kind\":\"priced-material\"%'");
     EXPECT_FALSE(db::Book::check(file)->damage.empty());
 }
 
 // A copy of what was opened to be read is a book like any other.
 TEST_P(OlderBookTest, isCopiedUpToDateWhenItCanOnlyBeRead) {
-    run(file, "UPDATE sealed SET frozen = frozen || ' ' WHERE place = 1");
+    breakTheFirstSeal();
     ASSERT_TRUE(open()->copyTo(folder / "copy.jobbook"));
-    EXPECT_EQ(version(folder / "copy.jobbook"), std::to_string(kNewest));
+    EXPECT_EQ(version(folder / "copy.jobbook"), std::to_string(test::newestBook()));
     EXPECT_EQ(version(file), std::to_string(GetParam()));
 }
 
-INSTANTIATE_TEST_SUITE_P(Kept, OlderBookTest, testing::Range(1, kNewest), test::nameOfVersion);
+INSTANTIATE_TEST_SUITE_P(Kept, OlderBookTest, testing::Range(1, test::newestBook()), test::nameOfVersion);
 
 } // namespace

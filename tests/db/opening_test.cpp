@@ -6,12 +6,14 @@
 #include "tests/db/bench_book.h"
 #include "tests/support/child.h"
 
+#include <fmt/format.h>
 #include <linux/magic.h>
 #include <sqlite3.h>
 
 #include <array>
 #include <ostream>
 #include <unistd.h>
+#include <vector>
 
 namespace {
 
@@ -59,6 +61,7 @@ auto sql(std::string text) {
 }
 
 std::vector<Unfit> unfitFiles() {
+    const auto newest = db::migrations::all().size();
     const std::string altered = "AlteredElsewhere(Stone Bench.jobbook)";
     return {
         {"empty", bytes(""), Code::Foreign, "EmptyFile(Stone Bench.jobbook)"},
@@ -68,9 +71,10 @@ std::vector<Unfit> unfitFiles() {
         {"onlyTheMagic", bytes(std::string("SQLite format 3\0", 16)), Code::Damaged,
          "MostIsMissing(Stone Bench.jobbook)"},
         {"otherDatabase", sql("PRAGMA application_id = 42"), Code::Foreign, "OtherDatabase(Stone Bench.jobbook)"},
-        {"newer", sql("PRAGMA user_version = 4"), Code::TooNew, "BookTooNew(Stone Bench.jobbook, 4, 3)"},
+        {"newer", sql(fmt::format("PRAGMA user_version = {}", newest + 1)), Code::TooNew,
+         fmt::format("BookTooNew(Stone Bench.jobbook, {}, {})", newest + 1, newest)},
         {"muchNewer", sql("PRAGMA user_version = 2147483647"), Code::TooNew,
-         "BookTooNew(Stone Bench.jobbook, 2147483647, 3)"},
+         fmt::format("BookTooNew(Stone Bench.jobbook, 2147483647, {})", newest)},
         {"versionZero", sql("PRAGMA user_version = 0"), Code::Damaged, "BeginningDamaged(Stone Bench.jobbook)"},
         {"negativeVersion", sql("PRAGMA user_version = -3"), Code::Damaged, "BeginningDamaged(Stone Bench.jobbook)"},
         // Hostile schemas: whatever is there besides our own tables never runs.
@@ -359,13 +363,14 @@ TEST_F(OpeningTest, hasEverySettingInForce) {
     const auto opened = db::openBook(file, db::migrations::all());
     struct Setting {
         const char* pragma;
-        const char* value;
+        std::string value;
     };
     for (const auto& [pragma, value] :
          std::array{Setting{"journal_mode", "delete"}, Setting{"synchronous", "3"}, Setting{"foreign_keys", "1"},
                     Setting{"cell_size_check", "1"}, Setting{"mmap_size", "0"}, Setting{"busy_timeout", "5000"},
                     Setting{"trusted_schema", "0"}, Setting{"application_id", "1397770818"},
-                    Setting{"user_version", "3"}, Setting{"encoding", "UTF-8"}, Setting{"locking_mode", "normal"}}) {
+                    Setting{"user_version", std::to_string(db::migrations::all().size())}, Setting{"encoding", "UTF-8"},
+                    Setting{"locking_mode", "normal"}}) {
         auto row = opened.connection->query(std::string("PRAGMA ") + pragma);
         ASSERT_TRUE(row.step()) << pragma;
         EXPECT_EQ(row.takeAsText(), value) << pragma;
@@ -420,17 +425,16 @@ TEST_F(OpeningTest, bringsAnOlderBookUpToDateAfterACopy) {
     const auto sealed = issued();
     book.reset();
     const auto before = test::bytesOf(file);
-    const std::array<std::string_view, 4> later{db::migrations::all()[0], db::migrations::all()[1],
-                                                db::migrations::all()[2],
-                                                "CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT;"};
+    std::vector<std::string_view> later(db::migrations::all().begin(), db::migrations::all().end());
+    later.emplace_back("CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT;");
     {
         const auto opened = db::openBook(file, later);
         auto row = opened.connection->query("PRAGMA user_version");
         ASSERT_TRUE(row.step());
-        EXPECT_EQ(row.takeInteger(), 4);
+        EXPECT_EQ(row.takeInteger(), static_cast<std::int64_t>(later.size()));
     }
     EXPECT_EQ(errorOfOpening(file).code, Code::TooNew);
-    const auto backup = folder / "Stone Bench before version 4.jobbook";
+    const auto backup = folder / fmt::format("Stone Bench before version {}.jobbook", later.size());
     EXPECT_EQ(test::described(db::Book::check(backup)->damage), std::vector<std::string>{});
     auto opened = db::Book::open(backup, clock.environment());
     ASSERT_TRUE(opened) << describe(opened.error());
@@ -444,8 +448,8 @@ TEST_F(OpeningTest, leavesABookAsItWasWhenAMigrationFails) {
     for (const std::string_view wrong :
          {"CREATE TABLE later (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);",
           "CREATE TABLE later (of_change INTEGER REFERENCES change (seq)) STRICT; INSERT INTO later VALUES (-1);"}) {
-        const std::array<std::string_view, 4> broken{db::migrations::all()[0], db::migrations::all()[1],
-                                                     db::migrations::all()[2], wrong};
+        std::vector<std::string_view> broken(db::migrations::all().begin(), db::migrations::all().end());
+        broken.push_back(wrong);
         EXPECT_THROW(db::openBook(file, broken), std::exception) << wrong;
     }
     reopen();

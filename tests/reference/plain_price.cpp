@@ -35,6 +35,11 @@ Whole away(Wide n, Wide by) { return n < 0 ? -away(-n, by) : static_cast<Whole>(
 /// micro-units / by, to whole cents.
 Whole cents(Wide micros, Wide by = 1) { return away(micros, by * kCent) * kCent; }
 
+const std::vector<catalogue::PackingUse>& packingOf(const catalogue::OrderLine& line,
+                                                    const catalogue::PriceBook& book) {
+    return line.packing ? *line.packing : book.shop.packing;
+}
+
 struct Coster {
     const catalogue::OrderLine& line;
     const catalogue::PriceBook& book;
@@ -100,7 +105,7 @@ struct Coster {
         return up(width.nanometres(), across.nanometres()) * up(height.nanometres(), deep.nanometres());
     }
 
-    PlainCost all() {
+    PlainCost all(const PlainShare& share) {
         const auto& rates = book.shop.rates;
         const auto& press = book.bench.press;
         const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial);
@@ -139,10 +144,17 @@ struct Coster {
                         materials += add(Part::SizeExtra, i, size.extraCost.micros() * line.sizes[i].count.value());
         }
         Whole packed = 0; // a spoiled piece never gets it
-        for (std::size_t i = 0; i < book.shop.packing.size(); ++i) {
-            const auto& price = *book.find(book.shop.packing[i])->price;
-            packed += add(Part::PackingItem, i, even(Wide{n} * price.price.micros(), price.per.value()));
+        bool isForOrder = false;
+        const auto& packing = packingOf(line, book);
+        for (std::size_t i = 0; i < packing.size(); ++i) {
+            const auto& price = *book.find(packing[i].material)->price;
+            if (packing[i].per == catalogue::PackingPer::Order)
+                isForOrder = true;
+            else
+                packed += add(Part::PackingItem, i,
+                              even(Wide{n} * packing[i].amount.value() * price.price.micros(), price.per.value()));
         }
+        if (isForOrder) paid += add(Part::OrderPacking, 0, share.packing);
 
         Whole onceTime = 0;
         Whole pieceTime = 0;
@@ -205,17 +217,17 @@ struct Coster {
         }
 
         paid += materials + packed;
-        if (const Whole share = rates.spoilage.ppm(); share != 0) {
-            const Whole rest = kMillion - share;
+        if (const Whole lost = rates.spoilage.ppm(); lost != 0) {
+            const Whole rest = kMillion - lost;
             const Whole things = line.customersGarment ? stones : materials + machine;
             const Whole labour = pieceLabour - packLabour;
             const Whole work = line.customersGarment ? labour : labour + lostWear + lostOverhead;
-            paid += add(Part::SpoiledMaterials, 0, even(Wide{things} * share, rest));
-            add(Part::SpoiledWork, 0, even(Wide{work} * share, rest));
-            cost.spoiledLabour = even(Wide{labour} * share, rest);
-            cost.spoiledMilliseconds = even(Wide{pieceTime - packTime} * share, rest);
+            paid += add(Part::SpoiledMaterials, 0, even(Wide{things} * lost, rest));
+            add(Part::SpoiledWork, 0, even(Wide{work} * lost, rest));
+            cost.spoiledLabour = even(Wide{labour} * lost, rest);
+            cost.spoiledMilliseconds = even(Wide{pieceTime - packTime} * lost, rest);
             if (line.customersGarment)
-                paid += add(Part::GarmentAllowance, 0, even(Wide{rates.garmentAllowance.micros()} * n * share, rest));
+                paid += add(Part::GarmentAllowance, 0, even(Wide{rates.garmentAllowance.micros()} * n * lost, rest));
         }
         cost.floor = paid;
         return cost;
@@ -239,10 +251,10 @@ bool isExempt(const catalogue::Order& order, const catalogue::PriceBook& book) {
 }
 
 PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                    layout::FitMemo& fits, Whole cardFixed) {
+                    layout::FitMemo& fits, const PlainShare& share) {
     const auto& rules = book.shop.rules;
     PlainLine priced;
-    priced.cost = plainCost(line, book, fits);
+    priced.cost = plainCost(line, book, fits, share);
     const Whole n = line.quantity.value();
     const Whole tax = rules.tax.rate.ppm();
     const bool holdsTax = rules.tax.inclusive && line.taxable && !exempt;
@@ -263,7 +275,7 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
                         cents(Wide{size.surcharge.micros()} * kMillion, surchargeBy) * ordered.count.value();
             std::erase_if(plain.sizes, [&](const auto& ordered) { return ordered.size == size.name; });
         }
-    Whole spread = plainCost(plain, book, fits).total;
+    Whole spread = plainCost(plain, book, fits, share).total;
 
     Whole markUp = 0;
     for (const auto& step : rules.ladder)
@@ -273,7 +285,7 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
     const Whole onIt = line.taxable && !exempt ? tax : 0;
     const Whole taken = rules.cardFee.charged ? rules.cardFee.rate.ppm() : 0;
     const Wide left = square - Wide{taken} * (kMillion + onIt);
-    priced.floor = even((Wide{priced.cost.floor} + cardFixed) * square, left);
+    priced.floor = even((Wide{priced.cost.floor} + share.cardFixed) * square, left);
     const Wide factor = kMillion + markUp;
     const Wide asked = kMillion + (holdsTax ? tax : 0);
     if (rules.setUp == catalogue::SetUpCharge::OwnLine) {
@@ -282,7 +294,7 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
     }
     priced.each = line.overrideEach
                       ? cents(Wide{line.overrideEach->micros()} * kMillion, typedBy)
-                      : rounded((spread * factor + Wide{cardFixed} * kMillion) * asked, left * n, rules.rounding);
+                      : rounded((spread * factor + Wide{share.cardFixed} * kMillion) * asked, left * n, rules.rounding);
     priced.goods = priced.each * n;
     priced.charged = priced.goods + priced.sizes + priced.setUp;
     return priced;
@@ -345,10 +357,44 @@ void settle(PlainOrder& priced, const catalogue::Order& order, bool inside) {
     priced.perHour = perHourOf(priced.net - priced.cardFee, all);
 }
 
+/// Each material that goes with the order once is paid for the most that a line names, by those lines in proportion to
+/// what they cost without it.
+void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits,
+                  std::vector<PlainShare>& shares) {
+    std::map<base::Id, std::pair<Whole, std::vector<std::size_t>>> packed;
+    for (std::size_t i = 0; i < order.lines.size(); ++i)
+        for (const auto& use : packingOf(order.lines[i], book)) {
+            if (use.per != catalogue::PackingPer::Order) continue;
+            auto& [most, lines] = packed[use.material];
+            most = std::max(most, use.amount.value());
+            if (lines.empty() || lines.back() != i) lines.push_back(i);
+        }
+    if (packed.empty()) return;
+    std::vector<Whole> costs;
+    for (std::size_t i = 0; i < order.lines.size(); ++i)
+        costs.push_back(plainCost(order.lines[i], book, fits, {shares[i].cardFixed, 0}).total);
+    for (const auto& [material, use] : packed) {
+        const auto& [most, lines] = use;
+        const auto& price = *book.find(material)->price;
+        const Whole paid = even(Wide{most} * price.price.micros(), price.per.value());
+        Wide all = 0;
+        for (const auto line : lines) all += costs[line];
+        Wide reached = 0;
+        Whole given = 0;
+        for (const auto line : lines) {
+            reached += all == 0 ? 1 : costs[line];
+            const Whole upTo = even(Wide{paid} * reached, all == 0 ? static_cast<Wide>(lines.size()) : all);
+            shares[line].packing += upTo - given;
+            given = upTo;
+        }
+    }
+}
+
 } // namespace
 
-PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits) {
-    return Coster{line, book, fits}.all();
+PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
+                    const PlainShare& share) {
+    return Coster{line, book, fits}.all(share);
 }
 
 PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits) {
@@ -359,9 +405,15 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
     // A deposit is a payment of its own.
     const bool isTwice = rules.depositRate.ppm() > 0 && rules.depositRate.ppm() < kMillion;
     Whole fixedLeft = rules.cardFee.charged ? rules.cardFee.fixed.micros() * (isTwice ? 2 : 1) : 0;
+    std::vector<PlainShare> shares(order.lines.size());
     for (Whole i = 0; i < lines; ++i) {
-        const Whole share = up(fixedLeft, lines - i); // the first ones take what is left over
-        fixedLeft -= share;
+        auto& share = shares[static_cast<std::size_t>(i)];
+        share.cardFixed = up(fixedLeft, lines - i); // the first ones take what is left over
+        fixedLeft -= share.cardFixed;
+    }
+    sharePacking(order, book, fits, shares);
+    for (Whole i = 0; i < lines; ++i) {
+        const auto& share = shares[static_cast<std::size_t>(i)];
         priced.lines.push_back(plainLine(order.lines[static_cast<std::size_t>(i)], book, exempt, fits, share));
         priced.goods += priced.lines.back().charged;
     }

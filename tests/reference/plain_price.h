@@ -28,8 +28,15 @@ struct PlainCost {
     std::int64_t spoiledMilliseconds = 0;
 };
 
+/// What a line bears of its order's own costs, in micro-units.
+struct PlainShare {
+    std::int64_t cardFixed = 0;
+    std::int64_t packing = 0;
+};
+
 /// The line must be one that costing takes.
-PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits);
+PlainCost plainCost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
+                    const PlainShare& share);
 
 struct PlainLine {
     PlainCost cost;

@@ -51,8 +51,16 @@ class Draw {
     std::mt19937_64& m_random;
 };
 
+std::vector<PackingUse> drawPacking(Draw& draw) {
+    std::vector<PackingUse> packing;
+    for (const auto* name : {"Bag", "Box"})
+        for (const auto per : {PackingPer::Piece, PackingPer::Order})
+            if (draw.once(3)) packing.push_back({idOf(name), Count::of(draw.from(1, 4)), per});
+    return packing;
+}
+
 void drawMaterials(Draw& draw, PriceBook& book) {
-    for (const auto* name : {"Aqua", "Jet", "Tape", "Template", "Backing", "Hoodie", "Bag"}) {
+    for (const auto* name : {"Aqua", "Jet", "Tape", "Template", "Backing", "Hoodie", "Bag", "Box"}) {
         auto& priced = book.materials[idOf(name)];
         priced.price = units::UnitPrice{draw.money(30'000'000), Count::of(draw.from(1, 1440))};
         auto& material = priced.material;
@@ -69,7 +77,7 @@ void drawMaterials(Draw& draw, PriceBook& book) {
     auto& shop = book.shop;
     if (draw.once(5)) shop.usualTape = {};
     if (draw.once(5)) shop.usualTemplate = {};
-    if (draw.once(3)) shop.packing.clear();
+    shop.packing = drawPacking(draw);
 }
 
 void drawBench(Draw& draw, PriceBook& book) {
@@ -144,6 +152,7 @@ OrderLine drawLine(Draw& draw, const PriceBook& book) {
     if (draw.once(4)) line.artTime = draw.time(3'600'000);
     if (draw.once(4)) line.overrideEach = draw.money(20'000'000);
     line.taxable = !draw.once(4);
+    if (draw.once(4)) line.packing = drawPacking(draw);
     switch (draw.from(0, 2)) {
     case 0: break;
     case 1:

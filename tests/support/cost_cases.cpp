@@ -61,9 +61,22 @@ void onTheWall(CostCase& of) { of.line.templatesOnWall = true; }
 
 void withCardFee(CostCase& of) {
     of.book.shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
-    of.cardFixed = cents(15);
+    of.share.cardFixed = cents(15);
     of.rules = 2;
 }
+
+void packedByTheShop(CostCase& of) {
+    of.book.shop.packing = {{idOf("Bag"), Count::of(2)}, {idOf("Box"), Count::of(3), PackingPer::Order}};
+    of.share.packing = cents(180);
+}
+
+/// What goes with the order comes first.
+void packedByItself(CostCase& of) {
+    of.line.packing = {{idOf("Box"), Count::of(1), PackingPer::Order}, {idOf("Bag"), Count::of(3)}, {idOf("Box")}};
+    of.share.packing = Money::fromMicros(333'333);
+}
+
+void unpacked(CostCase& of) { of.line.packing.emplace(); }
 
 void learning(CostCase& of) {
     auto& bench = of.book.bench;
@@ -143,6 +156,9 @@ std::vector<CostCase> costCases() {
         {"pressed twice", 33, {pressedTwice}},
         {"next to nothing", 3, {nextToNothing}},
         {"abroad", 24, {abroad}},
+        {"packing by amount and for the order", 24, {packedByTheShop}},
+        {"packing of its own", 24, {packedByItself}},
+        {"out of the shop's packing", 24, {unpacked}},
         {"everything at once", 48, {onHoodie, rolls, planned, withCardFee, learning, pressedTwice}},
     };
     std::vector<CostCase> cases;

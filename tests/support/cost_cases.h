@@ -4,6 +4,7 @@
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/rules_version.h"
+#include "core/costing/cost_sheet.h"
 
 #include <string>
 #include <vector>
@@ -15,7 +16,7 @@ struct CostCase {
     std::string name;
     catalogue::OrderLine line;
     catalogue::PriceBook book;
-    units::Money cardFixed = {};                   ///< before rules 3
+    costing::OrderShare share = {};
     std::int64_t rules = catalogue::kRulesVersion; ///< by which it is costed
 };
 

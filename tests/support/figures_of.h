@@ -12,9 +12,9 @@ namespace sp::sample {
 
 /// Costs a line and fails the test where it is refused.
 inline costing::CostSheet costed(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                 units::Money cardFixed = {}) {
+                                 const costing::OrderShare& share = {}) {
     layout::FitMemo fits;
-    auto sheet = costing::costLine(line, book, fits, cardFixed);
+    auto sheet = costing::costLine(line, book, fits, share);
     EXPECT_TRUE(sheet.has_value()) << (sheet ? "" : describe(sheet.error()));
     return sheet.value_or(costing::CostSheet{});
 }

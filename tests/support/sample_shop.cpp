@@ -91,10 +91,14 @@ PriceBook priceBook() {
     bag.name = "Bag";
     bag.kind = MaterialKind::Packing;
     put(book, bag, cents(620), 100);
+    Material box;
+    box.name = "Box";
+    box.kind = MaterialKind::Packing;
+    put(book, box, cents(145), 1);
     auto& shop = book.shop;
     shop.usualTape = idOf("Tape");
     shop.usualTemplate = idOf("Template");
-    shop.packing = {idOf("Bag")};
+    shop.packing = {{idOf("Bag")}};
     shop.rates.labourPerHour = cents(1800);
     shop.rates.overheadPerMonth = cents(54'000);
     shop.rates.productivePerMonth = Duration::fromMinutes(120 * 60);

@@ -123,6 +123,7 @@ Design sampleDesign(const base::Id& stone, const base::Id& base, std::string nam
             .plannedPieces = Count::of(48),
             .usualBase = base,
             .artTime = Duration::fromMinutes(35),
+            .packing = {{{stone, Count::of(2), catalogue::PackingPer::Order}}},
             .note = "Hinge the tape on the left.\nLargest colour first."};
 }
 
@@ -159,7 +160,7 @@ Shop sampleShop(const base::Id& goods) {
     shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48)};
     shop.ladderOnSheet = false;
     shop.offersMoreOnSheet = true;
-    if (!goods.isNone()) shop.packing = {goods};
+    if (!goods.isNone()) shop.packing = {{goods}};
     shop.usualTape = goods;
     shop.usualTemplate = goods;
     shop.meantAsNothing = {true, false, true, false, true, false, true};
@@ -204,6 +205,7 @@ OrderLine sampleLine(const Design& design) {
             .templatesOnWall = design.templatesOnWall,
             .plannedPieces = design.plannedPieces,
             .artTime = design.artTime,
+            .packing = std::vector<catalogue::PackingUse>{}, // without any
             .quantity = Count::of(24),
             .sizes = {{"2XL", Count::of(3)}},
             .overrideEach = cents(1'250),

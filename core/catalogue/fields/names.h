@@ -4,6 +4,7 @@
 #include "core/catalogue/bench.h"
 #include "core/catalogue/design_artwork.h"
 #include "core/catalogue/material.h"
+#include "core/catalogue/packing.h"
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
@@ -32,6 +33,8 @@ template<>
 inline constexpr std::array<std::string_view, 2> kNames<SheetForm>{"sheet", "roll"};
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<ShareBasis>{"whole-sheets", "by-position"};
+template<>
+inline constexpr std::array<std::string_view, 2> kNames<PackingPer>{"piece", "order"};
 template<>
 inline constexpr std::array<std::string_view, 3> kNames<RoundingKind>{"nearest", "up", "ending"};
 template<>

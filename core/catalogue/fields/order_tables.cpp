@@ -60,6 +60,10 @@ const Object& objectOf<OrderLine>() {
             field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne)
                 .notEntered("comes with the design"),
             field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes).notEntered("comes with the design"),
+            field<&T::packing>("packing", Term::Packing, Length{50})
+                .cameWith({{"order", 3}, {"sealed-quote", 2}})
+                .standingFor(std::optional<std::vector<PackingUse>>{}, "null")
+                .notEntered("comes with the design"),
             field<&T::quantity>("quantity", Term::Quantity, kCounts).asking({1, kMaxPieces}),
             field<&T::sizes>("sizes", Term::Sizes, Length{200}),
             field<&T::overrideEach>("typed_each_micros", Term::TypedPrice, kAmount),

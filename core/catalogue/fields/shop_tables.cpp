@@ -203,7 +203,7 @@ const Object& objectOf<Shop>() {
                 .unpriced("temperatures are kept without it"),
             field<&T::usualTape>("usual_tape", Term::UsualTape, Key::MayBeNone),
             field<&T::usualTemplate>("usual_template", Term::UsualTemplate, Key::MayBeNone),
-            field<&T::packing>("packing", Term::Packing, Length{50}, Key::Needed),
+            field<&T::packing>("packing", Term::Packing, Length{50}),
             field<&T::rates>("rates", Term::Rates),
             field<&T::rules>("rules", Term::PriceRules),
             field<&T::ladderQuantities>("ladder_quantities", Term::QuantitiesOfTheLadder, Length{50}, kFromOne)

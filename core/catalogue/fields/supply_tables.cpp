@@ -124,6 +124,18 @@ const Object& objectOf<StoneCount>() {
 }
 
 template<>
+const Object& objectOf<PackingUse>() {
+    using T = PackingUse;
+    static const Object object{"PackingUse",
+                               {
+                                   field<&T::material>("material", Term::Packing, Key::Needed),
+                                   field<&T::amount>("amount", Term::NumberOfPacking, kFromOne),
+                                   field<&T::per>("per", Term::WhatPackingIsFor),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Design>() {
     using T = Design;
     static const Object object{"Design",
@@ -137,6 +149,9 @@ const Object& objectOf<Design>() {
                                    field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne),
                                    field<&T::usualBase>("usual_base", Term::UsualBase, Key::MayBeNone),
                                    field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes),
+                                   field<&T::packing>("packing", Term::Packing, Length{50})
+                                       .cameWith({{"design", 2}})
+                                       .standingFor(std::optional<std::vector<PackingUse>>{}, "null"),
                                    field<&T::note>("note", Term::Note, kLines),
                                }};
     return object;

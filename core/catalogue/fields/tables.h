@@ -47,6 +47,8 @@ const Object& objectOf<PriceBreak>();
 template<>
 const Object& objectOf<Pack>();
 template<>
+const Object& objectOf<PackingUse>();
+template<>
 const Object& objectOf<StoneCount>();
 template<>
 const Object& objectOf<Design>();

@@ -99,6 +99,7 @@ namespace sp::catalogue::fields {
     X(NumberOfASize)                                                                                                   \
     X(NumberOfLifts)                                                                                                   \
     X(NumberOfPacks)                                                                                                   \
+    X(NumberOfPacking)                                                                                                 \
     X(NumberOfStones)                                                                                                  \
     X(NumberOfTestPresses)                                                                                             \
     X(Order)                                                                                                           \
@@ -172,6 +173,7 @@ namespace sp::catalogue::fields {
     X(UsualTemplate)                                                                                                   \
     X(WarmUp)                                                                                                          \
     X(WayOfCharging)                                                                                                   \
+    X(WhatPackingIsFor)                                                                                                \
     X(Width)                                                                                                           \
     X(WidthOfThePlaten)
 

@@ -14,6 +14,8 @@
 #include <QAbstractItemModelTester>
 #include <QAccessible>
 #include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -240,29 +242,67 @@ TEST_F(Places, aStepOfTheLadderIsSaved) {
 
 TEST_F(Places, packingGoesWithEveryPiece) {
     open<shop::ShopPage>();
-    const auto both = m_session->shop().packing;
+    const auto packing = [this] { return m_session->shop().packing; };
+    const auto both = packing();
     ASSERT_EQ(both.size(), 2U);
     EXPECT_EQ(field("packing0")->text(), "Clear bag");
     EXPECT_EQ(field("packing1")->text(), "Care card");
+    for (int i = 0; i < 2; ++i) click("packingAdd");
+    const auto all = packing();
+    ASSERT_EQ(all.size(), 4U);
     click("packingAdd");
-    EXPECT_EQ(m_session->shop().packing, both) << "there is no third";
+    EXPECT_EQ(packing(), all) << "there is no fifth";
     QAbstractButton* remove = nullptr;
     for (auto* button : m_page->findChildren<QAbstractButton*>())
         if (button->accessibleName() == QStringLiteral("Take packing 1 out")) remove = button;
     ASSERT_NE(remove, nullptr);
     remove->click();
     test::handleQueued();
-    EXPECT_EQ(m_session->shop().packing, std::vector{both[1]});
+    EXPECT_EQ(packing(), (std::vector{all[1], all[2], all[3]}));
     EXPECT_EQ(field("packing0")->text(), "Care card");
     type("packing0", "clear");
-    EXPECT_EQ(m_session->shop().packing, std::vector{both[0]});
+    EXPECT_EQ(packing()[0], both[0]);
     type("packing0", "wrapping");
-    EXPECT_EQ(m_session->shop().packing, std::vector{both[0]});
+    EXPECT_EQ(packing()[0], both[0]);
     EXPECT_EQ(field("packing0")->text(), "wrapping");
-    click("packingAdd");
-    EXPECT_EQ(m_session->shop().packing, both);
+}
+
+TEST_F(Places, packingGoesByNumbersWithPiecesOrOrders) {
+    open<shop::ShopPage>();
+    const auto first = [this] { return m_session->shop().packing.at(0); };
+    type("packingAmount0", "3");
+    EXPECT_EQ(first().amount, units::Count::of(3));
+    type("packingAmount0", "0");
+    EXPECT_EQ(first().amount, units::Count::of(3)) << "nothing is no amount";
+    EXPECT_EQ(field("packingAmount0")->text(), "0");
+    auto* per = m_page->findChild<QComboBox*>("packingPer0");
+    ASSERT_NE(per, nullptr);
+    per->setCurrentIndex(1);
+    Q_EMIT per->activated(1);
+    EXPECT_EQ(first().per, catalogue::PackingPer::Order);
     m_session->undo();
-    EXPECT_EQ(m_session->shop().packing, std::vector{both[0]});
+    EXPECT_EQ(first().per, catalogue::PackingPer::Piece);
+    EXPECT_EQ(per->currentIndex(), 0);
+}
+
+TEST_F(Places, aDesignMayHavePackingOfItsOwn) {
+    open<designs::DesignsPage>();
+    const auto shown = [this] {
+        return *m_session->design(static_cast<designs::DesignsPage*>(m_page.get())->currentDesign());
+    };
+    auto* own = m_page->findChild<QCheckBox*>("designOwnPacking");
+    ASSERT_NE(own, nullptr);
+    ASSERT_FALSE(shown().packing.has_value());
+    EXPECT_FALSE(own->isChecked());
+    EXPECT_EQ(m_page->findChild<QLineEdit*>("designPacking0"), nullptr);
+    own->click();
+    test::handleQueued();
+    EXPECT_EQ(shown().packing, m_session->shop().packing) << "begins with what the shop takes";
+    type("designPackingAmount0", "2");
+    EXPECT_EQ(shown().packing->at(0).amount, units::Count::of(2));
+    EXPECT_EQ(m_session->shop().packing[0].amount, units::Count::of(1));
+    own->click();
+    EXPECT_FALSE(shown().packing.has_value());
 }
 
 TEST_F(Places, whatIsGivenAwayHasNoMargin) {

@@ -110,6 +110,25 @@ TEST_F(Orders, sayWhatTheCardTakes) {
     EXPECT_EQ(Json::parse(one.out, nullptr, false)["card_fee"], "6.09");
 }
 
+// Two tissue sheets at 4.20 for 100 and a care card at 18.75 for 250 with each of twelve, 1.008 and 0.90, and one
+// carton at 9.50 for ten: 0.95. Of its own choice three bags at 6.20 for 100 with each: 2.232.
+TEST_F(Orders, areCostedWithTheirPacking) {
+    const auto answer = priced(R"({"lines": [{"design": "Studio crest", "pieces": 12}]})");
+    const auto& line = answer["lines"][0];
+    ASSERT_EQ(line["packing"].size(), 3U);
+    EXPECT_EQ(line["packing"][2]["packing"], "Carton");
+    EXPECT_EQ(line["packing"][2]["per"], "order");
+    const auto packing = [](const auto& cost) {
+        for (const auto& part : cost["children"])
+            if (part["label"] == "Packing") return part["amount"].template get<std::string>();
+        return std::string();
+    };
+    EXPECT_EQ(packing(line["cost"]), "2.858");
+    const auto own = priced(R"({"lines": [{"design": "Studio crest", "pieces": 12,
+                                           "packing": [{"packing": "Clear bag", "amount": 3}]}]})");
+    EXPECT_EQ(packing(own["lines"][0]["cost"]), "2.232");
+}
+
 TEST_F(Orders, ofOneLineComeToWhatItsOptionsComeTo) {
     const auto outcome = verbs::run(std::vector<std::string>{"price", "--book", book(), "--design", "Studio crest",
                                                              "--quantity", "12", "--due", "2026-12-02", "--json"},
@@ -190,7 +209,11 @@ TEST_F(Orders, areRefusedInOneSentence) {
           Bad{R"({"lines":[{"design":"crest","pieces":1,"customers_garment":true,"on":"Hoodie, navy"}]})",
               "lines[0].on goes with no customer’s garment: leave one of the two out."},
           Bad{R"({"lines":[{"design":"crest","pieces":1,"on":"Jet SS10"}]})",
-              "There is no backing or blank named “Jet SS10” in this book; check the spelling."}}) {
+              "There is no backing or blank named “Jet SS10” in this book; check the spelling."},
+          Bad{R"({"lines": [{"design": "Lantern", "pieces": 1, "packing": [{"packing": "Jet SS10"}]}]})",
+              "There is no packing named “Jet SS10” in this book; check the spelling."},
+          Bad{R"({"lines": [{"design": "Lantern", "pieces": 1, "packing": [{"packing": "Care card", "per": "box"}]}]})",
+              "lines[0].packing[0].per must be “piece” or “order”."}}) {
         const auto outcome = run("price", bad.order);
         EXPECT_EQ(outcome.exit, 1) << bad.order;
         EXPECT_EQ(outcome.err, std::string(bad.said) + "\n") << bad.order;

@@ -24,7 +24,7 @@ void write(std::ostream& out, const CostTree& tree, int depth) {
 
 std::string textOf(const sample::CostCase& made, const units::NumberStyle& style) {
     layout::FitMemo fits;
-    const auto sheet = costing::costLine(made.line, made.book, fits, made.cardFixed);
+    const auto sheet = costing::costLine(made.line, made.book, fits, made.share);
     if (!sheet) return describe(sheet.error());
     std::ostringstream out;
     out << "== " << made.name << '\n';
@@ -58,7 +58,7 @@ TEST(CostWords, everyNodeStatesItsRule) {
             made.line.quantity = units::Count::of(pieces);
             made.line.sizes.clear();
             layout::FitMemo fits;
-            const auto sheet = costing::costLine(made.line, made.book, fits, made.cardFixed);
+            const auto sheet = costing::costLine(made.line, made.book, fits, made.share);
             ASSERT_TRUE(sheet.has_value()) << made.name;
             const std::function<void(const CostTree&)> check = [&](const CostTree& node) {
                 EXPECT_FALSE(node.label.empty()) << made.name;
@@ -75,7 +75,7 @@ TEST(CostWords, sayTheCardFeeThatWasACost) {
     for (const auto& made : sample::costCases()) {
         if (made.rules != 2) continue;
         layout::FitMemo fits;
-        const auto sheet = costing::costLine(made.line, made.book, fits, made.cardFixed, made.rules);
+        const auto sheet = costing::costLine(made.line, made.book, fits, made.share, made.rules);
         ASSERT_TRUE(sheet.has_value()) << made.name;
         const auto tree = explain(made.line, made.book, *sheet);
         EXPECT_EQ(tree.children.back().label, "Card fee") << made.name;

@@ -44,7 +44,7 @@ INSTANTIATE_TEST_SUITE_P(BlanksAndPacking, PartFigure,
                              // 24 × 6.20 / 100
                              PartRow{"packing",
                                      [](Line&, Book& b) {
-                                         b.shop.packing = {idOf("Bag")};
+                                         b.shop.packing = {{idOf("Bag")}};
                                          setPrice(b, "Bag", 620, 100);
                                      },
                                      Part::PackingItem, 0, 1'488'000},
@@ -52,15 +52,31 @@ INSTANTIATE_TEST_SUITE_P(BlanksAndPacking, PartFigure,
                              PartRow{"packing, the second item",
                                      [](Line&, Book& b) {
                                          addCard(b);
-                                         b.shop.packing = {idOf("Bag"), idOf("Card")};
+                                         b.shop.packing = {{idOf("Bag")}, {idOf("Card")}};
                                      },
                                      Part::PackingItem, 1, 2'400'000},
+                             // 24 × 2 × 6.20 / 100
+                             PartRow{"two of a packing a piece",
+                                     [](Line&, Book& b) {
+                                         b.shop.packing = {{idOf("Bag"), Count::of(2)}};
+                                         setPrice(b, "Bag", 620, 100);
+                                     },
+                                     Part::PackingItem, 0, 2'976'000},
+                             // 24 × 3 × 6.20 / 100, and no card
+                             PartRow{"packing of the design's own",
+                                     [](Line& l, Book& b) {
+                                         addCard(b);
+                                         b.shop.packing = {{idOf("Card")}};
+                                         l.packing = {{idOf("Bag"), Count::of(3)}};
+                                         setPrice(b, "Bag", 620, 100);
+                                     },
+                                     Part::Packing, 0, 4'464'000},
                              // 1.488 + 2.40
                              PartRow{"packing together",
                                      [](Line&, Book& b) {
                                          addCard(b);
                                          setPrice(b, "Bag", 620, 100);
-                                         b.shop.packing = {idOf("Bag"), idOf("Card")};
+                                         b.shop.packing = {{idOf("Bag")}, {idOf("Card")}};
                                      },
                                      Part::Packing, 0, 3'888'000}));
 

@@ -20,7 +20,7 @@ Book keepingAHundred(Money fixed) {
 
 CostSheet byRules(std::int64_t rules, const Book& book, Money cardFixed) {
     layout::FitMemo fits;
-    const auto sheet = costLine(sample::square(1), book, fits, cardFixed, rules);
+    const auto sheet = costLine(sample::square(1), book, fits, {cardFixed, {}}, rules);
     EXPECT_TRUE(sheet.has_value());
     return sheet.value_or(CostSheet{});
 }

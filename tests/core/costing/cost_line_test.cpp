@@ -253,12 +253,12 @@ TEST(CostLine, nodesAddUpForRandomLines) {
         book.shop.rules.cardFee = {random() % 2 == 0, Rate::fromPpm(29'000), cents(30)};
         book.materials[idOf("Aqua")].price->price = cents(upTo(5000));
         const std::int64_t rules = upTo(3);
-        const auto sheet = costing::costLine(line, book, fits, cents(30), rules);
+        const auto sheet = costing::costLine(line, book, fits, {cents(30), {}}, rules);
         ASSERT_TRUE(sheet.has_value()) << describe(sheet.error());
         EXPECT_EQ(sheet->nodes.front().amount, sheet->total);
         expectAddsUp(*sheet);
         EXPECT_LE(sheet->outOfPocket, sheet->total);
-        const auto figures = costing::costFigures(line, book, fits, cents(30), rules);
+        const auto figures = costing::costFigures(line, book, fits, {cents(30), {}}, rules);
         ASSERT_TRUE(figures.has_value()) << describe(figures.error());
         EXPECT_EQ(*figures, static_cast<const costing::LineCost&>(*sheet)) << "without its parts";
     }

@@ -23,7 +23,7 @@ Book everyPart() {
     setPrice(book, "Hoodie", 1000);
     book.materials[idOf("Hoodie")].material.sizes[1].extraCost = cents(200);
     addCard(book);
-    book.shop.packing = {idOf("Bag"), idOf("Card")};
+    book.shop.packing = {{idOf("Bag")}, {idOf("Card")}};
     setPrice(book, "Bag", 1000, 100);
     auto& rates = book.shop.rates;
     rates.labourPerHour = cents(3600); // 0.01 a second

@@ -86,7 +86,7 @@ TEST(Formula, ofEveryPartOfEveryShapeComesToItsAmount) {
     std::set<Part> seen;
     for (const auto& made : sample::costCases()) {
         layout::FitMemo fits;
-        const auto sheet = costLine(made.line, made.book, fits, made.cardFixed, made.rules);
+        const auto sheet = costLine(made.line, made.book, fits, made.share, made.rules);
         ASSERT_TRUE(sheet.has_value()) << made.name << ": " << describe(sheet.error());
         expectLawful(made, *sheet);
         for (const auto& node : sheet->nodes) seen.insert(node.part);
@@ -121,7 +121,7 @@ TEST(Formula, comesToItsAmountForAnyLine) {
         rates.labourPerHour = Money::fromMicros(pick(0, 90'000'000));
         rates.productivePerMonth = Duration::fromMilliseconds(pick(1, 600'000'000));
         layout::FitMemo fits;
-        const auto sheet = costLine(line, made.book, fits, made.cardFixed, made.rules);
+        const auto sheet = costLine(line, made.book, fits, made.share, made.rules);
         ASSERT_TRUE(sheet.has_value()) << made.name << ": " << describe(sheet.error());
         expectLawful(made, *sheet);
     }
@@ -153,7 +153,7 @@ TEST(Parts, onceForTheJobDoesNotGrowWithThePieces) {
         line.quantity = Count::of(pieces);
         line.sizes.clear();
         layout::FitMemo fits;
-        const auto sheet = costLine(line, made.book, fits, made.cardFixed, made.rules);
+        const auto sheet = costLine(line, made.book, fits, made.share, made.rules);
         EXPECT_TRUE(sheet.has_value()) << made.name;
         std::vector<Money> once;
         for (const auto& node : sheet->nodes)
@@ -172,8 +172,8 @@ TEST(Parts, thatAreOnceForTheJobAreTheseAlone) {
     std::multiset<Part> once;
     for (const auto& row : partTable())
         if (row.tags & tag::kOnce) once.insert(row.part);
-    EXPECT_EQ(once, (std::multiset<Part>{Part::Template, Part::LabourStep, Part::WarmUp, Part::TestPress,
-                                         Part::CutterWear, Part::OverheadOnce}));
+    EXPECT_EQ(once, (std::multiset<Part>{Part::Template, Part::OrderPacking, Part::LabourStep, Part::WarmUp,
+                                         Part::TestPress, Part::CutterWear, Part::OverheadOnce}));
 }
 
 TEST(Parts, standInReadingOrderWithTheirSums) {

@@ -185,7 +185,7 @@ INSTANTIATE_TEST_SUITE_P(
                         "WrongKind(Tape, Template, Square, tape)"},
                     Row{"packed in backing",
                         [](Line&, Book& b) {
-                            b.shop.packing = {idOf("Bag"), idOf("Backing")};
+                            b.shop.packing = {{idOf("Bag")}, {idOf("Backing")}};
                         },
                         Code::Invalid, "WrongKind(Backing, Packing, Square, backing)"},
                     Row{"a blank without a price", [](Line&, Book& b) { b.materials[idOf("Hoodie")].price.reset(); },

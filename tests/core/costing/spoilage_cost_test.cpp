@@ -46,7 +46,7 @@ INSTANTIATE_TEST_SUITE_P(
         PartRow{"spoiled packing",
                 [](Line&, Book& b) {
                     spoilsAFifth(b);
-                    b.shop.packing = {idOf("Bag")};
+                    b.shop.packing = {{idOf("Bag")}};
                     setPrice(b, "Bag", 620, 100);
                 },
                 Part::SpoiledMaterials, 0, 0},
@@ -132,7 +132,7 @@ TEST(Spoilage, tookThePackingAlongBeforeRules3) {
     spoilsAFifth(book);
     labourCosts(book);
     overheadIs(book);
-    book.shop.packing = {idOf("Bag")};
+    book.shop.packing = {{idOf("Bag")}};
     setPrice(book, "Bag", 620, 100);
     book.bench.of(Step::Pack).perPiece = Duration::fromMinutes(3);
     for (const std::int64_t rules : {1, 2, 3}) {

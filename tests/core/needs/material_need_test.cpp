@@ -46,8 +46,9 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"backing", {.kind = NeedKind::Cuts, .perSheet = 10}, 24, 24, 3},
         Row{"templates, whatever the pieces", {.kind = NeedKind::Templates, .perSheet = 2, .cuts = 3}, 500, 3, 2},
         Row{"templates on the wall", {.kind = NeedKind::Templates}, 24, 0, 0},
-        Row{"ready cut", {.kind = NeedKind::ReadyCut}, 24, 0, 1},
-        Row{"blanks", {.kind = NeedKind::Things}, 24, 0, 24}));
+        Row{"ready cut", {.kind = NeedKind::ReadyCut}, 24, 0, 1}, Row{"blanks", {.kind = NeedKind::Things}, 24, 0, 24},
+        Row{"three bags a piece", {.kind = NeedKind::Things, .perPiece = Count::of(3)}, 24, 0, 72},
+        Row{"boxes for the order", {.kind = NeedKind::ForOrder, .perPiece = Count::of(2)}, 24, 0, 2}));
 
 TEST(MaterialNeed, stonesStayExact) {
     const MaterialNeed need{NeedKind::Stones, Count::of(212), Rate::fromPercent(2)};
@@ -77,7 +78,7 @@ TEST(MaterialNeed, neverFallsAndIsNeverLessApart) {
         return std::uniform_int_distribution<std::int64_t>(least, most)(random);
     };
     for (int round = 0; round < 1'000; ++round) {
-        const MaterialNeed need{static_cast<NeedKind>(pick(0, 4)),
+        const MaterialNeed need{static_cast<NeedKind>(pick(0, 5)),
                                 Count::of(pick(1, 500)),
                                 Rate::fromPpm(pick(0, 400'000)),
                                 pick(1, 5),

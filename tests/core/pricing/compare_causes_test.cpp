@@ -184,7 +184,7 @@ INSTANTIATE_TEST_SUITE_P(Shop, SingleCause,
                              // 10 × 5.00 / 100
                              Single{"packing",
                                     [](Job& j) { setPrice(j.then, "Bag", 500, 100); },
-                                    [](PriceBook& b) { b.shop.packing = {idOf("Bag")}; },
+                                    [](PriceBook& b) { b.shop.packing = {{idOf("Bag")}}; },
                                     {"Packing", "", "", 50}},
                              // Half an hour × 10.00 more
                              Single{"labour",

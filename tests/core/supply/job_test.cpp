@@ -59,7 +59,7 @@ class KiteJob : public testing::Test {
         pack(kBag, "100", 100, 3);
         m_supplies.usualTape = key(kTape);
         m_supplies.usualTemplate = key(kTemplate);
-        m_supplies.packing = {key(kBag)};
+        m_supplies.packing = {{key(kBag)}};
         catalogue::Kit kit;
         kit.id = key(kKit);
         kit.name = "Kite kit";
@@ -145,6 +145,34 @@ TEST_F(KiteJob, takesStonesWithLossAndWholeSheets) {
     EXPECT_EQ(count("Template"), 1);
     EXPECT_EQ(count("Backing"), 3);
     EXPECT_EQ(count("Bag"), 9);
+}
+
+// Nine kites in two bags each, and of what goes with the order once: the two of the line that names most, whether it
+// comes first or last.
+TEST_F(KiteJob, takesPackingByAmountAndOnceForTheOrder) {
+    using catalogue::PackingPer;
+    const auto bags = [&](std::vector<catalogue::OrderLine> lines) {
+        layout::FitMemo fits;
+        const auto made = jobOf(lines, m_supplies, fits);
+        EXPECT_TRUE(made) << (made ? "" : describe(made.error()));
+        std::int64_t count = 0;
+        for (const auto& need : needsOf(*made))
+            if (need.material == "Bag") count += need.count.value();
+        return count;
+    };
+    m_supplies.packing = {{key(kBag), Count::of(2)}};
+    const auto nine = lineOf(m_kite, m_supplies.materials, 9);
+    EXPECT_EQ(bags({nine}), 18);
+    EXPECT_EQ(bags({nine, nine}), 36);
+    m_supplies.packing = {{key(kBag), Count::of(1), PackingPer::Order}};
+    EXPECT_EQ(bags({nine}), 1);
+    EXPECT_EQ(bags({nine, nine}), 1);
+    auto own = nine;
+    own.packing = {{key(kBag), Count::of(2), PackingPer::Order}};
+    EXPECT_EQ(bags({nine, own}), 2);
+    EXPECT_EQ(bags({own, nine}), 2);
+    own.packing.emplace();
+    EXPECT_EQ(bags({own}), 0);
 }
 
 TEST_F(KiteJob, aKitThatCoversAllWins) {

@@ -140,6 +140,19 @@ TEST_F(StarterKit, isLimitedByABlankOnlyWhenItHoldsThatBlank) {
     EXPECT_THAT(made().limiting, ElementsAre("Tee"));
 }
 
+// Ten bags at two a piece are five pieces; what goes once with the order limits none.
+TEST_F(StarterKit, isLimitedByThePackingThatItHolds) {
+    using catalogue::PackingPer;
+    add(7, "Bag", MaterialKind::Packing);
+    prices.shop.packing = {{idOf(7), Count::of(2)}};
+    EXPECT_EQ(made().pieces, Count::of(6)) << "without bags in it";
+    kit.items.push_back({idOf(7), Count::of(10)});
+    EXPECT_EQ(made().pieces, Count::of(5));
+    EXPECT_THAT(made().limiting, ElementsAre("Bag"));
+    design.packing = {{idOf(7), Count::of(2), PackingPer::Order}};
+    EXPECT_EQ(made().pieces, Count::of(6));
+}
+
 TEST_F(StarterKit, listsWhatTheDesignDoesNotUse) {
     design.stones.pop_back();
     const auto answer = made();

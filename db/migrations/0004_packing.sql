@@ -1,0 +1,19 @@
+-- SPDX-License-Identifier: MIT
+--
+-- The job book, version 4: a design's own packing. What 0001 and 0003 say of names, units and words holds here too;
+-- tests/db/schema_test.cpp holds the file to the four pages together. Frozen once released.
+--
+-- design            also whether it has packing of its own, instead of the shop's
+-- design_packing    that packing, as shop_packing has the shop's; none where the design goes out without any
+
+ALTER TABLE design ADD COLUMN has_own_packing INTEGER NOT NULL DEFAULT 0 CHECK (has_own_packing IN (0, 1));
+
+CREATE TABLE design_packing (
+    design_id BLOB NOT NULL REFERENCES design (id),
+    position INTEGER NOT NULL CHECK (position >= 0),
+    material_id BLOB NOT NULL REFERENCES material (id),
+    amount INTEGER NOT NULL CHECK (amount BETWEEN 1 AND 1000000000),
+    per TEXT NOT NULL,
+    PRIMARY KEY (design_id, position)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX design_packing_material ON design_packing (material_id);
