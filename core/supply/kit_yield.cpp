@@ -175,7 +175,7 @@ YieldAnswer answered(const YieldProblem& problem) {
     }
     auto more = problem.lines;
     for (auto& line : more) {
-        if (!line.counted || allowed(line) != pieces) continue;
+        if (!line.counted) continue;
         const auto bought = line.counted->bought;
         line.counted->bought += Count::of(units::kGross);
         if (const auto added = least(more) - pieces; added > 0)

@@ -56,6 +56,19 @@ TEST(Offers, offerThePiecesThatCostTheLeast) {
     EXPECT_EQ(offerFor(job)->quantity, Count::of(30));
 }
 
+// Where prices hold the tax an exempt customer is offered 24 without it, 396.00; who pays it 24 × 19.80, 475.20.
+TEST(Offers, holdTheTaxOfWhoPaysIt) {
+    Job job(23);
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(95)}, {Count::of(24), Rate::fromPercent(65)}};
+    job.rules().tax.rate = Rate::fromPercent(20);
+    job.rules().tax.inclusive = true;
+    EXPECT_EQ(offerFor(job)->charged, cents(47'520));
+    job.book.customer = catalogue::Customer{};
+    job.book.customer->certificate = catalogue::Certificate{"1", "Westmark", sample::day("2026-01-01"), {}};
+    job.order.asksExemption = true;
+    EXPECT_EQ(offerFor(job)->charged, cents(39'600));
+}
+
 // What is asked does not go by the ladder: a typed price; up to the smallest order more pieces cost no less, nor do
 // they where nothing is paid. Surcharges and set-up are counted: 2 of the 23 are 2XL at 2.75 more, and art is an hour
 // at 36.00, asked at 95 and at 65 %: 23 × 19.50 + 5.50 + 70.20 = 524.20, 24 × 16.50 + 5.50 + 59.40 = 460.90.

@@ -164,6 +164,14 @@ TEST(KitYield, hasTheSameOddsBesideWhatIsNotUsed) {
     EXPECT_NEAR(answer.likely.probability, 0.6767, 0.00005);
 }
 
+// Odds of exactly a half are likely enough: one stone of which half are lost.
+TEST(KitYield, isLikelyAtAHalf) {
+    const auto answer = yieldOf({stones("jet", 1, 1, 500'000)});
+    EXPECT_EQ(answer.sure, Count::of(0));
+    EXPECT_EQ(answer.likely.pieces, Count::of(1));
+    EXPECT_EQ(answer.likely.probability, 0.5);
+}
+
 // One sheet, on which nothing fits: the first piece comes out with no odds at all, whatever the stones.
 TEST(KitYield, hasNoOddsWhereNoSheetDoes) {
     const auto answer = yieldOf({stones("jet", 1440, 48), sheets("tape", 1, 0)});
