@@ -296,7 +296,9 @@ void ArtworkPage::loadDifferences() {
     const auto priceBefore = m_presenter.priceEach(*design, pieces);
     const auto priceAfter = m_presenter.priceEach(after, pieces);
     if (priceBefore && priceAfter)
-        lines << tr("%1 pieces: %2 becomes %3 each")
+        lines << words::counted("sp::artwork::ArtworkPage",
+                                QT_TRANSLATE_N_NOOP("sp::artwork::ArtworkPage", "%1 pieces: %2 becomes %3 each"),
+                                "%1 piece: %2 becomes %3", pieces.value())
                      .arg(m_formatter.count(pieces), m_formatter.money(*priceBefore), m_formatter.money(*priceAfter));
     const auto name = QString::fromStdString(design->name);
     m_differences->setText(after == *design ? tr("“%1” is so already.").arg(name)

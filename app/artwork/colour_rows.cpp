@@ -102,7 +102,7 @@ void ColourRows::rebuild() {
         std::int64_t rest = 0;
         for (int i = kMaxRows; i < number; ++i) rest += m_presenter.rows()[static_cast<std::size_t>(i)].count.value();
         auto* words =
-            new desk::TextLabel(tr("%1 further colours with %2 stones go to the stone whose colour is nearest.")
+            new desk::TextLabel(tr("Further colours: %1, stones: %2. They go to the stone whose colour is nearest.")
                                     .arg(number - kMaxRows)
                                     .arg(m_formatter.count(units::Count::of(rest))),
                                 desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, m_grid->body());

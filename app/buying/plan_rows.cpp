@@ -51,20 +51,26 @@ PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const s
 
 QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const desk::Formatter& formatter) {
     const auto pieces = formatter.count(Count::of(line.pieces));
-    const auto n = static_cast<int>(line.pieces);
     switch (take.kind) {
     case NeedKind::Stones:
         return take.loss.isZero() ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
                                   : Buying::tr("%1 × %2 ÷ (1 − %3 lost)")
                                         .arg(pieces, formatter.count(take.perPiece), formatter.rate(take.loss));
     case NeedKind::Cuts:
-        return take.lifts == 1 ? Buying::tr("%1 pieces, %2 a sheet", nullptr, n).arg(pieces).arg(take.perSheet)
-                               : Buying::tr("%1 pieces, each cut lifts %2 times, %3 a sheet", nullptr, n)
-                                     .arg(pieces)
-                                     .arg(take.lifts)
-                                     .arg(take.perSheet);
+        return take.lifts == 1
+                   ? words::counted("Buying", QT_TRANSLATE_N_NOOP("Buying", "%1 pieces, %2 a sheet"),
+                                    "%1 piece, %2 a sheet", line.pieces)
+                         .arg(pieces)
+                         .arg(take.perSheet)
+                   : words::counted("Buying",
+                                    QT_TRANSLATE_N_NOOP("Buying", "%1 pieces, each cut lifts %2 times, %3 a sheet"),
+                                    "%1 piece, each cut lifts %2 times, %3 a sheet", line.pieces)
+                         .arg(pieces)
+                         .arg(take.lifts)
+                         .arg(take.perSheet);
     case NeedKind::Templates:
-        return Buying::tr("once: %1 templates, %2 a sheet", nullptr, static_cast<int>(take.cuts))
+        return words::counted("Buying", QT_TRANSLATE_N_NOOP("Buying", "once: %1 templates, %2 a sheet"),
+                              "once: %1 template, %2 a sheet", take.cuts)
             .arg(take.cuts)
             .arg(take.perSheet);
     case NeedKind::ReadyCut: return Buying::tr("once, with a kit");

@@ -11,6 +11,7 @@
 #include "app/desk/icons.h"
 #include "app/desk/scroll_page.h"
 #include "app/words/names.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/needs/material_need.h"
 
@@ -319,7 +320,9 @@ void LinePanel::refreshShortage() {
             const auto need =
                 needs::wholeFor(needs::needOfStone(stone.count, material->material), needs::piecesToMake(line));
             if (need > there)
-                shortages << tr("%1 is short by %2 stones.", nullptr, static_cast<int>(need - there))
+                shortages << words::counted("sp::counter::LinePanel",
+                                            QT_TRANSLATE_N_NOOP("sp::counter::LinePanel", "%1 is short by %2 stones."),
+                                            "%1 is short by %2 stone.", need - there)
                                  .arg(QString::fromStdString(material->material.name),
                                       m_formatter.count(units::Count::of(need - there)));
         }

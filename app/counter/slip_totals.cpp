@@ -153,7 +153,7 @@ void SlipTotals::fillLadder(const quoting::SheetLadder& ladder) {
         cell->update();
         m_steps[i].pieces->setText(shown(step.pieces));
         m_steps[i].each->setText(shown(step.each));
-        spoken << tr("%1 pieces at %2").arg(shown(step.pieces), shown(step.each));
+        spoken << tr("%1 at %2 each").arg(shown(step.pieces), shown(step.each));
     }
     m_ladder->setAccessibleName(spoken.join(QStringLiteral(", ")));
 }

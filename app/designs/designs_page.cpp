@@ -258,7 +258,10 @@ void DesignsPage::load() {
     std::int64_t holes = 0;
     for (const auto& stone : design->stones) holes += stone.count.value();
     m_total->setText(
-        tr("%1 stones a piece, as many holes to cut; one template for each colour.", nullptr, static_cast<int>(holes))
+        words::counted("sp::designs::DesignsPage",
+                       QT_TRANSLATE_N_NOOP("sp::designs::DesignsPage",
+                                           "%1 stones a piece, as many holes to cut; one template for each colour."),
+                       "%1 stone a piece, one hole to cut; one template for each colour.", holes)
             .arg(m_formatter.count(units::Count::of(holes))));
     showSheet();
     showDrawing();

@@ -442,7 +442,7 @@ void MainWindow::checkBook() {
         return;
     }
     if (report->damage.empty()) {
-        m_messages->tell(desk::Tone::Good, tr("This book is sound: %1 quotes, %2 of them given and unchanged.")
+        m_messages->tell(desk::Tone::Good, tr("This book is sound. Quotes: %1; given and unchanged: %2.")
                                                .arg(report->quotes)
                                                .arg(report->sealedQuotes));
         return;

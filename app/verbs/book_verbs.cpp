@@ -37,7 +37,7 @@ Outcome designsVerb(const Arguments& arguments, const Helpers& helpers) {
                         {"stones", stones},
                         {"colours", design.stones.size()},
                         {"templates_on_wall", design.templatesOnWall}});
-        text += line(QT_TRANSLATE_NOOP("App", "%1 (%2 stones)"), design.name, stones);
+        text += line(QT_TRANSLATE_NOOP("App", "%1 (stones: %2)"), design.name, stones);
     }
     return answer(arguments, {{"designs", std::move(list)}}, text);
 }

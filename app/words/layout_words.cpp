@@ -10,7 +10,8 @@ Source sourceOf(layout::Fault fault) {
     case PieceCountOutOfRange:
         return {QT_TRANSLATE_NOOP("Layout", "The number of pieces must be 1 to %1; enter a number in that range.")};
     case TooMuchRoll:
-        return {QT_TRANSLATE_NOOP("Layout", "%1 pieces of %2 need more than 1 km of roll; ask for fewer pieces.")};
+        return {QT_TRANSLATE_N_NOOP("Layout", "%n pieces of %2 need more than 1 km of roll; ask for fewer pieces."),
+                "%n piece of %2 needs more than 1 km of roll; ask for a smaller one."};
     case RulesOutOfRange: return {QT_TRANSLATE_NOOP("Layout", "Margin and gap must be 0 or more: change them.")};
     case NothingToLay: return {QT_TRANSLATE_NOOP("Layout", "There is nothing to lay: say what is to be cut.")};
     case TooManySizes:

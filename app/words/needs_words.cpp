@@ -15,12 +15,12 @@ Source sourceOf(needs::Fault fault) {
     case NoPrice: return {QT_TRANSLATE_NOOP("Needs", "%1 has no price; add a pack with a price to it in Supplies.")};
     case StoneTwice: return {QT_TRANSLATE_NOOP("Needs", "%1 names %2 twice; put both counts in one row.")};
     case SizeCountOutOfRange:
-        return {QT_TRANSLATE_NOOP("Needs", "%1 of %2 is not from 0 to the %3 pieces of the line; correct the sizes.")};
+        return {QT_TRANSLATE_NOOP("Needs", "%1 of %2 is not from 0 to %3, the pieces of the line; correct the sizes.")};
     case NoSuchSize:
         return {QT_TRANSLATE_NOOP("Needs", "%1 is not a size of what %2 goes on; choose one of its sizes.")};
     case TooManySizedPieces:
         return {
-            QT_TRANSLATE_NOOP("Needs", "The sizes of %1 add up to %2, more than its %3 pieces; correct one of them.")};
+            QT_TRANSLATE_NOOP("Needs", "The sizes of %1 add up to %2, more than its pieces, %3; correct one of them.")};
     case PiecesOutOfRange:
         return {QT_TRANSLATE_NOOP("Needs", "%1 pieces of %2 cannot be priced; give a number from 1 to 1,000,000.")};
     case SizeOutOfRange:

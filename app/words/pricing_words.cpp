@@ -15,8 +15,9 @@ Source sourceOf(pricing::Fault fault) {
         return {
             QT_TRANSLATE_NOOP("Pricing", "The card fee takes the whole of a price with its tax; correct it in Shop.")};
     case MarkUpOutOfRange:
-        return {QT_TRANSLATE_NOOP("Pricing",
-                                  "The mark-up from %1 pieces must be from -100 to 10,000 %; correct it in Shop.")};
+        return {QT_TRANSLATE_N_NOOP("Pricing",
+                                    "The mark-up from %n pieces must be from -100 to 10,000 %; correct it in Shop."),
+                "The mark-up from %n piece must be from -100 to 10,000 %; correct it in Shop."};
     case PriceEndingOutOfRange:
         return {QT_TRANSLATE_NOOP("Pricing", "A price ending is a number from 0 to 99; correct it in Shop.")};
     case DiscountShareOutOfRange: return {QT_TRANSLATE_NOOP("Pricing", "A discount is from 0 to 100 %; type another.")};

@@ -24,7 +24,9 @@ Source sourceOf(supply::Fault fault) {
     case SupplierTermsNegative:
         return {
             QT_TRANSLATE_NOOP("Supply", "Shipping, minimum and free shipping of %1 must be 0 or more: change them.")};
-    case PackPricedTwice: return {QT_TRANSLATE_NOOP("Supply", "Pack %1 has two prices from %2 packs: keep one.")};
+    case PackPricedTwice:
+        return {QT_TRANSLATE_N_NOOP("Supply", "Pack %1 has two prices from %n packs: keep one."),
+                "Pack %1 has two prices from %n pack: keep one."};
     case NothingNeeded: return {QT_TRANSLATE_NOOP("Supply", "Nothing is needed: say what is to be bought.")};
     case NeedBelowOne:
         return {QT_TRANSLATE_NOOP("Supply", "The need of %1 must be 1 or more: change it or leave it out.")};

@@ -19,13 +19,21 @@
 
 namespace sp::test {
 
-/// Answers which file, and nothing else.
+/// Answers which file, and nothing else; keeps what it was asked last.
 class FileAnswer : public desk::Prompter {
   public:
-    std::optional<QString> fileToSave(const FileQuestion&) override { return std::nullopt; }
-    std::optional<QString> fileToOpen(const FileQuestion&) override { return file; }
+    std::optional<QString> fileToSave(const FileQuestion& question) override {
+        asked = question;
+        return target;
+    }
+    std::optional<QString> fileToOpen(const FileQuestion& question) override {
+        asked = question;
+        return file;
+    }
 
-    std::optional<QString> file;
+    std::optional<QString> file;   ///< to open
+    std::optional<QString> target; ///< to save
+    std::optional<FileQuestion> asked;
 };
 
 /// The window on a fresh demo book, off screen, driven by keys into whatever has the focus.

@@ -123,4 +123,30 @@ TEST_F(PapersInAnotherLanguage, aShoppingList) {
     }
 }
 
+/// The staircase of a design of the demo book that has kits, to 24 pieces.
+TEST_F(PapersInAnotherLanguage, aStaircase) {
+    test::HeldClock clock;
+    const test::TempFolder folder;
+    auto book = demo::createDemoBook(folder / "demo.jobbook", clock.environment());
+    ASSERT_TRUE(book);
+    session::BookSession session(std::move(*book));
+    m_onlooker.knowBook(session);
+    const desk::Formatter formatter(QLocale(QLocale::English, QLocale::UnitedStates), session.shop());
+    buying::Planner planner;
+    std::shared_ptr<const supply::CostCurve> curve;
+    QObject::connect(&planner, &buying::Planner::curveGrew, &planner,
+                     [&](const std::shared_ptr<const supply::CostCurve>& grown, bool isComplete) {
+                         if (isComplete) curve = grown;
+                     });
+    planner.setPatience(60'000);
+    planner.ask({buying::suppliesOf(session, true, false),
+                 {supply::lineOf(session.designs().front(), session.materials(), 24)},
+                 24});
+    ASSERT_TRUE(test::waitFor([&] { return curve != nullptr; }));
+    ASSERT_TRUE(
+        paper::writePdf(buying::costCurvePage(curve, 24, QStringLiteral("24"), formatter, catalogue::Paper::Letter),
+                        catalogue::Paper::Letter, pdf()));
+    read(QStringLiteral("Staircase"));
+}
+
 } // namespace

@@ -2,6 +2,7 @@
 // Everything the window shows, in a language of accents a third longer than English, at its usual size: what still has
 // a letter of ASCII was not translated, unless it is the shop's own word, and what does not fit is cut.
 #include "app/artwork/estimate_page.h"
+#include "app/main/launcher.h"
 #include "app/plans/plan_dialog.h"
 #include "app/supplies/price_list_dialog.h"
 #include "tests/app/artwork/drop_window.h"
@@ -18,6 +19,8 @@
 #include <QTableView>
 
 #include <gmock/gmock.h>
+
+#include <utility>
 
 using namespace sp;
 using program::PlaceId;
@@ -81,6 +84,13 @@ class InAnotherLanguage : private Spoken, public test::DropWindow {
         m_onlooker.lookAtAll(*shown, where);
         shown->close();
         test::handleQueued();
+    }
+
+    /// What the last question for a file said; nothing was asked since the one before: a failure.
+    void lookAtQuestion(const QString& where) {
+        const auto asked = std::exchange(m_prompter.asked, std::nullopt);
+        ASSERT_TRUE(asked.has_value()) << where.toStdString();
+        for (const auto& text : {asked->title, asked->name, asked->kinds}) m_onlooker.look(where, text);
     }
 
     bool estimateIsThere() {
@@ -217,6 +227,51 @@ TEST_F(InAnotherLanguage, dialogs) {
     for (int row = 0; row < model->rowCount(); ++row) {
         list->setCurrentIndex(model->index(row, 0));
         lookEverywhere(QStringLiteral("Supplies, %1").arg(model->index(row, 0).data().toString()));
+    }
+}
+
+TEST_F(InAnotherLanguage, whichFileIsAsked) {
+    m_onlooker.know("jobbook svg dxf csv demo");
+    orderLantern();
+    pull("&Save a copy of this book…");
+    lookAtQuestion(QStringLiteral("Saving a copy"));
+    m_prompter.target = QString::fromStdString((m_folder.path() / "plain.jobbook").string());
+    m_onlooker.know(m_prompter.target->toStdString());
+    pull("&Save a copy of this book…");
+    lookEverywhere(QStringLiteral("A copy saved"));
+    m_prompter.target.reset();
+    pull("&Count a cut file…");
+    lookAtQuestion(QStringLiteral("Counting a cut file"));
+    press(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+    click("estimateChooseFile");
+    lookAtQuestion(QStringLiteral("Estimating from a shape"));
+    m_window->goTo(PlaceId::Buying);
+    EXPECT_TRUE(test::waitFor([this] { return find<QAbstractButton>("listCsv")->isEnabled(); }));
+    click("listCsv");
+    lookAtQuestion(QStringLiteral("Saving the shopping list"));
+}
+
+/// The first window over a book of somebody's own, and the questions that lead to it.
+TEST_F(InAnotherLanguage, aFirstBook) {
+    m_onlooker.know("jobbook");
+    program::Launcher launcher(m_theme, m_prompter);
+    ASSERT_TRUE(launcher.start({db::Book::create(m_folder.path() / "bare.jobbook", m_clock.environment()), {}}));
+    Q_EMIT launcher.window()->openBookAsked(QString());
+    test::handleQueued();
+    lookAtQuestion(QStringLiteral("Opening a book"));
+    m_prompter.target = QString::fromStdString((m_folder.path() / "mine.jobbook").string());
+    Q_EMIT launcher.window()->newBookAsked();
+    test::handleQueued();
+    lookAtQuestion(QStringLiteral("Starting a book"));
+    m_onlooker.know("mine");
+    auto& window = *launcher.window();
+    ASSERT_TRUE(test::waitFor([&] { return window.findChild<QWidget*>(QStringLiteral("design")); }));
+    window.resize(1280, 800);
+    for (int place = 0; place < 6; ++place) {
+        window.goTo(static_cast<PlaceId>(place));
+        test::handleQueued();
+        m_onlooker.knowBook(window.session());
+        m_onlooker.lookAtAll(window, QStringLiteral("A first book, place %1").arg(place));
     }
 }
 
