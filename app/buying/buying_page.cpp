@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/buying_page.h"
 
+#include "app/buying/kit_panel.h"
 #include "app/buying/shopping_list.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
@@ -36,8 +37,12 @@ BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderRead
     column->addWidget(m_messages);
     buildHead(column);
     buildStrategies(column);
+    m_lower = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_lower->setSpacing(12);
     auto* curvePanel = new CostCurvePanel(m_presenter, m_formatter, this);
-    column->addWidget(curvePanel);
+    m_lower->addWidget(new KitPanel(m_presenter, m_formatter, this), 2);
+    m_lower->addWidget(curvePanel, 3);
+    column->addLayout(m_lower);
     connect(curvePanel, &CostCurvePanel::printAsked, this, &BuyingPage::showCostCurve);
     connectAll();
     loadFields();
@@ -173,7 +178,7 @@ void BuyingPage::showEvent(QShowEvent* event) {
 void BuyingPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     const bool isNarrow = width() < desk::scaled(760);
-    m_row->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    for (auto* row : {m_row, m_lower}) row->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 void BuyingPage::tellSaved(const base::Done& done, const QString& path) {

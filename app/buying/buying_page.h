@@ -62,6 +62,7 @@ class BuyingPage : public QWidget {
     QPushButton* m_csv = nullptr;
     QBoxLayout* m_head = nullptr;
     QBoxLayout* m_row = nullptr;
+    QBoxLayout* m_lower = nullptr;
     std::array<StrategyColumn*, 3> m_strategies{};
 };
 

@@ -25,6 +25,11 @@ BuyingPresenter::BuyingPresenter(session::BookSession& session, OrderReader orde
         Q_EMIT changed();
     });
     connect(&m_planner, &Planner::refused, this, [this](const base::Error& error) { asked(words::sentence(error)); });
+    connect(&m_planner, &Planner::kitsCompared, this,
+            [this](const std::shared_ptr<const std::vector<supply::KitChoice>>& kits) {
+                m_kits = kits;
+                Q_EMIT kitsChanged();
+            });
     connect(&m_planner, &Planner::curveGrew, this,
             [this](const std::shared_ptr<const supply::CostCurve>& curve, bool isComplete) {
                 m_curve = curve;
@@ -36,14 +41,16 @@ BuyingPresenter::BuyingPresenter(session::BookSession& session, OrderReader orde
 void BuyingPresenter::asked(const QString& whyNot) {
     m_answer.reset();
     m_curve.reset();
+    m_kits.reset();
     m_curveComplete = false;
     m_whyNot = whyNot;
     m_working = whyNot.isEmpty();
     Q_EMIT changed();
     Q_EMIT curveChanged();
+    Q_EMIT kitsChanged();
 }
 
-std::int64_t BuyingPresenter::horizon() const { return std::clamp<std::int64_t>(2 * m_pieces.value_or(24), 48, 240); }
+std::int64_t BuyingPresenter::horizon() const { return horizonOf(m_pieces.value_or(24)); }
 
 void BuyingPresenter::ask() {
     m_planner.drop();
@@ -57,6 +64,8 @@ void BuyingPresenter::ask() {
         if (!m_pieces) return asked(tr("Say how many pieces are to be made."));
         question.lines = {supply::lineOf(*design, m_session.materials(), *m_pieces)};
         question.horizon = horizon();
+        question.kits = {*design, std::make_shared<const catalogue::PriceBook>(m_session.prices({})), *m_pieces,
+                         horizon()};
     }
     question.supplies = suppliesOf(m_session, m_cutsTemplates, m_usesShelf);
     asked({});

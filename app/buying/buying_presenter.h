@@ -37,6 +37,8 @@ class BuyingPresenter : public QObject {
     const std::shared_ptr<const Answer>& answer() const { return m_answer; }
     /// The curve so far; none before its first part.
     const std::shared_ptr<const supply::CostCurve>& curve() const { return m_curve; }
+    /// Kits that serve the design beside bulk; none before they are compared, and for a whole order.
+    const std::shared_ptr<const std::vector<supply::KitChoice>>& kits() const { return m_kits; }
     bool isCurveComplete() const { return m_curveComplete; }
     bool isWorking() const { return m_working; }
     /// Why there is no answer and none is worked on; else empty.
@@ -52,6 +54,7 @@ class BuyingPresenter : public QObject {
   Q_SIGNALS:
     void changed(); ///< answer, whyNot or isWorking
     void curveChanged();
+    void kitsChanged();
 
   private:
     void asked(const QString& whyNot);
@@ -69,6 +72,7 @@ class BuyingPresenter : public QObject {
     QString m_whyNot;
     std::shared_ptr<const Answer> m_answer;
     std::shared_ptr<const supply::CostCurve> m_curve;
+    std::shared_ptr<const std::vector<supply::KitChoice>> m_kits;
 };
 
 } // namespace sp::buying

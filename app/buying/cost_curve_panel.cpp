@@ -24,10 +24,7 @@ CostCurvePanel::CostCurvePanel(BuyingPresenter& presenter, const desk::Formatter
     column->setSpacing(4);
     auto* head = new QHBoxLayout;
     head->setSpacing(8);
-    head->addWidget(desk::sectionTitle(tr("Cost of one piece by quantity"), this));
-    m_point = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
-    m_point->setObjectName(QStringLiteral("stairPoint"));
-    head->addWidget(m_point, 1);
+    head->addWidget(desk::sectionTitle(tr("Cost of one piece by quantity"), this), 1);
     m_turn = new QPushButton(tr("&Table"), this);
     m_turn->setObjectName(QStringLiteral("stairTable"));
     m_turn->setCheckable(true);
@@ -39,6 +36,10 @@ CostCurvePanel::CostCurvePanel(BuyingPresenter& presenter, const desk::Formatter
     head->addWidget(m_turn);
     head->addWidget(m_print);
     column->addLayout(head);
+    m_point = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_point->setObjectName(QStringLiteral("stairPoint"));
+    m_point->setWordWrap(true);
+    column->addWidget(m_point);
     m_sides = new QStackedWidget(this);
     m_picture = new CostCurvePicture(formatter, m_sides);
     m_picture->setObjectName(QStringLiteral("stairs"));

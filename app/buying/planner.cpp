@@ -8,6 +8,7 @@
 #include <QElapsedTimer>
 #include <QThread>
 
+#include <algorithm>
 #include <functional>
 
 namespace sp::buying {
@@ -44,6 +45,8 @@ std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session
     return supplies;
 }
 
+std::int64_t horizonOf(std::int64_t pieces) { return std::clamp<std::int64_t>(2 * pieces, 48, 240); }
+
 /// One question, answered beside the screen's thread.
 class Planner::Work {
   public:
@@ -61,6 +64,7 @@ class Planner::Work {
         if (!plans) return tell([error = plans.error()](Planner& planner) { Q_EMIT planner.refused(error); });
         const auto answer = std::make_shared<const Answer>(Answer{*job, std::move(*plans)});
         tell([answer](Planner& planner) { Q_EMIT planner.answered(answer); });
+        if (m_question.kits) compareKits(*m_question.kits);
         if (m_question.horizon > 0 && job->lines.size() == 1) curve(std::move(*job), *answer);
     }
 
@@ -70,6 +74,15 @@ class Planner::Work {
     /// In the screen's thread, unless a newer question came meanwhile.
     void tell(std::function<void(Planner&)> say) {
         m_run.tell([planner = &m_planner, say = std::move(say)] { say(*planner); });
+    }
+
+    /// Nothing is told where a piece of the design cannot be bought for: the answer said why.
+    void compareKits(const KitQuestion& asked) {
+        auto kits = supply::kitChoices(asked.design, *m_question.supplies, *asked.prices, asked.pieces, asked.last,
+                                       m_planner.m_fits, [this] { return isStale(); });
+        if (!kits) return;
+        const auto compared = std::make_shared<const std::vector<supply::KitChoice>>(std::move(*kits));
+        tell([compared](Planner& planner) { Q_EMIT planner.kitsCompared(compared); });
     }
 
     /// Kits, bulk and mix, each until so many milliseconds after the clock's start.

@@ -3,7 +3,7 @@
 
 #include "app/async/latest_task.h"
 #include "app/session/book_session.h"
-#include "core/supply/job_plan.h"
+#include "core/supply/kit_choice.h"
 
 #include <QObject>
 
@@ -15,10 +15,22 @@ namespace sp::buying {
 /// there.
 std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session, bool cutsTemplates, bool usesShelf);
 
+/// Which kits serve a design, and how each does beside bulk.
+struct KitQuestion {
+    catalogue::Design design;
+    std::shared_ptr<const catalogue::PriceBook> prices;
+    std::int64_t pieces = 1; ///< asked for
+    std::int64_t last = 1;   ///< compared from 1 piece up to so many
+};
+
+/// So many quantities are looked at for pieces asked for.
+std::int64_t horizonOf(std::int64_t pieces);
+
 struct Question {
     std::shared_ptr<const supply::Supplies> supplies;
     std::vector<catalogue::OrderLine> lines;
     std::int64_t horizon = 0; ///< quantities of the curve to work out afterwards; 0, or several lines: none
+    std::optional<KitQuestion> kits = std::nullopt; ///< worked out after the answer, before the curve
 };
 
 struct Answer {
@@ -43,6 +55,8 @@ class Planner : public QObject {
   Q_SIGNALS:
     void answered(const std::shared_ptr<const sp::buying::Answer>& answer);
     void refused(const sp::base::Error& error);
+    /// Each kit of the question's, in the book's order.
+    void kitsCompared(const std::shared_ptr<const std::vector<sp::supply::KitChoice>>& kits);
     /// The curve so far; `isComplete` when no more comes.
     void curveGrew(const std::shared_ptr<const sp::supply::CostCurve>& curve, bool isComplete);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/slip_back.h"
 
+#include "app/buying/kit_choice_words.h"
 #include "app/buying/plan_rows.h"
 #include "app/counter/typed_entries.h"
 #include "app/desk/bench_style.h"
@@ -148,7 +149,17 @@ void SlipBack::build() {
     m_buy->setToolTip(tr("The cheapest packs for the whole order; opens Buying"));
     desk::makeQuiet(*m_buy);
     column->addWidget(m_buy, 0, Qt::AlignLeft);
+    m_kits = new desk::TextLabel({}, TextSize::Small, Role::Ink, Weight::Plain, this);
+    m_kits->setObjectName(QStringLiteral("kitsBesideBulk"));
+    m_kits->setWordWrap(true);
+    column->addWidget(m_kits);
     connect(m_buy, &QPushButton::clicked, this, &SlipBack::buyingAsked);
+    connect(&m_planner, &buying::Planner::kitsCompared, this,
+            [this](const std::shared_ptr<const std::vector<supply::KitChoice>>& kits) {
+                const auto pieces = m_presenter.line().quantity.value();
+                m_kits->setText(buying::kitLines(*kits, pieces, m_formatter).join(QLatin1Char('\n')));
+                m_kits->setVisible(!kits->empty());
+            });
     connect(&m_planner, &buying::Planner::answered, this, [this](const std::shared_ptr<const buying::Answer>& answer) {
         m_buy->setText(buying::buyLine(*answer, m_formatter));
     });
@@ -193,12 +204,29 @@ void SlipBack::hideEvent(QHideEvent* event) {
 void SlipBack::planBuying() {
     m_planner.drop();
     m_buy->setText({});
+    m_kits->hide();
     const bool isWanted = isVisible() && m_presenter.pricedLine() != nullptr;
     m_buy->setVisible(m_presenter.pricedLine() != nullptr);
     if (!isWanted) return;
     m_buy->setText(tr("Buy…"));
     const bool cuts = session::kept(session::kCutsTemplates);
-    m_planner.ask({buying::suppliesOf(m_presenter.session(), cuts, true), m_presenter.order().lines, 0});
+    m_planner.ask({buying::suppliesOf(m_presenter.session(), cuts, true), m_presenter.order().lines, 0, askedKits()});
+}
+
+/// The kits for the line looked at, as it is ordered.
+std::optional<buying::KitQuestion> SlipBack::askedKits() {
+    const auto& line = m_presenter.line();
+    const auto* known = m_presenter.session().design(line.design);
+    if (!known || m_presenter.session().kits().empty()) return std::nullopt;
+    auto design = *known;
+    design.width = line.width;
+    design.height = line.height;
+    design.stones = line.stones;
+    design.templatesOnWall = line.templatesOnWall;
+    design.usualBase = line.customersGarment ? base::Id{} : line.baseMaterial;
+    const auto pieces = line.quantity.value();
+    return buying::KitQuestion{std::move(design), std::make_shared<const catalogue::PriceBook>(m_presenter.prices()),
+                               pieces, buying::horizonOf(pieces)};
 }
 
 void SlipBack::refresh() {

@@ -43,6 +43,7 @@ class SlipBack : public QWidget {
     void refreshLeftOut();
     void followLink(const QString& number);
     void planBuying();
+    std::optional<buying::KitQuestion> askedKits();
     void askTyped();
     void showPlan();
     void loadAsk();
@@ -52,6 +53,7 @@ class SlipBack : public QWidget {
     QPushButton* m_plan = nullptr;
     buying::Planner m_planner;
     QPushButton* m_buy = nullptr;
+    desk::TextLabel* m_kits = nullptr;
     desk::TextLabel* m_what = nullptr;
     desk::FigureLabel* m_cost = nullptr;
     desk::FigureLabel* m_markUp = nullptr;

@@ -256,7 +256,8 @@ class Scenario {
         return keep(name, m_book.save(kit));
     }
 
-    /// One that pays for a handful of pieces and mixes well with bulk stones beyond, and one that never pays.
+    /// One that pays for small numbers, loses by a little in between, and loses for good beyond; and one that never
+    /// pays.
     Done kits() {
         const auto* tape = "Hot-fix tape 9 1/2 × 12 in";
         const auto* flock = "Template sheet 9 × 12 in";
@@ -267,7 +268,7 @@ class Scenario {
             !ok)
             return ok;
         return kit("Heron gift kit", "Tollgate Film and Tape", "Heron", 6400, {},
-                   {{"Crystal SS10", 432}, {"Sapphire SS6", 288}, {"Jet SS10", 144}, {tape, 1}, {flock, 1}},
+                   {{"Crystal SS10", 990}, {"Sapphire SS6", 576}, {"Jet SS10", 288}, {tape, 2}, {flock, 1}},
                    {"gift box"});
     }
 

@@ -12,7 +12,8 @@ namespace {
 using catalogue::Design;
 using catalogue::Kit;
 
-constexpr int kQuestions = 2'000; ///< of a search: the same claims on every machine
+constexpr int kQuestions = 2'000;           ///< of a search: the same claims on every machine
+constexpr std::int64_t kMostForProof = 400; ///< quantities looked at for what holds for good
 
 /// The job as bought with that kit alone, nothing being on the shelf.
 Job onlyWith(Job job, const Kit& kit) {
@@ -33,12 +34,6 @@ base::Result<StrategyCost> costOf(const Job& job, Strategy strategy) {
 
 bool isProven(const StrategyCost& cost) { return !cost.cost || *cost.cost == cost.bound; }
 
-/// The cheaper of the two; none where neither covers the quantity.
-std::optional<bool> isKitCheaper(const KitPrice& price) {
-    if (!price.kit.cost && !price.bulk.cost) return std::nullopt;
-    return price.kit.cost && (!price.bulk.cost || *price.kit.cost <= *price.bulk.cost);
-}
-
 void findRuns(KitChoice& choice, const Job& job, std::int64_t last) {
     bool areProven = true;
     for (const auto& price : choice.prices) {
@@ -58,6 +53,11 @@ void findRuns(KitChoice& choice, const Job& job, std::int64_t last) {
 }
 
 } // namespace
+
+std::optional<bool> isKitCheaper(const KitPrice& price) {
+    if (!price.kit.cost && !price.bulk.cost) return std::nullopt;
+    return price.kit.cost && (!price.bulk.cost || *price.kit.cost <= *price.bulk.cost);
+}
 
 const KitPrice* KitChoice::at(std::int64_t pieces) const {
     const auto found =
@@ -93,6 +93,9 @@ base::Result<std::vector<KitChoice>> kitChoices(const Design& design, const Supp
         jobs.push_back(onlyWith(*job, kit));
     }
     if (choices.empty()) return choices;
+    for (const auto& alone : jobs)
+        if (const auto beyond = provenBeyond(strategiesOf(alone)); beyond && *beyond <= kMostForProof)
+            last = std::max(last, *beyond - 1);
     std::vector<std::int64_t> quantities;
     for (std::int64_t n = 1; n <= last; ++n) quantities.push_back(n);
     if (asked > last) quantities.push_back(asked);

@@ -17,6 +17,9 @@ struct KitPrice {
     StrategyCost bulk;
 };
 
+/// Whether the kit is the cheaper of the two, or costs the same; none where neither covers the quantity.
+std::optional<bool> isKitCheaper(const KitPrice& price);
+
 /// A run of quantities for which the same of the two costs less; the kit where both cost the same.
 struct KitRun {
     std::int64_t from = 1;
@@ -42,9 +45,10 @@ struct KitChoice {
 /// Whether a kit is for that design, or holds stones of every colour that it takes.
 bool isServedBy(const catalogue::Design& design, const catalogue::Kit& kit);
 
-/// Each kit of the supplies that serves the design beside bulk, in their order, for 1 to `last` pieces and for those
-/// `asked` for. Where templates are not cut in the shop, kits come with them. `isStopped` is asked before each
-/// quantity; what is worked out by then is left as it is. Errors: as jobOf, for the design itself.
+/// Each kit of the supplies that serves the design beside bulk, in their order, for 1 to `last` pieces, for as many
+/// more as show what holds for good where a few hundred do, and for those `asked` for. Where templates are not cut in
+/// the shop, kits come with them. `isStopped` is asked before each quantity; what is worked out by then is left as it
+/// is. Errors: as jobOf, for the design itself.
 base::Result<std::vector<KitChoice>> kitChoices(const catalogue::Design& design, const Supplies& supplies,
                                                 const catalogue::PriceBook& prices, std::int64_t asked,
                                                 std::int64_t last, layout::FitMemo& fits,

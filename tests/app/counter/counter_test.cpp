@@ -479,4 +479,18 @@ TEST_F(Counter, mnemonicsAreUnique) {
     }
 }
 
+// The figures: tests/app/buying/buying_test.cpp. Of a design without kits nothing is said.
+TEST_F(Counter, saysHowAKitDoesBesideBulkOnTheBack) {
+    orderLantern();
+    EXPECT_FALSE(find<>("kitsBesideBulk")->isVisible()) << "the customer may look";
+    press(Qt::Key_F9);
+    ASSERT_TRUE(test::waitFor([this] { return find<>("kitsBesideBulk")->isVisible(); }));
+    EXPECT_EQ(text("kitsBesideBulk"),
+              QString::fromUtf8("Lantern starter kit: 6 pieces for sure; Aquamarine SS10 runs out first. Each of 6, "
+                                "shipping in: kit 9.89, bulk 13.80. Cheaper from the kit: 1–6, 8–13. Cheaper in bulk: "
+                                "7, from 14 on."));
+    press(Qt::Key_F9);
+    EXPECT_FALSE(find<>("kitsBesideBulk")->isVisible());
+}
+
 } // namespace

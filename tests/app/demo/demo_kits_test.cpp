@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The demo's kits are there to be compared: one pays for a handful, one never does, and in between a mix is best.
+// The demo's kits are there to be compared: one pays for small numbers and loses later, with a step back between, one
+// never pays, and in between a mix is best.
 #include "app/demo/demo_book.h"
 #include "core/supply/job_plan.h"
 #include "tests/support/held_clock.h"
@@ -76,6 +77,28 @@ TEST_F(DemoKits, theStarterKitPaysForSixAndMixesWithBulkForEight) {
     EXPECT_EQ(eight.mix.cost, Money::fromMicros(46'070'000));
     EXPECT_EQ(eight.kits.cost, Money::fromMicros(59'300'000)); // two kits, one shipping
     EXPECT_LT(*eight.mix.cost, *eight.bulk.cost);
+}
+
+/// Worked by hand, without bags and cards. A kit has 1,440 less 1 % = 1,425 of each colour, and Aquamarine, 212 ÷ 0.98
+/// a piece, runs out first: after 6, 13 and 19 pieces. Kits cost 24.90 each and 9.50 shipping. In bulk ten sheets of
+/// tape and of backing are 14.50 + 11.80 and 9.50 shipping, 35.80, and stones come with 7.50 shipping, 43.30 with it:
+///  6: 1,298 Aquamarine (bag of ten gross, 9.99), 588 Jet (five gross at 0.91, 4.55)       57.84, kits  34.40
+///  7: 1,515 (9.99 + 1.39) and 686 (4.55)                                                   59.23, kits  59.30
+///  8: 1,731 (9.99 + 3 × 1.39) and 784 (6 × 0.91)                                           62.92, kits  59.30
+/// 13: 2,813 (2 × 9.99) and 1,274 (6.50)                                                    69.78, kits  59.30
+/// 14: 3,029 (2 × 9.99 + 2 × 1.39) and 1,372 (6.50)                                         72.56, kits  84.20
+/// 19: 4,111 (3 × 9.99) and 1,862 (6.50 + 3 × 0.91)                                         82.50, kits  84.20
+TEST_F(DemoKits, theStarterKitWinsForSmallNumbersAndLosesLater) {
+    for (const auto& [pieces, bulk, kits] : {std::tuple{6, 5784, 3440},
+                                             {7, 5923, 5930},
+                                             {8, 6292, 5930},
+                                             {13, 6978, 5930},
+                                             {14, 7256, 8420},
+                                             {19, 8250, 8420}}) {
+        const auto point = at("Lantern starter kit", pieces);
+        EXPECT_EQ(point.bulk.cost, Money::fromMicros(bulk * 10'000)) << pieces;
+        EXPECT_EQ(point.kits.cost, Money::fromMicros(kits * 10'000)) << pieces;
+    }
 }
 
 TEST_F(DemoKits, theGiftKitNeverPays) {
