@@ -126,6 +126,11 @@ void LinePanel::build() {
     desk::standsFor(*m_taxable, catalogue::fields::fieldOf<&catalogue::OrderLine::taxable>());
     ticks->addWidget(m_onWall);
     ticks->addWidget(m_taxable);
+    m_taxRate = new QComboBox(this);
+    m_taxRate->setObjectName(QStringLiteral("taxRateOfLine"));
+    m_taxRate->setAccessibleName(tr("Tax rate"));
+    desk::standsFor(*m_taxRate, catalogue::fields::fieldOf<&catalogue::OrderLine::taxRate>());
+    ticks->addWidget(m_taxRate);
     second->addLayout(ticks, 2);
     column->addLayout(second);
     m_sizes = new QWidget(this);
@@ -181,6 +186,12 @@ void LinePanel::connectAll() {
     });
     connect(m_taxable, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.editLine([&](catalogue::OrderLine& line) { line.taxable = on; });
+        m_taxRate->setEnabled(on);
+        m_presenter.saveDraft();
+    });
+    connect(m_taxRate, &QComboBox::activated, this, [this] {
+        const auto name = m_taxRate->currentData().toString().toStdString();
+        m_presenter.editLine([&](catalogue::OrderLine& line) { line.taxRate = name; });
         m_presenter.saveDraft();
     });
     connect(&m_presenter, &CounterPresenter::changed, this, &LinePanel::refresh);
@@ -193,6 +204,24 @@ void LinePanel::offerBases() {
                                    {catalogue::MaterialKind::Backing, catalogue::MaterialKind::Blank});
     choices.push_back({customersGarment(), tr("The customer’s own garment"), {}, {}});
     m_baseMaterial->setChoices(std::move(choices));
+}
+
+/// Which rate a line is taxed at is asked where the shop has several. A name that is gone stays in the list.
+void LinePanel::loadTax() {
+    const auto& line = m_presenter.line();
+    const auto& rule = m_presenter.prices().shop.rules.tax;
+    m_taxable->setChecked(line.taxable);
+    m_taxRate->clear();
+    m_taxRate->addItem(tr("%1 %2").arg(QString::fromStdString(rule.name), m_formatter.rate(rule.rate)), QString());
+    for (const auto& other : rule.others) {
+        const auto name = QString::fromStdString(other.name);
+        m_taxRate->addItem(tr("%1 %2").arg(name, m_formatter.rate(other.rate)), name);
+    }
+    const auto wanted = line.taxRate == rule.name ? QString() : QString::fromStdString(line.taxRate);
+    if (m_taxRate->findData(wanted) < 0) m_taxRate->addItem(wanted, wanted);
+    m_taxRate->setCurrentIndex(m_taxRate->findData(wanted));
+    m_taxRate->setVisible(m_taxRate->count() > 1);
+    m_taxRate->setEnabled(line.taxable && m_presenter.canChange());
 }
 
 void LinePanel::loadLine() {
@@ -214,7 +243,7 @@ void LinePanel::loadLine() {
     }
     m_baseMaterial->setCurrent(line.customersGarment ? customersGarment() : QVariant::fromValue(line.baseMaterial));
     m_onWall->setChecked(line.templatesOnWall);
-    m_taxable->setChecked(line.taxable);
+    loadTax();
     for (QWidget* input :
          {static_cast<QWidget*>(m_pieces), static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_width),
           static_cast<QWidget*>(m_height), static_cast<QWidget*>(m_baseMaterial), static_cast<QWidget*>(m_onWall),

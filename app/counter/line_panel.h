@@ -11,6 +11,7 @@
 #include "app/desk/word_field.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QVBoxLayout>
 
 namespace sp::counter {
@@ -39,6 +40,7 @@ class LinePanel : public desk::Card {
     void loadLine();
     void loadSizes();
     void offerBases();
+    void loadTax();
     void refresh();
     void refreshBench();
     void refreshShortage();
@@ -61,6 +63,7 @@ class LinePanel : public desk::Card {
     desk::LengthField* m_height = nullptr;
     QCheckBox* m_onWall = nullptr;
     QCheckBox* m_taxable = nullptr;
+    QComboBox* m_taxRate = nullptr;
     QWidget* m_sizes = nullptr;
     std::vector<desk::CountField*> m_sizeFields;
     StoneRows* m_stones = nullptr;

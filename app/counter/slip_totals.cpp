@@ -52,7 +52,11 @@ SlipTotals::SlipTotals(QWidget* parent)
     grid->setColumnStretch(0, 1);
     m_together = addRow(grid, 0, QStringLiteral("together"));
     m_tax = addRow(grid, 1, QStringLiteral("tax"));
-    m_taxNote = addNote(grid, 2);
+    m_moreGrid = new QGridLayout;
+    m_moreGrid->setVerticalSpacing(4);
+    m_moreGrid->setColumnStretch(0, 1);
+    grid->addLayout(m_moreGrid, 2, 0, 1, 2);
+    m_taxNote = addNote(grid, 3);
     const auto payWord = shown(words::SheetWords().labels().toPay);
     m_payWord = new desk::TextLabel(payWord, TextSize::Body, Role::Ink, Weight::Strong, this);
     auto* pay = new QHBoxLayout; // a layout of its own, or the large figure would narrow the labels above it
@@ -61,10 +65,10 @@ SlipTotals::SlipTotals(QWidget* parent)
     m_toPay->setObjectName(QStringLiteral("toPay"));
     m_toPay->setMeaning(payWord);
     pay->addWidget(m_toPay);
-    grid->addLayout(pay, 3, 0, 1, 2);
-    m_included = addNote(grid, 4);
-    m_deposit = addRow(grid, 5, QStringLiteral("deposit"));
-    m_balance = addRow(grid, 6, QStringLiteral("balance"));
+    grid->addLayout(pay, 4, 0, 1, 2);
+    m_included = addNote(grid, 5);
+    m_deposit = addRow(grid, 6, QStringLiteral("deposit"));
+    m_balance = addRow(grid, 7, QStringLiteral("balance"));
     column->addLayout(grid);
     m_why = new desk::TextLabel({}, TextSize::Body, Role::Warn, Weight::Plain, this);
     m_why->setObjectName(QStringLiteral("whyNoPrice"));
@@ -124,10 +128,23 @@ void SlipTotals::fill(const Row& row, const QString& label, const QString& amoun
     row.amount->setFigure(amount);
 }
 
+void SlipTotals::fillMoreTaxes(const std::vector<quoting::SheetTax>& taxes) {
+    while (m_moreTaxes.size() < taxes.size()) {
+        const auto row = static_cast<int>(m_moreTaxes.size());
+        m_moreTaxes.push_back(addRow(m_moreGrid, row, QStringLiteral("tax%1").arg(row + 2)));
+    }
+    for (std::size_t i = 0; i < m_moreTaxes.size(); ++i) {
+        const bool there = i < taxes.size();
+        fill(m_moreTaxes[i], there ? shown(taxes[i].label) : QString(),
+             there ? shown(taxes[i].amount.text) : QString());
+    }
+}
+
 void SlipTotals::setContent(const quoting::SheetContent& content, const quoting::SheetLadder& ladder) {
     m_why->hide();
     fill(m_together, shown(content.labels.together), content.showsTogether ? shown(content.together.text) : QString());
     fill(m_tax, shown(quoting::taxLabel(content)), content.tax ? shown(content.tax->amount.text) : QString());
+    fillMoreTaxes(content.moreTaxes);
     m_taxNote->setText(shown(quoting::taxNote(content)));
     m_taxNote->setVisible(!m_taxNote->text().isEmpty());
     m_included->setText(shown(content.taxIncluded));
@@ -160,6 +177,7 @@ void SlipTotals::fillLadder(const quoting::SheetLadder& ladder) {
 
 void SlipTotals::setNoPrice(const QString& why) {
     for (const auto& row : {m_together, m_tax, m_deposit, m_balance}) fill(row, {}, {});
+    fillMoreTaxes({});
     m_toPay->setFigure(QStringLiteral("—"));
     m_taxNote->hide();
     m_included->hide();

@@ -37,10 +37,13 @@ class SlipTotals : public QWidget {
     Row addRow(QGridLayout* grid, int row, const QString& objectName);
     desk::TextLabel* addNote(QGridLayout* grid, int row);
     void fill(const Row& row, const QString& label, const QString& amount);
+    void fillMoreTaxes(const std::vector<quoting::SheetTax>& taxes);
     void fillLadder(const quoting::SheetLadder& ladder);
 
     Row m_together{};
     Row m_tax{};
+    QGridLayout* m_moreGrid = nullptr;
+    std::vector<Row> m_moreTaxes; ///< as many as were ever shown
     Row m_deposit{};
     Row m_balance{};
     desk::TextLabel* m_payWord = nullptr;

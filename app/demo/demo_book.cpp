@@ -318,7 +318,11 @@ class Scenario {
         rules.rounding = {catalogue::RoundingKind::Nearest, 5, 95};
         rules.setUp = catalogue::SetUpCharge::Spread;
         rules.minimumOrder = cents(1500);
-        rules.tax = {"Sales tax", Rate::fromPpm(72'500), false, catalogue::TaxRounding::PerInvoice};
+        rules.tax = {"Sales tax",
+                     Rate::fromPpm(72'500),
+                     false,
+                     catalogue::TaxRounding::PerInvoice,
+                     {{"Sales tax, garments", Rate::fromPercent(4)}}};
         rules.cardFee = {false, Rate::fromPpm(29'000), cents(30)};
         rules.depositRate = Rate::fromPercent(50);
         rules.depositStep = cents(500);

@@ -239,6 +239,8 @@ Brick BrickMaker::totals() const {
     if (m_sheet.tax)
         y = totalsRow(brick, y, text(quoting::taxLabel(m_sheet)), text(quoting::taxNote(m_sheet)),
                       text(m_sheet.tax->amount.text));
+    for (const auto& tax : m_sheet.moreTaxes)
+        y = totalsRow(brick, y, text(tax.label), text(tax.note), text(tax.amount.text));
     y = grandTotal(brick, y + 6) + 6;
     if (m_sheet.deposit) {
         y = totalsRow(brick, y, text(m_sheet.labels.deposit), {}, text(m_sheet.deposit->text));

@@ -7,6 +7,7 @@
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
 #include "app/shop/step_rows.h"
+#include "app/shop/tax_rows.h"
 #include "app/words/words.h"
 
 #include <QVBoxLayout>
@@ -225,6 +226,11 @@ void ShopPage::buildTax() {
                                           kAt<&Shop::rules, &PriceRules::tax, &TaxRule::rounding>);
     m_shop.tick(card, tr("Prices hold the tax"), "taxInclusive",
                 kAt<&Shop::rules, &PriceRules::tax, &TaxRule::inclusive>);
+    auto* rates = new TaxRows(m_formatter, this);
+    card->fill(rates);
+    m_shop.onLoad([this, rates] { rates->setRows(m_shop.record().rules.tax.others); });
+    connect(rates, &TaxRows::edited, this,
+            [this, rates] { rates->setRefusal(m_shop.edit([&](Shop& s) { s.rules.tax.others = rates->rows(); })); });
     m_shop.tick(card, tr("Reckon with a card fee"), "cardFee",
                 kAt<&Shop::rules, &PriceRules::cardFee, &CardFee::charged>);
     m_shop.percent(card, tr("Card fee"), "cardRate", kAt<&Shop::rules, &PriceRules::cardFee, &CardFee::rate>);

@@ -101,6 +101,14 @@ class Answering {
         return {};
     }
 
+    Json taxesJson() const {
+        Json taxes = Json::array();
+        for (const auto& tax : m_priced.taxes)
+            taxes.push_back(
+                {{"name", tax.name}, {"rate", decimal(tax.rate)}, {"on", exact(tax.on)}, {"tax", exact(tax.tax)}});
+        return taxes;
+    }
+
     Json whole() {
         return {{"currency", currency().code()},
                 {"day", m_order.quotedOn.iso()},
@@ -113,6 +121,7 @@ class Answering {
                 {"minimum_order_charge", exact(m_priced.minimumOrderCharge)},
                 {"subtotal", exact(m_priced.subtotal)},
                 {"tax", exact(m_priced.tax)},
+                {"taxes", taxesJson()},
                 {"tax_included", m_priced.taxIncluded},
                 {"tax_standing", standingCode(m_priced.taxStanding)},
                 {"total", exact(m_priced.total)},
@@ -135,7 +144,8 @@ class Answering {
         for (const auto& row : m_sheet.adjustments) rows.push_back({row.label, row.amount.value});
         const auto& labels = m_sheet.labels;
         rows.push_back({labels.together, m_priced.subtotal});
-        if (m_sheet.tax) rows.push_back({quoting::taxLabel(m_sheet), m_priced.tax});
+        if (m_sheet.tax) rows.push_back({quoting::taxLabel(m_sheet), m_sheet.tax->amount.value});
+        for (const auto& tax : m_sheet.moreTaxes) rows.push_back({tax.label, tax.amount.value});
         rows.push_back({labels.toPay, m_priced.total});
         rows.push_back({labels.deposit, m_priced.deposit});
         rows.push_back({labels.balance, m_priced.balance});

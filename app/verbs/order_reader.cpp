@@ -91,6 +91,7 @@ class OrderReader {
         if (object.has("packing")) line.packing = readPacking(object);
         if (object.has("price_each")) line.overrideEach = object.money("price_each");
         if (object.has("taxable")) line.taxable = object.flag("taxable");
+        if (object.has("tax_rate")) line.taxRate = object.text("tax_rate");
         return line;
     }
 

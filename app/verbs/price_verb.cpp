@@ -173,7 +173,7 @@ std::string priceText(const Priced& priced) {
     std::vector<Row> rows{{labels.each, ordered.each}};
     for (const auto& charge : rowsOf(priced)) rows.push_back(charge);
     rows.push_back({labels.together, priced.priced.subtotal});
-    if (sheet.tax) rows.push_back({quoting::taxLabel(sheet), priced.priced.tax});
+    if (sheet.tax) rows.push_back({quoting::taxLabel(sheet), sheet.tax->amount.value});
     rows.push_back({labels.toPay, priced.priced.total});
     rows.push_back({labels.deposit, priced.priced.deposit});
     rows.push_back({labels.balance, priced.priced.balance});

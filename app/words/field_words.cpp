@@ -60,6 +60,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case FixedCardFee: return {QT_TRANSLATE_NOOP("Terms", "fixed card fee")};
     case FixedPrice: return {QT_TRANSLATE_NOOP("Terms", "fixed price")};
     case Form: return {QT_TRANSLATE_NOOP("Terms", "form")};
+    case FurtherTaxRates: return {QT_TRANSLATE_NOOP("Terms", "further tax rates")};
     case Gap: return {QT_TRANSLATE_NOOP("Terms", "gap")};
     case HandlingAtThePress: return {QT_TRANSLATE_NOOP("Terms", "handling at the press")};
     case HeadingOfAColumn: return {QT_TRANSLATE_NOOP("Terms", "heading of a column")};
@@ -154,6 +155,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case TaxInThePrice: return {QT_TRANSLATE_NOOP("Terms", "tax in the price")};
     case TaxMark: return {QT_TRANSLATE_NOOP("Terms", "tax mark")};
     case TaxRate: return {QT_TRANSLATE_NOOP("Terms", "tax rate")};
+    case TaxRateOfALine: return {QT_TRANSLATE_NOOP("Terms", "tax rate of a line")};
     case Temperature: return {QT_TRANSLATE_NOOP("Terms", "temperature")};
     case TemplatesOnTheWall: return {QT_TRANSLATE_NOOP("Terms", "templates on the wall")};
     case Terms: return {QT_TRANSLATE_NOOP("Terms", "terms")};
@@ -248,6 +250,7 @@ Source sourceOf(catalogue::fields::Fault fault) {
         return {QT_TRANSLATE_NOOP("Fields", "%1 lies before the day of issue; correct one of them.")};
     case StoneNotChosen: return {QT_TRANSLATE_NOOP("Fields", "%1 is missing in a row; choose one.")};
     case MaterialTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a material twice; put the two rows into one.")};
+    case RateTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a rate twice; rename one.")};
     case ColumnTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 say the same twice; choose one column for each.")};
     case DiscountTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 is given twice; keep the share or the amount.")};
     }

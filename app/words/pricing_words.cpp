@@ -7,6 +7,9 @@ namespace sp::words {
 Source sourceOf(pricing::Fault fault) {
     using enum pricing::Fault;
     switch (fault) {
+    case TaxRateGone:
+        return {
+            QT_TRANSLATE_NOOP("Pricing", "There is no tax rate “%1” in the shop any more; choose another for “%2”.")};
     case TaxOutOfRange:
         return {QT_TRANSLATE_NOOP("Pricing", "The tax rate must be from 0 to 100 %; correct it in Shop.")};
     case DepositOutOfRange:

@@ -112,6 +112,11 @@ std::string SheetWords::tax(const std::string& tax, const std::string& percent) 
     return tr("%1 %2").arg(shown(tax), shown(percent)).toStdString();
 }
 
+std::string SheetWords::taxOn(const std::string& tax, const std::string& percent, const std::string& amount) const {
+    //: A tax, its rate and what it is charged on: "Sales tax 8.875 % on 170.40".
+    return tr("%1 %2 on %3").arg(shown(tax), shown(percent), shown(amount)).toStdString();
+}
+
 std::string SheetWords::taxExempt(const std::string& tax) const {
     return tr("%1, exempt").arg(shown(tax)).toStdString();
 }

@@ -52,6 +52,7 @@ class SheetWords : public quoting::SheetWords {
     std::string topUp(const std::string& smallestOrder) const override;
 
     std::string tax(const std::string& tax, const std::string& percent) const override;
+    std::string taxOn(const std::string& tax, const std::string& percent, const std::string& amount) const override;
     std::string taxExempt(const std::string& tax) const override;
     std::string certificate(const std::string& number, const std::string& place) const override;
     std::string certificateDates(const std::string& issued, const std::string& expires) const override;

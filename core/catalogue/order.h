@@ -46,6 +46,7 @@ struct OrderLine {
     std::vector<SizeCount> sizes;             ///< of a blank; what is not listed is of the plain size
     std::optional<units::Money> overrideEach; ///< the price the owner asks instead of the reckoned one
     bool taxable = true;
+    std::string taxRate = {}; ///< the name of a rate of the shop's; empty: the usual one
 
     friend bool operator==(const OrderLine&, const OrderLine&) = default;
 };

@@ -51,11 +51,20 @@ enum class SetUpCharge { OwnLine, Spread };
 enum class TaxRounding { PerInvoice, PerLine };
 enum class Paper { Letter, A4 };
 
+/// A rate of tax that a line can name instead of the usual one.
+struct TaxRate {
+    std::string name; ///< as printed
+    units::Rate rate; ///< 0 to 100 %
+
+    friend bool operator==(const TaxRate&, const TaxRate&) = default;
+};
+
 struct TaxRule {
-    std::string name = "Sales tax"; ///< as printed
-    units::Rate rate;               ///< 0 to 100 %
+    std::string name = "Sales tax"; ///< of the usual rate, as printed
+    units::Rate rate;               ///< the usual one, 0 to 100 %
     bool inclusive = false;         ///< prices asked already hold the tax
     TaxRounding rounding = TaxRounding::PerInvoice;
+    std::vector<TaxRate> others = {}; ///< besides the usual one; no two rates have one name
 
     friend bool operator==(const TaxRule&, const TaxRule&) = default;
 };

@@ -21,9 +21,9 @@ Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalo
                             static_cast<std::int64_t>(order.lines.size()));
 }
 
-Fraction keptOfPrice(const catalogue::PriceRules& rules, bool taxed) {
+Fraction keptOfPrice(const catalogue::PriceRules& rules, Rate tax) {
     if (!rules.cardFee.charged) return Fraction::of(1);
-    const Fraction paid = Fraction::ratio(units::kPpm + (taxed ? rules.tax.rate.ppm() : 0), units::kPpm);
+    const Fraction paid = Fraction::ratio(units::kPpm + tax.ppm(), units::kPpm);
     return Fraction::of(1) - paid * Fraction::ratio(rules.cardFee.rate.ppm(), units::kPpm);
 }
 

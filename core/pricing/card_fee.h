@@ -25,9 +25,9 @@ std::int64_t paymentsExpected(const catalogue::PriceRules& rules);
 units::Money cardFeeShare(const catalogue::Order& order, std::size_t line, const catalogue::PriceRules& rules,
                           std::int64_t version = catalogue::kRulesVersion);
 
-/// What of a price without tax is left when the card has taken its share of it and of the tax on it: 1 − r × (1 + t).
+/// What of a price without tax is left when the card has taken its share of it and of the `tax` on it: 1 − r × (1 + t).
 /// Zero or below where it takes all.
-units::Fraction keptOfPrice(const catalogue::PriceRules& rules, bool taxed);
+units::Fraction keptOfPrice(const catalogue::PriceRules& rules, units::Rate tax);
 
 /// What the card takes of `total` in so many payments, to the minor unit; nothing where no card fee is charged. Throws
 /// base::Overflow.

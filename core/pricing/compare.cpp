@@ -79,6 +79,13 @@ class Comparer {
     }
     std::string share(units::Rate rate) const { return units::formatRate(rate, m_style) + " %"; }
 
+    /// "7.25 %", "7.25 %, 3 %".
+    std::string ratesOf(const catalogue::TaxRule& rule) const {
+        auto text = share(rule.rate);
+        for (const auto& other : rule.others) text += ", " + share(other.rate);
+        return text;
+    }
+
     /// Notes a cause that has been put in place, and what it does to the total. Where the order cannot be priced before
     /// the next cause is in place too (a blank has become a backing and has its sheet only then), the next one takes
     /// the effect of both.
@@ -133,7 +140,7 @@ class Comparer {
     /// A value as a figure; empty where no figure says it.
     std::string figure(const fields::Field& field, const void* value) const {
         if (&field == &fields::fieldOf<&catalogue::PriceRules::tax>())
-            return share(static_cast<const catalogue::TaxRule*>(value)->rate);
+            return ratesOf(*static_cast<const catalogue::TaxRule*>(value));
         if (&field == &fields::fieldOf<&catalogue::PriceRules::cardFee>())
             return share(static_cast<const catalogue::CardFee*>(value)->rate);
         if (&field == &fields::fieldOf<&catalogue::PricedMaterial::price>()) {

@@ -6,6 +6,7 @@
 namespace sp::pricing {
 
 #define SP_PRICING_FAULTS(X)                                                                                           \
+    X(TaxRateGone, NotFound)                                                                                           \
     X(TaxOutOfRange, OutOfRange)                                                                                       \
     X(DepositOutOfRange, OutOfRange)                                                                                   \
     X(CardTakesAll, OutOfRange)                                                                                        \

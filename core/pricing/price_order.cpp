@@ -58,8 +58,8 @@ PriceCoverage coverageOf(Money net, const Outlay& outlay) {
 }
 
 /// An amount without the tax that it includes, in micro-units.
-Fraction withoutTax(Money amount, const catalogue::TaxRule& rule) {
-    return amount.exact() * Fraction::ratio(units::kPpm, units::kPpm + rule.rate.ppm());
+Fraction withoutTax(Money amount, Rate rate) {
+    return amount.exact() * Fraction::ratio(units::kPpm, units::kPpm + rate.ppm());
 }
 
 Earnings earningsOf(Money net, const Outlay& outlay) {
@@ -84,20 +84,23 @@ bool holdsTax(const catalogue::TaxRule& rule, bool taxable, bool exempt) {
     return rule.inclusive && taxable && !exempt;
 }
 
-/// A price that the shop set, as what holds no tax is charged for it: where its prices include the tax, without it.
-Money chargedFor(Money set, const catalogue::PriceBook& book, bool holds, std::int64_t rules) {
-    const auto& tax = book.shop.rules.tax;
-    return toMinor(tax.inclusive && !holds && rules >= 2 ? withoutTax(set, tax) : set.exact(), book.shop.currency);
+/// A price that the shop set, as what holds no tax is charged for it: where its prices include the tax, which is that
+/// of `rate`, without it.
+Money chargedFor(Money set, Rate rate, const catalogue::PriceBook& book, bool holds, std::int64_t rules) {
+    const bool isTakenOut = book.shop.rules.tax.inclusive && !holds && rules >= 2;
+    return toMinor(isTakenOut ? withoutTax(set, rate) : set.exact(), book.shop.currency);
 }
 
 base::Done checkRules(const catalogue::PriceRules& rules, std::int64_t version) {
     namespace fields = catalogue::fields;
     const auto holds = [](const fields::Field& field, std::int64_t whole) { return field.bounds.range.holds(whole); };
-    if (!holds(fields::fieldOf<&catalogue::TaxRule::rate>(), rules.tax.rate.ppm()))
-        return fail(Fault::TaxOutOfRange, "tax");
+    for (std::size_t i = 0; i <= rules.tax.others.size(); ++i) {
+        const auto rate = rateAt(rules.tax, i);
+        if (!holds(fields::fieldOf<&catalogue::TaxRule::rate>(), rate.ppm())) return fail(Fault::TaxOutOfRange, "tax");
+        if (version >= 3 && !(Fraction{} < keptOfPrice(rules, rate))) return fail(Fault::CardTakesAll, "card fee");
+    }
     if (!holds(fields::fieldOf<&catalogue::PriceRules::depositRate>(), rules.depositRate.ppm()))
         return fail(Fault::DepositOutOfRange, "deposit");
-    if (version >= 3 && !(Fraction{} < keptOfPrice(rules, true))) return fail(Fault::CardTakesAll, "card fee");
     for (const auto& step : rules.ladder)
         if (!holds(fields::fieldOf<&catalogue::MarkUpStep::markUp>(), step.markUp.ppm()))
             return fail(Fault::MarkUpOutOfRange, "mark-up", step.from.value());
@@ -107,15 +110,15 @@ base::Done checkRules(const catalogue::PriceRules& rules, std::int64_t version) 
     return {};
 }
 
-void chargeSizes(LinePrice& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool gross,
-                 std::int64_t version) {
+void chargeSizes(LinePrice& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book, Rate rate,
+                 bool gross, std::int64_t version) {
     if (line.customersGarment || line.sizes.empty()) return;
     const auto* baseMaterial = book.find(line.baseMaterial);
     if (!baseMaterial) return;
     for (const auto& size : line.sizes)
         for (const auto& row : baseMaterial->material.sizes) {
             if (row.name != size.size || row.surcharge.isZero() || size.count.isZero()) continue;
-            const Money each = chargedFor(row.surcharge, book, gross, version);
+            const Money each = chargedFor(row.surcharge, rate, book, gross, version);
             const Money amount = Money::fromExact(each.exact() * Fraction::of(size.count.value()));
             priced.sizes.push_back({size.size, size.count, each, amount});
         }
@@ -144,35 +147,48 @@ base::Result<Money> discountOn(Money sum, const catalogue::Discount& discount, c
     return toMinor(discount.amount->exact(), currency);
 }
 
-/// The order's amount without included tax, the tax and the total, from its lines, surcharges and discounts.
-void settleTax(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
-    const auto& rules = book.shop.rules;
-    const auto& currency = book.shop.currency;
+/// Shares rush, discount and minimum over the lines, by what they charge.
+void adjustLines(PricedOrder& priced, const units::Currency& currency) {
     std::vector<Money> charged;
     for (const auto& line : priced.lines) charged.push_back(line.charged);
     const auto adjusted =
         units::apportion(priced.rush - priced.discount + priced.minimumOrderCharge, charged, currency);
-    std::vector<Money> taxable;
-    for (std::size_t i = 0; i < charged.size(); ++i) {
-        priced.lines[i].adjusted = adjusted[i];
-        if (order.lines[i].taxable) taxable.push_back(charged[i] + adjusted[i]);
-    }
-    const bool exempt = priced.taxStanding == TaxStanding::Exempt;
-    priced.taxIncluded = rules.tax.inclusive && !exempt;
-    if (!exempt) priced.tax = taxOn(taxable, rules.tax, currency);
-    priced.total = priced.taxIncluded ? priced.subtotal : priced.subtotal + priced.tax;
-    priced.deposit = depositOn(priced.total, rules, currency);
-    priced.balance = priced.total - priced.deposit;
+    for (std::size_t i = 0; i < charged.size(); ++i) priced.lines[i].adjusted = adjusted[i];
 }
 
-/// What each line holds of the tax: nothing where the tax comes on top.
-std::vector<Money> taxInside(const PricedOrder& priced, const catalogue::Order& order,
-                             const units::Currency& currency) {
-    std::vector<Money> taxed(priced.lines.size());
-    if (!priced.taxIncluded) return taxed;
-    for (std::size_t i = 0; i < taxed.size(); ++i)
-        if (order.lines[i].taxable) taxed[i] = priced.lines[i].charged + priced.lines[i].adjusted;
-    return units::apportion(priced.tax, taxed, currency);
+/// The tax rate by rate, and what each line holds of it: nothing where the tax comes on top.
+std::vector<Money> addUpTax(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
+    const auto& rule = book.shop.rules.tax;
+    std::vector<Money> inside(priced.lines.size());
+    const bool exempt = priced.taxStanding == TaxStanding::Exempt;
+    priced.taxIncluded = rule.inclusive && !exempt;
+    for (std::size_t number = 0; number <= rule.others.size() && !exempt; ++number) {
+        std::vector<std::size_t> lines;
+        std::vector<Money> taxable;
+        TaxAmount tax{nameAt(rule, number), rateAt(rule, number), {}, {}};
+        for (std::size_t i = 0; i < priced.lines.size(); ++i) {
+            if (!order.lines[i].taxable || findRate(rule, order.lines[i].taxRate) != number) continue;
+            lines.push_back(i);
+            taxable.push_back(priced.lines[i].charged + priced.lines[i].adjusted);
+            tax.on += taxable.back();
+        }
+        if (lines.empty()) continue;
+        tax.tax = taxOn(taxable, rule, tax.rate, book.shop.currency);
+        priced.tax += tax.tax;
+        if (priced.taxIncluded) {
+            const auto parts = units::apportion(tax.tax, taxable, book.shop.currency);
+            for (std::size_t i = 0; i < lines.size(); ++i) inside[lines[i]] = parts[i];
+        }
+        priced.taxes.push_back(std::move(tax));
+    }
+    return inside;
+}
+
+/// The order's total and what of it is due when, from its lines, surcharges, discounts and tax.
+void settle(PricedOrder& priced, const catalogue::PriceBook& book) {
+    priced.total = priced.taxIncluded ? priced.subtotal : priced.subtotal + priced.tax;
+    priced.deposit = depositOn(priced.total, book.shop.rules, book.shop.currency);
+    priced.balance = priced.total - priced.deposit;
 }
 
 /// What the card takes of the order, shared over its lines by what they charge. Before rules 3 it is in their cost.
@@ -185,8 +201,8 @@ std::vector<Money> cardFees(const PricedOrder& priced, const catalogue::PriceBoo
     return units::apportion(fee, charged, book.shop.currency);
 }
 
-void addUpEarnings(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
-    const auto tax = taxInside(priced, order, book.shop.currency);
+/// `tax` is what each line's charge holds of it.
+void addUpEarnings(PricedOrder& priced, const std::vector<Money>& tax, const catalogue::PriceBook& book) {
     const auto fees = cardFees(priced, book);
     Money net;
     Outlay all;
@@ -223,13 +239,15 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     priced.discount = *discount;
     const bool holdsAny =
         std::ranges::any_of(order.lines, [&](const auto& line) { return holdsTax(rules.tax, line.taxable, exempt); });
-    const Money minimum = chargedFor(rules.minimumOrder, book, holdsAny, priced.rules);
+    const Money minimum = chargedFor(rules.minimumOrder, rules.tax.rate, book, holdsAny, priced.rules);
     const Money afterDiscount = beforeDiscount - priced.discount;
     priced.minimumOrderCharge = std::max(Money{}, minimum - afterDiscount);
     priced.subtotal = afterDiscount + priced.minimumOrderCharge;
     if (priced.subtotal > kMaxMoney) throw base::Overflow();
-    settleTax(priced, order, book);
-    addUpEarnings(priced, order, book);
+    adjustLines(priced, book.shop.currency);
+    const auto taxInside = addUpTax(priced, order, book);
+    settle(priced, book);
+    addUpEarnings(priced, taxInside, book);
     return priced;
 }
 
@@ -261,11 +279,12 @@ base::Result<LinePrice> priceCosted(const costing::LineCost& cost, Money asked, 
     priced.ladderMarkUp = markUpFor(rules.ladder, line.quantity);
     const bool ownLine = rules.setUp == catalogue::SetUpCharge::OwnLine;
     const bool gross = holdsTax(rules.tax, line.taxable, exempt);
+    const Rate rate = rateAt(rules.tax, findRate(rules.tax, line.taxRate).value_or(0)); // whether it is due or not
     // Of rules 1 and 2 the card fee is in the cost.
-    const Fraction kept = version < 3 ? Fraction::of(1) : keptOfPrice(rules, line.taxable && !exempt);
+    const Fraction kept = version < 3 ? Fraction::of(1) : keptOfPrice(rules, rateOn(line, rules.tax, exempt));
     const Fraction fixed = version < 3 ? Fraction{} : cardFixed.exact();
     priced.floor = Money::fromExact((cost.outOfPocket.exact() + fixed) / kept);
-    const Fraction asking = priceAtMarkUp(Fraction::of(1), gross ? rules.tax.rate : units::Rate{}) / kept;
+    const Fraction asking = priceAtMarkUp(Fraction::of(1), gross ? rate : Rate{}) / kept;
     const auto ask = [&](const Fraction& atCost, const Fraction& fixedFee) {
         return (priceAtMarkUp(atCost, priced.ladderMarkUp) + fixedFee) * asking;
     };
@@ -276,12 +295,12 @@ base::Result<LinePrice> priceCosted(const costing::LineCost& cost, Money asked, 
     priced.each = priced.calculatedEach;
     if (line.overrideEach) {
         // Typed with the tax, where there is any on the line.
-        priced.each = chargedFor(*line.overrideEach, book, gross || !line.taxable, version);
+        priced.each = chargedFor(*line.overrideEach, rate, book, gross || !line.taxable, version);
         if (rules.tax.inclusive && line.taxable && exempt && version >= 2) priced.typedWithTax = line.overrideEach;
     }
     priced.goods = Money::fromExact(priced.each.exact() * pieces);
     if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact(), {}), currency);
-    chargeSizes(priced, line, book, gross, version);
+    chargeSizes(priced, line, book, rate, gross, version);
     priced.charged = priced.goods + priced.setUp;
     for (const auto& size : priced.sizes) priced.charged += size.amount;
     if (priced.charged > kMaxMoney) throw base::Overflow();
@@ -299,6 +318,8 @@ TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBoo
 
 base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                                   layout::FitMemo& fits, const costing::OrderShare& share, std::int64_t rules) {
+    if (!findRate(book.shop.rules.tax, line.taxRate))
+        return fail(Fault::TaxRateGone, line.title, line.taxRate, line.title);
     const auto cost = costing::costFigures(line, book, fits, share, rules);
     if (!cost) return fail(cost.error());
     Money asked = cost->total;

@@ -81,6 +81,16 @@ enum class TaxStanding {
     ExemptionMissing ///< asked for, but no certificate in force is on file: tax is charged
 };
 
+/// The tax of one rate.
+struct TaxAmount {
+    std::string name; ///< of the rate, as printed
+    units::Rate rate;
+    units::Money on; ///< what the lines with that rate come to, with the tax where prices include it
+    units::Money tax;
+
+    friend bool operator==(const TaxAmount&, const TaxAmount&) = default;
+};
+
 /// A priced order. `goods` + `rush` − `discount` + `minimumOrderCharge` = `subtotal`; `subtotal` + `tax` = `total`,
 /// except where prices include the tax: then `total` is `subtotal` and `tax` is the part of it. `deposit` + `balance` =
 /// `total`.
@@ -93,6 +103,7 @@ struct PricedOrder {
     units::Money minimumOrderCharge; ///< up to the minimum order
     units::Money subtotal;
     units::Money tax;
+    std::vector<TaxAmount> taxes; ///< `tax` by rate, in the order of the shop's rates; those that lines are taxed at
     bool taxIncluded = false;
     TaxStanding taxStanding = TaxStanding::Charged;
     units::Money total;
@@ -105,10 +116,11 @@ struct PricedOrder {
 /// Prices an order. The same order and book always give the same figures. What the shop set itself (typed prices,
 /// surcharges of sizes, the minimum order) is with the tax where its prices include it, and loses the tax where none is
 /// charged: for an exempt customer, surcharges on a line without tax too, the minimum where no line has tax. A typed
-/// price of a line without tax and a discount in money are as typed. The calculated price keeps cost and mark-up after
-/// the card fee expected of it; what the card takes is reckoned anew from what is to pay. `rules` below kRulesVersion:
-/// as it was then. Errors: what costing refuses, with the line named; OutOfRange for a discount, a day or a rate
-/// outside its range; Missing for an order without lines; TooLarge beyond kMaxMoney.
+/// price of a line without tax and a discount in money are as typed. The smallest order holds the shop's usual rate.
+/// The calculated price keeps cost and mark-up after the card fee expected of it; what the card takes is reckoned anew
+/// from what is to pay. `rules` below kRulesVersion: as it was then. Errors: what costing refuses, with the line named;
+/// OutOfRange for a discount, a day or a rate outside its range; Missing for an order without lines; TooLarge beyond
+/// kMaxMoney.
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
                                      layout::FitMemo& fits, std::int64_t rules = kRulesVersion);
 

@@ -136,9 +136,10 @@ struct SheetContent {
     std::vector<SheetLine> lines;
     std::vector<SheetRow> adjustments; ///< rush, discount, top-up to the smallest order, those there are
     SheetAmount together;
-    bool showsTogether = false;  ///< false where it would only say `toPay` twice
-    std::optional<SheetTax> tax; ///< on top of `together`
-    std::string taxIncluded;     ///< the sentence instead, where the prices hold the tax; else empty
+    bool showsTogether = false;      ///< false where it would only say `toPay` twice
+    std::optional<SheetTax> tax;     ///< on top of `together`
+    std::vector<SheetTax> moreTaxes; ///< further rates, likewise
+    std::string taxIncluded;         ///< the sentence instead, where the prices hold the tax; else empty
     SheetAmount toPay;
     std::optional<SheetAmount> deposit; ///< with `balance`; none where none is asked
     SheetAmount balance;

@@ -2,6 +2,7 @@
 #include "core/quoting/sheet_maker.h"
 
 #include "core/base/ensure.h"
+#include "core/pricing/tax.h"
 
 #include <fmt/format.h>
 
@@ -127,8 +128,11 @@ std::string Writer::noteOf(const catalogue::OrderLine& line, const std::optional
     std::string note;
     const auto add = [&note](const std::string& what) { note += (note.empty() ? "" : " · ") + what; };
     if (line.templatesOnWall) add(m_words.templatesOnWall());
-    const bool isTaxed = !m_shop.rules.tax.rate.isZero() && m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
-    if (isTaxed && !line.taxable) add(m_words.untaxed(m_shop.rules.tax.name));
+    const auto& tax = m_shop.rules.tax;
+    const bool isTaxed = m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
+    if (isTaxed && !tax.rate.isZero() && !line.taxable) add(m_words.untaxed(tax.name));
+    if (const auto number = pricing::findRate(tax, line.taxRate); isTaxed && line.taxable && number && *number > 0)
+        add(m_words.tax(pricing::nameAt(tax, *number), percent(pricing::rateAt(tax, *number))));
     if (offer) add(m_words.moreForLess(count(offer->quantity), money(offer->charged), money(offer->ordered)));
     return note;
 }
@@ -181,16 +185,30 @@ void Writer::writeTax(SheetContent& sheet) const {
         writeExemption(sheet);
         return;
     }
-    if (rule.rate.isZero()) return;
+    auto taxes = priced.taxes;
+    if (taxes.empty()) taxes.push_back({rule.name, rule.rate, {}, {}}); // no line is taxed
+    std::erase_if(taxes, [](const pricing::TaxAmount& tax) { return tax.rate.isZero(); });
+    if (taxes.empty()) return;
     std::string note;
+    const auto add = [](std::string& to, const std::string& more) { to += (to.empty() ? "" : ". ") + more; };
     if (priced.taxStanding == pricing::TaxStanding::ExemptionMissing) note = m_words.certificateMissing();
     if (priced.taxIncluded) {
-        sheet.taxIncluded = m_words.taxIncluded(rule.name, percent(rule.rate), money(priced.tax));
-        if (!note.empty()) sheet.taxIncluded += ". " + note;
+        for (const auto& tax : taxes)
+            add(sheet.taxIncluded, m_words.taxIncluded(tax.name, percent(tax.rate), money(tax.tax)));
+        if (!note.empty()) add(sheet.taxIncluded, note);
         return;
     }
-    if (rule.rounding == catalogue::TaxRounding::PerLine) note += (note.empty() ? "" : ". ") + m_words.roundedByLine();
-    sheet.tax = SheetTax{m_words.tax(rule.name, percent(rule.rate)), note, amount(priced.tax)};
+    if (rule.rounding == catalogue::TaxRounding::PerLine) add(note, m_words.roundedByLine());
+    const auto label = [&](const pricing::TaxAmount& tax) {
+        return taxes.size() == 1 ? m_words.tax(tax.name, percent(tax.rate))
+                                 : m_words.taxOn(tax.name, percent(tax.rate), money(tax.on));
+    };
+    for (const auto& tax : taxes) {
+        if (!sheet.tax)
+            sheet.tax = SheetTax{label(tax), note, amount(tax.tax)};
+        else
+            sheet.moreTaxes.push_back({label(tax), {}, amount(tax.tax)});
+    }
 }
 
 void Writer::writeTotals(SheetContent& sheet) const {
@@ -276,6 +294,7 @@ SheetContent contentOfTotal(const std::string& number, const catalogue::Order& o
     known.lines = {line};
     catalogue::PriceBook untaxed = book;
     untaxed.shop.rules.tax.rate = {};
+    untaxed.shop.rules.tax.others.clear();
     pricing::PricedOrder priced;
     pricing::PricedLine pricedLine;
     pricedLine.goods = total;

@@ -43,6 +43,8 @@ class SheetWords {
     virtual std::string topUp(const std::string& smallestOrder) const = 0;
 
     virtual std::string tax(const std::string& tax, const std::string& percent) const = 0;
+    /// Of several rates: what this one is charged on.
+    virtual std::string taxOn(const std::string& tax, const std::string& percent, const std::string& amount) const = 0;
     virtual std::string taxExempt(const std::string& tax) const = 0;
     /// `place` may be empty.
     virtual std::string certificate(const std::string& number, const std::string& place) const = 0;

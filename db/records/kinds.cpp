@@ -31,12 +31,6 @@ void originInCode(Json& priced) {
                         {"priced_on", nullptr}};
 }
 
-/// Version 2 of a shop.
-void shopOf2(Json& shop) {
-    packingByAmount(shop);
-    shopInShape(shop);
-}
-
 } // namespace
 
 int newestVersion(std::string_view kind, const catalogue::fields::Object& object,
@@ -52,7 +46,7 @@ int newestVersion(std::string_view kind, const catalogue::fields::Object& object
 template<>
 const Kind& kindOf<catalogue::Shop>() {
     static const Kind kind = [] {
-        auto shop = makeKind<catalogue::Shop>("shop", {&shopOf2});
+        auto shop = makeKind<catalogue::Shop>("shop", {&shopGetsLists});
         shop.inShape = &shopInShape;
         shop.outOfShape = &shopOutOfShape;
         return shop;
@@ -112,7 +106,7 @@ const Kind& kindOf<catalogue::Customer>() {
 template<>
 const Kind& kindOf<catalogue::Order>() {
     static const Kind kind = [] {
-        auto order = makeKind<catalogue::Order>("order", {&orderInShape});
+        auto order = makeKind<catalogue::Order>("order", {&orderGetsChoices});
         order.inShape = &orderInShape;
         order.outOfShape = &orderOutOfShape;
         return order;

@@ -169,6 +169,9 @@ const Object& objectOf<quoting::SheetContent>() {
                                    field<&T::together>("together", Term::Total),
                                    field<&T::showsTogether>("shows_together", Term::Total),
                                    field<&T::tax>("tax", Term::Tax),
+                                   field<&T::moreTaxes>("more_taxes", Term::FurtherTaxRates, kMaxRows)
+                                       .cameWith({{"paper-result", 3}})
+                                       .standingFor(std::vector<quoting::SheetTax>{}, "[]"),
                                    field<&T::taxIncluded>("tax_included", Term::TaxInThePrice, kPrinted),
                                    field<&T::toPay>("to_pay", Term::Total),
                                    field<&T::deposit>("deposit", Term::Deposit),

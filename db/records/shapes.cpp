@@ -52,13 +52,11 @@ void lineInShape(Json& line) {
     line["places"] = Json::array({std::move(place)});
     line["kind"] = "piece";
     line["at_no_charge"] = false;
-    line["tax_rate"] = "";
 }
 
 void lineOutOfShape(Json& line) {
     takePlain(line, "kind", "piece");
     takePlain(line, "at_no_charge", false);
-    takePlain(line, "tax_rate", "");
     Json place = takeOnly(line, "places");
     takePlain(place, "entries", Json::array());
     takePlain(place, "place", "");
@@ -72,6 +70,11 @@ void lineOutOfShape(Json& line) {
 }
 
 } // namespace
+
+void orderGetsChoices(Json& order) {
+    for (auto& line : listAt(order, "lines")) line["tax_rate"] = "";
+    orderInShape(order);
+}
 
 void orderInShape(Json& order) {
     for (auto& line : listAt(order, "lines")) lineInShape(line);
@@ -90,9 +93,16 @@ void orderOutOfShape(Json& order) {
     for (auto& line : listAt(order, "lines")) lineOutOfShape(line);
 }
 
-void packingByAmount(Json& shop) {
+void shopGetsLists(Json& shop) {
     for (auto& packing : listAt(shop, "packing"))
         packing = {{"material", std::move(packing)}, {"amount", 1}, {"per", "piece"}};
+    Json rules = takeOut(shop, "rules");
+    Json tax = takeOut(rules, "tax");
+    if (!tax.is_object()) refuseKey("tax");
+    tax["others"] = Json::array();
+    rules["tax"] = std::move(tax);
+    shop["rules"] = std::move(rules);
+    shopInShape(shop);
 }
 
 void shopInShape(Json& shop) {
@@ -100,7 +110,10 @@ void shopInShape(Json& shop) {
     Json tax = takeOut(rules, "tax");
     Json rate = Json::object();
     move(tax, rate, {"name", "rate_ppm"});
-    tax["rates"] = Json::array({std::move(rate)});
+    Json others = takeOut(tax, "others");
+    if (!others.is_array()) refuseKey("others");
+    others.insert(others.begin(), std::move(rate));
+    tax["rates"] = std::move(others);
     rules["tax"] = std::move(tax);
     shop["rules"] = std::move(rules);
 }
@@ -108,9 +121,13 @@ void shopInShape(Json& shop) {
 void shopOutOfShape(Json& shop) {
     Json rules = takeOut(shop, "rules");
     Json tax = takeOut(rules, "tax");
-    Json rate = takeOnly(tax, "rates");
-    move(rate, tax, {"name", "rate_ppm"});
-    expectEmpty(rate);
+    Json rates = takeOut(tax, "rates");
+    if (!rates.is_array() || rates.empty()) refuseKey("rates");
+    Json usual = std::move(rates[0]);
+    rates.erase(rates.begin());
+    move(usual, tax, {"name", "rate_ppm"});
+    expectEmpty(usual);
+    tax["others"] = std::move(rates);
     rules["tax"] = std::move(tax);
     shop["rules"] = std::move(rules);
 }

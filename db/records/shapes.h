@@ -12,11 +12,13 @@ namespace sp::db::records {
 /// An order → up to four choices → lines → places on a line → entries. The program's order is one choice and has one
 /// place for each line.
 void orderInShape(Json& order);
+/// Likewise of version 1: every line at the usual rate of tax.
+void orderGetsChoices(Json& order);
 void orderOutOfShape(Json& order);
 
-/// Packing by amount, of a shop that had one of each with every piece.
-void packingByAmount(Json& shop);
-/// A shop with named rates of tax. The program's shop has one rate.
+/// A shop that had one of each packing with every piece, and one rate of tax, as one of version 2.
+void shopGetsLists(Json& shop);
+/// A shop with its rates of tax in one list, the usual one first.
 void shopInShape(Json& shop);
 void shopOutOfShape(Json& shop);
 

@@ -30,6 +30,11 @@ std::optional<T> findOnly(sqlite::Connection& db, const char* sql) {
     return std::move(*value);
 }
 
+/// The usual rate of tax, then the further ones.
+catalogue::TaxRate rateOf(const catalogue::TaxRule& tax, std::size_t position) {
+    return position == 0 ? catalogue::TaxRate{tax.name, tax.rate} : tax.others[position - 1];
+}
+
 } // namespace
 
 std::optional<Shop> ShopStore::find() { return findOnly<Shop>(m_db, "SELECT digest FROM shop WHERE only_row = 1"); }
@@ -39,7 +44,10 @@ void ShopStore::write(const Shop& s, const Stamp& stamp) {
     m_db.run(sql, kOnlyRow, RecordStore(m_db).save(records::write(s)), orNull(s.usualTape), orNull(s.usualTemplate),
              stamp.seq);
     m_db.run("DELETE FROM tax_rate");
-    m_db.run("INSERT INTO tax_rate (position, name, rate_ppm) VALUES (0, ?, ?)", s.rules.tax.name, s.rules.tax.rate);
+    for (std::size_t i = 0; i <= s.rules.tax.others.size(); ++i) {
+        const auto rate = rateOf(s.rules.tax, i);
+        m_db.run("INSERT INTO tax_rate (position, name, rate_ppm) VALUES (?, ?, ?)", i, rate.name, rate.rate);
+    }
     m_db.run("DELETE FROM shop_packing");
     for (std::size_t i = 0; i < s.packing.size(); ++i)
         m_db.run("INSERT INTO shop_packing (position, material_id, amount, per) VALUES (?, ?, ?, ?)", i,
@@ -58,12 +66,15 @@ void ShopStore::expectColumns(const Shop& shop) {
     }
     {
         auto row = m_db.query("SELECT position, name, rate_ppm FROM tax_rate ORDER BY position");
-        expect(row.step());
-        const auto position = row.takeInteger();
-        const auto name = row.takeText();
-        units::Rate rate;
-        row >> rate;
-        expect(position == 0 && name == shop.rules.tax.name && rate == shop.rules.tax.rate && !row.step());
+        std::size_t found = 0;
+        for (; row.step(); ++found) {
+            const auto position = row.takeInteger();
+            catalogue::TaxRate rate;
+            row >> rate.name >> rate.rate;
+            expect(found <= shop.rules.tax.others.size() && position == static_cast<std::int64_t>(found) &&
+                   rate == rateOf(shop.rules.tax, found));
+        }
+        expect(found == shop.rules.tax.others.size() + 1);
     }
     auto rows = m_db.query("SELECT position, material_id, amount, per FROM shop_packing ORDER BY position");
     std::size_t found = 0;

@@ -250,13 +250,20 @@ bool isExempt(const catalogue::Order& order, const catalogue::PriceBook& book) {
     return paper.issuedOn <= order.quotedOn && (!paper.expiresOn || order.quotedOn <= *paper.expiresOn);
 }
 
+/// Of the rate that the line names, due or not.
+Whole rateOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book) {
+    for (const auto& other : book.shop.rules.tax.others)
+        if (other.name == line.taxRate) return other.rate.ppm();
+    return book.shop.rules.tax.rate.ppm();
+}
+
 PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
                     layout::FitMemo& fits, const PlainShare& share) {
     const auto& rules = book.shop.rules;
     PlainLine priced;
     priced.cost = plainCost(line, book, fits, share);
     const Whole n = line.quantity.value();
-    const Whole tax = rules.tax.rate.ppm();
+    const Whole tax = rateOf(line, book);
     const bool holdsTax = rules.tax.inclusive && line.taxable && !exempt;
     // Asked with the tax inside = net × (1 + t): where no tax is due, what was set with it is divided by 1 + t.
     const Whole inside = rules.tax.inclusive ? kMillion + tax : kMillion;
@@ -330,17 +337,13 @@ struct Sharing {
 };
 
 /// What is left of each line and of all of them.
-void settle(PlainOrder& priced, const catalogue::Order& order, bool inside) {
-    Whole taxed = 0;
-    for (std::size_t i = 0; i < priced.lines.size(); ++i)
-        if (order.lines[i].taxable) taxed += priced.lines[i].paid;
-    Sharing tax{inside ? priced.tax : 0, taxed};
+void settle(PlainOrder& priced, bool inside) {
     Sharing fee{priced.cardFee, priced.goods};
     PlainCost all;
     for (std::size_t i = 0; i < priced.lines.size(); ++i) {
         auto& line = priced.lines[i];
         line.net = line.paid;
-        if (order.lines[i].taxable) line.net -= tax.next(line.paid);
+        if (inside) line.net -= line.tax;
         line.cardFee = fee.next(line.charged);
         line.coverage = coverageOf(line.net - line.cardFee, line.cost);
         line.perHour = perHourOf(line.net - line.cardFee, line.cost);
@@ -435,17 +438,32 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
 
     // What was put on or taken off is shared by what each line charges; each running total is rounded to the cent.
     Sharing added{priced.subtotal - priced.goods, priced.goods};
-    Whole taxable = 0;
-    const Whole rate = rules.tax.rate.ppm();
-    const Whole of = rules.tax.inclusive ? kMillion + rate : kMillion;
+    std::map<std::string, std::pair<Whole, Whole>> taxable; // by name: what is taxed, at what rate
+    const auto of = [&](Whole rate) { return rules.tax.inclusive ? kMillion + rate : kMillion; };
     for (std::size_t i = 0; i < priced.lines.size(); ++i) {
         auto& line = priced.lines[i];
         line.paid = line.charged + added.next(line.charged);
         if (exempt || !order.lines[i].taxable) continue;
-        taxable += line.paid;
-        if (rules.tax.rounding == catalogue::TaxRounding::PerLine) priced.tax += cents(Wide{line.paid} * rate, of);
+        const Whole rate = rateOf(order.lines[i], book);
+        auto& sum = taxable[order.lines[i].taxRate];
+        sum = {sum.first + line.paid, rate};
+        if (rules.tax.rounding == catalogue::TaxRounding::PerLine) line.tax = cents(Wide{line.paid} * rate, of(rate));
     }
-    if (rules.tax.rounding == catalogue::TaxRounding::PerInvoice) priced.tax = cents(Wide{taxable} * rate, of);
+    for (const auto& [name, sum] : taxable) {
+        const auto& [paid, rate] = sum;
+        Whole all = cents(Wide{paid} * rate, of(rate));
+        if (rules.tax.rounding == catalogue::TaxRounding::PerLine) {
+            all = 0;
+            for (std::size_t i = 0; i < priced.lines.size(); ++i)
+                if (order.lines[i].taxRate == name) all += priced.lines[i].tax;
+        }
+        priced.tax += all;
+        // What each line holds of it, by what it comes to.
+        Sharing held{all, paid};
+        for (std::size_t i = 0; i < priced.lines.size(); ++i)
+            if (order.lines[i].taxable && order.lines[i].taxRate == name)
+                priced.lines[i].tax = held.next(priced.lines[i].paid);
+    }
     const bool inside = rules.tax.inclusive && !exempt;
     priced.total = priced.subtotal + (inside ? 0 : priced.tax);
     const Whole step = rules.depositStep.micros() > 0 ? rules.depositStep.micros() : kCent;
@@ -457,7 +475,7 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
                                    Wide{rules.cardFee.fixed.micros()} * payments * kMillion,
                                kMillion);
     }
-    settle(priced, order, inside);
+    settle(priced, inside);
     return priced;
 }
 

@@ -45,6 +45,7 @@ struct PlainLine {
     std::int64_t sizes = 0;
     std::int64_t setUp = 0;
     std::int64_t charged = 0;
+    std::int64_t tax = 0;  ///< on it, or in it
     std::int64_t paid = 0; ///< with its share of rush, discount and minimum
     std::int64_t net = 0;  ///< of that, without the tax it holds
     std::int64_t cardFee = 0;

@@ -126,6 +126,7 @@ void drawRules(Draw& draw, PriceBook& book) {
     rules.minimumOrder = draw.money(300'000'000);
     rules.tax = {"Tax", draw.share(300'000), draw.once(2),
                  draw.once(2) ? TaxRounding::PerLine : TaxRounding::PerInvoice};
+    if (draw.once(2)) rules.tax.others = {{"Reduced", draw.share(300'000)}, {"Other", draw.share(300'000)}};
     rules.cardFee = {draw.once(2), draw.share(60'000), draw.money(1'000'000)};
     rules.depositRate = draw.share(1'000'000);
     rules.depositStep = draw.once(2) ? Money{} : cents(draw.from(1, 1000));
@@ -152,6 +153,8 @@ OrderLine drawLine(Draw& draw, const PriceBook& book) {
     if (draw.once(4)) line.artTime = draw.time(3'600'000);
     if (draw.once(4)) line.overrideEach = draw.money(20'000'000);
     line.taxable = !draw.once(4);
+    if (const auto& rates = book.shop.rules.tax.others; !rates.empty() && draw.once(2))
+        line.taxRate = rates[static_cast<std::size_t>(draw.from(0, 1))].name;
     if (draw.once(4)) line.packing = drawPacking(draw);
     switch (draw.from(0, 2)) {
     case 0: break;

@@ -42,6 +42,10 @@ std::string PlainWords::tax(const std::string& tax, const std::string& percent) 
     return fmt::format("tax({}, {})", tax, percent);
 }
 
+std::string PlainWords::taxOn(const std::string& tax, const std::string& percent, const std::string& amount) const {
+    return fmt::format("taxOn({}, {}, {})", tax, percent, amount);
+}
+
 std::string PlainWords::taxExempt(const std::string& tax) const { return fmt::format("taxExempt({})", tax); }
 
 std::string PlainWords::certificate(const std::string& number, const std::string& place) const {

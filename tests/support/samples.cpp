@@ -152,7 +152,8 @@ Shop sampleShop(const base::Id& goods) {
     shop.rules.rounding = {catalogue::RoundingKind::Ending, 25, 99};
     shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
     shop.rules.minimumOrder = cents(2'000);
-    shop.rules.tax = {"VAT", Rate::fromPpm(88'750), true, catalogue::TaxRounding::PerLine};
+    shop.rules.tax = {
+        "VAT", Rate::fromPpm(88'750), true, catalogue::TaxRounding::PerLine, {{"VAT, reduced", Rate::fromPercent(5)}}};
     shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
     shop.rules.depositRate = Rate::fromPercent(50);
     shop.rules.depositStep = cents(500);
@@ -209,7 +210,8 @@ OrderLine sampleLine(const Design& design) {
             .quantity = Count::of(24),
             .sizes = {{"2XL", Count::of(3)}},
             .overrideEach = cents(1'250),
-            .taxable = false};
+            .taxable = false,
+            .taxRate = "VAT, reduced"};
 }
 
 Order sampleOrder(const base::Id& customer, const Design& design) {

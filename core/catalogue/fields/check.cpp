@@ -158,6 +158,9 @@ Done checkTogether(const Shop& shop) {
     for (std::size_t i = 1; i < shop.rules.rush.size(); ++i)
         if (shop.rules.rush[i].days <= shop.rules.rush[i - 1].days)
             return wrongField(Fault::DaysNotAscending, {}, Term::RushSurcharge);
+    std::set<std::string_view> rates{shop.rules.tax.name};
+    for (const auto& rate : shop.rules.tax.others)
+        if (!rates.insert(rate.name).second) return wrongField(Fault::RateTwice, {}, Term::FurtherTaxRates);
     return {};
 }
 

@@ -68,6 +68,9 @@ const Object& objectOf<OrderLine>() {
             field<&T::sizes>("sizes", Term::Sizes, Length{200}),
             field<&T::overrideEach>("typed_each_micros", Term::TypedPrice, kAmount),
             field<&T::taxable>("taxable", Term::TaxMark),
+            field<&T::taxRate>("tax_rate", Term::TaxRateOfALine, kLine)
+                .cameWith({{"order", 2}, {"sealed-quote", 2}})
+                .standingFor(std::string{}, "\"\""),
         }};
     return object;
 }

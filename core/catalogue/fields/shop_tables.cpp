@@ -99,6 +99,18 @@ const Object& objectOf<Rounding>() {
 }
 
 template<>
+const Object& objectOf<TaxRate>() {
+    using T = TaxRate;
+    static const Object object{"TaxRate",
+                               {
+                                   field<&T::name>("name", Term::NameOfTheTax, kName)
+                                       .unpriced("is printed, and says which lines take the rate"),
+                                   field<&T::rate>("rate_ppm", Term::TaxRate, kShare),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<TaxRule>() {
     using T = TaxRule;
     static const Object object{"TaxRule",
@@ -107,6 +119,7 @@ const Object& objectOf<TaxRule>() {
                                    field<&T::rate>("rate_ppm", Term::TaxRate, kShare),
                                    field<&T::inclusive>("inclusive", Term::TaxInThePrice),
                                    field<&T::rounding>("rounding", Term::RoundingOfTheTax),
+                                   field<&T::others>("others", Term::FurtherTaxRates, Length{20}),
                                }};
     return object;
 }

@@ -81,6 +81,8 @@ const Object& objectOf<RushStep>();
 template<>
 const Object& objectOf<Rounding>();
 template<>
+const Object& objectOf<TaxRate>();
+template<>
 const Object& objectOf<TaxRule>();
 template<>
 const Object& objectOf<CardFee>();

@@ -59,6 +59,7 @@ namespace sp::catalogue::fields {
     X(FixedCardFee)                                                                                                    \
     X(FixedPrice)                                                                                                      \
     X(Form)                                                                                                            \
+    X(FurtherTaxRates)                                                                                                 \
     X(Gap)                                                                                                             \
     X(HandlingAtThePress)                                                                                              \
     X(HeadingOfAColumn)                                                                                                \
@@ -153,6 +154,7 @@ namespace sp::catalogue::fields {
     X(TaxInThePrice)                                                                                                   \
     X(TaxMark)                                                                                                         \
     X(TaxRate)                                                                                                         \
+    X(TaxRateOfALine)                                                                                                  \
     X(Temperature)                                                                                                     \
     X(TemplatesOnTheWall)                                                                                              \
     X(Terms)                                                                                                           \

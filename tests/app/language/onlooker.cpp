@@ -72,6 +72,7 @@ void Onlooker::knowBook(session::BookSession& session) {
     const auto& shop = session.shop();
     const auto& head = shop.letterhead;
     know(head.name + " " + head.lines + " " + head.terms + " " + head.care + " " + shop.rules.tax.name);
+    for (const auto& rate : shop.rules.tax.others) know(rate.name);
     know(shop.currency.code());
 }
 

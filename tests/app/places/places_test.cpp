@@ -267,6 +267,24 @@ TEST_F(Places, packingGoesWithEveryPiece) {
     EXPECT_EQ(field("packing0")->text(), "wrapping");
 }
 
+TEST_F(Places, aShopHasSeveralRatesOfTax) {
+    open<shop::ShopPage>();
+    const auto others = [this] { return m_session->shop().rules.tax.others; };
+    ASSERT_EQ(others().size(), 1U);
+    click("taxRateAdd");
+    ASSERT_EQ(others().size(), 2U);
+    type("otherTaxName1", "Books");
+    type("otherTaxRate1", "2.5");
+    EXPECT_EQ(others()[1], (catalogue::TaxRate{"Books", units::Rate::fromPpm(25'000)}));
+    type("otherTaxRate1", "101");
+    EXPECT_EQ(others()[1].rate, units::Rate::fromPpm(25'000));
+    EXPECT_EQ(field("otherTaxRate1")->text(), "101");
+    type("otherTaxRate1", "3");
+    type("otherTaxName1", "Sales tax");
+    EXPECT_EQ(others()[1].name, "Books") << "two rates of one name";
+    EXPECT_EQ(field("otherTaxName1")->text(), "Sales tax");
+}
+
 TEST_F(Places, packingGoesByNumbersWithPiecesOrOrders) {
     open<shop::ShopPage>();
     const auto first = [this] { return m_session->shop().packing.at(0); };

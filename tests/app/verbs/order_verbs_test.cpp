@@ -129,6 +129,19 @@ TEST_F(Orders, areCostedWithTheirPacking) {
     EXPECT_EQ(packing(own["lines"][0]["cost"]), "2.232");
 }
 
+// Lantern 170.40 at 7.25 % are 12.354, the second line at 4 % 6.816.
+TEST_F(Orders, areTaxedByTheRatesTheyName) {
+    const auto answer = priced(R"({"lines": [{"design": "Lantern", "pieces": 24, "price_each": "7.10"},
+        {"design": "Lantern", "pieces": 24, "price_each": "7.10", "tax_rate": "Sales tax, garments"}]})");
+    ASSERT_EQ(answer["taxes"].size(), 2U);
+    EXPECT_EQ(answer["taxes"][0]["name"], "Sales tax");
+    EXPECT_EQ(answer["taxes"][0]["tax"], "12.35");
+    EXPECT_EQ(answer["taxes"][1]["rate"], "0.04");
+    EXPECT_EQ(answer["taxes"][1]["on"], "170.40");
+    EXPECT_EQ(answer["taxes"][1]["tax"], "6.82");
+    EXPECT_EQ(answer["tax"], "19.17");
+}
+
 TEST_F(Orders, ofOneLineComeToWhatItsOptionsComeTo) {
     const auto outcome = verbs::run(std::vector<std::string>{"price", "--book", book(), "--design", "Studio crest",
                                                              "--quantity", "12", "--due", "2026-12-02", "--json"},
@@ -213,7 +226,9 @@ TEST_F(Orders, areRefusedInOneSentence) {
           Bad{R"({"lines": [{"design": "Lantern", "pieces": 1, "packing": [{"packing": "Jet SS10"}]}]})",
               "There is no packing named “Jet SS10” in this book; check the spelling."},
           Bad{R"({"lines": [{"design": "Lantern", "pieces": 1, "packing": [{"packing": "Care card", "per": "box"}]}]})",
-              "lines[0].packing[0].per must be “piece” or “order”."}}) {
+              "lines[0].packing[0].per must be “piece” or “order”."},
+          Bad{R"({"lines": [{"design": "Lantern", "pieces": 1, "tax_rate": "Books"}]})",
+              "There is no tax rate “Books” in the shop any more; choose another for “Lantern”."}}) {
         const auto outcome = run("price", bad.order);
         EXPECT_EQ(outcome.exit, 1) << bad.order;
         EXPECT_EQ(outcome.err, std::string(bad.said) + "\n") << bad.order;

@@ -32,6 +32,7 @@ PriceBook fullBook() {
     auto book = sample::priceBook();
     auto& rules = book.shop.rules;
     rules.cardFee = {true, Rate::fromPercent(3), sample::cents(30)};
+    rules.tax.others = {{"Reduced", Rate::fromPercent(2)}};
     for (auto& standard : book.bench.steps) {
         standard.perJob += Duration::fromSeconds(31);
         standard.perColour += Duration::fromSeconds(17);
@@ -71,6 +72,7 @@ catalogue::Order fullOrder() {
     blank.baseMaterial = sample::idOf("Hoodie");
     blank.sizes = {{"M", Count::of(4)}, {"2XL", Count::of(3)}, {"L", Count::of(2)}};
     auto order = sample::orderOf({sample::lantern(24), garment, blank, sample::square(5)});
+    order.lines[3].taxRate = "Reduced";
     order.wantedBy = sample::day("2026-11-29");
     return order;
 }

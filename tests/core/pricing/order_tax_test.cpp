@@ -146,4 +146,80 @@ TEST(TaxedPrices, ofAnExemptCustomerHoldNoTax) {
     EXPECT_EQ(priced.lines[0].earnings.net, cents(15'000));
 }
 
+/// Two lines of 100.00 and 200.00 at 10 %, and 4 % for the second.
+Job atTwoRates() {
+    Job job;
+    job.order.lines.push_back(job.first());
+    job.order.lines[1].quantity = Count::of(20);
+    job.order.lines[1].taxRate = "Reduced";
+    job.rules().tax = {"Tax",
+                       Rate::fromPercent(10),
+                       false,
+                       TaxRounding::PerInvoice,
+                       {{"Nothing", {}}, {"Reduced", Rate::fromPercent(4)}}};
+    return job;
+}
+
+// 100.00 at 10 % are 10.00, 200.00 at 4 % 8.00. After a discount of 30.00, shared 10.00 and 20.00: 9.00 and 7.20.
+TEST(TaxRates, areThoseTheLinesName) {
+    auto job = atTwoRates();
+    EXPECT_EQ(job.price().taxes,
+              (std::vector<pricing::TaxAmount>{{"Tax", Rate::fromPercent(10), cents(10'000), cents(1000)},
+                                               {"Reduced", Rate::fromPercent(4), cents(20'000), cents(800)}}));
+    EXPECT_EQ(job.price().tax, cents(1800));
+    EXPECT_EQ(job.price().total, cents(31'800));
+    job.order.discount.amount = cents(3000);
+    EXPECT_EQ(job.price().taxes[0].tax, cents(900));
+    EXPECT_EQ(job.price().taxes[1].tax, cents(720));
+    job.first().taxRate = "Tax"; // the usual one by its name
+    EXPECT_EQ(job.price().tax, cents(1620));
+    job.first().taxRate = "Nothing";
+    EXPECT_EQ(job.price().tax, cents(720));
+    EXPECT_EQ(job.price().taxes[0].name, "Nothing") << "in the order of the shop's rates";
+    job.first().taxable = false;
+    EXPECT_EQ(job.price().taxes.size(), 1U);
+}
+
+// Once a rate: two of three lines of 1.25 at 6 % are 0.15, one at 3 % 0.0375; line by line 0.08 + 0.08 + 0.04.
+TEST(TaxRates, areRoundedOnceARateOrLineByLine) {
+    Job job(1, 125);
+    job.order.lines.resize(3, job.first());
+    job.order.lines[1].taxRate = "Half";
+    job.rules().tax = {"Tax", Rate::fromPercent(6), false, TaxRounding::PerInvoice, {{"Half", Rate::fromPercent(3)}}};
+    EXPECT_EQ(job.price().taxes[0].tax, cents(15));
+    EXPECT_EQ(job.price().taxes[1].tax, cents(4));
+    EXPECT_EQ(job.price().tax, cents(19));
+    job.rules().tax.rounding = TaxRounding::PerLine;
+    EXPECT_EQ(job.price().taxes[0].tax, cents(16));
+    EXPECT_EQ(job.price().tax, cents(20));
+}
+
+// Inside: 10.00 × 1.10 = 11.00 and 10.00 × 1.04 = 10.40; of 110.00 are 10.00 tax, of 208.00 8.00, and 100.00 and 200.00
+// are left of the lines.
+TEST(TaxRates, areInsideThePriceOfEachLine) {
+    auto job = atTwoRates();
+    job.rules().tax.inclusive = true;
+    const auto priced = job.price();
+    EXPECT_EQ(priced.lines[0].each, cents(1100));
+    EXPECT_EQ(priced.lines[1].each, cents(1040));
+    EXPECT_EQ(priced.total, cents(31'800));
+    EXPECT_EQ(priced.tax, cents(1800));
+    EXPECT_EQ(priced.lines[0].earnings.net, cents(10'000));
+    EXPECT_EQ(priced.lines[1].earnings.net, cents(20'000));
+    // What an exempt customer is asked of a typed 10.40 is 10.40 ÷ 1.04.
+    job.order.lines[1].overrideEach = cents(1040);
+    give(job, "2026-01-01", nullptr);
+    EXPECT_EQ(job.price().lines[1].each, cents(1000));
+    EXPECT_EQ(job.price().lines[1].typedWithTax, cents(1040));
+    EXPECT_EQ(job.price().lines[0].each, cents(1000));
+    EXPECT_TRUE(job.price().taxes.empty());
+}
+
+TEST(TaxRates, thatAreGoneAreRefusedWithTheLine) {
+    auto job = atTwoRates();
+    job.order.lines[1].title = "Tee";
+    job.rules().tax.others.pop_back();
+    EXPECT_EQ(describe(job.asked().error()), "TaxRateGone(Reduced, Tee) of Tee");
+}
+
 } // namespace

@@ -16,7 +16,8 @@ namespace {
 
 Money taxOf(std::int64_t amountCents, std::int64_t ppm, bool inclusive = false) {
     const std::vector<Money> one{cents(amountCents)};
-    return pricing::taxOn(one, {"Tax", Rate::fromPpm(ppm), inclusive, TaxRounding::PerInvoice}, Currency{});
+    return pricing::taxOn(one, {"Tax", Rate::fromPpm(ppm), inclusive, TaxRounding::PerInvoice}, Rate::fromPpm(ppm),
+                          Currency{});
 }
 
 struct Row {
@@ -56,8 +57,8 @@ TEST(Tax, perLineAndPerInvoiceDiffer) {
     const std::vector<Money> lines(3, cents(125));
     const TaxRule perLine{"Tax", Rate::fromPercent(6), false, TaxRounding::PerLine};
     const TaxRule perInvoice{"Tax", Rate::fromPercent(6), false, TaxRounding::PerInvoice};
-    EXPECT_EQ(pricing::taxOn(lines, perLine, Currency{}), cents(24));
-    EXPECT_EQ(pricing::taxOn(lines, perInvoice, Currency{}), cents(23));
+    EXPECT_EQ(pricing::taxOn(lines, perLine, perLine.rate, Currency{}), cents(24));
+    EXPECT_EQ(pricing::taxOn(lines, perInvoice, perInvoice.rate, Currency{}), cents(23));
 }
 
 } // namespace

@@ -152,6 +152,37 @@ TEST(SheetContent, namesATaxThatThePricesHoldWithoutAddingIt) {
     EXPECT_EQ(sheet.taxIncluded, "taxIncluded(VAT, 20 %, 27.80)");
 }
 
+// Two lines of 166.80: 20 % of one are 33.36, 5 % of the other 8.34; inside 166.80 ÷ 6 = 27.80 and 166.80 ÷ 21 =
+// 7.942…
+TEST(SheetContent, saysTheTaxByRateWhereThereAreSeveral) {
+    auto sale = test::shortSale();
+    sale.order.lines.push_back(sale.order.lines[0]);
+    for (auto& line : sale.order.lines) line.overrideEach = units::Money::fromMicros(6'950'000);
+    sale.order.lines[1].taxRate = "Reduced";
+    auto& tax = sale.book.shop.rules.tax;
+    tax = {
+        "VAT", Rate::fromPercent(20), false, catalogue::TaxRounding::PerInvoice, {{"Reduced", Rate::fromPercent(5)}}};
+    auto sheet = sale.sheet(test::PlainWords());
+    ASSERT_TRUE(sheet.tax);
+    EXPECT_EQ(taxLabel(sheet), "taxOn(VAT, 20 %, 166.80)");
+    EXPECT_EQ(sheet.tax->amount.text, "33.36");
+    ASSERT_EQ(sheet.moreTaxes.size(), 1U);
+    EXPECT_EQ(sheet.moreTaxes[0].label, "taxOn(Reduced, 5 %, 166.80)");
+    EXPECT_EQ(sheet.moreTaxes[0].amount.text, "8.34");
+    EXPECT_EQ(sheet.toPay.text, "375.30");
+    EXPECT_EQ(sheet.lines[0].note, "templatesOnWall");
+    EXPECT_EQ(sheet.lines[1].note, "templatesOnWall · tax(Reduced, 5 %)");
+    tax.inclusive = true;
+    sheet = sale.sheet(test::PlainWords());
+    EXPECT_EQ(sheet.taxIncluded, "taxIncluded(VAT, 20 %, 27.80). taxIncluded(Reduced, 5 %, 7.94)");
+    EXPECT_EQ(sheet.toPay.text, "333.60");
+    sale.order.lines[0].taxRate = "Reduced"; // one rate, and its name alone
+    tax.inclusive = false;
+    sheet = sale.sheet(test::PlainWords());
+    EXPECT_EQ(taxLabel(sheet), "tax(Reduced, 5 %)");
+    EXPECT_TRUE(sheet.moreTaxes.empty());
+}
+
 TEST(SheetContent, saysThatTaxIsRoundedByLine) {
     auto sale = test::shortSale();
     sale.book.shop.rules.tax.rounding = catalogue::TaxRounding::PerLine;
