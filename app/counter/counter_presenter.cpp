@@ -49,6 +49,7 @@ void CounterPresenter::select(int line) {
     saveDraft();
     const int last = static_cast<int>(order().lines.size()) - 1;
     m_current = std::clamp(line, -1, last);
+    m_place = 0;
     reprice();
     Q_EMIT lineShown();
     Q_EMIT changed();
@@ -60,6 +61,7 @@ void CounterPresenter::show(db::Quote quote) {
     m_unkept = false;
     m_rest.stop();
     m_current = m_quote.order.lines.empty() ? -1 : 0;
+    m_place = 0;
     readPrices();
     reprice();
     Q_EMIT orderShown();
@@ -98,6 +100,7 @@ void CounterPresenter::startCopy() {
     m_quote.order.wantedBy.reset();
     readPrices();
     m_current = m_quote.order.lines.empty() ? -1 : 0;
+    m_place = 0;
     touched();
     saveDraft();
     Q_EMIT orderShown();
@@ -115,6 +118,7 @@ void CounterPresenter::bookChanged() {
             readPrices();
             m_unread.clear();
             m_current = std::min(std::max(current, 0), static_cast<int>(order().lines.size()) - 1);
+            m_place = hasLine() ? std::clamp(m_place, 0, std::max(0, static_cast<int>(line().places.size()) - 1)) : 0;
             reprice();
             Q_EMIT orderShown();
             Q_EMIT lineShown();
@@ -134,23 +138,28 @@ void CounterPresenter::readPrices() {
 void CounterPresenter::addDesign(const base::Id& id) {
     const auto* design = m_session.design(id);
     if (!canChange() || !design) return;
-    m_quote.order.lines.push_back(catalogue::lineOf(*design));
+    addLine(catalogue::lineOf(*design));
+}
+
+void CounterPresenter::addLine(catalogue::OrderLine line) {
+    m_quote.order.lines.push_back(std::move(line));
     m_current = static_cast<int>(order().lines.size()) - 1;
+    m_place = 0;
     touched();
     saveDraft();
     Q_EMIT lineShown();
 }
 
 void CounterPresenter::takeDesign() {
-    if (!canChange() || !hasLine()) return;
-    const auto* design = m_session.design(line().design);
+    if (!canChange() || !place()) return;
+    const auto* design = m_session.design(place()->design);
     if (!design) return;
-    for (const char* field : {"width", "height", "stone"}) m_unread.drop(m_current, QLatin1String(field));
-    editLine([&](catalogue::OrderLine& line) {
-        line.width = design->width;
-        line.height = design->height;
-        line.stones = design->stones;
-        line.templatesOnWall = design->templatesOnWall;
+    for (const char* field : {"width", "height", "stone"}) m_unread.drop(keyOf(Owner::Place), QLatin1String(field));
+    editPlace([&](catalogue::Placement& place) {
+        place.width = design->width;
+        place.height = design->height;
+        place.stones = design->stones;
+        place.templatesOnWall = design->templatesOnWall;
     });
     saveDraft();
     Q_EMIT lineShown();
@@ -163,11 +172,68 @@ void CounterPresenter::addOneOff(const QString& title) {
     for (const auto& material : m_session.materials())
         if (line.baseMaterial.isNone() && material.kind == catalogue::MaterialKind::Backing)
             line.baseMaterial = material.id;
-    m_quote.order.lines.push_back(std::move(line));
-    m_current = static_cast<int>(order().lines.size()) - 1;
-    touched();
+    addLine(std::move(line));
+}
+
+void CounterPresenter::addCharge(const QString& title) {
+    if (!canChange()) return;
+    catalogue::OrderLine line;
+    line.places.clear();
+    line.title = title.trimmed().toStdString();
+    addLine(std::move(line));
+}
+
+const catalogue::Placement* CounterPresenter::place() const {
+    if (!hasLine() || m_place >= static_cast<int>(line().places.size())) return nullptr;
+    return &line().places[static_cast<std::size_t>(m_place)];
+}
+
+const needs::PlaceRequirement* CounterPresenter::requiredAtPlace() const {
+    const auto* priced = pricedLine();
+    if (!priced || !place()) return nullptr;
+    return &priced->cost.places[static_cast<std::size_t>(m_place)];
+}
+
+void CounterPresenter::selectPlace(int place) {
+    if (!hasLine() || place == m_place || place < 0 || place >= static_cast<int>(line().places.size())) return;
+    saveDraft();
+    m_place = place;
+    Q_EMIT lineShown();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::addPlace(const base::Id& id) {
+    const auto* design = m_session.design(id);
+    if (!canChange() || !place() || !design || line().places.size() >= catalogue::kMaxPlaces) return;
+    editLine([&](catalogue::OrderLine& line) {
+        if (line.first().title.empty()) line.first().title = line.title; // no longer said by the line's alone
+        line.places.push_back(catalogue::placementOf(*design));
+    });
+    m_place = static_cast<int>(line().places.size()) - 1;
     saveDraft();
     Q_EMIT lineShown();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::removePlace(int place) {
+    if (!canChange() || !hasLine() || line().places.size() < 2) return;
+    if (place < 0 || place >= static_cast<int>(line().places.size())) return;
+    m_unread.removePlace(m_current, place);
+    if (m_place > place || m_place == static_cast<int>(line().places.size()) - 1) --m_place;
+    editLine([&](catalogue::OrderLine& line) { line.places.erase(line.places.begin() + place); });
+    saveDraft();
+    reprice();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
+}
+
+UnreadEntries::Owner CounterPresenter::keyOf(Owner owner) const {
+    switch (owner) {
+    case Owner::Order: break;
+    case Owner::Line: return {m_current, UnreadEntries::kWholeLine};
+    case Owner::Place: return {m_current, m_place};
+    }
+    return {};
 }
 
 void CounterPresenter::removeLine() {
@@ -175,6 +241,7 @@ void CounterPresenter::removeLine() {
     m_quote.order.lines.erase(m_quote.order.lines.begin() + m_current);
     m_unread.removeLine(m_current);
     m_current = std::min(m_current, static_cast<int>(order().lines.size()) - 1);
+    m_place = 0;
     touched();
     saveDraft();
     Q_EMIT lineShown();
@@ -229,21 +296,26 @@ void CounterPresenter::editLine(const std::function<void(catalogue::OrderLine&)>
     touched();
 }
 
+void CounterPresenter::editPlace(const std::function<void(catalogue::Placement&)>& edit) {
+    if (!place()) return;
+    editLine([&](catalogue::OrderLine& line) { edit(line.places[static_cast<std::size_t>(m_place)]); });
+}
+
 void CounterPresenter::addStone(const base::Id& material) {
-    editLine([&](catalogue::OrderLine& line) {
-        for (const auto& stone : line.stones)
+    editPlace([&](catalogue::Placement& place) {
+        for (const auto& stone : place.stones)
             if (stone.material == material) return;
-        line.stones.push_back({material, units::Count{}});
+        place.stones.push_back({material, units::Count{}});
     });
     saveDraft();
     Q_EMIT lineShown();
 }
 
 void CounterPresenter::removeStone(int row) {
-    editLine([&](catalogue::OrderLine& line) {
-        if (row >= 0 && row < static_cast<int>(line.stones.size())) line.stones.erase(line.stones.begin() + row);
+    editPlace([&](catalogue::Placement& place) {
+        if (row >= 0 && row < static_cast<int>(place.stones.size())) place.stones.erase(place.stones.begin() + row);
     });
-    m_unread.removeNumbered(m_current, QStringLiteral("stone"), row);
+    m_unread.removeNumbered(keyOf(Owner::Place), QStringLiteral("stone"), row);
     saveDraft();
     reprice();
     Q_EMIT lineShown();

@@ -53,14 +53,23 @@ class CounterPresenter : public QObject {
     const std::optional<pricing::MoreForLess>& moreForLess() const { return m_moreForLess; }
     void select(int line);
 
+    // The place of it that is being edited; a charge has none.
+    int currentPlace() const { return m_place; }
+    const catalogue::Placement* place() const;
+    const needs::PlaceRequirement* requiredAtPlace() const; ///< none while there is no price
+    void selectPlace(int place);
+
     // Actions. Each prices the order again and emits `changed`, and `lineShown` if the current line changes.
     void openLast(); ///< the draft last worked on, or a new one
     void startNew();
     bool open(const base::Id& quote);
     void startCopy(); ///< a new draft with what this quote orders, at today's prices
     void addDesign(const base::Id& design);
-    void takeDesign(); ///< gives the current line the size and stones its design has now
+    void takeDesign(); ///< gives the current place the size and stones its design has now
     void addOneOff(const QString& title);
+    void addCharge(const QString& title);
+    void addPlace(const base::Id& design); ///< one more on the current line
+    void removePlace(int place);           ///< not the only one
     void removeLine();
     void setCustomer(const base::Id& customer);
     bool addCustomer(const QString& name);
@@ -69,16 +78,19 @@ class CounterPresenter : public QObject {
     void setDiscount(const catalogue::Discount& discount);
     /// Changes the current line through `edit`.
     void editLine(const std::function<void(catalogue::OrderLine&)>& edit);
+    /// Changes the current place through `edit`.
+    void editPlace(const std::function<void(catalogue::Placement&)>& edit);
     void addStone(const base::Id& material);
     void removeStone(int row);
 
-    /// Whose entry it is: the order's, or the current line's.
-    enum class Owner { Order, Line };
+    /// Whose entry it is: the order's, the current line's, or that of its current place.
+    enum class Owner { Order, Line, Place };
     /// Notes an entry that cannot be read, as typed, with the sentence that says why; an empty sentence: it can be read
-    /// again. While any line has such an entry there is no price. Entries of a line are kept while another one is
-    /// current.
+    /// again. While any line has such an entry there is no price. Entries of a line or a place are kept while
+    /// another one is current.
     void setProblem(Owner owner, const QString& field, const QString& problem, const QString& typed);
-    /// The unreadable text of a field of the order or of the current line; null if the field is fine.
+    /// The unreadable text of a field of the order, of the current line or of its current place; null if the field is
+    /// fine.
     const QString* unread(Owner owner, const QString& field) const { return m_unread.typed(keyOf(owner), field); }
     /// Whether the line has an unreadable entry in that field, or, without a field, in any.
     bool isUnread(int line, const QString& field = {}) const { return m_unread.has(line, field); }
@@ -94,7 +106,7 @@ class CounterPresenter : public QObject {
 
   Q_SIGNALS:
     void changed();    ///< the order, its price or the reason why there is none
-    void lineShown();  ///< another line, or one restored by undo: fields load it
+    void lineShown();  ///< another line or place, or one restored by undo: fields load it
     void orderShown(); ///< another quote: all fields load it
 
   private:
@@ -104,7 +116,8 @@ class CounterPresenter : public QObject {
     void readPrices();
     void reprice();
     void priceLadder();
-    int keyOf(Owner owner) const { return owner == Owner::Order ? UnreadEntries::kOrder : m_current; }
+    void addLine(catalogue::OrderLine line);
+    UnreadEntries::Owner keyOf(Owner owner) const;
 
     session::BookSession& m_session;
     db::Quote m_quote;
@@ -115,6 +128,7 @@ class CounterPresenter : public QObject {
     std::optional<pricing::MoreForLess> m_moreForLess;
     UnreadEntries m_unread;
     int m_current = -1;
+    int m_place = 0;
     bool m_unkept = false;
     bool m_keeping = false;
     QTimer m_rest;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/line_panel.h"
 
+#include "app/counter/design_choices.h"
 #include "app/counter/sheet_row.h"
 #include "app/counter/stone_rows.h"
 #include "app/counter/typed_entries.h"
@@ -13,10 +14,13 @@
 #include "app/words/names.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
+#include "core/needs/line_check.h"
 #include "core/needs/material_need.h"
 
 #include <QHBoxLayout>
 #include <QToolButton>
+
+#include <algorithm>
 
 namespace sp::counter {
 
@@ -30,6 +34,20 @@ using desk::TextSize;
 /// Stands for "the customer's own garment" among the bases.
 QVariant customersGarment() { return QVariant(QStringLiteral("customer")); }
 
+/// The stones of a piece over all its places, each material once.
+std::vector<catalogue::StoneCount> stonesOf(const catalogue::OrderLine& line) {
+    std::vector<catalogue::StoneCount> stones;
+    for (const auto& place : line.places)
+        for (const auto& stone : place.stones) {
+            const auto known = std::ranges::find(stones, stone.material, &catalogue::StoneCount::material);
+            if (known == stones.end())
+                stones.push_back(stone);
+            else
+                known->count += stone.count;
+        }
+    return stones;
+}
+
 } // namespace
 
 LinePanel::LinePanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
@@ -41,29 +59,112 @@ LinePanel::LinePanel(CounterPresenter& presenter, const desk::Formatter& formatt
     loadLine();
 }
 
-QLayout* LinePanel::buildMeasures() {
+QLayout* LinePanel::buildHead() {
+    auto* head = new QHBoxLayout;
+    m_heading = desk::pageTitle({}, this);
+    m_heading->setObjectName(QStringLiteral("lineHeading"));
+    head->addWidget(m_heading, 1);
+    m_number = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    head->addWidget(m_number);
+    m_remove = new QToolButton(this);
+    m_remove->setObjectName(QStringLiteral("removeLine"));
+    m_remove->setIcon(desk::icon(desk::Icon::Remove, Role::Muted));
+    m_remove->setAutoRaise(true);
+    m_remove->setAccessibleName(tr("Take this line out of the order"));
+    m_remove->setToolTip(m_remove->accessibleName());
+    connect(m_remove, &QToolButton::clicked, this, &LinePanel::removeAsked);
+    head->addWidget(m_remove);
+    return head;
+}
+
+/// What is of the whole line.
+QLayout* LinePanel::buildLine() {
     auto* row = new QHBoxLayout;
     row->setSpacing(12);
     m_pieces = new desk::CountField(m_formatter, this);
     m_pieces->setObjectName(QStringLiteral("pieces"));
     m_baseMaterial = new desk::ChoiceField(m_formatter, this);
     m_baseMaterial->setObjectName(QStringLiteral("onto"));
-    m_width = new desk::LengthField(m_formatter, this);
-    m_width->setObjectName(QStringLiteral("width"));
-    m_height = new desk::LengthField(m_formatter, this);
-    m_height->setObjectName(QStringLiteral("height"));
+    m_title = new desk::WordField(m_formatter, tr("Give the line a name; the customer reads it on the sheet."), this);
+    m_title->setObjectName(QStringLiteral("title"));
+    m_price = new desk::MoneyField(m_formatter, this);
+    m_price->setObjectName(QStringLiteral("chargeEach"));
+    m_price->setEmptyAllowed(true);
     using catalogue::OrderLine;
     using catalogue::fields::fieldOf;
     desk::standsFor(*m_pieces, fieldOf<&OrderLine::quantity>());
     desk::standsFor(*m_baseMaterial, fieldOf<&OrderLine::baseMaterial>());
     desk::standsFor(*m_baseMaterial, fieldOf<&OrderLine::customersGarment>());
-    desk::standsFor(*m_width, fieldOf<&OrderLine::width>());
-    desk::standsFor(*m_height, fieldOf<&OrderLine::height>());
+    desk::standsFor(*m_title, fieldOf<&OrderLine::title>());
+    desk::standsFor(*m_price, fieldOf<&OrderLine::overrideEach>());
     row->addWidget(new desk::FieldBox(tr("&Pieces"), m_pieces, this), 2, Qt::AlignTop);
     row->addWidget(new desk::FieldBox(tr("&On"), m_baseMaterial, this), 4, Qt::AlignTop);
-    row->addWidget(new desk::FieldBox(tr("&Width"), m_width, this), 2, Qt::AlignTop);
-    row->addWidget(new desk::FieldBox(tr("&Height"), m_height, this), 2, Qt::AlignTop);
+    row->addWidget(new desk::FieldBox(tr("&Name on the sheet"), m_title, this), 4, Qt::AlignTop);
+    m_priceBox = new desk::FieldBox(tr("Pr&ice each"), m_price, this);
+    row->addWidget(m_priceBox, 2, Qt::AlignTop);
     return row;
+}
+
+/// What is of the place that is looked at, and the tick that a charge has too.
+QLayout* LinePanel::buildPlace() {
+    m_placeFields = new QWidget(this);
+    auto* fields = new QHBoxLayout(m_placeFields);
+    fields->setContentsMargins(0, 0, 0, 0);
+    fields->setSpacing(12);
+    m_where = new desk::WordField(m_formatter, {}, this);
+    m_where->setObjectName(QStringLiteral("where"));
+    m_where->setEmptyAllowed(true);
+    m_where->setPlaceholderText(tr("Front", "where on the piece"));
+    m_width = new desk::LengthField(m_formatter, this);
+    m_width->setObjectName(QStringLiteral("width"));
+    m_height = new desk::LengthField(m_formatter, this);
+    m_height->setObjectName(QStringLiteral("height"));
+    m_onWall = new QCheckBox(tr("&Templates on the wall"), this);
+    m_onWall->setObjectName(QStringLiteral("onWall"));
+    m_taxable = new QCheckBox(tr("Taxab&le"), this);
+    m_taxable->setObjectName(QStringLiteral("taxable"));
+    using catalogue::Placement;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_where, fieldOf<&Placement::place>());
+    desk::standsFor(*m_width, fieldOf<&Placement::width>());
+    desk::standsFor(*m_height, fieldOf<&Placement::height>());
+    desk::standsFor(*m_onWall, fieldOf<&Placement::templatesOnWall>());
+    desk::standsFor(*m_taxable, fieldOf<&catalogue::OrderLine::taxable>());
+    fields->addWidget(new desk::FieldBox(tr("&Where on it"), m_where, this), 3, Qt::AlignTop);
+    fields->addWidget(new desk::FieldBox(tr("Wi&dth"), m_width, this), 2, Qt::AlignTop);
+    fields->addWidget(new desk::FieldBox(tr("&Height"), m_height, this), 2, Qt::AlignTop);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(12);
+    row->addWidget(m_placeFields, 7);
+    auto* ticks = new QVBoxLayout;
+    ticks->setSpacing(4);
+    ticks->addWidget(m_onWall);
+    ticks->addWidget(m_taxable);
+    m_taxRate = new QComboBox(this);
+    m_taxRate->setObjectName(QStringLiteral("taxRateOfLine"));
+    m_taxRate->setAccessibleName(tr("Tax rate"));
+    desk::standsFor(*m_taxRate, fieldOf<&catalogue::OrderLine::taxRate>());
+    ticks->addWidget(m_taxRate);
+    row->addLayout(ticks, 3);
+    return row;
+}
+
+void LinePanel::buildAddPlace() {
+    m_addPlace = new desk::ChoiceField(m_formatter, this);
+    m_addPlace->setObjectName(QStringLiteral("addPlace"));
+    desk::standsFor(*m_addPlace, catalogue::fields::fieldOf<&catalogue::OrderLine::places>());
+    m_addPlace->setPlaceholderText(tr("Type part of a design’s name"));
+    m_addPlace->setEmptyAllowed(true);
+    m_addPlace->setEnterMovesOn(false); // a chosen design leads to where it goes
+    m_addPlaceBox = new desk::FieldBox(tr("Add a design els&ewhere on it"), m_addPlace, this);
+    m_stones->addBesideAdding(m_addPlaceBox);
+    connect(m_addPlace, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
+        if (!id.isValid()) return;
+        const auto design = id.value<base::Id>(); // the field forgets what `id` refers to
+        m_addPlace->setCurrent({});
+        m_presenter.addPlace(design);
+        m_where->setFocus(Qt::OtherFocusReason);
+    });
 }
 
 void LinePanel::buildBench(QVBoxLayout* column) {
@@ -94,49 +195,17 @@ void LinePanel::build() {
     m_content = scroll;
     auto* column = scroll->column();
 
-    auto* head = new QHBoxLayout;
-    m_heading = desk::pageTitle({}, this);
-    m_heading->setObjectName(QStringLiteral("lineHeading"));
-    head->addWidget(m_heading, 1);
-    m_place = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
-    head->addWidget(m_place);
-    m_remove = new QToolButton(this);
-    m_remove->setObjectName(QStringLiteral("removeLine"));
-    m_remove->setIcon(desk::icon(desk::Icon::Remove, Role::Muted));
-    m_remove->setAutoRaise(true);
-    m_remove->setAccessibleName(tr("Take this line out of the order"));
-    m_remove->setToolTip(m_remove->accessibleName());
-    connect(m_remove, &QToolButton::clicked, this, &LinePanel::removeAsked);
-    head->addWidget(m_remove);
-    column->addLayout(head);
-    column->addLayout(buildMeasures());
-    auto* second = new QHBoxLayout;
-    second->setSpacing(12);
-    m_title = new desk::WordField(m_formatter, tr("Give the line a name; the customer reads it on the sheet."), this);
-    m_title->setObjectName(QStringLiteral("title"));
-    second->addWidget(new desk::FieldBox(tr("&Name on the sheet"), m_title, this), 3, Qt::AlignTop);
-    auto* ticks = new QVBoxLayout;
-    ticks->setSpacing(4);
-    m_onWall = new QCheckBox(tr("&Templates on the wall"), this);
-    m_onWall->setObjectName(QStringLiteral("onWall"));
-    m_taxable = new QCheckBox(tr("Taxab&le"), this);
-    m_taxable->setObjectName(QStringLiteral("taxable"));
-    desk::standsFor(*m_title, catalogue::fields::fieldOf<&catalogue::OrderLine::title>());
-    desk::standsFor(*m_onWall, catalogue::fields::fieldOf<&catalogue::OrderLine::templatesOnWall>());
-    desk::standsFor(*m_taxable, catalogue::fields::fieldOf<&catalogue::OrderLine::taxable>());
-    ticks->addWidget(m_onWall);
-    ticks->addWidget(m_taxable);
-    m_taxRate = new QComboBox(this);
-    m_taxRate->setObjectName(QStringLiteral("taxRateOfLine"));
-    m_taxRate->setAccessibleName(tr("Tax rate"));
-    desk::standsFor(*m_taxRate, catalogue::fields::fieldOf<&catalogue::OrderLine::taxRate>());
-    ticks->addWidget(m_taxRate);
-    second->addLayout(ticks, 2);
-    column->addLayout(second);
+    column->addLayout(buildHead());
+    column->addLayout(buildLine());
     m_sizes = new QWidget(this);
     column->addWidget(m_sizes);
+    m_places = new desk::TabRow(this);
+    m_places->setObjectName(QStringLiteral("places"));
+    column->addWidget(m_places);
+    column->addLayout(buildPlace());
     m_stones = new StoneRows(m_presenter, m_formatter, this);
     column->addWidget(m_stones);
+    buildAddPlace();
     m_sheets = new SheetRow(m_presenter, m_formatter, this);
     column->addWidget(m_sheets);
     buildBench(column);
@@ -150,28 +219,45 @@ void LinePanel::build() {
 }
 
 template<class T>
-void LinePanel::typed(desk::ValueField<T>* field, std::function<void(catalogue::OrderLine&, const T&)> put) {
-    connect(field, &desk::TypedField::edited, this, [this, field, put = std::move(put)] {
-        noteEntry(m_presenter, Owner::Line, *field);
-        const auto value = field->value();
-        if (!value) return;
-        m_presenter.editLine([&](catalogue::OrderLine& line) { put(line, *value); });
+void LinePanel::typed(Owner owner, desk::ValueField<T>* field, std::function<void(const T&)> put) {
+    connect(field, &desk::TypedField::edited, this, [this, owner, field, put = std::move(put)] {
+        noteEntry(m_presenter, owner, *field);
+        if (const auto value = field->value()) put(*value);
     });
     connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
 }
 
 void LinePanel::connectAll() {
-    typed<units::Count>(m_pieces, [](auto& line, const units::Count& pieces) { line.quantity = pieces; });
-    typed<units::Length>(m_width, [](auto& line, const units::Length& width) { line.width = width; });
-    typed<units::Length>(m_height, [](auto& line, const units::Length& height) { line.height = height; });
+    using catalogue::OrderLine;
+    using catalogue::Placement;
+    typed<units::Count>(Owner::Line, m_pieces, [this](const units::Count& pieces) {
+        m_presenter.editLine([&](OrderLine& line) { line.quantity = pieces; });
+    });
+    typed<units::Length>(Owner::Place, m_width, [this](const units::Length& width) {
+        m_presenter.editPlace([&](Placement& place) { place.width = width; });
+    });
+    typed<units::Length>(Owner::Place, m_height, [this](const units::Length& height) {
+        m_presenter.editPlace([&](Placement& place) { place.height = height; });
+    });
+    connect(m_where, &desk::TypedField::edited, this,
+            [this] { m_presenter.editPlace([&](Placement& place) { place.place = m_where->words(); }); });
+    connect(m_price, &desk::TypedField::edited, this, [this] {
+        noteEntry(m_presenter, Owner::Line, *m_price);
+        if (const auto price = m_price->optionalValue())
+            m_presenter.editLine([&](OrderLine& line) { line.overrideEach = *price; });
+    });
     connect(m_title, &desk::TypedField::edited, this,
-            [this] { m_presenter.editLine([&](catalogue::OrderLine& line) { line.title = m_title->words(); }); });
-    connect(m_title, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
+            [this] { m_presenter.editLine([&](OrderLine& line) { line.title = m_title->words(); }); });
+    for (desk::TypedField* field : {static_cast<desk::TypedField*>(m_title), static_cast<desk::TypedField*>(m_where),
+                                    static_cast<desk::TypedField*>(m_price)})
+        connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
+    connect(m_places, &desk::TabRow::chosen, &m_presenter, &CounterPresenter::selectPlace);
+    connect(m_places, &desk::TabRow::removeAsked, &m_presenter, &CounterPresenter::removePlace);
     connect(m_baseMaterial, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         noteEntry(m_presenter, Owner::Line, *m_baseMaterial);
         for (auto* field : m_sizeFields) m_presenter.setProblem(Owner::Line, field->objectName(), {}, {});
         m_presenter.editLine([&](catalogue::OrderLine& line) {
-            line.customersGarment = id == customersGarment();
+            line.customersGarment = id == customersGarment() && !line.isCharge();
             line.baseMaterial = id.isValid() && !line.customersGarment ? id.value<base::Id>() : base::Id{};
             line.sizes.clear();
         });
@@ -181,7 +267,7 @@ void LinePanel::connectAll() {
     connect(m_baseMaterial, &desk::TypedField::edited, this,
             [this] { noteEntry(m_presenter, Owner::Line, *m_baseMaterial); });
     connect(m_onWall, &QCheckBox::clicked, this, [this](bool on) {
-        m_presenter.editLine([&](catalogue::OrderLine& line) { line.templatesOnWall = on; });
+        m_presenter.editPlace([&](Placement& place) { place.templatesOnWall = on; });
         m_presenter.saveDraft();
     });
     connect(m_taxable, &QCheckBox::clicked, this, [this](bool on) {
@@ -200,10 +286,15 @@ void LinePanel::connectAll() {
 }
 
 void LinePanel::offerBases() {
-    auto choices = desk::choicesOf(m_presenter.session().materials(),
-                                   {catalogue::MaterialKind::Backing, catalogue::MaterialKind::Blank});
-    choices.push_back({customersGarment(), tr("The customer’s own garment"), {}, {}});
+    using catalogue::MaterialKind;
+    const auto& materials = m_presenter.session().materials();
+    const bool isCharge = m_presenter.hasLine() && m_presenter.line().isCharge();
+    auto choices = isCharge ? desk::choicesOf(materials, {MaterialKind::Blank, MaterialKind::Packing})
+                            : desk::choicesOf(materials, {MaterialKind::Backing, MaterialKind::Blank});
+    if (!isCharge) choices.push_back({customersGarment(), tr("The customer’s own garment"), {}, {}});
+    m_baseMaterial->setEmptyAllowed(isCharge);
     m_baseMaterial->setChoices(std::move(choices));
+    m_addPlace->setChoices(designChoices(m_presenter.session(), m_formatter));
 }
 
 /// Which rate a line is taxed at is asked where the shop has several. A name that is gone stays in the list.
@@ -231,29 +322,43 @@ void LinePanel::loadLine() {
     if (!there) return;
     offerBases();
     const auto& line = m_presenter.line();
-    const bool blank = line.width.isZero() && line.height.isZero();
     m_pieces->setValue(line.quantity);
     m_title->setRaw(QString::fromStdString(line.title));
-    if (blank) {
-        m_width->setRaw({});
-        m_height->setRaw({});
-    } else {
-        m_width->setValue(line.width);
-        m_height->setValue(line.height);
-    }
-    m_baseMaterial->setCurrent(line.customersGarment ? customersGarment() : QVariant::fromValue(line.baseMaterial));
-    m_onWall->setChecked(line.templatesOnWall);
+    m_price->setOptionalValue(line.overrideEach);
+    m_priceBox->setVisible(line.isCharge());
+    const bool onNothing = line.isCharge() && line.baseMaterial.isNone();
+    m_baseMaterial->setCurrent(line.customersGarment ? customersGarment()
+                               : onNothing           ? QVariant()
+                                                     : QVariant::fromValue(line.baseMaterial));
     loadTax();
     for (QWidget* input :
-         {static_cast<QWidget*>(m_pieces), static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_width),
-          static_cast<QWidget*>(m_height), static_cast<QWidget*>(m_baseMaterial), static_cast<QWidget*>(m_onWall),
-          static_cast<QWidget*>(m_taxable)})
+         {static_cast<QWidget*>(m_pieces), static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_price),
+          static_cast<QWidget*>(m_where), static_cast<QWidget*>(m_width), static_cast<QWidget*>(m_height),
+          static_cast<QWidget*>(m_baseMaterial), static_cast<QWidget*>(m_onWall), static_cast<QWidget*>(m_taxable)})
         input->setEnabled(m_presenter.canChange());
     m_remove->setVisible(m_presenter.canChange());
     loadSizes();
+    loadPlace();
     m_stones->load();
     restoreUnread(*this, m_presenter, Owner::Line);
+    restoreUnread(*this, m_presenter, Owner::Place);
     refresh();
+}
+
+void LinePanel::loadPlace() {
+    const auto* place = m_presenter.place();
+    m_placeFields->setVisible(place != nullptr);
+    m_onWall->setVisible(place != nullptr);
+    m_addPlaceBox->setVisible(place != nullptr && m_presenter.canChange());
+    if (!place) return;
+    m_where->setRaw(QString::fromStdString(place->place));
+    if (place->width.isZero() && place->height.isZero()) {
+        m_width->setRaw({});
+        m_height->setRaw({});
+    } else {
+        m_width->setValue(place->width);
+        m_height->setValue(place->height);
+    }
 }
 
 void LinePanel::loadSizes() {
@@ -302,19 +407,37 @@ void LinePanel::refresh() {
     if (!m_presenter.hasLine()) return;
     const auto& line = m_presenter.line();
     m_heading->setText(QString::fromStdString(line.title));
-    m_place->setText(tr("line %1 of %2").arg(m_presenter.current() + 1).arg(m_presenter.order().lines.size()));
-    m_onWall->setChecked(line.templatesOnWall);
+    m_number->setText(tr("line %1 of %2").arg(m_presenter.current() + 1).arg(m_presenter.order().lines.size()));
+    if (const auto* place = m_presenter.place()) m_onWall->setChecked(place->templatesOnWall);
+    refreshPlaces();
     m_stones->refresh();
     m_sheets->refresh();
     refreshBench();
     refreshShortage();
 }
 
+/// Of a line with one place there is nothing to choose.
+void LinePanel::refreshPlaces() {
+    const auto& line = m_presenter.line();
+    m_places->setVisible(line.places.size() > 1);
+    if (line.places.size() < 2) return;
+    QStringList names;
+    for (const auto& place : line.places) {
+        const auto title = QString::fromStdString(needs::titleOf(line, place));
+        names << (place.place.empty()
+                      ? title
+                      : tr("%1: %2", "a place and its design").arg(QString::fromStdString(place.place), title));
+    }
+    m_places->setTabs(names, m_presenter.currentPlace());
+    m_places->setRemoval(m_presenter.canChange() ? tr("Take this place off the piece") : QString());
+}
+
 void LinePanel::refreshBench() {
     const auto* priced = m_presenter.pricedLine();
-    m_bench->setVisible(priced != nullptr);
-    m_note->setVisible(priced != nullptr);
-    if (!priced) return;
+    const bool isMade = priced && !m_presenter.line().isCharge();
+    m_bench->setVisible(isMade);
+    m_note->setVisible(isMade);
+    if (!isMade) return;
     std::vector<desk::Share> shares;
     for (const auto step : catalogue::kSteps) {
         const auto time = priced->cost.bench.of(step);
@@ -328,7 +451,7 @@ void LinePanel::refreshBench() {
     m_benchTime->setText(
         tr("%1 for %2").arg(m_formatter.duration(minutes), m_formatter.count(m_presenter.line().quantity)));
     QStringList notes;
-    if (m_presenter.line().templatesOnWall) notes << tr("Templates on the wall: no set-up charged.");
+    if (m_presenter.place()->templatesOnWall) notes << tr("Templates on the wall: no set-up charged.");
     const auto& press = m_presenter.prices().bench.press;
     if (!press.secondPressShare.isZero())
         notes << tr("A second press of %1 in %2 of the pieces.")
@@ -342,12 +465,12 @@ void LinePanel::refreshShortage() {
     if (priced && !m_presenter.isIssued()) {
         const auto& shelf = m_presenter.session().shelf();
         const auto& line = m_presenter.line();
-        for (const auto& stone : line.stones) {
-            const auto* material = m_presenter.prices().find(stone.material);
-            const auto found = shelf.find(stone.material);
+        for (const auto& [id, perPiece] : stonesOf(line)) {
+            const auto* material = m_presenter.prices().find(id);
+            const auto found = shelf.find(id);
             const auto there = found == shelf.end() ? 0 : found->second;
             const auto need =
-                needs::wholeFor(needs::needOfStone(stone.count, material->material), needs::piecesToMake(line));
+                needs::wholeFor(needs::needOfStone(perPiece, material->material), needs::piecesToMake(line));
             if (need > there)
                 shortages << words::counted("sp::counter::LinePanel",
                                             QT_TRANSLATE_N_NOOP("sp::counter::LinePanel", "%1 is short by %2 stones."),
@@ -365,8 +488,9 @@ void LinePanel::refreshShortage() {
 
 void LinePanel::focusPieces() {
     if (!m_presenter.hasLine()) return;
-    m_pieces->setFocus(Qt::OtherFocusReason);
-    m_pieces->selectAll();
+    desk::TypedField* first = m_presenter.line().isCharge() ? static_cast<desk::TypedField*>(m_title) : m_pieces;
+    first->setFocus(Qt::OtherFocusReason);
+    first->selectAll();
 }
 
 } // namespace sp::counter

@@ -7,6 +7,7 @@
 #include "app/desk/field_box.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/share_bar.h"
+#include "app/desk/tab_row.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 
@@ -34,19 +35,24 @@ class LinePanel : public desk::Card {
 
   private:
     void build();
-    QLayout* buildMeasures();
+    QLayout* buildHead();
+    QLayout* buildLine();
+    QLayout* buildPlace();
+    void buildAddPlace();
     void buildBench(QVBoxLayout* column);
     void connectAll();
     void loadLine();
+    void loadPlace();
     void loadSizes();
     void offerBases();
     void loadTax();
     void refresh();
+    void refreshPlaces();
     void refreshBench();
     void refreshShortage();
 
     template<class T>
-    void typed(desk::ValueField<T>* field, std::function<void(catalogue::OrderLine&, const T&)> put);
+    void typed(CounterPresenter::Owner owner, desk::ValueField<T>* field, std::function<void(const T&)> put);
     void sizeTyped();
 
     CounterPresenter& m_presenter;
@@ -55,12 +61,19 @@ class LinePanel : public desk::Card {
     QToolButton* m_remove = nullptr;
     QWidget* m_empty = nullptr;
     desk::TextLabel* m_heading = nullptr;
-    desk::TextLabel* m_place = nullptr;
+    desk::TextLabel* m_number = nullptr;
     desk::WordField* m_title = nullptr;
     desk::CountField* m_pieces = nullptr;
     desk::ChoiceField* m_baseMaterial = nullptr;
+    desk::MoneyField* m_price = nullptr; ///< of a charge
+    desk::TabRow* m_places = nullptr;
+    QWidget* m_placeFields = nullptr;
+    desk::WordField* m_where = nullptr;
     desk::LengthField* m_width = nullptr;
     desk::LengthField* m_height = nullptr;
+    desk::ChoiceField* m_addPlace = nullptr;
+    desk::FieldBox* m_addPlaceBox = nullptr;
+    desk::FieldBox* m_priceBox = nullptr;
     QCheckBox* m_onWall = nullptr;
     QCheckBox* m_taxable = nullptr;
     QComboBox* m_taxRate = nullptr;

@@ -52,12 +52,15 @@ QString OrderListModel::title(int row) const {
 QString OrderListModel::detail(int row) const {
     if (m_presenter.isUnread(row)) return tr("an entry cannot be read");
     const auto& line = m_presenter.order().lines[static_cast<std::size_t>(row)];
-    QString baseMaterial = tr("the customer’s garment");
+    QString baseMaterial = line.isCharge() ? QString() : tr("the customer’s garment");
     if (!line.customersGarment) {
         const auto* material = m_presenter.prices().find(line.baseMaterial);
         baseMaterial = material ? QString::fromStdString(material->material.name) : QString();
     }
-    const auto size = m_formatter.size(line.width, line.height);
+    if (line.isCharge()) return baseMaterial;
+    const auto size = line.places.size() == 1
+                          ? m_formatter.size(line.first().width, line.first().height)
+                          : tr("%1 places", nullptr, static_cast<int>(line.places.size())).arg(line.places.size());
     return baseMaterial.isEmpty() ? size : QStringLiteral("%1, %2").arg(baseMaterial, size);
 }
 
@@ -78,9 +81,10 @@ QVariant OrderListModel::data(const QModelIndex& index, int role) const {
     case EachRole: return each(index.row());
     case StonesRole: {
         QVariantList colours;
-        for (const auto& stone : line.stones)
-            if (const auto* material = m_presenter.prices().find(stone.material))
-                colours.push_back(desk::stoneColour(material->material.stone.rgb));
+        for (const auto& place : line.places)
+            for (const auto& stone : place.stones)
+                if (const auto* material = m_presenter.prices().find(stone.material))
+                    colours.push_back(desk::stoneColour(material->material.stone.rgb));
         return colours;
     }
     default: return {};

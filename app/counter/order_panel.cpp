@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/order_panel.h"
 
+#include "app/counter/design_choices.h"
 #include "app/counter/order_list.h"
 #include "app/counter/typed_entries.h"
 #include "app/desk/card.h"
 #include "app/desk/field_binding.h"
-#include "app/desk/stone_painter.h"
 #include "app/desk/word_field.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QVBoxLayout>
 
@@ -108,12 +109,21 @@ void OrderPanel::build() {
     column->addWidget(buildTop());
     m_design = new desk::ChoiceField(m_formatter, this);
     m_design->setObjectName(QStringLiteral("design"));
-    desk::standsFor(*m_design, catalogue::fields::fieldOf<&catalogue::OrderLine::design>());
+    desk::standsFor(*m_design, catalogue::fields::fieldOf<&catalogue::Placement::design>());
     m_design->setEmptyAllowed(true);
     m_design->setEnterMovesOn(false); // a chosen design leads to its pieces
     m_design->setPlaceholderText(tr("Type part of a design’s name"));
     m_design->setNewWording(tr("“%1” as a one-off"));
-    column->addWidget(new desk::FieldBox(tr("&Add to the order"), m_design, this));
+    auto* adding = new QHBoxLayout;
+    adding->setSpacing(8);
+    adding->addWidget(new desk::FieldBox(tr("&Add to the order"), m_design, this), 1);
+    m_addCharge = new QPushButton(tr("Charge"), this);
+    m_addCharge->setObjectName(QStringLiteral("addCharge"));
+    m_addCharge->setAccessibleName(tr("Add a charge without stones"));
+    m_addCharge->setToolTip(tr("Postage, art, a repair, a plain tee: a line without stones"));
+    desk::makeQuiet(*m_addCharge);
+    adding->addWidget(m_addCharge, 0, Qt::AlignBottom);
+    column->addLayout(adding);
     m_list = new OrderList(this);
     m_list->setObjectName(QStringLiteral("lines"));
     m_model = new OrderListModel(m_presenter, m_formatter, this);
@@ -159,6 +169,10 @@ void OrderPanel::connectAll() {
         m_presenter.addOneOff(title);
         Q_EMIT lineEntered();
     });
+    connect(m_addCharge, &QPushButton::clicked, this, [this] {
+        m_presenter.addCharge(tr("Charge", "the name of a line until it has another"));
+        Q_EMIT lineEntered();
+    });
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
         if (index.isValid() && index.row() != m_presenter.current()) m_presenter.select(index.row());
     });
@@ -190,18 +204,7 @@ void OrderPanel::loadChoices() {
                              customer.certificate ? tr("certificate on file") : QString(),
                              {}});
     m_customer->setChoices(std::move(customers));
-    std::vector<desk::Choice> designs;
-    for (const auto& design : session.designs()) {
-        desk::Choice choice{variantOf(design.id),
-                            QString::fromStdString(design.name),
-                            m_formatter.size(design.width, design.height),
-                            {}};
-        for (const auto& stone : design.stones)
-            if (const auto* material = session.material(stone.material))
-                choice.stones.push_back(desk::stoneColour(material->stone.rgb));
-        designs.push_back(std::move(choice));
-    }
-    m_design->setChoices(std::move(designs));
+    m_design->setChoices(designChoices(session, m_formatter));
 }
 
 void OrderPanel::loadOrder() {
@@ -217,7 +220,7 @@ void OrderPanel::loadOrder() {
     const bool open = m_presenter.canChange();
     for (QWidget* input :
          {static_cast<QWidget*>(m_customer), static_cast<QWidget*>(m_wantedBy), static_cast<QWidget*>(m_discount),
-          static_cast<QWidget*>(m_exempt), static_cast<QWidget*>(m_design)})
+          static_cast<QWidget*>(m_exempt), static_cast<QWidget*>(m_design), static_cast<QWidget*>(m_addCharge)})
         input->setEnabled(open);
     refresh();
 }

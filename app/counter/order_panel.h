@@ -9,6 +9,7 @@
 #include "app/desk/word_field.h"
 
 #include <QCheckBox>
+#include <QPushButton>
 #include <QWidget>
 
 namespace sp::counter {
@@ -50,6 +51,7 @@ class OrderPanel : public QWidget {
     OrderList* m_list = nullptr;
     OrderListModel* m_model = nullptr;
     desk::ChoiceField* m_design = nullptr;
+    QPushButton* m_addCharge = nullptr;
     desk::TextLabel* m_saved = nullptr;
 };
 

@@ -46,10 +46,10 @@ void SheetRow::show(Place& place, const base::Id& id, const needs::SheetUse& use
     if (!isSheet) return;
     const auto& material = priced->material;
     const auto& traits = material.sheet;
-    const auto& line = m_presenter.line();
+    const auto& design = *m_presenter.place();
     const bool roll = traits.form == catalogue::SheetForm::Roll;
-    const layout::Sheet sheet{traits.width, roll ? std::max(use.rollLength, line.height) : traits.height};
-    const auto piece = needs::pieceOf(traits, line.width, line.height);
+    const layout::Sheet sheet{traits.width, roll ? std::max(use.rollLength, design.height) : traits.height};
+    const auto piece = needs::pieceOf(traits, design.width, design.height);
     const auto rules = needs::rulesOf(traits);
     place.picture->setOutlined(onWall);
     place.picture->setCaption(caption(material, use, onWall));
@@ -65,14 +65,14 @@ void SheetRow::show(Place& place, const base::Id& id, const needs::SheetUse& use
 }
 
 void SheetRow::refresh() {
-    const auto* priced = m_presenter.pricedLine();
-    setVisible(priced != nullptr);
-    if (!priced) return;
+    const auto* takes = m_presenter.requiredAtPlace();
+    setVisible(takes != nullptr);
+    if (!takes) return;
     const auto& line = m_presenter.line();
     const auto& shop = m_presenter.prices().shop;
-    show(m_base, line.customersGarment ? base::Id{} : line.baseMaterial, priced->cost.base, false);
-    show(m_tape, shop.usualTape, priced->cost.tape, false);
-    show(m_templates, shop.usualTemplate, priced->cost.templates, line.templatesOnWall);
+    show(m_base, line.customersGarment ? base::Id{} : line.baseMaterial, takes->backing.use, false);
+    show(m_tape, shop.usualTape, takes->tape.use, false);
+    show(m_templates, shop.usualTemplate, takes->templates.use, m_presenter.place()->templatesOnWall);
 }
 
 } // namespace sp::counter

@@ -213,16 +213,17 @@ void SlipBack::planBuying() {
     m_planner.ask({buying::suppliesOf(m_presenter.session(), cuts, true), m_presenter.order().lines, 0, askedKits()});
 }
 
-/// The kits for the line looked at, as it is ordered.
+/// The kits for the line looked at, as it is ordered. A kit holds what one design takes.
 std::optional<buying::KitQuestion> SlipBack::askedKits() {
     const auto& line = m_presenter.line();
-    const auto* known = m_presenter.session().design(line.design);
+    if (line.places.size() != 1) return std::nullopt;
+    const auto* known = m_presenter.session().design(line.first().design);
     if (!known || m_presenter.session().kits().empty()) return std::nullopt;
     auto design = *known;
-    design.width = line.width;
-    design.height = line.height;
-    design.stones = line.stones;
-    design.templatesOnWall = line.templatesOnWall;
+    design.width = line.first().width;
+    design.height = line.first().height;
+    design.stones = line.first().stones;
+    design.templatesOnWall = line.first().templatesOnWall;
     design.usualBase = line.customersGarment ? base::Id{} : line.baseMaterial;
     const auto pieces = line.quantity.value();
     return buying::KitQuestion{std::move(design), std::make_shared<const catalogue::PriceBook>(m_presenter.prices()),

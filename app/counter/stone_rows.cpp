@@ -39,7 +39,10 @@ StoneRows::StoneRows(CounterPresenter& presenter, const desk::Formatter& formatt
     m_add->setEmptyAllowed(true);
     m_add->setEnterMovesOn(false); // a chosen colour leads to its count
     m_addBox = new desk::FieldBox(tr("Add a colo&ur"), m_add, this);
-    column->addWidget(m_addBox);
+    m_adding = new QHBoxLayout;
+    m_adding->setSpacing(12);
+    m_adding->addWidget(m_addBox, 1, Qt::AlignTop);
+    column->addLayout(m_adding);
     connect(m_add, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         if (!id.isValid()) return;
         const auto material = id.value<base::Id>(); // the field forgets what `id` refers to
@@ -109,7 +112,8 @@ void StoneRows::load() {
     m_grid->cells()->setColumnStretch(OnShelf, 1);
     addHead();
     if (m_presenter.hasLine()) {
-        const auto& stones = m_presenter.line().stones;
+        const auto* place = m_presenter.place();
+        const auto stones = place ? place->stones : std::vector<catalogue::StoneCount>();
         for (std::size_t i = 0; i < stones.size(); ++i) addRow(static_cast<int>(i), stones[i]);
     }
     m_addBox->setVisible(m_presenter.canChange());
@@ -124,27 +128,30 @@ void StoneRows::offerColours() {
 
 void StoneRows::typed(int row) {
     const auto& field = *m_rows[static_cast<std::size_t>(row)].perPiece;
-    noteEntry(m_presenter, CounterPresenter::Owner::Line, field);
+    noteEntry(m_presenter, CounterPresenter::Owner::Place, field);
     const auto count = field.value();
     if (!count) return;
-    m_presenter.editLine([&](catalogue::OrderLine& line) {
-        if (static_cast<std::size_t>(row) < line.stones.size())
-            line.stones[static_cast<std::size_t>(row)].count = *count;
+    m_presenter.editPlace([&](catalogue::Placement& place) {
+        if (static_cast<std::size_t>(row) < place.stones.size())
+            place.stones[static_cast<std::size_t>(row)].count = *count;
     });
 }
 
 void StoneRows::refresh() {
-    if (!m_presenter.hasLine()) return;
+    const auto* place = m_presenter.place();
+    setVisible(place != nullptr);
+    if (!place) return;
     const auto& line = m_presenter.line();
+    const auto& stones = place->stones;
     const auto& shelf = m_presenter.session().shelf();
-    for (std::size_t i = 0; i < m_rows.size() && i < line.stones.size(); ++i) {
-        const auto* priced = m_presenter.prices().find(line.stones[i].material);
-        const auto found = shelf.find(line.stones[i].material);
+    for (std::size_t i = 0; i < m_rows.size() && i < stones.size(); ++i) {
+        const auto* priced = m_presenter.prices().find(stones[i].material);
+        const auto found = shelf.find(stones[i].material);
         const std::int64_t there = found == shelf.end() ? 0 : found->second;
         const bool known = m_presenter.priced().has_value() && priced;
-        const auto need = known ? needs::wholeFor(needs::needOfStone(line.stones[i].count, priced->material),
-                                                  needs::piecesToMake(line))
-                                : 0;
+        const auto need =
+            known ? needs::wholeFor(needs::needOfStone(stones[i].count, priced->material), needs::piecesToMake(line))
+                  : 0;
         m_rows[i].toBrush->setFigure(known ? m_formatter.count(units::Count::of(need)) : QStringLiteral("—"));
         m_rows[i].onShelf->setFigure(m_formatter.count(units::Count::of(there)));
         m_rows[i].onShelf->setRole(known && need > there && m_presenter.canChange() ? Role::Warn : Role::Ink);

@@ -8,6 +8,7 @@
 #include "app/desk/row_grid.h"
 #include "app/desk/value_fields.h"
 
+#include <QHBoxLayout>
 #include <QWidget>
 
 #include <vector>
@@ -26,6 +27,8 @@ class StoneRows : public QWidget {
     void load();
     /// Updates the calculated figures only.
     void refresh();
+    /// What adds something else stands beside the field that adds a colour.
+    void addBesideAdding(QWidget* widget) { m_adding->addWidget(widget, 1, Qt::AlignTop); }
 
   private:
     struct Row {
@@ -45,6 +48,7 @@ class StoneRows : public QWidget {
     desk::RowGrid* m_grid = nullptr;
     desk::ChoiceField* m_add = nullptr;
     desk::FieldBox* m_addBox = nullptr;
+    QHBoxLayout* m_adding = nullptr;
     std::vector<Row> m_rows;
 };
 

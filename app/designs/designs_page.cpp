@@ -302,9 +302,9 @@ void DesignsPage::showPlan() {
     if (!design) return;
     catalogue::OrderLine line;
     line.title = design->name;
-    line.width = design->width;
-    line.height = design->height;
-    line.stones = design->stones;
+    line.first().width = design->width;
+    line.first().height = design->height;
+    line.first().stones = design->stones;
     line.baseMaterial = design->usualBase;
     // A design's own plan shows its templates, whether or not they hang on the wall already.
     line.quantity = design->plannedPieces.value_or(units::Count::of(1));

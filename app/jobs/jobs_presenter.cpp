@@ -20,7 +20,8 @@ void addRemoved(Cutting& cutting, const catalogue::Order& order, const catalogue
         return material;
     };
     for (const auto& line : order.lines) {
-        for (const auto& stone : line.stones) add(stone.material);
+        for (const auto& place : line.places)
+            for (const auto& stone : place.stones) add(stone.material);
         if (line.customersGarment) continue;
         if (const auto* baseMaterial = add(line.baseMaterial);
             baseMaterial && baseMaterial->material.kind != catalogue::MaterialKind::Blank)

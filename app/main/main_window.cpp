@@ -237,8 +237,8 @@ void MainWindow::buyForOrder() {
     goTo(PlaceId::Buying);
     auto* page = pageOf<buying::BuyingPage>(PlaceId::Buying);
     const auto& lines = m_presenter.order().lines;
-    if (lines.size() == 1 && m_session.design(lines.front().design))
-        page->showDesign(lines.front().design, lines.front().quantity.value());
+    if (lines.size() == 1 && lines.front().places.size() == 1 && m_session.design(lines.front().first().design))
+        page->showDesign(lines.front().first().design, lines.front().quantity.value());
     else
         page->showOrder();
     page->focusStart();
@@ -493,8 +493,8 @@ void MainWindow::countFile(const QString& file) {
     destination.isOrder = current() == PlaceId::Counter;
     if (atDesigns)
         destination.openDesign = designs()->currentDesign();
-    else if (destination.isOrder && m_presenter.hasLine() && m_presenter.canChange())
-        destination.openDesign = m_presenter.line().design;
+    else if (destination.isOrder && m_presenter.place() && m_presenter.canChange())
+        destination.openDesign = m_presenter.place()->design;
     m_artwork->count(file, destination);
 }
 
@@ -511,7 +511,7 @@ void MainWindow::takeCounted(const base::Id& design) {
 void MainWindow::putOnOrder(const base::Id& design) {
     goTo(PlaceId::Counter);
     if (m_presenter.isIssued()) m_presenter.startNew();
-    if (m_presenter.hasLine() && m_presenter.line().design == design) {
+    if (m_presenter.place() && m_presenter.place()->design == design) {
         m_presenter.takeDesign();
         return;
     }

@@ -6,6 +6,8 @@
 #include "core/catalogue/fields/names.h"
 #include "core/units/text.h"
 
+#include <utility>
+
 namespace sp::verbs {
 
 namespace {
@@ -70,29 +72,63 @@ class OrderReader {
 
     catalogue::OrderLine readLine(ProblemObject& object) const {
         catalogue::OrderLine line;
-        const bool isOneOff = !object.has("design");
-        if (!isOneOff)
-            line = catalogue::lineOf(valueOrThrow(
-                named(m_designs, object.text("design"),
-                      QT_TRANSLATE_NOOP("App", "There is no design named “%1” in this book; check the spelling."))));
-        if (object.has("title") || isOneOff) line.title = object.text("title");
-        if (object.has("size") || isOneOff) {
-            const auto size = object.size("size");
-            line.width = size.width;
-            line.height = size.height;
+        if (object.has("charge")) {
+            line.title = object.text("charge");
+            line.places.clear();
+        } else if (object.has("places")) {
+            readPlaces(object, line);
+        } else {
+            line.first() = readPlace(object, line, true);
+            line.title = std::exchange(line.first().title, {});
         }
-        if (object.has("stones") || isOneOff) line.stones = readStones(object);
         line.quantity = object.count("pieces");
         readBase(object, line);
         if (object.has("sizes")) line.sizes = readSizes(object);
-        if (object.has("templates_on_wall")) line.templatesOnWall = object.flag("templates_on_wall");
-        if (object.has("planned_pieces")) line.plannedPieces = object.count("planned_pieces");
-        if (object.has("art_time")) line.artTime = valueOrThrow(units::parseDuration(object.text("art_time")));
         if (object.has("packing")) line.packing = readPacking(object);
         if (object.has("price_each")) line.overrideEach = object.money("price_each");
         if (object.has("taxable")) line.taxable = object.flag("taxable");
         if (object.has("tax_rate")) line.taxRate = object.text("tax_rate");
         return line;
+    }
+
+    /// A design as it is in the book, or as the order says; it gives the line what it
+    /// usually goes on, and the first one its packing.
+    catalogue::Placement readPlace(ProblemObject& object, catalogue::OrderLine& line, bool isFirst) const {
+        catalogue::Placement place;
+        const bool isOneOff = !object.has("design");
+        if (!isOneOff) {
+            const auto design = valueOrThrow(
+                named(m_designs, object.text("design"),
+                      QT_TRANSLATE_NOOP("App", "There is no design named “%1” in this book; check the spelling.")));
+            place = catalogue::placementOf(design);
+            if (line.baseMaterial.isNone()) line.baseMaterial = design.usualBase;
+            if (isFirst) line.packing = design.packing;
+        }
+        if (object.has("title") || isOneOff) place.title = object.text("title");
+        if (object.has("place")) place.place = object.text("place");
+        if (object.has("size") || isOneOff) {
+            const auto size = object.size("size");
+            place.width = size.width;
+            place.height = size.height;
+        }
+        if (object.has("stones") || isOneOff) place.stones = readStones(object);
+        if (object.has("templates_on_wall")) place.templatesOnWall = object.flag("templates_on_wall");
+        if (object.has("planned_pieces")) place.plannedPieces = object.count("planned_pieces");
+        if (object.has("art_time")) place.artTime = valueOrThrow(units::parseDuration(object.text("art_time")));
+        return place;
+    }
+
+    void readPlaces(ProblemObject& object, catalogue::OrderLine& line) const {
+        line.places.clear();
+        for (auto& place : object.list("places")) {
+            line.places.push_back(readPlace(place, line, line.places.empty()));
+            place.done();
+        }
+        if (line.places.empty() || line.places.size() > catalogue::kMaxPlaces)
+            throwAt(
+                object.place("places"),
+                QT_TRANSLATE_NOOP("App", "%1 must have one to eight designs; leave some out, or make it a charge."));
+        line.title = object.has("title") ? object.text("title") : line.first().title;
     }
 
     std::vector<catalogue::StoneCount> readStones(ProblemObject& object) const {

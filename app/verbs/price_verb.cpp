@@ -39,7 +39,7 @@ base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& b
     const auto quantity = units::parseCount(arguments.of("--quantity"));
     if (!quantity) return fail(quantity.error());
     auto line = catalogue::lineOf(*design);
-    line.templatesOnWall = line.templatesOnWall || arguments.has("--wall-templates");
+    if (arguments.has("--wall-templates")) line.first().templatesOnWall = true;
     line.quantity = *quantity;
     if (const auto on = arguments.value("--on")) {
         auto materials = book.materials();

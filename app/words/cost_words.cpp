@@ -5,10 +5,13 @@
 #include "app/words/sheet_words.h"
 #include "app/words/shown.h"
 #include "core/base/ensure.h"
+#include "core/needs/line_check.h"
 #include "core/needs/material_need.h"
 #include "core/units/apportion.h"
 
 #include <QCoreApplication>
+
+#include <span>
 
 namespace sp::words {
 
@@ -33,7 +36,10 @@ class CostWords {
         : m_line(line)
         , m_book(book)
         , m_sheet(sheet)
-        , m_style(style) {}
+        , m_style(style) {
+        for (std::size_t place = 0; place < line.places.size(); ++place)
+            for (std::size_t row = 0; row < line.places[place].stones.size(); ++row) m_stones.push_back({place, row});
+    }
 
     QString label(const CostNode& node) const;
     QString rule(const CostNode& node) const;
@@ -87,6 +93,19 @@ class CostWords {
         return from.isEmpty() ? amount : QStringLiteral("%1 (%2)").arg(amount, from);
     }
     QString originInWords(const catalogue::PriceOrigin& origin) const;
+    /// A part of one place; of a line with several the place is said.
+    QString atPlace(const QString& label, std::size_t place) const {
+        if (m_line.places.size() < 2) return label;
+        return tr("%1, %2", "a part of the cost and the place it is for").arg(label, atPlace(place));
+    }
+    QString atPlace(std::size_t place) const {
+        const auto& there = m_line.places[place];
+        return shown(there.place.empty() ? needs::titleOf(m_line, there) : there.place);
+    }
+    const PricedMaterial& stoneOf(const CostNode& node) const {
+        const auto& [place, row] = m_stones[node.index];
+        return priced(m_line.places[place].stones[row].material);
+    }
     bool isOnBlank() const { return priced(m_line.baseMaterial).material.kind == catalogue::MaterialKind::Blank; }
 
     const std::vector<catalogue::PackingUse>& packingUses() const {
@@ -99,6 +118,7 @@ class CostWords {
     QString sheetRule(const CostNode& node, const PricedMaterial& material, const QString& what) const;
     QString tapeRule(const CostNode& node) const;
     QString templateRule(const CostNode& node) const;
+    QString timesAt(Step step, std::span<const catalogue::Placement> places) const;
     QString stepRule(const CostNode& node) const;
     QString cycleRule(const CostNode& node) const;
     QString oneCycle(const CostNode& node, Operand dwell) const {
@@ -117,6 +137,11 @@ class CostWords {
     const catalogue::PriceBook& m_book;
     const costing::CostSheet& m_sheet;
     const units::NumberStyle& m_style;
+    struct StoneAt {
+        std::size_t place;
+        std::size_t row;
+    };
+    std::vector<StoneAt> m_stones; ///< as the parts are numbered
 };
 
 QString CostWords::originInWords(const catalogue::PriceOrigin& origin) const {
@@ -167,10 +192,10 @@ QString CostWords::label(const CostNode& node) const {
     switch (node.part) {
     case Part::Job: return m_line.title.empty() ? tr("This job") : shown(m_line.title);
     case Part::Stones: return tr("Stones");
-    case Part::Stone: return shown(priced(m_line.stones[node.index].material).material.name);
-    case Part::Tape: return tr("Tape");
-    case Part::Template: return tr("Templates");
-    case Part::Base: return isOnBlank() ? tr("Blanks") : tr("Backing");
+    case Part::Stone: return atPlace(shown(stoneOf(node).material.name), m_stones[node.index].place);
+    case Part::Tape: return atPlace(tr("Tape"), node.index);
+    case Part::Template: return atPlace(tr("Templates"), node.index);
+    case Part::Base: return isOnBlank() ? tr("Blanks") : atPlace(tr("Backing"), node.index);
     case Part::BasePrice: return shown(priced(m_line.baseMaterial).material.name);
     case Part::SizeExtra: return tr("Extra for size %1").arg(shown(m_line.sizes[node.index].size));
     case Part::Packing: return tr("Packing");
@@ -179,8 +204,8 @@ QString CostWords::label(const CostNode& node) const {
     case Part::Labour: return tr("Bench labour");
     case Part::LabourStep: return stepName(static_cast<Step>(node.index));
     case Part::Press: return tr("Press", "the machine");
-    case Part::PressCycles: return tr("Press cycles");
-    case Part::SecondPress: return tr("Second presses");
+    case Part::PressCycles: return atPlace(tr("Press cycles"), node.index);
+    case Part::SecondPress: return atPlace(tr("Second presses"), node.index);
     case Part::WarmUp: return tr("Warm-up");
     case Part::TestPress: return tr("Test presses");
     case Part::Wear: return tr("Machine wear");
@@ -199,7 +224,7 @@ QString CostWords::label(const CostNode& node) const {
 }
 
 QString CostWords::stoneRule(const CostNode& node) const {
-    const auto& material = priced(m_line.stones[node.index].material);
+    const auto& material = stoneOf(node);
     const auto taken = tr("%1 a piece × %2").arg(in<Count>(node, Operand::StonesAPiece), pieces(node));
     const auto loss = of<units::Rate>(node, Operand::Loss);
     return loss.isZero() ? tr("%1 × %2").arg(taken, price(node, material))
@@ -222,35 +247,53 @@ QString CostWords::tapeRule(const CostNode& node) const {
     const auto lifted = Count::of(needs::needOfTape(tape.material).lifts);
     const auto shared = tr("%1 ÷ %2 of a piece of tape").arg(pieces(m_line.quantity), lifts(lifted));
     const bool byPosition = !node.formula.find(Operand::RollLength) && !node.formula.find(Operand::Sheets);
-    return sheetRule(node, tape,
-                     byPosition ? shared : tr("%1 = %2 of tape").arg(shared, plain(Count::of(m_sheet.tape.cut))));
+    return sheetRule(
+        node, tape,
+        byPosition ? shared
+                   : tr("%1 = %2 of tape").arg(shared, plain(Count::of(m_sheet.places[node.index].tape.use.cut))));
 }
 
 QString CostWords::templateRule(const CostNode& node) const {
-    if (m_line.templatesOnWall) return tr("the templates hang on the wall: nothing to cut");
-    const auto cut = tr("%1, one for each colour").arg(templates(Count::of(m_sheet.templates.cut)));
+    if (m_line.places[node.index].templatesOnWall) return tr("the templates hang on the wall: nothing to cut");
+    const auto cut =
+        tr("%1, one for each colour").arg(templates(Count::of(m_sheet.places[node.index].templates.use.cut)));
     const auto whole = sheetRule(node, priced(m_book.shop.usualTemplate), cut);
     if (!node.formula.find(Operand::PlannedPieces)) return whole;
     return tr("%1, × %2 of %3 planned pieces")
         .arg(whole, in<Count>(node, Operand::PlannedPiecesHere), in<Count>(node, Operand::PlannedPieces));
 }
 
-QString CostWords::stepRule(const CostNode& node) const {
-    const auto step = static_cast<Step>(node.index);
+/// "10 s a piece + 2 s a colour × 3": how long a step takes for designs at some places.
+QString CostWords::timesAt(Step step, std::span<const catalogue::Placement> places) const {
     const auto& standard = m_book.bench.of(step);
-    const bool once = catalogue::isOncePerJob(step);
+    std::int64_t colours = 0;
+    for (const auto& place : places) colours += static_cast<std::int64_t>(place.stones.size());
     QStringList times;
     const auto add = [&](Duration span, const QString& text) {
         if (!span.isZero()) times << text;
     };
-    const auto perJob = step == Step::Art && m_line.artTime ? *m_line.artTime : standard.perJob;
+    const auto perJob = step == Step::Art && places[0].artTime ? *places[0].artTime : standard.perJob;
     add(perJob, tr("%1 a job").arg(plain(perJob)));
-    if (!once) add(standard.perPiece, tr("%1 a piece").arg(plain(standard.perPiece)));
-    add(standard.perColour,
-        tr("%1 a colour × %2")
-            .arg(plain(standard.perColour), plain(Count::of(static_cast<std::int64_t>(m_line.stones.size())))));
+    if (!catalogue::isOncePerJob(step)) add(standard.perPiece, tr("%1 a piece").arg(plain(standard.perPiece)));
+    add(standard.perColour, tr("%1 a colour × %2").arg(plain(standard.perColour), plain(Count::of(colours))));
     add(standard.per100Stones, tr("%1 for 100 stones").arg(plain(standard.per100Stones)));
-    auto how = times.join(tr(" + "));
+    return times.join(tr(" + "));
+}
+
+QString CostWords::stepRule(const CostNode& node) const {
+    const auto step = static_cast<Step>(node.index);
+    const auto& standard = m_book.bench.of(step);
+    const bool once = catalogue::isOncePerJob(step);
+    const std::span<const catalogue::Placement> places = m_line.places;
+    QStringList times;
+    if (catalogue::isForThePiece(step) || places.size() == 1)
+        times << timesAt(step, places);
+    else
+        for (std::size_t i = 0; i < places.size(); ++i)
+            if (!once || !places[i].templatesOnWall)
+                times << tr("%1: %2", "a place and the times of a step there")
+                             .arg(atPlace(i), timesAt(step, places.subspan(i, 1)));
+    auto how = times.join(QStringLiteral("; "));
     if (!once) how = tr("%1, %2").arg(how, pieces(m_line.quantity));
     if (!once && standard.learning.ppm() != units::kPpm) how = tr("%1, learning %2").arg(how, plain(standard.learning));
     return tr("%1 = %2 × %3")
@@ -267,10 +310,12 @@ QString CostWords::cycleRule(const CostNode& node) const {
 }
 
 QString CostWords::pressWearRule(const CostNode& node) const {
+    const auto pressed =
+        Count::of(of<Count>(node, Operand::Pieces).value() * static_cast<std::int64_t>(m_line.places.size()));
     return tr("(%1 − %2 salvage) ÷ %3 presses × (%4 + %5 of %6 pressed twice + %7)")
         .arg(in<Money>(node, Operand::PressPrice), in<Money>(node, Operand::PressSalvage),
              in<Count>(node, Operand::PressLife), cycles(of<Count>(node, Operand::Cycles)),
-             in<units::Rate>(node, Operand::SecondPressShare), in<Count>(node, Operand::Pieces),
+             in<units::Rate>(node, Operand::SecondPressShare), plain(pressed),
              tests(of<Count>(node, Operand::TestPresses)));
 }
 

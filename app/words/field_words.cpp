@@ -110,6 +110,8 @@ Source sourceOf(catalogue::fields::Term term) {
     case Overhead: return {QT_TRANSLATE_NOOP("Terms", "overhead")};
     case Packing: return {QT_TRANSLATE_NOOP("Terms", "packing")};
     case Paper: return {QT_TRANSLATE_NOOP("Terms", "paper")};
+    case PlaceOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "place on the piece")};
+    case PlacesOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "places on the piece")};
     case PlaceOfTheCertificate: return {QT_TRANSLATE_NOOP("Terms", "place of the certificate")};
     case PlannedPieces: return {QT_TRANSLATE_NOOP("Terms", "planned pieces")};
     case Press: return {QT_TRANSLATE_NOOP("Terms", "press")};

@@ -29,6 +29,8 @@ Source sourceOf(needs::Fault fault) {
         return {QT_TRANSLATE_NOOP("Needs", "The price asked for %1 is below nothing; type 0 or more.")};
     case PlannedPiecesBelowOne:
         return {QT_TRANSLATE_NOOP("Needs", "The templates of %1 cannot be spread over %2 pieces; plan for 1 or more.")};
+    case TooManyPlaces: return {QT_TRANSLATE_NOOP("Needs", "%1 has designs at more than %2 places; leave some out.")};
+    case ChargeWithoutPrice: return {QT_TRANSLATE_NOOP("Needs", "%1 has no price; type one, or say what is sold.")};
     case NoStones: return {QT_TRANSLATE_NOOP("Needs", "%1 has no stones; add a colour and how many a piece takes.")};
     case TooManyColours: return {QT_TRANSLATE_NOOP("Needs", "%1 has more than %2 colours; leave some out.")};
     case StonesOutOfRange:

@@ -21,6 +21,8 @@ inline constexpr std::array kSteps{Step::Art,  Step::Cut,   Step::Weed, Step::Se
                                    Step::Lift, Step::Press, Step::Trim, Step::Pack};
 
 constexpr bool isOncePerJob(Step step) { return step <= Step::SetUp; }
+/// Done at the piece, however many designs are on it; the others are done for each of them.
+constexpr bool isForThePiece(Step step) { return step >= Step::Trim; }
 
 /// "brush", "set up": in English, lower case.
 constexpr std::string_view nameOf(Step step) {

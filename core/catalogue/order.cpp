@@ -3,17 +3,30 @@
 
 namespace sp::catalogue {
 
+const std::vector<PackingUse>& packingOf(const OrderLine& line, const std::vector<PackingUse>& ofShop) {
+    static const std::vector<PackingUse> nothing;
+    if (line.isCharge()) return nothing;
+    return line.packing ? *line.packing : ofShop;
+}
+
+Placement placementOf(const Design& design) {
+    return {.design = design.id,
+            .title = design.name,
+            .place = {},
+            .width = design.width,
+            .height = design.height,
+            .stones = design.stones,
+            .templatesOnWall = design.templatesOnWall,
+            .plannedPieces = design.plannedPieces,
+            .artTime = design.artTime};
+}
+
 OrderLine lineOf(const Design& design) {
     OrderLine line;
-    line.design = design.id;
     line.title = design.name;
-    line.width = design.width;
-    line.height = design.height;
-    line.stones = design.stones;
+    line.first() = placementOf(design);
+    line.first().title.clear();
     line.baseMaterial = design.usualBase;
-    line.templatesOnWall = design.templatesOnWall;
-    line.plannedPieces = design.plannedPieces;
-    line.artTime = design.artTime;
     line.packing = design.packing;
     return line;
 }

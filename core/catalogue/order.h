@@ -27,20 +27,34 @@ struct SizeCount {
     friend bool operator==(const SizeCount&, const SizeCount&) = default;
 };
 
-/// One line of an order. A line keeps its own copy of the design's size and stones, so that a later change of the
-/// design does not reach into it; a one-off has no design at all.
-struct OrderLine {
-    base::Id id;
+/// The most designs on one blank.
+inline constexpr std::size_t kMaxPlaces = 8;
+
+/// A design where it is set on the piece. It keeps its own copy of the design's size and stones, so that a later change
+/// of the design does not reach into it; a one-off has no design at all.
+struct Placement {
     base::Id design;   ///< none for a one-off
-    std::string title; ///< "Lantern"
+    std::string title; ///< the design's name; empty: the line's title is
+    std::string place; ///< where on the piece, "Front"; may be empty
     units::Length width;
     units::Length height;
     std::vector<StoneCount> stones;
+    bool templatesOnWall = false;
+    std::optional<units::Count> plannedPieces; ///< see Design
+    std::optional<units::Duration> artTime;    ///< see Design
+
+    friend bool operator==(const Placement&, const Placement&) = default;
+};
+
+/// One line of an order: so many pieces of a blank or a backing, each with one design or several on it; or, without
+/// any design, a charge.
+struct OrderLine {
+    base::Id id;
+    std::string title; ///< "Lantern"
+    /// One at least on a piece, the first is the one that the line is known by; none on a charge.
+    std::vector<Placement> places = std::vector<Placement>(1);
     base::Id baseMaterial; ///< backing or blank; none when the customer brings the garment
     bool customersGarment = false;
-    bool templatesOnWall = false;
-    std::optional<units::Count> plannedPieces;      ///< see Design
-    std::optional<units::Duration> artTime;         ///< see Design
     std::optional<std::vector<PackingUse>> packing; ///< see Design
     units::Count quantity = units::Count::of(1);
     std::vector<SizeCount> sizes;             ///< of a blank; what is not listed is of the plain size
@@ -48,15 +62,22 @@ struct OrderLine {
     bool taxable = true;
     std::string taxRate = {}; ///< the name of a rate of the shop's; empty: the usual one
 
+    bool isCharge() const { return places.empty(); }
+    /// The place that the line is known by; of a charge there is none.
+    const Placement& first() const { return places.at(0); }
+    Placement& first() { return places.at(0); }
+
     friend bool operator==(const OrderLine&, const OrderLine&) = default;
 };
 
-/// What goes with the pieces of the line and with its order: its own packing, else what the shop takes.
-inline const std::vector<PackingUse>& packingOf(const OrderLine& line, const std::vector<PackingUse>& ofShop) {
-    return line.packing ? *line.packing : ofShop;
-}
+/// What goes with the pieces of the line and with its order: its own packing, else what the shop takes. A charge is
+/// not packed.
+const std::vector<PackingUse>& packingOf(const OrderLine& line, const std::vector<PackingUse>& ofShop);
 
-/// One piece of a design, as an order takes it over.
+/// A design as an order takes it over.
+Placement placementOf(const Design& design);
+
+/// One piece of a design.
 OrderLine lineOf(const Design& design);
 
 /// At most one of the two is set.

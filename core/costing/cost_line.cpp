@@ -26,6 +26,8 @@ class Adder {
         for (const auto& row : partTable()) {
             if (!row.amount)
                 openSum(row);
+            else if (!arises(row))
+                continue;
             else if (row.within == Part::Job || row.within == m_open)
                 addAll(row);
         }
@@ -46,6 +48,7 @@ class Adder {
     void openSum(const PartRow& row) {
         closeSum();
         if (row.arises && !row.arises(m_in, 0)) return;
+        if (m_in.line.isCharge() && row.part != Part::Base) return;
         m_open = row.part;
         m_sum = {};
         if (!m_nodes) return;
@@ -65,6 +68,8 @@ class Adder {
             if (!row.arises || row.arises(m_in, i)) addLeaf(row, i);
     }
 
+    bool arises(const PartRow& row) const { return !m_in.line.isCharge() || (row.tags & tag::kOnCharge); }
+
     void addLeaf(const PartRow& row, std::size_t index) {
         const Money amount = Money::fromExact(row.amount(m_in, index));
         if (m_nodes)
@@ -76,6 +81,7 @@ class Adder {
         if (row.tags & tag::kPaidOut) m_cost.outOfPocket += amount;
         if (row.tags & tag::kLabour) m_cost.labour += amount;
         if (!(row.tags & (tag::kLostMaterial | tag::kLostWork))) return;
+        if (m_in.line.isCharge()) return; // it is sold as it is: nothing is made that could be spoiled
         if (m_in.line.customersGarment && !(row.tags & tag::kLostOnAny)) return;
         if ((row.tags & tag::kLabour) && !(row.tags & tag::kOfPacking)) m_lostLabour += amount;
         if ((row.tags & tag::kOfPacking) && !m_in.losesPacking()) return;
@@ -109,17 +115,12 @@ base::Done checkShop(const catalogue::PriceBook& book) {
 base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
                 const OrderShare& share, std::int64_t rules, LineCost& sheet, std::vector<CostNode>* nodes) {
     try {
-        const auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits);
+        auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits);
         if (!takes) return base::fail(takes.error());
         if (auto ok = checkShop(book); !ok) return ok;
         sheet.bench = takes->bench;
-        sheet.tape = takes->tape.use;
-        sheet.templates = takes->templates.use;
-        sheet.base = takes->backing.use;
-        sheet.piecesPerPress = takes->press.piecesPerPress;
-        sheet.pressesPerPiece = takes->press.pressesPerPiece;
-        sheet.cycles = takes->press.cycles;
         Adder({line, book, *takes, share, rules}, sheet, nodes).add();
+        sheet.places = std::move(takes->places);
         return {};
     } catch (const base::Overflow&) { return base::fail(Fault::LineTooCostly, line.title, line.title); }
 }

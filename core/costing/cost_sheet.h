@@ -3,7 +3,7 @@
 
 #include "core/costing/formula.h"
 #include "core/needs/bench_time.h"
-#include "core/needs/sheet_use.h"
+#include "core/needs/requirements.h"
 #include "core/units/count.h"
 #include "core/units/money.h"
 
@@ -34,12 +34,7 @@ struct OrderShare {
 /// What a line costs for all its pieces: the figures a price is made of.
 struct LineCost {
     needs::BenchTime bench;
-    needs::SheetUse tape;
-    needs::SheetUse templates;
-    needs::SheetUse base;
-    std::int64_t piecesPerPress = 1;  ///< pieces under the platen at once
-    std::int64_t pressesPerPiece = 1; ///< more than one where the piece is larger than the platen
-    std::int64_t cycles = 0;          ///< press cycles for the pieces, second presses and tests not counted
+    std::vector<needs::PlaceRequirement> places; ///< as the line has them
     units::Money total;
     units::Money setUp;       ///< the sum of the parts that fall away with the templates on the wall
     units::Money outOfPocket; ///< the floor: the sum of the parts paid out; own work, wear and overhead left out

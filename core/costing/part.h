@@ -13,10 +13,11 @@ namespace sp::costing {
 enum class Part : std::uint8_t {
     Job,
     Stones,
-    Stone,    ///< pieces × stones a piece ÷ (1 − loss) × price; index: which of the line's stones
-    Tape,     ///< by position pieces ÷ lifts ÷ to a sheet × price; else whole sheets, or length off a roll, × price
-    Template, ///< one for each colour, as tape, × pieces here ÷ planned pieces; nothing on the wall
-    Base,     ///< backing, as tape with one lift; of a blank the sum of:
+    Stone, ///< pieces × stones a piece ÷ (1 − loss) × price; index: which of the line's stones, place by place
+    Tape, ///< index of this and what else is for a place: which of the line's; by position pieces ÷ lifts ÷ to a sheet
+          ///< × price; else whole sheets, or length off a roll, × price
+    Template,  ///< one for each colour, as tape, × pieces here ÷ planned pieces; nothing on the wall
+    Base,      ///< backing, as tape with one lift; of a blank the sum of:
     BasePrice, ///< pieces × price of the blank
     SizeExtra, ///< pieces of the size × its extra cost; index: which of the line's sizes
     Packing,

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
+#include <utility>
 
 namespace sp::costing {
 
@@ -18,6 +20,7 @@ using tag::kLostOnAny;
 using tag::kLostWork;
 using tag::kOfPacking;
 using tag::kOnce;
+using tag::kOnCharge;
 using tag::kPaidOut;
 using units::Count;
 using units::Fraction;
@@ -30,7 +33,7 @@ constexpr PartRow leaf(Part part, Part within, unsigned tags, RuleOf, bool (*ari
                        std::size_t (*most)(In) = nullptr, std::size_t first = 0) {
     return {part,
             within,
-            static_cast<std::uint8_t>(tags),
+            static_cast<std::uint16_t>(tags),
             first,
             most,
             arises,
@@ -67,36 +70,39 @@ auto sheetCost(const Term& term, const needs::SheetRequirement& takes, const Pri
 }
 
 constexpr auto stone = [](const auto& term, In in, std::size_t i) {
-    const auto& [material, need] = in.takes.materials.stones[i];
+    const auto& taken = in.takes.materials.stones[i];
+    const auto& need = taken.need;
     return term(Operand::StonesAPiece, need.perPiece) * term(Operand::Pieces, in.pieces()) /
-           term.without(Operand::Loss, need.loss) * term(Operand::Price, *material->price);
+           term.without(Operand::Loss, need.loss) * term(Operand::Price, *taken.material->price);
 };
 
-constexpr auto tape = [](const auto& term, In in, std::size_t) {
+constexpr auto tape = [](const auto& term, In in, std::size_t i) {
     const auto& material = *in.takes.materials.tape;
     const auto shares = [&](const auto& how) {
         return how(Operand::Pieces, in.pieces()) /
                how(Operand::Lifts, Count::of(needs::needOfTape(material.material).lifts));
     };
     const auto cuts = [&](const auto& how) {
-        return how(Operand::Cuts, Count::of(in.takes.tape.use.cut),
+        return how(Operand::Cuts, Count::of(in.takes.places[i].tape.use.cut),
                    [&](const auto& further) { return ceiling(shares(further)); });
     };
-    return sheetCost(term, in.takes.tape, material, cuts, shares);
+    return sheetCost(term, in.takes.places[i].tape, material, cuts, shares);
 };
 
-constexpr auto templates = [](const auto& term, In in, std::size_t) {
-    if (in.line.templatesOnWall) return term.nothing();
-    const auto cuts = [&](const auto& how) { return how(Operand::Cuts, Count::of(in.takes.templates.use.cut)); };
-    const auto whole = sheetCost(term, in.takes.templates, *in.takes.materials.templates, cuts, cuts);
-    if (!in.line.plannedPieces) return whole;
-    const auto here = std::min(in.pieces(), *in.line.plannedPieces);
-    return whole * term(Operand::PlannedPiecesHere, here) / term(Operand::PlannedPieces, *in.line.plannedPieces);
+constexpr auto templates = [](const auto& term, In in, std::size_t i) {
+    const auto& place = in.line.places[i];
+    const auto& takes = in.takes.places[i].templates;
+    if (place.templatesOnWall) return term.nothing();
+    const auto cuts = [&](const auto& how) { return how(Operand::Cuts, Count::of(takes.use.cut)); };
+    const auto whole = sheetCost(term, takes, *in.takes.materials.templates, cuts, cuts);
+    if (!place.plannedPieces) return whole;
+    const auto here = std::min(in.pieces(), *place.plannedPieces);
+    return whole * term(Operand::PlannedPiecesHere, here) / term(Operand::PlannedPieces, *place.plannedPieces);
 };
 
-constexpr auto backing = [](const auto& term, In in, std::size_t) {
+constexpr auto backing = [](const auto& term, In in, std::size_t i) {
     const auto cuts = [&](const auto& how) { return how(Operand::Pieces, in.pieces()); };
-    return sheetCost(term, in.takes.backing, *in.takes.materials.base, cuts, cuts);
+    return sheetCost(term, in.takes.places[i].backing, *in.takes.materials.base, cuts, cuts);
 };
 
 constexpr auto blank = [](const auto& term, In in, std::size_t) {
@@ -123,21 +129,47 @@ constexpr auto orderPacking = [](const auto& term, In in, std::size_t) {
     return term(Operand::OrderPacking, in.share.packing);
 };
 
-/// How long a step takes, as catalogue::StepStandard says; what has been learned has no formula of the kind.
+/// Sums what `of` says for each of the line's places that `counts`; one must.
+template<class Of, class Counts>
+auto sumOfPlaces(In in, Of of, Counts counts) {
+    std::optional<decltype(of(std::size_t{0}))> sum;
+    for (std::size_t i = 0; i < in.line.places.size(); ++i)
+        if (counts(in.line.places[i])) sum = sum ? std::move(*sum) + of(i) : of(i);
+    return std::move(*sum);
+}
+template<class Of>
+auto sumOfPlaces(In in, Of of) {
+    return sumOfPlaces(in, of, [](const catalogue::Placement&) { return true; });
+}
+
+/// How long a step takes at some of the line's places, as catalogue::StepStandard says; what has been learned has no
+/// formula of the kind.
 template<class How>
-auto stepTime(const How& how, In in, Step step) {
+auto stepTimeAt(const How& how, In in, Step step, std::span<const catalogue::Placement> places) {
     const auto& standard = in.book.bench.of(step);
-    const auto fixed = step == Step::Art && in.line.artTime ? *in.line.artTime : standard.perJob;
+    const auto fixed = step == Step::Art && places[0].artTime ? *places[0].artTime : standard.perJob;
+    std::int64_t colours = 0;
     std::int64_t stones = 0;
-    for (const auto& row : in.line.stones) stones += row.count.value();
+    for (const auto& place : places) {
+        colours += static_cast<std::int64_t>(place.stones.size());
+        for (const auto& row : place.stones) stones += row.count.value();
+    }
     const auto perJob = how(Operand::PerJob, fixed);
     const auto byColourAndStone =
-        how(Operand::PerColour, standard.perColour) *
-            how(Operand::Colours, Count::of(static_cast<std::int64_t>(in.line.stones.size()))) +
+        how(Operand::PerColour, standard.perColour) * how(Operand::Colours, Count::of(colours)) +
         how(Operand::Per100Stones, standard.per100Stones) * how(Operand::Stones, Count::of(stones)) / how.number(100);
     if (catalogue::isOncePerJob(step)) return toMillisecond(perJob + byColourAndStone);
     return perJob + toMillisecond((how(Operand::PerPiece, standard.perPiece) + byColourAndStone) *
                                   how(Operand::Pieces, in.pieces()));
+}
+
+template<class How>
+auto stepTime(const How& how, In in, Step step) {
+    const std::span<const catalogue::Placement> places = in.line.places;
+    if (catalogue::isForThePiece(step)) return stepTimeAt(how, in, step, places);
+    return sumOfPlaces(
+        in, [&](std::size_t i) { return stepTimeAt(how, in, step, places.subspan(i, 1)); },
+        [&](const auto& place) { return !catalogue::isOncePerJob(step) || !place.templatesOnWall; });
 }
 
 constexpr auto labour = [](const auto& term, In in, std::size_t i) {
@@ -149,8 +181,8 @@ constexpr auto labour = [](const auto& term, In in, std::size_t i) {
 };
 
 template<class Term>
-auto cycles(const Term& term, In in) {
-    const auto& press = in.takes.press;
+auto cycles(const Term& term, In in, std::size_t place) {
+    const auto& press = in.takes.places[place].press;
     return term(Operand::Cycles, Count::of(press.cycles), [&](const auto& how) {
         return ceiling(how(Operand::Pieces, in.pieces()) /
                        how(Operand::PiecesAtOnce, Count::of(press.piecesPerPress))) *
@@ -178,8 +210,23 @@ auto running(const Term& term, In in) {
     return term(Operand::PressRunning, PerHour{in.book.bench.press.runningPerHour});
 }
 
-constexpr auto pressCycles = [](const auto& term, In in, std::size_t) {
-    return cycles(term, in) * oneCycle(term, in) * running(term, in);
+template<class Term>
+auto allCycles(const Term& term, In in) {
+    if (in.line.places.size() == 1) return cycles(term, in, 0);
+    std::int64_t sum = 0;
+    for (const auto& place : in.takes.places) sum += place.press.cycles;
+    return term(Operand::Cycles, Count::of(sum),
+                [&](const auto& how) { return sumOfPlaces(in, [&](std::size_t i) { return cycles(how, in, i); }); });
+}
+
+template<class Term>
+auto allSecondPresses(const Term& term, In in) {
+    const auto places = static_cast<std::int64_t>(in.line.places.size());
+    return places == 1 ? secondPresses(term, in) : secondPresses(term, in) * term.number(places);
+}
+
+constexpr auto pressCycles = [](const auto& term, In in, std::size_t i) {
+    return cycles(term, in, i) * oneCycle(term, in) * running(term, in);
 };
 
 constexpr auto secondPress = [](const auto& term, In in, std::size_t) {
@@ -205,18 +252,18 @@ auto wearOfAPress(const Term& term, In in) {
 }
 
 constexpr auto pressWear = [](const auto& term, In in, std::size_t) {
-    return wearOfAPress(term, in) * (cycles(term, in) + secondPresses(term, in) + tests(term, in));
+    return wearOfAPress(term, in) * (allCycles(term, in) + allSecondPresses(term, in) + tests(term, in));
 };
 
 /// Test presses are made once, whatever is spoiled.
 constexpr auto pressWearOfPieces = [](const auto& term, In in, std::size_t) {
-    return wearOfAPress(term, in) * (cycles(term, in) + secondPresses(term, in));
+    return wearOfAPress(term, in) * (allCycles(term, in) + allSecondPresses(term, in));
 };
 
 constexpr auto cutterWear = [](const auto& term, In in, std::size_t) {
     const auto& cutter = in.book.bench.cutter;
     return (term(Operand::CutterPrice, cutter.price) - term(Operand::CutterSalvage, cutter.salvage)) /
-           term(Operand::CutterLife, Count::of(cutter.lifeHoles)) * term(Operand::Holes, Count::of(in.takes.holes));
+           term(Operand::CutterLife, Count::of(cutter.lifeHoles)) * term(Operand::Holes, Count::of(in.takes.holes()));
 };
 
 template<class Term>
@@ -264,6 +311,10 @@ constexpr auto cardFee = [](const auto& term, In in, std::size_t) {
 
 bool isOnBlank(In in, std::size_t) { return in.takes.materials.base && !in.takes.materials.isOnBacking(); }
 bool isForOrder(const needs::LineTake& take) { return take.need.kind == needs::NeedKind::ForOrder; }
+std::size_t placesOf(In in) { return in.line.places.size(); }
+bool isCut(In in) {
+    return std::ranges::any_of(in.line.places, [](const auto& place) { return !place.templatesOnWall; });
+}
 bool hasTime(In in, std::size_t step) { return !in.takes.bench.of(static_cast<Step>(step)).isZero(); }
 /// The steps done once come first, packing is the last.
 constexpr auto kStepsOnce = static_cast<std::size_t>(std::ranges::count_if(catalogue::kSteps, catalogue::isOncePerJob));
@@ -274,16 +325,19 @@ constexpr std::array kTable{
     sum(Part::Stones),
     leaf(Part::Stone, Part::Stones, kPaidOut | kLostMaterial | kLostOnAny, stone, nullptr,
          [](In in) { return in.takes.materials.stones.size(); }),
-    leaf(Part::Tape, Part::Job, kPaidOut | kLostMaterial, tape,
-         [](In in, std::size_t) { return in.takes.materials.tape != nullptr; }),
-    leaf(Part::Template, Part::Job, kOnce | kPaidOut | kFallsAway, templates,
-         [](In in, std::size_t) { return in.takes.materials.templates != nullptr; }),
-    leaf(Part::Base, Part::Job, kPaidOut | kLostMaterial, backing,
-         [](In in, std::size_t) { return in.takes.materials.isOnBacking(); }),
-    sum(Part::Base, isOnBlank),
-    leaf(Part::BasePrice, Part::Base, kPaidOut | kLostMaterial, blank),
     leaf(
-        Part::SizeExtra, Part::Base, kPaidOut | kLostMaterial, sizeExtra,
+        Part::Tape, Part::Job, kPaidOut | kLostMaterial, tape,
+        [](In in, std::size_t) { return in.takes.materials.tape != nullptr; }, placesOf),
+    leaf(
+        Part::Template, Part::Job, kOnce | kPaidOut | kFallsAway, templates,
+        [](In in, std::size_t) { return in.takes.materials.templates != nullptr; }, placesOf),
+    leaf(
+        Part::Base, Part::Job, kPaidOut | kLostMaterial, backing,
+        [](In in, std::size_t) { return in.takes.materials.isOnBacking(); }, placesOf),
+    sum(Part::Base, isOnBlank),
+    leaf(Part::BasePrice, Part::Base, kPaidOut | kLostMaterial | kOnCharge, blank),
+    leaf(
+        Part::SizeExtra, Part::Base, kPaidOut | kLostMaterial | kOnCharge, sizeExtra,
         [](In in, std::size_t i) { return sizeOf(in, i) != nullptr; }, [](In in) { return in.line.sizes.size(); }),
     sum(Part::Packing, [](In in, std::size_t) { return !in.takes.materials.packing.empty(); }),
     leaf(
@@ -301,17 +355,17 @@ constexpr std::array kTable{
         Part::LabourStep, Part::Labour, kLabour | kLostWork | kLostOnAny | kOfPacking, labour, hasTime,
         [](In) { return kPackStep + 1; }, kPackStep),
     sum(Part::Press),
-    leaf(Part::PressCycles, Part::Press, kPaidOut | kLostMaterial, pressCycles),
-    leaf(Part::SecondPress, Part::Press, kPaidOut | kLostMaterial, secondPress,
-         [](In in, std::size_t) { return !in.book.bench.press.secondPressShare.isZero(); }),
+    leaf(Part::PressCycles, Part::Press, kPaidOut | kLostMaterial, pressCycles, nullptr, placesOf),
+    leaf(
+        Part::SecondPress, Part::Press, kPaidOut | kLostMaterial, secondPress,
+        [](In in, std::size_t) { return !in.book.bench.press.secondPressShare.isZero(); }, placesOf),
     leaf(Part::WarmUp, Part::Press, kOnce | kPaidOut, warmUp,
          [](In in, std::size_t) { return !in.book.bench.press.warmUp.isZero(); }),
     leaf(Part::TestPress, Part::Press, kOnce | kPaidOut, testPress,
          [](In in, std::size_t) { return in.book.bench.press.testPresses > 0; }),
     sum(Part::Wear),
     losing(leaf(Part::PressWear, Part::Wear, kLostWork, pressWear), pressWearOfPieces),
-    leaf(Part::CutterWear, Part::Wear, kOnce | kFallsAway, cutterWear,
-         [](In in, std::size_t) { return !in.line.templatesOnWall; }),
+    leaf(Part::CutterWear, Part::Wear, kOnce | kFallsAway, cutterWear, [](In in, std::size_t) { return isCut(in); }),
     sum(Part::Overhead, [](In in, std::size_t) { return !in.book.shop.rates.overheadPerMonth.isZero(); }),
     leaf(Part::OverheadOnce, Part::Overhead, kOnce | kFallsAway, overheadOnce,
          [](In in, std::size_t) { return !in.takes.bench.oncePerJob().isZero(); }),
@@ -321,7 +375,7 @@ constexpr std::array kTable{
     leaf(Part::SpoiledWork, Part::Spoilage, 0, spoiledWork),
     leaf(Part::GarmentAllowance, Part::Spoilage, kPaidOut, garments,
          [](In in, std::size_t) { return in.line.customersGarment; }),
-    leaf(Part::CardFee, Part::Job, kPaidOut, cardFee, [](In in, std::size_t) { return in.holdsCardFee(); }),
+    leaf(Part::CardFee, Part::Job, kPaidOut | kOnCharge, cardFee, [](In in, std::size_t) { return in.holdsCardFee(); }),
 };
 
 } // namespace

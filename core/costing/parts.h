@@ -15,14 +15,15 @@ namespace sp::costing {
 
 /// What else a cost is, besides its amount: set-up, floor, labour and spoilage are sums over these.
 namespace tag {
-inline constexpr std::uint8_t kOnce = 1;          ///< once for the job; else it grows with the pieces
-inline constexpr std::uint8_t kPaidOut = 2;       ///< paid for this job: the floor is their sum
-inline constexpr std::uint8_t kFallsAway = 4;     ///< with the templates on the wall: set-up is their sum
-inline constexpr std::uint8_t kLabour = 8;        ///< own work at the bench
-inline constexpr std::uint8_t kLostMaterial = 16; ///< lost with a spoiled piece: material
-inline constexpr std::uint8_t kLostWork = 32;     ///< lost with a spoiled piece: work, wear, overhead
-inline constexpr std::uint8_t kLostOnAny = 64;    ///< of those: lost on the customer's own garment too
-inline constexpr std::uint8_t kOfPacking = 128;   ///< of those: a spoiled piece never gets it (before rules 3 it did)
+inline constexpr std::uint16_t kOnce = 1;          ///< once for the job; else it grows with the pieces
+inline constexpr std::uint16_t kPaidOut = 2;       ///< paid for this job: the floor is their sum
+inline constexpr std::uint16_t kFallsAway = 4;     ///< with the templates on the wall: set-up is their sum
+inline constexpr std::uint16_t kLabour = 8;        ///< own work at the bench
+inline constexpr std::uint16_t kLostMaterial = 16; ///< lost with a spoiled piece: material
+inline constexpr std::uint16_t kLostWork = 32;     ///< lost with a spoiled piece: work, wear, overhead
+inline constexpr std::uint16_t kLostOnAny = 64;    ///< of those: lost on the customer's own garment too
+inline constexpr std::uint16_t kOfPacking = 128;   ///< of those: a spoiled piece never gets it (before rules 3 it did)
+inline constexpr std::uint16_t kOnCharge = 256;    ///< arises on a charge without stones too
 } // namespace tag
 
 /// What the parts of a line are made from. The sums are over the parts above, in the order of the table.
@@ -49,7 +50,7 @@ struct PartRow {
 
     Part part = Part::Job;
     Part within = Part::Job; ///< the part that it is a part of
-    std::uint8_t tags = 0;
+    std::uint16_t tags = 0;
     std::size_t first = 0;                                        ///< indices run from here
     std::size_t (*most)(const PartInputs&) = nullptr;             ///< to below it; null: the first alone
     bool (*arises)(const PartInputs&, std::size_t) = nullptr;     ///< null: always

@@ -21,19 +21,49 @@ units::Int128 hundredthsForOne(const catalogue::StepStandard& standard, Duration
            stones * standard.per100Stones.milliseconds();
 }
 
-Duration durationOf(Step step, const catalogue::StepStandard& standard, const catalogue::OrderLine& line,
-                    std::int64_t colours, std::int64_t stones, std::int64_t pieces) {
-    if (catalogue::isOncePerJob(step)) {
-        if (line.templatesOnWall) return {};
-        const Duration fixed = step == Step::Art && line.artTime ? *line.artTime : standard.perJob;
-        return Duration::fromMilliseconds(
-            Fraction::ratio(hundredthsForOne(standard, fixed, colours, stones), 100).roundedHalfEven());
+/// How many colours and stones a step has to do with.
+struct Work {
+    std::int64_t colours = 0;
+    std::int64_t stones = 0;
+
+    explicit Work(const catalogue::Placement& place)
+        : colours(static_cast<std::int64_t>(place.stones.size())) {
+        for (const auto& stone : place.stones) stones += stone.count.value();
     }
-    const units::Int128 one = hundredthsForOne(standard, standard.perPiece, colours, stones);
+    explicit Work(const catalogue::OrderLine& line) {
+        for (const auto& place : line.places) {
+            const Work there(place);
+            colours += there.colours;
+            stones += there.stones;
+        }
+    }
+};
+
+Duration onceFor(Step step, const catalogue::StepStandard& standard, const catalogue::Placement& place) {
+    if (place.templatesOnWall) return {};
+    const Work work(place);
+    const Duration fixed = step == Step::Art && place.artTime ? *place.artTime : standard.perJob;
+    return Duration::fromMilliseconds(
+        Fraction::ratio(hundredthsForOne(standard, fixed, work.colours, work.stones), 100).roundedHalfEven());
+}
+
+Duration forPieces(const catalogue::StepStandard& standard, const Work& work, std::int64_t pieces) {
+    const units::Int128 one = hundredthsForOne(standard, standard.perPiece, work.colours, work.stones);
     if (standard.learning.ppm() == units::kPpm)
         return standard.perJob + Duration::fromMilliseconds(Fraction::ratio(one * pieces, 100).roundedHalfEven());
     const double learned = static_cast<double>(one) / 100 * totalTimeFactor(standard.learning, pieces);
     return standard.perJob + Duration::fromMilliseconds(std::llround(learned));
+}
+
+Duration durationOf(Step step, const catalogue::StepStandard& standard, const catalogue::OrderLine& line,
+                    std::int64_t pieces) {
+    if (line.isCharge()) return {};
+    if (catalogue::isForThePiece(step)) return forPieces(standard, Work(line), pieces);
+    Duration sum;
+    for (const auto& place : line.places)
+        sum +=
+            catalogue::isOncePerJob(step) ? onceFor(step, standard, place) : forPieces(standard, Work(place), pieces);
+    return sum;
 }
 
 } // namespace
@@ -55,13 +85,9 @@ Duration BenchTime::forPieces() const {
 Duration BenchTime::untilPacked() const { return forPieces() - of(Step::Pack); }
 
 BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces) {
-    std::int64_t stones = 0;
-    for (const auto& stone : line.stones) stones += stone.count.value();
-    const auto colours = static_cast<std::int64_t>(line.stones.size());
     BenchTime time;
     for (const Step step : catalogue::kSteps)
-        time.steps[static_cast<std::size_t>(step)] =
-            durationOf(step, standards.of(step), line, colours, stones, pieces);
+        time.steps[static_cast<std::size_t>(step)] = durationOf(step, standards.of(step), line, pieces);
     return time;
 }
 

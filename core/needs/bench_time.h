@@ -23,8 +23,9 @@ struct BenchTime {
 };
 
 /// The bench standards applied to so many pieces of a line (see catalogue::StepStandard for the formula): rounded once
-/// per step to the millisecond. With the templates on the wall art, cutting, weeding and set-up are zero. Throws
-/// base::Overflow.
+/// per step and place to the millisecond. Of a place with its templates on the wall art, cutting, weeding and set-up
+/// are zero; trimming and packing are done once for a piece, with the colours and stones of all its places. A charge
+/// takes no time. Throws base::Overflow.
 BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces);
 
 } // namespace sp::needs

@@ -15,9 +15,9 @@ MaterialNeed needOfTape(const catalogue::Material& tape) {
     return {.kind = NeedKind::Cuts, .lifts = std::max<std::int64_t>(1, tape.sheet.lifts)};
 }
 
-MaterialNeed needOfTemplates(const catalogue::OrderLine& line) {
+MaterialNeed needOfTemplates(const catalogue::Placement& place) {
     return {.kind = NeedKind::Templates,
-            .cuts = line.templatesOnWall ? 0 : static_cast<std::int64_t>(line.stones.size())};
+            .cuts = place.templatesOnWall ? 0 : static_cast<std::int64_t>(place.stones.size())};
 }
 
 MaterialNeed needOfBase(const catalogue::Material& base) {

@@ -39,7 +39,7 @@ MaterialNeed needOfStone(units::Count perPiece, const catalogue::Material& stone
 /// A piece of tape lifts the stones of `lifts` pieces before it is spent.
 MaterialNeed needOfTape(const catalogue::Material& tape);
 /// One template for each colour; none where they hang on the wall.
-MaterialNeed needOfTemplates(const catalogue::OrderLine& line);
+MaterialNeed needOfTemplates(const catalogue::Placement& place);
 /// Of a backing one cut a piece, of a blank one thing a piece.
 MaterialNeed needOfBase(const catalogue::Material& base);
 MaterialNeed needOfPacking(const catalogue::PackingUse& use);

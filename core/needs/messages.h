@@ -18,6 +18,8 @@ namespace sp::needs {
     X(PiecesOutOfRange, OutOfRange)                                                                                    \
     X(SizeOutOfRange, OutOfRange)                                                                                      \
     X(TypedPriceNegative, OutOfRange)                                                                                  \
+    X(TooManyPlaces, OutOfRange)                                                                                       \
+    X(ChargeWithoutPrice, Missing)                                                                                     \
     X(PlannedPiecesBelowOne, OutOfRange)                                                                               \
     X(NoStones, Missing)                                                                                               \
     X(TooManyColours, OutOfRange)                                                                                      \

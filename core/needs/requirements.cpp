@@ -8,8 +8,8 @@ namespace {
 using units::Fraction;
 
 base::Done plan(SheetRequirement& out, const catalogue::PricedMaterial& priced, const MaterialNeed& need,
-                const catalogue::OrderLine& line, std::int64_t pieces, layout::FitMemo& fits) {
-    const auto use = useOfSheet(priced.material, line.width, line.height, cutsFor(need, pieces), fits);
+                const catalogue::Placement& place, std::int64_t pieces, layout::FitMemo& fits) {
+    const auto use = useOfSheet(priced.material, place.width, place.height, cutsFor(need, pieces), fits);
     if (!use) return base::fail(use.error());
     out.use = *use;
     out.paidByPosition =
@@ -17,34 +17,40 @@ base::Done plan(SheetRequirement& out, const catalogue::PricedMaterial& priced, 
     return {};
 }
 
-base::Done planSheets(Requirements& out, const catalogue::OrderLine& line, layout::FitMemo& fits) {
-    const auto& found = out.materials;
+base::Done planSheets(PlaceRequirement& out, const LineMaterials& found, const catalogue::Placement& place,
+                      std::int64_t pieces, layout::FitMemo& fits) {
     if (found.tape)
-        if (auto ok = plan(out.tape, *found.tape, needOfTape(found.tape->material), line, out.pieces, fits); !ok)
+        if (auto ok = plan(out.tape, *found.tape, needOfTape(found.tape->material), place, pieces, fits); !ok)
             return ok;
-    if (found.templates && !line.templatesOnWall)
-        if (auto ok = plan(out.templates, *found.templates, needOfTemplates(line), line, out.pieces, fits); !ok)
+    if (found.templates && !place.templatesOnWall)
+        if (auto ok = plan(out.templates, *found.templates, needOfTemplates(place), place, pieces, fits); !ok)
             return ok;
     if (found.isOnBacking())
-        return plan(out.backing, *found.base, needOfBase(found.base->material), line, out.pieces, fits);
+        return plan(out.backing, *found.base, needOfBase(found.base->material), place, pieces, fits);
     return {};
 }
 
 /// What lies under the platen is the piece with its backing's border.
-base::Done planPress(Requirements& out, const catalogue::OrderLine& line, const catalogue::HeatPress& press,
-                     layout::FitMemo& fits) {
-    const bool oneAtATime = !out.materials.isOnBacking();
-    const auto piece = oneAtATime ? layout::Piece{line.width, line.height}
-                                  : pieceOf(out.materials.base->material.sheet, line.width, line.height);
+base::Done planPress(PlaceRequirement& out, const LineMaterials& found, const catalogue::Placement& place,
+                     std::int64_t pieces, const catalogue::HeatPress& press, layout::FitMemo& fits) {
+    const bool oneAtATime = !found.isOnBacking();
+    const auto piece = oneAtATime ? layout::Piece{place.width, place.height}
+                                  : pieceOf(found.base->material.sheet, place.width, place.height);
     const auto use = useOfPress(press, piece.width, piece.height, oneAtATime, fits);
     if (!use) return base::fail(use.error());
     out.press = {use->piecesPerPress, use->pressesPerPiece,
-                 ceilDivide(out.pieces, use->piecesPerPress) * use->pressesPerPiece,
-                 Fraction::of(out.pieces) * Fraction::ratio(press.secondPressShare.ppm(), units::kPpm)};
+                 ceilDivide(pieces, use->piecesPerPress) * use->pressesPerPiece,
+                 Fraction::of(pieces) * Fraction::ratio(press.secondPressShare.ppm(), units::kPpm)};
     return {};
 }
 
 } // namespace
+
+std::int64_t Requirements::holes() const {
+    std::int64_t sum = 0;
+    for (const auto& place : places) sum += place.holes;
+    return sum;
+}
 
 base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                           std::int64_t pieces, layout::FitMemo& fits) {
@@ -53,10 +59,15 @@ base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, cons
     if (!materials) return base::fail(materials.error());
     out.pieces = pieces;
     out.materials = std::move(*materials);
-    if (auto ok = planSheets(out, line, fits); !ok) return base::fail(ok.error());
-    if (auto ok = planPress(out, line, book.bench.press, fits); !ok) return base::fail(ok.error());
-    if (!line.templatesOnWall)
-        for (const auto& stone : line.stones) out.holes += stone.count.value();
+    out.places.reserve(line.places.size());
+    for (const auto& place : line.places) {
+        auto& takes = out.places.emplace_back();
+        if (auto ok = planSheets(takes, out.materials, place, pieces, fits); !ok) return base::fail(ok.error());
+        if (auto ok = planPress(takes, out.materials, place, pieces, book.bench.press, fits); !ok)
+            return base::fail(ok.error());
+        if (!place.templatesOnWall)
+            for (const auto& stone : place.stones) takes.holes += stone.count.value();
+    }
     out.bench = benchTime(book.bench, line, pieces);
     return out;
 }

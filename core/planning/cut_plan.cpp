@@ -23,15 +23,15 @@ class Lists {
     explicit Lists(const catalogue::PriceBook& book)
         : m_book(book) {}
 
-    base::Done add(const base::Id& id, const catalogue::OrderLine& line, const std::string& name, std::int64_t count) {
+    base::Done add(const base::Id& id, const catalogue::Placement& place, const std::string& name, std::int64_t count) {
         const auto* known = m_book.find(id);
-        if (!known) return base::fail(Fault::MaterialGone, line.title, line.title);
+        if (!known) return base::fail(Fault::MaterialGone, name, name);
         const auto& material = known->material;
         if (material.kind == MaterialKind::Blank) return {};
         auto list =
             std::find_if(m_lists.begin(), m_lists.end(), [&](const CutList& other) { return other.material.id == id; });
         if (list == m_lists.end()) list = m_lists.insert(list, CutList{material, {}});
-        const auto size = needs::pieceOf(material.sheet, line.width, line.height);
+        const auto size = needs::pieceOf(material.sheet, place.width, place.height);
         for (auto& piece : list->pieces)
             if (piece.name == name && piece.size == size) {
                 piece.count += count;
@@ -53,8 +53,29 @@ class Lists {
     std::vector<CutList> m_lists;
 };
 
+/// "Lantern"; of one of several places "Lantern, Front".
+std::string nameOf(const catalogue::OrderLine& line, const catalogue::Placement& place) {
+    const auto& title = needs::titleOf(line, place);
+    return line.places.size() == 1 || place.place.empty() ? title : title + ", " + place.place;
+}
+
+/// A design on a line, with what it is called.
+struct LineDesign {
+    const catalogue::OrderLine* line;
+    const catalogue::Placement* place;
+    std::string name;
+};
+
+std::vector<LineDesign> designsOf(std::span<const catalogue::OrderLine> lines) {
+    std::vector<LineDesign> designs;
+    for (const auto& line : lines)
+        for (const auto& place : line.places) designs.push_back({&line, &place, nameOf(line, place)});
+    return designs;
+}
+
 base::Done checkLineSize(const catalogue::OrderLine& line) {
-    if (needs::isNumberOfPieces(needs::piecesToMake(line)) && needs::hasSize(line)) return {};
+    if (needs::isNumberOfPieces(needs::piecesToMake(line)) && std::ranges::all_of(line.places, needs::hasSize))
+        return {};
     return base::fail(Fault::NothingToCut, line.title,
                       line.title.empty() ? base::asValue(Note::ALine) : base::asValue(line.title));
 }
@@ -169,29 +190,30 @@ void gather(CutPlan& plan, std::vector<std::vector<CutPlace>> sheets, const layo
 
 base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine> lines,
                                             const catalogue::PriceBook& book) {
-    Lists lists(book);
+    Lists found(book);
     for (const auto& line : lines)
         if (auto ok = checkLineSize(line); !ok) return base::fail(ok.error());
+    const auto designs = designsOf(lines);
     if (const auto& sheet = book.shop.usualTemplate; !sheet.isNone())
-        for (const auto& line : lines) {
-            if (line.templatesOnWall) continue;
-            for (const auto& stone : line.stones)
-                if (auto ok = lists.add(sheet, line, line.title + ", " + lists.stoneName(stone.material), 1); !ok)
+        for (const auto& [line, place, name] : designs) {
+            if (place->templatesOnWall) continue;
+            for (const auto& stone : place->stones)
+                if (auto ok = found.add(sheet, *place, name + ", " + found.stoneName(stone.material), 1); !ok)
                     return base::fail(ok.error());
         }
-    if (const auto& tape = book.shop.usualTape; !tape.isNone())
-        for (const auto& line : lines) {
-            const auto* known = book.find(tape);
-            const auto need = known ? needs::needOfTape(known->material) : needs::MaterialNeed{};
-            if (auto ok = lists.add(tape, line, line.title, needs::cutsFor(need, needs::piecesToMake(line))); !ok)
+    if (const auto& tape = book.shop.usualTape; !tape.isNone()) {
+        const auto* known = book.find(tape);
+        const auto need = known ? needs::needOfTape(known->material) : needs::MaterialNeed{};
+        for (const auto& [line, place, name] : designs)
+            if (auto ok = found.add(tape, *place, name, needs::cutsFor(need, needs::piecesToMake(*line))); !ok)
                 return base::fail(ok.error());
-        }
-    for (const auto& line : lines) {
-        if (line.customersGarment || line.baseMaterial.isNone()) continue;
-        if (auto ok = lists.add(line.baseMaterial, line, line.title, needs::piecesToMake(line)); !ok)
+    }
+    for (const auto& [line, place, name] : designs) {
+        if (line->customersGarment || line->baseMaterial.isNone()) continue;
+        if (auto ok = found.add(line->baseMaterial, *place, name, needs::piecesToMake(*line)); !ok)
             return base::fail(ok.error());
     }
-    return lists.take();
+    return found.take();
 }
 
 base::Result<CutPlan> planCut(const CutList& list, const layout::MixedEffort& effort) {

@@ -54,7 +54,8 @@ class Comparer {
             if (!id.isNone() && std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
         };
         for (const auto& line : m_order.lines) {
-            for (const auto& stone : line.stones) add(stone.material);
+            for (const auto& place : line.places)
+                for (const auto& stone : place.stones) add(stone.material);
             if (!line.customersGarment) add(line.baseMaterial);
             if (line.packing)
                 for (const auto& use : *line.packing) add(use.material);

@@ -13,13 +13,17 @@ namespace {
 
 using catalogue::fields::fieldOf;
 
+bool hasTemplatesToCut(const catalogue::OrderLine& line) {
+    return std::ranges::any_of(line.places, [](const auto& place) { return !place.templatesOnWall; });
+}
+
 class Finder {
   public:
     Finder(const catalogue::Order& order, const catalogue::PriceBook& book, const PricedOrder& priced)
         : m_order(order)
         , m_book(book)
         , m_priced(priced)
-        , m_cuts(std::ranges::any_of(order.lines, [](const auto& line) { return !line.templatesOnWall; })) {}
+        , m_cuts(std::ranges::any_of(order.lines, hasTemplatesToCut)) {}
 
     std::vector<LeftOut> all() {
         chosen();
@@ -65,7 +69,8 @@ class Finder {
 
     void materials() {
         for (const auto& line : m_order.lines) {
-            for (const auto& stone : line.stones) material(stone.material);
+            for (const auto& place : line.places)
+                for (const auto& stone : place.stones) material(stone.material);
             if (!line.customersGarment) material(line.baseMaterial);
         }
         material(m_book.shop.usualTape);

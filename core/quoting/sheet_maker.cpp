@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <string_view>
 
 namespace sp::quoting {
@@ -52,6 +53,9 @@ class Writer {
     void writeHead(SheetContent& sheet) const;
     SheetLine line(std::size_t number);
     std::string detailOf(const catalogue::OrderLine& line) const;
+    std::string sizeOf(const catalogue::Placement& place) const;
+    std::string stonesOf(const catalogue::Placement& place) const;
+    std::vector<StoneColour> coloursOf(const catalogue::Placement& place) const;
     std::vector<StoneColour> coloursOf(const catalogue::OrderLine& line) const;
     std::string noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const;
     void writeAdjustments(SheetContent& sheet);
@@ -97,37 +101,66 @@ void Writer::writeHead(SheetContent& sheet) const {
     sheet.care = linesOf(m_shop.letterhead.care);
 }
 
-std::vector<StoneColour> Writer::coloursOf(const catalogue::OrderLine& line) const {
+std::vector<StoneColour> Writer::coloursOf(const catalogue::Placement& place) const {
     std::vector<StoneColour> colours;
-    for (const auto& stone : line.stones)
+    for (const auto& stone : place.stones)
         if (const auto* found = m_input.book.find(stone.material))
             colours.push_back({found->material.name, found->material.stone.rgb});
     return colours;
 }
 
+/// Of all its places, each once.
+std::vector<StoneColour> Writer::coloursOf(const catalogue::OrderLine& line) const {
+    std::vector<StoneColour> colours;
+    for (const auto& place : line.places)
+        for (auto& colour : coloursOf(place))
+            if (std::find(colours.begin(), colours.end(), colour) == colours.end())
+                colours.push_back(std::move(colour));
+    return colours;
+}
+
+std::string Writer::sizeOf(const catalogue::Placement& place) const {
+    if (place.width.isZero() || place.height.isZero()) return {};
+    const auto side = [&](units::Length length) { return units::formatLength(length, m_shop.lengthUnit, m_numbers); };
+    return fmt::format("{} × {} {}", side(place.width), side(place.height), units::nameOf(m_shop.lengthUnit));
+}
+
+std::string Writer::stonesOf(const catalogue::Placement& place) const {
+    std::string stones;
+    for (const auto& colour : coloursOf(place)) stones += (stones.empty() ? "" : ", ") + colour.name;
+    return stones;
+}
+
+/// "Tee, black, 3 × 4 in · Jet SS10"; with several places "Tee, black · Front: Heron, 3 × 4 in, Jet SS10 · Back: …".
 std::string Writer::detailOf(const catalogue::OrderLine& line) const {
     std::string what;
+    const auto add = [&what](std::string_view between, const std::string& more) {
+        if (!what.empty() && !more.empty()) what += between;
+        what += more;
+    };
     if (line.customersGarment)
         what = m_words.ownGarment();
     else if (const auto* baseMaterial = m_input.book.find(line.baseMaterial))
         what = baseMaterial->material.name;
-    if (!line.width.isZero() && !line.height.isZero()) {
-        const auto side = [&](units::Length length) {
-            return units::formatLength(length, m_shop.lengthUnit, m_numbers);
-        };
-        what += fmt::format("{}{} × {} {}", what.empty() ? "" : ", ", side(line.width), side(line.height),
-                            units::nameOf(m_shop.lengthUnit));
+    if (line.places.size() == 1) {
+        add(", ", sizeOf(line.first()));
+        add(" · ", stonesOf(line.first()));
+        return what;
     }
-    std::string stones;
-    for (const auto& colour : coloursOf(line)) stones += (stones.empty() ? "" : ", ") + colour.name;
-    if (what.empty() || stones.empty()) return what + stones;
-    return fmt::format("{} · {}", what, stones);
+    for (const auto& place : line.places) {
+        const auto& title = place.title.empty() ? line.title : place.title;
+        add(" · ", place.place.empty() ? title : fmt::format("{}: {}", place.place, title));
+        add(", ", sizeOf(place));
+        add(", ", stonesOf(place));
+    }
+    return what;
 }
 
 std::string Writer::noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const {
     std::string note;
     const auto add = [&note](const std::string& what) { note += (note.empty() ? "" : " · ") + what; };
-    if (line.templatesOnWall) add(m_words.templatesOnWall());
+    const auto isOnWall = [](const catalogue::Placement& place) { return place.templatesOnWall; };
+    if (!line.isCharge() && std::ranges::all_of(line.places, isOnWall)) add(m_words.templatesOnWall());
     const auto& tax = m_shop.rules.tax;
     const bool isTaxed = m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
     if (isTaxed && !tax.rate.isZero() && !line.taxable) add(m_words.untaxed(tax.name));

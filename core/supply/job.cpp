@@ -24,6 +24,12 @@ const T* withId(const std::vector<T>& things, const base::Id& id) {
     return at == things.end() ? nullptr : &*at;
 }
 
+/// What the design at a place of a line is called.
+const std::string& nameOf(const catalogue::OrderLine& ordered, const catalogue::Placement& place, const JobLine& line) {
+    const auto& title = needs::titleOf(ordered, place);
+    return title.empty() ? line.title : title;
+}
+
 /// Puts the takes of the lines together.
 class Takes {
   public:
@@ -35,16 +41,19 @@ class Takes {
         JobLine line{
             ordered.title.empty() ? m_supplies.words.untitled : ordered.title, needs::piecesToMake(ordered), {}};
         if (!needs::isNumberOfPieces(line.pieces)) return base::fail(Fault::BoughtPiecesOutOfRange, line.title);
-        if (auto ok = stones(ordered, line); !ok) return base::fail(ok.error());
-        if (auto ok = sheets(ordered, line); !ok) return base::fail(ok.error());
+        for (const auto& place : ordered.places) {
+            if (auto ok = stones(ordered, place, line); !ok) return base::fail(ok.error());
+            if (auto ok = sheets(ordered, place, line); !ok) return base::fail(ok.error());
+        }
+        if (auto ok = blank(ordered, line); !ok) return base::fail(ok.error());
         packing(ordered, line);
         return line;
     }
 
   private:
-    base::Done stones(const catalogue::OrderLine& ordered, JobLine& line) {
-        if (auto ok = needs::checkColours(ordered, base::asValue(line.title)); !ok) return ok;
-        for (const auto& stone : ordered.stones) {
+    base::Done stones(const catalogue::OrderLine& ordered, const catalogue::Placement& place, JobLine& line) {
+        if (auto ok = needs::checkColours(ordered, place, base::asValue(line.title)); !ok) return ok;
+        for (const auto& stone : place.stones) {
             const auto* material = withId(m_supplies.materials, stone.material);
             if (!material) return base::fail(Fault::StoneGone, line.title, line.title);
             if (auto ok = needs::checkStone(*material, stone.count, base::asValue(line.title)); !ok) return ok;
@@ -53,30 +62,37 @@ class Takes {
         return {};
     }
 
-    base::Done sheets(const catalogue::OrderLine& ordered, JobLine& line) {
+    base::Done sheets(const catalogue::OrderLine& ordered, const catalogue::Placement& place, JobLine& line) {
         if (const auto* tape = withId(m_supplies.materials, m_supplies.usualTape))
-            if (auto ok = cut(*tape, ordered, needs::needOfTape(*tape), line); !ok) return ok;
-        if (auto ok = templates(ordered, line); !ok) return ok;
+            if (auto ok = cut(*tape, place, needs::needOfTape(*tape), line); !ok) return ok;
+        if (auto ok = templates(ordered, place, line); !ok) return ok;
+        const auto* backing = withId(m_supplies.materials, ordered.baseMaterial);
+        if (ordered.customersGarment || !backing || backing->kind != MaterialKind::Backing) return {};
+        return cut(*backing, place, needs::needOfBase(*backing), line);
+    }
+
+    /// What the designs are set on, if that is not cut for each of them; of a charge what is sold.
+    base::Done blank(const catalogue::OrderLine& ordered, JobLine& line) {
         if (ordered.customersGarment || ordered.baseMaterial.isNone()) return {};
-        const auto* baseMaterial = withId(m_supplies.materials, ordered.baseMaterial);
-        if (!baseMaterial) return base::fail(Fault::BaseGone, line.title, line.title);
-        const auto need = needs::needOfBase(*baseMaterial);
-        if (need.kind == NeedKind::Cuts) return cut(*baseMaterial, ordered, need, line);
-        line.takes.push_back({need, baseMaterial->name, baseMaterial->kind});
+        const auto* material = withId(m_supplies.materials, ordered.baseMaterial);
+        if (!material) return base::fail(Fault::BaseGone, line.title, line.title);
+        if (material->kind != MaterialKind::Backing)
+            line.takes.push_back({needs::needOfBase(*material), material->name, material->kind});
         return {};
     }
 
-    base::Done templates(const catalogue::OrderLine& ordered, JobLine& line) {
-        if (ordered.templatesOnWall) return {};
-        if (!ordered.design.isNone() && !m_templated.insert(ordered.design).second) return {};
+    base::Done templates(const catalogue::OrderLine& ordered, const catalogue::Placement& place, JobLine& line) {
+        if (place.templatesOnWall) return {};
+        if (!place.design.isNone() && !m_templated.insert(place.design).second) return {};
         if (!m_supplies.cutsTemplates) {
-            line.takes.push_back(
-                {{.kind = NeedKind::ReadyCut}, m_supplies.words.readyCut(line.title), MaterialKind::Template});
+            line.takes.push_back({{.kind = NeedKind::ReadyCut},
+                                  m_supplies.words.readyCut(nameOf(ordered, place, line)),
+                                  MaterialKind::Template});
             return {};
         }
         const auto* sheet = withId(m_supplies.materials, m_supplies.usualTemplate);
         if (!sheet) return {};
-        return cut(*sheet, ordered, needs::needOfTemplates(ordered), line);
+        return cut(*sheet, place, needs::needOfTemplates(place), line);
     }
 
     /// What goes once with the order is taken by the first line that names it, and by a later one that names more of
@@ -96,9 +112,9 @@ class Takes {
         }
     }
 
-    base::Done cut(const catalogue::Material& material, const catalogue::OrderLine& ordered, needs::MaterialNeed need,
+    base::Done cut(const catalogue::Material& material, const catalogue::Placement& place, needs::MaterialNeed need,
                    JobLine& line) {
-        const auto fit = needs::piecesPerSheet(material, ordered.width, ordered.height, m_fits);
+        const auto fit = needs::piecesPerSheet(material, place.width, place.height, m_fits);
         if (!fit) return base::fail(base::about(material.name, fit.error()));
         need.perSheet = *fit;
         line.takes.push_back({need, material.name, material.kind});
@@ -184,10 +200,12 @@ class Offers {
     /// The templates that come with it, where the job takes them.
     std::optional<std::string> readyCutOf(const catalogue::Kit& kit) const {
         if (!kit.priceWithTemplates || kit.design.isNone()) return std::nullopt;
-        for (std::size_t i = 0; i < m_lines.size(); ++i) {
-            auto name = m_supplies.words.readyCut(m_job.lines[i].title);
-            if (m_lines[i].design == kit.design && m_taken.count(name) > 0) return name;
-        }
+        for (std::size_t i = 0; i < m_lines.size(); ++i)
+            for (const auto& place : m_lines[i].places) {
+                if (place.design != kit.design) continue;
+                auto name = m_supplies.words.readyCut(nameOf(m_lines[i], place, m_job.lines[i]));
+                if (m_taken.count(name) > 0) return name;
+            }
         return std::nullopt;
     }
 

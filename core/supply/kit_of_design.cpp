@@ -31,8 +31,8 @@ Count takenOf(const Design& design, const base::Id& material) {
 /// One piece of the design, with the colours that it has stones of.
 catalogue::OrderLine pieceOf(const Design& design, bool templatesCut) {
     auto line = catalogue::lineOf(design);
-    line.templatesOnWall = templatesCut;
-    std::erase_if(line.stones, [](const catalogue::StoneCount& stone) { return stone.count.value() <= 0; });
+    line.first().templatesOnWall = templatesCut;
+    std::erase_if(line.first().stones, [](const catalogue::StoneCount& stone) { return stone.count.value() <= 0; });
     return line;
 }
 
@@ -55,7 +55,7 @@ class Unpacking {
         , m_fits(fits) {}
 
     Result<YieldProblem> run() {
-        if (m_piece.stones.empty()) return base::fail(Fault::DesignWithoutStones, m_design.name, m_design.name);
+        if (m_piece.first().stones.empty()) return base::fail(Fault::DesignWithoutStones, m_design.name, m_design.name);
         const auto& each = m_templatesCut && m_kit.priceWithTemplates && !m_design.templatesOnWall
                                ? *m_kit.priceWithTemplates
                                : m_kit.price;
@@ -99,7 +99,7 @@ class Unpacking {
     /// Cuts that one piece, of templates the design, takes of sheets of that kind.
     std::int64_t cutsOf(MaterialKind kind) const {
         if (kind == MaterialKind::Tape) return 1;
-        if (kind == MaterialKind::Template) return needs::cutsFor(needs::needOfTemplates(m_piece), 1);
+        if (kind == MaterialKind::Template) return needs::cutsFor(needs::needOfTemplates(m_piece.first()), 1);
         const auto* base = m_prices.find(m_design.usualBase);
         return base != nullptr ? needs::cutsFor(needs::needOfBase(base->material), 1) : 0;
     }

@@ -31,6 +31,13 @@ void originInCode(Json& priced) {
                         {"priced_on", nullptr}};
 }
 
+/// Version 2 of a quote of before papers had results.
+void quoteGetsPlaces(Json& quote) {
+    const auto order = quote.is_object() ? quote.find("order") : quote.end();
+    if (!quote.is_object() || order == quote.end()) refuseKey("order");
+    linesGetPlaces(*order);
+}
+
 } // namespace
 
 int newestVersion(std::string_view kind, const catalogue::fields::Object& object,
@@ -135,7 +142,7 @@ const Kind& kindOf<PriceList>() {
 }
 template<>
 const Kind& kindOf<SealedQuote>() {
-    static const Kind kind = makeKind<SealedQuote>("sealed-quote");
+    static const Kind kind = makeKind<SealedQuote>("sealed-quote", {&quoteGetsPlaces});
     return kind;
 }
 template<>

@@ -42,37 +42,58 @@ Json& listAt(Json& object, const char* key) {
 
 constexpr const char* kCut = "cut";
 constexpr const char* kOnWall = "wall";
+constexpr const char* kPiece = "piece";
+constexpr const char* kCharge = "charge";
 
-void lineInShape(Json& line) {
-    Json place = {{"entries", Json::array()}, {"place", ""}, {"position", nullptr}};
-    move(line, place, {"design", "width_nm", "height_nm", "stones", "planned_pieces", "art_time_ms"});
-    const Json onWall = takeOut(line, "templates_on_wall");
+void placeInShape(Json& place) {
+    const Json onWall = takeOut(place, "templates_on_wall");
     if (!onWall.is_boolean()) refuseKey("templates_on_wall");
     place["templates"] = onWall.get<bool>() ? kOnWall : kCut;
-    line["places"] = Json::array({std::move(place)});
-    line["kind"] = "piece";
+    place["entries"] = Json::array();
+    place["position"] = nullptr;
+}
+
+void placeOutOfShape(Json& place) {
+    takePlain(place, "entries", Json::array());
+    takePlain(place, "position", nullptr);
+    const Json templates = takeOut(place, "templates");
+    if (templates != kCut && templates != kOnWall) refuseKey("templates");
+    if (place.contains("templates_on_wall")) refuseKey("templates_on_wall");
+    place["templates_on_wall"] = templates == kOnWall;
+}
+
+void lineInShape(Json& line) {
+    auto& places = listAt(line, "places");
+    line["kind"] = places.empty() ? kCharge : kPiece;
+    for (auto& place : places) placeInShape(place);
     line["at_no_charge"] = false;
 }
 
 void lineOutOfShape(Json& line) {
-    takePlain(line, "kind", "piece");
     takePlain(line, "at_no_charge", false);
-    Json place = takeOnly(line, "places");
-    takePlain(place, "entries", Json::array());
-    takePlain(place, "place", "");
-    takePlain(place, "position", nullptr);
-    const Json templates = takeOut(place, "templates");
-    if (templates != kCut && templates != kOnWall) refuseKey("templates");
-    if (line.contains("templates_on_wall")) refuseKey("templates_on_wall");
-    line["templates_on_wall"] = templates == kOnWall;
-    move(place, line, {"design", "width_nm", "height_nm", "stones", "planned_pieces", "art_time_ms"});
-    expectEmpty(place);
+    auto& places = listAt(line, "places");
+    for (auto& place : places) placeOutOfShape(place);
+    const bool isCharge = places.empty();
+    if (takeOut(line, "kind") != (isCharge ? kCharge : kPiece)) refuseKey("kind");
 }
 
 } // namespace
 
+void linesGetPlaces(Json& order) {
+    for (auto& line : listAt(order, "lines")) {
+        Json place = {{"place", ""}, {"title", ""}};
+        move(line, place,
+             {"design", "width_nm", "height_nm", "stones", "planned_pieces", "art_time_ms", "templates_on_wall"});
+        line["places"] = Json::array({std::move(place)});
+    }
+}
+
 void orderGetsChoices(Json& order) {
-    for (auto& line : listAt(order, "lines")) line["tax_rate"] = "";
+    linesGetPlaces(order);
+    for (auto& line : listAt(order, "lines")) {
+        line["tax_rate"] = "";
+        for (auto& place : listAt(line, "places")) place.erase("title");
+    }
     orderInShape(order);
 }
 

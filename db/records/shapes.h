@@ -9,8 +9,13 @@ namespace sp::db::records {
 // where they belong and writes what it does not use yet with its plain value, `…OutOfShape` takes them out again. A
 // record that holds anything but plain values in those places was written by a later program; it is refused as TooNew.
 
-/// An order → up to four choices → lines → places on a line → entries. The program's order is one choice and has one
-/// place for each line.
+/// Before they had places, lines had their one design themselves.
+void linesGetPlaces(Json& order);
+/// Before it had choices, an order had lines and a discount itself.
+void orderGetsChoices(Json& order);
+
+/// An order → up to four choices → lines → places on a line → entries. The program's order is one choice without
+/// entries.
 void orderInShape(Json& order);
 /// Likewise of version 1: every line at the usual rate of tax.
 void orderGetsChoices(Json& order);

@@ -7,7 +7,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <set>
+#include <vector>
 
 namespace sp::db::stores {
 
@@ -16,9 +18,34 @@ using catalogue::Order;
 namespace {
 
 constexpr std::int64_t kFirstRevision = 1;
-/// The program's order is one choice, and each of its lines has one place.
+/// The program's order is one choice.
 constexpr std::int64_t kOnlyChoice = 0;
-constexpr std::int64_t kOnlyPlace = 0;
+
+/// A row of the table for each place of a line, and one for a line without any. The first is called as the line is.
+struct ListedLine {
+    std::int64_t line = 0;
+    std::int64_t place = 0;
+    std::string title;
+    base::Id design;
+    base::Id baseMaterial;
+    units::Count quantity;
+
+    friend bool operator==(const ListedLine&, const ListedLine&) = default;
+};
+
+std::vector<ListedLine> listed(const Order& order) {
+    std::vector<ListedLine> rows;
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        const auto& line = order.lines[i];
+        const auto number = static_cast<std::int64_t>(i);
+        const auto count = std::max<std::size_t>(1, line.places.size());
+        for (std::size_t place = 0; place < count; ++place)
+            rows.push_back(
+                {number, static_cast<std::int64_t>(place), place == 0 ? line.title : line.places[place].title,
+                 line.isCharge() ? base::Id() : line.places[place].design, line.baseMaterial, line.quantity});
+    }
+    return rows;
+}
 
 } // namespace
 
@@ -94,20 +121,19 @@ void JobStore::write(const base::Id& id, const Order& order, const Stamp& stamp)
 
 void JobStore::writeLines(const base::Id& id, std::int64_t revision, const Order& order) {
     m_db.run("DELETE FROM job_line WHERE job_id = ? AND revision = ?", id, revision);
-    for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        const auto& line = order.lines[i];
+    for (const auto& row : listed(order))
         m_db.run("INSERT INTO job_line (job_id, revision, choice, line, place, title, design_id, onto_id, quantity) "
                  "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                 id, revision, kOnlyChoice, i, kOnlyPlace, line.title, orNull(line.design), orNull(line.baseMaterial),
-                 line.quantity);
-    }
+                 id, revision, kOnlyChoice, row.line, row.place, row.title, orNull(row.design),
+                 orNull(row.baseMaterial), row.quantity);
 }
 
 /// What the other columns refer to, SQLite looks for itself.
 void JobStore::expectKnownStones(const Order& order) {
     std::set<base::Id> stones;
     for (const auto& line : order.lines)
-        for (const auto& stone : line.stones) stones.insert(stone.material);
+        for (const auto& place : line.places)
+            for (const auto& stone : place.stones) stones.insert(stone.material);
     stones.erase(base::Id());
     for (const auto& stone : stones) {
         auto row = m_db.query("SELECT 1 FROM material WHERE id = ?", stone);
@@ -132,23 +158,18 @@ void JobStore::expectColumns(const JobRow& job) {
     auto rows = m_db.query("SELECT choice, line, place, title, design_id, onto_id, quantity FROM job_line "
                            "WHERE job_id = ? AND revision = ? ORDER BY choice, line, place",
                            job.id, job.revision);
-    std::size_t found = 0;
-    for (; rows.step(); ++found) {
-        expect(found < order.lines.size());
-        const auto& line = order.lines[found];
-        const auto choice = rows.takeInteger();
-        const auto number = rows.takeInteger();
-        const auto place = rows.takeInteger();
-        expect(choice == kOnlyChoice && number == static_cast<std::int64_t>(found) && place == kOnlyPlace);
-        const auto title = rows.takeText();
-        const auto design = takeIdOrNone(rows);
-        const auto baseMaterial = takeIdOrNone(rows);
-        units::Count quantity;
-        rows >> quantity;
-        expect(title == line.title && design == line.design && baseMaterial == line.baseMaterial &&
-               quantity == line.quantity);
+    std::vector<ListedLine> found;
+    while (rows.step()) {
+        expect(rows.takeInteger() == kOnlyChoice);
+        auto& row = found.emplace_back();
+        row.line = rows.takeInteger();
+        row.place = rows.takeInteger();
+        row.title = rows.takeText();
+        row.design = takeIdOrNone(rows);
+        row.baseMaterial = takeIdOrNone(rows);
+        rows >> row.quantity;
     }
-    expect(found == order.lines.size());
+    expect(found == listed(order));
 }
 
 void JobStore::remove(const base::Id& id, const Stamp& stamp) { markRemoved(m_db, "job", id, stamp.seq, stamp.at); }

@@ -32,7 +32,7 @@ base::Result<std::string> writeOne(db::Book& book, const catalogue::Material& ma
         if (!quote) return base::fail(quote.error());
         for (int i = 0; i < 8; ++i) {
             auto line = test::sampleLine(test::sampleDesign(material.id, {}));
-            line.design = {};
+            line.first().design = {};
             quote->order.lines.push_back(line);
         }
         const auto version = book.saveDraft(*quote);

@@ -204,7 +204,7 @@ auto savingOrder(Change change) {
     return [=](db::Book& book, const base::Id& stone, const base::Id&) {
         auto quote = book.startQuote().value();
         quote.order = test::sampleOrder({}, test::sampleDesign(stone, {}));
-        quote.order.lines[0].design = {};
+        quote.order.lines[0].first().design = {};
         change(quote.order);
         const auto saved = book.saveDraft(quote);
         return saved ? base::Error{} : saved.error();
@@ -217,6 +217,7 @@ std::vector<DbError> refusals() {
     const auto bench = test::sampleBench();
     const auto design = [] {
         auto plain = test::sampleDesign({}, {}, "Plain");
+        plain.packing.reset();
         plain.stones.clear();
         return plain;
     }();

@@ -87,7 +87,8 @@ std::string listed(db::Book& book) {
     text += "last draft\n";
     if (draft)
         for (const auto& line : draft->order.lines)
-            text += fmt::format("  {} × {} | {} stones\n", line.quantity.value(), line.title, line.stones.size());
+            text +=
+                fmt::format("  {} × {} | {} stones\n", line.quantity.value(), line.title, line.first().stones.size());
     return text;
 }
 

@@ -127,17 +127,44 @@ TEST(Record, keepsAnOrderInTheShapeOfTheFile) {
               (json{{{"name", "VAT"}, {"rate_ppm", 88'750}}, {{"name", "VAT, reduced"}, {"rate_ppm", 50'000}}}));
 }
 
+TEST(Record, keepsDesignsAtSeveralPlacesAndCharges) {
+    auto order = twoLines();
+    auto& places = order.lines[0].places;
+    places.push_back(places[0]);
+    places[0].place = "Front";
+    places[1].place = "Back";
+    places[1].title = "Studio crest";
+    places[1].templatesOnWall = !places[0].templatesOnWall;
+    order.lines[1].places.clear();
+    order.lines[1].title = "Postage";
+    const auto text = db::records::write(order);
+    const auto read = db::records::read<catalogue::Order>(text);
+    ASSERT_TRUE(read) << describe(read.error());
+    EXPECT_EQ(*read, order);
+    const auto lines = json::parse(text)["value"]["choices"].at(0)["lines"];
+    EXPECT_EQ(lines.at(0)["kind"], "piece");
+    EXPECT_EQ(lines.at(0)["places"].at(1)["title"], "Studio crest");
+    EXPECT_EQ(lines.at(1)["kind"], "charge");
+    EXPECT_EQ(lines.at(1)["places"], json::array());
+}
+
+TEST(Record, refusesALineWhosePlacesAreNotOfItsKind) {
+    const auto first = [](json& order) -> json& { return order["choices"][0]["lines"][0]; };
+    const std::vector<std::function<void(json&)>> wrong{
+        [&](json& order) { first(order)["kind"] = "charge"; },
+        [&](json& order) { first(order)["places"] = json::array(); },
+        [&](json& order) { first(order)["places"] = json::array_t(9, first(order)["places"][0]); },
+    };
+    for (const auto& change : wrong) EXPECT_EQ(readChanged(twoLines(), change).error().code, Code::Damaged);
+}
+
 TEST(Record, leavesWhatOnlyALaterProgramKnowsToIt) {
     const auto first = [](json& order) -> json& { return order["choices"][0]["lines"][0]; };
     const std::vector<std::function<void(json&)>> later{
         [](json& order) { order["choices"].push_back(order["choices"][0]); },
         [](json& order) { order["choices"][0]["title"] = "In two colours"; },
         [](json& order) { order["at_no_charge"] = true; },
-        [&](json& order) { first(order)["kind"] = "charge"; },
         [&](json& order) { first(order)["at_no_charge"] = true; },
-        [&](json& order) { first(order)["places"].push_back(first(order)["places"][0]); },
-        [&](json& order) { first(order)["places"] = json::array(); },
-        [&](json& order) { first(order)["places"][0]["place"] = "back"; },
         [&](json& order) {
             first(order)["places"][0]["entries"].push_back({{"name", "Odette"}});
         },

@@ -56,7 +56,7 @@ struct Coster {
     Whole perSheet(const catalogue::SheetTraits& sheet) const {
         const auto border = sheet.border + sheet.border;
         return fits
-            .count({sheet.width, sheet.height}, {line.width + border, line.height + border},
+            .count({sheet.width, sheet.height}, {line.first().width + border, line.first().height + border},
                    {sheet.margin, sheet.gap, sheet.oneWay})
             .value();
     }
@@ -70,7 +70,7 @@ struct Coster {
         const Wide per = Wide{material.price->per.value()} * whole;
         if (sheet.form == catalogue::SheetForm::Roll) {
             const auto border = sheet.border + sheet.border;
-            const auto length = fits.length(sheet.width, {line.width + border, line.height + border},
+            const auto length = fits.length(sheet.width, {line.first().width + border, line.first().height + border},
                                             {sheet.margin, sheet.gap, sheet.oneWay}, cut);
             return even(price * length->nanometres(), per * sheet.height.nanometres());
         }
@@ -80,16 +80,16 @@ struct Coster {
 
     /// Milliseconds.
     Whole timeOf(Step step) const {
-        if (catalogue::isOncePerJob(step) && line.templatesOnWall) return 0;
+        if (catalogue::isOncePerJob(step) && line.first().templatesOnWall) return 0;
         const auto& standard = book.bench.of(step);
         Whole stones = 0;
-        for (const auto& stone : line.stones) stones += stone.count.value();
-        const auto colours = static_cast<Whole>(line.stones.size());
+        for (const auto& stone : line.first().stones) stones += stone.count.value();
+        const auto colours = static_cast<Whole>(line.first().stones.size());
         const Wide perColour = Wide{colours} * standard.perColour.milliseconds() * 100;
         const Wide perStones = Wide{stones} * standard.per100Stones.milliseconds();
         if (catalogue::isOncePerJob(step)) {
             Whole fixed = standard.perJob.milliseconds();
-            if (step == Step::Art && line.artTime) fixed = line.artTime->milliseconds();
+            if (step == Step::Art && line.first().artTime) fixed = line.first().artTime->milliseconds();
             return even(Wide{fixed} * 100 + perColour + perStones, 100);
         }
         const Wide one = Wide{standard.perPiece.milliseconds()} * 100 + perColour + perStones;
@@ -113,9 +113,9 @@ struct Coster {
 
         Whole stones = 0;
         Whole holes = 0;
-        for (std::size_t i = 0; i < line.stones.size(); ++i) {
-            const auto* stone = book.find(line.stones[i].material);
-            const Whole count = line.stones[i].count.value();
+        for (std::size_t i = 0; i < line.first().stones.size(); ++i) {
+            const auto* stone = book.find(line.first().stones[i].material);
+            const Whole count = line.first().stones[i].count.value();
             holes += count;
             stones += add(Part::Stone, i,
                           even(Wide{count} * n * stone->price->price.micros() * kMillion,
@@ -128,10 +128,11 @@ struct Coster {
         }
         Whole paid = 0;
         if (const auto* sheets = book.find(book.shop.usualTemplate)) {
-            const auto colours = static_cast<Whole>(line.stones.size());
-            const Whole planned = line.plannedPieces ? line.plannedPieces->value() : 1;
-            const Whole part = line.plannedPieces ? std::min(n, planned) : 1;
-            const Whole amount = line.templatesOnWall ? 0 : sheetCost(*sheets, colours, colours, 1, part, planned);
+            const auto colours = static_cast<Whole>(line.first().stones.size());
+            const Whole planned = line.first().plannedPieces ? line.first().plannedPieces->value() : 1;
+            const Whole part = line.first().plannedPieces ? std::min(n, planned) : 1;
+            const Whole amount =
+                line.first().templatesOnWall ? 0 : sheetCost(*sheets, colours, colours, 1, part, planned);
             paid += add(Part::Template, 0, amount);
             cost.setUp += amount;
         }
@@ -176,8 +177,8 @@ struct Coster {
         cost.milliseconds = onceTime + pieceTime;
 
         const auto border = backing ? base->material.sheet.border + base->material.sheet.border : units::Length{};
-        const auto width = line.width + border;
-        const auto height = line.height + border;
+        const auto width = line.first().width + border;
+        const auto height = line.first().height + border;
         const Whole presses = std::min(covers(width, height, press.platenWidth, press.platenHeight),
                                        covers(width, height, press.platenHeight, press.platenWidth));
         Whole atOnce = 1;
@@ -202,7 +203,7 @@ struct Coster {
         const Wide used = Wide{cost.cycles} * kMillion + seconds;
         add(Part::PressWear, 0, even(worth * (used + Wide{press.testPresses} * kMillion), life));
         const Whole lostWear = even(worth * used, life);
-        if (!line.templatesOnWall)
+        if (!line.first().templatesOnWall)
             cost.setUp += add(Part::CutterWear, 0,
                               even(Wide{(book.bench.cutter.price - book.bench.cutter.salvage).micros()} * holes,
                                    book.bench.cutter.lifeHoles));

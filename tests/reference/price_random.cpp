@@ -143,14 +143,14 @@ OrderLine drawLine(Draw& draw, const PriceBook& book) {
     constexpr std::array<std::pair<std::int64_t, std::int64_t>, 5> sizes{
         {{14, 11}, {16, 16}, {24, 18}, {10, 40}, {36, 32}}};
     const auto& [width, height] = sizes[static_cast<std::size_t>(draw.from(0, 4))];
-    line.width = draw.quarters(width, width);
-    line.height = draw.quarters(height, height);
-    line.stones[0].count = Count::of(draw.from(1, 900));
-    line.stones[1].count = Count::of(draw.from(1, 900));
-    if (draw.once(4)) line.stones.pop_back();
-    line.templatesOnWall = draw.once(3);
-    if (draw.once(4)) line.plannedPieces = Count::of(draw.from(1, 200));
-    if (draw.once(4)) line.artTime = draw.time(3'600'000);
+    line.first().width = draw.quarters(width, width);
+    line.first().height = draw.quarters(height, height);
+    line.first().stones[0].count = Count::of(draw.from(1, 900));
+    line.first().stones[1].count = Count::of(draw.from(1, 900));
+    if (draw.once(4)) line.first().stones.pop_back();
+    line.first().templatesOnWall = draw.once(3);
+    if (draw.once(4)) line.first().plannedPieces = Count::of(draw.from(1, 200));
+    if (draw.once(4)) line.first().artTime = draw.time(3'600'000);
     if (draw.once(4)) line.overrideEach = draw.money(20'000'000);
     line.taxable = !draw.once(4);
     if (const auto& rates = book.shop.rules.tax.others; !rates.empty() && draw.once(2))

@@ -53,11 +53,11 @@ void manyLifts(CostCase& of) {
     sheetOf(of, "Tape").lifts = 5;
 }
 
-void planned(CostCase& of) { of.line.plannedPieces = Count::of(96); }
+void planned(CostCase& of) { of.line.first().plannedPieces = Count::of(96); }
 
-void plannedFewer(CostCase& of) { of.line.plannedPieces = Count::of(12); }
+void plannedFewer(CostCase& of) { of.line.first().plannedPieces = Count::of(12); }
 
-void onTheWall(CostCase& of) { of.line.templatesOnWall = true; }
+void onTheWall(CostCase& of) { of.line.first().templatesOnWall = true; }
 
 void withCardFee(CostCase& of) {
     of.book.shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
@@ -84,12 +84,12 @@ void learning(CostCase& of) {
     bench.of(Step::Brush).learning = Rate::fromPercent(85);
     bench.of(Step::Press).learning = Rate::fromPpm(925'000);
     bench.of(Step::Lift) = {Duration::fromSeconds(90), {}, Duration::fromMilliseconds(12'500), {}};
-    of.line.artTime = Duration::fromMinutes(40);
+    of.line.first().artTime = Duration::fromMinutes(40);
 }
 
 void largerThanThePlaten(CostCase& of) {
-    of.line.width = inches(18);
-    of.line.height = inches(21);
+    of.line.first().width = inches(18);
+    of.line.first().height = inches(21);
     for (const char* name : {"Tape", "Template", "Backing"}) {
         sheetOf(of, name).width = inches(24);
         sheetOf(of, name).height = inches(36);

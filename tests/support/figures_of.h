@@ -40,9 +40,9 @@ inline units::Money setUpOf(const costing::CostSheet& sheet) { return sheet.setU
 inline units::Money floorOf(const costing::CostSheet& sheet) { return sheet.outOfPocket; }
 inline units::Money labourOf(const costing::CostSheet& sheet) { return sheet.labour; }
 
-inline std::int64_t cyclesOf(const costing::CostSheet& sheet) { return sheet.cycles; }
-inline std::int64_t piecesPerPressOf(const costing::CostSheet& sheet) { return sheet.piecesPerPress; }
-inline std::int64_t pressesPerPieceOf(const costing::CostSheet& sheet) { return sheet.pressesPerPiece; }
+inline std::int64_t cyclesOf(const costing::CostSheet& sheet) { return sheet.places[0].press.cycles; }
+inline std::int64_t piecesPerPressOf(const costing::CostSheet& sheet) { return sheet.places[0].press.piecesPerPress; }
+inline std::int64_t pressesPerPieceOf(const costing::CostSheet& sheet) { return sheet.places[0].press.pressesPerPiece; }
 inline units::Duration benchTimeOf(const costing::CostSheet& sheet, catalogue::Step step) {
     return sheet.bench.of(step);
 }

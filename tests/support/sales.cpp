@@ -83,9 +83,9 @@ catalogue::OrderLine lineOf(std::string title, std::int64_t pieces, Money each, 
     line.quantity = Count::of(pieces);
     line.overrideEach = each;
     line.baseMaterial = baseMaterial;
-    line.width = inch64ths(3 * 64 + 32);
-    line.height = inch64ths(2 * 64 + 48);
-    line.stones = {{kAquamarine, Count::of(212)}, {kJet, Count::of(96)}};
+    line.first().width = inch64ths(3 * 64 + 32);
+    line.first().height = inch64ths(2 * 64 + 48);
+    line.first().stones = {{kAquamarine, Count::of(212)}, {kJet, Count::of(96)}};
     return line;
 }
 
@@ -122,13 +122,13 @@ Sale studioSale() {
     order.quotedOn = *Date::parse("2026-11-25");
     order.wantedBy = *Date::parse("2026-12-11");
     auto lantern = lineOf("Lantern", 24, cents(695), kBacking);
-    lantern.templatesOnWall = true;
+    lantern.first().templatesOnWall = true;
     auto crest = lineOf("Studio crest on hoodie", 6, cents(3'150), kHoodie);
-    crest.stones = {{kAmber, Count::of(180)}};
+    crest.first().stones = {{kAmber, Count::of(180)}};
     crest.sizes = {{"M", Count::of(4)}, {"2XL", Count::of(2)}};
     auto plate = lineOf("Nameplate “Odette”", 1, cents(900), kBacking);
-    plate.width = inch64ths(5 * 64);
-    plate.height = inch64ths(64);
+    plate.first().width = inch64ths(5 * 64);
+    plate.first().height = inch64ths(64);
     order.lines = {lantern, crest, plate};
     return sale;
 }
@@ -151,8 +151,8 @@ Sale longSale(int lines) {
         auto line = lineOf(fmt::format("Team name {}", i + 1), 1 + i % 37, cents(500 + i * 7 % 1'900),
                            i % 5 == 0 ? kHoodie : kBacking);
         if (i % 5 == 0) line.sizes = {{"2XL", Count::of(1)}};
-        if (i % 3 == 0) line.stones = {{kAmber, Count::of(150)}};
-        line.templatesOnWall = i % 4 == 0;
+        if (i % 3 == 0) line.first().stones = {{kAmber, Count::of(150)}};
+        line.first().templatesOnWall = i % 4 == 0;
         sale.order.lines.push_back(std::move(line));
     }
     return sale;

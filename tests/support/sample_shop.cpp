@@ -136,17 +136,17 @@ PriceBook freeBook() {
 OrderLine square(std::int64_t quantity) {
     auto line = lantern(quantity);
     line.title = "Square";
-    line.width = line.height = Length::fromInch64ths(4 * 64);
-    line.stones = {{idOf("Aqua"), Count::of(200)}, {idOf("Jet"), Count::of(100)}};
+    line.first().width = line.first().height = Length::fromInch64ths(4 * 64);
+    line.first().stones = {{idOf("Aqua"), Count::of(200)}, {idOf("Jet"), Count::of(100)}};
     return line;
 }
 
 OrderLine lantern(std::int64_t quantity) {
     OrderLine line;
     line.title = "Lantern";
-    line.width = Length::fromInch64ths(3 * 64 + 32);
-    line.height = Length::fromInch64ths(2 * 64 + 48);
-    line.stones = {{idOf("Aqua"), Count::of(212)}, {idOf("Jet"), Count::of(96)}};
+    line.first().width = Length::fromInch64ths(3 * 64 + 32);
+    line.first().height = Length::fromInch64ths(2 * 64 + 48);
+    line.first().stones = {{idOf("Aqua"), Count::of(212)}, {idOf("Jet"), Count::of(96)}};
     line.baseMaterial = idOf("Backing");
     line.quantity = Count::of(quantity);
     return line;

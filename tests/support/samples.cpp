@@ -196,16 +196,10 @@ BenchStandards sampleBench() {
 
 OrderLine sampleLine(const Design& design) {
     return {.id = design.id,
-            .design = design.id,
             .title = design.name,
-            .width = design.width,
-            .height = design.height,
-            .stones = design.stones,
+            .places = {placementOf(design)},
             .baseMaterial = design.usualBase,
             .customersGarment = true,
-            .templatesOnWall = design.templatesOnWall,
-            .plannedPieces = design.plannedPieces,
-            .artTime = design.artTime,
             .packing = std::vector<catalogue::PackingUse>{}, // without any
             .quantity = Count::of(24),
             .sizes = {{"2XL", Count::of(3)}},
@@ -223,9 +217,9 @@ Order sampleOrder(const base::Id& customer, const Design& design) {
     order.asksExemption = true;
     order.lines = {sampleLine(design), sampleLine(design)};
     order.lines[1].title = "Lantern, small";
-    order.lines[1].design = {};
-    order.lines[1].plannedPieces.reset();
-    order.lines[1].artTime.reset();
+    order.lines[1].first().design = {};
+    order.lines[1].first().plannedPieces.reset();
+    order.lines[1].first().artTime.reset();
     order.lines[1].overrideEach.reset();
     order.lines[1].sizes.clear();
     return order;

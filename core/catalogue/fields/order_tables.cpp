@@ -43,35 +43,50 @@ const Object& objectOf<SizeCount>() {
 }
 
 template<>
-const Object& objectOf<OrderLine>() {
-    using T = OrderLine;
+const Object& objectOf<Placement>() {
+    using T = Placement;
     static const Object object{
-        "OrderLine",
+        "Placement",
         {
-            field<&T::id>("id", Term::Key, Key::MayBeNone).notEntered("is made by the program"),
             field<&T::design>("design", Term::Design, Key::MayBeNone),
-            field<&T::title>("title", Term::Title, kLine),
+            field<&T::title>("title", Term::Title, kLine)
+                .cameWith({{"order", 3}, {"sealed-quote", 2}})
+                .standingFor(std::string(), "\"\"")
+                .notEntered("is the name of the design that is chosen"),
+            field<&T::place>("place", Term::PlaceOnThePiece, kLine),
             field<&T::width>("width_nm", Term::Width, kLengths),
             field<&T::height>("height_nm", Term::Height, kLengths),
             field<&T::stones>("stones", Term::Stones, Length{200}),
-            field<&T::baseMaterial>("onto", Term::Base, Key::MayBeNone),
-            field<&T::customersGarment>("customers_garment", Term::CustomersGarment),
             field<&T::templatesOnWall>("templates_on_wall", Term::TemplatesOnTheWall),
             field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne)
                 .notEntered("comes with the design"),
             field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes).notEntered("comes with the design"),
-            field<&T::packing>("packing", Term::Packing, Length{50})
-                .cameWith({{"order", 3}, {"sealed-quote", 2}})
-                .standingFor(std::optional<std::vector<PackingUse>>{}, "null")
-                .notEntered("comes with the design"),
-            field<&T::quantity>("quantity", Term::Quantity, kCounts).asking({1, kMaxPieces}),
-            field<&T::sizes>("sizes", Term::Sizes, Length{200}),
-            field<&T::overrideEach>("typed_each_micros", Term::TypedPrice, kAmount),
-            field<&T::taxable>("taxable", Term::TaxMark),
-            field<&T::taxRate>("tax_rate", Term::TaxRateOfALine, kLine)
-                .cameWith({{"order", 2}, {"sealed-quote", 2}})
-                .standingFor(std::string{}, "\"\""),
         }};
+    return object;
+}
+
+template<>
+const Object& objectOf<OrderLine>() {
+    using T = OrderLine;
+    static const Object object{"OrderLine",
+                               {
+                                   field<&T::id>("id", Term::Key, Key::MayBeNone).notEntered("is made by the program"),
+                                   field<&T::title>("title", Term::Title, kLine),
+                                   field<&T::places>("places", Term::PlacesOnThePiece, Length{kMaxPlaces}),
+                                   field<&T::baseMaterial>("onto", Term::Base, Key::MayBeNone),
+                                   field<&T::customersGarment>("customers_garment", Term::CustomersGarment),
+                                   field<&T::packing>("packing", Term::Packing, Length{50})
+                                       .cameWith({{"order", 3}, {"sealed-quote", 2}})
+                                       .standingFor(std::optional<std::vector<PackingUse>>{}, "null")
+                                       .notEntered("comes with the design"),
+                                   field<&T::quantity>("quantity", Term::Quantity, kCounts).asking({1, kMaxPieces}),
+                                   field<&T::sizes>("sizes", Term::Sizes, Length{200}),
+                                   field<&T::overrideEach>("typed_each_micros", Term::TypedPrice, kAmount),
+                                   field<&T::taxable>("taxable", Term::TaxMark),
+                                   field<&T::taxRate>("tax_rate", Term::TaxRateOfALine, kLine)
+                                       .cameWith({{"order", 2}, {"sealed-quote", 2}})
+                                       .standingFor(std::string{}, "\"\""),
+                               }};
     return object;
 }
 

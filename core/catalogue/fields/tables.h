@@ -99,6 +99,8 @@ const Object& objectOf<Shop>();
 template<>
 const Object& objectOf<SizeCount>();
 template<>
+const Object& objectOf<Placement>();
+template<>
 const Object& objectOf<OrderLine>();
 template<>
 const Object& objectOf<Discount>();

@@ -109,6 +109,8 @@ namespace sp::catalogue::fields {
     X(Overhead)                                                                                                        \
     X(Packing)                                                                                                         \
     X(Paper)                                                                                                           \
+    X(PlaceOnThePiece)                                                                                                 \
+    X(PlacesOnThePiece)                                                                                                \
     X(PlaceOfTheCertificate)                                                                                           \
     X(PlannedPieces)                                                                                                   \
     X(Press)                                                                                                           \

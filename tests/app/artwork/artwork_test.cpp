@@ -46,14 +46,14 @@ TEST_F(CutFiles, aDropIsCountedShownAndGoesOnTheSlipWithItsPrice) {
     EXPECT_FALSE(page().isVisible());
     const auto& line = m_window->presenter().line();
     EXPECT_EQ(line.title, "plate");
-    EXPECT_EQ(line.width.nanometres(), 42'926'000);  // 50 - 10 + 2.8 mm, to the next hundredth of an inch
-    EXPECT_EQ(line.height.nanometres(), 22'860'000); // 30 - 10 + 2.8 mm
-    ASSERT_EQ(line.stones.size(), 2U);
-    EXPECT_EQ(line.stones[0].count.value(), 6);
-    EXPECT_EQ(line.stones[1].count.value(), 3);
+    EXPECT_EQ(line.first().width.nanometres(), 42'926'000);  // 50 - 10 + 2.8 mm, to the next hundredth of an inch
+    EXPECT_EQ(line.first().height.nanometres(), 22'860'000); // 30 - 10 + 2.8 mm
+    ASSERT_EQ(line.first().stones.size(), 2U);
+    EXPECT_EQ(line.first().stones[0].count.value(), 6);
+    EXPECT_EQ(line.first().stones[1].count.value(), 3);
     EXPECT_TRUE(m_window->presenter().priced());
 
-    const auto kept = m_window->session().artwork(line.design);
+    const auto kept = m_window->session().artwork(line.first().design);
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(kept->fileName, "plate.svg");
     EXPECT_EQ(kept->file, kPlate);

@@ -161,11 +161,11 @@ TEST_F(Estimates, isPricedByKeysAloneAndUndone) {
     EXPECT_FALSE(estimatePage().isVisible());
     const auto& line = m_window->presenter().line();
     EXPECT_EQ(line.title, "Owl");
-    ASSERT_EQ(line.stones.size(), 1U);
-    EXPECT_EQ(line.stones[0].count, count);
-    EXPECT_EQ(line.stones[0].material, stone("Jet SS10")->id);
+    ASSERT_EQ(line.first().stones.size(), 1U);
+    EXPECT_EQ(line.first().stones[0].count, count);
+    EXPECT_EQ(line.first().stones[0].material, stone("Jet SS10")->id);
     EXPECT_TRUE(m_window->presenter().priced());
-    const auto kept = m_window->session().artwork(line.design);
+    const auto kept = m_window->session().artwork(line.first().design);
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(kept->thumbnail.compare(1, 3, "PNG"), 0);
 
@@ -231,7 +231,7 @@ TEST_F(Estimates, aFileIsChosenOrDroppedAndTakesAHeight) {
     EXPECT_TRUE(estimatePage().isVisible());
     EXPECT_NEAR(asked().estimate()->box.width(), 30, 0.01);
     QTest::keyClick(find<QPushButton>("estimatePrice"), Qt::Key_Space);
-    const auto kept = m_window->session().artwork(m_window->presenter().line().design);
+    const auto kept = m_window->session().artwork(m_window->presenter().line().first().design);
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(kept->fileName, "block.svg");
     EXPECT_TRUE(artwork::isEstimated(*kept));
@@ -242,7 +242,7 @@ TEST_F(Estimates, isNoLongerOneOnceTheCutFileIsCounted) {
     text().setPlainText(QStringLiteral("O"));
     ASSERT_NE(answered(), nullptr);
     QTest::keyClick(find<QPushButton>("estimatePrice"), Qt::Key_Space);
-    const auto design = m_window->presenter().line().design;
+    const auto design = m_window->presenter().line().first().design;
     drop(write("o.svg", R"(<svg width="9mm" viewBox="0 0 9 9"><circle cx="4" cy="4" r="1.4"/></svg>)"));
     ASSERT_TRUE(page().isVisible());
     EXPECT_TRUE(find<QLabel>("differences")->text().contains(QStringLiteral("no longer estimated")));

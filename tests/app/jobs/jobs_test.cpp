@@ -48,9 +48,9 @@ class Jobs : public testing::Test {
                 if (known.name != design) continue;
                 auto& line = quote.order.lines.emplace_back();
                 line.title = known.name;
-                line.width = known.width;
-                line.height = known.height;
-                line.stones = known.stones;
+                line.first().width = known.width;
+                line.first().height = known.height;
+                line.first().stones = known.stones;
                 line.baseMaterial = known.usualBase;
                 line.quantity = units::Count::of(24);
             }

@@ -81,7 +81,7 @@ TEST_F(PapersInAnotherLanguage, aCuttingPlan) {
     for (const auto& [id, priced] : book.materials) m_onlooker.know(priced.material.name);
     auto crest = sample::lantern(5);
     crest.title = "Crest";
-    crest.width = units::Length::fromInch64ths(5 * 64);
+    crest.first().width = units::Length::fromInch64ths(5 * 64);
     m_onlooker.know("Lantern Crest");
     const std::vector<catalogue::OrderLine> lines{sample::lantern(24), crest};
     const auto lists = planning::cutLists(lines, book);

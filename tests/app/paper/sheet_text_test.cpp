@@ -51,7 +51,7 @@ test::Sale taxed() {
     auto sale = test::shortSale();
     sale.book.shop.letterhead.care.clear();
     sale.book.shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
-    sale.order.lines[0].templatesOnWall = false;
+    sale.order.lines[0].first().templatesOnWall = false;
     sale.order.discount.share = units::Rate::fromPercent(10);
     return sale;
 }

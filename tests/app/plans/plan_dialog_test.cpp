@@ -99,9 +99,9 @@ TEST_F(Plan, showsNoPictureOfWhatIsNoLongerAsked) {
 TEST_F(Plan, saysWhatDoesNotFitAndShowsTheRest) {
     auto banner = sample::lantern(1);
     banner.title = "Banner";
-    banner.width = units::Length::fromInch64ths(13 * 64);
+    banner.first().width = units::Length::fromInch64ths(13 * 64);
     banner.baseMaterial = sample::idOf("Hoodie");
-    banner.templatesOnWall = true;
+    banner.first().templatesOnWall = true;
     m_prices.materials[sample::idOf("Tape")].material.sheet.height = units::Length::fromInch64ths(11 * 64);
     auto lantern = sample::lantern(2);
     open({banner, lantern});
@@ -116,7 +116,7 @@ TEST_F(Plan, aGarmentWithoutTapeAndTemplatesHasNothingToLay) {
     m_prices.shop.usualTape = {};
     auto line = sample::lantern(3);
     line.customersGarment = true;
-    line.templatesOnWall = true;
+    line.first().templatesOnWall = true;
     open({line});
     ASSERT_TRUE(waitForPlan());
     EXPECT_EQ(textsOf("planSaid"), QStringList{"Nothing here is cut from a sheet or a roll."});
@@ -173,8 +173,8 @@ TEST_F(Plan, aPlanLongerThanTheTableSaysWhereTheRestIs) {
     for (int i = 0; i < 60; ++i) {
         auto line = sample::lantern(7);
         line.title = "Piece " + std::to_string(i);
-        line.width = units::Length::fromInch64ths(64 + static_cast<std::int64_t>(random() % 200));
-        line.height = units::Length::fromInch64ths(64 + static_cast<std::int64_t>(random() % 200));
+        line.first().width = units::Length::fromInch64ths(64 + static_cast<std::int64_t>(random() % 200));
+        line.first().height = units::Length::fromInch64ths(64 + static_cast<std::int64_t>(random() % 200));
         lines.push_back(line);
     }
     open(lines);

@@ -35,8 +35,8 @@ struct Job {
         book.shop.paper = catalogue::Paper::Letter;
         auto crest = sample::lantern(5);
         crest.title = "Crest";
-        crest.width = units::Length::fromInch64ths(5 * 64);
-        crest.height = units::Length::fromInch64ths(4 * 64);
+        crest.first().width = units::Length::fromInch64ths(5 * 64);
+        crest.first().height = units::Length::fromInch64ths(4 * 64);
         lines.push_back(crest);
     }
     PlanSheetInput input() const { return {"Quote 2026-0042", &book.shop, {}, plansOf(lines, book)}; }
@@ -85,8 +85,8 @@ TEST(PlanPages, stayInsideThePaperWithEverySheet) {
     for (int i = 0; i < 12; ++i) {
         auto line = sample::lantern(3 + i);
         line.title = "A rather long name for a design that fills its row, number " + std::to_string(i);
-        line.width = units::Length::fromInch64ths(150 + 40 * i);
-        line.height = units::Length::fromInch64ths(120 + 30 * i);
+        line.first().width = units::Length::fromInch64ths(150 + 40 * i);
+        line.first().height = units::Length::fromInch64ths(120 + 30 * i);
         job.lines.push_back(line);
     }
     for (const auto paper : {catalogue::Paper::Letter, catalogue::Paper::A4}) {

@@ -131,7 +131,7 @@ void expectRules(const catalogue::OrderLine& line, const catalogue::PriceBook& b
                                                 valueOf(Part::PressCycles) + valueOf(Part::SecondPress);
         if (node.part == Part::SpoiledWork)
             named = line.customersGarment ? pieceLabour : pieceLabour + valueOf(Part::PressWear) - tests + overhead;
-        if (node.part == Part::Template && line.templatesOnWall) return;
+        if (node.part == Part::Template && line.first().templatesOnWall) return;
         ++reckoned;
         EXPECT_NEAR(static_cast<double>(worthOf(node.rule, named).micros()), static_cast<double>(node.amount.micros()),
                     1)
@@ -161,13 +161,13 @@ TEST(Rule, ofEveryPartSaysTheFigure) { expectRules(sample::lantern(), book(), 19
 
 TEST(Rule, ofPlannedTemplatesAndOneTestSaysTheFigure) {
     auto line = sample::square(25);
-    line.plannedPieces = Count::of(96);
-    line.artTime = Duration::fromMinutes(35);
+    line.first().plannedPieces = Count::of(96);
+    line.first().artTime = Duration::fromMinutes(35);
     auto made = book();
     made.bench.press.testPresses = 1;
     sheetOf(made, "Tape").basis = catalogue::ShareBasis::WholeSheets;
     expectRules(line, made, 19);
-    line.plannedPieces = Count::of(12);
+    line.first().plannedPieces = Count::of(12);
     expectRules(line, made, 19);
 }
 
@@ -202,7 +202,7 @@ TEST(Rule, ofTemplatesOnTheWallAndACustomersGarmentSaysTheFigure) {
     line.customersGarment = true;
     line.baseMaterial = {};
     expectRules(line, book(), 19);
-    line.templatesOnWall = true;
+    line.first().templatesOnWall = true;
     expectRules(line, book(), 12);
 }
 

@@ -30,7 +30,7 @@ std::string textOf(const sample::CostCase& made, const units::NumberStyle& style
     out << "== " << made.name << '\n';
     write(out, explain(made.line, made.book, *sheet, style), 0);
     out << "set-up " << sheet->setUp.micros() << ", floor " << sheet->outOfPocket.micros() << ", labour "
-        << sheet->labour.micros() << ", cycles " << sheet->cycles << "\n";
+        << sheet->labour.micros() << ", cycles " << sheet->places[0].press.cycles << "\n";
     return out.str();
 }
 

@@ -95,7 +95,7 @@ TEST(CostLine, wholeSheetsStepLikeThePublishedVans) {
         std::int64_t pieces;
         std::int64_t sheets;
     };
-    const auto six = costed(sample::lantern(1), book).base.perSheet;
+    const auto six = costed(sample::lantern(1), book).places[0].backing.use.perSheet;
     for (const Row& row : {Row{1, 1}, Row{six, 1}, Row{six + 1, 2}, Row{2 * six, 2}, Row{2 * six + 1, 3}}) {
         const auto sheet = costed(sample::lantern(row.pieces), book);
         EXPECT_EQ(amountOf(sheet, Part::Base), cents(118 * row.sheets)) << row.pieces;
@@ -104,7 +104,8 @@ TEST(CostLine, wholeSheetsStepLikeThePublishedVans) {
 
 TEST(CostLine, chargesTapeByPositionAndLifts) {
     const auto sheet = costed(sample::lantern(), sample::priceBook());
-    const auto expected = Money::fromExact(units::Fraction::ratio(24 * 1'450'000, 2 * sheet.tape.perSheet));
+    const auto expected =
+        Money::fromExact(units::Fraction::ratio(24 * 1'450'000, 2 * sheet.places[0].tape.use.perSheet));
     EXPECT_EQ(amountOf(sheet, Part::Tape), expected);
 }
 
@@ -112,7 +113,7 @@ TEST(CostLine, templatesOnTheWallTakeSetUpAway) {
     const auto book = sample::priceBook();
     auto line = sample::lantern();
     const auto cut = costed(line, book);
-    line.templatesOnWall = true;
+    line.first().templatesOnWall = true;
     const auto onWall = costed(line, book);
     EXPECT_GT(cut.setUp, Money{});
     EXPECT_EQ(onWall.setUp, Money{});
@@ -123,9 +124,9 @@ TEST(CostLine, templatesOnTheWallTakeSetUpAway) {
 TEST(CostLine, spreadsTemplatesOverPlannedPieces) {
     auto line = sample::lantern(24);
     const auto whole = amountOf(costed(line, sample::priceBook()), Part::Template);
-    line.plannedPieces = Count::of(96);
+    line.first().plannedPieces = Count::of(96);
     EXPECT_EQ(amountOf(costed(line, sample::priceBook()), Part::Template).micros() * 4, whole.micros());
-    line.plannedPieces = Count::of(12);
+    line.first().plannedPieces = Count::of(12);
     EXPECT_EQ(amountOf(costed(line, sample::priceBook()), Part::Template), whole);
 }
 
@@ -191,24 +192,27 @@ INSTANTIATE_TEST_SUITE_P(
                 "PiecesOutOfRange(-3, Lantern)"},
         Refusal{"too many pieces", [](Line& l, Book&) { l.quantity = Count::of(1'000'001); }, base::Code::OutOfRange,
                 "PiecesOutOfRange(1000001, Lantern)"},
-        Refusal{"no width", [](Line& l, Book&) { l.width = {}; }, base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
-        Refusal{"negative height", [](Line& l, Book&) { l.height = units::Length::fromInch64ths(-5); },
+        Refusal{"no width", [](Line& l, Book&) { l.first().width = {}; }, base::Code::OutOfRange,
+                "SizeOutOfRange(Lantern)"},
+        Refusal{"negative height", [](Line& l, Book&) { l.first().height = units::Length::fromInch64ths(-5); },
                 base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
-        Refusal{"absurd width", [](Line& l, Book&) { l.width = units::kMaxLength + units::kMaxLength; },
+        Refusal{"absurd width", [](Line& l, Book&) { l.first().width = units::kMaxLength + units::kMaxLength; },
                 base::Code::OutOfRange, "SizeOutOfRange(Lantern)"},
-        Refusal{"piece larger than the sheet", [](Line& l, Book&) { l.width = units::Length::fromInch64ths(64 * 13); },
-                base::Code::TooLarge, "About(Tape, PieceTooLargeForSheet("},
-        Refusal{"no stones", [](Line& l, Book&) { l.stones.clear(); }, base::Code::Missing, "NoStones(Lantern)"},
-        Refusal{"zero of a stone", [](Line& l, Book&) { l.stones[1].count = {}; }, base::Code::OutOfRange,
+        Refusal{"piece larger than the sheet",
+                [](Line& l, Book&) { l.first().width = units::Length::fromInch64ths(64 * 13); }, base::Code::TooLarge,
+                "About(Tape, PieceTooLargeForSheet("},
+        Refusal{"no stones", [](Line& l, Book&) { l.first().stones.clear(); }, base::Code::Missing,
+                "NoStones(Lantern)"},
+        Refusal{"zero of a stone", [](Line& l, Book&) { l.first().stones[1].count = {}; }, base::Code::OutOfRange,
                 "StonesOutOfRange(Lantern, 0, Jet)"},
-        Refusal{"a colour twice", [](Line& l, Book&) { l.stones[1].material = l.stones[0].material; },
+        Refusal{"a colour twice", [](Line& l, Book&) { l.first().stones[1].material = l.first().stones[0].material; },
                 base::Code::Invalid, "StoneTwice(Lantern, "},
         Refusal{"a colour without a price", [](Line&, Book& b) { b.materials[idOf("Jet")].price.reset(); },
                 base::Code::Missing, "NoPrice(Jet)"},
         Refusal{"a colour that is gone", [](Line&, Book& b) { b.materials.erase(idOf("Jet")); }, base::Code::NotFound,
                 "SupplyGone(StoneInRow(2), Lantern)"},
-        Refusal{"tape as a stone", [](Line& l, Book&) { l.stones[0].material = idOf("Tape"); }, base::Code::Invalid,
-                "WrongKind(Tape, StoneInRow(1), Lantern, tape)"},
+        Refusal{"tape as a stone", [](Line& l, Book&) { l.first().stones[0].material = idOf("Tape"); },
+                base::Code::Invalid, "WrongKind(Tape, StoneInRow(1), Lantern, tape)"},
         Refusal{"onto nothing", [](Line& l, Book&) { l.baseMaterial = {}; }, base::Code::Missing, "NoBase(Lantern)"},
         Refusal{"loss of everything",
                 [](Line&, Book& b) { b.materials[idOf("Jet")].material.stone.loss = Rate::fromPercent(100); },
@@ -231,7 +235,7 @@ INSTANTIATE_TEST_SUITE_P(
         Refusal{"more money than there is",
                 [](Line& l, Book& b) {
                     l.quantity = Count::of(1'000'000);
-                    l.stones[0].count = Count::of(1'000'000);
+                    l.first().stones[0].count = Count::of(1'000'000);
                     b.materials[idOf("Aqua")].price->price = cents(100'000'000'000);
                 },
                 base::Code::TooLarge, "LineTooCostly(Lantern)"}));
@@ -243,11 +247,11 @@ TEST(CostLine, nodesAddUpForRandomLines) {
     for (int i = 0; i < 1'000; ++i) {
         auto book = sample::priceBook();
         auto line = sample::lantern(upTo(500));
-        line.stones[0].count = Count::of(upTo(2000));
-        line.stones[1].count = Count::of(upTo(2000));
-        line.width = units::Length::fromNanometres(upTo(10) * 15'000'000);
-        line.height = units::Length::fromNanometres(upTo(10) * 15'000'000);
-        line.templatesOnWall = random() % 2 == 0;
+        line.first().stones[0].count = Count::of(upTo(2000));
+        line.first().stones[1].count = Count::of(upTo(2000));
+        line.first().width = units::Length::fromNanometres(upTo(10) * 15'000'000);
+        line.first().height = units::Length::fromNanometres(upTo(10) * 15'000'000);
+        line.first().templatesOnWall = random() % 2 == 0;
         if (random() % 3 == 0) line.baseMaterial = idOf("Hoodie");
         if (line.baseMaterial == idOf("Hoodie")) line.sizes = {{"2XL", Count::of(upTo(2) - 1)}};
         book.shop.rules.cardFee = {random() % 2 == 0, Rate::fromPpm(29'000), cents(30)};
@@ -270,7 +274,7 @@ TEST(CostLine, moreStonesNeverCostLess) {
     Money before;
     for (std::int64_t stones = 1; stones < 400; ++stones) {
         auto line = sample::lantern(7);
-        line.stones[0].count = Count::of(stones);
+        line.first().stones[0].count = Count::of(stones);
         const auto sheet = costing::costLine(line, book, fits);
         ASSERT_TRUE(sheet.has_value());
         EXPECT_GE(sheet->total, before) << stones;

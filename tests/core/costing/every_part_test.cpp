@@ -58,7 +58,7 @@ Line fortySquares() {
     auto line = sample::square(40);
     line.baseMaterial = idOf("Hoodie");
     line.sizes = {{"M", Count::of(20)}, {"2XL", Count::of(5)}};
-    line.plannedPieces = Count::of(160);
+    line.first().plannedPieces = Count::of(160);
     return line;
 }
 
@@ -124,9 +124,9 @@ TEST(EveryPart, isTheFigureWorkedByHand) {
     EXPECT_EQ(sample::piecesPerPressOf(sheet), 1);
     EXPECT_EQ(sample::pressesPerPieceOf(sheet), 1);
     EXPECT_EQ(sample::benchTimeOf(sheet, Step::Brush), Duration::fromSeconds(2'040));
-    EXPECT_EQ(sheet.tape.cut, 20);
-    EXPECT_EQ(sheet.templates.cut, 2);
-    EXPECT_EQ(sheet.base.cut, 0); // a hoodie
+    EXPECT_EQ(sheet.places[0].tape.use.cut, 20);
+    EXPECT_EQ(sheet.places[0].templates.use.cut, 2);
+    EXPECT_EQ(sheet.places[0].backing.use.cut, 0); // a hoodie
 }
 
 // By hand: 2 + 11 of labour + 3 of the cutter + 1.375 of overhead fall away with the templates on the wall; 2 + 544 of
@@ -148,7 +148,7 @@ TEST(EveryPart, isSetUpOrPaidOutAsTheTableSays) {
 // The same job with the templates hanging on the wall: 17.375 less.
 TEST(EveryPart, withTemplatesOnTheWallLeavesTheSetUpOut) {
     auto line = fortySquares();
-    line.templatesOnWall = true;
+    line.first().templatesOnWall = true;
     const auto sheet = sample::costed(line, everyPart());
     EXPECT_EQ(sample::totalOf(sheet).micros(), 733'660'000);
     EXPECT_EQ(sample::setUpOf(sheet), Money{});

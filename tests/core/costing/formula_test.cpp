@@ -104,8 +104,8 @@ TEST(Formula, comesToItsAmountForAnyLine) {
         auto made = cases[static_cast<std::size_t>(pick(0, static_cast<std::int64_t>(cases.size()) - 1))];
         auto& line = made.line;
         line.quantity = Count::of(pick(8, 3'000));
-        for (auto& stone : line.stones) stone.count = Count::of(pick(1, 3'000));
-        if (pick(0, 3) == 0) line.stones.pop_back();
+        for (auto& stone : line.first().stones) stone.count = Count::of(pick(1, 3'000));
+        if (pick(0, 3) == 0) line.first().stones.pop_back();
         for (auto& [id, material] : made.book.materials) {
             material.price->price = Money::fromMicros(pick(0, 90'000'000));
             material.material.stone.loss = Rate::fromPpm(pick(0, 400'000));
@@ -131,12 +131,12 @@ TEST(Formula, comesToItsAmountForAnyLine) {
 // paid out is what a shop pays whose own work, wear and overhead are free.
 TEST(Parts, tagsSayWhatFallsAwayAndWhatIsPaidOut) {
     for (auto made : sample::costCases()) {
-        if (made.line.templatesOnWall || made.rules < catalogue::kRulesVersion) continue;
+        if (made.line.first().templatesOnWall || made.rules < catalogue::kRulesVersion) continue;
         layout::FitMemo fits;
         const auto cut = costFigures(made.line, made.book, fits);
         ASSERT_TRUE(cut.has_value());
         auto onWall = made.line;
-        onWall.templatesOnWall = true;
+        onWall.first().templatesOnWall = true;
         EXPECT_EQ(cut->total - costFigures(onWall, made.book, fits)->total, cut->setUp) << made.name;
         made.book.shop.rates.labourPerHour = {};
         made.book.shop.rates.overheadPerMonth = {};
@@ -164,7 +164,7 @@ TEST(Parts, onceForTheJobDoesNotGrowWithThePieces) {
         return once;
     };
     for (const auto& made : sample::costCases())
-        if (!made.line.plannedPieces) { EXPECT_EQ(amountsOf(made, 1), amountsOf(made, 400)) << made.name; }
+        if (!made.line.first().plannedPieces) { EXPECT_EQ(amountsOf(made, 1), amountsOf(made, 400)) << made.name; }
 }
 
 // Done or cut once however many pieces there are; of the labour the steps that make the set.

@@ -30,7 +30,7 @@ INSTANTIATE_TEST_SUITE_P(
                 [](Line& l, Book& b) {
                     labourCosts(b);
                     b.bench.of(Step::Art) = {Duration::fromMinutes(15), Duration::fromMinutes(1), {}, {}};
-                    l.artTime = Duration::fromMinutes(35);
+                    l.first().artTime = Duration::fromMinutes(35);
                 },
                 Part::LabourStep, indexOf(Step::Art), 11'100'000},
         // … which is the art's alone: weeding keeps its 15 min
@@ -38,7 +38,7 @@ INSTANTIATE_TEST_SUITE_P(
                 [](Line& l, Book& b) {
                     labourCosts(b);
                     b.bench.of(Step::Weed).perJob = Duration::fromMinutes(15);
-                    l.artTime = Duration::fromMinutes(35);
+                    l.first().artTime = Duration::fromMinutes(35);
                 },
                 Part::LabourStep, indexOf(Step::Weed), 4'500'000},
         // 6 min once, and 24 × (1 min + 2 colours × 15 s + 300 stones × 10 s / 100) = 24 × 2 min
@@ -78,7 +78,7 @@ TEST(BenchTime, roundsHalvesToTheEvenMillisecond) {
     book.bench.of(Step::Brush).per100Stones = ten;
     for (const auto& [stones, milliseconds] : {std::pair{5, 0}, {15, 2}, {25, 2}, {26, 3}, {24, 2}}) {
         auto line = sample::square(1);
-        line.stones = {{idOf("Aqua"), Count::of(stones)}};
+        line.first().stones = {{idOf("Aqua"), Count::of(stones)}};
         const auto sheet = sample::costed(line, book);
         EXPECT_EQ(sample::benchTimeOf(sheet, Step::Cut).milliseconds(), milliseconds) << stones;
         EXPECT_EQ(sample::benchTimeOf(sheet, Step::Brush).milliseconds(), milliseconds) << stones;

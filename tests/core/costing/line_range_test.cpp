@@ -57,59 +57,59 @@ constexpr auto kOut = Code::OutOfRange;
 
 INSTANTIATE_TEST_SUITE_P(
     Pieces, LineRange,
-    testing::Values(Row{"one piece", [](Line& l, Book&) { l.quantity = Count::of(1); }, {}},
-                    Row{"no piece", [](Line& l, Book&) { l.quantity = {}; }, kOut, "PiecesOutOfRange(0, Square)"},
-                    Row{"a million", [](Line& l, Book&) { l.quantity = Count::of(1'000'000); }, {}},
-                    Row{"one more", [](Line& l, Book&) { l.quantity = Count::of(1'000'001); }, kOut,
-                        "PiecesOutOfRange(1000001, Square)"},
-                    Row{"a nanometre wide", [](Line& l, Book&) { l.width = Length::fromNanometres(1); }, {}},
-                    Row{"not wide at all", [](Line& l, Book&) { l.width = {}; }, kOut, "SizeOutOfRange(Square)"},
-                    Row{"not high at all", [](Line& l, Book&) { l.height = {}; }, kOut, "SizeOutOfRange(Square)"},
-                    Row{"a kilometre", [](Line& l, Book&) { l.width = l.height = units::kMaxLength; }, {}},
-                    Row{"more than wide",
-                        [](Line& l, Book&) { l.width = units::kMaxLength + Length::fromNanometres(1); }, kOut,
-                        "SizeOutOfRange(Square)"},
-                    Row{"more than high",
-                        [](Line& l, Book&) { l.height = units::kMaxLength + Length::fromNanometres(1); }, kOut,
-                        "SizeOutOfRange(Square)"},
-                    Row{"asked for nothing", [](Line& l, Book&) { l.overrideEach = Money{}; }, {}},
-                    Row{"asked for less", [](Line& l, Book&) { l.overrideEach = Money::fromMicros(-1); }, kOut,
-                        "TypedPriceNegative(Square)"},
-                    Row{"planned for one", [](Line& l, Book&) { l.plannedPieces = Count::of(1); }, {}},
-                    Row{"planned for none", [](Line& l, Book&) { l.plannedPieces = Count{}; }, kOut,
-                        "PlannedPiecesBelowOne(Square, 0)"},
-                    Row{"a title of nothing",
-                        [](Line& l, Book&) {
-                            l.title.clear();
-                            l.quantity = {};
-                        },
-                        kOut, "PiecesOutOfRange(0, ThisLine)"}));
+    testing::Values(
+        Row{"one piece", [](Line& l, Book&) { l.quantity = Count::of(1); }, {}},
+        Row{"no piece", [](Line& l, Book&) { l.quantity = {}; }, kOut, "PiecesOutOfRange(0, Square)"},
+        Row{"a million", [](Line& l, Book&) { l.quantity = Count::of(1'000'000); }, {}},
+        Row{"one more", [](Line& l, Book&) { l.quantity = Count::of(1'000'001); }, kOut,
+            "PiecesOutOfRange(1000001, Square)"},
+        Row{"a nanometre wide", [](Line& l, Book&) { l.first().width = Length::fromNanometres(1); }, {}},
+        Row{"not wide at all", [](Line& l, Book&) { l.first().width = {}; }, kOut, "SizeOutOfRange(Square)"},
+        Row{"not high at all", [](Line& l, Book&) { l.first().height = {}; }, kOut, "SizeOutOfRange(Square)"},
+        Row{"a kilometre", [](Line& l, Book&) { l.first().width = l.first().height = units::kMaxLength; }, {}},
+        Row{"more than wide", [](Line& l, Book&) { l.first().width = units::kMaxLength + Length::fromNanometres(1); },
+            kOut, "SizeOutOfRange(Square)"},
+        Row{"more than high", [](Line& l, Book&) { l.first().height = units::kMaxLength + Length::fromNanometres(1); },
+            kOut, "SizeOutOfRange(Square)"},
+        Row{"asked for nothing", [](Line& l, Book&) { l.overrideEach = Money{}; }, {}},
+        Row{"asked for less", [](Line& l, Book&) { l.overrideEach = Money::fromMicros(-1); }, kOut,
+            "TypedPriceNegative(Square)"},
+        Row{"planned for one", [](Line& l, Book&) { l.first().plannedPieces = Count::of(1); }, {}},
+        Row{"planned for none", [](Line& l, Book&) { l.first().plannedPieces = Count{}; }, kOut,
+            "PlannedPiecesBelowOne(Square, 0)"},
+        Row{"a title of nothing",
+            [](Line& l, Book&) {
+                l.title.clear();
+                l.quantity = {};
+            },
+            kOut, "PiecesOutOfRange(0, ThisLine)"}));
 
 /// So many colours of one stone a piece each.
 void takeColours(Line& line, Book& book, int colours) {
-    line.stones.clear();
+    line.first().stones.clear();
     for (int i = 0; i < colours; ++i) {
         auto stone = book.materials[idOf("Jet")];
         stone.material.id = idOf("Colour" + std::to_string(i));
         book.materials[stone.material.id] = stone;
-        line.stones.push_back({stone.material.id, Count::of(1)});
+        line.first().stones.push_back({stone.material.id, Count::of(1)});
     }
 }
 
 INSTANTIATE_TEST_SUITE_P(
     Stones, LineRange,
     testing::Values(
-        Row{"one stone", [](Line& l, Book&) { l.stones[1].count = Count::of(1); }, {}},
-        Row{"no stone", [](Line& l, Book&) { l.stones[1].count = {}; }, kOut, "StonesOutOfRange(Square, 0, Jet)"},
-        Row{"a million", [](Line& l, Book&) { l.stones[1].count = Count::of(1'000'000); }, {}},
-        Row{"one more", [](Line& l, Book&) { l.stones[1].count = Count::of(1'000'001); }, kOut,
+        Row{"one stone", [](Line& l, Book&) { l.first().stones[1].count = Count::of(1); }, {}},
+        Row{"no stone", [](Line& l, Book&) { l.first().stones[1].count = {}; }, kOut,
+            "StonesOutOfRange(Square, 0, Jet)"},
+        Row{"a million", [](Line& l, Book&) { l.first().stones[1].count = Count::of(1'000'000); }, {}},
+        Row{"one more", [](Line& l, Book&) { l.first().stones[1].count = Count::of(1'000'001); }, kOut,
             "StonesOutOfRange(Square, 1000001, Jet)"},
         Row{"200 colours", [](Line& l, Book& b) { takeColours(l, b, 200); }, {}},
         Row{"201 colours", [](Line& l, Book& b) { takeColours(l, b, 201); }, kOut, "TooManyColours(Square, 200)"},
         Row{"the first colour again",
             [](Line& l, Book& b) {
                 takeColours(l, b, 3);
-                l.stones.push_back(l.stones.front());
+                l.first().stones.push_back(l.first().stones.front());
             },
             Code::Invalid, "StoneTwice(Square, Jet)"},
         Row{"nearly all lost",
@@ -237,7 +237,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"a platen of no depth", [](Line&, Book& b) { b.bench.press.platenHeight = {}; }, kOut, "PlatenWithoutSize"},
         Row{"a platen of a nanometre",
             [](Line& l, Book& b) {
-                l.width = l.height = Length::fromNanometres(2);
+                l.first().width = l.first().height = Length::fromNanometres(2);
                 b.bench.press.platenWidth = b.bench.press.platenHeight = Length::fromNanometres(1);
             },
             {}}));
@@ -254,7 +254,7 @@ TEST(ColourRange, chargesEveryOneOfTheMostThereMayBe) {
 TEST(ColourRange, namesTheRowOfAStoneThatIsGone) {
     auto line = sample::square(3);
     const auto book = sample::freeBook();
-    line.stones[1].material = idOf("Gone");
+    line.first().stones[1].material = idOf("Gone");
     layout::FitMemo fits;
     const auto sheet = costing::costLine(line, book, fits);
     ASSERT_FALSE(sheet.has_value());

@@ -35,7 +35,7 @@ INSTANTIATE_TEST_SUITE_P(
         PartRow{"press cycles of what is turned",
                 [](Line& l, Book& b) {
                     onHoodie(l);
-                    l.width = inches(17);
+                    l.first().width = inches(17);
                     pressRunsAt(b, 3600);
                 },
                 Part::PressCycles, 0, 7'200'000},
@@ -43,7 +43,7 @@ INSTANTIATE_TEST_SUITE_P(
         PartRow{"press cycles of what is larger than the platen",
                 [](Line& l, Book& b) {
                     onHoodie(l);
-                    l.width = l.height = inches(17);
+                    l.first().width = l.first().height = inches(17);
                     pressRunsAt(b, 3600);
                 },
                 Part::PressCycles, 0, 14'400'000},
@@ -51,8 +51,8 @@ INSTANTIATE_TEST_SUITE_P(
         PartRow{"press cycles of what is far larger",
                 [](Line& l, Book& b) {
                     onHoodie(l);
-                    l.width = inches(33);
-                    l.height = inches(21);
+                    l.first().width = inches(33);
+                    l.first().height = inches(21);
                     pressRunsAt(b, 3600);
                 },
                 Part::PressCycles, 0, 28'800'000},
@@ -116,8 +116,8 @@ class PressUse : public testing::TestWithParam<PressRow> {};
 TEST_P(PressUse, isTheOneWorkedByHand) {
     const auto& row = GetParam();
     auto line = sample::square(row.quantity);
-    line.width = inches(row.width);
-    line.height = inches(row.height);
+    line.first().width = inches(row.width);
+    line.first().height = inches(row.height);
     auto book = sample::freeBook();
     makeRoll(sheetOf(book, "Backing"));
     sheetOf(book, "Backing").width = inches(60);

@@ -94,20 +94,20 @@ INSTANTIATE_TEST_SUITE_P(
         PartRow{"templates with planned pieces",
                 [](Line& l, Book& b) {
                     useTemplates(b, 325);
-                    l.plannedPieces = Count::of(96);
+                    l.first().plannedPieces = Count::of(96);
                 },
                 Part::Template, 0, 812'500},
         // More ordered than planned: the job carries them all, once
         PartRow{"templates with fewer pieces planned",
                 [](Line& l, Book& b) {
                     useTemplates(b, 325);
-                    l.plannedPieces = Count::of(23);
+                    l.first().plannedPieces = Count::of(23);
                 },
                 Part::Template, 0, 3'250'000},
         PartRow{"templates on the wall",
                 [](Line& l, Book& b) {
                     useTemplates(b, 325);
-                    l.templatesOnWall = true;
+                    l.first().templatesOnWall = true;
                 },
                 Part::Template, 0, 0},
         // Six to a sheet: 25 are 5 sheets
@@ -160,8 +160,8 @@ INSTANTIATE_TEST_SUITE_P(
         // 6 × 4 1/2 in: turned, four fill 9 × 12 in: 25 are 7 sheets
         PartRow{"backing turned",
                 [](Line& l, Book& b) {
-                    l.width = inches(6);
-                    l.height = quarters(18);
+                    l.first().width = inches(6);
+                    l.first().height = quarters(18);
                     l.quantity = Count::of(25);
                     setPrice(b, "Backing", 118);
                 },
@@ -169,8 +169,8 @@ INSTANTIATE_TEST_SUITE_P(
         // … and not turned two: 13 sheets
         PartRow{"backing with a direction",
                 [](Line& l, Book& b) {
-                    l.width = inches(6);
-                    l.height = quarters(18);
+                    l.first().width = inches(6);
+                    l.first().height = quarters(18);
                     l.quantity = Count::of(25);
                     setPrice(b, "Backing", 118);
                     sheetOf(b, "Backing").oneWay = true;

@@ -66,9 +66,9 @@ TEST(MaterialNeed, isReadOffTheMaterial) {
     EXPECT_EQ(needOfTape(of("Tape")), (MaterialNeed{.kind = NeedKind::Cuts, .lifts = 2}));
     EXPECT_EQ(needOfBase(of("Backing")).kind, NeedKind::Cuts);
     EXPECT_EQ(needOfBase(of("Hoodie")).kind, NeedKind::Things);
-    EXPECT_EQ(needOfTemplates(line).cuts, 2);
-    line.templatesOnWall = true;
-    EXPECT_EQ(needOfTemplates(line).cuts, 0);
+    EXPECT_EQ(needOfTemplates(line.first()).cuts, 2);
+    line.first().templatesOnWall = true;
+    EXPECT_EQ(needOfTemplates(line.first()).cuts, 0);
 }
 
 // A law: more pieces never take less, and n pieces of two lines never less than all of them in one.

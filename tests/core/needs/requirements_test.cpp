@@ -28,15 +28,15 @@ Requirements of(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
 TEST(Requirements, answerForTheWholeLine) {
     const auto takes = of(sample::lantern(25), sample::priceBook(), 25);
     EXPECT_EQ(takes.stones(0), Fraction::ratio(212 * 25 * 100, 98));
-    EXPECT_EQ(takes.tape.use.cut, 13);
-    EXPECT_EQ(takes.tape.paidByPosition, Fraction::ratio(25, 2));
-    EXPECT_EQ(takes.templates.use.cut, 2);
-    EXPECT_EQ(takes.templates.use.sheets, 1);
-    EXPECT_EQ(takes.backing.use.cut, 25);
-    EXPECT_EQ(takes.backing.use.perSheet, 10);
-    EXPECT_EQ(takes.backing.use.sheets, 3);
-    EXPECT_EQ(takes.press.cycles, 1);
-    EXPECT_EQ(takes.holes, 308);
+    EXPECT_EQ(takes.places[0].tape.use.cut, 13);
+    EXPECT_EQ(takes.places[0].tape.paidByPosition, Fraction::ratio(25, 2));
+    EXPECT_EQ(takes.places[0].templates.use.cut, 2);
+    EXPECT_EQ(takes.places[0].templates.use.sheets, 1);
+    EXPECT_EQ(takes.places[0].backing.use.cut, 25);
+    EXPECT_EQ(takes.places[0].backing.use.perSheet, 10);
+    EXPECT_EQ(takes.places[0].backing.use.sheets, 3);
+    EXPECT_EQ(takes.places[0].press.cycles, 1);
+    EXPECT_EQ(takes.holes(), 308);
     EXPECT_EQ(takes.bench.of(Step::Brush), Duration::fromMilliseconds(142'400 * 25));
     EXPECT_EQ(takes.bench.of(Step::Art), Duration::fromMinutes(15));
     EXPECT_EQ(takes.materials.packing.size(), 1U);
@@ -50,19 +50,19 @@ TEST(Requirements, areOfThePiecesAskedForNotOfTheLines) {
         const auto asked = of(made.line, made.book, 70);
         const auto own = of(other, made.book, 70);
         EXPECT_EQ(asked.stones(0), own.stones(0)) << made.name;
-        EXPECT_EQ(asked.tape.use, own.tape.use) << made.name;
-        EXPECT_EQ(asked.backing.use, own.backing.use) << made.name;
-        EXPECT_EQ(asked.press.cycles, own.press.cycles) << made.name;
+        EXPECT_EQ(asked.places[0].tape.use, own.places[0].tape.use) << made.name;
+        EXPECT_EQ(asked.places[0].backing.use, own.places[0].backing.use) << made.name;
+        EXPECT_EQ(asked.places[0].press.cycles, own.places[0].press.cycles) << made.name;
         EXPECT_EQ(asked.bench, own.bench) << made.name;
     }
 }
 
 TEST(Requirements, ofTemplatesOnTheWallHaveNothingCut) {
     auto line = sample::lantern();
-    line.templatesOnWall = true;
+    line.first().templatesOnWall = true;
     const auto takes = of(line, sample::priceBook(), 24);
-    EXPECT_EQ(takes.templates.use, SheetUse{});
-    EXPECT_EQ(takes.holes, 0);
+    EXPECT_EQ(takes.places[0].templates.use, SheetUse{});
+    EXPECT_EQ(takes.holes(), 0);
     EXPECT_EQ(takes.bench.oncePerJob(), Duration{});
 }
 
@@ -71,12 +71,12 @@ TEST(Requirements, ofTemplatesOnTheWallHaveNothingCut) {
 TEST(Requirements, countPressCycles) {
     auto line = sample::lantern(24);
     line.baseMaterial = idOf("Hoodie");
-    EXPECT_EQ(of(line, sample::priceBook(), 24).press.cycles, 24);
+    EXPECT_EQ(of(line, sample::priceBook(), 24).places[0].press.cycles, 24);
     for (const auto& made : sample::costCases()) {
         if (made.name != "larger than the platen") continue;
         const auto takes = of(made.line, made.book, 7);
-        EXPECT_EQ(takes.press.pressesPerPiece, 2);
-        EXPECT_EQ(takes.press.cycles, 14);
+        EXPECT_EQ(takes.places[0].press.pressesPerPiece, 2);
+        EXPECT_EQ(takes.places[0].press.cycles, 14);
     }
 }
 
@@ -87,20 +87,20 @@ TEST(Requirements, cutARollToLength) {
     for (const auto& made : sample::costCases()) {
         if (made.name != "rolls") continue;
         const auto takes = of(made.line, made.book, 24);
-        EXPECT_EQ(takes.backing.use.perSheet, 0);
-        EXPECT_LE(takes.backing.use.rollLength, units::Length::fromInch64ths(24 * 64 + 28));
-        EXPECT_GE(takes.backing.use.rollLength, units::Length::fromInch64ths(22 * 64 + 32));
+        EXPECT_EQ(takes.places[0].backing.use.perSheet, 0);
+        EXPECT_LE(takes.places[0].backing.use.rollLength, units::Length::fromInch64ths(24 * 64 + 28));
+        EXPECT_GE(takes.places[0].backing.use.rollLength, units::Length::fromInch64ths(22 * 64 + 32));
     }
 }
 
 TEST(Requirements, takeAsManyColoursAsADesignMayHave) {
     auto book = sample::priceBook();
     auto line = sample::square(1);
-    line.stones.clear();
+    line.first().stones.clear();
     const auto addColour = [&] {
-        const auto id = idOf(("Colour " + std::to_string(line.stones.size())).c_str());
+        const auto id = idOf(("Colour " + std::to_string(line.first().stones.size())).c_str());
         book.materials[id] = book.materials[idOf("Aqua")];
-        line.stones.push_back({id, units::Count::of(1)});
+        line.first().stones.push_back({id, units::Count::of(1)});
     };
     layout::FitMemo fits;
     for (std::int64_t i = 0; i < catalogue::kMaxColours; ++i) addColour();

@@ -75,8 +75,8 @@ const CutList* listOf(const std::vector<CutList>& lists, const char* name) {
 catalogue::OrderLine crest(std::int64_t quantity) {
     auto line = sample::lantern(quantity);
     line.title = "Crest";
-    line.width = inches(5);
-    line.height = inches(4);
+    line.first().width = inches(5);
+    line.first().height = inches(4);
     return line;
 }
 
@@ -102,7 +102,7 @@ TEST(CutLists, leaveOutWhatIsNotCut) {
     auto book = sample::priceBook();
     auto onHoodie = sample::lantern(3);
     onHoodie.baseMaterial = sample::idOf("Hoodie");
-    onHoodie.templatesOnWall = true;
+    onHoodie.first().templatesOnWall = true;
     const std::vector lines{onHoodie};
     const auto lists = cutLists(lines, book);
     ASSERT_TRUE(lists.has_value());
@@ -141,7 +141,7 @@ TEST(CutLists, addTheBorderOnEverySideAndPutEqualPiecesTogether) {
 TEST(CutLists, refuseALineWithoutSizeOrMaterial) {
     const auto book = sample::priceBook();
     std::vector lines{sample::lantern(5)};
-    lines[0].width = {};
+    lines[0].first().width = {};
     EXPECT_EQ(cutLists(lines, book).error().code, base::Code::OutOfRange);
     lines = {sample::lantern(5)};
     lines[0].baseMaterial = sample::idOf("Gone");
@@ -183,8 +183,8 @@ TEST(CutPlan, equalPiecesOfSeveralNamesFillSheetsTogether) {
     for (int i = 0; i < 12; ++i) {
         auto& line = lines.emplace_back(crest(2));
         line.title = "Crest " + std::to_string(i);
-        line.width = Length::fromInch64ths(5 * 64 + 24);
-        line.height = Length::fromInch64ths(4 * 64 + 24);
+        line.first().width = Length::fromInch64ths(5 * 64 + 24);
+        line.first().height = Length::fromInch64ths(4 * 64 + 24);
     }
     const auto lists = cutLists(lines, book);
     const auto plan = planCut(*listOf(*lists, "Backing"), {});
@@ -218,7 +218,7 @@ TEST(CutPlan, saysWhatNoPlanCanBeat) {
     // Nine squares of 5 in on 9 × 12 in: no two lie side by side across 9 in, two lie along 12 in.
     auto book = sample::priceBook();
     auto line = crest(9);
-    line.height = inches(5);
+    line.first().height = inches(5);
     const std::vector lines{line};
     const auto plan = planCut(*listOf(*cutLists(lines, book), "Backing"), {});
     ASSERT_TRUE(plan.has_value());
@@ -282,7 +282,7 @@ TEST(CutPlan, ARollIsProvenWhereNothingCouldBeShorter) {
 TEST(CutPlan, aPieceTooLargeIsNamedWithItsMaterial) {
     auto book = sample::priceBook();
     auto line = crest(1);
-    line.width = inches(13);
+    line.first().width = inches(13);
     const std::vector lines{line};
     const auto plan = planCut(*listOf(*cutLists(lines, book), "Backing"), {});
     ASSERT_FALSE(plan.has_value());
@@ -297,7 +297,7 @@ TEST(CutPlan, aPieceTooWideForARollIsNamedWithItsMaterial) {
     sheet.form = catalogue::SheetForm::Roll;
     sheet.width = inches(12);
     auto line = crest(1);
-    line.width = line.height = inches(13);
+    line.first().width = line.first().height = inches(13);
     const std::vector lines{line};
     const auto plan = planCut(*listOf(*cutLists(lines, book), "Tape"), {});
     ASSERT_FALSE(plan.has_value());
@@ -322,8 +322,8 @@ TEST(CutPlan, keepsItsPromisesForAnyOrder) {
         for (std::int64_t n = upTo(4); n > 0; --n) {
             auto& line = lines.emplace_back(sample::lantern(upTo(12)));
             line.title = "Line " + std::to_string(n);
-            line.width = Length::fromInch64ths(40 + upTo(400));
-            line.height = Length::fromInch64ths(40 + upTo(400));
+            line.first().width = Length::fromInch64ths(40 + upTo(400));
+            line.first().height = Length::fromInch64ths(40 + upTo(400));
         }
         layout::MixedEffort effort;
         effort.steps = 200'000;

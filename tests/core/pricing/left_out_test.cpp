@@ -79,7 +79,7 @@ TEST(LeftOut, isNotSaidOfWhatTheOrderDoesNotNeed) {
     book.shop.usualTemplate = {};
     book.bench.cutter.price = {};
     auto onWall = sample::lantern(24);
-    onWall.templatesOnWall = true;
+    onWall.first().templatesOnWall = true;
     EXPECT_EQ(said(leftOut(sample::orderOf({onWall}), book)), Said{});
     EXPECT_EQ(said(leftOut(sample::orderOf({onWall, sample::square(1)}), book)),
               (Said{"NoTemplate", "NoCutterWear(0.00)"}));
@@ -91,7 +91,7 @@ TEST(LeftOut, namesATemplateSheetThatCostsNothingWhereOneIsCut) {
     book.materials[book.shop.usualTemplate].price->price = {};
     auto line = sample::lantern(24);
     EXPECT_EQ(said(leftOut(sample::orderOf({line}), book)), Said{"CostsNothing(Template, 0.00)"});
-    line.templatesOnWall = true;
+    line.first().templatesOnWall = true;
     EXPECT_EQ(said(leftOut(sample::orderOf({line}), book)), Said{});
 }
 

@@ -193,9 +193,9 @@ TEST_F(PriceLaws, theSetUpFallsAwayWithTheTemplatesOnTheWall) {
         SCOPED_TRACE(i);
         auto drawn = reference::randomPriceCase(m_random);
         auto line = drawn.order.lines.front();
-        line.templatesOnWall = false;
+        line.first().templatesOnWall = false;
         const auto cut = costing::costLine(line, drawn.book, m_fits);
-        line.templatesOnWall = true;
+        line.first().templatesOnWall = true;
         const auto onWall = costing::costLine(line, drawn.book, m_fits);
         ASSERT_TRUE(cut && onWall);
         EXPECT_EQ(sample::setUpOf(*onWall), Money{});

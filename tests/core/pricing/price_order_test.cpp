@@ -175,7 +175,7 @@ TEST(PriceOrder, setUpStandsAloneOrIsSpread) {
     EXPECT_GT(alone.setUp, Money{});
     EXPECT_LT(alone.each, spread.each);
     auto onWall = sample::lantern();
-    onWall.templatesOnWall = true;
+    onWall.first().templatesOnWall = true;
     EXPECT_EQ(priced(sample::orderOf({onWall}), book).lines.front().setUp, Money{});
 }
 

@@ -252,7 +252,7 @@ TEST(SheetContent, saysWhereMoreCostLessIfTheShopWantsIt) {
 TEST(SheetContent, showsSetUpInAColumnOfItsOwn) {
     auto sale = test::shortSale();
     sale.book.shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
-    sale.order.lines[0].templatesOnWall = false;
+    sale.order.lines[0].first().templatesOnWall = false;
     const auto sheet = sale.sheet(test::PlainWords());
     EXPECT_THAT(labelsOf(sheet.lines[0].extras), testing::ElementsAre("setUp"));
     EXPECT_EQ(sheet.lines[0].note, "");
