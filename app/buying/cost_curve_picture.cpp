@@ -4,6 +4,7 @@
 #include "app/buying/buying_words.h"
 #include "app/desk/figures.h"
 #include "app/desk/fonts.h"
+#include "app/desk/nice_step.h"
 #include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
@@ -48,15 +49,6 @@ QString runName(const supply::CostCurve& curve, const supply::CostCurveRun& run)
     if (run.winner) return shortName(*run.winner);
     const bool isCovered = curve.points[static_cast<std::size_t>(run.from) - 1].mix.cost.has_value();
     return isCovered ? Buying::tr("nothing to buy") : Buying::tr("no way");
-}
-
-/// A step of 1, 2 or 5 times a power of ten that cuts `span` into at most `most` parts.
-double niceStep(double span, int most) {
-    const double raw = span / most;
-    const double power = std::pow(10, std::floor(std::log10(raw)));
-    for (const double step : {1.0, 2.0, 5.0})
-        if (step * power >= raw) return step * power;
-    return 10 * power;
 }
 
 /// Draws one curve into one box.
@@ -112,7 +104,7 @@ class Drawer {
 
     void axes() {
         m_painter.setPen(QPen(ink(Role::Hairline), 1));
-        const double step = niceStep(m_top, std::max(2, static_cast<int>(m_plot.height() / (2.2 * m_line))));
+        const double step = desk::niceStep(m_top, std::max(2, static_cast<int>(m_plot.height() / (2.2 * m_line))));
         for (double each = 0; each <= m_top; each += step) {
             m_painter.setPen(QPen(ink(Role::Hairline), 1));
             m_painter.drawLine(QPointF(m_plot.left(), y(each)), QPointF(m_plot.right(), y(each)));
@@ -122,7 +114,7 @@ class Drawer {
                               m_formatter.money(Money::fromMicros(std::llround(each * 1e6))));
         }
         const double across =
-            niceStep(static_cast<double>(m_drawing.horizon), std::max(2, static_cast<int>(m_plot.width() / 70)));
+            desk::niceStep(static_cast<double>(m_drawing.horizon), std::max(2, static_cast<int>(m_plot.width() / 70)));
         for (double pieces = std::max(1.0, across); pieces <= static_cast<double>(m_drawing.horizon);
              pieces += std::max(1.0, across))
             desk::drawFigures(m_painter, QRectF(x(pieces + 0.5) - 30, m_plot.bottom() + 4, 60, m_line),

@@ -6,6 +6,7 @@
 #include "app/desk/tab_order.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
+#include "app/shop/ladder_panel.h"
 #include "app/shop/step_rows.h"
 #include "app/shop/tax_rows.h"
 #include "app/words/words.h"
@@ -134,6 +135,9 @@ void ShopPage::buildLadder() {
                                 kAt<&MarkUpStep::from>.field(), kAt<&MarkUpStep::markUp>.field(), true, this);
     desk::standsFor(*ladder, kAt<&PriceRules::ladder>.field());
     card->fill(ladder);
+    auto* picture = new LadderPanel(m_presenter, m_formatter, this);
+    card->fill(picture);
+    m_shop.onLoad([picture] { picture->refresh(); });
     m_shop.onLoad([this, ladder] {
         std::vector<StepRow> rows;
         for (const auto& step : m_shop.record().rules.ladder) rows.push_back({step.from.value(), step.markUp});

@@ -27,4 +27,10 @@ QString ShopPresenter::editBench(const std::function<void(catalogue::BenchStanda
     return saved ? QString() : words::sentence(saved.error());
 }
 
+base::Result<pricing::LadderCurve> ShopPresenter::ladderCurve(const base::Id& design) {
+    const auto* known = m_session.design(design);
+    return pricing::ladderCurve(known ? catalogue::lineOf(*known) : catalogue::OrderLine{}, m_session.prices({}),
+                                m_session.fits());
+}
+
 } // namespace sp::shop

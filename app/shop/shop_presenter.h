@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/session/book_session.h"
+#include "core/pricing/ladder_curve.h"
 
 #include <QObject>
 #include <QString>
@@ -22,6 +23,8 @@ class ShopPresenter : public QObject {
     const catalogue::Shop& shop() { return m_session.shop(); }
     const catalogue::BenchStandards& bench() { return m_session.bench(); }
     QString editShop(const std::function<void(catalogue::Shop&)>& work);
+    /// The ladder in money for a design of the book, on what it goes on as a rule. Errors: as pricing::ladderCurve.
+    base::Result<pricing::LadderCurve> ladderCurve(const base::Id& design);
     QString editBench(const std::function<void(catalogue::BenchStandards&)>& work);
 
   Q_SIGNALS:

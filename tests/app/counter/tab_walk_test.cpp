@@ -183,7 +183,7 @@ TEST_F(TabWalk, theWheelOverAChoiceNeitherChangesNorFocusesIt) {
 TEST_F(TabWalk, aStepOfTheLadderStandsBeforeTheButtonThatAddsOne) {
     goTo(PlaceId::Shop);
     expectInOrder({"garmentAllowance", "ladderFrom0", "ladderRate0", "ladderFrom1", "ladderRate1", "ladderAdd",
-                   "rushFrom0", "rushAdd"});
+                   "ladderDesign", "ladderPicture", "rushFrom0", "rushAdd"});
     expectInOrder({"usualTemplate", "packing0", "packing1", "packingAdd", "ladderQuantities"});
 }
 
