@@ -303,10 +303,11 @@ void LinePanel::loadTax() {
     const auto& rule = m_presenter.prices().shop.rules.tax;
     m_taxable->setChecked(line.taxable);
     m_taxRate->clear();
-    m_taxRate->addItem(tr("%1 %2").arg(QString::fromStdString(rule.name), m_formatter.rate(rule.rate)), QString());
+    m_taxRate->addItem(tr("%1 %2 %").arg(QString::fromStdString(rule.name), m_formatter.rateNumber(rule.rate)),
+                       QString());
     for (const auto& other : rule.others) {
         const auto name = QString::fromStdString(other.name);
-        m_taxRate->addItem(tr("%1 %2").arg(name, m_formatter.rate(other.rate)), name);
+        m_taxRate->addItem(tr("%1 %2 %").arg(name, m_formatter.rateNumber(other.rate)), name);
     }
     const auto wanted = line.taxRate == rule.name ? QString() : QString::fromStdString(line.taxRate);
     if (m_taxRate->findData(wanted) < 0) m_taxRate->addItem(wanted, wanted);

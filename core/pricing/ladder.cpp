@@ -23,7 +23,7 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
                                                  std::int64_t rules) {
     const auto& line = order.lines.at(number);
-    auto quantities = book.shop.ladderQuantities;
+    auto quantities = line.isCharge() ? std::vector<units::Count>() : book.shop.ladderQuantities;
     quantities.push_back(line.quantity);
     std::sort(quantities.begin(), quantities.end());
     quantities.erase(std::unique(quantities.begin(), quantities.end()), quantities.end());

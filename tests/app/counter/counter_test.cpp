@@ -421,6 +421,49 @@ TEST_F(Counter, takesAOneOffWithTypedSizeAndStones) {
     EXPECT_NE(text("toPay"), "—") << text("whyNoPrice").toStdString();
 }
 
+TEST_F(Counter, setsASecondDesignOnThePieceAndTakesItOffAgain) {
+    orderLantern();
+    const auto one = text("toPay");
+    find<desk::TypedField>("addPlace")->setFocus(Qt::TabFocusReason);
+    type("crest");
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    EXPECT_EQ(focused(), "where");
+    type("Back");
+    const auto& line = m_window->presenter().line();
+    ASSERT_EQ(line.places.size(), 2U);
+    EXPECT_EQ(line.places[1].place, "Back");
+    EXPECT_EQ(line.title, "Lantern");
+    EXPECT_EQ(find<QPushButton>("tab1")->accessibleName(), "Back: Studio crest");
+    EXPECT_NE(text("toPay"), one);
+    EXPECT_NE(text("toPay"), "—");
+    find<desk::TypedField>("width")->setFocus(Qt::TabFocusReason);
+    type("wide");
+    EXPECT_EQ(text("toPay"), "—");
+    find<QPushButton>("tab0")->click();
+    EXPECT_EQ(find<desk::TypedField>("width")->text(), "3 1/2") << "the bad entry stays with its place";
+    EXPECT_EQ(text("toPay"), "—");
+    m_window->presenter().selectPlace(1);
+    EXPECT_EQ(find<desk::TypedField>("width")->text(), "wide");
+    find<QPushButton>("removeTab")->click();
+    EXPECT_EQ(m_window->presenter().line().places.size(), 1U);
+    EXPECT_EQ(text("toPay"), one);
+}
+
+TEST_F(Counter, chargesWhatHasNoStones) {
+    orderLantern();
+    find<QPushButton>("addCharge")->click();
+    EXPECT_EQ(focused(), "title");
+    EXPECT_EQ(text("toPay"), "—") << "without a price";
+    type("Postage");
+    find<desk::TypedField>("chargeEach")->setFocus(Qt::TabFocusReason);
+    type("6.50");
+    // 170.40 of lanterns and 6.50: 176.90, and 7.25 % of it, 12.82525.
+    EXPECT_EQ(text("toPay"), "189.73");
+    EXPECT_FALSE(find<desk::TypedField>("width")->isVisible());
+    EXPECT_TRUE(m_window->presenter().line().isCharge());
+}
+
 TEST_F(Counter, findsACustomerAndItsExemption) {
     orderLantern();
     field("customer")->setFocus();

@@ -138,6 +138,33 @@ TEST(CutLists, addTheBorderOnEverySideAndPutEqualPiecesTogether) {
     EXPECT_EQ(pieces[1].name, "Crest");
 }
 
+// Five hoodies with the lantern in front and the crest, which hangs on the wall, on the back: a template of each of the
+// lantern's colours, and of tape that lifts twice three pieces of each design. A charge is not cut.
+TEST(CutLists, haveEachPlaceOfAPiece) {
+    const auto book = sample::priceBook();
+    auto line = sample::lantern(5);
+    line.baseMaterial = sample::idOf("Hoodie");
+    line.first().place = "Front";
+    line.places.push_back(crest(1).first());
+    line.places[1].title = "Crest";
+    line.places[1].place = "Back";
+    line.places[1].templatesOnWall = true;
+    catalogue::OrderLine postage;
+    postage.title = "Postage";
+    postage.places.clear();
+    const std::vector lines{line, postage};
+    const auto lists = cutLists(lines, book);
+    ASSERT_TRUE(lists.has_value());
+    ASSERT_EQ(lists->size(), 2U);
+    EXPECT_EQ(listOf(*lists, "Template")->pieces.size(), 2U);
+    EXPECT_EQ(listOf(*lists, "Template")->pieces[0].name, "Lantern, Front, Aqua");
+    const auto& tape = listOf(*lists, "Tape")->pieces;
+    ASSERT_EQ(tape.size(), 2U);
+    EXPECT_EQ(tape[0].count, 3);
+    EXPECT_EQ(tape[1].name, "Crest, Back");
+    EXPECT_EQ(tape[1].count, 3);
+}
+
 TEST(CutLists, refuseALineWithoutSizeOrMaterial) {
     const auto book = sample::priceBook();
     std::vector lines{sample::lantern(5)};

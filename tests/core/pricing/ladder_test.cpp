@@ -54,4 +54,19 @@ TEST(Ladder, holdsTheTaxOfWhoPaysIt) {
     EXPECT_FALSE(pricing::ladderFor(job.order, 0, job.book, false, fits).has_value());
 }
 
+// A typed price of a charge is not one for other quantities, and without it there may be none.
+TEST(Ladder, ofAChargeIsItsOwnQuantity) {
+    Job job;
+    auto& line = job.first();
+    line.places.clear();
+    line.baseMaterial = {};
+    line.quantity = Count::of(2);
+    line.overrideEach = cents(650);
+    layout::FitMemo fits;
+    const auto ladder = pricing::ladderFor(job.order, 0, job.book, false, fits);
+    ASSERT_TRUE(ladder) << describe(ladder.error());
+    ASSERT_EQ(ladder->size(), 1U);
+    EXPECT_EQ(ladder->front().total, cents(1300));
+}
+
 } // namespace

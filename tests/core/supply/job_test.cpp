@@ -130,6 +130,37 @@ class KiteJob : public testing::Test {
     catalogue::Design m_kite;
 };
 
+// Ten pieces with the kite in front and a flag of 60 Jet on the back: 10 × 100 ÷ 0.98 Aqua, 10 × (50 + 60) Jet; of tape
+// that lifts twice five cuts for each of the two designs, four of 5 in and one of 8 in to a sheet; templates of two
+// colours and of one. A line of three bags to sell takes three bags and is not packed.
+TEST_F(KiteJob, takesEachPlaceOfAPieceAndWhatIsSoldAsItIs) {
+    auto line = lineOf(m_kite, m_supplies.materials, 10);
+    catalogue::Placement flag;
+    flag.title = "Flag";
+    flag.width = flag.height = inches(8);
+    flag.stones = {{key(kJet), Count::of(60)}};
+    line.places.push_back(flag);
+    catalogue::OrderLine bags;
+    bags.title = "Bags";
+    bags.places.clear();
+    bags.baseMaterial = key(kBag);
+    bags.quantity = Count::of(3);
+    layout::FitMemo fits;
+    const auto made = jobOf({line, bags}, m_supplies, fits);
+    ASSERT_TRUE(made) << describe(made.error());
+    const auto taken = [&](const std::string& material) {
+        for (const auto& need : needsOf(*made))
+            if (need.material == material) return need.count.value();
+        return std::int64_t{0};
+    };
+    EXPECT_EQ(taken("Aqua"), 1021);
+    EXPECT_EQ(taken("Jet"), 1100);
+    EXPECT_EQ(taken("Tape"), 2 + 5);
+    EXPECT_EQ(taken("Template"), 1 + 1);
+    EXPECT_EQ(taken("Backing"), 3 + 10);
+    EXPECT_EQ(taken("Bag"), 10 + 3);
+}
+
 TEST_F(KiteJob, takesStonesWithLossAndWholeSheets) {
     // 900 / 0.98 = 918.4; 450; ceil(9 / 2) = 5 tapes, 4 on a sheet; two templates on one sheet; 9 backings, 4
     // on a sheet.
