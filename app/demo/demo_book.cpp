@@ -90,7 +90,16 @@ class Scenario {
     Done suppliers() {
         if (auto ok = supplier("Kestrel Row Stones", 3, 750, 6000, 0); !ok) return ok;
         if (auto ok = supplier("Tollgate Film and Tape", 4, 950, 12000, 2000); !ok) return ok;
-        return supplier("Millrace Blanks", 5, 1200, 20000, 0);
+        if (auto ok = supplier("Millrace Blanks", 5, 1200, 20000, 0); !ok) return ok;
+        auto saved = m_book.suppliers();
+        if (!saved) return fail(saved.error());
+        for (auto& blanks : *saved) {
+            if (blanks.id != id("Millrace Blanks")) continue;
+            blanks.freight = catalogue::FreightKind::Spread;
+            blanks.usualOrder = cents(16000);
+            return keep(blanks.name, m_book.save(blanks));
+        }
+        return {};
     }
 
     Done stone(const char* colour, std::uint32_t rgb, const char* size, std::int64_t tenGross, std::int64_t onShelf) {

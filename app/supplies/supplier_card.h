@@ -5,6 +5,7 @@
 #include "app/desk/word_field.h"
 #include "app/supplies/supplies_presenter.h"
 
+#include <QComboBox>
 #include <QWidget>
 
 namespace sp::supplies {
@@ -29,6 +30,9 @@ class SupplierCard : public QWidget {
     desk::MoneyField* m_shipping;
     desk::MoneyField* m_freeFrom;
     desk::MoneyField* m_minimum;
+    QComboBox* m_freight;
+    desk::RateField* m_share;
+    desk::MoneyField* m_usual;
 };
 
 } // namespace sp::supplies

@@ -11,6 +11,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <span>
 
 namespace sp::words {
@@ -113,6 +114,9 @@ class CostWords {
     }
     const PricedMaterial& packing(const CostNode& node) const { return priced(packingUses()[node.index].material); }
     QStringList orderPacking() const;
+    bool hasFreight() const {
+        return std::ranges::any_of(m_sheet.nodes, [](const CostNode& node) { return node.part == Part::Freight; });
+    }
     QString stepName(Step step) const;
     QString stoneRule(const CostNode& node) const;
     QString sheetRule(const CostNode& node, const PricedMaterial& material, const QString& what) const;
@@ -132,6 +136,7 @@ class CostWords {
                  in<Duration>(node, Operand::ProductivePerMonth));
     }
     QString spoilageRule(const CostNode& node) const;
+    QString freightRule(const CostNode& node) const;
 
     const catalogue::OrderLine& m_line;
     const catalogue::PriceBook& m_book;
@@ -200,7 +205,14 @@ QString CostWords::label(const CostNode& node) const {
     case Part::SizeExtra: return tr("Extra for size %1").arg(shown(m_line.sizes[node.index].size));
     case Part::Packing: return tr("Packing");
     case Part::PackingItem: return shown(packing(node).material.name);
-    case Part::OrderPacking: return tr("For the order");
+    case Part::OrderPacking:
+    case Part::FreightOnOrder: return tr("For the order");
+    case Part::Freight: return tr("Freight in");
+    case Part::FreightOnStone: return atPlace(shown(stoneOf(node).material.name), m_stones[node.index].place);
+    case Part::FreightOnTape: return atPlace(tr("Tape"), node.index);
+    case Part::FreightOnTemplate: return atPlace(tr("Templates"), node.index);
+    case Part::FreightOnBase: return isOnBlank() ? tr("Blanks") : atPlace(tr("Backing"), node.index);
+    case Part::FreightOnPacking: return shown(packing(node).material.name);
     case Part::Labour: return tr("Bench labour");
     case Part::LabourStep: return stepName(static_cast<Step>(node.index));
     case Part::Press: return tr("Press", "the machine");
@@ -323,11 +335,23 @@ QString CostWords::spoilageRule(const CostNode& node) const {
     const auto lost = tr("× (1 ÷ (1 − %1) − 1)").arg(in<units::Rate>(node, Operand::Spoilage));
     if (node.part == Part::GarmentAllowance)
         return tr("%1 × %2 for replacing one %3").arg(pieces(node), in<Money>(node, Operand::GarmentAllowance), lost);
+    if (node.part == Part::SpoiledMaterials && hasFreight())
+        return m_line.customersGarment
+                   ? tr("the stones of the pieces and their freight %1").arg(lost)
+                   : tr("stones, tape, base, their freight and pressing of the pieces %1").arg(lost);
     if (node.part == Part::SpoiledMaterials)
         return m_line.customersGarment ? tr("the stones of the pieces %1").arg(lost)
                                        : tr("stones, tape, base and pressing of the pieces %1").arg(lost);
     return m_line.customersGarment ? tr("the labour of the pieces until they are packed %1").arg(lost)
                                    : tr("labour, wear and overhead of the pieces until they are packed %1").arg(lost);
+}
+
+QString CostWords::freightRule(const CostNode& node) const {
+    const auto goods = in<Money>(node, Operand::Goods);
+    if (node.formula.find(Operand::FreightShare))
+        return tr("%1 of %2").arg(in<units::Rate>(node, Operand::FreightShare), goods);
+    return tr("%1 × %2 shipping ÷ %3, the goods of a usual order")
+        .arg(goods, in<Money>(node, Operand::Shipping), in<Money>(node, Operand::UsualOrder));
 }
 
 QString CostWords::rule(const CostNode& node) const {
@@ -352,6 +376,12 @@ QString CostWords::rule(const CostNode& node) const {
     }
     case Part::OrderPacking:
         return tr("its share, by cost, of what goes with the order: %1").arg(orderPacking().join(tr(", ")));
+    case Part::FreightOnStone:
+    case Part::FreightOnTape:
+    case Part::FreightOnTemplate:
+    case Part::FreightOnBase:
+    case Part::FreightOnPacking: return freightRule(node);
+    case Part::FreightOnOrder: return tr("its share, by cost, of the freight on what goes with the order");
     case Part::LabourStep: return stepRule(node);
     case Part::Labour:
         return tr("%1 at the bench × %2")
@@ -381,6 +411,7 @@ QString CostWords::rule(const CostNode& node) const {
     case Part::Spoilage: return tr("%1 of the pieces made cannot be sold").arg(plain(rates.spoilage));
     case Part::Stones:
     case Part::Packing:
+    case Part::Freight:
     case Part::Press:
     case Part::Wear:
     case Part::Overhead: return tr("the sum of the parts");

@@ -60,6 +60,8 @@ Source sourceOf(catalogue::fields::Term term) {
     case FixedCardFee: return {QT_TRANSLATE_NOOP("Terms", "fixed card fee")};
     case FixedPrice: return {QT_TRANSLATE_NOOP("Terms", "fixed price")};
     case Form: return {QT_TRANSLATE_NOOP("Terms", "form")};
+    case FreightIn: return {QT_TRANSLATE_NOOP("Terms", "freight in")};
+    case FreightShare: return {QT_TRANSLATE_NOOP("Terms", "share of freight")};
     case FurtherTaxRates: return {QT_TRANSLATE_NOOP("Terms", "further tax rates")};
     case Gap: return {QT_TRANSLATE_NOOP("Terms", "gap")};
     case HandlingAtThePress: return {QT_TRANSLATE_NOOP("Terms", "handling at the press")};
@@ -173,6 +175,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case UnitOfTemperature: return {QT_TRANSLATE_NOOP("Terms", "unit of temperature")};
     case UnitOfTheDrawing: return {QT_TRANSLATE_NOOP("Terms", "unit of the drawing")};
     case UsualBase: return {QT_TRANSLATE_NOOP("Terms", "usual base")};
+    case UsualOrder: return {QT_TRANSLATE_NOOP("Terms", "usual order")};
     case UsualPack: return {QT_TRANSLATE_NOOP("Terms", "usual pack")};
     case UsualTape: return {QT_TRANSLATE_NOOP("Terms", "usual tape")};
     case UsualTemplate: return {QT_TRANSLATE_NOOP("Terms", "usual template")};

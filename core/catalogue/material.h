@@ -4,6 +4,7 @@
 #include "core/base/id.h"
 #include "core/units/count.h"
 #include "core/units/date.h"
+#include "core/units/fraction.h"
 #include "core/units/length.h"
 #include "core/units/money.h"
 #include "core/units/rate.h"
@@ -80,13 +81,37 @@ struct Material {
     friend bool operator==(const Material&, const Material&) = default;
 };
 
+/// How much of a supplier's shipping what is bought there carries.
+enum class FreightKind {
+    Nothing,
+    Share, ///< a share of the goods' price
+    Spread ///< the shipping of an order, spread over the goods of a usual one
+};
+
+/// What a price carries of the freight to the shop, besides the goods. None where the price holds it already.
+struct Freight {
+    FreightKind kind = FreightKind::Nothing;
+    units::Rate share;       ///< of the goods' price, 0 to 100 %
+    units::Money shipping;   ///< of an order
+    units::Money usualOrder; ///< goods of a usual order, above zero where something is spread over them
+
+    bool isCarried() const;
+    /// Freight for each of the goods' price, exactly; 0 where nothing is carried.
+    units::Fraction ratio() const;
+
+    friend bool operator==(const Freight&, const Freight&) = default;
+};
+
 struct Supplier {
     base::Id id;
     std::string name;
     std::int64_t leadDays = 0;
     units::Money shipping;
-    std::optional<units::Money> freeFrom; ///< goods sum from which shipping is free
-    units::Money minimum;                 ///< goods sum below which no order is taken
+    std::optional<units::Money> freeFrom;       ///< goods sum from which shipping is free
+    units::Money minimum;                       ///< goods sum below which no order is taken
+    FreightKind freight = FreightKind::Nothing; ///< what costs carry of the shipping
+    units::Rate freightShare = {};              ///< with FreightKind::Share, 0 to 100 %
+    units::Money usualOrder = {};               ///< with FreightKind::Spread: goods of a usual order
 
     friend bool operator==(const Supplier&, const Supplier&) = default;
 };
@@ -112,6 +137,9 @@ struct Pack {
 
     friend bool operator==(const Pack&, const Pack&) = default;
 };
+
+/// What the price of one of the supplier's packs carries: spread, nothing where a usual order is shipped free.
+Freight freightOf(const Supplier& supplier);
 
 /// "stone", "tape" and so on, in English, as errors and the headless verbs say it.
 std::string_view nameOf(MaterialKind kind);

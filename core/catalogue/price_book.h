@@ -37,6 +37,7 @@ struct PricedMaterial {
     Material material;
     std::optional<units::UnitPrice> price;
     PriceOrigin origin;
+    Freight freight = {}; ///< what it costs beyond the price to have it here
 
     friend bool operator==(const PricedMaterial&, const PricedMaterial&) = default;
 };

@@ -48,7 +48,7 @@ class Adder {
     void openSum(const PartRow& row) {
         closeSum();
         if (row.arises && !row.arises(m_in, 0)) return;
-        if (m_in.line.isCharge() && row.part != Part::Base) return;
+        if (m_in.line.isCharge() && row.part != Part::Base && row.part != Part::Freight) return;
         m_open = row.part;
         m_sum = {};
         if (!m_nodes) return;

@@ -26,7 +26,8 @@ struct CostNode {
 /// What a line bears of what is paid once for its whole order.
 struct OrderShare {
     units::Money cardFixed; ///< of the fixed sums of a card fee: before rules 3 they were a cost, where one is charged
-    units::Money packing;   ///< of the packing that goes once with the order
+    units::Money packing = {}; ///< of the packing that goes once with the order
+    units::Money freight = {}; ///< of the freight on it
 
     friend bool operator==(const OrderShare&, const OrderShare&) = default;
 };

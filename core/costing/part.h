@@ -23,6 +23,13 @@ enum class Part : std::uint8_t {
     Packing,
     PackingItem,  ///< pieces × so many a piece × price; index: which of the line's packing
     OrderPacking, ///< the line's share of the packing that goes once with the order (core/pricing/order_share.h)
+    Freight, ///< of what the line takes, in; each of the following: cost above × share, or × shipping ÷ usual order
+    FreightOnStone, ///< index: as Stone
+    FreightOnTape,
+    FreightOnTemplate,
+    FreightOnBase,    ///< of a blank with its extra sizes
+    FreightOnPacking, ///< index: as PackingItem
+    FreightOnOrder,   ///< the line's share of the freight on the packing that goes once with the order
     Labour,
     LabourStep, ///< time of the step × labour rate; index: which step
     Press,
@@ -61,6 +68,11 @@ enum class Operand : std::uint8_t {
     SizeExtra,          ///< Money: what that size costs beyond the blank's price
     PackingAPiece,      ///< Count: of a packing material with each piece
     OrderPacking,       ///< Money: the line's share of the packing that goes once with the order
+    Goods,              ///< Money: the part above that the freight is on
+    FreightShare,       ///< Rate: of the price of the goods
+    Shipping,           ///< Money: of an order at the supplier
+    UsualOrder,         ///< Money: goods of a usual order there
+    OrderFreight,       ///< Money: the line's share of the freight on the packing that goes once with the order
     PerJob,             ///< Duration: of a step, once
     PerPiece,           ///< Duration: likewise, for each piece
     PerColour,          ///< Duration: likewise, for each colour

@@ -129,6 +129,64 @@ constexpr auto orderPacking = [](const auto& term, In in, std::size_t) {
     return term(Operand::OrderPacking, in.share.packing);
 };
 
+/// Freight on goods that a part above has come to.
+template<class Term>
+auto freightOn(const Term& term, units::Money goods, const PricedMaterial& material) {
+    const auto& freight = material.freight;
+    const auto on = term(Operand::Goods, goods);
+    if (freight.kind == catalogue::FreightKind::Share) return on * term(Operand::FreightShare, freight.share);
+    return on * term(Operand::Shipping, freight.shipping) / term(Operand::UsualOrder, freight.usualOrder);
+}
+
+/// What the part of that rule has come to.
+template<class RuleOf>
+units::Money goodsOf(RuleOf rule, In in, std::size_t i) {
+    return units::Money::fromExact(rule(Exact{}, in, i));
+}
+
+constexpr auto stoneFreight = [](const auto& term, In in, std::size_t i) {
+    return freightOn(term, goodsOf(stone, in, i), *in.takes.materials.stones[i].material);
+};
+
+constexpr auto tapeFreight = [](const auto& term, In in, std::size_t i) {
+    return freightOn(term, goodsOf(tape, in, i), *in.takes.materials.tape);
+};
+
+constexpr auto templateFreight = [](const auto& term, In in, std::size_t i) {
+    return freightOn(term, goodsOf(templates, in, i), *in.takes.materials.templates);
+};
+
+constexpr auto backingFreight = [](const auto& term, In in, std::size_t i) {
+    return freightOn(term, goodsOf(backing, in, i), *in.takes.materials.base);
+};
+
+/// With the extra cost of larger sizes.
+constexpr auto blankFreight = [](const auto& term, In in, std::size_t) {
+    auto goods = goodsOf(blank, in, 0);
+    for (std::size_t i = 0; i < in.line.sizes.size(); ++i)
+        if (sizeOf(in, i)) goods += goodsOf(sizeExtra, in, i);
+    return freightOn(term, goods, *in.takes.materials.base);
+};
+
+constexpr auto packingFreight = [](const auto& term, In in, std::size_t i) {
+    return freightOn(term, goodsOf(packing, in, i), *in.takes.materials.packing[i].material);
+};
+
+constexpr auto orderFreight = [](const auto& term, In in, std::size_t) {
+    return term(Operand::OrderFreight, in.share.freight);
+};
+
+bool isCutAt(In in, std::size_t place) { return !in.line.places[place].templatesOnWall; }
+
+bool hasFreight(In in, std::size_t) {
+    const auto& found = in.takes.materials;
+    const auto carries = [&](const needs::LineTake& take) { return in.carriesFreight(take.material); };
+    const bool isCut = std::ranges::any_of(in.line.places, [](const auto& place) { return !place.templatesOnWall; });
+    return std::ranges::any_of(found.stones, carries) || std::ranges::any_of(found.packing, carries) ||
+           (in.carriesFreight(found.tape) && !in.line.isCharge()) || in.carriesFreight(found.base) ||
+           (in.carriesFreight(found.templates) && isCut);
+}
+
 /// Sums what `of` says for each of the line's places that `counts`; one must.
 template<class Of, class Counts>
 auto sumOfPlaces(In in, Of of, Counts counts) {
@@ -346,6 +404,35 @@ constexpr std::array kTable{
         [](In in) { return in.takes.materials.packing.size(); }),
     leaf(Part::OrderPacking, Part::Packing, kOnce | kPaidOut, orderPacking,
          [](In in, std::size_t) { return std::ranges::any_of(in.takes.materials.packing, isForOrder); }),
+    sum(Part::Freight, hasFreight),
+    leaf(
+        Part::FreightOnStone, Part::Freight, kPaidOut | kLostMaterial | kLostOnAny, stoneFreight,
+        [](In in, std::size_t i) { return in.carriesFreight(in.takes.materials.stones[i].material); },
+        [](In in) { return in.takes.materials.stones.size(); }),
+    leaf(
+        Part::FreightOnTape, Part::Freight, kPaidOut | kLostMaterial, tapeFreight,
+        [](In in, std::size_t) { return in.carriesFreight(in.takes.materials.tape); }, placesOf),
+    leaf(
+        Part::FreightOnTemplate, Part::Freight, kOnce | kPaidOut | kFallsAway, templateFreight,
+        [](In in, std::size_t i) { return isCutAt(in, i) && in.carriesFreight(in.takes.materials.templates); },
+        placesOf),
+    leaf(
+        Part::FreightOnBase, Part::Freight, kPaidOut | kLostMaterial, backingFreight,
+        [](In in, std::size_t) {
+            return in.takes.materials.isOnBacking() && in.carriesFreight(in.takes.materials.base);
+        },
+        placesOf),
+    leaf(Part::FreightOnBase, Part::Freight, kPaidOut | kLostMaterial | kOnCharge, blankFreight,
+         [](In in, std::size_t) { return isOnBlank(in, 0) && in.carriesFreight(in.takes.materials.base); }),
+    leaf(
+        Part::FreightOnPacking, Part::Freight, kPaidOut | kLostMaterial | kOfPacking, packingFreight,
+        [](In in, std::size_t i) {
+            const auto& take = in.takes.materials.packing[i];
+            return !isForOrder(take) && in.carriesFreight(take.material);
+        },
+        [](In in) { return in.takes.materials.packing.size(); }),
+    leaf(Part::FreightOnOrder, Part::Freight, kOnce | kPaidOut, orderFreight,
+         [](In in, std::size_t) { return !in.share.freight.isZero(); }),
     sum(Part::Labour),
     leaf(Part::LabourStep, Part::Labour, kOnce | kLabour | kFallsAway, labour, hasTime, [](In) { return kStepsOnce; }),
     leaf(

@@ -41,6 +41,10 @@ struct PartInputs {
     bool losesPacking() const { return rules < 3; }
     /// From rules 3 on the card fee is taken off the price.
     bool holdsCardFee() const { return rules < 3 && book.shop.rules.cardFee.charged; }
+    /// From rules 3 on what is bought carries its freight.
+    bool carriesFreight(const catalogue::PricedMaterial* material) const {
+        return material && rules >= 3 && material->freight.isCarried();
+    }
     units::Count pieces() const { return units::Count::of(takes.pieces); }
 };
 

@@ -30,10 +30,15 @@ base::Done sharePacking(const catalogue::Order& order, const catalogue::PriceBoo
     for (const auto& [material, amount, lines] : packing) {
         std::vector<Money> weights;
         for (const auto line : lines) weights.push_back(costs[line]);
-        const auto& price = *book.find(material)->price; // costing has refused a material without any
-        const auto parts =
-            units::inProportion(Money::fromExact(price.each() * Fraction::of(amount.value())), std::move(weights));
-        for (std::size_t i = 0; i < lines.size(); ++i) shares[lines[i]].packing += parts[i];
+        const auto& priced = *book.find(material); // costing has refused a material without a price
+        const auto goods = Money::fromExact(priced.price->each() * Fraction::of(amount.value()));
+        const auto freight = rules < 3 ? Money{} : Money::fromExact(goods.exact() * priced.freight.ratio());
+        const auto parts = units::inProportion(goods, weights);
+        const auto freights = units::inProportion(freight, std::move(weights));
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            shares[lines[i]].packing += parts[i];
+            shares[lines[i]].freight += freights[i];
+        }
     }
     return {};
 }

@@ -13,8 +13,8 @@ namespace sp::pricing {
 
 /// What each line of an order bears of what is paid once for all of it. The fixed sums of a card fee are divided evenly
 /// (cardFeeShare). Of packing that goes once with the order, each material is paid for the most that a line
-/// names of it, and shared over the lines that name it by what these cost without it. The shares add up to what is
-/// shared, to the micro-unit. Source: common practice, no source.
+/// names of it, and shared over the lines that name it by what these cost without it. Its freight is shared
+/// likewise. The shares add up to what is shared, to the micro-unit. Source: common practice, no source.
 /// Errors: as costLine; TooLarge when a sum outgrows the program.
 base::Result<std::vector<costing::OrderShare>> orderShares(const catalogue::Order& order,
                                                            const catalogue::PriceBook& book, layout::FitMemo& fits,

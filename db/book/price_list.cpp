@@ -18,7 +18,7 @@ UnitPrice singly(const Pack& pack) { return {pack.prices.front().each, pack.amou
 } // namespace
 
 Replacement replacementPrice(const std::vector<const Pack*>& packs,
-                             const std::unordered_map<base::Id, std::string>& supplierNames) {
+                             const std::unordered_map<base::Id, catalogue::Supplier>& suppliers) {
     auto chosen = std::find_if(packs.begin(), packs.end(), [](const auto* pack) { return pack->usual; });
     if (chosen == packs.end()) {
         // A pack begins at nothing, and stays so until its price is typed: it makes no material free. One that is
@@ -27,18 +27,19 @@ Replacement replacementPrice(const std::vector<const Pack*>& packs,
         chosen = std::min_element(packs.begin(), packs.end(), [&](const auto* a, const auto* b) {
             return none(a) != none(b) ? none(b) : singly(*a).each() < singly(*b).each();
         });
-        if (chosen == packs.end() || none(*chosen)) return {std::nullopt, {.kind = PriceOrigin::Kind::NoPack}};
+        if (chosen == packs.end() || none(*chosen)) return {std::nullopt, {.kind = PriceOrigin::Kind::NoPack}, {}};
     }
     const Pack& pack = **chosen;
-    const auto supplier = supplierNames.find(pack.supplier);
+    const auto found = suppliers.find(pack.supplier);
+    const auto supplier = found == suppliers.end() ? catalogue::Supplier{} : found->second;
     return {singly(pack),
-            {PriceOrigin::Kind::Pack, false, supplier == supplierNames.end() ? std::string() : supplier->second,
-             pack.name, pack.pricedOn}};
+            {PriceOrigin::Kind::Pack, false, supplier.name, pack.name, pack.pricedOn},
+            catalogue::freightOf(supplier)};
 }
 
 std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
-    std::unordered_map<base::Id, std::string> supplierNames;
-    for (auto& supplier : stores.suppliers.all()) supplierNames[supplier.id] = std::move(supplier.name);
+    std::unordered_map<base::Id, catalogue::Supplier> suppliers;
+    for (auto& supplier : stores.suppliers.all()) suppliers[supplier.id] = std::move(supplier);
     const auto packs = stores.packs.all();
     std::unordered_map<base::Id, std::vector<const Pack*>> packsOf;
     for (const auto& pack : packs) packsOf[pack.material].push_back(&pack);
@@ -55,17 +56,19 @@ std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
                        UnitPrice{row.material.fixedPrice, units::Count::of(1)},
                        {.kind = PriceOrigin::Kind::Fixed}};
         } else {
-            auto [price, origin] = replacementPrice(packsOf[id], supplierNames);
+            auto [price, origin, freight] = replacementPrice(packsOf[id], suppliers);
             if (row.material.basis == PriceBasis::ShelfAverage) {
                 const auto average = stores.stock.average(id);
                 origin.isShelfBare = !average;
                 if (average) {
                     price = average;
                     origin = {.kind = PriceOrigin::Kind::ShelfAverage};
+                    freight = {}; // what was paid for it is in the average
                 }
             }
             row.price = price;
             row.origin = std::move(origin);
+            row.freight = freight;
         }
         priced.emplace(id, std::move(row));
     }

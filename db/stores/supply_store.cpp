@@ -11,12 +11,14 @@ using catalogue::Supplier;
 
 namespace {
 
-const std::string kSupplierColumns = "name, lead_days, shipping_micros, free_from_micros, minimum_micros";
+const std::string kSupplierColumns = "name, lead_days, shipping_micros, free_from_micros, minimum_micros, "
+                                     "freight, freight_ppm, usual_order_micros";
 const std::string kPackColumns = "material_id, supplier_id, name, amount, is_usual, priced_on";
 
 Supplier takeSupplier(sqlite::Statement& row) {
     Supplier s;
-    row >> s.id >> s.name >> s.leadDays >> s.shipping >> s.freeFrom >> s.minimum;
+    row >> s.id >> s.name >> s.leadDays >> s.shipping >> s.freeFrom >> s.minimum >> s.freight >> s.freightShare >>
+        s.usualOrder;
     return s;
 }
 
@@ -51,7 +53,8 @@ std::optional<Supplier> SupplierStore::find(const base::Id& id) { return firstOf
 
 void SupplierStore::write(const Supplier& s, const Stamp& stamp) {
     static const std::string sql = upsert("supplier", "id", kSupplierColumns);
-    m_db.run(sql, s.id, s.name, s.leadDays, s.shipping, s.freeFrom, s.minimum, stamp.seq);
+    m_db.run(sql, s.id, s.name, s.leadDays, s.shipping, s.freeFrom, s.minimum, s.freight, s.freightShare, s.usualOrder,
+             stamp.seq);
 }
 
 void SupplierStore::remove(const base::Id& id, const Stamp& stamp) {

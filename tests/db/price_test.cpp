@@ -102,6 +102,26 @@ TEST_F(PriceTest, averagesWhatLiesOnTheShelf) {
     EXPECT_EQ(book->shelf()->at(stone), 3'600);
 }
 
+// 7.50 a shipment over 60.00 of goods: of what the pack costs today, and neither of the average, which holds what was
+// paid, nor of a price that was set.
+TEST_F(PriceTest, carriesTheFreightOfThePacksSupplierAlone) {
+    auto seller = book->suppliers()->at(0);
+    seller.freight = catalogue::FreightKind::Spread;
+    seller.shipping = cents(750);
+    seller.freeFrom.reset();
+    seller.usualOrder = cents(6000);
+    ASSERT_TRUE(book->save(seller));
+    offer("bag of 10 gross", 1'440, cents(694), true);
+    const catalogue::Freight carried{catalogue::FreightKind::Spread, {}, cents(750), cents(6000)};
+    EXPECT_EQ(priceOf(stone).freight, carried);
+    priceBy(PriceBasis::ShelfAverage);
+    EXPECT_EQ(priceOf(stone).freight, carried) << "nothing with a cost is on the shelf";
+    ASSERT_TRUE(book->moveStock(stone, 1'440, cents(819), "delivery"));
+    EXPECT_EQ(priceOf(stone).freight, catalogue::Freight{});
+    priceBy(PriceBasis::Fixed);
+    EXPECT_EQ(priceOf(stone).freight, catalogue::Freight{});
+}
+
 TEST_F(PriceTest, leavesTheAverageAloneWhenThingsComeWithoutACost) {
     priceBy(PriceBasis::ShelfAverage);
     ASSERT_TRUE(book->moveStock(stone, 100, cents(100), "delivery"));

@@ -40,6 +40,14 @@ const std::vector<catalogue::PackingUse>& packingOf(const catalogue::OrderLine& 
     return line.packing ? *line.packing : book.shop.packing;
 }
 
+/// What so much of a material carries.
+Whole freightOf(const PricedMaterial& material, Whole goods) {
+    const auto& freight = material.freight;
+    if (freight.kind == catalogue::FreightKind::Share) return even(Wide{goods} * freight.share.ppm(), kMillion);
+    if (freight.kind == catalogue::FreightKind::Nothing || freight.usualOrder.isZero()) return 0;
+    return even(Wide{goods} * freight.shipping.micros(), freight.usualOrder.micros());
+}
+
 struct Coster {
     const catalogue::OrderLine& line;
     const catalogue::PriceBook& book;
@@ -156,6 +164,34 @@ struct Coster {
                               even(Wide{n} * packing[i].amount.value() * price.price.micros(), price.per.value()));
         }
         if (isForOrder) paid += add(Part::OrderPacking, 0, share.packing);
+
+        // Freight: of what stands above in cents and millionths, rounded once more.
+        const auto freight = [&](Part part, std::size_t index, Part of, const PricedMaterial* material,
+                                 Whole extra = 0) {
+            const auto goods = cost.parts.find({of, index});
+            if (!material || goods == cost.parts.end()) return Whole{0};
+            const Whole carried = freightOf(*material, goods->second + extra);
+            return carried == 0 ? 0 : add(part, index, carried);
+        };
+        for (std::size_t i = 0; i < line.first().stones.size(); ++i) {
+            const Whole on = freight(Part::FreightOnStone, i, Part::Stone, book.find(line.first().stones[i].material));
+            stones += on;
+            materials += on;
+        }
+        materials += freight(Part::FreightOnTape, 0, Part::Tape, book.find(book.shop.usualTape));
+        if (!line.first().templatesOnWall) {
+            const Whole on = freight(Part::FreightOnTemplate, 0, Part::Template, book.find(book.shop.usualTemplate));
+            paid += on;
+            cost.setUp += on;
+        }
+        if (backing) materials += freight(Part::FreightOnBase, 0, Part::Base, base);
+        Whole extras = 0;
+        for (const auto& [key, amount] : cost.parts)
+            if (key.first == Part::SizeExtra) extras += amount;
+        if (base && !backing) materials += freight(Part::FreightOnBase, 0, Part::BasePrice, base, extras);
+        for (std::size_t i = 0; i < packing.size(); ++i)
+            packed += freight(Part::FreightOnPacking, i, Part::PackingItem, book.find(packing[i].material));
+        if (share.freight != 0) paid += add(Part::FreightOnOrder, 0, share.freight);
 
         Whole onceTime = 0;
         Whole pieceTime = 0;
@@ -376,21 +412,25 @@ void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& boo
     if (packed.empty()) return;
     std::vector<Whole> costs;
     for (std::size_t i = 0; i < order.lines.size(); ++i)
-        costs.push_back(plainCost(order.lines[i], book, fits, {shares[i].cardFixed, 0}).total);
+        costs.push_back(plainCost(order.lines[i], book, fits, {shares[i].cardFixed, 0, 0}).total);
     for (const auto& [material, use] : packed) {
         const auto& [most, lines] = use;
         const auto& price = *book.find(material)->price;
         const Whole paid = even(Wide{most} * price.price.micros(), price.per.value());
         Wide all = 0;
         for (const auto line : lines) all += costs[line];
-        Wide reached = 0;
-        Whole given = 0;
-        for (const auto line : lines) {
-            reached += all == 0 ? 1 : costs[line];
-            const Whole upTo = even(Wide{paid} * reached, all == 0 ? static_cast<Wide>(lines.size()) : all);
-            shares[line].packing += upTo - given;
-            given = upTo;
-        }
+        const auto split = [&](Whole amount, Whole PlainShare::*to) {
+            Wide reached = 0;
+            Whole given = 0;
+            for (const auto line : lines) {
+                reached += all == 0 ? 1 : costs[line];
+                const Whole upTo = even(Wide{amount} * reached, all == 0 ? static_cast<Wide>(lines.size()) : all);
+                shares[line].*to += upTo - given;
+                given = upTo;
+            }
+        };
+        split(paid, &PlainShare::packing);
+        split(freightOf(*book.find(material), paid), &PlainShare::freight);
     }
 }
 

@@ -32,6 +32,7 @@ struct PlainCost {
 struct PlainShare {
     std::int64_t cardFixed = 0;
     std::int64_t packing = 0;
+    std::int64_t freight = 0;
 };
 
 /// The line must be one that costing takes.

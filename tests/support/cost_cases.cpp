@@ -78,6 +78,17 @@ void packedByItself(CostCase& of) {
 
 void unpacked(CostCase& of) { of.line.packing.emplace(); }
 
+void freightInShare(CostCase& of) {
+    for (auto& [id, material] : of.book.materials)
+        material.freight = {FreightKind::Share, Rate::fromPpm(35'000), {}, {}};
+}
+
+void freightInSpread(CostCase& of) {
+    for (auto& [id, material] : of.book.materials)
+        material.freight = {FreightKind::Spread, {}, cents(750), cents(6'000)};
+    of.share.freight = cents(11);
+}
+
 void learning(CostCase& of) {
     auto& bench = of.book.bench;
     bench.of(Step::Art).perColour = Duration::fromSeconds(20);
@@ -159,6 +170,9 @@ std::vector<CostCase> costCases() {
         {"packing by amount and for the order", 24, {packedByTheShop}},
         {"packing of its own", 24, {packedByItself}},
         {"out of the shop's packing", 24, {unpacked}},
+        {"freight in, a share", 24, {freightInShare}},
+        {"freight in, spread", 24, {onHoodie, packedByTheShop, freightInSpread}},
+        {"freight in on the customer's garment", 24, {onCustomersGarment, onTheWall, freightInShare}},
         {"everything at once", 48, {onHoodie, rolls, planned, withCardFee, learning, pressedTwice}},
     };
     std::vector<CostCase> cases;

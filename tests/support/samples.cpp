@@ -68,7 +68,17 @@ Material sampleBlank() {
     return m;
 }
 
-Supplier sampleSupplier(std::string name) { return {{}, std::move(name), 7, cents(895), cents(15'000), cents(2'500)}; }
+Supplier sampleSupplier(std::string name) {
+    return {.id = {},
+            .name = std::move(name),
+            .leadDays = 7,
+            .shipping = cents(895),
+            .freeFrom = cents(15'000),
+            .minimum = cents(2'500),
+            .freight = catalogue::FreightKind::Spread,
+            .freightShare = Rate::fromPpm(35'000),
+            .usualOrder = cents(12'000)};
+}
 
 Pack samplePack(const base::Id& material, const base::Id& supplier) {
     return {.id = {},

@@ -30,6 +30,8 @@ template<>
 inline constexpr std::array<std::string_view, 6> kNames<PriceOrigin::Kind>{"unsaid",        "pack",    "fixed",
                                                                            "shelf-average", "no-pack", "not-fixed"};
 template<>
+inline constexpr std::array<std::string_view, 3> kNames<FreightKind>{"nothing", "share", "spread"};
+template<>
 inline constexpr std::array<std::string_view, 2> kNames<SheetForm>{"sheet", "roll"};
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<ShareBasis>{"whole-sheets", "by-position"};

@@ -152,6 +152,10 @@ const Object& objectOf<PricedMaterial>() {
                                    field<&T::origin>("origin", Term::OriginOfThePrice)
                                        .cameWith({{"priced-material", 2}})
                                        .unpriced("says where the price comes from"),
+                                   field<&T::freight>("freight", Term::FreightIn)
+                                       .cameWith({{"priced-material", 3}})
+                                       .standingFor(Freight{}, "nothing")
+                                       .asOneCause(),
                                    field<&T::material>("material", Term::Material),
                                }};
     return object;

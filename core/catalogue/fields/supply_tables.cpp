@@ -67,6 +67,19 @@ const Object& objectOf<Material>() {
 }
 
 template<>
+const Object& objectOf<Freight>() {
+    using T = Freight;
+    static const Object object{"Freight",
+                               {
+                                   field<&T::kind>("kind", Term::FreightIn),
+                                   field<&T::share>("share_ppm", Term::FreightShare, kShare),
+                                   field<&T::shipping>("shipping_micros", Term::Shipping, kAmount),
+                                   field<&T::usualOrder>("usual_order_micros", Term::UsualOrder, kAmount),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Supplier>() {
     using T = Supplier;
     static const Object object{"Supplier",
@@ -77,6 +90,15 @@ const Object& objectOf<Supplier>() {
                                    field<&T::shipping>("shipping_micros", Term::Shipping, kAmount),
                                    field<&T::freeFrom>("free_from_micros", Term::SumForFreeShipping, kAmount),
                                    field<&T::minimum>("minimum_micros", Term::SmallestOrder, kAmount),
+                                   field<&T::freight>("freight", Term::FreightIn)
+                                       .cameWith({{"supplier", 2}})
+                                       .standingFor(FreightKind::Nothing, "\"nothing\""),
+                                   field<&T::freightShare>("freight_ppm", Term::FreightShare, kShare)
+                                       .cameWith({{"supplier", 2}})
+                                       .standingFor(units::Rate{}, "0"),
+                                   field<&T::usualOrder>("usual_order_micros", Term::UsualOrder, kAmount)
+                                       .cameWith({{"supplier", 2}})
+                                       .standingFor(units::Money{}, "0"),
                                }};
     return object;
 }

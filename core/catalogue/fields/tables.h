@@ -41,6 +41,8 @@ const Object& objectOf<BlankSize>();
 template<>
 const Object& objectOf<Material>();
 template<>
+const Object& objectOf<Freight>();
+template<>
 const Object& objectOf<Supplier>();
 template<>
 const Object& objectOf<PriceBreak>();

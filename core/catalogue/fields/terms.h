@@ -59,6 +59,8 @@ namespace sp::catalogue::fields {
     X(FixedCardFee)                                                                                                    \
     X(FixedPrice)                                                                                                      \
     X(Form)                                                                                                            \
+    X(FreightIn)                                                                                                       \
+    X(FreightShare)                                                                                                    \
     X(FurtherTaxRates)                                                                                                 \
     X(Gap)                                                                                                             \
     X(HandlingAtThePress)                                                                                              \
@@ -172,6 +174,7 @@ namespace sp::catalogue::fields {
     X(UnitOfTemperature)                                                                                               \
     X(UnitOfTheDrawing)                                                                                                \
     X(UsualBase)                                                                                                       \
+    X(UsualOrder)                                                                                                      \
     X(UsualPack)                                                                                                       \
     X(UsualTape)                                                                                                       \
     X(UsualTemplate)                                                                                                   \

@@ -61,6 +61,11 @@ PriceBook fullBook() {
         material.material.sheet.border = units::Length::fromInch64ths(4);
         material.material.sheet.gap = units::Length::fromInch64ths(2);
     }
+    for (const auto* name : {"Aqua", "Hoodie"})
+        book.materials[sample::idOf(name)].freight = {catalogue::FreightKind::Spread, Rate::fromPercent(3),
+                                                      sample::cents(750), sample::cents(6'000)};
+    book.materials[sample::idOf("Jet")].freight = {catalogue::FreightKind::Share, Rate::fromPercent(5),
+                                                   sample::cents(900), sample::cents(8'000)};
     return book;
 }
 

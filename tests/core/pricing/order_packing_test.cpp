@@ -127,6 +127,19 @@ TEST(OrderPacking, isInThePriceOfAnotherQuantity) {
     EXPECT_EQ(ladder[1].each, job.priced().lines[0].each);
 }
 
+// A box of 2.00 carries 12.5 %: 0.25, shared 1 : 3 as the box is.
+TEST(OrderPacking, carriesItsFreight) {
+    Boxed job({10, 30});
+    job.book.materials[idOf("Box")].freight = {catalogue::FreightKind::Spread, {}, cents(750), cents(6000)};
+    layout::FitMemo fits;
+    const auto shares = orderShares(job.order, job.book, fits).value();
+    EXPECT_EQ(shares[0].freight.micros(), 62'500);
+    EXPECT_EQ(shares[1].freight.micros(), 187'500);
+    EXPECT_EQ(job.priced().earnings.cost, cents(40'225));
+    const auto before = orderShares(job.order, job.book, fits, 2).value();
+    EXPECT_TRUE(before[0].freight.isZero());
+}
+
 TEST(OrderPacking, isNamedWhereItCostsNothing) {
     Boxed job({10, 30});
     job.setPrice("Bag", 0);

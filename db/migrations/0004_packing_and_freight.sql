@@ -1,10 +1,12 @@
 -- SPDX-License-Identifier: MIT
 --
--- The job book, version 4: a design's own packing. What 0001 and 0003 say of names, units and words holds here too;
+-- The job book, version 4: a design's own packing, freight in. What 0001 and 0003 say of names, units and words holds here too;
 -- tests/db/schema_test.cpp holds the file to the four pages together. Frozen once released.
 --
 -- design            also whether it has packing of its own, instead of the shop's
 -- design_packing    that packing, as shop_packing has the shop's; none where the design goes out without any
+-- supplier          also what of its shipping a cost carries: 'nothing', 'share' (of the goods' price) or 'spread' (over
+--                   the goods of a usual order)
 
 ALTER TABLE design ADD COLUMN has_own_packing INTEGER NOT NULL DEFAULT 0 CHECK (has_own_packing IN (0, 1));
 
@@ -17,3 +19,8 @@ CREATE TABLE design_packing (
     PRIMARY KEY (design_id, position)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX design_packing_material ON design_packing (material_id);
+
+ALTER TABLE supplier ADD COLUMN freight TEXT NOT NULL DEFAULT 'nothing';
+ALTER TABLE supplier ADD COLUMN freight_ppm INTEGER NOT NULL DEFAULT 0 CHECK (freight_ppm BETWEEN 0 AND 1000000);
+ALTER TABLE supplier ADD COLUMN usual_order_micros INTEGER NOT NULL DEFAULT 0
+    CHECK (usual_order_micros BETWEEN 0 AND 1000000000000000);
