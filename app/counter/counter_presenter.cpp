@@ -2,6 +2,7 @@
 #include "app/counter/counter_presenter.h"
 
 #include "app/words/words.h"
+#include "core/needs/shared_sets.h"
 
 #include <algorithm>
 
@@ -192,6 +193,15 @@ const needs::PlaceRequirement* CounterPresenter::requiredAtPlace() const {
     const auto* priced = pricedLine();
     if (!priced || !place()) return nullptr;
     return &priced->cost.places[static_cast<std::size_t>(m_place)];
+}
+
+std::optional<int> CounterPresenter::sharesSetWith() const {
+    if (!place()) return std::nullopt;
+    const auto sets = needs::sharedSets(order().lines, m_prices);
+    const auto line = static_cast<std::size_t>(m_current);
+    const auto place = static_cast<std::size_t>(m_place);
+    if (needs::hasOwnSet(sets, line, place)) return std::nullopt;
+    return static_cast<int>(sets[line][place].line);
 }
 
 void CounterPresenter::selectPlace(int place) {

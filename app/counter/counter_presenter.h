@@ -58,6 +58,8 @@ class CounterPresenter : public QObject {
     const catalogue::Placement* place() const;
     const needs::PlaceRequirement* requiredAtPlace() const; ///< none while there is no price
     void selectPlace(int place);
+    /// The line of whose set of templates the current place is made too; none where it has its own.
+    std::optional<int> sharesSetWith() const;
 
     // Actions. Each prices the order again and emits `changed`, and `lineShown` if the current line changes.
     void openLast(); ///< the draft last worked on, or a new one

@@ -452,6 +452,7 @@ void LinePanel::refreshBench() {
     m_benchTime->setText(
         tr("%1 for %2").arg(m_formatter.duration(minutes), m_formatter.count(m_presenter.line().quantity)));
     QStringList notes;
+    if (const auto first = m_presenter.sharesSetWith()) notes << tr("Made with the set of line %1.").arg(*first + 1);
     if (m_presenter.place()->templatesOnWall) notes << tr("Templates on the wall: no set-up charged.");
     const auto& press = m_presenter.prices().bench.press;
     if (!press.secondPressShare.isZero())

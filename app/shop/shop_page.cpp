@@ -283,6 +283,8 @@ void ShopPage::buildSupplies() {
         more->setOuterProblem(m_shop.edit([&](Shop& s) { s.ladderQuantities = quantities; }));
     });
     m_shop.tick(card, tr("Print them on the sheet"), "ladderOnSheet", kAt<&Shop::ladderOnSheet>);
+    m_shop.tick(card, tr("The mark-up counts a design’s pieces over all lines of an order"), "countsDesignOverLines",
+                kAt<&Shop::countsDesignOverLines>);
     m_shop.tick(card, tr("Say on the sheet where more pieces cost less"), "offersMoreOnSheet",
                 kAt<&Shop::offersMoreOnSheet>);
 }

@@ -122,6 +122,12 @@ class CostWords {
     QString sheetRule(const CostNode& node, const PricedMaterial& material, const QString& what) const;
     QString tapeRule(const CostNode& node) const;
     QString templateRule(const CostNode& node) const;
+    /// Where lines share a set, what of it this one bears.
+    QString ofSet(const CostNode& node, const QString& whole) const {
+        if (!node.formula.find(Operand::SetPieces)) return whole;
+        return tr("%1, × %2 of the %3 pieces that share the set")
+            .arg(whole, in<Count>(node, Operand::Pieces), in<Count>(node, Operand::SetPieces));
+    }
     QString timesAt(Step step, std::span<const catalogue::Placement> places) const;
     QString stepRule(const CostNode& node) const;
     QString cycleRule(const CostNode& node) const;
@@ -130,6 +136,7 @@ class CostWords {
     }
     QString running(const CostNode& node) const { return in<costing::PerHour>(node, Operand::PressRunning); }
     QString pressWearRule(const CostNode& node) const;
+    QString cutterWearRule(const CostNode& node) const;
     QString overheadRule(const CostNode& node) const {
         return tr("%1 × %2 a month ÷ %3 of bench time")
             .arg(in<Duration>(node, Operand::BenchTime), in<Money>(node, Operand::OverheadPerMonth),
@@ -270,7 +277,7 @@ QString CostWords::templateRule(const CostNode& node) const {
     const auto cut =
         tr("%1, one for each colour").arg(templates(Count::of(m_sheet.places[node.index].templates.use.cut)));
     const auto whole = sheetRule(node, priced(m_book.shop.usualTemplate), cut);
-    if (!node.formula.find(Operand::PlannedPieces)) return whole;
+    if (!node.formula.find(Operand::PlannedPieces)) return ofSet(node, whole);
     return tr("%1, × %2 of %3 planned pieces")
         .arg(whole, in<Count>(node, Operand::PlannedPiecesHere), in<Count>(node, Operand::PlannedPieces));
 }
@@ -305,7 +312,7 @@ QString CostWords::stepRule(const CostNode& node) const {
             if (!once || !places[i].templatesOnWall)
                 times << tr("%1: %2", "a place and the times of a step there")
                              .arg(atPlace(i), timesAt(step, places.subspan(i, 1)));
-    auto how = times.join(QStringLiteral("; "));
+    auto how = ofSet(node, times.join(QStringLiteral("; ")));
     if (!once) how = tr("%1, %2").arg(how, pieces(m_line.quantity));
     if (!once && standard.learning.ppm() != units::kPpm) how = tr("%1, learning %2").arg(how, plain(standard.learning));
     return tr("%1 = %2 × %3")
@@ -329,6 +336,14 @@ QString CostWords::pressWearRule(const CostNode& node) const {
              in<Count>(node, Operand::PressLife), cycles(of<Count>(node, Operand::Cycles)),
              in<units::Rate>(node, Operand::SecondPressShare), plain(pressed),
              tests(of<Count>(node, Operand::TestPresses)));
+}
+
+QString CostWords::cutterWearRule(const CostNode& node) const {
+    std::int64_t holes = 0;
+    for (const auto& place : m_sheet.places) holes += place.holes;
+    return ofSet(node, tr("(%1 − %2 salvage) ÷ %3 holes × %4 holes")
+                           .arg(in<Money>(node, Operand::CutterPrice), in<Money>(node, Operand::CutterSalvage),
+                                in<Count>(node, Operand::CutterLife), plain(Count::of(holes))));
 }
 
 QString CostWords::spoilageRule(const CostNode& node) const {
@@ -391,15 +406,15 @@ QString CostWords::rule(const CostNode& node) const {
         return tr("%1 of %2 × %3 × %4")
             .arg(in<units::Rate>(node, Operand::SecondPressShare), pieces(node), oneCycle(node, Operand::SecondDwell),
                  running(node));
-    case Part::WarmUp: return tr("%1 × %2").arg(in<Duration>(node, Operand::WarmUp), running(node));
+    case Part::WarmUp:
+        if (node.formula.find(Operand::SharedWarmUp))
+            return tr("its share of warming up once for the order, by what the lines cost");
+        return tr("%1 × %2").arg(in<Duration>(node, Operand::WarmUp), running(node));
     case Part::TestPress:
         return tr("%1 × %2 × %3")
             .arg(in<Count>(node, Operand::TestPresses), oneCycle(node, Operand::Dwell), running(node));
     case Part::PressWear: return pressWearRule(node);
-    case Part::CutterWear:
-        return tr("(%1 − %2 salvage) ÷ %3 holes × %4 holes")
-            .arg(in<Money>(node, Operand::CutterPrice), in<Money>(node, Operand::CutterSalvage),
-                 in<Count>(node, Operand::CutterLife), in<Count>(node, Operand::Holes));
+    case Part::CutterWear: return cutterWearRule(node);
     case Part::OverheadOnce:
     case Part::OverheadPieces: return overheadRule(node);
     case Part::SpoiledMaterials:

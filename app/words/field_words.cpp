@@ -112,6 +112,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Overhead: return {QT_TRANSLATE_NOOP("Terms", "overhead")};
     case Packing: return {QT_TRANSLATE_NOOP("Terms", "packing")};
     case Paper: return {QT_TRANSLATE_NOOP("Terms", "paper")};
+    case PiecesOfADesignTogether: return {QT_TRANSLATE_NOOP("Terms", "pieces of a design counted together")};
     case PlaceOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "place on the piece")};
     case PlacesOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "places on the piece")};
     case PlaceOfTheCertificate: return {QT_TRANSLATE_NOOP("Terms", "place of the certificate")};
@@ -212,6 +213,8 @@ constexpr std::array kCauses{
     CauseWords{catalogue::fields::Term::MarkUp, QT_TRANSLATE_NOOP("Terms", "Mark-up ladder")},
     CauseWords{catalogue::fields::Term::Overhead, QT_TRANSLATE_NOOP("Terms", "Overhead a month")},
     CauseWords{catalogue::fields::Term::Packing, QT_TRANSLATE_NOOP("Terms", "Packing")},
+    CauseWords{catalogue::fields::Term::PiecesOfADesignTogether,
+               QT_TRANSLATE_NOOP("Terms", "Pieces of a design counted over lines")},
     CauseWords{catalogue::fields::Term::Press, QT_TRANSLATE_NOOP("Terms", "Heat press")},
     CauseWords{catalogue::fields::Term::Rounding, QT_TRANSLATE_NOOP("Terms", "Rounding of prices")},
     CauseWords{catalogue::fields::Term::RushSurcharge, QT_TRANSLATE_NOOP("Terms", "Rush surcharges")},

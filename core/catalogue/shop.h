@@ -138,10 +138,11 @@ struct Shop {
     PriceRules rules;
     std::vector<units::Count> ladderQuantities; ///< for which the slip shows the price of more pieces
     bool ladderOnSheet = true;
-    bool offersMoreOnSheet = false;  ///< the sheet says where more pieces come to less
-    base::Id usualTape;              ///< the tape every line is lifted with; none: no tape is charged
-    base::Id usualTemplate;          ///< the sheet templates are cut from; none: no template is charged
-    std::vector<PackingUse> packing; ///< what goes with every piece and every order, unless a design has its own
+    bool offersMoreOnSheet = false;    ///< the sheet says where more pieces come to less
+    bool countsDesignOverLines = true; ///< the mark-up goes by a design's pieces over all lines of an order
+    base::Id usualTape;                ///< the tape every line is lifted with; none: no tape is charged
+    base::Id usualTemplate;            ///< the sheet templates are cut from; none: no template is charged
+    std::vector<PackingUse> packing;   ///< what goes with every piece and every order, unless a design has its own
     MeantAsNothing meantAsNothing;
     bool isDemo = false; ///< the sheets and the window then say so
 

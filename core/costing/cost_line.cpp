@@ -115,7 +115,7 @@ base::Done checkShop(const catalogue::PriceBook& book) {
 base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
                 const OrderShare& share, std::int64_t rules, LineCost& sheet, std::vector<CostNode>* nodes) {
     try {
-        auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits);
+        auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits, share.setPieces);
         if (!takes) return base::fail(takes.error());
         if (auto ok = checkShop(book); !ok) return ok;
         sheet.bench = takes->bench;

@@ -8,6 +8,7 @@
 #include "core/units/money.h"
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace sp::costing {
@@ -26,8 +27,10 @@ struct CostNode {
 /// What a line bears of what is paid once for its whole order.
 struct OrderShare {
     units::Money cardFixed; ///< of the fixed sums of a card fee: before rules 3 they were a cost, where one is charged
-    units::Money packing = {}; ///< of the packing that goes once with the order
-    units::Money freight = {}; ///< of the freight on it
+    units::Money packing = {};                ///< of the packing that goes once with the order
+    units::Money freight = {};                ///< of the freight on it
+    std::optional<units::Money> warmUp = {};  ///< of warming up the press for the order; none: for this line alone
+    std::vector<units::Count> setPieces = {}; ///< see needs::benchTime
 
     friend bool operator==(const OrderShare&, const OrderShare&) = default;
 };

@@ -16,7 +16,9 @@ enum class Part : std::uint8_t {
     Stone, ///< pieces × stones a piece ÷ (1 − loss) × price; index: which of the line's stones, place by place
     Tape, ///< index of this and what else is for a place: which of the line's; by position pieces ÷ lifts ÷ to a sheet
           ///< × price; else whole sheets, or length off a roll, × price
-    Template,  ///< one for each colour, as tape, × pieces here ÷ planned pieces; nothing on the wall
+    /// One for each colour, as tape, × pieces here ÷ planned pieces, else × pieces ÷ pieces of the set; nothing on the
+    /// wall.
+    Template,
     Base,      ///< backing, as tape with one lift; of a blank the sum of:
     BasePrice, ///< pieces × price of the blank
     SizeExtra, ///< pieces of the size × its extra cost; index: which of the line's sizes
@@ -38,8 +40,8 @@ enum class Part : std::uint8_t {
     WarmUp,      ///< time × the same
     TestPress,   ///< test presses × (dwell + handling) × the same
     Wear,
-    PressWear,  ///< (price − salvage) ÷ life × (cycles + second presses + test presses)
-    CutterWear, ///< (price − salvage) ÷ life × holes; nothing with templates on the wall
+    PressWear, ///< (price − salvage) ÷ life × (cycles + second presses + test presses)
+    CutterWear, ///< (price − salvage) ÷ life × holes × pieces ÷ pieces of the set; nothing with templates on the wall
     Overhead,
     OverheadOnce,   ///< bench time spent once for the job × overhead a month ÷ productive time a month
     OverheadPieces, ///< bench time of the pieces × the same
@@ -64,6 +66,7 @@ enum class Operand : std::uint8_t {
     WholeRoll,          ///< Length: of the roll that has the price
     PlannedPieces,      ///< Count: over which the templates are spread
     PlannedPiecesHere,  ///< Count: of them on this line
+    SetPieces,          ///< Count: pieces of all lines that share a set
     SizePieces,         ///< Count: pieces of a size of the blank
     SizeExtra,          ///< Money: what that size costs beyond the blank's price
     PackingAPiece,      ///< Count: of a packing material with each piece
@@ -89,6 +92,7 @@ enum class Operand : std::uint8_t {
     SecondPressShare,   ///< Rate: share of the pieces pressed a second time
     SecondDwell,        ///< Duration
     WarmUp,             ///< Duration
+    SharedWarmUp,       ///< Money: the line's share of warming up for the order
     TestPresses,        ///< Count
     PressRunning,       ///< PerHour
     PressPrice,         ///< Money

@@ -89,13 +89,24 @@ constexpr auto tape = [](const auto& term, In in, std::size_t i) {
     return sheetCost(term, in.takes.places[i].tape, material, cuts, shares);
 };
 
+bool sharesSet(In in, std::size_t place) {
+    return !in.share.setPieces.empty() && in.share.setPieces[place] != in.pieces();
+}
+
+/// What the line bears of what is done once for a set.
+template<class Term, class Whole>
+Whole ofSet(const Term& term, In in, std::size_t place, Whole whole) {
+    if (!sharesSet(in, place)) return whole;
+    return std::move(whole) * term(Operand::Pieces, in.pieces()) / term(Operand::SetPieces, in.share.setPieces[place]);
+}
+
 constexpr auto templates = [](const auto& term, In in, std::size_t i) {
     const auto& place = in.line.places[i];
     const auto& takes = in.takes.places[i].templates;
     if (place.templatesOnWall) return term.nothing();
     const auto cuts = [&](const auto& how) { return how(Operand::Cuts, Count::of(takes.use.cut)); };
     const auto whole = sheetCost(term, takes, *in.takes.materials.templates, cuts, cuts);
-    if (!place.plannedPieces) return whole;
+    if (!place.plannedPieces) return ofSet(term, in, i, whole);
     const auto here = std::min(in.pieces(), *place.plannedPieces);
     return whole * term(Operand::PlannedPiecesHere, here) / term(Operand::PlannedPieces, *place.plannedPieces);
 };
@@ -203,7 +214,7 @@ auto sumOfPlaces(In in, Of of) {
 /// How long a step takes at some of the line's places, as catalogue::StepStandard says; what has been learned has no
 /// formula of the kind.
 template<class How>
-auto stepTimeAt(const How& how, In in, Step step, std::span<const catalogue::Placement> places) {
+auto stepTimeAt(const How& how, In in, Step step, std::size_t first, std::span<const catalogue::Placement> places) {
     const auto& standard = in.book.bench.of(step);
     const auto fixed = step == Step::Art && places[0].artTime ? *places[0].artTime : standard.perJob;
     std::int64_t colours = 0;
@@ -216,7 +227,7 @@ auto stepTimeAt(const How& how, In in, Step step, std::span<const catalogue::Pla
     const auto byColourAndStone =
         how(Operand::PerColour, standard.perColour) * how(Operand::Colours, Count::of(colours)) +
         how(Operand::Per100Stones, standard.per100Stones) * how(Operand::Stones, Count::of(stones)) / how.number(100);
-    if (catalogue::isOncePerJob(step)) return toMillisecond(perJob + byColourAndStone);
+    if (catalogue::isOncePerJob(step)) return toMillisecond(ofSet(how, in, first, perJob + byColourAndStone));
     return perJob + toMillisecond((how(Operand::PerPiece, standard.perPiece) + byColourAndStone) *
                                   how(Operand::Pieces, in.pieces()));
 }
@@ -224,9 +235,9 @@ auto stepTimeAt(const How& how, In in, Step step, std::span<const catalogue::Pla
 template<class How>
 auto stepTime(const How& how, In in, Step step) {
     const std::span<const catalogue::Placement> places = in.line.places;
-    if (catalogue::isForThePiece(step)) return stepTimeAt(how, in, step, places);
+    if (catalogue::isForThePiece(step)) return stepTimeAt(how, in, step, 0, places);
     return sumOfPlaces(
-        in, [&](std::size_t i) { return stepTimeAt(how, in, step, places.subspan(i, 1)); },
+        in, [&](std::size_t i) { return stepTimeAt(how, in, step, i, places.subspan(i, 1)); },
         [&](const auto& place) { return !catalogue::isOncePerJob(step) || !place.templatesOnWall; });
 }
 
@@ -295,6 +306,7 @@ constexpr auto secondPress = [](const auto& term, In in, std::size_t) {
 };
 
 constexpr auto warmUp = [](const auto& term, In in, std::size_t) {
+    if (in.share.warmUp) return term(Operand::SharedWarmUp, *in.share.warmUp);
     return term(Operand::WarmUp, in.book.bench.press.warmUp) * running(term, in);
 };
 
@@ -318,10 +330,23 @@ constexpr auto pressWearOfPieces = [](const auto& term, In in, std::size_t) {
     return wearOfAPress(term, in) * (allCycles(term, in) + allSecondPresses(term, in));
 };
 
+template<class Term>
+auto holes(const Term& term, In in) {
+    const auto isCut = [](const catalogue::Placement& place) { return !place.templatesOnWall; };
+    bool isShared = false;
+    for (std::size_t i = 0; i < in.line.places.size(); ++i)
+        isShared = isShared || (isCut(in.line.places[i]) && sharesSet(in, i));
+    if (!isShared) return term(Operand::Holes, Count::of(in.takes.holes()));
+    return sumOfPlaces(
+        in,
+        [&](std::size_t i) { return ofSet(term, in, i, term(Operand::Holes, Count::of(in.takes.places[i].holes))); },
+        isCut);
+}
+
 constexpr auto cutterWear = [](const auto& term, In in, std::size_t) {
     const auto& cutter = in.book.bench.cutter;
     return (term(Operand::CutterPrice, cutter.price) - term(Operand::CutterSalvage, cutter.salvage)) /
-           term(Operand::CutterLife, Count::of(cutter.lifeHoles)) * term(Operand::Holes, Count::of(in.takes.holes()));
+           term(Operand::CutterLife, Count::of(cutter.lifeHoles)) * holes(term, in);
 };
 
 template<class Term>

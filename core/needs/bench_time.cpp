@@ -39,12 +39,16 @@ struct Work {
     }
 };
 
-Duration onceFor(Step step, const catalogue::StepStandard& standard, const catalogue::Placement& place) {
+/// `pieces` of the line of the `setPieces` that it is done for.
+Duration onceFor(Step step, const catalogue::StepStandard& standard, const catalogue::Placement& place,
+                 std::int64_t pieces, std::int64_t setPieces) {
     if (place.templatesOnWall) return {};
     const Work work(place);
     const Duration fixed = step == Step::Art && place.artTime ? *place.artTime : standard.perJob;
     return Duration::fromMilliseconds(
-        Fraction::ratio(hundredthsForOne(standard, fixed, work.colours, work.stones), 100).roundedHalfEven());
+        Fraction::ratio(hundredthsForOne(standard, fixed, work.colours, work.stones) * pieces,
+                        units::Int128{100} * setPieces)
+            .roundedHalfEven());
 }
 
 Duration forPieces(const catalogue::StepStandard& standard, const Work& work, std::int64_t pieces) {
@@ -56,13 +60,16 @@ Duration forPieces(const catalogue::StepStandard& standard, const Work& work, st
 }
 
 Duration durationOf(Step step, const catalogue::StepStandard& standard, const catalogue::OrderLine& line,
-                    std::int64_t pieces) {
+                    std::int64_t pieces, std::span<const units::Count> setPieces) {
     if (line.isCharge()) return {};
     if (catalogue::isForThePiece(step)) return forPieces(standard, Work(line), pieces);
     Duration sum;
-    for (const auto& place : line.places)
-        sum +=
-            catalogue::isOncePerJob(step) ? onceFor(step, standard, place) : forPieces(standard, Work(place), pieces);
+    for (std::size_t i = 0; i < line.places.size(); ++i) {
+        const auto& place = line.places[i];
+        sum += catalogue::isOncePerJob(step)
+                   ? onceFor(step, standard, place, pieces, setPieces.empty() ? pieces : setPieces[i].value())
+                   : forPieces(standard, Work(place), pieces);
+    }
     return sum;
 }
 
@@ -84,10 +91,11 @@ Duration BenchTime::forPieces() const {
 
 Duration BenchTime::untilPacked() const { return forPieces() - of(Step::Pack); }
 
-BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces) {
+BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces,
+                    std::span<const units::Count> setPieces) {
     BenchTime time;
     for (const Step step : catalogue::kSteps)
-        time.steps[static_cast<std::size_t>(step)] = durationOf(step, standards.of(step), line, pieces);
+        time.steps[static_cast<std::size_t>(step)] = durationOf(step, standards.of(step), line, pieces, setPieces);
     return time;
 }
 

@@ -53,7 +53,8 @@ std::int64_t Requirements::holes() const {
 }
 
 base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                          std::int64_t pieces, layout::FitMemo& fits) {
+                                          std::int64_t pieces, layout::FitMemo& fits,
+                                          std::span<const units::Count> setPieces) {
     Requirements out;
     auto materials = checkLine(line, book, pieces);
     if (!materials) return base::fail(materials.error());
@@ -68,7 +69,7 @@ base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, cons
         if (!place.templatesOnWall)
             for (const auto& stone : place.stones) takes.holes += stone.count.value();
     }
-    out.bench = benchTime(book.bench, line, pieces);
+    out.bench = benchTime(book.bench, line, pieces, setPieces);
     return out;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/layout/free_places.h"
 #include "core/needs/line_check.h"
+#include "core/needs/shared_sets.h"
 #include "core/needs/sheet_use.h"
 #include "core/planning/messages.h"
 
@@ -64,12 +65,17 @@ struct LineDesign {
     const catalogue::OrderLine* line;
     const catalogue::Placement* place;
     std::string name;
+    bool hasOwnSet; ///< else an earlier one's templates serve it
 };
 
-std::vector<LineDesign> designsOf(std::span<const catalogue::OrderLine> lines) {
+std::vector<LineDesign> designsOf(std::span<const catalogue::OrderLine> lines, const catalogue::PriceBook& book) {
+    const auto sets = needs::sharedSets(lines, book);
     std::vector<LineDesign> designs;
-    for (const auto& line : lines)
-        for (const auto& place : line.places) designs.push_back({&line, &place, nameOf(line, place)});
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        for (std::size_t k = 0; k < lines[i].places.size(); ++k) {
+            const auto& place = lines[i].places[k];
+            designs.push_back({&lines[i], &place, nameOf(lines[i], place), needs::hasOwnSet(sets, i, k)});
+        }
     return designs;
 }
 
@@ -193,10 +199,10 @@ base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine
     Lists found(book);
     for (const auto& line : lines)
         if (auto ok = checkLineSize(line); !ok) return base::fail(ok.error());
-    const auto designs = designsOf(lines);
+    const auto designs = designsOf(lines, book);
     if (const auto& sheet = book.shop.usualTemplate; !sheet.isNone())
-        for (const auto& [line, place, name] : designs) {
-            if (place->templatesOnWall) continue;
+        for (const auto& [line, place, name, hasOwnSet] : designs) {
+            if (place->templatesOnWall || !hasOwnSet) continue;
             for (const auto& stone : place->stones)
                 if (auto ok = found.add(sheet, *place, name + ", " + found.stoneName(stone.material), 1); !ok)
                     return base::fail(ok.error());
@@ -204,11 +210,11 @@ base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine
     if (const auto& tape = book.shop.usualTape; !tape.isNone()) {
         const auto* known = book.find(tape);
         const auto need = known ? needs::needOfTape(known->material) : needs::MaterialNeed{};
-        for (const auto& [line, place, name] : designs)
+        for (const auto& [line, place, name, hasOwnSet] : designs)
             if (auto ok = found.add(tape, *place, name, needs::cutsFor(need, needs::piecesToMake(*line))); !ok)
                 return base::fail(ok.error());
     }
-    for (const auto& [line, place, name] : designs) {
+    for (const auto& [line, place, name, hasOwnSet] : designs) {
         if (line->customersGarment || line->baseMaterial.isNone()) continue;
         if (auto ok = found.add(line->baseMaterial, *place, name, needs::piecesToMake(*line)); !ok)
             return base::fail(ok.error());

@@ -12,9 +12,9 @@ namespace {
 /// A line of an order as it would be priced there.
 base::Result<LinePrice> priceLineOf(const catalogue::Order& order, std::size_t number, const catalogue::PriceBook& book,
                                     bool exempt, layout::FitMemo& fits, std::int64_t rules) {
-    const auto shares = orderShares(order, book, fits, rules);
-    if (!shares) return base::fail(shares.error());
-    return priceLine(order.lines[number], book, exempt, fits, shares->at(number), rules);
+    auto costed = costLines(order, book, fits, rules);
+    if (!costed) return base::fail(costed.error());
+    return priceLine(order.lines[number], std::move(costed->at(number)), book, exempt, fits, rules);
 }
 
 } // namespace

@@ -4,57 +4,130 @@
 #include "core/base/overflow.h"
 #include "core/costing/cost_line.h"
 #include "core/needs/order_packing.h"
+#include "core/needs/shared_sets.h"
 #include "core/pricing/card_fee.h"
 #include "core/pricing/messages.h"
 #include "core/units/apportion.h"
+
+#include <map>
+#include <utility>
 
 namespace sp::pricing {
 
 namespace {
 
-using costing::OrderShare;
+using units::Count;
 using units::Fraction;
 using units::Money;
 
-/// Puts the packing of the order into the shares.
-base::Done sharePacking(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits,
-                        const std::vector<needs::OrderPacking>& packing, std::int64_t rules,
-                        std::vector<OrderShare>& shares) {
-    std::vector<Money> costs;
-    costs.reserve(order.lines.size());
-    for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        const auto cost = costing::costFigures(order.lines[i], book, fits, shares[i], rules);
-        if (!cost) return base::fail(cost.error());
-        costs.push_back(cost->total);
+/// The pieces of each design over the lines that it is the first of.
+std::map<base::Id, Count> piecesByDesign(const catalogue::Order& order) {
+    std::map<base::Id, Count> pieces;
+    for (const auto& line : order.lines)
+        if (!line.isCharge() && !line.first().design.isNone()) pieces[line.first().design] += line.quantity;
+    return pieces;
+}
+
+class Sharing {
+  public:
+    Sharing(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits, std::int64_t rules)
+        : m_order(order)
+        , m_book(book)
+        , m_fits(fits)
+        , m_rules(rules)
+        , m_lines(order.lines.size()) {}
+
+    base::Result<std::vector<CostedLine>> run() {
+        const bool areTogether = m_rules >= 3;
+        const auto byDesign =
+            areTogether && m_book.shop.countsDesignOverLines ? piecesByDesign(m_order) : std::map<base::Id, Count>();
+        for (std::size_t i = 0; i < m_lines.size(); ++i) {
+            m_lines[i].share.cardFixed = cardFeeShare(m_order, i, m_book.shop.rules, m_rules);
+            const auto& line = m_order.lines[i];
+            const auto found = line.isCharge() ? byDesign.end() : byDesign.find(line.first().design);
+            m_lines[i].counted = found == byDesign.end() ? line.quantity : found->second;
+        }
+        if (areTogether) shareSets();
+        const auto pressed = areTogether ? pressedLines() : std::vector<std::size_t>();
+        for (const auto line : pressed) m_lines[line].share.warmUp.emplace(); // shared out below
+        for (std::size_t i = 0; i < m_lines.size(); ++i) {
+            auto cost = costing::costFigures(m_order.lines[i], m_book, m_fits, m_lines[i].share, m_rules);
+            if (!cost) return base::fail(cost.error());
+            m_lines[i].cost = std::move(*cost);
+        }
+        std::vector<Money> costs;
+        for (const auto& line : m_lines) costs.push_back(line.cost.total);
+        sharePacking(costs);
+        shareWarmUp(pressed, costs);
+        return std::move(m_lines);
     }
-    for (const auto& [material, amount, lines] : packing) {
+
+  private:
+    void shareSets() {
+        const auto sets = needs::sharedSets(m_order.lines, m_book);
+        for (std::size_t i = 0; i < sets.size(); ++i)
+            for (const auto& set : sets[i]) m_lines[i].share.setPieces.push_back(Count::of(set.pieces));
+    }
+
+    /// None where one line warms up the press for itself.
+    std::vector<std::size_t> pressedLines() const {
+        std::vector<std::size_t> pressed;
+        for (std::size_t i = 0; i < m_lines.size(); ++i)
+            if (!m_order.lines[i].isCharge()) pressed.push_back(i);
+        if (pressed.size() < 2 || m_book.bench.press.warmUp.isZero()) pressed.clear();
+        return pressed;
+    }
+
+    void bear(std::size_t line, Money amount) {
+        m_lines[line].cost.total += amount;
+        m_lines[line].cost.outOfPocket += amount;
+    }
+
+    std::vector<Money> shared(Money amount, const std::vector<std::size_t>& lines, const std::vector<Money>& costs) {
         std::vector<Money> weights;
         for (const auto line : lines) weights.push_back(costs[line]);
-        const auto& priced = *book.find(material); // costing has refused a material without a price
-        const auto goods = Money::fromExact(priced.price->each() * Fraction::of(amount.value()));
-        const auto freight = rules < 3 ? Money{} : Money::fromExact(goods.exact() * priced.freight.ratio());
-        const auto parts = units::inProportion(goods, weights);
-        const auto freights = units::inProportion(freight, std::move(weights));
-        for (std::size_t i = 0; i < lines.size(); ++i) {
-            shares[lines[i]].packing += parts[i];
-            shares[lines[i]].freight += freights[i];
+        auto parts = units::inProportion(amount, std::move(weights));
+        for (std::size_t i = 0; i < lines.size(); ++i) bear(lines[i], parts[i]);
+        return parts;
+    }
+
+    void sharePacking(const std::vector<Money>& costs) {
+        for (const auto& [material, amount, lines] : needs::orderPackingOf(m_order.lines, m_book.shop.packing)) {
+            const auto& priced = *m_book.find(material); // costing has refused a material without a price
+            const auto goods = Money::fromExact(priced.price->each() * Fraction::of(amount.value()));
+            const auto freight = m_rules < 3 ? Money{} : Money::fromExact(goods.exact() * priced.freight.ratio());
+            const auto parts = shared(goods, lines, costs);
+            const auto freights = shared(freight, lines, costs);
+            for (std::size_t i = 0; i < lines.size(); ++i) {
+                m_lines[lines[i]].share.packing += parts[i];
+                m_lines[lines[i]].share.freight += freights[i];
+            }
         }
     }
-    return {};
-}
+
+    void shareWarmUp(const std::vector<std::size_t>& pressed, const std::vector<Money>& costs) {
+        if (pressed.empty()) return;
+        const auto& press = m_book.bench.press;
+        const auto parts =
+            shared(Money::fromExact(press.runningPerHour.exact() *
+                                    Fraction::ratio(press.warmUp.milliseconds(), units::kMillisecondsPerHour)),
+                   pressed, costs);
+        for (std::size_t i = 0; i < pressed.size(); ++i) m_lines[pressed[i]].share.warmUp = parts[i];
+    }
+
+    const catalogue::Order& m_order;
+    const catalogue::PriceBook& m_book;
+    layout::FitMemo& m_fits;
+    std::int64_t m_rules;
+    std::vector<CostedLine> m_lines;
+};
 
 } // namespace
 
-base::Result<std::vector<OrderShare>> orderShares(const catalogue::Order& order, const catalogue::PriceBook& book,
-                                                  layout::FitMemo& fits, std::int64_t rules) {
-    std::vector<OrderShare> shares(order.lines.size());
-    for (std::size_t i = 0; i < shares.size(); ++i)
-        shares[i].cardFixed = cardFeeShare(order, i, book.shop.rules, rules);
-    const auto packing = needs::orderPackingOf(order.lines, book.shop.packing);
-    if (packing.empty()) return shares;
+base::Result<std::vector<CostedLine>> costLines(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                                layout::FitMemo& fits, std::int64_t rules) {
     try {
-        if (auto ok = sharePacking(order, book, fits, packing, rules, shares); !ok) return base::fail(ok.error());
-        return shares;
+        return Sharing(order, book, fits, rules).run();
     } catch (const base::Overflow&) { return base::fail(Fault::OrderTooLarge, "order"); }
 }
 

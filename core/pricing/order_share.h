@@ -11,13 +11,21 @@
 
 namespace sp::pricing {
 
-/// What each line of an order bears of what is paid once for all of it. The fixed sums of a card fee are divided evenly
-/// (cardFeeShare). Of packing that goes once with the order, each material is paid for the most that a line
-/// names of it, and shared over the lines that name it by what these cost without it. Its freight is shared
-/// likewise. The shares add up to what is shared, to the micro-unit. Source: common practice, no source.
-/// Errors: as costLine; TooLarge when a sum outgrows the program.
-base::Result<std::vector<costing::OrderShare>> orderShares(const catalogue::Order& order,
-                                                           const catalogue::PriceBook& book, layout::FitMemo& fits,
-                                                           std::int64_t rules = catalogue::kRulesVersion);
+/// A line of an order as it is costed there.
+struct CostedLine {
+    costing::OrderShare share; ///< what it bears of what is paid once for the order
+    units::Count counted;      ///< the pieces that say on which step of the mark-ups it is
+    costing::LineCost cost;    ///< with the share
+};
+
+/// Costs the lines of an order together. The fixed sums of a card fee are divided evenly (cardFeeShare). Lines with one
+/// set share what is done once for it by their pieces (needs::sharedSets). Of packing that goes once with the order,
+/// each material is paid for the most that a line names of it, and shared with its freight over the lines that name it;
+/// the press is warmed up once, for all lines that are pressed: both by what these lines cost without either, to the
+/// micro-unit. Pieces are counted over the lines whose first place has the same design, where the shop wants that.
+/// Before rules 3 every line has its own set and warms up the press itself, and counts its own pieces. Source: common
+/// practice, no source. Errors: as costLine; TooLarge when a sum outgrows the program.
+base::Result<std::vector<CostedLine>> costLines(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                                layout::FitMemo& fits, std::int64_t rules = catalogue::kRulesVersion);
 
 } // namespace sp::pricing

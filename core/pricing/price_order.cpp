@@ -13,6 +13,7 @@
 #include "core/units/apportion.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace sp::pricing {
 
@@ -223,11 +224,11 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     priced.rules = version;
     priced.taxStanding = taxStanding(order, book);
     const bool exempt = priced.taxStanding == TaxStanding::Exempt;
-    const auto shares = orderShares(order, book, fits, version);
-    if (!shares) return fail(shares.error());
+    auto costed = costLines(order, book, fits, version);
+    if (!costed) return fail(costed.error());
     priced.lines.reserve(order.lines.size());
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        auto line = priceLine(order.lines[i], book, exempt, fits, (*shares)[i], version);
+        auto line = priceLine(order.lines[i], std::move((*costed)[i]), book, exempt, fits, version);
         if (!line) return fail(line.error());
         priced.goods += line->charged;
         static_cast<LinePrice&>(priced.lines.emplace_back()) = std::move(*line);
@@ -269,21 +270,20 @@ std::optional<catalogue::OrderLine> withoutChargedSizes(const catalogue::OrderLi
 }
 
 /// `asked` is the cost on which the price of every piece is based: without the extra cost of sizes with a surcharge.
-base::Result<LinePrice> priceCosted(const costing::LineCost& cost, Money asked, const catalogue::OrderLine& line,
-                                    const catalogue::PriceBook& book, bool exempt, Money cardFixed,
-                                    std::int64_t version) {
+base::Result<LinePrice> priceCosted(CostedLine costed, Money asked, const catalogue::OrderLine& line,
+                                    const catalogue::PriceBook& book, bool exempt, std::int64_t version) {
     const auto& rules = book.shop.rules;
     const auto& currency = book.shop.currency;
     LinePrice priced;
-    priced.cost = cost;
-    priced.ladderMarkUp = markUpFor(rules.ladder, line.quantity);
+    priced.cost = std::move(costed.cost);
+    priced.ladderMarkUp = markUpFor(rules.ladder, costed.counted);
     const bool ownLine = rules.setUp == catalogue::SetUpCharge::OwnLine;
     const bool gross = holdsTax(rules.tax, line.taxable, exempt);
     const Rate rate = rateAt(rules.tax, findRate(rules.tax, line.taxRate).value_or(0)); // whether it is due or not
     // Of rules 1 and 2 the card fee is in the cost.
     const Fraction kept = version < 3 ? Fraction::of(1) : keptOfPrice(rules, rateOn(line, rules.tax, exempt));
-    const Fraction fixed = version < 3 ? Fraction{} : cardFixed.exact();
-    priced.floor = Money::fromExact((cost.outOfPocket.exact() + fixed) / kept);
+    const Fraction fixed = version < 3 ? Fraction{} : costed.share.cardFixed.exact();
+    priced.floor = Money::fromExact((priced.cost.outOfPocket.exact() + fixed) / kept);
     const Fraction asking = priceAtMarkUp(Fraction::of(1), gross ? rate : Rate{}) / kept;
     const auto ask = [&](const Fraction& atCost, const Fraction& fixedFee) {
         return (priceAtMarkUp(atCost, priced.ladderMarkUp) + fixedFee) * asking;
@@ -316,29 +316,27 @@ TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBoo
     return holds ? TaxStanding::Exempt : TaxStanding::ExemptionMissing;
 }
 
-base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                  layout::FitMemo& fits, const costing::OrderShare& share, std::int64_t rules) {
+base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, CostedLine costed, const catalogue::PriceBook& book,
+                                  bool exempt, layout::FitMemo& fits, std::int64_t rules) {
     if (!findRate(book.shop.rules.tax, line.taxRate))
         return fail(Fault::TaxRateGone, line.title, line.taxRate, line.title);
-    const auto cost = costing::costFigures(line, book, fits, share, rules);
-    if (!cost) return fail(cost.error());
-    Money asked = cost->total;
+    Money asked = costed.cost.total;
     if (const auto plain = withoutChargedSizes(line, book)) {
-        const auto plainCost = costing::costFigures(*plain, book, fits, share, rules);
+        const auto plainCost = costing::costFigures(*plain, book, fits, costed.share, rules);
         if (!plainCost) return fail(plainCost.error());
         asked = plainCost->total;
     }
     try {
-        return priceCosted(*cost, asked, line, book, exempt, share.cardFixed, rules);
+        return priceCosted(std::move(costed), asked, line, book, exempt, rules);
     } catch (const base::Overflow&) { return fail(Fault::LineTooLarge, line.title, line.title); }
 }
 
 base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std::size_t line,
                                              const catalogue::PriceBook& book, layout::FitMemo& fits,
                                              std::int64_t rules) {
-    const auto shares = orderShares(order, book, fits, rules);
-    if (!shares) return fail(shares.error());
-    return costing::costLine(order.lines.at(line), book, fits, shares->at(line), rules);
+    const auto costed = costLines(order, book, fits, rules);
+    if (!costed) return fail(costed.error());
+    return costing::costLine(order.lines.at(line), book, fits, costed->at(line).share, rules);
 }
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,

@@ -8,6 +8,7 @@
 #include "core/costing/cost_sheet.h"
 #include "core/layout/fit_memo.h"
 #include "core/pricing/card_fee.h"
+#include "core/pricing/order_share.h"
 
 #include <optional>
 #include <string>
@@ -124,11 +125,9 @@ struct PricedOrder {
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
                                      layout::FitMemo& fits, std::int64_t rules = kRulesVersion);
 
-/// Prices one line of an order as if `quantity` pieces were ordered, for the ladder. `share` as in costLine. A
-/// typed price applies only to the line's own quantity.
-base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt,
-                                  layout::FitMemo& fits, const costing::OrderShare& share = {},
-                                  std::int64_t rules = kRulesVersion);
+/// Prices one line of an order that has been costed, see costLines.
+base::Result<LinePrice> priceLine(const catalogue::OrderLine& line, CostedLine costed, const catalogue::PriceBook& book,
+                                  bool exempt, layout::FitMemo& fits, std::int64_t rules = kRulesVersion);
 
 /// The cost sheet of a line of a priced order; `line` is its number from 0.
 /// Errors: as costLine.

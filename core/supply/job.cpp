@@ -2,6 +2,7 @@
 #include "core/supply/job.h"
 
 #include "core/needs/line_check.h"
+#include "core/needs/shared_sets.h"
 #include "core/needs/sheet_use.h"
 #include "core/supply/messages.h"
 
@@ -33,17 +34,22 @@ const std::string& nameOf(const catalogue::OrderLine& ordered, const catalogue::
 /// Puts the takes of the lines together.
 class Takes {
   public:
-    Takes(const Supplies& supplies, layout::FitMemo& fits)
+    Takes(const Supplies& supplies, const std::vector<catalogue::OrderLine>& lines, layout::FitMemo& fits)
         : m_supplies(supplies)
-        , m_fits(fits) {}
+        , m_fits(fits)
+        , m_sets(needs::sharedSets(lines, [&supplies](const base::Id& id) { return withId(supplies.materials, id); })) {
+    }
 
-    base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered) {
+    /// `number`: which of the lines.
+    base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered, std::size_t number) {
         JobLine line{
             ordered.title.empty() ? m_supplies.words.untitled : ordered.title, needs::piecesToMake(ordered), {}};
         if (!needs::isNumberOfPieces(line.pieces)) return base::fail(Fault::BoughtPiecesOutOfRange, line.title);
-        for (const auto& place : ordered.places) {
+        for (std::size_t i = 0; i < ordered.places.size(); ++i) {
+            const auto& place = ordered.places[i];
             if (auto ok = stones(ordered, place, line); !ok) return base::fail(ok.error());
-            if (auto ok = sheets(ordered, place, line); !ok) return base::fail(ok.error());
+            if (auto ok = sheets(ordered, place, needs::hasOwnSet(m_sets, number, i), line); !ok)
+                return base::fail(ok.error());
         }
         if (auto ok = blank(ordered, line); !ok) return base::fail(ok.error());
         packing(ordered, line);
@@ -62,10 +68,12 @@ class Takes {
         return {};
     }
 
-    base::Done sheets(const catalogue::OrderLine& ordered, const catalogue::Placement& place, JobLine& line) {
+    base::Done sheets(const catalogue::OrderLine& ordered, const catalogue::Placement& place, bool hasOwnSet,
+                      JobLine& line) {
         if (const auto* tape = withId(m_supplies.materials, m_supplies.usualTape))
             if (auto ok = cut(*tape, place, needs::needOfTape(*tape), line); !ok) return ok;
-        if (auto ok = templates(ordered, place, line); !ok) return ok;
+        if (hasOwnSet)
+            if (auto ok = templates(ordered, place, line); !ok) return ok;
         const auto* backing = withId(m_supplies.materials, ordered.baseMaterial);
         if (ordered.customersGarment || !backing || backing->kind != MaterialKind::Backing) return {};
         return cut(*backing, place, needs::needOfBase(*backing), line);
@@ -83,7 +91,6 @@ class Takes {
 
     base::Done templates(const catalogue::OrderLine& ordered, const catalogue::Placement& place, JobLine& line) {
         if (place.templatesOnWall) return {};
-        if (!place.design.isNone() && !m_templated.insert(place.design).second) return {};
         if (!m_supplies.cutsTemplates) {
             line.takes.push_back({{.kind = NeedKind::ReadyCut},
                                   m_supplies.words.readyCut(nameOf(ordered, place, line)),
@@ -123,7 +130,7 @@ class Takes {
 
     const Supplies& m_supplies;
     layout::FitMemo& m_fits;
-    std::set<base::Id> m_templated;                      ///< designs whose templates a line before takes already
+    std::vector<std::vector<needs::SharedSet>> m_sets;
     std::unordered_map<base::Id, units::Count> m_packed; ///< what lines before take for the order, likewise
 };
 
@@ -251,9 +258,9 @@ base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Su
                         layout::FitMemo& fits) {
     if (lines.empty()) return base::fail(Fault::EmptyOrder, "order");
     Job job;
-    Takes takes(supplies, fits);
-    for (const auto& ordered : lines) {
-        auto line = takes.lineOf(ordered);
+    Takes takes(supplies, lines, fits);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        auto line = takes.lineOf(lines[i], i);
         if (!line) return base::fail(line.error());
         job.lines.push_back(std::move(*line));
     }

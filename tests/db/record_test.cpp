@@ -285,10 +285,12 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     auto saved = json::parse(db::records::write(shop));
     saved["value"].erase("meant_as_nothing");
     saved["value"].erase("offers_more_on_sheet");
+    saved["value"].erase("counts_design_over_lines");
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).error().code, Code::Damaged);
     saved["format"] = 2;
     shop.meantAsNothing = {};
     shop.offersMoreOnSheet = false;
+    shop.countsDesignOverLines = true;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 

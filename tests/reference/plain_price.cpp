@@ -54,6 +54,7 @@ struct Coster {
     layout::FitMemo& fits;
     PlainCost cost{};
     Whole n = line.quantity.value();
+    Whole setOf = line.quantity.value(); ///< pieces that share the set of templates
 
     Whole add(Part part, std::size_t index, Whole amount) {
         cost.parts[{part, index}] = amount;
@@ -98,7 +99,7 @@ struct Coster {
         if (catalogue::isOncePerJob(step)) {
             Whole fixed = standard.perJob.milliseconds();
             if (step == Step::Art && line.first().artTime) fixed = line.first().artTime->milliseconds();
-            return even(Wide{fixed} * 100 + perColour + perStones, 100);
+            return even((Wide{fixed} * 100 + perColour + perStones) * n, Wide{100} * setOf);
         }
         const Wide one = Wide{standard.perPiece.milliseconds()} * 100 + perColour + perStones;
         if (standard.learning.ppm() == kMillion) return standard.perJob.milliseconds() + even(one * n, 100);
@@ -114,6 +115,7 @@ struct Coster {
     }
 
     PlainCost all(const PlainShare& share) {
+        if (share.setPieces != 0) setOf = share.setPieces;
         const auto& rates = book.shop.rates;
         const auto& press = book.bench.press;
         const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial);
@@ -138,9 +140,11 @@ struct Coster {
         if (const auto* sheets = book.find(book.shop.usualTemplate)) {
             const auto colours = static_cast<Whole>(line.first().stones.size());
             const Whole planned = line.first().plannedPieces ? line.first().plannedPieces->value() : 1;
-            const Whole part = line.first().plannedPieces ? std::min(n, planned) : 1;
-            const Whole amount =
-                line.first().templatesOnWall ? 0 : sheetCost(*sheets, colours, colours, 1, part, planned);
+            const bool isPlanned = line.first().plannedPieces.has_value();
+            const Whole part = isPlanned ? std::min(n, planned) : n;
+            const Whole amount = line.first().templatesOnWall
+                                     ? 0
+                                     : sheetCost(*sheets, colours, colours, 1, part, isPlanned ? planned : setOf);
             paid += add(Part::Template, 0, amount);
             cost.setUp += amount;
         }
@@ -230,7 +234,8 @@ struct Coster {
             machine += add(Part::SecondPress, 0, even(running * seconds * second, Wide{kHour} * kMillion));
         paid += machine;
         if (press.warmUp != units::Duration{})
-            paid += add(Part::WarmUp, 0, even(Wide{running} * press.warmUp.milliseconds(), kHour));
+            paid += add(Part::WarmUp, 0,
+                        share.warmUp >= 0 ? share.warmUp : even(Wide{running} * press.warmUp.milliseconds(), kHour));
         if (press.testPresses != 0)
             paid += add(Part::TestPress, 0, even(Wide{running} * press.testPresses * cycle, kHour));
 
@@ -241,8 +246,8 @@ struct Coster {
         const Whole lostWear = even(worth * used, life);
         if (!line.first().templatesOnWall)
             cost.setUp += add(Part::CutterWear, 0,
-                              even(Wide{(book.bench.cutter.price - book.bench.cutter.salvage).micros()} * holes,
-                                   book.bench.cutter.lifeHoles));
+                              even(Wide{(book.bench.cutter.price - book.bench.cutter.salvage).micros()} * holes * n,
+                                   Wide{book.bench.cutter.lifeHoles} * setOf));
 
         Whole lostOverhead = 0;
         if (rates.overheadPerMonth != units::Money{}) {
@@ -323,7 +328,7 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
 
     Whole markUp = 0;
     for (const auto& step : rules.ladder)
-        if (n >= step.from.value()) markUp = step.markUp.ppm();
+        if ((share.counted != 0 ? share.counted : n) >= step.from.value()) markUp = step.markUp.ppm();
     // Of what is paid, price × (1 + t), the card keeps r: price × (1 − r × (1 + t)) is left.
     const Wide square = Wide{kMillion} * kMillion;
     const Whole onIt = line.taxable && !exempt ? tax : 0;
@@ -399,7 +404,7 @@ void settle(PlainOrder& priced, bool inside) {
 
 /// Each material that goes with the order once is paid for the most that a line names, by those lines in proportion to
 /// what they cost without it.
-void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits,
+void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& book, const std::vector<Whole>& costs,
                   std::vector<PlainShare>& shares) {
     std::map<base::Id, std::pair<Whole, std::vector<std::size_t>>> packed;
     for (std::size_t i = 0; i < order.lines.size(); ++i)
@@ -409,10 +414,6 @@ void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& boo
             most = std::max(most, use.amount.value());
             if (lines.empty() || lines.back() != i) lines.push_back(i);
         }
-    if (packed.empty()) return;
-    std::vector<Whole> costs;
-    for (std::size_t i = 0; i < order.lines.size(); ++i)
-        costs.push_back(plainCost(order.lines[i], book, fits, {shares[i].cardFixed, 0, 0}).total);
     for (const auto& [material, use] : packed) {
         const auto& [most, lines] = use;
         const auto& price = *book.find(material)->price;
@@ -431,6 +432,55 @@ void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& boo
         };
         split(paid, &PlainShare::packing);
         split(freightOf(*book.find(material), paid), &PlainShare::freight);
+    }
+}
+
+bool areOneSet(const catalogue::Placement& a, const catalogue::Placement& b, const catalogue::PriceBook& book) {
+    if (a.design.isNone() || a.design != b.design || a.templatesOnWall || b.templatesOnWall) return false;
+    if (a.width != b.width || a.height != b.height || a.stones.size() != b.stones.size()) return false;
+    for (std::size_t i = 0; i < a.stones.size(); ++i) {
+        const auto sizeOf = [&](const auto& row) { return book.find(row.material)->material.stone.size; };
+        if (a.stones[i].count != b.stones[i].count || sizeOf(a.stones[i]) != sizeOf(b.stones[i])) return false;
+    }
+    return true;
+}
+
+/// The pieces of the lines that `is` says go with a line, itself among them.
+Whole piecesWith(const catalogue::Order& order, std::size_t line, auto is) {
+    Whole sum = 0;
+    for (std::size_t i = 0; i < order.lines.size(); ++i)
+        if (i == line || is(order.lines[line].first(), order.lines[i].first())) sum += order.lines[i].quantity.value();
+    return sum;
+}
+
+/// What is done once for all of an order, with the lines by what they cost without it.
+void shareOrder(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits,
+                std::vector<PlainShare>& shares) {
+    const auto& press = book.bench.press;
+    const bool isWarmedOnce = shares.size() > 1 && press.warmUp != units::Duration{};
+    std::vector<Whole> costs;
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        auto& share = shares[i];
+        share.setPieces = piecesWith(order, i, [&](const auto& a, const auto& b) { return areOneSet(a, b, book); });
+        share.counted = order.lines[i].quantity.value();
+        if (book.shop.countsDesignOverLines)
+            share.counted = piecesWith(
+                order, i, [](const auto& a, const auto& b) { return !a.design.isNone() && a.design == b.design; });
+        if (isWarmedOnce) share.warmUp = 0;
+        costs.push_back(plainCost(order.lines[i], book, fits, share).total);
+    }
+    sharePacking(order, book, costs, shares);
+    if (!isWarmedOnce) return;
+    const Whole paid = even(Wide{press.runningPerHour.micros()} * press.warmUp.milliseconds(), kHour);
+    Wide all = 0;
+    for (const auto cost : costs) all += cost;
+    Wide reached = 0;
+    Whole given = 0;
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        reached += all == 0 ? 1 : costs[i];
+        const Whole upTo = even(Wide{paid} * reached, all == 0 ? static_cast<Wide>(shares.size()) : all);
+        shares[i].warmUp = upTo - given;
+        given = upTo;
     }
 }
 
@@ -455,7 +505,7 @@ PlainOrder plainPrice(const catalogue::Order& order, const catalogue::PriceBook&
         share.cardFixed = up(fixedLeft, lines - i); // the first ones take what is left over
         fixedLeft -= share.cardFixed;
     }
-    sharePacking(order, book, fits, shares);
+    shareOrder(order, book, fits, shares);
     for (Whole i = 0; i < lines; ++i) {
         const auto& share = shares[static_cast<std::size_t>(i)];
         priced.lines.push_back(plainLine(order.lines[static_cast<std::size_t>(i)], book, exempt, fits, share));

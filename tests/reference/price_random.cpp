@@ -188,6 +188,16 @@ PriceCase randomPriceCase(std::mt19937_64& random) {
     drawRules(draw, made.book);
     std::vector<OrderLine> lines;
     for (auto n = draw.from(1, 4); n > 0; --n) lines.push_back(drawLine(draw, made.book));
+    // Of the same design now and then, with one set of templates or with one each.
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        auto& place = lines[i].first();
+        if (draw.once(2)) place.design = idOf("Lantern");
+        if (i == 0 || !draw.once(2)) continue;
+        place.width = lines[0].first().width;
+        place.height = lines[0].first().height;
+        place.stones = lines[0].first().stones;
+    }
+    made.book.shop.countsDesignOverLines = draw.once(2);
     auto& order = made.order = sample::orderOf(std::move(lines));
     if (draw.once(2)) order.wantedBy = order.quotedOn.plusDays(draw.from(0, 10));
     if (draw.once(2))

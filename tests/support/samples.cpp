@@ -171,6 +171,7 @@ Shop sampleShop(const base::Id& goods) {
     shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48)};
     shop.ladderOnSheet = false;
     shop.offersMoreOnSheet = true;
+    shop.countsDesignOverLines = false;
     if (!goods.isNone()) shop.packing = {{goods}};
     shop.usualTape = goods;
     shop.usualTemplate = goods;

@@ -230,6 +230,9 @@ const Object& objectOf<Shop>() {
                 .cameWith({{"shop", 3}})
                 .standingFor(false, "false")
                 .unpriced("is about what is printed"),
+            field<&T::countsDesignOverLines>("counts_design_over_lines", Term::PiecesOfADesignTogether)
+                .cameWith({{"shop", 4}})
+                .standingFor(true, "true"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

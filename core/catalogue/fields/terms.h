@@ -111,6 +111,7 @@ namespace sp::catalogue::fields {
     X(Overhead)                                                                                                        \
     X(Packing)                                                                                                         \
     X(Paper)                                                                                                           \
+    X(PiecesOfADesignTogether)                                                                                         \
     X(PlaceOnThePiece)                                                                                                 \
     X(PlacesOnThePiece)                                                                                                \
     X(PlaceOfTheCertificate)                                                                                           \

@@ -83,7 +83,7 @@ catalogue::Order fullOrder() {
 }
 
 std::vector<Scene> scenes() {
-    std::vector<Scene> all(5, {fullBook(), fullOrder()});
+    std::vector<Scene> all(6, {fullBook(), fullOrder()});
     all[1].book.shop.rules.rounding = {catalogue::RoundingKind::Ending, 1, 95};
     all[1].book.shop.rules.tax.inclusive = true;
     all[1].book.shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
@@ -99,6 +99,8 @@ std::vector<Scene> scenes() {
     }
     all[3].order.wantedBy = sample::day("2026-11-26");
     all[4].order = sample::orderOf({sample::lantern(700), sample::square(130)});
+    all[5].order = sample::orderOf({sample::lantern(20), sample::lantern(10)});
+    for (auto& line : all[5].order.lines) line.first().design = sample::idOf("Lantern");
     return all;
 }
 

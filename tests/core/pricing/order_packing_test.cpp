@@ -49,10 +49,10 @@ struct Boxed {
     }
     std::vector<std::int64_t> shares() const {
         layout::FitMemo fits;
-        const auto shared = orderShares(order, book, fits);
+        const auto shared = costLines(order, book, fits);
         EXPECT_TRUE(shared) << (shared ? "" : describe(shared.error()));
         std::vector<std::int64_t> micros;
-        for (const auto& share : shared.value()) micros.push_back(share.packing.micros());
+        for (const auto& line : shared.value()) micros.push_back(line.share.packing.micros());
         return micros;
     }
     PricedOrder priced() const {
@@ -132,12 +132,12 @@ TEST(OrderPacking, carriesItsFreight) {
     Boxed job({10, 30});
     job.book.materials[idOf("Box")].freight = {catalogue::FreightKind::Spread, {}, cents(750), cents(6000)};
     layout::FitMemo fits;
-    const auto shares = orderShares(job.order, job.book, fits).value();
-    EXPECT_EQ(shares[0].freight.micros(), 62'500);
-    EXPECT_EQ(shares[1].freight.micros(), 187'500);
+    const auto lines = costLines(job.order, job.book, fits).value();
+    EXPECT_EQ(lines[0].share.freight.micros(), 62'500);
+    EXPECT_EQ(lines[1].share.freight.micros(), 187'500);
     EXPECT_EQ(job.priced().earnings.cost, cents(40'225));
-    const auto before = orderShares(job.order, job.book, fits, 2).value();
-    EXPECT_TRUE(before[0].freight.isZero());
+    const auto before = costLines(job.order, job.book, fits, 2).value();
+    EXPECT_TRUE(before[0].share.freight.isZero());
 }
 
 TEST(OrderPacking, isNamedWhereItCostsNothing) {
