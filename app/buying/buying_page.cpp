@@ -36,6 +36,17 @@ BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderRead
     m_messages = new desk::MessageBar(this);
     column->addWidget(m_messages);
     buildHead(column);
+    m_unpriced = new desk::TextLabel({}, TextSize::Body, desk::Role::Warn, desk::Weight::Plain, this);
+    m_unpriced->setObjectName(QStringLiteral("unpricedPacks"));
+    m_unpriced->setTextFormat(Qt::RichText);
+    m_unpriced->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    m_unpriced->setWordWrap(true);
+    column->addWidget(m_unpriced);
+    connect(m_unpriced, &QLabel::linkActivated, this, [this](const QString& number) {
+        const auto answer = m_presenter.answer();
+        if (const auto at = number.toULongLong(); answer && at < answer->job.unpriced.size())
+            Q_EMIT priceAsked(answer->job.unpriced[at].of);
+    });
     buildStrategies(column);
     m_lower = new QBoxLayout(QBoxLayout::LeftToRight);
     m_lower->setSpacing(12);
@@ -151,6 +162,17 @@ void BuyingPage::refresh() {
     const auto* answer = m_presenter.answer().get();
     const auto remark = m_presenter.isWorking() ? tr("Working…") : m_presenter.whyNot();
     for (auto* strategy : m_strategies) strategy->show(answer, remark);
+    QStringList packs;
+    for (std::size_t i = 0; answer && i < answer->job.unpriced.size(); ++i) {
+        const auto& pack = answer->job.unpriced[i];
+        packs << QStringLiteral("<a href=\"%1\">%2</a>")
+                     .arg(QString::number(i),
+                          tr("%1, %2", "a pack, and of what")
+                              .arg(QString::fromStdString(pack.name), QString::fromStdString(pack.material))
+                              .toHtmlEscaped());
+    }
+    m_unpriced->setText(tr("Left out, because no price is given: %1").arg(packs.join(QStringLiteral(" · "))));
+    m_unpriced->setVisible(!packs.isEmpty());
     const bool hasPlan = answer && answer->plans.of(Strategy::Mix).plan.has_value();
     m_list->setEnabled(hasPlan);
     m_csv->setEnabled(hasPlan);

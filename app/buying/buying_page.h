@@ -31,6 +31,9 @@ class BuyingPage : public QWidget {
     void focusStart();
     BuyingPresenter& presenter() { return m_presenter; }
 
+  Q_SIGNALS:
+    void priceAsked(const base::Id& material); ///< the owner wants to see where its packs get a price
+
   protected:
     void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -58,6 +61,7 @@ class BuyingPage : public QWidget {
     QCheckBox* m_order = nullptr;
     QCheckBox* m_shelf = nullptr;
     QCheckBox* m_cuts = nullptr;
+    desk::TextLabel* m_unpriced = nullptr;
     QPushButton* m_list = nullptr;
     QPushButton* m_csv = nullptr;
     QBoxLayout* m_head = nullptr;

@@ -2,6 +2,8 @@
 #include "app/counter/counter_presenter.h"
 
 #include "app/words/words.h"
+#include "core/catalogue/fields/tables.h"
+#include "core/needs/messages.h"
 #include "core/needs/shared_sets.h"
 
 #include <algorithm>
@@ -31,6 +33,20 @@ QString CounterPresenter::whyNoPrice() const {
         return tr("Line %1, %2: %3").arg(line + 1).arg(title, sentence);
     }
     return m_whyNot ? words::sentence(*m_whyNot) : QString();
+}
+
+std::optional<pricing::LeftOut> CounterPresenter::missingPrice() const {
+    if (!m_unread.isEmpty() || !m_whyNot || m_whyNot->fault != needs::idOf(needs::Fault::NoPrice)) return std::nullopt;
+    using catalogue::fields::fieldOf;
+    for (const auto& [id, priced] : m_prices.materials) {
+        const auto& material = priced.material;
+        if (priced.price || material.name != m_whyNot->subject) continue;
+        const bool isFixed = material.basis == catalogue::PriceBasis::Fixed;
+        return pricing::LeftOut{
+            m_whyNot->message(),
+            isFixed ? &fieldOf<&catalogue::Material::fixedPrice>() : &fieldOf<&catalogue::PriceBreak::each>(), id};
+    }
+    return std::nullopt;
 }
 
 QString CounterPresenter::whyNot(const char* subject) const {

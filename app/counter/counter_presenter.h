@@ -4,6 +4,7 @@
 #include "app/counter/unread_entries.h"
 #include "app/session/book_session.h"
 #include "core/pricing/ladder.h"
+#include "core/pricing/left_out.h"
 #include "core/pricing/price_order.h"
 
 #include <QObject>
@@ -35,6 +36,8 @@ class CounterPresenter : public QObject {
     const std::optional<pricing::PricedOrder>& priced() const { return m_priced; }
     /// Why there is no price, in one sentence; empty while there is one.
     QString whyNoPrice() const;
+    /// Where that is mended, if it is a price that a material lacks.
+    std::optional<pricing::LeftOut> missingPrice() const;
     /// Why there is no price although all entries can be read, if the reason concerns `subject`; else empty.
     QString whyNot(const char* subject) const;
     units::Date validUntil() const;

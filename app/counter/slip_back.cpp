@@ -109,6 +109,11 @@ void SlipBack::build() {
     m_coverage = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Strong, this);
     m_coverage->setObjectName(QStringLiteral("footing"));
     m_coverage->setWordWrap(true);
+    m_coverage->setTextFormat(Qt::RichText);
+    m_coverage->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    connect(m_coverage, &QLabel::linkActivated, this, [this] {
+        if (const auto missing = m_presenter.missingPrice()) Q_EMIT mendAsked(*missing);
+    });
     column->addWidget(m_coverage);
     m_leftOutWords = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Plain, this);
     m_leftOutWords->setObjectName(QStringLiteral("leftOut"));
@@ -243,7 +248,9 @@ void SlipBack::refresh() {
         for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));
         m_what->setText({});
         const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
-        m_coverage->setText(isSaidAbove ? QString() : m_presenter.whyNoPrice());
+        const auto why = isSaidAbove ? QString() : m_presenter.whyNoPrice();
+        m_coverage->setText(m_presenter.missingPrice() ? QStringLiteral("<a href=\"0\">%1</a>").arg(why.toHtmlEscaped())
+                                                       : why.toHtmlEscaped());
         for (auto* label : {m_leaves, m_cardFee, m_ladder, m_moreForLess, m_order, m_orderCoverage}) label->setText({});
         return;
     }

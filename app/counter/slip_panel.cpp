@@ -96,6 +96,9 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     m_totals = new SlipTotals(front);
     frontColumn->addWidget(m_lines, 1);
     frontColumn->addWidget(m_totals);
+    connect(m_totals, &SlipTotals::missingPriceFollowed, this, [this] {
+        if (const auto missing = m_presenter.missingPrice()) Q_EMIT mendAsked(*missing);
+    });
     m_sides->addWidget(front);
     m_back = new SlipBack(presenter, formatter, m_sides);
     m_sides->addWidget(m_back);
@@ -147,7 +150,7 @@ void SlipPanel::refresh() {
     if (!m_presenter.priced() && !m_presenter.isIssued()) {
         m_content = {};
         m_lines->setContent(nullptr, -1);
-        m_totals->setNoPrice(m_presenter.whyNoPrice());
+        m_totals->setNoPrice(m_presenter.whyNoPrice(), m_presenter.missingPrice().has_value());
         return;
     }
     m_content = sheetOf(m_presenter, m_formatter, {}, {});

@@ -73,6 +73,8 @@ SlipTotals::SlipTotals(QWidget* parent)
     m_why = new desk::TextLabel({}, TextSize::Body, Role::Warn, Weight::Plain, this);
     m_why->setObjectName(QStringLiteral("whyNoPrice"));
     m_why->setWordWrap(true);
+    m_why->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    connect(m_why, &QLabel::linkActivated, this, &SlipTotals::missingPriceFollowed);
     column->addWidget(m_why);
     column->addWidget(new desk::Hairline(this));
     m_ladderTitle = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
@@ -175,13 +177,14 @@ void SlipTotals::fillLadder(const quoting::SheetLadder& ladder) {
     m_ladder->setAccessibleName(spoken.join(QStringLiteral(", ")));
 }
 
-void SlipTotals::setNoPrice(const QString& why) {
+void SlipTotals::setNoPrice(const QString& why, bool isLink) {
     for (const auto& row : {m_together, m_tax, m_deposit, m_balance}) fill(row, {}, {});
     fillMoreTaxes({});
     m_toPay->setFigure(QStringLiteral("—"));
     m_taxNote->hide();
     m_included->hide();
-    m_why->setText(why);
+    m_why->setTextFormat(isLink ? Qt::RichText : Qt::PlainText);
+    m_why->setText(isLink ? QStringLiteral("<a href=\"0\">%1</a>").arg(why.toHtmlEscaped()) : why);
     m_why->setVisible(!why.isEmpty());
     fillLadder({});
 }

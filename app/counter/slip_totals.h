@@ -20,8 +20,12 @@ class SlipTotals : public QWidget {
 
     /// `ladder` is that of the current line; empty steps: none.
     void setContent(const quoting::SheetContent& content, const quoting::SheetLadder& ladder);
-    void setNoPrice(const QString& why);
+    /// `isLink`: it can be followed to what mends it.
+    void setNoPrice(const QString& why, bool isLink);
     const QString toPay() const { return m_toPay->text(); }
+
+  Q_SIGNALS:
+    void missingPriceFollowed();
 
   private:
     struct Row {

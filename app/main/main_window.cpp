@@ -251,7 +251,9 @@ void MainWindow::mend(const pricing::LeftOut& leftOut) {
     if (auto* supplies = pageOf<supplies::SuppliesPage>(PlaceId::Supplies); supplies && place == PlaceId::Supplies)
         supplies->open(leftOut.material);
     auto* page = m_places[static_cast<std::size_t>(railIndexOf(place))].page;
-    if (auto* field = desk::entryOf(*page, *leftOut.field)) {
+    auto* field = desk::entryOf(*page, *leftOut.field);
+    if (!field) field = page->findChild<QWidget*>(QStringLiteral("addPack")); // of a material without any pack
+    if (field) {
         field->setFocus(Qt::OtherFocusReason);
         desk::scrollTo(*field);
     }

@@ -7,6 +7,7 @@
 #include "app/jobs/jobs_page.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QCoreApplication>
 
@@ -45,8 +46,12 @@ QWidget* makeDesigns(const PlaceContext& context, QWidget* parent) {
 
 QWidget* makeBuying(const PlaceContext& context, QWidget* parent) {
     auto* counter = &context.counter;
-    return new buying::BuyingPage(
+    auto* page = new buying::BuyingPage(
         context.session, [counter] { return counter->order().lines; }, context.formatter, context.prompter, parent);
+    QObject::connect(page, &buying::BuyingPage::priceAsked, page, [mend = context.mend](const base::Id& material) {
+        mend({{}, &catalogue::fields::fieldOf<&catalogue::PriceBreak::each>(), material});
+    });
+    return page;
 }
 
 QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {

@@ -178,6 +178,13 @@ QWidget* MaterialCard::buildPrice() {
     desk::standsFor(*m_fixed, fieldOf<&Material::fixedPrice>());
     box(grid, 0, 0, tr("The cost sheet &uses"), m_basis, "priceBasis");
     box(grid, 0, 1, tr("Fi&xed price of one"), m_fixed, "fixedPrice");
+    m_nothing = new QCheckBox(tr("0.00 is meant"), this);
+    m_nothing->setObjectName(QStringLiteral("nothingMeant"));
+    m_nothing->setToolTip(tr("Then nobody is told any more that it costs nothing, and Buying takes a pack at 0.00"));
+    desk::standsFor(*m_nothing, fieldOf<&Material::meantAsNothing>());
+    grid->addWidget(m_nothing, 0, 2, Qt::AlignBottom);
+    connect(m_nothing, &QCheckBox::clicked, this,
+            [this](bool on) { m_presenter.edit([&](Material& m) { m.meantAsNothing = on; }); });
     saveChoice(m_basis, [](Material& m, int value) { m.basis = static_cast<catalogue::PriceBasis>(value); });
     saveWith(m_fixed, [this](Material& m) { m.fixedPrice = *m_fixed->value(); });
     return part;
@@ -273,6 +280,7 @@ void MaterialCard::load() {
     if (!m_sizes->isDirty()) m_sizes->setRaw(writeSizes(material->sizes, m_formatter));
     m_basis->setCurrentIndex(m_basis->findData(static_cast<int>(material->basis)));
     if (!m_fixed->isDirty()) m_fixed->setValue(material->fixedPrice);
+    m_nothing->setChecked(material->meantAsNothing);
     m_fixed->setEnabled(material->basis == catalogue::PriceBasis::Fixed);
     m_packs->load();
     m_onHand->setText(tr("%1 on the shelf").arg(m_formatter.count(units::Count::of(m_presenter.onShelf()))));

@@ -67,6 +67,7 @@ class MaterialCard : public QWidget {
     desk::WordField* m_sizes = nullptr;
     QComboBox* m_basis = nullptr;
     desk::MoneyField* m_fixed = nullptr;
+    QCheckBox* m_nothing = nullptr;
     PackRows* m_packs = nullptr;
     desk::TextLabel* m_onHand = nullptr;
     desk::CountField* m_amount = nullptr;

@@ -148,6 +148,9 @@ Source sourceOf(supply::Note note) {
     case WithNoKit:
         return {QT_TRANSLATE_NOOP("Supply",
                                   "%1 come with no kit, and the shop cuts none itself: add a kit that has them.")};
+    case PacksWithoutPrice:
+        return {QT_TRANSLATE_NOOP("Supply", "%1 is sold without a price: give its packs one in Supplies, or say there "
+                                            "that 0.00 is meant.")};
     case NoSupplierSells: return {QT_TRANSLATE_NOOP("Supply", "No supplier sells %1: add a pack of it in Supplies.")};
     case NoKitInTheBook: return {QT_TRANSLATE_NOOP("Supply", "There is no kit in the book: add one in Supplies.")};
     case NoKitHolds: return {QT_TRANSLATE_NOOP("Supply", "No kit holds %1.")};

@@ -77,6 +77,7 @@ struct Material {
     StoneTraits stone;
     SheetTraits sheet;
     std::vector<BlankSize> sizes;
+    bool meantAsNothing = false; ///< a price of 0 is meant: nobody is told of it, and it is bought for nothing
 
     friend bool operator==(const Material&, const Material&) = default;
 };

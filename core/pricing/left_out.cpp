@@ -82,7 +82,7 @@ class Finder {
     /// Each once, whatever needs it.
     void material(const base::Id& id) {
         const auto* known = m_book.find(id);
-        if (!known || !known->price || !known->price->price.isZero()) return;
+        if (!known || !known->price || !known->price->price.isZero() || known->material.meantAsNothing) return;
         if (std::ranges::any_of(m_found, [&](const LeftOut& found) { return found.material == id; })) return;
         m_found.push_back({base::say(Note::CostsNothing, known->material.name, nothing()),
                            &fieldOf<&catalogue::PriceBreak::each>(), id});

@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
+#include "core/catalogue/rules_version.h"
 #include "core/costing/cost_sheet.h"
 #include "core/layout/fit_memo.h"
 

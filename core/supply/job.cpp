@@ -167,6 +167,11 @@ class Offers {
         const auto* material = withId(m_supplies.materials, pack.material);
         const auto* supplier = withId(m_supplies.suppliers, pack.supplier);
         if (!material || !supplier || m_taken.count(material->name) == 0 || pack.prices.empty()) return;
+        const auto isNothing = [](const auto& price) { return price.each.isZero(); };
+        if (!material->meantAsNothing && std::any_of(pack.prices.begin(), pack.prices.end(), isNothing)) {
+            m_job.unpriced.push_back({material->id, material->name, pack.name});
+            return;
+        }
         Pack out{pack.id.text(), supplier->name, {{material->name, pack.amount}}, {}, std::nullopt};
         for (const auto& price : pack.prices) out.prices.push_back({price.from, price.each});
         m_job.offers.push_back({out.id, material->name, pack.name, false, pack.pricedOn});

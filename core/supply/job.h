@@ -68,6 +68,15 @@ struct Offer {
     std::optional<units::Date> pricedOn;
 };
 
+/// A bulk pack that says no price: 0 that is not meant. It is not offered.
+struct UnpricedPack {
+    base::Id of; ///< the material
+    std::string material;
+    std::string name;
+
+    friend bool operator==(const UnpricedPack&, const UnpricedPack&) = default;
+};
+
 /// A job to buy for: what it takes, and every pack that gives some of that. Materials and suppliers go by their
 /// names, which are unique in a book.
 struct Job {
@@ -77,8 +86,9 @@ struct Job {
     std::vector<Pack> bulk;    ///< all packs of one material that the job takes
     std::vector<Pack> besides; ///< those of `bulk` with blanks and packing, bought along with kits too
     std::vector<Supplier> suppliers;
-    std::vector<Offer> offers; ///< of kits and bulk, by rising id
-    bool hasKits = false;      ///< the shop knows of any kit at all
+    std::vector<UnpricedPack> unpriced; ///< of what the job takes
+    std::vector<Offer> offers;          ///< of kits and bulk, by rising id
+    bool hasKits = false;               ///< the shop knows of any kit at all
 
     std::int64_t pieces() const;
     const Offer* offer(const std::string& id) const;

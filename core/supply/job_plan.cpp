@@ -36,6 +36,9 @@ bool isReadyCut(const Job& job, const std::string& material) {
 base::Message whyLacking(const Job& job, Strategy strategy, const std::string& material) {
     if (isReadyCut(job, material))
         return base::say(strategy == Strategy::Bulk ? Note::OnlyWithAKit : Note::WithNoKit, material);
+    const auto isOfIt = [&](const UnpricedPack& pack) { return pack.material == material; };
+    if (strategy != Strategy::Kits && std::any_of(job.unpriced.begin(), job.unpriced.end(), isOfIt))
+        return base::say(Note::PacksWithoutPrice, material);
     if (strategy != Strategy::Kits) return base::say(Note::NoSupplierSells, material);
     if (!job.hasKits) return base::say(Note::NoKitInTheBook);
     return base::say(Note::NoKitHolds, material);

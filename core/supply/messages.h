@@ -74,6 +74,7 @@ namespace sp::supply {
     X(PacksHoldTooLittle)                                                                                              \
     X(OnlyWithAKit)                                                                                                    \
     X(WithNoKit)                                                                                                       \
+    X(PacksWithoutPrice)                                                                                               \
     X(NoSupplierSells)                                                                                                 \
     X(NoKitInTheBook)                                                                                                  \
     X(NoKitHolds)

@@ -1,14 +1,18 @@
 -- SPDX-License-Identifier: MIT
 --
--- The job book, version 4: a design's own packing, freight in. What 0001 and 0003 say of names, units and words holds here too;
+-- The job book, version 4: a design's own packing, freight in, and prices of nothing that are meant. What 0001 and 0003
+-- say of names, units and words holds here too;
 -- tests/db/schema_test.cpp holds the file to the four pages together. Frozen once released.
 --
 -- design            also whether it has packing of its own, instead of the shop's
+-- material          also whether a price of 0 is meant
 -- design_packing    that packing, as shop_packing has the shop's; none where the design goes out without any
 -- supplier          also what of its shipping a cost carries: 'nothing', 'share' (of the goods' price) or 'spread' (over
 --                   the goods of a usual order)
 
 ALTER TABLE design ADD COLUMN has_own_packing INTEGER NOT NULL DEFAULT 0 CHECK (has_own_packing IN (0, 1));
+
+ALTER TABLE material ADD COLUMN is_meant_as_nothing INTEGER NOT NULL DEFAULT 0 CHECK (is_meant_as_nothing IN (0, 1));
 
 CREATE TABLE design_packing (
     design_id BLOB NOT NULL REFERENCES design (id),

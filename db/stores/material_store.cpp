@@ -13,13 +13,13 @@ namespace {
 
 const std::string kMaterialColumns =
     "name, kind, basis, fixed_price_micros, colour, rgb, stone_size, loss_ppm, sheet_form, "
-    "width_nm, height_nm, margin_nm, border_nm, gap_nm, is_one_way, share_basis, lifts";
+    "width_nm, height_nm, margin_nm, border_nm, gap_nm, is_one_way, share_basis, lifts, is_meant_as_nothing";
 
 Material takeMaterial(sqlite::Statement& row) {
     Material m;
     row >> m.id >> m.name >> m.kind >> m.basis >> m.fixedPrice >> m.stone.colour >> m.stone.rgb >> m.stone.size >>
         m.stone.loss >> m.sheet.form >> m.sheet.width >> m.sheet.height >> m.sheet.margin >> m.sheet.border >>
-        m.sheet.gap >> m.sheet.oneWay >> m.sheet.basis >> m.sheet.lifts;
+        m.sheet.gap >> m.sheet.oneWay >> m.sheet.basis >> m.sheet.lifts >> m.meantAsNothing;
     return m;
 }
 
@@ -45,7 +45,7 @@ void MaterialStore::write(const Material& m, const Stamp& stamp) {
     static const std::string sql = upsert("material", "id", kMaterialColumns);
     m_db.run(sql, m.id, m.name, m.kind, m.basis, m.fixedPrice, m.stone.colour, m.stone.rgb, m.stone.size, m.stone.loss,
              m.sheet.form, m.sheet.width, m.sheet.height, m.sheet.margin, m.sheet.border, m.sheet.gap, m.sheet.oneWay,
-             m.sheet.basis, m.sheet.lifts, stamp.seq);
+             m.sheet.basis, m.sheet.lifts, m.meantAsNothing, stamp.seq);
     m_db.run("DELETE FROM blank_size WHERE material_id = ?", m.id);
     for (std::size_t i = 0; i < m.sizes.size(); ++i)
         m_db.run("INSERT INTO blank_size (material_id, position, name, extra_cost_micros, surcharge_micros) "

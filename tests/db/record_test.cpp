@@ -91,6 +91,7 @@ TEST(Record, readsWhereAPriceComesFromOutOfTheSentenceOfBefore) {
         record["format"] = 1;
         record["value"].erase("origin");
         record["value"].erase("freight");
+        record["value"]["material"].erase("meant_as_nothing");
         record["value"]["price_from"] = sentence;
         const auto read = db::records::read<catalogue::PricedMaterial>(record.dump());
         EXPECT_TRUE(read) << sentence << ": " << (read ? "" : describe(read.error()));
@@ -209,7 +210,7 @@ TEST(Record, keepsWholeNumbersWhole) {
 
 TEST(Record, writesTheSameBytesForTheSameValue) {
     EXPECT_EQ(db::records::write(stone()), db::records::write(stone()));
-    EXPECT_TRUE(db::records::write(stone()).starts_with(R"({"format":1,"kind":"material","value":{"basis":)"));
+    EXPECT_TRUE(db::records::write(stone()).starts_with(R"({"format":2,"kind":"material","value":{"basis":)"));
 }
 
 // What must not be read, made from a good record.
@@ -240,7 +241,7 @@ INSTANTIATE_TEST_SUITE_P(
                            }},
                     Spoilt{"unknownKey", [](json& r) { r["value"]["stone"]["shape"] = "round"; }},
                     Spoilt{"unknownKeyOutside", [](json& r) { r["more"] = 1; }},
-                    Spoilt{"laterFormat", [](json& r) { r["format"] = 2; }, Code::TooNew},
+                    Spoilt{"laterFormat", [](json& r) { r["format"] = 99; }, Code::TooNew},
                     Spoilt{"formatZero", [](json& r) { r["format"] = 0; }},
                     Spoilt{"noFormat", [](json& r) { r.erase("format"); }},
                     Spoilt{"formatAsText", [](json& r) { r["format"] = "1"; }},
@@ -292,6 +293,17 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.offersMoreOnSheet = false;
     shop.countsDesignOverLines = true;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
+}
+
+TEST(Record, readsAMaterialOfBeforeAsOneWhoseNothingIsNotMeant) {
+    auto material = stone();
+    material.meantAsNothing = true;
+    expectSame(material);
+    auto saved = json::parse(db::records::write(material));
+    saved["format"] = 1;
+    saved["value"].erase("meant_as_nothing");
+    material.meantAsNothing = false;
+    EXPECT_EQ(db::records::read<catalogue::Material>(saved.dump()).value(), material);
 }
 
 TEST(Record, refusesWhatIsNoDayOrCurrency) {

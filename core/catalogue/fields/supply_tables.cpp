@@ -62,6 +62,10 @@ const Object& objectOf<Material>() {
             field<&T::stone>("stone", Term::Stone),
             field<&T::sheet>("sheet", Term::Sheet).asOneCause(),
             field<&T::sizes>("sizes", Term::Sizes, Length{200}),
+            field<&T::meantAsNothing>("meant_as_nothing", Term::MeantAsNothing)
+                .cameWith({{"material", 2}, {"priced-material", 3}})
+                .standingFor(false, "false")
+                .unpriced("says that nothing is meant, not how much"),
         }};
     return object;
 }

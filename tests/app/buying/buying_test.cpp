@@ -128,6 +128,31 @@ TEST_F(Buying, showsEachKitBesideBulk) {
     EXPECT_FALSE(find<QWidget>("kitPanel")->isVisible()) << "no kit is for it";
 }
 
+TEST_F(Buying, namesAPackWithoutAPriceUntilNothingIsMeant) {
+    choose("Paper boat", "24");
+    ASSERT_TRUE(settle());
+    EXPECT_FALSE(find<QLabel>("unpricedPacks")->isVisible());
+    for (auto pack : m_session->packs()) {
+        if (m_session->material(pack.material)->name != "Siam SS16" || !pack.usual) continue;
+        pack.prices = {{units::Count::of(1), {}}};
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(pack); }));
+        break;
+    }
+    ASSERT_TRUE(settle());
+    EXPECT_EQ(text("unpricedPacks"),
+              "Left out, because no price is given: <a href=\"0\">bag of 10 gross, Siam SS16</a>");
+    base::Id asked;
+    QObject::connect(m_page.get(), &buying::BuyingPage::priceAsked, m_page.get(),
+                     [&](const base::Id& material) { asked = material; });
+    Q_EMIT find<QLabel>("unpricedPacks")->linkActivated(QStringLiteral("0"));
+    auto siam = *m_session->material(asked);
+    EXPECT_EQ(siam.name, "Siam SS16");
+    siam.meantAsNothing = true;
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(siam); }));
+    ASSERT_TRUE(settle());
+    EXPECT_FALSE(find<QLabel>("unpricedPacks")->isVisible());
+}
+
 TEST_F(Buying, putsOnTheShelfWhatWasBoughtAtWhatItCost) {
     choose("Lantern", "24");
     ASSERT_TRUE(settle());

@@ -85,6 +85,25 @@ TEST_F(Counter, goesToThePacksOfAMaterialThatCostsNothing) {
     EXPECT_EQ(focused(), "packPrices0");
 }
 
+// Without any price there is none of the order; the sentence leads to the packs, of a material without packs to the
+// button that adds one.
+TEST_F(Counter, goesToThePacksOfAMaterialWithoutAPrice) {
+    orderLantern();
+    auto& session = m_window->session();
+    for (const auto& pack : std::vector(session.packs())) {
+        if (session.material(pack.material)->name != "Jet SS10") continue;
+        ASSERT_TRUE(session.change([&](db::Book& book) { return book.removePack(pack.id); }));
+    }
+    const QString link = "<a href=\"0\">Jet SS10 has no price; add a pack with a price to it in Supplies.</a>";
+    EXPECT_EQ(text("whyNoPrice"), link);
+    press(Qt::Key_F9);
+    EXPECT_EQ(text("footing"), link);
+    Q_EMIT find<QLabel>("whyNoPrice")->linkActivated(QStringLiteral("0"));
+    test::handleQueued();
+    EXPECT_EQ(field("materialName")->text(), "Jet SS10");
+    EXPECT_EQ(focused(), "addPack");
+}
+
 // 20.00 with 20 % of tax inside are 16.67 without: 20 ÷ 1.2 = 16.667. The rate is invented.
 TEST_F(Counter, saysATypedPriceWithAndWithoutTaxForAnExemptCustomer) {
     orderLantern();

@@ -114,6 +114,17 @@ TEST(LeftOut, namesAMaterialOnceThatCostsNothing) {
     EXPECT_EQ(found[0].field->id(), "PriceBreak.each_micros");
 }
 
+TEST(LeftOut, isNotSaidOfAMaterialThatIsMeantToCostNothing) {
+    auto book = sample::priceBook();
+    auto& jet = book.materials[idOf("Jet")];
+    jet.price->price = {};
+    jet.material.meantAsNothing = true;
+    const auto order = sample::orderOf({sample::lantern(24)});
+    EXPECT_EQ(said(leftOut(order, book)), Said{});
+    jet.material.meantAsNothing = false;
+    EXPECT_EQ(said(leftOut(order, book)), Said{"CostsNothing(Jet, 0.00)"});
+}
+
 // A new book has neither: what the owner has not set is said all together, in the order a shop is set up.
 TEST(LeftOut, isEverythingInABookThatSaysNothing) {
     const auto found = leftOut(sample::orderOf({sample::lantern(24)}), sample::freeBook());

@@ -298,6 +298,29 @@ TEST_F(KiteJob, saysPlainlyWhatIsLacking) {
     EXPECT_EQ(plans(9).of(Strategy::Bulk).impossible, base::say(Note::NoSupplierSells, "Aqua"));
 }
 
+// A bag of Jet at 0.00 is missing, not free: bulk has none, the mix takes the kit (23.00 as ever), and the pack is
+// named. With another pack at 4.00 it goes without the one; meant, it costs nothing: bulk is 25.50 less 4.00.
+TEST_F(KiteJob, aPackAtNothingIsMissingUnlessThatIsMeant) {
+    auto bag = m_supplies.packs[1];
+    m_supplies.packs[1].prices = {{Count::of(1), Money()}};
+    m_supplies.packs[1].name = "free bag";
+    EXPECT_EQ(plans(9).of(Strategy::Bulk).impossible, base::say(Note::PacksWithoutPrice, "Jet"));
+    EXPECT_EQ(cost(plans(9), Strategy::Mix), money(23));
+    EXPECT_EQ(job(9).unpriced, (std::vector<UnpricedPack>{{key(kJet), "Jet", "free bag"}}));
+    bag.id = key(90);
+    m_supplies.packs.push_back(bag);
+    EXPECT_EQ(cost(plans(9), Strategy::Bulk), money(25.5));
+    for (auto& material : m_supplies.materials) material.meantAsNothing = material.name == "Jet";
+    EXPECT_EQ(cost(plans(9), Strategy::Bulk), money(21.5));
+    EXPECT_TRUE(job(9).unpriced.empty());
+}
+
+// A price that falls to nothing from five bags on is no price either.
+TEST_F(KiteJob, aBreakToNothingIsMissingToo) {
+    m_supplies.packs[1].prices.push_back({Count::of(5), Money()});
+    EXPECT_EQ(job(9).unpriced.size(), 1U);
+}
+
 TEST_F(KiteJob, theSameDesignTwiceSharesItsTemplates) {
     layout::FitMemo fits;
     const auto line = lineOf(m_kite, m_supplies.materials, 3);
