@@ -350,7 +350,8 @@ class Scenario {
         bench.of(Step::SetUp) = {minutes(4), minutes(1), {}, {}};
         bench.of(Step::Brush) = {minutes(2), seconds(25), {}, seconds(30)};
         bench.of(Step::Lift) = {{}, seconds(20), {}, {}};
-        bench.of(Step::Press) = {{}, {}, seconds(40), {}};
+        bench.of(Step::Press).perPiece = seconds(10); // laying it
+        bench.of(Step::Press).perCycle = seconds(45); // loading, closing and opening the press
         bench.of(Step::Trim) = {{}, {}, seconds(30), {}};
         bench.of(Step::Pack) = {{}, {}, seconds(25), {}};
         bench.press.price = cents(84000);

@@ -25,24 +25,26 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
         const catalogue::fields::Field& field;
     };
     using catalogue::fields::fieldOf;
-    const std::array<Part, 4> parts{
-        Part{tr("a job"), &StepStandard::perJob, fieldOf<&StepStandard::perJob>()},
-        Part{tr("a colour"), &StepStandard::perColour, fieldOf<&StepStandard::perColour>()},
-        Part{tr("a piece"), &StepStandard::perPiece, fieldOf<&StepStandard::perPiece>()},
-        Part{tr("100 stones"), &StepStandard::per100Stones, fieldOf<&StepStandard::per100Stones>()}};
+    const std::array parts{Part{tr("a job"), &StepStandard::perJob, fieldOf<&StepStandard::perJob>()},
+                           Part{tr("a colour"), &StepStandard::perColour, fieldOf<&StepStandard::perColour>()},
+                           Part{tr("a piece"), &StepStandard::perPiece, fieldOf<&StepStandard::perPiece>()},
+                           Part{tr("100 stones"), &StepStandard::per100Stones, fieldOf<&StepStandard::per100Stones>()},
+                           Part{tr("a press cycle"), &StepStandard::perCycle, fieldOf<&StepStandard::perCycle>()}};
+    constexpr int kLearning = static_cast<int>(parts.size()) + 1;
     const auto label = [&](const QString& words, desk::Role role) {
         return new desk::TextLabel(words, desk::TextSize::Small, role, desk::Weight::Plain, this);
     };
-    for (int i = 0; i < 4; ++i)
+    for (int i = 0; i + 1 < kLearning; ++i)
         grid->addWidget(label(parts[static_cast<std::size_t>(i)].head, desk::Role::Muted), 0, i + 1);
-    grid->addWidget(label(tr("learning"), desk::Role::Muted), 0, 5);
+    grid->addWidget(label(tr("learning"), desk::Role::Muted), 0, kLearning);
     int row = 1;
     for (const auto step : catalogue::kSteps) {
         const auto name = words::nameOf(step);
         grid->addWidget(label(name, desk::Role::Ink), row, 0);
-        for (int i = 0; i < 4; ++i) {
+        for (int i = 0; i + 1 < kLearning; ++i) {
             const auto& part = parts[static_cast<std::size_t>(i)];
-            if (catalogue::isOncePerJob(step) && part.part == &StepStandard::perPiece) continue;
+            const bool isForPieces = part.part == &StepStandard::perPiece || part.part == &StepStandard::perCycle;
+            if (catalogue::isOncePerJob(step) && isForPieces) continue;
             auto* field = new desk::DurationField(formatter, this);
             desk::standsFor(*field, part.field);
             field->setObjectName(QStringLiteral("bench_%1_%2").arg(row).arg(i));
@@ -62,7 +64,7 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
             field->setAccessibleName(tr("%1, learning").arg(name));
             field->setUnitText(QStringLiteral("%"));
             desk::standsFor(*field, fieldOf<&StepStandard::learning>());
-            grid->addWidget(field, row, 5);
+            grid->addWidget(field, row, kLearning);
             connect(field, &desk::TypedField::committed, this, [this, field, step] {
                 const auto value = field->value();
                 if (!value) return;
@@ -74,7 +76,7 @@ BenchGrid::BenchGrid(ShopPresenter& presenter, const desk::Formatter& formatter,
         ++row;
     }
     auto* problem = new desk::ProblemNote(this);
-    grid->addWidget(problem, row, 0, 1, 6);
+    grid->addWidget(problem, row, 0, 1, kLearning + 1);
     std::vector<desk::TypedField*> fields;
     for (const auto& cell : m_cells) fields.push_back(cell.field);
     for (const auto& learning : m_learning) fields.push_back(learning.field);

@@ -313,7 +313,13 @@ QString CostWords::stepRule(const CostNode& node) const {
                 times << tr("%1: %2", "a place and the times of a step there")
                              .arg(atPlace(i), timesAt(step, places.subspan(i, 1)));
     auto how = ofSet(node, times.join(QStringLiteral("; ")));
-    if (!once) how = tr("%1, %2").arg(how, pieces(m_line.quantity));
+    if (!once && !how.isEmpty()) how = tr("%1, %2").arg(how, pieces(m_line.quantity));
+    if (!once && !standard.perCycle.isZero()) {
+        std::int64_t cycles = 0;
+        for (const auto& place : m_sheet.places) cycles += place.press.cycles;
+        const auto pressing = tr("%1 a press cycle × %2").arg(plain(standard.perCycle), plain(Count::of(cycles)));
+        how = how.isEmpty() ? pressing : tr("%1 + %2", "times of a step").arg(how, pressing);
+    }
     if (!once && standard.learning.ppm() != units::kPpm) how = tr("%1, learning %2").arg(how, plain(standard.learning));
     return tr("%1 = %2 × %3")
         .arg(how, in<Duration>(node, Operand::StepTime), in<costing::PerHour>(node, Operand::LabourRate));

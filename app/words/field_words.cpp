@@ -165,6 +165,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case TemplatesOnTheWall: return {QT_TRANSLATE_NOOP("Terms", "templates on the wall")};
     case Terms: return {QT_TRANSLATE_NOOP("Terms", "terms")};
     case TimeForHundredStones: return {QT_TRANSLATE_NOOP("Terms", "time for 100 stones")};
+    case TimeForACycle: return {QT_TRANSLATE_NOOP("Terms", "time for a press cycle")};
     case TimeForAColour: return {QT_TRANSLATE_NOOP("Terms", "time for a colour")};
     case TimeForAJob: return {QT_TRANSLATE_NOOP("Terms", "time for a job")};
     case TimeForAPiece: return {QT_TRANSLATE_NOOP("Terms", "time for a piece")};

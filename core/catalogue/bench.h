@@ -32,15 +32,17 @@ constexpr std::string_view nameOf(Step step) {
 }
 
 /// How long a step takes. A once-per-job step takes perJob + perColour × colours + per100Stones × stones of one
-/// piece / 100. A step done for every piece takes perJob once, and perPiece + perColour × colours + per100Stones ×
-/// stones / 100 for each piece. `learning` (Crawford) is the share of that time which the unit of twice the number
-/// takes: 100 % has no effect; range 50 to 100 %.
+/// piece / 100. A step done for every piece takes perJob once, perPiece + perColour × colours + per100Stones × stones /
+/// 100 for each piece, and perCycle for each press cycle that the pieces take: loading, closing and opening the press
+/// is done once for all that lie under its platen. `learning` (Crawford) is the share of the time for a piece, and for
+/// a cycle, which the one of twice the number takes: 100 % has no effect; range 50 to 100 %.
 struct StepStandard {
     units::Duration perJob;
     units::Duration perColour;
     units::Duration perPiece;
     units::Duration per100Stones;
     units::Rate learning = units::Rate::fromPercent(100);
+    units::Duration perCycle = {}; ///< of no step that is done once
 
     friend bool operator==(const StepStandard&, const StepStandard&) = default;
 };

@@ -80,6 +80,7 @@ enum class Operand : std::uint8_t {
     PerPiece,           ///< Duration: likewise, for each piece
     PerColour,          ///< Duration: likewise, for each colour
     Colours,            ///< Count: of the line
+    PerCycle,           ///< Duration: likewise, for each press cycle
     Per100Stones,       ///< Duration: likewise, for a hundred stones
     Stones,             ///< Count: of all colours on one piece
     StepTime,           ///< Duration: the bench is busy with a step

@@ -211,10 +211,30 @@ auto sumOfPlaces(In in, Of of) {
     return sumOfPlaces(in, of, [](const catalogue::Placement&) { return true; });
 }
 
+template<class Term>
+auto cycles(const Term& term, In in, std::size_t place) {
+    const auto& press = in.takes.places[place].press;
+    return term(Operand::Cycles, Count::of(press.cycles), [&](const auto& how) {
+        return ceiling(how(Operand::Pieces, in.pieces()) /
+                       how(Operand::PiecesAtOnce, Count::of(press.piecesPerPress))) *
+               how(Operand::PressesAPiece, Count::of(press.pressesPerPiece));
+    });
+}
+
+template<class Term>
+auto allCycles(const Term& term, In in) {
+    if (in.line.places.size() == 1) return cycles(term, in, 0);
+    std::int64_t sum = 0;
+    for (const auto& place : in.takes.places) sum += place.press.cycles;
+    return term(Operand::Cycles, Count::of(sum),
+                [&](const auto& how) { return sumOfPlaces(in, [&](std::size_t i) { return cycles(how, in, i); }); });
+}
+
 /// How long a step takes at some of the line's places, as catalogue::StepStandard says; what has been learned has no
 /// formula of the kind.
-template<class How>
-auto stepTimeAt(const How& how, In in, Step step, std::size_t first, std::span<const catalogue::Placement> places) {
+template<class How, class Cycles>
+auto stepTimeAt(const How& how, In in, Step step, std::size_t first, std::span<const catalogue::Placement> places,
+                Cycles cyclesThere) {
     const auto& standard = in.book.bench.of(step);
     const auto fixed = step == Step::Art && places[0].artTime ? *places[0].artTime : standard.perJob;
     std::int64_t colours = 0;
@@ -228,16 +248,22 @@ auto stepTimeAt(const How& how, In in, Step step, std::size_t first, std::span<c
         how(Operand::PerColour, standard.perColour) * how(Operand::Colours, Count::of(colours)) +
         how(Operand::Per100Stones, standard.per100Stones) * how(Operand::Stones, Count::of(stones)) / how.number(100);
     if (catalogue::isOncePerJob(step)) return toMillisecond(ofSet(how, in, first, perJob + byColourAndStone));
-    return perJob + toMillisecond((how(Operand::PerPiece, standard.perPiece) + byColourAndStone) *
-                                  how(Operand::Pieces, in.pieces()));
+    const auto forPieces =
+        (how(Operand::PerPiece, standard.perPiece) + byColourAndStone) * how(Operand::Pieces, in.pieces());
+    return perJob + toMillisecond(forPieces + how(Operand::PerCycle, standard.perCycle) * cyclesThere(how));
 }
 
 template<class How>
 auto stepTime(const How& how, In in, Step step) {
     const std::span<const catalogue::Placement> places = in.line.places;
-    if (catalogue::isForThePiece(step)) return stepTimeAt(how, in, step, 0, places);
+    if (catalogue::isForThePiece(step))
+        return stepTimeAt(how, in, step, 0, places, [&](const auto& term) { return allCycles(term, in); });
     return sumOfPlaces(
-        in, [&](std::size_t i) { return stepTimeAt(how, in, step, i, places.subspan(i, 1)); },
+        in,
+        [&](std::size_t i) {
+            return stepTimeAt(how, in, step, i, places.subspan(i, 1),
+                              [&](const auto& term) { return cycles(term, in, i); });
+        },
         [&](const auto& place) { return !catalogue::isOncePerJob(step) || !place.templatesOnWall; });
 }
 
@@ -248,16 +274,6 @@ constexpr auto labour = [](const auto& term, In in, std::size_t i) {
     if (in.book.bench.of(step).learning.ppm() != units::kPpm) return rate * term(Operand::StepTime, time);
     return rate * term(Operand::StepTime, time, [&](const auto& how) { return stepTime(how, in, step); });
 };
-
-template<class Term>
-auto cycles(const Term& term, In in, std::size_t place) {
-    const auto& press = in.takes.places[place].press;
-    return term(Operand::Cycles, Count::of(press.cycles), [&](const auto& how) {
-        return ceiling(how(Operand::Pieces, in.pieces()) /
-                       how(Operand::PiecesAtOnce, Count::of(press.piecesPerPress))) *
-               how(Operand::PressesAPiece, Count::of(press.pressesPerPiece));
-    });
-}
 
 template<class Term>
 auto oneCycle(const Term& term, In in) {
@@ -277,15 +293,6 @@ auto tests(const Term& term, In in) {
 template<class Term>
 auto running(const Term& term, In in) {
     return term(Operand::PressRunning, PerHour{in.book.bench.press.runningPerHour});
-}
-
-template<class Term>
-auto allCycles(const Term& term, In in) {
-    if (in.line.places.size() == 1) return cycles(term, in, 0);
-    std::int64_t sum = 0;
-    for (const auto& place : in.takes.places) sum += place.press.cycles;
-    return term(Operand::Cycles, Count::of(sum),
-                [&](const auto& how) { return sumOfPlaces(in, [&](std::size_t i) { return cycles(how, in, i); }); });
 }
 
 template<class Term>

@@ -5,6 +5,7 @@
 #include "core/units/fraction.h"
 
 #include <cmath>
+#include <numeric>
 
 namespace sp::needs {
 
@@ -51,24 +52,30 @@ Duration onceFor(Step step, const catalogue::StepStandard& standard, const catal
             .roundedHalfEven());
 }
 
-Duration forPieces(const catalogue::StepStandard& standard, const Work& work, std::int64_t pieces) {
+Duration forPieces(const catalogue::StepStandard& standard, const Work& work, std::int64_t pieces,
+                   std::int64_t cycles) {
     const units::Int128 one = hundredthsForOne(standard, standard.perPiece, work.colours, work.stones);
+    const units::Int128 cycle = standard.perCycle.milliseconds();
     if (standard.learning.ppm() == units::kPpm)
-        return standard.perJob + Duration::fromMilliseconds(Fraction::ratio(one * pieces, 100).roundedHalfEven());
-    const double learned = static_cast<double>(one) / 100 * totalTimeFactor(standard.learning, pieces);
+        return standard.perJob +
+               Duration::fromMilliseconds(Fraction::ratio(one * pieces + 100 * cycle * cycles, 100).roundedHalfEven());
+    double learned = static_cast<double>(one) / 100 * totalTimeFactor(standard.learning, pieces);
+    if (!standard.perCycle.isZero()) learned += static_cast<double>(cycle) * totalTimeFactor(standard.learning, cycles);
     return standard.perJob + Duration::fromMilliseconds(std::llround(learned));
 }
 
 Duration durationOf(Step step, const catalogue::StepStandard& standard, const catalogue::OrderLine& line,
-                    std::int64_t pieces, std::span<const units::Count> setPieces) {
+                    std::int64_t pieces, std::span<const std::int64_t> cycles,
+                    std::span<const units::Count> setPieces) {
     if (line.isCharge()) return {};
-    if (catalogue::isForThePiece(step)) return forPieces(standard, Work(line), pieces);
+    if (catalogue::isForThePiece(step))
+        return forPieces(standard, Work(line), pieces, std::accumulate(cycles.begin(), cycles.end(), std::int64_t{0}));
     Duration sum;
     for (std::size_t i = 0; i < line.places.size(); ++i) {
         const auto& place = line.places[i];
         sum += catalogue::isOncePerJob(step)
                    ? onceFor(step, standard, place, pieces, setPieces.empty() ? pieces : setPieces[i].value())
-                   : forPieces(standard, Work(place), pieces);
+                   : forPieces(standard, Work(place), pieces, cycles[i]);
     }
     return sum;
 }
@@ -92,10 +99,11 @@ Duration BenchTime::forPieces() const {
 Duration BenchTime::untilPacked() const { return forPieces() - of(Step::Pack); }
 
 BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces,
-                    std::span<const units::Count> setPieces) {
+                    std::span<const std::int64_t> cycles, std::span<const units::Count> setPieces) {
     BenchTime time;
     for (const Step step : catalogue::kSteps)
-        time.steps[static_cast<std::size_t>(step)] = durationOf(step, standards.of(step), line, pieces, setPieces);
+        time.steps[static_cast<std::size_t>(step)] =
+            durationOf(step, standards.of(step), line, pieces, cycles, setPieces);
     return time;
 }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/needs/requirements.h"
 
+#include <array>
+#include <span>
+
 namespace sp::needs {
 
 namespace {
@@ -69,7 +72,9 @@ base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, cons
         if (!place.templatesOnWall)
             for (const auto& stone : place.stones) takes.holes += stone.count.value();
     }
-    out.bench = benchTime(book.bench, line, pieces, setPieces);
+    std::array<std::int64_t, catalogue::kMaxPlaces> cycles{};
+    for (std::size_t i = 0; i < out.places.size(); ++i) cycles[i] = out.places[i].press.cycles;
+    out.bench = benchTime(book.bench, line, pieces, std::span(cycles).first(out.places.size()), setPieces);
     return out;
 }
 

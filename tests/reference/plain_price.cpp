@@ -88,7 +88,7 @@ struct Coster {
     }
 
     /// Milliseconds.
-    Whole timeOf(Step step) const {
+    Whole timeOf(Step step, Whole cycles) const {
         if (catalogue::isOncePerJob(step) && line.first().templatesOnWall) return 0;
         const auto& standard = book.bench.of(step);
         Whole stones = 0;
@@ -102,11 +102,17 @@ struct Coster {
             return even((Wide{fixed} * 100 + perColour + perStones) * n, Wide{100} * setOf);
         }
         const Wide one = Wide{standard.perPiece.milliseconds()} * 100 + perColour + perStones;
-        if (standard.learning.ppm() == kMillion) return standard.perJob.milliseconds() + even(one * n, 100);
-        long double factor = 0;
+        const Whole cycle = standard.perCycle.milliseconds();
+        if (standard.learning.ppm() == kMillion)
+            return standard.perJob.milliseconds() + even(one * n + Wide{cycle} * cycles * 100, 100);
         const long double exponent = std::log2(static_cast<long double>(standard.learning.ppm()) / kMillion);
-        for (Whole i = 1; i <= n; ++i) factor += std::pow(static_cast<long double>(i), exponent);
-        return standard.perJob.milliseconds() + std::llround(static_cast<long double>(one) / 100 * factor);
+        const auto factor = [&](Whole most) {
+            long double sum = 0;
+            for (Whole i = 1; i <= most; ++i) sum += std::pow(static_cast<long double>(i), exponent);
+            return sum;
+        };
+        return standard.perJob.milliseconds() + std::llround(static_cast<long double>(one) / 100 * factor(n) +
+                                                             static_cast<long double>(cycle) * factor(cycles));
     }
 
     /// How often a platen of `across` × `deep` covers the piece.
@@ -197,13 +203,23 @@ struct Coster {
             packed += freight(Part::FreightOnPacking, i, Part::PackingItem, book.find(packing[i].material));
         if (share.freight != 0) paid += add(Part::FreightOnOrder, 0, share.freight);
 
+        const auto border = backing ? base->material.sheet.border + base->material.sheet.border : units::Length{};
+        const auto width = line.first().width + border;
+        const auto height = line.first().height + border;
+        const Whole presses = std::min(covers(width, height, press.platenWidth, press.platenHeight),
+                                       covers(width, height, press.platenHeight, press.platenWidth));
+        Whole atOnce = 1;
+        if (presses == 1 && backing)
+            atOnce = fits.count({press.platenWidth, press.platenHeight}, {width, height}, {}).value();
+        cost.cycles = up(n, atOnce) * presses;
+
         Whole onceTime = 0;
         Whole pieceTime = 0;
         Whole pieceLabour = 0;
         Whole packTime = 0;
         Whole packLabour = 0;
         for (const auto step : catalogue::kSteps) {
-            const Whole time = timeOf(step);
+            const Whole time = timeOf(step, cost.cycles);
             if (time == 0) continue;
             const Whole amount = add(Part::LabourStep, static_cast<std::size_t>(step),
                                      even(Wide{rates.labourPerHour.micros()} * time, kHour));
@@ -216,15 +232,6 @@ struct Coster {
         }
         cost.milliseconds = onceTime + pieceTime;
 
-        const auto border = backing ? base->material.sheet.border + base->material.sheet.border : units::Length{};
-        const auto width = line.first().width + border;
-        const auto height = line.first().height + border;
-        const Whole presses = std::min(covers(width, height, press.platenWidth, press.platenHeight),
-                                       covers(width, height, press.platenHeight, press.platenWidth));
-        Whole atOnce = 1;
-        if (presses == 1 && backing)
-            atOnce = fits.count({press.platenWidth, press.platenHeight}, {width, height}, {}).value();
-        cost.cycles = up(n, atOnce) * presses;
         const Whole cycle = (press.dwell + press.handling).milliseconds();
         const Whole second = (press.secondDwell + press.handling).milliseconds();
         const Whole running = press.runningPerHour.micros();

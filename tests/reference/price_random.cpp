@@ -91,8 +91,8 @@ void drawBench(Draw& draw, PriceBook& book) {
     rates.spoilage = draw.share(200'000);
     rates.garmentAllowance = draw.money(40'000'000);
     for (auto& step : book.bench.steps) {
-        step = {draw.time(1'800'000), draw.time(120'000), draw.time(120'000), draw.time(60'000),
-                Rate::fromPercent(100)};
+        step = {draw.time(1'800'000), draw.time(120'000),     draw.time(120'000),
+                draw.time(60'000),    Rate::fromPercent(100), draw.once(3) ? draw.time(180'000) : Duration{}};
         if (draw.once(5)) step.learning = Rate::fromPpm(draw.from(500'000, 999'999));
     }
     auto& press = book.bench.press;

@@ -116,6 +116,12 @@ void pressedTwice(CostCase& of) {
     of.book.materials[idOf("Aqua")].price->price = Money::fromMicros(4'861'250);
 }
 
+void pressedTogether(CostCase& of) {
+    of.book.bench.of(Step::Press) = {Duration::fromSeconds(30), {}, Duration::fromMilliseconds(8'500), {}};
+    of.book.bench.of(Step::Press).perCycle = Duration::fromSeconds(45);
+    of.book.bench.of(Step::Trim).perCycle = Duration::fromSeconds(5);
+}
+
 void nextToNothing(CostCase& of) {
     of.book.shop.usualTape = {};
     of.book.shop.usualTemplate = {};
@@ -165,6 +171,7 @@ std::vector<CostCase> costCases() {
         {"learning and art time", 60, {learning}},
         {"larger than the platen", 7, {largerThanThePlaten}},
         {"pressed twice", 33, {pressedTwice}},
+        {"pressed together", 33, {pressedTogether}},
         {"next to nothing", 3, {nextToNothing}},
         {"abroad", 24, {abroad}},
         {"packing by amount and for the order", 24, {packedByTheShop}},

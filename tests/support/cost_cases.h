@@ -22,8 +22,8 @@ struct CostCase {
 
 /// Lines that together take every shape of every part of the cost sheet: sheets and rolls, whole and by position, one
 /// and many lifts, blanks with sizes, the customer's own garment, templates on the wall and spread over planned pieces,
-/// learning, pieces larger than the platen, card fees of rules 2, a shop that charges next to nothing, another currency
-/// and unit.
+/// learning, times for a press cycle, pieces larger than the platen, card fees of rules 2, a shop that charges next to
+/// nothing, another currency and unit.
 std::vector<CostCase> costCases();
 
 } // namespace sp::sample

@@ -13,6 +13,9 @@ const Object& objectOf<StepStandard>() {
                                    field<&T::perPiece>("per_piece_ms", Term::TimeForAPiece, kTimes),
                                    field<&T::per100Stones>("per_100_stones_ms", Term::TimeForHundredStones, kTimes),
                                    field<&T::learning>("learning_ppm", Term::LearningRate, Range{500'000, 1'000'000}),
+                                   field<&T::perCycle>("per_cycle_ms", Term::TimeForACycle, kTimes)
+                                       .cameWith({{"bench", 2}})
+                                       .standingFor(units::Duration{}, "0"),
                                }};
     return object;
 }

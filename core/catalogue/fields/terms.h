@@ -164,6 +164,7 @@ namespace sp::catalogue::fields {
     X(TemplatesOnTheWall)                                                                                              \
     X(Terms)                                                                                                           \
     X(TimeForHundredStones)                                                                                            \
+    X(TimeForACycle)                                                                                                   \
     X(TimeForAColour)                                                                                                  \
     X(TimeForAJob)                                                                                                     \
     X(TimeForAPiece)                                                                                                   \

@@ -375,19 +375,19 @@ TEST(SizeText, readsWhatItWrites) {
         EXPECT_FALSE(supplies::parseSizes(text, formatter).has_value()) << text;
 }
 
-// 23 Lanterns at 7.50 are 172.50, 24 at 7.10 170.40: both prices stand in the cost sheet's tests of the demo. The
+// 23 Lanterns at 7.20 are 165.60, 24 at 6.80 163.20: both prices stand in the cost sheet's tests of the demo. The
 // picture is read out, follows the ladder, and without cliffs says so.
 TEST_F(Places, shopDrawsTheLadderOfADesign) {
     open<shop::ShopPage>();
     auto* picture = m_page->findChild<QWidget*>(QStringLiteral("ladderPicture"));
     const auto said = [&](const char* name) { return m_page->findChild<QLabel*>(QLatin1String(name))->text(); };
     type("ladderDesign", "Lantern");
-    EXPECT_TRUE(said("ladderCliffs").startsWith("23 come to more than 24, which are 170.40."))
+    EXPECT_TRUE(said("ladderCliffs").startsWith("23 come to more than 24, which are 163.20."))
         << said("ladderCliffs").toStdString();
     picture->setFocus();
     QTest::keyClick(picture, Qt::Key_Home);
     for (int i = 0; i < 22; ++i) QTest::keyClick(picture, Qt::Key_Right);
-    EXPECT_EQ(said("ladderPoint"), "23 pieces: 7.50 each, 172.50 in all; 24 come to less, 170.40");
+    EXPECT_EQ(said("ladderPoint"), "23 pieces: 7.20 each, 165.60 in all; 24 come to less, 163.20");
     EXPECT_EQ(picture->accessibleDescription(), said("ladderPoint"));
     QTest::keyClick(picture, Qt::Key_PageUp);
     EXPECT_TRUE(said("ladderPoint").startsWith("35 pieces:")) << said("ladderPoint").toStdString();

@@ -49,6 +49,40 @@ INSTANTIATE_TEST_SUITE_P(
                                                Duration::fromMinutes(1), Duration::fromSeconds(10)};
                 },
                 Part::LabourStep, indexOf(Step::Brush), 16'200'000},
+        // 24 squares are 2 cycles under a platen that takes 4 × 5 of them: 1 min once, 24 × 10 s and 2 × 45 s are
+        // 6 min 30 s at 0.30 a minute
+        PartRow{"a step for every press cycle",
+                [](Line&, Book& b) {
+                    labourCosts(b);
+                    b.bench.of(Step::Press) = {Duration::fromMinutes(1), {}, Duration::fromSeconds(10), {}};
+                    b.bench.of(Step::Press).perCycle = Duration::fromSeconds(45);
+                },
+                Part::LabourStep, indexOf(Step::Press), 1'950'000},
+        // Of garments one lies under it at a time: 24 × 55 s are 22 min
+        PartRow{"a step for every press cycle of garments",
+                [](Line& l, Book& b) {
+                    onHoodie(l);
+                    labourCosts(b);
+                    b.bench.of(Step::Press).perPiece = Duration::fromSeconds(10);
+                    b.bench.of(Step::Press).perCycle = Duration::fromSeconds(45);
+                },
+                Part::LabourStep, indexOf(Step::Press), 6'600'000},
+        // A time for a cycle has no meaning in a step done once
+        PartRow{"a step once a job beside press cycles",
+                [](Line&, Book& b) {
+                    labourCosts(b);
+                    b.bench.of(Step::Weed).perJob = Duration::fromMinutes(15);
+                    b.bench.of(Step::Weed).perCycle = Duration::fromMinutes(5);
+                },
+                Part::LabourStep, indexOf(Step::Weed), 4'500'000},
+        // Crawford at 80 %: of 2 cycles the second takes 80 %, 1.8 × 10 min at 0.30 a minute
+        PartRow{"press cycles that are learned",
+                [](Line&, Book& b) {
+                    labourCosts(b);
+                    b.bench.of(Step::Press).perCycle = Duration::fromMinutes(10);
+                    b.bench.of(Step::Press).learning = Rate::fromPercent(80);
+                },
+                Part::LabourStep, indexOf(Step::Press), 5'400'000},
         // Crawford at 80 %, total of 4 units 3.142 (printed tables of operations textbooks; from memory), to more
         // places 1 + 0.8 + 3^log2(0.8) + 0.64 = 3.1421037: 10 min × that = 31.421037 min = 1,885,262 ms, and 5 min
         // once: 2,185,262 ms at 18.00 an hour
