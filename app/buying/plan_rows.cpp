@@ -3,6 +3,7 @@
 
 #include "app/buying/buying_words.h"
 #include "app/words/names.h"
+#include "app/words/spare_words.h"
 #include "app/words/words.h"
 #include "core/supply/plan_figures.h"
 
@@ -50,7 +51,8 @@ PlanRow orderRow(const Answer& answer, const supply::PurchasePlan& plan, const s
 }
 
 QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const desk::Formatter& formatter) {
-    const auto pieces = formatter.count(Count::of(line.pieces));
+    const auto taking = line.piecesTaking(take);
+    const auto pieces = formatter.count(Count::of(taking));
     switch (take.kind) {
     case NeedKind::Stones:
         return take.loss.isZero() ? QStringLiteral("%1 × %2").arg(pieces, formatter.count(take.perPiece))
@@ -59,12 +61,12 @@ QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const
     case NeedKind::Cuts:
         return take.lifts == 1
                    ? words::counted("Buying", QT_TRANSLATE_N_NOOP("Buying", "%1 pieces, %2 a sheet"),
-                                    "%1 piece, %2 a sheet", line.pieces)
+                                    "%1 piece, %2 a sheet", taking)
                          .arg(pieces)
                          .arg(take.perSheet)
                    : words::counted("Buying",
                                     QT_TRANSLATE_N_NOOP("Buying", "%1 pieces, each cut lifts %2 times, %3 a sheet"),
-                                    "%1 piece, each cut lifts %2 times, %3 a sheet", line.pieces)
+                                    "%1 piece, each cut lifts %2 times, %3 a sheet", taking)
                          .arg(pieces)
                          .arg(take.lifts)
                          .arg(take.perSheet);
@@ -83,7 +85,7 @@ QString takeRule(const supply::JobLine& line, const supply::JobTake& take, const
 }
 
 PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
-    PlanRow row{Buying::tr("Needed"), {}, {}, {}};
+    PlanRow row{Buying::tr("Needed"), sparesOf(answer).join(QLatin1Char(' ')), {}, {}};
     for (const auto& need : answer.plans.needs) {
         QStringList rules;
         for (const auto& line : answer.job.lines)
@@ -128,6 +130,12 @@ QString packWords(const supply::Job& job, const supply::PlannedPack& pack, const
     if (!offer->material.empty()) words += QStringLiteral(", ") + qs(offer->material);
     if (offer->withTemplates) words += Buying::tr(", templates cut");
     return words;
+}
+
+QStringList sparesOf(const Answer& answer) {
+    std::vector<words::SparesOfLine> lines;
+    for (const auto& line : answer.job.lines) lines.push_back({line.title, line.spares});
+    return words::spareNotes(lines, answer.job.spares);
 }
 
 std::vector<PlanRow> rowsOf(const Answer& answer, Strategy which, const desk::Formatter& formatter) {

@@ -20,6 +20,9 @@ struct PlanRow {
 /// without a plan.
 std::vector<PlanRow> rowsOf(const Answer& answer, supply::Strategy strategy, const desk::Formatter& formatter);
 
+/// How many spares the job has and why, a sentence a line.
+QStringList sparesOf(const Answer& answer);
+
 /// "2 × bag of 10 gross, Aquamarine SS10"
 QString packWords(const supply::Job& job, const supply::PlannedPack& pack, const desk::Formatter& formatter);
 

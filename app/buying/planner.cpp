@@ -37,6 +37,7 @@ std::shared_ptr<const supply::Supplies> suppliesOf(session::BookSession& session
     supplies->usualTape = shop.usualTape;
     supplies->usualTemplate = shop.usualTemplate;
     supplies->packing = shop.packing;
+    supplies->spares = needs::spareRuleOf(shop);
     supplies->cutsTemplates = cutsTemplates;
     supplies->words.untitled = words::text(base::say(needs::Note::ThisLine));
     supplies->words.readyCut = [words = Buying::tr("Templates of %1, ready cut")](const std::string& title) {
@@ -131,7 +132,7 @@ class Planner::Work {
             tell([shown, isComplete](Planner& planner) { Q_EMIT planner.curveGrew(shown, isComplete); });
         };
         for (std::int64_t n = 1; n <= last && !isStale() && !whole.hasExpired(kCurveBudget); ++n) {
-            job.lines.front().pieces = n;
+            supply::setPieces(job, n);
             if (n == answer.job.pieces()) {
                 points.push_back(supply::pointOf(answer.job, answer.plans));
             } else {

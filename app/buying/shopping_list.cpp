@@ -39,6 +39,7 @@ std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const de
     const auto& plan = *answer.plans.of(Strategy::Mix).plan;
     std::vector<ListLine> lines{{Face::Title, Buying::tr("Shopping list"), {}, false, 0},
                                 {Face::Small, job, {}, false, 0}};
+    for (const auto& note : sparesOf(answer)) lines.push_back({Face::Small, note, {}, false, 0});
     if (plan.packs.empty())
         lines.push_back({Face::Body, Buying::tr("Nothing has to be bought: the shelf is enough."), {}, false, 12});
     for (const auto& order : plan.orders) {

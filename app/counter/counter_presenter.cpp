@@ -57,6 +57,10 @@ units::Date CounterPresenter::validUntil() const {
     return m_quote.validUntil.value_or(order().quotedOn.plusDays(m_prices.shop.rules.validDays));
 }
 
+needs::LineSpares CounterPresenter::spares() const {
+    return needs::sparesOf(order().lines, needs::spareRuleOf(m_prices.shop)).at(static_cast<std::size_t>(m_current));
+}
+
 const pricing::PricedLine* CounterPresenter::pricedLine() const {
     if (!m_priced || !hasLine()) return nullptr;
     return &m_priced->lines[static_cast<std::size_t>(m_current)];

@@ -3,6 +3,7 @@
 
 #include "app/counter/unread_entries.h"
 #include "app/session/book_session.h"
+#include "core/needs/spares.h"
 #include "core/pricing/ladder.h"
 #include "core/pricing/left_out.h"
 #include "core/pricing/price_order.h"
@@ -48,6 +49,8 @@ class CounterPresenter : public QObject {
     bool hasLine() const { return m_current >= 0; }
     const catalogue::OrderLine& line() const { return m_quote.order.lines[static_cast<std::size_t>(m_current)]; }
     const pricing::PricedLine* pricedLine() const;
+    /// The spares of the current line; only with a line.
+    needs::LineSpares spares() const;
     /// The cost sheet of the current line; empty while there is no price.
     std::optional<costing::CostSheet> costSheet() const;
     /// Prices of other quantities of the current line; empty while there is no price.

@@ -16,6 +16,7 @@
 #include "core/catalogue/fields/tables.h"
 #include "core/needs/line_check.h"
 #include "core/needs/material_need.h"
+#include "core/needs/spares.h"
 
 #include <QHBoxLayout>
 #include <QToolButton>
@@ -458,6 +459,8 @@ void LinePanel::refreshBench() {
     if (!press.secondPressShare.isZero())
         notes << tr("A second press of %1 in %2 of the pieces.")
                      .arg(m_formatter.duration(press.secondDwell), m_formatter.rate(press.secondPressShare));
+    if (const auto spares = needs::spareNote(m_presenter.spares(), needs::spareRuleOf(m_presenter.prices().shop)))
+        notes << words::sentence(*spares);
     m_note->setText(notes.join(QLatin1Char(' ')));
 }
 
@@ -467,12 +470,12 @@ void LinePanel::refreshShortage() {
     if (priced && !m_presenter.isIssued()) {
         const auto& shelf = m_presenter.session().shelf();
         const auto& line = m_presenter.line();
+        const auto made = line.quantity.value() + m_presenter.spares().pieces;
         for (const auto& [id, perPiece] : stonesOf(line)) {
             const auto* material = m_presenter.prices().find(id);
             const auto found = shelf.find(id);
             const auto there = found == shelf.end() ? 0 : found->second;
-            const auto need =
-                needs::wholeFor(needs::needOfStone(perPiece, material->material), needs::piecesToMake(line));
+            const auto need = needs::wholeFor(needs::needOfStone(perPiece, material->material), made);
             if (need > there)
                 shortages << words::counted("sp::counter::LinePanel",
                                             QT_TRANSLATE_N_NOOP("sp::counter::LinePanel", "%1 is short by %2 stones."),

@@ -144,14 +144,13 @@ void StoneRows::refresh() {
     const auto& line = m_presenter.line();
     const auto& stones = place->stones;
     const auto& shelf = m_presenter.session().shelf();
+    const auto made = line.quantity.value() + m_presenter.spares().pieces;
     for (std::size_t i = 0; i < m_rows.size() && i < stones.size(); ++i) {
         const auto* priced = m_presenter.prices().find(stones[i].material);
         const auto found = shelf.find(stones[i].material);
         const std::int64_t there = found == shelf.end() ? 0 : found->second;
         const bool known = m_presenter.priced().has_value() && priced;
-        const auto need =
-            known ? needs::wholeFor(needs::needOfStone(stones[i].count, priced->material), needs::piecesToMake(line))
-                  : 0;
+        const auto need = known ? needs::wholeFor(needs::needOfStone(stones[i].count, priced->material), made) : 0;
         m_rows[i].toBrush->setFigure(known ? m_formatter.count(units::Count::of(need)) : QStringLiteral("—"));
         m_rows[i].onShelf->setFigure(m_formatter.count(units::Count::of(there)));
         m_rows[i].onShelf->setRole(known && need > there && m_presenter.canChange() ? Role::Warn : Role::Ink);

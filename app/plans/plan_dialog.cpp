@@ -11,6 +11,7 @@
 #include "app/plans/measure_table.h"
 #include "app/plans/plan_picture.h"
 #include "app/words/names.h"
+#include "app/words/spare_words.h"
 #include "app/words/words.h"
 
 #include <QDir>
@@ -62,6 +63,10 @@ void PlanDialog::build() {
         note->setWordWrap(true);
         head.words->insertWidget(head.words->count() - 1, note);
     }
+    m_spares = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_spares->setObjectName(QStringLiteral("planSpares"));
+    m_spares->setWordWrap(true);
+    head.words->insertWidget(head.words->count() - 1, m_spares);
     if (m_question.asksPieces) {
         m_pieces = new desk::CountField(m_formatter, this);
         m_pieces->setObjectName(QStringLiteral("planPieces"));
@@ -115,6 +120,9 @@ void PlanDialog::ask() {
         m_question.lines.front().quantity = *count;
     }
     auto lists = planning::cutLists(m_question.lines, m_prices);
+    const auto spares = lists ? words::spareNotes(m_question.lines, m_prices.shop) : QStringList();
+    m_spares->setText(spares.join(QLatin1Char(' ')));
+    m_spares->setVisible(!spares.isEmpty());
     if (!lists) {
         m_planner.ask({});
         say(words::sentence(lists.error()));
@@ -246,6 +254,8 @@ void PlanDialog::showPreview() {
     paper::PlanSheetInput input;
     input.title = m_question.title;
     input.note = m_question.note;
+    if (!m_spares->text().isEmpty())
+        input.note += (input.note.isEmpty() ? QString() : QStringLiteral(" ")) + m_spares->text();
     input.shop = &m_prices.shop;
     input.words = m_words;
     for (const auto& answer : m_planner.answers())

@@ -56,6 +56,7 @@ class PlanDialog : public QDialog {
     SheetPlanner m_planner;
     desk::CountField* m_pieces = nullptr;
     desk::TextLabel* m_said = nullptr;
+    desk::TextLabel* m_spares = nullptr; ///< how many, and why
     QScrollArea* m_scroll = nullptr;
     QCheckBox* m_measures = nullptr;
     QPushButton* m_print = nullptr;

@@ -125,6 +125,11 @@ void ShopPage::buildRates() {
                                       tr("bench hours that carry the overhead"));
     m_shop.percent(card, tr("Spoilage"), "spoilage", kAt<&Shop::rates, &ShopRates::spoilage>,
                    tr("percent of the pieces made"));
+    m_shop.choice<catalogue::Spares>(card, tr("Spares are planned"), "spares",
+                                     {{tr("where half a piece is expected to spoil"), catalogue::Spares::WhereExpected},
+                                      {tr("always, one at least"), catalogue::Spares::Always},
+                                      {tr("never"), catalogue::Spares::Never}},
+                                     kAt<&Shop::rates, &ShopRates::spares>);
     m_shop.value<desk::MoneyField>(card, tr("Replacing a garment"), "garmentAllowance",
                                    kAt<&Shop::rates, &ShopRates::garmentAllowance>, tr("a customer’s own, spoiled"));
 }

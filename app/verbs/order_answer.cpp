@@ -5,8 +5,10 @@
 #include "app/verbs/owner_answer.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/sheet_words.h"
+#include "app/words/words.h"
 #include "core/catalogue/fields/names.h"
 #include "core/costing/per_piece.h"
+#include "core/needs/spares.h"
 #include "core/pricing/ladder.h"
 #include "core/quoting/owner_figures.h"
 #include "core/quoting/sheet_maker.h"
@@ -37,6 +39,7 @@ class Answering {
         : m_order(order)
         , m_book(book)
         , m_priced(priced)
+        , m_spares(needs::sparesOf(order.lines, needs::spareRuleOf(book.shop)))
         , m_sheet(quoting::contentOf({{}, order, book, priced, {}, {}, words::SheetWords()})) {}
 
     base::Result<OrderAnswer> make(layout::FitMemo& fits) {
@@ -49,6 +52,21 @@ class Answering {
     const units::Currency& currency() const { return m_book.shop.currency; }
     std::string exact(Money amount) const { return units::formatExact(amount, currency()); }
     std::string shown(Money amount) const { return units::formatMoney(amount, currency()); }
+
+    Json sparesJson(const needs::LineSpares& spares) const {
+        const auto rule = needs::spareRuleOf(m_book.shop);
+        const auto note = needs::spareNote(spares, rule);
+        if (!note) return nullptr;
+        return {{"pieces", spares.pieces},
+                {"of_pieces", spares.of},
+                {"expected", needs::expectedSpoiled(spares.of, rule.spoilage).approximate()},
+                {"says", words::text(*note)}};
+    }
+
+    std::string sparesText(const needs::LineSpares& spares) const {
+        const auto note = needs::spareNote(spares, needs::spareRuleOf(m_book.shop));
+        return note ? words::text(*note) + "\n" : std::string();
+    }
 
     base::Done addLine(std::size_t i, layout::FitMemo& fits) {
         const auto& ordered = m_order.lines[i];
@@ -91,13 +109,14 @@ class Answering {
                            {"card_fee_each", exact(figures.cardFeeEach)},
                            {"floor_each", exact(figures.floorEach)},
                            {"profit_each", exact(figures.profitEach)},
+                           {"spares", sparesJson(m_spares[i])},
                            {"earnings", earningsJson(line.earnings, currency())},
                            {"ladder", std::move(steps)},
                            {"more_for_less", moreJson(more, currency())}});
         m_text += verbs::line(QT_TRANSLATE_NOOP("App", "What %1 × %2 costs the shop"),
                               units::formatCount(ordered.quantity), ordered.title) +
                   costText(tree, costing::shownForOneOf(*sheet, units::Count::of(1), currency()), currency()) +
-                  moreText(more, ordered.quantity, currency()) + "\n";
+                  moreText(more, ordered.quantity, currency()) + sparesText(m_spares[i]) + "\n";
         return {};
     }
 
@@ -165,6 +184,7 @@ class Answering {
     const catalogue::Order& m_order;
     const catalogue::PriceBook& m_book;
     const pricing::PricedOrder& m_priced;
+    std::vector<needs::LineSpares> m_spares;
     quoting::SheetContent m_sheet;
     Json m_lines = Json::array();
     std::string m_text;

@@ -146,6 +146,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Sizes: return {QT_TRANSLATE_NOOP("Terms", "sizes")};
     case SmallPicture: return {QT_TRANSLATE_NOOP("Terms", "small picture")};
     case SmallestOrder: return {QT_TRANSLATE_NOOP("Terms", "smallest order")};
+    case Spares: return {QT_TRANSLATE_NOOP("Terms", "spares")};
     case Spoilage: return {QT_TRANSLATE_NOOP("Terms", "spoilage")};
     case Stage: return {QT_TRANSLATE_NOOP("Terms", "stage")};
     case StepOfTheDeposit: return {QT_TRANSLATE_NOOP("Terms", "step of the deposit")};

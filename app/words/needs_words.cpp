@@ -52,6 +52,12 @@ Source sourceOf(needs::Note note) {
     case Template: return {QT_TRANSLATE_NOOP("Needs", "template")};
     case Packing: return {QT_TRANSLATE_NOOP("Needs", "packing")};
     case StoneInRow: return {QT_TRANSLATE_NOOP("Needs", "stone in row %1")};
+    case NoSpares: return {QT_TRANSLATE_NOOP("Needs", "No spares: only %1 of %2 is expected to be spoiled.")};
+    case SparesPlanned: return {QT_TRANSLATE_NOOP("Needs", "Spares: %1, as %2 of %3 are expected to be spoiled.")};
+    case SparesOfSize: return {QT_TRANSLATE_NOOP("Needs", "Spares: %1 in %4, as %2 of %3 are expected to be spoiled.")};
+    case SparesElsewhere:
+        return {QT_TRANSLATE_NOOP("Needs",
+                                  "Spares: %1 with another line on the same, as %2 of %3 are expected to be spoiled.")};
     }
     return {};
 }

@@ -93,6 +93,13 @@ struct PriceRules {
     friend bool operator==(const PriceRules&, const PriceRules&) = default;
 };
 
+/// When pieces are made besides those handed over, because some are expected to be spoiled (needs/spares.h).
+enum class Spares {
+    WhereExpected, ///< where half a piece or more is
+    Always,        ///< one at least
+    Never
+};
+
 /// What an hour and a month cost.
 struct ShopRates {
     units::Money labourPerHour;
@@ -100,6 +107,7 @@ struct ShopRates {
     units::Duration productivePerMonth; ///< bench hours that carry the overhead, above zero
     units::Rate spoilage;               ///< share of the pieces made that cannot be sold, 0 to below 100 %
     units::Money garmentAllowance;      ///< what replacing one of the customer's own garments is reckoned at
+    Spares spares = Spares::WhereExpected;
 
     friend bool operator==(const ShopRates&, const ShopRates&) = default;
 };

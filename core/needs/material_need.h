@@ -59,8 +59,4 @@ std::int64_t wholeFor(const MaterialNeed& need, std::int64_t pieces);
 /// ⌈n ÷ by⌉ of counts: n 0 or more, by 1 or more.
 constexpr std::int64_t ceilDivide(std::int64_t n, std::int64_t by) { return (n + by - 1) / by; }
 
-/// The pieces that must be made for a line to hand over its pieces: what plans and lists reckon with. The same number;
-/// pieces that are expected to be spoiled are a cost of their own (costing), not made ahead.
-constexpr std::int64_t piecesToMake(const catalogue::OrderLine& line) { return line.quantity.value(); }
-
 } // namespace sp::needs

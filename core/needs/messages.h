@@ -27,14 +27,19 @@ namespace sp::needs {
     X(LossOutOfRange, OutOfRange)                                                                                      \
     X(NoBase, Missing)
 
-// A line without a title, and what a material is to a line.
+// A line without a title, and what a material is to a line. Then the spares of a line: how many, the pieces expected to
+// be spoiled, of how many pieces, and in which size.
 #define SP_NEEDS_NOTES(X)                                                                                              \
     X(ThisLine)                                                                                                        \
     X(Base)                                                                                                            \
     X(Tape)                                                                                                            \
     X(Template)                                                                                                        \
     X(Packing)                                                                                                         \
-    X(StoneInRow)
+    X(StoneInRow)                                                                                                      \
+    X(NoSpares)                                                                                                        \
+    X(SparesPlanned)                                                                                                   \
+    X(SparesOfSize)                                                                                                    \
+    X(SparesElsewhere)
 
 SP_FAULTS(Needs, SP_NEEDS_FAULTS)
 SP_NOTES(Needs, SP_NEEDS_NOTES)

@@ -59,7 +59,7 @@ struct Requirements {
 };
 
 /// What `line` takes when `pieces` of it are made, whatever its own quantity: costing asks for the pieces handed over
-/// (what is spoiled is a part of the cost of its own), plans and lists for piecesToMake. `setPieces` as in benchTime;
+/// (what is spoiled is a part of the cost of its own), plans and lists for those and the spares (spares.h). `setPieces` as in benchTime;
 /// the sheets of a shared set are those of the whole set. No text is made unless it is an error's. Errors: what
 /// checkLine refuses; TooLarge when a piece does not fit its sheet or a figure outgrows the program.
 base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book,

@@ -5,6 +5,7 @@
 #include "core/needs/line_check.h"
 #include "core/needs/shared_sets.h"
 #include "core/needs/sheet_use.h"
+#include "core/needs/spares.h"
 #include "core/planning/messages.h"
 
 #include <algorithm>
@@ -65,23 +66,25 @@ struct LineDesign {
     const catalogue::OrderLine* line;
     const catalogue::Placement* place;
     std::string name;
-    bool hasOwnSet; ///< else an earlier one's templates serve it
+    bool hasOwnSet;    ///< else an earlier one's templates serve it
+    std::int64_t made; ///< pieces, the spares counted in
 };
 
 std::vector<LineDesign> designsOf(std::span<const catalogue::OrderLine> lines, const catalogue::PriceBook& book) {
     const auto sets = needs::sharedSets(lines, book);
+    const auto spares = needs::sparesOf(lines, needs::spareRuleOf(book.shop));
     std::vector<LineDesign> designs;
     for (std::size_t i = 0; i < lines.size(); ++i)
         for (std::size_t k = 0; k < lines[i].places.size(); ++k) {
             const auto& place = lines[i].places[k];
-            designs.push_back({&lines[i], &place, nameOf(lines[i], place), needs::hasOwnSet(sets, i, k)});
+            designs.push_back({&lines[i], &place, nameOf(lines[i], place), needs::hasOwnSet(sets, i, k),
+                               lines[i].quantity.value() + spares[i].pieces});
         }
     return designs;
 }
 
 base::Done checkLineSize(const catalogue::OrderLine& line) {
-    if (needs::isNumberOfPieces(needs::piecesToMake(line)) && std::ranges::all_of(line.places, needs::hasSize))
-        return {};
+    if (needs::isNumberOfPieces(line.quantity.value()) && std::ranges::all_of(line.places, needs::hasSize)) return {};
     return base::fail(Fault::NothingToCut, line.title,
                       line.title.empty() ? base::asValue(Note::ALine) : base::asValue(line.title));
 }
@@ -201,7 +204,7 @@ base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine
         if (auto ok = checkLineSize(line); !ok) return base::fail(ok.error());
     const auto designs = designsOf(lines, book);
     if (const auto& sheet = book.shop.usualTemplate; !sheet.isNone())
-        for (const auto& [line, place, name, hasOwnSet] : designs) {
+        for (const auto& [line, place, name, hasOwnSet, made] : designs) {
             if (place->templatesOnWall || !hasOwnSet) continue;
             for (const auto& stone : place->stones)
                 if (auto ok = found.add(sheet, *place, name + ", " + found.stoneName(stone.material), 1); !ok)
@@ -210,14 +213,12 @@ base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine
     if (const auto& tape = book.shop.usualTape; !tape.isNone()) {
         const auto* known = book.find(tape);
         const auto need = known ? needs::needOfTape(known->material) : needs::MaterialNeed{};
-        for (const auto& [line, place, name, hasOwnSet] : designs)
-            if (auto ok = found.add(tape, *place, name, needs::cutsFor(need, needs::piecesToMake(*line))); !ok)
-                return base::fail(ok.error());
+        for (const auto& [line, place, name, hasOwnSet, made] : designs)
+            if (auto ok = found.add(tape, *place, name, needs::cutsFor(need, made)); !ok) return base::fail(ok.error());
     }
-    for (const auto& [line, place, name, hasOwnSet] : designs) {
+    for (const auto& [line, place, name, hasOwnSet, made] : designs) {
         if (line->customersGarment || line->baseMaterial.isNone()) continue;
-        if (auto ok = found.add(line->baseMaterial, *place, name, needs::piecesToMake(*line)); !ok)
-            return base::fail(ok.error());
+        if (auto ok = found.add(line->baseMaterial, *place, name, made); !ok) return base::fail(ok.error());
     }
     return found.take();
 }

@@ -32,7 +32,7 @@ struct CutList {
 
 /// What the lines need cut, material by material: first templates (one for each colour, once for all places that share
 /// a set, none where they hang on the wall), then tape (a piece lifts several times), then backings in the order of the
-/// lines. Blanks and garments are not cut. The lines may come from several orders; equal pieces of one name are put
+/// lines, tape and backings for the spares too (needs/spares.h). Blanks and garments are not cut. The lines may come from several orders; equal pieces of one name are put
 /// together. Errors: OutOfRange for a line without pieces or size; NotFound for a material that the book does not hold.
 base::Result<std::vector<CutList>> cutLists(std::span<const catalogue::OrderLine> lines,
                                             const catalogue::PriceBook& book);

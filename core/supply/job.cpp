@@ -43,7 +43,7 @@ class Takes {
     /// `number`: which of the lines.
     base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered, std::size_t number) {
         JobLine line{
-            ordered.title.empty() ? m_supplies.words.untitled : ordered.title, needs::piecesToMake(ordered), {}};
+            ordered.title.empty() ? m_supplies.words.untitled : ordered.title, ordered.quantity.value(), {}, {}};
         if (!needs::isNumberOfPieces(line.pieces)) return base::fail(Fault::BoughtPiecesOutOfRange, line.title);
         for (std::size_t i = 0; i < ordered.places.size(); ++i) {
             const auto& place = ordered.places[i];
@@ -227,6 +227,20 @@ class Offers {
     std::set<std::string> m_taken;
 };
 
+/// What n pieces take, as a band over n. The needs of the pieces made lie in a band over their number m, and m lies
+/// between n ÷ (1 − s) − 1/2, where less than half a piece is expected to be spoiled, and n ÷ (1 − s) + 1, where that
+/// is rounded up.
+NeedBand withSpares(NeedBand band, const needs::SpareRule& rule) {
+    using catalogue::Spares;
+    const auto share = rule.spoilage.ppm();
+    if (rule.when == Spares::Never || share < 1 || share >= units::kPpm) return band;
+    const auto below = rule.when == Spares::WhereExpected ? Fraction::ratio(1, 2) : Fraction{};
+    band.once = band.once - band.perPiece * below;
+    band.extra = band.extra + band.perPiece * (below + Fraction::of(1));
+    band.perPiece = band.perPiece * Fraction::ratio(units::kPpm, units::kPpm - share);
+    return band;
+}
+
 NeedBand bandOf(const JobTake& take) {
     const auto perSheet = take.perSheet;
     switch (take.kind) {
@@ -263,14 +277,24 @@ base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Su
                         layout::FitMemo& fits) {
     if (lines.empty()) return base::fail(Fault::EmptyOrder, "order");
     Job job;
+    job.spares = supplies.spares;
+    const auto spares = needs::sparesOf(lines, job.spares);
     Takes takes(supplies, lines, fits);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         auto line = takes.lineOf(lines[i], i);
         if (!line) return base::fail(line.error());
+        line->spares = spares[i];
         job.lines.push_back(std::move(*line));
     }
     Offers(supplies, lines, job).fill();
     return job;
+}
+
+void setPieces(Job& job, int64_t pieces) {
+    auto& line = job.lines.front();
+    line.pieces = pieces;
+    line.spares.pieces = line.spares.all = needs::sparesFor(pieces, job.spares);
+    line.spares.of = pieces;
 }
 
 catalogue::OrderLine lineOf(const catalogue::Design& design, const std::vector<catalogue::Material>& materials,
@@ -285,7 +309,7 @@ std::vector<MaterialCount> needsOf(const Job& job) {
     std::vector<std::pair<std::string, Fraction>> sums;
     for (const auto& line : job.lines)
         for (const auto& take : line.takes) {
-            const auto taken = needs::takenFor(take, line.pieces);
+            const auto taken = needs::takenFor(take, line.piecesTaking(take));
             const auto at =
                 std::find_if(sums.begin(), sums.end(), [&](const auto& sum) { return sum.first == take.material; });
             if (at == sums.end())
@@ -301,7 +325,7 @@ std::vector<MaterialCount> needsOf(const Job& job) {
 BuyingStrategies strategiesOf(const Job& job) {
     BuyingStrategies strategies{{}, job.shelf, job.kits, job.bulk, job.besides, job.suppliers};
     for (const auto& take : job.lines.front().takes) {
-        const auto band = bandOf(take);
+        const auto band = take.of == MaterialKind::Packing ? bandOf(take) : withSpares(bandOf(take), job.spares);
         const auto at = std::find_if(strategies.needs.begin(), strategies.needs.end(),
                                      [&](const NeedBand& known) { return known.material == band.material; });
         if (at == strategies.needs.end()) {

@@ -7,6 +7,7 @@
 #include "core/catalogue/order.h"
 #include "core/layout/fit_memo.h"
 #include "core/needs/material_need.h"
+#include "core/needs/spares.h"
 #include "core/supply/cost_curve.h"
 #include "core/supply/purchase.h"
 
@@ -38,6 +39,7 @@ struct Supplies {
     base::Id usualTape;                               ///< none: no tape is reckoned with
     base::Id usualTemplate;                           ///< likewise
     std::vector<catalogue::PackingUse> packing;       ///< of the shop
+    needs::SpareRule spares;                          ///< without one none are planned
     bool cutsTemplates = true;                        ///< false: templates come ready cut with a kit or not at all
     JobWords words;
 };
@@ -53,8 +55,14 @@ struct JobTake : needs::MaterialNeed {
 /// A line of the job: a design, and how many of it.
 struct JobLine {
     std::string title;
-    std::int64_t pieces = 1;
+    std::int64_t pieces = 1; ///< handed over
     std::vector<JobTake> takes;
+    needs::LineSpares spares = {}; ///< made besides
+
+    /// The pieces that take of it: a spare is not packed.
+    std::int64_t piecesTaking(const JobTake& take) const {
+        return take.of == catalogue::MaterialKind::Packing ? pieces : pieces + spares.pieces;
+    }
 
     friend bool operator==(const JobLine&, const JobLine&) = default;
 };
@@ -89,8 +97,9 @@ struct Job {
     std::vector<UnpricedPack> unpriced; ///< of what the job takes
     std::vector<Offer> offers;          ///< of kits and bulk, by rising id
     bool hasKits = false;               ///< the shop knows of any kit at all
+    needs::SpareRule spares;
 
-    std::int64_t pieces() const;
+    std::int64_t pieces() const; ///< handed over
     const Offer* offer(const std::string& id) const;
 };
 
@@ -105,6 +114,9 @@ base::Result<Job> jobOf(const std::vector<catalogue::OrderLine>& lines, const Su
 /// A line as if so many of a design were ordered.
 catalogue::OrderLine lineOf(const catalogue::Design& design, const std::vector<catalogue::Material>& materials,
                             std::int64_t pieces);
+
+/// The job with so many pieces of its one line instead, 1 or more.
+void setPieces(Job& job, std::int64_t pieces);
 
 /// What the whole job takes, each material once, rounded up once at the total.
 std::vector<MaterialCount> needsOf(const Job& job);

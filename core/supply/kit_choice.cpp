@@ -103,7 +103,7 @@ base::Result<std::vector<KitChoice>> kitChoices(const Design& design, const Supp
         if (isStopped()) break;
         std::optional<StrategyCost> bulk; // the same beside every kit
         for (std::size_t i = 0; i < choices.size(); ++i) {
-            jobs[i].lines.front().pieces = pieces;
+            setPieces(jobs[i], pieces);
             if (!bulk) {
                 const auto found = costOf(jobs[i], Strategy::Bulk);
                 if (!found) return base::fail(found.error());

@@ -287,6 +287,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("meant_as_nothing");
     saved["value"].erase("offers_more_on_sheet");
     saved["value"].erase("counts_design_over_lines");
+    saved["value"]["rates"].erase("spares");
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).error().code, Code::Damaged);
     saved["format"] = 2;
     shop.meantAsNothing = {};

@@ -172,6 +172,11 @@ const Object& objectOf<ShopRates>() {
             field<&T::overheadPerMonth>("overhead_per_month_micros", Term::Overhead, kAmount),
             field<&T::spoilage>("spoilage_ppm", Term::Spoilage, kPartShare),
             field<&T::garmentAllowance>("garment_allowance_micros", Term::AllowanceForGarments, kAmount),
+            // No price is made of it, so that an older shop is planned for as a new one is.
+            field<&T::spares>("spares", Term::Spares)
+                .cameWith({{"shop", 5}})
+                .standingFor(Spares::WhereExpected, "where-expected")
+                .unpriced("is what is bought besides; what spoilage costs is a share"),
         }};
     return object;
 }

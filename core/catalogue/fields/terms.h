@@ -145,6 +145,7 @@ namespace sp::catalogue::fields {
     X(Sizes)                                                                                                           \
     X(SmallPicture)                                                                                                    \
     X(SmallestOrder)                                                                                                   \
+    X(Spares)                                                                                                          \
     X(Spoilage)                                                                                                        \
     X(Stage)                                                                                                           \
     X(StepOfTheDeposit)                                                                                                \

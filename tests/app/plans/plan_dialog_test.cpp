@@ -86,7 +86,8 @@ TEST_F(Plan, showsNoPictureOfWhatIsNoLongerAsked) {
     EXPECT_TRUE(pictures().empty());
     ASSERT_TRUE(waitForPlan());
     ASSERT_EQ(m_dialog->planner().answers().size(), 3U);
-    EXPECT_EQ(m_dialog->planner().answers()[2].list.pieces[0].count, 60);
+    EXPECT_EQ(m_dialog->planner().answers()[2].list.pieces[0].count, 62);
+    EXPECT_EQ(textsOf("planSpares").front(), "Spares: 2, as 1.86 of 60 are expected to be spoiled.");
     EXPECT_FALSE(pictures().empty());
     pieces->selectAll();
     QTest::keyClicks(pieces, QStringLiteral("none"));

@@ -145,6 +145,19 @@ TEST_F(Orders, areTaxedByTheRatesTheyName) {
     EXPECT_EQ(answer["tax"], "19.17");
 }
 
+// The demo expects 3 % to be spoiled: 100 × 3 ÷ 97 = 3.09 are four spares, 12 × 3 ÷ 97 = 0.37 none.
+TEST_F(Orders, sayTheirSpares) {
+    const auto spares =
+        priced(R"({"lines":[{"design":"crest","pieces":100},{"design":"Lantern","pieces":12}]})")["lines"];
+    EXPECT_EQ(spares[0]["spares"]["pieces"], 4);
+    EXPECT_EQ(spares[0]["spares"]["of_pieces"], 100);
+    EXPECT_EQ(spares[0]["spares"]["says"], "Spares: 4, as 3.09 of 100 are expected to be spoiled.");
+    EXPECT_EQ(spares[1]["spares"]["pieces"], 0);
+    EXPECT_EQ(spares[1]["spares"]["says"], "No spares: only 0.37 of 12 is expected to be spoiled.");
+    EXPECT_THAT(run("price", R"({"lines":[{"design":"Lantern","pieces":24}]})").out,
+                testing::HasSubstr("Spares: 1, as 0.74 of 24 are expected to be spoiled.\n"));
+}
+
 TEST_F(Orders, ofOneLineComeToWhatItsOptionsComeTo) {
     const auto outcome = verbs::run(std::vector<std::string>{"price", "--book", book(), "--design", "Studio crest",
                                                              "--quantity", "12", "--due", "2026-12-02", "--json"},

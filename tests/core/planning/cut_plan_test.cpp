@@ -94,8 +94,25 @@ TEST(CutLists, holdATemplateForEachColourAndTapeByItsLifts) {
     EXPECT_EQ(templates->pieces[0].name, "Lantern, Aqua");
     EXPECT_EQ(templates->pieces[1].name, "Lantern, Jet");
     EXPECT_EQ(templates->pieces[0].count, 1);
-    EXPECT_EQ(listOf(*lists, "Tape")->pieces[0].count, 13); // 25 pieces, two lifts each, the last one once
-    EXPECT_EQ(listOf(*lists, "Backing")->pieces[0].count, 25);
+    // 25 pieces, of which 0.77 are expected to be spoiled at 3 %: one spare; two lifts of each piece of tape.
+    EXPECT_EQ(listOf(*lists, "Tape")->pieces[0].count, 13);
+    EXPECT_EQ(listOf(*lists, "Backing")->pieces[0].count, 26);
+}
+
+// 100 pieces at 3 %: 3.09 are expected to be spoiled, so 4 more are cut; none where the shop plans none. On the
+// customer's own garment a spare is tape alone.
+TEST(CutLists, holdTheSparesToo) {
+    auto book = sample::priceBook();
+    std::vector lines{sample::lantern(100)};
+    EXPECT_EQ(listOf(*cutLists(lines, book), "Backing")->pieces[0].count, 104);
+    EXPECT_EQ(listOf(*cutLists(lines, book), "Tape")->pieces[0].count, 52);
+    EXPECT_EQ(listOf(*cutLists(lines, book), "Template")->pieces[0].count, 1);
+    lines[0].customersGarment = true;
+    EXPECT_EQ(listOf(*cutLists(lines, book), "Tape")->pieces[0].count, 52);
+    EXPECT_EQ(listOf(*cutLists(lines, book), "Backing"), nullptr);
+    lines[0].customersGarment = false;
+    book.shop.rates.spares = catalogue::Spares::Never;
+    EXPECT_EQ(listOf(*cutLists(lines, book), "Backing")->pieces[0].count, 100);
 }
 
 TEST(CutLists, leaveOutWhatIsNotCut) {
@@ -192,6 +209,7 @@ TEST(CutPlan, twoTemplatesOfADesignShareASheet) {
 
 TEST(CutPlan, sheetsCutAlikeAreOneWithTheirNumber) {
     auto book = sample::priceBook();
+    book.shop.rates.spares = catalogue::Spares::Never;
     const std::vector lines{crest(50)};
     const auto lists = cutLists(lines, book);
     const auto plan = planCut(*listOf(*lists, "Backing"), {});
@@ -205,7 +223,8 @@ TEST(CutPlan, sheetsCutAlikeAreOneWithTheirNumber) {
 TEST(CutPlan, equalPiecesOfSeveralNamesFillSheetsTogether) {
     // Twelve names with two pieces each of 5 3/8 × 4 3/8 in. Four lie on
     // 9 × 12 in (two by 4 3/8 across 9 in, two by 5 3/8 along 12 in), so 24 take six sheets.
-    const auto book = sample::priceBook();
+    auto book = sample::priceBook();
+    book.shop.rates.spares = catalogue::Spares::Never;
     std::vector<catalogue::OrderLine> lines;
     for (int i = 0; i < 12; ++i) {
         auto& line = lines.emplace_back(crest(2));

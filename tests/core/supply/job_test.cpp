@@ -9,6 +9,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 
@@ -280,6 +281,50 @@ TEST_F(KiteJob, withoutACutterTemplatesComeWithOneKit) {
     EXPECT_EQ(nineteen.of(Strategy::Kits).plan->packs.size(), 3U); // a kit of each kind, and the bags
     m_supplies.kits[0].design = key(kOther);                       // another design's templates help nothing
     EXPECT_EQ(plans(9).of(Strategy::Kits).impossible->id, idOf(Note::WithNoKit));
+}
+
+// 100 kites at 3 % spoiled: 3.09 are expected, so 4 are made besides. 104 × 100 ÷ 0.98 = 10,612.2 Aqua, 104 × 50 Jet,
+// 52 pieces of tape and 104 backings, four to a sheet; templates are cut once, and a spare is not packed. Of 12 pieces
+// 0.37 are expected: none.
+TEST_F(KiteJob, takesItsSparesToo) {
+    m_supplies.spares = {Rate::fromPercent(3), catalogue::Spares::WhereExpected};
+    auto made = job(100);
+    EXPECT_EQ(made.pieces(), 100);
+    EXPECT_EQ(made.lines[0].spares.pieces, 4);
+    const auto needed = [&](const char* material) {
+        for (const auto& need : needsOf(made))
+            if (need.material == material) return need.count.value();
+        return std::int64_t{0};
+    };
+    EXPECT_EQ(needed("Aqua"), 10'613);
+    EXPECT_EQ(needed("Jet"), 5'200);
+    EXPECT_EQ(needed("Tape"), 13);
+    EXPECT_EQ(needed("Template"), 1);
+    EXPECT_EQ(needed("Backing"), 26);
+    EXPECT_EQ(needed("Bag"), 100);
+    setPieces(made, 12);
+    EXPECT_EQ(made.lines[0].spares, (needs::LineSpares{0, {}, 0, 12}));
+    EXPECT_EQ(needed("Jet"), 600);
+}
+
+// The proof of who stays cheaper looks at the bands alone: whatever the number, the needs must lie in them.
+TEST_F(KiteJob, needsLieInTheirBands) {
+    for (const auto when : {catalogue::Spares::WhereExpected, catalogue::Spares::Always, catalogue::Spares::Never}) {
+        m_supplies.spares = {Rate::fromPercent(3), when};
+        auto made = job(1);
+        const auto bands = strategiesOf(made).needs;
+        for (std::int64_t n = 1; n <= 400; ++n) {
+            setPieces(made, n);
+            for (const auto& need : needsOf(made)) {
+                const auto band = std::ranges::find(bands, need.material, &NeedBand::material);
+                ASSERT_NE(band, bands.end()) << need.material;
+                const double least = band->perPiece.approximate() * static_cast<double>(n) + band->once.approximate();
+                EXPECT_GE(static_cast<double>(need.count.value()), least - 1e-6) << need.material << ", " << n;
+                EXPECT_LE(static_cast<double>(need.count.value()), least + band->extra.approximate() + 1e-6)
+                    << need.material << ", " << n;
+            }
+        }
+    }
 }
 
 TEST_F(KiteJob, aKitGivesWhatItsShortCountLeaves) {
