@@ -311,6 +311,13 @@ void CounterPresenter::setAsksExemption(bool asks) {
     saveDraft();
 }
 
+void CounterPresenter::setAtNoCharge(bool free) {
+    if (!canChange() || m_quote.order.atNoCharge == free) return;
+    m_quote.order.atNoCharge = free;
+    touched();
+    saveDraft();
+}
+
 void CounterPresenter::setDiscount(const catalogue::Discount& discount) {
     if (!canChange() || m_quote.order.discount == discount) return;
     m_quote.order.discount = discount;

@@ -83,6 +83,7 @@ class CounterPresenter : public QObject {
     bool addCustomer(const QString& name);
     void setWantedBy(std::optional<units::Date> day);
     void setAsksExemption(bool asks);
+    void setAtNoCharge(bool free);
     void setDiscount(const catalogue::Discount& discount);
     /// Changes the current line through `edit`.
     void editLine(const std::function<void(catalogue::OrderLine&)>& edit);

@@ -141,6 +141,11 @@ QLayout* LinePanel::buildPlace() {
     ticks->setSpacing(4);
     ticks->addWidget(m_onWall);
     ticks->addWidget(m_taxable);
+    m_atNoCharge = new QCheckBox(tr("At no charge"), this);
+    m_atNoCharge->setObjectName(QStringLiteral("lineAtNoCharge"));
+    m_atNoCharge->setToolTip(tr("Done again, a sample, a gift: no price, its cost counts in the figures"));
+    desk::standsFor(*m_atNoCharge, fieldOf<&catalogue::OrderLine::atNoCharge>());
+    ticks->addWidget(m_atNoCharge);
     m_taxRate = new QComboBox(this);
     m_taxRate->setObjectName(QStringLiteral("taxRateOfLine"));
     m_taxRate->setAccessibleName(tr("Tax rate"));
@@ -271,6 +276,10 @@ void LinePanel::connectAll() {
         m_presenter.editPlace([&](Placement& place) { place.templatesOnWall = on; });
         m_presenter.saveDraft();
     });
+    connect(m_atNoCharge, &QCheckBox::clicked, this, [this](bool free) {
+        m_presenter.editLine([&](catalogue::OrderLine& line) { line.atNoCharge = free; });
+        m_presenter.saveDraft();
+    });
     connect(m_taxable, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.editLine([&](catalogue::OrderLine& line) { line.taxable = on; });
         m_taxRate->setEnabled(on);
@@ -303,6 +312,8 @@ void LinePanel::loadTax() {
     const auto& line = m_presenter.line();
     const auto& rule = m_presenter.prices().shop.rules.tax;
     m_taxable->setChecked(line.taxable);
+    m_atNoCharge->setChecked(line.atNoCharge);
+    m_atNoCharge->setEnabled(m_presenter.canChange());
     m_taxRate->clear();
     m_taxRate->addItem(tr("%1 %2 %").arg(QString::fromStdString(rule.name), m_formatter.rateNumber(rule.rate)),
                        QString());

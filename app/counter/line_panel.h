@@ -76,6 +76,7 @@ class LinePanel : public desk::Card {
     desk::FieldBox* m_priceBox = nullptr;
     QCheckBox* m_onWall = nullptr;
     QCheckBox* m_taxable = nullptr;
+    QCheckBox* m_atNoCharge = nullptr;
     QComboBox* m_taxRate = nullptr;
     QWidget* m_sizes = nullptr;
     std::vector<desk::CountField*> m_sizeFields;

@@ -91,11 +91,16 @@ QWidget* OrderPanel::buildTop() {
     desk::standsFor(*m_discount, fieldOf<&Discount::share>());
     desk::standsFor(*m_discount, fieldOf<&Discount::amount>());
     desk::standsFor(*m_exempt, fieldOf<&Order::asksExemption>());
+    m_atNoCharge = new QCheckBox(tr("All at no charge"), this);
+    m_atNoCharge->setObjectName(QStringLiteral("orderAtNoCharge"));
+    m_atNoCharge->setToolTip(tr("Done again, a sample, a gift: no price, its cost counts in the figures"));
+    desk::standsFor(*m_atNoCharge, fieldOf<&Order::atNoCharge>());
     grid->addWidget(new desk::FieldBox(tr("Custo&mer"), m_customer, this), 0, 0, 1, 2);
     m_wantedBox = new desk::FieldBox(tr("Wanted &by"), m_wantedBy, this);
     grid->addWidget(m_wantedBox, 1, 0, Qt::AlignTop);
     grid->addWidget(new desk::FieldBox(tr("Dis&count"), m_discount, this), 1, 1, Qt::AlignTop);
-    grid->addWidget(m_exempt, 2, 0, 1, 2);
+    grid->addWidget(m_exempt, 2, 0);
+    grid->addWidget(m_atNoCharge, 2, 1);
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     return top;
@@ -156,6 +161,7 @@ void OrderPanel::connectAll() {
     for (desk::TypedField* field :
          {static_cast<desk::TypedField*>(m_wantedBy), static_cast<desk::TypedField*>(m_discount)})
         connect(field, &desk::TypedField::committed, &m_presenter, &CounterPresenter::saveDraft);
+    connect(m_atNoCharge, &QCheckBox::clicked, &m_presenter, &CounterPresenter::setAtNoCharge);
     connect(m_exempt, &QCheckBox::clicked, &m_presenter, &CounterPresenter::setAsksExemption);
     connect(m_design, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
         if (!id.isValid()) return;
@@ -217,10 +223,12 @@ void OrderPanel::loadOrder() {
     restoreUnread(*this, m_presenter, Owner::Order);
     readDiscount();
     m_exempt->setChecked(order.asksExemption);
+    m_atNoCharge->setChecked(order.atNoCharge);
     const bool open = m_presenter.canChange();
     for (QWidget* input :
          {static_cast<QWidget*>(m_customer), static_cast<QWidget*>(m_wantedBy), static_cast<QWidget*>(m_discount),
-          static_cast<QWidget*>(m_exempt), static_cast<QWidget*>(m_design), static_cast<QWidget*>(m_addCharge)})
+          static_cast<QWidget*>(m_exempt), static_cast<QWidget*>(m_atNoCharge), static_cast<QWidget*>(m_design),
+          static_cast<QWidget*>(m_addCharge)})
         input->setEnabled(open);
     refresh();
 }
@@ -230,6 +238,7 @@ void OrderPanel::refresh() {
     const int current = m_presenter.current();
     if (current >= 0 && m_list->currentIndex().row() != current) m_list->setCurrentIndex(m_model->index(current));
     m_exempt->setChecked(m_presenter.order().asksExemption);
+    m_atNoCharge->setChecked(m_presenter.order().atNoCharge);
     // The entry can be read but is not valid for this order.
     m_wantedBy->setOuterProblem(m_presenter.whyNot("wanted by"));
     readDiscount();

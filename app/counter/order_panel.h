@@ -47,6 +47,7 @@ class OrderPanel : public QWidget {
     desk::DateField* m_wantedBy = nullptr;
     desk::FieldBox* m_wantedBox = nullptr;
     desk::WordField* m_discount = nullptr;
+    QCheckBox* m_atNoCharge = nullptr;
     QCheckBox* m_exempt = nullptr;
     OrderList* m_list = nullptr;
     OrderListModel* m_model = nullptr;

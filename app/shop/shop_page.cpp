@@ -225,14 +225,19 @@ void ShopPage::buildPrices() {
 void ShopPage::buildTax() {
     auto* card = addCard(tr("Tax and card fee"),
                          tr("Rates and rules are yours to confirm with your tax authority or an "
-                            "accountant. A card fee comes off the price, a share of all that is paid, tax "
-                            "included; whether it may be passed on differs by place and card."));
+                            "accountant; tax on what is given away differs by place. A card fee comes off the price, a "
+                            "share of all that is paid, tax included; whether it may be passed on differs by place "
+                            "and card."));
     m_shop.words(card, tr("Tax is called"), "taxName", kAt<&Shop::rules, &PriceRules::tax, &TaxRule::name>, 1);
     m_shop.percent(card, tr("Tax rate"), "taxRate", kAt<&Shop::rules, &PriceRules::tax, &TaxRule::rate>);
     m_shop.choice<catalogue::TaxRounding>(card, tr("Rounded"), "taxRounding",
                                           {{tr("once, on the whole order"), catalogue::TaxRounding::PerInvoice},
                                            {tr("on every line"), catalogue::TaxRounding::PerLine}},
                                           kAt<&Shop::rules, &PriceRules::tax, &TaxRule::rounding>);
+    m_shop.choice<catalogue::TaxOnGifts>(card, tr("On what is given away"), "taxOnGifts",
+                                         {{tr("no tax"), catalogue::TaxOnGifts::None},
+                                          {tr("tax on its cost, ours to pay"), catalogue::TaxOnGifts::OnCost}},
+                                         kAt<&Shop::rules, &PriceRules::tax, &TaxRule::onGifts>);
     m_shop.tick(card, tr("Prices hold the tax"), "taxInclusive",
                 kAt<&Shop::rules, &PriceRules::tax, &TaxRule::inclusive>);
     auto* rates = new TaxRows(m_formatter, this);

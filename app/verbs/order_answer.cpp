@@ -102,6 +102,7 @@ class Answering {
                            {"sizes", std::move(sizes)},
                            {"set_up", exact(line.setUp)},
                            {"charged", exact(line.charged)},
+                           {"at_no_charge", catalogue::isGivenAway(m_order, ordered)},
                            {"packing", std::move(packing)},
                            {"cost", costJson(tree, currency())},
                            {"cost_each", exact(figures.costEach)},

@@ -38,6 +38,7 @@ class OrderReader {
         order.quotedOn = object.has("day") ? day(object, "day") : m_today;
         if (object.has("due")) order.wantedBy = day(object, "due");
         if (object.has("customer")) readCustomer(object, order);
+        if (object.has("at_no_charge")) order.atNoCharge = object.flag("at_no_charge");
         if (object.has("exempt")) order.asksExemption = object.flag("exempt");
         if (object.has("discount")) readDiscount(object, order.discount);
         for (auto& line : object.list("lines")) {
@@ -87,6 +88,7 @@ class OrderReader {
         if (object.has("packing")) line.packing = readPacking(object);
         if (object.has("price_each")) line.overrideEach = object.money("price_each");
         if (object.has("taxable")) line.taxable = object.flag("taxable");
+        if (object.has("at_no_charge")) line.atNoCharge = object.flag("at_no_charge");
         if (object.has("tax_rate")) line.taxRate = object.text("tax_rate");
         return line;
     }

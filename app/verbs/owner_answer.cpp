@@ -13,6 +13,7 @@ Json earningsJson(const pricing::Earnings& earned, const units::Currency& curren
     return {{"net", money(earned.net)},
             {"cost", money(earned.cost)},
             {"paid_out", money(earned.paidOut)},
+            {"own_tax", money(earned.ownTax)},
             {"card_fee", money(earned.cardFee)},
             {"floor", money(earned.floor)},
             {"profit", money(earned.profit)},
@@ -43,6 +44,9 @@ std::string earnedText(const pricing::Earnings& earned, const units::Currency& c
                    percent(earned.markUp), percent(earned.margin), units::formatMoney(*earned.perBenchHour, currency))
             : line(QT_TRANSLATE_NOOP("App", "Leaves %1: mark-up %2, margin %3"), profit, percent(earned.markUp),
                    percent(earned.margin));
+    if (!earned.ownTax.isZero())
+        text += line(QT_TRANSLATE_NOOP("App", "Of the cost %1 is tax on what is given away"),
+                     units::formatMoney(earned.ownTax, currency));
     if (!earned.cardFee.isZero())
         text += line(QT_TRANSLATE_NOOP("App", "Of the price the card takes %1"),
                      units::formatMoney(earned.cardFee, currency));

@@ -17,6 +17,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Amount: return {QT_TRANSLATE_NOOP("Terms", "amount")};
     case AmountInAPack: return {QT_TRANSLATE_NOOP("Terms", "amount in a pack")};
     case ArtTime: return {QT_TRANSLATE_NOOP("Terms", "art time")};
+    case AtNoCharge: return {QT_TRANSLATE_NOOP("Terms", "at no charge")};
     case Base: return {QT_TRANSLATE_NOOP("Terms", "base")};
     case Bench: return {QT_TRANSLATE_NOOP("Terms", "bench")};
     case BenchHoursOfAMonth: return {QT_TRANSLATE_NOOP("Terms", "bench hours of a month")};
@@ -161,6 +162,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case TaxInThePrice: return {QT_TRANSLATE_NOOP("Terms", "tax in the price")};
     case TaxMark: return {QT_TRANSLATE_NOOP("Terms", "tax mark")};
     case TaxRate: return {QT_TRANSLATE_NOOP("Terms", "tax rate")};
+    case TaxOnGifts: return {QT_TRANSLATE_NOOP("Terms", "tax on what is given away")};
     case TaxRateOfALine: return {QT_TRANSLATE_NOOP("Terms", "tax rate of a line")};
     case Temperature: return {QT_TRANSLATE_NOOP("Terms", "temperature")};
     case TemplatesOnTheWall: return {QT_TRANSLATE_NOOP("Terms", "templates on the wall")};

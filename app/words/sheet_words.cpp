@@ -79,6 +79,8 @@ std::string SheetWords::ownGarment() const { return tr("On your own garment").to
 
 std::string SheetWords::templatesOnWall() const { return tr("Templates on the wall: no set-up charged").toStdString(); }
 
+std::string SheetWords::atNoCharge() const { return tr("At no charge").toStdString(); }
+
 std::string SheetWords::untaxed(const std::string& tax) const { return tr("No %1").arg(shown(tax)).toStdString(); }
 
 std::string SheetWords::moreForLess(const std::string& count, const std::string& amount,

@@ -42,6 +42,7 @@ class SheetWords : public quoting::SheetWords {
 
     std::string ownGarment() const override;
     std::string templatesOnWall() const override;
+    std::string atNoCharge() const override;
     std::string untaxed(const std::string& tax) const override;
     std::string moreForLess(const std::string& count, const std::string& amount,
                             const std::string& ordered) const override;

@@ -60,6 +60,7 @@ struct OrderLine {
     std::vector<SizeCount> sizes;             ///< of a blank; what is not listed is of the plain size
     std::optional<units::Money> overrideEach; ///< the price the owner asks instead of the reckoned one
     bool taxable = true;
+    bool atNoCharge = false;  ///< done again, a sample, a gift: no price, its cost counts
     std::string taxRate = {}; ///< the name of a rate of the shop's; empty: the usual one
 
     bool isCharge() const { return places.empty(); }
@@ -95,9 +96,13 @@ struct Order {
     std::optional<units::Date> wantedBy;
     Discount discount;
     bool asksExemption = false; ///< granted only with a certificate in force on file
+    bool atNoCharge = false;    ///< every line of it
     std::vector<OrderLine> lines;
 
     friend bool operator==(const Order&, const Order&) = default;
 };
+
+/// Whether a line of the order is given away.
+inline bool isGivenAway(const Order& order, const OrderLine& line) { return order.atNoCharge || line.atNoCharge; }
 
 } // namespace sp::catalogue

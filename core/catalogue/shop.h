@@ -49,6 +49,11 @@ struct Rounding {
 
 enum class SetUpCharge { OwnLine, Spread };
 enum class TaxRounding { PerInvoice, PerLine };
+/// The tax on what is given away; what holds differs by place.
+enum class TaxOnGifts {
+    None,
+    OnCost ///< the shop bears it: the line's rate on what it costs
+};
 enum class Paper { Letter, A4 };
 
 /// A rate of tax that a line can name instead of the usual one.
@@ -65,6 +70,7 @@ struct TaxRule {
     bool inclusive = false;         ///< prices asked already hold the tax
     TaxRounding rounding = TaxRounding::PerInvoice;
     std::vector<TaxRate> others = {}; ///< besides the usual one; no two rates have one name
+    TaxOnGifts onGifts = TaxOnGifts::None;
 
     friend bool operator==(const TaxRule&, const TaxRule&) = default;
 };

@@ -28,14 +28,16 @@ using units::Rate;
 struct Outlay {
     Money cost;
     Money paidOut;
+    Money ownTax;
     Money cardFee;
     Money floor;
     Money labour;
     units::Duration bench;
 
     Outlay(const LinePrice& line, Money fee)
-        : cost(line.cost.total)
-        , paidOut(line.cost.outOfPocket)
+        : cost(line.cost.total + line.ownTax)
+        , paidOut(line.cost.outOfPocket + line.ownTax)
+        , ownTax(line.ownTax)
         , cardFee(fee)
         , floor(line.floor)
         , labour(line.cost.labour + line.cost.spoiledLabour)
@@ -45,6 +47,7 @@ struct Outlay {
     void operator+=(const Outlay& other) {
         cost += other.cost;
         paidOut += other.paidOut;
+        ownTax += other.ownTax;
         cardFee += other.cardFee;
         floor += other.floor;
         labour += other.labour;
@@ -67,6 +70,7 @@ Earnings earningsOf(Money net, const Outlay& outlay) {
     Earnings earnings{.net = net,
                       .cost = outlay.cost,
                       .paidOut = outlay.paidOut,
+                      .ownTax = outlay.ownTax,
                       .cardFee = outlay.cardFee,
                       .floor = outlay.floor,
                       .profit = net - outlay.cardFee - outlay.cost,
@@ -168,6 +172,7 @@ std::vector<Money> addUpTax(PricedOrder& priced, const catalogue::Order& order, 
         std::vector<Money> taxable;
         TaxAmount tax{nameAt(rule, number), rateAt(rule, number), {}, {}};
         for (std::size_t i = 0; i < priced.lines.size(); ++i) {
+            if (catalogue::isGivenAway(order, order.lines[i])) continue;
             if (!order.lines[i].taxable || findRate(rule, order.lines[i].taxRate) != number) continue;
             lines.push_back(i);
             taxable.push_back(priced.lines[i].charged + priced.lines[i].adjusted);
@@ -217,6 +222,17 @@ void addUpEarnings(PricedOrder& priced, const std::vector<Money>& tax, const cat
     priced.earnings = earningsOf(net, all);
 }
 
+/// Nothing is asked for the line; what it costs stays, with the tax that the shop owes on it.
+void giveAway(LinePrice& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book, bool exempt) {
+    priced.each = priced.goods = priced.setUp = priced.charged = {};
+    priced.typedWithTax.reset();
+    priced.sizes.clear();
+    const auto& rule = book.shop.rules.tax;
+    if (rule.onGifts == catalogue::TaxOnGifts::None) return;
+    const auto rate = rateOn(line, rule, exempt);
+    priced.ownTax = toMinor(priced.cost.total.exact() * Fraction::ratio(rate.ppm(), units::kPpm), book.shop.currency);
+}
+
 base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const catalogue::PriceBook& book,
                                        layout::FitMemo& fits, std::int64_t version) {
     const auto& rules = book.shop.rules;
@@ -230,17 +246,22 @@ base::Result<PricedOrder> priceChecked(const catalogue::Order& order, const cata
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
         auto line = priceLine(order.lines[i], std::move((*costed)[i]), book, exempt, fits, version);
         if (!line) return fail(line.error());
+        if (catalogue::isGivenAway(order, order.lines[i])) giveAway(*line, order.lines[i], book, exempt);
         priced.goods += line->charged;
         static_cast<LinePrice&>(priced.lines.emplace_back()) = std::move(*line);
     }
     priced.rush = daysSurcharge(priced, order, book);
     const Money beforeDiscount = priced.goods + priced.rush;
-    const auto discount = discountOn(beforeDiscount, order.discount, book.shop.currency);
+    const auto isPaid = [&](const auto& line) { return !catalogue::isGivenAway(order, line); };
+    const bool isAnyPaid = std::ranges::any_of(order.lines, isPaid);
+    const auto discount =
+        discountOn(beforeDiscount, isAnyPaid ? order.discount : catalogue::Discount{}, book.shop.currency);
     if (!discount) return fail(discount.error());
     priced.discount = *discount;
-    const bool holdsAny =
-        std::ranges::any_of(order.lines, [&](const auto& line) { return holdsTax(rules.tax, line.taxable, exempt); });
-    const Money minimum = chargedFor(rules.minimumOrder, rules.tax.rate, book, holdsAny, priced.rules);
+    const bool holdsAny = std::ranges::any_of(
+        order.lines, [&](const auto& line) { return isPaid(line) && holdsTax(rules.tax, line.taxable, exempt); });
+    const Money minimum =
+        !isAnyPaid ? Money{} : chargedFor(rules.minimumOrder, rules.tax.rate, book, holdsAny, priced.rules);
     const Money afterDiscount = beforeDiscount - priced.discount;
     priced.minimumOrderCharge = std::max(Money{}, minimum - afterDiscount);
     priced.subtotal = afterDiscount + priced.minimumOrderCharge;

@@ -34,6 +34,7 @@ struct Earnings {
     units::Money net;                  ///< what the customer pays for it: after rush, discount and minimum, without tax
     units::Money cost;                 ///< what it costs the shop
     units::Money paidOut;              ///< the part of it that is paid out
+    units::Money ownTax;               ///< in cost and paid out: the tax that the shop bears on what it gives away
     units::Money cardFee;              ///< what the card takes of all that is paid, of the tax too
     units::Money floor;                ///< the price without tax that leaves what is paid out after its card fee
     units::Money profit;               ///< net − card fee − cost
@@ -68,6 +69,7 @@ struct LinePrice {
     std::vector<SizeCharge> sizes;
     units::Money setUp;   ///< art and set-up as a line of its own; zero when spread over the pieces or waived
     units::Money charged; ///< goods + sizes + set-up
+    units::Money ownTax;  ///< see Earnings
 };
 
 /// A line of a priced order. The shares, like the earnings' `net`, add up to what the order has.
@@ -119,7 +121,8 @@ struct PricedOrder {
 /// charged: for an exempt customer, surcharges on a line without tax too, the minimum where no line has tax. A typed
 /// price of a line without tax and a discount in money are as typed. The smallest order holds the shop's usual rate.
 /// The calculated price keeps cost and mark-up after the card fee expected of it; what the card takes is reckoned anew
-/// from what is to pay. `rules` below kRulesVersion: as it was then. Errors: what costing refuses, with the line named;
+/// from what is to pay. What is given away has no price, its cost counts, and the smallest order is asked of paid lines
+/// alone. `rules` below kRulesVersion: as it was then. Errors: what costing refuses, with the line named;
 /// OutOfRange for a discount, a day or a rate outside its range; Missing for an order without lines; TooLarge beyond
 /// kMaxMoney.
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,

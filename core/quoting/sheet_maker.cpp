@@ -161,6 +161,10 @@ std::string Writer::noteOf(const catalogue::OrderLine& line, const std::optional
     const auto add = [&note](const std::string& what) { note += (note.empty() ? "" : " · ") + what; };
     const auto isOnWall = [](const catalogue::Placement& place) { return place.templatesOnWall; };
     if (!line.isCharge() && std::ranges::all_of(line.places, isOnWall)) add(m_words.templatesOnWall());
+    if (catalogue::isGivenAway(m_input.order, line)) {
+        add(m_words.atNoCharge());
+        return note;
+    }
     const auto& tax = m_shop.rules.tax;
     const bool isTaxed = m_input.priced.taxStanding != pricing::TaxStanding::Exempt;
     if (isTaxed && !tax.rate.isZero() && !line.taxable) add(m_words.untaxed(tax.name));
@@ -262,7 +266,7 @@ void Writer::writeLadders(SheetContent& sheet) const {
     bool hasSizes = false;
     bool hasSetUp = false;
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        if (m_input.ladders[i].size() < 2) continue;
+        if (m_input.ladders[i].size() < 2 || catalogue::isGivenAway(m_input.order, lines[i])) continue;
         SheetLadder ladder{lines[i].title, {}};
         for (const auto& price : m_input.ladders[i]) {
             ladder.steps.push_back({price.quantity, count(price.quantity), money(price.each), price.isOrdered});

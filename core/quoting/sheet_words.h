@@ -30,6 +30,7 @@ class SheetWords {
 
     virtual std::string ownGarment() const = 0;
     virtual std::string templatesOnWall() const = 0;
+    virtual std::string atNoCharge() const = 0;
     virtual std::string untaxed(const std::string& tax) const = 0;
     /// More pieces than ordered that come to less.
     virtual std::string moreForLess(const std::string& count, const std::string& amount,

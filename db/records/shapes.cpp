@@ -66,11 +66,9 @@ void lineInShape(Json& line) {
     auto& places = listAt(line, "places");
     line["kind"] = places.empty() ? kCharge : kPiece;
     for (auto& place : places) placeInShape(place);
-    line["at_no_charge"] = false;
 }
 
 void lineOutOfShape(Json& line) {
-    takePlain(line, "at_no_charge", false);
     auto& places = listAt(line, "places");
     for (auto& place : places) placeOutOfShape(place);
     const bool isCharge = places.empty();
@@ -90,8 +88,10 @@ void linesGetPlaces(Json& order) {
 
 void orderGetsChoices(Json& order) {
     linesGetPlaces(order);
+    order["at_no_charge"] = false;
     for (auto& line : listAt(order, "lines")) {
         line["tax_rate"] = "";
+        line["at_no_charge"] = false;
         for (auto& place : listAt(line, "places")) place.erase("title");
     }
     orderInShape(order);
@@ -102,11 +102,9 @@ void orderInShape(Json& order) {
     Json choice = {{"title", ""}};
     move(order, choice, {"discount", "lines"});
     order["choices"] = Json::array({std::move(choice)});
-    order["at_no_charge"] = false;
 }
 
 void orderOutOfShape(Json& order) {
-    takePlain(order, "at_no_charge", false);
     Json choice = takeOnly(order, "choices");
     takePlain(choice, "title", "");
     move(choice, order, {"discount", "lines"});

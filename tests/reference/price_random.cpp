@@ -65,7 +65,7 @@ void drawMaterials(Draw& draw, PriceBook& book) {
         priced.price = units::UnitPrice{draw.money(30'000'000), Count::of(draw.from(1, 1440))};
         if (draw.once(2))
             priced.freight = {draw.once(2) ? FreightKind::Share : FreightKind::Spread, draw.share(400'000),
-                              draw.money(20'000'000), draw.money(200'000'000)};
+                              draw.money(20'000'000), Money::fromMicros(draw.from(10'000'000, 200'000'000))};
         auto& material = priced.material;
         if (material.kind == MaterialKind::Stone) material.stone.loss = draw.share(200'000);
         if (material.kind == MaterialKind::Tape) material.sheet.lifts = draw.from(1, 4);

@@ -27,6 +27,7 @@ class PlainWords : public quoting::SheetWords {
 
     std::string ownGarment() const override { return "ownGarment"; }
     std::string templatesOnWall() const override { return "templatesOnWall"; }
+    std::string atNoCharge() const override { return "atNoCharge"; }
     std::string untaxed(const std::string& tax) const override;
     std::string moreForLess(const std::string& count, const std::string& amount,
                             const std::string& ordered) const override;

@@ -162,8 +162,12 @@ Shop sampleShop(const base::Id& goods) {
     shop.rules.rounding = {catalogue::RoundingKind::Ending, 25, 99};
     shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
     shop.rules.minimumOrder = cents(2'000);
-    shop.rules.tax = {
-        "VAT", Rate::fromPpm(88'750), true, catalogue::TaxRounding::PerLine, {{"VAT, reduced", Rate::fromPercent(5)}}};
+    shop.rules.tax = {"VAT",
+                      Rate::fromPpm(88'750),
+                      true,
+                      catalogue::TaxRounding::PerLine,
+                      {{"VAT, reduced", Rate::fromPercent(5)}},
+                      catalogue::TaxOnGifts::OnCost};
     shop.rules.cardFee = {true, Rate::fromPpm(29'000), cents(30)};
     shop.rules.depositRate = Rate::fromPercent(50);
     shop.rules.depositStep = cents(500);
@@ -216,6 +220,7 @@ OrderLine sampleLine(const Design& design) {
             .sizes = {{"2XL", Count::of(3)}},
             .overrideEach = cents(1'250),
             .taxable = false,
+            .atNoCharge = true,
             .taxRate = "VAT, reduced"};
 }
 

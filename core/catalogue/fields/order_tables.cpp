@@ -83,6 +83,9 @@ const Object& objectOf<OrderLine>() {
                                    field<&T::sizes>("sizes", Term::Sizes, Length{200}),
                                    field<&T::overrideEach>("typed_each_micros", Term::TypedPrice, kAmount),
                                    field<&T::taxable>("taxable", Term::TaxMark),
+                                   field<&T::atNoCharge>("at_no_charge", Term::AtNoCharge)
+                                       .cameWith({{"order", 2}, {"sealed-quote", 2}})
+                                       .standingFor(false, "false"),
                                    field<&T::taxRate>("tax_rate", Term::TaxRateOfALine, kLine)
                                        .cameWith({{"order", 2}, {"sealed-quote", 2}})
                                        .standingFor(std::string{}, "\"\""),
@@ -112,6 +115,9 @@ const Object& objectOf<Order>() {
             field<&T::wantedBy>("wanted_by", Term::DayItIsWanted),
             field<&T::discount>("discount", Term::Discount),
             field<&T::asksExemption>("asks_exemption", Term::Exemption),
+            field<&T::atNoCharge>("at_no_charge", Term::AtNoCharge)
+                .cameWith({{"order", 2}, {"sealed-quote", 2}})
+                .standingFor(false, "false"),
             field<&T::lines>("lines", Term::Lines, Length{5'000}),
         }};
     return object;

@@ -122,6 +122,10 @@ const Object& objectOf<TaxRule>() {
                                    field<&T::rate>("rate_ppm", Term::TaxRate, kShare),
                                    field<&T::inclusive>("inclusive", Term::TaxInThePrice),
                                    field<&T::rounding>("rounding", Term::RoundingOfTheTax),
+                                   field<&T::onGifts>("on_gifts", Term::TaxOnGifts)
+                                       .cameWith({{"shop", 5}})
+                                       .standingFor(TaxOnGifts::None, "none")
+                                       .unpriced("is what the shop owes, not what is asked"),
                                    field<&T::others>("others", Term::FurtherTaxRates, Length{20}),
                                }};
     return object;

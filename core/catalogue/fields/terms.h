@@ -16,6 +16,7 @@ namespace sp::catalogue::fields {
     X(Amount)                                                                                                          \
     X(AmountInAPack)                                                                                                   \
     X(ArtTime)                                                                                                         \
+    X(AtNoCharge)                                                                                                      \
     X(Base)                                                                                                            \
     X(Bench)                                                                                                           \
     X(BenchHoursOfAMonth)                                                                                              \
@@ -160,6 +161,7 @@ namespace sp::catalogue::fields {
     X(TaxInThePrice)                                                                                                   \
     X(TaxMark)                                                                                                         \
     X(TaxRate)                                                                                                         \
+    X(TaxOnGifts)                                                                                                      \
     X(TaxRateOfALine)                                                                                                  \
     X(Temperature)                                                                                                     \
     X(TemplatesOnTheWall)                                                                                              \

@@ -158,6 +158,19 @@ TEST_F(Orders, sayTheirSpares) {
                 testing::HasSubstr("Spares: 1, as 0.74 of 24 are expected to be spoiled.\n"));
 }
 
+TEST_F(Orders, mayBeAtNoCharge) {
+    const auto line = priced(R"({"lines": [{"design": "Lantern", "pieces": 24, "price_each": "7.10"},
+                                           {"design": "Lantern", "pieces": 2, "at_no_charge": true}]})");
+    EXPECT_EQ(line["goods"], "170.40");
+    EXPECT_EQ(line["lines"][1]["at_no_charge"], true);
+    EXPECT_EQ(line["lines"][1]["charged"], "0.00");
+    EXPECT_EQ(line["lines"][1]["earnings"]["coverage"], "below_floor");
+    const auto order = priced(R"({"at_no_charge": true, "lines": [{"design": "Lantern", "pieces": 2}]})");
+    EXPECT_EQ(order["total"], "0.00");
+    EXPECT_EQ(order["minimum_order_charge"], "0.00");
+    EXPECT_EQ(order["earnings"]["own_tax"], "0.00");
+}
+
 TEST_F(Orders, ofOneLineComeToWhatItsOptionsComeTo) {
     const auto outcome = verbs::run(std::vector<std::string>{"price", "--book", book(), "--design", "Studio crest",
                                                              "--quantity", "12", "--due", "2026-12-02", "--json"},

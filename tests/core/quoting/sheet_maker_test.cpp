@@ -183,6 +183,17 @@ TEST(SheetContent, saysTheTaxByRateWhereThereAreSeveral) {
     EXPECT_TRUE(sheet.moreTaxes.empty());
 }
 
+TEST(SheetContent, saysWhatIsGivenAway) {
+    auto sale = test::shortSale();
+    sale.order.lines[0].atNoCharge = true;
+    sale.order.lines[0].taxable = false;
+    const auto sheet = sale.sheet(test::PlainWords());
+    EXPECT_EQ(sheet.lines[0].note, "templatesOnWall · atNoCharge");
+    EXPECT_EQ(sheet.lines[0].amount.text, "0.00");
+    EXPECT_EQ(sheet.toPay.text, "0.00");
+    EXPECT_TRUE(sheet.ladders.empty());
+}
+
 TEST(SheetContent, saysThatTaxIsRoundedByLine) {
     auto sale = test::shortSale();
     sale.book.shop.rules.tax.rounding = catalogue::TaxRounding::PerLine;
