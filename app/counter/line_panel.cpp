@@ -141,16 +141,16 @@ QLayout* LinePanel::buildPlace() {
     ticks->setSpacing(4);
     ticks->addWidget(m_onWall);
     ticks->addWidget(m_taxable);
-    m_atNoCharge = new QCheckBox(tr("At no charge"), this);
-    m_atNoCharge->setObjectName(QStringLiteral("lineAtNoCharge"));
-    m_atNoCharge->setToolTip(tr("Done again, a sample, a gift: no price, its cost counts in the figures"));
-    desk::standsFor(*m_atNoCharge, fieldOf<&catalogue::OrderLine::atNoCharge>());
-    ticks->addWidget(m_atNoCharge);
     m_taxRate = new QComboBox(this);
     m_taxRate->setObjectName(QStringLiteral("taxRateOfLine"));
     m_taxRate->setAccessibleName(tr("Tax rate"));
     desk::standsFor(*m_taxRate, fieldOf<&catalogue::OrderLine::taxRate>());
     ticks->addWidget(m_taxRate);
+    m_atNoCharge = new QCheckBox(tr("At no charge"), this);
+    m_atNoCharge->setObjectName(QStringLiteral("lineAtNoCharge"));
+    m_atNoCharge->setToolTip(tr("Done again, a sample, a gift: no price, its cost counts in the figures"));
+    desk::standsFor(*m_atNoCharge, fieldOf<&catalogue::OrderLine::atNoCharge>());
+    ticks->addWidget(m_atNoCharge);
     row->addLayout(ticks, 3);
     return row;
 }

@@ -104,6 +104,14 @@ struct Field {
         return std::move(*this);
     }
 
+    /// The same of a field that may be nothing, and was.
+    Field standingForNothing() && {
+        base::ensure(type->sort == Sort::Maybe, "only what may be nothing can have been nothing");
+        before = type->clear;
+        said = "null";
+        return std::move(*this);
+    }
+
     /// What a person may type and a price may be made of.
     const Range& entryRange() const { return asked ? *asked : bounds.range; }
 

@@ -77,7 +77,7 @@ const Object& objectOf<OrderLine>() {
                                    field<&T::customersGarment>("customers_garment", Term::CustomersGarment),
                                    field<&T::packing>("packing", Term::Packing, Length{50})
                                        .cameWith({{"order", 3}, {"sealed-quote", 2}})
-                                       .standingFor(std::optional<std::vector<PackingUse>>{}, "null")
+                                       .standingForNothing()
                                        .notEntered("comes with the design"),
                                    field<&T::quantity>("quantity", Term::Quantity, kCounts).asking({1, kMaxPieces}),
                                    field<&T::sizes>("sizes", Term::Sizes, Length{200}),

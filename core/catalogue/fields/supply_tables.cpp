@@ -164,22 +164,21 @@ const Object& objectOf<PackingUse>() {
 template<>
 const Object& objectOf<Design>() {
     using T = Design;
-    static const Object object{"Design",
-                               {
-                                   field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
-                                   field<&T::name>("name", Term::Name, kName),
-                                   field<&T::width>("width_nm", Term::Width, kLengths),
-                                   field<&T::height>("height_nm", Term::Height, kLengths),
-                                   field<&T::stones>("stones", Term::Stones, Length{200}),
-                                   field<&T::templatesOnWall>("templates_on_wall", Term::TemplatesOnTheWall),
-                                   field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne),
-                                   field<&T::usualBase>("usual_base", Term::UsualBase, Key::MayBeNone),
-                                   field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes),
-                                   field<&T::packing>("packing", Term::Packing, Length{50})
-                                       .cameWith({{"design", 2}})
-                                       .standingFor(std::optional<std::vector<PackingUse>>{}, "null"),
-                                   field<&T::note>("note", Term::Note, kLines),
-                               }};
+    static const Object object{
+        "Design",
+        {
+            field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
+            field<&T::name>("name", Term::Name, kName),
+            field<&T::width>("width_nm", Term::Width, kLengths),
+            field<&T::height>("height_nm", Term::Height, kLengths),
+            field<&T::stones>("stones", Term::Stones, Length{200}),
+            field<&T::templatesOnWall>("templates_on_wall", Term::TemplatesOnTheWall),
+            field<&T::plannedPieces>("planned_pieces", Term::PlannedPieces, kFromOne),
+            field<&T::usualBase>("usual_base", Term::UsualBase, Key::MayBeNone),
+            field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes),
+            field<&T::packing>("packing", Term::Packing, Length{50}).cameWith({{"design", 2}}).standingForNothing(),
+            field<&T::note>("note", Term::Note, kLines),
+        }};
     return object;
 }
 

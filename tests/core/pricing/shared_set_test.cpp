@@ -162,8 +162,8 @@ TEST(CountedPieces, areThoseOfTheDesignOverItsLines) {
     layout::FitMemo fits;
     const auto markUps = [&](std::int64_t rules = catalogue::kRulesVersion) {
         std::vector<std::int64_t> percents;
-        for (const auto& line : priceOrder(order, made, fits, rules).value().lines)
-            percents.push_back(line.ladderMarkUp.ppm() / 10'000);
+        const auto priced = priceOrder(order, made, fits, rules);
+        for (const auto& line : priced.value().lines) percents.push_back(line.ladderMarkUp.ppm() / 10'000);
         return percents;
     };
     EXPECT_THAT(markUps(), testing::ElementsAre(65, 65));
