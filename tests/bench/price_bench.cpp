@@ -14,8 +14,8 @@ catalogue::Order orderOfLines(std::int64_t count) {
     std::vector<catalogue::OrderLine> lines;
     for (std::int64_t i = 0; i < count; ++i) {
         auto line = sample::lantern(1 + i % 60);
-        line.stones[0].count = units::Count::of(80 + i % 200);
-        line.width = units::Length::fromInch64ths(128 + 4 * (i % 20));
+        line.first().stones[0].count = units::Count::of(80 + i % 200);
+        line.first().width = units::Length::fromInch64ths(128 + 4 * (i % 20));
         lines.push_back(std::move(line));
     }
     return sample::orderOf(std::move(lines));

@@ -80,9 +80,9 @@ bool makeBook(const std::filesystem::path& file, int quotes) {
             const auto& design = (*designs)[static_cast<std::size_t>(i) % designs->size()];
             catalogue::OrderLine line;
             line.title = design.name;
-            line.width = design.width;
-            line.height = design.height;
-            line.stones = design.stones;
+            line.first().width = design.width;
+            line.first().height = design.height;
+            line.first().stones = design.stones;
             line.baseMaterial = design.usualBase;
             line.quantity = units::Count::of(1 + i % 90);
             quote->order.lines.push_back(line);
