@@ -120,6 +120,7 @@ QLayout* LinePanel::buildPlace() {
     m_width->setObjectName(QStringLiteral("width"));
     m_height = new desk::LengthField(m_formatter, this);
     m_height->setObjectName(QStringLiteral("height"));
+    for (auto* side : {m_width, m_height}) side->setMinimumWidth(desk::scaled(88)); // so that "3 1/2" can be read
     m_onWall = new QCheckBox(tr("&Templates on the wall"), this);
     m_onWall->setObjectName(QStringLiteral("onWall"));
     m_taxable = new QCheckBox(tr("Taxab&le"), this);
