@@ -278,8 +278,9 @@ QString CostWords::templateRule(const CostNode& node) const {
         tr("%1, one for each colour").arg(templates(Count::of(m_sheet.places[node.index].templates.use.cut)));
     const auto whole = sheetRule(node, priced(m_book.shop.usualTemplate), cut);
     if (!node.formula.find(Operand::PlannedPieces)) return ofSet(node, whole);
-    return tr("%1, × %2 of %3 planned pieces")
-        .arg(whole, in<Count>(node, Operand::PlannedPiecesHere), in<Count>(node, Operand::PlannedPieces));
+    return ofSet(node,
+                 tr("%1, × %2 of %3 planned pieces")
+                     .arg(whole, in<Count>(node, Operand::PlannedPiecesHere), in<Count>(node, Operand::PlannedPieces)));
 }
 
 /// "10 s a piece + 2 s a colour × 3": how long a step takes for designs at some places.

@@ -16,8 +16,8 @@ enum class Part : std::uint8_t {
     Stone, ///< pieces × stones a piece ÷ (1 − loss) × price; index: which of the line's stones, place by place
     Tape, ///< index of this and what else is for a place: which of the line's; by position pieces ÷ lifts ÷ to a sheet
           ///< × price; else whole sheets, or length off a roll, × price
-    /// One for each colour, as tape, × pieces here ÷ planned pieces, else × pieces ÷ pieces of the set; nothing on the
-    /// wall.
+    /// One for each colour, as tape, × pieces of the set up to the plan ÷ planned pieces, × pieces ÷ pieces of the
+    /// set; nothing on the wall.
     Template,
     Base,      ///< backing, as tape with one lift; of a blank the sum of:
     BasePrice, ///< pieces × price of the blank

@@ -107,8 +107,9 @@ constexpr auto templates = [](const auto& term, In in, std::size_t i) {
     const auto cuts = [&](const auto& how) { return how(Operand::Cuts, Count::of(takes.use.cut)); };
     const auto whole = sheetCost(term, takes, *in.takes.materials.templates, cuts, cuts);
     if (!place.plannedPieces) return ofSet(term, in, i, whole);
-    const auto here = std::min(in.pieces(), *place.plannedPieces);
-    return whole * term(Operand::PlannedPiecesHere, here) / term(Operand::PlannedPieces, *place.plannedPieces);
+    const auto here = std::min(sharesSet(in, i) ? in.share.setPieces[i] : in.pieces(), *place.plannedPieces);
+    return ofSet(term, in, i,
+                 whole * term(Operand::PlannedPiecesHere, here) / term(Operand::PlannedPieces, *place.plannedPieces));
 };
 
 constexpr auto backing = [](const auto& term, In in, std::size_t i) {

@@ -72,11 +72,11 @@ struct Coster {
 
     /// What `cut` pieces of a sheet material cost; by position `over`-ths of `shares` are paid. `part` of `whole` of
     /// it.
-    Whole sheetCost(const PricedMaterial& material, Whole cut, Whole shares, Whole over, Whole part = 1,
-                    Whole whole = 1) const {
+    Whole sheetCost(const PricedMaterial& material, Whole cut, Whole shares, Whole over, Wide part = 1,
+                    Wide whole = 1) const {
         const auto& sheet = material.material.sheet;
-        const Wide price = Wide{material.price->price.micros()} * part;
-        const Wide per = Wide{material.price->per.value()} * whole;
+        const Wide price = material.price->price.micros() * part;
+        const Wide per = material.price->per.value() * whole;
         if (sheet.form == catalogue::SheetForm::Roll) {
             const auto border = sheet.border + sheet.border;
             const auto length = fits.length(sheet.width, {line.first().width + border, line.first().height + border},
@@ -147,10 +147,10 @@ struct Coster {
             const auto colours = static_cast<Whole>(line.first().stones.size());
             const Whole planned = line.first().plannedPieces ? line.first().plannedPieces->value() : 1;
             const bool isPlanned = line.first().plannedPieces.has_value();
-            const Whole part = isPlanned ? std::min(n, planned) : n;
-            const Whole amount = line.first().templatesOnWall
-                                     ? 0
-                                     : sheetCost(*sheets, colours, colours, 1, part, isPlanned ? planned : setOf);
+            const Wide part = Wide{isPlanned ? std::min(setOf, planned) : 1} * n;
+            const Whole amount = line.first().templatesOnWall ? 0
+                                                              : sheetCost(*sheets, colours, colours, 1, part,
+                                                                          Wide{isPlanned ? planned : 1} * setOf);
             paid += add(Part::Template, 0, amount);
             cost.setUp += amount;
         }

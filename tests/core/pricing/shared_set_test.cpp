@@ -88,6 +88,15 @@ TEST(SharedSet, isPaidOnceByThePiecesOfItsLines) {
     EXPECT_EQ(lines[0].cost.total.micros(), 300'000'000 + 17'025'000);
 }
 
+// Spread over 20 planned pieces the 8.00 of templates are paid once by the 40, 6.00 and 2.00; over 80 half of it is.
+TEST(SharedSet, isPaidNoMoreThanOnceWhereItsTemplatesAreSpread) {
+    auto order = twoLines();
+    for (auto& line : order.lines) line.first().plannedPieces = Count::of(20);
+    EXPECT_THAT(setUps(order, book()), testing::ElementsAre(17'025'000, 5'675'000));
+    for (auto& line : order.lines) line.first().plannedPieces = Count::of(80);
+    EXPECT_THAT(setUps(order, book()), testing::ElementsAre(17'025'000 - 3'000'000, 5'675'000 - 1'000'000));
+}
+
 // Before rules 3 every line had its own.
 TEST(SharedSet, wasOneForEachLineBefore) {
     EXPECT_THAT(setUps(twoLines(), book(), 2), testing::ElementsAre(22'700'000, 22'700'000));
