@@ -23,6 +23,7 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
                                                  std::int64_t rules) {
     const auto& line = order.lines.at(number);
+    if (catalogue::isGivenAway(order, line)) return std::vector<LadderPrice>();
     auto quantities = line.isCharge() ? std::vector<units::Count>() : book.shop.ladderQuantities;
     quantities.push_back(line.quantity);
     std::sort(quantities.begin(), quantities.end());

@@ -20,8 +20,8 @@ struct LadderPrice {
 
 /// Line `line` (from 0) of a priced order for each of the shop's ladder quantities and for its own, ascending. Its own
 /// quantity has the line's price; for others a typed price does not apply, and surcharges of sizes are left out,
-/// because it is not known how many of each there would be. `total` is without surcharges of sizes. A charge has its own
-/// quantity alone. Errors: as priceLine.
+/// because it is not known how many of each there would be. `total` is without surcharges of sizes. A charge has its
+/// own quantity alone, and what is at no charge has no prices. Errors: as priceLine.
 base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t line,
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
                                                  std::int64_t rules = kRulesVersion);

@@ -23,12 +23,15 @@ class Finder {
         : m_order(order)
         , m_book(book)
         , m_priced(priced)
+        , m_makes(std::ranges::any_of(order.lines, [](const auto& line) { return !line.isCharge(); }))
         , m_cuts(std::ranges::any_of(order.lines, hasTemplatesToCut)) {}
 
     std::vector<LeftOut> all() {
-        chosen();
-        rates();
-        machines();
+        if (m_makes) { // what is sold as it is takes no tape, work or machine
+            chosen();
+            rates();
+            machines();
+        }
         materials();
         return std::move(m_found);
     }
@@ -73,7 +76,7 @@ class Finder {
                 for (const auto& stone : place.stones) material(stone.material);
             if (!line.customersGarment) material(line.baseMaterial);
         }
-        material(m_book.shop.usualTape);
+        if (m_makes) material(m_book.shop.usualTape);
         if (m_cuts) material(m_book.shop.usualTemplate);
         for (const auto& line : m_order.lines)
             for (const auto& use : catalogue::packingOf(line, m_book.shop.packing)) material(use.material);
@@ -97,7 +100,8 @@ class Finder {
     const catalogue::Order& m_order;
     const catalogue::PriceBook& m_book;
     const PricedOrder& m_priced;
-    bool m_cuts; ///< some line has templates to be cut
+    bool m_makes; ///< some line is no charge
+    bool m_cuts;  ///< some line has templates to be cut
     std::vector<LeftOut> m_found;
 };
 

@@ -69,4 +69,15 @@ TEST(Ladder, ofAChargeIsItsOwnQuantity) {
     EXPECT_EQ(ladder->front().total, cents(1300));
 }
 
+TEST(Ladder, ofWhatIsAtNoChargeHasNoPrices) {
+    Job job;
+    job.first().atNoCharge = true;
+    layout::FitMemo fits;
+    EXPECT_TRUE(pricing::ladderFor(job.order, 0, job.book, false, fits).value().empty());
+    job.first().atNoCharge = false;
+    EXPECT_FALSE(pricing::ladderFor(job.order, 0, job.book, false, fits).value().empty());
+    job.order.atNoCharge = true;
+    EXPECT_TRUE(pricing::ladderFor(job.order, 0, job.book, false, fits).value().empty());
+}
+
 } // namespace

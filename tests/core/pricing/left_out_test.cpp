@@ -85,6 +85,21 @@ TEST(LeftOut, isNotSaidOfWhatTheOrderDoesNotNeed) {
               (Said{"NoTemplate", "NoCutterWear(0.00)"}));
 }
 
+// Three plain hoodies are sold as they are: there is nothing to make that could be left out.
+TEST(LeftOut, isNotSaidOfWhatIsOnlySold) {
+    auto book = sample::priceBook();
+    book.shop.usualTape = {};
+    book.shop.rates.labourPerHour = {};
+    book.bench.press.runningPerHour = {};
+    auto hoodies = sample::lantern(3);
+    hoodies.places.clear();
+    hoodies.baseMaterial = idOf("Hoodie");
+    EXPECT_EQ(said(leftOut(sample::orderOf({hoodies}), book)), Said{});
+    book.materials[idOf("Hoodie")].price->price = {};
+    EXPECT_EQ(said(leftOut(sample::orderOf({hoodies}), book)), Said{"CostsNothing(Hoodie, 0.00)"});
+    EXPECT_EQ(said(leftOut(sample::orderOf({hoodies, sample::lantern(1)}), book)).size(), 4U);
+}
+
 // Nobody is told of a template sheet for nothing where none is cut, and is where one is.
 TEST(LeftOut, namesATemplateSheetThatCostsNothingWhereOneIsCut) {
     auto book = sample::priceBook();
