@@ -34,12 +34,10 @@ class Rows {
         }
     }
 
-    /// Where to begin, as shares of a step down and of a pitch across: even parts, and so that a row and a
-    /// column go through the middle.
-    std::vector<double> sharesDown(int parts) const { return shares(parts, (m_box.bottom - m_box.top) / 2 / m_step); }
-    std::vector<double> sharesAcross(int parts) const {
-        return shares(parts, (m_box.right - m_box.left) / 2 / m_pitch);
-    }
+    /// Where to begin, as shares of a step down and of a pitch across: at either edge, and even parts from where a row
+    /// or a column goes through the middle. Seen in a mirror they are the same, and so is what they find.
+    std::vector<double> sharesDown(int parts) const { return shares(parts, (m_box.bottom - m_box.top) / m_step); }
+    std::vector<double> sharesAcross(int parts) const { return shares(parts, (m_box.right - m_box.left) / m_pitch); }
 
     double crossings() const { return perimeterOf(m_rings) / m_step; }
 
@@ -102,10 +100,10 @@ class Rows {
     }
 
   private:
-    static std::vector<double> shares(int parts, double stepsToMiddle) {
-        std::vector<double> all;
-        for (int i = 0; i < parts; ++i) all.push_back(static_cast<double>(i) / parts);
-        for (const double half : {0.0, 0.5}) all.push_back(std::fmod(stepsToMiddle + half, 1));
+    static std::vector<double> shares(int parts, double steps) {
+        // Half a pitch on from an edge as well: that is where the other rows of a staggered lattice begin.
+        std::vector<double> all{0, std::fmod(steps, 1), 0.5, std::fmod(steps + 0.5, 1)};
+        for (int i = 0; i < parts; ++i) all.push_back(std::fmod(steps / 2 + static_cast<double>(i) / parts, 1));
         return all;
     }
     double rowAt(std::size_t row) const { return m_top + static_cast<double>(row) * m_step; }
@@ -136,8 +134,8 @@ LatticeFill fillWithLattice(const Rings& region, double pitch, std::size_t most)
     std::size_t corners = 0;
     for (const auto& ring : region) corners += ring.size();
     std::size_t bestCount = 0;
-    // Quarter turns bring a square lattice back to itself, sixths a staggered one. But where its rows begin is fitted
-    // to the shape along the rows and across them, so that each way is tried with a quarter turn, too: a shape and its
+    // Quarter turns bring a square lattice back to itself, sixths a staggered one. But rows and columns of a staggered
+    // one begin at different parts of a step, so that each way is tried with a quarter turn, too: a shape and its
     // quarter turn hold the same.
     const std::pair<bool, std::vector<int>> lattices[] = {{false, {0, 15, 30, 45, 60, 75}},
                                                           {true, {0, 90, 15, 105, 30, 120, 45, 135}}};

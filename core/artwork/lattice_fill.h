@@ -15,8 +15,8 @@ struct LatticeFill {
 };
 
 /// Fills `region` (rings as `regionOf` and `insetBy` give them) with centres at `pitch` millimetres (> 0):
-/// the fullest of square and staggered rows, turned by steps of 15 degrees, set through the middle and
-/// shifted by sixteenths of the pitch (quarters where the region has very many corners). Places within a
+/// the fullest of square and staggered rows, turned by steps of 15 degrees, set at the edges and through the middle,
+/// from there shifted by sixteenths of the pitch (quarters where the region has very many corners). Places within a
 /// micrometre of the edge count as inside. The best lattice, not the best packing: those of small circles
 /// hold up to a fifth more (algorithms by hand do too). At most `most` centres; when more would fit,
 /// `centres` is empty and `plainGrid` says about how many.
