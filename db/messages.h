@@ -116,6 +116,8 @@ namespace sp::db {
     X(PricesMixedUp, Invalid)                                                                                          \
     X(ResultSealed, Conflict)                                                                                          \
     X(NotGivenYet, Invalid)                                                                                            \
+    X(NoChoiceTaken, Invalid)                                                                                          \
+    X(NoSuchChoice, Invalid)                                                                                           \
     X(NoEnquiryAnyMore, Invalid)                                                                                       \
     X(ActionGivenUp, Failed)                                                                                           \
     X(CopyInAction, Busy)                                                                                              \
@@ -146,6 +148,7 @@ namespace sp::db {
     X(TheQuote)                                                                                                        \
     X(NewQuote)                                                                                                        \
     X(GivingQuote)                                                                                                     \
+    X(ChoiceOf)                                                                                                        \
     X(StageOf)                                                                                                         \
     X(MovementOf)                                                                                                      \
     X(DrawingOf)                                                                                                       \

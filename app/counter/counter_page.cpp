@@ -78,24 +78,22 @@ void CounterPage::issue() {
         m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(m_presenter.whyNoPrice()));
         return;
     }
-    if (m_presenter.issue([this](const std::string& number) { return sheetFor(number); })) showIssued();
-}
-
-quoting::SheetContent CounterPage::sheetFor(const std::string& number) {
-    if (!m_presenter.priced()) return sheetOf(m_presenter, m_formatter, number, {});
-    auto ladders = quoting::laddersOf(m_presenter.order(), m_presenter.prices(), *m_presenter.priced(),
-                                      m_presenter.session().fits());
-    return sheetOf(m_presenter, m_formatter, number,
-                   ladders ? std::move(*ladders) : std::vector<std::vector<pricing::LadderPrice>>());
+    if (const auto why = m_presenter.whyNoOtherPrice(); !why.isEmpty()) {
+        m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(why));
+        return;
+    }
+    if (m_presenter.issue(sheetWords(m_formatter))) showIssued();
 }
 
 void CounterPage::showSheet() {
     m_presenter.saveDraft();
-    if (!m_presenter.priced() && !m_presenter.isIssued()) {
-        m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(m_presenter.whyNoPrice()));
+    auto why = m_presenter.priced() ? m_presenter.whyNoOtherPrice() : m_presenter.whyNoPrice();
+    if (!why.isEmpty() && !m_presenter.isIssued()) {
+        m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(why));
         return;
     }
-    auto sheet = sheetFor({});
+    const auto words = sheetWords(m_formatter);
+    auto sheet = m_presenter.isIssued() ? slipOf(m_presenter, words) : m_presenter.draftSheet(words);
     const auto number = QString::fromStdString(m_presenter.quote().number);
     const auto name = number.isEmpty() ? tr("Draft") : tr("Quote %1").arg(number);
     const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
@@ -105,6 +103,8 @@ void CounterPage::showSheet() {
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();
 }
+
+void CounterPage::addChoice() { m_presenter.addChoice(); }
 
 void CounterPage::turnOver() {
     m_slip->turnOver();

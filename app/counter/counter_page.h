@@ -25,6 +25,7 @@ class CounterPage : public QWidget {
                 QWidget* parent = nullptr);
 
     void issue();
+    void addChoice();
     void showSheet();
     void turnOver();
     void startNew();
@@ -39,7 +40,6 @@ class CounterPage : public QWidget {
 
   private:
     /// The sheet as it would be printed now under that number, or as it was given.
-    quoting::SheetContent sheetFor(const std::string& number);
     void connectAll();
     void refresh();
     void showIssued();

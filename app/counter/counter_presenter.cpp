@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/counter_presenter.h"
 
+#include "app/words/quote_sheet.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/needs/messages.h"
@@ -26,9 +27,9 @@ CounterPresenter::CounterPresenter(session::BookSession& session, QObject* paren
 }
 
 QString CounterPresenter::whyNoPrice() const {
-    if (!m_unread.isEmpty()) {
-        const auto [line, sentence] = m_unread.first(m_current);
-        if (line == m_current || line == UnreadEntries::kOrder) return sentence;
+    if (m_unread.concern(currentChoice())) {
+        const auto [line, sentence] = m_unread.first(currentChoice(), m_current);
+        if (line == m_current || line == UnreadEntries::kWhole) return sentence;
         const auto title = QString::fromStdString(order().lines[static_cast<std::size_t>(line)].title);
         return tr("Line %1, %2: %3").arg(line + 1).arg(title, sentence);
     }
@@ -36,7 +37,8 @@ QString CounterPresenter::whyNoPrice() const {
 }
 
 std::optional<pricing::LeftOut> CounterPresenter::missingPrice() const {
-    if (!m_unread.isEmpty() || !m_whyNot || m_whyNot->fault != needs::idOf(needs::Fault::NoPrice)) return std::nullopt;
+    if (m_unread.concern(currentChoice()) || !m_whyNot || m_whyNot->fault != needs::idOf(needs::Fault::NoPrice))
+        return std::nullopt;
     using catalogue::fields::fieldOf;
     for (const auto& [id, priced] : m_prices.materials) {
         const auto& material = priced.material;
@@ -138,8 +140,7 @@ void CounterPresenter::bookChanged() {
             m_quote = *stored;
             readPrices();
             m_unread.clear();
-            m_current = std::min(std::max(current, 0), static_cast<int>(order().lines.size()) - 1);
-            m_place = hasLine() ? std::clamp(m_place, 0, std::max(0, static_cast<int>(line().places.size()) - 1)) : 0;
+            showLines(current);
             reprice();
             Q_EMIT orderShown();
             Q_EMIT lineShown();
@@ -248,7 +249,7 @@ void CounterPresenter::addPlace(const base::Id& id) {
 void CounterPresenter::removePlace(int place) {
     if (!canChange() || !hasLine() || line().places.size() < 2) return;
     if (place < 0 || place >= static_cast<int>(line().places.size())) return;
-    m_unread.removePlace(m_current, place);
+    m_unread.removePlace(currentChoice(), m_current, place);
     if (m_place > place || m_place == static_cast<int>(line().places.size()) - 1) --m_place;
     editLine([&](catalogue::OrderLine& line) { line.places.erase(line.places.begin() + place); });
     saveDraft();
@@ -260,8 +261,9 @@ void CounterPresenter::removePlace(int place) {
 UnreadEntries::Owner CounterPresenter::keyOf(Owner owner) const {
     switch (owner) {
     case Owner::Order: break;
-    case Owner::Line: return {m_current, UnreadEntries::kWholeLine};
-    case Owner::Place: return {m_current, m_place};
+    case Owner::Choice: return {currentChoice()};
+    case Owner::Line: return {currentChoice(), m_current};
+    case Owner::Place: return {currentChoice(), m_current, m_place};
     }
     return {};
 }
@@ -269,12 +271,56 @@ UnreadEntries::Owner CounterPresenter::keyOf(Owner owner) const {
 void CounterPresenter::removeLine() {
     if (!canChange() || !hasLine()) return;
     m_quote.order.lines.erase(m_quote.order.lines.begin() + m_current);
-    m_unread.removeLine(m_current);
+    m_unread.removeLine(currentChoice(), m_current);
     m_current = std::min(m_current, static_cast<int>(order().lines.size()) - 1);
     m_place = 0;
     touched();
     saveDraft();
     Q_EMIT lineShown();
+}
+
+void CounterPresenter::showLines(int current) {
+    m_current = std::min(std::max(current, 0), static_cast<int>(order().lines.size()) - 1);
+    m_place = hasLine() ? std::clamp(m_place, 0, std::max(0, static_cast<int>(line().places.size()) - 1)) : 0;
+}
+
+void CounterPresenter::lookAt(int choice) {
+    if (choice < 0 || choice >= choices() || choice == currentChoice()) return;
+    saveDraft();
+    db::lookAtChoice(m_quote, choice);
+    showLines(m_current);
+    reprice();
+    Q_EMIT orderShown();
+    Q_EMIT lineShown();
+    Q_EMIT changed();
+}
+
+void CounterPresenter::addChoice() {
+    if (!canChange() || order().lines.empty() || choices() >= static_cast<int>(catalogue::kMaxChoices)) return;
+    saveDraft();
+    catalogue::addChoice(m_quote.order);
+    touched();
+    saveDraft();
+    Q_EMIT orderShown();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::removeChoice() {
+    if (!canChange() || choices() < 2) return;
+    m_unread.removeChoice(currentChoice());
+    catalogue::removeChoice(m_quote.order);
+    showLines(m_current);
+    touched();
+    saveDraft();
+    Q_EMIT orderShown();
+    Q_EMIT lineShown();
+}
+
+void CounterPresenter::setChoiceTitle(const QString& title) {
+    const auto typed = title.trimmed().toStdString();
+    if (!canChange() || order().title == typed) return;
+    m_quote.order.title = typed;
+    touched();
 }
 
 void CounterPresenter::setCustomer(const base::Id& customer) {
@@ -377,7 +423,8 @@ void CounterPresenter::reprice() {
     m_whyNot.reset();
     m_ladder.clear();
     m_moreForLess.reset();
-    if (!m_unread.isEmpty()) return;
+    priceOthers();
+    if (m_unread.concern(currentChoice())) return;
     auto priced = pricing::priceOrder(order(), m_prices, m_session.fits());
     if (!priced) {
         m_whyNot = priced.error();
@@ -385,6 +432,28 @@ void CounterPresenter::reprice() {
     }
     m_priced = std::move(*priced);
     priceLadder();
+}
+
+void CounterPresenter::priceOthers() {
+    m_whyNoOther.reset();
+    m_others.clear();
+    if (isIssued()) return;
+    m_others = quoting::priceOthers(order(), m_prices, m_session.fits(), m_whyNoOther);
+    for (std::size_t i = 0; i < m_others.size(); ++i) {
+        const int number = static_cast<int>(i) < currentChoice() ? static_cast<int>(i) : static_cast<int>(i) + 1;
+        if (m_unread.concern(number)) m_others[i].priced.reset();
+    }
+}
+
+QString CounterPresenter::whyNoOtherPrice() const {
+    for (int number = 0; number < choices(); ++number) {
+        if (number == currentChoice()) continue;
+        QString why;
+        if (m_unread.concern(number)) why = m_unread.first(number, UnreadEntries::kWhole).second;
+        if (why.isEmpty() && m_whyNoOther && m_whyNoOther->first == number) why = words::sentence(m_whyNoOther->second);
+        if (!why.isEmpty()) return tr("Choice %1: %2").arg(number + 1).arg(why);
+    }
+    return {};
 }
 
 std::optional<costing::CostSheet> CounterPresenter::costSheet() const {
@@ -419,13 +488,20 @@ std::optional<units::Money> CounterPresenter::reckonedOtherwise() const {
     return m_priced->total;
 }
 
-bool CounterPresenter::issue(const SheetFor& sheetFor) {
-    if (!canChange() || !m_priced) return false;
+quoting::SheetContent CounterPresenter::draftSheet(const quoting::SheetWords& words) const {
+    const auto result = words::resultOf(order(), m_prices, validUntil(), m_session.fits(), words);
+    return result ? result->sheetFor({}) : quoting::SheetContent{};
+}
+
+bool CounterPresenter::issue(const quoting::SheetWords& words) {
+    if (!canChange() || !m_priced || !whyNoOtherPrice().isEmpty()) return false;
     saveDraft();
     if (m_unkept) return false;
-    const db::QuoteResult result{*m_priced, sheetFor};
+    const auto result = words::resultOf(order(), m_prices, validUntil(), m_session.fits(), words);
+    if (!result) return false;
     m_keeping = true;
-    auto issued = m_session.change([&](db::Book& book) { return book.issue(m_quote, m_prices, result, validUntil()); });
+    auto issued =
+        m_session.change([&](db::Book& book) { return book.issue(m_quote, m_prices, *result, validUntil()); });
     m_keeping = false;
     if (!issued) return false;
     const int current = m_current;

@@ -7,6 +7,7 @@
 #include "core/pricing/ladder.h"
 #include "core/pricing/left_out.h"
 #include "core/pricing/price_order.h"
+#include "core/quoting/sheet_maker.h"
 
 #include <QObject>
 #include <QString>
@@ -43,6 +44,20 @@ class CounterPresenter : public QObject {
     QString whyNot(const char* subject) const;
     units::Date validUntil() const;
     session::BookSession& session() { return m_session; }
+
+    // The choices of the order, of which one is looked at: order, lines and price are those of that one.
+    int choices() const { return static_cast<int>(catalogue::choiceCount(order())); }
+    int currentChoice() const { return static_cast<int>(order().choice); }
+    /// The choices that are not looked at, priced; of a given quote none: what they came to is on its sheet.
+    const std::vector<quoting::PricedChoice>& others() const { return m_others; }
+    /// Why one of those has no price, with its number; empty while all have. The quote cannot be given then.
+    QString whyNoOtherPrice() const;
+    /// Looks at the choice with that number, from 0. Nothing is saved by that.
+    void lookAt(int choice);
+    void addChoice();    ///< one more, the same as the one looked at, and looks at it; at most kMaxChoices
+    void removeChoice(); ///< the one looked at, not the only one
+    /// The shop's own name for the choice looked at.
+    void setChoiceTitle(const QString& title);
 
     // The line being edited.
     int current() const { return m_current; }
@@ -92,24 +107,24 @@ class CounterPresenter : public QObject {
     void addStone(const base::Id& material);
     void removeStone(int row);
 
-    /// Whose entry it is: the order's, the current line's, or that of its current place.
-    enum class Owner { Order, Line, Place };
+    /// Whose entry it is: the order's, that of the choice looked at, of the current line or of its current place.
+    enum class Owner { Order, Choice, Line, Place };
     /// Notes an entry that cannot be read, as typed, with the sentence that says why; an empty sentence: it can be read
-    /// again. While any line has such an entry there is no price. Entries of a line or a place are kept while
-    /// another one is current.
+    /// again. While the order or any line of the choice looked at has such an entry there is no price. Entries of a
+    /// choice, a line or a place are kept while another one is current.
     void setProblem(Owner owner, const QString& field, const QString& problem, const QString& typed);
-    /// The unreadable text of a field of the order, of the current line or of its current place; null if the field is
-    /// fine.
+    /// The unreadable text of a field of that owner; null if the field is fine.
     const QString* unread(Owner owner, const QString& field) const { return m_unread.typed(keyOf(owner), field); }
     /// Whether the line has an unreadable entry in that field, or, without a field, in any.
-    bool isUnread(int line, const QString& field = {}) const { return m_unread.has(line, field); }
+    bool isUnread(int line, const QString& field = {}) const { return m_unread.has(currentChoice(), line, field); }
 
     /// Saves what was typed now, as one step of undo.
     void saveDraft();
-    using SheetFor = std::function<quoting::SheetContent(const std::string& number)>;
+    /// The sheet of the draft as it would be given, without a number; only while all choices have a price.
+    quoting::SheetContent draftSheet(const quoting::SheetWords& words) const;
     /// Numbers and seals the quote together with the text of its sheet. False if that fails; the session's `troubled`
     /// then says why.
-    bool issue(const SheetFor& sheetFor);
+    bool issue(const quoting::SheetWords& words);
     /// The total of a given quote by today's rules, if it differs from the one it was given with.
     std::optional<units::Money> reckonedOtherwise() const;
 
@@ -124,6 +139,8 @@ class CounterPresenter : public QObject {
     void touched();
     void readPrices();
     void reprice();
+    void priceOthers();
+    void showLines(int current);
     void priceLadder();
     void addLine(catalogue::OrderLine line);
     UnreadEntries::Owner keyOf(Owner owner) const;
@@ -133,6 +150,8 @@ class CounterPresenter : public QObject {
     catalogue::PriceBook m_prices;
     std::optional<pricing::PricedOrder> m_priced;
     std::optional<base::Error> m_whyNot;
+    std::vector<quoting::PricedChoice> m_others;
+    std::optional<std::pair<std::int64_t, base::Error>> m_whyNoOther;
     std::vector<pricing::LadderPrice> m_ladder;
     std::optional<pricing::MoreForLess> m_moreForLess;
     UnreadEntries m_unread;

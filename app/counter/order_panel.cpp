@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/order_panel.h"
 
+#include "app/counter/choice_bar.h"
 #include "app/counter/design_choices.h"
 #include "app/counter/order_list.h"
 #include "app/counter/typed_entries.h"
@@ -112,6 +113,7 @@ void OrderPanel::build() {
     column->setSpacing(12);
     column->addWidget(desk::pageTitle(tr("Order"), this));
     column->addWidget(buildTop());
+    column->addWidget(new ChoiceBar(m_presenter, m_formatter, this));
     m_design = new desk::ChoiceField(m_formatter, this);
     m_design->setObjectName(QStringLiteral("design"));
     desk::standsFor(*m_design, catalogue::fields::fieldOf<&catalogue::Placement::design>());
@@ -197,7 +199,7 @@ base::Result<catalogue::Discount> OrderPanel::readDiscount() {
 
 void OrderPanel::discountTyped() {
     const auto discount = readDiscount();
-    noteEntry(m_presenter, Owner::Order, *m_discount);
+    noteEntry(m_presenter, Owner::Choice, *m_discount);
     if (discount) m_presenter.setDiscount(*discount);
 }
 
@@ -221,6 +223,7 @@ void OrderPanel::loadOrder() {
     m_discount->setOuterProblem({});
     m_discount->setRaw(written(order.discount, m_formatter));
     restoreUnread(*this, m_presenter, Owner::Order);
+    restoreUnread(*this, m_presenter, Owner::Choice);
     readDiscount();
     m_exempt->setChecked(order.asksExemption);
     m_atNoCharge->setChecked(order.atNoCharge);

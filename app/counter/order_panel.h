@@ -14,6 +14,7 @@
 
 namespace sp::counter {
 
+class ChoiceBar;
 class OrderList;
 class OrderListModel;
 

@@ -2,6 +2,7 @@
 #include "app/counter/slip_panel.h"
 
 #include "app/counter/slip_back.h"
+#include "app/counter/slip_choices.h"
 #include "app/counter/slip_lines.h"
 #include "app/counter/slip_totals.h"
 #include "app/desk/bench_style.h"
@@ -61,16 +62,25 @@ class SlipPaper : public QWidget {
 
 } // namespace
 
-quoting::SheetContent sheetOf(CounterPresenter& presenter, const desk::Formatter& formatter, const std::string& number,
-                              std::span<const std::vector<pricing::LadderPrice>> ladders) {
-    const words::SheetWords words(
+words::SheetWords sheetWords(const desk::Formatter& formatter) {
+    return words::SheetWords(
         formatter.style(), [&formatter](units::Date day) { return formatter.date(day).toStdString(); },
         [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); });
+}
+
+quoting::SheetContent slipOf(CounterPresenter& presenter, const words::SheetWords& words) {
     if (presenter.isIssued()) return words::issuedSheet(presenter.quote(), presenter.session().fits(), words);
     const auto offers =
         quoting::offersOf(presenter.order(), presenter.prices(), *presenter.priced(), presenter.session().fits());
-    return quoting::contentOf({number, presenter.order(), presenter.prices(), *presenter.priced(), ladders,
-                               presenter.validUntil(), words, offers});
+    return quoting::contentOf({{},
+                               presenter.order(),
+                               presenter.prices(),
+                               *presenter.priced(),
+                               {},
+                               presenter.validUntil(),
+                               words,
+                               offers,
+                               presenter.others()});
 }
 
 SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
@@ -93,8 +103,11 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     m_lines = new SlipLines(front);
     m_lines->setObjectName(QStringLiteral("slipLines"));
     m_lines->setMinimumHeight(desk::scaled(150));
+    m_choices = new SlipChoices(front);
     m_totals = new SlipTotals(front);
     frontColumn->addWidget(m_lines, 1);
+    frontColumn->addWidget(m_choices);
+    connect(m_choices, &SlipChoices::chosen, &m_presenter, &CounterPresenter::lookAt);
     frontColumn->addWidget(m_totals);
     connect(m_totals, &SlipTotals::missingPriceFollowed, this, [this] {
         if (const auto missing = m_presenter.missingPrice()) Q_EMIT mendAsked(*missing);
@@ -150,12 +163,14 @@ void SlipPanel::refresh() {
     if (!m_presenter.priced() && !m_presenter.isIssued()) {
         m_content = {};
         m_lines->setContent(nullptr, -1);
+        m_choices->setNone();
         m_totals->setNoPrice(m_presenter.whyNoPrice(), m_presenter.missingPrice().has_value());
         return;
     }
-    m_content = sheetOf(m_presenter, m_formatter, {}, {});
+    m_content = slipOf(m_presenter, sheetWords(m_formatter));
     quoting::SheetLadder ladder;
-    if (m_presenter.ladder().size() > 1 && m_presenter.hasLine()) {
+    // Two rows of choices take the room of the ladder.
+    if (m_presenter.ladder().size() > 1 && m_presenter.hasLine() && m_presenter.choices() <= 2) {
         ladder.title =
             tr("More or fewer of %1, each").arg(QString::fromStdString(m_presenter.line().title)).toStdString();
         for (const auto& step : m_presenter.ladder())
@@ -163,17 +178,18 @@ void SlipPanel::refresh() {
                                     m_formatter.money(step.each).toStdString(), step.isOrdered});
     }
     m_lines->setContent(&m_content, m_presenter.current());
+    m_choices->setContent(m_content);
     m_totals->setContent(m_content, ladder);
 }
 
 void SlipPanel::refreshButtons() {
     const bool issued = m_presenter.isIssued();
-    const bool priced = m_presenter.priced().has_value();
+    const auto why = m_presenter.priced() ? m_presenter.whyNoOtherPrice() : m_presenter.whyNoPrice();
+    const bool priced = m_presenter.priced() && why.isEmpty();
     m_issue->setText(issued ? tr("Order a&gain") : tr("&Give this quote"));
     const bool readOnly = m_presenter.session().isReadOnly();
     m_issue->setEnabled(!readOnly && (issued || priced));
     m_print->setEnabled(priced || issued);
-    const auto why = priced ? QString() : m_presenter.whyNoPrice();
     m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);
     m_issue->setToolTip(readOnly ? words::sentence(*m_presenter.session().book().readOnlyBecause())
                         : issued ? tr("Starts a new order with what this quote holds, at today’s prices")

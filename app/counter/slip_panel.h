@@ -3,6 +3,7 @@
 
 #include "app/counter/counter_presenter.h"
 #include "app/format/formatter.h"
+#include "app/words/sheet_words.h"
 #include "core/pricing/left_out.h"
 #include "core/quoting/sheet_maker.h"
 
@@ -13,13 +14,16 @@
 namespace sp::counter {
 
 class SlipBack;
+class SlipChoices;
 class SlipLines;
 class SlipTotals;
 
-/// The quote sheet of this order: as it was given, or as it would be printed now under that number. `ladders` as in
-/// quoting::SheetInput.
-quoting::SheetContent sheetOf(CounterPresenter& presenter, const desk::Formatter& formatter, const std::string& number,
-                              std::span<const std::vector<pricing::LadderPrice>> ladders);
+/// The words of the sheet, with figures and days as this shop reads them.
+words::SheetWords sheetWords(const desk::Formatter& formatter);
+
+/// What stands on the slip: the sheet as it was given, or of the order as it is now, without the prices of other
+/// quantities. Looks at the choice that is looked at. Only while there is a price.
+quoting::SheetContent slipOf(CounterPresenter& presenter, const words::SheetWords& words);
 
 /// The right of the Counter: the slip, front or back, and its buttons.
 class SlipPanel : public QWidget {
@@ -50,6 +54,7 @@ class SlipPanel : public QWidget {
     quoting::SheetContent m_content;
     QStackedWidget* m_sides = nullptr;
     SlipLines* m_lines = nullptr;
+    SlipChoices* m_choices = nullptr;
     SlipTotals* m_totals = nullptr;
     SlipBack* m_back = nullptr;
     QPushButton* m_issue = nullptr;

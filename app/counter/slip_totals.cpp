@@ -4,6 +4,7 @@
 #include "app/desk/card.h"
 #include "app/paper/care_notes.h"
 #include "app/words/sheet_words.h"
+#include "app/words/shown.h"
 
 #include <QGridLayout>
 #include <QPainter>
@@ -16,10 +17,9 @@ namespace {
 using desk::Role;
 using desk::TextSize;
 using desk::Weight;
+using words::shown;
 
 constexpr int kMaxSteps = 5;
-
-QString shown(const std::string& words) { return QString::fromStdString(words); }
 
 /// A quantity of the ladder with its price; the one ordered has a tinted background.
 class StepCell : public QWidget {
@@ -145,9 +145,9 @@ void SlipTotals::fillMoreTaxes(const std::vector<quoting::SheetTax>& taxes) {
 void SlipTotals::setContent(const quoting::SheetContent& content, const quoting::SheetLadder& ladder) {
     m_why->hide();
     fill(m_together, shown(content.labels.together), content.showsTogether ? shown(content.together.text) : QString());
-    fill(m_tax, shown(quoting::taxLabel(content)), content.tax ? shown(content.tax->amount.text) : QString());
+    fill(m_tax, shown(quoting::taxLabel(content, content)), content.tax ? shown(content.tax->amount.text) : QString());
     fillMoreTaxes(content.moreTaxes);
-    m_taxNote->setText(shown(quoting::taxNote(content)));
+    m_taxNote->setText(shown(quoting::taxNote(content, content)));
     m_taxNote->setVisible(!m_taxNote->text().isEmpty());
     m_included->setText(shown(content.taxIncluded));
     m_included->setVisible(!m_included->text().isEmpty());

@@ -16,44 +16,58 @@ const QString* UnreadEntries::typed(Owner owner, const QString& field) const {
     return found == m_entries.end() ? nullptr : &found->second.typed;
 }
 
-bool UnreadEntries::has(int line, const QString& field) const {
+bool UnreadEntries::concern(int choice) const {
     return std::ranges::any_of(m_entries, [&](const auto& entry) {
-        return entry.first.first.line == line && (field.isEmpty() || entry.first.second == field);
+        const int of = entry.first.first.choice;
+        return of == kWhole || of == choice;
     });
 }
 
-std::pair<int, QString> UnreadEntries::first(int current) const {
-    const auto of = [this](int line) {
-        return std::ranges::find_if(m_entries, [line](const auto& entry) { return entry.first.first.line == line; });
+bool UnreadEntries::has(int choice, int line, const QString& field) const {
+    return std::ranges::any_of(m_entries, [&](const auto& entry) {
+        const auto& owner = entry.first.first;
+        return owner.choice == choice && owner.line == line && (field.isEmpty() || entry.first.second == field);
+    });
+}
+
+std::pair<int, QString> UnreadEntries::first(int choice, int currentLine) const {
+    std::pair<int, QString> best{kWhole, QString()};
+    int bestRank = 3;
+    for (const auto& [key, entry] : m_entries) {
+        const auto& owner = key.first;
+        if (owner.choice != kWhole && owner.choice != choice) continue;
+        const int rank = owner.line == kWhole ? 1 : owner.line == currentLine ? 0 : 2;
+        if (rank >= bestRank) continue;
+        bestRank = rank;
+        best = {owner.line, entry.sentence};
+    }
+    return best;
+}
+
+void UnreadEntries::removeAt(const Owner& removed, int Owner::*number) {
+    std::map<std::pair<Owner, QString>, Entry> kept;
+    const auto isOfSame = [&](Owner owner) {
+        // The same as the removed one but for the number and what is smaller than it.
+        if (number == &Owner::choice) return owner.choice != kWhole;
+        if (number == &Owner::line) return owner.choice == removed.choice && owner.line != kWhole;
+        return owner.choice == removed.choice && owner.line == removed.line && owner.place != kWhole;
     };
-    auto found = of(current);
-    if (found == m_entries.end()) found = of(kOrder);
-    if (found == m_entries.end()) found = m_entries.begin();
-    return found == m_entries.end() ? std::pair(kOrder, QString())
-                                    : std::pair(found->first.first.line, found->second.sentence);
-}
-
-void UnreadEntries::removeLine(int line) {
-    std::map<std::pair<Owner, QString>, Entry> kept;
     for (auto& [key, entry] : m_entries) {
         auto owner = key.first;
-        if (owner.line == line) continue;
-        if (owner.line > line) --owner.line;
+        if (isOfSame(owner)) {
+            if (owner.*number == removed.*number) continue;
+            if (owner.*number > removed.*number) --(owner.*number);
+        }
         kept[{owner, key.second}] = std::move(entry);
     }
     m_entries = std::move(kept);
 }
 
-void UnreadEntries::removePlace(int line, int place) {
-    std::map<std::pair<Owner, QString>, Entry> kept;
-    for (auto& [key, entry] : m_entries) {
-        auto owner = key.first;
-        if (owner == Owner{line, place}) continue;
-        if (owner.line == line && owner.place > place) --owner.place;
-        kept[{owner, key.second}] = std::move(entry);
-    }
-    m_entries = std::move(kept);
-}
+void UnreadEntries::removeChoice(int choice) { removeAt({choice, kWhole, kWhole}, &Owner::choice); }
+
+void UnreadEntries::removeLine(int choice, int line) { removeAt({choice, line, kWhole}, &Owner::line); }
+
+void UnreadEntries::removePlace(int choice, int line, int place) { removeAt({choice, line, place}, &Owner::place); }
 
 void UnreadEntries::removeNumbered(Owner owner, const QString& beginning, int number) {
     std::map<std::pair<Owner, QString>, Entry> kept;

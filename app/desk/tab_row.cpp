@@ -23,7 +23,6 @@ TabRow::TabRow(QWidget* parent)
     m_row->setContentsMargins(0, 0, 0, 0);
     m_row->setSpacing(kTabGap);
     m_remove = new QPushButton(this);
-    m_remove->setObjectName(QStringLiteral("removeTab"));
     m_remove->setIcon(icon(Icon::Remove, Role::Muted));
     makeQuiet(*m_remove);
     m_remove->hide();
@@ -42,7 +41,7 @@ void TabRow::setTabs(const QStringList& names, int current) {
     while (m_tabs.size() < static_cast<std::size_t>(names.size())) {
         auto* tab = new QPushButton(this);
         const int at = static_cast<int>(m_tabs.size());
-        tab->setObjectName(QStringLiteral("tab%1").arg(at));
+        tab->setObjectName(QStringLiteral("%1Tab%2").arg(objectName()).arg(at));
         tab->setCheckable(true);
         tab->setAutoExclusive(true);
         makeQuiet(*tab);
@@ -65,6 +64,7 @@ void TabRow::setTabs(const QStringList& names, int current) {
 }
 
 void TabRow::setRemoval(const QString& words) {
+    m_remove->setObjectName(objectName() + QStringLiteral("Remove"));
     m_remove->setVisible(!words.isEmpty());
     m_remove->setAccessibleName(words);
     m_remove->setToolTip(words);

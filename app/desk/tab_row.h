@@ -16,6 +16,7 @@ class TabRow : public QWidget {
     Q_OBJECT
 
   public:
+    /// Its tabs and its cross are called after it: "placesTab0", "placesRemove".
     explicit TabRow(QWidget* parent = nullptr);
 
     /// `current` is the number of the one looked at. The focus stays in the row if it was there.

@@ -2,7 +2,7 @@
 #include "app/jobs/job_strip.h"
 
 #include "app/desk/bench_style.h"
-#include "app/desk/field_box.h"
+#include "app/jobs/jobs_table_model.h"
 #include "app/words/names.h"
 #include "app/words/words.h"
 
@@ -48,6 +48,13 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_total->setObjectName(QStringLiteral("jobTotal"));
     m_total->setMeaning(tr("To pay"));
     what->addWidget(m_total, 0, Qt::AlignVCenter);
+    m_choice = new desk::ChoiceField(m_formatter, this);
+    m_choice->setObjectName(QStringLiteral("jobChoice"));
+    m_choice->setUnknownWording(tr("There is no choice “%1”; choose from the list."));
+    m_choice->setEmptyAllowed(true);
+    m_choiceBox = new desk::FieldBox(tr("Choice ta&ken"), m_choice, this);
+    row->addWidget(m_choiceBox, 0, Qt::AlignVCenter);
+    connect(m_choice, &desk::ChoiceField::chosen, this, &JobStrip::choiceTaken);
     m_stage = new desk::ChoiceField(m_formatter, this);
     m_stage->setObjectName(QStringLiteral("jobStage"));
     m_stage->setUnknownWording(tr("There is no stage “%1”; choose from the list."));
@@ -90,6 +97,22 @@ void JobStrip::stageChosen(const QVariant& chosen) {
     if (refused) m_stage->setOuterProblem(words::sentence(*refused));
 }
 
+void JobStrip::choiceTaken(const QVariant& chosen) {
+    const auto refused =
+        m_presenter.takeChoice(chosen.isValid() ? std::optional<std::int64_t>(chosen.toLongLong()) : std::nullopt);
+    if (refused) m_choice->setOuterProblem(words::sentence(*refused));
+}
+
+void JobStrip::loadChoices(const db::QuoteSummary& job) {
+    const auto names = m_presenter.choices();
+    m_choiceBox->setVisible(!names.empty());
+    std::vector<desk::Choice> choices;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        choices.push_back({static_cast<qlonglong>(i), QString::fromStdString(names[i]), {}, {}});
+    m_choice->setChoices(std::move(choices));
+    m_choice->setCurrent(job.choiceTaken ? QVariant(static_cast<qlonglong>(*job.choiceTaken)) : QVariant());
+}
+
 void JobStrip::load() {
     const auto* job = m_presenter.current();
     setVisible(job != nullptr);
@@ -102,7 +125,8 @@ void JobStrip::load() {
         QStringList{number, m_formatter.dateWithDay(job->quotedOn), customer.isEmpty() ? tr("no customer") : customer}
             .join(QStringLiteral(" · ")));
     m_changes->setVisible(!job->number.empty());
-    m_total->setFigure(job->total ? m_formatter.money(*job->total) : QStringLiteral("—"));
+    m_total->setFigure(totalOf(*job, m_formatter));
+    loadChoices(*job);
     const bool isUnfinished = job->id == m_shown && !m_stage->problem().isEmpty();
     m_shown = job->id;
     std::vector<desk::Choice> choices;

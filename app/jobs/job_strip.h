@@ -3,6 +3,7 @@
 
 #include "app/desk/card.h"
 #include "app/desk/choice_field.h"
+#include "app/desk/field_box.h"
 #include "app/desk/figures.h"
 #include "app/format/formatter.h"
 #include "app/jobs/jobs_presenter.h"
@@ -34,6 +35,8 @@ class JobStrip : public desk::Card {
 
   private:
     void stageChosen(const QVariant& chosen);
+    void choiceTaken(const QVariant& chosen);
+    void loadChoices(const db::QuoteSummary& job);
 
     JobsPresenter& m_presenter;
     const desk::Formatter& m_formatter;
@@ -41,6 +44,8 @@ class JobStrip : public desk::Card {
     desk::TextLabel* m_title = nullptr;
     desk::TextLabel* m_detail = nullptr;
     desk::FigureLabel* m_total = nullptr;
+    desk::ChoiceField* m_choice = nullptr;
+    desk::FieldBox* m_choiceBox = nullptr;
     desk::ChoiceField* m_stage = nullptr;
     QPushButton* m_plan = nullptr;
     QPushButton* m_open = nullptr;

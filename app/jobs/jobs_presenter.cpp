@@ -72,6 +72,29 @@ std::optional<base::Error> JobsPresenter::setStage(Stage stage) {
     return done ? std::nullopt : std::optional(done.error());
 }
 
+std::optional<base::Error> JobsPresenter::takeChoice(std::optional<std::int64_t> choice) {
+    const auto* job = current();
+    if (!job || job->choiceTaken == choice) return std::nullopt;
+    const auto id = job->id;
+    const auto done = m_session.attempt([&](db::Book& book) { return book.takeChoice(id, choice); });
+    refresh();
+    return done ? std::nullopt : std::optional(done.error());
+}
+
+std::vector<std::string> JobsPresenter::choices() {
+    const auto* job = current();
+    if (!job || job->number.empty() || job->choices < 2) return {};
+    if (m_choicesOf == job->id) return m_choices;
+    const auto id = job->id;
+    const auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
+    if (!quote || !quote->result) return {};
+    m_choicesOf = id;
+    m_choices.clear();
+    for (const auto* choice : quoting::choicesOf(quote->result->sheet))
+        m_choices.push_back(choice->difference.empty() ? choice->name : choice->name + ", " + choice->difference);
+    return m_choices;
+}
+
 void JobsPresenter::setFilter(const QString& text) {
     const auto wanted = text.trimmed();
     if (wanted == m_filter) return;

@@ -53,6 +53,12 @@ class JobsPresenter : public QObject {
     /// Moves the current quote to a stage; returns the error when the book refuses.
     std::optional<base::Error> setStage(db::Stage stage);
 
+    /// Says which choice of the current quote the customer takes, from 0, or that it is open again; returns the error
+    /// when the book refuses.
+    std::optional<base::Error> takeChoice(std::optional<std::int64_t> choice);
+    /// The choices of the current quote by what tells them apart; empty where there is nothing to choose.
+    std::vector<std::string> choices();
+
     /// What the current quote, which must have been given, would come to today and why. Errors: Invalid for
     /// a draft; those of pricing::comparePrices.
     base::Result<pricing::PriceComparison> changesSince(const units::NumberStyle& style);
@@ -73,6 +79,8 @@ class JobsPresenter : public QObject {
     QString m_filter;
     std::vector<db::QuoteSummary> m_jobs;
     base::Id m_current;
+    base::Id m_choicesOf; ///< the quote that m_choices was read for
+    std::vector<std::string> m_choices;
     std::int64_t m_limit = kFirstJobs;
 };
 

@@ -39,6 +39,12 @@ void JobsTableModel::fetchMore(const QModelIndex& parent) {
     if (canFetchMore(parent)) Q_EMIT moreWanted();
 }
 
+QString totalOf(const db::QuoteSummary& quote, const desk::Formatter& formatter) {
+    if (!quote.total) return QStringLiteral("—");
+    const auto total = formatter.money(*quote.total);
+    return quote.highestTotal ? JobsTableModel::tr("%1 to %2").arg(total, formatter.money(*quote.highestTotal)) : total;
+}
+
 int JobsTableModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
 }
@@ -52,7 +58,7 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Customer: return QString::fromStdString(row.customer);
     case Title: return words::titleOf(row);
     case Stage: return words::nameOf(row.stage);
-    case Total: return row.total ? m_formatter.money(*row.total) : QStringLiteral("—");
+    case Total: return totalOf(row, m_formatter);
     default: return {};
     }
 }

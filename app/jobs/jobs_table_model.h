@@ -10,6 +10,9 @@
 
 namespace sp::jobs {
 
+/// What a quote comes to as it is listed: a span while one of several choices is still to be taken, a dash for a draft.
+QString totalOf(const db::QuoteSummary& quote, const desk::Formatter& formatter);
+
 /// Quotes as a table, in the order given. The total is what the customer pays; a draft has none yet. SortRole gives
 /// days and money as numbers.
 class JobsTableModel : public QAbstractTableModel {

@@ -279,6 +279,10 @@ void MainWindow::buildMenu() {
     act(menu, tr("Find a q&uote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
     act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
     act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { m_artwork->estimate(); });
+    act(menu, tr("Offer &another choice"), QKeySequence(QStringLiteral("Ctrl+D")), [this] {
+        goTo(PlaceId::Counter);
+        counter()->addChoice();
+    });
     act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
         goTo(PlaceId::Counter);
         counter()->issue();

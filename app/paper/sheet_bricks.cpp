@@ -2,6 +2,7 @@
 #include "app/paper/sheet_bricks.h"
 
 #include "app/paper/paper_colours.h"
+#include "app/words/shown.h"
 
 #include <algorithm>
 
@@ -20,7 +21,7 @@ constexpr double kCellPadding = 8.0;
 constexpr double kTotalsLeft = 0.46; ///< share of the width left of the totals
 constexpr int kMaxAddressLines = 12;
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+using words::shown;
 
 } // namespace
 
@@ -31,21 +32,24 @@ BrickMaker::BrickMaker(const quoting::SheetContent& sheet, const Lettering& lett
     , m_columns(measure()) {}
 
 BrickMaker::Columns BrickMaker::measure() const {
-    double pieces = m_lettering.width(Face::Fine, text(m_sheet.labels.pieces));
-    double each = m_lettering.width(Face::Fine, text(m_sheet.labels.each));
-    double amount = m_lettering.width(Face::Strong, text(m_sheet.together.text));
+    double pieces = m_lettering.width(Face::Fine, shown(m_sheet.labels.pieces));
+    double each = m_lettering.width(Face::Fine, shown(m_sheet.labels.each));
+    double amount = 0;
     std::size_t stones = 0;
     const auto widen = [&](double& column, const std::string& figures) {
-        column = std::max(column, m_lettering.width(Face::Strong, text(figures)));
+        column = std::max(column, m_lettering.width(Face::Strong, shown(figures)));
     };
-    for (const auto& line : m_sheet.lines) {
-        widen(pieces, line.pieces);
-        widen(each, line.each);
-        widen(amount, line.running.text);
-        for (const auto& extra : line.extras) widen(amount, extra.running.text);
-        stones = std::max(stones, std::min(line.stones.size(), kMaxStones));
+    for (const auto* choice : quoting::choicesOf(m_sheet)) {
+        widen(amount, choice->together.text);
+        for (const auto& line : choice->lines) {
+            widen(pieces, line.pieces);
+            widen(each, line.each);
+            widen(amount, line.running.text);
+            for (const auto& extra : line.extras) widen(amount, extra.running.text);
+            stones = std::max(stones, std::min(line.stones.size(), kMaxStones));
+        }
+        for (const auto& row : choice->adjustments) widen(amount, row.running.text);
     }
-    for (const auto& row : m_sheet.adjustments) widen(amount, row.running.text);
     Columns columns;
     columns.piecesRight = pieces;
     columns.stones = pieces + 12;
@@ -87,15 +91,15 @@ void BrickMaker::rule(Brick& brick, double x, double y, double length) const {
 Brick BrickMaker::letterhead() const {
     Brick brick;
     const double half = m_width * 0.56;
-    double left = paragraph(brick, 0, 0, Face::Shop, kInk, text(m_sheet.shopName), half, 3) + 2;
+    double left = paragraph(brick, 0, 0, Face::Shop, kInk, shown(m_sheet.shopName), half, 3) + 2;
     int lines = 0;
     for (const auto& line : m_sheet.shopLines)
-        if (++lines <= kMaxAddressLines) left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
+        if (++lines <= kMaxAddressLines) left = paragraph(brick, 0, left, Face::Small, kMutedInk, shown(line), half, 2);
     double right = 4;
-    writeRight(brick, m_width, right, Face::Title, kInk, text(m_sheet.title));
+    writeRight(brick, m_width, right, Face::Title, kInk, shown(m_sheet.title));
     right += m_lettering.leading(Face::Title) + 2;
     if (!m_sheet.demo.empty()) {
-        writeRight(brick, m_width, right, Face::SmallStrong, kJewel, text(m_sheet.demo));
+        writeRight(brick, m_width, right, Face::SmallStrong, kJewel, shown(m_sheet.demo));
         right += m_lettering.leading(Face::SmallStrong);
     }
     brick.height = std::max(left, right) + 12;
@@ -109,18 +113,18 @@ Brick BrickMaker::addressee() const {
     const double half = m_width * 0.56;
     double left = 0;
     if (!m_sheet.customer.name.empty()) {
-        write(brick, 0, 0, Face::Fine, kMutedInk, text(m_sheet.labels.customer));
-        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk, text(m_sheet.customer.name),
-                         half, 3);
+        write(brick, 0, 0, Face::Fine, kMutedInk, shown(m_sheet.labels.customer));
+        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk,
+                         shown(m_sheet.customer.name), half, 3);
         int lines = 0;
         for (const auto& line : m_sheet.customer.lines)
             if (++lines <= kMaxAddressLines)
-                left = paragraph(brick, 0, left, Face::Small, kMutedInk, text(line), half, 2);
+                left = paragraph(brick, 0, left, Face::Small, kMutedInk, shown(line), half, 2);
     }
     double right = m_sheet.customer.name.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
     for (const auto& fact : m_sheet.facts) {
-        write(brick, m_width * 0.69, right, Face::Small, kMutedInk, text(fact.label));
-        figuresRight(brick, m_width, right, Face::Small, kInk, text(fact.value));
+        write(brick, m_width * 0.69, right, Face::Small, kMutedInk, shown(fact.label));
+        figuresRight(brick, m_width, right, Face::Small, kInk, shown(fact.value));
         right += m_lettering.leading(Face::Small) + 2;
     }
     brick.height = std::max(left, right);
@@ -132,18 +136,18 @@ Brick BrickMaker::tableHead() const {
     brick.gap = 18;
     brick.keepWithNext = true;
     const auto& at = m_columns;
-    writeRight(brick, at.piecesRight, 0, Face::Fine, kMutedInk, text(m_sheet.labels.pieces));
-    write(brick, at.title, 0, Face::Fine, kMutedInk, text(m_sheet.labels.what));
-    writeRight(brick, at.eachRight, 0, Face::Fine, kMutedInk, text(m_sheet.labels.each));
-    writeRight(brick, m_width, 0, Face::Fine, kMutedInk, text(m_sheet.labels.amount));
+    writeRight(brick, at.piecesRight, 0, Face::Fine, kMutedInk, shown(m_sheet.labels.pieces));
+    write(brick, at.title, 0, Face::Fine, kMutedInk, shown(m_sheet.labels.what));
+    writeRight(brick, at.eachRight, 0, Face::Fine, kMutedInk, shown(m_sheet.labels.each));
+    writeRight(brick, m_width, 0, Face::Fine, kMutedInk, shown(m_sheet.labels.amount));
     brick.height = m_lettering.leading(Face::Fine) + 4;
     rule(brick, 0, brick.height, m_width);
     return brick;
 }
 
 void BrickMaker::drawStones(Brick& brick, const quoting::SheetLine& line, double y) const {
-    const auto shown = std::min(line.stones.size(), kMaxStones);
-    for (std::size_t i = 0; i < shown; ++i)
+    const auto drawn = std::min(line.stones.size(), kMaxStones);
+    for (std::size_t i = 0; i < drawn; ++i)
         brick.parts.stones.push_back({{m_columns.stones + kStoneRadius + kStoneStep * static_cast<double>(i), y},
                                       kStoneRadius,
                                       QColor::fromRgb(line.stones[i].rgb)});
@@ -154,16 +158,16 @@ Brick BrickMaker::lineBrick(const quoting::SheetLine& line) const {
     brick.gap = 8;
     brick.isAmount = true;
     brick.needsBroughtForward = true;
-    brick.running = text(line.running.text);
+    brick.running = shown(line.running.text);
     const auto& at = m_columns;
-    figuresRight(brick, at.piecesRight, 0, Face::Strong, kInk, text(line.pieces));
-    figuresRight(brick, at.eachRight, 0, Face::Body, kMutedInk, text(line.each));
-    figuresRight(brick, m_width, 0, Face::Body, kInk, text(line.amount.text));
+    figuresRight(brick, at.piecesRight, 0, Face::Strong, kInk, shown(line.pieces));
+    figuresRight(brick, at.eachRight, 0, Face::Body, kMutedInk, shown(line.each));
+    figuresRight(brick, m_width, 0, Face::Body, kInk, shown(line.amount.text));
     drawStones(brick, line, m_lettering.leading(Face::Body) / 2);
-    double y = paragraph(brick, at.title, 0, Face::Body, kInk, text(line.title), at.titleWidth, 3);
+    double y = paragraph(brick, at.title, 0, Face::Body, kInk, shown(line.title), at.titleWidth, 3);
     y = std::max(y, m_lettering.leading(Face::Body));
-    y = paragraph(brick, at.title, y, Face::Small, kMutedInk, text(line.detail), at.titleWidth, 4);
-    brick.height = paragraph(brick, at.title, y, Face::Small, kMutedInk, text(line.note), at.titleWidth, 2);
+    y = paragraph(brick, at.title, y, Face::Small, kMutedInk, shown(line.detail), at.titleWidth, 4);
+    brick.height = paragraph(brick, at.title, y, Face::Small, kMutedInk, shown(line.note), at.titleWidth, 2);
     return brick;
 }
 
@@ -171,10 +175,10 @@ Brick BrickMaker::rowBrick(const quoting::SheetRow& row, Face face, const QColor
     Brick brick;
     brick.isAmount = true;
     brick.needsBroughtForward = true;
-    brick.running = text(row.running.text);
-    figuresRight(brick, m_width, 0, Face::Body, kInk, text(row.amount.text));
+    brick.running = shown(row.running.text);
+    figuresRight(brick, m_width, 0, Face::Body, kInk, shown(row.amount.text));
     const double shift = (m_lettering.leading(Face::Body) - m_lettering.leading(face)) / 2;
-    const double below = paragraph(brick, m_columns.title, shift, face, colour, text(row.label),
+    const double below = paragraph(brick, m_columns.title, shift, face, colour, shown(row.label),
                                    m_columns.eachRight - m_columns.title, 3);
     brick.height = std::max(below, m_lettering.leading(Face::Body));
     return brick;
@@ -209,42 +213,49 @@ double BrickMaker::totalsRow(Brick& brick, double y, const QString& label, const
 }
 
 double BrickMaker::grandTotalLeft() const {
-    const double labels = m_lettering.width(Face::Title, text(m_sheet.labels.toPay)) + 6 +
-                          m_lettering.width(Face::Small, text(m_sheet.currency));
-    const double amount = m_lettering.width(Face::Total, text(m_sheet.toPay.text));
+    const double labels = m_lettering.width(Face::Title, shown(m_sheet.labels.toPay)) + 6 +
+                          m_lettering.width(Face::Small, shown(m_sheet.currency));
+    const double amount = m_lettering.width(Face::Total, shown(m_sheet.toPay.text));
     return std::clamp(m_width - amount - kColumnGap - labels, 0.0, m_width * kTotalsLeft);
 }
 
 double BrickMaker::grandTotal(Brick& brick, double y) const {
-    const QString label = text(m_sheet.labels.toPay);
+    const QString label = shown(m_sheet.labels.toPay);
     const double left = grandTotalLeft();
-    figuresRight(brick, m_width, y, Face::Total, kInk, text(m_sheet.toPay.text));
+    figuresRight(brick, m_width, y, Face::Total, kInk, shown(m_sheet.toPay.text));
     // On the baseline of the large figure.
     const double baseline = y + m_lettering.ascent(Face::Total);
     write(brick, left, baseline - m_lettering.ascent(Face::Title), Face::Title, kInk, label);
     write(brick, left + m_lettering.width(Face::Title, label) + 6, baseline - m_lettering.ascent(Face::Small),
-          Face::Small, kMutedInk, text(m_sheet.currency));
-    y += m_lettering.leading(Face::Total);
-    return paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, text(m_sheet.taxIncluded),
-                     m_width * (1 - kTotalsLeft), 3);
+          Face::Small, kMutedInk, shown(m_sheet.currency));
+    return y + m_lettering.leading(Face::Total);
 }
 
-Brick BrickMaker::totals() const {
+double BrickMaker::choiceTotal(Brick& brick, double y, const quoting::SheetChoice& choice) const {
+    write(brick, m_width * kTotalsLeft, y, Face::Strong, kInk, shown(m_sheet.labels.toPay));
+    figuresRight(brick, m_width, y, Face::Strong, kInk, shown(choice.toPay.text));
+    return y + m_lettering.leading(Face::Strong);
+}
+
+Brick BrickMaker::totals(const quoting::SheetChoice& choice) const {
     Brick brick;
     brick.gap = 10;
     brick.needsBroughtForward = true;
     rule(brick, 0, 0, m_width);
     double y = 10;
-    if (m_sheet.showsTogether) y = totalsRow(brick, y, text(m_sheet.labels.together), {}, text(m_sheet.together.text));
-    if (m_sheet.tax)
-        y = totalsRow(brick, y, text(quoting::taxLabel(m_sheet)), text(quoting::taxNote(m_sheet)),
-                      text(m_sheet.tax->amount.text));
-    for (const auto& tax : m_sheet.moreTaxes)
-        y = totalsRow(brick, y, text(tax.label), text(tax.note), text(tax.amount.text));
-    y = grandTotal(brick, y + 6) + 6;
-    if (m_sheet.deposit) {
-        y = totalsRow(brick, y, text(m_sheet.labels.deposit), {}, text(m_sheet.deposit->text));
-        y = totalsRow(brick, y, text(m_sheet.labels.balance), {}, text(m_sheet.balance.text));
+    if (choice.showsTogether) y = totalsRow(brick, y, shown(m_sheet.labels.together), {}, shown(choice.together.text));
+    if (choice.tax)
+        y = totalsRow(brick, y, shown(quoting::taxLabel(m_sheet, choice)), shown(quoting::taxNote(m_sheet, choice)),
+                      shown(choice.tax->amount.text));
+    for (const auto& tax : choice.moreTaxes)
+        y = totalsRow(brick, y, shown(tax.label), shown(tax.note), shown(tax.amount.text));
+    y = hasChoices() ? choiceTotal(brick, y, choice) : grandTotal(brick, y + 6);
+    y = paragraph(brick, m_width * kTotalsLeft, y, Face::Small, kMutedInk, shown(choice.taxIncluded),
+                  m_width * (1 - kTotalsLeft), 3) +
+        6;
+    if (choice.deposit) {
+        y = totalsRow(brick, y, shown(m_sheet.labels.deposit), {}, shown(choice.deposit->text));
+        y = totalsRow(brick, y, shown(m_sheet.labels.balance), {}, shown(choice.balance.text));
     }
     brick.height = y;
     return brick;
@@ -253,38 +264,39 @@ Brick BrickMaker::totals() const {
 bool BrickMaker::placeTermsBeside(Brick& totals) const {
     if (grandTotalLeft() < m_width * kTotalsLeft) return false;
     Brick terms;
-    write(terms, 0, 10, Face::SmallStrong, kInk, text(m_sheet.labels.terms));
+    write(terms, 0, 10, Face::SmallStrong, kInk, shown(m_sheet.labels.terms));
     double y = 10 + m_lettering.leading(Face::SmallStrong) + 2;
     for (const auto& line : m_sheet.terms)
-        y = paragraph(terms, 0, y, Face::Small, kMutedInk, text(line), m_width * kTotalsLeft - 2 * kColumnGap, 12) + 2;
+        y = paragraph(terms, 0, y, Face::Small, kMutedInk, shown(line), m_width * kTotalsLeft - 2 * kColumnGap, 12) + 2;
     if (y > totals.height) return false;
     auto& texts = totals.parts.texts;
     texts.insert(texts.end(), terms.parts.texts.begin(), terms.parts.texts.end());
     return true;
 }
 
-std::vector<BrickMaker::LadderColumn> BrickMaker::ladderColumns() const {
+std::vector<BrickMaker::LadderColumn> BrickMaker::ladderColumns(const quoting::SheetChoice& choice) {
     std::vector<LadderColumn> columns;
-    for (const auto& ladder : m_sheet.ladders)
-        for (const auto& step : ladder.steps) columns.push_back({step.quantity, text(step.pieces)});
+    for (const auto& ladder : choice.ladders)
+        for (const auto& step : ladder.steps) columns.push_back({step.quantity, shown(step.pieces)});
     std::ranges::sort(columns, {}, &LadderColumn::quantity);
     const auto spare = std::ranges::unique(columns, {}, &LadderColumn::quantity);
     columns.erase(spare.begin(), spare.end());
     return columns;
 }
 
-Brick BrickMaker::ladderHead(std::span<const LadderColumn> columns, double cell) const {
+Brick BrickMaker::ladderHead(const quoting::SheetChoice& choice, std::span<const LadderColumn> columns,
+                             double cell) const {
     Brick brick;
     brick.gap = 18;
     brick.keepWithNext = true;
     rule(brick, 0, 0, m_width);
     double y = 10;
-    write(brick, 0, y, Face::SmallStrong, kInk, text(m_sheet.labels.ladders));
+    write(brick, 0, y, Face::SmallStrong, kInk, shown(m_sheet.labels.ladders));
     double right = kLadderNames;
     for (const auto& column : columns)
         figuresRight(brick, (right += cell) - kCellPadding, y, Face::Small, kMutedInk, column.pieces);
     y += m_lettering.leading(Face::SmallStrong);
-    brick.height = paragraph(brick, 0, y, Face::Fine, kMutedInk, text(m_sheet.ladderNote), m_width, 2) + 2;
+    brick.height = paragraph(brick, 0, y, Face::Fine, kMutedInk, shown(choice.ladderNote), m_width, 2) + 2;
     return brick;
 }
 
@@ -293,7 +305,7 @@ Brick BrickMaker::ladderRow(const quoting::SheetLadder& ladder, std::span<const 
     Brick brick;
     brick.gap = 2;
     brick.height = m_lettering.leading(Face::Body) + 2;
-    paragraph(brick, 0, 2, Face::Small, kInk, text(ladder.title), kLadderNames - kCellPadding, 1);
+    paragraph(brick, 0, 2, Face::Small, kInk, shown(ladder.title), kLadderNames - kCellPadding, 1);
     double right = kLadderNames;
     for (const auto& column : columns) {
         right += cell;
@@ -301,27 +313,27 @@ Brick BrickMaker::ladderRow(const quoting::SheetLadder& ladder, std::span<const 
         if (step == ladder.steps.end()) continue;
         if (step->isOrdered) brick.parts.tints.push_back({{right - cell + 2, 0, cell - 2, brick.height}, kSoftJewel});
         figuresRight(brick, right - kCellPadding, 1, step->isOrdered ? Face::Strong : Face::Body, kInk,
-                     text(step->each));
+                     shown(step->each));
     }
     return brick;
 }
 
-void BrickMaker::addLadders(std::vector<Brick>& bricks) const {
-    if (m_sheet.ladders.empty()) return;
+void BrickMaker::addLadders(std::vector<Brick>& bricks, const quoting::SheetChoice& choice) const {
+    if (choice.ladders.empty()) return;
     double cell = kNarrowestCell;
-    for (const auto& ladder : m_sheet.ladders)
+    for (const auto& ladder : choice.ladders)
         for (const auto& step : ladder.steps)
             for (const auto& figures : {step.pieces, step.each})
-                cell = std::max(cell, m_lettering.width(Face::Strong, text(figures)) + 18);
-    const auto quantities = ladderColumns();
+                cell = std::max(cell, m_lettering.width(Face::Strong, shown(figures)) + 18);
+    const auto quantities = ladderColumns(choice);
     // A table holds as many columns as fit; the others go into further tables below.
     const auto most = std::max(std::size_t{1}, static_cast<std::size_t>((m_width - kLadderNames) / cell));
     for (std::size_t first = 0; first < quantities.size(); first += most) {
         const auto columns = std::span(quantities).subspan(first, std::min(most, quantities.size() - first));
-        bricks.push_back(ladderHead(columns, cell));
-        for (const auto& ladder : m_sheet.ladders) {
+        bricks.push_back(ladderHead(choice, columns, cell));
+        for (const auto& ladder : choice.ladders) {
             bricks.push_back(ladderRow(ladder, columns, cell));
-            bricks.back().keepWithNext = &ladder != &m_sheet.ladders.back();
+            bricks.back().keepWithNext = &ladder != &choice.ladders.back();
         }
     }
 }
@@ -340,7 +352,7 @@ void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, co
         }
         // Neither the first nor the last note stands alone on a page.
         brick.keepWithNext = i + 1 < notes.size() && (i == 0 || i + 2 == notes.size());
-        brick.height = paragraph(brick, kNotesIndent, y, face, kMutedInk, text(notes[i]), m_width - kNotesIndent, 12);
+        brick.height = paragraph(brick, kNotesIndent, y, face, kMutedInk, shown(notes[i]), m_width - kNotesIndent, 12);
         bricks.push_back(std::move(brick));
     }
 }
@@ -352,15 +364,15 @@ Brick BrickMaker::pageHead() const {
         const auto lines = m_lettering.wrap(face, words, width, 1);
         return lines.isEmpty() ? QString() : lines.front();
     };
-    const QString shop = one(Face::SmallStrong, text(m_sheet.shopName), third);
+    const QString shop = one(Face::SmallStrong, shown(m_sheet.shopName), third);
     write(brick, 0, 0, Face::SmallStrong, kInk, shop);
     if (!m_sheet.customer.name.empty()) {
         const double x = m_lettering.width(Face::SmallStrong, shop) + 12;
         const double room = m_width * 0.74 - x;
-        const auto words = text(m_sheet.labels.customerAgain).arg(text(m_sheet.customer.name));
+        const auto words = shown(m_sheet.labels.customerAgain).arg(shown(m_sheet.customer.name));
         write(brick, x, 0, Face::Small, kMutedInk, one(Face::Small, words, room));
     }
-    writeRight(brick, m_width, 0, Face::SmallStrong, kInk, text(m_sheet.title));
+    writeRight(brick, m_width, 0, Face::SmallStrong, kInk, shown(m_sheet.title));
     brick.height = m_lettering.leading(Face::Small) + 6;
     rule(brick, 0, brick.height, m_width);
     return brick;
@@ -369,32 +381,41 @@ Brick BrickMaker::pageHead() const {
 Brick BrickMaker::pageFoot(int page, int pages) const {
     Brick brick;
     rule(brick, 0, 0, m_width);
-    write(brick, 0, 6, Face::Fine, kMutedInk, text(m_sheet.title));
+    write(brick, 0, 6, Face::Fine, kMutedInk, shown(m_sheet.title));
     if (!m_sheet.demo.empty()) {
-        const double width = m_lettering.width(Face::Fine, text(m_sheet.demo));
-        write(brick, (m_width - width) / 2, 6, Face::Fine, kMutedInk, text(m_sheet.demo));
+        const double width = m_lettering.width(Face::Fine, shown(m_sheet.demo));
+        write(brick, (m_width - width) / 2, 6, Face::Fine, kMutedInk, shown(m_sheet.demo));
     }
-    writeRight(brick, m_width, 6, Face::Fine, kMutedInk, text(m_sheet.labels.page).arg(page).arg(pages));
+    writeRight(brick, m_width, 6, Face::Fine, kMutedInk, shown(m_sheet.labels.page).arg(page).arg(pages));
     brick.height = 6 + m_lettering.leading(Face::Fine);
     return brick;
+}
+
+void BrickMaker::addAmounts(std::vector<Brick>& bricks, const quoting::SheetChoice& choice) const {
+    bricks.push_back(tableHead());
+    for (std::size_t i = 0; i < choice.lines.size(); ++i) addLine(bricks, choice.lines[i], i == 0);
+    for (std::size_t i = 0; i < choice.adjustments.size(); ++i) {
+        bricks.push_back(rowBrick(choice.adjustments[i], Face::Body, kInk));
+        bricks.back().gap = i == 0 ? 12 : 4;
+    }
 }
 
 std::vector<Brick> BrickMaker::all() const {
     std::vector<Brick> bricks;
     bricks.push_back(letterhead());
     bricks.push_back(addressee());
-    bricks.push_back(tableHead());
-    for (std::size_t i = 0; i < m_sheet.lines.size(); ++i) addLine(bricks, m_sheet.lines[i], i == 0);
-    for (std::size_t i = 0; i < m_sheet.adjustments.size(); ++i) {
-        bricks.push_back(rowBrick(m_sheet.adjustments[i], Face::Body, kInk));
-        bricks.back().gap = i == 0 ? 12 : 4;
+    bool termsBeside = false;
+    if (hasChoices()) {
+        addChoices(bricks);
+    } else {
+        addAmounts(bricks, m_sheet);
+        auto sums = totals(m_sheet);
+        termsBeside = !m_sheet.terms.empty() && placeTermsBeside(sums);
+        bricks.push_back(std::move(sums));
+        addLadders(bricks, m_sheet);
     }
-    auto sums = totals();
-    const bool termsBeside = !m_sheet.terms.empty() && placeTermsBeside(sums);
-    bricks.push_back(std::move(sums));
-    addLadders(bricks);
-    if (!termsBeside) addNotes(bricks, text(m_sheet.labels.terms), m_sheet.terms, Face::Small);
-    addNotes(bricks, text(m_sheet.labels.care), m_sheet.care, Face::Fine);
+    if (!termsBeside) addNotes(bricks, shown(m_sheet.labels.terms), m_sheet.terms, Face::Small);
+    addNotes(bricks, shown(m_sheet.labels.care), m_sheet.care, Face::Fine);
     return bricks;
 }
 

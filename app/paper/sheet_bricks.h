@@ -66,11 +66,13 @@ class BrickMaker {
     Brick lineBrick(const quoting::SheetLine& line) const;
     void drawStones(Brick& brick, const quoting::SheetLine& line, double y) const;
     Brick rowBrick(const quoting::SheetRow& row, Face face, const QColor& colour) const;
-    Brick totals() const;
+    void addAmounts(std::vector<Brick>& bricks, const quoting::SheetChoice& choice) const;
+    Brick totals(const quoting::SheetChoice& choice) const;
     /// The terms in the free space left of the totals; false when there is not enough of it.
     bool placeTermsBeside(Brick& totals) const;
     double totalsRow(Brick& brick, double y, const QString& label, const QString& note, const QString& amount) const;
     double grandTotal(Brick& brick, double y) const;
+    double choiceTotal(Brick& brick, double y, const quoting::SheetChoice& choice) const;
     /// Where "To pay" begins: in line with the other totals unless the amount is too long for that.
     double grandTotalLeft() const;
     struct LadderColumn {
@@ -78,12 +80,21 @@ class BrickMaker {
         QString pieces;
     };
 
-    std::vector<LadderColumn> ladderColumns() const;
-    Brick ladderHead(std::span<const LadderColumn> columns, double cell) const;
+    static std::vector<LadderColumn> ladderColumns(const quoting::SheetChoice& choice);
+    Brick ladderHead(const quoting::SheetChoice& choice, std::span<const LadderColumn> columns, double cell) const;
     Brick ladderRow(const quoting::SheetLadder& ladder, std::span<const LadderColumn> columns, double cell) const;
-    void addLadders(std::vector<Brick>& bricks) const;
+    void addLadders(std::vector<Brick>& bricks, const quoting::SheetChoice& choice) const;
     void addNotes(std::vector<Brick>& bricks, const QString& heading, const std::vector<std::string>& notes,
                   Face face) const;
+
+    // Of a sheet that offers several choices, see choice_bricks.cpp.
+    bool hasChoices() const { return !m_sheet.others.empty(); }
+    /// The choices side by side, then the lines and sums of each.
+    void addChoices(std::vector<Brick>& bricks) const;
+    Brick choicesNote() const;
+    Brick cards(std::span<const quoting::SheetChoice* const> choices) const;
+    double card(Brick& brick, double left, double width, const quoting::SheetChoice& choice) const;
+    Brick choiceHead(const quoting::SheetChoice& choice) const;
 
     const quoting::SheetContent& m_sheet;
     const Lettering& m_lettering;

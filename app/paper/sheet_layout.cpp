@@ -59,6 +59,10 @@ void moveInto(PlacedPage& page, const PlacedPage& parts, QPointF by) {
         text.baseline += by;
         page.texts.push_back(std::move(text));
     }
+    for (auto box : parts.boxes) {
+        box.area.translate(by);
+        page.boxes.push_back(std::move(box));
+    }
 }
 
 bool Pages::fits(std::size_t first) const {

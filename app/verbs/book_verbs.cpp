@@ -67,16 +67,22 @@ Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
     std::string text;
     for (const auto& quote : *quotes) {
         const auto total = quote.total ? units::formatExact(*quote.total, shop->currency) : std::string();
+        const auto highest =
+            quote.highestTotal ? units::formatExact(*quote.highestTotal, shop->currency) : std::string();
         list.push_back({{"number", quote.number.empty() ? Json(nullptr) : Json(quote.number)},
                         {"stage", words::sourceOf(quote.stage).text}, // as programs read it
                         {"customer", quote.customer},
                         {"title", words::titleOf(quote).toStdString()},
                         {"quoted_on", quote.quotedOn.iso()},
-                        {"total", quote.total ? Json(total) : Json(nullptr)}});
+                        {"choices", quote.choices},
+                        {"choice_taken", quote.choiceTaken ? Json(*quote.choiceTaken + 1) : Json(nullptr)},
+                        {"total", quote.total ? Json(total) : Json(nullptr)},
+                        {"highest_total", highest.empty() ? Json(nullptr) : Json(highest)}});
         text += fmt::format(
             "{:<10} {} {:<8} {} {} {}\n", quote.number.empty() ? told(QT_TRANSLATE_NOOP("App", "draft")) : quote.number,
             quote.quotedOn.iso(), words::nameOf(quote.stage).toStdString(), words::titleOf(quote).toStdString(),
-            quote.customer.empty() ? std::string() : told(QT_TRANSLATE_NOOP("App", "for %1"), quote.customer), total);
+            quote.customer.empty() ? std::string() : told(QT_TRANSLATE_NOOP("App", "for %1"), quote.customer),
+            highest.empty() ? total : told(QT_TRANSLATE_NOOP("App", "%1 to %2"), total, highest));
     }
     if (quotes->empty()) text = line(QT_TRANSLATE_NOOP("App", "No quotes yet."));
     return answer(arguments, {{"quotes", std::move(list)}}, text);

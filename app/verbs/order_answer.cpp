@@ -10,6 +10,7 @@
 #include "core/costing/per_piece.h"
 #include "core/needs/spares.h"
 #include "core/pricing/ladder.h"
+#include "core/quoting/differences.h"
 #include "core/quoting/owner_figures.h"
 #include "core/quoting/sheet_maker.h"
 
@@ -164,7 +165,7 @@ class Answering {
         for (const auto& row : m_sheet.adjustments) rows.push_back({row.label, row.amount.value});
         const auto& labels = m_sheet.labels;
         rows.push_back({labels.together, m_priced.subtotal});
-        if (m_sheet.tax) rows.push_back({quoting::taxLabel(m_sheet), m_sheet.tax->amount.value});
+        if (m_sheet.tax) rows.push_back({quoting::taxLabel(m_sheet, m_sheet), m_sheet.tax->amount.value});
         for (const auto& tax : m_sheet.moreTaxes) rows.push_back({tax.label, tax.amount.value});
         rows.push_back({labels.toPay, m_priced.total});
         rows.push_back({labels.deposit, m_priced.deposit});
@@ -193,11 +194,34 @@ class Answering {
 
 } // namespace
 
-base::Result<OrderAnswer> answerFor(const catalogue::Order& order, const catalogue::PriceBook& book) {
-    layout::FitMemo fits;
+namespace {
+
+base::Result<OrderAnswer> answerForChoice(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                          layout::FitMemo& fits) {
     const auto priced = pricing::priceOrder(order, book, fits);
     if (!priced) return base::fail(priced.error());
     return Answering(order, book, *priced).make(fits);
+}
+
+} // namespace
+
+base::Result<OrderAnswer> answerFor(const catalogue::Order& order, const catalogue::PriceBook& book) {
+    layout::FitMemo fits;
+    const auto choices = catalogue::choiceCount(order);
+    if (choices == 1) return answerForChoice(order, book, fits);
+    const words::SheetWords words;
+    const auto differences = quoting::differencesOf(order, book, words);
+    OrderAnswer whole{{{"currency", book.shop.currency.code()}, {"choices", Json::array()}}, {}};
+    for (std::size_t i = 0; i < choices; ++i) {
+        const auto name = words.choice(std::to_string(i + 1));
+        auto answer = answerForChoice(catalogue::withChoice(order, static_cast<std::int64_t>(i)), book, fits);
+        if (!answer) return base::fail(answer.error());
+        Json choice{{"name", name}, {"difference", differences[i]}};
+        choice.update(answer->json);
+        whole.json["choices"].push_back(std::move(choice));
+        whole.text += fmt::format("{}{}: {}\n\n{}", i == 0 ? "" : "\n", name, differences[i], answer->text);
+    }
+    return whole;
 }
 
 } // namespace sp::verbs

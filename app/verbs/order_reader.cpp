@@ -40,15 +40,38 @@ class OrderReader {
         if (object.has("customer")) readCustomer(object, order);
         if (object.has("at_no_charge")) order.atNoCharge = object.flag("at_no_charge");
         if (object.has("exempt")) order.asksExemption = object.flag("exempt");
+        if (object.has("choices"))
+            readChoices(object, order);
+        else
+            readChoice(object, order);
+        return order;
+    }
+
+  private:
+    /// The first is looked at.
+    void readChoices(ProblemObject& object, catalogue::Order& order) const {
+        auto choices = object.list("choices");
+        if (choices.empty() || choices.size() > catalogue::kMaxChoices)
+            throwAt(object.place("choices"), QT_TRANSLATE_NOOP("App", "%1 must hold one to four choices."));
+        for (auto& one : choices) {
+            if (&one != &choices.front()) catalogue::addChoice(order);
+            if (one.has("title")) order.title = one.text("title");
+            readChoice(one, order);
+            one.done();
+        }
+        catalogue::lookAtChoice(order, 0);
+    }
+
+    void readChoice(ProblemObject& object, catalogue::Order& order) const {
+        order.discount = {};
+        order.lines.clear();
         if (object.has("discount")) readDiscount(object, order.discount);
         for (auto& line : object.list("lines")) {
             order.lines.push_back(readLine(line));
             line.done();
         }
-        return order;
     }
 
-  private:
     static units::Date day(ProblemObject& object, std::string_view key) {
         return valueOrThrow(units::Date::parse(object.text(key)));
     }

@@ -173,7 +173,7 @@ std::string priceText(const Priced& priced) {
     std::vector<Row> rows{{labels.each, ordered.each}};
     for (const auto& charge : rowsOf(priced)) rows.push_back(charge);
     rows.push_back({labels.together, priced.priced.subtotal});
-    if (sheet.tax) rows.push_back({quoting::taxLabel(sheet), sheet.tax->amount.value});
+    if (sheet.tax) rows.push_back({quoting::taxLabel(sheet, sheet), sheet.tax->amount.value});
     rows.push_back({labels.toPay, priced.priced.total});
     rows.push_back({labels.deposit, priced.priced.deposit});
     rows.push_back({labels.balance, priced.priced.balance});
@@ -238,7 +238,13 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     if (!issued) return refused(issued.error());
     const auto& currency = inputs->shop.currency;
     const auto total = units::formatExact(result->priced.total, currency);
-    return answer(arguments, {{"number", issued->number}, {"total", total}, {"currency", currency.code()}},
+    Json json{{"number", issued->number}, {"total", total}, {"currency", currency.code()}};
+    if (issued->result && !issued->result->others.empty())
+        for (const auto* choice : quoting::choicesOf(issued->result->sheet))
+            json["choices"].push_back({{"name", choice->name},
+                                       {"difference", choice->difference},
+                                       {"total", units::formatExact(choice->toPay.value, currency)}});
+    return answer(arguments, json,
                   line(QT_TRANSLATE_NOOP("App", "%1: quote given, %2 %3."), issued->number, total, currency.code()));
 }
 

@@ -210,6 +210,10 @@ Source sourceOf(db::Fault fault) {
     case ResultSealed: return {QT_TRANSLATE_NOOP("Db", "What quote %1 came to cannot be sealed again.")};
     case NotGivenYet:
         return {QT_TRANSLATE_NOOP("Db", "This quote has not been given yet; give it before you move it on.")};
+    case NoChoiceTaken:
+        return {QT_TRANSLATE_NOOP("Db", "Quote %1 offers %2 choices; say first which one the customer takes.")};
+    case NoSuchChoice:
+        return {QT_TRANSLATE_NOOP("Db", "Quote %1 offers %2 choices, and this is none of them; choose one of those.")};
     case NoEnquiryAnyMore:
         return {QT_TRANSLATE_NOOP("Db", "Quote %1 has been given and is no enquiry any more; start a new quote.")};
     case ActionGivenUp: return {QT_TRANSLATE_NOOP("Db", "The action was given up after an error; try it again.")};
@@ -246,6 +250,7 @@ Source sourceOf(db::Note note) {
     case TheQuote: return {QT_TRANSLATE_NOOP("Db", "the quote")};
     case NewQuote: return {QT_TRANSLATE_NOOP("Db", "new quote")};
     case GivingQuote: return {QT_TRANSLATE_NOOP("Db", "giving %1")};
+    case ChoiceOf: return {QT_TRANSLATE_NOOP("Db", "choice taken of %1")};
     case StageOf: return {QT_TRANSLATE_NOOP("Db", "stage of %1")};
     case MovementOf: return {QT_TRANSLATE_NOOP("Db", "movement of %1")};
     case DrawingOf: return {QT_TRANSLATE_NOOP("Db", "drawing of %1")};

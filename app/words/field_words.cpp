@@ -29,6 +29,8 @@ Source sourceOf(catalogue::fields::Term term) {
     case Certificate: return {QT_TRANSLATE_NOOP("Terms", "certificate")};
     case CertificateNumber: return {QT_TRANSLATE_NOOP("Terms", "certificate number")};
     case ChargeForSettingUp: return {QT_TRANSLATE_NOOP("Terms", "charge for setting up")};
+    case ChoiceLookedAt: return {QT_TRANSLATE_NOOP("Terms", "choice looked at")};
+    case ChoiceTaken: return {QT_TRANSLATE_NOOP("Terms", "choice taken")};
     case Colour: return {QT_TRANSLATE_NOOP("Terms", "colour")};
     case ColourInTheDrawing: return {QT_TRANSLATE_NOOP("Terms", "colour in the drawing")};
     case ColourOnTheScreen: return {QT_TRANSLATE_NOOP("Terms", "colour on the screen")};
@@ -110,6 +112,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Order: return {QT_TRANSLATE_NOOP("Terms", "order")};
     case OriginOfThePrice: return {QT_TRANSLATE_NOOP("Terms", "origin of the price")};
     case OriginOfTheScale: return {QT_TRANSLATE_NOOP("Terms", "origin of the scale")};
+    case OtherChoices: return {QT_TRANSLATE_NOOP("Terms", "other choices")};
     case Overhead: return {QT_TRANSLATE_NOOP("Terms", "overhead")};
     case Packing: return {QT_TRANSLATE_NOOP("Terms", "packing")};
     case Paper: return {QT_TRANSLATE_NOOP("Terms", "paper")};
@@ -173,6 +176,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case TimeForAJob: return {QT_TRANSLATE_NOOP("Terms", "time for a job")};
     case TimeForAPiece: return {QT_TRANSLATE_NOOP("Terms", "time for a piece")};
     case Title: return {QT_TRANSLATE_NOOP("Terms", "title")};
+    case TitleOfAChoice: return {QT_TRANSLATE_NOOP("Terms", "title of a choice")};
     case Tools: return {QT_TRANSLATE_NOOP("Terms", "tools")};
     case Total: return {QT_TRANSLATE_NOOP("Terms", "total")};
     case TypedPrice: return {QT_TRANSLATE_NOOP("Terms", "typed price")};
@@ -187,6 +191,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case WarmUp: return {QT_TRANSLATE_NOOP("Terms", "warm-up")};
     case WayOfCharging: return {QT_TRANSLATE_NOOP("Terms", "way of charging")};
     case WhatPackingIsFor: return {QT_TRANSLATE_NOOP("Terms", "what packing goes with")};
+    case WhatTellsAChoice: return {QT_TRANSLATE_NOOP("Terms", "what tells a choice from the others")};
     case Width: return {QT_TRANSLATE_NOOP("Terms", "width")};
     case WidthOfThePlaten: return {QT_TRANSLATE_NOOP("Terms", "width of the platen")};
     }

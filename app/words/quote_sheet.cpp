@@ -3,18 +3,51 @@
 
 namespace sp::words {
 
+namespace {
+
+/// Whether the prices of other quantities help to choose: not beside those of many other lines.
+bool hasLadders(const catalogue::Order& order) {
+    std::size_t lines = 0;
+    for (const auto& choice : catalogue::choicesOf(order)) lines += choice.lines.size();
+    return lines <= quoting::kMaxLadders;
+}
+
+/// Prices the other choices of the order whole, as its sheet shows them.
+base::Result<std::vector<quoting::PricedChoice>>
+othersOf(const catalogue::Order& order, const catalogue::PriceBook& prices, layout::FitMemo& fits, std::int64_t rules) {
+    std::optional<std::pair<std::int64_t, base::Error>> why;
+    auto others = quoting::priceOthers(order, prices, fits, why, rules);
+    if (why) return base::fail(why->second);
+    for (auto& other : others) {
+        other.offers = quoting::offersOf(other.order, prices, *other.priced, fits);
+        if (!hasLadders(order)) continue;
+        auto ladders = quoting::laddersOf(other.order, prices, *other.priced, fits);
+        if (!ladders) return base::fail(ladders.error());
+        other.ladders = std::move(*ladders);
+    }
+    return others;
+}
+
+} // namespace
+
 base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const catalogue::PriceBook& prices,
                                        std::optional<units::Date> validUntil, layout::FitMemo& fits,
                                        const quoting::SheetWords& words, std::int64_t rules) {
     auto priced = pricing::priceOrder(order, prices, fits, rules);
     if (!priced) return base::fail(priced.error());
-    auto ladders = quoting::laddersOf(order, prices, *priced, fits);
+    base::Result<std::vector<std::vector<pricing::LadderPrice>>> ladders;
+    if (hasLadders(order)) ladders = quoting::laddersOf(order, prices, *priced, fits);
     if (!ladders) return base::fail(ladders.error());
-    return db::QuoteResult{
-        *priced, [&order, &prices, &words, validUntil, priced = *priced, ladders = std::move(*ladders),
-                  offers = quoting::offersOf(order, prices, *priced, fits)](const std::string& number) {
-            return quoting::contentOf({number, order, prices, priced, ladders, validUntil, words, offers});
-        }};
+    auto others = othersOf(order, prices, fits, rules);
+    if (!others) return base::fail(others.error());
+    db::QuoteResult result{*priced, {}, {}};
+    for (const auto& other : *others) result.others.push_back(*other.priced);
+    result.sheetFor = [&order, &prices, &words, validUntil, priced = *priced, ladders = std::move(*ladders),
+                       offers = quoting::offersOf(order, prices, *priced, fits),
+                       others = std::move(*others)](const std::string& number) {
+        return quoting::contentOf({number, order, prices, priced, ladders, validUntil, words, offers, others});
+    };
+    return result;
 }
 
 quoting::SheetContent issuedSheet(const db::Quote& quote, layout::FitMemo& fits, const quoting::SheetWords& words) {

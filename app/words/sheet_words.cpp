@@ -52,6 +52,7 @@ quoting::SheetLabels SheetWords::labels() const {
     labels.broughtForward = tr("Brought forward").toStdString();
     labels.together = tr("Together").toStdString();
     labels.toPay = tr("To pay").toStdString();
+    labels.takeThis = tr("I take this one").toStdString();
     labels.deposit = tr("Deposit to start").toStdString();
     labels.balance = tr("On collection").toStdString();
     labels.ladders = tr("More or fewer").toStdString();
@@ -74,6 +75,36 @@ std::string SheetWords::quotedOn() const { return tr("Quoted").toStdString(); }
 std::string SheetWords::validUntil() const { return tr("Valid until").toStdString(); }
 
 std::string SheetWords::wantedBy() const { return tr("Wanted by").toStdString(); }
+
+std::string SheetWords::choice(const std::string& number) const {
+    return tr("Choice %1").arg(shown(number)).toStdString();
+}
+
+std::string SheetWords::choicesNote(const std::string& count) const {
+    return tr("%1 choices: take one of them, the others fall away.").arg(shown(count)).toStdString();
+}
+
+std::string SheetWords::pieces(units::Count count, const std::string& printed) const {
+    return (count.value() == 1 ? tr("one piece") : tr("%1 pieces").arg(shown(printed))).toStdString();
+}
+
+std::string SheetWords::on(const std::string& material) const {
+    //: What a line is made on: "on Tee, black".
+    return tr("on %1").arg(shown(material)).toStdString();
+}
+
+std::string SheetWords::inColours(std::int64_t colours) const {
+    switch (colours) {
+    case 0: return tr("without stones").toStdString();
+    case 1: return tr("in one colour").toStdString();
+    case 2: return tr("in two colours").toStdString();
+    default: return tr("in %1 colours").arg(colours).toStdString();
+    }
+}
+
+std::string SheetWords::stones(units::Count count, const std::string& printed) const {
+    return (count.value() == 1 ? tr("one stone a piece") : tr("%1 stones a piece").arg(shown(printed))).toStdString();
+}
 
 std::string SheetWords::ownGarment() const { return tr("On your own garment").toStdString(); }
 

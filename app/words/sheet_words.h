@@ -40,6 +40,13 @@ class SheetWords : public quoting::SheetWords {
     std::string validUntil() const override;
     std::string wantedBy() const override;
 
+    std::string choice(const std::string& number) const override;
+    std::string choicesNote(const std::string& count) const override;
+    std::string pieces(units::Count count, const std::string& printed) const override;
+    std::string on(const std::string& material) const override;
+    std::string inColours(std::int64_t colours) const override;
+    std::string stones(units::Count count, const std::string& printed) const override;
+
     std::string ownGarment() const override;
     std::string templatesOnWall() const override;
     std::string atNoCharge() const override;

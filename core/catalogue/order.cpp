@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalogue/order.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace sp::catalogue {
 
 const std::vector<PackingUse>& packingOf(const OrderLine& line, const std::vector<PackingUse>& ofShop) {
@@ -29,6 +32,55 @@ OrderLine lineOf(const Design& design) {
     line.baseMaterial = design.usualBase;
     line.packing = design.packing;
     return line;
+}
+
+namespace {
+
+Choice lookedAt(const Order& order) { return {order.title, order.discount, order.lines}; }
+
+void putIn(Order& order, Choice choice) {
+    order.title = std::move(choice.title);
+    order.discount = choice.discount;
+    order.lines = std::move(choice.lines);
+}
+
+} // namespace
+
+std::size_t choiceCount(const Order& order) { return order.others.size() + 1; }
+
+std::vector<Choice> choicesOf(const Order& order) {
+    auto choices = order.others;
+    choices.insert(choices.begin() + order.choice, lookedAt(order));
+    return choices;
+}
+
+void lookAtChoice(Order& order, std::int64_t number) {
+    if (number == order.choice) return;
+    auto looked = lookedAt(order);
+    lookAt(looked, order.others, order.choice, number);
+    putIn(order, std::move(looked));
+}
+
+Order withChoice(const Order& order, std::int64_t number) {
+    Order taken = order;
+    lookAtChoice(taken, number);
+    taken.others.clear();
+    taken.choice = 0;
+    return taken;
+}
+
+void addChoice(Order& order) {
+    auto same = lookedAt(order);
+    same.title.clear();
+    order.others.push_back(std::move(same));
+    lookAtChoice(order, static_cast<std::int64_t>(order.others.size()));
+}
+
+void removeChoice(Order& order) {
+    const auto next = std::min(order.choice, static_cast<std::int64_t>(order.others.size()) - 1);
+    putIn(order, std::move(order.others[static_cast<std::size_t>(next)]));
+    order.others.erase(order.others.begin() + next);
+    order.choice = next;
 }
 
 } // namespace sp::catalogue

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/choice.h"
 #include "core/catalogue/design.h"
 #include "core/units/count.h"
 #include "core/units/date.h"
@@ -89,18 +90,44 @@ struct Discount {
     friend bool operator==(const Discount&, const Discount&) = default;
 };
 
-/// What is asked for at the counter, as typed.
+/// One of the choices that a customer weighs: on a tee or on a hoodie, 24 or 36.
+struct Choice {
+    std::string title; ///< the shop's own name for it; empty: it is known by what tells it from the others
+    Discount discount;
+    std::vector<OrderLine> lines;
+
+    friend bool operator==(const Choice&, const Choice&) = default;
+};
+
+/// What is asked for at the counter, as typed. Its title, discount and lines are those of the choice that is looked at,
+/// which is the one that is priced, planned and bought for; most orders have no other.
 struct Order {
     base::Id customer; ///< may be none
     units::Date quotedOn;
     std::optional<units::Date> wantedBy;
+    std::string title; ///< see Choice
     Discount discount;
     bool asksExemption = false; ///< granted only with a certificate in force on file
     bool atNoCharge = false;    ///< every line of it
     std::vector<OrderLine> lines;
+    std::vector<Choice> others; ///< the choices that are not looked at, in their order; at most kMaxChoices − 1
+    std::int64_t choice = 0;    ///< the number of the one that is looked at, from 0, among all of them
 
     friend bool operator==(const Order&, const Order&) = default;
 };
+
+std::size_t choiceCount(const Order& order);
+/// The choices, each in its place.
+std::vector<Choice> choicesOf(const Order& order);
+/// Looks at the choice with that number, from 0; it must be there.
+void lookAtChoice(Order& order, std::int64_t number);
+/// The order as it is if the customer takes that choice, without the others.
+Order withChoice(const Order& order, std::int64_t number);
+/// One more choice, last, the same as the one that is looked at but for its title, and looks at it. There must be fewer
+/// than kMaxChoices.
+void addChoice(Order& order);
+/// Takes the choice that is looked at out and looks at the one after it, or at the last. There must be another.
+void removeChoice(Order& order);
 
 /// Whether a line of the order is given away.
 inline bool isGivenAway(const Order& order, const OrderLine& line) { return order.atNoCharge || line.atNoCharge; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/catalogue/choice.h"
 #include "core/units/count.h"
 #include "core/units/money.h"
 
@@ -110,6 +111,7 @@ struct SheetLabels {
     std::string broughtForward;
     std::string together;
     std::string toPay;
+    std::string takeThis; ///< beside a box to tick under a choice
     std::string deposit;
     std::string balance;
     std::string ladders; ///< above the prices of other quantities
@@ -120,19 +122,12 @@ struct SheetLabels {
     friend bool operator==(const SheetLabels&, const SheetLabels&) = default;
 };
 
-/// The column of amounts adds up as printed: lines with their extras and the adjustments to `together`, that and a
-/// tax that is charged on top to `toPay`, deposit and balance to `toPay` again.
-struct SheetContent {
-    std::string language; ///< that the words are written in, by its BCP 47 tag: "en"
-    SheetLabels labels;
-    std::string shopName;
-    std::vector<std::string> shopLines;
-    std::string title;            ///< "Quote 2026-0042", or "Draft" while it has no number
-    std::string demo;             ///< what a demo book says on every page; else empty
-    std::vector<SheetFact> facts; ///< the days: quoted, valid until, wanted by
-    SheetCustomer customer;
-    std::string currency; ///< ISO 4217
-
+/// What the customer gets and pays in one of the choices of an order. The column of amounts adds up as printed: lines
+/// with their extras and the adjustments to `together`, that and a tax that is charged on top to `toPay`, deposit and
+/// balance to `toPay` again.
+struct SheetChoice {
+    std::string name;       ///< "Choice 2"; empty where there is no other
+    std::string difference; ///< what tells it from the others, "36 pieces, on Hoodie, navy"; may be empty
     std::vector<SheetLine> lines;
     std::vector<SheetRow> adjustments; ///< rush, discount, top-up to the smallest order, those there are
     SheetAmount together;
@@ -143,18 +138,40 @@ struct SheetContent {
     SheetAmount toPay;
     std::optional<SheetAmount> deposit; ///< with `balance`; none where none is asked
     SheetAmount balance;
-
     std::vector<SheetLadder> ladders;
     std::string ladderNote; ///< what the ladder's prices leave out
+
+    friend bool operator==(const SheetChoice&, const SheetChoice&) = default;
+};
+
+/// The whole sheet. It is itself the choice that is looked at; the others come beside it.
+struct SheetContent : SheetChoice {
+    std::string language; ///< that the words are written in, by its BCP 47 tag: "en"
+    SheetLabels labels;
+    std::string shopName;
+    std::vector<std::string> shopLines;
+    std::string title;            ///< "Quote 2026-0042", or "Draft" while it has no number
+    std::string demo;             ///< what a demo book says on every page; else empty
+    std::vector<SheetFact> facts; ///< the days: quoted, valid until, wanted by
+    SheetCustomer customer;
+    std::string currency;            ///< ISO 4217
+    std::string choicesNote;         ///< above several choices: how they are to be taken; else empty
+    std::vector<SheetChoice> others; ///< the choices that are not looked at, in their order
+    std::int64_t choice = 0;         ///< the number of the one that is looked at, from 0, among all of them
     std::vector<std::string> terms;
     std::vector<std::string> care;
 
     friend bool operator==(const SheetContent&, const SheetContent&) = default;
 };
 
+/// The choices, each in its place; one where there is nothing to choose.
+std::vector<const SheetChoice*> choicesOf(const SheetContent& sheet);
+/// Looks at the choice with that number, from 0; it must be there.
+void lookAtChoice(SheetContent& sheet, std::int64_t number);
+
 /// "Sales tax, exempt (certificate 14-2201, Ohio)"; empty without a row of tax.
-std::string taxLabel(const SheetContent& sheet);
+std::string taxLabel(const SheetContent& sheet, const SheetChoice& choice);
 /// What stands below it; may be empty.
-std::string taxNote(const SheetContent& sheet);
+std::string taxNote(const SheetContent& sheet, const SheetChoice& choice);
 
 } // namespace sp::quoting

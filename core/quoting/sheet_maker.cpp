@@ -3,6 +3,8 @@
 
 #include "core/base/ensure.h"
 #include "core/pricing/tax.h"
+#include "core/quoting/differences.h"
+#include "core/quoting/line_words.h"
 
 #include <fmt/format.h>
 
@@ -15,6 +17,10 @@ namespace {
 
 using units::Money;
 
+using units::Count;
+
+/// In the place of an amount that is not known.
+constexpr std::string_view kNoAmount = "\u2014";
 /// A typographic minus: a hyphen is too short beside figures.
 constexpr std::string_view kMinus = "\u2212";
 
@@ -37,9 +43,12 @@ class Writer {
         : m_input(input)
         , m_words(input.words)
         , m_numbers(input.words.numbers())
-        , m_shop(input.book.shop) {}
+        , m_shop(input.book.shop)
+        , m_lineWords(input.book, input.words) {}
 
     SheetContent write();
+    /// The choice that is looked at, without a name.
+    void writeChoice(SheetChoice& sheet);
 
   private:
     std::string money(Money amount) const;
@@ -52,22 +61,19 @@ class Writer {
 
     void writeHead(SheetContent& sheet) const;
     SheetLine line(std::size_t number);
-    std::string detailOf(const catalogue::OrderLine& line) const;
-    std::string sizeOf(const catalogue::Placement& place) const;
-    std::string stonesOf(const catalogue::Placement& place) const;
-    std::vector<StoneColour> coloursOf(const catalogue::Placement& place) const;
-    std::vector<StoneColour> coloursOf(const catalogue::OrderLine& line) const;
     std::string noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const;
-    void writeAdjustments(SheetContent& sheet);
-    void writeTotals(SheetContent& sheet) const;
-    void writeExemption(SheetContent& sheet) const;
-    void writeTax(SheetContent& sheet) const;
-    void writeLadders(SheetContent& sheet) const;
+    void writeAdjustments(SheetChoice& sheet);
+    void writeTotals(SheetChoice& sheet) const;
+    void writeExemption(SheetCustomer& customer) const;
+    void writeTax(SheetChoice& sheet) const;
+    void writeLadders(SheetChoice& sheet) const;
+    void writeOthers(SheetContent& sheet) const;
 
     const SheetInput& m_input;
     const SheetWords& m_words;
     units::NumberStyle m_numbers;
     const catalogue::Shop& m_shop;
+    LineWords m_lineWords;
     Money m_running;
 };
 
@@ -96,64 +102,10 @@ void Writer::writeHead(SheetContent& sheet) const {
         sheet.customer.name = customer->name;
         sheet.customer.lines = linesOf(customer->contact);
     }
+    if (m_input.priced.taxStanding == pricing::TaxStanding::Exempt) writeExemption(sheet.customer);
     sheet.currency = m_shop.currency.code();
     sheet.terms = linesOf(m_shop.letterhead.terms);
     sheet.care = linesOf(m_shop.letterhead.care);
-}
-
-std::vector<StoneColour> Writer::coloursOf(const catalogue::Placement& place) const {
-    std::vector<StoneColour> colours;
-    for (const auto& stone : place.stones)
-        if (const auto* found = m_input.book.find(stone.material))
-            colours.push_back({found->material.name, found->material.stone.rgb});
-    return colours;
-}
-
-/// Of all its places, each once.
-std::vector<StoneColour> Writer::coloursOf(const catalogue::OrderLine& line) const {
-    std::vector<StoneColour> colours;
-    for (const auto& place : line.places)
-        for (auto& colour : coloursOf(place))
-            if (std::find(colours.begin(), colours.end(), colour) == colours.end())
-                colours.push_back(std::move(colour));
-    return colours;
-}
-
-std::string Writer::sizeOf(const catalogue::Placement& place) const {
-    if (place.width.isZero() || place.height.isZero()) return {};
-    const auto side = [&](units::Length length) { return units::formatLength(length, m_shop.lengthUnit, m_numbers); };
-    return fmt::format("{} × {} {}", side(place.width), side(place.height), units::nameOf(m_shop.lengthUnit));
-}
-
-std::string Writer::stonesOf(const catalogue::Placement& place) const {
-    std::string stones;
-    for (const auto& colour : coloursOf(place)) stones += (stones.empty() ? "" : ", ") + colour.name;
-    return stones;
-}
-
-/// "Tee, black, 3 × 4 in · Jet SS10"; with several places "Tee, black · Front: Heron, 3 × 4 in, Jet SS10 · Back: …".
-std::string Writer::detailOf(const catalogue::OrderLine& line) const {
-    std::string what;
-    const auto add = [&what](std::string_view between, const std::string& more) {
-        if (!what.empty() && !more.empty()) what += between;
-        what += more;
-    };
-    if (line.customersGarment)
-        what = m_words.ownGarment();
-    else if (const auto* baseMaterial = m_input.book.find(line.baseMaterial))
-        what = baseMaterial->material.name;
-    if (line.places.size() == 1) {
-        add(", ", sizeOf(line.first()));
-        add(" · ", stonesOf(line.first()));
-        return what;
-    }
-    for (const auto& place : line.places) {
-        const auto& title = place.title.empty() ? line.title : place.title;
-        add(" · ", place.place.empty() ? title : fmt::format("{}: {}", place.place, title));
-        add(", ", sizeOf(place));
-        add(", ", stonesOf(place));
-    }
-    return what;
 }
 
 std::string Writer::noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const {
@@ -180,8 +132,8 @@ SheetLine Writer::line(std::size_t number) {
     SheetLine line;
     line.pieces = count(ordered.quantity);
     line.title = ordered.title;
-    line.detail = detailOf(ordered);
-    line.stones = coloursOf(ordered);
+    line.detail = m_lineWords.detailOf(ordered);
+    line.stones = m_lineWords.coloursOf(ordered);
     line.each = money(priced.each);
     m_running += priced.goods;
     line.amount = amount(priced.goods);
@@ -193,7 +145,7 @@ SheetLine Writer::line(std::size_t number) {
     return line;
 }
 
-void Writer::writeAdjustments(SheetContent& sheet) {
+void Writer::writeAdjustments(SheetChoice& sheet) {
     const auto& priced = m_input.priced;
     const auto& order = m_input.order;
     auto& rows = sheet.adjustments;
@@ -206,20 +158,19 @@ void Writer::writeAdjustments(SheetContent& sheet) {
         rows.push_back(row(m_words.topUp(money(priced.subtotal)), priced.minimumOrderCharge));
 }
 
-void Writer::writeExemption(SheetContent& sheet) const {
+void Writer::writeExemption(SheetCustomer& customer) const {
     const auto& certificate = *m_input.book.customer->certificate;
-    sheet.customer.exemption = m_words.certificate(certificate.number, certificate.place);
-    sheet.customer.exemptionDates =
+    customer.exemption = m_words.certificate(certificate.number, certificate.place);
+    customer.exemptionDates =
         m_words.certificateDates(m_words.date(certificate.issuedOn),
                                  certificate.expiresOn ? m_words.date(*certificate.expiresOn) : std::string());
-    sheet.tax = SheetTax{m_words.taxExempt(m_shop.rules.tax.name), {}, amount(m_input.priced.tax)};
 }
 
-void Writer::writeTax(SheetContent& sheet) const {
+void Writer::writeTax(SheetChoice& sheet) const {
     const auto& priced = m_input.priced;
     const auto& rule = m_shop.rules.tax;
     if (priced.taxStanding == pricing::TaxStanding::Exempt) {
-        writeExemption(sheet);
+        sheet.tax = SheetTax{m_words.taxExempt(rule.name), {}, amount(priced.tax)};
         return;
     }
     auto taxes = priced.taxes;
@@ -248,7 +199,7 @@ void Writer::writeTax(SheetContent& sheet) const {
     }
 }
 
-void Writer::writeTotals(SheetContent& sheet) const {
+void Writer::writeTotals(SheetChoice& sheet) const {
     const auto& priced = m_input.priced;
     base::ensure(m_running == priced.subtotal, "the sheet's rows add up to the order's subtotal");
     sheet.together = amount(priced.subtotal);
@@ -259,7 +210,7 @@ void Writer::writeTotals(SheetContent& sheet) const {
     sheet.balance = amount(priced.balance);
 }
 
-void Writer::writeLadders(SheetContent& sheet) const {
+void Writer::writeLadders(SheetChoice& sheet) const {
     const auto& lines = m_input.order.lines;
     if (!m_shop.ladderOnSheet || m_input.ladders.empty() || lines.size() > kMaxLadders) return;
     base::ensure(m_input.ladders.size() == lines.size(), "every line has its ladder");
@@ -279,17 +230,46 @@ void Writer::writeLadders(SheetContent& sheet) const {
     sheet.ladderNote = m_words.ladderNote(hasSizes, hasSetUp, sheet.tax.has_value());
 }
 
-SheetContent Writer::write() {
+void Writer::writeChoice(SheetChoice& sheet) {
     const auto lines = m_input.order.lines.size();
     base::ensure(lines == m_input.priced.lines.size(), "every line of the order is priced");
     base::ensure(m_input.offers.empty() || lines == m_input.offers.size(), "every line has its offer or none");
-    SheetContent sheet;
-    writeHead(sheet);
     sheet.lines.reserve(lines);
     for (std::size_t i = 0; i < lines; ++i) sheet.lines.push_back(line(i));
     writeAdjustments(sheet);
     writeTotals(sheet);
     writeLadders(sheet);
+}
+
+void Writer::writeOthers(SheetContent& sheet) const {
+    const auto& order = m_input.order;
+    base::ensure(order.others.size() == m_input.others.size(), "every choice of the order is on its sheet");
+    sheet.choice = order.choice;
+    for (const auto& other : m_input.others) {
+        auto& choice = sheet.others.emplace_back();
+        choice.toPay.text = kNoAmount;
+        if (!other.priced) continue;
+        Writer({m_input.number, other.order, m_input.book, *other.priced, other.ladders, m_input.validUntil, m_words,
+                other.offers})
+            .writeChoice(choice);
+    }
+    if (sheet.others.empty()) return;
+    const auto differences = differencesOf(order, m_input.book, m_words);
+    sheet.choicesNote = m_words.choicesNote(count(Count::of(static_cast<std::int64_t>(differences.size()))));
+    for (std::size_t i = 0; i < differences.size(); ++i) {
+        const auto number = static_cast<std::int64_t>(i);
+        auto& choice =
+            number == sheet.choice ? static_cast<SheetChoice&>(sheet) : sheet.others[number < sheet.choice ? i : i - 1];
+        choice.name = m_words.choice(count(Count::of(number + 1)));
+        choice.difference = differences[i];
+    }
+}
+
+SheetContent Writer::write() {
+    SheetContent sheet;
+    writeHead(sheet);
+    writeChoice(sheet);
+    writeOthers(sheet);
     return sheet;
 }
 
@@ -310,6 +290,23 @@ base::Result<std::vector<std::vector<pricing::LadderPrice>>> laddersOf(const cat
         ladders.push_back(std::move(*ladder));
     }
     return ladders;
+}
+
+std::vector<PricedChoice> priceOthers(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                      layout::FitMemo& fits, std::optional<std::pair<std::int64_t, base::Error>>& why,
+                                      std::int64_t rules) {
+    std::vector<PricedChoice> others;
+    for (std::int64_t number = 0; number < static_cast<std::int64_t>(choiceCount(order)); ++number) {
+        if (number == order.choice) continue;
+        auto& other = others.emplace_back();
+        other.order = catalogue::withChoice(order, number);
+        auto priced = pricing::priceOrder(other.order, book, fits, rules);
+        if (priced)
+            other.priced = std::move(*priced);
+        else if (!why)
+            why.emplace(number, priced.error());
+    }
+    return others;
 }
 
 std::vector<std::optional<pricing::MoreForLess>> offersOf(const catalogue::Order& order,

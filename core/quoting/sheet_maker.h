@@ -19,6 +19,15 @@ namespace sp::quoting {
 /// Of an order with more lines no ladders are printed: beyond that they help nobody to choose.
 inline constexpr std::size_t kMaxLadders = 4;
 
+/// A choice of an order that is not looked at, alone (see catalogue::withChoice), with what it comes to.
+struct PricedChoice {
+    catalogue::Order order;
+    /// None where it has no price; then its name is all that there is of it.
+    std::optional<pricing::PricedOrder> priced;
+    std::vector<std::vector<pricing::LadderPrice>> ladders;  ///< see SheetInput
+    std::vector<std::optional<pricing::MoreForLess>> offers; ///< see SheetInput
+};
+
 struct SheetInput {
     std::string number; ///< "2026-0042"; empty: a draft
     const catalogue::Order& order;
@@ -31,6 +40,8 @@ struct SheetInput {
     const SheetWords& words;
     /// One for each line or none at all: what stands in its note.
     std::span<const std::optional<pricing::MoreForLess>> offers = {};
+    /// The choices of the order that are not looked at, each one of them, in their order.
+    std::span<const PricedChoice> others = {};
 };
 
 /// The sheet of a priced order.
@@ -42,6 +53,12 @@ base::Result<std::vector<std::vector<pricing::LadderPrice>>> laddersOf(const cat
                                                                        const catalogue::PriceBook& book,
                                                                        const pricing::PricedOrder& priced,
                                                                        layout::FitMemo& fits);
+
+/// Prices the choices of an order that are not looked at. One that has no price has none, and `why` says why it has
+/// not, if it is given: for the first such, with its number, from 0.
+std::vector<PricedChoice> priceOthers(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                      layout::FitMemo& fits, std::optional<std::pair<std::int64_t, base::Error>>& why,
+                                      std::int64_t rules = pricing::kRulesVersion);
 
 /// Where more pieces of a line come to less, for each line of a priced order; none where the shop does not want it
 /// said.

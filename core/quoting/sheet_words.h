@@ -28,6 +28,16 @@ class SheetWords {
     virtual std::string validUntil() const = 0;
     virtual std::string wantedBy() const = 0;
 
+    /// A choice by its number, from 1.
+    virtual std::string choice(const std::string& number) const = 0;
+    /// How several choices are to be taken.
+    virtual std::string choicesNote(const std::string& count) const = 0;
+    // What tells a choice from the others.
+    virtual std::string pieces(units::Count count, const std::string& printed) const = 0;
+    virtual std::string on(const std::string& material) const = 0;
+    virtual std::string inColours(std::int64_t colours) const = 0;
+    virtual std::string stones(units::Count count, const std::string& printed) const = 0;
+
     virtual std::string ownGarment() const = 0;
     virtual std::string templatesOnWall() const = 0;
     virtual std::string atNoCharge() const = 0;

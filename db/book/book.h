@@ -41,6 +41,7 @@ Environment systemEnvironment();
 /// What a quote comes to and what its sheet says, to be sealed when it is issued.
 struct QuoteResult {
     pricing::PricedOrder priced;
+    std::vector<pricing::PricedOrder> others; ///< of the choices of the order that are not looked at, in their order
     /// The sheet under the number that the quote gets.
     std::function<quoting::SheetContent(const std::string& number)> sheetFor;
 };
@@ -48,11 +49,13 @@ struct QuoteResult {
 /// A quote, whole. While `number` is empty it is a draft, priced with the book of today; once given it is sealed:
 /// `frozen` holds all inputs as they were and `sealedTotal` what they came to. `result` is what the customer was given,
 /// which is shown and printed whatever the inputs come to by later rules; a quote of versions 1 and 2 has none until
-/// `sealResult` was called for it.
+/// `sealResult` was called for it. Once the customer has taken one of several choices, `order`, `sealedTotal` and
+/// `result` look at that one.
 struct Quote {
     base::Id id;
     std::string number;
     Stage stage = Stage::Enquiry;
+    std::optional<std::int64_t> choiceTaken; ///< from 0
     catalogue::Order order;
     std::optional<catalogue::PriceBook> frozen;
     std::optional<units::Date> validUntil;
@@ -60,6 +63,9 @@ struct Quote {
     std::optional<records::PaperResult> result;
     std::int64_t version = 0; ///< counts changes; updates name the version they saw
 };
+
+/// Looks at another choice of a quote; it must be there.
+void lookAtChoice(Quote& quote, std::int64_t number);
 
 /// What undo and redo would do next, for the menu: "price of Jet SS10". Nothing when there is nothing.
 struct UndoState {
@@ -180,8 +186,12 @@ class Book {
     /// Seals what such a quote came to; nothing says that it cannot be reckoned any more. Errors: Conflict when it has
     /// a result, or this one is not its total.
     base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result);
-    /// A draft can be an Enquiry or LetGo, a given quote anything but an Enquiry; else Invalid.
+    /// A draft can be an Enquiry or LetGo, a given quote anything but an Enquiry; one that offers several choices is
+    /// agreed to, or further, once one of them is taken; else Invalid.
     base::Done setStage(const base::Id& quote, Stage stage);
+    /// Says which choice of a given quote the customer takes, from 0; nothing: that is open again. The others are kept.
+    /// Errors: Invalid for a draft, for a choice it does not have, and for nothing when it is agreed to.
+    base::Done takeChoice(const base::Id& quote, std::optional<std::int64_t> choice);
     /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer
     /// or titles hold `text`, letter case ignored (all when it is empty).
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);

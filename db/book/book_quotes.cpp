@@ -49,7 +49,14 @@ records::OrderFigures figuresOf(const pricing::PricedOrder& priced) {
 }
 
 records::PaperResult recordOf(const QuoteResult& result, const std::string& number) {
-    return {result.priced.rules, figuresOf(result.priced), result.sheetFor(number)};
+    records::PaperResult record{result.priced.rules, figuresOf(result.priced), {}, result.sheetFor(number)};
+    for (const auto& other : result.others) record.others.push_back(figuresOf(other));
+    return record;
+}
+
+/// Whether a job in that stage goes by what the customer agreed to.
+bool isAgreedTo(Stage stage) {
+    return stage == Stage::Agreed || stage == Stage::InProduction || stage == Stage::Ready || stage == Stage::Collected;
 }
 
 base::Value nameOf(const JobRow& row) {
@@ -57,6 +64,13 @@ base::Value nameOf(const JobRow& row) {
 }
 
 } // namespace
+
+void lookAtChoice(Quote& quote, std::int64_t number) {
+    catalogue::lookAtChoice(quote.order, number);
+    if (!quote.result) return;
+    records::lookAtChoice(*quote.result, number);
+    quote.sealedTotal = quote.result->figures.total;
+}
 
 Quote Book::Inside::whole(const JobRow& row) {
     Quote quote;
@@ -75,6 +89,8 @@ Quote Book::Inside::whole(const JobRow& row) {
     quote.validUntil = paper->until;
     quote.sealedTotal = paper->total;
     quote.result = std::move(paper->result);
+    quote.choiceTaken = row.choiceTaken;
+    if (row.choiceTaken) lookAtChoice(quote, *row.choiceTaken);
     return quote;
 }
 
@@ -129,7 +145,8 @@ Result<std::int64_t> Book::saveDraft(const Quote& quote) {
 
 void Book::Inside::throwIfNotIssuable(const Quote& quote, const PriceBook& inputs, units::Money total,
                                       units::Date validUntil) const {
-    if (quote.order.lines.empty()) throwError(Fault::NothingOnQuote, "lines");
+    for (const auto& choice : catalogue::choicesOf(quote.order))
+        if (choice.lines.empty()) throwError(Fault::NothingOnQuote, "lines");
     if (total.micros() < catalogue::fields::kEitherAmount.lowest ||
         total.micros() > catalogue::fields::kEitherAmount.highest)
         throwError(Fault::TotalTooLarge, "total");
@@ -155,10 +172,9 @@ Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const Q
     const std::string number = stores.jobs.takeNumber("quote", static_cast<int>(today.year()));
     const auto order = records::write(quote.order);
     record("give", base::say(Note::GivingQuote, number), {"quote", quote.id, order, order});
-    const auto stamp =
-        record("give", {},
-               {"stage", quote.id, records::write(StageMark{draft.stage}), records::write(StageMark{Stage::Quoted})});
-    stores.jobs.setStage(quote.id, Stage::Quoted, stamp);
+    const auto stamp = record(
+        "give", {}, {"stage", quote.id, records::write(draft.mark()), records::write(StageMark{Stage::Quoted, {}})});
+    stores.jobs.setMark(quote.id, {Stage::Quoted, {}}, stamp);
     stores.jobs.setNumber(quote.id, number);
     const auto kept = stores.jobs.find(quote.id);
     stores.papers.issue({.id = newId(),
@@ -206,19 +222,39 @@ Done Book::sealResult(const Id& id, const std::optional<QuoteResult>& result) {
     });
 }
 
+void Book::Inside::setMark(const JobRow& row, const StageMark& mark, base::Message what) {
+    const auto stamp =
+        record("change", std::move(what), {"stage", row.id, records::write(row.mark()), records::write(mark)});
+    stores.jobs.setMark(row.id, mark, stamp);
+}
+
 Done Book::setStage(const Id& id, Stage stage) {
     return m_in->write([&] {
-        const StageMark mark{stage};
-        valueOrThrow(catalogue::fields::check(mark));
+        valueOrThrow(catalogue::fields::check(StageMark{stage, {}}));
         const auto row = m_in->stores.jobs.find(id);
         if (!row) throwUnknown(id.text());
         if (row->stage == stage) return;
         if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::Declined)
             throwError(Fault::NotGivenYet, "stage");
         if (!row->number.empty() && stage == Stage::Enquiry) throwError(Fault::NoEnquiryAnyMore, "stage", row->number);
-        const auto stamp = m_in->record("change", base::say(Note::StageOf, nameOf(*row)),
-                                        {"stage", id, records::write(StageMark{row->stage}), records::write(mark)});
-        m_in->stores.jobs.setStage(id, stage, stamp);
+        const auto choices = catalogue::choiceCount(row->order);
+        if (isAgreedTo(stage) && choices > 1 && !row->choiceTaken)
+            throwError(Fault::NoChoiceTaken, "stage", row->number, choices);
+        m_in->setMark(*row, {stage, row->choiceTaken}, base::say(Note::StageOf, nameOf(*row)));
+    });
+}
+
+Done Book::takeChoice(const Id& id, std::optional<std::int64_t> choice) {
+    return m_in->write([&] {
+        const auto row = m_in->stores.jobs.find(id);
+        if (!row) throwUnknown(id.text());
+        if (row->choiceTaken == choice) return;
+        if (row->number.empty()) throwError(Fault::NotGivenYet, "choice");
+        const auto choices = catalogue::choiceCount(row->order);
+        if (choice && (*choice < 0 || *choice >= static_cast<std::int64_t>(choices)))
+            throwError(Fault::NoSuchChoice, "choice", row->number, choices);
+        if (!choice && isAgreedTo(row->stage)) throwError(Fault::NoChoiceTaken, "choice", row->number, choices);
+        m_in->setMark(*row, {row->stage, choice}, base::say(Note::ChoiceOf, nameOf(*row)));
     });
 }
 

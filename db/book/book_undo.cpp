@@ -112,9 +112,9 @@ void Book::Inside::applyOrder(std::string_view kind, const Change& change) {
 
 void Book::Inside::applyStage(std::string_view kind, const Change& change) {
     const auto row = stores.jobs.find(change.id);
-    throwIfChanged(row ? records::write(records::StageMark{row->stage}) : std::string(), change);
+    throwIfChanged(row ? records::write(row->mark()) : std::string(), change);
     const auto mark = valueOrThrow(records::read<records::StageMark>(change.after));
-    stores.jobs.setStage(change.id, mark.stage, record(kind, {}, change));
+    stores.jobs.setMark(change.id, mark, record(kind, {}, change));
 }
 
 Change Book::Inside::applyMovement(std::string_view kind, const Change& change) {

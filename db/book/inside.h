@@ -52,6 +52,7 @@ class Book::Inside {
     Quote sealNow(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
                   units::Date validUntil);
     stores::JobRow draftForChange(const Quote& quote);
+    void setMark(const stores::JobRow& row, const records::StageMark& mark, base::Message what);
     std::int64_t saveOrder(const stores::JobRow& before, const catalogue::Order& order);
     Quote whole(const stores::JobRow& row);
     Quote wholeOf(const base::Id& id);

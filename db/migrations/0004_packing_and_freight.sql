@@ -7,6 +7,8 @@
 -- design            also whether it has packing of its own, instead of the shop's
 -- material          also whether a price of 0 is meant
 -- design_packing    that packing, as shop_packing has the shop's; none where the design goes out without any
+-- paper_choice      what each choice comes to on a paper that offers several; the paper's own total is that of the one
+--                   looked at when it was issued
 -- supplier          also what of its shipping a cost carries: 'nothing', 'share' (of the goods' price) or 'spread' (over
 --                   the goods of a usual order)
 
@@ -23,6 +25,13 @@ CREATE TABLE design_packing (
     PRIMARY KEY (design_id, position)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX design_packing_material ON design_packing (material_id);
+
+CREATE TABLE paper_choice (
+    paper_id BLOB NOT NULL REFERENCES paper (id),
+    choice INTEGER NOT NULL CHECK (choice BETWEEN 0 AND 3),
+    total_micros INTEGER NOT NULL CHECK (total_micros BETWEEN -1000000000000000 AND 1000000000000000),
+    PRIMARY KEY (paper_id, choice)
+) STRICT, WITHOUT ROWID;
 
 ALTER TABLE supplier ADD COLUMN freight TEXT NOT NULL DEFAULT 'nothing';
 ALTER TABLE supplier ADD COLUMN freight_ppm INTEGER NOT NULL DEFAULT 0 CHECK (freight_ppm BETWEEN 0 AND 1000000);

@@ -113,7 +113,7 @@ const Kind& kindOf<catalogue::Customer>() {
 template<>
 const Kind& kindOf<catalogue::Order>() {
     static const Kind kind = [] {
-        auto order = makeKind<catalogue::Order>("order", {&orderGetsChoices});
+        auto order = makeKind<catalogue::Order>("order", {&orderGetsChoices, nullptr, &orderLooksAtChoice});
         order.inShape = &orderInShape;
         order.outOfShape = &orderOutOfShape;
         return order;

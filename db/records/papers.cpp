@@ -1,6 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "db/records/papers.h"
 
+namespace sp::db::records {
+
+void lookAtChoice(PaperResult& result, std::int64_t number) {
+    auto at = result.sheet.choice;
+    if (number == at) return;
+    catalogue::lookAt(result.figures, result.others, at, number);
+    quoting::lookAtChoice(result.sheet, number);
+}
+
+} // namespace sp::db::records
+
 namespace sp::catalogue::fields {
 
 namespace {
@@ -10,6 +21,8 @@ constexpr Text kOptionalDigest{0, 64, false};
 constexpr Text kSeal{64, 64, false};
 constexpr Length kMaxLines{5'000};
 constexpr Length kMaxRows{200};
+constexpr Length kMaxOthers{catalogue::kMaxChoices - 1};
+constexpr Range kChoiceNumbers{0, catalogue::kMaxChoices - 1};
 
 } // namespace
 
@@ -140,6 +153,9 @@ const Object& objectOf<quoting::SheetLabels>() {
                                    field<&T::broughtForward>("brought_forward", Term::Title, kPrinted),
                                    field<&T::together>("together", Term::Title, kPrinted),
                                    field<&T::toPay>("to_pay", Term::Title, kPrinted),
+                                   field<&T::takeThis>("take_this", Term::Title, kPrinted)
+                                       .cameWith({{"paper-result", 4}})
+                                       .standingFor(std::string(), "\"\""),
                                    field<&T::deposit>("deposit", Term::Title, kPrinted),
                                    field<&T::balance>("balance", Term::Title, kPrinted),
                                    field<&T::ladders>("ladders", Term::Title, kPrinted),
@@ -150,37 +166,74 @@ const Object& objectOf<quoting::SheetLabels>() {
     return object;
 }
 
+namespace {
+
+/// The fields of a choice, which a whole sheet has too.
+template<class T>
+std::vector<Field> choiceFields() {
+    return {
+        fieldIn<T, &T::name>("choice_name", Term::Title, kPrinted)
+            .cameWith({{"paper-result", 4}})
+            .standingFor(std::string(), "\"\""),
+        fieldIn<T, &T::difference>("difference", Term::WhatTellsAChoice, kPrinted)
+            .cameWith({{"paper-result", 4}})
+            .standingFor(std::string(), "\"\""),
+        fieldIn<T, &T::lines>("lines", Term::Lines, kMaxLines),
+        fieldIn<T, &T::adjustments>("adjustments", Term::Discount, kMaxRows),
+        fieldIn<T, &T::together>("together", Term::Total),
+        fieldIn<T, &T::showsTogether>("shows_together", Term::Total),
+        fieldIn<T, &T::tax>("tax", Term::Tax),
+        fieldIn<T, &T::moreTaxes>("more_taxes", Term::FurtherTaxRates, kMaxRows)
+            .cameWith({{"paper-result", 3}})
+            .standingFor(std::vector<quoting::SheetTax>{}, "[]"),
+        fieldIn<T, &T::taxIncluded>("tax_included", Term::TaxInThePrice, kPrinted),
+        fieldIn<T, &T::toPay>("to_pay", Term::Total),
+        fieldIn<T, &T::deposit>("deposit", Term::Deposit),
+        fieldIn<T, &T::balance>("balance", Term::Total),
+        fieldIn<T, &T::ladders>("ladders", Term::QuantitiesOfTheLadder, kMaxRows),
+        fieldIn<T, &T::ladderNote>("ladder_note", Term::Note, kPrinted),
+    };
+}
+
+std::vector<Field> sheetFields() {
+    using T = quoting::SheetContent;
+    std::vector<Field> fields{
+        field<&T::language>("language", Term::Title, kLine),
+        field<&T::labels>("labels", Term::Title),
+        field<&T::shopName>("shop_name", Term::NameOfTheShop, kPrinted),
+        field<&T::shopLines>("shop_lines", Term::AddressOfTheShop, kMaxLines, kPrinted),
+        field<&T::title>("title", Term::Title, kPrinted),
+        field<&T::demo>("demo", Term::DemoMark, kPrinted),
+        field<&T::facts>("facts", Term::Day, kMaxRows),
+        field<&T::customer>("customer", Term::Customer),
+        field<&T::currency>("currency", Term::Currency, kLine),
+        field<&T::choicesNote>("choices_note", Term::Note, kPrinted)
+            .cameWith({{"paper-result", 4}})
+            .standingFor(std::string(), "\"\""),
+        field<&T::others>("others", Term::OtherChoices, kMaxOthers)
+            .cameWith({{"paper-result", 4}})
+            .standingFor(std::vector<quoting::SheetChoice>{}, "[]"),
+        field<&T::choice>("choice", Term::ChoiceLookedAt, kChoiceNumbers)
+            .cameWith({{"paper-result", 4}})
+            .standingFor(std::int64_t{0}, "0"),
+        field<&T::terms>("terms", Term::Terms, kMaxLines, kPrinted),
+        field<&T::care>("care", Term::CareNotes, kMaxLines, kPrinted),
+    };
+    for (auto& row : choiceFields<T>()) fields.push_back(std::move(row));
+    return fields;
+}
+
+} // namespace
+
+template<>
+const Object& objectOf<quoting::SheetChoice>() {
+    static const Object object{"SheetChoice", choiceFields<quoting::SheetChoice>()};
+    return object;
+}
+
 template<>
 const Object& objectOf<quoting::SheetContent>() {
-    using T = quoting::SheetContent;
-    static const Object object{"SheetContent",
-                               {
-                                   field<&T::language>("language", Term::Title, kLine),
-                                   field<&T::labels>("labels", Term::Title),
-                                   field<&T::shopName>("shop_name", Term::NameOfTheShop, kPrinted),
-                                   field<&T::shopLines>("shop_lines", Term::AddressOfTheShop, kMaxLines, kPrinted),
-                                   field<&T::title>("title", Term::Title, kPrinted),
-                                   field<&T::demo>("demo", Term::DemoMark, kPrinted),
-                                   field<&T::facts>("facts", Term::Day, kMaxRows),
-                                   field<&T::customer>("customer", Term::Customer),
-                                   field<&T::currency>("currency", Term::Currency, kLine),
-                                   field<&T::lines>("lines", Term::Lines, kMaxLines),
-                                   field<&T::adjustments>("adjustments", Term::Discount, kMaxRows),
-                                   field<&T::together>("together", Term::Total),
-                                   field<&T::showsTogether>("shows_together", Term::Total),
-                                   field<&T::tax>("tax", Term::Tax),
-                                   field<&T::moreTaxes>("more_taxes", Term::FurtherTaxRates, kMaxRows)
-                                       .cameWith({{"paper-result", 3}})
-                                       .standingFor(std::vector<quoting::SheetTax>{}, "[]"),
-                                   field<&T::taxIncluded>("tax_included", Term::TaxInThePrice, kPrinted),
-                                   field<&T::toPay>("to_pay", Term::Total),
-                                   field<&T::deposit>("deposit", Term::Deposit),
-                                   field<&T::balance>("balance", Term::Total),
-                                   field<&T::ladders>("ladders", Term::QuantitiesOfTheLadder, kMaxRows),
-                                   field<&T::ladderNote>("ladder_note", Term::Note, kPrinted),
-                                   field<&T::terms>("terms", Term::Terms, kMaxLines, kPrinted),
-                                   field<&T::care>("care", Term::CareNotes, kMaxLines, kPrinted),
-                               }};
+    static const Object object{"SheetContent", sheetFields()};
     return object;
 }
 
@@ -267,6 +320,9 @@ const Object& objectOf<db::records::PaperResult>() {
                                {
                                    field<&T::rules>("rules", Term::Number, kFromOne),
                                    field<&T::figures>("figures", Term::Total),
+                                   field<&T::others>("others", Term::OtherChoices, kMaxOthers)
+                                       .cameWith({{"paper-result", 4}})
+                                       .standingFor(std::vector<db::records::OrderFigures>{}, "[]"),
                                    field<&T::sheet>("sheet", Term::Note),
                                }};
     return object;

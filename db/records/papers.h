@@ -67,14 +67,19 @@ struct OrderFigures {
     friend bool operator==(const OrderFigures&, const OrderFigures&) = default;
 };
 
-/// What a paper came to and what it says, but for the customer.
+/// What a paper came to and what it says, but for the customer. Its figures are those of the choice of the order that
+/// is looked at, like those of its sheet.
 struct PaperResult {
     std::int64_t rules = 0; ///< catalogue::kRulesVersion of the program that reckoned it
     OrderFigures figures;
-    quoting::SheetContent sheet; ///< with an empty customer: that is the SealedPerson's
+    std::vector<OrderFigures> others; ///< of the choices that are not looked at, in their order
+    quoting::SheetContent sheet;      ///< with an empty customer: that is the SealedPerson's
 
     friend bool operator==(const PaperResult&, const PaperResult&) = default;
 };
+
+/// Looks at another choice of what a paper came to; it must be there.
+void lookAtChoice(PaperResult& result, std::int64_t number);
 
 /// The result of a paper that was issued before results were sealed, put under a seal of its own.
 struct SealedResult {
@@ -112,6 +117,8 @@ template<>
 const Object& objectOf<quoting::SheetCustomer>();
 template<>
 const Object& objectOf<quoting::SheetLabels>();
+template<>
+const Object& objectOf<quoting::SheetChoice>();
 template<>
 const Object& objectOf<quoting::SheetContent>();
 template<>

@@ -17,11 +17,14 @@ struct QuoteSummary {
     base::Id id;
     std::string number; ///< "2026-0042"; empty while it has not been given
     Stage stage = Stage::Enquiry;
-    std::string customer; ///< name, may be empty
-    std::string firstTitle; ///< of its first line; may be empty
+    std::string customer;   ///< name, may be empty
+    std::string firstTitle; ///< of its first line in the choice taken, else the first; may be empty
     std::int64_t lines = 0;
     units::Date quotedOn;
-    std::optional<units::Money> total; ///< of a given quote
+    std::int64_t choices = 1;
+    std::optional<std::int64_t> choiceTaken;  ///< from 0
+    std::optional<units::Money> total;        ///< of a given quote; of several choices the lowest, until one is taken
+    std::optional<units::Money> highestTotal; ///< of several, the highest, until one is taken
 };
 
 } // namespace sp::db

@@ -22,14 +22,6 @@ void takePlain(Json& object, const char* key, const Json& plain) {
     throwError(Fault::RecordHoldsLater, key);
 }
 
-/// The one item of a list, likewise.
-Json takeOnly(Json& object, const char* key) {
-    Json list = takeOut(object, key);
-    if (!list.is_array()) refuseKey(key);
-    if (list.size() != 1) throwError(Fault::RecordHoldsLater, key);
-    return std::move(list[0]);
-}
-
 void expectEmpty(const Json& object) {
     if (!object.is_object() || !object.empty()) throwError(Fault::RecordHoldsMore, {});
 }
@@ -75,6 +67,13 @@ void lineOutOfShape(Json& line) {
     if (takeOut(line, "kind") != (isCharge ? kCharge : kPiece)) refuseKey("kind");
 }
 
+/// The numbers of its items that a list may be asked for.
+std::size_t takeNumberIn(Json& object, const char* key, std::size_t items) {
+    const Json number = takeOut(object, key);
+    if (!number.is_number_integer() || number < 0 || number.get<std::uint64_t>() >= items) refuseKey(key);
+    return number.get<std::size_t>();
+}
+
 } // namespace
 
 void linesGetPlaces(Json& order) {
@@ -93,23 +92,43 @@ void orderGetsChoices(Json& order) {
         line["tax_rate"] = "";
         line["at_no_charge"] = false;
         for (auto& place : listAt(line, "places")) place.erase("title");
+        lineInShape(line);
     }
-    orderInShape(order);
-}
-
-void orderInShape(Json& order) {
-    for (auto& line : listAt(order, "lines")) lineInShape(line);
     Json choice = {{"title", ""}};
     move(order, choice, {"discount", "lines"});
     order["choices"] = Json::array({std::move(choice)});
 }
 
+void orderLooksAtChoice(Json& order) {
+    const auto& choices = listAt(order, "choices");
+    if (choices.size() != 1) refuseKey("choices");
+    order["choice"] = 0;
+}
+
+void orderInShape(Json& order) {
+    Json looked = Json::object();
+    move(order, looked, {"title", "discount", "lines"});
+    Json choices = takeOut(order, "others");
+    if (!choices.is_array()) refuseKey("others");
+    const auto number = order.at("choice").get<std::size_t>();
+    choices.insert(choices.begin() + static_cast<std::ptrdiff_t>(number), std::move(looked));
+    for (auto& choice : choices)
+        for (auto& line : listAt(choice, "lines")) lineInShape(line);
+    order["choices"] = std::move(choices);
+}
+
 void orderOutOfShape(Json& order) {
-    Json choice = takeOnly(order, "choices");
-    takePlain(choice, "title", "");
-    move(choice, order, {"discount", "lines"});
-    expectEmpty(choice);
-    for (auto& line : listAt(order, "lines")) lineOutOfShape(line);
+    Json choices = takeOut(order, "choices");
+    if (!choices.is_array()) refuseKey("choices");
+    for (auto& choice : choices)
+        for (auto& line : listAt(choice, "lines")) lineOutOfShape(line);
+    const auto number = takeNumberIn(order, "choice", choices.size());
+    Json looked = std::move(choices[number]);
+    choices.erase(number);
+    move(looked, order, {"title", "discount", "lines"});
+    expectEmpty(looked);
+    order["choice"] = number;
+    order["others"] = std::move(choices);
 }
 
 void shopGetsLists(Json& shop) {

@@ -11,14 +11,14 @@ namespace sp::db::records {
 
 /// Before they had places, lines had their one design themselves.
 void linesGetPlaces(Json& order);
-/// Before it had choices, an order had lines and a discount itself.
+/// Before it had choices, an order had lines and a discount itself; every line was at the usual rate of tax.
 void orderGetsChoices(Json& order);
+/// Before version 4 there was one choice, and it was the one looked at.
+void orderLooksAtChoice(Json& order);
 
-/// An order → up to four choices → lines → places on a line → entries. The program's order is one choice without
-/// entries.
+/// An order → up to four choices → lines → places on a line → entries. The program's order keeps the choice that is
+/// looked at apart, and has no entries.
 void orderInShape(Json& order);
-/// Likewise of version 1: every line at the usual rate of tax.
-void orderGetsChoices(Json& order);
 void orderOutOfShape(Json& order);
 
 /// A shop that had one of each packing with every piece, and one rate of tax, as one of version 2.

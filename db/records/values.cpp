@@ -53,6 +53,9 @@ const Object& objectOf<db::records::StageMark>() {
     static const Object object{"StageMark",
                                {
                                    field<&T::stage>("stage", Term::Stage),
+                                   field<&T::choice>("choice", Term::ChoiceTaken, Range{0, catalogue::kMaxChoices - 1})
+                                       .cameWith({{"stage", 2}})
+                                       .standingForNothing(),
                                }};
     return object;
 }

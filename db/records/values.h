@@ -39,8 +39,10 @@ struct ArtworkRecord {
     friend bool operator==(const ArtworkRecord&, const ArtworkRecord&) = default;
 };
 
+/// How far a job is.
 struct StageMark {
     Stage stage = Stage::Enquiry;
+    std::optional<std::int64_t> choice; ///< the choice that the customer takes, from 0; none while that is open
 
     friend bool operator==(const StageMark&, const StageMark&) = default;
 };

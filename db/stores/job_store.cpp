@@ -18,11 +18,10 @@ using catalogue::Order;
 namespace {
 
 constexpr std::int64_t kFirstRevision = 1;
-/// The program's order is one choice.
-constexpr std::int64_t kOnlyChoice = 0;
 
 /// A row of the table for each place of a line, and one for a line without any. The first is called as the line is.
 struct ListedLine {
+    std::int64_t choice = 0;
     std::int64_t line = 0;
     std::int64_t place = 0;
     std::string title;
@@ -35,14 +34,18 @@ struct ListedLine {
 
 std::vector<ListedLine> listed(const Order& order) {
     std::vector<ListedLine> rows;
-    for (std::size_t i = 0; i < order.lines.size(); ++i) {
-        const auto& line = order.lines[i];
-        const auto number = static_cast<std::int64_t>(i);
-        const auto count = std::max<std::size_t>(1, line.places.size());
-        for (std::size_t place = 0; place < count; ++place)
-            rows.push_back(
-                {number, static_cast<std::int64_t>(place), place == 0 ? line.title : line.places[place].title,
-                 line.isCharge() ? base::Id() : line.places[place].design, line.baseMaterial, line.quantity});
+    std::int64_t number = -1;
+    for (const auto& choice : catalogue::choicesOf(order)) {
+        ++number;
+        for (std::size_t i = 0; i < choice.lines.size(); ++i) {
+            const auto& line = choice.lines[i];
+            const auto count = std::max<std::size_t>(1, line.places.size());
+            for (std::size_t place = 0; place < count; ++place)
+                rows.push_back({number, static_cast<std::int64_t>(i), static_cast<std::int64_t>(place),
+                                place == 0 ? line.title : line.places[place].title,
+                                line.isCharge() ? base::Id() : line.places[place].design, line.baseMaterial,
+                                line.quantity});
+        }
     }
     return rows;
 }
@@ -53,12 +56,13 @@ std::optional<JobRow> JobStore::find(const base::Id& id) {
     const sqlite::ReadTransaction reading(m_db);
     JobRow job;
     {
-        auto row = m_db.query("SELECT j.id, j.number, j.stage, j.revision, j.row_version, r.order_digest "
-                              "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
-                              "WHERE j.id = ? AND j.deleted_at IS NULL",
-                              id);
+        auto row =
+            m_db.query("SELECT j.id, j.number, j.stage, j.revision, j.row_version, r.order_digest, r.choice_taken "
+                       "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
+                       "WHERE j.id = ? AND j.deleted_at IS NULL",
+                       id);
         if (!row.step()) return std::nullopt;
-        row >> job.id >> job.number >> job.stage >> job.revision >> job.version >> job.orderDigest;
+        row >> job.id >> job.number >> job.stage >> job.revision >> job.version >> job.orderDigest >> job.choiceTaken;
     }
     auto order = records::read<Order>(RecordStore(m_db).find(job.orderDigest));
     if (!order) throwDamaged(m_db, base::fail(order.error()));
@@ -81,13 +85,23 @@ std::optional<base::Id> JobStore::lastDraft() {
 }
 
 std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit) {
+    // The lines and totals of the choice that the customer takes; while that is open, the lines of the first and the
+    // totals of all.
     static const std::string head =
         "SELECT j.id, j.number, j.stage, j.quoted_on, coalesce(c.name, ''), "
-        "coalesce((SELECT title FROM job_line WHERE job_id = j.id AND revision = j.revision AND choice = 0 "
-        "AND line = 0 AND place = 0), ''), "
-        "(SELECT count(*) FROM job_line WHERE job_id = j.id AND revision = j.revision AND choice = 0 AND place = 0), "
-        "(SELECT total_micros FROM paper WHERE job_id = j.id AND kind = 'quote' ORDER BY revision DESC LIMIT 1) "
-        "FROM job j LEFT JOIN customer c ON c.id = j.customer_id "
+        "coalesce((SELECT title FROM job_line WHERE job_id = j.id AND revision = j.revision "
+        "AND choice = coalesce(r.choice_taken, 0) AND line = 0 AND place = 0), ''), "
+        "(SELECT count(*) FROM job_line WHERE job_id = j.id AND revision = j.revision "
+        "AND choice = coalesce(r.choice_taken, 0) AND place = 0), "
+        "(SELECT 1 + max(choice) FROM job_line WHERE job_id = j.id AND revision = j.revision), r.choice_taken, "
+        "(SELECT min(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
+        "AND t.choice = coalesce(r.choice_taken, t.choice)), "
+        "(SELECT max(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
+        "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros "
+        "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
+        "LEFT JOIN customer c ON c.id = j.customer_id "
+        "LEFT JOIN paper p ON p.id = (SELECT id FROM paper WHERE job_id = j.id AND kind = 'quote' "
+        "ORDER BY revision DESC LIMIT 1) "
         "WHERE j.deleted_at IS NULL ";
     static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
     static const std::string filter =
@@ -98,8 +112,15 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
     std::vector<QuoteSummary> list;
     while (rows.step()) {
         auto& job = list.emplace_back();
+        std::optional<std::int64_t> choices;
+        std::optional<units::Money> lowest;
+        std::optional<units::Money> highest;
+        std::optional<units::Money> only;
         rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer >> job.firstTitle >> job.lines >>
-            job.total;
+            choices >> job.choiceTaken >> lowest >> highest >> only;
+        job.choices = std::max<std::int64_t>(1, choices.value_or(1));
+        job.total = lowest ? lowest : only;
+        if (highest != lowest) job.highestTotal = highest;
     }
     return list;
 }
@@ -124,16 +145,17 @@ void JobStore::writeLines(const base::Id& id, std::int64_t revision, const Order
     for (const auto& row : listed(order))
         m_db.run("INSERT INTO job_line (job_id, revision, choice, line, place, title, design_id, onto_id, quantity) "
                  "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                 id, revision, kOnlyChoice, row.line, row.place, row.title, orNull(row.design),
-                 orNull(row.baseMaterial), row.quantity);
+                 id, revision, row.choice, row.line, row.place, row.title, orNull(row.design), orNull(row.baseMaterial),
+                 row.quantity);
 }
 
 /// What the other columns refer to, SQLite looks for itself.
 void JobStore::expectKnownStones(const Order& order) {
     std::set<base::Id> stones;
-    for (const auto& line : order.lines)
-        for (const auto& place : line.places)
-            for (const auto& stone : place.stones) stones.insert(stone.material);
+    for (const auto& choice : catalogue::choicesOf(order))
+        for (const auto& line : choice.lines)
+            for (const auto& place : line.places)
+                for (const auto& stone : place.stones) stones.insert(stone.material);
     stones.erase(base::Id());
     for (const auto& stone : stones) {
         auto row = m_db.query("SELECT 1 FROM material WHERE id = ?", stone);
@@ -160,8 +182,8 @@ void JobStore::expectColumns(const JobRow& job) {
                            job.id, job.revision);
     std::vector<ListedLine> found;
     while (rows.step()) {
-        expect(rows.takeInteger() == kOnlyChoice);
         auto& row = found.emplace_back();
+        row.choice = rows.takeInteger();
         row.line = rows.takeInteger();
         row.place = rows.takeInteger();
         row.title = rows.takeText();
@@ -170,13 +192,18 @@ void JobStore::expectColumns(const JobRow& job) {
         rows >> row.quantity;
     }
     expect(found == listed(order));
+    if (job.choiceTaken)
+        expect(!job.number.empty() && *job.choiceTaken < static_cast<std::int64_t>(choiceCount(order)));
 }
 
 void JobStore::remove(const base::Id& id, const Stamp& stamp) { markRemoved(m_db, "job", id, stamp.seq, stamp.at); }
 
-void JobStore::setStage(const base::Id& id, Stage stage, const Stamp& stamp) {
-    m_db.run("UPDATE job SET stage = ?, change_seq = ?, row_version = row_version + 1 WHERE id = ?", stage, stamp.seq,
-             id);
+void JobStore::setMark(const base::Id& id, const records::StageMark& mark, const Stamp& stamp) {
+    m_db.run("UPDATE job SET stage = ?, change_seq = ?, row_version = row_version + 1 WHERE id = ?", mark.stage,
+             stamp.seq, id);
+    m_db.run(
+        "UPDATE revision SET choice_taken = ? WHERE job_id = ? AND number = (SELECT revision FROM job WHERE id = ?)",
+        mark.choice, id, id);
 }
 
 void JobStore::setNumber(const base::Id& id, const std::string& number) {

@@ -3,6 +3,7 @@
 
 #include "core/catalogue/order.h"
 #include "db/records/quote_summary.h"
+#include "db/records/values.h"
 #include "db/sqlite/digest.h"
 #include "db/stores/columns.h"
 
@@ -18,10 +19,13 @@ struct JobRow {
     base::Id id;
     std::string number; ///< of its newest quote; empty for a draft
     Stage stage = Stage::Enquiry;
+    std::optional<std::int64_t> choiceTaken; ///< from 0; of its order's choices the one that the customer takes
     std::int64_t revision = 1;
     sqlite::Digest orderDigest;
     catalogue::Order order;
     std::int64_t version = 0;
+
+    records::StageMark mark() const { return {stage, choiceTaken}; }
 };
 
 /// Jobs, their revisions and the numbers they are given. An order is a record; beside it lie the columns by which jobs
@@ -42,7 +46,8 @@ class JobStore {
     /// something that is not in the book.
     void write(const base::Id& id, const catalogue::Order& order, const Stamp& stamp);
     void remove(const base::Id& id, const Stamp& stamp);
-    void setStage(const base::Id& id, Stage stage, const Stamp& stamp);
+    /// Writes how far the job is; the choice taken is one of its newest revision's.
+    void setMark(const base::Id& id, const records::StageMark& mark, const Stamp& stamp);
     void setNumber(const base::Id& id, const std::string& number);
     /// The next number of that series and year; takes it.
     std::string takeNumber(std::string_view series, int year);

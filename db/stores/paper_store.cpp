@@ -81,6 +81,7 @@ void PaperStore::issue(const Issue& issue, const PriceBook& prices, records::Pap
     m_db.run("INSERT INTO paper (id, job_id, revision, kind, series, number, issued_on, until_on, total_micros, "
              "result) VALUES (?, ?, ?, 'quote', 'quote', ?, ?, ?, ?, 'sealed')",
              issue.id, issue.job, issue.revision, issue.number, issue.issuedOn, issue.until, issue.total);
+    writeChoices(issue.id, result);
     const auto kept = saveResult(std::move(result), prices.customer);
     const SealedPaper paper{.paper = issue.id,
                             .job = issue.job,
@@ -96,6 +97,20 @@ void PaperStore::issue(const Issue& issue, const PriceBook& prices, records::Pap
                             .result = kept.result,
                             .previous = lastSeal().hex};
     seal(issue.id, "paper", records::write(paper), Digest{paper.previous});
+}
+
+std::vector<units::Money> PaperStore::totalsOf(const records::PaperResult& result) {
+    std::vector<units::Money> totals;
+    if (result.others.empty()) return totals;
+    for (const auto& other : result.others) totals.push_back(other.total);
+    totals.insert(totals.begin() + result.sheet.choice, result.figures.total);
+    return totals;
+}
+
+void PaperStore::writeChoices(const base::Id& paper, const records::PaperResult& result) {
+    std::int64_t choice = 0;
+    for (const auto total : totalsOf(result))
+        m_db.run("INSERT INTO paper_choice (paper_id, choice, total_micros) VALUES (?, ?, ?)", paper, choice++, total);
 }
 
 std::vector<base::Id> PaperStore::withoutResult(std::int64_t limit) {
@@ -172,6 +187,10 @@ std::optional<IssuedPaper> PaperStore::find(const base::Id& id) {
     paper.seal = digest;
     if (!paper.result) readLaterResult(paper);
     if (paper.result && paper.result->figures.total != paper.total) throwSealError(number);
+    if (paper.result && (paper.result->sheet.choice != paper.order.choice ||
+                         paper.result->sheet.others.size() != paper.order.others.size() ||
+                         paper.result->others.size() != paper.order.others.size()))
+        throwSealError(number);
     return paper;
 }
 
@@ -224,6 +243,14 @@ void PaperStore::expectColumns(const IssuedPaper& paper) {
     if (kind != "quote" || series != "quote" || issuedOn != paper.order.quotedOn || until != paper.until ||
         (paper.result ? result != "sealed" : result != "open" && result != "lost"))
         throwSealError(paper.number);
+    std::vector<units::Money> totals;
+    auto choices =
+        m_db.query("SELECT choice, total_micros FROM paper_choice WHERE paper_id = ? ORDER BY choice", paper.id);
+    while (choices.step()) {
+        if (choices.takeInteger() != static_cast<std::int64_t>(totals.size())) throwSealError(paper.number);
+        choices >> totals.emplace_back();
+    }
+    if (totals != (paper.result ? totalsOf(*paper.result) : std::vector<units::Money>{})) throwSealError(paper.number);
 }
 
 PriceBook PaperStore::prices(const std::string& digest) {

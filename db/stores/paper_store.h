@@ -67,6 +67,9 @@ class PaperStore {
     catalogue::PriceBook prices(const std::string& digest);
 
   private:
+    /// Of a paper that offers several choices, in their order.
+    static std::vector<units::Money> totalsOf(const records::PaperResult& result);
+    void writeChoices(const base::Id& paper, const records::PaperResult& result);
     std::string savePrices(const catalogue::PriceBook& prices);
     void seal(const base::Id& paper, std::string_view kind, const std::string& json, const sqlite::Digest& previous);
     sqlite::Digest lastSeal();

@@ -120,7 +120,8 @@ std::string printed(const quoting::SheetContent& sheet) {
     for (const auto& row : sheet.adjustments) say("then", row.label + " | " + row.amount.text);
     if (sheet.showsTogether) say("together", sheet.together.text);
     if (sheet.tax)
-        say("tax", quoting::taxLabel(sheet) + " | " + sheet.tax->amount.text + " | " + quoting::taxNote(sheet));
+        say("tax",
+            quoting::taxLabel(sheet, sheet) + " | " + sheet.tax->amount.text + " | " + quoting::taxNote(sheet, sheet));
     say("tax", sheet.taxIncluded);
     say("to pay", sheet.toPay.text);
     if (sheet.deposit) say("deposit", sheet.deposit->text + ", then " + sheet.balance.text);

@@ -243,6 +243,108 @@ TEST_F(QuoteTest, movesThroughItsStages) {
     expectSound();
 }
 
+/// 24 and 36 of the same, the second looked at; what each comes to is made up.
+class ChoiceTest : public QuoteTest {
+  protected:
+    static constexpr std::int64_t kFirst = 412'500'000;
+    static constexpr std::int64_t kSecond = 590'000'000;
+
+    db::Quote twoChoices() {
+        stock();
+        auto quote = draft();
+        catalogue::addChoice(quote.order);
+        quote.order.lines[0].quantity = Count::of(36);
+        quote.version = valueOf(book->saveDraft(quote));
+        return quote;
+    }
+
+    db::Quote given() {
+        const auto quote = twoChoices();
+        auto result = test::resultOf(Money::fromMicros(kSecond));
+        result.others.push_back(test::resultOf(Money::fromMicros(kFirst)).priced);
+        result.sheetFor = [sheetFor = result.sheetFor](const std::string& number) {
+            auto sheet = sheetFor(number);
+            sheet.name = "Choice 2";
+            sheet.others.emplace_back();
+            sheet.others[0].name = "Choice 1";
+            sheet.others[0].toPay = {Money::fromMicros(kFirst), "412.50"};
+            sheet.choice = 1;
+            return sheet;
+        };
+        const auto inputs = book->priceBook(customer).value();
+        return valueOf(book->issue(quote, inputs, result, quote.order.quotedOn.plusDays(21)));
+    }
+};
+
+TEST_F(ChoiceTest, keepsAllChoicesOfADraft) {
+    const auto typed = twoChoices();
+    reopen();
+    EXPECT_EQ(book->quote(typed.id)->order, typed.order);
+    EXPECT_EQ(book->quotes({}, 1)->at(0).choices, 2);
+    ASSERT_TRUE(book->removeDesign(design.id)) << "its stones stay known";
+    expectSound();
+}
+
+TEST_F(ChoiceTest, sealsWhatEachComesTo) {
+    const auto sealed = given();
+    reopen();
+    auto read = book->quote(sealed.id).value();
+    EXPECT_EQ(read.order, sealed.order);
+    EXPECT_EQ(read.sealedTotal, Money::fromMicros(kSecond));
+    EXPECT_EQ(read.result->sheet.name, "Choice 2");
+    db::lookAtChoice(read, 0);
+    EXPECT_EQ(read.order.lines[0].quantity, Count::of(24));
+    EXPECT_EQ(read.sealedTotal, Money::fromMicros(kFirst));
+    EXPECT_EQ(read.result->sheet.name, "Choice 1");
+    const auto listed = book->quotes({}, 1)->at(0);
+    EXPECT_EQ(listed.total, Money::fromMicros(kFirst)) << "from the lowest";
+    EXPECT_EQ(listed.highestTotal, Money::fromMicros(kSecond)) << "to the highest";
+    expectSound();
+}
+
+TEST_F(ChoiceTest, goesByTheOneThatIsTaken) {
+    const auto sealed = given();
+    const auto refused = book->setStage(sealed.id, Stage::Agreed);
+    EXPECT_EQ(test::described(refused.error()), "NoChoiceTaken(2026-0001, 2)");
+    EXPECT_EQ(test::described(book->takeChoice(sealed.id, 2).error()), "NoSuchChoice(2026-0001, 2)");
+    ASSERT_TRUE(book->takeChoice(sealed.id, 0));
+    ASSERT_TRUE(book->setStage(sealed.id, Stage::Agreed));
+    EXPECT_EQ(book->takeChoice(sealed.id, std::nullopt).error().code, Code::Invalid) << "it is agreed to";
+    reopen();
+    const auto read = book->quote(sealed.id).value();
+    EXPECT_EQ(read.choiceTaken, 0);
+    EXPECT_EQ(read.order.choice, 0);
+    EXPECT_EQ(read.order.lines[0].quantity, Count::of(24));
+    EXPECT_EQ(read.order.others.size(), 1U) << "the other is kept";
+    EXPECT_EQ(read.sealedTotal, Money::fromMicros(kFirst));
+    const auto listed = book->quotes({}, 1)->at(0);
+    EXPECT_EQ(listed.total, Money::fromMicros(kFirst));
+    EXPECT_EQ(listed.highestTotal, std::nullopt);
+    EXPECT_EQ(listed.choiceTaken, 0);
+    expectSound();
+}
+
+TEST_F(ChoiceTest, takesAChoiceBackByUndo) {
+    const auto sealed = given();
+    ASSERT_TRUE(book->takeChoice(sealed.id, 1));
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(book->quote(sealed.id)->choiceTaken, std::nullopt);
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(book->quote(sealed.id)->choiceTaken, 1);
+    EXPECT_EQ(book->takeChoice(draft().id, 0).error().code, Code::Invalid) << "a draft offers nothing yet";
+    expectSound();
+}
+
+TEST_F(ChoiceTest, isNotGivenWithAnEmptyChoice) {
+    auto quote = twoChoices();
+    quote.order.others[0].lines.clear();
+    quote.version = valueOf(book->saveDraft(quote));
+    const auto inputs = book->priceBook(customer).value();
+    const auto refused =
+        book->issue(quote, inputs, test::resultOf(Money::fromMicros(1)), quote.order.quotedOn.plusDays(21));
+    EXPECT_EQ(refused.error().code, Code::Invalid);
+}
+
 TEST_F(QuoteTest, knowsNoQuoteThatIsNotThere) {
     EXPECT_EQ(test::described(book->quoteNumbered("2026-0001").error()), "NoQuoteNumbered(2026-0001)");
     EXPECT_EQ(book->quoteNumbered("").error().code, Code::NotFound);
@@ -296,6 +398,7 @@ INSTANTIATE_TEST_SUITE_P(
         Tampering{"lineTakenOut", "UPDATE record SET json = replace(json, '\"count\":217', '\"count\":218') WHERE json "
                                   "LIKE '%\"kind\":\"order\"%'"},
         Tampering{"stage", "UPDATE job SET stage = 'collected'"},
+        Tampering{"choice", "UPDATE revision SET choice_taken = 0"},
         Tampering{"quoteNumber", "UPDATE job SET number = '2026-0077' WHERE number = '2026-0003'"},
         Tampering{"quoteRemoved", "UPDATE job SET deleted_at = '2026-11-25T09:00:00.000Z' WHERE number = '2026-0003'"},
         Tampering{"count", "UPDATE series SET last_number = 2"}),

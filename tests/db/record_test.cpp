@@ -113,7 +113,7 @@ TEST(Record, readsWhereAPriceComesFromOutOfTheSentenceOfBefore) {
 // What an order will hold has its place in the file before the program works with it.
 TEST(Record, keepsAnOrderInTheShapeOfTheFile) {
     const auto order = json::parse(db::records::write(twoLines()));
-    EXPECT_EQ(order["format"], 3);
+    EXPECT_EQ(order["format"], 4);
     const auto& choice = order["value"]["choices"].at(0);
     EXPECT_EQ(choice["discount"]["share_ppm"], 50'000);
     const auto& line = choice["lines"].at(0);
@@ -152,6 +152,41 @@ TEST(Record, keepsDesignsAtSeveralPlacesAndCharges) {
     EXPECT_EQ(lines.at(1)["places"], json::array());
 }
 
+TEST(Record, keepsTheChoicesOfAnOrderInTheirPlaces) {
+    auto order = twoLines();
+    catalogue::addChoice(order);
+    order.title = "Thirty-six of them";
+    order.lines[0].quantity = units::Count::of(36);
+    catalogue::addChoice(order);
+    order.discount = {};
+    order.lines.pop_back();
+    catalogue::lookAtChoice(order, 1);
+    const auto text = db::records::write(order);
+    const auto value = json::parse(text)["value"];
+    EXPECT_EQ(value["choice"], 1);
+    ASSERT_EQ(value["choices"].size(), 3U);
+    EXPECT_EQ(value["choices"][0]["lines"][0]["quantity"], 24);
+    EXPECT_EQ(value["choices"][1]["title"], "Thirty-six of them");
+    EXPECT_EQ(value["choices"][1]["lines"][0]["quantity"], 36);
+    EXPECT_EQ(value["choices"][2]["lines"].size(), 1U);
+    EXPECT_FALSE(value.contains("others"));
+    const auto read = db::records::read<catalogue::Order>(text);
+    ASSERT_TRUE(read) << describe(read.error());
+    EXPECT_EQ(*read, order);
+}
+
+// As the program before this wrote it.
+TEST(Record, readsAnOrderOfBeforeChoicesAsOne) {
+    auto saved = json::parse(db::records::write(twoLines()));
+    saved["format"] = 3;
+    saved["value"].erase("choice");
+    const auto read = db::records::read<catalogue::Order>(saved.dump());
+    ASSERT_TRUE(read) << describe(read.error());
+    EXPECT_EQ(*read, twoLines());
+    saved["value"]["choices"].push_back(saved["value"]["choices"][0]);
+    EXPECT_EQ(db::records::read<catalogue::Order>(saved.dump()).error().code, Code::Damaged) << "no version 3 had two";
+}
+
 TEST(Record, refusesALineWhosePlacesAreNotOfItsKind) {
     const auto first = [](json& order) -> json& { return order["choices"][0]["lines"][0]; };
     const std::vector<std::function<void(json&)>> wrong{
@@ -165,8 +200,6 @@ TEST(Record, refusesALineWhosePlacesAreNotOfItsKind) {
 TEST(Record, leavesWhatOnlyALaterProgramKnowsToIt) {
     const auto first = [](json& order) -> json& { return order["choices"][0]["lines"][0]; };
     const std::vector<std::function<void(json&)>> later{
-        [](json& order) { order["choices"].push_back(order["choices"][0]); },
-        [](json& order) { order["choices"][0]["title"] = "In two colours"; },
         [&](json& order) {
             first(order)["places"][0]["entries"].push_back({{"name", "Odette"}});
         },
@@ -179,6 +212,11 @@ TEST(Record, leavesWhatOnlyALaterProgramKnowsToIt) {
         [](json& order) { order.erase("choices"); },
         [](json& order) { order["choices"][0]["colour"] = 1; },
         [](json& order) { order["choices"][0].erase("lines"); },
+        [](json& order) { order["choices"] = json::array(); },
+        [](json& order) { order["choices"] = json::array_t(5, order["choices"][0]); },
+        [](json& order) { order["choice"] = 1; },
+        [](json& order) { order["choice"] = -1; },
+        [](json& order) { order.erase("choice"); },
         [](json& order) { order["choices"][0]["lines"] = 1; },
         [&](json& order) { first(order)["places"][0]["templates"] = "lost"; },
         [&](json& order) { first(order)["places"][0]["colour"] = 1; },

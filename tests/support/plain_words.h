@@ -25,6 +25,13 @@ class PlainWords : public quoting::SheetWords {
     std::string validUntil() const override { return "validUntil"; }
     std::string wantedBy() const override { return "wantedBy"; }
 
+    std::string choice(const std::string& number) const override { return "choice(" + number + ")"; }
+    std::string choicesNote(const std::string& count) const override { return "choicesNote(" + count + ")"; }
+    std::string pieces(units::Count, const std::string& printed) const override { return "pieces(" + printed + ")"; }
+    std::string on(const std::string& material) const override { return "on(" + material + ")"; }
+    std::string inColours(std::int64_t colours) const override { return "inColours(" + std::to_string(colours) + ")"; }
+    std::string stones(units::Count, const std::string& printed) const override { return "stones(" + printed + ")"; }
+
     std::string ownGarment() const override { return "ownGarment"; }
     std::string templatesOnWall() const override { return "templatesOnWall"; }
     std::string atNoCharge() const override { return "atNoCharge"; }

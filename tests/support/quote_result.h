@@ -11,7 +11,7 @@ namespace sp::test {
 inline db::QuoteResult resultOf(units::Money total) {
     pricing::PricedOrder priced;
     priced.total = priced.balance = total;
-    return {priced, [total](const std::string& number) {
+    return {priced, {}, [total](const std::string& number) {
                 quoting::SheetContent sheet;
                 sheet.language = "en";
                 sheet.title = "Quote " + number;

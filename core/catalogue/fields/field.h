@@ -182,19 +182,24 @@ const Field& fieldOf() {
     return rows.front();
 }
 
-/// A row of the table: field<&ShopRates::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount).
-template<auto Member, class... Limits>
-Field field(std::string_view key, Term words, Limits... limits) {
-    using Owner = typename MemberOf<decltype(Member)>::OwnerType;
+/// A row of the table of `Whole` for a member that it may have from a base.
+template<class Whole, auto Member, class... Limits>
+Field fieldIn(std::string_view key, Term words, Limits... limits) {
     using Value = typename MemberOf<decltype(Member)>::ValueType;
     Field row;
     row.key = key;
     row.words = words;
     row.type = &typeOf<Value>();
-    row.in = [](const void* owner) -> const void* { return &(static_cast<const Owner*>(owner)->*Member); };
+    row.in = [](const void* owner) -> const void* { return &(static_cast<const Whole*>(owner)->*Member); };
     row.member = &kMemberMark<Member>;
     (row.bounds.set(limits), ...);
     return row;
+}
+
+/// A row of the table: field<&ShopRates::labourPerHour>("labour_per_hour_micros", Term::LabourRate, kAmount).
+template<auto Member, class... Limits>
+Field field(std::string_view key, Term words, Limits... limits) {
+    return fieldIn<typename MemberOf<decltype(Member)>::OwnerType, Member>(key, words, limits...);
 }
 
 } // namespace sp::catalogue::fields

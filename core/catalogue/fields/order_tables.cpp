@@ -105,6 +105,24 @@ const Object& objectOf<Discount>() {
 }
 
 template<>
+const Object& objectOf<Choice>() {
+    using T = Choice;
+    static const Object object{"Choice",
+                               {
+                                   field<&T::title>("title", Term::TitleOfAChoice, kLine)
+                                       .notEntered("is entered while it is looked at")
+                                       .unpriced("is priced by itself"),
+                                   field<&T::discount>("discount", Term::Discount)
+                                       .notEntered("is entered while it is looked at")
+                                       .unpriced("is priced by itself"),
+                                   field<&T::lines>("lines", Term::Lines, Length{5'000})
+                                       .notEntered("is entered while it is looked at")
+                                       .unpriced("is priced by itself"),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Order>() {
     using T = Order;
     static const Object object{
@@ -119,6 +137,19 @@ const Object& objectOf<Order>() {
                 .cameWith({{"order", 2}, {"sealed-quote", 2}})
                 .standingFor(false, "false"),
             field<&T::lines>("lines", Term::Lines, Length{5'000}),
+            field<&T::title>("title", Term::TitleOfAChoice, kLine)
+                .cameWith({{"order", 4}, {"sealed-quote", 3}})
+                .standingFor(std::string(), "\"\"")
+                .unpriced("is only printed"),
+            field<&T::others>("others", Term::OtherChoices, Length{kMaxChoices - 1})
+                .cameWith({{"order", 4}, {"sealed-quote", 3}})
+                .standingFor(std::vector<Choice>{}, "[]")
+                .unpriced("is priced by itself"),
+            field<&T::choice>("choice", Term::ChoiceLookedAt, Range{0, kMaxChoices - 1})
+                .cameWith({{"order", 4}, {"sealed-quote", 3}})
+                .standingFor(std::int64_t{0}, "0")
+                .notEntered("is said by the choice that is shown")
+                .unpriced("says which choice the order is"),
         }};
     return object;
 }

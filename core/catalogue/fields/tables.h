@@ -107,6 +107,8 @@ const Object& objectOf<OrderLine>();
 template<>
 const Object& objectOf<Discount>();
 template<>
+const Object& objectOf<Choice>();
+template<>
 const Object& objectOf<Order>();
 template<>
 const Object& objectOf<units::UnitPrice>();

@@ -28,6 +28,8 @@ namespace sp::catalogue::fields {
     X(Certificate)                                                                                                     \
     X(CertificateNumber)                                                                                               \
     X(ChargeForSettingUp)                                                                                              \
+    X(ChoiceLookedAt)                                                                                                  \
+    X(ChoiceTaken)                                                                                                     \
     X(Colour)                                                                                                          \
     X(ColourInTheDrawing)                                                                                              \
     X(ColourOnTheScreen)                                                                                               \
@@ -109,6 +111,7 @@ namespace sp::catalogue::fields {
     X(Order)                                                                                                           \
     X(OriginOfThePrice)                                                                                                \
     X(OriginOfTheScale)                                                                                                \
+    X(OtherChoices)                                                                                                    \
     X(Overhead)                                                                                                        \
     X(Packing)                                                                                                         \
     X(Paper)                                                                                                           \
@@ -172,6 +175,7 @@ namespace sp::catalogue::fields {
     X(TimeForAJob)                                                                                                     \
     X(TimeForAPiece)                                                                                                   \
     X(Title)                                                                                                           \
+    X(TitleOfAChoice)                                                                                                  \
     X(Tools)                                                                                                           \
     X(Total)                                                                                                           \
     X(TypedPrice)                                                                                                      \
@@ -186,6 +190,7 @@ namespace sp::catalogue::fields {
     X(WarmUp)                                                                                                          \
     X(WayOfCharging)                                                                                                   \
     X(WhatPackingIsFor)                                                                                                \
+    X(WhatTellsAChoice)                                                                                                \
     X(Width)                                                                                                           \
     X(WidthOfThePlaten)
 

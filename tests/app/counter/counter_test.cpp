@@ -453,20 +453,82 @@ TEST_F(Counter, setsASecondDesignOnThePieceAndTakesItOffAgain) {
     ASSERT_EQ(line.places.size(), 2U);
     EXPECT_EQ(line.places[1].place, "Back");
     EXPECT_EQ(line.title, "Lantern");
-    EXPECT_EQ(find<QPushButton>("tab1")->accessibleName(), "Back: Studio crest");
+    EXPECT_EQ(find<QPushButton>("placesTab1")->accessibleName(), "Back: Studio crest");
     EXPECT_NE(text("toPay"), one);
     EXPECT_NE(text("toPay"), "—");
     find<desk::TypedField>("width")->setFocus(Qt::TabFocusReason);
     type("wide");
     EXPECT_EQ(text("toPay"), "—");
-    find<QPushButton>("tab0")->click();
+    find<QPushButton>("placesTab0")->click();
     EXPECT_EQ(find<desk::TypedField>("width")->text(), "3 1/2") << "the bad entry stays with its place";
     EXPECT_EQ(text("toPay"), "—");
     m_window->presenter().selectPlace(1);
     EXPECT_EQ(find<desk::TypedField>("width")->text(), "wide");
-    find<QPushButton>("removeTab")->click();
+    find<QPushButton>("placesRemove")->click();
     EXPECT_EQ(m_window->presenter().line().places.size(), 1U);
     EXPECT_EQ(text("toPay"), one);
+}
+
+TEST_F(Counter, offersAnotherChoiceByOneKeyAndLooksAtEither) {
+    orderLantern();
+    const auto first = text("toPay");
+    EXPECT_FALSE(find<QAbstractButton>("choice1")->isVisible());
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(text("toPay"), first) << "the same to begin with";
+    field("pieces")->setFocus();
+    type("36");
+    const auto second = text("toPay");
+    EXPECT_NE(second, first);
+    auto* one = find<QAbstractButton>("choice1");
+    auto* two = find<QAbstractButton>("choice2");
+    EXPECT_TRUE(one->isVisible());
+    EXPECT_TRUE(two->isChecked());
+    EXPECT_EQ(one->accessibleName(), "Choice 1, 24 pieces, 6.80 each, To pay " + first);
+    EXPECT_TRUE(two->accessibleName().endsWith("To pay " + second)) << two->accessibleName().toStdString();
+    one->click();
+    EXPECT_EQ(text("toPay"), first);
+    EXPECT_EQ(field("pieces")->text(), "24");
+    EXPECT_EQ(find<QPushButton>("choicesTab1")->accessibleName(), "2 36 pieces");
+    find<QPushButton>("choicesTab1")->click();
+    EXPECT_EQ(text("toPay"), second);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(m_window->presenter().isIssued());
+    EXPECT_EQ(text("toPay"), second);
+    find<QAbstractButton>("choice1")->click();
+    EXPECT_EQ(text("toPay"), first) << "what was given can be looked at, too";
+    EXPECT_EQ(field("pieces")->text(), "24");
+}
+
+TEST_F(Counter, aBadEntryOfAnotherChoiceKeepsTheQuoteFromBeingGiven) {
+    orderLantern();
+    const auto first = text("toPay");
+    press(Qt::Key_D, Qt::ControlModifier);
+    field("pieces")->setFocus();
+    type("many");
+    EXPECT_EQ(text("toPay"), "—");
+    find<QPushButton>("choicesTab0")->click();
+    EXPECT_EQ(text("toPay"), first) << "this one has its price";
+    EXPECT_TRUE(find<QAbstractButton>("choice2")->accessibleName().endsWith("—"));
+    EXPECT_FALSE(find<QPushButton>("give")->isEnabled());
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(m_window->presenter().isIssued());
+    find<QPushButton>("choicesTab1")->click();
+    EXPECT_EQ(field("pieces")->text(), "many") << "what was typed stays";
+    find<QPushButton>("choicesRemove")->click();
+    EXPECT_EQ(m_window->presenter().choices(), 1);
+    EXPECT_EQ(text("toPay"), first);
+    EXPECT_TRUE(find<QPushButton>("give")->isEnabled());
+}
+
+TEST_F(Counter, offersAtMostFourChoices) {
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(m_window->presenter().choices(), 1) << "of nothing there is no choice";
+    orderLantern();
+    for (int i = 0; i < 5; ++i) press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(m_window->presenter().choices(), 4);
+    EXPECT_FALSE(find<QPushButton>("addChoice")->isVisible());
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(m_window->presenter().choices(), 3);
 }
 
 TEST_F(Counter, chargesWhatHasNoStones) {

@@ -5,6 +5,8 @@
 #include "app/jobs/jobs_page.h"
 #include "app/plans/plan_dialog.h"
 #include "app/words/names.h"
+#include "app/words/quote_sheet.h"
+#include "app/words/sheet_words.h"
 #include "app/words/words.h"
 #include "core/pricing/price_order.h"
 #include "db/messages.h"
@@ -343,6 +345,37 @@ TEST_F(Jobs, aDraftHasNothingToCompare) {
     EXPECT_FALSE(presenter.changesSince({}).has_value());
 }
 
+TEST_F(Jobs, goesByTheChoiceThatTheCustomerTakes) {
+    auto quote = draft("Lantern", "Juniper Hill Swim Club");
+    catalogue::addChoice(quote.order);
+    quote.order.lines[0].quantity = units::Count::of(36);
+    quote.version = *m_session->keepDraft([&](db::Book& book) { return book.saveDraft(quote); });
+    const auto prices = m_session->prices(quote.order.customer);
+    const auto words = words::SheetWords();
+    const auto result =
+        words::resultOf(quote.order, prices, quote.order.quotedOn.plusDays(30), m_session->fits(), words);
+    ASSERT_TRUE(result.has_value());
+    const auto issued = *m_session->change(
+        [&](db::Book& book) { return book.issue(quote, prices, *result, quote.order.quotedOn.plusDays(30)); });
+    const auto first = m_formatter->money(result->others[0].total);
+    const auto second = m_formatter->money(result->priced.total);
+    open();
+    EXPECT_EQ(cell(0, JobsTableModel::Total), first + " to " + second);
+    EXPECT_TRUE(part<QLineEdit>("jobChoice")->isVisible());
+    typeInto("jobStage", "agreed");
+    QTest::keyClick(part<QLineEdit>("jobStage"), Qt::Key_Return);
+    EXPECT_FALSE(part<QLineEdit>("jobStage")->accessibleDescription().isEmpty()) << "which one is not said yet";
+    EXPECT_EQ(stageOf(issued.id), db::Stage::Quoted);
+    typeInto("jobChoice", "Choice 1");
+    QTest::keyClick(part<QLineEdit>("jobChoice"), Qt::Key_Return);
+    EXPECT_EQ(cell(0, JobsTableModel::Total), first);
+    typeInto("jobStage", "agreed");
+    QTest::keyClick(part<QLineEdit>("jobStage"), Qt::Key_Return);
+    EXPECT_EQ(stageOf(issued.id), db::Stage::Agreed);
+    EXPECT_EQ(m_session->read([&](db::Book& book) { return book.quote(issued.id); })->order.lines[0].quantity.value(),
+              24);
+}
+
 TEST_F(Jobs, anEmptyBookSendsToTheCounter) {
     open();
     QSignalSpy asked(m_page.get(), &JobsPage::counterAsked);
@@ -366,7 +399,7 @@ TEST_F(Jobs, everyInputHasANameAndAKeyOfItsOwn) {
         if (label->buddy()) keys.insert(QKeySequence::mnemonic(label->text()).toString());
     for (auto* button : m_page->findChildren<QAbstractButton*>())
         if (const auto key = QKeySequence::mnemonic(button->text()); !key.isEmpty()) keys.insert(key.toString());
-    EXPECT_EQ(keys.size(), 5U);
+    EXPECT_EQ(keys.size(), 6U);
     for (const auto& key : keys) EXPECT_EQ(keys.count(key), 1U) << key.toStdString();
     EXPECT_EQ(keys.count(QString()), 0U) << "a label without a key";
 }

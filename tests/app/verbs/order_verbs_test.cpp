@@ -62,6 +62,36 @@ class Orders : public testing::Test {
 // The lanterns alone cost 102.93 and would be 7.10 each; beside the paws they warm up the press for part of the 0.09
 // only and cost 102.90: at 65 % 7.0744 each, 7.05 to the next five cents. 24 of them and 135.00 are 304.20; less a
 // tenth 273.78, with 7.25 % 293.63.
+TEST_F(Orders, pricesAndGivesEveryChoice) {
+    const std::string choices = R"({"day": "2026-12-01", "choices": [
+        {"lines": [{"design": "Lantern", "pieces": 24}]},
+        {"title": "For the whole team", "discount": {"share": "0.1"}, "lines": [{"design": "Lantern", "pieces": 36}]}]})";
+    const auto answered = priced(choices);
+    ASSERT_EQ(answered["choices"].size(), 2U);
+    EXPECT_EQ(answered["choices"][0]["difference"], "24 pieces");
+    const auto one = priced(R"({"day": "2026-12-01", "lines": [{"design": "Lantern", "pieces": 24}]})");
+    const auto two = priced(
+        R"({"day": "2026-12-01", "discount": {"share": "0.1"}, "lines": [{"design": "Lantern", "pieces": 36}]})");
+    EXPECT_EQ(answered["choices"][0]["total"], one["total"]);
+    EXPECT_EQ(answered["choices"][0]["lines"], one["lines"]);
+    EXPECT_EQ(answered["choices"][1]["total"], two["total"]);
+    EXPECT_EQ(answered["choices"][1]["difference"], "For the whole team");
+    const auto given = run("quote", choices, {"--json"});
+    ASSERT_EQ(given.exit, 0) << given.err;
+    const auto sealed = Json::parse(given.out);
+    EXPECT_EQ(sealed["total"], one["total"]);
+    EXPECT_EQ(sealed["choices"][1]["total"], two["total"]);
+}
+
+TEST_F(Orders, refusesMoreChoicesThanFour) {
+    const std::string choice = R"({"lines": [{"design": "Lantern", "pieces": 1}]})";
+    const auto five = "{\"choices\": [" + choice + "," + choice + "," + choice + "," + choice + "," + choice + "]}";
+    EXPECT_EQ(run("price", five).err, "choices must hold one to four choices.\n");
+    EXPECT_EQ(run("price", R"({"choices": []})").err, "choices must hold one to four choices.\n");
+    const auto both = R"({"lines": [], "choices": [)" + choice + "]}";
+    EXPECT_EQ(run("price", both).exit, 1);
+}
+
 TEST_F(Orders, comeToWhatIsWorkedByHand) {
     const auto answer = priced(kTwoLines);
     ASSERT_EQ(answer["lines"].size(), 2U);

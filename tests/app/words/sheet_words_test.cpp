@@ -20,8 +20,8 @@ TEST(SheetWords, sayWhatTheCounterPictureSays) {
     EXPECT_EQ(sheet.lines.at(0).note, "Templates on the wall: no set-up charged");
     EXPECT_EQ(sheet.lines.at(1).extras.at(0).label, "2 at 2XL, + 2.75");
     EXPECT_EQ(sheet.adjustments.at(0).label, "Rush, wanted by Fri 11 Dec 2026 (10 %)");
-    EXPECT_EQ(quoting::taxLabel(sheet), "Sales tax, exempt (certificate 14-2201, Ohio)");
-    EXPECT_EQ(quoting::taxNote(sheet), "Issued 3 Jan 2026, good until 31 Dec 2027");
+    EXPECT_EQ(quoting::taxLabel(sheet, sheet), "Sales tax, exempt (certificate 14-2201, Ohio)");
+    EXPECT_EQ(quoting::taxNote(sheet, sheet), "Issued 3 Jan 2026, good until 31 Dec 2027");
     EXPECT_EQ(sheet.ladderNote, "Each, before size surcharges, rush, discount and tax");
 }
 
@@ -29,10 +29,11 @@ TEST(SheetWords, sayHowTaxIsCharged) {
     auto sale = test::studioSale();
     sale.book.customer->certificate->expiresOn = *units::Date::parse("2026-11-24");
     const auto charged = sale.sheet(SheetWords());
-    EXPECT_EQ(quoting::taxLabel(charged), "Sales tax 8.875 %");
-    EXPECT_EQ(quoting::taxNote(charged), "Charged: no exemption certificate in force is on file");
+    EXPECT_EQ(quoting::taxLabel(charged, charged), "Sales tax 8.875 %");
+    EXPECT_EQ(quoting::taxNote(charged, charged), "Charged: no exemption certificate in force is on file");
     sale.book.shop.rules.tax.rounding = catalogue::TaxRounding::PerLine;
-    EXPECT_EQ(quoting::taxNote(sale.sheet(SheetWords())),
+    const auto byLine = sale.sheet(SheetWords());
+    EXPECT_EQ(quoting::taxNote(byLine, byLine),
               "Charged: no exemption certificate in force is on file. Rounded line by line");
     sale = test::shortSale();
     sale.book.shop.rules.tax = {"VAT", units::Rate::fromPercent(20), true, catalogue::TaxRounding::PerInvoice};
