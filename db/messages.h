@@ -121,6 +121,9 @@ namespace sp::db {
     X(NoEnquiryAnyMore, Invalid)                                                                                       \
     X(ActionGivenUp, Failed)                                                                                           \
     X(CopyInAction, Busy)                                                                                              \
+    X(PaymentMissing, NotFound)                                                                                        \
+    X(PaymentTakenBack, Conflict)                                                                                      \
+    X(PaymentSpent, Conflict)                                                                                          \
     X(NothingToUndo, NotFound)                                                                                         \
     X(NothingToRedo, NotFound)                                                                                         \
     X(ChangedOtherwise, Conflict)
@@ -148,6 +151,7 @@ namespace sp::db {
     X(TheQuote)                                                                                                        \
     X(NewQuote)                                                                                                        \
     X(GivingQuote)                                                                                                     \
+    X(PaymentOf)                                                                                                       \
     X(ChoiceOf)                                                                                                        \
     X(StageOf)                                                                                                         \
     X(MovementOf)                                                                                                      \
@@ -170,6 +174,7 @@ namespace sp::db {
     X(TheShop)                                                                                                         \
     X(TheBench)                                                                                                        \
     X(StoneOfAColour)                                                                                                  \
+    X(APayment)                                                                                                        \
     X(AMovement)                                                                                                       \
     X(ADraft)                                                                                                          \
     X(StructureNotWhole)                                                                                               \

@@ -47,7 +47,16 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_total = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
     m_total->setObjectName(QStringLiteral("jobTotal"));
     m_total->setMeaning(tr("To pay"));
-    what->addWidget(m_total, 0, Qt::AlignVCenter);
+    auto* money = new QVBoxLayout;
+    money->setSpacing(0);
+    money->addStretch(1);
+    money->addWidget(m_total);
+    m_left = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_left->setObjectName(QStringLiteral("jobLeft"));
+    m_left->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    money->addWidget(m_left);
+    money->addStretch(1);
+    what->addLayout(money);
     m_choice = new desk::ChoiceField(m_formatter, this);
     m_choice->setObjectName(QStringLiteral("jobChoice"));
     m_choice->setUnknownWording(tr("There is no choice “%1”; choose from the list."));
@@ -59,6 +68,10 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_stage->setObjectName(QStringLiteral("jobStage"));
     m_stage->setUnknownWording(tr("There is no stage “%1”; choose from the list."));
     row->addWidget(new desk::FieldBox(tr("&Stage"), m_stage, this), 0, Qt::AlignVCenter);
+    m_money = new QPushButton(tr("&Money"), this);
+    m_money->setObjectName(QStringLiteral("jobMoney"));
+    m_money->setToolTip(tr("What was paid for it, and the next payment"));
+    row->addWidget(m_money, 0, Qt::AlignBottom);
     m_plan = new QPushButton(this);
     m_plan->setObjectName(QStringLiteral("jobPlan"));
     m_plan->setToolTip(tr("How everything the chosen quotes need cut lies on its sheets; choose several with Shift or "
@@ -73,6 +86,7 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     desk::makePrimary(*m_open);
     row->addWidget(m_open, 0, Qt::AlignBottom);
     setChosen(1);
+    connect(m_money, &QPushButton::clicked, this, &JobStrip::moneyAsked);
     connect(m_plan, &QPushButton::clicked, this, &JobStrip::planAsked);
     connect(m_changes, &QPushButton::clicked, this, &JobStrip::changesAsked);
     connect(m_open, &QPushButton::clicked, this, &JobStrip::openAsked);
@@ -86,7 +100,7 @@ void JobStrip::setChosen(int quotes) {
 
 void JobStrip::resizeEvent(QResizeEvent* event) {
     Card::resizeEvent(event);
-    const bool isNarrow = width() < desk::scaled(960);
+    const bool isNarrow = width() < desk::scaled(m_choiceBox->isHidden() ? 960 : 1320);
     m_rows->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_rows->setSpacing(isNarrow ? 8 : 20);
 }
@@ -126,6 +140,13 @@ void JobStrip::load() {
             .join(QStringLiteral(" · ")));
     m_changes->setVisible(!job->number.empty());
     m_total->setFigure(totalOf(*job, m_formatter));
+    m_left->setText(leftOf(*job, m_formatter));
+    m_left->setVisible(!m_left->text().isEmpty());
+    m_money->setVisible(!job->number.empty());
+    const bool isOpen = job->choices > 1 && !job->choiceTaken;
+    m_money->setEnabled(!isOpen);
+    m_money->setToolTip(isOpen ? tr("First say which choice the customer takes")
+                               : tr("What was paid for it, and the next payment"));
     loadChoices(*job);
     const bool isUnfinished = job->id == m_shown && !m_stage->problem().isEmpty();
     m_shown = job->id;

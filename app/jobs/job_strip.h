@@ -27,6 +27,7 @@ class JobStrip : public desk::Card {
 
   Q_SIGNALS:
     void openAsked();
+    void moneyAsked();   ///< the payments of the quote
     void planAsked();    ///< a sheet plan of the selected quotes
     void changesAsked(); ///< what has changed since the quote was given
 
@@ -44,9 +45,11 @@ class JobStrip : public desk::Card {
     desk::TextLabel* m_title = nullptr;
     desk::TextLabel* m_detail = nullptr;
     desk::FigureLabel* m_total = nullptr;
+    desk::TextLabel* m_left = nullptr; ///< what is left of it, once something was paid
     desk::ChoiceField* m_choice = nullptr;
     desk::FieldBox* m_choiceBox = nullptr;
     desk::ChoiceField* m_stage = nullptr;
+    QPushButton* m_money = nullptr;
     QPushButton* m_plan = nullptr;
     QPushButton* m_open = nullptr;
     QPushButton* m_changes = nullptr;

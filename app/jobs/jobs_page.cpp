@@ -8,6 +8,7 @@
 #include "app/jobs/changes_dialog.h"
 #include "app/jobs/job_strip.h"
 #include "app/jobs/jobs_table.h"
+#include "app/jobs/payment_dialog.h"
 #include "app/plans/plan_dialog.h"
 
 #include <QEvent>
@@ -75,8 +76,9 @@ QWidget* JobsPage::buildTable() {
 
 void JobsPage::fitColumns() {
     m_findBox->setFixedWidth(desk::scaled(320));
-    for (const auto& [section, width] : {std::pair(Column::Number, 112), std::pair(Column::Day, 120),
-                                         std::pair(Column::Stage, 112), std::pair(Column::Total, 112)})
+    for (const auto& [section, width] :
+         {std::pair(Column::Number, 112), std::pair(Column::Day, 120), std::pair(Column::Stage, 112),
+          std::pair(Column::Total, 152), std::pair(Column::Left, 112)})
         m_table->setColumnWidth(section, desk::scaled(width));
 }
 
@@ -99,6 +101,7 @@ void JobsPage::connectAll() {
     connect(&m_model, &JobsTableModel::moreWanted, &m_presenter, &JobsPresenter::readOn);
     connect(m_strip, &JobStrip::changesAsked, this, &JobsPage::showChanges);
     connect(m_strip, &JobStrip::planAsked, this, &JobsPage::showPlan);
+    connect(m_strip, &JobStrip::moneyAsked, this, &JobsPage::showMoney);
     connect(m_strip, &JobStrip::openAsked, this, &JobsPage::openCurrent);
     connect(m_empty, &desk::EmptyState::acted, this, &JobsPage::counterAsked);
     connect(m_noMatch, &desk::EmptyState::acted, this, [this] {
@@ -140,6 +143,15 @@ void JobsPage::showChanges() {
     if (!job) return;
     auto* dialog = new ChangesDialog(*job, m_presenter.changesSince(m_formatter.style()), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void JobsPage::showMoney() {
+    const auto* job = m_presenter.current();
+    if (!job || job->number.empty()) return;
+    auto* dialog = new PaymentDialog(m_presenter, m_formatter, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::finished, this, [this] { m_table->setFocus(Qt::OtherFocusReason); });
     dialog->open();
 }
 

@@ -48,6 +48,7 @@ class JobsPage : public QWidget {
     void openCurrent();
     void showChanges();
     void showPlan();
+    void showMoney();
     std::vector<int> chosenRows() const;
 
     desk::Formatter m_formatter;

@@ -81,6 +81,31 @@ std::optional<base::Error> JobsPresenter::takeChoice(std::optional<std::int64_t>
     return done ? std::nullopt : std::optional(done.error());
 }
 
+base::Result<pricing::Account> JobsPresenter::account() {
+    return m_session.read([&](db::Book& book) { return book.account(m_current); });
+}
+
+std::vector<catalogue::Payment> JobsPresenter::payments() {
+    const auto id = m_current;
+    auto payments = m_session.read([&](db::Book& book) { return book.payments(id); });
+    return payments ? std::move(*payments) : std::vector<catalogue::Payment>();
+}
+
+std::optional<base::Error> JobsPresenter::pay(catalogue::Payment payment, pricing::Beyond beyond) {
+    payment.job = m_current;
+    const auto done = m_session.attempt([&](db::Book& book) { return book.pay(payment, beyond); });
+    refresh();
+    return done ? std::nullopt : std::optional(done.error());
+}
+
+std::optional<base::Error> JobsPresenter::takeBackPayment(const base::Id& payment) {
+    const auto done = m_session.attempt([&](db::Book& book) { return book.takeBackPayment(payment); });
+    refresh();
+    return done ? std::nullopt : std::optional(done.error());
+}
+
+units::Date JobsPresenter::today() const { return m_session.book().environment().today(); }
+
 std::vector<std::string> JobsPresenter::choices() {
     const auto* job = current();
     if (!job || job->number.empty() || job->choices < 2) return {};

@@ -56,6 +56,14 @@ class JobsPresenter : public QObject {
     /// Says which choice of the current quote the customer takes, from 0, or that it is open again; returns the error
     /// when the book refuses.
     std::optional<base::Error> takeChoice(std::optional<std::int64_t> choice);
+    /// The money of the current quote. Errors: as db::Book::account.
+    base::Result<pricing::Account> account();
+    std::vector<catalogue::Payment> payments();
+    /// Adds a payment to the current quote, or takes one of them back; returns the error when the book refuses.
+    std::optional<base::Error> pay(catalogue::Payment payment, pricing::Beyond beyond);
+    std::optional<base::Error> takeBackPayment(const base::Id& payment);
+    units::Date today() const;
+
     /// The choices of the current quote by what tells them apart; empty where there is nothing to choose.
     std::vector<std::string> choices();
 

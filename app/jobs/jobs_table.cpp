@@ -12,7 +12,8 @@ JobsTable::JobsTable(QWidget* parent)
     setAccessibleName(tr("Quotes, newest first"));
     setSelectionMode(ExtendedSelection);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setItemDelegateForColumn(JobsTableModel::Total, new desk::FigureDelegate(this));
+    for (const int column : {JobsTableModel::Total, JobsTableModel::Left})
+        setItemDelegateForColumn(column, new desk::FigureDelegate(this));
 }
 
 } // namespace sp::jobs

@@ -45,6 +45,25 @@ QString totalOf(const db::QuoteSummary& quote, const desk::Formatter& formatter)
     return quote.highestTotal ? JobsTableModel::tr("%1 to %2").arg(total, formatter.money(*quote.highestTotal)) : total;
 }
 
+namespace {
+
+/// Whether money is asked for a quote: once it is agreed to, or something was paid.
+bool isAsked(const db::QuoteSummary& quote) {
+    const bool isAgreed =
+        quote.stage != db::Stage::Enquiry && quote.stage != db::Stage::Quoted && quote.stage != db::Stage::Declined;
+    return isAgreed || !quote.paid.isZero();
+}
+
+} // namespace
+
+QString leftOf(const db::QuoteSummary& quote, const desk::Formatter& formatter) {
+    if (!quote.total || quote.highestTotal || !isAsked(quote)) return {};
+    const auto left = *quote.total - quote.paid;
+    if (left.isZero()) return JobsTableModel::tr("paid");
+    return left.isNegative() ? JobsTableModel::tr("%1 credit").arg(formatter.money(-left))
+                             : JobsTableModel::tr("%1 left").arg(formatter.money(left));
+}
+
 int JobsTableModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
 }
@@ -59,6 +78,11 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Title: return words::titleOf(row);
     case Stage: return words::nameOf(row.stage);
     case Total: return totalOf(row, m_formatter);
+    case Left: {
+        // The column's head says what the figure is.
+        const bool isOwed = row.total && !row.highestTotal && *row.total > row.paid && isAsked(row);
+        return isOwed ? m_formatter.money(*row.total - row.paid) : leftOf(row, m_formatter);
+    }
     default: return {};
     }
 }
@@ -72,6 +96,11 @@ QVariant JobsTableModel::sortKey(const Row& row, int column) {
     case Stage: return static_cast<int>(row.stage);
     case Total:
         return QVariant::fromValue<qlonglong>(row.total ? row.total->micros() : std::numeric_limits<qlonglong>::min());
+    case Left: {
+        const bool isKnown = row.total && !row.highestTotal;
+        return QVariant::fromValue<qlonglong>(isKnown ? (*row.total - row.paid).micros()
+                                                      : std::numeric_limits<qlonglong>::min());
+    }
     default: return {};
     }
 }
@@ -85,7 +114,7 @@ QVariant JobsTableModel::data(const QModelIndex& index, int role) const {
     case Qt::AccessibleTextRole:
         return index.column() == Total && !row.total ? tr("no total yet") : shown(row, index.column());
     case Qt::TextAlignmentRole:
-        return static_cast<int>((index.column() == Total ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+        return static_cast<int>((index.column() >= Total ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     default: return {};
     }
 }
@@ -93,9 +122,10 @@ QVariant JobsTableModel::data(const QModelIndex& index, int role) const {
 QVariant JobsTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= Columns) return {};
     if (role == Qt::TextAlignmentRole)
-        return static_cast<int>((section == Total ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+        return static_cast<int>((section >= Total ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
-    const QString words[] = {tr("Number"), tr("Day"), tr("Customer"), tr("What"), tr("Stage"), tr("To pay")};
+    const QString words[] = {tr("Number"), tr("Day"),    tr("Customer"),   tr("What"),
+                             tr("Stage"),  tr("To pay"), tr("Left to pay")};
     return words[section];
 }
 

@@ -218,6 +218,11 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP("Db", "Quote %1 has been given and is no enquiry any more; start a new quote.")};
     case ActionGivenUp: return {QT_TRANSLATE_NOOP("Db", "The action was given up after an error; try it again.")};
     case CopyInAction: return {QT_TRANSLATE_NOOP("Db", "The book cannot be copied in the middle of an action.")};
+    case PaymentMissing: return {QT_TRANSLATE_NOOP("Db", "A payment is missing from the book; open a backup.")};
+    case PaymentTakenBack:
+        return {QT_TRANSLATE_NOOP("Db", "This payment for %1 was taken back already; enter a new one.")};
+    case PaymentSpent:
+        return {QT_TRANSLATE_NOOP("Db", "%1 was given back in part already for %2; take that back first.")};
     case NothingToUndo: return {QT_TRANSLATE_NOOP("Db", "There is nothing to undo.")};
     case NothingToRedo: return {QT_TRANSLATE_NOOP("Db", "There is nothing to redo.")};
     case ChangedOtherwise:
@@ -250,6 +255,7 @@ Source sourceOf(db::Note note) {
     case TheQuote: return {QT_TRANSLATE_NOOP("Db", "the quote")};
     case NewQuote: return {QT_TRANSLATE_NOOP("Db", "new quote")};
     case GivingQuote: return {QT_TRANSLATE_NOOP("Db", "giving %1")};
+    case PaymentOf: return {QT_TRANSLATE_NOOP("Db", "payment for %1")};
     case ChoiceOf: return {QT_TRANSLATE_NOOP("Db", "choice taken of %1")};
     case StageOf: return {QT_TRANSLATE_NOOP("Db", "stage of %1")};
     case MovementOf: return {QT_TRANSLATE_NOOP("Db", "movement of %1")};
@@ -272,6 +278,7 @@ Source sourceOf(db::Note note) {
     case TheShop: return {QT_TRANSLATE_NOOP("Db", "the shop")};
     case TheBench: return {QT_TRANSLATE_NOOP("Db", "the bench")};
     case StoneOfAColour: return {QT_TRANSLATE_NOOP("Db", "the stone of a colour")};
+    case APayment: return {QT_TRANSLATE_NOOP("Db", "a payment")};
     case AMovement: return {QT_TRANSLATE_NOOP("Db", "a movement of the shelf")};
     case ADraft: return {QT_TRANSLATE_NOOP("Db", "a draft")};
     case StructureNotWhole: return {QT_TRANSLATE_NOOP("Db", "The structure of the file is damaged (%1).")};

@@ -74,6 +74,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Key: return {QT_TRANSLATE_NOOP("Terms", "key")};
     case Kind: return {QT_TRANSLATE_NOOP("Terms", "kind")};
     case KindOfFile: return {QT_TRANSLATE_NOOP("Terms", "kind of file")};
+    case KindOfPayment: return {QT_TRANSLATE_NOOP("Terms", "kind of payment")};
     case KindOfPrice: return {QT_TRANSLATE_NOOP("Terms", "kind of price")};
     case LabourRate: return {QT_TRANSLATE_NOOP("Terms", "labour rate")};
     case LadderOnTheSheet: return {QT_TRANSLATE_NOOP("Terms", "ladder on the sheet")};
@@ -116,6 +117,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Overhead: return {QT_TRANSLATE_NOOP("Terms", "overhead")};
     case Packing: return {QT_TRANSLATE_NOOP("Terms", "packing")};
     case Paper: return {QT_TRANSLATE_NOOP("Terms", "paper")};
+    case PaymentItTakesBack: return {QT_TRANSLATE_NOOP("Terms", "payment it takes back")};
     case PiecesOfADesignTogether: return {QT_TRANSLATE_NOOP("Terms", "pieces of a design counted together")};
     case PlaceOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "place on the piece")};
     case PlacesOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "places on the piece")};

@@ -29,6 +29,16 @@ Source sourceOf(pricing::Fault fault) {
                                   "The discount is more than the order comes to, or below nothing; type another.")};
     case LineTooLarge:
         return {QT_TRANSLATE_NOOP("Pricing", "%1 comes to more than 1,000,000,000; check its pieces and prices.")};
+    case NothingPaid: return {QT_TRANSLATE_NOOP("Pricing", "A payment of nothing is none; type how much it is.")};
+    case PaidLater:
+        return {QT_TRANSLATE_NOOP("Pricing",
+                                  "The day of the payment, %1, is still to come; type today’s or an earlier one.")};
+    case PaidBeyond:
+        return {QT_TRANSLATE_NOOP(
+            "Pricing", "%1 is more than the %2 that is left to pay; take what is left and give change, or keep "
+                       "it as the customer’s credit.")};
+    case GivenBackBeyond:
+        return {QT_TRANSLATE_NOOP("Pricing", "%1 is more than the %2 that was paid; give back less.")};
     case NothingOrdered:
         return {QT_TRANSLATE_NOOP("Pricing", "Nothing is ordered yet; type a design or add a one-off.")};
     case WantedBeforeQuoted:

@@ -15,6 +15,10 @@ namespace sp::pricing {
     X(DiscountShareOutOfRange, OutOfRange)                                                                             \
     X(DiscountOutOfRange, OutOfRange)                                                                                  \
     X(LineTooLarge, TooLarge)                                                                                          \
+    X(NothingPaid, Invalid)                                                                                            \
+    X(PaidLater, Invalid)                                                                                              \
+    X(PaidBeyond, Invalid)                                                                                             \
+    X(GivenBackBeyond, Invalid)                                                                                        \
     X(NothingOrdered, Missing)                                                                                         \
     X(WantedBeforeQuoted, OutOfRange)                                                                                  \
     X(OrderTooLarge, TooLarge)

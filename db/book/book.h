@@ -11,6 +11,7 @@
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
+#include "core/pricing/account.h"
 #include "core/pricing/price_order.h"
 #include "db/records/papers.h"
 #include "db/records/quote_summary.h"
@@ -200,6 +201,19 @@ class Book {
     base::Result<Quote> quoteNumbered(std::string_view number);
     /// The draft that was last worked on, if there is one: what the Counter opens with.
     base::Result<std::optional<Quote>> lastDraft();
+
+    // Money is a ledger apart from the stage: payments are added, never changed.
+    /// What a given quote comes to and what was paid for it. Errors: Invalid for a draft, and while it offers several
+    /// choices of which none is taken.
+    base::Result<pricing::Account> account(const base::Id& quote);
+    /// In the order in which they were made.
+    base::Result<std::vector<catalogue::Payment>> payments(const base::Id& quote);
+    /// Adds a payment to `payment.job`; returns its key (`payment.id` is not looked at). Undo takes it back by another.
+    /// Errors: as account and pricing::checkPayment.
+    base::Result<base::Id> pay(const catalogue::Payment& payment, pricing::Beyond beyond);
+    /// Takes a payment back by one that reverses it, today. Errors: NotFound; Conflict when it was taken back before,
+    /// or takes one back itself.
+    base::Done takeBackPayment(const base::Id& payment);
 
     // Undo of what was saved since this book was opened here, newest first. A given quote is never undone.
     base::Result<UndoState> undoState();

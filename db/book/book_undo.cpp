@@ -52,6 +52,7 @@ UndoStep Book::Inside::applyStep(std::string_view kind, const UndoStep& step, bo
 
 Change Book::Inside::applyChange(std::string_view kind, const Change& change, bool isBack) {
     if (change.entity == "movement") return applyMovement(kind, change);
+    if (change.entity == "payment") return applyPayment(kind, change);
     Change turned = change;
     if (isBack) std::swap(turned.before, turned.after);
     if (change.entity == "shop") applySingleton<Shop>(stores.shop, kind, turned);

@@ -122,6 +122,9 @@ class Inspection {
         for (const auto& id : keys("SELECT id FROM stock_move ORDER BY id"))
             if (const auto move = m_stores.stock.find(id))
                 compare("movement", id, *move, base::asValue(Note::AMovement));
+        for (const auto& id : keys("SELECT id FROM payment ORDER BY id"))
+            if (const auto payment = m_stores.payments.find(id))
+                compare("payment", id, *payment, base::asValue(Note::APayment));
         for (const auto& [material, amount] : m_stores.stock.shelf())
             if (amount < 0) say(Note::ShelfBelowNothing);
     }
@@ -261,6 +264,8 @@ class Inspection {
         expectNone("SELECT count(*) FROM job q WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity IN ('quote', 'stage') AND entity_id = q.id) OR started_seq <> "
                    "(SELECT min(seq) FROM change WHERE entity = 'quote' AND entity_id = q.id)");
+        expectNone("SELECT count(*) FROM payment p WHERE change_seq <> (SELECT max(seq) FROM change "
+                   "WHERE entity = 'payment' AND entity_id = p.id)");
         expectNone("SELECT count(*) FROM stock_move m WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity = 'movement' AND entity_id = m.id)");
     }

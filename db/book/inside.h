@@ -67,6 +67,10 @@ class Book::Inside {
     void applySingleton(Store& store, std::string_view kind, const stores::Change& change);
     void applyOrder(std::string_view kind, const stores::Change& change);
     void applyStage(std::string_view kind, const stores::Change& change);
+    stores::Change applyPayment(std::string_view kind, const stores::Change& change);
+    catalogue::Payment addReversal(std::string_view kind, std::optional<base::Message> what,
+                                   const catalogue::Payment& payment);
+    pricing::Account accountOf(const Quote& quote);
     stores::Change applyMovement(std::string_view kind, const stores::Change& change);
     UndoStep applyStep(std::string_view kind, const UndoStep& step, bool isBack);
 

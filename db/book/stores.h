@@ -9,6 +9,7 @@
 #include "db/stores/kit_store.h"
 #include "db/stores/material_store.h"
 #include "db/stores/paper_store.h"
+#include "db/stores/payment_store.h"
 #include "db/stores/price_list_store.h"
 #include "db/stores/record_store.h"
 #include "db/stores/shop_store.h"
@@ -34,6 +35,7 @@ struct Stores {
         , stock(db)
         , jobs(db)
         , papers(db)
+        , payments(db)
         , records(db)
         , log(db) {}
 
@@ -51,6 +53,7 @@ struct Stores {
     stores::StockStore stock;
     stores::JobStore jobs;
     stores::PaperStore papers;
+    stores::PaymentStore payments;
     stores::RecordStore records;
     stores::ChangeLog log;
 };

@@ -72,6 +72,8 @@ const Kind& kindOf<StockMove>();
 template<>
 const Kind& kindOf<StageMark>();
 template<>
+const Kind& kindOf<catalogue::Payment>();
+template<>
 const Kind& kindOf<PriceList>();
 template<>
 const Kind& kindOf<SealedQuote>();

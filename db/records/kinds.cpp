@@ -136,6 +136,11 @@ const Kind& kindOf<StageMark>() {
     return kind;
 }
 template<>
+const Kind& kindOf<catalogue::Payment>() {
+    static const Kind kind = makeKind<catalogue::Payment>("payment");
+    return kind;
+}
+template<>
 const Kind& kindOf<PriceList>() {
     static const Kind kind = makeKind<PriceList>("price-list");
     return kind;
@@ -183,6 +188,7 @@ std::span<const Kind* const> allKinds() {
         &kindOf<catalogue::PricedMaterial>(),
         &kindOf<StockMove>(),
         &kindOf<StageMark>(),
+        &kindOf<catalogue::Payment>(),
         &kindOf<PriceList>(),
         &kindOf<SealedQuote>(),
         &kindOf<SealedPaper>(),

@@ -24,6 +24,7 @@ struct QuoteSummary {
     std::int64_t choices = 1;
     std::optional<std::int64_t> choiceTaken;  ///< from 0
     std::optional<units::Money> total;        ///< of a given quote; of several choices the lowest, until one is taken
+    units::Money paid;                        ///< received less given back
     std::optional<units::Money> highestTotal; ///< of several, the highest, until one is taken
 };
 

@@ -105,6 +105,22 @@ const Object& objectOf<Discount>() {
 }
 
 template<>
+const Object& objectOf<Payment>() {
+    using T = Payment;
+    static const Object object{"Payment",
+                               {
+                                   field<&T::id>("id", Term::Key, Key::Needed),
+                                   field<&T::job>("job", Term::Key, Key::Needed),
+                                   field<&T::amount>("amount_micros", Term::Amount, kEitherAmount),
+                                   field<&T::kind>("kind", Term::KindOfPayment, Text{1, 60, false}),
+                                   field<&T::paidOn>("paid_on", Term::Day),
+                                   field<&T::note>("note", Term::Note, kLine),
+                                   field<&T::reverses>("reverses", Term::PaymentItTakesBack, Key::Needed),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Choice>() {
     using T = Choice;
     static const Object object{"Choice",

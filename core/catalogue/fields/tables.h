@@ -8,6 +8,7 @@
 #include "core/catalogue/kit.h"
 #include "core/catalogue/material.h"
 #include "core/catalogue/order.h"
+#include "core/catalogue/payment.h"
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
@@ -106,6 +107,8 @@ template<>
 const Object& objectOf<OrderLine>();
 template<>
 const Object& objectOf<Discount>();
+template<>
+const Object& objectOf<Payment>();
 template<>
 const Object& objectOf<Choice>();
 template<>

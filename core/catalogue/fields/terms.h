@@ -73,6 +73,7 @@ namespace sp::catalogue::fields {
     X(Key)                                                                                                             \
     X(Kind)                                                                                                            \
     X(KindOfFile)                                                                                                      \
+    X(KindOfPayment)                                                                                                   \
     X(KindOfPrice)                                                                                                     \
     X(LabourRate)                                                                                                      \
     X(LadderOnTheSheet)                                                                                                \
@@ -115,6 +116,7 @@ namespace sp::catalogue::fields {
     X(Overhead)                                                                                                        \
     X(Packing)                                                                                                         \
     X(Paper)                                                                                                           \
+    X(PaymentItTakesBack)                                                                                              \
     X(PiecesOfADesignTogether)                                                                                         \
     X(PlaceOnThePiece)                                                                                                 \
     X(PlacesOnThePiece)                                                                                                \

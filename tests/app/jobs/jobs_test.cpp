@@ -3,6 +3,7 @@
 #include "app/demo/demo_book.h"
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
+#include "app/jobs/payment_dialog.h"
 #include "app/plans/plan_dialog.h"
 #include "app/words/names.h"
 #include "app/words/quote_sheet.h"
@@ -376,6 +377,60 @@ TEST_F(Jobs, goesByTheChoiceThatTheCustomerTakes) {
               24);
 }
 
+TEST_F(Jobs, takesTheDepositAndThenTheRest) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    open();
+    const auto total = *m_session->read([&](db::Book& book) { return book.quote(lantern.id); })->sealedTotal;
+    part<QPushButton>("jobMoney")->click();
+    sp::test::handleQueued();
+    auto* dialog = m_page->window()->findChild<PaymentDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    auto* amount = dialog->findChild<QLineEdit*>("paymentAmount");
+    EXPECT_TRUE(amount->hasFocus());
+    EXPECT_EQ(amount->text(), m_formatter->money(total)) << "without a deposit all of it is asked";
+    amount->selectAll();
+    QTest::keyClicks(amount, "50");
+    dialog->findChild<QPushButton*>("takePayment")->click();
+    const auto left = total - units::Money::fromMicros(50'000'000);
+    EXPECT_EQ(amount->text(), m_formatter->money(left)) << "the rest";
+    EXPECT_EQ(dialog->findChild<desk::FigureLabel*>("accountLeft")->text(), m_formatter->money(left));
+    EXPECT_EQ(cell(0, JobsTableModel::Left), m_formatter->money(left));
+
+    amount->selectAll();
+    QTest::keyClicks(amount, "1000");
+    auto* take = dialog->findChild<QPushButton*>("takePayment");
+    EXPECT_TRUE(take->text().contains(m_formatter->money(left))) << take->text().toStdString();
+    EXPECT_TRUE(dialog->findChild<QPushButton*>("keepCredit")->isVisible());
+    take->click(); // and change is given
+    EXPECT_EQ(cell(0, JobsTableModel::Left), "paid");
+    EXPECT_EQ(m_session->read([&](db::Book& book) { return book.account(lantern.id); })->left, units::Money{});
+
+    dialog->findChild<QAbstractItemView*>("paymentList")
+        ->setCurrentIndex(dialog->findChild<QAbstractItemView*>("paymentList")->model()->index(0, 0));
+    dialog->findChild<QPushButton*>("takeBackPayment")->click();
+    EXPECT_EQ(cell(0, JobsTableModel::Left), "50.00");
+    EXPECT_EQ(m_session->read([&](db::Book& book) { return book.payments(lantern.id); })->size(), 3U);
+    dialog->close();
+}
+
+TEST_F(Jobs, saysWhyAPaymentCannotBe) {
+    give("Lantern", "Juniper Hill Swim Club");
+    open();
+    part<QPushButton>("jobMoney")->click();
+    sp::test::handleQueued();
+    auto* dialog = m_page->window()->findChild<PaymentDialog*>();
+    auto* amount = dialog->findChild<QLineEdit*>("paymentAmount");
+    const auto said = [&] { return dialog->findChild<desk::ProblemNote*>("paymentProblem")->text(); };
+    amount->selectAll();
+    QTest::keyClicks(amount, "0");
+    dialog->findChild<QPushButton*>("takePayment")->click();
+    EXPECT_EQ(said(), "A payment of nothing is none; type how much it is.");
+    EXPECT_EQ(amount->text(), "0") << "what was typed stays";
+    EXPECT_FALSE(dialog->findChild<QPushButton*>("giveBack")->isEnabled()) << "nothing was paid";
+    dialog->findChild<QPushButton*>("takeBackPayment")->isEnabled();
+    dialog->close();
+}
+
 TEST_F(Jobs, anEmptyBookSendsToTheCounter) {
     open();
     QSignalSpy asked(m_page.get(), &JobsPage::counterAsked);
@@ -399,7 +454,7 @@ TEST_F(Jobs, everyInputHasANameAndAKeyOfItsOwn) {
         if (label->buddy()) keys.insert(QKeySequence::mnemonic(label->text()).toString());
     for (auto* button : m_page->findChildren<QAbstractButton*>())
         if (const auto key = QKeySequence::mnemonic(button->text()); !key.isEmpty()) keys.insert(key.toString());
-    EXPECT_EQ(keys.size(), 6U);
+    EXPECT_EQ(keys.size(), 7U);
     for (const auto& key : keys) EXPECT_EQ(keys.count(key), 1U) << key.toStdString();
     EXPECT_EQ(keys.count(QString()), 0U) << "a label without a key";
 }

@@ -83,6 +83,40 @@ TEST_F(Orders, pricesAndGivesEveryChoice) {
     EXPECT_EQ(sealed["choices"][1]["total"], two["total"]);
 }
 
+TEST_F(Orders, goFromYesToPaid) {
+    const auto run = [&](std::vector<std::string> words) {
+        words.insert(words.begin() + 1, {"--book", book(), "--quote", "2026-0001"});
+        words.push_back("--json");
+        return verbs::run(words, m_helpers);
+    };
+    const auto given = this->run("quote", R"({"choices": [{"lines": [{"design": "Lantern", "pieces": 24}]},
+        {"lines": [{"design": "Lantern", "pieces": 36}]}]})",
+                                 {"--json"});
+    ASSERT_EQ(given.exit, 0) << given.err;
+    EXPECT_EQ(run({"agree"}).exit, 1) << "which choice?";
+    EXPECT_EQ(run({"pay", "--amount", "1"}).exit, 1);
+    EXPECT_EQ(run({"agree", "--choice", "3"}).exit, 1);
+    ASSERT_EQ(run({"agree", "--choice", "1"}).exit, 0);
+    // 175.03 by the tests of the Counter; half of it, up to the next 5, is the deposit of 90.00.
+    const auto paid = Json::parse(run({"pay", "--amount", "90", "--kind", "Card"}).out);
+    EXPECT_EQ(paid["deposit"], "90.00");
+    EXPECT_EQ(paid["deposit_left"], "0.00");
+    EXPECT_EQ(paid["left"], "85.03");
+    EXPECT_EQ(run({"pay", "--amount", "100"}).exit, 1) << "more than is left";
+    EXPECT_EQ(run({"refund", "--amount", "90.01"}).exit, 1) << "more than was paid";
+    EXPECT_EQ(run({"pay", "--amount", "-1"}).exit, 1);
+    EXPECT_EQ(Json::parse(run({"refund", "--amount", "5.03"}).out)["left"], "90.06");
+    for (const char* verb : {"start", "ready", "collect"}) EXPECT_EQ(run({verb}).exit, 0) << verb;
+    const auto owed =
+        Json::parse(verbs::run(std::vector<std::string>{"owed", "--book", book(), "--json"}, m_helpers).out);
+    EXPECT_EQ(owed["sum"], "90.06");
+    const auto all = Json::parse(run({"pay", "--amount", "100", "--keep-credit"}).out);
+    EXPECT_EQ(all["left"], "0.00");
+    EXPECT_EQ(all["credit"], "9.94");
+    const auto nothing = verbs::run(std::vector<std::string>{"owed", "--book", book()}, m_helpers);
+    EXPECT_EQ(nothing.out, "Nothing is owed.\n");
+}
+
 TEST_F(Orders, refusesMoreChoicesThanFour) {
     const std::string choice = R"({"lines": [{"design": "Lantern", "pieces": 1}]})";
     const auto five = "{\"choices\": [" + choice + "," + choice + "," + choice + "," + choice + "," + choice + "]}";

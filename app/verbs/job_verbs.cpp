@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/verb_kit.h"
+#include "core/units/text.h"
+
+#include <fmt/format.h>
+
+namespace sp::verbs {
+
+namespace {
+
+using db::Stage;
+using units::Money;
+
+base::Result<db::Quote> quoteOf(const Arguments& arguments, db::Book& book) {
+    return book.quoteNumbered(arguments.of("--quote"));
+}
+
+Json accountJson(const db::Quote& quote, const pricing::Account& account) {
+    const auto& currency = quote.frozen->shop.currency;
+    const auto exact = [&](Money amount) { return units::formatExact(amount, currency); };
+    return {{"number", quote.number},          {"currency", currency.code()},
+            {"total", exact(account.total)},   {"deposit", exact(account.deposit)},
+            {"paid", exact(account.paid)},     {"left", exact(account.left)},
+            {"credit", exact(account.credit)}, {"deposit_left", exact(account.depositLeft())}};
+}
+
+Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quote& quote) {
+    const auto account = book.account(quote.id);
+    if (!account) return refused(account.error());
+    const auto& currency = quote.frozen->shop.currency;
+    const auto exact = [&](Money amount) { return units::formatExact(amount, currency); };
+    auto text = line(QT_TRANSLATE_NOOP("App", "%1: %2 paid of %3, %4 left."), quote.number, exact(account->paid),
+                     exact(account->total), exact(account->left));
+    if (!account->credit.isZero())
+        text += line(QT_TRANSLATE_NOOP("App", "%1 are the customer’s credit."), exact(account->credit));
+    return answer(arguments, accountJson(quote, *account), text);
+}
+
+/// Pays, or with `sign` −1 gives back, --amount.
+Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto quote = quoteOf(arguments, **book);
+    if (!quote) return refused(quote.error());
+    const auto amount =
+        units::parseMoney(arguments.of("--amount"), quote->frozen.value_or(catalogue::PriceBook{}).shop.currency);
+    if (!amount) return refused(amount.error());
+    if (amount->isNegative())
+        return refused(
+            words::makeError(base::Code::Invalid, "amount",
+                             QT_TRANSLATE_NOOP("App", "--amount is without a minus; use refund to give back.")));
+    catalogue::Payment made;
+    made.job = quote->id;
+    made.amount = sign < 0 ? -*amount : *amount;
+    made.kind = arguments.value("--kind").value_or(told(QT_TRANSLATE_NOOP("App", "Cash")));
+    made.note = arguments.value("--note").value_or(std::string());
+    made.paidOn = helpers.environment.today();
+    if (const auto day = arguments.value("--day")) {
+        const auto parsed = units::Date::parse(*day);
+        if (!parsed) return refused(parsed.error());
+        made.paidOn = *parsed;
+    }
+    const bool keeps = arguments.has("--keep-credit");
+    const auto paid = (*book)->pay(made, keeps ? pricing::Beyond::Kept : pricing::Beyond::Refused);
+    if (!paid) return refused(paid.error());
+    return answerAccount(arguments, **book, *quote);
+}
+
+Outcome moveTo(const Arguments& arguments, const Helpers& helpers, Stage stage) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto quote = quoteOf(arguments, **book);
+    if (!quote) return refused(quote.error());
+    const auto move = [&]() -> base::Done {
+        if (const auto choice = arguments.value("--choice")) {
+            const auto number = units::parseCount(*choice);
+            if (!number) return base::fail(number.error());
+            if (auto taken = (*book)->takeChoice(quote->id, number->value() - 1); !taken) return taken;
+        }
+        return (*book)->setStage(quote->id, stage);
+    };
+    const auto done = (*book)->batch(base::say(db::Note::StageOf, quote->number), move);
+    if (!done) return refused(done.error());
+    const auto word = words::nameOf(stage).toStdString();
+    return answer(arguments, {{"number", quote->number}, {"stage", words::sourceOf(stage).text}},
+                  line(QT_TRANSLATE_NOOP("App", "%1: %2."), quote->number, word));
+}
+
+} // namespace
+
+Outcome payVerb(const Arguments& arguments, const Helpers& helpers) { return payment(arguments, helpers, 1); }
+Outcome refundVerb(const Arguments& arguments, const Helpers& helpers) { return payment(arguments, helpers, -1); }
+
+Outcome agreeVerb(const Arguments& arguments, const Helpers& helpers) {
+    return moveTo(arguments, helpers, Stage::Agreed);
+}
+Outcome startVerb(const Arguments& arguments, const Helpers& helpers) {
+    return moveTo(arguments, helpers, Stage::InProduction);
+}
+Outcome readyVerb(const Arguments& arguments, const Helpers& helpers) {
+    return moveTo(arguments, helpers, Stage::Ready);
+}
+Outcome collectVerb(const Arguments& arguments, const Helpers& helpers) {
+    return moveTo(arguments, helpers, Stage::Collected);
+}
+Outcome letGoVerb(const Arguments& arguments, const Helpers& helpers) {
+    return moveTo(arguments, helpers, Stage::Declined);
+}
+
+Outcome owedVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto shop = (*book)->shop();
+    if (!shop) return refused(shop.error());
+    const auto quotes = (*book)->quotes({}, 1'000'000);
+    if (!quotes) return refused(quotes.error());
+    const auto exact = [&](Money amount) { return units::formatExact(amount, shop->currency); };
+    Json list = Json::array();
+    std::string text;
+    Money sum;
+    for (const auto& quote : *quotes) {
+        const bool isAgreed = quote.stage != Stage::Enquiry && quote.stage != Stage::Quoted;
+        if (!isAgreed || quote.stage == Stage::Declined || !quote.total || *quote.total <= quote.paid) continue;
+        const auto left = *quote.total - quote.paid;
+        sum += left;
+        list.push_back({{"number", quote.number},
+                        {"customer", quote.customer},
+                        {"stage", words::sourceOf(quote.stage).text},
+                        {"total", exact(*quote.total)},
+                        {"paid", exact(quote.paid)},
+                        {"left", exact(left)}});
+        text += fmt::format("{:<10} {:>12}  {}\n", quote.number, exact(left), quote.customer);
+    }
+    if (list.empty()) text = line(QT_TRANSLATE_NOOP("App", "Nothing is owed."));
+    return answer(arguments, {{"owed", std::move(list)}, {"sum", exact(sum)}, {"currency", shop->currency.code()}},
+                  text);
+}
+
+} // namespace sp::verbs

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include "core/units/text.h"
+#include "db/book/action.h"
+#include "db/records/record.h"
+
+namespace sp::db {
+
+using base::Done;
+using base::Id;
+using base::Result;
+using catalogue::Payment;
+using stores::Change;
+
+pricing::Account Book::Inside::accountOf(const Quote& quote) {
+    if (quote.number.empty()) throwError(Fault::NotGivenYet, "payment");
+    const auto choices = catalogue::choiceCount(quote.order);
+    if (choices > 1 && !quote.choiceTaken) throwError(Fault::NoChoiceTaken, "payment", quote.number, choices);
+    const auto deposit = quote.result ? quote.result->figures.deposit : units::Money{};
+    return pricing::accountOf(quote.sealedTotal.value(), deposit, stores.payments.ofJob(quote.id));
+}
+
+Result<pricing::Account> Book::account(const Id& quote) {
+    return m_in->read([&] { return m_in->accountOf(m_in->wholeOf(quote)); });
+}
+
+Result<std::vector<Payment>> Book::payments(const Id& quote) {
+    return m_in->read([&] { return m_in->stores.payments.ofJob(quote); });
+}
+
+Result<Id> Book::pay(const Payment& payment, pricing::Beyond beyond) {
+    return m_in->write([&] {
+        const auto quote = m_in->wholeOf(payment.job);
+        Payment made = payment;
+        made.id = m_in->newId();
+        made.reverses.reset();
+        valueOrThrow(catalogue::fields::check(made));
+        valueOrThrow(pricing::checkPayment(made, m_in->accountOf(quote), quote.frozen->shop.currency,
+                                           m_in->environment.today(), beyond));
+        const auto stamp = m_in->record("make", base::say(Note::PaymentOf, quote.number),
+                                        {"payment", made.id, {}, records::write(made)});
+        m_in->stores.payments.add(made, stamp);
+        return made.id;
+    });
+}
+
+Payment Book::Inside::addReversal(std::string_view kind, std::optional<base::Message> what, const Payment& payment) {
+    const Payment back{newId(),      payment.job, -payment.amount, payment.kind, environment.today(),
+                       payment.note, payment.id};
+    stores.payments.add(back, record(kind, std::move(what), {"payment", back.id, {}, records::write(back)}));
+    return back;
+}
+
+Done Book::takeBackPayment(const Id& id) {
+    return m_in->write([&] {
+        const auto payment = m_in->stores.payments.find(id);
+        if (!payment) throwError(Fault::PaymentMissing, m_in->file().string());
+        const auto quote = m_in->wholeOf(payment->job);
+        if (payment->reverses || m_in->stores.payments.isReversed(id))
+            throwError(Fault::PaymentTakenBack, "payment", quote.number);
+        // What was given back may be needed for what would be left without this payment.
+        const auto account = m_in->accountOf(quote);
+        if (payment->amount > account.paid)
+            throwError(Fault::PaymentSpent, "payment", units::formatMoney(payment->amount, quote.frozen->shop.currency),
+                       quote.number);
+        m_in->addReversal("make", base::say(Note::PaymentOf, quote.number), *payment);
+    });
+}
+
+Change Book::Inside::applyPayment(std::string_view kind, const Change& change) {
+    const auto last = stores.payments.find(change.id);
+    if (!last) throwError(Fault::PaymentMissing, file().string());
+    const auto back = addReversal(kind, {}, *last);
+    return {"payment", back.id, {}, records::write(back)};
+}
+
+} // namespace sp::db

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/payment.h"
+#include "db/stores/columns.h"
+
+#include <optional>
+#include <vector>
+
+namespace sp::db::stores {
+
+/// The ledger of payments: added, never changed. Throws DbError; writes no change log.
+class PaymentStore {
+  public:
+    explicit PaymentStore(sqlite::Connection& db)
+        : m_db(db) {}
+
+    std::optional<catalogue::Payment> find(const base::Id& id);
+    void add(const catalogue::Payment& payment, const Stamp& stamp);
+    /// In the order in which they were made.
+    std::vector<catalogue::Payment> ofJob(const base::Id& job);
+    bool isReversed(const base::Id& id);
+
+  private:
+    sqlite::Connection& m_db;
+};
+
+} // namespace sp::db::stores

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+//
+// The ledger of payments. A job comes to 412.50; what is paid is made up.
+#include "tests/db/bench_book.h"
+#include "tests/support/seed.h"
+
+#include <sqlite3.h>
+
+#include <random>
+
+namespace {
+
+using namespace sp;
+using base::Code;
+using catalogue::Payment;
+using pricing::Beyond;
+using test::valueOf;
+using units::Money;
+
+Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+
+class PaymentTest : public test::BookTest {
+  protected:
+    Payment of(const db::Quote& quote, Money amount) {
+        Payment payment;
+        payment.job = quote.id;
+        payment.amount = amount;
+        payment.kind = "Cash";
+        payment.paidOn = clock.environment().today();
+        payment.note = "at the counter";
+        return payment;
+    }
+    pricing::Account account(const db::Quote& quote) { return valueOf(book->account(quote.id)); }
+};
+
+TEST_F(PaymentTest, areKeptInTheOrderTheyWereMadeIn) {
+    stock();
+    const auto quote = issued();
+    ASSERT_TRUE(book->pay(of(quote, cents(20'000)), Beyond::Refused));
+    ASSERT_TRUE(book->pay(of(quote, -cents(1'000)), Beyond::Refused));
+    reopen();
+    const auto payments = valueOf(book->payments(quote.id));
+    ASSERT_EQ(payments.size(), 2U);
+    EXPECT_EQ(payments[0].amount, cents(20'000));
+    EXPECT_EQ(payments[0].note, "at the counter");
+    EXPECT_EQ(payments[1].amount, -cents(1'000));
+    EXPECT_EQ(account(quote).paid, cents(19'000));
+    EXPECT_EQ(account(quote).left, cents(22'250));
+    EXPECT_EQ(book->quotes({}, 1)->at(0).paid, cents(19'000));
+    expectSound();
+}
+
+TEST_F(PaymentTest, areRefusedWhereTheyCannotBe) {
+    stock();
+    EXPECT_EQ(book->pay(of(draft(), cents(1)), Beyond::Refused).error().code, Code::Invalid) << "a draft";
+    const auto quote = issued();
+    EXPECT_EQ(book->pay(of(quote, {}), Beyond::Refused).error().code, Code::Invalid);
+    EXPECT_EQ(book->pay(of(quote, cents(41'251)), Beyond::Refused).error().code, Code::Invalid);
+    EXPECT_EQ(book->pay(of(quote, -cents(1)), Beyond::Refused).error().code, Code::Invalid);
+    auto later = of(quote, cents(1));
+    later.paidOn = later.paidOn.plusDays(1);
+    EXPECT_EQ(book->pay(later, Beyond::Refused).error().code, Code::Invalid);
+    auto nameless = of(quote, cents(1));
+    nameless.kind.clear();
+    EXPECT_EQ(book->pay(nameless, Beyond::Refused).error().code, Code::Invalid);
+    EXPECT_EQ(book->pay(of({}, cents(1)), Beyond::Refused).error().code, Code::NotFound);
+    EXPECT_TRUE(valueOf(book->payments(quote.id)).empty());
+    expectSound();
+}
+
+TEST_F(PaymentTest, aMistakeIsTakenBackByAnother) {
+    stock();
+    const auto quote = issued();
+    const auto first = valueOf(book->pay(of(quote, cents(20'000)), Beyond::Refused));
+    ASSERT_TRUE(book->takeBackPayment(first));
+    const auto payments = valueOf(book->payments(quote.id));
+    ASSERT_EQ(payments.size(), 2U) << "nothing is taken out of a ledger";
+    EXPECT_EQ(payments[1].reverses, first);
+    EXPECT_EQ(payments[1].amount, -cents(20'000));
+    EXPECT_EQ(account(quote).paid, Money{});
+    EXPECT_EQ(book->takeBackPayment(first).error().code, Code::Conflict) << "once is enough";
+    EXPECT_EQ(book->takeBackPayment(payments[1].id).error().code, Code::Conflict);
+    EXPECT_EQ(book->takeBackPayment({}).error().code, Code::NotFound);
+    const auto second = valueOf(book->pay(of(quote, cents(100)), Beyond::Refused));
+    ASSERT_TRUE(book->pay(of(quote, -cents(60)), Beyond::Refused));
+    EXPECT_EQ(book->takeBackPayment(second).error().code, Code::Conflict) << "a part of it was given back";
+    expectSound();
+}
+
+TEST_F(PaymentTest, undoAndRedoAreMovementsToo) {
+    stock();
+    const auto quote = issued();
+    ASSERT_TRUE(book->pay(of(quote, cents(20'000)), Beyond::Refused));
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(account(quote).paid, Money{});
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(account(quote).paid, cents(20'000));
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(account(quote).paid, Money{});
+    EXPECT_EQ(valueOf(book->payments(quote.id)).size(), 4U);
+    expectSound();
+}
+
+TEST_F(PaymentTest, areMissedAndSeenWhenAltered) {
+    stock();
+    const auto quote = issued();
+    ASSERT_TRUE(book->pay(of(quote, cents(20'000)), Beyond::Refused));
+    book.reset();
+    sqlite3* db = nullptr;
+    ASSERT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
+    ASSERT_EQ(sqlite3_exec(db, "UPDATE payment SET amount_micros = 1", nullptr, nullptr, nullptr), SQLITE_OK);
+    sqlite3_close(db);
+    EXPECT_FALSE(valueOf(db::Book::check(file)).damage.empty());
+}
+
+// A season of payments, given back, taken back, undone: what the lists say is the sum of the ledger.
+TEST_F(PaymentTest, theListsSayTheSumOfTheLedger) {
+    stock();
+    std::vector<db::Quote> quotes;
+    for (int i = 0; i < 5; ++i) quotes.push_back(issued());
+    std::mt19937_64 random(test::printedSeed());
+    std::map<base::Id, Money> expected;
+    std::vector<Payment> made;
+    for (int step = 0; step < 200; ++step) {
+        const auto& quote = quotes[random() % quotes.size()];
+        switch (random() % 6) {
+        case 0: {
+            if (made.empty()) break;
+            const auto& mistake = made[random() % made.size()];
+            if (book->takeBackPayment(mistake.id)) expected[mistake.job] += -mistake.amount;
+            break;
+        }
+        case 1: {
+            const auto back = of(quote, -cents(static_cast<std::int64_t>(random() % 5'000) + 1));
+            if (book->pay(back, Beyond::Refused)) expected[quote.id] += back.amount;
+            break;
+        }
+        default: {
+            auto payment = of(quote, cents(static_cast<std::int64_t>(random() % 10'000) + 1));
+            const auto id = book->pay(payment, random() % 8 == 0 ? Beyond::Kept : Beyond::Refused);
+            if (!id) break;
+            payment.id = *id;
+            made.push_back(payment);
+            expected[quote.id] += payment.amount;
+            if (random() % 5 == 0) {
+                ASSERT_TRUE(book->undo());
+                expected[quote.id] += -payment.amount;
+                made.pop_back();
+            }
+        }
+        }
+        if (step % 50 == 0) reopen();
+    }
+    for (const auto& listed : valueOf(book->quotes({}, 100))) {
+        EXPECT_EQ(listed.paid, expected[listed.id]);
+        Money sum;
+        for (const auto& payment : valueOf(book->payments(listed.id))) sum += payment.amount;
+        EXPECT_EQ(listed.paid, sum);
+        EXPECT_FALSE(sum.isNegative());
+    }
+    expectSound();
+}
+
+} // namespace
