@@ -32,7 +32,8 @@ class VerbsInAnotherLanguage : public testing::Test {
         // Where the file lies, and the words of the command line.
         m_onlooker.know(m_folder.path().string());
         m_onlooker.know(
-            "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE");
+            "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
+            "agree choice ready collect letgo pay amount kind note keep credit refund owed");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -76,10 +77,15 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"designs"}, 0);
     ask({"materials"}, 0);
     ask({"quotes"}, 0);
+    ask({"owed"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27", "--on", "Tee, black"}, 0);
     ask({"quote", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"quotes"}, 0);
+    ask({"agree", "--quote", "2026-0001"}, 0);
+    ask({"pay", "--quote", "2026-0001", "--amount", "5"}, 0);
+    ask({"pay", "--quote", "2026-0001", "--amount", "5000"}, 1);
+    ask({"owed"}, 0);
     ask({"sheet", "--quote", "2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
     listen({"check", book()}, 0);
     listen({"fit", "--sheet", "9x12in", "--piece", "3.5x2.75in"}, 0);
