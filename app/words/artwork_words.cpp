@@ -131,6 +131,7 @@ Source sourceOf(artwork::Note note) {
     case LineAroundStones: return {QT_TRANSLATE_NOOP("Artwork", "round line around stones")};
     case Script: return {QT_TRANSLATE_NOOP("Artwork", "script, never run")};
     case FaultyShape: return {QT_TRANSLATE_NOOP("Artwork", "shape with a mistake in it, read as far as it goes")};
+    case PlaceNotRead: return {QT_TRANSLATE_NOOP("Artwork", "disc whose place or size cannot be read")};
     case SplineNotRead: return {QT_TRANSLATE_NOOP("Artwork", "spline not read")};
     case Stone: return {QT_TRANSLATE_NOOP("Artwork", "stone")};
     case Text: return {QT_TRANSLATE_NOOP("Artwork", "text not turned to outlines")};

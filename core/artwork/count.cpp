@@ -22,6 +22,7 @@ constexpr double kSameCentreMm = 0.02;
 constexpr double kSameDiameterMm = 0.04;
 constexpr double kConcentricMm = 0.05;
 constexpr double kConcentricShare = 0.05;
+constexpr double kMostHoleAllowanceMm = 0.6; ///< holes are drawn 0.2 to 0.5 mm over their stone (common practice)
 constexpr double kRadiusStep = 1.1;
 constexpr double kTouchingMm = 0.02; ///< overlaps below this are rounding
 constexpr std::size_t kMaxComparisons = 50'000'000;
@@ -208,13 +209,19 @@ class StoneCounter {
         return true;
     }
 
+    /// A stone drawn filled in the line of its hole: the stone's own size and colour count.
+    bool isInItsHole(std::uint32_t small, std::uint32_t large) const {
+        const bool isFilled = m_drawing.inks[disc(small).ink].filled && !m_drawing.inks[disc(large).ink].filled;
+        return isFilled && 2 * (radius(large) - radius(small)) <= kMostHoleAllowanceMm;
+    }
+
     void dropRings() {
         // Concentric first, from the smallest pair up, so that of three the right one is left.
         for (const auto& [large, small] : m_overlaps) {
             const double apart = distance(centre(large), centre(small));
             if (!isIn(large) || !isIn(small)) continue;
             if (apart > std::max(kConcentricMm, kConcentricShare * radius(large))) continue;
-            const bool keepSmall = !fits(large) && fits(small);
+            const bool keepSmall = fits(small) && (!fits(large) || isInItsHole(small, large));
             result.discClasses[keepSmall ? large : small] = Classification::Ring;
         }
         for (const auto& [large, small] : m_overlaps) {

@@ -81,8 +81,7 @@ double largestStoneMm(const CountOptions& options);
 /// Sorts the stones out of a drawing and sizes them.
 /// - Duplicates: centres within 0.02 mm and diameters within 0.04 mm. The one on top that is filled stays.
 /// - Rings: discs with one centre (within 0.05 mm or a twentieth of the larger radius) are one stone, the
-/// largest that
-///   fits a size.
+///   largest that fits a size; of a filled stone in the line of its hole, up to 0.6 mm larger, the stone.
 /// - A disc that holds another one off its centre is a line around it, not a stone.
 /// - Sizes: diameters are sorted and parted at gaps above max(0.05 mm, 2 %), each class gets the size of its
 /// mean. Errors: OutOfRange when the stones lie over more than a kilometre; TooLarge when more discs lie on

@@ -4,7 +4,9 @@
 #include "core/artwork/scanner.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <numbers>
 
 namespace sp::artwork {
 
@@ -88,8 +90,73 @@ void DrawingBuilder::refuse(base::Error error) {
     if (!isFull()) m_trouble = std::move(error);
 }
 
+void DrawingBuilder::markArc(const ArcPart& part) {
+    if (!isFull() && !m_drawing.outlines.empty()) m_arcs.emplace_back(m_drawing.outlines.size() - 1, part);
+}
+
+namespace {
+
+/// Whether the arcs leave no more than a sliver of the circle open.
+bool goRound(std::vector<ArcPart> parts) {
+    constexpr double kSliver = 0.06; // radians in all
+    constexpr double kWhole = 2 * std::numbers::pi;
+    std::sort(parts.begin(), parts.end(), [](const ArcPart& a, const ArcPart& b) { return a.from < b.from; });
+    double open = 0;
+    double end = parts.front().from;
+    for (const ArcPart& part : parts) {
+        open += std::max(0.0, part.from - end);
+        end = std::max(end, part.from + part.sweep);
+    }
+    return open + std::max(0.0, parts.front().from + kWhole - end) <= kSliver;
+}
+
+} // namespace
+
+void DrawingBuilder::joinArcs() {
+    constexpr double kAlike = 0.02; // of the radius
+    // Arcs of like circles lie in one cell or in neighbouring ones.
+    using Cell = std::array<std::int64_t, 4>; // ink, radius, x, y
+    const auto cellOf = [this](std::size_t arc) {
+        const ArcPart& part = m_arcs[arc].second;
+        const auto step = std::llround(std::log(part.radius) / std::log1p(2 * kAlike));
+        const double width = 4 * kAlike * std::exp(static_cast<double>(step) * std::log1p(2 * kAlike));
+        return Cell{m_drawing.outlines[m_arcs[arc].first].ink, step, std::llround(part.centre.x / width),
+                    std::llround(part.centre.y / width)};
+    };
+    std::map<Cell, std::vector<std::size_t>> groups;
+    for (std::size_t i = 0; i < m_arcs.size(); ++i) {
+        const ArcPart& part = m_arcs[i].second;
+        if (!(part.radius > 0) || !(std::abs(part.centre.x) + std::abs(part.centre.y) < 1e6 * part.radius)) continue;
+        const Cell own = cellOf(i);
+        std::vector<std::size_t>* group = nullptr;
+        for (std::int64_t n = 0; n < 27 && group == nullptr; ++n) {
+            const auto found = groups.find({own[0], own[1] + n / 9 - 1, own[2] + n / 3 % 3 - 1, own[3] + n % 3 - 1});
+            if (found == groups.end()) continue;
+            const ArcPart& first = m_arcs[found->second.front()].second;
+            if (distance(first.centre, part.centre) <= kAlike * part.radius &&
+                std::abs(first.radius - part.radius) <= kAlike * part.radius)
+                group = &found->second;
+        }
+        if (group == nullptr) group = &groups[own];
+        group->push_back(i);
+    }
+    std::vector<char> isJoined(m_drawing.outlines.size(), 0);
+    for (const auto& [cell, arcs] : groups) {
+        std::vector<ArcPart> parts;
+        for (const std::size_t arc : arcs) parts.push_back(m_arcs[arc].second);
+        if (parts.size() < 2 || !goRound(parts)) continue;
+        const Outline& outline = m_drawing.outlines[m_arcs[arcs.front()].first];
+        m_drawing.discs.push_back({parts.front().centre, parts.front().radius, outline.ink, outline.shape});
+        for (const std::size_t arc : arcs) isJoined[m_arcs[arc].first] = 1;
+    }
+    std::size_t i = 0;
+    std::erase_if(m_drawing.outlines, [&](const Outline&) { return isJoined[i++] != 0; });
+    m_arcs.clear();
+}
+
 base::Result<Drawing> DrawingBuilder::finish() {
     if (isFull()) return base::fail(std::move(*m_trouble));
+    if (!m_arcs.empty()) joinArcs();
     return std::move(m_drawing);
 }
 

@@ -35,6 +35,14 @@ struct Disc {
     std::uint32_t shape = 0; ///< outlines of one compound path share a number
 };
 
+/// A part of a circle, counter-clockwise from the angle `from` (radians) over `sweep`.
+struct ArcPart {
+    Point centre;
+    double radius = 0;
+    double from = 0;
+    double sweep = 0;
+};
+
 /// An outline that is not round, flattened.
 struct Outline {
     std::uint32_t first = 0; ///< index into Drawing::points
@@ -94,6 +102,8 @@ class DrawingBuilder {
     std::uint32_t nextShape() { return m_shapes++; }
     void add(const Disc& disc);
     void add(std::span<const Point> points, bool closed, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
+    /// The outline added last is this arc; arcs of one circle and ink that go round it together become a disc.
+    void markArc(const ArcPart& part);
     void reject(const base::Message& reason, std::size_t count = 1);
     void reject(Note reason, std::size_t count = 1) { reject(base::say(reason), count); }
     /// Says a warning once.
@@ -115,11 +125,13 @@ class DrawingBuilder {
 
   private:
     bool hasRoom();
+    void joinArcs();
     void refuseRepeats();
 
     std::string m_fileName;
     Limits m_limits;
     Drawing m_drawing;
+    std::vector<std::pair<std::size_t, ArcPart>> m_arcs; ///< by index of the outline
     std::unordered_map<std::string, std::uint32_t> m_inkIndex;
     std::uint32_t m_lastInk = 0;
     std::uint32_t m_shapes = 0;

@@ -68,6 +68,7 @@ namespace sp::artwork {
     X(Ring)                                                                                                            \
     X(LineAroundStones)                                                                                                \
     X(Script)                                                                                                          \
+    X(PlaceNotRead)                                                                                                    \
     X(FaultyShape)                                                                                                     \
     X(SplineNotRead)                                                                                                   \
     X(Stone)                                                                                                           \

@@ -13,7 +13,11 @@ namespace sp::artwork {
 namespace {
 
 constexpr std::array<std::string_view, kProperties> kNames = {
-    "fill", "stroke", "color", "display", "visibility", "opacity", "fill-rule", "stop-color", "clip-path", "mask"};
+    "fill", "stroke",    "color", "display", "visibility", "opacity", "fill-rule", "stop-color",      "clip-path",
+    "mask", "transform", "cx",    "cy",      "r",          "rx",      "ry",        "transform-origin"};
+
+/// The single transforms of CSS Transforms Level 2, section 3.
+constexpr std::array<std::string_view, 4> kOtherMoves = {"translate", "rotate", "scale", "offset-path"};
 
 constexpr std::size_t kMaxRules = 20'000;
 
@@ -57,7 +61,9 @@ bool propertyFrom(std::string_view name, Property& property) {
             return true;
         }
     }
-    return false;
+    if (std::find(kOtherMoves.begin(), kOtherMoves.end(), name) == kOtherMoves.end()) return false;
+    property = Property::OtherMove;
+    return true;
 }
 
 bool nextDeclaration(std::string_view text, std::size_t& at, Declaration& declaration) {

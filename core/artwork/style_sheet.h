@@ -26,9 +26,16 @@ enum class Property : std::uint8_t {
     FillRule,
     StopColour,
     ClipPath,
-    Mask
+    Mask,
+    Transform,
+    CentreX,
+    CentreY,
+    Radius,
+    RadiusX,
+    RadiusY,
+    OtherMove ///< a property that moves things and is not followed
 };
-inline constexpr std::size_t kProperties = 10;
+inline constexpr std::size_t kProperties = 17;
 
 /// The property of this name (lower case), or false.
 bool propertyFrom(std::string_view name, Property& property);

@@ -70,6 +70,8 @@ std::optional<RoundFit> aboutMean(const std::vector<Point>& samples) {
     return RoundFit{mean, std::sqrt(sum / n)};
 }
 
+constexpr double kMostRound = 5 * std::numbers::pi; ///< an overcut; what goes round more often is a spiral or a spring
+
 std::optional<RoundFit> fitWithin(const std::vector<Point>& samples) {
     if (auto even = aboutMean(samples)) return even;
     auto fit = kasa(samples);
@@ -159,14 +161,18 @@ std::optional<RoundFit> Subpath::wheel() const {
     const double play = kAlike * radius;
     if (!(axes.large - axes.small <= play)) return std::nullopt;
     double round = 0;
+    double swept = 0;
     for (const Turn& turn : m_turns) {
         const Matrix& m = turn.fromUnitCircle;
         const double strays = std::max({std::abs(m.a - first.a), std::abs(m.b - first.b), std::abs(m.c - first.c),
                                         std::abs(m.d - first.d), std::abs(m.e - first.e), std::abs(m.f - first.f)});
         if (!(strays <= play)) return std::nullopt;
         round += turn.sweep;
+        swept += std::abs(turn.sweep);
     }
-    if (!(std::abs(std::abs(round) - 2 * std::numbers::pi) <= kAlike)) return std::nullopt;
+    const double turned = std::abs(round);
+    const bool isOneWay = std::abs(turned - swept) <= kAlike;
+    if (!isOneWay || turned < 2 * std::numbers::pi - kAlike || turned > kMostRound) return std::nullopt;
     return RoundFit{{first.e, first.f}, radius};
 }
 
@@ -175,6 +181,69 @@ std::optional<RoundFit> Subpath::fitCircle() {
         if (auto whole = wheel()) return whole;
         drawTurns();
     }
+    if (auto whole = fitWhole()) return whole;
+    return m_curved ? fitCut() : std::nullopt;
+}
+
+/// The points of the curves alone, into m_samples; answers how far they turn about their fitted centre, one way all
+/// along, or 0. Lines may stand before the first curve and after the last.
+double Subpath::sampleCurves() {
+    m_samples.clear();
+    Point at = m_first;
+    bool hasEnded = false;
+    for (const Segment& segment : m_segments) {
+        if (segment.curved) {
+            if (hasEnded) return 0;
+            if (m_samples.empty()) m_samples.push_back(at);
+            for (const double t : {0.25, 0.5, 0.75})
+                m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, t));
+            m_samples.push_back(segment.to);
+        } else {
+            hasEnded = hasEnded || !m_samples.empty();
+        }
+        at = segment.to;
+    }
+    if (m_samples.size() < 5) return 0;
+    const auto fit = kasa(m_samples);
+    if (!fit || !holds(*fit, m_samples)) return 0;
+    double turned = 0;
+    double swept = 0;
+    for (std::size_t i = 1; i < m_samples.size(); ++i) {
+        const Point from = m_samples[i - 1] - fit->centre;
+        const Point to = m_samples[i] - fit->centre;
+        const double step = std::atan2(cross(from, to), dot(from, to));
+        turned += step;
+        swept += std::abs(step);
+    }
+    return swept - std::abs(turned) <= 1e-3 ? turned : 0;
+}
+
+std::optional<RoundFit> Subpath::fitCut() {
+    constexpr double kWhole = 0.99 * 2 * std::numbers::pi;
+    constexpr double kLead = 2; // radii from the centre
+    const double turned = std::abs(sampleCurves());
+    if (turned < kWhole || turned > kMostRound) return std::nullopt;
+    const auto fit = kasa(m_samples);
+    const auto isNear = [&](Point p) { return distance(p, fit->centre) <= kLead * fit->radius; };
+    if (!fit || !isNear(m_first)) return std::nullopt;
+    const bool areNear = std::all_of(m_segments.begin(), m_segments.end(),
+                                     [&](const Segment& segment) { return segment.curved || isNear(segment.to); });
+    return areNear ? fit : std::nullopt;
+}
+
+std::optional<ArcPart> Subpath::fitArc() {
+    constexpr double kShortest = 0.5; // radians: of less no circle can be told
+    if (!m_curved || std::any_of(m_segments.begin(), m_segments.end(), [](const Segment& s) { return !s.curved; }))
+        return std::nullopt;
+    const double turned = sampleCurves();
+    if (std::abs(turned) < kShortest) return std::nullopt;
+    const auto fit = kasa(m_samples);
+    if (!fit) return std::nullopt;
+    const Point first = (turned > 0 ? m_samples.front() : m_samples.back()) - fit->centre;
+    return ArcPart{fit->centre, fit->radius, std::atan2(first.y, first.x), std::abs(turned)};
+}
+
+std::optional<RoundFit> Subpath::fitWhole() {
     if (m_segments.size() < 2 && !m_curved) return std::nullopt;
     m_samples.clear();
     Point at = m_first;
@@ -242,7 +311,10 @@ void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, st
     for (const Point p : corners) box.add(p);
     const bool meets = endsMeet(1e-3 * (box.width() + box.height()));
     if (meets && corners.size() > 2 && corners.back() == corners.front()) corners.pop_back();
-    builder.add(corners, m_closed || meets, evenOdd, ink, shape);
+    const bool isClosed = m_closed || meets;
+    builder.add(corners, isClosed, evenOdd, ink, shape);
+    if (!isClosed)
+        if (const auto part = fitArc()) builder.markArc(*part);
 }
 
 } // namespace sp::artwork

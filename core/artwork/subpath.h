@@ -36,7 +36,9 @@ class Subpath {
     void arc(const Matrix& fromUnitCircle, Point arm, double sweep);
     void close() { m_closed = true; }
 
-    /// The circle this outline is, within kRoundness, closed and going round once; else nothing. Least
+    /// The circle this outline is, within kRoundness, closed and going round once; or the circle that a cutter makes
+    /// of it: curves that go round once and some way on, with lines before and after them that lead in or out, no
+    /// farther from its centre than twice its radius (a spoke, an overcut). Else nothing. Least
     /// squares after Kasa (1976) on points of the curves and on both corners and middles of lines, since the
     /// corners of any regular polygon lie on a circle. The radius is that of the corners where there are only
     /// lines.
@@ -62,6 +64,11 @@ class Subpath {
         Point arm;
         double sweep = 0;
     };
+
+    std::optional<RoundFit> fitWhole();
+    std::optional<RoundFit> fitCut();
+    std::optional<ArcPart> fitArc();
+    double sampleCurves();
 
     bool endsMeet(double reach) const;
     void append(const Segment& segment);

@@ -189,7 +189,7 @@ class SvgReader {
         ++state.depth;
         m_values.fill({});
         m_ranks.fill(0);
-        std::string_view classes, id, style, label, mode;
+        std::string_view classes, id, style, label, mode, transform;
         for (const auto& attribute : node.attributes()) {
             const std::string_view name = attribute.name();
             m_builder.spend(8 + name.size());
@@ -201,7 +201,7 @@ class SvgReader {
             else if (name == "style")
                 style = valueOf(attribute);
             else if (name == "transform")
-                applyTransform(valueOf(attribute), state);
+                transform = valueOf(attribute);
             else if (name.size() > 3 && propertyFrom(name, property))
                 set(property, trimmed(valueOf(attribute)), 1);
             else if (kind == SvgKind::Group && name.ends_with(":label"))
@@ -214,6 +214,7 @@ class SvgReader {
                 set(d->property, d->value, d->important ? 4 : 2);
         if (!style.empty())
             eachDeclaration(style, [this](const Declaration& d) { set(d.property, d.value, d.important ? 5 : 3); });
+        move(transform, state);
         applyValues(outer, state);
         if (kind == SvgKind::Group) nameLayer(state, mode == "layer", label.empty() ? id : label);
         return state;
@@ -232,8 +233,12 @@ class SvgReader {
         m_values[i] = value;
     }
 
-    void applyTransform(std::string_view text, State& state) {
-        if (const auto matrix = parseTransform(text))
+    /// By the transform of the style, where there is one, else by the attribute.
+    void move(std::string_view attribute, State& state) {
+        const std::string_view styled = m_values[static_cast<std::size_t>(Property::Transform)];
+        if (!m_values[static_cast<std::size_t>(Property::OtherMove)].empty()) ++m_unreadTransforms;
+        if (attribute.empty() && styled.empty()) return;
+        if (const auto matrix = styled.empty() ? parseTransform(attribute) : parseStyleTransform(styled))
             state.matrix = state.matrix * *matrix;
         else
             ++m_unreadTransforms;
@@ -288,6 +293,15 @@ class SvgReader {
             return otherwise;
         }
         return length->pixels(whole);
+    }
+
+    /// The same, which the element's style may say instead (SVG 2, section 7.2).
+    double lengthOf(pugi::xml_node node, Property property, const char* name, double whole, double otherwise) {
+        const std::string_view styled = m_values[static_cast<std::size_t>(property)];
+        if (styled.empty()) return lengthOf(node, name, whole, otherwise);
+        const auto length = parseSvgLength(styled);
+        if (!length) m_unreadable = m_unreadable || styled != "auto";
+        return length ? length->pixels(whole) : otherwise;
     }
 
     /// A nested svg or a used symbol: `frame` says where and how large.
@@ -360,7 +374,8 @@ class SvgReader {
         }
         m_unreadable = false;
         const bool good = addShape(node, kind, state, placing, *target);
-        if (!good || m_unreadable) m_builder.reject(Note::FaultyShape);
+        const bool isRound = kind == SvgKind::Circle || kind == SvgKind::Ellipse;
+        if (!good || m_unreadable) m_builder.reject(isRound ? Note::PlaceNotRead : Note::FaultyShape);
         if (target->isFull() && target != &m_builder) { // a bound holds wherever it is met
             auto refused = target->finish();
             if (!refused) m_builder.refuse(std::move(refused.error()));
@@ -383,26 +398,27 @@ class SvgReader {
             const double width = lengthOf(node, "width", w, 0);
             const double height = lengthOf(node, "height", h, 0);
             if (!(width > 0) || !(height > 0)) return true;
-            double rx = lengthOf(node, "rx", w, -1);
-            double ry = lengthOf(node, "ry", h, -1);
+            double rx = lengthOf(node, Property::RadiusX, "rx", w, -1);
+            double ry = lengthOf(node, Property::RadiusY, "ry", h, -1);
             if (rx < 0) rx = std::max(ry, 0.0);
             if (ry < 0) ry = rx;
             addRectangle({lengthOf(node, "x", w, 0), lengthOf(node, "y", h, 0)}, width, height,
                          std::min(rx, 0.5 * width), std::min(ry, 0.5 * height), placing, m_path, to);
             return true;
         }
-        const Point centre{lengthOf(node, "cx", w, 0), lengthOf(node, "cy", h, 0)};
+        const Point centre{lengthOf(node, Property::CentreX, "cx", w, 0),
+                           lengthOf(node, Property::CentreY, "cy", h, 0)};
         double rx = 0;
         double ry = 0;
         if (kind == SvgKind::Circle) {
-            rx = ry = lengthOf(node, "r", std::sqrt(0.5 * (w * w + h * h)), 0);
+            rx = ry = lengthOf(node, Property::Radius, "r", std::sqrt(0.5 * (w * w + h * h)), 0);
         } else {
-            rx = lengthOf(node, "rx", w, -1);
-            ry = lengthOf(node, "ry", h, -1);
+            rx = lengthOf(node, Property::RadiusX, "rx", w, -1);
+            ry = lengthOf(node, Property::RadiusY, "ry", h, -1);
             if (rx < 0) rx = ry;
             if (ry < 0) ry = rx;
         }
-        if (rx > 0 && ry > 0) addEllipse(centre, rx, ry, placing, m_path, to);
+        if (rx > 0 && ry > 0 && !m_unreadable) addEllipse(centre, rx, ry, placing, m_path, to);
         return true;
     }
 

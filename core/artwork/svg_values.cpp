@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <cmath>
 #include <numbers>
 
@@ -104,7 +105,28 @@ Matrix fitViewBox(const ViewBox& box, double width, double height, const AspectR
            Matrix::scaling(s, s) * Matrix::translation(-box.x, -box.y);
 }
 
-std::optional<Matrix> parseTransform(std::string_view text) {
+namespace {
+
+/// What a number with this unit is in px or degrees; 0 for a unit that is neither.
+double factorOf(std::string_view unit) {
+    if (unit.empty() || unit == "deg") return 1;
+    if (unit == "rad") return 180 / std::numbers::pi;
+    if (unit == "grad") return 0.9;
+    if (unit == "turn") return 360;
+    const SvgUnit* known = unitOf(unit);
+    return known == nullptr || unit == "%" ? 0 : known->pixels;
+}
+
+/// The names of a style that have another of SVG 1.1 for them.
+std::optional<Matrix> makeStyleTransform(std::string_view name, std::array<double, 6> values, std::size_t count) {
+    if (count == 1 && (name == "translateX" || name == "translateY"))
+        return name == "translateX" ? Matrix::translation(values[0], 0) : Matrix::translation(0, values[0]);
+    if (count == 1 && (name == "scaleX" || name == "scaleY"))
+        return name == "scaleX" ? Matrix::scaling(values[0], 1) : Matrix::scaling(1, values[0]);
+    return makeTransform(name == "rotateZ" ? "rotate" : name, values, count);
+}
+
+std::optional<Matrix> transformFrom(std::string_view text, bool isStyle) {
     Matrix whole;
     Scanner scanner(text);
     for (scanner.skipSpace(); !scanner.isDone(); scanner.skipSeparator()) {
@@ -117,13 +139,27 @@ std::optional<Matrix> parseTransform(std::string_view text) {
         while (!scanner.take(')')) {
             const auto number = count < values.size() ? scanner.number() : std::nullopt;
             if (!number) return std::nullopt;
-            values[count++] = *number;
+            double factor = 1;
+            if (isStyle) {
+                const auto rest = scanner.rest();
+                const bool hasUnit = !rest.empty() && std::isalpha(static_cast<unsigned char>(rest.front())) != 0;
+                factor = hasUnit ? factorOf(scanner.word()) : 1;
+                scanner.skipSeparator();
+            }
+            if (factor == 0) return std::nullopt;
+            values[count++] = *number * factor;
         }
-        const auto one = makeTransform(name, values, count);
+        const auto one = isStyle ? makeStyleTransform(name, values, count) : makeTransform(name, values, count);
         if (!one) return std::nullopt;
         whole = whole * *one;
     }
     return whole.isFinite() ? std::optional(whole) : std::nullopt;
 }
+
+} // namespace
+
+std::optional<Matrix> parseTransform(std::string_view text) { return transformFrom(text, false); }
+
+std::optional<Matrix> parseStyleTransform(std::string_view text) { return transformFrom(text, true); }
 
 } // namespace sp::artwork

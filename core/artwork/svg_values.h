@@ -44,4 +44,8 @@ Matrix fitViewBox(const ViewBox& box, double width, double height, const AspectR
 /// it.
 std::optional<Matrix> parseTransform(std::string_view text);
 
+/// The same as a property of a style (CSS Transforms Level 1): numbers with units, of lengths and of angles. Nothing
+/// for what leaves the plane or is a share of the element's size.
+std::optional<Matrix> parseStyleTransform(std::string_view text);
+
 } // namespace sp::artwork

@@ -354,7 +354,7 @@ INSTANTIATE_TEST_SUITE_P(
         BadFile{"beyondAllMeasure",
                 "<svg><circle r='1' cx='1e9' transform='scale(1e9) scale(1e9)'/><circle r='1e400'/></svg>",
                 Code::Missing,
-                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, BeyondAllMeasure); CountOf(1, FaultyShape)), "
+                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, BeyondAllMeasure); CountOf(1, PlaceNotRead)), "
                 "DrawStonesAsCircles)"},
         BadFile{"deep", "<svg>" + repeated("<g>", 200'000) + repeated("</g>", 200'000) + "</svg>", Code::TooLarge,
                 "NestedTooDeep(gift.svg, 256)"},
