@@ -5,6 +5,8 @@
 #include "core/layout/messages.h"
 #include "core/layout/mixed_bounds.h"
 #include "core/layout/mixed_search.h"
+#include "core/layout/one_bin.h"
+#include "core/layout/pattern_cover.h"
 #include "core/layout/roll.h"
 
 #include <algorithm>
@@ -122,8 +124,9 @@ struct Prefilled {
 };
 
 Prefilled prefilled(const std::vector<MixedPiece>& pieces, const std::vector<Box>& boxes,
-                    const std::vector<std::size_t>& pieceOf, const MixedSheet& sheet, std::size_t kind, int64_t had,
+                    const std::vector<std::size_t>& pieceOf, const MixedSheet& sheet, std::size_t kind, const Bin& bin,
                     const FitRules& rules) {
+    int64_t had = bin.left;
     Prefilled out;
     out.used.assign(boxes.size(), 0);
     for (std::size_t p = 0; p < pieces.size(); ++p) {
@@ -139,7 +142,7 @@ Prefilled prefilled(const std::vector<MixedPiece>& pieces, const std::vector<Box
                     {box++, (at.x - rules.margin).nanometres(), (at.y - rules.margin).nanometres(), at.turned});
             }
             out.plan.bins.push_back(std::move(filled));
-            out.plan.cost += sheet.price.micros();
+            out.plan.cost += bin.price;
         }
     }
     return out;
@@ -163,17 +166,71 @@ class SheetPacker {
             if (std::none_of(m_bins.begin(), m_bins.end(),
                              [&](const Bin& bin) { return fits(m_boxes[i], bin.width, bin.height, !m_rules.oneWay); }))
                 return base::fail(Fault::PieceFitsNoSheet, m_pieces[m_pieceOf[i]].id, m_pieces[m_pieceOf[i]].id);
+        m_isFree = std::all_of(m_bins.begin(), m_bins.end(), [](const Bin& bin) { return bin.price == 0; });
+        if (m_isFree) // then the fewest are wanted
+            for (Bin& bin : m_bins) bin.price = 1;
         m_bounds = boundsOf(m_boxes, m_bins, !m_rules.oneWay);
         sharpenForOneSize();
         tryPrefilled();
-        constexpr std::size_t kMaxSearched = 3'000; // beyond, whole sheets of one piece come first
-        if (m_boxes.size() <= kMaxSearched || !m_best.isWhole) offer(searched());
+        if (!isEnough()) tryOneBin();
+        if (!isEnough()) tryPatterns();
+        constexpr std::size_t kMaxSearched = 3'000; // beyond, whole sheets come first
+        if (!isEnough() && (m_boxes.size() <= kMaxSearched || !m_best.isWhole)) offer(searched());
         if (m_best.isWhole) return answer();
         if (cannotSuffice()) return base::fail(Fault::NotEnoughSheets, "sheets");
         return base::fail(Fault::NoWayFound, "sheets");
     }
 
   private:
+    bool isEnough() const { return m_best.isWhole && m_best.cost <= m_bounds.cost; }
+
+    /// All on one sheet, the cheapest kind first: as a strip that ends on it, and by trying every place.
+    void tryOneBin() {
+        if (m_bounds.sheets > 1) return;
+        double area = 0;
+        for (const Box& box : m_boxes) area += static_cast<double>(box.width) * static_cast<double>(box.height);
+        std::vector<std::size_t> order(m_bins.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return m_bins[a].price < m_bins[b].price; });
+        for (const std::size_t kind : order) {
+            const Bin& bin = m_bins[kind];
+            if (m_best.isWhole && m_best.cost <= bin.price) return;
+            if (area > static_cast<double>(bin.width) * static_cast<double>(bin.height)) continue;
+            auto laid = inOneBin(bin);
+            if (laid.size() == m_boxes.size()) offer({{{kind, std::move(laid)}}, true, bin.price, 0});
+        }
+    }
+
+    std::vector<Laid> inOneBin(const Bin& bin) {
+        const bool mayTurn = !m_rules.oneWay;
+        const auto share = [&](auto work) {
+            const MixedEffort part = m_effort.part(5);
+            Effort effort(part);
+            auto laid = work(effort);
+            m_effort.steps() -= part.steps - effort.steps();
+            return laid;
+        };
+        auto laid = share([&](Effort& effort) {
+            const Filling strip = searchStrip(m_boxes, bin.width, mayTurn, bin.height, effort);
+            return strip.height <= bin.height ? strip.laid : std::vector<Laid>();
+        });
+        constexpr std::size_t kMaxTried = 80; // places are tried to the bottom of the stack
+        if (laid.size() == m_boxes.size() || m_boxes.size() > kMaxTried) return laid;
+        return share([&](Effort& effort) { return laidInOneBin(m_boxes, bin, mayTurn, effort.steps()); });
+    }
+
+    /// Whole bins by patterns, where boxes are equal or there is a choice of bins.
+    void tryPatterns() {
+        std::size_t kinds = 0;
+        for (const Box& box : m_boxes) kinds = std::max(kinds, box.kind + 1);
+        if (kinds > kMaxPatternKinds || (m_boxes.size() < 2 * kinds && m_bins.size() == 1)) return;
+        const MixedEffort part = m_effort.part(2);
+        Effort effort(part);
+        offer(coverWithPatterns(m_boxes, m_bins, !m_rules.oneWay, m_bounds.cost, effort));
+        m_effort.steps() -= part.steps - effort.steps();
+    }
+
     /// Of one kind of sheet the fewest are looked for as if there were enough, and counted afterwards: a plan of one
     /// sheet too many leads to better ones, half a plan does not.
     BinPlan searched() {
@@ -232,8 +289,7 @@ class SheetPacker {
 
     void tryPrefilled() {
         for (std::size_t kind = 0; kind < m_bins.size(); ++kind) {
-            auto first =
-                prefilled(m_pieces, m_boxes, m_pieceOf, m_sheets[m_kindOf[kind]], kind, m_bins[kind].left, m_rules);
+            auto first = prefilled(m_pieces, m_boxes, m_pieceOf, m_sheets[m_kindOf[kind]], kind, m_bins[kind], m_rules);
             if (first.plan.bins.empty()) continue;
             std::vector<Box> rest;
             std::vector<std::size_t> restOf;
@@ -270,8 +326,10 @@ class SheetPacker {
 
     MixedPlan answer() const {
         MixedPlan plan;
-        plan.cost = Money::fromMicros(m_best.cost);
-        plan.costBound = Money::fromMicros(std::min(m_bounds.cost, m_best.cost));
+        if (!m_isFree) {
+            plan.cost = Money::fromMicros(m_best.cost);
+            plan.costBound = Money::fromMicros(std::min(m_bounds.cost, m_best.cost));
+        }
         plan.sheetBound = m_bounds.sheets;
         for (const auto& bin : m_best.bins) {
             for (const Laid& laid : bin.laid)
@@ -293,6 +351,7 @@ class SheetPacker {
     std::vector<Box> m_boxes;
     std::vector<std::size_t> m_pieceOf;
     Bounds m_bounds;
+    bool m_isFree = false; ///< no sheet costs anything; each then counts as one micro-unit here
     BinPlan m_best;
 };
 

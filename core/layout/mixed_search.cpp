@@ -58,6 +58,9 @@ void disturb(Order& order, Dice& dice) {
     }
 }
 
+/// What making an order and starting to fill costs besides the places looked at.
+int64_t workOfOrder(const std::vector<Box>& boxes) { return 60 + static_cast<int64_t>(boxes.size()) / 2; }
+
 /// Tries orders: the start orders, then small changes of the best, taken when not worse. `attempt` answers how good
 /// an order is (less is better) and keeps the best plan itself; `done` when it cannot be bettered.
 void searchOrders(const std::vector<Box>& boxes, Effort& effort, const std::function<double(const Order&)>& attempt,
@@ -75,6 +78,7 @@ void searchOrders(const std::vector<Box>& boxes, Effort& effort, const std::func
     if (boxes.size() < 2) return;
     Dice dice(0x5EED);
     while (!effort.isOver() && !done()) {
+        effort.steps() -= workOfOrder(boxes);
         Order order = best;
         const std::size_t changes = 1 + dice.below(3);
         for (std::size_t i = 0; i < changes; ++i) disturb(order, dice);
@@ -115,6 +119,7 @@ BinPlan fillBins(const std::vector<Box>& boxes, const Order& order, std::vector<
         for (std::size_t kind = 0; kind < bins.size(); ++kind) {
             if (bins[kind].left == 0) continue;
             Try now{kind, {}, used};
+            effort.steps() -= 40;
             now.filling = fill(boxes, order, now.used, bins[kind].width, bins[kind].height, mayTurn, effort.steps());
             if (!now.filling.laid.empty() && (!best || isBetter(now, *best))) best = std::move(now);
             if (best && effort.isOver()) break;
@@ -184,30 +189,104 @@ BinPlan searchBins(const std::vector<Box>& boxes, const std::vector<Bin>& bins, 
     return best;
 }
 
-Filling searchStrip(const std::vector<Box>& boxes, int64_t width, bool mayTurn, int64_t enough, Effort& effort) {
-    Filling best;
-    best.height = kEndless;
-    double area = 0;
-    for (const Box& box : boxes) area += static_cast<double>(box.width) * static_cast<double>(box.height);
-    const auto attempt = [&](const Order& order) {
-        const bool isFirst = best.laid.empty();
-        const int64_t height = isFirst ? kEndless / 2 : best.height;
-        const double whole = static_cast<double>(width) * static_cast<double>(height);
-        Filling filling = fillStrip(boxes, order, width, height, mayTurn, whole - area, effort.steps());
+namespace {
+
+/// Lays strips and keeps the shortest.
+class StripSearch {
+  public:
+    StripSearch(const std::vector<Box>& boxes, int64_t width, bool mayTurn, Effort& effort)
+        : m_boxes(boxes)
+        , m_locked(boxes)
+        , m_width(width)
+        , m_mayTurn(mayTurn)
+        , m_effort(effort) {
+        m_best.height = kEndless;
+        for (const Box& box : boxes) {
+            m_area += static_cast<double>(box.width) * static_cast<double>(box.height);
+            m_kinds = std::max(m_kinds, box.kind + 1);
+        }
+    }
+
+    const Filling& best() const { return m_best; }
+    Filling taken() { return std::move(m_best); }
+
+    /// How good an order is; every other time with kinds held one way round, where that has once been best.
+    double attempt(const Order& order) {
+        const bool isLocked = m_mayTurn && ++m_attempts % 2 == 0 && m_lockedIsBest;
+        return isLocked ? lay(order, m_locked, false) : lay(order, m_boxes, m_mayTurn);
+    }
+
+    /// Kinds held upright or turned, every choice of few: equal boxes in straight rows, which no rule for one place
+    /// after the other sees.
+    void tryHeld(int64_t enough) {
+        if (!m_mayTurn) return;
+        constexpr std::size_t kMaxHeld = 5;
+        const std::size_t held = std::min(m_kinds, kMaxHeld);
+        const auto orders = startOrders(m_boxes);
+        for (unsigned turns = 0; turns < (1U << held); ++turns) {
+            auto boxes = m_boxes;
+            bool fits = true;
+            for (Box& box : boxes) {
+                if (((turns >> box.kind % held) & 1U) != 0) std::swap(box.width, box.height);
+                if (box.width > m_width) std::swap(box.width, box.height);
+                fits = fits && box.width <= m_width;
+            }
+            if (!fits) continue;
+            for (const auto& order : orders) {
+                const int64_t before = m_best.height;
+                lay(order, boxes, false);
+                if (m_best.height < before) {
+                    m_locked = boxes;
+                    m_lockedIsBest = true;
+                }
+                if (m_best.height <= enough || m_effort.isOver()) return;
+            }
+        }
+    }
+
+  private:
+    double lay(const Order& order, const std::vector<Box>& boxes, bool mayTurn) {
+        const bool isFirst = m_best.laid.empty();
+        const int64_t height = isFirst ? kEndless / 2 : m_best.height;
+        const double whole = static_cast<double>(m_width) * static_cast<double>(height);
+        Filling filling = fillStrip(boxes, order, m_width, height, mayTurn, whole - m_area, m_effort.steps());
         if (filling.laid.size() < boxes.size()) return std::numeric_limits<double>::infinity();
         // Of strips of one height the one whose top takes less of the width.
         double top = 0;
-        for (const Laid& laid : filling.laid) {
+        for (Laid& laid : filling.laid) {
             const Box& box = boxes[laid.box];
             if (laid.y + (laid.turned ? box.width : box.height) == filling.height)
                 top += static_cast<double>(laid.turned ? box.height : box.width);
+            if (box.width != m_boxes[laid.box].width) laid.turned = !laid.turned;
         }
-        const double value = static_cast<double>(filling.height) + top / (static_cast<double>(width) + 1);
-        if (isFirst || filling.height < best.height) best = std::move(filling);
+        const double value = static_cast<double>(filling.height) + top / (static_cast<double>(m_width) + 1);
+        if (isFirst || filling.height < m_best.height) m_best = std::move(filling);
         return value;
-    };
-    searchOrders(boxes, effort, attempt, [&] { return best.height <= enough; });
-    return best;
+    }
+
+    const std::vector<Box>& m_boxes;
+    std::vector<Box> m_locked;
+    int64_t m_width;
+    bool m_mayTurn;
+    Effort& m_effort;
+    Filling m_best;
+    double m_area = 0;
+    std::size_t m_kinds = 0;
+    std::size_t m_attempts = 0;
+    bool m_lockedIsBest = false;
+};
+
+} // namespace
+
+Filling searchStrip(const std::vector<Box>& boxes, int64_t width, bool mayTurn, int64_t enough, Effort& effort) {
+    StripSearch search(boxes, width, mayTurn, effort);
+    const auto isDone = [&] { return search.best().height <= enough; };
+    search.attempt(startOrders(boxes).front());
+    if (!isDone() && !effort.isOver()) search.tryHeld(enough);
+    if (!isDone() && !effort.isOver())
+        searchOrders(
+            boxes, effort, [&](const Order& order) { return search.attempt(order); }, isDone);
+    return search.taken();
 }
 
 } // namespace sp::layout
