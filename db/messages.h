@@ -118,6 +118,7 @@ namespace sp::db {
     X(NotGivenYet, Invalid)                                                                                            \
     X(NoChoiceTaken, Invalid)                                                                                          \
     X(NoSuchChoice, Invalid)                                                                                           \
+    X(StageCannotFollow, Invalid)                                                                                      \
     X(NoEnquiryAnyMore, Invalid)                                                                                       \
     X(ActionGivenUp, Failed)                                                                                           \
     X(CopyInAction, Busy)                                                                                              \

@@ -25,7 +25,8 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     auto* what = new QHBoxLayout;
     what->setSpacing(20);
     auto* row = new QHBoxLayout;
-    row->setSpacing(20);
+    row->setSpacing(12);
+    m_actions = row;
     m_rows->addLayout(what, 1);
     m_rows->addLayout(row);
     auto* words = new QVBoxLayout;
@@ -68,6 +69,11 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_stage->setObjectName(QStringLiteral("jobStage"));
     m_stage->setUnknownWording(tr("There is no stage “%1”; choose from the list."));
     row->addWidget(new desk::FieldBox(tr("&Stage"), m_stage, this), 0, Qt::AlignVCenter);
+    m_next = new QPushButton(this);
+    m_next->setObjectName(QStringLiteral("jobNext"));
+    m_next->setToolTip(tr("Moves it on to the next stage; undo takes it back"));
+    row->addWidget(m_next, 0, Qt::AlignBottom);
+    connect(m_next, &QPushButton::clicked, this, &JobStrip::moveOn);
     m_money = new QPushButton(tr("&Money"), this);
     m_money->setObjectName(QStringLiteral("jobMoney"));
     m_money->setToolTip(tr("What was paid for it, and the next payment"));
@@ -100,7 +106,12 @@ void JobStrip::setChosen(int quotes) {
 
 void JobStrip::resizeEvent(QResizeEvent* event) {
     Card::resizeEvent(event);
-    const bool isNarrow = width() < desk::scaled(m_choiceBox->isHidden() ? 960 : 1320);
+    arrange();
+}
+
+/// The actions go below what they are about where there is not room for both.
+void JobStrip::arrange() {
+    const bool isNarrow = width() < m_actions->sizeHint().width() + desk::scaled(420);
     m_rows->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_rows->setSpacing(isNarrow ? 8 : 20);
 }
@@ -108,6 +119,14 @@ void JobStrip::resizeEvent(QResizeEvent* event) {
 void JobStrip::stageChosen(const QVariant& chosen) {
     if (!chosen.isValid()) return;
     const auto refused = m_presenter.setStage(static_cast<db::Stage>(chosen.toInt()));
+    if (refused) m_stage->setOuterProblem(words::sentence(*refused));
+}
+
+void JobStrip::moveOn() {
+    const auto* job = m_presenter.current();
+    const auto next = job ? catalogue::nextStage(job->stage) : std::nullopt;
+    if (!next) return;
+    const auto refused = m_presenter.setStage(*next);
     if (refused) m_stage->setOuterProblem(words::sentence(*refused));
 }
 
@@ -142,6 +161,9 @@ void JobStrip::load() {
     m_total->setFigure(totalOf(*job, m_formatter));
     m_left->setText(leftOf(*job, m_formatter));
     m_left->setVisible(!m_left->text().isEmpty());
+    const auto next = catalogue::nextStage(job->stage);
+    m_next->setVisible(next.has_value());
+    if (next) m_next->setText(tr("&Next: %1").arg(words::nameOf(*next)));
     m_money->setVisible(!job->number.empty());
     const bool isOpen = job->choices > 1 && !job->choiceTaken;
     m_money->setEnabled(!isOpen);
@@ -155,6 +177,7 @@ void JobStrip::load() {
         choices.push_back({static_cast<int>(stage), words::nameOf(stage), {}, {}});
     m_stage->setChoices(std::move(choices));
     if (!isUnfinished) m_stage->setCurrent(static_cast<int>(job->stage));
+    arrange();
 }
 
 } // namespace sp::jobs

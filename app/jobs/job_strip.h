@@ -36,11 +36,14 @@ class JobStrip : public desk::Card {
 
   private:
     void stageChosen(const QVariant& chosen);
+    void moveOn();
+    void arrange();
     void choiceTaken(const QVariant& chosen);
     void loadChoices(const db::QuoteSummary& job);
 
     JobsPresenter& m_presenter;
     const desk::Formatter& m_formatter;
+    QBoxLayout* m_actions = nullptr;
     QBoxLayout* m_rows = nullptr; ///< the description, with the buttons beside or below it
     desk::TextLabel* m_title = nullptr;
     desk::TextLabel* m_detail = nullptr;
@@ -49,6 +52,7 @@ class JobStrip : public desk::Card {
     desk::ChoiceField* m_choice = nullptr;
     desk::FieldBox* m_choiceBox = nullptr;
     desk::ChoiceField* m_stage = nullptr;
+    QPushButton* m_next = nullptr; ///< to the usual next stage
     QPushButton* m_money = nullptr;
     QPushButton* m_plan = nullptr;
     QPushButton* m_open = nullptr;

@@ -59,8 +59,10 @@ void JobsPresenter::select(int row) {
 std::vector<Stage> JobsPresenter::stages() const {
     const auto* job = current();
     if (!job) return {};
-    if (job->number.empty()) return {Stage::Enquiry, Stage::Declined};
-    return {Stage::Quoted, Stage::Agreed, Stage::InProduction, Stage::Ready, Stage::Collected, Stage::Declined};
+    auto stages = catalogue::stagesAfter(job->stage, !job->number.empty());
+    stages.push_back(job->stage);
+    std::ranges::sort(stages);
+    return stages;
 }
 
 std::optional<base::Error> JobsPresenter::setStage(Stage stage) {

@@ -47,8 +47,7 @@ class JobsPresenter : public QObject {
     int currentRow() const;
     void select(int row);
 
-    /// The stages the current quote can have, its own included. A draft is an enquiry or let go; a given quote is never
-    /// an enquiry.
+    /// The stages the current quote can have next, and its own, in their order.
     std::vector<db::Stage> stages() const;
     /// Moves the current quote to a stage; returns the error when the book refuses.
     std::optional<base::Error> setStage(db::Stage stage);

@@ -48,11 +48,7 @@ QString totalOf(const db::QuoteSummary& quote, const desk::Formatter& formatter)
 namespace {
 
 /// Whether money is asked for a quote: once it is agreed to, or something was paid.
-bool isAsked(const db::QuoteSummary& quote) {
-    const bool isAgreed =
-        quote.stage != db::Stage::Enquiry && quote.stage != db::Stage::Quoted && quote.stage != db::Stage::Declined;
-    return isAgreed || !quote.paid.isZero();
-}
+bool isAsked(const db::QuoteSummary& quote) { return catalogue::isAgreedTo(quote.stage) || !quote.paid.isZero(); }
 
 } // namespace
 
@@ -76,7 +72,7 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Day: return m_formatter.date(row.quotedOn);
     case Customer: return QString::fromStdString(row.customer);
     case Title: return words::titleOf(row);
-    case Stage: return words::nameOf(row.stage);
+    case Stage: return row.isLapsed ? tr("%1, lapsed").arg(words::nameOf(row.stage)) : words::nameOf(row.stage);
     case Total: return totalOf(row, m_formatter);
     case Left: {
         // The column's head says what the figure is.

@@ -74,6 +74,8 @@ Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
                         {"customer", quote.customer},
                         {"title", words::titleOf(quote).toStdString()},
                         {"quoted_on", quote.quotedOn.iso()},
+                        {"valid_until", quote.lastDay ? Json(quote.lastDay->iso()) : Json(nullptr)},
+                        {"lapsed", quote.isLapsed},
                         {"choices", quote.choices},
                         {"choice_taken", quote.choiceTaken ? Json(*quote.choiceTaken + 1) : Json(nullptr)},
                         {"total", quote.total ? Json(total) : Json(nullptr)},

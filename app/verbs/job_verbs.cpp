@@ -119,8 +119,7 @@ Outcome owedVerb(const Arguments& arguments, const Helpers& helpers) {
     std::string text;
     Money sum;
     for (const auto& quote : *quotes) {
-        const bool isAgreed = quote.stage != Stage::Enquiry && quote.stage != Stage::Quoted;
-        if (!isAgreed || quote.stage == Stage::Declined || !quote.total || *quote.total <= quote.paid) continue;
+        if (!catalogue::isAgreedTo(quote.stage) || !quote.total || *quote.total <= quote.paid) continue;
         const auto left = *quote.total - quote.paid;
         sum += left;
         list.push_back({{"number", quote.number},

@@ -214,6 +214,8 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP("Db", "Quote %1 offers %2 choices; say first which one the customer takes.")};
     case NoSuchChoice:
         return {QT_TRANSLATE_NOOP("Db", "Quote %1 offers %2 choices, and this is none of them; choose one of those.")};
+    case StageCannotFollow:
+        return {QT_TRANSLATE_NOOP("Db", "%1 cannot go there from the stage it is in; choose one that may follow.")};
     case NoEnquiryAnyMore:
         return {QT_TRANSLATE_NOOP("Db", "Quote %1 has been given and is no enquiry any more; start a new quote.")};
     case ActionGivenUp: return {QT_TRANSLATE_NOOP("Db", "The action was given up after an error; try it again.")};

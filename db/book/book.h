@@ -187,8 +187,8 @@ class Book {
     /// Seals what such a quote came to; nothing says that it cannot be reckoned any more. Errors: Conflict when it has
     /// a result, or this one is not its total.
     base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result);
-    /// A draft can be an Enquiry or LetGo, a given quote anything but an Enquiry; one that offers several choices is
-    /// agreed to, or further, once one of them is taken; else Invalid.
+    /// Errors: Invalid where the stage cannot follow (catalogue::stagesAfter), and where one of several choices is
+    /// still to be taken for what is agreed to.
     base::Done setStage(const base::Id& quote, Stage stage);
     /// Says which choice of a given quote the customer takes, from 0; nothing: that is open again. The others are kept.
     /// Errors: Invalid for a draft, for a choice it does not have, and for nothing when it is agreed to.

@@ -3,6 +3,8 @@
 #include "db/book/labels.h"
 #include "db/records/record.h"
 
+#include <algorithm>
+
 namespace sp::db {
 
 using base::Code;
@@ -52,11 +54,6 @@ records::PaperResult recordOf(const QuoteResult& result, const std::string& numb
     records::PaperResult record{result.priced.rules, figuresOf(result.priced), {}, result.sheetFor(number)};
     for (const auto& other : result.others) record.others.push_back(figuresOf(other));
     return record;
-}
-
-/// Whether a job in that stage goes by what the customer agreed to.
-bool isAgreedTo(Stage stage) {
-    return stage == Stage::Agreed || stage == Stage::InProduction || stage == Stage::Ready || stage == Stage::Collected;
 }
 
 base::Value nameOf(const JobRow& row) {
@@ -237,8 +234,10 @@ Done Book::setStage(const Id& id, Stage stage) {
         if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::Declined)
             throwError(Fault::NotGivenYet, "stage");
         if (!row->number.empty() && stage == Stage::Enquiry) throwError(Fault::NoEnquiryAnyMore, "stage", row->number);
+        const auto after = catalogue::stagesAfter(row->stage, !row->number.empty());
+        if (std::ranges::find(after, stage) == after.end()) throwError(Fault::StageCannotFollow, "stage", nameOf(*row));
         const auto choices = catalogue::choiceCount(row->order);
-        if (isAgreedTo(stage) && choices > 1 && !row->choiceTaken)
+        if (catalogue::isAgreedTo(stage) && choices > 1 && !row->choiceTaken)
             throwError(Fault::NoChoiceTaken, "stage", row->number, choices);
         m_in->setMark(*row, {stage, row->choiceTaken}, base::say(Note::StageOf, nameOf(*row)));
     });
@@ -253,13 +252,19 @@ Done Book::takeChoice(const Id& id, std::optional<std::int64_t> choice) {
         const auto choices = catalogue::choiceCount(row->order);
         if (choice && (*choice < 0 || *choice >= static_cast<std::int64_t>(choices)))
             throwError(Fault::NoSuchChoice, "choice", row->number, choices);
-        if (!choice && isAgreedTo(row->stage)) throwError(Fault::NoChoiceTaken, "choice", row->number, choices);
+        if (!choice && catalogue::isAgreedTo(row->stage))
+            throwError(Fault::NoChoiceTaken, "choice", row->number, choices);
         m_in->setMark(*row, {row->stage, choice}, base::say(Note::ChoiceOf, nameOf(*row)));
     });
 }
 
 Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64_t limit) {
-    return m_in->read([&] { return m_in->stores.jobs.list(text, limit); });
+    return m_in->read([&] {
+        auto list = m_in->stores.jobs.list(text, limit);
+        const auto today = m_in->environment.today();
+        for (auto& job : list) job.isLapsed = catalogue::isLapsed(job.stage, job.lastDay, today);
+        return list;
+    });
 }
 
 Result<Quote> Book::quote(const Id& id) {

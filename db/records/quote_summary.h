@@ -21,6 +21,8 @@ struct QuoteSummary {
     std::string firstTitle; ///< of its first line in the choice taken, else the first; may be empty
     std::int64_t lines = 0;
     units::Date quotedOn;
+    std::optional<units::Date> lastDay; ///< of a given quote
+    bool isLapsed = false;              ///< past it without an answer
     std::int64_t choices = 1;
     std::optional<std::int64_t> choiceTaken;  ///< from 0
     std::optional<units::Money> total;        ///< of a given quote; of several choices the lowest, until one is taken

@@ -97,7 +97,7 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
         "(SELECT min(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
         "AND t.choice = coalesce(r.choice_taken, t.choice)), "
         "(SELECT max(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
-        "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros, "
+        "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros, p.until_on, "
         "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) "
         "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
         "LEFT JOIN customer c ON c.id = j.customer_id "
@@ -118,7 +118,7 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
         std::optional<units::Money> highest;
         std::optional<units::Money> only;
         rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer >> job.firstTitle >> job.lines >>
-            choices >> job.choiceTaken >> lowest >> highest >> only >> job.paid;
+            choices >> job.choiceTaken >> lowest >> highest >> only >> job.lastDay >> job.paid;
         job.choices = std::max<std::int64_t>(1, choices.value_or(1));
         job.total = lowest ? lowest : only;
         if (highest != lowest) job.highestTotal = highest;

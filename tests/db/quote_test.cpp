@@ -235,12 +235,28 @@ TEST_F(QuoteTest, movesThroughItsStages) {
     ASSERT_TRUE(book->setStage(typed.id, Stage::Enquiry));
     const auto sealed = issued();
     EXPECT_EQ(book->setStage(sealed.id, Stage::Enquiry).error().code, Code::Invalid);
-    for (const auto stage : {Stage::Agreed, Stage::InProduction, Stage::Ready, Stage::Collected, Stage::Declined}) {
+    for (const auto stage : {Stage::Agreed, Stage::InProduction, Stage::Ready, Stage::Collected}) {
         ASSERT_TRUE(book->setStage(sealed.id, stage));
         EXPECT_EQ(book->quote(sealed.id)->stage, stage);
     }
+    EXPECT_EQ(test::described(book->setStage(sealed.id, Stage::Declined).error()), "StageCannotFollow(2026-0001)")
+        << "it was collected";
+    ASSERT_TRUE(book->setStage(sealed.id, Stage::Ready)) << "a slip is corrected";
     EXPECT_EQ(book->setStage({}, Stage::Agreed).error().code, Code::NotFound);
     expectSound();
+}
+
+TEST_F(QuoteTest, lapsesWithItsLastDayUntilItIsAnswered) {
+    stock();
+    const auto sealed = issued();
+    const auto lapsed = [&] { return book->quotes({}, 1)->at(0).isLapsed; };
+    EXPECT_FALSE(lapsed());
+    clock.now = std::chrono::sys_days(sealed.validUntil->days()) + std::chrono::hours(23);
+    EXPECT_FALSE(lapsed()) << "on the last day it still holds";
+    clock.now += std::chrono::hours(2);
+    EXPECT_TRUE(lapsed());
+    ASSERT_TRUE(book->setStage(sealed.id, Stage::Agreed));
+    EXPECT_FALSE(lapsed());
 }
 
 /// 24 and 36 of the same, the second looked at; what each comes to is made up.

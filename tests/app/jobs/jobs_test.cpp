@@ -413,6 +413,32 @@ TEST_F(Jobs, takesTheDepositAndThenTheRest) {
     dialog->close();
 }
 
+TEST_F(Jobs, isAgreedAndItsDepositTakenInFewKeys) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    open();
+    int keys = 0;
+    const auto press = [&](QWidget* where, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
+        QTest::keyClick(where, key, with);
+        sp::test::handleQueued();
+        ++keys;
+    };
+    const auto dialogOf = [&] { return m_page->window()->findChild<PaymentDialog*>(); };
+    press(m_page.get(), Qt::Key_N, Qt::AltModifier); // a button's key shows it pressed before it acts
+    ASSERT_TRUE(sp::test::waitFor([&] { return stageOf(lantern.id) == db::Stage::Agreed; }));
+    press(m_page.get(), Qt::Key_M, Qt::AltModifier);
+    ASSERT_TRUE(sp::test::waitFor([&] { return dialogOf() != nullptr; }));
+    auto* dialog = dialogOf();
+    press(dialog, Qt::Key_Return);
+    EXPECT_TRUE(sp::test::waitFor([&] { return cell(0, JobsTableModel::Left) == "paid"; }));
+    press(dialog, Qt::Key_Escape);
+    EXPECT_LE(keys, 8);
+    for (const auto stage : {db::Stage::InProduction, db::Stage::Ready, db::Stage::Collected}) {
+        part<QPushButton>("jobNext")->click();
+        EXPECT_EQ(stageOf(lantern.id), stage);
+    }
+    EXPECT_FALSE(part<QPushButton>("jobNext")->isVisible());
+}
+
 TEST_F(Jobs, saysWhyAPaymentCannotBe) {
     give("Lantern", "Juniper Hill Swim Club");
     open();
@@ -454,7 +480,7 @@ TEST_F(Jobs, everyInputHasANameAndAKeyOfItsOwn) {
         if (label->buddy()) keys.insert(QKeySequence::mnemonic(label->text()).toString());
     for (auto* button : m_page->findChildren<QAbstractButton*>())
         if (const auto key = QKeySequence::mnemonic(button->text()); !key.isEmpty()) keys.insert(key.toString());
-    EXPECT_EQ(keys.size(), 7U);
+    EXPECT_EQ(keys.size(), 8U);
     for (const auto& key : keys) EXPECT_EQ(keys.count(key), 1U) << key.toStdString();
     EXPECT_EQ(keys.count(QString()), 0U) << "a label without a key";
 }
