@@ -343,7 +343,10 @@ void SlipBack::refreshTree() {
         m_model->clear(); // the owner's figures must not appear, even briefly, on the side for the customer
         return;
     }
-    auto tree = words::explain(m_presenter.line(), m_presenter.prices(), *sheet, m_formatter.style());
+    auto& book = m_presenter.session();
+    const supply::PackOffers offers{book.packs(), book.suppliers()}; // today's: of a quote given they say nothing
+    auto tree = words::explain(m_presenter.line(), m_presenter.prices(), *sheet, m_formatter.style(),
+                               m_presenter.isIssued() ? nullptr : &offers);
     std::vector<desk::Share> shares;
     for (const auto& part : tree.children)
         shares.push_back({QString::fromStdString(part.label), part.amount.micros(), m_formatter.money(part.amount)});

@@ -36,9 +36,11 @@ std::string_view standingCode(TaxStanding standing) {
 
 class Answering {
   public:
-    Answering(const catalogue::Order& order, const catalogue::PriceBook& book, const pricing::PricedOrder& priced)
+    Answering(const catalogue::Order& order, const catalogue::PriceBook& book, const supply::PackOffers& offers,
+              const pricing::PricedOrder& priced)
         : m_order(order)
         , m_book(book)
+        , m_offers(offers)
         , m_priced(priced)
         , m_spares(needs::sparesOf(order.lines, needs::spareRuleOf(book.shop)))
         , m_sheet(quoting::contentOf({{}, order, book, priced, {}, {}, words::SheetWords()})) {}
@@ -74,7 +76,7 @@ class Answering {
         const auto& line = m_priced.lines[i];
         const auto sheet = pricing::costSheetOf(m_order, i, m_book, fits);
         if (!sheet) return base::fail(sheet.error());
-        const auto tree = words::explain(ordered, m_book, *sheet);
+        const auto tree = words::explain(ordered, m_book, *sheet, {}, &m_offers);
         const auto ladder = pricing::ladderFor(m_order, i, m_book, m_priced.taxStanding == TaxStanding::Exempt, fits);
         if (!ladder) return base::fail(ladder.error());
         const auto more = pricing::moreForLess(m_order, m_priced, i, m_book, fits);
@@ -185,6 +187,7 @@ class Answering {
 
     const catalogue::Order& m_order;
     const catalogue::PriceBook& m_book;
+    const supply::PackOffers& m_offers;
     const pricing::PricedOrder& m_priced;
     std::vector<needs::LineSpares> m_spares;
     quoting::SheetContent m_sheet;
@@ -197,24 +200,25 @@ class Answering {
 namespace {
 
 base::Result<OrderAnswer> answerForChoice(const catalogue::Order& order, const catalogue::PriceBook& book,
-                                          layout::FitMemo& fits) {
+                                          const supply::PackOffers& offers, layout::FitMemo& fits) {
     const auto priced = pricing::priceOrder(order, book, fits);
     if (!priced) return base::fail(priced.error());
-    return Answering(order, book, *priced).make(fits);
+    return Answering(order, book, offers, *priced).make(fits);
 }
 
 } // namespace
 
-base::Result<OrderAnswer> answerFor(const catalogue::Order& order, const catalogue::PriceBook& book) {
+base::Result<OrderAnswer> answerFor(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                    const supply::PackOffers& offers) {
     layout::FitMemo fits;
     const auto choices = catalogue::choiceCount(order);
-    if (choices == 1) return answerForChoice(order, book, fits);
+    if (choices == 1) return answerForChoice(order, book, offers, fits);
     const words::SheetWords words;
     const auto differences = quoting::differencesOf(order, book, words);
     OrderAnswer whole{{{"currency", book.shop.currency.code()}, {"choices", Json::array()}}, {}};
     for (std::size_t i = 0; i < choices; ++i) {
         const auto name = words.choice(std::to_string(i + 1));
-        auto answer = answerForChoice(catalogue::withChoice(order, static_cast<std::int64_t>(i)), book, fits);
+        auto answer = answerForChoice(catalogue::withChoice(order, static_cast<std::int64_t>(i)), book, offers, fits);
         if (!answer) return base::fail(answer.error());
         Json choice{{"name", name}, {"difference", differences[i]}};
         choice.update(answer->json);

@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
+#include "core/supply/cheaper_packs.h"
 
 #include <string>
 
@@ -16,7 +17,8 @@ struct OrderAnswer {
     std::string text;
 };
 
-/// Errors: as pricing::priceOrder.
-base::Result<OrderAnswer> answerFor(const catalogue::Order& order, const catalogue::PriceBook& book);
+/// `offers`: what the shop could buy, for what is said of its prices. Errors: as pricing::priceOrder.
+base::Result<OrderAnswer> answerFor(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                    const supply::PackOffers& offers);
 
 } // namespace sp::verbs

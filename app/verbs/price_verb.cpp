@@ -84,6 +84,21 @@ struct Priced {
     quoting::SheetContent sheet; ///< what the customer reads
 };
 
+/// What the shop can buy today.
+struct Offered {
+    std::vector<catalogue::Pack> packs;
+    std::vector<catalogue::Supplier> suppliers;
+
+    static base::Result<Offered> in(db::Book& book) {
+        auto packs = book.packs();
+        if (!packs) return fail(packs.error());
+        auto suppliers = book.suppliers();
+        if (!suppliers) return fail(suppliers.error());
+        return Offered{std::move(*packs), std::move(*suppliers)};
+    }
+    supply::PackOffers offers() const { return {packs, suppliers}; }
+};
+
 base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
     Priced out;
     auto order = orderFrom(arguments, book, helpers.environment.today());
@@ -98,7 +113,10 @@ base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const
     out.priced = std::move(*priced);
     const auto sheet = pricing::costSheetOf(out.order, 0, out.book, fits);
     if (!sheet) return fail(sheet.error());
-    out.cost = words::explain(out.order.lines.front(), out.book, *sheet);
+    const auto offered = Offered::in(book);
+    if (!offered) return fail(offered.error());
+    const auto offers = offered->offers();
+    out.cost = words::explain(out.order.lines.front(), out.book, *sheet, {}, &offers);
     out.costShown = costing::shownForOneOf(*sheet, units::Count::of(1), out.book.shop.currency);
     const bool exempt = out.priced.taxStanding == pricing::TaxStanding::Exempt;
     auto ladder = pricing::ladderFor(out.order, 0, out.book, exempt, fits);
@@ -206,7 +224,9 @@ Outcome priceWholeOrder(const Arguments& arguments, db::Book& book, units::Date 
     if (!order) return refused(order.error());
     const auto inputs = book.priceBook(order->customer);
     if (!inputs) return refused(inputs.error());
-    const auto answered = answerFor(*order, *inputs);
+    const auto offered = Offered::in(book);
+    if (!offered) return refused(offered.error());
+    const auto answered = answerFor(*order, *inputs, offered->offers());
     if (!answered) return refused(answered.error());
     return answer(arguments, answered->json, answered->text);
 }

@@ -33,11 +33,12 @@ class CostWords {
 
   public:
     CostWords(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const costing::CostSheet& sheet,
-              const units::NumberStyle& style)
+              const units::NumberStyle& style, const supply::PackOffers* offers)
         : m_line(line)
         , m_book(book)
         , m_sheet(sheet)
-        , m_style(style) {
+        , m_style(style)
+        , m_offers(offers) {
         for (std::size_t place = 0; place < line.places.size(); ++place)
             for (std::size_t row = 0; row < line.places[place].stones.size(); ++row) m_stones.push_back({place, row});
     }
@@ -90,9 +91,12 @@ class CostWords {
     /// The price with where it is from: "9.99 / 1,440 (sample supplier)".
     QString price(const CostNode& node, const PricedMaterial& material) const {
         const auto amount = in<units::UnitPrice>(node, Operand::Price);
-        const auto from = originInWords(material.origin);
-        return from.isEmpty() ? amount : QStringLiteral("%1 (%2)").arg(amount, from);
+        QStringList from;
+        if (const auto origin = originInWords(material.origin); !origin.isEmpty()) from << origin;
+        from << packsInWords(material);
+        return from.isEmpty() ? amount : QStringLiteral("%1 (%2)").arg(amount, from.join(QStringLiteral("; ")));
     }
+    QStringList packsInWords(const PricedMaterial& material) const;
     QString originInWords(const catalogue::PriceOrigin& origin) const;
     /// A part of one place; of a line with several the place is said.
     QString atPlace(const QString& label, std::size_t place) const {
@@ -149,6 +153,7 @@ class CostWords {
     const catalogue::PriceBook& m_book;
     const costing::CostSheet& m_sheet;
     const units::NumberStyle& m_style;
+    const supply::PackOffers* m_offers; ///< may be null
     struct StoneAt {
         std::size_t place;
         std::size_t row;
@@ -174,6 +179,27 @@ QString CostWords::originInWords(const catalogue::PriceOrigin& origin) const {
         break;
     }
     return origin.isShelfBare ? tr("nothing with a cost is on the shelf; %1").arg(from) : from;
+}
+
+/// For how many packs the price is, where it goes by them, and what would cost less.
+QStringList CostWords::packsInWords(const PricedMaterial& material) const {
+    if (!m_sheet.needs) return {};
+    const auto known = m_sheet.needs->find(material.material.id);
+    if (known == m_sheet.needs->end()) return {};
+    const auto& need = known->second;
+    const auto packs = [&](std::int64_t n) { return counted(Thing::Pack, n, plain(Count::of(n))); };
+    QStringList said;
+    if (!material.breaks.empty()) said << tr("for the %1 of this order").arg(packs(need.packs));
+    const auto cheaper = supply::cheaperPacks(material, need, m_offers);
+    if (!cheaper) return said;
+    const auto paid = Money::fromExact(need.price.price.exact() * units::Fraction::of(need.packs));
+    if (cheaper->supplier == material.origin.supplier && cheaper->pack == material.origin.pack)
+        said << tr("%1 cost less: %2 instead of %3").arg(packs(cheaper->packs), plain(cheaper->cost), plain(paid));
+    else
+        said << tr("less in another pack: %1 of %2, %3, for %4 instead of %5, without shipping")
+                    .arg(packs(cheaper->packs), shown(cheaper->supplier), shown(cheaper->pack), plain(cheaper->cost),
+                         plain(paid));
+    return said;
 }
 
 QStringList CostWords::orderPacking() const {
@@ -444,8 +470,8 @@ QString CostWords::rule(const CostNode& node) const {
 } // namespace
 
 CostTree explain(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const costing::CostSheet& sheet,
-                 const units::NumberStyle& style) {
-    const CostWords words(line, book, sheet, style);
+                 const units::NumberStyle& style, const supply::PackOffers* offers) {
+    const CostWords words(line, book, sheet, style, offers);
     CostTree root;
     std::vector<CostTree*> path; // the open node at each depth
     for (std::size_t i = 0; i < sheet.nodes.size(); ++i) {

@@ -4,6 +4,7 @@
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
 #include "core/costing/cost_sheet.h"
+#include "core/supply/cheaper_packs.h"
 #include "core/units/text.h"
 
 #include <string>
@@ -22,8 +23,9 @@ struct CostTree {
 };
 
 /// Puts a cost sheet into the words of the language that the program runs in. `line` and `book` must be those that the
-/// sheet was made from. Every figure of a rule is an operand of the node's formula.
+/// sheet was made from. Every figure of a rule is an operand of the node's formula, but for two that say more of a
+/// price: the packs it is for, and packs that would cost less, among them `offers` where they are those of the book.
 CostTree explain(const catalogue::OrderLine& line, const catalogue::PriceBook& book, const costing::CostSheet& sheet,
-                 const units::NumberStyle& style = {});
+                 const units::NumberStyle& style = {}, const supply::PackOffers* offers = nullptr);
 
 } // namespace sp::words

@@ -130,6 +130,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case PriceRules: return {QT_TRANSLATE_NOOP("Terms", "price rules")};
     case PriceWithTemplatesCut: return {QT_TRANSLATE_NOOP("Terms", "price with templates cut")};
     case Prices: return {QT_TRANSLATE_NOOP("Terms", "prices")};
+    case PricesOfMorePacks: return {QT_TRANSLATE_NOOP("Terms", "prices of more packs")};
     case QuantitiesOfTheLadder: return {QT_TRANSLATE_NOOP("Terms", "quantities of the ladder")};
     case Quantity: return {QT_TRANSLATE_NOOP("Terms", "quantity")};
     case QuantityOfAMarkUp: return {QT_TRANSLATE_NOOP("Terms", "quantity of a mark-up")};

@@ -10,6 +10,7 @@
 #include <optional>
 #include <string>
 #include <unordered_map>
+#include <vector>
 
 namespace sp::catalogue {
 
@@ -35,9 +36,10 @@ struct PriceOrigin {
 /// A material with the price the cost sheet uses; no price means none could be found, and using it is refused.
 struct PricedMaterial {
     Material material;
-    std::optional<units::UnitPrice> price;
+    std::optional<units::UnitPrice> price; ///< of a pack and what is in it, where one is bought
     PriceOrigin origin;
-    Freight freight = {}; ///< what it costs beyond the price to have it here
+    Freight freight = {};                ///< what it costs beyond the price to have it here
+    std::vector<PriceBreak> breaks = {}; ///< what each such pack costs where more are bought, ascending, from 2 or more
 
     friend bool operator==(const PricedMaterial&, const PricedMaterial&) = default;
 };

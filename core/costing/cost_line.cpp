@@ -112,11 +112,11 @@ base::Done checkShop(const catalogue::PriceBook& book) {
     return {};
 }
 
-base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book, layout::FitMemo& fits,
-                const OrderShare& share, std::int64_t rules, LineCost& sheet, std::vector<CostNode>* nodes) {
+base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                base::Result<needs::Requirements> takes, const OrderShare& share, std::int64_t rules, LineCost& sheet,
+                std::vector<CostNode>* nodes) {
+    if (!takes) return base::fail(takes.error());
     try {
-        auto takes = needs::requirementsOf(line, book, line.quantity.value(), fits, share.setPieces);
-        if (!takes) return base::fail(takes.error());
         if (auto ok = checkShop(book); !ok) return ok;
         sheet.bench = takes->bench;
         Adder({line, book, *takes, share, rules}, sheet, nodes).add();
@@ -127,18 +127,36 @@ base::Done cost(const catalogue::OrderLine& line, const catalogue::PriceBook& bo
 
 } // namespace
 
+base::Result<needs::Requirements> requirementsOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                                 layout::FitMemo& fits, const OrderShare& share) {
+    try {
+        return needs::requirementsOf(line, book, line.quantity.value(), fits, share.setPieces);
+    } catch (const base::Overflow&) { return base::fail(Fault::LineTooCostly, line.title, line.title); }
+}
+
 base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                  layout::FitMemo& fits, const OrderShare& share, std::int64_t rules) {
     CostSheet sheet;
-    if (auto ok = cost(line, book, fits, share, rules, sheet, &sheet.nodes); !ok) return base::fail(ok.error());
+    sheet.needs = share.prices;
+    auto takes = requirementsOf(line, book, fits, share);
+    if (auto ok = cost(line, book, std::move(takes), share, rules, sheet, &sheet.nodes); !ok)
+        return base::fail(ok.error());
     return sheet;
 }
 
 base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
-                                   layout::FitMemo& fits, const OrderShare& share, std::int64_t rules) {
+                                   needs::Requirements takes, const OrderShare& share, std::int64_t rules) {
     LineCost figures;
-    if (auto ok = cost(line, book, fits, share, rules, figures, nullptr); !ok) return base::fail(ok.error());
+    if (auto ok = cost(line, book, std::move(takes), share, rules, figures, nullptr); !ok)
+        return base::fail(ok.error());
     return figures;
+}
+
+base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                   layout::FitMemo& fits, const OrderShare& share, std::int64_t rules) {
+    auto takes = requirementsOf(line, book, fits, share);
+    if (!takes) return base::fail(takes.error());
+    return costFigures(line, book, std::move(*takes), share, rules);
 }
 
 } // namespace sp::costing

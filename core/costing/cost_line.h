@@ -23,7 +23,14 @@ base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalog
                                  layout::FitMemo& fits, const OrderShare& share = {},
                                  std::int64_t rules = catalogue::kRulesVersion);
 
-/// The same figures without their parts, for pricing: no memory is asked for.
+/// What the line takes for the pieces handed over. Errors: as needs::requirementsOf.
+base::Result<needs::Requirements> requirementsOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                                 layout::FitMemo& fits, const OrderShare& share);
+
+/// The same figures without their parts, for pricing: no memory is asked for. `takes` is what the line takes of the
+/// materials of the book, see needs::requirementsOf.
+base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
+                                   needs::Requirements takes, const OrderShare& share, std::int64_t rules);
 base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                    layout::FitMemo& fits, const OrderShare& share = {},
                                    std::int64_t rules = catalogue::kRulesVersion);

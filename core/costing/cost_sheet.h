@@ -3,11 +3,13 @@
 
 #include "core/costing/formula.h"
 #include "core/needs/bench_time.h"
+#include "core/needs/order_prices.h"
 #include "core/needs/requirements.h"
 #include "core/units/count.h"
 #include "core/units/money.h"
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -31,6 +33,8 @@ struct OrderShare {
     units::Money freight = {};                ///< of the freight on it
     std::optional<units::Money> warmUp = {};  ///< of warming up the press for the order; none: for this line alone
     std::vector<units::Count> setPieces = {}; ///< see needs::benchTime
+    /// Of materials whose price goes by how much the order takes; none, and of all others: the price of one pack.
+    std::shared_ptr<const needs::OrderPrices> prices = {};
 
     friend bool operator==(const OrderShare&, const OrderShare&) = default;
 };
@@ -54,6 +58,7 @@ struct LineCost {
 /// the sum of them.
 struct CostSheet : LineCost {
     std::vector<CostNode> nodes;
+    std::shared_ptr<const needs::OrderPrices> needs; ///< of its order, where that is known
 };
 
 } // namespace sp::costing

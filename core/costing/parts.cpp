@@ -55,11 +55,11 @@ constexpr PartRow losing(PartRow row, RuleOf) {
 
 /// What a sheet material costs: by whole sheets, by position, or by the length cut off a roll.
 template<class Term, class Cuts, class Paid>
-auto sheetCost(const Term& term, const needs::SheetRequirement& takes, const PricedMaterial& material, Cuts cuts,
+auto sheetCost(const Term& term, In in, const needs::SheetRequirement& takes, const PricedMaterial& material, Cuts cuts,
                Paid paid) {
     const auto& use = takes.use;
     const auto& sheet = material.material.sheet;
-    const auto price = term(Operand::Price, *material.price);
+    const auto price = term(Operand::Price, in.priceOf(material));
     if (sheet.form == SheetForm::Roll)
         return price * term(Operand::RollLength, use.rollLength) / term(Operand::WholeRoll, sheet.height);
     if (sheet.basis == catalogue::ShareBasis::ByPosition)
@@ -73,7 +73,7 @@ constexpr auto stone = [](const auto& term, In in, std::size_t i) {
     const auto& taken = in.takes.materials.stones[i];
     const auto& need = taken.need;
     return term(Operand::StonesAPiece, need.perPiece) * term(Operand::Pieces, in.pieces()) /
-           term.without(Operand::Loss, need.loss) * term(Operand::Price, *taken.material->price);
+           term.without(Operand::Loss, need.loss) * term(Operand::Price, in.priceOf(*taken.material));
 };
 
 constexpr auto tape = [](const auto& term, In in, std::size_t i) {
@@ -86,7 +86,7 @@ constexpr auto tape = [](const auto& term, In in, std::size_t i) {
         return how(Operand::Cuts, Count::of(in.takes.places[i].tape.use.cut),
                    [&](const auto& further) { return ceiling(shares(further)); });
     };
-    return sheetCost(term, in.takes.places[i].tape, material, cuts, shares);
+    return sheetCost(term, in, in.takes.places[i].tape, material, cuts, shares);
 };
 
 bool sharesSet(In in, std::size_t place) {
@@ -105,7 +105,7 @@ constexpr auto templates = [](const auto& term, In in, std::size_t i) {
     const auto& takes = in.takes.places[i].templates;
     if (place.templatesOnWall) return term.nothing();
     const auto cuts = [&](const auto& how) { return how(Operand::Cuts, Count::of(takes.use.cut)); };
-    const auto whole = sheetCost(term, takes, *in.takes.materials.templates, cuts, cuts);
+    const auto whole = sheetCost(term, in, takes, *in.takes.materials.templates, cuts, cuts);
     if (!place.plannedPieces) return ofSet(term, in, i, whole);
     const auto here = std::min(sharesSet(in, i) ? in.share.setPieces[i] : in.pieces(), *place.plannedPieces);
     return ofSet(term, in, i,
@@ -114,11 +114,11 @@ constexpr auto templates = [](const auto& term, In in, std::size_t i) {
 
 constexpr auto backing = [](const auto& term, In in, std::size_t i) {
     const auto cuts = [&](const auto& how) { return how(Operand::Pieces, in.pieces()); };
-    return sheetCost(term, in.takes.places[i].backing, *in.takes.materials.base, cuts, cuts);
+    return sheetCost(term, in, in.takes.places[i].backing, *in.takes.materials.base, cuts, cuts);
 };
 
 constexpr auto blank = [](const auto& term, In in, std::size_t) {
-    return term(Operand::Pieces, in.pieces()) * term(Operand::Price, *in.takes.materials.base->price);
+    return term(Operand::Pieces, in.pieces()) * term(Operand::Price, in.priceOf(*in.takes.materials.base));
 };
 
 const catalogue::BlankSize* sizeOf(In in, std::size_t i) {
@@ -134,7 +134,7 @@ constexpr auto sizeExtra = [](const auto& term, In in, std::size_t i) {
 constexpr auto packing = [](const auto& term, In in, std::size_t i) {
     const auto& [material, need] = in.takes.materials.packing[i];
     return term(Operand::Pieces, in.pieces()) * term(Operand::PackingAPiece, need.perPiece) *
-           term(Operand::Price, *material->price);
+           term(Operand::Price, in.priceOf(*material));
 };
 
 constexpr auto orderPacking = [](const auto& term, In in, std::size_t) {

@@ -45,6 +45,12 @@ struct PartInputs {
     bool carriesFreight(const catalogue::PricedMaterial* material) const {
         return material && rules >= 3 && material->freight.isCarried();
     }
+    /// By the packs that the order takes of it.
+    const units::UnitPrice& priceOf(const catalogue::PricedMaterial& material) const {
+        if (!share.prices || material.breaks.empty()) return *material.price;
+        const auto known = share.prices->find(material.material.id);
+        return known == share.prices->end() ? *material.price : known->second.price;
+    }
     units::Count pieces() const { return units::Count::of(takes.pieces); }
 };
 

@@ -4,6 +4,7 @@
 #include "core/base/overflow.h"
 #include "core/costing/cost_line.h"
 #include "core/needs/order_packing.h"
+#include "core/needs/order_prices.h"
 #include "core/needs/shared_sets.h"
 #include "core/pricing/card_fee.h"
 #include "core/pricing/messages.h"
@@ -48,10 +49,12 @@ class Sharing {
             m_lines[i].counted = found == byDesign.end() ? line.quantity : found->second;
         }
         if (areTogether) shareSets();
+        if (auto ok = takeAll(areTogether); !ok) return base::fail(ok.error());
         const auto pressed = areTogether ? pressedLines() : std::vector<std::size_t>();
         for (const auto line : pressed) m_lines[line].share.warmUp.emplace(); // shared out below
         for (std::size_t i = 0; i < m_lines.size(); ++i) {
-            auto cost = costing::costFigures(m_order.lines[i], m_book, m_fits, m_lines[i].share, m_rules);
+            auto cost =
+                costing::costFigures(m_order.lines[i], m_book, std::move(m_takes[i]), m_lines[i].share, m_rules);
             if (!cost) return base::fail(cost.error());
             m_lines[i].cost = std::move(*cost);
         }
@@ -64,9 +67,27 @@ class Sharing {
 
   private:
     void shareSets() {
-        const auto sets = needs::sharedSets(m_order.lines, m_book);
-        for (std::size_t i = 0; i < sets.size(); ++i)
-            for (const auto& set : sets[i]) m_lines[i].share.setPieces.push_back(Count::of(set.pieces));
+        m_sets = needs::sharedSets(m_order.lines, m_book);
+        for (std::size_t i = 0; i < m_sets.size(); ++i)
+            for (const auto& set : m_sets[i]) m_lines[i].share.setPieces.push_back(Count::of(set.pieces));
+    }
+
+    /// What the lines take, and what that much of it costs.
+    base::Done takeAll(bool areTogether) {
+        m_takes.reserve(m_lines.size());
+        for (std::size_t i = 0; i < m_lines.size(); ++i) {
+            const auto& line = m_order.lines[i];
+            auto takes = costing::requirementsOf(line, m_book, m_fits, m_lines[i].share);
+            if (!takes) return base::fail(takes.error());
+            m_takes.push_back(std::move(*takes));
+        }
+        if (!areTogether) return {};
+        const auto prices = needs::orderPrices(m_order.lines, m_takes, m_sets, m_book, m_fits);
+        if (!prices) return base::fail(prices.error());
+        m_prices = *prices;
+        if (m_prices)
+            for (auto& line : m_lines) line.share.prices = m_prices;
+        return {};
     }
 
     /// None where one line warms up the press for itself.
@@ -94,7 +115,8 @@ class Sharing {
     void sharePacking(const std::vector<Money>& costs) {
         for (const auto& [material, amount, lines] : needs::orderPackingOf(m_order.lines, m_book.shop.packing)) {
             const auto& priced = *m_book.find(material); // costing has refused a material without a price
-            const auto goods = Money::fromExact(priced.price->each() * Fraction::of(amount.value()));
+            const auto& price = m_prices && m_prices->contains(material) ? m_prices->at(material).price : *priced.price;
+            const auto goods = Money::fromExact(price.each() * Fraction::of(amount.value()));
             const auto freight = m_rules < 3 ? Money{} : Money::fromExact(goods.exact() * priced.freight.ratio());
             const auto parts = shared(goods, lines, costs);
             const auto freights = shared(freight, lines, costs);
@@ -120,9 +142,28 @@ class Sharing {
     layout::FitMemo& m_fits;
     std::int64_t m_rules;
     std::vector<CostedLine> m_lines;
+    std::vector<std::vector<needs::SharedSet>> m_sets;
+    std::vector<needs::Requirements> m_takes; ///< of the lines, until they are costed
+    std::shared_ptr<const needs::OrderPrices> m_prices;
 };
 
 } // namespace
+
+base::Result<std::shared_ptr<const needs::OrderPrices>> needsOf(const catalogue::Order& order,
+                                                                const std::vector<CostedLine>& costed,
+                                                                const catalogue::PriceBook& book,
+                                                                layout::FitMemo& fits) {
+    std::vector<needs::Requirements> takes;
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        auto one = costing::requirementsOf(order.lines[i], book, fits, costed[i].share);
+        if (!one) return base::fail(one.error());
+        takes.push_back(std::move(*one));
+    }
+    try {
+        return needs::orderPrices(order.lines, takes, needs::sharedSets(order.lines, book), book, fits,
+                                  needs::PricedBy::Anything);
+    } catch (const base::Overflow&) { return base::fail(Fault::OrderTooLarge, "order"); }
+}
 
 base::Result<std::vector<CostedLine>> costLines(const catalogue::Order& order, const catalogue::PriceBook& book,
                                                 layout::FitMemo& fits, std::int64_t rules) {

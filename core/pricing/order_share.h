@@ -23,10 +23,19 @@ struct CostedLine {
 /// set share what is done once for it by their pieces (needs::sharedSets). Of packing that goes once with the order,
 /// each material is paid for the most that a line names of it, and shared with its freight over the lines that name it;
 /// the press is warmed up once, for all lines that are pressed: both by what these lines cost without either, to the
-/// micro-unit. Pieces are counted over the lines whose first place has the same design, where the shop wants that.
-/// Before rules 3 every line has its own set and warms up the press itself, and counts its own pieces. Source: common
-/// practice, no source. Errors: as costLine; TooLarge when a sum outgrows the program.
+/// micro-unit. A material whose price goes by the packs costs what all lines together take of it
+/// (needs::orderPrices). Pieces are counted over the lines whose first place has the same design, where the shop wants
+/// that. Before rules 3 every line has its own set and warms up the press itself, counts its own pieces and pays the
+/// price of one pack. Source: common practice, no source. Errors: as costLine; TooLarge when a sum outgrows the
+/// program.
 base::Result<std::vector<CostedLine>> costLines(const catalogue::Order& order, const catalogue::PriceBook& book,
                                                 layout::FitMemo& fits, std::int64_t rules = catalogue::kRulesVersion);
+
+/// What the order takes of each material and what that costs, for whoever explains a cost; `costed` by costLines.
+/// Errors: as costLines.
+base::Result<std::shared_ptr<const needs::OrderPrices>> needsOf(const catalogue::Order& order,
+                                                                const std::vector<CostedLine>& costed,
+                                                                const catalogue::PriceBook& book,
+                                                                layout::FitMemo& fits);
 
 } // namespace sp::pricing

@@ -357,7 +357,12 @@ base::Result<costing::CostSheet> costSheetOf(const catalogue::Order& order, std:
                                              std::int64_t rules) {
     const auto costed = costLines(order, book, fits, rules);
     if (!costed) return fail(costed.error());
-    return costing::costLine(order.lines.at(line), book, fits, costed->at(line).share, rules);
+    auto sheet = costing::costLine(order.lines.at(line), book, fits, costed->at(line).share, rules);
+    if (!sheet || rules < 3) return sheet;
+    auto needed = needsOf(order, *costed, book, fits);
+    if (!needed) return fail(needed.error());
+    sheet->needs = std::move(*needed);
+    return sheet;
 }
 
 base::Result<PricedOrder> priceOrder(const catalogue::Order& order, const catalogue::PriceBook& book,

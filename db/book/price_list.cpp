@@ -15,9 +15,16 @@ namespace {
 
 UnitPrice singly(const Pack& pack) { return {pack.prices.front().each, pack.amount}; }
 
+/// The further prices of the pack. One of 0 that is not meant is one that was not typed yet.
+std::vector<catalogue::PriceBreak> breaksOf(const Pack& pack, bool isNothingMeant) {
+    std::vector<catalogue::PriceBreak> breaks(pack.prices.begin() + 1, pack.prices.end());
+    if (!isNothingMeant) std::erase_if(breaks, [](const auto& step) { return step.each.isZero(); });
+    return breaks;
+}
+
 } // namespace
 
-Replacement replacementPrice(const std::vector<const Pack*>& packs,
+Replacement replacementPrice(const std::vector<const Pack*>& packs, bool isNothingMeant,
                              const std::unordered_map<base::Id, catalogue::Supplier>& suppliers) {
     auto chosen = std::find_if(packs.begin(), packs.end(), [](const auto* pack) { return pack->usual; });
     if (chosen == packs.end()) {
@@ -27,14 +34,15 @@ Replacement replacementPrice(const std::vector<const Pack*>& packs,
         chosen = std::min_element(packs.begin(), packs.end(), [&](const auto* a, const auto* b) {
             return none(a) != none(b) ? none(b) : singly(*a).each() < singly(*b).each();
         });
-        if (chosen == packs.end() || none(*chosen)) return {std::nullopt, {.kind = PriceOrigin::Kind::NoPack}, {}};
+        if (chosen == packs.end() || none(*chosen)) return {std::nullopt, {.kind = PriceOrigin::Kind::NoPack}, {}, {}};
     }
     const Pack& pack = **chosen;
     const auto found = suppliers.find(pack.supplier);
     const auto supplier = found == suppliers.end() ? catalogue::Supplier{} : found->second;
     return {singly(pack),
             {PriceOrigin::Kind::Pack, false, supplier.name, pack.name, pack.pricedOn},
-            catalogue::freightOf(supplier)};
+            catalogue::freightOf(supplier),
+            breaksOf(pack, isNothingMeant)};
 }
 
 std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
@@ -56,7 +64,8 @@ std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
                        UnitPrice{row.material.fixedPrice, units::Count::of(1)},
                        {.kind = PriceOrigin::Kind::Fixed}};
         } else {
-            auto [price, origin, freight] = replacementPrice(packsOf[id], suppliers);
+            auto [price, origin, freight, breaks] =
+                replacementPrice(packsOf[id], row.material.meantAsNothing, suppliers);
             if (row.material.basis == PriceBasis::ShelfAverage) {
                 const auto average = stores.stock.average(id);
                 origin.isShelfBare = !average;
@@ -64,11 +73,13 @@ std::unordered_map<base::Id, PricedMaterial> pricedMaterials(Stores& stores) {
                     price = average;
                     origin = {.kind = PriceOrigin::Kind::ShelfAverage};
                     freight = {}; // what was paid for it is in the average
+                    breaks.clear();
                 }
             }
             row.price = price;
             row.origin = std::move(origin);
             row.freight = freight;
+            row.breaks = std::move(breaks);
         }
         priced.emplace(id, std::move(row));
     }

@@ -57,6 +57,29 @@ TEST_F(PriceTest, isThatOfTheUsualPackThoughAnotherIsCheaper) {
     EXPECT_EQ(priced.origin, harbourLane(false));
 }
 
+TEST_F(PriceTest, hasTheFurtherPricesOfItsPack) {
+    auto offered = test::samplePack(stone, supplier);
+    offered.usual = true;
+    offered.prices = {{Count::of(1), cents(694)}, {Count::of(5), cents(640)}, {Count::of(20), {}}};
+    ASSERT_TRUE(book->save(offered));
+    const std::vector<catalogue::PriceBreak> five{{Count::of(5), cents(640)}};
+    EXPECT_EQ(priceOf(stone).breaks, five) << "one of 0 was not typed yet";
+    auto material = test::sampleStone();
+    material.id = stone;
+    material.meantAsNothing = true;
+    ASSERT_TRUE(book->save(material));
+    EXPECT_EQ(priceOf(stone).breaks.size(), 2U);
+    material.basis = PriceBasis::ShelfAverage;
+    ASSERT_TRUE(book->save(material));
+    EXPECT_EQ(priceOf(stone).breaks.size(), 2U) << "nothing lies on the shelf";
+    ASSERT_TRUE(book->moveStock(stone, 100, cents(50), "bought"));
+    EXPECT_TRUE(priceOf(stone).breaks.empty()) << "an average holds for any number";
+    material.basis = PriceBasis::Fixed;
+    material.fixedPrice = cents(1);
+    ASSERT_TRUE(book->save(material));
+    EXPECT_TRUE(priceOf(stone).breaks.empty());
+}
+
 TEST_F(PriceTest, isThatOfTheCheapestThingWithoutAUsualPack) {
     offer("bag of 10 gross", 1'440, cents(694), false);
     offer("bag of 50 gross", 7'200, cents(2'495), false);

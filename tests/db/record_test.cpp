@@ -65,7 +65,8 @@ TEST(Record, readsBackEveryValue) {
         units::UnitPrice{Money::fromMicros(6'940'000), units::Count::of(1'440)},
         {catalogue::PriceOrigin::Kind::Pack, true, "Harbour Lane Beads", "bag of 10 gross",
          *units::Date::parse("2026-10-12")},
-        {catalogue::FreightKind::Spread, units::Rate::fromPpm(1), Money::fromMicros(2), Money::fromMicros(3)}});
+        {catalogue::FreightKind::Spread, units::Rate::fromPpm(1), Money::fromMicros(2), Money::fromMicros(3)},
+        {{units::Count::of(4), Money::fromMicros(6'500'000)}, {units::Count::of(12), Money::fromMicros(6'100'000)}}});
     expectSame(catalogue::PricedMaterial{stone(), std::nullopt, {}});
 }
 
@@ -91,6 +92,7 @@ TEST(Record, readsWhereAPriceComesFromOutOfTheSentenceOfBefore) {
         record["format"] = 1;
         record["value"].erase("origin");
         record["value"].erase("freight");
+        record["value"].erase("breaks");
         record["value"]["material"].erase("meant_as_nothing");
         record["value"]["price_from"] = sentence;
         const auto read = db::records::read<catalogue::PricedMaterial>(record.dump());

@@ -55,6 +55,12 @@ struct Coster {
     PlainCost cost{};
     Whole n = line.quantity.value();
     Whole setOf = line.quantity.value(); ///< pieces that share the set of templates
+    std::map<base::Id, Whole> prices{};  ///< see PlainShare
+
+    Whole packPrice(const PricedMaterial& material) const {
+        const auto known = prices.find(material.material.id);
+        return known == prices.end() ? material.price->price.micros() : known->second;
+    }
 
     Whole add(Part part, std::size_t index, Whole amount) {
         cost.parts[{part, index}] = amount;
@@ -75,7 +81,7 @@ struct Coster {
     Whole sheetCost(const PricedMaterial& material, Whole cut, Whole shares, Whole over, Wide part = 1,
                     Wide whole = 1) const {
         const auto& sheet = material.material.sheet;
-        const Wide price = material.price->price.micros() * part;
+        const Wide price = packPrice(material) * part;
         const Wide per = material.price->per.value() * whole;
         if (sheet.form == catalogue::SheetForm::Roll) {
             const auto border = sheet.border + sheet.border;
@@ -122,6 +128,7 @@ struct Coster {
 
     PlainCost all(const PlainShare& share) {
         if (share.setPieces != 0) setOf = share.setPieces;
+        prices = share.prices;
         const auto& rates = book.shop.rates;
         const auto& press = book.bench.press;
         const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial);
@@ -134,7 +141,7 @@ struct Coster {
             const Whole count = line.first().stones[i].count.value();
             holes += count;
             stones += add(Part::Stone, i,
-                          even(Wide{count} * n * stone->price->price.micros() * kMillion,
+                          even(Wide{count} * n * packPrice(*stone) * kMillion,
                                Wide{stone->price->per.value()} * (kMillion - stone->material.stone.loss.ppm())));
         }
         Whole materials = stones;
@@ -156,7 +163,7 @@ struct Coster {
         }
         if (backing) materials += add(Part::Base, 0, sheetCost(*base, n, n, 1));
         if (base && !backing) {
-            materials += add(Part::BasePrice, 0, even(Wide{n} * base->price->price.micros(), base->price->per.value()));
+            materials += add(Part::BasePrice, 0, even(Wide{n} * packPrice(*base), base->price->per.value()));
             for (std::size_t i = 0; i < line.sizes.size(); ++i)
                 for (const auto& size : base->material.sizes)
                     if (size.name == line.sizes[i].size && size.extraCost != units::Money{})
@@ -166,12 +173,13 @@ struct Coster {
         bool isForOrder = false;
         const auto& packing = packingOf(line, book);
         for (std::size_t i = 0; i < packing.size(); ++i) {
-            const auto& price = *book.find(packing[i].material)->price;
+            const auto& material = *book.find(packing[i].material);
             if (packing[i].per == catalogue::PackingPer::Order)
                 isForOrder = true;
             else
-                packed += add(Part::PackingItem, i,
-                              even(Wide{n} * packing[i].amount.value() * price.price.micros(), price.per.value()));
+                packed +=
+                    add(Part::PackingItem, i,
+                        even(Wide{n} * packing[i].amount.value() * packPrice(material), material.price->per.value()));
         }
         if (isForOrder) paid += add(Part::OrderPacking, 0, share.packing);
 
@@ -423,8 +431,10 @@ void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& boo
         }
     for (const auto& [material, use] : packed) {
         const auto& [most, lines] = use;
-        const auto& price = *book.find(material)->price;
-        const Whole paid = even(Wide{most} * price.price.micros(), price.per.value());
+        const auto& priced = *book.find(material);
+        const auto known = shares[lines[0]].prices.find(material);
+        const Whole price = known == shares[lines[0]].prices.end() ? priced.price->price.micros() : known->second;
+        const Whole paid = even(Wide{most} * price, priced.price->per.value());
         Wide all = 0;
         for (const auto line : lines) all += costs[line];
         const auto split = [&](Whole amount, Whole PlainShare::*to) {
@@ -460,14 +470,63 @@ Whole piecesWith(const catalogue::Order& order, std::size_t line, auto is) {
     return sum;
 }
 
+/// What a pack of each material costs that an order takes, all of it together. Stones before their loss are added up,
+/// whole sheets line by line, one set of templates for those that share it.
+std::map<base::Id, Whole> packPrices(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                     layout::FitMemo& fits) {
+    std::map<base::Id, Wide> taken;
+    std::map<base::Id, Whole> once;
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        const auto& line = order.lines[i];
+        const auto& place = line.first();
+        const Whole n = line.quantity.value();
+        const Coster coster{line, book, fits};
+        for (const auto& stone : place.stones) taken[stone.material] += Wide{stone.count.value()} * n;
+        const auto sheets = [&](const PricedMaterial& material, Whole cut) {
+            taken[material.material.id] += up(cut, coster.perSheet(material.material.sheet));
+        };
+        if (const auto* tape = book.find(book.shop.usualTape)) sheets(*tape, up(n, tape->material.sheet.lifts));
+        bool isFirst = !place.templatesOnWall;
+        for (std::size_t k = 0; k < i; ++k) isFirst = isFirst && !areOneSet(place, order.lines[k].first(), book);
+        if (const auto* sheet = book.find(book.shop.usualTemplate); sheet && isFirst)
+            sheets(*sheet, static_cast<Whole>(place.stones.size()));
+        if (const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial)) {
+            if (base->material.kind == MaterialKind::Backing)
+                sheets(*base, n);
+            else
+                taken[line.baseMaterial] += n;
+        }
+        for (const auto& use : packingOf(line, book)) {
+            if (use.per == catalogue::PackingPer::Order)
+                once[use.material] = std::max(once[use.material], use.amount.value());
+            else
+                taken[use.material] += Wide{use.amount.value()} * n;
+        }
+    }
+    for (const auto& [material, amount] : once) taken[material] += amount;
+    std::map<base::Id, Whole> prices;
+    for (const auto& [id, amount] : taken) {
+        const auto& material = *book.find(id);
+        const Whole kept =
+            material.material.kind == MaterialKind::Stone ? kMillion - material.material.stone.loss.ppm() : kMillion;
+        const Whole packs = up(up(amount * kMillion, kept), material.price->per.value());
+        prices[id] = material.price->price.micros();
+        for (const auto& step : material.breaks)
+            if (packs >= step.from.value()) prices[id] = step.each.micros();
+    }
+    return prices;
+}
+
 /// What is done once for all of an order, with the lines by what they cost without it.
 void shareOrder(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits,
                 std::vector<PlainShare>& shares) {
     const auto& press = book.bench.press;
     const bool isWarmedOnce = shares.size() > 1 && press.warmUp != units::Duration{};
     std::vector<Whole> costs;
+    const auto prices = packPrices(order, book, fits);
     for (std::size_t i = 0; i < shares.size(); ++i) {
         auto& share = shares[i];
+        share.prices = prices;
         share.setPieces = piecesWith(order, i, [&](const auto& a, const auto& b) { return areOneSet(a, b, book); });
         share.counted = order.lines[i].quantity.value();
         if (book.shop.countsDesignOverLines)

@@ -33,9 +33,10 @@ struct PlainShare {
     std::int64_t cardFixed = 0;
     std::int64_t packing = 0;
     std::int64_t freight = 0;
-    std::int64_t setPieces = 0; ///< that share its set of templates; 0: its own alone
-    std::int64_t counted = 0;   ///< that say on which step of the mark-ups it is
-    std::int64_t warmUp = -1;   ///< below 0: it warms up the press by itself
+    std::int64_t setPieces = 0;                   ///< that share its set of templates; 0: its own alone
+    std::int64_t counted = 0;                     ///< that say on which step of the mark-ups it is
+    std::int64_t warmUp = -1;                     ///< below 0: it warms up the press by itself
+    std::map<base::Id, std::int64_t> prices = {}; ///< of a pack of what the order takes; of others that of one pack
 };
 
 /// The line must be one that costing takes.

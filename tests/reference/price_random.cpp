@@ -64,6 +64,9 @@ void drawMaterials(Draw& draw, PriceBook& book) {
         auto& priced = book.materials[idOf(name)];
         priced.price = units::UnitPrice{draw.money(30'000'000), Count::of(draw.from(1, 1440))};
         if (draw.once(2))
+            for (auto from = draw.from(2, 6); from < 40 && !draw.once(3); from += draw.from(1, 12))
+                priced.breaks.push_back({Count::of(from), draw.money(30'000'000)});
+        if (draw.once(2))
             priced.freight = {draw.once(2) ? FreightKind::Share : FreightKind::Spread, draw.share(400'000),
                               draw.money(20'000'000), Money::fromMicros(draw.from(10'000'000, 200'000'000))};
         auto& material = priced.material;

@@ -23,6 +23,20 @@ void onHoodie(CostCase& of) {
     of.line.sizes = {{"M", Count::of(5)}, {"2XL", Count::of(3)}};
 }
 
+/// The order takes 24 of them and five packs of Aqua; the usual pack of either says so.
+void atThePriceOfMany(CostCase& of) {
+    onHoodie(of);
+    auto prices = std::make_shared<needs::OrderPrices>();
+    const auto at = [&](const char* name, std::int64_t need, std::int64_t packs, std::int64_t each) {
+        auto& material = of.book.materials[idOf(name)];
+        material.breaks = {{Count::of(packs), cents(each)}, {Count::of(packs + 1), cents(each / 2)}};
+        (*prices)[idOf(name)] = {need, packs, {cents(each), material.price->per}};
+    };
+    at("Hoodie", 24, 24, 1279);
+    at("Aqua", 5'800, 5, 950);
+    of.share.prices = prices;
+}
+
 void onCustomersGarment(CostCase& of) {
     of.line.baseMaterial = {};
     of.line.customersGarment = true;
@@ -159,6 +173,7 @@ std::vector<CostCase> costCases() {
         {"one piece", 1, {}},
         {"a thousand and one", 1'001, {}},
         {"hoodie with sizes", 24, {onHoodie}},
+        {"at the price of many packs", 24, {atThePriceOfMany}},
         {"customer's garment", 10, {onCustomersGarment}},
         {"customer's garment, templates on the wall, card fee", 10, {onCustomersGarment, onTheWall, withCardFee}},
         {"rolls", 24, {rolls}},

@@ -151,6 +151,15 @@ Done checkTogether(const Material& material) {
     return {};
 }
 
+Done checkTogether(const PricedMaterial& priced) {
+    units::Count least = units::Count::of(2);
+    for (const auto& step : priced.breaks) {
+        if (step.from < least) return wrongField(Fault::NotAscending, priced.material.name, Term::PricesOfMorePacks);
+        least = step.from + units::Count::of(1);
+    }
+    return {};
+}
+
 Done checkTogether(const Pack& pack) { return checkFromOne(pack.name, Term::Price, pack.prices); }
 
 Done checkTogether(const Shop& shop) {

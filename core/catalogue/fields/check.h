@@ -30,6 +30,7 @@ base::Done checkTogether(const T&) {
 }
 base::Done checkTogether(const Material& material);
 base::Done checkTogether(const Pack& pack);
+base::Done checkTogether(const PricedMaterial& priced);
 base::Done checkTogether(const Shop& shop);
 base::Done checkTogether(const Customer& customer);
 base::Done checkTogether(const Design& design);

@@ -209,6 +209,9 @@ const Object& objectOf<PricedMaterial>() {
                                        .cameWith({{"priced-material", 3}})
                                        .standingFor(Freight{}, "nothing")
                                        .asOneCause(),
+                                   field<&T::breaks>("breaks", Term::PricesOfMorePacks, Length{50})
+                                       .cameWith({{"priced-material", 4}})
+                                       .standingFor(std::vector<PriceBreak>{}, "none"),
                                    field<&T::material>("material", Term::Material),
                                }};
     return object;

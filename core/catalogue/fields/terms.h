@@ -129,6 +129,7 @@ namespace sp::catalogue::fields {
     X(PriceRules)                                                                                                      \
     X(PriceWithTemplatesCut)                                                                                           \
     X(Prices)                                                                                                          \
+    X(PricesOfMorePacks)                                                                                               \
     X(QuantitiesOfTheLadder)                                                                                           \
     X(Quantity)                                                                                                        \
     X(QuantityOfAMarkUp)                                                                                               \

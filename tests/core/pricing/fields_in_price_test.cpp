@@ -64,6 +64,7 @@ PriceBook fullBook() {
     for (const auto* name : {"Aqua", "Hoodie"})
         book.materials[sample::idOf(name)].freight = {catalogue::FreightKind::Spread, Rate::fromPercent(3),
                                                       sample::cents(750), sample::cents(6'000)};
+    book.materials[sample::idOf("Hoodie")].breaks = {{Count::of(5), sample::cents(1275)}};
     book.materials[sample::idOf("Jet")].freight = {catalogue::FreightKind::Share, Rate::fromPercent(5),
                                                    sample::cents(900), sample::cents(8'000)};
     return book;
