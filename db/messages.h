@@ -91,6 +91,7 @@ namespace sp::db {
     X(MaterialIsUsual, Conflict)                                                                                       \
     X(SupplierOfKit, Conflict)                                                                                         \
     X(DesignOfKit, Conflict)                                                                                           \
+    X(PlannedBelowSold, Invalid)                                                                                       \
     X(MaterialGone, NotFound)                                                                                          \
     X(SupplierGone, NotFound)                                                                                          \
     X(CustomerGone, NotFound)                                                                                          \

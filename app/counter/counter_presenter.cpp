@@ -182,6 +182,7 @@ void CounterPresenter::takeDesign() {
         place.height = design->height;
         place.stones = design->stones;
         place.templatesOnWall = design->templatesOnWall;
+        place.plannedPieces = design->plannedPieces;
     });
     saveDraft();
     Q_EMIT lineShown();

@@ -466,7 +466,9 @@ void LinePanel::refreshBench() {
         tr("%1 for %2").arg(m_formatter.duration(minutes), m_formatter.count(m_presenter.line().quantity)));
     QStringList notes;
     if (const auto first = m_presenter.sharesSetWith()) notes << tr("Made with the set of line %1.").arg(*first + 1);
-    if (m_presenter.place()->templatesOnWall) notes << tr("Templates on the wall: no set-up charged.");
+    if (m_presenter.place()->templatesOnWall)
+        notes << (priced->cost.paidOff.isZero() ? tr("Templates on the wall: no set-up charged.")
+                                                : tr("Templates on the wall: each piece bears its share of the set."));
     const auto& press = m_presenter.prices().bench.press;
     if (!press.secondPressShare.isZero())
         notes << tr("A second press of %1 in %2 of the pieces.")

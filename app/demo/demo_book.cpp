@@ -36,8 +36,8 @@ class Scenario {
 
     Done fill() {
         for (const auto step : {&Scenario::suppliers, &Scenario::stones, &Scenario::sheets, &Scenario::blanks,
-                                &Scenario::packing, &Scenario::designs, &Scenario::packCrest, &Scenario::kits,
-                                &Scenario::customers, &Scenario::shop, &Scenario::bench})
+                                &Scenario::packing, &Scenario::designs, &Scenario::packCrest, &Scenario::planClover,
+                                &Scenario::kits, &Scenario::customers, &Scenario::shop, &Scenario::bench})
             if (auto ok = (this->*step)(); !ok) return ok;
         return {};
     }
@@ -234,6 +234,18 @@ class Scenario {
             !ok)
             return ok;
         return design("Clover row", inches(8), sixteenths(20), "Tote bag, canvas", false, {{"Emerald SS10", 264}});
+    }
+
+    /// Its set is paid off over a season.
+    Done planClover() {
+        auto designs = m_book.designs();
+        if (!designs) return fail(designs.error());
+        for (auto& design : *designs) {
+            if (design.id != id("Clover row")) continue;
+            design.plannedPieces = Count::of(120);
+            return keep(design.name, m_book.save(design));
+        }
+        return {};
     }
 
     /// Hoodies are folded in tissue and go out in one carton.

@@ -14,6 +14,7 @@
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/needs/sheet_use.h"
+#include "core/pricing/paid_off_sets.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -113,11 +114,15 @@ void DesignsPage::buildCard(QWidget* card) {
     desk::place(*grid, 1, 0, 2, tr("Goes &on, as a rule"), m_base, "designBase");
     desk::place(*grid, 1, 2, 1, tr("Art t&ime"), m_art, "designArt", tr("empty: the bench standard"));
     desk::place(*grid, 1, 3, 1, tr("&Planned pieces"), m_planned, "designPlanned",
-                tr("spread the templates over them"));
+                tr("the set of templates is paid off over them"));
     desk::place(*grid, 2, 0, 3, tr("Not&e"), m_note, "designNote");
     grid->addWidget(m_onWall, 2, 3, Qt::AlignBottom);
     for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
     column->addLayout(grid);
+    m_paidOff = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    m_paidOff->setObjectName(QStringLiteral("designPaidOff"));
+    m_paidOff->setWordWrap(true);
+    column->addWidget(m_paidOff);
     m_stones = new DesignStones(m_presenter, m_formatter, this);
     column->addWidget(m_stones);
     m_total = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
@@ -253,6 +258,7 @@ void DesignsPage::load() {
     loadBases();
     m_base->setCurrent(design->usualBase.isNone() ? QVariant() : QVariant::fromValue(design->usualBase));
     m_onWall->setChecked(design->templatesOnWall);
+    showPaidOff(*design);
     m_stones->load();
     loadPacking(*design);
     std::int64_t holes = 0;
@@ -265,6 +271,21 @@ void DesignsPage::load() {
             .arg(m_formatter.count(units::Count::of(holes))));
     showSheet();
     showDrawing();
+}
+
+/// How far its set of templates is paid off.
+void DesignsPage::showPaidOff(const catalogue::Design& design) {
+    const auto& sets = m_presenter.session().prices({}).sets;
+    const auto set = sets.find(design.id);
+    m_paidOff->setVisible(design.plannedPieces && set != sets.end());
+    if (!design.plannedPieces || set == sets.end()) return;
+    const auto sold =
+        tr("%1 of %2 pieces sold").arg(m_formatter.count(set->second.sold), m_formatter.count(*design.plannedPieces));
+    m_paidOff->setText(set->second.cost
+                           ? tr("%1; %2 of %3 paid for the set of templates.")
+                                 .arg(sold, m_formatter.money(pricing::paidOf(set->second, *design.plannedPieces)),
+                                      m_formatter.money(set->second.cost->total()))
+                           : tr("%1; what the set of templates costs is kept once a job of it is agreed.").arg(sold));
 }
 
 void DesignsPage::showSheet() {

@@ -46,6 +46,7 @@ class DesignsPage : public desk::ListPage {
     void load() override;
     void loadBases();
     void loadPacking(const catalogue::Design& design);
+    void showPaidOff(const catalogue::Design& design);
     void showSheet();
     QLayout* buildDrawing();
     void showDrawing();
@@ -64,6 +65,7 @@ class DesignsPage : public desk::ListPage {
     desk::ChoiceField* m_base = nullptr;
     QCheckBox* m_onWall = nullptr;
     desk::CountField* m_planned = nullptr;
+    desk::TextLabel* m_paidOff = nullptr;
     desk::DurationField* m_art = nullptr;
     desk::WordField* m_note = nullptr;
     DesignStones* m_stones = nullptr;

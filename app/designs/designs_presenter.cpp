@@ -37,6 +37,7 @@ QString DesignsPresenter::edit(const std::function<void(catalogue::Design&)>& wo
     if (!design) return {};
     auto edited = *design;
     work(edited);
+    if (!edited.plannedPieces) edited.setCost.reset(); // a plan that is made later is for another set
     if (edited == *design) return {};
     const auto saved = m_session.attempt([&](db::Book& book) { return book.save(edited); });
     return saved ? QString() : words::sentence(saved.error());
@@ -72,6 +73,7 @@ void DesignsPresenter::duplicate() {
     copy.id = {};
     copy.name = freeName(tr("%1 copy").arg(QString::fromStdString(design->name))).toStdString();
     copy.templatesOnWall = false;
+    copy.setCost.reset();
     save(std::move(copy));
 }
 

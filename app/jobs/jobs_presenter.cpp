@@ -2,6 +2,7 @@
 #include "app/jobs/jobs_presenter.h"
 
 #include "app/words/words.h"
+#include "core/pricing/paid_off_sets.h"
 
 #include <algorithm>
 #include <map>
@@ -144,8 +145,11 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
     const auto id = job->id;
     auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
     if (!quote) return base::fail(quote.error());
-    auto changes = pricing::comparePrices(quote->order, *quote->frozen, m_session.prices(quote->order.customer),
-                                          m_session.fits(), style, quote->sealedTotal);
+    auto today = m_session.prices(quote->order.customer);
+    // What this order itself has paid off since is no change of its price.
+    if (db::isAgreedTo(quote->stage)) pricing::takeOutSold(today, quote->order);
+    auto changes =
+        pricing::comparePrices(quote->order, *quote->frozen, today, m_session.fits(), style, quote->sealedTotal);
     if (changes && quote->result && quote->result->figures.lines.size() == changes->lines.size())
         for (std::size_t i = 0; i < changes->lines.size(); ++i) {
             const auto& given = quote->result->figures.lines[i];

@@ -126,6 +126,13 @@ class CostWords {
     QString sheetRule(const CostNode& node, const PricedMaterial& material, const QString& what) const;
     QString tapeRule(const CostNode& node) const;
     QString templateRule(const CostNode& node) const;
+    QString setRule(const CostNode& node) const;
+    /// Whether what is done once for the set of a place is done by this line.
+    bool isWorkedOn(std::size_t place) const {
+        const bool isPaidOff =
+            !m_sheet.sets.empty() && !m_sheet.sets[place].planned.isZero() && m_sheet.sets[place].holdsWork;
+        return !m_line.places[place].templatesOnWall && !isPaidOff;
+    }
     /// Where lines share a set, what of it this one bears.
     QString ofSet(const CostNode& node, const QString& whole) const {
         if (!node.formula.find(Operand::SetPieces)) return whole;
@@ -233,6 +240,8 @@ QString CostWords::label(const CostNode& node) const {
     case Part::Stone: return atPlace(shown(stoneOf(node).material.name), m_stones[node.index].place);
     case Part::Tape: return atPlace(tr("Tape"), node.index);
     case Part::Template: return atPlace(tr("Templates"), node.index);
+    case Part::SetTemplates: return atPlace(tr("Templates, paid off"), node.index);
+    case Part::SetWork: return atPlace(tr("Art and cutting, paid off"), node.index);
     case Part::Base: return isOnBlank() ? tr("Blanks") : atPlace(tr("Backing"), node.index);
     case Part::BasePrice: return shown(priced(m_line.baseMaterial).material.name);
     case Part::SizeExtra: return tr("Extra for size %1").arg(shown(m_line.sizes[node.index].size));
@@ -309,6 +318,21 @@ QString CostWords::templateRule(const CostNode& node) const {
                      .arg(whole, in<Count>(node, Operand::PlannedPiecesHere), in<Count>(node, Operand::PlannedPieces)));
 }
 
+/// "6.50, what the set cost when it was cut, × 12 of 100 planned pieces; 88 of them sold before".
+QString CostWords::setRule(const CostNode& node) const {
+    const auto& set = m_sheet.sets[node.index];
+    const auto cost = in<Money>(node, Operand::SetCost);
+    const auto planned = in<Count>(node, Operand::PlannedPieces);
+    if (set.carried.isZero()) return tr("%1 for the set: its %2 planned pieces are sold").arg(cost, planned);
+    auto how = (set.isKept ? tr("%1, what it cost when the set was cut, × %2 of %3 planned pieces")
+                           : tr("%1, what it costs for the set today, × %2 of %3 planned pieces"))
+                   .arg(cost, in<Count>(node, Operand::PlannedPiecesHere), planned);
+    if (!set.sold.isZero()) how = tr("%1, of which %2 are sold").arg(how, plain(set.sold));
+    if (!node.formula.find(Operand::SetPieces)) return how;
+    return tr("%1, × %2 of the %3 pieces of the design in this order")
+        .arg(how, in<Count>(node, Operand::Pieces), in<Count>(node, Operand::SetPieces));
+}
+
 /// "10 s a piece + 2 s a colour × 3": how long a step takes for designs at some places.
 QString CostWords::timesAt(Step step, std::span<const catalogue::Placement> places) const {
     const auto& standard = m_book.bench.of(step);
@@ -336,7 +360,7 @@ QString CostWords::stepRule(const CostNode& node) const {
         times << timesAt(step, places);
     else
         for (std::size_t i = 0; i < places.size(); ++i)
-            if (!once || !places[i].templatesOnWall)
+            if (!once || isWorkedOn(i))
                 times << tr("%1: %2", "a place and the times of a step there")
                              .arg(atPlace(i), timesAt(step, places.subspan(i, 1)));
     auto how = ofSet(node, times.join(QStringLiteral("; ")));
@@ -409,6 +433,8 @@ QString CostWords::rule(const CostNode& node) const {
     case Part::Stone: return stoneRule(node);
     case Part::Tape: return tapeRule(node);
     case Part::Template: return templateRule(node);
+    case Part::SetTemplates:
+    case Part::SetWork: return setRule(node);
     case Part::Base:
         if (isOnBlank()) return tr("the sum of the parts");
         return sheetRule(node, priced(m_line.baseMaterial), pieces(m_line.quantity));

@@ -167,6 +167,9 @@ Source sourceOf(db::Fault fault) {
     case DesignOfKit:
         return {QT_TRANSLATE_NOOP(
             "Db", "The kit “%1” is made for this design; remove that kit or make it for another first.")};
+    case PlannedBelowSold:
+        return {QT_TRANSLATE_NOOP(
+            "Db", "%1 planned pieces are fewer than the %2 that are sold already; plan as many at least, or none.")};
     case MaterialGone: return {QT_TRANSLATE_NOOP("Db", "This material is no longer in the book; add it anew.")};
     case SupplierGone: return {QT_TRANSLATE_NOOP("Db", "This supplier is no longer in the book; add it anew.")};
     case CustomerGone: return {QT_TRANSLATE_NOOP("Db", "This customer is no longer in the book; choose another.")};

@@ -16,6 +16,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case AllowanceOfTheHoles: return {QT_TRANSLATE_NOOP("Terms", "allowance of the holes")};
     case Amount: return {QT_TRANSLATE_NOOP("Terms", "amount")};
     case AmountInAPack: return {QT_TRANSLATE_NOOP("Terms", "amount in a pack")};
+    case ArtAndCuttingPaidOff: return {QT_TRANSLATE_NOOP("Terms", "art and cutting paid off")};
     case ArtTime: return {QT_TRANSLATE_NOOP("Terms", "art time")};
     case AtNoCharge: return {QT_TRANSLATE_NOOP("Terms", "at no charge")};
     case Base: return {QT_TRANSLATE_NOOP("Terms", "base")};
@@ -37,6 +38,9 @@ Source sourceOf(catalogue::fields::Term term) {
     case ColumnsOfThePriceList: return {QT_TRANSLATE_NOOP("Terms", "columns of the price list")};
     case Contents: return {QT_TRANSLATE_NOOP("Terms", "contents")};
     case Cost: return {QT_TRANSLATE_NOOP("Terms", "cost")};
+    case CostOfArtAndCutting: return {QT_TRANSLATE_NOOP("Terms", "cost of art and cutting")};
+    case CostOfTheSet: return {QT_TRANSLATE_NOOP("Terms", "cost of the set of templates")};
+    case CostOfTheTemplates: return {QT_TRANSLATE_NOOP("Terms", "cost of the templates")};
     case CountsOfTheDrawing: return {QT_TRANSLATE_NOOP("Terms", "counts of the drawing")};
     case Currency: return {QT_TRANSLATE_NOOP("Terms", "currency")};
     case Customer: return {QT_TRANSLATE_NOOP("Terms", "customer")};
@@ -119,6 +123,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Paper: return {QT_TRANSLATE_NOOP("Terms", "paper")};
     case PaymentItTakesBack: return {QT_TRANSLATE_NOOP("Terms", "payment it takes back")};
     case PiecesOfADesignTogether: return {QT_TRANSLATE_NOOP("Terms", "pieces of a design counted together")};
+    case PiecesSold: return {QT_TRANSLATE_NOOP("Terms", "pieces sold")};
     case PlaceOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "place on the piece")};
     case PlacesOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "places on the piece")};
     case PlaceOfTheCertificate: return {QT_TRANSLATE_NOOP("Terms", "place of the certificate")};
@@ -213,6 +218,7 @@ struct CauseWords {
 constexpr std::array kCauses{
     CauseWords{catalogue::fields::Term::AllowanceForGarments,
                QT_TRANSLATE_NOOP("Terms", "Allowance for a customer's garment")},
+    CauseWords{catalogue::fields::Term::ArtAndCuttingPaidOff, QT_TRANSLATE_NOOP("Terms", "Art and cutting paid off")},
     CauseWords{catalogue::fields::Term::BenchHoursOfAMonth, QT_TRANSLATE_NOOP("Terms", "Bench hours a month")},
     CauseWords{catalogue::fields::Term::BenchTimes, QT_TRANSLATE_NOOP("Terms", "Bench times")},
     CauseWords{catalogue::fields::Term::CardFee, QT_TRANSLATE_NOOP("Terms", "Card fee")},

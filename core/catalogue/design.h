@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/design_set.h"
 #include "core/catalogue/packing.h"
 #include "core/units/count.h"
 #include "core/units/duration.h"
@@ -33,12 +34,13 @@ struct Design {
     units::Length height;
     std::vector<StoneCount> stones;
     bool templatesOnWall = false;              ///< cut already: no art, no cutting to charge
-    std::optional<units::Count> plannedPieces; ///< spread the templates over so many pieces instead of one job
+    std::optional<units::Count> plannedPieces; ///< pay the set of templates off over so many pieces instead of one job
     base::Id usualBase;                        ///< backing or blank it goes on unless told otherwise; may be none
     std::optional<units::Duration> artTime;    ///< instead of the bench standard's
     /// Its own, instead of the shop's; empty: it goes out without any. None: as the shop packs.
     std::optional<std::vector<PackingUse>> packing;
     std::string note;
+    std::optional<SetCost> setCost; ///< see DesignSet; only of one with planned pieces
 
     friend bool operator==(const Design&, const Design&) = default;
 };

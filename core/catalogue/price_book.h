@@ -3,6 +3,7 @@
 
 #include "core/catalogue/bench.h"
 #include "core/catalogue/customer.h"
+#include "core/catalogue/design_set.h"
 #include "core/catalogue/material.h"
 #include "core/catalogue/shop.h"
 #include "core/units/unit_price.h"
@@ -51,6 +52,7 @@ struct PriceBook {
     BenchStandards bench;
     std::unordered_map<base::Id, PricedMaterial> materials;
     std::optional<Customer> customer;
+    std::unordered_map<base::Id, DesignSet> sets; ///< by design, of those with planned pieces
 
     const PricedMaterial* find(const base::Id& id) const {
         const auto found = materials.find(id);

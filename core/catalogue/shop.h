@@ -154,6 +154,7 @@ struct Shop {
     bool ladderOnSheet = true;
     bool offersMoreOnSheet = false;    ///< the sheet says where more pieces come to less
     bool countsDesignOverLines = true; ///< the mark-up goes by a design's pieces over all lines of an order
+    bool paysOffWork = false;          ///< where a set is paid off over planned pieces, so are its art and cutting
     base::Id usualTape;                ///< the tape every line is lifted with; none: no tape is charged
     base::Id usualTemplate;            ///< the sheet templates are cut from; none: no template is charged
     std::vector<PackingUse> packing;   ///< what goes with every piece and every order, unless a design has its own

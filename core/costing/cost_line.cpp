@@ -79,6 +79,7 @@ class Adder {
         m_in.above += amount;
         if (row.tags & tag::kFallsAway) m_cost.setUp += amount;
         if (row.tags & tag::kPaidOut) m_cost.outOfPocket += amount;
+        if (row.tags & tag::kPaysOff) m_cost.paidOff += amount;
         if (row.tags & tag::kLabour) m_cost.labour += amount;
         if (!(row.tags & (tag::kLostMaterial | tag::kLostWork))) return;
         if (m_in.line.isCharge()) return; // it is sold as it is: nothing is made that could be spoiled
@@ -138,6 +139,7 @@ base::Result<CostSheet> costLine(const catalogue::OrderLine& line, const catalog
                                  layout::FitMemo& fits, const OrderShare& share, std::int64_t rules) {
     CostSheet sheet;
     sheet.needs = share.prices;
+    sheet.sets = share.sets;
     auto takes = requirementsOf(line, book, fits, share);
     if (auto ok = cost(line, book, std::move(takes), share, rules, sheet, &sheet.nodes); !ok)
         return base::fail(ok.error());
@@ -157,6 +159,26 @@ base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catal
     auto takes = requirementsOf(line, book, fits, share);
     if (!takes) return base::fail(takes.error());
     return costFigures(line, book, std::move(*takes), share, rules);
+}
+
+base::Result<catalogue::SetCost> setCostOf(const catalogue::OrderLine& line, std::size_t place,
+                                           const catalogue::PriceBook& book, layout::FitMemo& fits,
+                                           const OrderShare& share) {
+    auto alone = line;
+    alone.places = {line.places[place]};
+    alone.first().templatesOnWall = false;
+    alone.first().plannedPieces.reset();
+    alone.quantity = units::Count::of(1);
+    alone.sizes.clear();
+    OrderShare itsOwn;
+    itsOwn.prices = share.prices;
+    const auto sheet = costLine(alone, book, fits, itsOwn);
+    if (!sheet) return base::fail(sheet.error());
+    catalogue::SetCost cost;
+    for (const auto& node : sheet->nodes)
+        if (node.part == Part::Template || node.part == Part::FreightOnTemplate) cost.templates += node.amount;
+    cost.work = sheet->setUp - cost.templates;
+    return cost;
 }
 
 } // namespace sp::costing

@@ -35,4 +35,10 @@ base::Result<LineCost> costFigures(const catalogue::OrderLine& line, const catal
                                    layout::FitMemo& fits, const OrderShare& share = {},
                                    std::int64_t rules = catalogue::kRulesVersion);
 
+/// What the set of a place of the line would cost today, whole: the parts of it that fall away with the templates on
+/// the wall, as a job by itself; the templates at the price of `share`. Errors: as costLine.
+base::Result<catalogue::SetCost> setCostOf(const catalogue::OrderLine& line, std::size_t place,
+                                           const catalogue::PriceBook& book, layout::FitMemo& fits,
+                                           const OrderShare& share = {});
+
 } // namespace sp::costing

@@ -16,9 +16,14 @@ enum class Part : std::uint8_t {
     Stone, ///< pieces × stones a piece ÷ (1 − loss) × price; index: which of the line's stones, place by place
     Tape, ///< index of this and what else is for a place: which of the line's; by position pieces ÷ lifts ÷ to a sheet
           ///< × price; else whole sheets, or length off a roll, × price
-    /// One for each colour, as tape, × pieces of the set up to the plan ÷ planned pieces, × pieces ÷ pieces of the
-    /// set; nothing on the wall.
+    /// One for each colour, as tape, × pieces ÷ pieces of the set; nothing on the wall. Of a one-off, and before rules
+    /// 3, × pieces of the set up to the plan ÷ planned pieces.
     Template,
+    /// Where the set is paid off over planned pieces, with its templates on the wall too; index as tape: what the
+    /// templates cost when they were cut × pieces of the order that bear a share ÷ planned pieces, × pieces ÷ pieces of
+    /// the design in the order.
+    SetTemplates,
+    SetWork,   ///< likewise: what its art and cutting cost, where they are paid off too
     Base,      ///< backing, as tape with one lift; of a blank the sum of:
     BasePrice, ///< pieces × price of the blank
     SizeExtra, ///< pieces of the size × its extra cost; index: which of the line's sizes
@@ -67,6 +72,7 @@ enum class Operand : std::uint8_t {
     PlannedPieces,      ///< Count: over which the templates are spread
     PlannedPiecesHere,  ///< Count: of them on this line
     SetPieces,          ///< Count: pieces of all lines that share a set
+    SetCost,            ///< Money: of what of the whole set is paid off
     SizePieces,         ///< Count: pieces of a size of the blank
     SizeExtra,          ///< Money: what that size costs beyond the blank's price
     PackingAPiece,      ///< Count: of a packing material with each piece

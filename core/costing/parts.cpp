@@ -22,6 +22,7 @@ using tag::kOfPacking;
 using tag::kOnce;
 using tag::kOnCharge;
 using tag::kPaidOut;
+using tag::kPaysOff;
 using units::Count;
 using units::Fraction;
 
@@ -90,7 +91,7 @@ constexpr auto tape = [](const auto& term, In in, std::size_t i) {
 };
 
 bool sharesSet(In in, std::size_t place) {
-    return !in.share.setPieces.empty() && in.share.setPieces[place] != in.pieces();
+    return !in.share.setPieces.empty() && in.share.setPieces[place] != in.pieces() && in.isCut(place);
 }
 
 /// What the line bears of what is done once for a set.
@@ -106,10 +107,28 @@ constexpr auto templates = [](const auto& term, In in, std::size_t i) {
     if (place.templatesOnWall) return term.nothing();
     const auto cuts = [&](const auto& how) { return how(Operand::Cuts, Count::of(takes.use.cut)); };
     const auto whole = sheetCost(term, in, takes, *in.takes.materials.templates, cuts, cuts);
-    if (!place.plannedPieces) return ofSet(term, in, i, whole);
+    if (!place.plannedPieces || !in.share.sets.empty()) return ofSet(term, in, i, whole);
     const auto here = std::min(sharesSet(in, i) ? in.share.setPieces[i] : in.pieces(), *place.plannedPieces);
     return ofSet(term, in, i,
                  whole * term(Operand::PlannedPiecesHere, here) / term(Operand::PlannedPieces, *place.plannedPieces));
+};
+
+/// What the line bears of a set that is paid off.
+template<class Term>
+auto shareOfSet(const Term& term, In in, std::size_t place, units::Money cost) {
+    const auto& set = *in.paidOff(place);
+    auto share = term(Operand::SetCost, cost) * term(Operand::PlannedPiecesHere, set.carried) /
+                 term(Operand::PlannedPieces, set.planned);
+    if (set.ofPieces == in.pieces()) return share;
+    return std::move(share) * term(Operand::Pieces, in.pieces()) / term(Operand::SetPieces, set.ofPieces);
+}
+
+constexpr auto setTemplates = [](const auto& term, In in, std::size_t i) {
+    return shareOfSet(term, in, i, in.paidOff(i)->cost.templates);
+};
+
+constexpr auto setWork = [](const auto& term, In in, std::size_t i) {
+    return shareOfSet(term, in, i, in.paidOff(i)->cost.work);
 };
 
 constexpr auto backing = [](const auto& term, In in, std::size_t i) {
@@ -188,15 +207,22 @@ constexpr auto orderFreight = [](const auto& term, In in, std::size_t) {
     return term(Operand::OrderFreight, in.share.freight);
 };
 
-bool isCutAt(In in, std::size_t place) { return !in.line.places[place].templatesOnWall; }
+/// Whether templates are paid for by this job; those that hang on the wall are named with nothing.
+bool paysTemplates(In in, std::size_t place) { return in.takes.materials.templates && !in.paidOff(place); }
+
+bool hasFreightOnTemplate(In in, std::size_t place) {
+    return paysTemplates(in, place) && !in.line.places[place].templatesOnWall &&
+           in.carriesFreight(in.takes.materials.templates);
+}
 
 bool hasFreight(In in, std::size_t) {
     const auto& found = in.takes.materials;
     const auto carries = [&](const needs::LineTake& take) { return in.carriesFreight(take.material); };
-    const bool isCut = std::ranges::any_of(in.line.places, [](const auto& place) { return !place.templatesOnWall; });
+    bool isOnTemplates = false;
+    for (std::size_t i = 0; i < in.line.places.size(); ++i)
+        isOnTemplates = isOnTemplates || hasFreightOnTemplate(in, i);
     return std::ranges::any_of(found.stones, carries) || std::ranges::any_of(found.packing, carries) ||
-           (in.carriesFreight(found.tape) && !in.line.isCharge()) || in.carriesFreight(found.base) ||
-           (in.carriesFreight(found.templates) && isCut);
+           (in.carriesFreight(found.tape) && !in.line.isCharge()) || in.carriesFreight(found.base) || isOnTemplates;
 }
 
 /// Sums what `of` says for each of the line's places that `counts`; one must.
@@ -204,12 +230,12 @@ template<class Of, class Counts>
 auto sumOfPlaces(In in, Of of, Counts counts) {
     std::optional<decltype(of(std::size_t{0}))> sum;
     for (std::size_t i = 0; i < in.line.places.size(); ++i)
-        if (counts(in.line.places[i])) sum = sum ? std::move(*sum) + of(i) : of(i);
+        if (counts(i)) sum = sum ? std::move(*sum) + of(i) : of(i);
     return std::move(*sum);
 }
 template<class Of>
 auto sumOfPlaces(In in, Of of) {
-    return sumOfPlaces(in, of, [](const catalogue::Placement&) { return true; });
+    return sumOfPlaces(in, of, [](std::size_t) { return true; });
 }
 
 template<class Term>
@@ -265,7 +291,7 @@ auto stepTime(const How& how, In in, Step step) {
             return stepTimeAt(how, in, step, i, places.subspan(i, 1),
                               [&](const auto& term) { return cycles(term, in, i); });
         },
-        [&](const auto& place) { return !catalogue::isOncePerJob(step) || !place.templatesOnWall; });
+        [&](std::size_t i) { return !catalogue::isOncePerJob(step) || in.isCut(i); });
 }
 
 constexpr auto labour = [](const auto& term, In in, std::size_t i) {
@@ -340,15 +366,13 @@ constexpr auto pressWearOfPieces = [](const auto& term, In in, std::size_t) {
 
 template<class Term>
 auto holes(const Term& term, In in) {
-    const auto isCut = [](const catalogue::Placement& place) { return !place.templatesOnWall; };
     bool isShared = false;
-    for (std::size_t i = 0; i < in.line.places.size(); ++i)
-        isShared = isShared || (isCut(in.line.places[i]) && sharesSet(in, i));
+    for (std::size_t i = 0; i < in.line.places.size(); ++i) isShared = isShared || sharesSet(in, i);
     if (!isShared) return term(Operand::Holes, Count::of(in.takes.holes()));
     return sumOfPlaces(
         in,
         [&](std::size_t i) { return ofSet(term, in, i, term(Operand::Holes, Count::of(in.takes.places[i].holes))); },
-        isCut);
+        [&](std::size_t i) { return in.isCut(i); });
 }
 
 constexpr auto cutterWear = [](const auto& term, In in, std::size_t) {
@@ -403,8 +427,10 @@ constexpr auto cardFee = [](const auto& term, In in, std::size_t) {
 bool isOnBlank(In in, std::size_t) { return in.takes.materials.base && !in.takes.materials.isOnBacking(); }
 bool isForOrder(const needs::LineTake& take) { return take.need.kind == needs::NeedKind::ForOrder; }
 std::size_t placesOf(In in) { return in.line.places.size(); }
-bool isCut(In in) {
-    return std::ranges::any_of(in.line.places, [](const auto& place) { return !place.templatesOnWall; });
+bool isAnyCut(In in, std::size_t) {
+    for (std::size_t i = 0; i < in.line.places.size(); ++i)
+        if (in.isCut(i)) return true;
+    return false;
 }
 bool hasTime(In in, std::size_t step) { return !in.takes.bench.of(static_cast<Step>(step)).isZero(); }
 /// The steps done once come first, packing is the last.
@@ -419,9 +445,13 @@ constexpr std::array kTable{
     leaf(
         Part::Tape, Part::Job, kPaidOut | kLostMaterial, tape,
         [](In in, std::size_t) { return in.takes.materials.tape != nullptr; }, placesOf),
+    leaf(Part::Template, Part::Job, kOnce | kPaidOut | kFallsAway, templates, paysTemplates, placesOf),
     leaf(
-        Part::Template, Part::Job, kOnce | kPaidOut | kFallsAway, templates,
-        [](In in, std::size_t) { return in.takes.materials.templates != nullptr; }, placesOf),
+        Part::SetTemplates, Part::Job, kPaidOut | kPaysOff, setTemplates,
+        [](In in, std::size_t i) { return in.paidOff(i) != nullptr; }, placesOf),
+    leaf(
+        Part::SetWork, Part::Job, kPaysOff, setWork,
+        [](In in, std::size_t i) { return in.paidOff(i) && !in.paidOff(i)->cost.work.isZero(); }, placesOf),
     leaf(
         Part::Base, Part::Job, kPaidOut | kLostMaterial, backing,
         [](In in, std::size_t) { return in.takes.materials.isOnBacking(); }, placesOf),
@@ -445,10 +475,8 @@ constexpr std::array kTable{
     leaf(
         Part::FreightOnTape, Part::Freight, kPaidOut | kLostMaterial, tapeFreight,
         [](In in, std::size_t) { return in.carriesFreight(in.takes.materials.tape); }, placesOf),
-    leaf(
-        Part::FreightOnTemplate, Part::Freight, kOnce | kPaidOut | kFallsAway, templateFreight,
-        [](In in, std::size_t i) { return isCutAt(in, i) && in.carriesFreight(in.takes.materials.templates); },
-        placesOf),
+    leaf(Part::FreightOnTemplate, Part::Freight, kOnce | kPaidOut | kFallsAway, templateFreight, hasFreightOnTemplate,
+         placesOf),
     leaf(
         Part::FreightOnBase, Part::Freight, kPaidOut | kLostMaterial, backingFreight,
         [](In in, std::size_t) {
@@ -485,7 +513,7 @@ constexpr std::array kTable{
          [](In in, std::size_t) { return in.book.bench.press.testPresses > 0; }),
     sum(Part::Wear),
     losing(leaf(Part::PressWear, Part::Wear, kLostWork, pressWear), pressWearOfPieces),
-    leaf(Part::CutterWear, Part::Wear, kOnce | kFallsAway, cutterWear, [](In in, std::size_t) { return isCut(in); }),
+    leaf(Part::CutterWear, Part::Wear, kOnce | kFallsAway, cutterWear, isAnyCut),
     sum(Part::Overhead, [](In in, std::size_t) { return !in.book.shop.rates.overheadPerMonth.isZero(); }),
     leaf(Part::OverheadOnce, Part::Overhead, kOnce | kFallsAway, overheadOnce,
          [](In in, std::size_t) { return !in.takes.bench.oncePerJob().isZero(); }),

@@ -24,6 +24,7 @@ inline constexpr std::uint16_t kLostWork = 32;     ///< lost with a spoiled piec
 inline constexpr std::uint16_t kLostOnAny = 64;    ///< of those: lost on the customer's own garment too
 inline constexpr std::uint16_t kOfPacking = 128;   ///< of those: a spoiled piece never gets it (before rules 3 it did)
 inline constexpr std::uint16_t kOnCharge = 256;    ///< arises on a charge without stones too
+inline constexpr std::uint16_t kPaysOff = 512;     ///< a share in a set
 } // namespace tag
 
 /// What the parts of a line are made from. The sums are over the parts above, in the order of the table.
@@ -50,6 +51,16 @@ struct PartInputs {
         if (!share.prices || material.breaks.empty()) return *material.price;
         const auto known = share.prices->find(material.material.id);
         return known == share.prices->end() ? *material.price : known->second.price;
+    }
+    /// How the set of a place is paid off; null where it is paid by the job.
+    const SetShare* paidOff(std::size_t place) const {
+        if (share.sets.empty() || share.sets[place].planned.isZero()) return nullptr;
+        return &share.sets[place];
+    }
+    /// Whether the set of a place is cut for this line, or for it and others.
+    bool isCut(std::size_t place) const {
+        const auto* set = paidOff(place);
+        return !line.places[place].templatesOnWall && !(set && set->holdsWork);
     }
     units::Count pieces() const { return units::Count::of(takes.pieces); }
 };

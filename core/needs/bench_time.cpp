@@ -43,7 +43,7 @@ struct Work {
 /// `pieces` of the line of the `setPieces` that it is done for.
 Duration onceFor(Step step, const catalogue::StepStandard& standard, const catalogue::Placement& place,
                  std::int64_t pieces, std::int64_t setPieces) {
-    if (place.templatesOnWall) return {};
+    if (place.templatesOnWall || setPieces == 0) return {};
     const Work work(place);
     const Duration fixed = step == Step::Art && place.artTime ? *place.artTime : standard.perJob;
     return Duration::fromMilliseconds(

@@ -28,8 +28,8 @@ struct BenchTime {
 /// per step and place to the millisecond. Of a place with its templates on the wall art, cutting, weeding and set-up
 /// are zero; trimming and packing are done once for a piece, with the colours and stones of all its places. A charge
 /// takes no time. `cycles`: the press cycles at each place. `setPieces`, place by place, are the pieces of all that
-/// share a set (sharedSets): of what is done once for it the line has its part by pieces; empty: every set is the
-/// line's alone. Throws base::Overflow.
+/// share a set (sharedSets): of what is done once for it the line has its part by pieces, nothing where it is 0; empty:
+/// every set is the line's alone. Throws base::Overflow.
 BenchTime benchTime(const catalogue::BenchStandards& standards, const catalogue::OrderLine& line, std::int64_t pieces,
                     std::span<const std::int64_t> cycles, std::span<const units::Count> setPieces = {});
 

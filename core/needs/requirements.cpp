@@ -64,12 +64,13 @@ base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, cons
     out.pieces = pieces;
     out.materials = std::move(*materials);
     out.places.reserve(line.places.size());
-    for (const auto& place : line.places) {
+    for (std::size_t i = 0; i < line.places.size(); ++i) {
+        const auto& place = line.places[i];
         auto& takes = out.places.emplace_back();
         if (auto ok = planSheets(takes, out.materials, place, pieces, fits); !ok) return base::fail(ok.error());
         if (auto ok = planPress(takes, out.materials, place, pieces, book.bench.press, fits); !ok)
             return base::fail(ok.error());
-        if (!place.templatesOnWall)
+        if (!place.templatesOnWall && (setPieces.empty() || !setPieces[i].isZero()))
             for (const auto& stone : place.stones) takes.holes += stone.count.value();
     }
     std::array<std::int64_t, catalogue::kMaxPlaces> cycles{};

@@ -39,7 +39,7 @@ struct PlaceRequirement {
     SheetRequirement templates; ///< of one set; nothing where they hang on the wall
     SheetRequirement backing;   ///< nothing on a blank and on the customer's own garment
     PressRequirement press;
-    std::int64_t holes = 0; ///< the cutter makes: the stones there; 0 with templates on the wall
+    std::int64_t holes = 0; ///< the cutter makes: the stones there; 0 where nothing is done once for the set
 
     friend bool operator==(const PlaceRequirement&, const PlaceRequirement&) = default;
 };
@@ -59,9 +59,9 @@ struct Requirements {
 };
 
 /// What `line` takes when `pieces` of it are made, whatever its own quantity: costing asks for the pieces handed over
-/// (what is spoiled is a part of the cost of its own), plans and lists for those and the spares (spares.h). `setPieces` as in benchTime;
-/// the sheets of a shared set are those of the whole set. No text is made unless it is an error's. Errors: what
-/// checkLine refuses; TooLarge when a piece does not fit its sheet or a figure outgrows the program.
+/// (what is spoiled is a part of the cost of its own), plans and lists for those and the spares (spares.h). `setPieces`
+/// as in benchTime; the sheets of a shared set are those of the whole set. No text is made unless it is an error's.
+/// Errors: what checkLine refuses; TooLarge when a piece does not fit its sheet or a figure outgrows the program.
 base::Result<Requirements> requirementsOf(const catalogue::OrderLine& line, const catalogue::PriceBook& book,
                                           std::int64_t pieces, layout::FitMemo& fits,
                                           std::span<const units::Count> setPieces = {});

@@ -34,6 +34,7 @@ class Comparer {
     /// All causes, in the order given in the header; what then still differs from `total` is one more.
     std::vector<PriceCause> causesOf(units::Money total) {
         for (const auto& id : used()) material(id);
+        sets();
         auto& shop = m_book.shop;
         compareFields(fields::objectOf<catalogue::Shop>(), &shop, &m_now.shop,
                       &fields::fieldOf<&catalogue::Shop::rules>());
@@ -148,6 +149,10 @@ class Comparer {
             const auto& known = *static_cast<const std::optional<units::UnitPrice>*>(value);
             return known ? price(*known) : std::string();
         }
+        if (&field == &fields::fieldOf<&catalogue::DesignSet::cost>()) {
+            const auto& cost = *static_cast<const std::optional<catalogue::SetCost>*>(value);
+            return cost ? money(cost->total()) : std::string();
+        }
         switch (field.type->sort) {
         case Sort::Money: return money(*static_cast<const units::Money*>(value));
         case Sort::Rate: return share(*static_cast<const units::Rate*>(value));
@@ -176,6 +181,25 @@ class Comparer {
         auto& was = m_book.materials[id];
         compareFields(fields::objectOf<catalogue::PricedMaterial>(), &was, now, nullptr, now->material.name);
         was = *now; // the remaining differences do not affect prices
+    }
+
+    /// How far the sets of the order's designs are paid off.
+    void sets() {
+        std::vector<base::Id> done;
+        for (const auto& line : m_order.lines)
+            for (const auto& place : line.places) {
+                if (!place.plannedPieces || place.design.isNone() ||
+                    std::ranges::find(done, place.design) != done.end())
+                    continue;
+                done.push_back(place.design);
+                const auto known = m_now.sets.find(place.design);
+                catalogue::DesignSet now{place.design, {}, {}};
+                if (known != m_now.sets.end()) now = known->second;
+                auto& was =
+                    m_book.sets.try_emplace(place.design, catalogue::DesignSet{place.design, {}, {}}).first->second;
+                compareFields(fields::objectOf<catalogue::DesignSet>(), &was, &now, nullptr,
+                              place.title.empty() ? line.title : place.title);
+            }
     }
 
     std::string nameOf(const base::Id& id) const {

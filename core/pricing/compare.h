@@ -46,11 +46,11 @@ struct PriceComparison {
 
 /// What the same order comes to with the book it was given with and with another, and why. Every field of the table
 /// that can make a price and differs is a cause. One after the other is put in the place of what was, in this order:
-/// prices of materials, what else they are, the currency, the materials that are usual, what an hour and a month cost,
-/// the bench, card fees, then the rules of the price. Amounts of money are written with as many decimals as they have.
-/// `given` is the total that was given, where it is known: what the book of then does not come to any more is the last
-/// cause, Note::ReckonedOtherwise. Causes always add up.
-/// Errors: what priceOrder refuses for either book, so Missing where a material is no longer there or has no price.
+/// prices of materials, what else they are, how far the sets of designs are paid off, the currency, the materials that
+/// are usual, what an hour and a month cost, the bench, card fees, then the rules of the price. Amounts of money are
+/// written with as many decimals as they have. `given` is the total that was given, where it is known: what the book of
+/// then does not come to any more is the last cause, Note::ReckonedOtherwise. Causes always add up. Errors: what
+/// priceOrder refuses for either book, so Missing where a material is no longer there or has no price.
 base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const catalogue::PriceBook& then,
                                             const catalogue::PriceBook& now, layout::FitMemo& fits,
                                             const units::NumberStyle& style = {},

@@ -8,6 +8,7 @@
 #include "core/needs/shared_sets.h"
 #include "core/pricing/card_fee.h"
 #include "core/pricing/messages.h"
+#include "core/pricing/paid_off_sets.h"
 #include "core/units/apportion.h"
 
 #include <map>
@@ -48,7 +49,11 @@ class Sharing {
             const auto found = line.isCharge() ? byDesign.end() : byDesign.find(line.first().design);
             m_lines[i].counted = found == byDesign.end() ? line.quantity : found->second;
         }
-        if (areTogether) shareSets();
+        if (areTogether) {
+            shareSets();
+            m_paidOff = setShares(m_order, m_book);
+            takeWorkOut();
+        }
         if (auto ok = takeAll(areTogether); !ok) return base::fail(ok.error());
         const auto pressed = areTogether ? pressedLines() : std::vector<std::size_t>();
         for (const auto line : pressed) m_lines[line].share.warmUp.emplace(); // shared out below
@@ -72,6 +77,23 @@ class Sharing {
             for (const auto& set : m_sets[i]) m_lines[i].share.setPieces.push_back(Count::of(set.pieces));
     }
 
+    /// Where a set is paid off with its work, no line does any of it.
+    void takeWorkOut() {
+        for (std::size_t i = 0; i < m_paidOff.size(); ++i)
+            for (std::size_t k = 0; k < m_paidOff[i].size(); ++k) {
+                if (m_paidOff[i][k].planned.isZero() || !m_paidOff[i][k].holdsWork) continue;
+                auto& setPieces = m_lines[i].share.setPieces;
+                if (setPieces.empty()) setPieces.assign(m_paidOff[i].size(), m_order.lines[i].quantity);
+                setPieces[k] = {};
+            }
+    }
+
+    base::Done payOffSets() {
+        if (auto ok = addTodaysCosts(m_paidOff, m_order, m_book, m_fits, m_prices); !ok) return ok;
+        for (std::size_t i = 0; i < m_paidOff.size(); ++i) m_lines[i].share.sets = std::move(m_paidOff[i]);
+        return {};
+    }
+
     /// What the lines take, and what that much of it costs.
     base::Done takeAll(bool areTogether) {
         m_takes.reserve(m_lines.size());
@@ -87,7 +109,7 @@ class Sharing {
         m_prices = *prices;
         if (m_prices)
             for (auto& line : m_lines) line.share.prices = m_prices;
-        return {};
+        return payOffSets();
     }
 
     /// None where one line warms up the press for itself.
@@ -145,6 +167,7 @@ class Sharing {
     std::vector<std::vector<needs::SharedSet>> m_sets;
     std::vector<needs::Requirements> m_takes; ///< of the lines, until they are costed
     std::shared_ptr<const needs::OrderPrices> m_prices;
+    std::vector<std::vector<costing::SetShare>> m_paidOff;
 };
 
 } // namespace

@@ -24,10 +24,10 @@ struct CostedLine {
 /// each material is paid for the most that a line names of it, and shared with its freight over the lines that name it;
 /// the press is warmed up once, for all lines that are pressed: both by what these lines cost without either, to the
 /// micro-unit. A material whose price goes by the packs costs what all lines together take of it
-/// (needs::orderPrices). Pieces are counted over the lines whose first place has the same design, where the shop wants
-/// that. Before rules 3 every line has its own set and warms up the press itself, counts its own pieces and pays the
-/// price of one pack. Source: common practice, no source. Errors: as costLine; TooLarge when a sum outgrows the
-/// program.
+/// (needs::orderPrices). Sets with planned pieces are paid off (paid_off_sets.h). Pieces are counted over the lines
+/// whose first place has the same design, where the shop wants that. Before rules 3 every line has its own set and
+/// warms up the press itself, counts its own pieces and pays the price of one pack. Source: common practice, no source.
+/// Errors: as costLine; TooLarge when a sum outgrows the program.
 base::Result<std::vector<CostedLine>> costLines(const catalogue::Order& order, const catalogue::PriceBook& book,
                                                 layout::FitMemo& fits, std::int64_t rules = catalogue::kRulesVersion);
 

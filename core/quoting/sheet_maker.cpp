@@ -61,7 +61,8 @@ class Writer {
 
     void writeHead(SheetContent& sheet) const;
     SheetLine line(std::size_t number);
-    std::string noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const;
+    std::string noteOf(const catalogue::OrderLine& line, const pricing::PricedLine& priced,
+                       const std::optional<pricing::MoreForLess>& offer) const;
     void writeAdjustments(SheetChoice& sheet);
     void writeTotals(SheetChoice& sheet) const;
     void writeExemption(SheetCustomer& customer) const;
@@ -108,11 +109,13 @@ void Writer::writeHead(SheetContent& sheet) const {
     sheet.care = linesOf(m_shop.letterhead.care);
 }
 
-std::string Writer::noteOf(const catalogue::OrderLine& line, const std::optional<pricing::MoreForLess>& offer) const {
+std::string Writer::noteOf(const catalogue::OrderLine& line, const pricing::PricedLine& priced,
+                           const std::optional<pricing::MoreForLess>& offer) const {
     std::string note;
     const auto add = [&note](const std::string& what) { note += (note.empty() ? "" : " · ") + what; };
     const auto isOnWall = [](const catalogue::Placement& place) { return place.templatesOnWall; };
-    if (!line.isCharge() && std::ranges::all_of(line.places, isOnWall)) add(m_words.templatesOnWall());
+    if (!line.isCharge() && std::ranges::all_of(line.places, isOnWall) && priced.cost.paidOff.isZero())
+        add(m_words.templatesOnWall());
     if (catalogue::isGivenAway(m_input.order, line)) {
         add(m_words.atNoCharge());
         return note;
@@ -141,7 +144,7 @@ SheetLine Writer::line(std::size_t number) {
     for (const auto& size : priced.sizes)
         line.extras.push_back(row(m_words.sizeExtra(count(size.count), size.size, money(size.each)), size.amount));
     if (!priced.setUp.isZero()) line.extras.push_back(row(m_words.setUp(), priced.setUp));
-    line.note = noteOf(ordered, m_input.offers.empty() ? std::nullopt : m_input.offers[number]);
+    line.note = noteOf(ordered, priced, m_input.offers.empty() ? std::nullopt : m_input.offers[number]);
     return line;
 }
 

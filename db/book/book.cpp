@@ -236,8 +236,25 @@ Result<std::vector<Design>> Book::designs() {
     return m_in->read([&] { return m_in->stores.designs.all(); });
 }
 Result<Id> Book::save(const Design& design) {
-    return m_in->write([&] { return m_in->saveTo(m_in->stores.designs, "design", design); });
+    return m_in->write([&] {
+        m_in->expectPlanAboveSold(design);
+        return m_in->saveTo(m_in->stores.designs, "design", design);
+    });
 }
+/// A plan that stays as it was may have been reached.
+void Book::Inside::expectPlanAboveSold(const Design& design) {
+    if (!design.plannedPieces || design.id.isNone()) return;
+    const auto before = stores.designs.find(design.id);
+    if (before && before->plannedPieces == design.plannedPieces) return;
+    const auto sold = stores.jobs.sold(design.id);
+    if (design.plannedPieces->value() < sold)
+        throwError(Fault::PlannedBelowSold, design.name, design.plannedPieces->value(), sold);
+}
+
+Result<std::int64_t> Book::soldPieces(const Id& design) {
+    return m_in->read([&] { return m_in->stores.jobs.sold(design); });
+}
+
 Done Book::removeDesign(const Id& id) {
     return m_in->write([&] {
         if (const auto kit = m_in->stores.kits.nameOfUser(id); !kit.empty()) throwError(Fault::DesignOfKit, kit, kit);
@@ -283,6 +300,11 @@ Result<PriceBook> Book::priceBook(const Id& customer) {
         book.shop = m_in->stores.shop.find().value();
         book.bench = m_in->stores.bench.find().value();
         book.materials = pricedMaterials(m_in->stores);
+        book.sets = m_in->stores.designs.sets();
+        if (!book.sets.empty())
+            for (const auto& [design, pieces] : m_in->stores.jobs.soldOfPlanned())
+                if (const auto set = book.sets.find(design); set != book.sets.end())
+                    set->second.sold = units::Count::of(pieces);
         if (customer.isNone()) return book;
         book.customer = m_in->stores.customers.find(customer);
         if (!book.customer) throwError(Fault::CustomerGone, customer.text());

@@ -138,6 +138,8 @@ class Book {
     base::Result<std::vector<catalogue::Design>> designs();
     base::Result<base::Id> save(const catalogue::Design& design);
     base::Done removeDesign(const base::Id& id);
+    /// Pieces of it in jobs that are agreed, and in those after; one that is on a piece twice counts twice.
+    base::Result<std::int64_t> soldPieces(const base::Id& design);
     base::Result<std::vector<catalogue::Customer>> customers();
     base::Result<base::Id> save(const catalogue::Customer& customer);
     base::Done removeCustomer(const base::Id& id);
@@ -188,7 +190,8 @@ class Book {
     /// a result, or this one is not its total.
     base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result);
     /// Errors: Invalid where the stage cannot follow (catalogue::stagesAfter), and where one of several choices is
-    /// still to be taken for what is agreed to.
+    /// still to be taken for what is agreed to. Once it is agreed, what the sets of its designs with planned pieces cost
+    /// by it is kept with them, where that is not known yet.
     base::Done setStage(const base::Id& quote, Stage stage);
     /// Says which choice of a given quote the customer takes, from 0; nothing: that is open again. The others are kept.
     /// Errors: Invalid for a draft, for a choice it does not have, and for nothing when it is agreed to.

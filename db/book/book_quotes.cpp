@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "core/pricing/paid_off_sets.h"
 #include "db/book/action.h"
 #include "db/book/labels.h"
 #include "db/records/record.h"
@@ -157,7 +158,29 @@ void Book::Inside::throwIfNotIssuable(const Quote& quote, const PriceBook& input
         valueOrThrow(catalogue::fields::check(material));
         if (material.material.id != id) throwError(Fault::PricesMixedUp, "materials");
     }
+    for (const auto& [id, set] : inputs.sets) {
+        valueOrThrow(catalogue::fields::check(set));
+        if (set.design != id) throwError(Fault::PricesMixedUp, "sets");
+    }
 }
+
+namespace {
+
+/// With the sets of the order's own designs alone: of all others a quote keeps nothing.
+PriceBook withOwnSets(PriceBook inputs, const catalogue::Order& order) {
+    const auto choices = catalogue::choicesOf(order);
+    const auto has = [](const auto& choice, const Id& design) {
+        return std::ranges::any_of(choice.lines, [&](const auto& line) {
+            return std::ranges::any_of(line.places, [&](const auto& place) { return place.design == design; });
+        });
+    };
+    std::erase_if(inputs.sets, [&](const auto& set) {
+        return std::ranges::none_of(choices, [&](const auto& choice) { return has(choice, set.first); });
+    });
+    return inputs;
+}
+
+} // namespace
 
 Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
                             units::Date validUntil) {
@@ -183,7 +206,7 @@ Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const Q
                          .until = validUntil,
                          .total = total,
                          .order = kept->orderDigest},
-                        inputs, recordOf(result, number));
+                        withOwnSets(inputs, quote.order), recordOf(result, number));
     action->issued.push_back(quote.id);
     return wholeOf(quote.id);
 }
@@ -225,6 +248,25 @@ void Book::Inside::setMark(const JobRow& row, const StageMark& mark, base::Messa
     stores.jobs.setMark(row.id, mark, stamp);
 }
 
+/// Of what was given: that is what was cut for the money. A quote that cannot be reckoned any more leaves it open.
+void Book::Inside::keepSetCosts(const Quote& quote) {
+    if (!quote.frozen) return;
+    const auto& lines = quote.order.lines;
+    const bool isAnyPlanned = std::ranges::any_of(lines, [](const auto& line) {
+        return std::ranges::any_of(line.places, [](const auto& place) { return place.plannedPieces.has_value(); });
+    });
+    if (!isAnyPlanned) return;
+    layout::FitMemo fits;
+    const auto costs = pricing::setCosts(quote.order, *quote.frozen, fits);
+    if (!costs) return;
+    for (const auto& [id, cost] : *costs) {
+        auto design = stores.designs.find(id);
+        if (!design || design->setCost || !design->plannedPieces) continue;
+        design->setCost = cost;
+        saveTo(stores.designs, "design", *design);
+    }
+}
+
 Done Book::setStage(const Id& id, Stage stage) {
     return m_in->write([&] {
         valueOrThrow(catalogue::fields::check(StageMark{stage, {}}));
@@ -240,6 +282,7 @@ Done Book::setStage(const Id& id, Stage stage) {
         if (catalogue::isAgreedTo(stage) && choices > 1 && !row->choiceTaken)
             throwError(Fault::NoChoiceTaken, "stage", row->number, choices);
         m_in->setMark(*row, {stage, row->choiceTaken}, base::say(Note::StageOf, nameOf(*row)));
+        if (isAgreedTo(stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }
 
@@ -255,6 +298,7 @@ Done Book::takeChoice(const Id& id, std::optional<std::int64_t> choice) {
         if (!choice && catalogue::isAgreedTo(row->stage))
             throwError(Fault::NoChoiceTaken, "choice", row->number, choices);
         m_in->setMark(*row, {row->stage, choice}, base::say(Note::ChoiceOf, nameOf(*row)));
+        if (isAgreedTo(row->stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }
 

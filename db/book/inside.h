@@ -46,6 +46,8 @@ class Book::Inside {
     template<class T, class Store>
     void saveSingleton(Store& store, std::string_view entity, const T& value);
     void clearOtherUsual(const catalogue::Pack& pack);
+    void expectPlanAboveSold(const catalogue::Design& design);
+    void keepSetCosts(const Quote& quote);
     void makeUsualIfFirst(catalogue::MaterialKind kind, const base::Id& material);
 
     Quote newQuote();

@@ -68,6 +68,9 @@ const Object& objectOf<db::records::PriceList>() {
                                    field<&T::shop>("shop", Term::Shop, kDigest),
                                    field<&T::bench>("bench", Term::Bench, kDigest),
                                    field<&T::materials>("materials", Term::Materials, Length{100'000}, kDigest),
+                                   field<&T::sets>("sets", Term::CostOfTheSet, Length{100'000})
+                                       .cameWith({{"price-list", 2}})
+                                       .standingFor(std::vector<catalogue::DesignSet>{}, "none"),
                                }};
     return object;
 }

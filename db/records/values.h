@@ -51,7 +51,8 @@ struct StageMark {
 struct PriceList {
     std::string shop;
     std::string bench;
-    std::vector<std::string> materials; ///< in the order of the materials' keys
+    std::vector<std::string> materials;     ///< in the order of the materials' keys
+    std::vector<catalogue::DesignSet> sets; ///< in the order of the designs' keys
 
     friend bool operator==(const PriceList&, const PriceList&) = default;
 };

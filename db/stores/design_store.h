@@ -5,6 +5,7 @@
 #include "db/stores/columns.h"
 
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 namespace sp::db::stores {
@@ -17,6 +18,8 @@ class DesignStore {
 
     std::vector<catalogue::Design> all();
     std::optional<catalogue::Design> find(const base::Id& id);
+    /// The sets of those with planned pieces, without what is sold.
+    std::unordered_map<base::Id, catalogue::DesignSet> sets();
     void write(const catalogue::Design& design, const Stamp& stamp);
     void remove(const base::Id& id, const Stamp& stamp);
 

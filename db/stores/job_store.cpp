@@ -211,6 +211,41 @@ void JobStore::setNumber(const base::Id& id, const std::string& number) {
     m_db.run("UPDATE job SET number = ? WHERE id = ?", number, id);
 }
 
+namespace {
+
+/// The sum of the pieces sold; `which` says of which designs, and starts from them, for the index.
+std::string soldOf(std::string_view which) {
+    return fmt::format("SELECT l.design_id, sum(l.quantity) FROM job_line l "
+                       "JOIN job j ON j.id = l.job_id AND j.revision = l.revision "
+                       "JOIN revision r ON r.job_id = l.job_id AND r.number = l.revision "
+                       "WHERE l.design_id {} AND j.deleted_at IS NULL "
+                       "AND j.stage IN ('agreed', 'making', 'ready', 'collected') "
+                       "AND l.choice = coalesce(r.choice_taken, 0) GROUP BY l.design_id",
+                       which);
+}
+
+} // namespace
+
+std::unordered_map<base::Id, std::int64_t> JobStore::soldOfPlanned() {
+    static const std::string sql =
+        soldOf("IN (SELECT id FROM design WHERE planned_pieces IS NOT NULL AND deleted_at IS NULL)");
+    std::unordered_map<base::Id, std::int64_t> pieces;
+    auto rows = m_db.query(sql);
+    while (rows.step()) {
+        const auto design = rows.takeId();
+        rows >> pieces[design];
+    }
+    return pieces;
+}
+
+std::int64_t JobStore::sold(const base::Id& design) {
+    static const std::string sql = soldOf("= ?");
+    auto row = m_db.query(sql, design);
+    if (!row.step()) return 0;
+    row.takeId();
+    return row.takeInteger();
+}
+
 std::string JobStore::takeNumber(std::string_view series, int year) {
     auto row = m_db.query("INSERT INTO series (name, year, last_number) VALUES (?, ?, 1) "
                           "ON CONFLICT (name, year) DO UPDATE SET last_number = last_number + 1 RETURNING last_number",

@@ -10,6 +10,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 namespace sp::db::stores {
@@ -49,6 +50,10 @@ class JobStore {
     /// Writes how far the job is; the choice taken is one of its newest revision's.
     void setMark(const base::Id& id, const records::StageMark& mark, const Stamp& stamp);
     void setNumber(const base::Id& id, const std::string& number);
+    /// How many pieces were sold of a design, place by place: those of jobs that are agreed, and of those after.
+    std::int64_t sold(const base::Id& design);
+    /// Of each design with planned pieces, where any are.
+    std::unordered_map<base::Id, std::int64_t> soldOfPlanned();
     /// The next number of that series and year; takes it.
     std::string takeNumber(std::string_view series, int year);
 

@@ -34,8 +34,11 @@ std::string PaperStore::savePrices(const PriceBook& prices) {
     for (const auto& [id, material] : prices.materials) materials.push_back(&material);
     std::sort(materials.begin(), materials.end(),
               [](const auto* a, const auto* b) { return a->material.id < b->material.id; });
-    PriceList list{records.save(records::write(prices.shop)).hex, records.save(records::write(prices.bench)).hex, {}};
+    PriceList list{
+        records.save(records::write(prices.shop)).hex, records.save(records::write(prices.bench)).hex, {}, {}};
     for (const auto* material : materials) list.materials.push_back(records.save(records::write(*material)).hex);
+    for (const auto& [id, set] : prices.sets) list.sets.push_back(set);
+    std::ranges::sort(list.sets, {}, &catalogue::DesignSet::design);
     return records.save(records::write(list)).hex;
 }
 
@@ -263,6 +266,7 @@ PriceBook PaperStore::prices(const std::string& digest) {
         auto priced = valueOrThrow(records::read<PricedMaterial>(records.find(Digest{material})));
         book.materials.emplace(priced.material.id, std::move(priced));
     }
+    for (const auto& set : list.sets) book.sets.emplace(set.design, set);
     return book;
 }
 

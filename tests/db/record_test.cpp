@@ -325,6 +325,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("meant_as_nothing");
     saved["value"].erase("offers_more_on_sheet");
     saved["value"].erase("counts_design_over_lines");
+    saved["value"].erase("pays_off_work");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).error().code, Code::Damaged);
@@ -332,6 +333,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.meantAsNothing = {};
     shop.offersMoreOnSheet = false;
     shop.countsDesignOverLines = true;
+    shop.paysOffWork = false;
     shop.rules.tax.onGifts = catalogue::TaxOnGifts::None;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }

@@ -101,6 +101,8 @@ TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
                                           "planned_pieces",
                                           "priced_on",
                                           "reverses",
+                                          "set_templates_micros",
+                                          "set_work_micros",
                                           "thumbnail_digest",
                                           "until_on",
                                           "usual_base_id",

@@ -56,6 +56,11 @@ struct Coster {
     Whole n = line.quantity.value();
     Whole setOf = line.quantity.value(); ///< pieces that share the set of templates
     std::map<base::Id, Whole> prices{};  ///< see PlainShare
+    PlainSet set{};
+
+    bool isWorkElsewhere() const { return line.first().templatesOnWall || (set.planned != 0 && set.holdsWork); }
+    /// The line's part of what a set costs that is paid off.
+    Whole ofSet(Whole whole) const { return even(Wide{whole} * set.carried * n, Wide{set.planned} * set.ofPieces); }
 
     Whole packPrice(const PricedMaterial& material) const {
         const auto known = prices.find(material.material.id);
@@ -95,7 +100,7 @@ struct Coster {
 
     /// Milliseconds.
     Whole timeOf(Step step, Whole cycles) const {
-        if (catalogue::isOncePerJob(step) && line.first().templatesOnWall) return 0;
+        if (catalogue::isOncePerJob(step) && isWorkElsewhere()) return 0;
         const auto& standard = book.bench.of(step);
         Whole stones = 0;
         for (const auto& stone : line.first().stones) stones += stone.count.value();
@@ -129,6 +134,7 @@ struct Coster {
     PlainCost all(const PlainShare& share) {
         if (share.setPieces != 0) setOf = share.setPieces;
         prices = share.prices;
+        set = share.set;
         const auto& rates = book.shop.rates;
         const auto& press = book.bench.press;
         const auto* base = line.customersGarment ? nullptr : book.find(line.baseMaterial);
@@ -150,10 +156,13 @@ struct Coster {
             materials += add(Part::Tape, 0, sheetCost(*tape, up(n, lifts), n, lifts));
         }
         Whole paid = 0;
-        if (const auto* sheets = book.find(book.shop.usualTemplate)) {
+        if (set.planned != 0) {
+            paid += add(Part::SetTemplates, 0, ofSet(set.templates));
+            if (set.work != 0) add(Part::SetWork, 0, ofSet(set.work));
+        } else if (const auto* sheets = book.find(book.shop.usualTemplate)) {
             const auto colours = static_cast<Whole>(line.first().stones.size());
-            const Whole planned = line.first().plannedPieces ? line.first().plannedPieces->value() : 1;
-            const bool isPlanned = line.first().plannedPieces.has_value();
+            const bool isPlanned = line.first().plannedPieces.has_value() && !share.isOfOrder;
+            const Whole planned = isPlanned ? line.first().plannedPieces->value() : 1;
             const Wide part = Wide{isPlanned ? std::min(setOf, planned) : 1} * n;
             const Whole amount = line.first().templatesOnWall ? 0
                                                               : sheetCost(*sheets, colours, colours, 1, part,
@@ -197,7 +206,7 @@ struct Coster {
             materials += on;
         }
         materials += freight(Part::FreightOnTape, 0, Part::Tape, book.find(book.shop.usualTape));
-        if (!line.first().templatesOnWall) {
+        if (!line.first().templatesOnWall && set.planned == 0) {
             const Whole on = freight(Part::FreightOnTemplate, 0, Part::Template, book.find(book.shop.usualTemplate));
             paid += on;
             cost.setUp += on;
@@ -259,7 +268,7 @@ struct Coster {
         const Wide used = Wide{cost.cycles} * kMillion + seconds;
         add(Part::PressWear, 0, even(worth * (used + Wide{press.testPresses} * kMillion), life));
         const Whole lostWear = even(worth * used, life);
-        if (!line.first().templatesOnWall)
+        if (!isWorkElsewhere())
             cost.setUp += add(Part::CutterWear, 0,
                               even(Wide{(book.bench.cutter.price - book.bench.cutter.salvage).micros()} * holes * n,
                                    Wide{book.bench.cutter.lifeHoles} * setOf));
@@ -517,6 +526,46 @@ std::map<base::Id, Whole> packPrices(const catalogue::Order& order, const catalo
     return prices;
 }
 
+/// How the set of a line is paid off: what is left of the plan is carried by all lines of the design, each piece the
+/// same; a set that was not cut yet costs what it does today, as one piece by itself.
+PlainSet plainSet(const catalogue::Order& order, std::size_t number, const catalogue::PriceBook& book,
+                  layout::FitMemo& fits, const std::map<base::Id, Whole>& prices) {
+    const auto& line = order.lines[number];
+    const auto& place = line.first();
+    if (!place.plannedPieces) return {};
+    PlainSet set;
+    set.planned = place.plannedPieces->value();
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        const auto& other = order.lines[i].first();
+        if (i == number || (other.plannedPieces && !place.design.isNone() && other.design == place.design))
+            set.ofPieces += order.lines[i].quantity.value();
+    }
+    const auto known = place.design.isNone() ? book.sets.end() : book.sets.find(place.design);
+    const Whole sold = known == book.sets.end() ? 0 : known->second.sold.value();
+    const Whole left = std::max<Whole>(0, set.planned - sold);
+    if (left == 0 && !place.templatesOnWall) return {};
+    set.carried = std::min(left, set.ofPieces);
+    set.holdsWork = book.shop.paysOffWork;
+    if (known != book.sets.end() && known->second.cost) {
+        set.templates = known->second.cost->templates.micros();
+        set.work = known->second.cost->work.micros();
+        set.holdsWork = set.holdsWork || set.work != 0;
+        return set;
+    }
+    auto alone = line;
+    alone.quantity = units::Count::of(1);
+    alone.sizes.clear();
+    alone.first().templatesOnWall = false;
+    alone.first().plannedPieces.reset();
+    PlainShare bought;
+    bought.prices = prices;
+    const auto cost = plainCost(alone, book, fits, bought);
+    for (const auto part : {Part::Template, Part::FreightOnTemplate})
+        if (const auto at = cost.parts.find({part, 0}); at != cost.parts.end()) set.templates += at->second;
+    if (set.holdsWork) set.work = cost.setUp - set.templates;
+    return set;
+}
+
 /// What is done once for all of an order, with the lines by what they cost without it.
 void shareOrder(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits,
                 std::vector<PlainShare>& shares) {
@@ -527,6 +576,8 @@ void shareOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
     for (std::size_t i = 0; i < shares.size(); ++i) {
         auto& share = shares[i];
         share.prices = prices;
+        share.isOfOrder = true;
+        share.set = plainSet(order, i, book, fits, prices);
         share.setPieces = piecesWith(order, i, [&](const auto& a, const auto& b) { return areOneSet(a, b, book); });
         share.counted = order.lines[i].quantity.value();
         if (book.shop.countsDesignOverLines)

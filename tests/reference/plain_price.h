@@ -28,14 +28,26 @@ struct PlainCost {
     std::int64_t spoiledMilliseconds = 0;
 };
 
+/// A set of templates that is paid off over planned pieces, in micro-units and pieces.
+struct PlainSet {
+    std::int64_t planned = 0; ///< 0: it is paid by the job
+    std::int64_t carried = 0;
+    std::int64_t ofPieces = 0;
+    std::int64_t templates = 0;
+    std::int64_t work = 0;
+    bool holdsWork = false;
+};
+
 /// What a line bears of its order's own costs, in micro-units.
 struct PlainShare {
     std::int64_t cardFixed = 0;
     std::int64_t packing = 0;
     std::int64_t freight = 0;
-    std::int64_t setPieces = 0;                   ///< that share its set of templates; 0: its own alone
-    std::int64_t counted = 0;                     ///< that say on which step of the mark-ups it is
-    std::int64_t warmUp = -1;                     ///< below 0: it warms up the press by itself
+    std::int64_t setPieces = 0; ///< that share its set of templates; 0: its own alone
+    std::int64_t counted = 0;   ///< that say on which step of the mark-ups it is
+    std::int64_t warmUp = -1;   ///< below 0: it warms up the press by itself
+    bool isOfOrder = false;     ///< then `set` says how planned pieces are paid for
+    PlainSet set = {};
     std::map<base::Id, std::int64_t> prices = {}; ///< of a pack of what the order takes; of others that of one pack
 };
 

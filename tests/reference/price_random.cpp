@@ -201,6 +201,12 @@ PriceCase randomPriceCase(std::mt19937_64& random) {
         place.stones = lines[0].first().stones;
     }
     made.book.shop.countsDesignOverLines = draw.once(2);
+    made.book.shop.paysOffWork = draw.once(2);
+    if (draw.once(2)) {
+        auto& set = made.book.sets[idOf("Lantern")];
+        set = {idOf("Lantern"), Count::of(draw.from(0, 150)), {}};
+        if (draw.once(2)) set.cost = SetCost{draw.money(20'000'000), draw.money(20'000'000)};
+    }
     auto& order = made.order = sample::orderOf(std::move(lines));
     if (draw.once(2)) order.wantedBy = order.quotedOn.plusDays(draw.from(0, 10));
     if (draw.once(2))

@@ -71,6 +71,37 @@ void planned(CostCase& of) { of.line.first().plannedPieces = Count::of(96); }
 
 void plannedFewer(CostCase& of) { of.line.first().plannedPieces = Count::of(12); }
 
+/// Kept at 6.50 and 22.40; of 96 pieces 80 are sold, what is left is shared with another line of 12.
+void paidOff(CostCase& of) {
+    of.line.first().plannedPieces = Count::of(96);
+    of.share.sets = {{.planned = Count::of(96),
+                      .sold = Count::of(80),
+                      .carried = Count::of(16),
+                      .ofPieces = Count::of(of.line.quantity.value() + 12),
+                      .cost = {cents(650), cents(2240)},
+                      .isKept = true,
+                      .holdsWork = true}};
+    of.share.setPieces = {Count{}};
+}
+
+/// Not cut yet, without its work.
+void paidOffFromNowOn(CostCase& of) {
+    paidOff(of);
+    auto& set = of.share.sets[0];
+    set.sold = {};
+    set.carried = set.ofPieces = of.line.quantity;
+    set.cost.work = {};
+    set.isKept = set.holdsWork = false;
+    of.share.setPieces.clear();
+}
+
+void paidOffWhole(CostCase& of) {
+    paidOff(of);
+    of.line.first().templatesOnWall = true;
+    of.share.sets[0].sold = Count::of(97);
+    of.share.sets[0].carried = {};
+}
+
 void onTheWall(CostCase& of) { of.line.first().templatesOnWall = true; }
 
 void withCardFee(CostCase& of) {
@@ -181,6 +212,10 @@ std::vector<CostCase> costCases() {
         {"tape of many lifts by whole sheets", 24, {manyLifts}},
         {"planned pieces", 24, {planned}},
         {"fewer planned pieces", 24, {plannedFewer}},
+        {"a set that is paid off", 24, {paidOff}},
+        {"a set that is paid off from now on", 24, {paidOffFromNowOn}},
+        {"a set that is paid off on the wall", 24, {onTheWall, paidOff}},
+        {"a set whose plan is reached", 24, {paidOffWhole}},
         {"templates on the wall", 24, {onTheWall}},
         {"card fee", 24, {withCardFee}},
         {"learning and art time", 60, {learning}},

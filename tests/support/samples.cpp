@@ -134,7 +134,8 @@ Design sampleDesign(const base::Id& stone, const base::Id& base, std::string nam
             .usualBase = base,
             .artTime = Duration::fromMinutes(35),
             .packing = {{{stone, Count::of(2), catalogue::PackingPer::Order}}},
-            .note = "Hinge the tape on the left.\nLargest colour first."};
+            .note = "Hinge the tape on the left.\nLargest colour first.",
+            .setCost = catalogue::SetCost{units::Money::fromMicros(6'500'000), units::Money::fromMicros(1)}};
 }
 
 Customer sampleCustomer(std::string name) {
@@ -176,6 +177,7 @@ Shop sampleShop(const base::Id& goods) {
     shop.ladderOnSheet = false;
     shop.offersMoreOnSheet = true;
     shop.countsDesignOverLines = false;
+    shop.paysOffWork = true;
     if (!goods.isNone()) shop.packing = {{goods}};
     shop.usualTape = goods;
     shop.usualTemplate = goods;

@@ -245,6 +245,9 @@ const Object& objectOf<Shop>() {
             field<&T::countsDesignOverLines>("counts_design_over_lines", Term::PiecesOfADesignTogether)
                 .cameWith({{"shop", 4}})
                 .standingFor(true, "true"),
+            field<&T::paysOffWork>("pays_off_work", Term::ArtAndCuttingPaidOff)
+                .cameWith({{"shop", 6}})
+                .standingFor(false, "false"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

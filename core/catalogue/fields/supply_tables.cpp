@@ -162,6 +162,31 @@ const Object& objectOf<PackingUse>() {
 }
 
 template<>
+const Object& objectOf<SetCost>() {
+    using T = SetCost;
+    static const Object object{"SetCost",
+                               {
+                                   field<&T::templates>("templates_micros", Term::CostOfTheTemplates, kAmount)
+                                       .notEntered("is kept when a job of the design is agreed"),
+                                   field<&T::work>("work_micros", Term::CostOfArtAndCutting, kAmount)
+                                       .notEntered("is kept when a job of the design is agreed"),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<DesignSet>() {
+    using T = DesignSet;
+    static const Object object{"DesignSet",
+                               {
+                                   field<&T::design>("design", Term::Design, Key::Needed).unpriced("tells it apart"),
+                                   field<&T::sold>("sold", Term::PiecesSold, kSums),
+                                   field<&T::cost>("cost", Term::CostOfTheSet),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Design>() {
     using T = Design;
     static const Object object{
@@ -178,6 +203,10 @@ const Object& objectOf<Design>() {
             field<&T::artTime>("art_time_ms", Term::ArtTime, kTimes),
             field<&T::packing>("packing", Term::Packing, Length{50}).cameWith({{"design", 2}}).standingForNothing(),
             field<&T::note>("note", Term::Note, kLines),
+            field<&T::setCost>("set_cost", Term::CostOfTheSet)
+                .cameWith({{"design", 3}})
+                .standingForNothing()
+                .notEntered("is kept when a job of the design is agreed"),
         }};
     return object;
 }

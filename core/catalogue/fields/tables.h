@@ -25,6 +25,7 @@ inline constexpr Range kLengths{0, units::kMaxLength.nanometres()};
 inline constexpr Range kTimes{0, 36'000'000'000}; ///< ms, to 10,000 hours
 inline constexpr Range kCounts{0, 1'000'000'000};
 inline constexpr Range kFromOne{1, 1'000'000'000};
+inline constexpr Range kSums{0, 1'000'000'000'000'000}; ///< of counts
 inline constexpr Range kDays{0, 36'500};
 inline constexpr Range kColour{0, 0xFFFFFF};
 inline constexpr Range kLife{1, 1'000'000'000'000};
@@ -53,6 +54,10 @@ template<>
 const Object& objectOf<PackingUse>();
 template<>
 const Object& objectOf<StoneCount>();
+template<>
+const Object& objectOf<SetCost>();
+template<>
+const Object& objectOf<DesignSet>();
 template<>
 const Object& objectOf<Design>();
 template<>

@@ -15,6 +15,7 @@ namespace sp::catalogue::fields {
     X(AllowanceOfTheHoles)                                                                                             \
     X(Amount)                                                                                                          \
     X(AmountInAPack)                                                                                                   \
+    X(ArtAndCuttingPaidOff)                                                                                            \
     X(ArtTime)                                                                                                         \
     X(AtNoCharge)                                                                                                      \
     X(Base)                                                                                                            \
@@ -36,6 +37,9 @@ namespace sp::catalogue::fields {
     X(ColumnsOfThePriceList)                                                                                           \
     X(Contents)                                                                                                        \
     X(Cost)                                                                                                            \
+    X(CostOfArtAndCutting)                                                                                             \
+    X(CostOfTheSet)                                                                                                    \
+    X(CostOfTheTemplates)                                                                                              \
     X(CountsOfTheDrawing)                                                                                              \
     X(Currency)                                                                                                        \
     X(Customer)                                                                                                        \
@@ -118,6 +122,7 @@ namespace sp::catalogue::fields {
     X(Paper)                                                                                                           \
     X(PaymentItTakesBack)                                                                                              \
     X(PiecesOfADesignTogether)                                                                                         \
+    X(PiecesSold)                                                                                                      \
     X(PlaceOnThePiece)                                                                                                 \
     X(PlacesOnThePiece)                                                                                                \
     X(PlaceOfTheCertificate)                                                                                           \

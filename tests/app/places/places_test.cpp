@@ -7,6 +7,8 @@
 #include "app/supplies/price_text.h"
 #include "app/supplies/size_text.h"
 #include "app/supplies/supplies_page.h"
+#include "app/words/quote_sheet.h"
+#include "app/words/sheet_words.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
@@ -321,6 +323,47 @@ TEST_F(Places, aDesignMayHavePackingOfItsOwn) {
     EXPECT_EQ(m_session->shop().packing[0].amount, units::Count::of(1));
     own->click();
     EXPECT_FALSE(shown().packing.has_value());
+}
+
+// 12 are sold; a plan for fewer is refused at its field, where it stays.
+TEST_F(Places, aDesignShowsHowFarItsSetIsPaidOff) {
+    auto& designs = m_session->designs();
+    const auto crest =
+        std::find_if(designs.begin(), designs.end(), [](const auto& d) { return d.name == "Studio crest"; });
+    ASSERT_NE(crest, designs.end());
+    auto planned = *crest;
+    planned.plannedPieces = units::Count::of(100);
+    const auto sell = [&](db::Book& book) -> base::Done {
+        if (auto saved = book.save(planned); !saved) return base::fail(saved.error());
+        auto line = catalogue::lineOf(planned);
+        line.quantity = units::Count::of(12);
+        catalogue::Order order;
+        order.quotedOn = units::Date::parse("2026-11-25").value();
+        order.lines = {line};
+        const auto inputs = book.priceBook({}).value();
+        layout::FitMemo fits;
+        const auto result = words::resultOf(order, inputs, order.quotedOn, fits, words::SheetWords());
+        if (!result) return base::fail(result.error());
+        const auto quote = book.issueNew(order, inputs, *result, order.quotedOn);
+        if (!quote) return base::fail(quote.error());
+        return book.setStage(quote->id, db::Stage::Agreed);
+    };
+    ASSERT_TRUE(m_session->change(sell));
+    open<designs::DesignsPage>();
+    static_cast<designs::DesignsPage*>(m_page.get())->open(planned.id);
+    test::handleQueued();
+    const auto* label = m_page->findChild<QLabel*>(QStringLiteral("designPaidOff"));
+    ASSERT_NE(label, nullptr);
+    EXPECT_EQ(label->text(), QStringLiteral("12 of 100 pieces sold; 0.78 of 6.50 paid for the set of templates."));
+    type("designPlanned", "11");
+    EXPECT_EQ(field("designPlanned")->text(), "11");
+    EXPECT_EQ(m_session->design(planned.id)->plannedPieces, units::Count::of(100));
+    const auto problems = m_page->findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(problems.begin(), problems.end(), [](const auto* shown) {
+        return shown->text().contains(QStringLiteral("11 planned pieces are fewer than the 12 that are sold already"));
+    }));
+    type("designPlanned", "12");
+    EXPECT_EQ(m_session->design(planned.id)->plannedPieces, units::Count::of(12));
 }
 
 TEST_F(Places, whatIsGivenAwayHasNoMargin) {

@@ -84,7 +84,7 @@ catalogue::Order fullOrder() {
 }
 
 std::vector<Scene> scenes() {
-    std::vector<Scene> all(6, {fullBook(), fullOrder()});
+    std::vector<Scene> all(8, {fullBook(), fullOrder()});
     all[1].book.shop.rules.rounding = {catalogue::RoundingKind::Ending, 1, 95};
     all[1].book.shop.rules.tax.inclusive = true;
     all[1].book.shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
@@ -102,6 +102,11 @@ std::vector<Scene> scenes() {
     all[4].order = sample::orderOf({sample::lantern(700), sample::square(130)});
     all[5].order = sample::orderOf({sample::lantern(20), sample::lantern(10)});
     for (auto& line : all[5].order.lines) line.first().design = sample::idOf("Lantern");
+    all[6].order = all[7].order = all[5].order;
+    for (auto* planned : {&all[6], &all[7]})
+        for (auto& line : planned->order.lines) line.first().plannedPieces = Count::of(40);
+    all[7].book.sets[sample::idOf("Lantern")] = {sample::idOf("Lantern"), Count::of(16),
+                                                 catalogue::SetCost{sample::cents(6'000), sample::cents(9'000)}};
     return all;
 }
 
@@ -223,6 +228,7 @@ TEST(FieldsInPrice, everyOneMakesAPriceOrSaysWhyNot) {
         walk.object(fields::objectOf<catalogue::BenchStandards>(), &now.bench);
         for (auto& [id, material] : now.materials)
             walk.object(fields::objectOf<catalogue::PricedMaterial>(), &material);
+        for (auto& [id, set] : now.sets) walk.object(fields::objectOf<catalogue::DesignSet>(), &set);
     }
     EXPECT_GT(hasEffect.size(), 50U);
     for (const auto& [id, has] : hasEffect) EXPECT_TRUE(has) << id << " is in no price, and the table does not say why";

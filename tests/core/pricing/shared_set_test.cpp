@@ -88,13 +88,19 @@ TEST(SharedSet, isPaidOnceByThePiecesOfItsLines) {
     EXPECT_EQ(lines[0].cost.total.micros(), 300'000'000 + 17'025'000);
 }
 
-// Spread over 20 planned pieces the 8.00 of templates are paid once by the 40, 6.00 and 2.00; over 80 half of it is.
-TEST(SharedSet, isPaidNoMoreThanOnceWhereItsTemplatesAreSpread) {
+// Paid off over 20 planned pieces the 8.00 of templates are paid once by the 40, 6.00 and 2.00; over 80 half of it is.
+// What is left, 14.70, is set up as before.
+TEST(SharedSet, isPaidNoMoreThanOnceWhereItsTemplatesArePaidOff) {
     auto order = twoLines();
-    for (auto& line : order.lines) line.first().plannedPieces = Count::of(20);
-    EXPECT_THAT(setUps(order, book()), testing::ElementsAre(17'025'000, 5'675'000));
-    for (auto& line : order.lines) line.first().plannedPieces = Count::of(80);
-    EXPECT_THAT(setUps(order, book()), testing::ElementsAre(17'025'000 - 3'000'000, 5'675'000 - 1'000'000));
+    const auto paidOff = [&](std::int64_t planned) {
+        for (auto& line : order.lines) line.first().plannedPieces = Count::of(planned);
+        std::vector<std::int64_t> micros;
+        for (const auto& line : costed(order, book())) micros.push_back(line.cost.paidOff.micros());
+        return micros;
+    };
+    EXPECT_THAT(paidOff(20), testing::ElementsAre(6'000'000, 2'000'000));
+    EXPECT_THAT(paidOff(80), testing::ElementsAre(3'000'000, 1'000'000));
+    EXPECT_THAT(setUps(order, book()), testing::ElementsAre(11'025'000, 3'675'000));
 }
 
 // Before rules 3 every line had its own.
