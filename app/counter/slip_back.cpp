@@ -106,6 +106,10 @@ void SlipBack::build() {
     m_cardFee->setObjectName(QStringLiteral("cardFeeTaken"));
     m_cardFee->setWordWrap(true);
     column->addWidget(m_cardFee);
+    m_ownTax = new desk::TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, this);
+    m_ownTax->setObjectName(QStringLiteral("ownTax"));
+    m_ownTax->setWordWrap(true);
+    column->addWidget(m_ownTax);
     m_coverage = new desk::TextLabel({}, TextSize::Small, Role::Warn, Weight::Strong, this);
     m_coverage->setObjectName(QStringLiteral("footing"));
     m_coverage->setWordWrap(true);
@@ -251,7 +255,8 @@ void SlipBack::refresh() {
         const auto why = isSaidAbove ? QString() : m_presenter.whyNoPrice();
         m_coverage->setText(m_presenter.missingPrice() ? QStringLiteral("<a href=\"0\">%1</a>").arg(why.toHtmlEscaped())
                                                        : why.toHtmlEscaped());
-        for (auto* label : {m_leaves, m_cardFee, m_ladder, m_moreForLess, m_order, m_orderCoverage}) label->setText({});
+        for (auto* label : {m_leaves, m_cardFee, m_ownTax, m_ladder, m_moreForLess, m_order, m_orderCoverage})
+            label->setText({});
         return;
     }
     refreshFigures(*line);
@@ -286,6 +291,8 @@ void SlipBack::refreshFigures(const pricing::PricedLine& line) {
     m_cardFee->setText(
         words::cardFee(m_formatter.money(figures.cardFeeEach), m_formatter.money(line.earnings.cardFee)));
     m_cardFee->setVisible(!line.earnings.cardFee.isZero());
+    m_ownTax->setText(words::ownTax(m_formatter.money(line.earnings.ownTax)));
+    m_ownTax->setVisible(!line.earnings.ownTax.isZero());
     m_askBox->setRemark(line.typedWithTax ? tr("%1 without tax").arg(m_formatter.money(line.each)) : QString());
     m_coverage->setText(words::lineCoverage(line.earnings.coverage, m_formatter.money(figures.floorEach)));
     m_coverage->setVisible(!m_coverage->text().isEmpty());

@@ -67,6 +67,7 @@ class SlipBack : public QWidget {
     desk::TextLabel* m_leaves = nullptr;
     desk::TextLabel* m_coverage = nullptr;
     desk::TextLabel* m_cardFee = nullptr;
+    desk::TextLabel* m_ownTax = nullptr;
     desk::TextLabel* m_leftOutWords = nullptr;
     std::vector<pricing::LeftOut> m_leftOut;
     desk::TextLabel* m_ladder = nullptr;

@@ -39,6 +39,10 @@ QString cardFee(const QString& each, const QString& line) {
         .arg(each, line);
 }
 
+QString ownTax(const QString& line) {
+    return QCoreApplication::translate("Owner", "Of the line’s cost %1 is tax on what is given away.").arg(line);
+}
+
 QString moreForLess(const QString& more, const QString& pieces, const QString& charged, const QString& ordered) {
     return QCoreApplication::translate("Owner", "%1 cost less than %2, %3 instead of %4: offer %1.")
         .arg(more, pieces, charged, ordered);

@@ -16,6 +16,8 @@ QString lineCoverage(pricing::PriceCoverage coverage, const QString& floor);
 QString orderCoverage(pricing::PriceCoverage coverage, const QString& floor);
 /// What the card takes of the price of a piece and of the line.
 QString cardFee(const QString& each, const QString& line);
+/// What of the line's cost is tax that the shop bears on what it gives away.
+QString ownTax(const QString& line);
 /// That `more` pieces come to `charged`, less than the `ordered` of the `pieces` asked for.
 QString moreForLess(const QString& more, const QString& pieces, const QString& charged, const QString& ordered);
 

@@ -10,6 +10,8 @@
 #include <QListView>
 #include <QPushButton>
 
+#include <cmath>
+
 using namespace sp;
 
 namespace {
@@ -405,6 +407,25 @@ TEST_F(Counter, saysWhatTheCardTakesOnTheOwnersSideAlone) {
     shop.rules.cardFee.charged = false;
     ASSERT_TRUE(m_window->session().change([&](db::Book& book) { return book.save(shop); }));
     EXPECT_FALSE(find<>("cardFeeTaken")->isVisible());
+}
+
+// 7.25 % of what the Lanterns cost, which the shop bears where it says so.
+TEST_F(Counter, saysWhatTaxTheShopBearsOnWhatItGivesAway) {
+    auto shop = m_window->session().shop();
+    shop.rules.tax.onGifts = catalogue::TaxOnGifts::OnCost;
+    ASSERT_TRUE(m_window->session().change([&](db::Book& book) { return book.save(shop); }));
+    orderLantern();
+    press(Qt::Key_F9);
+    EXPECT_FALSE(find<>("ownTax")->isVisible());
+    find<QCheckBox>("lineAtNoCharge")->click();
+    test::handleQueued();
+    const auto* line = m_window->presenter().pricedLine();
+    ASSERT_NE(line, nullptr);
+    const double cents = static_cast<double>(line->cost.total.micros()) * 0.0725 / 10'000;
+    EXPECT_EQ(
+        text("ownTax"),
+        QStringLiteral("Of the line’s cost %1 is tax on what is given away.").arg(std::round(cents) / 100, 0, 'f', 2));
+    EXPECT_TRUE(find<>("ownTax")->isVisible());
 }
 
 // 23 at 7.20 are 165.60, 24 at 6.80 are 163.20.
