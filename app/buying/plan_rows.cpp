@@ -100,14 +100,19 @@ PlanRow needRow(const Answer& answer, const desk::Formatter& formatter) {
     return row;
 }
 
+/// What is not known is not nothing.
+QString worthOf(const std::optional<units::Money>& worth, const desk::Formatter& formatter) {
+    return worth ? formatter.money(*worth) : Buying::tr("unknown");
+}
+
 PlanRow leftRow(const supply::StrategyPlan& strategy, const desk::Formatter& formatter) {
-    PlanRow row{Buying::tr("Left on the shelf, worth"), {}, formatter.money(strategy.leftWorth), {}};
+    PlanRow row{Buying::tr("Left on the shelf, worth"), {}, worthOf(strategy.leftWorth, formatter), {}};
     for (const auto& left : strategy.left) {
         const auto rule = left.price ? QStringLiteral("%1 × %2 / %3")
                                            .arg(formatter.count(left.count), formatter.money(left.price->price),
                                                 formatter.count(left.price->per))
                                      : Buying::tr("%1; nobody sells it in bulk").arg(formatter.count(left.count));
-        row.parts.push_back({qs(left.material), rule, formatter.money(left.worth), {}});
+        row.parts.push_back({qs(left.material), rule, worthOf(left.worth, formatter), {}});
     }
     return row;
 }

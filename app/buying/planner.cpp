@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/buying/planner.h"
 
+#include "app/async/solver.h"
 #include "app/buying/buying_words.h"
 #include "app/words/words.h"
 #include "core/needs/messages.h"
@@ -17,9 +18,9 @@ using supply::Strategy;
 
 namespace {
 
-constexpr int kPointQuestions = 40;   ///< of a search, for each way of a point: the same claims on every machine
-constexpr int kLateQuestions = 2'000; ///< where those were too few for any plan
-constexpr qint64 kSecondTry = 3'000;  ///< ms
+constexpr std::int64_t kSteps = supply::PlanEffort::kUsual / 3; ///< for each of the three ways
+constexpr std::int64_t kPointSteps = 4'000'000;                 ///< for each way of a point of the curve
+constexpr int kSolverSeconds = 10;                              ///< for each way that is not proven
 constexpr qint64 kCurveBudget = 20'000;
 constexpr qint64 kTellEvery = 150;
 constexpr std::int64_t kMaxCoordinate = 400; ///< quantities looked at for the proof beyond what is shown
@@ -51,20 +52,23 @@ std::int64_t horizonOf(std::int64_t pieces) { return std::clamp<std::int64_t>(2 
 /// One question, answered beside the screen's thread.
 class Planner::Work {
   public:
-    Work(Planner& planner, const async::LatestTask::Run& run, const Question& question, qint64 patience)
+    Work(Planner& planner, const async::LatestTask::Run& run, const Question& question)
         : m_planner(planner)
         , m_run(run)
-        , m_question(question)
-        , m_patience(patience) {}
+        , m_question(question) {}
 
     void run() {
         auto job = supply::jobOf(m_question.lines, *m_question.supplies, m_planner.m_fits);
         if (!job) return tell([error = job.error()](Planner& planner) { Q_EMIT planner.refused(error); });
-        m_clock.start();
-        auto plans = planned(*job, {m_patience / 4, m_patience / 2, m_patience});
+        auto plans = planned(*job, kSteps);
         if (!plans) return tell([error = plans.error()](Planner& planner) { Q_EMIT planner.refused(error); });
-        const auto answer = std::make_shared<const Answer>(Answer{*job, std::move(*plans)});
+        const bool isProving = async::hasSolver() && std::ranges::any_of(plans->strategies, isUnproven);
+        auto answer = std::make_shared<const Answer>(Answer{*job, std::move(*plans), isProving});
         tell([answer](Planner& planner) { Q_EMIT planner.answered(answer); });
+        if (isProving) {
+            answer = std::make_shared<const Answer>(Answer{*job, proven(*job, answer->plans), false});
+            tell([answer](Planner& planner) { Q_EMIT planner.answered(answer); });
+        }
         if (m_question.kits) compareKits(*m_question.kits);
         if (m_question.horizon > 0 && job->lines.size() == 1) curve(std::move(*job), *answer);
     }
@@ -86,34 +90,30 @@ class Planner::Work {
         tell([compared](Planner& planner) { Q_EMIT planner.kitsCompared(compared); });
     }
 
-    /// Kits, bulk and mix, each until so many milliseconds after the clock's start.
-    base::Result<supply::JobPlans> planned(const supply::Job& job, std::array<qint64, 3> until) {
+    /// Kits, bulk and mix, with so many steps each.
+    base::Result<supply::JobPlans> planned(const supply::Job& job, std::int64_t steps) {
         std::array<supply::StrategyPlan, 3> strategies;
         for (std::size_t i = 0; i < strategies.size(); ++i) {
-            auto strategy = supply::planStrategy(job, static_cast<Strategy>(i),
-                                                 [&] { return isStale() || m_clock.hasExpired(until[i]); });
-            // A busy machine may not have let the search begin: some plan is worth waiting for.
-            if (strategy && strategy->isLate)
-                strategy = supply::planStrategy(job, static_cast<Strategy>(i),
-                                                [&] { return isStale() || m_clock.hasExpired(kSecondTry); });
+            auto strategy = supply::planStrategy(job, static_cast<Strategy>(i), {steps, [this] { return isStale(); }});
             if (!strategy) return base::fail(strategy.error());
             strategies[i] = std::move(*strategy);
         }
         return supply::compared(job, std::move(strategies));
     }
 
-    /// The three ways of a point of the curve.
-    base::Result<supply::JobPlans> plannedPoint(const supply::Job& job) {
-        std::array<supply::StrategyPlan, 3> strategies;
-        for (std::size_t i = 0; i < strategies.size(); ++i)
-            for (const int most : {kPointQuestions, kLateQuestions}) {
-                int asked = 0;
-                auto strategy =
-                    supply::planStrategy(job, static_cast<Strategy>(i), [&] { return isStale() || ++asked > most; });
-                if (!strategy) return base::fail(strategy.error());
-                strategies[i] = std::move(*strategy);
-                if (!strategies[i].isLate) break;
-            }
+    static bool isUnproven(const supply::StrategyPlan& strategy) { return strategy.plan && !strategy.plan->proven; }
+
+    /// The same plans, proven or bettered by the solver as far as it comes in its time.
+    supply::JobPlans proven(const supply::Job& job, const supply::JobPlans& plans) {
+        auto strategies = plans.strategies;
+        for (std::size_t i = 0; i < strategies.size() && !isStale(); ++i) {
+            if (!isUnproven(strategies[i])) continue;
+            const auto way = static_cast<Strategy>(i);
+            const auto programme = supply::purchaseProgram(supply::purchaseOf(job, way));
+            if (!programme) continue;
+            const auto solution = async::solved(*programme, kSolverSeconds, [this] { return isStale(); });
+            if (solution) supply::takeSolution(job, way, *solution, strategies[i]);
+        }
         return supply::compared(job, std::move(strategies));
     }
 
@@ -136,8 +136,8 @@ class Planner::Work {
             if (n == answer.job.pieces()) {
                 points.push_back(supply::pointOf(answer.job, answer.plans));
             } else {
-                const auto plans = plannedPoint(job);
-                if (!plans || plans->of(Strategy::Mix).isLate) break;
+                const auto plans = planned(job, kPointSteps);
+                if (!plans || plans->of(Strategy::Mix).isUnsolved) break;
                 points.push_back(supply::pointOf(job, *plans));
             }
             if (!sinceTold.hasExpired(kTellEvery)) continue;
@@ -150,16 +150,14 @@ class Planner::Work {
     Planner& m_planner; ///< outlives its works
     const async::LatestTask::Run& m_run;
     const Question& m_question;
-    qint64 m_patience;
-    QElapsedTimer m_clock;
 };
 
 Planner::Planner(QObject* parent)
     : QObject(parent) {}
 
 void Planner::ask(Question question) {
-    m_task.start([this, question = std::move(question), patience = m_patience](const async::LatestTask::Run& run) {
-        Work(*this, run, question, patience).run();
+    m_task.start([this, question = std::move(question)](const async::LatestTask::Run& run) {
+        Work(*this, run, question).run();
     });
 }
 

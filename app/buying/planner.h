@@ -36,10 +36,12 @@ struct Question {
 struct Answer {
     supply::Job job;
     supply::JobPlans plans;
+    bool isProving = false; ///< a solver still looks at what is not proven; another answer comes
 };
 
 /// Plans purchases off the screen's thread, one question at a time: a new question ends the work on the one before, of
-/// which nothing is heard any more. The three ways take 250 ms at the most, or until each has some plan.
+/// which nothing is heard any more. What is done for the three ways is counted in steps: a busy machine answers like an
+/// idle one.
 class Planner : public QObject {
     Q_OBJECT
 
@@ -47,12 +49,11 @@ class Planner : public QObject {
     explicit Planner(QObject* parent = nullptr);
 
     void ask(Question question);
-    /// How long the three ways may take together, instead of 250 ms: 1 or more.
-    void setPatience(qint64 milliseconds) { m_patience = milliseconds; }
     /// Wants no answer any more.
     void drop() { m_task.drop(); }
 
   Q_SIGNALS:
+    /// Once, or twice where the first answer isProving.
     void answered(const std::shared_ptr<const sp::buying::Answer>& answer);
     void refused(const sp::base::Error& error);
     /// Each kit of the question's, in the book's order.
@@ -63,7 +64,6 @@ class Planner : public QObject {
   private:
     class Work;
 
-    qint64 m_patience = 250;
     layout::FitMemo m_fits; ///< the thread's alone
     async::LatestTask m_task{nullptr, QThread::LowPriority};
 };

@@ -126,6 +126,9 @@ void StrategyColumn::showPlan(const Answer& answer) {
     QString proof =
         plan.proven ? tr("Proven: it cannot be bought for less this way.")
                     : tr("At most %1 above the cheapest possible.").arg(m_formatter.money(supply::unprovenGap(plan)));
+    if (answer.isProving && !plan.proven)
+        proof =
+            tr("Proving… at most %1 above the cheapest possible.").arg(m_formatter.money(supply::unprovenGap(plan)));
     if (answer.plans.isOnShelf)
         proof = tr("Nothing has to be bought: the shelf is enough.");
     else if (sameAsAlone)

@@ -2,7 +2,10 @@
 #include "app/verbs/problem_reader.h"
 #include "app/verbs/problem_verbs.h"
 #include "app/words/words.h"
+#include "core/supply/plan_figures.h"
 #include "core/supply/purchase.h"
+#include "core/supply/purchase_program.h"
+#include "core/units/apportion.h"
 #include "core/units/text.h"
 
 namespace sp::verbs {
@@ -49,27 +52,32 @@ supply::PurchaseProblem purchaseOf(ProblemObject& object) {
 
 } // namespace
 
-base::Result<Json> buyAnswer(std::string_view problemText, const std::function<bool()>& outOfTime) {
+base::Result<Json> buyAnswer(std::string_view problemText, std::int64_t steps, const Solver& solver) {
     const auto problem = readProblem(problemText, purchaseOf);
     if (!problem) return base::fail(problem.error());
-    const auto answer = supply::planPurchase(*problem, outOfTime);
+    auto answer = supply::planPurchase(*problem, {steps});
     if (!answer) return base::fail(answer.error());
+    if (solver && answer->plan && !answer->plan->proven)
+        if (const auto programme = supply::purchaseProgram(*problem))
+            if (const auto solution = solver(*programme)) supply::takeSolution(*problem, *solution, *answer->plan);
     Json json = Json::object();
     if (!answer->plan) {
         json["impossible"] = words::text(*answer->impossible);
     } else {
         const units::Currency currency;
         const auto& plan = *answer->plan;
+        const auto told = [&currency](units::Money amount) {
+            return units::formatExact(units::toMinor(amount.exact(), currency), currency);
+        };
         Json packs = Json::array();
         for (const auto& pack : plan.packs) packs.push_back({{"id", pack.id}, {"count", pack.count.value()}});
         Json shipping = Json::array();
         for (const auto& order : plan.orders)
-            shipping.push_back(
-                {{"supplier", order.supplier}, {"amount", units::formatExact(order.shipping, currency)}});
+            shipping.push_back({{"supplier", order.supplier}, {"amount", told(order.shipping)}});
         Json left = Json::array();
         for (const auto& item : plan.left) left.push_back({{"material", item.material}, {"count", item.count.value()}});
-        json = {{"cost", units::formatExact(plan.cost, currency)},
-                {"bound", units::formatExact(plan.bound, currency)},
+        json = {{"cost", told(plan.cost)},
+                {"bound", units::formatExact(supply::boundInMinor(plan, currency), currency)},
                 {"proven", plan.proven},
                 {"packs", std::move(packs)},
                 {"shipping", std::move(shipping)},

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include "app/async/solver.h"
 #include "app/verbs/problem_verbs.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/words.h"
 
-#include <chrono>
 #include <fstream>
 #include <iostream>
 #include <sstream>
@@ -11,12 +11,6 @@
 namespace sp::verbs {
 
 namespace {
-
-Stopwatch startedStopwatch() {
-    const auto start = std::chrono::steady_clock::now();
-    return
-        [start] { return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count(); };
-}
 
 base::Result<std::string> problemText(const Arguments& arguments) { return textOf(arguments.of("--problem")); }
 
@@ -52,14 +46,16 @@ Outcome yieldVerb(const Arguments& arguments, const Helpers&) {
 Outcome buyVerb(const Arguments& arguments, const Helpers&) {
     const auto text = problemText(arguments);
     if (!text) return refused(text.error());
-    constexpr double kBudget = 250; // milliseconds
-    const auto stopwatch = startedStopwatch();
-    return written(buyAnswer(*text, [&stopwatch] { return stopwatch() > kBudget; }));
+    constexpr int kSolverSeconds = 10;
+    const auto solver = [](const std::string& programme) {
+        return async::solved(programme, kSolverSeconds, [] { return false; });
+    };
+    return written(buyAnswer(*text, supply::PlanEffort::kUsual, solver));
 }
 
 Outcome packVerb(const Arguments& arguments, const Helpers&) {
     const auto text = problemText(arguments);
-    return text ? written(packAnswer(*text, startedStopwatch())) : refused(text.error());
+    return text ? written(packAnswer(*text)) : refused(text.error());
 }
 
 } // namespace sp::verbs

@@ -3,8 +3,13 @@
 
 #include "app/verbs/json_words.h"
 #include "core/base/result.h"
+#include "core/supply/purchase.h"
 
+#include <cstdint>
 #include <functional>
+#include <limits>
+#include <optional>
+#include <string>
 #include <string_view>
 
 namespace sp::verbs {
@@ -15,13 +20,18 @@ namespace sp::verbs {
 /// How many pieces kits make.
 base::Result<Json> yieldAnswer(std::string_view problemText);
 
-/// The cheapest purchase. A problem without a plan gives {"impossible": "…"}; the verb then exits with 1.
-base::Result<Json> buyAnswer(std::string_view problemText, const std::function<bool()>& outOfTime);
+/// Answers a programme as supply::takeSolution reads it; nothing where it cannot.
+using Solver = std::function<std::optional<std::string>(const std::string& programme)>;
 
-/// Milliseconds that have passed since the call began: packAnswer stops by it as well as by its steps.
-using Stopwatch = std::function<double()>;
+/// The cheapest purchase that so many steps find (supply::PlanEffort), and where they do not prove it, what the solver
+/// makes of it. A problem without a plan gives {"impossible":
+/// "…"}; the verb then exits with 1.
+base::Result<Json> buyAnswer(std::string_view problemText, std::int64_t steps = supply::PlanEffort::kUsual,
+                             const Solver& solver = {});
 
-/// Different rectangles on sheets or a roll.
-base::Result<Json> packAnswer(std::string_view problemText, const Stopwatch& stopwatch);
+/// Different rectangles on sheets or a roll. The problem's budget is counted in steps, so many for a millisecond of a
+/// machine of today, and no more than `mostSteps`.
+base::Result<Json> packAnswer(std::string_view problemText,
+                              std::int64_t mostSteps = std::numeric_limits<std::int64_t>::max());
 
 } // namespace sp::verbs

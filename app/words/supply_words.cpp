@@ -28,8 +28,8 @@ Source sourceOf(supply::Fault fault) {
         return {QT_TRANSLATE_N_NOOP("Supply", "Pack %1 has two prices from %n packs: keep one."),
                 "Pack %1 has two prices from %n pack: keep one."};
     case NothingNeeded: return {QT_TRANSLATE_NOOP("Supply", "Nothing is needed: say what is to be bought.")};
-    case NeedBelowOne:
-        return {QT_TRANSLATE_NOOP("Supply", "The need of %1 must be 1 or more: change it or leave it out.")};
+    case NeedBelowNothing:
+        return {QT_TRANSLATE_NOOP("Supply", "The need of %1 must be 0 or more: change it or leave it out.")};
     case NeedTooLarge: return {QT_TRANSLATE_NOOP("Supply", "More %1 is needed than the program plans for: need less.")};
     case TooManyNeeds:
         return {QT_TRANSLATE_NOOP("Supply",
@@ -46,9 +46,6 @@ Source sourceOf(supply::Fault fault) {
     case PurchaseTooLarge:
         return {QT_TRANSLATE_NOOP("Supply",
                                   "The purchase is larger than the program plans for: need less or round the prices.")};
-    case NoPlanInTime:
-        return {QT_TRANSLATE_NOOP(
-            "Supply", "No plan was found in the time allowed: leave out packs or suppliers, or allow more.")};
     case NoPlanFound:
         return {QT_TRANSLATE_NOOP("Supply",
                                   "No plan was found that keeps every minimum and every limit: leave out packs "

@@ -74,13 +74,19 @@ std::optional<units::UnitPrice> leastPrice(const Job& job, const std::string& ma
 }
 
 void valueLeft(const Job& job, StrategyPlan& strategy) {
+    strategy.leftWorth = Money();
+    bool isKnown = false;
     for (const auto& left : strategy.plan->left) {
         if (left.count.isZero() || isReadyCut(job, left.material)) continue;
-        LeftOver over{left.material, left.count, leastPrice(job, left.material), {}};
-        if (over.price) over.worth = Money::fromExact(over.price->each() * Fraction::of(left.count.value()));
-        strategy.leftWorth += over.worth;
+        LeftOver over{left.material, left.count, leastPrice(job, left.material), std::nullopt};
+        if (over.price) {
+            over.worth = Money::fromExact(over.price->each() * Fraction::of(left.count.value()));
+            *strategy.leftWorth += *over.worth;
+            isKnown = true;
+        }
         strategy.left.push_back(std::move(over));
     }
+    if (!isKnown && !strategy.left.empty()) strategy.leftWorth.reset();
 }
 
 StrategyCost costOf(const StrategyPlan& strategy) {
@@ -90,16 +96,27 @@ StrategyCost costOf(const StrategyPlan& strategy) {
 
 } // namespace
 
-base::Result<StrategyPlan> planStrategy(const Job& job, Strategy strategy, const OutOfTime& outOfTime) {
+PurchaseProblem purchaseOf(const Job& job, Strategy strategy) {
+    return {needsOf(job), job.shelf, packsOf(job, strategy), job.suppliers};
+}
+
+void takeSolution(const Job& job, Strategy strategy, std::string_view solution, StrategyPlan& plan) {
+    if (!plan.plan) return;
+    takeSolution(purchaseOf(job, strategy), solution, *plan.plan);
+    plan.left.clear();
+    valueLeft(job, plan);
+}
+
+base::Result<StrategyPlan> planStrategy(const Job& job, Strategy strategy, const PlanEffort& effort) {
     const auto needs = needsOf(job);
     auto packs = packsOf(job, strategy);
     StrategyPlan out;
     out.impossible = lacking(job, strategy, needs, packs);
     if (out.impossible) return out;
-    auto answer = planPurchase({needs, job.shelf, std::move(packs), job.suppliers}, outOfTime);
+    auto answer = planPurchase({needs, job.shelf, std::move(packs), job.suppliers}, effort);
     if (!answer && answer.error().code == Code::Failed) {
         out.impossible = answer.error().message();
-        out.isLate = true;
+        out.isUnsolved = true;
         return out;
     }
     if (!answer) return base::fail(answer.error());
@@ -142,7 +159,7 @@ JobPlans compared(const Job& job, std::array<StrategyPlan, 3> strategies) {
         if (plans.of(alone).plan) takeOver(mix, plans.of(alone));
     for (const Strategy alone : {Strategy::Kits, Strategy::Bulk}) {
         auto& strategy = plans.strategies[static_cast<std::size_t>(alone)];
-        if (!mix.plan || (!strategy.plan && !strategy.isLate)) continue;
+        if (!mix.plan || (!strategy.plan && !strategy.isUnsolved)) continue;
         if (isOfStrategy(job, alone, *mix.plan)) takeOver(strategy, mix);
         if (strategy.plan) raiseBound(strategy, mix.plan->bound); // what no mix costs less than, neither does it
     }
@@ -172,7 +189,7 @@ CostCurvePoint pointOf(const Job& job, const JobPlans& plans) {
     point.mix = costOf(plans.of(Strategy::Mix));
     point.winner = plans.winner;
     point.proven = std::all_of(plans.strategies.begin(), plans.strategies.end(), [](const StrategyPlan& strategy) {
-        return strategy.plan ? strategy.plan->proven : !strategy.isLate;
+        return strategy.plan ? strategy.plan->proven : !strategy.isUnsolved;
     });
     return point;
 }

@@ -2,9 +2,11 @@
 #pragma once
 
 #include "core/supply/job.h"
+#include "core/supply/purchase_program.h"
 #include "core/units/unit_price.h"
 
 #include <array>
+#include <string_view>
 
 namespace sp::supply {
 
@@ -13,16 +15,16 @@ struct LeftOver {
     std::string material;
     units::Count count;
     std::optional<units::UnitPrice> price; ///< none: nobody sells it in bulk
-    units::Money worth;
+    std::optional<units::Money> worth;     ///< none where there is no price
 };
 
 /// A job bought in one way.
 struct StrategyPlan {
     std::optional<PurchasePlan> plan;
     std::optional<base::Message> impossible; ///< the reason where there is no plan
-    bool isLate = false;                     ///< there is no plan because time ran out, not because there can be none
+    bool isUnsolved = false;                 ///< no plan was found, which does not say that there is none
     std::vector<LeftOver> left;
-    units::Money leftWorth; ///< their sum
+    std::optional<units::Money> leftWorth; ///< the sum of those known; none where none is
 };
 
 /// The three ways side by side.
@@ -38,11 +40,17 @@ struct JobPlans {
 };
 
 /// Plans the job in one way: with kits only blanks and packing are bought in bulk, for no kit holds them.
-/// Errors as planPurchase, but for time: a search that found nothing in time is a WayPlan that isLate.
-base::Result<StrategyPlan> planStrategy(const Job& job, Strategy strategy, const OutOfTime& outOfTime);
+/// Errors as planPurchase, but for a search that found nothing: that is a plan that isUnsolved.
+base::Result<StrategyPlan> planStrategy(const Job& job, Strategy strategy, const PlanEffort& effort = {});
 
-/// Puts the three together, given by Way. Where time cut one short, it takes over what another has shown: a plan that
-/// buys only what both may buy, and that nothing costs less than the least mix.
+/// The purchase that planStrategy plans for.
+PurchaseProblem purchaseOf(const Job& job, Strategy strategy);
+
+/// Takes over what a solver found for that purchase, where it is cheaper or proves the plan (purchase_program.h).
+void takeSolution(const Job& job, Strategy strategy, std::string_view solution, StrategyPlan& plan);
+
+/// Puts the three together, given by Way. Where the effort was too little for one, it takes over what another has
+/// shown: a plan that buys only what both may buy, and that nothing costs less than the least mix.
 JobPlans compared(const Job& job, std::array<StrategyPlan, 3> strategies);
 
 /// The same as a point of the curve, for job.pieces().

@@ -12,8 +12,8 @@ namespace {
 using catalogue::Design;
 using catalogue::Kit;
 
-constexpr int kQuestions = 2'000;           ///< of a search: the same claims on every machine
-constexpr std::int64_t kMostForProof = 400; ///< quantities looked at for what holds for good
+constexpr std::int64_t kKitSteps = 200'000'000; ///< of a search
+constexpr std::int64_t kMostForProof = 400;     ///< quantities looked at for what holds for good
 
 /// The job as bought with that kit alone, nothing being on the shelf.
 Job onlyWith(Job job, const Kit& kit) {
@@ -25,8 +25,7 @@ Job onlyWith(Job job, const Kit& kit) {
 
 /// No cost where that way cannot cover the job, or no plan was found.
 base::Result<StrategyCost> costOf(const Job& job, Strategy strategy) {
-    int asked = 0;
-    const auto found = planStrategy(job, strategy, [&] { return ++asked > kQuestions; });
+    const auto found = planStrategy(job, strategy, {kKitSteps});
     if (!found) return base::fail(found.error());
     if (!found->plan) return StrategyCost{};
     return StrategyCost{found->plan->cost, found->plan->bound};

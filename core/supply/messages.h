@@ -17,7 +17,7 @@ namespace sp::supply {
     X(SupplierTermsNegative, OutOfRange)                                                                               \
     X(PackPricedTwice, Ambiguous)                                                                                      \
     X(NothingNeeded, Missing)                                                                                          \
-    X(NeedBelowOne, OutOfRange)                                                                                        \
+    X(NeedBelowNothing, OutOfRange)                                                                                    \
     X(NeedTooLarge, TooLarge)                                                                                          \
     X(TooManyNeeds, TooLarge)                                                                                          \
     X(ShelfOutOfRange, OutOfRange)                                                                                     \
@@ -27,7 +27,6 @@ namespace sp::supply {
     X(PackTwice, Conflict)                                                                                             \
     X(PackOfUnknownSupplier, NotFound)                                                                                 \
     X(PurchaseTooLarge, TooLarge)                                                                                      \
-    X(NoPlanInTime, Failed)                                                                                            \
     X(NoPlanFound, Failed)                                                                                             \
     X(NoSuchColumn, Missing)                                                                                           \
     X(NoMaterialColumn, Missing)                                                                                       \

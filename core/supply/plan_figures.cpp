@@ -21,4 +21,9 @@ std::optional<Money> costEach(const StrategyCost& strategy, std::int64_t pieces)
 
 Money unprovenGap(const PurchasePlan& plan) { return plan.cost - plan.bound; }
 
+units::Money boundInMinor(const PurchasePlan& plan, const units::Currency& currency) {
+    if (plan.proven) return units::toMinor(plan.cost.exact(), currency);
+    return units::Money::fromMicros(plan.bound.micros() - plan.bound.micros() % currency.microsPerMinor());
+}
+
 } // namespace sp::supply

@@ -4,6 +4,8 @@
 #include "core/supply/cost_curve.h"
 #include "core/supply/purchase.h"
 
+#include "core/units/currency.h"
+
 #include <cstdint>
 #include <optional>
 
@@ -26,5 +28,8 @@ std::optional<units::Money> costEach(const StrategyCost& strategy, std::int64_t 
 
 /// At most so much less than the plan could it be bought for; zero when it is proven.
 units::Money unprovenGap(const PurchasePlan& plan);
+
+/// The bound in the currency's minor units: the cost where it is proven, else told too low rather than too high.
+units::Money boundInMinor(const PurchasePlan& plan, const units::Currency& currency);
 
 } // namespace sp::supply

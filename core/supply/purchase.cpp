@@ -3,120 +3,47 @@
 
 #include "core/base/overflow.h"
 #include "core/supply/messages.h"
+#include "core/supply/purchase_improve.h"
 #include "core/supply/purchase_model.h"
 #include "core/supply/purchase_plain.h"
+#include "core/supply/purchase_plan.h"
 #include "core/supply/purchase_reduce.h"
 #include "core/supply/purchase_search.h"
 #include "core/supply/purchase_single.h"
 
 #include <algorithm>
-#include <unordered_map>
 
 namespace sp::supply {
 
 using std::int64_t;
-using units::Count;
-using units::Money;
 
 namespace {
 
-Money priceAt(const Pack& pack, int64_t count) {
-    Money each;
-    Count from;
-    for (const auto& price : pack.prices)
-        if (price.from.value() <= count && price.from > from) {
-            from = price.from;
-            each = price.each;
-        }
-    return each;
+SearchResult cheaper(SearchResult a, SearchResult b) {
+    const bool takesB = !b.counts.empty() && (a.counts.empty() || b.cost < a.cost);
+    return takesB ? std::move(b) : std::move(a);
 }
 
-/// Packs, orders and sums of a plan by number of packs; everything exact.
-PurchasePlan priced(const PurchaseProblem& problem, const std::vector<int64_t>& counts) {
-    PurchasePlan plan;
-    std::unordered_map<std::string_view, std::size_t> suppliers;
-    std::vector<PlannedOrder> orders;
-    std::vector<bool> used(problem.suppliers.size(), false);
-    for (const auto& supplier : problem.suppliers) {
-        suppliers.emplace(supplier.id, orders.size());
-        orders.push_back({supplier.id, {}, {}});
-    }
-    for (std::size_t i = 0; i < counts.size(); ++i) {
-        if (counts[i] == 0) continue;
-        const Pack& pack = problem.packs[i];
-        const Money goods = Money::fromExact(priceAt(pack, counts[i]).exact() * units::Fraction::of(counts[i]));
-        plan.packs.push_back({pack.id, pack.supplier, Count::of(counts[i]), goods});
-        orders[suppliers.at(pack.supplier)].goods += goods;
-        used[suppliers.at(pack.supplier)] = true;
-    }
-    for (std::size_t s = 0; s < orders.size(); ++s) {
-        if (!used[s]) continue;
-        const Supplier& supplier = problem.suppliers[s];
-        if (!supplier.freeFrom || orders[s].goods < *supplier.freeFrom) orders[s].shipping = supplier.shipping;
-        plan.cost += orders[s].goods + orders[s].shipping;
-        plan.orders.push_back(std::move(orders[s]));
-    }
-    return plan;
-}
+constexpr int64_t kFirstSteps = 2'000'000; ///< enough for a start that the search can do with
 
-void addLeft(const PurchaseProblem& problem, const Modelled& made, const std::vector<int64_t>& counts,
-             PurchasePlan& plan) {
-    std::unordered_map<std::string_view, std::size_t> index;
-    for (std::size_t m = 0; m < made.materials.size(); ++m) index.emplace(made.materials[m], m);
-    std::vector<Count> left(made.materials.size());
-    for (std::size_t m = 0; m < made.needs.size(); ++m) left[m] -= made.needs[m].count;
-    for (const auto& item : problem.shelf)
-        if (const auto at = index.find(item.material); at != index.end() && at->second < made.needs.size())
-            left[at->second] += item.count;
-    for (std::size_t i = 0; i < counts.size(); ++i) {
-        if (counts[i] == 0) continue;
-        for (const auto& give : problem.packs[i].gives)
-            left[index.at(give.material)] += Count::of(give.count.value() * counts[i]);
-    }
-    units::Int128 value = 0;
-    for (std::size_t m = 0; m < left.size(); ++m) {
-        if (m >= made.needs.size() && left[m].isZero()) continue;
-        plan.left.push_back({made.materials[m], left[m]});
-        value += units::Int128{left[m].value()} * made.valuePerStone[m];
-    }
-    plan.leftValue = Money::fromExact(units::Fraction::ratio(value, 1000));
-}
-
-PurchaseAnswer nothingToBuy(const PurchaseProblem& problem, Modelled& made) {
-    PurchaseAnswer answer;
-    answer.warnings = std::move(made.warnings);
-    answer.plan = priced(problem, {});
-    answer.plan->proven = true;
-    addLeft(problem, made, {}, *answer.plan);
-    return answer;
-}
-
-/// By the search. Where that has to look at a part of the need only, the plain way sees the whole of it and may come
-/// out cheaper.
-SearchResult searched(const Model& whole, const OutOfTime& outOfTime) {
+/// A plain plan bettered, from there the search, and what it cannot prove bettered again: none of them makes the plan
+/// dearer. Where the search has to look at a part of the need only, the others see the whole of it.
+SearchResult searched(const Model& whole, const PlanEffort& effort) {
+    const SearchResult plain = plainPurchase(whole);
+    SearchResult best = cheaper(plain, improvedPurchase(whole, plain.counts, std::min(effort.steps / 32, kFirstSteps)));
     const Model model = reducedModel(whole);
-    SearchResult found = searchPurchase(model, outOfTime);
-    if (found.counts.empty()) found = plainPurchase(model);
+    SearchResult found = searchPurchase(model, model.isReduced ? std::vector<int64_t>() : best.counts,
+                                        {effort.steps / 2, effort.isStopped});
+    int64_t bound = std::max(found.bound, plain.bound);
+    if (found.counts.empty() && model.isReduced) {
+        found = plainPurchase(model);
+        bound = std::max(bound, found.bound);
+    }
     for (std::size_t p = 0; p < found.counts.size(); ++p) found.counts[p] += model.bought[p];
-    if (!model.isReduced) return found;
-    SearchResult plain = plainPurchase(whole);
-    if (plain.counts.empty() || plain.cost >= found.cost) return found;
-    found.counts = std::move(plain.counts);
-    found.cost = plain.cost;
-    return found;
-}
-
-PurchaseAnswer planned(const PurchaseProblem& problem, Modelled& made, const SearchResult& found) {
-    std::vector<int64_t> counts(problem.packs.size(), 0);
-    for (std::size_t p = 0; p < made.model.packs.size(); ++p) counts[made.model.packs[p].source] = found.counts[p];
-    PurchasePlan plan = priced(problem, counts);
-    plan.bound = std::min(plan.cost, Money::fromMicros(found.bound * made.model.granule));
-    plan.proven = plan.bound == plan.cost;
-    addLeft(problem, made, counts, plan);
-    PurchaseAnswer answer;
-    answer.warnings = std::move(made.warnings);
-    answer.plan = std::move(plan);
-    return answer;
+    best = cheaper(std::move(found), std::move(best)); // of equal ones the search's, which looks at ties
+    if (best.cost > bound) best = cheaper(best, improvedPurchase(whole, best.counts, effort.steps / 4));
+    best.bound = std::min(bound, best.cost);
+    return best;
 }
 
 /// Why what only one pack gives cannot be had.
@@ -127,7 +54,7 @@ base::Message minimumNotReached(const PurchaseProblem& problem, const Modelled& 
 
 } // namespace
 
-base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const OutOfTime& outOfTime) {
+base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const PlanEffort& effort) {
     try {
         auto made = modelled(problem);
         if (!made) return base::fail(made.error());
@@ -144,10 +71,9 @@ base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const 
         if (std::all_of(model.needs.begin(), model.needs.end(), [](int64_t need) { return need == 0; }))
             return nothingToBuy(problem, *made);
         if (single) return planned(problem, *made, single->found);
-        bool isTimeUp = false;
-        const auto found = searched(model, [&] { return isTimeUp = isTimeUp || (outOfTime && outOfTime()); });
+        const auto found = searched(model, effort);
         if (!found.counts.empty()) return planned(problem, *made, found);
-        return base::fail(isTimeUp ? Fault::NoPlanInTime : Fault::NoPlanFound, "packs");
+        return base::fail(Fault::NoPlanFound, "packs");
     } catch (const base::Overflow&) { return base::fail(Fault::PurchaseTooLarge, "needs"); }
 }
 

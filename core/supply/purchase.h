@@ -41,7 +41,7 @@ struct Supplier {
 };
 
 struct PurchaseProblem {
-    std::vector<MaterialCount> needs; ///< each 1 or more; the same material twice adds up
+    std::vector<MaterialCount> needs; ///< each 0 or more; the same material twice adds up
     std::vector<MaterialCount> shelf; ///< each 0 or more
     std::vector<Pack> packs;
     std::vector<Supplier> suppliers;
@@ -62,7 +62,7 @@ struct PlannedOrder {
 
 struct PurchasePlan {
     units::Money cost;                ///< goods and shipping
-    units::Money bound;               ///< no plan costs less than this; true even when time ran out
+    units::Money bound;               ///< no plan costs less than this; true even where the effort was not enough
     bool proven = false;              ///< cost == bound
     std::vector<PlannedPack> packs;   ///< in the order given, only what is bought
     std::vector<PlannedOrder> orders; ///< in the order of suppliers given, only those ordered from
@@ -76,25 +76,30 @@ struct PurchaseAnswer {
     std::vector<base::Message> warnings;     ///< about odd input that was taken as it stands
 };
 
-/// Asked now and then during the search; once it answers true the best plan so far is returned with its bound.
-using OutOfTime = std::function<bool()>;
+/// How much may be done for a plan: simple steps, not seconds, so that the same problem is answered alike on a busy
+/// machine and on an idle one.
+struct PlanEffort {
+    static constexpr std::int64_t kUsual = 100'000'000; ///< about a quarter of a second on a machine of today
+    std::int64_t steps = kUsual;
+    /// Asked now and then; true ends the work for whoever wants no answer any more.
+    std::function<bool()> isStopped = {};
+};
 
 inline constexpr std::size_t kMaxPacks = 100'000;
 
 /// The cheapest whole packs that cover the needs, with shipping. Among plans of equal cost the one whose leftover is
 /// worth more is taken, then the one with fewer suppliers, then fewer packs, as far as the search meets them: it is
 /// given a fixed amount of work, keeps one way to spend a sum with a supplier (that of most units), and does not touch
-/// the proof of the cost. The same problem always gives the same plan unless time
-/// runs out. Memory is bounded (about 200 MB at worst); very large needs are covered in part by the pack with the
-/// least price per stone before the search, which leaves the bound true but as a rule not equal to the cost. Where no
-/// material can be had in two ways there is no search: the plan is proven whatever the numbers (purchase_single.h).
-/// Errors: Invalid, OutOfRange for input outside what the types above state; NotFound for a pack of an unknown
-/// supplier; TooLarge for more than kMaxPacks, 1,000 needed materials, 100 prices of a pack, or sums beyond the
-/// program.
-/// Method: suppliers are off, paid or free in a best-first tree; goods sums to be reached and kits are relaxed by
-/// Lagrange multipliers and cost splitting (M. Guignard and S. Kim, "Lagrangean decomposition", 1987; B. Polyak's
-/// step, 1969; both from memory), single materials by covering knapsacks; kits are then enumerated and sums reached
-/// exactly by labels that carry the suppliers' goods.
-base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const OutOfTime& outOfTime);
+/// the proof of the cost. The same problem always gives the same plan for the same effort. No plan is dearer than what
+/// a plain buyer would take (purchase_plain.h) bettered by local search (purchase_improve.h). Memory is bounded (about
+/// 200 MB at worst); very large needs are covered in part by the pack with the least price per stone before the search,
+/// which leaves the bound true but as a rule not equal to the cost. Where no material can be had in two ways there is
+/// no search: the plan is proven whatever the numbers (purchase_single.h). Errors: Invalid, OutOfRange for input
+/// outside what the types above state; NotFound for a pack of an unknown supplier; TooLarge for more than kMaxPacks,
+/// 1,000 needed materials, 100 prices of a pack, or sums beyond the program. Method: suppliers are off, paid or free in
+/// a best-first tree; goods sums to be reached and kits are relaxed by Lagrange multipliers and cost splitting (M.
+/// Guignard and S. Kim, "Lagrangean decomposition", 1987; B. Polyak's step, 1969; both from memory), single materials
+/// by covering knapsacks; kits are then enumerated and sums reached exactly by labels that carry the suppliers' goods.
+base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const PlanEffort& effort = {});
 
 } // namespace sp::supply

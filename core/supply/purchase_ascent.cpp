@@ -136,8 +136,18 @@ int64_t raiseBound(const Market& market, Relaxation& relaxation, Multipliers& mu
 
 int64_t workOfRelaxation(const Market& market, const Relaxation& relaxation) {
     int64_t work = 500;
+    for (const int k : relaxation.kits())
+        work += 3 * market.kitMost(k) * (1 + static_cast<int64_t>(market.kit(k).gives.size()));
     for (int m = 0; m < market.materials(); ++m) {
         work += market.need(m) * (1 + static_cast<int64_t>(relaxation.sums().size()) * 4);
+        auto steps = static_cast<int64_t>(relaxation.rest(m).steps().size());
+        for (std::size_t c = 0; c < relaxation.sums().size(); ++c) {
+            const Curve* curve = relaxation.sumCurve(m, c);
+            if (curve == nullptr) continue;
+            const auto pairs = steps * static_cast<int64_t>(curve->steps().size());
+            work += pairs;
+            steps = std::min(pairs, market.need(m) + 1);
+        }
         for (const auto& use : market.kitsOf(m))
             work += market.need(m) * (1 + market.need(m) / (2 * std::max<int64_t>(1, use.units)));
     }

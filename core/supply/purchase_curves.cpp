@@ -187,7 +187,10 @@ void MoneyList::fillRow() {
     for (const int index : m_packs) {
         const auto before = row;
         std::vector<std::int32_t> choice(row.size(), 0);
-        for (const auto& range : ranges(m_model->packs[at(index)])) addToRow(before, range, row, choice);
+        for (const auto& range : ranges(m_model->packs[at(index)])) {
+            addToRow(before, range, row, choice);
+            m_work += 10 * m_limit;
+        }
         m_choice.push_back(std::move(choice));
     }
     for (int64_t v = 0; v <= m_limit; ++v)
@@ -208,9 +211,11 @@ void MoneyList::fillSums() {
                     next.push_back({sum.money + money, sum.most + count * range.gain, count});
                 }
                 m_isWhole = next.size() <= kMaxSums;
+                m_work += 1 + static_cast<int64_t>(sums.size());
                 if (!m_isWhole) return;
             }
         }
+        m_work += 30 * static_cast<int64_t>(next.size());
         std::stable_sort(next.begin(), next.end(), [](const Sum& a, const Sum& b) {
             return a.money != b.money ? a.money < b.money : a.most > b.most;
         });

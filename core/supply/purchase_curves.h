@@ -94,6 +94,8 @@ class MoneyList {
     bool isWhole() const { return m_isWhole; }
     /// False when a pack could be bought oftener than is counted here: what is not listed may still exist.
     bool isExact() const { return m_isExact; }
+    /// The simple steps that it took.
+    std::int64_t work() const { return m_work; }
     /// Rising in money.
     const std::vector<Entry>& entries() const { return m_entries; }
     /// Adds what was bought for the sum of an entry.
@@ -119,6 +121,7 @@ class MoneyList {
     std::int64_t m_limit;
     bool m_isWhole = true;
     bool m_isExact = true;
+    std::int64_t m_work = 0;
     std::vector<Entry> m_entries;
     std::vector<std::vector<std::int32_t>> m_choice; ///< by pack, by money: of a row
     std::vector<std::vector<Sum>> m_sums;            ///< by pack, rising in money: of sums

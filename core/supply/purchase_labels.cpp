@@ -11,6 +11,7 @@ namespace {
 
 constexpr std::size_t kMaxOptions = 200'000;
 constexpr std::size_t kCompareAll = 3'000;
+constexpr int64_t kToSort = 100; ///< simple steps to sort one of many and to compare it
 
 /// The worth of one unit of the material that `curve` sells.
 int64_t unitValue(const Model& model, const Curve& curve) {
@@ -124,7 +125,7 @@ const LabelSearch::Options& LabelSearch::options(int material, int64_t need, int
     options = Options{};
     options.gap = gap;
     listOptions(material, need, 0, need, 0, Option{}, options);
-    m_tick(static_cast<int64_t>(options.list.size()) * 20);
+    m_isStopped = m_tick(static_cast<int64_t>(options.list.size()) * kToSort) || m_isStopped;
     dropDominated(options.list, m_relaxation.sums().size());
     std::sort(options.list.begin(), options.list.end(),
               [](const Option& a, const Option& b) { return a.reduced < b.reduced; });
@@ -138,7 +139,8 @@ std::vector<LabelSearch::Label> LabelSearch::extended(const std::vector<Label>& 
     for (std::size_t l = 0; l < labels.size() && !m_isStopped; ++l) {
         const Label& label = labels[l];
         const std::size_t before = next.size();
-        for (std::size_t o = 0; o < options.list.size(); ++o) {
+        std::size_t o = 0;
+        for (; o < options.list.size(); ++o) {
             const Option& option = options.list[o];
             if (label.reduced + option.reduced > gap) break;
             if (label.cost + option.cost > mostCost) continue;
@@ -153,12 +155,14 @@ std::vector<LabelSearch::Label> LabelSearch::extended(const std::vector<Label>& 
             grown.option = static_cast<std::int32_t>(o);
             next.push_back(grown);
         }
-        m_isStopped = m_tick(static_cast<int64_t>(next.size() - before) * 8 + 4) || m_isStopped;
+        m_isStopped = m_tick(static_cast<int64_t>((next.size() - before) * 16 + 2 * o + 4)) || m_isStopped;
         if (next.size() > m_mostRaw) {
+            m_isStopped = m_tick(static_cast<int64_t>(next.size()) * kToSort) || m_isStopped;
             dropDominated(next, sums);
             if (next.size() > m_mostRaw / 2) m_isCut = thin(next, m_mostRaw / 4, targets) || m_isCut;
         }
     }
+    m_isStopped = m_tick(static_cast<int64_t>(next.size()) * kToSort) || m_isStopped;
     dropDominated(next, sums);
     return next;
 }

@@ -85,7 +85,7 @@ class Builder {
     base::Done takeNeeds() {
         if (m_problem.needs.empty()) return base::fail(Fault::NothingNeeded, "needs");
         for (const auto& need : m_problem.needs) {
-            if (need.count.value() < 1) return base::fail(Fault::NeedBelowOne, need.material, need.material);
+            if (need.count.isNegative()) return base::fail(Fault::NeedBelowNothing, need.material, need.material);
             if (need.count.value() > kMaxCount) return base::fail(Fault::NeedTooLarge, need.material, need.material);
             const auto [at, isNew] = m_materials.try_emplace(need.material, static_cast<int>(m_stones.size()));
             if (isNew) {

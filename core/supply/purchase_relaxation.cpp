@@ -12,11 +12,23 @@ namespace {
 constexpr int64_t kMaxOfAKit = 20'000;
 constexpr std::size_t kMaxKeptCells = 6'000'000; // of merged curves
 
+/// The steps that a curve takes: of a pack of u units need^2 / 2u, and its later prices for each unit.
+int64_t workOfCurve(const Model& model, int material, const std::vector<int>& packs) {
+    const int64_t need = model.needs[at(material)];
+    int64_t work = 0;
+    for (const int index : packs) {
+        const ModelPack& pack = model.packs[at(index)];
+        const int64_t units = std::max<int64_t>(1, pack.gives[0].units);
+        work += need * (2 + std::min(need / (2 * units), pack.most) + static_cast<int64_t>(pack.tiers.size()));
+    }
+    return 2 * work;
+}
+
 int64_t plus(int64_t a, int64_t b) { return std::min(kScaledNever, a + b); }
 
 } // namespace
 
-Market::Market(const Model& model, const OutOfTime& outOfTime)
+Market::Market(const Model& model, int64_t steps)
     : m_model(model)
     , m_kitsOf(model.needs.size())
     , m_curves(model.needs.size())
@@ -48,7 +60,8 @@ Market::Market(const Model& model, const OutOfTime& outOfTime)
     }
     for (int m = 0; m < materials(); ++m)
         for (auto& [supplier, packs] : singles[at(m)]) {
-            if (outOfTime && outOfTime()) {
+            m_work += workOfCurve(model, m, packs);
+            if (m_work > steps) {
                 m_isWhole = false;
                 return;
             }
@@ -78,6 +91,13 @@ std::shared_ptr<const Merged> Market::merged(int material, const std::vector<cha
     }
     auto& slot = m_merged[at(material)][std::move(key)];
     if (!slot) {
+        m_work += need(material);
+        std::size_t steps = 1;
+        for (const Curve* curve : curves) {
+            const std::size_t pairs = steps * curve->steps().size();
+            m_work += static_cast<int64_t>(pairs) + 4 * need(material);
+            steps = std::min(pairs, at(need(material)) + 1);
+        }
         slot = std::make_shared<const Merged>(std::move(curves), static_cast<int>(need(material)));
         m_keptCells += cells;
     }
@@ -91,6 +111,7 @@ const MoneyList* Market::moneyList(int material, int supplier, int64_t limit) {
     const bool isRow = limit <= MoneyList::kMaxRowLength;
     const int64_t roomy = isRow ? std::min(MoneyList::kMaxRowLength, limit + limit / 2 + 64) : limit;
     auto list = std::make_unique<MoneyList>(m_model, *curve(material, supplier), roomy);
+    m_work += list->work();
     if (!list->isWhole()) {
         slot.tooLong = limit;
         return nullptr;

@@ -6,6 +6,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace sp::supply {
@@ -24,8 +25,8 @@ inline std::int64_t roundedUp(std::int64_t scaled) {
 /// What is fixed for every state of the suppliers: curves by material and supplier, kits, merged curves by set.
 class Market {
   public:
-    /// Stops making curves once it is out of time; see isWhole.
-    Market(const Model& model, const OutOfTime& outOfTime);
+    /// Makes no curves beyond `steps` of work; see isWhole.
+    Market(const Model& model, std::int64_t steps);
 
     struct KitUse {
         int kit = 0;  ///< index into kits()
@@ -53,8 +54,10 @@ class Market {
     const MoneyList* moneyList(int material, int supplier, std::int64_t limit);
     /// True as long as no limit of the program cut into what a cheapest plan may hold.
     bool isExact() const { return m_isExact; }
-    /// False when time ran out before every curve was made: then nothing can be asked of it.
+    /// False when the work would not do for every curve: then nothing can be asked of it.
     bool isWhole() const { return m_isWhole; }
+    /// The simple steps that curves, merged curves and lists of sums have taken since it was last asked.
+    std::int64_t takeWork() { return std::exchange(m_work, 0); }
 
   private:
     const Model& m_model;
@@ -69,6 +72,7 @@ class Market {
     };
     std::map<std::pair<int, int>, Listed> m_lists; ///< by material and supplier
     std::size_t m_keptCells = 0;
+    std::int64_t m_work = 0;
     bool m_isExact = true;
     bool m_isWhole = true;
 };

@@ -57,13 +57,20 @@ struct Node {
 
 class Search {
   public:
-    Search(const Model& model, const OutOfTime& outOfTime)
+    Search(const Model& model, const PlanEffort& effort)
         : m_model(model)
-        , m_outOfTime(outOfTime)
-        , m_market(model, outOfTime) {}
+        , m_effort(effort)
+        , m_market(model, effort.steps) {
+        tick(0);
+    }
 
-    SearchResult run() {
+    SearchResult run(const std::vector<int64_t>& plan) {
         if (!m_market.isWhole()) return {};
+        m_used.assign(m_model.suppliers.size(), 0);
+        std::vector<Bought> known;
+        for (std::size_t p = 0; p < plan.size(); ++p)
+            if (plan[p] > 0) known.push_back({static_cast<int>(p), plan[p]});
+        if (!plan.empty()) offer(known);
         start();
         const int64_t bound = explore();
         SearchResult result;
@@ -198,11 +205,12 @@ class Search {
     }
 
     bool tick(int64_t work) {
-        m_work += work;
+        m_work += work + m_market.takeWork();
         if (m_work >= m_nextCheck) {
             m_nextCheck = m_work + kWorkBetweenChecks;
-            if (m_outOfTime && m_outOfTime()) m_isStopped = true;
+            if (m_effort.isStopped && m_effort.isStopped()) m_isStopped = true;
         }
+        if (m_work > m_effort.steps) m_isStopped = true;
         if (m_seeksTies && m_work > m_tieWorkEnd) m_isStopped = true;
         return m_isStopped;
     }
@@ -243,7 +251,6 @@ class Search {
             if (states[s] == State::Open && supplier.shipping == 0 && supplier.minimum <= supplier.goods)
                 states[s] = State::Paid; // ordering there is never a decision
         }
-        m_used.assign(states.size(), 0);
         Relaxation root(m_market, states, false);
         splitByBulkPrice(root);
         Multipliers multipliers = plainMultipliers(0);
@@ -537,7 +544,7 @@ class Search {
     }
 
     const Model& m_model;
-    const OutOfTime& m_outOfTime;
+    const PlanEffort& m_effort;
     Market m_market;
     Multipliers m_rootMultipliers;
     std::priority_queue<Node> m_queue;
@@ -557,6 +564,8 @@ class Search {
 
 } // namespace
 
-SearchResult searchPurchase(const Model& model, const OutOfTime& outOfTime) { return Search(model, outOfTime).run(); }
+SearchResult searchPurchase(const Model& model, const std::vector<int64_t>& start, const PlanEffort& effort) {
+    return Search(model, effort).run(start);
+}
 
 } // namespace sp::supply

@@ -10,6 +10,6 @@
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     const std::string_view text(reinterpret_cast<const char*>(data), size);
-    sp::fuzz::checkAnswer(sp::verbs::buyAnswer(text, [asked = 0]() mutable { return ++asked > 20; }));
+    sp::fuzz::checkAnswer(sp::verbs::buyAnswer(text, 2'000'000));
     return 0;
 }

@@ -10,6 +10,6 @@
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     const std::string_view text(reinterpret_cast<const char*>(data), size);
-    sp::fuzz::checkAnswer(sp::verbs::packAnswer(text, [calls = 0]() mutable { return ++calls > 20 ? 1e9 : 0.0; }));
+    sp::fuzz::checkAnswer(sp::verbs::packAnswer(text, 200'000));
     return 0;
 }

@@ -48,7 +48,6 @@ class Buying : public testing::Test {
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
         m_page = std::make_unique<buying::BuyingPage>(
             *m_session, [this] { return m_order; }, *m_formatter, m_prompter);
-        presenter().planner().setPatience(60'000); // figures, not the machine's speed
         m_page->resize(1274, 768);
         m_page->show();
         QApplication::setActiveWindow(m_page.get());

@@ -110,7 +110,6 @@ TEST_F(PapersInAnotherLanguage, aShoppingList) {
         QObject::connect(&planner, &buying::Planner::answered, &planner,
                          [&](const std::shared_ptr<const buying::Answer>& said) { answer = said; });
         const auto design = session.designs().front();
-        planner.setPatience(60'000);
         planner.ask({buying::suppliesOf(session, cuts, false), {supply::lineOf(design, session.materials(), 24)}, 0});
         ASSERT_TRUE(test::waitFor([&] { return answer != nullptr; }));
         if (!answer->plans.of(supply::Strategy::Mix).plan) continue;
@@ -138,7 +137,6 @@ TEST_F(PapersInAnotherLanguage, aStaircase) {
                      [&](const std::shared_ptr<const supply::CostCurve>& grown, bool isComplete) {
                          if (isComplete) curve = grown;
                      });
-    planner.setPatience(60'000);
     planner.ask({buying::suppliesOf(session, true, false),
                  {supply::lineOf(session.designs().front(), session.materials(), 24)},
                  24});

@@ -42,4 +42,14 @@ TEST(PlanFigures, whatIsNotProvenIsCostOverBound) {
     EXPECT_TRUE(unprovenGap(plan).isZero());
 }
 
+TEST(PlanFigures, aBoundIsToldTooLowRatherThanTooHigh) {
+    PurchasePlan plan;
+    plan.cost = micros(37'500);
+    plan.bound = micros(29'999);
+    EXPECT_EQ(boundInMinor(plan, {}), micros(20'000));
+    plan.bound = plan.cost;
+    plan.proven = true;
+    EXPECT_EQ(boundInMinor(plan, {}), micros(40'000)) << "as the cost is told";
+}
+
 } // namespace sp::supply
