@@ -25,6 +25,8 @@ namespace sp::db {
     X(FolderOrDevice, Foreign)                                                                                         \
     X(NoSuchFolder, Missing)                                                                                           \
     X(FileExists, Conflict)                                                                                            \
+    X(NoPlainFile, Invalid)                                                                                            \
+    X(StaysABook, Conflict)                                                                                            \
     X(SecondName, Conflict)                                                                                            \
     X(UsedElsewhere, Busy)                                                                                             \
     X(BookDamaged, Damaged)                                                                                            \

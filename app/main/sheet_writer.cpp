@@ -7,11 +7,11 @@
 
 namespace sp::program {
 
-base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path) {
+base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere) {
     const words::SheetWords words;
     layout::FitMemo fits;
     const auto write = [&](const quoting::SheetContent& sheet, const catalogue::PriceBook& prices) {
-        return paper::writePdf(sheet, prices.shop.paper, QString::fromStdString(path), paper::IfThere::Replace);
+        return paper::writePdf(sheet, prices.shop.paper, QString::fromStdString(path), ifThere);
     };
     if (quote.frozen) return write(words::issuedSheet(quote, fits, words), *quote.frozen);
     const auto prices = book.priceBook(quote.order.customer);

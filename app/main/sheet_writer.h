@@ -2,13 +2,14 @@
 #pragma once
 
 #include "db/book/book.h"
+#include "db/book/if_there.h"
 
 #include <string>
 
 namespace sp::program {
 
-/// Writes the sheet of a quote as PDF, replacing a file of that name. A given quote is printed as it was given. Needs a
+/// Writes the sheet of a quote as PDF. A given quote is printed as it was given. Needs a
 /// QGuiApplication. Errors: as pricing::priceOrder and paper::writePdf.
-base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path);
+base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere);
 
 } // namespace sp::program

@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/catalogue/shop.h"
 #include "core/quoting/sheet_content.h"
+#include "db/book/if_there.h"
 
 #include <QString>
 
@@ -17,8 +18,6 @@ class QPainter;
 class QPrinter;
 
 namespace sp::paper {
-
-enum class IfThere { Refuse, Replace };
 
 /// What preview, printer and PDF are made from: each page draws itself, one unit of the painter is a point, the origin
 /// is the page's upper left corner.
@@ -36,16 +35,14 @@ DrawnPages drawnOf(Document document);
 /// between them. False when the device refuses.
 bool paintPages(const DrawnPages& drawn, QPagedPaintDevice& device, int first, int last);
 
-/// Writes the sheet as a PDF. The file appears whole or not at all: a file of that name stays as it was when anything
-/// fails. Errors, each with the sentence to show: Missing (no such folder), Conflict (a file of that name is there and
-/// `ifThere` refuses), Invalid (the path names a folder), ReadOnly, Full, Failed.
+/// Writes the sheet as a PDF, by db::writeFile. Errors: its own; Failed when it cannot be drawn.
 base::Done writePdf(const quoting::SheetContent& sheet, catalogue::Paper paper, const QString& path,
-                    IfThere ifThere = IfThere::Refuse);
+                    db::IfThere ifThere = db::IfThere::Refuse);
 /// The same for any paper that is laid out.
 base::Done writePdf(const Document& document, catalogue::Paper paper, const QString& path,
-                    IfThere ifThere = IfThere::Refuse);
+                    db::IfThere ifThere = db::IfThere::Refuse);
 base::Done writePdf(const DrawnPages& drawn, catalogue::Paper paper, const QString& path,
-                    IfThere ifThere = IfThere::Refuse);
+                    db::IfThere ifThere = db::IfThere::Refuse);
 
 /// Sets the book's paper on a printer, upright and with full pages. The native print dialog may change the paper, so
 /// this is called again after it.
@@ -58,7 +55,7 @@ Document documentOf(const quoting::SheetContent& sheet, catalogue::Paper paper);
 /// Errors: Failed when the printer does not take the job.
 base::Done print(const DrawnPages& drawn, catalogue::Paper paper, QPrinter& printer);
 
-/// Writes any text the same way: whole or not at all, replacing a file of that name. Errors as writePdf.
+/// Writes any text the same way, replacing a file of that name. Errors as writePdf.
 base::Done writeText(const std::string& text, const QString& path);
 
 } // namespace sp::paper

@@ -138,7 +138,7 @@ void PreviewDialog::askPath() {
 }
 
 void PreviewDialog::savePdf(const QString& path) {
-    const auto done = writePdf(m_drawn, m_paper, path, IfThere::Replace);
+    const auto done = writePdf(m_drawn, m_paper, path, db::IfThere::Replace);
     say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : words::sentence(done.error()));
 }
 

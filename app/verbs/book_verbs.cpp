@@ -4,6 +4,7 @@
 #include "app/words/names.h"
 #include "app/words/sources.h"
 #include "app/words/words.h"
+#include "db/messages.h"
 
 #include <fmt/format.h>
 
@@ -96,7 +97,15 @@ Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers) {
     const auto quote = (*book)->quoteNumbered(arguments.of("--quote"));
     if (!quote) return refused(quote.error());
     const auto& path = arguments.of("--pdf");
-    if (auto written = helpers.writeSheet(**book, *quote, path); !written) return refused(written.error());
+    const auto ifThere = arguments.has("--force") ? db::IfThere::Replace : db::IfThere::Refuse;
+    if (const auto written = helpers.writeSheet(**book, *quote, path, ifThere); !written) {
+        if (written.error().fault != idOf(db::Fault::FileExists)) return refused(written.error());
+        return refused(words::makeError(
+            base::Code::Conflict, path,
+            QT_TRANSLATE_NOOP("App",
+                              "There is a file “%1” already; choose another name, or add --force to replace it."),
+            path));
+    }
     return answer(arguments, {{"quote", quote->number}, {"pdf", path}},
                   line(QT_TRANSLATE_NOOP("App", "Quote %1 is in %2."), quote->number, path));
 }

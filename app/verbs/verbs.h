@@ -3,6 +3,7 @@
 
 #include "app/artwork/letter_outlines.h"
 #include "db/book/book.h"
+#include "db/book/if_there.h"
 
 #include <functional>
 #include <span>
@@ -22,7 +23,8 @@ struct Outcome {
 struct Helpers {
     db::Environment environment;
     /// Writes the quote sheet of a quote as PDF to a path.
-    std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path)> writeSheet;
+    std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere)>
+        writeSheet;
     /// The outlines of lettering.
     std::function<base::Result<std::vector<artwork::Shape>>(const artwork::LetteringOrder& order)> outlines;
 };

@@ -36,6 +36,10 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP("Db", "“%1” is not a job book but a folder or device; choose a file.")};
     case NoSuchFolder: return {QT_TRANSLATE_NOOP("Db", "There is no folder “%1”; make it first or choose another.")};
     case FileExists: return {QT_TRANSLATE_NOOP("Db", "There is a file “%1” already; choose another name.")};
+    case NoPlainFile:
+        return {QT_TRANSLATE_NOOP("Db", "“%1” is no file but a folder, a link or a device; choose another name.")};
+    case StaysABook:
+        return {QT_TRANSLATE_NOOP("Db", "“%1” is a job book or belongs to one and stays as it is; choose another name.")};
     case SecondName:
         return {QT_TRANSLATE_NOOP("Db", "“%1” has a second name somewhere, by which another program could change it "
                                         "unseen; make a copy and open that.")};

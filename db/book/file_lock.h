@@ -5,16 +5,14 @@
 #include "db/book/files.h"
 
 #include <filesystem>
-#include <memory>
 #include <optional>
-
-class QLockFile;
 
 namespace sp::db {
 
 /// That this program has a book open. A book is open once in a process, found by device and inode. Towards other
-/// processes a file NAME.jobbook.lock beside the book says who holds it; that of a program that has died is taken
-/// over.
+/// processes a file NAME.jobbook.lock beside the book says who holds it. It is held as long as the system keeps it
+/// locked (flock) for a running program; one that nobody holds, whatever stands in it, is taken over, unless it names
+/// another computer, whose programs cannot be seen from here.
 class FileLock {
   public:
     /// Throws Busy when this process has the book open already.
@@ -31,8 +29,15 @@ class FileLock {
     static bool isOpenHere(const FileKey& key);
 
   private:
+    void take(const std::filesystem::path& file);
+    /// False when it has to be tried again.
+    bool tryToTake(const std::filesystem::path& file);
+    bool makeOwn(int handle);
+    bool meetAnother(const std::filesystem::path& file, int handle);
+
     FileKey m_key;
-    std::unique_ptr<QLockFile> m_lock;
+    std::filesystem::path m_lockFile;
+    int m_handle = -1; ///< of the lock file, while it is ours
     std::optional<base::Error> m_obstacle;
     bool m_wasLeftBehind = false;
 };

@@ -6,6 +6,8 @@
 #include <fmt/format.h>
 
 #include <cerrno>
+#include <charconv>
+#include <csignal>
 #include <cstdio>
 #include <cstring>
 #include <fcntl.h>
@@ -13,6 +15,7 @@
 #include <sys/stat.h>
 #include <sys/statfs.h>
 #include <unistd.h>
+#include <vector>
 
 namespace sp::db {
 
@@ -79,11 +82,66 @@ FileFacts factsOf(const fs::path& file) {
             .share = isKnown ? shareNamed(type) : std::string()};
 }
 
-TempFile::TempFile(const fs::path& target)
+namespace {
+
+constexpr std::string_view kUnfinished = ".unfinished-";
+
+/// The program that was making the file of this name; 0 when it is not named as such a file.
+pid_t makerOf(const std::string& name) {
+    const auto at = name.rfind(kUnfinished);
+    if (!name.starts_with('.') || at == std::string::npos) return 0;
+    std::string_view digits = std::string_view(name).substr(at + kUnfinished.size());
+    if (digits.ends_with("-journal")) digits.remove_suffix(std::string_view("-journal").size());
+    pid_t process = 0;
+    const auto* end = digits.data() + digits.size();
+    return std::from_chars(digits.data(), end, process).ptr == end && process > 0 ? process : 0;
+}
+
+bool hasEnded(pid_t process) { return ::kill(process, 0) != 0 && errno == ESRCH; }
+
+} // namespace
+
+void removeLeftovers(const fs::path& folder) {
+    std::error_code error;
+    std::vector<fs::path> left;
+    for (fs::directory_iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
+        const auto name = entry->path().filename().string();
+        const auto maker = makerOf(name);
+        // An earlier program's lock was taken under this name.
+        const bool isOldLock = name.ends_with(".jobbook.lock.rmlock");
+        if (!isOldLock && (maker == 0 || maker == ::getpid() || !hasEnded(maker))) continue;
+        std::error_code ignored;
+        if (fs::is_regular_file(entry->symlink_status(ignored))) left.push_back(entry->path());
+    }
+    for (const auto& path : left) fs::remove(path, error);
+}
+
+TempFile::TempFile(const fs::path& target, Readers readers)
     : m_target(target)
-    , m_file(target.parent_path() / fmt::format(".{}.unfinished-{}", target.filename().string(), ::getpid())) {
+    , m_file(target.parent_path() / fmt::format(".{}{}{}", target.filename().string(), kUnfinished, ::getpid())) {
     std::error_code ignored;
-    fs::remove(m_file, ignored); // of a run that was cut short
+    removeLeftovers(target.parent_path());
+    fs::remove(m_file, ignored); // of a run of this number that was cut short
+    const mode_t mode = readers == Readers::OwnerAlone ? 0600 : 0666;
+    const int handle = ::open(m_file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, mode);
+    // A folder of the system's own, such as /proc, says that there is none.
+    if (handle < 0) throwSystemError(m_target, errno == ENOENT ? EACCES : errno);
+    ::close(handle);
+}
+
+void TempFile::write(std::string_view bytes) const {
+    const int handle = ::open(m_file.c_str(), O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
+    if (handle < 0) throwSystemError(m_target, errno);
+    int error = 0;
+    while (!bytes.empty() && error == 0) {
+        const auto taken = ::write(handle, bytes.data(), bytes.size());
+        if (taken > 0)
+            bytes.remove_prefix(static_cast<std::size_t>(taken));
+        else if (errno != EINTR)
+            error = taken == 0 ? ENOSPC : errno;
+    }
+    if (::close(handle) != 0 && error == 0) error = errno;
+    if (error != 0) throwSystemError(m_target, error);
 }
 
 void TempFile::make(const std::function<void()>& work) const {
@@ -102,11 +160,13 @@ void TempFile::make(const std::function<void()>& work) const {
     }
 }
 
-void TempFile::commit() const {
+void TempFile::commit(IfThere ifThere) const {
     const auto& finished = m_file;
     const auto& target = m_target;
     sync(finished, O_RDONLY);
-    if (::renameat2(AT_FDCWD, finished.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE) != 0) {
+    if (ifThere == IfThere::Replace) {
+        if (::rename(finished.c_str(), target.c_str()) != 0) throwSystemError(target, errno);
+    } else if (::renameat2(AT_FDCWD, finished.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE) != 0) {
         const int error = errno;
         if (error == EEXIST) throwError(Fault::FileExists, target.string(), target.filename().string());
         // Some file systems do not know the flag: then look first.

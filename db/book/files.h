@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "db/book/if_there.h"
+
 #include <cstdint>
 #include <filesystem>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <utility>
 
 namespace sp::db {
@@ -32,10 +35,16 @@ FileFacts factsOf(const std::filesystem::path& file);
 /// The kind of network file system by the number that statfs gives (linux/magic.h); empty for others.
 std::string shareNamed(std::uint64_t fileSystemType);
 
-/// A file that is being made for `target`, under a name beside it; removed with its journal at the end of its life.
+/// Removes what programs that died left unfinished in a folder, ours or another's: see TempFile. Never throws.
+void removeLeftovers(const std::filesystem::path& folder);
+
+/// Who may read a file that is made. A book holds customers and certificates: it is its owner's alone.
+enum class Readers { OwnerAlone, AsUsual };
+/// A file that is being made for `target`, empty at first, under a name beside it; removed with its journal at the end
+/// of its life.
 class TempFile {
   public:
-    explicit TempFile(const std::filesystem::path& target);
+    explicit TempFile(const std::filesystem::path& target, Readers readers = Readers::OwnerAlone);
     ~TempFile();
     TempFile(const TempFile&) = delete;
     TempFile& operator=(const TempFile&) = delete;
@@ -43,9 +52,11 @@ class TempFile {
     const std::filesystem::path& file() const { return m_file; }
     /// Makes the file; what is refused meanwhile names the target, which is what was asked for.
     void make(const std::function<void()>& work) const;
-    /// Gives the finished file the target's name, never over another one, and makes both durable. Conflict when the
-    /// name is taken.
-    void commit() const;
+    /// Writes into it. Full, or what the disk says.
+    void write(std::string_view bytes) const;
+    /// Gives the finished file the target's name and makes both durable. Conflict when the name is taken and may not be
+    /// replaced; what is replaced is replaced at once.
+    void commit(IfThere ifThere = IfThere::Refuse) const;
 
   private:
     std::filesystem::path m_target;

@@ -106,6 +106,7 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     opened.lock = std::make_unique<FileLock>(file, facts.key);
     opened.readOnlyBecause = obstacleOf(file, facts, *opened.lock);
     const bool canWrite = !opened.readOnlyBecause;
+    if (canWrite) removeLeftovers(file.parent_path());
     const bool wasCutShort = opened.lock->wasLeftBehind() || hasJournal(file);
     if (hasJournal(file)) rollBackJournal(file, canWrite ? Access::Inspect : Access::Read);
     const Header header = readHeader(file);

@@ -90,7 +90,8 @@ int readOnFullDisk(const std::string& file, rlim_t limit) {
 int hold(const std::string& file) {
     auto book = db::Book::open(file, db::systemEnvironment());
     if (!book) return say(book.error());
-    std::cout << "held" << std::endl;
+    const auto& obstacle = (*book)->readOnlyBecause();
+    std::cout << (obstacle ? test::described(*obstacle) : "held") << std::endl;
     std::string line;
     std::getline(std::cin, line);
     return 0;
@@ -105,6 +106,26 @@ int open(const std::string& file) {
     const auto saved = (*book)->save(test::sampleStone("From the child"));
     if (!saved) return say(saved.error());
     std::cout << "saved" << std::endl;
+    return 0;
+}
+
+/// Opens, and closes, until killed.
+int openOnAndOn(const std::string& file) {
+    std::cout << "begins" << std::endl;
+    for (;;) {
+        const auto book = db::Book::open(file, db::systemEnvironment());
+        if (!book) return say(book.error());
+        if ((*book)->readOnlyBecause()) return say(*(*book)->readOnlyBecause());
+    }
+}
+
+/// Whether another program is writing the file.
+int isLocked(const std::string& file) {
+    sqlite3* db = nullptr;
+    if (sqlite3_open(file.c_str(), &db) != SQLITE_OK) return 1;
+    const int code = sqlite3_exec(db, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr);
+    std::cout << (code == SQLITE_BUSY ? "locked" : "free") << std::endl;
+    sqlite3_close(db);
     return 0;
 }
 
@@ -141,6 +162,8 @@ int main(int count, char** words) {
     if (task == "fill") return fill(file, number);
     if (task == "read-on-full-disk") return readOnFullDisk(file, number);
     if (task == "hold") return hold(file);
+    if (task == "open-on-and-on") return openOnAndOn(file);
+    if (task == "is-locked") return isLocked(file);
     if (task == "write-unsafely") return writeUnsafely(file);
     // As somebody else, who may do less. Root may do everything.
     if (number != 0 && (::setgid(number) != 0 || ::setuid(number) != 0)) return 2;

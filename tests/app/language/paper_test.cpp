@@ -68,7 +68,7 @@ TEST_F(PapersInAnotherLanguage, quoteSheets) {
                 m_onlooker.know(customer->certificate->number + " " + customer->certificate->place);
         }
         ASSERT_TRUE(paper::writePdf(sale.sheet(words::SheetWords(), "2026-0042"), catalogue::Paper::Letter, pdf(),
-                                    paper::IfThere::Replace));
+                                    db::IfThere::Replace));
         read(QStringLiteral("Quote sheet"));
     }
 }
@@ -115,7 +115,7 @@ TEST_F(PapersInAnotherLanguage, aShoppingList) {
         if (!answer->plans.of(supply::Strategy::Mix).plan) continue;
         ASSERT_TRUE(
             paper::writePdf(buying::shoppingPages(*answer, QStringLiteral("24"), formatter, catalogue::Paper::Letter),
-                            catalogue::Paper::Letter, pdf(), paper::IfThere::Replace));
+                            catalogue::Paper::Letter, pdf(), db::IfThere::Replace));
         read(QStringLiteral("Shopping list"));
         m_onlooker.look(QStringLiteral("Shopping list for other programs"),
                         QString::fromStdString(buying::shoppingCsv(*answer)));

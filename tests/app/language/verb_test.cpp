@@ -23,7 +23,9 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_helpers.environment = db::systemEnvironment();
         m_helpers.environment.today = [] { return *units::Date::parse("2026-11-25"); };
         m_helpers.outlines = artwork::outlinesOf;
-        m_helpers.writeSheet = [](db::Book&, const db::Quote&, const std::string&) -> base::Done { return {}; };
+        m_helpers.writeSheet = [](db::Book&, const db::Quote&, const std::string&, db::IfThere) -> base::Done {
+            return {};
+        };
         listen({"demo", book()}, 0);
         auto opened = db::Book::open(book(), m_helpers.environment);
         EXPECT_TRUE(opened);
