@@ -3,7 +3,9 @@
 
 #include "app/counter/counter_page.h"
 #include "app/demo/demo_book.h"
+#include "app/desk/fonts.h"
 #include "app/desk/message_bar.h"
+#include "app/main/book_trouble.h"
 #include "app/main/first_book.h"
 #include "app/session/settings.h"
 #include "app/words/quote_sheet.h"
@@ -26,10 +28,25 @@ QString documents() { return QStandardPaths::writableLocation(QStandardPaths::Do
 /// How much of the start may be spent on sealing results of quotes from older versions.
 constexpr std::chrono::seconds kSealingBudget{2};
 
-base::Result<std::unique_ptr<db::Book>> opened(const QString& file) {
+FirstBook opened(const QString& file) {
     auto book = db::Book::open(file.toStdString(), db::systemEnvironment());
     if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
-    return book;
+    return {std::move(book), file};
+}
+
+FirstBook openedDemo() {
+    const auto demo = Launcher::demoFile();
+    if (QFileInfo::exists(demo)) return opened(demo);
+    QDir().mkpath(QFileInfo(demo).absolutePath());
+    return {demo::createDemoBook(demo.toStdString(), db::systemEnvironment()), demo};
+}
+
+/// The nearest folder above the file that is there: of a stick that is not plugged in, where sticks are.
+QString folderNear(const QString& file) {
+    auto folder = QFileInfo(file).absolutePath();
+    while (!QFileInfo(folder).isDir() && QFileInfo(folder).absolutePath() != folder)
+        folder = QFileInfo(folder).absolutePath();
+    return folder;
 }
 
 } // namespace
@@ -38,6 +55,7 @@ Launcher::Launcher(desk::Theme& theme, desk::Prompter& prompter, QObject* parent
     : QObject(parent)
     , m_theme(theme)
     , m_prompter(prompter) {}
+Launcher::~Launcher() = default;
 
 QString Launcher::demoFile() {
     return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation))
@@ -45,46 +63,57 @@ QString Launcher::demoFile() {
 }
 
 FirstBook openFirstBook(const QString& file) {
-    if (!file.isEmpty()) return {opened(file), {}};
-    QString instead;
-    const auto last = session::kept(session::kLastBook);
-    if (!last.isEmpty() && QFileInfo::exists(last)) {
-        auto book = opened(last);
-        if (book) return {std::move(book), {}};
-        instead = words::sentence(book.error());
+    const auto wanted = file.isEmpty() ? session::kept(session::kLastBook) : file;
+    return wanted.isEmpty() || wanted == Launcher::demoFile() ? openedDemo() : opened(wanted);
+}
+
+void Launcher::start(FirstBook first) { show(std::move(first)); }
+
+bool Launcher::show(FirstBook opened) {
+    if (!opened.book) {
+        tell(opened.file, opened.book.error());
+        return false;
     }
-    const auto demo = Launcher::demoFile();
-    if (QFileInfo::exists(demo)) return {opened(demo), instead};
-    QDir().mkpath(QFileInfo(demo).absolutePath());
-    return {demo::createDemoBook(demo.toStdString(), db::systemEnvironment()), instead};
-}
-
-base::Done Launcher::start(FirstBook first) {
-    const auto shown = show(std::move(first.book));
-    if (shown && !first.instead.isEmpty())
-        m_window->messages().tell(
-            desk::Tone::Warn, tr("This is the demo book, because the last one did not open. %1").arg(first.instead));
-    return shown;
-}
-
-base::Done Launcher::show(base::Result<std::unique_ptr<db::Book>> book) {
-    if (!book) return base::fail(book.error());
-    session::save(session::kLastBook, QString::fromStdString((*book)->file().string()));
-    auto window = std::make_unique<MainWindow>(std::move(*book), m_theme, m_prompter);
+    const auto file = QString::fromStdString((*opened.book)->file().string());
+    auto window = std::make_unique<MainWindow>(std::move(*opened.book), m_theme, m_prompter);
+    if (!window->session().shop().isDemo && file != demoFile()) session::save(session::kLastBook, file);
     connect(window.get(), &MainWindow::newBookAsked, this, &Launcher::newBook, Qt::QueuedConnection);
     connect(window.get(), &MainWindow::openBookAsked, this, &Launcher::openBook, Qt::QueuedConnection);
     window->show();
     m_window = std::move(window);
-    return {};
+    // It may be its own button that asked.
+    if (m_trouble) m_trouble.release()->deleteLater();
+    return true;
+}
+
+void Launcher::tell(const QString& file, const base::Error& error) {
+    const auto sentence = words::sentence(error);
+    if (m_window) return m_window->messages().tell(desk::Tone::Warn, sentence);
+    if (!m_trouble) {
+        m_wanted = file; // and stays so when another file was tried instead
+        desk::setZoom(session::kept(session::kZoom));
+        m_trouble = std::make_unique<BookTrouble>();
+        connect(m_trouble.get(), &BookTrouble::tryAgainAsked, this,
+                [this] { show(m_wanted == demoFile() ? openedDemo() : opened(m_wanted)); });
+        connect(m_trouble.get(), &BookTrouble::locateAsked, this, [this] { locate(tr("Locate your job book")); });
+        connect(m_trouble.get(), &BookTrouble::backupAsked, this,
+                [this] { locate(tr("Open a backup of your job book")); });
+        connect(m_trouble.get(), &BookTrouble::demoAsked, this, [this] { show(openedDemo()); });
+        connect(m_trouble.get(), &BookTrouble::newBookAsked, this, &Launcher::newBook);
+    }
+    m_trouble->tell(m_wanted, sentence, m_wanted == demoFile());
+    m_trouble->show();
+}
+
+void Launcher::locate(const QString& title) {
+    const auto file = m_prompter.fileToOpen({title, folderNear(m_wanted), {}, bookKinds(), QStringLiteral("jobbook")});
+    if (file) show(opened(*file));
 }
 
 void Launcher::newBook() {
     const auto file = m_prompter.fileToSave(
         {tr("Start a job book"), documents(), tr("My shop"), bookKinds(), QStringLiteral("jobbook")});
-    if (!file) return;
-    auto made = createFirstBook(*file, QLocale(), db::systemEnvironment());
-    const auto shown = show(std::move(made));
-    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, words::sentence(shown.error()));
+    if (file) show({createFirstBook(*file, QLocale(), db::systemEnvironment()), *file});
 }
 
 void Launcher::openBook(const QString& asked) {
@@ -99,8 +128,7 @@ void Launcher::openBook(const QString& asked) {
         QFileInfo(file).canonicalFilePath() ==
             QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
         return;
-    const auto shown = show(opened(file));
-    if (!shown && m_window) m_window->messages().tell(desk::Tone::Warn, words::sentence(shown.error()));
+    show(opened(file));
 }
 
 } // namespace sp::program

@@ -12,39 +12,50 @@
 
 namespace sp::program {
 
-/// The book to start with and, where that is not the one last open, the reason.
+class BookTrouble;
+
+/// The book to start with, and which file that is, opened or not.
 struct FirstBook {
     base::Result<std::unique_ptr<db::Book>> book;
-    QString instead;
+    QString file;
 };
 
-/// Opens `file`; without one, the book last open, else the demo book, which is created if it is missing. Needs the
-/// application object but no window, so it can run in a thread while the window is built. Errors: as db::Book::open and
-/// demo::createDemoBook.
+/// Opens `file`; without one, the book last open; where there never was one, the demo book, which is created if it is
+/// missing. Never another book instead of the one that does not open. Needs the application object but no window, so it
+/// can run in a thread while the window is built. Errors: as db::Book::open and demo::createDemoBook.
 FirstBook openFirstBook(const QString& file);
 
-/// Opens and closes the window over a job book: which book at the start, a new one, another one.
+/// Opens and closes the window over a job book: which book at the start, a new one, another one. A book that was opened
+/// is the one to start with the next time, the demo book never is.
 class Launcher : public QObject {
     Q_OBJECT
 
   public:
     Launcher(desk::Theme& theme, desk::Prompter& prompter, QObject* parent = nullptr);
+    ~Launcher() override;
 
-    /// Shows the window over that book. Errors: the book's own.
-    base::Done start(FirstBook first);
+    /// Shows the window over that book; where it did not open, which book it is and what can be done.
+    void start(FirstBook first);
     MainWindow* window() { return m_window.get(); }
+    /// Null while a book is open.
+    BookTrouble* trouble() { return m_trouble.get(); }
 
     /// The default path of the demo book.
     static QString demoFile();
 
   private:
-    base::Done show(base::Result<std::unique_ptr<db::Book>> book);
+    /// Whether there is a window over it; where not, it is said in the one that stays, or instead of one.
+    bool show(FirstBook opened);
+    void tell(const QString& file, const base::Error& error);
     void newBook();
     void openBook(const QString& file);
+    void locate(const QString& title);
 
     desk::Theme& m_theme;
     desk::Prompter& m_prompter;
     std::unique_ptr<MainWindow> m_window;
+    std::unique_ptr<BookTrouble> m_trouble;
+    QString m_wanted; ///< the file that the trouble is about
 };
 
 } // namespace sp::program

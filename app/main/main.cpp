@@ -11,7 +11,6 @@
 
 #include <QApplication>
 #include <QGuiApplication>
-#include <QMessageBox>
 
 #include <cstdio>
 #include <future>
@@ -93,13 +92,7 @@ int runWindow(int& argc, char** argv, const QString& file) {
     desk::Theme theme(app, scheme, desk::Theme::Fonts::Later);
     desk::DialogPrompter prompter;
     program::Launcher launcher(theme, prompter);
-    if (const auto started = launcher.start(first.get()); !started) {
-        const auto sentence = words::sentence(started.error());
-        std::fprintf(stderr, "%s\n", sentence.toUtf8().constData());
-        QMessageBox box(QMessageBox::Warning, QStringLiteral("Stonepenny"), sentence, QMessageBox::Close);
-        box.exec();
-        return 1;
-    }
+    launcher.start(first.get());
     return QApplication::exec();
 }
 

@@ -29,10 +29,8 @@ int main(int argc, char** argv) {
     sp::desk::Theme theme(app, sp::desk::Scheme::System, sp::desk::Theme::Fonts::Later);
     sp::desk::DialogPrompter prompter;
     sp::program::Launcher launcher(theme, prompter);
-    if (const auto started = launcher.start(first.get()); !started) {
-        std::fprintf(stderr, "%s\n", sp::words::text(started.error()).c_str());
-        return 1;
-    }
+    launcher.start(first.get());
+    if (!launcher.window()) return 1;
     const bool isFilled = argc > 2 && std::string_view(argv[2]) == "filled";
     const sp::bench::QuitAtFirstPaint quit(app, isFilled ? isCounter : sp::bench::isMainWindow);
     return QApplication::exec();

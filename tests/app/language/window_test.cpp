@@ -2,6 +2,7 @@
 // Everything the window shows, in a language of accents a third longer than English, at its usual size: what still has
 // a letter of ASCII was not translated, unless it is the shop's own word, and what does not fit is cut.
 #include "app/artwork/estimate_page.h"
+#include "app/main/book_trouble.h"
 #include "app/main/launcher.h"
 #include "app/plans/plan_dialog.h"
 #include "app/supplies/price_list_dialog.h"
@@ -255,7 +256,13 @@ TEST_F(InAnotherLanguage, whichFileIsAsked) {
 TEST_F(InAnotherLanguage, aFirstBook) {
     m_onlooker.know("jobbook");
     program::Launcher launcher(m_theme, m_prompter);
-    ASSERT_TRUE(launcher.start({db::Book::create(m_folder.path() / "bare.jobbook", m_clock.environment()), {}}));
+    const auto missing = m_folder.path() / "Mastodon.jobbook";
+    m_onlooker.know("Mastodon " + missing.string());
+    launcher.start(program::openFirstBook(QString::fromStdString(missing.string())));
+    ASSERT_NE(launcher.trouble(), nullptr);
+    m_onlooker.lookAtAll(*launcher.trouble(), QStringLiteral("A missing book"));
+    launcher.start({db::Book::create(m_folder.path() / "bare.jobbook", m_clock.environment()), {}});
+    ASSERT_NE(launcher.window(), nullptr);
     Q_EMIT launcher.window()->openBookAsked(QString());
     test::handleQueued();
     lookAtQuestion(QStringLiteral("Opening a book"));
