@@ -21,6 +21,9 @@ namespace sp::db {
     X(NotReadable, ReadOnly)                                                                                           \
     X(NotUsable, Failed)                                                                                               \
     X(NotReadOrWritten, Failed)                                                                                        \
+    X(NotReadFromDisk, Failed)                                                                                         \
+    X(MayBeDone, Failed)                                                                                               \
+    X(Stopped, Failed)                                                                                                 \
     X(NoSuchBook, Missing)                                                                                             \
     X(FolderOrDevice, Foreign)                                                                                         \
     X(NoSuchFolder, Missing)                                                                                           \
@@ -30,6 +33,8 @@ namespace sp::db {
     X(SecondName, Conflict)                                                                                            \
     X(UsedElsewhere, Busy)                                                                                             \
     X(BookDamaged, Damaged)                                                                                            \
+    X(IndexDamaged, Damaged)                                                                                           \
+    X(BackupDamaged, Damaged)                                                                                          \
     X(DamagedOrNoBook, Damaged)                                                                                        \
     X(ReadTooLong, Damaged)                                                                                            \
     X(TooLargeForBook, Invalid)                                                                                        \
@@ -48,6 +53,7 @@ namespace sp::db {
     X(AlteredElsewhere, Foreign)                                                                                       \
     X(WrittenOtherwise, Foreign)                                                                                       \
     X(BookTooNew, TooNew)                                                                                              \
+    X(FormatUnknown, TooNew)                                                                                           \
     X(MostIsMissing, Damaged)                                                                                          \
     X(BeginningDamaged, Damaged)                                                                                       \
     X(EndIsMissing, Damaged)                                                                                           \
@@ -55,10 +61,14 @@ namespace sp::db {
     X(NotCopiedWhole, Damaged)                                                                                         \
     X(BrokenReference, Damaged)                                                                                        \
     X(InNetworkFolder, ReadOnly)                                                                                       \
+    X(InSyncedFolder, ReadOnly)                                                                                        \
     X(BookNotWritable, ReadOnly)                                                                                       \
     X(NoLockInFolder, ReadOnly)                                                                                        \
     X(HeldBy, ReadOnly)                                                                                                \
     X(HeldElsewhere, ReadOnly)                                                                                         \
+    X(BookGone, ReadOnly)                                                                                              \
+    X(BookReplaced, ReadOnly)                                                                                          \
+    X(BookOverwritten, ReadOnly)                                                                                       \
     X(OlderSealBroken, ReadOnly)                                                                                       \
     X(OlderWithoutRoom, ReadOnly)                                                                                      \
     X(OlderWithoutBackup, ReadOnly)                                                                                    \
@@ -182,6 +192,8 @@ namespace sp::db {
     X(AMovement)                                                                                                       \
     X(ADraft)                                                                                                          \
     X(StructureNotWhole)                                                                                               \
+    X(IndexNotWhole)                                                                                                   \
+    X(BytesBehindTheEnd)                                                                                               \
     X(RowRefersToNothing)                                                                                              \
     X(NotAsLastSaved)                                                                                                  \
     X(StageNotAsLastSaved)                                                                                             \

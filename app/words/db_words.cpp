@@ -30,6 +30,13 @@ Source sourceOf(db::Fault fault) {
     case NotReadOrWritten:
         return {QT_TRANSLATE_NOOP(
             "Db", "The computer could not read or write “%1” (%2, code %3); check the disk and try again.")};
+    case NotReadFromDisk:
+        return {QT_TRANSLATE_NOOP("Db", "“%1” could not be read, because the disk did not give it; see that it is "
+                                        "plugged in and sound, and try again. Nothing says that the book is damaged.")};
+    case MayBeDone:
+        return {QT_TRANSLATE_NOOP("Db", "The disk did not confirm that “%1” took this; it may be done, so look before "
+                                        "you do it again, and save a copy on another disk.")};
+    case Stopped: return {QT_TRANSLATE_NOOP("Db", "This was stopped; nothing was changed.")};
     case NoSuchBook:
         return {QT_TRANSLATE_NOOP("Db", "There is no job book “%1”; choose another file or make a new book.")};
     case FolderOrDevice:
@@ -39,13 +46,18 @@ Source sourceOf(db::Fault fault) {
     case NoPlainFile:
         return {QT_TRANSLATE_NOOP("Db", "“%1” is no file but a folder, a link or a device; choose another name.")};
     case StaysABook:
-        return {QT_TRANSLATE_NOOP("Db", "“%1” is a job book or belongs to one and stays as it is; choose another name.")};
+        return {
+            QT_TRANSLATE_NOOP("Db", "“%1” is a job book or belongs to one and stays as it is; choose another name.")};
     case SecondName:
         return {QT_TRANSLATE_NOOP("Db", "“%1” has a second name somewhere, by which another program could change it "
                                         "unseen; make a copy and open that.")};
     case UsedElsewhere:
         return {QT_TRANSLATE_NOOP("Db", "Another program is using “%1”; close it there and try again.")};
     case BookDamaged: return {QT_TRANSLATE_NOOP("Db", "“%1” is damaged; open a backup.")};
+    case IndexDamaged:
+        return {QT_TRANSLATE_NOOP("Db", "An index of “%1” is damaged, by which things are found, not what was written; "
+                                        "save a copy and open a backup.")};
+    case BackupDamaged: return {QT_TRANSLATE_NOOP("Db", "The backup “%1” is damaged; choose another one. %2")};
     case DamagedOrNoBook: return {QT_TRANSLATE_NOOP("Db", "“%1” is damaged or not a job book; open a backup.")};
     case ReadTooLong: return {QT_TRANSLATE_NOOP("Db", "Reading “%1” took too long, it may be damaged; open a backup.")};
     case TooLargeForBook: return {QT_TRANSLATE_NOOP("Db", "This is larger than “%1” can hold; make it smaller.")};
@@ -77,6 +89,9 @@ Source sourceOf(db::Fault fault) {
     case BookTooNew:
         return {QT_TRANSLATE_NOOP("Db", "“%1” was written by a later Stonepenny (book version %2, this one knows %3); "
                                         "update Stonepenny to open it.")};
+    case FormatUnknown:
+        return {QT_TRANSLATE_NOOP(
+            "Db", "“%1” is in a form that is newer than this Stonepenny knows; update Stonepenny to open it.")};
     case MostIsMissing: return {QT_TRANSLATE_NOOP("Db", "“%1” is damaged, most of it is missing; open a backup.")};
     case BeginningDamaged: return {QT_TRANSLATE_NOOP("Db", "“%1” is damaged at its beginning; open a backup.")};
     case EndIsMissing: return {QT_TRANSLATE_NOOP("Db", "“%1” is damaged, the end of it is missing; open a backup.")};
@@ -88,6 +103,10 @@ Source sourceOf(db::Fault fault) {
     case InNetworkFolder:
         return {QT_TRANSLATE_NOOP("Db", "“%1” is open for reading only, because it lies in a network folder (%2) where "
                                         "two computers could spoil it; move it to this computer to change it.")};
+    case InSyncedFolder:
+        return {QT_TRANSLATE_NOOP("Db", "“%1” is open for reading only, because it lies in a folder (%2) that is kept "
+                                        "alike on several computers, where two of them could spoil it; copy it to a "
+                                        "folder of this computer to change it.")};
     case BookNotWritable:
         return {QT_TRANSLATE_NOOP("Db", "“%1” is open for reading only, because it or its folder cannot be written; "
                                         "move it to a folder of your own to change it.")};
@@ -101,6 +120,18 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP(
             "Db",
             "“%1” is open for reading only, because another program has it open; close it there to change it here.")};
+    case BookGone:
+        return {QT_TRANSLATE_NOOP(
+            "Db", "“%1” is no longer where it was opened: it was moved, renamed or deleted, or its disk was taken out. "
+                  "Nothing more is written to it; put it back and open it again, or save a copy of what is open.")};
+    case BookReplaced:
+        return {QT_TRANSLATE_NOOP("Db",
+                                  "Another file has taken the place of “%1” since it was opened. Nothing more is "
+                                  "written; save a copy of what is open here, then open the file that is there now.")};
+    case BookOverwritten:
+        return {QT_TRANSLATE_NOOP(
+            "Db", "“%1” was written by another program while it was open here. Nothing more is written to it; save a "
+                  "copy, open it again to see what it holds now, and look for what is missing in the backups.")};
     case OlderSealBroken:
         return {QT_TRANSLATE_NOOP("Db", "“%1” is open for reading only, because it comes from an earlier Stonepenny "
                                         "and a seal of what was given in it does not match; open a backup.")};
@@ -291,6 +322,12 @@ Source sourceOf(db::Note note) {
     case AMovement: return {QT_TRANSLATE_NOOP("Db", "a movement of the shelf")};
     case ADraft: return {QT_TRANSLATE_NOOP("Db", "a draft")};
     case StructureNotWhole: return {QT_TRANSLATE_NOOP("Db", "The structure of the file is damaged (%1).")};
+    case BytesBehindTheEnd:
+        return {QT_TRANSLATE_NOOP(
+            "Db", "Behind the end of the book lie %1 bytes more, which do not belong to it; save a copy.")};
+    case IndexNotWhole:
+        return {
+            QT_TRANSLATE_NOOP("Db", "An index, by which things are found, is damaged; what was written is not: %1")};
     case RowRefersToNothing:
         return {QT_TRANSLATE_NOOP("Db", "A row of the table “%1” refers to a row that is missing.")};
     case NotAsLastSaved:

@@ -13,7 +13,7 @@ class Book::Inside::Scope {
   public:
     explicit Scope(Inside& book)
         : m_book(book)
-        , m_transaction(begun(book)) {
+        , m_transaction(std::in_place, begun(book)) {
         if (book.depth == 0) book.action = Action{.command = book.newId(), .at = book.momentNow()};
         m_changes = book.action->step.changes.size();
         m_steps = book.action->steps;
@@ -21,19 +21,26 @@ class Book::Inside::Scope {
         ++book.depth;
     }
     ~Scope() {
+        m_transaction.reset();
         --m_book.depth;
         if (!m_isFinished && m_book.action) {
             m_book.action->step.changes.resize(m_changes);
             m_book.action->steps = m_steps;
             m_book.action->step.what = m_what;
         }
-        if (m_book.depth == 0) m_book.action.reset();
+        if (m_book.depth > 0) return;
+        m_book.action.reset();
+        m_book.opened.left = stateOf(m_book.file());
     }
     Scope(const Scope&) = delete;
     Scope& operator=(const Scope&) = delete;
 
     void finish() {
-        m_transaction.commit();
+        try {
+            m_transaction->commit();
+        } catch (const DbError&) {
+            if (m_book.depth > 1 || !m_book.stands(m_book.action->command)) throw;
+        }
         m_isFinished = true;
         if (m_book.depth > 1) return;
         auto& action = *m_book.action;
@@ -45,6 +52,7 @@ class Book::Inside::Scope {
     static sqlite::Connection& begun(Inside& book) {
         auto& connection = *book.opened.connection;
         if (book.opened.readOnlyBecause) throw DbError(*book.opened.readOnlyBecause);
+        if (book.depth == 0) book.throwIfDisplaced();
         // A full disk makes SQLite roll back the whole transaction by itself; what follows must not begin another.
         if (book.depth > 0 && !connection.isInTransaction())
             throwError(Fault::ActionGivenUp, connection.file().string());
@@ -52,7 +60,7 @@ class Book::Inside::Scope {
     }
 
     Inside& m_book;
-    sqlite::Transaction m_transaction;
+    std::optional<sqlite::Transaction> m_transaction;
     std::size_t m_changes = 0;
     std::int64_t m_steps = 0;
     std::optional<base::Message> m_what;

@@ -37,7 +37,9 @@ using stores::Stamp;
 Book::Inside::Inside(Opened file, Environment world)
     : opened(std::move(file))
     , stores(*opened.connection)
-    , environment(std::move(world)) {}
+    , environment(std::move(world)) {
+    if (opened.wasCutShort) cutShortAfter = stores.log.newestMoment();
+}
 
 Book::Book(std::unique_ptr<Inside> inside)
     : m_in(std::move(inside)) {}
@@ -318,13 +320,6 @@ Done Book::batch(const base::Message& what, const std::function<Done()>& work) {
     return m_in->write([&] {
         if (m_in->depth == 1) m_in->action->step.what = what;
         valueOrThrow(work());
-    });
-}
-
-Done Book::copyTo(const std::filesystem::path& target) {
-    return catchToResult([&] {
-        if (m_in->depth > 0) throwError(Fault::CopyInAction, target.string());
-        copyWhole(*m_in->opened.connection, target);
     });
 }
 

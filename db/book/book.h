@@ -13,6 +13,10 @@
 #include "core/catalogue/shop.h"
 #include "core/pricing/account.h"
 #include "core/pricing/price_order.h"
+#include "db/book/backups.h"
+#include "db/book/book_copy.h"
+#include "db/book/check_report.h"
+#include "db/book/watch.h"
 #include "db/records/papers.h"
 #include "db/records/quote_summary.h"
 
@@ -74,13 +78,10 @@ struct UndoState {
     std::optional<base::Message> redo;
 };
 
-/// What "check" found. Empty `damage` means the book holds together.
-struct CheckReport {
-    std::vector<base::Message> damage;
-    std::int64_t quotes = 0;
-    std::int64_t sealedQuotes = 0; ///< whose digest was compared
-    std::int64_t designs = 0;
-    std::int64_t materials = 0;
+/// What of a book is not in a backup of it.
+struct Lost {
+    std::vector<QuoteSummary> quotes; ///< that are not in it, or were not given then; the newest first
+    std::int64_t changes = 0;         ///< kept since, of whatever sort
 };
 
 /// The job book: one SQLite file, the only thing in the program that touches it. Every call that changes something
@@ -101,7 +102,15 @@ class Book {
     /// Goes through everything: structure, references, values, seals, and whether each thing is what the change log
     /// says it became last. Writes nothing; works beside a program that has the book open, this one included. Of a
     /// change, who made it and when are not under any seal. Errors: as open, when nothing can be read at all.
-    static base::Result<CheckReport> check(const std::filesystem::path& file);
+    static base::Result<CheckReport> check(const std::filesystem::path& file, const Watch& watch = {});
+    /// How far the book in a file has come, read beside whoever has it open. Errors: as open.
+    static base::Result<BookMark> markOf(const std::filesystem::path& file);
+    /// Its newest quotes, at most `limit`, read the same way.
+    static base::Result<std::vector<QuoteSummary>> quotesIn(const std::filesystem::path& file, std::int64_t limit);
+    /// A backup, gone through as by `check`, in a new file; the backup stays as it is. Errors: Conflict when there is
+    /// something of that name; Damaged when the backup is; Full, ReadOnly; Failed when stopped.
+    static base::Done restore(const std::filesystem::path& backup, const std::filesystem::path& target,
+                              const Watch& watch = {});
 
     ~Book();
     Book(const Book&) = delete;
@@ -112,6 +121,12 @@ class Book {
     const Environment& environment() const;
     /// Nothing when the book can be written; else why not, which is what every change is refused with.
     const std::optional<base::Error>& readOnlyBecause() const;
+    /// Whether this is still the file that was opened, as it was left here: not moved, renamed over, deleted, or
+    /// written by another program. Looked at before each change as well; once it is not, the book can only be read, and
+    /// what of it is open can still be copied. Nothing, or why not.
+    std::optional<base::Error> notice();
+    /// When the last change before this opening was kept (UTC), where the book was not closed properly then.
+    const std::optional<std::string>& cutShortAfter() const;
 
     // What the shop knows. Lists are sorted by name, then id. Saving a thing whose id is none makes a new one and
     // returns its id. Saving refuses with Invalid what breaks the ranges stated in the catalogue headers, and with
@@ -228,8 +243,15 @@ class Book {
     // nothing.
     base::Done batch(const base::Message& what, const std::function<base::Done()>& work);
 
-    /// A whole, verified copy of the book in a new file. Errors: Conflict when `target` exists, Full, ReadOnly.
+    /// A whole copy of the book in a new file, in one go, whatever else is wrong with what it holds. Errors: Conflict
+    /// when `target` exists, Full, ReadOnly; Damaged when the file is torn.
     base::Done copyTo(const std::filesystem::path& target);
+    /// The same a piece at a time. The copy must be whole or gone before the book is. Errors: Conflict, Full, ReadOnly;
+    /// Busy inside an action.
+    base::Result<std::unique_ptr<BookCopy>> startCopy(const std::filesystem::path& target);
+    base::Result<BookMark> mark();
+    /// What would be lost if that backup took this book's place. Errors: as open, of the backup.
+    base::Result<Lost> lostIn(const std::filesystem::path& backup);
 
   private:
     class Inside; // the file, its stores and what is under way; SQLite is seen by db alone

@@ -119,7 +119,9 @@ JobRow Book::Inside::draftForChange(const Quote& quote) {
     auto row = stores.jobs.find(quote.id);
     if (!row) throwUnknown(quote.id.text());
     if (!row->number.empty()) throwError(Fault::QuoteGiven, row->number, row->number);
-    if (row->version != quote.version) throwError(Fault::QuoteChanged, quote.id.text());
+    // What was said to have failed may be kept; to keep the same again is to find it.
+    const bool isKept = isUnsettled && row->version == quote.version + 1 && row->order == quote.order;
+    if (row->version != quote.version && !isKept) throwError(Fault::QuoteChanged, quote.id.text());
     return std::move(*row);
 }
 
@@ -184,6 +186,10 @@ PriceBook withOwnSets(PriceBook inputs, const catalogue::Order& order) {
 
 Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
                             units::Date validUntil) {
+    // The same once more, after it was said to have failed: what was given the first time.
+    if (isUnsettled)
+        if (const auto row = stores.jobs.find(quote.id); row && !row->number.empty() && row->order == quote.order)
+            return whole(*row);
     const auto draft = draftForChange(quote);
     const auto total = result.priced.total;
     throwIfNotIssuable(quote, inputs, total, validUntil);

@@ -25,13 +25,20 @@ constexpr std::size_t kMaxDamage = 100;
 /// Goes through a book and notes everything that does not hold.
 class Inspection {
   public:
-    explicit Inspection(sqlite::Connection& db)
+    Inspection(sqlite::Connection& db, const Watch& watch)
         : m_db(db)
-        , m_stores(db) {}
+        , m_stores(db)
+        , m_watch(watch) {
+        m_db.heed(watch.stop);
+    }
 
     CheckReport run() {
         m_report.damage = structureDamage(m_db, Depth::Full);
+        trailing();
+        throwIfStopped();
         const sqlite::ReadTransaction reading(m_db);
+        // Reckoned in what is read: a quote, its seal and the rows of the log that led to it.
+        m_steps = rowsIn("job") + rowsIn("seal") + rowsIn("change");
         guarded(Note::TheLists, [&] { lists(); });
         guarded(Note::TheDrawings, [&] { drawings(); });
         guarded(Note::TheShelf, [&] { ledger(); });
@@ -58,9 +65,36 @@ class Inspection {
         guarded(Note::TheRecords, [&] { m_stores.records.expectAll(); });
     }
 
+    void throwIfStopped() {
+        if (m_watch.stop.stop_requested()) throwError(Fault::Stopped, m_db.file().string());
+    }
+    std::int64_t rowsIn(std::string_view table) { return numberOf(fmt::format("SELECT count(*) FROM {}", table)); }
+    void tick() {
+        constexpr std::int64_t kTold = 200;
+        if (++m_done % kTold != 0 || m_steps == 0) return;
+        throwIfStopped();
+        // The structure is about a third of the work.
+        if (m_watch.progress)
+            m_watch.progress((1.0 + 2.0 * static_cast<double>(m_done) / static_cast<double>(m_steps)) / 3.0);
+    }
+
+    /// What lies behind the last page belongs to nobody.
+    void trailing() {
+        if (!m_db.isOnDisk()) return;
+        std::error_code error;
+        const auto size = static_cast<std::int64_t>(std::filesystem::file_size(m_db.file(), error));
+        const auto pages = numberOf("PRAGMA page_count") * numberOf("PRAGMA page_size");
+        if (!error && size > pages) say(Note::BytesBehindTheEnd, size - pages);
+    }
+    std::int64_t numberOf(std::string_view sql) {
+        auto row = m_db.query(sql);
+        return row.step() ? row.takeInteger() : 0;
+    }
+
     template<class Work>
     void guarded(Note where, Work&& work) {
         const auto done = catchToResult(work);
+        throwIfStopped();
         if (!done) say(Note::FoundIn, where, done.error().message());
     }
     template<class... Values>
@@ -132,6 +166,7 @@ class Inspection {
     void quotes() {
         for (const auto& id : keys("SELECT id FROM job WHERE deleted_at IS NULL ORDER BY id")) {
             ++m_report.quotes;
+            tick();
             guarded(Note::AQuote, [&] {
                 const auto row = m_stores.jobs.find(id);
                 if (!row) return say(Note::OrderMissing);
@@ -166,6 +201,7 @@ class Inspection {
         sqlite::Digest before;
         std::int64_t place = 0;
         for (const auto& seal : chain) {
+            tick();
             if (seal.place != ++place) say(Note::PaperMissing);
             place = seal.place;
             if (seal.previous != before) say(Note::SealsDoNotFollow);
@@ -223,6 +259,7 @@ class Inspection {
             std::pair<std::string, Id> thing;
             std::optional<sqlite::Digest> before;
             std::optional<sqlite::Digest> after;
+            tick();
             rows >> seq >> thing.first >> thing.second >> before >> after;
             if (seq != ++last) say(Note::LogRowMissing);
             last = seq;
@@ -266,6 +303,16 @@ class Inspection {
                    "(SELECT min(seq) FROM change WHERE entity = 'quote' AND entity_id = q.id)");
         expectNone("SELECT count(*) FROM payment p WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity = 'payment' AND entity_id = p.id)");
+        // What is marked as removed was removed by an action, and not behind the program's back.
+        for (const auto& [table, entity] :
+             {std::array<std::string_view, 2>{"material", "material"},
+              std::array<std::string_view, 2>{"supplier", "supplier"}, std::array<std::string_view, 2>{"pack", "pack"},
+              std::array<std::string_view, 2>{"kit", "kit"}, std::array<std::string_view, 2>{"design", "design"},
+              std::array<std::string_view, 2>{"customer", "customer"}, std::array<std::string_view, 2>{"job", "quote"}})
+            expectNone(
+                fmt::format("SELECT count(*) FROM {} t WHERE deleted_at IS NOT NULL AND (SELECT after FROM change "
+                            "WHERE entity = '{}' AND entity_id = t.id ORDER BY seq DESC LIMIT 1) IS NOT NULL",
+                            table, entity));
         expectNone("SELECT count(*) FROM stock_move m WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity = 'movement' AND entity_id = m.id)");
     }
@@ -283,6 +330,9 @@ class Inspection {
 
     sqlite::Connection& m_db;
     Stores m_stores;
+    const Watch& m_watch;
+    std::int64_t m_steps = 0;
+    std::int64_t m_done = 0;
     CheckReport m_report;
     std::map<Id, stores::JobRow> m_issued;
     std::set<std::string> m_numbers;
@@ -291,12 +341,17 @@ class Inspection {
 
 } // namespace
 
-std::vector<base::Message> sealDamage(sqlite::Connection& connection) { return Inspection(connection).runSeals(); }
+std::vector<base::Message> sealDamage(sqlite::Connection& connection) {
+    const Watch nobody;
+    return Inspection(connection, nobody).runSeals();
+}
 
-base::Result<CheckReport> Book::check(const std::filesystem::path& file) {
+CheckReport inspect(sqlite::Connection& connection, const Watch& watch) { return Inspection(connection, watch).run(); }
+
+base::Result<CheckReport> Book::check(const std::filesystem::path& file, const Watch& watch) {
     return catchToResult([&] {
         const auto connection = openToRead(file);
-        return Inspection(*connection).run();
+        return inspect(*connection, watch);
     });
 }
 

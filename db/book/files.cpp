@@ -5,13 +5,18 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <cerrno>
 #include <charconv>
 #include <csignal>
 #include <cstdio>
 #include <cstring>
 #include <fcntl.h>
+#include <fstream>
+#include <iterator>
 #include <linux/magic.h>
+#include <sstream>
 #include <sys/stat.h>
 #include <sys/statfs.h>
 #include <unistd.h>
@@ -69,6 +74,77 @@ std::string shareNamed(std::uint64_t type) {
     return {};
 }
 
+namespace {
+
+/// "\040" for a space, and so on.
+std::string unescaped(std::string_view field) {
+    std::string text;
+    for (std::size_t i = 0; i < field.size(); ++i) {
+        const auto digits = field.substr(i + 1, 3);
+        if (field[i] == '\\' && digits.size() == 3) {
+            int code = 0;
+            std::from_chars(digits.data(), digits.data() + 3, code, 8);
+            text += static_cast<char>(code);
+            i += 3;
+        } else {
+            text += field[i];
+        }
+    }
+    return text;
+}
+
+bool isAbove(const std::string& folder, const std::string& file) {
+    return file.starts_with(folder) &&
+           (folder.ends_with('/') || file.size() == folder.size() || file[folder.size()] == '/');
+}
+
+std::string mountsNow() {
+    std::ifstream in("/proc/self/mountinfo");
+    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+}
+
+} // namespace
+
+std::string servedBy(std::string_view mounts, const fs::path& file) {
+    std::string nearest;
+    std::string kind;
+    while (!mounts.empty()) {
+        const auto end = std::min(mounts.find('\n'), mounts.size());
+        std::vector<std::string> fields;
+        std::istringstream line{std::string(mounts.substr(0, end))};
+        for (std::string field; line >> field;) fields.push_back(field);
+        mounts.remove_prefix(std::min(end + 1, mounts.size()));
+        // ID, parent, device, root, mount point, options, optional fields, "-", kind, …
+        const auto dash = std::find(fields.begin(), fields.end(), "-");
+        if (fields.size() < 5 || fields.end() - dash < 2) continue;
+        const auto point = unescaped(fields[4]);
+        if (!isAbove(point, file.string()) || point.size() < nearest.size()) continue;
+        nearest = point; // a later one of that place lies over the earlier
+        kind = dash[1];
+    }
+    constexpr std::string_view kServed = "fuse.";
+    if (kind == "fuse") return "FUSE";
+    if (!kind.starts_with(kServed) || kind == "fuse.fuse-overlayfs") return {};
+    return kind.substr(kServed.size());
+}
+
+std::string syncedFolderAbove(const fs::path& file) {
+    constexpr std::array kNames{"Dropbox",      "OneDrive", "Nextcloud",   "ownCloud", "Google Drive", "GoogleDrive",
+                                "iCloud Drive", "MEGA",     "pCloudDrive", "Seafile",  "Syncthing"};
+    constexpr std::array kMarks{".dropbox", ".stfolder", ".owncloudsync.log", ".sync.ffs_db", ".nextcloudsync.log"};
+    std::error_code ignored;
+    for (auto folder = file.parent_path(); folder.has_relative_path(); folder = folder.parent_path()) {
+        const auto name = folder.filename().string();
+        const auto isNamed = [&](std::string_view known) {
+            return name.starts_with(known) && (name.size() == known.size() || name[known.size()] == ' ');
+        };
+        if (std::ranges::any_of(kNames, isNamed)) return folder.string();
+        for (const auto* mark : kMarks)
+            if (fs::exists(folder / mark, ignored)) return folder.string();
+    }
+    return {};
+}
+
 FileFacts factsOf(const fs::path& file) {
     struct stat facts {};
     if (::stat(file.c_str(), &facts) != 0) throwSystemError(file, errno);
@@ -79,7 +155,20 @@ FileFacts factsOf(const fs::path& file) {
             .size = static_cast<std::uint64_t>(facts.st_size),
             .names = facts.st_nlink,
             .canWrite = ::access(file.c_str(), W_OK) == 0 && ::access(file.parent_path().c_str(), W_OK | X_OK) == 0,
-            .share = isKnown ? shareNamed(type) : std::string()};
+            .share = isKnown && !shareNamed(type).empty() ? shareNamed(type) : servedBy(mountsNow(), file),
+            .synced = syncedFolderAbove(file)};
+}
+
+std::optional<FileState> stateOf(const fs::path& file) {
+    struct stat facts {};
+    if (::stat(file.c_str(), &facts) != 0) return std::nullopt;
+    return FileState{.key = {facts.st_dev, facts.st_ino},
+                     .size = static_cast<std::uint64_t>(facts.st_size),
+                     .written = facts.st_mtim.tv_sec * 1'000'000'000 + facts.st_mtim.tv_nsec};
+}
+
+bool syncFolderOf(const fs::path& file) {
+    return catchToResult([&] { sync(file.parent_path(), O_RDONLY | O_DIRECTORY); }).has_value();
 }
 
 namespace {

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -21,6 +22,7 @@ struct FileFacts {
     std::uint64_t names = 1; ///< hard links
     bool canWrite = false;   ///< the file and its folder, by this user
     std::string share;       ///< the kind of network folder it lies in, else empty
+    std::string synced;      ///< the folder above it that is kept alike on several computers, else empty
 };
 
 // All of this throws DbError, which names the file.
@@ -32,8 +34,25 @@ std::filesystem::path resolved(const std::filesystem::path& file);
 std::filesystem::path resolvedNew(const std::filesystem::path& file);
 FileFacts factsOf(const std::filesystem::path& file);
 
+/// A file as it was left: which one it is and when it was written last (ns, by the file system's clock).
+struct FileState {
+    FileKey key;
+    std::uint64_t size = 0;
+    std::int64_t written = 0;
+};
+/// Nothing where there is no such file. Does not open it.
+std::optional<FileState> stateOf(const std::filesystem::path& file);
+/// Makes the names in a file's folder durable; false when the disk does not.
+bool syncFolderOf(const std::filesystem::path& file);
+
 /// The kind of network file system by the number that statfs gives (linux/magic.h); empty for others.
 std::string shareNamed(std::uint64_t fileSystemType);
+/// The kind of a folder that a program of its own serves (FUSE), from the system's table of mounts (proc(5),
+/// mountinfo); empty for one on a disk, and for those that are one: fuseblk, an overlay of a container.
+std::string servedBy(std::string_view mounts, const std::filesystem::path& file);
+/// The folder above `file` that a program keeps alike on several computers: by the names such programs give it and the
+/// files they mark it with. From memory; empty where there is none.
+std::string syncedFolderAbove(const std::filesystem::path& file);
 
 /// Removes what programs that died left unfinished in a folder, ours or another's: see TempFile. Never throws.
 void removeLeftovers(const std::filesystem::path& folder);

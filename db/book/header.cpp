@@ -38,6 +38,8 @@ Header readHeader(const std::filesystem::path& file) {
     if (!held.starts_with(kMagic.substr(0, std::min(size, kMagic.size())))) refuseAs(Fault::NoJobBook);
     if (size < kHeaderSize) refuseAs(Fault::MostIsMissing);
     if (bigEndian(bytes, 68) != static_cast<std::uint32_t>(migrations::kApplicationId)) refuseAs(Fault::OtherDatabase);
+    // fileformat2.html, 1.3: versions of writing, reading and the schema that SQLite knows.
+    if (bytes[18] > 2 || bytes[19] > 2 || bigEndian(bytes, 44) > 4) refuseAs(Fault::FormatUnknown);
     const auto version = static_cast<std::int32_t>(bigEndian(bytes, 60));
     const auto newest = static_cast<std::int32_t>(migrations::all().size());
     if (version > newest) throwError(Fault::BookTooNew, file.string(), name, version, newest);

@@ -34,6 +34,13 @@ class Book::Inside {
     template<class Work>
     auto read(Work&& work) -> base::Result<std::invoke_result_t<Work>>;
 
+    /// Why this is no longer the file that was opened, as it was left here.
+    std::optional<base::Error> displaced() const;
+    void throwIfDisplaced();
+    /// Whether an action whose commit failed is in the book all the same, and the disk can now be brought to keep it.
+    /// Throws when it is there and the disk cannot.
+    bool stands(const base::Id& command);
+
     base::Id newId() const;
     std::string momentNow() const;
     /// Writes a row of the change log and notes it for undo. The first thing recorded names the action.
@@ -79,9 +86,12 @@ class Book::Inside {
     Opened opened;
     Stores stores;
     Environment environment;
+    /// When the last change was kept, in a book that was not closed properly.
+    std::optional<std::string> cutShortAfter;
     UndoStack undoStack;
     std::optional<Action> action;
     int depth = 0;
+    bool isUnsettled = false; ///< an action that was said to have failed may be done
 };
 
 } // namespace sp::db

@@ -6,6 +6,7 @@
 #include "db/db_error.h"
 #include "db/migrations/migrations.h"
 #include "db/sqlite/digest.h"
+#include "db/sqlite/page_copy.h"
 
 #include <fmt/format.h>
 
@@ -42,6 +43,7 @@ void throwWalUnreadable(const fs::path& file, const Header& header) {
 std::optional<base::Error> obstacleOf(const fs::path& file, const FileFacts& facts, const FileLock& lock) {
     const std::string name = file.filename().string();
     if (!facts.share.empty()) return base::makeError(Fault::InNetworkFolder, file.string(), name, facts.share);
+    if (!facts.synced.empty()) return base::makeError(Fault::InSyncedFolder, file.string(), name, facts.synced);
     if (!facts.canWrite) return base::makeError(Fault::BookNotWritable, file.string(), name);
     return lock.obstacle();
 }
@@ -57,6 +59,12 @@ void rollBackJournal(const fs::path& file, Access access) {
         // Not a book after all: the header says what it is.
         if (refusal.error().code != Code::Damaged) throw;
     }
+}
+
+/// What is only wrong about an index is not wrong about what was written.
+bool isOfAnIndex(const std::string& found) {
+    return found.find("missing from index ") != std::string::npos ||
+           found.starts_with("wrong # of entries in index ") || found.starts_with("non-unique entry in index ");
 }
 
 bool hasJournal(const fs::path& file) {
@@ -88,7 +96,10 @@ std::vector<base::Message> structureDamage(Connection& connection, Depth depth) 
         auto rows = connection.query(depth == Depth::Full ? "PRAGMA integrity_check(20)" : "PRAGMA quick_check(20)");
         while (rows.step()) {
             const std::string found = rows.takeAsText();
-            if (found != "ok") damage.push_back(base::say(Note::StructureNotWhole, found));
+            connection.throwIfUnread(found);
+            if (found == "ok") continue;
+            damage.push_back(isOfAnIndex(found) ? base::say(Note::IndexNotWhole, found)
+                                                : base::say(Note::StructureNotWhole, found));
         }
     }
     auto rows = connection.query("PRAGMA foreign_key_check");
@@ -107,7 +118,7 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     opened.readOnlyBecause = obstacleOf(file, facts, *opened.lock);
     const bool canWrite = !opened.readOnlyBecause;
     if (canWrite) removeLeftovers(file.parent_path());
-    const bool wasCutShort = opened.lock->wasLeftBehind() || hasJournal(file);
+    opened.wasCutShort = opened.lock->wasLeftBehind() || hasJournal(file);
     if (hasJournal(file)) rollBackJournal(file, canWrite ? Access::Inspect : Access::Read);
     const Header header = readHeader(file);
     if (!canWrite) throwWalUnreadable(file, header);
@@ -121,10 +132,11 @@ Opened openBook(const fs::path& asked, std::span<const std::string_view> migrati
     }
     auto& connection = *opened.connection;
     expectSchema(connection, migrations);
-    if (wasCutShort || facts.size <= kSmall)
+    if (opened.wasCutShort || facts.size <= kSmall)
         if (const auto damage = structureDamage(connection, Depth::Quick); !damage.empty())
             throwError(Fault::StructureDamaged, file.string(), name, damage[0]);
     connection.allow(kWorkBudget);
+    opened.left = stateOf(file);
     return opened;
 }
 
@@ -150,9 +162,10 @@ std::unique_ptr<Connection> openToRead(const fs::path& asked) {
 void copyWhole(Connection& connection, const fs::path& asked, const std::function<void(Connection&)>& inspect) {
     const fs::path target = resolvedNew(asked);
     const TempFile temp(target);
-    connection.allow(kCheckBudget);
-    temp.make([&] { connection.run("VACUUM INTO ?", temp.file().string()); });
-    connection.allow(kWorkBudget);
+    temp.make([&] {
+        const auto copy = Connection::make(temp.file());
+        sqlite::PageCopy(connection, *copy).finish();
+    });
     {
         const auto copy = Connection::open(temp.file(), Access::Read);
         copy->settle();

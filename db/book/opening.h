@@ -21,6 +21,8 @@ struct Opened {
     std::unique_ptr<FileLock> lock;
     std::unique_ptr<sqlite::Connection> connection;
     std::optional<base::Error> readOnlyBecause;
+    bool wasCutShort = false;      ///< not closed properly by whoever had it before
+    std::optional<FileState> left; ///< as it was after the last change from here
 };
 
 // All of this throws DbError.
@@ -47,7 +49,7 @@ enum class Depth { Quick, Full };
 std::vector<base::Message> structureDamage(sqlite::Connection& connection, Depth depth);
 
 /// A whole copy in a new file: written beside the target, gone through, first by SQLite, then by `inspect`, made
-/// durable, then given its name. What `inspect` throws leaves no file behind.
+/// durable, then given its name. What `inspect` throws leaves no file behind. Of an open book: see BookCopy.
 void copyWhole(sqlite::Connection& connection, const std::filesystem::path& target,
                const std::function<void(sqlite::Connection& copy)>& inspect = {});
 

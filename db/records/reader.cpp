@@ -25,8 +25,28 @@ Json takeOut(Json& object, std::string_view key) {
 
 namespace {
 
+/// Deeper than any record of ours, and not so deep that reading it takes much memory.
+constexpr int kDeepest = 32;
+
+bool isTooDeep(std::string_view text) {
+    int depth = 0;
+    bool isString = false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char c = text[i];
+        if (isString && c == '\\')
+            ++i; // whatever is escaped
+        else if (c == '"')
+            isString = !isString;
+        else if (!isString && (c == '{' || c == '['))
+            if (++depth > kDeepest) return true;
+        if (!isString && (c == '}' || c == ']')) --depth;
+    }
+    return false;
+}
+
 /// JSON text as a tree; a key that stands twice in one object is refused.
 Json parse(std::string_view text) {
+    if (isTooDeep(text)) throwError(Fault::RecordUnreadable, {});
     std::vector<std::set<std::string>> keys;
     bool isDouble = false;
     const auto look = [&](int, Json::parse_event_t event, Json& parsed) {

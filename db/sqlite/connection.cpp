@@ -4,12 +4,14 @@
 #include "core/base/ensure.h"
 #include "db/db_error.h"
 #include "db/sqlite/functions.h"
+#include "db/sqlite/page_copy.h"
 
 #include <fmt/format.h>
 #include <sqlite3.h>
 
 #include <array>
 #include <cerrno>
+#include <charconv>
 #include <cstring>
 
 namespace sp::db::sqlite {
@@ -21,8 +23,8 @@ struct Limit {
     int value;
 };
 
-/// sqlite.org/security.html, tightened to what this program's own statements need. One attached file is what VACUUM
-/// INTO takes; 65 MB holds the largest drawing (catalogue::kMaxArtwork) with its key.
+/// sqlite.org/security.html, tightened to what this program's own statements need; 65 MB holds the largest drawing
+/// (catalogue::kMaxArtwork) with its key.
 constexpr std::array kLimits{
     Limit{SQLITE_LIMIT_LENGTH, 65'000'000},
     Limit{SQLITE_LIMIT_SQL_LENGTH, 100'000},
@@ -31,7 +33,7 @@ constexpr std::array kLimits{
     Limit{SQLITE_LIMIT_COMPOUND_SELECT, 10},
     Limit{SQLITE_LIMIT_VDBE_OP, 25'000},
     Limit{SQLITE_LIMIT_FUNCTION_ARG, 8},
-    Limit{SQLITE_LIMIT_ATTACHED, 1},
+    Limit{SQLITE_LIMIT_ATTACHED, 0},
     Limit{SQLITE_LIMIT_LIKE_PATTERN_LENGTH, 500},
     Limit{SQLITE_LIMIT_VARIABLE_NUMBER, 100},
     Limit{SQLITE_LIMIT_TRIGGER_DEPTH, 1},
@@ -62,7 +64,10 @@ constexpr int kMake = SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
 constexpr int kBusyMilliseconds = 5'000;
 constexpr int kStepsBetweenLooks = 10'000;
 
-int lookAtTheClock(void* connection) { return static_cast<Connection*>(connection)->isOutOfTime() ? 1 : 0; }
+int lookAtTheClock(void* connection) {
+    const auto& asked = *static_cast<Connection*>(connection);
+    return asked.isOutOfTime() || asked.isStopped() ? 1 : 0;
+}
 
 } // namespace
 
@@ -75,6 +80,8 @@ base::Error errorOf(int code, int systemError, const std::filesystem::path& file
     case SQLITE_IOERR:
         if (isFull) return say(Fault::DiskFull);
         if (code == SQLITE_IOERR_WRITE) return say(Fault::DiskFullOrFailing);
+        if (code == SQLITE_IOERR_READ || code == SQLITE_IOERR_SHORT_READ || code == SQLITE_IOERR_CORRUPTFS)
+            return say(Fault::NotReadFromDisk);
         break;
     case SQLITE_READONLY:
         if (code == SQLITE_READONLY_ROLLBACK || code == SQLITE_READONLY_RECOVERY) return say(Fault::NotClosedProperly);
@@ -84,7 +91,7 @@ base::Error errorOf(int code, int systemError, const std::filesystem::path& file
     case SQLITE_AUTH: return say(Fault::FolderNotWritable);
     case SQLITE_BUSY:
     case SQLITE_LOCKED: return say(Fault::UsedElsewhere);
-    case SQLITE_CORRUPT: return say(Fault::BookDamaged);
+    case SQLITE_CORRUPT: return say(code == SQLITE_CORRUPT_INDEX ? Fault::IndexDamaged : Fault::BookDamaged);
     case SQLITE_NOTADB: return say(Fault::DamagedOrNoBook);
     case SQLITE_INTERRUPT: return say(Fault::ReadTooLong);
     case SQLITE_TOOBIG: return say(Fault::TooLargeForBook);
@@ -126,16 +133,8 @@ std::unique_ptr<Connection> Connection::make(const std::filesystem::path& file) 
 std::unique_ptr<Connection> Connection::copyOf(Connection& source, CopyPlace place, const std::filesystem::path& file) {
     const std::string name(place == CopyPlace::Memory ? kInMemory : kTemporary);
     std::unique_ptr<Connection> copy(new Connection(file, name, Access::Write, kMake));
-    copy->fillFrom(source);
+    PageCopy(source, *copy).finish();
     return copy;
-}
-
-void Connection::fillFrom(Connection& source) {
-    auto* backup = sqlite3_backup_init(m_db.get(), "main", source.m_db.get(), "main");
-    if (backup == nullptr) throwCode(sqlite3_errcode(m_db.get()));
-    const int copied = sqlite3_backup_step(backup, -1);
-    const int finished = sqlite3_backup_finish(backup);
-    if (copied != SQLITE_DONE) throwCode(finished != SQLITE_OK ? finished : copied);
 }
 
 Connection::~Connection() { m_statements.clear(); }
@@ -186,6 +185,7 @@ void Connection::settle() {
 }
 
 Statement Connection::borrow(std::string_view sql) {
+    if (isStopped()) throwError(Fault::Stopped, m_file.string());
     restartBudget();
     const std::string key(sql);
     auto found = m_statements.find(key);
@@ -215,7 +215,19 @@ bool Connection::isOutOfTime() const { return std::chrono::steady_clock::now() -
 
 bool Connection::isInTransaction() const { return sqlite3_get_autocommit(m_db.get()) == 0; }
 
+void Connection::throwIfUnread(std::string_view found) const {
+    // "unable to get the page. error code=266" stands among the damage and is none.
+    constexpr std::string_view kCode = "error code=";
+    const auto at = found.find(kCode);
+    if (at == std::string_view::npos) return;
+    int code = 0;
+    std::from_chars(found.data() + at + kCode.size(), found.data() + found.size(), code);
+    if ((code & 0xFF) == SQLITE_CORRUPT || code == 0) return;
+    throw DbError(errorOf(code, 0, m_file));
+}
+
 void Connection::throwCode(int code) const {
+    if (code == SQLITE_INTERRUPT && isStopped()) throwError(Fault::Stopped, m_file.string());
     const int extended = m_db != nullptr && (sqlite3_errcode(m_db.get()) & 0xFF) == (code & 0xFF)
                              ? sqlite3_extended_errcode(m_db.get())
                              : code;

@@ -7,6 +7,7 @@
 #include <chrono>
 #include <filesystem>
 #include <memory>
+#include <stop_token>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -62,22 +63,29 @@ class Connection {
 
     /// From now on a query is stopped, as Damaged, when it runs longer than this.
     void allow(std::chrono::milliseconds budget);
+    /// From now on a query is stopped, as Failed, and none begun, when that is asked for.
+    void heed(std::stop_token stop) { m_stop = std::move(stop); }
+    bool isStopped() const { return m_stop.stop_requested(); }
     /// Starts a new query's time; called by `borrow`.
     void restartBudget();
     bool isOutOfTime() const;
 
+    /// False for a private copy, which has the name of what it is a copy of.
+    bool isOnDisk() const { return m_isOnDisk; }
     bool canWrite() const { return m_access == Access::Write; }
     const std::filesystem::path& file() const { return m_file; }
     /// Whether a transaction is open; false after SQLite rolled one back by itself.
     bool isInTransaction() const;
 
+    /// Throws when a line that SQLite's own checks found says that the disk did not give a page.
+    void throwIfUnread(std::string_view found) const;
     /// Throws what an SQLite result code means to a person.
     [[noreturn]] void throwCode(int code) const;
 
   private:
     /// `name` is what SQLite opens, `file` what errors name.
     Connection(std::filesystem::path file, const std::string& name, Access access, int flags);
-    void fillFrom(Connection& source);
+    friend class PageCopy;
     Statement borrow(std::string_view sql);
     void harden();
     void expectPragma(std::string_view name, std::string_view wanted);
@@ -92,6 +100,7 @@ class Connection {
     Access m_access;
     std::unique_ptr<sqlite3, Close> m_db;
     std::unordered_map<std::string, std::unique_ptr<Prepared>> m_statements;
+    std::stop_token m_stop;
     std::chrono::milliseconds m_budget{10'000};
     std::chrono::steady_clock::time_point m_started{};
 };

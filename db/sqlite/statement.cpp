@@ -13,6 +13,13 @@
 
 namespace sp::db::sqlite {
 
+namespace {
+
+/// The longest text of a field, in bytes: 100,000 characters of four each (catalogue::fields).
+constexpr std::size_t kLongestText = 400'000;
+
+} // namespace
+
 Prepared::~Prepared() { sqlite3_finalize(m_statement); }
 
 Statement::Statement(Connection& connection, Prepared& prepared)
@@ -87,8 +94,13 @@ std::string Statement::takeAsText() {
     return bytes == nullptr ? std::string() : std::string(bytes, size);
 }
 
-std::string Statement::takeText() {
+std::string Statement::takeText() { return takeTextOf(kLongestText); }
+std::string Statement::takeRecord() { return takeTextOf(kLongestRecord); }
+
+std::string Statement::takeTextOf(std::size_t longest) {
     if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_TEXT) throwColumn();
+    // Before it is copied: a hostile file may hold as much as SQLite takes.
+    if (static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->m_statement, m_column)) > longest) throwColumn();
     std::string text = takeAsText();
     if (units::isText(text)) return text;
     throwTaken();

@@ -21,6 +21,9 @@ class Statement;
 template<class T>
 struct Column;
 
+/// Of a record as JSON, the prices of a large shop among them, in bytes. What is longer is neither written nor read.
+inline constexpr std::size_t kLongestRecord = 32'000'000;
+
 /// What the cache keeps: a compiled statement.
 class Prepared {
   public:
@@ -69,7 +72,8 @@ class Statement {
     bool isNull() const;
     std::int64_t takeInteger();
     std::string takeAsText(); ///< whatever it is, as SQLite writes it; for PRAGMA and the like
-    std::string takeText();   ///< valid UTF-8 without NUL
+    std::string takeText();   ///< valid UTF-8 without NUL, no longer than a field of ours can be
+    std::string takeRecord(); ///< the same up to kLongestRecord bytes
     base::Id takeId();
     std::string takeBytes(); ///< a blob of any length
     [[noreturn]] void throwColumn() const;
@@ -111,6 +115,8 @@ class Statement {
         else
             take(value.emplace());
     }
+
+    std::string takeTextOf(std::size_t longest);
 
     Connection* m_connection;
     Prepared* m_prepared;

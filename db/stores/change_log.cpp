@@ -40,4 +40,24 @@ std::string ChangeLog::newest(std::string_view entity, const base::Id& id) {
     return digest ? RecordStore(m_db).find(*digest) : std::string();
 }
 
+bool ChangeLog::has(const base::Id& command) {
+    auto row = m_db.query("SELECT 1 FROM change WHERE command_id = ? LIMIT 1", command);
+    return row.step();
+}
+
+std::optional<base::Id> ChangeLog::firstCommand() {
+    auto row = m_db.query("SELECT command_id FROM change ORDER BY seq LIMIT 1");
+    return row.step() ? std::optional(row.takeId()) : std::nullopt;
+}
+
+std::int64_t ChangeLog::newestPlace() {
+    auto row = m_db.query("SELECT coalesce(max(seq), 0) FROM change");
+    return row.step() ? row.takeInteger() : 0;
+}
+
+std::optional<std::string> ChangeLog::newestMoment() {
+    auto row = m_db.query("SELECT at FROM change ORDER BY seq DESC LIMIT 1");
+    return row.step() ? std::optional(row.takeText()) : std::nullopt;
+}
+
 } // namespace sp::db::stores

@@ -30,6 +30,14 @@ class ChangeLog {
                      std::string_view kind, const Change& change);
     /// The `after` of the newest row about that thing; empty when there is none or it was removed.
     std::string newest(std::string_view entity, const base::Id& id);
+    /// Whether an action of that id is in it.
+    bool has(const base::Id& command);
+    /// The action by which the book was made.
+    std::optional<base::Id> firstCommand();
+    /// The place of the newest row; 0 when there is none.
+    std::int64_t newestPlace();
+    /// When that row was written, UTC: "2026-11-30T14:02:00.000Z".
+    std::optional<std::string> newestMoment();
 
   private:
     std::optional<sqlite::Digest> newestDigest(std::string_view entity, const base::Id& id);

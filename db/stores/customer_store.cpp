@@ -33,7 +33,7 @@ Customer CustomerStore::take(sqlite::Statement& row) {
 std::vector<Customer> CustomerStore::all() {
     std::vector<Customer> customers;
     auto rows = m_db.query("SELECT id, " + kCustomerColumns +
-                           " FROM customer WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
+                           " FROM customer NOT INDEXED WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
     while (rows.step()) customers.push_back(take(rows));
     return customers;
 }

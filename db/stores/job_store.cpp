@@ -126,6 +126,11 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
     return list;
 }
 
+std::int64_t JobStore::count() {
+    auto row = m_db.query("SELECT count(*) FROM job WHERE deleted_at IS NULL");
+    return row.step() ? row.takeInteger() : 0;
+}
+
 void JobStore::write(const base::Id& id, const Order& order, const Stamp& stamp) {
     expectKnownStones(order);
     const auto digest = RecordStore(m_db).save(records::write(order));

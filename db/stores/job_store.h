@@ -40,6 +40,8 @@ class JobStore {
     std::optional<base::Id> numbered(std::string_view number);
     /// The draft that was written last.
     std::optional<base::Id> lastDraft();
+    /// All that were not removed, drafts too.
+    std::int64_t count();
     /// Newest first. Letter case does not count.
     std::vector<QuoteSummary> list(std::string_view text, std::int64_t limit);
 

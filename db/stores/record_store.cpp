@@ -23,7 +23,7 @@ struct Row {
     static Row take(sqlite::Statement& row) {
         Row taken;
         taken.salt = row.takeBytes();
-        row >> taken.json;
+        taken.json = row.takeRecord();
         std::optional<std::string> erasedAt;
         row >> erasedAt;
         taken.isErased = erasedAt.has_value();
@@ -41,6 +41,8 @@ void RecordStore::throwRecordError() const {
 }
 
 Digest RecordStore::save(const std::string& json) {
+    if (json.size() > sqlite::kLongestRecord)
+        throwError(Fault::TooLargeForBook, m_db.file().string(), m_db.file().filename().string());
     auto digest = sqlite::digestOf(json);
     m_db.run("INSERT INTO record (digest, salt, json) VALUES (?, x'', ?) ON CONFLICT (digest) DO NOTHING", digest,
              json);

@@ -64,7 +64,7 @@ void SupplierStore::remove(const base::Id& id, const Stamp& stamp) {
 std::vector<Pack> PackStore::all() {
     const sqlite::ReadTransaction reading(m_db);
     return readPacks(m_db, m_db.query("SELECT id, " + kPackColumns +
-                                      " FROM pack WHERE deleted_at IS NULL "
+                                      " FROM pack NOT INDEXED WHERE deleted_at IS NULL "
                                       "AND material_id IN (SELECT id FROM material WHERE deleted_at IS NULL) "
                                       "AND supplier_id IN (SELECT id FROM supplier WHERE deleted_at IS NULL) "
                                       "ORDER BY name COLLATE NOCASE, id"));

@@ -24,13 +24,19 @@ std::vector<T> takeAll(sqlite::Statement rows, T (*take)(sqlite::Statement&)) {
     return things;
 }
 
-/// Those of the table that are not removed, by name, then key. `columns` follow the key.
+/// Those of the table that are not removed, by name, then key. `columns` follow the key. Read from the table itself:
+/// the index of the names, which takes no heed of letter case, may hold other letters.
 template<class T>
 std::vector<T> takeThings(sqlite::Connection& db, std::string_view table, std::string_view columns,
                           const std::optional<base::Id>& only, T (*take)(sqlite::Statement&)) {
-    const auto head = fmt::format("SELECT id, {} FROM {} WHERE deleted_at IS NULL", columns, table);
-    if (only) return takeAll(db.query(head + " AND id = ?", *only), take);
-    return takeAll(db.query(head + " ORDER BY name COLLATE NOCASE, id"), take);
+    if (only)
+        return takeAll(
+            db.query(fmt::format("SELECT id, {} FROM {} WHERE deleted_at IS NULL AND id = ?", columns, table), *only),
+            take);
+    return takeAll(db.query(fmt::format("SELECT id, {} FROM {} NOT INDEXED WHERE deleted_at IS NULL "
+                                        "ORDER BY name COLLATE NOCASE, id",
+                                        columns, table)),
+                   take);
 }
 
 /// Gives each thing its parts, in their order: `take` reads the row's `columns` into the thing that column `owner`

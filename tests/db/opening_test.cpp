@@ -300,6 +300,40 @@ TEST(Opening, knowsNetworkFoldersFromDisks) {
         EXPECT_EQ(db::shareNamed(disk), "");
 }
 
+// Lines as proc(5) has them.
+TEST(Opening, knowsFoldersThatAProgramServes) {
+    const std::string mounts = "22 1 8:1 / / rw,relatime shared:1 - ext4 /dev/sda1 rw\n"
+                               "40 22 0:41 / /mnt/far\\040away rw - fuse.sshfs bench@away:/ rw\n"
+                               "41 22 8:17 / /media/stick rw - fuseblk /dev/sdb1 rw\n"
+                               "42 22 0:42 / /mnt/plain rw - fuse thing rw\n"
+                               "43 40 8:33 / /mnt/far\\040away/disk rw - ext4 /dev/sdc1 rw\n";
+    EXPECT_EQ(db::servedBy(mounts, "/home/bench/Bench.jobbook"), "");
+    EXPECT_EQ(db::servedBy(mounts, "/mnt/far away/Bench.jobbook"), "sshfs");
+    EXPECT_EQ(db::servedBy(mounts, "/mnt/far away/disk/Bench.jobbook"), "");
+    EXPECT_EQ(db::servedBy(mounts, "/mnt/far awayer/Bench.jobbook"), "");
+    EXPECT_EQ(db::servedBy(mounts, "/media/stick/Bench.jobbook"), "");
+    EXPECT_EQ(db::servedBy(mounts, "/mnt/plain/Bench.jobbook"), "FUSE");
+    EXPECT_EQ(db::servedBy("22 1 0:9 / / rw - fuse.fuse-overlayfs x rw", "/Bench.jobbook"), "");
+    EXPECT_EQ(db::servedBy("nonsense\n\n", "/Bench.jobbook"), "");
+}
+
+TEST_F(OpeningTest, onlyReadsInAFolderThatIsKeptAlikeOnSeveralComputers) {
+    book.reset();
+    const auto shared = folder / "pictures";
+    std::filesystem::create_directories(shared / "shop");
+    const auto moved = shared / "shop" / file.filename();
+    std::filesystem::copy_file(file, moved);
+    EXPECT_TRUE(db::Book::open(moved, clock.environment()).value()->save(test::sampleStone()));
+    std::filesystem::create_directory(shared / ".stfolder");
+    auto opened = db::Book::open(moved, clock.environment());
+    ASSERT_TRUE(opened) << describe(opened.error());
+    EXPECT_EQ(test::described((*opened)->readOnlyBecause()),
+              "InSyncedFolder(Stone Bench.jobbook, " + shared.string() + ")");
+    EXPECT_EQ((*opened)->materials()->size(), 1U);
+    EXPECT_EQ(db::syncedFolderAbove("/home/bench/Dropbox (Shop)/a/b.jobbook"), "/home/bench/Dropbox (Shop)");
+    EXPECT_EQ(db::syncedFolderAbove("/home/bench/Dropboxes/b.jobbook"), "");
+}
+
 // ------------------------------------------------------------------------------------------------- two at one book
 
 TEST_F(OpeningTest, readsBesideAnotherProgramThatHoldsTheBook) {

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+// Changes behind the program's back that no seal covers.
+#include "tests/db/bench_book.h"
+
+#include <sqlite3.h>
+
+namespace {
+
+using namespace sp;
+using test::BookTest;
+namespace fs = std::filesystem;
+
+class HostileTest : public BookTest {
+  protected:
+    void SetUp() override {
+        BookTest::SetUp();
+        stock();
+        issued();
+    }
+    /// As another program would write it, with the book closed.
+    void alter(const std::string& sql) {
+        book.reset();
+        sqlite3* db = nullptr;
+        ASSERT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
+        sqlite3_db_config(db, SQLITE_DBCONFIG_DEFENSIVE, 0, nullptr);
+        char* error = nullptr;
+        EXPECT_EQ(sqlite3_exec(db, sql.c_str(), nullptr, nullptr, &error), SQLITE_OK)
+            << (error == nullptr ? "" : error);
+        sqlite3_free(error);
+        sqlite3_close(db);
+    }
+    std::vector<std::string> found() {
+        const auto report = db::Book::check(file);
+        return report ? test::described(report->damage) : std::vector<std::string>{describe(report.error())};
+    }
+};
+
+// ------------------------------------------------------------------------------------- behind the program's back
+
+TEST_F(HostileTest, seesWhatWasHiddenAsIfRemoved) {
+    for (const auto* table : {"customer", "pack", "job"}) {
+        const auto good = (book.reset(), test::bytesOf(file));
+        alter(std::string("UPDATE ") + table + " SET deleted_at = '2026-11-25T09:00:00.000Z'");
+        EXPECT_FALSE(found().empty()) << table;
+        test::writeBytes(file, good);
+    }
+    // The control: removed by the program, it is nothing to tell.
+    reopen();
+    ASSERT_TRUE(book->removePack(pack));
+    book.reset();
+    EXPECT_EQ(found(), std::vector<std::string>{});
+}
+
+// The index of the names takes no heed of letter case, so SQLite's own check does not either.
+TEST_F(HostileTest, seesALetterThatChangedItsCase) {
+    book.reset();
+    auto bytes = test::bytesOf(file);
+    const auto name = test::sampleSupplier().name;
+    int seen = 0;
+    for (auto at = bytes.find(name); at != std::string::npos; at = bytes.find(name, at + 1)) {
+        auto spoilt = bytes;
+        spoilt[at] = static_cast<char>(spoilt[at] ^ 0x20);
+        test::writeBytes(file, spoilt);
+        seen += found().empty() ? 0 : 1;
+        // Where it is only in the index, what is read is right.
+        reopen();
+        if (found().empty()) { EXPECT_EQ(book->suppliers()->at(0).name, name); }
+        book.reset();
+    }
+    EXPECT_GE(seen, 2) << "the row and the record of the log";
+}
+
+TEST_F(HostileTest, tellsWhatLiesBehindTheEnd) {
+    book.reset();
+    const auto size = fs::file_size(file);
+    fs::resize_file(file, size + 1'000'000'000); // takes no room: there are only holes
+    EXPECT_EQ(found(), std::vector<std::string>{"BytesBehindTheEnd(1000000000)"});
+    fs::resize_file(file, size);
+    EXPECT_EQ(found(), std::vector<std::string>{});
+}
+
+} // namespace
