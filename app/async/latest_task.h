@@ -65,6 +65,8 @@ class LatestTask : public QObject {
 
     /// Nothing is asked any more.
     void drop();
+    /// Returns once the work under way has; what it told is said later.
+    void wait() { m_pool.waitForDone(); }
     bool isBusy() const { return m_busy; }
 
   private:

@@ -29,6 +29,8 @@ class Prompter {
     virtual std::optional<QString> fileToSave(const FileQuestion& question) = 0;
     /// Asks for an existing file.
     virtual std::optional<QString> fileToOpen(const FileQuestion& question) = 0;
+    /// Asks for an existing folder; of the question only title and folder count.
+    virtual std::optional<QString> folderToUse(const FileQuestion& question) = 0;
 };
 
 /// Asks the person, over the window given.
@@ -38,6 +40,7 @@ class DialogPrompter : public Prompter {
 
     std::optional<QString> fileToSave(const FileQuestion& question) override;
     std::optional<QString> fileToOpen(const FileQuestion& question) override;
+    std::optional<QString> folderToUse(const FileQuestion& question) override;
 
   private:
     QPointer<QWidget> m_window;

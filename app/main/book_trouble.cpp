@@ -2,6 +2,7 @@
 #include "app/main/book_trouble.h"
 
 #include "app/desk/bench_style.h"
+#include "app/desk/card.h"
 #include "app/desk/figures.h"
 #include "app/desk/fonts.h"
 

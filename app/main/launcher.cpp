@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/main/launcher.h"
 
+#include "app/backups/backups_dialog.h"
+#include "app/backups/restoring.h"
 #include "app/counter/counter_page.h"
 #include "app/demo/demo_book.h"
 #include "app/desk/fonts.h"
@@ -17,6 +19,9 @@
 #include <QStandardPaths>
 #include <QTimer>
 
+#include <algorithm>
+#include <iterator>
+
 namespace sp::program {
 
 namespace {
@@ -32,6 +37,16 @@ FirstBook opened(const QString& file) {
     auto book = db::Book::open(file.toStdString(), db::systemEnvironment());
     if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
     return {std::move(book), file};
+}
+
+/// A backup goes away in its time, with whatever was worked into it: it is restored, not opened.
+FirstBook openedUnlessBackup(const QString& file) {
+    if (!backups::isBackup(file.toStdString(), backups::backupRoot())) return opened(file);
+    return {words::fail(base::Code::ReadOnly, file.toStdString(),
+                        QCoreApplication::translate("App", "“%1” is a backup, which is kept as it is; restore it by "
+                                                           "“Backups…” or “Open a backup…”.")
+                            .arg(QFileInfo(file).fileName())),
+            file};
 }
 
 FirstBook openedDemo() {
@@ -64,7 +79,7 @@ QString Launcher::demoFile() {
 
 FirstBook openFirstBook(const QString& file) {
     const auto wanted = file.isEmpty() ? session::kept(session::kLastBook) : file;
-    return wanted.isEmpty() || wanted == Launcher::demoFile() ? openedDemo() : opened(wanted);
+    return wanted.isEmpty() || wanted == Launcher::demoFile() ? openedDemo() : openedUnlessBackup(wanted);
 }
 
 void Launcher::start(FirstBook first) { show(std::move(first)); }
@@ -95,9 +110,8 @@ void Launcher::tell(const QString& file, const base::Error& error) {
         m_trouble = std::make_unique<BookTrouble>();
         connect(m_trouble.get(), &BookTrouble::tryAgainAsked, this,
                 [this] { show(m_wanted == demoFile() ? openedDemo() : opened(m_wanted)); });
-        connect(m_trouble.get(), &BookTrouble::locateAsked, this, [this] { locate(tr("Locate your job book")); });
-        connect(m_trouble.get(), &BookTrouble::backupAsked, this,
-                [this] { locate(tr("Open a backup of your job book")); });
+        connect(m_trouble.get(), &BookTrouble::locateAsked, this, [this] { openChosen(tr("Locate your job book")); });
+        connect(m_trouble.get(), &BookTrouble::backupAsked, this, &Launcher::showBackups);
         connect(m_trouble.get(), &BookTrouble::demoAsked, this, [this] { show(openedDemo()); });
         connect(m_trouble.get(), &BookTrouble::newBookAsked, this, &Launcher::newBook);
     }
@@ -105,9 +119,40 @@ void Launcher::tell(const QString& file, const base::Error& error) {
     m_trouble->show();
 }
 
-void Launcher::locate(const QString& title) {
+void Launcher::comeForward(const QString& file) {
+    auto* shown = m_window ? static_cast<QWidget*>(m_window.get()) : m_trouble.get();
+    if (!shown) return;
+    if (shown->isMinimized()) shown->showNormal();
+    shown->raise();
+    shown->activateWindow();
+    if (!file.isEmpty()) openBook(file);
+}
+
+void Launcher::openChosen(const QString& title) {
     const auto file = m_prompter.fileToOpen({title, folderNear(m_wanted), {}, bookKinds(), QStringLiteral("jobbook")});
-    if (file) show(opened(*file));
+    if (file) show(openedUnlessBackup(*file));
+}
+
+/// Those of the book that is missed; where there are none under its name, those of any.
+void Launcher::showBackups() {
+    const auto root = backups::backupRoot();
+    const std::filesystem::path book = m_wanted.toStdString();
+    auto all = db::allBackupsIn(root);
+    std::vector<db::Backup> own;
+    std::ranges::copy_if(all, std::back_inserter(own),
+                         [&](const db::Backup& one) { return one.book == book.stem().string(); });
+    if (all.empty()) return openChosen(tr("Open a backup of your job book"));
+    const auto elsewhere = std::filesystem::path(documents().toStdString());
+    auto* dialog = new backups::BackupsDialog(
+        {own.empty() ? std::move(all) : std::move(own),
+         root,
+         [book, elsewhere] { return backups::restoreTarget(book, elsewhere, QDate::currentDate()); },
+         {},
+         nullptr},
+        m_formatter, m_prompter, m_trouble.get());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &backups::BackupsDialog::restored, this, [this](const QString& file) { show(opened(file)); });
+    dialog->open();
 }
 
 void Launcher::newBook() {
@@ -128,7 +173,7 @@ void Launcher::openBook(const QString& asked) {
         QFileInfo(file).canonicalFilePath() ==
             QFileInfo(QString::fromStdString(m_window->session().book().file().string())).canonicalFilePath())
         return;
-    show(opened(file));
+    show(openedUnlessBackup(file));
 }
 
 } // namespace sp::program

@@ -3,6 +3,7 @@
 
 #include "app/desk/prompter.h"
 #include "app/desk/theme.h"
+#include "app/format/formatter.h"
 #include "app/main/main_window.h"
 
 #include <QObject>
@@ -36,6 +37,8 @@ class Launcher : public QObject {
 
     /// Shows the window over that book; where it did not open, which book it is and what can be done.
     void start(FirstBook first);
+    /// Another start asked for the window, and for a file unless that is empty.
+    void comeForward(const QString& file);
     MainWindow* window() { return m_window.get(); }
     /// Null while a book is open.
     BookTrouble* trouble() { return m_trouble.get(); }
@@ -49,13 +52,15 @@ class Launcher : public QObject {
     void tell(const QString& file, const base::Error& error);
     void newBook();
     void openBook(const QString& file);
-    void locate(const QString& title);
+    void openChosen(const QString& title);
+    void showBackups();
 
     desk::Theme& m_theme;
     desk::Prompter& m_prompter;
     std::unique_ptr<MainWindow> m_window;
     std::unique_ptr<BookTrouble> m_trouble;
-    QString m_wanted; ///< the file that the trouble is about
+    desk::Formatter m_formatter{QLocale(), {}}; ///< while there is no shop
+    QString m_wanted;                           ///< the file that the trouble is about
 };
 
 } // namespace sp::program

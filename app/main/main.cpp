@@ -2,6 +2,7 @@
 #include "app/desk/fonts.h"
 #include "app/desk/prompter.h"
 #include "app/desk/theme.h"
+#include "app/main/doorbell.h"
 #include "app/main/launcher.h"
 #include "app/main/sheet_writer.h"
 #include "app/session/settings.h"
@@ -10,7 +11,9 @@
 #include "app/words/words.h"
 
 #include <QApplication>
+#include <QFileInfo>
 #include <QGuiApplication>
+#include <QLibraryInfo>
 
 #include <cstdio>
 #include <future>
@@ -85,6 +88,10 @@ bool hasScreen() {
 int runWindow(int& argc, char** argv, const QString& file) {
     QApplication app(argc, argv);
     speak();
+    const auto asked = file.isEmpty() ? QString() : QFileInfo(file).absoluteFilePath();
+    if (program::Doorbell::ring(asked)) return 0;
+    program::Doorbell doorbell;
+    doorbell.listen();
     // Opening the book waits for the disk and loading fonts for the processor, so both run at once. The application
     // object comes first: Qt takes the first thread that uses it for the GUI thread.
     auto first = std::async(std::launch::async, program::openFirstBook, file);
@@ -92,13 +99,23 @@ int runWindow(int& argc, char** argv, const QString& file) {
     desk::Theme theme(app, scheme, desk::Theme::Fonts::Later);
     desk::DialogPrompter prompter;
     program::Launcher launcher(theme, prompter);
+    QObject::connect(&doorbell, &program::Doorbell::rung, &launcher, &program::Launcher::comeForward);
     launcher.start(first.get());
     return QApplication::exec();
+}
+
+/// Plugins are code. They come from where Qt is installed, not from the program's folder nor from where the environment
+/// says.
+void mindOwnPlugins() {
+    for (const auto* name : {"QT_PLUGIN_PATH", "QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_GENERIC_PLUGINS"})
+        qunsetenv(name);
+    QCoreApplication::setLibraryPaths({QLibraryInfo::path(QLibraryInfo::PluginsPath)});
 }
 
 } // namespace
 
 int main(int argc, char** argv) {
+    mindOwnPlugins();
     QCoreApplication::setOrganizationName(QStringLiteral("Stonepenny"));
     QCoreApplication::setApplicationName(QStringLiteral("Stonepenny"));
     QCoreApplication::setApplicationVersion(QStringLiteral(STONEPENNY_VERSION));

@@ -16,6 +16,7 @@
 #include "app/session/settings.h"
 #include "app/supplies/supplies_page.h"
 #include "app/words/words.h"
+#include "db/messages.h"
 
 #include <QActionGroup>
 #include <QCloseEvent>
@@ -45,6 +46,9 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     , m_session(std::move(book))
     , m_presenter(m_session)
     , m_formatter(QLocale(), m_session.shop()) {
+    m_care = std::make_unique<BookCare>(
+        BookCare::Parts{m_session, m_prompter, m_formatter, [this] { m_presenter.saveDraft(); }}, this);
+    connect(m_care.get(), &BookCare::openBookAsked, this, &MainWindow::openBookAsked);
     connect(&m_session, &session::BookSession::troubled, this, &MainWindow::tell);
     connect(&m_session, &session::BookSession::saved, this, &MainWindow::noteSaved);
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::refreshUndo);
@@ -100,8 +104,13 @@ void MainWindow::build() {
     m_rail->setCurrent(0);
 }
 
-/// The places use the session and the presenter, so they are deleted first.
-MainWindow::~MainWindow() { delete takeCentralWidget(); }
+/// The places use the session and the presenter, so they are deleted first. A backup may take a moment, which nobody
+/// has to look at.
+MainWindow::~MainWindow() {
+    hide();
+    m_care->end();
+    delete takeCentralWidget();
+}
 
 /// Tab follows the layout; Qt's own chain follows the order of construction.
 bool MainWindow::focusNextPrevChild(bool next) {
@@ -126,6 +135,7 @@ void MainWindow::fill() {
     goTo(PlaceId::Counter);
     refreshUndo();
     greet();
+    m_care->begin(*m_messages);
     if (m_untold) tell(*std::exchange(m_untold, std::nullopt));
 }
 
@@ -302,8 +312,9 @@ void MainWindow::buildMenu() {
     menu->addSeparator();
     act(menu, tr("Start a &job book…"), {}, [this] { Q_EMIT newBookAsked(); });
     act(menu, tr("&Open a job book…"), QKeySequence::Open, [this] { Q_EMIT openBookAsked({}); });
-    act(menu, tr("&Save a copy of this book…"), {}, [this] { saveCopy(); });
-    act(menu, tr("&Check this book"), {}, [this] { checkBook(); });
+    act(menu, tr("&Save a copy of this book…"), {}, [this] { m_care->saveCopy(); });
+    act(menu, tr("&Backups…"), {}, [this] { m_care->showBackups(); });
+    act(menu, tr("&Check this book"), {}, [this] { m_care->check(); });
     menu->addSeparator();
     buildLookMenu(menu->addMenu(tr("&Look")));
     act(menu, tr("&About Stonepenny"), {}, [this] { about(); });
@@ -353,8 +364,12 @@ void MainWindow::zoomTo(int percent) {
 
 void MainWindow::greet() {
     if (m_session.isReadOnly()) {
-        m_messages->tell(desk::Tone::Warn, words::sentence(*m_session.book().readOnlyBecause()), tr("Save a copy"),
-                         [this] { saveCopy(); });
+        const auto& why = *m_session.book().readOnlyBecause();
+        const bool isShared =
+            why.fault == idOf(db::Fault::InNetworkFolder) || why.fault == idOf(db::Fault::InSyncedFolder);
+        m_messages->tell(desk::Tone::Warn, words::sentence(why),
+                         isShared ? tr("Copy it to this computer") : tr("Save a copy"),
+                         [this, isShared] { isShared ? m_care->moveHere() : m_care->saveCopy(); });
         m_messages->setClosable(false);
         return;
     }
@@ -391,7 +406,7 @@ void MainWindow::tell(const base::Error& error) {
     }
     const auto sentence = words::sentence(error);
     m_trouble = sentence;
-    m_messages->tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { saveCopy(); });
+    m_messages->tell(desk::Tone::Warn, sentence, tr("Save a copy"), [this] { m_care->saveCopy(); });
     if (auto* page = counter()) page->setSaveNote(tr("Not saved: %1").arg(sentence), true);
 }
 
@@ -441,33 +456,6 @@ void MainWindow::tellTurned(const QString& sentence) {
     m_messages->staysUntil(&m_session, &session::BookSession::saved);
 }
 
-void MainWindow::checkBook() {
-    const auto report = db::Book::check(m_session.book().file());
-    if (!report) {
-        m_messages->tell(desk::Tone::Warn, words::sentence(report.error()));
-        return;
-    }
-    if (report->damage.empty()) {
-        m_messages->tell(desk::Tone::Good, tr("This book is sound. Quotes: %1; given and unchanged: %2.")
-                                               .arg(report->quotes)
-                                               .arg(report->sealedQuotes));
-        return;
-    }
-    m_messages->tell(desk::Tone::Warn, words::sentence(report->damage.front()), tr("Save a copy"),
-                     [this] { saveCopy(); });
-}
-
-void MainWindow::saveCopy() {
-    m_presenter.saveDraft();
-    const QFileInfo file(QString::fromStdString(m_session.book().file().string()));
-    const auto target = m_prompter.fileToSave({tr("Save a copy of this book"), file.absolutePath(),
-                                               tr("%1 copy").arg(file.completeBaseName()), tr("Job books (*.jobbook)"),
-                                               QStringLiteral("jobbook")});
-    if (!target) return;
-    const auto copied = m_session.read([&](db::Book& book) { return book.copyTo(target->toStdString()); });
-    if (copied) m_messages->tell(desk::Tone::Good, tr("A copy of this book is in %1.").arg(*target));
-}
-
 void MainWindow::about() {
     auto* shown = new QMessageBox(
         QMessageBox::NoIcon, tr("About Stonepenny"),
@@ -484,6 +472,12 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     m_presenter.saveDraft();
     session::save(session::kWindowGeometry, saveGeometry());
     QMainWindow::closeEvent(event);
+}
+
+/// Somebody may have moved or overwritten the book from another window.
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::ActivationChange && isActiveWindow()) m_session.notice();
 }
 
 void MainWindow::askForCutFile() {

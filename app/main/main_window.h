@@ -6,6 +6,7 @@
 #include "app/desk/rail.h"
 #include "app/desk/theme.h"
 #include "app/format/formatter.h"
+#include "app/main/book_care.h"
 #include "app/main/places.h"
 #include "app/session/book_session.h"
 
@@ -47,6 +48,7 @@ class MainWindow : public QMainWindow {
     counter::CounterPage& counterPage();
     counter::CounterPresenter& presenter();
     session::BookSession& session() { return m_session; }
+    BookCare& care() { return *m_care; }
     /// Messages about the book, shown above every place.
     desk::MessageBar& messages();
     void goTo(PlaceId place);
@@ -61,6 +63,7 @@ class MainWindow : public QMainWindow {
     bool focusNextPrevChild(bool next) override;
     void paintEvent(QPaintEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -95,8 +98,6 @@ class MainWindow : public QMainWindow {
     void redo();
     void tellTurned(const QString& sentence);
     void refreshUndo();
-    void checkBook();
-    void saveCopy();
     void about();
     void askForCutFile();
     void takeCounted(const base::Id& design);
@@ -109,6 +110,7 @@ class MainWindow : public QMainWindow {
     session::BookSession m_session;
     counter::CounterPresenter m_presenter;
     desk::Formatter m_formatter;
+    std::unique_ptr<BookCare> m_care;
     desk::Rail* m_rail = nullptr;
     QToolButton* m_bookButton = nullptr;
     desk::MessageBar* m_messages = nullptr;

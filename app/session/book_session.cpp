@@ -138,6 +138,12 @@ void BookSession::settle(const std::optional<base::Error>& error, bool tellsRefu
     Q_EMIT changed();
 }
 
+void BookSession::notice() {
+    auto found = m_book->notice();
+    if (found && found != m_noticed) Q_EMIT troubled(*found);
+    m_noticed = std::move(found);
+}
+
 QString BookSession::undoText() {
     const auto state = m_book->undoState();
     return state && state->undo ? words::sentence(*state->undo) : QString();

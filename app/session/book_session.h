@@ -85,6 +85,16 @@ class BookSession : public QObject {
         return result;
     }
 
+    // The file itself.
+    /// Looks whether it is still the file that was opened, as it was left; emits `troubled` once where it is not.
+    void notice();
+    /// How far the book has come, and a copy of it begun (see db::Book).
+    base::Result<db::BookMark> mark() { return m_book->mark(); }
+    base::Result<std::unique_ptr<db::BookCopy>> startCopy(const std::filesystem::path& target) {
+        return m_book->startCopy(target);
+    }
+    base::Result<db::Lost> lostIn(const std::filesystem::path& backup) { return m_book->lostIn(backup); }
+
     QString undoText();
     QString redoText();
     /// False when there is nothing, or the book refused (`troubled`).
@@ -128,8 +138,9 @@ class BookSession : public QObject {
 
     std::unique_ptr<db::Book> m_book;
     Read m_read;
-    std::optional<base::Error> m_unread; ///< why something in m_read is empty that may not be so in the book
+    std::optional<base::Error> m_unread;  ///< why something in m_read is empty that may not be so in the book
     layout::FitMemo m_fits;
+    std::optional<base::Error> m_noticed; ///< what was last said of the file
 };
 
 } // namespace sp::session

@@ -14,11 +14,15 @@ struct Setting {
 };
 
 // A row for each. A key, once released, keeps its meaning.
-inline const Setting<QString> kLastBook{"book/last", {}};                ///< path of the book that was open last
-inline const Setting<bool> kCutsTemplates{"buying/cutsTemplates", true}; ///< the shop cuts its own templates
-inline const Setting<int> kScheme{"look/scheme", 0};                     ///< a desk::Scheme as a number
-inline const Setting<int> kZoom{"look/zoom", 100};                       ///< of texts, in percent
-inline const Setting<QByteArray> kWindowGeometry{"window/geometry", {}}; ///< as QWidget::saveGeometry gives it
+inline const Setting<QString> kBackupTrouble{"backup/trouble", {}};           ///< why the last backup was not made
+inline const Setting<QString> kSecondPlace{"backup/secondPlace", {}};         ///< folder; each backup is put there too
+inline const Setting<QString> kSecondPlaceSeen{"backup/secondPlaceSeen", {}}; ///< day when it was there last, ISO 8601
+inline const Setting<QString> kTyped{"book/typed", {}}; ///< book, field and what is being typed into it, a line each
+inline const Setting<QString> kLastBook{"book/last", {}};                     ///< path of the book that was open last
+inline const Setting<bool> kCutsTemplates{"buying/cutsTemplates", true};      ///< the shop cuts its own templates
+inline const Setting<int> kScheme{"look/scheme", 0};                          ///< a desk::Scheme as a number
+inline const Setting<int> kZoom{"look/zoom", 100};                            ///< of texts, in percent
+inline const Setting<QByteArray> kWindowGeometry{"window/geometry", {}};      ///< as QWidget::saveGeometry gives it
 
 int kept(const Setting<int>& setting);
 bool kept(const Setting<bool>& setting);

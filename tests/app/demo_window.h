@@ -30,9 +30,14 @@ class FileAnswer : public desk::Prompter {
         asked = question;
         return file;
     }
+    std::optional<QString> folderToUse(const FileQuestion& question) override {
+        asked = question;
+        return chosenFolder;
+    }
 
     std::optional<QString> file;   ///< to open
     std::optional<QString> target; ///< to save
+    std::optional<QString> chosenFolder;
     std::optional<FileQuestion> asked;
 };
 

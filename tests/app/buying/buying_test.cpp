@@ -30,6 +30,7 @@ class PathPrompter : public desk::Prompter {
   public:
     std::optional<QString> fileToSave(const FileQuestion&) override { return path; }
     std::optional<QString> fileToOpen(const FileQuestion&) override { return std::nullopt; }
+    std::optional<QString> folderToUse(const FileQuestion&) override { return std::nullopt; }
 
     QString path;
 };

@@ -154,7 +154,12 @@ TEST_F(InAnotherLanguage, entriesThatCannotBeRead) {
 TEST_F(InAnotherLanguage, whatTheBookMenuAnswers) {
     orderLantern();
     pull("&Check this book");
+    lookEverywhere(QStringLiteral("Being checked"));
+    EXPECT_TRUE(test::waitFor([this] { return !m_window->care().isBusy(); }));
     lookEverywhere(QStringLiteral("Checked"));
+    m_onlooker.know(m_window->care().keeper().folder().string());
+    pull("&Backups…");
+    lookAtDialog(QStringLiteral("Backups"));
     const auto undo = m_window->session().undoText();
     m_onlooker.know(undo.toStdString());
     press(Qt::Key_Z, Qt::ControlModifier);
@@ -239,6 +244,7 @@ TEST_F(InAnotherLanguage, whichFileIsAsked) {
     m_prompter.target = QString::fromStdString((m_folder.path() / "plain.jobbook").string());
     m_onlooker.know(m_prompter.target->toStdString());
     pull("&Save a copy of this book…");
+    EXPECT_TRUE(test::waitFor([this] { return !m_window->care().isBusy(); }));
     lookEverywhere(QStringLiteral("A copy saved"));
     m_prompter.target.reset();
     pull("&Count a cut file…");

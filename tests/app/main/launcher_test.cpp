@@ -8,6 +8,7 @@
 #include "tests/app/demo_window.h"
 
 #include <QAbstractButton>
+#include <QDialog>
 
 #include <filesystem>
 
@@ -143,14 +144,42 @@ TEST_F(LauncherTest, opensTheBookWhereItIsLocated) {
     EXPECT_EQ(last(), (away / own.filename()).string());
 }
 
-TEST_F(LauncherTest, offersABackupOfADamagedBook) {
-    makeOwn();
-    const auto backup = folder / "Willow Bench backup.jobbook";
-    fs::copy_file(own, backup);
+TEST_F(LauncherTest, restoresABackupOfADamagedBook) {
+    makeOwn(); // closing it made one
     fs::resize_file(own, fs::file_size(own) / 2);
+    const auto damaged = test::bytesOf(own);
     start();
     EXPECT_EQ(openFile(), fs::path());
     EXPECT_NE(said("troubleSentence").find("is damaged"), std::string::npos);
+    click("troubleBackup");
+    auto* dialog = launcher->trouble()->findChild<QDialog*>(QStringLiteral("backups"));
+    ASSERT_NE(dialog, nullptr);
+    dialog->findChild<QAbstractButton*>(QStringLiteral("backupRestore"))->click();
+    ASSERT_TRUE(test::waitFor([&] { return !openFile().empty(); }));
+    EXPECT_EQ(openFile().parent_path(), stick);
+    EXPECT_TRUE(openFile().filename().string().starts_with("Willow Bench restored ")) << openFile();
+    EXPECT_EQ(test::bytesOf(own), damaged) << "nothing was overwritten";
+    EXPECT_EQ(last(), openFile().string());
+}
+
+TEST_F(LauncherTest, doesNotOpenABackupItself) {
+    makeOwn();
+    const auto root = demo().parent_path() / "backups";
+    const auto all = db::allBackupsIn(root);
+    ASSERT_EQ(all.size(), 1U);
+    start(all[0].file);
+    EXPECT_EQ(openFile(), fs::path());
+    EXPECT_NE(said("troubleSentence").find("is a backup"), std::string::npos) << said("troubleSentence");
+    EXPECT_EQ(last(), own.string());
+}
+
+TEST_F(LauncherTest, takesABackupFromAnywhereWhereThereAreNone) {
+    makeOwn();
+    fs::remove_all(demo().parent_path() / "backups");
+    const auto backup = folder / "Willow Bench backup.jobbook";
+    fs::copy_file(own, backup);
+    fs::remove(own);
+    start();
     prompter.file = QString::fromStdString(backup.string());
     click("troubleBackup");
     EXPECT_EQ(openFile(), backup);
