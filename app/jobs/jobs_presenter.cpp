@@ -147,7 +147,7 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
     if (!quote) return base::fail(quote.error());
     auto today = m_session.prices(quote->order.customer);
     // What this order itself has paid off since is no change of its price.
-    if (db::isAgreedTo(quote->stage)) pricing::takeOutSold(today, quote->order);
+    if (catalogue::isAgreedTo(quote->stage)) pricing::takeOutSold(today, quote->order);
     auto changes =
         pricing::comparePrices(quote->order, *quote->frozen, today, m_session.fits(), style, quote->sealedTotal);
     if (changes && quote->result && quote->result->figures.lines.size() == changes->lines.size())

@@ -288,7 +288,7 @@ Done Book::setStage(const Id& id, Stage stage) {
         if (catalogue::isAgreedTo(stage) && choices > 1 && !row->choiceTaken)
             throwError(Fault::NoChoiceTaken, "stage", row->number, choices);
         m_in->setMark(*row, {stage, row->choiceTaken}, base::say(Note::StageOf, nameOf(*row)));
-        if (isAgreedTo(stage)) m_in->keepSetCosts(m_in->wholeOf(id));
+        if (catalogue::isAgreedTo(stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }
 
@@ -304,7 +304,7 @@ Done Book::takeChoice(const Id& id, std::optional<std::int64_t> choice) {
         if (!choice && catalogue::isAgreedTo(row->stage))
             throwError(Fault::NoChoiceTaken, "choice", row->number, choices);
         m_in->setMark(*row, {row->stage, choice}, base::say(Note::ChoiceOf, nameOf(*row)));
-        if (isAgreedTo(row->stage)) m_in->keepSetCosts(m_in->wholeOf(id));
+        if (catalogue::isAgreedTo(row->stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }
 
