@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/format/formatter.h"
 
+#include "core/units/measured.h"
+
 #include <cstdlib>
 #include <string>
 
@@ -50,10 +52,14 @@ QString Formatter::lengthNumber(units::Length length) const {
     return fromUtf8(units::formatLength(length, m_lengthUnit, m_style));
 }
 
-QString Formatter::length(units::Length length) const { return lengthNumber(length) + space() + lengthUnitName(); }
+QString Formatter::measured(units::Length length) const {
+    return fromUtf8(units::measuredLength(length, m_lengthUnit, m_style));
+}
+
+QString Formatter::length(units::Length length) const { return measured(length) + space() + lengthUnitName(); }
 
 QString Formatter::size(units::Length width, units::Length height) const {
-    return lengthNumber(width) + QStringLiteral(" × ") + length(height);
+    return measured(width) + QStringLiteral(" × ") + length(height);
 }
 
 QString Formatter::count(units::Count count) const { return fromUtf8(units::formatCount(count, m_style)); }

@@ -21,8 +21,8 @@ class Formatter {
     QString money(units::Money amount) const;         ///< "1,234.50", the currency's decimals, no sign
     QString moneyExact(units::Money amount) const;    ///< all decimals there are, with the locale's mark: "0.004861"
     QString moneyNamed(units::Money amount) const;    ///< "1,234.50 USD"
-    QString length(units::Length length) const;       ///< "3 1/2 in"
-    QString lengthNumber(units::Length length) const; ///< "3 1/2"
+    QString length(units::Length length) const;       ///< "3 1/2 in", as a ruler has it (units/measured.h)
+    QString lengthNumber(units::Length length) const; ///< "3 1/2", exactly, for a field
     QString size(units::Length width, units::Length height) const;   ///< "3 1/2 × 2 3/4 in"
     QString count(units::Count count) const;                         ///< "1,440"
     QString rate(units::Rate rate) const;                            ///< "81.5 %", always one decimal
@@ -44,6 +44,7 @@ class Formatter {
     const QLocale& locale() const { return m_locale; }
 
   private:
+    QString measured(units::Length length) const;
     QString withOrder(units::Date date, const char* dayFirst, const char* monthFirst, const char* yearFirst) const;
 
     QLocale m_locale;

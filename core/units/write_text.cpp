@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/ensure.h"
 #include "core/units/characters.h"
+#include "core/units/measured.h"
 #include "core/units/text.h"
 
 #include <fmt/format.h>
@@ -104,6 +105,23 @@ std::string formatLength(Length length, LengthUnit unit, const NumberStyle& styl
     case LengthUnit::Centimetre: text = decimal(nm, 7, 0, style); break;
     }
     return withSign(length.isNegative(), std::move(text));
+}
+
+std::string measuredLength(Length length, LengthUnit unit, const NumberStyle& style) {
+    const std::uint64_t nm = magnitude(length.nanometres());
+    const auto signedText = [&](std::uint64_t steps, int places) {
+        return withSign(length.isNegative() && steps != 0, decimal(steps, places, 0, style));
+    };
+    switch (unit) {
+    case LengthUnit::Inch: {
+        const auto sixteenth = static_cast<std::uint64_t>(Length::fromInch64ths(4).nanometres());
+        if (nm % sixteenth == 0) return formatLength(length, unit, style);
+        return signedText(nearest(nm, static_cast<std::uint64_t>(kNanometresPerInch) / 100), 2);
+    }
+    case LengthUnit::Millimetre: return signedText(nearest(nm, 100'000), 1);
+    case LengthUnit::Centimetre: return signedText(nearest(nm, 100'000), 2);
+    }
+    return {};
 }
 
 std::string_view nameOf(LengthUnit unit) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "core/units/measured.h"
 #include "text_cases.h"
 
 using namespace sp::units;
@@ -191,6 +192,31 @@ TEST(LengthText, writesMillimetresWithoutIdleZeros) {
     EXPECT_EQ(formatLength(kMaxLength, LengthUnit::Millimetre), "1000000");
     EXPECT_EQ(parseLength(formatLength(kMaxLength, LengthUnit::Inch), LengthUnit::Inch).value(), kMaxLength);
     EXPECT_EQ(nameOf(LengthUnit::Centimetre), "cm");
+}
+
+// 8.9 cm is 3.50394 in and 0.1 mm is 0.0039 in, by 25.4 mm to the inch (international yard and pound agreement, 1959).
+TEST(LengthText, isMeasuredWithTheRulerThereIs) {
+    struct Case {
+        Length length;
+        const char* inches;
+        const char* millimetres;
+        const char* centimetres;
+    };
+    const Case cases[] = {
+        {Length::fromInch64ths(224), "3 1/2", "88.9", "8.89"},
+        {Length::fromInch64ths(4), "1/16", "1.6", "0.16"},
+        {Length::fromInch64ths(63), "0.98", "25", "2.5"},
+        {Length::fromMicrometres(89'000), "3.5", "89", "8.9"},
+        {Length::fromMicrometres(88'000), "3.46", "88", "8.8"},
+        {Length::fromMicrometres(50), "0", "0.1", "0.01"},
+        {Length(), "0", "0", "0"},
+    };
+    for (const auto& [length, inches, millimetres, centimetres] : cases) {
+        EXPECT_EQ(measuredLength(length, LengthUnit::Inch), inches);
+        EXPECT_EQ(measuredLength(length, LengthUnit::Millimetre), millimetres);
+        EXPECT_EQ(measuredLength(length, LengthUnit::Centimetre), centimetres);
+    }
+    EXPECT_EQ(measuredLength(Length::fromMicrometres(-88'000), LengthUnit::Inch, kGerman), "-3,46");
 }
 
 TEST(LengthText, readsBackWhatItWrites) {
