@@ -199,7 +199,7 @@ QStringList CostWords::packsInWords(const PricedMaterial& material) const {
     if (!material.breaks.empty()) said << tr("for the %1 of this order").arg(packs(need.packs));
     const auto cheaper = supply::cheaperPacks(material, need, m_offers);
     if (!cheaper) return said;
-    const auto paid = Money::fromExact(need.price.price.exact() * units::Fraction::of(need.packs));
+    const auto paid = supply::costOf(need);
     if (cheaper->supplier == material.origin.supplier && cheaper->pack == material.origin.pack)
         said << tr("%1 cost less: %2 instead of %3").arg(packs(cheaper->packs), plain(cheaper->cost), plain(paid));
     else

@@ -31,8 +31,8 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP(
             "Db", "The computer could not read or write “%1” (%2, code %3); check the disk and try again.")};
     case NotReadFromDisk:
-        return {QT_TRANSLATE_NOOP("Db", "“%1” could not be read, because the disk did not give it; see that it is "
-                                        "plugged in and sound, and try again. Nothing says that the book is damaged.")};
+        return {QT_TRANSLATE_NOOP("Db", "“%1” could not be read, because the disk did not give it, which says nothing "
+                                        "of the book; see that the disk is plugged in and sound, and try again.")};
     case MayBeDone:
         return {QT_TRANSLATE_NOOP("Db", "The disk did not confirm that “%1” took this; it may be done, so look before "
                                         "you do it again, and save a copy on another disk.")};
@@ -57,7 +57,7 @@ Source sourceOf(db::Fault fault) {
     case IndexDamaged:
         return {QT_TRANSLATE_NOOP("Db", "An index of “%1” is damaged, by which things are found, not what was written; "
                                         "save a copy and open a backup.")};
-    case BackupDamaged: return {QT_TRANSLATE_NOOP("Db", "The backup “%1” is damaged; choose another one. %2")};
+    case BackupDamaged: return {QT_TRANSLATE_NOOP("Db", "The backup “%1” is damaged (%2); choose another one.")};
     case DamagedOrNoBook: return {QT_TRANSLATE_NOOP("Db", "“%1” is damaged or not a job book; open a backup.")};
     case ReadTooLong: return {QT_TRANSLATE_NOOP("Db", "Reading “%1” took too long, it may be damaged; open a backup.")};
     case TooLargeForBook: return {QT_TRANSLATE_NOOP("Db", "This is larger than “%1” can hold; make it smaller.")};
@@ -122,16 +122,18 @@ Source sourceOf(db::Fault fault) {
             "“%1” is open for reading only, because another program has it open; close it there to change it here.")};
     case BookGone:
         return {QT_TRANSLATE_NOOP(
-            "Db", "“%1” is no longer where it was opened: it was moved, renamed or deleted, or its disk was taken out. "
-                  "Nothing more is written to it; put it back and open it again, or save a copy of what is open.")};
+            "Db",
+            "“%1” is no longer where it was opened (moved, renamed or deleted, or its disk taken out), and nothing "
+            "more is written to it; put it back and open it again, or save a copy of what is open.")};
     case BookReplaced:
         return {QT_TRANSLATE_NOOP("Db",
-                                  "Another file has taken the place of “%1” since it was opened. Nothing more is "
+                                  "Another file has taken the place of “%1” since it was opened, and nothing more is "
                                   "written; save a copy of what is open here, then open the file that is there now.")};
     case BookOverwritten:
         return {QT_TRANSLATE_NOOP(
-            "Db", "“%1” was written by another program while it was open here. Nothing more is written to it; save a "
-                  "copy, open it again to see what it holds now, and look for what is missing in the backups.")};
+            "Db",
+            "“%1” was written by another program while it was open here, and nothing more is written to it; save a "
+            "copy, open it again to see what it holds now, and look for what is missing in the backups.")};
     case OlderSealBroken:
         return {QT_TRANSLATE_NOOP("Db", "“%1” is open for reading only, because it comes from an earlier Stonepenny "
                                         "and a seal of what was given in it does not match; open a backup.")};

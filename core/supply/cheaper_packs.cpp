@@ -58,4 +58,8 @@ std::optional<PacksOfOneSort> cheaperPacks(const catalogue::PricedMaterial& mate
     return std::move(best).found();
 }
 
+units::Money costOf(const needs::PackedNeed& need) {
+    return units::Money::fromExact(need.price.price.exact() * units::Fraction::of(need.packs));
+}
+
 } // namespace sp::supply

@@ -33,4 +33,7 @@ struct PackOffers {
 std::optional<PacksOfOneSort> cheaperPacks(const catalogue::PricedMaterial& material, const needs::PackedNeed& need,
                                            const PackOffers* offers);
 
+/// What the packs of a need cost at their price, rounded once, half to even.
+units::Money costOf(const needs::PackedNeed& need);
+
 } // namespace sp::supply

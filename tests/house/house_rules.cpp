@@ -330,6 +330,10 @@ Breaches wordsStandInApp(const fs::path& root) {
         Free{"core/catalogue/shop.h", "Sales tax", "the shop's own word, to be typed over"},
         Free{"core/units/read_text.cpp", "", "units that a person may type"},
         Free{"db/records/kinds.cpp", "", "what records of earlier versions say in English, to be read as codes"},
+        Free{"db/book/backups.cpp", " jobs ", "a part of a file's name, by which a backup is found"},
+        Free{"db/book/opening.cpp", "missing from index ", "what SQLite says of an index"},
+        Free{"db/book/opening.cpp", "wrong # of entries in index ", "what SQLite says of an index"},
+        Free{"db/book/opening.cpp", "non-unique entry in index ", "what SQLite says of an index"},
         Free{"db/book/older_book.cpp", "{} before version {}{}{}", "the name of a file, by which a backup is found"},
     };
     Breaches breaches;

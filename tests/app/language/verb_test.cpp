@@ -35,7 +35,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(m_folder.path().string());
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
-            "agree choice ready collect letgo pay amount kind note keep credit refund owed");
+            "agree choice ready collect letgo pay amount kind note keep credit refund owed force");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {

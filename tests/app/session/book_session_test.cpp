@@ -59,7 +59,9 @@ TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
     int troubles = 0;
     QObject::connect(&session, &session::BookSession::troubled, [&troubles](const base::Error& error) {
         ++troubles;
-        EXPECT_NE(words::text(error).find("damaged"), std::string::npos) << words::text(error);
+        const auto said = words::text(error);
+        EXPECT_TRUE(said.find("damaged") != std::string::npos || said.find("another program") != std::string::npos)
+            << said;
     });
     alter(file, R"("paper":"letter")", R"("paper":"leaves")");
     EXPECT_TRUE(session.shop().letterhead.name.empty());
@@ -74,8 +76,9 @@ TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
     EXPECT_EQ(session.shop().letterhead.name, name);
     auto renamed = session.shop();
     renamed.letterhead.name = "Another";
-    EXPECT_TRUE(session.change([&](db::Book& open) { return open.save(renamed); }));
-    EXPECT_EQ(session.shop().letterhead.name, "Another");
+    EXPECT_FALSE(session.change([&](db::Book& open) { return open.save(renamed); }))
+        << "what another program wrote to is written no more until it is opened again";
+    EXPECT_EQ(session.shop().letterhead.name, name);
 }
 
 } // namespace
