@@ -115,7 +115,8 @@ bool CounterPresenter::open(const base::Id& quote) {
 }
 
 void CounterPresenter::startCopy() {
-    const auto copied = order();
+    // Of what was agreed to: the other choices were let go.
+    const auto copied = m_quote.choiceTaken ? catalogue::withChoice(order(), *m_quote.choiceTaken) : order();
     startNew();
     const auto today = order().quotedOn;
     m_quote.order = copied;

@@ -54,6 +54,7 @@ bool isAsked(const db::QuoteSummary& quote) { return catalogue::isAgreedTo(quote
 
 QString leftOf(const db::QuoteSummary& quote, const desk::Formatter& formatter) {
     if (!quote.total || quote.highestTotal || !isAsked(quote)) return {};
+    if (quote.stage == db::Stage::Declined) return JobsTableModel::tr("%1 paid").arg(formatter.money(quote.paid));
     const auto left = *quote.total - quote.paid;
     if (left.isZero()) return JobsTableModel::tr("paid");
     return left.isNegative() ? JobsTableModel::tr("%1 credit").arg(formatter.money(-left))
@@ -76,7 +77,8 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Total: return totalOf(row, m_formatter);
     case Left: {
         // The column's head says what the figure is.
-        const bool isOwed = row.total && !row.highestTotal && *row.total > row.paid && isAsked(row);
+        const bool isOwed =
+            row.total && !row.highestTotal && *row.total > row.paid && row.stage != db::Stage::Declined && isAsked(row);
         return isOwed ? m_formatter.money(*row.total - row.paid) : leftOf(row, m_formatter);
     }
     default: return {};

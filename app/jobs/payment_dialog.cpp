@@ -159,6 +159,7 @@ bool PaymentDialog::isBeyond() const {
 void PaymentDialog::weighBeyond() {
     const bool beyond = isBeyond();
     m_keep->setVisible(beyond);
+    m_take->setEnabled(!beyond || !m_account.left.isZero());
     if (!beyond) {
         m_take->setText(tr("&Take payment"));
         m_problem->setRefusal({});
@@ -167,7 +168,6 @@ void PaymentDialog::weighBeyond() {
     const auto over = m_formatter.money(*m_amount->value() - m_account.left);
     m_take->setText(tr("&Take %1, change %2").arg(m_formatter.money(m_account.left), over));
     m_keep->setText(tr("&Keep %1 as credit").arg(over));
-    m_take->setEnabled(!m_account.left.isZero());
 }
 
 void PaymentDialog::take(pricing::Beyond beyond) {

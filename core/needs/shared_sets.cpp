@@ -37,8 +37,10 @@ bool haveSameLayers(const Placement& one, const Placement& other, const FindMate
 }
 
 bool areMadeWithOneSet(const Placement& one, const Placement& other, const FindMaterial& find) {
+    // A set that is paid off over planned pieces is paid for in another way than one that is paid by the job: shared by
+    // both, a part of it would be charged to nobody.
     return one.design == other.design && one.width == other.width && one.height == other.height &&
-           haveSameLayers(one, other, find);
+           one.plannedPieces.has_value() == other.plannedPieces.has_value() && haveSameLayers(one, other, find);
 }
 
 std::vector<std::vector<SharedSet>> eachAlone(std::span<const catalogue::OrderLine> lines) {

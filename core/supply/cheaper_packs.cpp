@@ -43,7 +43,7 @@ std::optional<PacksOfOneSort> cheaperPacks(const catalogue::PricedMaterial& mate
                                            const PackOffers* offers) {
     const auto& origin = material.origin;
     if (origin.kind != catalogue::PriceOrigin::Kind::Pack) return std::nullopt;
-    CheaperPacks best(packsAt(need.price.price, need.packs));
+    CheaperPacks best(costOf(need));
     for (const auto& step : material.breaks) best.show(origin.supplier, origin.pack, need.packs, step);
     if (!offers) return std::move(best).found();
     for (const auto& pack : offers->packs) {
@@ -58,8 +58,6 @@ std::optional<PacksOfOneSort> cheaperPacks(const catalogue::PricedMaterial& mate
     return std::move(best).found();
 }
 
-units::Money costOf(const needs::PackedNeed& need) {
-    return units::Money::fromExact(need.price.price.exact() * units::Fraction::of(need.packs));
-}
+units::Money costOf(const needs::PackedNeed& need) { return packsAt(need.price.price, need.packs); }
 
 } // namespace sp::supply

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The planner and the solver CBC side by side on made-up problems: buy_bench [problems] [first seed] [materials]
 // [suppliers] [pack sizes] [kits] [with CBC: 0 or 1]. Prints medians, the share proven within 250 ms and every
-// disagreement; ends with 1 when there is one. Our budget is processor time, so that other work on the machine does
-// not shorten it; of CBC, too, the processor time of its process is taken beside the wall time.
+// disagreement; ends with 1 when there is one. Our budget is counted in steps, so that other work on the machine does
+// not shorten it; of both sides the processor time is taken, of CBC that of its process beside the wall time.
 #include "app/words/words.h"
 #include "tests/reference/cbc_purchase.h"
 #include "tests/reference/purchase_check.h"

@@ -463,6 +463,7 @@ void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& boo
 
 bool areOneSet(const catalogue::Placement& a, const catalogue::Placement& b, const catalogue::PriceBook& book) {
     if (a.design.isNone() || a.design != b.design || a.templatesOnWall || b.templatesOnWall) return false;
+    if (a.plannedPieces.has_value() != b.plannedPieces.has_value()) return false;
     if (a.width != b.width || a.height != b.height || a.stones.size() != b.stones.size()) return false;
     for (std::size_t i = 0; i < a.stones.size(); ++i) {
         const auto sizeOf = [&](const auto& row) { return book.find(row.material)->material.stone.size; };

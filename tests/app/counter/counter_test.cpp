@@ -520,6 +520,24 @@ TEST_F(Counter, offersAnotherChoiceByOneKeyAndLooksAtEither) {
     EXPECT_EQ(field("pieces")->text(), "24");
 }
 
+TEST_F(Counter, ordersAgainWhatWasTakenAlone) {
+    orderLantern();
+    const auto first = text("toPay");
+    press(Qt::Key_D, Qt::ControlModifier);
+    field("pieces")->setFocus();
+    type("36");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    const auto id = m_window->presenter().quote().id;
+    auto& session = m_window->presenter().session();
+    ASSERT_TRUE(session.change([&](db::Book& book) { return book.takeChoice(id, 0); }));
+    ASSERT_TRUE(m_window->presenter().open(id));
+    EXPECT_EQ(text("toPay"), first) << "it is shown as it was taken";
+    find<QPushButton>("give")->click();
+    EXPECT_FALSE(m_window->presenter().isIssued());
+    EXPECT_EQ(m_window->presenter().choices(), 1);
+    EXPECT_EQ(text("toPay"), first);
+}
+
 TEST_F(Counter, aBadEntryOfAnotherChoiceKeepsTheQuoteFromBeingGiven) {
     orderLantern();
     const auto first = text("toPay");

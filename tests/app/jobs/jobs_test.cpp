@@ -410,7 +410,19 @@ TEST_F(Jobs, takesTheDepositAndThenTheRest) {
     dialog->findChild<QPushButton*>("takeBackPayment")->click();
     EXPECT_EQ(cell(0, JobsTableModel::Left), "50.00");
     EXPECT_EQ(m_session->read([&](db::Book& book) { return book.payments(lantern.id); })->size(), 3U);
+    EXPECT_TRUE(take->isEnabled()) << "there is something to pay again";
+    take->click();
+    EXPECT_EQ(cell(0, JobsTableModel::Left), "paid");
+    amount->selectAll();
+    QTest::keyClicks(amount, "10");
+    EXPECT_FALSE(take->isEnabled()) << "all of it would be change";
+    dialog->findChild<QPushButton*>("giveBack")->click();
+    EXPECT_EQ(cell(0, JobsTableModel::Left), "10.00");
+    EXPECT_TRUE(take->isEnabled());
     dialog->close();
+    JobsPresenter presenter(*m_session);
+    EXPECT_FALSE(presenter.setStage(db::Stage::Declined).has_value());
+    EXPECT_TRUE(cell(0, JobsTableModel::Left).endsWith(" paid")) << "nothing is owed for what was let go";
 }
 
 TEST_F(Jobs, isAgreedAndItsDepositTakenInFewKeys) {

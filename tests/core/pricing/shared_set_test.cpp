@@ -114,6 +114,7 @@ TEST(SharedSet, isNoneForWhatOneTemplateCannotServe) {
         {"another design", [](OrderLine& line, PriceBook&) { line.first().design = idOf("Other"); }},
         {"another width", [](OrderLine& line, PriceBook&) { line.first().width = inches(5); }},
         {"another height", [](OrderLine& line, PriceBook&) { line.first().height = inches(5); }},
+        {"a plan on one line alone", [](OrderLine& line, PriceBook&) { line.first().plannedPieces = Count::of(80); }},
         {"another count", [](OrderLine& line, PriceBook&) { line.first().stones[1].count = Count::of(101); }},
         {"stones of another size",
          [](OrderLine& line, PriceBook& book) {
