@@ -57,7 +57,7 @@ Source sourceOf(db::Fault fault) {
     case IndexDamaged:
         return {QT_TRANSLATE_NOOP("Db", "An index of “%1” is damaged, by which things are found, not what was written; "
                                         "save a copy and open a backup.")};
-    case BackupDamaged: return {QT_TRANSLATE_NOOP("Db", "The backup “%1” is damaged (%2); choose another one.")};
+    case BackupDamaged: return {QT_TRANSLATE_NOOP("Db", "The backup “%1” is damaged; choose another one.")};
     case DamagedOrNoBook: return {QT_TRANSLATE_NOOP("Db", "“%1” is damaged or not a job book; open a backup.")};
     case ReadTooLong: return {QT_TRANSLATE_NOOP("Db", "Reading “%1” took too long, it may be damaged; open a backup.")};
     case TooLargeForBook: return {QT_TRANSLATE_NOOP("Db", "This is larger than “%1” can hold; make it smaller.")};

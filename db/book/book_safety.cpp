@@ -129,8 +129,7 @@ Done Book::restore(const fs::path& backup, const fs::path& target, const Watch& 
         BookCopy copy(*connection, target);
         if (!valueOrThrow(copy.step(-1))) throwError(Fault::UsedElsewhere, backup.string(), backup.filename().string());
         const auto report = valueOrThrow(copy.verify(watch));
-        if (!report.damage.empty())
-            throwError(Fault::BackupDamaged, backup.string(), backup.filename().string(), report.damage[0]);
+        if (!report.damage.empty()) throwError(Fault::BackupDamaged, backup.string(), backup.filename().string());
         valueOrThrow(copy.commit());
     });
 }
