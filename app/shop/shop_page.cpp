@@ -293,10 +293,9 @@ void ShopPage::buildSupplies() {
         more->setOuterProblem(m_shop.edit([&](Shop& s) { s.ladderQuantities = quantities; }));
     });
     m_shop.tick(card, tr("Print them on the sheet"), "ladderOnSheet", kAt<&Shop::ladderOnSheet>);
-    m_shop.tick(card, tr("The mark-up counts a design’s pieces over all lines of an order"), "countsDesignOverLines",
+    m_shop.tick(card, tr("Count a design’s pieces over all its lines"), "countsDesignOverLines",
                 kAt<&Shop::countsDesignOverLines>);
-    m_shop.tick(card, tr("Art and cutting are paid off with the templates of a design with planned pieces"),
-                "paysOffWork", kAt<&Shop::paysOffWork>);
+    m_shop.tick(card, tr("Planned pieces pay off art and cutting too"), "paysOffWork", kAt<&Shop::paysOffWork>);
     m_shop.tick(card, tr("Say on the sheet where more pieces cost less"), "offersMoreOnSheet",
                 kAt<&Shop::offersMoreOnSheet>);
 }

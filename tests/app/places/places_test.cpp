@@ -23,8 +23,12 @@
 #include <QListView>
 #include <QMenu>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 using namespace sp;
 
@@ -381,6 +385,22 @@ TEST_F(Places, aQuoteHoldsAsLongAsARecordCanKeep) {
     EXPECT_EQ(m_session->shop().rules.validDays, 36'500);
     type("validDays", "36501");
     EXPECT_EQ(m_session->shop().rules.validDays, 36'500);
+}
+
+/// At 1366 × 768 with the usual text nothing lies beyond the right edge.
+TEST_F(Places, noneScrollsSideways) {
+    const auto beyond = [this] {
+        int widest = 0;
+        for (auto* area : m_page->findChildren<QScrollArea*>())
+            if (area->isVisible()) widest = std::max(widest, area->horizontalScrollBar()->maximum());
+        return widest;
+    };
+    open<shop::ShopPage>();
+    EXPECT_EQ(beyond(), 0) << "Shop";
+    open<designs::DesignsPage>();
+    EXPECT_EQ(beyond(), 0) << "Designs";
+    open<supplies::SuppliesPage>();
+    EXPECT_EQ(beyond(), 0) << "Supplies";
 }
 
 TEST_F(Places, everyInputHasAName) {
