@@ -14,6 +14,10 @@ namespace sp::words {
 base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const catalogue::PriceBook& prices,
                                        std::optional<units::Date> validUntil, layout::FitMemo& fits,
                                        const quoting::SheetWords& words, std::int64_t rules = pricing::kRulesVersion);
+base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const catalogue::PriceBook& prices,
+                                       std::optional<units::Date> validUntil, layout::FitMemo& fits,
+                                       const quoting::SheetWords&& words,
+                                       std::int64_t rules = pricing::kRulesVersion) = delete; // would not outlive it
 
 /// The sheet of a quote that was given, as it was given. One from before results were sealed is reckoned again from
 /// what is sealed; where that no longer comes to its total, the total stands and the sheet says that its lines are

@@ -11,11 +11,18 @@ namespace {
 
 constexpr int kMaxLeftOut = 40; ///< suppliers tried without
 
+/// What a pack is taken for.
+enum class PackChoice {
+    LeastAdded, ///< what it and a shipment that was not paid yet add, for each unit that is still missing
+    LeastPrice, ///< what one of it costs for each unit in it: what a buyer without a pencil goes by
+};
+
 class PlainPlan {
   public:
-    PlainPlan(const Model& model, const std::vector<char>& isOut)
+    PlainPlan(const Model& model, const std::vector<char>& isOut, PackChoice choice)
         : m_model(model)
         , m_isOut(isOut)
+        , m_choice(choice)
         , m_left(model.needs)
         , m_counts(model.packs.size(), 0)
         , m_goods(model.suppliers.size(), 0)
@@ -47,7 +54,18 @@ class PlainPlan {
   private:
     int64_t costOf(std::size_t p, int64_t count) const { return count == 0 ? 0 : m_model.packs[p].cost(count); }
 
-    /// The pack, and how many of it, that adds least for each unit of the material. False when none can be had.
+    /// What so many more of a pack cost for each unit of what is missing.
+    double weight(std::size_t p, const ModelGive& give, int64_t count, int64_t left) const {
+        const ModelPack& pack = m_model.packs[p];
+        if (m_choice == PackChoice::LeastPrice)
+            return static_cast<double>(pack.tiers.front().each) / static_cast<double>(give.units);
+        double adds = static_cast<double>(costOf(p, m_counts[p] + count) - costOf(p, m_counts[p]));
+        if (m_isUsed[at(pack.supplier)] == 0)
+            adds += static_cast<double>(m_model.suppliers[at(pack.supplier)].shipping);
+        return adds / static_cast<double>(std::min(left, count * give.units));
+    }
+
+    /// The pack, and how many of it, that weighs least. False when none can be had.
     bool buyFor(int material) {
         std::size_t best = m_counts.size();
         int64_t bestCount = 0;
@@ -63,16 +81,12 @@ class PlainPlan {
                 std::max((left + give->units - 1) / give->units, pack.tiers.front().from - m_counts[p]);
             const int64_t count = std::min(wanted, pack.most - m_counts[p]);
             if (count < 1) continue;
-            const int64_t after = costOf(p, m_counts[p] + count);
-            if (after >= kNever) continue;
-            double adds = static_cast<double>(after - costOf(p, m_counts[p]));
-            if (m_isUsed[at(pack.supplier)] == 0)
-                adds += static_cast<double>(m_model.suppliers[at(pack.supplier)].shipping);
-            adds /= static_cast<double>(std::min(left, count * give->units));
-            if (best < m_counts.size() && adds >= least) continue;
+            if (costOf(p, m_counts[p] + count) >= kNever) continue;
+            const double weighs = weight(p, *give, count, left);
+            if (best < m_counts.size() && weighs >= least) continue;
             best = p;
             bestCount = count;
-            least = adds;
+            least = weighs;
         }
         if (best == m_counts.size()) return false;
         add(best, bestCount);
@@ -115,6 +129,7 @@ class PlainPlan {
 
     const Model& m_model;
     const std::vector<char>& m_isOut;
+    PackChoice m_choice;
     std::vector<int64_t> m_left;
     std::vector<int64_t> m_counts;
     std::vector<int64_t> m_goods;
@@ -151,14 +166,15 @@ SearchResult plainPurchase(const Model& model) {
     SearchResult result;
     result.bound = plainBound(model);
     std::vector<char> isOut(model.suppliers.size(), 0);
-    const auto tryWith = [&](const std::vector<char>& out) {
-        PlainPlan plan(model, out);
+    const auto tryWith = [&](const std::vector<char>& out, PackChoice choice = PackChoice::LeastAdded) {
+        PlainPlan plan(model, out, choice);
         if (!plan.make() || (!result.counts.empty() && plan.cost() >= result.cost)) return false;
         result.counts = plan.counts();
         result.cost = plan.cost();
         return true;
     };
     tryWith(isOut);
+    tryWith(isOut, PackChoice::LeastPrice);
     int tries = 0;
     for (std::size_t s = 0; s < isOut.size() && tries < kMaxLeftOut; ++s) {
         const bool isBought = std::any_of(model.packs.begin(), model.packs.end(), [&](const ModelPack& pack) {

@@ -34,8 +34,9 @@ Result<Id> Book::pay(const Payment& payment, pricing::Beyond beyond) {
         made.id = m_in->newId();
         made.reverses.reset();
         valueOrThrow(catalogue::fields::check(made));
-        valueOrThrow(pricing::checkPayment(made, m_in->accountOf(quote), quote.frozen->shop.currency,
-                                           m_in->environment.today(), beyond));
+        const auto account = m_in->accountOf(quote); // a draft has none, and no prices either
+        valueOrThrow(
+            pricing::checkPayment(made, account, quote.frozen->shop.currency, m_in->environment.today(), beyond));
         const auto stamp = m_in->record("make", base::say(Note::PaymentOf, quote.number),
                                         {"payment", made.id, {}, records::write(made)});
         m_in->stores.payments.add(made, stamp);

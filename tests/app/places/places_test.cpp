@@ -346,7 +346,8 @@ TEST_F(Places, aDesignShowsHowFarItsSetIsPaidOff) {
         order.lines = {line};
         const auto inputs = book.priceBook({}).value();
         layout::FitMemo fits;
-        const auto result = words::resultOf(order, inputs, order.quotedOn, fits, words::SheetWords());
+        const words::SheetWords sheetWords;
+        const auto result = words::resultOf(order, inputs, order.quotedOn, fits, sheetWords);
         if (!result) return base::fail(result.error());
         const auto quote = book.issueNew(order, inputs, *result, order.quotedOn);
         if (!quote) return base::fail(quote.error());

@@ -342,15 +342,17 @@ std::optional<Money> plainlyBought(const PurchaseProblem& problem) {
         std::size_t best = counts.size();
         double least = 0;
         std::int64_t units = 1;
-        for (std::size_t p = 0; p < counts.size(); ++p)
-            for (const auto& give : problem.packs[p].gives) {
-                const double unit =
-                    static_cast<double>(priceAt(problem.packs[p], 1)) / static_cast<double>(give.count.value());
-                if (give.material != need.material || (best < counts.size() && unit >= least)) continue;
-                best = p;
-                least = unit;
-                units = give.count.value();
-            }
+        for (std::size_t p = 0; p < counts.size(); ++p) {
+            std::int64_t gives = 0; // a kit may name a material more than once
+            for (const auto& give : problem.packs[p].gives)
+                if (give.material == need.material) gives += give.count.value();
+            if (gives == 0) continue;
+            const double unit = static_cast<double>(priceAt(problem.packs[p], 1)) / static_cast<double>(gives);
+            if (best < counts.size() && unit >= least) continue;
+            best = p;
+            least = unit;
+            units = gives;
+        }
         if (best == counts.size()) return std::nullopt;
         const auto missing = need.count.value() - have[need.material];
         const auto count = missing > 0 ? (missing + units - 1) / units : 0;
