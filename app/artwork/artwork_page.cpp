@@ -338,3 +338,5 @@ void ArtworkPage::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace sp::artwork
+
+#include "moc_artwork_page.cpp"

@@ -431,3 +431,5 @@ base::Result<base::Id> ArtworkPresenter::use(const catalogue::Design& design, co
 }
 
 } // namespace sp::artwork
+
+#include "moc_artwork_presenter.cpp"

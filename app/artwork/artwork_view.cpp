@@ -370,3 +370,5 @@ std::optional<Classification> ArtworkView::lineAt(Point place) const {
 }
 
 } // namespace sp::artwork
+
+#include "moc_artwork_view.cpp"

@@ -153,3 +153,5 @@ void ColourRows::addRow(int index) {
 }
 
 } // namespace sp::artwork
+
+#include "moc_colour_rows.cpp"

@@ -64,3 +64,5 @@ void CutFileReader::read(const QString& path) {
 }
 
 } // namespace sp::artwork
+
+#include "moc_cut_file_reader.cpp"

@@ -289,3 +289,5 @@ void EstimateFields::focusStart() {
 }
 
 } // namespace sp::artwork
+
+#include "moc_estimate_fields.cpp"

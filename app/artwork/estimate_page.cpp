@@ -176,3 +176,5 @@ void EstimatePage::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace sp::artwork
+
+#include "moc_estimate_page.cpp"

@@ -251,3 +251,5 @@ base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const 
 }
 
 } // namespace sp::artwork
+
+#include "moc_estimate_presenter.cpp"

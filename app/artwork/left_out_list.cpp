@@ -82,3 +82,5 @@ void LeftOutList::add(const QString& what, std::size_t number, std::optional<Cla
 }
 
 } // namespace sp::artwork
+
+#include "moc_left_out_list.cpp"

@@ -86,3 +86,5 @@ QByteArray thumbnailOf(Picture picture) {
 }
 
 } // namespace sp::artwork
+
+#include "moc_page_parts.cpp"

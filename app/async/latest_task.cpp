@@ -42,3 +42,5 @@ void LatestTask::drop() {
 }
 
 } // namespace sp::async
+
+#include "moc_latest_task.cpp"

@@ -198,3 +198,5 @@ std::int64_t BackupKeeper::roomMissing() const {
 }
 
 } // namespace sp::backups
+
+#include "moc_backup_keeper.cpp"

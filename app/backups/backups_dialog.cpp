@@ -227,3 +227,5 @@ void BackupsDialog::showSecondPlace() {
 }
 
 } // namespace sp::backups
+
+#include "moc_backups_dialog.cpp"

@@ -63,3 +63,5 @@ void CopyTask::end(base::Result<db::CheckReport> report) {
 }
 
 } // namespace sp::backups
+
+#include "moc_copy_task.cpp"

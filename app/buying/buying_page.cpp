@@ -252,3 +252,5 @@ void BuyingPage::saveCsv() {
 }
 
 } // namespace sp::buying
+
+#include "moc_buying_page.cpp"

@@ -139,3 +139,5 @@ QString BuyingPresenter::title() {
 }
 
 } // namespace sp::buying
+
+#include "moc_buying_presenter.cpp"

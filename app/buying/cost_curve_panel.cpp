@@ -115,3 +115,5 @@ void CostCurvePanel::fillTable() {
 }
 
 } // namespace sp::buying
+
+#include "moc_cost_curve_panel.cpp"

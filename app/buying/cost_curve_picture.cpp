@@ -352,3 +352,5 @@ void CostCurvePicture::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::buying
+
+#include "moc_cost_curve_picture.cpp"

@@ -154,3 +154,5 @@ void KitPanel::addFigures(const supply::KitChoice& kit) {
 }
 
 } // namespace sp::buying
+
+#include "moc_kit_panel.cpp"

@@ -162,3 +162,5 @@ void Planner::ask(Question question) {
 }
 
 } // namespace sp::buying
+
+#include "moc_planner.cpp"

@@ -143,3 +143,5 @@ void StrategyColumn::showPlan(const Answer& answer) {
 }
 
 } // namespace sp::buying
+
+#include "moc_strategy_column.cpp"

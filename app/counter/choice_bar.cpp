@@ -77,3 +77,5 @@ void ChoiceBar::refresh() {
 }
 
 } // namespace sp::counter
+
+#include "moc_choice_bar.cpp"

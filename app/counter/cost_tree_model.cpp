@@ -94,3 +94,5 @@ QVariant CostTreeModel::data(const QModelIndex& index, int role) const {
 }
 
 } // namespace sp::counter
+
+#include "moc_cost_tree_model.cpp"

@@ -125,3 +125,5 @@ void CounterPage::focusStart() {
 void CounterPage::setSaveNote(const QString& note, bool trouble) { m_order->setSaveNote(note, trouble); }
 
 } // namespace sp::counter
+
+#include "moc_counter_page.cpp"

@@ -513,3 +513,5 @@ bool CounterPresenter::issue(const quoting::SheetWords& words) {
 }
 
 } // namespace sp::counter
+
+#include "moc_counter_presenter.cpp"

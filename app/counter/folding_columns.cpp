@@ -149,3 +149,5 @@ bool FoldingColumns::event(QEvent* event) {
 }
 
 } // namespace sp::counter
+
+#include "moc_folding_columns.cpp"

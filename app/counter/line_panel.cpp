@@ -513,3 +513,5 @@ void LinePanel::focusPieces() {
 }
 
 } // namespace sp::counter
+
+#include "moc_line_panel.cpp"

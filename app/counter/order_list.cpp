@@ -165,3 +165,5 @@ void OrderList::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace sp::counter
+
+#include "moc_order_list.cpp"

@@ -259,3 +259,5 @@ void OrderPanel::setSaveNote(const QString& note, bool trouble) {
 }
 
 } // namespace sp::counter
+
+#include "moc_order_panel.cpp"

@@ -76,3 +76,5 @@ void SheetRow::refresh() {
 }
 
 } // namespace sp::counter
+
+#include "moc_sheet_row.cpp"

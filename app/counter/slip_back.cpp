@@ -363,3 +363,5 @@ void SlipBack::refreshTree() {
 }
 
 } // namespace sp::counter
+
+#include "moc_slip_back.cpp"

@@ -121,3 +121,5 @@ void SlipChoices::setContent(const quoting::SheetContent& sheet) {
 }
 
 } // namespace sp::counter
+
+#include "moc_slip_choices.cpp"

@@ -234,3 +234,5 @@ void SlipLines::changeEvent(QEvent* event) {
 }
 
 } // namespace sp::counter
+
+#include "moc_slip_lines.cpp"

@@ -198,3 +198,5 @@ void SlipPanel::refreshButtons() {
 }
 
 } // namespace sp::counter
+
+#include "moc_slip_panel.cpp"

@@ -190,3 +190,5 @@ void SlipTotals::setNoPrice(const QString& why, bool isLink) {
 }
 
 } // namespace sp::counter
+
+#include "moc_slip_totals.cpp"

@@ -158,3 +158,5 @@ void StoneRows::refresh() {
 }
 
 } // namespace sp::counter
+
+#include "moc_stone_rows.cpp"

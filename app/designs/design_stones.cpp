@@ -94,3 +94,5 @@ void DesignStones::addRow(int row, const catalogue::StoneCount& stone) {
 }
 
 } // namespace sp::designs
+
+#include "moc_design_stones.cpp"

@@ -336,3 +336,5 @@ void DesignsPage::showPlan() {
 }
 
 } // namespace sp::designs
+
+#include "moc_designs_page.cpp"

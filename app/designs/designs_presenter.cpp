@@ -87,3 +87,5 @@ void DesignsPresenter::remove() {
 }
 
 } // namespace sp::designs
+
+#include "moc_designs_presenter.cpp"

@@ -414,3 +414,5 @@ void BenchStyle::polish(QWidget* widget) {
 }
 
 } // namespace sp::desk
+
+#include "moc_bench_style.cpp"

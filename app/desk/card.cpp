@@ -44,3 +44,5 @@ TextLabel* pageTitle(const QString& text, QWidget* parent) {
 }
 
 } // namespace sp::desk
+
+#include "moc_card.cpp"

@@ -238,3 +238,5 @@ bool ChoiceField::eventFilter(QObject* watched, QEvent* event) {
 }
 
 } // namespace sp::desk
+
+#include "moc_choice_field.cpp"

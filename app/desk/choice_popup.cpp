@@ -140,3 +140,5 @@ void ChoicePopup::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::desk
+
+#include "moc_choice_popup.cpp"

@@ -52,3 +52,5 @@ EmptyState::EmptyState(Icon drawing, const QString& sentence, const QString& act
 }
 
 } // namespace sp::desk
+
+#include "moc_empty_state.cpp"

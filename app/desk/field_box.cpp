@@ -67,3 +67,5 @@ FieldBox* place(QGridLayout& grid, int row, int column, int span, const QString&
 }
 
 } // namespace sp::desk
+
+#include "moc_field_box.cpp"

@@ -194,3 +194,5 @@ void FigureDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
 }
 
 } // namespace sp::desk
+
+#include "moc_figures.cpp"

@@ -51,3 +51,5 @@ void FiguresTable::currentChanged(const QModelIndex& current, const QModelIndex&
 }
 
 } // namespace sp::desk
+
+#include "moc_figures_table.cpp"

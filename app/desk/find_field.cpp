@@ -20,3 +20,5 @@ void FindField::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace sp::desk
+
+#include "moc_find_field.cpp"

@@ -36,3 +36,5 @@ void ListPage::search() {
 void ListPage::focusFind() { m_list->find().setFocus(Qt::ShortcutFocusReason); }
 
 } // namespace sp::desk
+
+#include "moc_list_page.cpp"

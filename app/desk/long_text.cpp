@@ -24,3 +24,5 @@ void LongText::focusOutEvent(QFocusEvent* event) {
 }
 
 } // namespace sp::desk
+
+#include "moc_long_text.cpp"

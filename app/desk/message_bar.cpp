@@ -109,3 +109,5 @@ void MessageBar::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::desk
+
+#include "moc_message_bar.cpp"

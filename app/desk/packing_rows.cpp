@@ -124,3 +124,5 @@ void PackingRows::connectLine(std::size_t at) {
 }
 
 } // namespace sp::desk
+
+#include "moc_packing_rows.cpp"

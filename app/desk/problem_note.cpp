@@ -40,3 +40,5 @@ void ProblemNote::say() {
 }
 
 } // namespace sp::desk
+
+#include "moc_problem_note.cpp"

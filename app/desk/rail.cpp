@@ -123,3 +123,5 @@ void Rail::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::desk
+
+#include "moc_rail.cpp"

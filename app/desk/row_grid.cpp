@@ -54,3 +54,5 @@ QToolButton* RowGrid::addRemove(int row, int column, const QString& words) {
 }
 
 } // namespace sp::desk
+
+#include "moc_row_grid.cpp"

@@ -40,3 +40,5 @@ QItemSelectionModel::SelectionFlags RowTable::selectionCommand(const QModelIndex
 }
 
 } // namespace sp::desk
+
+#include "moc_row_table.cpp"

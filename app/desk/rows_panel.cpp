@@ -29,3 +29,5 @@ QPushButton* RowsPanel::addButton(const QString& words, const QString& name) {
 }
 
 } // namespace sp::desk
+
+#include "moc_rows_panel.cpp"

@@ -113,3 +113,5 @@ void RuleTree::open(const QStringList& labels) {
 }
 
 } // namespace sp::desk
+
+#include "moc_rule_tree.cpp"

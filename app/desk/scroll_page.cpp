@@ -25,3 +25,5 @@ ScrollPage::ScrollPage(const QMargins& margins, QWidget* parent)
 }
 
 } // namespace sp::desk
+
+#include "moc_scroll_page.cpp"

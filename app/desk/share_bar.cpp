@@ -124,3 +124,5 @@ bool ShareBar::event(QEvent* event) {
 }
 
 } // namespace sp::desk
+
+#include "moc_share_bar.cpp"

@@ -139,3 +139,5 @@ void SheetPicture::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::desk
+
+#include "moc_sheet_picture.cpp"

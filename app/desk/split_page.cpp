@@ -20,3 +20,5 @@ SplitPage::SplitPage(QWidget* parent)
 }
 
 } // namespace sp::desk
+
+#include "moc_split_page.cpp"

@@ -41,3 +41,5 @@ void StoneList::setRows(std::vector<StoneListRow> rows, const base::Id& open) {
 }
 
 } // namespace sp::desk
+
+#include "moc_stone_list.cpp"

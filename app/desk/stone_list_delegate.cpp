@@ -55,3 +55,5 @@ void StoneListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
 }
 
 } // namespace sp::desk
+
+#include "moc_stone_list_delegate.cpp"

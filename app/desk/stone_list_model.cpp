@@ -42,3 +42,5 @@ QVariant StoneListModel::data(const QModelIndex& index, int role) const {
 }
 
 } // namespace sp::desk
+
+#include "moc_stone_list_model.cpp"

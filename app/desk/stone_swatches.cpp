@@ -59,3 +59,5 @@ void StoneSwatches::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::desk
+
+#include "moc_stone_swatches.cpp"

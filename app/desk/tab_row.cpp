@@ -93,3 +93,5 @@ void TabRow::cutNames() {
 }
 
 } // namespace sp::desk
+
+#include "moc_tab_row.cpp"

@@ -59,3 +59,5 @@ bool Theme::eventFilter(QObject* watched, QEvent* event) {
 }
 
 } // namespace sp::desk
+
+#include "moc_theme.cpp"

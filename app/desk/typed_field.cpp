@@ -210,3 +210,5 @@ void TypedField::changeEvent(QEvent* event) {
 }
 
 } // namespace sp::desk
+
+#include "moc_typed_field.cpp"

@@ -171,3 +171,5 @@ QString DateField::named(const units::Date& value) const { return formatter().da
 bool DateField::isPlain(const QString& text, const units::Date& value) const { return text == written(value); }
 
 } // namespace sp::desk
+
+#include "moc_value_fields.cpp"

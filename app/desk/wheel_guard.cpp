@@ -18,3 +18,5 @@ bool WheelGuard::eventFilter(QObject* watched, QEvent* event) {
 }
 
 } // namespace sp::desk
+
+#include "moc_wheel_guard.cpp"

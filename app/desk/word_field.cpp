@@ -22,3 +22,5 @@ TypedField::Parsed WordField::read(const QString&) const { return {}; }
 QString WordField::blankProblem() const { return m_missing; }
 
 } // namespace sp::desk
+
+#include "moc_word_field.cpp"

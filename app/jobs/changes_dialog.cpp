@@ -164,3 +164,5 @@ void ChangesDialog::buildLines(QVBoxLayout* column, const pricing::PriceComparis
 }
 
 } // namespace sp::jobs
+
+#include "moc_changes_dialog.cpp"

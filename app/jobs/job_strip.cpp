@@ -181,3 +181,5 @@ void JobStrip::load() {
 }
 
 } // namespace sp::jobs
+
+#include "moc_job_strip.cpp"

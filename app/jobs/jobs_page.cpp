@@ -196,3 +196,5 @@ void JobsPage::showEvent(QShowEvent* event) {
 }
 
 } // namespace sp::jobs
+
+#include "moc_jobs_page.cpp"

@@ -190,3 +190,5 @@ void JobsPresenter::refresh() {
 }
 
 } // namespace sp::jobs
+
+#include "moc_jobs_presenter.cpp"

@@ -17,3 +17,5 @@ JobsTable::JobsTable(QWidget* parent)
 }
 
 } // namespace sp::jobs
+
+#include "moc_jobs_table.cpp"

@@ -128,3 +128,5 @@ QVariant JobsTableModel::headerData(int section, Qt::Orientation orientation, in
 }
 
 } // namespace sp::jobs
+
+#include "moc_jobs_table_model.cpp"

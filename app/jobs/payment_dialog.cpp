@@ -222,3 +222,5 @@ void PaymentDialog::takeBack() {
 }
 
 } // namespace sp::jobs
+
+#include "moc_payment_dialog.cpp"

@@ -77,3 +77,5 @@ EstimatePage& ArtworkPages::estimatePage() {
 }
 
 } // namespace sp::program
+
+#include "moc_artwork_pages.cpp"

@@ -196,3 +196,5 @@ void BookCare::showBackups() {
 }
 
 } // namespace sp::program
+
+#include "moc_book_care.cpp"

@@ -76,3 +76,5 @@ void BookTrouble::tell(const QString& file, const QString& sentence, bool isDemo
 }
 
 } // namespace sp::program
+
+#include "moc_book_trouble.cpp"

@@ -109,3 +109,5 @@ void Doorbell::answer() {
 }
 
 } // namespace sp::program
+
+#include "moc_doorbell.cpp"

@@ -552,3 +552,5 @@ void MainWindow::dropEvent(QDropEvent* event) {
 }
 
 } // namespace sp::program
+
+#include "moc_main_window.cpp"

@@ -143,3 +143,5 @@ void PreviewDialog::savePdf(const QString& path) {
 }
 
 } // namespace sp::paper
+
+#include "moc_preview_dialog.cpp"

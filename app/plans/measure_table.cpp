@@ -41,3 +41,5 @@ MeasureTable::MeasureTable(const planning::CutPlan& plan, const paper::PlanWords
 }
 
 } // namespace sp::plans
+
+#include "moc_measure_table.cpp"

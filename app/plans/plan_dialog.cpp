@@ -272,3 +272,5 @@ void PlanDialog::showPreview() {
 }
 
 } // namespace sp::plans
+
+#include "moc_plan_dialog.cpp"

@@ -108,3 +108,5 @@ void PlanPicture::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::plans
+
+#include "moc_plan_picture.cpp"

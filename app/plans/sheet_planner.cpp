@@ -41,3 +41,5 @@ void SheetPlanner::ask(std::vector<planning::CutList> lists) {
 }
 
 } // namespace sp::plans
+
+#include "moc_sheet_planner.cpp"

@@ -163,3 +163,5 @@ bool BookSession::redo() {
 }
 
 } // namespace sp::session
+
+#include "moc_book_session.cpp"

@@ -91,3 +91,5 @@ void BenchGrid::load() {
 }
 
 } // namespace sp::shop
+
+#include "moc_bench_grid.cpp"

@@ -132,3 +132,5 @@ void CustomerCard::load() {
 }
 
 } // namespace sp::shop
+
+#include "moc_customer_card.cpp"

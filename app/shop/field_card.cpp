@@ -46,3 +46,5 @@ void FieldCard::fill(QWidget* content) {
 }
 
 } // namespace sp::shop
+
+#include "moc_field_card.cpp"

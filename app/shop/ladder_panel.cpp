@@ -77,3 +77,5 @@ void LadderPanel::showEvent(QShowEvent* event) {
 }
 
 } // namespace sp::shop
+
+#include "moc_ladder_panel.cpp"

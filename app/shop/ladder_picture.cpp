@@ -291,3 +291,5 @@ void LadderPicture::paintEvent(QPaintEvent*) {
 }
 
 } // namespace sp::shop
+
+#include "moc_ladder_picture.cpp"

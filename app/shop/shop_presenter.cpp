@@ -34,3 +34,5 @@ base::Result<pricing::LadderCurve> ShopPresenter::ladderCurve(const base::Id& de
 }
 
 } // namespace sp::shop
+
+#include "moc_shop_presenter.cpp"

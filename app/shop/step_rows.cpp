@@ -101,3 +101,5 @@ void StepRows::committed() {
 }
 
 } // namespace sp::shop
+
+#include "moc_step_rows.cpp"

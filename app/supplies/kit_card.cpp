@@ -134,3 +134,5 @@ void KitCard::showYield() {
 }
 
 } // namespace sp::supplies
+
+#include "moc_kit_card.cpp"

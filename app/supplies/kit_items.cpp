@@ -79,3 +79,5 @@ void KitItems::addRow(std::size_t at) {
 }
 
 } // namespace sp::supplies
+
+#include "moc_kit_items.cpp"

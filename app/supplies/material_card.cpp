@@ -287,3 +287,5 @@ void MaterialCard::load() {
 }
 
 } // namespace sp::supplies
+
+#include "moc_material_card.cpp"

@@ -121,3 +121,5 @@ void PackRows::connectRow(const Row& row) {
 }
 
 } // namespace sp::supplies
+
+#include "moc_pack_rows.cpp"

@@ -218,3 +218,5 @@ void PriceListDialog::fillTable(const supply::PriceListReading& reading) {
 }
 
 } // namespace sp::supplies
+
+#include "moc_price_list_dialog.cpp"

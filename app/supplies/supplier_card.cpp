@@ -88,3 +88,5 @@ void SupplierCard::load() {
 }
 
 } // namespace sp::supplies
+
+#include "moc_supplier_card.cpp"

@@ -161,3 +161,5 @@ void SuppliesPage::readPriceList() {
 }
 
 } // namespace sp::supplies
+
+#include "moc_supplies_page.cpp"

@@ -187,3 +187,5 @@ QString SuppliesPresenter::move(std::int64_t amount, std::optional<units::Money>
 }
 
 } // namespace sp::supplies
+
+#include "moc_supplies_presenter.cpp"
