@@ -7,8 +7,8 @@
 #include "app/shop/bench_grid.h"
 #include "app/shop/customer_card.h"
 #include "app/shop/ladder_panel.h"
+#include "app/shop/named_rows.h"
 #include "app/shop/step_rows.h"
-#include "app/shop/tax_rows.h"
 #include "app/words/words.h"
 
 #include <QVBoxLayout>
@@ -24,10 +24,12 @@ using catalogue::Letterhead;
 using catalogue::MarkUpStep;
 using catalogue::MaterialKind;
 using catalogue::MeantAsNothing;
+using catalogue::PlaceSurcharge;
 using catalogue::PriceRules;
 using catalogue::Rounding;
 using catalogue::RushStep;
 using catalogue::ShopRates;
+using catalogue::TaxRate;
 using catalogue::TaxRule;
 using desk::kAt;
 
@@ -52,6 +54,7 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     buildMoney();
     buildRates();
     buildLadder();
+    buildPlaces();
     buildPrices();
     buildTax();
     buildCustomers();
@@ -172,6 +175,50 @@ void ShopPage::buildLadder() {
     });
 }
 
+/// Rows of a name and a value, which are a list of the shop's.
+template<class List>
+void ShopPage::bindRows(NamedRows* rows, List list) {
+    m_shop.onLoad([this, rows, list] {
+        std::vector<NamedRow> shown;
+        auto shop = m_shop.record();
+        for (const auto& [name, value] : list(shop)) shown.push_back({name, value});
+        rows->setRows(shown);
+    });
+    connect(rows, &NamedRows::edited, this, [this, rows, list] {
+        rows->setRefusal(m_shop.edit([&](Shop& shop) {
+            auto& kept = list(shop);
+            kept.clear();
+            for (const auto& row : rows->rows()) {
+                auto& [name, value] = kept.emplace_back();
+                name = row.name;
+                value = std::get<std::remove_reference_t<decltype(value)>>(row.value);
+            }
+        }));
+    });
+}
+
+void ShopPage::buildPlaces() {
+    auto* card = addCard(tr("Surcharges by place"), tr("With a design at one of these places the customer pays so much "
+                                                       "more for each piece, under its name on the sheet."));
+    auto* rows = new NamedRows(m_formatter,
+                               {tr("+ place"),
+                                {tr("place on the piece"), tr("for each piece")},
+                                tr("Sleeve"),
+                                tr("Sleeve %1"),
+                                tr("Give the place a name, as a line of an order has it."),
+                                tr("name of place %1"),
+                                tr("surcharge of place %1"),
+                                tr("Take place %1 out")},
+                               {kAt<&PriceRules::places>.field(),
+                                kAt<&PlaceSurcharge::place>.field(),
+                                kAt<&PlaceSurcharge::surcharge>.field(),
+                                {"placeAdd", "placeName", "placeSurcharge"}},
+                               units::Money(), this);
+    card->fill(rows);
+    bindRows(
+        rows, [](Shop & shop) -> auto& { return shop.rules.places; });
+}
+
 desk::MoneyField* ShopPage::roundingStep(FieldCard* card) {
     const auto coin = [this] { return m_shop.record().currency.microsPerMinor(); };
     const auto coins = [this, coin](int n) { return m_formatter.money(units::Money::fromMicros(n * coin())); };
@@ -240,11 +287,23 @@ void ShopPage::buildTax() {
                                          kAt<&Shop::rules, &PriceRules::tax, &TaxRule::onGifts>);
     m_shop.tick(card, tr("Prices hold the tax"), "taxInclusive",
                 kAt<&Shop::rules, &PriceRules::tax, &TaxRule::inclusive>);
-    auto* rates = new TaxRows(m_formatter, this);
+    auto* rates = new NamedRows(m_formatter,
+                                {tr("+ tax rate"),
+                                 {tr("a line may name another rate"), tr("rate")},
+                                 tr("Other rate"),
+                                 tr("Other rate %1"),
+                                 tr("Give the rate a name, as it is printed."),
+                                 tr("name of further rate %1"),
+                                 tr("further rate %1"),
+                                 tr("Take further rate %1 out")},
+                                {kAt<&TaxRule::others>.field(),
+                                 kAt<&TaxRate::name>.field(),
+                                 kAt<&TaxRate::rate>.field(),
+                                 {"taxRateAdd", "otherTaxName", "otherTaxRate"}},
+                                units::Rate(), this);
     card->fill(rates);
-    m_shop.onLoad([this, rates] { rates->setRows(m_shop.record().rules.tax.others); });
-    connect(rates, &TaxRows::edited, this,
-            [this, rates] { rates->setRefusal(m_shop.edit([&](Shop& s) { s.rules.tax.others = rates->rows(); })); });
+    bindRows(
+        rates, [](Shop & shop) -> auto& { return shop.rules.tax.others; });
     m_shop.tick(card, tr("Reckon with a card fee"), "cardFee",
                 kAt<&Shop::rules, &PriceRules::cardFee, &CardFee::charged>);
     m_shop.percent(card, tr("Card fee"), "cardRate", kAt<&Shop::rules, &PriceRules::cardFee, &CardFee::rate>);
@@ -367,3 +426,5 @@ void ShopPage::focusFind() {
 }
 
 } // namespace sp::shop
+
+#include "moc_shop_page.cpp"

@@ -10,6 +10,7 @@ namespace sp::shop {
 
 class BenchGrid;
 class CustomerCard;
+class NamedRows;
 
 /// The Shop place: what the owner decides once, card under card. Every field saves itself when it is left.
 class ShopPage : public QWidget {
@@ -30,6 +31,9 @@ class ShopPage : public QWidget {
     void buildMoney();
     void buildRates();
     void buildLadder();
+    template<class List>
+    void bindRows(NamedRows* rows, List list);
+    void buildPlaces();
     desk::MoneyField* roundingStep(FieldCard* card); ///< kept in coins, shown as money
     void buildPrices();
     void buildTax();

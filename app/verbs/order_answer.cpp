@@ -83,10 +83,16 @@ class Answering {
         const auto figures = quoting::ownerFigures(line, ordered.quantity);
         Json sizes = Json::array();
         for (const auto& size : line.sizes)
-            sizes.push_back({{"size", size.size},
+            sizes.push_back({{"size", size.name},
                              {"pieces", size.count.value()},
                              {"each", exact(size.each)},
                              {"amount", exact(size.amount)}});
+        Json places = Json::array();
+        for (const auto& place : line.places)
+            places.push_back({{"place", place.name},
+                              {"pieces", place.count.value()},
+                              {"each", exact(place.each)},
+                              {"amount", exact(place.amount)}});
         Json packing = Json::array();
         for (const auto& use : catalogue::packingOf(ordered, m_book.shop.packing))
             packing.push_back({{"packing", m_book.find(use.material)->material.name},
@@ -103,6 +109,7 @@ class Answering {
                            {"price_is_typed", ordered.overrideEach.has_value()},
                            {"goods", exact(line.goods)},
                            {"sizes", std::move(sizes)},
+                           {"places", std::move(places)},
                            {"set_up", exact(line.setUp)},
                            {"charged", exact(line.charged)},
                            {"at_no_charge", catalogue::isGivenAway(m_order, ordered)},

@@ -388,6 +388,12 @@ QString CostWords::cycleRule(const CostNode& node) const {
 QString CostWords::pressWearRule(const CostNode& node) const {
     const auto pressed =
         Count::of(of<Count>(node, Operand::Pieces).value() * static_cast<std::int64_t>(m_line.places.size()));
+    if (node.formula.find(Operand::SharedTestWear))
+        return tr("(%1 − %2 salvage) ÷ %3 presses × (%4 + %5 of %6 pressed twice) + %7 of the order’s tests")
+            .arg(in<Money>(node, Operand::PressPrice), in<Money>(node, Operand::PressSalvage),
+                 in<Count>(node, Operand::PressLife), cycles(of<Count>(node, Operand::Cycles)),
+                 in<units::Rate>(node, Operand::SecondPressShare), plain(pressed),
+                 in<Money>(node, Operand::SharedTestWear));
     return tr("(%1 − %2 salvage) ÷ %3 presses × (%4 + %5 of %6 pressed twice + %7)")
         .arg(in<Money>(node, Operand::PressPrice), in<Money>(node, Operand::PressSalvage),
              in<Count>(node, Operand::PressLife), cycles(of<Count>(node, Operand::Cycles)),
@@ -470,6 +476,8 @@ QString CostWords::rule(const CostNode& node) const {
             return tr("its share of warming up once for the order, by what the lines cost");
         return tr("%1 × %2").arg(in<Duration>(node, Operand::WarmUp), running(node));
     case Part::TestPress:
+        if (node.formula.find(Operand::SharedTestPresses))
+            return tr("its share of testing once for the order, by what the lines cost");
         return tr("%1 × %2 × %3")
             .arg(in<Count>(node, Operand::TestPresses), oneCycle(node, Operand::Dwell), running(node));
     case Part::PressWear: return pressWearRule(node);

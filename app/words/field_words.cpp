@@ -126,6 +126,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case PiecesSold: return {QT_TRANSLATE_NOOP("Terms", "pieces sold")};
     case PlaceOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "place on the piece")};
     case PlacesOnThePiece: return {QT_TRANSLATE_NOOP("Terms", "places on the piece")};
+    case PlaceOfASurcharge: return {QT_TRANSLATE_NOOP("Terms", "place of a surcharge")};
     case PlaceOfTheCertificate: return {QT_TRANSLATE_NOOP("Terms", "place of the certificate")};
     case PlannedPieces: return {QT_TRANSLATE_NOOP("Terms", "planned pieces")};
     case Press: return {QT_TRANSLATE_NOOP("Terms", "press")};
@@ -168,7 +169,9 @@ Source sourceOf(catalogue::fields::Term term) {
     case Stones: return {QT_TRANSLATE_NOOP("Terms", "stones")};
     case SumForFreeShipping: return {QT_TRANSLATE_NOOP("Terms", "sum for free shipping")};
     case Supplier: return {QT_TRANSLATE_NOOP("Terms", "supplier")};
+    case SurchargeOfAPlace: return {QT_TRANSLATE_NOOP("Terms", "surcharge of a place")};
     case SurchargeOfASize: return {QT_TRANSLATE_NOOP("Terms", "surcharge of a size")};
+    case SurchargesByPlace: return {QT_TRANSLATE_NOOP("Terms", "surcharges by place")};
     case Tax: return {QT_TRANSLATE_NOOP("Terms", "tax")};
     case TaxInThePrice: return {QT_TRANSLATE_NOOP("Terms", "tax in the price")};
     case TaxMark: return {QT_TRANSLATE_NOOP("Terms", "tax mark")};
@@ -240,6 +243,7 @@ constexpr std::array kCauses{
     CauseWords{catalogue::fields::Term::Sizes, QT_TRANSLATE_NOOP("Terms", "its sizes")},
     CauseWords{catalogue::fields::Term::SmallestOrder, QT_TRANSLATE_NOOP("Terms", "Smallest order")},
     CauseWords{catalogue::fields::Term::Spoilage, QT_TRANSLATE_NOOP("Terms", "Spoilage")},
+    CauseWords{catalogue::fields::Term::SurchargesByPlace, QT_TRANSLATE_NOOP("Terms", "Surcharges by place")},
     CauseWords{catalogue::fields::Term::Tax, QT_TRANSLATE_NOOP("Terms", "Tax")},
     CauseWords{catalogue::fields::Term::UsualTape, QT_TRANSLATE_NOOP("Terms", "Usual tape")},
     CauseWords{catalogue::fields::Term::UsualTemplate, QT_TRANSLATE_NOOP("Terms", "Usual template sheet")},
@@ -276,6 +280,7 @@ Source sourceOf(catalogue::fields::Fault fault) {
         return {QT_TRANSLATE_NOOP("Fields", "%1 lies before the day of issue; correct one of them.")};
     case StoneNotChosen: return {QT_TRANSLATE_NOOP("Fields", "%1 is missing in a row; choose one.")};
     case MaterialTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a material twice; put the two rows into one.")};
+    case PlaceTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a place twice; rename one.")};
     case RateTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a rate twice; rename one.")};
     case ColumnTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 say the same twice; choose one column for each.")};
     case DiscountTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 is given twice; keep the share or the amount.")};

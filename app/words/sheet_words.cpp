@@ -121,8 +121,8 @@ std::string SheetWords::moreForLess(const std::string& count, const std::string&
         .toStdString();
 }
 
-std::string SheetWords::sizeExtra(const std::string& count, const std::string& size, const std::string& each) const {
-    return tr("%1 at %2, + %3").arg(shown(count), shown(size), shown(each)).toStdString();
+std::string SheetWords::surcharge(const std::string& count, const std::string& name, const std::string& each) const {
+    return tr("%1 at %2, + %3").arg(shown(count), shown(name), shown(each)).toStdString();
 }
 
 std::string SheetWords::setUp() const { return tr("Art and set-up").toStdString(); }
@@ -179,14 +179,23 @@ std::string SheetWords::linesLost() const {
     return tr("The lines of this quote can no longer be shown as they were given; its total stands.").toStdString();
 }
 
-std::string SheetWords::ladderNote(bool sizes, bool setUp, bool tax) const {
+std::string SheetWords::ladderNote(quoting::Surcharges surcharges, bool setUp, bool tax) const {
     const auto without = [&] {
-        if (sizes && setUp)
-            return tax ? tr("Each, before size surcharges, set-up, rush, discount and tax")
-                       : tr("Each, before size surcharges, set-up, rush, discount");
-        if (sizes)
+        switch (surcharges) {
+        case quoting::Surcharges::OfPlacesToo:
+            if (setUp)
+                return tax ? tr("Each, before surcharges, set-up, rush, discount and tax")
+                           : tr("Each, before surcharges, set-up, rush, discount");
+            return tax ? tr("Each, before surcharges, rush, discount and tax")
+                       : tr("Each, before surcharges, rush, discount");
+        case quoting::Surcharges::OfSizes:
+            if (setUp)
+                return tax ? tr("Each, before size surcharges, set-up, rush, discount and tax")
+                           : tr("Each, before size surcharges, set-up, rush, discount");
             return tax ? tr("Each, before size surcharges, rush, discount and tax")
                        : tr("Each, before size surcharges, rush, discount");
+        case quoting::Surcharges::None: break;
+        }
         if (setUp)
             return tax ? tr("Each, before set-up, rush, discount and tax") : tr("Each, before set-up, rush, discount");
         return tax ? tr("Each, before rush, discount and tax") : tr("Each, before rush, discount");

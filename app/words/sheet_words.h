@@ -53,7 +53,7 @@ class SheetWords : public quoting::SheetWords {
     std::string untaxed(const std::string& tax) const override;
     std::string moreForLess(const std::string& count, const std::string& amount,
                             const std::string& ordered) const override;
-    std::string sizeExtra(const std::string& count, const std::string& size, const std::string& each) const override;
+    std::string surcharge(const std::string& count, const std::string& name, const std::string& each) const override;
     std::string setUp() const override;
     std::string rush(units::Date wantedBy, const std::string& percent) const override;
     std::string discount(const std::string& percent) const override;
@@ -70,7 +70,7 @@ class SheetWords : public quoting::SheetWords {
                             const std::string& amount) const override;
 
     std::string linesLost() const override;
-    std::string ladderNote(bool sizes, bool setUp, bool tax) const override;
+    std::string ladderNote(quoting::Surcharges surcharges, bool setUp, bool tax) const override;
 
   private:
     units::NumberStyle m_numbers;

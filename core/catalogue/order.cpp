@@ -12,6 +12,12 @@ const std::vector<PackingUse>& packingOf(const OrderLine& line, const std::vecto
     return line.packing ? *line.packing : ofShop;
 }
 
+bool isOnePlace(std::string_view a, std::string_view b) {
+    // Letters beyond A to Z are written by a shop as they are in its own list.
+    const auto lowered = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+    return !a.empty() && std::ranges::equal(a, b, {}, lowered, lowered);
+}
+
 Placement placementOf(const Design& design) {
     return {.design = design.id,
             .title = design.name,

@@ -13,6 +13,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sp::catalogue {
@@ -128,6 +129,9 @@ Order withChoice(const Order& order, std::int64_t number);
 void addChoice(Order& order);
 /// Takes the choice that is looked at out and looks at the one after it, or at the last. There must be another.
 void removeChoice(Order& order);
+
+/// Whether two names of a place on the piece mean the same one; an empty one means none.
+bool isOnePlace(std::string_view a, std::string_view b);
 
 /// Whether a line of the order is given away.
 inline bool isGivenAway(const Order& order, const OrderLine& line) { return order.atNoCharge || line.atNoCharge; }

@@ -14,7 +14,7 @@ namespace sp::catalogue {
 /// 2: it is charged without the tax.
 /// 3: a spoiled piece costs nothing of its packing, neither materials nor work; a card fee is taken off the price, of
 /// the tax too, and is no cost that mark-up counts; lines made with one set of templates pay for it together, the press
-/// is warmed up once an order, and the mark-up goes by a design's pieces over the lines.
+/// is warmed up and tested once an order, and the mark-up goes by a design's pieces over the lines.
 inline constexpr std::int64_t kRulesVersion = 3;
 /// Of the papers that were issued before what they came to was sealed with them: they are reckoned again by it.
 inline constexpr std::int64_t kFirstRulesVersion = 1;

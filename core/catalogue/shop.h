@@ -32,6 +32,14 @@ struct RushStep {
     friend bool operator==(const RushStep&, const RushStep&) = default;
 };
 
+/// With a design at this place of a piece, the customer pays so much more for the piece.
+struct PlaceSurcharge {
+    std::string place; ///< "Sleeve"; small and capital letters are one
+    units::Money surcharge;
+
+    friend bool operator==(const PlaceSurcharge&, const PlaceSurcharge&) = default;
+};
+
 enum class RoundingKind {
     Nearest, ///< to the nearest multiple of `step`, halves up
     Up,      ///< to the next multiple of `step`
@@ -85,8 +93,9 @@ struct CardFee {
 
 /// What the shop decided about its prices.
 struct PriceRules {
-    std::vector<MarkUpStep> ladder; ///< ascending, the first from 1
-    std::vector<RushStep> rush;     ///< ascending by days
+    std::vector<MarkUpStep> ladder;     ///< ascending, the first from 1
+    std::vector<RushStep> rush;         ///< ascending by days
+    std::vector<PlaceSurcharge> places; ///< no two of one place
     Rounding rounding;
     SetUpCharge setUp = SetUpCharge::Spread;
     units::Money minimumOrder;

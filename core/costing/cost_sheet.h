@@ -39,12 +39,21 @@ struct SetShare {
     friend bool operator==(const SetShare&, const SetShare&) = default;
 };
 
+/// What a line bears of what the press does once for its whole order.
+struct PressShare {
+    units::Money warmUp;
+    units::Money tests;    ///< running the test presses
+    units::Money testWear; ///< what they wear
+
+    friend bool operator==(const PressShare&, const PressShare&) = default;
+};
+
 /// What a line bears of what is paid once for its whole order.
 struct OrderShare {
     units::Money cardFixed; ///< of the fixed sums of a card fee: before rules 3 they were a cost, where one is charged
     units::Money packing = {};                ///< of the packing that goes once with the order
     units::Money freight = {};                ///< of the freight on it
-    std::optional<units::Money> warmUp = {};  ///< of warming up the press for the order; none: for this line alone
+    std::optional<PressShare> press = {};     ///< none: all of it is done for this line alone
     std::vector<units::Count> setPieces = {}; ///< see needs::benchTime
     std::vector<SetShare> sets = {};          ///< place by place; empty: none of them is paid off
     /// Of materials whose price goes by how much the order takes; none, and of all others: the price of one pack.

@@ -100,6 +100,8 @@ enum class Operand : std::uint8_t {
     SecondDwell,        ///< Duration
     WarmUp,             ///< Duration
     SharedWarmUp,       ///< Money: the line's share of warming up for the order
+    SharedTestPresses,  ///< Money: likewise of running the test presses
+    SharedTestWear,     ///< Money: likewise of what they wear
     TestPresses,        ///< Count
     PressRunning,       ///< PerHour
     PressPrice,         ///< Money

@@ -340,11 +340,12 @@ constexpr auto secondPress = [](const auto& term, In in, std::size_t) {
 };
 
 constexpr auto warmUp = [](const auto& term, In in, std::size_t) {
-    if (in.share.warmUp) return term(Operand::SharedWarmUp, *in.share.warmUp);
+    if (in.share.press) return term(Operand::SharedWarmUp, in.share.press->warmUp);
     return term(Operand::WarmUp, in.book.bench.press.warmUp) * running(term, in);
 };
 
 constexpr auto testPress = [](const auto& term, In in, std::size_t) {
+    if (in.share.press) return term(Operand::SharedTestPresses, in.share.press->tests);
     return tests(term, in) * oneCycle(term, in) * running(term, in);
 };
 
@@ -356,6 +357,9 @@ auto wearOfAPress(const Term& term, In in) {
 }
 
 constexpr auto pressWear = [](const auto& term, In in, std::size_t) {
+    if (in.share.press && in.book.bench.press.testPresses > 0)
+        return wearOfAPress(term, in) * (allCycles(term, in) + allSecondPresses(term, in)) +
+               term(Operand::SharedTestWear, in.share.press->testWear);
     return wearOfAPress(term, in) * (allCycles(term, in) + allSecondPresses(term, in) + tests(term, in));
 };
 

@@ -41,7 +41,9 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
         }
         const auto priced = priceLineOf(asked, number, book, exempt, fits, rules);
         if (!priced) return base::fail(priced.error());
-        ladder.push_back({quantity, priced->each, priced->setUp, priced->goods + priced->setUp, own});
+        auto total = priced->goods + priced->setUp;
+        for (const auto& place : priced->places) total += place.amount;
+        ladder.push_back({quantity, priced->each, priced->setUp, total, own});
     }
     return ladder;
 }

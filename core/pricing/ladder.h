@@ -12,7 +12,7 @@ struct LadderPrice {
     units::Count quantity;
     units::Money each;
     units::Money setUp;     ///< as a line of its own
-    units::Money total;     ///< each × quantity + setUp
+    units::Money total;     ///< each × quantity + surcharges of places + setUp
     bool isOrdered = false; ///< the quantity of the line itself
 
     friend bool operator==(const LadderPrice&, const LadderPrice&) = default;
@@ -20,8 +20,8 @@ struct LadderPrice {
 
 /// Line `line` (from 0) of a priced order for each of the shop's ladder quantities and for its own, ascending. Its own
 /// quantity has the line's price; for others a typed price does not apply, and surcharges of sizes are left out,
-/// because it is not known how many of each there would be. `total` is without surcharges of sizes. A charge has its
-/// own quantity alone, and what is at no charge has no prices. Errors: as priceLine.
+/// because it is not known how many of each there would be. `total` is without surcharges of sizes, and with those of
+/// places. A charge has its own quantity alone, and what is at no charge has no prices. Errors: as priceLine.
 base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, std::size_t line,
                                                  const catalogue::PriceBook& book, bool exempt, layout::FitMemo& fits,
                                                  std::int64_t rules = kRulesVersion);
@@ -30,7 +30,7 @@ base::Result<std::vector<LadderPrice>> ladderFor(const catalogue::Order& order, 
 /// there.
 struct MoreForLess {
     units::Count quantity;
-    units::Money charged; ///< for so many, sizes and set-up counted in
+    units::Money charged; ///< for so many, surcharges and set-up counted in
     units::Money ordered; ///< for those ordered, likewise
 
     friend bool operator==(const MoreForLess&, const MoreForLess&) = default;

@@ -56,7 +56,7 @@ class Sharing {
         }
         if (auto ok = takeAll(areTogether); !ok) return base::fail(ok.error());
         const auto pressed = areTogether ? pressedLines() : std::vector<std::size_t>();
-        for (const auto line : pressed) m_lines[line].share.warmUp.emplace(); // shared out below
+        for (const auto line : pressed) m_lines[line].share.press.emplace(); // shared out below
         for (std::size_t i = 0; i < m_lines.size(); ++i) {
             auto cost =
                 costing::costFigures(m_order.lines[i], m_book, std::move(m_takes[i]), m_lines[i].share, m_rules);
@@ -66,7 +66,7 @@ class Sharing {
         std::vector<Money> costs;
         for (const auto& line : m_lines) costs.push_back(line.cost.total);
         sharePacking(costs);
-        shareWarmUp(pressed, costs);
+        sharePress(pressed, costs);
         return std::move(m_lines);
     }
 
@@ -112,25 +112,26 @@ class Sharing {
         return payOffSets();
     }
 
-    /// None where one line warms up the press for itself.
+    /// None where one line uses the press by itself.
     std::vector<std::size_t> pressedLines() const {
         std::vector<std::size_t> pressed;
         for (std::size_t i = 0; i < m_lines.size(); ++i)
             if (!m_order.lines[i].isCharge()) pressed.push_back(i);
-        if (pressed.size() < 2 || m_book.bench.press.warmUp.isZero()) pressed.clear();
+        if (pressed.size() < 2) pressed.clear();
         return pressed;
     }
 
-    void bear(std::size_t line, Money amount) {
-        m_lines[line].cost.total += amount;
-        m_lines[line].cost.outOfPocket += amount;
-    }
-
-    std::vector<Money> shared(Money amount, const std::vector<std::size_t>& lines, const std::vector<Money>& costs) {
+    /// The shares of the lines, by what they cost without it; it is in their cost then.
+    std::vector<Money> shared(Money amount, const std::vector<std::size_t>& lines, const std::vector<Money>& costs,
+                              bool isPaidOut = true) {
         std::vector<Money> weights;
         for (const auto line : lines) weights.push_back(costs[line]);
         auto parts = units::inProportion(amount, std::move(weights));
-        for (std::size_t i = 0; i < lines.size(); ++i) bear(lines[i], parts[i]);
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            auto& cost = m_lines[lines[i]].cost;
+            cost.total += parts[i];
+            if (isPaidOut) cost.outOfPocket += parts[i];
+        }
         return parts;
     }
 
@@ -149,14 +150,20 @@ class Sharing {
         }
     }
 
-    void shareWarmUp(const std::vector<std::size_t>& pressed, const std::vector<Money>& costs) {
+    void sharePress(const std::vector<std::size_t>& pressed, const std::vector<Money>& costs) {
         if (pressed.empty()) return;
         const auto& press = m_book.bench.press;
-        const auto parts =
-            shared(Money::fromExact(press.runningPerHour.exact() *
-                                    Fraction::ratio(press.warmUp.milliseconds(), units::kMillisecondsPerHour)),
-                   pressed, costs);
-        for (std::size_t i = 0; i < pressed.size(); ++i) m_lines[pressed[i]].share.warmUp = parts[i];
+        const auto running = [&](units::Duration time, std::int64_t times) {
+            return Money::fromExact(press.runningPerHour.exact() * Fraction::of(times) *
+                                    Fraction::ratio(time.milliseconds(), units::kMillisecondsPerHour));
+        };
+        const auto wear = Money::fromExact((press.price - press.salvage).exact() *
+                                           Fraction::ratio(press.testPresses, press.lifePresses));
+        const auto warmUps = shared(running(press.warmUp, 1), pressed, costs);
+        const auto tests = shared(running(press.dwell + press.handling, press.testPresses), pressed, costs);
+        const auto wears = shared(wear, pressed, costs, false);
+        for (std::size_t i = 0; i < pressed.size(); ++i)
+            m_lines[pressed[i]].share.press = {warmUps[i], tests[i], wears[i]};
     }
 
     const catalogue::Order& m_order;

@@ -20,6 +20,7 @@ namespace sp::pricing {
 namespace {
 
 using base::fail;
+using units::Count;
 using units::Fraction;
 using units::Money;
 using units::Rate;
@@ -129,6 +130,18 @@ void chargeSizes(LinePrice& priced, const catalogue::OrderLine& line, const cata
         }
 }
 
+void chargePlaces(LinePrice& priced, const catalogue::OrderLine& line, const catalogue::PriceBook& book, Rate rate,
+                  bool gross, std::int64_t version) {
+    for (const auto& row : book.shop.rules.places) {
+        const auto isThere = [&](const auto& place) { return catalogue::isOnePlace(place.place, row.place); };
+        const auto times = std::ranges::count_if(line.places, isThere);
+        if (times == 0 || row.surcharge.isZero()) continue;
+        const auto count = Count::of(line.quantity.value() * times);
+        const Money each = chargedFor(row.surcharge, rate, book, gross, version);
+        priced.places.push_back({row.place, count, each, Money::fromExact(each.exact() * Fraction::of(count.value()))});
+    }
+}
+
 Money daysSurcharge(PricedOrder& priced, const catalogue::Order& order, const catalogue::PriceBook& book) {
     if (!order.wantedBy) return {};
     const auto days = order.quotedOn.daysUntil(*order.wantedBy);
@@ -227,6 +240,7 @@ void giveAway(LinePrice& priced, const catalogue::OrderLine& line, const catalog
     priced.each = priced.goods = priced.setUp = priced.charged = {};
     priced.typedWithTax.reset();
     priced.sizes.clear();
+    priced.places.clear();
     const auto& rule = book.shop.rules.tax;
     if (rule.onGifts == catalogue::TaxOnGifts::None) return;
     const auto rate = rateOn(line, rule, exempt);
@@ -322,8 +336,10 @@ base::Result<LinePrice> priceCosted(CostedLine costed, Money asked, const catalo
     priced.goods = Money::fromExact(priced.each.exact() * pieces);
     if (ownLine) priced.setUp = toMinor(ask(priced.cost.setUp.exact(), {}), currency);
     chargeSizes(priced, line, book, rate, gross, version);
+    chargePlaces(priced, line, book, rate, gross, version);
     priced.charged = priced.goods + priced.setUp;
-    for (const auto& size : priced.sizes) priced.charged += size.amount;
+    for (const auto* charges : {&priced.sizes, &priced.places})
+        for (const auto& charge : *charges) priced.charged += charge.amount;
     if (priced.charged > kMaxMoney) throw base::Overflow();
     return priced;
 }

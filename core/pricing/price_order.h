@@ -47,13 +47,14 @@ struct Earnings {
     friend bool operator==(const Earnings&, const Earnings&) = default;
 };
 
-struct SizeCharge {
-    std::string size;
-    units::Count count;
+/// What some pieces of a line are charged more than the others, or all of them for what is named.
+struct Surcharge {
+    std::string name;   ///< of the size, or of the place as the shop writes it
+    units::Count count; ///< pieces
     units::Money each;
-    units::Money amount;
+    units::Money amount; ///< each × pieces
 
-    friend bool operator==(const SizeCharge&, const SizeCharge&) = default;
+    friend bool operator==(const Surcharge&, const Surcharge&) = default;
 };
 
 /// What is asked for a line, before anything that is of the whole order. All amounts but the cost are whole minor
@@ -61,15 +62,16 @@ struct SizeCharge {
 struct LinePrice {
     costing::LineCost cost;
     units::Rate ladderMarkUp;                 ///< of the ladder at this quantity
-    units::Money calculatedEach;              ///< from cost, ladder and rounding rule; without surcharges of sizes
+    units::Money calculatedEach;              ///< from cost, ladder and rounding rule; without surcharges
     units::Money each;                        ///< the price asked: the typed one, else the calculated one
     std::optional<units::Money> typedWithTax; ///< what was typed, where an exempt customer pays `each`, without the tax
     units::Money floor;                       ///< see Earnings
     units::Money goods;                       ///< each × pieces
-    std::vector<SizeCharge> sizes;
-    units::Money setUp;   ///< art and set-up as a line of its own; zero when spread over the pieces or waived
-    units::Money charged; ///< goods + sizes + set-up
-    units::Money ownTax;  ///< see Earnings
+    std::vector<Surcharge> sizes;
+    std::vector<Surcharge> places; ///< of all pieces, for designs at places that have a surcharge
+    units::Money setUp;            ///< art and set-up as a line of its own; zero when spread over the pieces or waived
+    units::Money charged;          ///< goods + sizes + places + set-up
+    units::Money ownTax;           ///< see Earnings
 };
 
 /// A line of a priced order. The shares, like the earnings' `net`, add up to what the order has.

@@ -141,8 +141,10 @@ SheetLine Writer::line(std::size_t number) {
     m_running += priced.goods;
     line.amount = amount(priced.goods);
     line.running = amount(m_running);
-    for (const auto& size : priced.sizes)
-        line.extras.push_back(row(m_words.sizeExtra(count(size.count), size.size, money(size.each)), size.amount));
+    for (const auto* charges : {&priced.sizes, &priced.places})
+        for (const auto& charge : *charges)
+            line.extras.push_back(
+                row(m_words.surcharge(count(charge.count), charge.name, money(charge.each)), charge.amount));
     if (!priced.setUp.isZero()) line.extras.push_back(row(m_words.setUp(), priced.setUp));
     line.note = noteOf(ordered, priced, m_input.offers.empty() ? std::nullopt : m_input.offers[number]);
     return line;
@@ -217,7 +219,7 @@ void Writer::writeLadders(SheetChoice& sheet) const {
     const auto& lines = m_input.order.lines;
     if (!m_shop.ladderOnSheet || m_input.ladders.empty() || lines.size() > kMaxLadders) return;
     base::ensure(m_input.ladders.size() == lines.size(), "every line has its ladder");
-    bool hasSizes = false;
+    auto surcharges = Surcharges::None;
     bool hasSetUp = false;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (m_input.ladders[i].size() < 2 || catalogue::isGivenAway(m_input.order, lines[i])) continue;
@@ -227,10 +229,14 @@ void Writer::writeLadders(SheetChoice& sheet) const {
             hasSetUp = hasSetUp || !price.setUp.isZero();
         }
         sheet.ladders.push_back(std::move(ladder));
-        hasSizes = hasSizes || !m_input.priced.lines[i].sizes.empty();
+        const auto& priced = m_input.priced.lines[i];
+        if (!priced.places.empty())
+            surcharges = Surcharges::OfPlacesToo;
+        else if (!priced.sizes.empty())
+            surcharges = std::max(surcharges, Surcharges::OfSizes);
     }
     if (sheet.ladders.empty()) return;
-    sheet.ladderNote = m_words.ladderNote(hasSizes, hasSetUp, sheet.tax.has_value());
+    sheet.ladderNote = m_words.ladderNote(surcharges, hasSetUp, sheet.tax.has_value());
 }
 
 void Writer::writeChoice(SheetChoice& sheet) {

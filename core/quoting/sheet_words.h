@@ -9,6 +9,9 @@
 
 namespace sp::quoting {
 
+/// Which surcharges lines have that the prices of other quantities leave out.
+enum class Surcharges { None, OfSizes, OfPlacesToo };
+
 /// The words of the quote sheet, which whoever shows it finds in the reader's language. Amounts, counts and shares are
 /// handed over as they are printed. All text is UTF-8.
 class SheetWords {
@@ -45,8 +48,8 @@ class SheetWords {
     /// More pieces than ordered that come to less.
     virtual std::string moreForLess(const std::string& count, const std::string& amount,
                                     const std::string& ordered) const = 0;
-    /// A surcharge of `each` for `count` pieces of a size.
-    virtual std::string sizeExtra(const std::string& count, const std::string& size, const std::string& each) const = 0;
+    /// A surcharge of `each` for `count` pieces: of a size, or with a design at a place.
+    virtual std::string surcharge(const std::string& count, const std::string& name, const std::string& each) const = 0;
     virtual std::string setUp() const = 0;
     virtual std::string rush(units::Date wantedBy, const std::string& percent) const = 0;
     /// `percent` is empty for a discount that was given as an amount.
@@ -69,7 +72,7 @@ class SheetWords {
     /// In the place of lines that can no longer be shown as they were given.
     virtual std::string linesLost() const = 0;
     /// What the prices of other quantities leave out, besides rush and discount.
-    virtual std::string ladderNote(bool sizes, bool setUp, bool tax) const = 0;
+    virtual std::string ladderNote(Surcharges surcharges, bool setUp, bool tax) const = 0;
 };
 
 } // namespace sp::quoting

@@ -27,10 +27,12 @@ records::LineFigures figuresOf(const pricing::PricedLine& line) {
                                  .each = line.each,
                                  .goods = line.goods,
                                  .sizes = {},
+                                 .places = {},
                                  .setUp = line.setUp,
                                  .charged = line.charged,
                                  .cardFee = line.earnings.cardFee};
     for (const auto& size : line.sizes) figures.sizes += size.amount;
+    for (const auto& place : line.places) figures.places += place.amount;
     return figures;
 }
 

@@ -281,6 +281,9 @@ const Object& objectOf<db::records::LineFigures>() {
                                    field<&T::each>("each_micros", Term::Price, kEitherAmount),
                                    field<&T::goods>("goods_micros", Term::Amount, kEitherAmount),
                                    field<&T::sizes>("sizes_micros", Term::SurchargeOfASize, kEitherAmount),
+                                   field<&T::places>("places_micros", Term::SurchargeOfAPlace, kEitherAmount)
+                                       .cameWith({{"paper-result", 4}})
+                                       .standingFor(units::Money{}, "0"),
                                    field<&T::setUp>("set_up_micros", Term::ChargeForSettingUp, kEitherAmount),
                                    field<&T::charged>("charged_micros", Term::Amount, kEitherAmount),
                                    field<&T::cardFee>("card_fee_micros", Term::CardFee, kEitherAmount)

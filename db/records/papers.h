@@ -42,6 +42,7 @@ struct LineFigures {
     units::Money each;
     units::Money goods;
     units::Money sizes;
+    units::Money places;
     units::Money setUp;
     units::Money charged;
     units::Money cardFee;

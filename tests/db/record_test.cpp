@@ -328,6 +328,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("pays_off_work");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
+    saved["value"]["rules"].erase("places");
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).error().code, Code::Damaged);
     saved["format"] = 2;
     shop.meantAsNothing = {};
@@ -335,6 +336,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.countsDesignOverLines = true;
     shop.paysOffWork = false;
     shop.rules.tax.onGifts = catalogue::TaxOnGifts::None;
+    shop.rules.places = {};
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <strings.h>
 
 namespace sp::reference {
 
@@ -261,12 +262,16 @@ struct Coster {
             paid += add(Part::WarmUp, 0,
                         share.warmUp >= 0 ? share.warmUp : even(Wide{running} * press.warmUp.milliseconds(), kHour));
         if (press.testPresses != 0)
-            paid += add(Part::TestPress, 0, even(Wide{running} * press.testPresses * cycle, kHour));
+            paid += add(Part::TestPress, 0,
+                        share.warmUp >= 0 ? share.tests : even(Wide{running} * press.testPresses * cycle, kHour));
 
         const Wide worth = (press.price - press.salvage).micros();
         const Wide life = Wide{press.lifePresses} * kMillion;
         const Wide used = Wide{cost.cycles} * kMillion + seconds;
-        add(Part::PressWear, 0, even(worth * (used + Wide{press.testPresses} * kMillion), life));
+        if (share.warmUp >= 0 && press.testPresses != 0)
+            add(Part::PressWear, 0, even(worth * used + Wide{share.testWear} * life, life));
+        else
+            add(Part::PressWear, 0, even(worth * (used + Wide{press.testPresses} * kMillion), life));
         const Whole lostWear = even(worth * used, life);
         if (!isWorkElsewhere())
             cost.setUp += add(Part::CutterWear, 0,
@@ -348,6 +353,10 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
                         cents(Wide{size.surcharge.micros()} * kMillion, surchargeBy) * ordered.count.value();
             std::erase_if(plain.sizes, [&](const auto& ordered) { return ordered.size == size.name; });
         }
+    for (const auto& row : rules.places)
+        for (const auto& place : line.places)
+            if (strcasecmp(place.place.c_str(), row.place.c_str()) == 0)
+                priced.places += cents(Wide{row.surcharge.micros()} * kMillion, surchargeBy) * n;
     Whole spread = plainCost(plain, book, fits, share).total;
 
     Whole markUp = 0;
@@ -369,7 +378,7 @@ PlainLine plainLine(const catalogue::OrderLine& line, const catalogue::PriceBook
                       ? cents(Wide{line.overrideEach->micros()} * kMillion, typedBy)
                       : rounded((spread * factor + Wide{share.cardFixed} * kMillion) * asked, left * n, rules.rounding);
     priced.goods = priced.each * n;
-    priced.charged = priced.goods + priced.sizes + priced.setUp;
+    priced.charged = priced.goods + priced.sizes + priced.places + priced.setUp;
     return priced;
 }
 
@@ -571,7 +580,7 @@ PlainSet plainSet(const catalogue::Order& order, std::size_t number, const catal
 void shareOrder(const catalogue::Order& order, const catalogue::PriceBook& book, layout::FitMemo& fits,
                 std::vector<PlainShare>& shares) {
     const auto& press = book.bench.press;
-    const bool isWarmedOnce = shares.size() > 1 && press.warmUp != units::Duration{};
+    const bool isPressedOnce = shares.size() > 1;
     std::vector<Whole> costs;
     const auto prices = packPrices(order, book, fits);
     for (std::size_t i = 0; i < shares.size(); ++i) {
@@ -584,22 +593,28 @@ void shareOrder(const catalogue::Order& order, const catalogue::PriceBook& book,
         if (book.shop.countsDesignOverLines)
             share.counted = piecesWith(
                 order, i, [](const auto& a, const auto& b) { return !a.design.isNone() && a.design == b.design; });
-        if (isWarmedOnce) share.warmUp = 0;
+        if (isPressedOnce) share.warmUp = 0;
         costs.push_back(plainCost(order.lines[i], book, fits, share).total);
     }
     sharePacking(order, book, costs, shares);
-    if (!isWarmedOnce) return;
-    const Whole paid = even(Wide{press.runningPerHour.micros()} * press.warmUp.milliseconds(), kHour);
+    if (!isPressedOnce) return;
     Wide all = 0;
     for (const auto cost : costs) all += cost;
-    Wide reached = 0;
-    Whole given = 0;
-    for (std::size_t i = 0; i < shares.size(); ++i) {
-        reached += all == 0 ? 1 : costs[i];
-        const Whole upTo = even(Wide{paid} * reached, all == 0 ? static_cast<Wide>(shares.size()) : all);
-        shares[i].warmUp = upTo - given;
-        given = upTo;
-    }
+    const auto split = [&](Whole amount, Whole PlainShare::*to) {
+        Wide reached = 0;
+        Whole given = 0;
+        for (std::size_t i = 0; i < shares.size(); ++i) {
+            reached += all == 0 ? 1 : costs[i];
+            const Whole upTo = even(Wide{amount} * reached, all == 0 ? static_cast<Wide>(shares.size()) : all);
+            shares[i].*to = upTo - given;
+            given = upTo;
+        }
+    };
+    const Wide running = press.runningPerHour.micros();
+    split(even(running * press.warmUp.milliseconds(), kHour), &PlainShare::warmUp);
+    split(even(running * press.testPresses * (press.dwell + press.handling).milliseconds(), kHour), &PlainShare::tests);
+    split(even(Wide{(press.price - press.salvage).micros()} * press.testPresses, press.lifePresses),
+          &PlainShare::testWear);
 }
 
 } // namespace

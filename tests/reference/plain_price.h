@@ -45,7 +45,9 @@ struct PlainShare {
     std::int64_t freight = 0;
     std::int64_t setPieces = 0; ///< that share its set of templates; 0: its own alone
     std::int64_t counted = 0;   ///< that say on which step of the mark-ups it is
-    std::int64_t warmUp = -1;   ///< below 0: it warms up the press by itself
+    std::int64_t warmUp = -1;   ///< below 0: it warms up the press by itself, and tests it
+    std::int64_t tests = 0;
+    std::int64_t testWear = 0;
     bool isOfOrder = false;     ///< then `set` says how planned pieces are paid for
     PlainSet set = {};
     std::map<base::Id, std::int64_t> prices = {}; ///< of a pack of what the order takes; of others that of one pack
@@ -60,6 +62,7 @@ struct PlainLine {
     std::int64_t each = 0;
     std::int64_t goods = 0;
     std::int64_t sizes = 0;
+    std::int64_t places = 0;
     std::int64_t setUp = 0;
     std::int64_t charged = 0;
     std::int64_t tax = 0;  ///< on it, or in it

@@ -134,6 +134,7 @@ void drawRules(Draw& draw, PriceBook& book) {
                  draw.once(2) ? TaxRounding::PerLine : TaxRounding::PerInvoice};
     if (draw.once(2)) rules.tax.others = {{"Reduced", draw.share(300'000)}, {"Other", draw.share(300'000)}};
     rules.cardFee = {draw.once(2), draw.share(60'000), draw.money(1'000'000)};
+    if (draw.once(2)) rules.places = {{"Sleeve", draw.money(5'000'000)}, {"Hem", draw.money(5'000'000)}};
     rules.depositRate = draw.share(1'000'000);
     rules.depositStep = draw.once(2) ? Money{} : cents(draw.from(1, 1000));
     if (draw.once(2)) {
@@ -162,6 +163,7 @@ OrderLine drawLine(Draw& draw, const PriceBook& book) {
     if (const auto& rates = book.shop.rules.tax.others; !rates.empty() && draw.once(2))
         line.taxRate = rates[static_cast<std::size_t>(draw.from(0, 1))].name;
     if (draw.once(4)) line.packing = drawPacking(draw);
+    if (draw.once(3)) line.first().place = "sleeve";
     switch (draw.from(0, 2)) {
     case 0: break;
     case 1:

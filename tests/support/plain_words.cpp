@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "tests/support/plain_words.h"
 
+#include <array>
 #include <fmt/format.h>
 
 namespace sp::test {
@@ -24,8 +25,8 @@ std::string PlainWords::moreForLess(const std::string& count, const std::string&
     return fmt::format("moreForLess({}, {}, {})", count, amount, ordered);
 }
 
-std::string PlainWords::sizeExtra(const std::string& count, const std::string& size, const std::string& each) const {
-    return fmt::format("sizeExtra({}, {}, {})", count, size, each);
+std::string PlainWords::surcharge(const std::string& count, const std::string& name, const std::string& each) const {
+    return fmt::format("surcharge({}, {}, {})", count, name, each);
 }
 
 std::string PlainWords::rush(units::Date wantedBy, const std::string& percent) const {
@@ -61,8 +62,9 @@ std::string PlainWords::taxIncluded(const std::string& tax, const std::string& p
     return fmt::format("taxIncluded({}, {}, {})", tax, percent, amount);
 }
 
-std::string PlainWords::ladderNote(bool sizes, bool setUp, bool tax) const {
-    return fmt::format("ladderNote({}, {}, {})", sizes, setUp, tax);
+std::string PlainWords::ladderNote(quoting::Surcharges surcharges, bool setUp, bool tax) const {
+    constexpr std::array kSurcharges = {"none", "of sizes", "of places too"};
+    return fmt::format("ladderNote({}, {}, {})", kSurcharges.at(static_cast<std::size_t>(surcharges)), setUp, tax);
 }
 
 } // namespace sp::test

@@ -38,7 +38,7 @@ class PlainWords : public quoting::SheetWords {
     std::string untaxed(const std::string& tax) const override;
     std::string moreForLess(const std::string& count, const std::string& amount,
                             const std::string& ordered) const override;
-    std::string sizeExtra(const std::string& count, const std::string& size, const std::string& each) const override;
+    std::string surcharge(const std::string& count, const std::string& name, const std::string& each) const override;
     std::string setUp() const override { return "setUp"; }
     std::string rush(units::Date wantedBy, const std::string& percent) const override;
     std::string discount(const std::string& percent) const override;
@@ -54,7 +54,7 @@ class PlainWords : public quoting::SheetWords {
     std::string linesLost() const override { return "linesLost"; }
     std::string taxIncluded(const std::string& tax, const std::string& percent,
                             const std::string& amount) const override;
-    std::string ladderNote(bool sizes, bool setUp, bool tax) const override;
+    std::string ladderNote(quoting::Surcharges surcharges, bool setUp, bool tax) const override;
 
   private:
     units::NumberStyle m_numbers;

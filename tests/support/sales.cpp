@@ -173,6 +173,7 @@ Sale anySale(std::mt19937_64& random) {
     rules.setUp = roll(0, 1) == 0 ? catalogue::SetUpCharge::OwnLine : catalogue::SetUpCharge::Spread;
     rules.minimumOrder = Money::fromMicros(roll(0, 900) * roll(0, 1'000'000));
     rules.depositRate = Rate::fromPercent(roll(0, 100));
+    rules.places = {{"Sleeve", Money::fromMicros(roll(0, 5'000'000))}};
     sale.order.asksExemption = roll(0, 2) == 0;
     if (roll(0, 1) == 0) sale.order.wantedBy.reset();
     if (roll(0, 1) == 0) sale.order.discount.share = Rate::fromPpm(roll(0, 400'000));
@@ -180,6 +181,7 @@ Sale anySale(std::mt19937_64& random) {
         line.overrideEach = Money::fromMicros(roll(0, 60'000'000));
         line.taxable = roll(0, 4) != 0;
         if (roll(0, 1) == 0) line.overrideEach.reset();
+        if (!line.isCharge() && roll(0, 2) == 0) line.first().place = "Sleeve";
     }
     return sale;
 }

@@ -160,6 +160,7 @@ Shop sampleShop(const base::Id& goods) {
     shop.rates.garmentAllowance = cents(1'800);
     shop.rules.ladder = {{Count::of(1), Rate::fromPercent(150)}, {Count::of(24), Rate::fromPercent(110)}};
     shop.rules.rush = {{2, Rate::fromPercent(25)}, {7, Rate::fromPercent(10)}};
+    shop.rules.places = {{"Sleeve", cents(150)}, {"Hem", cents(75)}};
     shop.rules.rounding = {catalogue::RoundingKind::Ending, 25, 99};
     shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
     shop.rules.minimumOrder = cents(2'000);

@@ -167,6 +167,11 @@ Done checkTogether(const Shop& shop) {
     for (std::size_t i = 1; i < shop.rules.rush.size(); ++i)
         if (shop.rules.rush[i].days <= shop.rules.rush[i - 1].days)
             return wrongField(Fault::DaysNotAscending, {}, Term::RushSurcharge);
+    const auto& places = shop.rules.places;
+    for (std::size_t i = 1; i < places.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (isOnePlace(places[i].place, places[j].place))
+                return wrongField(Fault::PlaceTwice, {}, Term::SurchargesByPlace);
     std::set<std::string_view> rates{shop.rules.tax.name};
     for (const auto& rate : shop.rules.tax.others)
         if (!rates.insert(rate.name).second) return wrongField(Fault::RateTwice, {}, Term::FurtherTaxRates);

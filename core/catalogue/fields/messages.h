@@ -25,6 +25,7 @@ namespace sp::catalogue::fields {
     X(ExpiresBeforeIssue, Invalid)                                                                                     \
     X(StoneNotChosen, Invalid)                                                                                         \
     X(MaterialTwice, Invalid)                                                                                          \
+    X(PlaceTwice, Invalid)                                                                                             \
     X(RateTwice, Invalid)                                                                                              \
     X(ColumnTwice, Invalid)                                                                                            \
     X(DiscountTwice, Invalid)

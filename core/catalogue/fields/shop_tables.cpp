@@ -90,6 +90,17 @@ const Object& objectOf<RushStep>() {
 }
 
 template<>
+const Object& objectOf<PlaceSurcharge>() {
+    using T = PlaceSurcharge;
+    static const Object object{"PlaceSurcharge",
+                               {
+                                   field<&T::place>("place", Term::PlaceOfASurcharge, kName),
+                                   field<&T::surcharge>("surcharge_micros", Term::SurchargeOfAPlace, kAmount),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Rounding>() {
     using T = Rounding;
     static const Object object{"Rounding",
@@ -153,6 +164,9 @@ const Object& objectOf<PriceRules>() {
                                    field<&T::rounding>("rounding", Term::Rounding).asOneCause(),
                                    field<&T::setUp>("set_up", Term::ChargeForSettingUp),
                                    field<&T::rush>("rush", Term::RushSurcharge, Length{50}),
+                                   field<&T::places>("places", Term::SurchargesByPlace, Length{50})
+                                       .cameWith({{"shop", 6}})
+                                       .standingFor(std::vector<PlaceSurcharge>{}, "[]"),
                                    field<&T::minimumOrder>("minimum_order_micros", Term::SmallestOrder, kAmount),
                                    field<&T::tax>("tax", Term::Tax).asOneCause(),
                                    field<&T::depositRate>("deposit_ppm", Term::Deposit, kShare),

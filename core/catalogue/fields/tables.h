@@ -87,6 +87,8 @@ const Object& objectOf<MarkUpStep>();
 template<>
 const Object& objectOf<RushStep>();
 template<>
+const Object& objectOf<PlaceSurcharge>();
+template<>
 const Object& objectOf<Rounding>();
 template<>
 const Object& objectOf<TaxRate>();

@@ -125,6 +125,7 @@ namespace sp::catalogue::fields {
     X(PiecesSold)                                                                                                      \
     X(PlaceOnThePiece)                                                                                                 \
     X(PlacesOnThePiece)                                                                                                \
+    X(PlaceOfASurcharge)                                                                                               \
     X(PlaceOfTheCertificate)                                                                                           \
     X(PlannedPieces)                                                                                                   \
     X(Press)                                                                                                           \
@@ -167,7 +168,9 @@ namespace sp::catalogue::fields {
     X(Stones)                                                                                                          \
     X(SumForFreeShipping)                                                                                              \
     X(Supplier)                                                                                                        \
+    X(SurchargeOfAPlace)                                                                                               \
     X(SurchargeOfASize)                                                                                                \
+    X(SurchargesByPlace)                                                                                               \
     X(Tax)                                                                                                             \
     X(TaxInThePrice)                                                                                                   \
     X(TaxMark)                                                                                                         \

@@ -73,6 +73,7 @@ void Onlooker::knowBook(session::BookSession& session) {
     const auto& head = shop.letterhead;
     know(head.name + " " + head.lines + " " + head.terms + " " + head.care + " " + shop.rules.tax.name);
     for (const auto& rate : shop.rules.tax.others) know(rate.name);
+    for (const auto& row : shop.rules.places) know(row.place);
     know(shop.currency.code());
 }
 

@@ -62,9 +62,12 @@ TEST(SheetWords, offerMorePieces) {
 
 TEST(SheetWords, ladderNoteNamesWhatIsLeftOut) {
     const SheetWords words;
-    EXPECT_EQ(words.ladderNote(false, false, false), "Each, before rush, discount");
-    EXPECT_EQ(words.ladderNote(false, true, false), "Each, before set-up, rush, discount");
-    EXPECT_EQ(words.ladderNote(true, true, true), "Each, before size surcharges, set-up, rush, discount and tax");
+    using enum quoting::Surcharges;
+    EXPECT_EQ(words.ladderNote(None, false, false), "Each, before rush, discount");
+    EXPECT_EQ(words.ladderNote(None, true, false), "Each, before set-up, rush, discount");
+    EXPECT_EQ(words.ladderNote(OfSizes, true, true), "Each, before size surcharges, set-up, rush, discount and tax");
+    EXPECT_EQ(words.ladderNote(OfPlacesToo, false, true), "Each, before surcharges, rush, discount and tax");
+    EXPECT_EQ(words.ladderNote(OfPlacesToo, true, false), "Each, before surcharges, set-up, rush, discount");
 }
 
 TEST(SheetWords, showADayAsItIsHandedOver) {

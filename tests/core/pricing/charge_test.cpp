@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // From cost to what is charged for pieces, set-up, sizes, rush, discount and minimum, each with the figure worked by
 // hand beside it, and the edges between which a rule changes. All prices are invented.
+#include "core/pricing/ladder.h"
 #include "tests/core/pricing/price_job.h"
 
 #include <gmock/gmock.h>
@@ -67,7 +68,7 @@ TEST(Charges, ofSizes) {
     auto line = job.line0();
     EXPECT_EQ(line.each, cents(1500));
     ASSERT_EQ(line.sizes.size(), 1U);
-    EXPECT_EQ(line.sizes[0], (pricing::SizeCharge{"2XL", Count::of(4), cents(275), cents(1100)}));
+    EXPECT_EQ(line.sizes[0], (pricing::Surcharge{"2XL", Count::of(4), cents(275), cents(1100)}));
     EXPECT_EQ(line.charged, cents(15'000 + 1100));
     EXPECT_EQ(line.cost.total, cents(10'800)) << "the larger blanks still cost what they cost";
     EXPECT_EQ(line.earnings.profit, cents(16'100 - 10'800));
@@ -75,6 +76,59 @@ TEST(Charges, ofSizes) {
     EXPECT_EQ(job.line0().charged, cents(15'000 + 1100));
     job.first().sizes = {{"2XL", Count::of(0)}};
     EXPECT_TRUE(job.line0().sizes.empty());
+}
+
+// 10 pieces with a design on the front and one on each sleeve, 1.50 a sleeve: 10 × 2 × 1.50 besides the price of a
+// piece, which stays. Capital letters do not matter; a place that the shop has no surcharge for has none.
+TEST(Charges, ofPlaces) {
+    Job job;
+    job.rules().places = {{"Sleeve", cents(150)}, {"Hem", cents(75)}, {"Back", {}}};
+    const auto plain = job.line0();
+    EXPECT_TRUE(plain.places.empty());
+    auto& places = job.first().places;
+    places.assign(3, places.front());
+    places[0].place = "Front";
+    places[1].place = "sleeve";
+    places[2].place = "SLEEVE";
+    const auto line = job.line0();
+    ASSERT_EQ(line.places.size(), 1U);
+    EXPECT_EQ(line.places[0], (pricing::Surcharge{"Sleeve", Count::of(20), cents(150), cents(3000)}));
+    EXPECT_EQ(line.charged, line.goods + cents(3000));
+    EXPECT_EQ(job.price().goods, line.goods + cents(3000));
+    places[0].place = "Back";
+    places.resize(1);
+    EXPECT_TRUE(job.line0().places.empty()) << "a surcharge of nothing is not a row";
+    places[0].place = "Hem";
+    EXPECT_EQ(job.line0().charged, job.line0().goods + cents(750));
+    job.first().atNoCharge = true;
+    EXPECT_TRUE(job.line0().places.empty());
+    EXPECT_EQ(job.line0().charged, Money{});
+}
+
+// 1.20 with 20 % tax in it is 1.00 where none is due: 10 × 1.00, and 10 × 1.20 where it is.
+TEST(Charges, ofPlacesGiveUpTheTaxInThem) {
+    Job job;
+    job.rules().places = {{"Sleeve", cents(120)}};
+    job.rules().tax.rate = Rate::fromPercent(20);
+    job.rules().tax.inclusive = true;
+    job.first().first().place = "Sleeve";
+    EXPECT_EQ(job.line0().places.at(0).amount, cents(1200));
+    job.first().taxable = false;
+    EXPECT_EQ(job.line0().places.at(0).amount, cents(1000));
+}
+
+// Of each other quantity its total has the surcharges of its pieces: that is known, unlike the sizes.
+TEST(Charges, ofPlacesAreInTheTotalsOfOtherQuantities) {
+    Job job;
+    job.rules().places = {{"Sleeve", cents(150)}};
+    job.book.shop.ladderQuantities = {Count::of(5), Count::of(20)};
+    job.first().first().place = "Sleeve";
+    layout::FitMemo fits;
+    const auto ladder = pricing::ladderFor(job.order, 0, job.book, false, fits);
+    ASSERT_TRUE(ladder);
+    ASSERT_EQ(ladder->size(), 3U);
+    for (const auto& step : *ladder)
+        EXPECT_EQ(step.total, Money::fromMicros((step.each + cents(150)).micros() * step.quantity.value()));
 }
 
 // The sizes of a blank are not asked for on the customer's own garment, nor is the blank.

@@ -33,6 +33,7 @@ PriceBook fullBook() {
     auto& rules = book.shop.rules;
     rules.cardFee = {true, Rate::fromPercent(3), sample::cents(30)};
     rules.tax.others = {{"Reduced", Rate::fromPercent(2)}};
+    rules.places = {{"Sleeve", sample::cents(150)}};
     for (auto& standard : book.bench.steps) {
         standard.perJob += Duration::fromSeconds(31);
         standard.perColour += Duration::fromSeconds(17);
@@ -79,6 +80,7 @@ catalogue::Order fullOrder() {
     blank.sizes = {{"M", Count::of(4)}, {"2XL", Count::of(3)}, {"L", Count::of(2)}};
     auto order = sample::orderOf({sample::lantern(24), garment, blank, sample::square(5)});
     order.lines[3].taxRate = "Reduced";
+    order.lines[3].first().place = "Sleeve";
     order.wantedBy = sample::day("2026-11-29");
     return order;
 }

@@ -143,13 +143,14 @@ TEST_F(PriceLaws, whatIsPrintedAddsUp) {
         pricing::Earnings earned;
         for (std::size_t n = 0; n < priced.lines.size(); ++n) {
             const auto& line = priced.lines[n];
-            Money sizes;
-            for (const auto& size : line.sizes) {
-                EXPECT_EQ(size.amount.micros(), size.each.micros() * size.count.value());
-                sizes += size.amount;
-            }
+            Money surcharges;
+            for (const auto* charges : {&line.sizes, &line.places})
+                for (const auto& charge : *charges) {
+                    EXPECT_EQ(charge.amount.micros(), charge.each.micros() * charge.count.value());
+                    surcharges += charge.amount;
+                }
             EXPECT_EQ(line.goods.micros(), line.each.micros() * drawn.order.lines[n].quantity.value());
-            EXPECT_EQ(line.charged, line.goods + sizes + line.setUp);
+            EXPECT_EQ(line.charged, line.goods + surcharges + line.setUp);
             EXPECT_EQ(line.earnings.profit, line.earnings.net - line.earnings.cardFee - line.cost.total);
             charged += line.charged;
             adjusted += line.adjusted;

@@ -159,14 +159,53 @@ TEST(WarmUp, isPaidOnceByWhatTheLinesCost) {
     made.bench.press.warmUp = Duration::fromSeconds(600);
     made.bench.press.runningPerHour = cents(360);
     const auto lines = costed(twoLines(), made);
-    EXPECT_EQ(lines[0].share.warmUp.value().micros(), 589'448); // 0.60 × 317.025 ÷ 322.70 = 0.5894484…
-    EXPECT_EQ(lines[1].share.warmUp.value().micros(), 10'552);
+    EXPECT_EQ(lines[0].share.press.value().warmUp.micros(), 589'448); // 0.60 × 317.025 ÷ 322.70 = 0.5894484…
+    EXPECT_EQ(lines[1].share.press.value().warmUp.micros(), 10'552);
     EXPECT_EQ(lines[0].cost.total.micros(), 317'025'000 + 589'448);
     auto alone = twoLines();
     alone.lines.pop_back();
     EXPECT_EQ(costed(alone, made)[0].cost.total.micros(), 322'700'000 + 600'000);
     const auto before = costed(twoLines(), made, 2);
     EXPECT_EQ(before[1].cost.total.micros(), 22'700'000 + 600'000);
+}
+
+// Two test presses of 30 s at 3.60 an hour are 0.06, and wear 2 of the 1,000 presses that 500.00 buy, 1.00: once for
+// the order, by what the lines cost without it (317.025 and 5.675 of 322.70). What is worn is not paid out.
+TEST(TestPresses, areMadeOnceByWhatTheLinesCost) {
+    auto made = book();
+    auto& press = made.bench.press;
+    press.runningPerHour = cents(360);
+    press.testPresses = 2;
+    press.dwell = {};
+    press.handling = {};
+    press.price = {};
+    press.salvage = {};
+    const auto plain = costed(twoLines(), made);
+    press.dwell = Duration::fromSeconds(30);
+    press.price = cents(50'000);
+    press.lifePresses = 1'000;
+    const auto lines = costed(twoLines(), made);
+    Money tests;
+    Money wear;
+    for (const auto& line : lines) {
+        tests += line.share.press.value().tests;
+        wear += line.share.press.value().testWear;
+    }
+    EXPECT_EQ(tests, cents(6));
+    EXPECT_EQ(wear, cents(100));
+    const auto cycles = [&](std::size_t i) {
+        std::int64_t all = 0;
+        for (const auto& place : lines[i].cost.places) all += place.press.cycles;
+        return all;
+    };
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const auto& share = *lines[i].share.press;
+        const auto running = Money::fromMicros(30'000 * cycles(i)); // 30 s at 3.60 an hour
+        EXPECT_EQ(lines[i].cost.total, plain[i].cost.total + running + share.tests + share.testWear +
+                                           Money::fromMicros(500'000 * cycles(i))); // 500.00 ÷ 1,000
+        EXPECT_EQ(lines[i].cost.outOfPocket, plain[i].cost.outOfPocket + running + share.tests);
+    }
+    EXPECT_GT(lines[0].share.press->tests, lines[1].share.press->tests);
 }
 
 // 95 % below 24 pieces, 65 % from there on: 12 and 12 of a design are 24 where the shop counts so.

@@ -93,7 +93,7 @@ TEST(SheetContent, saysWhatTheCounterPictureSays) {
     EXPECT_EQ(sheet.lines[0].note, "templatesOnWall");
     EXPECT_EQ(sheet.lines[0].amount.text, "166.80");
     ASSERT_EQ(sheet.lines[1].extras.size(), 1u);
-    EXPECT_EQ(sheet.lines[1].extras[0].label, "sizeExtra(2, 2XL, 2.75)");
+    EXPECT_EQ(sheet.lines[1].extras[0].label, "surcharge(2, 2XL, 2.75)");
     EXPECT_EQ(sheet.lines[1].extras[0].amount.text, "5.50");
     EXPECT_THAT(labelsOf(sheet.adjustments), testing::ElementsAre("rush(2026-12-11, 10 %)"));
     EXPECT_EQ(sheet.adjustments[0].amount.text, "37.03");
@@ -242,7 +242,7 @@ TEST(SheetContent, leavesTheLadderOffWhereTheShopSaysSo) {
     const auto sheet = sale.sheet(test::PlainWords());
     ASSERT_EQ(sheet.ladders.size(), 1u);
     EXPECT_EQ(sheet.ladders[0].steps.size(), 4u);
-    EXPECT_EQ(sheet.ladderNote, "ladderNote(false, false, true)");
+    EXPECT_EQ(sheet.ladderNote, "ladderNote(none, false, true)");
     sale.book.shop.ladderOnSheet = false;
     EXPECT_TRUE(sale.sheet(test::PlainWords()).ladders.empty());
 }
@@ -261,6 +261,18 @@ TEST(SheetContent, saysWhereMoreCostLessIfTheShopWantsIt) {
     EXPECT_EQ(sheet.lines[1].note, "");
 }
 
+// 24 sleeves at 1.50.
+TEST(SheetContent, namesThePlacesThatCostMore) {
+    auto sale = test::shortSale();
+    sale.book.shop.rules.places = {{"Sleeve", cents(150)}};
+    sale.order.lines[0].quantity = units::Count::of(24);
+    sale.order.lines[0].first().place = "sleeve";
+    const auto sheet = sale.sheet(test::PlainWords());
+    ASSERT_THAT(labelsOf(sheet.lines[0].extras), testing::ElementsAre("surcharge(24, Sleeve, 1.50)"));
+    EXPECT_EQ(sheet.lines[0].extras[0].amount.text, "36.00");
+    EXPECT_EQ(sheet.ladderNote, "ladderNote(of places too, false, true)");
+}
+
 TEST(SheetContent, showsSetUpInAColumnOfItsOwn) {
     auto sale = test::shortSale();
     sale.book.shop.rules.setUp = catalogue::SetUpCharge::OwnLine;
@@ -268,7 +280,7 @@ TEST(SheetContent, showsSetUpInAColumnOfItsOwn) {
     const auto sheet = sale.sheet(test::PlainWords());
     EXPECT_THAT(labelsOf(sheet.lines[0].extras), testing::ElementsAre("setUp"));
     EXPECT_EQ(sheet.lines[0].note, "");
-    EXPECT_EQ(sheet.ladderNote, "ladderNote(false, true, true)");
+    EXPECT_EQ(sheet.ladderNote, "ladderNote(none, true, true)");
     // 20 minutes at 24.00 an hour and 120 % mark-up, by hand.
     EXPECT_EQ(sheet.lines[0].extras[0].amount.text, "17.60");
 }
