@@ -336,6 +336,7 @@ class Scenario {
                         {Count::of(48), Rate::fromPercent(55)}, {Count::of(96), Rate::fromPercent(45)}};
         rules.rush = {{2, Rate::fromPercent(60)}, {3, Rate::fromPercent(50)}, {4, Rate::fromPercent(40)},
                       {5, Rate::fromPercent(30)}, {6, Rate::fromPercent(25)}, {7, Rate::fromPercent(20)}};
+        rules.places = {{"Sleeve", cents(150)}};
         rules.rounding = {catalogue::RoundingKind::Nearest, 5, 95};
         rules.setUp = catalogue::SetUpCharge::Spread;
         rules.minimumOrder = cents(1500);

@@ -5,6 +5,7 @@
 #include "app/backups/restoring.h"
 #include "app/counter/counter_page.h"
 #include "app/demo/demo_book.h"
+#include "app/demo/demo_orders.h"
 #include "app/desk/fonts.h"
 #include "app/desk/message_bar.h"
 #include "app/main/book_trouble.h"
@@ -53,7 +54,11 @@ FirstBook openedDemo() {
     const auto demo = Launcher::demoFile();
     if (QFileInfo::exists(demo)) return opened(demo);
     QDir().mkpath(QFileInfo(demo).absolutePath());
-    return {demo::createDemoBook(demo.toStdString(), db::systemEnvironment()), demo};
+    const auto seat = db::systemEnvironment();
+    auto book = demo::createDemoBook(demo.toStdString(), seat);
+    if (book)
+        if (auto added = demo::addOrders(**book, seat.today()); !added) book = base::fail(std::move(added.error()));
+    return {std::move(book), demo};
 }
 
 /// The nearest folder above the file that is there: of a stick that is not plugged in, where sticks are.
@@ -177,3 +182,5 @@ void Launcher::openBook(const QString& asked) {
 }
 
 } // namespace sp::program
+
+#include "moc_launcher.cpp"

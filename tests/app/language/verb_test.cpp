@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What the verbs answer a person, and what they refuse, in a language of accents. JSON is for programs: its keys and
 // codes stay.
+#include "app/demo/demo_book.h"
 #include "app/session/book_session.h"
 #include "app/verbs/verbs.h"
 #include "tests/app/language/onlooker.h"
@@ -26,8 +27,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_helpers.writeSheet = [](db::Book&, const db::Quote&, const std::string&, db::IfThere) -> base::Done {
             return {};
         };
-        listen({"demo", book()}, 0);
-        auto opened = db::Book::open(book(), m_helpers.environment);
+        auto opened = demo::createDemoBook(book(), m_helpers.environment);
         EXPECT_TRUE(opened);
         session::BookSession session(std::move(*opened));
         m_onlooker.knowBook(session);
@@ -90,6 +90,7 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"owed"}, 0);
     ask({"sheet", "--quote", "2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
     listen({"check", book()}, 0);
+    listen({"demo", (m_folder / "shop.jobbook").string()}, 0);
     listen({"fit", "--sheet", "9x12in", "--piece", "3.5x2.75in"}, 0);
     listen({"count", file("plate.svg",
                           "<svg><g id='front' fill='#1f3a93'><circle r='5.2913'/><circle r='5.2913'/>"

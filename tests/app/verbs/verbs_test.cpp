@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "app/demo/demo_book.h"
 #include "app/verbs/size_words.h"
 #include "app/verbs/verbs.h"
 #include "tests/support/held_clock.h"
@@ -18,7 +19,7 @@ class Verbs : public testing::Test {
   protected:
     Verbs() {
         m_helpers.environment = m_clock.environment();
-        EXPECT_EQ(run({"demo", book()}).exit, 0);
+        EXPECT_TRUE(demo::createDemoBook(book(), m_clock.environment()));
     }
 
     std::string book() const { return (m_folder / "demo.jobbook").string(); }
@@ -193,6 +194,14 @@ TEST_F(Verbs, aGivenQuoteIsListedAndNumbered) {
     const auto report = json({"check", book()});
     EXPECT_EQ(report["sealed_quotes"], 1);
     EXPECT_EQ(report["sound"], true);
+}
+
+TEST_F(Verbs, demoMakesAShopInTheMiddleOfItsJobs) {
+    const auto shop = (m_folder / "shop.jobbook").string();
+    EXPECT_EQ(json({"demo", shop})["demo"], true);
+    EXPECT_GT(json({"quotes", "--book", shop})["quotes"].size(), 20u);
+    EXPECT_EQ(json({"check", shop})["sound"], true);
+    EXPECT_EQ(json({"owed", "--book", shop})["owed"].empty(), false);
 }
 
 TEST_F(Verbs, demoNeverReplacesABook) {
