@@ -68,12 +68,14 @@ void ChoiceBar::refresh() {
     const auto told = quoting::differencesOf(m_presenter.order(), m_presenter.prices(), words);
     m_title->setPlaceholderText(QString::fromStdString(differences[static_cast<std::size_t>(order.choice)]));
     QStringList names;
+    QStringList shorter;
     for (int i = 0; i < choices; ++i) {
         const auto difference = QString::fromStdString(told[static_cast<std::size_t>(i)]);
         const auto number = QString::number(i + 1);
         names << (difference.isEmpty() ? number : number + QLatin1Char(' ') + difference);
+        shorter << number;
     }
-    m_tabs->setTabs(names, m_presenter.currentChoice());
+    m_tabs->setTabs(names, m_presenter.currentChoice(), shorter);
 }
 
 } // namespace sp::counter

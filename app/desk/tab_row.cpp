@@ -31,7 +31,7 @@ TabRow::TabRow(QWidget* parent)
     connect(m_remove, &QPushButton::clicked, this, [this] { Q_EMIT removeAsked(m_current); });
 }
 
-void TabRow::setTabs(const QStringList& names, int current) {
+void TabRow::setTabs(const QStringList& names, int current, const QStringList& shorter) {
     const bool hadFocus = std::ranges::any_of(m_tabs, [](const auto* tab) { return tab->hasFocus(); });
     while (m_tabs.size() > static_cast<std::size_t>(names.size())) {
         m_tabs.back()->hide();
@@ -50,6 +50,7 @@ void TabRow::setTabs(const QStringList& names, int current) {
         m_tabs.push_back(tab);
     }
     m_names = names;
+    m_shorter = shorter;
     m_current = current;
     for (std::size_t i = 0; i < m_tabs.size(); ++i) {
         m_tabs[i]->setAccessibleName(names[static_cast<int>(i)]);
@@ -88,8 +89,10 @@ void TabRow::cutNames() {
         if (std::ranges::find(m_tabs, other) == m_tabs.end()) room -= other->sizeHint().width();
     }
     const int each = std::max(scaled(40), room / static_cast<int>(m_tabs.size()) - scaled(kTabEdges));
+    const auto fits = [&](const QString& name) { return fontMetrics().horizontalAdvance(name) <= each; };
+    const auto& shown = m_shorter.empty() || std::ranges::all_of(m_names, fits) ? m_names : m_shorter;
     for (std::size_t i = 0; i < m_tabs.size(); ++i)
-        m_tabs[i]->setText(m_tabs[i]->fontMetrics().elidedText(m_names[static_cast<int>(i)], Qt::ElideRight, each));
+        m_tabs[i]->setText(m_tabs[i]->fontMetrics().elidedText(shown[static_cast<int>(i)], Qt::ElideRight, each));
 }
 
 } // namespace sp::desk

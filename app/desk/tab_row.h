@@ -19,8 +19,9 @@ class TabRow : public QWidget {
     /// Its tabs and its cross are called after it: "placesTab0", "placesRemove".
     explicit TabRow(QWidget* parent = nullptr);
 
-    /// `current` is the number of the one looked at. The focus stays in the row if it was there.
-    void setTabs(const QStringList& names, int current);
+    /// `current` is the number of the one looked at. The focus stays in the row if it was there. Where one of the names
+    /// does not fit whole, `shorter` ones are shown if there are any.
+    void setTabs(const QStringList& names, int current, const QStringList& shorter = {});
     /// What the cross does, "Take this place out"; empty: there is none.
     void setRemoval(const QString& words);
     /// Stands at the end of the row.
@@ -37,6 +38,7 @@ class TabRow : public QWidget {
     void cutNames();
 
     QStringList m_names;
+    QStringList m_shorter; ///< as many, or none
     int m_current = 0;
     QHBoxLayout* m_row = nullptr;
     std::vector<QPushButton*> m_tabs;

@@ -73,7 +73,7 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Day: return m_formatter.date(row.quotedOn);
     case Customer: return QString::fromStdString(row.customer);
     case Title: return words::titleOf(row);
-    case Stage: return row.isLapsed ? tr("%1, lapsed").arg(words::nameOf(row.stage)) : words::nameOf(row.stage);
+    case Stage: return row.isLapsed ? tr("Lapsed") : words::nameOf(row.stage);
     case Total: return totalOf(row, m_formatter);
     case Left: {
         // The column's head says what the figure is.
