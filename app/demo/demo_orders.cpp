@@ -142,6 +142,7 @@ class Season {
             quoted(florists, 40, line("Lantern", 12)).rest(0).now(Collected),
             quoted("", 36, line("Paper boat", 12)),
             quoted(florists, 30, line("Clover row", 40)).wanted(9).deposit(1, "Transfer").now(Collected),
+            quoted("", 28, line("Lantern", 10)),
             quoted(studio, 24, line("Studio crest", 6)).wanted(15).exempt().rest(0, "Card").now(Collected),
             quoted(club, 19, line("Lantern", 48)).wanted(18).deposit(0).now(Ready),
             quoted("", 15, line("Heron", 2)).deposit(0).now(Declined),

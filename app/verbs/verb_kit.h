@@ -43,6 +43,7 @@ Outcome letGoVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome payVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome refundVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome owedVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);

@@ -105,6 +105,7 @@ const std::vector<Verb>& verbs() {
           {"--book", "--quote", "--amount"}},
          refundVerb},
         {"owed", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, owedVerb},
+        {"today", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, todayVerb},
         {"sheet",
          "--book B --quote N --pdf OUT.pdf [--force] [--json]",
          {{"--book", "--quote", "--pdf"}, {"--force", "--json"}, 0, {"--book", "--quote", "--pdf"}},

@@ -21,6 +21,8 @@ struct QuoteSummary {
     std::string firstTitle; ///< of its first line in the choice taken, else the first; may be empty
     std::int64_t lines = 0;
     units::Date quotedOn;
+    std::optional<units::Date> wantedBy;
+    units::Date stageSince; ///< the day, in UTC, on which its stage or choice was last changed
     std::optional<units::Date> lastDay; ///< of a given quote
     bool isLapsed = false;              ///< past it without an answer
     std::int64_t choices = 1;

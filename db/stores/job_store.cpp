@@ -88,7 +88,8 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
     // The lines and totals of the choice that the customer takes; while that is open, the lines of the first and the
     // totals of all.
     static const std::string head =
-        "SELECT j.id, j.number, j.stage, j.quoted_on, coalesce(c.name, ''), "
+        "SELECT j.id, j.number, j.stage, j.quoted_on, j.wanted_by, "
+        "(SELECT substr(at, 1, 10) FROM change WHERE seq = j.change_seq), coalesce(c.name, ''), "
         "coalesce((SELECT title FROM job_line WHERE job_id = j.id AND revision = j.revision "
         "AND choice = coalesce(r.choice_taken, 0) AND line = 0 AND place = 0), ''), "
         "(SELECT count(*) FROM job_line WHERE job_id = j.id AND revision = j.revision "
@@ -117,8 +118,9 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
         std::optional<units::Money> lowest;
         std::optional<units::Money> highest;
         std::optional<units::Money> only;
-        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.customer >> job.firstTitle >> job.lines >>
-            choices >> job.choiceTaken >> lowest >> highest >> only >> job.lastDay >> job.paid;
+        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.wantedBy >> job.stageSince >> job.customer >>
+            job.firstTitle >> job.lines >> choices >> job.choiceTaken >> lowest >> highest >> only >> job.lastDay >>
+            job.paid;
         job.choices = std::max<std::int64_t>(1, choices.value_or(1));
         job.total = lowest ? lowest : only;
         if (highest != lowest) job.highestTotal = highest;

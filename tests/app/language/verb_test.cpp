@@ -35,7 +35,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(m_folder.path().string());
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
-            "agree choice ready collect letgo pay amount kind note keep credit refund owed force");
+            "agree choice ready collect letgo pay amount kind note keep credit refund owed today force");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -91,6 +91,8 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"sheet", "--quote", "2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
     listen({"check", book()}, 0);
     listen({"demo", (m_folder / "shop.jobbook").string()}, 0);
+    listen({"today", "--book", (m_folder / "shop.jobbook").string()}, 0);
+    ask({"today"}, 0);
     listen({"fit", "--sheet", "9x12in", "--piece", "3.5x2.75in"}, 0);
     listen({"count", file("plate.svg",
                           "<svg><g id='front' fill='#1f3a93'><circle r='5.2913'/><circle r='5.2913'/>"

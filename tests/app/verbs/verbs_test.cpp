@@ -9,6 +9,8 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include <set>
+
 using namespace sp;
 using Json = nlohmann::json;
 using testing::HasSubstr;
@@ -202,6 +204,43 @@ TEST_F(Verbs, demoMakesAShopInTheMiddleOfItsJobs) {
     EXPECT_GT(json({"quotes", "--book", shop})["quotes"].size(), 20u);
     EXPECT_EQ(json({"check", shop})["sound"], true);
     EXPECT_EQ(json({"owed", "--book", shop})["owed"].empty(), false);
+}
+
+// Of the demo's season: the replacement for the club is late, the paper boats wait for their deposit, a quote of 28
+// days ago ends in two, the florists owe for their totes; what is ready was so today. A day on it waits to be
+// collected.
+TEST_F(Verbs, todaySaysWhatAsksForAttention) {
+    EXPECT_EQ(run({"today", "--book", book()}).out, "Nothing asks for anything today.\n");
+    const auto shop = (m_folder / "shop.jobbook").string();
+    ASSERT_EQ(run({"demo", shop}).exit, 0);
+    const auto asked = [&] {
+        std::multiset<std::string> kinds;
+        const auto today = json({"today", "--book", shop});
+        for (const auto& job : today["jobs"]) kinds.insert(job["asks"].get<std::string>());
+        return kinds;
+    };
+    EXPECT_THAT(asked(), testing::ElementsAre("deposit_missing", "lapsing", "owed", "wanted"));
+    EXPECT_THAT(run({"today", "--book", shop}).out, HasSubstr("Wren and Daughter, florists, Clover row: collected, "));
+    m_clock.now += std::chrono::hours(24);
+    EXPECT_EQ(asked().count("not_collected"), 1u);
+}
+
+TEST_F(Verbs, todayNamesCertificatesThatEnd) {
+    {
+        auto opened = db::Book::open(book(), m_clock.environment());
+        ASSERT_TRUE(opened);
+        auto customers = (*opened)->customers().value();
+        for (auto& customer : customers) {
+            if (!customer.certificate) continue;
+            customer.certificate->expiresOn = m_clock.environment().today().plusDays(30);
+            ASSERT_TRUE((*opened)->save(customer));
+        }
+    }
+    const auto ends = [&] { return json({"today", "--book", book()})["certificates"]; };
+    ASSERT_EQ(ends().size(), 1u);
+    EXPECT_EQ(ends()[0]["ends"], "2026-12-25");
+    m_clock.now -= std::chrono::hours(24);
+    EXPECT_TRUE(ends().empty());
 }
 
 TEST_F(Verbs, demoNeverReplacesABook) {
