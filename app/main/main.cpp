@@ -9,6 +9,7 @@
 #include "app/verbs/verbs.h"
 #include "app/words/translations.h"
 #include "app/words/words.h"
+#include "core/base/freed_memory.h"
 
 #include <QApplication>
 #include <QFileInfo>
@@ -115,6 +116,7 @@ void mindOwnPlugins() {
 } // namespace
 
 int main(int argc, char** argv) {
+    base::keepFreedMemory();
     mindOwnPlugins();
     QCoreApplication::setOrganizationName(QStringLiteral("Stonepenny"));
     QCoreApplication::setApplicationName(QStringLiteral("Stonepenny"));

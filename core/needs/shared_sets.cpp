@@ -2,6 +2,7 @@
 #include "core/needs/shared_sets.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace sp::needs {
 
@@ -13,16 +14,30 @@ struct Spot {
     std::size_t line;
     std::size_t place;
     const Placement* what;
+    std::size_t likeness; ///< the same for all that are made with one set, and for few others
 };
 
-/// The places of an order that may share a set, those of one design together, else in the order of the lines.
+/// A number of what a set is known by.
+std::size_t likenessOf(const Placement& place) {
+    auto seed = std::hash<base::Id>()(place.design);
+    const auto mix = [&seed](std::int64_t n) {
+        seed ^= std::hash<std::int64_t>()(n) + 0x9E3779B97F4A7C15ULL + (seed << 6) + (seed >> 2);
+    };
+    mix(place.width.nanometres());
+    mix(place.height.nanometres());
+    mix(place.plannedPieces.has_value() ? 1 : 0);
+    for (const auto& stone : place.stones) mix(stone.count.value());
+    return seed;
+}
+
+/// The places of an order that may share a set, those that are alike together, else in the order of the lines.
 std::vector<Spot> candidates(std::span<const catalogue::OrderLine> lines) {
     std::vector<Spot> spots;
     for (std::size_t i = 0; i < lines.size(); ++i)
         for (std::size_t k = 0; k < lines[i].places.size(); ++k)
             if (const auto& place = lines[i].places[k]; !place.design.isNone() && !place.templatesOnWall)
-                spots.push_back({i, k, &place});
-    std::ranges::stable_sort(spots, {}, [](const Spot& spot) { return spot.what->design; });
+                spots.push_back({i, k, &place, likenessOf(place)});
+    std::ranges::stable_sort(spots, {}, &Spot::likeness);
     return spots;
 }
 
@@ -58,7 +73,7 @@ std::vector<std::vector<SharedSet>> sharedSets(std::span<const catalogue::OrderL
     bool isAnyShared = false;
     for (std::size_t i = 0; i < spots.size(); ++i) {
         first[i] = i;
-        for (std::size_t k = i; k > 0 && spots[k - 1].what->design == spots[i].what->design; --k)
+        for (std::size_t k = i; k > 0 && spots[k - 1].likeness == spots[i].likeness; --k)
             if (areMadeWithOneSet(*spots[i].what, *spots[k - 1].what, find)) {
                 first[i] = first[k - 1];
                 isAnyShared = true;

@@ -6,6 +6,7 @@
 #include "app/desk/prompter.h"
 #include "app/desk/theme.h"
 #include "app/main/main_window.h"
+#include "core/base/freed_memory.h"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -109,6 +110,7 @@ BENCHMARK(dropToPrice)->Arg(2'000)->Unit(benchmark::kMillisecond)->Iterations(20
 } // namespace
 
 int main(int argc, char** argv) {
+    sp::base::keepFreedMemory(); // as the app does
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     QStandardPaths::setTestModeEnabled(true);
     QApplication app(argc, argv);
