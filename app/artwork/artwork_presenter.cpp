@@ -365,8 +365,7 @@ catalogue::DesignArtwork ArtworkPresenter::drawingFor(const base::Id& design, co
     catalogue::DesignArtwork artwork;
     artwork.design = design;
     artwork.fileName = m_file->name;
-    const bool isDxf = fileName().endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive);
-    artwork.format = isDxf ? catalogue::ArtworkFormat::Dxf : catalogue::ArtworkFormat::Svg;
+    artwork.format = m_file->drawing.format;
     artwork.file = m_file->bytes;
     artwork.thumbnail = thumbnail.toStdString();
     artwork.unit = units::Length::fromNanometres(std::max(1LL, std::llround(millimetresPerUnit() * 1e6)));

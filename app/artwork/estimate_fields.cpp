@@ -134,7 +134,7 @@ void EstimateFields::buildFile(QVBoxLayout* column) {
     m_fileName->setObjectName(QStringLiteral("estimateFileName"));
     m_choose = new QPushButton(tr("&Choose a file…"), m_fileBox);
     m_choose->setObjectName(QStringLiteral("estimateChooseFile"));
-    m_choose->setToolTip(tr("An SVG or DXF file with closed or filled outlines"));
+    m_choose->setToolTip(tr("An SVG, DXF or PLT file with closed or filled outlines"));
     row->addWidget(m_fileName, 1);
     row->addWidget(m_choose);
     inner->addLayout(row);

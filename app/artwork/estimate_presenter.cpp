@@ -209,8 +209,7 @@ catalogue::DesignArtwork EstimatePresenter::drawingFor(const base::Id& design, c
         return artwork;
     }
     artwork.fileName = m_file->name;
-    const bool isDxf = QString::fromStdString(m_file->name).endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive);
-    artwork.format = isDxf ? catalogue::ArtworkFormat::Dxf : catalogue::ArtworkFormat::Svg;
+    artwork.format = m_file->drawing.format;
     artwork.file = m_file->bytes;
     const double unitNm = millimetresPerUnit(m_inputs) * 1e6;
     artwork.unit = units::Length::fromNanometres(

@@ -16,7 +16,7 @@ struct ShapeFile {
     Box box; ///< around its shapes, in units of the drawing; neither side is nothing
 };
 
-/// Reads an SVG or DXF file for its shapes. Errors: those of bytesOfFile and readArtwork; Missing when there is no
+/// Reads an SVG, DXF or PLT file for its shapes. Errors: those of bytesOfFile and readArtwork; Missing when there is no
 /// closed or filled outline.
 base::Result<std::shared_ptr<const ShapeFile>> readShapeFile(const std::string& path, const std::string& name);
 

@@ -19,7 +19,7 @@ struct CountRequest {
     std::span<const artwork::StoneSize> sizes = artwork::publishedStoneSizes();
 };
 
-/// Counts the stones in the bytes of an SVG or DXF file:
+/// Counts the stones in the bytes of an SVG, DXF or PLT file:
 /// {"size_mm":[w,h],"scale":{"mm_per_unit":"..","from":".."},"stones":[{"colour","layer","size","diameter_mm":[..],
 /// "count"}],"duplicates","collisions","left_out":[{"reason","count"}],"warnings":[..]}.
 /// `size_mm` are numbers to a thousandth, around all stones; `from` is "given", "file" or "guess"; `size` is

@@ -26,7 +26,7 @@ struct EstimateOrder {
 /// "outline", "fill" or "both". Errors: Invalid.
 base::Result<artwork::StoneStyle> parseStyle(std::string_view text);
 
-/// About how many stones the shapes in an SVG or DXF file take:
+/// About how many stones the shapes in an SVG, DXF or PLT file take:
 /// {"estimate":true,"stone","pitch_mm","style","count","least","most","how","size_mm":[w,h],"area_mm2","outline_mm",
 /// "scale":{..},"warnings":[..]}. The stone is taken at the middle of its size's range.
 /// Errors: those of readArtwork and estimateStones; NotFound for a stone size that is not in the table.

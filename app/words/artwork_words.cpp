@@ -30,16 +30,16 @@ Source sourceOf(artwork::Fault fault) {
             "Artwork", "%1 is PostScript; open it in a drawing program, save the artwork as SVG and drop that.")};
     case BinaryDxf: return {QT_TRANSLATE_NOOP("Artwork", "%1 is a binary DXF; save it as ASCII DXF and drop that.")};
     case Dwg: return {QT_TRANSLATE_NOOP("Artwork", "%1 is a DWG drawing; save it as ASCII DXF and drop that.")};
-    case NeitherSvgNorDxf:
+    case NoDrawing:
         return {
-            QT_TRANSLATE_NOOP("Artwork", "%1 is neither SVG nor DXF; save the artwork as one of these and drop that.")};
+            QT_TRANSLATE_NOOP("Artwork", "%1 is none of SVG, DXF and PLT; save the artwork as one of these and drop that.")};
     case NotSvg:
         return {
             QT_TRANSLATE_NOOP("Artwork", "%1 is not an SVG drawing; save the artwork as SVG or DXF and drop that.")};
     case GarbledSvg:
         return {QT_TRANSLATE_NOOP(
             "Artwork", "%1 breaks off or is garbled at byte %2 (%3); save it again from the drawing program.")};
-    case GarbledDxf:
+    case Garbled:
         return {QT_TRANSLATE_NOOP("Artwork",
                                   "%1 breaks off or is garbled at byte %2; save it again from the drawing program.")};
     case FileTooLarge:

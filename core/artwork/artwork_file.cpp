@@ -3,6 +3,8 @@
 
 #include "core/artwork/dxf_reader.h"
 #include "core/artwork/messages.h"
+#include "core/artwork/plt_reader.h"
+#include "core/artwork/plt_script.h"
 #include "core/artwork/scanner.h"
 #include "core/artwork/svg_reader.h"
 
@@ -51,10 +53,11 @@ base::Result<Drawing> readArtwork(std::string bytes, std::string_view fileName) 
         if (start.starts_with(magic.bytes)) return base::fail(magic.fault, name, name);
     if (bytes.size() > Limits{}.bytes) return base::fail(Fault::FileTooLarge, name, name, bytes.size() / 1'000'000);
     if (looksLikeDxf(start)) return readDxf(start, name);
+    if (looksLikePlt(start)) return readPlt(start, name);
     const bool isWide = start.starts_with("\xff\xfe") || start.starts_with("\xfe\xff") || start.starts_with("\0<"sv) ||
                         start.starts_with("<\0"sv) || start.starts_with("\0\0"sv);
     if (start.front() == '<' || isWide) return readSvg(std::move(bytes), name);
-    return base::fail(Fault::NeitherSvgNorDxf, name, name);
+    return base::fail(Fault::NoDrawing, name, name);
 }
 
 } // namespace sp::artwork

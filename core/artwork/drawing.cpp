@@ -15,9 +15,11 @@ bool InOrderOfNotes::operator()(const base::Message& a, const base::Message& b) 
     return base::describe(a) < base::describe(b);
 }
 
-DrawingBuilder::DrawingBuilder(std::string_view fileName, const Limits& limits)
+DrawingBuilder::DrawingBuilder(std::string_view fileName, const Limits& limits, catalogue::ArtworkFormat format)
     : m_fileName(cleanText(fileName))
-    , m_limits(limits) {}
+    , m_limits(limits) {
+    m_drawing.format = format;
+}
 
 std::uint32_t DrawingBuilder::inkOf(std::string_view colour, std::string_view layer, bool filled) {
     layer = layer.substr(0, 200);

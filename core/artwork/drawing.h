@@ -4,6 +4,7 @@
 #include "core/artwork/geometry.h"
 #include "core/artwork/messages.h"
 #include "core/base/result.h"
+#include "core/catalogue/design_artwork.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -61,7 +62,8 @@ using LeftOut = std::map<base::Message, std::size_t, InOrderOfNotes>;
 
 /// What a file holds, as drawn: nothing is sized, sorted out or thrown away yet.
 struct Drawing {
-    std::vector<Disc> discs; ///< in drawing order, later ones on top
+    catalogue::ArtworkFormat format = catalogue::ArtworkFormat::Svg; ///< of the file it was read from
+    std::vector<Disc> discs;                                         ///< in drawing order, later ones on top
     std::vector<Outline> outlines;
     std::vector<Point> points;
     std::vector<Ink> inks;
@@ -92,7 +94,8 @@ inline constexpr double kMaxCoordinate = 1e12; ///< from the origin, transforms 
 /// nothing, and `finish` gives the error.
 class DrawingBuilder {
   public:
-    explicit DrawingBuilder(std::string_view fileName, const Limits& limits = {});
+    explicit DrawingBuilder(std::string_view fileName, const Limits& limits = {},
+                            catalogue::ArtworkFormat format = catalogue::ArtworkFormat::Svg);
 
     const Limits& limits() const { return m_limits; }
 

@@ -23,7 +23,6 @@ constexpr int kByLayer = 256;
 constexpr int kMaxInsertDepth = 16;
 constexpr std::size_t kPairsAreSlow = 3; ///< a byte of pairs takes so much longer than a byte of text
 constexpr std::size_t kMaxLayerNameLength = 200;
-constexpr double kRadian = std::numbers::pi / 180;
 
 struct DxfUnit {
     int number;
@@ -71,7 +70,7 @@ class DxfReader {
     DxfReader(std::string_view text, std::string_view fileName, const Limits& limits)
         : m_text(text)
         , m_fileName(fileName)
-        , m_builder(fileName, limits) {}
+        , m_builder(fileName, limits, catalogue::ArtworkFormat::Dxf) {}
 
     base::Result<Drawing> read() {
         m_builder.setUnit(std::nullopt, "unit");
@@ -92,7 +91,7 @@ class DxfReader {
 
   private:
     void refuseDamaged(const DxfPairs& pairs) {
-        m_builder.refuse(base::makeError(Fault::GarbledDxf, std::string(m_fileName), m_fileName, pairs.position()));
+        m_builder.refuse(base::makeError(Fault::Garbled, std::string(m_fileName), m_fileName, pairs.position()));
     }
 
     void readSection(const DxfEntity& section, DxfPairs& pairs) {

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace sp::artwork {
 
@@ -15,7 +14,7 @@ bool Matrix::isFinite() const {
 }
 
 Matrix Matrix::rotation(double degrees) {
-    const double angle = degrees * std::numbers::pi / 180;
+    const double angle = degrees * kRadian;
     const double cosine = std::cos(angle);
     const double sine = std::sin(angle);
     return {cosine, sine, -sine, cosine, 0, 0};

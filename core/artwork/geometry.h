@@ -3,8 +3,11 @@
 
 #include <algorithm>
 #include <limits>
+#include <numbers>
 
 namespace sp::artwork {
+
+inline constexpr double kRadian = std::numbers::pi / 180; ///< of one degree
 
 /// A place or a step in the plane; y grows downwards. Doubles: artwork is approximate by nature, and what
 /// leaves this room (counts, lengths) is whole numbers again.

@@ -16,10 +16,10 @@ namespace sp::artwork {
     X(PostScriptFile, Foreign)                                                                                         \
     X(BinaryDxf, Foreign)                                                                                              \
     X(Dwg, Foreign)                                                                                                    \
-    X(NeitherSvgNorDxf, Foreign)                                                                                       \
+    X(NoDrawing, Foreign)                                                                                              \
     X(NotSvg, Foreign)                                                                                                 \
     X(GarbledSvg, Damaged)                                                                                             \
-    X(GarbledDxf, Damaged)                                                                                             \
+    X(Garbled, Damaged)                                                                                                \
     X(FileTooLarge, TooLarge)                                                                                          \
     X(TooManyOutlines, TooLarge)                                                                                       \
     X(TooManyCorners, TooLarge)                                                                                        \

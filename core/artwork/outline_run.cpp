@@ -5,13 +5,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace sp::artwork {
 
 namespace {
 
-constexpr double kCornerTurn = 35 * std::numbers::pi / 180;
+constexpr double kCornerTurn = 35 * kRadian;
 constexpr double kRoundingMm = 1e-6;
 
 /// The corners of a ring from one true corner to the next, both included.

@@ -182,21 +182,30 @@ std::optional<RoundFit> Subpath::fitCircle() {
         drawTurns();
     }
     if (auto whole = fitWhole()) return whole;
-    return m_curved ? fitCut() : std::nullopt;
+    return m_curved || mayOvercut() ? fitCut() : std::nullopt;
 }
 
-/// The points of the curves alone, into m_samples; answers how far they turn about their fitted centre, one way all
-/// along, or 0. Lines may stand before the first curve and after the last.
+/// Whether short lines may make a circle and go on along it.
+bool Subpath::mayOvercut() const {
+    constexpr std::size_t kFewest = 10; // corners of what passes as round
+    return !m_curved && !m_closed && m_segments.size() > kFewest && !(m_first == m_last);
+}
+
+/// The points of the curves alone, or of lines where there are no others, into m_samples; answers how far they turn
+/// about their fitted centre, one way all along, or 0. Lines may stand before the first curve and after the last.
 double Subpath::sampleCurves() {
     m_samples.clear();
     Point at = m_first;
     bool hasEnded = false;
     for (const Segment& segment : m_segments) {
-        if (segment.curved) {
+        if (segment.curved || !m_curved) {
             if (hasEnded) return 0;
             if (m_samples.empty()) m_samples.push_back(at);
-            for (const double t : {0.25, 0.5, 0.75})
-                m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, t));
+            if (segment.curved)
+                for (const double t : {0.25, 0.5, 0.75})
+                    m_samples.push_back(onCubic(at, segment.control1, segment.control2, segment.to, t));
+            else
+                m_samples.push_back(middle(at, segment.to));
             m_samples.push_back(segment.to);
         } else {
             hasEnded = hasEnded || !m_samples.empty();
@@ -223,12 +232,20 @@ std::optional<RoundFit> Subpath::fitCut() {
     constexpr double kLead = 2; // radii from the centre
     const double turned = std::abs(sampleCurves());
     if (turned < kWhole || turned > kMostRound) return std::nullopt;
-    const auto fit = kasa(m_samples);
+    auto fit = kasa(m_samples);
     const auto isNear = [&](Point p) { return distance(p, fit->centre) <= kLead * fit->radius; };
     if (!fit || !isNear(m_first)) return std::nullopt;
     const bool areNear = std::all_of(m_segments.begin(), m_segments.end(),
                                      [&](const Segment& segment) { return segment.curved || isNear(segment.to); });
-    return areNear ? fit : std::nullopt;
+    if (!areNear) return std::nullopt;
+    if (!m_curved) fit->radius = radiusOfCorners(fit->centre);
+    return fit;
+}
+
+double Subpath::radiusOfCorners(Point centre) const {
+    double sum = 0;
+    for (const Segment& segment : m_segments) sum += distance(segment.to, centre);
+    return sum / static_cast<double>(m_segments.size());
 }
 
 std::optional<ArcPart> Subpath::fitArc() {
@@ -266,11 +283,7 @@ std::optional<RoundFit> Subpath::fitWhole() {
     if (!fit || (!m_closed && !endsMeet(kMaxGap * fit->radius))) return std::nullopt;
     const double share = std::abs(areaOf(m_samples, fit->centre)) / (std::numbers::pi * fit->radius * fit->radius);
     if (share < 0.85 || share > 1.1) return std::nullopt; // a part of a circle, or round it twice
-    if (!m_curved) {
-        double sum = 0;
-        for (const Segment& segment : m_segments) sum += distance(segment.to, fit->centre);
-        fit->radius = sum / static_cast<double>(m_segments.size());
-    }
+    if (!m_curved) fit->radius = radiusOfCorners(fit->centre);
     return fit;
 }
 

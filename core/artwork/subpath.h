@@ -38,9 +38,9 @@ class Subpath {
 
     /// The circle this outline is, within kRoundness, closed and going round once; or the circle that a cutter makes
     /// of it: curves that go round once and some way on, with lines before and after them that lead in or out, no
-    /// farther from its centre than twice its radius (a spoke, an overcut). Else nothing. Least
-    /// squares after Kasa (1976) on points of the curves and on both corners and middles of lines, since the
-    /// corners of any regular polygon lie on a circle. The radius is that of the corners where there are only
+    /// farther from its centre than twice its radius (a spoke, an overcut); or short lines alone that do so. Else
+    /// nothing. Least squares after Kasa (1976) on points of the curves and on both corners and middles of lines, since
+    /// the corners of any regular polygon lie on a circle. The radius is that of the corners where there are only
     /// lines.
     std::optional<RoundFit> fitCircle();
     /// The corners of the outline flattened to a 2000th of each curve's length.
@@ -68,7 +68,9 @@ class Subpath {
     std::optional<RoundFit> fitWhole();
     std::optional<RoundFit> fitCut();
     std::optional<ArcPart> fitArc();
+    bool mayOvercut() const;
     double sampleCurves();
+    double radiusOfCorners(Point centre) const;
 
     bool endsMeet(double reach) const;
     void append(const Segment& segment);

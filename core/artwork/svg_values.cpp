@@ -38,8 +38,8 @@ std::optional<Matrix> makeTransform(std::string_view name, const std::array<doub
     if (name == "rotate" && count == 1) return Matrix::rotation(v[0]);
     if (name == "rotate" && count == 3)
         return Matrix::translation(v[1], v[2]) * Matrix::rotation(v[0]) * Matrix::translation(-v[1], -v[2]);
-    if (name == "skewX" && count == 1) return Matrix{1, 0, std::tan(v[0] * std::numbers::pi / 180), 1, 0, 0};
-    if (name == "skewY" && count == 1) return Matrix{1, std::tan(v[0] * std::numbers::pi / 180), 0, 1, 0, 0};
+    if (name == "skewX" && count == 1) return Matrix{1, 0, std::tan(v[0] * kRadian), 1, 0, 0};
+    if (name == "skewY" && count == 1) return Matrix{1, std::tan(v[0] * kRadian), 0, 1, 0, 0};
     return std::nullopt;
 }
 

@@ -10,7 +10,7 @@
 
 namespace sp::catalogue {
 
-enum class ArtworkFormat { Svg, Dxf };
+enum class ArtworkFormat { Svg, Dxf, Plt };
 
 /// Where the size of one unit of a drawing comes from.
 enum class ScaleOrigin {

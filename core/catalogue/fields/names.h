@@ -58,7 +58,7 @@ inline constexpr std::array<std::string_view, 9> kNames<Step>{"art",  "cut",   "
                                                               "lift", "press", "trim", "pack"};
 
 template<>
-inline constexpr std::array<std::string_view, 2> kNames<ArtworkFormat>{"svg", "dxf"};
+inline constexpr std::array<std::string_view, 3> kNames<ArtworkFormat>{"svg", "dxf", "plt"};
 template<>
 inline constexpr std::array<std::string_view, 3> kNames<ScaleOrigin>{"file", "proposed", "typed"};
 template<>
