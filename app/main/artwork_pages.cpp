@@ -67,7 +67,7 @@ EstimatePage& ArtworkPages::estimatePage() {
     m_stack.addWidget(m_estimate);
     connect(m_estimate, &EstimatePage::fileAsked, this, [this] {
         const auto file = m_prompter.fileToOpen(
-            {tr("Estimate from a shape"), {}, {}, tr("Drawings (*.svg *.dxf *.plt);;All files (*)"), {}});
+            {tr("Estimate from a shape"), {}, {}, tr("Drawings (*.svg *.svgz *.dxf *.plt);;All files (*)"), {}});
         if (file) m_estimate->openFile(*file);
     });
     connect(m_estimate, &EstimatePage::left, this, &ArtworkPages::left);

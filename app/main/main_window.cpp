@@ -482,7 +482,7 @@ void MainWindow::changeEvent(QEvent* event) {
 
 void MainWindow::askForCutFile() {
     const auto file =
-        m_prompter.fileToOpen({tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.dxf *.plt);;All files (*)"), {}});
+        m_prompter.fileToOpen({tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.svgz *.dxf *.plt);;All files (*)"), {}});
     if (file) countFile(*file);
 }
 

@@ -11,28 +11,30 @@ Source sourceOf(artwork::Fault fault) {
     case ZipFile:
         return {QT_TRANSLATE_NOOP("Artwork",
                                   "%1 is a zip file, whatever its name says; unpack it and drop the drawing inside.")};
-    case Compressed:
-        return {QT_TRANSLATE_NOOP("Artwork", "%1 is compressed; save it as plain SVG, not SVGZ, and drop that.")};
     case Bitmap:
-        return {QT_TRANSLATE_NOOP(
-            "Artwork", "%1 is a bitmap, and a bitmap cannot be counted; ask for the drawing as SVG or DXF.")};
-    case PhotoOrBitmap:
-        return {QT_TRANSLATE_NOOP(
-            "Artwork", "%1 is a photo or bitmap, and a bitmap cannot be counted; ask for the drawing as SVG or DXF.")};
-    case BitmapOrSound:
-        return {QT_TRANSLATE_NOOP(
-            "Artwork", "%1 is a bitmap or a sound, and neither can be counted; ask for the drawing as SVG or DXF.")};
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is a bitmap (%2), and a bitmap cannot be counted; ask for the drawing as "
+                                  "SVG, DXF or PLT.")};
     case Pdf:
         return {QT_TRANSLATE_NOOP("Artwork",
                                   "%1 is a PDF; open it in a drawing program, save the artwork as SVG and drop that.")};
     case PostScriptFile:
-        return {QT_TRANSLATE_NOOP(
-            "Artwork", "%1 is PostScript; open it in a drawing program, save the artwork as SVG and drop that.")};
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is PostScript (EPS); open it in a drawing program, save the artwork as "
+                                  "SVG and drop that.")};
     case BinaryDxf: return {QT_TRANSLATE_NOOP("Artwork", "%1 is a binary DXF; save it as ASCII DXF and drop that.")};
     case Dwg: return {QT_TRANSLATE_NOOP("Artwork", "%1 is a DWG drawing; save it as ASCII DXF and drop that.")};
+    case Metafile:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is a metafile (%2); open it in a drawing program, save the artwork as SVG "
+                                  "and drop that.")};
+    case ProgramsOwnFile:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is in a form that only the program which made it reads; open it there, "
+                                  "save the artwork as SVG and drop that.")};
     case NoDrawing:
-        return {
-            QT_TRANSLATE_NOOP("Artwork", "%1 is none of SVG, DXF and PLT; save the artwork as one of these and drop that.")};
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 is none of SVG, DXF and PLT; save the artwork as one of these and drop that.")};
     case NotSvg:
         return {
             QT_TRANSLATE_NOOP("Artwork", "%1 is not an SVG drawing; save the artwork as SVG or DXF and drop that.")};
@@ -42,6 +44,13 @@ Source sourceOf(artwork::Fault fault) {
     case Garbled:
         return {QT_TRANSLATE_NOOP("Artwork",
                                   "%1 breaks off or is garbled at byte %2; save it again from the drawing program.")};
+    case GarbledPack:
+        return {QT_TRANSLATE_NOOP("Artwork", "%1 is compressed, and breaks off or is garbled; save it again from the "
+                                             "drawing program.")};
+    case UnpacksTooLarge:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "%1 unpacks to more than %2 MB, which is too large to be one design; split it "
+                                  "into parts and count each.")};
     case FileTooLarge:
         return {QT_TRANSLATE_NOOP("Artwork",
                                   "%1 is too large to be one design (%2 MB); split it into parts and count each.")};

@@ -2,36 +2,19 @@
 #include "core/artwork/artwork_file.h"
 
 #include "core/artwork/dxf_reader.h"
+#include "core/artwork/foreign_kinds.h"
 #include "core/artwork/messages.h"
 #include "core/artwork/plt_reader.h"
 #include "core/artwork/plt_script.h"
 #include "core/artwork/scanner.h"
 #include "core/artwork/svg_reader.h"
+#include "core/artwork/unpack.h"
 
 namespace sp::artwork {
 
 namespace {
 
 using namespace std::string_view_literals;
-
-struct Magic {
-    std::string_view bytes;
-    Fault fault;
-};
-
-constexpr Magic kForeign[] = {
-    {"PK\3\4"sv, Fault::ZipFile},
-    {"\x1f\x8b"sv, Fault::Compressed},
-    {"\x89PNG"sv, Fault::Bitmap},
-    {"\xff\xd8\xff"sv, Fault::PhotoOrBitmap},
-    {"GIF8"sv, Fault::Bitmap},
-    {"BM"sv, Fault::Bitmap},
-    {"RIFF"sv, Fault::BitmapOrSound},
-    {"%PDF"sv, Fault::Pdf},
-    {"%!PS"sv, Fault::PostScriptFile},
-    {"AutoCAD Binary DXF"sv, Fault::BinaryDxf},
-    {"AC10"sv, Fault::Dwg},
-};
 
 /// The first code of a DXF is 0 (SECTION) or 999 (a remark).
 bool looksLikeDxf(std::string_view text) {
@@ -41,16 +24,15 @@ bool looksLikeDxf(std::string_view text) {
     return code == "0" || code == "999";
 }
 
-} // namespace
-
-base::Result<Drawing> readArtwork(std::string bytes, std::string_view fileName) {
-    const std::string name = cleanText(fileName);
+base::Result<Drawing> readUnpacked(std::string bytes, const std::string& name) {
     std::string_view start = bytes;
     if (start.starts_with("\xef\xbb\xbf")) start.remove_prefix(3);
     while (!start.empty() && isSpace(start.front())) start.remove_prefix(1);
     if (start.empty()) return base::fail(Fault::EmptyFile, name, name);
-    for (const Magic& magic : kForeign)
-        if (start.starts_with(magic.bytes)) return base::fail(magic.fault, name, name);
+    if (const auto foreign = foreignKindOf(start)) {
+        if (foreign->name.empty()) return base::fail(foreign->fault, name, name);
+        return base::fail(foreign->fault, name, name, foreign->name);
+    }
     if (bytes.size() > Limits{}.bytes) return base::fail(Fault::FileTooLarge, name, name, bytes.size() / 1'000'000);
     if (looksLikeDxf(start)) return readDxf(start, name);
     if (looksLikePlt(start)) return readPlt(start, name);
@@ -58,6 +40,17 @@ base::Result<Drawing> readArtwork(std::string bytes, std::string_view fileName) 
                         start.starts_with("<\0"sv) || start.starts_with("\0\0"sv);
     if (start.front() == '<' || isWide) return readSvg(std::move(bytes), name);
     return base::fail(Fault::NoDrawing, name, name);
+}
+
+} // namespace
+
+base::Result<Drawing> readArtwork(std::string bytes, std::string_view fileName) {
+    const std::string name = cleanText(fileName);
+    if (!isGzip(bytes)) return readUnpacked(std::move(bytes), name);
+    auto unpacked = unpackGzip(bytes, Limits{}.bytes, name);
+    if (!unpacked) return base::fail(std::move(unpacked.error()));
+    bytes = {};
+    return readUnpacked(std::move(*unpacked), name);
 }
 
 } // namespace sp::artwork

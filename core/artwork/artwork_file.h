@@ -9,8 +9,9 @@
 namespace sp::artwork {
 
 /// Reads the bytes of a customer's file, SVG, DXF or PLT by what is in it, never by its name.
-/// Errors: those of readSvg, readDxf and readPlt; Missing (an empty file); Foreign (something else, named where it can
-/// be: a bitmap, a zip, a compressed SVG, a PDF).
+/// What gzip packed, such as an SVGZ, is unpacked first.
+/// Errors: those of readSvg, readDxf, readPlt and unpackGzip; Missing (an empty file); Foreign (something else, named
+/// where it is known: foreign_kinds.h).
 base::Result<Drawing> readArtwork(std::string bytes, std::string_view fileName);
 
 } // namespace sp::artwork

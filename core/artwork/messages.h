@@ -8,19 +8,20 @@ namespace sp::artwork {
 #define SP_ARTWORK_FAULTS(X)                                                                                           \
     X(EmptyFile, Missing)                                                                                              \
     X(ZipFile, Foreign)                                                                                                \
-    X(Compressed, Foreign)                                                                                             \
     X(Bitmap, Foreign)                                                                                                 \
-    X(PhotoOrBitmap, Foreign)                                                                                          \
-    X(BitmapOrSound, Foreign)                                                                                          \
     X(Pdf, Foreign)                                                                                                    \
     X(PostScriptFile, Foreign)                                                                                         \
     X(BinaryDxf, Foreign)                                                                                              \
     X(Dwg, Foreign)                                                                                                    \
+    X(Metafile, Foreign)                                                                                               \
+    X(ProgramsOwnFile, Foreign)                                                                                        \
     X(NoDrawing, Foreign)                                                                                              \
     X(NotSvg, Foreign)                                                                                                 \
     X(GarbledSvg, Damaged)                                                                                             \
     X(Garbled, Damaged)                                                                                                \
+    X(GarbledPack, Damaged)                                                                                            \
     X(FileTooLarge, TooLarge)                                                                                          \
+    X(UnpacksTooLarge, TooLarge)                                                                                       \
     X(TooManyOutlines, TooLarge)                                                                                       \
     X(TooManyCorners, TooLarge)                                                                                        \
     X(TooManyRepeats, TooLarge)                                                                                        \
