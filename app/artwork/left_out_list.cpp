@@ -40,7 +40,7 @@ void LeftOutList::load(const ArtworkPresenter& presenter) {
     }
     addHeading(tr("Left out"));
     for (const auto& [reason, number] : presenter.leftOut())
-        add(words::sentence(reason), number, classificationOf(reason));
+        add(words::sentence(leftOutBecause(reason, number)), number, classificationOf(reason));
     if (presenter.leftOut().empty())
         m_grid->cells()->addWidget(new desk::TextLabel(tr("Nothing: every outline is a stone."), desk::TextSize::Small,
                                                        desk::Role::Muted, desk::Weight::Plain, m_grid->body()),

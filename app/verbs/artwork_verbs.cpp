@@ -2,6 +2,7 @@
 #include "app/artwork/file_bytes.h"
 #include "app/verbs/count_verb.h"
 #include "app/verbs/estimate_verb.h"
+#include "app/verbs/size_words.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/words.h"
 
@@ -50,7 +51,7 @@ Outcome countVerb(const Arguments& arguments, const Helpers&) {
     if (!scale) return refused(scale.error());
     request.scale = *scale;
     if (const auto text = arguments.value("--hole-allowance")) {
-        const auto allowance = units::parseLength(*text, units::LengthUnit::Millimetre);
+        const auto allowance = parseStatedLength(*text);
         if (!allowance) return refused(allowance.error());
         request.holeAllowance = *allowance;
     }
@@ -66,11 +67,11 @@ namespace {
 base::Result<EstimateOrder> estimateOrderFrom(const Arguments& arguments) {
     EstimateOrder order;
     order.stone = arguments.of("--stone");
-    const auto pitch = units::parseLength(arguments.of("--pitch"), units::LengthUnit::Millimetre);
+    const auto pitch = parseStatedLength(arguments.of("--pitch"));
     if (!pitch) return base::fail(pitch.error());
     order.pitch = *pitch;
     if (const auto inset = arguments.value("--inset")) {
-        const auto edge = units::parseLength(*inset, units::LengthUnit::Millimetre);
+        const auto edge = parseStatedLength(*inset);
         if (!edge) return base::fail(edge.error());
         order.edge = *edge;
     }
@@ -89,7 +90,7 @@ base::Result<Json> estimateLettering(const Arguments& arguments, const Helpers& 
             return words::fail(
                 base::Code::Missing, option,
                 QT_TRANSLATE_NOOP("App", "Lettering needs --font and --height beside --text; %1 is missing."), option);
-    const auto height = units::parseLength(arguments.of("--height"), units::LengthUnit::Millimetre);
+    const auto height = parseStatedLength(arguments.of("--height"));
     if (!height) return base::fail(height.error());
     order.name = arguments.of("--text");
     const auto shapes = helpers.outlines({order.name, arguments.of("--font"), *height});

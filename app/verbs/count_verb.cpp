@@ -29,7 +29,8 @@ Json stonesJson(const artwork::Counted& counted, std::span<const artwork::StoneS
 
 Json leftOutJson(const artwork::LeftOut& leftOut) {
     Json list = Json::array();
-    for (const auto& [reason, count] : leftOut) list.push_back({{"reason", words::text(reason)}, {"count", count}});
+    for (const auto& [reason, count] : leftOut)
+        list.push_back({{"reason", words::text(artwork::leftOutBecause(reason, count))}, {"count", count}});
     return list;
 }
 

@@ -23,6 +23,23 @@ std::string_view nameOf(artwork::StoneStyle style) {
     return "fill";
 }
 
+base::Result<Json> noSuchSize(const EstimateOrder& order) {
+    const auto beside = artwork::sizesBeside(order.stone, order.sizes);
+    if (beside.size() == 2)
+        return words::fail(base::Code::NotFound, order.stone,
+                           QT_TRANSLATE_NOOP("App", "There is no stone size %1; the next to it are %2 and %3."),
+                           order.stone, order.sizes[beside[0]].name, order.sizes[beside[1]].name);
+    if (beside.size() == 1)
+        return words::fail(base::Code::NotFound, order.stone,
+                           QT_TRANSLATE_NOOP("App", "There is no stone size %1; the next to it is %2."), order.stone,
+                           order.sizes[beside[0]].name);
+    std::string names;
+    for (const auto& known : order.sizes) names += (names.empty() ? "" : ", ") + known.name;
+    return words::fail(base::Code::NotFound, order.stone,
+                       QT_TRANSLATE_NOOP("App", "There is no stone size %1; take one of these: %2."), order.stone,
+                       names);
+}
+
 double hundredths(double value) { return std::round(value * 100) / 100; }
 
 } // namespace
@@ -37,11 +54,7 @@ base::Result<artwork::StoneStyle> parseStyle(std::string_view text) {
 
 base::Result<Json> estimateShapes(std::span<const artwork::Shape> shapes, const EstimateOrder& order) {
     const auto size = artwork::sizeNamed(order.stone, order.sizes);
-    if (!size)
-        return words::fail(
-            base::Code::NotFound, order.stone,
-            QT_TRANSLATE_NOOP("App", "There is no stone size %1; take one of the shop's table, such as %2."),
-            order.stone, order.sizes.empty() ? "SS10" : order.sizes.front().name);
+    if (!size) return noSuchSize(order);
     const artwork::StoneSize& stone = order.sizes[*size];
     const auto estimate =
         artwork::estimateStones(shapes, {stone.middle(), order.pitch, order.edge, order.style}, order.name);

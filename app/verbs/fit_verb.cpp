@@ -15,7 +15,7 @@ Outcome fitVerb(const Arguments& arguments, const Helpers&) {
     for (const auto& [option, length] : {std::pair{"--margin", &rules.margin}, std::pair{"--gap", &rules.gap}}) {
         const auto text = arguments.value(option);
         if (!text) continue;
-        const auto read = units::parseLength(*text, sheet->unit);
+        const auto read = parseStatedLength(*text);
         if (!read) return refused(read.error());
         *length = *read;
     }

@@ -161,10 +161,9 @@ units::Length ProblemObject::length(std::string_view key) {
         throwError(Code::Invalid, place(key),
                    QT_TRANSLATE_NOOP("App", "%1 must be a length in quotes, as in \"0.25in\"."));
     const auto text = json.get<std::string>();
-    if (text.find_first_not_of("0123456789. ") == std::string::npos &&
-        text.find_first_of("123456789") != std::string::npos)
+    if (saysNoUnit(text))
         throwError(Code::Invalid, place(key), QT_TRANSLATE_NOOP("App", "%1 says no unit: write it as 0.25in or 6mm."));
-    const auto read = units::parseLength(text, units::LengthUnit::Inch);
+    const auto read = parseStatedLength(text);
     if (!read) throw ProblemError{read.error()};
     return *read;
 }

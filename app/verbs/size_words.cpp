@@ -47,4 +47,16 @@ base::Result<Size> parseSize(std::string_view text) {
     return Size{*first, *second, rightUnit.value_or(leftUnit.value_or(units::LengthUnit::Inch))};
 }
 
+bool saysNoUnit(std::string_view length) {
+    return length.find_first_not_of("0123456789.,+-*/() ") == std::string_view::npos &&
+           length.find_first_of("123456789") != std::string_view::npos;
+}
+
+base::Result<units::Length> parseStatedLength(std::string_view text) {
+    if (saysNoUnit(text))
+        return words::fail(base::Code::Invalid, std::string(text),
+                           QT_TRANSLATE_NOOP("App", "“%1” says no unit; write it as 0.25in or 6mm."), text);
+    return units::parseLength(text, units::LengthUnit::Millimetre);
+}
+
 } // namespace sp::verbs

@@ -19,4 +19,11 @@ struct Size {
 /// Errors: Invalid when there are not two sides or no unit at all; what parseLength refuses.
 base::Result<Size> parseSize(std::string_view text);
 
+/// Whether a length is nothing but numbers, and not zero.
+bool saysNoUnit(std::string_view length);
+
+/// Reads "0.25in", "6mm", "1/4 in", "0": a length of a verb or a problem file says its unit, none is guessed.
+/// Errors: Invalid where it says none; what parseLength refuses.
+base::Result<units::Length> parseStatedLength(std::string_view text);
+
 } // namespace sp::verbs

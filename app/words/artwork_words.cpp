@@ -118,36 +118,57 @@ Source sourceOf(artwork::Note note) {
     switch (note) {
     case EntityNotRead: return {QT_TRANSLATE_NOOP("Artwork", "%1 not read")};
     case BeyondAllMeasure: return {QT_TRANSLATE_NOOP("Artwork", "beyond all measure")};
-    case BitmapInside: return {QT_TRANSLATE_NOOP("Artwork", "bitmap")};
-    case CopyInsideItself: return {QT_TRANSLATE_NOOP("Artwork", "copy of a part inside itself")};
-    case CopyOfNothing: return {QT_TRANSLATE_NOOP("Artwork", "copy of a part that is not in the file")};
-    case CutLine: return {QT_TRANSLATE_NOOP("Artwork", "cut line or large shape")};
+    case BitmapInside: return {QT_TRANSLATE_N_NOOP("Artwork", "bitmaps"), "bitmap"};
+    case CopyInsideItself:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "copies of a part inside itself"), "copy of a part inside itself"};
+    case CopyOfNothing:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "copies of a part that is not in the file"),
+                "copy of a part that is not in the file"};
+    case CutLine: return {QT_TRANSLATE_N_NOOP("Artwork", "cut lines or large shapes"), "cut line or large shape"};
+    case DottedLine:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "dotted lines, their dots not counted"),
+                "dotted line, its dots not counted"};
     case DrawnTwice: return {QT_TRANSLATE_NOOP("Artwork", "drawn twice")};
-    case Ellipse: return {QT_TRANSLATE_NOOP("Artwork", "ellipse")};
-    case EmbeddedPage: return {QT_TRANSLATE_NOOP("Artwork", "embedded page, not a drawing")};
-    case FaultyEntity: return {QT_TRANSLATE_NOOP("Artwork", "entity with a mistake in it")};
+    case Ellipse: return {QT_TRANSLATE_N_NOOP("Artwork", "ellipses"), "ellipse"};
+    case EmbeddedPage:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "embedded pages, not drawings"), "embedded page, not a drawing"};
+    case FaultyEntity:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "entities with a mistake in them"), "entity with a mistake in it"};
     case Hidden: return {QT_TRANSLATE_NOOP("Artwork", "hidden")};
-    case Mesh: return {QT_TRANSLATE_NOOP("Artwork", "mesh, not an outline")};
+    case MarkersOnALine:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "lines with markers, the markers not counted"),
+                "line with markers, the markers not counted"};
+    case Mesh: return {QT_TRANSLATE_N_NOOP("Artwork", "meshes, not outlines"), "mesh, not an outline"};
     case NotPainted: return {QT_TRANSLATE_NOOP("Artwork", "not painted")};
     case NotRound: return {QT_TRANSLATE_NOOP("Artwork", "not round")};
     case OnThePaperSheet: return {QT_TRANSLATE_NOOP("Artwork", "on the paper sheet, not in the drawing")};
-    case OpenLine: return {QT_TRANSLATE_NOOP("Artwork", "open line")};
-    case OtherEntities: return {QT_TRANSLATE_NOOP("Artwork", "other entities not read")};
-    case OtherElements: return {QT_TRANSLATE_NOOP("Artwork", "other unknown elements")};
-    case PartOfAnotherFile: return {QT_TRANSLATE_NOOP("Artwork", "part of another file, not opened")};
-    case PointWithoutSize: return {QT_TRANSLATE_NOOP("Artwork", "point without a size")};
-    case Ring: return {QT_TRANSLATE_NOOP("Artwork", "ring of another disc")};
-    case LineAroundStones: return {QT_TRANSLATE_NOOP("Artwork", "round line around stones")};
-    case Script: return {QT_TRANSLATE_NOOP("Artwork", "script, never run")};
-    case FaultyShape: return {QT_TRANSLATE_NOOP("Artwork", "shape with a mistake in it, read as far as it goes")};
-    case PlaceNotRead: return {QT_TRANSLATE_NOOP("Artwork", "disc whose place or size cannot be read")};
-    case SplineNotRead: return {QT_TRANSLATE_NOOP("Artwork", "spline not read")};
-    case Stone: return {QT_TRANSLATE_NOOP("Artwork", "stone")};
-    case Text: return {QT_TRANSLATE_NOOP("Artwork", "text not turned to outlines")};
+    case OpenLine: return {QT_TRANSLATE_N_NOOP("Artwork", "open lines"), "open line"};
+    case OtherEntities: return {QT_TRANSLATE_N_NOOP("Artwork", "other entities not read"), "other entity not read"};
+    case OtherElements: return {QT_TRANSLATE_N_NOOP("Artwork", "other unknown elements"), "other unknown element"};
+    case PartOfAnotherFile:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "parts of another file, not opened"),
+                "part of another file, not opened"};
+    case PatternInside:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "shapes filled with a pattern, what it shows not counted"),
+                "shape filled with a pattern, what it shows not counted"};
+    case PointWithoutSize: return {QT_TRANSLATE_N_NOOP("Artwork", "points without a size"), "point without a size"};
+    case Ring: return {QT_TRANSLATE_N_NOOP("Artwork", "rings of other discs"), "ring of another disc"};
+    case LineAroundStones:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "round lines around stones"), "round line around stones"};
+    case Script: return {QT_TRANSLATE_N_NOOP("Artwork", "scripts, never run"), "script, never run"};
+    case FaultyShape:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "shapes with a mistake in them, read as far as they go"),
+                "shape with a mistake in it, read as far as it goes"};
+    case PlaceNotRead:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "discs whose place or size cannot be read"),
+                "disc whose place or size cannot be read"};
+    case SplineNotRead: return {QT_TRANSLATE_N_NOOP("Artwork", "splines not read"), "spline not read"};
+    case Stone: return {QT_TRANSLATE_N_NOOP("Artwork", "stones"), "stone"};
+    case Text: return {QT_TRANSLATE_N_NOOP("Artwork", "texts not turned to outlines"), "text not turned to outlines"};
     case Tilted: return {QT_TRANSLATE_NOOP("Artwork", "tilted out of the plane")};
     case TooLarge: return {QT_TRANSLATE_NOOP("Artwork", "too large")};
     case TooSmall: return {QT_TRANSLATE_NOOP("Artwork", "too small")};
-    case UnknownElement: return {QT_TRANSLATE_NOOP("Artwork", "unknown element %1")};
+    case UnknownElement: return {QT_TRANSLATE_N_NOOP("Artwork", "unknown elements %1"), "unknown element %1"};
     case NoOutlines: return {QT_TRANSLATE_NOOP("Artwork", "it has no outlines at all")};
     case OutlinesThereAre: return {QT_TRANSLATE_NOOP("Artwork", "what it has: %1")};
     case CountOf: return {QT_TRANSLATE_NOOP("Artwork", "%1 %2")};
@@ -157,6 +178,24 @@ Source sourceOf(artwork::Note note) {
         return {QT_TRANSLATE_NOOP("Artwork", "A bitmap cannot be counted; place stones over it as circles.")};
     case DrawStonesAsCircles:
         return {QT_TRANSLATE_NOOP("Artwork", "Draw its stones as circles, or estimate from its shape instead.")};
+    case TurnDotsIntoOutlines:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "The dots of a dotted line are no outlines; turn its stroke into outlines, so "
+                                  "that each dot is a circle, and save it again.")};
+    case TurnPatternsIntoOutlines:
+        return {QT_TRANSLATE_NOOP("Artwork", "What a pattern shows has no outlines of its own; expand the pattern into "
+                                             "single objects and save it again.")};
+    case TurnMarkersIntoOutlines:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "Markers on a line are no outlines; turn them into objects of their own and "
+                                  "save it again.")};
+    case DrawCirclesOnPoints:
+        return {QT_TRANSLATE_NOOP("Artwork",
+                                  "A point has no size; draw a circle as large as its stone on each point and "
+                                  "save it again.")};
+    case ExplodeHatches:
+        return {QT_TRANSLATE_NOOP("Artwork", "A hatch has no outlines of its own; explode it, or draw the outline it "
+                                             "fills, and save it again.")};
     case SaveAtTrueSize:
         return {QT_TRANSLATE_NOOP("Artwork", "Its discs are %1 to %2 mm across, stones %3 to %4 mm; save it at its "
                                              "true size, or estimate from its shape instead.")};

@@ -5,6 +5,7 @@
 #include "core/units/date.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace sp::words {
 
@@ -46,6 +47,26 @@ QString exactly(std::int64_t amount, int decimals) {
     return isNegative ? QLatin1Char('-') + text : text;
 }
 
+/// Three digits that mean something, never as a power of ten: "2,000,000,000", "1,230", "2.86", "0.00012".
+QString threeDigits(double number) {
+    constexpr int kDigits = 3;
+    constexpr int kMostDecimals = 12;
+    if (!std::isfinite(number) || number == 0) return QString::number(number);
+    const int power = static_cast<int>(std::floor(std::log10(std::abs(number))));
+    if (power >= kDigits) {
+        const double unit = std::pow(10, power + 1 - kDigits);
+        number = std::round(number / unit) * unit;
+    }
+    QString text = QString::number(number, 'f', std::clamp(kDigits - 1 - power, 0, kMostDecimals));
+    if (text.contains(QLatin1Char('.'))) {
+        while (text.endsWith(QLatin1Char('0'))) text.chop(1);
+        if (text.endsWith(QLatin1Char('.'))) text.chop(1);
+        return text;
+    }
+    for (qsizetype at = text.size() - 3; at > 0 && text[at - 1].isDigit(); at -= 3) text.insert(at, QLatin1Char(','));
+    return text;
+}
+
 double millimetres(std::int64_t nanometres) { return static_cast<double>(nanometres) / 1e6; }
 double inches(std::int64_t nanometres) { return millimetres(nanometres) / 25.4; }
 
@@ -53,8 +74,7 @@ struct Write {
     QString operator()(const std::string& text) const { return QString::fromStdString(text); }
     QString operator()(std::int64_t count) const { return QString::number(count); }
     QString operator()(const base::Real& real) const {
-        return real.decimals < 0 ? QString::number(real.number, 'g', 3)
-                                 : QString::number(real.number, 'f', real.decimals);
+        return real.decimals < 0 ? threeDigits(real.number) : QString::number(real.number, 'f', real.decimals);
     }
     QString operator()(const base::Quantity& quantity) const {
         switch (quantity.unit) {
@@ -159,9 +179,9 @@ QString sentence(const base::Message& message) {
     const Source source = sourceOf(message.id);
     if (source.text == nullptr) return {};
     const auto* context = contextOf(message.id.room);
-    const auto* count = source.one == nullptr ? nullptr : countIn(message.values);
-    return filled(count == nullptr ? QCoreApplication::translate(context, source.text)
-                                   : counted(context, source.text, source.one, *count),
+    const auto* count = countIn(message.values); // a name that stands alone is of one thing
+    return filled(source.one == nullptr ? QCoreApplication::translate(context, source.text)
+                                        : counted(context, source.text, source.one, count == nullptr ? 1 : *count),
                   message.values);
 }
 

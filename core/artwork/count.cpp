@@ -394,10 +394,20 @@ class StoneCounter {
     std::array<std::size_t, 10> m_classCounts{};
 };
 
+} // namespace
+
+base::Message leftOutBecause(base::Message reason, std::size_t count) {
+    reason.values.push_back(base::asValue(count));
+    return reason;
+}
+
+namespace {
+
 base::Message whatThereWas(const LeftOut& leftOut) {
     if (leftOut.empty()) return base::say(Note::NoOutlines);
     std::vector<base::Message> counts;
-    for (const auto& [reason, count] : leftOut) counts.push_back(base::say(Note::CountOf, count, reason));
+    for (const auto& [reason, count] : leftOut)
+        counts.push_back(base::say(Note::CountOf, count, leftOutBecause(reason, count)));
     return base::say(Note::OutlinesThereAre, counts);
 }
 
@@ -405,6 +415,10 @@ base::Message whatThereWas(const LeftOut& leftOut) {
 base::Message whatToDo(const Drawing& drawing, const Counted& counted, const CountOptions& options) {
     if (counted.leftOut.contains(base::say(Note::Text))) return base::say(Note::TurnTextIntoOutlines);
     if (counted.leftOut.contains(base::say(Note::BitmapInside))) return base::say(Note::PlaceStonesOverBitmap);
+    for (const Note advice : {Note::TurnDotsIntoOutlines, Note::TurnPatternsIntoOutlines, Note::TurnMarkersIntoOutlines,
+                              Note::DrawCirclesOnPoints, Note::ExplodeHatches})
+        if (std::find(drawing.warnings.begin(), drawing.warnings.end(), base::say(advice)) != drawing.warnings.end())
+            return base::say(advice);
     double least = std::numeric_limits<double>::infinity(), most = 0;
     for (const auto& disc : drawing.discs) {
         const double diameter = 2 * disc.radius * options.millimetresPerUnit;

@@ -34,6 +34,9 @@ enum class Classification : std::uint8_t {
 };
 Note noteOf(Classification classification);
 
+/// Why so many were left out, with their number for the plural.
+base::Message leftOutBecause(base::Message reason, std::size_t count);
+
 struct Stone {
     Point centre;            ///< millimetres, in the axes of the drawing
     double diameter = 0;     ///< millimetres, as drawn

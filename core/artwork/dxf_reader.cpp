@@ -219,9 +219,14 @@ class DxfReader {
     }
 
     void leaveOther(std::string_view type) {
-        static constexpr std::string_view kSilent[] = {"SEQEND", "VIEWPORT", "ATTRIB", "POINT"};
+        static constexpr std::string_view kSilent[] = {"SEQEND", "VIEWPORT", "ATTRIB"};
         if (std::find(std::begin(kSilent), std::end(kSilent), type) != std::end(kSilent)) return;
         if (type == "TEXT" || type == "MTEXT" || type == "ATTDEF") return m_builder.reject(Note::Text);
+        if (type == "POINT") {
+            m_builder.warn(base::say(Note::DrawCirclesOnPoints));
+            return m_builder.reject(Note::PointWithoutSize);
+        }
+        if (type == "HATCH") m_builder.warn(base::say(Note::ExplodeHatches));
         if (type == "IMAGE" || type == "OLE2FRAME") return m_builder.reject(Note::BitmapInside);
         static constexpr std::string_view kKnown[] = {"HATCH",  "SOLID", "TRACE",  "3DFACE", "DIMENSION",
                                                       "LEADER", "MLINE", "REGION", "MESH",   "3DSOLID",

@@ -52,11 +52,13 @@ namespace sp::artwork {
     X(CopyInsideItself)                                                                                                \
     X(CopyOfNothing)                                                                                                   \
     X(CutLine)                                                                                                         \
+    X(DottedLine)                                                                                                      \
     X(DrawnTwice)                                                                                                      \
     X(Ellipse)                                                                                                         \
     X(EmbeddedPage)                                                                                                    \
     X(FaultyEntity)                                                                                                    \
     X(Hidden)                                                                                                          \
+    X(MarkersOnALine)                                                                                                  \
     X(Mesh)                                                                                                            \
     X(NotPainted)                                                                                                      \
     X(NotRound)                                                                                                        \
@@ -65,6 +67,7 @@ namespace sp::artwork {
     X(OtherEntities)                                                                                                   \
     X(OtherElements)                                                                                                   \
     X(PartOfAnotherFile)                                                                                               \
+    X(PatternInside)                                                                                                   \
     X(PointWithoutSize)                                                                                                \
     X(Ring)                                                                                                            \
     X(LineAroundStones)                                                                                                \
@@ -84,6 +87,11 @@ namespace sp::artwork {
     X(TurnTextIntoOutlines)                                                                                            \
     X(PlaceStonesOverBitmap)                                                                                           \
     X(DrawStonesAsCircles)                                                                                             \
+    X(TurnDotsIntoOutlines)                                                                                            \
+    X(TurnPatternsIntoOutlines)                                                                                        \
+    X(TurnMarkersIntoOutlines)                                                                                         \
+    X(DrawCirclesOnPoints)                                                                                             \
+    X(ExplodeHatches)                                                                                                  \
     X(SaveAtTrueSize)                                                                                                  \
     X(StyleRulesNotRead)                                                                                               \
     X(StyleSheetElsewhere)                                                                                             \

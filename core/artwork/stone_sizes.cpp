@@ -41,6 +41,46 @@ std::optional<std::size_t> sizeOfHole(double diameterMm, double allowanceMm, std
     return best;
 }
 
+namespace {
+
+/// "SS10" is "ss" and 10.
+struct SizeName {
+    std::string letters;
+    double number = 0;
+};
+std::optional<SizeName> partsOf(std::string_view name) {
+    name = trimmed(name);
+    SizeName parts;
+    while (!name.empty() && isLetter(name.front())) {
+        parts.letters.push_back(lower(name.front()));
+        name.remove_prefix(1);
+    }
+    const auto number = numberFrom(name);
+    if (!number) return std::nullopt;
+    parts.number = *number;
+    return parts;
+}
+
+} // namespace
+
+std::vector<std::size_t> sizesBeside(std::string_view name, std::span<const StoneSize> sizes) {
+    const auto asked = partsOf(name);
+    if (!asked) return {};
+    std::optional<std::size_t> below, above;
+    std::vector<double> numbers(sizes.size());
+    for (std::size_t i = 0; i < sizes.size(); ++i) {
+        const auto own = partsOf(sizes[i].name);
+        if (!own || (!asked->letters.empty() && own->letters != asked->letters)) continue;
+        numbers[i] = own->number;
+        if (own->number <= asked->number && (!below || numbers[*below] < own->number)) below = i;
+        if (own->number >= asked->number && (!above || numbers[*above] > own->number)) above = i;
+    }
+    std::vector<std::size_t> beside;
+    if (below) beside.push_back(*below);
+    if (above && above != below) beside.push_back(*above);
+    return beside;
+}
+
 std::optional<std::size_t> sizeNamed(std::string_view name, std::span<const StoneSize> sizes) {
     const auto same = [name](const StoneSize& size) {
         return std::equal(name.begin(), name.end(), size.name.begin(), size.name.end(),

@@ -7,6 +7,8 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace sp::artwork {
 
@@ -33,6 +35,10 @@ inline constexpr double kSizeSlackMm = 0.02;
 /// Index of the size whose stones drop into a hole of `diameterMm` cut `allowanceMm` larger than they are;
 /// where two ranges hold it, the one whose middle is nearer. Nothing when none does.
 std::optional<std::size_t> sizeOfHole(double diameterMm, double allowanceMm, std::span<const StoneSize> sizes);
+
+/// The sizes whose numbers are next below and above that of a name none has, as SS10 and SS12 for "SS11": indices, the
+/// smaller first; none where the name has no number or letters of its own.
+std::vector<std::size_t> sizesBeside(std::string_view name, std::span<const StoneSize> sizes);
 
 /// The size of this name, in any case ("ss10").
 std::optional<std::size_t> sizeNamed(std::string_view name, std::span<const StoneSize> sizes);

@@ -33,9 +33,16 @@ enum class Property : std::uint8_t {
     Radius,
     RadiusX,
     RadiusY,
+    Dashes,
+    LineCap,
+    LineWidth,
+    Marker,
+    MarkerStart,
+    MarkerMiddle,
+    MarkerEnd,
     OtherMove ///< a property that moves things and is not followed
 };
-inline constexpr std::size_t kProperties = 17;
+inline constexpr std::size_t kProperties = 24;
 
 /// The property of this name (lower case), or false.
 bool propertyFrom(std::string_view name, Property& property);

@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <set>
 #include <unordered_map>
 
@@ -32,6 +33,10 @@ struct State {
     bool visible = true;
     bool shown = true; ///< no display:none and no opacity 0 from here outwards
     bool clipped = false;
+    std::string_view dashes; ///< as written; a text of the document or of the sheet
+    double lineWidth = 1;
+    bool roundCaps = false;
+    bool hasMarkers = false;
     std::uint32_t layer = 0;
     bool layerIsNamed = false; ///< by a layer group, which a plain group inside does not change
     bool hasLayer = false;
@@ -260,8 +265,54 @@ class SvgReader {
             if (const auto opacity = numberFrom(text); opacity && *opacity <= 0) state.shown = false;
         if (const auto text = value(Property::FillRule); !text.empty() && text != "inherit")
             state.evenOdd = text == "evenodd";
+        applyStroke(state);
         for (const Property property : {Property::ClipPath, Property::Mask})
             if (const auto text = value(property); text.starts_with("url")) state.clipped = true;
+    }
+
+    void applyStroke(State& state) {
+        const auto value = [this](Property property) { return m_values[static_cast<std::size_t>(property)]; };
+        if (const auto text = value(Property::Dashes); !text.empty() && text != "inherit") state.dashes = text;
+        if (const auto text = value(Property::LineCap); !text.empty() && text != "inherit")
+            state.roundCaps = text == "round";
+        if (const auto width = parseSvgLength(value(Property::LineWidth)))
+            state.lineWidth = width->pixels(std::hypot(state.viewWidth, state.viewHeight) / std::numbers::sqrt2);
+        for (const Property property :
+             {Property::Marker, Property::MarkerStart, Property::MarkerMiddle, Property::MarkerEnd})
+            if (const auto text = value(property); !text.empty() && text != "inherit")
+                state.hasMarkers = text.starts_with("url");
+    }
+
+    /// Whether the stroke is a row of dots: round ends, and dashes hardly longer than nothing.
+    static bool isDotted(const State& state) {
+        constexpr double kHardly = 0.1; // of the width, which a dash adds to at both ends
+        if (state.stroke.kind == SvgPaint::Kind::None || !state.roundCaps || !(state.lineWidth > 0)) return false;
+        Scanner scanner(state.dashes);
+        bool isDash = true;
+        bool hasGap = false;
+        bool hasDot = false;
+        double number = 0;
+        for (; scanner.number(number); isDash = !isDash) {
+            while (isLetter(scanner.peek())) scanner.skip(); // its unit
+            scanner.skipSeparator();
+            if (isDash && number > kHardly * state.lineWidth) return false;
+            hasDot = hasDot || isDash;
+            hasGap = hasGap || (!isDash && number > 0);
+        }
+        return hasDot && hasGap;
+    }
+
+    /// What a shape shows besides its outline, which is not counted.
+    void nameUncounted(SvgKind kind, const State& state) {
+        const auto name = [this](Note what, Note advice) {
+            m_builder.reject(what);
+            m_builder.warn(base::say(advice));
+        };
+        if (isDotted(state)) name(Note::DottedLine, Note::TurnDotsIntoOutlines);
+        if (state.fill.kind == SvgPaint::Kind::Pattern) name(Note::PatternInside, Note::TurnPatternsIntoOutlines);
+        const bool mayHaveMarkers =
+            kind == SvgKind::Path || kind == SvgKind::Line || kind == SvgKind::Polyline || kind == SvgKind::Polygon;
+        if (state.hasMarkers && mayHaveMarkers) name(Note::MarkersOnALine, Note::TurnMarkersIntoOutlines);
     }
 
     void nameLayer(State& state, bool isLayer, std::string_view name) {
@@ -371,6 +422,7 @@ class SvgReader {
             placing.ink = inkFor(state);
             placing.shape = m_builder.nextShape();
             m_clippedShapes += state.clipped;
+            nameUncounted(kind, state);
         }
         m_unreadable = false;
         const bool good = addShape(node, kind, state, placing, *target);

@@ -12,8 +12,8 @@ namespace sp::artwork {
 /// ellipse, rectangle, polygon and path with its colour, layer and place, through groups, transforms, use,
 /// symbol, nested svg, style sheets and entities of the file itself. Not drawn and so not read: defs, symbols
 /// not used, clip paths, masks, patterns, markers, gradients, metadata. Named and counted in `leftOut`:
-/// hidden and unpainted outlines, text, bitmaps, what is unknown. Nothing outside the text is ever opened and
-/// no script is run.
+/// hidden and unpainted outlines, text, bitmaps, dotted lines, patterns and markers, what is unknown. Nothing outside
+/// the text is ever opened and no script is run.
 ///
 /// Units of the drawing are those of the viewBox where the file states a physical size, else px of the
 /// outermost svg. The layer is the label of the nearest layer group, else the id of the outermost group.

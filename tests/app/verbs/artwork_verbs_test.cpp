@@ -108,6 +108,12 @@ TEST(EstimateVerb, refusesAStoneItDoesNotKnow) {
     const auto json = estimateFile("<svg width='9mm' viewBox='0 0 9 9'><rect width='9' height='9'/></svg>", order);
     ASSERT_FALSE(json);
     EXPECT_EQ(json.error().code, base::Code::NotFound);
+    EXPECT_EQ(words::text(json.error()), "There is no stone size SS11; the next to it are SS10 and SS12.");
+    order.stone = "40";
+    EXPECT_EQ(words::text(estimateFile("<svg/>", order).error()), "There is no stone size 40; the next to it is SS34.");
+    order.stone = "large";
+    EXPECT_EQ(words::text(estimateFile("<svg/>", order).error()),
+              "There is no stone size large; take one of these: SS6, SS8, SS10, SS12, SS16, SS20, SS30, SS34.");
 }
 
 } // namespace

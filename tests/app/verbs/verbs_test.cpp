@@ -274,6 +274,15 @@ TEST_F(Verbs, fitAnswersThePublishedInstances) {
     }
     EXPECT_EQ(run({"fit", "--sheet", "9x12in", "--piece", "13x14in"}).exit, 1);
     EXPECT_EQ(run({"fit", "--sheet", "9x12", "--piece", "1x1"}).exit, 1);
+    for (const char* option : {"--margin", "--gap"}) { // whatever the sheet is written in
+        const auto bare = run({"fit", "--sheet", "9x12in", "--piece", "1x1in", option, "3"});
+        EXPECT_EQ(bare.exit, 1);
+        EXPECT_THAT(bare.err, HasSubstr("says no unit"));
+    }
+    EXPECT_EQ(run({"fit", "--sheet", "9x12in", "--piece", "1x1in", "--gap", "0"}).exit, 0);
+    EXPECT_THAT(run({"estimate", "none.svg", "--stone", "SS10", "--pitch", "3.1", "--style", "fill"}).err,
+                HasSubstr("says no unit"));
+    EXPECT_THAT(run({"count", "none.svg", "--hole-allowance", "0.3"}).err, HasSubstr("says no unit"));
     EXPECT_EQ(run({"fit", "--sheet", "9x12in", "--piece", "0x1in"}).exit, 1);
 }
 

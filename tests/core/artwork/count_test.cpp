@@ -109,7 +109,7 @@ TEST(Count, keepsDiscsThatFitNoSizeVisible) {
 TEST(Count, saysHowLargeDiscsAreThatCannotBeStones) {
     const auto tooSmall = countStones(drawingOf({{0, 0, 0.2}, {5, 0, 0.4}}), {}, "v21.dxf");
     ASSERT_FALSE(tooSmall);
-    EXPECT_EQ(describe(tooSmall.error().message()), "NoStones(v21.dxf, OutlinesThereAre(CountOf(2, TooSmall)), "
+    EXPECT_EQ(describe(tooSmall.error().message()), "NoStones(v21.dxf, OutlinesThereAre(CountOf(2, TooSmall(2))), "
                                                     "SaveAtTrueSize(0.2, 0.4, 1.5, 12))");
     const auto empty = countStones(drawingOf({}), {}, "empty.svg");
     ASSERT_FALSE(empty);

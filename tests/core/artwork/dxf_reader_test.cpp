@@ -120,6 +120,12 @@ TEST(DxfReader, nestsBlocks) {
     EXPECT_EQ(drawing.inks[drawing.discs[0].ink].layer, "TOP"); // layer 0 in a block takes the insert's
 }
 
+TEST(DxfReader, saysWhatToDoAboutPointsAndHatches) {
+    using base::say;
+    EXPECT_THAT(read(file("0 POINT 8 0 10 1 20 1 0 POINT 8 0 10 2 20 2 0 HATCH 8 0")).warnings,
+                ElementsAre(say(Note::DrawCirclesOnPoints), say(Note::ExplodeHatches)));
+}
+
 struct Left {
     const char* name;
     const char* entities;
@@ -136,22 +142,23 @@ TEST_P(DxfLeavesOut, andSaysSo) {
     EXPECT_THAT(drawing.leftOut,
                 ElementsAre(Pair(testing::ResultOf(describedMessage, GetParam().reason), GetParam().count)));
 }
-INSTANTIATE_TEST_SUITE_P(Entities, DxfLeavesOut,
-                         testing::Values(Left{"layerOff", "0 CIRCLE 8 OFF 10 0 20 0 40 1", "Hidden", 1},
-                                         Left{"layerFrozen", "0 CIRCLE 8 ICE 10 0 20 0 40 1", "Hidden", 1},
-                                         Left{"invisible", "0 CIRCLE 8 0 60 1 10 0 20 0 40 1", "Hidden", 1},
-                                         Left{"paper", "0 CIRCLE 8 0 67 1 10 0 20 0 40 1", "OnThePaperSheet", 1},
-                                         Left{"text", "0 TEXT 8 0 1 HI 0 MTEXT 8 0 1 YOU", "Text", 2},
-                                         Left{"hatch", "0 HATCH 8 0", "EntityNotRead(HATCH)", 1},
-                                         Left{"unknown", "0 WOBBLE 8 0 0 WIBBLE 8 0", "OtherEntities", 2},
-                                         Left{"noRadius", "0 CIRCLE 8 0 10 0 20 0", "FaultyEntity", 1},
-                                         Left{"notANumber", "0 CIRCLE 8 0 10 0 20 nan 40 1", "FaultyEntity", 1},
-                                         Left{"tilted", "0 CIRCLE 8 0 10 0 20 0 40 1 210 1 220 0 230 0", "Tilted", 1},
-                                         Left{"noBlock", "0 INSERT 8 0 2 GONE 10 0 20 0", "CopyOfNothing", 1},
-                                         Left{"itself", "0 INSERT 8 0 2 SELF 10 0 20 0", "CopyInsideItself", 1},
-                                         Left{"splineWithoutKnots", "0 SPLINE 8 0 70 1 71 3 10 0 20 0", "SplineNotRead",
-                                              1}),
-                         [](const auto& tested) { return tested.param.name; });
+INSTANTIATE_TEST_SUITE_P(
+    Entities, DxfLeavesOut,
+    testing::Values(Left{"layerOff", "0 CIRCLE 8 OFF 10 0 20 0 40 1", "Hidden", 1},
+                    Left{"layerFrozen", "0 CIRCLE 8 ICE 10 0 20 0 40 1", "Hidden", 1},
+                    Left{"invisible", "0 CIRCLE 8 0 60 1 10 0 20 0 40 1", "Hidden", 1},
+                    Left{"paper", "0 CIRCLE 8 0 67 1 10 0 20 0 40 1", "OnThePaperSheet", 1},
+                    Left{"text", "0 TEXT 8 0 1 HI 0 MTEXT 8 0 1 YOU", "Text", 2},
+                    Left{"hatch", "0 HATCH 8 0", "EntityNotRead(HATCH)", 1},
+                    Left{"points", "0 POINT 8 0 10 1 20 1 0 POINT 8 0 10 2 20 2", "PointWithoutSize", 2},
+                    Left{"unknown", "0 WOBBLE 8 0 0 WIBBLE 8 0", "OtherEntities", 2},
+                    Left{"noRadius", "0 CIRCLE 8 0 10 0 20 0", "FaultyEntity", 1},
+                    Left{"notANumber", "0 CIRCLE 8 0 10 0 20 nan 40 1", "FaultyEntity", 1},
+                    Left{"tilted", "0 CIRCLE 8 0 10 0 20 0 40 1 210 1 220 0 230 0", "Tilted", 1},
+                    Left{"noBlock", "0 INSERT 8 0 2 GONE 10 0 20 0", "CopyOfNothing", 1},
+                    Left{"itself", "0 INSERT 8 0 2 SELF 10 0 20 0", "CopyInsideItself", 1},
+                    Left{"splineWithoutKnots", "0 SPLINE 8 0 70 1 71 3 10 0 20 0", "SplineNotRead", 1}),
+    [](const auto& tested) { return tested.param.name; });
 
 TEST(DxfReader, keepsArcsThatMakeNoCircleAsOpenLines) {
     const Drawing drawing = read(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 170 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));

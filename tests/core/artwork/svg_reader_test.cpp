@@ -338,19 +338,25 @@ INSTANTIATE_TEST_SUITE_P(
                 "GarbledSvg(gift.svg, 23, Could not determine tag type)"},
         BadFile{"truncatedDxf", "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n10\n", Code::Damaged, "Garbled(gift.svg, 33)"},
         BadFile{"onlyText", "<svg><text>Hi</text></svg>", Code::Missing,
-                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, Text)), TurnTextIntoOutlines)"},
+                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, Text(1))), TurnTextIntoOutlines)"},
         BadFile{"onlyBitmap", "<svg><image/></svg>", Code::Missing,
-                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, BitmapInside)), PlaceStonesOverBitmap)"},
+                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, BitmapInside(1))), PlaceStonesOverBitmap)"},
+        BadFile{"onlyDots",
+                "<svg><path d='M0 0h50' fill='none' stroke='red' stroke-width='2.8' stroke-linecap='round' "
+                "stroke-dasharray='0 4'/></svg>",
+                Code::Missing,
+                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, DottedLine(1)); CountOf(1, OpenLine(1))), "
+                "TurnDotsIntoOutlines)"},
         BadFile{"noDiscs", "<svg><path d='M0 0h5v5z'/></svg>", Code::Missing,
-                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, NotRound)), DrawStonesAsCircles)"},
+                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, NotRound(1))), DrawStonesAsCircles)"},
         BadFile{"aKilometre", "<svg width='1mm' viewBox='0 0 1 1'><circle r='1'/><circle cx='2e6' r='1'/></svg>",
                 Code::OutOfRange, "StonesFarApart(gift.svg, 2000)"},
         BadFile{"aMicron", "<svg width='1mm' viewBox='0 0 1 1'><circle r='0.001'/></svg>", Code::Missing,
-                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, TooSmall)), SaveAtTrueSize(0.002, 0.002, 1.5, 12))"},
+                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, TooSmall(1))), SaveAtTrueSize(0.002, 0.002, 1.5, 12))"},
         BadFile{"beyondAllMeasure",
                 "<svg><circle r='1' cx='1e9' transform='scale(1e9) scale(1e9)'/><circle r='1e400'/></svg>",
                 Code::Missing,
-                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, BeyondAllMeasure); CountOf(1, PlaceNotRead)), "
+                "NoStones(gift.svg, OutlinesThereAre(CountOf(1, BeyondAllMeasure(1)); CountOf(1, PlaceNotRead(1))), "
                 "DrawStonesAsCircles)"},
         BadFile{"deep", "<svg>" + repeated("<g>", 200'000) + repeated("</g>", 200'000) + "</svg>", Code::TooLarge,
                 "NestedTooDeep(gift.svg, 256)"},
@@ -373,6 +379,52 @@ INSTANTIATE_TEST_SUITE_P(
                 "<svg width='9mm' viewBox='0 0 9 9'><path d='M0 0" +
                     repeated("a1 1 0 102 0 1 1 0 10-2 0m.021 0", 30'000) + "'/></svg>",
                 Code::TooLarge, "DiscsByTheHundred(gift.svg)"}),
+    [](const auto& tested) { return tested.param.name; });
+
+struct Uncounted {
+    const char* name;
+    const char* svg;
+    std::vector<Note> notes;
+};
+void PrintTo(const Uncounted& row, std::ostream* out) { *out << row.name; }
+class SvgUncounted : public testing::TestWithParam<Uncounted> {};
+TEST_P(SvgUncounted, isNamedWithTheWayOn) {
+    const auto drawing =
+        readArtwork(fmt::format("<svg><defs><pattern id='p'><circle r='1'/></pattern><marker id='m'><circle r='1'/>"
+                                "</marker></defs><circle r='1.4' cx='90'/>{}</svg>",
+                                GetParam().svg),
+                    "gift.svg");
+    ASSERT_TRUE(drawing) << describe(drawing.error());
+    std::vector<Note> notes;
+    for (const auto& [reason, count] : drawing->leftOut) notes.push_back(static_cast<Note>(reason.id.number));
+    EXPECT_EQ(notes, GetParam().notes);
+    const auto hidden = std::count(notes.begin(), notes.end(), Note::Hidden);
+    EXPECT_EQ(drawing->warnings.size() + static_cast<std::size_t>(hidden), notes.size());
+}
+INSTANTIATE_TEST_SUITE_P(
+    Shapes, SvgUncounted,
+    testing::Values(
+        Uncounted{"dots",
+                  "<path d='M0 0h50' stroke='red' stroke-width='3' stroke-linecap='round' stroke-dasharray='0,4'/>",
+                  {Note::DottedLine}},
+        Uncounted{"dotsByStyle",
+                  "<g style='stroke:red;stroke-linecap:round;stroke-dasharray:.01px 5px'><line x2='50' "
+                  "style='stroke-width:3mm'/></g>",
+                  {Note::DottedLine}},
+        Uncounted{"dashes",
+                  "<path d='M0 0h50' stroke='red' stroke-width='3' stroke-linecap='round' stroke-dasharray='6 4'/>",
+                  {}},
+        Uncounted{"flatDashes", "<path d='M0 0h50' stroke='red' stroke-width='3' stroke-dasharray='0 4'/>", {}},
+        Uncounted{"noDashes", "<path d='M0 0h50' stroke='red' stroke-linecap='round' stroke-dasharray='none'/>", {}},
+        Uncounted{"noStroke", "<path d='M0 0h50' stroke-linecap='round' stroke-dasharray='0 4'/>", {}},
+        Uncounted{"noGaps", "<path d='M0 0h50' stroke='red' stroke-linecap='round' stroke-dasharray='0 0'/>", {}},
+        Uncounted{"pattern", "<rect width='50' height='50' fill='url(#p)'/>", {Note::PatternInside}},
+        Uncounted{"markers", "<path d='M0 0h50' stroke='red' marker-mid='url(#m)'/>", {Note::MarkersOnALine}},
+        Uncounted{"markersOff", "<g marker-end='url(#m)'><path d='M0 0h50' stroke='red' marker-end='none'/></g>", {}},
+        Uncounted{"markersOnACircle", "<g marker-end='url(#m)'><circle r='1.4'/></g>", {}},
+        Uncounted{"hiddenDots",
+                  "<path d='M0 0h50' visibility='hidden' stroke='red' stroke-linecap='round' stroke-dasharray='0 4'/>",
+                  {Note::Hidden}}),
     [](const auto& tested) { return tested.param.name; });
 
 TEST(SvgReader, takesWideCharactersAndLatin) {
