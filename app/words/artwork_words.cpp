@@ -230,6 +230,7 @@ Source sourceOf(artwork::Note note) {
     case StaggeredRowsTurned: return {QT_TRANSLATE_NOOP("Artwork", "staggered rows turned by %1 degrees")};
     case RowsAsFitEachPiece: return {QT_TRANSLATE_NOOP("Artwork", "rows, those of each piece turned as fits it best")};
     case OutlineThenRows: return {QT_TRANSLATE_NOOP("Artwork", "along the outline, then %1")};
+    case OutlineThenLines: return {QT_TRANSLATE_NOOP("Artwork", "along the outline, then in lines beside it")};
     case OutlineWhereNarrow: return {QT_TRANSLATE_NOOP("Artwork", "%1; along the outline where a piece is narrow")};
     }
     return {};

@@ -60,8 +60,7 @@ class Setter {
         const auto before = m_estimate.centres.size();
         if (m_request.style != StoneStyle::Fill) {
             if (perimeterOf(piece) / m_pitch > static_cast<double>(kMaxStones)) return false;
-            // An even division comes no nearer than three quarters of the pitch: a stretch of 1.5 has two steps.
-            addOutline(m_estimate, runAlong(insetBy(piece, depth), m_pitch, std::max(m_diameter, 0.75 * m_pitch)));
+            addOutline(m_estimate, along(insetBy(piece, depth)));
         }
         if (m_request.style != StoneStyle::Outline && !fill(piece, depth)) return false;
         ++m_estimate.pieces;
@@ -77,23 +76,88 @@ class Setter {
     }
 
   private:
+    OutlineRun along(const Rings& line) const {
+        // An even division comes no nearer than three quarters of the pitch: a stretch of 1.5 has two steps.
+        return runAlong(line, m_pitch, std::max(m_diameter, 0.75 * m_pitch));
+    }
+
     bool fill(const Rings& piece, double depth) {
-        const bool isBoth = m_request.style == StoneStyle::Both;
-        const Rings centres = insetBy(piece, isBoth ? depth + m_pitch : depth);
+        if (m_request.style == StoneStyle::Both) return addRows(insetBy(piece, depth + m_pitch), false);
+        const Rings centres = insetBy(piece, depth);
         const LatticeFill rows = fillWithLattice(centres, m_pitch, kMaxStones);
         if (rows.centres.empty() && rows.plainGrid > 0) return false;
-        const bool mayRun = !isBoth && perimeterOf(piece) / m_pitch <= static_cast<double>(kMaxStones);
-        const OutlineRun run = mayRun ? runAlong(centres, m_pitch, m_pitch) : OutlineRun{};
-        if (run.centres.size() > rows.centres.size()) {
-            addOutline(m_estimate, run);
-            m_hasNarrow = true;
-        } else if (!rows.centres.empty()) {
-            addRows(m_estimate, rows, centres, m_pitch);
-            const auto kind = kindOfRows(rows);
-            m_isMixed = m_isMixed || (m_rows && *m_rows != kind);
-            m_rows = kind;
-        }
+        const Edged edged = edgedFill(piece, centres, depth, rows.centres.size());
+        if (edged.count() > rows.centres.size())
+            addEdged(edged);
+        else
+            addRows(rows, centres, false);
         return true;
+    }
+
+    /// Stones along the edge, and what is inside: rows, or lines beside it.
+    struct Edged {
+        OutlineRun edge;
+        std::vector<OutlineRun> lines;
+        LatticeFill rows;
+        Rings inside; ///< where the rows stand
+
+        std::size_t count() const {
+            std::size_t sum = edge.centres.size() + rows.centres.size();
+            for (const OutlineRun& line : lines) sum += line.centres.size();
+            return sum;
+        }
+    };
+
+    /// The fuller one of both ways. Where the edge cannot make it more than `toBeat`, which is not looked into for
+    /// pieces of very many stones, it stays empty.
+    Edged edgedFill(const Rings& piece, const Rings& centres, double depth, std::size_t toBeat) const {
+        constexpr std::size_t kManyStones = 20'000;
+        Edged edged;
+        if (perimeterOf(piece) / m_pitch > static_cast<double>(kMaxStones)) return edged;
+        edged.edge = along(centres);
+        if (toBeat > kManyStones) return edged;
+        edged.inside = insetBy(piece, depth + m_pitch);
+        edged.rows = fillWithLattice(edged.inside, m_pitch, kMaxStones);
+        std::size_t inLines = 0;
+        Rings line = edged.inside;
+        for (int step = 2; !line.empty(); ++step) {
+            inLines += edged.lines.emplace_back(along(line)).centres.size();
+            line = insetBy(piece, depth + step * m_pitch);
+        }
+        if (inLines > edged.rows.centres.size())
+            edged.rows = {};
+        else
+            edged.lines.clear();
+        return edged;
+    }
+
+    void addEdged(const Edged& edged) {
+        addOutline(m_estimate, edged.edge);
+        for (const OutlineRun& line : edged.lines) addOutline(m_estimate, line);
+        if (!edged.rows.centres.empty())
+            addRows(edged.rows, edged.inside, true);
+        else if (!edged.lines.empty())
+            note(base::say(Note::OutlineThenLines));
+        else
+            m_hasNarrow = true;
+    }
+
+    bool addRows(const Rings& centres, bool hasEdge) {
+        const LatticeFill rows = fillWithLattice(centres, m_pitch, kMaxStones);
+        if (rows.centres.empty() && rows.plainGrid > 0) return false;
+        addRows(rows, centres, hasEdge);
+        return true;
+    }
+
+    void addRows(const LatticeFill& rows, const Rings& centres, bool hasEdge) {
+        if (rows.centres.empty()) return;
+        artwork::addRows(m_estimate, rows, centres, m_pitch);
+        note(hasEdge ? base::say(Note::OutlineThenRows, kindOfRows(rows)) : kindOfRows(rows));
+    }
+
+    void note(const base::Message& kind) {
+        m_isMixed = m_isMixed || (m_rows && *m_rows != kind);
+        m_rows = kind;
     }
 
     Estimate& m_estimate;

@@ -39,7 +39,9 @@ struct Estimate {
 };
 
 /// Sets stones along the edge, in rows over the area, or both, every stone wholly inside the shape. Every piece of the
-/// shape has rows of its own; one so narrow that more stones stand along its edge than in rows has them there.
+/// shape has rows of its own; where more stones stand along its edge, with rows or lines beside it inside, it has those,
+/// so that a filling never takes fewer than the outline. Rows keep the pitch; along a line it is evened out, and may
+/// be three quarters of it.
 ///
 /// How sure: rows are counted exactly for the best lattice; a layout by hand may lose the edge or win a
 /// little. With A and P the area and perimeter of where centres may be, and p the pitch, it lies between the

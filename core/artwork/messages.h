@@ -108,6 +108,7 @@ namespace sp::artwork {
     X(StaggeredRowsTurned)                                                                                             \
     X(RowsAsFitEachPiece)                                                                                              \
     X(OutlineThenRows)                                                                                                 \
+    X(OutlineThenLines)                                                                                                \
     X(OutlineWhereNarrow)
 
 SP_FAULTS(Artwork, SP_ARTWORK_FAULTS)

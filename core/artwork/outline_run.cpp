@@ -12,6 +12,7 @@ namespace {
 
 constexpr double kCornerTurn = 35 * kRadian;
 constexpr double kRoundingMm = 1e-6;
+constexpr double kGrainMm = 0.01; ///< lengths as alike as this are equal
 
 /// The corners of a ring from one true corner to the next, both included.
 using Piece = std::vector<Point>;
@@ -41,6 +42,17 @@ double lengthOf(const Piece& piece) {
     double length = 0;
     for (std::size_t i = 1; i < piece.size(); ++i) length += distance(piece[i - 1], piece[i]);
     return length;
+}
+
+/// The stretches of all rings, the longest ones first, so that a shape turned by a quarter holds the same.
+std::vector<Piece> longestFirst(const Rings& rings) {
+    std::vector<Piece> pieces;
+    for (const auto& ring : rings)
+        for (Piece& piece : split(ring)) pieces.push_back(std::move(piece));
+    const auto grains = [](const Piece& piece) { return std::llround(lengthOf(piece) / kGrainMm); };
+    std::stable_sort(pieces.begin(), pieces.end(),
+                     [&](const Piece& a, const Piece& b) { return grains(a) > grains(b); });
+    return pieces;
 }
 
 /// `steps` places at even distances along the piece, its beginning included, its end not.
@@ -79,27 +91,25 @@ OutlineRun runAlong(const Rings& rings, double pitch, double apart) {
     for (const auto& ring : rings)
         for (const Point p : ring) box.add(p);
     Neighbours taken(box, apart, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
-    for (const auto& ring : rings) {
-        for (const Piece& piece : split(ring)) {
-            const double length = lengthOf(piece);
-            auto steps = static_cast<std::size_t>(std::max(1.0, std::round(length / pitch)));
-            auto places = placesOn(piece, length, steps);
-            // On bends the straight way is shorter than the way along; a few steps fewer mend that.
-            for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), apart); ++tries) {
-                steps -= std::max<std::size_t>(1, steps / 64);
-                places = placesOn(piece, length, steps);
-            }
-            ++run.pieces;
-            for (const Point place : places) {
-                bool isFree = true;
-                taken.near(place, apart, [&](std::uint32_t other) {
-                    isFree = distance(run.centres[other], place) >= apart - kRoundingMm;
-                    return isFree;
-                });
-                if (!isFree) continue;
-                taken.add(place, static_cast<std::uint32_t>(run.centres.size()));
-                run.centres.push_back(place);
-            }
+    for (const Piece& piece : longestFirst(rings)) {
+        const double length = lengthOf(piece);
+        auto steps = static_cast<std::size_t>(std::max(1.0, std::round(length / pitch)));
+        auto places = placesOn(piece, length, steps);
+        // On bends the straight way is shorter than the way along; a few steps fewer mend that.
+        for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), apart); ++tries) {
+            steps -= std::max<std::size_t>(1, steps / 64);
+            places = placesOn(piece, length, steps);
+        }
+        ++run.pieces;
+        for (const Point place : places) {
+            bool isFree = true;
+            taken.near(place, apart, [&](std::uint32_t other) {
+                isFree = distance(run.centres[other], place) >= apart - kRoundingMm;
+                return isFree;
+            });
+            if (!isFree) continue;
+            taken.add(place, static_cast<std::uint32_t>(run.centres.size()));
+            run.centres.push_back(place);
         }
     }
     return run;

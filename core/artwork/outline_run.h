@@ -15,7 +15,7 @@ struct OutlineRun {
 /// Sets centres along the rings: one on every corner (a turn of more than 35 degrees), the stretches between
 /// divided evenly into round(length / pitch) steps, rings without a corner likewise (common practice, no
 /// source). A stretch gets fewer where they would come nearer than `apart` to their neighbours, and a place nearer
-/// than that to one already taken is left free. 0 < apart <= pitch, millimetres.
+/// than that to one already taken is left free, the longest stretches first. 0 < apart <= pitch, millimetres.
 OutlineRun runAlong(const Rings& rings, double pitch, double apart);
 
 } // namespace sp::artwork

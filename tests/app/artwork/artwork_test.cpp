@@ -315,6 +315,21 @@ TEST(Lettering, isEstimatedByTheVerb) {
     EXPECT_LT(count(inset), count(one));
 }
 
+// 155 in rows alone, 177 along the outline: what a filling must at least hold.
+TEST(Lettering, isFilledWithNoFewerThanItsOutline) {
+    const auto height = units::Length::fromNanometres(50'800'000);
+    const auto shapes = artwork::outlinesOf({"GO", kFont, height});
+    ASSERT_TRUE(shapes) << describe(shapes.error());
+    const auto count = [&](artwork::StoneStyle style) {
+        const auto estimate = artwork::estimateStones(
+            *shapes, {units::Length::fromMicrometres(2800), units::Length::fromMicrometres(3100), {}, style}, "GO");
+        EXPECT_TRUE(estimate) << describe(estimate.error());
+        return estimate ? estimate->count.value() : 0;
+    };
+    EXPECT_GE(count(artwork::StoneStyle::Outline), 170);
+    EXPECT_GE(count(artwork::StoneStyle::Fill), count(artwork::StoneStyle::Outline));
+}
+
 TEST(Lettering, refusesByName) {
     const auto font = estimate({"--text", "GO", "--font", "Nowhere Grotesk", "--height", "50mm"});
     EXPECT_EQ(font.exit, 1);

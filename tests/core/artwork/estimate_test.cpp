@@ -207,9 +207,30 @@ TEST(Estimate, aShapeHoldsTheSameTurnedByAQuarter) {
         const auto upright = estimated(rectangle(width, height), 2, StoneStyle::Fill, pitch);
         const auto turned = estimated(rectangle(height, width), 2, StoneStyle::Fill, pitch);
         EXPECT_EQ(upright.count, turned.count) << width << " x " << height << " at " << pitch;
-        expectSound(upright, 2, pitch); // no two nearer than the pitch, however narrow
-        expectSound(turned, 2, pitch);
+        expectSound(upright, 2, 0.75 * pitch); // as along an outline, however narrow
+        expectSound(turned, 2, 0.75 * pitch);
+        const auto outline = estimated(rectangle(width, height), 2, StoneStyle::Outline, pitch);
+        EXPECT_GE(upright.count, outline.count) << width << " x " << height << " at " << pitch;
     }
+}
+
+// A ring as a letter has it: its band is two stones wide, so that rows lose at both edges what lines keep.
+TEST(Estimate, aFillingNeverTakesFewerThanTheOutline) {
+    for (const double width : {4.0, 5.6, 6.8, 8.4, 10.0, 13.0, 20.0}) {
+        Shape ring = disc(25);
+        ring.rings.push_back(disc(25 - width).rings[0]);
+        ring.evenOdd = true;
+        for (const double pitch : {2.8, 3.1, 3.6}) {
+            const auto fill = estimated(ring, 2.8, StoneStyle::Fill, pitch);
+            EXPECT_GE(fill.count, estimated(ring, 2.8, StoneStyle::Outline, pitch).count) << width << " at " << pitch;
+            expectSound(fill, 2.8);
+        }
+    }
+    Shape wide = disc(25);
+    wide.rings.push_back(disc(25 - 13).rings[0]);
+    wide.evenOdd = true;
+    // Four lines of round(2 pi r / 3.1) stones at radii of 23.6 and 20.5, from the hole's edge 13.4 and 16.5.
+    EXPECT_GE(estimated(wide, 2.8, StoneStyle::Fill, 3.1).count.value(), 48 + 42 + 27 + 33);
 }
 
 TEST(Estimate, setsNoMoreAlongANarrowShapeThanItsPitchAllows) {
@@ -217,8 +238,8 @@ TEST(Estimate, setsNoMoreAlongANarrowShapeThanItsPitchAllows) {
     const auto narrow = estimated(rectangle(5.64, 35.59), 2.8, StoneStyle::Fill, 3.8);
     EXPECT_LE(narrow.count.value(), 17);
     EXPECT_GE(narrow.count.value(), 9); // one line of them
-    // In a square whose diagonal is longer than the pitch and whose side is not, two.
-    EXPECT_EQ(estimated(rectangle(50, 50), 2.8, StoneStyle::Fill, 60).count.value(), 2);
+    // In a square whose diagonal is longer than the pitch and whose side is not three quarters of it, two.
+    EXPECT_EQ(estimated(rectangle(46.4, 46.4), 2.8, StoneStyle::Fill, 60).count.value(), 2);
 }
 
 TEST(Estimate, setsBothWithoutCollisions) {
