@@ -50,7 +50,7 @@ Onlooker::Onlooker() {
     const QLocale us(QLocale::English, QLocale::UnitedStates);
     for (int i = 1; i <= 12; ++i) know(us.monthName(i, QLocale::ShortFormat).toStdString());
     for (int i = 1; i <= 7; ++i) know(us.dayName(i, QLocale::ShortFormat).toStdString());
-    know("in mm cm SS AM PM min Ctrl Alt Stonepenny demo jobbook SVG DXF CSV PDF JSON px pt dpi XL Inter");
+    know("in mm cm SS AM PM min Ctrl Alt Stonepenny demo jobbook SVG DXF PLT CSV PDF JSON px pt dpi XL Inter");
 }
 
 void Onlooker::know(const std::string& text) {

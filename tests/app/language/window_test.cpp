@@ -237,7 +237,7 @@ TEST_F(InAnotherLanguage, dialogs) {
 }
 
 TEST_F(InAnotherLanguage, whichFileIsAsked) {
-    m_onlooker.know("jobbook svg dxf csv demo");
+    m_onlooker.know("jobbook svg svgz dxf plt csv demo");
     orderLantern();
     pull("&Save a copy of this book…");
     lookAtQuestion(QStringLiteral("Saving a copy"));
