@@ -3,8 +3,10 @@
 #include "app/artwork/letter_outlines.h"
 #include "app/artwork/stone_grid.h"
 #include "app/verbs/verbs.h"
+#include "core/artwork/estimate.h"
 #include "core/artwork/nearest_stone.h"
 #include "tests/app/artwork/drop_window.h"
+#include "tests/support/described.h"
 #include "tests/support/nine_forms.h"
 #include "tests/support/seed.h"
 
