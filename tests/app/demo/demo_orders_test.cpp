@@ -66,8 +66,8 @@ TEST_F(DemoOrders, arePaidAsFarAsTheyHaveCome) {
         EXPECT_EQ(account.paid + account.left - account.credit, account.total) << quote.number;
         if (quote.stage == Stage::Collected && !account.left.isZero()) ++owed;
         if (quote.stage == Stage::Agreed && !account.depositLeft().isZero()) ++deposits;
-        for (const auto& payment : m_book->payments(quote.id).value())
-            EXPECT_LE(payment.paidOn, m_clock.environment().today());
+        const auto payments = m_book->payments(quote.id).value();
+        for (const auto& payment : payments) EXPECT_LE(payment.paidOn, m_clock.environment().today());
     }
     EXPECT_EQ(owed, 1);
     EXPECT_EQ(deposits, 1);
