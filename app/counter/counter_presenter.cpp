@@ -227,6 +227,24 @@ std::optional<int> CounterPresenter::sharesSetWith() const {
     return static_cast<int>(sets[line][place].line);
 }
 
+std::optional<int> CounterPresenter::hasSetBeside() const {
+    const auto* here = place();
+    if (!here || here->design.isNone() || here->templatesOnWall) return std::nullopt;
+    const auto& lines = order().lines;
+    const auto sets = needs::sharedSets(lines, m_prices);
+    const auto rootOf = [&](std::size_t line, std::size_t place) {
+        return sets.empty() ? std::pair(line, place) : std::pair(sets[line][place].line, sets[line][place].place);
+    };
+    const auto own = rootOf(static_cast<std::size_t>(m_current), static_cast<std::size_t>(m_place));
+    for (std::size_t i = 0; i < static_cast<std::size_t>(m_current); ++i)
+        for (std::size_t k = 0; k < lines[i].places.size(); ++k) {
+            const auto& other = lines[i].places[k];
+            if (other.design == here->design && !other.templatesOnWall && rootOf(i, k) != own)
+                return static_cast<int>(i);
+        }
+    return std::nullopt;
+}
+
 void CounterPresenter::selectPlace(int place) {
     if (!hasLine() || place == m_place || place < 0 || place >= static_cast<int>(line().places.size())) return;
     saveDraft();

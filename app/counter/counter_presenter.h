@@ -81,6 +81,9 @@ class CounterPresenter : public QObject {
     void selectPlace(int place);
     /// The line of whose set of templates the current place is made too; none where it has its own.
     std::optional<int> sharesSetWith() const;
+    /// The first line before it with the same design at a place that is made with another set; none where there is
+    /// none.
+    std::optional<int> hasSetBeside() const;
 
     // Actions. Each prices the order again and emits `changed`, and `lineShown` if the current line changes.
     void openLast(); ///< the draft last worked on, or a new one

@@ -220,6 +220,7 @@ void LinePanel::build() {
     m_short->setClosable(false);
     column->addWidget(m_short);
     m_note = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    m_note->setObjectName(QStringLiteral("benchNote"));
     m_note->setWordWrap(true);
     column->addWidget(m_note);
     column->addStretch(1);
@@ -465,7 +466,10 @@ void LinePanel::refreshBench() {
     m_benchTime->setText(
         tr("%1 for %2").arg(m_formatter.duration(minutes), m_formatter.count(m_presenter.line().quantity)));
     QStringList notes;
-    if (const auto first = m_presenter.sharesSetWith()) notes << tr("Made with the set of line %1.").arg(*first + 1);
+    if (const auto first = m_presenter.sharesSetWith())
+        notes << tr("Made with the set of line %1.").arg(*first + 1);
+    else if (const auto beside = m_presenter.hasSetBeside())
+        notes << tr("A set of its own: its size, stones or plan are not those of line %1.").arg(*beside + 1);
     if (m_presenter.place()->templatesOnWall)
         notes << (priced->cost.paidOff.isZero() ? tr("Templates on the wall: no set-up charged.")
                                                 : tr("Templates on the wall: each piece bears its share of the set."));

@@ -190,6 +190,25 @@ TEST_F(Counter, everyBadEntryBlanksThePriceAndStays) {
     }
 }
 
+// Two lines of one design share its set; of another width they are two, and the line says so.
+TEST_F(Counter, saysWhetherALineIsMadeWithTheSetOfAnother) {
+    for (int i = 0; i < 2; ++i) {
+        field("design")->setFocus();
+        type("crest");
+        press(Qt::Key_Return);
+    }
+    ASSERT_EQ(m_window->presenter().current(), 1);
+    EXPECT_TRUE(text("benchNote").startsWith("Made with the set of line 1.")) << text("benchNote").toStdString();
+    field("width")->setFocus();
+    field("width")->selectAll();
+    type("6");
+    press(Qt::Key_Tab);
+    EXPECT_TRUE(text("benchNote").startsWith("A set of its own: its size, stones or plan are not those of line 1."))
+        << text("benchNote").toStdString();
+    m_window->presenter().select(0);
+    EXPECT_FALSE(text("benchNote").contains("set of")) << text("benchNote").toStdString();
+}
+
 TEST_F(Counter, aBadEntryStaysWithItsLineAndBlanksThePrice) {
     orderLantern();
     field("pieces")->setFocus();
