@@ -5,8 +5,9 @@
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
 
-#include <array>
+#include <algorithm>
 #include <map>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
