@@ -246,7 +246,8 @@ class Inspection {
     /// The log has no gaps, and each record of a thing begins with what the record before it ended with. A thing's
     /// first record begins with nothing; only a stage begins with that of every new quote.
     void log() {
-        auto rows = m_db.query("SELECT seq, entity, entity_id, before, after FROM change ORDER BY seq");
+        auto rows =
+            m_db.query("SELECT seq, substr(at, 1, 10), entity, entity_id, before, after FROM change ORDER BY seq");
         std::int64_t last = 0;
         std::map<std::pair<std::string, Id>, std::optional<sqlite::Digest>> afters;
         const auto newStage = records::write(records::StageMark{Stage::Enquiry, {}});
@@ -256,11 +257,12 @@ class Inspection {
         };
         while (rows.step()) {
             std::int64_t seq = 0;
+            units::Date day; // the list of quotes shows it; a day that cannot be read is reported
             std::pair<std::string, Id> thing;
             std::optional<sqlite::Digest> before;
             std::optional<sqlite::Digest> after;
             tick();
-            rows >> seq >> thing.first >> thing.second >> before >> after;
+            rows >> seq >> day >> thing.first >> thing.second >> before >> after;
             if (seq != ++last) say(Note::LogRowMissing);
             last = seq;
             const auto was = afters.find(thing);

@@ -51,6 +51,14 @@ TEST_F(HostileTest, seesWhatWasHiddenAsIfRemoved) {
     EXPECT_EQ(found(), std::vector<std::string>{});
 }
 
+// The list of quotes shows since when each is in its stage.
+TEST_F(HostileTest, seesADayOfTheLogThatIsNone) {
+    alter("UPDATE change SET at = '2026-1?-25T09:00:00.000Z' WHERE seq = (SELECT change_seq FROM job)");
+    EXPECT_FALSE(found().empty());
+    reopen();
+    EXPECT_FALSE(book->quotes("", 50));
+}
+
 // The index of the names takes no heed of letter case, so SQLite's own check does not either.
 TEST_F(HostileTest, seesALetterThatChangedItsCase) {
     book.reset();
