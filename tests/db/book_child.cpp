@@ -140,12 +140,12 @@ int create(const std::string& file) {
 int writeUnsafely(const std::string& file) {
     sqlite3* db = nullptr;
     if (sqlite3_open(file.c_str(), &db) != SQLITE_OK) return 1;
-    sqlite3_exec(db, "PRAGMA journal_mode = MEMORY; PRAGMA synchronous = OFF; PRAGMA cache_size = 5", nullptr, nullptr,
-                 nullptr);
+    sqlite3_exec(db, "PRAGMA journal_mode = MEMORY; PRAGMA synchronous = OFF; PRAGMA cache_size = 5; BEGIN", nullptr,
+                 nullptr, nullptr);
     for (int round = 1;; ++round) {
-        const char* sql = "BEGIN; WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 200) "
+        const char* sql = "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 200) "
                           "INSERT INTO record (digest, salt, json) "
-                          "SELECT randomblob(32), x'', hex(randomblob(1000)) FROM n; COMMIT";
+                          "SELECT randomblob(32), x'', hex(randomblob(1000)) FROM n";
         if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return 1;
         std::cout << round << std::endl;
     }

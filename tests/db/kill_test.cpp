@@ -70,24 +70,27 @@ TEST_F(KillTest, losesNothingThatWasAcknowledged) {
               << " journals left behind, 0 lost, 0 by half\n";
 }
 
-// The control: the same harness must see what a book without a journal on disk loses.
+// The control: the same harness must see what a book without a journal on disk loses. The writer is in the middle of
+// one change from its first line on, whenever it is killed.
 TEST_F(KillTest, wouldSeeTheDamageOfAnUnsafeWriter) {
     const auto good = test::bytesOf(file);
-    for (int cycle = 1; cycle <= 400; ++cycle) {
+    constexpr int kCycles = 20;
+    int seen = 0;
+    for (int cycle = 0; cycle < kCycles; ++cycle) {
         test::writeBytes(file, good);
         {
             Child child({BOOK_CHILD, "write-unsafely", file.string()});
-            child.line();
+            ASSERT_EQ(child.line(), "1");
             child.killAfter(someTime(15));
         }
         const auto report = db::Book::check(file);
-        const bool structure =
-            !report || (!report->damage.empty() && report->damage[0].id == idOf(db::Note::StructureNotWhole));
-        if (!structure) continue;
-        std::cout << "damage seen after " << cycle << " kills\n";
-        return;
+        const bool isBroken =
+            !report || (!report->damage.empty() && (report->damage[0].id == idOf(db::Note::StructureNotWhole) ||
+                                                    report->damage[0].id == idOf(db::Note::IndexNotWhole)));
+        seen += isBroken ? 1 : 0;
     }
-    FAIL() << "400 kills of a writer without a journal left no damage that was seen: the harness is blind";
+    std::cout << seen << " of " << kCycles << " kills left damage that was seen\n";
+    EXPECT_GT(seen, 0) << "a writer without a journal left no damage that was seen: the harness is blind";
 }
 
 TEST_F(KillTest, makesAWholeBookOrNone) {
