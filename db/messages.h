@@ -97,6 +97,7 @@ namespace sp::db {
     X(OnlyRefersToNothing, Invalid)                                                                                    \
     X(RefersToNothing, Invalid)                                                                                        \
     X(CustomerTwice, Conflict)                                                                                         \
+    X(SameCustomer, Invalid)                                                                                           \
     X(MaterialOfDesign, Conflict)                                                                                      \
     X(MaterialOfKit, Conflict)                                                                                         \
     X(MaterialOfPacking, Conflict)                                                                                     \
@@ -154,6 +155,7 @@ namespace sp::db {
     X(Customer)                                                                                                        \
     X(Adding)                                                                                                          \
     X(Removing)                                                                                                        \
+    X(Merging)                                                                                                         \
     X(ChangeOf)                                                                                                        \
     X(FieldOf)                                                                                                         \
     X(ChangeOfShop)                                                                                                    \

@@ -82,7 +82,12 @@ const catalogue::Material* BookSession::material(const base::Id& id) { return wi
 const catalogue::Supplier* BookSession::supplier(const base::Id& id) { return withId(suppliers(), id); }
 const catalogue::Kit* BookSession::kit(const base::Id& id) { return withId(kits(), id); }
 const catalogue::Design* BookSession::design(const base::Id& id) { return withId(designs(), id); }
-const catalogue::Customer* BookSession::customer(const base::Id& id) { return withId(customers(), id); }
+const catalogue::Customer* BookSession::customer(const base::Id& id) {
+    const auto* listed = withId(customers(), id);
+    if (listed || id.isNone()) return listed;
+    const auto now = m_book->customer(id);
+    return now && *now ? withId(customers(), (*now)->id) : nullptr;
+}
 
 void BookSession::forget() {
     m_read = {};

@@ -50,6 +50,7 @@ class BookSession : public QObject {
     const catalogue::Supplier* supplier(const base::Id& id);
     const catalogue::Kit* kit(const base::Id& id);
     const catalogue::Design* design(const base::Id& id);
+    /// One that was merged into another is that other one.
     const catalogue::Customer* customer(const base::Id& id);
 
     /// Layouts already worked out; they depend on sizes only and so outlive every change of the book.
@@ -138,7 +139,7 @@ class BookSession : public QObject {
 
     std::unique_ptr<db::Book> m_book;
     Read m_read;
-    std::optional<base::Error> m_unread;  ///< why something in m_read is empty that may not be so in the book
+    std::optional<base::Error> m_unread; ///< why something in m_read is empty that may not be so in the book
     layout::FitMemo m_fits;
     std::optional<base::Error> m_noticed; ///< what was last said of the file
 };

@@ -209,6 +209,7 @@ Source sourceOf(db::Fault fault) {
             "Db", "%1 planned pieces are fewer than the %2 that are sold already; plan as many at least, or none.")};
     case MaterialGone: return {QT_TRANSLATE_NOOP("Db", "This material is no longer in the book; add it anew.")};
     case SupplierGone: return {QT_TRANSLATE_NOOP("Db", "This supplier is no longer in the book; add it anew.")};
+    case SameCustomer: return {QT_TRANSLATE_NOOP("Db", "“%1” is one entry already; choose another one.")};
     case CustomerGone: return {QT_TRANSLATE_NOOP("Db", "This customer is no longer in the book; choose another.")};
     case StoneGone: return {QT_TRANSLATE_NOOP("Db", "This stone is no longer in the book; choose another.")};
     case DesignOfDrawingGone:
@@ -285,6 +286,7 @@ Source sourceOf(db::Note note) {
     case Design: return {QT_TRANSLATE_NOOP("Db", "design")};
     case Customer: return {QT_TRANSLATE_NOOP("Db", "customer")};
     case Adding: return {QT_TRANSLATE_NOOP("Db", "adding %1")};
+    case Merging: return {QT_TRANSLATE_NOOP("Db", "merging %1 into %2")};
     case Removing: return {QT_TRANSLATE_NOOP("Db", "removing %1")};
     case ChangeOf: return {QT_TRANSLATE_NOOP("Db", "change of %1")};
     case FieldOf: return {QT_TRANSLATE_NOOP("Db", "%1 of %2")};

@@ -89,6 +89,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case LifeOfTheCutter: return {QT_TRANSLATE_NOOP("Terms", "life of the cutter")};
     case LifeOfThePress: return {QT_TRANSLATE_NOOP("Terms", "life of the press")};
     case Lines: return {QT_TRANSLATE_NOOP("Terms", "lines")};
+    case Mail: return {QT_TRANSLATE_NOOP("Terms", "mail address")};
     case Loss: return {QT_TRANSLATE_NOOP("Terms", "loss")};
     case Margin: return {QT_TRANSLATE_NOOP("Terms", "margin")};
     case MarkUp: return {QT_TRANSLATE_NOOP("Terms", "mark-up")};
@@ -148,6 +149,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case RushSurcharge: return {QT_TRANSLATE_NOOP("Terms", "rush surcharge")};
     case SalvageOfTheCutter: return {QT_TRANSLATE_NOOP("Terms", "salvage of the cutter")};
     case SalvageOfThePress: return {QT_TRANSLATE_NOOP("Terms", "salvage of the press")};
+    case SamePerson: return {QT_TRANSLATE_NOOP("Terms", "entry of the same person")};
     case Scale: return {QT_TRANSLATE_NOOP("Terms", "scale")};
     case SecondDwell: return {QT_TRANSLATE_NOOP("Terms", "second dwell")};
     case ShareOfSecondPresses: return {QT_TRANSLATE_NOOP("Terms", "share of second presses")};
@@ -178,6 +180,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case TaxRate: return {QT_TRANSLATE_NOOP("Terms", "tax rate")};
     case TaxOnGifts: return {QT_TRANSLATE_NOOP("Terms", "tax on what is given away")};
     case TaxRateOfALine: return {QT_TRANSLATE_NOOP("Terms", "tax rate of a line")};
+    case Telephone: return {QT_TRANSLATE_NOOP("Terms", "telephone")};
     case Temperature: return {QT_TRANSLATE_NOOP("Terms", "temperature")};
     case TemplatesOnTheWall: return {QT_TRANSLATE_NOOP("Terms", "templates on the wall")};
     case Terms: return {QT_TRANSLATE_NOOP("Terms", "terms")};

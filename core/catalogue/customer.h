@@ -26,8 +26,11 @@ struct Certificate {
 struct Customer {
     base::Id id;
     std::string name;
-    std::string contact; ///< address, telephone: lines of free text for the sheet
+    std::string contact; ///< address: lines of free text for the sheet
+    std::string telephone;
+    std::string mail;
     std::optional<Certificate> certificate;
+    base::Id mergedInto; ///< the entry that this one turned out to be the same person as; none as a rule
 
     friend bool operator==(const Customer&, const Customer&) = default;
 };

@@ -267,11 +267,53 @@ Done Book::removeDesign(const Id& id) {
 Result<std::vector<Customer>> Book::customers() {
     return m_in->read([&] { return m_in->stores.customers.all(); });
 }
+Result<std::optional<Customer>> Book::customer(const Id& id) {
+    return m_in->read([&] { return m_in->customerNow(id); });
+}
+std::optional<Customer> Book::Inside::customerNow(const Id& id) {
+    auto found = stores.customers.find(id);
+    return found && !found->mergedInto.isNone() ? stores.customers.find(found->mergedInto) : found;
+}
 Result<Id> Book::save(const Customer& customer) {
     return m_in->write([&] { return m_in->saveTo(m_in->stores.customers, "customer", customer); });
 }
 Done Book::removeCustomer(const Id& id) {
     return m_in->write([&] { m_in->removeFrom(m_in->stores.customers, "customer", id); });
+}
+
+namespace {
+
+/// What `kept` lacks of what the shop knows of `gone`.
+void takeOver(Customer& kept, const Customer& gone) {
+    for (auto part : {&Customer::contact, &Customer::telephone, &Customer::mail})
+        if ((kept.*part).empty()) kept.*part = gone.*part;
+    if (!kept.certificate) kept.certificate = gone.certificate;
+}
+
+} // namespace
+
+Done Book::mergeCustomers(const Id& from, const Id& into) {
+    return m_in->write([&] {
+        auto gone = m_in->stores.customers.find(from);
+        auto kept = m_in->stores.customers.find(into);
+        if (!gone || !kept || !kept->mergedInto.isNone()) throwError(Fault::CustomerGone, (gone ? into : from).text());
+        if (from == into) throwError(Fault::SameCustomer, gone->name, gone->name);
+        if (!m_in->action->step.what) m_in->action->step.what = base::say(Note::Merging, gone->name, kept->name);
+        takeOver(*kept, *gone);
+        m_in->saveTo(m_in->stores.customers, "customer", *kept);
+        for (const auto& draft : m_in->stores.jobs.draftsOf(from)) {
+            const auto job = m_in->stores.jobs.find(draft).value();
+            auto order = job.order;
+            order.customer = into;
+            m_in->saveOrder(job, order);
+        }
+        auto merged = m_in->stores.customers.mergedInto(from);
+        merged.push_back(std::move(*gone));
+        for (auto& one : merged) {
+            one.mergedInto = into;
+            m_in->saveTo(m_in->stores.customers, "customer", one);
+        }
+    });
 }
 
 // -------------------------------------------------------------------------------------------------------- the shelf
@@ -308,7 +350,7 @@ Result<PriceBook> Book::priceBook(const Id& customer) {
                 if (const auto set = book.sets.find(design); set != book.sets.end())
                     set->second.sold = units::Count::of(pieces);
         if (customer.isNone()) return book;
-        book.customer = m_in->stores.customers.find(customer);
+        book.customer = m_in->customerNow(customer);
         if (!book.customer) throwError(Fault::CustomerGone, customer.text());
         return book;
     });

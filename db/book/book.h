@@ -156,8 +156,14 @@ class Book {
     /// Pieces of it in jobs that are agreed, and in those after; one that is on a piece twice counts twice.
     base::Result<std::int64_t> soldPieces(const base::Id& design);
     base::Result<std::vector<catalogue::Customer>> customers();
+    /// That customer, or the one it was merged into; nothing where it was removed.
+    base::Result<std::optional<catalogue::Customer>> customer(const base::Id& id);
     base::Result<base::Id> save(const catalogue::Customer& customer);
     base::Done removeCustomer(const base::Id& id);
+    /// Both entries are one person. `from` is no longer listed; `into` takes over what it lacked of it, and its drafts.
+    /// Quotes that were given stay as they are and are listed under `into`. Errors: NotFound; Invalid for one entry
+    /// and itself.
+    base::Done mergeCustomers(const base::Id& from, const base::Id& into);
 
     // Drawings.
     /// The drawing of a design, if one is kept. Errors: Damaged when its bytes do not match their digest.
@@ -205,14 +211,14 @@ class Book {
     /// a result, or this one is not its total.
     base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result);
     /// Errors: Invalid where the stage cannot follow (catalogue::stagesAfter), and where one of several choices is
-    /// still to be taken for what is agreed to. Once it is agreed, what the sets of its designs with planned pieces cost
-    /// by it is kept with them, where that is not known yet.
+    /// still to be taken for what is agreed to. Once it is agreed, what the sets of its designs with planned pieces
+    /// cost by it is kept with them, where that is not known yet.
     base::Done setStage(const base::Id& quote, Stage stage);
     /// Says which choice of a given quote the customer takes, from 0; nothing: that is open again. The others are kept.
     /// Errors: Invalid for a draft, for a choice it does not have, and for nothing when it is agreed to.
     base::Done takeChoice(const base::Id& quote, std::optional<std::int64_t> choice);
     /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer
-    /// or titles hold `text`, letter case ignored (all when it is empty).
+    /// (name, telephone or mail) or titles hold `text`, letter case ignored (all when it is empty).
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
     /// Errors: NotFound; Damaged when the seal does not match.
     base::Result<Quote> quote(const base::Id& id);

@@ -127,8 +127,11 @@ class Inspection {
         const auto designs = m_stores.designs.all();
         m_report.designs = static_cast<std::int64_t>(designs.size());
         for (const auto& design : designs) compare("design", design.id, design, base::asValue(design.name));
-        for (const auto& customer : m_stores.customers.all())
+        for (const auto& customer : m_stores.customers.all()) {
             compare("customer", customer.id, customer, base::asValue(customer.name));
+            for (const auto& merged : m_stores.customers.mergedInto(customer.id))
+                compare("customer", merged.id, merged, base::asValue(merged.name));
+        }
         if (const auto shop = m_stores.shop.find())
             compareShop(*shop);
         else

@@ -52,6 +52,7 @@ class Book::Inside {
     void removeFrom(Store& store, std::string_view entity, const base::Id& id);
     template<class T, class Store>
     void saveSingleton(Store& store, std::string_view entity, const T& value);
+    std::optional<catalogue::Customer> customerNow(const base::Id& id);
     void clearOtherUsual(const catalogue::Pack& pack);
     void expectPlanAboveSold(const catalogue::Design& design);
     void keepSetCosts(const Quote& quote);

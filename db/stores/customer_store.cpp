@@ -11,8 +11,8 @@ using catalogue::Customer;
 
 namespace {
 
-const std::string kCustomerColumns =
-    "name, contact, certificate_number, certificate_place, certificate_issued_on, certificate_expires_on";
+const std::string kCustomerColumns = "name, contact, telephone, mail, merged_into_id, certificate_number, "
+                                     "certificate_place, certificate_issued_on, certificate_expires_on";
 
 } // namespace
 
@@ -22,7 +22,9 @@ Customer CustomerStore::take(sqlite::Statement& row) {
     std::optional<std::string> place;
     std::optional<units::Date> issuedOn;
     std::optional<units::Date> expiresOn;
-    row >> customer.id >> customer.name >> customer.contact >> number >> place >> issuedOn >> expiresOn;
+    row >> customer.id >> customer.name >> customer.contact >> customer.telephone >> customer.mail;
+    customer.mergedInto = takeIdOrNone(row);
+    row >> number >> place >> issuedOn >> expiresOn;
     if (number.has_value() != place.has_value() || number.has_value() != issuedOn.has_value() || (expiresOn && !number))
         throwDamaged(m_db, base::fail(Fault::HalfACertificate, customer.name));
     if (number) customer.certificate = Certificate{*number, *place, *issuedOn, expiresOn};
@@ -33,7 +35,17 @@ Customer CustomerStore::take(sqlite::Statement& row) {
 std::vector<Customer> CustomerStore::all() {
     std::vector<Customer> customers;
     auto rows = m_db.query("SELECT id, " + kCustomerColumns +
-                           " FROM customer NOT INDEXED WHERE deleted_at IS NULL ORDER BY name COLLATE NOCASE, id");
+                           " FROM customer NOT INDEXED WHERE deleted_at IS NULL AND merged_into_id IS NULL "
+                           "ORDER BY name COLLATE NOCASE, id");
+    while (rows.step()) customers.push_back(take(rows));
+    return customers;
+}
+
+std::vector<Customer> CustomerStore::mergedInto(const base::Id& id) {
+    std::vector<Customer> customers;
+    auto rows = m_db.query("SELECT id, " + kCustomerColumns +
+                               " FROM customer WHERE merged_into_id = ? AND deleted_at IS NULL ORDER BY id",
+                           id);
     while (rows.step()) customers.push_back(take(rows));
     return customers;
 }
@@ -51,13 +63,16 @@ void CustomerStore::write(const Customer& c, const Stamp& stamp) {
         using Value = std::remove_cvref_t<decltype((*c.certificate).*member)>;
         return c.certificate ? std::optional<Value>((*c.certificate).*member) : std::nullopt;
     };
-    m_db.run(sql, c.id, c.name, c.contact, part(&Certificate::number), part(&Certificate::place),
-             part(&Certificate::issuedOn), c.certificate ? c.certificate->expiresOn : std::nullopt, stamp.seq);
+    m_db.run(sql, c.id, c.name, c.contact, c.telephone, c.mail, orNull(c.mergedInto), part(&Certificate::number),
+             part(&Certificate::place), part(&Certificate::issuedOn),
+             c.certificate ? c.certificate->expiresOn : std::nullopt, stamp.seq);
 }
 
 /// The file may hold two of one name; nothing on screen tells them apart yet.
 void CustomerStore::expectFreeName(const Customer& c) {
-    auto other = m_db.query("SELECT 1 FROM customer WHERE name = ? COLLATE NOCASE AND id <> ? AND deleted_at IS NULL",
+    if (!c.mergedInto.isNone()) return; // shown nowhere any more
+    auto other = m_db.query("SELECT 1 FROM customer WHERE name = ? COLLATE NOCASE AND id <> ? AND deleted_at IS NULL "
+                            "AND merged_into_id IS NULL",
                             c.name, c.id);
     if (other.step()) throwError(Fault::CustomerTwice, c.name);
 }

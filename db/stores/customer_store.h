@@ -15,7 +15,9 @@ class CustomerStore {
     explicit CustomerStore(sqlite::Connection& db)
         : m_db(db) {}
 
+    /// Without those that were merged into another.
     std::vector<catalogue::Customer> all();
+    std::vector<catalogue::Customer> mergedInto(const base::Id& id);
     std::optional<catalogue::Customer> find(const base::Id& id);
     void write(const catalogue::Customer& customer, const Stamp& stamp);
     void remove(const base::Id& id, const Stamp& stamp);

@@ -84,6 +84,15 @@ std::optional<base::Id> JobStore::lastDraft() {
     return row.takeId();
 }
 
+std::vector<base::Id> JobStore::draftsOf(const base::Id& customer) {
+    std::vector<base::Id> drafts;
+    auto rows = m_db.query(
+        "SELECT id FROM job WHERE customer_id = ? AND number = '' AND deleted_at IS NULL ORDER BY started_seq",
+        customer);
+    while (rows.step()) drafts.push_back(rows.takeId());
+    return drafts;
+}
+
 std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit) {
     // The lines and totals of the choice that the customer takes; while that is open, the lines of the first and the
     // totals of all.
@@ -101,13 +110,15 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
         "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros, p.until_on, "
         "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) "
         "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
-        "LEFT JOIN customer c ON c.id = j.customer_id "
+        "LEFT JOIN customer named ON named.id = j.customer_id " // as on the quote; may be merged into another since
+        "LEFT JOIN customer c ON c.id = coalesce(named.merged_into_id, named.id) "
         "LEFT JOIN paper p ON p.id = (SELECT id FROM paper WHERE job_id = j.id AND kind = 'quote' "
         "ORDER BY revision DESC LIMIT 1) "
         "WHERE j.deleted_at IS NULL ";
     static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
     static const std::string filter =
-        "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR EXISTS "
+        "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR holds(coalesce(named.name, ''), ?2) "
+        "OR holds(coalesce(c.telephone, ''), ?2) OR holds(coalesce(c.mail, ''), ?2) OR EXISTS "
         "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2))) ";
     const sqlite::ReadTransaction reading(m_db);
     auto rows = text.empty() ? m_db.query(head + tail, limit) : m_db.query(head + filter + tail, limit, text);

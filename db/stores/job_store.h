@@ -40,6 +40,7 @@ class JobStore {
     std::optional<base::Id> numbered(std::string_view number);
     /// The draft that was written last.
     std::optional<base::Id> lastDraft();
+    std::vector<base::Id> draftsOf(const base::Id& customer);
     /// All that were not removed, drafts too.
     std::int64_t count();
     /// Newest first. Letter case does not count.

@@ -57,7 +57,8 @@ TEST_F(BookTest, keepsWhatMayBeMissingMissing) {
     plain.packing.reset();
     plain.note.clear();
     plain.id = book->save(plain).value();
-    catalogue::Customer nobody{{}, "Walk-in", "", std::nullopt};
+    catalogue::Customer nobody;
+    nobody.name = "Walk-in";
     nobody.id = book->save(nobody).value();
     auto endless = test::sampleCustomer("Endless");
     endless.certificate->expiresOn.reset();

@@ -114,8 +114,13 @@ quoting::SheetContent Sale::sheet(const quoting::SheetWords& words, const std::s
 Sale studioSale() {
     Sale sale{studioBook(), {}};
     sale.book.customer = catalogue::Customer{
-        kStudio, "Larkspur Lane Dance Studio", "2 Larkspur Lane\nMillbrook",
-        catalogue::Certificate{"14-2201", "Ohio", *Date::parse("2026-01-03"), *Date::parse("2027-12-31")}};
+        kStudio,
+        "Larkspur Lane Dance Studio",
+        "2 Larkspur Lane\nMillbrook",
+        {},
+        {},
+        catalogue::Certificate{"14-2201", "Ohio", *Date::parse("2026-01-03"), *Date::parse("2027-12-31")},
+        {}};
     auto& order = sale.order;
     order.customer = kStudio;
     order.asksExemption = true;

@@ -139,10 +139,9 @@ Design sampleDesign(const base::Id& stone, const base::Id& base, std::string nam
 }
 
 Customer sampleCustomer(std::string name) {
-    return {{},
-            std::move(name),
-            "4 Mill Lane\n555 0101",
-            Certificate{"EX-1042", "Vermont", day("2026-01-02"), day("2027-01-01")}};
+    return {{},         std::move(name),     "4 Mill Lane",
+            "555 0101", "rowan@example.org", Certificate{"EX-1042", "Vermont", day("2026-01-02"), day("2027-01-01")},
+            {}};
 }
 
 Shop sampleShop(const base::Id& goods) {

@@ -25,7 +25,20 @@ const Object& objectOf<Customer>() {
                                    field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
                                    field<&T::name>("name", Term::Name, kName),
                                    field<&T::contact>("contact", Term::Address, kLines),
+                                   field<&T::telephone>("telephone", Term::Telephone, kLine)
+                                       .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
+                                       .standingFor(std::string(), "\"\"")
+                                       .unpriced("is only how somebody is reached"),
+                                   field<&T::mail>("mail", Term::Mail, kLine)
+                                       .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
+                                       .standingFor(std::string(), "\"\"")
+                                       .unpriced("is only how somebody is reached"),
                                    field<&T::certificate>("certificate", Term::Certificate),
+                                   field<&T::mergedInto>("merged_into", Term::SamePerson, Key::MayBeNone)
+                                       .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
+                                       .standingFor(base::Id(), "null")
+                                       .unpriced("leads to the entry that has the certificate")
+                                       .notEntered("is made where two entries are said to be one person"),
                                }};
     return object;
 }

@@ -88,6 +88,7 @@ namespace sp::catalogue::fields {
     X(LifeOfTheCutter)                                                                                                 \
     X(LifeOfThePress)                                                                                                  \
     X(Lines)                                                                                                           \
+    X(Mail)                                                                                                            \
     X(Loss)                                                                                                            \
     X(Margin)                                                                                                          \
     X(MarkUp)                                                                                                          \
@@ -147,6 +148,7 @@ namespace sp::catalogue::fields {
     X(RushSurcharge)                                                                                                   \
     X(SalvageOfTheCutter)                                                                                              \
     X(SalvageOfThePress)                                                                                               \
+    X(SamePerson)                                                                                                      \
     X(Scale)                                                                                                           \
     X(SecondDwell)                                                                                                     \
     X(ShareOfSecondPresses)                                                                                            \
@@ -177,6 +179,7 @@ namespace sp::catalogue::fields {
     X(TaxRate)                                                                                                         \
     X(TaxOnGifts)                                                                                                      \
     X(TaxRateOfALine)                                                                                                  \
+    X(Telephone)                                                                                                       \
     X(Temperature)                                                                                                     \
     X(TemplatesOnTheWall)                                                                                              \
     X(Terms)                                                                                                           \
