@@ -6,6 +6,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/choices.h"
+#include "app/desk/empty_state.h"
 #include "app/desk/field_box.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
@@ -32,6 +33,13 @@ BuyingPage::BuyingPage(session::BookSession& session, BuyingPresenter::OrderRead
     auto* scroll = new desk::ScrollPage(desk::pageMargins(), this);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     outer->addWidget(scroll);
+    m_content = scroll;
+    auto* empty = new desk::EmptyState(
+        desk::Icon::Buying, tr("Here stands the cheapest way to buy for a design or an order, once there is a design."),
+        tr("Go to Designs"), this);
+    connect(empty, &desk::EmptyState::acted, this, &BuyingPage::designsAsked);
+    m_empty = empty;
+    outer->addWidget(m_empty);
     auto* column = scroll->column();
     m_messages = new desk::MessageBar(this);
     column->addWidget(m_messages);
@@ -160,6 +168,9 @@ void BuyingPage::loadFields() {
 
 void BuyingPage::refresh() {
     const auto* answer = m_presenter.answer().get();
+    const bool isEmpty = m_presenter.session().designs().empty() && !m_presenter.isForOrder();
+    m_content->setVisible(!isEmpty);
+    m_empty->setVisible(isEmpty);
     const auto remark = m_presenter.isWorking() ? tr("Working…") : m_presenter.whyNot();
     for (auto* strategy : m_strategies) strategy->show(answer, remark);
     QStringList packs;

@@ -32,6 +32,7 @@ class BuyingPage : public QWidget {
     BuyingPresenter& presenter() { return m_presenter; }
 
   Q_SIGNALS:
+    void designsAsked();                       ///< there is none yet
     void priceAsked(const base::Id& material); ///< the owner wants to see where its packs get a price
 
   protected:
@@ -56,6 +57,8 @@ class BuyingPage : public QWidget {
     desk::Formatter m_formatter;
     desk::Prompter& m_prompter;
     desk::MessageBar* m_messages = nullptr;
+    QWidget* m_content = nullptr;
+    QWidget* m_empty = nullptr;
     desk::ChoiceField* m_design = nullptr;
     desk::CountField* m_pieces = nullptr;
     QCheckBox* m_order = nullptr;

@@ -44,7 +44,7 @@ EmptyState::EmptyState(Icon drawing, const QString& sentence, const QString& act
     column->setSpacing(12);
     column->addStretch(1);
     column->addWidget(new Drawing(drawing), 0, Qt::AlignHCenter);
-    column->addWidget(words, 0, Qt::AlignHCenter);
+    column->addWidget(words);
     column->addSpacing(8);
     column->addWidget(m_button, 0, Qt::AlignHCenter);
     column->addStretch(2);

@@ -48,6 +48,7 @@ QWidget* makeBuying(const PlaceContext& context, QWidget* parent) {
     auto* counter = &context.counter;
     auto* page = new buying::BuyingPage(
         context.session, [counter] { return counter->order().lines; }, context.formatter, context.prompter, parent);
+    QObject::connect(page, &buying::BuyingPage::designsAsked, page, [goTo = context.goTo] { goTo(PlaceId::Designs); });
     QObject::connect(page, &buying::BuyingPage::priceAsked, page, [mend = context.mend](const base::Id& material) {
         mend({{}, &catalogue::fields::fieldOf<&catalogue::PriceBreak::each>(), material});
     });

@@ -4,6 +4,7 @@
 #include "app/desk/card.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
+#include "app/supplies/colour_button.h"
 #include "app/supplies/pack_rows.h"
 #include "app/supplies/size_text.h"
 #include "app/words/words.h"
@@ -69,33 +70,29 @@ QWidget* MaterialCard::buildStone() {
     m_size = new QComboBox(this);
     for (const auto& size : catalogue::stoneSizes())
         m_size->addItem(QString::fromUtf8(size.name.data(), static_cast<qsizetype>(size.name.size())));
-    m_hex = new desk::WordField(m_formatter, tr("Give six digits such as 4FC3CF, for the picture."), this);
+    m_picture = new ColourButton(this);
     m_loss = new desk::RateField(m_formatter, this);
     m_loss->setUnitText(QStringLiteral("%"));
-    m_swatch = new desk::StoneSwatches(this, 40);
     desk::standsFor(*m_colour, fieldOf<&StoneTraits::colour>());
     desk::standsFor(*m_size, fieldOf<&StoneTraits::size>());
-    desk::standsFor(*m_hex, fieldOf<&StoneTraits::rgb>());
+    desk::standsFor(*m_picture, fieldOf<&StoneTraits::rgb>());
     desk::standsFor(*m_loss, fieldOf<&StoneTraits::loss>());
     box(grid, 0, 0, tr("&Colour"), m_colour, "stoneColour");
     box(grid, 0, 1, tr("&Size"), m_size, "stoneSize");
-    box(grid, 0, 2, tr("&Picture’s colour"), m_hex, "stoneHex")->setRemark(tr("red, green, blue: 4FC3CF"));
+    box(grid, 0, 2, tr("&Picture’s colour"), m_picture, "stonePicture");
     box(grid, 0, 3, tr("&Lost"), m_loss, "stoneLoss")->setRemark(tr("of the stones taken out"));
-    grid->addWidget(m_swatch, 0, 4);
-    saveWith(m_colour, [this](Material& m) { m.stone.colour = m_colour->words(); });
+    saveWith(m_colour, [this](Material& m) {
+        // A known name brings its picture along, unless another one was chosen.
+        const auto before = colourCalled(QString::fromStdString(m.stone.colour));
+        const auto now = colourCalled(m_colour->text());
+        if (now && (m.stone.rgb == 0 || m.stone.rgb == before)) m.stone.rgb = *now;
+        m.stone.colour = m_colour->words();
+    });
     saveWith(m_loss, [this](Material& m) { m.stone.loss = *m_loss->value(); });
     connect(m_size, &QComboBox::activated, this,
             [this] { m_presenter.edit([&](Material& m) { m.stone.size = m_size->currentText().toStdString(); }); });
-    connect(m_hex, &desk::TypedField::committed, this, [this] {
-        bool read = false;
-        auto text = m_hex->text().trimmed();
-        if (text.startsWith(QLatin1Char('#'))) text.remove(0, 1);
-        const auto rgb = text.toUInt(&read, 16);
-        if (!read || text.size() != 6)
-            return m_hex->setOuterProblem(
-                tr("“%1” is not a colour; type six digits such as 4FC3CF.").arg(m_hex->text()));
-        m_hex->setOuterProblem(m_presenter.edit([&](Material& m) { m.stone.rgb = rgb; }));
-    });
+    connect(m_picture, &ColourButton::chosen, this,
+            [this](quint32 rgb) { m_presenter.edit([&](Material& m) { m.stone.rgb = rgb; }); });
     return part;
 }
 
@@ -238,10 +235,8 @@ void MaterialCard::moveShelf(bool in) {
 void MaterialCard::loadStone(const Material& material) {
     if (!m_colour->isDirty()) m_colour->setRaw(QString::fromStdString(material.stone.colour));
     m_size->setCurrentText(QString::fromStdString(material.stone.size));
-    if (!m_hex->isDirty())
-        m_hex->setRaw(QStringLiteral("%1").arg(material.stone.rgb, 6, 16, QLatin1Char('0')).toUpper());
     if (!m_loss->isDirty()) m_loss->setValue(material.stone.loss);
-    m_swatch->setStones({desk::stoneColour(material.stone.rgb)});
+    m_picture->setColour(material.stone.rgb);
 }
 
 void MaterialCard::loadSheet(const Material& material) {

@@ -3,7 +3,6 @@
 
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
-#include "app/desk/stone_swatches.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 #include "app/supplies/supplies_presenter.h"
@@ -15,6 +14,7 @@
 
 namespace sp::supplies {
 
+class ColourButton;
 class PackRows;
 
 /// The fields of a material, those of its kind, with its packs and its shelf.
@@ -48,9 +48,8 @@ class MaterialCard : public QWidget {
     QWidget* m_stone = nullptr;
     desk::WordField* m_colour = nullptr;
     QComboBox* m_size = nullptr;
-    desk::WordField* m_hex = nullptr;
+    ColourButton* m_picture = nullptr;
     desk::RateField* m_loss = nullptr;
-    desk::StoneSwatches* m_swatch = nullptr;
     QWidget* m_sheet = nullptr;
     QComboBox* m_form = nullptr;
     desk::LengthField* m_width = nullptr;

@@ -3,8 +3,10 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/empty_state.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
+#include "app/desk/typed_field.h"
 #include "app/supplies/kit_card.h"
 #include "app/supplies/material_card.h"
 #include "app/supplies/price_list_dialog.h"
@@ -31,7 +33,17 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     auto* card = new desk::Card(this);
     auto* inside = new QVBoxLayout(card);
     inside->setContentsMargins(1, 1, 1, 1);
+    auto* empty = new desk::EmptyState(
+        desk::Icon::Supplies, tr("Stones, sheets, blanks and packing belong here, with what a pack of each costs."),
+        tr("Add the first stone"), card);
+    connect(empty, &desk::EmptyState::acted, this, [this] {
+        m_presenter.addMaterial(MaterialKind::Stone);
+        focusName();
+    });
+    m_empty = empty;
+    inside->addWidget(m_empty);
     auto* scroll = new desk::ScrollPage(desk::cardMargins(), card);
+    m_content = scroll;
     inside->addWidget(scroll);
     auto* body = scroll->widget();
     auto* column = scroll->column();
@@ -69,15 +81,32 @@ QPushButton* SuppliesPage::buildNew() {
                                                         {tr("Blan&k"), MaterialKind::Blank},
                                                         {tr("&Packing"), MaterialKind::Packing}};
     for (const auto& [word, kind] : choices)
-        connect(kinds->addAction(word), &QAction::triggered, this,
-                [this, kind = kind] { m_presenter.addMaterial(kind); });
+        connect(kinds->addAction(word), &QAction::triggered, this, [this, kind = kind] {
+            m_presenter.addMaterial(kind);
+            focusName();
+        });
     kinds->addSeparator();
     connect(kinds->addAction(tr("Ki&t, several at one price")), &QAction::triggered, this, [this] {
-        if (const auto problem = m_presenter.addKit(); !problem.isEmpty()) messages().tell(desk::Tone::Warn, problem);
+        if (const auto problem = m_presenter.addKit(); !problem.isEmpty())
+            messages().tell(desk::Tone::Warn, problem);
+        else
+            focusName();
     });
-    connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, &m_presenter, &SuppliesPresenter::addSupplier);
+    connect(kinds->addAction(tr("S&upplier")), &QAction::triggered, this, [this] {
+        m_presenter.addSupplier();
+        focusName();
+    });
     add->setMenu(kinds);
     return add;
+}
+
+/// What is new is named first.
+void SuppliesPage::focusName() {
+    const char* name = m_presenter.material() ? "materialName" : m_presenter.kit() ? "kitName" : "supplierName";
+    if (auto* field = findChild<desk::TypedField*>(QLatin1String(name))) {
+        field->setFocus(Qt::OtherFocusReason);
+        field->selectAll(); // it may have had the focus before
+    }
 }
 
 QString SuppliesPage::detailOf(const catalogue::Material& material) {
@@ -127,6 +156,10 @@ void SuppliesPage::load() {
                                               : supplier ? supplier->name
                                               : kit      ? kit->name
                                                          : std::string()));
+    auto& session = m_presenter.session();
+    const bool isEmpty = session.materials().empty() && session.suppliers().empty() && session.kits().empty();
+    m_empty->setVisible(isEmpty);
+    m_content->setVisible(!isEmpty);
     m_remove->setVisible(material || supplier || kit);
     m_kit->setVisible(kit != nullptr);
     if (kit) m_kit->load();

@@ -28,6 +28,7 @@ class SuppliesPage : public desk::ListPage {
 
   private:
     QPushButton* buildNew();
+    void focusName();
     std::vector<desk::StoneListRow> rows(const QString& wanted, const base::Id& kept) override;
     base::Id openOne() const override { return m_presenter.currentId(); }
     void openAnother(const base::Id& thing) override { m_presenter.open(thing); }
@@ -38,6 +39,8 @@ class SuppliesPage : public desk::ListPage {
 
     SuppliesPresenter m_presenter;
     desk::Formatter m_formatter;
+    QWidget* m_empty = nullptr;
+    QWidget* m_content = nullptr;
     QPushButton* m_remove = nullptr;
     desk::TextLabel* m_heading = nullptr;
     MaterialCard* m_material = nullptr;

@@ -6,6 +6,7 @@
 #include "app/words/words.h"
 
 #include "core/supply/kit_of_design.h"
+#include "db/messages.h"
 
 #include <algorithm>
 
@@ -151,15 +152,38 @@ QString SuppliesPresenter::addKitItem() {
     return tr("Every material is in the kit already.");
 }
 
-QString SuppliesPresenter::addPack() {
-    if (m_session.suppliers().empty()) return tr("Add a supplier first; a pack is bought from one.");
+catalogue::Pack SuppliesPresenter::newPack() {
     catalogue::Pack pack;
     pack.material = m_current;
-    pack.supplier = m_session.suppliers().front().id;
     pack.name = tr("pack").toStdString();
     pack.amount = units::Count::of(material() && material()->kind == catalogue::MaterialKind::Stone ? 1440 : 1);
     pack.prices = {{units::Count::of(1), units::Money{}}};
+    return pack;
+}
+
+QString SuppliesPresenter::addPack() {
+    if (m_session.suppliers().empty()) return tr("Add a supplier first; a pack is bought from one.");
+    auto pack = newPack();
+    pack.supplier = m_session.suppliers().front().id;
     return sentenceOf(m_session.attempt([&](db::Book& book) { return book.save(pack); }));
+}
+
+QString SuppliesPresenter::addSupplierOf(const base::Id& pack, const QString& name) {
+    const auto own = packs();
+    const auto known = std::ranges::find(own, pack, &catalogue::Pack::id);
+    auto bought = known == own.end() ? newPack() : *known;
+    catalogue::Supplier supplier;
+    supplier.name = name.trimmed().toStdString();
+    return sentenceOf(m_session.attempt([&](db::Book& book) {
+        return book.batch(base::say(db::Note::Adding, supplier.name), [&]() -> base::Done {
+            const auto added = book.save(supplier);
+            if (!added) return base::fail(added.error());
+            bought.supplier = *added;
+            const auto saved = book.save(bought);
+            if (!saved) return base::fail(saved.error());
+            return {};
+        });
+    }));
 }
 
 void SuppliesPresenter::removePack(const base::Id& pack) {

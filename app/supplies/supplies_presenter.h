@@ -42,7 +42,10 @@ class SuppliesPresenter : public QObject {
     QString addKit();
     /// Puts one of a material that is not in it yet into the open kit.
     QString addKitItem();
+    /// A new pack of the first supplier.
     QString addPack();
+    /// Makes a supplier of that name and has the pack bought there; without a key: a new pack. In one step of undo.
+    QString addSupplierOf(const base::Id& pack, const QString& name);
     void removePack(const base::Id& pack);
     /// Takes the open thing out. Empty when that was done, else the sentence.
     QString remove();
@@ -53,6 +56,7 @@ class SuppliesPresenter : public QObject {
     void changed();
 
   private:
+    catalogue::Pack newPack();
     std::string freeName(const QString& wanted);
 
     session::BookSession& m_session;

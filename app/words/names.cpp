@@ -39,6 +39,38 @@ QString nameOf(Step step) {
     return {};
 }
 
+QString nameOf(catalogue::StoneColour colour) {
+    using enum catalogue::StoneColour;
+    switch (colour) {
+    case Crystal: return QCoreApplication::translate("Names", "Crystal");
+    case Pearl: return QCoreApplication::translate("Names", "Pearl");
+    case Silver: return QCoreApplication::translate("Names", "Silver");
+    case BlackDiamond: return QCoreApplication::translate("Names", "Black diamond");
+    case Hematite: return QCoreApplication::translate("Names", "Hematite");
+    case Jet: return QCoreApplication::translate("Names", "Jet");
+    case Rose: return QCoreApplication::translate("Names", "Rose");
+    case LightRose: return QCoreApplication::translate("Names", "Light rose");
+    case Fuchsia: return QCoreApplication::translate("Names", "Fuchsia");
+    case Coral: return QCoreApplication::translate("Names", "Coral");
+    case Red: return QCoreApplication::translate("Names", "Red");
+    case Siam: return QCoreApplication::translate("Names", "Siam");
+    case Orange: return QCoreApplication::translate("Names", "Orange");
+    case Amber: return QCoreApplication::translate("Names", "Amber");
+    case Topaz: return QCoreApplication::translate("Names", "Topaz");
+    case Citrine: return QCoreApplication::translate("Names", "Citrine");
+    case Peridot: return QCoreApplication::translate("Names", "Peridot");
+    case Emerald: return QCoreApplication::translate("Names", "Emerald");
+    case Turquoise: return QCoreApplication::translate("Names", "Turquoise");
+    case Aquamarine: return QCoreApplication::translate("Names", "Aquamarine");
+    case LightSapphire: return QCoreApplication::translate("Names", "Light sapphire");
+    case Sapphire: return QCoreApplication::translate("Names", "Sapphire");
+    case Lilac: return QCoreApplication::translate("Names", "Lilac");
+    case Amethyst: return QCoreApplication::translate("Names", "Amethyst");
+    case Brown: return QCoreApplication::translate("Names", "Brown");
+    }
+    return {};
+}
+
 QString titleOf(const db::QuoteSummary& quote) {
     const QString first = quote.firstTitle.empty() && quote.lines > 0 ? QCoreApplication::translate("Names", "Untitled")
                                                                       : QString::fromStdString(quote.firstTitle);

@@ -3,6 +3,7 @@
 
 #include "core/catalogue/bench.h"
 #include "core/catalogue/material.h"
+#include "core/catalogue/stone_colour.h"
 #include "db/book/book.h"
 #include "db/records/stage.h"
 
@@ -14,6 +15,8 @@ namespace sp::words {
 QString nameOf(catalogue::MaterialKind kind);
 QString nameOf(catalogue::Step step);
 QString nameOf(db::Stage stage);
+/// Of a stone: "Light rose".
+QString nameOf(catalogue::StoneColour colour);
 
 enum class Thing { Piece, Stone, Sheet, Lift, Template, Cycle, TestPress, Kit, Pack };
 /// "1 piece", "24 pieces", with the number as it is written for the reader.

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+// What is new in Supplies is named at once, and a pack takes its supplier by name.
+#include "app/supplies/colour_button.h"
+#include "app/supplies/supplies_page.h"
+#include "core/supply/pack_price.h"
+#include "tests/app/supplies/supplies_fixture.h"
+
+#include <QDialog>
+#include <QMenu>
+
+using namespace sp;
+
+namespace {
+
+class NewSupply : public test::SuppliesTest {
+  protected:
+    void open() { show(std::make_unique<supplies::SuppliesPage>(*m_session, *m_formatter)); }
+    void openEmptyBook() {
+        m_page.reset();
+        auto book = db::Book::create(m_folder / "own.jobbook", m_clock.environment());
+        ASSERT_TRUE(book.has_value());
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        open();
+    }
+    /// The new thing of the menu at that place.
+    void add(int at) {
+        auto* button = m_page->findChild<QPushButton*>(QStringLiteral("newSupply"));
+        QList<QAction*> choices;
+        for (auto* action : button->menu()->actions())
+            if (!action->isSeparator()) choices << action;
+        choices[at]->trigger();
+        test::handleQueued();
+    }
+    static QLineEdit* focused() { return qobject_cast<QLineEdit*>(QApplication::focusWidget()); }
+    /// Keys to whatever has the focus.
+    static void keys(const char* text, Qt::Key then = Qt::Key_Return) {
+        QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(text));
+        QTest::keyClick(QApplication::focusWidget(), then);
+        test::handleQueued();
+    }
+};
+
+TEST_F(NewSupply, isNamedByTheNextKeys) {
+    open();
+    for (int kind = 0; kind < 8; ++kind)
+        for (const char* before : {"findSupply", "materialName"}) {
+            if (auto* field = m_page->findChild<QLineEdit*>(QLatin1String(before)); field->isVisible())
+                field->setFocus();
+            add(kind);
+            auto* name = focused();
+            ASSERT_NE(name, nullptr) << kind;
+            EXPECT_TRUE(name->objectName().endsWith(QLatin1String("Name"))) << name->objectName().toStdString();
+            EXPECT_EQ(name->selectedText(), name->text());
+            const auto typed = QStringLiteral("Thing %1 %2").arg(kind).arg(QLatin1String(before));
+            keys(typed.toUtf8().constData());
+            EXPECT_EQ(name->text(), typed);
+        }
+}
+
+TEST_F(NewSupply, takesAPackAndItsSupplierByKeysInAnEmptyBook) {
+    openEmptyBook();
+    add(0);
+    keys("Jet SS10");
+    auto* button = m_page->findChild<QPushButton*>(QStringLiteral("addPack"));
+    button->click();
+    test::handleQueued();
+    ASSERT_NE(focused(), nullptr);
+    EXPECT_EQ(focused()->objectName(), "packSupplier0") << "the new row has the focus";
+    EXPECT_TRUE(m_session->packs().empty()) << "nothing is kept of it yet";
+    keys("Kestrel Row Stones");
+    ASSERT_EQ(m_session->suppliers().size(), 1U);
+    EXPECT_EQ(m_session->suppliers().front().name, "Kestrel Row Stones");
+    ASSERT_EQ(m_session->packs().size(), 1U);
+    EXPECT_EQ(focused()->objectName(), "packName0");
+    keys("bag of 10 gross");
+    keys("10 gross");
+    keys("9.99");
+    const auto& pack = m_session->packs().front();
+    EXPECT_EQ(pack.supplier, m_session->suppliers().front().id);
+    EXPECT_EQ(pack.amount, units::Count::of(1440));
+    EXPECT_EQ(said("packWhichIs0"), "1.00 · 0.0069"); // 9.99 ÷ 10 and ÷ 1,440
+    while (m_session->packs().size() == 1 && m_session->undo()) continue;
+    EXPECT_TRUE(m_session->suppliers().empty()) << "supplier and pack are one step of undo";
+}
+
+TEST_F(NewSupply, aFurtherPackTakesASupplierThatThereIsOrANewOne) {
+    open();
+    const auto before = m_session->packs().size();
+    click("addPack");
+    ASSERT_NE(focused(), nullptr);
+    ASSERT_TRUE(focused()->objectName().startsWith(QLatin1String("packSupplier")));
+    keys("Bell Row Beads");
+    EXPECT_EQ(m_session->packs().size(), before + 1);
+    const auto& suppliers = m_session->suppliers();
+    EXPECT_TRUE(std::ranges::any_of(suppliers, [](const auto& one) { return one.name == "Bell Row Beads"; }));
+}
+
+TEST_F(NewSupply, aStonesPictureIsChosenByNameOrFromAPictureOfColours) {
+    openEmptyBook();
+    add(0);
+    const auto drawn = [this] { return m_session->materials().front().stone.rgb; };
+    type("stoneColour", "aquamarine");
+    EXPECT_EQ(drawn(), supplies::colourCalled(QStringLiteral("Aquamarine")));
+    type("stoneColour", "Siam");
+    EXPECT_EQ(drawn(), supplies::colourCalled(QStringLiteral("Siam"))) << "it goes along with the name";
+    auto* button = m_page->findChild<supplies::ColourButton*>(QStringLiteral("stonePicture"));
+    ASSERT_NE(button, nullptr);
+    EXPECT_EQ(button->text(), "Siam");
+    button->click();
+    auto* picture = m_page->findChild<QDialog*>(QStringLiteral("pictureOfColours"));
+    ASSERT_NE(picture, nullptr);
+    auto* jet = picture->findChildren<QPushButton*>().at(5);
+    EXPECT_EQ(jet->text(), "Jet");
+    jet->click();
+    test::handleQueued();
+    EXPECT_EQ(drawn(), supplies::colourCalled(QStringLiteral("Jet")));
+    EXPECT_EQ(button->text(), "Jet");
+    type("stoneColour", "Crystal");
+    EXPECT_EQ(drawn(), supplies::colourCalled(QStringLiteral("Jet"))) << "what was chosen stays";
+}
+
+TEST(ColourCalled, knowsTheWordsInAnyCase) {
+    EXPECT_TRUE(supplies::colourCalled(QStringLiteral("LIGHT ROSE")).has_value());
+    EXPECT_FALSE(supplies::colourCalled(QStringLiteral("a colour of no colour")).has_value());
+}
+
+// 8.90 for 1,440: 0.89 a gross exactly; 0.006180… a stone.
+TEST(PackPrice, isRoundedOnceToTheStepAskedFor) {
+    catalogue::Pack pack;
+    pack.amount = units::Count::of(1440);
+    pack.prices = {{units::Count::of(1), units::Money::fromMicros(8'900'000)}};
+    EXPECT_EQ(supply::priceOf(pack, 144, 1).micros(), 890'000);
+    EXPECT_EQ(supply::priceOf(pack, 1, 100).micros(), 6'200);
+    EXPECT_EQ(supply::priceOf(pack, 1, 1).micros(), 6'181);
+    pack.prices.clear();
+    EXPECT_TRUE(supply::priceOf(pack, 144, 1).isZero());
+}
+
+} // namespace
