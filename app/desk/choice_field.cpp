@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/choice_popup.h"
 #include "app/desk/palette.h"
+#include "app/format/likeness.h"
 
 #include <QFocusEvent>
 #include <QKeyEvent>
@@ -16,14 +17,10 @@ namespace sp::desk {
 
 namespace {
 
-/// Without case and accents.
-QString folded(const QString& text) {
-    QString out;
-    const QString apart = text.simplified().normalized(QString::NormalizationForm_KD).toCaseFolded();
-    for (const QChar c : apart)
-        if (c.category() != QChar::Mark_NonSpacing) out.append(c);
-    return out;
-}
+// Where new names are usual: from how many letters on one that another begins with is taken as whole, and how many more
+// that other one may have.
+constexpr qsizetype kWholeName = 6;
+constexpr qsizetype kMissingLetters = 2;
 
 /// 0 the best; 3: does not match.
 std::size_t rankOf(const QString& choice, const QString& typed) {
@@ -38,7 +35,11 @@ std::vector<Choice> matching(const std::vector<Choice>& choices, const QString& 
     const QString wanted = folded(typed);
     if (wanted.isEmpty()) return choices;
     std::array<std::vector<Choice>, 4> groups;
-    for (const Choice& choice : choices) groups.at(rankOf(folded(choice.text), wanted)).push_back(choice);
+    for (const Choice& choice : choices) {
+        auto rank = rankOf(folded(choice.text), wanted);
+        for (const auto& other : choice.alsoFoundBy) rank = std::min(rank, rankOf(folded(other), wanted));
+        groups.at(rank).push_back(choice);
+    }
     std::vector<Choice> best;
     for (std::size_t rank = 0; rank < 3; ++rank)
         best.insert(best.end(), groups.at(rank).begin(), groups.at(rank).end());
@@ -128,8 +129,24 @@ void ChoiceField::typed() {
     if (isBlank()) return closeList();
     fill(text());
     window()->installEventFilter(this);
-    // The best match is marked, so that Enter or Tab takes it; a new name is only taken on purpose.
-    if (isOpen() && !m_popup->isAction(0)) m_popup->mark(0);
+    // The best match is marked, so that Enter or Tab takes it; a new name is only taken on purpose, or where new ones
+    // are usual.
+    if (!isOpen()) return;
+    if (m_takesNew && isRatherNew())
+        m_popup->mark(m_popup->rowCount() - 1);
+    else if (!m_popup->isAction(0))
+        m_popup->mark(0);
+}
+
+/// Whether what is typed is a name of its own and no beginning of one that there is: nothing matches, or what does has
+/// but a letter or two more.
+bool ChoiceField::isRatherNew() const {
+    const auto rows = matching(m_choices, text());
+    const QString typed = folded(text());
+    if (named(text())) return false;
+    if (rows.empty()) return true;
+    const QString best = folded(rows.front().text);
+    return typed.size() >= kWholeName && best.startsWith(typed) && best.size() - typed.size() <= kMissingLetters;
 }
 
 void ChoiceField::choose(const Choice& choice) {
@@ -168,7 +185,13 @@ void ChoiceField::settle() {
         Q_EMIT chosen(QVariant());
     } else if (const Choice* choice = named(text())) {
         choose(Choice(*choice));
+    } else if (m_takesNew && matching(m_choices, text()).empty()) {
+        Q_EMIT typedNew(text().trimmed());
     }
+}
+
+void ChoiceField::finish() {
+    if (!m_typedSince || !takeMarked()) settle();
 }
 
 void ChoiceField::keyPressEvent(QKeyEvent* event) {

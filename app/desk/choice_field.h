@@ -18,15 +18,18 @@ struct Choice {
     QString text;
     QString detail;             ///< muted, at the right
     std::vector<QColor> stones; ///< shown as cut stones before the text
+    QStringList alsoFoundBy{};  ///< other words for it, not shown
 };
 
 /// The choices that match, best first: text that begins so, then a word that does, then text that holds it somewhere;
-/// case and accents do not matter; in each group the given order. Blank text matches all.
+/// case and accents do not matter; in each group the given order. Blank text matches all. Other words for a choice
+/// count as its text does.
 std::vector<Choice> matching(const std::vector<Choice>& choices, const QString& typed);
 
 /// Finds one of many by typing part of its name. The list opens under the field while typing, on a click or with
 /// Down; Up and Down move in it, Enter or Tab takes the marked row (Tab then goes on), Escape closes it and keeps the
-/// text. Text that names nothing stays, with its sentence. With setNewWording a last row offers to add it.
+/// text. Text that names nothing stays, with its sentence. With setNewWording a last row offers to add it; with
+/// setTakesNew Enter and Tab take that row wherever the text is a name of its own.
 class ChoiceField : public TypedField {
     Q_OBJECT
 
@@ -47,6 +50,10 @@ class ChoiceField : public TypedField {
 
     /// The last row's words with %1 for what was typed ("Add “%1”…"); empty: no such row.
     void setNewWording(const QString& wording);
+    /// New names are as usual as those that there are. Default: no.
+    void setTakesNew(bool takes) { m_takesNew = takes; }
+    /// Takes what is typed as Enter does; the focus stays.
+    void finish();
     /// The sentence about text that names nothing, %1 for the text.
     void setUnknownWording(const QString& wording);
 
@@ -57,7 +64,7 @@ class ChoiceField : public TypedField {
   Q_SIGNALS:
     /// A person chose; an invalid id when they emptied the field.
     void chosen(const QVariant& id);
-    /// A person took the last row.
+    /// A person took the last row, or left a new name.
     void typedNew(const QString& text);
 
   protected:
@@ -77,6 +84,7 @@ class ChoiceField : public TypedField {
     bool takeMarked();
     void settle();
     void choose(const Choice& choice);
+    bool isRatherNew() const;
     const Choice* named(const QString& text) const;
 
     std::vector<Choice> m_choices;
@@ -85,6 +93,7 @@ class ChoiceField : public TypedField {
     QString m_unknownWording;
     ChoicePopup* m_popup;
     bool m_typedSince = false;
+    bool m_takesNew = false;
 };
 
 } // namespace sp::desk

@@ -21,6 +21,7 @@ constexpr int kDetail = Qt::UserRole;
 constexpr int kStones = Qt::UserRole + 1;
 constexpr int kAction = Qt::UserRole + 2;
 constexpr int kMaxRows = 8;
+constexpr int kWidest = 420; ///< of a list that is wider than its field, px at 100 %
 
 int rowHeight() { return fieldHeight(); }
 
@@ -118,7 +119,11 @@ void ChoicePopup::mark(int row) {
 
 void ChoicePopup::showUnder(const QWidget& field) {
     const int rows = std::clamp(rowCount(), 1, kMaxRows);
-    const int wide = std::max(field.width(), scaled(220));
+    // What Enter would do is read whole.
+    const QString action = m_hasAction ? m_model->index(rowCount() - 1, 0).data().toString() : QString();
+    const QFontMetrics strong(textFont(TextSize::Body, Weight::Strong));
+    const int widest = std::max(field.width(), scaled(kWidest));
+    const int wide = std::clamp(strong.horizontalAdvance(action) + 34, std::max(field.width(), scaled(220)), widest);
     const int high = rows * rowHeight() + 8;
     QPoint at = field.mapToGlobal(QPoint(0, field.height() + 2));
     if (const QScreen* screen = field.screen()) {

@@ -3,6 +3,8 @@
 
 #include "app/desk/stone_painter.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 namespace sp::desk {
@@ -11,6 +13,18 @@ Choice choiceOf(const catalogue::Material& material) {
     Choice choice{QVariant::fromValue(material.id), QString::fromStdString(material.name), {}, {}};
     if (material.kind == catalogue::MaterialKind::Stone) choice.stones.push_back(stoneColour(material.stone.rgb));
     return choice;
+}
+
+Choice choiceOf(const catalogue::Customer& customer) {
+    const auto telephone = QString::fromStdString(customer.telephone);
+    QString digits;
+    for (const QChar c : telephone)
+        if (c.isDigit()) digits.append(c);
+    return {QVariant::fromValue(customer.id),
+            QString::fromStdString(customer.name),
+            customer.certificate ? QCoreApplication::translate("customers", "certificate on file") : QString(),
+            {},
+            {telephone, digits, QString::fromStdString(customer.mail)}};
 }
 
 std::vector<Choice> choicesOf(const std::vector<catalogue::Material>& materials,

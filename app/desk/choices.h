@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/desk/choice_field.h"
+#include "core/catalogue/customer.h"
 #include "core/catalogue/material.h"
 
 #include <initializer_list>
@@ -16,6 +17,9 @@ Choice choiceOf(const Thing& thing, const QString& detail = {}) {
 }
 /// A stone is shown with its colour.
 Choice choiceOf(const catalogue::Material& material);
+
+/// A customer with a certificate is told; telephone and mail find one too.
+Choice choiceOf(const catalogue::Customer& customer);
 
 template<class Thing>
 std::vector<Choice> choicesOf(const std::vector<Thing>& things) {

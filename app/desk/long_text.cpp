@@ -3,6 +3,8 @@
 
 #include "app/desk/fonts.h"
 
+#include <QKeyEvent>
+
 namespace sp::desk {
 
 LongText::LongText(QWidget* parent)
@@ -14,6 +16,11 @@ LongText::LongText(QWidget* parent)
 void LongText::setText(const QString& text) {
     m_kept = text;
     if (toPlainText() != text) setPlainText(text);
+}
+
+void LongText::keyPressEvent(QKeyEvent* event) {
+    if (event->modifiers() == Qt::AltModifier) return event->ignore(); // a letter that belongs to nobody
+    QPlainTextEdit::keyPressEvent(event);
 }
 
 void LongText::focusOutEvent(QFocusEvent* event) {

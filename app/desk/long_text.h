@@ -18,6 +18,7 @@ class LongText : public QPlainTextEdit {
     void committed();
 
   protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
 
   private:

@@ -5,11 +5,15 @@
 #include "app/desk/icons.h"
 
 #include <QAccessible>
+#include <QApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
+#include <vector>
 
 namespace sp::desk {
 
@@ -54,6 +58,11 @@ MessageBar::MessageBar(QWidget* parent)
     m_close->setAutoRaise(true);
     m_close->setFocusPolicy(Qt::StrongFocus);
     makeQuiet(*m_action);
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kQuietStays);
+    connect(&m_rest, &QTimer::timeout, this, &MessageBar::rest);
+    m_room = parent;
+    if (m_room) m_room->installEventFilter(this);
     connect(m_close, &QToolButton::clicked, this, &MessageBar::dismiss);
     connect(m_action, &QPushButton::clicked, this, [this] {
         const auto act = std::exchange(m_act, {});
@@ -73,8 +82,15 @@ void MessageBar::tell(Tone tone, const QString& sentence, const QString& action,
     m_detail->clear();
     m_action->setText(action);
     m_action->setVisible(!action.isEmpty());
-    show();
+    static std::int64_t turns = 0;
+    m_turn = ++turns;
+    m_isTold = true;
+    settle();
     update();
+    if (action.isEmpty() && tone != Tone::Warn)
+        m_rest.start();
+    else
+        m_rest.stop();
     QAccessibleEvent alert(m_sentence, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
 }
@@ -85,14 +101,53 @@ void MessageBar::setDetail(const QString& sentence) {
 }
 
 void MessageBar::dismiss() {
-    if (isHidden()) return;
+    if (!m_isTold) return;
+    m_isTold = false;
+    m_rest.stop();
     hide();
+    settle();
     disconnect(m_until);
     m_act = {};
     Q_EMIT dismissed();
 }
 
-QString MessageBar::sentence() const { return isHidden() ? QString() : m_sentence->text(); }
+/// Shows the newest of those in the window whose page is seen, and hides the others.
+void MessageBar::settle() {
+    if (m_standsApart) return setVisible(m_isTold);
+    auto* all = window();
+    std::vector<MessageBar*> told;
+    for (auto* bar : all->findChildren<MessageBar*>()) {
+        const auto* room = bar->parentWidget();
+        if (bar->m_isTold && !bar->m_standsApart && (room == all || room->isVisibleTo(all))) told.push_back(bar);
+    }
+    std::ranges::sort(told, {}, [](const MessageBar* bar) { return -bar->m_turn; });
+    for (std::size_t i = 0; i < told.size(); ++i) told[i]->setVisible(i == 0);
+}
+
+/// Not from under the eyes of whoever is at it.
+void MessageBar::rest() {
+    if (underMouse() || isAncestorOf(QApplication::focusWidget()))
+        m_rest.start();
+    else
+        dismiss();
+}
+
+bool MessageBar::event(QEvent* event) {
+    if (event->type() == QEvent::ParentChange) {
+        if (m_room) m_room->removeEventFilter(this);
+        m_room = parentWidget();
+        if (m_room) m_room->installEventFilter(this);
+    }
+    return QWidget::event(event);
+}
+
+bool MessageBar::eventFilter(QObject* watched, QEvent* event) {
+    const bool comesOrGoes = event->type() == QEvent::Show || event->type() == QEvent::Hide;
+    if (watched == m_room && comesOrGoes && !event->spontaneous() && m_isTold) settle();
+    return QWidget::eventFilter(watched, event);
+}
+
+QString MessageBar::sentence() const { return m_isTold ? m_sentence->text() : QString(); }
 
 void MessageBar::setClosable(bool closable) { m_close->setVisible(closable); }
 

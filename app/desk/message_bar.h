@@ -3,18 +3,26 @@
 
 #include "app/desk/figures.h"
 
+#include <QPointer>
 #include <QPushButton>
+#include <QTimer>
 #include <QToolButton>
 #include <QWidget>
 
+#include <chrono>
+#include <cstdint>
 #include <functional>
 
 namespace sp::desk {
 
 enum class Tone { Good, Warn, Jewel };
 
+inline constexpr std::chrono::seconds kQuietStays{10};
+
 /// One message above the content it concerns, which moves down to make room; hidden while there is none. A message
-/// has a sentence, at most one action and a way to close it, and is announced to screen readers (alert).
+/// has a sentence, at most one action and a way to close it, and is announced to screen readers (alert). In a window at
+/// most one bar is seen, the one that was told last; when it is gone, or its page, the one before it is back. A quiet
+/// message, with nothing wrong and nothing to do, goes by itself.
 class MessageBar : public QWidget {
     Q_OBJECT
 
@@ -36,14 +44,23 @@ class MessageBar : public QWidget {
     QString sentence() const;
     /// A standing message has no way to close it. Default: it has.
     void setClosable(bool closable);
+    /// It is a part of its page and is seen beside another one. Default: no.
+    void setStandsApart(bool apart) { m_standsApart = apart; }
+    /// How long a quiet message stays, longer while the pointer or the focus is on it. Default: kQuietStays.
+    void setQuietStays(std::chrono::milliseconds stays) { m_rest.setInterval(stays); }
 
   Q_SIGNALS:
     void dismissed();
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    void settle();
+    void rest();
+
     TextLabel* m_sentence;
     TextLabel* m_detail;
     QPushButton* m_action;
@@ -51,6 +68,11 @@ class MessageBar : public QWidget {
     std::function<void()> m_act;
     QMetaObject::Connection m_until;
     Tone m_tone = Tone::Jewel;
+    QTimer m_rest;
+    QPointer<QWidget> m_room; ///< the parent, which is watched: it comes and goes
+    std::int64_t m_turn = 0;  ///< of all messages told so far
+    bool m_isTold = false;    ///< it has something to say, seen or not
+    bool m_standsApart = false;
 };
 
 } // namespace sp::desk

@@ -24,6 +24,15 @@ bool namesUnit(const QString& text) {
     });
 }
 
+/// Tabs and line breaks, as they come with what is pasted, made spaces.
+QString inOneLine(QString text) {
+    text.replace(QLatin1String("\r\n"), QLatin1String(" "));
+    for (QChar& c : text)
+        if (c.category() == QChar::Other_Control || c == QChar::LineSeparator || c == QChar::ParagraphSeparator)
+            c = QLatin1Char(' ');
+    return text;
+}
+
 bool isUndoOrRedo(const QKeyEvent* key) { return key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo); }
 
 } // namespace
@@ -39,6 +48,11 @@ TypedField::TypedField(const Formatter& formatter, QWidget* parent)
 }
 
 void TypedField::noteTyped() {
+    if (const auto line = inOneLine(text()); line != text()) {
+        const auto before = inOneLine(text().left(cursorPosition())).size();
+        setText(line);
+        setCursorPosition(static_cast<int>(before));
+    }
     m_outerProblem.clear();
     if (problem().isEmpty()) m_complains = false;
     readAgain();
@@ -147,7 +161,7 @@ void TypedField::keyPressEvent(QKeyEvent* event) {
                        QString::fromUcs4(&m_formatter.style().decimalMark, 1));
         return QLineEdit::keyPressEvent(&mark);
     }
-    if (isUndoOrRedo(event)) return event->ignore();
+    if (isUndoOrRedo(event) || event->modifiers() == Qt::AltModifier) return event->ignore();
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         if (event->modifiers().testFlag(Qt::ControlModifier)) return event->ignore();
         commit();

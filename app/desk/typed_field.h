@@ -10,10 +10,12 @@ namespace sp::desk {
 /// A field in which a person types. The text stays as typed, good or bad: nothing is ever put in its place while it
 /// has the focus, and a bad entry is never reverted. What is wrong (or how an expression was read) is one sentence,
 /// which FieldBox shows below. While a person is still typing a wrong entry is not complained about; once they left
-/// it or pressed Enter it is, and from then on the complaint follows each key until the entry is good.
+/// it or pressed Enter it is, and from then on the complaint follows each key until the entry is good. It is one line:
+/// a tab or line break that is pasted becomes a space.
 ///
 /// Keys: Enter commits and goes to the next field; the keypad's decimal key types the locale's mark; undo and redo go
-/// to the page. The whole text is selected when the field gets the focus. The wheel does nothing.
+/// to the page, and so does Alt with a letter, which types nothing where it belongs to nobody. The whole text is
+/// selected when the field gets the focus. The wheel does nothing.
 class TypedField : public QLineEdit {
     Q_OBJECT
 

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/field_box.h"
+#include "app/desk/long_text.h"
 #include "app/desk/value_fields.h"
+#include "app/desk/word_field.h"
 #include "tests/app/desk/desk_fixture.h"
 
 #include <QAccessible>
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QSignalSpy>
 #include <QVBoxLayout>
 
@@ -54,6 +58,42 @@ INSTANTIATE_TEST_SUITE_P(Rows, LengthEcho,
                                          EchoRow{"sum", "2*40mm + 8.9 mm", "= 88.9 mm"}, EchoRow{"bare", "88.9", ""},
                                          EchoRow{"ownUnit", "88.9 mm", ""}, EchoRow{"ownUnitTight", "88.9mm", ""}),
                          [](const auto& row) { return std::string(row.param.name); });
+
+TEST(TypedField, altAndALetterThatIsNobodysTypesNothing) {
+    QWidget window;
+    WordField field(formatterOf("en_US"), {}, &window);
+    LongText text(&window);
+    enter(window, field);
+    field.setRaw(qs("Lantern"));
+    field.selectAll();
+    QTest::keyClick(&field, Qt::Key_R, Qt::AltModifier);
+    EXPECT_EQ(field.text(), qs("Lantern"));
+    QTest::keyClick(&field, 'r');
+    EXPECT_EQ(field.text(), qs("r"));
+    text.setText(qs("Odette"));
+    text.setFocus();
+    QTest::keyClick(&text, Qt::Key_I, Qt::AltModifier);
+    EXPECT_EQ(text.toPlainText(), qs("Odette"));
+}
+
+// Cells of a table and lines of a text come with tabs and line breaks; no record takes those.
+TEST(TypedField, makesPastedTabsAndLineBreaksSpaces) {
+    QWidget window;
+    WordField field(formatterOf("en_US"), {}, &window);
+    enter(window, field);
+    const QSignalSpy edited(&field, &TypedField::edited);
+    QGuiApplication::clipboard()->setText(qs("Name\tX\r\nand\vmore\u2028here"));
+    field.paste();
+    EXPECT_EQ(field.text(), qs("Name X and more here"));
+    EXPECT_EQ(field.words(), "Name X and more here");
+    EXPECT_EQ(field.cursorPosition(), field.text().size());
+    EXPECT_EQ(edited.count(), 1);
+    field.setCursorPosition(4);
+    QGuiApplication::clipboard()->setText(qs("\ta"));
+    field.paste();
+    EXPECT_EQ(field.text(), qs("Name a X and more here"));
+    EXPECT_EQ(field.cursorPosition(), 6);
+}
 
 TEST(LengthField, readsFractionsOfAnInch) {
     LengthField field(formatterOf("en_US"));

@@ -6,11 +6,13 @@
 #include "app/desk/share_bar.h"
 #include "app/desk/wheel_guard.h"
 #include "tests/app/desk/desk_fixture.h"
+#include "tests/support/wait_for.h"
 
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QComboBox>
 #include <QFontMetricsF>
+#include <QLineEdit>
 #include <QSignalSpy>
 #include <QWheelEvent>
 
@@ -81,6 +83,74 @@ TEST(MessageBar, actsOnceAndGoesAway) {
     bar.findChild<QPushButton*>(qs("messageAction"))->click();
     EXPECT_EQ(acted, 1);
     EXPECT_EQ(bar.sentence(), QString());
+}
+
+struct TwoBars {
+    QWidget window;
+    QWidget page{&window};
+    MessageBar ofWindow{&window};
+    MessageBar ofPage{&page};
+
+    TwoBars() { window.show(); }
+};
+
+TEST(MessageBar, isTheOnlyOneSeenAndTheNewest) {
+    TwoBars bars;
+    bars.ofWindow.tell(Tone::Warn, qs("The disk is full."));
+    EXPECT_TRUE(bars.ofWindow.isVisible());
+    bars.ofPage.tell(Tone::Good, qs("Given."), qs("New order"));
+    EXPECT_TRUE(bars.ofPage.isVisible());
+    EXPECT_FALSE(bars.ofWindow.isVisible());
+    EXPECT_EQ(bars.ofWindow.sentence(), qs("The disk is full.")) << "it waits";
+    bars.ofPage.dismiss();
+    EXPECT_TRUE(bars.ofWindow.isVisible());
+}
+
+TEST(MessageBar, ofAPageThatIsLeftMakesRoomForTheOneBefore) {
+    TwoBars bars;
+    bars.ofWindow.tell(Tone::Warn, qs("The disk is full."));
+    bars.ofPage.tell(Tone::Good, qs("Given."), qs("New order"));
+    bars.page.hide();
+    EXPECT_TRUE(bars.ofWindow.isVisible());
+    bars.page.show();
+    EXPECT_TRUE(bars.ofPage.isVisible());
+    EXPECT_FALSE(bars.ofWindow.isVisible());
+    bars.page.hide();
+    bars.ofWindow.tell(Tone::Jewel, qs("Undone."), qs("Redo"));
+    bars.page.show();
+    EXPECT_TRUE(bars.ofWindow.isVisible()) << "told since";
+    EXPECT_FALSE(bars.ofPage.isVisible());
+}
+
+TEST(MessageBar, thatStandsApartIsSeenBesideAnother) {
+    TwoBars bars;
+    bars.ofPage.setStandsApart(true);
+    bars.ofPage.tell(Tone::Warn, qs("Jet is short."));
+    bars.ofWindow.tell(Tone::Warn, qs("The disk is full."));
+    EXPECT_TRUE(bars.ofPage.isVisible());
+    EXPECT_TRUE(bars.ofWindow.isVisible());
+}
+
+TEST(MessageBar, goesByItselfWhereNothingIsWrongAndNothingToDo) {
+    QWidget window;
+    MessageBar quiet(&window);
+    MessageBar warning(&window);
+    QLineEdit field(&window);
+    field.setFocus(); // with the focus on it, or the pointer, one stays
+    for (auto* bar : {&quiet, &warning}) {
+        bar->setQuietStays(std::chrono::milliseconds(1));
+        bar->move(0, 300);
+    }
+    window.resize(600, 400);
+    const QSignalSpy gone(&quiet, &MessageBar::dismissed);
+    window.show();
+    warning.tell(Tone::Warn, qs("The disk is full."));
+    quiet.tell(Tone::Jewel, qs("Undone: pieces."));
+    EXPECT_TRUE(sp::test::waitFor([&] { return gone.count() == 1; }));
+    EXPECT_TRUE(warning.isVisible()) << "what is wrong stays";
+    quiet.tell(Tone::Jewel, qs("Removed."), qs("Undo"));
+    EXPECT_TRUE(sp::test::waitFor([&] { return quiet.isVisible(); }));
+    EXPECT_EQ(gone.count(), 1) << "what can be done stays";
 }
 
 TEST(ShareBar, saysItsPartsToAScreenReader) {
