@@ -36,4 +36,19 @@ void save(const Setting<bool>& setting, bool value) { write(setting, value); }
 void save(const Setting<QString>& setting, const QString& value) { write(setting, value); }
 void save(const Setting<QByteArray>& setting, const QByteArray& value) { write(setting, value); }
 
+namespace {
+
+constexpr int kBooksKept = 6;
+
+} // namespace
+
+QStringList lastBooks() { return kept(kLastBooks).split(QLatin1Char('\n'), Qt::SkipEmptyParts); }
+
+void noteLastBook(const QString& file) {
+    auto books = lastBooks();
+    books.removeAll(file);
+    books.prepend(file);
+    save(kLastBooks, books.mid(0, kBooksKept).join(QLatin1Char('\n')));
+}
+
 } // namespace sp::session

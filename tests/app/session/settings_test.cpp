@@ -47,6 +47,14 @@ TEST_F(Settings, ofAnEarlierProgramAreReadUnderTheirKeys) {
     EXPECT_EQ(session::kept(session::kWindowGeometry), "geometry");
 }
 
+TEST_F(Settings, holdTheLastBooksTheNewestFirstAndNoneTwice) {
+    EXPECT_TRUE(session::lastBooks().isEmpty());
+    for (int i = 0; i < 9; ++i) session::noteLastBook(QStringLiteral("/books/%1.jobbook").arg(i));
+    session::noteLastBook(QStringLiteral("/books/5.jobbook"));
+    EXPECT_EQ(session::lastBooks(), QStringList({"/books/5.jobbook", "/books/8.jobbook", "/books/7.jobbook",
+                                                 "/books/6.jobbook", "/books/4.jobbook", "/books/3.jobbook"}));
+}
+
 TEST_F(Settings, thatAreNoNumberCountAsTheUsualOne) {
     QSettings().setValue(QStringLiteral("look/zoom"), QStringLiteral("large"));
     EXPECT_EQ(session::kept(session::kZoom), 100);
