@@ -8,7 +8,9 @@
 #include "app/desk/card.h"
 #include "app/paper/preview_dialog.h"
 
+#include <QApplication>
 #include <QDir>
+#include <QHideEvent>
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
@@ -20,6 +22,9 @@ CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& for
     , m_presenter(presenter)
     , m_formatter(formatter)
     , m_prompter(prompter) {
+    // Before the panels hear of it and hide what has the focus.
+    connect(&m_presenter, &CounterPresenter::lineShown, this, &CounterPage::keepFocus);
+    connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::keepFocus);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
@@ -33,6 +38,7 @@ CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& for
     m_columns->addColumn(m_order, tr("Order"), 272, false);
     m_columns->addColumn(m_line, tr("Line"), 480, true);
     m_columns->addColumn(m_slip, tr("Slip"), 408, false);
+    m_slip->setRetreat([this] { focusLine(); });
     connectAll();
     refresh();
 }
@@ -55,6 +61,29 @@ void CounterPage::focusPieces() {
     m_line->focusPieces();
 }
 
+/// Into the line, without a line to where one is added, as far as they are in sight.
+void CounterPage::focusLine() {
+    if (m_columns->isFolded())
+        m_columns->focusShown();
+    else if (m_presenter.hasLine())
+        m_line->focusPieces();
+    else
+        m_order->focusDesign();
+}
+
+/// Without a line there is nothing left to type in its panel. Qt would take the next input, be it a button.
+void CounterPage::keepFocus() {
+    const auto* focus = QApplication::focusWidget();
+    if (m_presenter.hasLine() || !m_line || !focus || !m_line->isAncestorOf(focus)) return;
+    m_order->focusDesign();
+}
+
+/// The next who looks at the Counter may be a customer.
+void CounterPage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    if (!event->spontaneous()) m_slip->showFront();
+}
+
 void CounterPage::refresh() { m_columns->setFigure(tr("To pay"), m_slip->toPay()); }
 
 void CounterPage::showIssued() {
@@ -72,13 +101,17 @@ void CounterPage::showIssued() {
     m_messages->tell(desk::Tone::Good, told, tr("New order"), [this] { startNew(); });
 }
 
+/// Why there is no sheet yet. What is still being typed for the customer counts as entered.
+QString CounterPage::whyNotReady() {
+    m_order->finishCustomer();
+    if (!m_presenter.priced()) return m_presenter.whyNoPrice();
+    if (!m_presenter.typedCustomer().isEmpty()) return m_order->whyNoCustomer();
+    return m_presenter.whyNoOtherPrice();
+}
+
 void CounterPage::issue() {
     if (m_presenter.isIssued()) return;
-    if (!m_presenter.priced()) {
-        m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(m_presenter.whyNoPrice()));
-        return;
-    }
-    if (const auto why = m_presenter.whyNoOtherPrice(); !why.isEmpty()) {
+    if (const auto why = whyNotReady(); !why.isEmpty()) {
         m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(why));
         return;
     }
@@ -87,8 +120,7 @@ void CounterPage::issue() {
 
 void CounterPage::showSheet() {
     m_presenter.saveDraft();
-    auto why = m_presenter.priced() ? m_presenter.whyNoOtherPrice() : m_presenter.whyNoPrice();
-    if (!why.isEmpty() && !m_presenter.isIssued()) {
+    if (const auto why = m_presenter.isIssued() ? QString() : whyNotReady(); !why.isEmpty()) {
         m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(why));
         return;
     }

@@ -38,11 +38,16 @@ class CounterPage : public QWidget {
     void mendAsked(const pricing::LeftOut& leftOut); ///< the owner wants to see the field that mends it
     void buyingAsked();                              ///< the owner wants to see how to buy for this order
 
+  protected:
+    void hideEvent(QHideEvent* event) override;
+
   private:
-    /// The sheet as it would be printed now under that number, or as it was given.
     void connectAll();
+    void focusLine();
+    void keepFocus();
     void refresh();
     void showIssued();
+    QString whyNotReady();
 
     CounterPresenter& m_presenter;
     desk::Formatter m_formatter;

@@ -81,6 +81,7 @@ void CounterPresenter::select(int line) {
 void CounterPresenter::show(db::Quote quote) {
     m_quote = std::move(quote);
     m_unread.clear();
+    m_typedCustomer.clear();
     m_unkept = false;
     m_rest.stop();
     m_current = m_quote.order.lines.empty() ? -1 : 0;
@@ -122,6 +123,8 @@ void CounterPresenter::startCopy() {
     m_quote.order = copied;
     m_quote.order.quotedOn = today;
     m_quote.order.wantedBy.reset();
+    const auto* known = customer(); // perhaps another entry of the same person by now
+    m_quote.order.customer = known ? known->id : base::Id{};
     readPrices();
     m_current = m_quote.order.lines.empty() ? -1 : 0;
     m_place = 0;
@@ -141,6 +144,7 @@ void CounterPresenter::bookChanged() {
             m_quote = *stored;
             readPrices();
             m_unread.clear();
+            m_typedCustomer.clear();
             showLines(current);
             reprice();
             Q_EMIT orderShown();
@@ -341,27 +345,6 @@ void CounterPresenter::setChoiceTitle(const QString& title) {
     if (!canChange() || order().title == typed) return;
     m_quote.order.title = typed;
     touched();
-}
-
-void CounterPresenter::setCustomer(const base::Id& customer) {
-    if (!canChange() || m_quote.order.customer == customer) return;
-    m_quote.order.customer = customer;
-    const auto* known = m_session.customer(customer);
-    m_quote.order.asksExemption = known && known->certificate && known->certificate->holdsOn(order().quotedOn);
-    readPrices();
-    touched();
-    saveDraft();
-    Q_EMIT orderShown();
-}
-
-bool CounterPresenter::addCustomer(const QString& name) {
-    if (!canChange()) return false;
-    catalogue::Customer customer;
-    customer.name = name.trimmed().toStdString();
-    const auto saved = m_session.change([&](db::Book& book) { return book.save(customer); });
-    if (!saved) return false;
-    setCustomer(*saved);
-    return true;
 }
 
 void CounterPresenter::setWantedBy(std::optional<units::Date> day) {

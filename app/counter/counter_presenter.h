@@ -97,8 +97,24 @@ class CounterPresenter : public QObject {
     void addPlace(const base::Id& design); ///< one more on the current line
     void removePlace(int place);           ///< not the only one
     void removeLine();
+    // Who it is for. Only a known exemption moves the price, so a name that is nobody's yet hides none.
     void setCustomer(const base::Id& customer);
-    bool addCustomer(const QString& name);
+    /// A new customer of that name, who is the order's, in one step of undo. Text that is a mail address or a telephone
+    /// number is kept as that too. Returns why not, in one sentence.
+    QString addCustomer(const QString& name);
+    /// What is typed for the customer and is nobody yet; the order is nobody's then. Empty: nothing is.
+    void setTypedCustomer(const QString& text);
+    const QString& typedCustomer() const { return m_typedCustomer; }
+    /// The order's customer; null where there is none.
+    const catalogue::Customer* customer() const { return m_session.customer(order().customer); }
+    /// How the order's customer is reached, telephone and mail in one text; returns why not, in one sentence.
+    QString setReach(const QString& text);
+    QString reach() const;
+    bool isNewCustomer() const; ///< the order's was added here
+    /// Somebody in the book who may be the customer that was added here; null where nobody is like them.
+    const catalogue::Customer* likeOfNew() const;
+    /// The order's customer and that one are the same person: the order is for that one.
+    void mergeCustomer(const base::Id& into);
     void setWantedBy(std::optional<units::Date> day);
     void setAsksExemption(bool asks);
     void setAtNoCharge(bool free);
@@ -143,6 +159,7 @@ class CounterPresenter : public QObject {
     void readPrices();
     void reprice();
     void priceOthers();
+    bool isExempt(const catalogue::Customer* known) const;
     void showLines(int current);
     void priceLadder();
     void addLine(catalogue::OrderLine line);
@@ -158,6 +175,8 @@ class CounterPresenter : public QObject {
     std::vector<pricing::LadderPrice> m_ladder;
     std::optional<pricing::MoreForLess> m_moreForLess;
     UnreadEntries m_unread;
+    QString m_typedCustomer;
+    base::Id m_addedCustomer; ///< the last that was added here
     int m_current = -1;
     int m_place = 0;
     bool m_unkept = false;

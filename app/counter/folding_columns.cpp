@@ -72,6 +72,7 @@ void FoldingColumns::addColumn(QWidget* column, const QString& word, int width, 
     auto* tab = new QPushButton(word, m_strip);
     tab->setCheckable(true);
     tab->setAutoExclusive(true);
+    tab->setObjectName(QStringLiteral("columnTab%1").arg(m_columns.size()));
     desk::makeQuiet(*tab);
     const int at = static_cast<int>(m_columns.size());
     static_cast<QHBoxLayout*>(m_strip->layout())->insertWidget(at, tab);
@@ -86,6 +87,8 @@ void FoldingColumns::showColumn(int column) {
     m_columns[static_cast<std::size_t>(column)].tab->setChecked(true);
     arrange();
 }
+
+void FoldingColumns::focusShown() { m_columns[static_cast<std::size_t>(m_shown)].tab->setFocus(Qt::OtherFocusReason); }
 
 int FoldingColumns::columnWithFocus() const {
     const auto* focus = QApplication::focusWidget();

@@ -21,6 +21,9 @@ class FoldingColumns : public QWidget {
     void setFigure(const QString& meaning, const QString& figure);
     /// Shows that column if folded; the focus moves there if it was in another one.
     void showColumn(int column);
+    bool isFolded() const { return m_folded; }
+    /// The focus on the button of the column shown; only while folded.
+    void focusShown();
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

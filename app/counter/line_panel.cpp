@@ -218,6 +218,7 @@ void LinePanel::build() {
     buildBench(column);
     m_short = new desk::MessageBar(this);
     m_short->setClosable(false);
+    m_short->setStandsApart(true);
     column->addWidget(m_short);
     m_note = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
     m_note->setObjectName(QStringLiteral("benchNote"));

@@ -6,6 +6,7 @@
 #include "app/counter/order_list.h"
 #include "app/counter/typed_entries.h"
 #include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/word_field.h"
 #include "app/words/words.h"
@@ -76,6 +77,15 @@ QWidget* OrderPanel::buildTop() {
     m_customer->setObjectName(QStringLiteral("customer"));
     m_customer->setEmptyAllowed(true);
     m_customer->setNewWording(tr("Add “%1” as a customer"));
+    m_customer->setTakesNew(true);
+    m_customer->setUnknownWording(tr("“%1” is nobody yet; choose somebody, or press Enter to add the name."));
+    m_reach = new desk::WordField(m_formatter, {}, this);
+    m_reach->setObjectName(QStringLiteral("reach"));
+    m_reach->setEmptyAllowed(true);
+    m_isNew = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    m_isNew->setObjectName(QStringLiteral("newCustomer"));
+    m_isNew->setTextFormat(Qt::RichText);
+    m_isNew->setWordWrap(true);
     m_wantedBy = new desk::DateField(m_formatter, m_presenter.order().quotedOn, this);
     m_wantedBy->setObjectName(QStringLiteral("wantedBy"));
     m_wantedBy->setEmptyAllowed(true);
@@ -88,6 +98,8 @@ QWidget* OrderPanel::buildTop() {
     using catalogue::Order;
     using catalogue::fields::fieldOf;
     desk::standsFor(*m_customer, fieldOf<&Order::customer>());
+    desk::standsFor(*m_reach, fieldOf<&catalogue::Customer::telephone>());
+    desk::standsFor(*m_reach, fieldOf<&catalogue::Customer::mail>());
     desk::standsFor(*m_wantedBy, fieldOf<&Order::wantedBy>());
     desk::standsFor(*m_discount, fieldOf<&Discount::share>());
     desk::standsFor(*m_discount, fieldOf<&Discount::amount>());
@@ -96,7 +108,15 @@ QWidget* OrderPanel::buildTop() {
     m_atNoCharge->setObjectName(QStringLiteral("orderAtNoCharge"));
     m_atNoCharge->setToolTip(tr("Done again, a sample, a gift: no price, its cost counts in the figures"));
     desk::standsFor(*m_atNoCharge, fieldOf<&Order::atNoCharge>());
-    grid->addWidget(new desk::FieldBox(tr("Custo&mer"), m_customer, this), 0, 0, 1, 2);
+    auto* who = new QHBoxLayout;
+    who->setSpacing(8);
+    who->addWidget(new desk::FieldBox(tr("Custo&mer"), m_customer, this), 3, Qt::AlignTop);
+    who->addWidget(new desk::FieldBox(tr("Phone or mail"), m_reach, this), 2, Qt::AlignTop);
+    auto* customer = new QVBoxLayout;
+    customer->setSpacing(2);
+    customer->addLayout(who);
+    customer->addWidget(m_isNew);
+    grid->addLayout(customer, 0, 0, 1, 2);
     m_wantedBox = new desk::FieldBox(tr("Wanted &by"), m_wantedBy, this);
     grid->addWidget(m_wantedBox, 1, 0, Qt::AlignTop);
     grid->addWidget(new desk::FieldBox(tr("Dis&count"), m_discount, this), 1, 1, Qt::AlignTop);
@@ -144,15 +164,15 @@ void OrderPanel::build() {
 }
 
 void OrderPanel::connectAll() {
-    connect(m_customer, &desk::ChoiceField::chosen, this, [this](const QVariant& id) {
-        noteEntry(m_presenter, Owner::Order, *m_customer);
-        m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{});
-    });
-    // While a name is typed but no customer chosen there is no price, because the tax depends on the customer.
-    connect(m_customer, &desk::TypedField::edited, this, [this] { noteEntry(m_presenter, Owner::Order, *m_customer); });
-    connect(m_customer, &desk::ChoiceField::typedNew, this, [this](const QString& name) {
-        m_presenter.setProblem(Owner::Order, m_customer->objectName(), {}, {});
-        m_presenter.addCustomer(name);
+    connect(m_customer, &desk::ChoiceField::chosen, this,
+            [this](const QVariant& id) { m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{}); });
+    connect(m_customer, &desk::TypedField::edited, this,
+            [this] { m_presenter.setTypedCustomer(m_customer->text().trimmed()); });
+    connect(m_customer, &desk::ChoiceField::typedNew, this,
+            [this](const QString& name) { m_customer->setOuterProblem(m_presenter.addCustomer(name)); });
+    desk::saveWhenGood(*m_reach, [this] { return m_presenter.setReach(m_reach->text()); });
+    connect(m_isNew, &QLabel::linkActivated, this, [this] {
+        if (const auto* like = m_presenter.likeOfNew()) m_presenter.mergeCustomer(base::Id(like->id));
     });
     connect(m_wantedBy, &desk::TypedField::edited, this, [this] {
         const auto day = m_wantedBy->optionalValue();
@@ -188,7 +208,11 @@ void OrderPanel::connectAll() {
     connect(m_list, &OrderList::entered, this, &OrderPanel::lineEntered);
     connect(&m_presenter, &CounterPresenter::changed, this, &OrderPanel::refresh);
     connect(&m_presenter, &CounterPresenter::orderShown, this, &OrderPanel::loadOrder);
-    connect(&m_presenter.session(), &session::BookSession::changed, this, &OrderPanel::loadChoices);
+    connect(&m_presenter.session(), &session::BookSession::changed, this, [this] {
+        loadChoices();
+        if (!m_reach->isDirty()) m_reach->setRaw(m_presenter.reach());
+        showNew();
+    });
 }
 
 base::Result<catalogue::Discount> OrderPanel::readDiscount() {
@@ -206,18 +230,20 @@ void OrderPanel::discountTyped() {
 void OrderPanel::loadChoices() {
     auto& session = m_presenter.session();
     std::vector<desk::Choice> customers;
-    for (const auto& customer : session.customers())
-        customers.push_back({variantOf(customer.id),
-                             QString::fromStdString(customer.name),
-                             customer.certificate ? tr("certificate on file") : QString(),
-                             {}});
+    for (const auto& customer : session.customers()) customers.push_back(desk::choiceOf(customer));
     m_customer->setChoices(std::move(customers));
     m_design->setChoices(designChoices(session, m_formatter));
 }
 
 void OrderPanel::loadOrder() {
     const auto& order = m_presenter.order();
-    m_customer->setCurrent(order.customer.isNone() ? QVariant() : variantOf(order.customer));
+    const auto* customer = m_presenter.customer();
+    m_customer->setCurrent(customer ? variantOf(customer->id) : QVariant());
+    if (const auto& typed = m_presenter.typedCustomer(); !typed.isEmpty()) {
+        m_customer->setTyped(typed);
+        m_customer->showError();
+    }
+    m_reach->setRaw(m_presenter.reach());
     m_wantedBy->setOptionalValue(order.wantedBy);
     m_wantedBy->setToday(order.quotedOn);
     m_discount->setOuterProblem({});
@@ -233,7 +259,26 @@ void OrderPanel::loadOrder() {
           static_cast<QWidget*>(m_exempt), static_cast<QWidget*>(m_atNoCharge), static_cast<QWidget*>(m_design),
           static_cast<QWidget*>(m_addCharge)})
         input->setEnabled(open);
+    m_reach->setEnabled(open && customer);
+    showNew();
     refresh();
+}
+
+/// That a customer was made of what was typed, and who it may have been meant for.
+void OrderPanel::showNew() {
+    const auto* like = m_presenter.likeOfNew();
+    m_isNew->setVisible(m_presenter.isNewCustomer());
+    m_isNew->setTextInteractionFlags(like ? Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard
+                                          : Qt::NoTextInteraction);
+    m_isNew->setText(like ? tr("New, kept from now on. Or <a href=\"0\">%1</a>?")
+                                .arg(QString::fromStdString(like->name).toHtmlEscaped())
+                          : tr("New, kept from now on."));
+}
+
+void OrderPanel::finishCustomer() { m_customer->finish(); }
+
+QString OrderPanel::whyNoCustomer() const {
+    return tr("%1: %2").arg(m_customer->accessibleName(), m_customer->problem());
 }
 
 void OrderPanel::refresh() {

@@ -27,6 +27,10 @@ class OrderPanel : public QWidget {
 
     /// Focuses the field in which a new order is begun.
     void focusDesign();
+    /// What is typed for the customer counts as entered.
+    void finishCustomer();
+    /// Why what is typed there is nobody; only while it is.
+    QString whyNoCustomer() const;
     void setSaveNote(const QString& note, bool trouble);
 
   Q_SIGNALS:
@@ -38,6 +42,7 @@ class OrderPanel : public QWidget {
     void connectAll();
     void loadOrder();
     void loadChoices();
+    void showNew();
     void refresh();
     base::Result<catalogue::Discount> readDiscount(); ///< shows what is wrong with the entry
     void discountTyped();
@@ -45,6 +50,8 @@ class OrderPanel : public QWidget {
     CounterPresenter& m_presenter;
     desk::Formatter m_formatter;
     desk::ChoiceField* m_customer = nullptr;
+    desk::WordField* m_reach = nullptr;
+    desk::TextLabel* m_isNew = nullptr;
     desk::DateField* m_wantedBy = nullptr;
     desk::FieldBox* m_wantedBox = nullptr;
     desk::WordField* m_discount = nullptr;

@@ -57,7 +57,7 @@ QLayout* SlipBack::buildHead() {
 
 void SlipBack::build() {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(24, 18, 24, 16);
+    column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
     auto* head = new QHBoxLayout;
     head->addWidget(desk::pageTitle(tr("Owner’s side"), this), 1);
@@ -206,7 +206,7 @@ void SlipBack::showEvent(QShowEvent* event) {
 
 void SlipBack::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
-    planBuying();
+    refresh();
 }
 
 /// The buying line stays empty until the answer for the current order arrives, and while this side is hidden.
@@ -241,7 +241,9 @@ std::optional<buying::KitQuestion> SlipBack::askedKits() {
 
 void SlipBack::refresh() {
     planBuying();
-    const auto* line = m_presenter.pricedLine();
+    // The owner's figures are nowhere while this side is turned away, not even for a screen reader.
+    const bool isTurnedAway = !isVisibleTo(window());
+    const auto* line = isTurnedAway ? nullptr : m_presenter.pricedLine();
     const bool there = line != nullptr;
     m_shares->setVisible(there);
     m_plan->setVisible(m_presenter.hasLine());
@@ -251,6 +253,8 @@ void SlipBack::refresh() {
         m_askBox->setRemark({});
         for (auto* figure : {m_cost, m_markUp, m_margin, m_perHour}) figure->setFigure(QStringLiteral("—"));
         m_what->setText({});
+        m_shares->setShares({});
+        m_model->clear();
         const bool isSaidAbove = m_presenter.isUnread(m_presenter.current(), m_ask->objectName());
         const auto why = isSaidAbove ? QString() : m_presenter.whyNoPrice();
         m_coverage->setText(m_presenter.missingPrice() ? QStringLiteral("<a href=\"0\">%1</a>").arg(why.toHtmlEscaped())
@@ -328,8 +332,8 @@ void SlipBack::refreshOrder() {
 /// Each is a link to what mends it, by its number in the list.
 void SlipBack::refreshLeftOut() {
     const auto& priced = m_presenter.priced();
-    m_leftOut = priced ? pricing::leftOutOf(m_presenter.order(), m_presenter.prices(), *priced)
-                       : std::vector<pricing::LeftOut>();
+    m_leftOut = priced && isVisibleTo(window()) ? pricing::leftOutOf(m_presenter.order(), m_presenter.prices(), *priced)
+                                                : std::vector<pricing::LeftOut>();
     QStringList links;
     for (std::size_t i = 0; i < m_leftOut.size(); ++i)
         links << QStringLiteral("<a href=\"%1\">%2</a>")
@@ -345,11 +349,8 @@ void SlipBack::followLink(const QString& number) {
 }
 
 void SlipBack::refreshTree() {
-    const auto sheet = isVisibleTo(window()) ? m_presenter.costSheet() : std::nullopt;
-    if (!sheet) {
-        m_model->clear(); // the owner's figures must not appear, even briefly, on the side for the customer
-        return;
-    }
+    const auto sheet = m_presenter.costSheet();
+    if (!sheet) return m_model->clear();
     auto& book = m_presenter.session();
     const supply::PackOffers offers{book.packs(), book.suppliers()}; // today's: of a quote given they say nothing
     auto tree = words::explain(m_presenter.line(), m_presenter.prices(), *sheet, m_formatter.style(),

@@ -23,8 +23,9 @@ using desk::TextSize;
 using desk::Weight;
 
 constexpr int kSide = 24;
-constexpr int kPiecesWidth = 34;
-constexpr int kAmountWidth = 84;
+constexpr int kPiecesWidth = 34; ///< at least
+constexpr int kAmountWidth = 84; ///< at least
+constexpr int kGap = 10;         ///< between a figure and the words beside it
 constexpr int kEachWidth = 66;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
@@ -103,9 +104,32 @@ bool SlipLines::isLaidLike(const Row& before, const Row& now) {
            before.left.isEmpty() == now.left.isEmpty() && before.each.isEmpty() == now.each.isEmpty();
 }
 
+bool SlipLines::fitFigures() {
+    int pieces = desk::scaled(kPiecesWidth);
+    int amount = desk::scaled(kAmountWidth);
+    const QFontMetrics strong(desk::textFont(TextSize::Body, Weight::Strong));
+    const QFontMetricsF plain(desk::textFont(TextSize::Body));
+    const auto fit = [&](const std::string& figure) {
+        amount = std::max(amount, static_cast<int>(desk::figuresWidth(plain, text(figure))) + desk::scaled(kGap));
+    };
+    if (m_content) {
+        for (const auto& line : m_content->lines) {
+            pieces = std::max(pieces, strong.horizontalAdvance(text(line.pieces)) + desk::scaled(kGap));
+            fit(line.amount.text);
+            for (const auto& extra : line.extras) fit(extra.amount.text);
+        }
+        for (const auto& row : m_content->adjustments) fit(row.amount.text);
+    }
+    const bool isOther = pieces != m_piecesWidth || amount != m_amountWidth;
+    m_piecesWidth = pieces;
+    m_amountWidth = amount;
+    return isOther;
+}
+
 void SlipLines::layRows() {
     const int width = viewport()->width();
-    m_before = width == m_laidWidth ? std::exchange(m_rows, {}) : std::vector<Row>();
+    const bool isOther = fitFigures() || width != m_laidWidth;
+    m_before = isOther ? std::vector<Row>() : std::exchange(m_rows, {});
     m_laidWidth = width;
     m_rows.clear();
     m_height = desk::scaled(14);
@@ -171,8 +195,8 @@ QRect SlipLines::wordsOf(const Row& row, int y) const {
     if (row.kind == Row::Kind::Title)
         right += QFontMetrics(desk::textFont(TextSize::Small)).horizontalAdvance(row.amount) + 12;
     else if (!row.amount.isEmpty())
-        right += desk::scaled(kAmountWidth);
-    const int left = row.left.isEmpty() ? 0 : desk::scaled(kPiecesWidth);
+        right += m_amountWidth;
+    const int left = row.left.isEmpty() ? 0 : m_piecesWidth;
     return {side + left, y, viewport()->width() - 2 * side - left - right, row.lead};
 }
 
@@ -201,8 +225,7 @@ void SlipLines::paintRow(QPainter& painter, const Row& row, int y) const {
     if (!row.each.isEmpty()) {
         painter.setPen(desk::colour(Role::Muted));
         painter.setFont(desk::textFont(TextSize::Small));
-        desk::drawFigures(painter, all.adjusted(0, 0, -desk::scaled(kAmountWidth), 0),
-                          Qt::AlignRight | Qt::AlignVCenter, row.each);
+        desk::drawFigures(painter, all.adjusted(0, 0, -m_amountWidth, 0), Qt::AlignRight | Qt::AlignVCenter, row.each);
     }
     if (!row.amount.isEmpty()) {
         painter.setFont(desk::textFont(title ? TextSize::Small : TextSize::Body));

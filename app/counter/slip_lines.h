@@ -39,6 +39,8 @@ class SlipLines : public QAbstractScrollArea {
     };
 
     void layRows();
+    /// Makes the columns of figures as wide as theirs are; true if that is another width than before.
+    bool fitFigures();
     void addRow(Row row, int height, int line);
     /// Whether both rows break their text into the same lines.
     static bool isLaidLike(const Row& before, const Row& now);
@@ -56,6 +58,8 @@ class SlipLines : public QAbstractScrollArea {
     std::vector<Row> m_before; ///< the rows of the last layout, at the same width
     int m_laidWidth = -1;
     int m_height = 0;
+    int m_piecesWidth = 0; ///< what the widest number of pieces takes, with the gap after it
+    int m_amountWidth = 0; ///< of the amounts likewise, with the gap before them
 };
 
 } // namespace sp::counter

@@ -8,10 +8,13 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
+#include "app/desk/scroll_page.h"
+#include "app/session/settings.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
 
+#include <QAccessible>
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QPainter>
@@ -26,6 +29,8 @@ using desk::Role;
 
 constexpr int kTeeth = 10; ///< width of a tooth of the torn edge, px
 constexpr int kShadow = 6;
+constexpr int kQuietBeforeSaid = 700; ///< ms
+constexpr QMargins kBackMargins(24, 18, 24, 16);
 
 /// A piece of paper with a torn upper edge and a shadow, the only one in the app.
 class SlipPaper : public QWidget {
@@ -114,7 +119,9 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     });
     m_sides->addWidget(front);
     m_back = new SlipBack(presenter, formatter, m_sides);
-    m_sides->addWidget(m_back);
+    auto* backFrame = new desk::ScrollPage(kBackMargins, m_sides); // in a low window it scrolls; the buttons stay
+    backFrame->column()->addWidget(m_back, 1);
+    m_sides->addWidget(backFrame);
     column->addWidget(paper, 1);
     auto* buttons = new QHBoxLayout;
     buttons->setContentsMargins(kShadow, 0, kShadow, 0);
@@ -141,24 +148,61 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     connect(m_back, &SlipBack::mendAsked, this, &SlipPanel::mendAsked);
     connect(m_print, &QPushButton::clicked, this, &SlipPanel::printAsked);
     connect(m_turn, &QPushButton::clicked, this, &SlipPanel::turnOver);
+    connect(&m_presenter, &CounterPresenter::orderShown, this, &SlipPanel::followQuote);
     connect(&m_presenter, &CounterPresenter::changed, this, &SlipPanel::refresh);
+    connect(&m_idle, &IdleWatch::idle, this, &SlipPanel::showFront);
+    m_quiet.setSingleShot(true);
+    m_quiet.setInterval(kQuietBeforeSaid);
+    connect(&m_quiet, &QTimer::timeout, this, &SlipPanel::announce);
+    followQuote();
     refresh();
 }
 
 bool SlipPanel::isTurned() const { return m_sides->currentIndex() == 1; }
 
-void SlipPanel::turnOver() {
+void SlipPanel::turnOver() { show(isTurned() ? 0 : 1); }
+
+void SlipPanel::showFront() {
+    if (isTurned()) show(0);
+}
+
+void SlipPanel::show(int side) {
     const auto* focus = QApplication::focusWidget();
-    const bool turnedAway = focus && m_sides->isAncestorOf(focus);
-    m_sides->setCurrentIndex(isTurned() ? 0 : 1);
+    // First: the widget with the focus is about to be hidden, and Qt would look for the next one by itself.
+    if (focus && m_sides->isAncestorOf(focus) && m_retreat) m_retreat();
+    m_sides->setCurrentIndex(side);
     refresh();
-    if (turnedAway) m_turn->setFocus(Qt::OtherFocusReason); // the widget with the focus is hidden now
-    Q_EMIT turned(isTurned());
+    if (isTurned())
+        m_idle.start(session::kept(session::kTurnsBackAfter));
+    else
+        m_idle.stop();
+}
+
+void SlipPanel::followQuote() {
+    auto now = std::make_pair(m_presenter.quote().id, m_presenter.quote().number);
+    if (now == m_shown) return;
+    m_shown = std::move(now);
+    showFront();
 }
 
 QString SlipPanel::toPay() const { return m_totals->toPay(); }
 
+QString SlipPanel::spoken() const {
+    if (!m_presenter.priced() && !m_presenter.isIssued()) return m_presenter.whyNoPrice();
+    const auto* line = m_presenter.pricedLine();
+    return line ? tr("%1 each, to pay %2").arg(m_formatter.money(line->each), toPay()) : tr("To pay %1").arg(toPay());
+}
+
+void SlipPanel::announce() {
+    const auto sentence = spoken();
+    if (sentence == accessibleName()) return;
+    setAccessibleName(sentence);
+    QAccessibleEvent alert(this, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
 void SlipPanel::refresh() {
+    m_quiet.start();
     refreshButtons();
     if (!m_presenter.priced() && !m_presenter.isIssued()) {
         m_content = {};
