@@ -3,6 +3,7 @@
 
 #include "app/words/words.h"
 #include "core/pricing/paid_off_sets.h"
+#include "core/pricing/price_order.h"
 
 #include <algorithm>
 #include <map>
@@ -28,6 +29,11 @@ void addRemoved(Cutting& cutting, const catalogue::Order& order, const catalogue
             baseMaterial && baseMaterial->material.kind != catalogue::MaterialKind::Blank)
             cutting.removed.push_back(baseMaterial->material.name);
     }
+}
+
+/// One that was begun and in which nothing was entered yet.
+bool isEmptyDraft(const db::QuoteSummary& job) {
+    return job.number.empty() && job.lines == 0 && job.choices == 1 && job.customer.empty();
 }
 
 } // namespace
@@ -182,9 +188,37 @@ base::Result<Cutting> JobsPresenter::cuttingOf(const std::vector<int>& rows) {
     return cutting;
 }
 
+void JobsPresenter::priceDraft(db::QuoteSummary& job) {
+    const auto quote = m_session.read([&](db::Book& book) { return book.quote(job.id); });
+    if (!quote) return;
+    const auto prices = m_session.prices(quote->order.customer);
+    std::optional<units::Money> lowest;
+    std::optional<units::Money> highest;
+    for (std::size_t i = 0; i < catalogue::choiceCount(quote->order); ++i) {
+        const auto priced = pricing::priceOrder(catalogue::withChoice(quote->order, static_cast<std::int64_t>(i)),
+                                                prices, m_session.fits());
+        if (!priced) return;
+        lowest = std::min(lowest.value_or(priced->total), priced->total);
+        highest = std::max(highest.value_or(priced->total), priced->total);
+    }
+    job.total = lowest;
+    if (highest != lowest) job.highestTotal = highest;
+}
+
 void JobsPresenter::refresh() {
-    auto read = m_session.read([&](db::Book& book) { return book.quotes(m_filter.toStdString(), m_limit); });
-    m_jobs = read ? std::move(*read) : std::vector<db::QuoteSummary>{};
+    const auto read = [this] {
+        auto jobs = m_session.read([&](db::Book& book) { return book.quotes(m_filter.toStdString(), m_limit); });
+        m_jobs = jobs ? std::move(*jobs) : std::vector<db::QuoteSummary>{};
+        m_hasMore = static_cast<std::int64_t>(m_jobs.size()) == m_limit;
+        std::erase_if(m_jobs, isEmptyDraft);
+    };
+    read();
+    while (m_jobs.empty() && m_hasMore) { // nobody could scroll to what is behind nothing
+        m_limit *= 2;
+        read();
+    }
+    for (auto& job : m_jobs)
+        if (job.number.empty() && job.lines > 0) priceDraft(job);
     if (currentRow() < 0) m_current = m_jobs.empty() ? base::Id{} : m_jobs.front().id;
     Q_EMIT listed();
 }

@@ -33,11 +33,12 @@ class JobsPresenter : public QObject {
   public:
     explicit JobsPresenter(session::BookSession& session, QObject* parent = nullptr);
 
-    /// Those that match the filter, newest first, as far back as `readOn` has read.
+    /// Those that match the filter, newest first, as far back as `readOn` has read; no draft in which nothing was
+    /// entered yet. The total of a draft is what it comes to today, none while it has no price.
     const std::vector<db::QuoteSummary>& jobs() const { return m_jobs; }
     const QString& filter() const { return m_filter; }
     /// Whether there may be older ones.
-    bool hasMore() const { return static_cast<std::int64_t>(m_jobs.size()) == m_limit; }
+    bool hasMore() const { return m_hasMore; }
     /// Reads further back.
     void readOn();
 
@@ -82,6 +83,8 @@ class JobsPresenter : public QObject {
     void selected(); ///< another quote is current
 
   private:
+    void priceDraft(db::QuoteSummary& job);
+
     session::BookSession& m_session;
     QString m_filter;
     std::vector<db::QuoteSummary> m_jobs;
@@ -89,6 +92,7 @@ class JobsPresenter : public QObject {
     base::Id m_choicesOf; ///< the quote that m_choices was read for
     std::vector<std::string> m_choices;
     std::int64_t m_limit = kFirstJobs;
+    bool m_hasMore = false;
 };
 
 } // namespace sp::jobs

@@ -10,13 +10,14 @@
 
 namespace sp::jobs {
 
-/// What a quote comes to as it is listed: a span while one of several choices is still to be taken, a dash for a draft.
+/// What a quote comes to as it is listed: a span while one of several choices is still to be taken, a dash for a draft
+/// that has no price.
 QString totalOf(const db::QuoteSummary& quote, const desk::Formatter& formatter);
 /// What is left to pay of it, once it is agreed to or something was paid: "281.75 left", "paid"; of what was let go,
 /// what was paid. Else empty.
 QString leftOf(const db::QuoteSummary& quote, const desk::Formatter& formatter);
 
-/// Quotes as a table, in the order given. The total is what the customer pays; a draft has none yet. SortRole gives
+/// Quotes as a table, in the order given. The total is what the customer pays. SortRole gives
 /// days and money as numbers.
 class JobsTableModel : public QAbstractTableModel {
     Q_OBJECT

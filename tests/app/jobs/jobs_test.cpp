@@ -42,6 +42,19 @@ class Jobs : public testing::Test {
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
     }
 
+    /// A draft of which only the customer is known.
+    base::Result<std::int64_t> begin(db::Book& book) {
+        auto quote = book.startQuote();
+        if (!quote) return base::fail(quote.error());
+        quote->order.customer = m_session->customers().front().id;
+        return book.saveDraft(*quote);
+    }
+    /// What an order comes to at today's prices.
+    units::Money today(const catalogue::Order& order) {
+        const auto priced = pricing::priceOrder(order, m_session->prices(order.customer), m_session->fits());
+        EXPECT_TRUE(priced.has_value());
+        return priced ? priced->total : units::Money{};
+    }
     db::Quote draft(const char* design, const char* customer) {
         return *m_session->keepDraft([&](db::Book& book) -> base::Result<db::Quote> {
             auto quote = *book.startQuote();
@@ -109,15 +122,37 @@ class Jobs : public testing::Test {
 
 } // namespace
 
+TEST_F(Jobs, areDraftsThatComeToWhatTheirChoicesDo) {
+    auto typed = draft("Lantern", "Juniper Hill Swim Club");
+    catalogue::addChoice(typed.order);
+    typed.order.lines.front().quantity = units::Count::of(48);
+    ASSERT_TRUE(m_session->keepDraft([&](db::Book& book) { return book.saveDraft(typed); }));
+    open();
+    const auto least = m_formatter->money(today(catalogue::withChoice(typed.order, 0)));
+    const auto most = m_formatter->money(today(catalogue::withChoice(typed.order, 1)));
+    EXPECT_EQ(cell(0, JobsTableModel::Total), least + " to " + most);
+}
+
+TEST_F(Jobs, areNoDraftsInWhichNothingIsEnteredYet) {
+    draft("Lantern", "Juniper Hill Swim Club");
+    auto named = *m_session->keepDraft([](db::Book& book) { return book.startQuote(); });
+    named.order.customer = m_session->customers().front().id;
+    ASSERT_TRUE(m_session->keepDraft([&](db::Book& book) { return book.saveDraft(named); }));
+    ASSERT_TRUE(m_session->keepDraft([](db::Book& book) { return book.startQuote(); }));
+    open();
+    ASSERT_EQ(rows(), 2) << "the empty one is no row, the one with a customer is";
+    EXPECT_EQ(cell(0, JobsTableModel::Total), QString::fromUtf8("—")) << "nothing is ordered yet";
+}
+
 TEST_F(Jobs, areListedNewestFirstWithWhatTheCustomerPays) {
     const auto lantern = give("Lantern", "Juniper Hill Swim Club");
-    draft("Heron", "Wren and Daughter, florists");
+    const auto heron = draft("Heron", "Wren and Daughter, florists");
     open();
     ASSERT_EQ(rows(), 2);
     EXPECT_EQ(cell(0, JobsTableModel::Number), "draft");
     EXPECT_EQ(cell(0, JobsTableModel::Title), "Heron");
     EXPECT_EQ(cell(0, JobsTableModel::Stage), "Enquiry");
-    EXPECT_EQ(cell(0, JobsTableModel::Total), QString::fromUtf8("—"));
+    EXPECT_EQ(cell(0, JobsTableModel::Total), m_formatter->money(today(heron.order))) << "what it comes to today";
     EXPECT_EQ(cell(1, JobsTableModel::Number).toStdString(), lantern.number);
     EXPECT_EQ(cell(1, JobsTableModel::Customer), "Juniper Hill Swim Club");
     EXPECT_EQ(cell(1, JobsTableModel::Total), m_formatter->money(*lantern.sealedTotal));
@@ -193,7 +228,7 @@ TEST_F(Jobs, theFirstIsChosenWhateverKeyIsDown) {
         auto* table = part<QTableView>("jobs");
         ASSERT_EQ(table->selectionModel()->selectedRows().size(), 1);
         EXPECT_EQ(table->selectionModel()->selectedRows().front().row(), 0);
-        m_session->change([](db::Book& book) { return book.startQuote(); }); // it moves down, and stays chosen alone
+        m_session->change([this](db::Book& book) { return begin(book); }); // it moves down, and stays chosen alone
         ASSERT_EQ(table->selectionModel()->selectedRows().size(), 1);
         EXPECT_EQ(table->selectionModel()->selectedRows().front().row(), 1);
         QTest::keyRelease(&elsewhere, Qt::Key_F, Qt::NoModifier);
@@ -300,7 +335,7 @@ TEST_F(Jobs, areReadOnWhenTheEndIsLookedAt) {
     m_session->change([&](db::Book& book) {
         return book.batch(base::say(db::Note::NewQuote), [&]() -> base::Done {
             for (int i = 0; i < kMany; ++i)
-                if (auto started = book.startQuote(); !started) return base::fail(started.error());
+                if (auto started = begin(book); !started) return base::fail(started.error());
             return {};
         });
     });
