@@ -26,6 +26,7 @@ class CustomerCard : public QWidget {
 
   private:
     void save(desk::TypedField* field, const std::function<void(catalogue::Customer&)>& put);
+    void merge(const base::Id& into);
     void saveCertificate(desk::TypedField* field);
     void show(const base::Id& customer);
 
@@ -33,6 +34,9 @@ class CustomerCard : public QWidget {
     base::Id m_current;
     desk::ChoiceField* m_find;
     desk::WordField* m_name;
+    desk::WordField* m_telephone;
+    desk::WordField* m_mail;
+    desk::ChoiceField* m_same;
     desk::LongText* m_contact;
     desk::WordField* m_number;
     desk::WordField* m_place;

@@ -5,12 +5,14 @@
 #include "app/desk/scroll_page.h"
 #include "app/desk/tab_order.h"
 #include "app/shop/bench_grid.h"
+#include "app/shop/card_index.h"
 #include "app/shop/customer_card.h"
 #include "app/shop/ladder_panel.h"
 #include "app/shop/named_rows.h"
 #include "app/shop/step_rows.h"
 #include "app/words/words.h"
 
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -33,6 +35,12 @@ using catalogue::TaxRate;
 using catalogue::TaxRule;
 using desk::kAt;
 
+namespace {
+
+constexpr int kRoomForIndex = 1480; ///< width of the page from which on its index is shown, px at 100 %
+
+} // namespace
+
 ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_presenter(session)
@@ -49,7 +57,13 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     outer->addWidget(desk::pageTitle(tr("Shop"), this));
     auto* scroll = new desk::ScrollPage({0, 0, 20, 0}, this);
     m_column = scroll->column();
-    outer->addWidget(scroll, 1);
+    m_index = new CardIndex(*scroll, this);
+    m_index->setObjectName(QStringLiteral("shopIndex"));
+    auto* sides = new QHBoxLayout;
+    sides->setSpacing(12);
+    sides->addWidget(m_index, 0, Qt::AlignTop);
+    sides->addWidget(scroll, 1);
+    outer->addLayout(sides, 1);
     buildLetterhead();
     buildMoney();
     buildRates();
@@ -69,7 +83,14 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
 FieldCard* ShopPage::addCard(const QString& title, const QString& remark) {
     auto* made = new FieldCard(title, remark, this);
     m_column->addWidget(made);
+    m_index->add(title, *made);
     return made;
+}
+
+/// The cards keep the room they need: in a narrow window the index goes.
+void ShopPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_index->setVisible(width() >= desk::scaled(kRoomForIndex));
 }
 
 /// A 0, or nothing chosen, is meant: the owner's side then no longer says that it is not in the price.

@@ -9,6 +9,7 @@ class QVBoxLayout;
 namespace sp::shop {
 
 class BenchGrid;
+class CardIndex;
 class CustomerCard;
 class NamedRows;
 
@@ -20,6 +21,9 @@ class ShopPage : public QWidget {
     ShopPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     void focusFind(); ///< the search for a customer
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     using Shop = catalogue::Shop;
@@ -48,6 +52,7 @@ class ShopPage : public QWidget {
     RecordFields<Shop> m_shop;
     RecordFields<Bench> m_bench;
     QVBoxLayout* m_column = nullptr;
+    CardIndex* m_index = nullptr;
     CustomerCard* m_customers = nullptr;
     BenchGrid* m_steps = nullptr;
 };
