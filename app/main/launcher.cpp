@@ -96,7 +96,12 @@ bool Launcher::show(FirstBook opened) {
     }
     const auto file = QString::fromStdString((*opened.book)->file().string());
     auto window = std::make_unique<MainWindow>(std::move(*opened.book), m_theme, m_prompter);
-    if (!window->session().shop().isDemo && file != demoFile()) session::save(session::kLastBook, file);
+    if (!window->session().shop().isDemo && file != demoFile()) {
+        session::save(session::kLastBook, file);
+        session::noteLastBook(file);
+    }
+    connect(
+        window.get(), &MainWindow::demoAsked, this, [this] { show(openedDemo()); }, Qt::QueuedConnection);
     connect(window.get(), &MainWindow::newBookAsked, this, &Launcher::newBook, Qt::QueuedConnection);
     connect(window.get(), &MainWindow::openBookAsked, this, &Launcher::openBook, Qt::QueuedConnection);
     window->show();

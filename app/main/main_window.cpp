@@ -7,7 +7,6 @@
 #include "app/designs/designs_page.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/fonts.h"
-#include "app/desk/icons.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/palette.h"
 #include "app/desk/tab_order.h"
@@ -18,14 +17,12 @@
 #include "app/words/words.h"
 #include "db/messages.h"
 
-#include <QActionGroup>
+#include <QAction>
 #include <QCloseEvent>
 #include <QDir>
 #include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QMenu>
-#include <QMessageBox>
 #include <QMimeData>
 #include <QPointer>
 #include <QScreen>
@@ -269,99 +266,6 @@ void MainWindow::mend(const pricing::LeftOut& leftOut) {
     }
 }
 
-QAction* MainWindow::act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work) {
-    auto* action = new QAction(text, this);
-    action->setShortcut(keys);
-    connect(action, &QAction::triggered, this, [work = std::move(work)] { work(); });
-    addAction(action);
-    menu->addAction(action);
-    return action;
-}
-
-void MainWindow::buildMenu() {
-    auto* menu = new QMenu(this);
-    menu->setObjectName(QStringLiteral("bookMenu"));
-    act(menu, tr("&New order"), QKeySequence::New, [this] {
-        goTo(PlaceId::Counter);
-        counter()->startNew();
-    });
-    act(menu, tr("&Find in this place"), QKeySequence::Find, [this] { findHere(); });
-    act(menu, tr("Find a q&uote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
-    act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
-    act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { m_artwork->estimate(); });
-    act(menu, tr("Offer &another choice"), QKeySequence(QStringLiteral("Ctrl+D")), [this] {
-        goTo(PlaceId::Counter);
-        counter()->addChoice();
-    });
-    act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
-        goTo(PlaceId::Counter);
-        counter()->issue();
-    });
-    act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, [this] {
-        goTo(PlaceId::Counter);
-        counter()->showSheet();
-    });
-    act(menu, tr("&Turn the slip over"), Qt::Key_F9, [this] {
-        goTo(PlaceId::Counter);
-        counter()->turnOver();
-    });
-    menu->addSeparator();
-    m_undo = act(menu, tr("&Undo"), QKeySequence::Undo, [this] { undo(); });
-    m_redo = act(menu, tr("&Redo"), QKeySequence(QStringLiteral("Ctrl+Shift+Z")), [this] { redo(); });
-    m_redo->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
-    menu->addSeparator();
-    act(menu, tr("Start a &job book…"), {}, [this] { Q_EMIT newBookAsked(); });
-    act(menu, tr("&Open a job book…"), QKeySequence::Open, [this] { Q_EMIT openBookAsked({}); });
-    act(menu, tr("&Save a copy of this book…"), {}, [this] { m_care->saveCopy(); });
-    act(menu, tr("&Backups…"), {}, [this] { m_care->showBackups(); });
-    act(menu, tr("&Check this book"), {}, [this] { m_care->check(); });
-    menu->addSeparator();
-    buildLookMenu(menu->addMenu(tr("&Look")));
-    act(menu, tr("&About Stonepenny"), {}, [this] { about(); });
-    act(menu, tr("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")), [this] { close(); });
-
-    m_bookButton->setObjectName(QStringLiteral("book"));
-    m_bookButton->setText(tr("Book"));
-    m_bookButton->setToolTip(tr("Everything that can be done with this job book (F10)"));
-    m_bookButton->setAccessibleName(tr("Book menu"));
-    m_bookButton->setIcon(desk::icon(desk::Icon::Open, desk::Role::Ink));
-    m_bookButton->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
-    m_bookButton->setPopupMode(QToolButton::InstantPopup);
-    m_bookButton->setAutoRaise(true);
-    m_bookButton->setMenu(menu);
-    m_bookButton->setShortcut(Qt::Key_F10);
-    m_rail->layout()->addWidget(m_bookButton);
-    m_rail->layout()->setAlignment(m_bookButton, Qt::AlignHCenter | Qt::AlignBottom);
-}
-
-void MainWindow::buildLookMenu(QMenu* menu) {
-    auto* schemes = new QActionGroup(this);
-    const std::pair<QString, desk::Scheme> choices[] = {{tr("As the &system"), desk::Scheme::System},
-                                                        {tr("&Light"), desk::Scheme::Light},
-                                                        {tr("&Dark"), desk::Scheme::Dark}};
-    for (const auto& [word, scheme] : choices) {
-        auto* action = menu->addAction(word);
-        action->setCheckable(true);
-        action->setChecked(m_theme.scheme() == scheme);
-        schemes->addAction(action);
-        connect(action, &QAction::triggered, this, [this, scheme = scheme] {
-            m_theme.setScheme(scheme);
-            session::save(session::kScheme, static_cast<int>(scheme));
-        });
-    }
-    menu->addSeparator();
-    auto* larger =
-        act(menu, tr("L&arger text"), QKeySequence::ZoomIn, [this] { zoomTo(desk::zoomLarger(desk::zoom())); });
-    larger->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
-    act(menu, tr("S&maller text"), QKeySequence::ZoomOut, [this] { zoomTo(desk::zoomSmaller(desk::zoom())); });
-    act(menu, tr("&Usual text size"), QKeySequence(QStringLiteral("Ctrl+0")), [this] { zoomTo(100); });
-}
-
-void MainWindow::zoomTo(int percent) {
-    desk::setZoom(percent);
-    session::save(session::kZoom, percent);
-}
-
 void MainWindow::greet() {
     if (m_session.isReadOnly()) {
         const auto& why = *m_session.book().readOnlyBecause();
@@ -373,9 +277,16 @@ void MainWindow::greet() {
         m_messages->setClosable(false);
         return;
     }
-    if (!m_session.shop().isDemo) return;
+    if (m_session.shop().isDemo) greetDemo();
+}
+
+/// Stays when its button was pressed: one may think better of it, and the way to an own book is kept.
+void MainWindow::greetDemo() {
     counter()->messages().tell(desk::Tone::Jewel, tr("A demo book: look around, nothing here is yours."),
-                               tr("Start my own book"), [this] { Q_EMIT newBookAsked(); });
+                               tr("Start my own book"), [this] {
+                                   greetDemo();
+                                   Q_EMIT newBookAsked();
+                               });
 }
 
 void MainWindow::followShop() {
@@ -440,32 +351,41 @@ void MainWindow::undo() {
     if (m_artwork->undo()) return;
     m_presenter.saveDraft();
     const auto what = m_session.undoText();
-    if (!what.isEmpty() && m_session.undo()) tellTurned(tr("Undone: %1.").arg(what));
+    if (what.isEmpty()) return;
+    const auto act = [this, what] {
+        if (m_session.undo()) tellTurned(tr("Undone: %1.").arg(what));
+    };
+    if (!showsGivenQuote()) return act();
+    m_messages->tell(desk::Tone::Jewel,
+                     tr("Nothing of a given quote is undone. Elsewhere in the book the last was: %1.").arg(what),
+                     tr("Undo that"), act);
+    m_messages->staysUntil(&m_presenter, &counter::CounterPresenter::orderShown);
 }
 
 void MainWindow::redo() {
     if (m_artwork->redo()) return;
     m_presenter.saveDraft();
     const auto what = m_session.redoText();
-    if (!what.isEmpty() && m_session.redo()) tellTurned(tr("Done again: %1.").arg(what));
+    if (what.isEmpty()) return;
+    const auto act = [this, what] {
+        if (m_session.redo()) tellTurned(tr("Done again: %1.").arg(what));
+    };
+    if (!showsGivenQuote()) return act();
+    m_messages->tell(desk::Tone::Jewel,
+                     tr("Nothing of a given quote is done again. Elsewhere in the book it would be: %1.").arg(what),
+                     tr("Do that again"), act);
+    m_messages->staysUntil(&m_presenter, &counter::CounterPresenter::orderShown);
+}
+
+/// A change is always of something else then, and nobody sees it happen.
+bool MainWindow::showsGivenQuote() const {
+    return counter() && m_stack->currentWidget() == counter() && m_presenter.isIssued();
 }
 
 /// Shown by the window, since the change may belong to a place that is not in view.
 void MainWindow::tellTurned(const QString& sentence) {
     m_messages->tell(desk::Tone::Jewel, sentence);
     m_messages->staysUntil(&m_session, &session::BookSession::saved);
-}
-
-void MainWindow::about() {
-    auto* shown = new QMessageBox(
-        QMessageBox::NoIcon, tr("About Stonepenny"),
-        tr("Stonepenny %1, for shops that set hot-fix stones.\n\nUnder the MIT licence. It stands on Qt %2 (LGPL 3), "
-           "SQLite, fmt, pugixml and JSON for Modern C++.\n\nWhat it says about tax, safety and law are reminders: "
-           "local rules, the makers’ data and licensed practice come first.")
-            .arg(QStringLiteral(STONEPENNY_VERSION), QString::fromLatin1(qVersion())),
-        QMessageBox::Close, this);
-    shown->setAttribute(Qt::WA_DeleteOnClose);
-    shown->open();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
@@ -481,8 +401,8 @@ void MainWindow::changeEvent(QEvent* event) {
 }
 
 void MainWindow::askForCutFile() {
-    const auto file =
-        m_prompter.fileToOpen({tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.svgz *.dxf *.plt);;All files (*)"), {}});
+    const auto file = m_prompter.fileToOpen(
+        {tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.svgz *.dxf *.plt);;All files (*)"), {}});
     if (file) countFile(*file);
 }
 

@@ -57,6 +57,7 @@ class MainWindow : public QMainWindow {
 
   Q_SIGNALS:
     void newBookAsked();
+    void demoAsked();
     void openBookAsked(const QString& file); ///< empty: ask which
 
   protected:
@@ -83,8 +84,12 @@ class MainWindow : public QMainWindow {
     void buildMenu();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
     void buildLookMenu(QMenu* menu);
+    void buildTurnBackMenu(QMenu* menu);
+    void buildLastBooksMenu(QMenu* menu);
+    void showKeys();
     void fill();
     void greet();
+    void greetDemo();
     void stayOnScreen();
     void followShop();
     void rebuildPages();
@@ -95,6 +100,7 @@ class MainWindow : public QMainWindow {
     void tellUnread();
     void findQuote();
     void undo();
+    bool showsGivenQuote() const;
     void redo();
     void tellTurned(const QString& sentence);
     void refreshUndo();

@@ -9,6 +9,7 @@
 
 #include <QAbstractButton>
 #include <QDialog>
+#include <QMenu>
 
 #include <filesystem>
 
@@ -80,6 +81,33 @@ TEST_F(LauncherTest, beginsWithTheDemoAndForgetsItAtOnce) {
     start();
     EXPECT_EQ(openFile(), demo());
     EXPECT_EQ(last(), "");
+}
+
+TEST_F(LauncherTest, leadsToTheLastBooksAndToTheDemoAgain) {
+    makeOwn();
+    start();
+    ASSERT_EQ(openFile(), own);
+    const auto entry = [this](int at) {
+        auto* menu = launcher->window()->findChild<QMenu*>(QStringLiteral("lastBooksMenu"));
+        Q_EMIT menu->aboutToShow();
+        QList<QAction*> entries;
+        for (auto* action : menu->actions())
+            if (!action->isSeparator()) entries << action;
+        return entries.value(at);
+    };
+    launcher->window()->messages(); // filled
+    ASSERT_NE(entry(0), nullptr);
+    EXPECT_EQ(entry(0)->text(), "The &demo book") << "the book that is open is not offered";
+    entry(0)->trigger();
+    test::handleQueued();
+    EXPECT_EQ(openFile(), demo());
+    EXPECT_EQ(last(), own.string()) << "and is not the shop's";
+    launcher->window()->messages();
+    EXPECT_EQ(entry(0)->text(), "Willow Bench");
+    EXPECT_FALSE(entry(1)->isEnabled()) << "the demo is here";
+    entry(0)->trigger();
+    test::handleQueued();
+    EXPECT_EQ(openFile(), own);
 }
 
 TEST_F(LauncherTest, neverTakesADemoForTheShopsBook) {

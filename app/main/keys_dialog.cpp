@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#include "app/main/keys_dialog.h"
+
+#include "app/desk/fonts.h"
+
+#include <QDialogButtonBox>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace sp::program {
+
+namespace {
+
+QString table(const std::vector<KeyWords>& rows) {
+    QString html = QStringLiteral("<table cellpadding=\"3\">");
+    for (const auto& row : rows)
+        html += QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>")
+                    .arg(row.key.toHtmlEscaped(), row.words.toHtmlEscaped());
+    return html + QStringLiteral("</table>");
+}
+
+} // namespace
+
+KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, QWidget* parent)
+    : QDialog(parent) {
+    setObjectName(QStringLiteral("keys"));
+    setWindowTitle(tr("Keys and help"));
+    const std::vector<KeyWords> places = {
+        {tr("Counter"), tr("One order while the customer waits: who, what, how many; the price moves as you type.")},
+        {tr("Designs"), tr("What you set: its size, its stones by colour, and whether its templates are on the wall.")},
+        {tr("Supplies"), tr("What you buy, in which packs and at what price, and what lies on the shelf.")},
+        {tr("Buying"), tr("The cheapest way to buy what a design or the order takes: kits, bulk packs, or both.")},
+        {tr("Jobs"), tr("Every order by its stage, what was paid for it, and what has changed since it was given.")},
+        {tr("Shop"), tr("What you decide once: letterhead, rates, mark-up, tax, customers, the bench.")}};
+    const std::vector<KeyWords> everywhere = {
+        {tr("Enter"), tr("takes what is typed or marked, and goes on to the next field")},
+        {tr("Tab"), tr("goes on without taking anything but what is marked in a list")},
+        {tr("Down"), tr("opens the list of a field, and goes on in it")},
+        {tr("Esc"), tr("closes a list or a window")},
+        {tr("Alt and a letter"), tr("goes to the field or button whose word has that letter underlined")},
+        {tr("Ctrl and a number"), tr("goes to a place: 1 is the Counter")}};
+    auto* text = new QTextBrowser(this);
+    text->setObjectName(QStringLiteral("keysText"));
+    text->setFont(desk::textFont(desk::TextSize::Body));
+    text->setHtml(QStringLiteral("<h3>%1</h3>%2<h3>%3</h3>%4<h3>%5</h3>%6<p>%7</p>")
+                      .arg(tr("The places"), table(places), tr("Keys of the Book menu"), table(keys),
+                           tr("Keys in every place"), table(everywhere),
+                           tr("How a figure of the cost sheet is made stands at the figure: turn the slip over and "
+                              "open its row.")));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(text);
+    column->addWidget(buttons);
+    resize(desk::scaled(680), desk::scaled(560));
+}
+
+} // namespace sp::program
+
+#include "moc_keys_dialog.cpp"
