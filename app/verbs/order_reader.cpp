@@ -33,18 +33,21 @@ class OrderReader {
         , m_customers(valueOrThrow(book.customers()))
         , m_today(today) {}
 
-    catalogue::Order read(ProblemObject& object) {
-        catalogue::Order order;
+    OrderFor read(ProblemObject& object) {
+        OrderFor of;
+        auto& order = of.order;
         order.quotedOn = object.has("day") ? day(object, "day") : m_today;
         if (object.has("due")) order.wantedBy = day(object, "due");
-        if (object.has("customer")) readCustomer(object, order);
+        if (object.has("customer"))
+            if (const auto set = setCustomer(of, m_customers, object.text("customer")); !set)
+                throw ProblemError{set.error()};
         if (object.has("at_no_charge")) order.atNoCharge = object.flag("at_no_charge");
         if (object.has("exempt")) order.asksExemption = object.flag("exempt");
         if (object.has("choices"))
             readChoices(object, order);
         else
             readChoice(object, order);
-        return order;
+        return of;
     }
 
   private:
@@ -74,14 +77,6 @@ class OrderReader {
 
     static units::Date day(ProblemObject& object, std::string_view key) {
         return valueOrThrow(units::Date::parse(object.text(key)));
-    }
-
-    void readCustomer(ProblemObject& object, catalogue::Order& order) const {
-        const auto customer = valueOrThrow(
-            named(m_customers, object.text("customer"),
-                  QT_TRANSLATE_NOOP("App", "There is no customer named “%1” in this book; check the spelling.")));
-        order.customer = customer.id;
-        order.asksExemption = customer.certificate && customer.certificate->holdsOn(order.quotedOn);
     }
 
     static void readDiscount(ProblemObject& object, catalogue::Discount& discount) {
@@ -227,7 +222,7 @@ class OrderReader {
 
 } // namespace
 
-base::Result<catalogue::Order> readOrder(std::string_view text, db::Book& book, units::Date today) {
+base::Result<OrderFor> readOrder(std::string_view text, db::Book& book, units::Date today) {
     return readProblem(text, [&](ProblemObject& object) { return OrderReader(book, today).read(object); });
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/verbs/order_customer.h"
 #include "core/base/result.h"
-#include "core/catalogue/order.h"
 #include "db/book/book.h"
 
 #include <string_view>
@@ -13,6 +13,6 @@ namespace sp::verbs {
 /// starts out with all that the design has. `today` is the day of an order that names none.
 /// Errors: as readProblem, naming the place ("lines[1].pieces"); NotFound and Ambiguous for a name; what the book
 /// refuses. Whether it can be priced is not asked here.
-base::Result<catalogue::Order> readOrder(std::string_view text, db::Book& book, units::Date today);
+base::Result<OrderFor> readOrder(std::string_view text, db::Book& book, units::Date today);
 
 } // namespace sp::verbs

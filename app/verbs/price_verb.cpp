@@ -14,6 +14,7 @@
 #include "core/pricing/left_out.h"
 #include "core/quoting/owner_figures.h"
 #include "core/quoting/sheet_maker.h"
+#include "db/messages.h"
 
 #include <fmt/format.h>
 
@@ -27,8 +28,9 @@ using base::fail;
 using units::Money;
 
 /// The order the command line describes: one line of one design.
-base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& book, units::Date today) {
-    catalogue::Order order;
+base::Result<OrderFor> orderFrom(const Arguments& arguments, db::Book& book, units::Date today) {
+    OrderFor of;
+    auto& order = of.order;
     order.quotedOn = today;
     const auto designs = book.designs();
     if (!designs) return fail(designs.error());
@@ -62,14 +64,16 @@ base::Result<catalogue::Order> orderFrom(const Arguments& arguments, db::Book& b
     if (const auto name = arguments.value("--customer")) {
         const auto customers = book.customers();
         if (!customers) return fail(customers.error());
-        const auto customer =
-            named(*customers, *name,
-                  QT_TRANSLATE_NOOP("App", "There is no customer named “%1” in this book; check the spelling."));
-        if (!customer) return fail(customer.error());
-        order.customer = customer->id;
-        order.asksExemption = customer->certificate && customer->certificate->holdsOn(today);
+        if (const auto set = setCustomer(of, *customers, *name); !set) return fail(set.error());
     }
-    return order;
+    return of;
+}
+
+/// What its price is made of. Whoever is not in the book has no exemption, and is only named.
+base::Result<catalogue::PriceBook> inputsFor(const OrderFor& of, db::Book& book) {
+    auto inputs = book.priceBook(of.order.customer);
+    if (inputs && of.stranger) inputs->customer = of.stranger;
+    return inputs;
 }
 
 struct Priced {
@@ -101,10 +105,10 @@ struct Offered {
 
 base::Result<Priced> priceFrom(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
     Priced out;
-    auto order = orderFrom(arguments, book, helpers.environment.today());
-    if (!order) return fail(order.error());
-    out.order = std::move(*order);
-    auto inputs = book.priceBook(out.order.customer);
+    auto of = orderFrom(arguments, book, helpers.environment.today());
+    if (!of) return fail(of.error());
+    out.order = of->order;
+    auto inputs = inputsFor(*of, book);
     if (!inputs) return fail(inputs.error());
     out.book = std::move(*inputs);
     layout::FitMemo fits;
@@ -211,7 +215,7 @@ std::string priceText(const Priced& priced) {
 }
 
 /// The order of --order, or the one line that the options describe.
-base::Result<catalogue::Order> orderOf(const Arguments& arguments, db::Book& book, units::Date today) {
+base::Result<OrderFor> orderOf(const Arguments& arguments, db::Book& book, units::Date today) {
     const auto file = arguments.value("--order");
     if (!file) return orderFrom(arguments, book, today);
     const auto text = textOf(*file);
@@ -220,15 +224,42 @@ base::Result<catalogue::Order> orderOf(const Arguments& arguments, db::Book& boo
 }
 
 Outcome priceWholeOrder(const Arguments& arguments, db::Book& book, units::Date today) {
-    const auto order = orderOf(arguments, book, today);
-    if (!order) return refused(order.error());
-    const auto inputs = book.priceBook(order->customer);
+    const auto of = orderOf(arguments, book, today);
+    if (!of) return refused(of.error());
+    const auto inputs = inputsFor(*of, book);
     if (!inputs) return refused(inputs.error());
     const auto offered = Offered::in(book);
     if (!offered) return refused(offered.error());
-    const auto answered = answerFor(*order, *inputs, offered->offers());
+    const auto answered = answerFor(of->order, *inputs, offered->offers());
     if (!answered) return refused(answered.error());
     return answer(arguments, answered->json, answered->text);
+}
+
+base::Result<db::Quote> give(db::Book& book, const catalogue::Order& order) {
+    const auto inputs = book.priceBook(order.customer);
+    if (!inputs) return fail(inputs.error());
+    const auto until = order.quotedOn.plusDays(inputs->shop.rules.validDays);
+    layout::FitMemo fits;
+    const words::SheetWords words;
+    const auto result = words::resultOf(order, *inputs, until, fits, words);
+    if (!result) return fail(result.error());
+    return book.issueNew(order, *inputs, *result, until);
+}
+
+/// Whoever is not in the book yet is made a customer with it, or neither is done.
+base::Result<db::Quote> give(db::Book& book, const OrderFor& of) {
+    if (!of.stranger) return give(book, of.order);
+    base::Result<db::Quote> issued;
+    const auto done = book.batch(base::say(db::Note::Adding, of.stranger->name), [&]() -> base::Done {
+        const auto added = book.save(*of.stranger);
+        if (!added) return fail(added.error());
+        auto order = of.order;
+        order.customer = *added;
+        issued = give(book, order);
+        return issued ? base::Done() : fail(issued.error());
+    });
+    if (!done) return fail(done.error());
+    return issued;
 }
 
 } // namespace
@@ -245,19 +276,12 @@ Outcome priceVerb(const Arguments& arguments, const Helpers& helpers) {
 Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
-    const auto order = orderOf(arguments, **book, helpers.environment.today());
-    if (!order) return refused(order.error());
-    const auto inputs = (*book)->priceBook(order->customer);
-    if (!inputs) return refused(inputs.error());
-    const auto until = order->quotedOn.plusDays(inputs->shop.rules.validDays);
-    layout::FitMemo fits;
-    const words::SheetWords words;
-    const auto result = words::resultOf(*order, *inputs, until, fits, words);
-    if (!result) return refused(result.error());
-    const auto issued = (*book)->issueNew(*order, *inputs, *result, until);
+    const auto of = orderOf(arguments, **book, helpers.environment.today());
+    if (!of) return refused(of.error());
+    const auto issued = give(**book, *of);
     if (!issued) return refused(issued.error());
-    const auto& currency = inputs->shop.currency;
-    const auto total = units::formatExact(result->priced.total, currency);
+    const auto& currency = issued->frozen->shop.currency;
+    const auto total = units::formatExact(*issued->sealedTotal, currency);
     Json json{{"number", issued->number}, {"total", total}, {"currency", currency.code()}};
     if (issued->result && !issued->result->others.empty())
         for (const auto* choice : quoting::choicesOf(issued->result->sheet))

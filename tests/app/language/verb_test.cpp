@@ -103,7 +103,7 @@ TEST_F(VerbsInAnotherLanguage, answers) {
 TEST_F(VerbsInAnotherLanguage, helpSaysWhatItIsFor) {
     // The names of verbs and options, and what stands for their values, are the command line's own.
     m_onlooker.know(
-        "demo designs materials price quote quotes sheet fit count estimate yield buy pack check OUT NAME on "
+        "demo designs materials price quote quotes sheet fit count estimate yield buy pack schema check OUT NAME on "
         "MATERIAL wall templates due DATE customer pdf piece margin gap one way FILE scale MM PER UNIT DPI then hole "
         "allowance text font height stone pitch style outline fill both inset problem YYYY DD");
     m_onlooker.look(QStringLiteral("help"), QString::fromStdString(verbs::help()));
@@ -118,7 +118,8 @@ TEST_F(VerbsInAnotherLanguage, refusals) {
     ask({"price", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-24"}, 1);
     ask({"price", "--design", "Lantern", "--quantity", "24", "--on", "Jet SS10"}, 1);
     ask({"price", "--design", "Lantern", "--quantity", "24", "--on", "clear decal"}, 1);
-    ask({"price", "--design", "Lantern", "--quantity", "24", "--customer", "Nobody"}, 1);
+    ask({"price", "--design", "Lantern", "--quantity", "24", "--customer", "Nobody"}, 0);
+    ask({"price", "--design", "Lantern", "--quantity", "24", "--customer", " "}, 1);
     listen({}, 2);
     listen({"price", "--book"}, 2);
     listen({"designs", "--book", book(), "extra"}, 2);

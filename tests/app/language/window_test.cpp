@@ -260,7 +260,7 @@ TEST_F(InAnotherLanguage, whichFileIsAsked) {
 
 /// The first window over a book of somebody's own, and the questions that lead to it.
 TEST_F(InAnotherLanguage, aFirstBook) {
-    m_onlooker.know("jobbook");
+    m_onlooker.know("jobbook bare");
     program::Launcher launcher(m_theme, m_prompter);
     const auto missing = m_folder.path() / "Mastodon.jobbook";
     m_onlooker.know("Mastodon " + missing.string());

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include <fstream>
 #include <set>
 
 using namespace sp;
@@ -297,6 +298,34 @@ TEST(SizeWords, readBothSides) {
     }
     for (const auto* text : {"", "9", "9x", "x12in", "9x12", "9x12x3in", "axbin"})
         EXPECT_FALSE(verbs::parseSize(text).has_value()) << text;
+}
+
+TEST_F(Verbs, countsSeveralFilesAndSaysWhichItCannot) {
+    const auto file = [this](const std::string& name, const std::string& text) {
+        const auto path = (m_folder / name).string();
+        std::ofstream(path) << text;
+        return path;
+    };
+    const auto svg = file("a.svg", "<svg width='9mm' viewBox='0 0 9 9'><circle cx='4' cy='4' r='1.4'/></svg>");
+    const auto plot = file("b.plt", "IN;SP1;PU100,200;CI56;PU300,200;CI56;SP0;");
+    const auto both = json({"count", svg, plot})["files"];
+    ASSERT_EQ(both.size(), 2);
+    EXPECT_EQ(both[0]["file"], svg);
+    EXPECT_EQ(both[0]["stones"][0]["count"], 1);
+    EXPECT_EQ(both[1]["stones"][0]["count"], 2);
+    EXPECT_EQ(both[1]["stones"][0]["size"], "SS10");
+    const auto told = run({"count", svg, file("c.pdf", "%PDF-1.4"), plot});
+    EXPECT_EQ(told.exit, 1);
+    EXPECT_THAT(told.err, HasSubstr("is a PDF"));
+    EXPECT_THAT(told.out, testing::AllOf(HasSubstr("a.svg:\n"), HasSubstr("b.plt:\n"), HasSubstr("SS10")));
+    EXPECT_TRUE(json({"count", svg}).contains("stones")); // one alone is answered as itself
+    EXPECT_EQ(run({"count"}).exit, 2);
+}
+
+TEST_F(Verbs, printTheirSchemas) {
+    for (const char* verb : {"yield", "buy", "pack"})
+        EXPECT_THAT(Json::parse(run({"schema", verb}).out)["title"].get<std::string>(), HasSubstr(verb));
+    EXPECT_EQ(run({"schema", "price"}).exit, 1);
 }
 
 } // namespace
