@@ -47,7 +47,8 @@ base::Result<Arguments> Arguments::parse(std::span<const std::string> words, con
             return words::fail(Code::Invalid, name, QT_TRANSLATE_NOOP("App", "%1 is given twice."), name);
     }
     const std::size_t wanted = !rules.insteadOfWords.empty() && out.has(rules.insteadOfWords) ? 0 : rules.words;
-    if (out.m_words.size() != wanted)
+    const bool isMore = rules.mayHaveMoreWords && out.m_words.size() > wanted;
+    if (out.m_words.size() != wanted && !isMore)
         return words::fail(Code::Invalid, "words",
                            wanted == 1
                                ? QT_TRANSLATE_NOOP("App", "This verb takes %1 word besides its options, not %2.")

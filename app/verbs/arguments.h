@@ -16,9 +16,10 @@ namespace sp::verbs {
 struct ArgumentRules {
     std::vector<std::string_view> values;   ///< options that take a value: "--book"
     std::vector<std::string_view> flags;    ///< options that take none: "--json"
-    std::size_t words = 0;                  ///< how many bare words it takes, exactly
+    std::size_t words = 0;                  ///< how many bare words it takes, exactly unless there may be more
     std::vector<std::string_view> required; ///< those of `values` that must be given
     std::string_view insteadOfWords = {};   ///< one of `values` that stands for all bare words
+    bool mayHaveMoreWords = false;
 };
 
 /// The words after the verb, sorted. "--key value" and "--key=value" both work; what comes after "--" is a bare word.

@@ -42,11 +42,39 @@ std::string countText(const Json& json) {
     return text;
 }
 
+base::Result<Json> countFile(const std::string& file, CountRequest& request) {
+    request.fileName = file;
+    auto bytes = artwork::bytesOfFile(file);
+    if (!bytes) return base::fail(bytes.error());
+    return countStonesVerb(std::move(*bytes), request);
+}
+
+/// Those that cannot be counted are told of, the others are counted all the same.
+Outcome countEach(const Arguments& arguments, CountRequest& request) {
+    Outcome outcome;
+    Json files = Json::array();
+    std::string text;
+    for (const auto& file : arguments.words()) {
+        auto json = countFile(file, request);
+        if (!json) {
+            outcome.exit = 1;
+            outcome.err += words::text(json.error()) + "\n";
+            files.push_back({{"file", file}, {"error", words::text(json.error())}});
+            continue;
+        }
+        text += file + ":\n" + countText(*json);
+        Json named{{"file", file}};
+        named.update(*json);
+        files.push_back(std::move(named));
+    }
+    outcome.out = answer(arguments, {{"files", std::move(files)}}, text).out;
+    return outcome;
+}
+
 } // namespace
 
 Outcome countVerb(const Arguments& arguments, const Helpers&) {
     CountRequest request;
-    request.fileName = arguments.words().front();
     const auto scale = scaleFrom(arguments);
     if (!scale) return refused(scale.error());
     request.scale = *scale;
@@ -55,9 +83,8 @@ Outcome countVerb(const Arguments& arguments, const Helpers&) {
         if (!allowance) return refused(allowance.error());
         request.holeAllowance = *allowance;
     }
-    auto bytes = artwork::bytesOfFile(request.fileName);
-    if (!bytes) return refused(bytes.error());
-    const auto json = countStonesVerb(std::move(*bytes), request);
+    if (arguments.words().size() > 1) return countEach(arguments, request);
+    const auto json = countFile(arguments.words().front(), request);
     if (!json) return refused(json.error());
     return answer(arguments, *json, countText(*json));
 }

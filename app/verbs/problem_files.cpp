@@ -58,4 +58,9 @@ Outcome packVerb(const Arguments& arguments, const Helpers&) {
     return text ? written(packAnswer(*text)) : refused(text.error());
 }
 
+Outcome schemaVerb(const Arguments& arguments, const Helpers&) {
+    const auto schema = schemaOf(arguments.words().front());
+    return schema ? Outcome{0, *schema, {}} : refused(schema.error());
+}
+
 } // namespace sp::verbs

@@ -14,8 +14,8 @@
 
 namespace sp::verbs {
 
-// From the text of a problem file to the JSON of its answer. The shapes are in the README. Unknown keys are refused
-// by name; each error is one sentence.
+// From the text of a problem file to the JSON of its answer. The shapes are in resources/schemas. Unknown keys are
+// refused by name; each error is one sentence.
 
 /// How many pieces kits make.
 base::Result<Json> yieldAnswer(std::string_view problemText);
@@ -33,5 +33,9 @@ base::Result<Json> buyAnswer(std::string_view problemText, std::int64_t steps = 
 /// machine of today, and no more than `mostSteps`.
 base::Result<Json> packAnswer(std::string_view problemText,
                               std::int64_t mostSteps = std::numeric_limits<std::int64_t>::max());
+
+/// The JSON Schema (draft 2020-12) of the problems of yield, buy or pack, with the shape of the answers in
+/// $defs/answer. Errors: NotFound.
+base::Result<std::string> schemaOf(std::string_view verb);
 
 } // namespace sp::verbs

@@ -52,6 +52,7 @@ Outcome estimateVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome yieldVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome buyVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome packVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome schemaVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome checkVerb(const Arguments& arguments, const Helpers& helpers);
 
 } // namespace sp::verbs

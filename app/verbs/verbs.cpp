@@ -115,8 +115,8 @@ const std::vector<Verb>& verbs() {
          {{"--sheet", "--piece", "--margin", "--gap"}, {"--one-way", "--json"}, 0, {"--sheet", "--piece"}},
          fitVerb},
         {"count",
-         "FILE [--scale MM-PER-UNIT|DPI] [--hole-allowance L] [--json]",
-         {{"--scale", "--hole-allowance"}, {"--json"}, 1, {}},
+         "FILE... [--scale MM-PER-UNIT|DPI] [--hole-allowance L] [--json]",
+         {{"--scale", "--hole-allowance"}, {"--json"}, 1, {}, {}, true},
          countVerb},
         {"estimate",
          "FILE [--scale MM-PER-UNIT|DPI] | --text T --font F --height L, then --stone SS10 --pitch L "
@@ -130,6 +130,7 @@ const std::vector<Verb>& verbs() {
         {"yield", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, yieldVerb},
         {"buy", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, buyVerb},
         {"pack", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, packVerb},
+        {"schema", "yield|buy|pack", {{}, {"--json"}, 1, {}}, schemaVerb},
         {"check", "BOOK [--json]", {{}, {"--json"}, 1, {}}, checkVerb},
     };
     return all;
