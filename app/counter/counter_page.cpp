@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/counter_page.h"
 
-#include "app/counter/folding_columns.h"
 #include "app/counter/line_panel.h"
 #include "app/counter/order_panel.h"
 #include "app/counter/slip_panel.h"
 #include "app/desk/card.h"
+#include "app/desk/folding_columns.h"
 #include "app/paper/preview_dialog.h"
 
 #include <QApplication>
@@ -30,7 +30,7 @@ CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& for
     column->setSpacing(12);
     m_messages = new desk::MessageBar(this);
     column->addWidget(m_messages);
-    m_columns = new FoldingColumns(this);
+    m_columns = new desk::FoldingColumns(this);
     column->addWidget(m_columns, 1);
     m_order = new OrderPanel(presenter, m_formatter, m_columns);
     m_line = new LinePanel(presenter, m_formatter, m_columns);

@@ -9,9 +9,12 @@
 
 #include <QWidget>
 
+namespace sp::desk {
+class FoldingColumns;
+} // namespace sp::desk
+
 namespace sp::counter {
 
-class FoldingColumns;
 class LinePanel;
 class OrderPanel;
 class SlipPanel;
@@ -53,7 +56,7 @@ class CounterPage : public QWidget {
     desk::Formatter m_formatter;
     desk::Prompter& m_prompter;
     desk::MessageBar* m_messages = nullptr;
-    FoldingColumns* m_columns = nullptr;
+    desk::FoldingColumns* m_columns = nullptr;
     OrderPanel* m_order = nullptr;
     LinePanel* m_line = nullptr;
     SlipPanel* m_slip = nullptr;

@@ -145,6 +145,9 @@ QLayout* LinePanel::buildPlace() {
     m_taxRate = new QComboBox(this);
     m_taxRate->setObjectName(QStringLiteral("taxRateOfLine"));
     m_taxRate->setAccessibleName(tr("Tax rate"));
+    // Not as wide as the longest name there is: its column keeps its width.
+    m_taxRate->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_taxRate->setMinimumContentsLength(12);
     desk::standsFor(*m_taxRate, fieldOf<&catalogue::OrderLine::taxRate>());
     ticks->addWidget(m_taxRate);
     m_atNoCharge = new QCheckBox(tr("At no charge"), this);

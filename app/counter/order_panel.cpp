@@ -8,6 +8,7 @@
 #include "app/desk/card.h"
 #include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
+#include "app/desk/field_box.h"
 #include "app/desk/word_field.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
@@ -149,7 +150,7 @@ void OrderPanel::build() {
     m_addCharge->setAccessibleName(tr("Add a charge without stones"));
     m_addCharge->setToolTip(tr("Postage, art, a repair, a plain tee: a line without stones"));
     desk::makeQuiet(*m_addCharge);
-    adding->addWidget(m_addCharge, 0, Qt::AlignBottom);
+    adding->addWidget(new desk::BesideFields(m_addCharge, this), 0, Qt::AlignTop);
     column->addLayout(adding);
     m_list = new OrderList(this);
     m_list->setObjectName(QStringLiteral("lines"));

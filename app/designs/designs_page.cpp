@@ -8,8 +8,10 @@
 #include "app/desk/choices.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/field_binding.h"
+#include "app/desk/field_box.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
+#include "app/desk/tab_order.h"
 #include "app/plans/plan_dialog.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
@@ -32,7 +34,7 @@ DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& f
                            "designs", "findDesign", m_formatter));
     auto* card = new desk::Card(this);
     buildCard(card);
-    sides()->addWidget(card, 5);
+    addCard(card);
     connectFields();
     connect(&m_presenter, &DesignsPresenter::opened, this, &DesignsPage::refresh);
     connect(&m_presenter, &DesignsPresenter::changed, this, &DesignsPage::refresh);
@@ -54,7 +56,7 @@ void DesignsPage::buildActions(QVBoxLayout* column) {
     connect(estimate, &QPushButton::clicked, this, &DesignsPage::estimateAsked);
     connect(add, &QPushButton::clicked, this, [this] {
         m_presenter.create();
-        m_name->setFocus(Qt::OtherFocusReason);
+        desk::focusOn(*m_name);
     });
 }
 
@@ -116,7 +118,7 @@ void DesignsPage::buildCard(QWidget* card) {
     desk::place(*grid, 1, 3, 1, tr("&Planned pieces"), m_planned, "designPlanned",
                 tr("the set of templates is paid off over them"));
     desk::place(*grid, 2, 0, 3, tr("Not&e"), m_note, "designNote");
-    grid->addWidget(m_onWall, 2, 3, Qt::AlignBottom);
+    grid->addWidget(new desk::BesideFields(m_onWall, this), 2, 3, Qt::AlignTop);
     for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
     column->addLayout(grid);
     m_paidOff = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);

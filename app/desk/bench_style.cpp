@@ -25,12 +25,13 @@ namespace {
 constexpr const char* kKind = "benchKind";
 constexpr const char* kWrong = "benchWrong";
 constexpr int kButtonRadius = 8;
-constexpr int kIndicator = 18;
 constexpr int kScrollBar = 12;
-constexpr int kArrowRoom = 28;
 constexpr int kIconGap = 8;
 constexpr int kCellPadding = 8;
 constexpr int kHeadPadding = 6; // Fusion's label comes 2 px narrower
+
+int indicator() { return scaled(18); }
+int arrowRoom() { return scaled(28); }
 
 enum class Kind { Plain, Primary, Quiet };
 
@@ -62,14 +63,6 @@ void drawField(QPainter& painter, const QRectF& box, QStyle::State state, const 
     const Role line = wrong ? Role::Warn : focused ? Role::Jewel : enabled ? Role::FieldOutline : Role::Hairline;
     roundedBox(painter, box, kFieldRadius, colour(enabled ? Role::Field : Role::Card), colour(line),
                wrong || focused ? 2 : 1);
-}
-
-void drawChevron(QPainter& painter, QPointF tip, const QColor& ink) {
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(ink, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPolyline(QPolygonF({tip + QPointF(-4, -4), tip, tip + QPointF(4, -4)}));
-    painter.restore();
 }
 
 void drawButton(QPainter& painter, const QRectF& box, QStyle::State state, const QWidget* widget) {
@@ -136,7 +129,9 @@ void drawIndicator(QPainter& painter, const QRectF& box, QStyle::State state, bo
     if (!on && !(state & QStyle::State_NoChange)) return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    const QPointF c = box.center();
+    painter.translate(box.center());
+    painter.scale(box.width() / 18, box.width() / 18);
+    const QPointF c;
     if (round) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(colour(Role::OnJewel));
@@ -195,6 +190,15 @@ void markWrong(QWidget& field, bool wrong) {
     field.update();
 }
 
+void paintChevron(QPainter& painter, QPointF tip, const QColor& ink) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(ink, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    const double half = 4 * zoom() / 100.0;
+    painter.drawPolyline(QPolygonF({tip + QPointF(-half, -half), tip, tip + QPointF(half, -half)}));
+    painter.restore();
+}
+
 int fieldHeight() { return std::max(32, scaled(32)); }
 
 BenchStyle::BenchStyle()
@@ -213,6 +217,14 @@ void BenchStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
     } else if (element == PE_PanelButtonTool) {
         if (option->state & (State_MouseOver | State_Sunken | State_On))
             roundedBox(*painter, box, kFieldRadius, colour(Role::JewelSoft), colour(Role::Jewel), 0);
+    } else if (element == PE_IndicatorBranch) {
+        if (option->state & State_Children) {
+            painter->save();
+            painter->translate(box.center());
+            if (!(option->state & State_Open)) painter->rotate(option->direction == Qt::RightToLeft ? 90 : -90);
+            paintChevron(*painter, QPointF(0, scaled(2)), colour(Role::Muted));
+            painter->restore();
+        }
     } else if (element == PE_FrameFocusRect) {
         // A table outlines the row (RowTable).
         if (!qobject_cast<const QPushButton*>(widget) && !qobject_cast<const QTableView*>(widget))
@@ -274,8 +286,8 @@ void BenchStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
     if (control == CC_ComboBox) {
         drawField(*painter, QRectF(option->rect), option->state, widget);
         const QRectF arrow(subControlRect(control, option, SC_ComboBoxArrow, widget));
-        drawChevron(*painter, arrow.center() + QPointF(0, 2.5),
-                    colour(option->state & State_Enabled ? Role::Muted : Role::Hairline));
+        paintChevron(*painter, arrow.center() + QPointF(0, 2.5),
+                     colour(option->state & State_Enabled ? Role::Muted : Role::Hairline));
         return;
     }
     if (control == CC_ScrollBar) {
@@ -294,9 +306,9 @@ QRect BenchStyle::subControlRect(ComplexControl control, const QStyleOptionCompl
         const QRect all = option->rect;
         if (part == SC_ComboBoxArrow)
             return visualRect(option->direction, all,
-                              QRect(all.right() - kArrowRoom + 1, all.top(), kArrowRoom, all.height()));
+                              QRect(all.right() - arrowRoom() + 1, all.top(), arrowRoom(), all.height()));
         if (part == SC_ComboBoxEditField)
-            return visualRect(option->direction, all, all.adjusted(8, 1, -kArrowRoom, -1));
+            return visualRect(option->direction, all, all.adjusted(8, 1, -arrowRoom(), -1));
     }
     const auto* bar = control == CC_ScrollBar ? qstyleoption_cast<const QStyleOptionSlider*>(option) : nullptr;
     if (!bar) return QProxyStyle::subControlRect(control, option, part, widget);
@@ -334,7 +346,7 @@ QSize BenchStyle::sizeFromContents(ContentsType type, const QStyleOption* option
     QSize out = QProxyStyle::sizeFromContents(type, option, size, widget);
     if (type == CT_LineEdit || type == CT_ComboBox) {
         out.setHeight(std::max(fieldHeight(), size.height() + 8));
-        if (type == CT_ComboBox) out.setWidth(size.width() + kArrowRoom + 16);
+        if (type == CT_ComboBox) out.setWidth(size.width() + arrowRoom() + 16);
     } else if (type == CT_PushButton) {
         const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
         const Kind kind = kindOf(widget);
@@ -366,7 +378,7 @@ int BenchStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
     case PM_IndicatorWidth:
     case PM_IndicatorHeight:
     case PM_ExclusiveIndicatorWidth:
-    case PM_ExclusiveIndicatorHeight: return kIndicator;
+    case PM_ExclusiveIndicatorHeight: return indicator();
     case PM_CheckBoxLabelSpacing:
     case PM_RadioButtonLabelSpacing: return 8;
     case PM_DefaultFrameWidth: return isTextArea(widget) ? 4 : 1;
@@ -375,7 +387,8 @@ int BenchStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
     case PM_LayoutHorizontalSpacing:
     case PM_LayoutVerticalSpacing: return 12;
     case PM_FocusFrameHMargin: return kCellPadding - 1; // the views add 1
-    case PM_ButtonIconSize: return 18;
+    case PM_SmallIconSize: return scaled(16);
+    case PM_ButtonIconSize: return scaled(18);
     default: return QProxyStyle::pixelMetric(metric, option, widget);
     }
 }

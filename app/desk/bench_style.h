@@ -47,4 +47,7 @@ inline constexpr int kCardRadius = 10;
 /// A field's height at the zoom in force: 32 at 100 %.
 int fieldHeight();
 
+/// An open arrow that points down to `tip`, as on what opens a list.
+void paintChevron(QPainter& painter, QPointF tip, const QColor& ink);
+
 } // namespace sp::desk

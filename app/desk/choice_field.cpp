@@ -247,10 +247,8 @@ void ChoiceField::mousePressEvent(QMouseEvent* event) {
 void ChoiceField::paintEvent(QPaintEvent* event) {
     TypedField::paintEvent(event);
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colour(Role::Muted), 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     const QPointF tip(width() - 16, height() / 2.0 + 2.5);
-    painter.drawPolyline(QPolygonF({tip + QPointF(-4, -4), tip, tip + QPointF(4, -4)}));
+    paintChevron(painter, tip, colour(Role::Muted));
 }
 
 bool ChoiceField::eventFilter(QObject* watched, QEvent* event) {

@@ -1,10 +1,22 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/field_box.h"
 
+#include "app/desk/bench_style.h"
+
 #include <QAccessible>
+#include <QEvent>
+#include <QFontMetrics>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace sp::desk {
+
+namespace {
+
+constexpr int kUnderLabel = 4;
+
+} // namespace
 
 FieldBox::FieldBox(const QString& label, QWidget* field, QWidget* parent)
     : QWidget(parent)
@@ -13,7 +25,7 @@ FieldBox::FieldBox(const QString& label, QWidget* field, QWidget* parent)
     , m_note(new TextLabel({}, TextSize::Small, Role::Muted)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
+    column->setSpacing(kUnderLabel);
     column->addWidget(m_label);
     column->addWidget(m_field);
     column->addWidget(m_note);
@@ -55,6 +67,28 @@ void FieldBox::explain() {
     m_field->setAccessibleDescription(sentence);
     QAccessibleEvent said(m_field, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&said);
+}
+
+BesideFields::BesideFields(QWidget* control, QWidget* parent)
+    : QWidget(parent)
+    , m_control(control) {
+    auto* column = new QVBoxLayout(this);
+    column->setSpacing(0);
+    column->addWidget(control, 0, Qt::AlignLeft);
+    column->addStretch(1);
+    align();
+}
+
+void BesideFields::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) align();
+}
+
+/// The middle of the control where the middle of a field is, under a label of one line.
+void BesideFields::align() {
+    const int label = QFontMetrics(textFont(TextSize::Small)).height() + kUnderLabel;
+    const int above = label + (fieldHeight() - m_control->sizeHint().height()) / 2;
+    layout()->setContentsMargins(0, std::max(0, above), 0, 0);
 }
 
 FieldBox* place(QGridLayout& grid, int row, int column, int span, const QString& label, QWidget* field,

@@ -35,6 +35,23 @@ class FieldBox : public QWidget {
     QString m_remark;
 };
 
+/// A box or button in a row of FieldBoxes: on the line of their fields, whatever stands under one of those.
+class BesideFields : public QWidget {
+    Q_OBJECT
+
+  public:
+    /// Takes the control over.
+    explicit BesideFields(QWidget* control, QWidget* parent = nullptr);
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void align();
+
+    QWidget* m_control;
+};
+
 /// Puts a field into a grid, under its label; `name` is for tests. A remark as setRemark.
 FieldBox* place(QGridLayout& grid, int row, int column, int span, const QString& label, QWidget* field,
                 const char* name, const QString& remark = {});

@@ -2,6 +2,8 @@
 #include "app/desk/fonts.h"
 
 #include <QApplication>
+#include <QComboBox>
+#include <QEvent>
 #include <QFontDatabase>
 #include <QScreen>
 #include <QWidget>
@@ -33,6 +35,16 @@ int zoom() {
 void setZoom(int percent) {
     qApp->setProperty("textZoom", std::clamp(percent, kZooms.front(), kZooms.back()));
     QApplication::setFont(textFont(TextSize::Body));
+    for (auto* widget : QApplication::allWidgets()) {
+        // Labels have fonts of their own, of which Qt changes none.
+        QEvent fontChanged(QEvent::ApplicationFontChange);
+        QCoreApplication::sendEvent(widget, &fontChanged);
+        // A combo box keeps the least width that it had in the font before, until its style changes.
+        QEvent styleChanged(QEvent::StyleChange);
+        if (!qobject_cast<QComboBox*>(widget)) continue;
+        QCoreApplication::sendEvent(widget, &styleChanged);
+        widget->updateGeometry();
+    }
 }
 
 int zoomLarger(int percent) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/desk/folding_columns.h"
 #include "app/desk/split_page.h"
 #include "app/desk/stone_list.h"
 
@@ -23,6 +24,8 @@ class ListPage : public SplitPage {
     /// the object names of the rows and the search.
     QVBoxLayout* buildList(const QString& title, const StoneListWords& words, const char* name, const char* find,
                            const Formatter& formatter);
+    /// The right side. In a narrow window one side is shown at a time, the card under the name of what is open.
+    void addCard(QWidget* card);
     const StoneList& list() const { return *m_list; }
 
     /// The list and the card as things are now. What is open stays listed though the search does not find it: it is
@@ -39,8 +42,10 @@ class ListPage : public SplitPage {
   private:
     void fill(const base::Id& kept);
     void search();
+    void showCard();
 
     StoneList* m_list = nullptr;
+    FoldingColumns* m_columns = nullptr;
 };
 
 } // namespace sp::desk

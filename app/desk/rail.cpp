@@ -8,9 +8,16 @@
 #include <QRadioButton>
 #include <QShortcut>
 
+#include <algorithm>
+
 namespace sp::desk {
 
 namespace {
+
+/// Lengths of a tile at the zoom in force, up to 150 %: all places are to stand below each other in a usual window.
+int tile(int px) { return std::min(scaled(px), px * 3 / 2); }
+
+constexpr int kWordTop = 38; ///< of a place's word below the top of its tile
 
 /// One place: a radio button to the keyboard and to screen readers, a tile to the eye.
 class PlaceButton : public QRadioButton {
@@ -24,7 +31,7 @@ class PlaceButton : public QRadioButton {
 
     QSize sizeHint() const override {
         const QFontMetrics metrics(textFont(TextSize::Small, Weight::Strong));
-        return {metrics.horizontalAdvance(text()) + 16, 40 + metrics.height() + 6};
+        return {metrics.horizontalAdvance(text()) + 16, tile(kWordTop) + metrics.height() + 8};
     }
     QSize minimumSizeHint() const override { return sizeHint(); }
 
@@ -39,7 +46,7 @@ class PlaceButton : public QRadioButton {
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
         painter.setRenderHint(QPainter::Antialiasing);
-        const QRectF tile(rect());
+        const QRectF box(rect());
         painter.setPen(Qt::NoPen);
         if (isChecked())
             painter.setBrush(colour(Role::JewelSoft));
@@ -47,17 +54,19 @@ class PlaceButton : public QRadioButton {
             painter.setBrush(colour(Role::Bench));
         else
             painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(tile, kFieldRadius + 2, kFieldRadius + 2);
+        painter.drawRoundedRect(box, kFieldRadius + 2, kFieldRadius + 2);
         if (hasFocus()) {
             painter.setPen(QPen(colour(Role::Jewel), 2));
             painter.setBrush(Qt::NoBrush);
-            painter.drawRoundedRect(tile.adjusted(1, 1, -1, -1), kFieldRadius + 1, kFieldRadius + 1);
+            painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), kFieldRadius + 1, kFieldRadius + 1);
         }
-        paintIcon(painter, QRectF(tile.center().x() - 12, 9, 24, 24), m_drawing,
+        const int side = tile(24);
+        paintIcon(painter, QRectF(box.center().x() - side / 2.0, tile(9), side, side), m_drawing,
                   colour(isChecked() ? Role::Jewel : Role::Muted));
         painter.setFont(textFont(TextSize::Small, isChecked() ? Weight::Strong : Weight::Plain));
         painter.setPen(colour(isChecked() ? Role::Ink : Role::Muted));
-        painter.drawText(tile.adjusted(0, 38, 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextHideMnemonic, text());
+        painter.drawText(box.adjusted(0, tile(kWordTop), 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextHideMnemonic,
+                         text());
     }
 
   private:
@@ -114,7 +123,9 @@ void Rail::setCurrent(int index) {
     button->setChecked(true);
 }
 
-QSize Rail::sizeHint() const { return {std::max(92, m_layout->sizeHint().width()), m_layout->sizeHint().height()}; }
+QSize Rail::sizeHint() const {
+    return {std::max(scaled(92), m_layout->sizeHint().width()), m_layout->sizeHint().height()};
+}
 
 void Rail::paintEvent(QPaintEvent*) {
     QPainter painter(this);

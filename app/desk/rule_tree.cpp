@@ -78,7 +78,7 @@ RuleTree::RuleTree(QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     viewport()->setAutoFillBackground(false);
     setItemDelegate(new RuleDelegate(this));
-    setIndentation(20);
+    setIndentation(scaled(20));
     setMinimumHeight(scaled(150));
     setExpandsOnDoubleClick(false);
     setEditTriggers(NoEditTriggers);

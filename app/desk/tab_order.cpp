@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/tab_order.h"
 
+#include "app/desk/folding_columns.h"
+
 #include <QApplication>
 #include <QGridLayout>
 #include <QScrollArea>
@@ -89,6 +91,13 @@ void scrollTo(QWidget& widget) {
     constexpr int kRoom = 28; // the label above a field, the sentence under it
     for (auto* up = widget.parentWidget(); up; up = up->parentWidget())
         if (auto* area = qobject_cast<QScrollArea*>(up)) area->ensureWidgetVisible(&widget, 0, kRoom);
+}
+
+void focusOn(QWidget& widget) {
+    for (auto* up = widget.parentWidget(); up; up = up->parentWidget())
+        if (auto* columns = qobject_cast<FoldingColumns*>(up)) columns->reveal(widget);
+    widget.setFocus(Qt::OtherFocusReason);
+    scrollTo(widget);
 }
 
 } // namespace sp::desk

@@ -19,4 +19,7 @@ bool moveFocus(const QWidget& root, bool next);
 /// Scrolls whatever `widget` lies in so that it is seen.
 void scrollTo(QWidget& widget);
 
+/// Gives it the focus, in sight: the column that it is in is shown, and scrolled to it.
+void focusOn(QWidget& widget);
+
 } // namespace sp::desk

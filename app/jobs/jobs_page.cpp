@@ -21,6 +21,12 @@ namespace sp::jobs {
 using desk::Role;
 using Column = JobsTableModel::Column;
 
+namespace {
+
+constexpr int kLeastName = 140; ///< width of a column of names, px at 100 %
+
+} // namespace
+
 JobsPage::JobsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_formatter(formatter)
@@ -67,10 +73,9 @@ QWidget* JobsPage::buildTable() {
     m_table->setModel(&m_model);
     auto* header = m_table->horizontalHeader();
     header->setSectionResizeMode(QHeaderView::Fixed);
-    header->setSectionResizeMode(Column::Customer, QHeaderView::Stretch);
-    header->setSectionResizeMode(Column::Title, QHeaderView::Stretch);
     header->setSectionsClickable(false);
     around->addWidget(m_table);
+    m_table->viewport()->installEventFilter(this);
     return card;
 }
 
@@ -80,6 +85,21 @@ void JobsPage::fitColumns() {
          {std::pair(Column::Number, 112), std::pair(Column::Day, 120), std::pair(Column::Stage, 112),
           std::pair(Column::Total, 152), std::pair(Column::Left, 112)})
         m_table->setColumnWidth(section, desk::scaled(width));
+    fitNames();
+}
+
+/// Names take the room that is left, and no less than can be read: in a narrow window the table scrolls sideways.
+void JobsPage::fitNames() {
+    int left = m_table->viewport()->width();
+    for (const auto section : {Column::Number, Column::Day, Column::Stage, Column::Total, Column::Left})
+        left -= m_table->columnWidth(section);
+    for (const auto section : {Column::Customer, Column::Title})
+        m_table->setColumnWidth(section, std::max(desk::scaled(kLeastName), left / 2));
+}
+
+bool JobsPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize) fitNames();
+    return QWidget::eventFilter(watched, event);
 }
 
 void JobsPage::changeEvent(QEvent* event) {

@@ -37,12 +37,14 @@ class JobsPage : public QWidget {
   protected:
     void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void build();
     QWidget* buildTable();
     void connectAll();
     void fitColumns();
+    void fitNames();
     void refresh();
     void load();
     void openCurrent();

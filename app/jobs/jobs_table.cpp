@@ -11,7 +11,7 @@ JobsTable::JobsTable(QWidget* parent)
     setObjectName(QStringLiteral("jobs"));
     setAccessibleName(tr("Quotes, newest first"));
     setSelectionMode(ExtendedSelection);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setHorizontalScrollMode(ScrollPerPixel);
     for (const int column : {JobsTableModel::Total, JobsTableModel::Left})
         setItemDelegateForColumn(column, new desk::FigureDelegate(this));
 }

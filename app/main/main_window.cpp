@@ -84,8 +84,8 @@ void MainWindow::build() {
     railFrame->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     railFrame->setFocusPolicy(Qt::NoFocus);
     railFrame->setWidget(rail);
-    railFrame->setFixedWidth(m_rail->sizeHint().width());
     row->addWidget(railFrame);
+    m_railFrame = railFrame;
     auto* right = new QVBoxLayout;
     right->setSpacing(0);
     m_messages = new desk::MessageBar(body);
@@ -98,8 +98,12 @@ void MainWindow::build() {
     buildArtwork();
     buildRail();
     buildMenu();
+    fitRail();
     m_rail->setCurrent(0);
 }
+
+/// As wide as its widest word, at the zoom in force.
+void MainWindow::fitRail() { m_railFrame->setFixedWidth(m_rail->sizeHint().width()); }
 
 /// The places use the session and the presenter, so they are deleted first. A backup may take a moment, which nobody
 /// has to look at.
@@ -234,7 +238,7 @@ void MainWindow::tellUnread() {
                        .arg(there.word, field->accessibleName());
         m_messages->tell(desk::Tone::Warn, m_unread, tr("Mend it"), [this, place = there.id, field] {
             goTo(place);
-            if (field) field->setFocus(Qt::OtherFocusReason);
+            if (field) desk::focusOn(*field);
         });
         return;
     }
@@ -260,10 +264,7 @@ void MainWindow::mend(const pricing::LeftOut& leftOut) {
     auto* page = m_places[static_cast<std::size_t>(railIndexOf(place))].page;
     auto* field = desk::entryOf(*page, *leftOut.field);
     if (!field) field = page->findChild<QWidget*>(QStringLiteral("addPack")); // of a material without any pack
-    if (field) {
-        field->setFocus(Qt::OtherFocusReason);
-        desk::scrollTo(*field);
-    }
+    if (field) { desk::focusOn(*field); }
 }
 
 void MainWindow::greet() {

@@ -82,6 +82,7 @@ class MainWindow : public QMainWindow {
     void buyForOrder();
     void mend(const pricing::LeftOut& leftOut);
     void buildMenu();
+    void fitRail();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
     void buildLookMenu(QMenu* menu);
     void buildTurnBackMenu(QMenu* menu);
@@ -118,6 +119,7 @@ class MainWindow : public QMainWindow {
     desk::Formatter m_formatter;
     std::unique_ptr<BookCare> m_care;
     desk::Rail* m_rail = nullptr;
+    QWidget* m_railFrame = nullptr; ///< in which the rail scrolls
     QToolButton* m_bookButton = nullptr;
     desk::MessageBar* m_messages = nullptr;
     std::optional<base::Error> m_untold; ///< kept until the message bar exists

@@ -166,6 +166,7 @@ void MainWindow::showKeys() {
 
 void MainWindow::zoomTo(int percent) {
     desk::setZoom(percent);
+    fitRail();
     session::save(session::kZoom, percent);
 }
 

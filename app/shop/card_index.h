@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <QComboBox>
 #include <QListWidget>
 #include <QScrollArea>
 
@@ -16,16 +17,20 @@ class CardIndex : public QListWidget {
     explicit CardIndex(QScrollArea& page, QWidget* parent = nullptr);
 
     void add(const QString& title, QWidget& card);
+    /// The same titles to choose from, for where there is no room beside the page.
+    QComboBox* makeChoice(QWidget* parent);
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override { return sizeHint(); }
 
   private:
     void follow();
+    void mark(int row);
+    void lead(int row);
 
     QScrollArea& m_page;
     std::vector<QWidget*> m_cards;
-    bool m_isLeading = false; ///< the page scrolls because a title was chosen
+    bool m_isLeading = false; ///< the page and the titles follow each other no further
 };
 
 } // namespace sp::shop

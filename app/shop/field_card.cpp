@@ -9,7 +9,7 @@ namespace sp::shop {
 
 FieldCard::FieldCard(const QString& title, const QString& remark, QWidget* parent)
     : desk::Card(parent)
-    , m_grid(new QGridLayout) {
+    , m_grid(new desk::FlowGrid(4)) {
     auto* inside = new QVBoxLayout(this);
     inside->setContentsMargins(desk::cardMargins());
     inside->setSpacing(8);
@@ -19,9 +19,6 @@ FieldCard::FieldCard(const QString& title, const QString& remark, QWidget* paren
         note->setWordWrap(true);
         inside->addWidget(note);
     }
-    m_grid->setHorizontalSpacing(12);
-    m_grid->setVerticalSpacing(8);
-    for (int i = 0; i < kColumns; ++i) m_grid->setColumnStretch(i, 1);
     inside->addLayout(m_grid);
 }
 
@@ -29,21 +26,15 @@ void FieldCard::put(QWidget* field, const QString& label, const char* name, cons
     field->setObjectName(QLatin1String(name));
     auto* box = new desk::FieldBox(label, field, this);
     if (!remark.isEmpty()) box->setRemark(remark);
-    if (m_placed % kColumns + span > kColumns) m_placed += kColumns - m_placed % kColumns;
-    m_grid->addWidget(box, m_placed / kColumns, m_placed % kColumns, 1, span, Qt::AlignTop);
-    m_placed += span;
+    m_grid->add(box, span);
 }
 
 void FieldCard::putTick(QCheckBox* tick, const char* name) {
     tick->setObjectName(QLatin1String(name));
-    m_grid->addWidget(tick, m_placed / kColumns, m_placed % kColumns, 1, 1, Qt::AlignBottom);
-    ++m_placed;
+    m_grid->add(new desk::BesideFields(tick, this));
 }
 
-void FieldCard::fill(QWidget* content) {
-    m_grid->addWidget(content, m_placed / kColumns, 0, 1, kColumns);
-    m_placed += kColumns;
-}
+void FieldCard::fill(QWidget* content) { m_grid->add(content, 4); }
 
 } // namespace sp::shop
 

@@ -2,13 +2,14 @@
 #pragma once
 
 #include "app/desk/card.h"
+#include "app/desk/flow_grid.h"
 
 #include <QCheckBox>
-#include <QGridLayout>
 
 namespace sp::shop {
 
-/// A card with a heading, a remark where there is one, and fields side by side, four to a row.
+/// A card with a heading, a remark where there is one, and fields side by side, four to a row, fewer where
+/// it is narrow.
 class FieldCard : public desk::Card {
     Q_OBJECT
 
@@ -23,10 +24,7 @@ class FieldCard : public desk::Card {
     void fill(QWidget* content);
 
   private:
-    static constexpr int kColumns = 4;
-
-    QGridLayout* m_grid;
-    int m_placed = 0; ///< columns taken so far, row after row
+    desk::FlowGrid* m_grid;
 };
 
 } // namespace sp::shop

@@ -5,6 +5,7 @@
 #include "app/desk/field_box.h"
 #include "app/words/words.h"
 
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 namespace sp::shop {
@@ -23,8 +24,10 @@ LadderPanel::LadderPanel(ShopPresenter& presenter, const desk::Formatter& format
     m_design = new desk::ChoiceField(m_formatter, this);
     m_design->setObjectName(QStringLiteral("ladderDesign"));
     auto* box = new desk::FieldBox(tr("What it makes of the design"), m_design, this);
-    box->setMaximumWidth(desk::scaled(320));
-    column->addWidget(box);
+    auto* row = new QHBoxLayout;
+    row->addWidget(box, 2);
+    row->addStretch(3);
+    column->addLayout(row);
     m_point = new desk::TextLabel({}, TextSize::Body, Role::Ink, Weight::Plain, this);
     m_point->setObjectName(QStringLiteral("ladderPoint"));
     m_point->setWordWrap(true);

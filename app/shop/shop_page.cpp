@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/shop/shop_page.h"
 
+#include "app/desk/field_box.h"
 #include "app/desk/packing_rows.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/tab_order.h"
@@ -54,11 +55,17 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(desk::pageMargins());
     outer->setSpacing(12);
-    outer->addWidget(desk::pageTitle(tr("Shop"), this));
+    auto* head = new QHBoxLayout;
+    head->addWidget(desk::pageTitle(tr("Shop"), this), 1, Qt::AlignTop);
+    outer->addLayout(head);
     auto* scroll = new desk::ScrollPage({0, 0, 20, 0}, this);
     m_column = scroll->column();
     m_index = new CardIndex(*scroll, this);
     m_index->setObjectName(QStringLiteral("shopIndex"));
+    auto* choice = m_index->makeChoice(this);
+    choice->setObjectName(QStringLiteral("shopGoTo"));
+    m_goTo = new desk::FieldBox(tr("&Go to"), choice, this);
+    head->addWidget(m_goTo);
     auto* sides = new QHBoxLayout;
     sides->setSpacing(12);
     sides->addWidget(m_index, 0, Qt::AlignTop);
@@ -87,10 +94,12 @@ FieldCard* ShopPage::addCard(const QString& title, const QString& remark) {
     return made;
 }
 
-/// The cards keep the room they need: in a narrow window the index goes.
+/// The cards keep the room they need: in a narrow window the index goes above them.
 void ShopPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    m_index->setVisible(width() >= desk::scaled(kRoomForIndex));
+    const bool isBeside = width() >= desk::scaled(kRoomForIndex);
+    m_index->setVisible(isBeside);
+    m_goTo->setVisible(!isBeside);
 }
 
 /// A 0, or nothing chosen, is meant: the owner's side then no longer says that it is not in the price.
@@ -150,7 +159,7 @@ void ShopPage::buildRates() {
     m_shop.percent(card, tr("Spoilage"), "spoilage", kAt<&Shop::rates, &ShopRates::spoilage>,
                    tr("percent of the pieces made"));
     m_shop.choice<catalogue::Spares>(card, tr("Spares are planned"), "spares",
-                                     {{tr("where half a piece is expected to spoil"), catalogue::Spares::WhereExpected},
+                                     {{tr("where half a piece may spoil"), catalogue::Spares::WhereExpected},
                                       {tr("always, one at least"), catalogue::Spares::Always},
                                       {tr("never"), catalogue::Spares::Never}},
                                      kAt<&Shop::rates, &ShopRates::spares>);

@@ -53,6 +53,7 @@ class ShopPage : public QWidget {
     RecordFields<Bench> m_bench;
     QVBoxLayout* m_column = nullptr;
     CardIndex* m_index = nullptr;
+    QWidget* m_goTo = nullptr; ///< the index in a narrow window
     CustomerCard* m_customers = nullptr;
     BenchGrid* m_steps = nullptr;
 };

@@ -43,10 +43,11 @@ MaterialCard::MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& 
     column->addWidget(buildShelf());
 }
 
-desk::FieldBox* MaterialCard::box(QGridLayout* grid, int row, int column, const QString& label, QWidget* field,
-                                  const char* name) {
-    auto* made = desk::place(*grid, row, column, 1, label, field, name);
-    grid->setColumnStretch(column, 1);
+desk::FieldBox* MaterialCard::box(desk::FlowGrid* grid, const QString& label, QWidget* field, const char* name,
+                                  int span) {
+    field->setObjectName(QLatin1String(name));
+    auto* made = new desk::FieldBox(label, field, this);
+    grid->add(made, span);
     return made;
 }
 
@@ -63,9 +64,8 @@ void MaterialCard::saveChoice(QComboBox* combo, Put put) {
 
 QWidget* MaterialCard::buildStone() {
     auto* part = new QWidget(this);
-    auto* grid = new QGridLayout(part);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(12);
+    auto* grid = new desk::FlowGrid(4);
+    part->setLayout(grid);
     m_colour = new desk::WordField(m_formatter, tr("Give the colour as the trade says it."), this);
     m_size = new QComboBox(this);
     for (const auto& size : catalogue::stoneSizes())
@@ -77,10 +77,10 @@ QWidget* MaterialCard::buildStone() {
     desk::standsFor(*m_size, fieldOf<&StoneTraits::size>());
     desk::standsFor(*m_picture, fieldOf<&StoneTraits::rgb>());
     desk::standsFor(*m_loss, fieldOf<&StoneTraits::loss>());
-    box(grid, 0, 0, tr("&Colour"), m_colour, "stoneColour");
-    box(grid, 0, 1, tr("&Size"), m_size, "stoneSize");
-    box(grid, 0, 2, tr("&Picture’s colour"), m_picture, "stonePicture");
-    box(grid, 0, 3, tr("&Lost"), m_loss, "stoneLoss")->setRemark(tr("of the stones taken out"));
+    box(grid, tr("&Colour"), m_colour, "stoneColour");
+    box(grid, tr("&Size"), m_size, "stoneSize");
+    box(grid, tr("&Picture’s colour"), m_picture, "stonePicture");
+    box(grid, tr("&Lost"), m_loss, "stoneLoss")->setRemark(tr("of the stones taken out"));
     saveWith(m_colour, [this](Material& m) {
         // A known name brings its picture along, unless another one was chosen.
         const auto before = colourCalled(QString::fromStdString(m.stone.colour));
@@ -98,9 +98,8 @@ QWidget* MaterialCard::buildStone() {
 
 QWidget* MaterialCard::buildSheet() {
     auto* part = new QWidget(this);
-    auto* grid = new QGridLayout(part);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(12);
+    auto* grid = new desk::FlowGrid(4);
+    part->setLayout(grid);
     m_form = new QComboBox(this);
     m_form->addItem(tr("sheets"), static_cast<int>(catalogue::SheetForm::Sheet));
     m_form->addItem(tr("a roll"), static_cast<int>(catalogue::SheetForm::Roll));
@@ -121,16 +120,16 @@ QWidget* MaterialCard::buildSheet() {
     desk::standsFor(*m_gap, fieldOf<&SheetTraits::gap>());
     desk::standsFor(*m_lifts, fieldOf<&SheetTraits::lifts>());
     desk::standsFor(*m_oneWay, fieldOf<&SheetTraits::oneWay>());
-    box(grid, 0, 0, tr("Comes &in"), m_form, "sheetForm");
-    box(grid, 0, 1, tr("&Width"), m_width, "sheetWidth");
-    m_heightBox = box(grid, 0, 2, tr("Hei&ght"), m_height, "sheetHeight");
-    box(grid, 0, 3, tr("&Margin"), m_margin, "sheetMargin")->setRemark(tr("unusable, all round"));
-    box(grid, 1, 0, tr("A piece pays for"), m_share, "shareBasis");
-    box(grid, 1, 1, tr("B&order round the design"), m_border, "sheetBorder");
-    box(grid, 1, 2, tr("Gap &between pieces"), m_gap, "sheetGap");
-    m_liftsBox = box(grid, 1, 3, tr("A piece li&fts"), m_lifts, "lifts");
+    box(grid, tr("Comes &in"), m_form, "sheetForm");
+    box(grid, tr("&Width"), m_width, "sheetWidth");
+    m_heightBox = box(grid, tr("Hei&ght"), m_height, "sheetHeight");
+    box(grid, tr("&Margin"), m_margin, "sheetMargin")->setRemark(tr("unusable, all round"));
+    box(grid, tr("A piece pays for"), m_share, "shareBasis");
+    box(grid, tr("B&order round the design"), m_border, "sheetBorder");
+    box(grid, tr("Gap &between pieces"), m_gap, "sheetGap");
+    m_liftsBox = box(grid, tr("A piece li&fts"), m_lifts, "lifts");
     m_liftsBox->setRemark(tr("times"));
-    grid->addWidget(m_oneWay, 2, 0, 1, 4);
+    grid->add(m_oneWay, 4);
     saveWith(m_width, [this](Material& m) { m.sheet.width = *m_width->value(); });
     saveWith(m_height, [this](Material& m) { m.sheet.height = *m_height->value(); });
     saveWith(m_margin, [this](Material& m) { m.sheet.margin = *m_margin->value(); });
@@ -163,9 +162,8 @@ QWidget* MaterialCard::buildBlank() {
 
 QWidget* MaterialCard::buildPrice() {
     auto* part = new QWidget(this);
-    auto* grid = new QGridLayout(part);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(12);
+    auto* grid = new desk::FlowGrid(4);
+    part->setLayout(grid);
     m_basis = new QComboBox(this);
     m_basis->addItem(tr("what the usual pack costs today"), static_cast<int>(catalogue::PriceBasis::Replacement));
     m_basis->addItem(tr("the average of the shelf"), static_cast<int>(catalogue::PriceBasis::ShelfAverage));
@@ -173,13 +171,13 @@ QWidget* MaterialCard::buildPrice() {
     m_fixed = new desk::MoneyField(m_formatter, this);
     desk::standsFor(*m_basis, fieldOf<&Material::basis>());
     desk::standsFor(*m_fixed, fieldOf<&Material::fixedPrice>());
-    box(grid, 0, 0, tr("The cost sheet &uses"), m_basis, "priceBasis");
-    box(grid, 0, 1, tr("Fi&xed price of one"), m_fixed, "fixedPrice");
+    box(grid, tr("The cost sheet &uses"), m_basis, "priceBasis", 2);
+    box(grid, tr("Fi&xed price of one"), m_fixed, "fixedPrice");
     m_nothing = new QCheckBox(tr("0.00 is meant"), this);
     m_nothing->setObjectName(QStringLiteral("nothingMeant"));
     m_nothing->setToolTip(tr("Then nobody is told any more that it costs nothing, and Buying takes a pack at 0.00"));
     desk::standsFor(*m_nothing, fieldOf<&Material::meantAsNothing>());
-    grid->addWidget(m_nothing, 0, 2, Qt::AlignBottom);
+    grid->add(new desk::BesideFields(m_nothing, this));
     connect(m_nothing, &QCheckBox::clicked, this,
             [this](bool on) { m_presenter.edit([&](Material& m) { m.meantAsNothing = on; }); });
     saveChoice(m_basis, [](Material& m, int value) { m.basis = static_cast<catalogue::PriceBasis>(value); });
@@ -198,22 +196,21 @@ QWidget* MaterialCard::buildShelf() {
     m_onHand->setObjectName(QStringLiteral("onHand"));
     head->addWidget(m_onHand, 1);
     column->addLayout(head);
-    auto* grid = new QGridLayout;
-    grid->setSpacing(12);
+    auto* grid = new desk::FlowGrid(4);
     column->addLayout(grid);
     m_amount = new desk::CountField(m_formatter, this);
     m_amount->setEmptyAllowed(true);
     m_amount->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
     m_cost = new desk::MoneyField(m_formatter, this);
     m_cost->setEmptyAllowed(true);
-    box(grid, 0, 0, tr("How man&y"), m_amount, "shelfAmount");
-    box(grid, 0, 1, tr("Paid for &them"), m_cost, "shelfCost")->setRemark(tr("for the average; may stay empty"));
+    box(grid, tr("How man&y"), m_amount, "shelfAmount");
+    box(grid, tr("Paid for &them"), m_cost, "shelfCost")->setRemark(tr("for the average; may stay empty"));
     auto* in = new QPushButton(tr("Count in"), part);
     auto* out = new QPushButton(tr("Take out"), part);
     in->setObjectName(QStringLiteral("countIn"));
     out->setObjectName(QStringLiteral("takeOut"));
-    grid->addWidget(in, 0, 2, Qt::AlignBottom);
-    grid->addWidget(out, 0, 3, Qt::AlignBottom);
+    grid->add(new desk::BesideFields(in, part));
+    grid->add(new desk::BesideFields(out, part));
     connect(in, &QPushButton::clicked, this, [this] { moveShelf(true); });
     connect(out, &QPushButton::clicked, this, [this] { moveShelf(false); });
     return part;

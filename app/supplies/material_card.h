@@ -3,13 +3,13 @@
 
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
+#include "app/desk/flow_grid.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 #include "app/supplies/supplies_presenter.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QGridLayout>
 #include <QWidget>
 
 namespace sp::supplies {
@@ -35,7 +35,7 @@ class MaterialCard : public QWidget {
     void loadStone(const catalogue::Material& material);
     void loadSheet(const catalogue::Material& material);
     void moveShelf(bool in);
-    desk::FieldBox* box(QGridLayout* grid, int row, int column, const QString& label, QWidget* field, const char* name);
+    desk::FieldBox* box(desk::FlowGrid* grid, const QString& label, QWidget* field, const char* name, int span = 1);
     template<class Field, class Put>
     void saveWith(Field* field, Put put);
     template<class Put>

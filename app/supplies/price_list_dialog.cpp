@@ -125,7 +125,7 @@ void PriceListDialog::buildColumns(QVBoxLayout* column) {
     m_comma = new QCheckBox(tr("&Decimal comma: 6,95"), this);
     m_comma->setObjectName(QStringLiteral("listComma"));
     m_comma->setChecked(m_presenter.columns().decimalComma);
-    grid->addWidget(m_comma, at / 3, at % 3, Qt::AlignBottom);
+    grid->addWidget(new desk::BesideFields(m_comma, this), at / 3, at % 3, Qt::AlignTop);
     connect(m_comma, &QCheckBox::clicked, this, [this](bool on) {
         m_presenter.setDecimalComma(on);
         preview();

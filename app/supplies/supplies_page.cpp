@@ -6,6 +6,7 @@
 #include "app/desk/empty_state.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
+#include "app/desk/tab_order.h"
 #include "app/desk/typed_field.h"
 #include "app/supplies/kit_card.h"
 #include "app/supplies/material_card.h"
@@ -63,7 +64,7 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     m_kit = new KitCard(m_presenter, m_formatter, body);
     column->addWidget(m_kit);
     column->addStretch(1);
-    sides()->addWidget(card, 5);
+    addCard(card);
     connect(&m_presenter, &SuppliesPresenter::opened, this, &SuppliesPage::refresh);
     connect(&m_presenter, &SuppliesPresenter::changed, this, &SuppliesPage::refresh);
     refresh();
@@ -104,7 +105,7 @@ QPushButton* SuppliesPage::buildNew() {
 void SuppliesPage::focusName() {
     const char* name = m_presenter.material() ? "materialName" : m_presenter.kit() ? "kitName" : "supplierName";
     if (auto* field = findChild<desk::TypedField*>(QLatin1String(name))) {
-        field->setFocus(Qt::OtherFocusReason);
+        desk::focusOn(*field);
         field->selectAll(); // it may have had the focus before
     }
 }

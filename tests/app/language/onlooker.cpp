@@ -168,6 +168,13 @@ void Onlooker::lookAtAll(const QWidget& window, const QString& where) {
         if (widget->isVisible() || qobject_cast<const QMenu*>(widget)) lookAt(*widget, where);
 }
 
+void Onlooker::measureAll(const QWidget& window, const QString& where) {
+    for (const auto* widget : window.findChildren<QWidget*>())
+        if (widget->isVisible())
+            measure(*widget, QStringLiteral("%1/%2 %3")
+                                 .arg(where, QLatin1String(widget->metaObject()->className()), widget->objectName()));
+}
+
 std::string Onlooker::found() const {
     return QStringList(m_found.begin(), m_found.end()).join(QLatin1Char('\n')).toStdString();
 }

@@ -31,6 +31,8 @@ class Onlooker {
     void lookAt(const QWidget& widget, const QString& where);
     /// A window or dialog with everything in it that can be seen, its menus too.
     void lookAtAll(const QWidget& window, const QString& where);
+    /// Only whether everything in it that can be seen has room.
+    void measureAll(const QWidget& window, const QString& where);
 
     std::size_t count() const { return m_found.size(); }
     /// What was noted down, a line each.

@@ -7,9 +7,9 @@
 
 #include <vector>
 
-namespace sp::counter {
+namespace sp::desk {
 
-/// Three columns side by side if there is room; else one at a time, with a figure that stays visible.
+/// Columns side by side if there is room; else one at a time, with a figure, if there is one, that stays visible.
 class FoldingColumns : public QWidget {
     Q_OBJECT
 
@@ -18,9 +18,13 @@ class FoldingColumns : public QWidget {
 
     /// `width` is the column's width at 100 % zoom; the column with `stretch` takes the remaining width.
     void addColumn(QWidget* column, const QString& word, int width, bool stretch);
+    /// The word that leads to a column while folded; cut with dots where it is long.
+    void setWord(int column, const QString& word);
     void setFigure(const QString& meaning, const QString& figure);
     /// Shows that column if folded; the focus moves there if it was in another one.
     void showColumn(int column);
+    /// Shows the column that this widget is in.
+    void reveal(const QWidget& inside);
     bool isFolded() const { return m_folded; }
     /// The focus on the button of the column shown; only while folded.
     void focusShown();
@@ -50,4 +54,4 @@ class FoldingColumns : public QWidget {
     bool m_folded = false;
 };
 
-} // namespace sp::counter
+} // namespace sp::desk

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/counter/folding_columns.h"
+#include "app/desk/folding_columns.h"
 
 #include "app/desk/bench_style.h"
 #include "app/desk/figures.h"
@@ -10,7 +10,7 @@
 #include <QHBoxLayout>
 #include <QScrollArea>
 
-namespace sp::counter {
+namespace sp::desk {
 
 namespace {
 
@@ -26,8 +26,8 @@ class FoldingColumns::Figure : public QWidget {
         auto* row = new QHBoxLayout(this);
         row->setContentsMargins(0, 0, 0, 0);
         row->setSpacing(8);
-        m_meaning = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Muted, desk::Weight::Plain, this);
-        m_amount = new desk::FigureLabel({}, desk::TextSize::Title, desk::Role::Ink, desk::Weight::Strong, this);
+        m_meaning = new TextLabel({}, TextSize::Body, Role::Muted, Weight::Plain, this);
+        m_amount = new FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
         m_amount->setObjectName(QStringLiteral("stripFigure"));
         row->addWidget(m_meaning);
         row->addWidget(m_amount);
@@ -39,8 +39,8 @@ class FoldingColumns::Figure : public QWidget {
     }
 
   private:
-    desk::TextLabel* m_meaning;
-    desk::FigureLabel* m_amount;
+    TextLabel* m_meaning;
+    FigureLabel* m_amount;
 };
 
 FoldingColumns::FoldingColumns(QWidget* parent)
@@ -73,11 +73,21 @@ void FoldingColumns::addColumn(QWidget* column, const QString& word, int width, 
     tab->setCheckable(true);
     tab->setAutoExclusive(true);
     tab->setObjectName(QStringLiteral("columnTab%1").arg(m_columns.size()));
-    desk::makeQuiet(*tab);
+    makeQuiet(*tab);
     const int at = static_cast<int>(m_columns.size());
     static_cast<QHBoxLayout*>(m_strip->layout())->insertWidget(at, tab);
     connect(tab, &QPushButton::clicked, this, [this, at] { showColumn(at); });
     m_columns.push_back({frame, tab, width, stretch});
+}
+
+void FoldingColumns::setWord(int column, const QString& word) {
+    constexpr int kWidest = 240; // px at 100 %
+    auto* tab = m_columns[static_cast<std::size_t>(column)].tab;
+    const QFontMetrics strong(textFont(TextSize::Body, Weight::Strong));
+    tab->setText(
+        strong.elidedText(word, Qt::ElideRight, scaled(kWidest)).replace(QLatin1Char('&'), QLatin1String("&&")));
+    tab->setAccessibleName(word);
+    tab->setToolTip(word);
 }
 
 void FoldingColumns::setFigure(const QString& meaning, const QString& figure) { m_figure->set(meaning, figure); }
@@ -86,6 +96,12 @@ void FoldingColumns::showColumn(int column) {
     m_shown = column;
     m_columns[static_cast<std::size_t>(column)].tab->setChecked(true);
     arrange();
+}
+
+void FoldingColumns::reveal(const QWidget& inside) {
+    for (std::size_t i = 0; i < m_columns.size(); ++i)
+        if (m_columns[i].frame->isAncestorOf(&inside) && m_shown != static_cast<int>(i))
+            showColumn(static_cast<int>(i));
 }
 
 void FoldingColumns::focusShown() { m_columns[static_cast<std::size_t>(m_shown)].tab->setFocus(Qt::OtherFocusReason); }
@@ -98,21 +114,21 @@ int FoldingColumns::columnWithFocus() const {
 }
 
 void FoldingColumns::focusIn(int column) {
-    const auto stops = desk::tabStops(*m_columns[static_cast<std::size_t>(column)].frame->widget());
+    const auto stops = tabStops(*m_columns[static_cast<std::size_t>(column)].frame->widget());
     if (!stops.empty()) stops.front()->setFocus(Qt::OtherFocusReason);
 }
 
 void FoldingColumns::arrange() {
     if (m_columns.empty()) return;
     int fixed = kColumnGap * (static_cast<int>(m_columns.size()) - 1);
-    for (const auto& column : m_columns) fixed += desk::scaled(column.stretch ? kRoomForStretch : column.width);
+    for (const auto& column : m_columns) fixed += scaled(column.stretch ? kRoomForStretch : column.width);
     const int focused = columnWithFocus();
     const bool folds = width() < fixed && !m_folded;
     m_folded = width() < fixed;
     m_strip->setVisible(m_folded);
     if (folds && focused >= 0) m_shown = focused; // the page with the focus
     if (m_folded) {
-        const int height = desk::fieldHeight() + 8;
+        const int height = fieldHeight() + 8;
         m_strip->setGeometry(0, 0, width(), height);
         m_columns[static_cast<std::size_t>(m_shown)].tab->setChecked(true);
         for (std::size_t i = 0; i < m_columns.size(); ++i) {
@@ -125,10 +141,10 @@ void FoldingColumns::arrange() {
     }
     int taken = kColumnGap * (static_cast<int>(m_columns.size()) - 1);
     for (const auto& column : m_columns)
-        if (!column.stretch) taken += desk::scaled(column.width);
+        if (!column.stretch) taken += scaled(column.width);
     int x = 0;
     for (const auto& column : m_columns) {
-        const int wide = column.stretch ? width() - taken : desk::scaled(column.width);
+        const int wide = column.stretch ? width() - taken : scaled(column.width);
         column.frame->setVisible(true);
         column.frame->setGeometry(x, 0, wide, height());
         x += wide + kColumnGap;
@@ -151,6 +167,6 @@ bool FoldingColumns::event(QEvent* event) {
     return handled;
 }
 
-} // namespace sp::counter
+} // namespace sp::desk
 
 #include "moc_folding_columns.cpp"

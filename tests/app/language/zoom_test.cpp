@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+// Text zoom: everything grows at once, and nothing is cut or out of reach in windows of usual sizes.
+#include "app/desk/fonts.h"
+#include "tests/app/demo_window.h"
+#include "tests/app/language/onlooker.h"
+
+#include <QAbstractButton>
+#include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QStyle>
+
+using namespace sp;
+using program::PlaceId;
+
+namespace {
+
+constexpr int kPlaces = 6;
+
+class Zoom : public test::DemoWindow {
+  protected:
+    ~Zoom() override { desk::setZoom(100); }
+
+    void zoomTo(int percent) {
+        while (desk::zoom() < percent) press(Qt::Key_Plus, Qt::ControlModifier);
+        while (desk::zoom() > percent) press(Qt::Key_Minus, Qt::ControlModifier);
+        test::handleQueued();
+    }
+    /// Those at the right edge of what is in it.
+    static std::string furthest(const QScrollArea& area) {
+        const int edge = area.widget()->width() - area.widget()->contentsMargins().right();
+        std::string names = area.widget()->metaObject()->className();
+        for (const auto* one : area.widget()->findChildren<QWidget*>())
+            if (one->isVisible() && one->mapTo(area.widget(), QPoint(one->width(), 0)).x() > edge - 40)
+                names += " " + one->objectName().toStdString();
+        return names;
+    }
+    /// Sideways scrolling hides part of every line; of the places only a table may have it.
+    void expectNoSidewaysScrolling(const QString& where) {
+        for (const auto* area : m_window->findChildren<QScrollArea*>())
+            if (area->isVisible()) {
+                EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0) << where.toStdString() << ": " << furthest(*area);
+            }
+    }
+    void expectInWindow(const char* name, const QString& where) {
+        const auto* widget = find<>(name);
+        EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect()) << where.toStdString() << ": " << name;
+    }
+
+    test::Onlooker m_onlooker;
+};
+
+TEST_F(Zoom, cutsNothingInWindowsOfUsualSizes) {
+    orderLantern();
+    for (const QSize size : {QSize(1366, 768), QSize(1920, 1080)})
+        for (const int percent : {80, 100, 125, 150, 200}) {
+            m_window->resize(size);
+            zoomTo(percent);
+            for (int place = 0; place < kPlaces; ++place) {
+                m_window->goTo(static_cast<PlaceId>(place));
+                test::handleQueued();
+                const auto where = QStringLiteral("%1 %, %2 wide, place %3").arg(percent).arg(size.width()).arg(place);
+                m_onlooker.measureAll(*m_window, where);
+                expectNoSidewaysScrolling(where);
+                for (const char* name : {"placeCounter", "placeShop", "book"}) expectInWindow(name, where);
+            }
+        }
+    EXPECT_EQ(m_onlooker.count(), 0U) << m_onlooker.found();
+}
+
+TEST_F(Zoom, growsAllAtOnce) {
+    orderLantern();
+    const auto heightOf = [this](const char* name) { return find<>(name)->sizeHint().height(); };
+    const char* const names[] = {"toPay", "customer", "give", "onWall", "saved"};
+    std::map<std::string, int> before;
+    for (const char* name : names) before[name] = heightOf(name);
+    const auto box = m_window->style()->pixelMetric(QStyle::PM_IndicatorWidth);
+    std::map<const QLabel*, int> labels;
+    for (const auto* label : m_window->findChildren<QLabel*>())
+        if (!label->text().isEmpty()) labels[label] = label->font().pixelSize();
+    ASSERT_GT(labels.size(), 40U);
+    zoomTo(200);
+    for (const auto& [label, size] : labels)
+        EXPECT_EQ(label->font().pixelSize(), 2 * size) << label->text().toStdString();
+    for (const char* name : names) EXPECT_GE(heightOf(name), before[name] * 3 / 2) << name;
+    EXPECT_EQ(m_window->style()->pixelMetric(QStyle::PM_IndicatorWidth), box * 2);
+    zoomTo(100);
+    for (const char* name : names) EXPECT_EQ(heightOf(name), before[name]) << name;
+}
+
+// A folded list and its card are one place: what is chosen in the one is shown in the other.
+TEST_F(Zoom, showsTheCardOfWhatIsChosenWhereThereIsRoomForOneSide) {
+    zoomTo(200);
+    m_window->goTo(PlaceId::Designs);
+    test::handleQueued();
+    EXPECT_FALSE(find<>("designName")->isVisible());
+    find<>("designs")->setFocus();
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(find<>("designName")->isVisible());
+    press(Qt::Key_F, Qt::ControlModifier);
+    EXPECT_EQ(focused(), "findDesign");
+    EXPECT_TRUE(find<>("findDesign")->isVisible());
+    find<QAbstractButton>("newDesign")->click();
+    EXPECT_EQ(focused(), "designName");
+    EXPECT_TRUE(find<>("designName")->isVisible());
+}
+
+} // namespace
