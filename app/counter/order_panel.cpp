@@ -13,7 +13,6 @@
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QVBoxLayout>
@@ -71,9 +70,9 @@ OrderPanel::OrderPanel(CounterPresenter& presenter, const desk::Formatter& forma
 
 QWidget* OrderPanel::buildTop() {
     auto* top = new QWidget(this);
-    auto* grid = new QGridLayout(top);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(8);
+    auto* rows = new QVBoxLayout(top);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(8);
     m_customer = new desk::ChoiceField(m_formatter, this);
     m_customer->setObjectName(QStringLiteral("customer"));
     m_customer->setEmptyAllowed(true);
@@ -117,14 +116,18 @@ QWidget* OrderPanel::buildTop() {
     customer->setSpacing(2);
     customer->addLayout(who);
     customer->addWidget(m_isNew);
-    grid->addLayout(customer, 0, 0, 1, 2);
+    rows->addLayout(customer);
     m_wantedBox = new desk::FieldBox(tr("Wanted &by"), m_wantedBy, this);
-    grid->addWidget(m_wantedBox, 1, 0, Qt::AlignTop);
-    grid->addWidget(new desk::FieldBox(tr("Dis&count"), m_discount, this), 1, 1, Qt::AlignTop);
-    grid->addWidget(m_exempt, 2, 0);
-    grid->addWidget(m_atNoCharge, 2, 1);
-    grid->setColumnStretch(0, 1);
-    grid->setColumnStretch(1, 1);
+    auto* terms = new QHBoxLayout;
+    terms->setSpacing(8);
+    terms->addWidget(m_wantedBox, 3, Qt::AlignTop);
+    terms->addWidget(new desk::FieldBox(tr("Dis&count"), m_discount, this), 2, Qt::AlignTop);
+    rows->addLayout(terms);
+    auto* ticks = new QHBoxLayout;
+    ticks->addWidget(m_exempt);
+    ticks->addStretch(1);
+    ticks->addWidget(m_atNoCharge);
+    rows->addLayout(ticks);
     return top;
 }
 

@@ -6,7 +6,7 @@
 #include "app/desk/stone_painter.h"
 #include "app/supplies/colour_button.h"
 #include "app/supplies/pack_rows.h"
-#include "app/supplies/size_text.h"
+#include "app/supplies/size_rows.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/catalogue/stone_size.h"
@@ -36,7 +36,7 @@ MaterialCard::MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& 
     saveWith(m_name, [this](Material& m) { m.name = m_name->words(); });
     column->addWidget(m_stone = buildStone());
     column->addWidget(m_sheet = buildSheet());
-    column->addWidget(m_blank = buildBlank());
+    column->addWidget(m_sizes = new SizeRows(m_presenter, m_formatter, this));
     m_packs = new PackRows(m_presenter, m_formatter, this);
     column->addWidget(m_packs);
     column->addWidget(buildPrice());
@@ -141,23 +141,6 @@ QWidget* MaterialCard::buildSheet() {
     connect(m_oneWay, &QCheckBox::clicked, this,
             [this](bool on) { m_presenter.edit([&](Material& m) { m.sheet.oneWay = on; }); });
     return part;
-}
-
-QWidget* MaterialCard::buildBlank() {
-    m_sizes = new desk::WordField(m_formatter, {}, this);
-    m_sizes->setObjectName(QStringLiteral("blankSizes"));
-    m_sizes->setEmptyAllowed(true);
-    desk::standsFor(*m_sizes, fieldOf<&catalogue::BlankSize::name>());
-    desk::standsFor(*m_sizes, fieldOf<&catalogue::BlankSize::extraCost>());
-    desk::standsFor(*m_sizes, fieldOf<&catalogue::BlankSize::surcharge>());
-    auto* made = new desk::FieldBox(tr("&Sizes"), m_sizes, this);
-    made->setRemark(tr("name: extra cost, surcharge – such as S; M; L; 2XL: 2.10, 2.75"));
-    connect(m_sizes, &desk::TypedField::committed, this, [this] {
-        const auto sizes = parseSizes(m_sizes->text(), m_formatter);
-        m_sizes->setOuterProblem(sizes ? m_presenter.edit([&](Material& m) { m.sizes = *sizes; })
-                                       : words::sentence(sizes.error()));
-    });
-    return made;
 }
 
 QWidget* MaterialCard::buildPrice() {
@@ -265,11 +248,11 @@ void MaterialCard::load() {
     const auto kind = material->kind;
     m_stone->setVisible(kind == MaterialKind::Stone);
     m_sheet->setVisible(kind == MaterialKind::Tape || kind == MaterialKind::Template || kind == MaterialKind::Backing);
-    m_blank->setVisible(kind == MaterialKind::Blank);
+    m_sizes->setVisible(kind == MaterialKind::Blank);
     if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(material->name));
     loadStone(*material);
     loadSheet(*material);
-    if (!m_sizes->isDirty()) m_sizes->setRaw(writeSizes(material->sizes, m_formatter));
+    m_sizes->load();
     m_basis->setCurrentIndex(m_basis->findData(static_cast<int>(material->basis)));
     if (!m_fixed->isDirty()) m_fixed->setValue(material->fixedPrice);
     m_nothing->setChecked(material->meantAsNothing);

@@ -16,6 +16,7 @@ namespace sp::supplies {
 
 class ColourButton;
 class PackRows;
+class SizeRows;
 
 /// The fields of a material, those of its kind, with its packs and its shelf.
 class MaterialCard : public QWidget {
@@ -29,7 +30,6 @@ class MaterialCard : public QWidget {
   private:
     QWidget* buildStone();
     QWidget* buildSheet();
-    QWidget* buildBlank();
     QWidget* buildPrice();
     QWidget* buildShelf();
     void loadStone(const catalogue::Material& material);
@@ -62,8 +62,7 @@ class MaterialCard : public QWidget {
     desk::FieldBox* m_liftsBox = nullptr;
     QComboBox* m_share = nullptr;
     QCheckBox* m_oneWay = nullptr;
-    QWidget* m_blank = nullptr;
-    desk::WordField* m_sizes = nullptr;
+    SizeRows* m_sizes = nullptr;
     QComboBox* m_basis = nullptr;
     desk::MoneyField* m_fixed = nullptr;
     QCheckBox* m_nothing = nullptr;

@@ -5,7 +5,6 @@
 #include "app/desk/theme.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/price_text.h"
-#include "app/supplies/size_text.h"
 #include "app/supplies/supplies_page.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
@@ -429,14 +428,6 @@ TEST(PriceText, readsWhatItWrites) {
         EXPECT_EQ(supplies::writePrices(supplies::parsePrices(text, formatter).value(), formatter), text);
     for (const auto* text : {"", "5: 8.90", "9.99; 5: 8; 5: 7", "9.99; 3: x", "-1", "0", "9.99; 5: 0"})
         EXPECT_FALSE(supplies::parsePrices(text, formatter).has_value()) << text;
-}
-
-TEST(SizeText, readsWhatItWrites) {
-    const desk::Formatter formatter(QLocale(QLocale::English, QLocale::UnitedStates), {});
-    for (const auto* text : {"", "S; M; L", "S; 2XL: 2.10, 2.75"})
-        EXPECT_EQ(supplies::writeSizes(supplies::parseSizes(text, formatter).value(), formatter), text);
-    for (const auto* text : {"S; S", ";", "2XL: x"})
-        EXPECT_FALSE(supplies::parseSizes(text, formatter).has_value()) << text;
 }
 
 // 23 Lanterns at 7.20 are 165.60, 24 at 6.80 163.20: both prices stand in the cost sheet's tests of the demo. The

@@ -136,4 +136,39 @@ TEST(PackPrice, isRoundedOnceToTheStepAskedFor) {
     EXPECT_TRUE(supply::priceOf(pack, 144, 1).isZero());
 }
 
+TEST_F(NewSupply, aBlanksSizesAreRowsTypedOneAfterTheOther) {
+    open();
+    add(4); // a blank
+    keys("Smock");
+    const auto kept = [this] {
+        const auto all = m_session->materials();
+        return std::ranges::find(all, "Smock", &catalogue::Material::name)->sizes;
+    };
+    auto* more = m_page->findChild<QPushButton*>(QStringLiteral("addSize"));
+    ASSERT_TRUE(more->isVisible());
+    for (const char* usual : {"S", "M"}) {
+        more->click();
+        ASSERT_NE(focused(), nullptr);
+        EXPECT_EQ(focused()->selectedText(), QLatin1String(usual));
+    }
+    keys("2XL");
+    EXPECT_EQ(focused()->objectName(), "sizeCost1");
+    keys("2.10");
+    keys("2.75");
+    ASSERT_EQ(kept().size(), 2U);
+    EXPECT_EQ(kept()[1],
+              (catalogue::BlankSize{"2XL", units::Money::fromMicros(2'100'000), units::Money::fromMicros(2'750'000)}));
+    // Two of one name are not saved; what is typed stays, with its sentence.
+    auto* name = m_page->findChild<QLineEdit*>(QStringLiteral("sizeName1"));
+    name->setFocus();
+    keys("S");
+    EXPECT_EQ(kept()[1].name, "2XL");
+    EXPECT_EQ(m_page->findChild<QLineEdit*>(QStringLiteral("sizeName1"))->text(), "S");
+    const auto* told = m_page->findChild<QLabel*>(QStringLiteral("sizeProblem"));
+    EXPECT_TRUE(told->isVisible());
+    EXPECT_TRUE(told->text().contains(QStringLiteral("twice"))) << told->text().toStdString();
+    more->click();
+    EXPECT_EQ(kept().back().name, "M") << "the next of the usual ones";
+}
+
 } // namespace
