@@ -60,18 +60,15 @@ Outcome materialsVerb(const Arguments& arguments, const Helpers& helpers) {
 }
 
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
-    auto book = openBook(arguments, helpers);
-    if (!book) return refused(book.error());
-    const auto shop = (*book)->shop();
-    if (!shop) return refused(shop.error());
-    const auto quotes = (*book)->quotes({}, 1'000'000);
-    if (!quotes) return refused(quotes.error());
+    const auto of = openQuotes(arguments, helpers);
+    if (!of) return refused(of.error());
+    const auto& shop = of->shop;
     Json list = Json::array();
     std::string text;
-    for (const auto& quote : *quotes) {
-        const auto total = quote.total ? units::formatExact(*quote.total, shop->currency) : std::string();
+    for (const auto& quote : of->quotes) {
+        const auto total = quote.total ? units::formatExact(*quote.total, shop.currency) : std::string();
         const auto highest =
-            quote.highestTotal ? units::formatExact(*quote.highestTotal, shop->currency) : std::string();
+            quote.highestTotal ? units::formatExact(*quote.highestTotal, shop.currency) : std::string();
         list.push_back({{"number", quote.number.empty() ? Json(nullptr) : Json(quote.number)},
                         {"stage", words::sourceOf(quote.stage).text}, // as programs read it
                         {"customer", quote.customer},
@@ -89,7 +86,7 @@ Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
             quote.customer.empty() ? std::string() : told(QT_TRANSLATE_NOOP("App", "for %1"), quote.customer),
             highest.empty() ? total : told(QT_TRANSLATE_NOOP("App", "%1 to %2"), total, highest));
     }
-    if (quotes->empty()) text = line(QT_TRANSLATE_NOOP("App", "No quotes yet."));
+    if (of->quotes.empty()) text = line(QT_TRANSLATE_NOOP("App", "No quotes yet."));
     return answer(arguments, {{"quotes", std::move(list)}}, text);
 }
 

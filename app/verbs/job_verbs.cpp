@@ -108,17 +108,14 @@ Outcome letGoVerb(const Arguments& arguments, const Helpers& helpers) {
 }
 
 Outcome owedVerb(const Arguments& arguments, const Helpers& helpers) {
-    auto book = openBook(arguments, helpers);
-    if (!book) return refused(book.error());
-    const auto shop = (*book)->shop();
-    if (!shop) return refused(shop.error());
-    const auto quotes = (*book)->quotes({}, 1'000'000);
-    if (!quotes) return refused(quotes.error());
-    const auto exact = [&](Money amount) { return units::formatExact(amount, shop->currency); };
+    const auto of = openQuotes(arguments, helpers);
+    if (!of) return refused(of.error());
+    const auto& shop = of->shop;
+    const auto exact = [&](Money amount) { return units::formatExact(amount, shop.currency); };
     Json list = Json::array();
     std::string text;
     Money sum;
-    for (const auto& quote : *quotes) {
+    for (const auto& quote : of->quotes) {
         if (!catalogue::isAgreedTo(quote.stage) || !quote.total || *quote.total <= quote.paid) continue;
         const auto left = *quote.total - quote.paid;
         sum += left;
@@ -131,7 +128,7 @@ Outcome owedVerb(const Arguments& arguments, const Helpers& helpers) {
         text += fmt::format("{:<10} {:>12}  {}\n", quote.number, exact(left), quote.customer);
     }
     if (list.empty()) text = line(QT_TRANSLATE_NOOP("App", "Nothing is owed."));
-    return answer(arguments, {{"owed", std::move(list)}, {"sum", exact(sum)}, {"currency", shop->currency.code()}},
+    return answer(arguments, {{"owed", std::move(list)}, {"sum", exact(sum)}, {"currency", shop.currency.code()}},
                   text);
 }
 

@@ -110,16 +110,13 @@ class Today {
 } // namespace
 
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers) {
-    auto book = openBook(arguments, helpers);
-    if (!book) return refused(book.error());
-    const auto shop = (*book)->shop();
-    if (!shop) return refused(shop.error());
-    const auto quotes = (*book)->quotes({}, 1'000'000);
-    if (!quotes) return refused(quotes.error());
-    const auto customers = (*book)->customers();
+    const auto of = openQuotes(arguments, helpers);
+    if (!of) return refused(of.error());
+    const auto& [book, shop, quotes] = *of;
+    const auto customers = book->customers();
     if (!customers) return refused(customers.error());
-    Today today(**book, helpers.environment.today(), shop->currency);
-    for (const auto& quote : *quotes)
+    Today today(*book, helpers.environment.today(), shop.currency);
+    for (const auto& quote : quotes)
         if (const auto looked = today.look(quote); !looked) return refused(looked.error());
     for (const auto& customer : *customers) today.look(customer);
     return answer(arguments, today.json(), today.text());

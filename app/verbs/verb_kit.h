@@ -29,6 +29,13 @@ Outcome answer(const Arguments& arguments, const Json& json, const std::string& 
 base::Result<std::string> textOf(const std::string& file);
 /// Opens the book named by --book.
 base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, const Helpers& helpers);
+/// A book with all its quotes, for verbs that go through them.
+struct QuotesOfBook {
+    std::unique_ptr<db::Book> book;
+    catalogue::Shop shop;
+    std::vector<db::QuoteSummary> quotes;
+};
+base::Result<QuotesOfBook> openQuotes(const Arguments& arguments, const Helpers& helpers);
 
 Outcome demoVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome designsVerb(const Arguments& arguments, const Helpers& helpers);

@@ -198,4 +198,15 @@ base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, con
     return book;
 }
 
+base::Result<QuotesOfBook> openQuotes(const Arguments& arguments, const Helpers& helpers) {
+    constexpr std::int64_t kAll = 1'000'000;
+    auto book = openBook(arguments, helpers);
+    if (!book) return base::fail(book.error());
+    auto shop = (*book)->shop();
+    if (!shop) return base::fail(shop.error());
+    auto quotes = (*book)->quotes({}, kAll);
+    if (!quotes) return base::fail(quotes.error());
+    return QuotesOfBook{std::move(*book), std::move(*shop), std::move(*quotes)};
+}
+
 } // namespace sp::verbs
