@@ -18,6 +18,7 @@
 #include "core/needs/material_need.h"
 #include "core/needs/spares.h"
 
+#include <QCompleter>
 #include <QHBoxLayout>
 #include <QToolButton>
 
@@ -116,6 +117,16 @@ QLayout* LinePanel::buildPlace() {
     m_where->setObjectName(QStringLiteral("where"));
     m_where->setEmptyAllowed(true);
     m_where->setPlaceholderText(tr("Front", "where on the piece"));
+    // A surcharge goes by the very name that the shop gave the place.
+    m_knownPlaces = new QStringListModel(this);
+    auto* known = new QCompleter(m_knownPlaces, m_where);
+    known->setCaseSensitivity(Qt::CaseInsensitive);
+    known->setFilterMode(Qt::MatchContains);
+    m_where->setCompleter(known);
+    // The field shows the one that is marked in the list, and the price goes by what the field shows.
+    connect(known, qOverload<const QString&>(&QCompleter::highlighted), this, [this](const QString& name) {
+        m_presenter.editPlace([&](catalogue::Placement& place) { place.place = name.trimmed().toStdString(); });
+    });
     m_width = new desk::LengthField(m_formatter, this);
     m_width->setObjectName(QStringLiteral("width"));
     m_height = new desk::LengthField(m_formatter, this);
@@ -251,8 +262,9 @@ void LinePanel::connectAll() {
     typed<units::Length>(Owner::Place, m_height, [this](const units::Length& height) {
         m_presenter.editPlace([&](Placement& place) { place.height = height; });
     });
-    connect(m_where, &desk::TypedField::edited, this,
-            [this] { m_presenter.editPlace([&](Placement& place) { place.place = m_where->words(); }); });
+    for (const auto signal : {&desk::TypedField::edited, &desk::TypedField::committed})
+        connect(m_where, signal, this,
+                [this] { m_presenter.editPlace([&](Placement& place) { place.place = m_where->words(); }); });
     connect(m_price, &desk::TypedField::edited, this, [this] {
         noteEntry(m_presenter, Owner::Line, *m_price);
         if (const auto price = m_price->optionalValue())
@@ -313,6 +325,12 @@ void LinePanel::offerBases() {
     m_addPlace->setChoices(designChoices(m_presenter.session(), m_formatter));
 }
 
+void LinePanel::offerPlaces() {
+    QStringList names;
+    for (const auto& place : m_presenter.prices().shop.rules.places) names << QString::fromStdString(place.place);
+    if (names != m_knownPlaces->stringList()) m_knownPlaces->setStringList(names); // it may be open
+}
+
 /// Which rate a line is taxed at is asked where the shop has several. A name that is gone stays in the list.
 void LinePanel::loadTax() {
     const auto& line = m_presenter.line();
@@ -340,6 +358,7 @@ void LinePanel::loadLine() {
     m_empty->setVisible(!there);
     if (!there) return;
     offerBases();
+    offerPlaces();
     const auto& line = m_presenter.line();
     m_pieces->setValue(line.quantity);
     m_title->setRaw(QString::fromStdString(line.title));

@@ -13,6 +13,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QStringListModel>
 #include <QVBoxLayout>
 
 namespace sp::counter {
@@ -45,6 +46,7 @@ class LinePanel : public desk::Card {
     void loadPlace();
     void loadSizes();
     void offerBases();
+    void offerPlaces();
     void loadTax();
     void refresh();
     void refreshPlaces();
@@ -69,6 +71,7 @@ class LinePanel : public desk::Card {
     desk::TabRow* m_places = nullptr;
     QWidget* m_placeFields = nullptr;
     desk::WordField* m_where = nullptr;
+    QStringListModel* m_knownPlaces = nullptr; ///< those of the shop's surcharges
     desk::LengthField* m_width = nullptr;
     desk::LengthField* m_height = nullptr;
     desk::ChoiceField* m_addPlace = nullptr;
