@@ -45,7 +45,7 @@ class PathReader {
 
   private:
     void finish() {
-        if (m_open) m_path.addTo(m_builder, m_placing.evenOdd, m_placing.ink, m_placing.shape);
+        if (m_open) m_placing.add(m_path, m_builder);
         m_open = false;
     }
 
@@ -224,6 +224,11 @@ class PathReader {
 
 } // namespace
 
+void Placing::add(Subpath& path, DrawingBuilder& builder) const {
+    if (isOutline) path.addTo(builder, evenOdd, ink, shape);
+    if (dots != nullptr) path.addDotsTo(builder, *dots);
+}
+
 bool addPath(std::string_view data, const Placing& placing, Subpath& scratch, DrawingBuilder& builder) {
     return PathReader(data, placing, scratch, builder).read();
 }
@@ -249,13 +254,13 @@ bool addPolygon(std::string_view points, bool closed, const Placing& placing, Su
     }
     if (first) return good;
     if (closed) scratch.close();
-    scratch.addTo(builder, placing.evenOdd, placing.ink, placing.shape);
+    placing.add(scratch, builder);
     return good;
 }
 
 void addEllipse(Point centre, double rx, double ry, const Placing& placing, Subpath& scratch, DrawingBuilder& builder) {
     const HalfAxes axes = halfAxes(placing.matrix, rx, ry);
-    if (axes.large - axes.small <= kRoundness * (axes.large + axes.small)) {
+    if (placing.dots == nullptr && axes.large - axes.small <= kRoundness * (axes.large + axes.small)) {
         builder.add(Disc{placing.matrix(centre), 0.5 * (axes.large + axes.small), placing.ink, placing.shape});
         return;
     }
@@ -266,7 +271,7 @@ void addEllipse(Point centre, double rx, double ry, const Placing& placing, Subp
     scratch.cubicTo(at(-1, -kQuarter), at(-kQuarter, -1), at(0, -1));
     scratch.cubicTo(at(kQuarter, -1), at(1, -kQuarter), at(1, 0));
     scratch.close();
-    scratch.addTo(builder, placing.evenOdd, placing.ink, placing.shape);
+    placing.add(scratch, builder);
 }
 
 void addRectangle(Point corner, double width, double height, double rx, double ry, const Placing& placing,
@@ -296,7 +301,7 @@ void addRectangle(Point corner, double width, double height, double rx, double r
         scratch.cubicTo(at(corner.x, corner.y + ky), at(corner.x + kx, corner.y), at(corner.x + rx, corner.y));
     }
     scratch.close();
-    scratch.addTo(builder, placing.evenOdd, placing.ink, placing.shape);
+    placing.add(scratch, builder);
 }
 
 } // namespace sp::artwork

@@ -13,6 +13,11 @@ struct Placing {
     bool evenOdd = false;
     std::uint32_t ink = 0;
     std::uint32_t shape = 0;
+    const DottedLine* dots = nullptr; ///< of its stroke, where they are counted
+    bool isOutline = true;            ///< also goes in as what it encloses
+
+    /// Adds what is made of a sub-path.
+    void add(Subpath& path, DrawingBuilder& builder) const;
 };
 
 /// Reads the `d` of an SVG path (SVG 1.1, section 8.3, all commands; arcs by its appendix F.6) and adds every

@@ -12,11 +12,32 @@ namespace sp::artwork {
 
 namespace {
 
-constexpr std::array<std::string_view, kProperties> kNames = {
-    "fill",         "stroke",     "color",        "display",    "visibility",       "opacity",
-    "fill-rule",    "stop-color", "clip-path",    "mask",       "transform",        "cx",
-    "cy",           "r",          "rx",           "ry",         "stroke-dasharray", "stroke-linecap",
-    "stroke-width", "marker",     "marker-start", "marker-mid", "marker-end",       "transform-origin"};
+constexpr std::array<std::string_view, kProperties> kNames = {"fill",
+                                                              "stroke",
+                                                              "color",
+                                                              "display",
+                                                              "visibility",
+                                                              "opacity",
+                                                              "fill-rule",
+                                                              "stop-color",
+                                                              "clip-path",
+                                                              "mask",
+                                                              "transform",
+                                                              "cx",
+                                                              "cy",
+                                                              "r",
+                                                              "rx",
+                                                              "ry",
+                                                              "stroke-dasharray",
+                                                              "stroke-dashoffset",
+                                                              "stroke-linecap",
+                                                              "stroke-width",
+                                                              "marker",
+                                                              "marker-start",
+                                                              "marker-mid",
+                                                              "marker-end",
+                                                              "vector-effect",
+                                                              "transform-origin"};
 
 /// The single transforms of CSS Transforms Level 2, section 3.
 constexpr std::array<std::string_view, 4> kOtherMoves = {"translate", "rotate", "scale", "offset-path"};

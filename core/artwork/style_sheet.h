@@ -34,15 +34,17 @@ enum class Property : std::uint8_t {
     RadiusX,
     RadiusY,
     Dashes,
+    DashOffset,
     LineCap,
     LineWidth,
     Marker,
     MarkerStart,
     MarkerMiddle,
     MarkerEnd,
+    VectorEffect,
     OtherMove ///< a property that moves things and is not followed
 };
-inline constexpr std::size_t kProperties = 24;
+inline constexpr std::size_t kProperties = 26;
 
 /// The property of this name (lower case), or false.
 bool propertyFrom(std::string_view name, Property& property);

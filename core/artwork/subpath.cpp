@@ -308,6 +308,17 @@ std::vector<Point>& Subpath::flatten() {
     return m_samples;
 }
 
+void Subpath::addDotsTo(DrawingBuilder& builder, const DottedLine& dots) {
+    if (m_segments.empty() && m_turns.empty()) {
+        if (m_wasDrawn || m_closed) builder.reject(Note::PointWithoutSize);
+        return;
+    }
+    if (m_isTooLong) return builder.refuseSegments();
+    auto& corners = flatten();
+    if (m_closed && corners.size() > 1 && corners.back() == corners.front()) corners.pop_back();
+    dots.addTo(builder, corners, m_closed);
+}
+
 void Subpath::addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape) {
     if (m_segments.empty() && m_turns.empty()) {
         if (m_wasDrawn || m_closed) builder.reject(Note::PointWithoutSize);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/artwork/dotted_line.h"
 #include "core/artwork/drawing.h"
 
 #include <cstdint>
@@ -49,6 +50,8 @@ class Subpath {
     /// Adds itself to the drawing as a disc or as an outline. A path without extent is left out by name (round ends
     /// of its stroke may show it as a dot), one of more than kMaxSegmentsInOne segments refuses the file (TooLarge).
     void addTo(DrawingBuilder& builder, bool evenOdd, std::uint32_t ink, std::uint32_t shape);
+    /// Adds the dots of its stroke alone. Left out and refused as above.
+    void addDotsTo(DrawingBuilder& builder, const DottedLine& dots);
 
   private:
     struct Segment {

@@ -34,7 +34,9 @@ struct State {
     bool shown = true; ///< no display:none and no opacity 0 from here outwards
     bool clipped = false;
     std::string_view dashes; ///< as written; a text of the document or of the sheet
+    std::string_view dashOffset;
     double lineWidth = 1;
+    bool keepsWidth = false; ///< the stroke is as wide whatever the transforms
     bool roundCaps = false;
     bool hasMarkers = false;
     std::uint32_t layer = 0;
@@ -272,34 +274,44 @@ class SvgReader {
 
     void applyStroke(State& state) {
         const auto value = [this](Property property) { return m_values[static_cast<std::size_t>(property)]; };
+        const auto effect = value(Property::VectorEffect); // not handed on to those inside it
+        state.keepsWidth = !effect.empty() && effect != "none";
         if (const auto text = value(Property::Dashes); !text.empty() && text != "inherit") state.dashes = text;
         if (const auto text = value(Property::LineCap); !text.empty() && text != "inherit")
             state.roundCaps = text == "round";
         if (const auto width = parseSvgLength(value(Property::LineWidth)))
-            state.lineWidth = width->pixels(std::hypot(state.viewWidth, state.viewHeight) / std::numbers::sqrt2);
+            state.lineWidth = width->pixels(diagonal(state));
+        if (const auto text = value(Property::DashOffset); !text.empty() && text != "inherit") state.dashOffset = text;
         for (const Property property :
              {Property::Marker, Property::MarkerStart, Property::MarkerMiddle, Property::MarkerEnd})
             if (const auto text = value(property); !text.empty() && text != "inherit")
                 state.hasMarkers = text.starts_with("url");
     }
 
-    /// Whether the stroke is a row of dots: round ends, and dashes hardly longer than nothing.
-    static bool isDotted(const State& state) {
-        constexpr double kHardly = 0.1; // of the width, which a dash adds to at both ends
-        if (state.stroke.kind == SvgPaint::Kind::None || !state.roundCaps || !(state.lineWidth > 0)) return false;
-        Scanner scanner(state.dashes);
-        bool isDash = true;
-        bool hasGap = false;
-        bool hasDot = false;
-        double number = 0;
-        for (; scanner.number(number); isDash = !isDash) {
-            while (isLetter(scanner.peek())) scanner.skip(); // its unit
-            scanner.skipSeparator();
-            if (isDash && number > kHardly * state.lineWidth) return false;
-            hasDot = hasDot || isDash;
-            hasGap = hasGap || (!isDash && number > 0);
+    /// What a percentage in a stroke is of (SVG 1.1, section 7.10).
+    static double diagonal(const State& state) {
+        return std::hypot(state.viewWidth, state.viewHeight) / std::numbers::sqrt2;
+    }
+
+    /// The dots of a dotted stroke go in as discs where it is certain which they are; else the line is named.
+    void readDots(pugi::xml_node node, const State& state, Placing& placing) {
+        m_dots.reset();
+        if (state.stroke.kind == SvgPaint::Kind::None || !state.roundCaps || !(state.lineWidth > 0)) return;
+        const auto dashes = dashesFrom(state.dashes, diagonal(state));
+        if (!areDots(dashes, state.lineWidth)) return;
+        const auto offset = parseSvgLength(state.dashOffset.empty() ? "0" : state.dashOffset);
+        const bool isPlain =
+            state.stroke.kind == SvgPaint::Kind::Solid && offset && !state.keepsWidth && !node.attribute("pathLength");
+        if (isPlain)
+            m_dots = DottedLine::from(dashes, offset->pixels(diagonal(state)), state.lineWidth, state.matrix,
+                                      m_builder.inkOf(colourText(state.stroke.rgb), m_layers[state.layer], true));
+        if (!m_dots) {
+            m_builder.reject(Note::DottedLine);
+            m_builder.warn(base::say(Note::TurnDotsIntoOutlines));
+            return;
         }
-        return hasDot && hasGap;
+        placing.dots = &*m_dots;
+        placing.isOutline = state.fill.kind != SvgPaint::Kind::None;
     }
 
     /// What a shape shows besides its outline, which is not counted.
@@ -308,7 +320,6 @@ class SvgReader {
             m_builder.reject(what);
             m_builder.warn(base::say(advice));
         };
-        if (isDotted(state)) name(Note::DottedLine, Note::TurnDotsIntoOutlines);
         if (state.fill.kind == SvgPaint::Kind::Pattern) name(Note::PatternInside, Note::TurnPatternsIntoOutlines);
         const bool mayHaveMarkers =
             kind == SvgKind::Path || kind == SvgKind::Line || kind == SvgKind::Polyline || kind == SvgKind::Polygon;
@@ -422,6 +433,7 @@ class SvgReader {
             placing.ink = inkFor(state);
             placing.shape = m_builder.nextShape();
             m_clippedShapes += state.clipped;
+            readDots(node, state, placing);
             nameUncounted(kind, state);
         }
         m_unreadable = false;
@@ -443,7 +455,7 @@ class SvgReader {
         if (kind == SvgKind::Line) {
             m_path.start(placing.matrix({lengthOf(node, "x1", w, 0), lengthOf(node, "y1", h, 0)}));
             m_path.lineTo(placing.matrix({lengthOf(node, "x2", w, 0), lengthOf(node, "y2", h, 0)}));
-            m_path.addTo(to, false, placing.ink, placing.shape);
+            placing.add(m_path, to);
             return true;
         }
         if (kind == SvgKind::Rectangle) {
@@ -482,6 +494,7 @@ class SvgReader {
     StyleSheet m_sheet;
     SvgPaints m_paints;
     Subpath m_path;
+    std::optional<DottedLine> m_dots;       ///< of the shape that is being read
     std::vector<std::string_view> m_layers; ///< their text is the document's
     std::unordered_map<std::uint64_t, std::uint32_t> m_inks;
     std::array<std::string_view, kProperties> m_values;
