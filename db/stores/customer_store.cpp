@@ -35,8 +35,8 @@ Customer CustomerStore::take(sqlite::Statement& row) {
 std::vector<Customer> CustomerStore::all() {
     std::vector<Customer> customers;
     auto rows = m_db.query("SELECT id, " + kCustomerColumns +
-                           " FROM customer NOT INDEXED WHERE deleted_at IS NULL AND merged_into_id IS NULL "
-                           "ORDER BY name COLLATE NOCASE, id");
+                           " FROM customer WHERE +deleted_at IS NULL AND merged_into_id IS NULL "
+                           "ORDER BY +name COLLATE NOCASE, id"); // see things.h
     while (rows.step()) customers.push_back(take(rows));
     return customers;
 }

@@ -64,10 +64,10 @@ void SupplierStore::remove(const base::Id& id, const Stamp& stamp) {
 std::vector<Pack> PackStore::all() {
     const sqlite::ReadTransaction reading(m_db);
     return readPacks(m_db, m_db.query("SELECT id, " + kPackColumns +
-                                      " FROM pack NOT INDEXED WHERE deleted_at IS NULL "
+                                      " FROM pack WHERE +deleted_at IS NULL " // see things.h
                                       "AND material_id IN (SELECT id FROM material WHERE deleted_at IS NULL) "
                                       "AND supplier_id IN (SELECT id FROM supplier WHERE deleted_at IS NULL) "
-                                      "ORDER BY name COLLATE NOCASE, id"));
+                                      "ORDER BY +name COLLATE NOCASE, id"));
 }
 
 std::optional<Pack> PackStore::find(const base::Id& id) {
