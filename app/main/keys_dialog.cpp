@@ -34,7 +34,7 @@ KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, QWidget* parent)
         {tr("Shop"), tr("What you decide once: letterhead, rates, mark-up, tax, customers, the bench.")}};
     const std::vector<KeyWords> everywhere = {
         {tr("Enter"), tr("takes what is typed or marked, and goes on to the next field")},
-        {tr("Tab"), tr("goes on without taking anything but what is marked in a list")},
+        {tr("Tab"), tr("goes on, and takes what is marked in a list, or a new customer’s name")},
         {tr("Down"), tr("opens the list of a field, and goes on in it")},
         {tr("Esc"), tr("closes a list or a window")},
         {tr("Alt and a letter"), tr("goes to the field or button whose word has that letter underlined")},
