@@ -64,6 +64,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case EndingOfAPrice: return {QT_TRANSLATE_NOOP("Terms", "ending of a price")};
     case Exemption: return {QT_TRANSLATE_NOOP("Terms", "exemption")};
     case ExtraCostOfASize: return {QT_TRANSLATE_NOOP("Terms", "extra cost of a size")};
+    case FirstSteps: return {QT_TRANSLATE_NOOP("Terms", "whether the first steps are shown")};
     case FixedCardFee: return {QT_TRANSLATE_NOOP("Terms", "fixed card fee")};
     case FixedPrice: return {QT_TRANSLATE_NOOP("Terms", "fixed price")};
     case Form: return {QT_TRANSLATE_NOOP("Terms", "form")};

@@ -137,6 +137,7 @@ struct MeantAsNothing {
     bool pressRunning = false;
     bool pressWear = false;
     bool cutterWear = false;
+    bool tax = false; ///< none is charged
 
     friend bool operator==(const MeantAsNothing&, const MeantAsNothing&) = default;
 };
@@ -168,7 +169,8 @@ struct Shop {
     base::Id usualTemplate;            ///< the sheet templates are cut from; none: no template is charged
     std::vector<PackingUse> packing;   ///< what goes with every piece and every order, unless a design has its own
     MeantAsNothing meantAsNothing;
-    bool isDemo = false; ///< the sheets and the window then say so
+    bool isBeingSetUp = false; ///< the window has a place for the first steps of a new shop
+    bool isDemo = false;       ///< the sheets and the window then say so
 
     friend bool operator==(const Shop&, const Shop&) = default;
 };

@@ -326,6 +326,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("offers_more_on_sheet");
     saved["value"].erase("counts_design_over_lines");
     saved["value"].erase("pays_off_work");
+    saved["value"].erase("being_set_up");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     saved["value"]["rules"].erase("places");
@@ -335,6 +336,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.offersMoreOnSheet = false;
     shop.countsDesignOverLines = true;
     shop.paysOffWork = false;
+    shop.isBeingSetUp = false;
     shop.rules.tax.onGifts = catalogue::TaxOnGifts::None;
     shop.rules.places = {};
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);

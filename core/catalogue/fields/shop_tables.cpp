@@ -224,6 +224,9 @@ const Object& objectOf<MeantAsNothing>() {
                                    field<&T::pressRunning>("press_running", Term::MeantAsNothing),
                                    field<&T::pressWear>("press_wear", Term::MeantAsNothing),
                                    field<&T::cutterWear>("cutter_wear", Term::MeantAsNothing),
+                                   field<&T::tax>("tax", Term::MeantAsNothing)
+                                       .cameWith({{"shop", 7}})
+                                       .standingFor(false, "false"),
                                }};
     return object;
 }
@@ -262,6 +265,10 @@ const Object& objectOf<Shop>() {
             field<&T::paysOffWork>("pays_off_work", Term::ArtAndCuttingPaidOff)
                 .cameWith({{"shop", 6}})
                 .standingFor(false, "false"),
+            field<&T::isBeingSetUp>("being_set_up", Term::FirstSteps)
+                .cameWith({{"shop", 7}})
+                .standingFor(false, "false")
+                .unpriced("is about what the window shows"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

@@ -63,6 +63,7 @@ namespace sp::catalogue::fields {
     X(EndingOfAPrice)                                                                                                  \
     X(Exemption)                                                                                                       \
     X(ExtraCostOfASize)                                                                                                \
+    X(FirstSteps)                                                                                                      \
     X(FixedCardFee)                                                                                                    \
     X(FixedPrice)                                                                                                      \
     X(Form)                                                                                                            \
