@@ -23,41 +23,13 @@ const char* codeOf(Reminder reminder) {
     return "";
 }
 
-/// Goes through the jobs of a book once.
 class Today {
   public:
-    Today(db::Book& book, units::Date today, const units::Currency& currency)
-        : m_book(book)
-        , m_today(today)
-        , m_currency(currency) {}
-
-    base::Done look(const db::QuoteSummary& quote) {
-        const bool isPaid = !quote.total || *quote.total <= quote.paid;
-        catalogue::JobState job{.stage = quote.stage,
-                                .wantedBy = quote.wantedBy,
-                                .lastDay = quote.lastDay,
-                                .stageSince = quote.stageSince,
-                                .isOwed = !isPaid};
-        Money deposit;
-        if (catalogue::isAgreedTo(quote.stage) && !isPaid) {
-            const auto account = m_book.account(quote.id);
-            if (!account) return base::fail(account.error());
-            deposit = account->depositLeft();
-            job.isDepositMissing = !deposit.isZero();
-        }
-        for (const auto reminder : catalogue::remindersOf(job, m_today)) add(reminder, quote, deposit);
-        return {};
-    }
-
-    void look(const catalogue::Customer& customer) {
-        if (!customer.certificate || !customer.certificate->expiresOn) return;
-        const auto ends = *customer.certificate->expiresOn;
-        if (m_today.daysUntil(ends) > catalogue::kCertificateEndsSoon) return;
-        m_certificates.push_back({{"customer", customer.name}, {"ends", ends.iso()}});
-        m_lines += ends < m_today ? line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption ended on %2."),
-                                         customer.name, ends.iso())
-                                  : line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption ends on %2."),
-                                         customer.name, ends.iso());
+    Today(const db::AskedToday& asked, units::Date today, const units::Currency& currency)
+        : m_today(today)
+        , m_currency(currency) {
+        for (const auto& one : asked.jobs) add(one);
+        for (const auto& customer : asked.certificates) add(customer);
     }
 
     Json json() const { return {{"day", m_today.iso()}, {"jobs", m_jobs}, {"certificates", m_certificates}}; }
@@ -66,40 +38,48 @@ class Today {
     }
 
   private:
-    std::string said(Reminder reminder, const db::QuoteSummary& quote, Money deposit) const {
+    std::string said(const db::Asked& asked) const {
+        const auto& quote = asked.job;
         const auto exact = [&](Money amount) { return units::formatExact(amount, m_currency); };
-        switch (reminder) {
+        switch (asked.reminder) {
         case Reminder::Wanted:
             return *quote.wantedBy < m_today
                        ? told(QT_TRANSLATE_NOOP("App", "late, wanted by %1"), quote.wantedBy->iso())
                        : told(QT_TRANSLATE_NOOP("App", "wanted today"));
         case Reminder::DepositMissing:
-            return told(QT_TRANSLATE_NOOP("App", "%1 of the deposit are missing"), exact(deposit));
+            return told(QT_TRANSLATE_NOOP("App", "%1 of the deposit are missing"), exact(asked.amount));
         case Reminder::Lapsing: return told(QT_TRANSLATE_NOOP("App", "the quote ends on %1"), quote.lastDay->iso());
         case Reminder::NotCollected:
             return told(QT_TRANSLATE_NOOP("App", "ready since %1, not collected"), quote.stageSince.iso());
-        case Reminder::Owed: return told(QT_TRANSLATE_NOOP("App", "collected, %1 are owed"), exact(left(quote)));
+        case Reminder::Owed: return told(QT_TRANSLATE_NOOP("App", "collected, %1 are owed"), exact(asked.amount));
         }
         return {};
     }
 
-    static Money left(const db::QuoteSummary& quote) { return *quote.total - quote.paid; }
-
-    void add(Reminder reminder, const db::QuoteSummary& quote, Money deposit) {
+    void add(const db::Asked& asked) {
+        const auto& quote = asked.job;
         const auto title = words::titleOf(quote).toStdString();
         Json job = {
-            {"number", quote.number}, {"customer", quote.customer}, {"title", title}, {"asks", codeOf(reminder)}};
-        if (reminder == Reminder::Wanted) job["wanted_by"] = quote.wantedBy->iso();
-        if (reminder == Reminder::Lapsing) job["last_day"] = quote.lastDay->iso();
-        if (reminder == Reminder::NotCollected) job["since"] = quote.stageSince.iso();
-        if (reminder == Reminder::DepositMissing) job["amount"] = units::formatExact(deposit, m_currency);
-        if (reminder == Reminder::Owed) job["amount"] = units::formatExact(left(quote), m_currency);
+            {"number", quote.number}, {"customer", quote.customer}, {"title", title}, {"asks", codeOf(asked.reminder)}};
+        if (asked.reminder == Reminder::Wanted) job["wanted_by"] = quote.wantedBy->iso();
+        if (asked.reminder == Reminder::Lapsing) job["last_day"] = quote.lastDay->iso();
+        if (asked.reminder == Reminder::NotCollected) job["since"] = quote.stageSince.iso();
+        if (asked.reminder == Reminder::DepositMissing || asked.reminder == Reminder::Owed)
+            job["amount"] = units::formatExact(asked.amount, m_currency);
         m_jobs.push_back(std::move(job));
         const auto who = quote.customer.empty() ? title : quote.customer + ", " + title;
-        m_lines += fmt::format("{:<10}  {}: {}\n", quote.number, who, said(reminder, quote, deposit));
+        m_lines += fmt::format("{:<10}  {}: {}\n", quote.number, who, said(asked));
     }
 
-    db::Book& m_book;
+    void add(const catalogue::Customer& customer) {
+        const auto ends = *customer.certificate->expiresOn;
+        m_certificates.push_back({{"customer", customer.name}, {"ends", ends.iso()}});
+        m_lines += ends < m_today ? line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption ended on %2."),
+                                         customer.name, ends.iso())
+                                  : line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption ends on %2."),
+                                         customer.name, ends.iso());
+    }
+
     units::Date m_today;
     const units::Currency& m_currency;
     Json m_jobs = Json::array();
@@ -110,15 +90,13 @@ class Today {
 } // namespace
 
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers) {
-    const auto of = openQuotes(arguments, helpers);
-    if (!of) return refused(of.error());
-    const auto& [book, shop, quotes] = *of;
-    const auto customers = book->customers();
-    if (!customers) return refused(customers.error());
-    Today today(*book, helpers.environment.today(), shop.currency);
-    for (const auto& quote : quotes)
-        if (const auto looked = today.look(quote); !looked) return refused(looked.error());
-    for (const auto& customer : *customers) today.look(customer);
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto shop = (*book)->shop();
+    if (!shop) return refused(shop.error());
+    const auto asked = (*book)->askedToday();
+    if (!asked) return refused(asked.error());
+    const Today today(*asked, helpers.environment.today(), shop->currency);
     return answer(arguments, today.json(), today.text());
 }
 

@@ -13,6 +13,7 @@
 #include "core/catalogue/shop.h"
 #include "core/pricing/account.h"
 #include "core/pricing/price_order.h"
+#include "db/book/asked.h"
 #include "db/book/backups.h"
 #include "db/book/book_copy.h"
 #include "db/book/check_report.h"
@@ -220,6 +221,8 @@ class Book {
     /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer
     /// (name, telephone or mail) or titles hold `text`, letter case ignored (all when it is empty).
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
+    /// What of the jobs and the certificates asks for somebody's attention today.
+    base::Result<AskedToday> askedToday();
     /// Errors: NotFound; Damaged when the seal does not match.
     base::Result<Quote> quote(const base::Id& id);
     base::Result<Quote> quoteNumbered(std::string_view number);

@@ -93,9 +93,11 @@ std::vector<base::Id> JobStore::draftsOf(const base::Id& customer) {
     return drafts;
 }
 
-std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit) {
-    // The lines and totals of the choice that the customer takes; while that is open, the lines of the first and the
-    // totals of all.
+namespace {
+
+/// Selects what summariesOf reads of the jobs that were not removed: the lines and totals of the choice that the
+/// customer takes; while that is open, the lines of the first and the totals of all.
+const std::string& summaries() {
     static const std::string head =
         "SELECT j.id, j.number, j.stage, j.quoted_on, j.wanted_by, "
         "(SELECT substr(at, 1, 10) FROM change WHERE seq = j.change_seq), coalesce(c.name, ''), "
@@ -115,13 +117,10 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
         "LEFT JOIN paper p ON p.id = (SELECT id FROM paper WHERE job_id = j.id AND kind = 'quote' "
         "ORDER BY revision DESC LIMIT 1) "
         "WHERE j.deleted_at IS NULL ";
-    static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
-    static const std::string filter =
-        "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR holds(coalesce(named.name, ''), ?2) "
-        "OR holds(coalesce(c.telephone, ''), ?2) OR holds(coalesce(c.mail, ''), ?2) OR EXISTS "
-        "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2))) ";
-    const sqlite::ReadTransaction reading(m_db);
-    auto rows = text.empty() ? m_db.query(head + tail, limit) : m_db.query(head + filter + tail, limit, text);
+    return head;
+}
+
+std::vector<QuoteSummary> summariesOf(sqlite::Statement rows) {
     std::vector<QuoteSummary> list;
     while (rows.step()) {
         auto& job = list.emplace_back();
@@ -137,6 +136,31 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
         if (highest != lowest) job.highestTotal = highest;
     }
     return list;
+}
+
+} // namespace
+
+std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit) {
+    static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
+    static const std::string filter =
+        "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR holds(coalesce(named.name, ''), ?2) "
+        "OR holds(coalesce(c.telephone, ''), ?2) OR holds(coalesce(c.mail, ''), ?2) OR EXISTS "
+        "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2))) ";
+    const sqlite::ReadTransaction reading(m_db);
+    return summariesOf(text.empty() ? m_db.query(summaries() + tail, limit)
+                                    : m_db.query(summaries() + filter + tail, limit, text));
+}
+
+std::vector<QuoteSummary> JobStore::listAsking() {
+    // What is collected and paid is most of a book, and asks for nothing.
+    static const std::string filter =
+        "AND (j.stage IN ('quoted', 'agreed', 'making', 'ready') OR (j.stage = 'collected' AND "
+        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) < coalesce((SELECT "
+        "min(t.total_micros) "
+        "FROM paper_choice t WHERE t.paper_id = p.id AND t.choice = coalesce(r.choice_taken, t.choice)), "
+        "p.total_micros))) ORDER BY j.started_seq DESC";
+    const sqlite::ReadTransaction reading(m_db);
+    return summariesOf(m_db.query(summaries() + filter));
 }
 
 std::int64_t JobStore::count() {

@@ -45,6 +45,8 @@ class JobStore {
     std::int64_t count();
     /// Newest first. Letter case does not count.
     std::vector<QuoteSummary> list(std::string_view text, std::int64_t limit);
+    /// The given ones that are open in any way: neither let go, nor collected and paid. Newest first.
+    std::vector<QuoteSummary> listAsking();
 
     /// A new draft, or the next version of the order of one that was there. Throws Invalid when the order names
     /// something that is not in the book.

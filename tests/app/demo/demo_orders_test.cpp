@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 namespace {
 
@@ -71,6 +72,49 @@ TEST_F(DemoOrders, arePaidAsFarAsTheyHaveCome) {
     }
     EXPECT_EQ(owed, 1);
     EXPECT_EQ(deposits, 1);
+}
+
+// What today asks is what every job, looked at by itself, asks for, on each of forty days: the list that the book
+// looks through leaves none out.
+TEST_F(DemoOrders, askForWhatEachOfThemAsksFor) {
+    using catalogue::Reminder;
+    using Row = std::tuple<Reminder, std::string, std::int64_t>;
+    std::size_t asked = 0;
+    for (int day = 0; day < 40; ++day) {
+        const auto today = m_clock.environment().today();
+        std::vector<Row> each;
+        const auto jobs = m_book->quotes({}, 1'000).value();
+        for (const auto& job : jobs) {
+            if (job.number.empty()) continue;
+            const bool isOpenChoice = job.choices > 1 && !job.choiceTaken;
+            const auto reckoned = m_book->account(job.id);
+            ASSERT_EQ(reckoned.has_value(), !isOpenChoice) << job.number;
+            const auto account = reckoned.value_or(pricing::Account{});
+            const catalogue::JobState state{job.stage,
+                                            job.wantedBy,
+                                            job.lastDay,
+                                            job.stageSince,
+                                            !account.depositLeft().isZero(),
+                                            !account.left.isZero()};
+            for (const auto reminder : catalogue::remindersOf(state, today)) {
+                const bool isDeposit = reminder == Reminder::DepositMissing;
+                const bool isLeft = reminder == Reminder::NotCollected || reminder == Reminder::Owed;
+                each.emplace_back(reminder, job.number,
+                                  isDeposit ? account.depositLeft().micros()
+                                  : isLeft  ? account.left.micros()
+                                            : 0);
+            }
+        }
+        const auto all = m_book->askedToday();
+        ASSERT_TRUE(all) << describe(all.error());
+        std::vector<Row> told;
+        for (const auto& one : all->jobs) told.emplace_back(one.reminder, one.job.number, one.amount.micros());
+        EXPECT_TRUE(std::ranges::is_sorted(told, {}, [](const Row& row) { return std::get<0>(row); }));
+        EXPECT_THAT(told, testing::UnorderedElementsAreArray(each)) << "day " << day;
+        asked += told.size();
+        m_clock.now += std::chrono::hours(24);
+    }
+    EXPECT_GT(asked, 100U);
 }
 
 // The Counter opens with two choices for the club, one with a sleeve.
