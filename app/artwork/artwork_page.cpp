@@ -254,7 +254,7 @@ void ArtworkPage::loadStone() {
     const auto size = group.size ? QString::fromStdString(publishedStoneSizes()[*group.size].name) : tr("no size fits");
     // Stones are named in millimetres by the trade, whatever the shop measures in.
     QStringList words{tr("%1 mm across").arg(m_formatter.locale().toString(stone.diameter, 'f', 2)), size,
-                      group.colour.empty() ? tr("no colour") : QString::fromStdString(group.colour)};
+                      group.colour.empty() ? tr("no colour") : colourWords(group.colour)};
     if (!group.layer.empty()) words << tr("layer %1").arg(QString::fromStdString(group.layer));
     if (stone.collides) words << tr("overlaps its neighbour");
     m_stoneWords->setText(words.join(QStringLiteral(" · ")));

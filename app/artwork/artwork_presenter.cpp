@@ -3,10 +3,12 @@
 
 #include "app/artwork/made_design.h"
 #include "app/session/free_name.h"
+#include "app/words/names.h"
 #include "app/words/words.h"
 #include "core/artwork/colour.h"
 #include "core/artwork/nearest_stone.h"
 #include "core/catalogue/order.h"
+#include "core/catalogue/stone_colour.h"
 #include "core/pricing/price_order.h"
 #include "db/messages.h"
 
@@ -27,6 +29,12 @@ constexpr double kLooksAlike = 45;
 constexpr std::uint32_t kNoColour = 0xB8BEC4; ///< of a stone whose colour nobody knows
 
 } // namespace
+
+QString colourWords(const std::string& colour) {
+    const auto rgb = colour.starts_with('#') ? parseColour(colour) : std::nullopt;
+    return rgb ? ArtworkPresenter::tr("like %1").arg(words::nameOf(catalogue::nearestColour(*rgb)))
+               : QString::fromStdString(colour);
+}
 
 ArtworkPresenter::ArtworkPresenter(session::BookSession& session, QObject* parent)
     : QObject(parent)
@@ -310,7 +318,7 @@ QString ArtworkPresenter::doubt() const {
     QStringList stones;
     for (const auto& row : m_rows)
         if (const auto* material = row.isFar && row.material ? m_session.material(*row.material) : nullptr)
-            stones << tr("%1 for %2").arg(QString::fromStdString(material->name), QString::fromStdString(row.colour));
+            stones << tr("%1 for %2").arg(QString::fromStdString(material->name), colourWords(row.colour));
     if (stones.isEmpty()) return {};
     constexpr int kMaxNamed = 3;
     const auto more = static_cast<int>(stones.size()) - kMaxNamed;

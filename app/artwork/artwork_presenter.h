@@ -18,6 +18,10 @@
 
 namespace sp::artwork {
 
+/// A colour of the file as a person reads it: its name where it has one, a code by the colour of a stone that it is
+/// like.
+QString colourWords(const std::string& colour);
+
 /// Stones of one drawn colour and one size, whatever layer they lie on.
 struct ColourRow {
     std::string colour;              ///< as Ink::colour

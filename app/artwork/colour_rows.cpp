@@ -21,11 +21,13 @@ QString sizeWord(const ColourRow& row) {
 
 QString colourWord(const ColourRow& row) {
     if (row.colour.empty()) return ColourRows::tr("no colour");
-    return QString::fromStdString(row.colour);
+    return colourWords(row.colour);
 }
 
 /// What a row is told apart by, so that its field is kept.
-QString keyOf(const ColourRow& row) { return colourWord(row) + sizeWord(row) + QString::number(row.count.value()); }
+QString keyOf(const ColourRow& row) {
+    return QString::fromStdString(row.colour) + sizeWord(row) + QString::number(row.count.value());
+}
 
 } // namespace
 

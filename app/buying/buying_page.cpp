@@ -11,6 +11,7 @@
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
 #include "app/paper/preview_dialog.h"
+#include "app/session/settings.h"
 #include "app/words/words.h"
 
 #include <QDir>
@@ -256,9 +257,9 @@ void BuyingPage::showCostCurve() {
 void BuyingPage::saveCsv() {
     const auto answer = m_presenter.answer();
     if (!answer || !answer->plans.of(Strategy::Mix).plan) return;
-    const auto path = m_prompter.fileToSave({tr("Save the shopping list"),
-                                             QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
+    const auto path = m_prompter.fileToSave({tr("Save the shopping list"), session::folderOf(session::kPapersIn),
                                              tr("Shopping list"), tr("Tables (*.csv)"), QStringLiteral("csv")});
+    if (path) session::noteFolderOf(session::kPapersIn, *path);
     if (path) tellSaved(paper::writeText(shoppingCsv(*answer), *path), *path);
 }
 

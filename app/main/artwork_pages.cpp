@@ -4,6 +4,7 @@
 #include "app/artwork/artwork_page.h"
 #include "app/artwork/estimate_page.h"
 #include "app/artwork/letter_outlines.h"
+#include "app/session/settings.h"
 
 namespace sp::program {
 
@@ -66,9 +67,14 @@ EstimatePage& ArtworkPages::estimatePage() {
     m_estimate = new EstimatePage(m_session, artwork::outlinesOf, m_formatter, &m_stack);
     m_stack.addWidget(m_estimate);
     connect(m_estimate, &EstimatePage::fileAsked, this, [this] {
-        const auto file = m_prompter.fileToOpen(
-            {tr("Estimate from a shape"), {}, {}, tr("Drawings (*.svg *.svgz *.dxf *.plt);;All files (*)"), {}});
-        if (file) m_estimate->openFile(*file);
+        const auto file = m_prompter.fileToOpen({tr("Estimate from a shape"),
+                                                 session::folderOf(session::kCutFilesIn),
+                                                 {},
+                                                 tr("Drawings (*.svg *.svgz *.dxf *.plt);;All files (*)"),
+                                                 {}});
+        if (!file) return;
+        session::noteFolderOf(session::kCutFilesIn, *file);
+        m_estimate->openFile(*file);
     });
     connect(m_estimate, &EstimatePage::left, this, &ArtworkPages::left);
     connect(m_estimate, &EstimatePage::priced, this, &ArtworkPages::priced);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/session/settings.h"
 
+#include <QFileInfo>
 #include <QSettings>
+#include <QStandardPaths>
 
 namespace sp::session {
 
@@ -49,6 +51,17 @@ void noteLastBook(const QString& file) {
     books.removeAll(file);
     books.prepend(file);
     save(kLastBooks, books.mid(0, kBooksKept).join(QLatin1Char('\n')));
+}
+
+QString folderOf(const Setting<QString>& setting) {
+    const auto last = kept(setting);
+    return !last.isEmpty() && QFileInfo(last).isDir()
+               ? last
+               : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+void noteFolderOf(const Setting<QString>& setting, const QString& file) {
+    save(setting, QFileInfo(file).absolutePath());
 }
 
 } // namespace sp::session

@@ -24,6 +24,10 @@ inline const Setting<QString> kLastBooks{"book/lastOnes", {}};           ///< pa
 inline const Setting<bool> kCutsTemplates{"buying/cutsTemplates", true}; ///< the shop cuts its own templates
 /// Seconds without a key after which the owner's side of the slip turns back; 0: never.
 inline const Setting<int> kTurnsBackAfter{"counter/turnsBackAfter", 120};
+// Where files were last, folders.
+inline const Setting<QString> kCutFilesIn{"files/cutFiles", {}};
+inline const Setting<QString> kPapersIn{"files/papers", {}};
+inline const Setting<QString> kPriceListsIn{"files/priceLists", {}};
 inline const Setting<int> kScheme{"look/scheme", 0};                     ///< a desk::Scheme as a number
 inline const Setting<int> kZoom{"look/zoom", 100};                       ///< of texts, in percent
 inline const Setting<QByteArray> kWindowGeometry{"window/geometry", {}}; ///< as QWidget::saveGeometry gives it
@@ -42,5 +46,10 @@ void save(const Setting<int>& setting, int value);
 void save(const Setting<bool>& setting, bool value);
 void save(const Setting<QString>& setting, const QString& value);
 void save(const Setting<QByteArray>& setting, const QByteArray& value);
+
+/// Where such files were last, while it is there; else the documents. `setting` is one of the k…In.
+QString folderOf(const Setting<QString>& setting);
+/// The next are looked for where this one is.
+void noteFolderOf(const Setting<QString>& setting, const QString& file);
 
 } // namespace sp::session

@@ -305,7 +305,7 @@ Source sourceOf(db::Note note) {
     case MovementOf: return {QT_TRANSLATE_NOOP("Db", "movement of %1")};
     case DrawingOf: return {QT_TRANSLATE_NOOP("Db", "drawing of %1")};
     case RemovingDrawingOf: return {QT_TRANSLATE_NOOP("Db", "removing the drawing of %1")};
-    case StoneForColour: return {QT_TRANSLATE_NOOP("Db", "stone for #%1")};
+    case StoneForColour: return {QT_TRANSLATE_NOOP("Db", "the stone for a colour in cut files")};
     case ColumnsOfListOf: return {QT_TRANSLATE_NOOP("Db", "columns of the price list of %1")};
     case FoundIn: return {QT_TRANSLATE_NOOP("Db", "In %1: %2")};
     case TheLists: return {QT_TRANSLATE_NOOP("Db", "the lists")};

@@ -79,7 +79,7 @@ TEST_F(CutFiles, aRowAndAStoneCanBeGivenAnotherStone) {
     ASSERT_EQ(presenter().selected(), 0);
     EXPECT_TRUE(find<QLabel>("selectedStone")
                     ->text()
-                    .startsWith(QStringLiteral("2.80 mm across · SS10 · #50c0d0 · layer front")))
+                    .startsWith(QStringLiteral("2.80 mm across · SS10 · like Aquamarine · layer front")))
         << find<QLabel>("selectedStone")->text().toStdString();
     EXPECT_TRUE(find<QLabel>("pictureNote")->text().startsWith("2.80 mm across"));
     presenter().assignStone(0, stone("Rose SS10")->id);
@@ -152,6 +152,17 @@ TEST_F(CutFiles, anOpenDesignShowsWhatWouldChangeBeforeItDoes) {
     EXPECT_EQ(m_window->session().design(before.id)->name, before.name);
     m_window->session().undo();
     EXPECT_EQ(*m_window->session().design(before.id), before);
+}
+
+// No code of a colour is told: not beside its stones, not in a warning, not in what undo would take back.
+TEST_F(CutFiles, aColourIsToldByTheStoneThatItIsLike) {
+    drop(write("plate.svg", kPlate));
+    for (const auto* label : page().findChildren<QLabel*>())
+        EXPECT_FALSE(label->text().contains(QLatin1Char('#'))) << label->text().toStdString();
+    EXPECT_EQ(artwork::colourWords("#0f52ba"), "like Sapphire");
+    EXPECT_EQ(artwork::colourWords("#000"), "like Jet");
+    EXPECT_EQ(artwork::colourWords("gold"), "gold");
+    EXPECT_EQ(artwork::colourWords("no colour of CSS"), "no colour of CSS");
 }
 
 TEST_F(CutFiles, aFileWithoutUnitAsksOnceHowLongItsUnitIs) {

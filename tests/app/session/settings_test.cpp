@@ -3,6 +3,7 @@
 #include "tests/support/temp_folder.h"
 
 #include <QSettings>
+#include <QStandardPaths>
 #include <gtest/gtest.h>
 
 using namespace sp;
@@ -53,6 +54,18 @@ TEST_F(Settings, holdTheLastBooksTheNewestFirstAndNoneTwice) {
     session::noteLastBook(QStringLiteral("/books/5.jobbook"));
     EXPECT_EQ(session::lastBooks(), QStringList({"/books/5.jobbook", "/books/8.jobbook", "/books/7.jobbook",
                                                  "/books/6.jobbook", "/books/4.jobbook", "/books/3.jobbook"}));
+}
+
+TEST_F(Settings, sayWhereFilesWereLastWhileTheFolderIsThere) {
+    const auto documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    EXPECT_EQ(session::folderOf(session::kCutFilesIn), documents);
+    const auto drawings = m_folder.path() / "drawings";
+    std::filesystem::create_directory(drawings);
+    session::noteFolderOf(session::kCutFilesIn, QString::fromStdString((drawings / "star.svg").string()));
+    EXPECT_EQ(session::folderOf(session::kCutFilesIn), QString::fromStdString(drawings.string()));
+    EXPECT_EQ(session::folderOf(session::kPapersIn), documents) << "each sort has its own";
+    std::filesystem::remove(drawings);
+    EXPECT_EQ(session::folderOf(session::kCutFilesIn), documents) << "a stick that is not plugged in";
 }
 
 TEST_F(Settings, thatAreNoNumberCountAsTheUsualOne) {

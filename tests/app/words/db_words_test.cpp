@@ -87,7 +87,7 @@ TEST(DbWords, sayWhatUndoWouldDo) {
     EXPECT_EQ(text(say(Note::FieldOf, Term::Quantity, Note::ALine)), "quantity of a line");
     EXPECT_EQ(text(say(Note::FieldOfQuote, Term::DayItIsWanted)), "day it is wanted of the quote");
     EXPECT_EQ(text(say(Note::StageOf, Note::TheQuote)), "stage of the quote");
-    EXPECT_EQ(text(say(Note::StoneForColour, "4fc3cf")), "stone for #4fc3cf");
+    EXPECT_EQ(text(say(Note::StoneForColour, "4fc3cf")), "the stone for a colour in cut files");
 }
 
 // A cause by itself begins with a capital letter; after the name of a material it goes on.
