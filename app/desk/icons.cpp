@@ -18,6 +18,7 @@ QString fileOf(Icon which) {
     case Icon::Buying: name = "buying"; break;
     case Icon::Jobs: name = "jobs"; break;
     case Icon::Shop: name = "shop"; break;
+    case Icon::FirstSteps: name = "first_steps"; break;
     case Icon::TurnOver: name = "turn_over"; break;
     case Icon::Print: name = "print"; break;
     case Icon::Add: name = "add"; break;

@@ -16,6 +16,7 @@ enum class Icon {
     Buying,
     Jobs,
     Shop,
+    FirstSteps,
     TurnOver,
     Print,
     Add,

@@ -35,6 +35,12 @@ class PlaceButton : public QRadioButton {
     }
     QSize minimumSizeHint() const override { return sizeHint(); }
 
+    void setNumber(int number, const QString& meaning) {
+        m_number = number;
+        setAccessibleDescription(number == 0 ? QString() : meaning);
+        update();
+    }
+
   protected:
     bool hitButton(const QPoint& at) const override { return rect().contains(at); }
 
@@ -63,6 +69,7 @@ class PlaceButton : public QRadioButton {
         const int side = tile(24);
         paintIcon(painter, QRectF(box.center().x() - side / 2.0, tile(9), side, side), m_drawing,
                   colour(isChecked() ? Role::Jewel : Role::Muted));
+        if (m_number > 0) paintNumber(painter, QPointF(box.center().x() + side * 0.8, tile(12)));
         painter.setFont(textFont(TextSize::Small, isChecked() ? Weight::Strong : Weight::Plain));
         painter.setPen(colour(isChecked() ? Role::Ink : Role::Muted));
         painter.drawText(box.adjusted(0, tile(kWordTop), 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextHideMnemonic,
@@ -70,7 +77,22 @@ class PlaceButton : public QRadioButton {
     }
 
   private:
+    void paintNumber(QPainter& painter, const QPointF& centre) const {
+        painter.setFont(textFont(TextSize::Small, Weight::Strong));
+        const auto text = m_number < 100 ? QString::number(m_number) : QStringLiteral("99+");
+        const QFontMetricsF metrics(painter.font());
+        const double height = metrics.height();
+        const double width = std::max(height, metrics.horizontalAdvance(text) + height * 0.6);
+        const QRectF box(centre.x() - width / 2, centre.y() - height / 2, width, height);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colour(Role::Jewel));
+        painter.drawRoundedRect(box, height / 2, height / 2);
+        painter.setPen(colour(Role::OnJewel));
+        painter.drawText(box, Qt::AlignCenter, text);
+    }
+
     Icon m_drawing;
+    int m_number = 0;
 };
 
 } // namespace
@@ -114,6 +136,14 @@ int Rail::addPlace(Icon drawing, const QString& word, const QString& objectName)
 int Rail::count() const { return static_cast<int>(m_group->buttons().size()); }
 
 int Rail::current() const { return m_current; }
+
+void Rail::setShown(int index, bool shown) { m_group->button(index)->setVisible(shown); }
+
+bool Rail::isShown(int index) const { return m_group->button(index)->isVisibleTo(this); }
+
+void Rail::setNumber(int index, int number, const QString& meaning) {
+    static_cast<PlaceButton*>(m_group->button(index))->setNumber(number, meaning);
+}
 
 void Rail::setCurrent(int index) {
     QAbstractButton* button = m_group->button(index);

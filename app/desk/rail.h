@@ -21,6 +21,11 @@ class Rail : public QWidget {
     int addPlace(Icon icon, const QString& word, const QString& objectName);
     int count() const;
     int current() const;
+    /// Takes a place off, or back; it can be gone to either way.
+    void setShown(int index, bool shown);
+    bool isShown(int index) const;
+    /// A small number beside its drawing, and what it counts; 0 shows none.
+    void setNumber(int index, int number, const QString& meaning);
     /// Emits chosen when it changed.
     void setCurrent(int index);
 

@@ -33,6 +33,7 @@ void setShop(catalogue::Shop& shop, const QLocale& locale) {
     shop.temperatureUnit = imperial ? units::TemperatureUnit::Fahrenheit : units::TemperatureUnit::Celsius;
     shop.paper = printsOnLetter(locale.country()) || locale.language() == QLocale::C ? catalogue::Paper::Letter
                                                                                      : catalogue::Paper::A4;
+    shop.isBeingSetUp = true;
     shop.letterhead.care = paper::careNotes().toStdString();
     auto& rules = shop.rules;
     rules.ladder = {{Count::of(1), Rate::fromPercent(100)},

@@ -11,6 +11,7 @@
 #include "app/desk/palette.h"
 #include "app/desk/tab_order.h"
 #include "app/desk/typed_field.h"
+#include "app/first_hour/first_hour_page.h"
 #include "app/main/artwork_pages.h"
 #include "app/session/settings.h"
 #include "app/supplies/supplies_page.h"
@@ -42,6 +43,7 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     , m_prompter(prompter)
     , m_session(std::move(book))
     , m_presenter(m_session)
+    , m_firstHour(m_session)
     , m_formatter(QLocale(), m_session.shop()) {
     m_care = std::make_unique<BookCare>(
         BookCare::Parts{m_session, m_prompter, m_formatter, [this] { m_presenter.saveDraft(); }}, this);
@@ -100,6 +102,7 @@ void MainWindow::build() {
     buildMenu();
     fitRail();
     m_rail->setCurrent(0);
+    m_rail->setShown(railIndexOf(PlaceId::FirstSteps), m_session.shop().isBeingSetUp && !m_firstHour.isAllSettled());
 }
 
 /// As wide as its widest word, at the zoom in force.
@@ -134,6 +137,10 @@ void MainWindow::fill() {
     build();
     m_presenter.openLast();
     goTo(PlaceId::Counter);
+    if (m_rail->isShown(railIndexOf(PlaceId::FirstSteps))) {
+        m_firstHour.go(m_firstHour.firstOpen());
+        goTo(PlaceId::FirstSteps);
+    }
     refreshUndo();
     greet();
     m_care->begin(*m_messages);
@@ -164,13 +171,20 @@ void MainWindow::stayOnScreen() {
 }
 
 void MainWindow::buildRail() {
-    m_places = placesOf({m_session, m_presenter, m_formatter, m_prompter, [this](PlaceId place) { goTo(place); },
-                         [this] { buyForOrder(); }, [this](const pricing::LeftOut& leftOut) { mend(leftOut); },
-                         [this] { askForCutFile(); }, [this] { m_artwork->estimate(); },
-                         [this](const base::Id& quote) {
-                             goTo(PlaceId::Counter);
-                             m_presenter.open(quote);
-                         }});
+    m_places = placesOf(
+        {m_session, m_presenter, m_firstHour, m_formatter, m_prompter, [this](PlaceId place) { goTo(place); },
+         [this] { buyForOrder(); }, [this](const pricing::LeftOut& leftOut) { mend(leftOut); },
+         [this] { askForCutFile(); }, [this] { m_artwork->estimate(); },
+         [this](const base::Id& quote) {
+             goTo(PlaceId::Counter);
+             m_presenter.open(quote);
+         },
+         [this](const base::Id& design) { design.isNone() ? goTo(PlaceId::Counter) : putOnOrder(design); },
+         [this] { readPriceList(); },
+         [this] {
+             m_firstHour.setShown(false);
+             goTo(PlaceId::Counter);
+         }});
     for (const auto& place : m_places) m_rail->addPlace(place.icon, place.word, place.objectName);
     connect(m_rail, &desk::Rail::chosen, this,
             [this](int index) { goTo(m_places[static_cast<std::size_t>(index)].id); });
@@ -222,6 +236,7 @@ void MainWindow::goTo(PlaceId place) {
     if (!isNew && m_stack->currentWidget() == wanted.page && m_rail->current() == index && isVisible()) return;
     m_stack->setCurrentWidget(wanted.page);
     if (m_rail->current() != index) m_rail->setCurrent(index);
+    if (place == PlaceId::FirstSteps) pageOf<first_hour::FirstHourPage>(place)->focusStart();
     if (place != PlaceId::Counter) return;
     counter()->focusStart();
     tellUnread();
@@ -253,6 +268,13 @@ void MainWindow::buyForOrder() {
     else
         page->showOrder();
     page->focusStart();
+}
+
+/// The same keys finish a step of setting up.
+void MainWindow::giveOrGoOn() {
+    if (current() == PlaceId::FirstSteps) return pageOf<first_hour::FirstHourPage>(PlaceId::FirstSteps)->goOn();
+    goTo(PlaceId::Counter);
+    counter()->issue();
 }
 
 /// To the field on which a price depends: the shop's and the bench's are in Shop, a material's in Supplies.
@@ -291,6 +313,7 @@ void MainWindow::greetDemo() {
 }
 
 void MainWindow::followShop() {
+    fitPlaces();
     const desk::Formatter now(QLocale(), m_session.shop());
     const bool same = now.currency() == m_formatter.currency() && now.lengthUnit() == m_formatter.lengthUnit() &&
                       now.temperatureUnit() == m_formatter.temperatureUnit();
@@ -299,9 +322,27 @@ void MainWindow::followShop() {
     QMetaObject::invokeMethod(this, &MainWindow::rebuildPages, Qt::QueuedConnection);
 }
 
+/// The first steps stay once they are all done, and leave when they are put away.
+void MainWindow::fitPlaces() {
+    if (!m_rail) return;
+    const int index = railIndexOf(PlaceId::FirstSteps);
+    const bool wanted = m_session.shop().isBeingSetUp;
+    if (wanted != m_rail->isShown(index) && (!wanted || !m_firstHour.isAllSettled())) m_rail->setShown(index, wanted);
+}
+
+void MainWindow::readPriceList() {
+    const auto supplier = m_firstHour.makeSupplier(first_hour::SupplyGroup::Stones);
+    if (!supplier) return; // said above the places
+    goTo(PlaceId::Supplies);
+    auto* page = pageOf<supplies::SuppliesPage>(PlaceId::Supplies);
+    page->open(*supplier);
+    page->readPriceList();
+}
+
 void MainWindow::rebuildPages() {
     m_formatter = desk::Formatter(QLocale(), m_session.shop());
     const auto before = current();
+    const auto focused = focusWidget() ? focusWidget()->objectName() : QString();
     for (auto& place : m_places) {
         delete place.page;
         place.page = nullptr;
@@ -309,6 +350,8 @@ void MainWindow::rebuildPages() {
     m_artwork->reset();
     goTo(PlaceId::Counter);
     goTo(before);
+    if (auto* field = focused.isEmpty() ? nullptr : m_stack->currentWidget()->findChild<QWidget*>(focused))
+        desk::focusOn(*field); // where one was
 }
 
 void MainWindow::tell(const base::Error& error) {
@@ -402,9 +445,14 @@ void MainWindow::changeEvent(QEvent* event) {
 }
 
 void MainWindow::askForCutFile() {
-    const auto file = m_prompter.fileToOpen(
-        {tr("Count a cut file"), {}, {}, tr("Cut files (*.svg *.svgz *.dxf *.plt);;All files (*)"), {}});
-    if (file) countFile(*file);
+    const auto file = m_prompter.fileToOpen({tr("Count a cut file"),
+                                             session::folderOf(session::kCutFilesIn),
+                                             {},
+                                             tr("Cut files (*.svg *.svgz *.dxf *.plt);;All files (*)"),
+                                             {}});
+    if (!file) return;
+    session::noteFolderOf(session::kCutFilesIn, *file);
+    countFile(*file);
 }
 
 void MainWindow::countFile(const QString& file) {

@@ -5,6 +5,7 @@
 #include "app/desk/prompter.h"
 #include "app/desk/rail.h"
 #include "app/desk/theme.h"
+#include "app/first_hour/first_hour_presenter.h"
 #include "app/format/formatter.h"
 #include "app/main/book_care.h"
 #include "app/main/places.h"
@@ -80,10 +81,12 @@ class MainWindow : public QMainWindow {
     counter::CounterPage* counter() const;
     designs::DesignsPage* designs() const;
     void buyForOrder();
+    void giveOrGoOn();
     void mend(const pricing::LeftOut& leftOut);
     void buildMenu();
     void fitRail();
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
+    static void greyUnless(QMenu* menu, QAction* action, std::function<bool()> canBeDone);
     void buildLookMenu(QMenu* menu);
     void buildTurnBackMenu(QMenu* menu);
     void buildLastBooksMenu(QMenu* menu);
@@ -93,6 +96,8 @@ class MainWindow : public QMainWindow {
     void greetDemo();
     void stayOnScreen();
     void followShop();
+    void fitPlaces();
+    void readPriceList();
     void rebuildPages();
     void tell(const base::Error& error);
     void noteSaved();
@@ -116,6 +121,7 @@ class MainWindow : public QMainWindow {
     desk::Prompter& m_prompter;
     session::BookSession m_session;
     counter::CounterPresenter m_presenter;
+    first_hour::FirstHourPresenter m_firstHour;
     desk::Formatter m_formatter;
     std::unique_ptr<BookCare> m_care;
     desk::Rail* m_rail = nullptr;

@@ -4,6 +4,7 @@
 #include "app/buying/buying_page.h"
 #include "app/counter/counter_page.h"
 #include "app/designs/designs_page.h"
+#include "app/first_hour/first_hour_page.h"
 #include "app/jobs/jobs_page.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
@@ -62,6 +63,17 @@ QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
     return page;
 }
 
+QWidget* makeFirstSteps(const PlaceContext& context, QWidget* parent) {
+    using first_hour::FirstHourPage;
+    auto* page = new FirstHourPage(context.firstHour, context.formatter, parent);
+    QObject::connect(page, &FirstHourPage::mendAsked, page, context.mend);
+    QObject::connect(page, &FirstHourPage::cutFileAsked, page, context.askForCutFile);
+    QObject::connect(page, &FirstHourPage::priceListAsked, page, context.readPriceList);
+    QObject::connect(page, &FirstHourPage::orderAsked, page, context.putOnOrder);
+    QObject::connect(page, &FirstHourPage::putAway, page, context.endFirstSteps);
+    return page;
+}
+
 } // namespace
 
 std::vector<Place> placesOf(const PlaceContext& context) {
@@ -83,6 +95,8 @@ std::vector<Place> placesOf(const PlaceContext& context) {
          with(makeJobs), to(&JobsPage::focusFind)},
         {PlaceId::Shop, Icon::Shop, QCoreApplication::translate("places", "Shop"), QStringLiteral("placeShop"), true,
          with(makePage<shop::ShopPage>), to(&shop::ShopPage::focusFind)},
+        {PlaceId::FirstSteps, Icon::FirstSteps, QCoreApplication::translate("places", "Set up"),
+         QStringLiteral("placeFirstSteps"), true, with(makeFirstSteps), to(&first_hour::FirstHourPage::focusStart)},
     };
 }
 

@@ -4,6 +4,7 @@
 #include "app/counter/counter_presenter.h"
 #include "app/desk/icons.h"
 #include "app/desk/prompter.h"
+#include "app/first_hour/first_hour_presenter.h"
 #include "app/format/formatter.h"
 #include "app/session/book_session.h"
 #include "core/pricing/left_out.h"
@@ -15,13 +16,14 @@
 
 namespace sp::program {
 
-/// In the order of the rail.
-enum class PlaceId { Counter, Designs, Supplies, Buying, Jobs, Shop };
+/// In the order of the rail. The last is there while a new shop is set up.
+enum class PlaceId { Counter, Designs, Supplies, Buying, Jobs, Shop, FirstSteps };
 
 /// What places use, and what they ask the window to do. All of it outlives them.
 struct PlaceContext {
     session::BookSession& session;
     counter::CounterPresenter& counter;
+    first_hour::FirstHourPresenter& firstHour;
     const desk::Formatter& formatter;
     desk::Prompter& prompter;
     std::function<void(PlaceId)> goTo;
@@ -30,6 +32,9 @@ struct PlaceContext {
     std::function<void()> askForCutFile;
     std::function<void()> estimate;
     std::function<void(const base::Id&)> openQuote;
+    std::function<void(const base::Id&)> putOnOrder; ///< a design; with none the Counter as it is
+    std::function<void()> readPriceList;
+    std::function<void()> endFirstSteps;
 };
 
 struct Place {

@@ -39,18 +39,18 @@ void MainWindow::buildMenu() {
     act(menu, tr("Find a q&uote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
     act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
     act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { m_artwork->estimate(); });
-    act(menu, tr("Offer &another choice"), QKeySequence(QStringLiteral("Ctrl+D")), [this] {
+    auto* choice = act(menu, tr("Offer &another choice"), QKeySequence(QStringLiteral("Ctrl+D")), [this] {
         goTo(PlaceId::Counter);
         counter()->addChoice();
     });
-    act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] {
-        goTo(PlaceId::Counter);
-        counter()->issue();
-    });
-    act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, [this] {
+    auto* give = act(menu, tr("&Give this quote"), Qt::CTRL | Qt::Key_Return, [this] { giveOrGoOn(); });
+    auto* print = act(menu, tr("&Print or save the sheet…"), QKeySequence::Print, [this] {
         goTo(PlaceId::Counter);
         counter()->showSheet();
     });
+    greyUnless(menu, choice, [this] { return m_presenter.canChange() && m_presenter.hasLine(); });
+    greyUnless(menu, give, [this] { return m_presenter.canChange() && m_presenter.priced(); });
+    greyUnless(menu, print, [this] { return m_presenter.isIssued() || m_presenter.priced(); });
     act(menu, tr("&Turn the slip over"), Qt::Key_F9, [this] {
         goTo(PlaceId::Counter);
         counter()->turnOver();
@@ -59,6 +59,8 @@ void MainWindow::buildMenu() {
     m_undo = act(menu, tr("&Undo"), QKeySequence::Undo, [this] { undo(); });
     m_redo = act(menu, tr("&Redo"), QKeySequence(QStringLiteral("Ctrl+Shift+Z")), [this] { redo(); });
     m_redo->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
+    greyUnless(menu, m_undo, [this] { return !m_session.undoText().isEmpty(); });
+    greyUnless(menu, m_redo, [this] { return !m_session.redoText().isEmpty(); });
     menu->addSeparator();
     act(menu, tr("Start a &job book…"), {}, [this] { Q_EMIT newBookAsked(); });
     act(menu, tr("&Open a job book…"), QKeySequence::Open, [this] { Q_EMIT openBookAsked({}); });
@@ -85,6 +87,13 @@ void MainWindow::buildMenu() {
     m_bookButton->setShortcut(Qt::Key_F10);
     m_rail->layout()->addWidget(m_bookButton);
     m_rail->layout()->setAlignment(m_bookButton, Qt::AlignHCenter | Qt::AlignBottom);
+}
+
+/// While the menu is open; by its key it still answers, and says why it cannot be done.
+void MainWindow::greyUnless(QMenu* menu, QAction* action, std::function<bool()> canBeDone) {
+    connect(menu, &QMenu::aboutToShow, action,
+            [action, canBeDone = std::move(canBeDone)] { action->setEnabled(canBeDone()); });
+    connect(menu, &QMenu::aboutToHide, action, [action] { action->setEnabled(true); });
 }
 
 void MainWindow::buildLookMenu(QMenu* menu) {

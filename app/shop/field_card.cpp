@@ -3,6 +3,7 @@
 
 #include "app/desk/field_box.h"
 
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 namespace sp::shop {
@@ -32,6 +33,15 @@ void FieldCard::put(QWidget* field, const QString& label, const char* name, cons
 void FieldCard::putTick(QCheckBox* tick, const char* name) {
     tick->setObjectName(QLatin1String(name));
     m_grid->add(new desk::BesideFields(tick, this));
+}
+
+void FieldCard::fillLeft(QWidget* button) {
+    auto* row = new QWidget(this);
+    auto* inside = new QHBoxLayout(row);
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->addWidget(button);
+    inside->addStretch(1);
+    fill(row);
 }
 
 void FieldCard::fill(QWidget* content) { m_grid->add(content, 4); }

@@ -23,6 +23,9 @@ class FieldCard : public desk::Card {
     /// One thing as wide as the card.
     void fill(QWidget* content);
 
+    /// A button of its own width, at the left.
+    void fillLeft(QWidget* button);
+
   private:
     desk::FlowGrid* m_grid;
 };

@@ -10,6 +10,7 @@
 #include "app/shop/customer_card.h"
 #include "app/shop/ladder_panel.h"
 #include "app/shop/named_rows.h"
+#include "app/shop/shop_fields.h"
 #include "app/shop/step_rows.h"
 #include "app/words/words.h"
 
@@ -114,21 +115,12 @@ void ShopPage::buildLetterhead() {
                 kAt<&Shop::letterhead, &Letterhead::lines>);
     m_shop.text(card, tr("&Terms, under the totals"), "shopTerms", kAt<&Shop::letterhead, &Letterhead::terms>);
     m_shop.text(card, tr("&Care and safety notes"), "shopCare", kAt<&Shop::letterhead, &Letterhead::care>);
+    m_shop.tick(card, tr("Show the first steps of a new shop"), "beingSetUp", kAt<&Shop::isBeingSetUp>);
 }
 
 void ShopPage::buildMoney() {
     auto* card = addCard(tr("Money, paper and units"));
-    auto* currency = new desk::WordField(m_formatter, tr("Give the currency, three letters such as USD."), this);
-    desk::standsFor(*currency, kAt<&Shop::currency>.field());
-    card->put(currency, tr("C&urrency"), "currency", tr("three letters, such as USD"));
-    m_shop.onLoad([this, currency] {
-        if (!currency->isDirty()) currency->setRaw(QString::fromStdString(m_shop.record().currency.code()));
-    });
-    connect(currency, &desk::TypedField::committed, this, [this, currency] {
-        const auto read = units::Currency::parse(currency->words());
-        currency->setOuterProblem(read ? m_shop.edit([&](Shop& s) { s.currency = *read; })
-                                       : words::sentence(read.error()));
-    });
+    putCurrency(m_shop, card, m_formatter, "currency");
     m_shop.choice<catalogue::Paper>(card, tr("&Paper"), "paper",
                                     {{tr("Letter"), catalogue::Paper::Letter}, {tr("A4"), catalogue::Paper::A4}},
                                     kAt<&Shop::paper>);
@@ -317,6 +309,8 @@ void ShopPage::buildTax() {
                                          kAt<&Shop::rules, &PriceRules::tax, &TaxRule::onGifts>);
     m_shop.tick(card, tr("Prices hold the tax"), "taxInclusive",
                 kAt<&Shop::rules, &PriceRules::tax, &TaxRule::inclusive>);
+    m_shop.tick(card, tr("No tax is meant"), "noTax", kAt<&Shop::meantAsNothing, &MeantAsNothing::tax>)
+        ->setToolTip(tr("Then setting up counts it as decided"));
     auto* rates = new NamedRows(m_formatter,
                                 {tr("+ tax rate"),
                                  {tr("a line may name another rate"), tr("rate")},

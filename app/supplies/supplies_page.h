@@ -25,6 +25,8 @@ class SuppliesPage : public desk::ListPage {
     SuppliesPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     void open(const base::Id& thing) { m_presenter.open(thing); }
+    /// Of the supplier that is open.
+    void readPriceList();
 
   private:
     QPushButton* buildNew();
@@ -34,7 +36,6 @@ class SuppliesPage : public desk::ListPage {
     void openAnother(const base::Id& thing) override { m_presenter.open(thing); }
     void load() override;
     void removed();
-    void readPriceList();
     QString detailOf(const catalogue::Material& material);
 
     SuppliesPresenter m_presenter;

@@ -15,7 +15,7 @@ using program::PlaceId;
 
 namespace {
 
-constexpr int kPlaces = 6;
+constexpr int kPlaces = 7;
 
 class Zoom : public test::DemoWindow {
   protected:
@@ -65,6 +65,21 @@ TEST_F(Zoom, cutsNothingInWindowsOfUsualSizes) {
                 for (const char* name : {"placeCounter", "placeShop", "book"}) expectInWindow(name, where);
             }
         }
+    EXPECT_EQ(m_onlooker.count(), 0U) << m_onlooker.found();
+}
+
+TEST_F(Zoom, cutsNothingOfTheFirstSteps) {
+    m_window->goTo(PlaceId::FirstSteps);
+    for (const int percent : {100, 200}) {
+        zoomTo(percent);
+        for (int step = 1; step <= 7; ++step) {
+            find<QAbstractButton>(QStringLiteral("firstStep%1").arg(step).toLatin1().constData())->click();
+            test::handleQueued();
+            const auto where = QStringLiteral("%1 %, step %2").arg(percent).arg(step);
+            m_onlooker.measureAll(*m_window, where);
+            expectNoSidewaysScrolling(where);
+        }
+    }
     EXPECT_EQ(m_onlooker.count(), 0U) << m_onlooker.found();
 }
 
