@@ -4,11 +4,13 @@
 #include "app/desk/card.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/field_box.h"
+#include "app/desk/folding_columns.h"
 #include "app/desk/page_head.h"
 #include "app/jobs/changes_dialog.h"
 #include "app/jobs/job_strip.h"
 #include "app/jobs/jobs_table.h"
 #include "app/jobs/payment_dialog.h"
+#include "app/jobs/today_card.h"
 #include "app/plans/plan_dialog.h"
 
 #include <QEvent>
@@ -23,15 +25,18 @@ using Column = JobsTableModel::Column;
 
 namespace {
 
-constexpr int kLeastName = 140; ///< width of a column of names, px at 100 %
+constexpr int kLeastName = 140;  ///< width of a column of names, px at 100 %
+constexpr int kTodayWidth = 280; ///< of what today asks, likewise
+constexpr int kJobsWidth = 760;
 
 } // namespace
 
-JobsPage::JobsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
+JobsPage::JobsPage(session::BookSession& session, TodayWatch& today, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_formatter(formatter)
     , m_presenter(session)
-    , m_model(m_formatter) {
+    , m_model(m_formatter)
+    , m_todayWatch(today) {
     build();
     fitColumns();
     connectAll();
@@ -53,6 +58,19 @@ void JobsPage::build() {
     m_find->setClearButtonEnabled(true);
     m_findBox = new desk::FieldBox(tr("&Find a number, a customer or what was ordered"), m_find, this);
     head.row->addWidget(m_findBox);
+    m_columns = new desk::FoldingColumns(this);
+    m_today = new TodayCard(m_todayWatch, m_formatter, this);
+    m_columns->addColumn(m_today, tr("Today"), kTodayWidth, false);
+    m_columns->addColumn(buildJobs(), tr("All jobs"), kJobsWidth, true);
+    m_columns->showColumn(1);
+    column->addWidget(m_columns, 1);
+}
+
+QWidget* JobsPage::buildJobs() {
+    auto* side = new QWidget(this);
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(12);
     m_list = buildTable();
     m_find->setList(m_table);
     column->addWidget(m_list, 1);
@@ -63,6 +81,7 @@ void JobsPage::build() {
     column->addWidget(m_noMatch, 1);
     m_strip = new JobStrip(m_presenter, m_formatter, this);
     column->addWidget(m_strip);
+    return side;
 }
 
 QWidget* JobsPage::buildTable() {
@@ -128,6 +147,9 @@ void JobsPage::connectAll() {
         m_find->clear();
         focusStart();
     });
+    connect(m_today, &TodayCard::jobChosen, this, &JobsPage::choose);
+    connect(m_today, &TodayCard::openAsked, this, &JobsPage::openAsked);
+    connect(m_today, &TodayCard::certificateAsked, this, &JobsPage::certificateAsked);
     connect(&m_presenter, &JobsPresenter::listed, this, &JobsPage::refresh);
     connect(&m_presenter, &JobsPresenter::selected, this, &JobsPage::load);
 }
@@ -152,6 +174,15 @@ void JobsPage::load() {
     const int row = m_presenter.currentRow();
     if (row >= 0 && m_table->currentIndex().row() != row) m_table->selectRow(row);
     m_strip->load();
+}
+
+/// Marks the job in the table, where the list goes back that far.
+void JobsPage::choose(const base::Id& job) {
+    const auto& jobs = m_presenter.jobs();
+    const auto found = std::ranges::find(jobs, job, &db::QuoteSummary::id);
+    if (found == jobs.end()) return;
+    m_presenter.select(static_cast<int>(found - jobs.begin()));
+    m_table->scrollTo(m_table->currentIndex());
 }
 
 void JobsPage::openCurrent() {
@@ -213,6 +244,7 @@ void JobsPage::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
 void JobsPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     m_presenter.refresh();
+    m_todayWatch.look();
 }
 
 } // namespace sp::jobs

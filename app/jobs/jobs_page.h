@@ -5,6 +5,7 @@
 #include "app/desk/find_field.h"
 #include "app/jobs/jobs_presenter.h"
 #include "app/jobs/jobs_table_model.h"
+#include "app/jobs/today_watch.h"
 
 #include <QTableView>
 #include <QVBoxLayout>
@@ -12,19 +13,22 @@
 
 namespace sp::desk {
 class EmptyState;
-}
+class FoldingColumns;
+} // namespace sp::desk
 
 namespace sp::jobs {
 
 class JobStrip;
+class TodayCard;
 
-/// The Jobs place: every quote and order, newest first, with its stage. It shows no costs of the shop; those are in
-/// the dialog of changes, which is opened separately.
+/// The Jobs place: what today asks, beside every quote and order, newest first, with its stage. It shows no costs of
+/// the shop; those are in the dialog of changes, which is opened separately.
 class JobsPage : public QWidget {
     Q_OBJECT
 
   public:
-    JobsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
+    JobsPage(session::BookSession& session, TodayWatch& today, const desk::Formatter& formatter,
+             QWidget* parent = nullptr);
 
     /// The table, if it is shown.
     void focusStart();
@@ -33,6 +37,7 @@ class JobsPage : public QWidget {
   Q_SIGNALS:
     void openAsked(const sp::base::Id& quote); ///< show it at the Counter
     void counterAsked();                       ///< start the first quote at the Counter
+    void certificateAsked();                   ///< show the customers
 
   protected:
     void changeEvent(QEvent* event) override;
@@ -42,6 +47,8 @@ class JobsPage : public QWidget {
   private:
     void build();
     QWidget* buildTable();
+    QWidget* buildJobs();
+    void choose(const base::Id& job);
     void connectAll();
     void fitColumns();
     void fitNames();
@@ -64,6 +71,9 @@ class JobsPage : public QWidget {
     desk::EmptyState* m_empty = nullptr;
     desk::EmptyState* m_noMatch = nullptr;
     JobStrip* m_strip = nullptr;
+    desk::FoldingColumns* m_columns = nullptr;
+    TodayWatch& m_todayWatch;
+    TodayCard* m_today = nullptr;
     bool m_isLoading = false;
 };
 

@@ -44,6 +44,7 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     , m_session(std::move(book))
     , m_presenter(m_session)
     , m_firstHour(m_session)
+    , m_today(m_session)
     , m_formatter(QLocale(), m_session.shop()) {
     m_care = std::make_unique<BookCare>(
         BookCare::Parts{m_session, m_prompter, m_formatter, [this] { m_presenter.saveDraft(); }}, this);
@@ -144,6 +145,11 @@ void MainWindow::fill() {
     refreshUndo();
     greet();
     m_care->begin(*m_messages);
+    connect(&m_today, &jobs::TodayWatch::told, this, [this] {
+        const auto number = static_cast<int>(m_today.asked().count());
+        m_rail->setNumber(railIndexOf(PlaceId::Jobs), number, tr("%n things asked today", nullptr, number));
+    });
+    m_today.look();
     if (m_untold) tell(*std::exchange(m_untold, std::nullopt));
 }
 
@@ -172,7 +178,7 @@ void MainWindow::stayOnScreen() {
 
 void MainWindow::buildRail() {
     m_places = placesOf(
-        {m_session, m_presenter, m_firstHour, m_formatter, m_prompter, [this](PlaceId place) { goTo(place); },
+        {m_session, m_presenter, m_firstHour, m_today, m_formatter, m_prompter, [this](PlaceId place) { goTo(place); },
          [this] { buyForOrder(); }, [this](const pricing::LeftOut& leftOut) { mend(leftOut); },
          [this] { askForCutFile(); }, [this] { m_artwork->estimate(); },
          [this](const base::Id& quote) {

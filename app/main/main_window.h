@@ -122,6 +122,7 @@ class MainWindow : public QMainWindow {
     session::BookSession m_session;
     counter::CounterPresenter m_presenter;
     first_hour::FirstHourPresenter m_firstHour;
+    jobs::TodayWatch m_today;
     desk::Formatter m_formatter;
     std::unique_ptr<BookCare> m_care;
     desk::Rail* m_rail = nullptr;

@@ -6,6 +6,7 @@
 #include "app/desk/prompter.h"
 #include "app/first_hour/first_hour_presenter.h"
 #include "app/format/formatter.h"
+#include "app/jobs/today_watch.h"
 #include "app/session/book_session.h"
 #include "core/pricing/left_out.h"
 
@@ -24,6 +25,7 @@ struct PlaceContext {
     session::BookSession& session;
     counter::CounterPresenter& counter;
     first_hour::FirstHourPresenter& firstHour;
+    jobs::TodayWatch& today;
     const desk::Formatter& formatter;
     desk::Prompter& prompter;
     std::function<void(PlaceId)> goTo;

@@ -85,7 +85,8 @@ class Jobs : public testing::Test {
         });
     }
     void open() {
-        m_page = std::make_unique<JobsPage>(*m_session, *m_formatter);
+        m_watch = std::make_unique<TodayWatch>(*m_session);
+        m_page = std::make_unique<JobsPage>(*m_session, *m_watch, *m_formatter);
         m_page->resize(1274, 768);
         m_page->show();
         QApplication::setActiveWindow(m_page.get());
@@ -117,6 +118,7 @@ class Jobs : public testing::Test {
     desk::Theme m_theme{*qApp, desk::Scheme::Light};
     std::unique_ptr<session::BookSession> m_session;
     std::unique_ptr<desk::Formatter> m_formatter;
+    std::unique_ptr<TodayWatch> m_watch;
     std::unique_ptr<JobsPage> m_page;
 };
 
