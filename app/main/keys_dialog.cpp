@@ -21,7 +21,7 @@ QString table(const std::vector<KeyWords>& rows) {
 
 } // namespace
 
-KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, QWidget* parent)
+KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, const std::vector<KeyWords>& formulas, QWidget* parent)
     : QDialog(parent) {
     setObjectName(QStringLiteral("keys"));
     setWindowTitle(tr("Keys and help"));
@@ -44,11 +44,16 @@ KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, QWidget* parent)
     auto* text = new QTextBrowser(this);
     text->setObjectName(QStringLiteral("keysText"));
     text->setFont(desk::textFont(desk::TextSize::Body));
-    text->setHtml(QStringLiteral("<h3>%1</h3>%2<h3>%3</h3>%4<h3>%5</h3>%6<p>%7</p>")
+    text->setHtml(QStringLiteral("<h3>%1</h3>%2<h3>%3</h3>%4<h3>%5</h3>%6<h3>%7</h3><p>%8</p>%9")
                       .arg(tr("The places"), table(places), tr("Keys of the Book menu"), table(keys),
-                           tr("Keys in every place"), table(everywhere),
-                           tr("How a figure of the cost sheet is made stands at the figure: turn the slip over and "
-                              "open its row.")));
+                           tr("Keys in every place"), table(everywhere), tr("How a price is made"),
+                           formulas.empty()
+                               ? tr("How a figure of the cost sheet is made stands at the figure: turn the "
+                                    "slip over and open its row.")
+                               : tr("For 24 pieces, with the prices of this book, each figure of the job "
+                                    "is made so. The same stands at the figure: turn the slip over and "
+                                    "open its row."),
+                           table(formulas)));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);

@@ -35,6 +35,7 @@ class MessageBar;
 namespace sp::program {
 
 class ArtworkPages;
+struct KeyWords;
 
 /// The window: the rail at the left, the current place beside it. It shows one job book; opening another makes a new
 /// window.
@@ -91,6 +92,7 @@ class MainWindow : public QMainWindow {
     void buildTurnBackMenu(QMenu* menu);
     void buildLastBooksMenu(QMenu* menu);
     void showKeys();
+    std::vector<KeyWords> formulasOfATrial();
     void fill();
     void greet();
     void greetDemo();

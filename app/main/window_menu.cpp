@@ -9,6 +9,7 @@
 #include "app/main/keys_dialog.h"
 #include "app/main/main_window.h"
 #include "app/session/settings.h"
+#include "app/words/cost_words.h"
 
 #include <QActionGroup>
 #include <QDir>
@@ -160,6 +161,22 @@ void MainWindow::buildLastBooksMenu(QMenu* menu) {
     connect(menu, &QMenu::aboutToShow, this, fill);
 }
 
+/// As the rows of its cost sheet say them; none while no stone has a price.
+std::vector<KeyWords> MainWindow::formulasOfATrial() {
+    const auto trial = m_firstHour.trial();
+    if (!trial || !*trial) return {};
+    std::vector<KeyWords> formulas;
+    const std::function<void(const words::CostTree&)> add = [&](const words::CostTree& part) {
+        if (!part.rule.empty() && !part.amount.isZero())
+            formulas.push_back({QString::fromStdString(part.label),
+                                QStringLiteral("%1 = %2").arg(QString::fromStdString(part.rule),
+                                                              m_formatter.moneyExact(part.amount))});
+        for (const auto& child : part.children) add(child);
+    };
+    add(words::explain((*trial)->order.lines.front(), m_firstHour.prices(), (*trial)->cost, m_formatter.style()));
+    return formulas;
+}
+
 void MainWindow::showKeys() {
     std::vector<KeyWords> keys;
     for (const auto* action : actions()) {
@@ -168,7 +185,7 @@ void MainWindow::showKeys() {
         words.remove(QLatin1Char('&')).remove(QStringLiteral("…"));
         keys.push_back({action->shortcut().toString(QKeySequence::NativeText), words});
     }
-    auto* shown = new KeysDialog(keys, this);
+    auto* shown = new KeysDialog(keys, formulasOfATrial(), this);
     shown->setAttribute(Qt::WA_DeleteOnClose);
     shown->open();
 }

@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: MIT
 // Messages over the Counter, and what of it stays in a window of usual size.
 #include "app/desk/message_bar.h"
+#include "app/words/cost_words.h"
+#include "core/quoting/first_steps.h"
 #include "tests/app/demo_window.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QMenu>
 #include <QPushButton>
+#include <QTextBrowser>
+
+#include <functional>
 
 using namespace sp;
 
@@ -88,6 +94,56 @@ TEST_F(Messages, theGreetingStaysWhenAnOwnBookIsNotStartedAfterAll) {
     bar.findChild<QPushButton*>(QStringLiteral("messageAction"))->click();
     EXPECT_TRUE(bar.sentence().startsWith("A demo book"));
     EXPECT_TRUE(bar.findChild<QPushButton*>(QStringLiteral("messageAction"))->isVisible());
+}
+
+// While the menu is open what cannot be done is grey; afterwards its key still answers.
+TEST_F(Messages, theBookMenuGreysWhatCannotBeDone) {
+    auto* menu = find<QMenu>("bookMenu");
+    const auto greyed = [menu] {
+        Q_EMIT menu->aboutToShow();
+        QStringList words;
+        for (const auto* action : menu->actions())
+            if (!action->isSeparator() && !action->isEnabled())
+                words << QString(action->text()).remove(QLatin1Char('&'));
+        Q_EMIT menu->aboutToHide();
+        for (const auto* action : menu->actions()) EXPECT_TRUE(action->isEnabled()) << action->text().toStdString();
+        return words;
+    };
+    EXPECT_TRUE(greyed().contains(QStringLiteral("Give this quote"))) << "nothing is ordered";
+    EXPECT_TRUE(greyed().contains(QStringLiteral("Print or save the sheet…")));
+    EXPECT_TRUE(greyed().contains(QStringLiteral("Offer another choice")));
+    EXPECT_TRUE(greyed().contains(QStringLiteral("Redo")));
+    orderLantern();
+    EXPECT_FALSE(greyed().contains(QStringLiteral("Give this quote")));
+    EXPECT_FALSE(greyed().contains(QStringLiteral("Offer another choice")));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(m_window->presenter().isIssued());
+    EXPECT_TRUE(greyed().contains(QStringLiteral("Give this quote"))) << "it is given";
+    EXPECT_FALSE(greyed().contains(QStringLiteral("Print or save the sheet…")));
+}
+
+// What F1 says of a cost sheet is what its rows say: the rules are made from the formulas that costing evaluates.
+TEST_F(Messages, theHelpHasTheFormulasOfACostSheet) {
+    press(Qt::Key_F1);
+    const auto* help = find<QTextBrowser>("keysText");
+    ASSERT_NE(help, nullptr);
+    const auto text = help->toPlainText();
+    const auto book = m_window->session().prices({});
+    layout::FitMemo fits;
+    const auto trial = quoting::trialOf(m_window->session().designs().front(), book, m_window->session().today(), fits);
+    ASSERT_TRUE(trial);
+    const auto tree =
+        words::explain(trial->order.lines.front(), book, trial->cost, desk::Formatter(QLocale(), book.shop).style());
+    int rules = 0;
+    const std::function<void(const words::CostTree&)> look = [&](const words::CostTree& part) {
+        if (!part.rule.empty() && !part.amount.isZero()) {
+            ++rules;
+            EXPECT_TRUE(text.contains(QString::fromStdString(part.rule))) << part.rule;
+        }
+        for (const auto& child : part.children) look(child);
+    };
+    look(tree);
+    EXPECT_GT(rules, 15);
 }
 
 } // namespace

@@ -111,6 +111,18 @@ TEST_F(InAnotherLanguage, everyPlace) {
     }
 }
 
+TEST_F(InAnotherLanguage, theFirstSteps) {
+    m_window->goTo(PlaceId::FirstSteps);
+    for (int step = 1; step <= 7; ++step) {
+        click(QStringLiteral("firstStep%1").arg(step).toLatin1().constData());
+        lookEverywhere(QStringLiteral("Step %1").arg(step));
+    }
+    click("firstStep6");
+    enter("firstDesignWidth", "3");
+    click("firstNext");
+    lookEverywhere(QStringLiteral("A design without a name"));
+}
+
 TEST_F(InAnotherLanguage, theSlipTurnedOverAndTheQuoteGiven) {
     orderLantern();
     press(Qt::Key_F9);
@@ -171,6 +183,8 @@ TEST_F(InAnotherLanguage, whatTheBookMenuAnswers) {
     enter("findJob", "qqq");
     m_onlooker.know("qqq");
     lookEverywhere(QStringLiteral("No quote found"));
+    pull("&Keys and help");
+    lookAtDialog(QStringLiteral("Keys and help"));
     pull("&About Stonepenny");
     // What it stands on, and its licences.
     m_onlooker.know("Qt SQLite fmt pugixml JSON MIT LGPL");
