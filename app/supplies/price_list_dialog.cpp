@@ -3,23 +3,23 @@
 
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
+#include "app/desk/choices.h"
 #include "app/desk/field_box.h"
 #include "app/desk/fonts.h"
-#include "app/supplies/price_text.h"
 #include "app/words/words.h"
 
 #include <QFileDialog>
-#include <QGridLayout>
 #include <QHBoxLayout>
-#include <QScrollArea>
+#include <QHeaderView>
+
+#include <algorithm>
 
 namespace sp::supplies {
 
-using catalogue::ListColumn;
-
 namespace {
 
-constexpr int kMaxTroublesShown = 50;
+constexpr int kLongEnough = 300;     // ms
+constexpr int kReasonsSpread = 1000; ///< of the rows that cannot be taken, over several columns
 
 } // namespace
 
@@ -31,106 +31,130 @@ PriceListDialog::PriceListDialog(session::BookSession& session, const desk::Form
     setObjectName(QStringLiteral("priceList"));
     const auto* known = session.supplier(supplier);
     setWindowTitle(tr("Price list of %1").arg(known ? QString::fromStdString(known->name) : QString()));
-    resize(desk::withinScreen(*this, {desk::scaled(840), desk::scaled(620)}));
+    resize(desk::withinScreen(*this, {desk::scaled(1000), desk::scaled(720)}));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     build(column);
-    fillHeadings();
-    preview();
+    m_longEnough.setSingleShot(true);
+    m_longEnough.setInterval(kLongEnough);
+    connect(&m_longEnough, &QTimer::timeout, this, &PriceListDialog::showProgress);
+    connect(&m_presenter, &PriceListPresenter::changed, this, &PriceListDialog::refresh);
+    connect(&m_presenter, &PriceListPresenter::progressed, this, [this] {
+        m_progress->setRange(0, static_cast<int>(m_presenter.rowCount()));
+        m_progress->setValue(static_cast<int>(m_presenter.rowsRead()));
+    });
+    refresh();
 }
 
 void PriceListDialog::build(QVBoxLayout* column) {
     auto* top = new QHBoxLayout;
-    m_file = new desk::TextLabel(tr("No file chosen yet"), desk::TextSize::Body, desk::Role::Ink, desk::Weight::Strong,
-                                 this);
+    m_file = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Strong, this);
+    m_file->setTextFormat(Qt::PlainText);
+    m_file->setElides(true);
     top->addWidget(m_file, 1);
     auto* choose = new QPushButton(tr("Choose &file…"), this);
     choose->setObjectName(QStringLiteral("chooseList"));
+    choose->setAutoDefault(false); // Enter belongs to the choices
     connect(choose, &QPushButton::clicked, this, &PriceListDialog::chooseFile);
     top->addWidget(choose);
     column->addLayout(top);
-    buildColumns(column);
-    m_table = new desk::FiguresTable(
-        tr("What would change"),
-        {{tr("Material")}, {tr("Pack")}, {tr("Holds"), true}, {tr("Price now"), true}, {tr("Price in the list"), true}},
-        this);
-    m_table->setObjectName(QStringLiteral("listChanges"));
-    column->addWidget(m_table, 1);
+    m_columns = new ListColumns(m_presenter, this);
+    column->addWidget(m_columns);
+    column->addWidget(buildOptions());
+    column->addWidget(buildTable(), 1);
+    m_reason = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, this);
+    m_reason->setObjectName(QStringLiteral("listReason"));
+    m_reason->setWordWrap(true);
+    column->addWidget(m_reason);
+    m_match = new desk::ChoiceField(m_formatter, this);
+    m_match->setObjectName(QStringLiteral("listMatch"));
+    m_match->setUnknownWording(tr("Nothing in the book is called “%1”; choose from the list."));
+    column->addWidget(new desk::FieldBox(tr("The chosen &row is"), m_match, this));
+    connect(m_match, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
+        const int row = m_table->currentIndex().row();
+        if (row < 0) return;
+        m_presenter.match(m_rows->linesOf(row), chosen.isValid() ? chosen.value<base::Id>() : base::Id());
+    });
     m_sum = new desk::TextLabel({}, desk::TextSize::Body, desk::Role::Ink, desk::Weight::Plain, this);
     m_sum->setObjectName(QStringLiteral("listSum"));
     m_sum->setWordWrap(true);
     column->addWidget(m_sum);
-    auto* scroll = new QScrollArea(this);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setMaximumHeight(desk::scaled(96));
-    scroll->setAccessibleName(tr("Rows that cannot be taken"));
-    m_troubles = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, scroll);
-    m_troubles->setObjectName(QStringLiteral("listTroubles"));
-    m_troubles->setWordWrap(true);
-    m_troubles->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    scroll->setWidget(m_troubles);
-    m_troubles->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
-    column->addWidget(scroll);
-    auto* buttons = new QHBoxLayout;
-    buttons->addStretch(1);
-    auto* close = new QPushButton(tr("&Close"), this);
+    column->addWidget(buildProgress());
+    column->addWidget(buildButtons());
+}
+
+QWidget* PriceListDialog::buildOptions() {
+    auto* options = new QWidget(this);
+    auto* row = new QHBoxLayout(options);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(24);
+    m_comma = new QCheckBox(tr("&Decimal comma: 6,95"), options);
+    m_comma->setObjectName(QStringLiteral("listComma"));
+    row->addWidget(m_comma);
+    m_make = new QCheckBox(options);
+    m_make->setObjectName(QStringLiteral("listMake"));
+    row->addWidget(m_make);
+    row->addStretch(1);
+    connect(m_comma, &QCheckBox::clicked, &m_presenter, &PriceListPresenter::setDecimalComma);
+    connect(m_make, &QCheckBox::clicked, &m_presenter, &PriceListPresenter::setMakesMissing);
+    return options;
+}
+
+QWidget* PriceListDialog::buildTable() {
+    m_rows = new ListRowsModel(m_formatter, this);
+    m_table = new desk::RowTable(this);
+    m_table->setObjectName(QStringLiteral("listRows"));
+    m_table->setAccessibleName(tr("What becomes of the rows"));
+    m_table->setModel(m_rows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    auto* header = m_table->horizontalHeader();
+    header->setResizeContentsPrecision(100);
+    for (int i = 0; i < ListRowsModel::kColumns; ++i) header->setSectionResizeMode(i, QHeaderView::ResizeToContents);
+    for (const int i : {ListRowsModel::Said, ListRowsModel::Material, ListRowsModel::Pack})
+        header->setSectionResizeMode(i, QHeaderView::Stretch);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &PriceListDialog::showRow);
+    return m_table;
+}
+
+QWidget* PriceListDialog::buildProgress() {
+    m_progressRow = new QWidget(this);
+    auto* row = new QHBoxLayout(m_progressRow);
+    row->setContentsMargins(0, 0, 0, 0);
+    m_progress = new QProgressBar(m_progressRow);
+    m_progress->setAccessibleName(tr("How far the list is read"));
+    row->addWidget(m_progress, 1);
+    auto* stop = new QPushButton(tr("&Stop"), m_progressRow);
+    stop->setObjectName(QStringLiteral("stopList"));
+    stop->setAutoDefault(false);
+    row->addWidget(stop);
+    connect(stop, &QPushButton::clicked, &m_presenter, &PriceListPresenter::stop);
+    m_progressRow->hide();
+    return m_progressRow;
+}
+
+QWidget* PriceListDialog::buildButtons() {
+    auto* buttons = new QWidget(this);
+    auto* row = new QHBoxLayout(buttons);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addStretch(1);
+    auto* close = new QPushButton(tr("&Close"), buttons);
     close->setObjectName(QStringLiteral("closeList"));
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    buttons->addWidget(close);
-    m_take = new QPushButton(tr("&Take these prices over"), this);
+    row->addWidget(close);
+    m_take = new QPushButton(tr("&Take these prices over"), buttons);
     m_take->setObjectName(QStringLiteral("takeList"));
     desk::makePrimary(*m_take);
-    buttons->addWidget(m_take);
-    column->addLayout(buttons);
-    for (auto* button : {choose, close, m_take}) button->setAutoDefault(false); // Enter belongs to the choices
+    row->addWidget(m_take);
+    for (auto* button : {close, m_take}) button->setAutoDefault(false); // Enter belongs to the choices
     connect(m_take, &QPushButton::clicked, this, [this] {
         const auto problem = m_presenter.import();
         if (problem.isEmpty())
             accept();
         else
-            say(problem);
+            say(problem, desk::Role::Warn);
     });
-}
-
-void PriceListDialog::buildColumns(QVBoxLayout* column) {
-    auto* grid = new QGridLayout;
-    grid->setSpacing(12);
-    struct Kind {
-        ListColumn column;
-        QString words;
-        const char* name;
-    };
-    const Kind kinds[] = {{ListColumn::Material, tr("&What is sold"), "listMaterial"},
-                          {ListColumn::Pack, tr("&Name of the pack"), "listPack"},
-                          {ListColumn::Amount, tr("&How many in it"), "listAmount"},
-                          {ListColumn::Price, tr("&Price of a pack"), "listPrice"},
-                          {ListColumn::FromPacks, tr("F&rom so many packs"), "listFrom"}};
-    int at = 0;
-    for (const auto& kind : kinds) {
-        auto* combo = new QComboBox(this);
-        combo->setObjectName(QLatin1String(kind.name));
-        combo->setAccessibleName(QString(kind.words).remove(QLatin1Char('&')));
-        grid->addWidget(new desk::FieldBox(kind.words, combo, this), at / 3, at % 3, Qt::AlignTop);
-        grid->setColumnStretch(at % 3, 1);
-        ++at;
-        m_columns.emplace_back(kind.column, combo);
-        connect(combo, &QComboBox::activated, this, [this, which = kind.column, combo] {
-            m_presenter.setHeading(which, combo->currentData().toString());
-            preview();
-        });
-    }
-    m_comma = new QCheckBox(tr("&Decimal comma: 6,95"), this);
-    m_comma->setObjectName(QStringLiteral("listComma"));
-    m_comma->setChecked(m_presenter.columns().decimalComma);
-    grid->addWidget(new desk::BesideFields(m_comma, this), at / 3, at % 3, Qt::AlignTop);
-    connect(m_comma, &QCheckBox::clicked, this, [this](bool on) {
-        m_presenter.setDecimalComma(on);
-        preview();
-    });
-    column->addLayout(grid);
+    return buttons;
 }
 
 void PriceListDialog::chooseFile() {
@@ -143,78 +167,76 @@ void PriceListDialog::chooseFile() {
 }
 
 void PriceListDialog::load(const QString& path) {
-    if (const auto problem = m_presenter.load(path); !problem.isEmpty()) {
-        // What the list before said must not look like what this one says.
-        m_table->setRows({});
-        m_troubles->clear();
-        m_take->setEnabled(false);
-        return say(problem);
+    m_line = 0;
+    m_presenter.load(path);
+}
+
+void PriceListDialog::say(const QString& sentence, desk::Role role) {
+    m_sum->setText(sentence);
+    m_sum->setRole(role);
+}
+
+void PriceListDialog::showProgress() {
+    if (!m_presenter.isBusy()) return;
+    if (m_presenter.rowsRead() == 0) m_progress->setRange(0, 0);
+    m_progressRow->show();
+}
+
+void PriceListDialog::refresh() {
+    const auto name = m_presenter.fileName();
+    m_file->setText(name.isEmpty()                    ? tr("No file chosen yet")
+                    : m_presenter.isGuessedEncoding() ? tr("%1 (letters taken for Windows-1252)").arg(name)
+                                                      : name);
+    if (m_presenter.isBusy()) {
+        if (!m_longEnough.isActive() && !m_progressRow->isVisible()) m_longEnough.start();
+    } else {
+        m_longEnough.stop();
+        m_progressRow->hide();
     }
-    m_file->setText(m_presenter.fileName());
-    fillHeadings();
-    preview();
-}
-
-void PriceListDialog::fillHeadings() {
-    const auto headings = m_presenter.headings();
-    for (const auto& [column, combo] : m_columns) {
-        combo->clear();
-        combo->addItem(tr("not in the list"), QString());
-        for (const auto& heading : headings) combo->addItem(heading, heading);
-        combo->setCurrentIndex(std::max(0, combo->findData(m_presenter.heading(column))));
-        combo->setEnabled(!headings.isEmpty());
-    }
-}
-
-void PriceListDialog::say(const QString& problem) {
-    m_sum->setText(problem);
-    m_sum->setRole(desk::Role::Warn);
-}
-
-void PriceListDialog::preview() {
-    const auto reading = m_presenter.reading();
+    m_columns->fill();
+    m_comma->setChecked(m_presenter.hasDecimalComma());
+    m_comma->setEnabled(m_presenter.table() != nullptr);
+    const auto* reading = m_presenter.reading();
     m_take->setEnabled(reading && !(reading->changes.empty() && reading->confirmed.empty()));
-    m_table->setRows({});
-    m_troubles->clear();
-    if (!reading) {
-        m_sum->setText(words::sentence(reading.error()));
-        m_sum->setRole(desk::Role::Muted);
-        return;
-    }
-    fillTable(*reading);
-    m_sum->setRole(desk::Role::Ink);
-    m_sum->setText(tr("Packs that change: %1; as they were: %2. Rows that cannot be taken: %3.")
-                       .arg(reading->changes.size())
-                       .arg(reading->confirmed.size())
-                       .arg(reading->troubles.size()));
-    QStringList lines;
-    for (const auto& trouble : reading->troubles) {
-        if (lines.size() == kMaxTroublesShown) {
-            lines << tr("… and more");
-            break;
-        }
-        lines << tr("Line %1, “%2”: %3")
-                     .arg(trouble.line)
-                     .arg(QString::fromStdString(trouble.name), words::sentence(trouble.reason));
-    }
-    m_troubles->setText(lines.join(QLatin1Char('\n')));
+    if (m_presenter.isBusy() && m_presenter.table()) return; // what is shown stays until there is something new
+    const auto missing = reading ? reading->missing + reading->made.size() : 0;
+    m_make->setVisible(missing > 0);
+    m_make->setText(words::counted("PriceListDialog",
+                                   QT_TRANSLATE_N_NOOP("PriceListDialog", "&Make the %n missing stones"),
+                                   "&Make the missing stone", static_cast<std::int64_t>(missing)));
+    m_make->setChecked(m_presenter.makesMissing());
+    m_rows->show(reading);
+    if (reading)
+        showReading(*reading);
+    else
+        say(m_presenter.isBusy() ? tr("The list is being read.") : m_presenter.problem(), desk::Role::Muted);
+    showRow();
 }
 
-void PriceListDialog::fillTable(const supply::PriceListReading& reading) {
-    std::vector<QStringList> rows;
-    for (const auto& change : reading.changes) {
-        const auto& pack = change.pack;
-        auto holds = m_formatter.count(pack.amount);
-        if (change.before && change.before->amount != pack.amount)
-            holds = tr("%1 (now %2)").arg(holds, m_formatter.count(change.before->amount));
-        const auto firstKept = pack.prices.end() - static_cast<std::ptrdiff_t>(change.kept);
-        auto prices = writePrices({pack.prices.begin(), firstKept}, m_formatter);
-        if (change.kept > 0)
-            prices = tr("%1 (kept: %2)").arg(prices, writePrices({firstKept, pack.prices.end()}, m_formatter));
-        rows.push_back({QString::fromStdString(change.material), QString::fromStdString(pack.name), holds,
-                        change.before ? writePrices(change.before->prices, m_formatter) : tr("new pack"), prices});
-    }
-    m_table->setRows(rows);
+void PriceListDialog::showReading(const supply::PriceListReading& reading) {
+    auto sum = tr("Packs that change: %1; as they were: %2. Rows that cannot be taken: %3.")
+                   .arg(m_formatter.count(units::Count::of(static_cast<std::int64_t>(reading.changes.size()))),
+                        m_formatter.count(units::Count::of(static_cast<std::int64_t>(reading.confirmed.size()))),
+                        m_formatter.count(units::Count::of(static_cast<std::int64_t>(reading.troubles.size()))));
+    say(sum, desk::Role::Ink);
+    m_match->setChoices(desk::choicesOf(m_presenter.materials()));
+    m_table->clearSpans();
+    const auto reasons = std::min(static_cast<int>(reading.troubles.size()), kReasonsSpread);
+    for (int row = 0; row < reasons; ++row)
+        m_table->setSpan(row, ListRowsModel::Material, 1, ListRowsModel::kColumns - ListRowsModel::Material);
+    if (m_line == 0) return;
+    if (const int row = m_rows->rowOf(m_line); row >= 0) m_table->setCurrentIndex(m_rows->index(row, 0));
+}
+
+void PriceListDialog::showRow() {
+    const int row = m_rows->rowCount() == 0 ? -1 : m_table->currentIndex().row();
+    m_match->setEnabled(row >= 0);
+    m_reason->setVisible(row >= 0 && !m_rows->reasonOf(row).isEmpty());
+    if (row < 0) return m_match->setCurrent({});
+    if (const auto lines = m_rows->linesOf(row); !lines.empty()) m_line = lines.front();
+    m_reason->setText(m_rows->reasonOf(row));
+    const auto material = m_rows->materialOf(row);
+    m_match->setCurrent(material.isNone() ? QVariant() : QVariant::fromValue(material));
 }
 
 } // namespace sp::supplies

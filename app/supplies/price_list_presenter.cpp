@@ -2,8 +2,8 @@
 #include "app/supplies/price_list_presenter.h"
 
 #include "app/words/words.h"
+#include "core/supply/price_list_guess.h"
 
-#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
 
@@ -15,87 +15,155 @@ using catalogue::ListColumn;
 
 namespace {
 
-/// Where its texts are found by the translators.
-struct PriceListWords {
-    Q_DECLARE_TR_FUNCTIONS(PriceList)
-};
+/// Reads the bytes of a file, one more than a list may have.
+base::Result<QByteArray> bytesOfList(const QString& path) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return words::fail(base::Code::NotFound, {},
+                           PriceListPresenter::tr("“%1” cannot be read; check the file and choose it again.")
+                               .arg(QFileInfo(path).fileName()));
+    return file.read(static_cast<qint64>(supply::kMaxPriceList) + 1);
+}
 
 } // namespace
 
-PriceListPresenter::PriceListPresenter(session::BookSession& session, const base::Id& supplier, units::Date seenOn)
-    : m_session(session)
-    , m_seenOn(seenOn) {
+PriceListPresenter::PriceListPresenter(session::BookSession& session, const base::Id& supplier, units::Date seenOn,
+                                       QObject* parent)
+    : QObject(parent)
+    , m_session(session)
+    , m_seenOn(seenOn)
+    , m_problem(tr("Choose the file of the price list.")) {
     m_columns.supplier = supplier;
     for (const auto& known : m_session.priceListColumns())
         if (known.supplier == supplier) m_columns = known;
 }
 
-QString PriceListPresenter::load(const QString& path) {
-    QFile file(path);
-    const auto name = QFileInfo(path).fileName();
-    if (!file.open(QIODevice::ReadOnly))
-        return PriceListWords::tr("“%1” cannot be read; check the file and choose it again.").arg(name);
-    const auto bytes = file.read(static_cast<qint64>(supply::kMaxPriceList) + 1);
-    auto table =
-        supply::readPriceTable({bytes.constData(), static_cast<std::size_t>(bytes.size())}, name.toStdString());
-    if (!table) return words::sentence(table.error());
-    if (table->rows.size() < 2)
-        return PriceListWords::tr("“%1” holds no rows below its headings; choose another file.").arg(name);
-    m_table = std::move(*table);
-    m_fileName = name;
-    return {};
+std::shared_ptr<const ListedBook> PriceListPresenter::listedBook() {
+    return std::make_shared<const ListedBook>(
+        ListedBook{m_session.materials(), m_session.packs(), m_session.shop().currency, m_seenOn});
+}
+
+void PriceListPresenter::begin() {
+    m_isBusy = true;
+    m_rowsRead = 0;
+    m_problem.clear();
+}
+
+void PriceListPresenter::load(const QString& path) {
+    begin();
+    m_file.reset();
+    m_reading.reset();
+    m_matched.clear();
+    m_fileName = QFileInfo(path).fileName();
+    auto remembered = m_columns;
+    for (const auto& known : m_session.priceListColumns())
+        if (known.supplier == m_columns.supplier) remembered = known;
+    m_task.ask(
+        [path, name = m_fileName.toStdString(), remembered, book = listedBook()]() -> base::Result<ListedFile> {
+            const auto bytes = bytesOfList(path);
+            if (!bytes) return base::fail(bytes.error());
+            return listedFile({bytes->constData(), static_cast<std::size_t>(bytes->size())}, name, remembered, *book);
+        },
+        [this](base::Result<ListedFile> file) {
+            if (!file) return taken(base::fail(file.error()));
+            m_columns = file->columns;
+            m_file = std::make_shared<const ListedFile>(std::move(*file));
+            read();
+        });
+    Q_EMIT changed();
+}
+
+void PriceListPresenter::read() {
+    if (!m_file) return;
+    begin();
+    const auto work = [this, file = m_file, columns = m_columns, matched = m_matched, makes = m_makesMissing,
+                       book = listedBook()](const async::LatestTask::Run& run) {
+        auto context = book->context();
+        context.matched = matched;
+        context.makesMissing = makes;
+        context.goesOn = [&](std::size_t rows) {
+            run.tell([this, rows] {
+                m_rowsRead = rows;
+                Q_EMIT progressed();
+            });
+            return !run.isStopped();
+        };
+        auto answer = std::make_shared<base::Result<supply::PriceListReading>>(
+            supply::readPriceList(file->table, columns, context));
+        run.tell([this, answer] { taken(std::move(*answer)); });
+    };
+    m_task.start(work);
+    Q_EMIT changed();
+}
+
+void PriceListPresenter::taken(base::Result<supply::PriceListReading> reading) {
+    m_isBusy = false;
+    m_problem = reading ? QString() : words::sentence(reading.error());
+    m_reading.reset();
+    if (reading) m_reading = std::move(*reading);
+    Q_EMIT changed();
+}
+
+void PriceListPresenter::stop() {
+    m_task.drop();
+    m_isBusy = false;
+    m_file.reset();
+    m_reading.reset();
+    m_problem = tr("Reading “%1” was stopped; choose it again, or another file.").arg(m_fileName);
+    Q_EMIT changed();
 }
 
 QStringList PriceListPresenter::headings() const {
     QStringList names;
-    if (!m_table) return names;
-    for (const auto& cell : m_table->rows.front().cells)
-        if (const auto name = QString::fromStdString(cell).trimmed(); !name.isEmpty() && !names.contains(name))
-            names << name;
+    if (!m_file) return names;
+    for (const auto& name : supply::headingsOf(m_file->table)) names << QString::fromStdString(name);
     return names;
 }
 
-QString PriceListPresenter::heading(ListColumn column) const {
+std::optional<ListColumn> PriceListPresenter::meaning(std::size_t column) const {
+    if (!m_file) return std::nullopt;
+    const auto names = supply::headingsOf(m_file->table);
     for (const auto& known : m_columns.columns)
-        if (known.column == column) return QString::fromStdString(known.heading);
-    return {};
+        if (column < names.size() && known.heading == names[column]) return known.column;
+    return std::nullopt;
 }
 
-void PriceListPresenter::setHeading(ListColumn column, const QString& heading) {
-    std::erase_if(m_columns.columns, [&](const auto& known) { return known.column == column; });
-    if (!heading.isEmpty()) m_columns.columns.push_back({column, heading.toStdString()});
+void PriceListPresenter::setMeaning(std::size_t column, std::optional<ListColumn> meaning) {
+    if (!m_file) return;
+    const auto name = supply::headingsOf(m_file->table).at(column);
+    std::erase_if(m_columns.columns,
+                  [&](const auto& known) { return known.heading == name || known.column == meaning; });
+    if (meaning) m_columns.columns.push_back({*meaning, name});
+    read();
 }
 
-void PriceListPresenter::setDecimalComma(bool on) { m_columns.decimalComma = on; }
+void PriceListPresenter::setDecimalComma(bool on) {
+    m_columns.decimalComma = on;
+    read();
+}
 
-base::Result<supply::PriceListReading> PriceListPresenter::reading() {
-    if (!m_table) return words::fail(base::Code::Missing, {}, PriceListWords::tr("Choose the file of the price list."));
-    return supply::readPriceList(
-        *m_table, m_columns,
-        {m_session.materials(), m_session.packs(), m_session.shop().currency, m_seenOn, [](units::Count contents) {
-             return PriceListWords::tr("pack of %1")
-                 .arg(QString::fromStdString(units::formatCount(contents)))
-                 .toStdString();
-         }});
+void PriceListPresenter::match(const std::vector<std::size_t>& lines, const base::Id& material) {
+    for (const auto line : lines)
+        if (material.isNone())
+            m_matched.erase(line);
+        else
+            m_matched[line] = material;
+    read();
+}
+
+void PriceListPresenter::setMakesMissing(bool on) {
+    m_makesMissing = on;
+    read();
 }
 
 QString PriceListPresenter::import() {
-    const auto read = reading();
-    if (!read) return words::sentence(read.error());
     const auto* supplier = m_session.supplier(m_columns.supplier);
-    const auto what =
-        words::say(QT_TRANSLATE_NOOP("App", "price list of %1"), supplier ? supplier->name : std::string());
-    const auto done = m_session.attempt([&](db::Book& book) {
-        return book.batch(what, [&]() -> base::Done {
-            if (auto saved = book.save(m_columns); !saved) return saved;
-            for (const auto& change : read->changes)
-                if (auto saved = book.save(change.pack); !saved) return base::fail(saved.error());
-            for (const auto& pack : read->confirmed)
-                if (auto saved = book.save(pack); !saved) return base::fail(saved.error());
-            return {};
-        });
-    });
+    if (!m_reading || !supplier) return m_problem;
+    const auto done =
+        m_session.attempt([&](db::Book& book) { return takeOver(book, *supplier, m_columns, *m_reading); });
     return done ? QString() : words::sentence(done.error());
 }
 
 } // namespace sp::supplies
+
+#include "moc_price_list_presenter.cpp"

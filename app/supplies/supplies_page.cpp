@@ -192,6 +192,7 @@ void SuppliesPage::readPriceList() {
         messages().staysUntil(&m_presenter.session(), &session::BookSession::saved);
     });
     dialog->open();
+    dialog->chooseFile();
 }
 
 } // namespace sp::supplies

@@ -169,6 +169,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case StepOfTheRounding: return {QT_TRANSLATE_NOOP("Terms", "step of the rounding")};
     case Stone: return {QT_TRANSLATE_NOOP("Terms", "stone")};
     case StoneSize: return {QT_TRANSLATE_NOOP("Terms", "stone size")};
+    case ItemNumber: return {QT_TRANSLATE_NOOP("Terms", "item number")};
     case Stones: return {QT_TRANSLATE_NOOP("Terms", "stones")};
     case SumForFreeShipping: return {QT_TRANSLATE_NOOP("Terms", "sum for free shipping")};
     case Supplier: return {QT_TRANSLATE_NOOP("Terms", "supplier")};

@@ -62,7 +62,8 @@ Source sourceOf(supply::Fault fault) {
             "Supply", "The quote that opens in line %1 of “%2” is never closed; save the list as CSV again.")};
     case PriceListTooLarge:
         return {QT_TRANSLATE_NOOP("Supply", "“%1” is larger than a price list; choose another file.")};
-    case NotUtf8: return {QT_TRANSLATE_NOOP("Supply", "“%1” is not text in UTF-8; save the list as CSV in UTF-8.")};
+    case ListIsNoText:
+        return {QT_TRANSLATE_NOOP("Supply", "“%1” is not a list in text; save it as CSV where it was made.")};
     case CellTooLarge:
         return {QT_TRANSLATE_NOOP("Supply",
                                   "In line %1 of “%2” a cell is larger than a price list has; choose another file.")};
@@ -113,7 +114,16 @@ Source sourceOf(supply::Note note) {
     case NoSuchMaterial:
         return {QT_TRANSLATE_NOOP(
             "Supply",
-            "There is no material of this name in the book; add it, or give it the name it has in the list.")};
+            "There is no material of this name in the book; say what the row is, or add the material.")};
+    case NoSuchStone:
+        return {
+            QT_TRANSLATE_NOOP("Supply", "There is no stone %1 %2 in the book; have it made, or say what the row is.")};
+    case SeveralStones:
+        return {QT_TRANSLATE_NOOP("Supply", "Several stones in the book have this colour and size; say which it is.")};
+    case UnknownSizeInList:
+        return {QT_TRANSLATE_NOOP("Supply", "“%1” is no size of stones that the program knows; say what the row is.")};
+    case PackNotRead:
+        return {QT_TRANSLATE_NOOP("Supply", "How many are in a pack “%1” cannot be told; write a number in the list.")};
     case PriceNotAboveNothing:
         return {QT_TRANSLATE_NOOP("Supply", "Its price is not above nothing; ask the supplier.")};
     case PriceFromLessThanOne:

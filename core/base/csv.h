@@ -22,7 +22,7 @@ struct CsvTable {
     std::vector<CsvRow> rows; ///< without those that are blank; not all of the same length
 };
 
-inline constexpr std::size_t kMaxCsvRows = 50'000;
+inline constexpr std::size_t kMaxCsvRows = 120'000;
 inline constexpr std::size_t kMaxCsvCells = 100;         ///< in a row
 inline constexpr std::size_t kMaxCsvCellLength = 10'000; ///< bytes
 

@@ -10,11 +10,14 @@ namespace sp::catalogue {
 
 /// What a column of a supplier's price list says.
 enum class ListColumn {
-    Material, ///< what is sold, by the name it has in the book
-    Pack,     ///< the name of the pack
-    Amount,   ///< how much is in a pack
-    Price,    ///< of one pack
-    FromPacks ///< from how many packs on that price holds
+    Material,  ///< what is sold, by the name it has in the book
+    Pack,      ///< the name of the pack
+    Amount,    ///< how much is in a pack
+    Price,     ///< of one pack
+    FromPacks, ///< from how many packs on that price holds
+    Item,      ///< the supplier's own number
+    Size,      ///< of a stone
+    Colour     ///< of a stone
 };
 
 struct ColumnHeading {

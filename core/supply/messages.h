@@ -34,7 +34,7 @@ namespace sp::supply {
     X(TextAfterQuote, Invalid)                                                                                         \
     X(QuoteNotClosed, Invalid)                                                                                         \
     X(PriceListTooLarge, TooLarge)                                                                                     \
-    X(NotUtf8, Invalid)                                                                                                \
+    X(ListIsNoText, Invalid)                                                                                           \
     X(CellTooLarge, TooLarge)                                                                                          \
     X(TooManyColumns, TooLarge)                                                                                        \
     X(CountedOrCut, Invalid)                                                                                           \
@@ -57,6 +57,10 @@ namespace sp::supply {
 // Why a row of a price list is not taken, what is odd about packs, and why there is no plan.
 #define SP_SUPPLY_NOTES(X)                                                                                             \
     X(NoSuchMaterial)                                                                                                  \
+    X(NoSuchStone)                                                                                                     \
+    X(SeveralStones)                                                                                                   \
+    X(UnknownSizeInList)                                                                                               \
+    X(PackNotRead)                                                                                                     \
     X(PriceNotAboveNothing)                                                                                            \
     X(PriceFromLessThanOne)                                                                                            \
     X(SecondPrice)                                                                                                     \

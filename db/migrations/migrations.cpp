@@ -5,6 +5,7 @@
 #include "db/migrations/0002_kits_and_drawings.h"
 #include "db/migrations/0003_jobs_and_records.h"
 #include "db/migrations/0004_packing_and_freight.h"
+#include "db/migrations/0005_item_numbers.h"
 
 #include <array>
 
@@ -12,8 +13,8 @@ namespace sp::db::migrations {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> kAll{k0001JobBook, k0002KitsAndDrawings, k0003JobsAndRecords,
-                                               k0004PackingAndFreight};
+constexpr std::array<std::string_view, 5> kAll{k0001JobBook, k0002KitsAndDrawings, k0003JobsAndRecords,
+                                               k0004PackingAndFreight, k0005ItemNumbers};
 
 } // namespace
 

@@ -13,7 +13,7 @@ namespace {
 
 const std::string kSupplierColumns = "name, lead_days, shipping_micros, free_from_micros, minimum_micros, "
                                      "freight, freight_ppm, usual_order_micros";
-const std::string kPackColumns = "material_id, supplier_id, name, amount, is_usual, priced_on";
+const std::string kPackColumns = "material_id, supplier_id, name, amount, is_usual, priced_on, item";
 
 Supplier takeSupplier(sqlite::Statement& row) {
     Supplier s;
@@ -24,7 +24,7 @@ Supplier takeSupplier(sqlite::Statement& row) {
 
 Pack takePack(sqlite::Statement& row) {
     Pack p;
-    row >> p.id >> p.material >> p.supplier >> p.name >> p.amount >> p.usual >> p.pricedOn;
+    row >> p.id >> p.material >> p.supplier >> p.name >> p.amount >> p.usual >> p.pricedOn >> p.item;
     return p;
 }
 
@@ -86,7 +86,7 @@ std::optional<Pack> PackStore::usualOf(const base::Id& material) {
 
 void PackStore::write(const Pack& p, const Stamp& stamp) {
     static const std::string sql = upsert("pack", "id", kPackColumns);
-    m_db.run(sql, p.id, p.material, p.supplier, p.name, p.amount, p.usual, p.pricedOn, stamp.seq);
+    m_db.run(sql, p.id, p.material, p.supplier, p.name, p.amount, p.usual, p.pricedOn, p.item, stamp.seq);
     m_db.run("DELETE FROM pack_price WHERE pack_id = ?", p.id);
     for (std::size_t i = 0; i < p.prices.size(); ++i)
         m_db.run("INSERT INTO pack_price (pack_id, position, from_count, each_micros) VALUES (?, ?, ?, ?)", p.id, i,

@@ -88,7 +88,8 @@ Pack samplePack(const base::Id& material, const base::Id& supplier) {
             .amount = Count::of(1'440),
             .prices = {{Count::of(1), cents(694)}, {Count::of(5), cents(649)}},
             .usual = true,
-            .pricedOn = day("2026-10-12")};
+            .pricedOn = day("2026-10-12"),
+            .item = "KR-1010"};
 }
 
 catalogue::Kit sampleKit(const base::Id& stone, const base::Id& supplier, const base::Id& design) {

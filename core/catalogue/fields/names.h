@@ -62,8 +62,8 @@ inline constexpr std::array<std::string_view, 3> kNames<ArtworkFormat>{"svg", "d
 template<>
 inline constexpr std::array<std::string_view, 3> kNames<ScaleOrigin>{"file", "proposed", "typed"};
 template<>
-inline constexpr std::array<std::string_view, 5> kNames<ListColumn>{"material", "pack", "amount", "price",
-                                                                    "from-packs"};
+inline constexpr std::array<std::string_view, 8> kNames<ListColumn>{"material",   "pack", "amount", "price",
+                                                                    "from-packs", "item", "size",   "colour"};
 
 template<class E>
 concept Named = std::is_enum_v<E> &&(kNames<E>.size() > 0);

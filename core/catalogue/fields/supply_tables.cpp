@@ -133,6 +133,11 @@ const Object& objectOf<Pack>() {
                                    field<&T::usual>("usual", Term::UsualPack),
                                    field<&T::pricedOn>("priced_on", Term::DayOfThePrice)
                                        .notEntered("is the day on which the price was typed or read"),
+                                   field<&T::item>("item", Term::ItemNumber, kLine)
+                                       .cameWith({{"pack", 2}})
+                                       .standingFor(std::string(), "\"\"")
+                                       .unpriced("tells it apart in the supplier's lists")
+                                       .notEntered("is learnt from the supplier's price list"),
                                }};
     return object;
 }

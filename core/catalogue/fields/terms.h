@@ -168,6 +168,7 @@ namespace sp::catalogue::fields {
     X(StepOfTheRounding)                                                                                               \
     X(Stone)                                                                                                           \
     X(StoneSize)                                                                                                       \
+    X(ItemNumber)                                                                                                      \
     X(Stones)                                                                                                          \
     X(SumForFreeShipping)                                                                                              \
     X(Supplier)                                                                                                        \

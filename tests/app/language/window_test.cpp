@@ -311,22 +311,30 @@ TEST_F(InAnotherLanguage, aPriceList) {
     supplies::PriceListDialog dialog(session, formatter, supplier, *units::Date::parse("2026-11-25"));
     dialog.show();
     m_onlooker.lookAtAll(dialog, QStringLiteral("Price list"));
-    m_onlooker.know("item holds price list csv Moonglow");
-    dialog.load(write("list.csv",
-                      "item,holds,price\nJet SS10,1440,7.20\nAmber SS10,1440,8.90\nRose SS10,1 great gross,11.90\n"
-                      "Rose SS10,500,11.90\nMoonglow,1440,3\n"));
-    m_onlooker.know("great gross");
-    for (const auto& [name, heading] :
-         {std::pair{"listMaterial", "item"}, std::pair{"listAmount", "holds"}, std::pair{"listPrice", "price"}}) {
-        m_onlooker.lookAtAll(dialog, QStringLiteral("Price list before %1").arg(QLatin1String(name)));
-        auto* combo = dialog.findChild<QComboBox*>(QLatin1String(name));
-        ASSERT_NE(combo, nullptr) << name;
-        combo->setCurrentIndex(combo->findText(QLatin1String(heading)));
-        Q_EMIT combo->activated(combo->currentIndex());
+    m_onlooker.know("item no holds price list csv Moonglow");
+    const auto load = [&](const QString& file) {
+        dialog.load(file);
+        ASSERT_TRUE(test::waitFor([&] { return !dialog.isBusy(); }));
         test::handleQueued();
+    };
+    m_onlooker.know("great gross KR SS Topaz");
+    load(write("list.csv",
+               "item no,item,holds,price\nKR-1,Jet SS10,1440,7.20\nKR-2,Amber SS10,1440,8.90\nKR-3,Rose SS10,1 great "
+               "gross,11.90\nKR-4,Rose SS10,500,11.90\nKR-5,Moonglow,1440,3\nKR-6,Topaz SS10,1440,3\n"));
+    auto* rows = dialog.findChild<QTableView*>(QStringLiteral("listRows"));
+    ASSERT_NE(rows, nullptr);
+    for (int row = 0; row < rows->model()->rowCount(); ++row) {
+        rows->setCurrentIndex(rows->model()->index(row, 0));
+        test::handleQueued();
+        m_onlooker.lookAtAll(dialog, QStringLiteral("Price list, row %1").arg(row));
     }
+    auto* make = dialog.findChild<QCheckBox*>(QStringLiteral("listMake"));
+    ASSERT_NE(make, nullptr);
+    make->click();
+    ASSERT_TRUE(test::waitFor([&] { return !dialog.isBusy(); }));
+    test::handleQueued();
     m_onlooker.lookAtAll(dialog, QStringLiteral("Price list read"));
-    dialog.load(write("bad.csv", "a,b\n\"c,d"));
+    load(write("bad.csv", "a,b\n\"c,d"));
     m_onlooker.know("bad csv");
     m_onlooker.lookAtAll(dialog, QStringLiteral("Price list that cannot be read"));
 }

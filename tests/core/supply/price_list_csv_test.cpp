@@ -40,9 +40,17 @@ class PriceList : public testing::Test {
     }
     base::Result<supply::PriceListReading> tryRead(const std::string& list) {
         const auto table = supply::readPriceTable(list, "list.csv");
-        return supply::readPriceList(table.value(), columns,
-                                     {materials, packs, *units::Currency::parse("USD"), day,
-                                      [](Count contents) { return "pack of " + units::formatCount(contents); }});
+        return supply::readPriceList(
+            table->table, columns,
+            {.materials = materials,
+             .packs = packs,
+             .currency = *units::Currency::parse("USD"),
+             .seenOn = day,
+             .packCalled = [](Count contents) { return "pack of " + units::formatCount(contents); },
+             .matched = matched,
+             .makesMissing = makesMissing,
+             .drawnAs = [](std::string_view colour) { return static_cast<std::uint32_t>(colour.size()); },
+             .goesOn = goesOn});
     }
     supply::PriceListReading read(const std::string& list) {
         const auto reading = tryRead(list);
@@ -61,6 +69,9 @@ class PriceList : public testing::Test {
     std::vector<catalogue::Pack> packs;
     catalogue::PriceListColumns columns;
     units::Date day = *units::Date::parse("2026-11-25");
+    std::map<std::size_t, base::Id> matched;
+    bool makesMissing = false;
+    std::function<bool(std::size_t)> goesOn;
 };
 
 TEST(PriceTable, refusesWhatItCannotReadInOneSentence) {
@@ -75,8 +86,8 @@ TEST(PriceTable, refusesWhatItCannotReadInOneSentence) {
     std::string rows;
     for (std::size_t i = 0; i <= base::kMaxCsvRows; ++i) rows += "a\n";
     EXPECT_EQ(errorOf(rows).fault, idOf(TooManyRows));
-    EXPECT_EQ(errorOf("caf\xE9,1"), base::makeError(NotUtf8, "list.csv", "list.csv"));
-    EXPECT_EQ(errorOf(std::string("a\0b", 3)), base::makeError(NotUtf8, "list.csv", "list.csv"));
+    EXPECT_EQ(errorOf(std::string("a,b\0c", 5)), base::makeError(ListIsNoText, "list.csv", "list.csv"));
+    EXPECT_EQ(errorOf("PK\x03\x04\xE9"), base::makeError(ListIsNoText, "list.csv", "list.csv"));
     EXPECT_EQ(errorOf(std::string(supply::kMaxPriceList + 1, 'a')),
               base::makeError(PriceListTooLarge, "list.csv", "list.csv"));
 }
@@ -122,7 +133,8 @@ TEST_F(PriceList, takesNamesBreaksSemicolonsAndDecimalCommas) {
 }
 
 TEST_F(PriceList, reportsRowsItCannotTakeByLineAndName) {
-    EXPECT_EQ(troubleOf("Topaz SS10,1440,7.20"), "NoSuchMaterial");
+    EXPECT_EQ(troubleOf("Topaz SS10,1440,7.20"), "NoSuchStone(Topaz, SS10)");
+    EXPECT_EQ(troubleOf("Topaz,1440,7.20"), "NoSuchMaterial");
     EXPECT_EQ(troubleOf("Jet SS10,1440,0"), "PriceNotAboveNothing");
     EXPECT_EQ(troubleOf("Rose SS10,,9"), "UnknownPack");
     EXPECT_EQ(troubleOf("Jet SS10,0,9"), "EmptyPack");
@@ -174,9 +186,147 @@ TEST_F(PriceList, accountsForEveryRow) {
                 EXPECT_LT(change.pack.prices[i - 1].from, change.pack.prices[i].from);
         }
         for (const auto& pack : reading.confirmed) told += pack.prices.size();
-        const auto read = supply::readPriceTable(list, "list.csv")->rows.size() - 1; // without blank ones
+        const auto read = supply::readPriceTable(list, "list.csv")->table.rows.size() - 1; // without blank ones
         EXPECT_EQ(told, read) << list;
     }
+}
+
+/// A list as suppliers write it: item number, description, size, colour, pack in words, price. Common practice, no
+/// source.
+class UsualList : public PriceList {
+  protected:
+    UsualList() {
+        materials[0].stone = {"Jet", 0x23262D, "SS10", {}};
+        materials[1].stone = {"Rose", 0xE58BA8, "SS10", {}};
+        columns.columns = {{ListColumn::Item, "Item No"}, {ListColumn::Material, "Description"},
+                           {ListColumn::Size, "Size"},    {ListColumn::Colour, "Colour"},
+                           {ListColumn::Pack, "Pack"},    {ListColumn::Price, "Price"}};
+    }
+    supply::PriceListReading readRows(const std::string& rows) {
+        return read("Item No;Description;Size;Colour;Pack;Price\n" + rows);
+    }
+    /// What became of the only row: the pack's name and what it holds, or the reason.
+    std::string becomes(const std::string& row) {
+        const auto reading = readRows(row);
+        if (reading.troubles.size() == 1) return describe(reading.troubles[0].reason);
+        if (reading.changes.size() != 1) return "not one change";
+        const auto& change = reading.changes[0];
+        return change.material + ": " + change.pack.name + ", " + std::to_string(change.pack.amount.value());
+    }
+};
+
+TEST_F(UsualList, findsStonesByColourAndSize) {
+    EXPECT_EQ(becomes("9;Hot-fix;SS10;JET;10 gross;7.20"), "Jet SS10: bag of 10 gross, 1440");
+    EXPECT_EQ(becomes("9;Hot-fix;ss 10;Rose;10 gross;7.20"), "Rose SS10: 10 gross, 1440");
+    EXPECT_EQ(becomes("9;Rose ss10;;;dozen;0.20"), "Rose SS10: dozen, 12") << "both in the name";
+    EXPECT_EQ(becomes("9;Rose;SS10;;each;0.02"), "Rose SS10: each, 1") << "the colour in the name";
+    EXPECT_EQ(becomes("9;Jet SS10;SS10;Rose;1 gross;0.95"), "Rose SS10: 1 gross, 144") << "its own columns go first";
+    EXPECT_EQ(becomes("9;jet ss10;;;1 gross;0.95"), "Jet SS10: bag of 1 gross, 144") << "by name, as ever";
+    EXPECT_EQ(becomes("9;Hot-fix;SS10;;1 gross;0.95"), "NoSuchStone(Hot-fix, SS10)");
+    EXPECT_EQ(becomes("9;Hot-fix;PP24;Jet;1 gross;0.95"), "UnknownSizeInList(PP24)");
+    EXPECT_EQ(becomes("9;Hot-fix;SS16;Jet;1 gross;0.95"), "NoSuchStone(Jet, SS16)");
+    EXPECT_EQ(becomes("9;Hot-fix;SS10;Jet;handful;0.95"), "PackNotRead(handful)");
+    EXPECT_EQ(becomes("9;Hot-fix;SS10;Jet;;0.95"), "UnknownPack") << "there are two of it";
+}
+
+TEST_F(UsualList, doesNotChooseBetweenStonesOfOneColourAndSize) {
+    auto other = materials[0];
+    other.id = idOf(3);
+    other.name = "Jet SS10, cut glass";
+    materials.push_back(other);
+    EXPECT_EQ(becomes("9;Hot-fix;SS10;Jet;1 gross;0.95"), "SeveralStones");
+    EXPECT_EQ(becomes("9;Jet SS10, cut glass;SS10;Jet;1 gross;0.95"), "Jet SS10, cut glass: 1 gross, 144");
+}
+
+TEST_F(UsualList, knowsRowsAgainByTheirItemNumber) {
+    packs[1].item = "KR-7";
+    EXPECT_EQ(becomes("kr-7;New words;;;1 gross;0.95"), "Jet SS10: bag of 1 gross, 144");
+    EXPECT_EQ(becomes("KR-7;New words;;;200 pcs;1.25"), "Jet SS10: 200 pcs, 200") << "it holds more now";
+    EXPECT_EQ(becomes("KR-8;New words;;;1 gross;0.95"), "NoSuchMaterial");
+    auto reading = readRows("KR-7;New words;;;1 gross;0.95\nKR-7;New words;;;250;1.45\n");
+    ASSERT_EQ(reading.changes.size(), 2U) << "one number, two packs of it";
+    EXPECT_EQ(reading.changes[0].pack.id, packs[1].id);
+    EXPECT_EQ(reading.changes[1].pack.name, "pack of 250");
+    EXPECT_EQ(reading.changes[1].pack.item, "KR-7");
+    packs[2].item = "KR-9"; // another supplier's
+    EXPECT_EQ(becomes("KR-9;New words;;;1 gross;0.95"), "NoSuchMaterial");
+}
+
+TEST_F(UsualList, takesNoNumberThatStandsBesideDifferentThings) {
+    packs[0].item = "88";
+    const auto reading = readRows("88;Hot-fix;SS10;Jet;10 gross;7.20\n88;Hot-fix;SS10;Rose;10 gross;8.20\n");
+    ASSERT_EQ(reading.changes.size(), 2U);
+    EXPECT_EQ(reading.changes[1].material, "Rose SS10");
+    EXPECT_EQ(reading.changes[1].pack.item, "");
+}
+
+TEST_F(UsualList, learnsItemNumbers) {
+    const auto reading = readRows("KR-1;Hot-fix;SS10;Jet;10 gross;7.20\nKR-2;Hot-fix;SS10;Jet;1 gross;0.91\n");
+    ASSERT_EQ(reading.changes.size(), 1U);
+    EXPECT_EQ(reading.changes[0].pack.item, "KR-1");
+    ASSERT_EQ(reading.confirmed.size(), 1U);
+    EXPECT_EQ(reading.confirmed[0].item, "KR-2") << "also where the price is as it was";
+}
+
+TEST_F(UsualList, goesByWhatAPersonSaid) {
+    matched[2] = idOf(2);
+    EXPECT_EQ(becomes("9;Hot-fix;SS10;Jet;1 gross;0.95"), "Rose SS10: 1 gross, 144");
+    matched[2] = idOf(99); // gone by now
+    EXPECT_EQ(becomes("9;Hot-fix;SS10;Jet;1 gross;0.95"), "Jet SS10: bag of 1 gross, 144");
+}
+
+TEST_F(UsualList, makesStonesThatAreMissingOnce) {
+    const std::string rows = "1;Hot-fix;SS16;Jet;1 gross;1.95\n2;Hot-fix;ss 16;JET;10 gross;16.95\n"
+                             "3;Hot-fix;SS6;Topaz;1 gross;on request\n4;Tool;;;each;9.00\n";
+    EXPECT_EQ(readRows(rows).missing, 2U);
+    EXPECT_TRUE(readRows(rows).made.empty());
+    makesMissing = true;
+    const auto reading = readRows(rows);
+    ASSERT_EQ(reading.made.size(), 1U) << "none of which no price can be read";
+    const auto& made = reading.made[0];
+    EXPECT_TRUE(made.id.isNone());
+    EXPECT_EQ(made.name, "Jet SS16");
+    EXPECT_EQ(made.kind, catalogue::MaterialKind::Stone);
+    EXPECT_EQ(made.stone, (catalogue::StoneTraits{"Jet", 3, "SS16", {}})) << "drawn as the colour says";
+    ASSERT_EQ(reading.changes.size(), 2U);
+    EXPECT_EQ(reading.changes[0].made, 0U);
+    EXPECT_EQ(reading.changes[1].made, 0U);
+    EXPECT_EQ(reading.changes[1].pack.amount, Count::of(1440));
+    ASSERT_EQ(reading.troubles.size(), 2U);
+    EXPECT_EQ(describe(reading.troubles[1].reason), "NoSuchMaterial");
+    EXPECT_EQ(reading.troubles[1].name, "4 · Tool");
+}
+
+TEST_F(UsualList, tellsPacksOfOneContentApartByTheirNames) {
+    const auto reading =
+        readRows("1;Hot-fix;SS10;Rose;bag of 10 gross;9.95\n2;Hot-fix;SS10;Rose;box of 10 gross;10.45\n"
+                 "3;Hot-fix;SS10;Jet;bag of 10 gross;6.95\n4;Hot-fix;SS10;Jet;box of 10 gross;7.45\n");
+    ASSERT_EQ(reading.changes.size(), 4U);
+    EXPECT_EQ(reading.changes[2].pack.id, packs[0].id);
+    EXPECT_TRUE(reading.changes[3].pack.id.isNone()) << "a pack of its own";
+    EXPECT_TRUE(reading.troubles.empty());
+}
+
+TEST_F(UsualList, canBeStopped) {
+    std::string rows;
+    for (int i = 0; i < 5'000; ++i) rows += std::to_string(i) + ";Hot-fix;SS16;Jet;1 gross;1.95\n";
+    std::vector<std::size_t> told;
+    goesOn = [&](std::size_t row) {
+        told.push_back(row);
+        return row < 1'000;
+    };
+    readRows(rows);
+    ASSERT_GT(told.size(), 1U);
+    EXPECT_LT(told.back(), 5'000U);
+}
+
+TEST_F(UsualList, needsAColumnByWhichThingsAreFound) {
+    columns.columns = {{ListColumn::Colour, "Colour"}, {ListColumn::Price, "Price"}};
+    EXPECT_EQ(tryRead("Colour;Size;Price\n").error().fault, idOf(supply::Fault::NoMaterialColumn));
+    columns.columns.push_back({ListColumn::Size, "Size"});
+    EXPECT_TRUE(tryRead("Colour;Size;Price\n"));
+    columns.columns = {{ListColumn::Item, "No"}, {ListColumn::Price, "Price #3"}};
+    EXPECT_TRUE(tryRead("No;Price;Price\n1;2;3\n")) << "a name that stands there twice";
 }
 
 } // namespace

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#include "app/supplies/price_list_work.h"
+
+#include "app/words/names.h"
+#include "app/words/words.h"
+#include "core/catalogue/stone_colour.h"
+#include "core/supply/price_list_guess.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace sp::supplies {
+
+namespace {
+
+/// Where its texts are found by the translators.
+struct PriceListWords {
+    Q_DECLARE_TR_FUNCTIONS(PriceList)
+};
+
+/// The picture's colour by the name of a stone's: the same name, else the longest that stands in it as words; grey
+/// where none does.
+std::uint32_t drawnAs(std::string_view colour) {
+    const auto spaced = [](const QString& words) {
+        return QStringLiteral(" %1 ").arg(words.simplified().toCaseFolded());
+    };
+    const auto wanted = spaced(QString::fromUtf8(colour.data(), static_cast<qsizetype>(colour.size())));
+    std::uint32_t rgb = 0;
+    qsizetype longest = 0;
+    for (const auto& drawn : catalogue::stoneColours()) {
+        const auto name = spaced(words::nameOf(drawn.colour));
+        if (drawn.colour == catalogue::StoneColour::Silver && longest == 0) rgb = drawn.rgb;
+        if (name.size() <= longest || !wanted.contains(name)) continue;
+        longest = name.size();
+        rgb = drawn.rgb;
+    }
+    return rgb;
+}
+
+} // namespace
+
+supply::PriceListContext ListedBook::context() const {
+    return {.materials = materials,
+            .packs = packs,
+            .currency = currency,
+            .seenOn = seenOn,
+            .packCalled =
+                [](units::Count contents) {
+                    return PriceListWords::tr("pack of %1")
+                        .arg(QString::fromStdString(units::formatCount(contents)))
+                        .toStdString();
+                },
+            .drawnAs = &drawnAs};
+}
+
+base::Result<ListedFile> listedFile(std::string_view bytes, std::string_view fileName,
+                                    const catalogue::PriceListColumns& remembered, const ListedBook& book) {
+    auto read = supply::readPriceTable(bytes, fileName);
+    if (!read) return base::fail(read.error());
+    ListedFile file{supply::fromHeadings(std::move(read->table)), read->encoding, remembered};
+    if (file.table.rows.size() < 2)
+        return words::fail(base::Code::Missing, {},
+                           PriceListWords::tr("“%1” holds no rows below its headings; choose another file.")
+                               .arg(QString::fromUtf8(fileName.data(), static_cast<qsizetype>(fileName.size()))));
+    if (remembered.columns.empty() || !supply::hasColumns(file.table, remembered))
+        file.columns = supply::guessColumns(file.table, remembered.supplier, book.materials);
+    return file;
+}
+
+base::Done takeOver(db::Book& book, const catalogue::Supplier& supplier, const catalogue::PriceListColumns& columns,
+                    const supply::PriceListReading& reading) {
+    const auto what = words::say(QT_TRANSLATE_NOOP("App", "price list of %1"), supplier.name);
+    return book.batch(what, [&]() -> base::Done {
+        if (auto saved = book.save(columns); !saved) return saved;
+        std::vector<base::Id> made;
+        for (const auto& material : reading.made) {
+            const auto id = book.save(material);
+            if (!id) return base::fail(id.error());
+            made.push_back(*id);
+        }
+        for (const auto& change : reading.changes) {
+            auto pack = change.pack;
+            if (change.made) pack.material = made[*change.made];
+            if (auto saved = book.save(pack); !saved) return base::fail(saved.error());
+        }
+        for (const auto& pack : reading.confirmed)
+            if (auto saved = book.save(pack); !saved) return base::fail(saved.error());
+        return {};
+    });
+}
+
+} // namespace sp::supplies
