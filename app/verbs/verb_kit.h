@@ -53,6 +53,7 @@ Outcome owedVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome priceListVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome countVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome estimateVerb(const Arguments& arguments, const Helpers& helpers);

@@ -95,7 +95,7 @@ class PackSum {
             m_isThing = true;
             m_isClosed = !m_sum.empty();
             return true;
-        case PackWord::Gross: return unit(m_isGreat ? " great gross" : " gross");
+        case PackWord::Gross: return unit(" gross");
         case PackWord::Dozen: return unit(" dozen");
         case PackWord::Great: return m_isGreat = true;
         case PackWord::Half:
@@ -115,6 +115,7 @@ class PackSum {
     bool unit(std::string_view name) {
         if (m_isClosed) return false;
         if (!m_isNumber) m_sum += '1';
+        if (m_isGreat) m_sum += " great";
         m_sum += name;
         m_isNumber = true;
         m_isClosed = true;

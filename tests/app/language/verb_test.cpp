@@ -35,7 +35,8 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(m_folder.path().string());
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
-            "agree choice ready collect letgo pay amount kind note keep credit refund owed today force");
+            "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
+            "supplier make missing take FILE");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -93,6 +94,12 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     listen({"demo", (m_folder / "shop.jobbook").string()}, 0);
     listen({"today", "--book", (m_folder / "shop.jobbook").string()}, 0);
     ask({"today"}, 0);
+    const auto list = file("list.csv", "No,Item,Pack,Price\n1,Jet SS10,10 gross,7.20\n2,Rose SS10,each,0.02\n"
+                                       "3,Opal SS10,each,0.02\n4,Moon,each,1\n");
+    m_onlooker.know("Opal Moon each SS list csv");
+    ask({"pricelist", list, "--supplier", "Kestrel"}, 0);
+    ask({"pricelist", list, "--supplier", "Nobody"}, 1);
+    ask({"pricelist", list, "--supplier", "Kestrel", "--make-missing", "--take"}, 0);
     listen({"fit", "--sheet", "9x12in", "--piece", "3.5x2.75in"}, 0);
     listen({"count", file("plate.svg",
                           "<svg><g id='front' fill='#1f3a93'><circle r='5.2913'/><circle r='5.2913'/>"
@@ -103,7 +110,8 @@ TEST_F(VerbsInAnotherLanguage, answers) {
 TEST_F(VerbsInAnotherLanguage, helpSaysWhatItIsFor) {
     // The names of verbs and options, and what stands for their values, are the command line's own.
     m_onlooker.know(
-        "demo designs materials price quote quotes sheet fit count estimate yield buy pack schema check OUT NAME on "
+        "demo designs materials price pricelist supplier make missing take quote quotes sheet fit count estimate yield "
+        "buy pack schema check OUT NAME on "
         "MATERIAL wall templates due DATE customer pdf piece margin gap one way FILE scale MM PER UNIT DPI then hole "
         "allowance text font height stone pitch style outline fill both inset problem YYYY DD");
     m_onlooker.look(QStringLiteral("help"), QString::fromStdString(verbs::help()));

@@ -328,4 +328,38 @@ TEST_F(Verbs, printTheirSchemas) {
     EXPECT_EQ(run({"schema", "price"}).exit, 1);
 }
 
+// A list as suppliers write it: common practice, no source.
+TEST_F(Verbs, readsAPriceListAndTakesItOverWhenAsked) {
+    const auto list = (m_folder / "list.csv").string();
+    std::ofstream(list) << "Item No;Description;Size;Colour;Pack;Price\n"
+                           "KR-1;Hot-fix stone;SS10;Jet;10 gross;7,20\n"
+                           "KR-2;Hot-fix stone;SS16;Opal;1 gross;2,40\n"
+                           "KR-3;Heat tool;;;each;14,00\n";
+    const std::vector<std::string> words{"pricelist", list, "--book", book(), "--supplier", "kestrel"};
+    auto reading = json(words);
+    EXPECT_EQ(reading["columns"]["item"], "Item No");
+    EXPECT_EQ(reading["decimal_comma"], true);
+    ASSERT_EQ(reading["changes"].size(), 1U);
+    EXPECT_EQ(reading["changes"][0]["material"], "Jet SS10");
+    EXPECT_EQ(reading["changes"][0]["prices"][0]["each"], "7.20");
+    EXPECT_EQ(reading["missing_stones"], 1);
+    EXPECT_EQ(reading["not_taken"].size(), 2U);
+    EXPECT_EQ(reading["taken"], false);
+    EXPECT_EQ(json(words), reading) << "nothing is changed yet";
+    auto taking = words;
+    taking.insert(taking.end(), {"--make-missing", "--take"});
+    const auto taken = json(taking);
+    EXPECT_EQ(taken["changes"].size(), 2U);
+    EXPECT_EQ(taken["changes"][1]["made"], true);
+    EXPECT_EQ(taken["changes"][1]["material"], "Opal SS16");
+    EXPECT_THAT(run({"materials", "--book", book()}).out, HasSubstr("Opal SS16"));
+    reading = json(words);
+    EXPECT_EQ(reading["changes"].size(), 0U);
+    EXPECT_EQ(reading["as_they_were"], 2);
+    EXPECT_THAT(run(words).out, HasSubstr("Nothing is changed yet"));
+    EXPECT_EQ(run({"pricelist", list, "--book", book(), "--supplier", "Nobody"}).exit, 1);
+    EXPECT_EQ(run({"pricelist", list + "x", "--book", book(), "--supplier", "Kestrel"}).exit, 1);
+    EXPECT_EQ(run({"pricelist", list, "--book", book()}).exit, 2);
+}
+
 } // namespace
