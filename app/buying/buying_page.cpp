@@ -222,7 +222,7 @@ void BuyingPage::tellSaved(const base::Done& done, const QString& path) {
         m_messages->tell(desk::Tone::Warn, words::sentence(done.error()));
 }
 
-void BuyingPage::showPages(paper::DrawnPages pages, const QString& name) {
+void BuyingPage::showPages(paper::Document pages, const QString& name) {
     const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     auto* preview = new paper::PreviewDialog(std::move(pages), m_presenter.session().shop().paper,
                                              documents.filePath(name + QStringLiteral(".pdf")), window());
@@ -239,19 +239,20 @@ void BuyingPage::takeIn(Strategy strategy) {
     m_messages->staysUntil(&m_presenter.session(), &session::BookSession::saved);
 }
 
+BuyingPaper BuyingPage::aboutPaper() {
+    return {m_presenter.session().shop(), m_formatter, m_presenter.title(), m_presenter.session().today()};
+}
+
 void BuyingPage::showList() {
     const auto answer = m_presenter.answer();
     if (!answer || !answer->plans.of(Strategy::Mix).plan) return;
-    showPages(shoppingPages(*answer, m_presenter.title(), m_formatter, m_presenter.session().shop().paper),
-              tr("Shopping list"));
+    showPages(shoppingPages(*answer, aboutPaper()), tr("Shopping list"));
 }
 
 void BuyingPage::showCostCurve() {
     const auto curve = m_presenter.curve();
     if (!curve || curve->points.empty()) return;
-    showPages(costCurvePage(curve, m_presenter.horizon(), m_presenter.title(), m_formatter,
-                            m_presenter.session().shop().paper),
-              tr("Staircase"));
+    showPages(costCurvePage(curve, m_presenter.horizon(), aboutPaper()), tr("Staircase"));
 }
 
 void BuyingPage::saveCsv() {

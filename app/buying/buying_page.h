@@ -3,12 +3,12 @@
 
 #include "app/buying/buying_presenter.h"
 #include "app/buying/cost_curve_panel.h"
+#include "app/buying/shopping_list.h"
 #include "app/buying/strategy_column.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/message_bar.h"
 #include "app/desk/prompter.h"
 #include "app/desk/value_fields.h"
-#include "app/paper/output.h"
 
 #include <QBoxLayout>
 #include <QCheckBox>
@@ -49,8 +49,9 @@ class BuyingPage : public QWidget {
     void takeIn(supply::Strategy strategy);
     void showList();
     void showCostCurve();
+    BuyingPaper aboutPaper();
     /// As they will be printed, to print or save.
-    void showPages(paper::DrawnPages pages, const QString& name);
+    void showPages(paper::Document pages, const QString& name);
     void tellSaved(const base::Done& done, const QString& path);
 
     BuyingPresenter m_presenter;

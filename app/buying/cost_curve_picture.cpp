@@ -27,6 +27,8 @@ using units::Money;
 
 namespace {
 
+constexpr double kCurveSide = 52; ///< left and right of the plot
+
 QString shortName(Strategy strategy) {
     switch (strategy) {
     case Strategy::Kits: return Buying::tr("kits");
@@ -61,12 +63,14 @@ class Drawer {
         , m_look(look)
         , m_formatter(formatter)
         , m_line(QFontMetricsF(painter.font()).height())
-        , m_plot(box.adjusted(52, 2 * m_line + 4, -52, -m_line - 6)) {
+        , m_title(drawing.hasTitles ? m_line + 6 : 0)
+        , m_plot(box.adjusted(kCurveSide, 2 * m_line + 4 + m_title, -kCurveSide, -m_line - 6 - m_title)) {
         measure();
     }
 
     void draw() {
         axes();
+        if (m_drawing.hasTitles) titles();
         changes();
         for (const Strategy strategy : {Strategy::Mix, Strategy::Kits, Strategy::Bulk})
             steps(strategy); // the wide line below what it equals
@@ -109,7 +113,7 @@ class Drawer {
             m_painter.setPen(QPen(ink(Role::Hairline), 1));
             m_painter.drawLine(QPointF(m_plot.left(), y(each)), QPointF(m_plot.right(), y(each)));
             m_painter.setPen(ink(Role::Muted));
-            desk::drawFigures(m_painter, QRectF(m_plot.left() - 52, y(each) - m_line / 2, 46, m_line),
+            desk::drawFigures(m_painter, QRectF(m_plot.left() - kCurveSide, y(each) - m_line / 2, 46, m_line),
                               Qt::AlignRight | Qt::AlignVCenter,
                               m_formatter.money(Money::fromMicros(std::llround(each * 1e6))));
         }
@@ -119,6 +123,16 @@ class Drawer {
              pieces += std::max(1.0, across))
             desk::drawFigures(m_painter, QRectF(x(pieces + 0.5) - 30, m_plot.bottom() + 4, 60, m_line),
                               Qt::AlignHCenter | Qt::AlignTop, m_formatter.count(Count::of(std::llround(pieces))));
+    }
+
+    void titles() {
+        m_painter.setPen(ink(Role::Ink));
+        const QRectF above(m_plot.left() - kCurveSide, m_plot.top() - 2 * m_line - 4 - m_title, m_plot.width(), m_line);
+        m_painter.drawText(
+            above, Qt::AlignLeft | Qt::AlignVCenter,
+            Buying::tr("Cost of one piece, %1").arg(QString::fromStdString(m_formatter.currency().code())));
+        m_painter.drawText(QRectF(m_plot.left(), m_plot.bottom() + m_line + 8, m_plot.width(), m_line),
+                           Qt::AlignHCenter | Qt::AlignVCenter, Buying::tr("Pieces"));
     }
 
     /// An upright at every quantity where the winner changes, its number and name above where there is room; one row
@@ -220,6 +234,7 @@ class Drawer {
     desk::Look m_look;
     const desk::Formatter& m_formatter;
     double m_line;
+    double m_title; ///< height for an axis title
     QRectF m_plot;
     double m_top = 1;
 };
@@ -321,7 +336,7 @@ void CostCurvePicture::keyPressEvent(QKeyEvent* event) {
 }
 
 void CostCurvePicture::mousePressEvent(QMouseEvent* event) {
-    const double share = (event->position().x() - 52) / std::max(1.0, width() - 104.0);
+    const double share = (event->position().x() - kCurveSide) / std::max(1.0, width() - 2 * kCurveSide);
     moveTo(1 + static_cast<std::int64_t>(std::floor(share * static_cast<double>(m_horizon))));
 }
 

@@ -4,9 +4,9 @@
 #include "app/buying/buying_words.h"
 #include "app/buying/cost_curve_picture.h"
 #include "app/buying/plan_rows.h"
-#include "app/paper/lettering.h"
+#include "app/desk/fonts.h"
+#include "app/paper/page_flow.h"
 #include "app/paper/paper_colours.h"
-#include "app/paper/sheet_layout.h"
 #include "core/base/csv.h"
 #include "core/supply/plan_figures.h"
 
@@ -14,46 +14,93 @@
 
 namespace sp::buying {
 
-using paper::DrawnPages;
+using paper::Brick;
 using paper::Face;
 using supply::Strategy;
 using units::Money;
 
 namespace {
 
-constexpr double kMargin = 54; ///< points
+constexpr double kTickBox = 8; ///< points
+constexpr double kPackLeft = 16;
+constexpr double kAmountRoom = 90;
+constexpr double kCurveHeight = 330;
+constexpr int kCurveLetters = 9;
 
 /// "9.99": two decimals, or as many as there are.
 std::string plainAmount(Money amount) { return units::formatExact(amount, units::Currency{}); }
 
-/// One line of the printed list.
-struct ListLine {
-    Face face = Face::Body;
-    QString text;
-    QString figure;
-    bool hasBox = false;
-    double gap = 0; ///< free space above
-};
-
-std::vector<ListLine> linesOf(const Answer& answer, const QString& job, const desk::Formatter& formatter) {
-    const auto& plan = *answer.plans.of(Strategy::Mix).plan;
-    std::vector<ListLine> lines{{Face::Title, Buying::tr("Shopping list"), {}, false, 0},
-                                {Face::Small, job, {}, false, 0}};
-    for (const auto& note : sparesOf(answer)) lines.push_back({Face::Small, note, {}, false, 0});
-    if (plan.packs.empty())
-        lines.push_back({Face::Body, Buying::tr("Nothing has to be bought: the shelf is enough."), {}, false, 12});
-    for (const auto& order : plan.orders) {
-        lines.push_back({Face::Strong, QString::fromStdString(order.supplier),
-                         formatter.money(supply::orderTotal(order)), false, 18});
-        for (const auto& pack : plan.packs)
-            if (pack.supplier == order.supplier)
-                lines.push_back(
-                    {Face::Body, packWords(answer.job, pack, formatter), formatter.money(pack.goods), true, 4});
-        lines.push_back({Face::Small, Buying::tr("Shipping"), formatter.money(order.shipping), false, 4});
-    }
-    lines.push_back({Face::Strong, Buying::tr("Together"), formatter.moneyNamed(plan.cost), false, 18});
-    return lines;
+paper::PageFrame frameOf(const BuyingPaper& about, const QString& title, const paper::Lettering& lettering) {
+    return {paper::headOf(paper::OwnPaper{about.shop, title, about.job, about.formatter.date(about.day)}), lettering,
+            paper::columnWidth(about.shop.paper)};
 }
+
+/// The rows of the printed list.
+class ListBricks : private paper::BrickPen {
+  public:
+    ListBricks(const Answer& answer, const BuyingPaper& about, const paper::Lettering& lettering)
+        : BrickPen(lettering, paper::columnWidth(about.shop.paper))
+        , m_answer(answer)
+        , m_formatter(about.formatter)
+        , m_plan(*answer.plans.of(Strategy::Mix).plan) {}
+
+    void addTo(std::vector<Brick>& bricks) const {
+        for (const auto& note : sparesOf(m_answer)) bricks.push_back(line(Face::Small, note, 6));
+        if (m_plan.packs.empty())
+            bricks.push_back(line(Face::Body, Buying::tr("Nothing has to be bought: the shelf is enough."), 12));
+        for (const auto& order : m_plan.orders) addOrder(bricks, order);
+        bricks.push_back(row(Face::Strong, Buying::tr("Together"), m_formatter.moneyNamed(m_plan.cost), 14));
+        rule(bricks.back(), 0, -6, m_width);
+    }
+
+  private:
+    Brick line(Face face, const QString& words, double gap) const {
+        Brick brick;
+        brick.gap = gap;
+        brick.height = paragraph(brick, 0, 0, face, paper::kInk, words, m_width, 4);
+        return brick;
+    }
+
+    Brick row(Face face, const QString& words, const QString& amount, double gap, double left = 0) const {
+        Brick brick;
+        brick.gap = gap;
+        brick.height = paragraph(brick, left, 0, face, paper::kInk, words, m_width - left - kAmountRoom, 3);
+        figuresRight(brick, m_width, 0, face, paper::kInk, amount);
+        return brick;
+    }
+
+    /// A supplier's name over what is bought there; the same again where it goes on on another page.
+    Brick orderHead(const QString& name, const QString& amount, double gap) const {
+        auto brick = row(Face::Strong, name, amount, gap);
+        brick.keepWithNext = true;
+        brick.height += 4;
+        rule(brick, 0, brick.height, m_width);
+        return brick;
+    }
+
+    void addOrder(std::vector<Brick>& bricks, const supply::PlannedOrder& order) const {
+        const auto name = QString::fromStdString(order.supplier);
+        bricks.push_back(orderHead(name, m_formatter.money(supply::orderTotal(order)), 20));
+        const auto again = std::make_shared<const Brick>(orderHead(Buying::tr("%1, continued").arg(name), {}, 0));
+        for (const auto& pack : m_plan.packs) {
+            if (pack.supplier != order.supplier) continue;
+            auto brick = row(Face::Body, packWords(m_answer.job, pack, m_formatter), m_formatter.money(pack.goods), 6,
+                             kPackLeft);
+            const double top = m_lettering.ascent(Face::Body) - kTickBox;
+            brick.parts.boxes.push_back({{0, top, kTickBox, kTickBox}, paper::kInk, {}, false});
+            brick.headAgain = again;
+            bricks.push_back(std::move(brick));
+        }
+        // Shipping stands with the last pack.
+        bricks.back().keepWithNext = true;
+        bricks.push_back(row(Face::Small, Buying::tr("Shipping"), m_formatter.money(order.shipping), 6, kPackLeft));
+        bricks.back().headAgain = again;
+    }
+
+    const Answer& m_answer;
+    const desk::Formatter& m_formatter;
+    const supply::PurchasePlan& m_plan;
+};
 
 } // namespace
 
@@ -88,65 +135,43 @@ std::string shoppingCsv(const Answer& answer) {
     return text;
 }
 
-DrawnPages shoppingPages(const Answer& answer, const QString& job, const desk::Formatter& formatter,
-                         catalogue::Paper paper) {
-    const auto size = paper::pageSize(paper);
-    const auto lettering = std::make_shared<paper::Lettering>();
-    std::vector<std::vector<ListLine>> pages(1);
-    double y = kMargin;
-    for (auto& line : linesOf(answer, job, formatter)) {
-        const double height = line.gap + lettering->leading(line.face);
-        if (y + height > size.height() - kMargin) {
-            pages.emplace_back();
-            y = kMargin;
-        }
-        y += height;
-        pages.back().push_back(std::move(line));
-    }
-    DrawnPages drawn{Buying::tr("Shopping list"), {}};
-    for (auto& page : pages)
-        drawn.pages.push_back([lettering, size, page = std::move(page)](QPainter& painter) {
-            double top = kMargin;
-            for (const auto& line : page) {
-                top += line.gap;
-                const double base = top + lettering->ascent(line.face);
-                if (line.hasBox) {
-                    painter.setPen(QPen(paper::kMutedInk, 0.6));
-                    painter.setBrush(Qt::NoBrush);
-                    painter.drawRect(QRectF(kMargin, base - 8, 8, 8));
-                }
-                const double room = size.width() - 2 * kMargin - 90;
-                const auto words = lettering->wrap(line.face, line.text, room, 1).value(0);
-                lettering->draw(painter, {kMargin + (line.hasBox ? 16 : 0), base}, line.face, paper::kInk, words);
-                const double left = size.width() - kMargin - lettering->width(line.face, line.figure);
-                lettering->draw(painter, {left, base}, line.face, paper::kInk, line.figure);
-                top += lettering->leading(line.face);
-            }
-        });
-    return drawn;
+paper::Document shoppingPages(const Answer& answer, const BuyingPaper& about) {
+    const paper::Lettering lettering;
+    const auto title = Buying::tr("Shopping list");
+    const auto frame = frameOf(about, title, lettering);
+    std::vector<Brick> bricks{frame.letterhead(), frame.addressee()};
+    ListBricks(answer, about, lettering).addTo(bricks);
+    return {title.toStdString(), paper::layOnPages(bricks, frame, about.shop.paper)};
 }
 
-DrawnPages costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon, const QString& job,
-                         const desk::Formatter& formatter, catalogue::Paper paper) {
-    const auto size = paper::pageSize(paper);
-    const auto page = [curve = std::move(curve), horizon, job, formatter, size](QPainter& painter) {
-        const paper::Lettering lettering;
-        lettering.draw(painter, {kMargin, kMargin + 18}, Face::Title, paper::kInk,
-                       Buying::tr("Cost of one piece by quantity"));
-        lettering.draw(painter, {kMargin, kMargin + 36}, Face::Small, paper::kMutedInk, job);
-        QFont font(painter.font());
-        font.setPixelSize(9); // a unit is a point
-        painter.setFont(font);
-        const QRectF box(kMargin, kMargin + 48, size.width() - 2 * kMargin, 320);
-        paintCostCurve(painter, box, {*curve, horizon, 0}, desk::Look::Light, formatter);
-        double y = box.bottom() + 24;
-        for (const auto& line : lettering.wrap(
-                 Face::Body, costCurveWords(*curve, horizon, formatter).join(QStringLiteral(" · ")), box.width(), 20)) {
-            lettering.draw(painter, {kMargin, y}, Face::Body, paper::kInk, line);
-            y += lettering.leading(Face::Body);
-        }
-    };
-    return {Buying::tr("Cost of one piece by quantity"), {page}};
+paper::Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon,
+                              const BuyingPaper& about) {
+    const paper::Lettering lettering;
+    const auto title = Buying::tr("Cost of one piece by quantity");
+    const auto frame = frameOf(about, title, lettering);
+    const double width = paper::columnWidth(about.shop.paper);
+    std::vector<Brick> bricks{frame.letterhead(), frame.addressee()};
+    const auto words = costCurveWords(*curve, horizon, about.formatter);
+    Brick picture;
+    picture.gap = 16;
+    picture.height = kCurveHeight;
+    picture.parts.pictures.push_back(
+        {{0, 0, width, kCurveHeight},
+         [curve = std::move(curve), horizon, formatter = about.formatter](QPainter& painter, const QRectF& area) {
+             QFont font = desk::textFont(desk::TextSize::Small);
+             font.setPixelSize(kCurveLetters); // a unit is a point
+             painter.setFont(font);
+             paintCostCurve(painter, area, {*curve, horizon, 0, true}, desk::Look::Light, formatter);
+         }});
+    bricks.push_back(std::move(picture));
+    const paper::BrickPen pen(lettering, width);
+    for (const auto& sentence : words) {
+        Brick brick;
+        brick.gap = bricks.size() == 3 ? 14 : 2;
+        brick.height = pen.paragraph(brick, 0, 0, Face::Body, paper::kInk, sentence, width, 3);
+        bricks.push_back(std::move(brick));
+    }
+    return {title.toStdString(), paper::layOnPages(bricks, frame, about.shop.paper)};
 }
 
 } // namespace sp::buying

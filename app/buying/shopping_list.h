@@ -3,8 +3,10 @@
 
 #include "app/buying/planner.h"
 #include "app/format/formatter.h"
-#include "app/paper/output.h"
+#include "app/paper/sheet_painter.h"
+#include "core/supply/cost_curve.h"
 
+#include <memory>
 #include <string>
 
 namespace sp::buying {
@@ -13,12 +15,19 @@ namespace sp::buying {
 /// supplier's shipping. Amounts with a point and without thousands marks. The answer has a plan for the mix.
 std::string shoppingCsv(const Answer& answer);
 
-/// The same to print: one block for each supplier with its sums, a box to tick before each pack.
-paper::DrawnPages shoppingPages(const Answer& answer, const QString& job, const desk::Formatter& formatter,
-                                catalogue::Paper paper);
+/// A paper of this place: whose it is, for what, and of which day.
+struct BuyingPaper {
+    const catalogue::Shop& shop;
+    const desk::Formatter& formatter;
+    QString job; ///< "24 × Lantern"
+    units::Date day;
+};
 
-/// The curve on one page, with its sentences.
-paper::DrawnPages costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon,
-                                const QString& job, const desk::Formatter& formatter, catalogue::Paper paper);
+/// The same to print: one block for each supplier with its sums, a box to tick before each pack.
+paper::Document shoppingPages(const Answer& answer, const BuyingPaper& about);
+
+/// The curve with its sentences.
+paper::Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon,
+                              const BuyingPaper& about);
 
 } // namespace sp::buying

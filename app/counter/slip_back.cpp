@@ -180,8 +180,8 @@ void SlipBack::build() {
 void SlipBack::showPlan() {
     const auto& number = m_presenter.quote().number;
     const auto title = number.empty() ? tr("this order") : tr("quote %1").arg(QString::fromStdString(number));
-    auto* dialog =
-        new plans::PlanDialog({title, m_presenter.order().lines, false}, m_presenter.prices(), m_formatter, window());
+    plans::PlanQuestion question{title, m_presenter.order().lines, false, m_presenter.session().today()};
+    auto* dialog = new plans::PlanDialog(std::move(question), m_presenter.prices(), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

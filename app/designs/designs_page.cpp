@@ -331,8 +331,9 @@ void DesignsPage::showPlan() {
     line.baseMaterial = design->usualBase;
     // A design's own plan shows its templates, whether or not they hang on the wall already.
     line.quantity = design->plannedPieces.value_or(units::Count::of(1));
-    auto* dialog = new plans::PlanDialog({QString::fromStdString(design->name), {line}, true},
-                                         m_presenter.session().prices({}), m_formatter, window());
+    auto* dialog =
+        new plans::PlanDialog({QString::fromStdString(design->name), {line}, true, m_presenter.session().today()},
+                              m_presenter.session().prices({}), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -221,7 +221,7 @@ void JobsPage::showPlan() {
     const auto title = rows.size() > 1 ? tr("%1 jobs", nullptr, static_cast<int>(rows.size())).arg(rows.size())
                        : !job || job->number.empty() ? tr("this draft")
                                                      : tr("quote %1").arg(QString::fromStdString(job->number));
-    plans::PlanQuestion question{title, std::move(cutting->lines), false};
+    plans::PlanQuestion question{title, std::move(cutting->lines), false, m_presenter.today()};
     QStringList removed;
     for (const auto& name : cutting->removed) removed << QString::fromStdString(name);
     if (!removed.isEmpty())

@@ -3,6 +3,7 @@
 
 #include "app/paper/care_notes.h"
 #include "app/paper/cut_grid.h"
+#include "app/paper/page_flow.h"
 #include "app/paper/paper_colours.h"
 #include "app/words/names.h"
 
@@ -12,30 +13,36 @@ namespace sp::paper {
 
 namespace {
 
-constexpr double kPlanSide = 44;
-constexpr double kPlanTop = 40;
-constexpr double kPlanBottom = 56;
 constexpr double kSheetGap = 18;
 constexpr double kTallestSheet = 250; ///< points
+constexpr double kHeadHeight = 60;    ///< of a further page, amply
 constexpr double kPointsPerMm = 72 / 25.4;
 
 class PlanPages {
   public:
     explicit PlanPages(const PlanSheetInput& input)
         : m_input(input)
-        , m_page(pageSize(input.shop->paper)) {}
+        , m_page(pageSize(input.shop->paper))
+        , m_frame(headFor(input), m_lettering, width()) {}
 
     std::vector<PlacedPage> lay() {
         startPage();
         head();
         for (const auto& plan : m_input.plans) layPlan(plan);
-        feet();
+        putFeet(m_pages, m_frame, m_input.shop->paper);
         return std::move(m_pages);
     }
 
   private:
-    double width() const { return m_page.width() - 2 * kPlanSide; }
-    double bottom() const { return m_page.height() - kPlanBottom; }
+    /// The bench knows where the shop is: its name is enough.
+    static PaperHead headFor(const PlanSheetInput& input) {
+        auto head = headOf(OwnPaper{*input.shop, PlanWords::tr("Cutting plan"), input.title, input.day});
+        head.shopLines.clear();
+        return head;
+    }
+
+    double width() const { return columnWidth(m_input.shop->paper); }
+    double bottom() const { return m_page.height() - kBottomMargin; }
     PlacedPage& page() { return m_pages.back(); }
 
     void write(double x, double top, Face face, const QColor& colour, const QString& words) {
@@ -50,33 +57,46 @@ class PlanPages {
     }
     void paragraph(Face face, const QColor& colour, const QString& words) {
         for (const auto& line : m_lettering.wrap(face, words, width(), 4)) {
-            write(kPlanSide, m_y, face, colour, line);
+            write(kSideMargin, m_y, face, colour, line);
             m_y += m_lettering.leading(face);
         }
     }
 
+    void put(const Brick& brick) {
+        moveInto(page(), brick.parts, {kSideMargin, m_y});
+        m_y += brick.height;
+    }
+
     void startPage() {
         m_pages.emplace_back();
-        m_y = kPlanTop;
+        m_y = kTopMargin;
+        if (m_pages.size() > 1) {
+            put(m_frame.pageHead());
+            m_y += 12;
+        }
+        m_top = m_y;
     }
-    /// Breaks the page unless so much is left on it.
+    /// Breaks the page unless so much is left on it; what goes on there says of which material it is.
     void need(double height) {
-        if (m_y + height > bottom() && m_y > kPlanTop) startPage();
+        if (m_y + height <= bottom() || m_y <= m_top) return;
+        startPage();
+        if (m_goesOn.isEmpty()) return;
+        write(kSideMargin, m_y, Face::SmallStrong, kInk, fitted(Face::SmallStrong, m_goesOn, width()));
+        m_y += m_lettering.leading(Face::SmallStrong) + 4;
     }
 
     void head() {
-        writeRight(kPlanSide + width(), m_y + 4, Face::Small, kMutedInk,
-                   fitted(Face::Small, QString::fromStdString(m_input.shop->letterhead.name), width() / 3));
-        write(kPlanSide, m_y, Face::Title, kInk,
-              fitted(Face::Title, PlanWords::tr("Cutting plan, %1").arg(m_input.title), width() * 0.64));
-        m_y += m_lettering.leading(Face::Title) + 4;
+        put(m_frame.letterhead());
+        m_y += 12;
+        put(m_frame.addressee());
+        m_y += 8;
         paragraph(Face::Small, kInk, bladeCaution());
         paragraph(
             Face::Small, kMutedInk,
             PlanWords::tr("Drawn to scale. A filled corner is a piece turned a quarter; dashes are what is left."));
         if (!m_input.note.isEmpty()) paragraph(Face::Small, kInk, m_input.note);
         m_y += 6;
-        page().rules.push_back({{kPlanSide, m_y}, width(), 0.6, kHairline});
+        page().rules.push_back({{kSideMargin, m_y}, width(), 0.6, kHairline});
         m_y += 12;
     }
 
@@ -86,8 +106,10 @@ class PlanPages {
         const auto rows = static_cast<double>(plan.list.pieces.size());
         const double scale = scaleOf(plan);
         // A material begins where its words and its first sheet stand together, if a page holds them at all.
-        need(std::min(60 + rows * line + planSize(plan).height() * scale + 24, bottom() - kPlanTop));
-        write(kPlanSide, m_y, Face::Strong, kInk, fitted(Face::Strong, words.material(plan.list.material), width()));
+        m_goesOn.clear();
+        need(std::min(60 + rows * line + planSize(plan).height() * scale + 24, bottom() - kTopMargin - kHeadHeight));
+        m_goesOn = PlanWords::tr("%1, continued").arg(words.material(plan.list.material));
+        write(kSideMargin, m_y, Face::Strong, kInk, fitted(Face::Strong, words.material(plan.list.material), width()));
         m_y += m_lettering.leading(Face::Strong);
         paragraph(Face::Body, kInk, words.verdict(plan));
         paragraph(Face::Small, kMutedInk, words.left(plan));
@@ -103,7 +125,7 @@ class PlanPages {
         std::int64_t first = 1;
         for (const auto& sheet : plan.sheets) {
             need(2 * m_lettering.leading(Face::Fine));
-            write(kPlanSide, m_y, Face::Fine, kInk, m_input.words.sheetName(plan, sheet, first));
+            write(kSideMargin, m_y, Face::Fine, kInk, m_input.words.sheetName(plan, sheet, first));
             m_y += m_lettering.leading(Face::Fine);
             for (const auto& grid : cutGrids(plan, sheet)) {
                 need(m_lettering.leading(Face::Fine));
@@ -114,12 +136,12 @@ class PlanPages {
     }
 
     void legend(const planning::CutPlan& plan) {
-        const double right = kPlanSide + width();
+        const double right = kSideMargin + width();
         for (std::size_t i = 0; i < plan.list.pieces.size(); ++i) {
             need(m_lettering.leading(Face::Small));
             const auto& piece = plan.list.pieces[i];
-            write(kPlanSide, m_y, Face::SmallStrong, kInk, pieceMark(i));
-            write(kPlanSide + 24, m_y, Face::Small, kInk,
+            write(kSideMargin, m_y, Face::SmallStrong, kInk, pieceMark(i));
+            write(kSideMargin + 24, m_y, Face::Small, kInk,
                   fitted(Face::Small, QString::fromStdString(piece.name), width() - 220));
             writeRight(right - 70, m_y, Face::Small, kInk, m_input.words.size(piece.size));
             writeRight(right, m_y, Face::Small, kMutedInk,
@@ -141,12 +163,12 @@ class PlanPages {
         const QSizeF size = planSize(plan) * scale;
         const double high = size.height() + m_lettering.leading(Face::Fine) + 4;
         std::int64_t first = 1;
-        double x = kPlanSide;
+        double x = kSideMargin;
         bool isRowOpen = false;
         for (const auto& sheet : plan.sheets) {
-            if (isRowOpen && x + size.width() > kPlanSide + width() + 0.5) {
+            if (isRowOpen && x + size.width() > kSideMargin + width() + 0.5) {
                 m_y += high + 10;
-                x = kPlanSide;
+                x = kSideMargin;
                 isRowOpen = false;
             }
             if (!isRowOpen) need(high);
@@ -196,37 +218,20 @@ class PlanPages {
               words);
     }
 
-    void feet() {
-        const auto pages = m_pages.size();
-        const double y = m_page.height() - kPlanBottom + 12;
-        for (std::size_t i = 0; i < pages; ++i) {
-            auto& texts = m_pages[i].texts;
-            const double base = y + 6 + m_lettering.ascent(Face::Fine);
-            m_pages[i].rules.push_back({{kPlanSide, y}, width(), 0.6, kHairline});
-            const auto left = fitted(Face::Fine, PlanWords::tr("Cutting plan, %1").arg(m_input.title), width() * 0.6);
-            texts.push_back({{kPlanSide, base}, left, Face::Fine, kMutedInk, false});
-            const auto right =
-                (m_input.shop->isDemo ? PlanWords::tr("Demo book · Page %1 of %2") : PlanWords::tr("Page %1 of %2"))
-                    .arg(i + 1)
-                    .arg(pages);
-            texts.push_back({{kPlanSide + width() - m_lettering.width(Face::Fine, right), base},
-                             right,
-                             Face::Fine,
-                             kMutedInk,
-                             false});
-        }
-    }
-
     const PlanSheetInput& m_input;
     QSizeF m_page;
     Lettering m_lettering;
+    PageFrame m_frame;
     std::vector<PlacedPage> m_pages;
     double m_y = 0;
+    double m_top = 0; ///< where the flow of this page begins
+    QString m_goesOn; ///< what a page that begins inside a material says first
 };
 
 } // namespace
 
 Document planDocument(const PlanSheetInput& input) {
+    //: The name of a document.
     return {PlanWords::tr("Cutting plan, %1").arg(input.title).toStdString(), PlanPages(input).lay()};
 }
 

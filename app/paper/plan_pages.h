@@ -10,7 +10,8 @@ namespace sp::paper {
 
 /// What a cutting plan is printed from.
 struct PlanSheetInput {
-    QString title;                         ///< what it is for: "Lantern", "Quote 2026-0042"
+    QString title;                         ///< what it is for: "Lantern", "quote 2026-0042"
+    QString day;                           ///< on which it is made
     const catalogue::Shop* shop = nullptr; ///< letterhead, paper and whether it is a demo
     PlanWords words;
     std::vector<planning::CutPlan> plans; ///< one for each material, in the order of printing

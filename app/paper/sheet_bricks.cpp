@@ -19,16 +19,15 @@ constexpr double kNarrowestCell = 52.0;
 constexpr double kLadderNames = 132.0;
 constexpr double kCellPadding = 8.0;
 constexpr double kTotalsLeft = 0.46; ///< share of the width left of the totals
-constexpr int kMaxAddressLines = 12;
 
 using words::shown;
 
 } // namespace
 
 BrickMaker::BrickMaker(const quoting::SheetContent& sheet, const Lettering& lettering, double width)
-    : m_sheet(sheet)
-    , m_lettering(lettering)
-    , m_width(width)
+    : BrickPen(lettering, width)
+    , m_sheet(sheet)
+    , m_frame(headOf(sheet), lettering, width)
     , m_columns(measure()) {}
 
 BrickMaker::Columns BrickMaker::measure() const {
@@ -58,77 +57,6 @@ BrickMaker::Columns BrickMaker::measure() const {
     columns.eachRight = m_width - amount - kColumnGap;
     columns.titleWidth = columns.eachRight - each - kColumnGap - columns.title;
     return columns;
-}
-
-void BrickMaker::write(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& words) const {
-    brick.parts.texts.push_back({{x, y + m_lettering.ascent(face)}, words, face, colour, false});
-}
-
-void BrickMaker::writeRight(Brick& brick, double right, double y, Face face, const QColor& colour,
-                            const QString& words) const {
-    write(brick, right - m_lettering.width(face, words), y, face, colour, words);
-}
-
-void BrickMaker::figuresRight(Brick& brick, double right, double y, Face face, const QColor& colour,
-                              const QString& figures) const {
-    const double x = right - m_lettering.width(face, figures);
-    brick.parts.texts.push_back({{x, y + m_lettering.ascent(face)}, figures, face, colour, true});
-}
-
-double BrickMaker::paragraph(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& words,
-                             double width, int mostLines) const {
-    for (const auto& line : m_lettering.wrap(face, words, width, mostLines)) {
-        write(brick, x, y, face, colour, line);
-        y += m_lettering.leading(face);
-    }
-    return y;
-}
-
-void BrickMaker::rule(Brick& brick, double x, double y, double length) const {
-    brick.parts.rules.push_back({{x, y}, length, 0.6, kHairline});
-}
-
-Brick BrickMaker::letterhead() const {
-    Brick brick;
-    const double half = m_width * 0.56;
-    double left = paragraph(brick, 0, 0, Face::Shop, kInk, shown(m_sheet.shopName), half, 3) + 2;
-    int lines = 0;
-    for (const auto& line : m_sheet.shopLines)
-        if (++lines <= kMaxAddressLines) left = paragraph(brick, 0, left, Face::Small, kMutedInk, shown(line), half, 2);
-    double right = 4;
-    writeRight(brick, m_width, right, Face::Title, kInk, shown(m_sheet.title));
-    right += m_lettering.leading(Face::Title) + 2;
-    if (!m_sheet.demo.empty()) {
-        writeRight(brick, m_width, right, Face::SmallStrong, kJewel, shown(m_sheet.demo));
-        right += m_lettering.leading(Face::SmallStrong);
-    }
-    brick.height = std::max(left, right) + 12;
-    rule(brick, 0, brick.height, m_width);
-    return brick;
-}
-
-Brick BrickMaker::addressee() const {
-    Brick brick;
-    brick.gap = 12;
-    const double half = m_width * 0.56;
-    double left = 0;
-    if (!m_sheet.customer.name.empty()) {
-        write(brick, 0, 0, Face::Fine, kMutedInk, shown(m_sheet.labels.customer));
-        left = paragraph(brick, 0, m_lettering.leading(Face::Fine) + 2, Face::Strong, kInk,
-                         shown(m_sheet.customer.name), half, 3);
-        int lines = 0;
-        for (const auto& line : m_sheet.customer.lines)
-            if (++lines <= kMaxAddressLines)
-                left = paragraph(brick, 0, left, Face::Small, kMutedInk, shown(line), half, 2);
-    }
-    double right = m_sheet.customer.name.empty() ? 0 : m_lettering.leading(Face::Fine) + 2;
-    for (const auto& fact : m_sheet.facts) {
-        write(brick, m_width * 0.69, right, Face::Small, kMutedInk, shown(fact.label));
-        figuresRight(brick, m_width, right, Face::Small, kInk, shown(fact.value));
-        right += m_lettering.leading(Face::Small) + 2;
-    }
-    brick.height = std::max(left, right);
-    return brick;
 }
 
 Brick BrickMaker::tableHead() const {
@@ -357,40 +285,6 @@ void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, co
     }
 }
 
-Brick BrickMaker::pageHead() const {
-    Brick brick;
-    const double third = m_width * 0.44;
-    const auto one = [&](Face face, const QString& words, double width) {
-        const auto lines = m_lettering.wrap(face, words, width, 1);
-        return lines.isEmpty() ? QString() : lines.front();
-    };
-    const QString shop = one(Face::SmallStrong, shown(m_sheet.shopName), third);
-    write(brick, 0, 0, Face::SmallStrong, kInk, shop);
-    if (!m_sheet.customer.name.empty()) {
-        const double x = m_lettering.width(Face::SmallStrong, shop) + 12;
-        const double room = m_width * 0.74 - x;
-        const auto words = shown(m_sheet.labels.customerAgain).arg(shown(m_sheet.customer.name));
-        write(brick, x, 0, Face::Small, kMutedInk, one(Face::Small, words, room));
-    }
-    writeRight(brick, m_width, 0, Face::SmallStrong, kInk, shown(m_sheet.title));
-    brick.height = m_lettering.leading(Face::Small) + 6;
-    rule(brick, 0, brick.height, m_width);
-    return brick;
-}
-
-Brick BrickMaker::pageFoot(int page, int pages) const {
-    Brick brick;
-    rule(brick, 0, 0, m_width);
-    write(brick, 0, 6, Face::Fine, kMutedInk, shown(m_sheet.title));
-    if (!m_sheet.demo.empty()) {
-        const double width = m_lettering.width(Face::Fine, shown(m_sheet.demo));
-        write(brick, (m_width - width) / 2, 6, Face::Fine, kMutedInk, shown(m_sheet.demo));
-    }
-    writeRight(brick, m_width, 6, Face::Fine, kMutedInk, shown(m_sheet.labels.page).arg(page).arg(pages));
-    brick.height = 6 + m_lettering.leading(Face::Fine);
-    return brick;
-}
-
 void BrickMaker::addAmounts(std::vector<Brick>& bricks, const quoting::SheetChoice& choice) const {
     bricks.push_back(tableHead());
     for (std::size_t i = 0; i < choice.lines.size(); ++i) addLine(bricks, choice.lines[i], i == 0);
@@ -402,8 +296,8 @@ void BrickMaker::addAmounts(std::vector<Brick>& bricks, const quoting::SheetChoi
 
 std::vector<Brick> BrickMaker::all() const {
     std::vector<Brick> bricks;
-    bricks.push_back(letterhead());
-    bricks.push_back(addressee());
+    bricks.push_back(m_frame.letterhead());
+    bricks.push_back(m_frame.addressee());
     bool termsBeside = false;
     if (hasChoices()) {
         addChoices(bricks);

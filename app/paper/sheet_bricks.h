@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/paper/lettering.h"
-#include "app/paper/sheet_layout.h"
+#include "app/paper/page_frame.h"
 #include "core/quoting/sheet_content.h"
 
 #include <QString>
@@ -12,19 +11,8 @@
 
 namespace sp::paper {
 
-/// A part of the sheet that no page break goes through. Its pieces are placed from its own upper left corner.
-struct Brick {
-    double gap = 0; ///< free space above, dropped at the head of a page
-    double height = 0;
-    bool keepWithNext = false;
-    bool isAmount = false;            ///< stands in the column of amounts: a page that ends after it carries forward
-    bool needsBroughtForward = false; ///< an amount or the totals: read together with the amounts above
-    QString running;                  ///< of an amount: the sum down to here
-    PlacedPage parts;
-};
-
 /// Makes the bricks of a sheet for a column of text of the given width, in points.
-class BrickMaker {
+class BrickMaker : private BrickPen {
   public:
     BrickMaker(const quoting::SheetContent& sheet, const Lettering& lettering, double width);
 
@@ -34,10 +22,7 @@ class BrickMaker {
     // What pages begin and end with when a break falls among the amounts.
     Brick tableHead() const;
     Brick carried(const QString& label, const QString& amount) const;
-    /// The head of every page but the first.
-    Brick pageHead() const;
-    /// The foot of page `page` (from 1) of `pages`.
-    Brick pageFoot(int page, int pages) const;
+    const PageFrame& frame() const { return m_frame; }
 
   private:
     struct Columns {
@@ -51,17 +36,6 @@ class BrickMaker {
 
     Columns measure() const;
 
-    // Writing into a brick; each returns the width or the number of lines it took.
-    void write(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& text) const;
-    void writeRight(Brick& brick, double right, double y, Face face, const QColor& colour, const QString& text) const;
-    void figuresRight(Brick& brick, double right, double y, Face face, const QColor& colour, const QString& text) const;
-    /// Wrapped from `y` down; returns the y below.
-    double paragraph(Brick& brick, double x, double y, Face face, const QColor& colour, const QString& text,
-                     double width, int mostLines) const;
-    void rule(Brick& brick, double x, double y, double length) const;
-
-    Brick letterhead() const;
-    Brick addressee() const;
     void addLine(std::vector<Brick>& bricks, const quoting::SheetLine& line, bool isFirst) const;
     Brick lineBrick(const quoting::SheetLine& line) const;
     void drawStones(Brick& brick, const quoting::SheetLine& line, double y) const;
@@ -97,8 +71,7 @@ class BrickMaker {
     Brick choiceHead(const quoting::SheetChoice& choice) const;
 
     const quoting::SheetContent& m_sheet;
-    const Lettering& m_lettering;
-    double m_width;
+    PageFrame m_frame;
     Columns m_columns;
 };
 

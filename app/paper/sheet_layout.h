@@ -11,11 +11,14 @@
 #include <QSizeF>
 #include <QString>
 
+#include <functional>
 #include <vector>
+
+class QPainter;
 
 namespace sp::paper {
 
-// Where everything of a sheet stands, page by page, before anything is drawn. Points (1/72 in) from the upper left
+// Where everything of a paper stands, page by page, before anything is drawn. Points (1/72 in) from the upper left
 // corner of the page.
 
 struct PlacedText {
@@ -59,6 +62,12 @@ struct PlacedCorner {
     QColor colour;
 };
 
+/// What draws itself into its area; one unit of the painter is a point.
+struct PlacedPicture {
+    QRectF area;
+    std::function<void(QPainter&, const QRectF&)> paint;
+};
+
 struct PlacedPage {
     std::vector<PlacedTint> tints; ///< below everything else
     std::vector<PlacedRule> rules;
@@ -66,6 +75,7 @@ struct PlacedPage {
     std::vector<PlacedText> texts;
     std::vector<PlacedBox> boxes; ///< of plans: above tints and rules, below stones and texts
     std::vector<PlacedCorner> corners;
+    std::vector<PlacedPicture> pictures; ///< below the texts
 };
 
 /// The page: Letter is 612 × 792, A4 595 × 842 points.

@@ -46,6 +46,11 @@ void SheetPainter::paintPage(QPainter& painter, int index) const {
         const QPointF reach(stone.radius, stone.radius);
         desk::paintStone(painter, QRectF(stone.centre - reach, stone.centre + reach), stone.colour, kWhite);
     }
+    for (const auto& picture : page.pictures) {
+        painter.save();
+        picture.paint(painter, picture.area);
+        painter.restore();
+    }
     // One run for each text, figures too: a number drawn digit by digit is not a number any more to who copies it.
     for (const auto& text : page.texts) m_lettering.draw(painter, text.baseline, text.face, text.colour, text.text);
 }

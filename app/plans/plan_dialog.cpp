@@ -253,6 +253,7 @@ bool PlanDialog::focusNextPrevChild(bool next) {
 void PlanDialog::showPreview() {
     paper::PlanSheetInput input;
     input.title = m_question.title;
+    input.day = m_formatter.date(m_question.day);
     input.note = m_question.note;
     if (!m_spares->text().isEmpty())
         input.note += (input.note.isEmpty() ? QString() : QStringLiteral(" ")) + m_spares->text();

@@ -21,6 +21,7 @@ struct PlanQuestion {
     QString title; ///< "Lantern", "Quote 2026-0042": what the plan is for
     std::vector<catalogue::OrderLine> lines;
     bool asksPieces = false; ///< one line whose number of pieces is typed in the dialog
+    units::Date day{};       ///< on which it is asked; printed
     QString note{};          ///< what else must be known of it, in a sentence; also printed
 };
 

@@ -90,7 +90,7 @@ TEST_F(PapersInAnotherLanguage, aCuttingPlan) {
     layout::MixedEffort effort;
     effort.steps = 500'000;
     for (const auto& list : *lists) plans.push_back(*planning::planCut(list, effort));
-    ASSERT_TRUE(paper::writePdf(paper::planDocument({QStringLiteral("2026-0042"), &book.shop, {}, plans}),
+    ASSERT_TRUE(paper::writePdf(paper::planDocument({QStringLiteral("2026-0042"), {}, &book.shop, {}, plans}),
                                 catalogue::Paper::Letter, pdf()));
     read(QStringLiteral("Cutting plan"));
 }
@@ -113,9 +113,9 @@ TEST_F(PapersInAnotherLanguage, aShoppingList) {
         planner.ask({buying::suppliesOf(session, cuts, false), {supply::lineOf(design, session.materials(), 24)}, 0});
         ASSERT_TRUE(test::waitFor([&] { return answer != nullptr; }));
         if (!answer->plans.of(supply::Strategy::Mix).plan) continue;
-        ASSERT_TRUE(
-            paper::writePdf(buying::shoppingPages(*answer, QStringLiteral("24"), formatter, catalogue::Paper::Letter),
-                            catalogue::Paper::Letter, pdf(), db::IfThere::Replace));
+        ASSERT_TRUE(paper::writePdf(
+            buying::shoppingPages(*answer, {session.shop(), formatter, QStringLiteral("24"), session.today()}),
+            catalogue::Paper::Letter, pdf(), db::IfThere::Replace));
         read(QStringLiteral("Shopping list"));
         m_onlooker.look(QStringLiteral("Shopping list for other programs"),
                         QString::fromStdString(buying::shoppingCsv(*answer)));
@@ -141,9 +141,9 @@ TEST_F(PapersInAnotherLanguage, aStaircase) {
                  {supply::lineOf(session.designs().front(), session.materials(), 24)},
                  24});
     ASSERT_TRUE(test::waitFor([&] { return curve != nullptr; }));
-    ASSERT_TRUE(
-        paper::writePdf(buying::costCurvePage(curve, 24, QStringLiteral("24"), formatter, catalogue::Paper::Letter),
-                        catalogue::Paper::Letter, pdf()));
+    ASSERT_TRUE(paper::writePdf(
+        buying::costCurvePage(curve, 24, {session.shop(), formatter, QStringLiteral("24"), session.today()}),
+        catalogue::Paper::Letter, pdf()));
     read(QStringLiteral("Staircase"));
 }
 

@@ -11,6 +11,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace sp::paper {
 
 namespace {
@@ -39,7 +41,7 @@ struct Job {
         crest.first().height = units::Length::fromInch64ths(4 * 64);
         lines.push_back(crest);
     }
-    PlanSheetInput input() const { return {"Quote 2026-0042", &book.shop, {}, plansOf(lines, book)}; }
+    PlanSheetInput input() const { return {"quote 2026-0042", "1 Dec 2026", &book.shop, {}, plansOf(lines, book)}; }
 };
 
 /// What is said, line by line. Where pieces lie is checked in core, and which words there is room for inside a piece
@@ -91,9 +93,17 @@ TEST(PlanPages, stayInsideThePaperWithEverySheet) {
     }
     for (const auto paper : {catalogue::Paper::Letter, catalogue::Paper::A4}) {
         job.book.shop.paper = paper;
+        job.book.shop.isDemo = true;
         const auto input = job.input();
         const auto document = planDocument(input);
         EXPECT_GT(document.pages.size(), 1U);
+        for (std::size_t i = 0; i < document.pages.size(); ++i)
+            for (const auto& said : {QStringLiteral("Kiln Lane Sparkle"), QStringLiteral("Cutting plan"),
+                                     QStringLiteral("Demo: invented names and prices"),
+                                     QStringLiteral("Page %1 of %2").arg(i + 1).arg(document.pages.size())})
+                EXPECT_TRUE(std::ranges::any_of(document.pages[i].texts,
+                                                [&](const PlacedText& text) { return text.text == said; }))
+                    << said.toStdString() << " is not on page " << i + 1;
         const QRectF page({}, pageSize(paper));
         std::size_t boxes = 0;
         const Lettering lettering;
