@@ -1,22 +1,29 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/care_notes.h"
 
+#include "app/words/sheet_words.h"
+#include "app/words/shown.h"
+
 #include <QCoreApplication>
+#include <QStringList>
 
 namespace sp::paper {
 
 QString careNotes() {
-    return QCoreApplication::translate(
-        "CareNotes",
-        "Freshly pressed work is hot: let it cool before you touch it.\n"
-        "Wash garments inside out and cold, dry them without heat, keep the iron off the stones.\n"
-        "Not for children under three: stones are small parts that can be swallowed.\n"
-        "Stones may hold lead: for anything a child will wear ask for the maker's certificate and check the local "
-        "rules.\n"
-        "On a vehicle keep the glass clear where you drive: rules differ by place, and where it goes is yours to "
-        "decide.\n"
-        "Tax is charged as the shop has confirmed it with its authority or accountant.\n"
-        "Local rules, the makers' data and licensed practice come before these notes.");
+    const QStringList notes{
+        QCoreApplication::translate(
+            "CareNotes",
+            "Freshly pressed work is hot: let it cool before you touch it.\n"
+            "Wash garments inside out and cold, dry them without heat, keep the iron off the stones.\n"
+            "Not for children under three: stones are small parts that can be swallowed.\n"
+            "Stones may hold lead: for anything a child will wear ask for the maker's certificate and check the local "
+            "rules.\n"
+            "On a vehicle keep the glass clear where you drive: rules differ by place, and where it goes is yours to "
+            "decide."),
+        words::shown(words::SheetWords().taxCaution()),
+        QCoreApplication::translate("CareNotes",
+                                    "Local rules, the makers' data and licensed practice come before these notes.")};
+    return notes.join(QLatin1Char('\n'));
 }
 
 QString slipCaution() {

@@ -175,6 +175,10 @@ std::string SheetWords::taxIncluded(const std::string& tax, const std::string& p
     return tr("%1 %2 is in the price: %3").arg(shown(tax), shown(percent), shown(amount)).toStdString();
 }
 
+std::string SheetWords::taxCaution() const {
+    return tr("Tax is charged as the shop has confirmed it with its authority or accountant.").toStdString();
+}
+
 std::string SheetWords::linesLost() const {
     return tr("The lines of this quote can no longer be shown as they were given; its total stands.").toStdString();
 }

@@ -69,6 +69,7 @@ class SheetWords : public quoting::SheetWords {
     std::string taxIncluded(const std::string& tax, const std::string& percent,
                             const std::string& amount) const override;
 
+    std::string taxCaution() const override;
     std::string linesLost() const override;
     std::string ladderNote(quoting::Surcharges surcharges, bool setUp, bool tax) const override;
 

@@ -37,6 +37,13 @@ std::vector<std::string> linesOf(std::string_view text) {
     return lines;
 }
 
+bool isCharged(const SheetTax& tax) { return !tax.amount.value.isZero(); }
+
+bool chargesTax(const SheetChoice& choice) {
+    return (choice.tax && isCharged(*choice.tax)) || std::ranges::any_of(choice.moreTaxes, isCharged) ||
+           !choice.taxIncluded.empty();
+}
+
 class Writer {
   public:
     explicit Writer(const SheetInput& input)
@@ -236,7 +243,7 @@ void Writer::writeLadders(SheetChoice& sheet) const {
             surcharges = std::max(surcharges, Surcharges::OfSizes);
     }
     if (sheet.ladders.empty()) return;
-    sheet.ladderNote = m_words.ladderNote(surcharges, hasSetUp, sheet.tax.has_value());
+    sheet.ladderNote = m_words.ladderNote(surcharges, hasSetUp, sheet.tax && isCharged(*sheet.tax));
 }
 
 void Writer::writeChoice(SheetChoice& sheet) {
@@ -279,6 +286,8 @@ SheetContent Writer::write() {
     writeHead(sheet);
     writeChoice(sheet);
     writeOthers(sheet);
+    if (!std::ranges::any_of(choicesOf(sheet), [](const SheetChoice* choice) { return chargesTax(*choice); }))
+        std::erase(sheet.care, m_words.taxCaution());
     return sheet;
 }
 

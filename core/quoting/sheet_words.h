@@ -69,6 +69,8 @@ class SheetWords {
     virtual std::string taxIncluded(const std::string& tax, const std::string& percent,
                                     const std::string& amount) const = 0;
 
+    /// What the care notes that come with the program say about tax: a line that is left out where none is charged.
+    virtual std::string taxCaution() const = 0;
     /// In the place of lines that can no longer be shown as they were given.
     virtual std::string linesLost() const = 0;
     /// What the prices of other quantities leave out, besides rush and discount.

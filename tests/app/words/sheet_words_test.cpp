@@ -22,7 +22,7 @@ TEST(SheetWords, sayWhatTheCounterPictureSays) {
     EXPECT_EQ(sheet.adjustments.at(0).label, "Rush, wanted by Fri 11 Dec 2026 (10 %)");
     EXPECT_EQ(quoting::taxLabel(sheet, sheet), "Sales tax, exempt (certificate 14-2201, Ohio)");
     EXPECT_EQ(quoting::taxNote(sheet, sheet), "Issued 3 Jan 2026, good until 31 Dec 2027");
-    EXPECT_EQ(sheet.ladderNote, "Each, before size surcharges, rush, discount and tax");
+    EXPECT_EQ(sheet.ladderNote, "Each, before size surcharges, rush, discount");
 }
 
 TEST(SheetWords, sayHowTaxIsCharged) {

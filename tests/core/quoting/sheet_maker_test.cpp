@@ -125,6 +125,26 @@ TEST(SheetContent, namesNeitherTaxNorNoteWhereThereIsNone) {
     EXPECT_FALSE(sheet.showsTogether);
 }
 
+/// The care notes that come with the program say it; the shop's own words about tax stay.
+TEST(SheetContent, cautionsOfTaxOnlyWhereTaxIsCharged) {
+    auto sale = test::shortSale();
+    sale.book.shop.letterhead.care = "Cool first.\ntaxCaution\nOur tax is simple.";
+    const auto care = [&] { return sale.sheet(test::PlainWords()).care; };
+    const std::vector<std::string> with{"Cool first.", "taxCaution", "Our tax is simple."};
+    const std::vector<std::string> without{"Cool first.", "Our tax is simple."};
+    EXPECT_EQ(care(), with);
+    auto& tax = sale.book.shop.rules.tax;
+    tax.inclusive = true;
+    EXPECT_EQ(care(), with);
+    tax.rate = {};
+    EXPECT_EQ(care(), without);
+    auto exempt = test::studioSale();
+    exempt.book.shop.letterhead.care = sale.book.shop.letterhead.care;
+    const auto sheet = exempt.sheet(test::PlainWords());
+    EXPECT_EQ(sheet.care, without);
+    EXPECT_THAT(sheet.ladderNote, testing::EndsWith(", false)"));
+}
+
 TEST(SheetContent, isADraftUntilItHasANumber) {
     EXPECT_EQ(test::shortSale().sheet(test::PlainWords(), "").title, "draft");
 }
