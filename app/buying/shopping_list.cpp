@@ -15,6 +15,7 @@
 namespace sp::buying {
 
 using paper::Brick;
+using paper::Document;
 using paper::Face;
 using supply::Strategy;
 using units::Money;
@@ -135,7 +136,7 @@ std::string shoppingCsv(const Answer& answer) {
     return text;
 }
 
-paper::Document shoppingPages(const Answer& answer, const BuyingPaper& about) {
+Document shoppingPages(const Answer& answer, const BuyingPaper& about) {
     const paper::Lettering lettering;
     const auto title = Buying::tr("Shopping list");
     const auto frame = frameOf(about, title, lettering);
@@ -144,8 +145,7 @@ paper::Document shoppingPages(const Answer& answer, const BuyingPaper& about) {
     return {title.toStdString(), paper::layOnPages(bricks, frame, about.shop.paper)};
 }
 
-paper::Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon,
-                              const BuyingPaper& about) {
+Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon, const BuyingPaper& about) {
     const paper::Lettering lettering;
     const auto title = Buying::tr("Cost of one piece by quantity");
     const auto frame = frameOf(about, title, lettering);
