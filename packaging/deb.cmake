@@ -15,9 +15,9 @@ set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION misc)
 set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 # The libraries that the program links, with the versions it needs of them. SQLite's is higher than the symbols say, for the
-# STRICT tables of a job book; and text needs a font.
+# STRICT tables of a job book; and scripts that our own lettering does not have need a font.
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "libsqlite3-0 (>= 3.37), fonts-dejavu-core")
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "coinor-cbc, fonts-inter, qt6-gtk-platformtheme, qt6-translations-l10n, qt6-wayland")
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "coinor-cbc, qt6-gtk-platformtheme, qt6-translations-l10n, qt6-wayland")
 
 include(CPack)

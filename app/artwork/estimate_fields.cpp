@@ -4,6 +4,7 @@
 #include "app/artwork/colour_rows.h"
 #include "app/artwork/made_design.h"
 #include "app/artwork/page_parts.h"
+#include "app/desk/fonts.h"
 
 #include <QButtonGroup>
 #include <QFontDatabase>
@@ -30,11 +31,12 @@ units::Length usualHeight(const desk::Formatter& formatter) {
                                                              : units::Length::fromMicrometres(50'000);
 }
 
-/// Families whose letters leave outlines.
+/// Installed families whose letters leave outlines.
 std::vector<desk::Choice> fontChoices() {
     std::vector<desk::Choice> choices;
     for (const auto& family : QFontDatabase::families())
-        if (!QFontDatabase::isPrivateFamily(family) && QFontDatabase::isSmoothlyScalable(family))
+        if (family != desk::ownFamily() && !QFontDatabase::isPrivateFamily(family) &&
+            QFontDatabase::isSmoothlyScalable(family))
             choices.push_back({family, family, {}, {}});
     return choices;
 }
@@ -79,7 +81,8 @@ EstimateFields::EstimateFields(EstimatePresenter& presenter, const desk::Formatt
     buildStones(column);
     buildStyle(column);
     m_font->setChoices(fontChoices());
-    m_font->setCurrent(QFontInfo(font()).family());
+    for (const auto& family : QStringList(QFontInfo(font()).family()) + desk::textFamilies())
+        if (!m_font->current().isValid()) m_font->setCurrent(family);
     if (!m_font->current().isValid() && !m_font->choices().empty()) m_font->setCurrent(m_font->choices().front().id);
     m_height->setValue(usualHeight(m_formatter));
     loadChoices();

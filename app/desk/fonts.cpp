@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QDir>
 #include <QEvent>
 #include <QFontDatabase>
 #include <QScreen>
@@ -17,15 +18,36 @@ namespace {
 
 constexpr std::array<int, 8> kZooms = {80, 90, 100, 110, 125, 150, 175, 200};
 
+const QString kInter = QStringLiteral("Inter");
+
 const QString& family() {
     static const QString chosen = [] {
-        const QString inter = QStringLiteral("Inter");
-        return QFontDatabase::hasFamily(inter) ? inter : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+        if (!ownFamily().isEmpty()) return ownFamily();
+        return QFontDatabase::hasFamily(kInter) ? kInter
+                                                : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
     }();
     return chosen;
 }
 
 } // namespace
+
+const QString& ownFamily() {
+    static const QString loaded = [] {
+        QString found;
+        const QDir folder(QStringLiteral(":/fonts"));
+        for (const auto& file : folder.entryList())
+            if (const int id = QFontDatabase::addApplicationFont(folder.filePath(file)); id >= 0)
+                found = QFontDatabase::applicationFontFamilies(id).value(0);
+        return found;
+    }();
+    return loaded;
+}
+
+QStringList textFamilies() {
+    QStringList families{kInter, QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")};
+    if (!ownFamily().isEmpty()) families.prepend(ownFamily());
+    return families;
+}
 
 int zoom() {
     const QVariant set = QCoreApplication::instance() ? QCoreApplication::instance()->property("textZoom") : QVariant();

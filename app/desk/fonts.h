@@ -3,6 +3,7 @@
 
 #include <QFont>
 #include <QSize>
+#include <QStringList>
 
 class QWidget;
 
@@ -20,7 +21,13 @@ int zoom();
 int zoomLarger(int percent);
 int zoomSmaller(int percent);
 
-/// The font of a size at the zoom in force. Inter where it is installed, else the system's.
+/// The family that comes with the program: Inter cut down to what we write, with digits of one width. Empty where it
+/// could not be made when the program was built (resources/fonts). Needs a QGuiApplication.
+const QString& ownFamily();
+/// The families for lettering that must not depend on the desktop, best first: our own, Inter, Noto Sans, DejaVu Sans.
+QStringList textFamilies();
+
+/// The font of a size at the zoom in force: our own family, else Inter, else the system's.
 QFont textFont(TextSize size, Weight weight = Weight::Plain);
 
 /// Pixels that grow with the text: `px` at 100 %.

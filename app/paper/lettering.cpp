@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/lettering.h"
 
+#include "app/desk/fonts.h"
+
 #include <QPainter>
 #include <QPointF>
 #include <QTextLayout>
@@ -43,7 +45,7 @@ bool isPlain(const QString& text) {
 
 QFont fontOf(const FaceShape& shape, QFont::StyleStrategy strategy) {
     QFont font;
-    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")});
+    font.setFamilies(desk::textFamilies());
     font.setPixelSize(static_cast<int>(shape.points * kTenths));
     font.setWeight(shape.weight);
     font.setHintingPreference(QFont::PreferNoHinting);

@@ -21,8 +21,8 @@ enum class Face { Shop, Title, Total, Strong, Body, Small, SmallStrong, Fine };
 inline constexpr int kFaces = 8;
 
 /// Lettering measured in points (1/72 in) and free of any device: the same lines break at the same words on screen,
-/// printer and PDF. The first of Inter, Noto Sans and DejaVu Sans that is installed; other scripts come from whatever
-/// fonts the system has. Needs a QGuiApplication.
+/// printer and PDF. The first of desk::textFamilies() that is there; other scripts come from whatever fonts the system
+/// has. Needs a QGuiApplication.
 class Lettering {
   public:
     Lettering();
