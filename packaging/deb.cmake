@@ -18,6 +18,6 @@ set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 # STRICT tables of a job book; and scripts that our own lettering does not have need a font.
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "libsqlite3-0 (>= 3.37), fonts-dejavu-core")
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "coinor-cbc, qt6-gtk-platformtheme, qt6-translations-l10n, qt6-wayland")
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "coinor-cbc, desktop-file-utils, qt6-gtk-platformtheme, qt6-translations-l10n, qt6-wayland")
 
 include(CPack)
