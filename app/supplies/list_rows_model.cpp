@@ -75,7 +75,7 @@ QString ListRowsModel::changeText(const supply::PriceListChange& change, int col
     case Line: return m_formatter.count(units::Count::of(static_cast<std::int64_t>(change.line)));
     case Said: return QString::fromStdString(change.said);
     case Material:
-        return change.made ? tr("%1 (made)").arg(QString::fromStdString(change.material))
+        return change.made ? tr("new: %1").arg(QString::fromStdString(change.material))
                            : QString::fromStdString(change.material);
     case Pack: return QString::fromStdString(pack.name);
     case Holds: {

@@ -36,9 +36,11 @@ PriceListDialog::PriceListDialog(session::BookSession& session, const desk::Form
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     build(column);
-    m_longEnough.setSingleShot(true);
-    m_longEnough.setInterval(kLongEnough);
-    connect(&m_longEnough, &QTimer::timeout, this, &PriceListDialog::showProgress);
+    m_longEnough = new QTimer(this);
+    m_longEnough->setObjectName(QStringLiteral("longEnough"));
+    m_longEnough->setSingleShot(true);
+    m_longEnough->setInterval(kLongEnough);
+    connect(m_longEnough, &QTimer::timeout, this, &PriceListDialog::showProgress);
     connect(&m_presenter, &PriceListPresenter::changed, this, &PriceListDialog::refresh);
     connect(&m_presenter, &PriceListPresenter::progressed, this, [this] {
         m_progress->setRange(0, static_cast<int>(m_presenter.rowCount()));
@@ -188,9 +190,9 @@ void PriceListDialog::refresh() {
                     : m_presenter.isGuessedEncoding() ? tr("%1 (letters taken for Windows-1252)").arg(name)
                                                       : name);
     if (m_presenter.isBusy()) {
-        if (!m_longEnough.isActive() && !m_progressRow->isVisible()) m_longEnough.start();
+        if (!m_longEnough->isActive() && !m_progressRow->isVisible()) m_longEnough->start();
     } else {
-        m_longEnough.stop();
+        m_longEnough->stop();
         m_progressRow->hide();
     }
     m_columns->fill();

@@ -57,7 +57,7 @@ class PriceListDialog : public QDialog {
     desk::TextLabel* m_sum = nullptr;
     QWidget* m_progressRow = nullptr;
     QProgressBar* m_progress = nullptr;
-    QTimer m_longEnough; ///< what takes less is not told of
+    QTimer* m_longEnough = nullptr; ///< what takes less is not told of
     QPushButton* m_take = nullptr;
     std::size_t m_line = 0; ///< the first line of the row that is looked at; 0: none
 };

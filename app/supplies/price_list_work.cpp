@@ -70,6 +70,14 @@ base::Result<ListedFile> listedFile(std::string_view bytes, std::string_view fil
 
 base::Done takeOver(db::Book& book, const catalogue::Supplier& supplier, const catalogue::PriceListColumns& columns,
                     const supply::PriceListReading& reading) {
+    const auto saves = reading.made.size() + reading.changes.size() + reading.confirmed.size();
+    if (saves > kMostTakenOver)
+        return words::fail(
+            base::Code::TooLarge, {},
+            QT_TRANSLATE_NOOP("App", "The list has %1 stones and packs for the book, and %2 can be taken over at once; "
+                                     "leave out rows that the shop does not buy."),
+            units::formatCount(units::Count::of(static_cast<std::int64_t>(saves))),
+            units::formatCount(units::Count::of(static_cast<std::int64_t>(kMostTakenOver))));
     const auto what = words::say(QT_TRANSLATE_NOOP("App", "price list of %1"), supplier.name);
     return book.batch(what, [&]() -> base::Done {
         if (auto saved = book.save(columns); !saved) return saved;

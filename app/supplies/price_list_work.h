@@ -35,8 +35,11 @@ struct ListedFile {
 base::Result<ListedFile> listedFile(std::string_view bytes, std::string_view fileName,
                                     const catalogue::PriceListColumns& remembered, const ListedBook& book);
 
-/// Remembers the columns and saves all that the list changes, as one action called after the supplier. Errors: those
-/// of db::Book::save.
+/// So many stones and packs are saved at once, and undone at once, without a wait that is felt.
+inline constexpr std::size_t kMostTakenOver = 3'000;
+
+/// Remembers the columns and saves all that the list changes, as one action called after the supplier. Errors: TooLarge
+/// beyond kMostTakenOver; those of db::Book::save.
 base::Done takeOver(db::Book& book, const catalogue::Supplier& supplier, const catalogue::PriceListColumns& columns,
                     const supply::PriceListReading& reading);
 

@@ -82,11 +82,14 @@ class Listing {
         PriceListFinder finder(m_rows, m_columns.supplier, m_context);
         m_finder = &finder;
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
-            if (i % kRowsATime == 0 && m_context.goesOn && !m_context.goesOn(i)) return std::move(m_reading);
+            if (!goesOn(i, i)) return std::move(m_reading);
             placeRow(m_rows[i]);
         }
         for (const auto& row : m_packRows) learnNames(row);
-        for (const auto& row : m_packRows) take(row);
+        for (std::size_t i = 0; i < m_packRows.size(); ++i) {
+            if (!goesOn(i, m_rows.size() + i)) return std::move(m_reading);
+            take(m_packRows[i]);
+        }
         for (auto& told : m_told) close(told);
         std::stable_sort(m_reading.troubles.begin(), m_reading.troubles.end(),
                          [](const auto& a, const auto& b) { return a.line < b.line; });
@@ -95,6 +98,11 @@ class Listing {
     }
 
   private:
+    /// Every row is gone through twice.
+    bool goesOn(std::size_t row, std::size_t done) const {
+        return row % kRowsATime != 0 || !m_context.goesOn || m_context.goesOn(done / 2);
+    }
+
     base::Done findColumns() {
         const auto headings = headingsOf(m_table);
         for (const auto& column : m_columns.columns) {

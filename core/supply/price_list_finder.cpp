@@ -11,6 +11,7 @@ using catalogue::MaterialKind;
 
 namespace {
 
+constexpr std::size_t kMaxItemLength = 200;   ///< bytes, as the book takes
 constexpr std::size_t kMaxColourLength = 180; ///< bytes: with the size it is a name
 
 std::string keyOf(std::string_view colour, std::string_view size) {
@@ -54,7 +55,11 @@ PriceListFinder::PriceListFinder(const std::vector<SaidRow>& rows, const base::I
 }
 
 std::string PriceListFinder::itemOf(const SaidRow& row) const {
-    return m_vague.contains(lowerTrimmed(row.item)) ? std::string() : row.item;
+    if (!row.item.empty()) return m_vague.contains(lowerTrimmed(row.item)) ? std::string() : row.item;
+    // Without a number what the list says is remembered of what a person has said once.
+    auto said = row.inOne();
+    const bool isRemembered = m_context.matched.contains(row.line) || m_items.contains(lowerTrimmed(said));
+    return isRemembered && said.size() <= kMaxItemLength ? said : std::string();
 }
 
 const Material* PriceListFinder::named(const std::string& name) const {
@@ -110,7 +115,7 @@ PriceListFinder::Found PriceListFinder::missed(const std::string& colour, std::s
         stone.kind = MaterialKind::Stone;
         stone.stone.colour = colour;
         stone.stone.size = size;
-        if (m_context.drawnAs) stone.stone.rgb = m_context.drawnAs(colour);
+        if (m_context.makesMissing && m_context.drawnAs) stone.stone.rgb = m_context.drawnAs(colour);
         known->second = &stone;
     }
     if (m_context.makesMissing) return known->second;

@@ -2,6 +2,8 @@
 #include "app/supplies/price_list_dialog.h"
 #include "tests/app/supplies/supplies_fixture.h"
 
+#include <QTimer>
+
 using namespace sp;
 
 namespace {
@@ -118,7 +120,7 @@ TEST_F(PriceListDialogTest, takesAUsualListAndMakesTheStonesThatAreMissing) {
     const auto packs = m_session->packs();
     tick("listMake");
     EXPECT_EQ(said("listSum"), "Packs that change: 4; as they were: 1. Rows that cannot be taken: 0.");
-    EXPECT_EQ(cell(1, 2), "Light sapphire AB SS10 (made)");
+    EXPECT_EQ(cell(1, 2), "new: Light sapphire AB SS10");
     click("takeList");
     EXPECT_EQ(jetPrice(), units::Money::fromMicros(7'200'000));
     const auto stone = material("Light sapphire AB SS10");
@@ -159,6 +161,52 @@ TEST_F(PriceListDialogTest, remembersTheColumnsOfTheSupplier) {
     open("delta,gamma,beta,alpha\n7.50,1,1440,Jet SS10\n");
     EXPECT_EQ(meanings(), "Pack’s price, not used, How many, What is sold");
     EXPECT_EQ(said("listSum"), "Packs that change: 1; as they were: 0. Rows that cannot be taken: 0.");
+}
+
+TEST_F(PriceListDialogTest, canBeStoppedWhileItReadsALongList) {
+    std::string list = "Item No;Description;Size;Colour;Pack;Price\n";
+    for (int i = 0; i < 100'000; ++i)
+        list += std::to_string(i) + ";Hot-fix;SS10;Tint " + std::to_string(i) + ";gross;7\n";
+    const auto file = m_folder / "long.csv";
+    test::writeBytes(file, list);
+    open(m_list);
+    m_dialog->findChild<QTimer*>(QStringLiteral("longEnough"))->setInterval(0);
+    m_dialog->load(QString::fromStdString(file.string()));
+    EXPECT_TRUE(m_dialog->isBusy()) << "the window does not wait for it";
+    const auto* stop = m_page->findChild<QPushButton*>(QStringLiteral("stopList"));
+    EXPECT_FALSE(stop->isVisible());
+    ASSERT_TRUE(test::waitFor([&] { return stop->isVisible(); }));
+    click("stopList");
+    EXPECT_FALSE(m_dialog->isBusy());
+    EXPECT_FALSE(stop->isVisible());
+    EXPECT_EQ(said("listSum"), "Reading “long.csv” was stopped; choose it again, or another file.");
+    EXPECT_FALSE(m_page->findChild<QPushButton*>(QStringLiteral("takeList"))->isEnabled());
+}
+
+TEST_F(PriceListDialogTest, saysThatALongListIsTooMuchAtOnce) {
+    std::string list = "Item No;Description;Size;Colour;Pack;Price\n";
+    for (int i = 0; i < 1'501; ++i)
+        list += std::to_string(i) + ";Hot-fix;SS10;Tint " + std::to_string(i) + ";gross;7\n";
+    open(list);
+    EXPECT_EQ(said("listSum"), "Packs that change: 0; as they were: 0. Rows that cannot be taken: 1,501.");
+    tick("listMake");
+    const auto materials = m_session->materials();
+    click("takeList");
+    EXPECT_EQ(said("listSum"), "The list has 3,002 stones and packs for the book, and 3,000 can be taken over at once; "
+                               "leave out rows that the shop does not buy.");
+    EXPECT_EQ(m_session->materials(), materials);
+    EXPECT_TRUE(m_dialog->isVisible());
+}
+
+// As spreadsheets save "Unicode text" and as older ones save CSV.
+TEST_F(PriceListDialogTest, readsForeignEncodings) {
+    std::string wide = "\xFF\xFE";
+    for (const char c : std::string("Name\tPrice\nJet SS10\t7.20\n")) wide += {c, '\0'};
+    open(wide);
+    EXPECT_EQ(meanings(), "What is sold, Pack’s price");
+    open("Name;Gr\xF6\xDF"
+         "e;Farbe;Inhalt;Price\nKristall;SS10;Caf\xE9;1440;\x80 7,20\n");
+    EXPECT_EQ(column(1)->accessibleName().toStdString(), "What column “Größe” says");
 }
 
 TEST_F(PriceListDialogTest, saysWhyAFileCannotBeRead) {

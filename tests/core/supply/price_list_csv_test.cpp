@@ -275,6 +275,19 @@ TEST_F(UsualList, goesByWhatAPersonSaid) {
     EXPECT_EQ(becomes("9;Hot-fix;SS10;Jet;1 gross;0.95"), "Jet SS10: bag of 1 gross, 144");
 }
 
+TEST_F(UsualList, remembersWhatAPersonSaidOfARowWithoutANumber) {
+    const std::string row = ";Night black;small;;1 gross;0.95";
+    EXPECT_EQ(becomes(row), "NoSuchMaterial");
+    matched[2] = idOf(1);
+    const auto reading = readRows(row);
+    ASSERT_EQ(reading.changes.size(), 1U);
+    EXPECT_EQ(reading.changes[0].pack.item, "small · Night black");
+    packs[1] = reading.changes[0].pack;
+    matched.clear();
+    EXPECT_EQ(becomes(";NIGHT black;small;;1 gross;0.99"), "Jet SS10: bag of 1 gross, 144");
+    EXPECT_EQ(becomes(";Night black;large;;1 gross;0.99"), "NoSuchMaterial");
+}
+
 TEST_F(UsualList, makesStonesThatAreMissingOnce) {
     const std::string rows = "1;Hot-fix;SS16;Jet;1 gross;1.95\n2;Hot-fix;ss 16;JET;10 gross;16.95\n"
                              "3;Hot-fix;SS6;Topaz;1 gross;on request\n4;Tool;;;each;9.00\n";
