@@ -5,7 +5,6 @@
 #include "app/desk/fonts.h"
 #include "app/desk/palette.h"
 #include "app/desk/stone_painter.h"
-#include "app/format/likeness.h"
 #include "app/words/names.h"
 
 #include <QColorDialog>
@@ -31,12 +30,6 @@ QIcon stoneIcon(std::uint32_t rgb, int side) {
 }
 
 } // namespace
-
-std::optional<std::uint32_t> colourCalled(const QString& words) {
-    for (const auto& drawn : catalogue::stoneColours())
-        if (desk::folded(words::nameOf(drawn.colour)) == desk::folded(words)) return drawn.rgb;
-    return std::nullopt;
-}
 
 ColourButton::ColourButton(QWidget* parent)
     : QPushButton(parent) {

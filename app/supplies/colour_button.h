@@ -6,12 +6,8 @@
 #include <QPushButton>
 
 #include <cstdint>
-#include <optional>
 
 namespace sp::supplies {
-
-/// The colour whose name a person wrote, as the list has it; none for any other words.
-std::optional<std::uint32_t> colourCalled(const QString& words);
 
 /// Shows the colour that a stone is drawn in, by its stone and the nearest name. A press opens a picture of colours to
 /// choose from, and from there the system's own chooser.

@@ -5,6 +5,7 @@
 #include "app/desk/field_binding.h"
 #include "app/desk/stone_painter.h"
 #include "app/supplies/colour_button.h"
+#include "app/supplies/colour_words.h"
 #include "app/supplies/pack_rows.h"
 #include "app/supplies/size_rows.h"
 #include "app/words/words.h"

@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/price_list_work.h"
 
-#include "app/words/names.h"
+#include "app/supplies/colour_words.h"
 #include "app/words/words.h"
-#include "core/catalogue/stone_colour.h"
 #include "core/supply/price_list_guess.h"
 
 #include <QCoreApplication>
-
-#include <algorithm>
 
 namespace sp::supplies {
 
@@ -18,25 +15,6 @@ namespace {
 struct PriceListWords {
     Q_DECLARE_TR_FUNCTIONS(PriceList)
 };
-
-/// The picture's colour by the name of a stone's: the same name, else the longest that stands in it as words; grey
-/// where none does.
-std::uint32_t drawnAs(std::string_view colour) {
-    const auto spaced = [](const QString& words) {
-        return QStringLiteral(" %1 ").arg(words.simplified().toCaseFolded());
-    };
-    const auto wanted = spaced(QString::fromUtf8(colour.data(), static_cast<qsizetype>(colour.size())));
-    std::uint32_t rgb = 0;
-    qsizetype longest = 0;
-    for (const auto& drawn : catalogue::stoneColours()) {
-        const auto name = spaced(words::nameOf(drawn.colour));
-        if (drawn.colour == catalogue::StoneColour::Silver && longest == 0) rgb = drawn.rgb;
-        if (name.size() <= longest || !wanted.contains(name)) continue;
-        longest = name.size();
-        rgb = drawn.rgb;
-    }
-    return rgb;
-}
 
 } // namespace
 
@@ -51,7 +29,10 @@ supply::PriceListContext ListedBook::context() const {
                         .arg(QString::fromStdString(units::formatCount(contents)))
                         .toStdString();
                 },
-            .drawnAs = &drawnAs};
+            .drawnAs =
+                [](std::string_view colour) {
+                    return drawnAs(QString::fromUtf8(colour.data(), static_cast<qsizetype>(colour.size())));
+                }};
 }
 
 base::Result<ListedFile> listedFile(std::string_view bytes, std::string_view fileName,

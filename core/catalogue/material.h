@@ -135,7 +135,7 @@ struct Pack {
     std::vector<PriceBreak> prices;      ///< by `from`, ascending, the first from 1
     bool usual = false;                  ///< the pack whose price is the replacement price
     std::optional<units::Date> pricedOn; ///< when the price was last seen
-    std::string item = {};               ///< its number in the supplier's lists; empty: not known
+    std::string item = {};               ///< its number in the supplier's lists, else what they say of it; may be empty
 
     friend bool operator==(const Pack&, const Pack&) = default;
 };

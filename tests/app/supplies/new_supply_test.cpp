@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What is new in Supplies is named at once, and a pack takes its supplier by name.
 #include "app/supplies/colour_button.h"
+#include "app/supplies/colour_words.h"
 #include "app/supplies/supplies_page.h"
 #include "core/supply/pack_price.h"
 #include "tests/app/supplies/supplies_fixture.h"
@@ -117,6 +118,14 @@ TEST_F(NewSupply, aStonesPictureIsChosenByNameOrFromAPictureOfColours) {
     EXPECT_EQ(button->text(), "Jet");
     type("stoneColour", "Crystal");
     EXPECT_EQ(drawn(), supplies::colourCalled(QStringLiteral("Jet"))) << "what was chosen stays";
+}
+
+// The nearest of the list's own words; anything else is grey.
+TEST(ColourCalled, findsTheWordsInASuppliersName) {
+    using supplies::drawnAs;
+    EXPECT_EQ(drawnAs(QStringLiteral("light SAPPHIRE  AB")), supplies::colourCalled(QStringLiteral("Light sapphire")));
+    EXPECT_EQ(drawnAs(QStringLiteral("Jet")), supplies::colourCalled(QStringLiteral("Jet")));
+    EXPECT_EQ(drawnAs(QStringLiteral("Jetty")), supplies::colourCalled(QStringLiteral("Silver")));
 }
 
 TEST(ColourCalled, knowsTheWordsInAnyCase) {
