@@ -15,7 +15,6 @@
 #include "app/words/words.h"
 
 #include <QDir>
-#include <QStandardPaths>
 
 namespace sp::buying {
 
@@ -223,9 +222,9 @@ void BuyingPage::tellSaved(const base::Done& done, const QString& path) {
 }
 
 void BuyingPage::showPages(paper::Document pages, const QString& name) {
-    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const QDir folder(session::folderOf(session::kPapersIn));
     auto* preview = new paper::PreviewDialog(std::move(pages), m_presenter.session().shop().paper,
-                                             documents.filePath(name + QStringLiteral(".pdf")), window());
+                                             folder.filePath(name + QStringLiteral(".pdf")), window());
     preview->setObjectName(QStringLiteral("buyingPreview"));
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();

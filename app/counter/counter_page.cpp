@@ -7,11 +7,11 @@
 #include "app/desk/card.h"
 #include "app/desk/folding_columns.h"
 #include "app/paper/preview_dialog.h"
+#include "app/session/settings.h"
 
 #include <QApplication>
 #include <QDir>
 #include <QHideEvent>
-#include <QStandardPaths>
 #include <QVBoxLayout>
 
 namespace sp::counter {
@@ -128,9 +128,9 @@ void CounterPage::showSheet() {
     auto sheet = m_presenter.isIssued() ? slipOf(m_presenter, words) : m_presenter.draftSheet(words);
     const auto number = QString::fromStdString(m_presenter.quote().number);
     const auto name = number.isEmpty() ? tr("Draft") : tr("Quote %1").arg(number);
-    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const QDir folder(session::folderOf(session::kPapersIn));
     auto* preview = new paper::PreviewDialog(std::move(sheet), m_presenter.prices().shop.paper,
-                                             documents.filePath(name + QStringLiteral(".pdf")), window());
+                                             folder.filePath(name + QStringLiteral(".pdf")), window());
     preview->setObjectName(QStringLiteral("preview"));
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();

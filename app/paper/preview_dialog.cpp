@@ -2,6 +2,7 @@
 #include "app/paper/preview_dialog.h"
 
 #include "app/desk/fonts.h"
+#include "app/session/settings.h"
 #include "app/words/words.h"
 
 #include <QDialogButtonBox>
@@ -139,6 +140,7 @@ void PreviewDialog::askPath() {
 
 void PreviewDialog::savePdf(const QString& path) {
     const auto done = writePdf(m_drawn, m_paper, path, db::IfThere::Replace);
+    if (done) session::noteFolderOf(session::kPapersIn, path);
     say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : words::sentence(done.error()));
 }
 

@@ -10,6 +10,7 @@
 #include "app/paper/preview_dialog.h"
 #include "app/plans/measure_table.h"
 #include "app/plans/plan_picture.h"
+#include "app/session/settings.h"
 #include "app/words/names.h"
 #include "app/words/spare_words.h"
 #include "app/words/words.h"
@@ -17,7 +18,6 @@
 #include <QDir>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QStandardPaths>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -264,9 +264,9 @@ void PlanDialog::showPreview() {
     if (input.plans.empty() || m_planner.isBusy()) return;
     auto document = paper::planDocument(input);
     const auto name = tr("Cutting plan %1").arg(m_question.title).replace(QLatin1Char('/'), QLatin1Char('-'));
-    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const QDir folder(session::folderOf(session::kPapersIn));
     auto* preview = new paper::PreviewDialog(std::move(document), m_prices.shop.paper,
-                                             documents.filePath(name + QStringLiteral(".pdf")), this);
+                                             folder.filePath(name + QStringLiteral(".pdf")), this);
     preview->setObjectName(QStringLiteral("planPreview"));
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();

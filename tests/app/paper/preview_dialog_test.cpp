@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/preview_dialog.h"
 
+#include "app/session/settings.h"
 #include "pdf_reader.h"
 #include "printed_sale.h"
 
 #include <QFile>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QLabel>
 #include <QPrintPreviewWidget>
 #include <QPushButton>
@@ -61,6 +63,7 @@ TEST(PreviewDialog, savesThePdfAndSaysSo) {
     dialog.savePdf(path);
     EXPECT_EQ(child<QLabel>(dialog, "previewMessage")->text(), QStringLiteral("Saved as %1.").arg(path));
     EXPECT_TRUE(test::wordsOf(path).contains(QStringLiteral("407.33")));
+    EXPECT_EQ(session::folderOf(session::kPapersIn), QFileInfo(path).absolutePath()) << "where the next is offered";
 }
 
 TEST(PreviewDialog, saysWhyItCouldNotSave) {
