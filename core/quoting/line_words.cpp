@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/quoting/line_words.h"
 
+#include "core/units/measured.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -34,7 +36,7 @@ std::vector<StoneColour> LineWords::coloursOf(const catalogue::OrderLine& line) 
 std::string LineWords::sizeOf(const catalogue::Placement& place) const {
     if (place.width.isZero() || place.height.isZero()) return {};
     const auto side = [&](units::Length length) {
-        return units::formatLength(length, m_book.shop.lengthUnit, m_words.numbers());
+        return units::measuredLength(length, m_book.shop.lengthUnit, m_words.numbers());
     };
     return fmt::format("{} × {} {}", side(place.width), side(place.height), units::nameOf(m_book.shop.lengthUnit));
 }

@@ -80,6 +80,19 @@ TEST(SheetContent, printedColumnsAddUpToTheirPrintedTotals) {
     }
 }
 
+// A length is read with a ruler: a cut file's 89 mm are no 3.503937 in to a customer.
+TEST(SheetContent, saysLengthsAsARulerHasThem) {
+    auto sale = test::studioSale();
+    auto& place = sale.order.lines[0].first();
+    place.width = units::Length::fromMicrometres(89'000);
+    place.height = units::Length::fromMicrometres(69'850);
+    EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].detail,
+              "Clear decal backing, 3.5 × 2 3/4 in · Aquamarine SS10, Jet SS10");
+    sale.book.shop.lengthUnit = units::LengthUnit::Millimetre;
+    EXPECT_EQ(sale.sheet(test::PlainWords()).lines[0].detail,
+              "Clear decal backing, 89 × 69.9 mm · Aquamarine SS10, Jet SS10");
+}
+
 TEST(SheetContent, saysWhatTheCounterPictureSays) {
     const auto sheet = test::studioSale().sheet(test::PlainWords());
     EXPECT_EQ(sheet.language, "en");
