@@ -127,7 +127,9 @@ int Rail::addPlace(Icon drawing, const QString& word, const QString& objectName)
         const QKeySequence keys(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + index));
         button->setToolTip(QStringLiteral("%1 (%2)").arg(word, keys.toString(QKeySequence::NativeText)));
         connect(new QShortcut(keys, this, nullptr, nullptr, Qt::WindowShortcut), &QShortcut::activated, this,
-                [this, index] { setCurrent(index); });
+                [this, index] {
+                    if (isShown(index)) setCurrent(index);
+                });
     }
     updateGeometry();
     return index;

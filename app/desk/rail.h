@@ -21,7 +21,7 @@ class Rail : public QWidget {
     int addPlace(Icon icon, const QString& word, const QString& objectName);
     int count() const;
     int current() const;
-    /// Takes a place off, or back; it can be gone to either way.
+    /// Takes a place off, or back; one that is off has no keys.
     void setShown(int index, bool shown);
     bool isShown(int index) const;
     /// A small number beside its drawing, and what it counts; 0 shows none.

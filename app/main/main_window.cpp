@@ -54,15 +54,20 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::refreshUndo);
     connect(&m_session, &session::BookSession::changed, this, &MainWindow::followShop);
     setAcceptDrops(true);
+    nameWindow();
+    resize(1366, 768);
+    setMinimumSize(480, 320);
+    restoreGeometry(session::kept(session::kWindowGeometry));
+    stayOnScreen();
+}
+
+/// After the shop; while it has no name, after the file.
+void MainWindow::nameWindow() {
     const auto& shop = m_session.shop();
     const auto name = shop.letterhead.name.empty()
                           ? QFileInfo(QString::fromStdString(m_session.book().file().string())).completeBaseName()
                           : QString::fromStdString(shop.letterhead.name);
     setWindowTitle(shop.isDemo ? tr("%1 (demo) – Stonepenny").arg(name) : tr("%1 – Stonepenny").arg(name));
-    resize(1366, 768);
-    setMinimumSize(480, 320);
-    restoreGeometry(session::kept(session::kWindowGeometry));
-    stayOnScreen();
 }
 
 void MainWindow::build() {
@@ -319,6 +324,7 @@ void MainWindow::greetDemo() {
 }
 
 void MainWindow::followShop() {
+    nameWindow();
     fitPlaces();
     const desk::Formatter now(QLocale(), m_session.shop());
     const bool same = now.currency() == m_formatter.currency() && now.lengthUnit() == m_formatter.lengthUnit() &&

@@ -71,6 +71,7 @@ class MainWindow : public QMainWindow {
     void dropEvent(QDropEvent* event) override;
 
   private:
+    void nameWindow();
     void build();
     void buildRail();
     void buildArtwork();

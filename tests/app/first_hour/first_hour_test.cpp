@@ -68,6 +68,14 @@ TEST_F(FirstHour, aNewBookOpensOnItsFirstStepAndADemoBookDoesNot) {
     open(db::Book::open(bookFile(), m_clock.environment()));
     EXPECT_FALSE(isAtFirstSteps());
     EXPECT_FALSE(find<>("placeFirstSteps")->isVisible());
+    press(Qt::Key_7, Qt::ControlModifier);
+    EXPECT_FALSE(isAtFirstSteps()) << "what is off the rail has no keys";
+}
+
+TEST_F(FirstHour, theWindowIsCalledAfterTheShopAsSoonAsThatHasAName) {
+    EXPECT_TRUE(m_window->windowTitle().startsWith(QStringLiteral("own – ")));
+    typeInto("firstShopName", "Heron Street Sparkle");
+    EXPECT_TRUE(m_window->windowTitle().startsWith(QStringLiteral("Heron Street Sparkle – ")));
 }
 
 // Usual supplies, four prices, a first design, and the first walk-in. The limit is 150 events.
