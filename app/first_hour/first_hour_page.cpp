@@ -9,7 +9,6 @@
 #include "app/first_hour/step_list.h"
 #include "app/first_hour/supply_rows.h"
 #include "app/shop/shop_fields.h"
-#include "app/words/words.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -43,7 +42,9 @@ FirstHourPage::FirstHourPage(FirstHourPresenter& presenter, const desk::Formatte
     m_price = new PriceToday(m_presenter, m_formatter, this);
     m_columns->addColumn(m_price, tr("A price today"), 320, false);
     connect(m_price, &PriceToday::mendAsked, this, &FirstHourPage::mendAsked);
-    connect(&m_presenter, &FirstHourPresenter::changed, this, &FirstHourPage::load);
+    connect(&m_presenter, &FirstHourPresenter::changed, this, [this] {
+        if (isVisible()) load(); // it tries a price each time
+    });
     load();
     m_columns->showColumn(1);
 }
@@ -224,6 +225,11 @@ void FirstHourPage::showStep() {
     for (const auto& [other, card] : m_cards) card->setVisible(other == step);
     const auto next = static_cast<std::size_t>(step) + 1;
     m_next->setText(step == Step::Quote ? tr("To the Cou&nter") : wordsOf(quoting::kFirstSteps[next]));
+}
+
+void FirstHourPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    load();
 }
 
 void FirstHourPage::load() {

@@ -40,6 +40,9 @@ class FirstHourPage : public QWidget {
     void orderAsked(const sp::base::Id& design); ///< at the Counter
     void putAway();
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     using Step = quoting::FirstStep;
 
