@@ -179,9 +179,10 @@ QString FirstHourPresenter::addPriced(SupplyGroup group, const UsualSupply& supp
             pack.prices = {{units::Count::of(1), price}};
             pack.usual = true;
             if (auto saved = book.save(pack); !saved) return base::fail(saved.error());
-            auto shop = m_session.shop();
-            takeUp(shop, *material, supply.material.kind);
-            return book.save(shop);
+            auto shop = book.shop(); // saving a first tape or template has changed it
+            if (!shop) return base::fail(shop.error());
+            takeUp(*shop, *material, supply.material.kind);
+            return book.save(*shop);
         });
     }));
 }
@@ -190,9 +191,10 @@ QString FirstHourPresenter::takeOut(const UsualSupply& supply) {
     const auto gone = made(supply)->id;
     return refusalOf(m_session.attempt([&](db::Book& book) {
         return book.batch(base::say(db::Note::Removing, supply.material.name), [&]() -> base::Done {
-            auto shop = m_session.shop();
-            leaveOut(shop, gone);
-            if (auto saved = book.save(shop); !saved) return saved;
+            auto shop = book.shop();
+            if (!shop) return base::fail(shop.error());
+            leaveOut(*shop, gone);
+            if (auto saved = book.save(*shop); !saved) return saved;
             return book.removeMaterial(gone);
         });
     }));

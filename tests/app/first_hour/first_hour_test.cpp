@@ -166,6 +166,18 @@ TEST_F(FirstHour, aPriceMakesTheSupplyAndTakingItAwayTakesTheSupplyOut) {
     EXPECT_EQ(field("sheetPrice3")->text(), "6.50");
 }
 
+// One that is said not to be meant and then has a price is meant.
+TEST_F(FirstHour, aTapeWithAPriceIsTakenByEveryLine) {
+    goToStep(4);
+    find<QCheckBox>("firstNoTape")->click();
+    typeInto("sheetPrice0", "14.50");
+    ASSERT_EQ(m_window->session().materials().size(), 1U);
+    EXPECT_EQ(shop().usualTape, m_window->session().materials().front().id);
+    typeInto("sheetPrice0", " ");
+    EXPECT_TRUE(shop().usualTape.isNone());
+    EXPECT_TRUE(m_window->session().materials().empty());
+}
+
 TEST_F(FirstHour, aPriceThatCannotBeReadStaysWithItsSentenceAndMakesNothing) {
     goToStep(5);
     typeInto("stonePrice0", "5.8o");
