@@ -51,7 +51,7 @@ void CounterPage::connectAll() {
     connect(m_slip, &SlipPanel::printAsked, this, &CounterPage::showSheet);
     connect(m_slip, &SlipPanel::buyingAsked, this, &CounterPage::buyingAsked);
     connect(m_slip, &SlipPanel::mendAsked, this, &CounterPage::mendAsked);
-    connect(m_slip, &SlipPanel::copyAsked, &m_presenter, &CounterPresenter::startCopy);
+    connect(m_slip, &SlipPanel::repeatAsked, &m_presenter, &CounterPresenter::repeat);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::refresh);
     connect(&m_presenter, &CounterPresenter::orderShown, this, &CounterPage::showIssued);
 }

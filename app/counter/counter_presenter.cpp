@@ -6,6 +6,7 @@
 #include "core/catalogue/fields/tables.h"
 #include "core/needs/messages.h"
 #include "core/needs/shared_sets.h"
+#include "db/book/given_prices.h"
 
 #include <algorithm>
 
@@ -115,16 +116,11 @@ bool CounterPresenter::open(const base::Id& quote) {
     return opened.has_value();
 }
 
-void CounterPresenter::startCopy() {
-    // Of what was agreed to: the other choices were let go.
-    const auto copied = m_quote.choiceTaken ? catalogue::withChoice(order(), *m_quote.choiceTaken) : order();
+void CounterPresenter::repeat() {
+    const auto given = m_quote;
     startNew();
-    const auto today = order().quotedOn;
-    m_quote.order = copied;
-    m_quote.order.quotedOn = today;
-    m_quote.order.wantedBy.reset();
-    const auto* known = customer(); // perhaps another entry of the same person by now
-    m_quote.order.customer = known ? known->id : base::Id{};
+    if (m_quote.id == given.id) return; // the book refused, and said so
+    m_quote.order = db::repeatOf(given, m_session.prices(given.order.customer), order().quotedOn);
     readPrices();
     m_current = m_quote.order.lines.empty() ? -1 : 0;
     m_place = 0;
@@ -132,6 +128,7 @@ void CounterPresenter::startCopy() {
     saveDraft();
     Q_EMIT orderShown();
     Q_EMIT lineShown();
+    Q_EMIT repeated(given);
 }
 
 void CounterPresenter::bookChanged() {

@@ -89,7 +89,7 @@ class CounterPresenter : public QObject {
     void openLast(); ///< the draft last worked on, or a new one
     void startNew();
     bool open(const base::Id& quote);
-    void startCopy(); ///< a new draft with what this quote orders, at today's prices
+    void repeat(); ///< a new draft with what this given quote ordered (db::repeatOf), at today’s prices
     void addDesign(const base::Id& design);
     void takeDesign(); ///< gives the current place the size and stones its design has now
     void addOneOff(const QString& title);
@@ -148,9 +148,10 @@ class CounterPresenter : public QObject {
     std::optional<units::Money> reckonedOtherwise() const;
 
   Q_SIGNALS:
-    void changed();    ///< the order, its price or the reason why there is none
-    void lineShown();  ///< another line or place, or one restored by undo: fields load it
-    void orderShown(); ///< another quote: all fields load it
+    void changed();                            ///< the order, its price or the reason why there is none
+    void lineShown();                          ///< another line or place, or one restored by undo: fields load it
+    void orderShown();                         ///< another quote: all fields load it
+    void repeated(const sp::db::Quote& given); ///< the order is that of a quote, once more
 
   private:
     void show(db::Quote quote);

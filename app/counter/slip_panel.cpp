@@ -140,7 +140,7 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     column->addLayout(buttons);
     connect(m_issue, &QPushButton::clicked, this, [this] {
         if (m_presenter.isIssued())
-            Q_EMIT copyAsked();
+            Q_EMIT repeatAsked();
         else
             Q_EMIT issueAsked();
     });

@@ -51,7 +51,7 @@ class SlipPanel : public QWidget {
   Q_SIGNALS:
     void issueAsked();
     void printAsked();
-    void copyAsked();
+    void repeatAsked();
     void buyingAsked();
     void mendAsked(const pricing::LeftOut& leftOut);
 

@@ -17,12 +17,15 @@ using desk::Role;
 using desk::TextSize;
 using desk::Weight;
 
-ChangesDialog::ChangesDialog(const db::QuoteSummary& job, const base::Result<pricing::PriceComparison>& compared,
-                             const desk::Formatter& formatter, QWidget* parent)
+ChangesDialog::ChangesDialog(const std::string& number, With with,
+                             const base::Result<pricing::PriceComparison>& compared, const desk::Formatter& formatter,
+                             QWidget* parent)
     : QDialog(parent)
-    , m_formatter(formatter) {
+    , m_formatter(formatter)
+    , m_with(with) {
     setObjectName(QStringLiteral("changes"));
-    setWindowTitle(tr("What has changed since quote %1").arg(QString::fromStdString(job.number)));
+    setWindowTitle((with == With::Today ? tr("What has changed since quote %1") : tr("Quote %1, ordered again"))
+                       .arg(QString::fromStdString(number)));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
@@ -82,9 +85,10 @@ void ChangesDialog::buildTotals(QVBoxLayout* column, const pricing::PriceCompari
         grid->setColumnStretch(at++, 1);
     }
     column->addLayout(grid);
-    auto* said = new desk::TextLabel(compared.causes.empty()
-                                         ? tr("Nothing that this order uses has changed.")
-                                         : tr("The quote stays as it was given; this only says what it would come to."),
+    auto* said = new desk::TextLabel(compared.causes.empty() ? tr("Nothing that this order uses has changed.")
+                                     : m_with == With::Today
+                                         ? tr("The quote stays as it was given; this only says what it would come to.")
+                                         : tr("At today’s prices. What was for that once does not come along."),
                                      TextSize::Small, Role::Muted, Weight::Plain, this);
     said->setObjectName(QStringLiteral("changesSaid"));
     said->setWordWrap(true);

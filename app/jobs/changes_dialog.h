@@ -12,13 +12,15 @@ class QVBoxLayout;
 
 namespace sp::jobs {
 
-/// What a given quote would come to today, by line and by cause. For the owner only: it shows the shop's own prices.
-/// Show it with open().
+/// What a given quote would come to today, or its repeat comes to, by line and by cause. For the owner only: it shows
+/// the shop's own prices. Show it with open().
 class ChangesDialog : public QDialog {
     Q_OBJECT
 
   public:
-    ChangesDialog(const db::QuoteSummary& job, const base::Result<pricing::PriceComparison>& compared,
+    /// What is compared with the quote: the same order today, or its repeat.
+    enum class With { Today, Repeat };
+    ChangesDialog(const std::string& number, With with, const base::Result<pricing::PriceComparison>& compared,
                   const desk::Formatter& formatter, QWidget* parent = nullptr);
 
   private:
@@ -31,6 +33,7 @@ class ChangesDialog : public QDialog {
     QString difference(units::Money amount) const;
 
     desk::Formatter m_formatter;
+    With m_with;
 };
 
 } // namespace sp::jobs

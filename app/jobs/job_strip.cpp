@@ -24,11 +24,17 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_rows->setSpacing(20);
     auto* what = new QHBoxLayout;
     what->setSpacing(20);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(12);
-    m_actions = row;
+    m_actions = new QVBoxLayout;
+    m_actions->setSpacing(8);
     m_rows->addLayout(what, 1);
-    m_rows->addLayout(row);
+    m_rows->addLayout(m_actions);
+    auto* row = new QHBoxLayout;    // where it stands
+    auto* orders = new QHBoxLayout; // what is done with what was ordered
+    for (auto* buttons : {row, orders}) {
+        buttons->setSpacing(12);
+        buttons->addStretch(1);
+        m_actions->addLayout(buttons);
+    }
     auto* words = new QVBoxLayout;
     words->setSpacing(4);
     m_title = new desk::TextLabel({}, TextSize::Body, Role::Ink, Weight::Strong, this);
@@ -82,15 +88,20 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_plan->setObjectName(QStringLiteral("jobPlan"));
     m_plan->setToolTip(tr("How everything the chosen quotes need cut lies on its sheets; choose several with Shift or "
                           "Ctrl"));
-    row->addWidget(m_plan, 0, Qt::AlignBottom);
+    orders->addWidget(m_plan, 0, Qt::AlignBottom);
     m_changes = new QPushButton(tr("&What has changed since"), this);
     m_changes->setObjectName(QStringLiteral("jobChanges"));
     m_changes->setToolTip(tr("What the same order would come to today, and why"));
-    row->addWidget(m_changes, 0, Qt::AlignBottom);
+    orders->addWidget(m_changes, 0, Qt::AlignBottom);
+    m_again = new QPushButton(tr("Order a&gain"), this);
+    m_again->setObjectName(QStringLiteral("jobAgain"));
+    m_again->setToolTip(tr("The same at the Counter once more, at today’s prices, and what it comes to now"));
+    orders->addWidget(m_again, 0, Qt::AlignBottom);
+    connect(m_again, &QPushButton::clicked, this, &JobStrip::repeatAsked);
     m_open = new QPushButton(tr("&Open at the Counter"), this);
     m_open->setObjectName(QStringLiteral("openJob"));
     desk::makePrimary(*m_open);
-    row->addWidget(m_open, 0, Qt::AlignBottom);
+    orders->addWidget(m_open, 0, Qt::AlignBottom);
     setChosen(1);
     connect(m_money, &QPushButton::clicked, this, &JobStrip::moneyAsked);
     connect(m_plan, &QPushButton::clicked, this, &JobStrip::planAsked);
@@ -158,6 +169,8 @@ void JobStrip::load() {
         QStringList{number, m_formatter.dateWithDay(job->quotedOn), customer.isEmpty() ? tr("no customer") : customer}
             .join(QStringLiteral(" · ")));
     m_changes->setVisible(!job->number.empty());
+    m_again->setVisible(!job->number.empty());
+    m_again->setEnabled(m_presenter.canChange());
     m_total->setFigure(totalOf(*job, m_formatter));
     m_left->setText(leftOf(*job, m_formatter));
     m_left->setVisible(!m_left->text().isEmpty());

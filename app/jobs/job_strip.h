@@ -30,6 +30,7 @@ class JobStrip : public desk::Card {
     void moneyAsked();   ///< the payments of the quote
     void planAsked();    ///< a sheet plan of the selected quotes
     void changesAsked(); ///< what has changed since the quote was given
+    void repeatAsked();  ///< order again what it ordered
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -55,6 +56,7 @@ class JobStrip : public desk::Card {
     QPushButton* m_next = nullptr; ///< to the usual next stage
     QPushButton* m_money = nullptr;
     QPushButton* m_plan = nullptr;
+    QPushButton* m_again = nullptr;
     QPushButton* m_open = nullptr;
     QPushButton* m_changes = nullptr;
     base::Id m_shown;

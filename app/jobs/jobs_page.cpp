@@ -142,6 +142,9 @@ void JobsPage::connectAll() {
     connect(m_strip, &JobStrip::planAsked, this, &JobsPage::showPlan);
     connect(m_strip, &JobStrip::moneyAsked, this, &JobsPage::showMoney);
     connect(m_strip, &JobStrip::openAsked, this, &JobsPage::openCurrent);
+    connect(m_strip, &JobStrip::repeatAsked, this, [this] {
+        if (const auto* job = m_presenter.current()) Q_EMIT repeatAsked(base::Id(job->id));
+    });
     connect(m_empty, &desk::EmptyState::acted, this, &JobsPage::counterAsked);
     connect(m_noMatch, &desk::EmptyState::acted, this, [this] {
         m_find->clear();
@@ -192,7 +195,8 @@ void JobsPage::openCurrent() {
 void JobsPage::showChanges() {
     const auto* job = m_presenter.current();
     if (!job) return;
-    auto* dialog = new ChangesDialog(*job, m_presenter.changesSince(m_formatter.style()), m_formatter, window());
+    auto* dialog = new ChangesDialog(job->number, ChangesDialog::With::Today,
+                                     m_presenter.changesSince(m_formatter.style()), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

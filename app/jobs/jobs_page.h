@@ -35,9 +35,10 @@ class JobsPage : public QWidget {
     void focusFind();
 
   Q_SIGNALS:
-    void openAsked(const sp::base::Id& quote); ///< show it at the Counter
-    void counterAsked();                       ///< start the first quote at the Counter
-    void certificateAsked();                   ///< show the customers
+    void openAsked(const sp::base::Id& quote);   ///< show it at the Counter
+    void repeatAsked(const sp::base::Id& quote); ///< order again there what this given quote ordered
+    void counterAsked();                         ///< start the first quote at the Counter
+    void certificateAsked();                     ///< show the customers
 
   protected:
     void changeEvent(QEvent* event) override;

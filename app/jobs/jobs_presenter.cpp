@@ -2,8 +2,8 @@
 #include "app/jobs/jobs_presenter.h"
 
 #include "app/words/words.h"
-#include "core/pricing/paid_off_sets.h"
 #include "core/pricing/price_order.h"
+#include "db/book/given_prices.h"
 
 #include <algorithm>
 #include <map>
@@ -149,20 +149,9 @@ base::Result<pricing::PriceComparison> JobsPresenter::changesSince(const units::
         return words::fail(base::Code::Invalid, "quote",
                            QT_TRANSLATE_NOOP("App", "This quote has not been given yet; it has today's prices."));
     const auto id = job->id;
-    auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
+    const auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
     if (!quote) return base::fail(quote.error());
-    auto today = m_session.prices(quote->order.customer);
-    // What this order itself has paid off since is no change of its price.
-    if (catalogue::isAgreedTo(quote->stage)) pricing::takeOutSold(today, quote->order);
-    auto changes =
-        pricing::comparePrices(quote->order, *quote->frozen, today, m_session.fits(), style, quote->sealedTotal);
-    if (changes && quote->result && quote->result->figures.lines.size() == changes->lines.size())
-        for (std::size_t i = 0; i < changes->lines.size(); ++i) {
-            const auto& given = quote->result->figures.lines[i];
-            changes->lines[i].eachThen = given.each;
-            changes->lines[i].chargedThen = given.charged;
-        }
-    return changes;
+    return db::pricesSince(*quote, m_session.prices(quote->order.customer), m_session.fits(), style);
 }
 
 base::Result<Cutting> JobsPresenter::cuttingOf(const std::vector<int>& rows) {

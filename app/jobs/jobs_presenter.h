@@ -63,6 +63,7 @@ class JobsPresenter : public QObject {
     std::optional<base::Error> pay(catalogue::Payment payment, pricing::Beyond beyond);
     std::optional<base::Error> takeBackPayment(const base::Id& payment);
     units::Date today() const;
+    bool canChange() const { return !m_session.isReadOnly(); }
 
     /// The choices of the current quote by what tells them apart; empty where there is nothing to choose.
     std::vector<std::string> choices();

@@ -112,6 +112,7 @@ class MainWindow : public QMainWindow {
     bool showsGivenQuote() const;
     void redo();
     void tellTurned(const QString& sentence);
+    void tellRepeated(const db::Quote& given);
     void refreshUndo();
     void about();
     void askForCutFile();

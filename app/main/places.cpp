@@ -59,6 +59,7 @@ QWidget* makeBuying(const PlaceContext& context, QWidget* parent) {
 QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
     auto* page = new JobsPage(context.session, context.today, context.formatter, parent);
     QObject::connect(page, &JobsPage::openAsked, page, context.openQuote);
+    QObject::connect(page, &JobsPage::repeatAsked, page, context.repeatQuote);
     QObject::connect(page, &JobsPage::counterAsked, page, [goTo = context.goTo] { goTo(PlaceId::Counter); });
     QObject::connect(page, &JobsPage::certificateAsked, page, [goTo = context.goTo] { goTo(PlaceId::Shop); });
     return page;

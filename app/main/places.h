@@ -34,6 +34,7 @@ struct PlaceContext {
     std::function<void()> askForCutFile;
     std::function<void()> estimate;
     std::function<void(const base::Id&)> openQuote;
+    std::function<void(const base::Id&)> repeatQuote;
     std::function<void(const base::Id&)> putOnOrder; ///< a design; with none the Counter as it is
     std::function<void()> readPriceList;
     std::function<void()> endFirstSteps;

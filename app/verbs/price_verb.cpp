@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/cost_tree.h"
+#include "app/verbs/give_quote.h"
 #include "app/verbs/named.h"
 #include "app/verbs/order_answer.h"
 #include "app/verbs/order_reader.h"
 #include "app/verbs/owner_answer.h"
 #include "app/verbs/verb_kit.h"
-#include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
@@ -14,7 +14,6 @@
 #include "core/pricing/left_out.h"
 #include "core/quoting/owner_figures.h"
 #include "core/quoting/sheet_maker.h"
-#include "db/messages.h"
 
 #include <fmt/format.h>
 
@@ -235,33 +234,6 @@ Outcome priceWholeOrder(const Arguments& arguments, db::Book& book, units::Date 
     return answer(arguments, answered->json, answered->text);
 }
 
-base::Result<db::Quote> give(db::Book& book, const catalogue::Order& order) {
-    const auto inputs = book.priceBook(order.customer);
-    if (!inputs) return fail(inputs.error());
-    const auto until = order.quotedOn.plusDays(inputs->shop.rules.validDays);
-    layout::FitMemo fits;
-    const words::SheetWords words;
-    const auto result = words::resultOf(order, *inputs, until, fits, words);
-    if (!result) return fail(result.error());
-    return book.issueNew(order, *inputs, *result, until);
-}
-
-/// Whoever is not in the book yet is made a customer with it, or neither is done.
-base::Result<db::Quote> give(db::Book& book, const OrderFor& of) {
-    if (!of.stranger) return give(book, of.order);
-    base::Result<db::Quote> issued;
-    const auto done = book.batch(base::say(db::Note::Adding, of.stranger->name), [&]() -> base::Done {
-        const auto added = book.save(*of.stranger);
-        if (!added) return fail(added.error());
-        auto order = of.order;
-        order.customer = *added;
-        issued = give(book, order);
-        return issued ? base::Done() : fail(issued.error());
-    });
-    if (!done) return fail(done.error());
-    return issued;
-}
-
 } // namespace
 
 Outcome priceVerb(const Arguments& arguments, const Helpers& helpers) {
@@ -280,16 +252,7 @@ Outcome quoteVerb(const Arguments& arguments, const Helpers& helpers) {
     if (!of) return refused(of.error());
     const auto issued = give(**book, *of);
     if (!issued) return refused(issued.error());
-    const auto& currency = issued->frozen->shop.currency;
-    const auto total = units::formatExact(*issued->sealedTotal, currency);
-    Json json{{"number", issued->number}, {"total", total}, {"currency", currency.code()}};
-    if (issued->result && !issued->result->others.empty())
-        for (const auto* choice : quoting::choicesOf(issued->result->sheet))
-            json["choices"].push_back({{"name", choice->name},
-                                       {"difference", choice->difference},
-                                       {"total", units::formatExact(choice->toPay.value, currency)}});
-    return answer(arguments, json,
-                  line(QT_TRANSLATE_NOOP("App", "%1: quote given, %2 %3."), issued->number, total, currency.code()));
+    return answer(arguments, givenJson(*issued), givenText(*issued));
 }
 
 } // namespace sp::verbs

@@ -51,6 +51,7 @@ Outcome payVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome refundVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome owedVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome priceListVerb(const Arguments& arguments, const Helpers& helpers);

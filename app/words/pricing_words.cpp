@@ -59,6 +59,12 @@ Source sourceOf(pricing::Note note) {
     case CertificateChanged: return {QT_TRANSLATE_NOOP("Pricing", "Exemption certificate")};
     case ReckonedOtherwise: return {QT_TRANSLATE_NOOP("Pricing", "What the program reckons otherwise")};
     case NoCardFee: return {QT_TRANSLATE_NOOP("Pricing", "none")};
+    case DayWanted: return {QT_TRANSLATE_NOOP("Pricing", "Wanted by a day")};
+    case DayQuoted: return {QT_TRANSLATE_NOOP("Pricing", "Day of the quote")};
+    case WasAtNoCharge: return {QT_TRANSLATE_NOOP("Pricing", "It was at no charge")};
+    case LineWasAtNoCharge: return {QT_TRANSLATE_NOOP("Pricing", "%1 was at no charge")};
+    case TypedPrice: return {QT_TRANSLATE_NOOP("Pricing", "Typed price of %1")};
+    case TemplatesOnWall: return {QT_TRANSLATE_NOOP("Pricing", "Templates of %1 are on the wall")};
     case NoTape: return {QT_TRANSLATE_NOOP("Pricing", "No tape is chosen")};
     case NoTemplate: return {QT_TRANSLATE_NOOP("Pricing", "No template sheet is chosen")};
     case NoLabour: return {QT_TRANSLATE_NOOP("Pricing", "Labour is %1 an hour")};

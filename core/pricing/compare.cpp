@@ -69,12 +69,7 @@ class Comparer {
         return ids;
     }
 
-    std::string money(units::Money amount) const {
-        auto text = units::formatExact(amount, m_now.shop.currency);
-        if (const auto point = text.find('.'); point != std::string::npos && m_style.decimalMark < 128)
-            text[point] = static_cast<char>(m_style.decimalMark);
-        return text;
-    }
+    std::string money(units::Money amount) const { return exactText(amount, m_now.shop.currency, m_style); }
     std::string price(const units::UnitPrice& price) const {
         if (price.per == units::Count::of(1)) return money(price.price);
         return fmt::format("{} / {}", money(price.price), units::formatCount(price.per, m_style));
@@ -227,6 +222,13 @@ class Comparer {
 };
 
 } // namespace
+
+std::string exactText(units::Money amount, const units::Currency& currency, const units::NumberStyle& style) {
+    auto text = units::formatExact(amount, currency);
+    if (const auto point = text.find('.'); point != std::string::npos && style.decimalMark < 128)
+        text[point] = static_cast<char>(style.decimalMark);
+    return text;
+}
 
 base::Result<PriceComparison> comparePrices(const catalogue::Order& order, const PriceBook& then, const PriceBook& now,
                                             layout::FitMemo& fits, const units::NumberStyle& style,

@@ -44,6 +44,9 @@ struct PriceComparison {
     units::Money difference() const { return totalNow - totalThen; }
 };
 
+/// An amount with as many decimals as it has, ungrouped: "6.95", "0,004861".
+std::string exactText(units::Money amount, const units::Currency& currency, const units::NumberStyle& style);
+
 /// What the same order comes to with the book it was given with and with another, and why. Every field of the table
 /// that can make a price and differs is a cause. One after the other is put in the place of what was, in this order:
 /// prices of materials, what else they are, how far the sets of designs are paid off, the currency, the materials that

@@ -24,13 +24,20 @@ namespace sp::pricing {
     X(OrderTooLarge, TooLarge)
 
 // Why a price changed: a material's price, something else of it, the customer's certificate, the program itself; and a
-// card fee that is not charged. Then what is not in a price (left_out.h).
+// card fee that is not charged. What of an order does not come along when it is made once more (repeat.h). Then what is
+// not in a price (left_out.h).
 #define SP_PRICING_NOTES(X)                                                                                            \
     X(PriceOf)                                                                                                         \
     X(PartOf)                                                                                                          \
     X(CertificateChanged)                                                                                              \
     X(ReckonedOtherwise)                                                                                               \
     X(NoCardFee)                                                                                                       \
+    X(DayWanted)                                                                                                       \
+    X(DayQuoted)                                                                                                       \
+    X(WasAtNoCharge)                                                                                                   \
+    X(LineWasAtNoCharge)                                                                                               \
+    X(TypedPrice)                                                                                                      \
+    X(TemplatesOnWall)                                                                                                 \
     X(NoTape)                                                                                                          \
     X(NoTemplate)                                                                                                      \
     X(NoLabour)                                                                                                        \

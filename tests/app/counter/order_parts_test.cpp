@@ -161,6 +161,32 @@ TEST_F(OrderParts, ordersAgainWhatWasTakenAlone) {
     EXPECT_EQ(text("toPay"), first);
 }
 
+TEST_F(OrderParts, ordersAgainAtTodaysPricesAndSaysWhy) {
+    orderLantern();
+    auto& presenter = m_window->presenter();
+    presenter.editLine([](catalogue::OrderLine& line) { line.overrideEach = units::Money::fromMicros(9'990'000); });
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(presenter.isIssued());
+    const auto given = presenter.quote();
+    for (const auto stage : {db::Stage::Agreed, db::Stage::InProduction})
+        ASSERT_TRUE(presenter.session().change([&](db::Book& book) { return book.setStage(given.id, stage); }));
+    ASSERT_TRUE(presenter.open(given.id));
+    find<QPushButton>("give")->click();
+    ASSERT_FALSE(presenter.isIssued());
+    EXPECT_FALSE(presenter.line().overrideEach) << "today’s price";
+    EXPECT_TRUE(presenter.line().first().templatesOnWall);
+    const auto difference = *given.sealedTotal - presenter.priced()->total;
+    ASSERT_FALSE(difference.isNegative());
+    const auto amount = desk::Formatter(QLocale(), presenter.session().shop()).money(difference);
+    EXPECT_EQ(m_window->messages().sentence(),
+              QStringLiteral("As in quote %1; today it comes to %2 less.").arg(given.number.c_str(), amount));
+    find<QPushButton>("messageAction")->click();
+    EXPECT_EQ(find<QLabel>("totalDifference")->text(), QStringLiteral("−") + amount);
+    find<QWidget>("changes")->close();
+    press(Qt::Key_N, Qt::ControlModifier);
+    EXPECT_TRUE(m_window->messages().sentence().isEmpty()) << "it was of the order before";
+}
+
 TEST_F(OrderParts, offersAtMostFourChoices) {
     press(Qt::Key_D, Qt::ControlModifier);
     EXPECT_EQ(m_window->presenter().choices(), 1) << "of nothing there is no choice";

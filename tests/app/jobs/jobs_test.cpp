@@ -375,6 +375,18 @@ TEST_F(Jobs, sayWhatHasChangedSinceAQuoteWasGiven) {
               lantern.sealedTotal);
 }
 
+TEST_F(Jobs, areOrderedAgain) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    open();
+    QSignalSpy asked(m_page.get(), &JobsPage::repeatAsked);
+    QTest::keyClick(m_page.get(), Qt::Key_G, Qt::AltModifier); // a button's key shows it pressed before it acts
+    ASSERT_TRUE(sp::test::waitFor([&] { return asked.count() == 1; }));
+    EXPECT_EQ(asked[0][0].value<base::Id>(), lantern.id);
+    draft("Heron", "Juniper Hill Swim Club");
+    part<QTableView>("jobs")->selectRow(0);
+    EXPECT_FALSE(part<QPushButton>("jobAgain")->isVisible()) << "of a draft there is nothing yet to do once more";
+}
+
 TEST_F(Jobs, aDraftHasNothingToCompare) {
     draft("Heron", "Juniper Hill Swim Club");
     open();
@@ -529,7 +541,7 @@ TEST_F(Jobs, everyInputHasANameAndAKeyOfItsOwn) {
         if (label->buddy()) keys.insert(QKeySequence::mnemonic(label->text()).toString());
     for (auto* button : m_page->findChildren<QAbstractButton*>())
         if (const auto key = QKeySequence::mnemonic(button->text()); !key.isEmpty()) keys.insert(key.toString());
-    EXPECT_EQ(keys.size(), 8U);
+    EXPECT_EQ(keys.size(), 9U);
     for (const auto& key : keys) EXPECT_EQ(keys.count(key), 1U) << key.toStdString();
     EXPECT_EQ(keys.count(QString()), 0U) << "a label without a key";
 }

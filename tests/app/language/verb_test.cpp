@@ -36,7 +36,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
             "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
-            "supplier make missing take FILE");
+            "supplier make missing take repeat give FILE");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -86,6 +86,8 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"quote", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"quotes"}, 0);
     ask({"agree", "--quote", "2026-0001"}, 0);
+    ask({"repeat", "--quote", "2026-0001"}, 0);
+    ask({"repeat", "--quote", "2026-0001", "--give"}, 0);
     ask({"pay", "--quote", "2026-0001", "--amount", "5"}, 0);
     ask({"pay", "--quote", "2026-0001", "--amount", "5000"}, 1);
     ask({"owed"}, 0);

@@ -199,6 +199,35 @@ TEST_F(Verbs, aGivenQuoteIsListedAndNumbered) {
     EXPECT_EQ(report["sound"], true);
 }
 
+TEST_F(Verbs, repeatSaysWhatAQuoteComesToOnceMoreAndWhy) {
+    const std::string number =
+        json({"quote", "--book", book(), "--design", "Paper boat", "--quantity", "24", "--due", "2026-11-27"})["number"];
+    for (const auto* verb : {"agree", "start"}) json({verb, "--book", book(), "--quote", number});
+    const auto told = json({"repeat", "--book", book(), "--quote", number});
+    EXPECT_EQ(told["repeats"], number);
+    EXPECT_TRUE(told["number"].is_null()) << "nothing is given by asking";
+    std::int64_t sum = 0;
+    std::vector<std::string> causes;
+    for (const auto& cause : told["causes"]) {
+        sum += micros(cause["on_total"]);
+        causes.push_back(cause["what"]);
+    }
+    EXPECT_EQ(causes, (std::vector<std::string>{"Wanted by a day", "Templates of Paper boat are on the wall"}));
+    EXPECT_EQ(sum, micros(told["total"]) - micros(told["total_then"]));
+    EXPECT_EQ(sum, micros(told["difference"]));
+    // The same by the verb that prices: no day, templates on the wall.
+    EXPECT_EQ(told["total"], price({"--design", "Paper boat", "--quantity", "24", "--wall-templates"})["total"]);
+    EXPECT_EQ(json({"quotes", "--book", book()})["quotes"].size(), 1U);
+
+    const auto given = json({"repeat", "--book", book(), "--quote", number, "--give"});
+    EXPECT_EQ(given["total"], told["total"]);
+    EXPECT_NE(given["number"], number);
+    EXPECT_EQ(json({"quotes", "--book", book()})["quotes"].size(), 2U);
+    const auto said = run({"repeat", "--book", book(), "--quote", number});
+    EXPECT_THAT(said.out, HasSubstr("Wanted by a day, was 2026-11-27"));
+    EXPECT_THAT(run({"repeat", "--book", book(), "--quote", "2026-0999"}).err, HasSubstr("2026-0999"));
+}
+
 TEST_F(Verbs, demoMakesAShopInTheMiddleOfItsJobs) {
     const auto shop = (m_folder / "shop.jobbook").string();
     EXPECT_EQ(json({"demo", shop})["demo"], true);
