@@ -29,6 +29,7 @@ namespace sp::db {
     X(NoSuchFolder, Missing)                                                                                           \
     X(FileExists, Conflict)                                                                                            \
     X(NoPlainFile, Invalid)                                                                                            \
+    X(ExportNeedsNewFolder, Conflict)                                                                                  \
     X(StaysABook, Conflict)                                                                                            \
     X(SecondName, Conflict)                                                                                            \
     X(UsedElsewhere, Busy)                                                                                             \

@@ -139,6 +139,10 @@ const std::vector<Verb>& verbs() {
         {"buy", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, buyVerb},
         {"pack", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, packVerb},
         {"schema", "yield|buy|pack", {{}, {"--json"}, 1, {}}, schemaVerb},
+        {"export",
+         "--book B --dir OUT [--json]",
+         {{"--book", "--dir"}, {"--json"}, 0, {"--book", "--dir"}},
+         exportVerb},
         {"check", "BOOK [--json]", {{}, {"--json"}, 1, {}}, checkVerb},
     };
     return all;

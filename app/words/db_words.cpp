@@ -42,6 +42,8 @@ Source sourceOf(db::Fault fault) {
     case FolderOrDevice:
         return {QT_TRANSLATE_NOOP("Db", "“%1” is not a job book but a folder or device; choose a file.")};
     case NoSuchFolder: return {QT_TRANSLATE_NOOP("Db", "There is no folder “%1”; make it first or choose another.")};
+    case ExportNeedsNewFolder:
+        return {QT_TRANSLATE_NOOP("Db", "“%1” is there already and is no empty folder; name a new one.")};
     case FileExists: return {QT_TRANSLATE_NOOP("Db", "There is a file “%1” already; choose another name.")};
     case NoPlainFile:
         return {QT_TRANSLATE_NOOP("Db", "“%1” is no file but a folder, a link or a device; choose another name.")};

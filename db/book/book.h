@@ -258,6 +258,11 @@ class Book {
     /// The same a piece at a time. The copy must be whole or gone before the book is. Errors: Conflict, Full, ReadOnly;
     /// Busy inside an action.
     base::Result<std::unique_ptr<BookCopy>> startCopy(const std::filesystem::path& target);
+    /// Everything in the book as files in a new or empty folder, which is there when all of them are: a table of each
+    /// sort of thing as comma-separated values, the same as JSON in book.json, and the drawings. All of it is its
+    /// owner's alone to read. Errors: Conflict when there is something of that name; Missing without the folder it is
+    /// to be in; Full, ReadOnly; Failed when stopped.
+    base::Done exportTo(const std::filesystem::path& folder, const Watch& watch = {});
     base::Result<BookMark> mark();
     /// What would be lost if that backup took this book's place. Errors: as open, of the backup.
     base::Result<Lost> lostIn(const std::filesystem::path& backup);

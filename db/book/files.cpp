@@ -28,13 +28,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-[[noreturn]] void throwSystemError(const fs::path& file, int error) {
-    const std::string name = file.filename().string();
-    if (error == ENOSPC || error == EDQUOT || error == EFBIG) throwError(Fault::DiskFull, file.string(), name);
-    if (error == EACCES || error == EPERM || error == EROFS) throwError(Fault::NotUsableHere, file.string(), name);
-    throwError(Fault::NotUsable, file.string(), name, std::strerror(error));
-}
-
 void sync(const fs::path& path, int flags) {
     const int handle = ::open(path.c_str(), flags | O_CLOEXEC);
     if (handle < 0) throwSystemError(path, errno);
@@ -44,6 +37,13 @@ void sync(const fs::path& path, int flags) {
 }
 
 } // namespace
+
+void throwSystemError(const fs::path& file, int error) {
+    const std::string name = file.filename().string();
+    if (error == ENOSPC || error == EDQUOT || error == EFBIG) throwError(Fault::DiskFull, file.string(), name);
+    if (error == EACCES || error == EPERM || error == EROFS) throwError(Fault::NotUsableHere, file.string(), name);
+    throwError(Fault::NotUsable, file.string(), name, std::strerror(error));
+}
 
 fs::path resolved(const fs::path& file) {
     std::error_code error;
@@ -219,7 +219,7 @@ TempFile::TempFile(const fs::path& target, Readers readers)
 }
 
 void TempFile::write(std::string_view bytes) const {
-    const int handle = ::open(m_file.c_str(), O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
+    const int handle = ::open(m_file.c_str(), O_WRONLY | O_APPEND | O_CLOEXEC | O_NOFOLLOW);
     if (handle < 0) throwSystemError(m_target, errno);
     int error = 0;
     while (!bytes.empty() && error == 0) {

@@ -27,6 +27,9 @@ struct FileFacts {
 
 // All of this throws DbError, which names the file.
 
+/// What the system says of a file (errno).
+[[noreturn]] void throwSystemError(const std::filesystem::path& file, int error);
+
 /// The existing regular file behind `file`, links resolved. Missing, or Foreign when it is something else.
 std::filesystem::path resolved(const std::filesystem::path& file);
 /// The path of a file to be made: its folder resolved. Missing when there is no such folder, Conflict when there is
@@ -71,7 +74,7 @@ class TempFile {
     const std::filesystem::path& file() const { return m_file; }
     /// Makes the file; what is refused meanwhile names the target, which is what was asked for.
     void make(const std::function<void()>& work) const;
-    /// Writes into it. Full, or what the disk says.
+    /// Writes at its end. Full, or what the disk says.
     void write(std::string_view bytes) const;
     /// Gives the finished file the target's name and makes both durable. Conflict when the name is taken and may not be
     /// replaced; what is replaced is replaced at once.

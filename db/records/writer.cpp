@@ -10,8 +10,6 @@ using fields::Sort;
 
 namespace {
 
-Json jsonOf(const fields::Object& object, const void* owner);
-
 Json jsonOf(const fields::Type& type, const void* value) {
     switch (type.sort) {
     case Sort::YesNo: return *static_cast<const bool*>(value);
@@ -49,21 +47,21 @@ Json jsonOf(const fields::Type& type, const void* value) {
                 jsonOf(*type.inner, type.at(value, static_cast<std::size_t>(step)));
         return steps;
     }
-    case Sort::Object: return jsonOf(type.object(), value);
+    case Sort::Object: return plainJson(type.object(), value);
     }
     return {};
 }
 
-Json jsonOf(const fields::Object& object, const void* owner) {
+} // namespace
+
+Json plainJson(const fields::Object& object, const void* value) {
     Json json = Json::object();
-    for (const auto& field : object.fields) json[std::string(field.key)] = jsonOf(*field.type, field.in(owner));
+    for (const auto& field : object.fields) json[std::string(field.key)] = jsonOf(*field.type, field.in(value));
     return json;
 }
 
-} // namespace
-
 std::string write(const Kind& kind, const void* value) {
-    Json saved = jsonOf(kind.object(), value);
+    Json saved = plainJson(kind.object(), value);
     if (kind.inShape) kind.inShape(saved);
     return Json{{"format", kind.version}, {"kind", std::string(kind.name)}, {"value", std::move(saved)}}.dump();
 }

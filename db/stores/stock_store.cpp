@@ -47,6 +47,17 @@ std::optional<StockMove> StockStore::find(const base::Id& id) {
     return move;
 }
 
+std::vector<StockMove> StockStore::all() {
+    auto row =
+        m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move ORDER BY change_seq");
+    std::vector<StockMove> moves;
+    while (row.step()) {
+        moves.push_back(takeMove(row));
+        throwDamaged(m_db, catalogue::fields::check(moves.back()));
+    }
+    return moves;
+}
+
 void StockStore::add(const StockMove& move, const Stamp& stamp) {
     m_db.run("INSERT INTO stock_move (id, change_seq, material_id, amount, cost_micros, note, reverses) "
              "VALUES (?, ?, ?, ?, ?, ?, ?)",

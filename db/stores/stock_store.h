@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <unordered_map>
+#include <vector>
 
 namespace sp::db::stores {
 
@@ -17,6 +18,8 @@ class StockStore {
         : m_db(db) {}
 
     std::optional<records::StockMove> find(const base::Id& id);
+    /// In the order in which they were booked.
+    std::vector<records::StockMove> all();
     void add(const records::StockMove& move, const Stamp& stamp);
     std::int64_t onShelf(const base::Id& material);
     std::unordered_map<base::Id, std::int64_t> shelf();

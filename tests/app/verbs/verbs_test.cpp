@@ -3,12 +3,14 @@
 #include "app/verbs/size_words.h"
 #include "app/verbs/verbs.h"
 #include "tests/support/held_clock.h"
+#include "tests/support/json_schema.h"
 #include "tests/support/temp_folder.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <fstream>
 #include <set>
 
@@ -226,6 +228,39 @@ TEST_F(Verbs, repeatSaysWhatAQuoteComesToOnceMoreAndWhy) {
     const auto said = run({"repeat", "--book", book(), "--quote", number});
     EXPECT_THAT(said.out, HasSubstr("Wanted by a day, was 2026-11-27"));
     EXPECT_THAT(run({"repeat", "--book", book(), "--quote", "2026-0999"}).err, HasSubstr("2026-0999"));
+}
+
+TEST_F(Verbs, exportsEverythingWithASchemaThatHolds) {
+    const auto shop = (m_folder / "shop.jobbook").string();
+    json({"demo", shop});
+    const auto out = (m_folder / "out").string();
+    const auto answer = json({"export", "--book", shop, "--dir", out});
+    std::set<std::string> files;
+    for (const auto& file : answer["files"]) files.insert(file);
+    for (const auto* file : {"book.json", "book.schema.json", "customers.csv", "designs_stones.csv", "jobs.csv",
+                             "jobs_lines_places_stones.csv", "materials.csv", "papers.csv", "payments.csv", "shop.csv"})
+        EXPECT_TRUE(files.contains(file)) << file;
+    const auto read = [&](const char* name) {
+        std::ifstream file(std::filesystem::path(out) / name);
+        return Json::parse(file, nullptr, false);
+    };
+    const auto schema = read("book.schema.json");
+    auto book = read("book.json");
+    ASSERT_FALSE(schema.is_discarded() || book.is_discarded());
+    const test::Validator validator(schema);
+    EXPECT_TRUE(validator.accepts(book));
+    EXPECT_EQ(schema["$defs"]["ShopRates"]["properties"]["labour_per_hour_micros"]["description"], "labour rate");
+    const auto quotes = json({"quotes", "--book", shop});
+    const auto given =
+        std::ranges::count_if(quotes["quotes"], [](const auto& quote) { return !quote["number"].is_null(); });
+    EXPECT_EQ(book["papers"].size(), static_cast<std::size_t>(given));
+    EXPECT_EQ(book["jobs"].size(), quotes["quotes"].size());
+    // The schema would notice.
+    book["materials"][0]["unheard_of"] = 1;
+    EXPECT_FALSE(validator.accepts(book));
+    const auto again = run({"export", "--book", shop, "--dir", out});
+    EXPECT_EQ(again.exit, 1);
+    EXPECT_THAT(again.err, HasSubstr("is there already"));
 }
 
 TEST_F(Verbs, demoMakesAShopInTheMiddleOfItsJobs) {
