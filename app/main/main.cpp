@@ -72,7 +72,9 @@ verbs::Outcome answerTo(const std::vector<std::string>& words) {
     const bool isVerb = verbs::isVerb(words.front());
     if (asksHelp(words.front()) || (isVerb && asksHelp(words.back()))) return {0, verbs::help(), {}};
     if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
-    if (isVerb) return verbs::run(words, {db::systemEnvironment(), program::writeSheet, artwork::outlinesOf});
+    if (isVerb)
+        return verbs::run(words,
+                          {db::systemEnvironment(), program::writeSheet, program::writeCareCards, artwork::outlinesOf});
     return {
         2,
         {},

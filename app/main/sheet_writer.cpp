@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/main/sheet_writer.h"
 
+#include "app/paper/care_card.h"
 #include "app/paper/output.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
@@ -19,6 +20,16 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
     const auto result = words::resultOf(quote.order, *prices, quote.validUntil, fits, words);
     if (!result) return base::fail(result.error());
     return write(result->sheetFor(quote.number), *prices);
+}
+
+base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere ifThere) {
+    const auto shop = book.shop();
+    if (!shop) return base::fail(shop.error());
+    const auto bench = book.bench();
+    if (!bench) return base::fail(bench.error());
+    const desk::Formatter formatter(QLocale(), *shop);
+    const auto cards = paper::careCards(*shop, paper::careWords(*shop, bench->press, formatter));
+    return paper::writePdf(cards, shop->paper, QString::fromStdString(path), ifThere);
 }
 
 } // namespace sp::program

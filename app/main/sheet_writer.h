@@ -12,4 +12,8 @@ namespace sp::program {
 /// QGuiApplication. Errors: as pricing::priceOrder and paper::writePdf.
 base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere);
 
+/// Writes a page of care cards of that book's shop as PDF. Needs a QGuiApplication. Errors: the book's, and those of
+/// paper::writePdf.
+base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere ifThere);
+
 } // namespace sp::program

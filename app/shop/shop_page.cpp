@@ -5,6 +5,9 @@
 #include "app/desk/packing_rows.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/tab_order.h"
+#include "app/paper/care_card.h"
+#include "app/paper/preview_dialog.h"
+#include "app/session/settings.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/card_index.h"
 #include "app/shop/customer_card.h"
@@ -14,7 +17,9 @@
 #include "app/shop/step_rows.h"
 #include "app/words/words.h"
 
+#include <QDir>
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -115,7 +120,23 @@ void ShopPage::buildLetterhead() {
                 kAt<&Shop::letterhead, &Letterhead::lines>);
     m_shop.text(card, tr("&Terms, under the totals"), "shopTerms", kAt<&Shop::letterhead, &Letterhead::terms>);
     m_shop.text(card, tr("&Care and safety notes"), "shopCare", kAt<&Shop::letterhead, &Letterhead::care>);
+    auto* cards = new QPushButton(tr("Care car&ds"), card);
+    cards->setObjectName(QStringLiteral("careCards"));
+    cards->setToolTip(tr("A page of cards to cut, for what is handed over: care, how a decal is applied, cautions"));
+    connect(cards, &QPushButton::clicked, this, &ShopPage::showCareCards);
+    card->fillLeft(cards);
     m_shop.tick(card, tr("Show the first steps of a new shop"), "beingSetUp", kAt<&Shop::isBeingSetUp>);
+}
+
+void ShopPage::showCareCards() {
+    const auto& shop = m_presenter.shop();
+    auto pages = paper::careCards(shop, paper::careWords(shop, m_presenter.bench().press, m_formatter));
+    const QDir folder(session::folderOf(session::kPapersIn));
+    const auto file = folder.filePath(QString::fromStdString(pages.title) + QStringLiteral(".pdf"));
+    auto* preview = new paper::PreviewDialog(std::move(pages), shop.paper, file, window());
+    preview->setObjectName(QStringLiteral("carePreview"));
+    preview->setAttribute(Qt::WA_DeleteOnClose);
+    preview->open();
 }
 
 void ShopPage::buildMoney() {

@@ -32,6 +32,7 @@ class ShopPage : public QWidget {
     FieldCard* addCard(const QString& title, const QString& remark = {});
     void explainMeant(QCheckBox* tick);
     void buildLetterhead();
+    void showCareCards();
     void buildMoney();
     void buildRates();
     void buildLadder();

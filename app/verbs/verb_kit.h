@@ -54,6 +54,7 @@ Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome careCardsVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome priceListVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome countVerb(const Arguments& arguments, const Helpers& helpers);

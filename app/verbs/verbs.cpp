@@ -114,6 +114,10 @@ const std::vector<Verb>& verbs() {
          "--book B --quote N --pdf OUT.pdf [--force] [--json]",
          {{"--book", "--quote", "--pdf"}, {"--force", "--json"}, 0, {"--book", "--quote", "--pdf"}},
          sheetVerb},
+        {"carecards",
+         "--book B --pdf OUT.pdf [--force] [--json]",
+         {{"--book", "--pdf"}, {"--force", "--json"}, 0, {"--book", "--pdf"}},
+         careCardsVerb},
         {"pricelist",
          "FILE --book B --supplier NAME [--make-missing] [--take] [--json]",
          {{"--book", "--supplier"}, {"--make-missing", "--take", "--json"}, 1, {"--book", "--supplier"}},
@@ -160,7 +164,7 @@ bool isVerb(std::string_view word) { return find(word) != nullptr; }
 
 bool needsFonts(std::span<const std::string> words) {
     if (words.empty()) return false;
-    if (words.front() == "sheet") return true;
+    if (words.front() == "sheet" || words.front() == "carecards") return true;
     return words.front() == "estimate" && std::any_of(words.begin(), words.end(), [](const std::string& word) {
                return word == "--text" || word.starts_with("--text=");
            });

@@ -25,6 +25,8 @@ struct Helpers {
     /// Writes the quote sheet of a quote as PDF to a path.
     std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere)>
         writeSheet;
+    /// Writes a page of the shop's care cards as PDF to a path.
+    std::function<base::Done(db::Book& book, const std::string& path, db::IfThere ifThere)> writeCareCards;
     /// The outlines of lettering.
     std::function<base::Result<std::vector<artwork::Shape>>(const artwork::LetteringOrder& order)> outlines;
 };

@@ -24,6 +24,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_helpers.environment = db::systemEnvironment();
         m_helpers.environment.today = [] { return *units::Date::parse("2026-11-25"); };
         m_helpers.outlines = artwork::outlinesOf;
+        m_helpers.writeCareCards = [](db::Book&, const std::string&, db::IfThere) -> base::Done { return {}; };
         m_helpers.writeSheet = [](db::Book&, const db::Quote&, const std::string&, db::IfThere) -> base::Done {
             return {};
         };
@@ -36,7 +37,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
             "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
-            "supplier make missing take repeat give dir FILE");
+            "supplier make missing take repeat give dir carecards pdf FILE");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -87,6 +88,7 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"quotes"}, 0);
     ask({"agree", "--quote", "2026-0001"}, 0);
     ask({"repeat", "--quote", "2026-0001"}, 0);
+    ask({"carecards", "--pdf", (m_folder / "cards.pdf").string()}, 0);
     ask({"export", "--dir", (m_folder / "out").string()}, 0);
     ask({"export", "--dir", (m_folder / "out").string()}, 1);
     ask({"repeat", "--quote", "2026-0001", "--give"}, 0);
@@ -115,7 +117,7 @@ TEST_F(VerbsInAnotherLanguage, helpSaysWhatItIsFor) {
     // The names of verbs and options, and what stands for their values, are the command line's own.
     m_onlooker.know(
         "demo designs materials price pricelist supplier make missing take quote quotes sheet fit count estimate yield "
-        "buy pack schema export check OUT NAME on "
+        "buy pack schema export carecards check OUT NAME on "
         "MATERIAL wall templates due DATE customer pdf piece margin gap one way FILE scale MM PER UNIT DPI then hole "
         "allowance text font height stone pitch style outline fill both inset problem YYYY DD");
     m_onlooker.look(QStringLiteral("help"), QString::fromStdString(verbs::help()));

@@ -124,6 +124,15 @@ TEST_F(Places, aBadEntryStaysWhileAnotherIsSaved) {
     EXPECT_NE(field("designWidth")->text(), "wide");
 }
 
+TEST_F(Places, theShopsCareCardsAreShownAsTheyWillBePrinted) {
+    open<shop::ShopPage>();
+    m_page->findChild<QPushButton*>(QStringLiteral("careCards"))->click();
+    auto* preview = m_page->window()->findChild<QWidget*>(QStringLiteral("carePreview"));
+    ASSERT_NE(preview, nullptr);
+    EXPECT_TRUE(preview->isVisible());
+    preview->close();
+}
+
 TEST_F(Places, undoIsSeenInTheFieldOneIsIn) {
     open<shop::ShopPage>();
     const auto before = field("labour")->text();
