@@ -56,7 +56,7 @@ void JobsPage::build() {
     m_find = new desk::FindField(m_formatter, this);
     m_find->setObjectName(QStringLiteral("findJob"));
     m_find->setClearButtonEnabled(true);
-    m_findBox = new desk::FieldBox(tr("&Find a number, a customer or what was ordered"), m_find, this);
+    m_findBox = new desk::FieldBox(tr("&Find a number, a customer, a word or a sum"), m_find, this);
     head.row->addWidget(m_findBox);
     m_columns = new desk::FoldingColumns(this);
     m_today = new TodayCard(m_todayWatch, m_formatter, this);

@@ -219,7 +219,8 @@ class Book {
     /// Errors: Invalid for a draft, for a choice it does not have, and for nothing when it is agreed to.
     base::Done takeChoice(const base::Id& quote, std::optional<std::int64_t> choice);
     /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer
-    /// (name, telephone or mail) or titles hold `text`, letter case ignored (all when it is empty).
+    /// (name, telephone or mail), titles, payments (kind and note) or papers hold `text`, letter case ignored, or where
+    /// it is an amount: what the job comes to, what was paid at once, what is left (all when it is empty).
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
     /// What of the jobs and the certificates asks for somebody's attention today.
     base::Result<AskedToday> askedToday();

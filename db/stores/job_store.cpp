@@ -140,15 +140,21 @@ std::vector<QuoteSummary> summariesOf(sqlite::Statement rows) {
 
 } // namespace
 
-std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit) {
+std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit,
+                                         const std::optional<units::Money>& sum) {
     static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
     static const std::string filter =
         "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR holds(coalesce(named.name, ''), ?2) "
         "OR holds(coalesce(c.telephone, ''), ?2) OR holds(coalesce(c.mail, ''), ?2) OR EXISTS "
-        "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2))) ";
+        "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2)) OR EXISTS "
+        "(SELECT 1 FROM payment y WHERE y.job_id = j.id AND (holds(y.note, ?2) OR holds(y.kind, ?2) "
+        "OR abs(y.amount_micros) = ?3)) OR EXISTS "
+        "(SELECT 1 FROM paper s WHERE s.job_id = j.id AND (holds(s.number, ?2) OR s.total_micros = ?3)) OR EXISTS "
+        "(SELECT 1 FROM paper_choice t WHERE t.paper_id = p.id AND t.total_micros = ?3) OR p.total_micros - "
+        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) = ?3) ";
     const sqlite::ReadTransaction reading(m_db);
     return summariesOf(text.empty() ? m_db.query(summaries() + tail, limit)
-                                    : m_db.query(summaries() + filter + tail, limit, text));
+                                    : m_db.query(summaries() + filter + tail, limit, text, sum));
 }
 
 std::vector<QuoteSummary> JobStore::listAsking() {

@@ -43,8 +43,10 @@ class JobStore {
     std::vector<base::Id> draftsOf(const base::Id& customer);
     /// All that were not removed, drafts too.
     std::int64_t count();
-    /// Newest first. Letter case does not count.
-    std::vector<QuoteSummary> list(std::string_view text, std::int64_t limit);
+    /// Newest first. Those where any text holds `text`, letter case ignored, or an amount is `sum`; all when `text` is
+    /// empty.
+    std::vector<QuoteSummary> list(std::string_view text, std::int64_t limit,
+                                   const std::optional<units::Money>& sum = std::nullopt);
     /// The given ones that are open in any way: neither let go, nor collected and paid. Newest first.
     std::vector<QuoteSummary> listAsking();
 

@@ -50,6 +50,23 @@ TEST_F(PaymentTest, areKeptInTheOrderTheyWereMadeIn) {
     expectSound();
 }
 
+TEST_F(PaymentTest, areFoundByWhatIsNotedAndByTheSum) {
+    stock();
+    const auto quote = issued(); // 412.50
+    draft();
+    auto paid = of(quote, cents(20'000));
+    paid.kind = "Transfer";
+    paid.note = "brought by her Étienne";
+    ASSERT_TRUE(book->pay(paid, Beyond::Refused));
+    for (const auto* text : {"étienne", "transf", "412.50", "412,5", "200", "212.50"}) {
+        const auto found = valueOf(book->quotes(text, 10));
+        ASSERT_EQ(found.size(), 1U) << text;
+        EXPECT_EQ(found[0].id, quote.id) << text;
+    }
+    for (const auto* text : {"412.51", "2026-9999", "41250"})
+        EXPECT_TRUE(valueOf(book->quotes(text, 10)).empty()) << text;
+}
+
 TEST_F(PaymentTest, areRefusedWhereTheyCannotBe) {
     stock();
     EXPECT_EQ(book->pay(of(draft(), cents(1)), Beyond::Refused).error().code, Code::Invalid) << "a draft";
