@@ -140,6 +140,17 @@ namespace sp::db {
     X(PaymentMissing, NotFound)                                                                                        \
     X(PaymentTakenBack, Conflict)                                                                                      \
     X(PaymentSpent, Conflict)                                                                                          \
+    X(BillDamaged, Damaged)                                                                                            \
+    X(NotAgreedYet, Invalid)                                                                                           \
+    X(NothingToInvoice, Invalid)                                                                                       \
+    X(InvoicedAlready, Conflict)                                                                                       \
+    X(CreditFirst, Conflict)                                                                                           \
+    X(InvoiceStands, Conflict)                                                                                         \
+    X(NoInvoice, Invalid)                                                                                              \
+    X(CreditedAlready, Conflict)                                                                                       \
+    X(ReceiptMade, Conflict)                                                                                           \
+    X(NoReceiptFor, Invalid)                                                                                           \
+    X(NoPaperNumbered, NotFound)                                                                                       \
     X(NothingToUndo, NotFound)                                                                                         \
     X(NothingToRedo, NotFound)                                                                                         \
     X(ChangedOtherwise, Conflict)
@@ -169,6 +180,7 @@ namespace sp::db {
     X(NewQuote)                                                                                                        \
     X(GivingQuote)                                                                                                     \
     X(PaymentOf)                                                                                                       \
+    X(BillFor)                                                                                                         \
     X(ChoiceOf)                                                                                                        \
     X(StageOf)                                                                                                         \
     X(MovementOf)                                                                                                      \
@@ -184,6 +196,7 @@ namespace sp::db {
     X(AQuote)                                                                                                          \
     X(TheSeals)                                                                                                        \
     X(AGivenQuote)                                                                                                     \
+    X(ABill)                                                                                                           \
     X(TheNumbers)                                                                                                      \
     X(TheRecords)                                                                                                      \
     X(TheChangeLog)                                                                                                    \
@@ -212,6 +225,10 @@ namespace sp::db {
     X(NumbersOfNobody)                                                                                                 \
     X(NumberUnreadable)                                                                                                \
     X(NumberLost)                                                                                                      \
+    X(BillNumberMissing)                                                                                               \
+    X(BillNumberLost)                                                                                                  \
+    X(BillOfNothing)                                                                                                   \
+    X(CreditedBeyond)                                                                                                  \
     X(LogRowMissing)                                                                                                   \
     X(LogDoesNotFollow)                                                                                                \
     X(LogDisagrees)

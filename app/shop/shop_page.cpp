@@ -310,6 +310,8 @@ void ShopPage::buildPrices() {
     m_shop.value<desk::MoneyField>(card, tr("Deposit rounded up to"), "depositStep",
                                    kAt<&Shop::rules, &PriceRules::depositStep>);
     m_shop.number(card, tr("A quote holds for"), "validDays", kAt<&Shop::rules, &PriceRules::validDays>, tr("days"));
+    m_shop.number(card, tr("An invoice is due after"), "daysToPay", kAt<&Shop::rules, &PriceRules::daysToPay>,
+                  tr("days"));
 }
 
 void ShopPage::buildTax() {

@@ -268,6 +268,27 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP("Db", "This payment for %1 was taken back already; enter a new one.")};
     case PaymentSpent:
         return {QT_TRANSLATE_NOOP("Db", "%1 was given back in part already for %2; take that back first.")};
+    case BillDamaged:
+        return {QT_TRANSLATE_NOOP("Db", "The paper %1 in “%2” is damaged: its seal does not match; open a backup.")};
+    case NotAgreedYet:
+        return {QT_TRANSLATE_NOOP("Db", "Quote %1 is not agreed to yet; move it to Agreed before you invoice it.")};
+    case NothingToInvoice: return {QT_TRANSLATE_NOOP("Db", "Quote %1 comes to nothing; there is nothing to invoice.")};
+    case InvoicedAlready:
+        return {QT_TRANSLATE_NOOP("Db", "All of %1 is invoiced by %2 already; print that again, or credit it first.")};
+    case CreditFirst:
+        return {QT_TRANSLATE_NOOP("Db", "More of %1 is invoiced by %2 than it comes to; write a credit note first.")};
+    case InvoiceStands:
+        return {QT_TRANSLATE_NOOP("Db", "%1 is invoiced and stays agreed as it is; write a credit note first.")};
+    case NoInvoice: return {QT_TRANSLATE_NOOP("Db", "“%1” is not an invoice; only an invoice can be credited.")};
+    case CreditedAlready:
+        return {QT_TRANSLATE_NOOP("Db", "All of invoice %1 was taken back already; nothing is left to credit.")};
+    case ReceiptMade:
+        return {QT_TRANSLATE_NOOP("Db", "This payment for %1 has the receipt %2 already; print that again.")};
+    case NoReceiptFor:
+        return {QT_TRANSLATE_NOOP(
+            "Db", "For money that was given or taken back there is no receipt; the next paper of %1 says it.")};
+    case NoPaperNumbered:
+        return {QT_TRANSLATE_NOOP("Db", "There is no paper %1 in this book; look for it under another number.")};
     case NothingToUndo: return {QT_TRANSLATE_NOOP("Db", "There is nothing to undo.")};
     case NothingToRedo: return {QT_TRANSLATE_NOOP("Db", "There is nothing to redo.")};
     case ChangedOtherwise:
@@ -302,6 +323,7 @@ Source sourceOf(db::Note note) {
     case NewQuote: return {QT_TRANSLATE_NOOP("Db", "new quote")};
     case GivingQuote: return {QT_TRANSLATE_NOOP("Db", "giving %1")};
     case PaymentOf: return {QT_TRANSLATE_NOOP("Db", "payment for %1")};
+    case BillFor: return {QT_TRANSLATE_NOOP("Db", "%1 for %2")};
     case ChoiceOf: return {QT_TRANSLATE_NOOP("Db", "choice taken of %1")};
     case StageOf: return {QT_TRANSLATE_NOOP("Db", "stage of %1")};
     case MovementOf: return {QT_TRANSLATE_NOOP("Db", "movement of %1")};
@@ -317,6 +339,7 @@ Source sourceOf(db::Note note) {
     case AQuote: return {QT_TRANSLATE_NOOP("Db", "a quote")};
     case TheSeals: return {QT_TRANSLATE_NOOP("Db", "the seals")};
     case AGivenQuote: return {QT_TRANSLATE_NOOP("Db", "a given quote")};
+    case ABill: return {QT_TRANSLATE_NOOP("Db", "an invoice, receipt or credit note")};
     case TheNumbers: return {QT_TRANSLATE_NOOP("Db", "the numbers")};
     case TheRecords: return {QT_TRANSLATE_NOOP("Db", "the records")};
     case TheChangeLog: return {QT_TRANSLATE_NOOP("Db", "the change log")};
@@ -356,6 +379,12 @@ Source sourceOf(db::Note note) {
         return {QT_TRANSLATE_NOOP("Db", "There are numbers of papers that nobody issued; open a backup.")};
     case NumberUnreadable: return {QT_TRANSLATE_NOOP("Db", "Quote %1 was given but cannot be read; open a backup.")};
     case NumberLost: return {QT_TRANSLATE_NOOP("Db", "The count of quotes has lost %1; open a backup.")};
+    case BillNumberMissing:
+        return {QT_TRANSLATE_NOOP("Db", "%1 was issued but is missing or cannot be read; open a backup.")};
+    case BillNumberLost: return {QT_TRANSLATE_NOOP("Db", "The count of papers has lost %1; open a backup.")};
+    case BillOfNothing:
+        return {QT_TRANSLATE_NOOP("Db", "%1 is for a payment or an invoice that is missing; open a backup.")};
+    case CreditedBeyond: return {QT_TRANSLATE_NOOP("Db", "More of %1 is credited than was invoiced; open a backup.")};
     case LogRowMissing: return {QT_TRANSLATE_NOOP("Db", "A row of the change log is missing; open a backup.")};
     case LogDoesNotFollow:
         return {QT_TRANSLATE_NOOP("Db", "Record %1 of the change log does not follow from the one before it.")};

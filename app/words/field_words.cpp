@@ -51,6 +51,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case DayOfExpiry: return {QT_TRANSLATE_NOOP("Terms", "day of expiry")};
     case DayOfIssue: return {QT_TRANSLATE_NOOP("Terms", "day of issue")};
     case DayOfThePrice: return {QT_TRANSLATE_NOOP("Terms", "day of the price")};
+    case DaysToPay: return {QT_TRANSLATE_NOOP("Terms", "days to pay an invoice")};
     case DaysAQuoteIsValid: return {QT_TRANSLATE_NOOP("Terms", "days a quote is valid")};
     case DaysOfARushSurcharge: return {QT_TRANSLATE_NOOP("Terms", "days of a rush surcharge")};
     case DecimalComma: return {QT_TRANSLATE_NOOP("Terms", "decimal comma")};

@@ -39,6 +39,13 @@ Source sourceOf(pricing::Fault fault) {
                        "it as the customer’s credit.")};
     case GivenBackBeyond:
         return {QT_TRANSLATE_NOOP("Pricing", "%1 is more than the %2 that was paid; give back less.")};
+    case NothingCredited:
+        return {
+            QT_TRANSLATE_NOOP("Pricing", "A credit note of nothing is no credit note; say how much it takes back.")};
+    case CreditBelowMinor:
+        return {QT_TRANSLATE_NOOP("Pricing", "%1 is not a whole number of the smallest coin; take back a whole one.")};
+    case CreditBeyond:
+        return {QT_TRANSLATE_NOOP("Pricing", "%1 is more than the %2 that is left of the invoice; take back less.")};
     case NothingOrdered:
         return {QT_TRANSLATE_NOOP("Pricing", "Nothing is ordered yet; type a design or add a one-off.")};
     case WantedBeforeQuoted:

@@ -104,6 +104,7 @@ struct PriceRules {
     units::Rate depositRate;  ///< share of the total asked before work starts, 0 to 100 %; a payment of its own
     units::Money depositStep; ///< the deposit is rounded up to a multiple of it; zero: the minor unit
     std::int64_t validDays = 30;
+    std::int64_t daysToPay = 14; ///< from the day of an invoice
 
     friend bool operator==(const PriceRules&, const PriceRules&) = default;
 };

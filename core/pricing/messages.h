@@ -19,6 +19,9 @@ namespace sp::pricing {
     X(PaidLater, Invalid)                                                                                              \
     X(PaidBeyond, Invalid)                                                                                             \
     X(GivenBackBeyond, Invalid)                                                                                        \
+    X(NothingCredited, Invalid)                                                                                        \
+    X(CreditBelowMinor, Invalid)                                                                                       \
+    X(CreditBeyond, Invalid)                                                                                           \
     X(NothingOrdered, Missing)                                                                                         \
     X(WantedBeforeQuoted, OutOfRange)                                                                                  \
     X(OrderTooLarge, TooLarge)

@@ -158,6 +158,9 @@ struct SheetContent : SheetChoice {
     std::string choicesNote;         ///< above several choices: how they are to be taken; else empty
     std::vector<SheetChoice> others; ///< the choices that are not looked at, in their order
     std::int64_t choice = 0;         ///< the number of the one that is looked at, from 0, among all of them
+    /// Below what is to pay, on papers that speak of money received: what was paid or given back, and last, set off,
+    /// what is left of it all. `running` is what is left down to there.
+    std::vector<SheetRow> settlement;
     std::vector<std::string> terms;
     std::vector<std::string> care;
 

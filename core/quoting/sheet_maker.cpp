@@ -5,8 +5,7 @@
 #include "core/pricing/tax.h"
 #include "core/quoting/differences.h"
 #include "core/quoting/line_words.h"
-
-#include <fmt/format.h>
+#include "core/quoting/printed.h"
 
 #include <algorithm>
 #include <string_view>
@@ -21,21 +20,6 @@ using units::Count;
 
 /// In the place of an amount that is not known.
 constexpr std::string_view kNoAmount = "\u2014";
-/// A typographic minus: a hyphen is too short beside figures.
-constexpr std::string_view kMinus = "\u2212";
-
-std::vector<std::string> linesOf(std::string_view text) {
-    std::vector<std::string> lines;
-    while (!text.empty()) {
-        const auto end = text.find('\n');
-        auto line = text.substr(0, end);
-        while (!line.empty() && (line.back() == '\r' || line.back() == ' ')) line.remove_suffix(1);
-        if (!line.empty()) lines.emplace_back(line);
-        if (end == std::string_view::npos) break;
-        text.remove_prefix(end + 1);
-    }
-    return lines;
-}
 
 bool isCharged(const SheetTax& tax) { return !tax.amount.value.isZero(); }
 
@@ -85,10 +69,7 @@ class Writer {
     Money m_running;
 };
 
-std::string Writer::money(Money amount) const {
-    if (amount.isNegative()) return fmt::format("{}{}", kMinus, money(-amount));
-    return units::formatMoney(amount, m_shop.currency, m_numbers);
-}
+std::string Writer::money(Money amount) const { return printedMoney(amount, m_shop.currency, m_numbers); }
 
 SheetRow Writer::row(std::string label, Money value) {
     m_running += value;
@@ -99,7 +80,7 @@ void Writer::writeHead(SheetContent& sheet) const {
     sheet.language = m_words.language();
     sheet.labels = m_words.labels();
     sheet.shopName = m_shop.letterhead.name;
-    sheet.shopLines = linesOf(m_shop.letterhead.lines);
+    sheet.shopLines = printedLines(m_shop.letterhead.lines);
     sheet.title = m_input.number.empty() ? m_words.draft() : m_words.quote(m_input.number);
     if (m_shop.isDemo) sheet.demo = m_words.demo();
     sheet.facts.push_back({m_words.quotedOn(), m_words.date(m_input.order.quotedOn)});
@@ -108,12 +89,12 @@ void Writer::writeHead(SheetContent& sheet) const {
         sheet.facts.push_back({m_words.wantedBy(), m_words.weekdayDate(*m_input.order.wantedBy)});
     if (const auto& customer = m_input.book.customer) {
         sheet.customer.name = customer->name;
-        sheet.customer.lines = linesOf(customer->contact);
+        sheet.customer.lines = printedLines(customer->contact);
     }
     if (m_input.priced.taxStanding == pricing::TaxStanding::Exempt) writeExemption(sheet.customer);
     sheet.currency = m_shop.currency.code();
-    sheet.terms = linesOf(m_shop.letterhead.terms);
-    sheet.care = linesOf(m_shop.letterhead.care);
+    sheet.terms = printedLines(m_shop.letterhead.terms);
+    sheet.care = printedLines(m_shop.letterhead.care);
 }
 
 std::string Writer::noteOf(const catalogue::OrderLine& line, const pricing::PricedLine& priced,

@@ -70,7 +70,7 @@ Stamp Book::Inside::record(std::string_view kind, std::optional<base::Message> w
     const Stamp stamp{stores.log.add(action->command, ++action->steps, action->at, environment.actor, kind, change),
                       action->at};
     if (!action->step.what) action->step.what = std::move(what);
-    action->step.changes.push_back(std::move(change));
+    if (change.entity != "paper") action->step.changes.push_back(std::move(change)); // what is issued stays
     return stamp;
 }
 

@@ -15,6 +15,7 @@
 #include "core/pricing/price_order.h"
 #include "db/book/asked.h"
 #include "db/book/backups.h"
+#include "db/book/billing.h"
 #include "db/book/book_copy.h"
 #include "db/book/check_report.h"
 #include "db/book/watch.h"
@@ -242,6 +243,22 @@ class Book {
     /// Takes a payment back by one that reverses it, today. Errors: NotFound; Conflict when it was taken back before,
     /// or takes one back itself.
     base::Done takeBackPayment(const base::Id& payment);
+
+    // Bills: invoices, receipts and credit notes. Numbered without gaps and sealed in one transaction; never undone,
+    // and no stage or choice from before a bill is brought back by undo.
+    /// Errors: NotFound.
+    base::Result<Billing> billing(const base::Id& quote);
+    /// Invoices what was agreed and is not invoiced yet, or was taken back. Errors: Invalid for a draft, while a choice
+    /// is open, for what is not agreed to or comes to nothing; Conflict when all is invoiced, or more than that.
+    base::Result<IssuedBill> issueInvoice(const base::Id& quote, const BillSheetMaker& words);
+    /// Errors: NotFound; Invalid for money given back and for a payment that was taken back; Conflict when it has one.
+    base::Result<IssuedBill> issueReceipt(const base::Id& payment, const BillSheetMaker& words);
+    /// Takes `amount` of an invoice back, or nothing said: all that is left of it. Errors: Invalid for what is no
+    /// invoice, and as pricing::shareOf; Conflict when all of it was taken back.
+    base::Result<IssuedBill> issueCredit(const base::Id& invoice, std::optional<units::Money> amount,
+                                         const BillSheetMaker& words);
+    /// Errors: NotFound; Damaged when the seal does not match.
+    base::Result<IssuedBill> billNumbered(std::string_view number);
 
     // Undo of what was saved since this book was opened here, newest first. A given quote is never undone.
     base::Result<UndoState> undoState();

@@ -3,6 +3,8 @@
 #include "db/book/action.h"
 #include "db/records/record.h"
 
+#include <algorithm>
+
 namespace sp::db {
 
 using base::Done;
@@ -16,7 +18,15 @@ pricing::Account Book::Inside::accountOf(const Quote& quote) {
     const auto choices = catalogue::choiceCount(quote.order);
     if (choices > 1 && !quote.choiceTaken) throwError(Fault::NoChoiceTaken, "payment", quote.number, choices);
     const auto deposit = quote.result ? quote.result->figures.deposit : units::Money{};
-    return pricing::accountOf(quote.sealedTotal.value(), deposit, stores.payments.ofJob(quote.id));
+    // Once it is invoiced, the customer owes what the invoices say.
+    const auto total = stores.bills.billedOf(quote.id).value_or(quote.sealedTotal.value());
+    return pricing::accountOf(total, std::min(deposit, total), stores.payments.ofJob(quote.id));
+}
+
+/// While an invoice stands, its order does.
+void Book::Inside::throwIfInvoiced(const Id& job, const std::string& number) {
+    if (const auto billed = stores.bills.billedOf(job); billed && !billed->isZero())
+        throwError(Fault::InvoiceStands, "stage", number);
 }
 
 Result<pricing::Account> Book::account(const Id& quote) {

@@ -45,6 +45,8 @@ records::OrderFigures figuresOf(const pricing::PricedOrder& priced) {
                                   .minimumOrderCharge = priced.minimumOrderCharge,
                                   .subtotal = priced.subtotal,
                                   .tax = priced.tax,
+                                  .taxes = priced.taxes,
+                                  .taxIncluded = priced.taxIncluded,
                                   .total = priced.total,
                                   .deposit = priced.deposit,
                                   .balance = priced.balance,
@@ -290,6 +292,7 @@ Done Book::setStage(const Id& id, Stage stage) {
         const auto choices = catalogue::choiceCount(row->order);
         if (catalogue::isAgreedTo(stage) && choices > 1 && !row->choiceTaken)
             throwError(Fault::NoChoiceTaken, "stage", row->number, choices);
+        if (!catalogue::isAgreedTo(stage)) m_in->throwIfInvoiced(id, row->number);
         m_in->setMark(*row, {stage, row->choiceTaken}, base::say(Note::StageOf, nameOf(*row)));
         if (catalogue::isAgreedTo(stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
@@ -306,6 +309,7 @@ Done Book::takeChoice(const Id& id, std::optional<std::int64_t> choice) {
             throwError(Fault::NoSuchChoice, "choice", row->number, choices);
         if (!choice && catalogue::isAgreedTo(row->stage))
             throwError(Fault::NoChoiceTaken, "choice", row->number, choices);
+        m_in->throwIfInvoiced(id, row->number);
         m_in->setMark(*row, {row->stage, choice}, base::say(Note::ChoiceOf, nameOf(*row)));
         if (catalogue::isAgreedTo(row->stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });

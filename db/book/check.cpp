@@ -11,6 +11,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cctype>
 #include <map>
 #include <set>
 
@@ -209,7 +210,11 @@ class Inspection {
             place = seal.place;
             if (seal.previous != before) say(Note::SealsDoNotFollow);
             before = seal.digest;
-            if (seal.kind == "paper") guarded(Note::AGivenQuote, [&] { paper(seal.paper); });
+            if (seal.kind == "paper" &&
+                m_db.query("SELECT 1 FROM paper WHERE id = ? AND kind <> 'quote'", seal.paper).step())
+                guarded(Note::ABill, [&] { bill(seal.paper); });
+            else if (seal.kind == "paper")
+                guarded(Note::AGivenQuote, [&] { paper(seal.paper); });
         }
         for (const auto& [id, row] : m_issued) say(Note::SealMissing, row.number);
     }
@@ -229,21 +234,47 @@ class Inspection {
         m_numbers.insert(issued->number);
     }
 
+    /// Seals follow each other, so what a bill is for was issued before it.
+    void bill(const Id& id) {
+        const auto issued = m_stores.bills.find(id);
+        if (!issued) return say(Note::PaperMissing);
+        ++m_report.bills;
+        m_stores.bills.expectColumns(*issued);
+        m_numbers.insert(issued->number);
+        const auto& result = issued->result;
+        if (issued->kind == catalogue::PaperKind::Invoice) m_left[id] = issued->total;
+        if (issued->kind == catalogue::PaperKind::Receipt) {
+            const auto payment = result.payment ? m_stores.payments.find(*result.payment) : std::nullopt;
+            if (!payment || payment->job != issued->job || payment->amount != issued->total)
+                say(Note::BillOfNothing, issued->number);
+        }
+        if (issued->kind != catalogue::PaperKind::Credit) return;
+        const auto invoice = result.invoice ? m_left.find(*result.invoice) : m_left.end();
+        if (invoice == m_left.end()) return say(Note::BillOfNothing, issued->number);
+        invoice->second += issued->total;
+        if (invoice->second.isNegative()) say(Note::CreditedBeyond, issued->number);
+    }
+
     void numbers() {
         auto rows = m_db.query("SELECT name, year, last_number FROM series ORDER BY name, year");
         while (rows.step()) {
-            if (rows.takeText() != "quote") {
+            const auto kind = catalogue::fields::namedBy<catalogue::PaperKind>(rows.takeText());
+            if (!kind) {
                 say(Note::NumbersOfNobody);
                 continue;
             }
+            const bool isQuote = *kind == catalogue::PaperKind::Quote;
             const auto year = rows.takeInteger();
             const auto last = rows.takeInteger();
             for (std::int64_t n = 1; n <= last && m_report.damage.size() < kMaxDamage; ++n) {
-                const auto number = fmt::format("{:04}-{:04}", year, n);
-                if (m_numbers.erase(number) == 0) say(Note::NumberUnreadable, number);
+                const auto number = fmt::format("{}{:04}-{:04}", stores::prefixOf(*kind), year, n);
+                if (m_numbers.erase(number) == 0)
+                    say(isQuote ? Note::NumberUnreadable : Note::BillNumberMissing, number);
             }
         }
-        for (const auto& number : m_numbers) say(Note::NumberLost, number);
+        for (const auto& number : m_numbers)
+            say(std::isdigit(static_cast<unsigned char>(number.front())) != 0 ? Note::NumberLost : Note::BillNumberLost,
+                number);
     }
 
     /// The log has no gaps, and each record of a thing begins with what the record before it ended with. A thing's
@@ -340,6 +371,7 @@ class Inspection {
     std::int64_t m_done = 0;
     CheckReport m_report;
     std::map<Id, stores::JobRow> m_issued;
+    std::map<Id, units::Money> m_left; ///< of invoices, less what was credited
     std::set<std::string> m_numbers;
     std::set<std::string> m_priceLists; ///< digests of those that were read
 };

@@ -13,6 +13,7 @@ struct CheckReport {
     std::vector<base::Message> damage;
     std::int64_t quotes = 0;
     std::int64_t sealedQuotes = 0; ///< whose digest was compared
+    std::int64_t bills = 0;        ///< invoices, receipts and credit notes
     std::int64_t designs = 0;
     std::int64_t materials = 0;
 };

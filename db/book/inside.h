@@ -81,6 +81,10 @@ class Book::Inside {
     catalogue::Payment addReversal(std::string_view kind, std::optional<base::Message> what,
                                    const catalogue::Payment& payment);
     pricing::Account accountOf(const Quote& quote);
+    void throwIfInvoiced(const base::Id& job, const std::string& number);
+    quoting::Bill billOf(const Quote& quote, catalogue::PaperKind kind, std::vector<pricing::BillPart> parts);
+    IssuedBill issueBill(const Quote& quote, quoting::Bill bill, records::BillResult links,
+                         const BillSheetMaker& words);
     stores::Change applyMovement(std::string_view kind, const stores::Change& change);
     UndoStep applyStep(std::string_view kind, const UndoStep& step, bool isBack);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "db/stores/artwork_store.h"
+#include "db/stores/bill_store.h"
 #include "db/stores/change_log.h"
 #include "db/stores/customer_store.h"
 #include "db/stores/design_store.h"
@@ -35,6 +36,7 @@ struct Stores {
         , stock(db)
         , jobs(db)
         , papers(db)
+        , bills(db)
         , payments(db)
         , records(db)
         , log(db) {}
@@ -53,6 +55,7 @@ struct Stores {
     stores::StockStore stock;
     stores::JobStore jobs;
     stores::PaperStore papers;
+    stores::BillStore bills;
     stores::PaymentStore payments;
     stores::RecordStore records;
     stores::ChangeLog log;

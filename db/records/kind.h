@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "db/records/bills.h"
 #include "db/records/papers.h"
 #include "db/records/values.h"
 
@@ -85,6 +86,8 @@ template<>
 const Kind& kindOf<PaperResult>();
 template<>
 const Kind& kindOf<SealedResult>();
+template<>
+const Kind& kindOf<BillResult>();
 
 /// All of them, in the order of the page on the format.
 std::span<const Kind* const> allKinds();

@@ -170,6 +170,11 @@ const Kind& kindOf<SealedResult>() {
     static const Kind kind = makeKind<SealedResult>("sealed-result");
     return kind;
 }
+template<>
+const Kind& kindOf<BillResult>() {
+    static const Kind kind = makeKind<BillResult>("bill");
+    return kind;
+}
 
 std::span<const Kind* const> allKinds() {
     static const std::array kinds{
@@ -195,6 +200,7 @@ std::span<const Kind* const> allKinds() {
         &kindOf<SealedPerson>(),
         &kindOf<PaperResult>(),
         &kindOf<SealedResult>(),
+        &kindOf<BillResult>(),
     };
     return kinds;
 }

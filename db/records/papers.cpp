@@ -216,6 +216,9 @@ std::vector<Field> sheetFields() {
         field<&T::choice>("choice", Term::ChoiceLookedAt, kChoiceNumbers)
             .cameWith({{"paper-result", 4}})
             .standingFor(std::int64_t{0}, "0"),
+        field<&T::settlement>("settlement", Term::Amount, kMaxLines)
+            .cameWith({{"paper-result", 5}})
+            .standingFor(std::vector<quoting::SheetRow>{}, "[]"),
         field<&T::terms>("terms", Term::Terms, kMaxLines, kPrinted),
         field<&T::care>("care", Term::CareNotes, kMaxLines, kPrinted),
     };
@@ -294,6 +297,19 @@ const Object& objectOf<db::records::LineFigures>() {
 }
 
 template<>
+const Object& objectOf<pricing::TaxAmount>() {
+    using T = pricing::TaxAmount;
+    static const Object object{"TaxAmount",
+                               {
+                                   field<&T::name>("name", Term::NameOfTheTax, kPrinted),
+                                   field<&T::rate>("rate_ppm", Term::TaxRate, kShare),
+                                   field<&T::on>("on_micros", Term::Amount, kEitherAmount),
+                                   field<&T::tax>("tax_micros", Term::Tax, kEitherAmount),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<db::records::OrderFigures>() {
     using T = db::records::OrderFigures;
     static const Object object{"OrderFigures",
@@ -305,6 +321,12 @@ const Object& objectOf<db::records::OrderFigures>() {
                                    field<&T::minimumOrderCharge>("top_up_micros", Term::SmallestOrder, kEitherAmount),
                                    field<&T::subtotal>("subtotal_micros", Term::Amount, kEitherAmount),
                                    field<&T::tax>("tax_micros", Term::Tax, kEitherAmount),
+                                   field<&T::taxes>("taxes", Term::Tax, kMaxRows)
+                                       .cameWith({{"paper-result", 5}})
+                                       .standingFor(std::vector<pricing::TaxAmount>{}, "[]"),
+                                   field<&T::taxIncluded>("tax_is_included", Term::TaxInThePrice)
+                                       .cameWith({{"paper-result", 5}})
+                                       .standingFor(false, "false"),
                                    field<&T::total>("total_micros", Term::Total, kEitherAmount),
                                    field<&T::deposit>("deposit_micros", Term::Deposit, kEitherAmount),
                                    field<&T::balance>("balance_micros", Term::Total, kEitherAmount),

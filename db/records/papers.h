@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/pricing/price_order.h"
 #include "core/quoting/sheet_content.h"
 #include "db/records/values.h"
 
@@ -12,7 +13,7 @@ struct SealedPaper {
     base::Id paper;
     base::Id job;
     std::int64_t revision = 1;
-    std::string kind; ///< "quote"
+    std::string kind; ///< "quote", or of a bill "invoice", "receipt", "credit"
     std::string number;
     std::string issuedAt; ///< UTC
     std::optional<units::Date> until;
@@ -20,7 +21,7 @@ struct SealedPaper {
     std::string order;    ///< digest of the order
     std::string prices;   ///< digest of a PriceList
     std::string person;   ///< digest of a SealedPerson, salted; empty when nobody is named
-    std::string result;   ///< digest of a PaperResult
+    std::string result;   ///< digest of a PaperResult, or of a BillResult
     std::string previous; ///< digest of the seal before; empty for the first
 
     friend bool operator==(const SealedPaper&, const SealedPaper&) = default;
@@ -59,6 +60,8 @@ struct OrderFigures {
     units::Money minimumOrderCharge;
     units::Money subtotal;
     units::Money tax;
+    std::vector<pricing::TaxAmount> taxes; ///< by rate; none where an earlier program sealed only their sum
+    bool taxIncluded = false;              ///< with `taxes`
     units::Money total;
     units::Money deposit;
     units::Money balance;
@@ -128,6 +131,8 @@ template<>
 const Object& objectOf<db::records::SealedPerson>();
 template<>
 const Object& objectOf<db::records::LineFigures>();
+template<>
+const Object& objectOf<pricing::TaxAmount>();
 template<>
 const Object& objectOf<db::records::OrderFigures>();
 template<>

@@ -110,7 +110,8 @@ const std::string& summaries() {
         "AND t.choice = coalesce(r.choice_taken, t.choice)), "
         "(SELECT max(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
         "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros, p.until_on, "
-        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) "
+        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id), "
+        "(SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')) "
         "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
         "LEFT JOIN customer named ON named.id = j.customer_id " // as on the quote; may be merged into another since
         "LEFT JOIN customer c ON c.id = coalesce(named.merged_into_id, named.id) "
@@ -128,11 +129,12 @@ std::vector<QuoteSummary> summariesOf(sqlite::Statement rows) {
         std::optional<units::Money> lowest;
         std::optional<units::Money> highest;
         std::optional<units::Money> only;
+        std::optional<units::Money> billed; // what is owed once it is invoiced
         rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.wantedBy >> job.stageSince >> job.customer >>
             job.firstTitle >> job.lines >> choices >> job.choiceTaken >> lowest >> highest >> only >> job.lastDay >>
-            job.paid;
+            job.paid >> billed;
         job.choices = std::max<std::int64_t>(1, choices.value_or(1));
-        job.total = lowest ? lowest : only;
+        job.total = billed ? billed : lowest ? lowest : only;
         if (highest != lowest) job.highestTotal = highest;
     }
     return list;
@@ -161,8 +163,9 @@ std::vector<QuoteSummary> JobStore::listAsking() {
     // What is collected and paid is most of a book, and asks for nothing.
     static const std::string filter =
         "AND (j.stage IN ('quoted', 'agreed', 'making', 'ready') OR (j.stage = 'collected' AND "
-        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) < coalesce((SELECT "
-        "min(t.total_micros) "
+        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) < coalesce("
+        "(SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')), "
+        "(SELECT min(t.total_micros) "
         "FROM paper_choice t WHERE t.paper_id = p.id AND t.choice = coalesce(r.choice_taken, t.choice)), "
         "p.total_micros))) ORDER BY j.started_seq DESC";
     const sqlite::ReadTransaction reading(m_db);

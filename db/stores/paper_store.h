@@ -66,13 +66,17 @@ class PaperStore {
     /// The prices of that digest, without a customer. Throws Damaged when a part of them does not match its digest.
     catalogue::PriceBook prices(const std::string& digest);
 
+    // The chain of seals, for bills too.
+    sqlite::Digest lastSeal();
+    void seal(const base::Id& paper, std::string_view kind, const std::string& json, const sqlite::Digest& previous);
+    /// Nothing for an empty digest and for one that was taken out.
+    std::optional<records::SealedPerson> personOf(const std::string& digest);
+
   private:
     /// Of a paper that offers several choices, in their order.
     static std::vector<units::Money> totalsOf(const records::PaperResult& result);
     void writeChoices(const base::Id& paper, const records::PaperResult& result);
     std::string savePrices(const catalogue::PriceBook& prices);
-    void seal(const base::Id& paper, std::string_view kind, const std::string& json, const sqlite::Digest& previous);
-    sqlite::Digest lastSeal();
     /// Keeps a result and, apart from it, who the customer was; gives their digests.
     struct Kept {
         std::string person;
@@ -80,7 +84,6 @@ class PaperStore {
     };
     Kept saveResult(records::PaperResult result, const std::optional<catalogue::Customer>& customer);
     records::PaperResult resultOf(const std::string& result, const std::optional<records::SealedPerson>& person);
-    std::optional<records::SealedPerson> personOf(const std::string& digest);
     void readLaterResult(IssuedPaper& paper);
     IssuedPaper read(const std::string& number, const std::string& json);
     [[noreturn]] void throwSealError(const std::string& number) const;

@@ -3,6 +3,7 @@
 #include "db/book/book.h"
 #include "db/messages.h"
 #include "tests/support/described.h"
+#include "tests/support/plain_bill.h"
 #include "tests/support/quote_result.h"
 #include "tests/support/samples.h"
 
@@ -64,6 +65,34 @@ int write(const std::string& file) {
             return say(number.error());
         }
         std::cout << *number << std::endl;
+    }
+}
+
+/// Gives a quote, agrees to it, takes a payment, and issues invoice and receipt, until killed or until something fails.
+/// Says the invoice's number and the receipt's once they are on disk.
+int bill(const std::string& file) {
+    auto book = db::Book::open(file, db::systemEnvironment());
+    if (!book) return say(book.error());
+    const auto material = (*book)->materials()->at(0);
+    for (;;) {
+        const auto number = writeOne(**book, material);
+        if (!number) return say(number.error());
+        const auto quote = (*book)->quoteNumbered(*number);
+        if (!quote) return say(quote.error());
+        if (const auto agreed = (*book)->setStage(quote->id, db::Stage::Agreed); !agreed) return say(agreed.error());
+        const auto invoice = (*book)->issueInvoice(quote->id, test::plainBill);
+        if (!invoice) return say(invoice.error());
+        std::cout << invoice->number << std::endl;
+        catalogue::Payment payment;
+        payment.job = quote->id;
+        payment.amount = invoice->total;
+        payment.kind = "Cash";
+        payment.paidOn = quote->order.quotedOn;
+        const auto paid = (*book)->pay(payment, pricing::Beyond::Refused);
+        if (!paid) return say(paid.error());
+        const auto receipt = (*book)->issueReceipt(*paid, test::plainBill);
+        if (!receipt) return say(receipt.error());
+        std::cout << receipt->number << std::endl;
     }
 }
 
@@ -159,6 +188,7 @@ int main(int count, char** words) {
     const std::string file = words[2];
     const auto number = static_cast<unsigned>(count > 3 ? std::stoul(words[3]) : 0);
     if (task == "write") return write(file);
+    if (task == "bill") return bill(file);
     if (task == "fill") return fill(file, number);
     if (task == "read-on-full-disk") return readOnFullDisk(file, number);
     if (task == "hold") return hold(file);

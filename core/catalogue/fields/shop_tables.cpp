@@ -174,6 +174,10 @@ const Object& objectOf<PriceRules>() {
                                        .unpriced("divides the total and leaves it as it is"),
                                    field<&T::validDays>("valid_days", Term::DaysAQuoteIsValid, kDays)
                                        .unpriced("says how long a price holds, not what it is"),
+                                   field<&T::daysToPay>("days_to_pay", Term::DaysToPay, kDays)
+                                       .unpriced("says when an invoice is due, not what it comes to")
+                                       .cameWith({{"shop", 8}})
+                                       .standingFor(std::int64_t{14}, "14"),
                                }};
     return object;
 }
@@ -215,19 +219,18 @@ const Object& objectOf<Letterhead>() {
 template<>
 const Object& objectOf<MeantAsNothing>() {
     using T = MeantAsNothing;
-    static const Object object{"MeantAsNothing",
-                               {
-                                   field<&T::tape>("tape", Term::MeantAsNothing),
-                                   field<&T::templates>("templates", Term::MeantAsNothing),
-                                   field<&T::labour>("labour", Term::MeantAsNothing),
-                                   field<&T::overhead>("overhead", Term::MeantAsNothing),
-                                   field<&T::pressRunning>("press_running", Term::MeantAsNothing),
-                                   field<&T::pressWear>("press_wear", Term::MeantAsNothing),
-                                   field<&T::cutterWear>("cutter_wear", Term::MeantAsNothing),
-                                   field<&T::tax>("tax", Term::MeantAsNothing)
-                                       .cameWith({{"shop", 7}})
-                                       .standingFor(false, "false"),
-                               }};
+    static const Object object{
+        "MeantAsNothing",
+        {
+            field<&T::tape>("tape", Term::MeantAsNothing),
+            field<&T::templates>("templates", Term::MeantAsNothing),
+            field<&T::labour>("labour", Term::MeantAsNothing),
+            field<&T::overhead>("overhead", Term::MeantAsNothing),
+            field<&T::pressRunning>("press_running", Term::MeantAsNothing),
+            field<&T::pressWear>("press_wear", Term::MeantAsNothing),
+            field<&T::cutterWear>("cutter_wear", Term::MeantAsNothing),
+            field<&T::tax>("tax", Term::MeantAsNothing).cameWith({{"shop", 7}}).standingFor(false, "false"),
+        }};
     return object;
 }
 

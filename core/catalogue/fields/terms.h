@@ -52,6 +52,7 @@ namespace sp::catalogue::fields {
     X(DayOfThePrice)                                                                                                   \
     X(DaysAQuoteIsValid)                                                                                               \
     X(DaysOfARushSurcharge)                                                                                            \
+    X(DaysToPay)                                                                                                       \
     X(DecimalComma)                                                                                                    \
     X(DemoMark)                                                                                                        \
     X(Deposit)                                                                                                         \

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/catalogue/payment.h"
+#include "core/catalogue/shop.h"
+#include "core/quoting/bill_sheet.h"
+#include "db/records/issued_bill.h"
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace sp::db {
+
+struct Quote;
+
+/// An invoice of which something can be taken back.
+struct OpenInvoice {
+    base::Id id;
+    std::string number;
+    units::Money left; ///< above nothing
+
+    friend bool operator==(const OpenInvoice&, const OpenInvoice&) = default;
+};
+
+/// The bills of a job and what can be issued next.
+struct Billing {
+    std::vector<IssuedBill> bills; ///< in the order in which they were issued
+    units::Money toInvoice;        ///< of what was agreed; nothing where no invoice can be issued
+    std::optional<base::Error> whyNoInvoice;
+    std::vector<catalogue::Payment> withoutReceipt; ///< received, standing, the oldest first
+    std::vector<OpenInvoice> openInvoices;          ///< likewise
+};
+
+/// Puts a bill into words, under the number that it gets: from the quote as it was given and the shop of today.
+using BillSheetMaker = std::function<quoting::SheetContent(const quoting::Bill&, const Quote&, const catalogue::Shop&)>;
+
+} // namespace sp::db
