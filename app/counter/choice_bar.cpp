@@ -5,6 +5,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/field_binding.h"
+#include "app/paper/sheet_words_of.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/quoting/differences.h"
 
@@ -63,7 +64,7 @@ void ChoiceBar::refresh() {
     if (!isChoosing) return m_tabs->setTabs({}, 0);
     auto order = m_presenter.order();
     order.title.clear();
-    const auto words = sheetWords(m_formatter);
+    const auto words = paper::sheetWords(m_formatter);
     const auto differences = quoting::differencesOf(order, m_presenter.prices(), words);
     const auto told = quoting::differencesOf(m_presenter.order(), m_presenter.prices(), words);
     m_title->setPlaceholderText(QString::fromStdString(differences[static_cast<std::size_t>(order.choice)]));

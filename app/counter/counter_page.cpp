@@ -7,6 +7,7 @@
 #include "app/desk/card.h"
 #include "app/desk/folding_columns.h"
 #include "app/paper/preview_dialog.h"
+#include "app/paper/sheet_words_of.h"
 #include "app/session/settings.h"
 
 #include <QApplication>
@@ -115,7 +116,7 @@ void CounterPage::issue() {
         m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(why));
         return;
     }
-    if (m_presenter.issue(sheetWords(m_formatter))) showIssued();
+    if (m_presenter.issue(paper::sheetWords(m_formatter))) showIssued();
 }
 
 void CounterPage::showSheet() {
@@ -124,7 +125,7 @@ void CounterPage::showSheet() {
         m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(why));
         return;
     }
-    const auto words = sheetWords(m_formatter);
+    const auto words = paper::sheetWords(m_formatter);
     auto sheet = m_presenter.isIssued() ? slipOf(m_presenter, words) : m_presenter.draftSheet(words);
     const auto number = QString::fromStdString(m_presenter.quote().number);
     const auto name = number.isEmpty() ? tr("Draft") : tr("Quote %1").arg(number);

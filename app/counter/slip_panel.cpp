@@ -9,6 +9,7 @@
 #include "app/desk/icons.h"
 #include "app/desk/palette.h"
 #include "app/desk/scroll_page.h"
+#include "app/paper/sheet_words_of.h"
 #include "app/session/settings.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
@@ -66,12 +67,6 @@ class SlipPaper : public QWidget {
 };
 
 } // namespace
-
-words::SheetWords sheetWords(const desk::Formatter& formatter) {
-    return words::SheetWords(
-        formatter.style(), [&formatter](units::Date day) { return formatter.date(day).toStdString(); },
-        [&formatter](units::Date day) { return formatter.dateWithDay(day).toStdString(); });
-}
 
 quoting::SheetContent slipOf(CounterPresenter& presenter, const words::SheetWords& words) {
     if (presenter.isIssued()) return words::issuedSheet(presenter.quote(), presenter.session().fits(), words);
@@ -211,7 +206,7 @@ void SlipPanel::refresh() {
         m_totals->setNoPrice(m_presenter.whyNoPrice(), m_presenter.missingPrice().has_value());
         return;
     }
-    m_content = slipOf(m_presenter, sheetWords(m_formatter));
+    m_content = slipOf(m_presenter, paper::sheetWords(m_formatter));
     quoting::SheetLadder ladder;
     // Two rows of choices take the room of the ladder.
     if (m_presenter.ladder().size() > 1 && m_presenter.hasLine() && m_presenter.choices() <= 2) {

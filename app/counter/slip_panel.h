@@ -23,9 +23,6 @@ class SlipChoices;
 class SlipLines;
 class SlipTotals;
 
-/// The words of the sheet, with figures and days as this shop reads them.
-words::SheetWords sheetWords(const desk::Formatter& formatter);
-
 /// What stands on the slip: the sheet as it was given, or of the order as it is now, without the prices of other
 /// quantities. Looks at the choice that is looked at. Only while there is a price.
 quoting::SheetContent slipOf(CounterPresenter& presenter, const words::SheetWords& words);

@@ -74,7 +74,8 @@ verbs::Outcome answerTo(const std::vector<std::string>& words) {
     if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
     if (isVerb)
         return verbs::run(words,
-                          {db::systemEnvironment(), program::writeSheet, program::writeCareCards, artwork::outlinesOf});
+                          {db::systemEnvironment(), program::writeSheet, program::writeCareCards,
+                           artwork::outlinesOf, program::writeBill});
     return {
         2,
         {},

@@ -32,4 +32,8 @@ base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere i
     return paper::writePdf(cards, shop->paper, QString::fromStdString(path), ifThere);
 }
 
+base::Done writeBill(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere) {
+    return paper::writePdf(bill.result.sheet, bill.result.paper, QString::fromStdString(path), ifThere);
+}
+
 } // namespace sp::program

@@ -16,4 +16,7 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
 /// paper::writePdf.
 base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere ifThere);
 
+/// Writes an invoice, a receipt or a credit note as PDF, as it was issued. Errors: as paper::writePdf.
+base::Done writeBill(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere);
+
 } // namespace sp::program

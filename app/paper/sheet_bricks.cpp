@@ -185,8 +185,26 @@ Brick BrickMaker::totals(const quoting::SheetChoice& choice) const {
         y = totalsRow(brick, y, shown(m_sheet.labels.deposit), {}, shown(choice.deposit->text));
         y = totalsRow(brick, y, shown(m_sheet.labels.balance), {}, shown(choice.balance.text));
     }
+    y = settlement(brick, y);
     brick.height = y;
     return brick;
+}
+
+double BrickMaker::settlement(Brick& brick, double y) const {
+    const double left = m_width * kTotalsLeft;
+    for (const auto& row : m_sheet.settlement) {
+        const bool isLast = &row == &m_sheet.settlement.back();
+        if (!isLast) {
+            y = totalsRow(brick, y, shown(row.label), {}, shown(row.amount.text));
+            continue;
+        }
+        rule(brick, left, y, m_width - left);
+        y += 6;
+        figuresRight(brick, m_width, y, Face::Strong, kInk, shown(row.amount.text));
+        const double room = m_width - left - kColumnGap - m_lettering.width(Face::Strong, shown(row.amount.text));
+        y = paragraph(brick, left, y, Face::Strong, kInk, shown(row.label), room, 2) + 4;
+    }
+    return y;
 }
 
 bool BrickMaker::placeTermsBeside(Brick& totals) const {
@@ -286,6 +304,7 @@ void BrickMaker::addNotes(std::vector<Brick>& bricks, const QString& heading, co
 }
 
 void BrickMaker::addAmounts(std::vector<Brick>& bricks, const quoting::SheetChoice& choice) const {
+    if (choice.lines.empty()) return; // a receipt has none
     bricks.push_back(tableHead());
     for (std::size_t i = 0; i < choice.lines.size(); ++i) addLine(bricks, choice.lines[i], i == 0);
     for (std::size_t i = 0; i < choice.adjustments.size(); ++i) {

@@ -42,6 +42,8 @@ class BrickMaker : private BrickPen {
     Brick rowBrick(const quoting::SheetRow& row, Face face, const QColor& colour) const;
     void addAmounts(std::vector<Brick>& bricks, const quoting::SheetChoice& choice) const;
     Brick totals(const quoting::SheetChoice& choice) const;
+    /// What was paid and what is left, below the totals; returns the y below.
+    double settlement(Brick& brick, double y) const;
     /// The terms in the free space left of the totals; false when there is not enough of it.
     bool placeTermsBeside(Brick& totals) const;
     double totalsRow(Brick& brick, double y, const QString& label, const QString& note, const QString& amount) const;

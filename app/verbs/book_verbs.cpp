@@ -5,7 +5,6 @@
 #include "app/words/names.h"
 #include "app/words/sources.h"
 #include "app/words/words.h"
-#include "db/messages.h"
 
 #include <fmt/format.h>
 
@@ -90,23 +89,6 @@ Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
     return answer(arguments, {{"quotes", std::move(list)}}, text);
 }
 
-namespace {
-
-/// Why a file was not written; of one that is there, what to add.
-Outcome notWritten(const base::Error& error, const std::string& path) {
-    if (error.fault != idOf(db::Fault::FileExists)) return refused(error);
-    return refused(words::makeError(
-        base::Code::Conflict, path,
-        QT_TRANSLATE_NOOP("App", "There is a file “%1” already; choose another name, or add --force to replace it."),
-        path));
-}
-
-db::IfThere ifThere(const Arguments& arguments) {
-    return arguments.has("--force") ? db::IfThere::Replace : db::IfThere::Refuse;
-}
-
-} // namespace
-
 Outcome careCardsVerb(const Arguments& arguments, const Helpers& helpers) {
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
@@ -114,18 +96,6 @@ Outcome careCardsVerb(const Arguments& arguments, const Helpers& helpers) {
     if (const auto written = helpers.writeCareCards(**book, path, ifThere(arguments)); !written)
         return notWritten(written.error(), path);
     return answer(arguments, {{"pdf", path}}, line(QT_TRANSLATE_NOOP("App", "The care cards are in %1."), path));
-}
-
-Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers) {
-    auto book = openBook(arguments, helpers);
-    if (!book) return refused(book.error());
-    const auto quote = (*book)->quoteNumbered(arguments.of("--quote"));
-    if (!quote) return refused(quote.error());
-    const auto& path = arguments.of("--pdf");
-    if (const auto written = helpers.writeSheet(**book, *quote, path, ifThere(arguments)); !written)
-        return notWritten(written.error(), path);
-    return answer(arguments, {{"quote", quote->number}, {"pdf", path}},
-                  line(QT_TRANSLATE_NOOP("App", "Quote %1 is in %2."), quote->number, path));
 }
 
 Outcome checkVerb(const Arguments& arguments, const Helpers&) {

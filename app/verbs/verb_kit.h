@@ -25,6 +25,10 @@ std::string line(const char* source, const Values&... values) {
 Outcome refused(const base::Error& error);
 /// Exit 0 with the JSON when --json was given, else with the text.
 Outcome answer(const Arguments& arguments, const Json& json, const std::string& text);
+/// Exit 1 for a file that was not written; of one that is there it says how it is replaced.
+Outcome notWritten(const base::Error& error, const std::string& path);
+/// Whether a file that is there may be replaced: --force.
+db::IfThere ifThere(const Arguments& arguments);
 /// What a file holds; "-" is the standard input. Errors: NotFound.
 base::Result<std::string> textOf(const std::string& file);
 /// Opens the book named by --book.
@@ -55,6 +59,10 @@ Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome careCardsVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome invoiceVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome receiptVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome creditVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome papersVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome priceListVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome countVerb(const Arguments& arguments, const Helpers& helpers);

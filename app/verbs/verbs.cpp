@@ -5,6 +5,7 @@
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
+#include "db/messages.h"
 
 #include <fmt/format.h>
 
@@ -110,9 +111,25 @@ const std::vector<Verb>& verbs() {
          refundVerb},
         {"owed", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, owedVerb},
         {"today", "--book B [--json]", {{"--book"}, {"--json"}, 0, {"--book"}}, todayVerb},
+        {"invoice",
+         "--book B --quote N [--json]",
+         {{"--book", "--quote"}, {"--json"}, 0, {"--book", "--quote"}},
+         invoiceVerb},
+        {"receipt",
+         "--book B --quote N [--json]",
+         {{"--book", "--quote"}, {"--json"}, 0, {"--book", "--quote"}},
+         receiptVerb},
+        {"credit",
+         "--book B --invoice N [--amount M] [--json]",
+         {{"--book", "--invoice", "--amount"}, {"--json"}, 0, {"--book", "--invoice"}},
+         creditVerb},
+        {"papers",
+         "--book B --quote N [--json]",
+         {{"--book", "--quote"}, {"--json"}, 0, {"--book", "--quote"}},
+         papersVerb},
         {"sheet",
-         "--book B --quote N --pdf OUT.pdf [--force] [--json]",
-         {{"--book", "--quote", "--pdf"}, {"--force", "--json"}, 0, {"--book", "--quote", "--pdf"}},
+         "--book B --quote N [--kind quote|invoice|receipt|credit] --pdf OUT.pdf [--force] [--json]",
+         {{"--book", "--quote", "--kind", "--pdf"}, {"--force", "--json"}, 0, {"--book", "--quote", "--pdf"}},
          sheetVerb},
         {"carecards",
          "--book B --pdf OUT.pdf [--force] [--json]",
@@ -203,6 +220,18 @@ Outcome run(std::span<const std::string> words, const Helpers& helpers) {
 }
 
 Outcome refused(const base::Error& error) { return {1, {}, words::text(error) + "\n"}; }
+
+Outcome notWritten(const base::Error& error, const std::string& path) {
+    if (error.fault != idOf(db::Fault::FileExists)) return refused(error);
+    return refused(words::makeError(
+        base::Code::Conflict, path,
+        QT_TRANSLATE_NOOP("App", "There is a file “%1” already; choose another name, or add --force to replace it."),
+        path));
+}
+
+db::IfThere ifThere(const Arguments& arguments) {
+    return arguments.has("--force") ? db::IfThere::Replace : db::IfThere::Refuse;
+}
 
 Outcome answer(const Arguments& arguments, const Json& json, const std::string& text) {
     return {0, arguments.has("--json") ? json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n" : text, {}};

@@ -29,6 +29,8 @@ struct Helpers {
     std::function<base::Done(db::Book& book, const std::string& path, db::IfThere ifThere)> writeCareCards;
     /// The outlines of lettering.
     std::function<base::Result<std::vector<artwork::Shape>>(const artwork::LetteringOrder& order)> outlines;
+    /// Writes an invoice, receipt or credit note as PDF to a path.
+    std::function<base::Done(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere)> writeBill;
 };
 
 /// Whether the first word of a command line is one of the headless verbs.

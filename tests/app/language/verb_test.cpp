@@ -25,6 +25,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_helpers.environment.today = [] { return *units::Date::parse("2026-11-25"); };
         m_helpers.outlines = artwork::outlinesOf;
         m_helpers.writeCareCards = [](db::Book&, const std::string&, db::IfThere) -> base::Done { return {}; };
+        m_helpers.writeBill = [](const db::IssuedBill&, const std::string&, db::IfThere) -> base::Done { return {}; };
         m_helpers.writeSheet = [](db::Book&, const db::Quote&, const std::string&, db::IfThere) -> base::Done {
             return {};
         };
@@ -37,7 +38,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
             "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
-            "supplier make missing take repeat give dir carecards pdf FILE");
+            "supplier make missing take repeat give dir carecards pdf FILE invoice receipt credit papers kind letter");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -96,6 +97,17 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"pay", "--quote", "2026-0001", "--amount", "5000"}, 1);
     ask({"owed"}, 0);
     ask({"sheet", "--quote", "2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
+    ask({"papers", "--quote", "2026-0001"}, 0);
+    ask({"receipt", "--quote", "2026-0001"}, 0);
+    ask({"receipt", "--quote", "2026-0001"}, 1);
+    ask({"invoice", "--quote", "2026-0001"}, 0);
+    ask({"invoice", "--quote", "2026-0001"}, 1);
+    ask({"credit", "--invoice", "I-2026-0001", "--amount", "1"}, 0);
+    ask({"credit", "--invoice", "R-2026-0001"}, 1);
+    ask({"papers", "--quote", "2026-0001"}, 0);
+    ask({"sheet", "--quote", "C-2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
+    ask({"sheet", "--quote", "C-2026-0001", "--kind", "invoice", "--pdf", (m_folder / "out.pdf").string()}, 1);
+    ask({"sheet", "--quote", "2026-0001", "--kind", "letter", "--pdf", (m_folder / "out.pdf").string()}, 1);
     listen({"check", book()}, 0);
     listen({"demo", (m_folder / "shop.jobbook").string()}, 0);
     listen({"today", "--book", (m_folder / "shop.jobbook").string()}, 0);
