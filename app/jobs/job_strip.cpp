@@ -84,6 +84,11 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_money->setObjectName(QStringLiteral("jobMoney"));
     m_money->setToolTip(tr("What was paid for it, and the next payment"));
     row->addWidget(m_money, 0, Qt::AlignBottom);
+    m_papers = new QPushButton(tr("Pape&rs"), this);
+    m_papers->setObjectName(QStringLiteral("jobPapers"));
+    m_papers->setToolTip(tr("Its quote, invoice, receipts and credit notes"));
+    row->addWidget(m_papers, 0, Qt::AlignBottom);
+    connect(m_papers, &QPushButton::clicked, this, &JobStrip::papersAsked);
     m_plan = new QPushButton(this);
     m_plan->setObjectName(QStringLiteral("jobPlan"));
     m_plan->setToolTip(tr("How everything the chosen quotes need cut lies on its sheets; choose several with Shift or "
@@ -178,6 +183,7 @@ void JobStrip::load() {
     m_next->setVisible(next.has_value());
     if (next) m_next->setText(tr("&Next: %1").arg(words::nameOf(*next)));
     m_money->setVisible(!job->number.empty());
+    m_papers->setVisible(!job->number.empty());
     const bool isOpen = job->choices > 1 && !job->choiceTaken;
     m_money->setEnabled(!isOpen);
     m_money->setToolTip(isOpen ? tr("First say which choice the customer takes")

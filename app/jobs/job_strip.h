@@ -28,6 +28,7 @@ class JobStrip : public desk::Card {
   Q_SIGNALS:
     void openAsked();
     void moneyAsked();   ///< the payments of the quote
+    void papersAsked();  ///< its invoice, receipts and credit notes
     void planAsked();    ///< a sheet plan of the selected quotes
     void changesAsked(); ///< what has changed since the quote was given
     void repeatAsked();  ///< order again what it ordered
@@ -55,6 +56,7 @@ class JobStrip : public desk::Card {
     desk::ChoiceField* m_stage = nullptr;
     QPushButton* m_next = nullptr; ///< to the usual next stage
     QPushButton* m_money = nullptr;
+    QPushButton* m_papers = nullptr;
     QPushButton* m_plan = nullptr;
     QPushButton* m_again = nullptr;
     QPushButton* m_open = nullptr;

@@ -9,6 +9,7 @@
 #include "app/jobs/changes_dialog.h"
 #include "app/jobs/job_strip.h"
 #include "app/jobs/jobs_table.h"
+#include "app/jobs/papers_dialog.h"
 #include "app/jobs/payment_dialog.h"
 #include "app/jobs/today_card.h"
 #include "app/plans/plan_dialog.h"
@@ -141,6 +142,7 @@ void JobsPage::connectAll() {
     connect(m_strip, &JobStrip::changesAsked, this, &JobsPage::showChanges);
     connect(m_strip, &JobStrip::planAsked, this, &JobsPage::showPlan);
     connect(m_strip, &JobStrip::moneyAsked, this, &JobsPage::showMoney);
+    connect(m_strip, &JobStrip::papersAsked, this, &JobsPage::showPapers);
     connect(m_strip, &JobStrip::openAsked, this, &JobsPage::openCurrent);
     connect(m_strip, &JobStrip::repeatAsked, this, [this] {
         if (const auto* job = m_presenter.current()) Q_EMIT repeatAsked(base::Id(job->id));
@@ -205,6 +207,15 @@ void JobsPage::showMoney() {
     const auto* job = m_presenter.current();
     if (!job || job->number.empty()) return;
     auto* dialog = new PaymentDialog(m_presenter, m_formatter, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::finished, this, [this] { m_table->setFocus(Qt::OtherFocusReason); });
+    dialog->open();
+}
+
+void JobsPage::showPapers() {
+    const auto* job = m_presenter.current();
+    if (!job || job->number.empty()) return;
+    auto* dialog = new PapersDialog(m_presenter, m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &QDialog::finished, this, [this] { m_table->setFocus(Qt::OtherFocusReason); });
     dialog->open();

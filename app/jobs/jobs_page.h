@@ -59,6 +59,7 @@ class JobsPage : public QWidget {
     void showChanges();
     void showPlan();
     void showMoney();
+    void showPapers();
     std::vector<int> chosenRows() const;
 
     desk::Formatter m_formatter;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/jobs/jobs_presenter.h"
 
+#include "app/words/bill_words.h"
+#include "app/words/quote_sheet.h"
 #include "app/words/words.h"
 #include "core/pricing/price_order.h"
 #include "db/book/given_prices.h"
@@ -88,6 +90,38 @@ std::optional<base::Error> JobsPresenter::takeChoice(std::optional<std::int64_t>
     const auto done = m_session.attempt([&](db::Book& book) { return book.takeChoice(id, choice); });
     refresh();
     return done ? std::nullopt : std::optional(done.error());
+}
+
+base::Result<db::Billing> JobsPresenter::billing() {
+    const auto id = m_current;
+    return m_session.read([&](db::Book& book) { return book.billing(id); });
+}
+
+base::Result<db::IssuedBill> JobsPresenter::issueInvoice(const quoting::SheetWords& words) {
+    const auto id = m_current;
+    auto bill = m_session.attempt([&](db::Book& book) { return book.issueInvoice(id, words::billSheets(words)); });
+    refresh();
+    return bill;
+}
+
+base::Result<db::IssuedBill> JobsPresenter::issueReceipt(const base::Id& payment, const quoting::SheetWords& words) {
+    return m_session.attempt([&](db::Book& book) { return book.issueReceipt(payment, words::billSheets(words)); });
+}
+
+base::Result<db::IssuedBill> JobsPresenter::issueCredit(const base::Id& invoice, std::optional<units::Money> amount,
+                                                        const quoting::SheetWords& words) {
+    auto bill =
+        m_session.attempt([&](db::Book& book) { return book.issueCredit(invoice, amount, words::billSheets(words)); });
+    refresh();
+    return bill;
+}
+
+base::Result<std::pair<quoting::SheetContent, catalogue::Paper>>
+JobsPresenter::quoteSheet(const quoting::SheetWords& words) {
+    const auto id = m_current;
+    const auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
+    if (!quote) return base::fail(quote.error());
+    return std::pair(words::issuedSheet(*quote, m_session.fits(), words), quote->frozen->shop.paper);
 }
 
 base::Result<pricing::Account> JobsPresenter::account() {

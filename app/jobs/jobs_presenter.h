@@ -65,6 +65,16 @@ class JobsPresenter : public QObject {
     units::Date today() const;
     bool canChange() const { return !m_session.isReadOnly(); }
 
+    /// The papers of the current quote and what can be issued. Errors: the book's.
+    base::Result<db::Billing> billing();
+    /// Issue one of them; the errors are told to who asked.
+    base::Result<db::IssuedBill> issueInvoice(const quoting::SheetWords& words);
+    base::Result<db::IssuedBill> issueReceipt(const base::Id& payment, const quoting::SheetWords& words);
+    base::Result<db::IssuedBill> issueCredit(const base::Id& invoice, std::optional<units::Money> amount,
+                                             const quoting::SheetWords& words);
+    /// The sheet of the current quote as it was given, and the paper it is printed on.
+    base::Result<std::pair<quoting::SheetContent, catalogue::Paper>> quoteSheet(const quoting::SheetWords& words);
+
     /// The choices of the current quote by what tells them apart; empty where there is nothing to choose.
     std::vector<std::string> choices();
 

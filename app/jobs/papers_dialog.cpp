@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: MIT
+#include "app/jobs/papers_dialog.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/card.h"
+#include "app/desk/field_box.h"
+#include "app/paper/preview_dialog.h"
+#include "app/paper/sheet_words_of.h"
+#include "app/session/settings.h"
+#include "app/words/bill_words.h"
+#include "app/words/words.h"
+
+#include <QBoxLayout>
+#include <QDir>
+
+#include <algorithm>
+
+namespace sp::jobs {
+
+using catalogue::PaperKind;
+using desk::Role;
+using desk::TextSize;
+using desk::Weight;
+
+PapersDialog::PapersDialog(JobsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QDialog(parent)
+    , m_presenter(presenter)
+    , m_formatter(formatter) {
+    setObjectName(QStringLiteral("papers"));
+    setWindowTitle(tr("Papers of %1").arg(QString::fromStdString(m_presenter.current()->number)));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(desk::pageMargins());
+    column->setSpacing(12);
+    column->addWidget(desk::pageTitle(windowTitle(), this));
+    m_table = new desk::FiguresTable(
+        QStringLiteral("paperList"),
+        {{tr("Day"), false, false}, {tr("Paper"), false, false}, {tr("Number")}, {tr("Amount"), true, false}}, this);
+    m_table->setObjectName(QStringLiteral("paperList"));
+    column->addWidget(m_table, 1);
+    buildEntry(column);
+    buildButtons(column);
+    auto* caution = new desk::TextLabel(words::invoiceCaution(), TextSize::Small, Role::Muted, Weight::Plain, this);
+    caution->setObjectName(QStringLiteral("invoiceCaution"));
+    caution->setWordWrap(true);
+    column->addWidget(caution);
+    connect(m_table, &QAbstractItemView::activated, this, &PapersDialog::showChosen);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &PapersDialog::nameButtons);
+    resize(desk::withinScreen(*this, {desk::scaled(680), desk::scaled(520)}));
+    load();
+    m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void PapersDialog::buildEntry(QBoxLayout* column) {
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    m_amount = new desk::MoneyField(m_formatter, this);
+    m_amount->setObjectName(QStringLiteral("creditAmount"));
+    m_amount->setEmptyAllowed(true);
+    m_amount->setToolTip(tr("How much a credit note takes back; empty: all that is left of the invoice"));
+    row->addWidget(new desk::FieldBox(tr("&Take back"), m_amount, this), 0, Qt::AlignTop);
+    row->addStretch(1);
+    column->addLayout(row);
+    m_problem = new desk::ProblemNote(this);
+    m_problem->setObjectName(QStringLiteral("paperProblem"));
+    m_problem->watch({m_amount});
+    column->addWidget(m_problem);
+}
+
+void PapersDialog::buildButtons(QBoxLayout* column) {
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    const auto add = [&](QPushButton*& button, const QString& text, const char* name, auto act) {
+        button = new QPushButton(text, this);
+        button->setObjectName(QLatin1String(name));
+        button->setAutoDefault(false);
+        connect(button, &QPushButton::clicked, this, act);
+        row->addWidget(button);
+    };
+    add(m_show, tr("&Show"), "showPaper", [this] { showChosen(); });
+    desk::makePrimary(*m_show);
+    m_show->setDefault(true);
+    add(m_invoice, tr("&Invoice"), "issueInvoice", [this] { issueInvoice(); });
+    add(m_receipt, tr("&Receipt"), "issueReceipt", [this] { issueReceipt(); });
+    add(m_credit, tr("&Credit note"), "issueCredit", [this] { issueCredit(); });
+    row->addStretch(1);
+    QPushButton* close = nullptr;
+    add(close, tr("Close"), "closePapers", [this] { reject(); });
+    column->addLayout(row);
+}
+
+void PapersDialog::load() {
+    const auto* job = m_presenter.current();
+    auto billing = m_presenter.billing();
+    if (!job || !billing) {
+        if (!billing) m_problem->setRefusal(words::sentence(billing.error()));
+        for (auto* button : {m_show, m_invoice, m_receipt, m_credit}) button->setEnabled(false);
+        return;
+    }
+    m_billing = std::move(*billing);
+    std::vector<QStringList> rows{{m_formatter.date(job->quotedOn), words::nameOf(PaperKind::Quote),
+                                   QString::fromStdString(job->number), QString()}};
+    for (const auto& bill : m_billing.bills)
+        rows.push_back({m_formatter.date(bill.result.day), words::nameOf(bill.kind),
+                        QString::fromStdString(bill.number), m_formatter.money(bill.total)});
+    m_table->setRows(rows);
+    m_table->selectRow(static_cast<int>(rows.size()) - 1);
+    nameButtons();
+}
+
+const db::OpenInvoice* PapersDialog::toCredit() const {
+    const auto& open = m_billing.openInvoices;
+    const int row = m_table->currentIndex().row() - 1;
+    if (row >= 0 && row < static_cast<int>(m_billing.bills.size())) {
+        const auto& chosen = m_billing.bills[static_cast<std::size_t>(row)].id;
+        const auto found = std::ranges::find(open, chosen, &db::OpenInvoice::id);
+        if (found != open.end()) return &*found;
+    }
+    return open.empty() ? nullptr : &open.front();
+}
+
+/// Each button says what it would issue, or is grey and says why not.
+void PapersDialog::nameButtons() {
+    const auto& why = m_billing.whyNoInvoice;
+    m_invoice->setEnabled(!why);
+    m_invoice->setText(why ? tr("&Invoice") : tr("&Invoice of %1").arg(m_formatter.money(m_billing.toInvoice)));
+    m_invoice->setToolTip(why ? words::sentence(*why) : tr("It stays once it is issued; a mistake is credited"));
+    const auto& payments = m_billing.withoutReceipt;
+    m_receipt->setEnabled(!payments.empty());
+    m_receipt->setText(payments.empty() ? tr("&Receipt")
+                                        : tr("&Receipt for %1").arg(m_formatter.money(payments.front().amount)));
+    m_receipt->setToolTip(payments.empty()
+                              ? tr("Every payment that stands has its receipt")
+                              : tr("For the payment of %1").arg(m_formatter.date(payments.front().paidOn)));
+    const auto* open = toCredit();
+    m_credit->setEnabled(open != nullptr);
+    m_amount->setEnabled(open != nullptr);
+    m_credit->setText(open ? tr("&Credit note for %1").arg(QString::fromStdString(open->number)) : tr("&Credit note"));
+    m_credit->setToolTip(open ? tr("%1 are left of it").arg(m_formatter.money(open->left))
+                              : tr("There is no invoice of which anything is left"));
+}
+
+void PapersDialog::showChosen() {
+    const int row = m_table->currentIndex().row();
+    if (row > 0 && row <= static_cast<int>(m_billing.bills.size())) {
+        const auto& result = m_billing.bills[static_cast<std::size_t>(row) - 1].result;
+        show(result.sheet, result.paper);
+        return;
+    }
+    auto sheet = m_presenter.quoteSheet(paper::sheetWords(m_formatter));
+    if (sheet)
+        show(std::move(sheet->first), sheet->second);
+    else
+        m_problem->setRefusal(words::sentence(sheet.error()));
+}
+
+void PapersDialog::show(quoting::SheetContent sheet, catalogue::Paper paper) {
+    const QDir folder(session::folderOf(session::kPapersIn));
+    const auto name = QString::fromStdString(sheet.title);
+    auto* preview =
+        new paper::PreviewDialog(std::move(sheet), paper, folder.filePath(name + QStringLiteral(".pdf")), this);
+    preview->setObjectName(QStringLiteral("preview"));
+    preview->setAttribute(Qt::WA_DeleteOnClose);
+    preview->open();
+}
+
+void PapersDialog::settle(const base::Result<db::IssuedBill>& bill) {
+    if (!bill) {
+        m_problem->setRefusal(words::sentence(bill.error()));
+        return;
+    }
+    m_problem->setRefusal({});
+    load();
+    showChosen();
+}
+
+void PapersDialog::issueInvoice() { settle(m_presenter.issueInvoice(paper::sheetWords(m_formatter))); }
+
+void PapersDialog::issueReceipt() {
+    if (m_billing.withoutReceipt.empty()) return;
+    settle(m_presenter.issueReceipt(m_billing.withoutReceipt.front().id, paper::sheetWords(m_formatter)));
+}
+
+void PapersDialog::issueCredit() {
+    const auto* open = toCredit();
+    if (!open || !m_amount->problem().isEmpty()) return; // the note says what is wrong
+    const auto amount = m_amount->optionalValue();
+    if (!amount) return;
+    const auto bill = m_presenter.issueCredit(open->id, *amount, paper::sheetWords(m_formatter));
+    if (bill) m_amount->setRaw({});
+    settle(bill);
+}
+
+} // namespace sp::jobs
+
+#include "moc_papers_dialog.cpp"
