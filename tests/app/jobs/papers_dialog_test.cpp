@@ -116,7 +116,8 @@ TEST_F(Papers, everyButtonHasAKeyOfItsOwn) {
     for (const auto* each : m_dialog->findChildren<QPushButton*>()) {
         EXPECT_FALSE(each->objectName().isEmpty());
         const auto at = each->text().indexOf(QLatin1Char('&'));
-        if (at >= 0) EXPECT_EQ(++keys[each->text().at(at + 1).toLower()], 1) << each->text().toStdString();
+        if (at < 0) continue;
+        EXPECT_EQ(++keys[each->text().at(at + 1).toLower()], 1) << each->text().toStdString();
     }
 }
 
