@@ -154,7 +154,7 @@ const Object& objectOf<quoting::SheetLabels>() {
                                    field<&T::together>("together", Term::Title, kPrinted),
                                    field<&T::toPay>("to_pay", Term::Title, kPrinted),
                                    field<&T::takeThis>("take_this", Term::Title, kPrinted)
-                                       .cameWith({{"paper-result", 4}})
+                                       .cameWith({{"paper-result", 4}, {"bill", 1}})
                                        .standingFor(std::string(), "\"\""),
                                    field<&T::deposit>("deposit", Term::Title, kPrinted),
                                    field<&T::balance>("balance", Term::Title, kPrinted),
@@ -173,10 +173,10 @@ template<class T>
 std::vector<Field> choiceFields() {
     return {
         fieldIn<T, &T::name>("choice_name", Term::Title, kPrinted)
-            .cameWith({{"paper-result", 4}})
+            .cameWith({{"paper-result", 4}, {"bill", 1}})
             .standingFor(std::string(), "\"\""),
         fieldIn<T, &T::difference>("difference", Term::WhatTellsAChoice, kPrinted)
-            .cameWith({{"paper-result", 4}})
+            .cameWith({{"paper-result", 4}, {"bill", 1}})
             .standingFor(std::string(), "\"\""),
         fieldIn<T, &T::lines>("lines", Term::Lines, kMaxLines),
         fieldIn<T, &T::adjustments>("adjustments", Term::Discount, kMaxRows),
@@ -184,7 +184,7 @@ std::vector<Field> choiceFields() {
         fieldIn<T, &T::showsTogether>("shows_together", Term::Total),
         fieldIn<T, &T::tax>("tax", Term::Tax),
         fieldIn<T, &T::moreTaxes>("more_taxes", Term::FurtherTaxRates, kMaxRows)
-            .cameWith({{"paper-result", 3}})
+            .cameWith({{"paper-result", 3}, {"bill", 1}})
             .standingFor(std::vector<quoting::SheetTax>{}, "[]"),
         fieldIn<T, &T::taxIncluded>("tax_included", Term::TaxInThePrice, kPrinted),
         fieldIn<T, &T::toPay>("to_pay", Term::Total),
@@ -208,16 +208,16 @@ std::vector<Field> sheetFields() {
         field<&T::customer>("customer", Term::Customer),
         field<&T::currency>("currency", Term::Currency, kLine),
         field<&T::choicesNote>("choices_note", Term::Note, kPrinted)
-            .cameWith({{"paper-result", 4}})
+            .cameWith({{"paper-result", 4}, {"bill", 1}})
             .standingFor(std::string(), "\"\""),
         field<&T::others>("others", Term::OtherChoices, kMaxOthers)
-            .cameWith({{"paper-result", 4}})
+            .cameWith({{"paper-result", 4}, {"bill", 1}})
             .standingFor(std::vector<quoting::SheetChoice>{}, "[]"),
         field<&T::choice>("choice", Term::ChoiceLookedAt, kChoiceNumbers)
-            .cameWith({{"paper-result", 4}})
+            .cameWith({{"paper-result", 4}, {"bill", 1}})
             .standingFor(std::int64_t{0}, "0"),
         field<&T::settlement>("settlement", Term::Amount, kMaxLines)
-            .cameWith({{"paper-result", 5}})
+            .cameWith({{"paper-result", 5}, {"bill", 1}})
             .standingFor(std::vector<quoting::SheetRow>{}, "[]"),
         field<&T::terms>("terms", Term::Terms, kMaxLines, kPrinted),
         field<&T::care>("care", Term::CareNotes, kMaxLines, kPrinted),

@@ -217,6 +217,24 @@ TEST_F(BillTest, aCreditNoteTakesBackInProportionAndASecondInvoiceIsOfThat) {
     expectSound();
 }
 
+TEST_F(BillTest, whatTodayAsksGoesByTheInvoice) {
+    stock();
+    const auto quote = agreed();
+    const auto made = invoice(quote);
+    for (const auto stage : {Stage::InProduction, Stage::Ready, Stage::Collected})
+        ASSERT_TRUE(book->setStage(quote.id, stage));
+    const auto owed = [&] {
+        for (const auto& asked : valueOf(book->askedToday()).jobs)
+            if (asked.reminder == catalogue::Reminder::Owed) return asked.amount;
+        return Money{};
+    };
+    EXPECT_EQ(owed(), cents(12'888));
+    ASSERT_TRUE(book->issueCredit(made.id, cents(2'888), plainBill));
+    EXPECT_EQ(owed(), cents(10'000));
+    pay(quote, cents(10'000));
+    EXPECT_EQ(owed(), Money{});
+}
+
 TEST_F(BillTest, stayAsTheyWereWhateverChanges) {
     stock();
     const auto quote = agreed();

@@ -330,6 +330,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     saved["value"]["rules"].erase("places");
+    saved["value"]["rules"].erase("days_to_pay");
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).error().code, Code::Damaged);
     saved["format"] = 2;
     shop.meantAsNothing = {};
@@ -339,6 +340,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.isBeingSetUp = false;
     shop.rules.tax.onGifts = catalogue::TaxOnGifts::None;
     shop.rules.places = {};
+    shop.rules.daysToPay = 14;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 
