@@ -196,8 +196,19 @@ void EstimateFields::buildStyle(QVBoxLayout* column) {
     for (auto* button : {m_outline, m_fill, m_both})
         button->setAccessibleDescription(tr("How the stones stand in the shape"));
     auto* group = radioRow(box, this, {m_outline, m_fill, m_both}, m_fill);
-    connect(group, &QButtonGroup::buttonClicked, this, &EstimateFields::ask);
     column->addLayout(box);
+    m_outlineStone = new desk::ChoiceField(m_formatter, this);
+    m_outlineStone->setObjectName(QStringLiteral("estimateOutlineStone"));
+    connect(m_outlineStone, &desk::ChoiceField::chosen, this, &EstimateFields::ask);
+    connect(m_outlineStone, &desk::TypedField::edited, this, &EstimateFields::ask);
+    m_outlineBox = new desk::FieldBox(tr("Stone of the outline"), m_outlineStone, this);
+    m_outlineBox->setRemark(tr("empty: the same stone"));
+    m_outlineBox->hide();
+    column->addWidget(m_outlineBox);
+    connect(group, &QButtonGroup::buttonClicked, this, [this] {
+        m_outlineBox->setVisible(m_both->isChecked());
+        ask();
+    });
 }
 
 void EstimateFields::follow(desk::LengthField* field) {
@@ -207,6 +218,7 @@ void EstimateFields::follow(desk::LengthField* field) {
 
 void EstimateFields::loadChoices() {
     m_stone->setChoices(stonesToChoose(m_presenter.session(), std::nullopt));
+    m_outlineStone->setChoices(stonesToChoose(m_presenter.session(), std::nullopt));
     loadRemarks();
 }
 
@@ -250,6 +262,8 @@ QString EstimateFields::unreadEntry() const {
     if (!isFile && !m_height->problem().isEmpty()) return tr("the height");
     if (isFile && !m_fileHeight->isBlank() && !m_fileHeight->problem().isEmpty()) return tr("the height");
     if (!m_stone->isBlank() && !m_stone->problem().isEmpty()) return tr("the stone");
+    if (m_both->isChecked() && !m_outlineStone->isBlank() && !m_outlineStone->problem().isEmpty())
+        return tr("the stone of the outline");
     if (!m_pitch->optionalValue()) return tr("the pitch");
     if (!m_edge->optionalValue()) return tr("what is free at the edge");
     return {};
@@ -268,6 +282,7 @@ void EstimateFields::ask() {
     const auto height = (inputs.isFile ? m_fileHeight : m_height)->optionalValue();
     if (height) inputs.height = *height;
     if (m_stone->current().isValid()) inputs.stone = m_stone->current().value<base::Id>();
+    if (m_outlineStone->current().isValid()) inputs.outlineStone = m_outlineStone->current().value<base::Id>();
     inputs.pitch = *m_pitch->optionalValue();
     inputs.edge = m_edge->optionalValue()->value_or(units::Length{});
     m_presenter.ask(inputs);

@@ -67,7 +67,9 @@ class EstimateFields : public QWidget {
     QRadioButton* m_outline = nullptr;
     QRadioButton* m_fill = nullptr;
     QRadioButton* m_both = nullptr;
-    bool m_pitchDone = true; ///< nobody is still typing in it
+    desk::ChoiceField* m_outlineStone = nullptr;
+    desk::FieldBox* m_outlineBox = nullptr; ///< of it; there for both alone
+    bool m_pitchDone = true;                ///< nobody is still typing in it
 };
 
 } // namespace sp::artwork

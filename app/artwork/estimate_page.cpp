@@ -133,6 +133,7 @@ void EstimatePage::loadWords() {
     auto summary = tr("An estimate: laid out by hand it takes %1 to %2. %3 over all.")
                        .arg(m_formatter.count(estimate->least), m_formatter.count(estimate->most),
                             m_formatter.size(m_presenter.width(), m_presenter.height()));
+    for (const auto& reason : estimate->range) summary += QLatin1Char(' ') + words::sentence(reason);
     if (estimate->warning) {
         m_summary->setRole(Role::Warn);
         summary += QLatin1Char(' ') + words::sentence(*estimate->warning);

@@ -101,6 +101,15 @@ double EstimatePresenter::millimetresPerUnit(const EstimateInputs& inputs) const
     return *m_file->drawing.millimetresPerUnit;
 }
 
+EstimateRequest EstimatePresenter::requestOf(const EstimateInputs& inputs) {
+    EstimateRequest request{
+        *diameterOf(inputs.stone), inputs.pitch.value_or(*usualPitch(inputs.stone)), inputs.edge, inputs.style, {}};
+    const bool isOther = inputs.style == StoneStyle::Both && inputs.outlineStone != inputs.stone;
+    const auto outline = isOther ? diameterOf(inputs.outlineStone) : std::nullopt;
+    if (outline) request.outline = StoneSetting{*outline, *usualPitch(inputs.outlineStone)};
+    return request;
+}
+
 void EstimatePresenter::ask(const EstimateInputs& inputs) {
     if (const auto sentence = missing(inputs)) {
         m_inputs = inputs;
@@ -112,18 +121,19 @@ void EstimatePresenter::ask(const EstimateInputs& inputs) {
     m_problem.clear();
     m_subject.clear();
     m_waiting = false;
-    const EstimateRequest request{*diameterOf(inputs.stone), inputs.pitch.value_or(*usualPitch(inputs.stone)),
-                                  inputs.edge, inputs.style};
-    const auto answerOf = [request](std::vector<Shape> shapes, const std::string& name) -> base::Result<Answer> {
-        auto estimate = estimateStones(shapes, request, name);
+    const auto answerOf = [request = requestOf(inputs)](std::vector<Shape> shapes, std::vector<Line> lines,
+                                                        const std::string& name) -> base::Result<Answer> {
+        auto estimate = estimateStones(shapes, lines, request, name);
         if (!estimate) return base::fail(estimate.error());
-        return Answer{std::move(*estimate), std::move(shapes)};
+        return Answer{std::move(*estimate), std::move(shapes), std::move(lines)};
     };
     const auto taken = [this](base::Result<Answer> answer) { take(std::move(answer)); };
     if (inputs.isFile) {
-        m_estimator.ask([file = m_file, scale = millimetresPerUnit(inputs),
-                         answerOf] { return answerOf(shapesOf(file->drawing, scale), file->name); },
-                        taken);
+        m_estimator.ask(
+            [file = m_file, scale = millimetresPerUnit(inputs), answerOf] {
+                return answerOf(shapesOf(file->drawing, scale), linesOf(file->drawing, scale), file->name);
+            },
+            taken);
     } else {
         const LetteringOrder order{inputs.text.toStdString(), inputs.font.toStdString(),
                                    inputs.height.value_or(units::Length{})};
@@ -132,7 +142,7 @@ void EstimatePresenter::ask(const EstimateInputs& inputs) {
              answerOf]() -> base::Result<Answer> {
                 auto shapes = outlines(order);
                 if (!shapes) return base::fail(shapes.error());
-                auto answer = answerOf(std::move(*shapes), name);
+                auto answer = answerOf(std::move(*shapes), {}, name);
                 // What core says there is about files.
                 if (!answer && answer.error().code == base::Code::TooLarge)
                     return words::fail(base::Code::TooLarge, name,
@@ -169,9 +179,20 @@ Picture EstimatePresenter::picture() {
     const auto* material = m_session.material(m_inputs.stone);
     const auto diameter = diameterOf(m_inputs.stone);
     if (!m_answer || !material || !diameter) return picture;
-    picture.stones.reserve(m_answer->estimate.centres.size());
-    for (const Point centre : m_answer->estimate.centres)
+    const auto& estimate = m_answer->estimate;
+    picture.stones.reserve(estimate.centres.size());
+    for (const Point centre : estimate.centres)
         picture.stones.push_back({centre, diameter->millimetres(), material->stone.rgb});
+    const auto* outline = m_session.material(m_inputs.outlineStone);
+    const auto outlineDiameter = diameterOf(m_inputs.outlineStone);
+    if (outline && outlineDiameter)
+        for (std::size_t i = 0; i < static_cast<std::size_t>(estimate.outline.count.value()); ++i)
+            picture.stones[i] = {estimate.centres[i], outlineDiameter->millimetres(), outline->stone.rgb};
+    for (const auto& open : m_answer->lines) {
+        Picture::Line line{open.points, false, Classification::Large, {}, true};
+        for (const Point corner : open.points) line.box.add(corner);
+        picture.lines.push_back(std::move(line));
+    }
     for (const auto& shape : m_answer->shapes)
         for (const auto& ring : shape.rings) {
             Picture::Line line{ring, true, Classification::Large, {}, true};
@@ -179,6 +200,14 @@ Picture EstimatePresenter::picture() {
             picture.lines.push_back(std::move(line));
         }
     return picture;
+}
+
+std::vector<catalogue::StoneCount> EstimatePresenter::stonesOfAnswer() const {
+    const auto& estimate = m_answer->estimate;
+    std::vector<catalogue::StoneCount> stones{{m_inputs.stone, estimate.filling().count}};
+    if (estimate.outline.count.value() > 0) stones.push_back({m_inputs.outlineStone, estimate.outline.count});
+    if (stones.front().count.value() == 0) stones.erase(stones.begin()); // too narrow for more than an outline
+    return stones;
 }
 
 units::Length EstimatePresenter::width() {
@@ -231,7 +260,7 @@ base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const 
     design.name = name.trimmed().toStdString();
     design.width = width();
     design.height = height();
-    design.stones = {{m_inputs.stone, estimate.count}};
+    design.stones = stonesOfAnswer();
     design.usualBase = firstBacking(m_session);
     design.note =
         estimateNote(QString::number(estimate.least.value()), QString::number(estimate.most.value())).toStdString();

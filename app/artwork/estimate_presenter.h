@@ -31,6 +31,8 @@ struct EstimateInputs {
     std::optional<units::Length> pitch;  ///< none: the usual one for the stone
     units::Length edge;
     StoneStyle style = StoneStyle::Fill;
+    /// With StoneStyle::Both, the outline in a stone of its own, at its usual pitch; none: the same stone.
+    base::Id outlineStone = {};
 };
 
 /// Decides what an estimate is asked of and what becomes of it. An estimate is worked out away from the screen; from
@@ -91,8 +93,12 @@ class EstimatePresenter : public QObject {
     struct Answer {
         Estimate estimate;
         std::vector<Shape> shapes;
+        std::vector<Line> lines; ///< of a file, those that end somewhere
     };
 
+    /// Each stone once, that of the filling first.
+    std::vector<catalogue::StoneCount> stonesOfAnswer() const;
+    EstimateRequest requestOf(const EstimateInputs& inputs);
     std::optional<QString> missing(const EstimateInputs& inputs);
     double millimetresPerUnit(const EstimateInputs& inputs) const;
     void take(base::Result<Answer> answer);

@@ -22,6 +22,9 @@ base::Result<std::shared_ptr<const ShapeFile>> readShapeFile(const std::string& 
     for (const auto& shape : shapesOf(file->drawing, 1))
         for (const auto& ring : shape.rings)
             for (const Point corner : ring) file->box.add(corner);
+    if (file->box.isEmpty())
+        for (const auto& line : linesOf(file->drawing, 1))
+            for (const Point corner : line.points) file->box.add(corner);
     // The sentence about no shape has its home in regionOf.
     if (!(file->box.width() > 0) || !(file->box.height() > 0)) return base::fail(regionOf({}, name).error());
     return std::shared_ptr<const ShapeFile>(std::move(file));

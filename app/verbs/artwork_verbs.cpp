@@ -105,6 +105,21 @@ base::Result<EstimateOrder> estimateOrderFrom(const Arguments& arguments) {
     const auto style = parseStyle(arguments.of("--style"));
     if (!style) return base::fail(style.error());
     order.style = *style;
+    order.outlineStone = arguments.value("--outline-stone").value_or("");
+    if (!order.outlineStone.empty() && order.style != artwork::StoneStyle::Both)
+        return words::fail(
+            base::Code::Invalid, "--outline-stone",
+            QT_TRANSLATE_NOOP("App", "An outline in a stone of its own goes with a filling; write --style both."));
+    if (const auto text = arguments.value("--outline-pitch")) {
+        const auto outline = parseStatedLength(*text);
+        if (!outline) return base::fail(outline.error());
+        order.outlinePitch = *outline;
+    }
+    order.withLines = arguments.has("--lines");
+    const auto colours = parseColours(arguments.value("--colours").value_or(""));
+    if (!colours) return base::fail(colours.error());
+    order.colours = *colours;
+    order.byColour = arguments.has("--by-colour") || !order.colours.empty();
     const auto scale = scaleFrom(arguments);
     if (!scale) return base::fail(scale.error());
     order.scale = *scale;

@@ -149,9 +149,11 @@ const std::vector<Verb>& verbs() {
          countVerb},
         {"estimate",
          "FILE [--scale MM-PER-UNIT|DPI] | --text T --font F --height L, then --stone SS10 --pitch L "
-         "--style outline|fill|both [--inset L] [--json]",
-         {{"--text", "--font", "--height", "--stone", "--pitch", "--style", "--scale", "--inset"},
-          {"--json"},
+         "--style outline|fill|both [--outline-stone SS6] [--outline-pitch L] [--inset L] "
+         "[--by-colour] [--colours red=SS16@4.5mm,white=none] [--lines] [--json]",
+         {{"--text", "--font", "--height", "--stone", "--pitch", "--style", "--scale", "--inset", "--outline-stone",
+           "--outline-pitch", "--colours"},
+          {"--by-colour", "--lines", "--json"},
           1,
           {"--stone", "--pitch", "--style"},
           "--text"},

@@ -232,6 +232,21 @@ Source sourceOf(artwork::Note note) {
     case OutlineThenRows: return {QT_TRANSLATE_NOOP("Artwork", "along the outline, then %1")};
     case OutlineThenLines: return {QT_TRANSLATE_NOOP("Artwork", "along the outline, then in lines beside it")};
     case OutlineWhereNarrow: return {QT_TRANSLATE_NOOP("Artwork", "%1; along the outline where a piece is narrow")};
+    case AlongLines: return {QT_TRANSLATE_NOOP("Artwork", "in a row along the lines")};
+    case RowsAlongLinesToo: return {QT_TRANSLATE_NOOP("Artwork", "%1; in a row along the lines")};
+    case RowsMayDiffer:
+        return {QT_TRANSLATE_NOOP("Artwork", "Laid in other rows, the areas hold up to %1 fewer or %2 more.")};
+    case StretchesMayDiffer:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "Each of %n stretches from corner to corner may take one more or less."),
+                "The one stretch along the edge may take one more or less."};
+    case NarrowPartsMayHold:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "%n narrow parts hold no stone; widened, they take up to %2."),
+                "%n narrow part holds no stone; widened, it takes up to %2."};
+    case NothingMayDiffer: return {QT_TRANSLATE_NOOP("Artwork", "There is no other way to lay them.")};
+    case LinesNotSet:
+        return {QT_TRANSLATE_N_NOOP("Artwork", "%n lines that end somewhere are not set with stones."),
+                "%n line that ends somewhere is not set with stones."};
+    case ColourHidden: return {QT_TRANSLATE_NOOP("Artwork", "Nothing of %1 is to be seen; other shapes lie on it.")};
     }
     return {};
 }

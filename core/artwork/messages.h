@@ -109,7 +109,15 @@ namespace sp::artwork {
     X(RowsAsFitEachPiece)                                                                                              \
     X(OutlineThenRows)                                                                                                 \
     X(OutlineThenLines)                                                                                                \
-    X(OutlineWhereNarrow)
+    X(OutlineWhereNarrow)                                                                                              \
+    X(AlongLines)                                                                                                      \
+    X(RowsAlongLinesToo)                                                                                               \
+    X(RowsMayDiffer)                                                                                                   \
+    X(StretchesMayDiffer)                                                                                              \
+    X(NarrowPartsMayHold)                                                                                              \
+    X(NothingMayDiffer)                                                                                                \
+    X(LinesNotSet)                                                                                                     \
+    X(ColourHidden)
 
 SP_FAULTS(Artwork, SP_ARTWORK_FAULTS)
 SP_NOTES(Artwork, SP_ARTWORK_NOTES)

@@ -14,8 +14,11 @@ constexpr double kCornerTurn = 35 * kRadian;
 constexpr double kRoundingMm = 1e-6;
 constexpr double kGrainMm = 0.01; ///< lengths as alike as this are equal
 
-/// The corners of a ring from one true corner to the next, both included.
-using Piece = std::vector<Point>;
+/// The corners of a ring or line from one true corner to the next, both included.
+struct Piece {
+    std::vector<Point> points;
+    bool endsALine = false; ///< a stone stands on its end as well
+};
 
 bool isCorner(Point before, Point here, Point after) {
     const Point a = here - before;
@@ -23,40 +26,46 @@ bool isCorner(Point before, Point here, Point after) {
     return std::abs(std::atan2(cross(a, b), dot(a, b))) > kCornerTurn;
 }
 
-std::vector<Piece> split(const std::vector<Point>& ring) {
+void splitRing(const std::vector<Point>& ring, std::vector<Piece>& pieces) {
     const std::size_t n = ring.size();
     std::vector<std::size_t> corners;
     for (std::size_t i = 0; i < n; ++i)
         if (isCorner(ring[(i + n - 1) % n], ring[i], ring[(i + 1) % n])) corners.push_back(i);
     if (corners.empty()) corners.push_back(0);
-    std::vector<Piece> pieces;
     for (std::size_t k = 0; k < corners.size(); ++k) {
         const std::size_t end = k + 1 < corners.size() ? corners[k + 1] : corners[0] + n;
         auto& piece = pieces.emplace_back();
-        for (std::size_t i = corners[k]; i <= end; ++i) piece.push_back(ring[i % n]);
+        for (std::size_t i = corners[k]; i <= end; ++i) piece.points.push_back(ring[i % n]);
     }
-    return pieces;
 }
 
-double lengthOf(const Piece& piece) {
+void splitLine(const std::vector<Point>& line, std::vector<Piece>& pieces) {
+    std::size_t start = 0;
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const bool isEnd = i + 1 == line.size();
+        if (!isEnd && !isCorner(line[i - 1], line[i], line[i + 1])) continue;
+        auto& piece = pieces.emplace_back();
+        for (std::size_t k = start; k <= i; ++k) piece.points.push_back(line[k]);
+        piece.endsALine = isEnd;
+        start = i;
+    }
+}
+
+double lengthOf(const std::vector<Point>& line) {
     double length = 0;
-    for (std::size_t i = 1; i < piece.size(); ++i) length += distance(piece[i - 1], piece[i]);
+    for (std::size_t i = 1; i < line.size(); ++i) length += distance(line[i - 1], line[i]);
     return length;
 }
 
-/// The stretches of all rings, the longest ones first, so that a shape turned by a quarter holds the same.
-std::vector<Piece> longestFirst(const Rings& rings) {
-    std::vector<Piece> pieces;
-    for (const auto& ring : rings)
-        for (Piece& piece : split(ring)) pieces.push_back(std::move(piece));
-    const auto grains = [](const Piece& piece) { return std::llround(lengthOf(piece) / kGrainMm); };
+/// The longest stretches first, so that a shape turned by a quarter holds the same.
+void sortLongestFirst(std::vector<Piece>& pieces) {
+    const auto grains = [](const Piece& piece) { return std::llround(lengthOf(piece.points) / kGrainMm); };
     std::stable_sort(pieces.begin(), pieces.end(),
                      [&](const Piece& a, const Piece& b) { return grains(a) > grains(b); });
-    return pieces;
 }
 
 /// `steps` places at even distances along the piece, its beginning included, its end not.
-std::vector<Point> placesOn(const Piece& piece, double length, std::size_t steps) {
+std::vector<Point> placesOn(const std::vector<Point>& piece, double length, std::size_t steps) {
     std::vector<Point> places;
     const double step = length / static_cast<double>(steps);
     double passed = 0;
@@ -82,24 +91,25 @@ bool areApart(const std::vector<Point>& places, Point end, double apart) {
     return true;
 }
 
-} // namespace
-
-OutlineRun runAlong(const Rings& rings, double pitch, double apart) {
+OutlineRun runOn(std::vector<Piece> pieces, double pitch, double apart) {
     OutlineRun run;
-    run.length = perimeterOf(rings);
     Box box;
-    for (const auto& ring : rings)
-        for (const Point p : ring) box.add(p);
+    for (const Piece& piece : pieces) {
+        run.length += lengthOf(piece.points);
+        for (const Point p : piece.points) box.add(p);
+    }
     Neighbours taken(box, apart, static_cast<std::size_t>(std::min(run.length / pitch, 1e7)) + 16);
-    for (const Piece& piece : longestFirst(rings)) {
-        const double length = lengthOf(piece);
+    sortLongestFirst(pieces);
+    for (const Piece& piece : pieces) {
+        const double length = lengthOf(piece.points);
         auto steps = static_cast<std::size_t>(std::max(1.0, std::round(length / pitch)));
-        auto places = placesOn(piece, length, steps);
+        auto places = placesOn(piece.points, length, steps);
         // On bends the straight way is shorter than the way along; a few steps fewer mend that.
-        for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.back(), apart); ++tries) {
+        for (int tries = 0; tries < 8 && steps > 1 && !areApart(places, piece.points.back(), apart); ++tries) {
             steps -= std::max<std::size_t>(1, steps / 64);
-            places = placesOn(piece, length, steps);
+            places = placesOn(piece.points, length, steps);
         }
+        if (piece.endsALine) places.push_back(piece.points.back());
         ++run.pieces;
         for (const Point place : places) {
             bool isFree = true;
@@ -113,6 +123,25 @@ OutlineRun runAlong(const Rings& rings, double pitch, double apart) {
         }
     }
     return run;
+}
+
+} // namespace
+
+OutlineRun runAlong(const Rings& rings, double pitch, double apart) {
+    std::vector<Piece> pieces;
+    for (const auto& ring : rings) splitRing(ring, pieces);
+    return runOn(std::move(pieces), pitch, apart);
+}
+
+OutlineRun runAlongLines(std::span<const Line> lines, double pitch, double apart) {
+    std::vector<Piece> pieces;
+    for (const Line& line : lines) {
+        if (line.closed)
+            splitRing(line.points, pieces);
+        else
+            splitLine(line.points, pieces);
+    }
+    return runOn(std::move(pieces), pitch, apart);
 }
 
 } // namespace sp::artwork

@@ -18,4 +18,8 @@ struct OutlineRun {
 /// than that to one already taken is left free, the longest stretches first. 0 < apart <= pitch, millimetres.
 OutlineRun runAlong(const Rings& rings, double pitch, double apart);
 
+/// The same along lines, as a row of stones: a closed one as above, an open one with a stone on each end as well, so
+/// that one without corners takes round(length / pitch) + 1.
+OutlineRun runAlongLines(std::span<const Line> lines, double pitch, double apart);
+
 } // namespace sp::artwork

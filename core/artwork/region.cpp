@@ -2,9 +2,8 @@
 #include "core/artwork/region.h"
 
 #include "core/artwork/messages.h"
+#include "core/artwork/region_paths.h"
 #include "core/units/length.h"
-
-#include <polyclipping/clipper.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -15,41 +14,13 @@ namespace sp::artwork {
 
 namespace {
 
-using ClipperLib::Path;
 using ClipperLib::Paths;
 
-constexpr double kPerMillimetre = 100'000; // steps of 10 nm
-constexpr double kCleanSteps = 20;         // corners that bend less are dropped
 constexpr double kArcSteps = 20;
+constexpr double kThreadMm = 0.01;
 constexpr std::size_t kMaxCorners = 100'000;
 constexpr std::size_t kMaxPairs = 60'000'000;
 constexpr std::size_t kMaxMeetings = 400'000;
-
-Path toPath(const std::vector<Point>& ring) {
-    Path path;
-    path.reserve(ring.size());
-    for (const Point p : ring)
-        path.emplace_back(std::llround(p.x * kPerMillimetre), std::llround(p.y * kPerMillimetre));
-    return path;
-}
-
-Paths toPaths(const Rings& rings) {
-    Paths paths;
-    for (const auto& ring : rings) paths.push_back(toPath(ring));
-    return paths;
-}
-
-Rings toRings(const Paths& paths) {
-    Rings rings;
-    for (const Path& path : paths) {
-        if (path.size() < 3) continue;
-        auto& ring = rings.emplace_back();
-        ring.reserve(path.size());
-        for (const auto& p : path)
-            ring.push_back({static_cast<double>(p.X) / kPerMillimetre, static_cast<double>(p.Y) / kPerMillimetre});
-    }
-    return rings;
-}
 
 /// Whether edges meet so often that working out their area would take for ever. Sweeps over the boxes of the
 /// edges.
@@ -90,32 +61,70 @@ std::vector<Point> circle(Point centre, double radius) {
 
 } // namespace
 
-std::vector<Shape> shapesOf(const Drawing& drawing, double millimetresPerUnit) {
-    std::vector<Shape> shapes;
-    Shape lines;
-    lines.evenOdd = true;
-    std::unordered_map<std::uint32_t, std::size_t> known;
-    const auto shapeFor = [&](std::uint32_t number, std::uint32_t ink, bool evenOdd) -> Shape& {
-        if (!drawing.inks[ink].filled) return lines;
-        const auto [found, isNew] = known.try_emplace(number, shapes.size());
-        if (isNew) shapes.push_back({{}, evenOdd});
-        return shapes[found->second];
+std::vector<PaintedShape> paintedShapesOf(const Drawing& drawing, double millimetresPerUnit) {
+    std::vector<PaintedShape> shapes;
+    std::unordered_map<std::uint32_t, std::size_t> filled;
+    std::unordered_map<std::string, std::size_t> lines;
+    const auto shapeFor = [&](std::uint32_t number, std::uint32_t inkNumber, bool evenOdd) -> PaintedShape& {
+        const Ink& ink = drawing.inks[inkNumber];
+        const std::size_t place = ink.filled ? filled.try_emplace(number, shapes.size()).first->second
+                                             : lines.try_emplace(ink.colour, shapes.size()).first->second;
+        if (place == shapes.size()) shapes.push_back({{{}, !ink.filled || evenOdd}, ink.colour, number, ink.filled});
+        return shapes[place];
     };
     for (const Outline& outline : drawing.outlines) {
         if (!outline.closed && !drawing.inks[outline.ink].filled) continue;
-        Shape& shape = shapeFor(outline.shape, outline.ink, outline.evenOdd);
-        shape.evenOdd = shape.evenOdd || outline.evenOdd;
-        auto& ring = shape.rings.emplace_back();
+        PaintedShape& painted = shapeFor(outline.shape, outline.ink, outline.evenOdd);
+        painted.shape.evenOdd = painted.shape.evenOdd || outline.evenOdd;
+        auto& ring = painted.shape.rings.emplace_back();
         for (const Point p : drawing.pointsOf(outline)) ring.push_back(millimetresPerUnit * p);
     }
     for (const Disc& disc : drawing.discs)
         shapeFor(disc.shape, disc.ink, true)
-            .rings.push_back(circle(millimetresPerUnit * disc.centre, millimetresPerUnit * disc.radius));
+            .shape.rings.push_back(circle(millimetresPerUnit * disc.centre, millimetresPerUnit * disc.radius));
+    std::stable_sort(shapes.begin(), shapes.end(),
+                     [](const PaintedShape& a, const PaintedShape& b) { return a.number < b.number; });
+    return shapes;
+}
+
+std::vector<Shape> shapesOf(const Drawing& drawing, double millimetresPerUnit) {
+    std::vector<Shape> shapes;
+    Shape lines;
+    lines.evenOdd = true;
+    for (PaintedShape& painted : paintedShapesOf(drawing, millimetresPerUnit)) {
+        if (painted.filled)
+            shapes.push_back(std::move(painted.shape));
+        else
+            std::move(painted.shape.rings.begin(), painted.shape.rings.end(), std::back_inserter(lines.rings));
+    }
     if (!lines.rings.empty()) shapes.push_back(std::move(lines));
     return shapes;
 }
 
-base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fileName) {
+std::vector<Line> linesOf(const Drawing& drawing, double millimetresPerUnit, bool closedToo) {
+    std::vector<Line> lines;
+    for (const Outline& outline : drawing.outlines) {
+        const Ink& ink = drawing.inks[outline.ink];
+        if (ink.filled || (outline.closed && !closedToo)) continue;
+        Line& line = lines.emplace_back(Line{{}, ink.colour, outline.shape, outline.closed});
+        for (const Point p : drawing.pointsOf(outline)) line.points.push_back(millimetresPerUnit * p);
+    }
+    for (const Disc& disc : drawing.discs) {
+        const Ink& ink = drawing.inks[disc.ink];
+        if (!ink.filled && closedToo)
+            lines.push_back({circle(millimetresPerUnit * disc.centre, millimetresPerUnit * disc.radius), ink.colour,
+                             disc.shape, true});
+    }
+    return lines;
+}
+
+std::vector<Shape> shapesAlong(std::span<const Line> lines) {
+    std::vector<Shape> shapes;
+    for (const Line& line : lines) shapes.push_back({{line.points}, true});
+    return shapes;
+}
+
+base::Result<void> checkInvolved(std::span<const Shape> shapes, std::string_view fileName) {
     std::size_t corners = 0;
     Box box;
     for (const Shape& shape : shapes) {
@@ -129,15 +138,15 @@ base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fil
         return base::fail(Fault::BeyondAKilometre, std::string(fileName), fileName);
     if (corners > kMaxCorners || isTangled(shapes))
         return base::fail(Fault::ShapesTooInvolved, std::string(fileName), fileName, corners);
+    return {};
+}
+
+base::Result<Rings> regionOf(std::span<const Shape> shapes, std::string_view fileName) {
+    if (const auto bearable = checkInvolved(shapes, fileName); !bearable) return base::fail(bearable.error());
     Paths region;
     try {
         ClipperLib::Clipper whole;
-        for (const Shape& shape : shapes) {
-            Paths clean;
-            ClipperLib::SimplifyPolygons(toPaths(shape.rings), clean,
-                                         shape.evenOdd ? ClipperLib::pftEvenOdd : ClipperLib::pftNonZero);
-            whole.AddPaths(clean, ClipperLib::ptSubject, true);
-        }
+        for (const Shape& shape : shapes) { whole.AddPaths(simplePaths(shape), ClipperLib::ptSubject, true); }
         whole.Execute(ClipperLib::ctUnion, region, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
         ClipperLib::CleanPolygons(region, kCleanSteps);
     } catch (const ClipperLib::clipperException& trouble) {
@@ -155,6 +164,52 @@ Rings insetBy(const Rings& region, double distance) {
     offset.Execute(inner, -distance * kPerMillimetre);
     ClipperLib::CleanPolygons(inner, kCleanSteps);
     return toRings(inner);
+}
+
+namespace {
+
+Paths around(std::span<const Line> lines, double distance) {
+    ClipperLib::ClipperOffset offset(2.0, kArcSteps);
+    for (const Line& line : lines)
+        offset.AddPath(toPath(line.points), ClipperLib::jtRound,
+                       line.closed ? ClipperLib::etClosedLine : ClipperLib::etOpenRound);
+    Paths band;
+    offset.Execute(band, distance * kPerMillimetre);
+    return band;
+}
+
+Rings without(const Rings& region, const Paths& taken) {
+    ClipperLib::Clipper clipper;
+    clipper.AddPaths(toPaths(region), ClipperLib::ptSubject, true);
+    clipper.AddPaths(taken, ClipperLib::ptClip, true);
+    Paths left;
+    clipper.Execute(ClipperLib::ctDifference, left, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
+    ClipperLib::CleanPolygons(left, kCleanSteps);
+    return toRings(left);
+}
+
+} // namespace
+
+Rings besideLines(const Rings& region, std::span<const Line> lines, double distance) {
+    if (region.empty() || lines.empty()) return region;
+    return without(region, around(lines, distance));
+}
+
+std::vector<Line> linesBeside(std::vector<Line> lines, std::span<const Line> others, double distance) {
+    if (lines.empty() || others.empty()) return lines;
+    return linesOutside(std::move(lines), around(others, distance));
+}
+
+std::vector<Rings> narrowPartsOf(const Rings& region, double radius, double longerThan) {
+    ClipperLib::ClipperOffset offset(2.0, kArcSteps);
+    offset.AddPaths(toPaths(insetBy(region, radius)), ClipperLib::jtRound, ClipperLib::etClosedPolygon);
+    Paths reached;
+    // A little more, so that no threads are left along the edge.
+    offset.Execute(reached, (radius + kThreadMm) * kPerMillimetre);
+    std::vector<Rings> parts;
+    for (Rings& part : piecesOf(without(region, reached)))
+        if (perimeterOf(part) / 2 > longerThan) parts.push_back(std::move(part));
+    return parts;
 }
 
 double areaOf(const Rings& region) {

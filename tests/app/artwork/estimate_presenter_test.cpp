@@ -263,6 +263,29 @@ TEST_F(Estimating, aDesignKeepsWhatItWasEstimatedFrom) {
     EXPECT_TRUE(m_session.artwork(*made).has_value());
 }
 
+TEST_F(Estimating, anOutlineInAnotherStoneIsAStoneOfTheDesign) {
+    auto asked = inputs("abcd");
+    asked.style = artwork::StoneStyle::Both;
+    for (const auto& material : m_session.materials())
+        if (m_presenter.diameterOf(material.id) &&
+            m_presenter.diameterOf(material.id) != m_presenter.diameterOf(asked.stone))
+            asked.outlineStone = material.id;
+    ASSERT_FALSE(asked.outlineStone.isNone());
+    m_presenter.ask(asked);
+    ASSERT_NE(answered(), nullptr);
+    const auto estimate = *m_presenter.estimate();
+    ASSERT_GT(estimate.outline.count.value(), 0);
+    const auto picture = m_presenter.picture();
+    ASSERT_EQ(picture.stones.size(), estimate.centres.size());
+    EXPECT_EQ(picture.stones.front().diameter, m_presenter.diameterOf(asked.outlineStone)->millimetres());
+    EXPECT_EQ(picture.stones.back().diameter, m_presenter.diameterOf(asked.stone)->millimetres());
+    const auto made = m_presenter.makeDesign(QStringLiteral("Two stones"), QByteArray("picture"));
+    ASSERT_TRUE(made) << describe(made.error());
+    EXPECT_EQ(m_session.design(*made)->stones,
+              (std::vector<catalogue::StoneCount>{{asked.stone, estimate.filling().count},
+                                                  {asked.outlineStone, estimate.outline.count}}));
+}
+
 TEST_F(Estimating, aNameThatIsTakenIsRefusedInWords) {
     m_presenter.ask(inputs("abcd"));
     ASSERT_NE(answered(), nullptr);

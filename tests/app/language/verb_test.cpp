@@ -131,7 +131,9 @@ TEST_F(VerbsInAnotherLanguage, helpSaysWhatItIsFor) {
         "demo designs materials price pricelist supplier make missing take quote quotes sheet fit count estimate yield "
         "buy pack schema export carecards check OUT NAME on "
         "MATERIAL wall templates due DATE customer pdf piece margin gap one way FILE scale MM PER UNIT DPI then hole "
-        "allowance text font height stone pitch style outline fill both inset problem YYYY DD");
+        "allowance text font height stone pitch style outline fill both inset problem YYYY DD by colour colours red "
+        "white "
+        "none lines");
     m_onlooker.look(QStringLiteral("help"), QString::fromStdString(verbs::help()));
 }
 
@@ -162,6 +164,14 @@ TEST_F(VerbsInAnotherLanguage, refusals) {
             "--stone", "SS99", "--pitch", "4mm", "--style", "fill"},
            1);
     listen({"estimate", file("bar.svg", "<svg/>"), "--stone", "SS10", "--pitch", "4mm", "--style", "loud"}, 1);
+    for (const auto* colours : {"red", "pink=SS10"})
+        listen({"estimate",
+                file("bar.svg", "<svg width='60mm' height='20mm' viewBox='0 0 60 20'><path d='M0,0H60V20H0Z'/></svg>"),
+                "--stone", "SS10", "--pitch", "4mm", "--style", "fill", "--colours", colours},
+               1);
+    listen({"estimate", file("bar.svg", "<svg/>"), "--stone", "SS10", "--pitch", "4mm", "--style", "fill",
+            "--outline-stone", "SS6"},
+           1);
     for (const auto* verb : {"yield", "buy", "pack"}) {
         listen({verb, "--problem", (m_folder / "none.json").string()}, 1);
         listen({verb, "--problem", file("bad.json", "{")}, 1);

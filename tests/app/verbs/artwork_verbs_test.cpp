@@ -102,6 +102,65 @@ TEST(EstimateVerb, knowsThreeStyles) {
     EXPECT_EQ(parseStyle("zigzag").error().code, base::Code::Invalid);
 }
 
+// Along the edges, half a stone inside, round(length / pitch) stones to each side; a line takes one more.
+TEST(EstimateVerb, tellsColoursApart) {
+    auto order = orderFor("outline");
+    order.stone = "SS10";
+    order.pitch = mm(3.1);
+    order.byColour = true;
+    order.colours = *parseColours("blue=ss16@4.5mm,#0a0=none");
+    const std::string file = "<svg width='100mm' viewBox='0 0 100 100'><rect width='30' height='20' fill='red'/>"
+                             "<rect y='30' width='40' height='20' fill='blue'/><rect width='9' height='9' fill='#0a0'/>"
+                             "<rect x='30' width='9' height='9' fill='white'/>"
+                             "<path d='M0 80 h31' stroke='red' fill='none'/></svg>";
+    const auto json = estimateFile(file, order);
+    ASSERT_TRUE(json) << describe(json.error());
+    const auto& colours = (*json)["colours"];
+    ASSERT_EQ(colours.size(), 4U);
+    EXPECT_EQ(colours[0]["colour"], "#ff0000");
+    EXPECT_EQ(colours[0]["stone"], "SS10");
+    EXPECT_EQ(colours[1]["colour"], "#0000ff");
+    EXPECT_EQ(colours[1]["stone"], "SS16");
+    EXPECT_EQ(colours[1]["pitch_mm"], "4.5");
+    EXPECT_EQ(colours[2], (Json{{"colour", "#00aa00"}, {"free", true}}));
+    EXPECT_EQ(colours[3], (Json{{"colour", "#ffffff"}, {"free", true}})) << "the paper";
+    EXPECT_EQ((*json)["count"], colours[0]["count"].get<int>() + colours[1]["count"].get<int>());
+    EXPECT_FALSE(colours[0]["range"].empty());
+    EXPECT_THAT((*json)["warnings"], testing::Contains("1 line that ends somewhere is not set with stones."));
+    order.withLines = true;
+    const auto lined = estimateFile(file, order);
+    ASSERT_TRUE(lined) << describe(lined.error());
+    EXPECT_EQ((*lined)["colours"][0]["count"].get<int>(), colours[0]["count"].get<int>() + 11);
+    EXPECT_EQ((*lined)["colours"][0]["lines_mm"], 31.0);
+    order.colours = *parseColours("pink=SS10");
+    EXPECT_EQ(words::text(estimateFile(file, order).error()),
+              "There is no #ffc0cb in plate.svg; its colours are: #ff0000, #0000ff, #00aa00, #ffffff.");
+    for (const char* text : {"red", "red=", "red=@4mm", "nonsense=SS10", "red=SS10,red=SS16", "red=SS10@"})
+        EXPECT_FALSE(parseColours(text)) << text;
+}
+
+TEST(EstimateVerb, setsALineWhereThereIsNothingElse) {
+    auto order = orderFor("fill");
+    order.pitch = mm(5);
+    const auto json = estimateFile(
+        "<svg width='60mm' viewBox='0 0 60 60'><path d='M5 5 h50' stroke='red' fill='none'/></svg>", order);
+    ASSERT_TRUE(json) << describe(json.error());
+    EXPECT_EQ((*json)["count"], 11);
+    EXPECT_EQ((*json)["how"], "in a row along the lines");
+    EXPECT_EQ((*json)["range"], (Json{"The one stretch along the edge may take one more or less."}));
+}
+
+TEST(EstimateVerb, setsAnOutlineInAStoneOfItsOwn) {
+    auto order = orderFor("both");
+    order.outlineStone = "SS6";
+    order.outlinePitch = mm(2.4);
+    const auto json = estimateFile("<svg width='60mm' viewBox='0 0 60 40'><rect width='60' height='40'/></svg>", order);
+    ASSERT_TRUE(json) << describe(json.error());
+    EXPECT_EQ((*json)["outline"]["stone"], "SS6");
+    EXPECT_EQ((*json)["filling"]["stone"], "SS20");
+    EXPECT_EQ((*json)["count"], (*json)["outline"]["count"].get<int>() + (*json)["filling"]["count"].get<int>());
+}
+
 TEST(EstimateVerb, refusesAStoneItDoesNotKnow) {
     auto order = orderFor("fill");
     order.stone = "SS11";
