@@ -2,6 +2,7 @@
 #include "core/artwork/dxf_reader.h"
 
 #include "core/artwork/colour.h"
+#include "core/artwork/dxf_hatch.h"
 #include "core/artwork/dxf_pairs.h"
 #include "core/artwork/dxf_spline.h"
 #include "core/artwork/piece_chains.h"
@@ -179,13 +180,13 @@ class DxfReader {
         return here;
     }
 
-    std::uint32_t inkOf(const Context& here) {
+    std::uint32_t inkOf(const Context& here, bool filled = false) {
         const auto rgb = here.colour.trueColour ? *here.colour.trueColour : colourOfNumber(here.colour.number);
         if (rgb != m_lastRgb || m_lastColour.empty()) {
             m_lastRgb = rgb;
             m_lastColour = colourText(rgb);
         }
-        return m_builder.inkOf(m_lastColour, here.layer, false);
+        return m_builder.inkOf(m_lastColour, here.layer, filled);
     }
 
     void readEntity(const DxfEntity& entity, DxfPairs& pairs, const Context& outer) {
@@ -196,7 +197,7 @@ class DxfReader {
         if (type == "POLYLINE") return readPolyline(entity, pairs, here);
         const bool isTilted = entity.number(230, 1) < 0.999999 && entity.number(230, 1) > -0.999999;
         const bool isRead = type == "CIRCLE" || type == "ARC" || type == "ELLIPSE" || type == "LWPOLYLINE" ||
-                            type == "SPLINE" || type == "LINE";
+                            type == "SPLINE" || type == "LINE" || type == "HATCH";
         if (isRead && here.hidden) {
             ++m_hidden;
             return;
@@ -214,6 +215,8 @@ class DxfReader {
             readSpline(entity, here);
         else if (type == "LINE")
             readLine(entity, here);
+        else if (type == "HATCH")
+            readHatch(entity, here);
         else
             leaveOther(type);
     }
@@ -226,11 +229,10 @@ class DxfReader {
             m_builder.warn(base::say(Note::DrawCirclesOnPoints));
             return m_builder.reject(Note::PointWithoutSize);
         }
-        if (type == "HATCH") m_builder.warn(base::say(Note::ExplodeHatches));
         if (type == "IMAGE" || type == "OLE2FRAME") return m_builder.reject(Note::BitmapInside);
-        static constexpr std::string_view kKnown[] = {"HATCH",  "SOLID", "TRACE",  "3DFACE", "DIMENSION",
-                                                      "LEADER", "MLINE", "REGION", "MESH",   "3DSOLID",
-                                                      "BODY",   "RAY",   "XLINE",  "WIPEOUT"};
+        static constexpr std::string_view kKnown[] = {"SOLID", "TRACE",  "3DFACE", "DIMENSION", "LEADER",
+                                                      "MLINE", "REGION", "MESH",   "3DSOLID",   "BODY",
+                                                      "RAY",   "XLINE",  "WIPEOUT"};
         const bool isKnown = std::find(std::begin(kKnown), std::end(kKnown), type) != std::end(kKnown);
         m_builder.reject(isKnown ? base::say(Note::EntityNotRead, type) : base::say(Note::OtherEntities));
     }
@@ -354,19 +356,17 @@ class DxfReader {
         m_chains.addLine(from, to, inkOf(here));
     }
 
-    struct Corner {
-        Point at;
-        double bulge = 0;
-    };
-
-    /// A bulge is the tangent of a quarter of the angle the arc to the next corner spans, positive to the
-    /// left.
     void addCorners(bool closed, const Context& here) {
         if (m_corners.empty()) return;
+        followCorners(closed, here);
+        m_path.addTo(m_builder, false, inkOf(here), m_builder.nextShape());
+    }
+
+    void followCorners(bool closed, const Context& here) {
         m_path.start(here.matrix(m_corners.front().at));
         const std::size_t steps = closed ? m_corners.size() : m_corners.size() - 1;
         for (std::size_t i = 0; i < steps; ++i) {
-            const Corner& from = m_corners[i];
+            const DxfCorner& from = m_corners[i];
             const Point to = m_corners[(i + 1) % m_corners.size()].at;
             const Point chord = to - from.at;
             m_builder.countSegments(1);
@@ -382,7 +382,21 @@ class DxfReader {
                        4 * std::atan(b));
         }
         if (closed) m_path.close();
-        m_path.addTo(m_builder, false, inkOf(here), m_builder.nextShape());
+    }
+
+    /// Filled in one colour and with edges that are certain, it is a shape; anything else is left out by name.
+    void readHatch(const DxfEntity& hatch, const Context& here) {
+        auto paths = solidHatchOf(hatch.pairs());
+        if (!paths) {
+            m_builder.warn(base::say(Note::ExplodeHatches));
+            return m_builder.reject(base::say(Note::EntityNotRead, hatch.type()));
+        }
+        const auto shape = m_builder.nextShape();
+        for (auto& path : *paths) {
+            m_corners = std::move(path);
+            followCorners(true, here);
+            m_path.addTo(m_builder, true, inkOf(here, true), shape);
+        }
     }
 
     void readLightPolyline(const DxfEntity& entity, const Context& here) {
@@ -479,7 +493,7 @@ class DxfReader {
     std::unordered_map<std::string_view, Block> m_blocks;
     std::vector<ArcPiece> m_arcs;
     PieceChains m_chains;
-    std::vector<Corner> m_corners;
+    std::vector<DxfCorner> m_corners;
     std::size_t m_hidden = 0;
     std::uint32_t m_lastRgb = 0;
     std::string m_lastColour;

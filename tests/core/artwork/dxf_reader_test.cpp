@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/dxf_reader.h"
+#include "core/artwork/region.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -90,6 +91,23 @@ INSTANTIATE_TEST_SUITE_P(
         OneDisc{"insert", "0 INSERT 8 0 2 HOLE 10 10 20 20", {11, 20}, 1},
         OneDisc{"insertScaledAndTurned", "0 INSERT 8 0 2 HOLE 10 10 20 20 41 3 42 3 50 90", {10, 23}, 3},
         OneDisc{"insertGivesItsColour", "0 INSERT 8 0 62 5 2 HOLE 10 10 20 20", {11, 20}, 1, "#0000ff"},
+        OneDisc{
+            "solidHatchOfACircle",
+            "0 HATCH 8 0 62 1 10 0 20 0 30 0 2 SOLID 70 1 71 0 91 1 92 1 93 1 72 2 10 5 20 6 40 1.4 50 0 51 360 73 1 "
+            "97 0 75 0 76 1 98 1 10 5 20 6",
+            {5, 6},
+            1.4,
+            "#ff0000"},
+        OneDisc{
+            "solidHatchOfBulges",
+            "0 HATCH 8 0 10 0 20 0 30 0 2 SOLID 70 1 71 0 91 1 92 3 72 1 73 1 93 2 10 4 20 6 42 1 10 6 20 6 42 1 97 0",
+            {5, 6},
+            1},
+        OneDisc{"solidHatchOfTwoArcsToTheRight",
+                "0 HATCH 8 0 10 0 20 0 30 0 2 SOLID 70 1 71 0 91 1 92 1 93 2 72 2 10 5 20 6 40 1 50 0 51 180 73 0 "
+                "72 2 10 5 20 6 40 1 50 180 51 360 73 0 97 0",
+                {5, 6},
+                1},
         // A rational quadratic spline of nine points is an exact circle (Piegl and Tiller, The NURBS Book,
         // section 7.5).
         OneDisc{"spline",
@@ -118,6 +136,17 @@ TEST(DxfReader, nestsBlocks) {
     EXPECT_NEAR(drawing.discs[0].centre.x, 4, 1e-9);
     EXPECT_NEAR(drawing.discs[0].radius, 2, 1e-9);
     EXPECT_EQ(drawing.inks[drawing.discs[0].ink].layer, "TOP"); // layer 0 in a block takes the insert's
+}
+
+TEST(DxfReader, takesASolidHatchForAFilledShapeWithItsHoles) {
+    const Drawing drawing = read(
+        file("0 HATCH 8 0 2 SOLID 70 1 71 0 91 2 92 3 72 0 73 1 93 4 10 0 20 0 10 40 20 0 10 40 20 20 10 0 20 20 97 0 "
+             "92 16 93 4 72 1 10 10 20 5 11 30 21 5 72 1 10 30 20 5 11 30 21 15 72 1 10 30 20 15 11 10 21 15 "
+             "72 1 10 10 20 15 11 10 21 5 97 0"));
+    EXPECT_TRUE(drawing.leftOut.empty());
+    const auto region = regionOf(shapesOf(drawing, 1), "plate.dxf");
+    ASSERT_TRUE(region);
+    EXPECT_NEAR(areaOf(*region), 40 * 20 - 20 * 10, 1e-6);
 }
 
 TEST(DxfReader, saysWhatToDoAboutPointsAndHatches) {
@@ -150,6 +179,20 @@ INSTANTIATE_TEST_SUITE_P(
                     Left{"paper", "0 CIRCLE 8 0 67 1 10 0 20 0 40 1", "OnThePaperSheet", 1},
                     Left{"text", "0 TEXT 8 0 1 HI 0 MTEXT 8 0 1 YOU", "Text", 2},
                     Left{"hatch", "0 HATCH 8 0", "EntityNotRead(HATCH)", 1},
+                    Left{"patternHatch",
+                         "0 HATCH 8 0 2 ANSI31 70 0 71 0 91 1 92 1 93 1 72 2 10 5 20 6 40 1 50 0 51 360 73 1 97 0",
+                         "EntityNotRead(HATCH)", 1},
+                    Left{"gradientHatch",
+                         "0 HATCH 8 0 2 SOLID 70 1 71 0 91 1 92 1 93 1 72 2 10 5 20 6 40 1 50 0 51 360 73 1 97 0 450 1",
+                         "EntityNotRead(HATCH)", 1},
+                    Left{"hatchOfASpline", "0 HATCH 8 0 2 SOLID 70 1 71 0 91 1 92 1 93 1 72 4 94 3 97 0",
+                         "EntityNotRead(HATCH)", 1},
+                    Left{"hatchThatDoesNotJoin",
+                         "0 HATCH 8 0 2 SOLID 70 1 71 0 91 1 92 1 93 2 72 1 10 0 20 0 11 5 21 0 72 1 10 5 20 5 11 0 21 "
+                         "0 97 0",
+                         "EntityNotRead(HATCH)", 1},
+                    Left{"hatchCutShort", "0 HATCH 8 0 2 SOLID 70 1 71 0 91 1 92 3 72 0 73 1 93 9 10 0 20 0",
+                         "EntityNotRead(HATCH)", 1},
                     Left{"points", "0 POINT 8 0 10 1 20 1 0 POINT 8 0 10 2 20 2", "PointWithoutSize", 2},
                     Left{"unknown", "0 WOBBLE 8 0 0 WIBBLE 8 0", "OtherEntities", 2},
                     Left{"noRadius", "0 CIRCLE 8 0 10 0 20 0", "FaultyEntity", 1},
