@@ -4,6 +4,8 @@
 #include "core/artwork/colour_parts.h"
 
 #include <algorithm>
+#include <unordered_map>
+#include <unordered_set>
 
 namespace sp::artwork {
 
@@ -11,10 +13,18 @@ namespace {
 
 constexpr double kClearMm = 0.004; ///< what rounding may take from either side
 
-const ColourRequest* requestFor(std::span<const ColourRequest> requests, std::string_view colour) {
-    const auto found = std::find_if(requests.begin(), requests.end(),
-                                    [&](const ColourRequest& request) { return request.colour == colour; });
-    return found == requests.end() || !found->stones ? nullptr : &*found;
+/// For each part, null where it is left free.
+std::vector<const ColourRequest*> requestsFor(std::span<const ColourRequest> requests,
+                                              const std::vector<ColourPart>& parts) {
+    std::unordered_map<std::string_view, const ColourRequest*> known;
+    for (const ColourRequest& request : requests)
+        if (request.stones) known.try_emplace(request.colour, &request);
+    std::vector<const ColourRequest*> all;
+    for (const ColourPart& part : parts) {
+        const auto found = known.find(part.colour);
+        all.push_back(found == known.end() ? nullptr : found->second);
+    }
+    return all;
 }
 
 } // namespace
@@ -26,11 +36,12 @@ std::vector<std::string> coloursOf(const Drawing& drawing) {
     std::stable_sort(numbered.begin(), numbered.end());
     std::vector<bool> known(drawing.inks.size());
     std::vector<std::string> colours;
+    std::unordered_set<std::string_view> told;
     for (const auto& [shape, ink] : numbered) {
         if (known[ink]) continue;
         known[ink] = true;
         const auto& colour = drawing.inks[ink].colour;
-        if (std::find(colours.begin(), colours.end(), colour) == colours.end()) colours.push_back(colour);
+        if (told.insert(colour).second) colours.push_back(colour);
     }
     return colours;
 }
@@ -42,13 +53,14 @@ base::Result<std::vector<ColourEstimate>> estimateByColour(const Drawing& drawin
     if (!parts) return base::fail(parts.error());
     // Rows along lines come first: they lie on top of what they cross, and everything else keeps clear of them. Of two
     // lines the colour that comes later is on top.
+    const auto asked = requestsFor(requests, *parts);
     for (std::size_t below = 0; below < parts->size(); ++below) {
-        const auto* own = requestFor(requests, (*parts)[below].colour);
+        const auto* own = asked[below];
         if (!own) continue;
         const double radius = own->stones->diameter.millimetres() / 2;
         for (std::size_t other = 0; other < parts->size(); ++other) {
-            const auto* request = requestFor(requests, (*parts)[other].colour);
-            if (other == below || !request) continue;
+            const auto* request = asked[other];
+            if (other == below || !request || (*parts)[other].lines.empty()) continue;
             auto& part = (*parts)[below];
             const auto& lines = (*parts)[other].lines;
             const double otherRadius = request->stones->diameter.millimetres() / 2;
@@ -60,9 +72,10 @@ base::Result<std::vector<ColourEstimate>> estimateByColour(const Drawing& drawin
     bool hasArea = false;
     bool hasStones = false;
     double least = 0;
-    for (const ColourPart& part : *parts) {
+    for (std::size_t i = 0; i < parts->size(); ++i) {
+        const ColourPart& part = (*parts)[i];
         auto& colour = estimates.emplace_back(ColourEstimate{part.colour, true, {}});
-        const auto* request = requestFor(requests, part.colour);
+        const auto* request = asked[i];
         if (!request) continue;
         colour.isFree = false;
         auto estimate = estimateRegion(part.region, part.lines, *request->stones, fileName);
