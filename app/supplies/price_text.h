@@ -2,7 +2,6 @@
 #pragma once
 
 #include "app/format/formatter.h"
-#include "core/base/result.h"
 #include "core/catalogue/material.h"
 
 #include <QString>
@@ -13,8 +12,6 @@
 namespace sp::supplies {
 
 /// Prices by number of packs in one line of text: "9.99; 5: 8.90" is 9.99 each, 8.90 each from five packs on.
-/// Errors: what parseMoney and parseCount refuse; Invalid when a step does not come after the one before.
-base::Result<std::vector<catalogue::PriceBreak>> parsePrices(const QString& text, const desk::Formatter& formatter);
 QString writePrices(const std::vector<catalogue::PriceBreak>& prices, const desk::Formatter& formatter);
 /// From how many packs on one costs more than it did for fewer; none where more packs are never dearer.
 std::optional<units::Count> risesFrom(const std::vector<catalogue::PriceBreak>& prices);

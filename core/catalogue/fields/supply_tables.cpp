@@ -136,8 +136,7 @@ const Object& objectOf<Pack>() {
                                    field<&T::item>("item", Term::ItemNumber, kLine)
                                        .cameWith({{"pack", 2}})
                                        .standingFor(std::string(), "\"\"")
-                                       .unpriced("tells it apart in the supplier's lists")
-                                       .notEntered("is learnt from the supplier's price list"),
+                                       .unpriced("tells it apart in the supplier's lists"),
                                }};
     return object;
 }

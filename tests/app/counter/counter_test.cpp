@@ -86,7 +86,7 @@ TEST_F(Counter, goesToThePacksOfAMaterialThatCostsNothing) {
     Q_EMIT said->linkActivated(QStringLiteral("0"));
     test::handleQueued();
     EXPECT_EQ(field("materialName")->text(), "Jet SS10");
-    EXPECT_EQ(focused(), "packPrices0");
+    EXPECT_EQ(focused(), "packPrice0");
 }
 
 // Without any price there is none of the order; the sentence leads to the packs, of a material without packs to the

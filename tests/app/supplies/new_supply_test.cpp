@@ -8,6 +8,7 @@
 
 #include <QDialog>
 #include <QMenu>
+#include <QToolButton>
 
 using namespace sp;
 
@@ -82,6 +83,93 @@ TEST_F(NewSupply, takesAPackAndItsSupplierByKeysInAnEmptyBook) {
     EXPECT_EQ(said("packWhichIs0"), "1.00 · 0.0069"); // 9.99 ÷ 10 and ÷ 1,440
     while (m_session->packs().size() == 1 && m_session->undo()) continue;
     EXPECT_TRUE(m_session->suppliers().empty()) << "supplier and pack are one step of undo";
+}
+
+TEST_F(NewSupply, aPacksFurtherPricesAreRowsTypedOneAfterTheOther) {
+    openEmptyBook();
+    add(0);
+    keys("Jet SS10");
+    click("addPack");
+    keys("Kestrel Row Stones");
+    keys("bag of 10 gross");
+    keys("10 gross");
+    const auto kept = [this] { return m_session->packs().front(); };
+    const auto step = [](std::int64_t from, std::int64_t micros) {
+        return catalogue::PriceBreak{units::Count::of(from), units::Money::fromMicros(micros)};
+    };
+    click("packAddBreak0");
+    EXPECT_EQ(kept().prices.size(), 1U) << "no price to begin with";
+    EXPECT_TRUE(said("packProblem").ends_with("Give the price of one pack first.")) << said("packProblem");
+    ASSERT_EQ(focused()->objectName(), "packPrice0");
+    keys("8.90");
+    click("packAddBreak0");
+    ASSERT_EQ(focused()->objectName(), "packFrom0_0");
+    EXPECT_EQ(focused()->selectedText(), "5");
+    EXPECT_EQ(kept().prices, (std::vector{step(1, 8'900'000), step(5, 8'900'000)}));
+    keys("6");
+    EXPECT_EQ(focused()->objectName(), "packEach0_0");
+    keys("8.01");
+    click("packAddBreak0");
+    EXPECT_EQ(focused()->objectName(), "packFrom0_1");
+    EXPECT_EQ(focused()->selectedText(), "12");
+    type("packEach0_1", "7.50");
+    ASSERT_EQ(kept().prices, (std::vector{step(1, 8'900'000), step(6, 8'010'000), step(12, 7'500'000)}));
+    m_session->undo();
+    EXPECT_EQ(kept().prices, (std::vector{step(1, 8'900'000), step(6, 8'010'000), step(12, 8'010'000)}));
+    m_session->undo();
+    EXPECT_EQ(kept().prices, (std::vector{step(1, 8'900'000), step(6, 8'010'000)}));
+    auto* remove = m_page->findChild<QToolButton*>(QStringLiteral("packRemoveBreak0_0"));
+    ASSERT_NE(remove, nullptr);
+    remove->click();
+    test::handleQueued();
+    EXPECT_EQ(kept().prices, (std::vector{step(1, 8'900'000)}));
+    EXPECT_EQ(m_page->findChild<QWidget*>(QStringLiteral("packFrom0_0")), nullptr);
+}
+
+TEST_F(NewSupply, aWrongFurtherPriceStaysAsTypedAndChangesNothing) {
+    openEmptyBook();
+    add(0);
+    click("addPack");
+    keys("Kestrel Row Stones");
+    type("packPrice0", "8.90");
+    click("packAddBreak0");
+    click("packAddBreak0");
+    const auto prices = [this] { return m_session->packs().back().prices; };
+    const auto good = prices();
+    ASSERT_EQ(good.size(), 3U);
+    const auto shown = [this](const char* field) {
+        return m_page->findChild<QLineEdit*>(QLatin1String(field))->text();
+    };
+    type("packFrom0_1", "4");
+    EXPECT_TRUE(said("packProblem").ends_with("Give more than 5; the price above holds from there on."));
+    EXPECT_EQ(shown("packFrom0_1"), "4");
+    type("packEach0_1", "0");
+    type("packEach0_0", "seven");
+    EXPECT_EQ(prices(), good);
+    // The rows are made anew; what is wrong stays.
+    click("packAddBreak0");
+    EXPECT_EQ(prices().size(), 4U);
+    EXPECT_EQ(shown("packFrom0_1"), "4");
+    EXPECT_EQ(shown("packEach0_1"), "0");
+    EXPECT_EQ(shown("packEach0_0"), "seven");
+    EXPECT_NE(said("packProblem"), "");
+    type("packEach0_0", "8");
+    type("packEach0_1", "7");
+    type("packFrom0_1", "9");
+    EXPECT_EQ(said("packProblem"), "The price of a pack rises from 20 packs on; it is kept, but check it.");
+    EXPECT_EQ(prices()[2], (catalogue::PriceBreak{units::Count::of(9), units::Money::fromMicros(7'000'000)}));
+}
+
+TEST_F(NewSupply, aPackHasTheItemNumberOfItsSuppliersList) {
+    openEmptyBook();
+    add(0);
+    click("addPack");
+    keys("Kestrel Row Stones");
+    type("packItem0", "KR-1044");
+    EXPECT_EQ(m_session->packs().back().item, "KR-1044");
+    m_session->undo();
+    EXPECT_EQ(m_session->packs().back().item, "");
+    EXPECT_EQ(m_page->findChild<QLineEdit*>(QStringLiteral("packItem0"))->text(), "");
 }
 
 TEST_F(NewSupply, aFurtherPackTakesASupplierThatThereIsOrANewOne) {
