@@ -78,7 +78,7 @@ UsualSupply stone(StoneColour colour, const char* size) {
     material.stone.colour = words::nameOf(colour).toStdString();
     material.stone.size = size;
     material.stone.rgb = drawn->rgb;
-    material.stone.loss = units::Rate::fromPercent(2);
+    material.stone.loss = catalogue::kUsualStoneLoss;
     material.name = material.stone.colour + " " + size;
     supply.pack = QCoreApplication::translate("UsualSupplies", "%1 gross").arg(10).toStdString();
     supply.amount = Count::of(10 * kGross);

@@ -69,6 +69,12 @@ class BookSession : public QObject {
     auto attempt(Work&& work) {
         return changeAnd(work, false);
     }
+    /// The same for a part of something long, of which an attempt is the end: until then nothing is told, and what was
+    /// read before is not read anew.
+    template<class Work>
+    auto attemptPart(Work&& work) {
+        return work(*m_book);
+    }
     /// The same for the draft at the Counter, which nobody else shows: `changed` is not emitted, `saved` is.
     template<class Work>
     auto keepDraft(Work&& work) {

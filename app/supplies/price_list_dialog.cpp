@@ -43,9 +43,10 @@ PriceListDialog::PriceListDialog(session::BookSession& session, const desk::Form
     connect(m_longEnough, &QTimer::timeout, this, &PriceListDialog::showProgress);
     connect(&m_presenter, &PriceListPresenter::changed, this, &PriceListDialog::refresh);
     connect(&m_presenter, &PriceListPresenter::progressed, this, [this] {
-        m_progress->setRange(0, static_cast<int>(m_presenter.rowCount()));
-        m_progress->setValue(static_cast<int>(m_presenter.rowsRead()));
+        m_progress->setRange(0, static_cast<int>(m_presenter.inAll()));
+        m_progress->setValue(static_cast<int>(m_presenter.reached()));
     });
+    connect(&m_presenter, &PriceListPresenter::saved, this, &PriceListDialog::accept);
     refresh();
 }
 
@@ -124,13 +125,12 @@ QWidget* PriceListDialog::buildProgress() {
     auto* row = new QHBoxLayout(m_progressRow);
     row->setContentsMargins(0, 0, 0, 0);
     m_progress = new QProgressBar(m_progressRow);
-    m_progress->setAccessibleName(tr("How far the list is read"));
     row->addWidget(m_progress, 1);
-    auto* stop = new QPushButton(tr("&Stop"), m_progressRow);
-    stop->setObjectName(QStringLiteral("stopList"));
-    stop->setAutoDefault(false);
-    row->addWidget(stop);
-    connect(stop, &QPushButton::clicked, &m_presenter, &PriceListPresenter::stop);
+    m_stop = new QPushButton(tr("&Stop"), m_progressRow);
+    m_stop->setObjectName(QStringLiteral("stopList"));
+    m_stop->setAutoDefault(false);
+    row->addWidget(m_stop);
+    connect(m_stop, &QPushButton::clicked, &m_presenter, &PriceListPresenter::stop);
     m_progressRow->hide();
     return m_progressRow;
 }
@@ -151,10 +151,10 @@ QWidget* PriceListDialog::buildButtons() {
     for (auto* button : {close, m_take}) button->setAutoDefault(false); // Enter belongs to the choices
     connect(m_take, &QPushButton::clicked, this, [this] {
         const auto problem = m_presenter.import();
-        if (problem.isEmpty())
-            accept();
-        else
+        if (!problem.isEmpty())
             say(problem, desk::Role::Warn);
+        else if (!m_presenter.isSaving())
+            accept();
     });
     return buttons;
 }
@@ -180,8 +180,29 @@ void PriceListDialog::say(const QString& sentence, desk::Role role) {
 
 void PriceListDialog::showProgress() {
     if (!m_presenter.isBusy()) return;
-    if (m_presenter.rowsRead() == 0) m_progress->setRange(0, 0);
+    if (m_presenter.reached() == 0) m_progress->setRange(0, 0);
     m_progressRow->show();
+}
+
+/// Nothing is asked of the list while it is saved but to stop.
+void PriceListDialog::fitSaving() {
+    const bool isSaving = m_presenter.isSaving();
+    m_progress->setAccessibleName(isSaving ? tr("How far the list is saved") : tr("How far the list is read"));
+    for (auto* part : findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
+        if (part != m_progressRow && !part->isWindow()) part->setEnabled(!isSaving);
+    if (!isSaving) return;
+    say(tr("The prices are being saved."), desk::Role::Muted);
+    m_progress->setRange(0, static_cast<int>(m_presenter.inAll()));
+    m_progress->setValue(static_cast<int>(m_presenter.reached()));
+    m_progressRow->show();
+    m_stop->setFocus(Qt::OtherFocusReason);
+}
+
+void PriceListDialog::reject() {
+    if (m_presenter.isSaving())
+        m_presenter.stop();
+    else
+        QDialog::reject();
 }
 
 void PriceListDialog::refresh() {
@@ -195,6 +216,8 @@ void PriceListDialog::refresh() {
         m_longEnough->stop();
         m_progressRow->hide();
     }
+    fitSaving();
+    if (m_presenter.isSaving()) return;
     m_columns->fill();
     m_comma->setChecked(m_presenter.hasDecimalComma());
     m_comma->setEnabled(m_presenter.table() != nullptr);

@@ -19,7 +19,8 @@
 namespace sp::supplies {
 
 /// Reads a supplier's price list: choose the file, see what each column is taken for, what would change and which rows
-/// cannot be taken, say what a row is where that is not known, and take it over as one step that can be undone.
+/// cannot be taken, say what a row is where that is not known, and take it over as one step that can be undone; a very
+/// long one goes part by part, can be stopped, and says how far it came.
 class PriceListDialog : public QDialog {
     Q_OBJECT
 
@@ -31,6 +32,7 @@ class PriceListDialog : public QDialog {
     void load(const QString& path);
     bool isBusy() const { return m_presenter.isBusy(); }
     void chooseFile();
+    void reject() override;
 
   private:
     void build(QVBoxLayout* column);
@@ -43,6 +45,7 @@ class PriceListDialog : public QDialog {
     void showRow();
     void say(const QString& sentence, desk::Role role);
     void showProgress();
+    void fitSaving();
 
     PriceListPresenter m_presenter;
     const desk::Formatter& m_formatter;
@@ -57,6 +60,7 @@ class PriceListDialog : public QDialog {
     desk::TextLabel* m_sum = nullptr;
     QWidget* m_progressRow = nullptr;
     QProgressBar* m_progress = nullptr;
+    QPushButton* m_stop = nullptr;
     QTimer* m_longEnough = nullptr; ///< what takes less is not told of
     QPushButton* m_take = nullptr;
     std::size_t m_line = 0; ///< the first line of the row that is looked at; 0: none

@@ -15,6 +15,12 @@ using catalogue::ListColumn;
 
 namespace {
 
+constexpr std::size_t kPart = 500; ///< saved without a wait that is felt
+
+QString counted(std::size_t number) {
+    return QString::fromStdString(units::formatCount(units::Count::of(static_cast<std::int64_t>(number))));
+}
+
 /// Reads the bytes of a file, one more than a list may have.
 base::Result<QByteArray> bytesOfList(const QString& path) {
     QFile file(path);
@@ -104,7 +110,16 @@ void PriceListPresenter::taken(base::Result<supply::PriceListReading> reading) {
     Q_EMIT changed();
 }
 
+std::size_t PriceListPresenter::inAll() const {
+    if (m_taking) return m_taking->count();
+    return m_file ? m_file->table.rows.size() - 1 : 0;
+}
+
 void PriceListPresenter::stop() {
+    if (m_taking) {
+        m_isStopped = true;
+        return;
+    }
     m_task.drop();
     m_isBusy = false;
     m_file.reset();
@@ -158,10 +173,50 @@ void PriceListPresenter::setMakesMissing(bool on) {
 
 QString PriceListPresenter::import() {
     const auto* supplier = m_session.supplier(m_columns.supplier);
-    if (!m_reading || !supplier) return m_problem;
-    const auto done =
-        m_session.attempt([&](db::Book& book) { return takeOver(book, *supplier, m_columns, *m_reading); });
-    return done ? QString() : words::sentence(done.error());
+    if (!reading() || !supplier) return m_problem;
+    auto all = std::make_unique<TakingOver>(*supplier, m_columns, *m_reading);
+    const bool isLong = all->count() > kMostTakenOver;
+    const auto most = isLong ? kPart : kMostTakenOver;
+    const auto done = m_session.attempt([&](db::Book& book) { return all->saveNext(book, most); });
+    if (!done) return words::sentence(done.error());
+    if (!isLong) return {};
+    m_taking = std::move(all);
+    m_isStopped = false;
+    m_isBusy = true;
+    QMetaObject::invokeMethod(this, &PriceListPresenter::savePart, Qt::QueuedConnection);
+    Q_EMIT changed();
+    return {};
+}
+
+/// The book is of this thread alone, so that the parts are saved here, with what waits for the window between them.
+void PriceListPresenter::savePart() {
+    if (!m_taking) return;
+    if (m_isStopped)
+        return endSaving(tr("Stopped: of %1 stones and packs %2 are in the book; undo takes them back part by part.")
+                             .arg(counted(m_taking->count()), counted(m_taking->saved())));
+    const auto done = m_session.attemptPart([this](db::Book& book) { return m_taking->saveNext(book, kPart); });
+    if (!done)
+        return endSaving(
+            tr("%1 Of %2 stones and packs %3 are in the book; undo takes them back part by part.")
+                .arg(words::sentence(done.error()), counted(m_taking->count()), counted(m_taking->saved())));
+    if (m_taking->isDone()) return endSaving({});
+    Q_EMIT progressed();
+    QMetaObject::invokeMethod(this, &PriceListPresenter::savePart, Qt::QueuedConnection);
+}
+
+void PriceListPresenter::endSaving(const QString& problem) {
+    m_taking.reset();
+    m_isBusy = false;
+    m_file.reset();
+    m_reading.reset();
+    m_problem = problem;
+    m_session.attempt([](db::Book&) { return base::Done(); }); // tells what the parts changed
+    Q_EMIT changed();
+    if (problem.isEmpty()) Q_EMIT saved();
+}
+
+PriceListPresenter::~PriceListPresenter() {
+    if (m_taking) m_session.attempt([](db::Book&) { return base::Done(); });
 }
 
 } // namespace sp::supplies

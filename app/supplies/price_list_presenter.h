@@ -25,14 +25,16 @@ class PriceListPresenter : public QObject {
     /// `seenOn` becomes the day of every price.
     PriceListPresenter(session::BookSession& session, const base::Id& supplier, units::Date seenOn,
                        QObject* parent = nullptr);
+    ~PriceListPresenter() override;
 
     /// Reads a file in place of the one before; `changed` tells when that is done.
     void load(const QString& path);
     bool isBusy() const { return m_isBusy; }
-    /// Rows that are read by now, and how many there are; 0 while the file itself is read.
-    std::size_t rowsRead() const { return m_rowsRead; }
-    std::size_t rowCount() const { return m_file ? m_file->table.rows.size() - 1 : 0; }
-    /// Leaves the reading; the list is then as if it had not been chosen.
+    /// Rows that are read by now, and how many there are; 0 while the file itself is read. While it is saved: stones
+    /// and packs.
+    std::size_t reached() const { return m_taking ? m_taking->saved() : m_rowsRead; }
+    std::size_t inAll() const;
+    /// Leaves the reading or the saving; the list is then as if it had not been chosen.
     void stop();
 
     const QString& fileName() const { return m_fileName; }
@@ -58,18 +60,25 @@ class PriceListPresenter : public QObject {
     const QString& problem() const { return m_problem; }
     const std::vector<catalogue::Material>& materials() { return m_session.materials(); }
 
-    /// Remembers the columns and saves every change as one action. Empty when that was done, else the sentence.
+    /// Remembers the columns and saves every change as one action. Empty when that was done, else the sentence. A list
+    /// that changes more than kMostTakenOver is saved part by part, as many actions: it `isSaving` then, tells how far
+    /// by `progressed`, and by `saved` when it is through. What stops it, or goes wrong, leaves the parts that were
+    /// saved, and `problem` says how many.
     QString import();
+    bool isSaving() const { return m_taking != nullptr; }
 
   Q_SIGNALS:
     void changed();
     void progressed();
+    void saved();
 
   private:
     std::shared_ptr<const ListedBook> listedBook();
     void read();
     void taken(base::Result<supply::PriceListReading> reading);
     void begin();
+    void savePart();
+    void endSaving(const QString& problem);
 
     session::BookSession& m_session;
     units::Date m_seenOn;
@@ -83,6 +92,8 @@ class PriceListPresenter : public QObject {
     bool m_isBusy = false;
     std::size_t m_rowsRead = 0;
     async::LatestTask m_task;
+    std::unique_ptr<TakingOver> m_taking; ///< what is being saved
+    bool m_isStopped = false;             ///< after the part that is being saved
 };
 
 } // namespace sp::supplies

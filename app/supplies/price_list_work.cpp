@@ -7,6 +7,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace sp::supplies {
 
 namespace {
@@ -49,34 +51,49 @@ base::Result<ListedFile> listedFile(std::string_view bytes, std::string_view fil
     return file;
 }
 
+TakingOver::TakingOver(const catalogue::Supplier& supplier, catalogue::PriceListColumns columns,
+                       supply::PriceListReading reading)
+    : m_supplier(supplier.name)
+    , m_columns(std::move(columns))
+    , m_reading(std::move(reading)) {}
+
+base::Done TakingOver::saveOne(db::Book& book, std::size_t at) {
+    if (at < m_reading.made.size()) {
+        const auto id = book.save(m_reading.made[at]);
+        if (!id) return base::fail(id.error());
+        m_made.push_back(*id);
+        return {};
+    }
+    at -= m_reading.made.size();
+    const bool isChange = at < m_reading.changes.size();
+    auto pack = isChange ? m_reading.changes[at].pack : m_reading.confirmed[at - m_reading.changes.size()];
+    if (isChange && m_reading.changes[at].made) pack.material = m_made[*m_reading.changes[at].made];
+    const auto saved = book.save(pack);
+    return saved ? base::Done() : base::fail(saved.error());
+}
+
+base::Done TakingOver::saveNext(db::Book& book, std::size_t most) {
+    const auto end = m_saved + std::min(most, count() - m_saved);
+    const auto known = m_made.size();
+    const auto done =
+        book.batch(words::say(QT_TRANSLATE_NOOP("App", "price list of %1"), m_supplier), [&]() -> base::Done {
+            if (m_saved == 0)
+                if (auto saved = book.save(m_columns); !saved) return saved;
+            for (auto at = m_saved; at < end; ++at)
+                if (auto saved = saveOne(book, at); !saved) return saved;
+            return {};
+        });
+    if (done)
+        m_saved = end;
+    else
+        m_made.resize(known);
+    return done;
+}
+
 base::Done takeOver(db::Book& book, const catalogue::Supplier& supplier, const catalogue::PriceListColumns& columns,
                     const supply::PriceListReading& reading) {
-    const auto saves = reading.made.size() + reading.changes.size() + reading.confirmed.size();
-    if (saves > kMostTakenOver)
-        return words::fail(
-            base::Code::TooLarge, {},
-            QT_TRANSLATE_NOOP("App", "The list has %1 stones and packs for the book, and %2 can be taken over at once; "
-                                     "leave out rows that the shop does not buy."),
-            units::formatCount(units::Count::of(static_cast<std::int64_t>(saves))),
-            units::formatCount(units::Count::of(static_cast<std::int64_t>(kMostTakenOver))));
-    const auto what = words::say(QT_TRANSLATE_NOOP("App", "price list of %1"), supplier.name);
-    return book.batch(what, [&]() -> base::Done {
-        if (auto saved = book.save(columns); !saved) return saved;
-        std::vector<base::Id> made;
-        for (const auto& material : reading.made) {
-            const auto id = book.save(material);
-            if (!id) return base::fail(id.error());
-            made.push_back(*id);
-        }
-        for (const auto& change : reading.changes) {
-            auto pack = change.pack;
-            if (change.made) pack.material = made[*change.made];
-            if (auto saved = book.save(pack); !saved) return base::fail(saved.error());
-        }
-        for (const auto& pack : reading.confirmed)
-            if (auto saved = book.save(pack); !saved) return base::fail(saved.error());
-        return {};
-    });
+    TakingOver all(supplier, columns, reading);
+    return all.saveNext(book, all.count());
 }
 
 } // namespace sp::supplies

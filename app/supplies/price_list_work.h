@@ -38,8 +38,31 @@ base::Result<ListedFile> listedFile(std::string_view bytes, std::string_view fil
 /// So many stones and packs are saved at once, and undone at once, without a wait that is felt.
 inline constexpr std::size_t kMostTakenOver = 3'000;
 
-/// Remembers the columns and saves all that the list changes, as one action called after the supplier. Errors: TooLarge
-/// beyond kMostTakenOver; those of db::Book::save.
+/// All that a list changes in the book, in an order in which it can be saved part by part: the columns, which it
+/// remembers, stones before their packs. Whoever saves it part by part has as many steps to undo.
+class TakingOver {
+  public:
+    TakingOver(const catalogue::Supplier& supplier, catalogue::PriceListColumns columns,
+               supply::PriceListReading reading);
+
+    std::size_t count() const { return m_reading.made.size() + m_reading.changes.size() + m_reading.confirmed.size(); }
+    std::size_t saved() const { return m_saved; }
+    bool isDone() const { return m_saved == count(); }
+    /// Saves at most so many of what is left, as one action called after the supplier: all of them, or nothing. Errors:
+    /// those of db::Book::save.
+    base::Done saveNext(db::Book& book, std::size_t most);
+
+  private:
+    base::Done saveOne(db::Book& book, std::size_t at);
+
+    std::string m_supplier;
+    catalogue::PriceListColumns m_columns;
+    supply::PriceListReading m_reading;
+    std::vector<base::Id> m_made; ///< keys of the stones saved by now
+    std::size_t m_saved = 0;
+};
+
+/// The whole of it as one action. Errors: those of db::Book::save.
 base::Done takeOver(db::Book& book, const catalogue::Supplier& supplier, const catalogue::PriceListColumns& columns,
                     const supply::PriceListReading& reading);
 

@@ -34,6 +34,10 @@ enum class ShareBasis {
     ByPosition   ///< offcuts are kept: each piece pays for its position
 };
 
+/// What a stone loses until the shop knows better: of those that are taken out, spilled or flawed (common practice, no
+/// source).
+inline constexpr units::Rate kUsualStoneLoss = units::Rate::fromPercent(2);
+
 struct StoneTraits {
     std::string colour;        ///< as the trade says it: "Aquamarine"
     std::uint32_t rgb = 0;     ///< 0xRRGGBB, for drawing

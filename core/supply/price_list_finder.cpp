@@ -114,6 +114,7 @@ PriceListFinder::Found PriceListFinder::missed(const std::string& colour, std::s
         stone.name = colour + " " + std::string(size);
         stone.kind = MaterialKind::Stone;
         stone.stone.colour = colour;
+        stone.stone.loss = catalogue::kUsualStoneLoss;
         stone.stone.size = size;
         if (m_context.makesMissing && m_context.drawnAs) stone.stone.rgb = m_context.drawnAs(colour);
         known->second = &stone;

@@ -2,6 +2,7 @@
 #include "app/supplies/price_list_dialog.h"
 #include "tests/app/supplies/supplies_fixture.h"
 
+#include <QProgressBar>
 #include <QTimer>
 
 using namespace sp;
@@ -183,19 +184,58 @@ TEST_F(PriceListDialogTest, canBeStoppedWhileItReadsALongList) {
     EXPECT_FALSE(m_page->findChild<QPushButton*>(QStringLiteral("takeList"))->isEnabled());
 }
 
-TEST_F(PriceListDialogTest, saysThatALongListIsTooMuchAtOnce) {
-    std::string list = "Item No;Description;Size;Colour;Pack;Price\n";
-    for (int i = 0; i < 1'501; ++i)
-        list += std::to_string(i) + ";Hot-fix;SS10;Tint " + std::to_string(i) + ";gross;7\n";
-    open(list);
-    EXPECT_EQ(said("listSum"), "Packs that change: 0; as they were: 0. Rows that cannot be taken: 1,501.");
-    tick("listMake");
-    const auto materials = m_session->materials();
-    click("takeList");
-    EXPECT_EQ(said("listSum"), "The list has 3,002 stones and packs for the book, and 3,000 can be taken over at once; "
-                               "leave out rows that the shop does not buy.");
-    EXPECT_EQ(m_session->materials(), materials);
+class LongPriceList : public PriceListDialogTest {
+  protected:
+    /// 1,501 stones that the book has not, each with its pack: more than is saved at once.
+    void openLong() {
+        std::string list = "Item No;Description;Size;Colour;Pack;Price\n";
+        for (int i = 0; i < 1'501; ++i)
+            list += std::to_string(i) + ";Hot-fix;SS10;Tint " + std::to_string(i) + ";gross;7\n";
+        open(list);
+        EXPECT_EQ(said("listSum"), "Packs that change: 0; as they were: 0. Rows that cannot be taken: 1,501.");
+        tick("listMake");
+        m_before = m_session->materials();
+        m_page->findChild<QPushButton*>(QStringLiteral("takeList"))->click();
+    }
+    std::size_t made() const { return m_session->materials().size() - m_before.size(); }
+
+    std::vector<catalogue::Material> m_before;
+};
+
+TEST_F(LongPriceList, isSavedPartByPartWithProgress) {
+    openLong();
+    EXPECT_TRUE(m_dialog->isBusy()) << "the window is heard between the parts";
+    auto* progress = m_page->findChild<QProgressBar*>();
+    EXPECT_TRUE(progress->isVisible());
+    EXPECT_EQ(progress->maximum(), 3'002);
+    EXPECT_GT(progress->value(), 0);
+    EXPECT_LT(progress->value(), 3'002);
+    EXPECT_FALSE(rows()->isEnabled());
+    ASSERT_TRUE(test::waitFor([this] { return !m_dialog->isVisible(); }));
+    EXPECT_EQ(made(), 1'501U);
+    EXPECT_EQ(packsOf("Tint 1500 SS10").size(), 1U);
+    EXPECT_EQ(packsOf("Tint 0 SS10").front().item, "0");
+    EXPECT_EQ(material("Tint 7 SS10").stone.loss, catalogue::kUsualStoneLoss);
+    int steps = 0;
+    while (made() > 0 && m_session->undo()) ++steps;
+    EXPECT_EQ(steps, 7) << "3,002 in parts of 500";
+    EXPECT_EQ(m_session->materials(), m_before);
+}
+
+TEST_F(LongPriceList, saysHowFarItCameWhenItIsStopped) {
+    openLong();
+    QTest::keyClick(m_dialog, Qt::Key_Escape);
     EXPECT_TRUE(m_dialog->isVisible());
+    settle();
+    EXPECT_EQ(said("listSum"),
+              "Stopped: of 3,002 stones and packs 500 are in the book; undo takes them back part by part.");
+    EXPECT_EQ(made(), 500U);
+    EXPECT_TRUE(rows()->isEnabled());
+    EXPECT_FALSE(m_page->findChild<QPushButton*>(QStringLiteral("takeList"))->isEnabled());
+    m_session->undo();
+    EXPECT_EQ(m_session->materials(), m_before);
+    m_dialog->reject();
+    EXPECT_FALSE(m_dialog->isVisible());
 }
 
 // As spreadsheets save "Unicode text" and as older ones save CSV.
