@@ -3,11 +3,13 @@
 
 #include "app/desk/fonts.h"
 #include "app/desk/palette.h"
+#include "app/desk/popup_corners.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPainter>
 #include <QPlainTextEdit>
 #include <QStyleFactory>
@@ -237,6 +239,10 @@ void BenchStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         if (const auto* row = qstyleoption_cast<const QStyleOptionViewItem*>(option)) drawRow(*painter, *row);
     } else if (element == PE_PanelItemViewRow) {
         // Rows are painted cell by cell.
+    } else if (element == PE_PanelMenu) {
+        painter->fillRect(option->rect, colour(Role::Field));
+    } else if (element == PE_FrameMenu) {
+        roundedBox(*painter, box, kFieldRadius, Qt::NoBrush, colour(Role::FieldOutline), 1);
     } else if (element == PE_Frame && isTextArea(widget)) {
         drawField(*painter, box, option->state, widget);
     } else if (element == PE_Frame) {
@@ -415,6 +421,7 @@ void BenchStyle::polish(QWidget* widget) {
     if (widget->focusPolicy() == Qt::WheelFocus) widget->setFocusPolicy(Qt::StrongFocus);
     if (qobject_cast<QPushButton*>(widget) || qobject_cast<QComboBox*>(widget) || qobject_cast<QToolButton*>(widget))
         widget->setAttribute(Qt::WA_Hover);
+    if (qobject_cast<QMenu*>(widget) || widget->inherits("QComboBoxPrivateContainer")) roundCorners(*widget);
     if (auto* table = qobject_cast<QTableView*>(widget)) {
         table->setShowGrid(false);
         table->setFrameShape(QFrame::NoFrame);

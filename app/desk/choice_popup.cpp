@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/fonts.h"
 #include "app/desk/palette.h"
+#include "app/desk/popup_corners.h"
 #include "app/desk/stone_swatches.h"
 
 #include <QPainter>
@@ -66,11 +67,11 @@ class RowDelegate : public QStyledItemDelegate {
 } // namespace
 
 ChoicePopup::ChoicePopup(QWidget* field)
-    : QFrame(field, Qt::ToolTip | Qt::FramelessWindowHint | Qt::NoDropShadowWindowHint)
+    : QFrame(field, Qt::ToolTip | Qt::FramelessWindowHint)
     , m_list(new QListView)
     , m_model(new QStandardItemModel(this)) {
     setAttribute(Qt::WA_ShowWithoutActivating);
-    setAttribute(Qt::WA_TranslucentBackground);
+    roundCorners(*this);
     setFocusPolicy(Qt::NoFocus);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(4, 4, 4, 4);
@@ -140,8 +141,7 @@ void ChoicePopup::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(colour(Role::FieldOutline), 1));
     painter.setBrush(colour(Role::Field));
-    // Square: a window of its own has no round corners where nothing composes the desktop.
-    painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), kFieldRadius, kFieldRadius);
 }
 
 } // namespace sp::desk
