@@ -211,9 +211,9 @@ int PackRows::addRow(int line, const catalogue::Pack& pack) {
 int PackRows::addLowerLines(int line, Row& row, const catalogue::Pack& pack) {
     const auto at = static_cast<int>(m_rows.size()) - 1;
     grid()->cells()->addWidget(row.item, line, 0);
-    auto* add = new QPushButton(tr("+ price from more packs"), grid()->body());
+    auto* add = new QPushButton(tr("+ price"), grid()->body());
     add->setObjectName(QStringLiteral("packAddBreak%1").arg(at));
-    add->setAccessibleName(tr("%1, pack %2").arg(add->text()).arg(at + 1));
+    add->setAccessibleName(tr("%1 from so many packs on, of pack %2").arg(add->text()).arg(at + 1));
     add->setEnabled(!pack.id.isNone());
     desk::makeQuiet(*add);
     grid()->cells()->addWidget(add, line, 1, Qt::AlignLeft);
@@ -237,11 +237,10 @@ PackRows::Break PackRows::addBreakRow(int line, const base::Id& pack, int at) {
     made.each->setAccessibleName(tr("price %1 of pack %2").arg(at + 2).arg(number));
     desk::standsFor(*made.from, catalogue::fields::fieldOf<&catalogue::PriceBreak::from>());
     desk::standsFor(*made.each, catalogue::fields::fieldOf<&catalogue::PriceBreak::each>());
-    made.from->setUnitText(tr("packs on"));
-    made.from->setMinimumWidth(desk::scaled(110));
-    made.each->setUnitText(tr("each"));
+    made.from->setMinimumWidth(desk::scaled(80));
     made.whichIs->setElides(true);
-    auto* word = new desk::TextLabel(tr("from"), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, body);
+    auto* word =
+        new desk::TextLabel(tr("packs from"), desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, body);
     grid()->cells()->addWidget(word, line, 1, Qt::AlignRight | Qt::AlignVCenter);
     grid()->cells()->addWidget(made.from, line, 2);
     grid()->cells()->addWidget(made.each, line, 3);
