@@ -240,9 +240,8 @@ void BenchStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
     } else if (element == PE_PanelItemViewRow) {
         // Rows are painted cell by cell.
     } else if (element == PE_PanelMenu) {
-        painter->fillRect(option->rect, colour(Role::Field));
-    } else if (element == PE_FrameMenu) {
-        roundedBox(*painter, box, kFieldRadius, Qt::NoBrush, colour(Role::FieldOutline), 1);
+        painter->fillRect(option->rect, colour(Role::Field)); // the corners are cut off
+        roundedBox(*painter, box, kFieldRadius, colour(Role::Field), colour(Role::FieldOutline), 1);
     } else if (element == PE_Frame && isTextArea(widget)) {
         drawField(*painter, box, option->state, widget);
     } else if (element == PE_Frame) {
