@@ -146,6 +146,7 @@ void ArtworkPage::connectAll() {
         m_note->setText(classification == Classification::Duplicate
                             ? tr("Drawn twice, counted once.")
                             : tr("No stone: %1.").arg(words::sentence(base::say(noteOf(classification)))));
+        m_view->say(m_note->text());
     });
     connect(m_leftOut, &LeftOutList::shown, m_view, &ArtworkView::setHighlighted);
     connect(m_allowance, &desk::TypedField::committed, this, [this] {
@@ -262,6 +263,13 @@ void ArtworkPage::loadStone() {
     m_stone->setChoices(stoneChoices(m_presenter.session(), group.size));
     const auto material = m_presenter.materialOf(selected);
     m_stone->setCurrent(material ? QVariant::fromValue(*material) : QVariant());
+    const auto* known = material ? m_presenter.session().material(*material) : nullptr;
+    words << (known ? QString::fromStdString(known->name) : material ? tr("left out") : tr("no stone chosen yet"));
+    m_view->say(
+        tr("Stone %1 of %2: %3")
+            .arg(m_formatter.count(units::Count::of(selected + 1)),
+                 m_formatter.count(units::Count::of(static_cast<std::int64_t>(m_presenter.counted().stones.size()))),
+                 words.join(QStringLiteral(", "))));
 }
 
 void ArtworkPage::loadDifferences() {

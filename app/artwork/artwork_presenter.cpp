@@ -59,6 +59,7 @@ void ArtworkPresenter::take(const std::shared_ptr<const CutFile>& file) {
     m_assigned.discs.clear();
     m_before.clear();
     m_after.clear();
+    m_isUsed = false;
     m_selected = -1;
     if (const auto counted = count(scale, {}); !counted) {
         m_file = before;
@@ -177,6 +178,7 @@ void ArtworkPresenter::assign(int row, const base::Id& material) {
     if (changedRow.material == material) return;
     m_before.push_back(m_assigned);
     m_after.clear();
+    m_isUsed = false;
     m_assigned.rows[{changedRow.colour, changedRow.size}] = material;
     assignRows();
     Q_EMIT changed();
@@ -186,6 +188,7 @@ void ArtworkPresenter::assignStone(int stone, const base::Id& material) {
     if (materialOf(stone) == material) return;
     m_before.push_back(m_assigned);
     m_after.clear();
+    m_isUsed = false;
     const auto disc = m_counted.stones[static_cast<std::size_t>(stone)].disc;
     if (m_rows[static_cast<std::size_t>(rowOf(stone))].material == material)
         m_assigned.discs.erase(disc); // it follows its row again
@@ -196,6 +199,7 @@ void ArtworkPresenter::assignStone(int stone, const base::Id& material) {
 
 bool ArtworkPresenter::turn(std::vector<Assigned>& from, std::vector<Assigned>& into) {
     if (from.empty()) return false;
+    m_isUsed = false;
     into.push_back(std::exchange(m_assigned, std::move(from.back())));
     from.pop_back();
     assignRows();
@@ -411,6 +415,7 @@ base::Result<base::Id> ArtworkPresenter::saveDesign(const catalogue::Design& des
             return {};
         });
         if (!kept) return base::fail(kept.error());
+        m_isUsed = true;
         return id;
     });
 }

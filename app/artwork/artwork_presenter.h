@@ -74,6 +74,8 @@ class ArtworkPresenter : public QObject {
     std::map<base::Id, std::int64_t> setOneByOne() const;
     /// Takes back what was assigned last, and assigns it again; false when there is nothing.
     bool undoAssigning();
+    /// A person chose what stands for something here, and no design has it.
+    bool hasUnused() const { return m_file && !m_isUsed && !m_before.empty(); }
     bool redoAssigning();
     int rowOf(int stone) const { return m_rowOfGroup[m_counted.stones[static_cast<std::size_t>(stone)].group]; }
 
@@ -142,6 +144,7 @@ class ArtworkPresenter : public QObject {
     std::vector<ColourRow> m_rows;
     std::vector<int> m_rowOfGroup;
     Assigned m_assigned;
+    bool m_isUsed = false;          ///< a design has it as it is now
     std::vector<Assigned> m_before; ///< of this file, to be undone
     std::vector<Assigned> m_after;  ///< to be done again
     units::Length m_allowance;

@@ -292,6 +292,10 @@ void ArtworkView::step(int by) {
     Q_EMIT picked(next);
 }
 
+void ArtworkView::say(const QString& words) {
+    if (words != accessibleDescription()) setAccessibleDescription(words); // which announces it
+}
+
 void ArtworkView::mousePressEvent(QMouseEvent* event) {
     m_pressedAt = m_draggedTo = event->position();
     m_dragging = false;

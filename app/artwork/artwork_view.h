@@ -32,6 +32,8 @@ class ArtworkView : public QWidget {
     const Picture& picture() const { return m_picture; }
     /// -1: none. Moves it into sight.
     void setSelected(int stone);
+    /// What is picked, for those who hear it; it is announced.
+    void say(const QString& words);
     /// Things left out for this reason stand out; nothing: none do.
     void setHighlighted(std::optional<Classification> classification);
 

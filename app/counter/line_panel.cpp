@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/line_panel.h"
 
+#include "app/artwork/made_design.h"
 #include "app/counter/design_choices.h"
 #include "app/counter/sheet_row.h"
 #include "app/counter/stone_rows.h"
@@ -489,6 +490,8 @@ void LinePanel::refreshBench() {
     m_benchTime->setText(
         tr("%1 for %2").arg(m_formatter.duration(minutes), m_formatter.count(m_presenter.line().quantity)));
     QStringList notes;
+    const auto* design = m_presenter.session().design(m_presenter.place()->design);
+    if (design && artwork::isEstimateNote(design->note)) notes << tr("Its stones are estimated, not counted.");
     if (const auto first = m_presenter.sharesSetWith())
         notes << tr("Made with the set of line %1.").arg(*first + 1);
     else if (const auto beside = m_presenter.hasSetBeside())

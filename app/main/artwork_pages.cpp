@@ -42,6 +42,18 @@ bool ArtworkPages::undo() { return m_artwork && m_stack.currentWidget() == m_art
 
 bool ArtworkPages::redo() { return m_artwork && m_stack.currentWidget() == m_artwork && m_artwork->redo(); }
 
+QString ArtworkPages::unusedFile() const {
+    const bool isUnused = m_artwork && m_stack.currentWidget() == m_artwork && m_artwork->presenter().hasUnused();
+    return isUnused ? m_artwork->presenter().fileName() : QString();
+}
+
+void ArtworkPages::showCounted() {
+    if (!m_artwork) return;
+    Q_EMIT opening();
+    m_stack.setCurrentWidget(m_artwork);
+    m_artwork->view().setFocus(Qt::OtherFocusReason);
+}
+
 void ArtworkPages::reset() {
     delete m_artwork;
     delete m_estimate;

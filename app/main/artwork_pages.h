@@ -36,6 +36,10 @@ class ArtworkPages : public QObject {
     /// What was assigned on the counted file, while its page is shown; it is saved only when it is used.
     bool undo();
     bool redo();
+    /// The name of the counted file, while its page is shown and what was assigned there is in no design; else empty.
+    QString unusedFile() const;
+    /// Shows the counted file again as it was left.
+    void showCounted();
     /// Closes both pages and discards what was typed there.
     void reset();
 

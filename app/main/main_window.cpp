@@ -252,12 +252,25 @@ void MainWindow::goTo(PlaceId place) {
         m_stack->addWidget(wanted.page);
     }
     if (!isNew && m_stack->currentWidget() == wanted.page && m_rail->current() == index && isVisible()) return;
+    const auto unused = m_artwork->unusedFile();
+    const auto before = current();
     m_stack->setCurrentWidget(wanted.page);
     if (m_rail->current() != index) m_rail->setCurrent(index);
+    if (!unused.isEmpty()) tellUnused(unused, before);
     if (place == PlaceId::FirstSteps) pageOf<first_hour::FirstHourPage>(place)->focusStart();
     if (place != PlaceId::Counter) return;
     counter()->focusStart();
     tellUnread();
+}
+
+/// What was assigned is kept, and the way to it told.
+void MainWindow::tellUnused(const QString& file, PlaceId countedAt) {
+    m_messages->tell(desk::Tone::Jewel, tr("“%1” is counted and in no design yet.").arg(file), tr("Back to it"),
+                     [this, countedAt] {
+                         goTo(countedAt);
+                         m_artwork->showCounted();
+                     });
+    m_messages->staysUntil(m_artwork, &ArtworkPages::opening);
 }
 
 void MainWindow::tellUnread() {

@@ -106,6 +106,7 @@ class MainWindow : public QMainWindow {
     void noteSaved();
     void findHere();
     /// Warns of an entry in another place that cannot be read: prices at the Counter still use its last good value.
+    void tellUnused(const QString& file, PlaceId countedAt);
     void tellUnread();
     void findQuote();
     void undo();

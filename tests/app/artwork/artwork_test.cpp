@@ -6,6 +6,7 @@
 #include "core/artwork/estimate.h"
 #include "core/artwork/nearest_stone.h"
 #include "tests/app/artwork/drop_window.h"
+#include "tests/app/screen_reader.h"
 #include "tests/support/described.h"
 #include "tests/support/nine_forms.h"
 #include "tests/support/seed.h"
@@ -222,6 +223,53 @@ TEST_F(CutFiles, escapeLeavesEverythingAsItWas) {
     QTest::keyClick(&page().view(), Qt::Key_Escape);
     EXPECT_FALSE(page().isVisible());
     EXPECT_EQ(m_window->session().designs(), designs);
+}
+
+// What was assigned is saved only when it is used: who goes elsewhere is told, and comes back to it.
+TEST_F(CutFiles, leavingForAnotherPlaceKeepsWhatWasAssignedAndSaysSo) {
+    drop(write("plate.svg", kPlate));
+    m_window->goTo(PlaceId::Jobs);
+    EXPECT_EQ(m_window->messages().sentence(), "") << "nothing was assigned";
+    m_window->goTo(PlaceId::Counter);
+    drop(write("plate.svg", kPlate));
+    presenter().assign(1, stone("Rose SS10")->id);
+    m_window->goTo(PlaceId::Jobs);
+    EXPECT_FALSE(page().isVisible());
+    EXPECT_EQ(m_window->messages().sentence(), "“plate.svg” is counted and in no design yet.");
+    QTest::keyClick(m_window->messages().findChild<QPushButton*>(QStringLiteral("messageAction")), Qt::Key_Space);
+    test::handleQueued();
+    ASSERT_TRUE(page().isVisible());
+    EXPECT_EQ(m_window->messages().sentence(), "");
+    EXPECT_EQ(presenter().rows()[1].material, stone("Rose SS10")->id);
+    QTest::keyClick(find<QPushButton>("useNew"), Qt::Key_Space);
+    test::handleQueued();
+    EXPECT_EQ(m_window->presenter().line().title, "plate") << "it was counted at the Counter";
+    EXPECT_EQ(m_window->messages().sentence(), "") << "it is in a design now";
+}
+
+// Crimson is #dc143c in CSS; Rose is the nearest SS10 of the demo's shop and quite another colour.
+TEST_F(CutFiles, aColourThatLooksDifferentIsSaid) {
+    drop(write("crest.svg", R"(<svg width="60mm" height="40mm" viewBox="0 0 60 40">
+<g fill="crimson"><circle cx="10" cy="10" r="1.4"/><circle cx="20" cy="10" r="1.4"/></g>
+<g fill="#202020"><circle cx="10" cy="20" r="1.4"/></g></svg>)"));
+    ASSERT_EQ(presenter().rows().size(), 2U);
+    EXPECT_EQ(presenter().rows()[0].material, stone("Rose SS10")->id);
+    EXPECT_TRUE(find<>("rowFar0")->isVisible());
+    EXPECT_FALSE(find<>("rowFar1")->isVisible());
+    EXPECT_TRUE(text("whyNot").contains(QStringLiteral("Rose SS10"))) << text("whyNot").toStdString();
+}
+
+TEST_F(CutFiles, thePickedStoneIsAnnounced) {
+    drop(write("plate.svg", kPlate));
+    QStringList heard;
+    const test::ScreenReader reader([&](QAccessible::Event event, const QString&, const QObject& teller) {
+        if (event == QAccessible::DescriptionChanged && &teller == &page().view())
+            heard << page().view().accessibleDescription();
+    });
+    QTest::keyClick(&page().view(), Qt::Key_PageDown);
+    ASSERT_EQ(heard.size(), 1);
+    EXPECT_TRUE(heard[0].startsWith(QStringLiteral("Stone 1 of 9: 2.80 mm across"))) << heard[0].toStdString();
+    EXPECT_TRUE(heard[0].endsWith(QStringLiteral("Aquamarine SS10"))) << heard[0].toStdString();
 }
 
 TEST_F(CutFiles, thePictureZoomsMovesAndPicks) {

@@ -165,6 +165,8 @@ TEST_F(Estimates, isPricedByKeysAloneAndUndone) {
     EXPECT_EQ(line.first().stones[0].count, count);
     EXPECT_EQ(line.first().stones[0].material, stone("Jet SS10")->id);
     EXPECT_TRUE(m_window->presenter().priced());
+    const auto note = find<QLabel>("benchNote")->text();
+    EXPECT_TRUE(note.startsWith(QStringLiteral("Its stones are estimated, not counted."))) << note.toStdString();
     const auto kept = m_window->session().artwork(line.first().design);
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(kept->thumbnail.compare(1, 3, "PNG"), 0);
