@@ -6,6 +6,7 @@
 #include "app/words/spare_words.h"
 #include "app/words/words.h"
 #include "core/supply/plan_figures.h"
+#include "core/units/apportion.h"
 
 #include <QCoreApplication>
 
@@ -107,12 +108,16 @@ QString worthOf(const std::optional<units::Money>& worth, const desk::Formatter&
 
 PlanRow leftRow(const supply::StrategyPlan& strategy, const desk::Formatter& formatter) {
     PlanRow row{Buying::tr("Left on the shelf, worth"), {}, worthOf(strategy.leftWorth, formatter), {}};
-    for (const auto& left : strategy.left) {
+    std::vector<std::optional<units::Money>> worth;
+    for (const auto& left : strategy.left) worth.push_back(left.worth);
+    const auto shown = units::shownParts(std::move(worth), formatter.currency());
+    for (std::size_t i = 0; i < strategy.left.size(); ++i) {
+        const auto& left = strategy.left[i];
         const auto rule = left.price ? QStringLiteral("%1 × %2 / %3")
                                            .arg(formatter.count(left.count), formatter.money(left.price->price),
                                                 formatter.count(left.price->per))
                                      : Buying::tr("%1; nobody sells it in bulk").arg(formatter.count(left.count));
-        row.parts.push_back({qs(left.material), rule, worthOf(left.worth, formatter), {}});
+        row.parts.push_back({qs(left.material), rule, worthOf(shown[i], formatter), {}});
     }
     return row;
 }

@@ -2,6 +2,7 @@
 #include "app/supplies/kit_words.h"
 
 #include "app/words/words.h"
+#include "core/units/apportion.h"
 
 #include <QCoreApplication>
 
@@ -44,13 +45,17 @@ QString piecesInWords(const supply::YieldAnswer& answer, const desk::Formatter& 
 
 QString leftInWords(const supply::YieldAnswer& answer, const desk::Formatter& formatter) {
     QStringList parts;
-    for (const auto& left : answer.left) {
+    std::vector<std::optional<units::Money>> values;
+    for (const auto& left : answer.left) values.push_back(left.value);
+    const auto shown = units::shownParts(std::move(values), formatter.currency());
+    for (std::size_t i = 0; i < answer.left.size(); ++i) {
+        const auto& left = answer.left[i];
         if (left.count.value() == 0) continue;
         auto part = KitWords::tr("%1 %2").arg(formatter.count(left.count), QString::fromStdString(left.material));
         if (left.inPieces)
             part =
                 KitWords::tr("%1 for %2 more").arg(QString::fromStdString(left.material), formatter.count(left.count));
-        if (left.value) part += KitWords::tr(" (%1)").arg(formatter.money(*left.value));
+        if (shown[i]) part += KitWords::tr(" (%1)").arg(formatter.money(*shown[i]));
         parts << part;
     }
     if (parts.isEmpty()) return KitWords::tr("Nothing is left over.");

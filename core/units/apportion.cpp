@@ -43,6 +43,19 @@ std::vector<Money> apportion(Money amount, std::span<const Money> weights, const
     return shares;
 }
 
+std::vector<std::optional<Money>> shownParts(std::vector<std::optional<Money>> parts, const Currency& currency) {
+    Money running;
+    Money given;
+    for (auto& part : parts) {
+        if (!part) continue;
+        running += *part;
+        const Money upToHere = toMinor(running.exact(), currency);
+        part = upToHere - given;
+        given = upToHere;
+    }
+    return parts;
+}
+
 std::vector<Money> inProportion(Money amount, std::vector<Money> weights) {
     Money sum;
     for (const Money weight : weights) sum += weight;

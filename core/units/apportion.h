@@ -8,6 +8,7 @@
 #include "core/units/money.h"
 
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -34,6 +35,10 @@ Money forLength(Money price, Length per, Length length);
 /// Splits `amount` (whole minor units) over the weights so that the shares are whole minor units and add up to it:
 /// each running total is rounded, so no share is off by a minor unit or more. All weights zero: the first takes it.
 std::vector<Money> apportion(Money amount, std::span<const Money> weights, const Currency& currency);
+
+/// What is known of several amounts as a person sees it: in whole minor units that add up to their sum as that is seen,
+/// each running total rounded. One that is not known stays so. Amounts 0 or more.
+std::vector<std::optional<Money>> shownParts(std::vector<std::optional<Money>> parts, const Currency& currency);
 
 /// The amount in parts by weight, to the micro-unit, which add up to it: each running total is rounded half to even.
 /// Equal parts where all weights are zero; weights 0 or more.

@@ -85,6 +85,17 @@ TEST(Apportion, roundsEachRunningTotal) {
     EXPECT_THAT(units::apportion(cents(100), {}, {}), testing::IsEmpty());
 }
 
+// By hand: 0.004 + 0.003 + 0.004 = 0.011, seen as 0.01; the running totals are 0.004, 0.007 and 0.011. Each part by
+// itself would be seen as 0.00.
+TEST(ShownParts, addUpToTheSumThatIsSeen) {
+    using testing::ElementsAre;
+    const auto micros = [](std::int64_t n) { return std::optional(Money::fromMicros(n)); };
+    EXPECT_THAT(units::shownParts({micros(4'000), std::nullopt, micros(3'000), micros(4'000)}, {}),
+                ElementsAre(micros(0), std::nullopt, micros(10'000), micros(0)));
+    EXPECT_THAT(units::shownParts({micros(5'000), micros(5'000)}, {}), ElementsAre(micros(10'000), micros(0)));
+    EXPECT_THAT(units::shownParts({}, {}), testing::IsEmpty());
+}
+
 // By hand: 10 micro-units over four are 3, 3, 2 and 2.
 TEST(EvenShare, givesWhatDoesNotDivideToTheFirst) {
     std::vector<std::int64_t> shares;
