@@ -16,23 +16,25 @@ namespace {
 struct Row {
     QRgb light;
     QRgb dark;
+    QRgb lightContrast;
+    QRgb darkContrast;
 };
 
 // In the order of Role.
 constexpr std::array<Row, 13> kColours = {{
-    {0xFFECE8E1, 0xFF17191C}, // Bench
-    {0xFFF8F6F2, 0xFF202428}, // Card
-    {0xFFFFFFFF, 0xFF292E33}, // Paper
-    {0xFFFFFFFF, 0xFF191C1F}, // Field
-    {0xFF1D2730, 0xFFEDF0F2}, // Ink
-    {0xFF5A646D, 0xFFA7B0B8}, // Muted
-    {0xFFD5CFC5, 0xFF3B4248}, // Hairline
-    {0xFF857F74, 0xFF767F87}, // FieldOutline
-    {0xFF8A2846, 0xFFE79AB2}, // Jewel
-    {0xFFFFFFFF, 0xFF2A0C17}, // OnJewel
-    {0xFFF1E3E8, 0xFF3A2730}, // JewelSoft
-    {0xFF2E6B4F, 0xFF7CC7A0}, // Good
-    {0xFF7A5200, 0xFFE0B45C}, // Warn
+    {0xFFECE8E1, 0xFF17191C, 0xFFE2E2E2, 0xFF1F1F1F}, // Bench
+    {0xFFF8F6F2, 0xFF202428, 0xFFFFFFFF, 0xFF000000}, // Card
+    {0xFFFFFFFF, 0xFF292E33, 0xFFFFFFFF, 0xFF000000}, // Paper
+    {0xFFFFFFFF, 0xFF191C1F, 0xFFFFFFFF, 0xFF000000}, // Field
+    {0xFF1D2730, 0xFFEDF0F2, 0xFF000000, 0xFFFFFFFF}, // Ink
+    {0xFF5A646D, 0xFFA7B0B8, 0xFF222222, 0xFFE6E6E6}, // Muted
+    {0xFFD5CFC5, 0xFF3B4248, 0xFF9A9A9A, 0xFF5C5C5C}, // Hairline
+    {0xFF857F74, 0xFF767F87, 0xFF000000, 0xFFFFFFFF}, // FieldOutline
+    {0xFF8A2846, 0xFFE79AB2, 0xFF6B0F2E, 0xFFFFB3C9}, // Jewel
+    {0xFFFFFFFF, 0xFF2A0C17, 0xFFFFFFFF, 0xFF000000}, // OnJewel
+    {0xFFF1E3E8, 0xFF3A2730, 0xFFFFE6EE, 0xFF3D0F20}, // JewelSoft
+    {0xFF2E6B4F, 0xFF7CC7A0, 0xFF0B4A2C, 0xFF8CF0B8}, // Good
+    {0xFF7A5200, 0xFFE0B45C, 0xFF5A3300, 0xFFFFD479}, // Warn
 }};
 
 QColor systemColour(Role role) {
@@ -71,9 +73,15 @@ Look currentLook() {
 }
 
 QColor colour(Role role, Look look) {
-    if (look == Look::Contrast) return systemColour(role);
     const Row& row = kColours.at(static_cast<std::size_t>(role));
-    return QColor::fromRgb(look == Look::Dark ? row.dark : row.light);
+    switch (look) {
+    case Look::Light: return QColor::fromRgb(row.light);
+    case Look::Dark: return QColor::fromRgb(row.dark);
+    case Look::Contrast: return systemColour(role);
+    case Look::LightContrast: return QColor::fromRgb(row.lightContrast);
+    case Look::DarkContrast: return QColor::fromRgb(row.darkContrast);
+    }
+    return QColor::fromRgb(row.light);
 }
 
 QColor colour(Role role) { return colour(role, currentLook()); }

@@ -23,8 +23,9 @@ enum class Role {
     Warn
 };
 
-/// The tables we have. Contrast: the system asked for high contrast, its own palette answers for every role.
-enum class Look { Light, Dark, Contrast };
+/// The tables we have; of the last two every text keeps 7 : 1. Contrast: the system asked for high contrast, its own
+/// palette answers for every role.
+enum class Look { Light, Dark, Contrast, LightContrast, DarkContrast };
 
 /// The colour of a role in the look in force (see Theme; Light before there is one). Ask while painting, do not keep.
 QColor colour(Role role);

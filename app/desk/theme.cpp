@@ -19,6 +19,17 @@ Look lookOf(const QPalette& system) {
     return window.lightness() < text.lightness() ? Look::Dark : Look::Light;
 }
 
+std::optional<Look> lookOf(Scheme scheme) {
+    switch (scheme) {
+    case Scheme::System: return std::nullopt;
+    case Scheme::Light: return Look::Light;
+    case Scheme::Dark: return Look::Dark;
+    case Scheme::LightContrast: return Look::LightContrast;
+    case Scheme::DarkContrast: return Look::DarkContrast;
+    }
+    return std::nullopt; // a number that a later program kept
+}
+
 Theme::Theme(QApplication& app, Scheme scheme, Fonts fonts)
     : QObject(&app)
     , m_app(app)
@@ -40,8 +51,7 @@ void Theme::follow() {
     QApplication::setPalette(QPalette()); // lets the system's own show through, to be judged
     const Look system = lookOf(QGuiApplication::palette());
     Look look = system;
-    if (system != Look::Contrast && m_scheme != Scheme::System)
-        look = m_scheme == Scheme::Dark ? Look::Dark : Look::Light;
+    if (system != Look::Contrast) look = lookOf(m_scheme).value_or(system);
     m_app.setProperty("benchLook", static_cast<int>(look));
     if (look != Look::Contrast) QApplication::setPalette(paletteFor(look));
     m_dressing = false;

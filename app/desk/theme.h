@@ -6,10 +6,12 @@
 #include <QApplication>
 #include <QObject>
 
+#include <optional>
+
 namespace sp::desk {
 
-/// Light, dark, or what the system shows.
-enum class Scheme { System, Light, Dark };
+/// What the system shows, or one of our own. Kept as a number at the seat.
+enum class Scheme { System, Light, Dark, LightContrast, DarkContrast };
 
 /// Dresses the application: BenchStyle, palette and font. Made once, right after the QApplication, which must outlive
 /// it. Follows the system's light or dark while the scheme is System; a high-contrast system wins over every scheme.
@@ -39,6 +41,8 @@ class Theme : public QObject {
     bool m_dressing = false;
 };
 
+/// The look of a scheme; none where the system decides.
+std::optional<Look> lookOf(Scheme scheme);
 /// What a system palette asks for: dark when its window is darker than its text, Contrast when window and base are
 /// pure black or white and text the opposite.
 Look lookOf(const QPalette& system);

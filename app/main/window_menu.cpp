@@ -101,7 +101,9 @@ void MainWindow::buildLookMenu(QMenu* menu) {
     auto* schemes = new QActionGroup(this);
     const std::pair<QString, desk::Scheme> choices[] = {{tr("As the &system"), desk::Scheme::System},
                                                         {tr("&Light"), desk::Scheme::Light},
-                                                        {tr("&Dark"), desk::Scheme::Dark}};
+                                                        {tr("&Dark"), desk::Scheme::Dark},
+                                                        {tr("Light, high &contrast"), desk::Scheme::LightContrast},
+                                                        {tr("Dark, &high contrast"), desk::Scheme::DarkContrast}};
     for (const auto& [word, scheme] : choices) {
         auto* action = menu->addAction(word);
         action->setCheckable(true);

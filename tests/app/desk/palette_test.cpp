@@ -39,8 +39,21 @@ TEST(Palette, keepsTextReadableOnItsGround) {
     }
 }
 
+// WCAG 2.2, 1.4.6 (enhanced contrast): 7 : 1. What shows a control as well.
+TEST(Palette, keepsMoreOfItInHighContrast) {
+    for (const Look look : {Look::LightContrast, Look::DarkContrast}) {
+        for (const Role ground : {Role::Bench, Role::Card, Role::Paper, Role::Field, Role::JewelSoft})
+            for (const Role ink : {Role::Ink, Role::Muted, Role::Jewel, Role::Good, Role::Warn, Role::FieldOutline})
+                EXPECT_GE(contrast(colour(ink, look), colour(ground, look)), 7)
+                    << static_cast<int>(look) << ' ' << static_cast<int>(ink) << " on " << static_cast<int>(ground);
+        EXPECT_GE(contrast(colour(Role::OnJewel, look), colour(Role::Jewel, look)), 7);
+        // A button that cannot be pressed is muted on the hairline's ground.
+        EXPECT_GE(contrast(colour(Role::Muted, look), colour(Role::Hairline, look)), 4.5);
+    }
+}
+
 TEST(Palette, keepsQtsOwnTextReadable) {
-    for (const Look look : {Look::Light, Look::Dark}) {
+    for (const Look look : {Look::Light, Look::Dark, Look::LightContrast, Look::DarkContrast}) {
         const QPalette p = paletteFor(look);
         const auto ratio = [&](QPalette::ColorGroup group, QPalette::ColorRole ink, QPalette::ColorRole ground) {
             return contrast(p.color(group, ink), p.color(group, ground));
@@ -73,6 +86,11 @@ TEST(Theme, changesEveryColourWithTheScheme) {
     theme->setScheme(Scheme::Dark);
     EXPECT_EQ(colour(Role::Ink), colour(Role::Ink, Look::Dark));
     EXPECT_EQ(QApplication::palette().color(QPalette::Window), colour(Role::Bench, Look::Dark));
+    theme->setScheme(Scheme::DarkContrast);
+    EXPECT_EQ(colour(Role::Muted), colour(Role::Muted, Look::DarkContrast));
+    EXPECT_EQ(QApplication::palette().color(QPalette::Base), colour(Role::Field, Look::DarkContrast));
+    theme->setScheme(Scheme::LightContrast);
+    EXPECT_EQ(currentLook(), Look::LightContrast);
     theme->setScheme(Scheme::Light);
 }
 
@@ -91,7 +109,7 @@ TEST(Fonts, zoomWithinTheirBounds) {
 }
 
 TEST(StonePainter, paintsTheSameStoneTheSameAndSeenOnAnyGround) {
-    for (const Look look : {Look::Light, Look::Dark}) {
+    for (const Look look : {Look::Light, Look::Dark, Look::LightContrast, Look::DarkContrast}) {
         const QColor ground = colour(Role::Card, look);
         for (const std::uint32_t rgb : {0x15181DU, 0xFFFFFFU, 0x45B8C8U, 0x000000U}) {
             for (const int side : {16, 24, 64, 200}) {
