@@ -31,6 +31,9 @@ template<class T>
 base::Result<T> ValueField<T>::parseInRange(const QString& text) const {
     auto value = parse(utf8(text));
     if (!value) return value;
+    if (m_least && m_most && (*value < *m_least || *m_most < *value))
+        return words::fail(base::Code::OutOfRange, {},
+                           TypedField::tr("This must be from %1 to %2.").arg(named(*m_least), named(*m_most)));
     if (m_least && *value < *m_least)
         return words::fail(base::Code::OutOfRange, {},
                            TypedField::tr("This must be at least %1.").arg(named(*m_least)));

@@ -21,8 +21,7 @@ Source sourceOf(needs::Fault fault) {
     case TooManySizedPieces:
         return {
             QT_TRANSLATE_NOOP("Needs", "The sizes of %1 add up to %2, more than its pieces, %3; correct one of them.")};
-    case PiecesOutOfRange:
-        return {QT_TRANSLATE_NOOP("Needs", "%1 pieces of %2 cannot be priced; give a number from 1 to 1,000,000.")};
+    case PiecesOutOfRange: return {QT_TRANSLATE_NOOP("Needs", "%2 has %1 pieces; give a number from 1 to 1,000,000.")};
     case SizeOutOfRange:
         return {QT_TRANSLATE_NOOP("Needs", "%1 needs a width and a height above nothing and up to a kilometre.")};
     case TypedPriceNegative:

@@ -94,8 +94,6 @@ Source sourceOf(supply::Fault fault) {
         return {QT_TRANSLATE_NOOP(
             "Supply", "A material of the kit “%1” or its design is no longer in the book; choose it anew.")};
     case KitsOutOfRange: return {QT_TRANSLATE_NOOP("Supply", "The number of kits must be from 1 to 1000.")};
-    case BoughtPiecesOutOfRange:
-        return {QT_TRANSLATE_NOOP("Supply", "1 to 1,000,000 pieces can be bought for: change the quantity.")};
     case StoneGone:
         return {QT_TRANSLATE_NOOP("Supply", "A stone of %1 is no longer among the supplies; choose another.")};
     case BaseGone:
@@ -113,8 +111,7 @@ Source sourceOf(supply::Note note) {
     switch (note) {
     case NoSuchMaterial:
         return {QT_TRANSLATE_NOOP(
-            "Supply",
-            "There is no material of this name in the book; say what the row is, or add the material.")};
+            "Supply", "There is no material of this name in the book; say what the row is, or add the material.")};
     case NoSuchStone:
         return {
             QT_TRANSLATE_NOOP("Supply", "There is no stone %1 %2 in the book; have it made, or say what the row is.")};

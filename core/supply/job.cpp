@@ -2,6 +2,7 @@
 #include "core/supply/job.h"
 
 #include "core/needs/line_check.h"
+#include "core/needs/messages.h"
 #include "core/needs/shared_sets.h"
 #include "core/needs/sheet_use.h"
 #include "core/supply/messages.h"
@@ -44,7 +45,8 @@ class Takes {
     base::Result<JobLine> lineOf(const catalogue::OrderLine& ordered, std::size_t number) {
         JobLine line{
             ordered.title.empty() ? m_supplies.words.untitled : ordered.title, ordered.quantity.value(), {}, {}};
-        if (!needs::isNumberOfPieces(line.pieces)) return base::fail(Fault::BoughtPiecesOutOfRange, line.title);
+        if (!needs::isNumberOfPieces(line.pieces))
+            return base::fail(needs::Fault::PiecesOutOfRange, line.title, line.pieces, line.title);
         for (std::size_t i = 0; i < ordered.places.size(); ++i) {
             const auto& place = ordered.places[i];
             if (auto ok = stones(ordered, place, line); !ok) return base::fail(ok.error());

@@ -48,7 +48,6 @@ namespace sp::supply {
     X(DesignWithoutStones, Missing)                                                                                    \
     X(KitMaterialGone, NotFound)                                                                                       \
     X(KitsOutOfRange, OutOfRange)                                                                                      \
-    X(BoughtPiecesOutOfRange, OutOfRange)                                                                              \
     X(StoneGone, NotFound)                                                                                             \
     X(BaseGone, NotFound)                                                                                              \
     X(EmptyOrder, Missing)                                                                                             \

@@ -231,9 +231,9 @@ TEST(CountField, keepsToItsRange) {
     field.setRange(units::Count::of(1), units::Count::of(500));
     field.setRaw(qs("0"));
     EXPECT_EQ(field.value().error().code, base::Code::OutOfRange);
-    EXPECT_EQ(field.problem(), qs("This must be at least 1."));
+    EXPECT_EQ(field.problem(), qs("This must be from 1 to 500."));
     field.setRaw(qs("501"));
-    EXPECT_EQ(field.problem(), qs("This can be at most 500."));
+    EXPECT_EQ(field.problem(), qs("This must be from 1 to 500."));
     field.setRaw(qs("500"));
     EXPECT_EQ(field.problem(), QString());
 }
