@@ -63,14 +63,14 @@ class Drawer {
         , m_look(look)
         , m_formatter(formatter)
         , m_line(QFontMetricsF(painter.font()).height())
-        , m_title(drawing.hasTitles ? m_line + 6 : 0)
+        , m_title(m_line + 6)
         , m_plot(box.adjusted(kCurveSide, 2 * m_line + 4 + m_title, -kCurveSide, -m_line - 6 - m_title)) {
         measure();
     }
 
     void draw() {
         axes();
-        if (m_drawing.hasTitles) titles();
+        titles();
         changes();
         for (const Strategy strategy : {Strategy::Mix, Strategy::Kits, Strategy::Bulk})
             steps(strategy); // the wide line below what it equals
@@ -292,8 +292,8 @@ CostCurvePicture::CostCurvePicture(const desk::Formatter& formatter, QWidget* pa
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-QSize CostCurvePicture::sizeHint() const { return {desk::scaled(560), desk::scaled(230)}; }
-QSize CostCurvePicture::minimumSizeHint() const { return {desk::scaled(280), desk::scaled(230)}; }
+QSize CostCurvePicture::sizeHint() const { return {desk::scaled(560), desk::scaled(264)}; }
+QSize CostCurvePicture::minimumSizeHint() const { return {desk::scaled(280), desk::scaled(264)}; }
 
 void CostCurvePicture::setCurve(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon) {
     m_curve = std::move(curve);

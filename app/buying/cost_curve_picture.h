@@ -23,7 +23,6 @@ struct CostCurveDrawing {
     const supply::CostCurve& curve;
     std::int64_t horizon = 0;
     std::int64_t marked = 0; ///< the quantity with the upright line; 0: none
-    bool hasTitles = false;  ///< says at its axes what they count, where nothing beside it does
 };
 
 /// Draws the curve into `box`: kits dashed ink, bulk dotted ink, the mix a wide jewel line, each with its name on it;

@@ -161,7 +161,7 @@ Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int6
              QFont font = desk::textFont(desk::TextSize::Small);
              font.setPixelSize(kCurveLetters); // a unit is a point
              painter.setFont(font);
-             paintCostCurve(painter, area, {*curve, horizon, 0, true}, desk::Look::Light, formatter);
+             paintCostCurve(painter, area, {*curve, horizon, 0}, desk::Look::Light, formatter);
          }});
     bricks.push_back(std::move(picture));
     const paper::BrickPen pen(lettering, width);

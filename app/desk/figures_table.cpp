@@ -2,6 +2,8 @@
 #include "app/desk/figures_table.h"
 
 #include <QHeaderView>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QStandardItemModel>
 
 #include <algorithm>
@@ -45,9 +47,21 @@ void FiguresTable::showAllRows() {
     setFixedHeight(horizontalHeader()->sizeHint().height() + verticalHeader()->length());
 }
 
+/// A table without a scroll bar, or half below the edge of a page, is scrolled by the page.
+void FiguresTable::showOnPage(const QRect& row) {
+    for (auto* up = parentWidget(); up; up = up->parentWidget()) {
+        auto* page = qobject_cast<QScrollArea*>(up);
+        if (!page || !page->widget()) continue;
+        const QPoint at = viewport()->mapTo(page->widget(), row.center());
+        page->ensureVisible(page->horizontalScrollBar()->value(), at.y(), 0, row.height() * 2);
+    }
+}
+
 void FiguresTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     RowTable::currentChanged(current, previous);
-    if (current.isValid()) Q_EMIT rowChosen(visualRect(current));
+    if (!current.isValid()) return;
+    if (hasFocus()) showOnPage(visualRect(current));
+    Q_EMIT rowChosen();
 }
 
 } // namespace sp::desk

@@ -14,7 +14,7 @@ struct TableColumn {
     bool takesSpare = true; ///< shares the width that is left; the others are as wide as what they hold
 };
 
-/// A table of which the rows are given as texts.
+/// A table of which the rows are given as texts. The page that it lies on scrolls to the row that is gone to.
 class FiguresTable : public RowTable {
     Q_OBJECT
 
@@ -27,12 +27,14 @@ class FiguresTable : public RowTable {
     void showAllRows();
 
   Q_SIGNALS:
-    void rowChosen(const QRect& row); ///< where in the table it is seen
+    void rowChosen();
 
   protected:
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
   private:
+    void showOnPage(const QRect& row);
+
     std::vector<TableColumn> m_columns;
     QStandardItemModel* m_model = nullptr;
 };

@@ -3,6 +3,7 @@
 
 #include "app/format/rule_role.h"
 
+#include "app/desk/bench_style.h"
 #include "app/desk/figures.h"
 
 #include <QHeaderView>
@@ -98,6 +99,35 @@ void RuleTree::setModel(QAbstractItemModel* model) {
     header()->setSectionResizeMode(kLabel, QHeaderView::Stretch);
     header()->setSectionResizeMode(kAmount, QHeaderView::Fixed);
     header()->resizeSection(kAmount, scaled(72));
+}
+
+/// Round the row that the keys are at; round all of it before they went to one.
+void RuleTree::paintEvent(QPaintEvent* event) {
+    QTreeView::paintEvent(event);
+    if (!hasFocus()) return;
+    const auto current = currentIndex();
+    QRect box = viewport()->rect();
+    if (current.isValid())
+        box = visualRect(current.siblingAtColumn(kLabel)).united(visualRect(current.siblingAtColumn(kAmount)));
+    QPainter painter(viewport());
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colour(Role::Jewel), 2));
+    painter.drawRoundedRect(QRectF(box).adjusted(1, 1, -1, -1), kFieldRadius, kFieldRadius);
+}
+
+void RuleTree::focusInEvent(QFocusEvent* event) {
+    QTreeView::focusInEvent(event);
+    viewport()->update();
+}
+
+void RuleTree::focusOutEvent(QFocusEvent* event) {
+    QTreeView::focusOutEvent(event);
+    viewport()->update();
+}
+
+void RuleTree::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    QTreeView::currentChanged(current, previous);
+    viewport()->update(); // the outline lies across cells
 }
 
 QStringList RuleTree::opened() const {

@@ -6,7 +6,8 @@
 namespace sp::desk {
 
 /// Figures that open: the label with its rule below, and in the second column the figure. A sum opens to what it is
-/// made of by a click, Enter or the arrow keys; a sum with parts needs no rule of its own.
+/// made of by a click, Enter or the arrow keys; a sum with parts needs no rule of its own. The focus is seen as an
+/// outline.
 class RuleTree : public QTreeView {
     Q_OBJECT
 
@@ -19,6 +20,12 @@ class RuleTree : public QTreeView {
     /// Labels of the top rows that are open, and opening them again in another model.
     QStringList opened() const;
     void open(const QStringList& labels);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 };
 
 } // namespace sp::desk

@@ -233,10 +233,6 @@ void PlanDialog::addLegend(QVBoxLayout* column, const planning::CutPlan& plan) {
 
 void PlanDialog::addMeasures(QVBoxLayout* column, const planning::CutPlan& plan) {
     auto* table = new MeasureTable(plan, m_words, this);
-    connect(table, &desk::FiguresTable::rowChosen, m_scroll, [this, table](const QRect& row) {
-        const QPoint at = table->viewport()->mapTo(m_scroll->widget(), row.center());
-        m_scroll->ensureVisible(at.x(), at.y(), 0, row.height() * 2);
-    });
     column->addWidget(table);
     if (table->isWhole()) return;
     auto* more = new desk::TextLabel(tr("The measures of the other sheets are on the printed plan."), TextSize::Small,

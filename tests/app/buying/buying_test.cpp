@@ -15,6 +15,8 @@
 #include <QCheckBox>
 #include <QFile>
 #include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTest>
@@ -226,6 +228,14 @@ TEST_F(Buying, figuresOpenByEnter) {
     key(Qt::Key_Return);
     auto* tree = find<QTreeView>("bulkTree");
     EXPECT_TRUE(tree->hasFocus());
+    const auto outlined = [tree] {
+        const QColor edge = tree->viewport()->grab().toImage().pixelColor(tree->viewport()->width() / 2, 1);
+        return edge == desk::colour(desk::Role::Jewel);
+    };
+    tree->setCurrentIndex({});
+    EXPECT_TRUE(outlined()) << "where no row is gone to";
+    tree->setCurrentIndex(tree->model()->index(0, 0));
+    EXPECT_TRUE(outlined()) << "the first row";
     // The rows of an order add up to it: 19.98 and 5.56 for packs, 7.50 shipping.
     const auto order = tree->model()->index(0, 0);
     EXPECT_EQ(order.data().toString(), "Kestrel Row Stones");
@@ -257,6 +267,15 @@ TEST_F(Buying, readsTheStaircaseByArrowsAndAsATable) {
     EXPECT_EQ(table->model()->index(23, 2).data().toString(), "1.38");
     EXPECT_EQ(table->currentIndex().row(), 24); // 25 pieces, as marked
     EXPECT_TRUE(table->viewport()->rect().contains(table->visualRect(table->currentIndex())));
+    // Half below the edge of its page: the page scrolls to the row that the keys go to.
+    auto* page = m_page->findChild<QScrollArea*>();
+    ASSERT_NE(page, nullptr);
+    m_page->resize(m_page->width(), 420);
+    test::handleQueued();
+    page->verticalScrollBar()->setValue(0);
+    key(Qt::Key_Down);
+    const auto row = table->visualRect(table->currentIndex());
+    EXPECT_TRUE(page->viewport()->rect().contains(table->viewport()->mapTo(page, row.center())));
     key(Qt::Key_T);
     EXPECT_TRUE(picture->isVisible());
 }
