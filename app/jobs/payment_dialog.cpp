@@ -27,7 +27,7 @@ PaymentDialog::PaymentDialog(JobsPresenter& presenter, const desk::Formatter& fo
     column->addWidget(desk::pageTitle(windowTitle(), this));
     buildFigures(column);
     m_table = new desk::FiguresTable(
-        QStringLiteral("paymentList"),
+        tr("Payments"),
         {{tr("Day"), false, false}, {tr("How"), false, false}, {tr("Note")}, {tr("Amount"), true, false}}, this);
     m_table->setObjectName(QStringLiteral("paymentList"));
     column->addWidget(m_table, 1);
