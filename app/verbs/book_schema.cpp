@@ -161,6 +161,14 @@ Json bookSchema() {
                                           {"until", orNothing(ofSort(Sort::Date))},
                                           {"total_micros", ofSort(Sort::Money)},
                                           {"result", orNothing(ref(fields::objectOf<db::records::PaperResult>()))}}));
+    properties["bills"] = listOf(closed({{"id", key},
+                                         {"job", key},
+                                         {"kind", typeJson(fields::typeOf<PaperKind>(), nullptr)},
+                                         {"number", text},
+                                         {"issued_at", text},
+                                         {"due", orNothing(ofSort(Sort::Date))},
+                                         {"total_micros", ofSort(Sort::Money)},
+                                         {"result", ref(fields::objectOf<db::records::BillResult>())}}));
     auto schema = closed(std::move(properties));
     schema["$schema"] = "https://json-schema.org/draft/2020-12/schema";
     schema["title"] = words::told(QT_TRANSLATE_NOOP("App", "Everything in a job book"), {}).toStdString();

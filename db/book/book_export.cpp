@@ -141,7 +141,7 @@ class Jobs {
     }
 
   private:
-    static constexpr int kPasses = 3;
+    static constexpr int kPasses = 4;
 
     const Watch& m_watch;
     std::vector<Id> m_ids;
@@ -198,11 +198,42 @@ void exportPapers(Exporter& to, Stores& stores, const Jobs& jobs) {
     table.commit();
 }
 
+/// Invoices, receipts and credit notes, as they were sealed.
+void exportBills(Exporter& to, Stores& stores, const Jobs& jobs) {
+    const auto& object = catalogue::fields::objectOf<records::BillResult>();
+    ExportTable table(to.folder(), "bills", {"id", "job", "kind", "number", "issued_at", "due", "bill_total"}, object);
+    to.begin("bills");
+    jobs.each(2, [&](const Id& id) {
+        for (const auto& bill : stores.bills.ofJob(id)) {
+            const std::string kind(catalogue::fields::wordOf(bill.kind));
+            const auto due = bill.due ? bill.due->iso() : std::string();
+            table.add({{bill.id.text()},
+                       {id.text()},
+                       {kind},
+                       {bill.number},
+                       {bill.issuedAt},
+                       {due},
+                       amountCell(bill.total)},
+                      &bill.result);
+            to.item({{"id", bill.id.text()},
+                     {"job", id.text()},
+                     {"kind", kind},
+                     {"number", bill.number},
+                     {"issued_at", bill.issuedAt},
+                     {"due", due.empty() ? Json(nullptr) : Json(due)},
+                     {"total_micros", bill.total.micros()},
+                     {"result", records::plainJson(object, &bill.result)}});
+        }
+    });
+    to.end();
+    table.commit();
+}
+
 void exportPayments(Exporter& to, Stores& stores, const Jobs& jobs) {
     const auto& object = catalogue::fields::objectOf<catalogue::Payment>();
     ExportTable table(to.folder(), "payments", {}, object);
     to.begin("payments");
-    jobs.each(2, [&](const Id& id) {
+    jobs.each(3, [&](const Id& id) {
         for (const auto& payment : stores.payments.ofJob(id)) {
             table.add({}, &payment);
             to.item(records::plainJson(object, &payment));
@@ -248,6 +279,7 @@ Done Book::exportTo(const fs::path& asked, const Watch& watch) {
         const Jobs jobs(stores, watch);
         exportOrders(to, stores, jobs);
         exportPapers(to, stores, jobs);
+        exportBills(to, stores, jobs);
         exportPayments(to, stores, jobs);
         exportDrawings(to, stores);
         to.finish();
