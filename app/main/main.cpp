@@ -73,9 +73,8 @@ verbs::Outcome answerTo(const std::vector<std::string>& words) {
     if (asksHelp(words.front()) || (isVerb && asksHelp(words.back()))) return {0, verbs::help(), {}};
     if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
     if (isVerb)
-        return verbs::run(words,
-                          {db::systemEnvironment(), program::writeSheet, program::writeCareCards,
-                           artwork::outlinesOf, program::writeBill});
+        return verbs::run(words, {db::systemEnvironment(), program::writeSheet, artwork::outlinesOf, program::writeBill,
+                                  program::writeCareCards});
     return {
         2,
         {},

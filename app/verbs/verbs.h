@@ -25,12 +25,12 @@ struct Helpers {
     /// Writes the quote sheet of a quote as PDF to a path.
     std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere)>
         writeSheet;
-    /// Writes a page of the shop's care cards as PDF to a path.
-    std::function<base::Done(db::Book& book, const std::string& path, db::IfThere ifThere)> writeCareCards;
     /// The outlines of lettering.
     std::function<base::Result<std::vector<artwork::Shape>>(const artwork::LetteringOrder& order)> outlines;
     /// Writes an invoice, receipt or credit note as PDF to a path.
-    std::function<base::Done(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere)> writeBill;
+    std::function<base::Done(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere)> writeBill = {};
+    /// Writes a page of the shop's care cards as PDF to a path.
+    std::function<base::Done(db::Book& book, const std::string& path, db::IfThere ifThere)> writeCareCards = {};
 };
 
 /// Whether the first word of a command line is one of the headless verbs.
