@@ -121,6 +121,14 @@ const std::string& summaries() {
     return head;
 }
 
+/// What a job comes to: its invoices less its credit notes, else the choice taken, else its quote; of several choices
+/// the lowest. Then what was paid for it.
+const std::string kComesTo =
+    "coalesce((SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')), "
+    "(SELECT min(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
+    "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros)";
+const std::string kPaid = "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id)";
+
 std::vector<QuoteSummary> summariesOf(sqlite::Statement rows) {
     std::vector<QuoteSummary> list;
     while (rows.step()) {
@@ -152,8 +160,8 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
         "(SELECT 1 FROM payment y WHERE y.job_id = j.id AND (holds(y.note, ?2) OR holds(y.kind, ?2) "
         "OR abs(y.amount_micros) = ?3)) OR EXISTS "
         "(SELECT 1 FROM paper s WHERE s.job_id = j.id AND (holds(s.number, ?2) OR s.total_micros = ?3)) OR EXISTS "
-        "(SELECT 1 FROM paper_choice t WHERE t.paper_id = p.id AND t.total_micros = ?3) OR p.total_micros - "
-        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) = ?3) ";
+        "(SELECT 1 FROM paper_choice t WHERE t.paper_id = p.id AND t.total_micros = ?3) OR " +
+        kComesTo + " = ?3 OR " + kComesTo + " - " + kPaid + " = ?3) ";
     const sqlite::ReadTransaction reading(m_db);
     return summariesOf(text.empty() ? m_db.query(summaries() + tail, limit)
                                     : m_db.query(summaries() + filter + tail, limit, text, sum));
@@ -162,12 +170,8 @@ std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t lim
 std::vector<QuoteSummary> JobStore::listAsking() {
     // What is collected and paid is most of a book, and asks for nothing.
     static const std::string filter =
-        "AND (j.stage IN ('quoted', 'agreed', 'making', 'ready') OR (j.stage = 'collected' AND "
-        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id) < coalesce("
-        "(SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')), "
-        "(SELECT min(t.total_micros) "
-        "FROM paper_choice t WHERE t.paper_id = p.id AND t.choice = coalesce(r.choice_taken, t.choice)), "
-        "p.total_micros))) ORDER BY j.started_seq DESC";
+        "AND (j.stage IN ('quoted', 'agreed', 'making', 'ready') OR (j.stage = 'collected' AND " + kPaid + " < " +
+        kComesTo + ")) ORDER BY j.started_seq DESC";
     const sqlite::ReadTransaction reading(m_db);
     return summariesOf(m_db.query(summaries() + filter));
 }

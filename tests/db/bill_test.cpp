@@ -99,6 +99,19 @@ TEST_F(BillTest, anInvoiceIsOfWhatWasAgreedToAndIsKept) {
     expectSound();
 }
 
+TEST_F(BillTest, anInvoicedJobIsFoundByWhatItComesToNow) {
+    stock();
+    const auto quote = agreed(); // 128.88
+    ASSERT_TRUE(book->issueCredit(invoice(quote).id, cents(2'888), plainBill));
+    pay(quote, cents(4'000));
+    for (const auto* text : {"100.00", "60.00", "40.00", "128.88", "C-2026"}) {
+        const auto found = valueOf(book->quotes(text, 10));
+        ASSERT_EQ(found.size(), 1U) << text;
+        EXPECT_EQ(found[0].id, quote.id);
+    }
+    EXPECT_TRUE(valueOf(book->quotes("88.88", 10)).empty()) << "128.88 less 40.00 is owed no more";
+}
+
 TEST_F(BillTest, whatCannotBeIssuedIsRefusedAndTakesNoNumber) {
     stock();
     EXPECT_EQ(faultOf(book->issueInvoice(draft().id, plainBill)), idOf(db::Fault::NotGivenYet));
