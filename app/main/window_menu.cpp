@@ -163,16 +163,19 @@ void MainWindow::buildLastBooksMenu(QMenu* menu) {
     connect(menu, &QMenu::aboutToShow, this, fill);
 }
 
-/// As the rows of its cost sheet say them; none while no stone has a price.
+/// As the rows of its cost sheet say them, a sum by the names of its parts; none while no stone has a price.
 std::vector<KeyWords> MainWindow::formulasOfATrial() {
     const auto trial = m_firstHour.trial();
     if (!trial || !*trial) return {};
     std::vector<KeyWords> formulas;
     const std::function<void(const words::CostTree&)> add = [&](const words::CostTree& part) {
-        if (!part.rule.empty() && !part.amount.isZero())
+        QStringList parts;
+        for (const auto& child : part.children)
+            if (!child.amount.isZero()) parts << QString::fromStdString(child.label);
+        const auto rule = parts.isEmpty() ? QString::fromStdString(part.rule) : parts.join(QStringLiteral(" + "));
+        if (!rule.isEmpty() && !part.amount.isZero())
             formulas.push_back({QString::fromStdString(part.label),
-                                QStringLiteral("%1 = %2").arg(QString::fromStdString(part.rule),
-                                                              m_formatter.moneyExact(part.amount))});
+                                QStringLiteral("%1 = %2").arg(rule, m_formatter.moneyExact(part.amount))});
         for (const auto& child : part.children) add(child);
     };
     add(words::explain((*trial)->order.lines.front(), m_firstHour.prices(), (*trial)->cost, m_formatter.style()));
