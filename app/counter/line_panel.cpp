@@ -156,7 +156,7 @@ QLayout* LinePanel::buildPlace() {
     ticks->addWidget(m_taxable);
     m_taxRate = new QComboBox(this);
     m_taxRate->setObjectName(QStringLiteral("taxRateOfLine"));
-    m_taxRate->setAccessibleName(tr("Tax rate"));
+    m_taxRate->setAccessibleDescription(tr("Tax rate"));
     // Not as wide as the longest name there is: its column keeps its width.
     m_taxRate->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_taxRate->setMinimumContentsLength(12);

@@ -87,7 +87,7 @@ void PackingRows::addLine(std::size_t at) {
     line.amount->setMaximumWidth(scaled(110));
     line.amount->setAlignment(Qt::AlignRight);
     line.per->setObjectName(m_name + QStringLiteral("Per%1").arg(row));
-    line.per->setAccessibleName(tr("what packing %1 goes with").arg(row + 1));
+    line.per->setAccessibleDescription(tr("what packing %1 goes with").arg(row + 1));
     line.per->addItem(tr("each piece"));
     line.per->addItem(tr("each order"));
     standsFor(*line.material, fieldOf<&PackingUse::material>());

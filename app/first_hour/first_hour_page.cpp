@@ -63,7 +63,7 @@ QWidget* FirstHourPage::makeSteps() {
     column->addWidget(m_steps);
     connect(m_steps, &StepList::chosen, this, [this](Step step) { m_presenter.go(step); });
     column->addStretch(1);
-    auto* away = new QPushButton(tr("P&ut this place away"), side);
+    auto* away = new QPushButton(tr("Put t&his place away"), side);
     away->setObjectName(QStringLiteral("putFirstAway"));
     away->setToolTip(tr("Shop brings it back, under Letterhead"));
     desk::makeQuiet(*away);

@@ -43,6 +43,7 @@ ChangesDialog::ChangesDialog(const std::string& number, With with,
         buildTotals(column, *compared);
         auto* scroll = new QScrollArea(this);
         scroll->setObjectName(QStringLiteral("changesRows"));
+        scroll->setAccessibleName(windowTitle());
         scroll->setFrameShape(QFrame::NoFrame);
         scroll->setWidgetResizable(true);
         scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

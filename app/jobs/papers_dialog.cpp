@@ -33,7 +33,7 @@ PapersDialog::PapersDialog(JobsPresenter& presenter, const desk::Formatter& form
     column->setSpacing(12);
     column->addWidget(desk::pageTitle(windowTitle(), this));
     m_table = new desk::FiguresTable(
-        QStringLiteral("paperList"),
+        windowTitle(),
         {{tr("Day"), false, false}, {tr("Paper"), false, false}, {tr("Number")}, {tr("Amount"), true, false}}, this);
     m_table->setObjectName(QStringLiteral("paperList"));
     column->addWidget(m_table, 1);

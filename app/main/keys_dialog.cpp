@@ -43,6 +43,7 @@ KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, const std::vector<KeyW
         {tr("Ctrl and a number"), tr("goes to a place: 1 is the Counter")}};
     auto* text = new QTextBrowser(this);
     text->setObjectName(QStringLiteral("keysText"));
+    text->setAccessibleName(windowTitle());
     text->setFont(desk::textFont(desk::TextSize::Body));
     text->setHtml(QStringLiteral("<h3>%1</h3>%2<h3>%3</h3>%4<h3>%5</h3>%6<h3>%7</h3><p>%8</p>%9")
                       .arg(tr("The places"), table(places), tr("Keys of the Book menu"), table(keys),

@@ -8,6 +8,7 @@
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
+#include <QGraphicsView>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPrintDialog>
@@ -43,6 +44,7 @@ PreviewDialog::PreviewDialog(DrawnPages drawn, catalogue::Paper paper, QString s
 void PreviewDialog::buildRows() {
     m_preview = new QPrintPreviewWidget(&m_printer, this);
     m_preview->setObjectName(QStringLiteral("sheetPreview"));
+    for (auto* pages : m_preview->findChildren<QGraphicsView*>()) pages->setAccessibleName(windowTitle());
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this,
             [this](QPrinter* printer) { paintPages(m_drawn, *printer, 0, m_drawn.count() - 1); });
     connect(m_preview, &QPrintPreviewWidget::previewChanged, this, [this] { turnTo(m_preview->currentPage()); });

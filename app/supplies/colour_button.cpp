@@ -47,6 +47,7 @@ void ColourButton::dress() {
     setIcon(stoneIcon(m_rgb, side));
     setIconSize({side, side});
     setText(words::nameOf(catalogue::nearestColour(m_rgb)));
+    setAccessibleName(tr("Picture’s colour: %1").arg(text()));
 }
 
 void ColourButton::changeEvent(QEvent* event) {

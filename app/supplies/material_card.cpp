@@ -128,7 +128,7 @@ QWidget* MaterialCard::buildSheet() {
     box(grid, tr("A piece pays for"), m_share, "shareBasis");
     box(grid, tr("B&order round the design"), m_border, "sheetBorder");
     box(grid, tr("Gap &between pieces"), m_gap, "sheetGap");
-    m_liftsBox = box(grid, tr("A piece li&fts"), m_lifts, "lifts");
+    m_liftsBox = box(grid, tr("A pi&ece lifts"), m_lifts, "lifts");
     m_liftsBox->setRemark(tr("times"));
     grid->add(m_oneWay, 4);
     saveWith(m_width, [this](Material& m) { m.sheet.width = *m_width->value(); });

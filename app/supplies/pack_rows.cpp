@@ -26,7 +26,7 @@ PackRows::PackRows(SuppliesPresenter& presenter, const desk::Formatter& formatte
     , m_presenter(presenter)
     , m_formatter(formatter) {
     problem()->setObjectName(QStringLiteral("packProblem"));
-    auto* add = addButton(tr("+ pa&ck"), QStringLiteral("addPack"));
+    auto* add = addButton(tr("+ pac&k"), QStringLiteral("addPack"));
     connect(add, &QPushButton::clicked, this, &PackRows::addPack);
 }
 

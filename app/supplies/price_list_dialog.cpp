@@ -13,6 +13,7 @@
 #include <QHeaderView>
 
 #include <algorithm>
+#include <array>
 
 namespace sp::supplies {
 
@@ -114,8 +115,14 @@ QWidget* PriceListDialog::buildTable() {
     auto* header = m_table->horizontalHeader();
     header->setResizeContentsPrecision(100);
     for (int i = 0; i < ListRowsModel::kColumns; ++i) header->setSectionResizeMode(i, QHeaderView::ResizeToContents);
-    for (const int i : {ListRowsModel::Said, ListRowsModel::Material, ListRowsModel::Pack})
-        header->setSectionResizeMode(i, QHeaderView::Stretch);
+    constexpr std::array kWide{ListRowsModel::Said, ListRowsModel::Material, ListRowsModel::Pack};
+    for (const int i : kWide) header->setSectionResizeMode(i, QHeaderView::Stretch);
+    // They share what is left over, but take no less than their headings, at any size of text.
+    connect(header, &QHeaderView::geometriesChanged, this, [header, kWide] {
+        int least = 0;
+        for (const int i : kWide) least = std::max(least, header->sectionSizeHint(i));
+        if (least != header->minimumSectionSize()) header->setMinimumSectionSize(least);
+    });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &PriceListDialog::showRow);
     return m_table;
 }

@@ -28,7 +28,7 @@ SupplierCard::SupplierCard(SuppliesPresenter& presenter, const desk::Formatter& 
     desk::place(*grid, 0, 0, 2, tr("N&ame"), m_name, "supplierName");
     desk::place(*grid, 0, 2, 1, tr("&Days until it is here"), m_leadDays, "leadDays");
     desk::place(*grid, 1, 0, 1, tr("&Shipping"), m_shipping, "shipping");
-    desk::place(*grid, 1, 1, 1, tr("Free &from"), m_freeFrom, "freeFrom", tr("goods for so much; empty: never"));
+    desk::place(*grid, 1, 1, 1, tr("Fr&ee from"), m_freeFrom, "freeFrom", tr("goods for so much; empty: never"));
     desk::place(*grid, 1, 2, 1, tr("S&mallest order"), m_minimum, "supplierMinimum");
     auto* list = new QPushButton(tr("Read a price &list…"), this);
     list->setObjectName(QStringLiteral("readPriceList"));

@@ -170,7 +170,7 @@ void Onlooker::lookAtAll(const QWidget& window, const QString& where) {
 
 void Onlooker::measureAll(const QWidget& window, const QString& where) {
     for (const auto* widget : window.findChildren<QWidget*>())
-        if (widget->isVisible())
+        if (widget->isVisible() && widget->window() == window.window())
             measure(*widget, QStringLiteral("%1/%2 %3")
                                  .arg(where, QLatin1String(widget->metaObject()->className()), widget->objectName()));
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Text zoom: everything grows at once, and nothing is cut or out of reach in windows of usual sizes.
 #include "app/desk/fonts.h"
-#include "tests/app/demo_window.h"
+#include "tests/app/every_dialog.h"
 #include "tests/app/language/onlooker.h"
 
 #include <QAbstractButton>
@@ -17,7 +17,7 @@ namespace {
 
 constexpr int kPlaces = 7;
 
-class Zoom : public test::DemoWindow {
+class Zoom : public test::EveryDialog {
   protected:
     ~Zoom() override { desk::setZoom(100); }
 
@@ -80,6 +80,24 @@ TEST_F(Zoom, cutsNothingOfTheFirstSteps) {
             expectNoSidewaysScrolling(where);
         }
     }
+    EXPECT_EQ(m_onlooker.count(), 0U) << m_onlooker.found();
+}
+
+// On a screen of 1366 × 768, of which the title bar and a panel take a part.
+TEST_F(Zoom, cutsNothingOfTheDialogs) {
+    zoomTo(200);
+    forEachDialog([&](QDialog& dialog, const std::string& name) {
+        const auto where = QStringLiteral("200 %, %1").arg(QString::fromStdString(name));
+        const QSize room(1366, 700);
+        const auto least = dialog.minimumSizeHint().expandedTo(dialog.minimumSize());
+        EXPECT_LE(least.width(), room.width()) << name;
+        EXPECT_LE(least.height(), room.height()) << name;
+        dialog.resize(dialog.size().boundedTo(room));
+        test::handleQueued();
+        EXPECT_LE(dialog.width(), room.width()) << name;
+        EXPECT_LE(dialog.height(), room.height()) << name;
+        m_onlooker.measureAll(dialog, where);
+    });
     EXPECT_EQ(m_onlooker.count(), 0U) << m_onlooker.found();
 }
 
