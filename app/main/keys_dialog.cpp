@@ -60,7 +60,7 @@ KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, const std::vector<KeyW
     auto* column = new QVBoxLayout(this);
     column->addWidget(text);
     column->addWidget(buttons);
-    resize(desk::scaled(680), desk::scaled(560));
+    resize(desk::withinScreen(*this, {desk::scaled(680), desk::scaled(560)}));
 }
 
 } // namespace sp::program

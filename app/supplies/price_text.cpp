@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/supplies/price_text.h"
 
+#include <QCoreApplication>
 #include <QStringList>
 
 namespace sp::supplies {
@@ -9,7 +10,9 @@ QString writePrices(const std::vector<catalogue::PriceBreak>& prices, const desk
     QStringList parts;
     for (const auto& step : prices) {
         const auto each = formatter.moneyExact(step.each);
-        parts << (step.from == units::Count::of(1) ? each : QStringLiteral("%1: %2").arg(step.from.value()).arg(each));
+        parts << (step.from == units::Count::of(1) ? each
+                                                   : QCoreApplication::translate("PriceText", "from %1 packs %2")
+                                                         .arg(formatter.count(step.from), each));
     }
     return parts.join(QStringLiteral("; "));
 }
