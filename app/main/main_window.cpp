@@ -408,7 +408,7 @@ void MainWindow::refreshUndo() {
     if (!m_undo) return;
     const auto undo = m_session.undoText();
     const auto redo = m_session.redoText();
-    m_undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
+    m_undo->setText(undo.isEmpty() ? tr("Un&do") : tr("Un&do: %1").arg(undo));
     m_redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
 }
 

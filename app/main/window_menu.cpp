@@ -37,7 +37,7 @@ void MainWindow::buildMenu() {
         counter()->startNew();
     });
     act(menu, tr("&Find in this place"), QKeySequence::Find, [this] { findHere(); });
-    act(menu, tr("Find a q&uote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
+    act(menu, tr("F&ind a quote…"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), [this] { findQuote(); });
     act(menu, tr("&Count a cut file…"), QKeySequence(QStringLiteral("Ctrl+I")), [this] { askForCutFile(); });
     act(menu, tr("&Estimate stones…"), QKeySequence(QStringLiteral("Ctrl+Shift+I")), [this] { m_artwork->estimate(); });
     auto* choice = act(menu, tr("Offer &another choice"), QKeySequence(QStringLiteral("Ctrl+D")), [this] {
@@ -57,7 +57,7 @@ void MainWindow::buildMenu() {
         counter()->turnOver();
     });
     menu->addSeparator();
-    m_undo = act(menu, tr("&Undo"), QKeySequence::Undo, [this] { undo(); });
+    m_undo = act(menu, tr("Un&do"), QKeySequence::Undo, [this] { undo(); });
     m_redo = act(menu, tr("&Redo"), QKeySequence(QStringLiteral("Ctrl+Shift+Z")), [this] { redo(); });
     m_redo->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
     greyUnless(menu, m_undo, [this] { return !m_session.undoText().isEmpty(); });
@@ -65,15 +65,15 @@ void MainWindow::buildMenu() {
     menu->addSeparator();
     act(menu, tr("Start a &job book…"), {}, [this] { Q_EMIT newBookAsked(); });
     act(menu, tr("&Open a job book…"), QKeySequence::Open, [this] { Q_EMIT openBookAsked({}); });
-    buildLastBooksMenu(menu->addMenu(tr("&Last books")));
+    buildLastBooksMenu(menu->addMenu(tr("Last &books")));
     act(menu, tr("&Save a copy of this book…"), {}, [this] { m_care->saveCopy(); });
-    act(menu, tr("&Backups…"), {}, [this] { m_care->showBackups(); });
-    act(menu, tr("&Check this book"), {}, [this] { m_care->check(); });
+    act(menu, tr("Back&ups…"), {}, [this] { m_care->showBackups(); });
+    act(menu, tr("C&heck this book"), {}, [this] { m_care->check(); });
     menu->addSeparator();
     buildLookMenu(menu->addMenu(tr("&Look")));
     buildTurnBackMenu(menu->addMenu(tr("O&wner’s side turns back")));
     act(menu, tr("&Keys and help"), QKeySequence::HelpContents, [this] { showKeys(); });
-    act(menu, tr("&About Stonepenny"), {}, [this] { about(); });
+    act(menu, tr("About Stonepenn&y"), {}, [this] { about(); });
     act(menu, tr("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")), [this] { close(); });
 
     m_bookButton->setObjectName(QStringLiteral("book"));
@@ -129,7 +129,7 @@ void MainWindow::buildTurnBackMenu(QMenu* menu) {
     const std::pair<QString, int> choices[] = {{tr("After &half a minute without a key"), 30},
                                                {tr("After &two minutes without a key"), 120},
                                                {tr("After te&n minutes without a key"), 600},
-                                               {tr("Only when I &turn it"), 0}};
+                                               {tr("Only &when I turn it"), 0}};
     for (const auto& [word, seconds] : choices) {
         auto* action = menu->addAction(word);
         action->setCheckable(true);

@@ -25,9 +25,9 @@ class EveryDialog : public DemoWindow {
         see(look, "quote sheet");
         pull("&Keys and help");
         see(look, "keys");
-        pull("&About Stonepenny");
+        pull("About Stonepenn&y");
         see(look, "about");
-        pull("&Backups…");
+        pull("Back&ups…");
         see(look, "backups");
         goTo(program::PlaceId::Designs);
         click("designPlan");

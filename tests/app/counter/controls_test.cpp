@@ -6,6 +6,7 @@
 #include <QAccessible>
 #include <QComboBox>
 #include <QLabel>
+#include <QMenu>
 #include <QToolButton>
 
 #include <algorithm>
@@ -130,6 +131,22 @@ TEST_F(Controls, ofTheFirstStepsAreNamedAsTheyAreLabelled) {
         expectNames(*m_window, "step " + std::to_string(step));
         expectOwnKeys(*m_window, "step " + std::to_string(step));
     }
+}
+
+TEST_F(Controls, ofTheMenusHaveTheirOwnKeys) {
+    int menus = 0;
+    for (const auto* menu : m_window->findChildren<QMenu*>()) {
+        std::map<QString, std::string> seen;
+        for (const auto* action : menu->actions()) {
+            const auto key = QKeySequence::mnemonic(action->text()).toString();
+            if (key.isEmpty()) continue;
+            const auto words = action->text().toStdString();
+            EXPECT_TRUE(seen.emplace(key, words).second)
+                << key.toStdString() << " is " << seen[key] << " and " << words;
+        }
+        if (!seen.empty()) ++menus;
+    }
+    EXPECT_GE(menus, 3) << "the book’s, the look’s, new supplies";
 }
 
 TEST_F(Controls, ofEveryDialogAreNamedReachedAndHaveTheirOwnKeys) {

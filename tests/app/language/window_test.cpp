@@ -165,12 +165,12 @@ TEST_F(InAnotherLanguage, entriesThatCannotBeRead) {
 
 TEST_F(InAnotherLanguage, whatTheBookMenuAnswers) {
     orderLantern();
-    pull("&Check this book");
+    pull("C&heck this book");
     lookEverywhere(QStringLiteral("Being checked"));
     EXPECT_TRUE(test::waitFor([this] { return !m_window->care().isBusy(); }));
     lookEverywhere(QStringLiteral("Checked"));
     m_onlooker.know(m_window->care().keeper().folder().string());
-    pull("&Backups…");
+    pull("Back&ups…");
     lookAtDialog(QStringLiteral("Backups"));
     const auto undo = m_window->session().undoText();
     m_onlooker.know(undo.toStdString());
@@ -178,14 +178,14 @@ TEST_F(InAnotherLanguage, whatTheBookMenuAnswers) {
     lookEverywhere(QStringLiteral("Undone"));
     press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
     lookEverywhere(QStringLiteral("Redone"));
-    pull("Find a q&uote…");
+    pull("F&ind a quote…");
     lookEverywhere(QStringLiteral("Finding a quote"));
     enter("findJob", "qqq");
     m_onlooker.know("qqq");
     lookEverywhere(QStringLiteral("No quote found"));
     pull("&Keys and help");
     lookAtDialog(QStringLiteral("Keys and help"));
-    pull("&About Stonepenny");
+    pull("About Stonepenn&y");
     // What it stands on, and its licences.
     m_onlooker.know("Qt SQLite fmt pugixml JSON MIT LGPL");
     lookAtDialog(QStringLiteral("About"));
