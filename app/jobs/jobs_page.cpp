@@ -6,6 +6,7 @@
 #include "app/desk/field_box.h"
 #include "app/desk/folding_columns.h"
 #include "app/desk/page_head.h"
+#include "app/desk/scroll_page.h"
 #include "app/jobs/changes_dialog.h"
 #include "app/jobs/job_strip.h"
 #include "app/jobs/jobs_table.h"
@@ -29,6 +30,7 @@ namespace {
 constexpr int kLeastName = 140;  ///< width of a column of names, px at 100 %
 constexpr int kTodayWidth = 280; ///< of what today asks, likewise
 constexpr int kJobsWidth = 760;
+constexpr int kLeastRows = 4;
 
 } // namespace
 
@@ -68,10 +70,9 @@ void JobsPage::build() {
 }
 
 QWidget* JobsPage::buildJobs() {
-    auto* side = new QWidget(this);
-    auto* column = new QVBoxLayout(side);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(12);
+    auto* side = new desk::ScrollPage({}, this);
+    side->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded); // as a rule there is nothing to scroll
+    auto* column = side->column();
     m_list = buildTable();
     m_find->setList(m_table);
     column->addWidget(m_list, 1);
@@ -101,6 +102,9 @@ QWidget* JobsPage::buildTable() {
 
 void JobsPage::fitColumns() {
     m_findBox->setFixedWidth(desk::scaled(320));
+    // Some rows stay in sight with large text too; then the strip below is scrolled to.
+    const int row = m_table->verticalHeader()->defaultSectionSize();
+    m_table->setMinimumHeight(m_table->horizontalHeader()->sizeHint().height() + kLeastRows * row);
     for (const auto& [section, width] :
          {std::pair(Column::Number, 112), std::pair(Column::Day, 120), std::pair(Column::Stage, 112),
           std::pair(Column::Total, 152), std::pair(Column::Left, 112)})
