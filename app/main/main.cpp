@@ -2,6 +2,7 @@
 #include "app/desk/fonts.h"
 #include "app/desk/prompter.h"
 #include "app/desk/theme.h"
+#include "app/main/asked_to_end.h"
 #include "app/main/doorbell.h"
 #include "app/main/launcher.h"
 #include "app/main/sheet_writer.h"
@@ -90,6 +91,11 @@ bool hasScreen() {
 
 int runWindow(int& argc, char** argv, const QString& file) {
     QApplication app(argc, argv);
+    const program::AskedToEnd toEnd;
+    QObject::connect(&toEnd, &program::AskedToEnd::asked, &app, [] {
+        QApplication::closeAllWindows();
+        QApplication::quit();
+    });
     speak();
     const auto asked = file.isEmpty() ? QString() : QFileInfo(file).absoluteFilePath();
     if (program::Doorbell::ring(asked)) return 0;
