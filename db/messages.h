@@ -122,6 +122,10 @@ namespace sp::db {
     X(NoQuoteNumbered, NotFound)                                                                                       \
     X(QuoteGiven, Conflict)                                                                                            \
     X(QuoteChanged, Conflict)                                                                                          \
+    X(QuoteReplaced, Conflict)                                                                                         \
+    X(RevisedMeanwhile, Conflict)                                                                                      \
+    X(RevisesLetGo, Conflict)                                                                                          \
+    X(RevisesCollected, Conflict)                                                                                      \
     X(QuoteRefersToNothing, Invalid)                                                                                   \
     X(OrderStoneUnknown, Invalid)                                                                                      \
     X(NothingOnQuote, Invalid)                                                                                         \
@@ -178,6 +182,7 @@ namespace sp::db {
     X(ALine)                                                                                                           \
     X(TheQuote)                                                                                                        \
     X(NewQuote)                                                                                                        \
+    X(Revising)                                                                                                        \
     X(GivingQuote)                                                                                                     \
     X(PaymentOf)                                                                                                       \
     X(BillFor)                                                                                                         \
@@ -222,6 +227,7 @@ namespace sp::db {
     X(SealMissing)                                                                                                     \
     X(GivenNotListed)                                                                                                  \
     X(GivenNotAsSealed)                                                                                                \
+    X(RevisionsDoNotFollow)                                                                                            \
     X(NumbersOfNobody)                                                                                                 \
     X(NumberUnreadable)                                                                                                \
     X(NumberLost)                                                                                                      \

@@ -236,6 +236,15 @@ Source sourceOf(db::Fault fault) {
     case QuoteChanged:
         return {QT_TRANSLATE_NOOP(
             "Db", "This quote was changed meanwhile in another place; look at it again before you change it.")};
+    case QuoteReplaced: return {QT_TRANSLATE_NOOP("Db", "Quote %1 was replaced by %2; say that number instead.")};
+    case RevisedMeanwhile:
+        return {QT_TRANSLATE_NOOP("Db", "Quote %1 was revised meanwhile in another place and is %2 now; what is typed "
+                                        "here is kept as a draft, and %2 can be revised.")};
+    case RevisesLetGo:
+        return {QT_TRANSLATE_NOOP("Db", "Quote %1 was let go and is not revised; order it again instead.")};
+    case RevisesCollected:
+        return {QT_TRANSLATE_NOOP("Db", "Quote %1 was collected and is not revised; put it back to Ready first, or "
+                                        "credit its invoice.")};
     case QuoteRefersToNothing:
         return {QT_TRANSLATE_NOOP(
             "Db", "The quote refers to a customer, design or material that is not in the book; choose it anew.")};
@@ -321,6 +330,7 @@ Source sourceOf(db::Note note) {
     case ALine: return {QT_TRANSLATE_NOOP("Db", "a line")};
     case TheQuote: return {QT_TRANSLATE_NOOP("Db", "the quote")};
     case NewQuote: return {QT_TRANSLATE_NOOP("Db", "new quote")};
+    case Revising: return {QT_TRANSLATE_NOOP("Db", "revising %1")};
     case GivingQuote: return {QT_TRANSLATE_NOOP("Db", "giving %1")};
     case PaymentOf: return {QT_TRANSLATE_NOOP("Db", "payment for %1")};
     case BillFor: return {QT_TRANSLATE_NOOP("Db", "%1 for %2")};
@@ -375,6 +385,8 @@ Source sourceOf(db::Note note) {
     case SealMissing: return {QT_TRANSLATE_NOOP("Db", "The seal of quote %1 is missing; open a backup.")};
     case GivenNotListed: return {QT_TRANSLATE_NOOP("Db", "Quote %1 was given but is no longer listed; open a backup.")};
     case GivenNotAsSealed: return {QT_TRANSLATE_NOOP("Db", "Quote %1 is not as it was sealed; open a backup.")};
+    case RevisionsDoNotFollow:
+        return {QT_TRANSLATE_NOOP("Db", "Quote %1 does not follow the one that it replaced; open a backup.")};
     case NumbersOfNobody:
         return {QT_TRANSLATE_NOOP("Db", "There are numbers of papers that nobody issued; open a backup.")};
     case NumberUnreadable: return {QT_TRANSLATE_NOOP("Db", "Quote %1 was given but cannot be read; open a backup.")};

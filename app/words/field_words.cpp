@@ -144,6 +144,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Quantity: return {QT_TRANSLATE_NOOP("Terms", "quantity")};
     case QuantityOfAMarkUp: return {QT_TRANSLATE_NOOP("Terms", "quantity of a mark-up")};
     case QuoteBefore: return {QT_TRANSLATE_NOOP("Terms", "quote before")};
+    case QuoteItRevises: return {QT_TRANSLATE_NOOP("Terms", "quote it revises")};
     case Rates: return {QT_TRANSLATE_NOOP("Terms", "rates")};
     case Rounding: return {QT_TRANSLATE_NOOP("Terms", "rounding")};
     case RoundingOfTheTax: return {QT_TRANSLATE_NOOP("Terms", "rounding of the tax")};

@@ -72,6 +72,11 @@ Source sourceOf(pricing::Note note) {
     case LineWasAtNoCharge: return {QT_TRANSLATE_NOOP("Pricing", "%1 was at no charge")};
     case TypedPrice: return {QT_TRANSLATE_NOOP("Pricing", "Typed price of %1")};
     case TemplatesOnWall: return {QT_TRANSLATE_NOOP("Pricing", "Templates of %1 are on the wall")};
+    case BroughtByCustomer: return {QT_TRANSLATE_NOOP("Pricing", "brought by the customer")};
+    case RushOfOrder: return {QT_TRANSLATE_NOOP("Pricing", "Rush surcharge")};
+    case DiscountOfOrder: return {QT_TRANSLATE_NOOP("Pricing", "Discount")};
+    case SmallestOrder: return {QT_TRANSLATE_NOOP("Pricing", "Up to the smallest order")};
+    case TaxOfOrder: return {QT_TRANSLATE_NOOP("Pricing", "Tax")};
     case NoTape: return {QT_TRANSLATE_NOOP("Pricing", "No tape is chosen")};
     case NoTemplate: return {QT_TRANSLATE_NOOP("Pricing", "No template sheet is chosen")};
     case NoLabour: return {QT_TRANSLATE_NOOP("Pricing", "Labour is %1 an hour")};

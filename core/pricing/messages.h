@@ -27,8 +27,8 @@ namespace sp::pricing {
     X(OrderTooLarge, TooLarge)
 
 // Why a price changed: a material's price, something else of it, the customer's certificate, the program itself; and a
-// card fee that is not charged. What of an order does not come along when it is made once more (repeat.h). Then what is
-// not in a price (left_out.h).
+// card fee that is not charged. What of an order does not come along when it is made once more (repeat.h). What tells
+// a revised order from the one it was (order_difference.h). Then what is not in a price (left_out.h).
 #define SP_PRICING_NOTES(X)                                                                                            \
     X(PriceOf)                                                                                                         \
     X(PartOf)                                                                                                          \
@@ -41,6 +41,11 @@ namespace sp::pricing {
     X(LineWasAtNoCharge)                                                                                               \
     X(TypedPrice)                                                                                                      \
     X(TemplatesOnWall)                                                                                                 \
+    X(BroughtByCustomer)                                                                                               \
+    X(RushOfOrder)                                                                                                     \
+    X(DiscountOfOrder)                                                                                                 \
+    X(SmallestOrder)                                                                                                   \
+    X(TaxOfOrder)                                                                                                      \
     X(NoTape)                                                                                                          \
     X(NoTemplate)                                                                                                      \
     X(NoLabour)                                                                                                        \

@@ -107,6 +107,13 @@ Order repeatOf(const Order& order, Stage stage, units::Date today) {
     return again;
 }
 
+Order revisionOf(const Order& order, units::Date today) {
+    Order revised = order;
+    revised.quotedOn = today;
+    if (revised.wantedBy && *revised.wantedBy < today) revised.wantedBy.reset();
+    return revised;
+}
+
 base::Result<PriceComparison> compareRepeat(const Order& order, const catalogue::PriceBook& then, const Order& repeat,
                                             const catalogue::PriceBook& now, layout::FitMemo& fits,
                                             const units::NumberStyle& style, std::optional<units::Money> given) {

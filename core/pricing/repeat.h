@@ -12,6 +12,10 @@ namespace sp::pricing {
 /// where the job was made, or being made (`stage`). Its choices are those of the order.
 catalogue::Order repeatOf(const catalogue::Order& order, catalogue::Stage stage, units::Date today);
 
+/// The order of a given quote as its revision begins: as it is, on `today`, at the prices of that day. A day on which
+/// it was wanted does not come along once it is past.
+catalogue::Order revisionOf(const catalogue::Order& order, units::Date today);
+
 /// What an order came to with the book it was given with, and what its repeat comes to with another, and why: first
 /// what comparePrices finds, then what of the order itself is not as it was. Causes add up to the difference; both
 /// orders have the same lines. Errors: those of comparePrices.

@@ -53,6 +53,33 @@ struct QuoteResult {
     std::function<quoting::SheetContent(const std::string& number)> sheetFor;
 };
 
+/// What a draft is to become the next revision of.
+struct RevisedQuote {
+    base::Id id;
+    std::int64_t revision = 1; ///< of it, from which the draft was begun
+    std::string number;        ///< of that revision
+
+    friend bool operator==(const RevisedQuote&, const RevisedQuote&) = default;
+};
+
+/// By which a given quote was replaced, and when.
+struct ReplacedBy {
+    std::string number;
+    units::Date day;
+
+    friend bool operator==(const ReplacedBy&, const ReplacedBy&) = default;
+};
+
+/// A quote as it was given once, of those of a job.
+struct GivenQuote {
+    std::int64_t revision = 1;
+    std::string number; ///< "2026-0042", of its second revision "2026-0042-2"
+    units::Date day;
+    std::optional<units::Money> total; ///< none where it offers several choices
+
+    friend bool operator==(const GivenQuote&, const GivenQuote&) = default;
+};
+
 /// A quote, whole. While `number` is empty it is a draft, priced with the book of today; once given it is sealed:
 /// `frozen` holds all inputs as they were and `sealedTotal` what they came to. `result` is what the customer was given,
 /// which is shown and printed whatever the inputs come to by later rules; a quote of versions 1 and 2 has none until
@@ -63,6 +90,9 @@ struct Quote {
     std::string number;
     Stage stage = Stage::Enquiry;
     std::optional<std::int64_t> choiceTaken; ///< from 0
+    std::int64_t revision = 1;               ///< of a given quote
+    std::optional<RevisedQuote> revises;     ///< of a draft that was begun from a given quote
+    std::optional<ReplacedBy> replacedBy;    ///< of a given quote that is not its job's newest
     catalogue::Order order;
     std::optional<catalogue::PriceBook> frozen;
     std::optional<units::Date> validUntil;
@@ -207,6 +237,26 @@ class Book {
     /// Starts a quote with this order and gives it, in one step: a failure leaves no draft behind.
     base::Result<Quote> issueNew(const catalogue::Order& order, const catalogue::PriceBook& inputs,
                                  const QuoteResult& result, units::Date validUntil);
+    // Revisions. A given quote is not changed: a draft is begun from it, and giving that makes the next revision of its
+    // job, under its first number with "-2", "-3" behind it. What was paid stays with the job. It is Quoted then:
+    // nobody has agreed to it yet. What was given before is kept under seal and its own number.
+    /// The draft that revises the quote as it is now, or a new one, with its order at the prices of today
+    /// (pricing::revisionOf); of several choices with the one that was taken, or all. Not a step to undo. Errors:
+    /// Invalid for a draft; Conflict for a job that was let go or collected.
+    base::Result<Quote> startRevision(const base::Id& quote);
+    /// Whether the quote may be revised. Errors: those of startRevision.
+    base::Done mayRevise(const base::Id& quote);
+    /// Gives this order as the next revision of a given quote, in one step. `issue` does the same with the draft of
+    /// startRevision, which is gone then, and refuses with Conflict where the quote was revised since; the draft stays.
+    /// Errors: as startRevision and issue.
+    base::Result<Quote> issueRevision(const base::Id& quote, const catalogue::Order& order,
+                                      const catalogue::PriceBook& inputs, const QuoteResult& result,
+                                      units::Date validUntil);
+    /// All that were given of its job, the first first; none of a draft.
+    base::Result<std::vector<GivenQuote>> givenOf(const base::Id& quote);
+    /// The quote as it was given under that number, whether it was replaced since or not. Errors: as quote.
+    base::Result<Quote> quoteAsGiven(std::string_view number);
+
     /// Quotes that were given before results were sealed, the newest first; at most `limit`.
     base::Result<std::vector<base::Id>> quotesWithoutResult(std::int64_t limit);
     /// Seals what such a quote came to; nothing says that it cannot be reckoned any more. Errors: Conflict when it has
@@ -225,7 +275,7 @@ class Book {
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
     /// What of the jobs and the certificates asks for somebody's attention today.
     base::Result<AskedToday> askedToday();
-    /// Errors: NotFound; Damaged when the seal does not match.
+    /// Errors: NotFound; Damaged when the seal does not match; Conflict for the number of one that was replaced.
     base::Result<Quote> quote(const base::Id& id);
     base::Result<Quote> quoteNumbered(std::string_view number);
     /// The draft that was last worked on, if there is one: what the Counter opens with.

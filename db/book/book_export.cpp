@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <span>
 #include <unistd.h>
 
 namespace sp::db {
@@ -141,7 +142,7 @@ class Jobs {
     }
 
   private:
-    static constexpr int kPasses = 4;
+    static constexpr int kPasses = 5;
 
     const Watch& m_watch;
     std::vector<Id> m_ids;
@@ -149,15 +150,23 @@ class Jobs {
 
 void exportOrders(Exporter& to, Stores& stores, const Jobs& jobs) {
     const auto& object = catalogue::fields::objectOf<catalogue::Order>();
-    ExportTable table(to.folder(), "jobs", {"id", "number", "stage", "choice_taken"}, object);
+    ExportTable table(to.folder(), "jobs", {"id", "number", "revision", "stage", "choice_taken", "revises"}, object);
     to.begin("jobs");
     jobs.each(0, [&](const Id& id) {
         const auto job = stores.jobs.find(id).value();
         const std::string stage(catalogue::fields::wordOf(job.stage));
-        table.add({{id.text()}, {job.number}, {stage}, job.choiceTaken ? wholeCell(*job.choiceTaken) : CsvCell{}},
+        const auto revises = job.revises ? job.revises->job.text() : std::string();
+        table.add({{id.text()},
+                   {job.number},
+                   wholeCell(job.revision),
+                   {stage},
+                   job.choiceTaken ? wholeCell(*job.choiceTaken) : CsvCell{},
+                   {revises}},
                   &job.order);
         to.item({{"id", id.text()},
                  {"number", job.number},
+                 {"revision", job.revision},
+                 {"revises", revises.empty() ? Json(nullptr) : Json(revises)},
                  {"stage", stage},
                  {"choice_taken", job.choiceTaken ? Json(*job.choiceTaken) : Json(nullptr)},
                  {"order", records::plainJson(object, &job.order)}});
@@ -166,33 +175,60 @@ void exportOrders(Exporter& to, Stores& stores, const Jobs& jobs) {
     table.commit();
 }
 
+/// What jobs were before they were revised.
+void exportRevisions(Exporter& to, Stores& stores, const Jobs& jobs) {
+    const auto& object = catalogue::fields::objectOf<catalogue::Order>();
+    ExportTable table(to.folder(), "revisions", {"job", "number", "revision", "choice_taken"}, object);
+    to.begin("revisions");
+    jobs.each(1, [&](const Id& id) {
+        const auto given = stores.papers.quotesOf(id);
+        if (given.size() < 2) return;
+        for (const auto& quote : std::span(given).first(given.size() - 1)) {
+            const auto revision = stores.jobs.revision(id, quote.revision).value();
+            const auto& choice = revision.choiceTaken;
+            table.add({{id.text()}, {quote.number}, wholeCell(quote.revision), choice ? wholeCell(*choice) : CsvCell{}},
+                      &revision.order);
+            to.item({{"job", id.text()},
+                     {"number", quote.number},
+                     {"revision", quote.revision},
+                     {"choice_taken", choice ? Json(*choice) : Json(nullptr)},
+                     {"order", records::plainJson(object, &revision.order)}});
+        }
+    });
+    to.end();
+    table.commit();
+}
+
 /// What was given to customers, as it was sealed.
 void exportPapers(Exporter& to, Stores& stores, const Jobs& jobs) {
     const auto& object = catalogue::fields::objectOf<records::PaperResult>();
-    ExportTable table(to.folder(), "papers", {"id", "job", "kind", "number", "issued_at", "until", "paper_total"},
-                      object);
+    ExportTable table(to.folder(), "papers",
+                      {"id", "job", "kind", "number", "revision", "issued_at", "until", "paper_total"}, object);
     to.begin("papers");
-    jobs.each(1, [&](const Id& id) {
-        const auto paper = stores.papers.quoteOf(id);
-        if (!paper) return;
-        const auto until = paper->until ? paper->until->iso() : std::string();
-        const auto* result = paper->result ? &*paper->result : nullptr;
-        table.add({{paper->id.text()},
-                   {id.text()},
-                   {"quote"},
-                   {paper->number},
-                   {paper->issuedAt},
-                   {until},
-                   amountCell(paper->total)},
-                  result);
-        to.item({{"id", paper->id.text()},
-                 {"job", id.text()},
-                 {"kind", "quote"},
-                 {"number", paper->number},
-                 {"issued_at", paper->issuedAt},
-                 {"until", until.empty() ? Json(nullptr) : Json(until)},
-                 {"total_micros", paper->total.micros()},
-                 {"result", result ? records::plainJson(object, result) : Json(nullptr)}});
+    jobs.each(2, [&](const Id& id) {
+        for (const auto& given : stores.papers.quotesOf(id)) {
+            const auto paper = stores.papers.find(given.paper).value();
+            const auto until = paper.until ? paper.until->iso() : std::string();
+            const auto* result = paper.result ? &*paper.result : nullptr;
+            table.add({{paper.id.text()},
+                       {id.text()},
+                       {"quote"},
+                       {paper.number},
+                       wholeCell(paper.revision),
+                       {paper.issuedAt},
+                       {until},
+                       amountCell(paper.total)},
+                      result);
+            to.item({{"id", paper.id.text()},
+                     {"job", id.text()},
+                     {"kind", "quote"},
+                     {"number", paper.number},
+                     {"revision", paper.revision},
+                     {"issued_at", paper.issuedAt},
+                     {"until", until.empty() ? Json(nullptr) : Json(until)},
+                     {"total_micros", paper.total.micros()},
+                     {"result", result ? records::plainJson(object, result) : Json(nullptr)}});
+        }
     });
     to.end();
     table.commit();
@@ -203,18 +239,13 @@ void exportBills(Exporter& to, Stores& stores, const Jobs& jobs) {
     const auto& object = catalogue::fields::objectOf<records::BillResult>();
     ExportTable table(to.folder(), "bills", {"id", "job", "kind", "number", "issued_at", "due", "bill_total"}, object);
     to.begin("bills");
-    jobs.each(2, [&](const Id& id) {
+    jobs.each(3, [&](const Id& id) {
         for (const auto& bill : stores.bills.ofJob(id)) {
             const std::string kind(catalogue::fields::wordOf(bill.kind));
             const auto due = bill.due ? bill.due->iso() : std::string();
-            table.add({{bill.id.text()},
-                       {id.text()},
-                       {kind},
-                       {bill.number},
-                       {bill.issuedAt},
-                       {due},
-                       amountCell(bill.total)},
-                      &bill.result);
+            table.add(
+                {{bill.id.text()}, {id.text()}, {kind}, {bill.number}, {bill.issuedAt}, {due}, amountCell(bill.total)},
+                &bill.result);
             to.item({{"id", bill.id.text()},
                      {"job", id.text()},
                      {"kind", kind},
@@ -233,7 +264,7 @@ void exportPayments(Exporter& to, Stores& stores, const Jobs& jobs) {
     const auto& object = catalogue::fields::objectOf<catalogue::Payment>();
     ExportTable table(to.folder(), "payments", {}, object);
     to.begin("payments");
-    jobs.each(3, [&](const Id& id) {
+    jobs.each(4, [&](const Id& id) {
         for (const auto& payment : stores.payments.ofJob(id)) {
             table.add({}, &payment);
             to.item(records::plainJson(object, &payment));
@@ -278,6 +309,7 @@ Done Book::exportTo(const fs::path& asked, const Watch& watch) {
         to.list("stock_moves", stores.stock.all());
         const Jobs jobs(stores, watch);
         exportOrders(to, stores, jobs);
+        exportRevisions(to, stores, jobs);
         exportPapers(to, stores, jobs);
         exportBills(to, stores, jobs);
         exportPayments(to, stores, jobs);

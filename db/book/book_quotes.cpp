@@ -19,8 +19,6 @@ using stores::JobRow;
 
 namespace {
 
-[[noreturn]] void throwUnknown(std::string subject) { throwError(Fault::QuoteUnknown, std::move(subject)); }
-
 records::LineFigures figuresOf(const pricing::PricedLine& line) {
     records::LineFigures figures{.cost = line.cost.total,
                                  .outOfPocket = line.cost.outOfPocket,
@@ -82,26 +80,38 @@ Quote Book::Inside::whole(const JobRow& row) {
     quote.stage = row.stage;
     quote.order = row.order;
     quote.version = row.version;
+    if (row.revises) {
+        const auto given = stores.papers.quotesOf(row.revises->job);
+        const auto place = static_cast<std::size_t>(row.revises->revision - 1);
+        quote.revises = {row.revises->job, row.revises->revision, place < given.size() ? given[place].number : ""};
+    }
     auto paper = stores.papers.quoteOf(row.id);
     if (!paper && row.number.empty()) return quote;
     if (!paper || paper->number != row.number || paper->order != row.order)
         throwError(Fault::QuoteNotAsSealed, row.number, row.number.empty() ? paper->number : row.number,
                    file().filename().string());
-    quote.frozen = stores.papers.prices(paper->prices);
-    quote.frozen->customer = std::move(paper->customer);
-    quote.validUntil = paper->until;
-    quote.sealedTotal = paper->total;
-    quote.result = std::move(paper->result);
-    quote.choiceTaken = row.choiceTaken;
-    if (row.choiceTaken) lookAtChoice(quote, *row.choiceTaken);
+    putSealed(quote, std::move(*paper), row.choiceTaken);
     return quote;
 }
 
-Quote Book::Inside::wholeOf(const Id& id) {
-    const auto row = stores.jobs.find(id);
-    if (!row) throwUnknown(id.text());
-    return whole(*row);
+void Book::Inside::putSealed(Quote& quote, stores::IssuedPaper paper, const std::optional<std::int64_t>& choiceTaken) {
+    quote.revision = paper.revision;
+    quote.frozen = stores.papers.prices(paper.prices);
+    quote.frozen->customer = std::move(paper.customer);
+    quote.validUntil = paper.until;
+    quote.sealedTotal = paper.total;
+    quote.result = std::move(paper.result);
+    quote.choiceTaken = choiceTaken;
+    if (choiceTaken) lookAtChoice(quote, *choiceTaken);
 }
+
+JobRow Book::Inside::rowOf(const Id& id) {
+    auto row = stores.jobs.find(id);
+    if (!row) throwError(Fault::QuoteUnknown, id.text());
+    return std::move(*row);
+}
+
+Quote Book::Inside::wholeOf(const Id& id) { return whole(rowOf(id)); }
 
 Quote Book::Inside::newQuote() {
     catalogue::Order order;
@@ -121,13 +131,12 @@ Result<Quote> Book::startQuote() {
 }
 
 JobRow Book::Inside::draftForChange(const Quote& quote) {
-    auto row = stores.jobs.find(quote.id);
-    if (!row) throwUnknown(quote.id.text());
-    if (!row->number.empty()) throwError(Fault::QuoteGiven, row->number, row->number);
+    auto row = rowOf(quote.id);
+    if (!row.number.empty()) throwError(Fault::QuoteGiven, row.number, row.number);
     // What was said to have failed may be kept; to keep the same again is to find it.
-    const bool isKept = isUnsettled && row->version == quote.version + 1 && row->order == quote.order;
-    if (row->version != quote.version && !isKept) throwError(Fault::QuoteChanged, quote.id.text());
-    return std::move(*row);
+    const bool isKept = isUnsettled && row.version == quote.version + 1 && row.order == quote.order;
+    if (row.version != quote.version && !isKept) throwError(Fault::QuoteChanged, quote.id.text());
+    return row;
 }
 
 std::int64_t Book::Inside::saveOrder(const JobRow& before, const catalogue::Order& order) {
@@ -195,9 +204,9 @@ Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const Q
     if (isUnsettled)
         if (const auto row = stores.jobs.find(quote.id); row && !row->number.empty() && row->order == quote.order)
             return whole(*row);
+    if (quote.revises) return sealRevision(quote, inputs, result, validUntil);
     const auto draft = draftForChange(quote);
-    const auto total = result.priced.total;
-    throwIfNotIssuable(quote, inputs, total, validUntil);
+    throwIfNotIssuable(quote, inputs, result.priced.total, validUntil);
     saveOrder(draft, quote.order);
     const std::chrono::year_month_day today(environment.today().days());
     const std::string number = stores.jobs.takeNumber("quote", static_cast<int>(today.year()));
@@ -207,19 +216,24 @@ Quote Book::Inside::sealNow(const Quote& quote, const PriceBook& inputs, const Q
         "give", {}, {"stage", quote.id, records::write(draft.mark()), records::write(StageMark{Stage::Quoted, {}})});
     stores.jobs.setMark(quote.id, {Stage::Quoted, {}}, stamp);
     stores.jobs.setNumber(quote.id, number);
-    const auto kept = stores.jobs.find(quote.id);
+    return sealPaper(quote.id, number, stamp.at, inputs, result, validUntil);
+}
+
+Quote Book::Inside::sealPaper(const Id& job, const std::string& number, const std::string& at, const PriceBook& inputs,
+                              const QuoteResult& result, units::Date validUntil) {
+    const auto kept = rowOf(job);
     stores.papers.issue({.id = newId(),
-                         .job = quote.id,
-                         .revision = kept->revision,
+                         .job = job,
+                         .revision = kept.revision,
                          .number = number,
-                         .issuedAt = stamp.at,
-                         .issuedOn = kept->order.quotedOn,
+                         .issuedAt = at,
+                         .issuedOn = kept.order.quotedOn,
                          .until = validUntil,
-                         .total = total,
-                         .order = kept->orderDigest},
-                        withOwnSets(inputs, quote.order), recordOf(result, number));
-    action->issued.push_back(quote.id);
-    return wholeOf(quote.id);
+                         .total = result.priced.total,
+                         .order = kept.orderDigest},
+                        withOwnSets(inputs, kept.order), recordOf(result, number));
+    action->issued.push_back(job);
+    return wholeOf(job);
 }
 
 Result<Quote> Book::issue(const Quote& quote, const PriceBook& inputs, const QuoteResult& result,
@@ -281,37 +295,38 @@ void Book::Inside::keepSetCosts(const Quote& quote) {
 Done Book::setStage(const Id& id, Stage stage) {
     return m_in->write([&] {
         valueOrThrow(catalogue::fields::check(StageMark{stage, {}}));
-        const auto row = m_in->stores.jobs.find(id);
-        if (!row) throwUnknown(id.text());
-        if (row->stage == stage) return;
-        if (row->number.empty() && stage != Stage::Enquiry && stage != Stage::Declined)
+        const auto row = m_in->rowOf(id);
+        if (row.stage == stage) return;
+        if (row.number.empty() && stage != Stage::Enquiry && stage != Stage::Declined)
             throwError(Fault::NotGivenYet, "stage");
-        if (!row->number.empty() && stage == Stage::Enquiry) throwError(Fault::NoEnquiryAnyMore, "stage", row->number);
-        const auto after = catalogue::stagesAfter(row->stage, !row->number.empty());
-        if (std::ranges::find(after, stage) == after.end()) throwError(Fault::StageCannotFollow, "stage", nameOf(*row));
-        const auto choices = catalogue::choiceCount(row->order);
-        if (catalogue::isAgreedTo(stage) && choices > 1 && !row->choiceTaken)
-            throwError(Fault::NoChoiceTaken, "stage", row->number, choices);
-        if (!catalogue::isAgreedTo(stage)) m_in->throwIfInvoiced(id, row->number);
-        m_in->setMark(*row, {stage, row->choiceTaken}, base::say(Note::StageOf, nameOf(*row)));
+        if (!row.number.empty() && stage == Stage::Enquiry) throwError(Fault::NoEnquiryAnyMore, "stage", row.number);
+        const auto after = catalogue::stagesAfter(row.stage, !row.number.empty());
+        if (std::ranges::find(after, stage) == after.end()) throwError(Fault::StageCannotFollow, "stage", nameOf(row));
+        const auto choices = catalogue::choiceCount(row.order);
+        if (catalogue::isAgreedTo(stage) && choices > 1 && !row.choiceTaken)
+            throwError(Fault::NoChoiceTaken, "stage", row.number, choices);
+        if (!catalogue::isAgreedTo(stage)) m_in->throwIfInvoiced(id, row.number);
+        auto mark = row.mark();
+        mark.stage = stage;
+        m_in->setMark(row, mark, base::say(Note::StageOf, nameOf(row)));
         if (catalogue::isAgreedTo(stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }
 
 Done Book::takeChoice(const Id& id, std::optional<std::int64_t> choice) {
     return m_in->write([&] {
-        const auto row = m_in->stores.jobs.find(id);
-        if (!row) throwUnknown(id.text());
-        if (row->choiceTaken == choice) return;
-        if (row->number.empty()) throwError(Fault::NotGivenYet, "choice");
-        const auto choices = catalogue::choiceCount(row->order);
+        const auto row = m_in->rowOf(id);
+        if (row.choiceTaken == choice) return;
+        if (row.number.empty()) throwError(Fault::NotGivenYet, "choice");
+        const auto choices = catalogue::choiceCount(row.order);
         if (choice && (*choice < 0 || *choice >= static_cast<std::int64_t>(choices)))
-            throwError(Fault::NoSuchChoice, "choice", row->number, choices);
-        if (!choice && catalogue::isAgreedTo(row->stage))
-            throwError(Fault::NoChoiceTaken, "choice", row->number, choices);
-        m_in->throwIfInvoiced(id, row->number);
-        m_in->setMark(*row, {row->stage, choice}, base::say(Note::ChoiceOf, nameOf(*row)));
-        if (catalogue::isAgreedTo(row->stage)) m_in->keepSetCosts(m_in->wholeOf(id));
+            throwError(Fault::NoSuchChoice, "choice", row.number, choices);
+        if (!choice && catalogue::isAgreedTo(row.stage))
+            throwError(Fault::NoChoiceTaken, "choice", row.number, choices);
+        // A revision is offered whatever was invoiced of the one before.
+        if (row.stage != Stage::Quoted) m_in->throwIfInvoiced(id, row.number);
+        m_in->setMark(row, {row.stage, choice}, base::say(Note::ChoiceOf, nameOf(row)));
+        if (catalogue::isAgreedTo(row.stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }
 
@@ -348,8 +363,10 @@ Result<Quote> Book::quote(const Id& id) {
 Result<Quote> Book::quoteNumbered(std::string_view number) {
     return m_in->read([&] {
         const auto id = m_in->stores.jobs.numbered(number);
-        if (!id) throwError(Fault::NoQuoteNumbered, std::string(number), number);
-        return m_in->wholeOf(*id);
+        if (id) return m_in->wholeOf(*id);
+        const auto given = m_in->stores.papers.quoteNumbered(number);
+        if (!given) throwError(Fault::NoQuoteNumbered, std::string(number), number);
+        throwError(Fault::QuoteReplaced, std::string(number), number, m_in->rowOf(given->job).number);
     });
 }
 

@@ -228,10 +228,30 @@ class Inspection {
         const auto given = m_issued.find(issued->job);
         if (given == m_issued.end())
             say(Note::GivenNotListed, issued->number);
+        else if (given->second.revision != issued->revision)
+            replaced(*issued);
         else if (given->second.number != issued->number || given->second.order != issued->order)
             say(Note::GivenNotAsSealed, issued->number);
-        m_issued.erase(issued->job);
-        m_numbers.insert(issued->number);
+        if (given != m_issued.end() && given->second.revision <= issued->revision) m_issued.erase(given);
+        chain(*issued);
+    }
+
+    /// An earlier revision is kept as it was sealed.
+    void replaced(const stores::IssuedPaper& issued) {
+        const auto revision = m_stores.jobs.revision(issued.job, issued.revision);
+        if (!revision || revision->order != issued.order) return say(Note::GivenNotAsSealed, issued.number);
+        m_stores.jobs.expectColumns(issued.job, *revision, issued.number);
+    }
+
+    /// Each revision follows the one before, under the first one's number; the first took it from the series.
+    void chain(const stores::IssuedPaper& issued) {
+        auto& [first, revision] = m_revisions[issued.job];
+        const bool isFirst = issued.revision == 1;
+        if (isFirst) first = issued.number;
+        const auto number = isFirst ? issued.number : fmt::format("{}-{}", first, issued.revision);
+        if (issued.revision != ++revision || issued.number != number) say(Note::RevisionsDoNotFollow, issued.number);
+        revision = issued.revision;
+        if (isFirst) m_numbers.insert(issued.number);
     }
 
     /// Seals follow each other, so what a bill is for was issued before it.
@@ -371,7 +391,8 @@ class Inspection {
     std::int64_t m_done = 0;
     CheckReport m_report;
     std::map<Id, stores::JobRow> m_issued;
-    std::map<Id, units::Money> m_left; ///< of invoices, less what was credited
+    std::map<Id, std::pair<std::string, std::int64_t>> m_revisions; ///< of jobs: the first number, the last revision
+    std::map<Id, units::Money> m_left;                              ///< of invoices, less what was credited
     std::set<std::string> m_numbers;
     std::set<std::string> m_priceLists; ///< digests of those that were read
 };

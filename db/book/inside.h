@@ -61,11 +61,22 @@ class Book::Inside {
     Quote newQuote();
     Quote sealNow(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
                   units::Date validUntil);
+    /// Puts what was reckoned under the seal of a quote of the job's newest revision.
+    Quote sealPaper(const base::Id& job, const std::string& number, const std::string& at,
+                    const catalogue::PriceBook& inputs, const QuoteResult& result, units::Date validUntil);
+    stores::JobRow jobToRevise(const base::Id& id);
+    Quote newRevision(const base::Id& id);
+    Quote sealRevision(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
+                       units::Date validUntil);
+    Quote asGiven(const stores::JobRow& row, const stores::GivenRow& given);
     stores::JobRow draftForChange(const Quote& quote);
     void setMark(const stores::JobRow& row, const records::StageMark& mark, base::Message what);
     std::int64_t saveOrder(const stores::JobRow& before, const catalogue::Order& order);
     Quote whole(const stores::JobRow& row);
     Quote wholeOf(const base::Id& id);
+    stores::JobRow rowOf(const base::Id& id);
+    /// What the seal holds, into the quote that was given with it.
+    void putSealed(Quote& quote, stores::IssuedPaper paper, const std::optional<std::int64_t>& choiceTaken);
     void throwIfNotIssuable(const Quote& quote, const catalogue::PriceBook& inputs, units::Money total,
                             units::Date validUntil) const;
 

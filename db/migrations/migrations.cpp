@@ -6,6 +6,7 @@
 #include "db/migrations/0003_jobs_and_records.h"
 #include "db/migrations/0004_packing_and_freight.h"
 #include "db/migrations/0005_item_numbers.h"
+#include "db/migrations/0006_revisions.h"
 
 #include <array>
 
@@ -13,8 +14,8 @@ namespace sp::db::migrations {
 
 namespace {
 
-constexpr std::array<std::string_view, 5> kAll{k0001JobBook, k0002KitsAndDrawings, k0003JobsAndRecords,
-                                               k0004PackingAndFreight, k0005ItemNumbers};
+constexpr std::array<std::string_view, 6> kAll{k0001JobBook,           k0002KitsAndDrawings, k0003JobsAndRecords,
+                                               k0004PackingAndFreight, k0005ItemNumbers,     k0006Revisions};
 
 } // namespace
 

@@ -19,10 +19,11 @@ struct QuoteSummary {
     Stage stage = Stage::Enquiry;
     std::string customer;   ///< name, may be empty
     std::string firstTitle; ///< of its first line in the choice taken, else the first; may be empty
+    std::string revises;    ///< of a draft that revises a given quote, that one's newest number; else empty
     std::int64_t lines = 0;
     units::Date quotedOn;
     std::optional<units::Date> wantedBy;
-    units::Date stageSince; ///< the day, in UTC, on which its stage or choice was last changed
+    units::Date stageSince;             ///< the day, in UTC, on which its stage or choice was last changed
     std::optional<units::Date> lastDay; ///< of a given quote
     bool isLapsed = false;              ///< past it without an answer
     std::int64_t choices = 1;

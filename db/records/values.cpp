@@ -48,15 +48,28 @@ const Object& objectOf<db::records::ArtworkRecord>() {
 }
 
 template<>
+const Object& objectOf<db::records::Revises>() {
+    using T = db::records::Revises;
+    static const Object object{"Revises",
+                               {
+                                   field<&T::job>("job", Term::Key, Key::Needed),
+                                   field<&T::revision>("revision", Term::Number, Range{1, 1'000'000'000}),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<db::records::StageMark>() {
     using T = db::records::StageMark;
-    static const Object object{"StageMark",
-                               {
-                                   field<&T::stage>("stage", Term::Stage),
-                                   field<&T::choice>("choice", Term::ChoiceTaken, Range{0, catalogue::kMaxChoices - 1})
-                                       .cameWith({{"stage", 2}})
-                                       .standingForNothing(),
-                               }};
+    static const Object object{
+        "StageMark",
+        {
+            field<&T::stage>("stage", Term::Stage),
+            field<&T::choice>("choice", Term::ChoiceTaken, Range{0, catalogue::kMaxChoices - 1})
+                .cameWith({{"stage", 2}})
+                .standingForNothing(),
+            field<&T::revises>("revises", Term::QuoteItRevises).cameWith({{"stage", 3}}).standingForNothing(),
+        }};
     return object;
 }
 

@@ -39,10 +39,19 @@ struct ArtworkRecord {
     friend bool operator==(const ArtworkRecord&, const ArtworkRecord&) = default;
 };
 
+/// What a draft is to become the next revision of: a given job, as it was when the draft was begun.
+struct Revises {
+    base::Id job;
+    std::int64_t revision = 1;
+
+    friend bool operator==(const Revises&, const Revises&) = default;
+};
+
 /// How far a job is.
 struct StageMark {
     Stage stage = Stage::Enquiry;
-    std::optional<std::int64_t> choice; ///< the choice that the customer takes, from 0; none while that is open
+    std::optional<std::int64_t> choice;  ///< the choice that the customer takes, from 0; none while that is open
+    std::optional<Revises> revises = {}; ///< of a draft alone
 
     friend bool operator==(const StageMark&, const StageMark&) = default;
 };
@@ -87,6 +96,8 @@ template<>
 const Object& objectOf<db::records::StockMove>();
 template<>
 const Object& objectOf<db::records::ArtworkRecord>();
+template<>
+const Object& objectOf<db::records::Revises>();
 template<>
 const Object& objectOf<db::records::StageMark>();
 template<>

@@ -57,12 +57,17 @@ std::optional<JobRow> JobStore::find(const base::Id& id) {
     JobRow job;
     {
         auto row =
-            m_db.query("SELECT j.id, j.number, j.stage, j.revision, j.row_version, r.order_digest, r.choice_taken "
+            m_db.query("SELECT j.id, j.number, j.stage, j.revision, j.row_version, r.order_digest, r.choice_taken, "
+                       "j.revises_id, j.revises_revision "
                        "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
                        "WHERE j.id = ? AND j.deleted_at IS NULL",
                        id);
         if (!row.step()) return std::nullopt;
         row >> job.id >> job.number >> job.stage >> job.revision >> job.version >> job.orderDigest >> job.choiceTaken;
+        const auto revised = takeIdOrNone(row);
+        std::optional<std::int64_t> revision;
+        row >> revision;
+        if (revision) job.revises = records::Revises{revised, *revision};
     }
     auto order = records::read<Order>(RecordStore(m_db).find(job.orderDigest));
     if (!order) throwDamaged(m_db, base::fail(order.error()));
@@ -75,6 +80,30 @@ std::optional<base::Id> JobStore::numbered(std::string_view number) {
     auto row = m_db.query("SELECT id FROM job WHERE number = ? AND number <> ''", number);
     if (!row.step()) return std::nullopt;
     return row.takeId();
+}
+
+std::optional<base::Id> JobStore::draftRevising(const records::Revises& revises) {
+    auto row = m_db.query("SELECT id FROM job WHERE revises_id = ? AND revises_revision = ? AND stage = 'enquiry' "
+                          "AND deleted_at IS NULL ORDER BY change_seq DESC, id DESC LIMIT 1",
+                          revises.job, revises.revision);
+    if (!row.step()) return std::nullopt;
+    return row.takeId();
+}
+
+std::optional<RevisionRow> JobStore::revision(const base::Id& job, std::int64_t number) {
+    RevisionRow revision{.number = number, .choiceTaken = {}, .order = {}};
+    sqlite::Digest digest;
+    {
+        auto row = m_db.query("SELECT r.order_digest, r.choice_taken FROM revision r JOIN job j ON j.id = r.job_id "
+                              "WHERE r.job_id = ? AND r.number = ? AND j.deleted_at IS NULL",
+                              job, number);
+        if (!row.step()) return std::nullopt;
+        row >> digest >> revision.choiceTaken;
+    }
+    auto order = records::read<Order>(RecordStore(m_db).find(digest));
+    if (!order) throwDamaged(m_db, base::fail(order.error()));
+    revision.order = std::move(*order);
+    return revision;
 }
 
 std::optional<base::Id> JobStore::lastDraft() {
@@ -111,7 +140,8 @@ const std::string& summaries() {
         "(SELECT max(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
         "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros, p.until_on, "
         "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id), "
-        "(SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')) "
+        "(SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')), "
+        "coalesce((SELECT number FROM job WHERE id = j.revises_id), '') "
         "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
         "LEFT JOIN customer named ON named.id = j.customer_id " // as on the quote; may be merged into another since
         "LEFT JOIN customer c ON c.id = coalesce(named.merged_into_id, named.id) "
@@ -140,7 +170,7 @@ std::vector<QuoteSummary> summariesOf(sqlite::Statement rows) {
         std::optional<units::Money> billed; // what is owed once it is invoiced
         rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.wantedBy >> job.stageSince >> job.customer >>
             job.firstTitle >> job.lines >> choices >> job.choiceTaken >> lowest >> highest >> only >> job.lastDay >>
-            job.paid >> billed;
+            job.paid >> billed >> job.revises;
         job.choices = std::max<std::int64_t>(1, choices.value_or(1));
         job.total = billed ? billed : lowest ? lowest : only;
         if (highest != lowest) job.highestTotal = highest;
@@ -196,6 +226,17 @@ void JobStore::write(const base::Id& id, const Order& order, const Stamp& stamp)
     writeLines(id, kFirstRevision, order);
 }
 
+void JobStore::revise(const JobRow& job, const Order& order, const std::string& number, const Stamp& stamp) {
+    expectKnownStones(order);
+    const auto digest = RecordStore(m_db).save(records::write(order));
+    const auto revision = job.revision + 1;
+    m_db.run("INSERT INTO revision (job_id, number, order_digest) VALUES (?, ?, ?)", job.id, revision, digest);
+    m_db.run("UPDATE job SET number = ?, revision = ?, customer_id = ?, quoted_on = ?, wanted_by = ?, "
+             "row_version = row_version + 1, change_seq = ? WHERE id = ?",
+             number, revision, orNull(order.customer), order.quotedOn, order.wantedBy, stamp.seq, job.id);
+    writeLines(job.id, revision, order);
+}
+
 void JobStore::writeLines(const base::Id& id, std::int64_t revision, const Order& order) {
     m_db.run("DELETE FROM job_line WHERE job_id = ? AND revision = ?", id, revision);
     for (const auto& row : listed(order))
@@ -233,9 +274,22 @@ void JobStore::expectColumns(const JobRow& job) {
         row >> quotedOn >> wantedBy;
         expect(customer == order.customer && quotedOn == order.quotedOn && wantedBy == order.wantedBy);
     }
+    expect(areLinesOf(job.id, job.revision, order));
+    if (job.choiceTaken)
+        expect(!job.number.empty() && *job.choiceTaken < static_cast<std::int64_t>(choiceCount(order)));
+    if (job.revises) expect(job.number.empty());
+}
+
+void JobStore::expectColumns(const base::Id& job, const RevisionRow& revision, const std::string& number) {
+    const auto choices = static_cast<std::int64_t>(choiceCount(revision.order));
+    if (!areLinesOf(job, revision.number, revision.order) || revision.choiceTaken.value_or(0) >= choices)
+        throwError(Fault::OrderNotAsListed, number);
+}
+
+bool JobStore::areLinesOf(const base::Id& job, std::int64_t revision, const Order& order) {
     auto rows = m_db.query("SELECT choice, line, place, title, design_id, onto_id, quantity FROM job_line "
                            "WHERE job_id = ? AND revision = ? ORDER BY choice, line, place",
-                           job.id, job.revision);
+                           job, revision);
     std::vector<ListedLine> found;
     while (rows.step()) {
         auto& row = found.emplace_back();
@@ -247,16 +301,21 @@ void JobStore::expectColumns(const JobRow& job) {
         row.baseMaterial = takeIdOrNone(rows);
         rows >> row.quantity;
     }
-    expect(found == listed(order));
-    if (job.choiceTaken)
-        expect(!job.number.empty() && *job.choiceTaken < static_cast<std::int64_t>(choiceCount(order)));
+    return found == listed(order);
 }
 
 void JobStore::remove(const base::Id& id, const Stamp& stamp) { markRemoved(m_db, "job", id, stamp.seq, stamp.at); }
 
 void JobStore::setMark(const base::Id& id, const records::StageMark& mark, const Stamp& stamp) {
-    m_db.run("UPDATE job SET stage = ?, change_seq = ?, row_version = row_version + 1 WHERE id = ?", mark.stage,
-             stamp.seq, id);
+    std::optional<base::Id> revised;
+    std::optional<std::int64_t> revision;
+    if (mark.revises) {
+        revised = mark.revises->job;
+        revision = mark.revises->revision;
+    }
+    m_db.run("UPDATE job SET stage = ?, revises_id = ?, revises_revision = ?, change_seq = ?, "
+             "row_version = row_version + 1 WHERE id = ?",
+             mark.stage, revised, revision, stamp.seq, id);
     m_db.run(
         "UPDATE revision SET choice_taken = ? WHERE job_id = ? AND number = (SELECT revision FROM job WHERE id = ?)",
         mark.choice, id, id);

@@ -21,12 +21,20 @@ struct JobRow {
     std::string number; ///< of its newest quote; empty for a draft
     Stage stage = Stage::Enquiry;
     std::optional<std::int64_t> choiceTaken; ///< from 0; of its order's choices the one that the customer takes
+    std::optional<records::Revises> revises; ///< of a draft alone
     std::int64_t revision = 1;
     sqlite::Digest orderDigest;
     catalogue::Order order;
     std::int64_t version = 0;
 
-    records::StageMark mark() const { return {stage, choiceTaken}; }
+    records::StageMark mark() const { return {stage, choiceTaken, revises}; }
+};
+
+/// One revision of a job.
+struct RevisionRow {
+    std::int64_t number = 1; ///< from 1
+    std::optional<std::int64_t> choiceTaken;
+    catalogue::Order order;
 };
 
 /// Jobs, their revisions and the numbers they are given. An order is a record; beside it lie the columns by which jobs
@@ -41,6 +49,10 @@ class JobStore {
     /// The draft that was written last.
     std::optional<base::Id> lastDraft();
     std::vector<base::Id> draftsOf(const base::Id& customer);
+    /// The newest draft that is to revise the job as it is in that revision, and was not let go.
+    std::optional<base::Id> draftRevising(const records::Revises& revises);
+    /// Of a job that was not removed.
+    std::optional<RevisionRow> revision(const base::Id& job, std::int64_t number);
     /// All that were not removed, drafts too.
     std::int64_t count();
     /// Newest first. Those where any text holds `text`, letter case ignored, or an amount is `sum`; all when `text` is
@@ -53,6 +65,9 @@ class JobStore {
     /// A new draft, or the next version of the order of one that was there. Throws Invalid when the order names
     /// something that is not in the book.
     void write(const base::Id& id, const catalogue::Order& order, const Stamp& stamp);
+    /// The next revision of a given job, under its number; it is the newest then. No choice of it is taken. Throws as
+    /// write.
+    void revise(const JobRow& job, const catalogue::Order& order, const std::string& number, const Stamp& stamp);
     void remove(const base::Id& id, const Stamp& stamp);
     /// Writes how far the job is; the choice taken is one of its newest revision's.
     void setMark(const base::Id& id, const records::StageMark& mark, const Stamp& stamp);
@@ -66,10 +81,13 @@ class JobStore {
 
     /// Throws Damaged when the columns beside an order do not say what it says.
     void expectColumns(const JobRow& job);
+    /// The same of an earlier revision; `number` is its quote's.
+    void expectColumns(const base::Id& job, const RevisionRow& revision, const std::string& number);
 
   private:
     void writeLines(const base::Id& id, std::int64_t revision, const catalogue::Order& order);
     void expectKnownStones(const catalogue::Order& order);
+    bool areLinesOf(const base::Id& job, std::int64_t revision, const catalogue::Order& order);
 
     sqlite::Connection& m_db;
 };

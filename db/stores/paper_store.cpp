@@ -119,7 +119,9 @@ void PaperStore::writeChoices(const base::Id& paper, const records::PaperResult&
 std::vector<base::Id> PaperStore::withoutResult(std::int64_t limit) {
     std::vector<base::Id> jobs;
     auto rows =
-        m_db.query("SELECT job_id FROM paper WHERE result = 'open' ORDER BY issued_on DESC, id DESC LIMIT ?", limit);
+        m_db.query("SELECT job_id FROM paper WHERE result = 'open' AND revision = (SELECT revision FROM job WHERE id = "
+                   "job_id) ORDER BY issued_on DESC, id DESC LIMIT ?",
+                   limit);
     while (rows.step()) rows >> jobs.emplace_back();
     return jobs;
 }
@@ -168,24 +170,53 @@ std::optional<IssuedPaper> PaperStore::quoteOf(const base::Id& job) {
     return find(paper);
 }
 
+namespace {
+
+const std::string kGivenRow =
+    "SELECT id, job_id, revision, number, issued_on, "
+    "iif(EXISTS (SELECT 1 FROM paper_choice c WHERE c.paper_id = paper.id), NULL, total_micros) FROM paper ";
+
+std::vector<GivenRow> givenRowsOf(sqlite::Statement rows) {
+    std::vector<GivenRow> list;
+    while (rows.step()) {
+        auto& given = list.emplace_back();
+        rows >> given.paper >> given.job >> given.revision >> given.number >> given.issuedOn >> given.total;
+    }
+    return list;
+}
+
+} // namespace
+
+std::vector<GivenRow> PaperStore::quotesOf(const base::Id& job) {
+    static const std::string sql = kGivenRow + "WHERE job_id = ? AND kind = 'quote' ORDER BY revision, id";
+    return givenRowsOf(m_db.query(sql, job));
+}
+
+std::optional<GivenRow> PaperStore::quoteNumbered(std::string_view number) {
+    static const std::string sql = kGivenRow + "WHERE series = 'quote' AND number = ? AND kind = 'quote'";
+    const auto found = givenRowsOf(m_db.query(sql, number));
+    return found.empty() ? std::nullopt : std::optional(found.front());
+}
+
 std::optional<IssuedPaper> PaperStore::find(const base::Id& id) {
     base::Id job;
+    std::int64_t revision = 0;
     std::string number;
     units::Money total;
     Digest digest;
     Digest previous;
     {
-        auto row = m_db.query("SELECT p.job_id, p.number, p.total_micros, s.digest, s.previous_digest "
+        auto row = m_db.query("SELECT p.job_id, p.revision, p.number, p.total_micros, s.digest, s.previous_digest "
                               "FROM paper p JOIN seal s ON s.paper_id = p.id AND s.kind = 'paper' WHERE p.id = ?",
                               id);
         if (!row.step()) return std::nullopt;
-        row >> job >> number >> total >> digest >> previous;
+        row >> job >> revision >> number >> total >> digest >> previous;
     }
     const auto json = catchToResult([&] { return RecordStore(m_db).find(digest); });
     if (!json) throwSealError(number);
     auto paper = read(number, *json);
-    if (paper.id != id || paper.job != job || paper.number != number || paper.total != total ||
-        paper.previous != previous.hex)
+    if (paper.id != id || paper.job != job || paper.revision != revision || paper.number != number ||
+        paper.total != total || paper.previous != previous.hex)
         throwSealError(number);
     paper.seal = digest;
     if (!paper.result) readLaterResult(paper);
@@ -203,6 +234,7 @@ IssuedPaper PaperStore::read(const std::string& number, const std::string& json)
         if (!sealed) throwSealError(number);
         return {.id = sealed->quote,
                 .job = sealed->quote,
+                .revision = 1,
                 .number = sealed->number,
                 .issuedAt = sealed->issuedAt,
                 .until = sealed->validUntil,
@@ -222,6 +254,7 @@ IssuedPaper PaperStore::read(const std::string& number, const std::string& json)
     const auto person = personOf(sealed->person);
     return {.id = sealed->paper,
             .job = sealed->job,
+            .revision = sealed->revision,
             .number = sealed->number,
             .issuedAt = sealed->issuedAt,
             .until = sealed->until,

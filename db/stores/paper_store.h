@@ -17,6 +17,7 @@ namespace sp::db::stores {
 struct IssuedPaper {
     base::Id id;
     base::Id job;
+    std::int64_t revision = 1;
     std::string number;
     std::string issuedAt;
     std::optional<units::Date> until;
@@ -27,6 +28,16 @@ struct IssuedPaper {
     sqlite::Digest seal;
     std::string previous;                       ///< digest of the seal before
     std::optional<records::PaperResult> result; ///< none of a paper of versions 1 and 2 until it was sealed
+};
+
+/// A quote of a job as it is listed: one for each of its revisions.
+struct GivenRow {
+    base::Id paper;
+    base::Id job;
+    std::int64_t revision = 1;
+    std::string number;
+    units::Date issuedOn;
+    std::optional<units::Money> total; ///< none where it offers several choices
 };
 
 /// Papers under seal. A seal is the digest of a record that names what belongs to the paper by digest: its order, its
@@ -51,7 +62,7 @@ class PaperStore {
     };
     /// Issues and seals a quote.
     void issue(const Issue& issue, const catalogue::PriceBook& prices, records::PaperResult result);
-    /// The jobs of papers whose result is still to be sealed, the newest first.
+    /// The jobs whose newest quote still has no sealed result, the newest first.
     std::vector<base::Id> withoutResult(std::int64_t limit);
     /// Seals the result of a job's quote that was issued before results were sealed.
     void sealResult(const base::Id& job, const std::string& at, records::PaperResult result);
@@ -60,6 +71,9 @@ class PaperStore {
 
     /// The newest quote of a job; nothing when none was issued. Throws Damaged when a seal does not match.
     std::optional<IssuedPaper> quoteOf(const base::Id& job);
+    /// Of a job by its revisions, the first first.
+    std::vector<GivenRow> quotesOf(const base::Id& job);
+    std::optional<GivenRow> quoteNumbered(std::string_view number);
     std::optional<IssuedPaper> find(const base::Id& paper);
     /// Throws Damaged when the columns of a paper do not say what its seal is of.
     void expectColumns(const IssuedPaper& paper);

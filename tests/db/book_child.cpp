@@ -96,12 +96,40 @@ int bill(const std::string& file) {
     }
 }
 
-/// As `write`, on a disk that takes files of no more than `limit` bytes.
-int fill(const std::string& file, rlim_t limit) {
+/// Gives a quote and revises it twice, until killed or until something fails. Says each number once it is on disk.
+int revise(const std::string& file) {
+    auto book = db::Book::open(file, db::systemEnvironment());
+    if (!book) return say(book.error());
+    const auto material = (*book)->materials()->at(0);
+    for (;;) {
+        const auto number = writeOne(**book, material);
+        if (!number) return say(number.error());
+        std::cout << *number << std::endl;
+        const auto quote = (*book)->quoteNumbered(*number);
+        if (!quote) return say(quote.error());
+        for (int round = 0; round < 2; ++round) {
+            auto draft = (*book)->startRevision(quote->id);
+            if (!draft) return say(draft.error());
+            draft->order.lines.pop_back();
+            const auto version = (*book)->saveDraft(*draft);
+            if (!version) return say(version.error());
+            draft->version = *version;
+            const auto inputs = (*book)->priceBook({});
+            if (!inputs) return say(inputs.error());
+            const auto given = (*book)->issue(*draft, *inputs, test::resultOf(units::Money::fromMicros(2'000'000)),
+                                              draft->order.quotedOn);
+            if (!given) return say(given.error());
+            std::cout << given->number << std::endl;
+        }
+    }
+}
+
+/// Works on a disk that takes files of no more than `limit` bytes.
+int fill(const std::string& file, rlim_t limit, int (*work)(const std::string&)) {
     std::signal(SIGXFSZ, SIG_IGN);
     const rlimit limits{limit, limit};
     ::setrlimit(RLIMIT_FSIZE, &limits);
-    return write(file);
+    return work(file);
 }
 
 /// Opens and reads, on a disk that takes files of no more than `limit` bytes.
@@ -189,7 +217,9 @@ int main(int count, char** words) {
     const auto number = static_cast<unsigned>(count > 3 ? std::stoul(words[3]) : 0);
     if (task == "write") return write(file);
     if (task == "bill") return bill(file);
-    if (task == "fill") return fill(file, number);
+    if (task == "revise") return revise(file);
+    if (task == "fill-revising") return fill(file, number, revise);
+    if (task == "fill") return fill(file, number, write);
     if (task == "read-on-full-disk") return readOnFullDisk(file, number);
     if (task == "hold") return hold(file);
     if (task == "open-on-and-on") return openOnAndOn(file);

@@ -101,6 +101,8 @@ TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
                                           "planned_pieces",
                                           "priced_on",
                                           "reverses",
+                                          "revises_id",
+                                          "revises_revision",
                                           "set_templates_micros",
                                           "set_work_micros",
                                           "thumbnail_digest",

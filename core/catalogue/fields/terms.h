@@ -143,6 +143,7 @@ namespace sp::catalogue::fields {
     X(Quantity)                                                                                                        \
     X(QuantityOfAMarkUp)                                                                                               \
     X(QuoteBefore)                                                                                                     \
+    X(QuoteItRevises)                                                                                                  \
     X(Rates)                                                                                                           \
     X(Rounding)                                                                                                        \
     X(RoundingOfTheTax)                                                                                                \
