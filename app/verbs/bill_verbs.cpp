@@ -55,6 +55,23 @@ std::string billLine(const IssuedBill& bill, const units::Currency& currency) {
                        words::nameOf(bill.kind).toStdString());
 }
 
+/// The quotes of a job, the first first; each but the last was replaced by the next.
+Json quotesJson(const std::vector<db::GivenQuote>& given, const units::Currency& currency) {
+    Json list = Json::array();
+    for (std::size_t i = 0; i < given.size(); ++i)
+        list.push_back({{"number", given[i].number},
+                        {"day", given[i].day.iso()},
+                        {"total", given[i].total ? Json(units::formatExact(*given[i].total, currency)) : Json(nullptr)},
+                        {"replaced_by", i + 1 < given.size() ? Json(given[i + 1].number) : Json(nullptr)}});
+    return list;
+}
+
+std::string quoteLine(const db::GivenQuote& given, const units::Currency& currency) {
+    return fmt::format("{:<12} {} {:>12} {}  {}\n", given.number, given.day.iso(),
+                       given.total ? units::formatExact(*given.total, currency) : "", currency.code(),
+                       words::nameOf(PaperKind::Quote).toStdString());
+}
+
 Outcome answerIssued(const Arguments& arguments, const IssuedBill& bill, const db::Quote& quote) {
     const auto& currency = quote.frozen->shop.currency;
     auto json = billJson(bill, quote.number, currency);
@@ -159,19 +176,24 @@ Outcome creditVerb(const Arguments& arguments, const Helpers& helpers) {
 Outcome papersVerb(const Arguments& arguments, const Helpers& helpers) {
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
-    const auto quote = (*book)->quoteNumbered(arguments.of("--quote"));
+    const auto quote = (*book)->quoteAsGiven(arguments.of("--quote"));
     if (!quote) return refused(quote.error());
     const auto billing = (*book)->billing(quote->id);
     if (!billing) return refused(billing.error());
+    const auto given = (*book)->givenOf(quote->id);
+    if (!given) return refused(given.error());
     const auto& currency = quote->frozen->shop.currency;
     Json list = Json::array();
     std::string text;
+    const auto quotes = quotesJson(*given, currency);
+    if (given->size() > 1)
+        for (const auto& one : *given) text += quoteLine(one, currency);
     for (const auto& bill : billing->bills) {
         list.push_back(billJson(bill, quote->number, currency));
         text += billLine(bill, currency);
     }
-    if (list.empty()) text = line(QT_TRANSLATE_NOOP("App", "%1 has no paper but its quote."), quote->number);
-    return answer(arguments, {{"quote", quote->number}, {"papers", std::move(list)}}, text);
+    if (text.empty()) text = line(QT_TRANSLATE_NOOP("App", "%1 has no paper but its quote."), quote->number);
+    return answer(arguments, {{"quote", given->back().number}, {"quotes", quotes}, {"papers", std::move(list)}}, text);
 }
 
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers) {
@@ -191,11 +213,14 @@ Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers) {
         if (!quote) return refused(quote.error());
         json = {{"quote", quote->number}, {"number", bill->number}, {"kind", kindCode(bill->kind)}, {"pdf", path}};
     } else {
-        const auto quote = (*book)->quoteNumbered(number);
+        const auto quote = (*book)->quoteAsGiven(number);
         if (!quote) return refused(quote.error());
         written = helpers.writeSheet(**book, *quote, path, ifThere(arguments));
-        json = {
-            {"quote", quote->number}, {"number", quote->number}, {"kind", kindCode(PaperKind::Quote)}, {"pdf", path}};
+        json = {{"quote", quote->number},
+                {"number", quote->number},
+                {"kind", kindCode(PaperKind::Quote)},
+                {"replaced_by", quote->replacedBy ? Json(quote->replacedBy->number) : Json(nullptr)},
+                {"pdf", path}};
     }
     if (!written) return notWritten(written.error(), path);
     return answer(arguments, json,

@@ -150,13 +150,21 @@ Json bookSchema() {
                     {"payments", listOf(ref(fields::objectOf<Payment>()))}};
     properties["jobs"] = listOf(closed({{"id", key},
                                         {"number", text},
+                                        {"revision", {{"type", "integer"}}},
+                                        {"revises", orNothing(key)},
                                         {"stage", stage},
                                         {"choice_taken", orNothing({{"type", "integer"}})},
                                         {"order", ref(fields::objectOf<Order>())}}));
+    properties["revisions"] = listOf(closed({{"job", key},
+                                             {"number", text},
+                                             {"revision", {{"type", "integer"}}},
+                                             {"choice_taken", orNothing({{"type", "integer"}})},
+                                             {"order", ref(fields::objectOf<Order>())}}));
     properties["papers"] = listOf(closed({{"id", key},
                                           {"job", key},
                                           {"kind", text},
                                           {"number", text},
+                                          {"revision", {{"type", "integer"}}},
                                           {"issued_at", text},
                                           {"until", orNothing(ofSort(Sort::Date))},
                                           {"total_micros", ofSort(Sort::Money)},

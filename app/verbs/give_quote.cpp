@@ -5,6 +5,7 @@
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "core/units/text.h"
+#include "db/book/given_prices.h"
 #include "db/messages.h"
 
 namespace sp::verbs {
@@ -12,27 +13,28 @@ namespace sp::verbs {
 using base::fail;
 using base::Result;
 
-Result<db::Quote> give(db::Book& book, const catalogue::Order& order) {
-    const auto inputs = book.priceBook(order.customer);
+Result<db::Quote> give(db::Book& book, const catalogue::Order& order, const db::Quote* revised) {
+    auto inputs = book.priceBook(order.customer);
     if (!inputs) return fail(inputs.error());
+    if (revised) inputs = db::pricesOfRevision(*revised, std::move(*inputs));
     const auto until = order.quotedOn.plusDays(inputs->shop.rules.validDays);
     layout::FitMemo fits;
     const words::SheetWords words;
     const auto result = words::resultOf(order, *inputs, until, fits, words);
     if (!result) return fail(result.error());
-    return book.issueNew(order, *inputs, *result, until);
+    return revised ? book.issueRevision(revised->id, order, *inputs, *result, until)
+                   : book.issueNew(order, *inputs, *result, until);
 }
 
-/// Whoever is not in the book yet is made a customer with it, or neither is done.
-Result<db::Quote> give(db::Book& book, const OrderFor& of) {
-    if (!of.stranger) return give(book, of.order);
+Result<db::Quote> give(db::Book& book, const OrderFor& of, const db::Quote* revised) {
+    if (!of.stranger) return give(book, of.order, revised);
     Result<db::Quote> issued;
     const auto done = book.batch(base::say(db::Note::Adding, of.stranger->name), [&]() -> base::Done {
         const auto added = book.save(*of.stranger);
         if (!added) return fail(added.error());
         auto order = of.order;
         order.customer = *added;
-        issued = give(book, order);
+        issued = give(book, order, revised);
         return issued ? base::Done() : fail(issued.error());
     });
     if (!done) return fail(done.error());

@@ -56,6 +56,7 @@ Outcome refundVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome owedVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome reviseVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome careCardsVerb(const Arguments& arguments, const Helpers& helpers);
