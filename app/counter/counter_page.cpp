@@ -53,6 +53,7 @@ void CounterPage::connectAll() {
     connect(m_slip, &SlipPanel::buyingAsked, this, &CounterPage::buyingAsked);
     connect(m_slip, &SlipPanel::mendAsked, this, &CounterPage::mendAsked);
     connect(m_slip, &SlipPanel::repeatAsked, &m_presenter, &CounterPresenter::repeat);
+    connect(m_slip, &SlipPanel::reviseAsked, this, &CounterPage::revise);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::refresh);
     connect(&m_presenter, &CounterPresenter::orderShown, this, &CounterPage::showIssued);
 }
@@ -85,9 +86,34 @@ void CounterPage::hideEvent(QHideEvent* event) {
     if (!event->spontaneous()) m_slip->showFront();
 }
 
-void CounterPage::refresh() { m_columns->setFigure(tr("To pay"), m_slip->toPay()); }
+void CounterPage::refresh() {
+    m_columns->setFigure(tr("To pay"), m_slip->toPay());
+    if (m_presenter.revised() && m_messages->sentence().isEmpty()) showRevising();
+}
+
+void CounterPage::revise() {
+    if (const auto why = m_presenter.revise(); !why.isEmpty()) {
+        m_messages->tell(desk::Tone::Warn, why);
+        return;
+    }
+    focusLine();
+}
+
+/// Stays while that draft is shown: giving it is something else than giving a new quote.
+void CounterPage::showRevising() {
+    m_messages->tell(desk::Tone::Jewel,
+                     tr("This revises quote %1, which is kept as it was given.")
+                         .arg(QString::fromStdString(m_presenter.quote().revises->number)),
+                     tr("What is different"), [this] {
+                         showRevising(); // its button has taken it down
+                         Q_EMIT differenceAsked(false);
+                     });
+    m_messages->setClosable(false);
+}
 
 void CounterPage::showIssued() {
+    if (m_presenter.revised()) return showRevising();
+    m_messages->setClosable(true);
     if (!m_presenter.isIssued()) {
         m_messages->dismiss();
         return;
@@ -113,15 +139,24 @@ QString CounterPage::whyNotReady() {
 void CounterPage::issue() {
     if (m_presenter.isIssued()) return;
     if (const auto why = whyNotReady(); !why.isEmpty()) {
+        m_messages->setClosable(true);
         m_messages->tell(desk::Tone::Warn, tr("This quote cannot be given yet: %1").arg(why));
         return;
     }
+    if (m_presenter.revised())
+        Q_EMIT differenceAsked(true);
+    else
+        giveNow();
+}
+
+void CounterPage::giveNow() {
     if (m_presenter.issue(paper::sheetWords(m_formatter))) showIssued();
 }
 
 void CounterPage::showSheet() {
     m_presenter.saveDraft();
     if (const auto why = m_presenter.isIssued() ? QString() : whyNotReady(); !why.isEmpty()) {
+        m_messages->setClosable(true);
         m_messages->tell(desk::Tone::Warn, tr("There is no sheet to print yet: %1").arg(why));
         return;
     }

@@ -27,7 +27,10 @@ class CounterPage : public QWidget {
     CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, desk::Prompter& prompter,
                 QWidget* parent = nullptr);
 
+    /// Gives the quote; of a revision its difference is asked for first (differenceAsked), then giveNow is called.
     void issue();
+    void giveNow();
+    void revise(); ///< opens the draft that revises the given quote, or says why there is none
     void addChoice();
     void showSheet();
     void turnOver();
@@ -40,6 +43,8 @@ class CounterPage : public QWidget {
   Q_SIGNALS:
     void mendAsked(const pricing::LeftOut& leftOut); ///< the owner wants to see the field that mends it
     void buyingAsked();                              ///< the owner wants to see how to buy for this order
+    /// What tells the revision from the quote it revises is to be shown, to be given there or only looked at.
+    void differenceAsked(bool asksToGive);
 
   protected:
     void hideEvent(QHideEvent* event) override;
@@ -49,6 +54,7 @@ class CounterPage : public QWidget {
     void focusLine();
     void keepFocus();
     void refresh();
+    void showRevising();
     void showIssued();
     QString whyNotReady();
 

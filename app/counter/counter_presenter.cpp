@@ -156,7 +156,32 @@ void CounterPresenter::bookChanged() {
 }
 
 void CounterPresenter::readPrices() {
+    m_revised.reset();
     m_prices = m_quote.frozen ? *m_quote.frozen : m_session.prices(order().customer);
+    if (!m_quote.revises) return;
+    auto given = m_session.read([&](db::Book& book) { return book.quote(m_quote.revises->id); });
+    if (!given) return;
+    m_revised = std::move(*given);
+    m_prices = db::pricesOfRevision(*m_revised, std::move(m_prices));
+}
+
+QString CounterPresenter::revise() {
+    saveDraft();
+    const auto id = m_quote.id;
+    auto begun = m_session.attempt([&](db::Book& book) { return book.startRevision(id); });
+    if (!begun) return words::sentence(begun.error());
+    show(std::move(*begun));
+    return {};
+}
+
+base::Result<pricing::OrderDifference> CounterPresenter::difference(const units::NumberStyle& style) const {
+    return db::differenceOf(m_revised.value(), order(), m_prices, m_session.fits(), style);
+}
+
+std::optional<units::Money> CounterPresenter::differenceByPrices() const {
+    const auto& given = m_revised.value();
+    const auto since = db::pricesSince(given, m_session.prices(given.order.customer), m_session.fits());
+    return since ? std::optional(since->difference()) : std::nullopt;
 }
 
 void CounterPresenter::addDesign(const base::Id& id) {

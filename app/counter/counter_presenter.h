@@ -6,6 +6,7 @@
 #include "core/needs/spares.h"
 #include "core/pricing/ladder.h"
 #include "core/pricing/left_out.h"
+#include "core/pricing/order_difference.h"
 #include "core/pricing/price_order.h"
 #include "core/quoting/sheet_maker.h"
 
@@ -89,6 +90,14 @@ class CounterPresenter : public QObject {
     void openLast(); ///< the draft last worked on, or a new one
     void startNew();
     bool open(const base::Id& quote);
+    /// Opens the draft that is to revise this given quote. Returns why not, in one sentence.
+    QString revise();
+    /// The given quote that this draft revises, as its job is now; null of any other.
+    const db::Quote* revised() const { return m_revised ? &*m_revised : nullptr; }
+    /// What tells this draft from the quote it revises; only of such a draft. Errors: those of pricing::priceOrder.
+    base::Result<pricing::OrderDifference> difference(const units::NumberStyle& style) const;
+    /// How much of it is prices that changed since; none where that cannot be said.
+    std::optional<units::Money> differenceByPrices() const;
     void repeat(); ///< a new draft with what this given quote ordered (db::repeatOf), at today’s prices
     void addDesign(const base::Id& design);
     void takeDesign(); ///< gives the current place the size and stones its design has now
@@ -176,6 +185,7 @@ class CounterPresenter : public QObject {
     std::vector<pricing::LadderPrice> m_ladder;
     std::optional<pricing::MoreForLess> m_moreForLess;
     UnreadEntries m_unread;
+    std::optional<db::Quote> m_revised;
     QString m_typedCustomer;
     base::Id m_addedCustomer; ///< the last that was added here
     int m_current = -1;

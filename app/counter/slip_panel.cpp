@@ -124,6 +124,9 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     m_issue = new QPushButton(this);
     m_issue->setObjectName(QStringLiteral("give"));
     desk::makePrimary(*m_issue);
+    m_revise = new QPushButton(tr("R&evise this quote"), this);
+    m_revise->setObjectName(QStringLiteral("revise"));
+    desk::makeQuiet(*m_revise);
     m_print = new QPushButton(tr("P&rint"), this);
     m_print->setObjectName(QStringLiteral("print"));
     m_turn = new QPushButton(tr("Turn o&ver"), this);
@@ -132,6 +135,7 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     buttons->addWidget(m_issue, 2);
     buttons->addWidget(m_print, 1);
     buttons->addWidget(m_turn, 1);
+    column->addWidget(m_revise, 0, Qt::AlignRight);
     column->addLayout(buttons);
     connect(m_issue, &QPushButton::clicked, this, [this] {
         if (m_presenter.isIssued())
@@ -139,6 +143,7 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
         else
             Q_EMIT issueAsked();
     });
+    connect(m_revise, &QPushButton::clicked, this, &SlipPanel::reviseAsked);
     connect(m_back, &SlipBack::buyingAsked, this, &SlipPanel::buyingAsked);
     connect(m_back, &SlipBack::mendAsked, this, &SlipPanel::mendAsked);
     connect(m_print, &QPushButton::clicked, this, &SlipPanel::printAsked);
@@ -225,8 +230,14 @@ void SlipPanel::refreshButtons() {
     const bool issued = m_presenter.isIssued();
     const auto why = m_presenter.priced() ? m_presenter.whyNoOtherPrice() : m_presenter.whyNoPrice();
     const bool priced = m_presenter.priced() && why.isEmpty();
-    m_issue->setText(issued ? tr("Order a&gain") : tr("&Give this quote"));
+    m_issue->setText(issued                  ? tr("Order a&gain")
+                     : m_presenter.revised() ? tr("&Give the revision")
+                                             : tr("&Give this quote"));
     const bool readOnly = m_presenter.session().isReadOnly();
+    m_revise->setVisible(issued);
+    m_revise->setEnabled(!readOnly);
+    m_revise->setToolTip(readOnly ? words::sentence(*m_presenter.session().book().readOnlyBecause())
+                                  : tr("Changes what was ordered, at today’s prices; this quote is kept as it is"));
     m_issue->setEnabled(!readOnly && (issued || priced));
     m_print->setEnabled(priced || issued);
     m_print->setToolTip(priced ? tr("Shows the quote sheet to print or save (Ctrl+P)") : why);

@@ -49,6 +49,7 @@ class SlipPanel : public QWidget {
     void issueAsked();
     void printAsked();
     void repeatAsked();
+    void reviseAsked();
     void buyingAsked();
     void mendAsked(const pricing::LeftOut& leftOut);
 
@@ -73,6 +74,7 @@ class SlipPanel : public QWidget {
     SlipTotals* m_totals = nullptr;
     SlipBack* m_back = nullptr;
     QPushButton* m_issue = nullptr;
+    QPushButton* m_revise = nullptr; ///< of a given quote
     QPushButton* m_print = nullptr;
     QPushButton* m_turn = nullptr;
 };

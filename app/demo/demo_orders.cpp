@@ -50,6 +50,12 @@ struct Job {
     Job& rest(std::int64_t after, const char* kind = "Cash") {
         return paid.push_back({after, Part::Rest, kind}), *this;
     }
+    /// The customer changed their mind so many days after the quote.
+    Job& revised(std::int64_t after, OrderLine line) {
+        revisedAfter = after;
+        revisedLines = {std::move(line)};
+        return *this;
+    }
     Job& now(Stage reached) { return stage = reached, *this; }
 
     const char* customer; ///< empty: someone at the counter
@@ -57,6 +63,8 @@ struct Job {
     std::optional<std::int64_t> wantedAfter; ///< days after the quote
     std::vector<OrderLine> lines;
     std::vector<OrderLine> otherLines; ///< of a second choice
+    std::int64_t revisedAfter = 0;
+    std::vector<OrderLine> revisedLines; ///< none of one that was not revised
     Stage stage = Stage::Quoted;
     std::vector<Paid> paid;
     catalogue::Discount discount;
@@ -145,7 +153,7 @@ class Season {
             quoted(florists, 30, line("Clover row", 40)).wanted(9).deposit(1, "Transfer").now(Collected),
             quoted("", 28, line("Lantern", 10)),
             quoted(studio, 24, line("Studio crest", 6)).wanted(15).exempt().rest(0, "Card").now(Collected),
-            quoted(club, 19, line("Lantern", 48)).wanted(18).deposit(0).now(Ready),
+            quoted(club, 19, line("Lantern", 40)).wanted(18).deposit(0).revised(2, line("Lantern", 48)).now(Ready),
             quoted("", 15, line("Heron", 2)).deposit(0).now(Declined),
             quoted(studio, 12, with(line("Studio crest", 18, nullptr, "Front"), "Lantern", "Sleeve"))
                 .wanted(14)
@@ -170,14 +178,27 @@ class Season {
         order.asksExemption = job.isExempt;
         order.atNoCharge = job.isAtNoCharge;
         if (!job.otherLines.empty()) order.others.push_back({{}, job.discount, job.otherLines});
+        const auto quote = give(order, nullptr);
+        if (!quote) return fail(quote.error());
+        return carry(*quote, job);
+    }
+
+    base::Result<db::Quote> give(const catalogue::Order& order, const db::Quote* revised) {
         const auto prices = m_book.priceBook(order.customer);
         if (!prices) return fail(prices.error());
         const auto until = order.quotedOn.plusDays(prices->shop.rules.validDays);
         const auto result = words::resultOf(order, *prices, until, m_fits, m_words);
         if (!result) return fail(result.error());
-        const auto quote = m_book.issueNew(order, *prices, *result, until);
-        if (!quote) return fail(quote.error());
-        return carry(*quote, job);
+        return revised ? m_book.issueRevision(revised->id, order, *prices, *result, until)
+                       : m_book.issueNew(order, *prices, *result, until);
+    }
+
+    Done revise(const db::Quote& quote, const Job& job) {
+        auto order = quote.order;
+        order.quotedOn = quote.order.quotedOn.plusDays(job.revisedAfter);
+        order.lines = job.revisedLines;
+        const auto revised = give(order, &quote);
+        return revised ? Done() : fail(revised.error());
     }
 
     /// Through its stages and payments, as far as it has come.
@@ -189,6 +210,8 @@ class Season {
         if (job.stage == Stage::Declined) stages.push_back(Stage::Declined);
         for (const auto& paid : job.paid)
             if (auto ok = pay(quote, paid); !ok) return ok;
+        if (!job.revisedLines.empty())
+            if (auto ok = revise(quote, job); !ok) return ok;
         for (const auto stage : stages)
             if (auto ok = m_book.setStage(id, stage); !ok) return ok;
         return {};

@@ -8,8 +8,8 @@
 namespace sp::demo {
 
 /// Puts three months of invented jobs up to `today` into a demo book: in every stage, with deposits, payments in parts,
-/// one let go, one that lapsed, one that is owed, one done again for nothing, and one that the Counter opens with, of
-/// two choices. Errors: as the book's.
+/// one let go, one that lapsed, one that is owed, one done again for nothing, one revised, and one that the Counter
+/// opens with, of two choices. Errors: as the book's.
 base::Done addOrders(db::Book& book, units::Date today);
 
 } // namespace sp::demo

@@ -3,12 +3,12 @@
 
 #include "app/desk/card.h"
 #include "app/desk/figures.h"
+#include "app/jobs/changes_rows.h"
 #include "app/words/words.h"
 
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace sp::jobs {
@@ -41,29 +41,13 @@ ChangesDialog::ChangesDialog(const std::string& number, With with,
         resize(desk::withinScreen(*this, {desk::scaled(560), desk::scaled(200)}));
     } else {
         buildTotals(column, *compared);
-        auto* scroll = new QScrollArea(this);
-        scroll->setObjectName(QStringLiteral("changesRows"));
-        scroll->setAccessibleName(windowTitle());
-        scroll->setFrameShape(QFrame::NoFrame);
-        scroll->setWidgetResizable(true);
-        scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        auto* tables = buildTables(*compared);
-        scroll->setWidget(tables);
-        tables->setAutoFillBackground(false);
-        scroll->viewport()->setAutoFillBackground(false);
-        column->addWidget(scroll, 1);
+        column->addWidget(scrolling(buildTables(*compared), "changesRows", this), 1);
         resize(desk::withinScreen(*this, {desk::scaled(640), desk::scaled(560)}));
     }
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     column->addWidget(buttons);
-}
-
-QString ChangesDialog::difference(units::Money amount) const {
-    if (amount.isZero()) return m_formatter.money(amount);
-    return amount.isNegative() ? QStringLiteral("−") + m_formatter.money(-amount)
-                               : QStringLiteral("+") + m_formatter.money(amount);
 }
 
 void ChangesDialog::buildTotals(QVBoxLayout* column, const pricing::PriceComparison& compared) {
@@ -73,7 +57,7 @@ void ChangesDialog::buildTotals(QVBoxLayout* column, const pricing::PriceCompari
     const std::tuple<QString, QString, const char*> figures[] = {
         {tr("As given"), m_formatter.money(compared.totalThen), "totalThen"},
         {tr("Today"), m_formatter.money(compared.totalNow), "totalNow"},
-        {tr("Difference"), difference(compared.difference()), "totalDifference"}};
+        {tr("Difference"), signedMoney(compared.difference(), m_formatter), "totalDifference"}};
     int at = 0;
     for (const auto& [label, figure, name] : figures) {
         grid->addWidget(new desk::TextLabel(label, TextSize::Small, Role::Muted, Weight::Plain, this), 0, at);
@@ -122,26 +106,8 @@ void ChangesDialog::putFigure(QGridLayout* grid, int row, int column, const QStr
     grid->addWidget(shown, row, column, Qt::AlignRight | Qt::AlignVCenter);
 }
 
-namespace {
-
-QGridLayout* changesGrid(QVBoxLayout* column, const QString& title, const QStringList& heads, QWidget* parent) {
-    column->addWidget(desk::sectionTitle(title, parent));
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(20);
-    grid->setVerticalSpacing(8);
-    grid->setColumnStretch(0, 1);
-    for (int i = 0; i < heads.size(); ++i)
-        grid->addWidget(new desk::TextLabel(heads.at(i), TextSize::Small, Role::Muted, Weight::Plain, parent), 0, i,
-                        i == 0 ? Qt::AlignLeft : Qt::AlignRight);
-    grid->addWidget(new desk::Hairline(parent), 1, 0, 1, static_cast<int>(heads.size()));
-    column->addLayout(grid);
-    return grid;
-}
-
-} // namespace
-
 void ChangesDialog::buildCauses(QVBoxLayout* column, const pricing::PriceComparison& compared) {
-    auto* grid = changesGrid(column, tr("Why"), {tr("What"), tr("was"), tr("is"), tr("on the total")}, this);
+    auto* grid = rowsGrid(column, tr("Why"), {tr("What"), tr("was"), tr("is"), tr("on the total")}, this);
     int row = 2;
     for (const auto& cause : compared.causes) {
         const auto what = words::sentence(cause.what);
@@ -149,21 +115,21 @@ void ChangesDialog::buildCauses(QVBoxLayout* column, const pricing::PriceCompari
         const bool changedOnly = cause.was == base::Value() && cause.now == base::Value();
         putFigure(grid, row, 1, changedOnly ? QString() : words::sentence(cause.was), tr("was"));
         putFigure(grid, row, 2, changedOnly ? tr("changed") : words::sentence(cause.now), tr("is"));
-        putFigure(grid, row, 3, difference(cause.effect), what);
+        putFigure(grid, row, 3, signedMoney(cause.effect, m_formatter), what);
         ++row;
     }
 }
 
 void ChangesDialog::buildLines(QVBoxLayout* column, const pricing::PriceComparison& compared) {
     auto* grid =
-        changesGrid(column, tr("By line"), {tr("Line"), tr("each, given"), tr("each, today"), tr("on the line")}, this);
+        rowsGrid(column, tr("By line"), {tr("Line"), tr("each, given"), tr("each, today"), tr("on the line")}, this);
     int row = 2;
     for (const auto& line : compared.lines) {
         const auto title = tr("%1 × %2").arg(m_formatter.count(line.quantity), QString::fromStdString(line.title));
         putWords(grid, row, 0, title, false);
         putFigure(grid, row, 1, m_formatter.money(line.eachThen), tr("each, given"));
         putFigure(grid, row, 2, m_formatter.money(line.eachNow), tr("each, today"));
-        putFigure(grid, row, 3, difference(line.difference()), title);
+        putFigure(grid, row, 3, signedMoney(line.difference(), m_formatter), title);
         ++row;
     }
 }

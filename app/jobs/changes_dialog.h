@@ -30,7 +30,6 @@ class ChangesDialog : public QDialog {
     void buildCauses(QVBoxLayout* column, const pricing::PriceComparison& compared);
     void putWords(QGridLayout* grid, int row, int column, const QString& words, bool muted);
     void putFigure(QGridLayout* grid, int row, int column, const QString& figure, const QString& meaning);
-    QString difference(units::Money amount) const;
 
     desk::Formatter m_formatter;
     With m_with;

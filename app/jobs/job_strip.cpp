@@ -103,6 +103,12 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_again->setToolTip(tr("The same at the Counter once more, at today’s prices, and what it comes to now"));
     orders->addWidget(m_again, 0, Qt::AlignBottom);
     connect(m_again, &QPushButton::clicked, this, &JobStrip::repeatAsked);
+    m_revise = new QPushButton(tr("R&evise"), this);
+    m_revise->setObjectName(QStringLiteral("jobRevise"));
+    m_revise->setToolTip(
+        tr("Changes what was ordered, at the Counter and at today’s prices; this quote is kept as it is"));
+    orders->addWidget(m_revise, 0, Qt::AlignBottom);
+    connect(m_revise, &QPushButton::clicked, this, &JobStrip::reviseAsked);
     m_open = new QPushButton(tr("&Open at the Counter"), this);
     m_open->setObjectName(QStringLiteral("openJob"));
     desk::makePrimary(*m_open);
@@ -168,7 +174,9 @@ void JobStrip::load() {
     if (!job) return;
     const auto customer = QString::fromStdString(job->customer);
     const auto title = words::titleOf(*job);
-    const auto number = job->number.empty() ? tr("Draft") : QString::fromStdString(job->number);
+    const auto number = !job->number.empty()   ? QString::fromStdString(job->number)
+                        : job->revises.empty() ? tr("Draft")
+                                               : tr("Revision of %1").arg(QString::fromStdString(job->revises));
     m_title->setText(title.isEmpty() ? tr("Nothing ordered yet") : title);
     m_detail->setText(
         QStringList{number, m_formatter.dateWithDay(job->quotedOn), customer.isEmpty() ? tr("no customer") : customer}
@@ -176,6 +184,8 @@ void JobStrip::load() {
     m_changes->setVisible(!job->number.empty());
     m_again->setVisible(!job->number.empty());
     m_again->setEnabled(m_presenter.canChange());
+    m_revise->setVisible(!job->number.empty());
+    m_revise->setEnabled(m_presenter.canChange());
     m_total->setFigure(totalOf(*job, m_formatter));
     m_left->setText(leftOf(*job, m_formatter));
     m_left->setVisible(!m_left->text().isEmpty());

@@ -32,6 +32,7 @@ class JobStrip : public desk::Card {
     void planAsked();    ///< a sheet plan of the selected quotes
     void changesAsked(); ///< what has changed since the quote was given
     void repeatAsked();  ///< order again what it ordered
+    void reviseAsked();  ///< change what it ordered
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -59,6 +60,7 @@ class JobStrip : public desk::Card {
     QPushButton* m_papers = nullptr;
     QPushButton* m_plan = nullptr;
     QPushButton* m_again = nullptr;
+    QPushButton* m_revise = nullptr;
     QPushButton* m_open = nullptr;
     QPushButton* m_changes = nullptr;
     base::Id m_shown;

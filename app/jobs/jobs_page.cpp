@@ -151,6 +151,9 @@ void JobsPage::connectAll() {
     connect(m_strip, &JobStrip::repeatAsked, this, [this] {
         if (const auto* job = m_presenter.current()) Q_EMIT repeatAsked(base::Id(job->id));
     });
+    connect(m_strip, &JobStrip::reviseAsked, this, [this] {
+        if (const auto* job = m_presenter.current()) Q_EMIT reviseAsked(base::Id(job->id));
+    });
     connect(m_empty, &desk::EmptyState::acted, this, &JobsPage::counterAsked);
     connect(m_noMatch, &desk::EmptyState::acted, this, [this] {
         m_find->clear();

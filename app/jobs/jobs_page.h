@@ -37,6 +37,7 @@ class JobsPage : public QWidget {
   Q_SIGNALS:
     void openAsked(const sp::base::Id& quote);   ///< show it at the Counter
     void repeatAsked(const sp::base::Id& quote); ///< order again there what this given quote ordered
+    void reviseAsked(const sp::base::Id& quote); ///< change there what this given quote ordered
     void counterAsked();                         ///< start the first quote at the Counter
     void certificateAsked();                     ///< show the customers
 

@@ -116,12 +116,26 @@ base::Result<db::IssuedBill> JobsPresenter::issueCredit(const base::Id& invoice,
     return bill;
 }
 
-base::Result<std::pair<quoting::SheetContent, catalogue::Paper>>
-JobsPresenter::quoteSheet(const quoting::SheetWords& words) {
+base::Result<std::vector<db::GivenQuote>> JobsPresenter::given() {
     const auto id = m_current;
-    const auto quote = m_session.read([&](db::Book& book) { return book.quote(id); });
+    return m_session.read([&](db::Book& book) { return book.givenOf(id); });
+}
+
+base::Result<JobsPresenter::GivenSheet> JobsPresenter::quoteSheet(const std::string& number,
+                                                                  const quoting::SheetWords& words) {
+    const auto quote = m_session.read([&](db::Book& book) { return book.quoteAsGiven(number); });
     if (!quote) return base::fail(quote.error());
-    return std::pair(words::issuedSheet(*quote, m_session.fits(), words), quote->frozen->shop.paper);
+    return GivenSheet{words::issuedSheet(*quote, m_session.fits(), words), quote->frozen->shop.paper,
+                      quote->replacedBy};
+}
+
+base::Result<pricing::OrderDifference> JobsPresenter::difference(const std::string& was, const std::string& is,
+                                                                 const units::NumberStyle& style) {
+    const auto before = m_session.read([&](db::Book& book) { return book.quoteAsGiven(was); });
+    if (!before) return base::fail(before.error());
+    const auto after = m_session.read([&](db::Book& book) { return book.quoteAsGiven(is); });
+    if (!after) return base::fail(after.error());
+    return db::differenceOf(*before, *after, m_session.fits(), style);
 }
 
 base::Result<pricing::Account> JobsPresenter::account() {
@@ -214,7 +228,10 @@ base::Result<Cutting> JobsPresenter::cuttingOf(const std::vector<int>& rows) {
 void JobsPresenter::priceDraft(db::QuoteSummary& job) {
     const auto quote = m_session.read([&](db::Book& book) { return book.quote(job.id); });
     if (!quote) return;
-    const auto prices = m_session.prices(quote->order.customer);
+    auto prices = m_session.prices(quote->order.customer);
+    if (quote->revises)
+        if (const auto given = m_session.read([&](db::Book& book) { return book.quote(quote->revises->id); }))
+            prices = db::pricesOfRevision(*given, std::move(prices));
     std::optional<units::Money> lowest;
     std::optional<units::Money> highest;
     for (std::size_t i = 0; i < catalogue::choiceCount(quote->order); ++i) {

@@ -3,6 +3,7 @@
 
 #include "app/session/book_session.h"
 #include "core/pricing/compare.h"
+#include "core/pricing/order_difference.h"
 
 #include <QObject>
 #include <QString>
@@ -72,8 +73,19 @@ class JobsPresenter : public QObject {
     base::Result<db::IssuedBill> issueReceipt(const base::Id& payment, const quoting::SheetWords& words);
     base::Result<db::IssuedBill> issueCredit(const base::Id& invoice, std::optional<units::Money> amount,
                                              const quoting::SheetWords& words);
-    /// The sheet of the current quote as it was given, and the paper it is printed on.
-    base::Result<std::pair<quoting::SheetContent, catalogue::Paper>> quoteSheet(const quoting::SheetWords& words);
+    /// The quotes of the current job, the first first; each but the last was replaced by the next. Errors: the book's.
+    base::Result<std::vector<db::GivenQuote>> given();
+    /// A sheet as it was given, the paper it is printed on, and by which it was replaced since, if it was.
+    struct GivenSheet {
+        quoting::SheetContent sheet;
+        catalogue::Paper paper = catalogue::Paper::Letter;
+        std::optional<db::ReplacedBy> replacedBy;
+    };
+    /// That of the quote with this number, whichever of its job.
+    base::Result<GivenSheet> quoteSheet(const std::string& number, const quoting::SheetWords& words);
+    /// What tells two quotes of a job apart, of which `is` replaced `was`. Errors: the book's.
+    base::Result<pricing::OrderDifference> difference(const std::string& was, const std::string& is,
+                                                      const units::NumberStyle& style);
 
     /// The choices of the current quote by what tells them apart; empty where there is nothing to choose.
     std::vector<std::string> choices();

@@ -4,10 +4,13 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/field_box.h"
+#include "app/jobs/difference_dialog.h"
 #include "app/paper/preview_dialog.h"
+#include "app/paper/replaced_mark.h"
 #include "app/paper/sheet_words_of.h"
 #include "app/session/settings.h"
 #include "app/words/bill_words.h"
+#include "app/words/difference_words.h"
 #include "app/words/words.h"
 
 #include <QBoxLayout>
@@ -79,6 +82,7 @@ void PapersDialog::buildButtons(QBoxLayout* column) {
     add(m_show, tr("&Show"), "showPaper", [this] { showChosen(); });
     desk::makePrimary(*m_show);
     m_show->setDefault(true);
+    add(m_difference, tr("&Difference"), "showDifference", [this] { showDifference(); });
     add(m_invoice, tr("&Invoice"), "issueInvoice", [this] { issueInvoice(); });
     add(m_receipt, tr("&Receipt"), "issueReceipt", [this] { issueReceipt(); });
     add(m_credit, tr("&Credit note"), "issueCredit", [this] { issueCredit(); });
@@ -89,16 +93,23 @@ void PapersDialog::buildButtons(QBoxLayout* column) {
 }
 
 void PapersDialog::load() {
-    const auto* job = m_presenter.current();
+    auto given = m_presenter.given();
     auto billing = m_presenter.billing();
-    if (!job || !billing) {
+    if (!given || given->empty() || !billing) {
         if (!billing) m_problem->setRefusal(words::sentence(billing.error()));
-        for (auto* button : {m_show, m_invoice, m_receipt, m_credit}) button->setEnabled(false);
+        for (auto* button : {m_show, m_difference, m_invoice, m_receipt, m_credit}) button->setEnabled(false);
         return;
     }
     m_billing = std::move(*billing);
-    std::vector<QStringList> rows{{m_formatter.date(job->quotedOn), words::nameOf(PaperKind::Quote),
-                                   QString::fromStdString(job->number), QString()}};
+    m_given = std::move(*given);
+    std::vector<QStringList> rows;
+    for (const auto& quote : m_given) {
+        const bool isReplaced = quote.number != m_given.back().number;
+        rows.push_back(
+            {m_formatter.date(quote.day), isReplaced ? tr("Quote, replaced") : words::nameOf(PaperKind::Quote),
+             QString::fromStdString(quote.number), quote.total ? m_formatter.money(*quote.total) : QString()});
+    }
+    m_difference->setVisible(m_given.size() > 1);
     for (const auto& bill : m_billing.bills)
         rows.push_back({m_formatter.date(bill.result.day), words::nameOf(bill.kind),
                         QString::fromStdString(bill.number), m_formatter.money(bill.total)});
@@ -109,7 +120,7 @@ void PapersDialog::load() {
 
 const db::OpenInvoice* PapersDialog::toCredit() const {
     const auto& open = m_billing.openInvoices;
-    const int row = m_table->currentIndex().row() - 1;
+    const int row = m_table->currentIndex().row() - static_cast<int>(m_given.size());
     if (row >= 0 && row < static_cast<int>(m_billing.bills.size())) {
         const auto& chosen = m_billing.bills[static_cast<std::size_t>(row)].id;
         const auto found = std::ranges::find(open, chosen, &db::OpenInvoice::id);
@@ -140,24 +151,46 @@ void PapersDialog::nameButtons() {
 }
 
 void PapersDialog::showChosen() {
-    const int row = m_table->currentIndex().row();
-    if (row > 0 && row <= static_cast<int>(m_billing.bills.size())) {
-        const auto& result = m_billing.bills[static_cast<std::size_t>(row) - 1].result;
+    const int row = m_table->currentIndex().row() - static_cast<int>(m_given.size());
+    if (row >= 0 && row < static_cast<int>(m_billing.bills.size())) {
+        const auto& result = m_billing.bills[static_cast<std::size_t>(row)].result;
         show(result.sheet, result.paper);
         return;
     }
-    auto sheet = m_presenter.quoteSheet(paper::sheetWords(m_formatter));
+    if (m_given.empty()) return;
+    auto sheet = m_presenter.quoteSheet(m_given[chosenQuote()].number, paper::sheetWords(m_formatter));
     if (sheet)
-        show(std::move(sheet->first), sheet->second);
+        show(std::move(sheet->sheet), sheet->paper, sheet->replacedBy);
     else
         m_problem->setRefusal(words::sentence(sheet.error()));
 }
 
-void PapersDialog::show(quoting::SheetContent sheet, catalogue::Paper paper) {
+std::size_t PapersDialog::chosenQuote() const {
+    const auto row = static_cast<std::size_t>(std::max(0, m_table->currentIndex().row()));
+    return std::min(row, m_given.size() - 1);
+}
+
+/// Of the chosen quote from the one that it replaced; of the first, from the one it was replaced by.
+void PapersDialog::showDifference() {
+    if (m_given.size() < 2) return;
+    const auto is = std::max<std::size_t>(1, chosenQuote());
+    const auto& was = m_given[is - 1].number;
+    const auto& now = m_given[is].number;
+    auto* dialog = new DifferenceDialog({QString::fromStdString(was), QString::fromStdString(now)},
+                                        m_presenter.difference(was, now, m_formatter.style()), m_formatter, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void PapersDialog::show(quoting::SheetContent sheet, catalogue::Paper paper,
+                        const std::optional<db::ReplacedBy>& replacedBy) {
     const QDir folder(session::folderOf(session::kPapersIn));
     const auto name = QString::fromStdString(sheet.title);
+    auto document = paper::documentOf(sheet, paper);
+    if (replacedBy)
+        paper::layOver(document, words::replacedMark(*replacedBy, m_formatter.date(replacedBy->day)), paper);
     auto* preview =
-        new paper::PreviewDialog(std::move(sheet), paper, folder.filePath(name + QStringLiteral(".pdf")), this);
+        new paper::PreviewDialog(std::move(document), paper, folder.filePath(name + QStringLiteral(".pdf")), this);
     preview->setObjectName(QStringLiteral("preview"));
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();

@@ -14,8 +14,9 @@ class QBoxLayout;
 
 namespace sp::jobs {
 
-/// The papers of a job: its quote, and what was issued for it since. Enter shows the chosen one, to be printed or saved
-/// as PDF; buttons issue the next invoice, receipt or credit note, which is then shown. What cannot be issued is grey.
+/// The papers of a job: its quotes, of which the last is in force, and what was issued for it since. Enter shows the
+/// chosen one, to be printed or saved as PDF; buttons issue the next invoice, receipt or credit note, which is then
+/// shown. What cannot be issued is grey.
 class PapersDialog : public QDialog {
     Q_OBJECT
 
@@ -27,7 +28,11 @@ class PapersDialog : public QDialog {
     void buildButtons(QBoxLayout* column);
     void load();
     void showChosen();
-    void show(quoting::SheetContent sheet, catalogue::Paper paper);
+    void show(quoting::SheetContent sheet, catalogue::Paper paper,
+              const std::optional<db::ReplacedBy>& replacedBy = std::nullopt);
+    /// The place of the chosen quote among those given, or that of the newest; 0 where there is one.
+    std::size_t chosenQuote() const;
+    void showDifference();
     void issueInvoice();
     void issueReceipt();
     void issueCredit();
@@ -39,11 +44,13 @@ class PapersDialog : public QDialog {
 
     JobsPresenter& m_presenter;
     desk::Formatter m_formatter;
+    std::vector<db::GivenQuote> m_given;
     db::Billing m_billing;
     desk::FiguresTable* m_table = nullptr;
     desk::MoneyField* m_amount = nullptr;
     desk::ProblemNote* m_problem = nullptr;
     QPushButton* m_show = nullptr;
+    QPushButton* m_difference = nullptr; ///< of a job that was revised
     QPushButton* m_invoice = nullptr;
     QPushButton* m_receipt = nullptr;
     QPushButton* m_credit = nullptr;

@@ -12,12 +12,10 @@
 #include "app/desk/tab_order.h"
 #include "app/desk/typed_field.h"
 #include "app/first_hour/first_hour_page.h"
-#include "app/jobs/changes_dialog.h"
 #include "app/main/artwork_pages.h"
 #include "app/session/settings.h"
 #include "app/supplies/supplies_page.h"
 #include "app/words/words.h"
-#include "db/book/given_prices.h"
 #include "db/messages.h"
 
 #include <QAction>
@@ -197,6 +195,7 @@ void MainWindow::buildRail() {
              goTo(PlaceId::Counter);
              if (m_presenter.open(quote)) m_presenter.repeat();
          },
+         [this](const base::Id& quote) { revise(quote); }, [this](bool asksToGive) { showDifference(asksToGive); },
          [this](const base::Id& design) { design.isNone() ? goTo(PlaceId::Counter) : putOnOrder(design); },
          [this] { readPriceList(); },
          [this] {
@@ -462,30 +461,6 @@ bool MainWindow::showsGivenQuote() const {
 void MainWindow::tellTurned(const QString& sentence) {
     m_messages->tell(desk::Tone::Jewel, sentence);
     m_messages->staysUntil(&m_session, &session::BookSession::saved);
-}
-
-/// An order like one of before: what it comes to beside that, and why, on request.
-void MainWindow::tellRepeated(const db::Quote& given) {
-    auto compared =
-        db::pricesOfRepeat(given, m_presenter.order(), m_presenter.prices(), m_session.fits(), m_formatter.style());
-    const auto number = QString::fromStdString(given.number);
-    QString said;
-    if (!compared) {
-        said = tr("What quote %1 ordered cannot be priced today. %2").arg(number, words::sentence(compared.error()));
-    } else {
-        const auto more = compared->difference();
-        const auto amount = m_formatter.money(more.isNegative() ? -more : more);
-        said = more.isZero()       ? tr("As in quote %1, and it comes to the same today.").arg(number)
-               : more.isNegative() ? tr("As in quote %1; today it comes to %2 less.").arg(number, amount)
-                                   : tr("As in quote %1; today it comes to %2 more.").arg(number, amount);
-    }
-    const auto showWhy = [this, compared = std::move(compared), name = given.number] {
-        auto* dialog = new jobs::ChangesDialog(name, jobs::ChangesDialog::With::Repeat, compared, m_formatter, this);
-        dialog->setAttribute(Qt::WA_DeleteOnClose);
-        dialog->open();
-    };
-    m_messages->tell(desk::Tone::Jewel, said, tr("Why"), showWhy);
-    m_messages->staysUntil(&m_presenter, &counter::CounterPresenter::orderShown);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

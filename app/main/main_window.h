@@ -114,6 +114,8 @@ class MainWindow : public QMainWindow {
     void redo();
     void tellTurned(const QString& sentence);
     void tellRepeated(const db::Quote& given);
+    void revise(const base::Id& quote);
+    void showDifference(bool asksToGive);
     void refreshUndo();
     void about();
     void askForCutFile();

@@ -35,6 +35,7 @@ QWidget* makeCounter(const PlaceContext& context, QWidget* parent) {
     auto* page = new CounterPage(context.counter, context.formatter, context.prompter, parent);
     QObject::connect(page, &CounterPage::buyingAsked, page, context.buyForOrder);
     QObject::connect(page, &CounterPage::mendAsked, page, context.mend);
+    QObject::connect(page, &CounterPage::differenceAsked, page, context.showDifference);
     return page;
 }
 
@@ -60,6 +61,7 @@ QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
     auto* page = new JobsPage(context.session, context.today, context.formatter, parent);
     QObject::connect(page, &JobsPage::openAsked, page, context.openQuote);
     QObject::connect(page, &JobsPage::repeatAsked, page, context.repeatQuote);
+    QObject::connect(page, &JobsPage::reviseAsked, page, context.reviseQuote);
     QObject::connect(page, &JobsPage::counterAsked, page, [goTo = context.goTo] { goTo(PlaceId::Counter); });
     QObject::connect(page, &JobsPage::certificateAsked, page, [goTo = context.goTo] { goTo(PlaceId::Shop); });
     return page;

@@ -35,6 +35,8 @@ struct PlaceContext {
     std::function<void()> estimate;
     std::function<void(const base::Id&)> openQuote;
     std::function<void(const base::Id&)> repeatQuote;
+    std::function<void(const base::Id&)> reviseQuote;
+    std::function<void(bool)> showDifference;        ///< of the revision at the Counter; whether to give it there
     std::function<void(const base::Id&)> putOnOrder; ///< a design; with none the Counter as it is
     std::function<void()> readPriceList;
     std::function<void()> endFirstSteps;

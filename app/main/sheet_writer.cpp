@@ -3,6 +3,8 @@
 
 #include "app/paper/care_card.h"
 #include "app/paper/output.h"
+#include "app/paper/replaced_mark.h"
+#include "app/words/difference_words.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 
@@ -12,7 +14,11 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
     const words::SheetWords words;
     layout::FitMemo fits;
     const auto write = [&](const quoting::SheetContent& sheet, const catalogue::PriceBook& prices) {
-        return paper::writePdf(sheet, prices.shop.paper, QString::fromStdString(path), ifThere);
+        auto document = paper::documentOf(sheet, prices.shop.paper);
+        if (const auto& by = quote.replacedBy)
+            paper::layOver(document, words::replacedMark(*by, QString::fromStdString(words.date(by->day))),
+                           prices.shop.paper);
+        return paper::writePdf(document, prices.shop.paper, QString::fromStdString(path), ifThere);
     };
     if (quote.frozen) return write(words::issuedSheet(quote, fits, words), *quote.frozen);
     const auto prices = book.priceBook(quote.order.customer);

@@ -8,7 +8,8 @@
 
 namespace sp::program {
 
-/// Writes the sheet of a quote as PDF. A given quote is printed as it was given. Needs a
+/// Writes the sheet of a quote as PDF. A given quote is printed as it was given; one that was
+/// replaced since says so above it. Needs a
 /// QGuiApplication. Errors: as pricing::priceOrder and paper::writePdf.
 base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere);
 

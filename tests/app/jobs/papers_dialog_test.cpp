@@ -9,7 +9,9 @@
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 
+#include <QAbstractItemView>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 #include <gtest/gtest.h>
 
@@ -76,6 +78,36 @@ TEST_F(Papers, whatCannotBeIssuedIsGreyAndSaysWhy) {
         EXPECT_FALSE(button(name)->isEnabled()) << name;
     EXPECT_TRUE(button("issueInvoice")->toolTip().contains(QStringLiteral("not agreed to yet")));
     EXPECT_TRUE(button("showPaper")->isEnabled());
+}
+
+TEST_F(Papers, ofARevisedJobListEveryQuoteAndTheDifference) {
+    open();
+    EXPECT_TRUE(button("showDifference")->isHidden()) << "there is one quote";
+    auto order = m_quote.order;
+    order.lines[0].quantity = units::Count::of(30);
+    const auto prices = m_session->prices({});
+    const words::SheetWords words;
+    const auto result = words::resultOf(order, prices, order.quotedOn.plusDays(30), m_session->fits(), words);
+    const auto second = *m_session->change([&](db::Book& book) {
+        return book.issueRevision(m_quote.id, order, prices, *result, order.quotedOn.plusDays(30));
+    });
+    m_presenter->refresh();
+    open();
+    ASSERT_EQ(rows(), 2);
+    EXPECT_EQ(cell(0, 1), "Quote, replaced");
+    EXPECT_EQ(cell(0, 2), QString::fromStdString(m_quote.number));
+    EXPECT_EQ(cell(1, 2), QString::fromStdString(second.number));
+    button("showDifference")->click();
+    auto* difference = m_dialog->findChild<QDialog*>(QStringLiteral("difference"));
+    ASSERT_NE(difference, nullptr);
+    EXPECT_TRUE(difference->windowTitle().contains(QString::fromStdString(second.number)));
+    delete difference;
+    m_dialog->findChild<QAbstractItemView*>(QStringLiteral("paperList"))
+        ->setCurrentIndex(m_dialog->findChild<QAbstractItemView*>(QStringLiteral("paperList"))->model()->index(0, 0));
+    button("showPaper")->click();
+    auto* preview = m_dialog->findChild<paper::PreviewDialog*>();
+    ASSERT_NE(preview, nullptr);
+    EXPECT_TRUE(preview->windowTitle().endsWith(QString::fromStdString(m_quote.number)));
 }
 
 TEST_F(Papers, areIssuedByTheirButtonsAndShown) {

@@ -38,7 +38,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
             "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
-            "supplier make missing take repeat give dir carecards pdf FILE invoice receipt credit papers kind letter");
+            "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind letter");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -93,6 +93,7 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"export", "--dir", (m_folder / "out").string()}, 0);
     ask({"export", "--dir", (m_folder / "out").string()}, 1);
     ask({"repeat", "--quote", "2026-0001", "--give"}, 0);
+    ask({"revise", "--quote", "2026-0001"}, 0);
     ask({"pay", "--quote", "2026-0001", "--amount", "5"}, 0);
     ask({"pay", "--quote", "2026-0001", "--amount", "5000"}, 1);
     ask({"owed"}, 0);
@@ -108,6 +109,9 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"sheet", "--quote", "C-2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
     ask({"sheet", "--quote", "C-2026-0001", "--kind", "invoice", "--pdf", (m_folder / "out.pdf").string()}, 1);
     ask({"sheet", "--quote", "2026-0001", "--kind", "letter", "--pdf", (m_folder / "out.pdf").string()}, 1);
+    ask({"revise", "--quote", "2026-0001", "--give"}, 0);
+    ask({"agree", "--quote", "2026-0001"}, 1);
+    ask({"papers", "--quote", "2026-0001"}, 0);
     listen({"check", book()}, 0);
     listen({"demo", (m_folder / "shop.jobbook").string()}, 0);
     listen({"today", "--book", (m_folder / "shop.jobbook").string()}, 0);
