@@ -80,7 +80,7 @@ Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
                         {"total", quote.total ? Json(total) : Json(nullptr)},
                         {"highest_total", highest.empty() ? Json(nullptr) : Json(highest)}});
         text += fmt::format(
-            "{:<10} {} {:<8} {} {} {}\n", quote.number.empty() ? told(QT_TRANSLATE_NOOP("App", "draft")) : quote.number,
+            "{:<11} {} {:<8} {} {} {}\n", quote.number.empty() ? told(QT_TRANSLATE_NOOP("App", "draft")) : quote.number,
             quote.quotedOn.iso(), words::nameOf(quote.stage).toStdString(), words::titleOf(quote).toStdString(),
             quote.customer.empty() ? std::string() : told(QT_TRANSLATE_NOOP("App", "for %1"), quote.customer),
             highest.empty() ? total : told(QT_TRANSLATE_NOOP("App", "%1 to %2"), total, highest));

@@ -125,7 +125,7 @@ Outcome owedVerb(const Arguments& arguments, const Helpers& helpers) {
                         {"total", exact(*quote.total)},
                         {"paid", exact(quote.paid)},
                         {"left", exact(left)}});
-        text += fmt::format("{:<10} {:>12}  {}\n", quote.number, exact(left), quote.customer);
+        text += fmt::format("{:<11} {:>12}  {}\n", quote.number, exact(left), quote.customer);
     }
     if (list.empty()) text = line(QT_TRANSLATE_NOOP("App", "Nothing is owed."));
     return answer(arguments, {{"owed", std::move(list)}, {"sum", exact(sum)}, {"currency", shop.currency.code()}},

@@ -68,7 +68,7 @@ class Today {
             job["amount"] = units::formatExact(asked.amount, m_currency);
         m_jobs.push_back(std::move(job));
         const auto who = quote.customer.empty() ? title : quote.customer + ", " + title;
-        m_lines += fmt::format("{:<10}  {}: {}\n", quote.number, who, said(asked));
+        m_lines += fmt::format("{:<11}  {}: {}\n", quote.number, who, said(asked));
     }
 
     void add(const catalogue::Customer& customer) {

@@ -317,6 +317,22 @@ TEST_F(RevisionTest, saysWhatIsAnotherLineByLine) {
     EXPECT_EQ(between.totalIs, second.sealedTotal);
 }
 
+TEST_F(RevisionTest, isExportedWithWhatWasBefore) {
+    const auto first = issued();
+    const auto second = revised(first, 30, cents(50'000));
+    const auto out = folder / "out";
+    ASSERT_TRUE(book->exportTo(out));
+    const auto has = [&](const char* table, const std::string& text) {
+        return test::bytesOf(out / table).find(text) != std::string::npos;
+    };
+    EXPECT_TRUE(has("revisions.csv", first.number + ",1,"));
+    EXPECT_FALSE(has("revisions.csv", second.number)) << "the newest is the job itself";
+    EXPECT_TRUE(has("jobs.csv", second.number + ",2,"));
+    EXPECT_TRUE(has("papers.csv", first.number + ",1,"));
+    EXPECT_TRUE(has("papers.csv", second.number + ",2,"));
+    EXPECT_TRUE(has("book.json", "\"revisions\":["));
+}
+
 TEST_F(RevisionTest, aCheckTellsWhatIsMissingOrChanged) {
     const auto first = issued();
     const auto second = revised(first, 30, cents(50'000));
