@@ -335,6 +335,7 @@ void MainWindow::greet() {
 
 /// Stays when its button was pressed: one may think better of it, and the way to an own book is kept.
 void MainWindow::greetDemo() {
+    counter()->messages().setClosable(true); // a revision's note is not
     counter()->messages().tell(desk::Tone::Jewel, tr("A demo book: look around, nothing here is yours."),
                                tr("Start my own book"), [this] {
                                    greetDemo();
