@@ -99,6 +99,9 @@ namespace sp::db {
     X(RefersToNothing, Invalid)                                                                                        \
     X(CustomerTwice, Conflict)                                                                                         \
     X(SameCustomer, Invalid)                                                                                           \
+    X(CustomerHasOpenJob, Conflict)                                                                                    \
+    X(CustomerNotSettled, Conflict)                                                                                    \
+    X(ErasedNotTidied, Failed)                                                                                         \
     X(MaterialOfDesign, Conflict)                                                                                      \
     X(MaterialOfKit, Conflict)                                                                                         \
     X(MaterialOfPacking, Conflict)                                                                                     \
@@ -172,6 +175,8 @@ namespace sp::db {
     X(Adding)                                                                                                          \
     X(Removing)                                                                                                        \
     X(Merging)                                                                                                         \
+    X(Erasing)                                                                                                         \
+    X(ContactsOfAFile)                                                                                                 \
     X(ChangeOf)                                                                                                        \
     X(FieldOf)                                                                                                         \
     X(ChangeOfShop)                                                                                                    \
@@ -237,6 +242,7 @@ namespace sp::db {
     X(CreditedBeyond)                                                                                                  \
     X(LogRowMissing)                                                                                                   \
     X(LogDoesNotFollow)                                                                                                \
+    X(PersonTakenOut)                                                                                                  \
     X(LogDisagrees)
 
 SP_FAULTS(Db, SP_DB_FAULTS)

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "app/backups/backup_keeper.h"
 #include "app/desk/fonts.h"
 #include "app/desk/prompter.h"
 #include "app/desk/theme.h"
@@ -75,7 +76,7 @@ verbs::Outcome answerTo(const std::vector<std::string>& words) {
     if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
     if (isVerb)
         return verbs::run(words, {db::systemEnvironment(), program::writeSheet, artwork::outlinesOf, program::writeBill,
-                                  program::writeCareCards});
+                                  program::writeCareCards, backups::backupRoot()});
     return {
         2,
         {},

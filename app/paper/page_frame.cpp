@@ -34,7 +34,8 @@ PaperHead headOf(const quoting::SheetContent& sheet) {
                    shown(sheet.demo),
                    {},
                    shown(sheet.labels.customer),
-                   shown(sheet.customer.name),
+                   sheet.customer.isErased ? QCoreApplication::translate("PageFrame", "customer removed")
+                                           : shown(sheet.customer.name),
                    shownLines(sheet.customer.lines),
                    shown(sheet.labels.customerAgain),
                    shown(sheet.labels.page)};

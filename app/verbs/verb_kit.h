@@ -72,6 +72,7 @@ Outcome yieldVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome buyVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome packVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome schemaVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome customersVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome exportVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome checkVerb(const Arguments& arguments, const Helpers& helpers);
 

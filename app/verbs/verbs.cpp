@@ -166,6 +166,15 @@ const std::vector<Verb>& verbs() {
         {"buy", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, buyVerb},
         {"pack", "--problem FILE [--json]", {{"--problem"}, {"--json"}, 0, {"--problem"}}, packVerb},
         {"schema", "yield|buy|pack", {{}, {"--json"}, 1, {}}, schemaVerb},
+        {"customers",
+         "--book B [--find TEXT | --customer NAME [--dir OUT] | --import FILE [--yes] | --export FILE.csv|.vcf [--v3] "
+         "[--force] | "
+         "--erase NAME [--yes]] [--json]",
+         {{"--book", "--find", "--customer", "--dir", "--import", "--export", "--erase"},
+          {"--yes", "--v3", "--force", "--json"},
+          0,
+          {"--book"}},
+         customersVerb},
         {"export",
          "--book B --dir OUT [--json]",
          {{"--book", "--dir"}, {"--json"}, 0, {"--book", "--dir"}},
@@ -188,9 +197,11 @@ bool isVerb(std::string_view word) { return find(word) != nullptr; }
 bool needsFonts(std::span<const std::string> words) {
     if (words.empty()) return false;
     if (words.front() == "sheet" || words.front() == "carecards") return true;
-    return words.front() == "estimate" && std::any_of(words.begin(), words.end(), [](const std::string& word) {
-               return word == "--text" || word.starts_with("--text=");
-           });
+    const auto has = [&](const std::string& option) {
+        return std::any_of(words.begin(), words.end(),
+                           [&](const std::string& word) { return word == option || word.starts_with(option + "="); });
+    };
+    return (words.front() == "estimate" && has("--text")) || (words.front() == "customers" && has("--dir"));
 }
 
 std::string help() {

@@ -212,6 +212,17 @@ Source sourceOf(db::Fault fault) {
     case MaterialGone: return {QT_TRANSLATE_NOOP("Db", "This material is no longer in the book; add it anew.")};
     case SupplierGone: return {QT_TRANSLATE_NOOP("Db", "This supplier is no longer in the book; add it anew.")};
     case SameCustomer: return {QT_TRANSLATE_NOOP("Db", "“%1” is one entry already; choose another one.")};
+    case CustomerHasOpenJob:
+        return {QT_TRANSLATE_NOOP(
+            "Db", "“%1” has a job that is still open: %2; finish it or let it go, then erase the customer.")};
+    case CustomerNotSettled:
+        return {QT_TRANSLATE_NOOP("Db",
+                                  "“%1” and the shop are not quits: %2 is not paid to the cent; take the payment, "
+                                  "give back what is too much or credit it, then erase the customer.")};
+    case ErasedNotTidied:
+        return {QT_TRANSLATE_NOOP("Db",
+                                  "The customer is erased, but the free space of “%1” was not cleaned: %2 Make room "
+                                  "on the disk; when the next customer is erased, it is cleaned as well.")};
     case CustomerGone: return {QT_TRANSLATE_NOOP("Db", "This customer is no longer in the book; choose another.")};
     case StoneGone: return {QT_TRANSLATE_NOOP("Db", "This stone is no longer in the book; choose another.")};
     case DesignOfDrawingGone:
@@ -318,6 +329,8 @@ Source sourceOf(db::Note note) {
     case Design: return {QT_TRANSLATE_NOOP("Db", "design")};
     case Customer: return {QT_TRANSLATE_NOOP("Db", "customer")};
     case Adding: return {QT_TRANSLATE_NOOP("Db", "adding %1")};
+    case ContactsOfAFile: return {QT_TRANSLATE_NOOP("Db", "customers out of a file")};
+    case Erasing: return {QT_TRANSLATE_NOOP("Db", "erasing a customer")};
     case Merging: return {QT_TRANSLATE_NOOP("Db", "merging %1 into %2")};
     case Removing: return {QT_TRANSLATE_NOOP("Db", "removing %1")};
     case ChangeOf: return {QT_TRANSLATE_NOOP("Db", "change of %1")};
@@ -400,6 +413,8 @@ Source sourceOf(db::Note note) {
     case LogRowMissing: return {QT_TRANSLATE_NOOP("Db", "A row of the change log is missing; open a backup.")};
     case LogDoesNotFollow:
         return {QT_TRANSLATE_NOOP("Db", "Record %1 of the change log does not follow from the one before it.")};
+    case PersonTakenOut:
+        return {QT_TRANSLATE_NOOP("Db", "Of %1 the customer was taken out, and no erasing of a customer says so.")};
     case LogDisagrees:
         return {QT_TRANSLATE_NOOP(
             "Db", "A thing and the change log do not agree on when it was last changed; compare with a backup.")};

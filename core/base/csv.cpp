@@ -123,6 +123,12 @@ std::string guarded(std::string_view words) {
     return isFormula ? "'" + std::string(words) : std::string(words);
 }
 
+std::string unguarded(std::string_view words) {
+    if (!words.starts_with('\'')) return std::string(words);
+    const auto rest = words.substr(1);
+    return std::string(guarded(rest) == words ? rest : words);
+}
+
 std::string csvRecord(const std::vector<CsvCell>& cells) {
     std::string record;
     for (std::size_t i = 0; i < cells.size(); ++i) {

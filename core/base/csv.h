@@ -50,6 +50,9 @@ struct CsvCell {
 /// get an apostrophe before them; others stay.
 std::string guarded(std::string_view words);
 
+/// The same undone: an apostrophe goes that `guarded` has put there; others stay.
+std::string unguarded(std::string_view words);
+
 /// One record, ended by CR LF: cells that hold a comma, a quotation mark or a line end are quoted, quotation marks in
 /// them doubled. Source of the guard: CWE-1236.
 std::string csvRecord(const std::vector<CsvCell>& cells);

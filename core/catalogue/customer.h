@@ -30,7 +30,9 @@ struct Customer {
     std::string telephone;
     std::string mail;
     std::optional<Certificate> certificate;
-    base::Id mergedInto; ///< the entry that this one turned out to be the same person as; none as a rule
+    base::Id mergedInto;       ///< the entry that this one turned out to be the same person as; none as a rule
+    std::string note = {};     ///< the shop's own, on no paper
+    std::string language = {}; ///< that papers for them are to be in, a BCP 47 tag such as "es"; empty for the shop's
 
     friend bool operator==(const Customer&, const Customer&) = default;
 };

@@ -95,6 +95,7 @@ struct SheetCustomer {
     std::vector<std::string> lines; ///< of the contact
     std::string exemption;          ///< "certificate 14-2201, Ohio"; empty where tax is charged
     std::string exemptionDates;     ///< "Issued 3 Jan 2026, good until 31 Dec 2027"
+    bool isErased = false;          ///< there was one, whose person was taken out since; kept in no record
 
     friend bool operator==(const SheetCustomer&, const SheetCustomer&) = default;
 };

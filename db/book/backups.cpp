@@ -133,6 +133,34 @@ std::vector<Backup> outdatedAmong(const std::vector<Backup>& backups, sys_second
     return outdated;
 }
 
+std::vector<Leaving> leavingOf(const std::vector<Backup>& backups, sys_seconds now) {
+    constexpr int kLooked = 366;
+    std::vector<Leaving> leaving;
+    for (const auto& backup : backups) leaving.push_back({backup, std::nullopt});
+    auto there = backups;
+    for (int day = 1; day <= kLooked; ++day) {
+        const auto then = now + std::chrono::days(day);
+        there.insert(there.begin(), Backup{{}, {}, then, 0, 0});
+        for (const auto& gone : outdatedAmong(there, then)) {
+            std::erase_if(there, [&](const Backup& one) { return one.file == gone.file && one.madeAt == gone.madeAt; });
+            for (auto& one : leaving)
+                if (one.backup.file == gone.file) one.day = std::chrono::floor<std::chrono::days>(then);
+        }
+    }
+    return leaving;
+}
+
+std::vector<Leaving> copiesOf(const fs::path& book, const fs::path& root, const BookMark& mark, sys_seconds now) {
+    auto copies = root.empty() ? std::vector<Leaving>{}
+                               : leavingOf(backupsIn(backupFolder(root, book.stem().string(), mark)), now);
+    const auto beside = book.stem().string() + " before version ";
+    std::error_code error;
+    for (fs::directory_iterator entry(book.parent_path(), error), last; !error && entry != last; entry.increment(error))
+        if (entry->path().filename().string().starts_with(beside))
+            copies.push_back({Backup{entry->path(), book.stem().string(), {}, 0, 0}, std::nullopt});
+    return copies;
+}
+
 void removeBackups(const std::vector<Backup>& backups) {
     for (const auto& backup : backups) {
         std::error_code ignored;

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -44,6 +45,17 @@ std::vector<Backup> allBackupsIn(const std::filesystem::path& root);
 /// weeks and the last of each week for two months (UTC, weeks from Monday). One that seems to be made later than now,
 /// by a clock that was wrong, counts for neither and stays.
 std::vector<Backup> outdatedAmong(const std::vector<Backup>& backups, std::chrono::sys_seconds now);
+/// A copy that is still there, and the day on which it goes by outdatedAmong.
+struct Leaving {
+    Backup backup;
+    std::optional<std::chrono::sys_days> day; ///< if one is made every day from now on; nothing: not within a year
+};
+/// In the order of `backups`, the newest first.
+std::vector<Leaving> leavingOf(const std::vector<Backup>& backups, std::chrono::sys_seconds now);
+/// All copies of a book that the program made: its backups below `root`, and those beside the book from before a new
+/// version of the file, which stay until somebody deletes them.
+std::vector<Leaving> copiesOf(const std::filesystem::path& book, const std::filesystem::path& root,
+                              const BookMark& mark, std::chrono::sys_seconds now);
 /// Removes them. Never throws: one that cannot be removed stays.
 void removeBackups(const std::vector<Backup>& backups);
 

@@ -285,8 +285,9 @@ namespace {
 
 /// What `kept` lacks of what the shop knows of `gone`.
 void takeOver(Customer& kept, const Customer& gone) {
-    for (auto part : {&Customer::contact, &Customer::telephone, &Customer::mail})
+    for (auto part : {&Customer::contact, &Customer::telephone, &Customer::mail, &Customer::language})
         if ((kept.*part).empty()) kept.*part = gone.*part;
+    if (!gone.note.empty() && gone.note != kept.note) kept.note += (kept.note.empty() ? "" : "\n") + gone.note;
     if (!kept.certificate) kept.certificate = gone.certificate;
 }
 

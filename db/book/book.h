@@ -18,6 +18,7 @@
 #include "db/book/billing.h"
 #include "db/book/book_copy.h"
 #include "db/book/check_report.h"
+#include "db/book/customer_file.h"
 #include "db/book/watch.h"
 #include "db/records/papers.h"
 #include "db/records/quote_summary.h"
@@ -197,6 +198,22 @@ class Book {
     /// and itself.
     base::Done mergeCustomers(const base::Id& from, const base::Id& into);
 
+    /// Those that were removed and whose person is still in the book, until it is erased.
+    base::Result<std::vector<catalogue::Customer>> removedCustomers();
+    /// What is known of a customer, and what of it is gone or stays when the person is erased. Errors: NotFound.
+    base::Result<CustomerFile> customerFile(const base::Id& id);
+    /// Takes a customer's personal data out for good: from the list, the change log and the papers, and from the bytes
+    /// of the file; also those of entries that were merged into it. Jobs, sums, seals and numbers stay. Never undone.
+    /// Errors: NotFound; Conflict with a job that is open or not paid to the cent; Failed when all of it is done but
+    /// the free space of the file could not be cleaned (the next erasing does).
+    base::Done eraseCustomer(const base::Id& id);
+
+    /// What `takeContacts` would do.
+    base::Result<ContactsPlan> planContacts(const std::vector<catalogue::Customer>& contacts);
+    /// Adds the contacts who are new and fills in what is lacking of those who are there, in one step to undo. Who is
+    /// doubtful, or cannot be kept, is left out.
+    base::Result<ContactsPlan> takeContacts(const std::vector<catalogue::Customer>& contacts);
+
     // Drawings.
     /// The drawing of a design, if one is kept. Errors: Damaged when its bytes do not match their digest.
     base::Result<std::optional<catalogue::DesignArtwork>> artwork(const base::Id& design);
@@ -338,6 +355,8 @@ class Book {
   private:
     class Inside; // the file, its stores and what is under way; SQLite is seen by db alone
     explicit Book(std::unique_ptr<Inside> inside);
+
+    base::Done tidy();
 
     std::unique_ptr<Inside> m_in;
 };

@@ -53,6 +53,9 @@ class Book::Inside {
     template<class T, class Store>
     void saveSingleton(Store& store, std::string_view entity, const T& value);
     std::optional<catalogue::Customer> customerNow(const base::Id& id);
+    ContactsPlan planOf(const std::vector<catalogue::Customer>& there,
+                        const std::vector<catalogue::Customer>& contacts) const;
+    void expectQuits(const catalogue::Customer& customer, const base::Id& entry);
     void clearOtherUsual(const catalogue::Pack& pack);
     void expectPlanAboveSold(const catalogue::Design& design);
     void keepSetCosts(const Quote& quote);

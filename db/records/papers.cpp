@@ -256,7 +256,7 @@ const Object& objectOf<db::records::SealedPaper>() {
                                    field<&T::order>("order", Term::Order, kSeal),
                                    field<&T::prices>("prices", Term::Prices, kSeal),
                                    field<&T::person>("person", Term::Customer, kOptionalDigest),
-                                   field<&T::result>("result", Term::Total, kSeal),
+                                   field<&T::result>("result", Term::Total, kOptionalDigest),
                                    field<&T::previous>("previous", Term::QuoteBefore, kOptionalDigest),
                                }};
     return object;

@@ -21,7 +21,7 @@ struct SealedPaper {
     std::string order;    ///< digest of the order
     std::string prices;   ///< digest of a PriceList
     std::string person;   ///< digest of a SealedPerson, salted; empty when nobody is named
-    std::string result;   ///< digest of a PaperResult, or of a BillResult
+    std::string result;   ///< digest of a PaperResult, or of a BillResult; empty where it is in a SealedResult
     std::string previous; ///< digest of the seal before; empty for the first
 
     friend bool operator==(const SealedPaper&, const SealedPaper&) = default;

@@ -184,6 +184,23 @@ void Connection::settle() {
     expectPragma("encoding", "UTF-8");
 }
 
+void Connection::shred() {
+    auto row = query("PRAGMA secure_delete = ON");
+    while (row.step()) {}
+}
+
+void Connection::vacuum() {
+    // SQLite attaches the file that it copies the pages to and back from.
+    sqlite3_limit(m_db.get(), SQLITE_LIMIT_ATTACHED, 1);
+    try {
+        run("VACUUM");
+    } catch (...) {
+        sqlite3_limit(m_db.get(), SQLITE_LIMIT_ATTACHED, 0);
+        throw;
+    }
+    sqlite3_limit(m_db.get(), SQLITE_LIMIT_ATTACHED, 0);
+}
+
 Statement Connection::borrow(std::string_view sql) {
     if (isStopped()) throwError(Fault::Stopped, m_file.string());
     restartBudget();

@@ -61,6 +61,12 @@ class Connection {
     /// Runs several statements without binds, as a migration has them.
     void script(const std::string& sql);
 
+    /// From now on what is taken out of a page is overwritten with zeros.
+    void shred();
+    /// Writes all pages anew, so that nothing lies in them but what is in a row; outside of transactions alone. Memory
+    /// holds the book for that long.
+    void vacuum();
+
     /// From now on a query is stopped, as Damaged, when it runs longer than this.
     void allow(std::chrono::milliseconds budget);
     /// From now on a query is stopped, as Failed, and none begun, when that is asked for.

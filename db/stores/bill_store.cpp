@@ -41,7 +41,7 @@ SealedPaper BillStore::prepare(const Issue& issue, records::BillResult result) {
                       .person = {},
                       .result = records.save(records::write(result)).hex,
                       .previous = m_papers.lastSeal().hex};
-    if (person != records::SealedPerson{}) paper.person = records.saveSalted(records::write(person)).hex;
+    if (person != records::SealedPerson{}) paper.person = m_papers.savePerson(person, issue.issuedAt);
     return paper;
 }
 

@@ -3,6 +3,8 @@
 
 #include "db/stores/record_store.h"
 
+#include <vector>
+
 namespace sp::db::stores {
 
 using sqlite::Digest;
@@ -38,6 +40,31 @@ std::optional<Digest> ChangeLog::newestDigest(std::string_view entity, const bas
 std::string ChangeLog::newest(std::string_view entity, const base::Id& id) {
     const auto digest = newestDigest(entity, id);
     return digest ? RecordStore(m_db).find(*digest) : std::string();
+}
+
+void ChangeLog::erase(std::string_view entity, const base::Id& id, const std::string& at) {
+    std::vector<Digest> said;
+    {
+        auto rows = m_db.query("SELECT before FROM change WHERE entity = ?1 AND entity_id = ?2 AND before IS NOT NULL "
+                               "UNION SELECT after FROM change WHERE entity = ?1 AND entity_id = ?2 "
+                               "AND after IS NOT NULL",
+                               entity, id);
+        while (rows.step()) rows >> said.emplace_back();
+    }
+    RecordStore records(m_db);
+    for (const auto& digest : said) {
+        if (records.isSalted(digest) || records.isErased(digest)) {
+            records.erase(digest, at);
+            continue;
+        }
+        // Of versions 1 and 2, without a salt: whoever guesses what it was could make sure by its digest.
+        const auto other = records.saveErased(at);
+        m_db.run("UPDATE change SET before = ?1 WHERE entity = ?2 AND entity_id = ?3 AND before = ?4", other, entity,
+                 id, digest);
+        m_db.run("UPDATE change SET after = ?1 WHERE entity = ?2 AND entity_id = ?3 AND after = ?4", other, entity, id,
+                 digest);
+        records.remove(digest);
+    }
 }
 
 bool ChangeLog::has(const base::Id& command) {

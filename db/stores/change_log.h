@@ -30,6 +30,8 @@ class ChangeLog {
                      std::string_view kind, const Change& change);
     /// The `after` of the newest row about that thing; empty when there is none or it was removed.
     std::string newest(std::string_view entity, const base::Id& id);
+    /// Takes out what the log says of a thing that belongs to a person; its rows stay, and follow each other as before.
+    void erase(std::string_view entity, const base::Id& id, const std::string& at);
     /// Whether an action of that id is in it.
     bool has(const base::Id& command);
     /// The action by which the book was made.

@@ -5,6 +5,7 @@
 #include "db/stores/columns.h"
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace sp::db::stores {
@@ -21,8 +22,16 @@ class CustomerStore {
     std::optional<catalogue::Customer> find(const base::Id& id);
     void write(const catalogue::Customer& customer, const Stamp& stamp);
     void remove(const base::Id& id, const Stamp& stamp);
+    /// Those that were removed and whose person is still in the book.
+    std::vector<catalogue::Customer> removed();
+    std::optional<catalogue::Customer> findRemoved(const base::Id& id);
+    /// What a list shows in place of the name of one whose person was taken out.
+    static constexpr std::string_view kErasedName = "\u2014";
+    /// Removes an entry and takes out all that it said of the person.
+    void erase(const base::Id& id, const Stamp& stamp);
 
   private:
+    static std::string noteIn(sqlite::Statement& row);
     catalogue::Customer take(sqlite::Statement& row);
     void expectFreeName(const catalogue::Customer& customer);
 

@@ -113,6 +113,14 @@ std::optional<base::Id> JobStore::lastDraft() {
     return row.takeId();
 }
 
+std::vector<base::Id> JobStore::ofCustomer(const base::Id& customer) {
+    std::vector<base::Id> jobs;
+    auto rows = m_db.query("SELECT id FROM job WHERE customer_id = ? AND deleted_at IS NULL ORDER BY started_seq DESC",
+                           customer);
+    while (rows.step()) rows >> jobs.emplace_back();
+    return jobs;
+}
+
 std::vector<base::Id> JobStore::draftsOf(const base::Id& customer) {
     std::vector<base::Id> drafts;
     auto rows = m_db.query(
@@ -204,6 +212,14 @@ std::vector<QuoteSummary> JobStore::listAsking() {
         kComesTo + ")) ORDER BY j.started_seq DESC";
     const sqlite::ReadTransaction reading(m_db);
     return summariesOf(m_db.query(summaries() + filter));
+}
+
+std::vector<QuoteSummary> JobStore::listOf(const base::Id& customer) {
+    static const std::string filter =
+        "AND (j.customer_id = ?1 OR j.customer_id IN (SELECT id FROM customer WHERE merged_into_id = ?1)) "
+        "ORDER BY j.started_seq DESC";
+    const sqlite::ReadTransaction reading(m_db);
+    return summariesOf(m_db.query(summaries() + filter, customer));
 }
 
 std::int64_t JobStore::count() {

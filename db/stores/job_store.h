@@ -48,6 +48,8 @@ class JobStore {
     std::optional<base::Id> numbered(std::string_view number);
     /// The draft that was written last.
     std::optional<base::Id> lastDraft();
+    /// All that name this entry, the newest first.
+    std::vector<base::Id> ofCustomer(const base::Id& customer);
     std::vector<base::Id> draftsOf(const base::Id& customer);
     /// The newest draft that is to revise the job as it is in that revision, and was not let go.
     std::optional<base::Id> draftRevising(const records::Revises& revises);
@@ -61,6 +63,8 @@ class JobStore {
                                    const std::optional<units::Money>& sum = std::nullopt);
     /// The given ones that are open in any way: neither let go, nor collected and paid. Newest first.
     std::vector<QuoteSummary> listAsking();
+    /// Those of a customer and of what was merged into it, the newest first.
+    std::vector<QuoteSummary> listOf(const base::Id& customer);
 
     /// A new draft, or the next version of the order of one that was there. Throws Invalid when the order names
     /// something that is not in the book.

@@ -6,6 +6,7 @@
 #include "db/stores/record_store.h"
 
 #include <algorithm>
+#include <set>
 #include <vector>
 
 namespace sp::db::stores {
@@ -56,12 +57,18 @@ void PaperStore::seal(const base::Id& paper, std::string_view kind, const std::s
              paper, kind, digest, previous);
 }
 
-PaperStore::Kept PaperStore::saveResult(records::PaperResult result,
-                                        const std::optional<catalogue::Customer>& customer) {
+std::string PaperStore::savePerson(const records::SealedPerson& person, const std::string& at) {
+    RecordStore records(m_db);
+    if (!person.customer && person.sheet.isErased) return records.saveErased(at).hex;
+    return records.saveSalted(records::write(person)).hex;
+}
+
+PaperStore::Kept PaperStore::saveResult(records::PaperResult result, const std::optional<catalogue::Customer>& customer,
+                                        const std::string& at) {
     RecordStore records(m_db);
     records::SealedPerson person{customer, std::exchange(result.sheet.customer, {})};
     Kept kept;
-    if (person != records::SealedPerson{}) kept.person = records.saveSalted(records::write(person)).hex;
+    if (person != records::SealedPerson{}) kept.person = savePerson(person, at);
     kept.result = records.save(records::write(result)).hex;
     return kept;
 }
@@ -69,7 +76,11 @@ PaperStore::Kept PaperStore::saveResult(records::PaperResult result,
 std::optional<records::SealedPerson> PaperStore::personOf(const std::string& digest) {
     if (digest.empty()) return std::nullopt;
     const auto json = RecordStore(m_db).find(Digest{digest});
-    if (json.empty()) return std::nullopt; // taken out
+    if (json.empty()) { // taken out
+        records::SealedPerson person;
+        person.sheet.isErased = true;
+        return person;
+    }
     return valueOrThrow(records::read<records::SealedPerson>(json));
 }
 
@@ -85,7 +96,7 @@ void PaperStore::issue(const Issue& issue, const PriceBook& prices, records::Pap
              "result) VALUES (?, ?, ?, 'quote', 'quote', ?, ?, ?, ?, 'sealed')",
              issue.id, issue.job, issue.revision, issue.number, issue.issuedOn, issue.until, issue.total);
     writeChoices(issue.id, result);
-    const auto kept = saveResult(std::move(result), prices.customer);
+    const auto kept = saveResult(std::move(result), prices.customer, issue.issuedAt);
     const SealedPaper paper{.paper = issue.id,
                             .job = issue.job,
                             .revision = issue.revision,
@@ -129,7 +140,7 @@ std::vector<base::Id> PaperStore::withoutResult(std::int64_t limit) {
 void PaperStore::sealResult(const base::Id& job, const std::string& at, records::PaperResult result) {
     const auto paper = quoteOf(job);
     if (!paper) throwSealError({});
-    const auto kept = saveResult(std::move(result), paper->customer);
+    const auto kept = saveResult(std::move(result), paper->customer, at);
     const records::SealedResult sealed{.paper = paper->id,
                                        .seal = paper->seal.hex,
                                        .sealedAt = at,
@@ -214,7 +225,9 @@ std::optional<IssuedPaper> PaperStore::find(const base::Id& id) {
     }
     const auto json = catchToResult([&] { return RecordStore(m_db).find(digest); });
     if (!json) throwSealError(number);
-    auto paper = read(number, *json);
+    // Of one that held the person within, what was left of it; that the chain holds is seen by the digests.
+    auto paper = read(number, json->empty() ? restOf(id, number) : *json);
+    if (json->empty()) paper.previous = previous.hex;
     if (paper.id != id || paper.job != job || paper.revision != revision || paper.number != number ||
         paper.total != total || paper.previous != previous.hex)
         throwSealError(number);
@@ -264,7 +277,99 @@ IssuedPaper PaperStore::read(const std::string& number, const std::string& json)
             .prices = sealed->prices,
             .seal = {},
             .previous = sealed->previous,
-            .result = resultOf(sealed->result, person)};
+            .result = sealed->result.empty() ? std::nullopt : std::optional(resultOf(sealed->result, person))};
+}
+
+std::string PaperStore::restOf(const base::Id& paper, const std::string& number) {
+    Digest digest;
+    Digest previous;
+    {
+        auto row = m_db.query("SELECT digest, previous_digest FROM seal WHERE paper_id = ? AND kind = 'rest'", paper);
+        if (!row.step()) throwSealError(number);
+        row >> digest >> previous;
+    }
+    auto json = RecordStore(m_db).find(digest);
+    const auto rest = records::read<SealedPaper>(json);
+    if (!rest || rest->previous != previous.hex) throwSealError(number);
+    return json;
+}
+
+std::int64_t PaperStore::erasePersons(const base::Id& customer, const std::string& at) {
+    // A job of several revisions may have been somebody else's before.
+    struct Seal {
+        base::Id paper;
+        Digest digest;
+        bool isTheirs = false;
+    };
+    std::vector<Seal> seals;
+    {
+        auto rows = m_db.query("SELECT s.paper_id, s.digest, j.customer_id IS ?1 FROM seal s "
+                               "JOIN paper p ON p.id = s.paper_id JOIN job j ON j.id = p.job_id "
+                               "WHERE j.customer_id = ?1 OR j.revision > 1 ORDER BY s.place",
+                               customer);
+        while (rows.step()) {
+            auto& seal = seals.emplace_back();
+            rows >> seal.paper >> seal.digest >> seal.isTheirs;
+        }
+    }
+    RecordStore records(m_db);
+    std::set<base::Id> papers;
+    for (const auto& seal : seals) {
+        const auto json = records.find(seal.digest);
+        if (json.empty()) continue;
+        if (isOfVersion2(json)) {
+            const auto sealed = valueOrThrow(records::read<SealedQuote>(json));
+            if (sealed.customer ? sealed.customer->id != customer : !seal.isTheirs) continue;
+            sealRest(seal.paper, at);
+            records.erase(seal.digest, at);
+            papers.insert(seal.paper);
+            continue;
+        }
+        const auto digest = personIn(json);
+        const auto person = records.isErased(Digest{digest}) ? std::nullopt : personOf(digest);
+        if (!person || (person->customer ? person->customer->id != customer : !seal.isTheirs)) continue;
+        records.erase(Digest{digest}, at);
+        papers.insert(seal.paper);
+    }
+    return static_cast<std::int64_t>(papers.size());
+}
+
+std::int64_t PaperStore::countOf(const base::Id& customer) {
+    auto row = m_db.query("SELECT count(*) FROM paper p JOIN job j ON j.id = p.job_id WHERE j.customer_id = ?1 "
+                          "OR j.customer_id IN (SELECT id FROM customer WHERE merged_into_id = ?1)",
+                          customer);
+    return row.step() ? row.takeInteger() : 0;
+}
+
+/// The digest of the person that a seal names.
+std::string PaperStore::personIn(const std::string& json) {
+    if (const auto paper = records::read<SealedPaper>(json)) return paper->person;
+    return valueOrThrow(records::read<records::SealedResult>(json)).person;
+}
+
+/// A paper of versions 1 and 2 held the person within: all else of it is sealed anew, behind the newest seal.
+void PaperStore::sealRest(const base::Id& id, const std::string& at) {
+    const auto paper = find(id).value();
+    std::int64_t revision = 1;
+    {
+        auto row = m_db.query("SELECT revision FROM paper WHERE id = ?", id);
+        if (row.step()) row >> revision;
+    }
+    RecordStore records(m_db);
+    const SealedPaper rest{.paper = id,
+                           .job = paper.job,
+                           .revision = revision,
+                           .kind = "quote",
+                           .number = paper.number,
+                           .issuedAt = paper.issuedAt,
+                           .until = paper.until,
+                           .total = paper.total,
+                           .order = records.save(records::write(paper.order)).hex,
+                           .prices = paper.prices,
+                           .person = records.saveErased(at).hex,
+                           .result = {},
+                           .previous = lastSeal().hex};
+    seal(id, "rest", records::write(rest), Digest{rest.previous});
 }
 
 void PaperStore::expectColumns(const IssuedPaper& paper) {

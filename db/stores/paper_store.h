@@ -83,8 +83,15 @@ class PaperStore {
     // The chain of seals, for bills too.
     sqlite::Digest lastSeal();
     void seal(const base::Id& paper, std::string_view kind, const std::string& json, const sqlite::Digest& previous);
-    /// Nothing for an empty digest and for one that was taken out.
+    /// Nothing for an empty digest; of one that was taken out a customer who says so.
     std::optional<records::SealedPerson> personOf(const std::string& digest);
+    /// Keeps who a paper is for, apart from all else; gives the digest.
+    std::string savePerson(const records::SealedPerson& person, const std::string& at);
+    /// How many papers were issued for that customer and for what was merged into it.
+    std::int64_t countOf(const base::Id& customer);
+    /// Takes out who the papers of that entry were for, from quotes and bills; gives how many papers it was. All else
+    /// that they say stays under their seals.
+    std::int64_t erasePersons(const base::Id& customer, const std::string& at);
 
   private:
     /// Of a paper that offers several choices, in their order.
@@ -96,7 +103,11 @@ class PaperStore {
         std::string person;
         std::string result;
     };
-    Kept saveResult(records::PaperResult result, const std::optional<catalogue::Customer>& customer);
+    Kept saveResult(records::PaperResult result, const std::optional<catalogue::Customer>& customer,
+                    const std::string& at);
+    static std::string personIn(const std::string& json);
+    std::string restOf(const base::Id& paper, const std::string& number);
+    void sealRest(const base::Id& paper, const std::string& at);
     records::PaperResult resultOf(const std::string& result, const std::optional<records::SealedPerson>& person);
     void readLaterResult(IssuedPaper& paper);
     IssuedPaper read(const std::string& number, const std::string& json);

@@ -49,9 +49,41 @@ Digest RecordStore::save(const std::string& json) {
     return digest;
 }
 
-Digest RecordStore::saveSalted(const std::string& json) {
+namespace {
+
+std::string newSalt() {
     std::string salt(kSaltSize, '\0');
     if (::getentropy(salt.data(), salt.size()) != 0) throwError(Fault::NoRandomNumbers, {});
+    return salt;
+}
+
+} // namespace
+
+Digest RecordStore::saveErased(const std::string& at) {
+    auto digest = sqlite::digestOf(newSalt());
+    m_db.run("INSERT INTO record (digest, salt, json, erased_at) VALUES (?, x'', '', ?)", digest, at);
+    return digest;
+}
+
+void RecordStore::erase(const Digest& digest, const std::string& at) {
+    m_db.run("UPDATE record SET salt = x'', json = '', erased_at = ? WHERE digest = ? AND erased_at IS NULL", at,
+             digest);
+}
+
+bool RecordStore::isSalted(const Digest& digest) {
+    auto row = m_db.query("SELECT 1 FROM record WHERE digest = ? AND length(salt) > 0", digest);
+    return row.step();
+}
+
+bool RecordStore::isErased(const Digest& digest) {
+    auto row = m_db.query("SELECT 1 FROM record WHERE digest = ? AND erased_at IS NOT NULL", digest);
+    return row.step();
+}
+
+void RecordStore::remove(const Digest& digest) { m_db.run("DELETE FROM record WHERE digest = ?", digest); }
+
+Digest RecordStore::saveSalted(const std::string& json) {
+    const auto salt = newSalt();
     auto digest = sqlite::digestOf(salt + json);
     auto insert = m_db.query("INSERT INTO record (digest, salt, json) VALUES (?, ?, ?)", digest);
     insert.bindBytes(salt);

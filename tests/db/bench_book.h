@@ -22,6 +22,13 @@ T valueOf(base::Result<T> result) {
     return std::move(result.value());
 }
 
+/// What a paper says of a customer whose person was taken out.
+inline quoting::SheetCustomer erasedCustomer() {
+    quoting::SheetCustomer customer;
+    customer.isErased = true;
+    return customer;
+}
+
 /// A fresh book in a folder of its own, with what a quote needs.
 class BookTest : public testing::Test {
   protected:

@@ -433,7 +433,7 @@ TEST_F(QuoteTest, keepsWhatTheCustomerWasGiven) {
     EXPECT_EQ(book->quotesWithoutResult(10)->size(), 0U);
 }
 
-// The person can be taken out: all else stays, and the seals still hold.
+// Taken out behind the program's back: all else stays, the seals still hold, and a check tells.
 TEST_F(QuoteTest, keepsItsSealsWhenTheCustomerIsTakenOut) {
     stock();
     const auto first = issued();
@@ -447,13 +447,16 @@ TEST_F(QuoteTest, keepsItsSealsWhenTheCustomerIsTakenOut) {
                  nullptr, nullptr, nullptr);
     EXPECT_EQ(sqlite3_changes(other), 2);
     sqlite3_close(other);
-    expectSound();
+    const auto report = db::Book::check(file);
+    ASSERT_TRUE(report);
+    EXPECT_EQ(report->damage, (std::vector{base::say(db::Note::PersonTakenOut, first.number),
+                                           base::say(db::Note::PersonTakenOut, second.number)}));
     reopen();
     const auto read = book->quote(second.id).value();
     EXPECT_EQ(read.sealedTotal, second.sealedTotal);
     EXPECT_EQ(read.order, second.order);
     EXPECT_FALSE(read.frozen->customer);
-    EXPECT_EQ(read.result->sheet.customer, quoting::SheetCustomer{});
+    EXPECT_EQ(read.result->sheet.customer, test::erasedCustomer());
     EXPECT_EQ(read.result->figures, second.result->figures);
 }
 

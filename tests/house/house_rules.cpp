@@ -334,6 +334,7 @@ Breaches wordsStandInApp(const fs::path& root) {
         Free{"db/book/opening.cpp", "missing from index ", "what SQLite says of an index"},
         Free{"db/book/opening.cpp", "wrong # of entries in index ", "what SQLite says of an index"},
         Free{"db/book/opening.cpp", "non-unique entry in index ", "what SQLite says of an index"},
+        Free{"db/book/backups.cpp", " before version ", "the name of a file, by which a backup is found"},
         Free{"db/book/older_book.cpp", "{} before version {}{}{}", "the name of a file, by which a backup is found"},
     };
     Breaches breaches;

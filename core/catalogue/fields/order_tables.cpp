@@ -39,6 +39,14 @@ const Object& objectOf<Customer>() {
                                        .standingFor(base::Id(), "null")
                                        .unpriced("leads to the entry that has the certificate")
                                        .notEntered("is made where two entries are said to be one person"),
+                                   field<&T::note>("note", Term::Note, kLines)
+                                       .cameWith({{"customer", 3}, {"sealed-quote", 5}, {"sealed-person", 3}})
+                                       .standingFor(std::string(), "\"\"")
+                                       .unpriced("is the shop's own"),
+                                   field<&T::language>("language", Term::Language, kLine)
+                                       .cameWith({{"customer", 3}, {"sealed-quote", 5}, {"sealed-person", 3}})
+                                       .standingFor(std::string(), "\"\"")
+                                       .unpriced("is only what papers are written in"),
                                }};
     return object;
 }

@@ -83,6 +83,7 @@ namespace sp::catalogue::fields {
     X(KindOfPrice)                                                                                                     \
     X(LabourRate)                                                                                                      \
     X(LadderOnTheSheet)                                                                                                \
+    X(Language)                                                                                                        \
     X(LastDay)                                                                                                         \
     X(LeadTimeInDays)                                                                                                  \
     X(LearningRate)                                                                                                    \

@@ -1,0 +1,332 @@
+// SPDX-License-Identifier: MIT
+#include "app/verbs/named.h"
+#include "app/verbs/verb_kit.h"
+#include "app/words/contact_words.h"
+#include "app/words/names.h"
+#include "app/words/sources.h"
+#include "core/units/text.h"
+#include "db/book/written_file.h"
+
+#include <fmt/format.h>
+
+#include <filesystem>
+
+namespace sp::verbs {
+
+namespace {
+
+using catalogue::ContactFit;
+using catalogue::Customer;
+
+Json certificateJson(const Customer& customer) {
+    if (!customer.certificate) return nullptr;
+    const auto& filed = *customer.certificate;
+    return {{"number", filed.number},
+            {"place", filed.place},
+            {"issued_on", filed.issuedOn.iso()},
+            {"expires_on", filed.expiresOn ? Json(filed.expiresOn->iso()) : Json(nullptr)}};
+}
+
+Json contactJson(const Customer& customer) {
+    return {{"name", customer.name},
+            {"address", customer.contact},
+            {"telephone", customer.telephone},
+            {"mail", customer.mail},
+            {"language", customer.language},
+            {"note", customer.note},
+            {"certificate", certificateJson(customer)}};
+}
+
+std::string oneLine(const Customer& customer) {
+    std::string text = customer.name;
+    for (const auto& part : {customer.telephone, customer.mail})
+        if (!part.empty()) text += "  " + part;
+    return text + "\n";
+}
+
+base::Result<Customer> customerNamed(db::Book& book, const std::string& name) {
+    const auto all = book.customers();
+    if (!all) return base::fail(all.error());
+    return named(*all, name, QT_TRANSLATE_NOOP("App", "There is no customer “%1” in the book."));
+}
+
+// ---------------------------------------------------------------------------------------------------------- one of
+// them
+
+Outcome showOne(const Arguments& arguments, db::Book& book) {
+    const auto found = customerNamed(book, arguments.of("--customer"));
+    if (!found) return refused(found.error());
+    const auto file = book.customerFile(found->id);
+    const auto shop = book.shop();
+    if (!file) return refused(file.error());
+    if (!shop) return refused(shop.error());
+    const auto exact = [&](units::Money amount) { return units::formatExact(amount, shop->currency); };
+    auto json = contactJson(file->customer);
+    auto text = oneLine(file->customer);
+    Json jobs = Json::array();
+    for (const auto& job : file->jobs) {
+        jobs.push_back({{"number", job.number.empty() ? Json(nullptr) : Json(job.number)},
+                        {"stage", words::sourceOf(job.stage).text},
+                        {"day", job.quotedOn.iso()},
+                        {"title", job.firstTitle},
+                        {"total", job.total ? Json(exact(*job.total)) : Json(nullptr)},
+                        {"paid", exact(job.paid)}});
+        text += fmt::format("{:<10} {} {:>12}  {}  {}\n", job.number, job.quotedOn.iso(),
+                            job.total ? exact(*job.total) : std::string(), words::nameOf(job.stage).toStdString(),
+                            job.firstTitle);
+    }
+    json["jobs"] = std::move(jobs);
+    json["owed"] = exact(file->owed);
+    json["credit"] = exact(file->credit);
+    json["currency"] = shop->currency.code();
+    text += line(QT_TRANSLATE_NOOP("App", "Owed: %1 %2. Credit: %3 %2."), exact(file->owed), shop->currency.code(),
+                 exact(file->credit));
+    return answer(arguments, json, text);
+}
+
+// ------------------------------------------------------------------------------------------------- all of one of them
+
+/// A new folder, its owner's alone; one that is there must be empty.
+base::Done makeFolder(const std::filesystem::path& folder) {
+    std::error_code error;
+    if (std::filesystem::exists(folder, error) && !std::filesystem::is_empty(folder, error))
+        return words::fail(base::Code::Conflict, folder.string(),
+                           QT_TRANSLATE_NOOP("App", "“%1” is there already; name a new or an empty folder."),
+                           folder.string());
+    std::filesystem::create_directory(folder, error);
+    if (!error)
+        std::filesystem::permissions(folder, std::filesystem::perms::owner_all, std::filesystem::perm_options::replace,
+                                     error);
+    if (!error) return {};
+    return words::fail(base::Code::Failed, folder.string(),
+                       QT_TRANSLATE_NOOP("App",
+                                         "The folder “%1” cannot be made; look whether the one it is to be in is "
+                                         "there and yours to write."),
+                       folder.string());
+}
+
+/// The papers of a job as PDF beside each other, and what they are as JSON.
+base::Result<Json> writePapers(db::Book& book, const Helpers& helpers, const db::QuoteSummary& job,
+                               const std::filesystem::path& folder, const units::Currency& currency) {
+    Json papers = Json::array();
+    if (job.number.empty()) return papers;
+    const auto quote = book.quote(job.id);
+    if (!quote) return base::fail(quote.error());
+    const auto billing = book.billing(job.id);
+    if (!billing) return base::fail(billing.error());
+    const auto note = [&](const std::string& kind, const std::string& number, units::Money total) {
+        papers.push_back({{"kind", kind},
+                          {"number", number},
+                          {"total", units::formatExact(total, currency)},
+                          {"file", number + ".pdf"}});
+    };
+    if (const auto done =
+            helpers.writeSheet(book, *quote, (folder / (quote->number + ".pdf")).string(), db::IfThere::Refuse);
+        !done)
+        return base::fail(done.error());
+    note("quote", quote->number, quote->sealedTotal.value_or(units::Money{}));
+    for (const auto& bill : billing->bills) {
+        if (const auto done = helpers.writeBill(bill, (folder / (bill.number + ".pdf")).string(), db::IfThere::Refuse);
+            !done)
+            return base::fail(done.error());
+        note(std::string(catalogue::fields::wordOf(bill.kind)), bill.number, bill.total);
+    }
+    return papers;
+}
+
+base::Result<Json> writeJob(db::Book& book, const Helpers& helpers, const db::QuoteSummary& job,
+                            const std::filesystem::path& folder, const units::Currency& currency) {
+    auto papers = writePapers(book, helpers, job, folder, currency);
+    if (!papers) return base::fail(papers.error());
+    const auto payments = book.payments(job.id);
+    if (!payments) return base::fail(payments.error());
+    Json paid = Json::array();
+    for (const auto& payment : *payments)
+        paid.push_back({{"day", payment.paidOn.iso()},
+                        {"kind", payment.kind},
+                        {"amount", units::formatExact(payment.amount, currency)},
+                        {"note", payment.note}});
+    return Json{{"number", job.number.empty() ? Json(nullptr) : Json(job.number)},
+                {"stage", words::sourceOf(job.stage).text},
+                {"day", job.quotedOn.iso()},
+                {"title", job.firstTitle},
+                {"total", job.total ? Json(units::formatExact(*job.total, currency)) : Json(nullptr)},
+                {"payments", std::move(paid)},
+                {"papers", std::move(*papers)}};
+}
+
+Outcome writeOne(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
+    const auto found = customerNamed(book, arguments.of("--customer"));
+    if (!found) return refused(found.error());
+    const auto file = book.customerFile(found->id);
+    const auto shop = book.shop();
+    if (!file) return refused(file.error());
+    if (!shop) return refused(shop.error());
+    const std::filesystem::path folder = arguments.of("--dir");
+    if (const auto made = makeFolder(folder); !made) return refused(made.error());
+    auto json = contactJson(file->customer);
+    json["currency"] = shop->currency.code();
+    Json merged = Json::array();
+    for (const auto& one : file->merged) merged.push_back(contactJson(one));
+    json["entries_made_one"] = std::move(merged);
+    Json jobs = Json::array();
+    for (const auto& job : file->jobs) {
+        auto written = writeJob(book, helpers, job, folder, shop->currency);
+        if (!written) return refused(written.error());
+        jobs.push_back(std::move(*written));
+    }
+    json["jobs"] = std::move(jobs);
+    json["owed"] = units::formatExact(file->owed, shop->currency);
+    json["credit"] = units::formatExact(file->credit, shop->currency);
+    const auto text = json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    if (const auto done = db::writeFile(folder / "customer.json", text, db::IfThere::Refuse); !done)
+        return refused(done.error());
+    return answer(
+        arguments, {{"folder", folder.string()}, {"papers", file->papers}},
+        line(QT_TRANSLATE_NOOP("App", "All that the book has of the customer is in “%1”: customer.json, and each "
+                                      "paper as it was sealed."),
+             folder.string()));
+}
+
+// ------------------------------------------------------------------------------------------------------------- erasing
+
+/// Copies of the book that hold the person still, and when they go.
+struct CopiesLeft {
+    Json json = Json::array();
+    std::string text;
+
+    CopiesLeft(db::Book& book, const Helpers& helpers) {
+        const auto mark = book.mark();
+        if (!mark) return;
+        for (const auto& copy : db::copiesOf(book.file(), helpers.backups, *mark,
+                                             std::chrono::floor<std::chrono::seconds>(helpers.environment.now()))) {
+            const auto file = copy.backup.file.string();
+            const auto day = copy.day ? units::Date::fromDays(*copy.day).iso() : std::string();
+            json.push_back({{"file", file}, {"goes_on", day.empty() ? Json(nullptr) : Json(day)}});
+            text +=
+                day.empty()
+                    ? line(QT_TRANSLATE_NOOP("App", "“%1” holds the person until you delete it."), file)
+                    : line(QT_TRANSLATE_NOOP("App", "“%1” holds the person until %2, if the book is used every day."),
+                           file, day);
+        }
+    }
+};
+
+Outcome erase(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
+    const auto name = arguments.of("--erase");
+    auto all = book.customers();
+    if (!all) return refused(all.error());
+    const auto removed = book.removedCustomers();
+    if (!removed) return refused(removed.error());
+    all->insert(all->end(), removed->begin(), removed->end());
+    // The whole name: nobody is erased for a slip of the pen.
+    std::vector<Customer> called;
+    for (const auto& one : *all)
+        if (lowered(one.name) == lowered(name)) called.push_back(one);
+    if (called.empty())
+        return refused(words::makeError(
+            base::Code::NotFound, name,
+            QT_TRANSLATE_NOOP("App", "There is no customer “%1” in the book; give the whole name."), name));
+    const CopiesLeft copies(book, helpers);
+    const auto stays = words::whatErasingLeaves().toStdString();
+    Json json = {{"customer", name}, {"erased", arguments.has("--yes")}, {"stays", stays}, {"copies", copies.json}};
+    if (!arguments.has("--yes"))
+        return answer(arguments, json,
+                      stays + "\n" + copies.text +
+                          line(QT_TRANSLATE_NOOP("App", "Nothing was changed; add --yes to erase “%1”."), name));
+    for (const auto& one : called)
+        if (const auto done = book.eraseCustomer(one.id); !done) return refused(done.error());
+    return answer(arguments, json, line(QT_TRANSLATE_NOOP("App", "The customer is erased.")) + copies.text);
+}
+
+// ----------------------------------------------------------------------------------------------------------- in and
+// out
+
+Outcome writeAll(const Arguments& arguments, db::Book& book) {
+    const auto path = arguments.of("--export");
+    const auto all = book.customers();
+    if (!all) return refused(all.error());
+    const auto ending = lowered(std::filesystem::path(path).extension().string());
+    if (ending != ".csv" && ending != ".vcf")
+        return refused(words::makeError(
+            base::Code::Invalid, path,
+            QT_TRANSLATE_NOOP("App", "“%1” ends neither in .csv nor in .vcf; call a table .csv and cards .vcf."),
+            path));
+    const auto version = arguments.has("--v3") ? catalogue::CardVersion::V3 : catalogue::CardVersion::V4;
+    const auto bytes = ending == ".csv" ? catalogue::writeContactTable(*all) : catalogue::writeCards(*all, version);
+    if (const auto done = db::writeFile(path, bytes, ifThere(arguments)); !done) return notWritten(done.error(), path);
+    return answer(
+        arguments, {{"file", path}, {"customers", all->size()}},
+        line(QT_TRANSLATE_NOOP("App", "“%1” is written; it names customers, keep it as you keep the book."), path));
+}
+
+const char* fitCode(ContactFit fit) {
+    switch (fit) {
+    case ContactFit::New: return "new";
+    case ContactFit::Same: return "filled_in";
+    case ContactFit::Known: return "known";
+    case ContactFit::Doubtful: return "doubtful";
+    }
+    return "";
+}
+
+const char* fitSource(ContactFit fit) {
+    switch (fit) {
+    case ContactFit::New: return QT_TRANSLATE_NOOP("App", "new: %1");
+    case ContactFit::Same: return QT_TRANSLATE_NOOP("App", "there already, filled in: %1");
+    case ContactFit::Known: return QT_TRANSLATE_NOOP("App", "there already: %1");
+    case ContactFit::Doubtful:
+        return QT_TRANSLATE_NOOP("App", "left out, somebody else has the name, telephone or mail: %1");
+    }
+    return "";
+}
+
+Outcome readAll(const Arguments& arguments, db::Book& book) {
+    const auto path = arguments.of("--import");
+    const auto bytes = textOf(path);
+    if (!bytes) return refused(bytes.error());
+    const auto contacts = words::readContacts(*bytes, path);
+    if (!contacts) return refused(contacts.error());
+    const bool isMeant = arguments.has("--yes");
+    const auto plan = isMeant ? book.takeContacts(*contacts) : book.planContacts(*contacts);
+    if (!plan) return refused(plan.error());
+    Json rows = Json::array();
+    std::string text;
+    for (std::size_t i = 0; i < plan->rows.size(); ++i) {
+        const auto& row = plan->rows[i];
+        const auto& refusal = plan->refusals[i];
+        Json json = {{"name", row.contact.name}, {"becomes", refusal ? "refused" : fitCode(row.fit)}};
+        if (refusal) json["because"] = words::text(*refusal);
+        rows.push_back(std::move(json));
+        text += refusal ? line(QT_TRANSLATE_NOOP("App", "left out: %1"), words::text(*refusal))
+                        : line(fitSource(row.fit), row.contact.name);
+    }
+    if (!isMeant) text += line(QT_TRANSLATE_NOOP("App", "Nothing was changed; add --yes to take them into the book."));
+    return answer(arguments, {{"written", isMeant}, {"contacts", rows}}, text);
+}
+
+} // namespace
+
+Outcome customersVerb(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    if (arguments.value("--erase")) return erase(arguments, **book, helpers);
+    if (arguments.value("--import")) return readAll(arguments, **book);
+    if (arguments.value("--export")) return writeAll(arguments, **book);
+    if (arguments.value("--customer") && arguments.value("--dir")) return writeOne(arguments, **book, helpers);
+    if (arguments.value("--customer")) return showOne(arguments, **book);
+    const auto all = (*book)->customers();
+    if (!all) return refused(all.error());
+    const auto wanted = lowered(arguments.value("--find").value_or(std::string()));
+    Json json = Json::array();
+    std::string text;
+    for (const auto& one : *all) {
+        if (lowered(one.name + "\n" + one.telephone + "\n" + one.mail).find(wanted) == std::string::npos) continue;
+        json.push_back(contactJson(one));
+        text += oneLine(one);
+    }
+    if (text.empty()) text = line(QT_TRANSLATE_NOOP("App", "No customer is called or reached so."));
+    return answer(arguments, {{"customers", json}}, text);
+}
+
+} // namespace sp::verbs

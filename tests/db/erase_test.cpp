@@ -1,0 +1,288 @@
+// SPDX-License-Identifier: MIT
+// A person is taken out of the book: what stays, what is gone, and when it is refused.
+#include "tests/db/bench_book.h"
+#include "tests/db/kept_book.h"
+#include "tests/support/plain_bill.h"
+#include "tests/support/seed.h"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <random>
+
+namespace {
+
+using namespace sp;
+using base::Code;
+using db::Stage;
+using test::BookTest;
+using test::valueOf;
+using units::Money;
+
+std::string bytesIn(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+/// Whether the letters stand anywhere in the folder: in the book, its journal, a write-ahead log or what is left over.
+bool isAnywhereIn(const std::filesystem::path& folder, const std::string& letters) {
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder))
+        if (entry.is_regular_file() && bytesIn(entry.path()).find(letters) != std::string::npos) return true;
+    return false;
+}
+
+std::string whyNot(const base::Done& done) { return done ? std::string() : test::described(done.error()); }
+
+/// What must be the same before and after: sums, papers, and the chain of seals.
+struct Stays {
+    std::vector<std::string> jobs;
+    std::vector<std::string> bills;
+    std::vector<std::string> seals;
+
+    friend bool operator==(const Stays&, const Stays&) = default;
+};
+
+Stays staysOf(db::Book& book) {
+    Stays stays;
+    for (const auto& job : valueOf(book.quotes({}, 100'000))) {
+        stays.jobs.push_back(job.number + ' ' + std::to_string(job.total ? job.total->micros() : -1) + ' ' +
+                             std::to_string(job.paid.micros()) + ' ' + job.firstTitle);
+        if (job.number.empty()) continue;
+        const auto quote = valueOf(book.quote(job.id));
+        stays.jobs.back() += ' ' + std::to_string(quote.sealedTotal->micros());
+        if (quote.result) stays.jobs.back() += ' ' + std::to_string(quote.result->figures.tax.micros());
+        for (const auto& bill : valueOf(book.billing(job.id)).bills)
+            stays.bills.push_back(bill.number + ' ' + std::to_string(bill.total.micros()));
+    }
+    return stays;
+}
+
+void addSeals(Stays& stays, const std::filesystem::path& file, std::size_t first) {
+    sqlite3* db = nullptr;
+    ASSERT_EQ(sqlite3_open_v2(file.c_str(), &db, SQLITE_OPEN_READONLY, nullptr), SQLITE_OK);
+    const auto take = [](void* to, int, char** row, char**) {
+        static_cast<std::vector<std::string>*>(to)->emplace_back(row[0]);
+        return 0;
+    };
+    sqlite3_exec(db, "SELECT hex(digest) || hex(previous_digest) FROM seal ORDER BY place", take, &stays.seals,
+                 nullptr);
+    sqlite3_close(db);
+    if (first > 0 && stays.seals.size() > first) stays.seals.resize(first);
+}
+
+class EraseTest : public BookTest {
+  protected:
+    /// A customer whose every word is found nowhere else.
+    base::Id person(const std::string& mark) {
+        catalogue::Customer made;
+        made.name = "Ottoline " + mark;
+        made.contact = mark + " Lane 3";
+        made.telephone = "555 " + mark;
+        made.mail = mark + "@example.org";
+        made.certificate = catalogue::Certificate{"CERT-" + mark, "Ohio", clock.environment().today(), {}};
+        return valueOf(book->save(made));
+    }
+    db::Quote givenTo(const base::Id& id, Money total = Money::fromMicros(412'500'000)) {
+        auto quote = valueOf(book->startQuote());
+        quote.order = test::sampleOrder(id, design);
+        quote.version = valueOf(book->saveDraft(quote));
+        const auto inputs = valueOf(book->priceBook(id));
+        auto result = test::resultOf(total);
+        result.sheetFor = [sheetFor = result.sheetFor, customer = *inputs.customer](const std::string& number) {
+            auto sheet = sheetFor(number);
+            sheet.customer.name = customer.name;
+            sheet.customer.lines = {customer.contact};
+            return sheet;
+        };
+        return valueOf(book->issue(quote, inputs, result, quote.order.quotedOn.plusDays(21)));
+    }
+    base::Id pay(const db::Quote& quote, Money amount) {
+        catalogue::Payment payment;
+        payment.job = quote.id;
+        payment.amount = amount;
+        payment.kind = "Cash";
+        payment.paidOn = clock.environment().today();
+        return valueOf(book->pay(payment, pricing::Beyond::Kept));
+    }
+    void finish(const db::Quote& quote) {
+        for (const auto stage : {Stage::Agreed, Stage::InProduction, Stage::Ready, Stage::Collected})
+            ASSERT_TRUE(book->setStage(quote.id, stage));
+    }
+    /// Agreed to, paid, billed in every way, collected.
+    db::Quote done(const base::Id& id) {
+        const auto quote = givenTo(id);
+        finish(quote);
+        const auto payment = pay(quote, *quote.sealedTotal);
+        EXPECT_TRUE(book->issueInvoice(quote.id, test::plainBill));
+        EXPECT_TRUE(book->issueReceipt(payment, test::plainBill));
+        return quote;
+    }
+    Stays stays(std::size_t seals = 0) {
+        auto found = staysOf(*book);
+        addSeals(found, file, seals);
+        return found;
+    }
+    void expectErased(const std::string& mark) {
+        for (const auto* word : {"Ottoline ", "", "555 ", "CERT-"})
+            EXPECT_FALSE(isAnywhereIn(folder.path(), word + mark)) << word + mark;
+    }
+    template<class T>
+    static base::MessageId faultOf(const base::Result<T>& result) {
+        return result ? base::MessageId{} : result.error().fault;
+    }
+};
+
+TEST_F(EraseTest, takesThePersonOutAndLeavesSumsAndSeals) {
+    stock();
+    const auto one = person("Quillfeather");
+    const auto other = person("Marrowgate");
+    auto renamed = *valueOf(book->customer(one));
+    renamed.telephone = "Quillfeather 2";
+    ASSERT_TRUE(book->save(renamed)); // the log holds what it was before
+    const auto quote = done(one);
+    const auto kept = done(other);
+    const auto before = stays();
+    ASSERT_TRUE(isAnywhereIn(folder.path(), "Quillfeather"));
+    ASSERT_EQ(whyNot(book->eraseCustomer(one)), "");
+    EXPECT_EQ(stays(), before);
+    expectErased("Quillfeather");
+    reopen();
+    EXPECT_EQ(stays(), before);
+    expectErased("Quillfeather");
+    expectSound();
+    const auto read = valueOf(book->quote(quote.id));
+    EXPECT_FALSE(read.frozen->customer);
+    EXPECT_EQ(read.result->sheet.customer, test::erasedCustomer());
+    for (const auto& bill : valueOf(book->billing(quote.id)).bills)
+        EXPECT_EQ(bill.result.sheet.customer, test::erasedCustomer()) << bill.number;
+    EXPECT_EQ(valueOf(book->quote(kept.id)).result->sheet.customer.name, "Ottoline Marrowgate");
+    EXPECT_EQ(valueOf(book->customer(one)), std::nullopt);
+    EXPECT_TRUE(valueOf(book->quotes("Quillfeather", 10)).empty());
+    EXPECT_EQ(valueOf(book->quotes(quote.number, 10)).front().customer, "\u2014");
+    EXPECT_EQ(faultOf(book->eraseCustomer(one)), idOf(db::Fault::CustomerGone));
+}
+
+TEST_F(EraseTest, takesMergedAndRemovedEntriesOutToo) {
+    stock();
+    const auto one = person("Quillfeather");
+    const auto twin = person("Pennythorpe");
+    const auto gone = person("Sallowby");
+    done(twin);
+    ASSERT_TRUE(book->mergeCustomers(twin, one));
+    ASSERT_TRUE(book->removeCustomer(gone));
+    const auto removed = valueOf(book->removedCustomers());
+    ASSERT_EQ(removed.size(), 1U);
+    ASSERT_EQ(whyNot(book->eraseCustomer(one)), "");
+    expectErased("Quillfeather");
+    expectErased("Pennythorpe");
+    ASSERT_EQ(whyNot(book->eraseCustomer(removed.front().id)), "");
+    expectErased("Sallowby");
+    EXPECT_TRUE(valueOf(book->removedCustomers()).empty());
+    expectSound();
+}
+
+TEST_F(EraseTest, isNeverUndone) {
+    stock();
+    const auto one = person("Quillfeather");
+    ASSERT_EQ(whyNot(book->eraseCustomer(one)), "");
+    while (valueOf(book->undoState()).undo) ASSERT_TRUE(book->undo());
+    EXPECT_EQ(valueOf(book->customer(one)), std::nullopt);
+    expectErased("Quillfeather");
+    expectSound();
+}
+
+TEST_F(EraseTest, refusesWhileSomethingIsOpen) {
+    stock();
+    const auto one = person("Quillfeather");
+    const auto quote = givenTo(one);
+    EXPECT_EQ(faultOf(book->eraseCustomer(one)), idOf(db::Fault::CustomerHasOpenJob));
+    finish(quote);
+    EXPECT_EQ(faultOf(book->eraseCustomer(one)), idOf(db::Fault::CustomerNotSettled)) << "it is owed";
+    pay(quote, *quote.sealedTotal + Money::fromMicros(1'000'000));
+    EXPECT_EQ(faultOf(book->eraseCustomer(one)), idOf(db::Fault::CustomerNotSettled)) << "one of it is theirs";
+    EXPECT_EQ(valueOf(book->customer(one))->name, "Ottoline Quillfeather");
+    auto draft = valueOf(book->startQuote());
+    const auto other = person("Marrowgate");
+    draft.order.customer = other;
+    ASSERT_TRUE(book->saveDraft(draft));
+    EXPECT_EQ(faultOf(book->eraseCustomer(other)), idOf(db::Fault::CustomerHasOpenJob)) << "an order is begun";
+    EXPECT_EQ(faultOf(book->eraseCustomer(base::Id())), idOf(db::Fault::CustomerGone));
+    expectSound();
+}
+
+TEST_F(EraseTest, whatIsBilledAfterwardsSaysThatTheCustomerIsGone) {
+    stock();
+    const auto one = person("Quillfeather");
+    const auto quote = done(one);
+    const auto invoice = valueOf(book->billing(quote.id)).openInvoices.front().id;
+    ASSERT_EQ(whyNot(book->eraseCustomer(one)), "");
+    const auto words = [](const quoting::Bill& bill, const db::Quote& of, const catalogue::Shop& shop) {
+        auto sheet = test::plainBill(bill, of, shop);
+        sheet.customer = of.result->sheet.customer;
+        return sheet;
+    };
+    const auto credit = valueOf(book->issueCredit(invoice, {}, words));
+    EXPECT_TRUE(credit.result.sheet.customer.isErased);
+    expectSound();
+}
+
+/// Whoever is erased, in whatever order, of any number of customers with any jobs: the others and all sums stay.
+TEST_F(EraseTest, lawsHoldOverARandomShop) {
+    stock();
+    std::mt19937_64 random(test::printedSeed());
+    std::vector<base::Id> people;
+    for (int i = 0; i < 6; ++i) people.push_back(person("Quill" + std::string(1, static_cast<char>('a' + i)) + "x"));
+    for (int i = 0; i < 20; ++i) {
+        const auto& one = people[random() % people.size()];
+        if (random() % 3 == 0)
+            ASSERT_TRUE(book->setStage(givenTo(one).id, Stage::Declined));
+        else
+            done(one);
+    }
+    const auto before = stays();
+    std::vector<int> order{0, 1, 2, 3, 4, 5};
+    std::shuffle(order.begin(), order.end(), random);
+    for (const int i : order) {
+        ASSERT_EQ(whyNot(book->eraseCustomer(people[static_cast<std::size_t>(i)])), "");
+        EXPECT_EQ(stays(), before);
+        expectErased("Quill" + std::string(1, static_cast<char>('a' + i)) + "x");
+        expectSound();
+    }
+}
+
+// ------------------------------------------------------------------------------------------- books of earlier versions
+
+class OldPeople : public test::KeptBook {};
+
+TEST_P(OldPeople, canBeErasedFromBooksOfTheirTime) {
+    auto book = valueOf(db::Book::open(file, clock.environment()));
+    for (const auto& job : valueOf(book->quotes({}, 1'000)))
+        if (job.number.empty() || job.stage != Stage::Declined)
+            static_cast<void>(book->setStage(job.id, Stage::Declined));
+    Stays before = staysOf(*book);
+    addSeals(before, file, 0);
+    std::size_t erased = 0;
+    for (const auto& customer : valueOf(book->customers())) {
+        const auto done = book->eraseCustomer(customer.id);
+        if (!done) {
+            EXPECT_EQ(done.error().code, Code::Conflict);
+            continue;
+        }
+        ++erased;
+        EXPECT_EQ(bytesIn(file).find(customer.name), std::string::npos) << customer.name;
+    }
+    EXPECT_GT(erased, 0U);
+    Stays after = staysOf(*book);
+    addSeals(after, file, before.seals.size());
+    EXPECT_EQ(after, before);
+    book.reset();
+    const auto report = db::Book::check(file);
+    ASSERT_TRUE(report) << describe(report.error());
+    EXPECT_EQ(test::described(report->damage), std::vector<std::string>{});
+}
+
+INSTANTIATE_TEST_SUITE_P(Books, OldPeople, testing::Values(1, 2, 3, 4), test::nameOfVersion);
+
+} // namespace
