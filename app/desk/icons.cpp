@@ -17,6 +17,7 @@ QString fileOf(Icon which) {
     case Icon::Supplies: name = "supplies"; break;
     case Icon::Buying: name = "buying"; break;
     case Icon::Jobs: name = "jobs"; break;
+    case Icon::Customers: name = "customers"; break;
     case Icon::Shop: name = "shop"; break;
     case Icon::FirstSteps: name = "first_steps"; break;
     case Icon::TurnOver: name = "turn_over"; break;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/main/places.h"
 
+#include "app/backups/backup_keeper.h"
 #include "app/buying/buying_page.h"
 #include "app/counter/counter_page.h"
+#include "app/customers/customers_page.h"
 #include "app/designs/designs_page.h"
 #include "app/first_hour/first_hour_page.h"
 #include "app/jobs/jobs_page.h"
@@ -63,7 +65,14 @@ QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
     QObject::connect(page, &JobsPage::repeatAsked, page, context.repeatQuote);
     QObject::connect(page, &JobsPage::reviseAsked, page, context.reviseQuote);
     QObject::connect(page, &JobsPage::counterAsked, page, [goTo = context.goTo] { goTo(PlaceId::Counter); });
-    QObject::connect(page, &JobsPage::certificateAsked, page, [goTo = context.goTo] { goTo(PlaceId::Shop); });
+    QObject::connect(page, &JobsPage::certificateAsked, page, [goTo = context.goTo] { goTo(PlaceId::Customers); });
+    return page;
+}
+
+QWidget* makeCustomers(const PlaceContext& context, QWidget* parent) {
+    auto* page = new customers::CustomersPage(context.session, context.formatter, context.prompter,
+                                              backups::backupRoot(), parent);
+    QObject::connect(page, &customers::CustomersPage::openAsked, page, context.openQuote);
     return page;
 }
 
@@ -97,6 +106,8 @@ std::vector<Place> placesOf(const PlaceContext& context) {
          false, with(makeBuying), to(&buying::BuyingPage::focusStart)},
         {PlaceId::Jobs, Icon::Jobs, QCoreApplication::translate("places", "Jobs"), QStringLiteral("placeJobs"), false,
          with(makeJobs), to(&JobsPage::focusFind)},
+        {PlaceId::Customers, Icon::Customers, QCoreApplication::translate("places", "Customers"),
+         QStringLiteral("placeCustomers"), true, with(makeCustomers), to(&customers::CustomersPage::focusFind)},
         {PlaceId::Shop, Icon::Shop, QCoreApplication::translate("places", "Shop"), QStringLiteral("placeShop"), true,
          with(makePage<shop::ShopPage>), to(&shop::ShopPage::focusFind)},
         {PlaceId::FirstSteps, Icon::FirstSteps, QCoreApplication::translate("places", "Set up"),

@@ -10,7 +10,6 @@
 #include "app/session/settings.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/card_index.h"
-#include "app/shop/customer_card.h"
 #include "app/shop/ladder_panel.h"
 #include "app/shop/named_rows.h"
 #include "app/shop/shop_fields.h"
@@ -84,7 +83,6 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     buildPlaces();
     buildPrices();
     buildTax();
-    buildCustomers();
     buildSupplies();
     buildBench();
     buildMachines();
@@ -406,15 +404,6 @@ void ShopPage::buildSupplies() {
                 kAt<&Shop::offersMoreOnSheet>);
 }
 
-void ShopPage::buildCustomers() {
-    auto* card =
-        addCard(tr("Customers and exemption"),
-                tr("Whether a certificate holds is for you to confirm with your tax authority. Without one in force "
-                   "on file tax is charged."));
-    m_customers = new CustomerCard(m_presenter, m_formatter, this);
-    card->fill(m_customers);
-}
-
 void ShopPage::buildBench() {
     auto* card =
         addCard(tr("Bench standards"), tr("Starting values: time your own bench. Art to set up are done once for a "
@@ -463,13 +452,13 @@ void ShopPage::buildMachines() {
 void ShopPage::load() {
     m_shop.load();
     m_bench.load();
-    m_customers->load();
     m_steps->load();
 }
 
 void ShopPage::focusFind() {
-    m_customers->focusFind();
-    desk::scrollTo(*m_customers);
+    auto* first = findChild<QWidget*>(QStringLiteral("shopName"));
+    first->setFocus(Qt::ShortcutFocusReason);
+    desk::scrollTo(*first);
 }
 
 } // namespace sp::shop

@@ -10,7 +10,6 @@ namespace sp::shop {
 
 class BenchGrid;
 class CardIndex;
-class CustomerCard;
 class NamedRows;
 
 /// The Shop place: what the owner decides once, card under card. Every field saves itself when it is left.
@@ -20,7 +19,7 @@ class ShopPage : public QWidget {
   public:
     ShopPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
-    void focusFind(); ///< the search for a customer
+    void focusFind(); ///< the first field
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -42,7 +41,6 @@ class ShopPage : public QWidget {
     desk::MoneyField* roundingStep(FieldCard* card); ///< kept in coins, shown as money
     void buildPrices();
     void buildTax();
-    void buildCustomers();
     void buildSupplies();
     void buildBench();
     void buildMachines();
@@ -55,7 +53,6 @@ class ShopPage : public QWidget {
     QVBoxLayout* m_column = nullptr;
     CardIndex* m_index = nullptr;
     QWidget* m_goTo = nullptr; ///< the index in a narrow window
-    CustomerCard* m_customers = nullptr;
     BenchGrid* m_steps = nullptr;
 };
 

@@ -85,7 +85,8 @@ TEST_F(TabWalk, reachesEveryInputOfEveryPlaceOnce) {
     orderLantern();
     const std::pair<const char*, const char*> places[] = {
         {"placeCounter", "customer"}, {"placeDesigns", "findDesign"}, {"placeSupplies", "findSupply"},
-        {"placeBuying", "buyDesign"}, {"placeJobs", "findJob"},       {"placeShop", "shopName"},
+        {"placeBuying", "buyDesign"}, {"placeJobs", "findJob"},       {"placeCustomers", "findCustomer"},
+        {"placeShop", "shopName"},
         {"placeFirstSteps", "firstShopName"}};
     int number = 0;
     for (const auto& [place, first] : places) {

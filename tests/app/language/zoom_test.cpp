@@ -15,7 +15,7 @@ using program::PlaceId;
 
 namespace {
 
-constexpr int kPlaces = 7;
+constexpr int kPlaces = 8;
 
 class Zoom : public test::EveryDialog {
   protected:

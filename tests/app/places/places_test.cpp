@@ -229,25 +229,6 @@ TEST_F(Places, aRateIsSavedAndUndone) {
     EXPECT_EQ(field("labour")->text(), "18.00");
 }
 
-TEST_F(Places, aCertificateIsOnFileOnceItIsWhole) {
-    open<shop::ShopPage>();
-    type("findCustomer", "juniper");
-    type("certificateNumber", "77-01");
-    type("certificatePlace", "Westmark");
-    const auto juniper = [&]() -> const catalogue::Customer* {
-        for (const auto& customer : m_session->customers())
-            if (customer.name == "Juniper Hill Swim Club") return &customer;
-        return nullptr;
-    };
-    ASSERT_NE(juniper(), nullptr);
-    EXPECT_FALSE(juniper()->certificate.has_value()) << "half a certificate";
-    type("certificateIssued", "2026-02-01");
-    ASSERT_TRUE(juniper()->certificate.has_value());
-    EXPECT_EQ(juniper()->certificate->number, "77-01");
-    EXPECT_EQ(juniper()->certificate->issuedOn.iso(), "2026-02-01");
-    EXPECT_FALSE(juniper()->certificate->expiresOn.has_value());
-}
-
 TEST_F(Places, aStepOfTheLadderIsSaved) {
     open<shop::ShopPage>();
     type("ladderRate0", "110");

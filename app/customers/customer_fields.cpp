@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+#include "app/customers/customer_fields.h"
+
+#include "app/desk/choices.h"
+#include "app/desk/field_binding.h"
+#include "app/desk/field_box.h"
+#include "core/catalogue/fields/tables.h"
+
+#include <QGridLayout>
+
+namespace sp::customers {
+
+CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+    : QWidget(parent)
+    , m_presenter(presenter)
+    , m_name(new desk::WordField(formatter, tr("Give the customer a name."), this))
+    , m_telephone(new desk::WordField(formatter, {}, this))
+    , m_mail(new desk::WordField(formatter, {}, this))
+    , m_language(new desk::WordField(formatter, {}, this))
+    , m_same(new desk::ChoiceField(formatter, this))
+    , m_contact(new desk::LongText(this))
+    , m_note(new desk::LongText(this))
+    , m_number(new desk::WordField(formatter, {}, this))
+    , m_place(new desk::WordField(formatter, {}, this))
+    , m_issued(new desk::DateField(formatter, presenter.session().today(), this))
+    , m_expires(new desk::DateField(formatter, presenter.session().today(), this)) {
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(8);
+    for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
+    const std::initializer_list<desk::TypedField*> kCertificate{m_number, m_place, m_issued, m_expires};
+    for (desk::TypedField* field : std::initializer_list<desk::TypedField*>{m_telephone, m_mail, m_language, m_same})
+        field->setEmptyAllowed(true);
+    for (auto* field : kCertificate) field->setEmptyAllowed(true);
+    using catalogue::Certificate;
+    using catalogue::Customer;
+    using catalogue::fields::fieldOf;
+    desk::standsFor(*m_name, fieldOf<&Customer::name>());
+    desk::standsFor(*m_contact, fieldOf<&Customer::contact>());
+    desk::standsFor(*m_note, fieldOf<&Customer::note>());
+    desk::standsFor(*m_telephone, fieldOf<&Customer::telephone>());
+    desk::standsFor(*m_mail, fieldOf<&Customer::mail>());
+    desk::standsFor(*m_language, fieldOf<&Customer::language>());
+    desk::standsFor(*m_number, fieldOf<&Certificate::number>());
+    desk::standsFor(*m_place, fieldOf<&Certificate::place>());
+    desk::standsFor(*m_issued, fieldOf<&Certificate::issuedOn>());
+    desk::standsFor(*m_expires, fieldOf<&Certificate::expiresOn>());
+    desk::place(*grid, 0, 0, 2, tr("Name"), m_name, "customerName");
+    desk::place(*grid, 0, 2, 1, tr("Telephone"), m_telephone, "customerTelephone");
+    desk::place(*grid, 0, 3, 1, tr("Mail"), m_mail, "customerMail");
+    m_contact->setObjectName(QStringLiteral("customerContact"));
+    m_note->setObjectName(QStringLiteral("customerNote"));
+    grid->addWidget(new desk::FieldBox(tr("Address"), m_contact, this), 1, 0, 2, 2, Qt::AlignTop);
+    grid->addWidget(new desk::FieldBox(tr("Note, for the shop alone"), m_note, this), 1, 2, 2, 2, Qt::AlignTop);
+    desk::place(*grid, 3, 0, 1, tr("Exemption certificate, number"), m_number, "certificateNumber");
+    desk::place(*grid, 3, 1, 1, tr("Good for (state or country)"), m_place, "certificatePlace");
+    desk::place(*grid, 3, 2, 1, tr("Issued on"), m_issued, "certificateIssued");
+    desk::place(*grid, 3, 3, 1, tr("Expires on, if it does"), m_expires, "certificateExpires");
+    desk::place(*grid, 4, 0, 2, tr("Language"), m_language, "customerLanguage",
+                tr("such as en, es or fr; papers are in English until there are others"));
+    desk::place(*grid, 4, 2, 2, tr("The same person as"), m_same, "sameCustomer",
+                tr("makes the two one; quotes given stay as they are"));
+    const auto saveWith = [this](desk::WordField* field, std::string Customer::*part) {
+        desk::saveWhenGood(*field, [this, field, part] {
+            return m_presenter.edit([field, part](Customer& customer) { customer.*part = field->words(); });
+        });
+    };
+    saveWith(m_name, &Customer::name);
+    saveWith(m_telephone, &Customer::telephone);
+    saveWith(m_mail, &Customer::mail);
+    saveWith(m_language, &Customer::language);
+    const auto saveLines = [this](desk::LongText* text, std::string Customer::*part) {
+        connect(text, &desk::LongText::committed, this, [this, text, part] {
+            m_presenter.edit(
+                [text, part](Customer& customer) { customer.*part = text->toPlainText().trimmed().toStdString(); });
+        });
+    };
+    saveLines(m_contact, &Customer::contact);
+    saveLines(m_note, &Customer::note);
+    connect(m_same, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
+        if (!chosen.isValid()) return;
+        const auto into = chosen.value<base::Id>(); // the field forgets it with what it shows
+        m_same->setCurrent({});
+        m_presenter.mergeInto(into);
+    });
+    for (auto* field : kCertificate)
+        connect(field, &desk::TypedField::committed, this, [this, field] { saveCertificate(field); });
+}
+
+void CustomerFields::focusName() { m_name->setFocus(Qt::OtherFocusReason); }
+
+void CustomerFields::saveCertificate(desk::TypedField* field) {
+    const auto issued = m_issued->optionalValue();
+    const auto expires = m_expires->optionalValue();
+    if (!issued || !expires) return; // a day that cannot be read stays, with its sentence
+    const bool whole = !m_number->isBlank() && !m_place->isBlank() && *issued;
+    const bool none = m_number->isBlank() && m_place->isBlank() && !*issued && !*expires;
+    if (!whole && !none) return; // half a certificate is none yet
+    field->setOuterProblem(m_presenter.edit([&](catalogue::Customer& customer) {
+        customer.certificate.reset();
+        if (whole)
+            customer.certificate = catalogue::Certificate{m_number->words(), m_place->words(), **issued, *expires};
+    }));
+}
+
+void CustomerFields::load() {
+    const auto* customer = m_presenter.current();
+    if (!customer) return;
+    if (m_shown != customer->id) {
+        m_shown = customer->id;
+        desk::discardAllEdits(*this);
+    }
+    std::vector<desk::Choice> choices;
+    for (const auto& other : m_presenter.session().customers())
+        if (other.id != customer->id) choices.push_back(desk::choiceOf(other));
+    m_same->setChoices(std::move(choices));
+    if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(customer->name));
+    if (!m_telephone->isDirty()) m_telephone->setRaw(QString::fromStdString(customer->telephone));
+    if (!m_mail->isDirty()) m_mail->setRaw(QString::fromStdString(customer->mail));
+    if (!m_language->isDirty()) m_language->setRaw(QString::fromStdString(customer->language));
+    if (!m_contact->hasFocus()) m_contact->setText(QString::fromStdString(customer->contact));
+    if (!m_note->hasFocus()) m_note->setText(QString::fromStdString(customer->note));
+    loadCertificate(customer->certificate);
+}
+
+void CustomerFields::loadCertificate(const std::optional<catalogue::Certificate>& certificate) {
+    // While a certificate is half typed nothing is on file yet, and what is typed stays.
+    const bool typing = m_number->hasFocus() || m_place->hasFocus() || m_issued->hasFocus() || m_expires->hasFocus();
+    if (typing) return;
+    m_number->setRaw(certificate ? QString::fromStdString(certificate->number) : QString());
+    m_place->setRaw(certificate ? QString::fromStdString(certificate->place) : QString());
+    m_issued->setOptionalValue(certificate ? std::optional(certificate->issuedOn) : std::nullopt);
+    m_expires->setOptionalValue(certificate ? certificate->expiresOn : std::nullopt);
+}
+
+} // namespace sp::customers
+
+#include "moc_customer_fields.cpp"

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: MIT
+// The Customers place driven by keys, off screen, on a fresh demo book.
+#include "app/customers/customers_page.h"
+#include "app/demo/demo_book.h"
+#include "app/desk/theme.h"
+#include "tests/support/held_clock.h"
+#include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+
+using namespace sp;
+
+namespace {
+
+struct GivenFile : desk::Prompter {
+    std::optional<QString> fileToSave(const FileQuestion&) override { return path; }
+    std::optional<QString> fileToOpen(const FileQuestion&) override { return path; }
+    std::optional<QString> folderToUse(const FileQuestion&) override { return path; }
+    std::optional<QString> path;
+};
+
+class Customers : public testing::Test {
+  protected:
+    Customers() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
+        EXPECT_TRUE(book.has_value());
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
+        m_page = std::make_unique<customers::CustomersPage>(*m_session, *m_formatter, m_prompter, m_folder / "backups");
+        m_page->resize(1274, 768);
+        m_page->show();
+        QApplication::setActiveWindow(m_page.get());
+        test::handleQueued();
+    }
+
+    const catalogue::Customer* named(const std::string& name) {
+        for (const auto& one : m_session->customers())
+            if (one.name == name) return &one;
+        return nullptr;
+    }
+    void open(const std::string& name) {
+        ASSERT_NE(named(name), nullptr) << name;
+        m_page->open(named(name)->id);
+        test::handleQueued();
+    }
+    template<class Widget>
+    Widget* in(QWidget& where, const char* name) {
+        auto* found = where.findChild<Widget*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    void type(const char* name, const char* text) {
+        auto* target = in<QLineEdit>(*m_page, name);
+        target->setFocus();
+        target->selectAll();
+        QTest::keyClicks(target, QString::fromUtf8(text));
+        QTest::keyClick(target, Qt::Key_Return);
+        test::handleQueued();
+    }
+    std::string said(const char* name) { return in<QLabel>(*m_page, name)->text().toStdString(); }
+    /// Presses a button of the page, then one of the dialog that opens.
+    void answer(const char* button, const char* inDialog) {
+        in<QPushButton>(*m_page, button)->click();
+        test::handleQueued();
+        QWidget* dialog = nullptr;
+        for (auto* widget : QApplication::topLevelWidgets())
+            if (qobject_cast<QDialog*>(widget) != nullptr && widget->isVisible()) dialog = widget;
+        if (dialog == nullptr)
+            for (auto* widget : m_page->findChildren<QDialog*>()) dialog = widget;
+        ASSERT_NE(dialog, nullptr);
+        in<QPushButton>(*dialog, inDialog)->click();
+        test::handleQueued();
+    }
+
+    test::HeldClock m_clock;
+    test::TempFolder m_folder;
+    GivenFile m_prompter;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    std::unique_ptr<session::BookSession> m_session;
+    std::unique_ptr<desk::Formatter> m_formatter;
+    std::unique_ptr<customers::CustomersPage> m_page;
+};
+
+TEST_F(Customers, aCertificateIsOnFileOnceItIsWhole) {
+    const char* name = "Juniper Hill Swim Club";
+    open(name);
+    type("certificateNumber", "77-01");
+    type("certificatePlace", "Westmark");
+    EXPECT_FALSE(named(name)->certificate.has_value()) << "half a certificate";
+    type("certificateIssued", "2026-02-01");
+    ASSERT_TRUE(named(name)->certificate.has_value());
+    EXPECT_EQ(named(name)->certificate->number, "77-01");
+    EXPECT_EQ(named(name)->certificate->issuedOn.iso(), "2026-02-01");
+    EXPECT_FALSE(named(name)->certificate->expiresOn.has_value());
+    EXPECT_FALSE(in<QLabel>(*m_page, "certificateEnds")->isVisible());
+    const auto soon = m_session->today().plusDays(7);
+    type("certificateExpires", soon.iso().c_str());
+    ASSERT_EQ(named(name)->certificate->expiresOn, soon);
+    EXPECT_TRUE(in<QLabel>(*m_page, "certificateEnds")->isVisible());
+}
+
+TEST_F(Customers, whatIsTypedIsKept) {
+    open("Juniper Hill Swim Club");
+    type("customerLanguage", "es");
+    type("customerTelephone", "555 0177");
+    EXPECT_EQ(named("Juniper Hill Swim Club")->language, "es");
+    EXPECT_EQ(named("Juniper Hill Swim Club")->telephone, "555 0177");
+    const std::string tooLong(300, 'x');
+    type("customerName", tooLong.c_str());
+    for (const auto& one : m_session->customers()) EXPECT_LE(one.name.size(), 200U);
+}
+
+TEST_F(Customers, aJobIsOpenedFromItsRow) {
+    base::Id asked;
+    QObject::connect(m_page.get(), &customers::CustomersPage::openAsked, m_page.get(),
+                     [&](const base::Id& job) { asked = job; });
+    base::Id job;
+    ASSERT_TRUE(m_session->change([&](db::Book& book) {
+        auto quote = book.startQuote().value();
+        quote.order.customer = named("Juniper Hill Swim Club")->id;
+        job = quote.id;
+        return book.saveDraft(quote);
+    }));
+    open("Juniper Hill Swim Club");
+    auto* table = in<QTableView>(*m_page, "customerJobs");
+    ASSERT_EQ(table->model()->rowCount(), 1);
+    table->setCurrentIndex(table->model()->index(0, 0));
+    Q_EMIT table->activated(table->currentIndex());
+    EXPECT_EQ(asked, job);
+    EXPECT_EQ(said("customerSums"), "Owes nothing.");
+}
+
+TEST_F(Customers, isErasedOnceThatIsMeant) {
+    catalogue::Customer made;
+    made.name = "Ottoline Quillfeather";
+    made.note = "asks for Jet";
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(made); }));
+    open("Ottoline Quillfeather");
+    answer("eraseCustomer", "keepCustomer");
+    EXPECT_NE(named("Ottoline Quillfeather"), nullptr);
+    answer("eraseCustomer", "eraseForGood");
+    EXPECT_EQ(named("Ottoline Quillfeather"), nullptr);
+    std::ifstream file(m_folder / "demo.jobbook", std::ios::binary);
+    const std::string bytes{std::istreambuf_iterator<char>(file), {}};
+    EXPECT_EQ(bytes.find("Quillfeather"), std::string::npos);
+    EXPECT_EQ(bytes.find("asks for Jet"), std::string::npos);
+}
+
+TEST_F(Customers, areReadFromAFileOnceThatIsMeant) {
+    const auto path = m_folder / "people.vcf";
+    std::ofstream(path)
+        << "BEGIN:VCARD\r\nVERSION:4.0\r\nFN:Ada Quince\r\nTEL:555 0101\r\nEND:VCARD\r\n"
+           "BEGIN:VCARD\r\nVERSION:4.0\r\nFN:\xD7\x90\xD7\x93\xD7\x94 \xF0\x9F\x92\x8E\r\nEND:VCARD\r\n";
+    m_prompter.path = QString::fromStdString(path.string());
+    answer("readCustomers", "leaveContacts");
+    EXPECT_EQ(named("Ada Quince"), nullptr);
+    answer("readCustomers", "takeContacts");
+    ASSERT_NE(named("Ada Quince"), nullptr);
+    EXPECT_EQ(named("Ada Quince")->telephone, "555 0101");
+    EXPECT_TRUE(m_session->undo());
+    EXPECT_EQ(named("Ada Quince"), nullptr) << "one step takes all of them back";
+}
+
+TEST_F(Customers, whatIsWrittenIsReadAgain) {
+    const auto path = m_folder / "people.csv";
+    m_prompter.path = QString::fromStdString(path.string());
+    in<QPushButton>(*m_page, "writeCustomers")->click();
+    std::ifstream file(path, std::ios::binary);
+    const std::string bytes{std::istreambuf_iterator<char>(file), {}};
+    const auto read = catalogue::readContactTable(bytes);
+    ASSERT_TRUE(read);
+    auto there = m_session->customers();
+    for (auto& one : there) one.id = {};
+    EXPECT_EQ(*read, there);
+}
+
+} // namespace
