@@ -147,6 +147,12 @@ void EstimateFields::buildFile(QVBoxLayout* column) {
     follow(m_fileHeight);
     m_fileHeightBox = new desk::FieldBox(tr("He&ight of all of it"), m_fileHeight, m_fileBox);
     inner->addWidget(m_fileHeightBox);
+    m_colours = new EstimateColours(m_presenter, m_formatter, m_fileBox);
+    inner->addWidget(m_colours);
+    connect(m_colours, &EstimateColours::edited, this, [this] {
+        showEntries();
+        ask();
+    });
     column->addWidget(m_fileBox);
 }
 
@@ -158,7 +164,8 @@ void EstimateFields::buildStones(QVBoxLayout* column) {
         ask();
     });
     connect(m_stone, &desk::TypedField::edited, this, &EstimateFields::ask);
-    column->addWidget(new desk::FieldBox(tr("&Stone"), m_stone, this));
+    m_stoneBox = new desk::FieldBox(tr("&Stone"), m_stone, this);
+    column->addWidget(m_stoneBox);
     m_pitch = new desk::LengthField(m_formatter, this);
     m_pitch->setObjectName(QStringLiteral("estimatePitch"));
     m_pitch->setEmptyAllowed(true);
@@ -169,7 +176,7 @@ void EstimateFields::buildStones(QVBoxLayout* column) {
     });
     connect(m_pitch, &desk::TypedField::committed, this, [this] {
         m_pitchDone = true;
-        showProblem();
+        showAnswer();
     });
     m_edge = new desk::LengthField(m_formatter, this);
     m_edge->setObjectName(QStringLiteral("estimateEdge"));
@@ -206,7 +213,7 @@ void EstimateFields::buildStyle(QVBoxLayout* column) {
     m_outlineBox->hide();
     column->addWidget(m_outlineBox);
     connect(group, &QButtonGroup::buttonClicked, this, [this] {
-        m_outlineBox->setVisible(m_both->isChecked());
+        showEntries();
         ask();
     });
 }
@@ -219,6 +226,7 @@ void EstimateFields::follow(desk::LengthField* field) {
 void EstimateFields::loadChoices() {
     m_stone->setChoices(stonesToChoose(m_presenter.session(), std::nullopt));
     m_outlineStone->setChoices(stonesToChoose(m_presenter.session(), std::nullopt));
+    m_colours->loadChoices();
     loadRemarks();
 }
 
@@ -240,12 +248,21 @@ void EstimateFields::loadRemarks() {
 void EstimateFields::sourceChanged() {
     m_lettering->setVisible(m_fromLettering->isChecked());
     m_fileBox->setVisible(m_fromFile->isChecked());
+    showEntries();
     loadRemarks();
+}
+
+void EstimateFields::showEntries() {
+    const bool isAsOne = !m_fromFile->isChecked() || !m_colours->isOn();
+    m_stoneBox->setVisible(isAsOne);
+    m_pitchBox->setVisible(isAsOne);
+    m_outlineBox->setVisible(isAsOne && m_both->isChecked());
 }
 
 void EstimateFields::showFile() {
     m_fromFile->setChecked(true);
     m_fileHeight->setOptionalValue(std::nullopt);
+    m_colours->loadFile();
     sourceChanged();
     ask();
 }
@@ -261,11 +278,12 @@ QString EstimateFields::unreadEntry() const {
     if (!isFile && !m_font->isBlank() && !m_font->problem().isEmpty()) return tr("the font");
     if (!isFile && !m_height->problem().isEmpty()) return tr("the height");
     if (isFile && !m_fileHeight->isBlank() && !m_fileHeight->problem().isEmpty()) return tr("the height");
+    if (!m_edge->optionalValue()) return tr("what is free at the edge");
+    if (isFile && m_colours->isOn()) return m_colours->chosen() ? QString() : tr("the stone of each colour");
     if (!m_stone->isBlank() && !m_stone->problem().isEmpty()) return tr("the stone");
     if (m_both->isChecked() && !m_outlineStone->isBlank() && !m_outlineStone->problem().isEmpty())
         return tr("the stone of the outline");
     if (!m_pitch->optionalValue()) return tr("the pitch");
-    if (!m_edge->optionalValue()) return tr("what is free at the edge");
     return {};
 }
 
@@ -283,12 +301,14 @@ void EstimateFields::ask() {
     if (height) inputs.height = *height;
     if (m_stone->current().isValid()) inputs.stone = m_stone->current().value<base::Id>();
     if (m_outlineStone->current().isValid()) inputs.outlineStone = m_outlineStone->current().value<base::Id>();
-    inputs.pitch = *m_pitch->optionalValue();
+    if (inputs.isFile && m_colours->isOn()) inputs.colours = *m_colours->chosen();
+    if (const auto pitch = m_pitch->optionalValue()) inputs.pitch = *pitch;
     inputs.edge = m_edge->optionalValue()->value_or(units::Length{});
     m_presenter.ask(inputs);
 }
 
-void EstimateFields::showProblem() {
+void EstimateFields::showAnswer() {
+    m_colours->showTallies();
     const auto stone = m_stone->current();
     const auto diameter = stone.isValid() ? m_presenter.diameterOf(stone.value<base::Id>()) : std::nullopt;
     const bool isTight = diameter && m_presenter.problemSubject() == "pitch" && m_pitchDone;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/artwork/estimate_presenter.h"
+#include "app/artwork/estimate_colours.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/long_text.h"
@@ -25,8 +25,8 @@ class EstimateFields : public QWidget {
     void ask();
     /// Reads the choices anew; entries stay.
     void loadChoices();
-    /// Puts the presenter's complaint about an entry beside it.
-    void showProblem();
+    /// Puts the presenter's counts of colours and its complaint about an entry beside them.
+    void showAnswer();
     /// Turns to the shapes of the file that was read.
     void showFile();
     void focusStart();
@@ -43,6 +43,8 @@ class EstimateFields : public QWidget {
     void follow(desk::LengthField* field);
     void sourceChanged();
     void loadRemarks();
+    /// Shows the entries that what is chosen asks for.
+    void showEntries();
     StoneStyle style() const;
     /// The first entry that is not right, in words; empty when all are.
     QString unreadEntry() const;
@@ -60,7 +62,9 @@ class EstimateFields : public QWidget {
     QPushButton* m_choose = nullptr;
     desk::LengthField* m_fileHeight = nullptr;
     desk::FieldBox* m_fileHeightBox = nullptr;
+    EstimateColours* m_colours = nullptr;
     desk::ChoiceField* m_stone = nullptr;
+    desk::FieldBox* m_stoneBox = nullptr;
     desk::LengthField* m_pitch = nullptr;
     desk::FieldBox* m_pitchBox = nullptr;
     desk::LengthField* m_edge = nullptr;

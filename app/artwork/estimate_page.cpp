@@ -104,7 +104,7 @@ void EstimatePage::start() {
 }
 
 void EstimatePage::load() {
-    m_fields->showProblem();
+    m_fields->showAnswer();
     const bool isThere = m_presenter.estimate() != nullptr;
     m_price->setEnabled(isThere);
     m_make->setEnabled(isThere);
@@ -141,7 +141,8 @@ void EstimatePage::loadWords() {
     m_summary->setText(summary);
     auto how = words::sentence(estimate->how);
     if (!how.isEmpty()) how[0] = how[0].toUpper();
-    m_note->setText(tr("%1. Drag or the arrows move it, Ctrl and the wheel or + and − zoom.").arg(how));
+    const auto hint = tr("Drag or the arrows move it, Ctrl and the wheel or + and − zoom.");
+    m_note->setText(how.isEmpty() ? hint : tr("%1. %2").arg(how, hint));
 }
 
 void EstimatePage::loadPicture() {

@@ -4,6 +4,8 @@
 #include "app/artwork/made_design.h"
 #include "app/session/free_name.h"
 #include "app/words/words.h"
+#include "core/artwork/estimate_by_colour.h"
+#include "core/artwork/nearest_stone.h"
 #include "core/catalogue/stone_size.h"
 
 #include <QFileInfo>
@@ -47,6 +49,7 @@ void EstimatePresenter::readFile(const QString& path) {
                          return;
                      }
                      m_file = std::move(*file);
+                     m_colours = coloursOf(m_file->drawing);
                      Q_EMIT fileRead();
                  });
 }
@@ -84,6 +87,21 @@ base::Id EstimatePresenter::usualStone() {
     return best ? best->id : base::Id{};
 }
 
+base::Id EstimatePresenter::likelyStone(const std::string& colour) {
+    if (colour == kWhite && m_colours.size() > 1) return {};
+    const auto usual = usualStone();
+    const auto* material = m_session.material(usual);
+    if (!material) return usual;
+    return nearestStone(colour, material->stone.size, m_session.materials()).value_or(usual);
+}
+
+std::optional<Tally> EstimatePresenter::tallyOf(const std::string& colour) const {
+    if (!m_answer) return std::nullopt;
+    for (const auto& part : m_answer->parts)
+        if (part.colour == colour) return part.estimate;
+    return std::nullopt;
+}
+
 std::optional<QString> EstimatePresenter::missing(const EstimateInputs& inputs) {
     if (usualStone().isNone()) return tr("There is no stone among the supplies yet; add one at Supplies first.");
     if (inputs.isFile && !m_file) return tr("Choose a file with the shape to set with stones.");
@@ -92,7 +110,10 @@ std::optional<QString> EstimatePresenter::missing(const EstimateInputs& inputs) 
     if (inputs.isFile && !inputs.height && !drawnHeight())
         return tr("%1 does not say how large it is; type how high it shall be.")
             .arg(QString::fromStdString(m_file->name));
-    if (!diameterOf(inputs.stone)) return tr("Choose a stone.");
+    if (inputs.colours.empty() && !diameterOf(inputs.stone)) return tr("Choose a stone.");
+    for (const auto& one : inputs.colours)
+        if (!one.stone.isNone() && !diameterOf(one.stone))
+            return tr("Choose a stone for each colour, or leave it out.");
     return std::nullopt;
 }
 
@@ -121,11 +142,18 @@ void EstimatePresenter::ask(const EstimateInputs& inputs) {
     m_problem.clear();
     m_subject.clear();
     m_waiting = false;
-    const auto answerOf = [request = requestOf(inputs)](std::vector<Shape> shapes, std::vector<Line> lines,
-                                                        const std::string& name) -> base::Result<Answer> {
+    if (!inputs.colours.empty()) return askByColour(inputs);
+    const auto request = requestOf(inputs);
+    Part asked{{}, {}, inputs.stone, request.outline ? inputs.outlineStone : base::Id{}};
+    const auto answerOf = [request, asked](std::vector<Shape> shapes, std::vector<Line> lines,
+                                           const std::string& name) -> base::Result<Answer> {
         auto estimate = estimateStones(shapes, lines, request, name);
         if (!estimate) return base::fail(estimate.error());
-        return Answer{std::move(*estimate), std::move(shapes), std::move(lines)};
+        auto part = asked;
+        part.estimate = std::move(*estimate);
+        std::vector<Part> parts{std::move(part)};
+        auto whole = wholeOf(parts);
+        return Answer{std::move(whole), std::move(parts), std::move(shapes), std::move(lines)};
     };
     const auto taken = [this](base::Result<Answer> answer) { take(std::move(answer)); };
     if (inputs.isFile) {
@@ -155,6 +183,51 @@ void EstimatePresenter::ask(const EstimateInputs& inputs) {
     Q_EMIT changed();
 }
 
+void EstimatePresenter::askByColour(const EstimateInputs& inputs) {
+    std::vector<ColourRequest> requests;
+    for (const auto& one : inputs.colours) {
+        ColourRequest request{one.colour, std::nullopt};
+        if (!one.stone.isNone())
+            request.stones =
+                EstimateRequest{*diameterOf(one.stone), *usualPitch(one.stone), inputs.edge, inputs.style, {}};
+        requests.push_back(std::move(request));
+    }
+    m_estimator.ask(
+        [file = m_file, scale = millimetresPerUnit(inputs), requests,
+         colours = inputs.colours]() -> base::Result<Answer> {
+            auto estimates = estimateByColour(file->drawing, scale, requests, true, file->name);
+            if (!estimates) return base::fail(estimates.error());
+            std::vector<Part> parts;
+            for (auto& one : *estimates) {
+                const auto asked = std::ranges::find(colours, one.colour, &ColourStone::colour);
+                if (one.isFree || asked == colours.end()) continue;
+                parts.push_back({one.colour, std::move(one.estimate), asked->stone, {}});
+            }
+            auto whole = wholeOf(parts);
+            return Answer{std::move(whole), std::move(parts), shapesOf(file->drawing, scale),
+                          linesOf(file->drawing, scale)};
+        },
+        [this](base::Result<Answer> answer) { take(std::move(answer)); });
+    Q_EMIT changed();
+}
+
+Estimate EstimatePresenter::wholeOf(const std::vector<Part>& parts) {
+    Estimate whole;
+    const auto addOnce = [](std::vector<base::Message>& to, const base::Message& one) {
+        if (std::ranges::find(to, one) == to.end()) to.push_back(one);
+    };
+    for (const auto& part : parts) {
+        const auto& estimate = part.estimate;
+        whole.add(estimate);
+        if (estimate.box.isEmpty()) continue; // nothing of the colour is to be seen
+        whole.box.add(estimate.box);
+        for (const auto& reason : estimate.range) addOnce(whole.range, reason);
+        if (!whole.warning) whole.warning = estimate.warning;
+        if (parts.size() == 1) whole.how = estimate.how; // of several there are as many
+    }
+    return whole;
+}
+
 void EstimatePresenter::blank(const QString& sentence) {
     m_estimator.drop();
     m_answer.reset();
@@ -174,20 +247,25 @@ void EstimatePresenter::take(base::Result<Answer> answer) {
     Q_EMIT changed();
 }
 
+void EstimatePresenter::addStones(Picture& picture, const Part& part) {
+    const auto* stone = m_session.material(part.stone);
+    const auto diameter = diameterOf(part.stone);
+    if (!stone || !diameter) return; // gone since
+    const auto* outline = m_session.material(part.outlineStone);
+    const auto outlineDiameter = diameterOf(part.outlineStone);
+    auto left = outline && outlineDiameter ? part.estimate.outline.count.value() : 0;
+    for (const Point centre : part.estimate.centres) {
+        if (left-- > 0)
+            picture.stones.push_back({centre, outlineDiameter->millimetres(), outline->stone.rgb});
+        else
+            picture.stones.push_back({centre, diameter->millimetres(), stone->stone.rgb});
+    }
+}
+
 Picture EstimatePresenter::picture() {
     Picture picture;
-    const auto* material = m_session.material(m_inputs.stone);
-    const auto diameter = diameterOf(m_inputs.stone);
-    if (!m_answer || !material || !diameter) return picture;
-    const auto& estimate = m_answer->estimate;
-    picture.stones.reserve(estimate.centres.size());
-    for (const Point centre : estimate.centres)
-        picture.stones.push_back({centre, diameter->millimetres(), material->stone.rgb});
-    const auto* outline = m_session.material(m_inputs.outlineStone);
-    const auto outlineDiameter = diameterOf(m_inputs.outlineStone);
-    if (outline && outlineDiameter)
-        for (std::size_t i = 0; i < static_cast<std::size_t>(estimate.outline.count.value()); ++i)
-            picture.stones[i] = {estimate.centres[i], outlineDiameter->millimetres(), outline->stone.rgb};
+    if (!m_answer) return picture;
+    for (const auto& part : m_answer->parts) addStones(picture, part);
     for (const auto& open : m_answer->lines) {
         Picture::Line line{open.points, false, Classification::Large, {}, true};
         for (const Point corner : open.points) line.box.add(corner);
@@ -203,19 +281,28 @@ Picture EstimatePresenter::picture() {
 }
 
 std::vector<catalogue::StoneCount> EstimatePresenter::stonesOfAnswer() const {
-    const auto& estimate = m_answer->estimate;
-    std::vector<catalogue::StoneCount> stones{{m_inputs.stone, estimate.filling().count}};
-    if (estimate.outline.count.value() > 0) stones.push_back({m_inputs.outlineStone, estimate.outline.count});
-    if (stones.front().count.value() == 0) stones.erase(stones.begin()); // too narrow for more than an outline
+    std::vector<catalogue::StoneCount> stones;
+    const auto add = [&](const base::Id& material, units::Count count) {
+        if (count.value() == 0) return; // too narrow for more than an outline, or for any
+        const auto same = std::ranges::find(stones, material, &catalogue::StoneCount::material);
+        if (same == stones.end())
+            stones.push_back({material, count});
+        else
+            same->count += count;
+    };
+    for (const auto& part : m_answer->parts) {
+        add(part.stone, part.estimate.filling().count);
+        add(part.outlineStone, part.estimate.outline.count);
+    }
     return stones;
 }
 
 units::Length EstimatePresenter::width() {
-    return roundedUp(m_answer ? m_answer->estimate.box.width() : 0, m_session.shop().lengthUnit);
+    return roundedUp(m_answer ? m_answer->whole.box.width() : 0, m_session.shop().lengthUnit);
 }
 
 units::Length EstimatePresenter::height() {
-    return roundedUp(m_answer ? m_answer->estimate.box.height() : 0, m_session.shop().lengthUnit);
+    return roundedUp(m_answer ? m_answer->whole.box.height() : 0, m_session.shop().lengthUnit);
 }
 
 QString EstimatePresenter::freeName() {
@@ -229,7 +316,10 @@ catalogue::DesignArtwork EstimatePresenter::drawingFor(const base::Id& design, c
     catalogue::DesignArtwork artwork;
     artwork.design = design;
     artwork.thumbnail = thumbnail.toStdString();
-    artwork.counts = estimatedCounts(m_answer->estimate, m_session.material(m_inputs.stone)->stone.size);
+    std::vector<SizedTally> tallies;
+    for (const auto& part : m_answer->parts)
+        tallies.push_back({part.estimate, m_session.material(part.stone)->stone.size});
+    artwork.counts = estimatedCounts(tallies);
     if (!m_inputs.isFile) {
         artwork.fileName = tr("lettering in %1.svg").arg(m_inputs.font).toStdString();
         artwork.file = svgOf(m_answer->shapes);
@@ -255,7 +345,7 @@ base::Result<base::Id> EstimatePresenter::makeDesign(const QString& name, const 
         return words::fail(
             base::Code::Missing, "estimate",
             (m_problem.isEmpty() ? tr("The stones are still being set; try again in a moment.") : m_problem));
-    const auto& estimate = m_answer->estimate;
+    const auto& estimate = m_answer->whole;
     catalogue::Design design;
     design.name = name.trimmed().toStdString();
     design.width = width();

@@ -21,6 +21,12 @@ namespace sp::artwork {
 /// screen's thread.
 using OutlineMaker = std::function<base::Result<std::vector<Shape>>(const LetteringOrder&)>;
 
+/// What a colour of a file's drawing is set with.
+struct ColourStone {
+    std::string colour; ///< as coloursOf names it
+    base::Id stone;     ///< at its usual pitch; none: the colour is left free
+};
+
 /// What an estimate is asked for, every entry well read.
 struct EstimateInputs {
     bool isFile = false; ///< the shapes of the file that was read, else lettering
@@ -33,6 +39,8 @@ struct EstimateInputs {
     StoneStyle style = StoneStyle::Fill;
     /// With StoneStyle::Both, the outline in a stone of its own, at its usual pitch; none: the same stone.
     base::Id outlineStone = {};
+    /// Of a file, each colour by itself, in place of `stone`, `pitch` and `outlineStone`; empty: all as one.
+    std::vector<ColourStone> colours = {};
 };
 
 /// Decides what an estimate is asked of and what becomes of it. An estimate is worked out away from the screen; from
@@ -50,6 +58,11 @@ class EstimatePresenter : public QObject {
     void readFile(const QString& path);
     bool isReading() const { return m_reader.isBusy(); }
     const ShapeFile* file() const { return m_file.get(); }
+    /// Of the file, in drawing order.
+    const std::vector<std::string>& colours() const { return m_colours; }
+    /// The stone a colour most likely stands for, of the size most designs use; none, left free, for white among
+    /// others.
+    base::Id likelyStone(const std::string& colour);
     /// How high the file says its shapes are; nothing when it does not.
     std::optional<units::Length> drawnHeight() const;
 
@@ -66,8 +79,10 @@ class EstimatePresenter : public QObject {
     void blank(const QString& sentence);
 
     bool isBusy() const { return m_estimator.isBusy(); }
-    /// Of what was asked last; null until it is answered, and when it cannot be.
-    const Estimate* estimate() const { return m_answer ? &m_answer->estimate : nullptr; }
+    /// Of what was asked last, all colours together; null until it is answered, and when it cannot be.
+    const Estimate* estimate() const { return m_answer ? &m_answer->whole : nullptr; }
+    /// The stones of one of the colours asked for by itself; nothing while there is no estimate or it is left free.
+    std::optional<Tally> tallyOf(const std::string& colour) const;
     /// Why there is no estimate, one sentence; empty while there is one or it is being worked out.
     const QString& problem() const { return m_problem; }
     /// The entry that problem is about, as core names it ("pitch", "height"); may be empty.
@@ -90,23 +105,35 @@ class EstimatePresenter : public QObject {
     void fileRefused(const QString& sentence);
 
   private:
-    struct Answer {
+    /// What is set in one stone, or two with one for the outline.
+    struct Part {
+        std::string colour; ///< empty where all is set as one
         Estimate estimate;
+        base::Id stone;
+        base::Id outlineStone;
+    };
+    struct Answer {
+        Estimate whole; ///< of the parts, without its stones
+        std::vector<Part> parts;
         std::vector<Shape> shapes;
         std::vector<Line> lines; ///< of a file, those that end somewhere
     };
 
-    /// Each stone once, that of the filling first.
+    static Estimate wholeOf(const std::vector<Part>& parts);
+    void askByColour(const EstimateInputs& inputs);
+    void take(base::Result<Answer> answer);
+    void addStones(Picture& picture, const Part& part);
+    /// Each stone once, that of a filling before that of its outline.
     std::vector<catalogue::StoneCount> stonesOfAnswer() const;
     EstimateRequest requestOf(const EstimateInputs& inputs);
     std::optional<QString> missing(const EstimateInputs& inputs);
     double millimetresPerUnit(const EstimateInputs& inputs) const;
-    void take(base::Result<Answer> answer);
     catalogue::DesignArtwork drawingFor(const base::Id& design, const QByteArray& thumbnail);
 
     session::BookSession& m_session;
     OutlineMaker m_outlines;
     std::shared_ptr<const ShapeFile> m_file;
+    std::vector<std::string> m_colours;
     EstimateInputs m_inputs;
     std::optional<Answer> m_answer;
     QString m_problem;

@@ -38,12 +38,14 @@ QString estimateNote(const QString& least, const QString& most) {
 
 bool isEstimateNote(const std::string& note) { return QString::fromStdString(note).startsWith(noteStart()); }
 
-std::string estimatedCounts(const Estimate& estimate, const std::string& stoneSize) {
-    const QJsonArray counts{QJsonObject{{QLatin1String(kEstimateKey), true},
-                                        {QStringLiteral("size"), QString::fromStdString(stoneSize)},
-                                        {QStringLiteral("count"), static_cast<qint64>(estimate.count.value())},
-                                        {QStringLiteral("least"), static_cast<qint64>(estimate.least.value())},
-                                        {QStringLiteral("most"), static_cast<qint64>(estimate.most.value())}}};
+std::string estimatedCounts(const std::vector<SizedTally>& tallies) {
+    QJsonArray counts;
+    for (const auto& one : tallies)
+        counts.append(QJsonObject{{QLatin1String(kEstimateKey), true},
+                                  {QStringLiteral("size"), QString::fromStdString(one.stoneSize)},
+                                  {QStringLiteral("count"), static_cast<qint64>(one.count.value())},
+                                  {QStringLiteral("least"), static_cast<qint64>(one.least.value())},
+                                  {QStringLiteral("most"), static_cast<qint64>(one.most.value())}});
     return QJsonDocument(counts).toJson(QJsonDocument::Compact).toStdString();
 }
 

@@ -19,8 +19,11 @@ QString estimateNote(const QString& least, const QString& most);
 /// Whether a note is such a one, with or without more behind it.
 bool isEstimateNote(const std::string& note);
 
-/// The counts kept with the drawing of an estimated design, as DesignArtwork::counts.
-std::string estimatedCounts(const Estimate& estimate, const std::string& stoneSize);
+struct SizedTally : Tally {
+    std::string stoneSize; ///< by name
+};
+/// The counts kept with the drawing of an estimated design, as DesignArtwork::counts; one or more.
+std::string estimatedCounts(const std::vector<SizedTally>& tallies);
 /// Whether a drawing was estimated from and not counted.
 bool isEstimated(const catalogue::DesignArtwork& drawing);
 

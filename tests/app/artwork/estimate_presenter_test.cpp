@@ -5,6 +5,7 @@
 #include "app/demo/demo_book.h"
 #include "app/words/words.h"
 #include "core/artwork/artwork_file.h"
+#include "core/artwork/estimate_by_colour.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
@@ -16,6 +17,7 @@
 
 #include <cmath>
 #include <fstream>
+#include <map>
 
 using namespace sp;
 
@@ -181,6 +183,78 @@ TEST_F(Estimating, theUsualPitchLeavesAWallAndIsAMarkOfTheShopsRule) {
         EXPECT_LT(pitch, *diameter + mm(0.65));
     }
     EXPECT_FALSE(m_presenter.usualPitch(base::Id{}));
+}
+
+/// Two bars, red and blue, the red one with a white window in it.
+constexpr auto kTwoBars = R"(<svg width="60mm" height="50mm" viewBox="0 0 60 50"><path fill="red" d="M0,0H60V20H0Z"/>
+<path fill="white" d="M20,5H40V15H20Z"/><path fill="blue" d="M0,30H60V50H0Z"/></svg>)";
+
+TEST_F(Estimating, eachColourIsSetInAStoneOfItsOwn) {
+    ASSERT_TRUE(read(write("bars.svg", kTwoBars)));
+    ASSERT_EQ(m_presenter.colours(), (std::vector<std::string>{"#ff0000", "#ffffff", "#0000ff"}));
+    EXPECT_TRUE(m_presenter.likelyStone("#ffffff").isNone()) << "the paper, where there are other colours";
+    const auto idOf = [&](const char* name) {
+        for (const auto& material : m_session.materials())
+            if (material.name == name) return material.id;
+        return base::Id{};
+    };
+    const auto red = idOf("Siam SS16");
+    const auto blue = idOf("Sapphire SS6");
+    auto asked = inputs("");
+    asked.isFile = true;
+    asked.height.reset();
+    asked.colours = {{"#ff0000", red}, {"#ffffff", {}}, {"#0000ff", blue}};
+    m_presenter.ask(asked);
+    ASSERT_NE(answered(), nullptr) << m_presenter.problem().toStdString();
+
+    const auto requestOf = [&](const base::Id& stone) {
+        return artwork::EstimateRequest{
+            *m_presenter.diameterOf(stone), *m_presenter.usualPitch(stone), {}, artwork::StoneStyle::Fill, {}};
+    };
+    const artwork::ColourRequest requests[] = {
+        {"#ff0000", requestOf(red)}, {"#ffffff", std::nullopt}, {"#0000ff", requestOf(blue)}};
+    const auto core = artwork::estimateByColour(m_presenter.file()->drawing, 1, requests, true, "bars.svg");
+    ASSERT_TRUE(core.has_value());
+    std::map<std::string, units::Count> counts;
+    for (const auto& one : *core)
+        if (!one.isFree) counts[one.colour] = one.estimate.count;
+    ASSERT_EQ(counts.size(), 2U);
+    ASSERT_GT(counts["#ff0000"].value(), 20);
+    EXPECT_EQ(m_presenter.tallyOf("#ff0000")->count, counts["#ff0000"]);
+    EXPECT_EQ(m_presenter.tallyOf("#0000ff")->count, counts["#0000ff"]);
+    EXPECT_FALSE(m_presenter.tallyOf("#ffffff")) << "left free";
+    const auto* whole = m_presenter.estimate();
+    EXPECT_EQ(whole->count, counts["#ff0000"] + counts["#0000ff"]);
+    EXPECT_NEAR(whole->box.height(), 50, 0.01);
+    EXPECT_FALSE(whole->range.empty());
+    EXPECT_EQ(m_presenter.picture().stones.size(), static_cast<std::size_t>(whole->count.value()));
+
+    const auto least = QString::number(whole->least.value());
+    const auto made = m_presenter.makeDesign(QStringLiteral("Bars"), {});
+    ASSERT_TRUE(made.has_value());
+    const auto* design = m_session.design(*made);
+    ASSERT_EQ(design->stones.size(), 2U);
+    EXPECT_EQ(design->stones[0], (catalogue::StoneCount{red, counts["#ff0000"]}));
+    EXPECT_EQ(design->stones[1], (catalogue::StoneCount{blue, counts["#0000ff"]}));
+    EXPECT_TRUE(QString::fromStdString(design->note).contains(least)) << design->note;
+}
+
+TEST_F(Estimating, twoColoursInOneStoneAreOneOfTheDesigns) {
+    ASSERT_TRUE(read(write("bars.svg", kTwoBars)));
+    auto asked = inputs("");
+    asked.isFile = true;
+    asked.height.reset();
+    asked.colours = {{"#ff0000", asked.stone}, {"#ffffff", {}}, {"#0000ff", asked.stone}};
+    m_presenter.ask(asked);
+    ASSERT_NE(answered(), nullptr);
+    const auto count = m_presenter.estimate()->count;
+    const auto made = m_presenter.makeDesign(QStringLiteral("Bars"), {});
+    ASSERT_TRUE(made.has_value());
+    EXPECT_EQ(m_session.design(*made)->stones, (std::vector<catalogue::StoneCount>{{asked.stone, count}}));
+    for (auto& one : asked.colours) one.stone = {};
+    m_presenter.ask(asked);
+    EXPECT_EQ(answered(), nullptr);
+    EXPECT_FALSE(m_presenter.problem().isEmpty()) << "nothing is left to set";
 }
 
 TEST_F(Estimating, aFileIsTakenAsDrawnOrAsHighAsTyped) {

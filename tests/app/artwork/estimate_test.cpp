@@ -6,6 +6,7 @@
 #include "tests/app/artwork/drop_window.h"
 
 #include <QAccessible>
+#include <QCheckBox>
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -215,6 +216,38 @@ TEST_F(Estimates, aFileWithoutStonesIsOfferedToBeEstimated) {
     drop(write("words.svg", "<svg width='9mm' viewBox='0 0 9 9'><text>hi</text></svg>"));
     for (auto* button : m_window->counterPage().messages().findChildren<QPushButton*>())
         EXPECT_FALSE(button->isVisible() && button->text() == artwork::ArtworkPage::estimateWord());
+}
+
+TEST_F(Estimates, aFileOfTwoColoursTakesAStoneForEach) {
+    open();
+    letGo(write("bar.svg", kBar));
+    ASSERT_TRUE(test::waitFor([this] { return asked().file() && asked().estimate(); }));
+    EXPECT_FALSE(find<QCheckBox>("estimateByColour")->isVisible()) << "it has one colour";
+    letGo(write("bars.svg", R"(<svg width="60mm" height="50mm" viewBox="0 0 60 50"><path fill="red" d="M0,0H60V20H0Z"/>
+<path fill="blue" d="M0,30H60V50H0Z"/></svg>)"));
+    ASSERT_TRUE(test::waitFor([this] { return asked().file()->name == "bars.svg" && asked().estimate(); }));
+    auto* each = find<QCheckBox>("estimateByColour");
+    ASSERT_TRUE(each->isVisible());
+    EXPECT_TRUE(find<>("estimateStone")->isVisible());
+    QTest::keyClick(each, Qt::Key_Space);
+    ASSERT_NE(answered(), nullptr) << asked().problem().toStdString();
+    EXPECT_FALSE(find<>("estimateStone")->isVisible()) << "each has its own";
+    EXPECT_FALSE(find<>("estimatePitch")->isVisible());
+    type("colourStone0", "Siam");
+    type("colourStone1", "Sapphire");
+    ASSERT_NE(answered(), nullptr) << asked().problem().toStdString();
+    const auto red = asked().tallyOf("#ff0000");
+    ASSERT_TRUE(red);
+    EXPECT_TRUE(find<QLabel>("colourTally0")->text().contains(QString::number(red->count.value())))
+        << find<QLabel>("colourTally0")->text().toStdString();
+    EXPECT_EQ(asked().estimate()->count, red->count + asked().tallyOf("#0000ff")->count);
+    // A stone nobody has is said, and no figure of before stays.
+    type("colourStone0", "no such stone");
+    EXPECT_EQ(answered(), nullptr);
+    EXPECT_EQ(summary(), QStringLiteral("There is no estimate until the stone of each colour is right."));
+    QTest::keyClick(each, Qt::Key_Space);
+    ASSERT_NE(answered(), nullptr);
+    EXPECT_TRUE(find<>("estimateStone")->isVisible());
 }
 
 TEST_F(Estimates, aFileIsChosenOrDroppedAndTakesAHeight) {
