@@ -19,6 +19,8 @@
 
 namespace sp::test {
 
+inline constexpr int kPlaceCount = static_cast<int>(program::PlaceId::FirstSteps) + 1;
+
 /// Answers which file, and nothing else; keeps what it was asked last.
 class FileAnswer : public desk::Prompter {
   public:

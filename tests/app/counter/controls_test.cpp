@@ -101,7 +101,7 @@ class Controls : public test::EveryDialog {
 
 TEST_F(Controls, ofEveryPlaceAreNamedAsTheyAreLabelled) {
     orderLantern();
-    for (int place = 0; place < 7; ++place) {
+    for (int place = 0; place < test::kPlaceCount; ++place) {
         goTo(static_cast<PlaceId>(place));
         expectNames(*m_window, "place " + std::to_string(place));
         expectOwnKeys(*m_window, "place " + std::to_string(place));

@@ -83,7 +83,7 @@ TEST_F(EveryField, hasAnInputOrSaysWhyNot) {
     type("hoodie");
     press(Qt::Key_Return);
     look();
-    for (int place = 0; place < 7; ++place) {
+    for (int place = 0; place < test::kPlaceCount; ++place) {
         m_window->goTo(static_cast<program::PlaceId>(place));
         test::handleQueued();
         look();

@@ -26,7 +26,7 @@ class Finding : public test::DemoWindow {
 
 TEST_F(Finding, ctrlFGoesToTheSearchOfEachPlace) {
     const char* fields[] = {"design", "findDesign", "findSupply", "buyDesign", "findJob", "findCustomer", "shopName"};
-    for (int place = 0; place < 7; ++place) {
+    for (int place = 0; place < static_cast<int>(std::size(fields)); ++place) {
         goTo(static_cast<PlaceId>(place));
         m_window->findChildren<QPushButton*>().front()->setFocus();
         press(Qt::Key_F, Qt::ControlModifier);

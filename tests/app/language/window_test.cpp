@@ -105,7 +105,7 @@ TEST_F(InAnotherLanguage, everyPlace) {
     lookEverywhere(QStringLiteral("Counter"));
     orderLantern();
     lookEverywhere(QStringLiteral("Counter, ordered"));
-    for (int place = 1; place < 7; ++place) {
+    for (int place = 1; place < test::kPlaceCount; ++place) {
         m_window->goTo(static_cast<PlaceId>(place));
         lookEverywhere(QStringLiteral("Place %1").arg(place));
     }
@@ -294,7 +294,7 @@ TEST_F(InAnotherLanguage, aFirstBook) {
     auto& window = *launcher.window();
     ASSERT_TRUE(test::waitFor([&] { return window.findChild<QWidget*>(QStringLiteral("design")); }));
     window.resize(1280, 800);
-    for (int place = 0; place < 7; ++place) {
+    for (int place = 0; place < test::kPlaceCount; ++place) {
         window.goTo(static_cast<PlaceId>(place));
         test::handleQueued();
         m_onlooker.knowBook(window.session());

@@ -15,8 +15,6 @@ using program::PlaceId;
 
 namespace {
 
-constexpr int kPlaces = 8;
-
 class Zoom : public test::EveryDialog {
   protected:
     ~Zoom() override { desk::setZoom(100); }
@@ -56,7 +54,7 @@ TEST_F(Zoom, cutsNothingInWindowsOfUsualSizes) {
         for (const int percent : {80, 100, 125, 150, 200}) {
             m_window->resize(size);
             zoomTo(percent);
-            for (int place = 0; place < kPlaces; ++place) {
+            for (int place = 0; place < test::kPlaceCount; ++place) {
                 m_window->goTo(static_cast<PlaceId>(place));
                 test::handleQueued();
                 const auto where = QStringLiteral("%1 %, %2 wide, place %3").arg(percent).arg(size.width()).arg(place);
