@@ -64,6 +64,7 @@ Outcome invoiceVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome receiptVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome creditVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome papersVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome taxVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome priceListVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome countVerb(const Arguments& arguments, const Helpers& helpers);

@@ -3,6 +3,7 @@
 
 #include "core/catalogue/payment.h"
 #include "core/catalogue/shop.h"
+#include "core/pricing/tax_report.h"
 #include "core/quoting/bill_sheet.h"
 #include "db/records/issued_bill.h"
 

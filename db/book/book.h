@@ -326,6 +326,8 @@ class Book {
                                          const BillSheetMaker& words);
     /// Errors: NotFound; Damaged when the seal does not match.
     base::Result<IssuedBill> billNumbered(std::string_view number);
+    /// Over the invoices and credit notes of these days, both counted. Errors: Damaged when a seal does not match.
+    base::Result<pricing::TaxReport> taxReport(units::Date from, units::Date to);
 
     // Undo of what was saved since this book was opened here, newest first. A given quote is never undone.
     base::Result<UndoState> undoState();

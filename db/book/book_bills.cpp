@@ -225,4 +225,25 @@ Result<IssuedBill> Book::billNumbered(std::string_view number) {
     });
 }
 
+Result<pricing::TaxReport> Book::taxReport(units::Date from, units::Date to) {
+    return m_in->read([&] {
+        auto& stores = m_in->stores;
+        pricing::TaxReport report;
+        for (const auto& id : stores.bills.issuedIn(from, to)) {
+            const auto bill = stores.bills.find(id).value();
+            // A bill without tax for a customer who asked to be exempt was so by the certificate of its day.
+            bool asksExemption = false;
+            for (const auto& given : stores.papers.quotesOf(bill.job))
+                if (given.revision == bill.revision)
+                    asksExemption = stores.papers.find(given.paper)->order.asksExemption;
+            const bool isExempt = asksExemption && pricing::taxOf(bill.result.parts).isZero();
+            if (bill.kind == PaperKind::Credit)
+                report.addCreditNote(bill.result.parts, isExempt);
+            else
+                report.addInvoice(bill.result.parts, isExempt);
+        }
+        return report;
+    });
+}
+
 } // namespace sp::db

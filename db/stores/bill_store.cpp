@@ -66,6 +66,15 @@ std::vector<IssuedBill> BillStore::ofJob(const base::Id& job) {
     return bills;
 }
 
+std::vector<base::Id> BillStore::issuedIn(units::Date from, units::Date to) {
+    std::vector<base::Id> ids;
+    auto rows = m_db.query("SELECT p.id FROM paper p JOIN seal s ON s.paper_id = p.id AND s.kind = 'paper' "
+                           "WHERE p.kind IN ('invoice', 'credit') AND p.issued_on BETWEEN ? AND ? ORDER BY s.place",
+                           from, to);
+    while (rows.step()) rows >> ids.emplace_back();
+    return ids;
+}
+
 std::optional<units::Money> BillStore::billedOf(const base::Id& job) {
     std::optional<units::Money> sum;
     auto row =

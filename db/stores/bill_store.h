@@ -38,6 +38,8 @@ class BillStore {
     /// Those of a job in the order in which they were issued.
     std::vector<IssuedBill> ofJob(const base::Id& job);
     std::optional<IssuedBill> find(const base::Id& paper);
+    /// Invoices and credit notes of these days, both counted, in the order in which they were issued.
+    std::vector<base::Id> issuedIn(units::Date from, units::Date to);
     /// What was invoiced for a job less what was credited; nothing where it was never invoiced.
     std::optional<units::Money> billedOf(const base::Id& job);
     std::optional<base::Id> numbered(std::string_view number);

@@ -42,6 +42,7 @@ class BillTest : public test::BookTest {
         }
         priced.total = priced.balance = priced.subtotal + priced.tax;
         auto quote = draft();
+        quote.order.asksExemption = asksExemption;
         // The sheet's words are not looked at here; what it comes to is.
         result.sheetFor = test::resultOf(priced.total).sheetFor;
         quote =
@@ -60,6 +61,7 @@ class BillTest : public test::BookTest {
         payment.paidOn = clock.environment().today();
         return valueOf(book->pay(payment, Beyond::Kept));
     }
+    bool asksExemption = false; ///< of the next order
     IssuedBill invoice(const db::Quote& quote) { return valueOf(book->issueInvoice(quote.id, plainBill)); }
     std::vector<IssuedBill> bills(const db::Quote& quote) { return valueOf(book->billing(quote.id)).bills; }
     template<class T>
@@ -318,6 +320,24 @@ TEST_F(BillTest, aCheckTellsWhatIsMissingOrChanged) {
 // Over random jobs: no invoice number missing or twice; by rate, invoices less credits are never more than was agreed,
 // and once all is invoiced again they are exactly that, so the tax is; the account is invoices less credits and the sum
 // of the ledger; what was issued stays as it was.
+TEST_F(BillTest, whatAnExemptCustomerBoughtStandsApartInTheReportOfTax) {
+    stock();
+    invoice(agreed());
+    asksExemption = true;
+    const auto made = invoice(agreed({}, cents(7'500)));
+    asksExemption = false;
+    invoice(agreed({}, cents(100)));
+    const auto today = clock.environment().today();
+    const auto report = [&] { return valueOf(book->taxReport(today, today)); };
+    EXPECT_EQ(report().exempt, cents(7'500));
+    EXPECT_EQ(report().untaxed, cents(2'000) + cents(100));
+    EXPECT_EQ(report().taxable(), cents(10'000));
+    EXPECT_EQ(report().tax(), cents(888));
+    ASSERT_TRUE(book->issueCredit(made.id, cents(2'500), plainBill));
+    EXPECT_EQ(report().exempt, cents(5'000));
+    EXPECT_EQ(report().total(), cents(12'888 + 5'000 + 100));
+}
+
 TEST_F(BillTest, lawsOverRandomJobs) {
     stock();
     std::mt19937_64 random(test::printedSeed());
@@ -367,6 +387,22 @@ TEST_F(BillTest, lawsOverRandomJobs) {
         for (const auto& payment : valueOf(book->payments(quote.id))) ledger += payment.amount;
         EXPECT_EQ(account.paid, ledger);
     }
+    // What the report of tax says is the sum of what the papers say.
+    pricing::TaxReport told;
+    for (const auto& bill : all)
+        if (bill.kind == PaperKind::Invoice)
+            told.addInvoice(bill.result.parts, false);
+        else if (bill.kind == PaperKind::Credit)
+            told.addCreditNote(bill.result.parts, false);
+    const auto today = clock.environment().today();
+    const auto report = valueOf(book->taxReport(today, today));
+    EXPECT_EQ(report.tax(), told.tax());
+    EXPECT_EQ(report.total(), told.total());
+    EXPECT_EQ(report.untaxed, told.untaxed);
+    EXPECT_EQ(report.invoices + report.creditNotes,
+              std::ranges::count_if(all, [](const IssuedBill& bill) { return bill.kind != PaperKind::Receipt; }));
+    EXPECT_EQ(valueOf(book->taxReport(today.plusDays(1), today.plusDays(9))), pricing::TaxReport{});
+    EXPECT_EQ(valueOf(book->taxReport(today.plusDays(-9), today.plusDays(-1))), pricing::TaxReport{});
     reopen();
     std::map<std::string, int> numbers;
     for (const auto& bill : all) {

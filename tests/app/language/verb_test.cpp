@@ -38,7 +38,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
             "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
-            "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind letter");
+            "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind letter tax from to");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {
@@ -105,6 +105,8 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"invoice", "--quote", "2026-0001"}, 1);
     ask({"credit", "--invoice", "I-2026-0001", "--amount", "1"}, 0);
     ask({"credit", "--invoice", "R-2026-0001"}, 1);
+    ask({"tax", "--from", "2026-01-01", "--to", "2026-12-31"}, 0);
+    ask({"tax", "--from", "2026-02-01", "--to", "2026-01-01"}, 1);
     ask({"papers", "--quote", "2026-0001"}, 0);
     ask({"sheet", "--quote", "C-2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
     ask({"sheet", "--quote", "C-2026-0001", "--kind", "invoice", "--pdf", (m_folder / "out.pdf").string()}, 1);

@@ -103,6 +103,32 @@ TEST_F(BillVerbs, sheetsAreFoundByKindAndByTheirOwnNumber) {
                 HasSubstr("I-1999-0001"));
 }
 
+TEST_F(BillVerbs, taxOfASpanIsThatOfItsInvoicesLessItsCreditNotes) {
+    const auto span = [&](const char* from, const char* to) {
+        return json({"tax", "--from", m_year + from, "--to", m_year + to});
+    };
+    EXPECT_EQ(span("-01-01", "-12-31")["tax"], "0.00");
+    agree();
+    const auto invoice = json({"invoice", "--quote", m_quote});
+    const auto charged = span("-01-01", "-12-31");
+    EXPECT_EQ(charged["invoices"], 1);
+    EXPECT_EQ(charged["total"], invoice["total"]);
+    ASSERT_EQ(charged["by_rate"].size(), 1U);
+    EXPECT_EQ(charged["by_rate"][0], invoice["by_rate"][0]);
+    EXPECT_EQ(charged["tax"], invoice["by_rate"][0]["tax"]);
+    EXPECT_EQ(charged["taxable"], invoice["by_rate"][0]["net"]);
+    EXPECT_THAT(charged["caution"].get<std::string>(), HasSubstr("tax authority"));
+    json({"credit", "--invoice", invoice["number"]});
+    const auto after = span("-01-01", "-12-31");
+    EXPECT_EQ(after["total"], "0.00");
+    EXPECT_EQ(after["credit_notes"], 1);
+    EXPECT_TRUE(after["by_rate"].empty());
+    EXPECT_THAT(run({"tax", "--from", m_year + "-01-01", "--to", m_year + "-12-31"}).out, HasSubstr("Invoices: 1"));
+    EXPECT_THAT(refusal({"tax", "--from", m_year + "-12-31", "--to", m_year + "-01-01"}),
+                HasSubstr("turn the two round"));
+    EXPECT_EQ(run({"tax", "--from", "soon", "--to", m_year + "-01-01"}).exit, 1);
+}
+
 TEST_F(BillVerbs, whatCannotBeIsOneSentence) {
     EXPECT_EQ(refusal({"invoice", "--quote", m_quote}),
               "Quote " + m_quote + " is not agreed to yet; move it to Agreed before you invoice it.\n");

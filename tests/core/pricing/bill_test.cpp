@@ -3,6 +3,7 @@
 // What invoices and credit notes charge by rate of tax.
 #include "core/pricing/bill.h"
 #include "core/pricing/messages.h"
+#include "core/pricing/tax_report.h"
 #include "tests/support/described.h"
 #include "tests/support/seed.h"
 
@@ -31,6 +32,28 @@ TEST(BillParts, takeTheTaxOutOfPricesThatHoldIt) {
     ASSERT_EQ(parts.size(), 2U);
     EXPECT_EQ(parts[0], (BillPart{{}, {}, cents(1'000), {}}));
     EXPECT_EQ(parts[1], (BillPart{"VAT", Rate::fromPercent(19), cents(10'000), cents(1'900)}));
+}
+
+// By hand: two invoices of 20.00 without tax and 100.00 at 8.875 % (8.88); 64.44 of one are taken back, half of
+// 128.88: 10.00, 50.00 and 4.44. A third of 75.00 is a school's, with a certificate. Together 30.00 not taxed, 150.00
+// with 13.32 of tax.
+TEST(TaxReports, addUpTheBillsAndTakeCreditNotesOff) {
+    pricing::TaxReport report;
+    report.addInvoice(mixed(), false);
+    report.addInvoice(mixed(), false);
+    report.addInvoice(std::vector<BillPart>{{{}, {}, cents(7'500), {}}}, true);
+    report.addCreditNote(pricing::shareOf(mixed(), cents(6'444), kDollar).value(), false);
+    EXPECT_EQ(report.rates, (std::vector<BillPart>{{"Sales tax", Rate::fromPpm(88'750), cents(15'000), cents(1'332)}}));
+    EXPECT_EQ(report.untaxed, cents(3'000));
+    EXPECT_EQ(report.exempt, cents(7'500));
+    EXPECT_EQ(report.taxable(), cents(15'000));
+    EXPECT_EQ(report.tax(), cents(1'332));
+    EXPECT_EQ(report.total(), cents(26'832));
+    EXPECT_EQ(report.invoices, 3);
+    EXPECT_EQ(report.creditNotes, 1);
+    // What is all taken back is in it no more.
+    report.addCreditNote(std::vector<BillPart>{{{}, {}, cents(7'500), {}}}, true);
+    EXPECT_TRUE(report.exempt.isZero());
 }
 
 TEST(BillParts, standBesideATaxOnTop) {
