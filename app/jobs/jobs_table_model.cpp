@@ -48,7 +48,7 @@ QString totalOf(const db::QuoteSummary& quote, const desk::Formatter& formatter)
 namespace {
 
 /// Whether money is asked for a quote: once it is agreed to, or something was paid.
-bool isAsked(const db::QuoteSummary& quote) { return catalogue::isAgreedTo(quote.stage) || !quote.paid.isZero(); }
+bool isAsked(const db::QuoteSummary& quote) { return quote.isOwed() || !quote.paid.isZero(); }
 
 } // namespace
 

@@ -116,7 +116,7 @@ Outcome owedVerb(const Arguments& arguments, const Helpers& helpers) {
     std::string text;
     Money sum;
     for (const auto& quote : of->quotes) {
-        if (!catalogue::isAgreedTo(quote.stage) || !quote.total || *quote.total <= quote.paid) continue;
+        if (!quote.isOwed() || !quote.total || *quote.total <= quote.paid) continue;
         const auto left = *quote.total - quote.paid;
         sum += left;
         list.push_back({{"number", quote.number},

@@ -99,9 +99,10 @@ quoting::Bill Book::Inside::billOf(const Quote& quote, PaperKind kind, std::vect
 IssuedBill Book::Inside::issueBill(const Quote& quote, quoting::Bill bill, records::BillResult links,
                                    const BillSheetMaker& words) {
     const auto shop = stores.shop.find();
-    const auto row = stores.jobs.find(quote.id);
-    const auto given = stores.papers.quoteOf(quote.id);
-    if (!shop || !row || !given) throwError(Fault::QuoteUnknown, quote.number);
+    const auto revision = stores.jobs.revision(quote.id, quote.revision);
+    const auto number = stores.papers.quoteNumbered(quote.number);
+    const auto given = number ? stores.papers.find(number->paper) : std::nullopt;
+    if (!shop || !revision || !given) throwError(Fault::QuoteUnknown, quote.number);
     const std::chrono::year_month_day day(bill.day.days());
     bill.number = std::string(stores::prefixOf(bill.kind)) +
                   stores.jobs.takeNumber(catalogue::fields::wordOf(bill.kind), static_cast<int>(day.year()));
@@ -116,13 +117,13 @@ IssuedBill Book::Inside::issueBill(const Quote& quote, quoting::Bill bill, recor
     const auto total = bill.kind == PaperKind::Credit ? -bill.amount : bill.amount;
     const auto paper = stores.bills.prepare({.id = newId(),
                                              .job = quote.id,
-                                             .revision = row->revision,
+                                             .revision = quote.revision,
                                              .kind = bill.kind,
                                              .number = bill.number,
                                              .issuedAt = action->at,
                                              .due = bill.due,
                                              .total = total,
-                                             .order = row->orderDigest,
+                                             .order = revision->orderDigest,
                                              .prices = given->prices,
                                              .customer = quote.frozen->customer},
                                             std::move(links));
@@ -172,7 +173,8 @@ Result<IssuedBill> Book::issueCredit(const Id& invoice, std::optional<Money> amo
         const auto credited = m_in->stores.bills.find(invoice);
         if (!credited || credited->kind != PaperKind::Invoice)
             throwError(Fault::NoInvoice, "invoice", credited ? credited->number : std::string());
-        const auto quote = m_in->wholeOf(credited->job);
+        // The customer and the tax are those of the invoice, whatever the job was revised to since.
+        const auto quote = m_in->ofRevision(credited->job, credited->revision);
         const auto bills = m_in->stores.bills.ofJob(credited->job);
         const auto left = leftOf(*credited, bills);
         if (left.empty()) throwError(Fault::CreditedAlready, "invoice", credited->number);
@@ -181,7 +183,8 @@ Result<IssuedBill> Book::issueCredit(const Id& invoice, std::optional<Money> amo
         auto bill = m_in->billOf(quote, PaperKind::Credit, std::move(parts));
         bill.invoice = credited->number;
         bill.isWhole = bill.amount == credited->total;
-        const auto comesTo = bill.account.total - bill.amount;
+        bill.taxIncluded = credited->result.taxIncluded;
+        const auto comesTo = m_in->comesTo(m_in->wholeOf(credited->job), -bill.amount);
         bill.account = pricing::accountOf(comesTo, std::min(bill.account.deposit, comesTo), bill.payments);
         records::BillResult links;
         links.invoice = invoice;

@@ -28,7 +28,7 @@ std::vector<Id> entriesOf(Stores& stores, const Id& id) {
 
 /// What asks for money, or has some of the customer's, as a list shows it.
 void addSums(CustomerFile& file, const QuoteSummary& job) {
-    if (!job.total || job.highestTotal || !catalogue::isAgreedTo(job.stage)) return;
+    if (!job.total || job.highestTotal || !job.isOwed()) return;
     if (*job.total > job.paid) file.owed += *job.total - job.paid;
     if (job.paid > *job.total) file.credit += job.paid - *job.total;
 }

@@ -12,14 +12,25 @@ using base::Id;
 using base::Result;
 using catalogue::Payment;
 using stores::Change;
+using units::Money;
+
+/// What the customer owes once all is done, `more` being invoiced yet: what the invoices say, less the credit notes.
+/// What was revised since its invoice and agreed to again comes to that if it is more; less it is once it is credited.
+Money Book::Inside::comesTo(const Quote& quote, Money more) {
+    const auto given = quote.sealedTotal.value();
+    const auto billed = stores.bills.billedOf(quote.id);
+    if (!billed) return given;
+    const bool isRevised = catalogue::isAgreedTo(quote.stage) && !stores.bills.isInvoiced(quote.id, quote.revision);
+    return isRevised ? std::max(*billed + more, given) : *billed + more;
+}
 
 pricing::Account Book::Inside::accountOf(const Quote& quote) {
     if (quote.number.empty()) throwError(Fault::NotGivenYet, "payment");
     const auto choices = catalogue::choiceCount(quote.order);
-    if (choices > 1 && !quote.choiceTaken) throwError(Fault::NoChoiceTaken, "payment", quote.number, choices);
+    if (choices > 1 && !quote.choiceTaken && !stores.bills.billedOf(quote.id))
+        throwError(Fault::NoChoiceTaken, "payment", quote.number, choices);
     const auto deposit = quote.result ? quote.result->figures.deposit : units::Money{};
-    // Once it is invoiced, the customer owes what the invoices say.
-    const auto total = stores.bills.billedOf(quote.id).value_or(quote.sealedTotal.value());
+    const auto total = comesTo(quote);
     return pricing::accountOf(total, std::min(deposit, total), stores.payments.ofJob(quote.id));
 }
 

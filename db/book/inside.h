@@ -72,6 +72,7 @@ class Book::Inside {
     Quote sealRevision(const Quote& quote, const catalogue::PriceBook& inputs, const QuoteResult& result,
                        units::Date validUntil);
     Quote asGiven(const stores::JobRow& row, const stores::GivenRow& given);
+    Quote ofRevision(const base::Id& job, std::int64_t revision);
     stores::JobRow draftForChange(const Quote& quote);
     void setMark(const stores::JobRow& row, const records::StageMark& mark, base::Message what);
     std::int64_t saveOrder(const stores::JobRow& before, const catalogue::Order& order);
@@ -94,6 +95,7 @@ class Book::Inside {
     stores::Change applyPayment(std::string_view kind, const stores::Change& change);
     catalogue::Payment addReversal(std::string_view kind, std::optional<base::Message> what,
                                    const catalogue::Payment& payment);
+    units::Money comesTo(const Quote& quote, units::Money more = {});
     pricing::Account accountOf(const Quote& quote);
     void throwIfInvoiced(const base::Id& job, const std::string& number);
     quoting::Bill billOf(const Quote& quote, catalogue::PaperKind kind, std::vector<pricing::BillPart> parts);

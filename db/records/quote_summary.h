@@ -31,6 +31,10 @@ struct QuoteSummary {
     std::optional<units::Money> total;        ///< of a given quote; of several choices the lowest, until one is taken
     units::Money paid;                        ///< received less given back
     std::optional<units::Money> highestTotal; ///< of several, the highest, until one is taken
+    bool isInvoiced = false;                  ///< and not all of it credited
+
+    /// It is to be paid: once it is agreed to, and what is invoiced at any stage.
+    bool isOwed() const { return catalogue::isAgreedTo(stage) || isInvoiced; }
 };
 
 } // namespace sp::db

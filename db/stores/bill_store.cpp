@@ -83,6 +83,11 @@ std::optional<units::Money> BillStore::billedOf(const base::Id& job) {
     return sum;
 }
 
+bool BillStore::isInvoiced(const base::Id& job, std::int64_t revision) {
+    auto row = m_db.query("SELECT 1 FROM paper WHERE job_id = ? AND kind = 'invoice' AND revision = ?", job, revision);
+    return row.step();
+}
+
 std::optional<base::Id> BillStore::numbered(std::string_view number) {
     auto row = m_db.query("SELECT id FROM paper WHERE number = ? AND series <> 'quote' ORDER BY series, id", number);
     if (!row.step()) return std::nullopt;

@@ -42,6 +42,8 @@ class BillStore {
     std::vector<base::Id> issuedIn(units::Date from, units::Date to);
     /// What was invoiced for a job less what was credited; nothing where it was never invoiced.
     std::optional<units::Money> billedOf(const base::Id& job);
+    /// Whether that revision of a job was invoiced itself, credited since or not.
+    bool isInvoiced(const base::Id& job, std::int64_t revision);
     std::optional<base::Id> numbered(std::string_view number);
     /// Throws Damaged when the columns of a bill do not say what its seal is of.
     void expectColumns(const IssuedBill& bill);

@@ -91,16 +91,15 @@ std::optional<base::Id> JobStore::draftRevising(const records::Revises& revises)
 }
 
 std::optional<RevisionRow> JobStore::revision(const base::Id& job, std::int64_t number) {
-    RevisionRow revision{.number = number, .choiceTaken = {}, .order = {}};
-    sqlite::Digest digest;
+    RevisionRow revision{.number = number, .choiceTaken = {}, .orderDigest = {}, .order = {}};
     {
         auto row = m_db.query("SELECT r.order_digest, r.choice_taken FROM revision r JOIN job j ON j.id = r.job_id "
                               "WHERE r.job_id = ? AND r.number = ? AND j.deleted_at IS NULL",
                               job, number);
         if (!row.step()) return std::nullopt;
-        row >> digest >> revision.choiceTaken;
+        row >> revision.orderDigest >> revision.choiceTaken;
     }
-    auto order = records::read<Order>(RecordStore(m_db).find(digest));
+    auto order = records::read<Order>(RecordStore(m_db).find(revision.orderDigest));
     if (!order) throwDamaged(m_db, base::fail(order.error()));
     revision.order = std::move(*order);
     return revision;
@@ -132,6 +131,19 @@ std::vector<base::Id> JobStore::draftsOf(const base::Id& customer) {
 
 namespace {
 
+/// What was invoiced for a job less what was credited; what its quote comes to, of several choices the one taken or the
+/// lowest; and what it comes to, as Book::account has it. Then what was paid for it.
+const std::string kBilled =
+    "(SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit'))";
+const std::string kGiven = "coalesce((SELECT min(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
+                           "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros)";
+const std::string kComesTo =
+    "(CASE WHEN " + kBilled + " IS NULL THEN " + kGiven +
+    " WHEN j.stage IN ('agreed', 'making', 'ready', 'collected') AND NOT EXISTS (SELECT 1 FROM paper "
+    "WHERE job_id = j.id AND kind = 'invoice' AND revision = j.revision) THEN max(" +
+    kBilled + ", " + kGiven + ") ELSE " + kBilled + " END)";
+const std::string kPaid = "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id)";
+
 /// Selects what summariesOf reads of the jobs that were not removed: the lines and totals of the choice that the
 /// customer takes; while that is open, the lines of the first and the totals of all.
 const std::string& summaries() {
@@ -143,12 +155,10 @@ const std::string& summaries() {
         "(SELECT count(*) FROM job_line WHERE job_id = j.id AND revision = j.revision "
         "AND choice = coalesce(r.choice_taken, 0) AND place = 0), "
         "(SELECT 1 + max(choice) FROM job_line WHERE job_id = j.id AND revision = j.revision), r.choice_taken, "
-        "(SELECT min(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
-        "AND t.choice = coalesce(r.choice_taken, t.choice)), "
         "(SELECT max(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
-        "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros, p.until_on, "
-        "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id), "
-        "(SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')), "
+        "AND t.choice = coalesce(r.choice_taken, t.choice)), p.until_on, " +
+        kComesTo + ", " + kPaid + ", " + kBilled +
+        ", "
         "coalesce((SELECT number FROM job WHERE id = j.revises_id), '') "
         "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
         "LEFT JOIN customer named ON named.id = j.customer_id " // as on the quote; may be merged into another since
@@ -159,29 +169,19 @@ const std::string& summaries() {
     return head;
 }
 
-/// What a job comes to: its invoices less its credit notes, else the choice taken, else its quote; of several choices
-/// the lowest. Then what was paid for it.
-const std::string kComesTo =
-    "coalesce((SELECT sum(total_micros) FROM paper WHERE job_id = j.id AND kind IN ('invoice', 'credit')), "
-    "(SELECT min(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
-    "AND t.choice = coalesce(r.choice_taken, t.choice)), p.total_micros)";
-const std::string kPaid = "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id)";
-
 std::vector<QuoteSummary> summariesOf(sqlite::Statement rows) {
     std::vector<QuoteSummary> list;
     while (rows.step()) {
         auto& job = list.emplace_back();
         std::optional<std::int64_t> choices;
-        std::optional<units::Money> lowest;
         std::optional<units::Money> highest;
-        std::optional<units::Money> only;
-        std::optional<units::Money> billed; // what is owed once it is invoiced
+        std::optional<units::Money> billed;
         rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.wantedBy >> job.stageSince >> job.customer >>
-            job.firstTitle >> job.lines >> choices >> job.choiceTaken >> lowest >> highest >> only >> job.lastDay >>
+            job.firstTitle >> job.lines >> choices >> job.choiceTaken >> highest >> job.lastDay >> job.total >>
             job.paid >> billed >> job.revises;
         job.choices = std::max<std::int64_t>(1, choices.value_or(1));
-        job.total = billed ? billed : lowest ? lowest : only;
-        if (highest != lowest) job.highestTotal = highest;
+        job.isInvoiced = billed && !billed->isZero();
+        if (!billed && highest != job.total) job.highestTotal = highest;
     }
     return list;
 }

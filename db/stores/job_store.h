@@ -34,6 +34,7 @@ struct JobRow {
 struct RevisionRow {
     std::int64_t number = 1; ///< from 1
     std::optional<std::int64_t> choiceTaken;
+    sqlite::Digest orderDigest;
     catalogue::Order order;
 };
 
