@@ -180,6 +180,7 @@ base::Result<pricing::OrderDifference> CounterPresenter::difference(const units:
 
 std::optional<units::Money> CounterPresenter::differenceByPrices() const {
     const auto& given = m_revised.value();
+    if (catalogue::choiceCount(given.order) > 1) return std::nullopt; // of which would it be
     const auto since = db::pricesSince(given, m_session.prices(given.order.customer), m_session.fits());
     return since ? std::optional(since->difference()) : std::nullopt;
 }

@@ -81,7 +81,9 @@ void DifferenceDialog::buildNotes(QVBoxLayout* column, const DifferenceShown& sh
     if (difference.isNothing())
         said << tr("Nothing is ordered otherwise, and it comes to the same.");
     else if (shown.byPrices && !shown.byPrices->isZero())
-        said << tr("Prices that changed since make %1 of it.").arg(signedMoney(*shown.byPrices, m_formatter));
+        said << (shown.byPrices->isNegative() ? tr("At today’s prices what was given would come to %1 less.")
+                                              : tr("At today’s prices what was given would come to %1 more."))
+                    .arg(m_formatter.money(shown.byPrices->isNegative() ? -*shown.byPrices : *shown.byPrices));
     if (shown.asksToGive)
         said << tr("Quote %1 is kept as it was given; what was paid stays with the job, and the customer agrees anew.")
                     .arg(shown.was);

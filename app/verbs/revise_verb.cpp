@@ -105,11 +105,12 @@ base::Result<OrderFor> revisedOrder(const Arguments& arguments, db::Book& book, 
     return read;
 }
 
-/// What of the difference is no wish of the customer's: prices that changed since the quote was given.
-base::Result<Money> byPrices(const db::Quote& quote, const catalogue::PriceBook& today, layout::FitMemo& fits) {
-    const auto since = db::pricesSince(quote, today, fits);
-    if (!since) return base::fail(since.error());
-    return since->difference();
+/// How much more the quote as it was would come to today; of several choices, and where it cannot be reckoned, nothing.
+std::optional<Money> sinceThen(db::Book& book, const db::Quote& quote, layout::FitMemo& fits) {
+    const auto today = book.priceBook(quote.order.customer);
+    if (!today || catalogue::choiceCount(quote.order) > 1) return std::nullopt;
+    const auto since = db::pricesSince(quote, *today, fits);
+    return since ? std::optional(since->difference()) : std::nullopt;
 }
 
 bool isInvoiced(db::Book& book, const db::Quote& quote) {
@@ -131,7 +132,7 @@ Outcome reviseVerb(const Arguments& arguments, const Helpers& helpers) {
     if (!today) return refused(today.error());
     if (of->stranger) today->customer = of->stranger;
     layout::FitMemo fits;
-    const auto since = byPrices(*quote, *today, fits);
+    const auto since = sinceThen(**book, *quote, fits);
     const auto prices = db::pricesOfRevision(*quote, std::move(*today));
     const auto difference = db::differenceOf(*quote, of->order, prices, fits);
     if (!difference) return refused(difference.error());
@@ -146,7 +147,11 @@ Outcome reviseVerb(const Arguments& arguments, const Helpers& helpers) {
                      exact(difference->totalWas), exact(difference->totalIs), currency.code()) +
                 differenceText(*difference, currency);
     if (since && !since->isZero())
-        text += line(QT_TRANSLATE_NOOP("App", "Prices that changed since make %1 of it."), exact(*since));
+        text += since->isNegative()
+                    ? line(QT_TRANSLATE_NOOP("App", "At today's prices what was given would come to %1 less."),
+                           exact(-*since))
+                    : line(QT_TRANSLATE_NOOP("App", "At today's prices what was given would come to %1 more."),
+                           exact(*since));
     if (isInvoiced(**book, *quote)) {
         const auto note = words::invoicedNote(QString::fromStdString(quote->number)).toStdString();
         json["note"] = note;

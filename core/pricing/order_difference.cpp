@@ -134,8 +134,7 @@ class Teller {
         if (was.packing != is.packing) add(term<&OrderLine::packing>());
         if (was.taxable != is.taxable) add(term<&OrderLine::taxable>());
         if (was.atNoCharge != is.atNoCharge) add(term<&OrderLine::atNoCharge>());
-        if (was.taxRate != is.taxRate)
-            add(term<&OrderLine::taxRate>(), base::asValue(was.taxRate), base::asValue(is.taxRate));
+        if (was.taxRate != is.taxRate) add(term<&OrderLine::taxRate>(), rateOf(was, m_was.book), rateOf(is, m_is.book));
     }
 
     void places(const OrderLine& was, const OrderLine& is) {
@@ -181,6 +180,11 @@ class Teller {
                      fmt::format("{} × {}", units::formatCount(size.count, m_style), size.size);
         return sizes;
     }
+    /// By name; a line that names none has the usual one.
+    static base::Value rateOf(const OrderLine& line, const catalogue::PriceBook& book) {
+        return base::asValue(line.taxRate.empty() ? book.shop.rules.tax.name : line.taxRate);
+    }
+
     static base::Value baseOf(const OrderLine& line, const catalogue::PriceBook& book) {
         if (line.customersGarment) return base::asValue(Note::BroughtByCustomer);
         const auto* material = book.find(line.baseMaterial);

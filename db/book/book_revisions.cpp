@@ -42,7 +42,12 @@ Result<Quote> Book::startRevision(const Id& id) {
         if (m_in->depth == 1) m_in->action->isUndone = false;
         const auto given = m_in->jobToRevise(id);
         const auto begun = m_in->stores.jobs.draftRevising({given.id, given.revision});
-        return begun ? m_in->wholeOf(*begun) : m_in->newRevision(id);
+        if (!begun) return m_in->newRevision(id);
+        // Begun on another day, it goes by today: for rush, exemption and how long it is valid.
+        const auto draft = m_in->rowOf(*begun);
+        const auto today = m_in->environment.today();
+        if (draft.order.quotedOn != today) m_in->saveOrder(draft, pricing::revisionOf(draft.order, today));
+        return m_in->wholeOf(*begun);
     });
 }
 
@@ -112,6 +117,14 @@ Quote Book::Inside::asGiven(const JobRow& row, const stores::GivenRow& given) {
     const auto next = std::ranges::find(all, given.revision + 1, &stores::GivenRow::revision);
     if (next != all.end()) quote.replacedBy = {next->number, next->issuedOn};
     return quote;
+}
+
+/// As it was given with that revision.
+Quote Book::Inside::ofRevision(const Id& job, std::int64_t revision) {
+    const auto row = rowOf(job);
+    for (const auto& given : stores.papers.quotesOf(job))
+        if (given.revision == revision) return asGiven(row, given);
+    throwError(Fault::QuoteUnknown, row.number);
 }
 
 Result<Quote> Book::quoteAsGiven(std::string_view number) {

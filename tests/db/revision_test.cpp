@@ -233,7 +233,10 @@ TEST_F(RevisionTest, ofAnInvoicedJobIsSettledByACreditNoteAndAnotherInvoice) {
     ASSERT_TRUE(book->setStage(first.id, Stage::Agreed));
     const auto invoice = valueOf(book->issueInvoice(first.id, plainBill));
     const auto second = revised(first, 30, cents(30'000));
+    const auto listed = [&] { return valueOf(book->quotes({}, 1)).at(0); };
     EXPECT_EQ(valueOf(book->account(second.id)).total, cents(41'250)) << "what is invoiced is owed";
+    EXPECT_EQ(listed().total, cents(41'250));
+    EXPECT_TRUE(listed().isOwed()) << "whether or not the revision is agreed to";
     EXPECT_EQ(faultOf(book->setStage(second.id, Stage::Declined)), idOf(Fault::InvoiceStands));
     ASSERT_TRUE(book->setStage(second.id, Stage::Agreed));
     EXPECT_EQ(faultOf(book->issueInvoice(second.id, plainBill)), idOf(Fault::CreditFirst));
@@ -241,9 +244,54 @@ TEST_F(RevisionTest, ofAnInvoicedJobIsSettledByACreditNoteAndAnotherInvoice) {
     EXPECT_EQ(valueOf(book->issueInvoice(second.id, plainBill)).total, cents(30'000));
     EXPECT_EQ(valueOf(book->account(second.id)).total, cents(30'000));
     const auto third = revised(second, 31, cents(35'000));
+    EXPECT_EQ(valueOf(book->account(third.id)).total, cents(30'000)) << "nobody has agreed to more yet";
     ASSERT_TRUE(book->setStage(third.id, Stage::Agreed));
+    EXPECT_EQ(valueOf(book->account(third.id)).total, cents(35'000)) << "more than is invoiced, and owed";
+    EXPECT_EQ(listed().total, cents(35'000));
     EXPECT_EQ(valueOf(book->issueInvoice(third.id, plainBill)).total, cents(5'000)) << "what came to it";
+    EXPECT_EQ(valueOf(book->account(third.id)).total, cents(35'000));
+    EXPECT_EQ(listed().total, cents(35'000));
     expectSound();
+}
+
+// Revised from 412.50 to 300.00 for somebody else: the credit note is for whom the invoice was for, and while it is not
+// written the invoice is owed.
+TEST_F(RevisionTest, aCreditNoteIsForWhomItsInvoiceWasFor) {
+    const auto first = issued();
+    ASSERT_TRUE(book->setStage(first.id, Stage::Agreed));
+    const auto invoice = valueOf(book->issueInvoice(first.id, plainBill));
+    catalogue::Customer other;
+    other.name = "Tern Lane Choir";
+    auto draft = valueOf(book->startRevision(first.id));
+    draft.order.customer = valueOf(book->save(other));
+    draft.version = valueOf(book->saveDraft(draft));
+    const auto second = valueOf(give(draft, cents(30'000)));
+    ASSERT_TRUE(book->setStage(second.id, Stage::Agreed));
+    EXPECT_EQ(valueOf(book->account(second.id)).total, cents(41'250));
+    const auto credit = valueOf(book->issueCredit(invoice.id, {}, plainBill));
+    EXPECT_EQ(credit.result.sheet.customer.name, invoice.result.sheet.customer.name);
+    EXPECT_NE(credit.result.sheet.customer.name, other.name);
+    EXPECT_EQ(credit.revision, 1);
+    EXPECT_EQ(credit.result.comesTo, cents(30'000)) << "the revision, once the invoice is taken back";
+    EXPECT_EQ(valueOf(book->account(second.id)).total, cents(30'000));
+    const auto again = valueOf(book->issueInvoice(second.id, plainBill));
+    EXPECT_EQ(again.result.sheet.customer.name, other.name);
+    EXPECT_EQ(again.total, cents(30'000));
+    expectSound();
+}
+
+TEST_F(RevisionTest, begunOnAnotherDayGoesByToday) {
+    const auto first = issued();
+    auto draft = valueOf(book->startRevision(first.id));
+    const auto begun = today();
+    draft.order.wantedBy = begun.plusDays(5);
+    draft.version = valueOf(book->saveDraft(draft));
+    clock.now += std::chrono::days(60);
+    const auto again = valueOf(book->startRevision(first.id));
+    EXPECT_EQ(again.id, draft.id);
+    EXPECT_EQ(again.order.quotedOn, begun.plusDays(60));
+    EXPECT_FALSE(again.order.wantedBy) << "past";
+    EXPECT_EQ(again.order.lines, draft.order.lines);
 }
 
 TEST_F(RevisionTest, hasTheChoiceThatWasTakenAlone) {
