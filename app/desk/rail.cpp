@@ -18,6 +18,10 @@ namespace {
 int tile(int px) { return std::min(scaled(px), px * 3 / 2); }
 
 constexpr int kWordTop = 38; ///< of a place's word below the top of its tile
+constexpr int kIconTop = 9;  ///< likewise of its drawing
+constexpr int kIconSide = 24;
+constexpr int kLeastIcon = 14; ///< below it a drawing says nothing
+constexpr int kBelowWord = 8;
 
 /// One place: a radio button to the keyboard and to screen readers, a tile to the eye.
 class PlaceButton : public QRadioButton {
@@ -25,15 +29,16 @@ class PlaceButton : public QRadioButton {
     PlaceButton(Icon drawing, const QString& word)
         : QRadioButton(word)
         , m_drawing(drawing) {
-        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
         setCursor(Qt::PointingHandCursor);
     }
 
     QSize sizeHint() const override {
         const QFontMetrics metrics(textFont(TextSize::Small, Weight::Strong));
-        return {metrics.horizontalAdvance(text()) + 16, tile(kWordTop) + metrics.height() + 8};
+        return {metrics.horizontalAdvance(text()) + 16, tile(kWordTop) + wordHeight()};
     }
-    QSize minimumSizeHint() const override { return sizeHint(); }
+    /// In a low window the drawing is smaller, then the word stands alone.
+    QSize minimumSizeHint() const override { return {sizeHint().width(), wordHeight() + kBelowWord}; }
 
     void setNumber(int number, const QString& meaning) {
         m_number = number;
@@ -66,17 +71,24 @@ class PlaceButton : public QRadioButton {
             painter.setBrush(Qt::NoBrush);
             painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), kFieldRadius + 1, kFieldRadius + 1);
         }
-        const int side = tile(24);
-        paintIcon(painter, QRectF(box.center().x() - side / 2.0, tile(9), side, side), m_drawing,
-                  colour(isChecked() ? Role::Jewel : Role::Muted));
-        if (m_number > 0) paintNumber(painter, QPointF(box.center().x() + side * 0.8, tile(12)));
+        const int wordTop = height() - wordHeight();
+        const int side = std::min(tile(kIconSide), wordTop - 8);
+        const double iconTop = (wordTop - side) * double(kIconTop) / (kWordTop - kIconSide);
+        if (side >= kLeastIcon)
+            paintIcon(painter, QRectF(box.center().x() - side / 2.0, iconTop, side, side), m_drawing,
+                      colour(isChecked() ? Role::Jewel : Role::Muted));
+        if (m_number > 0 && side >= kLeastIcon)
+            paintNumber(painter, QPointF(box.center().x() + side * 0.8, iconTop + tile(3)));
+        else if (m_number > 0)
+            paintNumber(painter, QPointF(box.right() - tile(kBelowWord), box.center().y()));
         painter.setFont(textFont(TextSize::Small, isChecked() ? Weight::Strong : Weight::Plain));
         painter.setPen(colour(isChecked() ? Role::Ink : Role::Muted));
-        painter.drawText(box.adjusted(0, tile(kWordTop), 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextHideMnemonic,
+        painter.drawText(box.adjusted(0, wordTop, 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextHideMnemonic,
                          text());
     }
 
   private:
+    static int wordHeight() { return QFontMetrics(textFont(TextSize::Small, Weight::Strong)).height() + kBelowWord; }
     void paintNumber(QPainter& painter, const QPointF& centre) const {
         painter.setFont(textFont(TextSize::Small, Weight::Strong));
         const auto text = m_number < 100 ? QString::number(m_number) : QStringLiteral("99+");
