@@ -26,9 +26,20 @@ std::vector<Id> entriesOf(Stores& stores, const Id& id) {
     return ids;
 }
 
+/// No step to undo speaks of them any more: not of the entry, of its jobs or of what was paid for those.
+void addNoLongerUndone(std::vector<Id>& ids, Stores& stores, const Id& entry) {
+    ids.push_back(entry);
+    for (const auto& job : stores.jobs.ofCustomer(entry)) {
+        ids.push_back(job);
+        for (const auto& payment : stores.payments.ofJob(job)) ids.push_back(payment.id);
+    }
+}
+
 /// What asks for money, or has some of the customer's, as a list shows it.
 void addSums(CustomerFile& file, const QuoteSummary& job) {
-    if (!job.total || job.highestTotal || !job.isOwed()) return;
+    // What was paid on a job that is let go is theirs, whatever it came to.
+    if (job.stage == Stage::Declined) file.credit += job.paid;
+    if (job.stage == Stage::Declined || !job.total || job.highestTotal || !job.isOwed()) return;
     if (*job.total > job.paid) file.owed += *job.total - job.paid;
     if (job.paid > *job.total) file.credit += job.paid - *job.total;
 }
@@ -109,7 +120,12 @@ Result<ContactsPlan> Book::takeContacts(const std::vector<Customer>& contacts) {
 void Book::Inside::expectQuits(const Customer& customer, const Id& entry) {
     for (const auto& id : stores.jobs.ofCustomer(entry)) {
         const auto job = stores.jobs.find(id).value();
-        if (job.stage == Stage::Declined) continue;
+        if (job.stage == Stage::Declined) {
+            // It need have no choice taken, and comes to nothing: whatever is paid on it is theirs.
+            if (!pricing::accountOf({}, {}, stores.payments.ofJob(id)).paid.isZero())
+                throwError(Fault::CustomerNotSettled, customer.name, customer.name, job.number);
+            continue;
+        }
         if (job.stage != Stage::Collected)
             throwError(Fault::CustomerHasOpenJob, customer.name, customer.name,
                        job.number.empty() ? base::asValue(Note::ADraft) : base::asValue(job.number));
@@ -142,7 +158,7 @@ Done Book::eraseCustomer(const Id& asked) {
             in.stores.papers.erasePersons(entry, stamp.at);
             in.stores.log.erase("customer", entry, stamp.at);
             in.stores.customers.erase(entry, stamp);
-            in.action->issued.push_back(entry); // no step to undo speaks of them any more
+            addNoLongerUndone(in.action->issued, in.stores, entry);
         }
     });
     return done ? tidy() : done;

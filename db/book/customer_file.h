@@ -19,8 +19,8 @@ struct CustomerFile {
     std::vector<catalogue::Customer> merged; ///< entries that turned out to be the same person
     std::vector<QuoteSummary> jobs;          ///< of all those entries, the newest first
     units::Money owed;                       ///< left to pay of what is agreed to or collected, all jobs together
-    units::Money credit;                     ///< paid beyond what their jobs come to
-    std::int64_t papers = 0;                 ///< that were issued for them
+    units::Money credit;     ///< paid beyond what their jobs come to, and all that is paid on those let go
+    std::int64_t papers = 0; ///< that were issued for them
 };
 
 /// What becomes of contacts that are read from a file.

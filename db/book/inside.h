@@ -25,7 +25,8 @@ class Book::Inside {
         std::int64_t steps = 0;
         bool isUndone = true; ///< whether it becomes a step to undo
         UndoStep step{};
-        std::vector<base::Id> issued{}; ///< quotes that can no longer be undone once this is on disk
+        std::vector<base::Id>
+            issued{}; ///< what can no longer be undone once this is on disk: given quotes, all of a person
     };
     class Scope;
 

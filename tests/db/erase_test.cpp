@@ -212,6 +212,48 @@ TEST_F(EraseTest, refusesWhileSomethingIsOpen) {
     expectSound();
 }
 
+TEST_F(EraseTest, refusesWhileAJobThatWasLetGoHoldsMoney) {
+    stock();
+    const auto one = person("Quillfeather");
+    const auto quote = givenTo(one);
+    const auto deposit = Money::fromMicros(50'000'000);
+    pay(quote, deposit);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Declined));
+    const auto held = valueOf(book->customerFile(one));
+    EXPECT_EQ(held.credit, deposit);
+    EXPECT_EQ(held.owed, Money{});
+    EXPECT_EQ(faultOf(book->eraseCustomer(one)), idOf(db::Fault::CustomerNotSettled));
+    EXPECT_EQ(valueOf(book->customer(one))->name, "Ottoline Quillfeather");
+    pay(quote, -deposit);
+    EXPECT_EQ(valueOf(book->customerFile(one)).credit, Money{});
+    ASSERT_EQ(whyNot(book->eraseCustomer(one)), "");
+    expectErased("Quillfeather");
+    expectSound();
+}
+
+TEST_F(EraseTest, leavesNoStepThatUndoesTheirJobsOrPayments) {
+    stock();
+    const auto one = person("Quillfeather");
+    const auto other = person("Marrowgate");
+    const auto quote = givenTo(one);
+    finish(quote); // no invoice, which would keep the stage by itself
+    pay(quote, *quote.sealedTotal);
+    const auto kept = givenTo(other);
+    ASSERT_TRUE(book->setStage(kept.id, Stage::Declined));
+    ASSERT_EQ(whyNot(book->eraseCustomer(one)), "");
+    const auto expectSettled = [&] {
+        EXPECT_EQ(valueOf(book->quote(quote.id)).stage, Stage::Collected);
+        EXPECT_EQ(valueOf(book->account(quote.id)).paid, *quote.sealedTotal);
+    };
+    // Down to the bottom, or to what is refused because something needs it.
+    while (valueOf(book->undoState()).undo && book->undo()) expectSettled();
+    expectSettled();
+    EXPECT_EQ(valueOf(book->quote(kept.id)).stage, Stage::Quoted) << "what is not theirs is taken back as ever";
+    while (valueOf(book->undoState()).redo && book->redo()) expectSettled();
+    EXPECT_EQ(valueOf(book->quote(kept.id)).stage, Stage::Declined);
+    expectSound();
+}
+
 TEST_F(EraseTest, whatIsBilledAfterwardsSaysThatTheCustomerIsGone) {
     stock();
     const auto one = person("Quillfeather");
