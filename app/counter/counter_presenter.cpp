@@ -131,12 +131,28 @@ void CounterPresenter::repeat() {
     Q_EMIT repeated(given);
 }
 
+namespace {
+
+/// Whether the same sealed quote says that it is for somebody else: erasing a customer is no new version of it.
+bool namesAnother(const db::Quote& one, const db::Quote& other) {
+    const auto inputs = [](const db::Quote& quote) {
+        return quote.frozen ? quote.frozen->customer : std::optional<catalogue::Customer>();
+    };
+    const auto onSheet = [](const db::Quote& quote) {
+        return quote.result ? quote.result->sheet.customer : quoting::SheetCustomer();
+    };
+    return inputs(one) != inputs(other) || onSheet(one) != onSheet(other);
+}
+
+} // namespace
+
 void CounterPresenter::bookChanged() {
     if (m_keeping) return;
-    // Undo may have restored an earlier state of the draft. It is loaded unless there are changes not yet saved.
+    // Undo may have restored an earlier state of the draft, and who is erased is on no paper any more. It is loaded
+    // unless there are changes not yet saved.
     if (!m_unkept && !m_quote.id.isNone()) {
         const auto stored = m_session.read([&](db::Book& book) { return book.quote(m_quote.id); });
-        if (stored && stored->version != m_quote.version) {
+        if (stored && (stored->version != m_quote.version || namesAnother(*stored, m_quote))) {
             const int current = m_current;
             m_quote = *stored;
             readPrices();

@@ -78,6 +78,24 @@ TEST_F(CustomerAtTheCounter, typedCountsWhenTheQuoteIsGiven) {
     EXPECT_EQ(m_window->presenter().quote().frozen->customer->name, "Odette Quill");
 }
 
+TEST_F(CustomerAtTheCounter, erasedIsNoLongerOnTheQuoteThatIsShown) {
+    orderLantern();
+    typeCustomer("Odette Quill");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    const auto& shown = m_window->presenter();
+    ASSERT_TRUE(shown.isIssued());
+    ASSERT_EQ(shown.quote().result->sheet.customer.name, "Odette Quill");
+    const auto customer = shown.quote().frozen->customer->id;
+    auto& session = m_window->session();
+    ASSERT_TRUE(
+        session.change([&](db::Book& book) { return book.setStage(shown.quote().id, catalogue::Stage::Declined); }));
+    ASSERT_TRUE(session.attempt([&](db::Book& book) { return book.eraseCustomer(customer); }));
+    EXPECT_FALSE(shown.quote().frozen->customer.has_value());
+    EXPECT_TRUE(shown.quote().result->sheet.customer.isErased);
+    EXPECT_EQ(shown.customer(), nullptr);
+    EXPECT_EQ(field("customer")->text().toStdString().find("Odette"), std::string::npos);
+}
+
 TEST_F(CustomerAtTheCounter, leftHalfTypedIsNobodyAndStays) {
     orderLantern();
     typeCustomer("lark");
