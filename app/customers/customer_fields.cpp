@@ -20,19 +20,20 @@ CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Format
     , m_same(new desk::ChoiceField(formatter, this))
     , m_contact(new desk::LongText(this))
     , m_note(new desk::LongText(this))
+    , m_refused(new desk::ProblemNote(this))
     , m_number(new desk::WordField(formatter, {}, this))
     , m_place(new desk::WordField(formatter, {}, this))
     , m_issued(new desk::DateField(formatter, presenter.session().today(), this))
     , m_expires(new desk::DateField(formatter, presenter.session().today(), this)) {
-    auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(8);
-    for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
-    const std::initializer_list<desk::TypedField*> kCertificate{m_number, m_place, m_issued, m_expires};
-    for (desk::TypedField* field : std::initializer_list<desk::TypedField*>{m_telephone, m_mail, m_language, m_same})
+    sayWhatStandsWhere();
+    placeFields();
+    saveWhenLeft();
+}
+
+void CustomerFields::sayWhatStandsWhere() {
+    for (desk::TypedField* field : std::initializer_list<desk::TypedField*>{m_telephone, m_mail, m_language, m_same,
+                                                                            m_number, m_place, m_issued, m_expires})
         field->setEmptyAllowed(true);
-    for (auto* field : kCertificate) field->setEmptyAllowed(true);
     using catalogue::Certificate;
     using catalogue::Customer;
     using catalogue::fields::fieldOf;
@@ -46,6 +47,14 @@ CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Format
     desk::standsFor(*m_place, fieldOf<&Certificate::place>());
     desk::standsFor(*m_issued, fieldOf<&Certificate::issuedOn>());
     desk::standsFor(*m_expires, fieldOf<&Certificate::expiresOn>());
+}
+
+void CustomerFields::placeFields() {
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(8);
+    for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
     desk::place(*grid, 0, 0, 2, tr("Name"), m_name, "customerName");
     desk::place(*grid, 0, 2, 1, tr("Telephone"), m_telephone, "customerTelephone");
     desk::place(*grid, 0, 3, 1, tr("Mail"), m_mail, "customerMail");
@@ -53,14 +62,20 @@ CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Format
     m_note->setObjectName(QStringLiteral("customerNote"));
     grid->addWidget(new desk::FieldBox(tr("Address"), m_contact, this), 1, 0, 2, 2, Qt::AlignTop);
     grid->addWidget(new desk::FieldBox(tr("Note, for the shop alone"), m_note, this), 1, 2, 2, 2, Qt::AlignTop);
-    desk::place(*grid, 3, 0, 1, tr("Exemption certificate, number"), m_number, "certificateNumber");
-    desk::place(*grid, 3, 1, 1, tr("Good for (state or country)"), m_place, "certificatePlace");
-    desk::place(*grid, 3, 2, 1, tr("Issued on"), m_issued, "certificateIssued");
-    desk::place(*grid, 3, 3, 1, tr("Expires on, if it does"), m_expires, "certificateExpires");
-    desk::place(*grid, 4, 0, 2, tr("Language"), m_language, "customerLanguage",
+    m_refused->setObjectName(QStringLiteral("customerLinesRefused"));
+    grid->addWidget(m_refused, 3, 0, 1, 4);
+    desk::place(*grid, 4, 0, 1, tr("Exemption certificate, number"), m_number, "certificateNumber");
+    desk::place(*grid, 4, 1, 1, tr("Good for (state or country)"), m_place, "certificatePlace");
+    desk::place(*grid, 4, 2, 1, tr("Issued on"), m_issued, "certificateIssued");
+    desk::place(*grid, 4, 3, 1, tr("Expires on, if it does"), m_expires, "certificateExpires");
+    desk::place(*grid, 5, 0, 2, tr("Language"), m_language, "customerLanguage",
                 tr("such as en, es or fr; papers are in English until there are others"));
-    desk::place(*grid, 4, 2, 2, tr("The same person as"), m_same, "sameCustomer",
+    desk::place(*grid, 5, 2, 2, tr("The same person as"), m_same, "sameCustomer",
                 tr("makes the two one; quotes given stay as they are"));
+}
+
+void CustomerFields::saveWhenLeft() {
+    using catalogue::Customer;
     const auto saveWith = [this](desk::WordField* field, std::string Customer::*part) {
         desk::saveWhenGood(*field, [this, field, part] {
             return m_presenter.edit([field, part](Customer& customer) { customer.*part = field->words(); });
@@ -70,22 +85,30 @@ CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Format
     saveWith(m_telephone, &Customer::telephone);
     saveWith(m_mail, &Customer::mail);
     saveWith(m_language, &Customer::language);
-    const auto saveLines = [this](desk::LongText* text, std::string Customer::*part) {
-        connect(text, &desk::LongText::committed, this, [this, text, part] {
-            m_presenter.edit(
-                [text, part](Customer& customer) { customer.*part = text->toPlainText().trimmed().toStdString(); });
-        });
-    };
-    saveLines(m_contact, &Customer::contact);
-    saveLines(m_note, &Customer::note);
+    connect(m_contact, &desk::LongText::committed, this, [this] { saveLines(m_contact, &Customer::contact); });
+    connect(m_note, &desk::LongText::committed, this, [this] { saveLines(m_note, &Customer::note); });
     connect(m_same, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
         if (!chosen.isValid()) return;
         const auto into = chosen.value<base::Id>(); // the field forgets it with what it shows
         m_same->setCurrent({});
         m_presenter.mergeInto(into);
     });
-    for (auto* field : kCertificate)
+    for (desk::TypedField* field : std::initializer_list<desk::TypedField*>{m_number, m_place, m_issued, m_expires})
         connect(field, &desk::TypedField::committed, this, [this, field] { saveCertificate(field); });
+}
+
+void CustomerFields::saveLines(desk::LongText* text, std::string catalogue::Customer::*part) {
+    const auto refusal = m_presenter.edit(
+        [text, part](catalogue::Customer& customer) { customer.*part = text->toPlainText().trimmed().toStdString(); });
+    if (refusal.isEmpty())
+        m_refusals.erase(text);
+    else
+        m_refusals[text] = refusal;
+    sayRefusals();
+}
+
+void CustomerFields::sayRefusals() {
+    m_refused->setRefusal(m_refusals.empty() ? QString() : m_refusals.begin()->second);
 }
 
 void CustomerFields::focusName() { m_name->setFocus(Qt::OtherFocusReason); }
@@ -110,6 +133,8 @@ void CustomerFields::load() {
     if (m_shown != customer->id) {
         m_shown = customer->id;
         desk::discardAllEdits(*this);
+        m_refusals.clear();
+        sayRefusals();
     }
     std::vector<desk::Choice> choices;
     for (const auto& other : m_presenter.session().customers())
@@ -119,8 +144,12 @@ void CustomerFields::load() {
     if (!m_telephone->isDirty()) m_telephone->setRaw(QString::fromStdString(customer->telephone));
     if (!m_mail->isDirty()) m_mail->setRaw(QString::fromStdString(customer->mail));
     if (!m_language->isDirty()) m_language->setRaw(QString::fromStdString(customer->language));
-    if (!m_contact->hasFocus()) m_contact->setText(QString::fromStdString(customer->contact));
-    if (!m_note->hasFocus()) m_note->setText(QString::fromStdString(customer->note));
+    const auto showLines = [this](desk::LongText* text, const std::string& lines) {
+        // What was refused stays as it was typed.
+        if (!text->hasFocus() && !m_refusals.contains(text)) text->setText(QString::fromStdString(lines));
+    };
+    showLines(m_contact, customer->contact);
+    showLines(m_note, customer->note);
     loadCertificate(customer->certificate);
 }
 

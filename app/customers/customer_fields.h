@@ -4,10 +4,14 @@
 #include "app/customers/customers_presenter.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/long_text.h"
+#include "app/desk/problem_note.h"
 #include "app/desk/value_fields.h"
 #include "app/desk/word_field.h"
 
 #include <QWidget>
+
+#include <map>
+#include <string>
 
 namespace sp::customers {
 
@@ -23,6 +27,11 @@ class CustomerFields : public QWidget {
     void focusName();
 
   private:
+    void sayWhatStandsWhere();
+    void placeFields();
+    void saveWhenLeft();
+    void saveLines(desk::LongText* text, std::string catalogue::Customer::*part);
+    void sayRefusals();
     void saveCertificate(desk::TypedField* field);
     void loadCertificate(const std::optional<catalogue::Certificate>& certificate);
 
@@ -35,6 +44,8 @@ class CustomerFields : public QWidget {
     desk::ChoiceField* m_same;
     desk::LongText* m_contact;
     desk::LongText* m_note;
+    desk::ProblemNote* m_refused; ///< why the lines of one of the two are not kept
+    std::map<const desk::LongText*, QString> m_refusals;
     desk::WordField* m_number;
     desk::WordField* m_place;
     desk::DateField* m_issued;
