@@ -143,6 +143,8 @@ void BackupKeeper::tellFailed(const base::Error& error) {
     tellFailed(tr("No backup was made; the earlier ones are kept. %1").arg(words::sentence(error)));
 }
 
+db::BackupPlaces backupPlaces() { return {backupRoot(), BackupKeeper::secondPlace()}; }
+
 fs::path BackupKeeper::secondPlace() { return session::kept(session::kSecondPlace).toStdString(); }
 
 void BackupKeeper::setSecondPlace(const QString& folder) {

@@ -3,6 +3,7 @@
 
 #include "app/backups/copy_task.h"
 #include "app/session/book_session.h"
+#include "db/book/backups.h"
 
 #include <QDate>
 #include <QString>
@@ -14,6 +15,8 @@ namespace sp::backups {
 
 /// Where the backups of all books lie, unless a test says otherwise: in the folder for the program's data.
 std::filesystem::path backupRoot();
+/// That one, and the second place as it is chosen now.
+db::BackupPlaces backupPlaces();
 
 /// Makes backups of the open book without being asked: every 30 minutes and at the end, when something was changed;
 /// each is opened and gone through before it counts. Keeps them by db::outdatedAmong, here and, where the shop chose

@@ -15,8 +15,10 @@ using catalogue::ContactFit;
 
 namespace {
 
-QString wordOf(ContactFit fit) {
-    switch (fit) {
+QString wordOf(const catalogue::ContactRow& row) {
+    if (row.fillsCertificate)
+        return ContactsDialog::tr("there already; what was lacking is filled in, with a certificate of exemption");
+    switch (row.fit) {
     case ContactFit::New: return ContactsDialog::tr("new");
     case ContactFit::Same: return ContactsDialog::tr("there already; what was lacking is filled in");
     case ContactFit::Known: return ContactsDialog::tr("there already");
@@ -38,14 +40,14 @@ ContactsDialog::ContactsDialog(CustomersPresenter& presenter, std::vector<catalo
     column->setContentsMargins(desk::pageMargins());
     column->setSpacing(12);
     column->addWidget(desk::pageTitle(windowTitle(), this));
-    auto* table = new desk::FiguresTable(QStringLiteral("contactList"),
+    auto* table = new desk::FiguresTable(windowTitle(),
                                          {{tr("Name"), false, true}, {tr("What becomes of it"), false, true}}, this);
     table->setObjectName(QStringLiteral("contactList"));
     std::vector<QStringList> rows;
     for (std::size_t i = 0; i < plan.rows.size(); ++i) {
         const auto& refusal = plan.refusals[i];
         rows.push_back({QString::fromStdString(plan.rows[i].contact.name),
-                        refusal ? tr("left out: %1").arg(words::sentence(*refusal)) : wordOf(plan.rows[i].fit)});
+                        refusal ? tr("left out: %1").arg(words::sentence(*refusal)) : wordOf(plan.rows[i])});
     }
     table->setRows(rows);
     column->addWidget(table, 1);

@@ -26,7 +26,7 @@ using desk::TextSize;
 using desk::Weight;
 
 CustomersPage::CustomersPage(session::BookSession& session, const desk::Formatter& formatter, desk::Prompter& prompter,
-                             std::filesystem::path backups, QWidget* parent)
+                             std::function<db::BackupPlaces()> backups, QWidget* parent)
     : ListPage(parent)
     , m_presenter(session)
     , m_formatter(formatter)
@@ -93,7 +93,7 @@ void CustomersPage::buildCard(QWidget* card) {
     line("certificateCaution", TextSize::Small, Role::Muted)
         ->setText(tr("Whether a certificate holds is for you to confirm with your tax authority. Without one in force "
                      "on file tax is charged."));
-    m_table = new desk::FiguresTable(QStringLiteral("customerJobs"),
+    m_table = new desk::FiguresTable(tr("Jobs"),
                                      {{tr("Number"), false, false},
                                       {tr("Day"), false, false},
                                       {tr("What"), false, true},
@@ -168,7 +168,7 @@ void CustomersPage::loadJobs() {
 
 void CustomersPage::askToErase() {
     if (!m_presenter.current()) return;
-    auto* dialog = new EraseDialog(m_presenter, m_presenter.copies(m_backups), m_formatter, window());
+    auto* dialog = new EraseDialog(m_presenter, m_backups(), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -9,6 +9,8 @@
 
 #include <QVBoxLayout>
 
+#include <functional>
+
 namespace sp::customers {
 
 class CustomerFields;
@@ -18,9 +20,9 @@ class CustomersPage : public desk::ListPage {
     Q_OBJECT
 
   public:
-    /// `backups`: where the backups of all books lie.
+    /// `backups` says where the backups of all books lie now.
     CustomersPage(session::BookSession& session, const desk::Formatter& formatter, desk::Prompter& prompter,
-                  std::filesystem::path backups, QWidget* parent = nullptr);
+                  std::function<db::BackupPlaces()> backups, QWidget* parent = nullptr);
 
     const base::Id& currentCustomer() const { return m_presenter.currentId(); }
     void open(const base::Id& customer) { m_presenter.open(customer); }
@@ -44,7 +46,7 @@ class CustomersPage : public desk::ListPage {
     CustomersPresenter m_presenter;
     desk::Formatter m_formatter;
     desk::Prompter& m_prompter;
-    std::filesystem::path m_backups;
+    std::function<db::BackupPlaces()> m_backups;
     QWidget* m_content = nullptr;
     QWidget* m_empty = nullptr;
     desk::TextLabel* m_heading = nullptr;

@@ -77,17 +77,17 @@ void CustomersPresenter::mergeInto(const base::Id& other) {
     if (merged) open(other);
 }
 
-std::vector<db::Leaving> CustomersPresenter::copies(const std::filesystem::path& backups) {
+std::vector<db::Leaving> CustomersPresenter::copies(const db::BackupPlaces& places) {
     const auto mark = m_session.mark();
     if (!mark) return {};
     const auto now = std::chrono::floor<std::chrono::seconds>(m_session.book().environment().now());
-    return db::copiesOf(m_session.book().file(), backups, *mark, now);
+    return db::copiesOf(m_session.book().file(), places, *mark, now);
 }
 
-QString CustomersPresenter::erase() {
-    const auto gone = m_current;
+QString CustomersPresenter::erase(const base::Id& customer) {
+    const auto gone = customer;
     const auto erased = m_session.attempt([&](db::Book& book) { return book.eraseCustomer(gone); });
-    if (!m_session.customer(gone)) {
+    if (m_current == gone && !m_session.customer(gone)) {
         openFirst();
         Q_EMIT opened();
     }

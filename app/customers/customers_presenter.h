@@ -39,9 +39,9 @@ class CustomersPresenter : public QObject {
     /// The open one is the same person as that one, which is open afterwards.
     void mergeInto(const base::Id& other);
     /// Copies of the book that the program made and that hold every person of it.
-    std::vector<db::Leaving> copies(const std::filesystem::path& backups);
-    /// Takes the open one out for good; empty when that is done.
-    QString erase();
+    std::vector<db::Leaving> copies(const db::BackupPlaces& places);
+    /// Takes that one out for good; empty when that is done. Gone it may be when there is something to say, too.
+    QString erase(const base::Id& customer);
 
   Q_SIGNALS:
     void opened();  ///< another customer is open

@@ -7,6 +7,9 @@
 
 #include <QDialog>
 
+class QPushButton;
+class QVBoxLayout;
+
 namespace sp::customers {
 
 /// Asks whether the open customer is to be erased, and says first what stays and which copies hold the person still.
@@ -14,14 +17,20 @@ class EraseDialog : public QDialog {
     Q_OBJECT
 
   public:
-    EraseDialog(CustomersPresenter& presenter, const std::vector<db::Leaving>& copies, const desk::Formatter& formatter,
+    EraseDialog(CustomersPresenter& presenter, const db::BackupPlaces& places, const desk::Formatter& formatter,
                 QWidget* parent = nullptr);
 
   private:
+    void addCopies(QVBoxLayout* column, const std::vector<db::Leaving>& copies, const desk::Formatter& formatter);
+    void addButtons(QVBoxLayout* column);
+    void say(QVBoxLayout* column, const QString& words, desk::Role role);
     void erase();
 
     CustomersPresenter& m_presenter;
+    base::Id m_customer; ///< whom it asks about, whoever is open behind it
     desk::ProblemNote* m_problem;
+    QPushButton* m_erase = nullptr;
+    QPushButton* m_keep = nullptr;
 };
 
 } // namespace sp::customers

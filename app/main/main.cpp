@@ -76,7 +76,7 @@ verbs::Outcome answerTo(const std::vector<std::string>& words) {
     if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
     if (isVerb)
         return verbs::run(words, {db::systemEnvironment(), program::writeSheet, artwork::outlinesOf, program::writeBill,
-                                  program::writeCareCards, backups::backupRoot()});
+                                  program::writeCareCards, backups::backupPlaces()});
     return {
         2,
         {},

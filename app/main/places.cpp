@@ -71,7 +71,7 @@ QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
 
 QWidget* makeCustomers(const PlaceContext& context, QWidget* parent) {
     auto* page = new customers::CustomersPage(context.session, context.formatter, context.prompter,
-                                              backups::backupRoot(), parent);
+                                              &backups::backupPlaces, parent);
     QObject::connect(page, &customers::CustomersPage::openAsked, page, context.openQuote);
     return page;
 }

@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <filesystem>
 
 namespace sp::verbs {
@@ -105,13 +106,22 @@ base::Done makeFolder(const std::filesystem::path& folder) {
                        folder.string());
 }
 
-/// The papers of a job as PDF beside each other, and what they are as JSON.
-base::Result<Json> writePapers(db::Book& book, const Helpers& helpers, const db::QuoteSummary& job,
-                               const std::filesystem::path& folder, const units::Currency& currency) {
+/// Whether a quote was given to a person other than the one of the file: a revision can be for somebody else.
+bool isAnothers(const db::Quote& quote, const db::CustomerFile& file) {
+    if (!quote.frozen || !quote.frozen->customer) return false;
+    const auto& to = quote.frozen->customer->id;
+    return to != file.customer.id &&
+           std::ranges::none_of(file.merged, [&](const Customer& entry) { return entry.id == to; });
+}
+
+/// The papers of a job as PDF beside each other, each of its revisions too, and what they are as JSON.
+base::Result<Json> writePapers(db::Book& book, const Helpers& helpers, const db::CustomerFile& file,
+                               const db::QuoteSummary& job, const std::filesystem::path& folder,
+                               const units::Currency& currency) {
     Json papers = Json::array();
     if (job.number.empty()) return papers;
-    const auto quote = book.quote(job.id);
-    if (!quote) return base::fail(quote.error());
+    const auto givens = book.givenOf(job.id);
+    if (!givens) return base::fail(givens.error());
     const auto billing = book.billing(job.id);
     if (!billing) return base::fail(billing.error());
     const auto note = [&](const std::string& kind, const std::string& number, units::Money total) {
@@ -120,11 +130,16 @@ base::Result<Json> writePapers(db::Book& book, const Helpers& helpers, const db:
                           {"total", units::formatExact(total, currency)},
                           {"file", number + ".pdf"}});
     };
-    if (const auto done =
-            helpers.writeSheet(book, *quote, (folder / (quote->number + ".pdf")).string(), db::IfThere::Refuse);
-        !done)
-        return base::fail(done.error());
-    note("quote", quote->number, quote->sealedTotal.value_or(units::Money{}));
+    for (const auto& given : *givens) {
+        const auto quote = book.quoteAsGiven(given.number);
+        if (!quote) return base::fail(quote.error());
+        if (isAnothers(*quote, file)) continue;
+        if (const auto done =
+                helpers.writeSheet(book, *quote, (folder / (quote->number + ".pdf")).string(), db::IfThere::Refuse);
+            !done)
+            return base::fail(done.error());
+        note("quote", quote->number, quote->sealedTotal.value_or(units::Money{}));
+    }
     for (const auto& bill : billing->bills) {
         if (const auto done = helpers.writeBill(bill, (folder / (bill.number + ".pdf")).string(), db::IfThere::Refuse);
             !done)
@@ -134,9 +149,10 @@ base::Result<Json> writePapers(db::Book& book, const Helpers& helpers, const db:
     return papers;
 }
 
-base::Result<Json> writeJob(db::Book& book, const Helpers& helpers, const db::QuoteSummary& job,
-                            const std::filesystem::path& folder, const units::Currency& currency) {
-    auto papers = writePapers(book, helpers, job, folder, currency);
+base::Result<Json> writeJob(db::Book& book, const Helpers& helpers, const db::CustomerFile& file,
+                            const db::QuoteSummary& job, const std::filesystem::path& folder,
+                            const units::Currency& currency) {
+    auto papers = writePapers(book, helpers, file, job, folder, currency);
     if (!papers) return base::fail(papers.error());
     const auto payments = book.payments(job.id);
     if (!payments) return base::fail(payments.error());
@@ -171,7 +187,7 @@ Outcome writeOne(const Arguments& arguments, db::Book& book, const Helpers& help
     json["entries_made_one"] = std::move(merged);
     Json jobs = Json::array();
     for (const auto& job : file->jobs) {
-        auto written = writeJob(book, helpers, job, folder, shop->currency);
+        auto written = writeJob(book, helpers, *file, job, folder, shop->currency);
         if (!written) return refused(written.error());
         jobs.push_back(std::move(*written));
     }
@@ -194,6 +210,7 @@ Outcome writeOne(const Arguments& arguments, db::Book& book, const Helpers& help
 struct CopiesLeft {
     Json json = Json::array();
     std::string text;
+    bool isSecondAway = false; ///< what is in the second place is not among them
 
     CopiesLeft(db::Book& book, const Helpers& helpers) {
         const auto mark = book.mark();
@@ -209,32 +226,52 @@ struct CopiesLeft {
                     : line(QT_TRANSLATE_NOOP("App", "“%1” holds the person until %2, if the book is used every day."),
                            file, day);
         }
+        if (!helpers.backups.isSecondAway()) return;
+        isSecondAway = true;
+        text += words::secondPlaceIsAway(QString::fromStdString(helpers.backups.second.string())).toStdString() + "\n";
     }
 };
 
+/// The entries of that whole name, letter case ignored: nobody is erased for a slip of the pen. First the one of the
+/// list, then those that were removed from it. Errors: NotFound; Ambiguous where the list has several.
+base::Result<std::vector<Customer>> calledWhole(db::Book& book, const std::string& name) {
+    const auto isCalled = [&](const Customer& one) { return lowered(one.name) == lowered(name); };
+    const auto all = book.customers();
+    if (!all) return base::fail(all.error());
+    const auto removed = book.removedCustomers();
+    if (!removed) return base::fail(removed.error());
+    std::vector<Customer> called;
+    std::ranges::copy_if(*all, std::back_inserter(called), isCalled);
+    if (called.size() > 1)
+        return words::fail(base::Code::Ambiguous, name,
+                           QT_TRANSLATE_NOOP("App", "There are %2 customers “%1” in the book, and nobody was erased; "
+                                                    "make them one or call one otherwise, then erase."),
+                           name, static_cast<std::int64_t>(called.size()));
+    std::ranges::copy_if(*removed, std::back_inserter(called), isCalled);
+    if (!called.empty()) return called;
+    return words::fail(base::Code::NotFound, name,
+                       QT_TRANSLATE_NOOP("App", "There is no customer “%1” in the book; give the whole name."), name);
+}
+
 Outcome erase(const Arguments& arguments, db::Book& book, const Helpers& helpers) {
     const auto name = arguments.of("--erase");
-    auto all = book.customers();
-    if (!all) return refused(all.error());
-    const auto removed = book.removedCustomers();
-    if (!removed) return refused(removed.error());
-    all->insert(all->end(), removed->begin(), removed->end());
-    // The whole name: nobody is erased for a slip of the pen.
-    std::vector<Customer> called;
-    for (const auto& one : *all)
-        if (lowered(one.name) == lowered(name)) called.push_back(one);
-    if (called.empty())
-        return refused(words::makeError(
-            base::Code::NotFound, name,
-            QT_TRANSLATE_NOOP("App", "There is no customer “%1” in the book; give the whole name."), name));
+    const auto called = calledWhole(book, name);
+    if (!called) return refused(called.error());
     const CopiesLeft copies(book, helpers);
     const auto stays = words::whatErasingLeaves().toStdString();
-    Json json = {{"customer", name}, {"erased", arguments.has("--yes")}, {"stays", stays}, {"copies", copies.json}};
+    Json json = {{"customer", name}, {"entries", called->size()}, {"erased", arguments.has("--yes")},
+                 {"stays", stays},   {"copies", copies.json},     {"second_place_away", copies.isSecondAway}};
+    const auto several =
+        called->size() > 1
+            ? line(QT_TRANSLATE_NOOP("App", "Entries of this name, with those removed from the list: %1; "
+                                            "all of them go."),
+                   static_cast<std::int64_t>(called->size()))
+            : std::string();
     if (!arguments.has("--yes"))
         return answer(arguments, json,
-                      stays + "\n" + copies.text +
+                      stays + "\n" + several + copies.text +
                           line(QT_TRANSLATE_NOOP("App", "Nothing was changed; add --yes to erase “%1”."), name));
-    for (const auto& one : called)
+    for (const auto& one : *called)
         if (const auto done = book.eraseCustomer(one.id); !done) return refused(done.error());
     return answer(arguments, json, line(QT_TRANSLATE_NOOP("App", "The customer is erased.")) + copies.text);
 }
@@ -270,8 +307,10 @@ const char* fitCode(ContactFit fit) {
     return "";
 }
 
-const char* fitSource(ContactFit fit) {
-    switch (fit) {
+const char* fitSource(const catalogue::ContactRow& row) {
+    if (row.fillsCertificate)
+        return QT_TRANSLATE_NOOP("App", "there already, filled in, with a certificate of exemption: %1");
+    switch (row.fit) {
     case ContactFit::New: return QT_TRANSLATE_NOOP("App", "new: %1");
     case ContactFit::Same: return QT_TRANSLATE_NOOP("App", "there already, filled in: %1");
     case ContactFit::Known: return QT_TRANSLATE_NOOP("App", "there already: %1");
@@ -296,10 +335,11 @@ Outcome readAll(const Arguments& arguments, db::Book& book) {
         const auto& row = plan->rows[i];
         const auto& refusal = plan->refusals[i];
         Json json = {{"name", row.contact.name}, {"becomes", refusal ? "refused" : fitCode(row.fit)}};
+        if (!refusal && row.fillsCertificate) json["certificate_filled_in"] = true;
         if (refusal) json["because"] = words::text(*refusal);
         rows.push_back(std::move(json));
         text += refusal ? line(QT_TRANSLATE_NOOP("App", "left out: %1"), words::text(*refusal))
-                        : line(fitSource(row.fit), row.contact.name);
+                        : line(fitSource(row), row.contact.name);
     }
     if (!isMeant) text += line(QT_TRANSLATE_NOOP("App", "Nothing was changed; add --yes to take them into the book."));
     return answer(arguments, {{"written", isMeant}, {"contacts", rows}}, text);

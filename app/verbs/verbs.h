@@ -2,10 +2,10 @@
 #pragma once
 
 #include "app/artwork/letter_outlines.h"
+#include "db/book/backups.h"
 #include "db/book/book.h"
 #include "db/book/if_there.h"
 
-#include <filesystem>
 #include <functional>
 #include <span>
 #include <string>
@@ -32,7 +32,7 @@ struct Helpers {
     std::function<base::Done(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere)> writeBill = {};
     /// Writes a page of the shop's care cards as PDF to a path.
     std::function<base::Done(db::Book& book, const std::string& path, db::IfThere ifThere)> writeCareCards = {};
-    std::filesystem::path backups = {}; ///< the folder of the backups of all books; empty: there are none
+    db::BackupPlaces backups = {}; ///< of all books
 };
 
 /// Whether the first word of a command line is one of the headless verbs.

@@ -77,4 +77,11 @@ QString whatErasingLeaves() {
         "keep records for the tax office is for you to ask. This cannot be undone.");
 }
 
+QString secondPlaceIsAway(const QString& folder) {
+    return QCoreApplication::translate("App",
+                                       "The second place for backups, “%1”, is not there now; copies in it may hold "
+                                       "the person as well, so look through it when it is back.")
+        .arg(folder);
+}
+
 } // namespace sp::words

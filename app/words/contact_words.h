@@ -19,5 +19,7 @@ base::Result<std::vector<catalogue::Customer>> readContacts(std::string_view byt
 
 /// What of a person stays when it is erased, in one paragraph.
 QString whatErasingLeaves();
+/// That copies in that folder, the second place for backups, are not named because it is not there now.
+QString secondPlaceIsAway(const QString& folder);
 
 } // namespace sp::words

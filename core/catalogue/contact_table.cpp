@@ -195,6 +195,7 @@ std::vector<ContactRow> planContacts(const std::vector<Customer>& there, const s
             isMore = fill(filled.*part, contact.*part) || isMore;
         if (!filled.certificate && contact.certificate) {
             filled.certificate = contact.certificate;
+            row.fillsCertificate = true;
             isMore = true;
         }
         row.fit = isMore ? ContactFit::Same : ContactFit::Known;

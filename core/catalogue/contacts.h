@@ -72,6 +72,7 @@ struct ContactRow {
     Customer contact; ///< Same: as the entry is to be
     ContactFit fit = ContactFit::New;
     std::size_t like = 0; ///< the one of those that are there, or, from their number on, of the new ones before
+    bool fillsCertificate = false; ///< Same: what is filled in is a certificate of exemption, or one beside the rest
 };
 
 /// What is to be done with contacts, in their order, beside the customers that are there. Compared are names (letter

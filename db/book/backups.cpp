@@ -150,9 +150,21 @@ std::vector<Leaving> leavingOf(const std::vector<Backup>& backups, sys_seconds n
     return leaving;
 }
 
-std::vector<Leaving> copiesOf(const fs::path& book, const fs::path& root, const BookMark& mark, sys_seconds now) {
-    auto copies = root.empty() ? std::vector<Leaving>{}
-                               : leavingOf(backupsIn(backupFolder(root, book.stem().string(), mark)), now);
+bool BackupPlaces::isSecondAway() const {
+    std::error_code error;
+    return !second.empty() && !fs::is_directory(second, error);
+}
+
+std::vector<Leaving> copiesOf(const fs::path& book, const BackupPlaces& places, const BookMark& mark, sys_seconds now) {
+    const auto below = [&](const fs::path& root) {
+        return root.empty() ? std::vector<Leaving>{}
+                            : leavingOf(backupsIn(backupFolder(root, book.stem().string(), mark)), now);
+    };
+    auto copies = below(places.root);
+    for (auto& copy : below(places.second)) {
+        copy.isInSecondPlace = true;
+        copies.push_back(std::move(copy));
+    }
     const auto beside = book.stem().string() + " before version ";
     std::error_code error;
     for (fs::directory_iterator entry(book.parent_path(), error), last; !error && entry != last; entry.increment(error))

@@ -49,13 +49,22 @@ std::vector<Backup> outdatedAmong(const std::vector<Backup>& backups, std::chron
 struct Leaving {
     Backup backup;
     std::optional<std::chrono::sys_days> day; ///< if one is made every day from now on; nothing: not within a year
+    bool isInSecondPlace = false;
 };
 /// In the order of `backups`, the newest first.
 std::vector<Leaving> leavingOf(const std::vector<Backup>& backups, std::chrono::sys_seconds now);
-/// All copies of a book that the program made: its backups below `root`, and those beside the book from before a new
-/// version of the file, which stay until somebody deletes them.
-std::vector<Leaving> copiesOf(const std::filesystem::path& book, const std::filesystem::path& root,
-                              const BookMark& mark, std::chrono::sys_seconds now);
+/// Where the backups of all books lie; a path is empty where there is no such place.
+struct BackupPlaces {
+    std::filesystem::path root;
+    std::filesystem::path second = {}; ///< on another disk or stick, where each is put too
+
+    /// Whether there is a second place that is not there now, so that nobody can say what lies in it.
+    bool isSecondAway() const;
+};
+/// All copies of a book that the program made: its backups in both places (a second one that is away holds none), and
+/// those beside the book from before a new version of the file, which stay until somebody deletes them.
+std::vector<Leaving> copiesOf(const std::filesystem::path& book, const BackupPlaces& places, const BookMark& mark,
+                              std::chrono::sys_seconds now);
 /// Removes them. Never throws: one that cannot be removed stays.
 void removeBackups(const std::vector<Backup>& backups);
 

@@ -9,6 +9,7 @@
 #include <QDialog>
 #include <QTableView>
 
+#include <fstream>
 #include <functional>
 
 namespace sp::test {
@@ -39,6 +40,7 @@ class EveryDialog : public DemoWindow {
         see(look, "shopping list");
         seeSupplies(look);
         seeJobs(look);
+        seeCustomers(look);
     }
 
     void goTo(program::PlaceId place) {
@@ -91,6 +93,18 @@ class EveryDialog : public DemoWindow {
                        shown.findChild<QAbstractButton*>("printPlan")->isEnabled();
             });
         }
+    }
+    void seeCustomers(const Look& look) {
+        goTo(program::PlaceId::Customers);
+        std::ofstream(m_folder / "demo before version 1.jobbook") << "a copy"; // so that there is one to name
+        click("eraseCustomer");
+        see(look, "erasing",
+            [](const QDialog& asked) { return asked.findChild<QTableView*>("copiesLeft") != nullptr; });
+        const auto people = m_folder / "people.vcf";
+        std::ofstream(people) << "BEGIN:VCARD\r\nVERSION:4.0\r\nFN:Ada Quince\r\nEND:VCARD\r\n";
+        m_prompter.file = QString::fromStdString(people.string());
+        click("readCustomers");
+        see(look, "contacts");
     }
     void choose(const char* list, const char* row) {
         auto* view = find<QAbstractItemView>(list);

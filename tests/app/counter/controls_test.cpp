@@ -157,7 +157,7 @@ TEST_F(Controls, ofEveryDialogAreNamedReachedAndHaveTheirOwnKeys) {
         expectOwnKeys(dialog, name);
         expectReached(dialog, name);
     });
-    EXPECT_EQ(dialogs, 12);
+    EXPECT_EQ(dialogs, 14);
 }
 
 } // namespace

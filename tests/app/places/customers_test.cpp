@@ -11,6 +11,7 @@
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTableView>
 #include <QTest>
@@ -39,7 +40,9 @@ class Customers : public testing::Test {
         EXPECT_TRUE(book.has_value());
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
-        m_page = std::make_unique<customers::CustomersPage>(*m_session, *m_formatter, m_prompter, m_folder / "backups");
+        m_places.root = m_folder / "backups";
+        m_page = std::make_unique<customers::CustomersPage>(*m_session, *m_formatter, m_prompter,
+                                                            [this] { return m_places; });
         m_page->resize(1274, 768);
         m_page->show();
         QApplication::setActiveWindow(m_page.get());
@@ -70,6 +73,20 @@ class Customers : public testing::Test {
         QTest::keyClick(target, Qt::Key_Return);
         test::handleQueued();
     }
+    void add(const std::string& name) {
+        catalogue::Customer made;
+        made.name = name;
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(made); }));
+    }
+    QDialog* askedToErase() {
+        in<QPushButton>(*m_page, "eraseCustomer")->click();
+        test::handleQueued();
+        return m_page->findChild<QDialog*>(QStringLiteral("eraseCustomerQuestion"));
+    }
+    static bool says(const QDialog& dialog, const QString& words) {
+        const auto labels = dialog.findChildren<QLabel*>();
+        return std::ranges::any_of(labels, [&](const QLabel* label) { return label->text().contains(words); });
+    }
     std::string said(const char* name) { return in<QLabel>(*m_page, name)->text().toStdString(); }
     /// Presses a button of the page, then one of the dialog that opens.
     void answer(const char* button, const char* inDialog) {
@@ -88,6 +105,7 @@ class Customers : public testing::Test {
     test::HeldClock m_clock;
     test::TempFolder m_folder;
     GivenFile m_prompter;
+    db::BackupPlaces m_places;
     desk::Theme m_theme{*qApp, desk::Scheme::Light};
     std::unique_ptr<session::BookSession> m_session;
     std::unique_ptr<desk::Formatter> m_formatter;
@@ -157,6 +175,73 @@ TEST_F(Customers, isErasedOnceThatIsMeant) {
     const std::string bytes{std::istreambuf_iterator<char>(file), {}};
     EXPECT_EQ(bytes.find("Quillfeather"), std::string::npos);
     EXPECT_EQ(bytes.find("asks for Jet"), std::string::npos);
+}
+
+TEST_F(Customers, isErasedWhoWasAskedAboutWhoeverIsOpen) {
+    add("Ottoline Quillfeather");
+    add("Ada Quince");
+    open("Ottoline Quillfeather");
+    auto* dialog = askedToErase();
+    ASSERT_NE(dialog, nullptr);
+    open("Ada Quince");
+    in<QPushButton>(*dialog, "eraseForGood")->click();
+    test::handleQueued();
+    EXPECT_EQ(named("Ottoline Quillfeather"), nullptr);
+    ASSERT_NE(named("Ada Quince"), nullptr);
+    EXPECT_EQ(m_page->currentCustomer(), named("Ada Quince")->id) << "who is open stays so";
+}
+
+TEST_F(Customers, copiesInTheSecondPlaceAreNamedOrThatItIsAway) {
+    add("Ottoline Quillfeather");
+    open("Ottoline Quillfeather");
+    m_places.second = m_folder / "stick";
+    auto* dialog = askedToErase();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(says(*dialog, QString::fromStdString((m_folder / "stick").string())));
+    EXPECT_TRUE(says(*dialog, QStringLiteral("is not there now")));
+    EXPECT_EQ(dialog->findChild<QTableView*>(QStringLiteral("copiesLeft")), nullptr);
+    dialog->close();
+    test::handleQueued();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    const auto mark = m_session->mark();
+    ASSERT_TRUE(mark);
+    const auto folder = db::backupFolder(m_places.second, "demo", *mark);
+    std::filesystem::create_directories(folder);
+    const auto now = std::chrono::floor<std::chrono::seconds>(m_clock.now);
+    std::ofstream(folder / db::backupName("demo", *mark, now)) << "a copy";
+    dialog = askedToErase();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_FALSE(says(*dialog, QStringLiteral("is not there now")));
+    const auto* copies = in<QTableView>(*dialog, "copiesLeft");
+    ASSERT_EQ(copies->model()->rowCount(), 1);
+    EXPECT_TRUE(copies->model()->index(0, 0).data().toString().endsWith(QStringLiteral("in the second place")));
+    EXPECT_EQ(copies->accessibleName(), dialog->windowTitle());
+}
+
+TEST_F(Customers, anAddressThatIsRefusedIsSaidAndStays) {
+    const char* name = "Juniper Hill Swim Club";
+    open(name);
+    const auto before = named(name)->contact;
+    auto* address = in<QPlainTextEdit>(*m_page, "customerContact");
+    auto* refused = in<QLabel>(*m_page, "customerLinesRefused");
+    const auto enter = [&](const QString& lines) {
+        address->setFocus();
+        address->setPlainText(lines);
+        in<QLineEdit>(*m_page, "customerName")->setFocus();
+        test::handleQueued();
+    };
+    const QString tooLong(20'100, QLatin1Char('x')); // the table of fields takes 20,000
+    enter(tooLong);
+    EXPECT_EQ(named(name)->contact, before);
+    EXPECT_TRUE(refused->isVisible());
+    EXPECT_FALSE(refused->text().isEmpty());
+    EXPECT_EQ(address->toPlainText(), tooLong);
+    add("Ada Quince"); // all is shown anew
+    test::handleQueued();
+    EXPECT_EQ(address->toPlainText(), tooLong);
+    enter(QStringLiteral("4 Mill Lane"));
+    EXPECT_EQ(named(name)->contact, "4 Mill Lane");
+    EXPECT_FALSE(refused->isVisible());
 }
 
 TEST_F(Customers, areReadFromAFileOnceThatIsMeant) {

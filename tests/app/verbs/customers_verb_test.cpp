@@ -144,22 +144,79 @@ TEST_F(CustomersVerb, erasesForGoodOnceThatIsMeant) {
                 testing::AnyOf(HasSubstr("still open"), HasSubstr("not quits")));
 }
 
+TEST_F(CustomersVerb, refusesToEraseOneOfTwoOfAName) {
+    const auto save = [&](const char* name) {
+        auto opened = db::Book::open(book(), m_clock.environment());
+        ASSERT_TRUE(opened);
+        catalogue::Customer made;
+        made.name = name;
+        ASSERT_TRUE((*opened)->save(made));
+    };
+    save("Ottoline Quillfeather");
+    save("ottoline quillfeather");
+    for (const auto& words : {std::vector<std::string>{"--erase", "Ottoline Quillfeather"},
+                              std::vector<std::string>{"--erase", "Ottoline Quillfeather", "--yes"}})
+        EXPECT_THAT(refusal(words), HasSubstr("There are 2 customers “Ottoline Quillfeather”"));
+    EXPECT_EQ(json({"--find", "Quillfeather"})["customers"].size(), 2U);
+}
+
+TEST_F(CustomersVerb, writesEachRevisionThatWasGivenToThem) {
+    const auto verb = [&](std::vector<std::string> words) {
+        words.insert(words.end(), {"--book", book(), "--json"});
+        const auto outcome = verbs::run(words, m_helpers);
+        EXPECT_EQ(outcome.exit, 0) << outcome.err;
+        return Json::parse(outcome.out, nullptr, false);
+    };
+    const auto first =
+        verb({"quote", "--design", "Lantern", "--quantity", "24", "--customer", "Larkspur Lane Dance Studio"})["number"]
+            .get<std::string>();
+    const auto revise = [&](const char* customer, const char* pieces) {
+        const auto order = file("order.json", std::string(R"({"customer": ")") + customer +
+                                                  R"(", "lines": [{"design": "Lantern", "pieces": )" + pieces + "}]}");
+        return verb({"revise", "--quote", first, "--order", order, "--give"})["number"].get<std::string>();
+    };
+    const auto second = revise("Juniper Hill Swim Club", "30");
+    const auto third = revise("Juniper Hill Swim Club", "36");
+    m_written.clear();
+    json({"--customer", "Juniper Hill Swim Club", "--dir", at("out")});
+    EXPECT_TRUE(m_written.contains(second)) << "it was replaced, and is theirs";
+    EXPECT_TRUE(m_written.contains(third));
+    EXPECT_FALSE(m_written.contains(first)) << "somebody else's";
+}
+
+TEST_F(CustomersVerb, saysWhereACertificateIsFilledIn) {
+    json({"--import", file("bare.csv", "name\nOttoline Quillfeather\n"), "--yes"});
+    const auto path = file("more.csv", "name,certificate,certificate_place,certificate_issued_on\n"
+                                       "Ottoline Quillfeather,77-01,Westmark,2026-02-01\n");
+    const auto rows = json({"--import", path})["contacts"];
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0]["becomes"], "filled_in");
+    EXPECT_EQ(rows[0].value("certificate_filled_in", false), true);
+    EXPECT_THAT(run({"--import", path}).out, HasSubstr("certificate of exemption: Ottoline Quillfeather"));
+}
+
 TEST_F(CustomersVerb, namesTheCopiesThatHoldThePerson) {
-    m_helpers.backups = m_folder / "backups";
+    m_helpers.backups = {m_folder / "backups", m_folder / "stick"};
     std::string name;
+    std::filesystem::path second;
     {
         auto opened = db::Book::open(book(), m_clock.environment());
         ASSERT_TRUE(opened);
         const auto mark = (*opened)->mark().value();
-        const auto folder = db::backupFolder(m_helpers.backups, "demo", mark);
+        const auto folder = db::backupFolder(m_helpers.backups.root, "demo", mark);
         std::filesystem::create_directories(folder);
+        second = db::backupFolder(m_helpers.backups.second, "demo", mark);
         name = db::backupName("demo", mark, std::chrono::floor<std::chrono::seconds>(m_clock.now));
         ASSERT_TRUE((*opened)->copyTo(folder / name));
         catalogue::Customer made;
         made.name = "Ottoline Quillfeather";
         ASSERT_TRUE((*opened)->save(made));
     }
-    const auto copies = json({"--erase", "Ottoline Quillfeather"})["copies"];
+    const auto asked = json({"--erase", "Ottoline Quillfeather"});
+    EXPECT_EQ(asked["second_place_away"], true);
+    const auto away = HasSubstr("“" + at("stick") + "”, is not there now");
+    EXPECT_THAT(run({"--erase", "Ottoline Quillfeather"}).out, away);
+    const auto copies = asked["copies"];
     ASSERT_EQ(copies.size(), 1U);
     EXPECT_THAT(copies[0]["file"].get<std::string>(), HasSubstr(name));
     // Every day one more, from Monday's week on: gone once two months are over.
@@ -167,6 +224,14 @@ TEST_F(CustomersVerb, namesTheCopiesThatHoldThePerson) {
     const auto days = m_clock.environment().today().daysUntil(day);
     EXPECT_GT(days, 10);
     EXPECT_LE(days, 62);
+    std::filesystem::create_directories(second);
+    std::filesystem::copy_file(copies[0]["file"].get<std::string>(), second / name);
+    const auto both = json({"--erase", "Ottoline Quillfeather"});
+    EXPECT_EQ(both["second_place_away"], false);
+    ASSERT_EQ(both["copies"].size(), 2U);
+    EXPECT_EQ(both["copies"][1]["file"], (second / name).string());
+    EXPECT_EQ(both["copies"][1]["goes_on"], both["copies"][0]["goes_on"]);
+    EXPECT_THAT(run({"--erase", "Ottoline Quillfeather"}).out, testing::Not(away));
 }
 
 } // namespace
