@@ -2,6 +2,7 @@
 #include "app/session/book_session.h"
 
 #include "app/words/words.h"
+#include "db/messages.h"
 
 #include <algorithm>
 
@@ -134,13 +135,13 @@ bool isRefusal(base::Code code) {
 } // namespace
 
 void BookSession::settle(const std::optional<base::Error>& error, bool tellsRefusals) {
-    if (error) {
-        if (tellsRefusals || !isRefusal(error->code)) Q_EMIT troubled(*error);
-        return;
+    // Who is erased is gone from the book, though the free space of its file could not be cleaned.
+    if (!error || error->fault == idOf(db::Fault::ErasedNotTidied)) {
+        forget();
+        Q_EMIT saved();
+        Q_EMIT changed();
     }
-    forget();
-    Q_EMIT saved();
-    Q_EMIT changed();
+    if (error && (tellsRefusals || !isRefusal(error->code))) Q_EMIT troubled(*error);
 }
 
 void BookSession::notice() {

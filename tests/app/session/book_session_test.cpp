@@ -2,6 +2,7 @@
 #include "app/demo/demo_book.h"
 #include "app/session/book_session.h"
 #include "app/words/words.h"
+#include "db/messages.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 
@@ -43,6 +44,32 @@ TEST(BookSession, goesByTheClockOfItsBook) {
     const auto before = session.timeOfDay();
     clock.now += std::chrono::minutes(5);
     EXPECT_EQ(before.secsTo(session.timeOfDay()), 300);
+}
+
+TEST(BookSession, readsAnewWhoWasErasedThoughTheFileWasNotCleaned) {
+    test::HeldClock clock;
+    const test::TempFolder folder;
+    auto book = demo::createDemoBook(folder / "demo.jobbook", clock.environment());
+    ASSERT_TRUE(book.has_value());
+    session::BookSession session(std::move(*book));
+    catalogue::Customer made;
+    made.name = "Ottoline Quillfeather";
+    const auto id = session.change([&](db::Book& open) { return open.save(made); });
+    ASSERT_TRUE(id);
+    ASSERT_NE(session.customer(*id), nullptr);
+    int changes = 0;
+    int troubles = 0;
+    QObject::connect(&session, &session::BookSession::changed, [&] { ++changes; });
+    QObject::connect(&session, &session::BookSession::troubled, [&] { ++troubles; });
+    // A disk that is full while the pages are written anew is not to be had here: the book answers as if it were.
+    const auto erased = session.attempt([&](db::Book& open) -> base::Done {
+        if (auto done = open.eraseCustomer(*id); !done) return done;
+        return base::fail(db::Fault::ErasedNotTidied, "demo.jobbook", "demo.jobbook", base::say(db::Note::Erasing));
+    });
+    EXPECT_FALSE(erased);
+    EXPECT_EQ(changes, 1);
+    EXPECT_EQ(troubles, 1) << "it is said";
+    EXPECT_EQ(session.customer(*id), nullptr);
 }
 
 TEST(BookSession, neverSavesOverWhatItCouldNotRead) {
