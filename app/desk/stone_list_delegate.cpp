@@ -34,13 +34,14 @@ void StoneListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     std::vector<QColor> stones;
     for (const auto& stone : index.data(m_stonesRole).toList()) stones.push_back(stone.value<QColor>());
     const QRect inner = ground.toRect().adjusted(8, 4, -8, -4);
-    int stonesWidth = side * 3;
+    int stonesWidth = index.data(m_stonesRole).isValid() ? side * 3 : 0;
     if (!stones.empty())
         stonesWidth =
             std::max(stonesWidth, 8 + paintStones(*painter, QRect(inner.left(), inner.top(), side * 3, inner.height()),
                                                   stones, side, 3, colour(chosen ? Role::JewelSoft : Role::Bench)));
     const QRect words = inner.adjusted(stonesWidth, 0, 0, 0);
-    const QRect upper(words.left(), words.top(), words.width(), words.height() / 2);
+    const auto detail = index.data(m_detailRole).toString();
+    const QRect upper(words.left(), words.top(), words.width(), detail.isEmpty() ? words.height() : words.height() / 2);
     const QRect lower(words.left(), words.top() + words.height() / 2, words.width(), words.height() / 2);
     painter->setFont(textFont(TextSize::Body, chosen ? Weight::Strong : Weight::Plain));
     painter->setPen(colour(Role::Ink));
@@ -48,9 +49,8 @@ void StoneListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
                       painter->fontMetrics().elidedText(index.data().toString(), Qt::ElideRight, upper.width()));
     painter->setFont(textFont(TextSize::Small));
     painter->setPen(colour(Role::Muted));
-    painter->drawText(
-        lower, Qt::AlignLeft | Qt::AlignVCenter,
-        painter->fontMetrics().elidedText(index.data(m_detailRole).toString(), Qt::ElideRight, lower.width()));
+    painter->drawText(lower, Qt::AlignLeft | Qt::AlignVCenter,
+                      painter->fontMetrics().elidedText(detail, Qt::ElideRight, lower.width()));
     painter->restore();
 }
 

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/stone_list_model.h"
 
+#include <algorithm>
+
 namespace sp::desk {
 
 void StoneListModel::setRows(std::vector<StoneListRow> rows) {
     if (rows == m_rows) return;
+    m_hasStones = std::ranges::any_of(rows, [](const StoneListRow& row) { return !row.stones.empty(); });
     if (rows.size() == m_rows.size()) {
         m_rows = std::move(rows);
         if (!m_rows.empty()) Q_EMIT dataChanged(index(0), index(static_cast<int>(m_rows.size()) - 1));
@@ -33,6 +36,7 @@ QVariant StoneListModel::data(const QModelIndex& index, int role) const {
     case Qt::AccessibleTextRole: return QStringLiteral("%1, %2").arg(shown.name, shown.detail);
     case DetailRole: return shown.detail;
     case StonesRole: {
+        if (!m_hasStones) return {};
         QVariantList colours;
         for (const auto& colour : shown.stones) colours.push_back(colour);
         return colours;

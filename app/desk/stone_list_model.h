@@ -24,6 +24,7 @@ class StoneListModel : public QAbstractListModel {
     Q_OBJECT
 
   public:
+    /// StonesRole is a list of colours; nothing where no row has stones.
     enum Roles { DetailRole = Qt::UserRole + 1, StonesRole };
 
     using QAbstractListModel::QAbstractListModel;
@@ -37,6 +38,7 @@ class StoneListModel : public QAbstractListModel {
 
   private:
     std::vector<StoneListRow> m_rows;
+    bool m_hasStones = false; ///< any of them; else names need no room beside them
 };
 
 } // namespace sp::desk
