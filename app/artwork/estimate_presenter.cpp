@@ -219,6 +219,7 @@ Estimate EstimatePresenter::wholeOf(const std::vector<Part>& parts) {
     for (const auto& part : parts) {
         const auto& estimate = part.estimate;
         whole.add(estimate);
+        whole.outline.add(estimate.outline);
         if (estimate.box.isEmpty()) continue; // nothing of the colour is to be seen
         whole.box.add(estimate.box);
         for (const auto& reason : estimate.range) addOnce(whole.range, reason);

@@ -4,9 +4,8 @@
 #include "app/desk/choices.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
+#include "app/desk/flow_grid.h"
 #include "core/catalogue/fields/tables.h"
-
-#include <QGridLayout>
 
 namespace sp::customers {
 
@@ -50,28 +49,30 @@ void CustomerFields::sayWhatStandsWhere() {
 }
 
 void CustomerFields::placeFields() {
-    auto* grid = new QGridLayout(this);
+    auto* grid = new desk::FlowGrid(4);
+    setLayout(grid);
     grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(8);
-    for (int i = 0; i < 4; ++i) grid->setColumnStretch(i, 1);
-    desk::place(*grid, 0, 0, 2, tr("Name"), m_name, "customerName");
-    desk::place(*grid, 0, 2, 1, tr("Telephone"), m_telephone, "customerTelephone");
-    desk::place(*grid, 0, 3, 1, tr("Mail"), m_mail, "customerMail");
-    m_contact->setObjectName(QStringLiteral("customerContact"));
-    m_note->setObjectName(QStringLiteral("customerNote"));
-    grid->addWidget(new desk::FieldBox(tr("Address"), m_contact, this), 1, 0, 2, 2, Qt::AlignTop);
-    grid->addWidget(new desk::FieldBox(tr("Note, for the shop alone"), m_note, this), 1, 2, 2, 2, Qt::AlignTop);
+    const auto add = [this, grid](const QString& label, QWidget* field, const char* name, int span = 1,
+                                  const QString& remark = {}) {
+        field->setObjectName(QLatin1String(name));
+        auto* box = new desk::FieldBox(label, field, this);
+        if (!remark.isEmpty()) box->setRemark(remark);
+        grid->add(box, span);
+    };
+    add(tr("Name"), m_name, "customerName", 2);
+    add(tr("Telephone"), m_telephone, "customerTelephone");
+    add(tr("Mail"), m_mail, "customerMail");
+    add(tr("Address"), m_contact, "customerContact", 2);
+    add(tr("Note, for the shop alone"), m_note, "customerNote", 2);
     m_refused->setObjectName(QStringLiteral("customerLinesRefused"));
-    grid->addWidget(m_refused, 3, 0, 1, 4);
-    desk::place(*grid, 4, 0, 1, tr("Exemption certificate, number"), m_number, "certificateNumber");
-    desk::place(*grid, 4, 1, 1, tr("Good for (state or country)"), m_place, "certificatePlace");
-    desk::place(*grid, 4, 2, 1, tr("Issued on"), m_issued, "certificateIssued");
-    desk::place(*grid, 4, 3, 1, tr("Expires on, if it does"), m_expires, "certificateExpires");
-    desk::place(*grid, 5, 0, 2, tr("Language"), m_language, "customerLanguage",
-                tr("such as en, es or fr; papers are in English until there are others"));
-    desk::place(*grid, 5, 2, 2, tr("The same person as"), m_same, "sameCustomer",
-                tr("makes the two one; quotes given stay as they are"));
+    grid->add(m_refused, 4);
+    add(tr("Exemption certificate, number"), m_number, "certificateNumber");
+    add(tr("Good for (state or country)"), m_place, "certificatePlace");
+    add(tr("Issued on"), m_issued, "certificateIssued");
+    add(tr("Expires on, if it does"), m_expires, "certificateExpires");
+    add(tr("Language"), m_language, "customerLanguage", 2,
+        tr("such as en, es or fr; papers are in English until there are others"));
+    add(tr("The same person as"), m_same, "sameCustomer", 2, tr("makes the two one; quotes given stay as they are"));
 }
 
 void CustomerFields::saveWhenLeft() {

@@ -38,7 +38,9 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
             "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
-            "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind letter tax from to");
+            "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind "
+            "letter tax from to DAY "
+            "customers find TEXT import yes csv vcf erase");
         m_onlooker.know("front needs"); // of the files given
     }
     void TearDown() override {

@@ -421,7 +421,7 @@ TEST(PriceText, writesTheFurtherPricesBehindTheFirst) {
     };
     EXPECT_EQ(supplies::writePrices({step(1, 9'990'000)}, formatter), "9.99");
     EXPECT_EQ(supplies::writePrices({step(1, 1'240'000), step(2, 1'200'000), step(10, 1'100'000)}, formatter),
-              "1.24; 2: 1.20; 10: 1.10");
+              "1.24; from 2 packs 1.20; from 10 packs 1.10");
 }
 
 // 23 Lanterns at 7.20 are 165.60, 24 at 6.80 163.20: both prices stand in the cost sheet's tests of the demo. The

@@ -144,22 +144,6 @@ TEST_F(CustomersVerb, erasesForGoodOnceThatIsMeant) {
                 testing::AnyOf(HasSubstr("still open"), HasSubstr("not quits")));
 }
 
-TEST_F(CustomersVerb, refusesToEraseOneOfTwoOfAName) {
-    const auto save = [&](const char* name) {
-        auto opened = db::Book::open(book(), m_clock.environment());
-        ASSERT_TRUE(opened);
-        catalogue::Customer made;
-        made.name = name;
-        ASSERT_TRUE((*opened)->save(made));
-    };
-    save("Ottoline Quillfeather");
-    save("ottoline quillfeather");
-    for (const auto& words : {std::vector<std::string>{"--erase", "Ottoline Quillfeather"},
-                              std::vector<std::string>{"--erase", "Ottoline Quillfeather", "--yes"}})
-        EXPECT_THAT(refusal(words), HasSubstr("There are 2 customers “Ottoline Quillfeather”"));
-    EXPECT_EQ(json({"--find", "Quillfeather"})["customers"].size(), 2U);
-}
-
 TEST_F(CustomersVerb, writesEachRevisionThatWasGivenToThem) {
     const auto verb = [&](std::vector<std::string> words) {
         words.insert(words.end(), {"--book", book(), "--json"});
@@ -170,13 +154,13 @@ TEST_F(CustomersVerb, writesEachRevisionThatWasGivenToThem) {
     const auto first =
         verb({"quote", "--design", "Lantern", "--quantity", "24", "--customer", "Larkspur Lane Dance Studio"})["number"]
             .get<std::string>();
-    const auto revise = [&](const char* customer, const char* pieces) {
+    const auto revise = [&](const std::string& number, const char* customer, const char* pieces) {
         const auto order = file("order.json", std::string(R"({"customer": ")") + customer +
                                                   R"(", "lines": [{"design": "Lantern", "pieces": )" + pieces + "}]}");
-        return verb({"revise", "--quote", first, "--order", order, "--give"})["number"].get<std::string>();
+        return verb({"revise", "--quote", number, "--order", order, "--give"})["number"].get<std::string>();
     };
-    const auto second = revise("Juniper Hill Swim Club", "30");
-    const auto third = revise("Juniper Hill Swim Club", "36");
+    const auto second = revise(first, "Juniper Hill Swim Club", "30");
+    const auto third = revise(second, "Juniper Hill Swim Club", "36");
     m_written.clear();
     json({"--customer", "Juniper Hill Swim Club", "--dir", at("out")});
     EXPECT_TRUE(m_written.contains(second)) << "it was replaced, and is theirs";
