@@ -350,7 +350,7 @@ TEST_F(Estimating, anOutlineInAnotherStoneIsAStoneOfTheDesign) {
     const auto estimate = *m_presenter.estimate();
     ASSERT_GT(estimate.outline.count.value(), 0);
     const auto picture = m_presenter.picture();
-    ASSERT_EQ(picture.stones.size(), estimate.centres.size());
+    ASSERT_EQ(picture.stones.size(), static_cast<std::size_t>(estimate.count.value()));
     EXPECT_EQ(picture.stones.front().diameter, m_presenter.diameterOf(asked.outlineStone)->millimetres());
     EXPECT_EQ(picture.stones.back().diameter, m_presenter.diameterOf(asked.stone)->millimetres());
     const auto made = m_presenter.makeDesign(QStringLiteral("Two stones"), QByteArray("picture"));
