@@ -194,7 +194,7 @@ base::Result<pricing::OrderDifference> CounterPresenter::difference(const units:
     return db::differenceOf(m_revised.value(), order(), m_prices, m_session.fits(), style);
 }
 
-std::optional<units::Money> CounterPresenter::differenceByPrices() const {
+std::optional<units::Money> CounterPresenter::differenceToday() const {
     const auto& given = m_revised.value();
     if (catalogue::choiceCount(given.order) > 1) return std::nullopt; // of which would it be
     const auto since = db::pricesSince(given, m_session.prices(given.order.customer), m_session.fits());

@@ -97,7 +97,7 @@ class CounterPresenter : public QObject {
     /// What tells this draft from the quote it revises; only of such a draft. Errors: those of pricing::priceOrder.
     base::Result<pricing::OrderDifference> difference(const units::NumberStyle& style) const;
     /// How much of it is prices that changed since; none where that cannot be said.
-    std::optional<units::Money> differenceByPrices() const;
+    std::optional<units::Money> differenceToday() const;
     void repeat(); ///< a new draft with what this given quote ordered (db::repeatOf), at today’s prices
     void addDesign(const base::Id& design);
     void takeDesign(); ///< gives the current place the size and stones its design has now

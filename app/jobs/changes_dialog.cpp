@@ -51,25 +51,11 @@ ChangesDialog::ChangesDialog(const std::string& number, With with,
 }
 
 void ChangesDialog::buildTotals(QVBoxLayout* column, const pricing::PriceComparison& compared) {
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(20);
-    grid->setVerticalSpacing(0);
-    const std::tuple<QString, QString, const char*> figures[] = {
-        {tr("As given"), m_formatter.money(compared.totalThen), "totalThen"},
-        {tr("Today"), m_formatter.money(compared.totalNow), "totalNow"},
-        {tr("Difference"), signedMoney(compared.difference(), m_formatter), "totalDifference"}};
-    int at = 0;
-    for (const auto& [label, figure, name] : figures) {
-        grid->addWidget(new desk::TextLabel(label, TextSize::Small, Role::Muted, Weight::Plain, this), 0, at);
-        auto* shown = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
-        shown->setObjectName(QLatin1String(name));
-        shown->setMeaning(label);
-        shown->setFigure(figure);
-        shown->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-        grid->addWidget(shown, 1, at, Qt::AlignLeft);
-        grid->setColumnStretch(at++, 1);
-    }
-    column->addLayout(grid);
+    addTotals(column,
+              {{tr("As given"), m_formatter.money(compared.totalThen), "totalThen"},
+               {tr("Today"), m_formatter.money(compared.totalNow), "totalNow"},
+               {tr("Difference"), signedMoney(compared.difference(), m_formatter), "totalDifference"}},
+              this);
     auto* said = new desk::TextLabel(compared.causes.empty() ? tr("Nothing that this order uses has changed.")
                                      : m_with == With::Today
                                          ? tr("The quote stays as it was given; this only says what it would come to.")

@@ -20,6 +20,24 @@ QString signedMoney(units::Money amount, const desk::Formatter& formatter) {
                                : QStringLiteral("+") + formatter.money(amount);
 }
 
+void addTotals(QVBoxLayout* column, const std::vector<Total>& totals, QWidget* parent) {
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(20);
+    grid->setVerticalSpacing(0);
+    int at = 0;
+    for (const auto& total : totals) {
+        grid->addWidget(new desk::TextLabel(total.label, TextSize::Small, Role::Muted, Weight::Plain, parent), 0, at);
+        auto* shown = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, parent);
+        shown->setObjectName(QLatin1String(total.name));
+        shown->setMeaning(total.label);
+        shown->setFigure(total.figure);
+        shown->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        grid->addWidget(shown, 1, at, Qt::AlignLeft);
+        grid->setColumnStretch(at++, 1);
+    }
+    column->addLayout(grid);
+}
+
 QGridLayout* rowsGrid(QVBoxLayout* column, const QString& title, const QStringList& heads, QWidget* parent) {
     column->addWidget(desk::sectionTitle(title, parent));
     auto* grid = new QGridLayout;

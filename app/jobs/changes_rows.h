@@ -6,6 +6,8 @@
 #include <QString>
 #include <QStringList>
 
+#include <vector>
+
 class QGridLayout;
 class QVBoxLayout;
 class QWidget;
@@ -15,6 +17,16 @@ namespace sp::jobs {
 
 /// "+2.50", "−2.50", "0.00".
 QString signedMoney(units::Money amount, const desk::Formatter& formatter);
+
+/// A sum of the whole order, and the object name of its label.
+struct Total {
+    QString label;
+    QString figure;
+    const char* name;
+};
+
+/// Sums side by side, large, each below its label.
+void addTotals(QVBoxLayout* column, const std::vector<Total>& totals, QWidget* parent);
 
 /// A titled grid whose first column takes the room there is, the others figures at their right; rows begin at 2.
 QGridLayout* rowsGrid(QVBoxLayout* column, const QString& title, const QStringList& heads, QWidget* parent);

@@ -15,7 +15,6 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <tuple>
 
 namespace sp::jobs {
 
@@ -54,25 +53,11 @@ DifferenceDialog::DifferenceDialog(const DifferenceShown& shown,
 }
 
 void DifferenceDialog::buildTotals(QVBoxLayout* column, const pricing::OrderDifference& difference) {
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(20);
-    grid->setVerticalSpacing(0);
-    const std::tuple<QString, QString, const char*> figures[] = {
-        {tr("It was"), m_formatter.money(difference.totalWas), "totalWas"},
-        {tr("Revised"), m_formatter.money(difference.totalIs), "totalIs"},
-        {tr("Difference"), signedMoney(difference.difference(), m_formatter), "totalDifference"}};
-    int at = 0;
-    for (const auto& [label, figure, name] : figures) {
-        grid->addWidget(new desk::TextLabel(label, TextSize::Small, Role::Muted, Weight::Plain, this), 0, at);
-        auto* shown = new desk::FigureLabel({}, TextSize::Title, Role::Ink, Weight::Strong, this);
-        shown->setObjectName(QLatin1String(name));
-        shown->setMeaning(label);
-        shown->setFigure(figure);
-        shown->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-        grid->addWidget(shown, 1, at, Qt::AlignLeft);
-        grid->setColumnStretch(at++, 1);
-    }
-    column->addLayout(grid);
+    addTotals(column,
+              {{tr("It was"), m_formatter.money(difference.totalWas), "totalWas"},
+               {tr("Revised"), m_formatter.money(difference.totalIs), "totalIs"},
+               {tr("Difference"), signedMoney(difference.difference(), m_formatter), "totalDifference"}},
+              this);
 }
 
 void DifferenceDialog::buildNotes(QVBoxLayout* column, const DifferenceShown& shown,
@@ -80,10 +65,10 @@ void DifferenceDialog::buildNotes(QVBoxLayout* column, const DifferenceShown& sh
     QStringList said;
     if (difference.isNothing())
         said << tr("Nothing is ordered otherwise, and it comes to the same.");
-    else if (shown.byPrices && !shown.byPrices->isZero())
-        said << (shown.byPrices->isNegative() ? tr("At today’s prices what was given would come to %1 less.")
+    else if (shown.today && !shown.today->isZero())
+        said << (shown.today->isNegative() ? tr("At today’s prices what was given would come to %1 less.")
                                               : tr("At today’s prices what was given would come to %1 more."))
-                    .arg(m_formatter.money(shown.byPrices->isNegative() ? -*shown.byPrices : *shown.byPrices));
+                    .arg(m_formatter.money(shown.today->isNegative() ? -*shown.today : *shown.today));
     if (shown.asksToGive)
         said << tr("Quote %1 is kept as it was given; what was paid stays with the job, and the customer agrees anew.")
                     .arg(shown.was);

@@ -19,7 +19,7 @@ struct DifferenceShown {
     QString was;                            ///< the number of the quote that it is compared with
     QString is;                             ///< of the revision; empty while it was not given
     QString note{};                         ///< one sentence more, on what is to be done; may be empty
-    std::optional<units::Money> byPrices{}; ///< how much of the difference is prices that changed since
+    std::optional<units::Money> today{}; ///< how much more what was given would come to today
     bool asksToGive = false;                ///< whether it can be given here: the dialog is accepted then
 };
 

@@ -45,7 +45,7 @@ void MainWindow::showDifference(bool asksToGive) {
     if (!given) return;
     const auto billing = m_session.read([&](db::Book& book) { return book.billing(given->id); });
     const auto number = QString::fromStdString(given->number);
-    jobs::DifferenceShown shown{number, {}, {}, m_presenter.differenceByPrices(), asksToGive};
+    jobs::DifferenceShown shown{number, {}, {}, m_presenter.differenceToday(), asksToGive};
     if (billing && !billing->openInvoices.empty()) shown.note = words::invoicedNote(number);
     auto* dialog = new jobs::DifferenceDialog(shown, m_presenter.difference(m_formatter.style()), m_formatter, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);

@@ -141,7 +141,7 @@ Outcome reviseVerb(const Arguments& arguments, const Helpers& helpers) {
     auto json = differenceJson(*difference, currency);
     json.update({{"revises", quote->number},
                  {"currency", currency.code()},
-                 {"by_prices", since ? Json(exact(*since)) : Json(nullptr)},
+                 {"as_it_was_differs_today", since ? Json(exact(*since)) : Json(nullptr)},
                  {"number", nullptr}});
     auto text = line(QT_TRANSLATE_NOOP("App", "%1 came to %2; revised it comes to %3 %4."), quote->number,
                      exact(difference->totalWas), exact(difference->totalIs), currency.code()) +

@@ -91,7 +91,7 @@ TEST_F(ReviseVerb, saysTheDifferenceLineByLineAndGivesNothing) {
     EXPECT_TRUE(told["order"].empty()) << "for the customer the quote was for";
     EXPECT_EQ(sumOf(told), micros(told["difference"]));
     EXPECT_EQ(micros(told["total"]) - micros(told["total_was"]), micros(told["difference"]));
-    EXPECT_EQ(micros(told["by_prices"]), 0);
+    EXPECT_EQ(micros(told["as_it_was_differs_today"]), 0);
     EXPECT_EQ(json({"quotes"})["quotes"].size(), 1U);
     const auto said = run({"revise", "--quote", m_quote, "--order", order(kMore)});
     EXPECT_THAT(said.out, HasSubstr("30 × Lantern: quantity: 30 (was 24)"));
@@ -132,7 +132,7 @@ TEST_F(ReviseVerb, givesALapsedQuoteAnewAtTodaysPrices) {
     m_helpers.environment = m_clock.environment();
     const auto told = json({"revise", "--quote", m_quote, "--give"});
     EXPECT_EQ(told["number"], m_quote + "-2");
-    EXPECT_EQ(micros(told["by_prices"]), micros(told["difference"])) << "nothing else is different";
+    EXPECT_EQ(micros(told["as_it_was_differs_today"]), micros(told["difference"])) << "nothing else is different";
     expectSound();
 }
 
