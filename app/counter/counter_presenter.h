@@ -96,7 +96,7 @@ class CounterPresenter : public QObject {
     const db::Quote* revised() const { return m_revised ? &*m_revised : nullptr; }
     /// What tells this draft from the quote it revises; only of such a draft. Errors: those of pricing::priceOrder.
     base::Result<pricing::OrderDifference> difference(const units::NumberStyle& style) const;
-    /// How much of it is prices that changed since; none where that cannot be said.
+    /// How much more the quote as it was would come to today; none where that cannot be said.
     std::optional<units::Money> differenceToday() const;
     void repeat(); ///< a new draft with what this given quote ordered (db::repeatOf), at today’s prices
     void addDesign(const base::Id& design);
