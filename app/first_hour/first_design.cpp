@@ -49,9 +49,11 @@ void FirstDesign::load() {
     std::vector<desk::TypedField*> watched;
     for (const auto& row : m_rows) watched.push_back(row.count);
     problem()->watch(watched);
-    if (stones.empty()) problem()->setRefusal(tr("No stone has a price yet: give one first, or count a cut file."));
+    if (stones.empty()) problem()->setRefusal(noStoneYet());
     grid()->finish();
 }
+
+QString FirstDesign::noStoneYet() { return tr("No stone has a price yet: give one first, or count a cut file."); }
 
 void FirstDesign::addRow(int at, const catalogue::Material& stone) {
     auto* body = grid()->body();
@@ -90,7 +92,8 @@ bool FirstDesign::make() {
         }
         if (*count && !(**count).isZero()) design.stones.push_back({row.material, **count});
     }
-    const auto missing = design.name.empty()     ? tr("Give the design a name.")
+    const auto missing = m_rows.empty()          ? noStoneYet()
+                         : design.name.empty()   ? tr("Give the design a name.")
                          : !width || !height     ? tr("Give the width and the height of the design.")
                          : design.stones.empty() ? tr("Give how many stones are on one piece.")
                                                  : QString();

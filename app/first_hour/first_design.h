@@ -27,6 +27,7 @@ class FirstDesign : public desk::RowsPanel {
         desk::CountField* count;
     };
 
+    static QString noStoneYet();
     void addRow(int row, const catalogue::Material& stone);
 
     FirstHourPresenter& m_presenter;

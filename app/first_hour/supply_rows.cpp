@@ -10,6 +10,8 @@
 
 #include <QHBoxLayout>
 
+#include <algorithm>
+
 namespace sp::first_hour {
 
 using catalogue::MaterialKind;
@@ -29,7 +31,8 @@ SupplyRows::SupplyRows(FirstHourPresenter& presenter, SupplyGroup group, const d
     for (const auto& supply : usualSupplies(group, formatter.lengthUnit()))
         addRow(static_cast<int>(m_rows.size()), supply);
     for (const auto& row : m_rows) fields.push_back(row.price);
-    problem()->setObjectName(QStringLiteral("supplyProblem"));
+    problem()->setObjectName(group == SupplyGroup::Stones ? QStringLiteral("stoneProblem")
+                                                          : QStringLiteral("sheetProblem"));
     problem()->watch(fields);
     grid()->finish();
 }
@@ -48,8 +51,7 @@ void SupplyRows::addSupplier() {
     const auto take = [this](const QString& name) { setRefusal(m_presenter.setSupplier(m_group, name)); };
     connect(m_supplier, &desk::ChoiceField::typedNew, this, take);
     connect(m_supplier, &desk::ChoiceField::chosen, this, [this, take](const QVariant& chosen) {
-        const auto* known = chosen.isValid() ? m_presenter.session().supplier(chosen.value<base::Id>()) : nullptr;
-        if (known) take(QString::fromStdString(known->name));
+        if (chosen.isValid()) take(m_supplier->text());
     });
 }
 
@@ -115,8 +117,12 @@ QString SupplyRows::whichIs(const Row& row) const {
 }
 
 void SupplyRows::load() {
-    m_supplier->setChoices(desk::choicesOf(m_presenter.session().suppliers()));
-    if (!m_supplier->isDirty()) m_supplier->setRaw(m_presenter.supplierOf(m_group));
+    auto suppliers = desk::choicesOf(m_presenter.session().suppliers());
+    const auto name = m_presenter.supplierOf(m_group);
+    const bool isKnown = std::ranges::find(suppliers, name, &desk::Choice::text) != suppliers.end();
+    if (!isKnown) suppliers.push_back({name, name, {}, {}}); // the first price makes it
+    m_supplier->setChoices(std::move(suppliers));
+    if (!m_supplier->isDirty()) m_supplier->setRaw(name);
     for (auto& row : m_rows) {
         const auto pack = m_presenter.packOf(row.supply);
         if (!row.price->isDirty())

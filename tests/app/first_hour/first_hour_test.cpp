@@ -182,8 +182,27 @@ TEST_F(FirstHour, aPriceThatCannotBeReadStaysWithItsSentenceAndMakesNothing) {
     goToStep(5);
     typeInto("stonePrice0", "5.8o");
     EXPECT_EQ(field("stonePrice0")->text(), "5.8o");
-    EXPECT_FALSE(text("supplyProblem").isEmpty());
+    EXPECT_FALSE(text("stoneProblem").isEmpty());
     EXPECT_TRUE(m_window->session().materials().empty());
+}
+
+TEST_F(FirstHour, whatNobodyTypedIsNoMistake) {
+    for (int step = 1; step <= 7; ++step) {
+        for (const auto* entry : page()->findChildren<desk::TypedField*>())
+            if (entry->isVisible()) { EXPECT_EQ(entry->problem(), "") << entry->objectName().toStdString(); }
+        nextStep();
+    }
+    EXPECT_EQ(text("sheetProblem"), "");
+    EXPECT_EQ(text("stoneProblem"), "");
+}
+
+TEST_F(FirstHour, aDesignWithoutStonesWithAPriceIsToldWhatToDo) {
+    goToStep(6);
+    const QString sentence = QStringLiteral("No stone has a price yet: give one first, or count a cut file.");
+    EXPECT_EQ(text("firstDesignProblem"), sentence);
+    typeInto("firstDesignName", "Star");
+    nextStep();
+    EXPECT_EQ(text("firstDesignProblem"), sentence) << "there is no field for stones to send anybody to";
 }
 
 TEST_F(FirstHour, theSupplierOfAGroupIsNamedOnceForAllOfIt) {
