@@ -32,9 +32,9 @@ CustomersPage::CustomersPage(session::BookSession& session, const desk::Formatte
     , m_formatter(formatter)
     , m_prompter(prompter)
     , m_backups(std::move(backups)) {
-    buildActions(buildList(tr("Customers"),
-                           {tr("Customers"), tr("&Find by name, telephone or mail"), tr("No customer is called so.")},
-                           "customers", "findCustomer", m_formatter));
+    buildActions(*buildList(tr("Customers"),
+                            {tr("Customers"), tr("&Find by name, telephone or mail"), tr("No customer is called so.")},
+                            "customers", "findCustomer", m_formatter));
     auto* card = new desk::Card(this);
     buildCard(card);
     addCard(card);
@@ -43,12 +43,12 @@ CustomersPage::CustomersPage(session::BookSession& session, const desk::Formatte
     refresh();
 }
 
-void CustomersPage::buildActions(QVBoxLayout* column) {
+void CustomersPage::buildActions(desk::FlowGrid& below) {
     const auto add = [&](const QString& text, const char* name, auto act) {
         auto* button = new QPushButton(text, this);
         button->setObjectName(QLatin1String(name));
         connect(button, &QPushButton::clicked, this, act);
-        column->addWidget(button);
+        below.add(button);
         return button;
     };
     desk::makePrimary(*add(tr("&New customer"), "newCustomer", [this] {

@@ -31,7 +31,7 @@ class CustomersPage : public desk::ListPage {
     void openAsked(const sp::base::Id& job); ///< Enter or a double click on a job
 
   private:
-    void buildActions(QVBoxLayout* column);
+    void buildActions(desk::FlowGrid& below);
     void buildCard(QWidget* card);
     std::vector<desk::StoneListRow> rows(const QString& wanted, const base::Id& kept) override;
     base::Id openOne() const override { return m_presenter.currentId(); }

@@ -30,8 +30,8 @@ DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& f
     : ListPage(parent)
     , m_presenter(session)
     , m_formatter(formatter) {
-    buildActions(buildList(tr("Designs"), {tr("Designs"), tr("&Find by name"), tr("No design is called that.")},
-                           "designs", "findDesign", m_formatter));
+    buildActions(*buildList(tr("Designs"), {tr("Designs"), tr("&Find by name"), tr("No design is called that.")},
+                            "designs", "findDesign", m_formatter));
     auto* card = new desk::Card(this);
     buildCard(card);
     addCard(card);
@@ -41,17 +41,17 @@ DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& f
     refresh();
 }
 
-void DesignsPage::buildActions(QVBoxLayout* column) {
+void DesignsPage::buildActions(desk::FlowGrid& below) {
     auto* add = new QPushButton(tr("&New design"), this);
     add->setObjectName(QStringLiteral("newDesign"));
     desk::makePrimary(*add);
-    column->addWidget(add);
+    below.add(add);
     auto* cutFile = new QPushButton(tr("&Count a cut file…"), this);
     cutFile->setObjectName(QStringLiteral("countCutFile"));
-    column->addWidget(cutFile);
+    below.add(cutFile);
     auto* estimate = new QPushButton(tr("Esti&mate stones…"), this);
     estimate->setObjectName(QStringLiteral("estimateStones"));
-    column->addWidget(estimate);
+    below.add(estimate);
     connect(cutFile, &QPushButton::clicked, this, &DesignsPage::cutFileAsked);
     connect(estimate, &QPushButton::clicked, this, &DesignsPage::estimateAsked);
     connect(add, &QPushButton::clicked, this, [this] {

@@ -34,7 +34,7 @@ class DesignsPage : public desk::ListPage {
     void estimateAsked(); ///< before there is a cut file
 
   private:
-    void buildActions(QVBoxLayout* column);
+    void buildActions(desk::FlowGrid& below);
     void buildCard(QWidget* card);
     void buildPacking(QVBoxLayout* column);
     void connectFields();

@@ -9,13 +9,13 @@
 namespace sp::desk {
 
 /// Boxes side by side in equal columns, row after row, in the order in which they were added. Where the columns are too
-/// narrow for what is in them there are half as many, down to one, so that it is never wider than its widest box. What
-/// is in a row is as high as the row.
+/// narrow for what is in them there are half as many, rounded down, to one, so that it is never wider than its widest
+/// box. What is in a row is as high as the row.
 class FlowGrid : public QLayout {
     Q_OBJECT
 
   public:
-    /// `columns` at most, a power of two.
+    /// `columns` at most.
     explicit FlowGrid(int columns);
     ~FlowGrid() override;
 

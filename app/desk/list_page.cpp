@@ -3,6 +3,8 @@
 
 #include "app/desk/card.h"
 
+#include <QVBoxLayout>
+
 #include <algorithm>
 
 namespace sp::desk {
@@ -13,8 +15,8 @@ constexpr int kListWidth = 348;
 
 } // namespace
 
-QVBoxLayout* ListPage::buildList(const QString& title, const StoneListWords& words, const char* name, const char* find,
-                                 const Formatter& formatter) {
+FlowGrid* ListPage::buildList(const QString& title, const StoneListWords& words, const char* name, const char* find,
+                              const Formatter& formatter) {
     auto* side = new QWidget(this);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
@@ -24,6 +26,8 @@ QVBoxLayout* ListPage::buildList(const QString& title, const StoneListWords& wor
     m_list->find().setObjectName(QLatin1String(find));
     m_list->rows().setObjectName(QLatin1String(name));
     column->addWidget(m_list, 1);
+    auto* actions = new FlowGrid(3);
+    column->addLayout(actions);
     m_columns = new FoldingColumns(this);
     m_columns->addColumn(side, title, kListWidth, false);
     sides()->addWidget(m_columns, 1);
@@ -33,7 +37,7 @@ QVBoxLayout* ListPage::buildList(const QString& title, const StoneListWords& wor
         });
     connect(m_list, &StoneList::searched, this, &ListPage::search);
     connect(m_list, &StoneList::chosen, this, [this](const base::Id& thing) { openAnother(thing); });
-    return column;
+    return actions;
 }
 
 void ListPage::addCard(QWidget* card) { m_columns->addColumn(card, {}, 0, true); }

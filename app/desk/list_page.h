@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/desk/flow_grid.h"
 #include "app/desk/folding_columns.h"
 #include "app/desk/split_page.h"
 #include "app/desk/stone_list.h"
-
-#include <QVBoxLayout>
 
 namespace sp::desk {
 
@@ -20,10 +19,10 @@ class ListPage : public SplitPage {
   protected:
     using SplitPage::SplitPage;
 
-    /// The left side: title and list. What is put into the column returned stands below them. `name` and `find` are
-    /// the object names of the rows and the search.
-    QVBoxLayout* buildList(const QString& title, const StoneListWords& words, const char* name, const char* find,
-                           const Formatter& formatter);
+    /// The left side: title and list. What is put into the grid returned stands below them, side by side where there is
+    /// room for three. `name` and `find` are the object names of the rows and the search.
+    FlowGrid* buildList(const QString& title, const StoneListWords& words, const char* name, const char* find,
+                        const Formatter& formatter);
     /// The right side. In a narrow window one side is shown at a time, the card under the name of what is open.
     void addCard(QWidget* card);
     const StoneList& list() const { return *m_list; }

@@ -26,11 +26,11 @@ SuppliesPage::SuppliesPage(session::BookSession& session, const desk::Formatter&
     : ListPage(parent)
     , m_presenter(session)
     , m_formatter(formatter) {
-    auto* left = buildList(
+    auto* below = buildList(
         tr("Supplies"),
         {tr("Materials, kits and suppliers"), tr("&Find by name or kind"), tr("Nothing here is called that.")},
         "supplies", "findSupply", m_formatter);
-    left->addWidget(buildNew());
+    below->add(buildNew(), 3);
     auto* card = new desk::Card(this);
     auto* inside = new QVBoxLayout(card);
     inside->setContentsMargins(1, 1, 1, 1);
