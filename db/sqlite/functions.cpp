@@ -50,6 +50,39 @@ void idText(sqlite3_context* context, int, sqlite3_value** values) {
     sqlite3_result_text(context, text.c_str(), static_cast<int>(text.size()), SQLITE_TRANSIENT);
 }
 
+/// The number that begins at `from`, without leading zeros; `from` is behind it then.
+QStringView takeNumber(QStringView text, qsizetype& from) {
+    const auto isDigit = [](QChar letter) { return letter >= QLatin1Char('0') && letter <= QLatin1Char('9'); };
+    while (from < text.size() && text[from] == QLatin1Char('0')) ++from;
+    const auto begin = from;
+    while (from < text.size() && isDigit(text[from])) ++from;
+    return text.mid(begin, from - begin);
+}
+
+int counting(void*, int firstSize, const void* first, int secondSize, const void* second) {
+    const auto a = QString::fromUtf8(static_cast<const char*>(first), firstSize).toCaseFolded();
+    const auto b = QString::fromUtf8(static_cast<const char*>(second), secondSize).toCaseFolded();
+    qsizetype i = 0;
+    qsizetype j = 0;
+    while (i < a.size() && j < b.size()) {
+        const auto beginI = i;
+        const auto beginJ = j;
+        const auto number = takeNumber(a, i);
+        const auto other = takeNumber(b, j);
+        if (i > beginI && j > beginJ) {
+            if (number.size() != other.size()) return number.size() < other.size() ? -1 : 1;
+            if (const int order = number.compare(other); order != 0) return order;
+            continue;
+        }
+        i = beginI;
+        j = beginJ;
+        if (a[i] != b[j]) return a[i] < b[j] ? -1 : 1;
+        ++i;
+        ++j;
+    }
+    return (i < a.size() ? 1 : 0) - (j < b.size() ? 1 : 0);
+}
+
 } // namespace
 
 int addFunctions(sqlite3* db) {
@@ -65,7 +98,7 @@ int addFunctions(sqlite3* db) {
                 sqlite3_create_function_v2(db, name, arguments, kFlags, nullptr, run, nullptr, nullptr, nullptr);
             code != SQLITE_OK)
             return code;
-    return SQLITE_OK;
+    return sqlite3_create_collation_v2(db, "COUNTING", SQLITE_UTF8, nullptr, counting, nullptr);
 }
 
 } // namespace sp::db::sqlite

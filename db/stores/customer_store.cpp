@@ -46,7 +46,7 @@ std::vector<Customer> CustomerStore::all() {
     std::vector<Customer> customers;
     auto rows = m_db.query("SELECT id, " + kCustomerRead +
                            " FROM customer WHERE +deleted_at IS NULL AND merged_into_id IS NULL "
-                           "ORDER BY +name COLLATE NOCASE, id"); // see things.h
+                           "ORDER BY +name COLLATE COUNTING, id"); // see things.h
     while (rows.step()) customers.push_back(take(rows));
     return customers;
 }
@@ -91,7 +91,7 @@ std::vector<Customer> CustomerStore::removed() {
     std::vector<Customer> customers;
     auto rows = m_db.query("SELECT id, " + kCustomerRead +
                                " FROM customer WHERE deleted_at IS NOT NULL AND name <> ? "
-                               "ORDER BY +name COLLATE NOCASE, id",
+                               "ORDER BY +name COLLATE COUNTING, id",
                            kErasedName);
     while (rows.step()) customers.push_back(take(rows));
     return customers;

@@ -67,7 +67,7 @@ std::vector<Pack> PackStore::all() {
                                       " FROM pack WHERE +deleted_at IS NULL " // see things.h
                                       "AND material_id IN (SELECT id FROM material WHERE deleted_at IS NULL) "
                                       "AND supplier_id IN (SELECT id FROM supplier WHERE deleted_at IS NULL) "
-                                      "ORDER BY +name COLLATE NOCASE, id"));
+                                      "ORDER BY +name COLLATE COUNTING, id"));
 }
 
 std::optional<Pack> PackStore::find(const base::Id& id) {

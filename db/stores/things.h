@@ -35,7 +35,7 @@ std::vector<T> takeThings(sqlite::Connection& db, std::string_view table, std::s
             db.query(fmt::format("SELECT id, {} FROM {} WHERE deleted_at IS NULL AND id = ?", columns, table), *only),
             take);
     return takeAll(db.query(fmt::format("SELECT id, {} FROM {} WHERE +deleted_at IS NULL "
-                                        "ORDER BY +name COLLATE NOCASE, id",
+                                        "ORDER BY +name COLLATE COUNTING, id",
                                         columns, table)),
                    take);
 }
