@@ -222,12 +222,7 @@ void BuyingPage::tellSaved(const base::Done& done, const QString& path) {
 }
 
 void BuyingPage::showPages(paper::Document pages, const QString& name) {
-    const QDir folder(session::folderOf(session::kPapersIn));
-    auto* preview = new paper::PreviewDialog(std::move(pages), m_presenter.session().shop().paper,
-                                             folder.filePath(name + QStringLiteral(".pdf")), window());
-    preview->setObjectName(QStringLiteral("buyingPreview"));
-    preview->setAttribute(Qt::WA_DeleteOnClose);
-    preview->open();
+    paper::showPreview(std::move(pages), m_presenter.session().shop().paper, name, "buyingPreview", this);
 }
 
 void BuyingPage::takeIn(Strategy strategy) {

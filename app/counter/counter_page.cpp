@@ -8,10 +8,8 @@
 #include "app/desk/folding_columns.h"
 #include "app/paper/preview_dialog.h"
 #include "app/paper/sheet_words_of.h"
-#include "app/session/settings.h"
 
 #include <QApplication>
-#include <QDir>
 #include <QHideEvent>
 #include <QVBoxLayout>
 
@@ -164,12 +162,8 @@ void CounterPage::showSheet() {
     auto sheet = m_presenter.isIssued() ? slipOf(m_presenter, words) : m_presenter.draftSheet(words);
     const auto number = QString::fromStdString(m_presenter.quote().number);
     const auto name = number.isEmpty() ? tr("Draft") : tr("Quote %1").arg(number);
-    const QDir folder(session::folderOf(session::kPapersIn));
-    auto* preview = new paper::PreviewDialog(std::move(sheet), m_presenter.prices().shop.paper,
-                                             folder.filePath(name + QStringLiteral(".pdf")), window());
-    preview->setObjectName(QStringLiteral("preview"));
-    preview->setAttribute(Qt::WA_DeleteOnClose);
-    preview->open();
+    paper::showPreview(paper::documentOf(sheet, m_presenter.prices().shop.paper), m_presenter.prices().shop.paper, name,
+                       "preview", this);
 }
 
 void CounterPage::addChoice() { m_presenter.addChoice(); }

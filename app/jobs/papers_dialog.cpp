@@ -8,13 +8,11 @@
 #include "app/paper/preview_dialog.h"
 #include "app/paper/replaced_mark.h"
 #include "app/paper/sheet_words_of.h"
-#include "app/session/settings.h"
 #include "app/words/bill_words.h"
 #include "app/words/difference_words.h"
 #include "app/words/words.h"
 
 #include <QBoxLayout>
-#include <QDir>
 
 #include <algorithm>
 
@@ -184,16 +182,10 @@ void PapersDialog::showDifference() {
 
 void PapersDialog::show(quoting::SheetContent sheet, catalogue::Paper paper,
                         const std::optional<db::ReplacedBy>& replacedBy) {
-    const QDir folder(session::folderOf(session::kPapersIn));
-    const auto name = QString::fromStdString(sheet.title);
     auto document = paper::documentOf(sheet, paper);
     if (replacedBy)
         paper::layOver(document, words::replacedMark(*replacedBy, m_formatter.date(replacedBy->day)), paper);
-    auto* preview =
-        new paper::PreviewDialog(std::move(document), paper, folder.filePath(name + QStringLiteral(".pdf")), this);
-    preview->setObjectName(QStringLiteral("preview"));
-    preview->setAttribute(Qt::WA_DeleteOnClose);
-    preview->open();
+    paper::showPreview(std::move(document), paper, QString::fromStdString(sheet.title), "preview", this);
 }
 
 void PapersDialog::settle(const base::Result<db::IssuedBill>& bill) {

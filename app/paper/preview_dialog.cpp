@@ -146,6 +146,15 @@ void PreviewDialog::savePdf(const QString& path) {
     say(done ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path)) : words::sentence(done.error()));
 }
 
+void showPreview(Document document, catalogue::Paper paper, const QString& name, const char* object, QWidget* parent) {
+    const QDir folder(session::folderOf(session::kPapersIn));
+    auto* preview =
+        new PreviewDialog(std::move(document), paper, folder.filePath(name + QStringLiteral(".pdf")), parent->window());
+    preview->setObjectName(QLatin1String(object));
+    preview->setAttribute(Qt::WA_DeleteOnClose);
+    preview->open();
+}
+
 } // namespace sp::paper
 
 #include "moc_preview_dialog.cpp"

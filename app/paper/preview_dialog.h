@@ -47,4 +47,8 @@ class PreviewDialog : public QDialog {
     QPushButton* m_next = nullptr;
 };
 
+/// Opens one over `parent`'s window that goes when it is closed. `name` is that of the file, without its kind, that
+/// saving offers where papers were saved last; `object` the dialog's object name.
+void showPreview(Document document, catalogue::Paper paper, const QString& name, const char* object, QWidget* parent);
+
 } // namespace sp::paper

@@ -10,12 +10,10 @@
 #include "app/paper/preview_dialog.h"
 #include "app/plans/measure_table.h"
 #include "app/plans/plan_picture.h"
-#include "app/session/settings.h"
 #include "app/words/names.h"
 #include "app/words/spare_words.h"
 #include "app/words/words.h"
 
-#include <QDir>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -260,12 +258,7 @@ void PlanDialog::showPreview() {
     if (input.plans.empty() || m_planner.isBusy()) return;
     auto document = paper::planDocument(input);
     const auto name = tr("Cutting plan %1").arg(m_question.title).replace(QLatin1Char('/'), QLatin1Char('-'));
-    const QDir folder(session::folderOf(session::kPapersIn));
-    auto* preview = new paper::PreviewDialog(std::move(document), m_prices.shop.paper,
-                                             folder.filePath(name + QStringLiteral(".pdf")), this);
-    preview->setObjectName(QStringLiteral("planPreview"));
-    preview->setAttribute(Qt::WA_DeleteOnClose);
-    preview->open();
+    paper::showPreview(std::move(document), m_prices.shop.paper, name, "planPreview", this);
 }
 
 } // namespace sp::plans

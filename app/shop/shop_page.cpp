@@ -7,7 +7,6 @@
 #include "app/desk/tab_order.h"
 #include "app/paper/care_card.h"
 #include "app/paper/preview_dialog.h"
-#include "app/session/settings.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/card_index.h"
 #include "app/shop/ladder_panel.h"
@@ -16,7 +15,6 @@
 #include "app/shop/step_rows.h"
 #include "app/words/words.h"
 
-#include <QDir>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -129,12 +127,8 @@ void ShopPage::buildLetterhead() {
 void ShopPage::showCareCards() {
     const auto& shop = m_presenter.shop();
     auto pages = paper::careCards(shop, paper::careWords(shop, m_presenter.bench().press, m_formatter));
-    const QDir folder(session::folderOf(session::kPapersIn));
-    const auto file = folder.filePath(QString::fromStdString(pages.title) + QStringLiteral(".pdf"));
-    auto* preview = new paper::PreviewDialog(std::move(pages), shop.paper, file, window());
-    preview->setObjectName(QStringLiteral("carePreview"));
-    preview->setAttribute(Qt::WA_DeleteOnClose);
-    preview->open();
+    const auto name = QString::fromStdString(pages.title);
+    paper::showPreview(std::move(pages), shop.paper, name, "carePreview", this);
 }
 
 void ShopPage::buildMoney() {
