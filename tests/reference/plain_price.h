@@ -48,7 +48,7 @@ struct PlainShare {
     std::int64_t warmUp = -1;   ///< below 0: it warms up the press by itself, and tests it
     std::int64_t tests = 0;
     std::int64_t testWear = 0;
-    bool isOfOrder = false;     ///< then `set` says how planned pieces are paid for
+    bool isOfOrder = false; ///< then `set` says how planned pieces are paid for
     PlainSet set = {};
     std::map<base::Id, std::int64_t> prices = {}; ///< of a pack of what the order takes; of others that of one pack
 };
