@@ -29,8 +29,11 @@ Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quot
     if (!account) return refused(account.error());
     const auto& currency = quote.frozen->shop.currency;
     const auto exact = [&](Money amount) { return units::formatExact(amount, currency); };
-    auto text = line(QT_TRANSLATE_NOOP("App", "%1: %2 paid of %3, %4 left."), quote.number, exact(account->paid),
-                     exact(account->total), exact(account->left));
+    auto text = quote.stage == Stage::Declined && account->total == quote.sealedTotal
+                    ? line(QT_TRANSLATE_NOOP("App", "%1 was let go; %2 of what was paid stay."), quote.number,
+                           exact(account->paid))
+                    : line(QT_TRANSLATE_NOOP("App", "%1: %2 paid of %3, %4 left."), quote.number, exact(account->paid),
+                           exact(account->total), exact(account->left));
     if (!account->credit.isZero())
         text += line(QT_TRANSLATE_NOOP("App", "%1 are the customer’s credit."), exact(account->credit));
     return answer(arguments, accountJson(quote, *account), text);

@@ -129,6 +129,14 @@ TEST_F(BillVerbs, taxOfASpanIsThatOfItsInvoicesLessItsCreditNotes) {
     EXPECT_EQ(run({"tax", "--from", "soon", "--to", m_year + "-01-01"}).exit, 1);
 }
 
+TEST_F(BillVerbs, nothingIsLeftToPayOfWhatWasLetGo) {
+    agree();
+    json({"pay", "--quote", m_quote, "--amount", "10"});
+    json({"letgo", "--quote", m_quote});
+    EXPECT_EQ(run({"refund", "--quote", m_quote, "--amount", "4"}).out,
+              m_quote + " was let go; 6.00 of what was paid stay.\n");
+}
+
 TEST_F(BillVerbs, whatCannotBeIsOneSentence) {
     EXPECT_EQ(refusal({"invoice", "--quote", m_quote}),
               "Quote " + m_quote + " is not agreed to yet; move it to Agreed before you invoice it.\n");
