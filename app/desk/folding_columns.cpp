@@ -81,11 +81,11 @@ void FoldingColumns::addColumn(QWidget* column, const QString& word, int width, 
 }
 
 void FoldingColumns::setWord(int column, const QString& word) {
-    constexpr int kWidest = 240; // px at 100 %
+    constexpr int kWidestTab = 240; // px at 100 %
     auto* tab = m_columns[static_cast<std::size_t>(column)].tab;
     const QFontMetrics strong(textFont(TextSize::Body, Weight::Strong));
     tab->setText(
-        strong.elidedText(word, Qt::ElideRight, scaled(kWidest)).replace(QLatin1Char('&'), QLatin1String("&&")));
+        strong.elidedText(word, Qt::ElideRight, scaled(kWidestTab)).replace(QLatin1Char('&'), QLatin1String("&&")));
     tab->setAccessibleName(word);
     tab->setToolTip(word);
 }

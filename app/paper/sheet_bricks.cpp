@@ -225,8 +225,8 @@ std::vector<BrickMaker::LadderColumn> BrickMaker::ladderColumns(const quoting::S
     for (const auto& ladder : choice.ladders)
         for (const auto& step : ladder.steps) columns.push_back({step.quantity, shown(step.pieces)});
     std::ranges::sort(columns, {}, &LadderColumn::quantity);
-    const auto spare = std::ranges::unique(columns, {}, &LadderColumn::quantity);
-    columns.erase(spare.begin(), spare.end());
+    const auto isSame = [](const LadderColumn& a, const LadderColumn& b) { return a.quantity == b.quantity; };
+    columns.erase(std::unique(columns.begin(), columns.end(), isSame), columns.end());
     return columns;
 }
 

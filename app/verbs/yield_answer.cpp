@@ -160,7 +160,7 @@ class YieldReader {
         if (!problem.has(key)) return;
         for (const auto& [material, rate] : problem.shares(key)) {
             const auto found = std::find_if(m_problem.lines.begin(), m_problem.lines.end(),
-                                            [&](const auto& line) { return line.material == material; });
+                                            [&wanted = material](const auto& line) { return line.material == wanted; });
             if (found == m_problem.lines.end() || !found->counted)
                 refuseMaterial(
                     Code::NotFound, material,

@@ -162,16 +162,17 @@ class Builder {
         made.most = std::min(kUnlimited, pack.atMost ? pack.atMost->value() : kUnlimited);
         Raw raw;
         for (const auto& give : pack.gives) {
-            const auto [at, isNew] = m_materials.try_emplace(give.material, static_cast<int>(m_materials.size()));
-            if (isNew) m_out.materials.push_back(give.material);
-            const auto index = static_cast<std::size_t>(at->second);
+            const auto known = m_materials.try_emplace(give.material, static_cast<int>(m_materials.size()));
+            if (known.second) m_out.materials.push_back(give.material);
+            const int material = known.first->second;
+            const auto index = static_cast<std::size_t>(material);
             if (index >= m_stones.size() || m_stones[index] == 0) continue;
             const auto same = std::find_if(raw.stones.begin(), raw.stones.end(),
-                                           [&](const auto& stones) { return stones.first == at->second; });
+                                           [&](const auto& stones) { return stones.first == material; });
             if (same != raw.stones.end())
                 same->second += give.count.value();
             else
-                raw.stones.emplace_back(at->second, give.count.value());
+                raw.stones.emplace_back(material, give.count.value());
         }
         for (const auto& price : prices)
             if (price.from.value() <= made.most)

@@ -43,9 +43,9 @@ class Book::Inside::Scope {
         }
         m_isFinished = true;
         if (m_book.depth > 1) return;
-        auto& action = *m_book.action;
-        if (action.isUndone && !action.step.changes.empty()) m_book.undoStack.push(std::move(action.step));
-        for (const auto& quote : action.issued) m_book.undoStack.forget(quote);
+        auto& done = *m_book.action;
+        if (done.isUndone && !done.step.changes.empty()) m_book.undoStack.push(std::move(done.step));
+        for (const auto& quote : done.issued) m_book.undoStack.forget(quote);
     }
 
   private:

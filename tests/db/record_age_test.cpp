@@ -25,8 +25,6 @@ struct Lamp1 {
     std::string name;
     Money price;
     std::vector<Bulb1> bulbs;
-
-    friend bool operator==(const Lamp1&, const Lamp1&) = default;
 };
 /// Version 2: a field came new, one in a row of a list too.
 struct Bulb2 {

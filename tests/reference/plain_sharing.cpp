@@ -20,7 +20,8 @@ void sharePacking(const catalogue::Order& order, const catalogue::PriceBook& boo
             if (lines.empty() || lines.back() != i) lines.push_back(i);
         }
     for (const auto& [material, use] : packed) {
-        const auto& [most, lines] = use;
+        const auto& most = use.first;
+        const auto& lines = use.second;
         const auto& priced = *book.find(material);
         const auto known = shares[lines[0]].prices.find(material);
         const Whole price = known == shares[lines[0]].prices.end() ? priced.price->price.micros() : known->second;

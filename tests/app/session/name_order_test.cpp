@@ -44,7 +44,7 @@ TEST_F(NameOrder, isTheOneOfUnicode) {
     const auto names = listed();
     ASSERT_EQ(names.size(), saved);
     ASSERT_GT(saved, 100U);
-    QCollator order(QLocale(QLocale::English));
+    QCollator order{QLocale(QLocale::English)};
     order.setNumericMode(true);
     order.setCaseSensitivity(Qt::CaseInsensitive);
     for (std::size_t i = 1; i < names.size(); ++i)
