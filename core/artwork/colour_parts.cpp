@@ -148,6 +148,7 @@ std::vector<Line> linesOutside(std::vector<Line> lines, const Paths& taken) {
 
 base::Result<std::vector<ColourPart>> colourPartsOf(const Drawing& drawing, double millimetresPerUnit, bool withLines,
                                                     std::string_view fileName) {
+    if (const auto few = checkCorners(drawing, millimetresPerUnit, fileName); !few) return base::fail(few.error());
     auto layers = paintLayersOf(drawing, millimetresPerUnit, withLines);
     if (const auto bearable = checkLayers(layers, fileName); !bearable) return base::fail(bearable.error());
     std::vector<ColourPart> parts;

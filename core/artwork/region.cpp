@@ -47,10 +47,14 @@ bool isTangled(std::span<const Shape> shapes) {
     return false;
 }
 
-std::vector<Point> circle(Point centre, double radius) {
-    // Flat edges stay within half a micrometre of the circle.
+/// Flat edges stay within half a micrometre of the circle.
+int cornersOfCircle(double radius) {
     const double wanted = std::numbers::pi * std::sqrt(radius * 1000);
-    const int corners = static_cast<int>(std::clamp(std::ceil(wanted), 48.0, 1200.0));
+    return static_cast<int>(std::clamp(std::ceil(wanted), 48.0, 1200.0));
+}
+
+std::vector<Point> circle(Point centre, double radius) {
+    const int corners = cornersOfCircle(radius);
     std::vector<Point> ring;
     for (int i = 0; i < corners; ++i) {
         const double angle = 2 * std::numbers::pi * i / corners;
@@ -122,6 +126,16 @@ std::vector<Shape> shapesAlong(std::span<const Line> lines) {
     std::vector<Shape> shapes;
     for (const Line& line : lines) shapes.push_back({{line.points}, true});
     return shapes;
+}
+
+base::Result<void> checkCorners(const Drawing& drawing, double millimetresPerUnit, std::string_view fileName) {
+    std::size_t corners = 0;
+    for (const Outline& outline : drawing.outlines)
+        if (outline.closed || drawing.inks[outline.ink].filled) corners += outline.size;
+    for (const Disc& disc : drawing.discs)
+        corners += static_cast<std::size_t>(cornersOfCircle(millimetresPerUnit * disc.radius));
+    if (corners > kMaxCorners) return base::fail(Fault::ShapesTooInvolved, std::string(fileName), fileName, corners);
+    return {};
 }
 
 base::Result<void> checkInvolved(std::span<const Shape> shapes, std::string_view fileName) {

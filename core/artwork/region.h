@@ -51,6 +51,10 @@ std::vector<Line> linesOf(const Drawing& drawing, double millimetresPerUnit, boo
 /// Lines as if they were shapes, for checkInvolved.
 std::vector<Shape> shapesAlong(std::span<const Line> lines);
 
+/// Whether the shapes of a drawing, lines that end somewhere left aside, have no more corners than checkInvolved lets
+/// pass; asked before they are drawn. Error: TooLarge.
+base::Result<void> checkCorners(const Drawing& drawing, double millimetresPerUnit, std::string_view fileName);
+
 /// Whether working out what the shapes cover is bearable. Errors: OutOfRange, TooLarge, as of regionOf.
 base::Result<void> checkInvolved(std::span<const Shape> shapes, std::string_view fileName);
 

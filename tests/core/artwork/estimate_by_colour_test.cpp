@@ -4,6 +4,7 @@
 #include "core/artwork/artwork_file.h"
 #include "core/artwork/colour_parts.h"
 #include "core/artwork/estimate_by_colour.h"
+#include "core/artwork/region.h"
 
 #include <gtest/gtest.h>
 
@@ -46,6 +47,19 @@ void expectClear(const std::vector<ColourEstimate>& estimates, const std::vector
     for (std::size_t i = 0; i < all.size(); ++i)
         for (std::size_t k = 0; k < i; ++k)
             ASSERT_GE(distance(all[i].first, all[k].first), all[i].second + all[k].second - 0.005);
+}
+
+// A disc of 1.4 mm radius has 118 corners, pi sqrt(1,400) = 117.5 rounded up: 847 of them are 99,946 corners.
+TEST(EstimateByColour, refusesTooManyCornersBeforeTheyAreDrawn) {
+    Drawing drawing;
+    drawing.inks = {{"#ff0000", "", true}};
+    drawing.discs.assign(848, {{10, 10}, 1.4, 0, 0});
+    const auto refused = checkCorners(drawing, 1, "discs.svg");
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, base::Code::TooLarge);
+    drawing.discs.pop_back();
+    EXPECT_TRUE(checkCorners(drawing, 1, "discs.svg"));
+    EXPECT_FALSE(checkCorners(drawing, 4, "discs.svg")); // drawn larger, a circle has more
 }
 
 TEST(EstimateByColour, tellsRedAndBlueApart) {
