@@ -10,6 +10,7 @@
 #include "core/supply/purchase_reduce.h"
 #include "core/supply/purchase_search.h"
 #include "core/supply/purchase_single.h"
+#include "core/supply/purchase_ties.h"
 
 #include <algorithm>
 
@@ -72,8 +73,10 @@ base::Result<PurchaseAnswer> planPurchase(const PurchaseProblem& problem, const 
             return nothingToBuy(problem, *made);
         if (single) return planned(problem, *made, single->found);
         const auto found = searched(model, effort);
-        if (!found.counts.empty()) return planned(problem, *made, found);
-        return base::fail(Fault::NoPlanFound, "packs");
+        if (found.counts.empty()) return base::fail(Fault::NoPlanFound, "packs");
+        return planned(problem, *made,
+                       found.cost == found.bound ? bestOfEqual(model, found, std::min(effort.steps / 16, kTieSteps))
+                                                 : found);
     } catch (const base::Overflow&) { return base::fail(Fault::PurchaseTooLarge, "needs"); }
 }
 

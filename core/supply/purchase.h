@@ -88,10 +88,10 @@ struct PlanEffort {
 inline constexpr std::size_t kMaxPacks = 100'000;
 
 /// The cheapest whole packs that cover the needs, with shipping. Among plans of equal cost the one whose leftover is
-/// worth more is taken, then the one with fewer suppliers, then fewer packs, as far as the search meets them: it is
-/// given a fixed amount of work, keeps one way to spend a sum with a supplier (that of most units), and does not touch
-/// the proof of the cost. The same problem always gives the same plan for the same effort. No plan is dearer than what
-/// a plain buyer would take (purchase_plain.h) bettered by local search (purchase_improve.h). Memory is bounded (about
+/// worth more is taken, then the one with fewer suppliers, then fewer packs, then more of what is listed first: once
+/// the cost is proven all plans of that cost are gone through, as far as a fixed amount of work does for them
+/// (purchase_ties.h). The same problem always gives the same plan for the same effort. No plan is dearer than what a
+/// plain buyer would take (purchase_plain.h) bettered by local search (purchase_improve.h). Memory is bounded (about
 /// 200 MB at worst); very large needs are covered in part by the pack with the least price per stone before the search,
 /// which leaves the bound true but as a rule not equal to the cost. Where no material can be had in two ways there is
 /// no search: the plan is proven whatever the numbers (purchase_single.h). Errors: Invalid, OutOfRange for input

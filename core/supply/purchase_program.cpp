@@ -3,6 +3,7 @@
 
 #include "core/supply/purchase_basket.h"
 #include "core/supply/purchase_plan.h"
+#include "core/supply/purchase_ties.h"
 
 #include <algorithm>
 #include <charconv>
@@ -271,7 +272,7 @@ void takeSolution(const PurchaseProblem& problem, std::string_view solution, Pur
         plan.proven = plan.bound == plan.cost;
         return;
     }
-    plan = *planned(problem, *made, found).plan;
+    plan = *planned(problem, *made, isProof ? bestOfEqual(model, found, kTieSteps) : found).plan;
 }
 
 } // namespace sp::supply
