@@ -21,7 +21,7 @@
 #include "db/book/customer_file.h"
 #include "db/book/watch.h"
 #include "db/records/papers.h"
-#include "db/records/quote_summary.h"
+#include "db/records/wanted.h"
 
 #include <chrono>
 #include <cstdint>
@@ -41,6 +41,8 @@ struct Environment {
     std::function<std::chrono::system_clock::time_point()> now; ///< UTC
     std::function<units::Date()> today;                         ///< the shop's local day
     std::string actor;                                          ///< who works at this seat, for the change log
+    /// Where the index of a book lies, by which its jobs are found; a folder that can be thrown away. Empty: nowhere.
+    std::filesystem::path cacheFolder = {};
 };
 
 /// The computer's own clock and user name.
@@ -286,10 +288,20 @@ class Book {
     /// Says which choice of a given quote the customer takes, from 0; nothing: that is open again. The others are kept.
     /// Errors: Invalid for a draft, for a choice it does not have, and for nothing when it is agreed to.
     base::Done takeChoice(const base::Id& quote, std::optional<std::int64_t> choice);
-    /// Newest first by when they were started, whatever the clock said; at most `limit`, those whose number, customer
-    /// (name, telephone or mail), titles, payments (kind and note) or papers hold `text`, letter case ignored, or where
-    /// it is an amount: what the job comes to, what was paid at once, what is left (all when it is empty).
+    /// The jobs that are wanted, over every year; by when they were started, whatever the clock said then, where
+    /// nothing else is asked for. By the index of the book where there is one, which is brought up to the book first.
+    base::Result<Found> find(const Wanted& wanted);
+    /// Those in which `text` is found (see Wanted), the newest first.
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
+    /// Whether an index would help `find` and there is none, or one that is too far behind.
+    bool wantsIndex();
+    /// Makes the index of the book in `file` anew, in that folder, beside whoever has the book open: in any thread. It
+    /// holds names, and is its owner's alone to read. Errors: as open, Full, ReadOnly; Failed when stopped, or when
+    /// somebody was erased from the book meanwhile.
+    static base::Done makeIndex(const std::filesystem::path& file, const std::filesystem::path& folder,
+                                const Watch& watch = {});
+    /// An index was made: the next `find` goes by that.
+    void takeIndex();
     /// What of the jobs and the certificates asks for somebody's attention today.
     base::Result<AskedToday> askedToday();
     /// Errors: NotFound; Damaged when the seal does not match; Conflict for the number of one that was replaced.

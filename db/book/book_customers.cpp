@@ -161,7 +161,10 @@ Done Book::eraseCustomer(const Id& asked) {
             addNoLongerUndone(in.action->issued, in.stores, entry);
         }
     });
-    return done ? tidy() : done;
+    if (!done) return done;
+    const auto forgotten = catchToResult([&] { m_in->forgetIndex(); });
+    const auto tidied = tidy();
+    return tidied ? forgotten : tidied;
 }
 
 /// Old text may lie in what is free of the file, from before it was erased: all pages are written anew.

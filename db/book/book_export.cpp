@@ -126,7 +126,7 @@ class Jobs {
   public:
     Jobs(Stores& stores, const Watch& watch)
         : m_watch(watch) {
-        for (const auto& job : stores.jobs.list({}, kAllJobs)) m_ids.push_back(job.id);
+        for (const auto& job : stores.jobs.list(kAllJobs)) m_ids.push_back(job.id);
         std::ranges::reverse(m_ids);
     }
 

@@ -330,32 +330,6 @@ Done Book::takeChoice(const Id& id, std::optional<std::int64_t> choice) {
     });
 }
 
-namespace {
-
-/// An amount of money, with a point or a comma before its decimals; nothing where the text is none.
-std::optional<units::Money> sumIn(std::string_view text) {
-    if (text.find_first_not_of("0123456789., ") != text.npos) return std::nullopt; // a number of a quote is a sum to it
-    for (const char32_t mark : {U'.', U','}) {
-        units::NumberStyle style;
-        style.decimalMark = mark;
-        style.groupMark = mark == U'.' ? U',' : U'.';
-        // Any currency will do: what is asked is whether an amount is this one.
-        if (const auto sum = units::parseMoney(text, units::Currency{}, style); sum && !sum->isZero()) return *sum;
-    }
-    return std::nullopt;
-}
-
-} // namespace
-
-Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64_t limit) {
-    return m_in->read([&] {
-        auto list = m_in->stores.jobs.list(text, limit, sumIn(text));
-        const auto today = m_in->environment.today();
-        for (auto& job : list) job.isLapsed = catalogue::isLapsed(job.stage, job.lastDay, today);
-        return list;
-    });
-}
-
 Result<Quote> Book::quote(const Id& id) {
     return m_in->read([&] { return m_in->wholeOf(id); });
 }

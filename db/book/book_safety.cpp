@@ -16,11 +16,7 @@ namespace {
 
 constexpr std::int64_t kAllQuotes = 10'000'000;
 
-BookMark markIn(Stores& stores) {
-    // The first command was given when the book was made; nothing takes it out.
-    const auto begun = stores.log.firstCommand();
-    return {begun ? begun->text().substr(24) : std::string(12, '0'), stores.jobs.count(), stores.log.newestPlace()};
-}
+BookMark markIn(Stores& stores) { return {identityOf(stores.log), stores.jobs.count(), stores.log.newestPlace()}; }
 
 } // namespace
 
@@ -101,7 +97,7 @@ Result<std::vector<QuoteSummary>> Book::quotesIn(const fs::path& file, std::int6
     return catchToResult([&] {
         const auto connection = openToRead(file);
         Stores stores(*connection);
-        return stores.jobs.list({}, limit);
+        return stores.jobs.list(limit);
     });
 }
 
@@ -112,10 +108,10 @@ Result<Lost> Book::lostIn(const fs::path& backup) {
         {
             const auto connection = openToRead(backup);
             Stores stores(*connection);
-            for (auto& quote : stores.jobs.list({}, kAllQuotes)) kept.emplace(quote.id, std::move(quote.number));
+            for (auto& quote : stores.jobs.list(kAllQuotes)) kept.emplace(quote.id, std::move(quote.number));
             lost.changes = m_in->stores.log.newestPlace() - stores.log.newestPlace();
         }
-        for (auto& quote : m_in->stores.jobs.list({}, kAllQuotes)) {
+        for (auto& quote : m_in->stores.jobs.list(kAllQuotes)) {
             const auto there = kept.find(quote.id);
             if (there == kept.end() || there->second != quote.number) lost.quotes.push_back(std::move(quote));
         }

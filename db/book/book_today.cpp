@@ -35,9 +35,12 @@ units::Money leftOf(const QuoteSummary& job) {
 } // namespace
 
 base::Result<AskedToday> Book::askedToday() {
-    auto jobs = m_in->read([&] { return m_in->stores.jobs.listAsking(); });
-    if (!jobs) return base::fail(jobs.error());
     const auto today = environment().today();
+    auto jobs = m_in->read([&] {
+        auto* index = m_in->currentIndex();
+        return index ? m_in->stores.jobs.listOnly(index->findAsking(today)) : m_in->stores.jobs.listAsking(today);
+    });
+    if (!jobs) return base::fail(jobs.error());
     AskedToday found;
     for (const auto& job : *jobs) {
         const auto left = leftOf(job);
@@ -47,7 +50,7 @@ base::Result<AskedToday> Book::askedToday() {
                                   .stageSince = job.stageSince,
                                   .isOwed = !left.isZero()};
         units::Money deposit;
-        if (catalogue::isAgreedTo(job.stage) && !left.isZero()) {
+        if ((job.stage == Stage::Agreed || job.stage == Stage::InProduction) && !left.isZero()) {
             const auto reckoned = account(job.id);
             if (!reckoned) return base::fail(reckoned.error());
             deposit = reckoned->depositLeft();

@@ -205,6 +205,26 @@ void removeLeftovers(const fs::path& folder) {
     for (const auto& path : left) fs::remove(path, error);
 }
 
+void makeOwnFolder(const fs::path& folder) {
+    std::error_code error;
+    fs::create_directories(folder.parent_path(), error);
+    if (error) throwSystemError(folder, error.value());
+    if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) throwSystemError(folder, errno);
+}
+
+void overwrite(const fs::path& file, std::uint64_t size) {
+    const int handle = ::open(file.c_str(), O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
+    if (handle < 0) return;
+    const std::string zeros(1U << 16U, '\0');
+    for (std::uint64_t done = 0; done < size;) {
+        const auto taken = ::write(handle, zeros.data(), std::min<std::uint64_t>(zeros.size(), size - done));
+        if (taken <= 0) break;
+        done += static_cast<std::uint64_t>(taken);
+    }
+    ::fsync(handle);
+    ::close(handle);
+}
+
 TempFile::TempFile(const fs::path& target, Readers readers)
     : m_target(target)
     , m_file(target.parent_path() / fmt::format(".{}{}{}", target.filename().string(), kUnfinished, ::getpid())) {

@@ -57,6 +57,10 @@ std::string servedBy(std::string_view mounts, const std::filesystem::path& file)
 /// files they mark it with. From memory; empty where there is none.
 std::string syncedFolderAbove(const std::filesystem::path& file);
 
+/// A folder that is its owner's alone, made where it is not there; and those above it.
+void makeOwnFolder(const std::filesystem::path& folder);
+/// Writes nothing but zeros over a file, as far as the disk lets it be said. Never throws.
+void overwrite(const std::filesystem::path& file, std::uint64_t size);
 /// Removes what programs that died left unfinished in a folder, ours or another's: see TempFile. Never throws.
 void removeLeftovers(const std::filesystem::path& folder);
 

@@ -5,6 +5,7 @@
 #include "db/book/opening.h"
 #include "db/book/stores.h"
 #include "db/book/undo_stack.h"
+#include "db/stores/find_index.h"
 
 namespace sp::db {
 
@@ -98,6 +99,10 @@ class Book::Inside {
                                    const catalogue::Payment& payment);
     units::Money comesTo(const Quote& quote, units::Money more = {});
     pricing::Account accountOf(const Quote& quote);
+    /// The index of this book, brought up to it; null where there is none or that would take long.
+    stores::FindIndex* currentIndex();
+    /// Takes the index of this book away, wherever it was made.
+    void forgetIndex();
     void throwIfInvoiced(const base::Id& job, const std::string& number);
     quoting::Bill billOf(const Quote& quote, catalogue::PaperKind kind, std::vector<pricing::BillPart> parts);
     IssuedBill issueBill(const Quote& quote, quoting::Bill bill, records::BillResult links,
@@ -111,6 +116,8 @@ class Book::Inside {
     /// When the last change was kept, in a book that was not closed properly.
     std::optional<std::string> cutShortAfter;
     UndoStack undoStack;
+    std::unique_ptr<stores::FindIndex> index;
+    bool isIndexStale = false; ///< the one that is there is too far behind
     std::optional<Action> action;
     int depth = 0;
     bool isUnsettled = false; ///< an action that was said to have failed may be done

@@ -61,4 +61,10 @@ struct Stores {
     stores::ChangeLog log;
 };
 
+/// By what a book is known, see BookMark: the first action was given when it was made; nothing takes it out.
+inline std::string identityOf(stores::ChangeLog& log) {
+    const auto begun = log.firstCommand();
+    return begun ? begun->text().substr(24) : std::string(12, '0');
+}
+
 } // namespace sp::db

@@ -4,32 +4,24 @@
 #include "core/base/id.h"
 
 #include <QCryptographicHash>
-#include <QString>
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <string>
 
 namespace sp::db::sqlite {
 
 namespace {
 
-QString folded(sqlite3_value* value) {
-    const auto* bytes = static_cast<const char*>(static_cast<const void*>(sqlite3_value_text(value)));
-    return QString::fromUtf8(bytes, sqlite3_value_bytes(value)).toCaseFolded();
-}
-
-void forget(void* part) { delete static_cast<QString*>(part); }
-
-void holds(sqlite3_context* context, int, sqlite3_value** values) {
-    constexpr int kPart = 1;
-    const auto* part = static_cast<QString*>(sqlite3_get_auxdata(context, kPart));
-    if (part != nullptr) {
-        sqlite3_result_int(context, folded(values[0]).contains(*part) ? 1 : 0);
-        return;
+void concatLines(sqlite3_context* context, int count, sqlite3_value** values) {
+    std::string lines;
+    for (int i = 0; i < count; ++i) {
+        const auto* text = static_cast<const char*>(static_cast<const void*>(sqlite3_value_text(values[i])));
+        if (text == nullptr || *text == '\0') continue;
+        if (!lines.empty()) lines += '\n';
+        lines.append(text, static_cast<std::size_t>(sqlite3_value_bytes(values[i])));
     }
-    auto* kept = new QString(folded(values[kPart]));
-    sqlite3_result_int(context, folded(values[0]).contains(*kept) ? 1 : 0);
-    sqlite3_set_auxdata(context, kPart, kept, forget);
+    sqlite3_result_text64(context, lines.data(), lines.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
 }
 
 const char* bytesOf(sqlite3_value* value) { return static_cast<const char*>(sqlite3_value_blob(value)); }
@@ -93,7 +85,7 @@ int addFunctions(sqlite3* db) {
         void (*run)(sqlite3_context*, int, sqlite3_value**);
     };
     for (const auto& [name, arguments, run] :
-         {Function{"holds", 2, holds}, Function{"sha256", 1, sha256}, Function{"id_text", 1, idText}})
+         {Function{"concat_lines", -1, concatLines}, Function{"sha256", 1, sha256}, Function{"id_text", 1, idText}})
         if (const int code =
                 sqlite3_create_function_v2(db, name, arguments, kFlags, nullptr, run, nullptr, nullptr, nullptr);
             code != SQLITE_OK)

@@ -77,6 +77,16 @@ std::optional<base::Id> ChangeLog::firstCommand() {
     return row.step() ? std::optional(row.takeId()) : std::nullopt;
 }
 
+std::optional<base::Id> ChangeLog::commandAt(std::int64_t place) {
+    auto row = m_db.query("SELECT command_id FROM change WHERE seq = ?", place);
+    return row.step() ? std::optional(row.takeId()) : std::nullopt;
+}
+
+bool ChangeLog::hasErasedSince(std::int64_t place) {
+    auto row = m_db.query("SELECT 1 FROM change WHERE seq > ? AND kind = 'erase' LIMIT 1", place);
+    return row.step();
+}
+
 std::int64_t ChangeLog::newestPlace() {
     auto row = m_db.query("SELECT coalesce(max(seq), 0) FROM change");
     return row.step() ? row.takeInteger() : 0;

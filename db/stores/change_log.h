@@ -36,6 +36,10 @@ class ChangeLog {
     bool has(const base::Id& command);
     /// The action by which the book was made.
     std::optional<base::Id> firstCommand();
+    /// The action that a row belongs to; nothing where there is no such row.
+    std::optional<base::Id> commandAt(std::int64_t place);
+    /// Whether somebody was erased in a row after that one.
+    bool hasErasedSince(std::int64_t place);
     /// The place of the newest row; 0 when there is none.
     std::int64_t newestPlace();
     /// When that row was written, UTC: "2026-11-30T14:02:00.000Z".

@@ -144,74 +144,139 @@ const std::string kComesTo =
     kBilled + ", " + kGiven + ") ELSE " + kBilled + " END)";
 const std::string kPaid = "(SELECT coalesce(sum(amount_micros), 0) FROM payment WHERE job_id = j.id)";
 
-/// Selects what summariesOf reads of the jobs that were not removed: the lines and totals of the choice that the
-/// customer takes; while that is open, the lines of the first and the totals of all.
-const std::string& summaries() {
-    static const std::string head =
-        "SELECT j.id, j.number, j.stage, j.quoted_on, j.wanted_by, "
-        "(SELECT substr(at, 1, 10) FROM change WHERE seq = j.change_seq), coalesce(c.name, ''), "
-        "coalesce((SELECT title FROM job_line WHERE job_id = j.id AND revision = j.revision "
-        "AND choice = coalesce(r.choice_taken, 0) AND line = 0 AND place = 0), ''), "
-        "(SELECT count(*) FROM job_line WHERE job_id = j.id AND revision = j.revision "
-        "AND choice = coalesce(r.choice_taken, 0) AND place = 0), "
-        "(SELECT 1 + max(choice) FROM job_line WHERE job_id = j.id AND revision = j.revision), r.choice_taken, "
-        "(SELECT max(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
-        "AND t.choice = coalesce(r.choice_taken, t.choice)), p.until_on, " +
-        kComesTo + ", " + kPaid + ", " + kBilled +
-        ", "
-        "coalesce((SELECT number FROM job WHERE id = j.revises_id), '') "
-        "FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
-        "LEFT JOIN customer named ON named.id = j.customer_id " // as on the quote; may be merged into another since
-        "LEFT JOIN customer c ON c.id = coalesce(named.merged_into_id, named.id) "
-        "LEFT JOIN paper p ON p.id = (SELECT id FROM paper WHERE job_id = j.id AND kind = 'quote' "
-        "ORDER BY revision DESC LIMIT 1) "
-        "WHERE j.deleted_at IS NULL ";
-    return head;
+/// What summariesOf reads of a job: the lines and totals of the choice that the customer takes; while that is open, the
+/// lines of the first and the totals of all.
+const std::string kSummary =
+    "j.id, j.number, j.stage, j.quoted_on, j.wanted_by, "
+    "(SELECT substr(at, 1, 10) FROM change WHERE seq = j.change_seq), coalesce(c.name, ''), "
+    "coalesce((SELECT title FROM job_line WHERE job_id = j.id AND revision = j.revision "
+    "AND choice = coalesce(r.choice_taken, 0) AND line = 0 AND place = 0), ''), "
+    "(SELECT count(*) FROM job_line WHERE job_id = j.id AND revision = j.revision "
+    "AND choice = coalesce(r.choice_taken, 0) AND place = 0), "
+    "(SELECT 1 + max(choice) FROM job_line WHERE job_id = j.id AND revision = j.revision), r.choice_taken, "
+    "(SELECT max(t.total_micros) FROM paper_choice t WHERE t.paper_id = p.id "
+    "AND t.choice = coalesce(r.choice_taken, t.choice)), p.until_on, " +
+    kComesTo + ", " + kPaid + ", " + kBilled + ", coalesce((SELECT number FROM job WHERE id = j.revises_id), '')";
+/// From where, of the jobs that were not removed.
+const std::string kOfJobs = " FROM job j JOIN revision r ON r.job_id = j.id AND r.number = j.revision "
+                            // As on the quote; may be merged into another since.
+                            "LEFT JOIN customer named ON named.id = j.customer_id "
+                            "LEFT JOIN customer c ON c.id = coalesce(named.merged_into_id, named.id) "
+                            "LEFT JOIN paper p ON p.id = (SELECT id FROM paper WHERE job_id = j.id AND kind = 'quote' "
+                            "ORDER BY revision DESC LIMIT 1) "
+                            "WHERE j.deleted_at IS NULL ";
+/// What a job is found by, one a line: texts, then amounts beside its own.
+constexpr std::string_view kFoundBy =
+    "j.started_seq, concat_lines(concat_lines(j.number, c.name, named.name, c.telephone, c.mail), "
+    "(SELECT group_concat(title, char(10)) FROM job_line WHERE job_id = j.id), "
+    "(SELECT group_concat(d.name, char(10)) FROM job_line l JOIN design d ON d.id = l.design_id WHERE l.job_id = "
+    "j.id), "
+    "(SELECT group_concat(kind || char(10) || note, char(10)) FROM payment WHERE job_id = j.id), "
+    "(SELECT group_concat(number, char(10)) FROM paper WHERE job_id = j.id)), "
+    "concat_lines((SELECT group_concat(amount_micros, char(10)) FROM payment WHERE job_id = j.id), "
+    "(SELECT group_concat(total_micros, char(10)) FROM paper WHERE job_id = j.id), "
+    "(SELECT group_concat(t.total_micros, char(10)) FROM paper_choice t WHERE t.paper_id = p.id))";
+
+void takeSummary(sqlite::Statement& row, QuoteSummary& job) {
+    std::optional<std::int64_t> choices;
+    std::optional<units::Money> highest;
+    std::optional<units::Money> billed;
+    row >> job.id >> job.number >> job.stage >> job.quotedOn >> job.wantedBy >> job.stageSince >> job.customer >>
+        job.firstTitle >> job.lines >> choices >> job.choiceTaken >> highest >> job.lastDay >> job.total >> job.paid >>
+        billed >> job.revises;
+    job.choices = std::max<std::int64_t>(1, choices.value_or(1));
+    job.isInvoiced = billed && !billed->isZero();
+    if (!billed && highest != job.total) job.highestTotal = highest;
 }
 
 std::vector<QuoteSummary> summariesOf(sqlite::Statement rows) {
     std::vector<QuoteSummary> list;
+    while (rows.step()) takeSummary(rows, list.emplace_back());
+    return list;
+}
+
+std::vector<ListedJob> listedOf(sqlite::Statement rows) {
+    std::vector<ListedJob> list;
     while (rows.step()) {
         auto& job = list.emplace_back();
-        std::optional<std::int64_t> choices;
-        std::optional<units::Money> highest;
-        std::optional<units::Money> billed;
-        rows >> job.id >> job.number >> job.stage >> job.quotedOn >> job.wantedBy >> job.stageSince >> job.customer >>
-            job.firstTitle >> job.lines >> choices >> job.choiceTaken >> highest >> job.lastDay >> job.total >>
-            job.paid >> billed >> job.revises;
-        job.choices = std::max<std::int64_t>(1, choices.value_or(1));
-        job.isInvoiced = billed && !billed->isZero();
-        if (!billed && highest != job.total) job.highestTotal = highest;
+        takeSummary(rows, job.summary);
+        job.place = rows.takeInteger();
+        job.texts = rows.takeRecord();
+        job.sums = rows.takeRecord();
     }
     return list;
 }
 
-} // namespace
-
-std::vector<QuoteSummary> JobStore::list(std::string_view text, std::int64_t limit,
-                                         const std::optional<units::Money>& sum) {
-    static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
-    static const std::string filter =
-        "AND (holds(j.number, ?2) OR holds(coalesce(c.name, ''), ?2) OR holds(coalesce(named.name, ''), ?2) "
-        "OR holds(coalesce(c.telephone, ''), ?2) OR holds(coalesce(c.mail, ''), ?2) OR EXISTS "
-        "(SELECT 1 FROM job_line l WHERE l.job_id = j.id AND l.revision = j.revision AND holds(l.title, ?2)) OR EXISTS "
-        "(SELECT 1 FROM payment y WHERE y.job_id = j.id AND (holds(y.note, ?2) OR holds(y.kind, ?2) "
-        "OR abs(y.amount_micros) = ?3)) OR EXISTS "
-        "(SELECT 1 FROM paper s WHERE s.job_id = j.id AND (holds(s.number, ?2) OR s.total_micros = ?3)) OR EXISTS "
-        "(SELECT 1 FROM paper_choice t WHERE t.paper_id = p.id AND t.total_micros = ?3) OR " +
-        kComesTo + " = ?3 OR " + kComesTo + " - " + kPaid + " = ?3) ";
-    const sqlite::ReadTransaction reading(m_db);
-    return summariesOf(text.empty() ? m_db.query(summaries() + tail, limit)
-                                    : m_db.query(summaries() + filter + tail, limit, text, sum));
+const std::string& summaries() {
+    static const std::string head = "SELECT " + kSummary + kOfJobs;
+    return head;
+}
+const std::string& found() {
+    static const std::string head = "SELECT " + kSummary + ", " + std::string(kFoundBy) + kOfJobs;
+    return head;
 }
 
-std::vector<QuoteSummary> JobStore::listAsking() {
+} // namespace
+
+std::vector<QuoteSummary> JobStore::list(std::int64_t limit) {
+    static const std::string tail = "ORDER BY j.started_seq DESC LIMIT ?1";
+    const sqlite::ReadTransaction reading(m_db);
+    return summariesOf(m_db.query(summaries() + tail, limit));
+}
+
+std::vector<QuoteSummary> JobStore::listOnly(const std::vector<base::Id>& jobs) {
+    static const std::string sql = summaries() + "AND j.id = ?1";
+    const sqlite::ReadTransaction reading(m_db);
+    std::vector<QuoteSummary> list;
+    for (const auto& job : jobs)
+        for (auto& summary : summariesOf(m_db.query(sql, job))) list.push_back(std::move(summary));
+    return list;
+}
+
+std::vector<ListedJob> JobStore::foundBefore(std::int64_t place, std::int64_t limit) {
+    static const std::string sql = found() + "AND j.started_seq < ?1 ORDER BY j.started_seq DESC LIMIT ?2";
+    const sqlite::ReadTransaction reading(m_db);
+    return listedOf(m_db.query(sql, place, limit));
+}
+
+std::vector<ListedJob> JobStore::foundFrom(std::int64_t place, std::int64_t limit) {
+    static const std::string sql = found() + "AND j.started_seq >= ?1 ORDER BY j.started_seq LIMIT ?2";
+    const sqlite::ReadTransaction reading(m_db);
+    return listedOf(m_db.query(sql, place, limit));
+}
+
+std::optional<ListedJob> JobStore::foundOne(const base::Id& job) {
+    static const std::string sql = found() + "AND j.id = ?1";
+    const sqlite::ReadTransaction reading(m_db);
+    auto one = listedOf(m_db.query(sql, job));
+    return one.empty() ? std::nullopt : std::optional(std::move(one.front()));
+}
+
+std::vector<base::Id> JobStore::changedSince(std::int64_t place, std::int64_t limit) {
+    std::vector<base::Id> jobs;
+    auto rows = m_db.query("SELECT entity_id FROM change WHERE seq > ?1 AND entity IN ('quote', 'stage') "
+                           "UNION SELECT job_id FROM payment WHERE change_seq > ?1 AND job_id IS NOT NULL "
+                           "UNION SELECT p.job_id FROM change h JOIN paper p ON p.id = h.entity_id WHERE h.seq > ?1 "
+                           "AND h.entity = 'paper' "
+                           "UNION SELECT j.id FROM change h JOIN job j ON j.customer_id = h.entity_id "
+                           "WHERE h.seq > ?1 AND h.entity = 'customer' "
+                           "UNION SELECT j.id FROM change h JOIN customer m ON m.merged_into_id = h.entity_id "
+                           "JOIN job j ON j.customer_id = m.id WHERE h.seq > ?1 AND h.entity = 'customer' "
+                           "UNION SELECT l.job_id FROM change h JOIN job_line l ON l.design_id = h.entity_id "
+                           "WHERE h.seq > ?1 AND h.entity = 'design' LIMIT ?2",
+                           place, limit);
+    while (rows.step()) rows >> jobs.emplace_back();
+    return jobs;
+}
+
+std::vector<QuoteSummary> JobStore::listAsking(units::Date today) {
     // What is collected and paid is most of a book, and asks for nothing.
     static const std::string filter =
-        "AND (j.stage IN ('quoted', 'agreed', 'making', 'ready') OR (j.stage = 'collected' AND " + kPaid + " < " +
-        kComesTo + ")) ORDER BY j.started_seq DESC";
+        "AND (j.stage IN ('agreed', 'making', 'ready') OR (j.stage = 'quoted' AND p.until_on >= ?1) "
+        "OR (j.stage = 'collected' AND " +
+        kPaid + " < " + kComesTo + ")) ORDER BY j.started_seq DESC";
     const sqlite::ReadTransaction reading(m_db);
-    return summariesOf(m_db.query(summaries() + filter));
+    return summariesOf(m_db.query(summaries() + filter, today));
 }
 
 std::vector<QuoteSummary> JobStore::listOf(const base::Id& customer) {

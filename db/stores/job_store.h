@@ -6,6 +6,7 @@
 #include "db/records/values.h"
 #include "db/sqlite/digest.h"
 #include "db/stores/columns.h"
+#include "db/stores/found_job.h"
 
 #include <optional>
 #include <string>
@@ -58,12 +59,21 @@ class JobStore {
     std::optional<RevisionRow> revision(const base::Id& job, std::int64_t number);
     /// All that were not removed, drafts too.
     std::int64_t count();
-    /// Newest first. Those where any text holds `text`, letter case ignored, or an amount is `sum`; all when `text` is
-    /// empty.
-    std::vector<QuoteSummary> list(std::string_view text, std::int64_t limit,
-                                   const std::optional<units::Money>& sum = std::nullopt);
-    /// The given ones that are open in any way: neither let go, nor collected and paid. Newest first.
-    std::vector<QuoteSummary> listAsking();
+    /// Newest first.
+    std::vector<QuoteSummary> list(std::int64_t limit);
+    /// These, in this order; without those that are not there or were removed.
+    std::vector<QuoteSummary> listOnly(const std::vector<base::Id>& jobs);
+    /// At most `limit` of those that were started before that place, the newest first; with what they are found by.
+    std::vector<ListedJob> foundBefore(std::int64_t place, std::int64_t limit);
+    /// The same from that place on, the oldest first.
+    std::vector<ListedJob> foundFrom(std::int64_t place, std::int64_t limit);
+    /// One of them; none where it is not there or was removed.
+    std::optional<ListedJob> foundOne(const base::Id& job);
+    /// Those that are found by something else since that place in the change log, removed ones too; at most `limit`.
+    std::vector<base::Id> changedSince(std::int64_t place, std::int64_t limit);
+    /// The given ones that may ask for something: neither let go, nor lapsed before today, nor collected and paid.
+    /// Newest first.
+    std::vector<QuoteSummary> listAsking(units::Date today);
     /// Those of a customer and of what was merged into it, the newest first.
     std::vector<QuoteSummary> listOf(const base::Id& customer);
 
