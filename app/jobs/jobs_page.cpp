@@ -8,6 +8,7 @@
 #include "app/desk/page_head.h"
 #include "app/desk/scroll_page.h"
 #include "app/jobs/changes_dialog.h"
+#include "app/jobs/job_filters.h"
 #include "app/jobs/job_strip.h"
 #include "app/jobs/jobs_table.h"
 #include "app/jobs/papers_dialog.h"
@@ -47,6 +48,9 @@ JobsPage::JobsPage(session::BookSession& session, TodayWatch& today, const desk:
     connect(&session, &session::BookSession::saved, this, [this] {
         if (isVisible()) m_presenter.refresh();
     });
+    connect(&session, &session::BookSession::indexed, this, [this] {
+        if (isVisible() && !m_presenter.isWhole()) m_presenter.refresh();
+    });
     refresh();
 }
 
@@ -73,12 +77,15 @@ QWidget* JobsPage::buildJobs() {
     auto* side = new desk::ScrollPage({}, this);
     side->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded); // as a rule there is nothing to scroll
     auto* column = side->column();
+    m_filters = new JobFilters(m_presenter, m_model, this);
+    column->addWidget(m_filters);
     m_list = buildTable();
     m_find->setList(m_table);
     column->addWidget(m_list, 1);
     m_empty = new desk::EmptyState(desk::Icon::Jobs, tr("No quote is in the book yet."), tr("Start one at the Counter"),
                                    this);
-    m_noMatch = new desk::EmptyState(desk::Icon::Find, tr("No quote holds what you typed."), tr("Show all"), this);
+    m_noMatch =
+        new desk::EmptyState(desk::Icon::Find, tr("No quote is what you typed and chose."), tr("Show all"), this);
     column->addWidget(m_empty, 1);
     column->addWidget(m_noMatch, 1);
     m_strip = new JobStrip(m_presenter, m_formatter, this);
@@ -94,7 +101,8 @@ QWidget* JobsPage::buildTable() {
     m_table->setModel(&m_model);
     auto* header = m_table->horizontalHeader();
     header->setSectionResizeMode(QHeaderView::Fixed);
-    header->setSectionsClickable(false);
+    header->setSectionsClickable(true);
+    header->setFocusPolicy(Qt::NoFocus);
     around->addWidget(m_table);
     m_table->viewport()->installEventFilter(this);
     return card;
@@ -109,6 +117,8 @@ void JobsPage::fitColumns() {
          {std::pair(Column::Number, 112), std::pair(Column::Day, 120), std::pair(Column::Stage, 112),
           std::pair(Column::Total, 152), std::pair(Column::Left, 112)})
         m_table->setColumnWidth(section, desk::scaled(width));
+    for (int section = 0; section < Column::Columns; ++section)
+        m_table->setColumnHidden(section, m_filters->isHidden(section));
     fitNames();
 }
 
@@ -117,8 +127,18 @@ void JobsPage::fitNames() {
     int left = m_table->viewport()->width();
     for (const auto section : {Column::Number, Column::Day, Column::Stage, Column::Total, Column::Left})
         left -= m_table->columnWidth(section);
+    const int names = (m_filters->isHidden(Column::Customer) ? 0 : 1) + (m_filters->isHidden(Column::Title) ? 0 : 1);
     for (const auto section : {Column::Customer, Column::Title})
-        m_table->setColumnWidth(section, std::max(desk::scaled(kLeastName), left / 2));
+        m_table->setColumnWidth(section, std::max(desk::scaled(kLeastName), left / std::max(1, names)));
+}
+
+/// The head says by which column the list is in order.
+void JobsPage::showOrder() {
+    auto* header = m_table->horizontalHeader();
+    const auto& wanted = m_presenter.wanted();
+    const int column = m_filters->sortedColumn();
+    header->setSortIndicatorShown(column >= 0);
+    if (column >= 0) header->setSortIndicator(column, wanted.isAscending ? Qt::AscendingOrder : Qt::DescendingOrder);
 }
 
 bool JobsPage::eventFilter(QObject* watched, QEvent* event) {
@@ -136,6 +156,8 @@ void JobsPage::connectAll() {
     connect(m_find, &QLineEdit::textChanged, this, [this](const QString& text) {
         if (text.isEmpty()) m_presenter.setFilter({}); // the clear button emits no edited()
     });
+    connect(m_filters, &JobFilters::columnsChanged, this, &JobsPage::fitColumns);
+    connect(m_table->horizontalHeader(), &QHeaderView::sectionClicked, m_filters, &JobFilters::sortBy);
     connect(m_table, &QAbstractItemView::activated, this, &JobsPage::openCurrent);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& at) {
         if (!m_isLoading) m_presenter.select(at.row());
@@ -157,6 +179,7 @@ void JobsPage::connectAll() {
     connect(m_empty, &desk::EmptyState::acted, this, &JobsPage::counterAsked);
     connect(m_noMatch, &desk::EmptyState::acted, this, [this] {
         m_find->clear();
+        m_filters->clear();
         focusStart();
     });
     connect(m_today, &TodayCard::jobChosen, this, &JobsPage::choose);
@@ -172,14 +195,25 @@ void JobsPage::refresh() {
     m_isLoading = false;
     const bool none = m_presenter.jobs().empty();
     m_list->setVisible(!none);
-    m_empty->setVisible(none && m_presenter.filter().isEmpty());
-    m_noMatch->setVisible(none && !m_presenter.filter().isEmpty());
-    const auto count = m_formatter.count(units::Count::of(static_cast<std::int64_t>(m_presenter.jobs().size())));
-    m_note->setText(none                             ? QString()
-                    : m_presenter.hasMore()          ? tr("the newest %1 so far").arg(count)
-                    : m_presenter.filter().isEmpty() ? tr("%1 in the book").arg(count)
-                                                     : tr("%1 found").arg(count));
+    const bool isAll = m_presenter.wanted().isAll();
+    m_filters->setVisible(!none || !isAll);
+    m_empty->setVisible(none && isAll);
+    m_noMatch->setVisible(none && !isAll);
+    showOrder();
+    m_note->setText(noteText());
     load();
+}
+
+QString JobsPage::noteText() const {
+    if (m_presenter.jobs().empty())
+        return m_presenter.isWhole() ? QString() : tr("none of the newest; the older ones are being read");
+    const auto count = m_formatter.count(units::Count::of(static_cast<std::int64_t>(m_presenter.jobs().size())));
+    if (!m_presenter.isWhole()) return tr("%1 found so far; the older ones are being read").arg(count);
+    const auto& wanted = m_presenter.wanted();
+    if (m_presenter.hasMore())
+        return wanted.by == db::FoundBy::Started ? tr("the newest %1 so far").arg(count)
+                                                 : tr("the first %1").arg(count);
+    return wanted.isAll() ? tr("%1 in the book").arg(count) : tr("%1 found").arg(count);
 }
 
 void JobsPage::load() {

@@ -18,6 +18,7 @@ class FoldingColumns;
 
 namespace sp::jobs {
 
+class JobFilters;
 class JobStrip;
 class TodayCard;
 
@@ -54,6 +55,8 @@ class JobsPage : public QWidget {
     void connectAll();
     void fitColumns();
     void fitNames();
+    void showOrder();
+    QString noteText() const;
     void refresh();
     void load();
     void openCurrent();
@@ -73,6 +76,7 @@ class JobsPage : public QWidget {
     QTableView* m_table = nullptr;
     desk::EmptyState* m_empty = nullptr;
     desk::EmptyState* m_noMatch = nullptr;
+    JobFilters* m_filters = nullptr;
     JobStrip* m_strip = nullptr;
     desk::FoldingColumns* m_columns = nullptr;
     TodayWatch& m_todayWatch;

@@ -178,9 +178,14 @@ std::vector<std::string> JobsPresenter::choices() {
 }
 
 void JobsPresenter::setFilter(const QString& text) {
-    const auto wanted = text.trimmed();
-    if (wanted == m_filter) return;
-    m_filter = wanted;
+    auto wanted = m_wanted;
+    wanted.text = text.trimmed().toStdString();
+    setWanted(std::move(wanted));
+}
+
+void JobsPresenter::setWanted(db::Wanted wanted) {
+    if (wanted == m_wanted) return;
+    m_wanted = std::move(wanted);
     m_limit = kFirstJobs;
     refresh();
 }
@@ -247,9 +252,14 @@ void JobsPresenter::priceDraft(db::QuoteSummary& job) {
 
 void JobsPresenter::refresh() {
     const auto read = [this] {
-        auto jobs = m_session.read([&](db::Book& book) { return book.quotes(m_filter.toStdString(), m_limit); });
-        m_jobs = jobs ? std::move(*jobs) : std::vector<db::QuoteSummary>{};
-        m_hasMore = static_cast<std::int64_t>(m_jobs.size()) == m_limit;
+        auto wanted = m_wanted;
+        wanted.limit = m_limit;
+        wanted.lookThrough = kLookedThrough;
+        auto found = m_session.read([&](db::Book& book) { return book.find(wanted); });
+        if (!found) found = db::Found{};
+        m_jobs = std::move(found->jobs);
+        m_hasMore = found->hasMore;
+        m_isWhole = found->isWhole;
         std::erase_if(m_jobs, isEmptyDraft);
     };
     read();
@@ -261,6 +271,7 @@ void JobsPresenter::refresh() {
         if (job.number.empty() && job.lines > 0) priceDraft(job);
     if (currentRow() < 0) m_current = m_jobs.empty() ? base::Id{} : m_jobs.front().id;
     Q_EMIT listed();
+    if (!m_isWhole) m_session.askForIndex();
 }
 
 } // namespace sp::jobs

@@ -15,6 +15,8 @@ namespace sp::jobs {
 
 /// How many quotes are read at first; each time the end of the list is reached, twice as many.
 inline constexpr std::int64_t kFirstJobs = 200;
+/// How many of the newest are looked through while the book has no index yet: what is done between two keys.
+inline constexpr std::int64_t kLookedThrough = 3'000;
 
 /// Jobs to be cut together.
 struct Cutting {
@@ -37,7 +39,9 @@ class JobsPresenter : public QObject {
     /// Those that match the filter, newest first, as far back as `readOn` has read; no draft in which nothing was
     /// entered yet. The total of a draft is what it comes to today, none while it has no price.
     const std::vector<db::QuoteSummary>& jobs() const { return m_jobs; }
-    const QString& filter() const { return m_filter; }
+    const db::Wanted& wanted() const { return m_wanted; }
+    /// Whether all of the book was looked through, not only its newest jobs.
+    bool isWhole() const { return m_isWhole; }
     /// Whether there may be older ones.
     bool hasMore() const { return m_hasMore; }
     /// Reads further back.
@@ -97,7 +101,10 @@ class JobsPresenter : public QObject {
     /// What the jobs in these rows need cut, together. Errors: the book's.
     base::Result<Cutting> cuttingOf(const std::vector<int>& rows);
 
+    /// What is typed; the rest of what is wanted stays.
     void setFilter(const QString& text);
+    /// What else is wanted; what is typed stays as `wanted` has it.
+    void setWanted(db::Wanted wanted);
     /// Reads the list again.
     void refresh();
 
@@ -109,13 +116,14 @@ class JobsPresenter : public QObject {
     void priceDraft(db::QuoteSummary& job);
 
     session::BookSession& m_session;
-    QString m_filter;
+    db::Wanted m_wanted;
     std::vector<db::QuoteSummary> m_jobs;
     base::Id m_current;
     base::Id m_choicesOf; ///< the quote that m_choices was read for
     std::vector<std::string> m_choices;
     std::int64_t m_limit = kFirstJobs;
     bool m_hasMore = false;
+    bool m_isWhole = true;
 };
 
 } // namespace sp::jobs

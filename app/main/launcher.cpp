@@ -10,6 +10,7 @@
 #include "app/desk/message_bar.h"
 #include "app/main/book_trouble.h"
 #include "app/main/first_book.h"
+#include "app/session/index_keeper.h"
 #include "app/session/settings.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
@@ -35,7 +36,7 @@ QString documents() { return QStandardPaths::writableLocation(QStandardPaths::Do
 constexpr std::chrono::seconds kSealingBudget{2};
 
 FirstBook opened(const QString& file) {
-    auto book = db::Book::open(file.toStdString(), db::systemEnvironment());
+    auto book = db::Book::open(file.toStdString(), session::seat());
     if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
     return {std::move(book), file};
 }
@@ -54,7 +55,7 @@ FirstBook openedDemo() {
     const auto demo = Launcher::demoFile();
     if (QFileInfo::exists(demo)) return opened(demo);
     QDir().mkpath(QFileInfo(demo).absolutePath());
-    const auto seat = db::systemEnvironment();
+    const auto seat = session::seat();
     auto book = demo::createDemoBook(demo.toStdString(), seat);
     if (book)
         if (auto added = demo::addOrders(**book, seat.today()); !added) book = base::fail(std::move(added.error()));
@@ -168,7 +169,7 @@ void Launcher::showBackups() {
 void Launcher::newBook() {
     const auto file = m_prompter.fileToSave(
         {tr("Start a job book"), documents(), tr("My shop"), bookKinds(), QStringLiteral("jobbook")});
-    if (file) show({createFirstBook(*file, QLocale(), db::systemEnvironment()), *file});
+    if (file) show({createFirstBook(*file, QLocale(), session::seat()), *file});
 }
 
 void Launcher::openBook(const QString& asked) {

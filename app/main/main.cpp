@@ -7,6 +7,7 @@
 #include "app/main/doorbell.h"
 #include "app/main/launcher.h"
 #include "app/main/sheet_writer.h"
+#include "app/session/index_keeper.h"
 #include "app/session/settings.h"
 #include "app/verbs/verbs.h"
 #include "app/words/translations.h"
@@ -75,7 +76,7 @@ verbs::Outcome answerTo(const std::vector<std::string>& words) {
     if (asksHelp(words.front()) || (isVerb && asksHelp(words.back()))) return {0, verbs::help(), {}};
     if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
     if (isVerb)
-        return verbs::run(words, {db::systemEnvironment(), program::writeSheet, artwork::outlinesOf, program::writeBill,
+        return verbs::run(words, {session::seat(), program::writeSheet, artwork::outlinesOf, program::writeBill,
                                   program::writeCareCards, backups::backupPlaces()});
     return {
         2,

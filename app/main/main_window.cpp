@@ -45,6 +45,7 @@ MainWindow::MainWindow(std::unique_ptr<db::Book> book, desk::Theme& theme, desk:
     , m_presenter(m_session)
     , m_firstHour(m_session)
     , m_today(m_session)
+    , m_indexKeeper(m_session)
     , m_formatter(QLocale(), m_session.shop()) {
     m_care = std::make_unique<BookCare>(
         BookCare::Parts{m_session, m_prompter, m_formatter, [this] { m_presenter.saveDraft(); }}, this);
@@ -156,6 +157,7 @@ void MainWindow::fill() {
         m_rail->setNumber(railIndexOf(PlaceId::Jobs), number, tr("%n things asked today", nullptr, number));
     });
     m_today.look();
+    m_indexKeeper.look();
     if (m_untold) tell(*std::exchange(m_untold, std::nullopt));
 }
 

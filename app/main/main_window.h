@@ -10,6 +10,7 @@
 #include "app/main/book_care.h"
 #include "app/main/places.h"
 #include "app/session/book_session.h"
+#include "app/session/index_keeper.h"
 
 #include <QMainWindow>
 #include <QStackedWidget>
@@ -130,6 +131,7 @@ class MainWindow : public QMainWindow {
     counter::CounterPresenter m_presenter;
     first_hour::FirstHourPresenter m_firstHour;
     jobs::TodayWatch m_today;
+    session::IndexKeeper m_indexKeeper;
     desk::Formatter m_formatter;
     std::unique_ptr<BookCare> m_care;
     desk::Rail* m_rail = nullptr;

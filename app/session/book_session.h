@@ -100,6 +100,13 @@ class BookSession : public QObject {
     base::Result<std::unique_ptr<db::BookCopy>> startCopy(const std::filesystem::path& target) {
         return m_book->startCopy(target);
     }
+    /// What finds jobs quickly, see db::Book. `askForIndex` where it was missed.
+    bool wantsIndex() { return m_book->wantsIndex(); }
+    void askForIndex() { Q_EMIT indexAsked(); }
+    void takeIndex() {
+        m_book->takeIndex();
+        Q_EMIT indexed();
+    }
     base::Result<db::Lost> lostIn(const std::filesystem::path& backup) { return m_book->lostIn(backup); }
 
     QString undoText();
@@ -111,6 +118,8 @@ class BookSession : public QObject {
   Q_SIGNALS:
     void changed();                              ///< something of the book is no longer as it was read
     void saved();                                ///< it is on the disk
+    void indexAsked();                           ///< of the book
+    void indexed();                              ///< there is one
     void troubled(const sp::base::Error& error); ///< it could not be read or kept
 
   private:

@@ -20,8 +20,9 @@ inline const Setting<QString> kSecondPlace{"backup/secondPlace", {}};         //
 inline const Setting<QString> kSecondPlaceSeen{"backup/secondPlaceSeen", {}}; ///< day when it was there last, ISO 8601
 inline const Setting<QString> kTyped{"book/typed", {}};   ///< book, field and what is being typed into it, a line each
 inline const Setting<QString> kLastBook{"book/last", {}}; ///< path of the book that was open last
-inline const Setting<QString> kLastBooks{"book/lastOnes", {}};           ///< paths, a line each, newest first
-inline const Setting<bool> kCutsTemplates{"buying/cutsTemplates", true}; ///< the shop cuts its own templates
+inline const Setting<QString> kLastBooks{"book/lastOnes", {}};             ///< paths, a line each, newest first
+inline const Setting<bool> kCutsTemplates{"buying/cutsTemplates", true};   ///< the shop cuts its own templates
+inline const Setting<QString> kHiddenJobColumns{"jobs/hiddenColumns", {}}; ///< of the list: "day,left"
 /// Seconds without a key after which the owner's side of the slip turns back; 0: never.
 inline const Setting<int> kTurnsBackAfter{"counter/turnsBackAfter", 120};
 // Where files were last, folders.

@@ -2,8 +2,6 @@
 #include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/verbs/verb_kit.h"
-#include "app/words/names.h"
-#include "app/words/sources.h"
 #include "app/words/words.h"
 
 #include <fmt/format.h>
@@ -61,32 +59,7 @@ Outcome materialsVerb(const Arguments& arguments, const Helpers& helpers) {
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers) {
     const auto of = openQuotes(arguments, helpers);
     if (!of) return refused(of.error());
-    const auto& shop = of->shop;
-    Json list = Json::array();
-    std::string text;
-    for (const auto& quote : of->quotes) {
-        const auto total = quote.total ? units::formatExact(*quote.total, shop.currency) : std::string();
-        const auto highest =
-            quote.highestTotal ? units::formatExact(*quote.highestTotal, shop.currency) : std::string();
-        list.push_back({{"number", quote.number.empty() ? Json(nullptr) : Json(quote.number)},
-                        {"stage", words::sourceOf(quote.stage).text}, // as programs read it
-                        {"customer", quote.customer},
-                        {"title", words::titleOf(quote).toStdString()},
-                        {"quoted_on", quote.quotedOn.iso()},
-                        {"valid_until", quote.lastDay ? Json(quote.lastDay->iso()) : Json(nullptr)},
-                        {"lapsed", quote.isLapsed},
-                        {"choices", quote.choices},
-                        {"choice_taken", quote.choiceTaken ? Json(*quote.choiceTaken + 1) : Json(nullptr)},
-                        {"total", quote.total ? Json(total) : Json(nullptr)},
-                        {"highest_total", highest.empty() ? Json(nullptr) : Json(highest)}});
-        text += fmt::format(
-            "{:<11} {} {:<8} {} {} {}\n", quote.number.empty() ? told(QT_TRANSLATE_NOOP("App", "draft")) : quote.number,
-            quote.quotedOn.iso(), words::nameOf(quote.stage).toStdString(), words::titleOf(quote).toStdString(),
-            quote.customer.empty() ? std::string() : told(QT_TRANSLATE_NOOP("App", "for %1"), quote.customer),
-            highest.empty() ? total : told(QT_TRANSLATE_NOOP("App", "%1 to %2"), total, highest));
-    }
-    if (of->quotes.empty()) text = line(QT_TRANSLATE_NOOP("App", "No quotes yet."));
-    return answer(arguments, {{"quotes", std::move(list)}}, text);
+    return answerQuotes(arguments, of->quotes, of->shop, QT_TRANSLATE_NOOP("App", "No quotes yet."));
 }
 
 Outcome careCardsVerb(const Arguments& arguments, const Helpers& helpers) {

@@ -41,6 +41,10 @@ struct QuotesOfBook {
 };
 base::Result<QuotesOfBook> openQuotes(const Arguments& arguments, const Helpers& helpers);
 
+/// Quotes one a line, or as JSON; `none`, marked by QT_TRANSLATE_NOOP, where there is none.
+Outcome answerQuotes(const Arguments& arguments, const std::vector<db::QuoteSummary>& quotes,
+                     const catalogue::Shop& shop, const char* none);
+
 Outcome demoVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome designsVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome materialsVerb(const Arguments& arguments, const Helpers& helpers);
@@ -58,6 +62,7 @@ Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome reviseVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome quotesVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome findVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome careCardsVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome invoiceVerb(const Arguments& arguments, const Helpers& helpers);

@@ -84,6 +84,9 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"designs"}, 0);
     ask({"materials"}, 0);
     ask({"quotes"}, 0);
+    ask({"find", "lantern"}, 0);
+    ask({"find", "nothing like it"}, 0);
+    ask({"find", "", "--stage", "nowhere"}, 1);
     ask({"owed"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27", "--on", "Tee, black"}, 0);
@@ -137,6 +140,7 @@ TEST_F(VerbsInAnotherLanguage, helpSaysWhatItIsFor) {
     // The names of verbs and options, and what stands for their values, are the command line's own.
     m_onlooker.know(
         "demo designs materials price pricelist supplier make missing take quote quotes sheet fit count estimate yield "
+        "find TEXT stage lapsed unpaid from DAY to limit "
         "buy pack schema export carecards check OUT NAME on "
         "MATERIAL wall templates due DATE customer pdf piece margin gap one way FILE scale MM PER UNIT DPI then hole "
         "allowance text font height stone pitch style outline fill both inset problem YYYY DD by colour colours red "

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: MIT
+// Which jobs are listed, in which order and with which columns, on the demo's orders; and the index made beside them.
+#include "app/demo/demo_book.h"
+#include "app/demo/demo_orders.h"
+#include "app/desk/theme.h"
+#include "app/jobs/jobs_page.h"
+#include "app/session/index_keeper.h"
+#include "app/session/settings.h"
+#include "tests/support/held_clock.h"
+#include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
+
+#include <QApplication>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QTest>
+#include <QToolButton>
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace sp::jobs::test {
+
+namespace {
+
+using Column = JobsTableModel::Column;
+
+class JobFiltersAtJobs : public testing::Test {
+  protected:
+    JobFiltersAtJobs() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        session::save(session::kHiddenJobColumns, QString());
+        auto environment = m_clock.environment();
+        environment.cacheFolder = m_folder / "cache";
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", environment);
+        EXPECT_TRUE(book.has_value());
+        EXPECT_TRUE(demo::addOrders(**book, environment.today()));
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
+        m_watch = std::make_unique<TodayWatch>(*m_session);
+        open();
+    }
+    ~JobFiltersAtJobs() override { session::save(session::kHiddenJobColumns, QString()); }
+
+    void open() {
+        m_page = std::make_unique<JobsPage>(*m_session, *m_watch, *m_formatter);
+        m_page->resize(1274, 768);
+        m_page->show();
+        QApplication::setActiveWindow(m_page.get());
+        sp::test::handleQueued();
+    }
+    template<class T>
+    T* part(const char* name) {
+        auto* found = m_page->findChild<T*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    QAction* action(const char* button, const char* text) {
+        for (auto* one : part<QToolButton>(button)->menu()->actions())
+            if (one->text() == QLatin1String(text)) return one;
+        ADD_FAILURE() << text;
+        return nullptr;
+    }
+    std::vector<QString> column(Column column) {
+        const auto* model = part<QTableView>("jobs")->model();
+        std::vector<QString> cells;
+        for (int row = 0; row < model->rowCount(); ++row) cells.push_back(model->index(row, column).data().toString());
+        return cells;
+    }
+    std::set<QString> stages() {
+        const auto cells = column(Column::Stage);
+        return {cells.begin(), cells.end()};
+    }
+
+    sp::test::HeldClock m_clock;
+    sp::test::TempFolder m_folder;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    std::unique_ptr<session::BookSession> m_session;
+    std::unique_ptr<desk::Formatter> m_formatter;
+    std::unique_ptr<TodayWatch> m_watch;
+    std::unique_ptr<JobsPage> m_page;
+};
+
+} // namespace
+
+TEST_F(JobFiltersAtJobs, choosesByStageDayAndWhatIsNotPaid) {
+    const auto all = column(Column::Number).size();
+    action("jobsOnly", "Collected")->trigger();
+    EXPECT_EQ(stages(), (std::set<QString>{"Collected"}));
+    EXPECT_EQ(part<QToolButton>("jobsOnly")->text(), "On&ly: Collected");
+    action("jobsOnly", "Not paid")->trigger();
+    // Of the demo's collected jobs one was never paid after its deposit.
+    EXPECT_EQ(column(Column::Number).size(), 1U);
+    EXPECT_EQ(part<QToolButton>("jobsOnly")->text(), "On&ly: Collected, Not paid");
+    EXPECT_EQ(part<QLabel>("jobsNote")->text(), "1 found");
+    action("jobsOnly", "Lapsed")->trigger();
+    action("jobsOnly", "Not paid")->trigger();
+    EXPECT_EQ(stages(), (std::set<QString>{"Lapsed"}));
+    action("jobsOnly", "Of any stage")->trigger();
+    action("jobsOnly", "The last 7 days")->trigger();
+    const auto ofLate = column(Column::Number).size();
+    EXPECT_GT(ofLate, 0U);
+    EXPECT_LT(ofLate, all);
+    action("jobsOnly", "Last year")->trigger();
+    EXPECT_TRUE(column(Column::Number).empty());
+    EXPECT_TRUE(part<QToolButton>("jobsOnly")->isVisible()) << "or nobody could go back";
+    action("jobsOnly", "Of any day")->trigger();
+    EXPECT_EQ(column(Column::Number).size(), all);
+    EXPECT_EQ(part<QToolButton>("jobsOnly")->text(), "A&ll jobs");
+}
+
+TEST_F(JobFiltersAtJobs, sortsByAColumnAndTheOtherWayRound) {
+    auto* header = part<QTableView>("jobs")->horizontalHeader();
+    const auto newest = column(Column::Number);
+    Q_EMIT header->sectionClicked(Column::Customer);
+    auto names = column(Column::Customer);
+    EXPECT_TRUE(std::ranges::is_sorted(names, {}, [](const QString& name) { return name.toCaseFolded(); }));
+    EXPECT_TRUE(header->isSortIndicatorShown());
+    EXPECT_EQ(header->sortIndicatorSection(), Column::Customer);
+    Q_EMIT header->sectionClicked(Column::Customer);
+    names = column(Column::Customer);
+    std::ranges::reverse(names);
+    EXPECT_TRUE(std::ranges::is_sorted(names, {}, [](const QString& name) { return name.toCaseFolded(); }));
+    action("jobsOrder", "The newest first")->trigger();
+    EXPECT_EQ(column(Column::Number), newest);
+    EXPECT_FALSE(header->isSortIndicatorShown());
+}
+
+TEST_F(JobFiltersAtJobs, keepsWhichColumnsAreShown) {
+    auto* table = part<QTableView>("jobs");
+    EXPECT_FALSE(table->isColumnHidden(Column::Day));
+    action("jobsOrder", "Show: Day")->trigger();
+    EXPECT_TRUE(table->isColumnHidden(Column::Day));
+    open();
+    EXPECT_TRUE(part<QTableView>("jobs")->isColumnHidden(Column::Day)) << "the next time too";
+    EXPECT_FALSE(action("jobsOrder", "Show: Day")->isChecked());
+    action("jobsOrder", "Show: Day")->trigger();
+    EXPECT_FALSE(part<QTableView>("jobs")->isColumnHidden(Column::Day));
+}
+
+TEST_F(JobFiltersAtJobs, findsTheSameBeforeAndAfterTheIndexIsThere) {
+    QTest::keyClicks(part<QLineEdit>("findJob"), QStringLiteral("heron"));
+    const auto before = column(Column::Number);
+    EXPECT_FALSE(before.empty());
+    session::IndexKeeper keeper(*m_session);
+    keeper.look();
+    ASSERT_TRUE(sp::test::waitFor([&] { return !keeper.isBusy(); }));
+    EXPECT_FALSE(m_session->wantsIndex());
+    part<QLineEdit>("findJob")->selectAll();
+    QTest::keyClicks(part<QLineEdit>("findJob"), QStringLiteral("Heron"));
+    EXPECT_EQ(column(Column::Number), before);
+}
+
+} // namespace sp::jobs::test
