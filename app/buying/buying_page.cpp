@@ -246,7 +246,8 @@ void BuyingPage::showList() {
 void BuyingPage::showCostCurve() {
     const auto curve = m_presenter.curve();
     if (!curve || curve->points.empty()) return;
-    showPages(costCurvePage(curve, m_presenter.horizon(), aboutPaper()), tr("Staircase"));
+    showPages(costCurvePage(curve, m_presenter.horizon(), m_presenter.pieces().value_or(0), aboutPaper()),
+              tr("Staircase"));
 }
 
 void BuyingPage::saveCsv() {

@@ -80,11 +80,18 @@ void CostCurvePanel::refresh() {
     if (!isThere || m_picture->marked() == 0 || !m_picture->hasFocus())
         m_picture->setMarked(m_presenter.pieces().value_or(0));
     m_print->setEnabled(isThere && m_presenter.isCurveComplete());
-    m_words->setText(isThere ? costCurveWords(*curve, m_presenter.horizon(), m_formatter).join(QStringLiteral("  ·  "))
-                             : tr("Working…"));
-    if (isThere && !m_presenter.isCurveComplete()) m_words->setText(m_words->text() + tr("  ·  working on more…"));
+    m_words->setText(isThere ? said(*curve) : tr("Working…"));
     showMarked();
     if (m_turn->isChecked()) fillTable();
+}
+
+QString CostCurvePanel::said(const supply::CostCurve& curve) const {
+    auto words = costCurveWords(curve, m_presenter.horizon(), m_formatter);
+    const auto shown = !m_presenter.isCurveComplete()
+                           ? tr("working on more…")
+                           : shownWords(curve, m_presenter.horizon(), m_presenter.pieces().value_or(0), m_formatter);
+    if (!shown.isEmpty()) words << shown;
+    return words.join(QStringLiteral("  ·  "));
 }
 
 void CostCurvePanel::showMarked() {

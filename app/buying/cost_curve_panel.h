@@ -25,6 +25,7 @@ class CostCurvePanel : public desk::Card {
   private:
     void refresh();
     void fillTable();
+    QString said(const supply::CostCurve& curve) const;
     void showMarked();
 
     BuyingPresenter& m_presenter;

@@ -275,6 +275,19 @@ QStringList costCurveWords(const supply::CostCurve& curve, std::int64_t horizon,
     return said;
 }
 
+QString shownWords(const supply::CostCurve& curve, std::int64_t horizon, std::int64_t pieces,
+                   const desk::Formatter& formatter) {
+    const auto there = static_cast<std::int64_t>(curve.points.size());
+    if (there < horizon)
+        return Buying::tr("quantities up to %1 are shown: beyond it no plan was found in time")
+            .arg(formatter.count(Count::of(there)));
+    if (pieces <= horizon) return {};
+    return Buying::tr(
+               "quantities up to %1 are shown, of %2 asked for: each is planned on its own, and all of them would "
+               "take too long")
+        .arg(formatter.count(Count::of(horizon)), formatter.count(Count::of(pieces)));
+}
+
 void paintCostCurve(QPainter& painter, const QRectF& box, const CostCurveDrawing& drawing, desk::Look look,
                     const desk::Formatter& formatter) {
     painter.save();

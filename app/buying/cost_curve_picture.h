@@ -16,6 +16,11 @@ namespace sp::buying {
 /// quantity from which bulk stays cheaper where that is proven.
 QStringList costCurveWords(const supply::CostCurve& curve, std::int64_t horizon, const desk::Formatter& formatter);
 
+/// How far a complete curve goes, and why no further; nothing where it shows all that was meant to be seen. `pieces`
+/// is the number asked for.
+QString shownWords(const supply::CostCurve& curve, std::int64_t horizon, std::int64_t pieces,
+                   const desk::Formatter& formatter);
+
 /// "24 pieces, each: kits 1.20, bulk 1.10, mix 1.05; mix is cheapest"
 QString pointWords(const supply::CostCurvePoint& point, const desk::Formatter& formatter);
 

@@ -145,13 +145,15 @@ Document shoppingPages(const Answer& answer, const BuyingPaper& about) {
     return {title.toStdString(), paper::layOnPages(bricks, frame, about.shop.paper)};
 }
 
-Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon, const BuyingPaper& about) {
+Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon, std::int64_t pieces,
+                       const BuyingPaper& about) {
     const paper::Lettering lettering;
     const auto title = Buying::tr("Cost of one piece by quantity");
     const auto frame = frameOf(about, title, lettering);
     const double width = paper::columnWidth(about.shop.paper);
     std::vector<Brick> bricks{frame.letterhead(), frame.addressee()};
-    const auto words = costCurveWords(*curve, horizon, about.formatter);
+    auto words = costCurveWords(*curve, horizon, about.formatter);
+    if (const auto shown = shownWords(*curve, horizon, pieces, about.formatter); !shown.isEmpty()) words << shown;
     Brick picture;
     picture.gap = 16;
     picture.height = kCurveHeight;

@@ -102,11 +102,21 @@ TEST_P(BuyingPapers, theShoppingListGoesOnUnderItsHead) {
 }
 
 TEST_P(BuyingPapers, theStaircaseSaysWhatItsAxesCount) {
-    const auto pages = pagesOf(buying::costCurvePage(curve(), 24, m_about), "Cost of one piece by quantity");
+    const auto pages = pagesOf(buying::costCurvePage(curve(), 24, 24, m_about), "Cost of one piece by quantity");
     ASSERT_EQ(pages.size(), 1);
     EXPECT_TRUE(pages[0].contains(QStringLiteral("Cost of one piece, USD"))) << pages[0].toStdString();
     EXPECT_TRUE(pages[0].contains(QStringLiteral("Pieces")));
     EXPECT_TRUE(pages[0].contains(QString::fromUtf8("1–24: mix"))) << pages[0].toStdString();
+    EXPECT_FALSE(pages[0].contains(QStringLiteral("are shown"))) << pages[0].toStdString();
+}
+
+TEST_P(BuyingPapers, theStaircaseSaysHowFarItGoesAndWhy) {
+    auto pages = pagesOf(buying::costCurvePage(curve(), 24, 1'000'000, m_about), "Cost of one piece by quantity");
+    EXPECT_TRUE(pages[0].contains(QStringLiteral("quantities up to 24 are shown, of 1,000,000 asked for")))
+        << pages[0].toStdString();
+    pages = pagesOf(buying::costCurvePage(curve(), 48, 24, m_about), "Cost of one piece by quantity");
+    EXPECT_TRUE(pages[0].contains(QStringLiteral("quantities up to 24 are shown: beyond it")))
+        << pages[0].toStdString();
 }
 
 INSTANTIATE_TEST_SUITE_P(Papers, BuyingPapers, testing::Values(Paper::Letter, Paper::A4),
