@@ -2,6 +2,7 @@
 #include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/verbs/verb_kit.h"
+#include "app/words/names.h"
 #include "app/words/words.h"
 
 #include <fmt/format.h>
