@@ -21,10 +21,6 @@
 
 namespace sp::paper {
 
-PreviewDialog::PreviewDialog(const quoting::SheetContent& sheet, catalogue::Paper paper, QString suggestedPath,
-                             QWidget* parent)
-    : PreviewDialog(documentOf(sheet, paper), paper, std::move(suggestedPath), parent) {}
-
 PreviewDialog::PreviewDialog(Document document, catalogue::Paper paper, QString suggestedPath, QWidget* parent)
     : PreviewDialog(drawnOf(std::move(document)), paper, std::move(suggestedPath), parent) {}
 

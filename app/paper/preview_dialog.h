@@ -20,8 +20,6 @@ class PreviewDialog : public QDialog {
 
   public:
     /// `suggestedPath` is the file that saving as PDF offers first.
-    PreviewDialog(const quoting::SheetContent& sheet, catalogue::Paper paper, QString suggestedPath,
-                  QWidget* parent = nullptr);
     PreviewDialog(Document document, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
     PreviewDialog(DrawnPages drawn, catalogue::Paper paper, QString suggestedPath, QWidget* parent = nullptr);
 

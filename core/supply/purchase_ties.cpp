@@ -138,6 +138,7 @@ class Ties {
     /// What each number of units of each material costs at least with the packs from each place of the order on.
     bool makeCurves() {
         m_curves.clear();
+        if (!spend(static_cast<int64_t>((m_order.size() + 1) * m_model.needs.size()))) return false;
         m_curveAt.assign(m_order.size() + 1, std::vector<std::size_t>(m_model.needs.size()));
         for (std::size_t m = 0; m < m_model.needs.size(); ++m) {
             if (!spend(m_model.needs[m])) return false;

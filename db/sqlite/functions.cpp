@@ -4,6 +4,7 @@
 #include "core/base/id.h"
 
 #include <QCryptographicHash>
+#include <QString>
 #include <sqlite3.h>
 
 #include <algorithm>

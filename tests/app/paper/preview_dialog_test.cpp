@@ -40,7 +40,8 @@ void bring(PreviewDialog& dialog) {
 } // namespace
 
 TEST(PreviewDialog, showsThePagesAndTurnsThem) {
-    PreviewDialog dialog(test::sheetOf(test::longSale(60)), Paper::Letter, QStringLiteral("sheet.pdf"));
+    PreviewDialog dialog(documentOf(test::sheetOf(test::longSale(60)), Paper::Letter), Paper::Letter,
+                         QStringLiteral("sheet.pdf"));
     bring(dialog);
     auto* preview = child<QPrintPreviewWidget>(dialog, "sheetPreview");
     auto* page = child<QLabel>(dialog, "pageNumber");
@@ -58,7 +59,7 @@ TEST(PreviewDialog, showsThePagesAndTurnsThem) {
 TEST(PreviewDialog, savesThePdfAndSaysSo) {
     const QTemporaryDir folder;
     const auto path = folder.filePath(QStringLiteral("sheet.pdf"));
-    PreviewDialog dialog(test::sheetOf(test::studioSale()), Paper::A4, path);
+    PreviewDialog dialog(documentOf(test::sheetOf(test::studioSale()), Paper::A4), Paper::A4, path);
     dialog.show();
     dialog.savePdf(path);
     EXPECT_EQ(child<QLabel>(dialog, "previewMessage")->text(), QStringLiteral("Saved as %1.").arg(path));
@@ -68,13 +69,14 @@ TEST(PreviewDialog, savesThePdfAndSaysSo) {
 
 TEST(PreviewDialog, saysWhyItCouldNotSave) {
     const QTemporaryDir folder;
-    PreviewDialog dialog(test::sheetOf(test::shortSale()), Paper::A4, {});
+    PreviewDialog dialog(documentOf(test::sheetOf(test::shortSale()), Paper::A4), Paper::A4, {});
     dialog.savePdf(folder.filePath(QStringLiteral("gone/sheet.pdf")));
     EXPECT_TRUE(child<QLabel>(dialog, "previewMessage")->text().startsWith(QStringLiteral("There is no folder ")));
 }
 
 TEST(PreviewDialog, offersThePdfByKey) {
-    PreviewDialog dialog(test::sheetOf(test::shortSale()), Paper::A4, QStringLiteral("offered.pdf"));
+    PreviewDialog dialog(documentOf(test::sheetOf(test::shortSale()), Paper::A4), Paper::A4,
+                         QStringLiteral("offered.pdf"));
     bring(dialog);
     QTest::keyClick(&dialog, Qt::Key_S, Qt::ControlModifier);
     auto* files = child<QFileDialog>(dialog, "pdfPath");
@@ -84,7 +86,7 @@ TEST(PreviewDialog, offersThePdfByKey) {
 }
 
 TEST(PreviewDialog, hasAKeyForEveryButton) {
-    const PreviewDialog dialog(test::sheetOf(test::longSale(60)), Paper::Letter, {});
+    const PreviewDialog dialog(documentOf(test::sheetOf(test::longSale(60)), Paper::Letter), Paper::Letter, {});
     QSet<QChar> letters;
     const auto buttons = dialog.findChildren<QPushButton*>();
     EXPECT_EQ(buttons.size(), 5);
