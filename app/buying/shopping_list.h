@@ -26,7 +26,7 @@ struct BuyingPaper {
 /// The same to print: one block for each supplier with its sums, a box to tick before each pack.
 paper::Document shoppingPages(const Answer& answer, const BuyingPaper& about);
 
-/// The curve with its sentences; `pieces` were asked for.
+/// The curve with its sentences; it was to reach to `horizon` pieces, `pieces` were asked for.
 paper::Document costCurvePage(std::shared_ptr<const supply::CostCurve> curve, std::int64_t horizon, std::int64_t pieces,
                               const BuyingPaper& about);
 

@@ -142,7 +142,7 @@ TEST_F(PapersInAnotherLanguage, aStaircase) {
                  24});
     ASSERT_TRUE(test::waitFor([&] { return curve != nullptr; }));
     ASSERT_TRUE(paper::writePdf(
-        buying::costCurvePage(curve, 24, {session.shop(), formatter, QStringLiteral("24"), session.today()}),
+        buying::costCurvePage(curve, 48, 24, {session.shop(), formatter, QStringLiteral("24"), session.today()}),
         catalogue::Paper::Letter, pdf()));
     read(QStringLiteral("Staircase"));
 }
