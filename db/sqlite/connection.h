@@ -82,6 +82,10 @@ class Connection {
     const std::filesystem::path& file() const { return m_file; }
     /// Whether a transaction is open; false after SQLite rolled one back by itself.
     bool isInTransaction() const;
+    /// The same for a transaction that is to begin. One that nobody holds any more is open because ending it failed,
+    /// for want of memory, say: it is taken back first, else what follows would be a part of it, be said to be done and
+    /// never be on disk. Throws when it cannot be taken back.
+    bool isWithinTransaction();
 
     /// Throws when a line that SQLite's own checks found says that the disk did not give a page.
     void throwIfUnread(std::string_view found) const;
@@ -89,6 +93,9 @@ class Connection {
     [[noreturn]] void throwCode(int code) const;
 
   private:
+    friend class Transaction;
+    friend class ReadTransaction;
+
     /// `name` is what SQLite opens, `file` what errors name.
     Connection(std::filesystem::path file, const std::string& name, Access access, int flags);
     friend class PageCopy;
@@ -109,6 +116,7 @@ class Connection {
     std::stop_token m_stop;
     std::chrono::milliseconds m_budget{10'000};
     std::chrono::steady_clock::time_point m_started{};
+    int m_transactions = 0; ///< that somebody holds, one within another
 };
 
 /// The error for an SQLite result code on that file; `systemError` is errno as SQLite kept it.

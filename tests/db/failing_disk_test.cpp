@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// What SQLite asks of the system and of memory is refused once: that costs the command that met it, and no more.
+#include "tests/db/bench_book.h"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <optional>
+#include <string_view>
+
+namespace {
+
+using namespace sp;
+using test::BookTest;
+
+class FailingDisk : public BookTest {
+  protected:
+    void SetUp() override {
+        BookTest::SetUp();
+        stock();
+    }
+    bool holds(std::string_view name) {
+        const auto materials = test::valueOf(book->materials());
+        return std::ranges::any_of(materials, [&](const auto& material) { return material.name == name; });
+    }
+};
+
+/// SQLite is given no more memory than it has, for as long as this lives.
+class NoMoreMemory {
+  public:
+    NoMoreMemory() { sqlite3_hard_heap_limit64(sqlite3_memory_used()); }
+    ~NoMoreMemory() {
+        sqlite3_hard_heap_limit64(0);
+        sqlite3_soft_heap_limit64(0);
+    }
+    NoMoreMemory(const NoMoreMemory&) = delete;
+    NoMoreMemory& operator=(const NoMoreMemory&) = delete;
+};
+
+TEST_F(FailingDisk, keepsWhatIsDoneAfterAChangeThatCouldNotBeTakenBack) {
+    reopen(); // nothing was taken back yet by this connection: to do so needs memory
+    std::optional<NoMoreMemory> memory;
+    const auto refused = book->batch(base::say(db::Note::Adding, "a test"), [&]() -> base::Done {
+        EXPECT_TRUE(book->save(test::sampleStone("Taken back")));
+        memory.emplace();
+        return base::fail(db::Fault::NotFinished, {});
+    });
+    memory.reset();
+    ASSERT_FALSE(refused);
+    EXPECT_FALSE(holds("Taken back"));
+    const auto kept = book->save(test::sampleStone("Kept"));
+    ASSERT_TRUE(kept) << describe(kept.error());
+    reopen();
+    EXPECT_TRUE(holds("Kept"));
+    EXPECT_FALSE(holds("Taken back"));
+    expectSound();
+}
+
+} // namespace
