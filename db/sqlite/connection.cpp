@@ -64,6 +64,16 @@ constexpr int kMake = SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
 constexpr int kBusyMilliseconds = 5'000;
 constexpr int kStepsBetweenLooks = 10'000;
 
+/// When the disk does not give what is asked of it SQLite takes the file system for damaged, and a statement says that
+/// the file is (rescode.html, SQLITE_IOERR_CORRUPTFS). The errno by which that is known; 0 when it was not so. It is
+/// kept until something else fails, so that a disk that failed is blamed once too often; a check asks on its own
+/// connection.
+int readErrorOf(sqlite3* db) {
+    int error = 0;
+    if (db == nullptr || sqlite3_file_control(db, "main", SQLITE_FCNTL_LAST_ERRNO, &error) != SQLITE_OK) return 0;
+    return error == EIO || error == ENXIO || error == ERANGE ? error : 0;
+}
+
 int lookAtTheClock(void* connection) {
     const auto& asked = *static_cast<Connection*>(connection);
     return asked.isOutOfTime() || asked.isStopped() ? 1 : 0;
@@ -248,6 +258,9 @@ void Connection::throwCode(int code) const {
     const int extended = m_db != nullptr && (sqlite3_errcode(m_db.get()) & 0xFF) == (code & 0xFF)
                              ? sqlite3_extended_errcode(m_db.get())
                              : code;
+    if ((extended & 0xFF) == SQLITE_CORRUPT)
+        if (const int unread = readErrorOf(m_db.get()); unread != 0)
+            throw DbError(errorOf(SQLITE_IOERR_READ, unread, m_file));
     const int systemError = m_db != nullptr ? sqlite3_system_errno(m_db.get()) : 0;
     throw DbError(errorOf(extended, systemError, m_file));
 }

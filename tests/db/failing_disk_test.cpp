@@ -5,8 +5,10 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <cerrno>
 #include <optional>
 #include <string_view>
+#include <sys/types.h>
 
 namespace {
 
@@ -23,6 +25,27 @@ class FailingDisk : public BookTest {
         const auto materials = test::valueOf(book->materials());
         return std::ranges::any_of(materials, [&](const auto& material) { return material.name == name; });
     }
+};
+
+/// One of the calls of SQLite's VFS is another, for as long as this lives (sqlite.org/c3ref/vfs.html, xSetSystemCall).
+class OtherCall {
+  public:
+    template<class Call>
+    OtherCall(const char* name, Call* call)
+        : m_name(name) {
+        set(reinterpret_cast<sqlite3_syscall_ptr>(call));
+    }
+    ~OtherCall() { set(nullptr); }
+    OtherCall(const OtherCall&) = delete;
+    OtherCall& operator=(const OtherCall&) = delete;
+
+  private:
+    void set(sqlite3_syscall_ptr call) const {
+        auto* vfs = sqlite3_vfs_find(nullptr);
+        EXPECT_EQ(vfs->xSetSystemCall(vfs, m_name, call), SQLITE_OK) << m_name;
+    }
+
+    const char* m_name;
 };
 
 /// SQLite is given no more memory than it has, for as long as this lives.
@@ -53,6 +76,22 @@ TEST_F(FailingDisk, keepsWhatIsDoneAfterAChangeThatCouldNotBeTakenBack) {
     reopen();
     EXPECT_TRUE(holds("Kept"));
     EXPECT_FALSE(holds("Taken back"));
+    expectSound();
+}
+
+ssize_t noRead(int, void*, std::size_t, off64_t) {
+    errno = EIO;
+    return -1;
+}
+
+// rescode.html: for these errno SQLite gives SQLITE_IOERR_CORRUPTFS, which a statement calls SQLITE_CORRUPT.
+TEST_F(FailingDisk, doesNotBlameTheBookForWhatTheDiskDoesNotGive) {
+    {
+        const OtherCall narrow("pread", &noRead);
+        const OtherCall wide("pread64", &noRead);
+        EXPECT_EQ(test::described(book->materials().error()), "NotReadFromDisk(Stone Bench.jobbook)");
+    }
+    EXPECT_EQ(book->materials()->size(), 3U);
     expectSound();
 }
 
