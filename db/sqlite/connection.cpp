@@ -127,6 +127,8 @@ Connection::Connection(std::filesystem::path file, const std::string& name, Acce
     const int code = sqlite3_open_v2(name.c_str(), &db, flags | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOFOLLOW, nullptr);
     m_db.reset(db);
     if (code != SQLITE_OK) throwCode(code);
+    // Where a file cannot be opened for writing SQLite opens it for reading, and says so at the first change only.
+    if (access == Access::Write && sqlite3_db_readonly(db, "main") != 0) throwCode(SQLITE_READONLY);
     harden();
 }
 

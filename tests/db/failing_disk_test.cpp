@@ -6,9 +6,11 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <fcntl.h>
 #include <optional>
 #include <string_view>
 #include <sys/types.h>
+#include <unistd.h>
 
 namespace {
 
@@ -93,6 +95,27 @@ TEST_F(FailingDisk, doesNotBlameTheBookForWhatTheDiskDoesNotGive) {
     }
     EXPECT_EQ(book->materials()->size(), 3U);
     expectSound();
+}
+
+int openToReadAlone(const char* path, int flags, int mode) {
+    const std::string_view name(path);
+    if (name.ends_with("/Stone Bench.jobbook") && (flags & O_ACCMODE) == O_RDWR) {
+        errno = EIO;
+        return -1;
+    }
+    return ::open(path, flags, mode);
+}
+
+TEST_F(FailingDisk, refusesToOpenABookThatItCannotOpenForWriting) {
+    book.reset();
+    {
+        const OtherCall open("open", &openToReadAlone);
+        const auto opened = db::Book::open(file, clock.environment());
+        ASSERT_FALSE(opened) << "its changes would all be refused";
+        EXPECT_EQ(test::described(opened.error()), "FileNotWritable(Stone Bench.jobbook)");
+    }
+    reopen();
+    EXPECT_TRUE(book->save(test::sampleStone("Other")));
 }
 
 } // namespace
