@@ -77,7 +77,12 @@ std::size_t lettersIn(std::string_view text) {
         std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
 }
 
-std::string sumWord(std::string_view micros) { return fmt::format("{}{}{}", kSumMark, micros, kSumMark); }
+/// Its digits in capitals, which no folded text has: a word of digits is not found within it.
+std::string sumWord(std::string_view micros) {
+    std::string word(1, kSumMark);
+    for (const char digit : micros) word += static_cast<char>(digit - '0' + 'A');
+    return word += kSumMark;
+}
 
 /// An amount of money, with a point or a comma before its decimals; nothing where the text is none.
 std::optional<units::Money> sumIn(std::string_view text) {
