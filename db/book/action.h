@@ -30,7 +30,7 @@ class Book::Inside::Scope {
         }
         if (m_book.depth > 0) return;
         m_book.action.reset();
-        m_book.opened.left = stateOf(m_book.file());
+        m_book.noteHowItIsLeft();
     }
     Scope(const Scope&) = delete;
     Scope& operator=(const Scope&) = delete;

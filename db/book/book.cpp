@@ -386,8 +386,15 @@ Result<std::unique_ptr<Book>> Book::create(const std::filesystem::path& asked, E
             Inside(std::move(made), environment).initialise();
         });
         temp.commit();
-        return std::unique_ptr<Book>(
-            new Book(std::make_unique<Inside>(openBook(target, migrations::all()), std::move(environment))));
+        try {
+            return std::unique_ptr<Book>(
+                new Book(std::make_unique<Inside>(openBook(target, migrations::all()), std::move(environment))));
+        } catch (...) {
+            // Nothing is in it yet; asked for again, it does not meet itself.
+            std::error_code ignored;
+            std::filesystem::remove(target, ignored);
+            throw;
+        }
     });
 }
 

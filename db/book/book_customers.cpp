@@ -175,7 +175,7 @@ Done Book::tidy() {
         connection.allow(kTidyingBudget);
         const auto vacuumed = catchToResult([&] { connection.vacuum(); });
         connection.allow(kWorkBudget);
-        m_in->opened.left = stateOf(file());
+        m_in->noteHowItIsLeft();
         valueOrThrow(vacuumed);
     });
     if (tidied) return {};

@@ -27,8 +27,14 @@ std::optional<base::Error> Book::Inside::displaced() const {
     if (!now) return say(Fault::BookGone);
     if (now->key != opened.left->key) return say(Fault::BookReplaced);
     // Whoever holds a book that can only be read here may write it.
-    const bool isAsLeft = now->size == opened.left->size && now->written == opened.left->written;
+    const bool isAsLeft =
+        opened.isToBeRolledBack || (now->size == opened.left->size && now->written == opened.left->written);
     return opened.readOnlyBecause || isAsLeft ? std::nullopt : std::optional(say(Fault::BookOverwritten));
+}
+
+void Book::Inside::noteHowItIsLeft() {
+    opened.left = stateOf(file());
+    opened.isToBeRolledBack = hasJournal(file());
 }
 
 void Book::Inside::throwIfDisplaced() {

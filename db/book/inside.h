@@ -39,6 +39,8 @@ class Book::Inside {
     /// Why this is no longer the file that was opened, as it was left here.
     std::optional<base::Error> displaced() const;
     void throwIfDisplaced();
+    /// After a change from here.
+    void noteHowItIsLeft();
     /// Whether an action whose commit failed is in the book all the same, and the disk can now be brought to keep it.
     /// Throws when it is there and the disk cannot.
     bool stands(const base::Id& command);

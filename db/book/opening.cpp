@@ -67,12 +67,12 @@ bool isOfAnIndex(const std::string& found) {
            found.starts_with("wrong # of entries in index ") || found.starts_with("non-unique entry in index ");
 }
 
+} // namespace
+
 bool hasJournal(const fs::path& file) {
     std::error_code ignored;
     return fs::exists(fs::path(file.string() + "-journal"), ignored);
 }
-
-} // namespace
 
 std::string schemaDigest(Connection& connection) {
     std::string all;
@@ -166,14 +166,14 @@ void copyWhole(Connection& connection, const fs::path& asked, const std::functio
         const auto copy = Connection::make(temp.file());
         sqlite::PageCopy(connection, *copy).finish();
     });
-    {
+    temp.make([&] {
         const auto copy = Connection::open(temp.file(), Access::Read);
         copy->settle();
         if (const auto damage = structureDamage(*copy, Depth::Full); !damage.empty())
             throwError(Fault::NotCopiedWhole, connection.file().string(), connection.file().filename().string(),
                        damage[0]);
         if (inspect) inspect(*copy);
-    }
+    });
     temp.commit();
 }
 

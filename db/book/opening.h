@@ -23,6 +23,9 @@ struct Opened {
     std::optional<base::Error> readOnlyBecause;
     bool wasCutShort = false;      ///< not closed properly by whoever had it before
     std::optional<FileState> left; ///< as it was after the last change from here
+    /// The last change failed and left its journal: whoever reads the file next takes the change back, and the file is
+    /// another one then, though nobody wrote to it.
+    bool isToBeRolledBack = false;
 };
 
 // All of this throws DbError.
@@ -37,6 +40,9 @@ Opened openBook(const std::filesystem::path& file, std::span<const std::string_v
 /// Opens a book for reading, beside whoever has it open. Journal left by a crash: rolled back as on any opening.
 /// Of an older book it gives a copy that was brought up to date; the file stays as it is.
 std::unique_ptr<sqlite::Connection> openToRead(const std::filesystem::path& file);
+
+/// Whether a journal lies beside the file, of a change that is under way or was cut short.
+bool hasJournal(const std::filesystem::path& file);
 
 /// SHA-256 of the schema's own words, as hexadecimal digits; see migrations::kNewestSchema.
 std::string schemaDigest(sqlite::Connection& connection);

@@ -118,4 +118,36 @@ TEST_F(FailingDisk, refusesToOpenABookThatItCannotOpenForWriting) {
     EXPECT_TRUE(book->save(test::sampleStone("Other")));
 }
 
+TEST_F(FailingDisk, leavesNoBookThatWasNotMade) {
+    book.reset();
+    std::filesystem::remove(file);
+    {
+        const OtherCall open("open", &openToReadAlone);
+        ASSERT_FALSE(db::Book::create(file, clock.environment()));
+    }
+    const auto made = db::Book::create(file, clock.environment());
+    EXPECT_TRUE(made) << test::described(made.error());
+}
+
+int noUnlink(const char*) {
+    errno = EIO;
+    return -1;
+}
+
+TEST_F(FailingDisk, knowsItsOwnFileAgainAfterTakingAChangeBack) {
+    {
+        const OtherCall unlink("unlink", &noUnlink);
+        ASSERT_FALSE(book->save(test::sampleStone("Taken back")));
+    }
+    ASSERT_TRUE(std::filesystem::exists(file.string() + "-journal")) << "there is something to take back";
+    // As a clock of a coarse file system tells it, but surely.
+    EXPECT_FALSE(holds("Taken back"));
+    const auto kept = book->save(test::sampleStone("Kept"));
+    ASSERT_TRUE(kept) << describe(kept.error());
+    EXPECT_FALSE(book->notice());
+    reopen();
+    EXPECT_TRUE(holds("Kept"));
+    expectSound();
+}
+
 } // namespace
