@@ -45,15 +45,8 @@ QString totalOf(const db::QuoteSummary& quote, const desk::Formatter& formatter)
     return quote.highestTotal ? JobsTableModel::tr("%1 to %2").arg(total, formatter.money(*quote.highestTotal)) : total;
 }
 
-namespace {
-
-/// Whether money is asked for a quote: once it is agreed to, or something was paid.
-bool isAsked(const db::QuoteSummary& quote) { return quote.isOwed() || !quote.paid.isZero(); }
-
-} // namespace
-
 QString leftOf(const db::QuoteSummary& quote, const desk::Formatter& formatter) {
-    if (!quote.total || quote.highestTotal || !isAsked(quote)) return {};
+    if (!quote.total || quote.highestTotal || !quote.isAsked()) return {};
     if (quote.stage == db::Stage::Declined) return JobsTableModel::tr("%1 paid").arg(formatter.money(quote.paid));
     const auto left = *quote.total - quote.paid;
     if (left.isZero()) return JobsTableModel::tr("paid");
@@ -75,12 +68,10 @@ QString JobsTableModel::shown(const Row& row, int column) const {
     case Title: return words::titleOf(row);
     case Stage: return row.isLapsed ? tr("Lapsed") : words::nameOf(row.stage);
     case Total: return totalOf(row, m_formatter);
-    case Left: {
+    case Left:
         // The column's head says what the figure is.
-        const bool isOwed =
-            row.total && !row.highestTotal && *row.total > row.paid && row.stage != db::Stage::Declined && isAsked(row);
-        return isOwed ? m_formatter.money(*row.total - row.paid) : leftOf(row, m_formatter);
-    }
+        if (const auto left = row.left()) return m_formatter.money(*left);
+        return leftOf(row, m_formatter);
     default: return {};
     }
 }
@@ -121,6 +112,8 @@ QVariant JobsTableModel::headerData(int section, Qt::Orientation orientation, in
     if (orientation != Qt::Horizontal || section < 0 || section >= Columns) return {};
     if (role == Qt::TextAlignmentRole)
         return static_cast<int>((section >= Total ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    if (role == Qt::ToolTipRole && section == Total)
+        return tr("In order of this, drafts stand together: what they come to today is not kept");
     if (role != Qt::DisplayRole) return {};
     const QString words[] = {tr("Number"), tr("Day"),    tr("Customer"),   tr("What"),
                              tr("Stage"),  tr("To pay"), tr("Left to pay")};

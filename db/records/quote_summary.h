@@ -35,6 +35,13 @@ struct QuoteSummary {
 
     /// It is to be paid: once it is agreed to, and what is invoiced at any stage.
     bool isOwed() const { return catalogue::isAgreedTo(stage) || isInvoiced; }
+    /// Money is asked for it: once it is to be paid, or something was paid.
+    bool isAsked() const { return isOwed() || !paid.isZero(); }
+    /// What is asked and not paid, above nothing; none of what was let go, or while a choice is to be taken.
+    std::optional<units::Money> left() const {
+        const bool isKnown = total && !highestTotal && stage != Stage::Declined && isAsked();
+        return isKnown && *total > paid ? std::optional(*total - paid) : std::nullopt;
+    }
 };
 
 } // namespace sp::db

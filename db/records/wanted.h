@@ -19,11 +19,12 @@ struct Wanted {
     /// Words, all of which are in the job, letter case and marks above letters ignored: a part of a number, of its
     /// customer's name, telephone or mail, of a title, of a design, of a payment's kind or note, of a paper's number. A
     /// word of one or two letters begins one of these. A text that is an amount also finds what comes to it: what the
-    /// job or a paper comes to, what was paid at once, what is left. Empty: all.
+    /// job or a paper comes to, what was paid at once, what is left. The first twelve words count. Empty: all; nothing
+    /// but marks that are no word: none.
     std::string text;
     std::optional<Stage> stage;
     bool isLapsed = false;                ///< only those past their last day without an answer
-    bool isUnpaid = false;                ///< only those of which something is to be paid and left to pay
+    bool isUnpaid = false;                ///< only those of which something is left to pay, see QuoteSummary::left
     std::optional<units::Date> from = {}; ///< the day of its quote is this one or later
     std::optional<units::Date> to = {};   ///< or this one or earlier
     FoundBy by = FoundBy::Started;

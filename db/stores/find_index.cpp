@@ -14,7 +14,7 @@ namespace sp::db::stores {
 namespace {
 
 /// Of the tables below and of wordsOf: an index of another format is made anew.
-constexpr std::int64_t kFormat = 1;
+constexpr std::int64_t kFormat = 2;
 constexpr std::size_t kGroup = 3;           ///< letters
 constexpr std::int64_t kMergedAtOnce = 500; ///< pages of the file
 
@@ -182,6 +182,7 @@ FindIndex::Asked FindIndex::asked(const Wanted& wanted, units::Date today, std::
     std::vector<std::string> conditions;
     Asked asked;
     std::string from = "job j";
+    if (needles.isMarksAlone) conditions.emplace_back("FALSE");
     if (!needles.words.empty()) {
         from = "found f CROSS JOIN said s ON s.place = f.rowid CROSS JOIN job j ON j.place = f.rowid";
         conditions.emplace_back("f.found MATCH ?");

@@ -132,10 +132,12 @@ Needles needlesOf(std::string_view text) {
             needles.words.push_back(lettersIn(word) < kShort ? fmt::format("  {}", word) : std::string(word));
         });
     if (const auto sum = sumIn(text)) needles.sum = sumWord(std::to_string(sum->micros()));
+    needles.isMarksAlone = !text.empty() && needles.words.empty() && needles.sum.empty();
     return needles;
 }
 
 bool isIn(const Needles& needles, std::string_view words) {
+    if (needles.isMarksAlone) return false;
     const auto holds = [&](const std::string& needle) { return words.find(needle) != words.npos; };
     return std::ranges::all_of(needles.words, holds) || (!needles.sum.empty() && holds(needles.sum));
 }
@@ -155,8 +157,7 @@ FoundJob foundJob(const ListedJob& job) {
                    .day = summary.quotedOn,
                    .lastDay = summary.lastDay,
                    .total = summary.total,
-                   .left = {}};
-    if (summary.isOwed() && summary.total && *summary.total > summary.paid) found.left = *summary.total - summary.paid;
+                   .left = summary.left()};
     return found;
 }
 

@@ -44,6 +44,7 @@ std::string wordsOf(std::string_view texts, std::string_view sums);
 struct Needles {
     std::vector<std::string> words; ///< all of these; none: everything is found
     std::string sum;                ///< or this; empty where the text is no amount
+    bool isMarksAlone = false;      ///< something was typed that is no word: nothing is found
 };
 Needles needlesOf(std::string_view text);
 bool isIn(const Needles& needles, std::string_view words);

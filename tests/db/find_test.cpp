@@ -124,6 +124,7 @@ TEST_F(FindTest, anythingThatIsTypedIsFoundWithAnIndexAndWithout) {
         {"lantern", {b, a}}, // the design's name, whatever the line is called
         {"nothing like it", {}},
         {"\" OR *", {}}, // no language of its own
+        {"“”", {}},      // no word at all
     };
     for (const bool isIndexed : {false, true}) {
         if (isIndexed) index();
