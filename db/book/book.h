@@ -293,6 +293,8 @@ class Book {
     base::Result<Found> find(const Wanted& wanted);
     /// Those in which `text` is found (see Wanted), the newest first.
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
+    /// As it is listed; nothing where it is not in the book.
+    base::Result<std::optional<QuoteSummary>> summary(const base::Id& quote);
     /// Whether an index would help `find` and there is none, or one that is too far behind.
     bool wantsIndex();
     /// Makes the index of the book in `file` anew, in that folder, beside whoever has the book open: in any thread. It

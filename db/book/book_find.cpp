@@ -25,7 +25,12 @@ constexpr std::int64_t kMost = 10'000'000;
 constexpr std::int64_t kReadAtOnce = 250;     ///< jobs; whoever writes the book waits no longer than for these
 constexpr std::int64_t kCaughtUpAtOnce = 300; ///< changed jobs; with more the index is made anew
 
-fs::path indexFile(const fs::path& folder, const std::string& identity) { return folder / (identity + ".find"); }
+/// By the folder's own name: SQLite is told to follow no links.
+fs::path indexFile(const fs::path& folder, const std::string& identity) {
+    std::error_code error;
+    const auto own = fs::weakly_canonical(folder, error);
+    return (error ? folder : own) / (identity + ".find");
+}
 
 /// Takes an index away, its bytes too: they name people.
 void shredIndex(const fs::path& file) {
@@ -102,43 +107,58 @@ Found lookThrough(stores::JobStore& jobs, const Wanted& wanted, units::Date toda
 FindIndex* Book::Inside::currentIndex() {
     if (environment.cacheFolder.empty() || depth > 0 || isIndexStale) return nullptr;
     const auto now = indexMarkOf(stores);
-    const auto target = indexFile(environment.cacheFolder, now.book);
-    try {
-        if (!index) {
-            std::error_code ignored;
-            if (!fs::exists(target, ignored)) return nullptr;
-            index = FindIndex::open(target);
-        }
-        const auto mark = index->mark();
-        if (mark == now) return index.get();
-        const bool isOfThisBook = mark.book == now.book && stores.log.commandAt(mark.change) == mark.command;
-        if (!isOfThisBook || stores.log.hasErasedSince(mark.change)) {
-            forgetIndex();
-            return nullptr;
-        }
-        const auto changed = stores.jobs.changedSince(mark.change, kCaughtUpAtOnce + 1);
-        if (static_cast<std::int64_t>(changed.size()) > kCaughtUpAtOnce) {
-            index.reset();
-            isIndexStale = true;
-            return nullptr;
-        }
-        std::vector<stores::ListedJob> listed;
-        for (const auto& job : changed)
-            if (auto one = stores.jobs.foundOne(job)) listed.push_back(std::move(*one));
-        std::ranges::sort(listed, {}, &stores::ListedJob::place);
-        index->put(readyFor(listed), changed, now);
-        return index.get();
-    } catch (const DbError& refusal) {
-        if (refusal.error().code == base::Code::Busy) return nullptr; // another program is at it
+    if (!index) {
+        const auto target = indexFile(environment.cacheFolder, now.book);
+        std::error_code ignored;
+        if (!fs::exists(target, ignored)) return nullptr;
+        index = FindIndex::open(target);
+    }
+    const auto mark = index->mark();
+    if (mark == now) return index.get();
+    if (mark.book != now.book || stores.log.commandAt(mark.change) != mark.command) {
+        index.reset(); // of a copy of this book, which may be open and go by it
+        return nullptr;
+    }
+    if (stores.log.hasErasedSince(mark.change)) {
         forgetIndex();
         return nullptr;
+    }
+    const auto changed = stores.jobs.changedSince(mark.change, kCaughtUpAtOnce + 1);
+    if (static_cast<std::int64_t>(changed.size()) > kCaughtUpAtOnce) {
+        index.reset();
+        isIndexStale = true;
+        return nullptr;
+    }
+    std::vector<stores::ListedJob> listed;
+    for (const auto& job : changed)
+        if (auto one = stores.jobs.foundOne(job)) listed.push_back(std::move(*one));
+    std::ranges::sort(listed, {}, &stores::ListedJob::place);
+    index->put(readyFor(listed), changed, now);
+    return index.get();
+}
+
+std::optional<std::vector<base::Id>> Book::Inside::askIndex(const IndexQuery& query) {
+    try {
+        auto* const current = currentIndex();
+        if (!current) return std::nullopt;
+        return query(*current);
+    } catch (const DbError& refusal) {
+        if (refusal.error().code == base::Code::Busy) return std::nullopt; // another program is at it
+        index.reset();
+        const auto damaged = indexFile(environment.cacheFolder, identityOf(stores.log));
+        std::error_code ignored;
+        for (const char* end : {"", "-journal"}) fs::remove(fs::path(damaged.string() + end), ignored);
+        return std::nullopt;
     }
 }
 
 void Book::Inside::forgetIndex() {
     index.reset();
     isIndexStale = false;
-    if (!environment.cacheFolder.empty()) shredIndex(indexFile(environment.cacheFolder, identityOf(stores.log)));
+    if (environment.cacheFolder.empty()) return;
+    const auto file = indexFile(environment.cacheFolder, identityOf(stores.log));
+    shredIndex(file);
+    for (const auto& begun : unfinishedOf(file)) shredIndex(begun);
 }
 
 Result<Found> Book::find(const Wanted& wanted) {
@@ -149,8 +169,9 @@ Result<Found> Book::find(const Wanted& wanted) {
         Found found;
         if (wanted.isAll() && wanted.by == FoundBy::Started && !wanted.isAscending) {
             found.jobs = jobs.list(asked);
-        } else if (auto* index = m_in->currentIndex()) {
-            found.jobs = jobs.listOnly(index->find(wanted, today, asked));
+        } else if (const auto byIndex =
+                       m_in->askIndex([&](FindIndex& index) { return index.find(wanted, today, asked); })) {
+            found.jobs = jobs.listOnly(*byIndex);
         } else {
             found = lookThrough(jobs, wanted, today);
         }
@@ -169,9 +190,20 @@ Result<std::vector<QuoteSummary>> Book::quotes(std::string_view text, std::int64
     return std::move(found->jobs);
 }
 
+Result<std::optional<QuoteSummary>> Book::summary(const base::Id& quote) {
+    return m_in->read([&]() -> std::optional<QuoteSummary> {
+        auto jobs = m_in->stores.jobs.listOnly({quote});
+        if (jobs.empty()) return std::nullopt;
+        auto& job = jobs.front();
+        job.isLapsed = catalogue::isLapsed(job.stage, job.lastDay, m_in->environment.today());
+        return std::move(job);
+    });
+}
+
 bool Book::wantsIndex() {
     if (m_in->environment.cacheFolder.empty()) return false;
-    const auto has = m_in->read([&] { return m_in->currentIndex() != nullptr; });
+    const auto has =
+        m_in->read([&] { return m_in->askIndex([](FindIndex&) { return std::vector<base::Id>(); }).has_value(); });
     return has && !*has;
 }
 
@@ -187,17 +219,22 @@ Done Book::makeIndex(const fs::path& file, const fs::path& folder, const Watch& 
         Stores stores(*connection);
         const auto mark = indexMarkOf(stores);
         makeOwnFolder(folder);
-        const TempFile temp(indexFile(folder, mark.book));
-        temp.make([&] {
-            const auto index = FindIndex::make(temp.file(), watch.stop);
-            fillIndex(*index, stores, watch);
-            index->finish(mark);
-        });
-        // Somebody may have been taken out of the book after they were read.
-        if (stores.log.hasErasedSince(mark.change)) {
+        const auto target = indexFile(folder, mark.book);
+        const TempFile temp(target);
+        try {
+            temp.make([&] {
+                const auto index = FindIndex::make(temp.file(), watch.stop);
+                fillIndex(*index, stores, watch);
+                index->finish(mark);
+            });
+            // Somebody may have been taken out of the book after they were read.
+            if (stores.log.hasErasedSince(mark.change)) throwError(Fault::Stopped, file.string());
+        } catch (...) {
             shredIndex(temp.file());
-            throwError(Fault::Stopped, file.string());
+            throw;
         }
+        std::error_code ignored;
+        fs::remove(fs::path(target.string() + "-journal"), ignored); // of the one before, after a power cut
         temp.commit(IfThere::Replace);
     });
 }

@@ -37,8 +37,8 @@ units::Money leftOf(const QuoteSummary& job) {
 base::Result<AskedToday> Book::askedToday() {
     const auto today = environment().today();
     auto jobs = m_in->read([&] {
-        auto* index = m_in->currentIndex();
-        return index ? m_in->stores.jobs.listOnly(index->findAsking(today)) : m_in->stores.jobs.listAsking(today);
+        const auto byIndex = m_in->askIndex([&](stores::FindIndex& index) { return index.findAsking(today); });
+        return byIndex ? m_in->stores.jobs.listOnly(*byIndex) : m_in->stores.jobs.listAsking(today);
     });
     if (!jobs) return base::fail(jobs.error());
     AskedToday found;

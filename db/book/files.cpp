@@ -205,6 +205,15 @@ void removeLeftovers(const fs::path& folder) {
     for (const auto& path : left) fs::remove(path, error);
 }
 
+std::vector<fs::path> unfinishedOf(const fs::path& target) {
+    std::error_code error;
+    std::vector<fs::path> found;
+    const auto start = fmt::format(".{}{}", target.filename().string(), kUnfinished);
+    for (fs::directory_iterator entry(target.parent_path(), error), end; !error && entry != end; entry.increment(error))
+        if (entry->path().filename().string().starts_with(start)) found.push_back(entry->path());
+    return found;
+}
+
 void makeOwnFolder(const fs::path& folder) {
     std::error_code error;
     fs::create_directories(folder.parent_path(), error);

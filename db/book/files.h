@@ -64,6 +64,9 @@ void overwrite(const std::filesystem::path& file, std::uint64_t size);
 /// Removes what programs that died left unfinished in a folder, ours or another's: see TempFile. Never throws.
 void removeLeftovers(const std::filesystem::path& folder);
 
+/// What is being made for `target` under a name beside it, or was left unfinished; see TempFile. Never throws.
+std::vector<std::filesystem::path> unfinishedOf(const std::filesystem::path& target);
+
 /// Who may read a file that is made. A book holds customers and certificates: it is its owner's alone.
 enum class Readers { OwnerAlone, AsUsual };
 /// A file that is being made for `target`, empty at first, under a name beside it; removed with its journal at the end

@@ -7,6 +7,10 @@
 #include "db/book/undo_stack.h"
 #include "db/stores/find_index.h"
 
+#include <functional>
+#include <optional>
+#include <vector>
+
 namespace sp::db {
 
 /// What a book works with. Every change goes through `write`: one transaction, one action in the change log.
@@ -101,9 +105,13 @@ class Book::Inside {
                                    const catalogue::Payment& payment);
     units::Money comesTo(const Quote& quote, units::Money more = {});
     pricing::Account accountOf(const Quote& quote);
-    /// The index of this book, brought up to it; null where there is none or that would take long.
+    /// The index of this book, brought up to it; null where there is none or that would take long. Throws DbError.
     stores::FindIndex* currentIndex();
-    /// Takes the index of this book away, wherever it was made.
+    using IndexQuery = std::function<std::vector<base::Id>(stores::FindIndex&)>;
+    /// What the index answers; nothing where there is none, where another program is at it, or where it is damaged: it
+    /// is taken away then.
+    std::optional<std::vector<base::Id>> askIndex(const IndexQuery& query);
+    /// Takes the index of this book away and what was begun of one, their bytes too: they name people.
     void forgetIndex();
     void throwIfInvoiced(const base::Id& job, const std::string& number);
     quoting::Bill billOf(const Quote& quote, catalogue::PaperKind kind, std::vector<pricing::BillPart> parts);

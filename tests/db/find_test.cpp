@@ -254,6 +254,73 @@ TEST_F(FindTest, anIndexThatIsDamagedOrOfAnotherBookIsMadeAnew) {
     environment.cacheFolder = cache;
     const auto copy = valueOf(db::Book::open(copied, environment));
     EXPECT_EQ(valueOf(copy->quotes("paper", 10)).size(), 1U);
+    EXPECT_FALSE(book->wantsIndex()) << "the copy leaves the index of the other alone";
+    EXPECT_TRUE(copy->wantsIndex());
+    ASSERT_TRUE(db::Book::makeIndex(copied, cache));
+    copy->takeIndex();
+    EXPECT_EQ(valueOf(copy->quotes("paper", 10)).size(), 1U);
+    EXPECT_EQ(typed("paper"), (std::vector{here, number})) << "an open one is used on";
+}
+
+TEST_F(FindTest, anIndexDamagedBehindItsBeginningIsNoErrorOfTheBook) {
+    stock();
+    const auto job = given("Paper boat", 1'000);
+    ASSERT_TRUE(book->setStage(job.id, Stage::Collected)); // and not paid
+    const auto damage = [&] {
+        index();
+        book->takeIndex();
+        const auto made = indexFile();
+        constexpr std::int64_t kKept = 2 * 4096; // the schema, and the mark by which it is known
+        const auto size = static_cast<std::int64_t>(std::filesystem::file_size(made));
+        ASSERT_GT(size, kKept);
+        std::fstream out(made, std::ios::binary | std::ios::in | std::ios::out);
+        out.seekp(kKept);
+        out << std::string(static_cast<std::size_t>(size - kKept), 'x');
+    };
+    damage();
+    EXPECT_FALSE(book->wantsIndex()) << "or the damage is seen before it is asked";
+    EXPECT_EQ(typed("boat"), std::vector{job.number});
+    EXPECT_TRUE(book->wantsIndex());
+    damage();
+    EXPECT_EQ(valueOf(book->askedToday()).jobs.size(), 1U);
+    EXPECT_TRUE(book->wantsIndex());
+    index();
+    EXPECT_EQ(typed("boat"), std::vector{job.number});
+}
+
+TEST_F(FindTest, theFolderOfTheIndexMayBeReachedByALink) {
+    stock();
+    const auto number = given("Paper boat", 1'000).number;
+    std::filesystem::create_directories(folder / "elsewhere");
+    std::filesystem::create_directory_symlink(folder / "elsewhere", folder / "linked");
+    cache = folder / "linked" / "stonepenny";
+    reopenWith(cache);
+    index();
+    EXPECT_EQ(typed("boat"), std::vector{number});
+    EXPECT_FALSE(book->wantsIndex());
+}
+
+TEST_F(FindTest, ofAnUnfinishedIndexNobodysNameIsLeft) {
+    stock();
+    const auto job = given("Paper boat", 1'000);
+    ASSERT_TRUE(book->setStage(job.id, Stage::Declined));
+    const auto stopped = folder / "stopped";
+    std::stop_source stop;
+    const auto made = db::Book::makeIndex(file, cache, {stop.get_token(), [&](double) {
+                                                            std::filesystem::create_hard_link(indexFile(), stopped);
+                                                            stop.request_stop();
+                                                        }});
+    ASSERT_FALSE(made);
+    ASSERT_GT(std::filesystem::file_size(stopped), 0U);
+    EXPECT_EQ(bytesOf(stopped).find("rowan"), std::string::npos);
+    index();
+    // As one that was killed leaves it; no process has this number.
+    const auto left = cache / ("." + indexFile().filename().string() + ".unfinished-1999999999");
+    std::ofstream(left) << "rowan bakery";
+    std::filesystem::create_hard_link(left, folder / "seen");
+    ASSERT_TRUE(book->eraseCustomer(customer));
+    EXPECT_FALSE(std::filesystem::exists(left));
+    EXPECT_EQ(bytesOf(folder / "seen").find_first_not_of('\0'), std::string::npos);
 }
 
 TEST_F(FindTest, makingAnIndexCanBeStopped) {
@@ -284,6 +351,7 @@ TEST_F(FindTest, findsByTheIndexWhatTheBookHolds) {
     std::mt19937_64 random(seed);
     for (int round = 0; round < test::roundsOr("STONEPENNY_FINDS", 6); ++round) {
         for (int i = 0; i < 8; ++i) year.act();
+        if (book->wantsIndex()) index(); // somebody was erased
         for (const auto& text : texts) {
             Wanted wanted{.text = text, .stage = {}};
             const auto chance = random();
