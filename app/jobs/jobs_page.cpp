@@ -207,12 +207,12 @@ void JobsPage::refresh() {
 QString JobsPage::noteText() const {
     if (m_presenter.jobs().empty())
         return m_presenter.isWhole() ? QString() : tr("none of the newest; the older ones are being read");
-    const auto count = m_formatter.count(units::Count::of(static_cast<std::int64_t>(m_presenter.jobs().size())));
+    const auto count = m_formatter.count(units::Count::of(m_presenter.foundCount()));
     if (!m_presenter.isWhole()) return tr("%1 found so far; the older ones are being read").arg(count);
     const auto& wanted = m_presenter.wanted();
     if (m_presenter.hasMore())
-        return wanted.by == db::FoundBy::Started ? tr("the newest %1 so far").arg(count)
-                                                 : tr("the first %1").arg(count);
+        return wanted.by == db::FoundBy::Started && !wanted.isAscending ? tr("the newest %1 so far").arg(count)
+                                                                        : tr("the first %1").arg(count);
     return wanted.isAll() ? tr("%1 in the book").arg(count) : tr("%1 found").arg(count);
 }
 
@@ -222,12 +222,19 @@ void JobsPage::load() {
     m_strip->load();
 }
 
-/// Marks the job in the table, where the list goes back that far.
+/// Marks the job in the table; among all jobs where it is not listed.
 void JobsPage::choose(const base::Id& job) {
-    const auto& jobs = m_presenter.jobs();
-    const auto found = std::ranges::find(jobs, job, &db::QuoteSummary::id);
-    if (found == jobs.end()) return;
-    m_presenter.select(static_cast<int>(found - jobs.begin()));
+    const base::Id id = job; // whoever asked may list anew meanwhile
+    const auto isListed = [&] {
+        const auto& jobs = m_presenter.jobs();
+        return std::ranges::find(jobs, id, &db::QuoteSummary::id) != jobs.end();
+    };
+    if (!isListed()) {
+        m_find->clear();
+        m_filters->clear();
+        m_filters->sortBy(-1);
+    }
+    m_presenter.choose(id);
     m_table->scrollTo(m_table->currentIndex());
 }
 

@@ -65,6 +65,14 @@ void JobsPresenter::select(int row) {
     Q_EMIT selected();
 }
 
+void JobsPresenter::choose(const base::Id& job) {
+    m_current = job;
+    if (currentRow() < 0)
+        refresh();
+    else
+        Q_EMIT selected();
+}
+
 std::vector<Stage> JobsPresenter::stages() const {
     const auto* job = current();
     if (!job) return {};
@@ -92,14 +100,12 @@ std::optional<base::Error> JobsPresenter::takeChoice(std::optional<std::int64_t>
     return done ? std::nullopt : std::optional(done.error());
 }
 
-base::Result<db::Billing> JobsPresenter::billing() {
-    const auto id = m_current;
-    return m_session.read([&](db::Book& book) { return book.billing(id); });
+base::Result<db::Billing> JobsPresenter::billing(const base::Id& job) {
+    return m_session.read([&](db::Book& book) { return book.billing(job); });
 }
 
-base::Result<db::IssuedBill> JobsPresenter::issueInvoice(const quoting::SheetWords& words) {
-    const auto id = m_current;
-    auto bill = m_session.attempt([&](db::Book& book) { return book.issueInvoice(id, words::billSheets(words)); });
+base::Result<db::IssuedBill> JobsPresenter::issueInvoice(const base::Id& job, const quoting::SheetWords& words) {
+    auto bill = m_session.attempt([&](db::Book& book) { return book.issueInvoice(job, words::billSheets(words)); });
     refresh();
     return bill;
 }
@@ -116,9 +122,8 @@ base::Result<db::IssuedBill> JobsPresenter::issueCredit(const base::Id& invoice,
     return bill;
 }
 
-base::Result<std::vector<db::GivenQuote>> JobsPresenter::given() {
-    const auto id = m_current;
-    return m_session.read([&](db::Book& book) { return book.givenOf(id); });
+base::Result<std::vector<db::GivenQuote>> JobsPresenter::given(const base::Id& job) {
+    return m_session.read([&](db::Book& book) { return book.givenOf(job); });
 }
 
 base::Result<JobsPresenter::GivenSheet> JobsPresenter::quoteSheet(const std::string& number,
@@ -138,18 +143,16 @@ base::Result<pricing::OrderDifference> JobsPresenter::difference(const std::stri
     return db::differenceOf(*before, *after, m_session.fits(), style);
 }
 
-base::Result<pricing::Account> JobsPresenter::account() {
-    return m_session.read([&](db::Book& book) { return book.account(m_current); });
+base::Result<pricing::Account> JobsPresenter::account(const base::Id& job) {
+    return m_session.read([&](db::Book& book) { return book.account(job); });
 }
 
-std::vector<catalogue::Payment> JobsPresenter::payments() {
-    const auto id = m_current;
-    auto payments = m_session.read([&](db::Book& book) { return book.payments(id); });
+std::vector<catalogue::Payment> JobsPresenter::payments(const base::Id& job) {
+    auto payments = m_session.read([&](db::Book& book) { return book.payments(job); });
     return payments ? std::move(*payments) : std::vector<catalogue::Payment>();
 }
 
 std::optional<base::Error> JobsPresenter::pay(catalogue::Payment payment, pricing::Beyond beyond) {
-    payment.job = m_current;
     const auto done = m_session.attempt([&](db::Book& book) { return book.pay(payment, beyond); });
     refresh();
     return done ? std::nullopt : std::optional(done.error());
@@ -187,6 +190,14 @@ void JobsPresenter::setWanted(db::Wanted wanted) {
     if (wanted == m_wanted) return;
     m_wanted = std::move(wanted);
     m_limit = kFirstJobs;
+    read();
+    if (currentRow() < 0) m_current = m_jobs.empty() ? base::Id{} : m_jobs.front().id;
+    Q_EMIT listed();
+    if (!m_isWhole) m_session.askForIndex();
+}
+
+void JobsPresenter::renewWanted(db::Wanted wanted) {
+    m_wanted = std::move(wanted);
     refresh();
 }
 
@@ -250,11 +261,11 @@ void JobsPresenter::priceDraft(db::QuoteSummary& job) {
     if (highest != lowest) job.highestTotal = highest;
 }
 
-void JobsPresenter::refresh() {
-    const auto read = [this] {
+void JobsPresenter::read() {
+    const auto readOnce = [this] {
         auto wanted = m_wanted;
         wanted.limit = m_limit;
-        wanted.lookThrough = kLookedThrough;
+        if (m_session.canIndex()) wanted.lookThrough = kLookedThrough; // else nothing will ever find the older ones
         auto found = m_session.read([&](db::Book& book) { return book.find(wanted); });
         if (!found) found = db::Found{};
         m_jobs = std::move(found->jobs);
@@ -262,14 +273,39 @@ void JobsPresenter::refresh() {
         m_isWhole = found->isWhole;
         std::erase_if(m_jobs, isEmptyDraft);
     };
-    read();
+    m_keepsCurrent = false;
+    readOnce();
     while (m_jobs.empty() && m_hasMore) { // nobody could scroll to what is behind nothing
         m_limit *= 2;
-        read();
+        readOnce();
     }
     for (auto& job : m_jobs)
         if (job.number.empty() && job.lines > 0) priceDraft(job);
-    if (currentRow() < 0) m_current = m_jobs.empty() ? base::Id{} : m_jobs.front().id;
+}
+
+/// Lists the current job where it was, though it is not among those found.
+void JobsPresenter::keepCurrent(int row) {
+    auto there = m_session.read([&](db::Book& book) { return book.summary(m_current); });
+    if (!there) return; // it could not be read; it is current again once it can be
+    if (!*there || isEmptyDraft(**there)) {
+        m_current = m_jobs.empty() ? base::Id{} : m_jobs.front().id;
+        return;
+    }
+    auto& job = **there;
+    if (job.number.empty() && job.lines > 0) priceDraft(job);
+    const auto end = static_cast<int>(m_jobs.size());
+    m_jobs.insert(m_jobs.begin() + (row < 0 ? end : std::min(row, end)), std::move(job));
+    m_keepsCurrent = true;
+}
+
+void JobsPresenter::refresh() {
+    const int row = currentRow();
+    read();
+    if (m_current == base::Id{}) {
+        if (!m_jobs.empty()) m_current = m_jobs.front().id;
+    } else if (currentRow() < 0) {
+        keepCurrent(row);
+    }
     Q_EMIT listed();
     if (!m_isWhole) m_session.askForIndex();
 }

@@ -36,9 +36,12 @@ class JobsPresenter : public QObject {
   public:
     explicit JobsPresenter(session::BookSession& session, QObject* parent = nullptr);
 
-    /// Those that match the filter, newest first, as far back as `readOn` has read; no draft in which nothing was
-    /// entered yet. The total of a draft is what it comes to today, none while it has no price.
+    /// Those that are wanted, in their order, as far back as `readOn` has read; no draft in which nothing was entered
+    /// yet. The current one stays among them until something else is wanted, though it is not wanted any more: what is
+    /// done next is done with it. The total of a draft is what it comes to today, none while it has no price.
     const std::vector<db::QuoteSummary>& jobs() const { return m_jobs; }
+    /// How many of them are wanted.
+    std::int64_t foundCount() const { return static_cast<std::int64_t>(m_jobs.size()) - (m_keepsCurrent ? 1 : 0); }
     const db::Wanted& wanted() const { return m_wanted; }
     /// Whether all of the book was looked through, not only its newest jobs.
     bool isWhole() const { return m_isWhole; }
@@ -47,11 +50,13 @@ class JobsPresenter : public QObject {
     /// Reads further back.
     void readOn();
 
-    /// The current quote; null when there is none or the filter hides it.
+    /// The current quote; null when there is none or the book could not be read.
     const db::QuoteSummary* current() const;
     /// Its place in `jobs`, or -1.
     int currentRow() const;
     void select(int row);
+    /// Makes this job the current one, listed in any case.
+    void choose(const base::Id& job);
 
     /// The stages the current quote can have next, and its own, in their order.
     std::vector<db::Stage> stages() const;
@@ -61,24 +66,24 @@ class JobsPresenter : public QObject {
     /// Says which choice of the current quote the customer takes, from 0, or that it is open again; returns the error
     /// when the book refuses.
     std::optional<base::Error> takeChoice(std::optional<std::int64_t> choice);
-    /// The money of the current quote. Errors: as db::Book::account.
-    base::Result<pricing::Account> account();
-    std::vector<catalogue::Payment> payments();
-    /// Adds a payment to the current quote, or takes one of them back; returns the error when the book refuses.
+    /// The money of a job. Errors: as db::Book::account.
+    base::Result<pricing::Account> account(const base::Id& job);
+    std::vector<catalogue::Payment> payments(const base::Id& job);
+    /// Adds a payment to its job, or takes one back; returns the error when the book refuses.
     std::optional<base::Error> pay(catalogue::Payment payment, pricing::Beyond beyond);
     std::optional<base::Error> takeBackPayment(const base::Id& payment);
     units::Date today() const;
     bool canChange() const { return !m_session.isReadOnly(); }
 
-    /// The papers of the current quote and what can be issued. Errors: the book's.
-    base::Result<db::Billing> billing();
+    /// The papers of a job and what can be issued. Errors: the book's.
+    base::Result<db::Billing> billing(const base::Id& job);
     /// Issue one of them; the errors are told to who asked.
-    base::Result<db::IssuedBill> issueInvoice(const quoting::SheetWords& words);
+    base::Result<db::IssuedBill> issueInvoice(const base::Id& job, const quoting::SheetWords& words);
     base::Result<db::IssuedBill> issueReceipt(const base::Id& payment, const quoting::SheetWords& words);
     base::Result<db::IssuedBill> issueCredit(const base::Id& invoice, std::optional<units::Money> amount,
                                              const quoting::SheetWords& words);
-    /// The quotes of the current job, the first first; each but the last was replaced by the next. Errors: the book's.
-    base::Result<std::vector<db::GivenQuote>> given();
+    /// The quotes of a job, the first first; each but the last was replaced by the next. Errors: the book's.
+    base::Result<std::vector<db::GivenQuote>> given(const base::Id& job);
     /// A sheet as it was given, the paper it is printed on, and by which it was replaced since, if it was.
     struct GivenSheet {
         quoting::SheetContent sheet;
@@ -105,6 +110,8 @@ class JobsPresenter : public QObject {
     void setFilter(const QString& text);
     /// What else is wanted; what is typed stays as `wanted` has it.
     void setWanted(db::Wanted wanted);
+    /// The same is wanted on another day, which its days go by: the current quote stays.
+    void renewWanted(db::Wanted wanted);
     /// Reads the list again.
     void refresh();
 
@@ -113,6 +120,8 @@ class JobsPresenter : public QObject {
     void selected(); ///< another quote is current
 
   private:
+    void read();
+    void keepCurrent(int row);
     void priceDraft(db::QuoteSummary& job);
 
     session::BookSession& m_session;
@@ -122,6 +131,7 @@ class JobsPresenter : public QObject {
     base::Id m_choicesOf; ///< the quote that m_choices was read for
     std::vector<std::string> m_choices;
     std::int64_t m_limit = kFirstJobs;
+    bool m_keepsCurrent = false; ///< it is listed though it is not wanted
     bool m_hasMore = false;
     bool m_isWhole = true;
 };

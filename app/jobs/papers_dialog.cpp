@@ -26,7 +26,8 @@ using desk::Weight;
 PapersDialog::PapersDialog(JobsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QDialog(parent)
     , m_presenter(presenter)
-    , m_formatter(formatter) {
+    , m_formatter(formatter)
+    , m_job(presenter.current()->id) {
     setObjectName(QStringLiteral("papers"));
     setWindowTitle(tr("Papers of %1").arg(QString::fromStdString(m_presenter.current()->number)));
     auto* column = new QVBoxLayout(this);
@@ -91,8 +92,8 @@ void PapersDialog::buildButtons(QBoxLayout* column) {
 }
 
 void PapersDialog::load() {
-    auto given = m_presenter.given();
-    auto billing = m_presenter.billing();
+    auto given = m_presenter.given(m_job);
+    auto billing = m_presenter.billing(m_job);
     if (!given || given->empty() || !billing) {
         if (!billing) m_problem->setRefusal(words::sentence(billing.error()));
         for (auto* button : {m_show, m_difference, m_invoice, m_receipt, m_credit}) button->setEnabled(false);
@@ -198,7 +199,7 @@ void PapersDialog::settle(const base::Result<db::IssuedBill>& bill) {
     showChosen();
 }
 
-void PapersDialog::issueInvoice() { settle(m_presenter.issueInvoice(paper::sheetWords(m_formatter))); }
+void PapersDialog::issueInvoice() { settle(m_presenter.issueInvoice(m_job, paper::sheetWords(m_formatter))); }
 
 void PapersDialog::issueReceipt() {
     if (m_billing.withoutReceipt.empty()) return;

@@ -21,6 +21,7 @@ class PapersDialog : public QDialog {
     Q_OBJECT
 
   public:
+    /// Of the job that is current now, and of no other later.
     PapersDialog(JobsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
   private:
@@ -44,6 +45,7 @@ class PapersDialog : public QDialog {
 
     JobsPresenter& m_presenter;
     desk::Formatter m_formatter;
+    base::Id m_job;
     std::vector<db::GivenQuote> m_given;
     db::Billing m_billing;
     desk::FiguresTable* m_table = nullptr;

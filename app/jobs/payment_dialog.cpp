@@ -18,7 +18,8 @@ using desk::Weight;
 PaymentDialog::PaymentDialog(JobsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QDialog(parent)
     , m_presenter(presenter)
-    , m_formatter(formatter) {
+    , m_formatter(formatter)
+    , m_job(presenter.current()->id) {
     setObjectName(QStringLiteral("payments"));
     setWindowTitle(tr("Payments for %1").arg(QString::fromStdString(m_presenter.current()->number)));
     auto* column = new QVBoxLayout(this);
@@ -121,7 +122,7 @@ void PaymentDialog::buildButtons(QBoxLayout* column) {
 }
 
 void PaymentDialog::load() {
-    const auto account = m_presenter.account();
+    const auto account = m_presenter.account(m_job);
     if (!account) {
         m_problem->setRefusal(words::sentence(account.error()));
         for (auto* button : {m_take, m_keep, m_giveBack, m_takeBack}) button->setEnabled(false);
@@ -129,7 +130,7 @@ void PaymentDialog::load() {
         return;
     }
     m_account = *account;
-    m_payments = m_presenter.payments();
+    m_payments = m_presenter.payments(m_job);
     m_total->setFigure(m_formatter.money(m_account.total));
     m_paid->setFigure(m_formatter.money(m_account.paid));
     const bool hasCredit = !m_account.credit.isZero();
@@ -196,6 +197,7 @@ void PaymentDialog::book(units::Money amount, pricing::Beyond beyond) {
     const auto day = m_day->value();
     if (!day || !m_kind->problem().isEmpty()) return; // the note says what is wrong
     catalogue::Payment payment;
+    payment.job = m_job;
     payment.amount = amount;
     payment.kind = m_kind->text().trimmed().toStdString();
     payment.paidOn = *day;

@@ -22,6 +22,7 @@ class PaymentDialog : public QDialog {
     Q_OBJECT
 
   public:
+    /// Of the job that is current now, and of no other later.
     PaymentDialog(JobsPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
   private:
@@ -39,6 +40,7 @@ class PaymentDialog : public QDialog {
 
     JobsPresenter& m_presenter;
     desk::Formatter m_formatter;
+    base::Id m_job;
     pricing::Account m_account;
     std::vector<catalogue::Payment> m_payments;
     desk::FigureLabel* m_total = nullptr;

@@ -101,7 +101,14 @@ class BookSession : public QObject {
         return m_book->startCopy(target);
     }
     /// What finds jobs quickly, see db::Book. `askForIndex` where it was missed.
-    bool wantsIndex() { return m_book->wantsIndex(); }
+    bool wantsIndex() { return canIndex() && m_book->wantsIndex(); }
+    /// Whether one can be made for this seat, as far as is known.
+    bool canIndex() const { return !m_isIndexGivenUp && !m_book->environment().cacheFolder.empty(); }
+    /// None could be made, and none will be until the book is opened the next time.
+    void giveUpIndex() {
+        m_isIndexGivenUp = true;
+        Q_EMIT indexed();
+    }
     void askForIndex() { Q_EMIT indexAsked(); }
     void takeIndex() {
         m_book->takeIndex();
@@ -119,7 +126,7 @@ class BookSession : public QObject {
     void changed();                              ///< something of the book is no longer as it was read
     void saved();                                ///< it is on the disk
     void indexAsked();                           ///< of the book
-    void indexed();                              ///< there is one
+    void indexed();                              ///< there is one, or it is known that there will be none
     void troubled(const sp::base::Error& error); ///< it could not be read or kept
 
   private:
@@ -153,6 +160,7 @@ class BookSession : public QObject {
     const T& once(std::optional<T>& kept, Reader reader);
 
     std::unique_ptr<db::Book> m_book;
+    bool m_isIndexGivenUp = false;
     Read m_read;
     std::optional<base::Error> m_unread; ///< why something in m_read is empty that may not be so in the book
     layout::FitMemo m_fits;

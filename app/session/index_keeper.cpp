@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/session/index_keeper.h"
 
+#include "db/messages.h"
+
 #include <QStandardPaths>
 
 namespace sp::session {
@@ -30,7 +32,10 @@ void IndexKeeper::look() {
         },
         // What was not made is no harm: the book is looked through instead.
         [this](const base::Done& made) {
-            if (made) m_session.takeIndex();
+            if (made)
+                m_session.takeIndex();
+            else if (made.error().fault != idOf(db::Fault::Stopped) && made.error().code != base::Code::Busy)
+                m_session.giveUpIndex();
         });
 }
 

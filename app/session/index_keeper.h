@@ -20,7 +20,8 @@ class IndexKeeper : public QObject {
   public:
     explicit IndexKeeper(BookSession& session, QObject* parent = nullptr);
 
-    /// Makes one where the book wants it. One that fails is tried again the next time it is asked for.
+    /// Makes one where the book wants it. One that was stopped, or found the book busy, is tried again the next time it
+    /// is asked for; one that cannot be made is given up.
     void look();
     bool isBusy() const { return m_task.isBusy(); }
 

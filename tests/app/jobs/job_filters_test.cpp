@@ -4,6 +4,7 @@
 #include "app/demo/demo_orders.h"
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
+#include "app/jobs/payment_dialog.h"
 #include "app/session/index_keeper.h"
 #include "app/session/settings.h"
 #include "tests/support/held_clock.h"
@@ -15,6 +16,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QPushButton>
 #include <QTest>
 #include <QToolButton>
 #include <gtest/gtest.h>
@@ -126,6 +128,76 @@ TEST_F(JobFiltersAtJobs, sortsByAColumnAndTheOtherWayRound) {
     action("jobsOrder", "The newest first")->trigger();
     EXPECT_EQ(column(Column::Number), newest);
     EXPECT_FALSE(header->isSortIndicatorShown());
+}
+
+TEST_F(JobFiltersAtJobs, aJobIsPaidOnThoughItIsNoLongerListedByWhatIsWanted) {
+    action("jobsOnly", "Not paid")->trigger();
+    ASSERT_GT(column(Column::Number).size(), 1U);
+    // One that is paid in full at once by what is left.
+    const auto all =
+        m_session->read([](db::Book& book) { return book.find({.text = {}, .stage = {}, .isUnpaid = true}); });
+    const auto id = all->jobs.front().id;
+    const auto number = all->jobs.front().number;
+    const auto next = all->jobs[1];
+    const auto leftOf = [&](const base::Id& job) {
+        return m_session->read([&](db::Book& book) { return book.account(job); })->left;
+    };
+    const auto leftOfNext = leftOf(next.id);
+    const auto title = part<QLabel>("jobTitle")->text();
+    part<QPushButton>("jobMoney")->click();
+    sp::test::handleQueued();
+    auto* dialog = m_page->window()->findChild<PaymentDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    ASSERT_EQ(dialog->windowTitle().toStdString(), "Payments for " + number);
+    auto* amount = dialog->findChild<QLineEdit*>("paymentAmount");
+    amount->selectAll();
+    QTest::keyClicks(amount, m_formatter->money(leftOf(id)));
+    dialog->findChild<QPushButton*>("takePayment")->click();
+    EXPECT_EQ(leftOf(id), units::Money{});
+    EXPECT_EQ(dialog->findChild<desk::FigureLabel*>("accountLeft")->text(), m_formatter->money(units::Money{}));
+    EXPECT_EQ(part<QLabel>("jobTitle")->text(), title) << "it stays until something else is wanted";
+    EXPECT_EQ(column(Column::Number).front().toStdString(), number);
+    EXPECT_EQ(part<QLabel>("jobsNote")->text(), QString::number(all->jobs.size() - 1) + " found");
+    amount->selectAll();
+    QTest::keyClicks(amount, "5");
+    dialog->findChild<QPushButton*>("giveBack")->click();
+    EXPECT_EQ(leftOf(id), units::Money::fromMicros(5'000'000)) << "of the same job";
+    EXPECT_EQ(leftOf(next.id), leftOfNext);
+    dialog->close();
+}
+
+TEST_F(JobFiltersAtJobs, aDialogStaysWithItsJobWhicheverIsCurrent) {
+    JobsPresenter presenter(*m_session);
+    presenter.setWanted({.text = {}, .stage = {}, .isUnpaid = true});
+    ASSERT_GT(presenter.jobs().size(), 1U);
+    const auto id = presenter.jobs()[0].id;
+    presenter.select(0);
+    PaymentDialog dialog(presenter, *m_formatter);
+    presenter.select(1);
+    auto* amount = dialog.findChild<QLineEdit*>("paymentAmount");
+    amount->selectAll();
+    QTest::keyClicks(amount, "1");
+    const auto paid = [&] { return m_session->read([&](db::Book& book) { return book.account(id); })->paid; };
+    const auto before = paid();
+    dialog.findChild<QPushButton*>("takePayment")->click();
+    EXPECT_EQ(paid(), before + units::Money::fromMicros(1'000'000));
+}
+
+TEST_F(JobFiltersAtJobs, theStageIsMovedOnOfTheSameJob) {
+    action("jobsOnly", "Quoted")->trigger();
+    const auto listed = column(Column::Number);
+    ASSERT_GT(listed.size(), 1U);
+    const auto stageOf = [&](const QString& number) {
+        return m_session->read([&](db::Book& book) { return book.quoteNumbered(number.toStdString()); })->stage;
+    };
+    part<QPushButton>("jobNext")->click();
+    EXPECT_EQ(column(Column::Number), listed) << "it stays where it was";
+    part<QPushButton>("jobNext")->click();
+    EXPECT_EQ(stageOf(listed[0]), db::Stage::InProduction);
+    EXPECT_EQ(stageOf(listed[1]), db::Stage::Quoted);
+    action("jobsOnly", "Collected")->trigger();
+    action("jobsOnly", "Quoted")->trigger();
+    EXPECT_EQ(column(Column::Number).size(), listed.size() - 1) << "until something else is wanted";
 }
 
 TEST_F(JobFiltersAtJobs, keepsWhichColumnsAreShown) {

@@ -48,6 +48,7 @@ class Papers : public testing::Test {
     void agree() { EXPECT_FALSE(m_presenter->setStage(db::Stage::Agreed).has_value()); }
     void pay(std::int64_t cents) {
         catalogue::Payment payment;
+        payment.job = m_quote.id;
         payment.amount = units::Money::fromMicros(cents * 10'000);
         payment.kind = "Cash";
         payment.paidOn = m_presenter->today();

@@ -10,6 +10,7 @@
 
 #include <QApplication>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListView>
 #include <QSignalSpy>
 #include <QTableView>
@@ -156,5 +157,19 @@ TEST(TodayCardOfAnEmptyBook, saysThatNothingAsks) {
 }
 
 } // namespace
+
+TEST_F(TodayAtJobs, whatIsChosenIsShownThoughItWasFilteredOut) {
+    auto* find = m_page->findChild<QLineEdit*>(QStringLiteral("findJob"));
+    find->setFocus();
+    QTest::keyClicks(find, QStringLiteral("nothing like it"));
+    auto* table = m_page->findChild<QTableView*>(QStringLiteral("jobs"));
+    ASSERT_EQ(table->model()->rowCount(), 0);
+    const auto id = jobAsking(Reminder::Owed);
+    const auto job = m_session->read([&](db::Book& book) { return book.summary(id); });
+    list().setCurrentIndex(rowOf(QStringLiteral("Wren and Daughter, florists")));
+    EXPECT_TRUE(find->text().isEmpty());
+    ASSERT_TRUE(table->currentIndex().isValid());
+    EXPECT_EQ(table->currentIndex().siblingAtColumn(0).data().toString().toStdString(), (*job)->number);
+}
 
 } // namespace sp::jobs::test
