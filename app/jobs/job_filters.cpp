@@ -81,7 +81,8 @@ JobFilters::JobFilters(JobsPresenter& presenter, const JobsTableModel& model, QW
     : QWidget(parent)
     , m_presenter(presenter)
     , m_only(menuButton("jobsOnly", this))
-    , m_order(menuButton("jobsOrder", this)) {
+    , m_order(menuButton("jobsOrder", this))
+    , m_chosenOn(presenter.today()) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
@@ -131,6 +132,14 @@ void JobFilters::buildOrder(const JobsTableModel& model) {
         connect(action, &QAction::triggered, this, [this, column = sorted.column] { sortBy(column); });
         m_sorts.emplace_back(sorted.column, action);
     }
+    m_otherWay = menu->addAction(tr("The other way round"));
+    m_otherWay->setCheckable(true);
+    connect(m_otherWay, &QAction::triggered, this, [this] {
+        auto wanted = m_presenter.wanted();
+        wanted.isAscending = !wanted.isAscending;
+        m_presenter.setWanted(std::move(wanted));
+        showSort(sortedColumn());
+    });
     menu->addSeparator();
     for (const auto& sorted : kSorted) {
         if (*sorted.key == '\0') continue;
@@ -143,14 +152,27 @@ void JobFilters::buildOrder(const JobsTableModel& model) {
 }
 
 void JobFilters::ask() {
+    nameOnly();
+    m_presenter.setWanted(chosen());
+}
+
+void JobFilters::readAgain() {
+    if (m_presenter.today() == m_chosenOn)
+        m_presenter.refresh();
+    else
+        m_presenter.renewWanted(chosen());
+}
+
+/// What is wanted by the menus, today.
+db::Wanted JobFilters::chosen() {
+    m_chosenOn = m_presenter.today();
     auto wanted = m_presenter.wanted();
     const auto stage = m_stages->checkedAction()->data().toInt();
     wanted.stage = stage < 0 ? std::nullopt : std::optional(static_cast<db::Stage>(stage));
     wanted.isLapsed = stage == kLapsed;
     wanted.isUnpaid = m_unpaid->isChecked();
-    putDays(wanted, static_cast<Days>(m_days->checkedAction()->data().toInt()), m_presenter.today());
-    nameOnly();
-    m_presenter.setWanted(std::move(wanted));
+    putDays(wanted, static_cast<Days>(m_days->checkedAction()->data().toInt()), m_chosenOn);
+    return wanted;
 }
 
 /// The button says what is chosen.
@@ -181,9 +203,16 @@ void JobFilters::sortBy(int column) {
         wanted.isAscending = wanted.by == sorted->by ? !wanted.isAscending : sorted->isAscendingFirst;
         wanted.by = sorted->by;
     }
+    m_presenter.setWanted(std::move(wanted));
+    showSort(column);
+}
+
+void JobFilters::showSort(int column) {
     for (const auto& [of, action] : m_sorts)
         if (of == column) action->setChecked(true);
-    m_presenter.setWanted(std::move(wanted));
+    const auto& wanted = m_presenter.wanted();
+    const auto sorted = std::ranges::find(kSorted, wanted.by, &SortedColumn::by);
+    m_otherWay->setChecked(wanted.isAscending != (sorted != kSorted.end() && sorted->isAscendingFirst));
 }
 
 int JobFilters::sortedColumn() const {

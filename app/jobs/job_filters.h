@@ -27,6 +27,8 @@ class JobFilters : public QWidget {
 
     /// Lists all jobs again.
     void clear();
+    /// Reads the list again; where it is another day since, the chosen days go by that.
+    void readAgain();
     /// Sorts by that column of the table; once more: the other way round.
     void sortBy(int column);
     /// By which the list is in order; -1: the newest first.
@@ -40,6 +42,8 @@ class JobFilters : public QWidget {
     void buildOnly();
     void buildOrder(const JobsTableModel& model);
     void ask();
+    db::Wanted chosen();
+    void showSort(int column);
     void nameOnly();
     void readHidden();
     void keepHidden();
@@ -51,8 +55,10 @@ class JobFilters : public QWidget {
     QActionGroup* m_stages = nullptr;
     QActionGroup* m_days = nullptr;
     QAction* m_unpaid = nullptr;
+    QAction* m_otherWay = nullptr;
     std::vector<std::pair<int, QAction*>> m_sorts; ///< by column
     std::set<int> m_hidden;
+    units::Date m_chosenOn; ///< the day that the chosen days go by
 };
 
 } // namespace sp::jobs

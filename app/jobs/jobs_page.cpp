@@ -46,10 +46,10 @@ JobsPage::JobsPage(session::BookSession& session, TodayWatch& today, const desk:
     connectAll();
     // The list is read again at once only while it is visible; showEvent reads it otherwise.
     connect(&session, &session::BookSession::saved, this, [this] {
-        if (isVisible()) m_presenter.refresh();
+        if (isVisible()) m_filters->readAgain();
     });
     connect(&session, &session::BookSession::indexed, this, [this] {
-        if (isVisible() && !m_presenter.isWhole()) m_presenter.refresh();
+        if (isVisible() && !m_presenter.isWhole()) m_filters->readAgain();
     });
     refresh();
 }
@@ -68,7 +68,7 @@ void JobsPage::build() {
     m_columns = new desk::FoldingColumns(this);
     m_today = new TodayCard(m_todayWatch, m_formatter, this);
     m_columns->addColumn(m_today, tr("Today"), kTodayWidth, false);
-    m_columns->addColumn(buildJobs(), tr("All jobs"), kJobsWidth, true);
+    m_columns->addColumn(buildJobs(), tr("Jobs"), kJobsWidth, true);
     m_columns->showColumn(1);
     column->addWidget(m_columns, 1);
 }
@@ -306,7 +306,7 @@ void JobsPage::focusFind() { m_find->setFocus(Qt::ShortcutFocusReason); }
 
 void JobsPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    m_presenter.refresh();
+    m_filters->readAgain();
     m_todayWatch.look();
 }
 

@@ -130,6 +130,21 @@ TEST_F(JobFiltersAtJobs, sortsByAColumnAndTheOtherWayRound) {
     EXPECT_FALSE(header->isSortIndicatorShown());
 }
 
+TEST_F(JobFiltersAtJobs, theOtherWayRoundIsInTheMenuToo) {
+    const auto newest = column(Column::Number);
+    auto* otherWay = action("jobsOrder", "The other way round");
+    otherWay->trigger();
+    auto oldest = column(Column::Number);
+    std::ranges::reverse(oldest);
+    EXPECT_EQ(oldest, newest);
+    EXPECT_TRUE(otherWay->isChecked());
+    action("jobsOrder", "By: Customer")->trigger();
+    EXPECT_FALSE(otherWay->isChecked());
+    EXPECT_EQ(m_page->findChild<QTableView*>("jobs")->horizontalHeader()->sortIndicatorOrder(), Qt::AscendingOrder);
+    Q_EMIT part<QTableView>("jobs")->horizontalHeader()->sectionClicked(Column::Customer);
+    EXPECT_TRUE(otherWay->isChecked());
+}
+
 TEST_F(JobFiltersAtJobs, aJobIsPaidOnThoughItIsNoLongerListedByWhatIsWanted) {
     action("jobsOnly", "Not paid")->trigger();
     ASSERT_GT(column(Column::Number).size(), 1U);
@@ -198,6 +213,34 @@ TEST_F(JobFiltersAtJobs, theStageIsMovedOnOfTheSameJob) {
     action("jobsOnly", "Collected")->trigger();
     action("jobsOnly", "Quoted")->trigger();
     EXPECT_EQ(column(Column::Number).size(), listed.size() - 1) << "until something else is wanted";
+}
+
+TEST_F(JobFiltersAtJobs, daysThatAreChosenGoByTheDayItIs) {
+    action("jobsOnly", "The last 7 days")->trigger();
+    ASSERT_GT(column(Column::Number).size(), 0U);
+    m_page->hide();
+    m_clock.now += std::chrono::hours(24 * 20);
+    m_page->show();
+    EXPECT_EQ(part<QLabel>("jobsNote")->text(), "0 found");
+}
+
+TEST_F(JobFiltersAtJobs, whereNoIndexCanBeMadeNoneIsTriedAgain) {
+    m_page.reset();
+    m_watch.reset();
+    m_session.reset(); // it is open once
+    auto environment = m_clock.environment();
+    environment.cacheFolder = m_folder / "demo.jobbook" / "no folder";
+    auto book = db::Book::open(m_folder / "demo.jobbook", environment);
+    ASSERT_TRUE(book.has_value());
+    session::BookSession session(std::move(*book));
+    EXPECT_TRUE(session.canIndex());
+    session::IndexKeeper keeper(session);
+    keeper.look();
+    ASSERT_TRUE(sp::test::waitFor([&] { return !keeper.isBusy(); }));
+    EXPECT_FALSE(session.canIndex());
+    EXPECT_FALSE(session.wantsIndex());
+    keeper.look();
+    EXPECT_FALSE(keeper.isBusy());
 }
 
 TEST_F(JobFiltersAtJobs, keepsWhichColumnsAreShown) {
