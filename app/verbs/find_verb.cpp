@@ -58,7 +58,7 @@ base::Result<db::Wanted> wantedOf(const Arguments& arguments) {
 } // namespace
 
 Outcome answerQuotes(const Arguments& arguments, const std::vector<db::QuoteSummary>& quotes,
-                     const catalogue::Shop& shop, const char* none) {
+                     const catalogue::Shop& shop, const char* none, const std::optional<bool>& hasMore) {
     Json list = Json::array();
     std::string text;
     for (const auto& quote : quotes) {
@@ -83,7 +83,10 @@ Outcome answerQuotes(const Arguments& arguments, const std::vector<db::QuoteSumm
             highest.empty() ? total : told(QT_TRANSLATE_NOOP("App", "%1 to %2"), total, highest));
     }
     if (quotes.empty()) text = line(none);
-    return answer(arguments, {{"quotes", std::move(list)}}, text);
+    Json all{{"quotes", std::move(list)}};
+    if (hasMore) all["more"] = *hasMore;
+    if (hasMore.value_or(false)) text += line(QT_TRANSLATE_NOOP("App", "There are more; take a higher limit."));
+    return answer(arguments, std::move(all), text);
 }
 
 Outcome findVerb(const Arguments& arguments, const Helpers& helpers) {
@@ -95,7 +98,8 @@ Outcome findVerb(const Arguments& arguments, const Helpers& helpers) {
     if (!shop) return refused(shop.error());
     const auto found = (*book)->find(*wanted);
     if (!found) return refused(found.error());
-    return answerQuotes(arguments, found->jobs, *shop, QT_TRANSLATE_NOOP("App", "No quote is what you asked for."));
+    return answerQuotes(arguments, found->jobs, *shop, QT_TRANSLATE_NOOP("App", "No quote is what you asked for."),
+                        found->hasMore);
 }
 
 } // namespace sp::verbs

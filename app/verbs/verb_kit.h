@@ -41,9 +41,10 @@ struct QuotesOfBook {
 };
 base::Result<QuotesOfBook> openQuotes(const Arguments& arguments, const Helpers& helpers);
 
-/// Quotes one a line, or as JSON; `none`, marked by QT_TRANSLATE_NOOP, where there is none.
+/// Quotes one a line, or as JSON; `none`, marked by QT_TRANSLATE_NOOP, where there is none. With `hasMore` it is said
+/// whether there are others.
 Outcome answerQuotes(const Arguments& arguments, const std::vector<db::QuoteSummary>& quotes,
-                     const catalogue::Shop& shop, const char* none);
+                     const catalogue::Shop& shop, const char* none, const std::optional<bool>& hasMore = std::nullopt);
 
 Outcome demoVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome designsVerb(const Arguments& arguments, const Helpers& helpers);
