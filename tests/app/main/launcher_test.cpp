@@ -24,6 +24,7 @@ class LauncherTest : public testing::Test {
   protected:
     LauncherTest() {
         QStandardPaths::setTestModeEnabled(false);
+        qputenv("XDG_CACHE_HOME", QByteArray::fromStdString((folder / "cache").string()));
         qputenv("XDG_DATA_HOME", QByteArray::fromStdString((folder / "data").string()));
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
                            QString::fromStdString(folder.path().string()));
