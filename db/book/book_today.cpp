@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "db/book/action.h"
 #include "db/book/book.h"
 #include "db/book/inside.h"
 
