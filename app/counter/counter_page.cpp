@@ -15,12 +15,10 @@
 
 namespace sp::counter {
 
-CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, desk::Prompter& prompter,
-                         QWidget* parent)
+CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_presenter(presenter)
-    , m_formatter(formatter)
-    , m_prompter(prompter) {
+    , m_formatter(formatter) {
     // Before the panels hear of it and hide what has the focus.
     connect(&m_presenter, &CounterPresenter::lineShown, this, &CounterPage::keepFocus);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::keepFocus);

@@ -3,7 +3,6 @@
 
 #include "app/counter/counter_presenter.h"
 #include "app/desk/message_bar.h"
-#include "app/desk/prompter.h"
 #include "app/format/formatter.h"
 #include "core/pricing/left_out.h"
 
@@ -24,8 +23,7 @@ class CounterPage : public QWidget {
     Q_OBJECT
 
   public:
-    CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, desk::Prompter& prompter,
-                QWidget* parent = nullptr);
+    CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
 
     /// Gives the quote; of a revision its difference is asked for first (differenceAsked), then giveNow is called.
     void issue();
@@ -60,7 +58,6 @@ class CounterPage : public QWidget {
 
     CounterPresenter& m_presenter;
     desk::Formatter m_formatter;
-    desk::Prompter& m_prompter;
     desk::MessageBar* m_messages = nullptr;
     desk::FoldingColumns* m_columns = nullptr;
     OrderPanel* m_order = nullptr;

@@ -34,7 +34,7 @@ QWidget* makePage(const PlaceContext& context, QWidget* parent) {
 }
 
 QWidget* makeCounter(const PlaceContext& context, QWidget* parent) {
-    auto* page = new CounterPage(context.counter, context.formatter, context.prompter, parent);
+    auto* page = new CounterPage(context.counter, context.formatter, parent);
     QObject::connect(page, &CounterPage::buyingAsked, page, context.buyForOrder);
     QObject::connect(page, &CounterPage::mendAsked, page, context.mend);
     QObject::connect(page, &CounterPage::differenceAsked, page, context.showDifference);
