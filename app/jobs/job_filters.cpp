@@ -17,8 +17,6 @@ using db::FoundBy;
 
 namespace {
 
-using Column = JobsTableModel::Column;
-
 /// A column with what it is sorted by and the name by which it is kept hidden; the number is always shown.
 struct SortedColumn {
     Column column;

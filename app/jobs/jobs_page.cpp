@@ -24,7 +24,6 @@
 namespace sp::jobs {
 
 using desk::Role;
-using Column = JobsTableModel::Column;
 
 namespace {
 

@@ -53,4 +53,6 @@ class JobsTableModel : public QAbstractTableModel {
     bool m_hasMore = false;
 };
 
+using Column = JobsTableModel::Column;
+
 } // namespace sp::jobs

@@ -27,8 +27,6 @@ namespace sp::jobs::test {
 
 namespace {
 
-using Column = JobsTableModel::Column;
-
 class JobFiltersAtJobs : public testing::Test {
   protected:
     JobFiltersAtJobs() {
