@@ -37,6 +37,7 @@ constexpr int kLapsed = -2;
 
 enum class Days { Any, LastWeek, LastMonth, ThisYear, LastYear };
 
+/// Today is one of the last days.
 void putDays(db::Wanted& wanted, Days days, units::Date today) {
     const auto year = std::stoi(today.iso().substr(0, 4));
     const auto dayOf = [](int ofYear, const char* monthDay) {
@@ -45,8 +46,8 @@ void putDays(db::Wanted& wanted, Days days, units::Date today) {
     wanted.from = wanted.to = std::nullopt;
     switch (days) {
     case Days::Any: break;
-    case Days::LastWeek: wanted.from = today.plusDays(-7); break;
-    case Days::LastMonth: wanted.from = today.plusDays(-30); break;
+    case Days::LastWeek: wanted.from = today.plusDays(-6); break;
+    case Days::LastMonth: wanted.from = today.plusDays(-29); break;
     case Days::ThisYear: wanted.from = dayOf(year, "-01-01"); break;
     case Days::LastYear:
         wanted.from = dayOf(year - 1, "-01-01");
