@@ -86,9 +86,16 @@ std::int64_t Statement::takeInteger() {
     return sqlite3_column_int64(m_prepared->m_statement, m_column++);
 }
 
-std::string Statement::takeAsText() {
-    const auto* bytes =
-        static_cast<const char*>(static_cast<const void*>(sqlite3_column_text(m_prepared->m_statement, m_column)));
+// What SQLite has no memory for it gives as nothing, which is not what is there (sqlite.org/c3ref/column_blob.html).
+const char* Statement::given(const void* bytes) const {
+    if (bytes == nullptr && sqlite3_errcode(sqlite3_db_handle(m_prepared->m_statement)) == SQLITE_NOMEM)
+        m_connection->throwCode(SQLITE_NOMEM);
+    return static_cast<const char*>(bytes);
+}
+
+std::string Statement::takeAsText() { return takeHeld(given(sqlite3_column_text(m_prepared->m_statement, m_column))); }
+
+std::string Statement::takeHeld(const char* bytes) {
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->m_statement, m_column));
     ++m_column;
     return bytes == nullptr ? std::string() : std::string(bytes, size);
@@ -110,18 +117,14 @@ base::Id Statement::takeId() {
     if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) throwColumn();
     base::Id::Bytes bytes{};
     if (sqlite3_column_bytes(m_prepared->m_statement, m_column) != static_cast<int>(bytes.size())) throwColumn();
-    const auto* held = static_cast<const std::uint8_t*>(sqlite3_column_blob(m_prepared->m_statement, m_column));
-    std::copy_n(held, bytes.size(), bytes.begin());
+    std::copy_n(given(sqlite3_column_blob(m_prepared->m_statement, m_column)), bytes.size(), bytes.begin());
     ++m_column;
     return base::Id::fromBytes(bytes);
 }
 
 std::string Statement::takeBytes() {
     if (sqlite3_column_type(m_prepared->m_statement, m_column) != SQLITE_BLOB) throwColumn();
-    const auto* bytes = static_cast<const char*>(sqlite3_column_blob(m_prepared->m_statement, m_column));
-    const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->m_statement, m_column));
-    ++m_column;
-    return bytes == nullptr ? std::string() : std::string(bytes, size);
+    return takeHeld(given(sqlite3_column_blob(m_prepared->m_statement, m_column)));
 }
 
 void Statement::take(bool& value) {

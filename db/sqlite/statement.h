@@ -117,6 +117,9 @@ class Statement {
     }
 
     std::string takeTextOf(std::size_t longest);
+    /// What the column's bytes are; throws where memory was wanting.
+    const char* given(const void* bytes) const;
+    std::string takeHeld(const char* bytes);
 
     Connection* m_connection;
     Prepared* m_prepared;
