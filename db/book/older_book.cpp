@@ -55,13 +55,14 @@ int versionOf(Connection& connection) {
 void bringUpToDate(Connection& connection, std::span<const std::string_view> migrations) {
     // Inside a transaction SQLite does not heed this switch.
     connection.run("PRAGMA foreign_keys = OFF");
+    // All at once, so that it is what it was or up to date, and never of a version between.
+    sqlite::Transaction transaction(connection);
     for (auto version = static_cast<std::size_t>(versionOf(connection)); version < migrations.size(); ++version) {
-        sqlite::Transaction transaction(connection);
         connection.script(std::string(migrations[version]));
         connection.script(fmt::format("PRAGMA user_version = {}", version + 1));
         throwIfReferencesBroken(connection);
-        transaction.commit();
     }
+    transaction.commit();
     connection.settle();
 }
 
@@ -101,6 +102,12 @@ std::optional<base::Error> migrate(Connection& connection, int version, std::spa
     } catch (const DbError& refusal) {
         const auto code = refusal.error().code;
         if (isBroken) return refusal.error();
+        // What fails last, when all is kept, takes nothing of it back.
+        if (versionOf(connection) == static_cast<int>(migrations.size())) {
+            connection.settle();
+            connection.allow(kOpeningBudget);
+            return {};
+        }
         const auto onlyToRead = [&](Fault why) {
             return base::makeError(why, file.string(), file.filename().string());
         };
