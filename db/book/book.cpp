@@ -368,8 +368,10 @@ Done Book::batch(const base::Message& what, const std::function<Done()>& work) {
 
 Result<std::unique_ptr<Book>> Book::open(const std::filesystem::path& file, Environment environment) {
     return catchToResult([&] {
-        return std::unique_ptr<Book>(
+        auto book = std::unique_ptr<Book>(
             new Book(std::make_unique<Inside>(openBook(file, migrations::all()), std::move(environment))));
+        if (!book->readOnlyBecause()) book->finishErasing();
+        return book;
     });
 }
 

@@ -373,6 +373,7 @@ class Book {
     explicit Book(std::unique_ptr<Inside> inside);
 
     base::Done tidy();
+    void finishErasing();
 
     std::unique_ptr<Inside> m_in;
 };

@@ -23,6 +23,11 @@ namespace {
 
 constexpr std::size_t kMaxDamage = 100;
 
+/// What went wrong with the machine; the book may be whole.
+bool saysNothingOfTheBook(const base::Error& error) {
+    return error.fault == idOf(Fault::NotEnoughMemory) || error.fault == idOf(Fault::NotReadFromDisk);
+}
+
 /// Goes through a book and notes everything that does not hold.
 class Inspection {
   public:
@@ -69,7 +74,7 @@ class Inspection {
     void throwIfStopped() {
         if (m_watch.stop.stop_requested()) throwError(Fault::Stopped, m_db.file().string());
     }
-    std::int64_t rowsIn(std::string_view table) { return numberOf(fmt::format("SELECT count(*) FROM {}", table)); }
+    std::int64_t rowsIn(std::string_view table) { return m_db.numberOf(fmt::format("SELECT count(*) FROM {}", table)); }
     void tick() {
         constexpr std::int64_t kTold = 200;
         if (++m_done % kTold != 0 || m_steps == 0) return;
@@ -81,21 +86,14 @@ class Inspection {
 
     /// What lies behind the last page belongs to nobody.
     void trailing() {
-        if (!m_db.isOnDisk()) return;
-        std::error_code error;
-        const auto size = static_cast<std::int64_t>(std::filesystem::file_size(m_db.file(), error));
-        const auto pages = numberOf("PRAGMA page_count") * numberOf("PRAGMA page_size");
-        if (!error && size > pages) say(Note::BytesBehindTheEnd, size - pages);
-    }
-    std::int64_t numberOf(std::string_view sql) {
-        auto row = m_db.query(sql);
-        return row.step() ? row.takeInteger() : 0;
+        if (const auto bytes = m_db.bytesBehindTheEnd(); bytes > 0) say(Note::BytesBehindTheEnd, bytes);
     }
 
     template<class Work>
     void guarded(Note where, Work&& work) {
         const auto done = catchToResult(work);
         throwIfStopped();
+        if (!done && saysNothingOfTheBook(done.error())) throw DbError(done.error());
         if (!done) say(Note::FoundIn, where, done.error().message());
     }
     template<class... Values>

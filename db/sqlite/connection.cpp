@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <charconv>
@@ -201,6 +202,21 @@ void Connection::shred() {
     while (row.step()) {}
 }
 
+std::int64_t Connection::numberOf(std::string_view sql) {
+    auto row = query(sql);
+    return row.step() ? row.takeInteger() : 0;
+}
+
+std::int64_t Connection::bytesBehindTheEnd() {
+    if (!isOnDisk()) return 0;
+    std::error_code error;
+    const auto size = static_cast<std::int64_t>(std::filesystem::file_size(file(), error));
+    const auto pages = numberOf("PRAGMA page_count") * numberOf("PRAGMA page_size");
+    return error ? 0 : std::max<std::int64_t>(0, size - pages);
+}
+
+bool Connection::hasFreePages() { return numberOf("PRAGMA freelist_count") > 0; }
+
 void Connection::vacuum() {
     // SQLite attaches the file that it copies the pages to and back from.
     sqlite3_limit(m_db.get(), SQLITE_LIMIT_ATTACHED, 1);
@@ -245,10 +261,16 @@ bool Connection::isOutOfTime() const { return std::chrono::steady_clock::now() -
 bool Connection::isInTransaction() const { return sqlite3_get_autocommit(m_db.get()) == 0; }
 
 void Connection::throwIfUnread(std::string_view found) const {
-    // "unable to get the page. error code=266" stands among the damage and is none.
+    // "unable to get the page. error code=266" stands among the damage and is none; of the list of free pages it says
+    // no code.
     constexpr std::string_view kCode = "error code=";
     const auto at = found.find(kCode);
-    if (at == std::string_view::npos) return;
+    if (at == std::string_view::npos) {
+        if (found.find("failed to get page") == std::string_view::npos) return;
+        if (const int unread = readErrorOf(m_db.get()); unread != 0)
+            throw DbError(errorOf(SQLITE_IOERR_READ, unread, m_file));
+        return;
+    }
     int code = 0;
     std::from_chars(found.data() + at + kCode.size(), found.data() + found.size(), code);
     if ((code & 0xFF) == SQLITE_CORRUPT || code == 0) return;

@@ -61,11 +61,17 @@ class Connection {
     /// Runs several statements without binds, as a migration has them.
     void script(const std::string& sql);
 
+    /// What a query of one number gives; 0 where it gives no row.
+    std::int64_t numberOf(std::string_view sql);
     /// From now on what is taken out of a page is overwritten with zeros.
     void shred();
     /// Writes all pages anew, so that nothing lies in them but what is in a row; outside of transactions alone. Memory
     /// holds the book for that long.
     void vacuum();
+    /// Whether the file has pages that nothing is in, which hold what was in them before.
+    bool hasFreePages();
+    /// Bytes of the file after its last page; 0 in memory.
+    std::int64_t bytesBehindTheEnd();
 
     /// From now on a query is stopped, as Damaged, when it runs longer than this.
     void allow(std::chrono::milliseconds budget);

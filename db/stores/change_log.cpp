@@ -87,6 +87,11 @@ bool ChangeLog::hasErasedSince(std::int64_t place) {
     return row.step();
 }
 
+bool ChangeLog::endsWithErasing() {
+    auto row = m_db.query("SELECT kind = 'erase' FROM change ORDER BY seq DESC LIMIT 1");
+    return row.step() && row.takeInteger() != 0;
+}
+
 std::int64_t ChangeLog::newestPlace() {
     auto row = m_db.query("SELECT coalesce(max(seq), 0) FROM change");
     return row.step() ? row.takeInteger() : 0;

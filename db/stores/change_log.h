@@ -40,6 +40,8 @@ class ChangeLog {
     std::optional<base::Id> commandAt(std::int64_t place);
     /// Whether somebody was erased in a row after that one.
     bool hasErasedSince(std::int64_t place);
+    /// Whether erasing somebody is the newest that was done.
+    bool endsWithErasing();
     /// The place of the newest row; 0 when there is none.
     std::int64_t newestPlace();
     /// When that row was written, UTC: "2026-11-30T14:02:00.000Z".

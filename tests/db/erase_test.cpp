@@ -193,6 +193,40 @@ TEST_F(EraseTest, isNeverUndone) {
     expectSound();
 }
 
+// As a power cut between the parts of erasing leaves the file; what was not ours stays, and is told.
+TEST_F(EraseTest, isFinishedByTheNextStartWhereItWasCutShort) {
+    stock();
+    const auto one = person("Quillfeather");
+    const auto spoil = [this](const std::string& mark) {
+        book.reset();
+        sqlite3* db = nullptr;
+        ASSERT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
+        const auto sql =
+            "PRAGMA secure_delete = OFF; CREATE TABLE left_over (text TEXT); INSERT INTO left_over SELECT '" + mark +
+            "' || hex(zeroblob(9000)); DROP TABLE left_over";
+        EXPECT_EQ(sqlite3_exec(db, sql.c_str(), nullptr, nullptr, nullptr), SQLITE_OK) << sqlite3_errmsg(db);
+        sqlite3_close(db);
+    };
+    const auto append = [this](const std::string& mark) {
+        book.reset();
+        std::ofstream(file, std::ios::binary | std::ios::app) << mark << std::string(4096 - mark.size(), ' ');
+    };
+    ASSERT_EQ(whyNot(book->eraseCustomer(one)), "");
+    spoil("Quillfeather");
+    ASSERT_TRUE(isAnywhereIn(folder.path(), "Quillfeather"));
+    reopen();
+    expectErased("Quillfeather");
+    append("Quillfeather");
+    reopen();
+    expectErased("Quillfeather");
+    expectSound();
+
+    ASSERT_TRUE(book->moveStock(tape, 12, std::nullopt, "delivery"));
+    append("not ours");
+    reopen();
+    EXPECT_TRUE(isAnywhereIn(folder.path(), "not ours"));
+}
+
 TEST_F(EraseTest, refusesWhileSomethingIsOpen) {
     stock();
     const auto one = person("Quillfeather");
