@@ -46,8 +46,16 @@ void Book::Inside::throwIfDisplaced() {
 
 bool Book::Inside::stands(const base::Id& command) {
     auto& connection = *opened.connection;
-    if (connection.isInTransaction()) connection.run("ROLLBACK");
-    if (!stores.log.has(command)) return false;
+    if (connection.isInTransaction()) {
+        connection.run("ROLLBACK");
+        return false;
+    }
+    const auto isThere = catchToResult([&] { return stores.log.has(command); });
+    if (!isThere) {
+        isUnsettled = true;
+        throwError(Fault::MayBeDone, file().string(), file().filename().string());
+    }
+    if (!*isThere) return false;
     // The change is in the file; what failed is to make the folder forget the journal, by which it would be taken back
     // after a power cut.
     isUnsettled = true;

@@ -140,6 +140,7 @@ std::vector<SeatStep> creating() {
                  // A disk that takes nothing away either leaves the new book there: whoever is told so opens it.
                  if (!made && made.error().fault == idOf(db::Fault::FileExists)) return seat.open();
                  if (!made) return Done(base::fail(made.error()));
+                 if (const auto& why = (*made)->readOnlyBecause()) return Done(base::fail(*why));
                  seat.book = std::move(*made);
                  return Done{};
              }},

@@ -85,7 +85,7 @@ std::string FaultRun::wrongIn(const Trouble& trouble) {
     trouble.end();
     seat.book.reset();
     if (wrong.empty() && shapesNow() != m_shapes.back()) {
-        wrong = "in the end not every book holds what it should";
+        wrong = before + "in the end not every book holds what it should";
         for (const auto& [name, shape] : shapesNow()) wrong += "\n" + name + differences(m_shapes.back()[name], shape);
     }
     return wrong;
@@ -109,7 +109,11 @@ std::string FaultRun::wrongAfter(const base::Error& refusal) const {
 std::string FaultRun::wrongWithRepeat(Seat& seat, std::size_t step, const base::Error& refusal) {
     if (isDoneAllTheSame(refusal)) {
         seat.book.reset();
-        return shapesNow() == m_shapes[step] ? "" : "what may be done is not";
+        const auto now = shapesNow();
+        const bool isDone = now == m_shapes[step];
+        // A disk that could not be asked leaves it open.
+        const bool mayBeUndone = refusal.fault == idOf(db::Fault::MayBeDone) && step > 0 && now == m_shapes[step - 1];
+        return isDone || mayBeUndone ? "" : "what may be done is neither done nor as it was";
     }
     const auto again = m_session.steps[step].run(seat);
     return again ? "" : "again it was refused: " + described(again.error());
