@@ -77,9 +77,12 @@ class DamageTest : public BookTest {
             const auto columns =
                 ask("SELECT group_concat('quote(' || name || ')', '||') FROM pragma_table_info('" + table +
                     "') WHERE name NOT IN ('at', 'actor', 'kind', 'command_id', 'step', "
-                    "'row_version') OR '" +
+                    "'row_version', 'position') OR '" +
                     table + "' = 'material' AND name = 'kind'");
-            for (const auto& row : ask("SELECT " + columns.at(0) + " AS r FROM " + table + " ORDER BY r"))
+            // A position only says what comes before what.
+            const auto key = ask("SELECT group_concat(name) FROM (SELECT name FROM pragma_table_info('" + table +
+                                 "') WHERE pk > 0 ORDER BY pk)");
+            for (const auto& row : ask("SELECT " + columns.at(0) + " FROM " + table + " ORDER BY " + key.at(0)))
                 contents += row + "\n";
         }
         sqlite3_close(db);
