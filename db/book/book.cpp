@@ -385,7 +385,13 @@ Result<std::unique_ptr<Book>> Book::create(const std::filesystem::path& asked, E
             made.connection->settle();
             made.connection->script(fmt::format("PRAGMA application_id = {}", migrations::kApplicationId));
             bringUpToDate(*made.connection, migrations::all());
-            Inside(std::move(made), environment).initialise();
+            try {
+                Inside(std::move(made), environment).initialise();
+            } catch (const DbError& refusal) {
+                // Of a book that is thrown away nothing may be done.
+                if (refusal.error().fault != idOf(Fault::MayBeDone)) throw;
+                throwError(Fault::DiskFullOrFailing, target.string(), target.filename().string());
+            }
         });
         temp.commit();
         try {
