@@ -261,7 +261,7 @@ class FuzzedBook : public DamageTest {
 };
 
 TEST_F(FuzzedBook, isRefusedOrReportedWhereItSaysSomethingElse) {
-    const int rounds = test::roundsOr("STONEPENNY_FUZZED_BOOKS", 400);
+    const int rounds = test::roundsOr("STONEPENNY_FUZZED_BOOKS", 100);
     const auto contents = contentsOf(file);
     int refused = 0;
     int partly = 0;

@@ -35,7 +35,7 @@ TEST_P(DiskFaultTest, costsNothingButTheCommandThatMeetsIt) {
             const auto all = disk.calls();
             // Every call when that many runs were asked for.
             const auto wanted =
-                static_cast<std::size_t>(test::roundsOr("STONEPENNY_FAULTS", GetParam().isLong ? 4 : 12));
+                static_cast<std::size_t>(test::roundsOr("STONEPENNY_FAULTS", GetParam().isLong ? 2 : 5));
             const auto step = std::max<std::size_t>(1, all / std::max<std::size_t>(1, wanted));
             for (std::size_t call = random() % step; call < all; call += step, ++runs) {
                 const auto wrong = session.wrongIn({[&] {

@@ -73,7 +73,7 @@ TEST_P(MemoryFaultTest, costsNothingButTheCommandThatMeetsIt) {
     const auto all = memory.requests;
     ASSERT_GT(all, 1'000U);
     const auto wanted =
-        static_cast<std::size_t>(test::roundsOr("STONEPENNY_MEMORY_FAULTS", GetParam().isLong ? 4 : 12));
+        static_cast<std::size_t>(test::roundsOr("STONEPENNY_MEMORY_FAULTS", GetParam().isLong ? 3 : 8));
     const auto step = std::max<std::size_t>(1, all / std::max<std::size_t>(1, wanted));
     for (const bool isLasting : {false, true})
         for (std::size_t request = random() % step; request < all; request += step, ++runs) {

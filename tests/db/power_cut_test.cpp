@@ -181,8 +181,8 @@ class Judge {
 
 /// How often the power goes in a session, spread evenly over what is done in it.
 std::size_t cutsOf(const DiskSession& session) {
-    const auto cuts = static_cast<std::size_t>(test::roundsOr("STONEPENNY_CUTS", 40));
-    return session.isLong ? std::max<std::size_t>(8, cuts / 20) : cuts;
+    const auto cuts = static_cast<std::size_t>(test::roundsOr("STONEPENNY_CUTS", 24));
+    return session.isLong ? std::max<std::size_t>(6, cuts / 20) : cuts;
 }
 
 constexpr unsigned kStacked =
