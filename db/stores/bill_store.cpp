@@ -107,7 +107,7 @@ std::optional<IssuedBill> BillStore::find(const base::Id& id) {
         row >> number >> digest >> previous;
     }
     RecordStore records(m_db);
-    const auto json = catchToResult([&] { return records.find(digest); });
+    const auto json = records.findWhole(digest);
     if (!json) throwSealError(number);
     const auto sealed = records::read<SealedPaper>(*json);
     if (!sealed) throwSealError(number);

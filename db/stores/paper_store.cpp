@@ -223,7 +223,7 @@ std::optional<IssuedPaper> PaperStore::find(const base::Id& id) {
         if (!row.step()) return std::nullopt;
         row >> job >> revision >> number >> total >> digest >> previous;
     }
-    const auto json = catchToResult([&] { return RecordStore(m_db).find(digest); });
+    const auto json = RecordStore(m_db).findWhole(digest);
     if (!json) throwSealError(number);
     // Of one that held the person within, what was left of it; that the chain holds is seen by the digests.
     auto paper = read(number, json->empty() ? restOf(id, number) : *json);

@@ -105,6 +105,15 @@ std::string RecordStore::find(const Digest& digest) {
     return std::move(record.json);
 }
 
+std::optional<std::string> RecordStore::findWhole(const Digest& digest) {
+    try {
+        return find(digest);
+    } catch (const DbError& refusal) {
+        if (refusal.error().code != base::Code::Damaged) throw;
+        return std::nullopt;
+    }
+}
+
 void RecordStore::expectAll() {
     auto rows = m_db.query("SELECT digest, salt, json, erased_at FROM record ORDER BY digest");
     while (rows.step()) {

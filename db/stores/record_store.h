@@ -4,6 +4,7 @@
 #include "db/sqlite/connection.h"
 #include "db/sqlite/digest.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -35,6 +36,9 @@ class RecordStore {
     bool is(const sqlite::Digest& digest, const std::string& json);
     /// Empty when it was taken out. Throws Damaged when there is none, or its digest is another.
     std::string find(const sqlite::Digest& digest);
+    /// As `find`, but nothing where that is Damaged. Want of memory, or a disk that does not give the record, says
+    /// nothing of it and is thrown.
+    std::optional<std::string> findWhole(const sqlite::Digest& digest);
     /// Throws Damaged when a record does not match its digest.
     void expectAll();
 
