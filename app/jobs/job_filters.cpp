@@ -17,14 +17,15 @@ using db::FoundBy;
 
 namespace {
 
-/// A column with what it is sorted by and the name by which it is kept hidden; the number is always shown.
+/// A column with what it is sorted by and the name by which it is kept hidden, or what the list is in order of; the
+/// number is always shown.
 struct SortedColumn {
     Column column;
     FoundBy by;
     const char* key;
     bool isAscendingFirst;
 };
-constexpr std::array kSorted{SortedColumn{Column::Number, FoundBy::Number, "", false},
+constexpr std::array kSorted{SortedColumn{Column::Number, FoundBy::Number, "number", false},
                              SortedColumn{Column::Day, FoundBy::Day, "day", false},
                              SortedColumn{Column::Customer, FoundBy::Customer, "customer", true},
                              SortedColumn{Column::Title, FoundBy::What, "what", true},
@@ -32,6 +33,9 @@ constexpr std::array kSorted{SortedColumn{Column::Number, FoundBy::Number, "", f
                              SortedColumn{Column::Total, FoundBy::Total, "total", false},
                              SortedColumn{Column::Left, FoundBy::Left, "left", false}};
 
+bool canBeHidden(const SortedColumn& one) { return one.column != Column::Number; }
+
+constexpr const char* kAscending = "ascending";
 constexpr int kAnyStage = -1;
 constexpr int kLapsed = -2;
 
@@ -92,6 +96,7 @@ JobFilters::JobFilters(JobsPresenter& presenter, const JobsTableModel& model, QW
     buildOnly();
     buildOrder(model);
     nameOnly();
+    readOrder();
 }
 
 void JobFilters::buildOnly() {
@@ -136,12 +141,11 @@ void JobFilters::buildOrder(const JobsTableModel& model) {
     connect(m_otherWay, &QAction::triggered, this, [this] {
         auto wanted = m_presenter.wanted();
         wanted.isAscending = !wanted.isAscending;
-        m_presenter.setWanted(std::move(wanted));
-        showSort(sortedColumn());
+        putInOrder(std::move(wanted));
     });
     menu->addSeparator();
     for (const auto& sorted : kSorted) {
-        if (*sorted.key == '\0') continue;
+        if (!canBeHidden(sorted)) continue;
         auto* action = menu->addAction(tr("Show: %1").arg(headOf(sorted.column)));
         action->setCheckable(true);
         action->setChecked(!isHidden(sorted.column));
@@ -202,8 +206,13 @@ void JobFilters::sortBy(int column) {
         wanted.isAscending = wanted.by == sorted->by ? !wanted.isAscending : sorted->isAscendingFirst;
         wanted.by = sorted->by;
     }
+    putInOrder(std::move(wanted));
+}
+
+void JobFilters::putInOrder(db::Wanted wanted) {
     m_presenter.setWanted(std::move(wanted));
-    showSort(column);
+    showSort(sortedColumn());
+    keepOrder();
 }
 
 void JobFilters::showSort(int column) {
@@ -219,10 +228,29 @@ int JobFilters::sortedColumn() const {
     return sorted == kSorted.end() ? -1 : static_cast<int>(sorted->column);
 }
 
+void JobFilters::readOrder() {
+    const auto kept = session::kept(session::kJobOrder).split(QLatin1Char(','));
+    auto wanted = m_presenter.wanted();
+    for (const auto& sorted : kSorted)
+        if (kept.contains(QLatin1String(sorted.key))) wanted.by = sorted.by;
+    wanted.isAscending = kept.contains(QLatin1String(kAscending));
+    m_presenter.setWanted(std::move(wanted));
+    showSort(sortedColumn());
+}
+
+void JobFilters::keepOrder() const {
+    QStringList words;
+    const auto& wanted = m_presenter.wanted();
+    for (const auto& sorted : kSorted)
+        if (sorted.by == wanted.by) words << QLatin1String(sorted.key);
+    if (wanted.isAscending) words << QLatin1String(kAscending);
+    session::save(session::kJobOrder, words.join(QLatin1Char(',')));
+}
+
 void JobFilters::readHidden() {
     const auto kept = session::kept(session::kHiddenJobColumns).split(QLatin1Char(','));
     for (const auto& sorted : kSorted)
-        if (*sorted.key != '\0' && kept.contains(QLatin1String(sorted.key))) m_hidden.insert(sorted.column);
+        if (canBeHidden(sorted) && kept.contains(QLatin1String(sorted.key))) m_hidden.insert(sorted.column);
 }
 
 void JobFilters::keepHidden() {

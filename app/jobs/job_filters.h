@@ -18,7 +18,7 @@ class QMenu;
 namespace sp::jobs {
 
 /// Which jobs are listed besides what is typed, by stage, day and what is not paid, in which order, and with which
-/// columns. The columns are kept for the next start.
+/// columns. The order and the columns are kept for the next start.
 class JobFilters : public QWidget {
     Q_OBJECT
 
@@ -43,7 +43,10 @@ class JobFilters : public QWidget {
     void buildOrder(const JobsTableModel& model);
     void ask();
     db::Wanted chosen();
+    void putInOrder(db::Wanted wanted);
     void showSort(int column);
+    void readOrder();
+    void keepOrder() const;
     void nameOnly();
     void readHidden();
     void keepHidden();

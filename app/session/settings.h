@@ -23,6 +23,7 @@ inline const Setting<QString> kLastBook{"book/last", {}}; ///< path of the book 
 inline const Setting<QString> kLastBooks{"book/lastOnes", {}};             ///< paths, a line each, newest first
 inline const Setting<bool> kCutsTemplates{"buying/cutsTemplates", true};   ///< the shop cuts its own templates
 inline const Setting<QString> kHiddenJobColumns{"jobs/hiddenColumns", {}}; ///< of the list: "day,left"
+inline const Setting<QString> kJobOrder{"jobs/order", {}};                 ///< of the list: "total", "total,ascending"
 /// Seconds without a key after which the owner's side of the slip turns back; 0: never.
 inline const Setting<int> kTurnsBackAfter{"counter/turnsBackAfter", 120};
 // Where files were last, folders.

@@ -31,7 +31,7 @@ class JobFiltersAtJobs : public testing::Test {
   protected:
     JobFiltersAtJobs() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        session::save(session::kHiddenJobColumns, QString());
+        keepNothing();
         auto environment = m_clock.environment();
         environment.cacheFolder = m_folder / "cache";
         auto book = demo::createDemoBook(m_folder / "demo.jobbook", environment);
@@ -42,7 +42,12 @@ class JobFiltersAtJobs : public testing::Test {
         m_watch = std::make_unique<TodayWatch>(*m_session);
         open();
     }
-    ~JobFiltersAtJobs() override { session::save(session::kHiddenJobColumns, QString()); }
+    ~JobFiltersAtJobs() override { keepNothing(); }
+
+    static void keepNothing() {
+        session::save(session::kHiddenJobColumns, QString());
+        session::save(session::kJobOrder, QString());
+    }
 
     void open() {
         m_page = std::make_unique<JobsPage>(*m_session, *m_watch, *m_formatter);
@@ -126,6 +131,23 @@ TEST_F(JobFiltersAtJobs, sortsByAColumnAndTheOtherWayRound) {
     action("jobsOrder", "The newest first")->trigger();
     EXPECT_EQ(column(Column::Number), newest);
     EXPECT_FALSE(header->isSortIndicatorShown());
+}
+
+TEST_F(JobFiltersAtJobs, theOrderIsKeptForTheNextStart) {
+    const auto newest = column(Column::Number);
+    action("jobsOrder", "By: Customer")->trigger();
+    action("jobsOrder", "The other way round")->trigger();
+    const auto sorted = column(Column::Number);
+    EXPECT_NE(sorted, newest);
+    open();
+    EXPECT_EQ(column(Column::Number), sorted);
+    EXPECT_TRUE(action("jobsOrder", "By: Customer")->isChecked());
+    EXPECT_TRUE(action("jobsOrder", "The other way round")->isChecked());
+    EXPECT_EQ(part<QTableView>("jobs")->horizontalHeader()->sortIndicatorSection(), Column::Customer);
+    action("jobsOrder", "The newest first")->trigger();
+    open();
+    EXPECT_EQ(column(Column::Number), newest);
+    EXPECT_FALSE(action("jobsOrder", "The other way round")->isChecked());
 }
 
 TEST_F(JobFiltersAtJobs, theOtherWayRoundIsInTheMenuToo) {
