@@ -15,7 +15,10 @@ int main(int count, char** words) {
         test::ShopYear year(**book, clock, std::stoull(words[2]));
         for (;;) {
             const auto happened = year.act();
-            std::cout << happened.what << std::endl;
+            // The first word says what kind of line it is, as the test reads it.
+            std::cout << "done " << happened.what << std::endl;
+            if (happened.job && !happened.money.isZero())
+                std::cout << "money " << happened.job->text() << ' ' << happened.money.micros() << std::endl;
             for (const auto& number : happened.papers) std::cout << "paper " << number << std::endl;
         }
     } catch (const std::exception& trouble) {
