@@ -166,6 +166,22 @@ int open(const std::string& file) {
     return 0;
 }
 
+/// Takes one customer after the other out, until killed or until nobody is left. Says who is gone.
+int erase(const std::string& file) {
+    auto book = db::Book::open(file, db::systemEnvironment());
+    if (!book) return say(book.error());
+    const auto customers = (*book)->customers();
+    if (!customers) return say(customers.error());
+    std::cout << "begins" << std::endl;
+    for (const auto& one : *customers) {
+        const auto erased = (*book)->eraseCustomer(one.id);
+        if (!erased && erased.error().code == base::Code::Conflict) continue;
+        if (!erased) return say(erased.error());
+        std::cout << one.name << std::endl;
+    }
+    return 0;
+}
+
 /// Opens, and closes, until killed.
 int openOnAndOn(const std::string& file) {
     std::cout << "begins" << std::endl;
@@ -218,6 +234,7 @@ int main(int count, char** words) {
     if (task == "write") return write(file);
     if (task == "bill") return bill(file);
     if (task == "revise") return revise(file);
+    if (task == "erase") return erase(file);
     if (task == "fill-revising") return fill(file, number, revise);
     if (task == "fill") return fill(file, number, write);
     if (task == "read-on-full-disk") return readOnFullDisk(file, number);

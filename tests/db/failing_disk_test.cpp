@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What SQLite asks of the system and of memory is refused once: that costs the command that met it, and no more.
 #include "tests/db/bench_book.h"
+#include "tests/db/other_call.h"
 
 #include <sqlite3.h>
 
@@ -16,6 +17,7 @@ namespace {
 
 using namespace sp;
 using test::BookTest;
+using test::OtherCall;
 
 class FailingDisk : public BookTest {
   protected:
@@ -27,27 +29,6 @@ class FailingDisk : public BookTest {
         const auto materials = test::valueOf(book->materials());
         return std::ranges::any_of(materials, [&](const auto& material) { return material.name == name; });
     }
-};
-
-/// One of the calls of SQLite's VFS is another, for as long as this lives (sqlite.org/c3ref/vfs.html, xSetSystemCall).
-class OtherCall {
-  public:
-    template<class Call>
-    OtherCall(const char* name, Call* call)
-        : m_name(name) {
-        set(reinterpret_cast<sqlite3_syscall_ptr>(call));
-    }
-    ~OtherCall() { set(nullptr); }
-    OtherCall(const OtherCall&) = delete;
-    OtherCall& operator=(const OtherCall&) = delete;
-
-  private:
-    void set(sqlite3_syscall_ptr call) const {
-        auto* vfs = sqlite3_vfs_find(nullptr);
-        EXPECT_EQ(vfs->xSetSystemCall(vfs, m_name, call), SQLITE_OK) << m_name;
-    }
-
-    const char* m_name;
 };
 
 /// SQLite is given no more memory than it has, for as long as this lives.
