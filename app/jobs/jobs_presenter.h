@@ -16,7 +16,7 @@ namespace sp::jobs {
 /// How many quotes are read at first; each time the end of the list is reached, twice as many.
 inline constexpr std::int64_t kFirstJobs = 200;
 /// How many of the newest are looked through while the book has no index yet: what is done between two keys.
-inline constexpr std::int64_t kLookedThrough = 3'000;
+inline constexpr std::int64_t kLookedThrough = 1'000;
 
 /// Jobs to be cut together.
 struct Cutting {
