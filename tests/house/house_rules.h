@@ -20,7 +20,7 @@ Breaches topLevel(const std::filesystem::path& root);
 /// `core` includes and links neither Qt nor SQLite.
 Breaches coreStandsAlone(const std::filesystem::path& root);
 
-/// Only `db/sqlite` (and the tests of db) include sqlite3.
+/// Only `db/sqlite` (and the tests of db, and benchmarks, which play another program) include sqlite3.
 Breaches sqliteStaysInItsRoom(const std::filesystem::path& root);
 
 /// Includes go app → db → core, and inside core only downwards: base, units, catalogue, artwork, layout,
