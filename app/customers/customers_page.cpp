@@ -26,12 +26,13 @@ using desk::TextSize;
 using desk::Weight;
 
 CustomersPage::CustomersPage(session::BookSession& session, const desk::Formatter& formatter, desk::Prompter& prompter,
-                             std::function<db::BackupPlaces()> backups, QWidget* parent)
+                             std::function<db::BackupPlaces()> backups, PaperWriters writers, QWidget* parent)
     : ListPage(parent)
     , m_presenter(session)
     , m_formatter(formatter)
     , m_prompter(prompter)
-    , m_backups(std::move(backups)) {
+    , m_backups(std::move(backups))
+    , m_writers(std::move(writers)) {
     buildActions(*buildList(tr("Customers"),
                             {tr("Customers"), tr("&Find by name, telephone or mail"), tr("No customer is called so.")},
                             "customers", "findCustomer", m_formatter));
@@ -73,6 +74,11 @@ void CustomersPage::buildCard(QWidget* card) {
     auto* head = new QHBoxLayout;
     m_heading = desk::pageTitle({}, this);
     head->addWidget(m_heading, 1);
+    auto* all = new QPushButton(tr("E&xport…"), this);
+    all->setObjectName(QStringLiteral("exportCustomer"));
+    all->setToolTip(tr("Writes all that the book has of this customer, and their papers as PDF"));
+    connect(all, &QPushButton::clicked, this, &CustomersPage::writeAll);
+    head->addWidget(all);
     auto* erase = new QPushButton(tr("&Erase…"), this);
     erase->setObjectName(QStringLiteral("eraseCustomer"));
     erase->setToolTip(tr("Takes the person out of the book for good; jobs and sums stay"));
@@ -171,6 +177,17 @@ void CustomersPage::askToErase() {
     auto* dialog = new EraseDialog(m_presenter, m_backups(), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
+}
+
+void CustomersPage::writeAll() {
+    if (!m_presenter.current()) return;
+    const auto folder = m_prompter.folderToUse(
+        {tr("Where the customer’s folder is to be"), session::folderOf(session::kPapersIn), {}, {}, {}});
+    if (!folder) return;
+    const auto written = m_presenter.writeAll(*folder, m_writers);
+    messages().tell(written ? desk::Tone::Jewel : desk::Tone::Warn,
+                    written ? tr("All of the customer is in “%1”; keep it as you keep the book.").arg(*written)
+                            : words::sentence(written.error()));
 }
 
 void CustomersPage::readFile() {

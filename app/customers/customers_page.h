@@ -20,9 +20,9 @@ class CustomersPage : public desk::ListPage {
     Q_OBJECT
 
   public:
-    /// `backups` says where the backups of all books lie now.
+    /// `backups` says where the backups of all books lie now; `writers` write the papers of a customer who is exported.
     CustomersPage(session::BookSession& session, const desk::Formatter& formatter, desk::Prompter& prompter,
-                  std::function<db::BackupPlaces()> backups, QWidget* parent = nullptr);
+                  std::function<db::BackupPlaces()> backups, PaperWriters writers, QWidget* parent = nullptr);
 
     const base::Id& currentCustomer() const { return m_presenter.currentId(); }
     void open(const base::Id& customer) { m_presenter.open(customer); }
@@ -40,6 +40,7 @@ class CustomersPage : public desk::ListPage {
     void loadJobs();
     void sayCertificate();
     void askToErase();
+    void writeAll();
     void readFile();
     void writeFile();
 
@@ -47,6 +48,7 @@ class CustomersPage : public desk::ListPage {
     desk::Formatter m_formatter;
     desk::Prompter& m_prompter;
     std::function<db::BackupPlaces()> m_backups;
+    PaperWriters m_writers;
     QWidget* m_content = nullptr;
     QWidget* m_empty = nullptr;
     desk::TextLabel* m_heading = nullptr;

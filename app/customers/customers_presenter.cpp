@@ -5,6 +5,8 @@
 #include "app/words/words.h"
 #include "core/catalogue/reminder.h"
 
+#include <QDir>
+
 namespace sp::customers {
 
 CustomersPresenter::CustomersPresenter(session::BookSession& session, QObject* parent)
@@ -43,6 +45,30 @@ std::optional<db::CustomerFile> CustomersPresenter::file() {
     auto file = m_session.read([&](db::Book& book) { return book.customerFile(m_current); });
     if (!file) return std::nullopt;
     return std::move(*file);
+}
+
+namespace {
+
+/// The name as a folder can be called: no part of a path, and none that is hidden.
+QString asFolder(const std::string& name) {
+    auto text = QString::fromStdString(name);
+    for (auto& letter : text)
+        if (letter == QLatin1Char('/') || letter == QLatin1Char('\\') || !letter.isPrint()) letter = QLatin1Char('-');
+    while (text.startsWith(QLatin1Char('.'))) text.remove(0, 1);
+    return text.trimmed();
+}
+
+} // namespace
+
+base::Result<QString> CustomersPresenter::writeAll(const QString& folder, const PaperWriters& writers) {
+    const auto* customer = current();
+    if (!customer) return QString();
+    const auto name = asFolder(customer->name);
+    const auto target = QDir(folder).filePath(name.isEmpty() ? tr("Customer") : name);
+    const auto written = m_session.attemptPart(
+        [&](db::Book& book) { return writeAllOf(book, m_current, target.toStdString(), writers); });
+    if (!written) return base::fail(written.error());
+    return target;
 }
 
 std::optional<std::int64_t> CustomersPresenter::certificateEndsIn() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/customers/all_of_customer.h"
 #include "app/session/book_session.h"
 #include "db/book/backups.h"
 
@@ -30,6 +31,8 @@ class CustomersPresenter : public QObject {
     void open(const base::Id& customer);
     /// All that the book has of the open one; nothing when none is open.
     std::optional<db::CustomerFile> file();
+    /// Writes all of the open one into a folder of its own in this one; which that is. Errors: those of writeAllOf.
+    base::Result<QString> writeAll(const QString& folder, const PaperWriters& writers);
     /// The days left of the open one's certificate, where it ends soon (catalogue::kCertificateEndsSoon) or has ended.
     std::optional<std::int64_t> certificateEndsIn();
 

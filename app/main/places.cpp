@@ -8,6 +8,7 @@
 #include "app/designs/designs_page.h"
 #include "app/first_hour/first_hour_page.h"
 #include "app/jobs/jobs_page.h"
+#include "app/main/sheet_writer.h"
 #include "app/shop/shop_page.h"
 #include "app/supplies/supplies_page.h"
 #include "core/catalogue/fields/tables.h"
@@ -71,7 +72,7 @@ QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
 
 QWidget* makeCustomers(const PlaceContext& context, QWidget* parent) {
     auto* page = new customers::CustomersPage(context.session, context.formatter, context.prompter,
-                                              &backups::backupPlaces, parent);
+                                              &backups::backupPlaces, {writeSheet, writeBill}, parent);
     QObject::connect(page, &customers::CustomersPage::openAsked, page, context.openQuote);
     return page;
 }

@@ -3,6 +3,7 @@
 #include "app/customers/customers_page.h"
 #include "app/demo/demo_book.h"
 #include "app/desk/theme.h"
+#include "db/book/written_file.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
@@ -41,12 +42,22 @@ class Customers : public testing::Test {
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
         m_places.root = m_folder / "backups";
-        m_page = std::make_unique<customers::CustomersPage>(*m_session, *m_formatter, m_prompter,
-                                                            [this] { return m_places; });
+        m_page = std::make_unique<customers::CustomersPage>(
+            *m_session, *m_formatter, m_prompter, [this] { return m_places; }, writers());
         m_page->resize(1274, 768);
         m_page->show();
         QApplication::setActiveWindow(m_page.get());
         test::handleQueued();
+    }
+
+    /// Papers as a line of text each: how they look is tested with the papers.
+    static customers::PaperWriters writers() {
+        return {[](db::Book&, const db::Quote& quote, const std::string& path, db::IfThere ifThere) {
+                    return db::writeFile(path, quote.number, ifThere);
+                },
+                [](const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere) {
+                    return db::writeFile(path, bill.number, ifThere);
+                }};
     }
 
     const catalogue::Customer* named(const std::string& name) {
@@ -128,6 +139,32 @@ TEST_F(Customers, aCertificateIsOnFileOnceItIsWhole) {
     type("certificateExpires", soon.iso().c_str());
     ASSERT_EQ(named(name)->certificate->expiresOn, soon);
     EXPECT_TRUE(in<QLabel>(*m_page, "certificateEnds")->isVisible());
+}
+
+TEST_F(Customers, allOfOneIsWrittenIntoAFolderOnce) {
+    const char* name = "Juniper Hill Swim Club";
+    open(name);
+    auto* write = in<QPushButton>(*m_page, "exportCustomer");
+    write->click();
+    EXPECT_FALSE(std::filesystem::exists(m_folder / name)) << "no folder was chosen";
+    m_prompter.path = QString::fromStdString(m_folder.path().string());
+    write->click();
+    std::ifstream file(m_folder / name / "customer.json", std::ios::binary);
+    const std::string json{std::istreambuf_iterator<char>(file), {}};
+    EXPECT_NE(json.find(name), std::string::npos);
+    type("customerTelephone", "555 0177");
+    write->click(); // what is there is not written over
+    std::ifstream again(m_folder / name / "customer.json", std::ios::binary);
+    EXPECT_EQ(json, (std::string{std::istreambuf_iterator<char>(again), {}}));
+}
+
+TEST_F(Customers, theFolderIsNoOtherPlaceWhateverTheyAreCalled) {
+    add("../Ada / Quince");
+    open("../Ada / Quince");
+    m_prompter.path = QString::fromStdString((m_folder / "out").string());
+    std::filesystem::create_directory(m_folder / "out");
+    in<QPushButton>(*m_page, "exportCustomer")->click();
+    EXPECT_TRUE(std::filesystem::exists(m_folder / "out" / "-Ada - Quince" / "customer.json"));
 }
 
 TEST_F(Customers, whatIsTypedIsKept) {
