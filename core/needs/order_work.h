@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/needs/requirements.h"
+#include "core/needs/spares.h"
+
+#include <vector>
+
+namespace sp::needs {
+
+/// What the bench makes of a line: the pieces handed over and its spares, and what they take.
+struct LineWork {
+    LineSpares spares;
+    Requirements takes;   ///< of both together
+    BenchTime bench = {}; ///< the same, but that spares are not packed
+};
+
+/// What the bench makes of an order.
+struct OrderWork {
+    std::vector<LineWork> lines; ///< as the order has them
+    units::Duration total; ///< at the bench, by its standards; warming the press up and testing it is no part of it
+};
+
+/// The work of an order (of the choice that is looked at): every line with its spares, what lines and places share of a
+/// set done once. A set with planned pieces of which some were sold before is there, and is not made again. What a
+/// charge takes is nothing. Errors: as requirementsOf.
+base::Result<OrderWork> workOf(std::span<const catalogue::OrderLine> lines, const catalogue::PriceBook& book,
+                               layout::FitMemo& fits);
+
+} // namespace sp::needs

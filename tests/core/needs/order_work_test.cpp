@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+//
+// What the bench makes of an order, in figures worked by hand from the sample shop's standards.
+#include "core/needs/order_work.h"
+
+#include "tests/support/sample_shop.h"
+
+#include <gtest/gtest.h>
+
+namespace sp::needs {
+
+namespace {
+
+using catalogue::Step;
+using units::Count;
+using units::Duration;
+using units::Rate;
+
+OrderWork of(const std::vector<catalogue::OrderLine>& lines, const catalogue::PriceBook& book) {
+    layout::FitMemo fits;
+    auto work = workOf(lines, book, fits);
+    EXPECT_TRUE(work.has_value()) << (work ? "" : describe(work.error()));
+    return work.value_or(OrderWork{});
+}
+
+catalogue::PriceBook bookSpoiling(std::int64_t percent) {
+    auto book = sample::priceBook();
+    book.shop.rates.spoilage = Rate::fromPercent(percent);
+    return book;
+}
+
+/// A Lantern of the book.
+catalogue::OrderLine known(std::int64_t pieces) {
+    auto line = sample::lantern(pieces);
+    line.first().design = sample::idOf("design");
+    return line;
+}
+
+// At 3 % of 24 pieces one is a spare: 142.4 s of brushing each for 25, packing for 24.
+TEST(OrderWork, isThatOfSparesTooButTheyAreNotPacked) {
+    const auto book = bookSpoiling(3);
+    const auto work = of({sample::lantern(24)}, book);
+    ASSERT_EQ(work.lines.size(), 1U);
+    EXPECT_EQ(work.lines[0].spares.pieces, 1);
+    EXPECT_EQ(work.lines[0].takes.pieces, 25);
+    EXPECT_EQ(work.lines[0].bench.of(Step::Brush), Duration::fromMilliseconds(142'400 * 25));
+    layout::FitMemo fits;
+    const auto handedOver = requirementsOf(sample::lantern(24), book, 24, fits);
+    EXPECT_EQ(work.lines[0].bench.of(Step::Pack), handedOver->bench.of(Step::Pack));
+    EXPECT_GT(work.lines[0].takes.bench.of(Step::Pack), handedOver->bench.of(Step::Pack));
+    EXPECT_EQ(work.total, work.lines[0].bench.total());
+}
+
+// Art takes 15 minutes once for the set, whichever lines share it.
+TEST(OrderWork, doesOnceWhatLinesShare) {
+    const auto book = bookSpoiling(0);
+    const auto work = of({known(10), known(20)}, book);
+    EXPECT_EQ(work.lines[0].bench.of(Step::Art), Duration::fromMinutes(5));
+    EXPECT_EQ(work.lines[1].bench.of(Step::Art), Duration::fromMinutes(10));
+    EXPECT_EQ(work.total, work.lines[0].bench.total() + work.lines[1].bench.total());
+    const auto spoiling = of({known(10), known(20)}, bookSpoiling(10)); // 10 ÷ 0.9 − 10 and so on: four in all
+    EXPECT_EQ(spoiling.lines[0].bench.of(Step::Art) + spoiling.lines[1].bench.of(Step::Art), Duration::fromMinutes(15));
+}
+
+TEST(OrderWork, doesNotMakeASetThatIsThere) {
+    auto book = bookSpoiling(0);
+    auto line = known(10);
+    line.first().plannedPieces = Count::of(100);
+    auto& set = book.sets[line.first().design];
+    EXPECT_EQ(of({line}, book).lines[0].bench.of(Step::Art), Duration::fromMinutes(15));
+    set.sold = Count::of(1);
+    EXPECT_EQ(of({line}, book).lines[0].bench.oncePerJob(), Duration{});
+}
+
+TEST(OrderWork, ofAChargeIsNothing) {
+    catalogue::OrderLine charge;
+    charge.title = "Postage";
+    charge.places.clear();
+    charge.overrideEach = sample::cents(650);
+    const auto work = of({charge}, sample::priceBook());
+    EXPECT_EQ(work.total, Duration{});
+    EXPECT_EQ(of({}, sample::priceBook()).total, Duration{});
+}
+
+TEST(OrderWork, isRefusedWhereALineIs) {
+    auto line = sample::lantern(1);
+    line.first().width = {};
+    layout::FitMemo fits;
+    EXPECT_FALSE(workOf(std::vector{line}, sample::priceBook(), fits));
+}
+
+} // namespace
+
+} // namespace sp::needs
