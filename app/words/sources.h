@@ -10,6 +10,7 @@
 #include "core/needs/messages.h"
 #include "core/planning/messages.h"
 #include "core/pricing/messages.h"
+#include "core/scheduling/messages.h"
 #include "core/supply/messages.h"
 #include "core/units/messages.h"
 #include "db/messages.h"
@@ -46,6 +47,7 @@ Source sourceOf(pricing::Fault fault);
 Source sourceOf(pricing::Note note);
 Source sourceOf(supply::Fault fault);
 Source sourceOf(supply::Note note);
+Source sourceOf(scheduling::Fault fault);
 Source sourceOf(db::Fault fault);
 Source sourceOf(db::Note note);
 Source sourceOf(db::Stage stage);

@@ -142,6 +142,7 @@ Source sourceOf(const base::MessageId& id) {
     case Room::Costing: return fault<costing::Fault>(id);
     case Room::Pricing: return either<pricing::Fault, pricing::Note>(id);
     case Room::Supply: return either<supply::Fault, supply::Note>(id);
+    case Room::Scheduling: return fault<scheduling::Fault>(id);
     case Room::Db: return either<db::Fault, db::Note>(id);
     case Room::None:
     case Room::App: break;
@@ -164,6 +165,7 @@ const char* contextOf(Room room) {
     case Room::Costing: return "Costing";
     case Room::Pricing: return "Pricing";
     case Room::Supply: return "Supply";
+    case Room::Scheduling: return "Scheduling";
     case Room::Db: return "Db";
     case Room::None:
     case Room::App: break;

@@ -38,6 +38,7 @@ enum class Room : std::uint8_t {
     Costing,
     Pricing,
     Supply,
+    Scheduling,
     Db,
     App
 };

@@ -53,6 +53,7 @@ std::vector<base::MessageId> everyMessage() {
     addAll<pricing::Note>(pricing::kNotes, all);
     addAll<supply::Fault>(supply::kFaults, all);
     addAll<supply::Note>(supply::kNotes, all);
+    addAll<scheduling::Fault>(scheduling::kFaults, all);
     addAll<db::Fault>(db::kFaults, all);
     addAll<db::Note>(db::kNotes, all);
     return all;
