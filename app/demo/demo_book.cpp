@@ -352,6 +352,12 @@ class Scenario {
         shop.usualTape = id("Hot-fix tape 9 1/2 × 12 in");
         shop.usualTemplate = id("Template sheet 9 × 12 in");
         shop.packing = {{id("Clear bag")}, {id("Care card")}};
+        // Some 120 hours a month, as the overhead is spread over.
+        auto& week = shop.benchWeek;
+        week.monday = week.tuesday = week.wednesday = week.thursday = week.friday = minutes(5 * 60);
+        week.saturday = minutes(150);
+        const auto today = m_book.environment().today();
+        shop.closedDays = {{today.plusDays(16), today.plusDays(18), "a fair in Millbrook"}};
         return m_book.save(shop);
     }
 

@@ -9,6 +9,7 @@
 #include "app/paper/preview_dialog.h"
 #include "app/shop/bench_grid.h"
 #include "app/shop/card_index.h"
+#include "app/shop/closed_rows.h"
 #include "app/shop/ladder_panel.h"
 #include "app/shop/named_rows.h"
 #include "app/shop/shop_fields.h"
@@ -23,6 +24,7 @@
 
 namespace sp::shop {
 
+using catalogue::BenchWeek;
 using catalogue::CardFee;
 using catalogue::Cutter;
 using catalogue::HeatPress;
@@ -82,6 +84,7 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     buildPrices();
     buildTax();
     buildSupplies();
+    buildHours();
     buildBench();
     buildMachines();
     m_column->addStretch(1);
@@ -396,6 +399,27 @@ void ShopPage::buildSupplies() {
     m_shop.tick(card, tr("Planned pieces pay off art and cutting too"), "paysOffWork", kAt<&Shop::paysOffWork>);
     m_shop.tick(card, tr("Say on the sheet where more pieces cost less"), "offersMoreOnSheet",
                 kAt<&Shop::offersMoreOnSheet>);
+}
+
+void ShopPage::buildHours() {
+    auto* card = addCard(tr("Bench hours"),
+                         tr("How long the bench is worked at, of all hands together and without the counter and the "
+                            "books. Days are promised by it; while all of it is 0 none is."));
+    const auto add = [&](const QString& label, const char* name, auto member) {
+        m_shop.value<desk::DurationField>(card, label, name, member);
+    };
+    add(tr("Monday"), "benchMonday", kAt<&Shop::benchWeek, &BenchWeek::monday>);
+    add(tr("Tuesday"), "benchTuesday", kAt<&Shop::benchWeek, &BenchWeek::tuesday>);
+    add(tr("Wednesday"), "benchWednesday", kAt<&Shop::benchWeek, &BenchWeek::wednesday>);
+    add(tr("Thursday"), "benchThursday", kAt<&Shop::benchWeek, &BenchWeek::thursday>);
+    add(tr("Friday"), "benchFriday", kAt<&Shop::benchWeek, &BenchWeek::friday>);
+    add(tr("Saturday"), "benchSaturday", kAt<&Shop::benchWeek, &BenchWeek::saturday>);
+    add(tr("Sunday"), "benchSunday", kAt<&Shop::benchWeek, &BenchWeek::sunday>);
+    auto* closed = new ClosedRows(m_formatter, m_presenter.session().today(), this);
+    card->fill(closed);
+    m_shop.onLoad([this, closed] { closed->setRows(m_shop.record().closedDays); });
+    connect(closed, &ClosedRows::edited, this,
+            [this, closed] { closed->setRefusal(m_shop.edit([&](Shop& s) { s.closedDays = closed->rows(); })); });
 }
 
 void ShopPage::buildBench() {

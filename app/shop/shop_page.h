@@ -42,6 +42,7 @@ class ShopPage : public QWidget {
     void buildPrices();
     void buildTax();
     void buildSupplies();
+    void buildHours();
     void buildBench();
     void buildMachines();
     void load();

@@ -22,7 +22,15 @@ Source sourceOf(catalogue::fields::Term term) {
     case Base: return {QT_TRANSLATE_NOOP("Terms", "base")};
     case Bench: return {QT_TRANSLATE_NOOP("Terms", "bench")};
     case BenchHoursOfAMonth: return {QT_TRANSLATE_NOOP("Terms", "bench hours of a month")};
+    case BenchTimeOnFriday: return {QT_TRANSLATE_NOOP("Terms", "bench time on Friday")};
+    case BenchTimeOnMonday: return {QT_TRANSLATE_NOOP("Terms", "bench time on Monday")};
+    case BenchTimeOnSaturday: return {QT_TRANSLATE_NOOP("Terms", "bench time on Saturday")};
+    case BenchTimeOnSunday: return {QT_TRANSLATE_NOOP("Terms", "bench time on Sunday")};
+    case BenchTimeOnThursday: return {QT_TRANSLATE_NOOP("Terms", "bench time on Thursday")};
+    case BenchTimeOnTuesday: return {QT_TRANSLATE_NOOP("Terms", "bench time on Tuesday")};
+    case BenchTimeOnWednesday: return {QT_TRANSLATE_NOOP("Terms", "bench time on Wednesday")};
     case BenchTimes: return {QT_TRANSLATE_NOOP("Terms", "bench times")};
+    case BenchWeek: return {QT_TRANSLATE_NOOP("Terms", "bench hours of a week")};
     case Border: return {QT_TRANSLATE_NOOP("Terms", "border")};
     case CardFee: return {QT_TRANSLATE_NOOP("Terms", "card fee")};
     case CardFeeRate: return {QT_TRANSLATE_NOOP("Terms", "card fee rate")};
@@ -32,6 +40,9 @@ Source sourceOf(catalogue::fields::Term term) {
     case ChargeForSettingUp: return {QT_TRANSLATE_NOOP("Terms", "charge for setting up")};
     case ChoiceLookedAt: return {QT_TRANSLATE_NOOP("Terms", "choice looked at")};
     case ChoiceTaken: return {QT_TRANSLATE_NOOP("Terms", "choice taken")};
+    case ClosedDays: return {QT_TRANSLATE_NOOP("Terms", "closed days")};
+    case ClosedFrom: return {QT_TRANSLATE_NOOP("Terms", "first closed day")};
+    case ClosedTo: return {QT_TRANSLATE_NOOP("Terms", "last closed day")};
     case Colour: return {QT_TRANSLATE_NOOP("Terms", "colour")};
     case ColourInTheDrawing: return {QT_TRANSLATE_NOOP("Terms", "colour in the drawing")};
     case ColourOnTheScreen: return {QT_TRANSLATE_NOOP("Terms", "colour on the screen")};
@@ -211,6 +222,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case WayOfCharging: return {QT_TRANSLATE_NOOP("Terms", "way of charging")};
     case WhatPackingIsFor: return {QT_TRANSLATE_NOOP("Terms", "what packing goes with")};
     case WhatTellsAChoice: return {QT_TRANSLATE_NOOP("Terms", "what tells a choice from the others")};
+    case WhyClosed: return {QT_TRANSLATE_NOOP("Terms", "why the bench is closed")};
     case Width: return {QT_TRANSLATE_NOOP("Terms", "width")};
     case WidthOfThePlaten: return {QT_TRANSLATE_NOOP("Terms", "width of the platen")};
     }
@@ -284,6 +296,7 @@ Source sourceOf(catalogue::fields::Fault fault) {
     case UnknownStoneSize:
         return {QT_TRANSLATE_NOOP("Fields", "%1 is not in the table of sizes; choose one from SS6 to SS40.")};
     case SizeTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a size twice; rename one.")};
+    case EndsBeforeItBegins: return {QT_TRANSLATE_NOOP("Fields", "%1 lies before the first one; correct one of them.")};
     case ExpiresBeforeIssue:
         return {QT_TRANSLATE_NOOP("Fields", "%1 lies before the day of issue; correct one of them.")};
     case StoneNotChosen: return {QT_TRANSLATE_NOOP("Fields", "%1 is missing in a row; choose one.")};

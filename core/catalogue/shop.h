@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/bench_week.h"
 #include "core/catalogue/packing.h"
 #include "core/units/count.h"
 #include "core/units/currency.h"
@@ -170,8 +171,10 @@ struct Shop {
     base::Id usualTemplate;            ///< the sheet templates are cut from; none: no template is charged
     std::vector<PackingUse> packing;   ///< what goes with every piece and every order, unless a design has its own
     MeantAsNothing meantAsNothing;
-    bool isBeingSetUp = false; ///< the window has a place for the first steps of a new shop
-    bool isDemo = false;       ///< the sheets and the window then say so
+    BenchWeek benchWeek;                ///< nothing: no day is promised
+    std::vector<ClosedDays> closedDays; ///< in any order; may overlap
+    bool isBeingSetUp = false;          ///< the window has a place for the first steps of a new shop
+    bool isDemo = false;                ///< the sheets and the window then say so
 
     friend bool operator==(const Shop&, const Shop&) = default;
 };

@@ -327,6 +327,8 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("counts_design_over_lines");
     saved["value"].erase("pays_off_work");
     saved["value"].erase("being_set_up");
+    saved["value"].erase("bench_week");
+    saved["value"].erase("closed_days");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     saved["value"]["rules"].erase("places");
@@ -342,6 +344,18 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.rules.places = {};
     shop.rules.daysToPay = 14;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
+}
+
+TEST(Record, keepsWhenTheBenchIsWorkedAt) {
+    auto shop = test::sampleShop(key(3));
+    EXPECT_FALSE(shop.benchWeek.isKnown());
+    shop.benchWeek.monday = units::Duration::fromMinutes(150);
+    shop.benchWeek.sunday = units::Duration::fromMinutes(60);
+    shop.closedDays = {{*units::Date::parse("2026-12-24"), *units::Date::parse("2027-01-02"), "holidays"},
+                       {*units::Date::parse("2026-12-31"), *units::Date::parse("2026-12-31"), ""}};
+    expectSame(shop);
+    shop.closedDays[0].to = shop.closedDays[0].from.plusDays(-1);
+    EXPECT_EQ(describe(catalogue::fields::check(shop).error().message()), "EndsBeforeItBegins(TheField(ClosedTo))");
 }
 
 TEST(Record, readsAMaterialOfBeforeAsOneWhoseNothingIsNotMeant) {

@@ -172,6 +172,8 @@ Done checkTogether(const Shop& shop) {
         for (std::size_t j = 0; j < i; ++j)
             if (isOnePlace(places[i].place, places[j].place))
                 return wrongField(Fault::PlaceTwice, {}, Term::SurchargesByPlace);
+    for (const auto& span : shop.closedDays)
+        if (span.to < span.from) return wrongField(Fault::EndsBeforeItBegins, {}, Term::ClosedTo);
     std::set<std::string_view> rates{shop.rules.tax.name};
     for (const auto& rate : shop.rules.tax.others)
         if (!rates.insert(rate.name).second) return wrongField(Fault::RateTwice, {}, Term::FurtherTaxRates);

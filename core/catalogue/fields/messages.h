@@ -23,6 +23,7 @@ namespace sp::catalogue::fields {
     X(UnknownStoneSize, Invalid)                                                                                       \
     X(SizeTwice, Invalid)                                                                                              \
     X(ExpiresBeforeIssue, Invalid)                                                                                     \
+    X(EndsBeforeItBegins, Invalid)                                                                                     \
     X(StoneNotChosen, Invalid)                                                                                         \
     X(MaterialTwice, Invalid)                                                                                          \
     X(PlaceTwice, Invalid)                                                                                             \

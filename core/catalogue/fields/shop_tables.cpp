@@ -235,6 +235,34 @@ const Object& objectOf<MeantAsNothing>() {
 }
 
 template<>
+const Object& objectOf<BenchWeek>() {
+    using T = BenchWeek;
+    static const Object object{"BenchWeek",
+                               {
+                                   field<&T::monday>("monday_ms", Term::BenchTimeOnMonday, kDayTimes),
+                                   field<&T::tuesday>("tuesday_ms", Term::BenchTimeOnTuesday, kDayTimes),
+                                   field<&T::wednesday>("wednesday_ms", Term::BenchTimeOnWednesday, kDayTimes),
+                                   field<&T::thursday>("thursday_ms", Term::BenchTimeOnThursday, kDayTimes),
+                                   field<&T::friday>("friday_ms", Term::BenchTimeOnFriday, kDayTimes),
+                                   field<&T::saturday>("saturday_ms", Term::BenchTimeOnSaturday, kDayTimes),
+                                   field<&T::sunday>("sunday_ms", Term::BenchTimeOnSunday, kDayTimes),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<ClosedDays>() {
+    using T = ClosedDays;
+    static const Object object{"ClosedDays",
+                               {
+                                   field<&T::from>("from", Term::ClosedFrom),
+                                   field<&T::to>("to", Term::ClosedTo),
+                                   field<&T::why>("why", Term::WhyClosed, kLine),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Shop>() {
     using T = Shop;
     static const Object object{
@@ -268,6 +296,14 @@ const Object& objectOf<Shop>() {
             field<&T::paysOffWork>("pays_off_work", Term::ArtAndCuttingPaidOff)
                 .cameWith({{"shop", 6}})
                 .standingFor(false, "false"),
+            field<&T::benchWeek>("bench_week", Term::BenchWeek)
+                .cameWith({{"shop", 9}})
+                .standingFor(BenchWeek{}, "0")
+                .unpriced("says when a job is done, not what it costs"),
+            field<&T::closedDays>("closed_days", Term::ClosedDays, Length{200})
+                .cameWith({{"shop", 9}})
+                .standingFor(std::vector<ClosedDays>{}, "[]")
+                .unpriced("says when a job is done, not what it costs"),
             field<&T::isBeingSetUp>("being_set_up", Term::FirstSteps)
                 .cameWith({{"shop", 7}})
                 .standingFor(false, "false")

@@ -23,6 +23,7 @@ inline constexpr Range kShare{0, 1'000'000};   ///< ppm, 0 to 100 %
 inline constexpr Range kPartShare{0, 999'999}; ///< ppm, 0 to below 100 %
 inline constexpr Range kLengths{0, units::kMaxLength.nanometres()};
 inline constexpr Range kTimes{0, 36'000'000'000}; ///< ms, to 10,000 hours
+inline constexpr Range kDayTimes{0, 864'000'000}; ///< ms of a day: ten who never rest
 inline constexpr Range kCounts{0, 1'000'000'000};
 inline constexpr Range kFromOne{1, 1'000'000'000};
 inline constexpr Range kSums{0, 1'000'000'000'000'000}; ///< of counts
@@ -104,6 +105,10 @@ template<>
 const Object& objectOf<Letterhead>();
 template<>
 const Object& objectOf<MeantAsNothing>();
+template<>
+const Object& objectOf<BenchWeek>();
+template<>
+const Object& objectOf<ClosedDays>();
 template<>
 const Object& objectOf<Shop>();
 template<>

@@ -21,7 +21,15 @@ namespace sp::catalogue::fields {
     X(Base)                                                                                                            \
     X(Bench)                                                                                                           \
     X(BenchHoursOfAMonth)                                                                                              \
+    X(BenchTimeOnFriday)                                                                                               \
+    X(BenchTimeOnMonday)                                                                                               \
+    X(BenchTimeOnSaturday)                                                                                             \
+    X(BenchTimeOnSunday)                                                                                               \
+    X(BenchTimeOnThursday)                                                                                             \
+    X(BenchTimeOnTuesday)                                                                                              \
+    X(BenchTimeOnWednesday)                                                                                            \
     X(BenchTimes)                                                                                                      \
+    X(BenchWeek)                                                                                                       \
     X(Border)                                                                                                          \
     X(CardFee)                                                                                                         \
     X(CardFeeRate)                                                                                                     \
@@ -31,6 +39,9 @@ namespace sp::catalogue::fields {
     X(ChargeForSettingUp)                                                                                              \
     X(ChoiceLookedAt)                                                                                                  \
     X(ChoiceTaken)                                                                                                     \
+    X(ClosedDays)                                                                                                      \
+    X(ClosedFrom)                                                                                                      \
+    X(ClosedTo)                                                                                                        \
     X(Colour)                                                                                                          \
     X(ColourInTheDrawing)                                                                                              \
     X(ColourOnTheScreen)                                                                                               \
@@ -210,6 +221,7 @@ namespace sp::catalogue::fields {
     X(WayOfCharging)                                                                                                   \
     X(WhatPackingIsFor)                                                                                                \
     X(WhatTellsAChoice)                                                                                                \
+    X(WhyClosed)                                                                                                       \
     X(Width)                                                                                                           \
     X(WidthOfThePlaten)
 
