@@ -68,12 +68,23 @@ base::Result<OrderFor> orderFrom(const Arguments& arguments, db::Book& book, uni
     return of;
 }
 
-/// What its price is made of. Whoever is not in the book has no exemption, and is only named.
+} // namespace
+
 base::Result<catalogue::PriceBook> inputsFor(const OrderFor& of, db::Book& book) {
     auto inputs = book.priceBook(of.order.customer);
     if (inputs && of.stranger) inputs->customer = of.stranger;
     return inputs;
 }
+
+base::Result<OrderFor> orderOf(const Arguments& arguments, db::Book& book, units::Date today) {
+    const auto file = arguments.value("--order");
+    if (!file) return orderFrom(arguments, book, today);
+    const auto text = textOf(*file);
+    if (!text) return fail(text.error());
+    return readOrder(*text, book, today);
+}
+
+namespace {
 
 struct Priced {
     catalogue::Order order;
@@ -211,15 +222,6 @@ std::string priceText(const Priced& priced) {
             fmt::format("  {:>8}{:>12}\n", units::formatCount(step.quantity), units::formatMoney(step.each, currency));
     text += moreText(priced.more, priced.order.lines.front().quantity, currency);
     return text;
-}
-
-/// The order of --order, or the one line that the options describe.
-base::Result<OrderFor> orderOf(const Arguments& arguments, db::Book& book, units::Date today) {
-    const auto file = arguments.value("--order");
-    if (!file) return orderFrom(arguments, book, today);
-    const auto text = textOf(*file);
-    if (!text) return fail(text.error());
-    return readOrder(*text, book, today);
 }
 
 Outcome priceWholeOrder(const Arguments& arguments, db::Book& book, units::Date today) {

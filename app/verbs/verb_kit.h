@@ -3,6 +3,7 @@
 
 #include "app/verbs/arguments.h"
 #include "app/verbs/json_words.h"
+#include "app/verbs/order_customer.h"
 #include "app/verbs/verbs.h"
 #include "app/words/words.h"
 
@@ -41,6 +42,11 @@ struct QuotesOfBook {
 };
 base::Result<QuotesOfBook> openQuotes(const Arguments& arguments, const Helpers& helpers);
 
+/// The order of --order, or the one line that the options describe.
+base::Result<OrderFor> orderOf(const Arguments& arguments, db::Book& book, units::Date today);
+/// What its price is made of. Whoever is not in the book has no exemption, and is only named.
+base::Result<catalogue::PriceBook> inputsFor(const OrderFor& of, db::Book& book);
+
 /// Quotes one a line, or as JSON; `none`, marked by QT_TRANSLATE_NOOP, where there is none. With `hasMore` it is said
 /// whether there are others.
 Outcome answerQuotes(const Arguments& arguments, const std::vector<db::QuoteSummary>& quotes,
@@ -59,6 +65,8 @@ Outcome letGoVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome payVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome refundVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome owedVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome benchVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome promiseVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome reviseVerb(const Arguments& arguments, const Helpers& helpers);

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/needs/order_work.h"
 
+#include "core/needs/order_prices.h"
 #include "core/needs/shared_sets.h"
+
+#include <algorithm>
 
 namespace sp::needs {
 
@@ -16,18 +19,36 @@ bool isSetThere(const catalogue::Placement& place, const catalogue::PriceBook& b
     return set != book.sets.end() && set->second.sold > Count{};
 }
 
-/// The pieces for which the set of each place is made; nothing where all of it is for this line alone.
-std::vector<Count> setPiecesOf(const OrderLine& line, std::size_t number,
-                               const std::vector<std::vector<SharedSet>>& sets, const catalogue::PriceBook& book) {
-    std::vector<Count> pieces(line.places.size(), line.quantity);
-    bool isPlain = true;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        if (!sets.empty()) pieces[i] = Count::of(sets[number][i].pieces);
-        if (isSetThere(line.places[i], book)) pieces[i] = {};
-        isPlain = isPlain && pieces[i] == line.quantity;
+/// What is made of the order, spares too; templates that are there hang on the wall.
+std::vector<OrderLine> madeOf(std::span<const OrderLine> lines, const std::vector<LineSpares>& spares,
+                              const catalogue::PriceBook& book) {
+    std::vector<OrderLine> made(lines.begin(), lines.end());
+    for (std::size_t i = 0; i < made.size(); ++i) {
+        made[i].quantity = made[i].quantity + Count::of(spares[i].pieces);
+        for (auto& place : made[i].places) place.templatesOnWall = place.templatesOnWall || isSetThere(place, book);
     }
-    if (isPlain) pieces.clear();
-    return pieces;
+    return made;
+}
+
+/// What all lines take together; spares are not packed.
+base::Result<std::vector<MaterialTake>> takesOf(const std::vector<OrderLine>& made, const std::vector<LineWork>& lines,
+                                                const std::vector<std::vector<SharedSet>>& sets,
+                                                const catalogue::PriceBook& book, layout::FitMemo& fits) {
+    std::vector<Requirements> requirements;
+    for (const auto& line : lines) requirements.push_back(line.takes);
+    const auto prices = orderPrices(made, requirements, sets, book, fits, PricedBy::Anything);
+    if (!prices) return base::fail(prices.error());
+    std::vector<MaterialTake> takes;
+    if (!*prices) return takes;
+    for (const auto& [material, packed] : **prices) takes.push_back({material, packed.need});
+    std::ranges::sort(takes, {}, &MaterialTake::material);
+    for (const auto& line : lines)
+        for (const auto& packing : line.takes.materials.packing) {
+            if (packing.need.kind != NeedKind::Things) continue;
+            const auto at = std::ranges::find(takes, packing.material->material.id, &MaterialTake::material);
+            if (at != takes.end()) at->count -= line.spares.pieces * packing.need.perPiece.value();
+        }
+    return takes;
 }
 
 } // namespace
@@ -36,14 +57,15 @@ base::Result<OrderWork> workOf(std::span<const OrderLine> lines, const catalogue
                                layout::FitMemo& fits) {
     OrderWork work;
     const auto spares = sparesOf(lines, spareRuleOf(book.shop));
-    std::vector<OrderLine> made(lines.begin(), lines.end());
-    for (std::size_t i = 0; i < made.size(); ++i) made[i].quantity = made[i].quantity + Count::of(spares[i].pieces);
+    const auto made = madeOf(lines, spares, book);
     const auto sets = sharedSets(made, book);
     for (std::size_t i = 0; i < made.size(); ++i) {
-        const auto setPieces = setPiecesOf(made[i], i, sets, book);
-        auto takes = requirementsOf(made[i], book, made[i].quantity.value(), fits, setPieces);
-        if (!takes) return base::fail(takes.error());
-        LineWork line{spares[i], std::move(*takes), {}};
+        std::vector<Count> setPieces;
+        if (!sets.empty())
+            for (const auto& set : sets[i]) setPieces.push_back(Count::of(set.pieces));
+        auto needed = requirementsOf(made[i], book, made[i].quantity.value(), fits, setPieces);
+        if (!needed) return base::fail(needed.error());
+        LineWork line{spares[i], std::move(*needed), {}};
         line.bench = line.takes.bench;
         if (spares[i].pieces > 0) {
             const std::vector<std::int64_t> cycles(made[i].places.size());
@@ -54,6 +76,9 @@ base::Result<OrderWork> workOf(std::span<const OrderLine> lines, const catalogue
         work.total += line.bench.total();
         work.lines.push_back(std::move(line));
     }
+    auto takes = takesOf(made, work.lines, sets, book, fits);
+    if (!takes) return base::fail(takes.error());
+    work.takes = std::move(*takes);
     return work;
 }
 

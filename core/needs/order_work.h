@@ -4,6 +4,7 @@
 #include "core/needs/requirements.h"
 #include "core/needs/spares.h"
 
+#include <cstdint>
 #include <vector>
 
 namespace sp::needs {
@@ -15,10 +16,19 @@ struct LineWork {
     BenchTime bench = {}; ///< the same, but that spares are not packed
 };
 
+/// So many stones, whole sheets, whole rolls or pieces of a material.
+struct MaterialTake {
+    base::Id material;
+    std::int64_t count = 0;
+
+    friend bool operator==(const MaterialTake&, const MaterialTake&) = default;
+};
+
 /// What the bench makes of an order.
 struct OrderWork {
     std::vector<LineWork> lines; ///< as the order has them
     units::Duration total; ///< at the bench, by its standards; warming the press up and testing it is no part of it
+    std::vector<MaterialTake> takes = {}; ///< of each material with a price, of all lines together; by key
 };
 
 /// The work of an order (of the choice that is looked at): every line with its spares, what lines and places share of a

@@ -51,6 +51,21 @@ TEST(OrderWork, isThatOfSparesTooButTheyAreNotPacked) {
     EXPECT_EQ(work.total, work.lines[0].bench.total());
 }
 
+// By hand, 24 and a spare: 212 × 25 ÷ 0.98 = 5,408.2 of Aqua; 13 pieces of tape, backing three sheets of ten; a bag for
+// each that is handed over.
+TEST(OrderWork, saysWhatItTakesOfEachMaterial) {
+    const auto work = of({sample::lantern(24)}, bookSpoiling(3));
+    const auto taken = [&](const char* name) {
+        for (const auto& take : work.takes)
+            if (take.material == sample::idOf(name)) return take.count;
+        return std::int64_t{0};
+    };
+    EXPECT_EQ(taken("Aqua"), 5'409);
+    EXPECT_EQ(taken("Backing"), 3);
+    EXPECT_EQ(taken("Bag"), 24);
+    EXPECT_EQ(taken("Hoodie"), 0);
+}
+
 // Art takes 15 minutes once for the set, whichever lines share it.
 TEST(OrderWork, doesOnceWhatLinesShare) {
     const auto book = bookSpoiling(0);

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: MIT
+// What the bench is asked in a terminal: what is to be made, and what can be promised. Days are held against the demo's
+// bench hours, five hours a weekday and half of that on Saturday, counted out here by hand.
+#include "app/demo/demo_book.h"
+#include "app/verbs/verbs.h"
+#include "tests/support/held_clock.h"
+#include "tests/support/temp_folder.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <chrono>
+#include <map>
+
+using namespace sp;
+using Json = nlohmann::json;
+using testing::HasSubstr;
+
+namespace {
+
+class BenchVerbs : public testing::Test {
+  protected:
+    BenchVerbs() { m_helpers.environment = m_clock.environment(); }
+
+    /// A book with supplies for everything and no job.
+    std::string bareBook() {
+        const auto file = (m_folder / "bare.jobbook").string();
+        EXPECT_TRUE(demo::createDemoBook(file, m_clock.environment()));
+        changeBook(file, [](db::Book& book) {
+            const auto materials = book.materials().value();
+            for (const auto& material : materials)
+                EXPECT_TRUE(book.moveStock(material.id, 100'000, std::nullopt, "plenty"));
+            auto shop = book.shop().value();
+            shop.closedDays.clear();
+            EXPECT_TRUE(book.save(shop));
+        });
+        return file;
+    }
+    /// The demo with its jobs.
+    std::string busyBook() {
+        const auto file = (m_folder / "busy.jobbook").string();
+        EXPECT_EQ(run({"demo", file}).exit, 0);
+        return file;
+    }
+    template<class Work>
+    void changeBook(const std::string& file, const Work& work) {
+        auto opened = db::Book::open(file, m_clock.environment());
+        ASSERT_TRUE(opened);
+        work(**opened);
+    }
+    void closeBench(const std::string& file, const catalogue::BenchWeek& week,
+                    std::vector<catalogue::ClosedDays> days) {
+        changeBook(file, [&](db::Book& book) {
+            auto shop = book.shop().value();
+            shop.benchWeek = week;
+            shop.closedDays = std::move(days);
+            EXPECT_TRUE(book.save(shop));
+        });
+    }
+
+    verbs::Outcome run(const std::vector<std::string>& words) { return verbs::run(words, m_helpers); }
+    Json json(std::vector<std::string> words) {
+        words.push_back("--json");
+        const auto outcome = run(words);
+        EXPECT_EQ(outcome.exit, 0) << outcome.err;
+        return Json::parse(outcome.out, nullptr, false);
+    }
+    std::vector<std::string> lanterns(const std::string& file, const char* count, std::vector<std::string> more = {}) {
+        std::vector<std::string> words{"promise", "--book", file, "--design", "Lantern", "--quantity", count};
+        words.insert(words.end(), more.begin(), more.end());
+        return words;
+    }
+    units::Date today() { return m_clock.environment().today(); }
+
+    /// The day on which so many minutes are done, from today, when nothing else is.
+    units::Date doneAfter(std::int64_t minutes) {
+        for (auto day = today();; day = day.plusDays(1)) {
+            const auto weekday = std::chrono::weekday(day.days()).iso_encoding();
+            minutes -= weekday == 7 ? 0 : weekday == 6 ? 150 : 300;
+            if (minutes <= 0) return day;
+        }
+    }
+
+    test::TempFolder m_folder;
+    test::HeldClock m_clock;
+    verbs::Helpers m_helpers;
+};
+
+TEST_F(BenchVerbs, promiseIsTheDayOnWhichTheMinutesAreDone) {
+    const auto file = bareBook();
+    const auto free = json(lanterns(file, "120"));
+    const auto minutes = free["minutes"].get<std::int64_t>();
+    EXPECT_GT(minutes, 300);
+    const auto day = doneAfter(minutes);
+    EXPECT_EQ(free["first_day"], day.iso());
+    EXPECT_TRUE(free["holds"].get<bool>());
+    EXPECT_TRUE(free["supplies_by"].is_null());
+    const auto held = json(lanterns(file, "120", {"--due", day.iso()}));
+    EXPECT_TRUE(held["holds"].get<bool>());
+    const auto early = json(lanterns(file, "120", {"--due", day.plusDays(-1).iso()}));
+    EXPECT_FALSE(early["holds"].get<bool>());
+    EXPECT_EQ(early["first_day"], day.iso());
+    EXPECT_TRUE(early["would_be_late"].empty()) << "there is no other job";
+    EXPECT_THAT(run(lanterns(file, "120", {"--due", day.iso()})).out,
+                HasSubstr("Holds, ready by " + day.iso() + ".\n"));
+    EXPECT_THAT(run(lanterns(file, "120", {"--due", day.plusDays(-1).iso()})).out,
+                HasSubstr("Not by then; " + day.iso() + " is the first day that holds.\n"));
+    EXPECT_THAT(run(lanterns(file, "120")).out, HasSubstr("Could be ready by " + day.iso() + ".\n"));
+}
+
+// The lead time of the stones' supplier is three days, that of the film four: nothing lies on the shelf.
+TEST_F(BenchVerbs, promiseWaitsForSupplies) {
+    const auto file = bareBook();
+    changeBook(file, [](db::Book& book) {
+        const auto shelf = book.shelf().value();
+        for (const auto& [material, count] : shelf) EXPECT_TRUE(book.moveStock(material, -count, std::nullopt, "sold"));
+    });
+    const auto promise = json(lanterns(file, "1"));
+    EXPECT_EQ(promise["supplies_by"], today().plusDays(4).iso());
+    EXPECT_GE(promise["first_day"].get<std::string>(), today().plusDays(4).iso());
+    EXPECT_THAT(run(lanterns(file, "1")).out, HasSubstr("can be here by " + today().plusDays(4).iso()));
+}
+
+TEST_F(BenchVerbs, saySoWhereNoDayCanBePromised) {
+    const auto file = bareBook();
+    closeBench(file, {}, {});
+    EXPECT_EQ(run(lanterns(file, "1")).exit, 1);
+    EXPECT_THAT(run(lanterns(file, "1")).err, HasSubstr("no weekday has time at the bench yet"));
+    EXPECT_EQ(run({"bench", "--book", file}).out, "Nothing is to be made.\n");
+    catalogue::BenchWeek week;
+    week.monday = units::Duration::fromMinutes(60);
+    closeBench(file, week, {{today().plusDays(-1), today().plusDays(4000), "for good"}});
+    EXPECT_THAT(run(lanterns(file, "1")).err, HasSubstr("within 3 years"));
+    closeBench(file, week, {{today(), today().plusDays(364), "a year off"}});
+    EXPECT_GT(json(lanterns(file, "1"))["first_day"].get<std::string>(), today().plusDays(364).iso());
+}
+
+TEST_F(BenchVerbs, benchListsWhatIsToBeMadeByTheDayItIsWanted) {
+    const auto bench = json({"bench", "--book", busyBook()});
+    ASSERT_GE(bench["jobs"].size(), 4U);
+    std::map<std::string, std::int64_t> planned;
+    std::string before;
+    int late = 0;
+    for (const auto& job : bench["jobs"]) {
+        EXPECT_THAT(job["stage"].get<std::string>(), testing::AnyOf("Agreed", "Making"));
+        EXPECT_GT(job["minutes"].get<std::int64_t>(), 0);
+        const auto wanted = job["wanted_by"].get<std::string>();
+        EXPECT_LE(before, wanted);
+        before = wanted;
+        EXPECT_EQ(job["late"].get<bool>(), job["ready"].get<std::string>() > wanted);
+        late += job["late"].get<bool>() ? 1 : 0;
+    }
+    EXPECT_EQ(late, 1) << bench.dump(2);
+    for (const auto& day : bench["days"]) {
+        EXPECT_LE(day["taken"].get<std::int64_t>(), day["minutes"].get<std::int64_t>());
+        for (const auto& work : day["jobs"]) planned[work["number"]] += work["minutes"].get<std::int64_t>();
+    }
+    for (const auto& job : bench["jobs"]) // minutes begun are rounded up day by day
+        EXPECT_NEAR(static_cast<double>(planned[job["number"]]),
+                    static_cast<double>(job["minutes"].get<std::int64_t>()), 5);
+    EXPECT_THAT(run({"bench", "--book", (m_folder / "busy.jobbook").string()}).out, HasSubstr(", late: wanted by "));
+}
+
+// Whatever is wanted at once pushes one of those that have no time to spare; nobody is named by name.
+TEST_F(BenchVerbs, promiseNamesWhoWouldBeLate) {
+    const auto file = busyBook();
+    const auto bench = json({"bench", "--book", file});
+    catalogue::BenchWeek week;
+    week.monday = week.tuesday = week.wednesday = week.thursday = week.friday = units::Duration::fromMinutes(60);
+    closeBench(file, week, {});
+    const auto promise = json(lanterns(file, "20", {"--due", today().plusDays(12).iso()}));
+    EXPECT_FALSE(promise["holds"].get<bool>());
+    ASSERT_FALSE(promise["would_be_late"].empty());
+    const auto text = run(lanterns(file, "20", {"--due", today().plusDays(12).iso()})).out;
+    EXPECT_THAT(text, HasSubstr(promise["would_be_late"][0]["number"].get<std::string>()));
+    for (const auto& job : bench["jobs"]) {
+        const auto name = job["customer"].get<std::string>();
+        EXPECT_FALSE(!name.empty() && text.find(name) != std::string::npos) << text;
+    }
+}
+
+TEST_F(BenchVerbs, promiseTakesAWholeOrder) {
+    const auto file = bareBook();
+    const auto order = m_folder / "order.json";
+    test::writeBytes(order, R"({"lines": [{"design": "Lantern", "pieces": 120}]})");
+    EXPECT_EQ(json({"promise", "--book", file, "--order", order.string()}), json(lanterns(file, "120")));
+}
+
+} // namespace
