@@ -8,6 +8,7 @@
 #include "app/desk/folding_columns.h"
 #include "app/paper/preview_dialog.h"
 #include "app/paper/sheet_words_of.h"
+#include "core/catalogue/fields/tables.h"
 
 #include <QApplication>
 #include <QHideEvent>
@@ -48,6 +49,9 @@ void CounterPage::connectAll() {
     connect(m_slip, &SlipPanel::printAsked, this, &CounterPage::showSheet);
     connect(m_slip, &SlipPanel::buyingAsked, this, &CounterPage::buyingAsked);
     connect(m_slip, &SlipPanel::mendAsked, this, &CounterPage::mendAsked);
+    connect(m_order, &OrderPanel::hoursAsked, this, [this] {
+        Q_EMIT mendAsked({{}, &catalogue::fields::fieldOf<&catalogue::BenchWeek::monday>(), {}});
+    });
     connect(m_slip, &SlipPanel::repeatAsked, &m_presenter, &CounterPresenter::repeat);
     connect(m_slip, &SlipPanel::reviseAsked, this, &CounterPage::revise);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::refresh);

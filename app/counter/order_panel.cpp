@@ -10,6 +10,7 @@
 #include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
 #include "app/desk/word_field.h"
+#include "app/words/promise_words.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 
@@ -61,6 +62,7 @@ QString written(const catalogue::Discount& discount, const desk::Formatter& form
 OrderPanel::OrderPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_presenter(presenter)
+    , m_promise(presenter)
     , m_formatter(formatter) {
     build();
     connectAll();
@@ -122,7 +124,15 @@ QWidget* OrderPanel::buildTop() {
     terms->setSpacing(8);
     terms->addWidget(m_wantedBox, 3, Qt::AlignTop);
     terms->addWidget(new desk::FieldBox(tr("Dis&count"), m_discount, this), 2, Qt::AlignTop);
-    rows->addLayout(terms);
+    m_promised = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    m_promised->setObjectName(QStringLiteral("promised"));
+    m_promised->setTextFormat(Qt::RichText);
+    m_promised->setWordWrap(true);
+    auto* wanted = new QVBoxLayout;
+    wanted->setSpacing(2);
+    wanted->addLayout(terms);
+    wanted->addWidget(m_promised);
+    rows->addLayout(wanted);
     auto* ticks = new QHBoxLayout;
     ticks->addWidget(m_exempt);
     ticks->addStretch(1);
@@ -178,6 +188,8 @@ void OrderPanel::connectAll() {
     connect(m_isNew, &QLabel::linkActivated, this, [this] {
         if (const auto* like = m_presenter.likeOfNew()) m_presenter.mergeCustomer(base::Id(like->id));
     });
+    connect(m_promised, &QLabel::linkActivated, this, &OrderPanel::hoursAsked);
+    connect(&m_promise, &BenchPromise::told, this, &OrderPanel::showPromise);
     connect(m_wantedBy, &desk::TypedField::edited, this, [this] {
         const auto day = m_wantedBy->optionalValue();
         noteEntry(m_presenter, Owner::Order, *m_wantedBy);
@@ -265,6 +277,7 @@ void OrderPanel::loadOrder() {
         input->setEnabled(open);
     m_reach->setEnabled(open && customer);
     showNew();
+    showPromise();
     refresh();
 }
 
@@ -283,6 +296,35 @@ void OrderPanel::finishCustomer() { m_customer->finish(); }
 
 QString OrderPanel::whyNoCustomer() const {
     return tr("%1: %2").arg(m_customer->accessibleName(), m_customer->problem());
+}
+
+/// What the bench can promise, right under the field; none of it names a customer, who may look at the screen.
+void OrderPanel::showPromise() {
+    QString text;
+    QStringList details;
+    auto role = Role::Muted;
+    if (const auto& promise = m_promise.promise()) {
+        const auto& wanted = m_presenter.order().wantedBy;
+        const auto written = [this](units::Date day) { return m_formatter.dateWithDay(day); };
+        text = words::promiseSentence(m_promise.queue(), *promise, wanted, written).toHtmlEscaped();
+        if (wanted) role = promise->isHeld ? Role::Good : Role::Warn;
+        if (const auto& day = m_promise.suppliesBy())
+            details << tr("What is missing for it can be here by %1, bought today.").arg(written(*day));
+        if (const auto& priced = m_presenter.priced(); priced && !priced->deposit.isZero())
+            details << tr("Reckoned as if its deposit came today.");
+    } else if (m_promise.isWithoutHours()) {
+        text = tr("No day is promised until Shop knows the <a href=\"0\">bench hours</a>.");
+    } else if (const auto& why = m_promise.whyNot()) {
+        text = words::sentence(*why).toHtmlEscaped();
+        role = Role::Warn;
+    }
+    m_promised->setRole(role);
+    m_promised->setText(text);
+    m_promised->setToolTip(details.join(QLatin1Char('\n')));
+    m_promised->setTextInteractionFlags(m_promise.isWithoutHours()
+                                            ? Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard
+                                            : Qt::NoTextInteraction);
+    m_promised->setVisible(!text.isEmpty());
 }
 
 void OrderPanel::refresh() {

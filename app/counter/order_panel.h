@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/counter/bench_promise.h"
 #include "app/counter/counter_presenter.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
@@ -35,6 +36,7 @@ class OrderPanel : public QWidget {
 
   Q_SIGNALS:
     void lineEntered(); ///< Enter on a line: its fields get the focus
+    void hoursAsked();  ///< the owner wants to type how long the bench is worked at
 
   private:
     void build();
@@ -43,17 +45,20 @@ class OrderPanel : public QWidget {
     void loadOrder();
     void loadChoices();
     void showNew();
+    void showPromise();
     void refresh();
     base::Result<catalogue::Discount> readDiscount(); ///< shows what is wrong with the entry
     void discountTyped();
 
     CounterPresenter& m_presenter;
+    BenchPromise m_promise;
     desk::Formatter m_formatter;
     desk::ChoiceField* m_customer = nullptr;
     desk::WordField* m_reach = nullptr;
     desk::TextLabel* m_isNew = nullptr;
     desk::DateField* m_wantedBy = nullptr;
     desk::FieldBox* m_wantedBox = nullptr;
+    desk::TextLabel* m_promised = nullptr;
     desk::WordField* m_discount = nullptr;
     QCheckBox* m_atNoCharge = nullptr;
     QCheckBox* m_exempt = nullptr;

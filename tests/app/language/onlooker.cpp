@@ -70,6 +70,7 @@ void Onlooker::knowBook(session::BookSession& session) {
     for (const auto& one : session.customers()) know(one.name + " " + one.contact);
     for (const auto& pack : session.packs()) know(pack.name);
     const auto& shop = session.shop();
+    for (const auto& span : shop.closedDays) know(span.why);
     const auto& head = shop.letterhead;
     know(head.name + " " + head.lines + " " + head.terms + " " + head.care + " " + shop.rules.tax.name);
     for (const auto& rate : shop.rules.tax.others) know(rate.name);

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#include "app/counter/bench_promise.h"
+
+#include "core/scheduling/messages.h"
+
+namespace sp::counter {
+
+BenchPromise::BenchPromise(CounterPresenter& presenter, QObject* parent)
+    : QObject(parent)
+    , m_presenter(presenter) {
+    m_idle.setSingleShot(true);
+    m_idle.setInterval(0);
+    connect(&m_idle, &QTimer::timeout, this, &BenchPromise::readQueue);
+    connect(&presenter.session(), &session::BookSession::changed, this, [this] {
+        m_queue.reset();
+        ask();
+    });
+    connect(&presenter, &CounterPresenter::changed, this, &BenchPromise::ask);
+    ask();
+}
+
+bool BenchPromise::isWithoutHours() const {
+    return m_whyNot && m_whyNot->fault == scheduling::idOf(scheduling::Fault::NoBenchTime);
+}
+
+void BenchPromise::readQueue() {
+    auto read = m_presenter.session().read([this](db::Book& book) { return m_reader.read(book); });
+    if (!read) return; // the window has said so
+    m_queue = std::move(*read);
+    ask();
+}
+
+void BenchPromise::ask() {
+    m_promise.reset();
+    m_whyNot.reset();
+    m_suppliesBy.reset();
+    m_others.reset();
+    const auto& quote = m_presenter.quote();
+    const bool isOpen = quote.stage == db::Stage::Enquiry || quote.stage == db::Stage::Quoted;
+    const bool isAsked = isOpen && m_presenter.priced() && !quote.order.lines.empty();
+    const bool isRead = m_queue && m_queue->today == m_presenter.session().today();
+    if (isAsked && !isRead) m_idle.start();
+    if (isAsked && isRead) {
+        const auto work = db::benchWorkOf(quote.order, m_presenter.prices(), m_presenter.session().fits());
+        if (quote.revises) m_others = m_queue->without(quote.revises->id);
+        const auto promise = queue().promise(work, quote.order.wantedBy);
+        if (promise)
+            m_promise = *promise;
+        else
+            m_whyNot = promise.error();
+        m_suppliesBy = queue().supplies.wait(work.takes);
+    }
+    Q_EMIT told();
+}
+
+} // namespace sp::counter
+
+#include "moc_bench_promise.cpp"
