@@ -94,6 +94,11 @@ JobStrip::JobStrip(JobsPresenter& presenter, const desk::Formatter& formatter, Q
     m_plan->setToolTip(tr("How everything the chosen quotes need cut lies on its sheets; choose several with Shift or "
                           "Ctrl"));
     orders->addWidget(m_plan, 0, Qt::AlignBottom);
+    m_bench = new QPushButton(tr("Bench sheet"), this);
+    m_bench->setObjectName(QStringLiteral("jobBench"));
+    m_bench->setToolTip(tr("What it is made by: colours in brushing order, what to fetch and cut, press and steps"));
+    orders->addWidget(m_bench, 0, Qt::AlignBottom);
+    connect(m_bench, &QPushButton::clicked, this, &JobStrip::benchSheetAsked);
     m_changes = new QPushButton(tr("&What has changed since"), this);
     m_changes->setObjectName(QStringLiteral("jobChanges"));
     m_changes->setToolTip(tr("What the same order would come to today, and why"));

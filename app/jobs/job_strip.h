@@ -27,12 +27,13 @@ class JobStrip : public desk::Card {
 
   Q_SIGNALS:
     void openAsked();
-    void moneyAsked();   ///< the payments of the quote
-    void papersAsked();  ///< its invoice, receipts and credit notes
-    void planAsked();    ///< a sheet plan of the selected quotes
-    void changesAsked(); ///< what has changed since the quote was given
-    void repeatAsked();  ///< order again what it ordered
-    void reviseAsked();  ///< change what it ordered
+    void moneyAsked();      ///< the payments of the quote
+    void papersAsked();     ///< its invoice, receipts and credit notes
+    void planAsked();       ///< a sheet plan of the selected quotes
+    void benchSheetAsked(); ///< what to make it by
+    void changesAsked();    ///< what has changed since the quote was given
+    void repeatAsked();     ///< order again what it ordered
+    void reviseAsked();     ///< change what it ordered
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -59,6 +60,7 @@ class JobStrip : public desk::Card {
     QPushButton* m_money = nullptr;
     QPushButton* m_papers = nullptr;
     QPushButton* m_plan = nullptr;
+    QPushButton* m_bench = nullptr;
     QPushButton* m_again = nullptr;
     QPushButton* m_revise = nullptr;
     QPushButton* m_open = nullptr;

@@ -14,6 +14,8 @@
 #include "app/jobs/papers_dialog.h"
 #include "app/jobs/payment_dialog.h"
 #include "app/jobs/today_card.h"
+#include "app/paper/bench_paper.h"
+#include "app/paper/preview_dialog.h"
 #include "app/plans/plan_dialog.h"
 
 #include <QEvent>
@@ -36,6 +38,7 @@ constexpr int kLeastRows = 4;
 
 JobsPage::JobsPage(session::BookSession& session, TodayWatch& today, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
+    , m_session(session)
     , m_formatter(formatter)
     , m_presenter(session)
     , m_model(m_formatter)
@@ -166,6 +169,7 @@ void JobsPage::connectAll() {
     connect(&m_model, &JobsTableModel::moreWanted, &m_presenter, &JobsPresenter::readOn);
     connect(m_strip, &JobStrip::changesAsked, this, &JobsPage::showChanges);
     connect(m_strip, &JobStrip::planAsked, this, &JobsPage::showPlan);
+    connect(m_strip, &JobStrip::benchSheetAsked, this, &JobsPage::showBenchSheet);
     connect(m_strip, &JobStrip::moneyAsked, this, &JobsPage::showMoney);
     connect(m_strip, &JobStrip::papersAsked, this, &JobsPage::showPapers);
     connect(m_strip, &JobStrip::openAsked, this, &JobsPage::openCurrent);
@@ -248,6 +252,19 @@ void JobsPage::showChanges() {
                                      m_presenter.changesSince(m_formatter.style()), m_formatter, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
+}
+
+void JobsPage::showBenchSheet() {
+    const auto* job = m_presenter.current();
+    if (!job) return;
+    auto made = m_session.read([&](db::Book& book) -> base::Result<paper::Document> {
+        const auto quote = book.quote(job->id);
+        if (!quote) return base::fail(quote.error());
+        return paper::benchPaper(book, *quote, m_formatter, m_session.fits());
+    });
+    if (!made) return; // the window has shown the error
+    const auto name = QString::fromStdString(made->title);
+    paper::showPreview(std::move(*made), m_session.shop().paper, name, "benchPreview", this);
 }
 
 void JobsPage::showMoney() {

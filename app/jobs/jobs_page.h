@@ -62,10 +62,12 @@ class JobsPage : public QWidget {
     void openCurrent();
     void showChanges();
     void showPlan();
+    void showBenchSheet();
     void showMoney();
     void showPapers();
     std::vector<int> chosenRows() const;
 
+    session::BookSession& m_session;
     desk::Formatter m_formatter;
     JobsPresenter m_presenter;
     JobsTableModel m_model;

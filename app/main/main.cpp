@@ -77,7 +77,7 @@ verbs::Outcome answerTo(const std::vector<std::string>& words) {
     if (words.front() == "--version") return {0, "stonepenny " STONEPENNY_VERSION "\n", {}};
     if (isVerb)
         return verbs::run(words, {session::seat(), program::writeSheet, artwork::outlinesOf, program::writeBill,
-                                  program::writeCareCards, backups::backupPlaces()});
+                                  program::writeCareCards, backups::backupPlaces(), program::writeBenchSheet});
     return {
         2,
         {},

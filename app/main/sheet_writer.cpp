@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/main/sheet_writer.h"
 
+#include "app/paper/bench_paper.h"
 #include "app/paper/care_card.h"
 #include "app/paper/output.h"
 #include "app/paper/replaced_mark.h"
@@ -36,6 +37,15 @@ base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere i
     const desk::Formatter formatter(QLocale(), *shop);
     const auto cards = paper::careCards(*shop, paper::careWords(*shop, bench->press, formatter));
     return paper::writePdf(cards, shop->paper, QString::fromStdString(path), ifThere);
+}
+
+base::Done writeBenchSheet(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere) {
+    const auto shop = book.shop();
+    if (!shop) return base::fail(shop.error());
+    layout::FitMemo fits;
+    const auto document = paper::benchPaper(book, quote, desk::Formatter(QLocale(), *shop), fits);
+    if (!document) return base::fail(document.error());
+    return paper::writePdf(*document, shop->paper, QString::fromStdString(path), ifThere);
 }
 
 base::Done writeBill(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere) {

@@ -17,6 +17,9 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
 /// paper::writePdf.
 base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere ifThere);
 
+/// Writes the bench sheet of a quote as PDF. Needs a QGuiApplication. Errors: as paper::benchPaper and paper::writePdf.
+base::Done writeBenchSheet(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere);
+
 /// Writes an invoice, a receipt or a credit note as PDF, as it was issued. Errors: as paper::writePdf.
 base::Done writeBill(const db::IssuedBill& bill, const std::string& path, db::IfThere ifThere);
 

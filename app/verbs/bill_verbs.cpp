@@ -196,7 +196,24 @@ Outcome papersVerb(const Arguments& arguments, const Helpers& helpers) {
     return answer(arguments, {{"quote", given->back().number}, {"quotes", quotes}, {"papers", std::move(list)}}, text);
 }
 
+namespace {
+
+Outcome benchSheet(const Arguments& arguments, const Helpers& helpers) {
+    auto book = openBook(arguments, helpers);
+    if (!book) return refused(book.error());
+    const auto quote = (*book)->quoteAsGiven(arguments.of("--quote"));
+    if (!quote) return refused(quote.error());
+    const auto& path = arguments.of("--pdf");
+    if (const auto written = helpers.writeBenchSheet(**book, *quote, path, ifThere(arguments)); !written)
+        return notWritten(written.error(), path);
+    return answer(arguments, {{"quote", quote->number}, {"kind", "bench"}, {"pdf", path}},
+                  line(QT_TRANSLATE_NOOP("App", "The bench sheet of %1 is in %2."), quote->number, path));
+}
+
+} // namespace
+
 Outcome sheetVerb(const Arguments& arguments, const Helpers& helpers) {
+    if (arguments.value("--kind") == "bench") return benchSheet(arguments, helpers);
     const auto kind = kindAsked(arguments);
     if (!kind) return refused(kind.error());
     auto book = openBook(arguments, helpers);

@@ -152,7 +152,7 @@ const std::vector<Verb>& verbs() {
          {{"--book", "--from", "--to"}, {"--json"}, 0, {"--book", "--from", "--to"}},
          taxVerb},
         {"sheet",
-         "--book B --quote N [--kind quote|invoice|receipt|credit] --pdf OUT.pdf [--force] [--json]",
+         "--book B --quote N [--kind quote|invoice|receipt|credit|bench] --pdf OUT.pdf [--force] [--json]",
          {{"--book", "--quote", "--kind", "--pdf"}, {"--force", "--json"}, 0, {"--book", "--quote", "--pdf"}},
          sheetVerb},
         {"carecards",

@@ -33,6 +33,9 @@ struct Helpers {
     /// Writes a page of the shop's care cards as PDF to a path.
     std::function<base::Done(db::Book& book, const std::string& path, db::IfThere ifThere)> writeCareCards = {};
     db::BackupPlaces backups = {}; ///< of all books
+    /// Writes the bench sheet of a quote as PDF to a path.
+    std::function<base::Done(db::Book& book, const db::Quote& quote, const std::string& path, db::IfThere ifThere)>
+        writeBenchSheet = {};
 };
 
 /// Whether the first word of a command line is one of the headless verbs.

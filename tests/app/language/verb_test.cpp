@@ -25,6 +25,9 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_helpers.environment.today = [] { return *units::Date::parse("2026-11-25"); };
         m_helpers.outlines = artwork::outlinesOf;
         m_helpers.writeCareCards = [](db::Book&, const std::string&, db::IfThere) -> base::Done { return {}; };
+        m_helpers.writeBenchSheet = [](db::Book&, const db::Quote&, const std::string&, db::IfThere) -> base::Done {
+            return {};
+        };
         m_helpers.writeBill = [](const db::IssuedBill&, const std::string&, db::IfThere) -> base::Done { return {}; };
         m_helpers.writeSheet = [](db::Book&, const db::Quote&, const std::string&, db::IfThere) -> base::Done {
             return {};
@@ -37,7 +40,7 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(m_folder.path().string());
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
-            "agree choice ready collect letgo pay amount kind note keep credit refund owed today force pricelist "
+            "agree choice ready collect letgo pay amount kind note keep credit refund owed today bench promise force pricelist "
             "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind "
             "letter tax from to DAY "
             "customers find TEXT import yes csv vcf erase");
@@ -90,9 +93,15 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"owed"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27", "--on", "Tee, black"}, 0);
+    ask({"bench"}, 0);
+    ask({"promise", "--design", "Lantern", "--quantity", "24"}, 0);
+    ask({"promise", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27"}, 0);
+    ask({"promise", "--design", "Lantern", "--quantity", "24", "--due", "2027-11-27"}, 0);
+    ask({"promise", "--design", "Lantern", "--quantity", "900000"}, 1);
     ask({"quote", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"quotes"}, 0);
     ask({"agree", "--quote", "2026-0001"}, 0);
+    ask({"bench"}, 0);
     ask({"repeat", "--quote", "2026-0001"}, 0);
     ask({"carecards", "--pdf", (m_folder / "cards.pdf").string()}, 0);
     ask({"export", "--dir", (m_folder / "out").string()}, 0);
@@ -103,6 +112,7 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"pay", "--quote", "2026-0001", "--amount", "5000"}, 1);
     ask({"owed"}, 0);
     ask({"sheet", "--quote", "2026-0001", "--pdf", (m_folder / "out.pdf").string()}, 0);
+    ask({"sheet", "--quote", "2026-0001", "--kind", "bench", "--pdf", (m_folder / "out.pdf").string()}, 0);
     ask({"papers", "--quote", "2026-0001"}, 0);
     ask({"receipt", "--quote", "2026-0001"}, 0);
     ask({"receipt", "--quote", "2026-0001"}, 1);

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/format/formatter.h"
+#include "app/paper/sheet_painter.h"
+#include "core/base/result.h"
+#include "db/book/book.h"
+
+namespace sp::paper {
+
+/// The bench sheet of a quote, a draft too: what it orders as it was given, at the standards of then; the press, the
+/// letterhead and the drawings are those of today, and so is the day on which the bench gets to it. Errors: the book's;
+/// those of quoting::benchSheetOf; Missing where nothing of it is made.
+base::Result<Document> benchPaper(db::Book& book, const db::Quote& quote, const desk::Formatter& formatter,
+                                  layout::FitMemo& fits);
+
+} // namespace sp::paper
