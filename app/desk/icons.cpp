@@ -15,6 +15,7 @@ QString fileOf(Icon which) {
     case Icon::Counter: name = "counter"; break;
     case Icon::Designs: name = "designs"; break;
     case Icon::Supplies: name = "supplies"; break;
+    case Icon::Bench: name = "bench"; break;
     case Icon::Buying: name = "buying"; break;
     case Icon::Jobs: name = "jobs"; break;
     case Icon::Customers: name = "customers"; break;

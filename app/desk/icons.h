@@ -15,6 +15,7 @@ enum class Icon {
     Supplies,
     Buying,
     Jobs,
+    Bench,
     Customers,
     Shop,
     FirstSteps,

@@ -31,6 +31,8 @@ KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, const std::vector<KeyW
         {tr("Supplies"), tr("What you buy, in which packs and at what price, and what lies on the shelf.")},
         {tr("Buying"), tr("The cheapest way to buy what a design or the order takes: kits, bulk packs, or both.")},
         {tr("Jobs"), tr("Every order by its stage, what was paid for it, and what has changed since it was given.")},
+        {tr("Bench"),
+         tr("What is to be made, in its order: when each job is ready, which is late, and its bench sheet.")},
         {tr("Customers"),
          tr("Who orders: how one reaches them, their certificate, what they ordered and what they owe.")},
         {tr("Shop"), tr("What you decide once: letterhead, rates, mark-up, tax, the bench.")},

@@ -2,6 +2,7 @@
 #include "app/main/places.h"
 
 #include "app/backups/backup_keeper.h"
+#include "app/bench/bench_page.h"
 #include "app/buying/buying_page.h"
 #include "app/counter/counter_page.h"
 #include "app/customers/customers_page.h"
@@ -70,6 +71,17 @@ QWidget* makeJobs(const PlaceContext& context, QWidget* parent) {
     return page;
 }
 
+QWidget* makeBench(const PlaceContext& context, QWidget* parent) {
+    using bench::BenchPage;
+    auto* page = new BenchPage(context.session, context.formatter, parent);
+    QObject::connect(page, &BenchPage::openAsked, page, context.openQuote);
+    QObject::connect(page, &BenchPage::jobsAsked, page, [goTo = context.goTo] { goTo(PlaceId::Jobs); });
+    QObject::connect(page, &BenchPage::hoursAsked, page, [mend = context.mend] {
+        mend({{}, &catalogue::fields::fieldOf<&catalogue::BenchWeek::monday>(), {}});
+    });
+    return page;
+}
+
 QWidget* makeCustomers(const PlaceContext& context, QWidget* parent) {
     auto* page = new customers::CustomersPage(context.session, context.formatter, context.prompter,
                                               &backups::backupPlaces, {writeSheet, writeBill}, parent);
@@ -107,6 +119,8 @@ std::vector<Place> placesOf(const PlaceContext& context) {
          false, with(makeBuying), to(&buying::BuyingPage::focusStart)},
         {PlaceId::Jobs, Icon::Jobs, QCoreApplication::translate("places", "Jobs"), QStringLiteral("placeJobs"), false,
          with(makeJobs), to(&JobsPage::focusFind)},
+        {PlaceId::Bench, Icon::Bench, QCoreApplication::translate("places", "Bench"), QStringLiteral("placeBench"),
+         false, with(makeBench), to(&bench::BenchPage::focusStart)},
         {PlaceId::Customers, Icon::Customers, QCoreApplication::translate("places", "Customers"),
          QStringLiteral("placeCustomers"), true, with(makeCustomers), to(&customers::CustomersPage::focusFind)},
         {PlaceId::Shop, Icon::Shop, QCoreApplication::translate("places", "Shop"), QStringLiteral("placeShop"), true,

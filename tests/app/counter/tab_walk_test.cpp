@@ -84,10 +84,9 @@ class TabWalk : public test::DemoWindow {
 TEST_F(TabWalk, reachesEveryInputOfEveryPlaceOnce) {
     orderLantern();
     const std::pair<const char*, const char*> places[] = {
-        {"placeCounter", "customer"}, {"placeDesigns", "findDesign"}, {"placeSupplies", "findSupply"},
-        {"placeBuying", "buyDesign"}, {"placeJobs", "findJob"},       {"placeCustomers", "findCustomer"},
-        {"placeShop", "shopName"},
-        {"placeFirstSteps", "firstShopName"}};
+        {"placeCounter", "customer"},       {"placeDesigns", "findDesign"}, {"placeSupplies", "findSupply"},
+        {"placeBuying", "buyDesign"},       {"placeJobs", "findJob"},       {"placeBench", "benchGo"},
+        {"placeCustomers", "findCustomer"}, {"placeShop", "shopName"},      {"placeFirstSteps", "firstShopName"}};
     int number = 0;
     for (const auto& [place, first] : places) {
         goTo(static_cast<PlaceId>(number++));

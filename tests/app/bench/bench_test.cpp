@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+// The Bench on the demo shop in the middle of its season: four jobs to make, one of them late.
+#include "app/bench/bench_page.h"
+#include "app/demo/demo_book.h"
+#include "app/demo/demo_orders.h"
+#include "app/desk/figures_table.h"
+#include "app/desk/theme.h"
+#include "tests/support/held_clock.h"
+#include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QLabel>
+#include <QLocale>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace sp::bench::test {
+
+namespace {
+
+class AtTheBench : public testing::Test {
+  protected:
+    AtTheBench() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
+        EXPECT_TRUE(book.has_value());
+        EXPECT_TRUE(demo::addOrders(**book, m_clock.environment().today()));
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
+        m_page = std::make_unique<BenchPage>(*m_session, *m_formatter);
+        m_page->resize(1240, 700);
+        m_page->show();
+        QApplication::setActiveWindow(m_page.get());
+        sp::test::handleQueued();
+    }
+
+    template<class T = QWidget>
+    T& find(const char* name) {
+        return *m_page->findChild<T*>(QLatin1String(name));
+    }
+    QString cell(int row, int column) {
+        const auto& model = *find<desk::FiguresTable>("benchJobs").model();
+        return model.index(row, column).data().toString();
+    }
+    int rows() { return find<desk::FiguresTable>("benchJobs").model()->rowCount(); }
+    void setWeek(const catalogue::BenchWeek& week) {
+        auto shop = m_session->shop();
+        shop.benchWeek = week;
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(shop); }));
+        sp::test::handleQueued();
+    }
+
+    sp::test::HeldClock m_clock;
+    sp::test::TempFolder m_folder;
+    desk::Theme m_theme{*qApp, desk::Scheme::Light};
+    std::unique_ptr<session::BookSession> m_session;
+    std::unique_ptr<desk::Formatter> m_formatter;
+    std::unique_ptr<BenchPage> m_page;
+};
+
+TEST_F(AtTheBench, listsWhatIsToBeMadeAndSaysWhichIsLate) {
+    ASSERT_EQ(rows(), 4);
+    EXPECT_TRUE(find<QLabel>("benchNote").text().contains(QStringLiteral("1 late")));
+    EXPECT_EQ(cell(0, 1), QStringLiteral("Lantern"));
+    EXPECT_TRUE(cell(0, 6).startsWith(QStringLiteral("late, by 5 days"))) << cell(0, 6).toStdString();
+    for (int row = 1; row < rows(); ++row)
+        EXPECT_TRUE(cell(row, 6).startsWith(QStringLiteral("holds"))) << row << cell(row, 6).toStdString();
+    EXPECT_TRUE(find<QLabel>("anHourMore").text().startsWith(QStringLiteral("An hour more: ready ")));
+    // What is painted is said as well: on the first day the first two jobs.
+    const auto said = find<>("benchLoad").accessibleDescription();
+    EXPECT_TRUE(said.contains(QStringLiteral("job 1: "))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("closed")) || said.contains(QStringLiteral("no hours")));
+}
+
+TEST_F(AtTheBench, movesTheChosenJobOn) {
+    auto& table = find<desk::FiguresTable>("benchJobs");
+    table.setFocus();
+    QTest::keyClick(&table, Qt::Key_Down);
+    EXPECT_TRUE(find<QLabel>("benchTitle").text().contains(QStringLiteral("Studio crest")));
+    QSignalSpy opened(m_page.get(), &BenchPage::openAsked);
+    find<QPushButton>("benchOpen").click();
+    EXPECT_EQ(opened.count(), 1);
+    EXPECT_TRUE(find<QPushButton>("benchNext").text().contains(QStringLiteral("Ready")));
+    find<QPushButton>("benchNext").click();
+    sp::test::handleQueued();
+    EXPECT_EQ(rows(), 3) << "what is ready is not to be made any more";
+    EXPECT_TRUE(m_session->undo());
+    sp::test::handleQueued();
+    EXPECT_EQ(rows(), 4);
+}
+
+TEST_F(AtTheBench, showsTheBenchSheet) {
+    find<QPushButton>("benchSheet").click();
+    sp::test::handleQueued();
+    auto* dialog = m_page->window()->findChild<QDialog*>(QStringLiteral("benchPreview"));
+    ASSERT_NE(dialog, nullptr);
+    dialog->close();
+}
+
+TEST_F(AtTheBench, saysWhatToDoWhereNothingIsKnown) {
+    setWeek({});
+    EXPECT_FALSE(find<>("benchLoad").isVisible());
+    EXPECT_EQ(rows(), 4) << "the jobs are there all the same";
+    EXPECT_EQ(cell(0, 4), QString()) << "and no day is invented";
+    QSignalSpy hours(m_page.get(), &BenchPage::hoursAsked);
+    find<QPushButton>("benchHours").click();
+    EXPECT_EQ(hours.count(), 1);
+}
+
+TEST_F(AtTheBench, saysWhatToDoWhereNothingIsToBeMade) {
+    while (rows() > 0) {
+        const int before = rows();
+        find<QPushButton>("benchNext").click();
+        sp::test::handleQueued();
+        if (rows() == before) find<QPushButton>("benchNext").click(); // it was begun first
+        sp::test::handleQueued();
+        ASSERT_LT(rows(), before);
+    }
+    EXPECT_TRUE(find<>("benchGo").isVisible());
+    QSignalSpy jobs(m_page.get(), &BenchPage::jobsAsked);
+    find<QPushButton>("benchGo").click();
+    EXPECT_EQ(jobs.count(), 1);
+}
+
+} // namespace
+
+} // namespace sp::bench::test
