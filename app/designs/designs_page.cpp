@@ -9,6 +9,7 @@
 #include "app/desk/empty_state.h"
 #include "app/desk/field_binding.h"
 #include "app/desk/field_box.h"
+#include "app/desk/kept_picture.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/stone_painter.h"
 #include "app/desk/tab_order.h"
@@ -184,9 +185,7 @@ void DesignsPage::showDrawing() {
     m_drawingWords->setVisible(drawing.has_value());
     if (!drawing) return;
     const auto name = QString::fromStdString(drawing->fileName);
-    QPixmap picture;
-    picture.loadFromData(QByteArray::fromStdString(drawing->thumbnail), "PNG");
-    m_drawing->setPixmap(picture);
+    m_drawing->setPixmap(QPixmap::fromImage(desk::keptPicture(drawing->thumbnail)));
     const bool isEstimated = artwork::isEstimated(*drawing);
     m_drawing->setAccessibleName(isEstimated ? tr("Where stones would sit in %1").arg(name)
                                              : tr("What was counted in %1").arg(name));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/bench_paper.h"
 
+#include "app/desk/kept_picture.h"
 #include "app/paper/bench_pages.h"
 #include "app/words/words.h"
 #include "db/book/bench_queue.h"
@@ -44,11 +45,9 @@ base::Result<Document> benchPaper(db::Book& book, const db::Quote& quote, const 
     const auto ready = readyDay(book, quote.id);
     if (!ready) return base::fail(ready.error());
     const auto picture = [&book](const base::Id& design) {
-        QImage image;
-        if (design.isNone()) return image;
+        if (design.isNone()) return QImage();
         const auto drawing = book.artwork(design);
-        if (drawing && *drawing) image.loadFromData(QByteArray::fromStdString((*drawing)->thumbnail), "PNG");
-        return image;
+        return drawing && *drawing ? desk::keptPicture((*drawing)->thumbnail) : QImage();
     };
     return benchDocument({*shop, formatter, *sheet, *ready, picture});
 }

@@ -167,12 +167,14 @@ Done Book::eraseCustomer(const Id& asked) {
     return tidied ? forgotten : tidied;
 }
 
-/// Where the program ended between erasing somebody and what that ends with, the file still has pages that are free, or
-/// that no longer belong to it. Another time would do as well, so that a refusal is none of whoever opens the book.
+/// Where the program ended between erasing somebody and what that ends with, it was cut short, or the file still has
+/// pages that are free or no longer belong to it. Another time would do as well, so that a refusal is none of whoever
+/// opens the book.
 void Book::finishErasing() {
     auto& connection = *m_in->opened.connection;
     const auto isUnfinished = catchToResult([&] {
-        return m_in->stores.log.endsWithErasing() && (connection.hasFreePages() || connection.bytesBehindTheEnd() > 0);
+        return m_in->stores.log.endsWithErasing() &&
+               (m_in->opened.wasCutShort || connection.hasFreePages() || connection.bytesBehindTheEnd() > 0);
     });
     if (isUnfinished && *isUnfinished) static_cast<void>(tidy());
 }

@@ -128,7 +128,6 @@ TEST_F(EraseTrouble, aKillAtAnyInstantLeavesThePersonWholeOrGone) {
     int acknowledged = 0;
     int whole = 0;
     int gone = 0;
-    int bytesLeft = 0;
     for (int cycle = 0; cycle < cycles; ++cycle) {
         std::ofstream(file, std::ios::binary | std::ios::trunc) << good;
         std::filesystem::remove(file.string() + "-journal");
@@ -153,7 +152,7 @@ TEST_F(EraseTrouble, aKillAtAnyInstantLeavesThePersonWholeOrGone) {
             if (said.contains("Ottoline " + markOf(i))) { EXPECT_FALSE(found) << markOf(i); }
             if (!found) {
                 ++gone;
-                if (isAnywhereIn(folder.path(), markOf(i))) ++bytesLeft;
+                expectErased(markOf(i)); // what was left to do is done by opening the book
                 continue;
             }
             ++whole;
@@ -172,7 +171,7 @@ TEST_F(EraseTrouble, aKillAtAnyInstantLeavesThePersonWholeOrGone) {
         if (HasFailure()) FAIL() << "cycle " << cycle;
     }
     std::cout << cycles << " kills, " << acknowledged << " erasings acknowledged; " << whole << " people whole, "
-              << gone << " gone, of " << bytesLeft << " of these bytes were left until the next erasing\n";
+              << gone << " gone, no bytes of them left\n";
 }
 
 } // namespace
