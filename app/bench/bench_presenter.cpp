@@ -57,7 +57,7 @@ std::optional<units::Date> BenchPresenter::dayOfAnHour() const {
     db::BenchWork hour;
     hour.time = units::Duration::fromMinutes(60);
     const auto promise = m_queue.promise(hour, std::nullopt);
-    return promise ? std::optional(promise->first) : std::nullopt;
+    return promise ? std::optional(promise->promise.first) : std::nullopt;
 }
 
 } // namespace sp::bench

@@ -33,7 +33,6 @@ void BenchPromise::readQueue() {
 void BenchPromise::ask() {
     m_promise.reset();
     m_whyNot.reset();
-    m_suppliesBy.reset();
     m_others.reset();
     const auto& quote = m_presenter.quote();
     const bool isOpen = quote.stage == db::Stage::Enquiry || quote.stage == db::Stage::Quoted;
@@ -41,14 +40,14 @@ void BenchPromise::ask() {
     const bool isRead = m_queue && m_queue->today == m_presenter.session().today();
     if (isAsked && !isRead) m_idle.start();
     if (isAsked && isRead) {
-        const auto work = db::benchWorkOf(quote.order, m_presenter.prices(), m_presenter.session().fits());
+        const auto work =
+            db::benchWorkOf(quote.order, m_presenter.prices(), m_presenter.session().fits(), m_queue->sets);
         if (quote.revises) m_others = m_queue->without(quote.revises->id);
         const auto promise = queue().promise(work, quote.order.wantedBy);
         if (promise)
             m_promise = *promise;
         else
             m_whyNot = promise.error();
-        m_suppliesBy = queue().supplies.wait(work.takes);
     }
     Q_EMIT told();
 }

@@ -20,15 +20,13 @@ class BenchPromise : public QObject {
   public:
     explicit BenchPromise(CounterPresenter& presenter, QObject* parent = nullptr);
 
-    const std::optional<scheduling::Promise>& promise() const { return m_promise; }
+    const std::optional<db::BenchAnswer>& promise() const { return m_promise; }
     /// Why none can be given; only where that is to be said.
     const std::optional<base::Error>& whyNot() const { return m_whyNot; }
     /// Whether that is because no weekday has time at the bench yet.
     bool isWithoutHours() const;
     /// The queue that the promise is of.
     const db::BenchQueue& queue() const { return m_others ? *m_others : *m_queue; }
-    /// The day on which what the order lacks can be here.
-    const std::optional<units::Date>& suppliesBy() const { return m_suppliesBy; }
 
   Q_SIGNALS:
     void told(); ///< it is another one
@@ -41,9 +39,8 @@ class BenchPromise : public QObject {
     db::BenchReader m_reader;
     std::optional<db::BenchQueue> m_queue;
     std::optional<db::BenchQueue> m_others; ///< without the job that the order revises; none: it revises none
-    std::optional<scheduling::Promise> m_promise;
+    std::optional<db::BenchAnswer> m_promise;
     std::optional<base::Error> m_whyNot;
-    std::optional<units::Date> m_suppliesBy;
     QTimer m_idle;
 };
 

@@ -307,8 +307,10 @@ void OrderPanel::showPromise() {
         const auto& wanted = m_presenter.order().wantedBy;
         const auto written = [this](units::Date day) { return m_formatter.dateWithDay(day); };
         text = words::promiseSentence(m_promise.queue(), *promise, wanted, written).toHtmlEscaped();
-        if (wanted) role = promise->isHeld ? Role::Good : Role::Warn;
-        if (const auto& day = m_promise.suppliesBy())
+        if (wanted && !promise->promise.isHeld) role = Role::Warn;
+        if (wanted && promise->promise.isHeld && !promise->isShort) role = Role::Good;
+        details << tr("Reckoned from tomorrow on.");
+        if (const auto& day = promise->suppliesBy)
             details << tr("What is missing for it can be here by %1, bought today.").arg(written(*day));
         if (const auto& priced = m_presenter.priced(); priced && !priced->deposit.isZero())
             details << tr("Reckoned as if its deposit came today.");

@@ -4,6 +4,7 @@
 #include "app/words/names.h"
 #include "app/words/promise_words.h"
 #include "app/words/sources.h"
+#include "core/pricing/price_order.h"
 #include "core/scheduling/minutes.h"
 #include "db/book/bench_queue.h"
 
@@ -43,6 +44,9 @@ class Bench {
         const auto& ready = m_plan.ready[at];
         const auto& entry = m_queue.entries[at];
         if (entry.work.whyNone) return words::text(*entry.work.whyNone);
+        if (m_queue.firstUnknown() < at)
+            return told(QT_TRANSLATE_NOOP("App", "not known: see %1"),
+                        m_queue.entries[m_queue.firstUnknown()].job.number);
         if (!ready) return told(QT_TRANSLATE_NOOP("App", "not within %1 years"), scheduling::kHorizonYears);
         if (!entry.job.wantedBy) return told(QT_TRANSLATE_NOOP("App", "ready %1"), ready->iso());
         return scheduling::isLate(m_queue.jobs[at], ready)
@@ -54,7 +58,7 @@ class Bench {
     void addJob(std::size_t at) {
         const auto& entry = m_queue.entries[at];
         const auto& ready = m_plan.ready[at];
-        const bool isLate = scheduling::isLate(m_queue.jobs[at], ready);
+        const bool isLate = at < m_queue.firstUnknown() && scheduling::isLate(m_queue.jobs[at], ready);
         const bool waits = m_queue.jobs[at].earliest > m_queue.today;
         Json job = {{"number", entry.job.number},
                     {"customer", entry.job.customer},
@@ -109,8 +113,9 @@ class Bench {
     std::string m_dayLines;
 };
 
-Json promiseJson(const db::BenchQueue& queue, const db::BenchWork& work, const scheduling::Promise& promise,
+Json promiseJson(const db::BenchQueue& queue, const db::BenchWork& work, const db::BenchAnswer& told,
                  const catalogue::Order& order) {
+    const auto& promise = told.promise;
     Json late = Json::array();
     for (const auto& one : promise.delayed)
         late.push_back({{"number", queue.entries[one.job].job.number},
@@ -120,7 +125,8 @@ Json promiseJson(const db::BenchQueue& queue, const db::BenchWork& work, const s
             {"wanted_by", dayOrNull(order.wantedBy)},
             {"holds", promise.isHeld},
             {"first_day", promise.first.iso()},
-            {"supplies_by", dayOrNull(queue.supplies.wait(work.takes))},
+            {"supplies_by", dayOrNull(told.suppliesBy)},
+            {"supplies_unknown", told.isShort},
             {"would_be_late", std::move(late)}};
 }
 
@@ -149,15 +155,17 @@ Outcome promiseVerb(const Arguments& arguments, const Helpers& helpers) {
     const auto queue = db::BenchReader().read(**book);
     if (!queue) return refused(queue.error());
     layout::FitMemo fits;
-    const auto work = db::benchWorkOf(of->order, *inputs, fits);
+    if (const auto priced = pricing::priceOrder(of->order, *inputs, fits); !priced) return refused(priced.error());
+    const auto work = db::benchWorkOf(of->order, *inputs, fits, queue->sets);
     const auto promise = queue->promise(work, of->order.wantedBy);
     if (!promise) return refused(promise.error());
     auto text = words::promiseSentence(*queue, *promise, of->order.wantedBy,
                                        [](Date day) { return QString::fromStdString(day.iso()); })
                     .toStdString() +
                 "\n" + line(QT_TRANSLATE_NOOP("App", "It takes %1 minutes at the bench."), minutesBegun(work.time));
-    if (const auto wait = queue->supplies.wait(work.takes))
-        text += line(QT_TRANSLATE_NOOP("App", "What is missing for it can be here by %1, bought today."), wait->iso());
+    if (const auto& day = promise->suppliesBy)
+        text += line(QT_TRANSLATE_NOOP("App", "What is missing for it can be here by %1, bought today."), day->iso());
+    text += line(QT_TRANSLATE_NOOP("App", "Reckoned from tomorrow on, and as if a deposit that is asked came today."));
     return answer(arguments, promiseJson(*queue, work, *promise, of->order), text);
 }
 

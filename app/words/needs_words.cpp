@@ -38,6 +38,10 @@ Source sourceOf(needs::Fault fault) {
         return {QT_TRANSLATE_NOOP("Needs", "The loss of %1 must be from 0 to below 100 %; correct it in Supplies.")};
     case NoBase:
         return {QT_TRANSLATE_NOOP("Needs", "Say what %1 goes on: a backing, a blank, or the customer's own garment.")};
+    case WorkTooLarge:
+        return {QT_TRANSLATE_NOOP("Needs",
+                                  "The bench minutes of this order are more than can be reckoned with; make it "
+                                  "smaller.")};
     }
     return {};
 }

@@ -25,7 +25,8 @@ namespace sp::needs {
     X(TooManyColours, OutOfRange)                                                                                      \
     X(StonesOutOfRange, OutOfRange)                                                                                    \
     X(LossOutOfRange, OutOfRange)                                                                                      \
-    X(NoBase, Missing)
+    X(NoBase, Missing)                                                                                                 \
+    X(WorkTooLarge, TooLarge)
 
 // A line without a title, and what a material is to a line. Then the spares of a line: how many, the pieces expected to
 // be spoiled, of how many pieces, and in which size.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/needs/order_work.h"
 
+#include "core/base/overflow.h"
+#include "core/needs/messages.h"
 #include "core/needs/order_prices.h"
 #include "core/needs/shared_sets.h"
 
@@ -13,19 +15,17 @@ namespace {
 using catalogue::OrderLine;
 using units::Count;
 
-bool isSetThere(const catalogue::Placement& place, const catalogue::PriceBook& book) {
-    if (!place.plannedPieces) return false;
-    const auto set = book.sets.find(place.design);
-    return set != book.sets.end() && set->second.sold > Count{};
+bool isSetThere(const catalogue::Placement& place, const SetsThere& there) {
+    return place.plannedPieces && there.contains(place.design);
 }
 
 /// What is made of the order, spares too; templates that are there hang on the wall.
 std::vector<OrderLine> madeOf(std::span<const OrderLine> lines, const std::vector<LineSpares>& spares,
-                              const catalogue::PriceBook& book) {
+                              const SetsThere& there) {
     std::vector<OrderLine> made(lines.begin(), lines.end());
     for (std::size_t i = 0; i < made.size(); ++i) {
         made[i].quantity = made[i].quantity + Count::of(spares[i].pieces);
-        for (auto& place : made[i].places) place.templatesOnWall = place.templatesOnWall || isSetThere(place, book);
+        for (auto& place : made[i].places) place.templatesOnWall = place.templatesOnWall || isSetThere(place, there);
     }
     return made;
 }
@@ -51,13 +51,11 @@ base::Result<std::vector<MaterialTake>> takesOf(const std::vector<OrderLine>& ma
     return takes;
 }
 
-} // namespace
-
-base::Result<OrderWork> workOf(std::span<const OrderLine> lines, const catalogue::PriceBook& book,
-                               layout::FitMemo& fits) {
+base::Result<OrderWork> allWorkOf(std::span<const OrderLine> lines, const catalogue::PriceBook& book,
+                                  layout::FitMemo& fits, const SetsThere& there) {
     OrderWork work;
     const auto spares = sparesOf(lines, spareRuleOf(book.shop));
-    const auto made = madeOf(lines, spares, book);
+    const auto made = madeOf(lines, spares, there);
     const auto sets = sharedSets(made, book);
     for (std::size_t i = 0; i < made.size(); ++i) {
         std::vector<Count> setPieces;
@@ -80,6 +78,15 @@ base::Result<OrderWork> workOf(std::span<const OrderLine> lines, const catalogue
     if (!takes) return base::fail(takes.error());
     work.takes = std::move(*takes);
     return work;
+}
+
+} // namespace
+
+base::Result<OrderWork> workOf(std::span<const OrderLine> lines, const catalogue::PriceBook& book,
+                               layout::FitMemo& fits, const SetsThere& there) {
+    try {
+        return allWorkOf(lines, book, fits, there);
+    } catch (const base::Overflow&) { return base::fail(Fault::WorkTooLarge, "order"); }
 }
 
 } // namespace sp::needs

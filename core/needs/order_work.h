@@ -5,6 +5,7 @@
 #include "core/needs/spares.h"
 
 #include <cstdint>
+#include <unordered_set>
 #include <vector>
 
 namespace sp::needs {
@@ -31,10 +32,13 @@ struct OrderWork {
     std::vector<MaterialTake> takes = {}; ///< of each material with a price, of all lines together; by key
 };
 
+/// Designs whose sets with planned pieces are cut and hang on the wall.
+using SetsThere = std::unordered_set<base::Id>;
+
 /// The work of an order (of the choice that is looked at): every line with its spares, what lines and places share of a
-/// set done once. A set with planned pieces of which some were sold before is there, and is not made again. What a
-/// charge takes is nothing. Errors: as requirementsOf.
+/// set done once. A set that is there is not made again; that one was sold says nothing of it. What a charge takes is
+/// nothing. Errors: as requirementsOf; a figure that is too large.
 base::Result<OrderWork> workOf(std::span<const catalogue::OrderLine> lines, const catalogue::PriceBook& book,
-                               layout::FitMemo& fits);
+                               layout::FitMemo& fits, const SetsThere& there = {});
 
 } // namespace sp::needs

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 #include <chrono>
-#include <numeric>
+#include <utility>
 
 namespace sp::scheduling {
 
@@ -98,63 +98,93 @@ bool isLater(const std::optional<Date>& ready, const std::optional<Date>& than) 
     return than && (!ready || *ready > *than);
 }
 
+/// The jobs without the new one, by a calendar that begins on some day.
+struct Side {
+    Side(std::span<const BenchJob> jobs, const BenchHours& hours, Date today)
+        : before(hours, today) {
+        auto calendar = before;
+        for (const auto& job : jobs) without.push_back(calendar.dayOf(calendar.put(job)));
+    }
+
+    Calendar before; ///< with the jobs before the place
+    std::vector<std::optional<Date>> without;
+};
+
 /// Tries a new job at places of the order.
 class Trial {
   public:
-    Trial(std::span<const BenchJob> jobs, const BenchJob& asked, const BenchHours& hours, Date today)
+    Trial(std::span<const BenchJob> jobs, const AskedJob& asked, const BenchHours& hours, Date today, Date countedFrom)
         : m_jobs(jobs)
         , m_asked(asked)
-        , m_calendar(hours, today) {
-        for (const auto& job : jobs) m_without.push_back(m_calendar.dayOf(m_calendar.put(job)));
-        // How a job fares depends on which ones go before it, not on their order: it is the same with the new job first
-        // as with the new job anywhere else before it.
-        m_calendar.clear();
-        m_soonest = m_calendar.dayOf(m_calendar.put(asked));
-        for (const auto& job : jobs) m_with.push_back(m_calendar.dayOf(m_calendar.put(job)));
+        , m_first(countedFrom) {
+        m_sides.emplace_back(jobs, hours, countedFrom);
+        // Who is late anyhow by the one may be in time by the other.
+        if (countedFrom != today) m_sides.emplace_back(jobs, hours, today);
     }
 
-    bool isWorse(std::size_t job) const {
-        return isLate(m_jobs[job], m_with[job]) && isLater(m_with[job], m_without[job]);
+    std::size_t place() const { return m_place; }
+    bool isAtEnd() const { return m_place == m_jobs.size() || !m_jobs[m_place].due; }
+    /// To the place after the next job.
+    void advance() {
+        for (auto& side : m_sides) side.before.put(m_jobs[m_place]);
+        ++m_place;
     }
-    /// The first place at which nobody is the worse for it.
-    std::size_t harmless() const {
-        auto place = m_jobs.size();
-        while (place > 0 && !isWorse(place - 1)) --place;
-        return place;
+
+    /// When it is done at this place.
+    std::optional<Date> ready() const {
+        auto calendar = m_sides.front().before;
+        return calendar.dayOf(calendar.put(here()));
     }
-    std::optional<Date> readyAt(std::size_t place) {
-        m_calendar.clear();
-        for (const auto& job : m_jobs.first(place)) m_calendar.put(job);
-        return m_calendar.dayOf(m_calendar.put(m_asked));
+    /// The days it can be wanted for that put it here: from the first to the second; none where the next job is due on
+    /// the day of the one before.
+    std::optional<std::pair<Date, std::optional<Date>>> days() const {
+        const auto first = m_place == 0 ? m_first : std::max(m_first, *m_jobs[m_place - 1].due);
+        if (isAtEnd()) return std::pair(first, std::optional<Date>());
+        const auto last = m_jobs[m_place].due->plusDays(-1);
+        return last < first ? std::nullopt : std::optional(std::pair(first, std::optional(last)));
     }
-    /// The last place at which it is done on `day` or before; it is when it goes first. The later the place, the later
-    /// it is done.
-    std::size_t lastInTime(Date day) {
-        std::size_t in = 0;
-        std::size_t out = m_jobs.size() + 1;
-        while (out - in > 1) {
-            const auto middle = in + (out - in) / 2;
-            const auto ready = readyAt(middle);
-            (ready && *ready <= day ? in : out) = middle;
-        }
-        return in;
+    /// Who is the worse for it here.
+    std::vector<Delayed> delayed() const {
+        for (const auto& side : m_sides)
+            if (auto all = delayedBy(side); !all.empty()) return all;
+        return {};
     }
-    std::vector<Delayed> delayedFrom(std::size_t place) const {
-        std::vector<Delayed> all;
-        for (auto job = place; job < m_jobs.size(); ++job)
-            if (isWorse(job)) all.push_back({job, m_with[job]});
-        return all;
-    }
-    const std::optional<Date>& soonest() const { return m_soonest; }
 
   private:
+    std::vector<Delayed> delayedBy(const Side& side) const {
+        auto calendar = side.before;
+        calendar.put(here());
+        std::vector<Delayed> all;
+        for (auto i = m_place; i < m_jobs.size(); ++i) {
+            auto job = m_jobs[i];
+            if (!m_asked.others.empty()) job.earliest = m_asked.others[i];
+            const auto with = calendar.dayOf(calendar.put(job));
+            if (isLate(job, with) && isLater(with, side.without[i])) all.push_back({i, with});
+        }
+        return all;
+    }
+    BenchJob here() const {
+        return {m_asked.work, m_asked.due, m_asked.earliest.empty() ? std::nullopt : m_asked.earliest[m_place]};
+    }
+
     std::span<const BenchJob> m_jobs;
-    const BenchJob& m_asked;
-    Calendar m_calendar;
-    std::vector<std::optional<Date>> m_without;
-    std::vector<std::optional<Date>> m_with;
-    std::optional<Date> m_soonest;
+    const AskedJob& m_asked;
+    Date m_first;
+    std::size_t m_place = 0;
+    std::vector<Side> m_sides;
 };
+
+/// The first day for which it can be put into the queue.
+std::optional<Date> firstDay(Trial trial) {
+    for (;; trial.advance()) {
+        const auto ready = trial.ready();
+        if (const auto days = trial.days(); ready && days) {
+            const auto day = std::max(*ready, days->first);
+            if ((!days->second || day <= *days->second) && trial.delayed().empty()) return day;
+        }
+        if (trial.isAtEnd()) return std::nullopt;
+    }
+}
 
 } // namespace
 
@@ -170,15 +200,6 @@ Duration PlannedDay::taken() const {
     Duration sum;
     for (const auto& one : work) sum += one.time;
     return sum;
-}
-
-std::vector<std::size_t> byDueDay(std::span<const BenchJob> jobs) {
-    std::vector<std::size_t> order(jobs.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
-        return jobs[a].due && (!jobs[b].due || *jobs[a].due < *jobs[b].due);
-    });
-    return order;
 }
 
 bool isLate(const BenchJob& job, const std::optional<Date>& ready) { return isLater(ready, job.due); }
@@ -205,20 +226,25 @@ base::Result<BenchPlan> planOf(std::span<const BenchJob> jobs, const BenchHours&
     return plan;
 }
 
-base::Result<Promise> promiseOf(std::span<const BenchJob> jobs, const BenchJob& asked, const BenchHours& hours,
-                                Date today) {
+base::Result<Promise> promiseOf(std::span<const BenchJob> jobs, const AskedJob& asked, const BenchHours& hours,
+                                Date today, std::optional<Date> countedFrom) {
     if (isNeverOpen(hours)) return base::fail(Fault::NoBenchTime, "week");
-    Trial trial(jobs, asked, hours, today);
+    const Trial trial(jobs, asked, hours, today, countedFrom.value_or(today));
     Promise promise;
-    promise.place = trial.harmless();
-    const auto first = trial.readyAt(promise.place);
+    if (asked.due) {
+        auto there = trial;
+        while (!there.isAtEnd() && *jobs[there.place()].due <= *asked.due) there.advance();
+        const auto ready = there.ready();
+        if (ready && *ready <= *asked.due) {
+            promise.delayed = there.delayed();
+            promise.isHeld = promise.delayed.empty();
+            promise.first = *ready;
+        }
+        if (promise.isHeld) return promise;
+    }
+    const auto first = firstDay(trial);
     if (!first) return base::fail(Fault::NotWithinYears, "wantedBy", kHorizonYears);
     promise.first = *first;
-    promise.isHeld = !asked.due || *first <= *asked.due;
-    if (promise.isHeld) return promise;
-    promise.soonest = trial.soonest();
-    if (promise.soonest && *promise.soonest <= *asked.due)
-        promise.delayed = trial.delayedFrom(trial.lastInTime(*asked.due));
     return promise;
 }
 

@@ -75,9 +75,6 @@ struct BenchPlan {
     friend bool operator==(const BenchPlan&, const BenchPlan&) = default;
 };
 
-/// The places of the jobs by the day they are due, those without one last, of equals the first first.
-std::vector<std::size_t> byDueDay(std::span<const BenchJob> jobs);
-
 /// The jobs, made in the order in which they stand. A job without work is done on the first day on which it can be.
 /// Errors: NoBenchTime when there is work but no weekday has time. Costs jobs + days of the horizon.
 base::Result<BenchPlan> planOf(std::span<const BenchJob> jobs, const BenchHours& hours, units::Date today);
@@ -93,24 +90,35 @@ struct Delayed {
     friend bool operator==(const Delayed&, const Delayed&) = default;
 };
 
+/// A job that is not in the queue yet.
+struct AskedJob {
+    units::Duration work;
+    std::optional<units::Date> due = {}; ///< the day for which it is wanted
+    /// The first day on which it can be worked on, by its place: before which of the jobs it stands, or after them all.
+    /// Empty: today, wherever it stands.
+    std::vector<std::optional<units::Date>> earliest = {};
+    /// The first day on which each of the jobs can be worked on when the new one goes before it. Empty: as without it.
+    std::vector<std::optional<units::Date>> others = {};
+};
+
 /// What can be promised of a new job.
 struct Promise {
-    units::Date first;                       ///< the first day on which it is done with nobody the worse for it
-    std::size_t place = 0;                   ///< in the order, before the job that stands there, for that
-    bool isHeld = true;                      ///< it is wanted for no day, or `first` is not after that
-    std::optional<units::Date> soonest = {}; ///< where it is not held: when it is done if it goes before all others
-    /// Where it is not held and could be done for the day it is wanted: which jobs would pay for it, at the latest
-    /// place that does it.
+    /// Where it is held, when it is done. Else the first day for which it can be put into the queue, done by then and
+    /// with nobody the worse for it; it can be before the day it is wanted, where it goes earlier in the queue.
+    units::Date first;
+    bool isHeld = false; ///< it is wanted for a day, is done by then, and nobody is the worse for it
+    /// Where it is not held although it would be done by the day it is wanted: which jobs would pay for it.
     std::vector<Delayed> delayed = {};
 
     friend bool operator==(const Promise&, const Promise&) = default;
 };
 
-/// The first day on which a new job is done without making another one late, or a late one later: over all places in
-/// the order in which the jobs stand, which stays as it is. Where they stand by the day they are due, none of them
-/// waits and none is late, no other order of all of them does it earlier. `asked.due` is the day for which it is
-/// wanted. Errors: NoBenchTime as planOf; NotWithinYears when it is not done within the horizon.
-base::Result<Promise> promiseOf(std::span<const BenchJob> jobs, const BenchJob& asked, const BenchHours& hours,
-                                units::Date today);
+/// What can be promised of a job that goes where the day it is wanted for puts it, after those of the same day. Nobody
+/// is the worse for it when no job is late, or later still, that would not be without it. The jobs stand by the day
+/// they are due, those without one last; they are never late, and the new one is put before them. What is left of the
+/// days before `countedFrom` is not counted on: it is done without it, and nobody is the worse for it with it either.
+/// Errors: NoBenchTime as planOf; NotWithinYears when no day within the horizon does. Costs jobs², and little of it.
+base::Result<Promise> promiseOf(std::span<const BenchJob> jobs, const AskedJob& asked, const BenchHours& hours,
+                                units::Date today, std::optional<units::Date> countedFrom = {});
 
 } // namespace sp::scheduling

@@ -5,11 +5,20 @@
 
 namespace sp::scheduling {
 
+bool SupplyWait::isHere(const needs::MaterialTake& take) const {
+    const auto held = m_supplies.shelf.find(take.material);
+    return take.count <= (held == m_supplies.shelf.end() ? 0 : held->second);
+}
+
+bool SupplyWait::isShort(const std::vector<needs::MaterialTake>& takes) const {
+    return std::ranges::any_of(
+        takes, [this](const auto& take) { return !isHere(take) && !m_supplies.leadDays.contains(take.material); });
+}
+
 std::optional<units::Date> SupplyWait::wait(const std::vector<needs::MaterialTake>& takes) const {
     std::optional<units::Date> last;
     for (const auto& take : takes) {
-        const auto held = m_supplies.shelf.find(take.material);
-        if (take.count <= (held == m_supplies.shelf.end() ? 0 : held->second)) continue;
+        if (isHere(take)) continue;
         const auto days = m_supplies.leadDays.find(take.material);
         if (days != m_supplies.leadDays.end()) last = std::max(last, std::optional(m_today.plusDays(days->second)));
     }

@@ -21,8 +21,16 @@ struct BenchWork {
     std::optional<base::Error> whyNone = {}; ///< why that cannot be worked out; then all of it is nothing
 };
 
-/// The work of an order, at those prices.
-BenchWork benchWorkOf(const catalogue::Order& order, const catalogue::PriceBook& prices, layout::FitMemo& fits);
+/// The work of an order, at those prices; a set with planned pieces that is not among those there is made with it.
+BenchWork benchWorkOf(const catalogue::Order& order, const catalogue::PriceBook& prices, layout::FitMemo& fits,
+                      const needs::SetsThere& there = {});
+
+/// What the bench says of an order that it does not have yet.
+struct BenchAnswer {
+    scheduling::Promise promise;
+    std::optional<units::Date> suppliesBy = {}; ///< the day on which what it lacks can be here
+    bool isShort = false; ///< it lacks something of which nobody knows when it comes; the promise is without it
+};
 
 /// A job that is agreed or being made.
 struct BenchEntry {
@@ -38,19 +46,30 @@ struct BenchQueue {
     scheduling::BenchHours hours;
     std::vector<BenchEntry> entries;
     std::vector<scheduling::BenchJob> jobs; ///< the same, for the plan
-    scheduling::SupplyWait supplies;        ///< what they leave of the shelf
+    scheduling::SupplyWait supplies;        ///< the shelf without what is being made takes
+    needs::SetsThere sets;                  ///< that are cut: of jobs that are ready or collected
 
-    /// What the plan of the queue is. Errors: as scheduling::planOf.
-    base::Result<scheduling::BenchPlan> plan() const { return scheduling::planOf(jobs, hours, today); }
-    /// For an order that is not among them: what can be promised. `wantedBy` as the order has it. Errors: why its work
-    /// or that of one of them is not known; as scheduling::promiseOf.
-    base::Result<scheduling::Promise> promise(const BenchWork& work, const std::optional<units::Date>& wantedBy) const;
-    /// The same queue without that job; its supplies stay taken.
+    /// The first of them whose work is not known: when it and those after it are ready is not known either. Their
+    /// number where there is none.
+    std::size_t firstUnknown() const;
+    /// What the plan of the queue is, as far as it is known. Errors: as scheduling::planOf.
+    base::Result<scheduling::BenchPlan> plan() const;
+    /// For an order that is not among them: what can be promised when it is agreed to today and stands in the queue by
+    /// the day it is wanted. What is left of today is not counted on, for nobody knows what is done of it. Errors: why
+    /// its work is not known; WorkNotKnown of one of them; as scheduling::promiseOf.
+    base::Result<BenchAnswer> promise(const BenchWork& work, const std::optional<units::Date>& wantedBy) const;
+    /// The same queue without that job.
     BenchQueue without(const base::Id& job) const;
+
+  private:
+    friend class BenchReader;
+    /// When each can be begun, the shelf being given out in their order, after `asked` has taken what it needs.
+    std::vector<std::optional<units::Date>> starts(const std::vector<needs::MaterialTake>& asked) const;
 };
 
 /// Reads the queue, and remembers the work of quotes that were given: it does not change. A job that is being made has
-/// its supplies, the others take what is on the shelf in the order of the queue.
+/// its supplies, which are taken off the shelf first: nothing says whether they were; the others take what is left in
+/// the order of the queue. A supplier without lead days is one of whom nothing is known.
 class BenchReader {
   public:
     /// Errors: the book's.
@@ -60,10 +79,12 @@ class BenchReader {
     struct Known {
         std::string number;
         std::optional<std::int64_t> choice;
+        std::vector<base::Id> there; ///< of its designs, those whose sets were there then
+        std::vector<base::Id> designs;
         BenchWork work;
     };
 
-    base::Result<BenchEntry> entryOf(Book& book, QuoteSummary job);
+    base::Result<BenchEntry> entryOf(Book& book, QuoteSummary job, const needs::SetsThere& there);
 
     std::unordered_map<base::Id, Known> m_known;
     layout::FitMemo m_fits;

@@ -335,6 +335,10 @@ Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<unit
     });
 }
 
+Result<std::unordered_set<Id>> Book::setsThere() {
+    return m_in->read([&] { return m_in->stores.jobs.madeOfPlanned(); });
+}
+
 Result<std::unordered_map<Id, std::int64_t>> Book::shelf() {
     return m_in->read([&] { return m_in->stores.stock.shelf(); });
 }

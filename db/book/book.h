@@ -32,6 +32,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 namespace sp::db {
@@ -239,6 +240,8 @@ class Book {
                          std::string_view note);
     /// Things on the shelf now, by material; materials that never moved are not in it.
     base::Result<std::unordered_map<base::Id, std::int64_t>> shelf();
+    /// The designs whose sets with planned pieces are cut: some of their pieces are ready or collected.
+    base::Result<std::unordered_set<base::Id>> setsThere();
 
     /// Everything a price is made of today, for that customer (or none): all materials with the price their basis
     /// gives (see price_list.h). A material without a price is in it, without one; a fixed price of zero is none.

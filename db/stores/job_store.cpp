@@ -409,21 +409,23 @@ void JobStore::setNumber(const base::Id& id, const std::string& number) {
 namespace {
 
 /// The sum of the pieces sold; `which` says of which designs, and starts from them, for the index.
-std::string soldOf(std::string_view which) {
+std::string soldOf(std::string_view which, std::string_view stages = "'agreed', 'making', 'ready', 'collected'") {
     return fmt::format("SELECT l.design_id, sum(l.quantity) FROM job_line l "
                        "JOIN job j ON j.id = l.job_id AND j.revision = l.revision "
                        "JOIN revision r ON r.job_id = l.job_id AND r.number = l.revision "
                        "WHERE l.design_id {} AND j.deleted_at IS NULL "
-                       "AND j.stage IN ('agreed', 'making', 'ready', 'collected') "
+                       "AND j.stage IN ({}) "
                        "AND l.choice = coalesce(r.choice_taken, 0) GROUP BY l.design_id",
-                       which);
+                       which, stages);
 }
+
+constexpr std::string_view kPlanned =
+    "IN (SELECT id FROM design WHERE planned_pieces IS NOT NULL AND deleted_at IS NULL)";
 
 } // namespace
 
 std::unordered_map<base::Id, std::int64_t> JobStore::soldOfPlanned() {
-    static const std::string sql =
-        soldOf("IN (SELECT id FROM design WHERE planned_pieces IS NOT NULL AND deleted_at IS NULL)");
+    static const std::string sql = soldOf(kPlanned);
     std::unordered_map<base::Id, std::int64_t> pieces;
     auto rows = m_db.query(sql);
     while (rows.step()) {
@@ -431,6 +433,14 @@ std::unordered_map<base::Id, std::int64_t> JobStore::soldOfPlanned() {
         rows >> pieces[design];
     }
     return pieces;
+}
+
+std::unordered_set<base::Id> JobStore::madeOfPlanned() {
+    static const std::string sql = soldOf(kPlanned, "'ready', 'collected'");
+    std::unordered_set<base::Id> designs;
+    auto rows = m_db.query(sql);
+    while (rows.step()) designs.insert(rows.takeId());
+    return designs;
 }
 
 std::int64_t JobStore::sold(const base::Id& design) {

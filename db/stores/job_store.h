@@ -12,6 +12,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 namespace sp::db::stores {
@@ -91,6 +92,8 @@ class JobStore {
     std::int64_t sold(const base::Id& design);
     /// Of each design with planned pieces, where any are.
     std::unordered_map<base::Id, std::int64_t> soldOfPlanned();
+    /// The designs with planned pieces of which some are made: those of jobs that are ready, or collected.
+    std::unordered_set<base::Id> madeOfPlanned();
     /// The next number of that series and year; takes it.
     std::string takeNumber(std::string_view series, int year);
 

@@ -33,7 +33,7 @@ void promise(benchmark::State& state) {
     const auto jobs = jobsOf(state.range(0));
     const auto bench = busyHours();
     // Wanted on a day that does not hold: the longest answer.
-    const scheduling::BenchJob asked{units::Duration::fromMinutes(240), kToday.plusDays(2), {}};
+    const scheduling::AskedJob asked{units::Duration::fromMinutes(240), kToday.plusDays(2), {}, {}};
     for (auto _ : state) benchmark::DoNotOptimize(scheduling::promiseOf(jobs, asked, bench, kToday));
 }
 BENCHMARK(promise)->Arg(10)->Arg(500)->Arg(5000)->Unit(benchmark::kMicrosecond);

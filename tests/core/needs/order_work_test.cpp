@@ -16,9 +16,10 @@ using units::Count;
 using units::Duration;
 using units::Rate;
 
-OrderWork of(const std::vector<catalogue::OrderLine>& lines, const catalogue::PriceBook& book) {
+OrderWork of(const std::vector<catalogue::OrderLine>& lines, const catalogue::PriceBook& book,
+             const SetsThere& there = {}) {
     layout::FitMemo fits;
-    auto work = workOf(lines, book, fits);
+    auto work = workOf(lines, book, fits, there);
     EXPECT_TRUE(work.has_value()) << (work ? "" : describe(work.error()));
     return work.value_or(OrderWork{});
 }
@@ -81,10 +82,20 @@ TEST(OrderWork, doesNotMakeASetThatIsThere) {
     auto book = bookSpoiling(0);
     auto line = known(10);
     line.first().plannedPieces = Count::of(100);
-    auto& set = book.sets[line.first().design];
-    EXPECT_EQ(of({line}, book).lines[0].bench.of(Step::Art), Duration::fromMinutes(15));
-    set.sold = Count::of(1);
-    EXPECT_EQ(of({line}, book).lines[0].bench.oncePerJob(), Duration{});
+    book.sets[line.first().design].sold = Count::of(1);
+    EXPECT_EQ(of({line}, book).lines[0].bench.of(Step::Art), Duration::fromMinutes(15)) << "sold is not made";
+    EXPECT_EQ(of({line}, book, {line.first().design}).lines[0].bench.oncePerJob(), Duration{});
+    line.first().plannedPieces.reset();
+    EXPECT_EQ(of({line}, book, {line.first().design}).lines[0].bench.of(Step::Art), Duration::fromMinutes(15));
+}
+
+TEST(OrderWork, isRefusedWhereItIsTooLarge) {
+    auto book = sample::priceBook();
+    for (auto& step : book.bench.steps) step.perPiece = Duration::fromMinutes(600'000);
+    layout::FitMemo fits;
+    const auto work = workOf(std::vector{known(1'000'000'000)}, book, fits);
+    ASSERT_FALSE(work);
+    EXPECT_EQ(work.error().code, base::Code::TooLarge);
 }
 
 TEST(OrderWork, ofAChargeIsNothing) {

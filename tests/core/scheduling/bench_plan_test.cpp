@@ -107,11 +107,6 @@ TEST(BenchPlan, isWhatTheMinutesComeTo) {
     }
 }
 
-TEST(ByDueDay, keepsEqualsAndPutsTheUndatedLast) {
-    const std::vector<BenchJob> jobs{{minutes(1)}, job(1, 4), job(2, 2), {minutes(2)}, job(3, 4), job(4, -7)};
-    EXPECT_EQ(byDueDay(jobs), (std::vector<std::size_t>{5, 2, 1, 4, 0, 3}));
-}
-
 // Jackson 1955 without jobs that wait, Horn 1974 with them, over every order there is of up to five jobs.
 TEST(ByDueDay, hasTheSmallestLargestLateness) {
     std::mt19937_64 random(test::printedSeed());

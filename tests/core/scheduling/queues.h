@@ -50,6 +50,16 @@ inline std::vector<BenchJob> inOrder(const std::vector<BenchJob>& jobs, const st
     return sorted;
 }
 
+/// The places of the jobs by the day they are due, those without one last, of equals the first first.
+inline std::vector<std::size_t> byDueDay(const std::vector<BenchJob>& jobs) {
+    std::vector<std::size_t> order(jobs.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
+        return jobs[a].due && (!jobs[b].due || *jobs[a].due < *jobs[b].due);
+    });
+    return order;
+}
+
 /// The largest lateness in days; below zero where all are early.
 inline std::int64_t largestLateness(const std::vector<BenchJob>& jobs, const std::vector<std::int64_t>& done) {
     auto worst = std::numeric_limits<std::int64_t>::min();
