@@ -123,7 +123,7 @@ Json promiseJson(const db::BenchQueue& queue, const db::BenchWork& work, const d
                         {"ready", dayOrNull(one.ready)}});
     return {{"minutes", minutesBegun(work.time)},
             {"wanted_by", dayOrNull(order.wantedBy)},
-            {"holds", promise.isHeld},
+            {"holds", order.wantedBy ? Json(promise.isHeld) : Json(nullptr)},
             {"first_day", promise.first.iso()},
             {"supplies_by", dayOrNull(told.suppliesBy)},
             {"supplies_unknown", told.isShort},

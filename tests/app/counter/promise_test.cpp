@@ -32,7 +32,7 @@ class PromiseAtTheCounter : public test::DemoWindow {
 TEST_F(PromiseAtTheCounter, isAnsweredWhileTheDayIsTyped) {
     EXPECT_FALSE(promised()->isVisible()) << "nothing is ordered yet";
     orderLantern();
-    EXPECT_TRUE(isTold("Could be ready by "));
+    EXPECT_TRUE(isTold("Can be promised for "));
     wantBy("2026-12-24");
     EXPECT_TRUE(isTold("Holds, ready by "));
     EXPECT_EQ(static_cast<desk::TextLabel*>(promised())->role(), desk::Role::Good);
@@ -42,7 +42,7 @@ TEST_F(PromiseAtTheCounter, isAnsweredWhileTheDayIsTyped) {
     EXPECT_TRUE(promised()->toolTip().contains(QLatin1String("deposit"))) << promised()->toolTip().toStdString();
     field("wantedBy")->selectAll();
     press(Qt::Key_Delete);
-    EXPECT_TRUE(isTold("Could be ready by "));
+    EXPECT_TRUE(isTold("Can be promised for "));
 }
 
 TEST_F(PromiseAtTheCounter, leadsToTheHoursWhereThereAreNone) {
@@ -54,7 +54,7 @@ TEST_F(PromiseAtTheCounter, leadsToTheHoursWhereThereAreNone) {
     type("60");
     press(Qt::Key_Return);
     press(Qt::Key_1, Qt::ControlModifier);
-    EXPECT_TRUE(isTold("Could be ready by ")) << promised()->text().toStdString();
+    EXPECT_TRUE(isTold("Can be promised for ")) << promised()->text().toStdString();
 }
 
 TEST_F(PromiseAtTheCounter, saysSoWhereTheBenchIsClosedForGood) {
@@ -66,11 +66,11 @@ TEST_F(PromiseAtTheCounter, saysSoWhereTheBenchIsClosedForGood) {
 
 TEST_F(PromiseAtTheCounter, isGoneOnceItIsAgreed) {
     orderLantern();
-    ASSERT_TRUE(isTold("Could be ready by "));
+    ASSERT_TRUE(isTold("Can be promised for "));
     find<QPushButton>("give")->click();
     test::handleQueued();
     const auto id = m_window->presenter().quote().id;
-    EXPECT_TRUE(isTold("Could be ready by ")) << "given, but nobody has said yes";
+    EXPECT_TRUE(isTold("Can be promised for ")) << "given, but nobody has said yes";
     ASSERT_TRUE(m_window->session().change([&](db::Book& book) { return book.setStage(id, db::Stage::Agreed); }));
     EXPECT_TRUE(test::waitFor([this] { return !promised()->isVisible(); }));
 }
