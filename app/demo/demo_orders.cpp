@@ -162,7 +162,7 @@ class Season {
                 .now(InProduction),
             quoted(florists, 9, line("Clover row", 24)).wanted(16).deposit(2, "Transfer").now(Agreed),
             quoted(club, 8, line("Lantern", 2)).wanted(3).atNoCharge().now(InProduction),
-            quoted("", 6, line("Paper boat", 24)).wanted(10).now(Agreed),
+            quoted("", 6, line("Paper boat", 24)).wanted(11).now(Agreed),
             quoted(florists, 4, line("Heron", 20)).orRather(line("Heron", 20, "Tote bag, canvas")),
             quoted("", 1, line("Nameplate “Odette”", 4)),
         };

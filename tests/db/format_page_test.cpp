@@ -174,11 +174,14 @@ TEST(FormatPage, readsABookWithoutTheProgram) {
     {
         const auto book = demo::createDemoBook(file, clock.environment());
         ASSERT_TRUE(book);
-        for (const auto& job : (*book)->quotes({}, 1'000).value()) {
+        const auto jobs = (*book)->quotes({}, 1'000).value();
+        for (const auto& job : jobs) {
             if (job.number.empty()) continue;
             quotes.push_back(fmt::format("{}|{}", job.number, job.total->micros()));
-            for (const auto& line : (*book)->quote(job.id)->result->sheet.lines) titles.push_back(line.title);
-            for (const auto& payment : (*book)->payments(job.id).value()) received += payment.amount;
+            const auto quote = (*book)->quote(job.id).value();
+            for (const auto& line : quote.result->sheet.lines) titles.push_back(line.title);
+            const auto payments = (*book)->payments(job.id).value();
+            for (const auto& payment : payments) received += payment.amount;
         }
     }
     const auto given = askedByThePage(file, 0);

@@ -78,6 +78,8 @@ class Traced : public testing::Test {
         EXPECT_TRUE(program.waitForStarted());
         meanwhile(program.processId());
         EXPECT_TRUE(test::waitFor([&] { return program.state() == QProcess::NotRunning; }));
+        EXPECT_TRUE(program.exitStatus() == QProcess::NormalExit);
+        m_exit = program.exitCode();
         return read(log);
     }
     Trace traceOf(const QStringList& command) {
@@ -87,7 +89,9 @@ class Traced : public testing::Test {
     Trace traceOfVerb(const std::vector<std::string>& words) {
         QStringList command{QStringLiteral(STONEPENNY)};
         for (const auto& word : words) command << QString::fromStdString(word);
-        return traceOf(command);
+        auto trace = traceOf(command);
+        EXPECT_EQ(m_exit, 0) << words.front();
+        return trace;
     }
 
     /// What was opened in the folder besides files with these beginnings.
@@ -112,6 +116,7 @@ class Traced : public testing::Test {
     fs::path m_home = m_folder / "home";
     fs::path m_here = m_folder / "here";
     fs::path m_book = m_here / "Willow Bench.jobbook";
+    int m_exit = -1; ///< of the program that was traced last
 
   private:
     Trace read(const fs::path& log) const {
@@ -136,12 +141,12 @@ TEST_F(Traced, verbsTakeWhatTheyWereToldAndAskNobody) {
     const auto name = m_book.filename().string();
     expectOnly(traceOfVerb({"check", name}), {name});
     expectOnly(traceOfVerb({"count", "art.svg"}), {"art.svg"});
-    expectOnly(traceOfVerb({"jobs", "--book", name}), {name});
+    expectOnly(traceOfVerb({"quotes", "--book", name}), {name});
     const auto number = [&] {
         const auto book = db::Book::open(m_book, m_clock.environment());
-        for (const auto& job : book.value()->quotes({}, 100).value())
-            if (!job.number.empty()) return job.number;
-        return std::string();
+        const auto jobs = book.value()->quotes({}, 100).value();
+        const auto given = std::ranges::find_if(jobs, [](const auto& job) { return !job.number.empty(); });
+        return given->number;
     }();
     expectOnly(traceOfVerb({"sheet", "--book", name, "--quote", number, "--pdf", "quote.pdf"}),
                {name, "quote.pdf", "."});

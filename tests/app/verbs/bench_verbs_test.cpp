@@ -122,9 +122,11 @@ TEST_F(BenchVerbs, promiseWaitsForSupplies) {
     EXPECT_GE(promise["first_day"].get<std::string>(), today().plusDays(4).iso());
     EXPECT_THAT(run(lanterns(file, "1")).out, HasSubstr("can be here by " + today().plusDays(4).iso()));
     changeBook(file, [](db::Book& book) {
-        for (auto supplier : book.suppliers().value()) {
+        auto suppliers = book.suppliers().value();
+        for (auto& supplier : suppliers) {
             supplier.leadDays = 0;
-            EXPECT_TRUE(book.save(supplier));
+            const auto saved = book.save(supplier);
+            EXPECT_TRUE(saved) << describe(saved.error());
         }
     });
     EXPECT_TRUE(json(lanterns(file, "1"))["supplies_unknown"].get<bool>());
