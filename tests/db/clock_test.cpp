@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Promise P11: a wrong clock never puts jobs into another order, leaves numbers out or gives them twice, or hides any.
+// A wrong clock never puts jobs into another order, leaves numbers out or gives them twice, or hides any.
 #include "tests/db/bench_book.h"
 
 #include <map>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Promises P7 and P8: a damaged file never crashes the program, and damage to what was given is always reported.
+// A damaged file is never taken for a sound one: it never crashes the program, and damage to what was given is always
+// reported.
 #include "tests/db/bench_book.h"
 #include "tests/support/seed.h"
 

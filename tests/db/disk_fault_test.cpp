@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Promise P3: a disk that fails or is full, at any call on a file, costs nothing but the command that met it.
+// A full or failing disk, at any call on a file, costs nothing but the one action that met it.
 #include "db/messages.h"
 #include "tests/db/fault_run.h"
 #include "tests/support/seed.h"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Promises P1 and P3: what was acknowledged is there, whatever happened to the program or the disk.
+// What was done stays done: what was acknowledged is there, whatever happened to the program or the disk; and a full
+// or failing disk costs the one action that met it.
 #include "tests/db/bench_book.h"
 #include "tests/support/child.h"
 #include "tests/support/seed.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Promise P3: SQLite running out of memory, at any of its requests, costs nothing but the command that met it.
+// Want of memory, at any of SQLite's requests, costs nothing but the one action that met it.
 #include "tests/db/fault_run.h"
 #include "tests/support/seed.h"
 
@@ -72,8 +72,7 @@ TEST_P(MemoryFaultTest, costsNothingButTheCommandThatMeetsIt) {
     ASSERT_EQ(session.wrongIn({[] {}, [] {}}), "");
     const auto all = memory.requests;
     ASSERT_GT(all, 1'000U);
-    const auto wanted =
-        static_cast<std::size_t>(test::roundsOr("STONEPENNY_MEMORY_FAULTS", GetParam().isLong ? 3 : 8));
+    const auto wanted = static_cast<std::size_t>(test::roundsOr("STONEPENNY_MEMORY_FAULTS", GetParam().isLong ? 3 : 8));
     const auto step = std::max<std::size_t>(1, all / std::max<std::size_t>(1, wanted));
     for (const bool isLasting : {false, true})
         for (std::size_t request = random() % step; request < all; request += step, ++runs) {

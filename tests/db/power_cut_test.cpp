@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Promises P2 and P6: after a power cut at any instant the book opens, holds together, and holds all that was
+// What was done stays done: after a power cut at any instant the book opens, holds together, and holds all that was
 // acknowledged; what was under way is there whole or not at all. On a disk that keeps what it was told to sync; what it
 // may do with the rest is said in tests/support/weak_disk.h.
 #include "tests/db/disk_sessions.h"

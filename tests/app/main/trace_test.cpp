@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Promise: the program asks nothing of the network, and takes nothing from the folder it is started in or from that of
+// The program asks nothing of the network, and takes nothing from the folder it is started in or from that of
 // the book but what it was told to. The system's own calls are written down by strace (strace.io).
 #include "app/demo/demo_book.h"
 #include "tests/support/held_clock.h"
