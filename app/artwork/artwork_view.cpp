@@ -4,6 +4,7 @@
 #include "app/artwork/stone_grid.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/palette.h"
+#include "app/words/names.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -42,7 +43,8 @@ void ArtworkView::setPicture(Picture picture, bool fits) {
     m_box = m_picture.box();
     m_grid = std::make_unique<StoneGrid>(m_picture.stones);
     m_selected = m_selected < static_cast<int>(m_picture.stones.size()) ? m_selected : -1;
-    setAccessibleDescription(tr("%n stones", nullptr, static_cast<int>(m_picture.stones.size())));
+    const auto stones = std::ssize(m_picture.stones);
+    setAccessibleDescription(words::counted(words::Thing::Stone, stones, QString::number(stones)));
     forget();
     if (fits || m_fitted) fit();
 }

@@ -6,6 +6,7 @@
 #include "app/desk/card.h"
 #include "app/desk/empty_state.h"
 #include "app/desk/figures_table.h"
+#include "app/desk/message_bar.h"
 #include "app/desk/page_head.h"
 #include "app/desk/scroll_page.h"
 #include "app/paper/bench_paper.h"
@@ -28,15 +29,14 @@ using desk::Weight;
 BenchPage::BenchPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_formatter(formatter)
-    , m_presenter(session) {
+    , m_presenter(session, this) {
     build();
     connect(&m_presenter, &BenchPresenter::listed, this, &BenchPage::refresh);
     connect(&m_presenter, &BenchPresenter::selected, this, &BenchPage::loadChosen);
     // Read again at once only while it is visible; showEvent reads it otherwise.
-    connect(&session, &session::BookSession::changed, this, [this] {
+    connect(&m_presenter, &BenchPresenter::outdated, this, [this] {
         if (isVisible()) m_presenter.look();
     });
-    m_presenter.look();
 }
 
 void BenchPage::showEvent(QShowEvent* event) {
@@ -47,8 +47,8 @@ void BenchPage::showEvent(QShowEvent* event) {
 void BenchPage::focusStart() {
     if (m_list->isVisible())
         m_table->setFocus(Qt::OtherFocusReason);
-    else
-        (m_noHours->isVisible() ? m_noHours : m_empty)->button()->setFocus(Qt::OtherFocusReason);
+    else if (auto* shown = m_noHours->isVisible() ? m_noHours : m_empty; shown->isVisible())
+        shown->button()->setFocus(Qt::OtherFocusReason);
 }
 
 void BenchPage::build() {
@@ -61,6 +61,10 @@ void BenchPage::build() {
     m_hour->setObjectName(QStringLiteral("anHourMore"));
     m_hour->setToolTip(tr("What a new job of an hour at the bench would be told"));
     head.row->addWidget(m_hour, 0, Qt::AlignTop);
+    m_unread = new desk::MessageBar(this);
+    m_unread->setObjectName(QStringLiteral("benchUnread"));
+    m_unread->setClosable(false);
+    outer->addWidget(m_unread);
     auto* scroll = new desk::ScrollPage({}, this);
     scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     auto* column = scroll->column();
@@ -169,10 +173,14 @@ QString BenchPage::standingOf(std::size_t at) const {
     const auto& plan = m_presenter.plan();
     QStringList parts;
     if (entry.work.whyNone) return words::sentence(*entry.work.whyNone);
-    if (plan && !plan->ready[at])
+    if (const auto unknown = m_presenter.queue().firstUnknown(); unknown < at)
+        parts << tr("not known, see No. %1")
+                     .arg(m_formatter.count(units::Count::of(static_cast<std::int64_t>(unknown) + 1)));
+    else if (plan && !plan->ready[at])
         parts << tr("not within %1 years").arg(scheduling::kHorizonYears);
     else if (m_presenter.isLate(at))
-        parts << tr("late, by %n days", nullptr, static_cast<int>(job.due->daysUntil(*plan->ready[at])));
+        parts << words::counted("sp::bench::BenchPage", QT_TRANSLATE_N_NOOP("sp::bench::BenchPage", "late, by %n days"),
+                                "late, by %n day", job.due->daysUntil(*plan->ready[at]));
     else if (plan && job.due)
         parts << tr("holds");
     if (!entry.depositLeft.isZero()) parts << tr("deposit missing");
@@ -184,8 +192,10 @@ QString BenchPage::standingOf(std::size_t at) const {
 QStringList BenchPage::rowOf(std::size_t at) const {
     const auto& entry = m_presenter.queue().entries[at];
     const auto& plan = m_presenter.plan();
+    const auto title = words::titleOf(entry.job);
+    const auto pieces = entry.work.pieces;
     return {m_formatter.count(units::Count::of(static_cast<std::int64_t>(at) + 1)),
-            words::titleOf(entry.job),
+            pieces > 0 ? QStringLiteral("%1 × %2").arg(m_formatter.count(units::Count::of(pieces)), title) : title,
             QString::fromStdString(entry.job.customer),
             m_formatter.count(units::Count::of(scheduling::minutesBegun(entry.work.time))),
             plan && plan->ready[at] ? m_formatter.dateWithDay(*plan->ready[at]) : QString(),
@@ -207,11 +217,18 @@ void BenchPage::refresh() {
     m_days->setVisible(!isEmpty && isPlanned);
     m_list->setVisible(!isEmpty);
     m_job->setVisible(!isEmpty);
-    m_empty->setVisible(isEmpty);
+    m_empty->setVisible(isEmpty && !m_presenter.unread());
+    if (const auto& why = m_presenter.unread())
+        m_unread->tell(desk::Tone::Warn, words::sentence(*why));
+    else
+        m_unread->dismiss();
     m_noHours->setVisible(!isEmpty && !isPlanned);
     int late = 0;
     for (std::size_t i = 0; i < queue.entries.size(); ++i) late += m_presenter.isLate(i) ? 1 : 0;
-    const auto jobs = isEmpty ? QString() : tr("%n jobs to make", nullptr, static_cast<int>(queue.entries.size()));
+    const auto jobs =
+        isEmpty ? QString()
+                : words::counted("sp::bench::BenchPage", QT_TRANSLATE_N_NOOP("sp::bench::BenchPage", "%n jobs to make"),
+                                 "%n job to make", std::ssize(queue.entries));
     m_note->setText(late > 0 ? tr("%1, %2 late").arg(jobs).arg(late) : jobs);
     const auto day = isEmpty ? std::nullopt : m_presenter.dayOfAnHour();
     m_hour->setText(day ? tr("An hour more: ready %1").arg(m_formatter.dateWithDay(*day)) : QString());

@@ -11,6 +11,7 @@
 namespace sp::desk {
 class EmptyState;
 class FiguresTable;
+class MessageBar;
 } // namespace sp::desk
 
 namespace sp::bench {
@@ -51,6 +52,7 @@ class BenchPage : public QWidget {
     BenchPresenter m_presenter;
     desk::TextLabel* m_note = nullptr;
     desk::TextLabel* m_hour = nullptr;
+    desk::MessageBar* m_unread = nullptr;
     QWidget* m_days = nullptr;
     LoadPicture* m_load = nullptr;
     QWidget* m_list = nullptr;

@@ -5,25 +5,30 @@ namespace sp::bench {
 
 BenchPresenter::BenchPresenter(session::BookSession& session, QObject* parent)
     : QObject(parent)
-    , m_session(session) {}
+    , m_session(session) {
+    const auto outdate = [this] {
+        m_isOutdated = true;
+        Q_EMIT outdated();
+    };
+    connect(&session, &session::BookSession::changed, this, outdate);
+    connect(&session, &session::BookSession::dayTurned, this, outdate);
+}
 
 void BenchPresenter::look() {
-    auto read = m_session.read([this](db::Book& book) { return m_reader.read(book); });
+    if (!m_isOutdated) return;
+    auto read = m_session.readInPlace([this](db::Book& book) { return m_reader.read(book); });
+    m_isOutdated = !read; // what failed is tried again
+    m_unread = read ? std::nullopt : std::optional(read.error());
     m_queue = read ? std::move(*read) : db::BenchQueue{};
     m_plan.reset();
-    m_whyNoPlan.reset();
-    auto plan = m_queue.plan();
-    if (plan)
-        m_plan = std::move(*plan);
-    else
-        m_whyNoPlan = plan.error();
+    if (auto plan = m_queue.plan()) m_plan = std::move(*plan);
     if (!chosen()) m_chosen = m_queue.entries.empty() ? base::Id{} : m_queue.entries.front().job.id;
     Q_EMIT listed();
     Q_EMIT selected();
 }
 
 bool BenchPresenter::isLate(std::size_t at) const {
-    return m_plan && scheduling::isLate(m_queue.jobs[at], m_plan->ready[at]);
+    return m_plan && at < m_queue.firstUnknown() && scheduling::isLate(m_queue.jobs[at], m_plan->ready[at]);
 }
 
 void BenchPresenter::choose(int row) {
@@ -49,7 +54,6 @@ std::optional<base::Error> BenchPresenter::moveOn() {
     if (!next) return std::nullopt;
     const auto id = entry->job.id;
     const auto done = m_session.attempt([&](db::Book& book) { return book.setStage(id, *next); });
-    look();
     return done ? std::nullopt : std::optional(done.error());
 }
 

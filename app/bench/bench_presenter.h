@@ -19,12 +19,13 @@ class BenchPresenter : public QObject {
 
     session::BookSession& session() { return m_session; }
     const db::BenchQueue& queue() const { return m_queue; }
-    /// None where no weekday has time at the bench, see `whyNoPlan`.
+    /// Why it is empty, where it could not be read.
+    const std::optional<base::Error>& unread() const { return m_unread; }
+    /// None where no weekday has time at the bench.
     const std::optional<scheduling::BenchPlan>& plan() const { return m_plan; }
-    const std::optional<base::Error>& whyNoPlan() const { return m_whyNoPlan; }
     bool isLate(std::size_t at) const;
 
-    /// Reads what is to be made.
+    /// Reads what is to be made, unless that was done and neither the book nor the day is another since.
     void look();
     void choose(int row);
     int chosenRow() const;
@@ -35,6 +36,7 @@ class BenchPresenter : public QObject {
     std::optional<units::Date> dayOfAnHour() const;
 
   Q_SIGNALS:
+    void outdated(); ///< the book or the day is another than what was read
     void listed();   ///< the queue was read
     void selected(); ///< another job is chosen, or the same as it is now
 
@@ -43,7 +45,8 @@ class BenchPresenter : public QObject {
     db::BenchReader m_reader;
     db::BenchQueue m_queue;
     std::optional<scheduling::BenchPlan> m_plan;
-    std::optional<base::Error> m_whyNoPlan;
+    std::optional<base::Error> m_unread;
+    bool m_isOutdated = true;
     base::Id m_chosen;
 };
 

@@ -11,10 +11,13 @@ BenchPromise::BenchPromise(CounterPresenter& presenter, QObject* parent)
     m_idle.setSingleShot(true);
     m_idle.setInterval(0);
     connect(&m_idle, &QTimer::timeout, this, &BenchPromise::readQueue);
-    connect(&presenter.session(), &session::BookSession::changed, this, [this] {
+    const auto askAnew = [this] {
         m_queue.reset();
+        m_unread.reset();
         ask();
-    });
+    };
+    connect(&presenter.session(), &session::BookSession::changed, this, askAnew);
+    connect(&presenter.session(), &session::BookSession::dayTurned, this, askAnew);
     connect(&presenter, &CounterPresenter::changed, this, &BenchPromise::ask);
     ask();
 }
@@ -24,9 +27,12 @@ bool BenchPromise::isWithoutHours() const {
 }
 
 void BenchPromise::readQueue() {
-    auto read = m_presenter.session().read([this](db::Book& book) { return m_reader.read(book); });
-    if (!read) return; // the window has said so
-    m_queue = std::move(*read);
+    // Said under the field: nothing of the order is lost or unsaved.
+    auto read = m_presenter.session().readInPlace([this](db::Book& book) { return m_reader.read(book); });
+    if (read)
+        m_queue = std::move(*read);
+    else
+        m_unread = read.error();
     ask();
 }
 
@@ -38,7 +44,10 @@ void BenchPromise::ask() {
     const bool isOpen = quote.stage == db::Stage::Enquiry || quote.stage == db::Stage::Quoted;
     const bool isAsked = isOpen && m_presenter.priced() && !quote.order.lines.empty();
     const bool isRead = m_queue && m_queue->today == m_presenter.session().today();
-    if (isAsked && !isRead) m_idle.start();
+    if (isAsked && m_unread)
+        m_whyNot = m_unread;
+    else if (isAsked && !isRead)
+        m_idle.start();
     if (isAsked && isRead) {
         const auto work =
             db::benchWorkOf(quote.order, m_presenter.prices(), m_presenter.session().fits(), m_queue->sets);

@@ -38,6 +38,7 @@ class BenchPromise : public QObject {
     CounterPresenter& m_presenter;
     db::BenchReader m_reader;
     std::optional<db::BenchQueue> m_queue;
+    std::optional<base::Error> m_unread;    ///< why it could not be read, until the book or the day is another
     std::optional<db::BenchQueue> m_others; ///< without the job that the order revises; none: it revises none
     std::optional<db::BenchAnswer> m_promise;
     std::optional<base::Error> m_whyNot;

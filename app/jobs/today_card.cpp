@@ -152,7 +152,10 @@ void TodayCard::load() {
     for (const auto reminder : kReminders) addGroup(reminder);
     addCertificates();
     const auto count = static_cast<qint64>(m_watch.asked().count());
-    m_count->setText(count == 0 ? QString() : tr("%n things", nullptr, static_cast<int>(count)));
+    m_count->setText(count == 0
+                         ? QString()
+                         : words::counted("sp::jobs::TodayCard",
+                                          QT_TRANSLATE_N_NOOP("sp::jobs::TodayCard", "%n things"), "%n thing", count));
     m_nothing->setVisible(count == 0);
     m_list->setVisible(count > 0);
     for (int row = 0; kept.isValid() && row < m_model.rowCount(); ++row)

@@ -15,11 +15,7 @@ TodayWatch::TodayWatch(session::BookSession& session, QObject* parent)
     m_soon.setInterval(50ms); // several changes in a row are one
     connect(&m_soon, &QTimer::timeout, this, &TodayWatch::look);
     connect(&m_session, &session::BookSession::changed, &m_soon, qOverload<>(&QTimer::start));
-    m_dayTimer.setInterval(1min);
-    connect(&m_dayTimer, &QTimer::timeout, this, [this] {
-        if (m_session.today() != m_day) look();
-    });
-    m_dayTimer.start();
+    connect(&m_session, &session::BookSession::dayTurned, this, &TodayWatch::look);
 }
 
 void TodayWatch::look() {

@@ -8,8 +8,8 @@
 
 namespace sp::jobs {
 
-/// What today asks, kept up with the book and the day: read again soon after something has changed, and after
-/// midnight. Lives as long as the window.
+/// What today asks, kept up with the book and the day: read again soon after something has changed, and when the
+/// day has. Lives as long as the window.
 class TodayWatch : public QObject {
     Q_OBJECT
 
@@ -29,7 +29,6 @@ class TodayWatch : public QObject {
     db::AskedToday m_asked;
     units::Date m_day;
     QTimer m_soon;
-    QTimer m_dayTimer;
 };
 
 } // namespace sp::jobs

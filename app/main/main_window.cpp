@@ -154,7 +154,10 @@ void MainWindow::fill() {
     m_care->begin(*m_messages);
     connect(&m_today, &jobs::TodayWatch::told, this, [this] {
         const auto number = static_cast<int>(m_today.asked().count());
-        m_rail->setNumber(railIndexOf(PlaceId::Jobs), number, tr("%n things asked today", nullptr, number));
+        const auto said = words::counted("sp::program::MainWindow",
+                                         QT_TRANSLATE_N_NOOP("sp::program::MainWindow", "%n things asked today"),
+                                         "%n thing asked today", number);
+        m_rail->setNumber(railIndexOf(PlaceId::Jobs), number, said);
     });
     m_today.look();
     m_indexKeeper.look();

@@ -5,6 +5,8 @@
 #include "db/messages.h"
 
 #include <algorithm>
+#include <chrono>
+#include <utility>
 
 #include <QDateTime>
 
@@ -22,7 +24,12 @@ const T* withId(const std::vector<T>& things, const base::Id& id) {
 
 BookSession::BookSession(std::unique_ptr<db::Book> book, QObject* parent)
     : QObject(parent)
-    , m_book(std::move(book)) {}
+    , m_book(std::move(book))
+    , m_day(today()) {
+    m_dayTimer.setInterval(std::chrono::minutes(1)); // not until midnight: the clock may be set, the computer asleep
+    connect(&m_dayTimer, &QTimer::timeout, this, &BookSession::noticeDay);
+    m_dayTimer.start();
+}
 
 template<class T, class Reader>
 const T& BookSession::once(std::optional<T>& kept, Reader reader) {
@@ -148,6 +155,12 @@ void BookSession::notice() {
     auto found = m_book->notice();
     if (found && found != m_noticed) Q_EMIT troubled(*found);
     m_noticed = std::move(found);
+    noticeDay();
+}
+
+void BookSession::noticeDay() {
+    const auto before = std::exchange(m_day, today());
+    if (m_day != before) Q_EMIT dayTurned();
 }
 
 QString BookSession::undoText() {

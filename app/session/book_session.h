@@ -7,6 +7,7 @@
 #include <QObject>
 #include <QString>
 #include <QTime>
+#include <QTimer>
 
 #include <memory>
 #include <optional>
@@ -91,9 +92,15 @@ class BookSession : public QObject {
         if (!result.has_value()) Q_EMIT troubled(result.error());
         return result;
     }
+    /// The same for who says in its own place why it could not be read: `troubled` is not emitted.
+    template<class Work>
+    auto readInPlace(Work&& work) {
+        return work(*m_book);
+    }
 
     // The file itself.
-    /// Looks whether it is still the file that was opened, as it was left; emits `troubled` once where it is not.
+    /// Looks whether it is still the file that was opened, as it was left; emits `troubled` once where it is not. Looks
+    /// at the day as well.
     void notice();
     /// How far the book has come, and a copy of it begun (see db::Book).
     base::Result<db::BookMark> mark() { return m_book->mark(); }
@@ -125,6 +132,7 @@ class BookSession : public QObject {
   Q_SIGNALS:
     void changed();                              ///< something of the book is no longer as it was read
     void saved();                                ///< it is on the disk
+    void dayTurned();                            ///< today is another day; looked at each minute
     void indexAsked();                           ///< of the book
     void indexed();                              ///< there is one, or it is known that there will be none
     void troubled(const sp::base::Error& error); ///< it could not be read or kept
@@ -139,6 +147,7 @@ class BookSession : public QObject {
     }
     void settle(const std::optional<base::Error>& error, bool tellsRefusals);
     void forget();
+    void noticeDay();
     std::optional<base::Error> errorForUnread();
 
     struct Read {
@@ -165,6 +174,8 @@ class BookSession : public QObject {
     std::optional<base::Error> m_unread; ///< why something in m_read is empty that may not be so in the book
     layout::FitMemo m_fits;
     std::optional<base::Error> m_noticed; ///< what was last said of the file
+    units::Date m_day;                    ///< the last that was told
+    QTimer m_dayTimer{this};
 };
 
 } // namespace sp::session

@@ -19,48 +19,106 @@ ClosedRows::ClosedRows(const desk::Formatter& formatter, units::Date today, QWid
     auto* add = addButton(tr("+ closed days"), QStringLiteral("closedAdd"));
     connect(add, &QPushButton::clicked, this, &ClosedRows::addRow);
     desk::standsFor(*this, fieldOf<&catalogue::Shop::closedDays>());
-    rebuild();
+    rebuild({});
+}
+
+std::optional<ClosedDays> ClosedRows::Line::typed() const {
+    const auto first = from->value();
+    const auto last = to->value();
+    if (!first || !last || !why->problem().isEmpty()) return std::nullopt;
+    return ClosedDays{*first, *last, why->words()};
+}
+
+std::vector<ClosedDays> ClosedRows::rows() const {
+    std::vector<ClosedDays> rows;
+    for (const auto& line : m_lines)
+        if (const auto span = line.typed() ? line.typed() : line.kept) rows.push_back(*span);
+    return rows;
+}
+
+void ClosedRows::setRows(const std::vector<ClosedDays>& rows) {
+    if (m_kept != rows) take(rows);
+    for (const auto& line : m_lines)
+        if (line.kept && line.typed() == line.kept) show(line, *line.kept); // anything else stays as typed
+}
+
+void ClosedRows::show(const Line& line, const ClosedDays& span) {
+    if (!line.from->isDirty()) line.from->setValue(span.from);
+    if (!line.to->isDirty()) line.to->setValue(span.to);
+    if (!line.why->isDirty()) line.why->setRaw(QString::fromStdString(span.why));
+}
+
+void ClosedRows::take(const std::vector<ClosedDays>& rows) {
+    auto shown = rows;
+    if (!m_kept) std::ranges::stable_sort(shown, {}, &ClosedDays::from);
+    m_kept = rows;
+    setRefusal({});
+    if (shown.size() != m_lines.size()) {
+        std::vector<Entry> anew;
+        for (const auto& span : shown) anew.push_back(entryOf(span));
+        return rebuild(anew);
+    }
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        m_lines[i].kept = shown[i];
+        if (m_lines[i].typed()) show(m_lines[i], shown[i]); // a bad one stays as typed, with its sentence
+    }
+}
+
+ClosedRows::Entry ClosedRows::entryOf(const ClosedDays& span) const {
+    return {m_formatter.dateWithDay(span.from), m_formatter.dateWithDay(span.to), QString::fromStdString(span.why),
+            span};
+}
+
+std::vector<ClosedRows::Entry> ClosedRows::entries() const {
+    std::vector<Entry> entries;
+    for (const auto& line : m_lines)
+        entries.push_back({line.from->text(), line.to->text(), line.why->text(), line.kept});
+    return entries;
 }
 
 void ClosedRows::addRow() {
-    m_rows.push_back({m_today, m_today, {}});
-    rebuild();
+    auto more = entries();
+    more.push_back(entryOf({m_today, m_today, {}}));
+    more.back().kept.reset();
+    rebuild(more);
     Q_EMIT edited();
     m_lines.back().from->setFocus(Qt::OtherFocusReason);
     m_lines.back().from->selectAll();
 }
 
-void ClosedRows::setRows(const std::vector<ClosedDays>& rows) {
-    const bool isSame = rows.size() == m_lines.size();
-    m_rows = rows;
-    if (!isSame) return rebuild();
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (!m_lines[i].from->isDirty()) m_lines[i].from->setValue(rows[i].from);
-        if (!m_lines[i].to->isDirty()) m_lines[i].to->setValue(rows[i].to);
-        if (!m_lines[i].why->isDirty()) m_lines[i].why->setRaw(QString::fromStdString(rows[i].why));
-    }
+void ClosedRows::takeOut(std::size_t at) {
+    auto left = entries();
+    left.erase(left.begin() + static_cast<std::ptrdiff_t>(at));
+    rebuild(left);
+    Q_EMIT edited();
 }
 
-void ClosedRows::rebuild() {
+void ClosedRows::rebuild(const std::vector<Entry>& entries) {
+    // Hidden, a field loses the focus and is done; what stood in it has been taken over.
+    for (const auto& line : m_lines)
+        for (QObject* field :
+             {static_cast<QObject*>(line.from), static_cast<QObject*>(line.to), static_cast<QObject*>(line.why)})
+            field->disconnect(this);
     m_lines.clear();
     grid()->restart();
     grid()->cells()->setColumnStretch(2, 2);
     grid()->cells()->setColumnStretch(4, 2);
-    if (!m_rows.empty()) grid()->addHeads({tr("closed from"), tr("to"), tr("why")});
+    if (!entries.empty()) grid()->addHeads({tr("closed from"), tr("to"), tr("why")});
     std::vector<desk::TypedField*> fields;
-    for (std::size_t i = 0; i < m_rows.size(); ++i) {
-        addLine(i);
-        fields.insert(fields.end(), {m_lines[i].from, m_lines[i].to, m_lines[i].why});
+    for (const auto& entry : entries) {
+        addLine(entry);
+        fields.insert(fields.end(), {m_lines.back().from, m_lines.back().to, m_lines.back().why});
     }
     problem()->watch(fields);
     grid()->finish();
 }
 
-void ClosedRows::addLine(std::size_t at) {
+void ClosedRows::addLine(const Entry& entry) {
+    const auto at = m_lines.size();
     const auto row = static_cast<int>(at);
     auto* body = grid()->body();
     const Line line{new desk::DateField(m_formatter, m_today, body), new desk::DateField(m_formatter, m_today, body),
-                    new desk::WordField(m_formatter, {}, body)};
+                    new desk::WordField(m_formatter, {}, body), entry.kept};
     line.from->setObjectName(QStringLiteral("closedFrom%1").arg(row));
     line.from->setAccessibleName(tr("first of the closed days %1").arg(row + 1));
     line.to->setObjectName(QStringLiteral("closedTo%1").arg(row));
@@ -71,36 +129,22 @@ void ClosedRows::addLine(std::size_t at) {
     desk::standsFor(*line.from, fieldOf<&ClosedDays::from>());
     desk::standsFor(*line.to, fieldOf<&ClosedDays::to>());
     desk::standsFor(*line.why, fieldOf<&ClosedDays::why>());
-    line.from->setValue(m_rows[at].from);
-    line.to->setValue(m_rows[at].to);
-    line.why->setRaw(QString::fromStdString(m_rows[at].why));
+    line.from->setRaw(entry.from);
+    line.to->setRaw(entry.to);
+    line.why->setRaw(entry.why);
     int column = 0;
     for (desk::TypedField* field : {static_cast<desk::TypedField*>(line.from), static_cast<desk::TypedField*>(line.to),
                                     static_cast<desk::TypedField*>(line.why)}) {
         if (field != line.why) field->setMaximumWidth(desk::scaled(150));
-        connect(field, &desk::TypedField::committed, this, &ClosedRows::committed);
+        if (!field->problem().isEmpty()) field->showError();
+        connect(field, &desk::TypedField::committed, this, [this, at] {
+            if (m_lines[at].typed()) Q_EMIT edited(); // a bad one stays as typed, with its sentence
+        });
         grid()->cells()->addWidget(field, row + 1, column++);
     }
     auto* remove = grid()->addRemove(row + 1, column, tr("Take the closed days %1 out").arg(row + 1));
-    connect(remove, &QToolButton::clicked, this, [this, row] {
-        m_rows.erase(m_rows.begin() + row);
-        rebuild();
-        Q_EMIT edited();
-    });
+    connect(remove, &QToolButton::clicked, this, [this, at] { takeOut(at); });
     m_lines.push_back(line);
-}
-
-void ClosedRows::committed() {
-    std::vector<ClosedDays> rows;
-    for (const auto& line : m_lines) {
-        const auto from = line.from->value();
-        const auto to = line.to->value();
-        if (!from || !to) return; // they stay as typed, with their sentence
-        rows.push_back({*from, *to, line.why->words()});
-    }
-    std::ranges::stable_sort(rows, {}, &ClosedDays::from);
-    m_rows = std::move(rows);
-    Q_EMIT edited();
 }
 
 } // namespace sp::shop

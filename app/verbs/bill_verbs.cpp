@@ -104,8 +104,8 @@ base::Result<PaperKind> kindAsked(const Arguments& arguments) {
     for (const auto& [name, kind] : kPaperKinds)
         if (name == *word) return kind;
     return words::fail(base::Code::Invalid, *word,
-                       QT_TRANSLATE_NOOP("App", "There is no kind of paper “%1”; say quote, invoice, receipt or "
-                                                "credit."),
+                       QT_TRANSLATE_NOOP("App", "There is no kind of paper “%1”; say quote, invoice, receipt, "
+                                                "credit or bench."),
                        *word);
 }
 

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 // The Bench on the demo shop in the middle of its season: four jobs to make, one of them late.
 #include "app/bench/bench_page.h"
+#include "app/bench/bench_presenter.h"
 #include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/desk/figures_table.h"
+#include "app/desk/message_bar.h"
 #include "app/desk/theme.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
@@ -16,6 +18,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 #include <gtest/gtest.h>
 
 namespace sp::bench::test {
@@ -29,8 +32,15 @@ class AtTheBench : public testing::Test {
         auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(book.has_value());
         EXPECT_TRUE(demo::addOrders(**book, m_clock.environment().today()));
-        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        open(std::move(*book));
+    }
+    void open(std::unique_ptr<db::Book> book) {
+        m_page.reset();
+        m_session = std::make_unique<session::BookSession>(std::move(book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
+        show();
+    }
+    void show() {
         m_page = std::make_unique<BenchPage>(*m_session, *m_formatter);
         m_page->resize(1240, 700);
         m_page->show();
@@ -65,7 +75,7 @@ class AtTheBench : public testing::Test {
 TEST_F(AtTheBench, listsWhatIsToBeMadeAndSaysWhichIsLate) {
     ASSERT_EQ(rows(), 4);
     EXPECT_TRUE(find<QLabel>("benchNote").text().contains(QStringLiteral("1 late")));
-    EXPECT_EQ(cell(0, 1), QStringLiteral("Lantern"));
+    EXPECT_TRUE(cell(0, 1).endsWith(QStringLiteral(" × Lantern"))) << cell(0, 1).toStdString();
     EXPECT_TRUE(cell(0, 6).startsWith(QStringLiteral("late, by 5 days"))) << cell(0, 6).toStdString();
     for (int row = 1; row < rows(); ++row)
         EXPECT_TRUE(cell(row, 6).startsWith(QStringLiteral("holds"))) << row << cell(row, 6).toStdString();
@@ -91,6 +101,75 @@ TEST_F(AtTheBench, movesTheChosenJobOn) {
     EXPECT_TRUE(m_session->undo());
     sp::test::handleQueued();
     EXPECT_EQ(rows(), 4);
+}
+
+TEST_F(AtTheBench, asksAnewWhenTheDayIsAnother) {
+    ASSERT_TRUE(cell(0, 6).startsWith(QStringLiteral("late, by 5 days")));
+    const auto hour = find<QLabel>("anHourMore").text();
+    const auto said = find<>("benchLoad").accessibleDescription();
+    m_clock.now += std::chrono::hours(24);
+    auto* tick = m_session->findChild<QTimer*>();
+    ASSERT_NE(tick, nullptr);
+    tick->setInterval(0);
+    EXPECT_TRUE(sp::test::waitFor([&] { return cell(0, 6).startsWith(QStringLiteral("late, by 6 days")); }))
+        << cell(0, 6).toStdString();
+    EXPECT_NE(find<QLabel>("anHourMore").text(), hour);
+    EXPECT_NE(find<>("benchLoad").accessibleDescription(), said);
+}
+
+TEST_F(AtTheBench, countsOneDayAsOne) {
+    for (int days = 1; days < 30 && !cell(0, 6).startsWith(QStringLiteral("late, by 1 day")); ++days) {
+        m_clock.now -= std::chrono::hours(24);
+        m_session->notice();
+        for (int row = 0; row < rows(); ++row)
+            EXPECT_FALSE(cell(row, 6).startsWith(QStringLiteral("late, by 1 days"))) << days;
+    }
+    EXPECT_EQ(cell(0, 6).section(QLatin1Char(','), 0, 1), "late, by 1 day");
+}
+
+TEST_F(AtTheBench, readsTheQueueOnceForEachChange) {
+    auto page = std::make_unique<BenchPage>(*m_session, *m_formatter);
+    auto* presenter = page->findChild<BenchPresenter*>();
+    ASSERT_NE(presenter, nullptr);
+    EXPECT_TRUE(presenter->queue().entries.empty()) << "not before it is shown";
+    QSignalSpy listed(presenter, &BenchPresenter::listed);
+    page->show();
+    EXPECT_EQ(listed.count(), 1);
+    page->findChild<QPushButton*>(QStringLiteral("benchNext"))->click();
+    sp::test::handleQueued();
+    EXPECT_EQ(listed.count(), 2);
+    page->hide();
+    page->show();
+    EXPECT_EQ(listed.count(), 2) << "nothing is another since";
+    page->hide();
+    ASSERT_TRUE(m_session->undo());
+    EXPECT_EQ(listed.count(), 2);
+    page->show();
+    EXPECT_EQ(listed.count(), 3);
+}
+
+TEST_F(AtTheBench, saysWhyTheQueueCannotBeRead) {
+    m_page.reset();
+    m_session.reset();
+    // What was given is sealed; another program writes into it.
+    auto bytes = sp::test::bytesOf(m_folder / "demo.jobbook");
+    for (auto at = bytes.find("Studio crest"); at != std::string::npos; at = bytes.find("Studio crest", at))
+        bytes.replace(at, 12, "Studio crust");
+    sp::test::writeBytes(m_folder / "demo.jobbook", bytes);
+    auto book = db::Book::open(m_folder / "demo.jobbook", m_clock.environment());
+    ASSERT_TRUE(book.has_value());
+    open(std::move(*book));
+    QSignalSpy troubled(m_session.get(), &session::BookSession::troubled);
+    const auto said = find<desk::MessageBar>("benchUnread").sentence();
+    EXPECT_TRUE(said.contains(QStringLiteral("2026-"))) << said.toStdString();
+    EXPECT_TRUE(find<>("benchUnread").isVisible());
+    EXPECT_FALSE(find<>("benchGo").isVisible()) << "not that there is nothing to make";
+    EXPECT_EQ(rows(), 0);
+    EXPECT_TRUE(find<QLabel>("benchNote").text().isEmpty());
+    m_page->hide();
+    m_page->show();
+    EXPECT_EQ(troubled.count(), 0) << "it is said here, and nothing is unsaved";
+    m_page->focusStart();
 }
 
 TEST_F(AtTheBench, showsTheBenchSheet) {
@@ -119,6 +198,9 @@ TEST_F(AtTheBench, saysWhatToDoWhereNothingIsToBeMade) {
         if (rows() == before) find<QPushButton>("benchNext").click(); // it was begun first
         sp::test::handleQueued();
         ASSERT_LT(rows(), before);
+        if (rows() == 1) {
+            EXPECT_EQ(find<QLabel>("benchNote").text().section(QLatin1Char(','), 0, 0), "1 job to make");
+        }
     }
     EXPECT_TRUE(find<>("benchGo").isVisible());
     QSignalSpy jobs(m_page.get(), &BenchPage::jobsAsked);

@@ -31,6 +31,18 @@ class Messages : public test::DemoWindow {
     }
 };
 
+TEST_F(Messages, oneThingThatIsAskedTodayIsOne) {
+    orderLantern();
+    find<QPushButton>("give")->click();
+    test::handleQueued();
+    const auto said = [this] { return find<>("placeJobs")->accessibleDescription(); };
+    for (int day = 0; day < 60 && said().isEmpty(); ++day) { // until the quote is about to lapse
+        m_clock.now += std::chrono::hours(24);
+        m_window->session().notice();
+    }
+    EXPECT_EQ(said(), "1 thing asked today");
+}
+
 TEST_F(Messages, neverPushAButtonOutOfAUsualWindow) {
     m_window->resize(1366, 768);
     orderLantern();

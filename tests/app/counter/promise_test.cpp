@@ -3,6 +3,8 @@
 #include "tests/app/demo_window.h"
 
 #include <QPushButton>
+#include <QSignalSpy>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -62,6 +64,46 @@ TEST_F(PromiseAtTheCounter, saysSoWhereTheBenchIsClosedForGood) {
     changeShop([&](catalogue::Shop& shop) { shop.closedDays = {{today, today.plusDays(5'000), "for good"}}; });
     orderLantern();
     EXPECT_TRUE(isTold("within 3 years"));
+}
+
+TEST_F(PromiseAtTheCounter, isAnotherWhenTheDayIs) {
+    orderLantern();
+    wantBy("2026-12-24");
+    ASSERT_TRUE(isTold("Holds, ready by "));
+    const auto before = promised()->text();
+    m_clock.now += std::chrono::hours(24 * 7);
+    auto* tick = m_window->session().findChild<QTimer*>(QString(), Qt::FindDirectChildrenOnly);
+    ASSERT_NE(tick, nullptr);
+    tick->setInterval(0);
+    EXPECT_TRUE(test::waitFor([&] { return promised()->text() != before; })) << before.toStdString();
+    EXPECT_TRUE(isTold("Holds, ready by "));
+}
+
+TEST_F(PromiseAtTheCounter, saysWhyWhatIsToBeMadeCannotBeRead) {
+    orderLantern();
+    find<QPushButton>("give")->click();
+    test::handleQueued();
+    const auto id = m_window->presenter().quote().id;
+    ASSERT_TRUE(m_window->session().change([&](db::Book& book) { return book.setStage(id, db::Stage::Agreed); }));
+    m_window->close();
+    m_window.reset();
+    // What was given is sealed; another program writes into it.
+    auto bytes = test::bytesOf(bookFile());
+    for (auto at = bytes.find("Lantern"); at != std::string::npos; at = bytes.find("Lantern", at))
+        bytes.replace(at, 7, "Lanturn");
+    test::writeBytes(bookFile(), bytes);
+    open(db::Book::open(bookFile(), m_clock.environment()));
+    m_window->presenter().startNew();
+    test::handleQueued();
+    field("design")->setFocus();
+    QSignalSpy troubled(&m_window->session(), &session::BookSession::troubled);
+    orderLantern();
+    ASSERT_TRUE(isTold("2026-")) << promised()->text().toStdString();
+    EXPECT_EQ(static_cast<desk::TextLabel*>(promised())->role(), desk::Role::Warn);
+    wantBy("2026-12-24");
+    EXPECT_TRUE(isTold("2026-"));
+    EXPECT_EQ(troubled.count(), 0);
+    EXPECT_FALSE(text("saved").contains(QLatin1String("Not saved"))) << text("saved").toStdString();
 }
 
 TEST_F(PromiseAtTheCounter, isGoneOnceItIsAgreed) {
