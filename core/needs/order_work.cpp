@@ -30,6 +30,15 @@ std::vector<OrderLine> madeOf(std::span<const OrderLine> lines, const std::vecto
     return made;
 }
 
+std::vector<PlaceSet> setsOf(const std::vector<OrderLine>& made, const std::vector<std::vector<SharedSet>>& shared,
+                             std::size_t line) {
+    std::vector<PlaceSet> sets;
+    for (std::size_t i = 0; i < made[line].places.size(); ++i)
+        sets.push_back({made[line].places[i].templatesOnWall,
+                        shared.empty() ? SharedSet{made[line].quantity.value(), line, i} : shared[line][i]});
+    return sets;
+}
+
 /// What all lines take together; spares are not packed.
 base::Result<std::vector<MaterialTake>> takesOf(const std::vector<OrderLine>& made, const std::vector<LineWork>& lines,
                                                 const std::vector<std::vector<SharedSet>>& sets,
@@ -65,6 +74,7 @@ base::Result<OrderWork> allWorkOf(std::span<const OrderLine> lines, const catalo
         if (!needed) return base::fail(needed.error());
         LineWork line{spares[i], std::move(*needed), {}};
         line.bench = line.takes.bench;
+        line.sets = setsOf(made, sets, i);
         if (spares[i].pieces > 0) {
             const std::vector<std::int64_t> cycles(made[i].places.size());
             const auto packed = benchTime(book.bench, lines[i], lines[i].quantity.value(), cycles);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/needs/requirements.h"
+#include "core/needs/shared_sets.h"
 #include "core/needs/spares.h"
 
 #include <cstdint>
@@ -10,11 +11,18 @@
 
 namespace sp::needs {
 
+/// Where the set of templates is from that a place is made with.
+struct PlaceSet {
+    bool isThere = false; ///< it hangs on the wall, or some of its planned pieces were sold before
+    SharedSet shared;     ///< else the place at which it is cut, with the pieces of all that are made with it
+};
+
 /// What the bench makes of a line: the pieces handed over and its spares, and what they take.
 struct LineWork {
     LineSpares spares;
-    Requirements takes;   ///< of both together
-    BenchTime bench = {}; ///< the same, but that spares are not packed
+    Requirements takes;              ///< of both together
+    BenchTime bench = {};            ///< the same, but that spares are not packed
+    std::vector<PlaceSet> sets = {}; ///< by place
 };
 
 /// So many stones, whole sheets, whole rolls or pieces of a material.

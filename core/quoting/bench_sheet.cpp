@@ -2,45 +2,88 @@
 #include "core/quoting/bench_sheet.h"
 
 #include <algorithm>
+#include <array>
+#include <limits>
+#include <span>
 
 namespace sp::quoting {
 
 using catalogue::MaterialKind;
 using catalogue::Step;
+using needs::BenchTime;
 using units::Duration;
+using units::Int128;
 
 namespace {
 
 /// A time in parts by weight, which add up to it; equal weights where all are nothing.
-std::vector<Duration> inParts(Duration time, const std::vector<std::int64_t>& weights) {
-    units::Int128 sum = 0;
+std::vector<Duration> inParts(Duration time, const std::vector<Int128>& weights) {
+    Int128 sum = 0;
     for (const auto weight : weights) sum += weight;
     const bool isEven = sum == 0;
-    if (isEven) sum = static_cast<units::Int128>(weights.size());
+    if (isEven) sum = static_cast<Int128>(weights.size());
+    // Beyond 63 bits a weight times a time would leave the 128; what falls off then is less than a millisecond.
+    int spare = 0;
+    while (sum >> spare > std::numeric_limits<std::int64_t>::max()) ++spare;
+    sum >>= spare;
     std::vector<Duration> parts;
-    units::Int128 running = 0;
+    Int128 running = 0;
     std::int64_t before = 0;
     for (const auto weight : weights) {
         running += isEven ? 1 : weight;
-        const auto until = static_cast<std::int64_t>(running * time.milliseconds() / sum);
+        const auto until = static_cast<std::int64_t>((running >> spare) * time.milliseconds() / sum);
         parts.push_back(Duration::fromMilliseconds(until - before));
         before = until;
     }
     return parts;
 }
 
+bool isOwnSet(const needs::PlaceSet& set, std::size_t line, std::size_t place) {
+    return set.isThere || (set.shared.line == line && set.shared.place == place);
+}
+
+/// The time of each line. A set of several lines is cut on the first of them, and there all of its time is spent: the
+/// parts that the others have of it by their pieces go over to that one.
+std::vector<BenchTime> timesOf(std::span<const catalogue::OrderLine> lines, const needs::OrderWork& work,
+                               const catalogue::BenchStandards& bench) {
+    std::vector<BenchTime> times;
+    for (const auto& line : work.lines) times.push_back(line.bench);
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        for (std::size_t k = 0; k < lines[i].places.size(); ++k) {
+            const auto& set = work.lines[i].sets[k];
+            if (isOwnSet(set, i, k)) continue;
+            auto alone = lines[i];
+            alone.places = {lines[i].places[k]};
+            const std::array<std::int64_t, 1> noCycles{};
+            const std::array setPieces{units::Count::of(set.shared.pieces)};
+            const auto part = needs::benchTime(bench, alone, work.lines[i].takes.pieces, noCycles, setPieces);
+            for (const auto step : catalogue::kSteps) {
+                if (!catalogue::isOncePerJob(step)) continue;
+                const auto at = static_cast<std::size_t>(step);
+                times[i].steps[at] -= part.of(step);
+                times[set.shared.line].steps[at] += part.of(step);
+            }
+        }
+    return times;
+}
+
 class BenchLineMaker {
   public:
-    BenchLineMaker(const catalogue::OrderLine& ordered, const needs::LineWork& work, const catalogue::PriceBook& book)
-        : m_ordered(ordered)
+    /// `number` is that of the line in the order; `onSheet` are those of all lines on the sheet.
+    BenchLineMaker(std::size_t number, const catalogue::OrderLine& ordered, const needs::LineWork& work,
+                   const BenchTime& time, std::span<const std::size_t> onSheet, const catalogue::PriceBook& book)
+        : m_number(number)
+        , m_ordered(ordered)
         , m_work(work)
+        , m_time(time)
+        , m_onSheet(onSheet)
         , m_book(book) {}
 
     BenchLine make() {
         m_line.title = m_ordered.title;
         m_line.pieces = m_ordered.quantity.value();
         m_line.spares = m_work.spares;
-        m_line.planned = m_work.bench.total();
+        m_line.planned = m_time.total();
         const auto& materials = m_work.takes.materials;
         if (materials.base) m_line.base = materials.base->material.name;
         m_line.isOnBacking = materials.isOnBacking();
@@ -66,16 +109,19 @@ class BenchLineMaker {
 
     void addPlace(std::size_t number, std::size_t& row) {
         const auto& ordered = m_ordered.places[number];
+        const auto& set = m_work.sets[number];
         BenchPlace place{ordered.design,
                          needs::titleOf(m_ordered, ordered),
                          ordered.place,
                          ordered.width,
                          ordered.height,
-                         ordered.templatesOnWall,
+                         set.isThere,
+                         {},
                          {},
                          {},
                          m_marks};
-        std::vector<std::int64_t> weights;
+        const bool isCutHere = isOwnSet(set, m_number, number);
+        if (!isCutHere) place.setFrom = BenchSpot{m_onSheet[set.shared.line], set.shared.place};
         for (const auto& stone : ordered.stones) {
             const auto& take = m_work.takes.materials.stones[row];
             const auto& material = take.material->material;
@@ -87,7 +133,7 @@ class BenchLineMaker {
         std::ranges::stable_sort(place.colours, std::ranges::greater(), &BenchColour::perPiece);
         const auto& takes = m_work.takes.places[number];
         const auto& materials = m_work.takes.materials;
-        addCut(place, materials.templates, takes.templates.use);
+        if (isCutHere) addCut(place, materials.templates, takes.templates.use);
         addCut(place, materials.tape, takes.tape.use);
         if (m_line.isOnBacking) addCut(place, materials.base, takes.backing.use);
         m_line.cycles += takes.press.cycles;
@@ -110,7 +156,7 @@ class BenchLineMaker {
 
     void addSteps() {
         for (const auto step : catalogue::kSteps) {
-            const auto planned = m_work.bench.of(step);
+            const auto planned = m_time.of(step);
             if (step == Step::Brush)
                 addColours();
             else if (step != Step::Lift && (step == Step::Press || !planned.isZero()))
@@ -120,26 +166,30 @@ class BenchLineMaker {
 
     /// Each colour is brushed and lifted before the next one: the time of the two steps by what each colour takes.
     void addColours() {
-        const auto brushed = inParts(m_work.bench.of(Step::Brush), weightsOf(Step::Brush));
-        const auto lifted = inParts(m_work.bench.of(Step::Lift), weightsOf(Step::Lift));
+        const auto brushed = inParts(m_time.of(Step::Brush), weightsOf(Step::Brush));
+        const auto lifted = inParts(m_time.of(Step::Lift), weightsOf(Step::Lift));
         for (std::size_t i = 0; i < brushed.size(); ++i) {
             m_line.steps.push_back({Step::Brush, static_cast<std::int64_t>(i), brushed[i]});
             m_line.steps.push_back({Step::Lift, static_cast<std::int64_t>(i), lifted[i]});
         }
     }
-    std::vector<std::int64_t> weightsOf(Step step) const {
+    std::vector<Int128> weightsOf(Step step) const {
         const auto& standard = m_book.bench.of(step);
-        std::vector<std::int64_t> weights;
+        const auto hundredths = [](Duration time) { return Int128{100} * time.milliseconds(); };
+        std::vector<Int128> weights;
         for (const auto& place : m_line.places)
             for (const auto& colour : place.colours)
-                weights.push_back(
-                    standard.perColour.milliseconds() * 100 + standard.per100Stones.milliseconds() * colour.perPiece +
-                    standard.perPiece.milliseconds() * 100 / static_cast<std::int64_t>(place.colours.size()));
+                weights.push_back(hundredths(standard.perColour) +
+                                  Int128{standard.per100Stones.milliseconds()} * colour.perPiece +
+                                  hundredths(standard.perPiece) / static_cast<std::int64_t>(place.colours.size()));
         return weights;
     }
 
+    const std::size_t m_number;
     const catalogue::OrderLine& m_ordered;
     const needs::LineWork& m_work;
+    const BenchTime& m_time;
+    const std::span<const std::size_t> m_onSheet;
     const catalogue::PriceBook& m_book;
     BenchLine m_line;
     std::int64_t m_marks = 0;
@@ -157,9 +207,15 @@ base::Result<BenchSheet> benchSheetOf(std::string number, const catalogue::Order
     sheet.wantedBy = order.wantedBy;
     sheet.press = book.bench.press;
     sheet.planned = work->total;
-    for (std::size_t i = 0; i < order.lines.size(); ++i)
-        if (!order.lines[i].isCharge())
-            sheet.lines.push_back(BenchLineMaker(order.lines[i], work->lines[i], book).make());
+    sheet.choice = order.choice;
+    sheet.choices = static_cast<std::int64_t>(catalogue::choiceCount(order));
+    const auto times = timesOf(order.lines, *work, book.bench);
+    std::vector<std::size_t> onSheet;
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        onSheet.push_back(sheet.lines.size());
+        if (order.lines[i].isCharge()) continue;
+        sheet.lines.push_back(BenchLineMaker(i, order.lines[i], work->lines[i], times[i], onSheet, book).make());
+    }
     return sheet;
 }
 

@@ -40,19 +40,29 @@ struct BenchCut {
     std::int64_t lifts = 1; ///< of tape
 };
 
+/// A place on another line of the sheet, or on the same.
+struct BenchSpot {
+    std::size_t line = 0;  ///< from 0
+    std::size_t place = 0; ///< of that line, from 0
+
+    friend bool operator==(const BenchSpot&, const BenchSpot&) = default;
+};
+
 struct BenchPlace {
     base::Id design; ///< none for a one-off
     std::string title;
     std::string place; ///< "Front"; may be empty
     units::Length width;
     units::Length height;
-    bool isOnWall = false; ///< its templates are
+    bool isOnWall = false;            ///< its templates are, by the order or since pieces of its set were sold before
+    std::optional<BenchSpot> setFrom; ///< where its templates are cut, of a set that it shares with an earlier place
     std::vector<BenchColour> colours;
-    std::vector<BenchCut> cuts; ///< templates, tape, backing: those there are
+    std::vector<BenchCut> cuts; ///< templates, tape, backing: those there are; templates where their set is cut
     std::int64_t firstMark = 0; ///< of its colours, counted over the places of the line from 0
 };
 
-/// A step to tick. Brushing and lifting stand for each colour, the others once for the line.
+/// A step to tick. Brushing and lifting stand for each colour, the others once for the line; what is done once for a
+/// set stands whole where its templates are cut.
 struct BenchStep {
     catalogue::Step step = catalogue::Step::Brush;
     std::optional<std::int64_t> mark; ///< of the colour
@@ -82,6 +92,8 @@ struct BenchSheet {
     std::string customer; ///< may be empty
     std::optional<units::Date> wantedBy;
     catalogue::HeatPress press;
+    std::int64_t choice = 0;      ///< that is looked at, from 0
+    std::int64_t choices = 1;     ///< that the order has
     std::vector<BenchLine> lines; ///< without charges
     units::Duration planned;
 };

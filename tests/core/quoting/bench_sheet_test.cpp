@@ -25,6 +25,26 @@ BenchSheet of(std::vector<catalogue::OrderLine> lines, const catalogue::PriceBoo
     return sheet.value_or(BenchSheet{});
 }
 
+/// A Lantern of the book.
+catalogue::OrderLine known(std::int64_t pieces) {
+    auto line = sample::lantern(pieces);
+    line.first().design = idOf("design");
+    return line;
+}
+
+std::int64_t templatesOf(const BenchPlace& place) {
+    std::int64_t count = 0;
+    for (const auto& cut : place.cuts)
+        if (cut.kind == MaterialKind::Template) count += cut.use.cut;
+    return count;
+}
+
+std::optional<Duration> plannedOf(const BenchLine& line, Step step) {
+    for (const auto& one : line.steps)
+        if (one.step == step) return one.planned;
+    return std::nullopt;
+}
+
 // 212 × 25 = 5,300, ÷ 0.98 = 5,408.2; 96 × 25 = 2,400, ÷ 0.98 = 2,448.98.
 TEST(BenchSheet, hasMostStonesFirstAndWhatToFetch) {
     auto line = sample::lantern(24);
@@ -111,6 +131,101 @@ TEST(BenchSheet, countsItsLettersOverThePlacesOfALine) {
     std::int64_t last = 0;
     for (const auto& step : sheet.lines[0].steps) last = std::max(last, step.mark.value_or(0));
     EXPECT_EQ(last, 3);
+}
+
+// Two lines of one design and size share its two templates, with a charge between them. Drawing takes 15 minutes once
+// (as order_work_test): all of it where they are cut.
+TEST(BenchSheet, cutsASharedSetOnceAndSaysWhere) {
+    catalogue::OrderLine charge;
+    charge.title = "Postage";
+    charge.places.clear();
+    charge.overrideEach = sample::cents(650);
+    const auto sheet = of({charge, known(10), charge, known(20), sample::lantern(5)});
+    ASSERT_EQ(sheet.lines.size(), 3U);
+    const auto& owner = sheet.lines[0];
+    const auto& sharer = sheet.lines[1];
+    EXPECT_EQ(templatesOf(owner.places[0]), 2);
+    EXPECT_FALSE(owner.places[0].setFrom);
+    EXPECT_EQ(templatesOf(sharer.places[0]), 0);
+    EXPECT_EQ(sharer.places[0].setFrom, (BenchSpot{0, 0}));
+    EXPECT_FALSE(sharer.places[0].isOnWall);
+    EXPECT_EQ(plannedOf(owner, Step::Art), Duration::fromMinutes(15));
+    for (const auto step : {Step::Art, Step::Cut, Step::Weed, Step::SetUp}) {
+        EXPECT_TRUE(plannedOf(owner, step));
+        EXPECT_FALSE(plannedOf(sharer, step)) << "nothing is cut for it";
+    }
+    EXPECT_EQ(templatesOf(sheet.lines[2].places[0]), 2) << "a one-off shares with nobody";
+    Duration sum;
+    for (const auto& line : sheet.lines) {
+        Duration steps;
+        for (const auto& step : line.steps) steps += step.planned;
+        EXPECT_EQ(steps, line.planned) << line.title;
+        sum += line.planned;
+    }
+    EXPECT_EQ(sum, sheet.planned);
+}
+
+TEST(BenchSheet, cutsASetOfTwoPlacesOfALineOnce) {
+    auto line = known(10);
+    line.places.push_back(line.first());
+    line.places[0].place = "Front";
+    line.places[1].place = "Back";
+    const auto sheet = of({line});
+    const auto& places = sheet.lines[0].places;
+    EXPECT_EQ(templatesOf(places[0]), 2);
+    EXPECT_EQ(templatesOf(places[1]), 0);
+    EXPECT_EQ(places[1].setFrom, (BenchSpot{0, 0}));
+    EXPECT_EQ(plannedOf(sheet.lines[0], Step::Art), Duration::fromMinutes(15));
+}
+
+TEST(BenchSheet, hasASetThatWasSoldBeforeOnTheWall) {
+    auto book = sample::priceBook();
+    auto line = known(10);
+    line.first().plannedPieces = Count::of(100);
+    auto& set = book.sets[line.first().design];
+    const auto first = of({line}, book).lines[0].places[0];
+    EXPECT_FALSE(first.isOnWall);
+    EXPECT_EQ(templatesOf(first), 2);
+    set.sold = Count::of(1);
+    const auto sheet = of({line, line}, book);
+    for (const auto& sold : sheet.lines) {
+        EXPECT_TRUE(sold.places[0].isOnWall);
+        EXPECT_FALSE(sold.places[0].setFrom);
+        EXPECT_EQ(templatesOf(sold.places[0]), 0);
+        EXPECT_FALSE(plannedOf(sold, Step::Cut));
+    }
+}
+
+TEST(BenchSheet, saysWhichOfSeveralChoicesItIsOf) {
+    auto order = sample::orderOf({sample::lantern(24)});
+    catalogue::addChoice(order);
+    layout::FitMemo fits;
+    const auto sheet = benchSheetOf("", order, sample::priceBook(), fits);
+    ASSERT_TRUE(sheet);
+    EXPECT_EQ(sheet->choices, 2);
+    EXPECT_EQ(sheet->choice, 1) << "the one that was added is looked at";
+    EXPECT_EQ(of({sample::lantern(24)}).choices, 1);
+}
+
+// 10^13 ms a hundred stones and a million of them: a colour takes 10^17 ms, its weight in hundredths is 10^19, more
+// than 64 bits hold; the weight of all fourteen times their time is 1.4 × 10^20 × 1.4 × 10^18, more than 128 bits hold.
+TEST(BenchSheet, dividesTheLargestTimes) {
+    auto book = sample::freeBook();
+    auto& brush = book.bench.steps[static_cast<std::size_t>(Step::Brush)];
+    brush.per100Stones = Duration::fromMilliseconds(10'000'000'000'000);
+    auto line = sample::lantern(1);
+    line.first().stones = {{idOf("Aqua"), Count::of(1'000'000)}, {idOf("Jet"), Count::of(1'000'000)}};
+    line.places.resize(7, line.first());
+    const auto sheet = of({line}, book);
+    ASSERT_EQ(sheet.lines.size(), 1U);
+    ASSERT_EQ(sheet.lines[0].made(), 1);
+    std::size_t brushed = 0;
+    for (const auto& step : sheet.lines[0].steps) {
+        if (step.step != Step::Brush) continue;
+        ++brushed;
+        EXPECT_EQ(step.planned, Duration::fromMilliseconds(100'000'000'000'000'000));
+    }
+    EXPECT_EQ(brushed, 14U);
 }
 
 TEST(BenchSheet, leavesChargesOut) {
