@@ -69,13 +69,22 @@ Brick BenchBricks::head() const {
     if (!sheet.customer.empty())
         facts << benchWords(QT_TRANSLATE_NOOP("BenchSheet", "for %1")).arg(QString::fromStdString(sheet.customer));
     if (!sheet.number.empty()) facts << QString::fromStdString(sheet.number);
+    const auto choice =
+        sheet.choices < 2
+            ? QString()
+            : benchWords(m_input.isChoiceTaken ? QT_TRANSLATE_NOOP("BenchSheet", "choice %1 of %2")
+                                               : QT_TRANSLATE_NOOP("BenchSheet", "Choice %1 of %2: none is taken yet."))
+                  .arg(count(sheet.choice + 1), count(sheet.choices));
+    if (m_input.isChoiceTaken && !choice.isEmpty()) facts << choice;
     const auto plan = m_input.ready ? benchWords(QT_TRANSLATE_NOOP("BenchSheet", "on the plan for %1"))
                                           .arg(m_input.formatter.dateWithDay(*m_input.ready))
                                     : QString();
     const double rightPlan = m_lettering.width(Face::Small, plan);
-    const double below = paragraph(brick, 0, y + 2, Face::Small, kMutedInk, facts.join(QStringLiteral(" · ")),
-                                   m_width - rightPlan - 16, 2);
+    double below = paragraph(brick, 0, y + 2, Face::Small, kMutedInk, facts.join(QStringLiteral(" · ")),
+                             m_width - rightPlan - 16, 2);
     writeRight(brick, m_width, y + 2, Face::Small, kMutedInk, plan);
+    if (!m_input.isChoiceTaken && !choice.isEmpty()) // it must be seen from a step away
+        below = paragraph(brick, 0, below + 2, Face::Strong, kInk, choice, m_width, 1);
     brick.height = below + 6;
     brick.parts.rules.push_back({{0, brick.height}, m_width, 1.4, kInk});
     return brick;
@@ -198,6 +207,21 @@ QString BenchBricks::cutWords(const BenchCut& cut) const {
     return words;
 }
 
+/// Where the templates are that are not cut here; nothing where they are.
+QString BenchBricks::templateWords(const BenchPlace& place) const {
+    if (place.isOnWall) return benchWords(QT_TRANSLATE_NOOP("BenchSheet", "The templates are on the wall."));
+    if (!place.setFrom) return {};
+    const auto& lines = m_input.sheet.lines;
+    const auto& line = lines[place.setFrom->line];
+    const auto& cut = line.places[place.setFrom->place];
+    const auto spot = QString::fromStdString(cut.place.empty() ? cut.title : cut.place);
+    if (&line == &m_line)
+        return benchWords(QT_TRANSLATE_NOOP("BenchSheet", "The templates are those cut above, for %1.")).arg(spot);
+    return benchWords(QT_TRANSLATE_NOOP("BenchSheet", "The templates are those cut on bench sheet %1 of %2, for %3."))
+        .arg(count(static_cast<std::int64_t>(place.setFrom->line) + 1), count(static_cast<std::int64_t>(lines.size())),
+             QString::fromStdString(line.title));
+}
+
 double BenchBricks::cuts(Brick& brick, double x, double y, const BenchPlace& place) const {
     write(brick, x, y, Face::SmallStrong, kInk, benchWords(QT_TRANSLATE_NOOP("BenchSheet", "Cut")));
     tick(brick, m_width - kTickBox, y + 2, kTickBox);
@@ -208,9 +232,8 @@ double BenchBricks::cuts(Brick& brick, double x, double y, const BenchPlace& pla
         y = paragraph(brick, x, y, Face::Small, kInk, QString::fromStdString(cut.material), m_width - x, 1);
         y = paragraph(brick, x, y, Face::Small, kMutedInk, cutWords(cut), m_width - x, 3) + 3;
     }
-    if (place.isOnWall)
-        y = paragraph(brick, x, y, Face::Small, kInk,
-                      benchWords(QT_TRANSLATE_NOOP("BenchSheet", "The templates are on the wall.")), m_width - x, 1);
+    if (const auto words = templateWords(place); !words.isEmpty())
+        y = paragraph(brick, x, y, Face::Small, kInk, words, m_width - x, 3);
     if (!m_line.isOnBacking)
         y = paragraph(brick, x, y, Face::Small, kMutedInk,
                       benchWords(QT_TRANSLATE_NOOP("BenchSheet", "No backing: it goes on %1.")).arg(onWhat()),

@@ -37,6 +37,7 @@ class BenchBricks : private BrickPen {
     QString onWhat() const;
     QString stepWords(const quoting::BenchStep& step) const;
     QString cutWords(const quoting::BenchCut& cut) const;
+    QString templateWords(const quoting::BenchPlace& place) const;
 
     const BenchSheetInput& m_input;
     const quoting::BenchLine& m_line;

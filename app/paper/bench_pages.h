@@ -19,6 +19,7 @@ struct BenchSheetInput {
     std::optional<units::Date> ready; ///< the day on which the plan has it done
     /// The picture of a design; a null one where there is none.
     std::function<QImage(const base::Id&)> picture;
+    bool isChoiceTaken = false; ///< of an order with several choices
 };
 
 /// The bench sheet, to lie beside the press: each line of the order begins a page of its own. What is looked at from a

@@ -13,7 +13,7 @@ namespace sp::needs {
 
 /// Where the set of templates is from that a place is made with.
 struct PlaceSet {
-    bool isThere = false; ///< it hangs on the wall, or some of its planned pieces were sold before
+    bool isThere = false; ///< it hangs on the wall, ticked or cut before
     SharedSet shared;     ///< else the place at which it is cut, with the pieces of all that are made with it
 };
 

@@ -198,8 +198,9 @@ class BenchLineMaker {
 } // namespace
 
 base::Result<BenchSheet> benchSheetOf(std::string number, const catalogue::Order& order,
-                                      const catalogue::PriceBook& book, layout::FitMemo& fits) {
-    const auto work = needs::workOf(order.lines, book, fits);
+                                      const catalogue::PriceBook& book, layout::FitMemo& fits,
+                                      const needs::SetsThere& there) {
+    const auto work = needs::workOf(order.lines, book, fits, there);
     if (!work) return base::fail(work.error());
     BenchSheet sheet;
     sheet.number = std::move(number);

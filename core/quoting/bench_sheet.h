@@ -54,7 +54,7 @@ struct BenchPlace {
     std::string place; ///< "Front"; may be empty
     units::Length width;
     units::Length height;
-    bool isOnWall = false;            ///< its templates are, by the order or since pieces of its set were sold before
+    bool isOnWall = false;            ///< its templates are, by the order or since its set was cut before
     std::optional<BenchSpot> setFrom; ///< where its templates are cut, of a set that it shares with an earlier place
     std::vector<BenchColour> colours;
     std::vector<BenchCut> cuts; ///< templates, tape, backing: those there are; templates where their set is cut
@@ -101,6 +101,7 @@ struct BenchSheet {
 /// The bench sheet of an order (of the choice that is looked at) at the standards and supplies of that book. It has no
 /// lines where nothing is made. Errors: as needs::workOf.
 base::Result<BenchSheet> benchSheetOf(std::string number, const catalogue::Order& order,
-                                      const catalogue::PriceBook& book, layout::FitMemo& fits);
+                                      const catalogue::PriceBook& book, layout::FitMemo& fits,
+                                      const needs::SetsThere& there = {});
 
 } // namespace sp::quoting

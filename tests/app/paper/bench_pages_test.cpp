@@ -13,11 +13,11 @@ using catalogue::Paper;
 
 class BenchPages : public testing::Test {
   protected:
-    Document documentOf(std::vector<catalogue::OrderLine> lines) {
+    Document documentOf(std::vector<catalogue::OrderLine> lines, const needs::SetsThere& there = {}) {
         auto order = sample::orderOf(std::move(lines));
         order.wantedBy = sample::day("2026-12-11");
         layout::FitMemo fits;
-        const auto sheet = quoting::benchSheetOf("2026-0042", order, book, fits);
+        const auto sheet = quoting::benchSheetOf("2026-0042", order, book, fits, there);
         EXPECT_TRUE(sheet.has_value());
         book.shop.letterhead.name = "Heron Street Sparkle";
         const desk::Formatter formatter(QLocale(QLocale::English, QLocale::UnitedStates), book.shop);
@@ -73,6 +73,31 @@ TEST_F(BenchPages, beginAPageForEachLine) {
     EXPECT_EQ(first[0], 0U);
     EXPECT_GT(first[1], 0U);
     EXPECT_TRUE(textOf(document).contains(QStringLiteral("Bench sheet 2026-0042, 2 of 2")));
+}
+
+TEST_F(BenchPages, sayWhereTheTemplatesAreThatAreNotCutHere) {
+    auto line = sample::lantern(10);
+    line.first().design = sample::idOf("design");
+    const auto cut = QStringLiteral("One a colour, cut once.");
+    const auto countOf = [](const QString& text, const QString& words) {
+        return QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')).count(words);
+    };
+    const auto shared = textOf(documentOf({line, line}));
+    EXPECT_EQ(countOf(shared, cut), 1) << shared.toStdString();
+    EXPECT_EQ(countOf(shared, QStringLiteral("The templates are those cut on bench sheet 1 of 2, for Lantern.")), 1)
+        << shared.toStdString();
+    line.places.push_back(line.first());
+    line.places[0].place = "Front";
+    line.places[1].place = "Back";
+    const auto twice = textOf(documentOf({line}));
+    EXPECT_EQ(countOf(twice, cut), 1);
+    EXPECT_EQ(countOf(twice, QStringLiteral("The templates are those cut above, for Front.")), 1)
+        << twice.toStdString();
+    line.places.pop_back();
+    line.first().plannedPieces = units::Count::of(100);
+    const auto made = textOf(documentOf({line}, {line.first().design}));
+    EXPECT_EQ(countOf(made, cut), 0);
+    EXPECT_EQ(countOf(made, QStringLiteral("The templates are on the wall.")), 1) << made.toStdString();
 }
 
 TEST_F(BenchPages, haveABoxForEachPieceAndEachStep) {

@@ -18,9 +18,10 @@ using sample::idOf;
 using units::Count;
 using units::Duration;
 
-BenchSheet of(std::vector<catalogue::OrderLine> lines, const catalogue::PriceBook& book = sample::priceBook()) {
+BenchSheet of(std::vector<catalogue::OrderLine> lines, const catalogue::PriceBook& book = sample::priceBook(),
+              const needs::SetsThere& there = {}) {
     layout::FitMemo fits;
-    auto sheet = benchSheetOf("2026-0042", sample::orderOf(std::move(lines)), book, fits);
+    auto sheet = benchSheetOf("2026-0042", sample::orderOf(std::move(lines)), book, fits, there);
     EXPECT_TRUE(sheet.has_value()) << (sheet ? "" : describe(sheet.error()));
     return sheet.value_or(BenchSheet{});
 }
@@ -178,16 +179,15 @@ TEST(BenchSheet, cutsASetOfTwoPlacesOfALineOnce) {
     EXPECT_EQ(plannedOf(sheet.lines[0], Step::Art), Duration::fromMinutes(15));
 }
 
-TEST(BenchSheet, hasASetThatWasSoldBeforeOnTheWall) {
+TEST(BenchSheet, hasASetThatWasCutBeforeOnTheWall) {
     auto book = sample::priceBook();
     auto line = known(10);
     line.first().plannedPieces = Count::of(100);
-    auto& set = book.sets[line.first().design];
+    book.sets[line.first().design].sold = Count::of(1); // which says nothing of what is cut
     const auto first = of({line}, book).lines[0].places[0];
     EXPECT_FALSE(first.isOnWall);
     EXPECT_EQ(templatesOf(first), 2);
-    set.sold = Count::of(1);
-    const auto sheet = of({line, line}, book);
+    const auto sheet = of({line, line}, book, {line.first().design});
     for (const auto& sold : sheet.lines) {
         EXPECT_TRUE(sold.places[0].isOnWall);
         EXPECT_FALSE(sold.places[0].setFrom);
