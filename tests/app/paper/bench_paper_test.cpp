@@ -119,6 +119,14 @@ TEST_F(BenchPaper, ofSeveralChoicesSaysWhichAndWhetherItIsTaken) {
     order.others = {{"", {}, {lanterns(36)}}};
     auto both = result();
     both.others.push_back(result().priced);
+    both.sheetFor = [sheetFor = both.sheetFor](const std::string& number) {
+        auto sheet = sheetFor(number);
+        sheet.name = "Choice 1";
+        sheet.others.emplace_back();
+        sheet.others[0].name = "Choice 2";
+        sheet.others[0].toPay = sheet.toPay;
+        return sheet;
+    };
     const auto quote = given(order, both);
     const auto open = textOf(quote);
     EXPECT_TRUE(open.contains(QStringLiteral("Choice 1 of 2: none is taken yet."))) << open.toStdString();
