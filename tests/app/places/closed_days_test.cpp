@@ -20,7 +20,7 @@ namespace {
 using catalogue::ClosedDays;
 
 units::Date december(unsigned day) {
-    return units::Date::fromDays(std::chrono::sys_days(std::chrono::year(2026) / 12 / day));
+    return units::Date::fromDays(std::chrono::sys_days(std::chrono::year(2026) / 12 / std::chrono::day(day)));
 }
 
 class ClosedDaysInShop : public testing::Test {
