@@ -98,17 +98,6 @@ TEST_F(TodayAtJobs, anotherDayAsksForMore) {
     EXPECT_TRUE(lines().contains(QStringLiteral("= Ready, not collected")));
 }
 
-TEST_F(TodayAtJobs, oneThingIsOne) {
-    bool isMet = false;
-    for (int day = 0; day < 120 && !isMet; ++day) {
-        m_clock.now -= std::chrono::hours(24);
-        m_session->notice();
-        isMet = m_watch->asked().count() == 1;
-    }
-    ASSERT_TRUE(isMet) << "the days before anything was asked";
-    EXPECT_EQ(m_page->findChild<QLabel*>(QStringLiteral("todayCount"))->text(), "1 thing");
-}
-
 TEST_F(TodayAtJobs, followsWhatIsDone) {
     const auto job = jobAsking(Reminder::Lapsing);
     ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.setStage(job, Stage::Declined); }));

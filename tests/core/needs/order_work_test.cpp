@@ -91,9 +91,9 @@ TEST(OrderWork, doesNotMakeASetThatIsThere) {
 
 TEST(OrderWork, isRefusedWhereItIsTooLarge) {
     auto book = sample::priceBook();
-    for (auto& step : book.bench.steps) step.perPiece = Duration::fromMinutes(600'000);
+    for (auto& step : book.bench.steps) step.perPiece = Duration::fromMilliseconds(9'000'000'000'000'000);
     layout::FitMemo fits;
-    const auto work = workOf(std::vector{known(1'000'000'000)}, book, fits);
+    const auto work = workOf(std::vector{known(2'000)}, book, fits);
     ASSERT_FALSE(work);
     EXPECT_EQ(work.error().code, base::Code::TooLarge);
 }
