@@ -266,7 +266,7 @@ void Connection::throwIfUnread(std::string_view found) const {
     constexpr std::string_view kCode = "error code=";
     const auto at = found.find(kCode);
     if (at == std::string_view::npos) {
-        if (found.find("get page ") == std::string_view::npos) return;
+        if (found.find("failed") == std::string_view::npos || found.find("page") == std::string_view::npos) return;
         if (const int unread = readErrorOf(m_db.get()); unread != 0)
             throw DbError(errorOf(SQLITE_IOERR_READ, unread, m_file));
         return;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The program asks nothing of the network, and takes nothing from the folder it is started in or from that of
 // the book but what it was told to. The system's own calls are written down by strace (strace.io).
-#include "app/demo/demo_book.h"
+#include "db/book/book.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/wait_for.h"
@@ -35,7 +35,9 @@ class Traced : public testing::Test {
     Traced() {
         fs::create_directory(m_home);
         fs::create_directory(m_here);
-        EXPECT_TRUE(demo::createDemoBook(m_book, m_clock.environment()).has_value());
+        EXPECT_EQ(QProcess::execute(QStringLiteral(STONEPENNY),
+                                    {QStringLiteral("demo"), QString::fromStdString(m_book.string())}),
+                  0);
         // What a loader, Qt or SQLite might take if it looked for it there.
         for (const auto* name : {"qt.conf", "libQt6Core.so.6", "libQt6Widgets.so.6", "libsqlite3.so.0", "libfmt.so.9",
                                  "fonts.conf", ".sqliterc", "stonepenny.conf"})
