@@ -14,8 +14,9 @@ Source sourceOf(scheduling::Fault fault) {
         return {QT_TRANSLATE_NOOP("Scheduling", "The bench does not get to it within %1 years; look at the closed days "
                                                 "and the hours in Shop.")};
     case WorkNotKnown:
-        return {QT_TRANSLATE_NOOP("Scheduling",
-                                  "No day can be promised, since the bench minutes of %1 are not known (%2).")};
+        return {QT_TRANSLATE_NOOP(
+            "Scheduling",
+            "No day can be promised, since the bench minutes of %1 are not known (%2); mend that job first.")};
     }
     return {};
 }

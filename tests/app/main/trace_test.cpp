@@ -102,6 +102,7 @@ class Traced : public testing::Test {
         for (const auto& path : trace.opened) {
             const auto asked = path.lexically_relative(m_here);
             if (asked.empty() || asked == "." || *asked.begin() == "..") continue;
+            if (*asked.begin() == ":") continue; // how Qt names what it has within; it looks for one that is not there
             const auto isTold = [&](const std::string& name) { return asked.string().starts_with(name); };
             if (std::ranges::none_of(told, isTold)) taken.push_back(asked.string());
         }

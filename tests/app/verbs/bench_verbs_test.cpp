@@ -180,6 +180,11 @@ TEST_F(BenchVerbs, promiseNamesWhoWouldBeLate) {
     catalogue::BenchWeek week;
     week.monday = week.tuesday = week.wednesday = week.thursday = week.friday = units::Duration::fromMinutes(60);
     closeBench(file, week, {});
+    changeBook(file, [](db::Book& book) {
+        const auto materials = book.materials().value();
+        for (const auto& material : materials)
+            EXPECT_TRUE(book.moveStock(material.id, 100'000, std::nullopt, "plenty"));
+    });
     Json promise;
     std::string due;
     const char* count = "";
