@@ -176,7 +176,7 @@ class FuzzedBook : public DamageTest {
   protected:
     void SetUp() override {
         DamageTest::SetUp();
-        random.seed(test::printedSeed());
+        random.seed(test::searchSeed("STONEPENNY_FUZZED_BOOKS"));
         sqlite3* db = nullptr;
         ASSERT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
         for (const auto& table : ask(db, "SELECT name FROM sqlite_schema WHERE type = 'table'"))

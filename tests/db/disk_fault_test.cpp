@@ -22,7 +22,7 @@ using test::WatchedDisk;
 class DiskFaultTest : public testing::TestWithParam<DiskSession> {};
 
 TEST_P(DiskFaultTest, costsNothingButTheCommandThatMeetsIt) {
-    std::mt19937_64 random(test::printedSeed());
+    std::mt19937_64 random(test::searchSeed("STONEPENNY_FAULTS"));
     FaultRun session(GetParam());
     std::size_t runs = 0;
     std::size_t calls = 0;

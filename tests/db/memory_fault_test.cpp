@@ -64,7 +64,7 @@ class MemoryFaultTest : public testing::TestWithParam<DiskSession> {
 };
 
 TEST_P(MemoryFaultTest, costsNothingButTheCommandThatMeetsIt) {
-    std::mt19937_64 random(test::printedSeed());
+    std::mt19937_64 random(test::searchSeed("STONEPENNY_MEMORY_FAULTS"));
     FaultRun session(GetParam());
     const test::WatchedDisk quick(session.folder());
     std::size_t runs = 0;

@@ -190,7 +190,7 @@ constexpr unsigned kStacked =
 
 class PowerCutTest : public testing::TestWithParam<DiskSession> {
   protected:
-    void SetUp() override { random.seed(test::printedSeed()); }
+    void SetUp() override { random.seed(test::searchSeed("STONEPENNY_CUTS")); }
     PowerCut::Damage someDamage() { return static_cast<PowerCut::Damage>(random() % PowerCut::kDamages); }
 
     std::mt19937_64 random;
@@ -235,7 +235,7 @@ INSTANTIATE_TEST_SUITE_P(Sessions, PowerCutTest, testing::ValuesIn(test::diskSes
 
 // A migrated book is never there without the copy of what it was.
 TEST(PowerCutMigration, hasItsBackupBeforeTheBookChanges) {
-    std::mt19937_64 random(test::printedSeed());
+    std::mt19937_64 random(test::searchSeed("STONEPENNY_CUTS"));
     int migrated = 0;
     for (const auto& session : test::diskSessions()) {
         if (!session.name.starts_with("migration")) continue;
@@ -316,7 +316,7 @@ bool isLost(const Recording& recording, std::mt19937_64& random) {
 }
 
 TEST(PowerCutControl, seesADiskThatOnlyPretendsToSync) {
-    std::mt19937_64 random(test::printedSeed());
+    std::mt19937_64 random(test::searchSeed("STONEPENNY_CUTS"));
     const auto recording = recorded(test::diskSessions()[1]);
     EXPECT_TRUE(isHarmSeen(recording, PowerCut::Lie::OfFiles, random));
     EXPECT_TRUE(isHarmSeen(recording, PowerCut::Lie::OfFolders, random));
@@ -325,7 +325,7 @@ TEST(PowerCutControl, seesADiskThatOnlyPretendsToSync) {
 // sqlite.org/pragma.html#pragma_synchronous: OFF hands writes to the system and goes on; FULL does not sync the folder
 // after a journal was removed, which EXTRA does.
 TEST(PowerCutControl, seesWhatLessCarefulSettingsLose) {
-    std::mt19937_64 random(test::printedSeed());
+    std::mt19937_64 random(test::searchSeed("STONEPENNY_CUTS"));
     EXPECT_TRUE(isLost(recordedPlainly("PRAGMA synchronous = OFF"), random));
     EXPECT_TRUE(isLost(recordedPlainly("PRAGMA synchronous = FULL"), random));
     EXPECT_FALSE(isLost(recordedPlainly("PRAGMA synchronous = EXTRA"), random));
