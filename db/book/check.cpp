@@ -381,6 +381,13 @@ class Inspection {
                             table, entity));
         expectNone("SELECT count(*) FROM stock_move m WHERE change_seq <> (SELECT max(seq) FROM change "
                    "WHERE entity = 'movement' AND entity_id = m.id)");
+        // Neither is taken out but by being undone, which the log says.
+        for (const auto& [table, entity] : {std::array<std::string_view, 2>{"stock_move", "movement"},
+                                            std::array<std::string_view, 2>{"payment", "payment"}})
+            expectNone(fmt::format("SELECT count(*) FROM change c WHERE entity = '{1}' AND after IS NOT NULL AND seq = "
+                                   "(SELECT max(seq) FROM change WHERE entity = '{1}' AND entity_id = c.entity_id) "
+                                   "AND NOT EXISTS (SELECT 1 FROM {0} t WHERE t.id = c.entity_id)",
+                                   table, entity));
     }
     void expectNone(const std::string& sql) {
         auto row = m_db.query(sql);

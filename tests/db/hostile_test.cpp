@@ -66,6 +66,17 @@ TEST_F(HostileTest, seesWhatWasHiddenAsIfRemoved) {
 }
 
 // The list of quotes shows since when each is in its stage.
+TEST_F(HostileTest, seesAMovementThatIsGone) {
+    reopen();
+    ASSERT_TRUE(book->moveStock(tape, 3, std::nullopt, "found"));
+    ASSERT_TRUE(book->moveStock(tape, 4, std::nullopt, "found"));
+    ASSERT_TRUE(book->undo());
+    book.reset();
+    EXPECT_EQ(found(), std::vector<std::string>{}) << "what was undone is nothing to tell";
+    alter("DELETE FROM stock_move WHERE id = (SELECT id FROM stock_move LIMIT 1)");
+    EXPECT_FALSE(found().empty());
+}
+
 TEST_F(HostileTest, seesADayOfTheLogThatIsNone) {
     alter("UPDATE change SET at = '2026-1?-25T09:00:00.000Z' WHERE seq = (SELECT change_seq FROM job)");
     EXPECT_FALSE(found().empty());
