@@ -5,6 +5,7 @@
 #include "app/counter/design_choices.h"
 #include "app/counter/order_list.h"
 #include "app/counter/typed_entries.h"
+#include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/choices.h"
 #include "app/desk/field_binding.h"

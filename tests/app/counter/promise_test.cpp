@@ -79,33 +79,6 @@ TEST_F(PromiseAtTheCounter, isAnotherWhenTheDayIs) {
     EXPECT_TRUE(isTold("Holds, ready by "));
 }
 
-TEST_F(PromiseAtTheCounter, saysWhyWhatIsToBeMadeCannotBeRead) {
-    orderLantern();
-    find<QPushButton>("give")->click();
-    test::handleQueued();
-    const auto id = m_window->presenter().quote().id;
-    ASSERT_TRUE(m_window->session().change([&](db::Book& book) { return book.setStage(id, db::Stage::Agreed); }));
-    m_window->close();
-    m_window.reset();
-    // What was given is sealed; another program writes into it.
-    auto bytes = test::bytesOf(bookFile());
-    for (auto at = bytes.find("Lantern"); at != std::string::npos; at = bytes.find("Lantern", at))
-        bytes.replace(at, 7, "Lanturn");
-    test::writeBytes(bookFile(), bytes);
-    open(db::Book::open(bookFile(), m_clock.environment()));
-    m_window->presenter().startNew();
-    test::handleQueued();
-    field("design")->setFocus();
-    QSignalSpy troubled(&m_window->session(), &session::BookSession::troubled);
-    orderLantern();
-    ASSERT_TRUE(isTold("2026-")) << promised()->text().toStdString();
-    EXPECT_EQ(static_cast<desk::TextLabel*>(promised())->role(), desk::Role::Warn);
-    wantBy("2026-12-24");
-    EXPECT_TRUE(isTold("2026-"));
-    EXPECT_EQ(troubled.count(), 0);
-    EXPECT_FALSE(text("saved").contains(QLatin1String("Not saved"))) << text("saved").toStdString();
-}
-
 TEST_F(PromiseAtTheCounter, isGoneOnceItIsAgreed) {
     orderLantern();
     ASSERT_TRUE(isTold("Can be promised for "));
