@@ -3,7 +3,6 @@
 #include "tests/app/demo_window.h"
 
 #include <QPushButton>
-#include <QSignalSpy>
 #include <QTimer>
 
 #include <algorithm>
