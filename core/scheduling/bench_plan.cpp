@@ -33,11 +33,6 @@ class Calendar {
         unsigned weekday = std::chrono::weekday(today.days()).iso_encoding();
         for (std::size_t day = 0; day < kDays; ++day, weekday = weekday % 7 + 1)
             if (!isClosed[day]) m_time[day] = std::max<std::int64_t>(0, hours.week.of(weekday).milliseconds());
-        clear();
-    }
-
-    /// Takes all jobs out again.
-    void clear() {
         m_free = m_time;
         for (std::size_t day = 0; day <= kDays; ++day) m_next[day] = day < kDays && m_free[day] == 0 ? day + 1 : day;
     }
