@@ -186,6 +186,7 @@ QString BenchPage::standingOf(std::size_t at) const {
     if (!entry.depositLeft.isZero()) parts << tr("deposit missing");
     if (job.earliest && *job.earliest > m_presenter.queue().today)
         parts << tr("waits for supplies, %1").arg(m_formatter.date(*job.earliest));
+    if (entry.isShort) parts << tr("supplies missing");
     return parts.join(QStringLiteral(", "));
 }
 

@@ -70,6 +70,7 @@ class Bench {
                     {"ready", dayOrNull(ready)},
                     {"late", isLate},
                     {"supplies_by", dayOrNull(waits ? m_queue.jobs[at].earliest : std::nullopt)},
+                    {"supplies_unknown", entry.isShort},
                     {"deposit_missing", units::formatExact(entry.depositLeft, m_currency)}};
         if (entry.work.whyNone) job["why_no_minutes"] = words::text(*entry.work.whyNone);
         m_jobs.push_back(std::move(job));
@@ -79,6 +80,9 @@ class Bench {
                                minutesBegun(entry.work.time), standing(at));
         if (waits)
             m_lines += told(QT_TRANSLATE_NOOP("App", "; supplies are here by %1"), m_queue.jobs[at].earliest->iso());
+        if (entry.isShort)
+            m_lines +=
+                told(QT_TRANSLATE_NOOP("App", "; something is not on the shelf, and when it comes is not known"));
         if (!entry.depositLeft.isZero())
             m_lines += told(QT_TRANSLATE_NOOP("App", "; %1 of the deposit are missing"),
                             units::formatExact(entry.depositLeft, m_currency));

@@ -170,6 +170,12 @@ Result<BenchQueue> BenchReader::read(Book& book) {
         if (entry->job.stage == Stage::InProduction) queue.supplies.take(entry->work.takes);
         queue.entries.push_back(std::move(*entry));
     }
+    auto left = queue.supplies;
+    for (auto& entry : queue.entries) {
+        if (entry.job.stage == Stage::InProduction) continue;
+        entry.isShort = left.isShort(entry.work.takes);
+        left.take(entry.work.takes);
+    }
     const auto days = queue.starts({});
     for (std::size_t i = 0; i < days.size(); ++i)
         queue.jobs.push_back({queue.entries[i].work.time, queue.entries[i].job.wantedBy, days[i]});

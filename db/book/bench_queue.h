@@ -37,6 +37,7 @@ struct BenchEntry {
     QuoteSummary job;
     BenchWork work;
     units::Money depositLeft = {}; ///< of one that is agreed; it is planned as if that came today
+    bool isShort = false; ///< it lacks something of which nobody knows when it comes, and is planned as if it were here
 };
 
 /// All of them, in the order in which they are made: by the day they are wanted, those without one last, of equals

@@ -125,6 +125,9 @@ TEST_F(BenchQueueTest, takesWhatIsBeingMadeOffTheShelf) {
     const auto unknown = valueOf(queue().promise(workOf(second), second.order.wantedBy));
     EXPECT_EQ(unknown.suppliesBy, std::nullopt);
     EXPECT_TRUE(unknown.isShort) << "no lead days: nobody knows";
+    const auto agreed = agree(second);
+    const auto all = queue();
+    for (const auto& entry : all.entries) EXPECT_EQ(entry.isShort, entry.job.number == agreed.number);
 }
 
 TEST_F(BenchQueueTest, promisesNothingForToday) {
