@@ -11,15 +11,16 @@
 #include <iterator>
 #include <vector>
 
+extern const char* const kFuzzCorpus; // each entry's own folder, from CMake
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);
 
 namespace {
 
 TEST(Corpus, replaysWithoutABrokenPromise) {
     std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(FUZZ_CORPUS)) files.push_back(entry.path());
+    for (const auto& entry : std::filesystem::directory_iterator(kFuzzCorpus)) files.push_back(entry.path());
     std::sort(files.begin(), files.end());
-    ASSERT_FALSE(files.empty()) << FUZZ_CORPUS;
+    ASSERT_FALSE(files.empty()) << kFuzzCorpus;
     for (const auto& file : files) {
         SCOPED_TRACE(file.filename().string());
         std::ifstream in(file, std::ios::binary);
