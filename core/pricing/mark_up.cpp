@@ -38,4 +38,10 @@ std::optional<Rate> marginFromMarkUp(Rate markUp) {
     return toRate(Fraction::ratio(markUp.ppm(), units::kPpm + markUp.ppm()));
 }
 
+std::optional<units::Money> perBenchHour(units::Money profit, units::Money labour, units::Duration bench) {
+    if (bench.isZero()) return std::nullopt;
+    return units::Money::fromExact((profit + labour).exact() *
+                                   Fraction::ratio(units::kMillisecondsPerHour, bench.milliseconds()));
+}
+
 } // namespace sp::pricing

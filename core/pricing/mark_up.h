@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/catalogue/shop.h"
+#include "core/units/duration.h"
 #include "core/units/fraction.h"
 #include "core/units/money.h"
 
@@ -26,5 +27,9 @@ std::optional<units::Rate> marginOf(units::Money price, units::Money cost);
 
 /// g = m / (1 + m), mark-up −100 % or more. What is given away, at −100 %, has no margin.
 std::optional<units::Rate> marginFromMarkUp(units::Rate markUp);
+
+/// What an hour at the bench brings the one who works there: (profit + labour) ÷ hours, half to even to a micro-unit;
+/// none without such time. `labour` is the own work in the cost that the profit is above.
+std::optional<units::Money> perBenchHour(units::Money profit, units::Money labour, units::Duration bench);
 
 } // namespace sp::pricing

@@ -68,22 +68,18 @@ Fraction withoutTax(Money amount, Rate rate) {
 }
 
 Earnings earningsOf(Money net, const Outlay& outlay) {
-    Earnings earnings{.net = net,
-                      .cost = outlay.cost,
-                      .paidOut = outlay.paidOut,
-                      .ownTax = outlay.ownTax,
-                      .cardFee = outlay.cardFee,
-                      .floor = outlay.floor,
-                      .profit = net - outlay.cardFee - outlay.cost,
-                      .markUp = markUpOf(net - outlay.cardFee, outlay.cost),
-                      .margin = marginOf(net, outlay.cost + outlay.cardFee),
-                      .perBenchHour = {},
-                      .coverage = coverageOf(net, outlay)};
-    if (!outlay.bench.isZero())
-        earnings.perBenchHour =
-            Money::fromExact((earnings.profit + outlay.labour).exact() *
-                             Fraction::ratio(units::kMillisecondsPerHour, outlay.bench.milliseconds()));
-    return earnings;
+    const Money profit = net - outlay.cardFee - outlay.cost;
+    return {.net = net,
+            .cost = outlay.cost,
+            .paidOut = outlay.paidOut,
+            .ownTax = outlay.ownTax,
+            .cardFee = outlay.cardFee,
+            .floor = outlay.floor,
+            .profit = profit,
+            .markUp = markUpOf(net - outlay.cardFee, outlay.cost),
+            .margin = marginOf(net, outlay.cost + outlay.cardFee),
+            .perBenchHour = perBenchHour(profit, outlay.labour, outlay.bench),
+            .coverage = coverageOf(net, outlay)};
 }
 
 bool holdsTax(const catalogue::TaxRule& rule, bool taxable, bool exempt) {
