@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: MIT
+#include "db/book/earned_jobs.h"
+
+#include "core/catalogue/paper_kind.h"
+#include "core/pricing/bill.h"
+#include "core/units/apportion.h"
+
+#include <algorithm>
+#include <tuple>
+#include <utility>
+
+namespace sp::db {
+
+using base::fail;
+using base::Result;
+using figures::Earned;
+using figures::EarnedLine;
+using units::Money;
+
+namespace {
+
+/// What a quote came to, by line.
+struct Sold {
+    Money total;               ///< with the tax
+    Money income;              ///< without it
+    std::vector<Earned> lines; ///< their incomes are weights, until the job's income is shared by them
+};
+
+Earned earnedBy(const pricing::PricedLine& line, const catalogue::OrderLine& ordered) {
+    const auto& cost = line.cost;
+    return {.pieces = ordered.isCharge() ? units::Count{} : ordered.quantity,
+            .income = line.earnings.net,
+            .cost = line.earnings.cost,
+            .paidOut = line.earnings.paidOut,
+            .cardFee = line.earnings.cardFee,
+            .labour = cost.labour + cost.spoiledLabour,
+            .bench = cost.bench.total() + cost.spoiledTime};
+}
+
+/// A line as it was sealed, which does not say the time at the bench.
+Earned earnedBy(const records::LineFigures& line, const catalogue::OrderLine& ordered) {
+    return {.pieces = ordered.isCharge() ? units::Count{} : ordered.quantity,
+            .income = line.charged,
+            .cost = line.cost,
+            .paidOut = line.outOfPocket,
+            .cardFee = line.cardFee,
+            .isBenchKnown = false};
+}
+
+bool isAsSealed(const pricing::PricedOrder& again, const records::OrderFigures& sealed) {
+    if (again.total != sealed.total || again.tax != sealed.tax || again.lines.size() != sealed.lines.size())
+        return false;
+    for (std::size_t i = 0; i < again.lines.size(); ++i)
+        if (again.lines[i].cost.total != sealed.lines[i].cost) return false;
+    return true;
+}
+
+/// None where what it cost is not known.
+std::optional<Sold> soldBy(const Quote& quote, layout::FitMemo& fits) {
+    const auto rules = quote.result ? quote.result->rules : catalogue::kFirstRulesVersion;
+    const auto again = pricing::priceOrder(quote.order, *quote.frozen, fits, rules);
+    const bool isReached =
+        again && (quote.result ? isAsSealed(*again, quote.result->figures) : again->total == quote.sealedTotal);
+    Sold sold;
+    if (isReached) {
+        sold.total = again->total;
+        sold.income = again->earnings.net;
+        for (std::size_t i = 0; i < again->lines.size(); ++i)
+            sold.lines.push_back(earnedBy(again->lines[i], quote.order.lines[i]));
+        return sold;
+    }
+    if (!quote.result || quote.result->figures.lines.size() != quote.order.lines.size()) return std::nullopt;
+    const auto& sealed = quote.result->figures;
+    sold.total = sealed.total;
+    sold.income = sealed.total - sealed.tax;
+    for (std::size_t i = 0; i < sealed.lines.size(); ++i)
+        sold.lines.push_back(earnedBy(sealed.lines[i], quote.order.lines[i]));
+    return sold;
+}
+
+/// Without tax: of the invoices, less what was credited.
+Money invoiced(const std::vector<IssuedBill>& bills) {
+    Money net;
+    for (const auto& bill : bills) {
+        if (bill.kind == catalogue::PaperKind::Receipt) continue;
+        const Money part = pricing::wholeOf(bill.result.parts) - pricing::taxOf(bill.result.parts);
+        net += bill.kind == catalogue::PaperKind::Credit ? -part : part;
+    }
+    return net;
+}
+
+std::string designNameOf(const catalogue::OrderLine& line) {
+    if (line.isCharge() || line.first().title.empty()) return line.title;
+    return line.first().title;
+}
+
+figures::Answer answerTo(const QuoteSummary& job) {
+    if (catalogue::isAgreedTo(job.stage)) return figures::Answer::Won;
+    return job.stage == Stage::Declined || job.isLapsed ? figures::Answer::Lost : figures::Answer::Open;
+}
+
+} // namespace
+
+Result<EarnedReader::Known> EarnedReader::read(Book& book, const QuoteSummary& job) {
+    Known known{job.number, job.choiceTaken, job.total, {}, false};
+    const auto quote = book.quote(job.id);
+    if (!quote) return fail(quote.error());
+    auto sold = quote->frozen ? soldBy(*quote, m_fits) : std::nullopt;
+    if (!sold) {
+        known.isLeftOut = true;
+        return known;
+    }
+    if (job.total != sold->total) { // it comes to its invoices less its credit notes
+        const auto billing = book.billing(job.id);
+        if (!billing) return fail(billing.error());
+        sold->income = invoiced(billing->bills);
+    }
+    std::vector<Money> weights;
+    for (const auto& line : sold->lines) weights.push_back(std::max(Money{}, line.income));
+    const auto shares = units::inProportion(sold->income, std::move(weights));
+    const auto customer = book.customer(quote->order.customer);
+    if (!customer) return fail(customer.error());
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        const auto& ordered = quote->order.lines[i];
+        EarnedLine line;
+        line.job = job.id;
+        line.number = job.number;
+        line.customer = *customer ? (*customer)->id : quote->order.customer;
+        line.customerName = *customer ? (*customer)->name : job.customer;
+        line.designName = designNameOf(ordered);
+        if (!ordered.isCharge()) line.design = ordered.first().design;
+        line.blank = ordered.baseMaterial;
+        if (const auto* blank = quote->frozen->find(ordered.baseMaterial)) line.blankName = blank->material.name;
+        line.earned = sold->lines[i];
+        line.earned.income = shares[i];
+        line.quantity = line.earned.pieces;
+        known.lines.push_back(std::move(line));
+    }
+    return known;
+}
+
+Result<EarnedJobs> EarnedReader::earned(Book& book, units::Date from, units::Date to) {
+    Wanted wanted;
+    wanted.stage = Stage::Collected;
+    auto found = book.find(wanted);
+    if (!found) return fail(found.error());
+    std::erase_if(found->jobs, [&](const QuoteSummary& job) { return job.stageSince < from || to < job.stageSince; });
+    std::ranges::sort(found->jobs, {}, [](const QuoteSummary& job) { return std::tie(job.stageSince, job.number); });
+    EarnedJobs earned;
+    for (const auto& job : found->jobs) {
+        auto known = m_known.find(job.id);
+        if (known == m_known.end() || known->second.number != job.number || known->second.choice != job.choiceTaken ||
+            known->second.total != job.total) {
+            auto fresh = read(book, job);
+            if (!fresh) return fail(fresh.error());
+            known = m_known.insert_or_assign(job.id, std::move(*fresh)).first;
+        }
+        if (known->second.isLeftOut) earned.leftOut.push_back(job.number);
+        for (const auto& line : known->second.lines) earned.lines.emplace_back(line).day = job.stageSince;
+    }
+    return earned;
+}
+
+Result<std::vector<figures::OfferedLine>> EarnedReader::offered(Book& book, units::Date from, units::Date to) {
+    Wanted wanted;
+    wanted.from = from;
+    wanted.to = to;
+    const auto found = book.find(wanted);
+    if (!found) return fail(found.error());
+    std::vector<figures::OfferedLine> lines;
+    for (const auto& job : found->jobs) {
+        if (job.number.empty()) continue;
+        const auto quote = book.quote(job.id);
+        if (!quote) return fail(quote.error());
+        if (!quote->result) continue; // what each piece was to cost is not known
+        const auto& sealed = quote->result->figures.lines;
+        for (std::size_t i = 0; i < std::min(sealed.size(), quote->order.lines.size()); ++i) {
+            const auto& line = quote->order.lines[i];
+            if (line.isCharge() || catalogue::isGivenAway(quote->order, line)) continue;
+            lines.push_back({line.quantity, sealed[i].each, answerTo(job)});
+        }
+    }
+    return lines;
+}
+
+} // namespace sp::db
