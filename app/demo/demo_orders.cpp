@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo/demo_orders.h"
 
+#include "app/demo/demo_book.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
 
 #include <algorithm>
+#include <chrono>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -72,20 +75,60 @@ struct Job {
     bool isAtNoCharge = false;
 };
 
+/// A seat whose clock is put back by whole days while there is told what happened then.
+class PastClock {
+  public:
+    explicit PastClock(db::Environment seat)
+        : m_seat(std::move(seat)) {}
+
+    db::Environment environment() const {
+        auto past = m_seat;
+        past.now = [now = m_seat.now, ago = m_ago] { return now() - std::chrono::days(*ago); };
+        past.today = [today = m_seat.today, ago = m_ago] { return today().plusDays(-*ago); };
+        return past;
+    }
+    void putBack(std::int64_t days) { *m_ago = days; }
+
+  private:
+    db::Environment m_seat;
+    std::shared_ptr<std::int64_t> m_ago = std::make_shared<std::int64_t>(0);
+};
+
 class Season {
   public:
-    Season(db::Book& book, units::Date today)
+    Season(db::Book& book, PastClock& clock, units::Date today)
         : m_book(book)
+        , m_clock(clock)
         , m_today(today) {}
 
+    /// What was over on a day is written on that day; what is open, today.
     Done fill() {
         if (auto ok = read(); !ok) return ok;
-        for (const auto& job : past())
-            if (auto ok = add(job); !ok) return ok;
+        const auto jobs = past();
+        for (auto next = jobs.begin(); next != jobs.end();) {
+            const auto ago = overAgo(*next);
+            const auto last = std::find_if(next, jobs.end(), [&](const Job& job) { return overAgo(job) != ago; });
+            m_clock.putBack(ago);
+            const auto added = m_book.batch(words::say(QT_TRANSLATE_NOOP("App", "the demo's jobs")), [&]() -> Done {
+                for (; next != last; ++next)
+                    if (auto ok = add(*next); !ok) return ok;
+                return {};
+            });
+            if (!added) return added;
+        }
+        m_clock.putBack(0);
         return openDraft();
     }
 
   private:
+    /// How many days ago a job was handed over or let go; of one that is open none.
+    static std::int64_t overAgo(const Job& job) {
+        if (job.stage != Stage::Collected && job.stage != Stage::Declined) return 0;
+        auto after = job.wantedAfter.value_or(0);
+        for (const auto& paid : job.paid) after = std::max(after, paid.daysAfter);
+        return std::max<std::int64_t>(0, job.daysAgo - after);
+    }
+
     Done read() {
         const auto designs = m_book.designs();
         if (!designs) return fail(designs.error());
@@ -246,6 +289,7 @@ class Season {
     }
 
     db::Book& m_book;
+    PastClock& m_clock;
     units::Date m_today;
     std::map<std::string, catalogue::Design> m_designs;
     std::map<std::string, base::Id> m_materials;
@@ -256,9 +300,13 @@ class Season {
 
 } // namespace
 
-Done addOrders(db::Book& book, units::Date today) {
-    return book.batch(words::say(QT_TRANSLATE_NOOP("App", "the demo's jobs")),
-                      [&] { return Season(book, today).fill(); });
+base::Result<std::unique_ptr<db::Book>> createBusyDemo(const std::filesystem::path& file, db::Environment environment) {
+    PastClock clock(environment);
+    auto book = createDemoBook(file, clock.environment());
+    if (!book) return book;
+    if (const auto filled = Season(**book, clock, environment.today()).fill(); !filled) return fail(filled.error());
+    book->reset(); // what there is to undo begins with its reader, whose clock goes right
+    return db::Book::open(file, std::move(environment));
 }
 
 } // namespace sp::demo

@@ -4,7 +4,6 @@
 #include "app/backups/backups_dialog.h"
 #include "app/backups/restoring.h"
 #include "app/counter/counter_page.h"
-#include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/desk/fonts.h"
 #include "app/desk/message_bar.h"
@@ -55,11 +54,7 @@ FirstBook openedDemo() {
     const auto demo = Launcher::demoFile();
     if (QFileInfo::exists(demo)) return opened(demo);
     QDir().mkpath(QFileInfo(demo).absolutePath());
-    const auto seat = session::seat();
-    auto book = demo::createDemoBook(demo.toStdString(), seat);
-    if (book)
-        if (auto added = demo::addOrders(**book, seat.today()); !added) book = base::fail(std::move(added.error()));
-    return {std::move(book), demo};
+    return {demo::createBusyDemo(demo.toStdString(), session::seat()), demo};
 }
 
 /// The nearest folder above the file that is there: of a stick that is not plugged in, where sticks are.

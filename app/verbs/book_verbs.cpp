@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/verbs/verb_kit.h"
 #include "app/words/names.h"
@@ -15,9 +14,8 @@ Outcome demoVerb(const Arguments& arguments, const Helpers& helpers) {
         return refused(words::makeError(
             base::Code::Invalid, file,
             QT_TRANSLATE_NOOP("App", "A job book's name ends in .jobbook; make “%1.jobbook” instead."), file));
-    const auto book = demo::createDemoBook(file, helpers.environment);
+    const auto book = demo::createBusyDemo(file, helpers.environment);
     if (!book) return refused(book.error());
-    if (const auto added = demo::addOrders(**book, helpers.environment.today()); !added) return refused(added.error());
     return answer(arguments, {{"book", file}, {"demo", true}},
                   line(QT_TRANSLATE_NOOP("App", "%1: a demo job book; every name and price in it is invented."), file));
 }

@@ -2,7 +2,6 @@
 // The Bench on the demo shop in the middle of its season: four jobs to make, one of them late.
 #include "app/bench/bench_page.h"
 #include "app/bench/bench_presenter.h"
-#include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/desk/figures_table.h"
 #include "app/desk/message_bar.h"
@@ -29,9 +28,8 @@ class AtTheBench : public testing::Test {
   protected:
     AtTheBench() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
+        auto book = demo::createBusyDemo(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(book.has_value());
-        EXPECT_TRUE(demo::addOrders(**book, m_clock.environment().today()));
         open(std::move(*book));
     }
     void open(std::unique_ptr<db::Book> book) {

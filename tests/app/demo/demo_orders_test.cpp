@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 // The demo's jobs show what a job can be: every stage, money in parts, choices, several places, charges, nothing asked.
-#include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "core/catalogue/stage.h"
 #include "tests/support/held_clock.h"
@@ -22,11 +21,9 @@ using units::Money;
 class DemoOrders : public testing::Test {
   protected:
     DemoOrders() {
-        auto made = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
-        EXPECT_TRUE(made.has_value());
+        auto made = demo::createBusyDemo(m_folder / "demo.jobbook", m_clock.environment());
+        EXPECT_TRUE(made.has_value()) << (made ? "" : describe(made.error()));
         m_book = std::move(*made);
-        const auto added = demo::addOrders(*m_book, m_clock.environment().today());
-        EXPECT_TRUE(added) << (added ? "" : describe(added.error()));
         const auto rows = m_book->quotes({}, 1'000);
         EXPECT_TRUE(rows);
         for (const auto& row : *rows) m_quotes.push_back(m_book->quote(row.id).value());

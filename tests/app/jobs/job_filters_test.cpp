@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 // Which jobs are listed, in which order and with which columns, on the demo's orders; and the index made beside them.
-#include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
@@ -34,9 +33,8 @@ class JobFiltersAtJobs : public testing::Test {
         keepNothing();
         auto environment = m_clock.environment();
         environment.cacheFolder = m_folder / "cache";
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", environment);
+        auto book = demo::createBusyDemo(m_folder / "demo.jobbook", environment);
         EXPECT_TRUE(book.has_value());
-        EXPECT_TRUE(demo::addOrders(**book, environment.today()));
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
         m_watch = std::make_unique<TodayWatch>(*m_session);

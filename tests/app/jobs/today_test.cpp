@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 // What today asks, beside the jobs, on the demo shop in the middle of its season.
-#include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
@@ -30,9 +29,8 @@ class TodayAtJobs : public testing::Test {
   protected:
     TodayAtJobs() {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-        auto book = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
+        auto book = demo::createBusyDemo(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(book.has_value());
-        EXPECT_TRUE(demo::addOrders(**book, m_clock.environment().today()));
         m_session = std::make_unique<session::BookSession>(std::move(*book));
         m_formatter = std::make_unique<desk::Formatter>(QLocale(), m_session->shop());
         m_watch = std::make_unique<TodayWatch>(*m_session);

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 // Jobs found by a verb, on the demo's orders: what each option leaves is told from the list of all.
-#include "app/demo/demo_book.h"
 #include "app/demo/demo_orders.h"
 #include "app/verbs/verbs.h"
 #include "tests/support/held_clock.h"
@@ -21,9 +20,8 @@ class FindVerb : public testing::Test {
   protected:
     FindVerb() {
         m_helpers.environment = m_clock.environment();
-        auto made = demo::createDemoBook(m_folder / "demo.jobbook", m_clock.environment());
+        auto made = demo::createBusyDemo(m_folder / "demo.jobbook", m_clock.environment());
         EXPECT_TRUE(made.has_value());
-        EXPECT_TRUE(demo::addOrders(**made, m_clock.environment().today()));
     }
     verbs::Outcome run(std::vector<std::string> words) {
         words.insert(words.end(), {"--book", (m_folder / "demo.jobbook").string()});
