@@ -45,24 +45,18 @@ Json taxJson(const pricing::TaxReport& report, const units::Currency& currency) 
 } // namespace
 
 Outcome taxVerb(const Arguments& arguments, const Helpers& helpers) {
-    const auto from = units::Date::parse(*arguments.value("--from"));
-    if (!from) return refused(from.error());
-    const auto to = units::Date::parse(*arguments.value("--to"));
-    if (!to) return refused(to.error());
-    if (*to < *from)
-        return refused(words::makeError(base::Code::Invalid, "--to",
-                                        QT_TRANSLATE_NOOP("App", "--to, %1, is before --from, %2; turn the two round."),
-                                        to->iso(), from->iso()));
+    const auto days = daysOf(arguments);
+    if (!days) return refused(days.error());
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
     const auto shop = (*book)->shop();
     if (!shop) return refused(shop.error());
-    const auto report = (*book)->taxReport(*from, *to);
+    const auto report = (*book)->taxReport(days->from, days->to);
     if (!report) return refused(report.error());
     const auto caution =
         told(QT_TRANSLATE_NOOP("App", "What is owed of it, to whom and when, your tax authority or an "
                                       "accountant says; invoices that were not made here are not in it."));
-    Json json{{"from", from->iso()}, {"to", to->iso()}};
+    Json json{{"from", days->from.iso()}, {"to", days->to.iso()}};
     json.update(taxJson(*report, shop->currency));
     json["caution"] = caution;
     return answer(arguments, json, taxText(*report, shop->currency) + caution + "\n");

@@ -42,6 +42,13 @@ struct QuotesOfBook {
 };
 base::Result<QuotesOfBook> openQuotes(const Arguments& arguments, const Helpers& helpers);
 
+struct Days {
+    units::Date from;
+    units::Date to;
+};
+/// From --from to --to, both counted. Errors: Invalid for what is no day, and where they are turned round.
+base::Result<Days> daysOf(const Arguments& arguments);
+
 /// The order of --order, or the one line that the options describe.
 base::Result<OrderFor> orderOf(const Arguments& arguments, db::Book& book, units::Date today);
 /// What its price is made of. Whoever is not in the book has no exemption, and is only named.
@@ -78,6 +85,7 @@ Outcome invoiceVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome receiptVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome creditVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome papersVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome figuresVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome taxVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome priceListVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome fitVerb(const Arguments& arguments, const Helpers& helpers);

@@ -147,6 +147,10 @@ const std::vector<Verb>& verbs() {
          "--book B --quote N [--json]",
          {{"--book", "--quote"}, {"--json"}, 0, {"--book", "--quote"}},
          papersVerb},
+        {"figures",
+         "--book B --from DAY --to DAY [--by month|week|design|customer|quantity|blank] [--json]",
+         {{"--book", "--from", "--to", "--by"}, {"--json"}, 0, {"--book", "--from", "--to"}},
+         figuresVerb},
         {"tax",
          "--book B --from DAY --to DAY [--json]",
          {{"--book", "--from", "--to"}, {"--json"}, 0, {"--book", "--from", "--to"}},
@@ -278,6 +282,18 @@ base::Result<std::unique_ptr<db::Book>> openBook(const Arguments& arguments, con
     auto book = db::Book::open(arguments.of("--book"), helpers.environment);
     if (book) words::sealOldResults(**book, kSealingBudget, words::SheetWords());
     return book;
+}
+
+base::Result<Days> daysOf(const Arguments& arguments) {
+    const auto from = units::Date::parse(*arguments.value("--from"));
+    if (!from) return base::fail(from.error());
+    const auto to = units::Date::parse(*arguments.value("--to"));
+    if (!to) return base::fail(to.error());
+    if (*to < *from)
+        return words::fail(base::Code::Invalid, "--to",
+                           QT_TRANSLATE_NOOP("App", "--to, %1, is before --from, %2; turn the two round."), to->iso(),
+                           from->iso());
+    return Days{*from, *to};
 }
 
 base::Result<QuotesOfBook> openQuotes(const Arguments& arguments, const Helpers& helpers) {
