@@ -53,6 +53,15 @@ TEST(Formula, knowsWhatItsOperandsFollowFrom) {
     EXPECT_EQ(evaluate(toMillisecond(term.number(5) / term.number(2))), Fraction::of(2));
 }
 
+/// What nobody would write down: a formula is read by people.
+bool multipliesByOne(const Formula& formula) {
+    const auto isOne = [](const Formula& f) {
+        return f.kind == Formula::Kind::Number && evaluate(f) == Fraction::of(1);
+    };
+    if (formula.kind == Formula::Kind::Product && std::ranges::any_of(formula.of, isOne)) return true;
+    return std::ranges::any_of(formula.of, multipliesByOne);
+}
+
 /// The laws of a cost sheet that its formulas and the table's tags state.
 void expectLawful(const sample::CostCase& made, const CostSheet& sheet) {
     const auto& line = made.line;
@@ -73,6 +82,7 @@ void expectLawful(const sample::CostCase& made, const CostSheet& sheet) {
         if (!catalogue::isOncePerJob(step) && !isPacking) work += node.amount;
     }
     EXPECT_EQ(sheet.labour, labour) << what;
+    for (const auto& node : sheet.nodes) EXPECT_FALSE(multipliesByOne(node.formula)) << what;
     if (!line.customersGarment) return;
     for (const auto& node : sheet.nodes) {
         if (node.part == Part::SpoiledWork) {

@@ -78,6 +78,12 @@ TEST(OrderWork, doesOnceWhatLinesShare) {
     EXPECT_EQ(spoiling.lines[0].bench.of(Step::Art) + spoiling.lines[1].bench.of(Step::Art), Duration::fromMinutes(15));
 }
 
+TEST(SharedSets, areNoneWhereNoPlaceSharesWithAnother) {
+    const auto book = sample::priceBook();
+    EXPECT_TRUE(sharedSets(std::vector{known(24), sample::square(30)}, book).empty());
+    EXPECT_EQ(sharedSets(std::vector{known(24), known(30)}, book).size(), 2U);
+}
+
 TEST(OrderWork, doesNotMakeASetThatIsThere) {
     auto book = bookSpoiling(0);
     auto line = known(10);

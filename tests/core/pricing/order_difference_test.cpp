@@ -128,6 +128,45 @@ TEST(OrderDifference, findsALineThatMovedOrWasRenamed) {
     EXPECT_TRUE(renamed.difference().isZero());
 }
 
+TEST(OrderDifference, isSomethingWhereALineIsOnlyRenamed) {
+    auto is = given();
+    is.lines[1].title = "Tile";
+    is.lines[1].first().title.clear();
+    const auto renamed = compared(given(), is);
+    EXPECT_TRUE(renamed.difference().isZero() && renamed.parts.empty() && renamed.amounts.empty());
+    EXPECT_FALSE(renamed.isNothing());
+}
+
+TEST(OrderDifference, saysWhatOfAPlaceIsAnother) {
+    const auto with = [](auto change) {
+        auto is = given();
+        change(is.lines[0].places);
+        return partsOf(compared(given(), is).lines.at(0).parts);
+    };
+    using Names = std::vector<std::string>;
+    using Places = std::vector<catalogue::Placement>;
+    EXPECT_EQ(with([](Places& on) { on[0].width = units::Length::fromNanometres(50'800'000); }), (Names{"Width"}));
+    EXPECT_EQ(with([](Places& on) { on[0].height = units::Length::fromNanometres(50'800'000); }), (Names{"Height"}));
+    EXPECT_EQ(with([](Places& on) { on[0].stones[0].count = Count::of(17); }), (Names{"Stones"}));
+    EXPECT_EQ(with([](Places& on) { on[0].templatesOnWall = true; }), (Names{"TemplatesOnTheWall"}));
+    EXPECT_EQ(with([](Places& on) {
+                  on.push_back(on[0]);
+                  on[1].width = units::Length::fromNanometres(50'800'000);
+              }),
+              (Names{"PlacesOnThePiece"}))
+        << "places that cannot be told one by one";
+}
+
+TEST(OrderDifference, listsALineThatIsGoneWhereItStood) {
+    auto is = given();
+    is.lines.erase(is.lines.begin() + 1);
+    const auto difference = compared(given(), is);
+    ASSERT_EQ(difference.lines.size(), 3U);
+    EXPECT_EQ(difference.lines[1].fate, LineFate::Removed);
+    EXPECT_EQ(difference.lines[1].title(), "Square");
+    EXPECT_EQ(difference.lines[2].title(), "Postage");
+}
+
 TEST(OrderDifference, tellsLinesApartThatAreCalledAlike) {
     auto was = sample::orderOf({charge("Charge", 100), charge("Charge", 200), charge("Charge", 300)});
     auto is = sample::orderOf({charge("Charge", 300), charge("Charge", 100)});

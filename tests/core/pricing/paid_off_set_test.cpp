@@ -121,6 +121,18 @@ TEST(PaidOffSet, isBorneByTheLinesOfItsDesignTogether) {
     EXPECT_EQ(job.cost(1).total.micros(), 2'880'000);
 }
 
+TEST(PaidOffSet, saysWhatALineBearsOfItOnlyWhereThereAreOthers) {
+    const auto operandsOf = [](const Planned& job) {
+        const auto sheet = job.sheet();
+        const auto node = std::ranges::find(sheet.nodes, Part::SetTemplates, &costing::CostNode::part);
+        EXPECT_NE(node, sheet.nodes.end());
+        return std::pair(node->formula.find(costing::Operand::Pieces) != nullptr,
+                         node->formula.find(costing::Operand::SetPieces) != nullptr);
+    };
+    EXPECT_EQ(operandsOf(Planned({12})), std::pair(false, false));
+    EXPECT_EQ(operandsOf(Planned({12, 36})), std::pair(true, true));
+}
+
 // 12 / 100 of 14.70 are 1.764, and no line draws or cuts.
 TEST(PaidOffSet, holdsArtAndCuttingWhereTheShopWants) {
     Planned job({12});
