@@ -8,13 +8,6 @@
 
 namespace sp::layout {
 
-/// Of equal boxes so many are to be laid; gap included, in nanometres.
-struct BoxKind {
-    std::int64_t width = 0;
-    std::int64_t height = 0;
-    std::int64_t count = 0;
-};
-
 /// Cuts a bin from side to side, again and again, for the most worth of boxes, each kind as often as wanted: where the
 /// sums of sides end, so that no cut is missed. Answers the boxes' places with `Laid::box` naming the kind.
 class Guillotine {

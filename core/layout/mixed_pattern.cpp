@@ -148,6 +148,15 @@ Filling fillLine(const std::vector<Box>& boxes, const std::vector<std::size_t>& 
 
 } // namespace
 
+std::vector<BoxKind> kindsOf(const std::vector<Box>& boxes) {
+    std::vector<BoxKind> kinds;
+    for (const Box& box : boxes) {
+        if (box.kind >= kinds.size()) kinds.resize(box.kind + 1);
+        kinds[box.kind] = {box.width, box.height, kinds[box.kind].count + 1};
+    }
+    return kinds;
+}
+
 Filling fillSkyline(const std::vector<Box>& boxes, const std::vector<std::size_t>& order, std::vector<char>& used,
                     int64_t width, int64_t height, bool mayTurn, int64_t& steps) {
     return fillLine(boxes, order, used, width, height, mayTurn, std::numeric_limits<double>::infinity(), steps);

@@ -13,6 +13,16 @@ struct Box {
     std::size_t kind = 0;
 };
 
+/// Of equal boxes so many are to be laid; gap included, in nanometres.
+struct BoxKind {
+    std::int64_t width = 0;
+    std::int64_t height = 0;
+    std::int64_t count = 0;
+};
+
+/// The kinds in their order, sides as those of the last box of each.
+std::vector<BoxKind> kindsOf(const std::vector<Box>& boxes);
+
 /// A box laid: index into the boxes, lower-left corner.
 struct Laid {
     std::size_t box = 0;

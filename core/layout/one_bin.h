@@ -1,18 +1,27 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/layout/guillotine.h"
 #include "core/layout/mixed_search.h"
 
-#include <optional>
+#include <vector>
 
 namespace sp::layout {
 
-/// Looks for a way to lay all boxes of all kinds in one bin, by trying what lies at the left end of the lowest level,
-/// or that nothing does, while the area left empty allows. `Laid::box` names the kind. None where there is no such way
-/// or it was not found within `steps`, which are lowered by the work done.
-std::optional<std::vector<Laid>> layInOneBin(const std::vector<BoxKind>& kinds, std::int64_t width, std::int64_t height,
-                                             bool mayTurn, std::int64_t& steps);
+/// All boxes laid; or no way there is, where `isSure`; or none was found. `Laid::box` names the kind.
+struct OneBinAnswer {
+    std::vector<Laid> laid;
+    bool isSure = false;
+
+    bool isLaid() const { return !laid.empty(); }
+};
+
+/// Looks for a way to lay all boxes of all kinds in one bin, one at least. Any way may be pushed left and down until
+/// every box touches something on both sides; of such ways none is missed. At the left end of the lowest level lies a
+/// box; or nothing lies on the level, and it is lost up to the lower of its neighbours; or the first box on it stands
+/// farther right, higher than the left neighbour, from where another reaches over what is lost. A state that failed is
+/// not tried again (told by 128 bits of hash). `steps` are lowered by the work done.
+OneBinAnswer layInOneBin(const std::vector<BoxKind>& kinds, std::int64_t width, std::int64_t height, bool mayTurn,
+                         std::int64_t& steps);
 
 /// The same for boxes and a bin; the places of all boxes, or none.
 std::vector<Laid> laidInOneBin(const std::vector<Box>& boxes, const Bin& bin, bool mayTurn, std::int64_t& steps);

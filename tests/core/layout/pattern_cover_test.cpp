@@ -114,8 +114,8 @@ TEST(CoverPrices, areThoseOfTheCheapestFractions) {
 
 TEST(OneBin, findsNoWayWhereThereIsNone) {
     std::int64_t steps = 1'000'000;
-    EXPECT_FALSE(layInOneBin({{6, 6, 2}}, 10, 10, true, steps).has_value());
-    EXPECT_TRUE(layInOneBin({{5, 10, 2}}, 10, 10, true, steps).has_value());
+    EXPECT_FALSE(layInOneBin({{6, 6, 2}}, 10, 10, true, steps).isLaid());
+    EXPECT_TRUE(layInOneBin({{5, 10, 2}}, 10, 10, true, steps).isLaid());
 }
 
 } // namespace
