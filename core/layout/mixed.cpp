@@ -2,6 +2,7 @@
 #include "core/layout/mixed.h"
 
 #include "core/base/overflow.h"
+#include "core/layout/count_search.h"
 #include "core/layout/messages.h"
 #include "core/layout/mixed_bounds.h"
 #include "core/layout/mixed_search.h"
@@ -117,21 +118,31 @@ int64_t plainFit(const MixedSheet& sheet, const Piece& piece, const FitRules& ru
     return std::max(rows(piece.width, piece.height), rules.oneWay ? 0 : rows(piece.height, piece.width));
 }
 
-/// Whole sheets of one piece each, counted by fitSheet, for every piece that fills some: taken off the boxes.
+/// How many of each piece one sheet holds, where there are enough to fill one; else nothing.
+using Fits = std::vector<std::optional<SheetFit>>;
+
+Fits fitsOf(const std::vector<MixedPiece>& pieces, const MixedSheet& sheet, const FitRules& rules) {
+    Fits fits(pieces.size());
+    for (std::size_t p = 0; p < pieces.size(); ++p)
+        if (plainFit(sheet, pieces[p].size, rules) <= pieces[p].count)
+            if (auto fit = fitSheet(sheet.size, pieces[p].size, rules)) fits[p] = *std::move(fit);
+    return fits;
+}
+
+/// Whole sheets of one piece each, for every piece that fills some: taken off the boxes.
 struct Prefilled {
     BinPlan plan;
     std::vector<char> used;
 };
 
 Prefilled prefilled(const std::vector<MixedPiece>& pieces, const std::vector<Box>& boxes,
-                    const std::vector<std::size_t>& pieceOf, const MixedSheet& sheet, std::size_t kind, const Bin& bin,
+                    const std::vector<std::size_t>& pieceOf, const Fits& fits, std::size_t kind, const Bin& bin,
                     const FitRules& rules) {
     int64_t had = bin.left;
     Prefilled out;
     out.used.assign(boxes.size(), 0);
     for (std::size_t p = 0; p < pieces.size(); ++p) {
-        if (plainFit(sheet, pieces[p].size, rules) > pieces[p].count) continue; // not even one sheet is filled
-        const auto fit = fitSheet(sheet.size, pieces[p].size, rules);
+        const auto& fit = fits[p];
         if (!fit || fit->count < 1 || fit->count > pieces[p].count) continue;
         auto box = static_cast<std::size_t>(std::find(pieceOf.begin(), pieceOf.end(), p) - pieceOf.begin());
         for (int64_t n = pieces[p].count / fit->count; n > 0 && had > 0; --n, --had) {
@@ -170,10 +181,13 @@ class SheetPacker {
         if (m_isFree) // then the fewest are wanted
             for (Bin& bin : m_bins) bin.price = 1;
         m_bounds = boundsOf(m_boxes, m_bins, !m_rules.oneWay);
-        sharpenForOneSize();
+        for (const std::size_t kind : m_kindOf) m_fits.push_back(fitsOf(m_pieces, m_sheets[kind], m_rules));
+        sharpenByCounts();
+        tryOneSize();
         tryPrefilled();
         if (!isEnough()) tryOneBin();
         if (!isEnough()) tryPatterns();
+        if (!isEnough()) tryCounts();
         constexpr std::size_t kMaxSearched = 3'000; // beyond, whole sheets come first
         if (!isEnough() && (m_boxes.size() <= kMaxSearched || !m_best.isWhole)) offer(searched());
         if (m_best.isWhole) return answer();
@@ -225,10 +239,55 @@ class SheetPacker {
         std::size_t kinds = 0;
         for (const Box& box : m_boxes) kinds = std::max(kinds, box.kind + 1);
         if (kinds > kMaxPatternKinds || (m_boxes.size() < 2 * kinds && m_bins.size() == 1)) return;
-        const MixedEffort part = m_effort.part(2);
+        const MixedEffort part = m_effort.part(m_counts ? 4 : 2);
         Effort effort(part);
-        offer(coverWithPatterns(m_boxes, m_bins, !m_rules.oneWay, m_bounds.cost, effort));
+        offer(coverWithPatterns(m_boxes, m_bins, !m_rules.oneWay, m_bounds.cost, m_ways, effort));
         m_effort.steps() -= part.steps - effort.steps();
+    }
+
+    /// What one sheet holds of each size at most, and of few sizes together: the bound of many sheets of one kind.
+    void sharpenByCounts() {
+        if (m_bins.size() != 1) return;
+        const auto kinds = kindsOf(m_boxes);
+        BoxCounts most;
+        for (const BoxKind& kind : kinds) most.push_back(kind.count);
+        for (std::size_t p = 0, box = 0; p < m_pieces.size(); box += static_cast<std::size_t>(m_pieces[p].count), ++p) {
+            const std::size_t kind = m_boxes[box].kind;
+            const auto& fit = m_fits[0][p];
+            if (!fit || fit->bound < 1 || fit->bound >= most[kind]) continue;
+            most[kind] = fit->bound;
+            raiseBound((kinds[kind].count + fit->bound - 1) / fit->bound);
+            m_ways.push_back(wayOf(*fit, kind, kinds, m_boxes[box].width != kinds[kind].width));
+        }
+        if (kinds.size() > CountSearch::kMaxKinds) return;
+        m_counts.emplace(kinds, m_bins[0].width, m_bins[0].height, !m_rules.oneWay, std::move(most));
+        constexpr int64_t kBoundSteps = 1'000'000;
+        int64_t steps = kBoundSteps;
+        raiseBound(m_counts->bound(steps));
+    }
+
+    BinWay wayOf(const SheetFit& fit, std::size_t kind, const std::vector<BoxKind>& kinds, bool isExchanged) const {
+        BinWay way{0, BoxCounts(kinds.size(), 0), {}};
+        way.counts[kind] = static_cast<int64_t>(fit.positions.size());
+        for (const Position& at : fit.positions)
+            way.laid.push_back({kind, (at.x - m_rules.margin).nanometres(), (at.y - m_rules.margin).nanometres(),
+                                at.turned != isExchanged});
+        return way;
+    }
+
+    void raiseBound(int64_t sheets) {
+        m_bounds.sheets = std::max(m_bounds.sheets, sheets);
+        m_bounds.cost = std::max(m_bounds.cost, m_bounds.sheets * m_bins[0].price);
+    }
+
+    /// Counts that fill sheets best are laid, or shown not to lie; then whole sheets of them.
+    void tryCounts() {
+        if (!m_counts) return;
+        const MixedEffort part{m_effort.steps() / 3 * 2, m_effort.part(1).outOfTime};
+        Effort effort(part);
+        raiseBound(m_counts->search(m_ways, effort));
+        m_effort.steps() -= part.steps - effort.steps();
+        if (!isEnough()) tryPatterns();
     }
 
     /// Of one kind of sheet the fewest are looked for as if there were enough, and counted afterwards: a plan of one
@@ -270,14 +329,11 @@ class SheetPacker {
         return base::fail(Fault::NothingInsideMargins, "margin");
     }
 
-    /// One size of piece on one kind of sheet: fitSheet's own bound.
-    void sharpenForOneSize() {
+    /// One size of piece that needs no second sheet: as fitSheet lays it.
+    void tryOneSize() {
         if (m_sheets.size() != 1 || m_pieces.size() != 1) return;
         const auto fit = fitSheet(m_sheets[0].size, m_pieces[0].size, m_rules);
-        if (!fit || fit->bound < 1) return;
-        m_bounds.sheets = std::max(m_bounds.sheets, (m_pieces[0].count + fit->bound - 1) / fit->bound);
-        m_bounds.cost = std::max(m_bounds.cost, m_bounds.sheets * m_bins[0].price);
-        if (m_pieces[0].count > static_cast<int64_t>(fit->positions.size())) return;
+        if (!fit || m_pieces[0].count > static_cast<int64_t>(fit->positions.size())) return;
         FilledBin filled{0, {}};
         for (int64_t i = 0; i < m_pieces[0].count; ++i) {
             const Position& at = fit->positions[static_cast<std::size_t>(i)];
@@ -289,7 +345,7 @@ class SheetPacker {
 
     void tryPrefilled() {
         for (std::size_t kind = 0; kind < m_bins.size(); ++kind) {
-            auto first = prefilled(m_pieces, m_boxes, m_pieceOf, m_sheets[m_kindOf[kind]], kind, m_bins[kind], m_rules);
+            auto first = prefilled(m_pieces, m_boxes, m_pieceOf, m_fits[kind], kind, m_bins[kind], m_rules);
             if (first.plan.bins.empty()) continue;
             std::vector<Box> rest;
             std::vector<std::size_t> restOf;
@@ -351,7 +407,10 @@ class SheetPacker {
     std::vector<Box> m_boxes;
     std::vector<std::size_t> m_pieceOf;
     Bounds m_bounds;
-    bool m_isFree = false; ///< no sheet costs anything; each then counts as one micro-unit here
+    std::optional<CountSearch> m_counts; ///< for few sizes on one kind of sheet
+    std::vector<BinWay> m_ways;          ///< patterns known so far
+    std::vector<Fits> m_fits;            ///< by bin
+    bool m_isFree = false;               ///< no sheet costs anything; each then counts as one micro-unit here
     BinPlan m_best;
 };
 

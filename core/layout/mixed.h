@@ -67,7 +67,9 @@ inline constexpr std::size_t kMaxMixedSheets = 50;   ///< kinds of sheets
 /// The cheapest sheets found for all pieces, each with its bound. Margin and gap are exact: a piece grows by the gap,
 /// a sheet by the gap less twice the margin. One size of piece is counted by fitSheet; pieces that fill whole sheets
 /// by themselves are tried that way; everything else is laid on skylines (lowest place, best fit first) and in
-/// maximal free rectangles, and the order of the pieces is searched from a fixed seed.
+/// maximal free rectangles, and the order of the pieces is searched from a fixed seed. Few sizes on one kind of sheet
+/// are counted too: what counts one sheet can hold at most bounds the plan, and those that would help most are laid or
+/// shown not to lie (CountSearch).
 /// Errors: OutOfRange for sides, counts, prices, margin or gap outside their range; TooLarge when a piece fits no
 /// sheet or there are more than kMaxMixedPieces, kMaxMixedSizes or kMaxMixedSheets; Missing when the sheets that can
 /// be had do not suffice, or no way to lay all on them was found.

@@ -18,25 +18,17 @@ namespace {
 constexpr std::size_t kMaxPatterns = 600;
 constexpr int kMaxRounds = 40;
 
-/// One way to lay a bin.
-struct Way {
-    std::size_t bin = 0;
-    std::vector<int64_t> counts; ///< by kind
-    std::vector<Laid> laid;      ///< Laid::box names the kind
-};
-
 class Cover {
   public:
-    Cover(const std::vector<Box>& boxes, const std::vector<Bin>& bins, bool mayTurn, int64_t enough, Effort& effort)
+    Cover(const std::vector<Box>& boxes, const std::vector<Bin>& bins, bool mayTurn, int64_t enough,
+          std::vector<BinWay>& ways, Effort& effort)
         : m_boxes(boxes)
         , m_bins(bins)
         , m_mayTurn(mayTurn)
         , m_enough(enough)
-        , m_effort(effort) {
-        for (const Box& box : boxes) {
-            if (box.kind >= m_kinds.size()) m_kinds.resize(box.kind + 1);
-            m_kinds[box.kind] = {box.width, box.height, m_kinds[box.kind].count + 1};
-        }
+        , m_ways(ways)
+        , m_effort(effort)
+        , m_kinds(kindsOf(boxes)) {
         int64_t dearest = 0;
         for (const Bin& bin : bins) dearest = std::max(dearest, bin.price);
         // Of plans of one cost the one of fewer bins; where all are free, the fewest.
@@ -111,13 +103,13 @@ class Cover {
 
     std::vector<double> pricesOfKinds() const {
         std::vector<CoverColumn> columns;
-        for (const Way& way : m_ways) columns.push_back({m_prices[way.bin], way.counts});
+        for (const BinWay& way : m_ways) columns.push_back({m_prices[way.bin], way.counts});
         return coverPrices(columns, demands()).prices;
     }
 
     std::vector<double> copiesOf() const {
         std::vector<CoverColumn> columns;
-        for (const Way& way : m_ways) columns.push_back({m_prices[way.bin], way.counts});
+        for (const BinWay& way : m_ways) columns.push_back({m_prices[way.bin], way.counts});
         return coverPrices(columns, demands()).copies;
     }
 
@@ -180,13 +172,13 @@ class Cover {
     /// False where it is known already.
     bool addWay(std::size_t b, std::vector<Laid> laid) {
         if (laid.empty() || m_ways.size() >= kMaxPatterns) return false;
-        Way way{b, std::vector<int64_t>(m_kinds.size(), 0), {}};
+        BinWay way{b, std::vector<int64_t>(m_kinds.size(), 0), {}};
         for (Laid& one : laid) {
             if (way.counts[one.box] >= m_kinds[one.box].count) continue; // more than there are
             ++way.counts[one.box];
             way.laid.push_back(one);
         }
-        for (const Way& known : m_ways)
+        for (const BinWay& known : m_ways)
             if (known.bin == b && known.counts == way.counts) return false;
         m_ways.push_back(std::move(way));
         return true;
@@ -310,7 +302,7 @@ class Cover {
         if (--choice.nodes <= 0 || cost + worth >= choice.cost * (1 - 1e-9)) return;
         std::vector<std::pair<double, std::size_t>> next; // what it costs more than it is worth
         for (std::size_t w = 0; w < m_ways.size(); ++w) {
-            const Way& way = m_ways[w];
+            const BinWay& way = m_ways[w];
             if (way.counts[most] == 0 || choice.left[way.bin] == 0) continue;
             double brings = 0;
             for (std::size_t k = 0; k < rest.size(); ++k)
@@ -319,7 +311,7 @@ class Cover {
         }
         std::sort(next.begin(), next.end());
         for (std::size_t i = 0; i < std::min<std::size_t>(next.size(), 8) && choice.nodes > 0; ++i) {
-            const Way& way = m_ways[next[i].second];
+            const BinWay& way = m_ways[next[i].second];
             auto less = rest;
             for (std::size_t k = 0; k < rest.size(); ++k) less[k] = std::max<int64_t>(0, rest[k] - way.counts[k]);
             --choice.left[way.bin];
@@ -334,20 +326,20 @@ class Cover {
     const std::vector<Bin>& m_bins;
     bool m_mayTurn;
     int64_t m_enough;
+    std::vector<BinWay>& m_ways;
     Effort& m_effort;
     std::vector<BoxKind> m_kinds;
     std::vector<double> m_prices; ///< by bin
-    std::vector<Way> m_ways;
     std::mt19937_64 m_random{0xC07E5};
 };
 
 } // namespace
 
 BinPlan coverWithPatterns(const std::vector<Box>& boxes, const std::vector<Bin>& bins, bool mayTurn, int64_t enough,
-                          Effort& effort) {
+                          std::vector<BinWay>& ways, Effort& effort) {
     for (const Box& box : boxes)
         if (box.kind >= kMaxPatternKinds) return {};
-    return Cover(boxes, bins, mayTurn, enough, effort).run();
+    return Cover(boxes, bins, mayTurn, enough, ways, effort).run();
 }
 
 } // namespace sp::layout
