@@ -81,8 +81,8 @@ base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const Fi
 
 inline constexpr int kMaxSums = 160;
 inline constexpr std::int64_t kFiveBlockWork = 4'000'000;
-/// Cuts tried on Ls when the next piece would leave less than half a piece of waste on the sheet; a looser
-/// sheet, where no L-shaped layout has been seen to help, gets kLooseWork.
+/// Cuts tried on Ls when the next piece would leave less than half a piece of waste on the sheet and most lengths are
+/// sums of the piece's sides; another sheet, where no L-shaped layout has been seen to help, gets kLooseWork.
 inline constexpr std::int64_t kLShapeWork = 13'000'000;
 inline constexpr std::int64_t kLooseWork = 30'000;
 

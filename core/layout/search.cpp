@@ -21,6 +21,10 @@ bool isTight(Tick width, Tick height, const Problem& problem, std::int64_t count
     return 2 * (static_cast<Int128>(width) * height - piece * count) < piece;
 }
 
+/// Whether more than every other length is a sum of sides. Where few are, as of pieces measured in tenths of a
+/// millimetre, no L-shaped layout was better in 14,000 tries.
+bool isDense(const Grid& grid, Tick width) { return 2 * static_cast<Tick>(grid.size()) > width; }
+
 std::optional<Answer> searchUpright(const Problem& problem, std::int64_t lShapeWork) {
     const Grid grid(problem, kMaxSums);
     if (!grid.fits()) return {};
@@ -47,8 +51,9 @@ std::optional<Answer> searchUpright(const Problem& problem, std::int64_t lShapeW
         five.place(width, height, {}, answer.spots);
         return answer;
     }
-    Work more(isTight(grid.at(width), grid.at(height), problem, answer.count + 1) ? lShapeWork
-                                                                                  : std::min(lShapeWork, kLooseWork));
+    const bool mayHelp = isTight(grid.at(width), grid.at(height), problem, answer.count + 1) &&
+                         isDense(grid, std::max(problem.width, problem.height));
+    Work more(mayHelp ? lShapeWork : std::min(lShapeWork, kLooseWork));
     LShapes shapes(grid, five, more);
     while (answer.count < answer.bound && shapes.reaches(width, height, static_cast<int>(answer.count) + 1)) {
         ++answer.count;
