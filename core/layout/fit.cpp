@@ -28,10 +28,13 @@ Answer layPlain(const Problem& problem) {
     return answer;
 }
 
+constexpr Tick kLongRoll = 20; ///< times as long as wide
+
 /// Strips along the longer side.
 Answer layStrips(const Problem& asked) {
     const Upright upright(asked);
-    Work work(kFiveBlockWork);
+    // A long roll has many tiles, and a little more work on each is worth it.
+    Work work(upright.problem.width > kLongRoll * upright.problem.height ? kFiveBlockWork : kStripWork);
     Strips strips(upright.problem, work);
     const Chain chain(strips.links(), upperBound(upright.problem));
     Answer answer;

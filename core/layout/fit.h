@@ -81,6 +81,8 @@ base::Result<SheetFit> fitSheet(const Sheet& sheet, const Piece& piece, const Fi
 
 inline constexpr int kMaxSums = 160;
 inline constexpr std::int64_t kFiveBlockWork = 4'000'000;
+/// Of a sheet laid in strips; no count of 14,500 was lower than with more.
+inline constexpr std::int64_t kStripWork = 1'000'000;
 /// Cuts tried on Ls when the next piece would leave less than half a piece of waste on the sheet and most lengths are
 /// sums of the piece's sides; another sheet, where no L-shaped layout has been seen to help, gets kLooseWork.
 inline constexpr std::int64_t kLShapeWork = 13'000'000;

@@ -8,7 +8,7 @@
 #include <random>
 #include <vector>
 
-// Figures to hold against: 9 x 12 in median <= 0.05 ms, worst <= 5 ms; long rolls < 130 ms (CPU time).
+// Figures to hold against: 9 x 12 in median <= 0.05 ms, none over 20 ms; long rolls < 130 ms (CPU time).
 
 using namespace sp::layout;
 using sp::units::Length;
@@ -56,12 +56,14 @@ void shopSheet(benchmark::State& state) {
     std::sort(times.begin(), times.end());
     state.counters["median_ms"] = times[times.size() / 2];
     state.counters["worst_ms"] = times.back();
+    state.counters["over_20_ms"] =
+        static_cast<double>(times.end() - std::upper_bound(times.begin(), times.end(), 20.0));
     state.counters["proven"] = proven;
     state.counters["asked"] = static_cast<double>(times.size());
 }
 BENCHMARK(shopSheet)
     ->ArgNames({"w", "h", "n"})
-    ->Args({2286, 3048, 1000})
+    ->Args({2286, 3048, 10'000})
     ->Args({3048, 3048, 300})
     ->Args({3048, 30480, 40})
     ->Args({3810, 91440, 40})
