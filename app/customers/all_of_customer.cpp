@@ -97,6 +97,7 @@ base::Result<Json> writeJob(db::Book& book, const PaperWriters& writers, const d
     for (const auto& payment : *payments)
         paid.push_back({{"day", payment.paidOn.iso()},
                         {"kind", payment.kind},
+                        {"role", catalogue::fields::wordOf(payment.role)},
                         {"amount", units::formatExact(payment.amount, currency)},
                         {"note", payment.note}});
     return Json{{"number", job.number.empty() ? Json(nullptr) : Json(job.number)},

@@ -152,8 +152,9 @@ std::vector<catalogue::Payment> JobsPresenter::payments(const base::Id& job) {
     return payments ? std::move(*payments) : std::vector<catalogue::Payment>();
 }
 
-std::optional<base::Error> JobsPresenter::pay(catalogue::Payment payment, pricing::Beyond beyond) {
-    const auto done = m_session.attempt([&](db::Book& book) { return book.pay(payment, beyond); });
+std::optional<base::Error> JobsPresenter::pay(catalogue::Payment payment, pricing::Beyond beyond,
+                                              pricing::Tender tender) {
+    const auto done = m_session.attempt([&](db::Book& book) { return book.pay(payment, beyond, tender); });
     refresh();
     return done ? std::nullopt : std::optional(done.error());
 }

@@ -70,7 +70,7 @@ class JobsPresenter : public QObject {
     base::Result<pricing::Account> account(const base::Id& job);
     std::vector<catalogue::Payment> payments(const base::Id& job);
     /// Adds a payment to its job, or takes one back; returns the error when the book refuses.
-    std::optional<base::Error> pay(catalogue::Payment payment, pricing::Beyond beyond);
+    std::optional<base::Error> pay(catalogue::Payment payment, pricing::Beyond beyond, pricing::Tender tender);
     std::optional<base::Error> takeBackPayment(const base::Id& payment);
     units::Date today() const;
     bool canChange() const { return !m_session.isReadOnly(); }

@@ -137,10 +137,10 @@ void PapersDialog::nameButtons() {
     const auto& payments = m_billing.withoutReceipt;
     m_receipt->setEnabled(!payments.empty());
     m_receipt->setText(payments.empty() ? tr("&Receipt")
-                                        : tr("&Receipt for %1").arg(m_formatter.money(payments.front().amount)));
+                                        : tr("&Receipt for %1").arg(m_formatter.money(payments.front().received)));
     m_receipt->setToolTip(payments.empty()
                               ? tr("Every payment that stands has its receipt")
-                              : tr("For the payment of %1").arg(m_formatter.date(payments.front().paidOn)));
+                              : tr("For the payment of %1").arg(m_formatter.date(payments.front().payment.paidOn)));
     const auto* open = toCredit();
     m_credit->setEnabled(open != nullptr);
     m_amount->setEnabled(open != nullptr);
@@ -203,7 +203,7 @@ void PapersDialog::issueInvoice() { settle(m_presenter.issueInvoice(m_job, paper
 
 void PapersDialog::issueReceipt() {
     if (m_billing.withoutReceipt.empty()) return;
-    settle(m_presenter.issueReceipt(m_billing.withoutReceipt.front().id, paper::sheetWords(m_formatter)));
+    settle(m_presenter.issueReceipt(m_billing.withoutReceipt.front().payment.id, paper::sheetWords(m_formatter)));
 }
 
 void PapersDialog::issueCredit() {

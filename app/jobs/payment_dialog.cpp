@@ -4,6 +4,7 @@
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
 #include "app/desk/field_box.h"
+#include "app/words/payment_words.h"
 #include "app/words/words.h"
 
 #include <QBoxLayout>
@@ -70,15 +71,17 @@ void PaymentDialog::buildEntry(QBoxLayout* column) {
     m_kind->setObjectName(QStringLiteral("paymentKind"));
     m_kind->setNewWording(tr("“%1”"));
     std::vector<desk::Choice> kinds;
-    for (const auto& kind : {tr("Cash"), tr("Card"), tr("Transfer"), tr("Other", "way to pay")})
-        kinds.push_back({kind, kind, {}, {}});
+    const auto ways = words::waysToPay();
+    for (const auto& kind : ways) kinds.push_back({kind, kind, {}, {}});
     m_kind->setChoices(std::move(kinds));
-    m_kind->setCurrent(tr("Cash"));
+    m_kind->setCurrent(ways.front());
+    connect(m_kind, &desk::ChoiceField::chosen, this, &PaymentDialog::askAnew);
     connect(m_kind, &desk::ChoiceField::typedNew, this, [this](const QString& kind) {
         auto all = m_kind->choices();
         all.push_back({kind, kind, {}, {}});
         m_kind->setChoices(std::move(all));
         m_kind->setCurrent(kind);
+        askAnew();
     });
     row->addWidget(new desk::FieldBox(tr("&How"), m_kind, this), 2, Qt::AlignTop);
     const auto today = m_presenter.today();
@@ -108,7 +111,7 @@ void PaymentDialog::buildButtons(QBoxLayout* column) {
         connect(button, &QPushButton::clicked, this, act);
         row->addWidget(button);
     };
-    add(m_take, tr("&Take payment"), "takePayment", [this] { take(pricing::Beyond::Refused); });
+    add(m_take, tr("&Take payment"), "takePayment", [this] { takeOrChange(); });
     desk::makePrimary(*m_take);
     m_take->setDefault(true);
     add(m_keep, QString(), "keepCredit", [this] { take(pricing::Beyond::Kept); });
@@ -140,35 +143,59 @@ void PaymentDialog::load() {
     std::vector<QStringList> rows;
     for (const auto& payment : m_payments) {
         auto note = QString::fromStdString(payment.note);
-        if (payment.reverses) note = note.isEmpty() ? tr("taken back") : tr("taken back: %1").arg(note);
+        if (const auto role = words::roleOf(payment); !role.isEmpty())
+            note = note.isEmpty() ? role : tr("%1: %2").arg(role, note);
         rows.push_back({m_formatter.date(payment.paidOn), QString::fromStdString(payment.kind), note,
                         m_formatter.money(payment.amount)});
     }
     m_table->setRows(rows);
     m_takeBack->setEnabled(!rows.empty());
     m_giveBack->setEnabled(!m_account.paid.isZero());
-    m_amount->setOptionalValue(m_account.next().isZero() ? std::nullopt : std::optional(m_account.next()));
+    ask();
     m_note->setRaw({});
+}
+
+pricing::Tender PaymentDialog::tender() const { return words::tenderOf(m_kind->text()); }
+
+units::Money PaymentDialog::due() const {
+    return tender() == pricing::Tender::Cash ? pricing::countedOut(m_account.left, m_account.coin) : m_account.left;
+}
+
+void PaymentDialog::ask() {
+    const auto next = m_account.next(tender());
+    m_asked = next.isZero() ? std::nullopt : std::optional(next);
+    m_amount->setOptionalValue(m_asked);
     weighBeyond();
+}
+
+void PaymentDialog::askAnew() {
+    const auto amount = m_amount->value();
+    if (m_asked ? amount && *amount == *m_asked : m_amount->isBlank())
+        ask();
+    else
+        weighBeyond();
 }
 
 bool PaymentDialog::isBeyond() const {
     const auto amount = m_amount->value();
-    return amount && *amount > m_account.left;
+    return amount && *amount > std::max(m_account.left, due());
 }
 
 void PaymentDialog::weighBeyond() {
     const bool beyond = isBeyond();
+    const bool hasChange = beyond && tender() == pricing::Tender::Cash;
     m_keep->setVisible(beyond);
-    m_take->setEnabled(!beyond || !m_account.left.isZero());
-    if (!beyond) {
+    m_take->setEnabled(!beyond || !due().isZero());
+    const auto amount = m_amount->value();
+    if (hasChange)
+        m_take->setText(tr("&Take %1, change %2").arg(m_formatter.money(*amount), m_formatter.money(*amount - due())));
+    else if (amount && due() != m_account.left && (*amount == due() || *amount == m_account.left))
+        m_take->setText(
+            tr("&Take %1, rounded from %2").arg(m_formatter.money(due()), m_formatter.money(m_account.left)));
+    else
         m_take->setText(tr("&Take payment"));
-        m_problem->setRefusal({});
-        return;
-    }
-    const auto over = m_formatter.money(*m_amount->value() - m_account.left);
-    m_take->setText(tr("&Take %1, change %2").arg(m_formatter.money(m_account.left), over));
-    m_keep->setText(tr("&Keep %1 as credit").arg(over));
+    if (beyond) m_keep->setText(tr("&Keep %1 as credit").arg(m_formatter.money(*amount - m_account.left)));
+    if (!beyond) m_problem->setRefusal({});
 }
 
 void PaymentDialog::take(pricing::Beyond beyond) {
@@ -178,9 +205,12 @@ void PaymentDialog::take(pricing::Beyond beyond) {
         m_amount->setFocus(Qt::OtherFocusReason);
         return;
     }
-    // Change that is given back at once was never paid.
-    const bool isChange = beyond == pricing::Beyond::Refused && isBeyond();
-    book(isChange ? m_account.left : *amount, beyond);
+    book(*amount, beyond);
+}
+
+void PaymentDialog::takeOrChange() {
+    const bool hasChange = isBeyond() && tender() == pricing::Tender::Cash;
+    take(hasChange ? pricing::Beyond::Change : pricing::Beyond::Refused);
 }
 
 void PaymentDialog::giveBack() {
@@ -202,7 +232,7 @@ void PaymentDialog::book(units::Money amount, pricing::Beyond beyond) {
     payment.kind = m_kind->text().trimmed().toStdString();
     payment.paidOn = *day;
     payment.note = m_note->text().trimmed().toStdString();
-    if (const auto refused = m_presenter.pay(std::move(payment), beyond)) {
+    if (const auto refused = m_presenter.pay(std::move(payment), beyond, tender())) {
         m_problem->setRefusal(words::sentence(*refused));
         return;
     }

@@ -31,6 +31,14 @@ class PaymentDialog : public QDialog {
     void buildButtons(QBoxLayout* column);
     void load();
     void take(pricing::Beyond beyond);
+    /// Of cash beyond what is left, the rest is change.
+    void takeOrChange();
+    pricing::Tender tender() const;
+    /// What is left, as it can be paid in the way that is chosen.
+    units::Money due() const;
+    /// Puts what is asked for next into the field; `askAnew` leaves there what somebody typed.
+    void ask();
+    void askAnew();
     void giveBack();
     void takeBack();
     void book(units::Money amount, pricing::Beyond beyond);
@@ -42,6 +50,7 @@ class PaymentDialog : public QDialog {
     desk::Formatter m_formatter;
     base::Id m_job;
     pricing::Account m_account;
+    std::optional<units::Money> m_asked;
     std::vector<catalogue::Payment> m_payments;
     desk::FigureLabel* m_total = nullptr;
     desk::FigureLabel* m_paid = nullptr;

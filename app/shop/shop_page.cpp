@@ -307,6 +307,8 @@ void ShopPage::buildPrices() {
     m_shop.number(card, tr("A quote holds for"), "validDays", kAt<&Shop::rules, &PriceRules::validDays>, tr("days"));
     m_shop.number(card, tr("An invoice is due after"), "daysToPay", kAt<&Shop::rules, &PriceRules::daysToPay>,
                   tr("days"));
+    m_shop.value<desk::MoneyField>(card, tr("Smallest coin"), "smallestCoin", kAt<&Shop::smallestCoin>)
+        ->setToolTip(tr("What is left to pay is rounded to it in cash; 0: to the last part of the currency"));
 }
 
 void ShopPage::buildTax() {

@@ -150,7 +150,7 @@ Outcome receiptVerb(const Arguments& arguments, const Helpers& helpers) {
                                    QT_TRANSLATE_NOOP("App", "No payment for %1 is without a receipt; take "
                                                             "a payment with pay first."),
                                    quote.number);
-            return book.issueReceipt(billing->withoutReceipt.front().id, words);
+            return book.issueReceipt(billing->withoutReceipt.front().payment.id, words);
         });
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
+#include "app/words/payment_words.h"
 #include "core/units/text.h"
 
 #include <fmt/format.h>
@@ -18,25 +19,58 @@ base::Result<db::Quote> quoteOf(const Arguments& arguments, db::Book& book) {
 Json accountJson(const db::Quote& quote, const pricing::Account& account) {
     const auto& currency = quote.frozen->shop.currency;
     const auto exact = [&](Money amount) { return units::formatExact(amount, currency); };
-    return {{"number", quote.number},          {"currency", currency.code()},
-            {"total", exact(account.total)},   {"deposit", exact(account.deposit)},
-            {"paid", exact(account.paid)},     {"left", exact(account.left)},
-            {"credit", exact(account.credit)}, {"deposit_left", exact(account.depositLeft())}};
+    return {{"number", quote.number},           {"currency", currency.code()},
+            {"total", exact(account.total)},    {"deposit", exact(account.deposit)},
+            {"paid", exact(account.paid)},      {"left", exact(account.left)},
+            {"credit", exact(account.credit)},  {"deposit_left", exact(account.depositLeft())},
+            {"rounded", exact(account.rounded)}};
 }
 
-Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quote& quote) {
+/// What was handed over, what of it was given back at once, and what it was rounded by.
+struct Handed {
+    Money taken;
+    Money change;
+    Money rounded;
+};
+
+Handed handedBy(const base::Id& payment, const std::vector<catalogue::Payment>& rows) {
+    Handed handed;
+    for (const auto& row : rows) {
+        if (row.reverses || (row.id != payment && row.partOf != payment)) continue;
+        switch (row.role) {
+        case catalogue::PaymentRole::Money: handed.taken = row.amount; break;
+        case catalogue::PaymentRole::Change: handed.change = -row.amount; break;
+        case catalogue::PaymentRole::Rounding: handed.rounded = row.amount; break;
+        }
+    }
+    return handed;
+}
+
+Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quote& quote, const base::Id& payment) {
     const auto account = book.account(quote.id);
     if (!account) return refused(account.error());
+    const auto rows = book.payments(quote.id);
+    if (!rows) return refused(rows.error());
+    const auto handed = handedBy(payment, *rows);
     const auto& currency = quote.frozen->shop.currency;
     const auto exact = [&](Money amount) { return units::formatExact(amount, currency); };
-    auto text = quote.stage == Stage::Declined && account->total == quote.sealedTotal
-                    ? line(QT_TRANSLATE_NOOP("App", "%1 was let go; %2 of what was paid stay."), quote.number,
-                           exact(account->paid))
-                    : line(QT_TRANSLATE_NOOP("App", "%1: %2 paid of %3, %4 left."), quote.number, exact(account->paid),
-                           exact(account->total), exact(account->left));
+    std::string text;
+    if (!handed.change.isZero())
+        text += line(QT_TRANSLATE_NOOP("App", "%1 taken, %2 change."), exact(handed.taken), exact(handed.change));
+    if (!handed.rounded.isZero())
+        text += line(QT_TRANSLATE_NOOP("App", "Rounded to the coin: %1 in cash for %2."),
+                     exact(handed.taken - handed.change), exact(handed.taken - handed.change + handed.rounded));
+    text += quote.stage == Stage::Declined && account->total == quote.sealedTotal
+                ? line(QT_TRANSLATE_NOOP("App", "%1 was let go; %2 of what was paid stay."), quote.number,
+                       exact(account->paid))
+                : line(QT_TRANSLATE_NOOP("App", "%1: %2 paid of %3, %4 left."), quote.number, exact(account->paid),
+                       exact(account->total), exact(account->left));
     if (!account->credit.isZero())
         text += line(QT_TRANSLATE_NOOP("App", "%1 are the customer’s credit."), exact(account->credit));
-    return answer(arguments, accountJson(quote, *account), text);
+    auto json = accountJson(quote, *account);
+    json["taken"] = exact(handed.taken);
+    json["change"] = exact(handed.change);
+    return answer(arguments, std::move(json), text);
 }
 
 /// Pays, or with `sign` −1 gives back, --amount.
@@ -55,7 +89,7 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
     catalogue::Payment made;
     made.job = quote->id;
     made.amount = sign < 0 ? -*amount : *amount;
-    made.kind = arguments.value("--kind").value_or(told(QT_TRANSLATE_NOOP("App", "Cash")));
+    made.kind = arguments.value("--kind").value_or(words::waysToPay().front().toStdString());
     made.note = arguments.value("--note").value_or(std::string());
     made.paidOn = helpers.environment.today();
     if (const auto day = arguments.value("--day")) {
@@ -63,10 +97,18 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
         if (!parsed) return refused(parsed.error());
         made.paidOn = *parsed;
     }
-    const bool keeps = arguments.has("--keep-credit");
-    const auto paid = (*book)->pay(made, keeps ? pricing::Beyond::Kept : pricing::Beyond::Refused);
+    const bool keeps = arguments.has("--credit");
+    const bool givesChange = arguments.has("--change");
+    if (keeps && givesChange)
+        return refused(words::makeError(
+            base::Code::Invalid, "--change",
+            QT_TRANSLATE_NOOP("App", "--change and --credit are two things to do with what is too much; say one.")));
+    const auto beyond = keeps         ? pricing::Beyond::Kept
+                        : givesChange ? pricing::Beyond::Change
+                                      : pricing::Beyond::Refused;
+    const auto paid = (*book)->pay(made, beyond, words::tenderOf(QString::fromStdString(made.kind)));
     if (!paid) return refused(paid.error());
-    return answerAccount(arguments, **book, *quote);
+    return answerAccount(arguments, **book, *quote, *paid);
 }
 
 Outcome moveTo(const Arguments& arguments, const Helpers& helpers, Stage stage) {

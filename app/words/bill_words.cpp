@@ -58,6 +58,10 @@ std::string BillWords::receivedBy(const std::string& kind, const std::string& da
     return tr("%1, %2, for quote %3").arg(shown(kind), shown(day), shown(quote)).toStdString();
 }
 
+std::string BillWords::takenAndChange(const std::string& taken, const std::string& change) const {
+    return tr("Taken %1, change %2").arg(shown(taken), shown(change)).toStdString();
+}
+
 std::string BillWords::comesTo(bool isInvoiced) const {
     return (isInvoiced ? tr("Invoiced, less credited") : tr("The order comes to")).toStdString();
 }
@@ -72,6 +76,11 @@ std::string BillWords::givenBack(const std::string& day, const std::string& kind
 
 std::string BillWords::paymentTakenBack(const std::string& day, const std::string& kind) const {
     return tr("Payment taken back %1, %2").arg(shown(day), shown(kind)).toStdString();
+}
+
+std::string BillWords::rounded(const std::string& day, const std::string& kind) const {
+    //: Of a payment whose sum was rounded to the smallest coin: its day, and how it was paid.
+    return tr("Rounded %1, %2").arg(shown(day), shown(kind)).toStdString();
 }
 
 std::string BillWords::paidBefore() const { return tr("Paid before, less given back").toStdString(); }

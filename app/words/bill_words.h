@@ -23,10 +23,12 @@ class BillWords : public quoting::BillWords {
     std::string furtherTo(const std::string& invoice) const override;
     std::string takenBack(const std::string& invoice, bool isWhole) const override;
     std::string receivedBy(const std::string& kind, const std::string& day, const std::string& quote) const override;
+    std::string takenAndChange(const std::string& taken, const std::string& change) const override;
     std::string comesTo(bool isInvoiced) const override;
     std::string paid(const std::string& day, const std::string& kind) const override;
     std::string givenBack(const std::string& day, const std::string& kind) const override;
     std::string paymentTakenBack(const std::string& day, const std::string& kind) const override;
+    std::string rounded(const std::string& day, const std::string& kind) const override;
     std::string paidBefore() const override;
     std::string left() const override;
     std::string leftBy(const std::string& day) const override;

@@ -136,6 +136,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Overhead: return {QT_TRANSLATE_NOOP("Terms", "overhead")};
     case Packing: return {QT_TRANSLATE_NOOP("Terms", "packing")};
     case Paper: return {QT_TRANSLATE_NOOP("Terms", "paper")};
+    case PaymentItIsPartOf: return {QT_TRANSLATE_NOOP("Terms", "payment it is part of")};
     case PaymentItTakesBack: return {QT_TRANSLATE_NOOP("Terms", "payment it takes back")};
     case PiecesOfADesignTogether: return {QT_TRANSLATE_NOOP("Terms", "pieces of a design counted together")};
     case PiecesSold: return {QT_TRANSLATE_NOOP("Terms", "pieces sold")};
@@ -158,6 +159,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case QuoteBefore: return {QT_TRANSLATE_NOOP("Terms", "quote before")};
     case QuoteItRevises: return {QT_TRANSLATE_NOOP("Terms", "quote it revises")};
     case Rates: return {QT_TRANSLATE_NOOP("Terms", "rates")};
+    case RoleOfAPayment: return {QT_TRANSLATE_NOOP("Terms", "what the row of the ledger is")};
     case Rounding: return {QT_TRANSLATE_NOOP("Terms", "rounding")};
     case RoundingOfTheTax: return {QT_TRANSLATE_NOOP("Terms", "rounding of the tax")};
     case RunningCostOfThePress: return {QT_TRANSLATE_NOOP("Terms", "running cost of the press")};
@@ -175,6 +177,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Size: return {QT_TRANSLATE_NOOP("Terms", "size")};
     case Sizes: return {QT_TRANSLATE_NOOP("Terms", "sizes")};
     case SmallPicture: return {QT_TRANSLATE_NOOP("Terms", "small picture")};
+    case SmallestCoin: return {QT_TRANSLATE_NOOP("Terms", "smallest coin")};
     case SmallestOrder: return {QT_TRANSLATE_NOOP("Terms", "smallest order")};
     case Spares: return {QT_TRANSLATE_NOOP("Terms", "spares")};
     case Spoilage: return {QT_TRANSLATE_NOOP("Terms", "spoilage")};
@@ -302,6 +305,8 @@ Source sourceOf(catalogue::fields::Fault fault) {
     case StoneNotChosen: return {QT_TRANSLATE_NOOP("Fields", "%1 is missing in a row; choose one.")};
     case MaterialTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a material twice; put the two rows into one.")};
     case PlaceTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a place twice; rename one.")};
+    case NotWholeMinor:
+        return {QT_TRANSLATE_NOOP("Fields", "%1 cannot be a part of the currency’s smallest unit; type a whole one.")};
     case RateTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a rate twice; rename one.")};
     case ColumnTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 say the same twice; choose one column for each.")};
     case DiscountTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 is given twice; keep the share or the amount.")};

@@ -33,6 +33,12 @@ Source sourceOf(pricing::Fault fault) {
     case PaidLater:
         return {QT_TRANSLATE_NOOP("Pricing",
                                   "The day of the payment, %1, is still to come; type today’s or an earlier one.")};
+    case PaidBelowCoin:
+        return {QT_TRANSLATE_NOOP("Pricing",
+                                  "%1 cannot be counted out, the smallest there is being %2; type a multiple of it.")};
+    case ChangeNotInCash:
+        return {QT_TRANSLATE_NOOP("Pricing", "%1 is more than the %2 that is left to pay, and change is given in cash "
+                                             "alone; take what is left, or keep the rest as credit.")};
     case PaidBeyond:
         return {QT_TRANSLATE_NOOP(
             "Pricing", "%1 is more than the %2 that is left to pay; take what is left and give change, or keep "

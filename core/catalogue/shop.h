@@ -174,6 +174,7 @@ struct Shop {
     BenchWeek benchWeek;                ///< nothing: no day is promised
     std::vector<ClosedDays> closedDays; ///< in any order; may overlap
     bool isBeingSetUp = false;          ///< the window has a place for the first steps of a new shop
+    units::Money smallestCoin;          ///< cash is rounded to it, a whole number of minor units; 0: nothing is rounded
     bool isDemo = false;                ///< the sheets and the window then say so
 
     friend bool operator==(const Shop&, const Shop&) = default;

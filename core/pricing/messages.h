@@ -17,7 +17,9 @@ namespace sp::pricing {
     X(LineTooLarge, TooLarge)                                                                                          \
     X(NothingPaid, Invalid)                                                                                            \
     X(PaidLater, Invalid)                                                                                              \
+    X(PaidBelowCoin, Invalid)                                                                                          \
     X(PaidBeyond, Invalid)                                                                                             \
+    X(ChangeNotInCash, Invalid)                                                                                        \
     X(GivenBackBeyond, Invalid)                                                                                        \
     X(NothingCredited, Invalid)                                                                                        \
     X(CreditBelowMinor, Invalid)                                                                                       \

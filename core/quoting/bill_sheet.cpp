@@ -11,6 +11,7 @@ namespace {
 
 using catalogue::PaperKind;
 using catalogue::Payment;
+using catalogue::PaymentRole;
 using pricing::BillPart;
 using units::Money;
 
@@ -33,6 +34,10 @@ class BillWriter {
         } else if (m_bill.payment) {
             sheet.taxIncluded =
                 m_billWords.receivedBy(m_bill.payment->kind, m_words.date(m_bill.payment->paidOn), m_bill.quote);
+            if (m_bill.payment->amount != m_bill.amount)
+                sheet.taxIncluded +=
+                    ". " + m_billWords.takenAndChange(amount(m_bill.payment->amount).text,
+                                                      amount(m_bill.payment->amount - m_bill.amount).text);
         }
         sheet.toPay = amount(m_bill.amount);
         sheet.balance = sheet.toPay;
@@ -111,8 +116,20 @@ class BillWriter {
         sheet.showsTogether = sheet.tax.has_value();
     }
 
+    /// The rows of the ledger, change together with the money that it was given of.
+    std::vector<Payment> movements() const {
+        std::vector<Payment> all;
+        for (const auto& row : m_bill.payments) {
+            if (row.role == PaymentRole::Change) continue;
+            all.push_back(row);
+            if (row.role == PaymentRole::Money) all.back().amount = pricing::receivedOf(row, m_bill.payments);
+        }
+        return all;
+    }
+
     std::string labelOf(const Payment& payment) const {
         const auto day = m_words.date(payment.paidOn);
+        if (payment.role == PaymentRole::Rounding) return m_billWords.rounded(day, payment.kind);
         if (payment.reverses) return m_billWords.paymentTakenBack(day, payment.kind);
         return payment.amount.isNegative() ? m_billWords.givenBack(day, payment.kind)
                                            : m_billWords.paid(day, payment.kind);
@@ -130,7 +147,7 @@ class BillWriter {
             running = Money{};
             add(m_billWords.comesTo(!m_bill.invoice.empty()), account.total);
         }
-        const auto& all = m_bill.payments;
+        const auto all = movements();
         const auto summed = all.size() > kMaxMovements ? all.size() - kMaxMovements + 1 : 0;
         Money before;
         for (std::size_t i = 0; i < summed; ++i) before += all[i].amount;

@@ -50,12 +50,15 @@ class BillWords {
     virtual std::string takenBack(const std::string& invoice, bool isWhole) const = 0;
     /// Of a receipt, below the amount: how, and for which quote.
     virtual std::string receivedBy(const std::string& kind, const std::string& day, const std::string& quote) const = 0;
+    /// Of a receipt with change, behind that: what was handed over, and what was given back of it.
+    virtual std::string takenAndChange(const std::string& taken, const std::string& change) const = 0;
     /// What the job comes to: as it was agreed, or what was invoiced less what was credited.
     virtual std::string comesTo(bool isInvoiced) const = 0;
     // Movements of money, by day and kind.
     virtual std::string paid(const std::string& day, const std::string& kind) const = 0;
     virtual std::string givenBack(const std::string& day, const std::string& kind) const = 0;
     virtual std::string paymentTakenBack(const std::string& day, const std::string& kind) const = 0;
+    virtual std::string rounded(const std::string& day, const std::string& kind) const = 0; ///< cash to a coin
     virtual std::string paidBefore() const = 0; ///< several movements in one row
     virtual std::string left() const = 0;
     virtual std::string leftBy(const std::string& day) const = 0;

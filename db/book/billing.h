@@ -24,12 +24,20 @@ struct OpenInvoice {
     friend bool operator==(const OpenInvoice&, const OpenInvoice&) = default;
 };
 
+/// A payment without a receipt.
+struct UnreceiptedPayment {
+    catalogue::Payment payment;
+    units::Money received; ///< less the change that was given of it
+
+    friend bool operator==(const UnreceiptedPayment&, const UnreceiptedPayment&) = default;
+};
+
 /// The bills of a job and what can be issued next.
 struct Billing {
     std::vector<IssuedBill> bills; ///< in the order in which they were issued
     units::Money toInvoice;        ///< of what was agreed; nothing where no invoice can be issued
     std::optional<base::Error> whyNoInvoice;
-    std::vector<catalogue::Payment> withoutReceipt; ///< received, standing, the oldest first
+    std::vector<UnreceiptedPayment> withoutReceipt; ///< received, standing, the oldest first
     std::vector<OpenInvoice> openInvoices;          ///< likewise
 };
 

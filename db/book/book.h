@@ -321,11 +321,13 @@ class Book {
     base::Result<pricing::Account> account(const base::Id& quote);
     /// In the order in which they were made.
     base::Result<std::vector<catalogue::Payment>> payments(const base::Id& quote);
-    /// Adds a payment to `payment.job`; returns its key (`payment.id` is not looked at). Undo takes it back by another.
-    /// Errors: as account and pricing::checkPayment.
-    base::Result<base::Id> pay(const catalogue::Payment& payment, pricing::Beyond beyond);
-    /// Takes a payment back by one that reverses it, today. Errors: NotFound; Conflict when it was taken back before,
-    /// or takes one back itself.
+    /// Adds a payment to `payment.job`, with its change and what cash is rounded by, in one step; returns the key of
+    /// its first row (`payment.id` is not looked at). Undo takes all of it back by other rows. Errors: as account and
+    /// pricing::entriesOf.
+    base::Result<base::Id> pay(const catalogue::Payment& payment, pricing::Beyond beyond,
+                               pricing::Tender tender = pricing::Tender::Other);
+    /// Takes a payment back, its change and rounding with it, by rows that reverse them, today; any of its rows stands
+    /// for all. Errors: NotFound; Conflict when it was taken back before, or takes one back itself, or was given back.
     base::Done takeBackPayment(const base::Id& payment);
 
     // Bills: invoices, receipts and credit notes. Numbered without gaps and sealed in one transaction; never undone,

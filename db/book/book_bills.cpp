@@ -65,6 +65,11 @@ std::optional<std::string> receiptOf(const Id& payment, const std::vector<Issued
     return std::nullopt;
 }
 
+/// Whether there can be a receipt for a row: it is money that was received and not taken back.
+bool isReceived(const Payment& payment) {
+    return payment.role == catalogue::PaymentRole::Money && !payment.amount.isNegative() && !payment.reverses;
+}
+
 /// What of the order is still to be invoiced.
 std::vector<BillPart> toInvoice(const Quote& quote, const std::vector<IssuedBill>& bills) {
     if (quote.number.empty()) throwError(Fault::NotGivenYet, "invoice");
@@ -154,13 +159,13 @@ Result<IssuedBill> Book::issueReceipt(const Id& id, const BillSheetMaker& words)
         const auto payment = m_in->stores.payments.find(id);
         if (!payment) throwError(Fault::PaymentMissing, m_in->file().string());
         const auto quote = m_in->wholeOf(payment->job);
-        if (payment->amount.isNegative() || payment->reverses || m_in->stores.payments.isReversed(id))
+        if (!isReceived(*payment) || m_in->stores.payments.isReversed(id))
             throwError(Fault::NoReceiptFor, "payment", quote.number);
         const auto bills = m_in->stores.bills.ofJob(quote.id);
         if (const auto number = receiptOf(id, bills)) throwError(Fault::ReceiptMade, "payment", quote.number, *number);
         auto bill = m_in->billOf(quote, PaperKind::Receipt, {});
         bill.invoice = lastInvoice(bills);
-        bill.amount = payment->amount;
+        bill.amount = pricing::receivedOf(*payment, bill.payments);
         bill.payment = payment;
         records::BillResult links;
         links.payment = id;
@@ -206,9 +211,8 @@ Result<Billing> Book::billing(const Id& job) {
         for (const auto& payment : payments) {
             const bool isReversed =
                 std::ranges::any_of(payments, [&](const Payment& other) { return other.reverses == payment.id; });
-            if (!payment.amount.isNegative() && !payment.reverses && !isReversed &&
-                !receiptOf(payment.id, billing.bills))
-                billing.withoutReceipt.push_back(payment);
+            if (!isReceived(payment) || isReversed || receiptOf(payment.id, billing.bills)) continue;
+            billing.withoutReceipt.push_back({payment, pricing::receivedOf(payment, payments)});
         }
         for (const auto& bill : billing.bills) {
             if (bill.kind != PaperKind::Invoice) continue;

@@ -31,7 +31,11 @@ pricing::Account Book::Inside::accountOf(const Quote& quote) {
         throwError(Fault::NoChoiceTaken, "payment", quote.number, choices);
     const auto deposit = quote.result ? quote.result->figures.deposit : units::Money{};
     const auto total = comesTo(quote);
-    return pricing::accountOf(total, std::min(deposit, total), stores.payments.ofJob(quote.id));
+    auto account = pricing::accountOf(total, std::min(deposit, total), stores.payments.ofJob(quote.id));
+    // A book has one currency, but a quote that was given before it changed has its own.
+    const auto shop = stores.shop.find();
+    if (shop && shop->currency == quote.frozen->shop.currency) account.coin = shop->smallestCoin;
+    return account;
 }
 
 /// While an invoice stands, its order does.
@@ -48,26 +52,35 @@ Result<std::vector<Payment>> Book::payments(const Id& quote) {
     return m_in->read([&] { return m_in->stores.payments.ofJob(quote); });
 }
 
-Result<Id> Book::pay(const Payment& payment, pricing::Beyond beyond) {
+Result<Id> Book::pay(const Payment& payment, pricing::Beyond beyond, pricing::Tender tender) {
     return m_in->write([&] {
         const auto quote = m_in->wholeOf(payment.job);
         Payment made = payment;
         made.id = m_in->newId();
         made.reverses.reset();
+        made.partOf.reset();
         valueOrThrow(catalogue::fields::check(made));
         const auto account = m_in->accountOf(quote); // a draft has none, and no prices either
-        valueOrThrow(
-            pricing::checkPayment(made, account, quote.frozen->shop.currency, m_in->environment.today(), beyond));
-        const auto stamp = m_in->record("make", base::say(Note::PaymentOf, quote.number),
-                                        {"payment", made.id, {}, records::write(made)});
-        m_in->stores.payments.add(made, stamp);
+        auto rows = valueOrThrow(
+            pricing::entriesOf(made, account, quote.frozen->shop.currency, tender, m_in->environment.today(), beyond));
+        for (auto& row : rows) {
+            if (&row != &rows.front()) {
+                row.id = m_in->newId();
+                row.partOf = made.id;
+            }
+            m_in->stores.payments.add(row, m_in->record("make", base::say(Note::PaymentOf, quote.number),
+                                                        {"payment", row.id, {}, records::write(row)}));
+        }
         return made.id;
     });
 }
 
 Payment Book::Inside::addReversal(std::string_view kind, std::optional<base::Message> what, const Payment& payment) {
-    const Payment back{newId(),      payment.job, -payment.amount, payment.kind, environment.today(),
-                       payment.note, payment.id};
+    auto back = payment;
+    back.id = newId();
+    back.amount = -payment.amount;
+    back.paidOn = environment.today();
+    back.reverses = payment.id;
     stores.payments.add(back, record(kind, std::move(what), {"payment", back.id, {}, records::write(back)}));
     return back;
 }
@@ -77,22 +90,38 @@ Done Book::takeBackPayment(const Id& id) {
         const auto payment = m_in->stores.payments.find(id);
         if (!payment) throwError(Fault::PaymentMissing, m_in->file().string());
         const auto quote = m_in->wholeOf(payment->job);
-        if (payment->reverses || m_in->stores.payments.isReversed(id))
+        const auto rows = m_in->stores.payments.madeWith(payment->partOf.value_or(id));
+        if (payment->reverses || m_in->stores.payments.isReversed(rows.at(0).id))
             throwError(Fault::PaymentTakenBack, "payment", quote.number);
         // What was given back may be needed for what would be left without this payment.
-        const auto account = m_in->accountOf(quote);
-        if (payment->amount > account.paid)
-            throwError(Fault::PaymentSpent, "payment", units::formatMoney(payment->amount, quote.frozen->shop.currency),
+        Money whole;
+        for (const auto& row : rows) whole += row.amount;
+        if (whole > m_in->accountOf(quote).paid)
+            throwError(Fault::PaymentSpent, "payment", units::formatMoney(whole, quote.frozen->shop.currency),
                        quote.number);
-        m_in->addReversal("make", base::say(Note::PaymentOf, quote.number), *payment);
+        // The money last: undoing goes backwards, and its parts are made anew after it.
+        for (auto row = rows.rbegin(); row != rows.rend(); ++row)
+            m_in->addReversal("make", base::say(Note::PaymentOf, quote.number), *row);
     });
+}
+
+/// What was taken back is made anew when that is undone, so that it can have a receipt and be taken back like any
+/// other.
+Payment Book::Inside::addAnew(std::string_view kind, const Id& id) {
+    auto anew = stores.payments.find(id).value();
+    anew.id = newId();
+    if (anew.partOf)
+        for (const auto& row : stores.payments.ofJob(anew.job)) // the money of it was the last to be made
+            if (row.role == catalogue::PaymentRole::Money && !row.reverses) anew.partOf = row.id;
+    stores.payments.add(anew, record(kind, {}, {"payment", anew.id, {}, records::write(anew)}));
+    return anew;
 }
 
 Change Book::Inside::applyPayment(std::string_view kind, const Change& change) {
     const auto last = stores.payments.find(change.id);
     if (!last) throwError(Fault::PaymentMissing, file().string());
-    const auto back = addReversal(kind, {}, *last);
-    return {"payment", back.id, {}, records::write(back)};
+    const auto made = last->reverses ? addAnew(kind, *last->reverses) : addReversal(kind, {}, *last);
+    return {"payment", made.id, {}, records::write(made)};
 }
 
 } // namespace sp::db

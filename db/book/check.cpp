@@ -272,7 +272,8 @@ class Inspection {
         if (issued->kind == catalogue::PaperKind::Invoice) m_left[id] = issued->total;
         if (issued->kind == catalogue::PaperKind::Receipt) {
             const auto payment = result.payment ? m_stores.payments.find(*result.payment) : std::nullopt;
-            if (!payment || payment->job != issued->job || payment->amount != issued->total)
+            if (!payment || payment->job != issued->job ||
+                pricing::receivedOf(*payment, m_stores.payments.ofJob(issued->job)) != issued->total)
                 say(Note::BillOfNothing, issued->number);
         }
         if (issued->kind != catalogue::PaperKind::Credit) return;

@@ -103,6 +103,7 @@ class Book::Inside {
     stores::Change applyPayment(std::string_view kind, const stores::Change& change);
     catalogue::Payment addReversal(std::string_view kind, std::optional<base::Message> what,
                                    const catalogue::Payment& payment);
+    catalogue::Payment addAnew(std::string_view kind, const base::Id& payment);
     units::Money comesTo(const Quote& quote, units::Money more = {});
     pricing::Account accountOf(const Quote& quote);
     /// The index of this book, brought up to it; null where there is none or that would take long. Throws DbError.

@@ -7,6 +7,7 @@
 #include "db/migrations/0004_packing_and_freight.h"
 #include "db/migrations/0005_item_numbers.h"
 #include "db/migrations/0006_revisions.h"
+#include "db/migrations/0007_change_and_coins.h"
 
 #include <array>
 
@@ -14,8 +15,9 @@ namespace sp::db::migrations {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> kAll{k0001JobBook,           k0002KitsAndDrawings, k0003JobsAndRecords,
-                                               k0004PackingAndFreight, k0005ItemNumbers,     k0006Revisions};
+constexpr std::array<std::string_view, 7> kAll{k0001JobBook,           k0002KitsAndDrawings, k0003JobsAndRecords,
+                                               k0004PackingAndFreight, k0005ItemNumbers,     k0006Revisions,
+                                               k0007ChangeAndCoins};
 
 } // namespace
 

@@ -19,6 +19,8 @@ class PaymentStore {
     void add(const catalogue::Payment& payment, const Stamp& stamp);
     /// In the order in which they were made.
     std::vector<catalogue::Payment> ofJob(const base::Id& job);
+    /// A row of money, and its change and rounding; nothing where it is missing.
+    std::vector<catalogue::Payment> madeWith(const base::Id& id);
     bool isReversed(const base::Id& id);
 
   private:

@@ -179,7 +179,46 @@ TEST_F(BillTest, aReceiptIsForOnePayment) {
     EXPECT_EQ(faultOf(book->issueReceipt(first, plainBill)), idOf(db::Fault::ReceiptMade));
     const auto without = valueOf(book->billing(quote.id)).withoutReceipt;
     ASSERT_EQ(without.size(), 1U);
-    EXPECT_EQ(without[0].id, second);
+    EXPECT_EQ(without[0].payment.id, second);
+    expectSound();
+}
+
+TEST_F(BillTest, aReceiptIsForWhatWasKeptOfTheMoney) {
+    stock();
+    const auto quote = agreed(); // 128.88
+    auto shop = valueOf(book->shop());
+    shop.smallestCoin = cents(5);
+    ASSERT_TRUE(book->save(shop));
+    Payment note;
+    note.job = quote.id;
+    note.amount = cents(15'000);
+    note.kind = "Cash";
+    note.paidOn = clock.environment().today();
+    const auto paid = valueOf(book->pay(note, Beyond::Change, pricing::Tender::Cash));
+    const auto without = valueOf(book->billing(quote.id)).withoutReceipt;
+    ASSERT_EQ(without.size(), 1U) << "change and rounding have none";
+    EXPECT_EQ(without[0].received, cents(12'890));
+    for (const auto& row : valueOf(book->payments(quote.id)))
+        if (row.id != paid) {
+            EXPECT_EQ(faultOf(book->issueReceipt(row.id, plainBill)), idOf(db::Fault::NoReceiptFor));
+        }
+    const auto receipt = valueOf(book->issueReceipt(paid, plainBill));
+    EXPECT_EQ(receipt.total, cents(12'890));
+    EXPECT_EQ(receipt.result.paid, receipt.result.comesTo) << "nothing is left";
+    reopen();
+    expectSound();
+}
+
+TEST_F(BillTest, aPaymentUndoneAndDoneAgainCanHaveItsReceipt) {
+    stock();
+    const auto quote = agreed();
+    pay(quote, cents(5'000));
+    ASSERT_TRUE(book->undo());
+    EXPECT_TRUE(valueOf(book->billing(quote.id)).withoutReceipt.empty());
+    ASSERT_TRUE(book->redo());
+    const auto without = valueOf(book->billing(quote.id)).withoutReceipt;
+    ASSERT_EQ(without.size(), 1U);
+    EXPECT_EQ(valueOf(book->issueReceipt(without[0].payment.id, plainBill)).total, cents(5'000));
     expectSound();
 }
 
@@ -361,7 +400,8 @@ TEST_F(BillTest, lawsOverRandomJobs) {
         case 0: keep(book->issueInvoice(quote.id, plainBill)); break;
         case 1: pay(quote, cents(1 + upTo(9'000))); break;
         case 2:
-            if (!billing.withoutReceipt.empty()) keep(book->issueReceipt(billing.withoutReceipt[0].id, plainBill));
+            if (!billing.withoutReceipt.empty())
+                keep(book->issueReceipt(billing.withoutReceipt[0].payment.id, plainBill));
             break;
         default:
             if (billing.openInvoices.empty()) break;

@@ -154,6 +154,32 @@ int hold(const std::string& file) {
     return 0;
 }
 
+/// A second window on the newest job: says whether it may write, what was paid and what its own payment and stage come
+/// to; and once its input ends, what was paid by then.
+int meet(const std::string& file) {
+    auto book = db::Book::open(file, db::systemEnvironment());
+    if (!book) return say(book.error());
+    const auto& obstacle = (*book)->readOnlyBecause();
+    std::cout << (obstacle ? test::described(*obstacle) : "held") << std::endl;
+    const auto job = (*book)->quotes("", 1)->at(0).id;
+    const auto tellPaid = [&] { std::cout << (*book)->account(job)->paid.micros() << std::endl; };
+    const auto tell = [](const auto& done) {
+        std::cout << (done ? std::string("done") : test::described(done.error())) << std::endl;
+    };
+    tellPaid();
+    catalogue::Payment payment;
+    payment.job = job;
+    payment.amount = units::Money::fromMicros(1'000'000);
+    payment.kind = "Cash";
+    payment.paidOn = (*book)->quote(job)->order.quotedOn;
+    tell((*book)->pay(payment, pricing::Beyond::Refused));
+    tell((*book)->setStage(job, db::Stage::Agreed));
+    std::string line;
+    std::getline(std::cin, line);
+    tellPaid();
+    return 0;
+}
+
 /// Opens and tries to change something.
 int open(const std::string& file) {
     auto book = db::Book::open(file, db::systemEnvironment());
@@ -239,6 +265,7 @@ int main(int count, char** words) {
     if (task == "fill") return fill(file, number, write);
     if (task == "read-on-full-disk") return readOnFullDisk(file, number);
     if (task == "hold") return hold(file);
+    if (task == "meet") return meet(file);
     if (task == "open-on-and-on") return openOnAndOn(file);
     if (task == "is-locked") return isLocked(file);
     if (task == "write-unsafely") return writeUnsafely(file);

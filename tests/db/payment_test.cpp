@@ -2,6 +2,8 @@
 //
 // The ledger of payments. A job comes to 412.50; what is paid is made up.
 #include "tests/db/bench_book.h"
+#include "tests/support/child.h"
+#include "tests/support/described.h"
 #include "tests/support/seed.h"
 
 #include <sqlite3.h>
@@ -14,6 +16,7 @@ using namespace sp;
 using base::Code;
 using catalogue::Payment;
 using pricing::Beyond;
+using pricing::Tender;
 using test::valueOf;
 using units::Money;
 
@@ -31,6 +34,19 @@ class PaymentTest : public test::BookTest {
         return payment;
     }
     pricing::Account account(const db::Quote& quote) { return valueOf(book->account(quote.id)); }
+    void setCoin(Money coin) {
+        auto shop = valueOf(book->shop());
+        shop.smallestCoin = coin;
+        ASSERT_TRUE(book->save(shop));
+    }
+    /// The ledger of a quote in cents, each row with the letter of its role, "-" before one that takes back.
+    std::string ledger(const db::Quote& quote) {
+        std::string text;
+        for (const auto& row : valueOf(book->payments(quote.id)))
+            text += (text.empty() ? "" : " ") + std::string(row.reverses ? "-" : "") +
+                    "mcr"[static_cast<int>(row.role)] + std::to_string(row.amount.micros() / 10'000);
+        return text;
+    }
 };
 
 TEST_F(PaymentTest, areKeptInTheOrderTheyWereMadeIn) {
@@ -115,6 +131,109 @@ TEST_F(PaymentTest, undoAndRedoAreMovementsToo) {
     ASSERT_TRUE(book->undo());
     EXPECT_EQ(account(quote).paid, Money{});
     EXPECT_EQ(valueOf(book->payments(quote.id)).size(), 4U);
+    expectSound();
+}
+
+TEST_F(PaymentTest, cashIsRoundedToTheSmallestCoin) {
+    stock();
+    const auto quote = issued(); // 412.50
+    setCoin(Money::fromMicros(1'000'000));
+    EXPECT_EQ(account(quote).coin, Money::fromMicros(1'000'000));
+    EXPECT_EQ(book->pay(of(quote, cents(1'050)), Beyond::Refused, Tender::Cash).error().code, Code::Invalid);
+    ASSERT_TRUE(book->pay(of(quote, cents(1'050)), Beyond::Refused)) << "by card";
+    const auto rest = valueOf(book->pay(of(quote, account(quote).next(Tender::Cash)), Beyond::Refused, Tender::Cash));
+    EXPECT_EQ(ledger(quote), "m1050 m40200");
+    ASSERT_TRUE(book->takeBackPayment(rest));
+    ASSERT_TRUE(book->takeBackPayment(valueOf(book->payments(quote.id)).front().id));
+    ASSERT_TRUE(book->pay(of(quote, cents(41'250)), Beyond::Refused, Tender::Cash)); // half a coin is rounded up
+    EXPECT_EQ(ledger(quote), "m1050 m40200 -m-40200 -m-1050 m41300 r-50");
+    EXPECT_EQ(account(quote).left, Money{});
+    EXPECT_EQ(account(quote).credit, Money{});
+    EXPECT_EQ(account(quote).money(), cents(41'300)) << "what is in the drawer";
+    EXPECT_EQ(book->quotes({}, 1)->at(0).paid, cents(41'250)) << "it is paid to the last part";
+    reopen();
+    EXPECT_EQ(account(quote).rounded, -cents(50));
+    expectSound();
+}
+
+TEST_F(PaymentTest, changeAndRoundingGoWithTheirMoney) {
+    stock();
+    const auto quote = issued();
+    setCoin(Money::fromMicros(1'000'000));
+    auto note = of(quote, cents(50'000));
+    ASSERT_TRUE(book->pay(note, Beyond::Change, Tender::Cash));
+    EXPECT_EQ(ledger(quote), "m50000 c-8700 r-50");
+    EXPECT_EQ(account(quote).left, Money{});
+    // Undone and done again, it can be taken back like any other, by any of its rows.
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(account(quote).paid, Money{});
+    EXPECT_EQ(account(quote).rounded, Money{});
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(account(quote).left, Money{});
+    auto rows = valueOf(book->payments(quote.id));
+    ASSERT_EQ(rows.size(), 9U);
+    EXPECT_EQ(rows[6].role, catalogue::PaymentRole::Money);
+    EXPECT_EQ(rows[7].partOf, rows[6].id);
+    EXPECT_EQ(rows[8].partOf, rows[6].id);
+    EXPECT_EQ(book->takeBackPayment(rows[1].id).error().code, Code::Conflict) << "undone before";
+    ASSERT_TRUE(book->takeBackPayment(rows[8].id)) << "its rounding stands for all of it";
+    EXPECT_EQ(account(quote).paid, Money{});
+    EXPECT_EQ(book->takeBackPayment(rows[6].id).error().code, Code::Conflict);
+    ASSERT_TRUE(book->undo()) << "taken back by mistake";
+    EXPECT_EQ(account(quote).left, Money{});
+    rows = valueOf(book->payments(quote.id));
+    ASSERT_EQ(rows.size(), 15U);
+    EXPECT_EQ(rows[12].role, catalogue::PaymentRole::Money);
+    EXPECT_EQ(rows[13].partOf, rows[12].id);
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(account(quote).paid, Money{});
+    expectSound();
+}
+
+TEST_F(PaymentTest, aQuoteInAnotherCurrencyHasNoCoinOfThisOne) {
+    stock();
+    const auto quote = issued();
+    auto shop = valueOf(book->shop());
+    shop.currency = *units::Currency::parse("SEK");
+    shop.smallestCoin = Money::fromMicros(1'000'000);
+    ASSERT_TRUE(book->save(shop));
+    EXPECT_EQ(account(quote).coin, Money{});
+    shop.currency = *units::Currency::parse("JPY");
+    shop.smallestCoin = Money::fromMicros(500'000);
+    EXPECT_EQ(book->save(shop).error().fault, idOf(catalogue::fields::Fault::NotWholeMinor)) << "half a yen";
+}
+
+// Two windows on one job: the second is told, changes nothing and sees what the first does.
+TEST_F(PaymentTest, ofASecondWindowAreRefusedAndNothingIsLost) {
+    stock();
+    const auto quote = issued();
+    ASSERT_TRUE(book->pay(of(quote, cents(10'000)), Beyond::Refused));
+    {
+        test::Child second({BOOK_CHILD, "meet", file.string()});
+        const auto why = second.line();
+        EXPECT_TRUE(why.starts_with("HeldBy")) << why;
+        EXPECT_EQ(second.line(), "100000000") << "what the first took";
+        EXPECT_EQ(second.line(), why) << "its payment is refused, and why";
+        EXPECT_EQ(second.line(), why) << "and its stage";
+        ASSERT_TRUE(book->pay(of(quote, cents(5'000)), Beyond::Refused)) << "the first is not held up";
+        EXPECT_EQ(second.finish(), std::vector<std::string>{"150000000"}) << "the second reads it anew";
+    }
+    EXPECT_EQ(ledger(quote), "m10000 m5000");
+    book.reset();
+    test::Child first({BOOK_CHILD, "meet", file.string()});
+    EXPECT_EQ(first.line(), "held");
+    EXPECT_EQ(first.line(), "150000000");
+    EXPECT_EQ(first.line(), "done");
+    EXPECT_EQ(first.line(), "done");
+    book = valueOf(db::Book::open(file, clock.environment()));
+    EXPECT_TRUE(test::described(book->readOnlyBecause()).starts_with("HeldBy"));
+    EXPECT_EQ(book->pay(of(quote, cents(100)), Beyond::Refused).error(), *book->readOnlyBecause());
+    EXPECT_EQ(account(quote).paid, cents(15'100)) << "what the other took is seen all the same";
+    EXPECT_EQ(first.finish(), std::vector<std::string>{"151000000"});
+    reopen();
+    ASSERT_TRUE(book->pay(of(quote, cents(100)), Beyond::Refused)) << "now it is the only one";
+    EXPECT_EQ(ledger(quote), "m10000 m5000 m100 m100");
+    EXPECT_EQ(valueOf(book->quote(quote.id)).stage, db::Stage::Agreed);
     expectSound();
 }
 

@@ -329,6 +329,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("being_set_up");
     saved["value"].erase("bench_week");
     saved["value"].erase("closed_days");
+    saved["value"].erase("smallest_coin_micros");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     saved["value"]["rules"].erase("places");
@@ -343,6 +344,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.rules.tax.onGifts = catalogue::TaxOnGifts::None;
     shop.rules.places = {};
     shop.rules.daysToPay = 14;
+    shop.smallestCoin = {};
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 

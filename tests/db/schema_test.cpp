@@ -100,6 +100,7 @@ TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
                                           "onto_id",
                                           "planned_pieces",
                                           "priced_on",
+                                          "part_of",
                                           "reverses",
                                           "revises_id",
                                           "revises_revision",

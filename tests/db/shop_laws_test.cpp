@@ -31,15 +31,18 @@ constexpr int kChecked = 100; ///< things that happen between two checks
 
 /// What was counted along, apart from the book.
 struct Tally {
-    std::map<base::Id, Money> money; ///< received less given back, by job
+    std::map<base::Id, Money> money;   ///< received less given back, by job
+    std::map<base::Id, Money> rounded; ///< what cash could not be paid to, by job
     std::map<std::string, quoting::SheetContent> papers;
 
     void add(db::Book& book, const Happened& happened) {
         if (happened.job) money[*happened.job] += happened.money;
+        if (happened.job) rounded[*happened.job] += happened.rounded;
         for (const auto& number : happened.papers)
             if (std::isalpha(static_cast<unsigned char>(number.front())) != 0) {
                 // What a paper says was paid is what was counted, at the time.
-                EXPECT_EQ(valueOf(book.billNumbered(number)).result.paid, money[*happened.job]) << number;
+                EXPECT_EQ(valueOf(book.billNumbered(number)).result.paid, money[*happened.job] + rounded[*happened.job])
+                    << number;
             }
         for (auto& [number, sheet] : test::sheetsOf(book, happened.papers)) {
             EXPECT_FALSE(papers.contains(number)) << number << " was given twice";
@@ -54,6 +57,9 @@ class ShopLaws : public test::BookTest {
         auto made = demo::createDemoBook(file, clock.environment());
         ASSERT_TRUE(made) << describe(made.error());
         book = std::move(*made);
+        auto shop = valueOf(book->shop());
+        shop.smallestCoin = Money::fromMicros(50'000);
+        ASSERT_TRUE(book->save(shop));
     }
     std::vector<base::Id> jobs() {
         std::vector<base::Id> given;
@@ -62,16 +68,31 @@ class ShopLaws : public test::BookTest {
         return given;
     }
 
+    /// Money is taken back with its change and rounding, or not at all.
+    static void expectWhole(const std::vector<catalogue::Payment>& rows) {
+        const auto isTakenBack = [&](const base::Id& id) {
+            return std::ranges::any_of(rows, [&](const catalogue::Payment& row) { return row.reverses == id; });
+        };
+        for (const auto& row : rows)
+            if (row.partOf && !row.reverses) { EXPECT_EQ(isTakenBack(row.id), isTakenBack(*row.partOf)); }
+    }
+
     /// Money and papers of one job, and what they say of each other.
     void expectJob(const base::Id& job, std::map<std::string, std::set<int>>& numbers, pricing::TaxReport& taxes) {
         Money ledger;
-        std::map<base::Id, Money> payments;
-        for (const auto& payment : valueOf(book->payments(job))) {
+        std::map<base::Id, catalogue::Payment> payments;
+        const auto rows = valueOf(book->payments(job));
+        for (const auto& payment : rows) {
             EXPECT_FALSE(payment.amount.isZero());
             ledger += payment.amount;
-            payments[payment.id] = payment.amount;
-            if (payment.reverses) { EXPECT_EQ(payments.at(*payment.reverses), -payment.amount); }
+            payments[payment.id] = payment;
+            if (payment.reverses) {
+                EXPECT_EQ(payments.at(*payment.reverses).amount, -payment.amount);
+                EXPECT_EQ(payments.at(*payment.reverses).role, payment.role);
+            }
+            if (payment.partOf) { EXPECT_EQ(payments.at(*payment.partOf).kind, payment.kind) << "made with its money"; }
         }
+        expectWhole(rows);
         const auto account = valueOf(book->account(job));
         EXPECT_EQ(account.paid, ledger);
         EXPECT_EQ(account.paid + account.left - account.credit, account.total);
@@ -95,7 +116,7 @@ class ShopLaws : public test::BookTest {
                 break;
             case PaperKind::Receipt:
                 ASSERT_TRUE(bill.result.payment);
-                EXPECT_EQ(payments.at(*bill.result.payment), bill.total) << bill.number;
+                EXPECT_EQ(pricing::receivedOf(payments.at(*bill.result.payment), rows), bill.total) << bill.number;
                 break;
             case PaperKind::Quote: break;
             }
@@ -113,10 +134,14 @@ class ShopLaws : public test::BookTest {
             ASSERT_NO_FATAL_FAILURE(expectJob(job, numbers, taxes));
             for (const auto& given : valueOf(book->givenOf(job)))
                 if (given.revision == 1) numbers[given.number.substr(0, 5)].insert(std::stoi(given.number.substr(5)));
-            const auto paid = valueOf(book->account(job)).paid;
-            ledger += paid;
-            const auto counted = tally.money.find(job);
-            EXPECT_EQ(paid, counted == tally.money.end() ? Money{} : counted->second);
+            const auto account = valueOf(book->account(job));
+            ledger += account.money();
+            const auto counted = [&](const std::map<base::Id, Money>& sums) {
+                const auto sum = sums.find(job);
+                return sum == sums.end() ? Money{} : sum->second;
+            };
+            EXPECT_EQ(account.money(), counted(tally.money));
+            EXPECT_EQ(account.rounded, counted(tally.rounded));
         }
         for (const auto& [series, taken] : numbers)
             EXPECT_EQ(static_cast<int>(taken.size()), *taken.rbegin()) << series << ": none twice, none missing";
@@ -146,7 +171,9 @@ class ShopLaws : public test::BookTest {
             if (line.starts_with("money ")) {
                 const auto job = base::Id::parse(line.substr(6, 36));
                 ASSERT_TRUE(job) << line;
-                tally.money[*job] += Money::fromMicros(std::stoll(line.substr(43)));
+                std::size_t end = 0;
+                tally.money[*job] += Money::fromMicros(std::stoll(line.substr(43), &end));
+                tally.rounded[*job] += Money::fromMicros(std::stoll(line.substr(43 + end)));
             }
             if (!line.starts_with("paper ")) continue;
             ASSERT_NO_THROW({
@@ -156,10 +183,11 @@ class ShopLaws : public test::BookTest {
         }
         int unheard = 0;
         for (const auto& job : jobs()) {
-            const auto paid = valueOf(book->account(job)).paid;
-            if (paid == tally.money[job]) continue;
+            const auto account = valueOf(book->account(job));
+            if (account.money() == tally.money[job] && account.rounded == tally.rounded[job]) continue;
             ++unheard;
-            tally.money[job] = paid;
+            tally.money[job] = account.money();
+            tally.rounded[job] = account.rounded;
         }
         EXPECT_LE(unheard, 1) << "a program does one thing at a time";
     }
@@ -198,8 +226,8 @@ class ShopLaws : public test::BookTest {
               "SELECT hex(job_id) || revision || choice || line || place || title || quantity FROM job_line "
               "ORDER BY job_id, revision, choice, line, place",
               "SELECT hex(id) || number || total_micros FROM paper ORDER BY id",
-              "SELECT hex(job_id) || sum(amount_micros) FROM payment GROUP BY job_id HAVING sum(amount_micros) <> 0 "
-              "ORDER BY job_id",
+              "SELECT hex(job_id) || (role = 'rounding') || sum(amount_micros) FROM payment "
+              "GROUP BY job_id, role = 'rounding' HAVING sum(amount_micros) <> 0 ORDER BY job_id, role = 'rounding'",
               "SELECT hex(id) || name || telephone || mail FROM customer WHERE deleted_at IS NULL ORDER BY id",
               "SELECT name || year || last_number FROM series ORDER BY name, year"})
             for (auto& row : column(sql)) all.push_back(std::move(row));
@@ -217,6 +245,7 @@ TEST_F(ShopLaws, holdAfterEveryHundredthThingThatHappens) {
     int done = 0;
     int refused = 0;
     int undone = 0;
+    int redone = 0;
     for (int i = 1; i <= acts; ++i) {
         const bool triesUndo = random() % 12 == 0;
         const auto before = triesUndo ? state() : std::vector<std::string>();
@@ -232,9 +261,16 @@ TEST_F(ShopLaws, holdAfterEveryHundredthThingThatHappens) {
         ++(happened.isRefused ? refused : done);
         if (triesUndo && happened.isRefused) { EXPECT_EQ(state(), before) << "refused: " << happened.what; }
         if (triesUndo && !happened.isRefused) {
+            const auto after = state();
             ASSERT_TRUE(book->undo()) << happened.what;
             EXPECT_EQ(state(), before) << "undone: " << happened.what;
             ++undone;
+            if (random() % 2 == 0) {
+                ASSERT_TRUE(book->redo()) << happened.what;
+                EXPECT_EQ(state(), after) << "done again: " << happened.what;
+                ++redone;
+                ASSERT_NO_FATAL_FAILURE(tally.add(*book, happened));
+            }
         } else {
             ASSERT_NO_FATAL_FAILURE(tally.add(*book, happened));
         }
@@ -243,8 +279,8 @@ TEST_F(ShopLaws, holdAfterEveryHundredthThingThatHappens) {
             if (HasFailure()) FAIL() << "after " << i << ", " << happened.what;
         }
     }
-    std::cout << done << " things done, " << refused << " refused, " << undone << " undone, " << tally.papers.size()
-              << " papers\n";
+    std::cout << done << " things done, " << refused << " refused, " << undone << " undone, " << redone
+              << " of them done again, " << tally.papers.size() << " papers\n";
 }
 
 /// What was acknowledged is there, and the laws hold, whenever the program was killed.
@@ -260,7 +296,11 @@ TEST_F(ShopLaws, holdAfterAKillAtAnyInstant) {
     const int cycles = test::roundsOr("STONEPENNY_YEAR_KILLS", 2);
     reopen();
     Tally tally;
-    for (const auto& job : jobs()) tally.money[job] = valueOf(book->account(job)).paid;
+    for (const auto& job : jobs()) {
+        const auto account = valueOf(book->account(job));
+        tally.money[job] = account.money();
+        tally.rounded[job] = account.rounded;
+    }
     book.reset();
     std::size_t acknowledged = 0;
     for (int cycle = 0; cycle < cycles; ++cycle) {

@@ -17,8 +17,9 @@ int main(int count, char** words) {
             const auto happened = year.act();
             // The first word says what kind of line it is, as the test reads it.
             std::cout << "done " << happened.what << std::endl;
-            if (happened.job && !happened.money.isZero())
-                std::cout << "money " << happened.job->text() << ' ' << happened.money.micros() << std::endl;
+            if (happened.job && !(happened.money.isZero() && happened.rounded.isZero()))
+                std::cout << "money " << happened.job->text() << ' ' << happened.money.micros() << ' '
+                          << happened.rounded.micros() << std::endl;
             for (const auto& number : happened.papers) std::cout << "paper " << number << std::endl;
         }
     } catch (const std::exception& trouble) {

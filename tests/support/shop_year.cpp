@@ -120,16 +120,16 @@ base::Result<db::Quote> ShopYear::issue(const catalogue::Order& order, const db:
 }
 
 Happened ShopYear::given(std::string what, const base::Result<db::Quote>& quote) {
-    if (!quote) return {std::move(what), true, {}, {}, {}};
+    if (!quote) return {std::move(what), true};
     if (std::ranges::find(m_jobs, quote->id) == m_jobs.end()) m_jobs.push_back(quote->id);
-    return {std::move(what), false, quote->id, {}, {quote->number}};
+    return {std::move(what), false, quote->id, {}, {}, {quote->number}};
 }
 
 Happened ShopYear::give(int lines) { return given("gave", issue(order(lines), nullptr)); }
 
 Happened ShopYear::revise() {
     const auto job = someJob();
-    if (!job) return {"revised", true, {}, {}, {}};
+    if (!job) return {"revised", true};
     auto changed = pricing::revisionOf(job->order, m_clock.environment().today());
     if (changed.lines.size() > 1 && any(0, 1) == 0)
         changed.lines.pop_back();
@@ -140,120 +140,149 @@ Happened ShopYear::revise() {
 
 Happened ShopYear::repeat() {
     const auto job = someJob();
-    if (!job) return {"repeated", true, {}, {}, {}};
+    if (!job) return {"repeated", true};
     return given("repeated", issue(pricing::repeatOf(job->order, job->stage, m_clock.environment().today()), nullptr));
 }
 
 Happened ShopYear::move() {
     const auto job = someJob();
-    if (!job) return {"moved", true, {}, {}, {}};
+    if (!job) return {"moved", true};
     const auto next = catalogue::nextStage(job->stage);
-    if (catalogue::stagesAfter(job->stage, true).empty()) return {"moved", true, {}, {}, {}};
+    if (catalogue::stagesAfter(job->stage, true).empty()) return {"moved", true};
     const auto stage = next && any(0, 9) > 0 ? *next : anyOf(catalogue::stagesAfter(job->stage, true));
-    if (stage == Stage::Declined && any(0, 3) > 0) return {"moved", true, {}, {}, {}};
+    if (stage == Stage::Declined && any(0, 3) > 0) return {"moved", true};
     const bool isRefused = !m_book.setStage(job->id, stage);
-    return {"moved", isRefused, job->id, {}, {}};
+    return {"moved", isRefused, job->id};
 }
 
 Happened ShopYear::letGo() {
     const auto job = someJob();
-    if (!job) return {"let go", true, {}, {}, {}};
-    return {"let go", !m_book.setStage(job->id, Stage::Declined), job->id, {}, {}};
+    if (!job) return {"let go", true};
+    return {"let go", !m_book.setStage(job->id, Stage::Declined), job->id};
 }
 
-Happened ShopYear::paid(std::string what, catalogue::Payment payment, pricing::Beyond beyond) {
+Happened ShopYear::paid(std::string what, catalogue::Payment payment, const pricing::Account& account,
+                        pricing::Beyond beyond) {
     payment.kind = kKind[static_cast<std::size_t>(any(0, kKind.size() - 1))];
     payment.paidOn = m_clock.environment().today().plusDays(-any(0, 2));
     if (any(0, 3) == 0)
         payment.note =
             fmt::format("slip {} {}", kWord[static_cast<std::size_t>(any(0, kWord.size() - 1))], any(1, 900));
-    const auto done = m_book.pay(payment, beyond);
-    return {std::move(what), !done, payment.job, done ? payment.amount : Money{}, {}};
+    const bool isCash = payment.kind == kKind[0];
+    const auto done = m_book.pay(payment, beyond, isCash ? pricing::Tender::Cash : pricing::Tender::Other);
+    if (!done) return {std::move(what), true, payment.job};
+    const auto handed = handedOver(payment.amount, account, isCash ? account.coin : Money{}, beyond);
+    return {std::move(what), false, payment.job, handed.first, handed.second};
+}
+
+/// What comes into the drawer, and what that is short of what is settled by it: as somebody would count who knows the
+/// rule and not the program.
+std::pair<Money, Money> ShopYear::handedOver(Money amount, const pricing::Account& account, Money coin,
+                                             pricing::Beyond beyond) {
+    const auto nearest = [&](Money whole) {
+        if (coin.isZero()) return whole;
+        const auto size = whole.isNegative() ? -whole.micros() : whole.micros();
+        const auto coins = (2 * size + coin.micros()) / (2 * coin.micros());
+        return Money::fromMicros((whole.isNegative() ? -coins : coins) * coin.micros());
+    };
+    for (const auto whole : {account.left, -account.credit, -account.paid})
+        if (!whole.isZero() && (amount == whole || amount == nearest(whole)))
+            return {nearest(whole), whole - nearest(whole)};
+    if (beyond == pricing::Beyond::Change && amount > account.left)
+        return {nearest(account.left), account.left - nearest(account.left)};
+    return {amount, Money{}};
 }
 
 Happened ShopYear::pay() {
     const auto job = someJob();
     const auto account = job ? m_book.account(job->id) : base::Result<pricing::Account>{};
-    if (!job || !account || account->left.isZero()) return {"paid", true, {}, {}, {}};
+    if (!job || !account || account->left.isZero()) return {"paid", true};
     catalogue::Payment payment;
     payment.job = job->id;
-    payment.amount = any(0, 2) == 0 ? account->next() : account->left;
+    payment.amount = any(0, 2) == 0 ? account->next(pricing::Tender::Cash) : account->left;
     if (any(0, 5) == 0) payment.amount = Money::fromMicros(any(1, 9'000) * 10'000);
-    return paid("paid", payment, any(0, 9) == 0 ? pricing::Beyond::Kept : pricing::Beyond::Refused);
+    if (any(0, 5) == 0) payment.amount = Money::fromMicros(any(1, 30) * 10'000'000); // a note
+    return paid("paid", payment, *account, static_cast<pricing::Beyond>(any(0, 2)));
 }
 
 Happened ShopYear::giveBack() {
     const auto job = someJob();
     const auto account = job ? m_book.account(job->id) : base::Result<pricing::Account>{};
-    if (!job || !account || account->paid.isZero()) return {"gave back", true, {}, {}, {}};
+    if (!job || !account || account->paid.isZero()) return {"gave back", true};
     catalogue::Payment payment;
     payment.job = job->id;
     payment.amount = -(any(0, 1) == 0 ? account->paid : Money::fromMicros(any(1, 3'000) * 10'000));
-    return paid("gave back", payment, pricing::Beyond::Refused);
+    if (any(0, 2) == 0 && !account->credit.isZero()) payment.amount = -account->credit;
+    return paid("gave back", payment, *account, pricing::Beyond::Refused);
 }
 
 Happened ShopYear::takeBack() {
     const auto job = someJob();
     const auto payments = job ? of(m_book.payments(job->id)) : std::vector<catalogue::Payment>();
-    if (payments.empty()) return {"took back", true, {}, {}, {}};
+    if (payments.empty()) return {"took back", true};
     const auto& one = anyOf(payments);
-    const bool isRefused = !m_book.takeBackPayment(one.id);
-    return {"took back", isRefused, job->id, isRefused ? Money{} : -one.amount, {}};
+    Happened happened{"took back", !m_book.takeBackPayment(one.id), job->id};
+    if (happened.isRefused) return happened;
+    const auto whole = one.partOf.value_or(one.id);
+    for (const auto& row : payments)
+        if (row.id == whole || (row.partOf == whole && !row.reverses))
+            (row.role == catalogue::PaymentRole::Rounding ? happened.rounded : happened.money) += -row.amount;
+    return happened;
 }
 
 Happened ShopYear::invoice() {
     const auto job = someJob();
     const auto bill = job ? m_book.issueInvoice(job->id, words::billSheets(*m_words)) : base::Result<db::IssuedBill>{};
-    if (!job || !bill) return {"invoiced", true, {}, {}, {}};
-    return {"invoiced", false, job->id, {}, {bill->number}};
+    if (!job || !bill) return {"invoiced", true};
+    return {"invoiced", false, job->id, {}, {}, {bill->number}};
 }
 
 Happened ShopYear::receipt() {
     const auto job = someJob();
     const auto payments = job ? of(m_book.payments(job->id)) : std::vector<catalogue::Payment>();
-    if (payments.empty()) return {"receipted", true, {}, {}, {}};
+    if (payments.empty()) return {"receipted", true};
     const auto bill = m_book.issueReceipt(anyOf(payments).id, words::billSheets(*m_words));
-    if (!bill) return {"receipted", true, {}, {}, {}};
-    return {"receipted", false, job->id, {}, {bill->number}};
+    if (!bill) return {"receipted", true};
+    return {"receipted", false, job->id, {}, {}, {bill->number}};
 }
 
 Happened ShopYear::credit() {
     const auto job = someJob();
     const auto open = job ? of(m_book.billing(job->id)).openInvoices : std::vector<db::OpenInvoice>();
-    if (open.empty()) return {"credited", true, {}, {}, {}};
+    if (open.empty()) return {"credited", true};
     std::optional<Money> amount;
     if (any(0, 1) == 0) amount = Money::fromMicros(any(1, 5'000) * 10'000);
     const auto bill = m_book.issueCredit(anyOf(open).id, amount, words::billSheets(*m_words));
-    if (!bill) return {"credited", true, {}, {}, {}};
-    return {"credited", false, job->id, {}, {bill->number}};
+    if (!bill) return {"credited", true};
+    return {"credited", false, job->id, {}, {}, {bill->number}};
 }
 
 Happened ShopYear::meet() {
     m_customers.push_back(of(m_book.save(customer())));
-    return {"met somebody", false, {}, {}, {}};
+    return {"met somebody"};
 }
 
 Happened ShopYear::rename() {
-    if (m_customers.empty()) return {"renamed", true, {}, {}, {}};
+    if (m_customers.empty()) return {"renamed", true};
     auto known = of(m_book.customer(anyOf(m_customers)));
-    if (!known) return {"renamed", true, {}, {}, {}};
+    if (!known) return {"renamed", true};
     const auto made = customer();
     known->name = made.name;
     known->telephone = made.telephone;
-    return {"renamed", !m_book.save(*known), {}, {}, {}};
+    return {"renamed", !m_book.save(*known)};
 }
 
 Happened ShopYear::erase() {
-    if (m_customers.empty()) return {"erased", true, {}, {}, {}};
+    if (m_customers.empty()) return {"erased", true};
     const auto id = anyOf(m_customers);
-    if (!m_book.eraseCustomer(id)) return {"erased", true, {}, {}, {}};
+    if (!m_book.eraseCustomer(id)) return {"erased", true};
     std::erase(m_customers, id);
-    return {"erased", false, {}, {}, {}};
+    return {"erased"};
 }
 
 Happened ShopYear::slip() {
     const auto job = someJob();
-    if (!job) return {"slipped", true, {}, {}, {}};
+    if (!job) return {"slipped", true};
     catalogue::Payment payment;
     payment.job = job->id;
     payment.kind = "Cash";
@@ -275,7 +304,7 @@ Happened ShopYear::slip() {
         break;
     }
     if (isTaken) throw std::runtime_error("the book took what it should refuse");
-    return {"slipped", true, {}, {}, {}};
+    return {"slipped", true};
 }
 
 void ShopYear::passTime() { m_clock.now += std::chrono::minutes(any(5, 240)); }
@@ -317,10 +346,10 @@ void ShopYear::carry(const db::Quote& quote) {
     catalogue::Payment payment;
     payment.job = quote.id;
     payment.amount = account.deposit.isZero() ? account.left : account.deposit;
-    paid("paid", payment, pricing::Beyond::Refused);
+    paid("paid", payment, account, pricing::Beyond::Refused);
     payment.amount = account.left - payment.amount;
     if (stage == Stage::Collected && !payment.amount.isZero() && any(0, 999) > 0)
-        paid("paid", payment, pricing::Beyond::Refused);
+        paid("paid", payment, account, pricing::Beyond::Refused);
 }
 
 void ShopYear::fill(int jobs, int lines) {

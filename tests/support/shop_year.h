@@ -10,17 +10,19 @@
 #include <memory>
 #include <random>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace sp::test {
 
 /// What one thing that happened in the shop left behind, for whoever counts along.
 struct Happened {
-    std::string what;                 ///< "paid", "revised" …
-    bool isRefused = false;           ///< the book would not, and nothing was changed
-    std::optional<base::Id> job = {}; ///< that it was about
-    units::Money money = {};          ///< received less given back by it
-    std::vector<std::string> papers;  ///< numbers of what was given or issued
+    std::string what;                     ///< "paid", "revised" …
+    bool isRefused = false;               ///< the book would not, and nothing was changed
+    std::optional<base::Id> job = {};     ///< that it was about
+    units::Money money = {};              ///< received less given back by it, as a drawer would be counted
+    units::Money rounded = {};            ///< what cash could not be paid to by it
+    std::vector<std::string> papers = {}; ///< numbers of what was given or issued
 };
 
 /// A shop at work, made up from a seed: the same seed brings the same things about in the same order, as far as the
@@ -70,7 +72,10 @@ class ShopYear {
     catalogue::Order order(int lines);
     base::Result<db::Quote> issue(const catalogue::Order& order, const db::Quote* revised);
     Happened given(std::string what, const base::Result<db::Quote>& quote);
-    Happened paid(std::string what, catalogue::Payment payment, pricing::Beyond beyond);
+    Happened paid(std::string what, catalogue::Payment payment, const pricing::Account& account,
+                  pricing::Beyond beyond);
+    static std::pair<units::Money, units::Money> handedOver(units::Money amount, const pricing::Account& account,
+                                                            units::Money coin, pricing::Beyond beyond);
     catalogue::Customer customer();
     void carry(const db::Quote& quote);
 

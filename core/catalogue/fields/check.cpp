@@ -174,6 +174,8 @@ Done checkTogether(const Shop& shop) {
                 return wrongField(Fault::PlaceTwice, {}, Term::SurchargesByPlace);
     for (const auto& span : shop.closedDays)
         if (span.to < span.from) return wrongField(Fault::EndsBeforeItBegins, {}, Term::ClosedTo);
+    if (shop.smallestCoin.micros() % shop.currency.microsPerMinor() != 0)
+        return wrongField(Fault::NotWholeMinor, {}, Term::SmallestCoin);
     std::set<std::string_view> rates{shop.rules.tax.name};
     for (const auto& rate : shop.rules.tax.others)
         if (!rates.insert(rate.name).second) return wrongField(Fault::RateTwice, {}, Term::FurtherTaxRates);

@@ -5,6 +5,7 @@
 #include "core/catalogue/design_artwork.h"
 #include "core/catalogue/material.h"
 #include "core/catalogue/packing.h"
+#include "core/catalogue/payment.h"
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
@@ -64,6 +65,9 @@ inline constexpr std::array<std::string_view, 3> kNames<ScaleOrigin>{"file", "pr
 template<>
 inline constexpr std::array<std::string_view, 8> kNames<ListColumn>{"material",   "pack", "amount", "price",
                                                                     "from-packs", "item", "size",   "colour"};
+
+template<>
+inline constexpr std::array<std::string_view, 3> kNames<PaymentRole>{"money", "change", "rounding"};
 
 template<class E>
 concept Named = std::is_enum_v<E> &&(kNames<E>.size() > 0);

@@ -137,6 +137,12 @@ const Object& objectOf<Payment>() {
                                    field<&T::paidOn>("paid_on", Term::Day),
                                    field<&T::note>("note", Term::Note, kLine),
                                    field<&T::reverses>("reverses", Term::PaymentItTakesBack, Key::Needed),
+                                   field<&T::role>("role", Term::RoleOfAPayment)
+                                       .cameWith({{"payment", 2}})
+                                       .standingFor(PaymentRole::Money, "\"money\""),
+                                   field<&T::partOf>("part_of", Term::PaymentItIsPartOf, Key::Needed)
+                                       .cameWith({{"payment", 2}})
+                                       .standingFor(std::optional<base::Id>(), "null"),
                                }};
     return object;
 }

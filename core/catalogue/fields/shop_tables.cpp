@@ -308,6 +308,10 @@ const Object& objectOf<Shop>() {
                 .cameWith({{"shop", 7}})
                 .standingFor(false, "false")
                 .unpriced("is about what the window shows"),
+            field<&T::smallestCoin>("smallest_coin_micros", Term::SmallestCoin, kAmount)
+                .cameWith({{"shop", 10}})
+                .standingFor(units::Money{}, "0")
+                .unpriced("rounds what is paid in cash, not what is asked"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

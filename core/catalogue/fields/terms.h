@@ -135,6 +135,7 @@ namespace sp::catalogue::fields {
     X(Overhead)                                                                                                        \
     X(Packing)                                                                                                         \
     X(Paper)                                                                                                           \
+    X(PaymentItIsPartOf)                                                                                               \
     X(PaymentItTakesBack)                                                                                              \
     X(PiecesOfADesignTogether)                                                                                         \
     X(PiecesSold)                                                                                                      \
@@ -157,6 +158,7 @@ namespace sp::catalogue::fields {
     X(QuoteBefore)                                                                                                     \
     X(QuoteItRevises)                                                                                                  \
     X(Rates)                                                                                                           \
+    X(RoleOfAPayment)                                                                                                  \
     X(Rounding)                                                                                                        \
     X(RoundingOfTheTax)                                                                                                \
     X(RunningCostOfThePress)                                                                                           \
@@ -174,6 +176,7 @@ namespace sp::catalogue::fields {
     X(Size)                                                                                                            \
     X(Sizes)                                                                                                           \
     X(SmallPicture)                                                                                                    \
+    X(SmallestCoin)                                                                                                    \
     X(SmallestOrder)                                                                                                   \
     X(Spares)                                                                                                          \
     X(Spoilage)                                                                                                        \

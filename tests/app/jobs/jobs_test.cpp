@@ -448,7 +448,8 @@ TEST_F(Jobs, takesTheDepositAndThenTheRest) {
     amount->selectAll();
     QTest::keyClicks(amount, "1000");
     auto* take = dialog->findChild<QPushButton*>("takePayment");
-    EXPECT_TRUE(take->text().contains(m_formatter->money(left))) << take->text().toStdString();
+    const auto change = units::Money::fromMicros(1'000'000'000) - left;
+    EXPECT_TRUE(take->text().contains(m_formatter->money(change))) << take->text().toStdString();
     EXPECT_TRUE(dialog->findChild<QPushButton*>("keepCredit")->isVisible());
     take->click(); // and change is given
     EXPECT_EQ(cell(0, JobsTableModel::Left), "paid");
@@ -458,7 +459,8 @@ TEST_F(Jobs, takesTheDepositAndThenTheRest) {
         ->setCurrentIndex(dialog->findChild<QAbstractItemView*>("paymentList")->model()->index(0, 0));
     dialog->findChild<QPushButton*>("takeBackPayment")->click();
     EXPECT_EQ(cell(0, JobsTableModel::Left), "50.00");
-    EXPECT_EQ(m_session->read([&](db::Book& book) { return book.payments(lantern.id); })->size(), 3U);
+    EXPECT_EQ(m_session->read([&](db::Book& book) { return book.payments(lantern.id); })->size(), 4U)
+        << "the change is a row, too";
     EXPECT_TRUE(take->isEnabled()) << "there is something to pay again";
     take->click();
     EXPECT_EQ(cell(0, JobsTableModel::Left), "paid");
@@ -498,6 +500,81 @@ TEST_F(Jobs, isAgreedAndItsDepositTakenInFewKeys) {
         EXPECT_EQ(stageOf(lantern.id), stage);
     }
     EXPECT_FALSE(part<QPushButton>("jobNext")->isVisible());
+}
+
+TEST_F(Jobs, isCollectedAndPaidInFewKeys) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    for (const auto stage : {db::Stage::Agreed, db::Stage::InProduction, db::Stage::Ready})
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.setStage(lantern.id, stage); }));
+    open();
+    int keys = 0;
+    const auto press = [&](QWidget* where, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
+        QTest::keyClick(where, key, with);
+        sp::test::handleQueued();
+        ++keys;
+    };
+    press(m_page.get(), Qt::Key_N, Qt::AltModifier);
+    ASSERT_TRUE(sp::test::waitFor([&] { return stageOf(lantern.id) == db::Stage::Collected; }));
+    press(m_page.get(), Qt::Key_M, Qt::AltModifier);
+    ASSERT_TRUE(sp::test::waitFor([&] { return m_page->window()->findChild<PaymentDialog*>() != nullptr; }));
+    auto* dialog = m_page->window()->findChild<PaymentDialog*>();
+    press(dialog, Qt::Key_Return);
+    EXPECT_TRUE(sp::test::waitFor([&] { return cell(0, JobsTableModel::Left) == "paid"; }));
+    press(dialog, Qt::Key_Escape);
+    EXPECT_LE(keys, 6);
+}
+
+TEST_F(Jobs, asksWhatMoreThanIsLeftIs) {
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    const auto coin = units::Money::fromMicros(50'000);
+    ASSERT_TRUE(m_session->change([&](db::Book& book) {
+        auto shop = m_session->shop();
+        shop.smallestCoin = coin;
+        return book.save(shop);
+    }));
+    open();
+    const auto total = m_session->read([&](db::Book& book) { return book.account(lantern.id); })->total;
+    const auto due = pricing::countedOut(total, coin);
+    ASSERT_NE(due, total) << "the demo's lantern ends in a cent that is no coin";
+    part<QPushButton>("jobMoney")->click();
+    sp::test::handleQueued();
+    auto* dialog = m_page->window()->findChild<PaymentDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    auto* amount = dialog->findChild<QLineEdit*>("paymentAmount");
+    auto* kind = dialog->findChild<desk::ChoiceField*>("paymentKind");
+    auto* take = dialog->findChild<QPushButton*>("takePayment");
+    const auto choose = [&](const char* way) {
+        kind->setFocus();
+        kind->selectAll();
+        QTest::keyClicks(kind, QString::fromUtf8(way));
+        QTest::keyClick(kind, Qt::Key_Return);
+        sp::test::handleQueued();
+    };
+    EXPECT_EQ(amount->text(), m_formatter->money(due)) << "as it is counted out";
+    EXPECT_TRUE(take->text().contains(m_formatter->money(total))) << take->text().toStdString();
+    choose("Card");
+    EXPECT_EQ(amount->text(), m_formatter->money(total)) << "a card pays to the cent";
+    amount->setFocus();
+    amount->selectAll();
+    QTest::keyClicks(amount, "500");
+    EXPECT_FALSE(take->text().contains(m_formatter->money(total)));
+    take->click(); // there is no change of a card
+    EXPECT_FALSE(dialog->findChild<desk::ProblemNote*>("paymentProblem")->text().isEmpty());
+    EXPECT_EQ(amount->text(), "500") << "what was typed stays";
+    choose("Cash");
+    EXPECT_EQ(amount->text(), "500");
+    const auto change = units::Money::fromMicros(500'000'000) - due;
+    EXPECT_TRUE(take->text().contains(m_formatter->money(change))) << take->text().toStdString();
+    take->click();
+    const auto payments = *m_session->read([&](db::Book& book) { return book.payments(lantern.id); });
+    ASSERT_EQ(payments.size(), 3U) << "the money, the change, the rounding";
+    EXPECT_EQ(payments[1].amount, -change);
+    EXPECT_EQ(payments[2].amount, total - due);
+    EXPECT_EQ(cell(0, JobsTableModel::Left), "paid");
+    EXPECT_EQ(dialog->findChild<QAbstractItemView*>("paymentList")->model()->rowCount(), 3);
+    ASSERT_TRUE(m_session->undo()) << "one step";
+    EXPECT_EQ(m_session->read([&](db::Book& book) { return book.account(lantern.id); })->left, total);
+    dialog->close();
 }
 
 TEST_F(Jobs, saysWhyAPaymentCannotBe) {

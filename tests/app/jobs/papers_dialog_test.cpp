@@ -52,7 +52,7 @@ class Papers : public testing::Test {
         payment.amount = units::Money::fromMicros(cents * 10'000);
         payment.kind = "Cash";
         payment.paidOn = m_presenter->today();
-        EXPECT_FALSE(m_presenter->pay(payment, pricing::Beyond::Refused).has_value());
+        EXPECT_FALSE(m_presenter->pay(payment, pricing::Beyond::Refused, pricing::Tender::Cash).has_value());
     }
     void open() { m_dialog = std::make_unique<PapersDialog>(*m_presenter, *m_formatter); }
     QPushButton* button(const char* name) { return m_dialog->findChild<QPushButton*>(QLatin1String(name)); }

@@ -99,6 +99,30 @@ quoting::SheetContent receipt() {
     return sheetOf(sale, bill);
 }
 
+/// What is left is paid with a large note: change, and the rest to the smallest coin.
+quoting::SheetContent change() {
+    const auto sale = taxedSale();
+    const auto total = sale.priced().total;
+    const auto due = pricing::countedOut(total - cents(5'000), cents(5));
+    const auto id = *base::Id::parse("01980000-0000-7000-8000-000000000001");
+    auto payments = deposit();
+    Payment taken{id, {}, cents(50'000), "Cash", dayOf("2026-12-02"), {}, {}};
+    payments.push_back(taken);
+    taken.id = {};
+    taken.partOf = id;
+    taken.role = catalogue::PaymentRole::Change;
+    taken.amount = due - cents(50'000);
+    payments.push_back(taken);
+    taken.role = catalogue::PaymentRole::Rounding;
+    taken.amount = total - cents(5'000) - due;
+    payments.push_back(taken);
+    auto bill = billOf(sale, PaperKind::Receipt, "R-2026-0013", payments);
+    bill.parts.clear();
+    bill.amount = due;
+    bill.payment = payments[1];
+    return sheetOf(sale, bill);
+}
+
 quoting::SheetContent credit() {
     const auto sale = taxedSale();
     auto bill = billOf(sale, PaperKind::Credit, "C-2026-0003", deposit());
@@ -139,7 +163,7 @@ TEST_P(BillText, readsAsItDid) {
 
 INSTANTIATE_TEST_SUITE_P(Bills, BillText,
                          testing::Values(Golden{"invoice_part_paid", invoice}, Golden{"receipt", receipt},
-                                         Golden{"credit_part", credit}),
+                                         Golden{"credit_part", credit}, Golden{"receipt_change", change}),
                          [](const auto& golden) { return std::string(golden.param.name); });
 
 // Whatever was sold: the rows of an invoice add up as printed, to the total and to what is left.

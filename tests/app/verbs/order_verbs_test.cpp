@@ -108,7 +108,17 @@ TEST_F(Orders, goFromYesToPaid) {
     const auto owed =
         Json::parse(verbs::run(std::vector<std::string>{"owed", "--book", book(), "--json"}, m_helpers).out);
     EXPECT_EQ(owed["sum"], "90.06");
-    const auto all = Json::parse(run({"pay", "--amount", "100", "--keep-credit"}).out);
+    const auto slip = run({"pay", "--amount", "100"});
+    EXPECT_EQ(slip.exit, 1) << "a slip, until somebody says what it is";
+    EXPECT_NE(slip.err.find("change"), std::string::npos) << slip.err;
+    EXPECT_EQ(run({"pay", "--amount", "100", "--change", "--credit"}).exit, 1);
+    EXPECT_EQ(run({"pay", "--amount", "100", "--change", "--kind", "Card"}).exit, 1) << "change is cash";
+    const auto changed = Json::parse(run({"pay", "--amount", "100", "--change"}).out);
+    EXPECT_EQ(changed["taken"], "100.00");
+    EXPECT_EQ(changed["change"], "9.94");
+    EXPECT_EQ(changed["left"], "0.00");
+    ASSERT_EQ(run({"refund", "--amount", "90.06"}).exit, 0);
+    const auto all = Json::parse(run({"pay", "--amount", "100", "--credit"}).out);
     EXPECT_EQ(all["left"], "0.00");
     EXPECT_EQ(all["credit"], "9.94");
     const auto nothing = verbs::run(std::vector<std::string>{"owed", "--book", book()}, m_helpers);
