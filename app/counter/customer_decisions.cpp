@@ -46,7 +46,7 @@ void CounterPresenter::setCustomer(const base::Id& customer) {
 }
 
 bool CounterPresenter::isExempt(const catalogue::Customer* known) const {
-    return known && known->certificate && known->certificate->holdsOn(order().quotedOn);
+    return known && catalogue::certificateOn(*known, order().quotedOn);
 }
 
 bool CounterPresenter::isNewCustomer() const {

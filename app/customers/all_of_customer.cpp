@@ -112,13 +112,16 @@ base::Result<Json> writeJob(db::Book& book, const PaperWriters& writers, const d
 } // namespace
 
 nlohmann::ordered_json contactJson(const Customer& customer) {
+    Json others = Json::array();
+    for (const auto& one : customer.otherCertificates) others.push_back(certificateJson(one));
     return {{"name", customer.name},
             {"address", customer.contact},
             {"telephone", customer.telephone},
             {"mail", customer.mail},
             {"language", customer.language},
             {"note", customer.note},
-            {"certificate", customer.certificate ? certificateJson(*customer.certificate) : Json(nullptr)}};
+            {"certificate", customer.certificate ? certificateJson(*customer.certificate) : Json(nullptr)},
+            {"other_certificates", std::move(others)}};
 }
 
 base::Result<std::int64_t> writeAllOf(db::Book& book, const base::Id& customer, const std::filesystem::path& folder,

@@ -23,7 +23,8 @@ CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Format
     , m_number(new desk::WordField(formatter, {}, this))
     , m_place(new desk::WordField(formatter, {}, this))
     , m_issued(new desk::DateField(formatter, presenter.session().today(), this))
-    , m_expires(new desk::DateField(formatter, presenter.session().today(), this)) {
+    , m_expires(new desk::DateField(formatter, presenter.session().today(), this))
+    , m_others(new CertificateRows(formatter, presenter.session().today(), this)) {
     sayWhatStandsWhere();
     placeFields();
     saveWhenLeft();
@@ -70,6 +71,7 @@ void CustomerFields::placeFields() {
     add(tr("Good for (state or country)"), m_place, "certificatePlace");
     add(tr("Issued on"), m_issued, "certificateIssued");
     add(tr("Expires on, if it does"), m_expires, "certificateExpires");
+    grid->add(m_others, 4);
     add(tr("Language"), m_language, "customerLanguage", 2,
         tr("such as en, es or fr; papers are in English until there are others"));
     add(tr("The same person as"), m_same, "sameCustomer", 2, tr("makes the two one; quotes given stay as they are"));
@@ -96,6 +98,10 @@ void CustomerFields::saveWhenLeft() {
     });
     for (desk::TypedField* field : std::initializer_list<desk::TypedField*>{m_number, m_place, m_issued, m_expires})
         connect(field, &desk::TypedField::committed, this, [this, field] { saveCertificate(field); });
+    connect(m_others, &CertificateRows::edited, this, [this] {
+        m_others->refuse(
+            m_presenter.edit([this](catalogue::Customer& customer) { customer.otherCertificates = m_others->rows(); }));
+    });
 }
 
 void CustomerFields::saveLines(desk::LongText* text, std::string catalogue::Customer::*part) {
@@ -136,6 +142,9 @@ void CustomerFields::load() {
         desk::discardAllEdits(*this);
         m_refusals.clear();
         sayRefusals();
+        m_others->startAnew(customer->otherCertificates);
+    } else {
+        m_others->setRows(customer->otherCertificates);
     }
     std::vector<desk::Choice> choices;
     for (const auto& other : m_presenter.session().customers())

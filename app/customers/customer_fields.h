@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/customers/certificate_rows.h"
 #include "app/customers/customers_presenter.h"
 #include "app/desk/choice_field.h"
 #include "app/desk/long_text.h"
@@ -15,8 +16,8 @@
 
 namespace sp::customers {
 
-/// Who the open customer is and the exemption certificate; the fields save themselves when they are left. A certificate
-/// is on file once its number, place and day of issue are all there.
+/// Who the open customer is and the exemption certificates; the fields save themselves when they are left. A
+/// certificate is on file once its number, place and day of issue are all there.
 class CustomerFields : public QWidget {
     Q_OBJECT
 
@@ -50,6 +51,7 @@ class CustomerFields : public QWidget {
     desk::WordField* m_place;
     desk::DateField* m_issued;
     desk::DateField* m_expires;
+    CertificateRows* m_others;
 };
 
 } // namespace sp::customers

@@ -3,6 +3,7 @@
 
 #include "app/customers/contacts_dialog.h"
 #include "app/customers/customer_fields.h"
+#include "app/customers/customer_pictures.h"
 #include "app/customers/erase_dialog.h"
 #include "app/desk/bench_style.h"
 #include "app/desk/card.h"
@@ -109,6 +110,8 @@ void CustomersPage::buildCard(QWidget* card) {
                                      this);
     m_table->setObjectName(QStringLiteral("customerJobs"));
     column->addWidget(m_table);
+    m_pictures = new CustomerPictures(this);
+    column->addWidget(m_pictures);
     connect(m_table, &QAbstractItemView::activated, this, [this](const QModelIndex& index) {
         if (index.row() >= 0 && index.row() < static_cast<int>(m_jobs.size()))
             Q_EMIT openAsked(m_jobs[static_cast<std::size_t>(index.row())]);
@@ -138,12 +141,17 @@ void CustomersPage::load() {
 }
 
 void CustomersPage::sayCertificate() {
-    const auto days = m_presenter.certificateEndsIn();
-    m_certificate->setVisible(days.has_value());
-    if (!days) return;
-    const auto day = m_formatter.date(*m_presenter.current()->certificate->expiresOn);
-    m_certificate->setText(*days < 0 ? tr("The certificate of exemption ended on %1; ask for a new one.").arg(day)
-                                     : tr("The certificate of exemption ends on %1; ask for a new one.").arg(day));
+    const auto today = m_presenter.session().today();
+    QStringList sentences;
+    for (const auto& one : m_presenter.endingCertificates()) {
+        const auto place = QString::fromStdString(one.place);
+        const auto day = m_formatter.date(*one.expiresOn);
+        sentences << (*one.expiresOn < today
+                          ? tr("The certificate of exemption for %1 ended on %2; ask for a new one.").arg(place, day)
+                          : tr("The certificate of exemption for %1 ends on %2; ask for a new one.").arg(place, day));
+    }
+    m_certificate->setVisible(!sentences.isEmpty());
+    m_certificate->setText(sentences.join(QLatin1Char('\n')));
 }
 
 void CustomersPage::loadJobs() {
@@ -160,6 +168,7 @@ void CustomersPage::loadJobs() {
     m_table->setRows(rows);
     m_table->showAllRows();
     m_table->setVisible(!rows.empty());
+    m_pictures->show(m_presenter.pictures(CustomerPictures::kMost));
     const auto owed = file ? file->owed : units::Money{};
     const auto credit = file ? file->credit : units::Money{};
     if (rows.empty())

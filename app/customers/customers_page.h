@@ -14,6 +14,7 @@
 namespace sp::customers {
 
 class CustomerFields;
+class CustomerPictures;
 
 /// The Customers place: the list at the left, the customer that is open at the right, with what they ordered and owe.
 class CustomersPage : public desk::ListPage {
@@ -56,6 +57,7 @@ class CustomersPage : public desk::ListPage {
     desk::TextLabel* m_certificate = nullptr;
     desk::TextLabel* m_sums = nullptr;
     desk::FiguresTable* m_table = nullptr;
+    CustomerPictures* m_pictures = nullptr;
     std::vector<base::Id> m_jobs; ///< of the rows of the table
 };
 

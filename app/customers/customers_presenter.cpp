@@ -47,6 +47,12 @@ std::optional<db::CustomerFile> CustomersPresenter::file() {
     return std::move(*file);
 }
 
+std::vector<db::DesignPicture> CustomersPresenter::pictures(std::int64_t limit) {
+    if (!current()) return {};
+    auto found = m_session.read([&](db::Book& book) { return book.picturesFor(m_current, limit); });
+    return found ? std::move(*found) : std::vector<db::DesignPicture>();
+}
+
 namespace {
 
 /// The name as a folder can be called: no part of a path, and none that is hidden.
@@ -71,11 +77,10 @@ base::Result<QString> CustomersPresenter::writeAll(const QString& folder, const 
     return target;
 }
 
-std::optional<std::int64_t> CustomersPresenter::certificateEndsIn() {
+std::vector<catalogue::Certificate> CustomersPresenter::endingCertificates() {
     const auto* customer = current();
-    if (!customer || !customer->certificate || !customer->certificate->expiresOn) return std::nullopt;
-    const auto days = m_session.today().daysUntil(*customer->certificate->expiresOn);
-    return days <= catalogue::kCertificateEndsSoon ? std::optional(days) : std::nullopt;
+    if (!customer) return {};
+    return catalogue::endingCertificates(*customer, m_session.today().plusDays(catalogue::kCertificateEndsSoon));
 }
 
 QString CustomersPresenter::edit(const std::function<void(catalogue::Customer&)>& work) {

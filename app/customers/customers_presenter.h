@@ -33,8 +33,11 @@ class CustomersPresenter : public QObject {
     std::optional<db::CustomerFile> file();
     /// Writes all of the open one into a folder of its own in this one; which that is. Errors: those of writeAllOf.
     base::Result<QString> writeAll(const QString& folder, const PaperWriters& writers);
-    /// The days left of the open one's certificate, where it ends soon (catalogue::kCertificateEndsSoon) or has ended.
-    std::optional<std::int64_t> certificateEndsIn();
+    /// The pictures of the designs in the jobs of the open one, those of the newest jobs first.
+    std::vector<db::DesignPicture> pictures(std::int64_t limit);
+    /// The certificates of the open one that end soon (catalogue::kCertificateEndsSoon) or have ended, unless another
+    /// of the same place goes on.
+    std::vector<catalogue::Certificate> endingCertificates();
 
     /// Changes the open customer through `work` and saves it. Empty when it is saved (or nothing changed).
     QString edit(const std::function<void(catalogue::Customer&)>& work);

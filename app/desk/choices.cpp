@@ -22,7 +22,9 @@ Choice choiceOf(const catalogue::Customer& customer) {
         if (c.isDigit()) digits.append(c);
     return {QVariant::fromValue(customer.id),
             QString::fromStdString(customer.name),
-            customer.certificate ? QCoreApplication::translate("customers", "certificate on file") : QString(),
+            !catalogue::certificatesOf(customer).empty()
+                ? QCoreApplication::translate("customers", "certificate on file")
+                : QString(),
             {},
             {telephone, digits, QString::fromStdString(customer.mail)}};
 }

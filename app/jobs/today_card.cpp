@@ -188,11 +188,12 @@ void TodayCard::addCertificates() {
     const auto& ending = m_watch.asked().certificates;
     if (ending.empty()) return;
     addHead(tr("Certificates that end"), static_cast<qint64>(ending.size()), {});
-    for (const auto& customer : ending) {
-        const auto ends = *customer.certificate->expiresOn;
-        addRow({}, QString::fromStdString(customer.name),
-               ends < m_watch.day() ? tr("ended on %1").arg(m_formatter.date(ends))
-                                    : tr("ends on %1").arg(m_formatter.date(ends)),
+    for (const auto& one : ending) {
+        const auto place = QString::fromStdString(one.place);
+        const auto day = m_formatter.date(one.endsOn);
+        addRow({}, QString::fromStdString(one.name),
+               one.endsOn < m_watch.day() ? tr("%1, ended on %2").arg(place, day)
+                                          : tr("%1, ends on %2").arg(place, day),
                {});
     }
 }

@@ -24,7 +24,7 @@ base::Done setCustomer(OrderFor& of, const std::vector<Customer>& customers, con
         return {};
     }
     of.order.customer = known->id;
-    of.order.asksExemption = known->certificate && known->certificate->holdsOn(of.order.quotedOn);
+    of.order.asksExemption = catalogue::certificateOn(*known, of.order.quotedOn).has_value();
     return {};
 }
 

@@ -29,7 +29,7 @@ class Today {
         : m_today(today)
         , m_currency(currency) {
         for (const auto& one : asked.jobs) add(one);
-        for (const auto& customer : asked.certificates) add(customer);
+        for (const auto& one : asked.certificates) add(one);
     }
 
     Json json() const { return {{"day", m_today.iso()}, {"jobs", m_jobs}, {"certificates", m_certificates}}; }
@@ -71,13 +71,14 @@ class Today {
         m_lines += fmt::format("{:<11}  {}: {}\n", quote.number, who, said(asked));
     }
 
-    void add(const catalogue::Customer& customer) {
-        const auto ends = *customer.certificate->expiresOn;
-        m_certificates.push_back({{"customer", customer.name}, {"ends", ends.iso()}});
-        m_lines += ends < m_today ? line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption ended on %2."),
-                                         customer.name, ends.iso())
-                                  : line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption ends on %2."),
-                                         customer.name, ends.iso());
+    void add(const db::EndingCertificate& one) {
+        const auto ends = one.endsOn.iso();
+        m_certificates.push_back({{"customer", one.name}, {"place", one.place}, {"ends", ends}});
+        m_lines += one.endsOn < m_today
+                       ? line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption for %2 ended on %3."),
+                              one.name, one.place, ends)
+                       : line(QT_TRANSLATE_NOOP("App", "%1: the certificate of exemption for %2 ends on %3."), one.name,
+                              one.place, ends);
     }
 
     units::Date m_today;

@@ -132,6 +132,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case Order: return {QT_TRANSLATE_NOOP("Terms", "order")};
     case OriginOfThePrice: return {QT_TRANSLATE_NOOP("Terms", "origin of the price")};
     case OriginOfTheScale: return {QT_TRANSLATE_NOOP("Terms", "origin of the scale")};
+    case OtherCertificates: return {QT_TRANSLATE_NOOP("Terms", "further certificates")};
     case OtherChoices: return {QT_TRANSLATE_NOOP("Terms", "other choices")};
     case Overhead: return {QT_TRANSLATE_NOOP("Terms", "overhead")};
     case Packing: return {QT_TRANSLATE_NOOP("Terms", "packing")};

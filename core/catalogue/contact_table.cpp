@@ -73,6 +73,35 @@ std::optional<std::optional<units::Date>> dayOf(const std::string& cell) {
     return std::optional(*day);
 }
 
+/// The columns of the further certificates: those of the first with a number from 2 on behind them.
+constexpr std::array<std::string_view, 4> kOfCertificate{"certificate", "certificate_place", "certificate_issued_on",
+                                                         "certificate_expires_on"};
+constexpr std::size_t kMostRead = 50;
+
+std::string headOf(std::string_view column, std::size_t number) {
+    return std::string(column) + '_' + std::to_string(number);
+}
+
+std::array<std::string, 4> cellsOf(const Certificate& filed) {
+    return {filed.number, filed.place, filed.issuedOn.iso(), filed.expiresOn ? filed.expiresOn->iso() : std::string()};
+}
+
+using PlacesOfCertificate = std::array<std::optional<std::size_t>, 4>;
+
+/// Where the further certificates stand, as far as there is a day of issue.
+std::vector<PlacesOfCertificate> furtherPlaces(const std::vector<std::string>& heads) {
+    std::vector<PlacesOfCertificate> all;
+    for (std::size_t number = 2; number <= kMostRead; ++number) {
+        PlacesOfCertificate places;
+        for (std::size_t column = 0; column < kOfCertificate.size(); ++column)
+            for (std::size_t i = 0; i < heads.size(); ++i)
+                if (!places[column] && lowered(heads[i]) == headOf(kOfCertificate[column], number)) places[column] = i;
+        if (!places[2]) break;
+        all.push_back(places);
+    }
+    return all;
+}
+
 /// Whether two say the same, or one of them nothing.
 bool agree(const std::string& one, const std::string& other) { return one.empty() || other.empty() || one == other; }
 
@@ -108,12 +137,15 @@ Contacts readContactTable(std::string_view text) {
             if (auto& place = places.at(static_cast<std::size_t>(column)); !place && lowered(heads[i]) == word)
                 place = i;
     if (!places.front()) return tl::unexpected(ContactTrouble{Fault::NoNameColumn, table->rows.front().line});
+    const auto further = furtherPlaces(heads);
     std::vector<Customer> contacts;
     for (std::size_t i = 1; i < table->rows.size(); ++i) {
         const auto& row = table->rows[i];
-        const auto cell = [&](Column column, bool hasLines = false) {
-            const auto place = places.at(static_cast<std::size_t>(column));
+        const auto cellAt = [&](std::optional<std::size_t> place, bool hasLines = false) {
             return place && *place < row.cells.size() ? cleaned(row.cells[*place], hasLines) : std::string();
+        };
+        const auto cell = [&](Column column, bool hasLines = false) {
+            return cellAt(places.at(static_cast<std::size_t>(column)), hasLines);
         };
         Customer made;
         made.name = cell(Column::Name);
@@ -127,6 +159,12 @@ Contacts readContactTable(std::string_view text) {
         const auto expires = dayOf(cell(Column::ExpiresOn));
         if (!issued || !expires) return tl::unexpected(ContactTrouble{Fault::DayUnreadable, row.line});
         if (*issued) made.certificate = Certificate{cell(Column::Number), cell(Column::Place), **issued, *expires};
+        for (const auto& [number, place, issuedOn, expiresOn] : further) {
+            const auto from = dayOf(cellAt(issuedOn));
+            const auto to = dayOf(cellAt(expiresOn));
+            if (!from || !to) return tl::unexpected(ContactTrouble{Fault::DayUnreadable, row.line});
+            if (*from) made.otherCertificates.push_back({cellAt(number), cellAt(place), **from, *to});
+        }
         if (contacts.size() == kMaxContacts) return tl::unexpected(ContactTrouble{Fault::TooMany, row.line});
         contacts.push_back(std::move(made));
     }
@@ -135,18 +173,21 @@ Contacts readContactTable(std::string_view text) {
 }
 
 std::string writeContactTable(const std::vector<Customer>& customers) {
+    std::size_t most = 1;
+    for (const auto& one : customers) most = std::max(most, certificatesOf(one).size());
     std::vector<base::CsvCell> heads;
     for (std::size_t i = 0; i < kWritten; ++i) heads.push_back({std::string(kHeadings.at(i).word)});
+    for (std::size_t number = 2; number <= most; ++number)
+        for (const auto column : kOfCertificate) heads.push_back({headOf(column, number)});
     auto out = base::csvRecord(heads);
     for (const auto& one : customers) {
         std::vector<base::CsvCell> cells;
         for (const auto& text : {one.name, one.contact, one.telephone, one.mail, one.language, one.note})
             cells.push_back({text});
-        const auto& filed = one.certificate;
-        cells.push_back({filed ? filed->number : std::string()});
-        cells.push_back({filed ? filed->place : std::string()});
-        cells.push_back({filed ? filed->issuedOn.iso() : std::string()});
-        cells.push_back({filed && filed->expiresOn ? filed->expiresOn->iso() : std::string()});
+        const auto filed = certificatesOf(one);
+        for (std::size_t i = 0; i < most; ++i)
+            for (const auto& text : i < filed.size() ? cellsOf(filed[i]) : std::array<std::string, 4>())
+                cells.push_back({text});
         out += base::csvRecord(cells);
     }
     return out;
@@ -193,8 +234,9 @@ std::vector<ContactRow> planContacts(const std::vector<Customer>& there, const s
         for (const auto part :
              {&Customer::contact, &Customer::telephone, &Customer::mail, &Customer::note, &Customer::language})
             isMore = fill(filled.*part, contact.*part) || isMore;
-        if (!filled.certificate && contact.certificate) {
+        if (certificatesOf(filled).empty() && !certificatesOf(contact).empty()) {
             filled.certificate = contact.certificate;
+            filled.otherCertificates = contact.otherCertificates;
             row.fillsCertificate = true;
             isMore = true;
         }

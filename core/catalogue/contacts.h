@@ -57,7 +57,8 @@ std::string writeCards(const std::vector<Customer>& customers, CardVersion versi
 /// A table whose first row names its columns as `writeContactTable` does (letter case ignored; phone, email, e-mail
 /// and notes too); `name` must be among them, the others may be missing. Blank names are left out.
 Contacts readContactTable(std::string_view text);
-/// name, address, telephone, mail, language, note and the certificate; no cell that a spreadsheet would run.
+/// name, address, telephone, mail, language, note and the certificate, further ones in columns numbered from 2; no cell
+/// that a spreadsheet would run.
 std::string writeContactTable(const std::vector<Customer>& customers);
 
 /// What becomes of a contact that is read.

@@ -33,8 +33,18 @@ struct Customer {
     base::Id mergedInto;       ///< the entry that this one turned out to be the same person as; none as a rule
     std::string note = {};     ///< the shop's own, on no paper
     std::string language = {}; ///< that papers for them are to be in, a BCP 47 tag such as "es"; empty for the shop's
+    std::vector<Certificate> otherCertificates =
+        {}; ///< on file beside `certificate`: of other places, or of other days
 
     friend bool operator==(const Customer&, const Customer&) = default;
 };
+
+/// All on file, in the order in which they stand there.
+std::vector<Certificate> certificatesOf(const Customer& customer);
+/// The first of them that is in force on `day`.
+std::optional<Certificate> certificateOn(const Customer& customer, units::Date day);
+/// Those that end by `lastDay`, or have ended, and that no other of the same place goes on for; letter case apart, the
+/// first to end first.
+std::vector<Certificate> endingCertificates(const Customer& customer, units::Date lastDay);
 
 } // namespace sp::catalogue

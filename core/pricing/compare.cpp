@@ -204,8 +204,9 @@ class Comparer {
 
     /// The customer's certificate decides on tax if the order asks for exemption.
     void certificate() {
-        const auto of = [](const PriceBook& book) {
-            return book.customer ? book.customer->certificate : std::optional<catalogue::Certificate>();
+        const auto of = [this](const PriceBook& book) {
+            return book.customer ? catalogue::certificateOn(*book.customer, m_order.quotedOn)
+                                 : std::optional<catalogue::Certificate>();
         };
         if (!m_order.asksExemption || of(m_book) == of(m_now)) return;
         m_book.customer = m_now.customer;

@@ -344,8 +344,7 @@ base::Result<LinePrice> priceCosted(CostedLine costed, Money asked, const catalo
 
 TaxStanding taxStanding(const catalogue::Order& order, const catalogue::PriceBook& book) {
     if (!order.asksExemption) return TaxStanding::Charged;
-    const bool holds =
-        book.customer && book.customer->certificate && book.customer->certificate->holdsOn(order.quotedOn);
+    const bool holds = book.customer && catalogue::certificateOn(*book.customer, order.quotedOn);
     return holds ? TaxStanding::Exempt : TaxStanding::ExemptionMissing;
 }
 

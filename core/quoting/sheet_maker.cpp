@@ -152,7 +152,7 @@ void Writer::writeAdjustments(SheetChoice& sheet) {
 }
 
 void Writer::writeExemption(SheetCustomer& customer) const {
-    const auto& certificate = *m_input.book.customer->certificate;
+    const auto certificate = catalogue::certificateOn(*m_input.book.customer, m_input.order.quotedOn).value();
     customer.exemption = m_words.certificate(certificate.number, certificate.place);
     customer.exemptionDates =
         m_words.certificateDates(m_words.date(certificate.issuedOn),

@@ -16,10 +16,18 @@ struct Asked {
     units::Money amount; ///< what is asked for: of the deposit, or what is left to pay of what is ready or collected
 };
 
+/// A certificate of exemption that ends.
+struct EndingCertificate {
+    base::Id customer;
+    std::string name; ///< the customer's
+    std::string place;
+    units::Date endsOn;
+};
+
 /// What a day asks for.
 struct AskedToday {
-    std::vector<Asked> jobs;                         ///< in the order of Reminder, of each the longest open first
-    std::vector<catalogue::Customer> certificates{}; ///< whose certificate ends soon or has ended, the first first
+    std::vector<Asked> jobs;                       ///< in the order of Reminder, of each the longest open first
+    std::vector<EndingCertificate> certificates{}; ///< those that end soon or have ended, the first first
 
     std::size_t count() const { return jobs.size() + certificates.size(); }
 };

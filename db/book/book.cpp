@@ -288,7 +288,14 @@ void takeOver(Customer& kept, const Customer& gone) {
     for (auto part : {&Customer::contact, &Customer::telephone, &Customer::mail, &Customer::language})
         if ((kept.*part).empty()) kept.*part = gone.*part;
     if (!gone.note.empty() && gone.note != kept.note) kept.note += (kept.note.empty() ? "" : "\n") + gone.note;
-    if (!kept.certificate) kept.certificate = gone.certificate;
+    const auto known = catalogue::certificatesOf(kept);
+    for (const auto& one : catalogue::certificatesOf(gone)) {
+        if (std::ranges::find(known, one) != known.end()) continue;
+        if (kept.certificate)
+            kept.otherCertificates.push_back(one);
+        else
+            kept.certificate = one;
+    }
 }
 
 } // namespace

@@ -205,6 +205,9 @@ class Book {
     base::Result<std::vector<catalogue::Customer>> removedCustomers();
     /// What is known of a customer, and what of it is gone or stays when the person is erased. Errors: NotFound.
     base::Result<CustomerFile> customerFile(const base::Id& id);
+    /// The pictures of the designs in a customer's jobs as these are now, those of the newest jobs first; at most
+    /// `limit`. Errors: Damaged when a picture does not match its digest.
+    base::Result<std::vector<DesignPicture>> picturesFor(const base::Id& customer, std::int64_t limit);
     /// Takes a customer's personal data out for good: from the list, the change log and the papers, and from the bytes
     /// of the file; also those of entries that were merged into it. Jobs, sums, seals and numbers stay. Never undone.
     /// Errors: NotFound; Conflict with a job that is open or not paid to the cent; Failed when all of it is done but

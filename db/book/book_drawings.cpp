@@ -50,6 +50,15 @@ Result<std::optional<DesignArtwork>> Book::artwork(const Id& design) {
     });
 }
 
+Result<std::vector<DesignPicture>> Book::picturesFor(const Id& customer, std::int64_t limit) {
+    return m_in->read([&] {
+        std::vector<DesignPicture> pictures;
+        for (auto& one : m_in->stores.artworks.inJobsOf(customer, limit))
+            pictures.push_back({one.design, std::move(one.name), m_in->stores.artworks.file(one.thumbnail)});
+        return pictures;
+    });
+}
+
 Done Book::save(const DesignArtwork& artwork) {
     return m_in->write([&] {
         const auto design = m_in->stores.designs.find(artwork.design);

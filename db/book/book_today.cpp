@@ -66,12 +66,11 @@ base::Result<AskedToday> Book::askedToday() {
     std::ranges::sort(found.jobs, isBefore);
     auto all = customers();
     if (!all) return base::fail(all.error());
-    for (auto& customer : *all)
-        if (customer.certificate && customer.certificate->expiresOn &&
-            today.daysUntil(*customer.certificate->expiresOn) <= catalogue::kCertificateEndsSoon)
-            found.certificates.push_back(std::move(customer));
-    std::ranges::stable_sort(found.certificates, {},
-                             [](const auto& customer) { return *customer.certificate->expiresOn; });
+    const auto lastDay = today.plusDays(catalogue::kCertificateEndsSoon);
+    for (const auto& customer : *all)
+        for (const auto& one : catalogue::endingCertificates(customer, lastDay))
+            found.certificates.push_back({customer.id, customer.name, one.place, *one.expiresOn});
+    std::ranges::stable_sort(found.certificates, {}, &EndingCertificate::endsOn);
     return found;
 }
 

@@ -23,6 +23,13 @@ struct CustomerFile {
     std::int64_t papers = 0; ///< that were issued for them
 };
 
+/// The small picture that is kept with a design, to be shown beside the jobs it is in.
+struct DesignPicture {
+    base::Id design;
+    std::string name;
+    std::string thumbnail; ///< PNG
+};
+
 /// What becomes of contacts that are read from a file.
 struct ContactsPlan {
     std::vector<catalogue::ContactRow> rows;

@@ -67,6 +67,26 @@ void ArtworkStore::remove(const base::Id& design, const Stamp& stamp) {
     markRemoved(m_db, "design_artwork", design, stamp.seq, stamp.at, "design_id");
 }
 
+std::vector<ArtworkStore::Pictured> ArtworkStore::inJobsOf(const base::Id& customer, std::int64_t limit) {
+    std::vector<Pictured> pictured;
+    auto rows = m_db.query(
+        "SELECT d.id, d.name, a.thumbnail_digest FROM job j "
+        "JOIN job_line l ON l.job_id = j.id AND l.revision = j.revision "
+        "JOIN design d ON d.id = l.design_id AND d.deleted_at IS NULL "
+        "JOIN design_artwork a ON a.design_id = d.id AND a.deleted_at IS NULL AND a.thumbnail_digest IS NOT NULL "
+        "WHERE j.deleted_at IS NULL "
+        "AND (j.customer_id = ?1 OR j.customer_id IN (SELECT id FROM customer WHERE merged_into_id = ?1)) "
+        "GROUP BY d.id ORDER BY max(j.started_seq) DESC, d.name, d.id LIMIT ?2",
+        customer, limit);
+    while (rows.step()) {
+        auto& one = pictured.emplace_back();
+        Digest thumbnail;
+        rows >> one.design >> one.name >> thumbnail;
+        one.thumbnail = thumbnail.hex;
+    }
+    return pictured;
+}
+
 std::string ArtworkStore::keepFile(std::string_view bytes) {
     const auto digest = sqlite::digestOf(bytes);
     auto row =

@@ -23,6 +23,14 @@ class ArtworkStore {
     void write(const records::ArtworkRecord& artwork, const Stamp& stamp);
     void remove(const base::Id& design, const Stamp& stamp);
 
+    /// The designs with a picture in the jobs of a customer, the entries merged into it too, the newest job's first.
+    struct Pictured {
+        base::Id design;
+        std::string name;
+        std::string thumbnail; ///< digest
+    };
+    std::vector<Pictured> inJobsOf(const base::Id& customer, std::int64_t limit);
+
     /// Keeps these bytes; returns their digest.
     std::string keepFile(std::string_view bytes);
     /// The bytes of that digest; nothing for an empty one. Throws Damaged when they do not match it.

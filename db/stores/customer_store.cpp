@@ -20,11 +20,6 @@ const std::string kCustomerRead = kCustomerColumns + ", language, (SELECT r.json
 
 } // namespace
 
-std::string CustomerStore::noteIn(sqlite::Statement& row) {
-    const auto json = row.takeRecord();
-    return json.empty() ? std::string() : valueOrThrow(records::read<Customer>(json)).note;
-}
-
 Customer CustomerStore::take(sqlite::Statement& row) {
     Customer customer;
     std::optional<std::string> number;
@@ -34,7 +29,11 @@ Customer CustomerStore::take(sqlite::Statement& row) {
     row >> customer.id >> customer.name >> customer.contact >> customer.telephone >> customer.mail;
     customer.mergedInto = takeIdOrNone(row);
     row >> number >> place >> issuedOn >> expiresOn >> customer.language;
-    customer.note = noteIn(row);
+    if (const auto json = row.takeRecord(); !json.empty()) {
+        auto saved = valueOrThrow(records::read<Customer>(json));
+        customer.note = std::move(saved.note);
+        customer.otherCertificates = std::move(saved.otherCertificates);
+    }
     if (number.has_value() != place.has_value() || number.has_value() != issuedOn.has_value() || (expiresOn && !number))
         throwDamaged(m_db, base::fail(Fault::HalfACertificate, customer.name));
     if (number) customer.certificate = Certificate{*number, *place, *issuedOn, expiresOn};

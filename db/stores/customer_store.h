@@ -31,7 +31,6 @@ class CustomerStore {
     void erase(const base::Id& id, const Stamp& stamp);
 
   private:
-    static std::string noteIn(sqlite::Statement& row);
     catalogue::Customer take(sqlite::Statement& row);
     void expectFreeName(const catalogue::Customer& customer);
 

@@ -36,6 +36,33 @@ TEST_F(CustomerTest, keepsHowOneIsReached) {
     expectSound();
 }
 
+TEST_F(CustomerTest, keepsSeveralCertificates) {
+    const auto today = clock.environment().today();
+    const catalogue::Certificate one{"1", "Ohio", today, today.plusDays(400)};
+    const catalogue::Certificate two{"2", "Vermont", today, today.plusDays(20)};
+    const catalogue::Certificate three{"3", "Maine", today, {}};
+    auto made = read(add("Marisol Venner"));
+    made.certificate = one;
+    made.otherCertificates = {two};
+    ASSERT_TRUE(book->save(made));
+    reopen();
+    EXPECT_EQ(read(made.id), made);
+    const auto asked = valueOf(book->askedToday());
+    ASSERT_EQ(asked.certificates.size(), 1U);
+    EXPECT_EQ(asked.certificates[0].place, "Vermont");
+    EXPECT_EQ(asked.certificates[0].endsOn, today.plusDays(20));
+    auto other = read(add("Marisol Venn"));
+    other.certificate = three;
+    other.otherCertificates = {two};
+    ASSERT_TRUE(book->save(other));
+    ASSERT_TRUE(book->mergeCustomers(other.id, made.id));
+    EXPECT_EQ(read(made.id).certificate, one) << "its own stays";
+    EXPECT_EQ(read(made.id).otherCertificates, (std::vector{two, three})) << "none twice";
+    made.otherCertificates[0].expiresOn = today.plusDays(-1);
+    EXPECT_FALSE(book->save(made)) << "it ends before it begins";
+    expectSound();
+}
+
 TEST_F(CustomerTest, mergesTwoEntriesAndTakesOverWhatWasLacking) {
     const auto kept = add("Marisol Venner", "555 0148");
     const auto gone = add("Marisol Venn", "555 9999", "venn@example.org");

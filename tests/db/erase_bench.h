@@ -72,6 +72,7 @@ class EraseTest : public BookTest {
         made.telephone = "555 " + mark;
         made.mail = mark + "@example.org";
         made.certificate = catalogue::Certificate{"CERT-" + mark, "Ohio", clock.environment().today(), {}};
+        made.otherCertificates = {{"MORE-" + mark, "Vermont", clock.environment().today(), {}}};
         return valueOf(book->save(made));
     }
     db::Quote givenTo(const base::Id& id, units::Money total = units::Money::fromMicros(412'500'000)) {
@@ -116,7 +117,7 @@ class EraseTest : public BookTest {
         return found;
     }
     void expectErased(const std::string& mark) {
-        for (const auto* word : {"Ottoline ", "", "555 ", "CERT-"})
+        for (const auto* word : {"Ottoline ", "", "555 ", "CERT-", "MORE-"})
             EXPECT_FALSE(isAnywhereIn(folder.path(), word + mark)) << word + mark;
     }
     template<class T>

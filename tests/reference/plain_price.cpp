@@ -21,9 +21,12 @@ Whole rounded(Wide micros, Wide by, const catalogue::Rounding& rule) {
 }
 
 bool isExempt(const catalogue::Order& order, const catalogue::PriceBook& book) {
-    if (!order.asksExemption || !book.customer || !book.customer->certificate) return false;
-    const auto& paper = *book.customer->certificate;
-    return paper.issuedOn <= order.quotedOn && (!paper.expiresOn || order.quotedOn <= *paper.expiresOn);
+    if (!order.asksExemption || !book.customer) return false;
+    const auto isGood = [&](const catalogue::Certificate& paper) {
+        return paper.issuedOn <= order.quotedOn && (!paper.expiresOn || order.quotedOn <= *paper.expiresOn);
+    };
+    const auto& others = book.customer->otherCertificates;
+    return (book.customer->certificate && isGood(*book.customer->certificate)) || std::ranges::any_of(others, isGood);
 }
 
 /// Of the rate that the line names, due or not.

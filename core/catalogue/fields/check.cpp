@@ -183,9 +183,9 @@ Done checkTogether(const Shop& shop) {
 }
 
 Done checkTogether(const Customer& customer) {
-    if (!customer.certificate || !customer.certificate->expiresOn) return {};
-    if (*customer.certificate->expiresOn < customer.certificate->issuedOn)
-        return wrongField(Fault::ExpiresBeforeIssue, customer.name, Term::DayOfExpiry);
+    for (const auto& one : certificatesOf(customer))
+        if (one.expiresOn && *one.expiresOn < one.issuedOn)
+            return wrongField(Fault::ExpiresBeforeIssue, customer.name, Term::DayOfExpiry);
     return {};
 }
 

@@ -20,34 +20,38 @@ const Object& objectOf<Certificate>() {
 template<>
 const Object& objectOf<Customer>() {
     using T = Customer;
-    static const Object object{"Customer",
-                               {
-                                   field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
-                                   field<&T::name>("name", Term::Name, kName),
-                                   field<&T::contact>("contact", Term::Address, kLines),
-                                   field<&T::telephone>("telephone", Term::Telephone, kLine)
-                                       .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
-                                       .standingFor(std::string(), "\"\"")
-                                       .unpriced("is only how somebody is reached"),
-                                   field<&T::mail>("mail", Term::Mail, kLine)
-                                       .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
-                                       .standingFor(std::string(), "\"\"")
-                                       .unpriced("is only how somebody is reached"),
-                                   field<&T::certificate>("certificate", Term::Certificate),
-                                   field<&T::mergedInto>("merged_into", Term::SamePerson, Key::MayBeNone)
-                                       .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
-                                       .standingFor(base::Id(), "null")
-                                       .unpriced("leads to the entry that has the certificate")
-                                       .notEntered("is made where two entries are said to be one person"),
-                                   field<&T::note>("note", Term::Note, kLines)
-                                       .cameWith({{"customer", 3}, {"sealed-quote", 5}, {"sealed-person", 3}})
-                                       .standingFor(std::string(), "\"\"")
-                                       .unpriced("is the shop's own"),
-                                   field<&T::language>("language", Term::Language, kLine)
-                                       .cameWith({{"customer", 3}, {"sealed-quote", 5}, {"sealed-person", 3}})
-                                       .standingFor(std::string(), "\"\"")
-                                       .unpriced("is only what papers are written in"),
-                               }};
+    static const Object object{
+        "Customer",
+        {
+            field<&T::id>("id", Term::Key, Key::Needed).notEntered("is made by the program"),
+            field<&T::name>("name", Term::Name, kName),
+            field<&T::contact>("contact", Term::Address, kLines),
+            field<&T::telephone>("telephone", Term::Telephone, kLine)
+                .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
+                .standingFor(std::string(), "\"\"")
+                .unpriced("is only how somebody is reached"),
+            field<&T::mail>("mail", Term::Mail, kLine)
+                .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
+                .standingFor(std::string(), "\"\"")
+                .unpriced("is only how somebody is reached"),
+            field<&T::certificate>("certificate", Term::Certificate),
+            field<&T::mergedInto>("merged_into", Term::SamePerson, Key::MayBeNone)
+                .cameWith({{"customer", 2}, {"sealed-quote", 4}, {"sealed-person", 2}})
+                .standingFor(base::Id(), "null")
+                .unpriced("leads to the entry that has the certificate")
+                .notEntered("is made where two entries are said to be one person"),
+            field<&T::note>("note", Term::Note, kLines)
+                .cameWith({{"customer", 3}, {"sealed-quote", 5}, {"sealed-person", 3}})
+                .standingFor(std::string(), "\"\"")
+                .unpriced("is the shop's own"),
+            field<&T::language>("language", Term::Language, kLine)
+                .cameWith({{"customer", 3}, {"sealed-quote", 5}, {"sealed-person", 3}})
+                .standingFor(std::string(), "\"\"")
+                .unpriced("is only what papers are written in"),
+            field<&T::otherCertificates>("other_certificates", Term::OtherCertificates, Length{50})
+                .cameWith({{"customer", 4}, {"sealed-quote", 6}, {"sealed-person", 4}})
+                .standingFor(std::vector<Certificate>{}, "[]"),
+        }};
     return object;
 }
 

@@ -131,6 +131,7 @@ namespace sp::catalogue::fields {
     X(Order)                                                                                                           \
     X(OriginOfThePrice)                                                                                                \
     X(OriginOfTheScale)                                                                                                \
+    X(OtherCertificates)                                                                                               \
     X(OtherChoices)                                                                                                    \
     X(Overhead)                                                                                                        \
     X(Packing)                                                                                                         \

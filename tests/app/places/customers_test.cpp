@@ -9,9 +9,11 @@
 #include "tests/support/wait_for.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPixmap>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTableView>
@@ -141,6 +143,37 @@ TEST_F(Customers, aCertificateIsOnFileOnceItIsWhole) {
     EXPECT_TRUE(in<QLabel>(*m_page, "certificateEnds")->isVisible());
 }
 
+TEST_F(Customers, furtherCertificatesAreOnFileOnceTheyAreWhole) {
+    const char* name = "Juniper Hill Swim Club";
+    open(name);
+    const auto others = [&] { return named(name)->otherCertificates; };
+    in<QPushButton>(*m_page, "certificateAdd")->click();
+    test::handleQueued();
+    type("certificateNumber0", "77-02");
+    type("certificatePlace0", "Eastmark");
+    EXPECT_TRUE(others().empty()) << "half a certificate";
+    add("Ada Quince"); // all is shown anew
+    test::handleQueued();
+    EXPECT_EQ(in<QLineEdit>(*m_page, "certificateNumber0")->text(), "77-02") << "what is half typed stays";
+    type("certificateIssued0", "2026-02-01");
+    ASSERT_EQ(others().size(), 1U);
+    EXPECT_EQ(others()[0].place, "Eastmark");
+    const auto soon = m_session->today().plusDays(7);
+    type("certificateExpires0", "2025-02-01");
+    EXPECT_FALSE(others()[0].expiresOn) << "before it was issued";
+    type("certificateExpires0", soon.iso().c_str());
+    EXPECT_EQ(others()[0].expiresOn, soon);
+    EXPECT_TRUE(in<QLabel>(*m_page, "certificateEnds")->isVisible());
+    EXPECT_TRUE(in<QLabel>(*m_page, "certificateEnds")->text().contains(QStringLiteral("Eastmark")));
+    type("certificateNumber0", "");
+    EXPECT_EQ(others()[0].number, "77-02") << "on file as it was, while it is half typed";
+    open("Ada Quince");
+    open(name);
+    EXPECT_EQ(in<QLineEdit>(*m_page, "certificateNumber0")->text(), "77-02");
+    ASSERT_TRUE(m_session->undo());
+    EXPECT_FALSE(others()[0].expiresOn);
+}
+
 TEST_F(Customers, allOfOneIsWrittenIntoAFolderOnce) {
     const char* name = "Juniper Hill Swim Club";
     open(name);
@@ -165,6 +198,42 @@ TEST_F(Customers, theFolderIsNoOtherPlaceWhateverTheyAreCalled) {
     std::filesystem::create_directory(m_folder / "out");
     in<QPushButton>(*m_page, "exportCustomer")->click();
     EXPECT_TRUE(std::filesystem::exists(m_folder / "out" / "-Ada - Quince" / "customer.json"));
+}
+
+TEST_F(Customers, theirJobsHaveThePicturesOfTheDesigns) {
+    const char* name = "Juniper Hill Swim Club";
+    const auto design = m_session->designs().front();
+    QPixmap pixmap(40, 20);
+    pixmap.fill(Qt::black);
+    QByteArray png;
+    QBuffer out(&png);
+    ASSERT_TRUE(pixmap.save(&out, "PNG"));
+    ASSERT_TRUE(m_session->change([&](db::Book& book) {
+        catalogue::DesignArtwork artwork;
+        artwork.design = design.id;
+        artwork.fileName = "drawing.svg";
+        artwork.file = "<svg/>";
+        artwork.thumbnail = png.toStdString();
+        artwork.unit = units::Length::fromInch64ths(1);
+        return book.save(artwork);
+    }));
+    open(name);
+    const auto pictures = [&] {
+        int count = 0;
+        for (const auto* label : in<QWidget>(*m_page, "customerPictures")->findChildren<QLabel*>())
+            if (!label->pixmap(Qt::ReturnByValue).isNull()) ++count;
+        return count;
+    };
+    const auto before = pictures();
+    ASSERT_TRUE(m_session->change([&](db::Book& book) {
+        auto quote = book.startQuote().value();
+        quote.order.customer = named(name)->id;
+        quote.order.lines = {catalogue::lineOf(design), catalogue::lineOf(design)};
+        return book.saveDraft(quote);
+    }));
+    test::handleQueued();
+    EXPECT_EQ(pictures(), before + 1) << "once, whatever number of lines";
+    EXPECT_TRUE(in<QWidget>(*m_page, "customerPictures")->isVisible());
 }
 
 TEST_F(Customers, whatIsTypedIsKept) {

@@ -146,6 +146,10 @@ TEST(ContactCards, lawsHoldForAnyText) {
         EXPECT_EQ(only(catalogue::writeCards({one}, CardVersion::V3)), withoutLanguage);
         one.certificate = catalogue::Certificate{
             "14-" + anyText(random, false), "Ohio", units::Date::parse("2026-01-02").value(), {}};
+        for (auto more = random() % 3; more > 0; --more)
+            one.otherCertificates.push_back({anyText(random, false), anyText(random, false),
+                                             units::Date::parse("2026-01-03").value(),
+                                             units::Date::parse("2027-01-02").value()});
         const auto table = catalogue::writeContactTable({one});
         const auto read = catalogue::readContactTable(table);
         ASSERT_TRUE(read) << table;

@@ -205,6 +205,22 @@ TEST(PriceOrder, freesOnlyACustomerWithACertificateInForce) {
     EXPECT_EQ(priced(order, book).tax, Money{});
 }
 
+TEST(PriceOrder, freesByAnyCertificateThatIsInForceOnTheDay) {
+    auto order = sample::orderOf({sample::lantern()});
+    auto book = sample::priceBook();
+    order.asksExemption = true;
+    const catalogue::Certificate ended{"1", "Westmark", sample::day("2025-01-01"), sample::day("2026-11-24")};
+    const catalogue::Certificate begins{"2", "Westmark", sample::day("2026-11-25"), {}};
+    book.customer.emplace().certificate = ended;
+    book.customer->otherCertificates = {begins};
+    EXPECT_EQ(priced(order, book).taxStanding, pricing::TaxStanding::Exempt) << "the second, from this day on";
+    book.customer->otherCertificates[0].issuedOn = sample::day("2026-11-26");
+    EXPECT_EQ(priced(order, book).taxStanding, pricing::TaxStanding::ExemptionMissing);
+    book.customer->certificate.reset();
+    book.customer->otherCertificates = {ended, begins};
+    EXPECT_EQ(priced(order, book).taxStanding, pricing::TaxStanding::Exempt) << "none but further ones";
+}
+
 /// Prices hold 20 % of tax, and the customer has a certificate.
 Plain taxInside(std::int64_t quantity, Money cost) {
     Plain job(quantity, cost);

@@ -174,6 +174,16 @@ TEST(SheetContent, chargesTaxWhereNoCertificateIsInForce) {
     EXPECT_EQ(sheet.toPay.text, "443.48");
 }
 
+TEST(SheetContent, namesTheCertificateThatIsInForceOnTheDay) {
+    auto sale = test::studioSale();
+    sale.book.customer->certificate->expiresOn = *units::Date::parse("2026-11-24");
+    sale.book.customer->otherCertificates = {{"15-0007", "Vermont", *units::Date::parse("2026-11-25"), {}}};
+    const auto sheet = sale.sheet(test::PlainWords());
+    ASSERT_TRUE(sheet.tax);
+    EXPECT_EQ(taxLabel(sheet, sheet), "taxExempt(Sales tax) (certificate(15-0007, Vermont))");
+    EXPECT_EQ(taxNote(sheet, sheet), "certificateDates(2026-11-25, )");
+}
+
 TEST(SheetContent, namesATaxThatThePricesHoldWithoutAddingIt) {
     auto sale = test::shortSale();
     sale.book.shop.rules.tax = {"VAT", Rate::fromPercent(20), true, catalogue::TaxRounding::PerInvoice};

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: MIT
+#include "app/customers/certificate_rows.h"
+
+#include "app/desk/bench_style.h"
+#include "app/desk/field_binding.h"
+#include "core/catalogue/fields/tables.h"
+
+#include <algorithm>
+
+namespace sp::customers {
+
+using catalogue::Certificate;
+using catalogue::fields::fieldOf;
+
+CertificateRows::CertificateRows(const desk::Formatter& formatter, units::Date today, QWidget* parent)
+    : RowsPanel(12, {}, parent)
+    , m_formatter(formatter)
+    , m_today(today) {
+    auto* add = addButton(tr("+ further certificate"), QStringLiteral("certificateAdd"));
+    connect(add, &QPushButton::clicked, this, &CertificateRows::addRow);
+    desk::standsFor(*this, fieldOf<&catalogue::Customer::otherCertificates>());
+    rebuild();
+}
+
+std::vector<CertificateRows::Typed> CertificateRows::typedOf(const std::vector<Certificate>& rows) {
+    std::vector<Typed> typed;
+    for (const auto& row : rows) typed.push_back({row.number, row.place, row.issuedOn, row.expiresOn, row});
+    return typed;
+}
+
+void CertificateRows::setRows(const std::vector<Certificate>& rows) {
+    if (rows == m_rows || m_isRefused) return; // a row that was just added stays
+    const bool isHalf = std::ranges::any_of(m_typed, [](const Typed& one) { return !one.isBlank() && !one.isWhole(); });
+    if (!isHalf) startAnew(rows);
+}
+
+void CertificateRows::startAnew(const std::vector<Certificate>& rows) {
+    m_rows = rows;
+    m_typed = typedOf(rows);
+    refuse({});
+    rebuild();
+}
+
+void CertificateRows::refuse(const QString& sentence) {
+    m_isRefused = !sentence.isEmpty();
+    setRefusal(sentence);
+}
+
+void CertificateRows::addRow() {
+    m_typed.emplace_back();
+    rebuild();
+    m_lines.back().number->setFocus(Qt::OtherFocusReason);
+}
+
+void CertificateRows::takeOut(std::size_t at) {
+    m_typed.erase(m_typed.begin() + static_cast<std::ptrdiff_t>(at));
+    rebuild();
+    keep();
+}
+
+void CertificateRows::rebuild() {
+    m_lines.clear();
+    grid()->restart();
+    grid()->cells()->setColumnStretch(0, 2);
+    grid()->cells()->setColumnStretch(1, 2);
+    if (!m_typed.empty()) grid()->addHeads({tr("number"), tr("good for"), tr("issued on"), tr("expires on")});
+    std::vector<desk::TypedField*> fields;
+    for (std::size_t i = 0; i < m_typed.size(); ++i) {
+        addLine(i);
+        const auto& line = m_lines[i];
+        fields.insert(fields.end(), {line.number, line.place, line.issuedOn, line.expiresOn});
+    }
+    problem()->watch(fields);
+    grid()->finish();
+}
+
+void CertificateRows::addLine(std::size_t at) {
+    const auto row = static_cast<int>(at);
+    auto* body = grid()->body();
+    const Line line{new desk::WordField(m_formatter, {}, body), new desk::WordField(m_formatter, {}, body),
+                    new desk::DateField(m_formatter, m_today, body), new desk::DateField(m_formatter, m_today, body)};
+    const auto& typed = m_typed[at];
+    line.number->setRaw(QString::fromStdString(typed.number));
+    line.place->setRaw(QString::fromStdString(typed.place));
+    const auto place = [&](desk::TypedField* field, int column, const QString& name, const QString& spoken) {
+        field->setEmptyAllowed(true);
+        field->setObjectName(name + QString::number(row));
+        field->setAccessibleName(spoken);
+        grid()->cells()->addWidget(field, row + 1, column);
+        connect(field, &desk::TypedField::committed, this, [this, at] { committed(at); });
+    };
+    place(line.number, 0, QStringLiteral("certificateNumber"), tr("number of further certificate %1").arg(row + 1));
+    place(line.place, 1, QStringLiteral("certificatePlace"),
+          tr("what further certificate %1 is good for").arg(row + 1));
+    place(line.issuedOn, 2, QStringLiteral("certificateIssued"),
+          tr("day of issue of further certificate %1").arg(row + 1));
+    place(line.expiresOn, 3, QStringLiteral("certificateExpires"),
+          tr("day of expiry of further certificate %1").arg(row + 1));
+    line.issuedOn->setOptionalValue(typed.issuedOn);
+    line.expiresOn->setOptionalValue(typed.expiresOn);
+    desk::standsFor(*line.number, fieldOf<&Certificate::number>());
+    desk::standsFor(*line.place, fieldOf<&Certificate::place>());
+    desk::standsFor(*line.issuedOn, fieldOf<&Certificate::issuedOn>());
+    desk::standsFor(*line.expiresOn, fieldOf<&Certificate::expiresOn>());
+    auto* remove = grid()->addRemove(row + 1, 4, tr("Take further certificate %1 out").arg(row + 1));
+    connect(remove, &QToolButton::clicked, this, [this, at] { takeOut(at); });
+    m_lines.push_back(line);
+}
+
+void CertificateRows::committed(std::size_t at) {
+    const auto& line = m_lines[at];
+    const auto issued = line.issuedOn->optionalValue();
+    const auto expires = line.expiresOn->optionalValue();
+    if (!issued || !expires) return; // a day that cannot be read stays, with its sentence
+    m_typed[at] = {line.number->words(), line.place->words(), *issued, *expires, m_typed[at].onFile};
+    keep();
+}
+
+void CertificateRows::keep() {
+    std::vector<Certificate> rows;
+    for (auto& one : m_typed) {
+        if (one.isWhole())
+            one.onFile = Certificate{one.number, one.place, *one.issuedOn, one.expiresOn};
+        else if (one.isBlank())
+            one.onFile.reset();
+        if (one.onFile) rows.push_back(*one.onFile);
+    }
+    if (rows == m_rows && !m_isRefused) return;
+    m_rows = std::move(rows);
+    Q_EMIT edited();
+}
+
+} // namespace sp::customers
+
+#include "moc_certificate_rows.cpp"
