@@ -85,6 +85,19 @@ TEST(FreightIn, isPaidOutSpoiledAndSetUpWithItsGoods) {
     EXPECT_EQ(sample::totalOf(sheet), cents(7650));
 }
 
+// Of the tape as of the stones: a quarter of it and of its freight is lost with the fifth of the pieces.
+TEST(FreightIn, onTapeIsLostWithTheTape) {
+    auto book = sample::freeBook();
+    useTape(book, 2, 150, kWhole);
+    const auto tape = sample::amountOf(sample::costed(sample::square(24), book), Part::Tape);
+    ASSERT_FALSE(tape.isZero());
+    carry(book, "Tape", share(100));
+    book.shop.rates.spoilage = Rate::fromPercent(20);
+    const auto sheet = sample::costed(sample::square(24), book);
+    EXPECT_EQ(sample::amountOf(sheet, Part::FreightOnTape), tape);
+    EXPECT_EQ(sample::amountOf(sheet, Part::SpoiledMaterials).micros() * 2, tape.micros());
+}
+
 TEST(FreightIn, isNotThereBeforeRules3OrWhereNothingIsCarried) {
     auto book = sample::freeBook();
     setPrice(book, "Aqua", 1440, 1440);

@@ -66,6 +66,17 @@ TEST(Requirements, ofTemplatesOnTheWallHaveNothingCut) {
     EXPECT_EQ(takes.bench.oncePerJob(), Duration{});
 }
 
+TEST(Requirements, cutTheHolesOfEveryPlace) {
+    auto line = sample::lantern();
+    const auto one = of(line, sample::priceBook(), 24);
+    line.places.push_back(line.places[0]);
+    line.places[1].stones.pop_back();
+    const auto both = of(line, sample::priceBook(), 24);
+    ASSERT_EQ(both.places.size(), 2U);
+    EXPECT_GT(both.places[1].holes, 0);
+    EXPECT_EQ(both.holes(), one.holes() + both.places[1].holes);
+}
+
 // By hand: one garment under the platen at a time, so 24 cycles; a piece of 18 × 21 in on 16 × 20 in takes two by two
 // presses, and turned (21 over 16, 18 over 20) two by one: seven pieces take 14.
 TEST(Requirements, countPressCycles) {

@@ -63,6 +63,7 @@ TEST(SparesFor, areAsTheShopChooses) {
     EXPECT_EQ(sparesFor(100, rule(0, Spares::Always)), 0);
     EXPECT_EQ(sparesFor(100, rule(100, Spares::Always)), 0);
     EXPECT_EQ(sparesFor(0, rule(3, Spares::Always)), 0);
+    EXPECT_EQ(sparesFor(10, {Rate::fromPpm(1), Spares::Always}), 1);
 }
 
 // Two lines of 12 on one hoodie are 24 pieces: one spare, on the first. Nine and a line of 15 have it on the second.

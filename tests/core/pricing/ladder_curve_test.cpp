@@ -82,6 +82,15 @@ TEST(LadderCurve, keepsTheStepsOfALongLadder) {
     EXPECT_EQ(curve.cliffs[0].at, Count::of(10'000)); // 199,000.00; 9,999 at 20.00 are 199,980.00
 }
 
+TEST(LadderCurve, keepsAStepAtTheMostPiecesThereAre) {
+    Job job(3);
+    job.rules().ladder = {{Count::of(1), Rate::fromPercent(100)},
+                          {Count::of(catalogue::kMaxPieces), Rate::fromPercent(99)}};
+    const auto curve = curveOf(job);
+    EXPECT_EQ(curve.points.back().quantity, Count::of(catalogue::kMaxPieces));
+    ASSERT_NE(curve.at(Count::of(catalogue::kMaxPieces - 1)), nullptr);
+}
+
 TEST(LadderCurve, saysWhyThereIsNone) {
     Job job(3);
     job.first().first().stones.clear();

@@ -157,6 +157,17 @@ TEST(OrderDifference, saysWhatOfAPlaceIsAnother) {
         << "places that cannot be told one by one";
 }
 
+TEST(OrderDifference, saysWhatOfALineIsAnother) {
+    auto book = sample::priceBook();
+    book.shop.rules.tax.others = {{"Reduced", Rate::fromPercent(2)}};
+    auto is = given();
+    is.lines[0].taxRate = "Reduced";
+    is.lines[1].packing = std::vector<catalogue::PackingUse>{};
+    const auto difference = compared(given(), is, book, book);
+    EXPECT_EQ(partsOf(difference.lines.at(0).parts), (std::vector<std::string>{"TaxRateOfALine"}));
+    EXPECT_EQ(partsOf(difference.lines.at(1).parts), (std::vector<std::string>{"Packing"}));
+}
+
 TEST(OrderDifference, listsALineThatIsGoneWhereItStood) {
     auto is = given();
     is.lines.erase(is.lines.begin() + 1);

@@ -208,6 +208,24 @@ TEST(TestPresses, areMadeOnceByWhatTheLinesCost) {
     EXPECT_GT(lines[0].share.press->tests, lines[1].share.press->tests);
 }
 
+// One is shared as two are: 500.00 ÷ 1,000 for it and for each cycle.
+TEST(TestPresses, wearThePressOnceEvenWhereThereIsOne) {
+    auto made = book();
+    auto& press = made.bench.press;
+    press.testPresses = 1;
+    const auto plain = costed(twoLines(), made);
+    press.price = cents(50'000);
+    press.lifePresses = 1'000;
+    const auto lines = costed(twoLines(), made);
+    Money wear;
+    std::int64_t cycles = 0;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        wear += lines[i].cost.total - plain[i].cost.total;
+        for (const auto& place : lines[i].cost.places) cycles += place.press.cycles;
+    }
+    EXPECT_EQ(wear, Money::fromMicros(500'000 * (cycles + 1)));
+}
+
 // 95 % below 24 pieces, 65 % from there on: 12 and 12 of a design are 24 where the shop counts so.
 TEST(CountedPieces, areThoseOfTheDesignOverItsLines) {
     auto order = twoLines();
