@@ -17,9 +17,11 @@ Money Account::depositLeft() const { return std::max(Money{}, deposit - paid); }
 Money Account::next(Tender tender) const {
     const auto unit = tender == Tender::Cash ? coin : Money{};
     const auto asked = depositLeft();
-    if (asked.isZero() || asked == left) return countedOut(left, unit);
+    const auto rest = countedOut(left, unit);
+    if (rest.isZero()) return left; // settled by rounding alone
+    if (asked.isZero() || asked == left) return rest;
     const auto counted = countedOut(asked, unit);
-    return counted < asked ? counted + unit : counted;
+    return std::min(rest, counted < asked ? counted + unit : counted);
 }
 
 Account accountOf(Money total, Money deposit, std::span<const Payment> payments) {
@@ -114,7 +116,7 @@ base::Result<std::vector<Payment>> entriesOf(const Payment& payment, const Accou
     const auto due = countedOut(account.left, coin);
     if (amount <= due || beyond == Beyond::Kept) return entries.rows();
     if (beyond == Beyond::Refused || due.isZero())
-        return base::fail(Fault::PaidBeyond, "amount", told(amount), told(due));
+        return base::fail(Fault::PaidBeyond, "amount", told(amount), told(due.isZero() ? account.left : due));
     if (tender != Tender::Cash) return base::fail(Fault::ChangeNotInCash, "amount", told(amount), told(due));
     entries.add(PaymentRole::Change, due - amount);
     entries.add(PaymentRole::Rounding, account.left - due);

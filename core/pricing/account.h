@@ -33,7 +33,8 @@ struct Account {
     /// What is missing of the deposit.
     units::Money depositLeft() const;
     /// What one asks for next: the rest of the deposit, then the rest. In cash as it can be counted out; a deposit then
-    /// up to the next coin, so that nothing of it is missing.
+    /// up to the next coin, so that nothing of it is missing, but no more than the rest. A rest that is less than any
+    /// coin is told as it is: a row of rounding settles it.
     units::Money next(Tender tender = Tender::Other) const;
     /// Received less given back: what is in the drawer and at the bank of it.
     units::Money money() const { return paid - rounded; }

@@ -75,11 +75,12 @@ Result<Id> Book::pay(const Payment& payment, pricing::Beyond beyond, pricing::Te
     });
 }
 
-Payment Book::Inside::addReversal(std::string_view kind, std::optional<base::Message> what, const Payment& payment) {
+Payment Book::Inside::addReversal(std::string_view kind, std::optional<base::Message> what, const Payment& payment,
+                                  units::Date day) {
     auto back = payment;
     back.id = newId();
     back.amount = -payment.amount;
-    back.paidOn = environment.today();
+    back.paidOn = day;
     back.reverses = payment.id;
     stores.payments.add(back, record(kind, std::move(what), {"payment", back.id, {}, records::write(back)}));
     return back;
@@ -101,15 +102,16 @@ Done Book::takeBackPayment(const Id& id) {
                        quote.number);
         // The money last: undoing goes backwards, and its parts are made anew after it.
         for (auto row = rows.rbegin(); row != rows.rend(); ++row)
-            m_in->addReversal("make", base::say(Note::PaymentOf, quote.number), *row);
+            m_in->addReversal("make", base::say(Note::PaymentOf, quote.number), *row, m_in->environment.today());
     });
 }
 
 /// What was taken back is made anew when that is undone, so that it can have a receipt and be taken back like any
 /// other.
-Payment Book::Inside::addAnew(std::string_view kind, const Id& id) {
+Payment Book::Inside::addAnew(std::string_view kind, const Id& id, units::Date day) {
     auto anew = stores.payments.find(id).value();
     anew.id = newId();
+    anew.paidOn = day;
     if (anew.partOf)
         for (const auto& row : stores.payments.ofJob(anew.job)) // the money of it was the last to be made
             if (row.role == catalogue::PaymentRole::Money && !row.reverses) anew.partOf = row.id;
@@ -117,10 +119,12 @@ Payment Book::Inside::addAnew(std::string_view kind, const Id& id) {
     return anew;
 }
 
+/// Undone and done again, a row counts on the day of the one that it undoes: no money moves between days.
 Change Book::Inside::applyPayment(std::string_view kind, const Change& change) {
     const auto last = stores.payments.find(change.id);
     if (!last) throwError(Fault::PaymentMissing, file().string());
-    const auto made = last->reverses ? addAnew(kind, *last->reverses) : addReversal(kind, {}, *last);
+    const auto made =
+        last->reverses ? addAnew(kind, *last->reverses, last->paidOn) : addReversal(kind, {}, *last, last->paidOn);
     return {"payment", made.id, {}, records::write(made)};
 }
 

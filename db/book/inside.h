@@ -102,8 +102,8 @@ class Book::Inside {
     void applyStage(std::string_view kind, const stores::Change& change);
     stores::Change applyPayment(std::string_view kind, const stores::Change& change);
     catalogue::Payment addReversal(std::string_view kind, std::optional<base::Message> what,
-                                   const catalogue::Payment& payment);
-    catalogue::Payment addAnew(std::string_view kind, const base::Id& payment);
+                                   const catalogue::Payment& payment, units::Date day);
+    catalogue::Payment addAnew(std::string_view kind, const base::Id& payment, units::Date day);
     units::Money comesTo(const Quote& quote, units::Money more = {});
     pricing::Account accountOf(const Quote& quote);
     /// The index of this book, brought up to it; null where there is none or that would take long. Throws DbError.

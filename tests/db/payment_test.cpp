@@ -8,6 +8,7 @@
 
 #include <sqlite3.h>
 
+#include <map>
 #include <random>
 
 namespace {
@@ -131,6 +132,31 @@ TEST_F(PaymentTest, undoAndRedoAreMovementsToo) {
     ASSERT_TRUE(book->undo());
     EXPECT_EQ(account(quote).paid, Money{});
     EXPECT_EQ(valueOf(book->payments(quote.id)).size(), 4U);
+    expectSound();
+}
+
+TEST_F(PaymentTest, undoneAndDoneAgainCountsOnItsDay) {
+    stock();
+    const auto quote = issued();
+    const auto onDays = [&] {
+        std::map<std::string, Money> days;
+        for (const auto& row : valueOf(book->payments(quote.id))) days[row.paidOn.iso()] += row.amount;
+        std::erase_if(days, [](const auto& day) { return day.second.isZero(); });
+        return days;
+    };
+    auto earlier = of(quote, cents(20'000));
+    earlier.paidOn = earlier.paidOn.plusDays(-40); // in another month
+    const std::map<std::string, Money> once{{earlier.paidOn.iso(), cents(20'000)}};
+    const auto paid = valueOf(book->pay(earlier, Beyond::Refused));
+    ASSERT_TRUE(book->undo());
+    EXPECT_TRUE(onDays().empty());
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(onDays(), once);
+    const auto rows = valueOf(book->payments(quote.id));
+    EXPECT_NE(rows.back().id, paid);
+    ASSERT_TRUE(book->takeBackPayment(rows.back().id)); // a slip, today
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(onDays(), once) << "nothing moved today";
     expectSound();
 }
 

@@ -220,6 +220,19 @@ TEST(CashRounding, leavesNothingOfADepositMissing) {
     account = accountOf(cents(9'331), cents(9'331), {});
     account.coin = cents(5);
     EXPECT_EQ(account.next(Tender::Cash), cents(9'330)) << "all of it is asked first";
+    account = accountOf(cents(1'002), cents(1'001), {});
+    account.coin = cents(5);
+    EXPECT_EQ(account.next(Tender::Cash), cents(1'000)) << "no more than the rest";
+}
+
+TEST(CashRounding, settlesALastCentWithoutMoney) {
+    const auto account = owing(cents(2), cents(5));
+    EXPECT_EQ(account.next(Tender::Cash), cents(2));
+    const auto rows = entered(of(account.next(Tender::Cash)), account, Beyond::Refused, Tender::Cash);
+    ASSERT_TRUE(rows);
+    ASSERT_EQ(rows->size(), 1U);
+    EXPECT_EQ(rows->front().role, catalogue::PaymentRole::Rounding);
+    EXPECT_EQ(rows->front().amount, cents(2));
 }
 
 TEST(CashRounding, givesBackAllToTheLastPartToo) {
