@@ -118,6 +118,7 @@ TEST_F(QuoteTest, staysFrozenWhenEverythingInTheBookChanges) {
     ASSERT_TRUE(book->removeCustomer(customer));
     auto shop = test::sampleShop({});
     shop.currency = units::Currency::parse("JPY").value();
+    shop.smallestCoin = {};
     shop.rules.tax.rate = {};
     shop.rates.labourPerHour = {};
     ASSERT_TRUE(book->save(shop));

@@ -40,9 +40,10 @@ class VerbsInAnotherLanguage : public testing::Test {
         m_onlooker.know(m_folder.path().string());
         m_onlooker.know(
             "stonepenny version json book design quantity on wall templates due customer BOOK NAME MATERIAL DATE "
-            "agree choice ready collect letgo pay amount kind note keep credit refund owed today bench promise force pricelist "
+            "agree choice ready collect letgo pay amount kind note keep credit refund owed today bench promise force "
+            "pricelist "
             "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind "
-            "letter tax from to DAY "
+            "letter tax from to DAY figures by month week blank change "
             "customers find TEXT import yes csv vcf erase");
         m_onlooker.know("front needs"); // of the files given
     }
@@ -93,6 +94,9 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"owed"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"price", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27", "--on", "Tee, black"}, 0);
+    ask({"figures", "--from", "2026-01-01", "--to", "2026-12-31"}, 0);
+    ask({"figures", "--from", "2026-11-01", "--to", "2026-11-30", "--by", "week"}, 0);
+    ask({"figures", "--from", "2026-11-01", "--to", "2026-11-30", "--by", "moon"}, 1);
     ask({"bench"}, 0);
     ask({"promise", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"promise", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27"}, 0);
