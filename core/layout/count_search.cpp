@@ -17,7 +17,8 @@ constexpr double kRounding = 1e-6;      ///< of a sum of bins, by doubles
 constexpr int64_t kFirstWork = 100'000; ///< steps for one try
 constexpr int64_t kMoreWork = 5;        ///< so many times as much in the next round
 
-int64_t wholeAbove(double bins) { return static_cast<int64_t>(std::ceil(bins - kRounding)); }
+/// Worth is exact to a part in a thousand million of a bin, and many bins make it more.
+int64_t wholeAbove(double bins) { return static_cast<int64_t>(std::ceil(bins * (1 - 1e-8) - kRounding)); }
 
 } // namespace
 
@@ -94,6 +95,12 @@ void CountSearch::sharpen(int64_t& steps) {
 }
 
 int64_t CountSearch::search(std::vector<BinWay>& ways, Effort& effort) {
+    for (std::size_t k = 0; k < m_kinds.size(); ++k) { // prices need a way with each kind
+        const auto holds = [&](const BinWay& way) { return way.counts[k] > 0; };
+        BoxCounts one(m_kinds.size(), 0);
+        one[k] = 1;
+        if (std::none_of(ways.begin(), ways.end(), holds)) tryToLay(one, ways, effort);
+    }
     for (m_work = kFirstWork; !effort.isOver(); m_work *= kMoreWork) {
         m_tried = m_may;
         m_open.clear();
@@ -169,6 +176,7 @@ BoxCounts CountSearch::leftForLast(const std::vector<BinWay>& ways, int64_t& bin
 
 /// Lays what is left for the last two bins, in one of the ways to deal it out.
 void CountSearch::layLast(std::vector<BinWay>& ways, Effort& effort) {
+    if (ways.empty()) return;
     int64_t bins = 0;
     const auto left = leftForLast(ways, bins);
     if (bins < 1) return;

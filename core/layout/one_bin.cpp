@@ -283,6 +283,9 @@ class OneBin {
 
 OneBinAnswer layInOneBin(const std::vector<BoxKind>& kinds, int64_t width, int64_t height, bool mayTurn,
                          int64_t& steps) {
+    int64_t boxes = 0;
+    for (const BoxKind& kind : kinds) boxes += kind.count;
+    if (boxes > kMostInOneBin) return {};
     int64_t half = steps / 2;
     const int64_t rest = steps - half;
     OneBin upright(kinds, width, height, mayTurn, half);

@@ -7,6 +7,9 @@
 
 namespace sp::layout {
 
+/// Of more boxes no way is looked for: each is laid inside the one before, on the stack.
+inline constexpr std::int64_t kMostInOneBin = 200;
+
 /// All boxes laid; or no way there is, where `isSure`; or none was found. `Laid::box` names the kind.
 struct OneBinAnswer {
     std::vector<Laid> laid;

@@ -192,4 +192,22 @@ TEST(CountSearch, provesManyEqualPiecesWithAFewOthers) {
     }
 }
 
+// Three strips lie side by side on a sheet, whichever; seven take three sheets. Nothing is known of them beforehand.
+TEST(CountSearch, beginsWithoutAnyWay) {
+    const auto plan =
+        packSheets({{"A", {reference::millimetres(100), reference::millimetres(100)}, {}, {}}},
+                   {pieces(33, 100, 2), pieces(33, 99, 2), pieces(33, 98, 2), pieces(33, 97, 1)}, {}, {20'000'000, {}});
+    ASSERT_TRUE(plan);
+    EXPECT_EQ(plan->sheets.size(), 3U);
+}
+
+// Boxes by the thousand on one sheet are not laid one inside the other on the stack.
+TEST(OneBin, refusesToLookAtThousands) {
+    std::int64_t steps = 1'000'000'000;
+    const auto answer = layInOneBin({{2, 3, 20'000}, {5, 2, 20'000}}, 1'000, 1'000, true, steps);
+    EXPECT_FALSE(answer.isLaid());
+    EXPECT_FALSE(answer.isSure);
+    EXPECT_EQ(steps, 1'000'000'000);
+}
+
 } // namespace
