@@ -62,6 +62,13 @@ std::string hoursOf(units::Duration time) {
     return fmt::format("{}.{:02}", hundredths / 100, hundredths % 100);
 }
 
+/// A whole month, or one as far as it has come: only that can be held against what a month costs.
+bool isOneMonth(const Days& days, Date today) {
+    const auto month = figures::monthOf(days.from);
+    const bool isToItsEnd = figures::monthOf(days.to.plusDays(1)) != month || today <= days.to;
+    return days.from == month && figures::monthOf(days.to) == month && isToItsEnd;
+}
+
 /// All that is told of a span of days.
 class Figures {
   public:
@@ -195,8 +202,7 @@ Outcome figuresVerb(const Arguments& arguments, const Helpers& helpers) {
     const auto offered = reader.offered(**book, days->from, days->to);
     if (!offered) return refused(offered.error());
     Figures figures(*earned, *offered, *shop, *by);
-    // Break-even is a month's: of days in two it is not said.
-    if (figures::monthOf(days->from) == figures::monthOf(days->to))
+    if (isOneMonth(*days, helpers.environment.today()))
         figures.addBreakEven(figures::breakEven(shop->rates.overheadPerMonth, figures::together(earned->lines).earned));
     Json json{{"from", days->from.iso()}, {"to", days->to.iso()}, {"by", arguments.value("--by").value_or("month")}};
     json.update(figures.json());
