@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
+#include "app/words/names.h"
 #include "app/words/payment_words.h"
+#include "app/words/sources.h"
 #include "core/units/text.h"
+#include "db/messages.h"
 
 #include <fmt/format.h>
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
+#include "app/words/names.h"
 #include "core/catalogue/reminder.h"
 #include "core/units/text.h"
 
