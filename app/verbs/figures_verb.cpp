@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs/verb_kit.h"
+#include "app/words/names.h"
 #include "core/figures/break_even.h"
 #include "core/figures/split.h"
 #include "core/units/text.h"
@@ -99,7 +100,10 @@ class Figures {
             "\n" + line(QT_TRANSLATE_NOOP("App", "Of %1 that the month costs anyway, %2 is carried, %3 is to go."),
                         shown(even.fixed), shown(even.contribution), shown(even.toGo));
         if (even.pieces)
-            m_text += line(QT_TRANSLATE_NOOP("App", "That is %1 pieces more of this kind."), even.pieces->value());
+            m_text +=
+                line(QT_TRANSLATE_NOOP("App", "That is %1 more of this kind."),
+                     words::counted(words::Thing::Piece, even.pieces->value(), QString::number(even.pieces->value()))
+                         .toStdString());
         if (even.bench)
             m_text += line(QT_TRANSLATE_NOOP("App", "That is %1 hours more at the bench of this kind."),
                            hoursOf(*even.bench));
@@ -166,7 +170,7 @@ class Figures {
                                  {"won_percent", share ? Json(units::formatRate(*share)) : Json(nullptr)},
                                  {"won_at", orNull(answers.wonAt)},
                                  {"lost_at", orNull(answers.lostAt)}});
-            m_text += told(QT_TRANSLATE_NOOP("App", "%1 pieces: %2 won, %3 lost, %4 open"),
+            m_text += told(QT_TRANSLATE_NOOP("App", "lines of %1: %2 won, %3 lost, %4 open"),
                            spanWord(answers.quantities), answers.won, answers.lost, answers.open);
             if (answers.wonAt)
                 m_text += told(QT_TRANSLATE_NOOP("App", "; the middle price won: %1"), shown(*answers.wonAt));
