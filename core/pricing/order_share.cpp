@@ -67,6 +67,7 @@ class Sharing {
         for (const auto& line : m_lines) costs.push_back(line.cost.total);
         sharePacking(costs);
         sharePress(pressed, costs);
+        if (auto ok = costOddWearAnew(pressed); !ok) return base::fail(ok.error());
         return std::move(m_lines);
     }
 
@@ -164,6 +165,29 @@ class Sharing {
         const auto wears = shared(wear, pressed, costs, false);
         for (std::size_t i = 0; i < pressed.size(); ++i)
             m_lines[pressed[i]].share.press = {warmUps[i], tests[i], wears[i]};
+    }
+
+    /// Whether the line's own wear, of all its presses, lies midway between two micro-units.
+    bool isWearATie(const costing::LineCost& cost) const {
+        const auto& press = m_book.bench.press;
+        Fraction presses;
+        for (const auto& place : cost.places)
+            presses = presses + Fraction::of(place.press.cycles) + place.press.secondPresses;
+        const auto twice = (press.price - press.salvage).exact() * presses * Fraction::ratio(2, press.lifePresses);
+        return twice == Fraction::of(twice.floor()) && twice.floor() % 2 != 0;
+    }
+
+    /// A line's own wear and its share of that of tests are one part, rounded once, half to even: a tie falls the other
+    /// way beside an odd share than by itself.
+    base::Done costOddWearAnew(const std::vector<std::size_t>& pressed) {
+        for (const auto i : pressed) {
+            auto& line = m_lines[i];
+            if (line.share.press->testWear.micros() % 2 == 0 || !isWearATie(line.cost)) continue;
+            auto cost = costing::costFigures(m_order.lines[i], m_book, m_fits, line.share, m_rules);
+            if (!cost) return base::fail(cost.error());
+            line.cost = std::move(*cost);
+        }
+        return {};
     }
 
     const catalogue::Order& m_order;

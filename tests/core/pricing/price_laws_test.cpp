@@ -6,6 +6,7 @@
 #include "tests/reference/plain_price.h"
 #include "tests/reference/price_random.h"
 #include "tests/support/figures_of.h"
+#include "tests/support/sample_shop.h"
 #include "tests/support/seed.h"
 
 #include <gtest/gtest.h>
@@ -84,6 +85,29 @@ void expectCost(const CostSheet& sheet, const reference::PlainCost& plain) {
         EXPECT_EQ(node.amount.micros(), found->second) << static_cast<int>(node.part) << ", " << node.index;
     }
     EXPECT_EQ(leaves, plain.parts.size());
+}
+
+// A press that wears by half a micro-unit each time: half of all lines have a wear that lies midway, and half of their
+// shares of the test presses are odd. The order's cost of a line is that of its sheet to the micro-unit.
+TEST_F(PriceLaws, wearMidwayIsRoundedOnceBesideItsShare) {
+    for (std::int64_t tests = 1; tests <= 40; ++tests) {
+        auto book = sample::priceBook();
+        auto& press = book.bench.press;
+        press.price = Money::fromMicros(5);
+        press.salvage = {};
+        press.lifePresses = 10;
+        press.secondPressShare = {};
+        press.testPresses = tests;
+        auto order = sample::orderOf({sample::square(7), sample::square(12), sample::square(25)});
+        for (auto& line : order.lines) line.baseMaterial = sample::idOf("Hoodie");
+        const auto priced = pricing::priceOrder(order, book, m_fits);
+        ASSERT_TRUE(priced.has_value());
+        for (std::size_t n = 0; n < order.lines.size(); ++n) {
+            const auto sheet = pricing::costSheetOf(order, n, book, m_fits);
+            ASSERT_TRUE(sheet.has_value());
+            EXPECT_EQ(sheet->total, priced->lines[n].cost.total) << tests << " tests, line " << n;
+        }
+    }
 }
 
 TEST_F(PriceLaws, everyFigureIsThatOfASecondReckoning) {
