@@ -3,6 +3,7 @@
 // Invoices, receipts and credit notes in the book. Amounts are made up; the laws are said beside each test.
 #include "core/pricing/messages.h"
 #include "tests/db/bench_book.h"
+#include "tests/support/amounts.h"
 #include "tests/support/plain_bill.h"
 #include "tests/support/seed.h"
 
@@ -26,7 +27,7 @@ using test::valueOf;
 using units::Money;
 using units::Rate;
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 class BillTest : public test::BookTest {
   protected:

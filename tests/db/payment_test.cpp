@@ -2,6 +2,7 @@
 //
 // The ledger of payments. A job comes to 412.50; what is paid is made up.
 #include "tests/db/bench_book.h"
+#include "tests/support/amounts.h"
 #include "tests/support/child.h"
 #include "tests/support/described.h"
 #include "tests/support/seed.h"
@@ -21,7 +22,7 @@ using pricing::Tender;
 using test::valueOf;
 using units::Money;
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 class PaymentTest : public test::BookTest {
   protected:

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "tests/db/bench_book.h"
+#include "tests/support/amounts.h"
 
 namespace {
 
@@ -17,7 +18,7 @@ PriceOrigin harbourLane(bool isShelfBare) {
             units::Date::parse("2026-10-12").value()};
 }
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 class PriceTest : public BookTest {
   protected:

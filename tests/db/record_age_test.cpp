@@ -195,14 +195,14 @@ TEST(RecordAge, aLaterVersionIsRefusedByName) {
     EXPECT_EQ(sp::test::described(read.error()), "RecordTooNew(lamp, 3)");
 }
 
-struct Spoilt {
+struct SpoiltOfOldAge {
     const char* name;
     void (*spoil)(Json& record);
 
-    friend void PrintTo(const Spoilt& row, std::ostream* out) { *out << row.name; }
+    friend void PrintTo(const SpoiltOfOldAge& row, std::ostream* out) { *out << row.name; }
 };
 
-class SpoiltOldRecord : public testing::TestWithParam<Spoilt> {};
+class SpoiltOldRecord : public testing::TestWithParam<SpoiltOfOldAge> {};
 
 TEST_P(SpoiltOldRecord, isRefusedInOneSentence) {
     auto record = Json::parse(records::write(lantern()));
@@ -216,15 +216,15 @@ TEST_P(SpoiltOldRecord, isRefusedInOneSentence) {
 
 INSTANTIATE_TEST_SUITE_P(
     RecordAge, SpoiltOldRecord,
-    testing::Values(Spoilt{"aKeyOfThatVersionIsMissing", [](Json& r) { r["value"].erase("price_micros"); }},
-                    Spoilt{"theKeyThatIsSplitIsMissing", [](Json& r) { r["value"].erase("name"); }},
-                    Spoilt{"theKeyThatIsSplitIsANumber", [](Json& r) { r["value"]["name"] = 7; }},
-                    Spoilt{"aKeyOfALaterVersion", [](Json& r) { r["value"]["hanger_micros"] = 1; }},
-                    Spoilt{"aKeyOfALaterVersionInARow", [](Json& r) { r["value"]["bulbs"][0]["dims"] = true; }},
-                    Spoilt{"aKeyOfNoVersion", [](Json& r) { r["value"]["shade"] = "green"; }},
-                    Spoilt{"theValueIsAList", [](Json& r) { r["value"] = Json::array(); }},
-                    Spoilt{"theVersionIsNone", [](Json& r) { r["format"] = 0; }},
-                    Spoilt{"theVersionIsAText", [](Json& r) { r["format"] = "1"; }}),
+    testing::Values(SpoiltOfOldAge{"aKeyOfThatVersionIsMissing", [](Json& r) { r["value"].erase("price_micros"); }},
+                    SpoiltOfOldAge{"theKeyThatIsSplitIsMissing", [](Json& r) { r["value"].erase("name"); }},
+                    SpoiltOfOldAge{"theKeyThatIsSplitIsANumber", [](Json& r) { r["value"]["name"] = 7; }},
+                    SpoiltOfOldAge{"aKeyOfALaterVersion", [](Json& r) { r["value"]["hanger_micros"] = 1; }},
+                    SpoiltOfOldAge{"aKeyOfALaterVersionInARow", [](Json& r) { r["value"]["bulbs"][0]["dims"] = true; }},
+                    SpoiltOfOldAge{"aKeyOfNoVersion", [](Json& r) { r["value"]["shade"] = "green"; }},
+                    SpoiltOfOldAge{"theValueIsAList", [](Json& r) { r["value"] = Json::array(); }},
+                    SpoiltOfOldAge{"theVersionIsNone", [](Json& r) { r["format"] = 0; }},
+                    SpoiltOfOldAge{"theVersionIsAText", [](Json& r) { r["format"] = "1"; }}),
     [](const auto& row) { return row.param.name; });
 
 TEST(RecordAge, aFieldWithoutAValueBeforeHasToComeFromAnUpgrade) {

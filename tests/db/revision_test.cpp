@@ -3,6 +3,7 @@
 // A given quote is revised, not changed. Amounts are made up; the laws are said beside each test.
 #include "db/book/given_prices.h"
 #include "tests/db/bench_book.h"
+#include "tests/support/amounts.h"
 #include "tests/support/plain_bill.h"
 #include "tests/support/seed.h"
 
@@ -24,7 +25,7 @@ using test::valueOf;
 using units::Count;
 using units::Money;
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 class RevisionTest : public test::BookTest {
   protected:

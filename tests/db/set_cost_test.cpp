@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Sets of templates that are paid off over planned pieces: what the book counts and keeps of them. Figures invented.
 #include "tests/db/bench_book.h"
+#include "tests/support/amounts.h"
 
 #include <gmock/gmock.h>
 
@@ -13,7 +14,7 @@ using test::BookTest;
 using units::Count;
 using units::Money;
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 class SetCostTest : public BookTest {
   protected:

@@ -10,6 +10,9 @@
 // What is said in codes and values, as text to compare: "NameOfAnother(Kit, LANTERN kit)".
 namespace sp::test {
 
+inline std::string describedMessage(const base::Message& message) {
+    return describe(message);
+} // one meaning, to pass on
 inline std::string described(const base::Error& error) { return describe(error.message()); }
 inline std::string described(const std::optional<base::Error>& error) { return error ? described(*error) : ""; }
 inline std::string described(const std::optional<base::Message>& message) { return message ? describe(*message) : ""; }

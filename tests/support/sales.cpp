@@ -91,8 +91,6 @@ catalogue::OrderLine lineOf(std::string title, std::int64_t pieces, Money each, 
 
 } // namespace
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
-
 pricing::PricedOrder Sale::priced() const {
     layout::FitMemo fits;
     auto priced = pricing::priceOrder(order, book, fits);

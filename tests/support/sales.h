@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/quoting/sheet_maker.h"
+#include "tests/support/amounts.h"
 
 #include <random>
 #include <string>
@@ -19,7 +20,7 @@ struct Sale {
     quoting::SheetContent sheet(const quoting::SheetWords& words, const std::string& number = "2026-0042") const;
 };
 
-units::Money cents(std::int64_t amount);
+using support::cents;
 
 /// Three lines for an exempt studio, wanted in a hurry: the order of the counter picture that the look was drawn from.
 /// By hand: 24 × 6.95 + 6 × 31.50 + 2 × 2.75 + 9.00 = 370.30; a tenth for the rush is 37.03; together 407.33; half of

@@ -18,8 +18,6 @@ base::Id idOf(std::string_view name) {
     return base::Id::fromBytes(bytes);
 }
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
-
 units::Date day(std::string_view iso) { return *units::Date::parse(iso); }
 
 namespace {

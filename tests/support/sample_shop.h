@@ -3,6 +3,7 @@
 
 #include "core/catalogue/order.h"
 #include "core/catalogue/price_book.h"
+#include "tests/support/amounts.h"
 
 #include <string_view>
 
@@ -28,7 +29,7 @@ struct PlainJob {
 };
 catalogue::Order orderOf(std::vector<catalogue::OrderLine> lines);
 
-units::Money cents(std::int64_t amount);
+using support::cents;
 units::Date day(std::string_view iso);
 
 } // namespace sp::sample

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "tests/support/samples.h"
+#include "tests/support/amounts.h"
 
 namespace sp::test {
 
@@ -25,7 +26,7 @@ using units::Temperature;
 
 namespace {
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using support::cents;
 Length mm(std::int64_t length) { return Length::fromMicrometres(length * 1'000); }
 Date day(const char* iso) { return Date::parse(iso).value(); }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/artwork/dxf_reader.h"
 #include "core/artwork/region.h"
+#include "tests/support/described.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -31,25 +32,25 @@ std::string file(const std::string& entities, const std::string& blocks = {}, co
            (entities.empty() ? "" : pairs(entities)) + pairs("0 ENDSEC 0 EOF");
 }
 
-Drawing read(const std::string& text) {
+Drawing readDxfText(const std::string& text) {
     const auto drawing = readDxf(text, "test.dxf");
     EXPECT_TRUE(drawing) << describe(drawing.error());
     return drawing.value_or(Drawing{});
 }
 
-struct OneDisc {
+struct OneDiscOfDxf {
     const char* name;
     const char* entities;
     Point centre; ///< y upwards, as in the file
     double radius;
     const char* colour = "#000000";
 };
-void PrintTo(const OneDisc& row, std::ostream* out) { *out << row.name; }
-class DxfDisc : public testing::TestWithParam<OneDisc> {};
+void PrintTo(const OneDiscOfDxf& row, std::ostream* out) { *out << row.name; }
+class DxfDisc : public testing::TestWithParam<OneDiscOfDxf> {};
 TEST_P(DxfDisc, standsWhereTheFileSays) {
     const auto& row = GetParam();
     const std::string block = "0 BLOCK 2 HOLE 10 1 20 0 0 CIRCLE 8 0 62 0 10 2 20 0 40 1 0 ENDBLK";
-    const Drawing drawing = read(file(row.entities, block));
+    const Drawing drawing = readDxfText(file(row.entities, block));
     ASSERT_EQ(drawing.discs.size(), 1);
     const Disc& disc = drawing.discs[0];
     EXPECT_NEAR(disc.centre.x, row.centre.x, 0.002);
@@ -61,66 +62,66 @@ TEST_P(DxfDisc, standsWhereTheFileSays) {
 INSTANTIATE_TEST_SUITE_P(
     Entities, DxfDisc,
     testing::Values(
-        OneDisc{"circle", "0 CIRCLE 8 0 10 5 20 6 40 1.4", {5, 6}, 1.4},
-        OneDisc{"colourOfItsOwn", "0 CIRCLE 8 0 62 1 10 5 20 6 40 1.4", {5, 6}, 1.4, "#ff0000"},
-        OneDisc{"trueColour", "0 CIRCLE 8 0 62 1 420 2046611 10 5 20 6 40 1.4", {5, 6}, 1.4, "#1f3a93"},
-        OneDisc{"colourByLayer", "0 CIRCLE 8 GOLD 10 5 20 6 40 1.4", {5, 6}, 1.4, "#ffff00"},
-        OneDisc{"seenFromBelow", "0 CIRCLE 8 0 10 5 20 6 40 1.4 210 0 220 0 230 -1", {-5, 6}, 1.4},
-        OneDisc{
+        OneDiscOfDxf{"circle", "0 CIRCLE 8 0 10 5 20 6 40 1.4", {5, 6}, 1.4},
+        OneDiscOfDxf{"colourOfItsOwn", "0 CIRCLE 8 0 62 1 10 5 20 6 40 1.4", {5, 6}, 1.4, "#ff0000"},
+        OneDiscOfDxf{"trueColour", "0 CIRCLE 8 0 62 1 420 2046611 10 5 20 6 40 1.4", {5, 6}, 1.4, "#1f3a93"},
+        OneDiscOfDxf{"colourByLayer", "0 CIRCLE 8 GOLD 10 5 20 6 40 1.4", {5, 6}, 1.4, "#ffff00"},
+        OneDiscOfDxf{"seenFromBelow", "0 CIRCLE 8 0 10 5 20 6 40 1.4 210 0 220 0 230 -1", {-5, 6}, 1.4},
+        OneDiscOfDxf{
             "halfArcs", "0 ARC 8 0 10 5 20 6 40 1.4 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1.4 50 180 51 360", {5, 6}, 1.4},
-        OneDisc{"threeArcs",
-                "0 ARC 8 0 10 5 20 6 40 1 50 300 51 60 0 ARC 8 0 10 5 20 6 40 1 50 60 51 200 0 ARC 8 0 10 5 "
-                "20 6 40 1 50 "
-                "200 51 300",
-                {5, 6},
-                1},
-        OneDisc{"wholeArc", "0 ARC 8 0 10 5 20 6 40 1.4 50 90 51 450", {5, 6}, 1.4},
-        OneDisc{"bulges", "0 LWPOLYLINE 8 0 90 2 70 1 10 4 20 6 42 1 10 6 20 6 42 1", {5, 6}, 1},
-        OneDisc{"bulgesBackwards", "0 LWPOLYLINE 8 0 90 2 70 1 10 4 20 6 42 -1 10 6 20 6 42 -1", {5, 6}, 1},
-        OneDisc{"quarterBulges",
-                "0 LWPOLYLINE 8 0 70 1 10 6 20 6 42 0.41421356 10 5 20 7 42 0.41421356 10 4 20 6 42 "
-                "0.41421356 10 5 20 5 "
-                "42 0.41421356",
-                {5, 6},
-                1},
-        OneDisc{"oldPolyline",
-                "0 POLYLINE 8 0 66 1 70 1 0 VERTEX 8 0 10 4 20 6 42 1 0 VERTEX 8 0 10 6 20 6 42 1 0 SEQEND",
-                {5, 6},
-                1},
-        OneDisc{"roundEllipse", "0 ELLIPSE 8 0 10 5 20 6 11 0 21 2 40 1 41 0 42 6.283185307179586", {5, 6}, 2},
-        OneDisc{"insert", "0 INSERT 8 0 2 HOLE 10 10 20 20", {11, 20}, 1},
-        OneDisc{"insertScaledAndTurned", "0 INSERT 8 0 2 HOLE 10 10 20 20 41 3 42 3 50 90", {10, 23}, 3},
-        OneDisc{"insertGivesItsColour", "0 INSERT 8 0 62 5 2 HOLE 10 10 20 20", {11, 20}, 1, "#0000ff"},
-        OneDisc{
+        OneDiscOfDxf{"threeArcs",
+                     "0 ARC 8 0 10 5 20 6 40 1 50 300 51 60 0 ARC 8 0 10 5 20 6 40 1 50 60 51 200 0 ARC 8 0 10 5 "
+                     "20 6 40 1 50 "
+                     "200 51 300",
+                     {5, 6},
+                     1},
+        OneDiscOfDxf{"wholeArc", "0 ARC 8 0 10 5 20 6 40 1.4 50 90 51 450", {5, 6}, 1.4},
+        OneDiscOfDxf{"bulges", "0 LWPOLYLINE 8 0 90 2 70 1 10 4 20 6 42 1 10 6 20 6 42 1", {5, 6}, 1},
+        OneDiscOfDxf{"bulgesBackwards", "0 LWPOLYLINE 8 0 90 2 70 1 10 4 20 6 42 -1 10 6 20 6 42 -1", {5, 6}, 1},
+        OneDiscOfDxf{"quarterBulges",
+                     "0 LWPOLYLINE 8 0 70 1 10 6 20 6 42 0.41421356 10 5 20 7 42 0.41421356 10 4 20 6 42 "
+                     "0.41421356 10 5 20 5 "
+                     "42 0.41421356",
+                     {5, 6},
+                     1},
+        OneDiscOfDxf{"oldPolyline",
+                     "0 POLYLINE 8 0 66 1 70 1 0 VERTEX 8 0 10 4 20 6 42 1 0 VERTEX 8 0 10 6 20 6 42 1 0 SEQEND",
+                     {5, 6},
+                     1},
+        OneDiscOfDxf{"roundEllipse", "0 ELLIPSE 8 0 10 5 20 6 11 0 21 2 40 1 41 0 42 6.283185307179586", {5, 6}, 2},
+        OneDiscOfDxf{"insert", "0 INSERT 8 0 2 HOLE 10 10 20 20", {11, 20}, 1},
+        OneDiscOfDxf{"insertScaledAndTurned", "0 INSERT 8 0 2 HOLE 10 10 20 20 41 3 42 3 50 90", {10, 23}, 3},
+        OneDiscOfDxf{"insertGivesItsColour", "0 INSERT 8 0 62 5 2 HOLE 10 10 20 20", {11, 20}, 1, "#0000ff"},
+        OneDiscOfDxf{
             "solidHatchOfACircle",
             "0 HATCH 8 0 62 1 10 0 20 0 30 0 2 SOLID 70 1 71 0 91 1 92 1 93 1 72 2 10 5 20 6 40 1.4 50 0 51 360 73 1 "
             "97 0 75 0 76 1 98 1 10 5 20 6",
             {5, 6},
             1.4,
             "#ff0000"},
-        OneDisc{
+        OneDiscOfDxf{
             "solidHatchOfBulges",
             "0 HATCH 8 0 10 0 20 0 30 0 2 SOLID 70 1 71 0 91 1 92 3 72 1 73 1 93 2 10 4 20 6 42 1 10 6 20 6 42 1 97 0",
             {5, 6},
             1},
-        OneDisc{"solidHatchOfTwoArcsToTheRight",
-                "0 HATCH 8 0 10 0 20 0 30 0 2 SOLID 70 1 71 0 91 1 92 1 93 2 72 2 10 5 20 6 40 1 50 0 51 180 73 0 "
-                "72 2 10 5 20 6 40 1 50 180 51 360 73 0 97 0",
-                {5, 6},
-                1},
+        OneDiscOfDxf{"solidHatchOfTwoArcsToTheRight",
+                     "0 HATCH 8 0 10 0 20 0 30 0 2 SOLID 70 1 71 0 91 1 92 1 93 2 72 2 10 5 20 6 40 1 50 0 51 180 73 0 "
+                     "72 2 10 5 20 6 40 1 50 180 51 360 73 0 97 0",
+                     {5, 6},
+                     1},
         // A rational quadratic spline of nine points is an exact circle (Piegl and Tiller, The NURBS Book,
         // section 7.5).
-        OneDisc{"spline",
-                "0 SPLINE 8 0 70 13 71 2 40 0 40 0 40 0 40 1 40 1 40 2 40 2 40 3 40 3 40 4 40 4 40 4 "
-                "10 1 20 0 41 1 10 1 20 1 41 0.70710678 10 0 20 1 41 1 10 -1 20 1 41 0.70710678 10 -1 20 0 41 1 "
-                "10 -1 20 -1 41 0.70710678 10 0 20 -1 41 1 10 1 20 -1 41 0.70710678 10 1 20 0 41 1",
-                {0, 0},
-                1}),
+        OneDiscOfDxf{"spline",
+                     "0 SPLINE 8 0 70 13 71 2 40 0 40 0 40 0 40 1 40 1 40 2 40 2 40 3 40 3 40 4 40 4 40 4 "
+                     "10 1 20 0 41 1 10 1 20 1 41 0.70710678 10 0 20 1 41 1 10 -1 20 1 41 0.70710678 10 -1 20 0 41 1 "
+                     "10 -1 20 -1 41 0.70710678 10 0 20 -1 41 1 10 1 20 -1 41 0.70710678 10 1 20 0 41 1",
+                     {0, 0},
+                     1}),
     [](const auto& tested) { return tested.param.name; });
 
 TEST(DxfReader, repeatsInsertsInRowsAndColumns) {
-    const Drawing drawing = read(file("0 INSERT 8 0 2 B 10 0 20 0 70 4 71 3 44 5 45 7",
-                                      "0 BLOCK 2 B 10 0 20 0 0 CIRCLE 8 0 10 0 20 0 40 1 0 ENDBLK"));
+    const Drawing drawing = readDxfText(file("0 INSERT 8 0 2 B 10 0 20 0 70 4 71 3 44 5 45 7",
+                                             "0 BLOCK 2 B 10 0 20 0 0 CIRCLE 8 0 10 0 20 0 40 1 0 ENDBLK"));
     ASSERT_EQ(drawing.discs.size(), 12);
     Box box;
     for (const Disc& disc : drawing.discs) box.add(disc.centre);
@@ -129,9 +130,10 @@ TEST(DxfReader, repeatsInsertsInRowsAndColumns) {
 }
 
 TEST(DxfReader, nestsBlocks) {
-    const Drawing drawing = read(file("0 INSERT 8 TOP 2 OUTER 10 0 20 0 41 2 42 2",
-                                      "0 BLOCK 2 INNER 10 0 20 0 0 CIRCLE 8 0 10 1 20 0 40 1 0 ENDBLK "
-                                      "0 BLOCK 2 OUTER 10 0 20 0 0 INSERT 8 0 2 INNER 10 3 20 0 50 180 0 ENDBLK"));
+    const Drawing drawing =
+        readDxfText(file("0 INSERT 8 TOP 2 OUTER 10 0 20 0 41 2 42 2",
+                         "0 BLOCK 2 INNER 10 0 20 0 0 CIRCLE 8 0 10 1 20 0 40 1 0 ENDBLK "
+                         "0 BLOCK 2 OUTER 10 0 20 0 0 INSERT 8 0 2 INNER 10 3 20 0 50 180 0 ENDBLK"));
     ASSERT_EQ(drawing.discs.size(), 1);
     EXPECT_NEAR(drawing.discs[0].centre.x, 4, 1e-9);
     EXPECT_NEAR(drawing.discs[0].radius, 2, 1e-9);
@@ -139,7 +141,7 @@ TEST(DxfReader, nestsBlocks) {
 }
 
 TEST(DxfReader, takesASolidHatchForAFilledShapeWithItsHoles) {
-    const Drawing drawing = read(
+    const Drawing drawing = readDxfText(
         file("0 HATCH 8 0 2 SOLID 70 1 71 0 91 2 92 3 72 0 73 1 93 4 10 0 20 0 10 40 20 0 10 40 20 20 10 0 20 20 97 0 "
              "92 16 93 4 72 1 10 10 20 5 11 30 21 5 72 1 10 30 20 5 11 30 21 15 72 1 10 30 20 15 11 10 21 15 "
              "72 1 10 10 20 15 11 10 21 5 97 0"));
@@ -151,7 +153,7 @@ TEST(DxfReader, takesASolidHatchForAFilledShapeWithItsHoles) {
 
 TEST(DxfReader, saysWhatToDoAboutPointsAndHatches) {
     using base::say;
-    EXPECT_THAT(read(file("0 POINT 8 0 10 1 20 1 0 POINT 8 0 10 2 20 2 0 HATCH 8 0")).warnings,
+    EXPECT_THAT(readDxfText(file("0 POINT 8 0 10 1 20 1 0 POINT 8 0 10 2 20 2 0 HATCH 8 0")).warnings,
                 ElementsAre(say(Note::DrawCirclesOnPoints), say(Note::ExplodeHatches)));
 }
 
@@ -162,14 +164,13 @@ struct Left {
     std::size_t count;
 };
 void PrintTo(const Left& row, std::ostream* out) { *out << row.name; }
-std::string describedMessage(const base::Message& message) { return describe(message); }
 class DxfLeavesOut : public testing::TestWithParam<Left> {};
 TEST_P(DxfLeavesOut, andSaysSo) {
     const Drawing drawing =
-        read(file(GetParam().entities, "0 BLOCK 2 SELF 10 0 20 0 0 INSERT 2 SELF 10 0 20 0 0 ENDBLK"));
+        readDxfText(file(GetParam().entities, "0 BLOCK 2 SELF 10 0 20 0 0 INSERT 2 SELF 10 0 20 0 0 ENDBLK"));
     EXPECT_TRUE(drawing.discs.empty());
     EXPECT_THAT(drawing.leftOut,
-                ElementsAre(Pair(testing::ResultOf(describedMessage, GetParam().reason), GetParam().count)));
+                ElementsAre(Pair(testing::ResultOf(test::describedMessage, GetParam().reason), GetParam().count)));
 }
 INSTANTIATE_TEST_SUITE_P(
     Entities, DxfLeavesOut,
@@ -204,7 +205,8 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& tested) { return tested.param.name; });
 
 TEST(DxfReader, keepsArcsThatMakeNoCircleAsOpenLines) {
-    const Drawing drawing = read(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 170 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));
+    const Drawing drawing =
+        readDxfText(file("0 ARC 8 0 10 5 20 6 40 1 50 0 51 170 0 ARC 8 0 10 5 20 6 40 1 50 180 51 300"));
     EXPECT_TRUE(drawing.discs.empty());
     ASSERT_EQ(drawing.outlines.size(), 2);
     EXPECT_FALSE(drawing.outlines[0].closed);
@@ -221,7 +223,7 @@ void PrintTo(const Pieces& row, std::ostream* out) { *out << row.name; }
 class DxfPieces : public testing::TestWithParam<Pieces> {};
 
 TEST_P(DxfPieces, thatMeetEndToEndAreOneOutline) {
-    const Drawing drawing = read(file(GetParam().entities));
+    const Drawing drawing = readDxfText(file(GetParam().entities));
     const auto closed = static_cast<std::size_t>(
         std::count_if(drawing.outlines.begin(), drawing.outlines.end(), [](const auto& o) { return o.closed; }));
     EXPECT_EQ(drawing.discs.size(), GetParam().discs);
@@ -267,7 +269,7 @@ void PrintTo(const UnitRow& row, std::ostream* out) { *out << row.number; }
 class DxfUnits : public testing::TestWithParam<UnitRow> {};
 TEST_P(DxfUnits, comeFromTheHeader) {
     const auto drawing =
-        read(file("0 CIRCLE 8 0 10 0 20 0 40 1", "", fmt::format("9 $INSUNITS 70 {}", GetParam().number)));
+        readDxfText(file("0 CIRCLE 8 0 10 0 20 0 40 1", "", fmt::format("9 $INSUNITS 70 {}", GetParam().number)));
     EXPECT_EQ(drawing.millimetresPerUnit.value_or(0), GetParam().millimetres);
 }
 // DXF reference, header variable $INSUNITS.
@@ -285,16 +287,16 @@ TEST(DxfReader, refusesAnArrayWithoutEnd) {
 
 TEST(DxfReader, countsACircleOfArcsAsOftenAsItGoesRound) {
     const std::string once = "0 ARC 8 0 10 5 20 6 40 1.4 50 0 51 180 0 ARC 8 0 10 5 20 6 40 1.4 50 180 51 360";
-    EXPECT_EQ(read(file(once)).discs.size(), 1);
-    EXPECT_EQ(read(file(once + " " + once)).discs.size(), 2);
-    EXPECT_EQ(read(file(once + " 0 ARC 8 0 10 5 20 6 40 1.4 50 20 51 90")).discs.size(), 1);
+    EXPECT_EQ(readDxfText(file(once)).discs.size(), 1);
+    EXPECT_EQ(readDxfText(file(once + " " + once)).discs.size(), 2);
+    EXPECT_EQ(readDxfText(file(once + " 0 ARC 8 0 10 5 20 6 40 1.4 50 20 51 90")).discs.size(), 1);
 }
 
 TEST(DxfReader, takesCarriageReturnsAndBlanks) {
     std::string text = file("0 CIRCLE 8 0 10 5 20 6 40 1.4");
     std::string windows;
     for (const char c : text) windows += c == '\n' ? std::string("\r\n") : std::string(1, c);
-    EXPECT_EQ(read(windows).discs.size(), 1);
+    EXPECT_EQ(readDxfText(windows).discs.size(), 1);
 }
 
 TEST(DxfReader, takesCodesHoweverTheyAreSpaced) {
@@ -303,7 +305,7 @@ TEST(DxfReader, takesCodesHoweverTheyAreSpaced) {
         const auto end = spaced.find("20\n6\n");
         ASSERT_NE(end, std::string::npos);
         spaced.insert(end + 5, std::string(code) + "\n1.4\n");
-        const auto drawing = read(spaced);
+        const auto drawing = readDxfText(spaced);
         ASSERT_EQ(drawing.discs.size(), 1) << code;
         EXPECT_EQ(drawing.discs[0].radius, 1.4) << code;
     }

@@ -5,6 +5,7 @@
 #include "core/artwork/colour_parts.h"
 #include "core/artwork/estimate_by_colour.h"
 #include "core/artwork/region.h"
+#include "tests/support/amounts.h"
 
 #include <gtest/gtest.h>
 
@@ -14,10 +15,8 @@
 namespace sp::artwork {
 namespace {
 
-units::Length mm(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
-
 EstimateRequest stones(double diameter, double pitch, StoneStyle style = StoneStyle::Outline) {
-    return {mm(diameter), mm(pitch), {}, style, {}};
+    return {support::decimalMm(diameter), support::decimalMm(pitch), {}, style, {}};
 }
 
 Drawing drawn(const std::string& inside) {
@@ -154,7 +153,7 @@ TEST(EstimateByColour, keepsRowsAndFillingsClearOfOneAnother) {
 TEST(EstimateByColour, setsAnOutlineInAnotherStoneThanTheFilling) {
     const Shape plate{{{{0, 0}, {60, 0}, {60, 40}, {0, 40}}}, false};
     auto request = stones(4, 4.5, StoneStyle::Both);
-    request.outline = StoneSetting{mm(2), mm(2.4)};
+    request.outline = StoneSetting{support::decimalMm(2), support::decimalMm(2.4)};
     const auto estimate = estimateStones(std::span(&plate, 1), request, "plate");
     ASSERT_TRUE(estimate);
     EXPECT_EQ(estimate->outline.count.value(), 2 * (24 + 16)); // 58 / 2.4 = 24.2, 38 / 2.4 = 15.8

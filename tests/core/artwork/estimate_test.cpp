@@ -3,6 +3,7 @@
 #include "core/artwork/lattice_fill.h"
 #include "core/artwork/messages.h"
 #include "core/artwork/outline_run.h"
+#include "tests/support/amounts.h"
 #include "tests/support/seed.h"
 
 #include <gtest/gtest.h>
@@ -14,8 +15,6 @@
 
 namespace sp::artwork {
 namespace {
-
-units::Length mm(double millimetres) { return units::Length::fromNanometres(std::llround(millimetres * 1e6)); }
 
 Shape rectangle(double width, double height) { return {{{{0, 0}, {width, 0}, {width, height}, {0, height}}}, false}; }
 
@@ -29,8 +28,9 @@ Shape disc(double radius, Point centre = {}) {
 }
 
 Estimate estimated(const Shape& shape, double diameter, StoneStyle style, double pitch = 0) {
-    const auto estimate =
-        estimateStones(std::span(&shape, 1), {mm(diameter), mm(pitch > 0 ? pitch : diameter), {}, style}, "shape");
+    const auto estimate = estimateStones(
+        std::span(&shape, 1),
+        {support::decimalMm(diameter), support::decimalMm(pitch > 0 ? pitch : diameter), {}, style}, "shape");
     EXPECT_TRUE(estimate) << describe(estimate.error());
     return estimate.value_or(Estimate{});
 }
@@ -149,7 +149,8 @@ Shape moved(Shape shape, Point by) {
 TEST(Estimate, givesEveryPieceRowsOfItsOwn) {
     // Two squares that hold 4 x 4 upright each, off one common grid.
     const std::array shapes{rectangle(8, 8), moved(rectangle(8, 8), {11.3, 0.7})};
-    const auto estimate = estimateStones(shapes, {mm(2), mm(2), {}, StoneStyle::Fill}, "shape");
+    const auto estimate =
+        estimateStones(shapes, {support::decimalMm(2), support::decimalMm(2), {}, StoneStyle::Fill}, "shape");
     ASSERT_TRUE(estimate);
     EXPECT_EQ(estimate->pieces, 2U);
     EXPECT_EQ(estimate->centres.size(), 32U);
@@ -160,7 +161,8 @@ TEST(Estimate, aFrameIsOnePieceWithItsHole) {
     Shape frame = rectangle(30, 30);
     frame.rings.push_back({{10, 10}, {10, 20}, {20, 20}, {20, 10}});
     const std::array shapes{frame, moved(rectangle(4, 4), {13, 13})}; // and a square in the hole
-    const auto estimate = estimateStones(shapes, {mm(2), mm(2), {}, StoneStyle::Fill}, "shape");
+    const auto estimate =
+        estimateStones(shapes, {support::decimalMm(2), support::decimalMm(2), {}, StoneStyle::Fill}, "shape");
     ASSERT_TRUE(estimate);
     EXPECT_EQ(estimate->pieces, 2U);
     // 15 x 15 less the 5 x 5 of the hole, and 2 x 2 in it.
@@ -170,7 +172,8 @@ TEST(Estimate, aFrameIsOnePieceWithItsHole) {
 
 TEST(Estimate, saysWhichPiecesAreTooNarrowForAStone) {
     const std::array shapes{rectangle(20, 20), moved(rectangle(1, 20), {30, 0}), moved(rectangle(1, 20), {40, 0})};
-    const auto estimate = estimateStones(shapes, {mm(2), mm(2), {}, StoneStyle::Fill}, "LLL");
+    const auto estimate =
+        estimateStones(shapes, {support::decimalMm(2), support::decimalMm(2), {}, StoneStyle::Fill}, "LLL");
     ASSERT_TRUE(estimate);
     EXPECT_EQ(estimate->bare, 2U);
     EXPECT_EQ(estimate->warning, base::say(Note::NarrowPieces, 2, 3, "LLL"));
@@ -297,8 +300,9 @@ void PrintTo(const Refusal& row, std::ostream* out) { *out << row.name; }
 class EstimateRefuses : public testing::TestWithParam<Refusal> {};
 TEST_P(EstimateRefuses, inASentence) {
     const auto& row = GetParam();
-    const auto estimate =
-        estimateStones(std::span(&row.shape, 1), {mm(row.diameter), mm(row.pitch), {}, StoneStyle::Fill}, "logo.svg");
+    const auto estimate = estimateStones(
+        std::span(&row.shape, 1),
+        {support::decimalMm(row.diameter), support::decimalMm(row.pitch), {}, StoneStyle::Fill}, "logo.svg");
     ASSERT_FALSE(estimate);
     EXPECT_EQ(estimate.error().code, row.code) << describe(estimate.error());
 }

@@ -19,7 +19,7 @@ namespace {
 
 using testing::ElementsAre;
 
-Drawing read(const std::string& text) {
+Drawing readPltText(const std::string& text) {
     const auto drawing = readPlt(text, "test.plt");
     EXPECT_TRUE(drawing) << describe(drawing.error());
     return drawing.value_or(Drawing{});
@@ -37,18 +37,18 @@ std::string roundLine(double x, double y, double radius, int corners, int drawn,
     return text;
 }
 
-struct OneDisc {
+struct OneDiscOfPlt {
     const char* name;
     std::string text;
     Point centre; ///< plotter units, y upwards
     double radius;
     const char* colour = "#000000";
 };
-void PrintTo(const OneDisc& row, std::ostream* out) { *out << row.name; }
-class PltDisc : public testing::TestWithParam<OneDisc> {};
+void PrintTo(const OneDiscOfPlt& row, std::ostream* out) { *out << row.name; }
+class PltDisc : public testing::TestWithParam<OneDiscOfPlt> {};
 TEST_P(PltDisc, standsWhereTheFileSays) {
     const auto& row = GetParam();
-    const Drawing drawing = read(row.text);
+    const Drawing drawing = readPltText(row.text);
     ASSERT_EQ(drawing.discs.size(), 1);
     EXPECT_TRUE(drawing.outlines.empty());
     EXPECT_TRUE(drawing.leftOut.empty());
@@ -62,54 +62,56 @@ TEST_P(PltDisc, standsWhereTheFileSays) {
 INSTANTIATE_TEST_SUITE_P(
     Ways, PltDisc,
     testing::Values(
-        OneDisc{"circle", "IN;SP1;PU100,200;CI56;SP0;", {100, 200}, 56},
-        OneDisc{"noPenNamed", "IN;PA100,200;CI56;", {100, 200}, 56},
-        OneDisc{"penDownInItsMiddle", "IN;SP1;PU100,200;PD;CI56;PU;PA0,0;", {100, 200}, 56},
-        OneDisc{"smallLettersWithoutSemicolons", "in sp2pu100 200ci56 5", {100, 200}, 56, "#ff0000"},
-        OneDisc{"signsBetweenNumbers", "IN;SP3;PA-100-200;CI+56;", {-100, -200}, 56, "#00ff00"},
-        OneDisc{"negativeRadius", "SP1;PA9,9;CI-56;", {9, 9}, 56},
-        OneDisc{"relative", "SP1;PA100,200;PR10,-20;CI56;", {110, 180}, 56},
-        OneDisc{"arcOfAWholeTurn", "SP1;PU156,200;PD;AA100,200,360;PU;", {100, 200}, 56},
-        OneDisc{"arcBackwards", "SP1;PU156,200;PD;AA100,200,-360,5;PU;", {100, 200}, 56},
-        OneDisc{"relativeArc", "SP1;PU156,200;PD;AR-56,0,360;PU;", {100, 200}, 56},
-        OneDisc{"halfArcs", "SP1;PU156,200;PD;AA100,200,180;AR56,0,180;PU;", {100, 200}, 56},
-        OneDisc{"arcAndABit", "SP1;PU156,200;PD;AA100,200,372;PU;", {100, 200}, 56},
-        OneDisc{"halvesApart", "SP1;PU156,200;PD;AA100,200,180;PU0,0;PU156,200;PD;AA100,200,-180;PU;", {100, 200}, 56},
-        OneDisc{"threePoints", "SP1;PU156,200;PD;AT100,256,44,200;AT100,144,156,200;PU;", {100, 200}, 56},
-        OneDisc{"threePointsClockwise", "SP1;PU156,200;PD;AT100,144,44,200,5;RT56,56,112,0;PU;", {100, 200}, 56},
-        OneDisc{"threePointsOfWhichTwoAreOne", "SP1;PU156,200;PD;AT44,200,156,200;PU;", {100, 200}, 56},
-        OneDisc{"spoke", "SP1;PU100,200;PD156,200;AA100,200,360;PD100,200;PU;", {100, 200}, 56},
-        OneDisc{"curves",
-                "SP1;PU156,200;PD;BZ156,231,131,256,100,256,69,256,44,231,44,200;"
-                "BR0,-31,25,-56,56,-56,31,0,56,25,56,56;PU;",
-                {100, 200},
-                56},
-        OneDisc{"shortLines", "SP1;" + roundLine(100, 200, 56, 36, 36), {100, 200}, 56},
-        OneDisc{"shortLinesInOneEach", "SP1;" + roundLine(100, 200, 56, 36, 36, ";PD"), {100, 200}, 56},
-        OneDisc{"penLiftedOnTheWay", "SP1;" + roundLine(100, 200, 56, 36, 36, ";PU;PD"), {100, 200}, 56},
-        OneDisc{"overcut", "SP1;" + roundLine(100, 200, 56, 36, 39), {100, 200}, 56},
-        OneDisc{"wholeWedge", "SP1;PU100,200;EW56,30,360;", {100, 200}, 56},
-        OneDisc{"userUnits", "IP0,0,400,400;SC0,10,0,10;SP1;PU2.5,5;CI1.4;", {100, 200}, 56},
-        OneDisc{"userUnitsBeforeTheirPoints", "SC0,10,0,10;IP0,0,400,400;SP1;PU2.5,5;CI1.4;", {100, 200}, 56},
-        OneDisc{"userUnitsElsewhere", "IP100,200,500,1000;SC-10,10,-10,10,1;SP1;PU-10,-10;CI2.8;", {100, 400}, 56},
-        OneDisc{"userUnitsToTheLeft", "IP100,200,500,1000;SC-10,10,-10,10,1,0,0;SP1;PU-10,-10;CI2.8;", {100, 200}, 56},
-        OneDisc{"pointFactor", "IP100,200,101,201;SC5,40,5,40,2;SP1;PU5,5;CI1.4;", {100, 200}, 56},
-        OneDisc{"userUnitsDropped", "IP0,0,9,9;SC0,1,0,1;SC;SP1;PU100,200;CI56;", {100, 200}, 56},
-        OneDisc{"ownColour", "SP2;PC2,31,58,147;PU100,200;CI56;", {100, 200}, 56, "#1f3a93"},
-        OneDisc{"ownRange", "CR0,1,0,1,0,1;PC2,1,0.5,0;SP2;PU100,200;CI56;", {100, 200}, 56, "#ff8000"},
-        OneDisc{"penBeyondTheLast", "NP4;SP5;PU100,200;CI56;", {100, 200}, 56, "#ff0000"},
-        OneDisc{"polygonFilledAndEdged", "SP1;PU100,200;PM0;CI56;PM2;FP;EP;", {100, 200}, 56},
-        OneDisc{"printerAround",
-                "\x1b%-12345X@PJL JOB NAME=\"PD1,1;\"\n\x1b"
-                "E\x1b&l1O\x1b*b3WPD;text\x1b%0B"
-                "IN;SP1;PU100,200;CI56;\x1b%0A\x1b"
-                "E PD text\x1b%-12345X",
-                {100, 200},
-                56},
-        OneDisc{"plotterLine", "\x1b.(\x1b.I81;;17:\x1b.N;19:IN;SP1;PU100,200;CI56;\x1b.)", {100, 200}, 56},
-        OneDisc{
+        OneDiscOfPlt{"circle", "IN;SP1;PU100,200;CI56;SP0;", {100, 200}, 56},
+        OneDiscOfPlt{"noPenNamed", "IN;PA100,200;CI56;", {100, 200}, 56},
+        OneDiscOfPlt{"penDownInItsMiddle", "IN;SP1;PU100,200;PD;CI56;PU;PA0,0;", {100, 200}, 56},
+        OneDiscOfPlt{"smallLettersWithoutSemicolons", "in sp2pu100 200ci56 5", {100, 200}, 56, "#ff0000"},
+        OneDiscOfPlt{"signsBetweenNumbers", "IN;SP3;PA-100-200;CI+56;", {-100, -200}, 56, "#00ff00"},
+        OneDiscOfPlt{"negativeRadius", "SP1;PA9,9;CI-56;", {9, 9}, 56},
+        OneDiscOfPlt{"relative", "SP1;PA100,200;PR10,-20;CI56;", {110, 180}, 56},
+        OneDiscOfPlt{"arcOfAWholeTurn", "SP1;PU156,200;PD;AA100,200,360;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"arcBackwards", "SP1;PU156,200;PD;AA100,200,-360,5;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"relativeArc", "SP1;PU156,200;PD;AR-56,0,360;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"halfArcs", "SP1;PU156,200;PD;AA100,200,180;AR56,0,180;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"arcAndABit", "SP1;PU156,200;PD;AA100,200,372;PU;", {100, 200}, 56},
+        OneDiscOfPlt{
+            "halvesApart", "SP1;PU156,200;PD;AA100,200,180;PU0,0;PU156,200;PD;AA100,200,-180;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"threePoints", "SP1;PU156,200;PD;AT100,256,44,200;AT100,144,156,200;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"threePointsClockwise", "SP1;PU156,200;PD;AT100,144,44,200,5;RT56,56,112,0;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"threePointsOfWhichTwoAreOne", "SP1;PU156,200;PD;AT44,200,156,200;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"spoke", "SP1;PU100,200;PD156,200;AA100,200,360;PD100,200;PU;", {100, 200}, 56},
+        OneDiscOfPlt{"curves",
+                     "SP1;PU156,200;PD;BZ156,231,131,256,100,256,69,256,44,231,44,200;"
+                     "BR0,-31,25,-56,56,-56,31,0,56,25,56,56;PU;",
+                     {100, 200},
+                     56},
+        OneDiscOfPlt{"shortLines", "SP1;" + roundLine(100, 200, 56, 36, 36), {100, 200}, 56},
+        OneDiscOfPlt{"shortLinesInOneEach", "SP1;" + roundLine(100, 200, 56, 36, 36, ";PD"), {100, 200}, 56},
+        OneDiscOfPlt{"penLiftedOnTheWay", "SP1;" + roundLine(100, 200, 56, 36, 36, ";PU;PD"), {100, 200}, 56},
+        OneDiscOfPlt{"overcut", "SP1;" + roundLine(100, 200, 56, 36, 39), {100, 200}, 56},
+        OneDiscOfPlt{"wholeWedge", "SP1;PU100,200;EW56,30,360;", {100, 200}, 56},
+        OneDiscOfPlt{"userUnits", "IP0,0,400,400;SC0,10,0,10;SP1;PU2.5,5;CI1.4;", {100, 200}, 56},
+        OneDiscOfPlt{"userUnitsBeforeTheirPoints", "SC0,10,0,10;IP0,0,400,400;SP1;PU2.5,5;CI1.4;", {100, 200}, 56},
+        OneDiscOfPlt{"userUnitsElsewhere", "IP100,200,500,1000;SC-10,10,-10,10,1;SP1;PU-10,-10;CI2.8;", {100, 400}, 56},
+        OneDiscOfPlt{
+            "userUnitsToTheLeft", "IP100,200,500,1000;SC-10,10,-10,10,1,0,0;SP1;PU-10,-10;CI2.8;", {100, 200}, 56},
+        OneDiscOfPlt{"pointFactor", "IP100,200,101,201;SC5,40,5,40,2;SP1;PU5,5;CI1.4;", {100, 200}, 56},
+        OneDiscOfPlt{"userUnitsDropped", "IP0,0,9,9;SC0,1,0,1;SC;SP1;PU100,200;CI56;", {100, 200}, 56},
+        OneDiscOfPlt{"ownColour", "SP2;PC2,31,58,147;PU100,200;CI56;", {100, 200}, 56, "#1f3a93"},
+        OneDiscOfPlt{"ownRange", "CR0,1,0,1,0,1;PC2,1,0.5,0;SP2;PU100,200;CI56;", {100, 200}, 56, "#ff8000"},
+        OneDiscOfPlt{"penBeyondTheLast", "NP4;SP5;PU100,200;CI56;", {100, 200}, 56, "#ff0000"},
+        OneDiscOfPlt{"polygonFilledAndEdged", "SP1;PU100,200;PM0;CI56;PM2;FP;EP;", {100, 200}, 56},
+        OneDiscOfPlt{"printerAround",
+                     "\x1b%-12345X@PJL JOB NAME=\"PD1,1;\"\n\x1b"
+                     "E\x1b&l1O\x1b*b3WPD;text\x1b%0B"
+                     "IN;SP1;PU100,200;CI56;\x1b%0A\x1b"
+                     "E PD text\x1b%-12345X",
+                     {100, 200},
+                     56},
+        OneDiscOfPlt{"plotterLine", "\x1b.(\x1b.I81;;17:\x1b.N;19:IN;SP1;PU100,200;CI56;\x1b.)", {100, 200}, 56},
+        OneDiscOfPlt{
             "makersOwn", "IN;VS30,1;!ST1;FS80;ZZ1,2;CO \"PD1,1;\";SP1;LT2,4;PW0.3;PU100,200;CI56;", {100, 200}, 56}),
-    [](const testing::TestParamInfo<OneDisc>& tested) { return std::string(tested.param.name); });
+    [](const testing::TestParamInfo<OneDiscOfPlt>& tested) { return std::string(tested.param.name); });
 
 // HP PCL 5 technical reference, part II, "Encoding PE": 82.83 with 7 fractional binary bits is 10525, encoded 21050,
 // the characters 121, 71 and 196 (5 · 4096 + 8 · 64 + 58).
@@ -150,7 +152,7 @@ TEST(PltEncoding, drawsWhatTheSameFileDrawsInNumbers) {
             x = nextX;
             y = nextY;
         }
-        const Drawing drawing = read(text + ";PU0,0;");
+        const Drawing drawing = readPltText(text + ";PU0,0;");
         ASSERT_EQ(drawing.discs.size(), 1);
         EXPECT_NEAR(drawing.discs[0].centre.x, 100, 0.5);
         EXPECT_NEAR(drawing.discs[0].radius, 56, 0.5);
@@ -160,7 +162,7 @@ TEST(PltEncoding, drawsWhatTheSameFileDrawsInNumbers) {
 
 TEST(PltPens, areLayersAndColours) {
     const Drawing drawing =
-        read("IN;SP1;PU0,0;CI56;SP2;PU200,0;CI56;SP1;PU400,0;CI56;SP9;PU600,0;CI56;SP0;PU800,0;CI56;");
+        readPltText("IN;SP1;PU0,0;CI56;SP2;PU200,0;CI56;SP1;PU400,0;CI56;SP9;PU600,0;CI56;SP0;PU800,0;CI56;");
     ASSERT_EQ(drawing.discs.size(), 4);
     std::vector<std::string> inks;
     for (const Disc& disc : drawing.discs)
@@ -170,16 +172,17 @@ TEST(PltPens, areLayersAndColours) {
 }
 
 TEST(PltLabels, arePassedOverAndNamed) {
-    const Drawing drawing = read("IN;SP1;PA0,0;LBPD5,5;CI9;\x03"
-                                 "DT*,1;LB;CI9;*DT;LBPU\x03;PU100,200;CI56;SMx;PA0,0;SM;");
+    const Drawing drawing = readPltText("IN;SP1;PA0,0;LBPD5,5;CI9;\x03"
+                                        "DT*,1;LB;CI9;*DT;LBPU\x03;PU100,200;CI56;SMx;PA0,0;SM;");
     EXPECT_EQ(drawing.discs.size(), 1);
     EXPECT_TRUE(drawing.outlines.empty());
     EXPECT_EQ(drawing.leftOut.at(base::say(Note::Text)), 4);
 }
 
 TEST(PltLines, areOutlinesOpenOrClosed) {
-    const Drawing drawing = read("IN;SP1;PU0,0;PD400,0,400,200,0,200,0,0;PU;PU900,0;PD;PA950,50;PU;PU;PD;PA990,0;PU0,9;"
-                                 "PU10,10;PD;PU;EA50,60;PU20,30;RR40,40;PA500,500;EW90,0,90;");
+    const Drawing drawing =
+        readPltText("IN;SP1;PU0,0;PD400,0,400,200,0,200,0,0;PU;PU900,0;PD;PA950,50;PU;PU;PD;PA990,0;PU0,9;"
+                    "PU10,10;PD;PU;EA50,60;PU20,30;RR40,40;PA500,500;EW90,0,90;");
     ASSERT_EQ(drawing.outlines.size(), 5);
     std::vector<std::size_t> corners;
     std::vector<bool> closed;
@@ -197,9 +200,9 @@ TEST(PltLines, areOutlinesOpenOrClosed) {
 
 // The example of the chapter on polygons in the reference named above, without its arc: a square with two openings.
 TEST(PltPolygon, hasPartsThatShareAShape) {
-    const Drawing drawing = read("IN;SP1;PA2000,2000;PM0;PD3000,2000,3000,3000;PD2000,3000,2000,2000;PM1;"
-                                 "PD2080,2160,2480,2160,2480,2340,2080,2340,2080,2160;PM1;"
-                                 "PD2080,2660,2480,2660,2480,2840,2080,2840,2080,2660;PM2;FP;EP;");
+    const Drawing drawing = readPltText("IN;SP1;PA2000,2000;PM0;PD3000,2000,3000,3000;PD2000,3000,2000,2000;PM1;"
+                                        "PD2080,2160,2480,2160,2480,2340,2080,2340,2080,2160;PM1;"
+                                        "PD2080,2660,2480,2660,2480,2840,2080,2840,2080,2660;PM2;FP;EP;");
     ASSERT_EQ(drawing.outlines.size(), 3);
     for (const Outline& outline : drawing.outlines) {
         EXPECT_EQ(outline.size, 4);
@@ -212,26 +215,26 @@ TEST(PltPolygon, hasPartsThatShareAShape) {
 }
 
 TEST(PltPolygon, isSeenOnlyWhereItIsPainted) {
-    EXPECT_TRUE(read("IN;SP1;PU0,0;PM0;PD9,0,9,9;PM2;").outlines.empty());
-    EXPECT_TRUE(read("IN;SP1;PU0,0;PM0;PU9,0,9,9;PM2;EP;").outlines.empty());
-    EXPECT_EQ(read("IN;SP1;PU0,0;PM0;PU9,0,9,9;PM2;FP;").outlines.size(), 1);
+    EXPECT_TRUE(readPltText("IN;SP1;PU0,0;PM0;PD9,0,9,9;PM2;").outlines.empty());
+    EXPECT_TRUE(readPltText("IN;SP1;PU0,0;PM0;PU9,0,9,9;PM2;EP;").outlines.empty());
+    EXPECT_EQ(readPltText("IN;SP1;PU0,0;PM0;PU9,0,9,9;PM2;FP;").outlines.size(), 1);
 }
 
 TEST(PltScaleOfItsOwn, hasNoUnitWhereTheFileSetsNoPoints) {
-    const Drawing drawing = read("IN;SC0,100,0,100;SP1;PU50,50;CI1.4;");
+    const Drawing drawing = readPltText("IN;SC0,100,0,100;SP1;PU50,50;CI1.4;");
     ASSERT_EQ(drawing.discs.size(), 1);
     EXPECT_NEAR(drawing.discs[0].radius, 1.4, 1e-9);
     EXPECT_FALSE(drawing.millimetresPerUnit);
 }
 
 TEST(PltScaleOfItsOwn, stretchesACircleToAnEllipse) {
-    const Drawing drawing = read("IP0,0,1000,2000;SC0,10,0,10;SP1;PU5,5;CI2;");
+    const Drawing drawing = readPltText("IP0,0,1000,2000;SC0,10,0,10;SP1;PU5,5;CI2;");
     EXPECT_TRUE(drawing.discs.empty());
     EXPECT_EQ(drawing.outlines.size(), 1);
 }
 
 TEST(PltSheets, lieBesideOneAnother) {
-    const Drawing drawing = read("RO90;IN;SP1;PU100,200;CI56;PG;PU100,200;CI56;PG;");
+    const Drawing drawing = readPltText("RO90;IN;SP1;PU100,200;CI56;PG;PU100,200;CI56;PG;");
     const auto counted = countStones(drawing, {.millimetresPerUnit = 0.025, .holeAllowance = {}}, "two.plt");
     ASSERT_TRUE(counted);
     EXPECT_EQ(counted->stones.size(), 2);

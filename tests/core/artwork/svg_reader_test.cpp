@@ -4,6 +4,7 @@
 #include "core/artwork/count.h"
 #include "core/artwork/messages.h"
 #include "core/artwork/svg_reader.h"
+#include "tests/support/described.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -17,7 +18,7 @@ using testing::ElementsAre;
 using testing::HasSubstr;
 
 /// Reads what stands inside an svg of 100 mm a side, one unit a millimetre.
-Drawing read(const std::string& inside) {
+Drawing readSvgText(const std::string& inside) {
     const auto drawing = readSvg(fmt::format("<svg xmlns='http://www.w3.org/2000/svg' "
                                              "xmlns:xlink='http://www.w3.org/1999/xlink' width='100mm' height='100mm' "
                                              "viewBox='0 0 100 100'>{}</svg>",
@@ -27,19 +28,19 @@ Drawing read(const std::string& inside) {
     return drawing.value_or(Drawing{});
 }
 
-struct OneDisc {
+struct OneDiscOfSvg {
     const char* name;
     const char* inside;
     Point centre;
     double radius;
     const char* colour = "#000000";
 };
-void PrintTo(const OneDisc& row, std::ostream* out) { *out << row.name; }
+void PrintTo(const OneDiscOfSvg& row, std::ostream* out) { *out << row.name; }
 
-class SvgDisc : public testing::TestWithParam<OneDisc> {};
+class SvgDisc : public testing::TestWithParam<OneDiscOfSvg> {};
 TEST_P(SvgDisc, standsWhereTheFileSays) {
     const auto& row = GetParam();
-    const Drawing drawing = read(row.inside);
+    const Drawing drawing = readSvgText(row.inside);
     ASSERT_EQ(drawing.discs.size(), 1);
     const Disc& disc = drawing.discs[0];
     EXPECT_NEAR(disc.centre.x, row.centre.x, 0.003);
@@ -51,125 +52,128 @@ TEST_P(SvgDisc, standsWhereTheFileSays) {
 INSTANTIATE_TEST_SUITE_P(
     Forms, SvgDisc,
     testing::Values(
-        OneDisc{"circle", "<circle cx='5' cy='6' r='1.4'/>", {5, 6}, 1.4},
-        OneDisc{"unitsInAttributes", "<circle cx='1in' cy='6' r='2mm'/>", {96, 6}, 2 * 96 / 25.4},
-        OneDisc{"percent", "<circle cx='50%' cy='25%' r='2%'/>", {50, 25}, 2},
-        OneDisc{"rectangleWithRoundEnds", "<rect x='1' y='2' width='4' height='4' rx='2'/>", {3, 4}, 2},
-        OneDisc{"rectangleOverrounded", "<rect x='1' y='2' width='4' height='4' rx='9'/>", {3, 4}, 2},
-        OneDisc{"ellipseMadeRoundByItsTransform",
-                "<ellipse cx='1' cy='1' rx='2' ry='1' transform='translate(10 10) scale(1 2)'/>",
-                {11, 12},
-                2},
-        OneDisc{"compactArcFlags", "<path d='M8 10a2 2 0 104 0 2 2 0 10-4 0z'/>", {10, 10}, 2},
-        OneDisc{"arcTooSmallIsEnlarged", "<path d='M8 10A1 1 0 0 1 12 10A1 1 0 0 1 8 10Z'/>", {10, 10}, 2},
-        OneDisc{"smoothCurves",
-                "<path d='M12 10c0 1.1046-.8954 2-2 2s-2-.8954-2-2 .8954-2 2-2 2 .8954 2 2z'/>",
-                {10, 10},
-                2},
-        OneDisc{"notClosedButMeeting", "<path d='M8 10a2 2 0 1 0 4 0a2 2 0 1 0 -4 0'/>", {10, 10}, 2},
-        OneDisc{"numbersRunTogether", "<path d='M8,10a2,2,0,1,0,4,0a2,2,0,1,0-4,0z'/>", {10, 10}, 2},
-        OneDisc{"matrix", "<g transform='matrix(0 2 -2 0 50 0)'><circle cx='5' cy='6' r='1'/></g>", {38, 10}, 2},
-        OneDisc{"rotateAboutAPoint", "<circle cx='12' cy='10' r='1' transform='rotate(90 10 10)'/>", {10, 12}, 1},
-        OneDisc{"transformsInOrder", "<circle r='1' transform='translate(10,5) scale(2)'/>", {10, 5}, 2},
-        OneDisc{"useWithOffset",
-                "<defs><circle id='a' cx='1' cy='1' r='1'/></defs><use href='#a' x='3' y='4'/>",
-                {4, 5},
-                1},
-        OneDisc{"useBeforeDefinition", "<use xlink:href='#a' x='3'/><defs><circle id='a' r='1'/></defs>", {3, 0}, 1},
-        OneDisc{"useGivesItsColour",
-                "<use href='#a' fill='red'/><defs><circle id='a' r='1'/></defs>",
-                {0, 0},
-                1,
-                "#ff0000"},
-        OneDisc{"symbolWithViewBox",
-                "<symbol id='s' viewBox='0 0 10 10'><circle cx='5' cy='5' r='5'/></symbol>"
-                "<use href='#s' x='20' y='30' width='4' height='8'/>",
-                {22, 34},
-                2},
-        OneDisc{"nestedSvg",
-                "<svg x='10' y='20' width='10' height='20' viewBox='0 0 5 5'><circle cx='5' r='1'/></svg>",
-                {20, 25},
-                2},
-        OneDisc{"nestedSvgSlice",
-                "<svg x='10' y='20' width='10' height='20' viewBox='0 0 5 5' preserveAspectRatio='xMinYMin "
-                "slice'>"
-                "<circle cx='1' cy='1' r='1'/></svg>",
-                {14, 24},
-                4},
-        OneDisc{"fillAttribute", "<circle r='1' fill='#1f3a93'/>", {0, 0}, 1, "#1f3a93"},
-        OneDisc{"strokeWhereThereIsNoFill", "<circle r='1' fill='none' stroke='Navy'/>", {0, 0}, 1, "#000080"},
-        OneDisc{"styleBeatsAttribute", "<circle r='1' fill='red' style='fill: #0f0'/>", {0, 0}, 1, "#00ff00"},
-        OneDisc{
+        OneDiscOfSvg{"circle", "<circle cx='5' cy='6' r='1.4'/>", {5, 6}, 1.4},
+        OneDiscOfSvg{"unitsInAttributes", "<circle cx='1in' cy='6' r='2mm'/>", {96, 6}, 2 * 96 / 25.4},
+        OneDiscOfSvg{"percent", "<circle cx='50%' cy='25%' r='2%'/>", {50, 25}, 2},
+        OneDiscOfSvg{"rectangleWithRoundEnds", "<rect x='1' y='2' width='4' height='4' rx='2'/>", {3, 4}, 2},
+        OneDiscOfSvg{"rectangleOverrounded", "<rect x='1' y='2' width='4' height='4' rx='9'/>", {3, 4}, 2},
+        OneDiscOfSvg{"ellipseMadeRoundByItsTransform",
+                     "<ellipse cx='1' cy='1' rx='2' ry='1' transform='translate(10 10) scale(1 2)'/>",
+                     {11, 12},
+                     2},
+        OneDiscOfSvg{"compactArcFlags", "<path d='M8 10a2 2 0 104 0 2 2 0 10-4 0z'/>", {10, 10}, 2},
+        OneDiscOfSvg{"arcTooSmallIsEnlarged", "<path d='M8 10A1 1 0 0 1 12 10A1 1 0 0 1 8 10Z'/>", {10, 10}, 2},
+        OneDiscOfSvg{"smoothCurves",
+                     "<path d='M12 10c0 1.1046-.8954 2-2 2s-2-.8954-2-2 .8954-2 2-2 2 .8954 2 2z'/>",
+                     {10, 10},
+                     2},
+        OneDiscOfSvg{"notClosedButMeeting", "<path d='M8 10a2 2 0 1 0 4 0a2 2 0 1 0 -4 0'/>", {10, 10}, 2},
+        OneDiscOfSvg{"numbersRunTogether", "<path d='M8,10a2,2,0,1,0,4,0a2,2,0,1,0-4,0z'/>", {10, 10}, 2},
+        OneDiscOfSvg{"matrix", "<g transform='matrix(0 2 -2 0 50 0)'><circle cx='5' cy='6' r='1'/></g>", {38, 10}, 2},
+        OneDiscOfSvg{"rotateAboutAPoint", "<circle cx='12' cy='10' r='1' transform='rotate(90 10 10)'/>", {10, 12}, 1},
+        OneDiscOfSvg{"transformsInOrder", "<circle r='1' transform='translate(10,5) scale(2)'/>", {10, 5}, 2},
+        OneDiscOfSvg{"useWithOffset",
+                     "<defs><circle id='a' cx='1' cy='1' r='1'/></defs><use href='#a' x='3' y='4'/>",
+                     {4, 5},
+                     1},
+        OneDiscOfSvg{
+            "useBeforeDefinition", "<use xlink:href='#a' x='3'/><defs><circle id='a' r='1'/></defs>", {3, 0}, 1},
+        OneDiscOfSvg{"useGivesItsColour",
+                     "<use href='#a' fill='red'/><defs><circle id='a' r='1'/></defs>",
+                     {0, 0},
+                     1,
+                     "#ff0000"},
+        OneDiscOfSvg{"symbolWithViewBox",
+                     "<symbol id='s' viewBox='0 0 10 10'><circle cx='5' cy='5' r='5'/></symbol>"
+                     "<use href='#s' x='20' y='30' width='4' height='8'/>",
+                     {22, 34},
+                     2},
+        OneDiscOfSvg{"nestedSvg",
+                     "<svg x='10' y='20' width='10' height='20' viewBox='0 0 5 5'><circle cx='5' r='1'/></svg>",
+                     {20, 25},
+                     2},
+        OneDiscOfSvg{"nestedSvgSlice",
+                     "<svg x='10' y='20' width='10' height='20' viewBox='0 0 5 5' preserveAspectRatio='xMinYMin "
+                     "slice'>"
+                     "<circle cx='1' cy='1' r='1'/></svg>",
+                     {14, 24},
+                     4},
+        OneDiscOfSvg{"fillAttribute", "<circle r='1' fill='#1f3a93'/>", {0, 0}, 1, "#1f3a93"},
+        OneDiscOfSvg{"strokeWhereThereIsNoFill", "<circle r='1' fill='none' stroke='Navy'/>", {0, 0}, 1, "#000080"},
+        OneDiscOfSvg{"styleBeatsAttribute", "<circle r='1' fill='red' style='fill: #0f0'/>", {0, 0}, 1, "#00ff00"},
+        OneDiscOfSvg{
             "sheetBeatsAttribute", "<style>circle{fill:blue}</style><circle r='1' fill='red'/>", {0, 0}, 1, "#0000ff"},
-        OneDisc{"sheetAfterTheElement", "<circle class='a' r='1'/><style>.a{fill:blue}</style>", {0, 0}, 1, "#0000ff"},
-        OneDisc{"idBeatsClassBeatsElement",
-                "<style>#x{fill:#111111}.a{fill:#222222}circle{fill:#333333}</style><circle id='x' class='a' "
-                "r='1'/>",
-                {0, 0},
-                1,
-                "#111111"},
-        OneDisc{"laterRuleOfOneRankWins",
-                "<style>.a{fill:#111111}.b{fill:#222222}</style><circle class='b a' r='1'/>",
-                {0, 0},
-                1,
-                "#222222"},
-        OneDisc{"descendantSelector",
-                "<style>g.outer circle{fill:#111111}circle{fill:#222222}</style>"
-                "<g class='outer'><g><circle r='1'/></g></g>",
-                {0, 0},
-                1,
-                "#111111"},
-        OneDisc{"childSelectorDoesNotReachGrandchildren",
-                "<style>g.outer>circle{fill:#111111}circle{fill:#222222}</style>"
-                "<g class='outer'><g><circle r='1'/></g></g>",
-                {0, 0},
-                1,
-                "#222222"},
-        OneDisc{"selectorList",
-                "<style>rect, .a , #y{fill:#111111}</style><circle class='a' r='1'/>",
-                {0, 0},
-                1,
-                "#111111"},
-        OneDisc{"importantBeatsStyle",
-                "<style>.a{fill:#111111 !important}</style>"
-                "<circle class='a' style='fill:red' r='1'/>",
-                {0, 0},
-                1,
-                "#111111"},
-        OneDisc{"cdataAndComments",
-                "<style><![CDATA[/* a{} */ .a{/*x*/fill:#111111}]]></style><circle class='a' r='1'/>",
-                {0, 0},
-                1,
-                "#111111"},
-        OneDisc{"inheritedFill", "<g fill='teal'><g><circle r='1'/></g></g>", {0, 0}, 1, "#008080"},
-        OneDisc{"currentColour", "<g color='teal'><circle r='1' fill='currentColor'/></g>", {0, 0}, 1, "#008080"},
-        OneDisc{"linearGradientStandsForItsMiddle",
-                "<linearGradient id='a'><stop offset='20%' stop-color='#200000'/><stop offset='.8' "
-                "stop-color='#402000'/></linearGradient><circle r='1' fill='url(#a)'/>",
-                {0, 0},
-                1,
-                "#301000"},
+        OneDiscOfSvg{
+            "sheetAfterTheElement", "<circle class='a' r='1'/><style>.a{fill:blue}</style>", {0, 0}, 1, "#0000ff"},
+        OneDiscOfSvg{"idBeatsClassBeatsElement",
+                     "<style>#x{fill:#111111}.a{fill:#222222}circle{fill:#333333}</style><circle id='x' class='a' "
+                     "r='1'/>",
+                     {0, 0},
+                     1,
+                     "#111111"},
+        OneDiscOfSvg{"laterRuleOfOneRankWins",
+                     "<style>.a{fill:#111111}.b{fill:#222222}</style><circle class='b a' r='1'/>",
+                     {0, 0},
+                     1,
+                     "#222222"},
+        OneDiscOfSvg{"descendantSelector",
+                     "<style>g.outer circle{fill:#111111}circle{fill:#222222}</style>"
+                     "<g class='outer'><g><circle r='1'/></g></g>",
+                     {0, 0},
+                     1,
+                     "#111111"},
+        OneDiscOfSvg{"childSelectorDoesNotReachGrandchildren",
+                     "<style>g.outer>circle{fill:#111111}circle{fill:#222222}</style>"
+                     "<g class='outer'><g><circle r='1'/></g></g>",
+                     {0, 0},
+                     1,
+                     "#222222"},
+        OneDiscOfSvg{"selectorList",
+                     "<style>rect, .a , #y{fill:#111111}</style><circle class='a' r='1'/>",
+                     {0, 0},
+                     1,
+                     "#111111"},
+        OneDiscOfSvg{"importantBeatsStyle",
+                     "<style>.a{fill:#111111 !important}</style>"
+                     "<circle class='a' style='fill:red' r='1'/>",
+                     {0, 0},
+                     1,
+                     "#111111"},
+        OneDiscOfSvg{"cdataAndComments",
+                     "<style><![CDATA[/* a{} */ .a{/*x*/fill:#111111}]]></style><circle class='a' r='1'/>",
+                     {0, 0},
+                     1,
+                     "#111111"},
+        OneDiscOfSvg{"inheritedFill", "<g fill='teal'><g><circle r='1'/></g></g>", {0, 0}, 1, "#008080"},
+        OneDiscOfSvg{"currentColour", "<g color='teal'><circle r='1' fill='currentColor'/></g>", {0, 0}, 1, "#008080"},
+        OneDiscOfSvg{"linearGradientStandsForItsMiddle",
+                     "<linearGradient id='a'><stop offset='20%' stop-color='#200000'/><stop offset='.8' "
+                     "stop-color='#402000'/></linearGradient><circle r='1' fill='url(#a)'/>",
+                     {0, 0},
+                     1,
+                     "#301000"},
         // Half of a disc's area lies inside 0.7071 of its radius: 255 (1 - 0.7071) = 74.7.
-        OneDisc{"radialGradientStandsForTheMiddleOfItsArea",
-                "<linearGradient id='b'><stop stop-color='white'/><stop offset='1' stop-color='red'/></linearGradient>"
-                "<radialGradient id='a' xlink:href='#b'/><circle r='1' fill='url(#a)'/>",
-                {0, 0},
-                1,
-                "#ff4b4b"},
-        OneDisc{"gradientOfOneStopStandsForIt",
-                "<linearGradient id='a'><stop offset='.9' stop-color='teal'/></linearGradient>"
-                "<circle r='1' fill='url(#a)'/>",
-                {0, 0},
-                1,
-                "#008080"},
-        OneDisc{"missingPaintFallsBack", "<circle r='1' fill='url(#no) #123456'/>", {0, 0}, 1, "#123456"},
-        OneDisc{"switchTakesTheFirstThatFits",
-                "<switch><circle requiredExtensions='http://example.org' r='9'/><circle r='1'/><circle "
-                "r='2'/></switch>",
-                {0, 0},
-                1},
-        OneDisc{"prefixedNames", "<svg:circle xmlns:svg='http://www.w3.org/2000/svg' r='1'/>", {0, 0}, 1},
-        OneDisc{"foreignElementsAreSilent", "<x:circle xmlns:x='urn:x' r='5'/><circle r='1'/>", {0, 0}, 1}),
+        OneDiscOfSvg{
+            "radialGradientStandsForTheMiddleOfItsArea",
+            "<linearGradient id='b'><stop stop-color='white'/><stop offset='1' stop-color='red'/></linearGradient>"
+            "<radialGradient id='a' xlink:href='#b'/><circle r='1' fill='url(#a)'/>",
+            {0, 0},
+            1,
+            "#ff4b4b"},
+        OneDiscOfSvg{"gradientOfOneStopStandsForIt",
+                     "<linearGradient id='a'><stop offset='.9' stop-color='teal'/></linearGradient>"
+                     "<circle r='1' fill='url(#a)'/>",
+                     {0, 0},
+                     1,
+                     "#008080"},
+        OneDiscOfSvg{"missingPaintFallsBack", "<circle r='1' fill='url(#no) #123456'/>", {0, 0}, 1, "#123456"},
+        OneDiscOfSvg{"switchTakesTheFirstThatFits",
+                     "<switch><circle requiredExtensions='http://example.org' r='9'/><circle r='1'/><circle "
+                     "r='2'/></switch>",
+                     {0, 0},
+                     1},
+        OneDiscOfSvg{"prefixedNames", "<svg:circle xmlns:svg='http://www.w3.org/2000/svg' r='1'/>", {0, 0}, 1},
+        OneDiscOfSvg{"foreignElementsAreSilent", "<x:circle xmlns:x='urn:x' r='5'/><circle r='1'/>", {0, 0}, 1}),
     [](const auto& tested) { return tested.param.name; });
 
 struct LeftOutRow {
@@ -180,15 +184,13 @@ struct LeftOutRow {
 };
 void PrintTo(const LeftOutRow& row, std::ostream* out) { *out << row.name; }
 
-std::string describedMessage(const base::Message& message) { return describe(message); }
-
 class SvgLeavesOut : public testing::TestWithParam<LeftOutRow> {};
 TEST_P(SvgLeavesOut, andSaysSo) {
     const auto& row = GetParam();
-    const Drawing drawing = read(row.inside);
+    const Drawing drawing = readSvgText(row.inside);
     EXPECT_THAT(drawing.discs, testing::IsEmpty());
     EXPECT_THAT(drawing.leftOut,
-                ElementsAre(testing::Pair(testing::ResultOf(describedMessage, row.reason), row.count)));
+                ElementsAre(testing::Pair(testing::ResultOf(test::describedMessage, row.reason), row.count)));
 }
 INSTANTIATE_TEST_SUITE_P(
     Forms, SvgLeavesOut,
@@ -213,14 +215,15 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& tested) { return tested.param.name; });
 
 TEST(SvgReader, drawsNothingOutOfDefinitions) {
-    const Drawing drawing = read("<defs><circle r='1'/></defs><clipPath><circle r='1'/></clipPath><mask><circle r='1'/>"
-                                 "</mask><pattern><circle r='1'/></pattern><symbol><circle r='1'/></symbol><marker>"
-                                 "<circle r='1'/></marker>");
+    const Drawing drawing =
+        readSvgText("<defs><circle r='1'/></defs><clipPath><circle r='1'/></clipPath><mask><circle r='1'/>"
+                    "</mask><pattern><circle r='1'/></pattern><symbol><circle r='1'/></symbol><marker>"
+                    "<circle r='1'/></marker>");
     EXPECT_TRUE(drawing.discs.empty() && drawing.outlines.empty() && drawing.leftOut.empty());
 }
 
 TEST(SvgReader, showsAgainWhatIsVisibleInsideTheInvisible) {
-    EXPECT_EQ(read("<g visibility='hidden'><circle r='1' visibility='visible'/></g>").discs.size(), 1);
+    EXPECT_EQ(readSvgText("<g visibility='hidden'><circle r='1' visibility='visible'/></g>").discs.size(), 1);
 }
 
 TEST(SvgReader, unfoldsEntitiesOfTheFileItself) {
@@ -236,8 +239,8 @@ TEST(SvgReader, unfoldsEntitiesOfTheFileItself) {
 
 TEST(SvgReader, namesLayersByTheirLabels) {
     const Drawing drawing =
-        read("<g xmlns:i='urn:i' i:groupmode='layer' i:label='Cut &amp; hold'><g id='inner'><circle "
-             "r='1'/></g></g><g id='outer'><g id='inner2'><circle r='1'/></g></g><circle r='1'/>");
+        readSvgText("<g xmlns:i='urn:i' i:groupmode='layer' i:label='Cut &amp; hold'><g id='inner'><circle "
+                    "r='1'/></g></g><g id='outer'><g id='inner2'><circle r='1'/></g></g><circle r='1'/>");
     ASSERT_EQ(drawing.discs.size(), 3);
     EXPECT_EQ(drawing.inks[drawing.discs[0].ink].layer, "Cut & hold");
     EXPECT_EQ(drawing.inks[drawing.discs[1].ink].layer, "outer");
@@ -245,8 +248,9 @@ TEST(SvgReader, namesLayersByTheirLabels) {
 }
 
 TEST(SvgReader, reportsWhatItCannotFollow) {
-    const Drawing drawing = read("<style>circle:hover{fill:red} @media print{circle{fill:red}} a+b{fill:red}</style>"
-                                 "<circle r='1' clip-path='url(#c)' transform='wobble(3)'/>");
+    const Drawing drawing =
+        readSvgText("<style>circle:hover{fill:red} @media print{circle{fill:red}} a+b{fill:red}</style>"
+                    "<circle r='1' clip-path='url(#c)' transform='wobble(3)'/>");
     EXPECT_THAT(drawing.warnings,
                 ElementsAre(base::say(Note::StyleRulesNotRead, 3), base::say(Note::ShapesCountedWhole, 1),
                             base::say(Note::TransformsNotRead, 1)));

@@ -23,52 +23,52 @@ void carry(Book& book, std::string_view name, const Freight& freight) { book.mat
 INSTANTIATE_TEST_SUITE_P(FreightIn, PartFigure,
                          testing::Values(
                              // 24 × 200 × 14.40 / 1440 = 48.00, of which 5 %
-                             PartRow{"a share of the stones",
-                                     [](Line&, Book& b) {
-                                         setPrice(b, "Aqua", 1440, 1440);
-                                         carry(b, "Aqua", share(5));
-                                     },
-                                     Part::FreightOnStone, 0, 2'400'000},
+                             PartCase{"a share of the stones",
+                                      [](Line&, Book& b) {
+                                          setPrice(b, "Aqua", 1440, 1440);
+                                          carry(b, "Aqua", share(5));
+                                      },
+                                      Part::FreightOnStone, 0, 2'400'000},
                              // the same 48.00 × 7.50 / 60.00
-                             PartRow{"spread over a usual order",
-                                     [](Line&, Book& b) {
-                                         setPrice(b, "Aqua", 1440, 1440);
-                                         carry(b, "Aqua", anEighth());
-                                     },
-                                     Part::FreightOnStone, 0, 6'000'000},
+                             PartCase{"spread over a usual order",
+                                      [](Line&, Book& b) {
+                                          setPrice(b, "Aqua", 1440, 1440);
+                                          carry(b, "Aqua", anEighth());
+                                      },
+                                      Part::FreightOnStone, 0, 6'000'000},
                              // 24 × 13.90 + 3 × 2.10 = 339.90, of which an eighth
-                             PartRow{"blanks with a larger size",
-                                     [](Line& l, Book& b) {
-                                         onHoodie(l);
-                                         setPrice(b, "Hoodie", 1390);
-                                         l.sizes = {{"M", Count::of(5)}, {"2XL", Count::of(3)}};
-                                         carry(b, "Hoodie", anEighth());
-                                     },
-                                     Part::FreightOnBase, 0, 42'487'500},
+                             PartCase{"blanks with a larger size",
+                                      [](Line& l, Book& b) {
+                                          onHoodie(l);
+                                          setPrice(b, "Hoodie", 1390);
+                                          l.sizes = {{"M", Count::of(5)}, {"2XL", Count::of(3)}};
+                                          carry(b, "Hoodie", anEighth());
+                                      },
+                                      Part::FreightOnBase, 0, 42'487'500},
                              // two templates on one sheet at 8.00
-                             PartRow{"templates",
-                                     [](Line&, Book& b) {
-                                         useTemplates(b, 800);
-                                         carry(b, "Template", anEighth());
-                                     },
-                                     Part::FreightOnTemplate, 0, 1'000'000},
+                             PartCase{"templates",
+                                      [](Line&, Book& b) {
+                                          useTemplates(b, 800);
+                                          carry(b, "Template", anEighth());
+                                      },
+                                      Part::FreightOnTemplate, 0, 1'000'000},
                              // 24 × 2 × 6.20 / 100 = 2.976, of which a tenth
-                             PartRow{"packing",
-                                     [](Line&, Book& b) {
-                                         b.shop.packing = {{idOf("Bag"), Count::of(2)}};
-                                         setPrice(b, "Bag", 620, 100);
-                                         carry(b, "Bag", share(10));
-                                     },
-                                     Part::FreightOnPacking, 0, 297'600},
+                             PartCase{"packing",
+                                      [](Line&, Book& b) {
+                                          b.shop.packing = {{idOf("Bag"), Count::of(2)}};
+                                          setPrice(b, "Bag", 620, 100);
+                                          carry(b, "Bag", share(10));
+                                      },
+                                      Part::FreightOnPacking, 0, 297'600},
                              // 6.00 on the stones and 1.00 on the templates
-                             PartRow{"all of it",
-                                     [](Line&, Book& b) {
-                                         setPrice(b, "Aqua", 1440, 1440);
-                                         carry(b, "Aqua", anEighth());
-                                         useTemplates(b, 800);
-                                         carry(b, "Template", anEighth());
-                                     },
-                                     Part::Freight, 0, 7'000'000}));
+                             PartCase{"all of it",
+                                      [](Line&, Book& b) {
+                                          setPrice(b, "Aqua", 1440, 1440);
+                                          carry(b, "Aqua", anEighth());
+                                          useTemplates(b, 800);
+                                          carry(b, "Template", anEighth());
+                                      },
+                                      Part::Freight, 0, 7'000'000}));
 
 // Stones 48.00 and 6.00 of freight; a template for 8.00 and 1.00; of the pieces a fifth is spoiled: a quarter of 54.00.
 TEST(FreightIn, isPaidOutSpoiledAndSetUpWithItsGoods) {

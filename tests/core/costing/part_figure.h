@@ -50,16 +50,16 @@ void pressRunsAt(Book& book, std::int64_t perHour);
 /// 540 a month over 120 hours is 4.50 an hour.
 void overheadIs(Book& book);
 
-struct PartRow {
+struct PartCase {
     const char* name;
     std::function<void(Line&, Book&)> change; ///< of 24 squares in a book where nothing costs anything
     Part part;
     std::size_t index;
     std::int64_t micros;
 
-    friend void PrintTo(const PartRow& row, std::ostream* out) { *out << row.name; }
+    friend void PrintTo(const PartCase& row, std::ostream* out) { *out << row.name; }
 };
 
-class PartFigure : public testing::TestWithParam<PartRow> {};
+class PartFigure : public testing::TestWithParam<PartCase> {};
 
 } // namespace sp::costing

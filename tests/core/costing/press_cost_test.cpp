@@ -15,87 +15,87 @@ INSTANTIATE_TEST_SUITE_P(
     Press, PartFigure,
     testing::Values(
         // 4 × 5 squares under a platen of 16 × 20 in: 24 are 2 cycles × 30 s at 36.00 an hour, 0.01 a second
-        PartRow{"press cycles", [](Line&, Book& b) { pressRunsAt(b, 3600); }, Part::PressCycles, 0, 600'000},
+        PartCase{"press cycles", [](Line&, Book& b) { pressRunsAt(b, 3600); }, Part::PressCycles, 0, 600'000},
         // With their border of 1/4 in 4 1/2 in wide: 3 × 4 at once, 2 cycles; 25 would be 3
-        PartRow{"press cycles of what is cut with a border",
-                [](Line& l, Book& b) {
-                    l.quantity = Count::of(25);
-                    sheetOf(b, "Backing").border = quarters(1);
-                    pressRunsAt(b, 3600);
-                },
-                Part::PressCycles, 0, 900'000},
+        PartCase{"press cycles of what is cut with a border",
+                 [](Line& l, Book& b) {
+                     l.quantity = Count::of(25);
+                     sheetOf(b, "Backing").border = quarters(1);
+                     pressRunsAt(b, 3600);
+                 },
+                 Part::PressCycles, 0, 900'000},
         // Garments lie one at a time: 24 × 30 s
-        PartRow{"press cycles of garments",
-                [](Line& l, Book& b) {
-                    onHoodie(l);
-                    pressRunsAt(b, 3600);
-                },
-                Part::PressCycles, 0, 7'200'000},
+        PartCase{"press cycles of garments",
+                 [](Line& l, Book& b) {
+                     onHoodie(l);
+                     pressRunsAt(b, 3600);
+                 },
+                 Part::PressCycles, 0, 7'200'000},
         // 17 in are more than the platen's 16 and less than its 20: turned it is pressed once
-        PartRow{"press cycles of what is turned",
-                [](Line& l, Book& b) {
-                    onHoodie(l);
-                    l.first().width = inches(17);
-                    pressRunsAt(b, 3600);
-                },
-                Part::PressCycles, 0, 7'200'000},
+        PartCase{"press cycles of what is turned",
+                 [](Line& l, Book& b) {
+                     onHoodie(l);
+                     l.first().width = inches(17);
+                     pressRunsAt(b, 3600);
+                 },
+                 Part::PressCycles, 0, 7'200'000},
         // 17 × 17 in take two presses each, either way round
-        PartRow{"press cycles of what is larger than the platen",
-                [](Line& l, Book& b) {
-                    onHoodie(l);
-                    l.first().width = l.first().height = inches(17);
-                    pressRunsAt(b, 3600);
-                },
-                Part::PressCycles, 0, 14'400'000},
+        PartCase{"press cycles of what is larger than the platen",
+                 [](Line& l, Book& b) {
+                     onHoodie(l);
+                     l.first().width = l.first().height = inches(17);
+                     pressRunsAt(b, 3600);
+                 },
+                 Part::PressCycles, 0, 14'400'000},
         // 33 × 21 in: 3 × 2 as it lies, 2 × 2 turned
-        PartRow{"press cycles of what is far larger",
-                [](Line& l, Book& b) {
-                    onHoodie(l);
-                    l.first().width = inches(33);
-                    l.first().height = inches(21);
-                    pressRunsAt(b, 3600);
-                },
-                Part::PressCycles, 0, 28'800'000},
+        PartCase{"press cycles of what is far larger",
+                 [](Line& l, Book& b) {
+                     onHoodie(l);
+                     l.first().width = inches(33);
+                     l.first().height = inches(21);
+                     pressRunsAt(b, 3600);
+                 },
+                 Part::PressCycles, 0, 28'800'000},
         // 25 % of 24 = 6 × (5 + 20 s) × 0.01
-        PartRow{"second presses",
-                [](Line&, Book& b) {
-                    pressRunsAt(b, 3600);
-                    b.bench.press.secondPressShare = Rate::fromPercent(25);
-                    b.bench.press.secondDwell = Duration::fromSeconds(5);
-                },
-                Part::SecondPress, 0, 1'500'000},
+        PartCase{"second presses",
+                 [](Line&, Book& b) {
+                     pressRunsAt(b, 3600);
+                     b.bench.press.secondPressShare = Rate::fromPercent(25);
+                     b.bench.press.secondDwell = Duration::fromSeconds(5);
+                 },
+                 Part::SecondPress, 0, 1'500'000},
         // 12 min × 0.01 a second
-        PartRow{"the warm-up",
-                [](Line&, Book& b) {
-                    pressRunsAt(b, 3600);
-                    b.bench.press.warmUp = Duration::fromMinutes(12);
-                },
-                Part::WarmUp, 0, 7'200'000},
+        PartCase{"the warm-up",
+                 [](Line&, Book& b) {
+                     pressRunsAt(b, 3600);
+                     b.bench.press.warmUp = Duration::fromMinutes(12);
+                 },
+                 Part::WarmUp, 0, 7'200'000},
         // 2 × 30 s
-        PartRow{"test presses",
-                [](Line&, Book& b) {
-                    pressRunsAt(b, 3600);
-                    b.bench.press.testPresses = 2;
-                },
-                Part::TestPress, 0, 600'000},
+        PartCase{"test presses",
+                 [](Line&, Book& b) {
+                     pressRunsAt(b, 3600);
+                     b.bench.press.testPresses = 2;
+                 },
+                 Part::TestPress, 0, 600'000},
         // OpenStax, Principles of Accounting vol. 1, m67897: 9,000 over 100,000 presses is 0.09 a press. Here 2 cycles,
         // 6 second presses and 2 tests.
-        PartRow{"press wear",
-                [](Line&, Book& b) {
-                    auto& press = b.bench.press;
-                    press.price = cents(1'000'000);
-                    press.salvage = cents(100'000);
-                    press.lifePresses = 100'000;
-                    press.secondPressShare = Rate::fromPercent(25);
-                    press.testPresses = 2;
-                },
-                Part::PressWear, 0, 900'000},
+        PartCase{"press wear",
+                 [](Line&, Book& b) {
+                     auto& press = b.bench.press;
+                     press.price = cents(1'000'000);
+                     press.salvage = cents(100'000);
+                     press.lifePresses = 100'000;
+                     press.secondPressShare = Rate::fromPercent(25);
+                     press.testPresses = 2;
+                 },
+                 Part::PressWear, 0, 900'000},
         // (12,000 − 2,000) ÷ 10,000,000 × 300 holes, cut once
-        PartRow{"cutter wear",
-                [](Line&, Book& b) {
-                    b.bench.cutter = {cents(1'200'000), cents(200'000), 10'000'000};
-                },
-                Part::CutterWear, 0, 300'000}));
+        PartCase{"cutter wear",
+                 [](Line&, Book& b) {
+                     b.bench.cutter = {cents(1'200'000), cents(200'000), 10'000'000};
+                 },
+                 Part::CutterWear, 0, 300'000}));
 
 struct PressRow {
     const char* name;

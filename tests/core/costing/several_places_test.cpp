@@ -63,13 +63,13 @@ Line frontAndBack() {
     return line;
 }
 
-struct Figure {
+struct FigureOfPlaces {
     Part part;
     std::size_t index;
     std::int64_t micros;
 };
 
-const Figure kFrontAndBack[] = {
+const FigureOfPlaces kFrontAndBack[] = {
     {Part::Stones, 0, 55'000'000},     {Part::Stone, 0, 20'000'000}, // 10 × 200 × 0.01
     {Part::Stone, 1, 5'000'000},                                     // 10 × 100 × 0.005
     {Part::Stone, 2, 30'000'000},                                    // 10 × 300 × 0.01

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/figures/answers.h"
+#include "tests/support/amounts.h"
 
 #include <gtest/gtest.h>
 
@@ -18,7 +19,7 @@ OfferedLine offer(std::int64_t quantity, std::int64_t cents, Answer answer) {
     return {Count::of(quantity), Money::fromMicros(cents * 10'000), answer};
 }
 
-Money cents(std::int64_t many) { return Money::fromMicros(many * 10'000); }
+using sp::support::cents;
 
 // Does 24 at 7.10 lose more than at 6.60? Invented.
 TEST(AnswersTo, tellsTheMiddlePriceThatWasTakenFromTheOneThatWasNot) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/figures/break_even.h"
+#include "tests/support/amounts.h"
 
 #include <gtest/gtest.h>
 
@@ -12,7 +13,7 @@ using units::Count;
 using units::Duration;
 using units::Money;
 
-Money money(std::int64_t whole) { return Money::fromMicros(whole * units::kMicrosPerUnit); }
+using sp::support::money;
 
 // OpenStax, Principles of Accounting 2, section 3.2 (from memory): a bird bath sold at 100 with 20 of variable cost,
 // 18,000 of fixed costs a month: 225 are to be sold.

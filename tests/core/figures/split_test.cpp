@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/figures/split.h"
+#include "tests/support/amounts.h"
 
 #include "tests/support/seed.h"
 
@@ -27,7 +28,7 @@ using units::Rate;
 
 constexpr std::array kEvery{By::Month, By::Week, By::Design, By::Customer, By::Quantity, By::Blank};
 
-Money money(std::int64_t whole) { return Money::fromMicros(whole * units::kMicrosPerUnit); }
+using sp::support::money;
 
 Date day(const char* iso) { return Date::parse(iso).value(); }
 
@@ -38,7 +39,7 @@ base::Id idOf(std::int64_t number) {
 }
 
 EarnedLine lineOf(const std::string& number, const char* iso, const std::string& design, std::int64_t quantity,
-                  std::int64_t income, std::int64_t cost, std::int64_t minutes) {
+                  double income, double cost, std::int64_t minutes) {
     EarnedLine line;
     line.number = number;
     line.day = day(iso);

@@ -13,7 +13,6 @@
 
 using namespace sp::layout;
 using sp::base::Code;
-using sp::support::faultOf;
 using sp::support::WasteSearch;
 using sp::units::Length;
 
@@ -29,7 +28,8 @@ TEST(LengthForPieces, takesMarginsAtBothEndsAndGapsBetween) {
     EXPECT_EQ(need->length, mm(80));
     EXPECT_EQ(need->count, 7);
     EXPECT_TRUE(need->proven);
-    EXPECT_EQ(faultOf(need->positions, {mm(110), need->length}, {mm(30), mm(20)}, {mm(5), mm(5), true}), "");
+    EXPECT_EQ(sp::support::faultOf(need->positions, {mm(110), need->length}, {mm(30), mm(20)}, {mm(5), mm(5), true}),
+              "");
 }
 
 TEST(LengthForPieces, agreesWithTryingEveryShortLength) {
@@ -62,7 +62,7 @@ TEST(LengthForPieces, holdsWhatItSaysAndTheBoundIsNoLonger) {
         EXPECT_GE(need->count, pieces) << k;
         EXPECT_LE(need->bound, need->length) << k;
         EXPECT_EQ(need->positions.size(), static_cast<std::size_t>(need->count)) << k;
-        EXPECT_EQ(faultOf(need->positions, {width, need->length}, piece, rules), "") << k;
+        EXPECT_EQ(sp::support::faultOf(need->positions, {width, need->length}, piece, rules), "") << k;
         const auto more = lengthForPieces(width, piece, rules, pieces + 10);
         ASSERT_TRUE(more.has_value());
         EXPECT_GE(more->length, need->bound) << k;

@@ -2,6 +2,7 @@
 #include "core/pricing/account.h"
 
 #include "core/pricing/messages.h"
+#include "tests/support/amounts.h"
 #include "tests/support/described.h"
 #include "tests/support/seed.h"
 
@@ -19,7 +20,7 @@ using units::Money;
 
 constexpr std::int64_t kCent = 10'000; ///< micro-units
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * kCent); }
+using sp::support::cents;
 
 Payment of(Money amount) {
     Payment payment;

@@ -4,6 +4,7 @@
 #include "core/pricing/bill.h"
 #include "core/pricing/messages.h"
 #include "core/pricing/tax_report.h"
+#include "tests/support/amounts.h"
 #include "tests/support/described.h"
 #include "tests/support/seed.h"
 
@@ -16,7 +17,7 @@ using pricing::BillPart;
 using units::Money;
 using units::Rate;
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 const units::Currency kDollar = *units::Currency::parse("USD");
 

@@ -18,8 +18,8 @@ using units::Rate;
 namespace {
 
 /// One piece that costs 100.00, all paid out, without a mark-up; the card takes 2.9 % and 0.30 a payment.
-struct Job : pricing::PriceJob {
-    explicit Job(std::int64_t quantity = 1, std::int64_t each = 10'000)
+struct FeeJob : pricing::PriceJob {
+    explicit FeeJob(std::int64_t quantity = 1, std::int64_t each = 10'000)
         : PriceJob(quantity, each) {
         rules().cardFee = {true, Rate::fromPpm(29'000), cents(30)};
     }
@@ -37,7 +37,7 @@ struct Job : pricing::PriceJob {
 
 // 10 micro-units over three lines are 4, 3 and 3.
 TEST(CardFee, sharesItsFixedSumOut) {
-    Job job;
+    FeeJob job;
     job.order.lines.resize(3, job.first());
     job.rules().cardFee = {true, {}, Money::fromMicros(10)};
     EXPECT_EQ(pricing::cardFeeShare(job.order, 0, job.rules()), Money::fromMicros(4));
@@ -53,7 +53,7 @@ TEST(CardFee, sharesItsFixedSumOut) {
 // (100 + 0.30) ÷ (1 − 0.029 × 1.0725) = 100.30 ÷ 0.9688975 = 103.5198; the tax on 103.52 is 7.51, and of 111.03 the
 // card takes 3.21987 + 0.30.
 TEST(CardFee, isTakenOfTheTaxToo) {
-    Job job;
+    FeeJob job;
     job.rules().tax.rate = Rate::fromPpm(72'500);
     const auto priced = job.price();
     EXPECT_EQ(priced.lines[0].each, cents(10'352));
@@ -74,7 +74,7 @@ TEST(CardFee, isTakenOfTheTaxToo) {
 // With the tax inside 103.5198 × 1.0725 = 111.0249 is asked; 7.50 of 111.02 is tax, 3.51958 the card's. A line without
 // tax asks 100.30 ÷ 0.971 = 103.2956 and leaves the card 3.2957.
 TEST(CardFee, isInAPriceThatHoldsTheTax) {
-    Job job;
+    FeeJob job;
     job.rules().tax.rate = Rate::fromPpm(72'500);
     job.rules().tax.inclusive = true;
     const auto priced = job.price();
@@ -92,7 +92,7 @@ TEST(CardFee, isInAPriceThatHoldsTheTax) {
 // 39.50 + 8; 50.00 is left, half the cost, 25.3165 % of the price. The mark-up counted the fee before rules 3:
 // 108 ÷ 0.8 × 1.5 = 202.50.
 TEST(CardFee, isNotMarkedUp) {
-    Job job(10, 1'000);
+    FeeJob job(10, 1'000);
     job.rules().cardFee = {true, Rate::fromPercent(20), cents(800)};
     job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}};
     const auto priced = job.price();
@@ -113,7 +113,7 @@ TEST(CardFee, isNotMarkedUp) {
 
 // An hour of art at 36.00 as a line of its own: 15.00 ÷ 0.8 = 18.75 each, 54.00 ÷ 0.8 = 67.50 for it.
 TEST(CardFee, isTakenOfTheSetUpToo) {
-    Job job(10, 1'000);
+    FeeJob job(10, 1'000);
     job.rules().cardFee = {true, Rate::fromPercent(20), {}};
     job.rules().ladder = {{Count::of(1), Rate::fromPercent(50)}};
     job.rules().setUp = catalogue::SetUpCharge::OwnLine;
@@ -127,7 +127,7 @@ TEST(CardFee, isTakenOfTheSetUpToo) {
 
 // Each of two lines carries half the 0.30: 100.15 ÷ 0.971 = 103.1411; of 206.28 the card takes 5.98212 + 0.30.
 TEST(CardFee, hasOneFixedSumAnOrder) {
-    Job job;
+    FeeJob job;
     job.order.lines.push_back(job.line);
     const auto priced = job.price();
     for (const auto& line : priced.lines) {
@@ -141,7 +141,7 @@ TEST(CardFee, hasOneFixedSumAnOrder) {
 // A deposit is a payment of its own: 100.60 ÷ 0.971 = 103.6045; of 103.60 the card takes 3.0044 + 0.60. All of it
 // beforehand is one payment: 103.2956.
 TEST(CardFee, hasAFixedSumForEachPayment) {
-    Job job;
+    FeeJob job;
     job.rules().depositRate = Rate::fromPercent(50);
     EXPECT_EQ(job.price().lines[0].each, cents(10'360));
     EXPECT_EQ(job.price().earnings.cardFee, cents(360));
@@ -156,7 +156,7 @@ TEST(CardFee, hasAFixedSumForEachPayment) {
 // 103.00 typed: of 103.00 the card takes 2.987 + 0.30, and 99.71 does not pay the 100.00. 130.00 less 20 % is 104.00,
 // of which it takes 3.316; less 25 % is 97.50, of which it takes 3.1275.
 TEST(CardFee, isTakenOfATypedPriceAndAfterTheDiscount) {
-    Job job;
+    FeeJob job;
     job.first().overrideEach = cents(10'300);
     EXPECT_EQ(job.price().earnings.cardFee, cents(329));
     EXPECT_EQ(job.price().earnings.profit, cents(-29));
@@ -174,7 +174,7 @@ TEST(CardFee, isTakenOfATypedPriceAndAfterTheDiscount) {
 // An hour at 20.00 besides the 100.00: the price must leave 120.00 to pay. 123.89 does: 3.59281 + 0.30 = 3.89 for the
 // card. 123.88 leaves 119.99.
 TEST(CardFee, countsForWhetherThePricePays) {
-    Job job;
+    FeeJob job;
     job.book.shop.rates.labourPerHour = cents(2'000);
     job.book.bench.of(catalogue::Step::Brush).perPiece = units::Duration::fromMinutes(60);
     job.first().overrideEach = cents(12'389);
@@ -186,7 +186,7 @@ TEST(CardFee, countsForWhetherThePricePays) {
 }
 
 TEST(CardFee, isNothingOfNothing) {
-    Job job;
+    FeeJob job;
     job.order.discount.share = Rate::fromPercent(100);
     EXPECT_EQ(job.price().total, Money{});
     EXPECT_EQ(job.price().earnings.cardFee, Money{});
@@ -199,7 +199,7 @@ TEST(CardFee, isNothingOfNothing) {
 
 // Half of a price and of a tax as high again is all of the price.
 TEST(CardFee, mustLeaveSomething) {
-    Job job;
+    FeeJob job;
     job.rules().tax.rate = Rate::fromPercent(100);
     job.rules().cardFee.rate = Rate::fromPpm(499'999);
     EXPECT_TRUE(job.asked());

@@ -42,12 +42,12 @@ void hasOverhead(PriceBook& book) {
     book.shop.rates.productivePerMonth = Duration::fromMinutes(120 * 60);
 }
 
-struct Job {
+struct JobOfCauses {
     catalogue::Order order;
     PriceBook then;
     PriceBook now;
 
-    Job() {
+    JobOfCauses() {
         auto line = sample::square(10);
         line.baseMaterial = idOf("Hoodie");
         order = sample::orderOf({line});
@@ -96,8 +96,8 @@ void expectCauses(const PriceComparison& compared, const std::vector<Expected>& 
 
 struct Single {
     const char* name;
-    std::function<void(Job&)> both;     ///< what holds then and now
-    std::function<void(PriceBook&)> is; ///< what is otherwise now
+    std::function<void(JobOfCauses&)> both; ///< what holds then and now
+    std::function<void(PriceBook&)> is;     ///< what is otherwise now
     Expected cause;
 
     friend void PrintTo(const Single& row, std::ostream* out) { *out << row.name; }
@@ -106,7 +106,7 @@ struct Single {
 class SingleCause : public testing::TestWithParam<Single> {};
 
 TEST_P(SingleCause, hasTheEffectWorkedByHand) {
-    Job job;
+    JobOfCauses job;
     if (GetParam().both) GetParam().both(job);
     job.now = job.then;
     GetParam().is(job.now);
@@ -128,17 +128,17 @@ INSTANTIATE_TEST_SUITE_P(
                {"PriceOf(Hoodie)", "20.00", "41.00 / 2", 500}},
         // 10 × 200 stones × 0.005 more
         Single{"a stone",
-               [](Job& j) { setPrice(j.then, "Aqua", 1440, 1440); },
+               [](JobOfCauses& j) { setPrice(j.then, "Aqua", 1440, 1440); },
                [](PriceBook& b) { setPrice(b, "Aqua", 2160, 1440); },
                {"PriceOf(Aqua)", "14.40 / 1,440", "21.60 / 1,440", 1000}},
         // 2,000 ÷ 0.8 = 2,500 stones, 500 more × 0.01
         Single{"the loss of a stone",
-               [](Job& j) { setPrice(j.then, "Aqua", 1440, 1440); },
+               [](JobOfCauses& j) { setPrice(j.then, "Aqua", 1440, 1440); },
                [](PriceBook& b) { materialOf(b, "Aqua").stone.loss = Rate::fromPercent(20); },
                {"PartOf(Aqua, Loss)", "0 %", "20 %", 500}},
         // Six squares on 9 × 12 in: 2 sheets × 1.20. Half an inch all round leaves 8 × 11 in, four: 3 sheets
         Single{"the sheet of a backing",
-               [](Job& j) {
+               [](JobOfCauses& j) {
                    j.line().baseMaterial = idOf("Backing");
                    setPrice(j.then, "Backing", 120);
                },
@@ -146,7 +146,7 @@ INSTANTIATE_TEST_SUITE_P(
                {"PartOf(Backing, Sheet)", "", "", 120}},
         // Five of the larger size cost 2.00 more each and no customer pays for them apart
         Single{"the sizes of a blank",
-               [](Job& j) {
+               [](JobOfCauses& j) {
                    j.line().sizes = {{"2XL", Count::of(5)}};
                    materialOf(j.then, "Hoodie").sizes[1] = {"2XL", {}, {}};
                },
@@ -154,7 +154,7 @@ INSTANTIATE_TEST_SUITE_P(
                {"PartOf(Hoodie, Sizes)", "", "", 1000}},
         // … or the customer pays 3.00 for each of them
         Single{"what is charged for a size",
-               [](Job& j) {
+               [](JobOfCauses& j) {
                    j.line().sizes = {{"2XL", Count::of(5)}};
                    materialOf(j.then, "Hoodie").sizes[1] = {"2XL", {}, {}};
                },
@@ -165,17 +165,17 @@ INSTANTIATE_TEST_SUITE_P(Shop, SingleCause,
                          testing::Values(
                              // 10 × 20.40 = 204.00 is in whole units 10 × 20
                              Single{"the currency",
-                                    [](Job& j) { setPrice(j.then, "Hoodie", 2040); },
+                                    [](JobOfCauses& j) { setPrice(j.then, "Hoodie", 2040); },
                                     [](PriceBook& b) { b.shop.currency = *units::Currency::parse("JPY"); },
                                     {"Currency", "USD", "JPY", -400}},
                              // A piece lifts twice: 5 of 6 on a sheet × 4.80
                              Single{"the usual tape",
-                                    [](Job& j) { setPrice(j.then, "Tape", 480); },
+                                    [](JobOfCauses& j) { setPrice(j.then, "Tape", 480); },
                                     [](PriceBook& b) { b.shop.usualTape = idOf("Tape"); },
                                     {"UsualTape", "", "Tape", 400}},
                              // One for each of two colours on a sheet of 3.00
                              Single{"the usual template",
-                                    [](Job& j) {
+                                    [](JobOfCauses& j) {
                                         setPrice(j.then, "Template", 300);
                                         j.then.shop.usualTemplate = idOf("Template");
                                     },
@@ -183,17 +183,17 @@ INSTANTIATE_TEST_SUITE_P(Shop, SingleCause,
                                     {"UsualTemplate", "Template", "", -300}},
                              // 10 × 5.00 / 100
                              Single{"packing",
-                                    [](Job& j) { setPrice(j.then, "Bag", 500, 100); },
+                                    [](JobOfCauses& j) { setPrice(j.then, "Bag", 500, 100); },
                                     [](PriceBook& b) { b.shop.packing = {{idOf("Bag")}}; },
                                     {"Packing", "", "", 50}},
                              // Half an hour × 10.00 more
                              Single{"labour",
-                                    [](Job& j) { packs(j.then); },
+                                    [](JobOfCauses& j) { packs(j.then); },
                                     [](PriceBook& b) { b.shop.rates.labourPerHour = cents(3000); },
                                     {"LabourRate", "20.00", "30.00", 500}},
                              // Half an hour of 240.00 over 120 h is 1.00
                              Single{"overhead",
-                                    [](Job& j) {
+                                    [](JobOfCauses& j) {
                                         packs(j.then);
                                         hasOverhead(j.then);
                                         j.then.shop.rates.overheadPerMonth = {};
@@ -203,7 +203,7 @@ INSTANTIATE_TEST_SUITE_P(Shop, SingleCause,
                              // … and over 60 h 2.00
                              Single{
                                  "bench hours",
-                                 [](Job& j) {
+                                 [](JobOfCauses& j) {
                                      packs(j.then);
                                      hasOverhead(j.then);
                                  },
@@ -216,7 +216,7 @@ INSTANTIATE_TEST_SUITE_P(Shop, SingleCause,
                                     {"Spoilage", "0 %", "20 %", 5000}},
                              // A quarter of 10 × 8.00, on garments that the customer brings
                              Single{"the allowance for a garment",
-                                    [](Job& j) {
+                                    [](JobOfCauses& j) {
                                         j.line().customersGarment = true;
                                         j.line().baseMaterial = {};
                                         j.then.shop.rates.spoilage = Rate::fromPercent(20);
@@ -228,12 +228,12 @@ INSTANTIATE_TEST_SUITE_P(Bench, SingleCause,
                          testing::Values(
                              // Half an hour more × 20.00
                              Single{"times",
-                                    [](Job& j) { packs(j.then); },
+                                    [](JobOfCauses& j) { packs(j.then); },
                                     [](PriceBook& b) { b.bench.of(Step::Pack).perPiece = Duration::fromMinutes(6); },
                                     {"BenchTimes", "", "", 1000}},
                              // 10 cycles × 30 s at 36.00 an hour
                              Single{"the press",
-                                    [](Job& j) {
+                                    [](JobOfCauses& j) {
                                         j.then.bench.press.dwell = Duration::fromSeconds(10);
                                         j.then.bench.press.handling = Duration::fromSeconds(20);
                                     },
@@ -241,7 +241,7 @@ INSTANTIATE_TEST_SUITE_P(Bench, SingleCause,
                                     {"Press", "", "", 300}},
                              // 300 holes × 10,000 / 1,000,000
                              Single{"the cutter",
-                                    [](Job& j) { j.then.bench.cutter.lifeHoles = 1'000'000; },
+                                    [](JobOfCauses& j) { j.then.bench.cutter.lifeHoles = 1'000'000; },
                                     [](PriceBook& b) { b.bench.cutter.price = cents(1'000'000); },
                                     {"Cutter", "", "", 300}}));
 
@@ -257,7 +257,7 @@ INSTANTIATE_TEST_SUITE_P(
                {"CardFee", "(NoCardFee)", "20 %", 5000}},
         // 200 and 10 a payment: 210; two payments, 220
         Single{"a deposit that is paid by card",
-               [](Job& j) {
+               [](JobOfCauses& j) {
                    j.then.shop.rules.cardFee = {true, {}, cents(1000)};
                },
                [](PriceBook& b) { b.shop.rules.depositRate = Rate::fromPercent(50); },
@@ -278,7 +278,7 @@ INSTANTIATE_TEST_SUITE_P(
                {"Rounding", "", "", 1000}},
         // Half an hour of art is 10.00: spread, 21.00 a piece is asked as 25.00; apart, 20.00 stay 20.00: 250 or 210
         Single{"the charge for set-up",
-               [](Job& j) {
+               [](JobOfCauses& j) {
                    j.then.bench.of(Step::Art).perJob = Duration::fromMinutes(30);
                    j.then.shop.rates.labourPerHour = cents(2000);
                    j.then.shop.rules.rounding = {catalogue::RoundingKind::Up, 500, 95};
@@ -287,7 +287,7 @@ INSTANTIATE_TEST_SUITE_P(
                {"ChargeForSettingUp", "", "", -4000}},
         // 15 % of 200
         Single{"a rush",
-               [](Job& j) { j.order.wantedBy = sample::day("2026-11-27"); },
+               [](JobOfCauses& j) { j.order.wantedBy = sample::day("2026-11-27"); },
                [](PriceBook& b) {
                    b.shop.rules.rush = {{2, Rate::fromPercent(15)}};
                },
@@ -301,7 +301,7 @@ INSTANTIATE_TEST_SUITE_P(
             "tax", {}, [](PriceBook& b) { b.shop.rules.tax.rate = Rate::fromPercent(7); }, {"Tax", "0 %", "7 %", 1400}},
         // 200 × 0.07 falls away
         Single{"a certificate",
-               [](Job& j) {
+               [](JobOfCauses& j) {
                    j.order.asksExemption = true;
                    j.then.customer.emplace();
                    j.then.shop.rules.tax.rate = Rate::fromPercent(7);
@@ -313,8 +313,8 @@ INSTANTIATE_TEST_SUITE_P(
 
 /// Ten squares at cost × 1.5, a tenth for the rush and a tenth of tax: 1.815 for every 1.00 of cost.
 /// Cost 10 × 20.00 + 20 min × 30.00 = 210.00; 315.00, with the rush 346.50, with tax 381.15.
-Job everythingChanges() {
-    Job job;
+JobOfCauses everythingChanges() {
+    JobOfCauses job;
     job.order.wantedBy = sample::day("2026-11-27");
     packs(job.then);
     auto& then = job.then.shop;
@@ -374,7 +374,7 @@ TEST(Causes, standBesideTheLinesAtBothPrices) {
 // What the order does not use is no cause: the certificate of an order that asks for none, the blank of a
 // garment that the customer brings, what is only shown or printed.
 TEST(Causes, areOnlyWhatTheOrderUses) {
-    Job job;
+    JobOfCauses job;
     job.then.customer.emplace();
     job.line().customersGarment = true; // the hoodie chosen before is still written down
     job.now = job.then;
@@ -390,7 +390,7 @@ TEST(Causes, areOnlyWhatTheOrderUses) {
 
 // The same certificate on file is none, however else the customer has changed.
 TEST(Causes, leaveTheSameCertificateOut) {
-    Job job;
+    JobOfCauses job;
     job.order.asksExemption = true;
     job.then.shop.rules.tax.rate = Rate::fromPercent(7);
     job.then.customer.emplace().certificate = {"7-1", "Here", sample::day("2026-01-01"), {}};
@@ -401,7 +401,7 @@ TEST(Causes, leaveTheSameCertificateOut) {
 
 // A tape that is gone was needed then and is not now; one that only has another name is called by it: 5 of 6 × 4.80.
 TEST(Causes, nameWhatIsNoLongerUsual) {
-    Job job;
+    JobOfCauses job;
     setPrice(job.then, "Tape", 480);
     job.then.shop.usualTape = idOf("Tape");
     job.now = job.then;
@@ -414,7 +414,7 @@ TEST(Causes, nameWhatIsNoLongerUsual) {
 }
 
 TEST(Causes, areWrittenAsThePersonWritesNumbers) {
-    Job job;
+    JobOfCauses job;
     setPrice(job.then, "Aqua", 1440, 1440);
     packs(job.then);
     hasOverhead(job.then);
@@ -437,7 +437,7 @@ TEST(Causes, areWrittenAsThePersonWritesNumbers) {
 
 // An amount in a currency without decimals has no mark: 10 × 400 more.
 TEST(Causes, areWrittenWithoutAMarkWhereTheCurrencyHasNone) {
-    Job job;
+    JobOfCauses job;
     job.then.shop.currency = *units::Currency::parse("JPY");
     job.now = job.then;
     setPrice(job.then, "Hoodie", 200'000);
@@ -447,7 +447,7 @@ TEST(Causes, areWrittenWithoutAMarkWhereTheCurrencyHasNone) {
 
 // Neither book is taken for the other's sake: what cannot be priced then, or now, is refused with its own words.
 TEST(Causes, areNotLookedForWhereOneBookCannotPrice) {
-    Job job;
+    JobOfCauses job;
     auto unpriced = job.then;
     unpriced.materials[idOf("Hoodie")].price.reset();
     layout::FitMemo fits;

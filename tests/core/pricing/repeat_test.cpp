@@ -19,7 +19,7 @@ using units::Count;
 using units::Money;
 using units::Rate;
 
-const auto kToday = sample::day("2026-12-01");
+const auto kDayOfRepeat = sample::day("2026-12-01");
 
 /// 24 Lanterns in a hurry at a typed price, 30 squares given away, and postage.
 Order once() {
@@ -44,7 +44,7 @@ std::vector<std::string> namesOf(const std::vector<PriceCause>& causes) {
     return names;
 }
 
-Money sumOf(const std::vector<PriceCause>& causes) {
+Money effectOf(const std::vector<PriceCause>& causes) {
     Money sum;
     for (const auto& cause : causes) sum += cause.effect;
     return sum;
@@ -54,8 +54,8 @@ Money sumOf(const std::vector<PriceCause>& causes) {
 
 TEST(Repeat, leavesBehindWhatWasForThatOnce) {
     const auto order = once();
-    const auto again = repeatOf(order, Stage::Collected, kToday);
-    EXPECT_EQ(again.quotedOn, kToday);
+    const auto again = repeatOf(order, Stage::Collected, kDayOfRepeat);
+    EXPECT_EQ(again.quotedOn, kDayOfRepeat);
     EXPECT_FALSE(again.wantedBy);
     EXPECT_FALSE(again.lines[0].overrideEach);
     EXPECT_TRUE(again.lines[0].first().templatesOnWall);
@@ -68,18 +68,19 @@ TEST(Repeat, leavesBehindWhatWasForThatOnce) {
 
 TEST(Repeat, findsTemplatesOnTheWallOnlyWhereTheyWereCut) {
     for (const auto stage : {Stage::Quoted, Stage::Agreed, Stage::Declined})
-        EXPECT_EQ(repeatOf(once(), stage, kToday).lines[0].first().templatesOnWall, false);
+        EXPECT_EQ(repeatOf(once(), stage, kDayOfRepeat).lines[0].first().templatesOnWall, false);
     for (const auto stage : {Stage::InProduction, Stage::Ready, Stage::Collected})
-        EXPECT_EQ(repeatOf(once(), stage, kToday).lines[0].first().templatesOnWall, true);
+        EXPECT_EQ(repeatOf(once(), stage, kDayOfRepeat).lines[0].first().templatesOnWall, true);
     auto order = once();
     order.lines[0].first().templatesOnWall = true;
-    EXPECT_TRUE(repeatOf(order, Stage::Quoted, kToday).lines[0].first().templatesOnWall) << "they were there before";
+    EXPECT_TRUE(repeatOf(order, Stage::Quoted, kDayOfRepeat).lines[0].first().templatesOnWall)
+        << "they were there before";
 }
 
 TEST(Repeat, keepsEveryChoice) {
     auto order = once();
     catalogue::addChoice(order);
-    const auto again = repeatOf(order, Stage::Ready, kToday);
+    const auto again = repeatOf(order, Stage::Ready, kDayOfRepeat);
     ASSERT_EQ(catalogue::choiceCount(again), 2U);
     for (const auto& choice : catalogue::choicesOf(again)) {
         EXPECT_FALSE(choice.lines[0].overrideEach);
@@ -93,7 +94,7 @@ TEST(Repeat, saysWhyInputByInput) {
     auto now = then;
     now.materials[sample::idOf("Aqua")].price->price = sample::cents(1249);
     const auto order = once();
-    const auto again = repeatOf(order, Stage::Collected, kToday);
+    const auto again = repeatOf(order, Stage::Collected, kDayOfRepeat);
     layout::FitMemo fits;
     const auto compared = compareRepeat(order, then, again, now, fits);
     ASSERT_TRUE(compared.has_value());
@@ -104,7 +105,7 @@ TEST(Repeat, saysWhyInputByInput) {
     EXPECT_EQ(compared->totalThen, priceOrder(order, then, fits)->total);
     const auto priced = priceOrder(again, now, fits);
     EXPECT_EQ(compared->totalNow, priced->total);
-    EXPECT_EQ(sumOf(compared->causes), compared->difference());
+    EXPECT_EQ(effectOf(compared->causes), compared->difference());
     EXPECT_EQ(compared->lines[0].eachThen, sample::cents(650));
     EXPECT_EQ(compared->lines[0].eachNow, priced->lines[0].each);
     // Alone: the surcharge falls away, templates are not cut again; a price typed for one line moves no other.
@@ -117,10 +118,10 @@ TEST(Repeat, saysWhyInputByInput) {
 
 TEST(Repeat, ofAnOrderAsItWasHasNoCauses) {
     auto order = sample::orderOf({sample::lantern(24)});
-    order.quotedOn = kToday;
+    order.quotedOn = kDayOfRepeat;
     const auto book = sample::priceBook();
     layout::FitMemo fits;
-    const auto compared = compareRepeat(order, book, repeatOf(order, Stage::Quoted, kToday), book, fits);
+    const auto compared = compareRepeat(order, book, repeatOf(order, Stage::Quoted, kDayOfRepeat), book, fits);
     ASSERT_TRUE(compared.has_value());
     EXPECT_TRUE(compared->causes.empty());
     EXPECT_TRUE(compared->difference().isZero());
@@ -131,12 +132,13 @@ TEST(Repeat, keepsWhatTheProgramReckonsOtherwiseLast) {
     const auto order = once();
     layout::FitMemo fits;
     const auto given = priceOrder(order, book, fits)->total + sample::cents(3);
-    const auto compared = compareRepeat(order, book, repeatOf(order, Stage::Ready, kToday), book, fits, {}, given);
+    const auto compared =
+        compareRepeat(order, book, repeatOf(order, Stage::Ready, kDayOfRepeat), book, fits, {}, given);
     ASSERT_TRUE(compared.has_value());
     EXPECT_EQ(describe(compared->causes.back().what), "ReckonedOtherwise");
     EXPECT_EQ(compared->causes.back().effect, sample::cents(-3));
     EXPECT_EQ(compared->totalThen, given);
-    EXPECT_EQ(sumOf(compared->causes), compared->difference());
+    EXPECT_EQ(effectOf(compared->causes), compared->difference());
 }
 
 TEST(Repeat, addsUpForAnyOrder) {
@@ -155,11 +157,11 @@ TEST(Repeat, addsUpForAnyOrder) {
         if (random() % 2)
             now.shop.rates.labourPerHour = sample::cents(1500 + static_cast<std::int64_t>(random() % 2000));
         if (random() % 2) now.shop.rules.minimumOrder = sample::cents(static_cast<std::int64_t>(random() % 90'000));
-        const auto again = repeatOf(order, static_cast<Stage>(random() % 7), kToday);
+        const auto again = repeatOf(order, static_cast<Stage>(random() % 7), kDayOfRepeat);
         layout::FitMemo fits;
         const auto compared = compareRepeat(order, then, again, now, fits);
         ASSERT_TRUE(compared.has_value());
-        EXPECT_EQ(sumOf(compared->causes), compared->difference());
+        EXPECT_EQ(effectOf(compared->causes), compared->difference());
         EXPECT_EQ(compared->totalNow, priceOrder(again, now, fits)->total);
         EXPECT_FALSE(compared->totalNow.isZero()) << "nothing is given away a second time unsaid";
     }
@@ -170,7 +172,7 @@ TEST(Repeat, isRefusedWhereItHasNoPriceToday) {
     auto now = then;
     now.materials.erase(sample::idOf("Jet"));
     layout::FitMemo fits;
-    const auto compared = compareRepeat(once(), then, repeatOf(once(), Stage::Collected, kToday), now, fits);
+    const auto compared = compareRepeat(once(), then, repeatOf(once(), Stage::Collected, kDayOfRepeat), now, fits);
     ASSERT_FALSE(compared.has_value());
     EXPECT_EQ(compared.error().code, base::Code::NotFound);
 }

@@ -49,7 +49,7 @@ PriceBook book() {
 }
 
 /// Thirty squares on hoodies, and ten with the colours exchanged on garments of the customer's.
-Order twoLines() {
+Order twoSharing() {
     Order order;
     order.quotedOn = sample::day("2026-11-30");
     auto hoodies = sample::square(30);
@@ -81,8 +81,8 @@ std::vector<std::int64_t> setUps(const Order& order, const PriceBook& book,
 
 // 30 and 10 of 40 pieces: three quarters and one quarter of 22.70.
 TEST(SharedSet, isPaidOnceByThePiecesOfItsLines) {
-    EXPECT_THAT(setUps(twoLines(), book()), testing::ElementsAre(17'025'000, 5'675'000));
-    const auto lines = costed(twoLines(), book());
+    EXPECT_THAT(setUps(twoSharing(), book()), testing::ElementsAre(17'025'000, 5'675'000));
+    const auto lines = costed(twoSharing(), book());
     EXPECT_EQ(lines[0].cost.bench.oncePerJob(), Duration::fromSeconds(780));
     EXPECT_EQ(lines[1].cost.bench.oncePerJob(), Duration::fromSeconds(260));
     EXPECT_EQ(lines[0].cost.total.micros(), 300'000'000 + 17'025'000);
@@ -91,7 +91,7 @@ TEST(SharedSet, isPaidOnceByThePiecesOfItsLines) {
 // Paid off over 20 planned pieces the 8.00 of templates are paid once by the 40, 6.00 and 2.00; over 80 half of it is.
 // What is left, 14.70, is set up as before.
 TEST(SharedSet, isPaidNoMoreThanOnceWhereItsTemplatesArePaidOff) {
-    auto order = twoLines();
+    auto order = twoSharing();
     const auto paidOff = [&](std::int64_t planned) {
         for (auto& line : order.lines) line.first().plannedPieces = Count::of(planned);
         std::vector<std::int64_t> micros;
@@ -105,7 +105,7 @@ TEST(SharedSet, isPaidNoMoreThanOnceWhereItsTemplatesArePaidOff) {
 
 // Before rules 3 every line had its own.
 TEST(SharedSet, wasOneForEachLineBefore) {
-    EXPECT_THAT(setUps(twoLines(), book(), 2), testing::ElementsAre(22'700'000, 22'700'000));
+    EXPECT_THAT(setUps(twoSharing(), book(), 2), testing::ElementsAre(22'700'000, 22'700'000));
 }
 
 TEST(SharedSet, isNoneForWhatOneTemplateCannotServe) {
@@ -125,19 +125,19 @@ TEST(SharedSet, isNoneForWhatOneTemplateCannotServe) {
          }},
     };
     for (const auto& [what, change] : others) {
-        auto order = twoLines();
+        auto order = twoSharing();
         auto made = book();
         change(order.lines[1], made);
         EXPECT_EQ(setUps(order, made)[0], 22'700'000) << what;
     }
-    auto order = twoLines();
+    auto order = twoSharing();
     order.lines[1].first().templatesOnWall = true;
     EXPECT_THAT(setUps(order, book()), testing::ElementsAre(22'700'000, 0));
 }
 
 // Front and back of twenty hoodies and the ten: 20 + 20 of 50 pieces are on the first line.
 TEST(SharedSet, servesSeveralPlacesOfAPiece) {
-    auto order = twoLines();
+    auto order = twoSharing();
     order.lines[0].quantity = Count::of(20);
     order.lines[0].places.push_back(order.lines[0].first());
     EXPECT_THAT(setUps(order, book()), testing::ElementsAre(18'160'000, 4'540'000));
@@ -145,7 +145,7 @@ TEST(SharedSet, servesSeveralPlacesOfAPiece) {
 
 // A template of each colour, once.
 TEST(SharedSet, isCutOnce) {
-    const auto order = twoLines();
+    const auto order = twoSharing();
     const auto lists = planning::cutLists(order.lines, book());
     ASSERT_TRUE(lists) << describe(lists.error());
     ASSERT_EQ(lists->size(), 1U); // nothing is cut to put hoodies on
@@ -158,14 +158,14 @@ TEST(WarmUp, isPaidOnceByWhatTheLinesCost) {
     auto made = book();
     made.bench.press.warmUp = Duration::fromSeconds(600);
     made.bench.press.runningPerHour = cents(360);
-    const auto lines = costed(twoLines(), made);
+    const auto lines = costed(twoSharing(), made);
     EXPECT_EQ(lines[0].share.press.value().warmUp.micros(), 589'448); // 0.60 × 317.025 ÷ 322.70 = 0.5894484…
     EXPECT_EQ(lines[1].share.press.value().warmUp.micros(), 10'552);
     EXPECT_EQ(lines[0].cost.total.micros(), 317'025'000 + 589'448);
-    auto alone = twoLines();
+    auto alone = twoSharing();
     alone.lines.pop_back();
     EXPECT_EQ(costed(alone, made)[0].cost.total.micros(), 322'700'000 + 600'000);
-    const auto before = costed(twoLines(), made, 2);
+    const auto before = costed(twoSharing(), made, 2);
     EXPECT_EQ(before[1].cost.total.micros(), 22'700'000 + 600'000);
 }
 
@@ -180,11 +180,11 @@ TEST(TestPresses, areMadeOnceByWhatTheLinesCost) {
     press.handling = {};
     press.price = {};
     press.salvage = {};
-    const auto plain = costed(twoLines(), made);
+    const auto plain = costed(twoSharing(), made);
     press.dwell = Duration::fromSeconds(30);
     press.price = cents(50'000);
     press.lifePresses = 1'000;
-    const auto lines = costed(twoLines(), made);
+    const auto lines = costed(twoSharing(), made);
     Money tests;
     Money wear;
     for (const auto& line : lines) {
@@ -213,10 +213,10 @@ TEST(TestPresses, wearThePressOnceEvenWhereThereIsOne) {
     auto made = book();
     auto& press = made.bench.press;
     press.testPresses = 1;
-    const auto plain = costed(twoLines(), made);
+    const auto plain = costed(twoSharing(), made);
     press.price = cents(50'000);
     press.lifePresses = 1'000;
-    const auto lines = costed(twoLines(), made);
+    const auto lines = costed(twoSharing(), made);
     Money wear;
     std::int64_t cycles = 0;
     for (std::size_t i = 0; i < lines.size(); ++i) {
@@ -228,7 +228,7 @@ TEST(TestPresses, wearThePressOnceEvenWhereThereIsOne) {
 
 // 95 % below 24 pieces, 65 % from there on: 12 and 12 of a design are 24 where the shop counts so.
 TEST(CountedPieces, areThoseOfTheDesignOverItsLines) {
-    auto order = twoLines();
+    auto order = twoSharing();
     for (auto& line : order.lines) line.quantity = Count::of(12);
     auto made = book();
     made.shop.rules.ladder = {{Count::of(1), Rate::fromPercent(95)}, {Count::of(24), Rate::fromPercent(65)}};

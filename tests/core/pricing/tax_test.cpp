@@ -20,29 +20,31 @@ Money taxOf(std::int64_t amountCents, std::int64_t ppm, bool inclusive = false) 
                           Currency{});
 }
 
-struct Row {
+struct TaxRow {
     std::int64_t amount;
     std::int64_t ppm;
     std::int64_t tax;
 };
 
-void PrintTo(const Row& row, std::ostream* out) { *out << row.amount << " at " << row.ppm << " ppm"; }
+void PrintTo(const TaxRow& row, std::ostream* out) { *out << row.amount << " at " << row.ppm << " ppm"; }
 
-class Tax : public testing::TestWithParam<Row> {};
+class Tax : public testing::TestWithParam<TaxRow> {};
 
 TEST_P(Tax, isThePublishedTax) { EXPECT_EQ(taxOf(GetParam().amount, GetParam().ppm), cents(GetParam().tax)); }
 
 // OpenStax Prealgebra 2e m81307; the two rows 129 and 250 tell half-up apart from binary doubles and from half-even.
 INSTANTIATE_TEST_SUITE_P(Prealgebra, Tax,
-                         testing::Values(Row{39200, 65'000, 2548}, Row{72400, 62'500, 4525}, Row{25000, 82'000, 2050},
-                                         Row{12900, 75'000, 968}, Row{25000, 68'500, 1713}, Row{119900, 51'250, 6145},
-                                         Row{8400, 50'000, 420}));
+                         testing::Values(TaxRow{39200, 65'000, 2548}, TaxRow{72400, 62'500, 4525},
+                                         TaxRow{25000, 82'000, 2050}, TaxRow{12900, 75'000, 968},
+                                         TaxRow{25000, 68'500, 1713}, TaxRow{119900, 51'250, 6145},
+                                         TaxRow{8400, 50'000, 420}));
 // OpenStax Contemporary Mathematics m00058; Principles of Accounting vol. 1 (50 at 8 %).
 INSTANTIATE_TEST_SUITE_P(Contemporary, Tax,
-                         testing::Values(Row{3488, 82'500, 288}, Row{42899, 82'500, 3539}, Row{49900, 88'100, 4396},
-                                         Row{5000, 80'000, 400}));
+                         testing::Values(TaxRow{3488, 82'500, 288}, TaxRow{42899, 82'500, 3539},
+                                         TaxRow{49900, 88'100, 4396}, TaxRow{5000, 80'000, 400}));
 // R.I. Gen. Laws 44-18.1-25: carried to the third decimal, up when it is greater than four. 0.03496 goes to 0.03.
-INSTANTIATE_TEST_SUITE_P(Statute, Tax, testing::Values(Row{4, 874'000, 3}, Row{100, 34'960, 3}, Row{100, 35'000, 4}));
+INSTANTIATE_TEST_SUITE_P(Statute, Tax,
+                         testing::Values(TaxRow{4, 874'000, 3}, TaxRow{100, 34'960, 3}, TaxRow{100, 35'000, 4}));
 
 // OpenStax Contemporary Mathematics m00058: prices that hold the tax.
 TEST(InclusiveTax, isThePublishedPart) {

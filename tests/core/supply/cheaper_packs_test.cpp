@@ -17,7 +17,7 @@ using units::Count;
 
 namespace {
 
-base::Id key(std::uint8_t n) {
+base::Id idOfHoodie(std::uint8_t n) {
     base::Id::Bytes bytes{};
     bytes[15] = n;
     return base::Id::fromBytes(bytes);
@@ -26,7 +26,7 @@ base::Id key(std::uint8_t n) {
 /// A hoodie at 13.90, from 24 at 12.79.
 catalogue::PricedMaterial hoodie() {
     catalogue::PricedMaterial priced;
-    priced.material.id = key(1);
+    priced.material.id = idOfHoodie(1);
     priced.material.name = "Hoodie";
     priced.material.kind = catalogue::MaterialKind::Blank;
     priced.price = units::UnitPrice{money(13.90), Count::of(1)};
@@ -50,16 +50,18 @@ TEST(CheaperPacks, areMoreOfTheSameUpToAFurtherPrice) {
 // A dozen at 150.00: two for 24 are 300.00 against 306.96; for 25 three are 450.00.
 TEST(CheaperPacks, areThoseOfAnotherPackOfTheBook) {
     std::vector<catalogue::Supplier> suppliers(1);
-    suppliers[0].id = key(2);
+    suppliers[0].id = idOfHoodie(2);
     suppliers[0].name = "Tollgate Garments";
     std::vector<catalogue::Pack> packs(2);
-    packs[0] = {key(3), key(1), key(2), "dozen", Count::of(12), {{Count::of(1), money(150)}}, false, std::nullopt};
-    packs[1] = {key(4), key(1), key(2), "unpriced", Count::of(1), {{Count::of(1), {}}}, false, std::nullopt};
+    packs[0] = {idOfHoodie(3), idOfHoodie(1), idOfHoodie(2), "dozen", Count::of(12), {{Count::of(1), money(150)}},
+                false,         std::nullopt};
+    packs[1] = {idOfHoodie(4), idOfHoodie(1),        idOfHoodie(2), "unpriced",
+                Count::of(1),  {{Count::of(1), {}}}, false,         std::nullopt};
     const PackOffers offers{packs, suppliers};
     EXPECT_EQ(cheaperPacks(hoodie(), needOf(24), &offers),
               (PacksOfOneSort{"Tollgate Garments", "dozen", 2, money(300)}));
     EXPECT_EQ(cheaperPacks(hoodie(), needOf(25), &offers), std::nullopt);
-    packs[0].material = key(9);
+    packs[0].material = idOfHoodie(9);
     EXPECT_EQ(cheaperPacks(hoodie(), needOf(24), &offers), std::nullopt);
 }
 

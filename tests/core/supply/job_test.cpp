@@ -28,7 +28,7 @@ namespace {
 using sp::support::inches;
 using sp::support::money;
 
-base::Id key(std::uint8_t n) {
+base::Id keyIn(std::uint8_t n) {
     base::Id::Bytes bytes{};
     bytes[15] = n;
     return base::Id::fromBytes(bytes);
@@ -47,7 +47,7 @@ class KiteJob : public testing::Test {
         sheet(kTemplate, "Template", MaterialKind::Template);
         sheet(kBacking, "Backing", MaterialKind::Backing);
         Material bag;
-        bag.id = key(kBag);
+        bag.id = keyIn(kBag);
         bag.name = "Bag";
         bag.kind = MaterialKind::Packing;
         m_supplies.materials.push_back(bag);
@@ -58,38 +58,38 @@ class KiteJob : public testing::Test {
         pack(kTemplate, "sheet", 1, 2);
         pack(kBacking, "sheet", 1, 0.5);
         pack(kBag, "100", 100, 3);
-        m_supplies.usualTape = key(kTape);
-        m_supplies.usualTemplate = key(kTemplate);
-        m_supplies.packing = {{key(kBag)}};
+        m_supplies.usualTape = keyIn(kTape);
+        m_supplies.usualTemplate = keyIn(kTemplate);
+        m_supplies.packing = {{keyIn(kBag)}};
         catalogue::Kit kit;
-        kit.id = key(kKit);
+        kit.id = keyIn(kKit);
         kit.name = "Kite kit";
-        kit.supplier = key(kSeller);
-        kit.design = key(kKite);
+        kit.supplier = keyIn(kSeller);
+        kit.design = keyIn(kKite);
         kit.price = money(15);
-        kit.items = {{key(kAqua), Count::of(1000)},
-                     {key(kJet), Count::of(500)},
-                     {key(kTape), Count::of(2)},
-                     {key(kTemplate), Count::of(1)},
-                     {key(kBacking), Count::of(3)}};
+        kit.items = {{keyIn(kAqua), Count::of(1000)},
+                     {keyIn(kJet), Count::of(500)},
+                     {keyIn(kTape), Count::of(2)},
+                     {keyIn(kTemplate), Count::of(1)},
+                     {keyIn(kBacking), Count::of(3)}};
         m_supplies.kits.push_back(kit);
-        m_kite.id = key(kKite);
+        m_kite.id = keyIn(kKite);
         m_kite.name = "Kite";
         m_kite.width = m_kite.height = inches(5);
-        m_kite.stones = {{key(kAqua), Count::of(100)}, {key(kJet), Count::of(50)}};
-        m_kite.usualBase = key(kBacking);
+        m_kite.stones = {{keyIn(kAqua), Count::of(100)}, {keyIn(kJet), Count::of(50)}};
+        m_kite.usualBase = keyIn(kBacking);
     }
 
     void stone(Key id, const char* name, Rate loss) {
         Material material;
-        material.id = key(id);
+        material.id = keyIn(id);
         material.name = name;
         material.stone.loss = loss;
         m_supplies.materials.push_back(material);
     }
     catalogue::SheetTraits& sheet(Key id, const char* name, MaterialKind kind) {
         Material material;
-        material.id = key(id);
+        material.id = keyIn(id);
         material.name = name;
         material.kind = kind;
         material.sheet.width = material.sheet.height = inches(10);
@@ -98,16 +98,16 @@ class KiteJob : public testing::Test {
     }
     void seller(Key id, const char* name, double shipping) {
         catalogue::Supplier supplier;
-        supplier.id = key(id);
+        supplier.id = keyIn(id);
         supplier.name = name;
         supplier.shipping = money(shipping);
         m_supplies.suppliers.push_back(supplier);
     }
     void pack(Key material, const char* name, std::int64_t amount, double price) {
         catalogue::Pack out;
-        out.id = key(static_cast<std::uint8_t>(100 + m_supplies.packs.size()));
-        out.material = key(material);
-        out.supplier = key(kSeller);
+        out.id = keyIn(static_cast<std::uint8_t>(100 + m_supplies.packs.size()));
+        out.material = keyIn(material);
+        out.supplier = keyIn(kSeller);
         out.name = name;
         out.amount = Count::of(amount);
         out.prices = {{Count::of(1), money(price)}};
@@ -139,12 +139,12 @@ TEST_F(KiteJob, takesEachPlaceOfAPieceAndWhatIsSoldAsItIs) {
     catalogue::Placement flag;
     flag.title = "Flag";
     flag.width = flag.height = inches(8);
-    flag.stones = {{key(kJet), Count::of(60)}};
+    flag.stones = {{keyIn(kJet), Count::of(60)}};
     line.places.push_back(flag);
     catalogue::OrderLine bags;
     bags.title = "Bags";
     bags.places.clear();
-    bags.baseMaterial = key(kBag);
+    bags.baseMaterial = keyIn(kBag);
     bags.quantity = Count::of(3);
     layout::FitMemo fits;
     const auto made = jobOf({line, bags}, m_supplies, fits);
@@ -192,15 +192,15 @@ TEST_F(KiteJob, takesPackingByAmountAndOnceForTheOrder) {
             if (need.material == "Bag") count += need.count.value();
         return count;
     };
-    m_supplies.packing = {{key(kBag), Count::of(2)}};
+    m_supplies.packing = {{keyIn(kBag), Count::of(2)}};
     const auto nine = lineOf(m_kite, m_supplies.materials, 9);
     EXPECT_EQ(bags({nine}), 18);
     EXPECT_EQ(bags({nine, nine}), 36);
-    m_supplies.packing = {{key(kBag), Count::of(1), PackingPer::Order}};
+    m_supplies.packing = {{keyIn(kBag), Count::of(1), PackingPer::Order}};
     EXPECT_EQ(bags({nine}), 1);
     EXPECT_EQ(bags({nine, nine}), 1);
     auto own = nine;
-    own.packing = {{key(kBag), Count::of(2), PackingPer::Order}};
+    own.packing = {{keyIn(kBag), Count::of(2), PackingPer::Order}};
     EXPECT_EQ(bags({nine, own}), 2);
     EXPECT_EQ(bags({own, nine}), 2);
     own.packing.emplace();
@@ -252,9 +252,9 @@ TEST_F(KiteJob, waysShareWhatWasFoundWhereTimeCutThemShort) {
 }
 
 TEST_F(KiteJob, theShelfComesFirst) {
-    m_supplies.shelf[key(kAqua)] = 21;
+    m_supplies.shelf[keyIn(kAqua)] = 21;
     EXPECT_EQ(cost(plans(10), Strategy::Mix), money(23)); // 1021 - 21: one kit is enough again
-    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[keyIn(all)] = 5000;
     const auto none = plans(10);
     EXPECT_TRUE(none.isOnShelf);
     EXPECT_FALSE(none.winner.has_value());
@@ -279,7 +279,7 @@ TEST_F(KiteJob, withoutACutterTemplatesComeWithOneKit) {
     const auto nineteen = plans(19);
     EXPECT_EQ(cost(nineteen, Strategy::Kits), money(40));
     EXPECT_EQ(nineteen.of(Strategy::Kits).plan->packs.size(), 3U); // a kit of each kind, and the bags
-    m_supplies.kits[0].design = key(kOther);                       // another design's templates help nothing
+    m_supplies.kits[0].design = keyIn(kOther);                     // another design's templates help nothing
     EXPECT_EQ(plans(9).of(Strategy::Kits).impossible->id, idOf(Note::WithNoKit));
 }
 
@@ -351,8 +351,8 @@ TEST_F(KiteJob, aPackAtNothingIsMissingUnlessThatIsMeant) {
     m_supplies.packs[1].name = "free bag";
     EXPECT_EQ(plans(9).of(Strategy::Bulk).impossible, base::say(Note::PacksWithoutPrice, "Jet"));
     EXPECT_EQ(cost(plans(9), Strategy::Mix), money(23));
-    EXPECT_EQ(job(9).unpriced, (std::vector<UnpricedPack>{{key(kJet), "Jet", "free bag"}}));
-    bag.id = key(90);
+    EXPECT_EQ(job(9).unpriced, (std::vector<UnpricedPack>{{keyIn(kJet), "Jet", "free bag"}}));
+    bag.id = keyIn(90);
     m_supplies.packs.push_back(bag);
     EXPECT_EQ(cost(plans(9), Strategy::Bulk), money(25.5));
     for (auto& material : m_supplies.materials) material.meantAsNothing = material.name == "Jet";
@@ -383,9 +383,9 @@ TEST_F(KiteJob, theSameDesignTwiceSharesItsTemplates) {
 
 TEST_F(KiteJob, takesAsManyColoursAsADesignMayHave) {
     layout::FitMemo fits;
-    m_kite.stones.assign(static_cast<std::size_t>(catalogue::kMaxColours), {key(kJet), Count::of(1)});
+    m_kite.stones.assign(static_cast<std::size_t>(catalogue::kMaxColours), {keyIn(kJet), Count::of(1)});
     EXPECT_TRUE(jobOf({lineOf(m_kite, m_supplies.materials, 1)}, m_supplies, fits).has_value());
-    m_kite.stones.push_back({key(kJet), Count::of(1)});
+    m_kite.stones.push_back({keyIn(kJet), Count::of(1)});
     EXPECT_FALSE(jobOf({lineOf(m_kite, m_supplies.materials, 1)}, m_supplies, fits).has_value());
 }
 
@@ -409,7 +409,7 @@ TEST_F(KiteJob, findsFromWhereBulkStaysCheaper) {
     m_supplies.kits[0].price = money(25);
     seller(kFilm, "Tollgate", 12);
     for (auto& pack : m_supplies.packs)
-        if (pack.material != key(kBag)) pack.supplier = key(kFilm);
+        if (pack.material != keyIn(kBag)) pack.supplier = keyIn(kFilm);
     const auto beyond = provenBeyond(strategiesOf(job(1)));
     ASSERT_TRUE(beyond.has_value());
     EXPECT_FALSE(curveOf(job(1), *beyond - 2).bulkStaysCheaperFrom.has_value()); // seen too little of
@@ -424,8 +424,8 @@ TEST_F(KiteJob, claimsNothingWhileTheShelfMakesBothFree) {
     // Jet in no kit: kits never cover what goes beyond the shelf, which is enough for three pieces of
     // everything.
     m_supplies.kits[0].items.erase(m_supplies.kits[0].items.begin() + 1);
-    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[key(all)] = 5000;
-    m_supplies.shelf[key(kJet)] = 150;
+    for (const Key all : {kAqua, kJet, kTape, kTemplate, kBacking, kBag}) m_supplies.shelf[keyIn(all)] = 5000;
+    m_supplies.shelf[keyIn(kJet)] = 150;
     EXPECT_EQ(curveOf(job(1), 6).bulkStaysCheaperFrom, 4);
 }
 

@@ -18,13 +18,13 @@ using units::Count;
 using units::Money;
 using units::Rate;
 
-base::Id key(std::uint8_t n) {
+base::Id idInKits(std::uint8_t n) {
     base::Id::Bytes bytes{};
     bytes[15] = n;
     return base::Id::fromBytes(bytes);
 }
 
-enum Key : std::uint8_t { kJet = 1, kGold, kTape, kStar, kShip, kRow, kKit, kOther };
+enum KeyInKits : std::uint8_t { kJetStone = 1, kGold, kTapeSheet, kStar, kShip, kRow, kStarKit, kOtherKit };
 
 /// A star of 100 jet stones of which none is lost. A kit of 500 at 20.00 with 5.00 shipping, free from 60.00; jet in
 /// bulk at 11.00 for 400, without shipping, but only in orders of 33.00 or more.
@@ -32,49 +32,50 @@ class StarKit : public testing::Test {
   protected:
     StarKit() {
         catalogue::Material jet;
-        jet.id = key(kJet);
+        jet.id = idInKits(kJetStone);
         jet.name = "Jet";
         catalogue::Material tape;
-        tape.id = key(kTape);
+        tape.id = idInKits(kTapeSheet);
         tape.name = "Tape";
         tape.kind = catalogue::MaterialKind::Tape;
         tape.sheet.width = tape.sheet.height = inches(20);
         m_supplies.materials = {jet, tape};
         catalogue::Supplier ship;
-        ship.id = key(kShip);
+        ship.id = idInKits(kShip);
         ship.name = "Anchor Lane";
         ship.shipping = money(5);
         ship.freeFrom = money(60);
         catalogue::Supplier row;
-        row.id = key(kRow);
+        row.id = idInKits(kRow);
         row.name = "Tar Row";
         row.minimum = money(33);
         m_supplies.suppliers = {ship, row};
         catalogue::Pack pack;
-        pack.id = key(20);
-        pack.material = key(kJet);
-        pack.supplier = key(kRow);
+        pack.id = idInKits(20);
+        pack.material = idInKits(kJetStone);
+        pack.supplier = idInKits(kRow);
         pack.name = "400";
         pack.amount = Count::of(400);
         pack.prices = {{Count::of(1), money(11)}};
         m_supplies.packs = {pack};
-        m_supplies.kits = {kitOf(kKit, "Star kit", {{key(kJet), Count::of(500)}, {key(kTape), Count::of(1)}})};
-        m_supplies.shelf[key(kJet)] = 10'000; // counts in neither
-        m_star.id = key(kStar);
+        m_supplies.kits = {
+            kitOf(kStarKit, "Star kit", {{idInKits(kJetStone), Count::of(500)}, {idInKits(kTapeSheet), Count::of(1)}})};
+        m_supplies.shelf[idInKits(kJetStone)] = 10'000; // counts in neither
+        m_star.id = idInKits(kStar);
         m_star.name = "Star";
         m_star.width = m_star.height = inches(2);
-        m_star.stones = {{key(kJet), Count::of(100)}};
+        m_star.stones = {{idInKits(kJetStone), Count::of(100)}};
         m_star.templatesOnWall = true;
-        m_prices.materials[key(kJet)].material = jet;
-        m_prices.materials[key(kTape)].material = tape;
+        m_prices.materials[idInKits(kJetStone)].material = jet;
+        m_prices.materials[idInKits(kTapeSheet)].material = tape;
     }
 
-    static catalogue::Kit kitOf(Key id, const char* name, std::vector<catalogue::KitItem> items) {
+    static catalogue::Kit kitOf(KeyInKits id, const char* name, std::vector<catalogue::KitItem> items) {
         catalogue::Kit kit;
-        kit.id = key(id);
+        kit.id = idInKits(id);
         kit.name = name;
-        kit.supplier = key(kShip);
-        kit.design = key(kStar);
+        kit.supplier = idInKits(kShip);
+        kit.design = idInKits(kStar);
         kit.price = money(20);
         kit.items = std::move(items);
         return kit;
@@ -144,11 +145,11 @@ TEST_F(StarKit, isReckonedForThePiecesAskedForToo) {
 TEST_F(StarKit, servesTheDesignItIsForOrAllWhoseColoursItHolds) {
     auto kit = m_supplies.kits[0];
     EXPECT_TRUE(isServedBy(m_star, kit));
-    kit.design = key(kOther);
+    kit.design = idInKits(kOtherKit);
     EXPECT_TRUE(isServedBy(m_star, kit)) << "it holds jet";
-    m_star.stones.push_back({key(kGold), Count::of(1)});
+    m_star.stones.push_back({idInKits(kGold), Count::of(1)});
     EXPECT_FALSE(isServedBy(m_star, kit));
-    kit.design = key(kStar);
+    kit.design = idInKits(kStar);
     EXPECT_TRUE(isServedBy(m_star, kit));
     kit.design = {};
     m_star.stones.clear();
@@ -157,7 +158,7 @@ TEST_F(StarKit, servesTheDesignItIsForOrAllWhoseColoursItHolds) {
 
 // Each kit by itself, whatever others there are; one that lacks the stones makes none and costs nothing to compare.
 TEST_F(StarKit, standsByItself) {
-    m_supplies.kits.push_back(kitOf(kOther, "Bare kit", {{key(kJet), Count::of(10)}}));
+    m_supplies.kits.push_back(kitOf(kOtherKit, "Bare kit", {{idInKits(kJetStone), Count::of(10)}}));
     m_supplies.kits.back().price = money(1);
     const auto both = choices();
     ASSERT_EQ(both.size(), 2U);

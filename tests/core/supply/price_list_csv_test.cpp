@@ -16,7 +16,7 @@ using support::idOf;
 using units::Count;
 using units::Money;
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 /// A book with two stones: Jet has two packs of the supplier and one of another, Rose none.
 class PriceList : public testing::Test {

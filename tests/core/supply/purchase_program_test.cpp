@@ -15,7 +15,7 @@ using sp::units::Money;
 namespace {
 
 /// Ten of M, in fours at 3.00 or in tens at 8.00 from a supplier that ships for 1.00: fours cost 10.00, a ten 9.00.
-PurchaseProblem problem() {
+PurchaseProblem foursOrTens() {
     return {{{"M", Count::of(10)}},
             {},
             {{"four", "S", {{"M", Count::of(4)}}, {{Count::of(1), money(3)}}, std::nullopt},
@@ -33,12 +33,12 @@ PurchasePlan dearPlan() {
 }
 
 PurchasePlan taken(const std::string& solution, PurchasePlan plan = dearPlan()) {
-    takeSolution(problem(), solution, plan);
+    takeSolution(foursOrTens(), solution, plan);
     return plan;
 }
 
 TEST(PurchaseProgram, saysEverythingInWholeNumbers) {
-    const auto text = purchaseProgram(problem());
+    const auto text = purchaseProgram(foursOrTens());
     ASSERT_TRUE(text);
     EXPECT_EQ(*text, "Minimize\n obj: + 3 x0_0 + 8 x1_0 + 1 y0 - 1 z0 + 0 none\n"
                      "Subject To\n"

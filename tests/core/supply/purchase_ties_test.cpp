@@ -40,7 +40,7 @@ std::string bought(const std::vector<PlannedPack>& packs) {
     return text;
 }
 
-std::string planOf(const PurchaseProblem& problem) {
+std::string boughtFor(const PurchaseProblem& problem) {
     const auto answer = planPurchase(problem);
     if (!answer || !answer->plan) return "none";
     EXPECT_TRUE(answer->plan->proven);
@@ -52,10 +52,10 @@ const std::vector<Supplier> kTwoSuppliers{{"S", {}, std::nullopt, {}}, {"T", {},
 // Six of M and one of N come to 7.00 either way, nothing is left: two bags of S and one of T are three packs of two
 // suppliers, three bags and one of T four packs of one.
 TEST(PurchaseTies, takesFewerSuppliersBeforeFewerPacks) {
-    EXPECT_EQ(planOf({{{"M", Count::of(6)}, {"N", Count::of(1)}},
-                      {},
-                      {pack("P", "S", "M", 3, 3), pack("Q", "T", "M", 2, 2), pack("X", "T", "N", 1, 1)},
-                      kTwoSuppliers}),
+    EXPECT_EQ(boughtFor({{{"M", Count::of(6)}, {"N", Count::of(1)}},
+                         {},
+                         {pack("P", "S", "M", 3, 3), pack("Q", "T", "M", 2, 2), pack("X", "T", "N", 1, 1)},
+                         kTwoSuppliers}),
               "Qx3 Xx1 ");
 }
 
@@ -63,7 +63,7 @@ TEST(PurchaseTies, takesFewerSuppliersBeforeFewerPacks) {
 TEST(PurchaseTies, takesWhatIsListedFirst) {
     for (const std::int64_t need : {2, 4, 6})
         EXPECT_EQ(
-            planOf(
+            boughtFor(
                 {{{"M", Count::of(need)}}, {}, {pack("P", "S", "M", 2, 2), pack("Q", "S", "M", 2, 2)}, kTwoSuppliers}),
             "Px" + std::to_string(need / 2) + " ");
 }
@@ -82,7 +82,7 @@ TEST(PurchaseTies, areBrokenInWhatASolverFoundToo) {
     EXPECT_EQ(bought(plan.packs), "Bx1 Cx1 ");
 }
 
-struct Draw {
+struct CoarseDraw {
     std::mt19937_64 from;
 
     std::int64_t number(std::int64_t least, std::int64_t most) {
@@ -93,7 +93,7 @@ struct Draw {
 };
 
 /// So coarse that many plans cost the same.
-PurchaseProblem drawn(Draw& draw) {
+PurchaseProblem drawn(CoarseDraw& draw) {
     PurchaseProblem problem;
     const auto materials = draw.number(1, 3);
     const auto suppliers = draw.number(1, 3);
@@ -194,7 +194,7 @@ class EveryPlan {
 };
 
 TEST(PurchaseTies, areBrokenAsTryingEveryPlanSays) {
-    Draw draw{std::mt19937_64(sp::test::printedSeed())};
+    CoarseDraw draw{std::mt19937_64(sp::test::printedSeed())};
     int planned = 0;
     for (int round = 0; round < 500; ++round) {
         const auto problem = drawn(draw);

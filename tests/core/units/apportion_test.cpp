@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/units/apportion.h"
+#include "tests/support/amounts.h"
 #include "tests/support/seed.h"
 
 #include <gmock/gmock.h>
@@ -15,7 +16,7 @@ using units::Money;
 
 namespace {
 
-Money cents(std::int64_t amount) { return Money::fromMicros(amount * 10'000); }
+using sp::support::cents;
 
 TEST(ToMinor, roundsHalvesAwayFromZeroToTheCurrencysOwnUnit) {
     EXPECT_EQ(units::toMinor(Fraction::of(6'945'000), Currency{}), cents(695));
