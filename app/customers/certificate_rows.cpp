@@ -29,7 +29,12 @@ std::vector<CertificateRows::Typed> CertificateRows::typedOf(const std::vector<C
 }
 
 void CertificateRows::setRows(const std::vector<Certificate>& rows) {
-    if (rows == m_rows || m_isRefused) return; // a row that was just added stays
+    if (m_isRefused) return;
+    std::vector<Certificate> shown;
+    for (const auto& one : m_typed)
+        if (one.onFile) shown.push_back(*one.onFile);
+    m_rows = rows;             // what is typed is put into these
+    if (rows == shown) return; // a row that was just added stays
     const bool isHalf = std::ranges::any_of(m_typed, [](const Typed& one) { return !one.isBlank() && !one.isWhole(); });
     if (!isHalf) startAnew(rows);
 }
@@ -53,9 +58,11 @@ void CertificateRows::addRow() {
 }
 
 void CertificateRows::takeOut(std::size_t at) {
+    auto rows = m_rows;
+    if (m_typed[at].onFile) std::erase(rows, *m_typed[at].onFile);
     m_typed.erase(m_typed.begin() + static_cast<std::ptrdiff_t>(at));
     rebuild();
-    keep();
+    keep(std::move(rows));
 }
 
 void CertificateRows::rebuild() {
@@ -113,17 +120,25 @@ void CertificateRows::committed(std::size_t at) {
     const auto expires = line.expiresOn->optionalValue();
     if (!issued || !expires) return; // a day that cannot be read stays, with its sentence
     m_typed[at] = {line.number->words(), line.place->words(), *issued, *expires, m_typed[at].onFile};
-    keep();
+    keep(m_rows);
 }
 
-void CertificateRows::keep() {
-    std::vector<Certificate> rows;
+void CertificateRows::keep(std::vector<Certificate> rows) {
     for (auto& one : m_typed) {
+        auto now = one.onFile;
         if (one.isWhole())
-            one.onFile = Certificate{one.number, one.place, *one.issuedOn, one.expiresOn};
+            now = Certificate{one.number, one.place, *one.issuedOn, one.expiresOn};
         else if (one.isBlank())
-            one.onFile.reset();
-        if (one.onFile) rows.push_back(*one.onFile);
+            now.reset();
+        const auto old = one.onFile ? std::ranges::find(rows, *one.onFile) : rows.end();
+        const bool isThere = old != rows.end();
+        if (isThere && now)
+            *old = *now;
+        else if (isThere)
+            rows.erase(old);
+        else if (now && now != one.onFile)
+            rows.push_back(*now); // new, or changed while somebody took it out
+        one.onFile = now;
     }
     if (rows == m_rows && !m_isRefused) return;
     m_rows = std::move(rows);

@@ -55,12 +55,13 @@ class CertificateRows : public desk::RowsPanel {
     void addRow();
     void takeOut(std::size_t at);
     void committed(std::size_t at);
-    void keep();
+    /// Puts what is typed into these, which are on file.
+    void keep(std::vector<catalogue::Certificate> rows);
 
     const desk::Formatter& m_formatter;
     units::Date m_today;
-    std::vector<Typed> m_typed; ///< as the fields show them
-    std::vector<catalogue::Certificate> m_rows;
+    std::vector<Typed> m_typed;                 ///< as the fields show them
+    std::vector<catalogue::Certificate> m_rows; ///< on file, or handed on to be
     bool m_isRefused = false;
     std::vector<Line> m_lines;
 };

@@ -43,8 +43,11 @@ void CustomerPictures::add(const db::DesignPicture& picture) {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     auto* shown = new QLabel(box);
-    const int side = desk::scaled(kSide);
-    shown->setPixmap(pixmap.scaled(side, side, Qt::KeepAspectRatio, Qt::SmoothTransformation));
+    const double dots = devicePixelRatioF(); // as many as the screen has
+    const int side = qRound(desk::scaled(kSide) * dots);
+    pixmap = pixmap.scaled(side, side, Qt::KeepAspectRatio, Qt::SmoothTransformation);
+    pixmap.setDevicePixelRatio(dots);
+    shown->setPixmap(pixmap);
     const auto name = QString::fromStdString(picture.name);
     shown->setAccessibleName(tr("Picture of %1").arg(name));
     column->addWidget(shown);

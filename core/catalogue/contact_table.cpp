@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
+#include <cstdint>
+#include <map>
 #include <optional>
 #include <unordered_map>
 
@@ -76,8 +79,6 @@ std::optional<std::optional<units::Date>> dayOf(const std::string& cell) {
 /// The columns of the further certificates: those of the first with a number from 2 on behind them.
 constexpr std::array<std::string_view, 4> kOfCertificate{"certificate", "certificate_place", "certificate_issued_on",
                                                          "certificate_expires_on"};
-constexpr std::size_t kMostRead = 50;
-
 std::string headOf(std::string_view column, std::size_t number) {
     return std::string(column) + '_' + std::to_string(number);
 }
@@ -90,15 +91,22 @@ using PlacesOfCertificate = std::array<std::optional<std::size_t>, 4>;
 
 /// Where the further certificates stand, as far as there is a day of issue.
 std::vector<PlacesOfCertificate> furtherPlaces(const std::vector<std::string>& heads) {
-    std::vector<PlacesOfCertificate> all;
-    for (std::size_t number = 2; number <= kMostRead; ++number) {
-        PlacesOfCertificate places;
-        for (std::size_t column = 0; column < kOfCertificate.size(); ++column)
-            for (std::size_t i = 0; i < heads.size(); ++i)
-                if (!places[column] && lowered(heads[i]) == headOf(kOfCertificate[column], number)) places[column] = i;
-        if (!places[2]) break;
-        all.push_back(places);
+    std::map<std::uint64_t, PlacesOfCertificate> byNumber; // some may be missing
+    for (std::size_t i = 0; i < heads.size(); ++i) {
+        const auto head = lowered(heads[i]);
+        const auto mark = head.rfind('_');
+        if (mark == std::string::npos) continue;
+        std::uint64_t number = 0;
+        const auto* end = head.data() + head.size();
+        const auto read = std::from_chars(head.data() + mark + 1, end, number);
+        const auto column = std::ranges::find(kOfCertificate, std::string_view(head).substr(0, mark));
+        if (read.ec != std::errc() || read.ptr != end || number < 2 || column == kOfCertificate.end()) continue;
+        auto& place = byNumber[number].at(static_cast<std::size_t>(column - kOfCertificate.begin()));
+        if (!place) place = i;
     }
+    std::vector<PlacesOfCertificate> all;
+    for (const auto& [number, places] : byNumber)
+        if (places[2]) all.push_back(places);
     return all;
 }
 
@@ -234,11 +242,14 @@ std::vector<ContactRow> planContacts(const std::vector<Customer>& there, const s
         for (const auto part :
              {&Customer::contact, &Customer::telephone, &Customer::mail, &Customer::note, &Customer::language})
             isMore = fill(filled.*part, contact.*part) || isMore;
-        if (certificatesOf(filled).empty() && !certificatesOf(contact).empty()) {
-            filled.certificate = contact.certificate;
-            filled.otherCertificates = contact.otherCertificates;
-            row.fillsCertificate = true;
-            isMore = true;
+        for (const auto& one : certificatesOf(contact)) {
+            const auto filed = certificatesOf(filled);
+            if (std::ranges::find(filed, one) != filed.end()) continue;
+            if (filed.empty())
+                filled.certificate = one;
+            else
+                filled.otherCertificates.push_back(one);
+            row.fillsCertificate = isMore = true;
         }
         row.fit = isMore ? ContactFit::Same : ContactFit::Known;
         if (!isMore) continue;

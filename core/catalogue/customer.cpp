@@ -12,9 +12,9 @@ bool isOnePlace(const std::string& a, const std::string& b) {
     return std::ranges::equal(a, b, {}, small, small);
 }
 
-/// Whether the other one is good for longer.
-bool outlasts(const Certificate& other, const Certificate& one) {
-    return !other.expiresOn || *other.expiresOn > *one.expiresOn;
+/// Whether the other one is good for longer, without a day between them.
+bool goesOnFor(const Certificate& other, const Certificate& one) {
+    return (!other.expiresOn || *other.expiresOn > *one.expiresOn) && other.issuedOn <= one.expiresOn->plusDays(1);
 }
 
 } // namespace
@@ -26,10 +26,15 @@ std::vector<Certificate> certificatesOf(const Customer& customer) {
     return all;
 }
 
+std::vector<Certificate> certificatesOn(const Customer& customer, units::Date day) {
+    auto all = certificatesOf(customer);
+    std::erase_if(all, [day](const Certificate& one) { return !one.holdsOn(day); });
+    return all;
+}
+
 std::optional<Certificate> certificateOn(const Customer& customer, units::Date day) {
-    for (auto& one : certificatesOf(customer))
-        if (one.holdsOn(day)) return std::move(one);
-    return std::nullopt;
+    auto all = certificatesOn(customer, day);
+    return all.empty() ? std::nullopt : std::optional(std::move(all.front()));
 }
 
 std::vector<Certificate> endingCertificates(const Customer& customer, units::Date lastDay) {
@@ -38,7 +43,7 @@ std::vector<Certificate> endingCertificates(const Customer& customer, units::Dat
     for (const auto& one : all) {
         if (!one.expiresOn || *one.expiresOn > lastDay) continue;
         const bool isFollowed = std::ranges::any_of(
-            all, [&](const Certificate& other) { return isOnePlace(other.place, one.place) && outlasts(other, one); });
+            all, [&](const Certificate& other) { return isOnePlace(other.place, one.place) && goesOnFor(other, one); });
         if (!isFollowed) ending.push_back(one);
     }
     std::ranges::stable_sort(ending, {}, [](const Certificate& one) { return *one.expiresOn; });

@@ -41,10 +41,12 @@ struct Customer {
 
 /// All on file, in the order in which they stand there.
 std::vector<Certificate> certificatesOf(const Customer& customer);
-/// The first of them that is in force on `day`.
+/// Those that are in force on `day`, in that order; of which place an order is, nothing says.
+std::vector<Certificate> certificatesOn(const Customer& customer, units::Date day);
+/// The first of those.
 std::optional<Certificate> certificateOn(const Customer& customer, units::Date day);
-/// Those that end by `lastDay`, or have ended, and that no other of the same place goes on for; letter case apart, the
-/// first to end first.
+/// Those that end by `lastDay`, or have ended, and that no other of the same place (letter case apart) goes on for by
+/// the day after; the first to end first.
 std::vector<Certificate> endingCertificates(const Customer& customer, units::Date lastDay);
 
 } // namespace sp::catalogue

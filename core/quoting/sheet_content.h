@@ -93,8 +93,8 @@ struct SheetLadder {
 struct SheetCustomer {
     std::string name;
     std::vector<std::string> lines; ///< of the contact
-    std::string exemption;          ///< "certificate 14-2201, Ohio"; empty where tax is charged
-    std::string exemptionDates;     ///< "Issued 3 Jan 2026, good until 31 Dec 2027"
+    std::string exemption;          ///< "certificate 14-2201, Ohio", each in force; empty where tax is charged
+    std::string exemptionDates;     ///< "Issued 3 Jan 2026, good until 31 Dec 2027", likewise
     bool isErased = false;          ///< there was one, whose person was taken out since; kept in no record
 
     friend bool operator==(const SheetCustomer&, const SheetCustomer&) = default;

@@ -152,11 +152,12 @@ void Writer::writeAdjustments(SheetChoice& sheet) {
 }
 
 void Writer::writeExemption(SheetCustomer& customer) const {
-    const auto certificate = catalogue::certificateOn(*m_input.book.customer, m_input.order.quotedOn).value();
-    customer.exemption = m_words.certificate(certificate.number, certificate.place);
-    customer.exemptionDates =
-        m_words.certificateDates(m_words.date(certificate.issuedOn),
-                                 certificate.expiresOn ? m_words.date(*certificate.expiresOn) : std::string());
+    const auto add = [](std::string& to, const std::string& more) { to += (to.empty() ? "" : "; ") + more; };
+    for (const auto& one : catalogue::certificatesOn(*m_input.book.customer, m_input.order.quotedOn)) {
+        add(customer.exemption, m_words.certificate(one.number, one.place));
+        add(customer.exemptionDates,
+            m_words.certificateDates(m_words.date(one.issuedOn), one.expiresOn ? m_words.date(*one.expiresOn) : ""));
+    }
 }
 
 void Writer::writeTax(SheetChoice& sheet) const {

@@ -174,6 +174,33 @@ TEST_F(Customers, furtherCertificatesAreOnFileOnceTheyAreWhole) {
     EXPECT_FALSE(others()[0].expiresOn);
 }
 
+TEST_F(Customers, whatIsHalfTypedTakesNothingBackThatCameInBesides) {
+    const char* name = "Juniper Hill Swim Club";
+    open(name);
+    const auto others = [&] { return named(name)->otherCertificates; };
+    const auto day = *units::Date::parse("2026-02-01");
+    const auto save = [&](auto&& change) {
+        auto customer = *named(name);
+        change(customer.otherCertificates);
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(customer); }));
+        test::handleQueued();
+    };
+    save([&](auto& all) { all = {{"77-01", "Westmark", day, {}}, {"77-02", "Eastmark", day, {}}}; });
+    in<QPushButton>(*m_page, "certificateAdd")->click();
+    test::handleQueued();
+    type("certificateNumber2", "77-03");
+    save([&](auto& all) { // by another window, by a file that was read, by undo
+        all.erase(all.begin());
+        all.push_back({"77-09", "Northmark", day, {}});
+    });
+    type("certificatePlace2", "Southmark");
+    type("certificateIssued2", "2026-02-01");
+    std::vector<std::string> numbers;
+    for (const auto& one : others()) numbers.push_back(one.number);
+    EXPECT_EQ(numbers, (std::vector<std::string>{"77-02", "77-09", "77-03"}));
+    EXPECT_EQ(in<QLineEdit>(*m_page, "certificateNumber1")->text(), "77-09") << "all are shown again";
+}
+
 TEST_F(Customers, allOfOneIsWrittenIntoAFolderOnce) {
     const char* name = "Juniper Hill Swim Club";
     open(name);

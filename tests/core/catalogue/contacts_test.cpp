@@ -172,6 +172,16 @@ TEST(ContactTable, hasNoCellThatASpreadsheetWouldRun) {
     EXPECT_EQ(catalogue::readContactTable(text)->front().telephone, "+1 555");
 }
 
+TEST(ContactTable, hasFurtherCertificatesUnderAnyNumbers) {
+    const auto read = catalogue::readContactTable(
+        "name,certificate_7,certificate_issued_on_7,certificate_issued_on_60,certificate_2,certificate_place_x\n"
+        "Ada Quince,77,2026-01-03,2026-02-04,none of it,y\n");
+    ASSERT_TRUE(read);
+    ASSERT_EQ(read->front().otherCertificates.size(), 2) << "the second has no day of issue";
+    EXPECT_EQ(read->front().otherCertificates[0].number, "77");
+    EXPECT_EQ(read->front().otherCertificates[1].issuedOn.iso(), "2026-02-04");
+}
+
 TEST(ContactTable, saysWhatItCannotRead) {
     const auto faultOf = [](const std::string& text) { return catalogue::readContactTable(text).error().fault; };
     EXPECT_EQ(faultOf("phone\n1\n"), ContactFault::NoNameColumn);
@@ -196,6 +206,20 @@ TEST(ContactPlan, knowsWhoIsThere) {
                                  ContactFit::Doubtful, ContactFit::New, ContactFit::Same}));
     EXPECT_EQ(rows[1].contact, named("Ada Quince", "555 0101", "ada@example.org"));
     EXPECT_EQ(rows[6].like, 2U) << "the first of the new ones";
+}
+
+TEST(ContactPlan, aRenewedCertificateIsPutBesideTheOldOne) {
+    const auto day = [](const char* iso) { return units::Date::parse(iso).value(); };
+    auto known = named("Ada Quince");
+    known.certificate = catalogue::Certificate{"1", "Ohio", day("2025-01-01"), day("2026-12-31")};
+    auto read = known;
+    read.otherCertificates = {{"2", "Ohio", day("2027-01-01"), {}}};
+    auto rows = catalogue::planContacts({known}, {read});
+    ASSERT_EQ(rows.at(0).fit, ContactFit::Same);
+    EXPECT_TRUE(rows[0].fillsCertificate);
+    EXPECT_EQ(rows[0].contact, read);
+    rows = catalogue::planContacts({read}, {read});
+    EXPECT_EQ(rows.at(0).fit, ContactFit::Known) << "nothing is put in twice";
 }
 
 } // namespace

@@ -39,6 +39,8 @@ TEST(Certificates, theFirstInForceOnTheDayCounts) {
     EXPECT_EQ(numberOn("2026-07-01"), "2");
     EXPECT_EQ(numberOn("2027-01-01"), "3");
     EXPECT_FALSE(certificateOn(Customer{}, day("2026-06-30")));
+    EXPECT_EQ(certificatesOn(customer, day("2026-06-30")).size(), 2);
+    EXPECT_EQ(certificatesOn(customer, day("2026-07-01")).back().number, "3");
 }
 
 TEST(Certificates, eachThatEndsIsNamedUnlessAnotherOfItsPlaceGoesOn) {
@@ -52,6 +54,10 @@ TEST(Certificates, eachThatEndsIsNamedUnlessAnotherOfItsPlaceGoesOn) {
     renewed.otherCertificates.push_back({"4", "OHIO", day("2026-06-30"), day("2027-06-30")});
     EXPECT_EQ(endingBy(renewed, "2026-12-31"), Numbers{"2"});
     EXPECT_EQ(endingBy(renewed, "2027-12-31"), (Numbers{"2", "4"})) << "the new one is named in its turn";
+    renewed.otherCertificates.back().issuedOn = day("2026-07-01");
+    EXPECT_EQ(endingBy(renewed, "2026-12-31"), Numbers{"2"}) << "from the day after on";
+    renewed.otherCertificates.back().issuedOn = day("2026-07-02");
+    EXPECT_EQ(endingBy(renewed, "2026-12-31"), (Numbers{"2", "1"})) << "a day is left without any";
 }
 
 } // namespace sp::catalogue

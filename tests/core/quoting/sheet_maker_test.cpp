@@ -182,6 +182,9 @@ TEST(SheetContent, namesTheCertificateThatIsInForceOnTheDay) {
     ASSERT_TRUE(sheet.tax);
     EXPECT_EQ(taxLabel(sheet, sheet), "taxExempt(Sales tax) (certificate(15-0007, Vermont))");
     EXPECT_EQ(taxNote(sheet, sheet), "certificateDates(2026-11-25, )");
+    sale.book.customer->certificate->expiresOn.reset();
+    const auto both = sale.sheet(test::PlainWords()); // of which place the order is, nothing says
+    EXPECT_EQ(both.customer.exemption, "certificate(14-2201, Ohio); certificate(15-0007, Vermont)");
 }
 
 TEST(SheetContent, namesATaxThatThePricesHoldWithoutAddingIt) {
