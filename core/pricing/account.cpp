@@ -115,9 +115,9 @@ base::Result<std::vector<Payment>> entriesOf(const Payment& payment, const Accou
     entries.add(PaymentRole::Money, amount);
     const auto due = countedOut(account.left, coin);
     if (amount <= due || beyond == Beyond::Kept) return entries.rows();
-    if (beyond == Beyond::Refused || due.isZero())
-        return base::fail(Fault::PaidBeyond, "amount", told(amount), told(due.isZero() ? account.left : due));
-    if (tender != Tender::Cash) return base::fail(Fault::ChangeNotInCash, "amount", told(amount), told(due));
+    const auto asked = told(due.isZero() ? account.left : due);
+    if (tender != Tender::Cash) return base::fail(Fault::ChangeNotInCash, "amount", told(amount), asked);
+    if (beyond == Beyond::Refused || due.isZero()) return base::fail(Fault::PaidBeyond, "amount", told(amount), asked);
     entries.add(PaymentRole::Change, due - amount);
     entries.add(PaymentRole::Rounding, account.left - due);
     return entries.rows();

@@ -101,7 +101,7 @@ TEST(Account, refusesWhatCannotBeAPayment) {
     later.paidOn = kToday.plusDays(1);
     EXPECT_EQ(entered(later, account).error().fault, idOf(Fault::PaidLater));
     EXPECT_TRUE(entered(of(cents(47175)), account));
-    EXPECT_EQ(entered(of(cents(47176)), account).error().fault, idOf(Fault::PaidBeyond));
+    EXPECT_EQ(entered(of(cents(47176)), account).error().fault, idOf(Fault::ChangeNotInCash)) << "of a card";
     EXPECT_TRUE(entered(of(cents(47176)), account, Beyond::Kept));
     EXPECT_TRUE(entered(of(-cents(10000)), account));
     EXPECT_EQ(entered(of(-cents(10001)), account).error().fault, idOf(Fault::GivenBackBeyond));
